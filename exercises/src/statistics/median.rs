@@ -1,0 +1,131 @@
+//! Median, quartiles and median absolute deviation: the middle and the spread that one slip does not move.
+//!
+//! An even count takes the mean of the two middle values. Quartiles interpolate linearly between order statistics
+//! (Hyndman & Fan 1996, Am Stat 50:361-365, definition 7: the default of the usual numerical libraries).
+
+/// What turns a median absolute deviation into a standard deviation where values are normal: 1/0.6745
+/// (Rousseeuw & Croux 1993, J Am Stat Assoc 88:1273-1283).
+pub const MAD_TO_SD: f64 = 1.4826;
+
+/// The three cuts of a set of values, in the unit of the values.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Quartiles {
+    /// A quarter of the values lie below.
+    pub lower: f64,
+    /// Half of the values lie below.
+    pub middle: f64,
+    /// Three quarters of the values lie below.
+    pub upper: f64,
+}
+
+/// The median, in the unit of the values; `None` for no values or one that is not a number.
+pub fn median(values: &[f64]) -> Option<f64> {
+    let sorted = sorted(values)?;
+    Some(middle_of_sorted(&sorted))
+}
+
+/// The median absolute deviation from the median, unscaled ([`MAD_TO_SD`] scales it); `None` as for [`median`].
+pub fn mad(values: &[f64]) -> Option<f64> {
+    let middle = median(values)?;
+    let distances: Vec<f64> = values.iter().map(|value| (value - middle).abs()).collect();
+    median(&distances)
+}
+
+/// The value below which the share `q` (0 to 1) of the values lies; `None` as for [`median`] or for `q` outside.
+pub fn percentile(values: &[f64], q: f64) -> Option<f64> {
+    if !(0.0..=1.0).contains(&q) {
+        return None;
+    }
+    let sorted = sorted(values)?;
+    Some(of_sorted(&sorted, q))
+}
+
+/// Lower quartile, median and upper quartile; `None` as for [`median`].
+pub fn quartiles(values: &[f64]) -> Option<Quartiles> {
+    let sorted = sorted(values)?;
+    Some(Quartiles {
+        lower: of_sorted(&sorted, 0.25),
+        middle: middle_of_sorted(&sorted),
+        upper: of_sorted(&sorted, 0.75),
+    })
+}
+
+fn sorted(values: &[f64]) -> Option<Vec<f64>> {
+    if values.is_empty() || values.iter().any(|value| value.is_nan()) {
+        return None;
+    }
+    let mut sorted = values.to_vec();
+    sorted.sort_by(f64::total_cmp);
+    Some(sorted)
+}
+
+/// The median of values that are already in order and not empty.
+pub(crate) fn middle_of_sorted(sorted: &[f64]) -> f64 {
+    let half = sorted.len() / 2;
+    if sorted.len() % 2 == 1 {
+        sorted[half]
+    } else {
+        sorted[half - 1].midpoint(sorted[half])
+    }
+}
+
+fn of_sorted(sorted: &[f64], q: f64) -> f64 {
+    let place = q * (sorted.len() - 1) as f64;
+    let below = place.floor();
+    let index = below as usize;
+    match sorted.get(index + 1) {
+        Some(next) => sorted[index] + (next - sorted[index]) * (place - below),
+        None => sorted[index],
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn odd_and_even_counts() {
+        assert_eq!(median(&[3.0, 1.0, 2.0]), Some(2.0));
+        assert_eq!(median(&[4.0, 1.0, 2.0, 3.0]), Some(2.5));
+        assert_eq!(median(&[7.0]), Some(7.0));
+    }
+
+    #[test]
+    fn one_slip_does_not_move_the_spread() {
+        assert_eq!(mad(&[10.0, 12.0, 11.0, 13.0, 9.0]), Some(1.0));
+        assert_eq!(mad(&[10.0, 12.0, 11.0, 13.0, 900.0]), Some(1.0));
+    }
+
+    #[test]
+    fn quartiles_interpolate() {
+        let cut = quartiles(&[1.0, 2.0, 3.0, 4.0]).expect("four values");
+        assert_eq!(
+            cut,
+            Quartiles {
+                lower: 1.75,
+                middle: 2.5,
+                upper: 3.25
+            }
+        );
+        let single = quartiles(&[5.0]).expect("one value");
+        assert_eq!(
+            single,
+            Quartiles {
+                lower: 5.0,
+                middle: 5.0,
+                upper: 5.0
+            }
+        );
+    }
+
+    #[test]
+    fn nothing_and_not_a_number_have_no_middle() {
+        assert_eq!(median(&[]), None);
+        assert_eq!(mad(&[]), None);
+        assert_eq!(quartiles(&[1.0, f64::NAN]), None);
+        assert_eq!(percentile(&[1.0, 2.0], 1.5), None);
+        assert_eq!(percentile(&[1.0, 2.0], f64::NAN), None);
+        assert_eq!(percentile(&[1.0, 2.0], 1.0), Some(2.0));
+    }
+}
