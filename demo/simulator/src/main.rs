@@ -1,0 +1,2 @@
+//! Demo simulator.
+fn main() {}

@@ -1,0 +1,100 @@
+//! "Something is wrong": what it can be, and what it blocks.
+//!
+//! The scopes are a proposal built from public safety sheets and Finucane 2020 (JOSPT 50:350-72), Rushton 2023
+//! (JOSPT 53:7-22); the program does not diagnose. Only a newer signed card that lists the alarm clears it.
+
+use crate::catalogue::{Catalogue, Kind};
+use crate::id::{EntryRef, ItemId};
+use crate::plan::{Item, Plan};
+use crate::time::Stamp;
+
+/// What is wrong. "Nothing, a slip" is not here: it records nothing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Trouble {
+    /// Chest pain, marked breathlessness, faintness, a cold sweat.
+    HeartOrBreath,
+    /// Sudden unusual headache or neck pain, double vision, slurred speech, trouble swallowing, a numb face.
+    HeadOrNeck,
+    /// New or growing weakness or numbness of a limb.
+    Nerve,
+    /// Numb saddle area, new trouble passing or holding urine or stool, weakness or pain of both legs.
+    BladderOrBowel,
+    /// A fall.
+    Fell,
+    /// Nearly a fall.
+    NearlyFell,
+    /// Pain over the plan's limit.
+    TooMuchPain,
+    /// Anything else.
+    Other,
+}
+
+impl Trouble {
+    /// All of them, most urgent first. The place in this list is the code in a summary: append only.
+    pub const ALL: [Trouble; 8] = [
+        Trouble::HeartOrBreath,
+        Trouble::HeadOrNeck,
+        Trouble::Nerve,
+        Trouble::BladderOrBowel,
+        Trouble::Fell,
+        Trouble::NearlyFell,
+        Trouble::TooMuchPain,
+        Trouble::Other,
+    ];
+
+    /// What it blocks.
+    pub fn scope(self) -> Scope {
+        match self {
+            Trouble::HeartOrBreath | Trouble::HeadOrNeck | Trouble::Nerve | Trouble::BladderOrBowel => Scope::WholePlan,
+            Trouble::Fell | Trouble::NearlyFell => Scope::Balance,
+            Trouble::TooMuchPain | Trouble::Other => Scope::Exercise,
+        }
+    }
+}
+
+/// How far an alarm reaches.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Scope {
+    /// Every item and every reminder.
+    WholePlan,
+    /// Every balance item.
+    Balance,
+    /// The exercise, on every rung.
+    Exercise,
+}
+
+/// An alarm that was raised.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Alarm {
+    /// The log entry that raised it.
+    pub entry: EntryRef,
+    /// When.
+    pub at: Stamp,
+    /// What is wrong.
+    pub trouble: Trouble,
+    /// During which item; `None` when raised outside a run.
+    pub item: Option<ItemId>,
+}
+
+/// Whether `alarm` holds `item` back. An alarm of one exercise that was raised outside a run holds back the whole plan,
+/// since nobody can tell which exercise is meant.
+pub fn blocks(alarm: &Alarm, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
+    if plan.cleared.contains(&alarm.entry) {
+        return false;
+    }
+    match (alarm.trouble.scope(), alarm.item) {
+        (Scope::WholePlan, _) | (Scope::Exercise, None) => true,
+        (Scope::Balance, _) => catalogue.get(&item.exercise).is_none_or(|exercise| exercise.kind == Kind::Balance),
+        (Scope::Exercise, Some(during)) => {
+            during == item.id || plan.item(during).is_some_and(|other| other.exercise == item.exercise)
+        }
+    }
+}
+
+/// The first of `alarms` that holds `item` back.
+pub fn blocking<'a>(alarms: &'a [Alarm], item: &Item, plan: &Plan, catalogue: &Catalogue) -> Option<&'a Alarm> {
+    alarms.iter().find(|alarm| blocks(alarm, item, plan, catalogue))
+}

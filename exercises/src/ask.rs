@@ -1,0 +1,103 @@
+//! What the person is asked, as rarely as the rules need it.
+//!
+//! Pain once a day for each complaint, after the day's last hold and after each balance or repetition run; "settled by this
+//! morning?" at the next day's first opening after pain of 4 or more; named activities weekly and before the visit.
+
+use crate::catalogue::{Catalogue, Kind};
+use crate::history::History;
+use crate::id::{ActivityId, ComplaintId, PlanId, RunId};
+use crate::plan::Plan;
+use crate::run::Run;
+use crate::time::Stamp;
+
+/// From this pain on the next morning is asked about (Silbernagel 2007, AJSM 35:897-906: pain must settle by next morning).
+pub const ASK_MORNING_FROM: u8 = 4;
+/// Named activities are asked about every so many days.
+pub const ACTIVITY_DAYS: i64 = 7;
+
+/// What to ask the person now.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Question {
+    /// Pain of a complaint, 0 to 10.
+    Pain {
+        /// The plan.
+        plan: PlanId,
+        /// The complaint.
+        complaint: ComplaintId,
+        /// Its name.
+        name: String,
+        /// After this run.
+        after: Option<RunId>,
+    },
+    /// "Settled by this morning?"
+    Settled {
+        /// The plan.
+        plan: PlanId,
+        /// The complaint.
+        complaint: ComplaintId,
+        /// Its name.
+        name: String,
+    },
+    /// A named activity, 0 to 10.
+    Activity {
+        /// The plan.
+        plan: PlanId,
+        /// The activity.
+        activity: ActivityId,
+        /// Its name.
+        name: String,
+    },
+}
+
+/// Questions for the day's opening: the morning after, and named activities when a week has passed since the last rating
+/// (the visit's own counts) or the visit is tomorrow or today.
+pub fn on_opening(plan: &Plan, history: &History, now: Stamp) -> Vec<Question> {
+    let mut questions = morning(plan, history, now);
+    for activity in &plan.activities {
+        let rated = history.rated.iter().filter(|rating| rating.of == activity.id);
+        let last = rated.map(|rating| rating.at.date()).max().unwrap_or(plan.issued);
+        let since = now.date().signed_duration_since(last).num_days();
+        let visit_near = plan.review.signed_duration_since(now.date()).num_days() <= 1 && since >= 2;
+        if since >= ACTIVITY_DAYS || visit_near {
+            questions.push(Question::Activity { plan: plan.id, activity: activity.id, name: activity.name.clone() });
+        }
+    }
+    questions
+}
+
+fn morning(plan: &Plan, history: &History, now: Stamp) -> Vec<Question> {
+    let today = now.date();
+    let mut questions = Vec::new();
+    for complaint in &plan.complaints {
+        let last = history.pain.iter().rev().find(|rating| rating.of == complaint.id && rating.at.date() < today);
+        let sore = last.is_some_and(|last| {
+            last.score >= ASK_MORNING_FROM && today.signed_duration_since(last.at.date()).num_days() == 1
+        });
+        let answered = history.settled.iter().any(|s| s.complaint == complaint.id && s.at.date() == today);
+        if sore && !answered {
+            questions.push(Question::Settled { plan: plan.id, complaint: complaint.id, name: complaint.name.clone() });
+        }
+    }
+    questions
+}
+
+/// Questions after a run that has ended: the pain of the complaint that its item serves (of all complaints where it serves
+/// none), after balance and repetition runs, and after the last hold of the day, once a day for each complaint.
+pub fn after_run(plan: &Plan, history: &History, catalogue: &Catalogue, run: &Run, last_today: bool) -> Vec<Question> {
+    let kind = catalogue.get(&run.exercise).map(|exercise| exercise.kind);
+    if kind == Some(Kind::Hold) && !last_today {
+        return Vec::new();
+    }
+    let serves = plan.item(run.item).and_then(|item| item.serves);
+    let asked = plan.complaints.iter().filter(|complaint| serves.is_none_or(|served| served == complaint.id));
+    let day = run.started.date();
+    let open = asked.filter(|complaint| !history.pain_on(day, complaint.id));
+    open.map(|complaint| Question::Pain {
+        plan: plan.id,
+        complaint: complaint.id,
+        name: complaint.name.clone(),
+        after: Some(run.id),
+    })
+    .collect()
+}

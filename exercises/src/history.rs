@@ -1,0 +1,215 @@
+//! One installation's log of one plan, folded together: the last snapshot of each run, what was left out, what was said.
+
+use crate::alarm::Alarm;
+use crate::catalogue::{Catalogue, Kind};
+use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
+use crate::log::{Barrier, Excuse, Log, What};
+use crate::plan::{Item, Plan, Schedule};
+use crate::run::{Run, Share};
+use crate::slots::{Slot, SlotRef};
+use crate::time::Stamp;
+use chrono::NaiveDate;
+use std::collections::{BTreeMap, BTreeSet};
+
+/// A rating with its entry and time.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Rating<Of> {
+    /// The entry's number.
+    pub n: u32,
+    /// When it was given.
+    pub at: Stamp,
+    /// What was rated.
+    pub of: Of,
+    /// 0 to 10.
+    pub score: u8,
+    /// After this run, where it was asked for one.
+    pub after: Option<RunId>,
+}
+
+/// The answer to "settled by this morning?".
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Settled {
+    /// The entry's number.
+    pub n: u32,
+    /// When it was answered.
+    pub at: Stamp,
+    /// The complaint.
+    pub complaint: ComplaintId,
+    /// Whether it had settled.
+    pub settled: bool,
+}
+
+/// A card that was taken.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Taken {
+    /// The entry's number.
+    pub n: u32,
+    /// When.
+    pub at: Stamp,
+    /// The revision.
+    pub revision: u16,
+    /// Schedules agreed to that differ from the plan's.
+    pub agreed: Vec<(ItemId, Schedule)>,
+}
+
+/// One log of one plan, folded.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct History {
+    /// Runs by number; each as its last snapshot shows it.
+    pub runs: BTreeMap<RunId, Run>,
+    /// Slots left out, with the last reason given.
+    pub left_out: BTreeMap<SlotRef, Barrier>,
+    /// Until when a slot's reminder was put off.
+    pub put_off: BTreeMap<SlotRef, Stamp>,
+    /// The first reminder shown for a slot.
+    pub reminded: BTreeMap<SlotRef, Stamp>,
+    /// Pain ratings in order.
+    pub pain: Vec<Rating<ComplaintId>>,
+    /// Answers about the morning after, in order.
+    pub settled: Vec<Settled>,
+    /// Ratings of named activities, in order.
+    pub rated: Vec<Rating<ActivityId>>,
+    /// Alarms in order, cleared ones too.
+    pub alarms: Vec<Alarm>,
+    /// Excused stretches: first day, last day, why.
+    pub excused: Vec<(NaiveDate, NaiveDate, Excuse)>,
+    /// Cards taken, in order.
+    pub taken: Vec<Taken>,
+    /// Days with any entry.
+    pub seen: BTreeSet<NaiveDate>,
+    /// The highest export counter used.
+    pub counter: u32,
+}
+
+impl History {
+    /// Folds the entries of `plan`.
+    pub fn fold(log: &Log, plan: PlanId) -> History {
+        let mut history = History::default();
+        for entry in log.entries.iter().filter(|entry| entry.plan == plan) {
+            history.seen.insert(entry.at.date());
+            history.take(log.id, entry.n, entry.at, &entry.what);
+        }
+        history
+    }
+
+    fn take(&mut self, log: LogId, n: u32, at: Stamp, what: &What) {
+        match what {
+            What::Opened => {}
+            What::Taken { revision, agreed } => {
+                self.taken.push(Taken { n, at, revision: *revision, agreed: agreed.clone() });
+            }
+            What::Run(run) => {
+                self.runs.insert(run.id, run.clone());
+            }
+            What::Reminded { slot } => {
+                self.reminded.entry(*slot).or_insert(at);
+            }
+            What::PutOff { slot, minutes } => {
+                self.put_off.insert(*slot, at.plus_ms(i64::from(*minutes) * 60_000));
+            }
+            What::LeftOut { slot, reason } => {
+                self.left_out.insert(*slot, *reason);
+            }
+            What::Excused { from, until, why } => self.excused.push((*from, *until, *why)),
+            What::Pain { complaint, score, after } => {
+                self.pain.push(Rating { n, at, of: *complaint, score: *score, after: *after });
+            }
+            What::Settled { complaint, settled } => {
+                self.settled.push(Settled { n, at, complaint: *complaint, settled: *settled });
+            }
+            What::Rated { activity, score } => {
+                self.rated.push(Rating { n, at, of: *activity, score: *score, after: None });
+            }
+            What::Trouble { trouble, item } => {
+                self.alarms.push(Alarm { entry: EntryRef { log, n }, at, trouble: *trouble, item: *item });
+            }
+            What::Sealed { counter } => self.counter = self.counter.max(*counter),
+        }
+    }
+
+    /// The number that the next run gets.
+    pub fn next_run(&self) -> RunId {
+        RunId(self.runs.keys().next_back().map_or(1, |last| last.0 + 1))
+    }
+
+    /// The card in force at `at`: the last one taken until then.
+    pub fn in_force(&self, at: Stamp) -> Option<&Taken> {
+        self.taken.iter().rev().find(|taken| taken.at.utc_ms <= at.utc_ms)
+    }
+
+    /// Why `day` is excused, if it is.
+    pub fn excuse(&self, day: NaiveDate) -> Option<Excuse> {
+        self.excused.iter().rev().find(|(from, until, _)| (*from..=*until).contains(&day)).map(|(_, _, why)| *why)
+    }
+
+    /// Whether any stretch of the day at `at` already carries a rating of `complaint`.
+    pub fn pain_on(&self, day: NaiveDate, complaint: ComplaintId) -> bool {
+        self.pain.iter().any(|rating| rating.of == complaint && rating.at.date() == day)
+    }
+
+    /// How `slot` went, as seen at `now`. A run fills its slot as far as the fullest of its runs got.
+    pub fn mark(&self, slot: &Slot, item: &Item, now: Stamp) -> Mark {
+        let sides = item.side.in_turn().len() as u32;
+        let filling = self.runs.values().filter(|run| run.slot == Some(slot.slot)).map(|run| run.parts(sides));
+        let fullest = filling.max_by_key(|share| (u64::from(share.done) << 32) / u64::from(share.of.max(1)));
+        match fullest {
+            Some(share) if share.full() => return Mark::Done,
+            Some(share) if share.done > 0 => return Mark::Partly(share),
+            _ => {}
+        }
+        if let Some(reason) = self.left_out.get(&slot.slot) {
+            return Mark::LeftOut(*reason);
+        }
+        let (Some(due), Some(closes)) = (slot.due, slot.closes) else { return Mark::NoSuchHour };
+        if let Some(why) = self.excuse(slot.slot.day) {
+            return Mark::Excused(why);
+        }
+        if now.utc_ms < due.utc_ms {
+            Mark::ToCome
+        } else if now.utc_ms < closes.utc_ms {
+            Mark::Due
+        } else {
+            Mark::PassedBy
+        }
+    }
+
+    /// Whether `slot`, seen once it has closed, was held back by an alarm that was in force when it was due.
+    pub fn held_back(&self, slot: &Slot, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
+        let Some(due) = slot.due else { return false };
+        let earlier = self.alarms.iter().filter(|alarm| alarm.at.utc_ms <= due.utc_ms);
+        earlier.into_iter().any(|alarm| crate::alarm::blocks(alarm, item, plan, catalogue))
+    }
+
+    /// The runs of balance items, oldest first.
+    pub fn balance_runs<'a>(&'a self, catalogue: &'a Catalogue) -> impl Iterator<Item = &'a Run> {
+        let balance = |run: &&Run| catalogue.get(&run.exercise).is_some_and(|exercise| exercise.kind == Kind::Balance);
+        self.runs.values().filter(balance)
+    }
+}
+
+/// How a slot went, or stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Mark {
+    /// The whole dose was done.
+    Done,
+    /// So many holds, repetitions or trials of so many.
+    Partly(Share),
+    /// Left out, with a reason.
+    LeftOut(Barrier),
+    /// The day is excused.
+    Excused(Excuse),
+    /// An alarm held it back.
+    HeldBack,
+    /// It closed with nothing done and nothing said.
+    PassedBy,
+    /// Open now.
+    Due,
+    /// Still to come.
+    ToCome,
+    /// The clocks jumped over its hour.
+    NoSuchHour,
+}

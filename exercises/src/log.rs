@@ -1,0 +1,183 @@
+//! The append-only list of what happened on one installation.
+
+use crate::alarm::Trouble;
+use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
+use crate::plan::Schedule;
+use crate::run::Run;
+use crate::slots::SlotRef;
+use crate::time::Stamp;
+use chrono::NaiveDate;
+
+/// One entry.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Entry {
+    /// Counted from 1 within the log.
+    pub n: u32,
+    /// The plan it belongs to.
+    pub plan: PlanId,
+    /// When it was made.
+    pub at: Stamp,
+    /// What happened.
+    pub what: What,
+}
+
+/// A whole log, or a stretch of one.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Log {
+    /// The installation.
+    pub id: LogId,
+    /// In the order in which they were made.
+    pub entries: Vec<Entry>,
+}
+
+/// What happened.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum What {
+    /// The program was opened: the day has a record, even if nothing was done.
+    Opened,
+    /// A card was taken.
+    Taken {
+        /// Its revision.
+        revision: u16,
+        /// The schedules that the person agreed to, where they differ from the plan's.
+        agreed: Vec<(ItemId, Schedule)>,
+    },
+    /// A run as far as it had got; for the same run the last one counts.
+    Run(Run),
+    /// A reminder was shown.
+    Reminded {
+        /// For this slot.
+        slot: SlotRef,
+    },
+    /// The reminder was put off.
+    PutOff {
+        /// The slot.
+        slot: SlotRef,
+        /// By so many minutes.
+        minutes: u16,
+    },
+    /// A slot was left out.
+    LeftOut {
+        /// The slot.
+        slot: SlotRef,
+        /// Why, in one tap.
+        reason: Barrier,
+    },
+    /// Days on which nothing is asked for.
+    Excused {
+        /// First day.
+        from: NaiveDate,
+        /// Last day.
+        until: NaiveDate,
+        /// Why.
+        why: Excuse,
+    },
+    /// Pain, 0 to 10.
+    Pain {
+        /// Of this complaint.
+        complaint: ComplaintId,
+        /// 0 (none) to 10.
+        score: u8,
+        /// After this run; `None` for the day's rating or one the person wanted to give.
+        after: Option<RunId>,
+    },
+    /// The answer to "settled by this morning?".
+    Settled {
+        /// The complaint asked about.
+        complaint: ComplaintId,
+        /// Whether it had settled.
+        settled: bool,
+    },
+    /// A named activity, 0 (cannot) to 10 (as before).
+    Rated {
+        /// The activity.
+        activity: ActivityId,
+        /// 0 to 10.
+        score: u8,
+    },
+    /// Something was wrong.
+    Trouble {
+        /// What.
+        trouble: Trouble,
+        /// During which item.
+        item: Option<ItemId>,
+    },
+    /// A summary was sealed.
+    Sealed {
+        /// Its counter, from 1 within the log.
+        counter: u32,
+    },
+}
+
+/// Why a slot was left out (own list, after barriers reported by Jack 2010, Man Ther 15:220-8, and Escolar-Reina 2010,
+/// BMC Health Serv Res 10:60).
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Barrier {
+    /// Forgot, or missed the prompt.
+    Forgot,
+    /// No time, or could not get away.
+    NoTime,
+    /// Not in a suitable place.
+    NoPlace,
+    /// It hurt, or it was feared that it would.
+    Pain,
+    /// Not sure how.
+    NotSureHow,
+    /// Felt fine, no need.
+    FeltFine,
+    /// It did not seem to help.
+    NoHelp,
+    /// Tired or unwell.
+    Unwell,
+    /// No support or space near.
+    NoSupport,
+    /// Something else.
+    Other,
+    /// Would rather not say.
+    RatherNotSay,
+}
+
+impl Barrier {
+    /// All of them, in the order in which they are offered. The place is the code in a summary: append only.
+    pub const ALL: [Barrier; 11] = [
+        Barrier::Forgot,
+        Barrier::NoTime,
+        Barrier::NoPlace,
+        Barrier::Pain,
+        Barrier::NotSureHow,
+        Barrier::FeltFine,
+        Barrier::NoHelp,
+        Barrier::Unwell,
+        Barrier::NoSupport,
+        Barrier::Other,
+        Barrier::RatherNotSay,
+    ];
+
+    /// Whether it comes to the clinician's attention first.
+    pub fn first(self) -> bool {
+        matches!(self, Barrier::Pain | Barrier::Unwell)
+    }
+}
+
+/// Why a stretch of days is excused.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Excuse {
+    /// Ill.
+    Ill,
+    /// Travelling.
+    Travelling,
+    /// On holiday.
+    Holiday,
+    /// The clinician or the person said so.
+    Other,
+}
+
+impl Excuse {
+    /// All of them. The place is the code in a summary: append only.
+    pub const ALL: [Excuse; 4] = [Excuse::Ill, Excuse::Travelling, Excuse::Holiday, Excuse::Other];
+}

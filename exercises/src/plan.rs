@@ -1,0 +1,274 @@
+//! What one patient is to do until the review date.
+//!
+//! A plan holds items; an item ties an exercise on a rung to a dose, a side, a schedule and limits. A later revision of the
+//! same plan replaces it; item, complaint and activity numbers keep their meaning through revisions, so that the history
+//! goes on.
+
+pub mod check;
+pub mod schedule;
+
+use crate::catalogue::{Dose, ExerciseId, Eyes, RungId, Surface};
+use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, PlanId};
+use chrono::NaiveDate;
+use std::collections::BTreeSet;
+
+pub use schedule::{Days, Pattern, Schedule};
+
+/// Most items that one plan holds.
+pub const MAX_ITEMS: usize = 12;
+/// Most complaints, and most named activities.
+pub const MAX_NAMED: usize = 5;
+/// Longest note to an item, in characters.
+pub const MAX_NOTE: usize = 40;
+/// Longest name of a complaint or an activity, in characters.
+pub const MAX_NAME: usize = 60;
+/// Longest line of aftercare, in characters.
+pub const MAX_AFTERCARE: usize = 120;
+
+/// What one patient is to do until the review date.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Plan {
+    /// The plan, through all its revisions.
+    pub id: PlanId,
+    /// Counted from 1; a higher revision replaces a lower one.
+    pub revision: u16,
+    /// The clinic's name, as it shows on the patient's screen.
+    pub clinic: String,
+    /// The first revision's day of issue: day 0 of the summary's day numbers.
+    pub start: NaiveDate,
+    /// This revision's day of issue.
+    pub issued: NaiveDate,
+    /// The day of the next visit. Reminders go on until then.
+    pub review: NaiveDate,
+    /// The patient's age band; needed where balance is prescribed.
+    pub age: Option<AgeBand>,
+    /// What the clinician ticked as considered and absent; needed where balance is prescribed.
+    pub absent: BTreeSet<Risk>,
+    /// The items, in the order in which they are shown.
+    pub items: Vec<Item>,
+    /// What the patient came with.
+    pub complaints: Vec<Complaint>,
+    /// Activities that the patient named as hard.
+    pub activities: Vec<Activity>,
+    /// Stance times taken at the visit.
+    pub baselines: Vec<StanceBaseline>,
+    /// What the clinician says about the first two days after the visit.
+    pub aftercare: Vec<Aftercare>,
+    /// Alarms that this revision clears.
+    pub cleared: Vec<EntryRef>,
+}
+
+impl Plan {
+    /// The item of that number, if this revision has it.
+    pub fn item(&self, id: ItemId) -> Option<&Item> {
+        self.items.iter().find(|item| item.id == id)
+    }
+}
+
+/// One exercise of a plan.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Item {
+    /// Keeps its number through revisions.
+    pub id: ItemId,
+    /// The exercise.
+    pub exercise: ExerciseId,
+    /// The revision of the exercise's content that the clinician taught from.
+    pub content: u16,
+    /// The rung, where the exercise has ladders.
+    pub rung: Option<RungId>,
+    /// The side.
+    pub side: Side,
+    /// How much at a time.
+    pub dose: Dose,
+    /// When.
+    pub schedule: Schedule,
+    /// The highest pain during the exercise that the clinician allows, 0 to 10. Above it is an alarm.
+    pub pain_limit: u8,
+    /// Whether the patient's copy may offer the next step by itself.
+    pub may_step: bool,
+    /// The complaint that it serves.
+    pub serves: Option<ComplaintId>,
+    /// A note of the clinician, at most [`MAX_NOTE`] characters.
+    pub note: String,
+}
+
+/// Which side an item is done on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Side {
+    /// The left.
+    Left,
+    /// The right.
+    Right,
+    /// One after the other, each with the full dose.
+    Both,
+    /// The exercise has no sides.
+    Neither,
+}
+
+impl Side {
+    /// The sides in the order in which they are done; one `None` where there are no sides.
+    pub fn in_turn(self) -> &'static [Option<Leg>] {
+        match self {
+            Side::Left => &[Some(Leg::Left)],
+            Side::Right => &[Some(Leg::Right)],
+            Side::Both => &[Some(Leg::Left), Some(Leg::Right)],
+            Side::Neither => &[None],
+        }
+    }
+}
+
+/// One side of the body, as one hold, set or trial is done on it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Leg {
+    /// The left.
+    Left,
+    /// The right.
+    Right,
+}
+
+/// Bands in which stance norms are published and gates are stated.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum AgeBand {
+    /// Under 18 years.
+    Under18,
+    /// 18 to 39 years.
+    From18,
+    /// 40 to 49 years.
+    From40,
+    /// 50 to 59 years.
+    From50,
+    /// 60 to 64 years.
+    From60,
+    /// 65 to 69 years; the gate for soft surfaces with eyes closed begins here.
+    From65,
+    /// 70 to 79 years.
+    From70,
+    /// 80 years and more.
+    From80,
+}
+
+impl AgeBand {
+    /// All bands, youngest first.
+    pub const ALL: [AgeBand; 8] = [
+        AgeBand::Under18,
+        AgeBand::From18,
+        AgeBand::From40,
+        AgeBand::From50,
+        AgeBand::From60,
+        AgeBand::From65,
+        AgeBand::From70,
+        AgeBand::From80,
+    ];
+}
+
+/// What speaks against balance practice without supervision (a proposal built from published safety lists; the clinician
+/// and local rules decide).
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Risk {
+    /// A fall with injury, two falls or more in a year, frailty, an hour on the floor, or loss of consciousness
+    /// (high-risk criteria of Montero-Odasso 2022, Age Ageing 51:afac205; list recalled).
+    HighFallRisk,
+    /// Vertigo, a vestibular attack or fainting under study.
+    VertigoOrFainting,
+    /// Neuropathy or numb feet.
+    NumbFeet,
+    /// Parkinson's disease or stroke with unsteadiness.
+    NeurologicalUnsteadiness,
+    /// An orthosis or partial weight-bearing.
+    PartialWeightBearing,
+    /// A fresh fracture, operation or ligament tear.
+    FreshInjury,
+    /// Severe osteoporosis.
+    SevereOsteoporosis,
+    /// Sedatives or alcohol.
+    SedativesOrAlcohol,
+    /// Severe loss of sight; speaks against eyes closed.
+    SevereVisualLoss,
+    /// Cognitive impairment.
+    CognitiveImpairment,
+    /// Late pregnancy.
+    LatePregnancy,
+}
+
+impl Risk {
+    /// All of them, in the order of the ticked list. The place in this list is the bit on the card: append only.
+    pub const ALL: [Risk; 11] = [
+        Risk::HighFallRisk,
+        Risk::VertigoOrFainting,
+        Risk::NumbFeet,
+        Risk::NeurologicalUnsteadiness,
+        Risk::PartialWeightBearing,
+        Risk::FreshInjury,
+        Risk::SevereOsteoporosis,
+        Risk::SedativesOrAlcohol,
+        Risk::SevereVisualLoss,
+        Risk::CognitiveImpairment,
+        Risk::LatePregnancy,
+    ];
+}
+
+/// What the patient came with.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Complaint {
+    /// Keeps its number through revisions.
+    pub id: ComplaintId,
+    /// In the clinician's words: "upper back".
+    pub name: String,
+    /// The side, if it has one.
+    pub side: Side,
+    /// Pain at the visit, 0 (none) to 10.
+    pub pain: Option<u8>,
+}
+
+/// An activity that the patient named as hard, rated 0 (cannot) to 10 (as before).
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Activity {
+    /// Keeps its number through revisions.
+    pub id: ActivityId,
+    /// In the patient's words.
+    pub name: String,
+    /// Rating at the visit.
+    pub rating: Option<u8>,
+}
+
+/// A single-leg stance time taken at the visit.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct StanceBaseline {
+    /// The leg stood on.
+    pub leg: Leg,
+    /// What it stood on.
+    pub surface: Surface,
+    /// Eyes open or closed.
+    pub eyes: Eyes,
+    /// Tenths of a second.
+    pub tenths: u16,
+    /// Whether the time was ended by a cap and not by the foot: the time is then a lower bound.
+    pub capped: bool,
+}
+
+/// A line for the two days after the visit.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Aftercare {
+    /// Mild soreness for a day or two is usual; start the exercises gently.
+    SorenessIsUsual,
+    /// Keep moving as usual within comfort.
+    KeepMoving,
+    /// No heavy lifting or sport until the day after tomorrow.
+    GoEasy,
+    /// Warmth may be used if it feels good.
+    WarmthIfPleasant,
+    /// Pain that grows, or numbness or weakness that is new: contact the clinic, or your local emergency number if urgent.
+    ContactIfWorse,
+    /// The clinician's own line, at most [`MAX_AFTERCARE`] characters.
+    Own(String),
+}

@@ -1,0 +1,237 @@
+//! Whether a plan may be issued, and whether it may be taken.
+//!
+//! Both devices ask the same question, so that a card made by another program cannot switch on what the rules hold back.
+
+use super::{AgeBand, Aftercare, Item, MAX_AFTERCARE, MAX_ITEMS, MAX_NAME, MAX_NAMED, MAX_NOTE, Pattern, Plan, Risk, Side};
+use crate::catalogue::{Catalogue, Exercise, Eyes, Kind, Sidedness, Surface};
+use crate::id::ItemId;
+
+/// Under this stance time with eyes open on a firm floor no balance item goes home without supervision, in tenths of a second.
+/// A proposal, drawn from Vellas 1997 (JAGS 45:735-8), where being unable to stand 5 s went with injurious falls.
+pub const LEAST_STANCE_TENTHS: u16 = 50;
+/// This stance time with eyes open on a firm floor opens softer surfaces and closed eyes, in tenths of a second (a proposal).
+pub const GATE_TENTHS: u16 = 300;
+
+/// What keeps a plan from being issued or taken.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Problem {
+    /// There is no item.
+    NoItem,
+    /// More items than [`MAX_ITEMS`], or complaints or activities than [`MAX_NAMED`].
+    TooMany,
+    /// A text is empty or longer than allowed, or holds a control character.
+    Text {
+        /// Which text.
+        what: TextPlace,
+        /// The most characters allowed.
+        most: usize,
+    },
+    /// Two items, complaints or activities carry the same number.
+    SameNumber,
+    /// The review date is not after the day of issue, or more than a year after it.
+    ReviewDate,
+    /// A pain or rating is over 10.
+    Score,
+    /// The catalogue has no such exercise.
+    UnknownExercise(ItemId, String),
+    /// The catalogue has the exercise in another content revision.
+    OtherContent(ItemId, String),
+    /// The exercise has no such rung.
+    UnknownRung(ItemId, String),
+    /// The dose does not fit the exercise's kind, or is out of range.
+    Dose(ItemId),
+    /// A side where the exercise has none, or none where it has sides.
+    Side(ItemId),
+    /// The schedule is empty or out of range.
+    Schedule(ItemId),
+    /// The item serves a complaint that the plan does not have.
+    Serves(ItemId),
+    /// Balance without an age band.
+    AgeMissing,
+    /// Balance without these being ticked as absent.
+    NotTicked(Vec<Risk>),
+    /// Balance without a stance time taken today with eyes open on the firm floor, for each side prescribed.
+    NoStanceBaseline(ItemId),
+    /// That stance time is under five seconds.
+    StanceTooShort(ItemId),
+    /// A softer surface or closed eyes before thirty seconds on two days.
+    GateClosed(ItemId),
+    /// Soft surface and closed eyes together from 65 years on.
+    SoftAndClosed(ItemId),
+}
+
+/// Which text of a plan is meant.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum TextPlace {
+    /// The clinic's name.
+    Clinic,
+    /// A complaint's name.
+    Complaint,
+    /// An activity's name.
+    Activity,
+    /// An item's note.
+    Note,
+    /// A line of aftercare.
+    Aftercare,
+}
+
+/// Everything that keeps `plan` from being issued or taken; empty when nothing does.
+pub fn problems(plan: &Plan, catalogue: &Catalogue) -> Vec<Problem> {
+    let mut found = whole(plan);
+    for item in &plan.items {
+        match catalogue.get(&item.exercise) {
+            None => found.push(Problem::UnknownExercise(item.id, item.exercise.to_string())),
+            Some(exercise) if exercise.revision != item.content => {
+                found.push(Problem::OtherContent(item.id, item.exercise.to_string()));
+            }
+            Some(exercise) => found.extend(of_item(plan, item, exercise)),
+        }
+    }
+    let balances = plan.items.iter().any(|item| catalogue.get(&item.exercise).is_some_and(|e| e.kind == Kind::Balance));
+    if balances {
+        found.extend(screening(plan, catalogue));
+    }
+    found
+}
+
+fn whole(plan: &Plan) -> Vec<Problem> {
+    let mut found = Vec::new();
+    if plan.items.is_empty() {
+        found.push(Problem::NoItem);
+    }
+    if plan.items.len() > MAX_ITEMS || plan.complaints.len() > MAX_NAMED || plan.activities.len() > MAX_NAMED {
+        found.push(Problem::TooMany);
+    }
+    if plan.baselines.len() > 8 || plan.aftercare.len() > 8 || plan.cleared.len() > 32 {
+        found.push(Problem::TooMany);
+    }
+    found.extend(texts(plan));
+    let twice = twice(plan.items.iter().map(|item| item.id.0))
+        || twice(plan.complaints.iter().map(|complaint| complaint.id.0))
+        || twice(plan.activities.iter().map(|activity| activity.id.0));
+    if twice {
+        found.push(Problem::SameNumber);
+    }
+    let ahead = plan.review.signed_duration_since(plan.issued).num_days();
+    if !(1..=366).contains(&ahead) || plan.start > plan.issued {
+        found.push(Problem::ReviewDate);
+    }
+    let scores = plan.complaints.iter().filter_map(|complaint| complaint.pain);
+    let ratings = plan.activities.iter().filter_map(|activity| activity.rating);
+    if scores.chain(ratings).chain(plan.items.iter().map(|item| item.pain_limit)).any(|score| score > 10) {
+        found.push(Problem::Score);
+    }
+    found
+}
+
+fn twice(numbers: impl Iterator<Item = u8>) -> bool {
+    let mut seen = [false; 256];
+    numbers.into_iter().any(|number| std::mem::replace(&mut seen[usize::from(number)], true))
+}
+
+fn texts(plan: &Plan) -> Vec<Problem> {
+    let fits = |text: &str, most: usize, least: usize| {
+        (least..=most).contains(&text.chars().count()) && !text.chars().any(char::is_control)
+    };
+    let mut found = Vec::new();
+    let mut need = |ok: bool, what, most| {
+        if !ok {
+            found.push(Problem::Text { what, most });
+        }
+    };
+    need(fits(&plan.clinic, MAX_NAME, 1), TextPlace::Clinic, MAX_NAME);
+    need(plan.complaints.iter().all(|c| fits(&c.name, MAX_NAME, 1)), TextPlace::Complaint, MAX_NAME);
+    need(plan.activities.iter().all(|a| fits(&a.name, MAX_NAME, 1)), TextPlace::Activity, MAX_NAME);
+    need(plan.items.iter().all(|item| fits(&item.note, MAX_NOTE, 0)), TextPlace::Note, MAX_NOTE);
+    let own_lines_fit = plan.aftercare.iter().all(|line| match line {
+        Aftercare::Own(text) => fits(text, MAX_AFTERCARE, 1),
+        _ => true,
+    });
+    need(own_lines_fit, TextPlace::Aftercare, MAX_AFTERCARE);
+    found
+}
+
+fn of_item(plan: &Plan, item: &Item, exercise: &Exercise) -> Vec<Problem> {
+    let mut found = Vec::new();
+    if item.dose.kind() != exercise.kind || item.dose.check().is_err() {
+        found.push(Problem::Dose(item.id));
+    }
+    if (exercise.side == Sidedness::EachSide) == (item.side == Side::Neither) {
+        found.push(Problem::Side(item.id));
+    }
+    if !schedule_fits(item) {
+        found.push(Problem::Schedule(item.id));
+    }
+    if item.serves.is_some_and(|served| plan.complaints.iter().all(|complaint| complaint.id != served)) {
+        found.push(Problem::Serves(item.id));
+    }
+    match &item.rung {
+        Some(rung) => match exercise.rung(rung) {
+            None => found.push(Problem::UnknownRung(item.id, rung.to_string())),
+            Some(rung) if exercise.kind == Kind::Balance => {
+                found.extend(stance(plan, item, rung.surface.unwrap_or(Surface::Firm), rung.eyes.unwrap_or(Eyes::Open)));
+            }
+            Some(_) => {}
+        },
+        None if !exercise.ladders.is_empty() => found.push(Problem::UnknownRung(item.id, String::new())),
+        None if exercise.kind == Kind::Balance => found.extend(stance(plan, item, Surface::Firm, Eyes::Open)),
+        None => {}
+    }
+    found
+}
+
+fn schedule_fits(item: &Item) -> bool {
+    let fits = |minute: u16| minute < super::schedule::DAY_MINUTES;
+    let pattern = match &item.schedule.pattern {
+        Pattern::Every { minutes, from, to } => (15..=720).contains(minutes) && fits(*from) && fits(*to),
+        Pattern::At { times } => {
+            (1..=12).contains(&times.len()) && times.iter().all(|time| fits(*time)) && times.windows(2).all(|w| w[0] < w[1])
+        }
+    };
+    pattern && item.schedule.days.0 != 0 && item.schedule.days.0 <= 0b111_1111
+}
+
+/// The gates of unsupervised stance. The thirty seconds on two days are shown by two baselines of the leg that reach them
+/// (today's, and one carried over from an earlier day).
+fn stance(plan: &Plan, item: &Item, surface: Surface, eyes: Eyes) -> Vec<Problem> {
+    let mut found = Vec::new();
+    let harder = surface != Surface::Firm || eyes == Eyes::Closed;
+    for leg in item.side.in_turn().iter().flatten() {
+        let firm_open = plan.baselines.iter().filter(|b| b.leg == *leg && b.surface == Surface::Firm && b.eyes == Eyes::Open);
+        let times: Vec<u16> = firm_open.map(|baseline| baseline.tenths).collect();
+        match times.iter().max() {
+            None => found.push(Problem::NoStanceBaseline(item.id)),
+            Some(best) if *best < LEAST_STANCE_TENTHS => found.push(Problem::StanceTooShort(item.id)),
+            Some(_) if harder && times.iter().filter(|tenths| **tenths >= GATE_TENTHS).count() < 2 => {
+                found.push(Problem::GateClosed(item.id));
+            }
+            Some(_) => {}
+        }
+    }
+    let old_enough = plan.age.is_some_and(|age| age >= AgeBand::From65);
+    if surface != Surface::Firm && eyes == Eyes::Closed && old_enough {
+        found.push(Problem::SoftAndClosed(item.id));
+    }
+    found.dedup();
+    found
+}
+
+/// Severe loss of sight only speaks against closed eyes; everything else against any balance practice alone.
+fn screening(plan: &Plan, catalogue: &Catalogue) -> Vec<Problem> {
+    let mut found = Vec::new();
+    if plan.age.is_none() {
+        found.push(Problem::AgeMissing);
+    }
+    let eyes_closed = plan.items.iter().any(|item| {
+        let rung = item.rung.as_ref().and_then(|rung| catalogue.get(&item.exercise)?.rung(rung));
+        rung.is_some_and(|rung| rung.eyes == Some(Eyes::Closed))
+    });
+    let asked = |risk: &Risk| *risk != Risk::SevereVisualLoss || eyes_closed;
+    let missing: Vec<Risk> = Risk::ALL.into_iter().filter(asked).filter(|risk| !plan.absent.contains(risk)).collect();
+    if !missing.is_empty() {
+        found.push(Problem::NotTicked(missing));
+    }
+    found
+}

@@ -1,0 +1,98 @@
+//! On which days and at which minutes an item falls due.
+
+use chrono::{Datelike, NaiveDate};
+
+/// Minutes in a day.
+pub const DAY_MINUTES: u16 = 1440;
+
+/// When an item is due.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Schedule {
+    /// Days of the week.
+    pub days: Days,
+    /// Minutes of the day.
+    pub pattern: Pattern,
+}
+
+/// Days of the week as a set; bit 0 is Monday.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Days(pub u8);
+
+impl Days {
+    /// Monday to Friday.
+    pub const WORKDAYS: Days = Days(0b001_1111);
+    /// Every day.
+    pub const ALL: Days = Days(0b111_1111);
+
+    /// Whether `day` is one of them.
+    pub fn contain(self, day: NaiveDate) -> bool {
+        self.0 & (1 << day.weekday().num_days_from_monday()) != 0
+    }
+}
+
+/// How an item's due times are spread over a day; minutes are counted from midnight of the wall clock.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Pattern {
+    /// Every so many minutes within a window; both ends count. A window whose end is not after its start goes over midnight.
+    Every {
+        /// Minutes between two slots, 15 to 720.
+        minutes: u16,
+        /// First minute of the window, 0 to 1439.
+        from: u16,
+        /// Last minute of the window, 0 to 1439.
+        to: u16,
+    },
+    /// At these minutes of the day, ascending.
+    At {
+        /// 1 to 12 minutes of the day, each 0 to 1439.
+        times: Vec<u16>,
+    },
+}
+
+impl Pattern {
+    /// Due minutes in order, counted from midnight of the day on which the window opens; 1440 and more lie on the next day.
+    ///
+    /// An interval of zero gives the first minute only; checked plans never have it.
+    pub fn minutes(&self) -> Vec<u16> {
+        match self {
+            Pattern::At { times } => times.clone(),
+            Pattern::Every { minutes, from, to } => {
+                let last = if to > from { *to } else { to + DAY_MINUTES };
+                let step = usize::from(*minutes).max(1);
+                (*from..=last).step_by(if *minutes == 0 { usize::from(DAY_MINUTES) } else { step }).collect()
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn both_ends_count() {
+        let hourly = Pattern::Every { minutes: 60, from: 9 * 60, to: 17 * 60 };
+        assert_eq!(hourly.minutes().len(), 9, "09 to 17 by the hour is nine");
+    }
+
+    #[test]
+    fn a_window_may_go_over_midnight() {
+        let night = Pattern::Every { minutes: 120, from: 22 * 60, to: 6 * 60 };
+        assert_eq!(night.minutes(), [1320, 1440, 1560, 1680, 1800]);
+    }
+
+    #[test]
+    fn an_interval_that_does_not_divide_the_window_ends_before_it() {
+        assert_eq!(Pattern::Every { minutes: 50, from: 540, to: 660 }.minutes(), [540, 590, 640]);
+    }
+
+    #[test]
+    fn workdays_leave_out_the_weekend() {
+        let monday = NaiveDate::from_ymd_opt(2026, 11, 23).expect("a date");
+        let kept: Vec<bool> = monday.iter_days().take(7).map(|day| Days::WORKDAYS.contain(day)).collect();
+        assert_eq!(kept, [true, true, true, true, true, false, false]);
+    }
+}

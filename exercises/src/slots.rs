@@ -1,0 +1,107 @@
+//! What falls due when.
+//!
+//! Both ends of a window count. Due times are anchored to the wall clock of the place where the person is: an hour that
+//! occurs twice counts once, at its first occurrence; one that does not exist is marked and left out of the count. The day
+//! of a slot is the day on which its window opened. A slot opens at its due time and closes at the next due time or after
+//! sixty minutes, whichever comes first.
+
+use crate::id::ItemId;
+use crate::plan::{Item, Plan};
+use crate::time::{Offsets, Stamp, Wall};
+use chrono::{Duration, NaiveDate};
+
+/// A slot stays open for at most this long, in minutes.
+pub const OPEN_MINUTES: i64 = 60;
+/// From this long before a slot is due a run already counts for it, in minutes.
+pub const EARLY_MINUTES: i64 = 10;
+
+/// One planned doing of one item on one day.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct SlotRef {
+    /// The day on which its window opened.
+    pub day: NaiveDate,
+    /// The item.
+    pub item: ItemId,
+    /// Its place in the day, from 0, counted over the pattern whether the hour exists or not.
+    pub number: u8,
+}
+
+/// A slot with its times.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Slot {
+    /// Its name.
+    pub slot: SlotRef,
+    /// The wall clock's minute at which it is due, counted from midnight of its day; 1440 and more on the next day.
+    pub minute: u16,
+    /// When it is due and opens; `None` where that hour does not exist.
+    pub due: Option<Stamp>,
+    /// When it closes; `None` where the hour does not exist.
+    pub closes: Option<Stamp>,
+}
+
+impl Slot {
+    /// Whether a run that starts at `at` counts for it: while it is open.
+    pub fn open_at(&self, at: Stamp) -> bool {
+        matches!((self.due, self.closes), (Some(due), Some(closes)) if due.utc_ms <= at.utc_ms && at.utc_ms < closes.utc_ms)
+    }
+
+    /// Whether a run that starts at `at` counts for it ahead of time.
+    pub fn soon_at(&self, at: Stamp) -> bool {
+        self.due.is_some_and(|due| at.utc_ms < due.utc_ms && due.utc_ms - at.utc_ms <= EARLY_MINUTES * 60_000)
+    }
+}
+
+/// The slots of one item whose window opens on `day`; none on a day that the schedule leaves out.
+pub fn of_item(item: &Item, day: NaiveDate, zone: &Offsets) -> Vec<Slot> {
+    if !item.schedule.days.contain(day) {
+        return Vec::new();
+    }
+    let minutes = item.schedule.pattern.minutes();
+    let dues: Vec<Option<Stamp>> = minutes.iter().map(|minute| due_at(day, *minute, zone)).collect();
+    let next_due = |number: usize| dues[number + 1..].iter().flatten().next();
+    let slots = minutes.iter().enumerate().map(|(number, minute)| {
+        let closes = dues[number].map(|due| {
+            let latest = zone.stamp(due.utc_ms + OPEN_MINUTES * 60_000);
+            next_due(number).filter(|next| next.utc_ms < latest.utc_ms).copied().unwrap_or(latest)
+        });
+        Slot { slot: SlotRef { day, item: item.id, number: number as u8 }, minute: *minute, due: dues[number], closes }
+    });
+    slots.collect()
+}
+
+fn due_at(day: NaiveDate, minute: u16, zone: &Offsets) -> Option<Stamp> {
+    let local = day.and_time(chrono::NaiveTime::MIN) + Duration::minutes(i64::from(minute));
+    match zone.resolve(local) {
+        Wall::Once(stamp) | Wall::Twice(stamp) => Some(stamp),
+        Wall::Never => None,
+    }
+}
+
+/// All slots of a plan whose windows open on `day`, by due time; those before `taken` (the taking of the card) or after
+/// the review date are left out.
+pub fn of_day(plan: &Plan, day: NaiveDate, zone: &Offsets, taken: Stamp) -> Vec<Slot> {
+    if day > plan.review {
+        return Vec::new();
+    }
+    let all = plan.items.iter().flat_map(|item| of_item(item, day, zone));
+    let mut slots: Vec<Slot> =
+        all.filter(|slot| slot.due.map_or(day > taken.date(), |due| due.utc_ms >= taken.utc_ms)).collect();
+    slots.sort_by_key(|slot| (slot.minute, slot.slot.item));
+    slots
+}
+
+/// The slot for which a run of `item` that starts at `at` counts: the open one, else the next from ten minutes before it is
+/// due; `None` makes the run an extra one.
+pub fn counts_for(plan: &Plan, item: ItemId, at: Stamp, zone: &Offsets, taken: Stamp) -> Option<SlotRef> {
+    let days = [at.date().pred_opt(), Some(at.date()), at.date().succ_opt()];
+    let near: Vec<Slot> = days
+        .into_iter()
+        .flatten()
+        .flat_map(|day| of_day(plan, day, zone, taken))
+        .filter(|slot| slot.slot.item == item)
+        .collect();
+    let open = near.iter().find(|slot| slot.open_at(at));
+    open.or_else(|| near.iter().find(|slot| slot.soon_at(at))).map(|slot| slot.slot)
+}

@@ -1,0 +1,236 @@
+//! The reduction of a log to a summary.
+
+use super::{
+    AlarmOn, ItemDay, MAX_DAYS, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, TakenOn, WeekDelay,
+};
+use crate::catalogue::{Catalogue, Dose};
+use crate::history::{History, Mark};
+use crate::id::{ItemId, LogId, RunId};
+use crate::plan::{Item, Plan, Schedule};
+use crate::run::{Doing, Run};
+use crate::slots::{self, Slot};
+use crate::time::{Offsets, Stamp};
+use chrono::NaiveDate;
+use std::collections::BTreeMap;
+
+/// From which day to which day, both included.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Period {
+    /// First day; days before the plan's start are left out.
+    pub from: NaiveDate,
+    /// Last day.
+    pub until: NaiveDate,
+}
+
+/// Reduces `history` to what the clinician needs.
+///
+/// `revisions` are all revisions of the plan that were taken, by number. `now` is the moment of sealing: slots that have not
+/// closed by then are left out. `counter` is the summary's number within the log. Periods over [`MAX_DAYS`] keep their last
+/// days.
+pub fn reduce(
+    history: &History,
+    revisions: &BTreeMap<u16, Plan>,
+    catalogue: &Catalogue,
+    log: LogId,
+    period: Period,
+    now: Stamp,
+    zone: &Offsets,
+    counter: u32,
+    note: Option<String>,
+) -> Option<Summary> {
+    let plan = revisions.values().next_back()?;
+    let days = Days { start: plan.start };
+    let until = days.number(period.until.min(now.date()))?;
+    let from = days.number(period.from.max(plan.start))?.max(until.saturating_sub(MAX_DAYS - 1));
+    if from > until {
+        return None;
+    }
+    let covers = |at: Stamp| days.number(at.date()).filter(|day| (from..=until).contains(day));
+    let item_of = |run: RunId| history.runs.get(&run).map(|run| run.item);
+    Some(Summary {
+        plan: plan.id,
+        log,
+        counter,
+        from,
+        until,
+        taken: taken(history, &days),
+        seen: history.seen.iter().filter_map(|day| days.number(*day)).filter(|day| (from..=until).contains(day)).collect(),
+        days: item_days(history, revisions, catalogue, (from, until), &days, now, zone),
+        runs: runs(history, revisions, (from, until), &days),
+        pain: (history.pain.iter())
+            .filter_map(|rating| {
+                let after = rating.after.and_then(item_of);
+                Some(PainOn { n: rating.n, day: covers(rating.at)?, complaint: rating.of, score: rating.score, after })
+            })
+            .collect(),
+        settled: (history.settled.iter())
+            .filter_map(|answer| {
+                let day = covers(answer.at)?;
+                Some(SettledOn { n: answer.n, day, complaint: answer.complaint, settled: answer.settled })
+            })
+            .collect(),
+        rated: (history.rated.iter())
+            .filter_map(|rating| Some(RatedOn { n: rating.n, day: covers(rating.at)?, activity: rating.of, score: rating.score }))
+            .collect(),
+        alarms: (history.alarms.iter())
+            .filter_map(|alarm| {
+                Some(AlarmOn { n: alarm.entry.n, day: covers(alarm.at)?, trouble: alarm.trouble, item: alarm.item })
+            })
+            .collect(),
+        delays: delays(history, (from, until), &days),
+        note,
+    })
+}
+
+/// Counts days from the plan's start.
+struct Days {
+    start: NaiveDate,
+}
+
+impl Days {
+    fn number(&self, day: NaiveDate) -> Option<u16> {
+        u16::try_from(day.signed_duration_since(self.start).num_days()).ok()
+    }
+}
+
+fn taken(history: &History, days: &Days) -> Vec<TakenOn> {
+    let all = history.taken.iter();
+    let on = all.map(|taken| TakenOn {
+        day: days.number(taken.at.date()).unwrap_or(0),
+        revision: taken.revision,
+        agreed: taken.agreed.clone(),
+    });
+    on.collect()
+}
+
+/// The plan with the schedules that the person agreed to.
+pub(crate) fn with_agreed(plan: &Plan, agreed: &[(ItemId, Schedule)]) -> Plan {
+    let mut plan = plan.clone();
+    for item in &mut plan.items {
+        if let Some((_, schedule)) = agreed.iter().find(|(id, _)| *id == item.id) {
+            item.schedule = schedule.clone();
+        }
+    }
+    plan
+}
+
+/// One stretch during which one card was in force.
+struct Stretch {
+    plan: Plan,
+    taken: Stamp,
+    /// The next card's taking.
+    ends: Option<Stamp>,
+}
+
+fn stretches(history: &History, revisions: &BTreeMap<u16, Plan>) -> Vec<Stretch> {
+    let mut all: Vec<Stretch> = Vec::new();
+    for taken in &history.taken {
+        let Some(plan) = revisions.get(&taken.revision) else { continue };
+        if let Some(last) = all.last_mut() {
+            last.ends = Some(taken.at);
+        }
+        all.push(Stretch { plan: with_agreed(plan, &taken.agreed), taken: taken.at, ends: None });
+    }
+    all
+}
+
+fn item_days(
+    history: &History,
+    revisions: &BTreeMap<u16, Plan>,
+    catalogue: &Catalogue,
+    (from, until): (u16, u16),
+    days: &Days,
+    now: Stamp,
+    zone: &Offsets,
+) -> Vec<ItemDay> {
+    let mut found: BTreeMap<(u16, ItemId, u16), Vec<(u8, Mark)>> = BTreeMap::new();
+    for stretch in stretches(history, revisions) {
+        for day in from..=until {
+            let date = days.start + chrono::Duration::days(i64::from(day));
+            for slot in slots::of_day(&stretch.plan, date, zone, stretch.taken) {
+                let Some(item) = stretch.plan.item(slot.slot.item) else { continue };
+                if let Some(mark) = closed_mark(history, &slot, item, &stretch, catalogue, now) {
+                    found.entry((day, item.id, stretch.plan.revision)).or_default().push((slot.slot.number, mark));
+                }
+            }
+        }
+    }
+    let all = found.into_iter();
+    all.map(|((day, item, revision), slots)| ItemDay { day, item, revision, slots }).collect()
+}
+
+/// How a slot went, if it falls into the stretch and is over: closed, or done or left out before it closed.
+fn closed_mark(
+    history: &History,
+    slot: &Slot,
+    item: &Item,
+    stretch: &Stretch,
+    catalogue: &Catalogue,
+    now: Stamp,
+) -> Option<Mark> {
+    if let (Some(due), Some(ends)) = (slot.due, stretch.ends)
+        && due.utc_ms >= ends.utc_ms
+    {
+        return None;
+    }
+    match history.mark(slot, item, now) {
+        Mark::ToCome | Mark::Due => None,
+        Mark::PassedBy if history.held_back(slot, item, &stretch.plan, catalogue) => Some(Mark::HeldBack),
+        mark => Some(mark),
+    }
+}
+
+fn runs(history: &History, revisions: &BTreeMap<u16, Plan>, (from, until): (u16, u16), days: &Days) -> Vec<RunOn> {
+    let day_of = |run: &Run| days.number(run.slot.map_or(run.started.date(), |slot| slot.day));
+    let within = history.runs.values().filter_map(|run| {
+        let day = day_of(run).filter(|day| (from..=until).contains(day))?;
+        let in_force = history.in_force(run.started).and_then(|taken| revisions.get(&taken.revision));
+        let item = in_force.or_else(|| revisions.values().next_back()).and_then(|plan| plan.item(run.item));
+        let sides = item.map_or(1, |item| item.side.in_turn().len() as u32);
+        Some(RunOn {
+            run: run.id,
+            day,
+            item: run.item,
+            rung: run.rung.clone(),
+            slot: run.slot.map(|slot| slot.number),
+            hour: (run.started.minute() / 60) as u8,
+            live: run.live,
+            end: run.end,
+            dose: run.share(sides),
+            parts: run.parts(sides),
+            stance: stance(run),
+        })
+    });
+    within.collect()
+}
+
+fn stance(run: &Run) -> Option<StanceOn> {
+    let (Doing::Balance(balance), Dose::Balance { target_s, .. }) = (&run.doing, run.dose) else { return None };
+    Some(StanceOn {
+        set_up: balance.set_up,
+        surface: balance.surface,
+        eyes: balance.eyes,
+        target_s,
+        trials: balance.trials.clone(),
+    })
+}
+
+/// Weekly quartiles (nearest rank) of the seconds from a slot's first reminder to the run that filled it.
+fn delays(history: &History, (from, until): (u16, u16), days: &Days) -> Vec<WeekDelay> {
+    let mut weeks: BTreeMap<u16, Vec<u16>> = BTreeMap::new();
+    for run in history.runs.values().filter(|run| run.live) {
+        let Some(slot) = run.slot else { continue };
+        let Some(day) = days.number(slot.day).filter(|day| (from..=until).contains(day)) else { continue };
+        let Some(reminded) = history.reminded.get(&slot) else { continue };
+        if let Ok(delay) = u16::try_from(run.started.seconds_since(*reminded)) {
+            weeks.entry(day / 7).or_default().push(delay);
+        }
+    }
+    let rank = |sorted: &[u16], quarter: usize| sorted[(sorted.len() * quarter).div_ceil(4).max(1) - 1];
+    let all = weeks.into_iter().map(|(week, mut delays)| {
+        delays.sort_unstable();
+        let (lower_s, median_s, upper_s) = (rank(&delays, 1), rank(&delays, 2), rank(&delays, 3));
+        WeekDelay { week, runs: delays.len() as u16, lower_s, median_s, upper_s }
+    });
+    all.collect()
+}

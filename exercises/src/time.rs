@@ -1,0 +1,145 @@
+//! Instants with the offset that was in force, and the offsets of a zone as plain data.
+//!
+//! The tz database stays outside this crate: whoever calls passes a zone's [`Offsets`] for the stretch that matters.
+
+use chrono::{DateTime, NaiveDate, NaiveDateTime, Timelike};
+
+/// An instant and the wall clock that showed it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Stamp {
+    /// Milliseconds since 1970-01-01T00:00:00Z.
+    pub utc_ms: i64,
+    /// Seconds that the wall clock was ahead of UTC.
+    pub offset_s: i32,
+}
+
+impl Stamp {
+    /// The wall clock's date and time. Instants outside the calendar's range (year ±262,000) show as 1970-01-01.
+    pub fn local(self) -> NaiveDateTime {
+        DateTime::from_timestamp_millis(self.utc_ms.saturating_add(i64::from(self.offset_s) * 1000))
+            .unwrap_or_default()
+            .naive_utc()
+    }
+
+    /// The wall clock's date.
+    pub fn date(self) -> NaiveDate {
+        self.local().date()
+    }
+
+    /// The wall clock's minute of the day, 0 to 1439.
+    pub fn minute(self) -> u16 {
+        (self.local().time().num_seconds_from_midnight() / 60) as u16
+    }
+
+    /// The same wall clock `ms` milliseconds later (earlier if negative).
+    pub fn plus_ms(self, ms: i64) -> Stamp {
+        Stamp { utc_ms: self.utc_ms.saturating_add(ms), ..self }
+    }
+
+    /// Whole seconds from `earlier` to this instant; negative if it was later.
+    pub fn seconds_since(self, earlier: Stamp) -> i64 {
+        (self.utc_ms - earlier.utc_ms).div_euclid(1000)
+    }
+}
+
+/// A zone's offsets over a stretch of time: one in force before the first change, then each change.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Offsets {
+    /// Seconds ahead of UTC before the first change.
+    pub first_s: i32,
+    /// `(instant in seconds since 1970 UTC, seconds ahead of UTC from then on)`, ascending.
+    pub changes: Vec<(i64, i32)>,
+}
+
+/// What a wall-clock time means in a zone.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Wall {
+    /// It happens once.
+    Once(Stamp),
+    /// The clocks go back over it: the first of its two occurrences.
+    Twice(Stamp),
+    /// The clocks jump over it.
+    Never,
+}
+
+impl Offsets {
+    /// A place whose clocks never change.
+    pub fn fixed(offset_s: i32) -> Offsets {
+        Offsets { first_s: offset_s, changes: Vec::new() }
+    }
+
+    /// The offset in force at an instant, seconds ahead of UTC.
+    pub fn at(&self, utc_s: i64) -> i32 {
+        let passed = self.changes.partition_point(|(from, _)| *from <= utc_s);
+        passed.checked_sub(1).map_or(self.first_s, |last| self.changes[last].1)
+    }
+
+    /// The stamp of an instant in this zone.
+    pub fn stamp(&self, utc_ms: i64) -> Stamp {
+        Stamp { utc_ms, offset_s: self.at(utc_ms.div_euclid(1000)) }
+    }
+
+    /// When the wall clock shows `local`.
+    ///
+    /// Every offset that is in force within two days of `local` is tried; those under which the clock really shows it are
+    /// its occurrences. The earliest counts.
+    pub fn resolve(&self, local: NaiveDateTime) -> Wall {
+        let naive_s = local.and_utc().timestamp();
+        let near = self.changes.iter().filter(|(from, _)| (from - naive_s).abs() <= 2 * 86_400);
+        let mut tried: Vec<i32> = near.map(|(_, offset)| *offset).collect();
+        tried.push(self.at(naive_s - 2 * 86_400));
+        let mut found: Vec<Stamp> = tried
+            .into_iter()
+            .filter(|offset| self.at(naive_s - i64::from(*offset)) == *offset)
+            .map(|offset| Stamp { utc_ms: (naive_s - i64::from(offset)) * 1000, offset_s: offset })
+            .collect();
+        found.sort();
+        found.dedup();
+        match found.as_slice() {
+            [] => Wall::Never,
+            [only] => Wall::Once(*only),
+            [first, ..] => Wall::Twice(*first),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use chrono::NaiveDate;
+
+    /// Clocks go forward at 01:00Z on 29 March 2026 and back at 01:00Z on 25 October 2026; one hour.
+    fn zone() -> Offsets {
+        Offsets { first_s: 3600, changes: vec![(1_774_746_000, 7200), (1_792_890_000, 3600)] }
+    }
+
+    fn local(month: u32, day: u32, hour: u32, minute: u32) -> NaiveDateTime {
+        NaiveDate::from_ymd_opt(2026, month, day).expect("a date").and_hms_opt(hour, minute, 0).expect("a time")
+    }
+
+    #[test]
+    fn a_plain_hour_happens_once() {
+        let Wall::Once(stamp) = zone().resolve(local(6, 1, 9, 0)) else { panic!("once") };
+        assert_eq!((stamp.offset_s, stamp.local()), (7200, local(6, 1, 9, 0)));
+    }
+
+    #[test]
+    fn the_jumped_hour_never_happens() {
+        assert_eq!(zone().resolve(local(3, 29, 2, 30)), Wall::Never);
+        assert!(matches!(zone().resolve(local(3, 29, 3, 0)), Wall::Once(_)), "the hour after the jump exists");
+    }
+
+    #[test]
+    fn the_doubled_hour_counts_at_its_first_occurrence() {
+        let Wall::Twice(stamp) = zone().resolve(local(10, 25, 2, 30)) else { panic!("twice") };
+        assert_eq!(stamp.offset_s, 7200, "the first occurrence is still on summer time");
+    }
+
+    #[test]
+    fn a_stamp_shows_its_own_wall_clock() {
+        let stamp = zone().stamp(1_792_890_000_000);
+        assert_eq!((stamp.local(), stamp.minute(), stamp.date()), (local(10, 25, 2, 0), 120, local(10, 25, 0, 0).date()));
+    }
+}

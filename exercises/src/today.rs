@@ -1,0 +1,129 @@
+//! The Now page as plain data: one thing to do, when the next is due, the day's string.
+
+mod compose;
+
+use crate::alarm::Trouble;
+use crate::ask::Question;
+use crate::catalogue::Exercise;
+use crate::history::{History, Mark};
+use crate::id::PlanId;
+use crate::plan::{Aftercare, Item, Plan};
+use crate::slots::SlotRef;
+use crate::time::Stamp;
+use chrono::NaiveDate;
+
+pub use compose::compose;
+
+/// A plan that is followed on this device: with the schedules agreed to, its taking, and its history.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Followed {
+    /// The newest revision, with the schedules agreed to.
+    pub plan: Plan,
+    /// When that revision was taken.
+    pub taken: Stamp,
+    /// The log of this device, folded.
+    pub history: History,
+}
+
+/// The Now page.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Today {
+    /// The moment that it shows.
+    pub now: Stamp,
+    /// What stands at the top.
+    pub head: Head,
+    /// The item that the head speaks of, with its exercise.
+    pub item: Option<TodayItem>,
+    /// The day's slots of all plans, by due time.
+    pub string: Vec<TodayKnot>,
+    /// Every item, for an extra run or to see why it is held back.
+    pub items: Vec<TodayItem>,
+    /// What to ask; a window shows one at a time.
+    pub questions: Vec<Question>,
+    /// The clinician's lines, within two days after the visit.
+    pub aftercare: Vec<Aftercare>,
+    /// Alarms in force.
+    pub alarms: Vec<Trouble>,
+}
+
+/// What stands at the top of Now.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Head {
+    /// No card was taken yet.
+    NoPlan,
+    /// This slot is open, or opens within ten minutes.
+    Due {
+        /// The slot.
+        slot: SlotRef,
+        /// When it is due.
+        due: Stamp,
+        /// When it closes.
+        closes: Stamp,
+        /// Until when its reminder was put off.
+        put_off: Option<Stamp>,
+    },
+    /// Nothing is open; this comes next today.
+    Next {
+        /// The slot.
+        slot: SlotRef,
+        /// When it is due.
+        due: Stamp,
+    },
+    /// Nothing more today.
+    DoneForToday {
+        /// Slots of today with anything done.
+        done: u16,
+        /// Slots of today.
+        of: u16,
+        /// When the next one is due on another day.
+        next: Option<Stamp>,
+    },
+    /// Nothing is asked for today.
+    DayOff {
+        /// Whether the person excused the day.
+        excused: bool,
+        /// When the next one is due.
+        next: Option<Stamp>,
+    },
+    /// The review date has passed.
+    Over {
+        /// The review date.
+        review: NaiveDate,
+    },
+    /// An alarm stops everything.
+    Stopped(Trouble),
+}
+
+/// An item with its exercise.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct TodayItem {
+    /// The plan.
+    pub plan: PlanId,
+    /// The item, with the schedule agreed to.
+    pub item: Item,
+    /// The exercise.
+    pub exercise: Exercise,
+    /// What holds it back, if anything.
+    pub held_back: Option<Trouble>,
+    /// About how long a run takes, in seconds.
+    pub takes_s: u32,
+}
+
+/// One knot of the day's string.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct TodayKnot {
+    /// The plan.
+    pub plan: PlanId,
+    /// The slot.
+    pub slot: SlotRef,
+    /// Minute of the wall clock, counted from midnight of its day.
+    pub minute: u16,
+    /// How it went or stands.
+    pub mark: Mark,
+    /// Whether an alarm holds it back.
+    pub held_back: bool,
+}

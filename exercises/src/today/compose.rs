@@ -1,0 +1,140 @@
+//! Composes the Now page.
+
+use super::{Followed, Head, Today, TodayItem, TodayKnot};
+use crate::alarm;
+use crate::ask;
+use crate::catalogue::{Catalogue, Sidedness};
+use crate::history::Mark;
+use crate::plan::{Item, Side};
+use crate::slots::{self, Slot};
+use crate::time::{Offsets, Stamp};
+use chrono::NaiveDate;
+
+/// The clinician's lines show for so many days, the day of the visit included.
+const AFTERCARE_DAYS: i64 = 2;
+/// How far ahead the next slot is looked for, in days.
+const LOOK_AHEAD_DAYS: u64 = 14;
+
+/// The Now page of all plans followed on this device at `now`.
+pub fn compose(followed: &[Followed], catalogue: &Catalogue, now: Stamp, zone: &Offsets) -> Today {
+    let items: Vec<TodayItem> = followed.iter().flat_map(|one| items_of(one, catalogue)).collect();
+    let mut string: Vec<(Slot, TodayKnot)> = followed.iter().flat_map(|one| knots(one, &items, now, zone)).collect();
+    string.sort_by_key(|(slot, _)| (slot.minute, slot.slot.item));
+    let head = head(followed, &items, &string, now, zone);
+    let item = match &head {
+        Head::Due { slot, .. } | Head::Next { slot, .. } => {
+            let plan = string.iter().find(|(other, _)| other.slot == *slot).map(|(_, knot)| knot.plan);
+            items.iter().find(|item| item.item.id == slot.item && Some(item.plan) == plan).cloned()
+        }
+        _ => None,
+    };
+    let in_force = followed.iter().filter(|one| now.date() <= one.plan.review);
+    Today {
+        now,
+        head,
+        item,
+        items,
+        string: string.into_iter().map(|(_, knot)| knot).collect(),
+        questions: in_force.flat_map(|one| ask::on_opening(&one.plan, &one.history, now)).collect(),
+        aftercare: followed.iter().flat_map(|one| aftercare(one, now)).collect(),
+        alarms: followed.iter().flat_map(alarms).collect(),
+    }
+}
+
+fn items_of(one: &Followed, catalogue: &Catalogue) -> Vec<TodayItem> {
+    let all = one.plan.items.iter().filter_map(|item| {
+        let exercise = catalogue.get(&item.exercise)?.clone();
+        let held_back = alarm::blocking(&one.history.alarms, item, &one.plan, catalogue).map(|alarm| alarm.trouble);
+        let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
+        let takes_s = item.dose.whole_s(sides);
+        Some(TodayItem { plan: one.plan.id, item: item.clone(), exercise, held_back, takes_s })
+    });
+    all.collect()
+}
+
+fn alarms(one: &Followed) -> Vec<alarm::Trouble> {
+    let in_force = one.history.alarms.iter().filter(|alarm| !one.plan.cleared.contains(&alarm.entry));
+    in_force.map(|alarm| alarm.trouble).collect()
+}
+
+fn aftercare(one: &Followed, now: Stamp) -> Vec<crate::plan::Aftercare> {
+    let since = now.date().signed_duration_since(one.plan.issued).num_days();
+    if (0..AFTERCARE_DAYS).contains(&since) { one.plan.aftercare.clone() } else { Vec::new() }
+}
+
+/// Today's slots, and those of yesterday's windows that reach over midnight and are not over yet.
+fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec<(Slot, TodayKnot)> {
+    let today = now.date();
+    let still_open = |slot: &Slot| slot.closes.is_some_and(|closes| closes.utc_ms > now.utc_ms);
+    let yesterday = today.pred_opt().map(|day| slots::of_day(&one.plan, day, zone, one.taken)).unwrap_or_default();
+    let over_midnight = yesterday.into_iter().filter(still_open);
+    let all = over_midnight.chain(slots::of_day(&one.plan, today, zone, one.taken));
+    all.filter_map(|slot| {
+        let item: &Item = one.plan.item(slot.slot.item)?;
+        let held_back = items.iter().any(|i| i.plan == one.plan.id && i.item.id == item.id && i.held_back.is_some());
+        let mark = one.history.mark(&slot, item, now);
+        let knot = TodayKnot { plan: one.plan.id, slot: slot.slot, minute: slot.minute, mark, held_back };
+        Some((slot, knot))
+    })
+    .collect()
+}
+
+fn head(followed: &[Followed], items: &[TodayItem], string: &[(Slot, TodayKnot)], now: Stamp, zone: &Offsets) -> Head {
+    let Some(latest) = followed.iter().map(|one| one.plan.review).max() else { return Head::NoPlan };
+    if let (false, Some(trouble)) = (items.is_empty(), items.iter().find_map(|item| item.held_back))
+        && items.iter().all(|item| item.held_back.is_some())
+    {
+        return Head::Stopped(trouble);
+    }
+    if now.date() > latest {
+        return Head::Over { review: latest };
+    }
+    if let Some(head) = due(followed, string, now).or_else(|| next_today(string)) {
+        return head;
+    }
+    let next = next_day(followed, now, zone);
+    let counted: Vec<Mark> = string.iter().map(|(_, knot)| knot.mark).collect();
+    let excused = counted.iter().any(|mark| matches!(mark, Mark::Excused(_)));
+    if counted.is_empty() || counted.iter().all(|mark| matches!(mark, Mark::Excused(_) | Mark::NoSuchHour)) {
+        return Head::DayOff { excused, next };
+    }
+    let done = counted.iter().filter(|mark| matches!(mark, Mark::Done | Mark::Partly(_))).count() as u16;
+    let of = counted.iter().filter(|mark| !matches!(mark, Mark::NoSuchHour)).count() as u16;
+    Head::DoneForToday { done, of, next }
+}
+
+/// The slot to speak of: open and not yet done (the earliest), else one that opens within ten minutes. What was put off
+/// waits behind what was not.
+fn due(followed: &[Followed], string: &[(Slot, TodayKnot)], now: Stamp) -> Option<Head> {
+    let speaks = |slot: &Slot, knot: &TodayKnot| {
+        !knot.held_back
+            && (knot.mark == Mark::Due || matches!(knot.mark, Mark::Partly(_)) && slot.open_at(now) || slot.soon_at(now) && knot.mark == Mark::ToCome)
+    };
+    let put_off = |knot: &TodayKnot| {
+        let history = followed.iter().find(|one| one.plan.id == knot.plan).map(|one| &one.history)?;
+        history.put_off.get(&knot.slot).copied().filter(|until| until.utc_ms > now.utc_ms)
+    };
+    let candidates = string.iter().filter(|(slot, knot)| speaks(slot, knot));
+    let (slot, knot) = candidates.min_by_key(|(slot, knot)| {
+        (matches!(knot.mark, Mark::Partly(_)), put_off(knot).is_some(), slot.due.map(|due| due.utc_ms))
+    })?;
+    Some(Head::Due { slot: slot.slot, due: slot.due?, closes: slot.closes?, put_off: put_off(knot) })
+}
+
+fn next_today(string: &[(Slot, TodayKnot)]) -> Option<Head> {
+    let ahead = string.iter().filter(|(_, knot)| knot.mark == Mark::ToCome && !knot.held_back);
+    let (slot, _) = ahead.min_by_key(|(slot, _)| slot.due.map(|due| due.utc_ms))?;
+    Some(Head::Next { slot: slot.slot, due: slot.due? })
+}
+
+fn next_day(followed: &[Followed], now: Stamp, zone: &Offsets) -> Option<Stamp> {
+    let days = now.date().iter_days().skip(1).take(LOOK_AHEAD_DAYS as usize);
+    days.flat_map(|day| followed.iter().filter_map(move |one| first_due(one, day, zone))).next()
+}
+
+fn first_due(one: &Followed, day: NaiveDate, zone: &Offsets) -> Option<Stamp> {
+    if one.history.excuse(day).is_some() {
+        return None;
+    }
+    slots::of_day(&one.plan, day, zone, one.taken).iter().filter_map(|slot| slot.due).min()
+}

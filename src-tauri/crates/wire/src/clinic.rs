@@ -1,0 +1,186 @@
+//! What the clinician's window asks.
+
+use exercises::catalogue::Exercise;
+use exercises::plan::Plan;
+use exercises::review::{Review, ReviewAlarm};
+use exercises::suggest::Suggestion;
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+
+use crate::Failure;
+
+/// Command: make the clinic's keys and its sealed store.
+pub struct Start;
+/// Command: open the sealed store.
+pub struct Unlock;
+/// Command: all patients.
+pub struct ShowPatients;
+/// Command: add a patient.
+pub struct Add;
+/// Command: what the next plan starts from.
+pub struct BeginPlan;
+/// Command: what keeps a plan from being issued.
+pub struct CheckPlan;
+/// Command: issue a plan card.
+pub struct Issue;
+/// Command: receive summaries.
+pub struct Receive;
+/// Command: one patient's review.
+pub struct ShowReview;
+
+/// A new clinic. The passphrase is never stored.
+#[derive(Clone, Serialize, Deserialize)]
+pub struct ClinicName {
+    /// The clinic's name, as patients will see it.
+    pub name: String,
+    /// The passphrase.
+    pub passphrase: String,
+}
+
+/// A passphrase.
+#[derive(Clone, Serialize, Deserialize)]
+pub struct Passphrase {
+    /// Its text.
+    pub passphrase: String,
+}
+
+impl std::fmt::Debug for ClinicName {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("ClinicName").field("name", &self.name).finish_non_exhaustive()
+    }
+}
+
+impl std::fmt::Debug for Passphrase {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str("Passphrase(..)")
+    }
+}
+
+/// A patient's code.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct PatientCode {
+    /// 1 to 12 letters, digits and hyphens; chosen by the clinic.
+    pub code: String,
+}
+
+/// A new patient.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct AddPatient {
+    /// The code.
+    pub code: String,
+    /// A name, only for this store; never on a card or in a summary.
+    pub name: Option<String>,
+}
+
+/// A patient in the list.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct PatientLine {
+    /// The code.
+    pub code: String,
+    /// The name, if one was given.
+    pub name: Option<String>,
+    /// Revision and review date of the newest card.
+    pub plan: Option<(u16, NaiveDate)>,
+    /// The last day that any summary covers.
+    pub covered_until: Option<NaiveDate>,
+    /// Alarms that no card has cleared.
+    pub alarms: u16,
+}
+
+/// What the next plan starts from.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PlanDraft {
+    /// The next revision: the last plan carried over, or an empty one.
+    pub plan: Plan,
+    /// The catalogue.
+    pub exercises: Vec<Exercise>,
+    /// What the rules propose for its items.
+    pub suggestions: Vec<Suggestion>,
+    /// Alarms that no card has cleared.
+    pub alarms: Vec<ReviewAlarm>,
+}
+
+/// Issue a plan to a patient.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct AskIssue {
+    /// The patient's code.
+    pub code: String,
+    /// The plan; id, revision, clinic's name and day of issue are set by the store.
+    pub plan: Plan,
+}
+
+/// An issued plan card.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct IssuedCard {
+    /// The plan as issued.
+    pub plan: Plan,
+    /// The code as an SVG drawing; `None` if it is too large for one code and goes as a file.
+    pub svg: Option<String>,
+    /// The QR version (1 to 40).
+    pub version: Option<u8>,
+    /// The card's text.
+    pub text: String,
+    /// The clinic's fingerprint.
+    pub fingerprint: String,
+    /// The files written: PNG, SVG, text, bytes.
+    pub files: Vec<String>,
+}
+
+/// Summaries to receive.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct AskReceive {
+    /// File names with their bytes in Base64.
+    pub files: Vec<(String, String)>,
+}
+
+/// What one file did.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Receipt {
+    /// The file's name.
+    pub file: String,
+    /// The outcome.
+    pub outcome: Outcome,
+}
+
+/// What an arriving summary did.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum Outcome {
+    /// Days that nothing covered before.
+    New {
+        /// Whose.
+        code: String,
+        /// How many days.
+        days: u16,
+    },
+    /// Days that were covered already, but not fully known.
+    Filled {
+        /// Whose.
+        code: String,
+        /// How many days.
+        days: u16,
+    },
+    /// Everything was known; nothing changed.
+    Known {
+        /// Whose.
+        code: String,
+    },
+    /// Refused; nothing changed.
+    Refused(Failure),
+}
+
+/// One patient's review.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ReviewPage {
+    /// The code.
+    pub code: String,
+    /// The name, if one was given.
+    pub name: Option<String>,
+    /// Today's date at the clinic.
+    pub today: NaiveDate,
+    /// The plan in force, if one was issued.
+    pub plan: Option<Plan>,
+    /// The exercises of its items.
+    pub exercises: Vec<Exercise>,
+    /// The review; `None` before any summary came.
+    pub review: Option<Review>,
+}

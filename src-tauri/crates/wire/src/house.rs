@@ -1,0 +1,64 @@
+//! What both sides of the program ask: which side it is on, and what the catalogue holds.
+
+use exercises::catalogue::Lang;
+use exercises::slots::SlotRef;
+use exercises::time::Stamp;
+use serde::{Deserialize, Serialize};
+
+/// Command: how things stand.
+pub struct Situate;
+/// Command: choose the side at first start.
+pub struct ChooseRole;
+/// Command: all exercises.
+pub struct ShowCatalogue;
+
+/// Which side a data folder is on. It never changes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Role {
+    /// Doing exercises.
+    Patient,
+    /// Prescribing them.
+    Clinic,
+}
+
+/// The side chosen at first start.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct RoleChoice {
+    /// The side.
+    pub role: Role,
+}
+
+/// How things stand.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Situation {
+    /// The side; `None` before the first start is done.
+    pub role: Option<Role>,
+    /// The present moment, as this run of the program takes it.
+    pub now: Stamp,
+    /// Whether `--at` set it: the window then says so.
+    pub at_is_set: bool,
+    /// The language of all text.
+    pub lang: Lang,
+    /// On the patient's side: whether any card has been taken.
+    pub has_plan: bool,
+    /// On the clinic's side: how far its door is open.
+    pub door: Door,
+    /// A notification's action that asks for this slot's page, once.
+    pub open_slot: Option<SlotRef>,
+}
+
+/// How far the clinic's store is open.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Door {
+    /// There are no keys yet.
+    NotStarted,
+    /// Keys are there; the passphrase is needed.
+    Locked,
+    /// Open, for the clinic of that name and fingerprint.
+    Open {
+        /// The clinic's name.
+        clinic: String,
+        /// The fingerprint of its keys, as it shows on the patient's screen.
+        fingerprint: String,
+    },
+}

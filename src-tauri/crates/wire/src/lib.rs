@@ -1,0 +1,85 @@
+//! What crosses between window and shell: each command's name, argument, result and error, declared once.
+//!
+//! Both sides compile against this crate, so that a command's types cannot drift apart; [`COMMANDS`] lists every name, and a
+//! test of the shell compares it with the app manifest and the handlers. Values cross as JSON.
+#![forbid(unsafe_code)]
+
+pub mod clinic;
+pub mod failure;
+pub mod house;
+pub mod patient;
+
+pub use failure::Failure;
+
+use serde::Serialize;
+use serde::de::DeserializeOwned;
+
+/// One thing that the window may ask of the shell.
+pub trait Command {
+    /// The name under which the window calls it.
+    const NAME: &'static str;
+    /// What the window sends; always under the single key `args`.
+    type Args: Serialize + DeserializeOwned;
+    /// What comes back when it worked.
+    type Reply: Serialize + DeserializeOwned;
+}
+
+macro_rules! commands {
+    ($($(#[$doc:meta])* $module:ident::$name:ident = $text:literal ($args:ty) -> $reply:ty;)*) => {
+        /// Every command's name.
+        pub const COMMANDS: &[&str] = &[$($text),*];
+
+        $(
+            impl Command for $module::$name {
+                const NAME: &'static str = $text;
+                type Args = $args;
+                type Reply = $reply;
+            }
+        )*
+    };
+}
+
+use clinic::{AddPatient, AskIssue, AskReceive, ClinicName, IssuedCard, PatientCode, PatientLine, Passphrase, PlanDraft, Receipt, ReviewPage};
+use exercises::catalogue::Exercise;
+use exercises::plan::Plan;
+use exercises::plan::check::Problem;
+use exercises::summary::Summary;
+use house::{RoleChoice, Situation};
+use patient::{
+    Answer, CardPreview, CardSource, Excusing, LeavingOut, PlanPage, RecordPage, RunScript, Saved, SealAsk,
+    SlotAsk, TakeAsk, TroubleAsk,
+};
+use exercises::ask::Question;
+use exercises::today::Today;
+
+commands! {
+    house::Situate = "situation" (()) -> Situation;
+    house::ChooseRole = "choose_role" (RoleChoice) -> Situation;
+    house::ShowCatalogue = "catalogue" (()) -> Vec<Exercise>;
+
+    patient::ReadCard = "read_card" (CardSource) -> CardPreview;
+    patient::TakeCard = "take_card" (TakeAsk) -> Today;
+    patient::ShowToday = "today" (()) -> Today;
+    patient::ShowPlan = "plan" (()) -> Vec<PlanPage>;
+    patient::Begin = "begin" (patient::BeginAsk) -> RunScript;
+    patient::Checkpoint = "checkpoint" (patient::RunSnapshot) -> Vec<Question>;
+    patient::PutOff = "put_off" (SlotAsk) -> Today;
+    patient::LeaveOut = "leave_out" (LeavingOut) -> Today;
+    patient::DidIt = "did_it" (SlotAsk) -> Today;
+    patient::Excuse = "excuse" (Excusing) -> Today;
+    patient::GiveAnswer = "answer" (Answer) -> Today;
+    patient::RaiseTrouble = "trouble" (TroubleAsk) -> Today;
+    patient::ShowRecord = "record" (()) -> Vec<RecordPage>;
+    patient::PreviewSummary = "preview_summary" (SealAsk) -> Summary;
+    patient::SealSummary = "seal_summary" (SealAsk) -> Saved;
+
+    clinic::Start = "clinic_start" (ClinicName) -> Situation;
+    clinic::Unlock = "clinic_unlock" (Passphrase) -> Situation;
+    clinic::ShowPatients = "patients" (()) -> Vec<PatientLine>;
+    clinic::Add = "add_patient" (AddPatient) -> Vec<PatientLine>;
+    clinic::BeginPlan = "draft" (PatientCode) -> PlanDraft;
+    clinic::CheckPlan = "check_plan" (Plan) -> Vec<Problem>;
+    clinic::Issue = "issue" (AskIssue) -> IssuedCard;
+    clinic::Receive = "receive" (AskReceive) -> Vec<Receipt>;
+    clinic::ShowReview = "review" (PatientCode) -> ReviewPage;
+}

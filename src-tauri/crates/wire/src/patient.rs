@@ -1,0 +1,237 @@
+//! What the patient's window asks.
+
+use exercises::alarm::Trouble;
+use exercises::catalogue::Exercise;
+use exercises::id::{ActivityId, ComplaintId, ItemId, PlanId, RunId};
+use exercises::log::{Barrier, Excuse as Why};
+use exercises::plan::{Plan, Schedule};
+use exercises::review::Review;
+use exercises::run::Run;
+use exercises::slots::SlotRef;
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+
+/// Command: look at a card before taking it.
+pub struct ReadCard;
+/// Command: take a card.
+pub struct TakeCard;
+/// Command: the Now page.
+pub struct ShowToday;
+/// Command: the Plan page.
+pub struct ShowPlan;
+/// Command: begin a run.
+pub struct Begin;
+/// Command: log a run as far as it got.
+pub struct Checkpoint;
+/// Command: put a slot's reminder off.
+pub struct PutOff;
+/// Command: leave a slot out.
+pub struct LeaveOut;
+/// Command: "I already did it".
+pub struct DidIt;
+/// Command: excuse days.
+pub struct Excuse;
+/// Command: answer a question.
+pub struct GiveAnswer;
+/// Command: "Something is wrong".
+pub struct RaiseTrouble;
+/// Command: the Record page.
+pub struct ShowRecord;
+/// Command: exactly what a summary would hand over.
+pub struct PreviewSummary;
+/// Command: seal a summary into a file.
+pub struct SealSummary;
+
+/// Where a card comes from.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub enum CardSource {
+    /// The card's text, as typed or scanned.
+    Text(String),
+    /// A file's bytes: a picture, a text or a card file; Base64.
+    File(String),
+}
+
+/// A card as it shows before it is taken.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct CardPreview {
+    /// The plan, with the clinic's name.
+    pub plan: Plan,
+    /// The clinic's fingerprint, to compare with the paper.
+    pub fingerprint: String,
+    /// Whether this clinic's keys are known from an earlier card.
+    pub known_clinic: bool,
+    /// The revision that it replaces.
+    pub replaces: Option<u16>,
+    /// The exercises of its items, the clinic's own among them.
+    pub exercises: Vec<Exercise>,
+}
+
+/// Take a card.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct TakeAsk {
+    /// The card again.
+    pub source: CardSource,
+    /// Schedules that the person agreed to, where they differ from the card's.
+    pub agreed: Vec<(ItemId, Schedule)>,
+}
+
+/// One plan with its exercises.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PlanPage {
+    /// The plan, with the schedules agreed to.
+    pub plan: Plan,
+    /// The clinic's fingerprint.
+    pub fingerprint: String,
+    /// The exercises of its items.
+    pub exercises: Vec<Exercise>,
+    /// Items held back by an alarm.
+    pub held_back: Vec<(ItemId, Trouble)>,
+}
+
+/// Begin a run of an item.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct BeginAsk {
+    /// The plan.
+    pub plan: PlanId,
+    /// Its item.
+    pub item: ItemId,
+}
+
+/// What the window needs to guide a run.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct RunScript {
+    /// The plan.
+    pub plan: PlanId,
+    /// The run as logged at its beginning.
+    pub run: Run,
+    /// The exercise.
+    pub exercise: Exercise,
+    /// The item's side, limits and note.
+    pub item: exercises::plan::Item,
+    /// Whether it is the first run of this exercise: cautions come first.
+    pub first: bool,
+    /// For balance: the person's own median per leg over the last seven days, milliseconds.
+    pub own_median_ms: Vec<(exercises::plan::Leg, u32)>,
+}
+
+/// A run as far as it got.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct RunSnapshot {
+    /// The plan.
+    pub plan: PlanId,
+    /// The run.
+    pub run: Run,
+}
+
+/// The answer to a question.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Answer {
+    /// Pain.
+    Pain {
+        /// The plan.
+        plan: PlanId,
+        /// The complaint.
+        complaint: ComplaintId,
+        /// 0 to 10.
+        score: u8,
+        /// After this run.
+        after: Option<RunId>,
+    },
+    /// The morning after.
+    Settled {
+        /// The plan.
+        plan: PlanId,
+        /// The complaint.
+        complaint: ComplaintId,
+        /// Whether it had settled.
+        settled: bool,
+    },
+    /// A named activity.
+    Activity {
+        /// The plan.
+        plan: PlanId,
+        /// The activity.
+        activity: ActivityId,
+        /// 0 to 10.
+        score: u8,
+    },
+}
+
+/// One slot of one plan.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct SlotAsk {
+    /// The plan.
+    pub plan: PlanId,
+    /// The slot.
+    pub slot: SlotRef,
+}
+
+/// Leave a slot out.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct LeavingOut {
+    /// The plan.
+    pub plan: PlanId,
+    /// The slot.
+    pub slot: SlotRef,
+    /// Why.
+    pub reason: Barrier,
+}
+
+/// Excuse a stretch of days.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Excusing {
+    /// The plan.
+    pub plan: PlanId,
+    /// First day.
+    pub from: NaiveDate,
+    /// Last day.
+    pub until: NaiveDate,
+    /// Why.
+    pub why: Why,
+}
+
+/// Something is wrong.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct TroubleAsk {
+    /// The plan.
+    pub plan: PlanId,
+    /// What.
+    pub trouble: Trouble,
+    /// During which item.
+    pub item: Option<ItemId>,
+}
+
+/// One plan's record, as the person's own device has it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct RecordPage {
+    /// The plan.
+    pub plan: Plan,
+    /// The exercises of its items.
+    pub exercises: Vec<Exercise>,
+    /// The record; `None` before anything happened.
+    pub review: Option<Review>,
+    /// The period offered for the next summary: from the last sealed one (or the start) to today.
+    pub offer: (NaiveDate, NaiveDate),
+}
+
+/// Seal a summary.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct SealAsk {
+    /// The plan.
+    pub plan: PlanId,
+    /// First day; the plan's start if none.
+    pub from: Option<NaiveDate>,
+    /// Last day.
+    pub until: NaiveDate,
+    /// A note, if wanted.
+    pub note: Option<String>,
+}
+
+/// A file that was written.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Saved {
+    /// Where.
+    pub path: String,
+    /// Bytes.
+    pub bytes: u64,
+}
