@@ -1,0 +1,222 @@
+//! Every quantity of the catalogue: its unit, its range and the reason for the range, in one table.
+//!
+//! Reader, domain and tests all take their limits from [`BOUNDS`]. The ranges say what the program can run, not what is
+//! wise: a clinician chooses within them.
+
+/// A quantity that the catalogue or a dose states as a whole number.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Quantity {
+    /// Content revision of an exercise.
+    Revision,
+    /// How often a hold is held, or a movement made within a set.
+    Repetitions,
+    /// Length of one hold.
+    HoldSeconds,
+    /// Pause between holds, trials or sets.
+    RestSeconds,
+    /// Attempts at a balance exercise.
+    Trials,
+    /// The time at which a balance trial counts as full and ends.
+    TargetSeconds,
+    /// Sets of a counted movement.
+    Sets,
+    /// The outward part of one counted movement.
+    TempoUpSeconds,
+    /// The pause at the end of one counted movement.
+    TempoHoldSeconds,
+    /// The return part of one counted movement.
+    TempoDownSeconds,
+    /// Ladders of one exercise.
+    Ladders,
+    /// Rungs of one ladder.
+    Rungs,
+    /// Positions of one figure.
+    Poses,
+    /// Arrows of one figure.
+    Arrows,
+    /// Characters of an exercise's or a rung's name.
+    NameCharacters,
+    /// Characters of one paragraph or one line of a list.
+    LineCharacters,
+    /// Steps of one exercise.
+    Steps,
+    /// Lines of common mistakes, of cautions, of stop signs.
+    ListLines,
+    /// Distance of an arrow from its landmark, either way.
+    ArrowOffset,
+    /// Length of an arrow.
+    ArrowLength,
+    /// Direction of an arrow.
+    ArrowToward,
+    /// How far an arrow turns along its way.
+    ArrowBend,
+}
+
+/// The unit in which a [`Quantity`] is counted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Unit {
+    /// A plain count.
+    Count,
+    /// Seconds.
+    Seconds,
+    /// Unicode scalar values.
+    Characters,
+    /// Centimetres on a body 170 cm tall.
+    Centimetres,
+    /// Degrees of angle.
+    Degrees,
+}
+
+/// One row of the table.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Bound {
+    /// What is limited.
+    pub quantity: Quantity,
+    /// Its unit.
+    pub unit: Unit,
+    /// The word for it in messages to the author of an exercise.
+    pub word: &'static str,
+    /// Smallest value allowed.
+    pub min: i64,
+    /// Largest value allowed.
+    pub max: i64,
+    /// Why this range.
+    pub why: &'static str,
+}
+
+/// A value outside the range of its quantity.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct OutOfRange {
+    /// Which quantity.
+    pub quantity: Quantity,
+    /// The value that was given.
+    pub value: i64,
+}
+
+impl Quantity {
+    /// The row of this quantity.
+    pub fn bound(self) -> &'static Bound {
+        &BOUNDS[self as usize]
+    }
+
+    /// Gives `value` back if it lies in the range of this quantity.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] with the value otherwise.
+    pub fn check(self, value: i64) -> Result<i64, OutOfRange> {
+        let Bound { min, max, .. } = *self.bound();
+        if (min..=max).contains(&value) {
+            Ok(value)
+        } else {
+            Err(OutOfRange {
+                quantity: self,
+                value,
+            })
+        }
+    }
+}
+
+const fn row(
+    quantity: Quantity,
+    unit: Unit,
+    word: &'static str,
+    range: (i64, i64),
+    why: &'static str,
+) -> Bound {
+    Bound {
+        quantity,
+        unit,
+        word,
+        min: range.0,
+        max: range.1,
+        why,
+    }
+}
+
+/// The table, in the order of [`Quantity`] (a test holds that).
+#[rustfmt::skip]
+pub const BOUNDS: [Bound; 22] = {
+    use Quantity::*;
+    use Unit::*;
+    [
+        row(Revision, Count, "revision", (1, 60_000), "rises with every change of content; fits sixteen bits"),
+        row(Repetitions, Count, "repetitions", (1, 50), "sets of home exercise lie at 8 to 20; 50 leaves room for light, fast ones"),
+        row(HoldSeconds, Seconds, "hold", (1, 120), "holds of 5 to 30 s are usual, tendon work 45 s; two minutes is the longest that is asked"),
+        row(RestSeconds, Seconds, "rest", (0, 300), "rest at least as long as the hold is usual, 2 min between heavy holds; 5 min ends the patience"),
+        row(Trials, Count, "trials", (1, 10), "three trials are usual in testing stance (Springer 2007); more than ten is fatigue, not practice"),
+        row(TargetSeconds, Seconds, "target", (5, 60), "under 5 s is not for practice alone; stance up to 60 s before it is made harder (J Foot Ankle Res 2022)"),
+        row(Sets, Count, "sets", (1, 10), "one to three are usual"),
+        row(TempoUpSeconds, Seconds, "tempo up", (1, 20), "slower than 20 s is a hold"),
+        row(TempoHoldSeconds, Seconds, "tempo hold", (0, 20), "longer than 20 s is a hold"),
+        row(TempoDownSeconds, Seconds, "tempo down", (1, 20), "slower than 20 s is a hold"),
+        row(Ladders, Count, "ladders", (1, 4), "a plan names a rung, so one at least; more than four cannot be explained in a visit"),
+        row(Rungs, Count, "rungs", (1, 8), "as above"),
+        row(Poses, Count, "poses", (2, 8), "a start and an end at least"),
+        row(Arrows, Count, "arrows", (0, 4), "more hide the figure"),
+        row(NameCharacters, Characters, "name", (1, 40), "one line on a phone and on the card"),
+        row(LineCharacters, Characters, "text", (1, 280), "read aloud in about fifteen seconds"),
+        row(Steps, Count, "steps", (1, 8), "more cannot be kept in mind while doing it"),
+        row(ListLines, Count, "lines", (1, 8), "more are not read"),
+        row(ArrowOffset, Centimetres, "offset", (-120, 120), "stays near the body, which is 170 cm tall"),
+        row(ArrowLength, Centimetres, "length", (3, 100), "shorter has no room for its head"),
+        row(ArrowToward, Degrees, "direction", (-180, 180), "0 points to the right of the picture, 90 up"),
+        row(ArrowBend, Degrees, "bend", (-300, 300), "positive turns to the left; a full turn would bite its tail"),
+    ]
+};
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_table_stands_in_the_order_of_the_quantities_and_every_range_has_room_and_reason() {
+        for (place, bound) in BOUNDS.iter().enumerate() {
+            assert_eq!(
+                bound.quantity as usize, place,
+                "{:?} stands in the wrong row",
+                bound.quantity
+            );
+            assert!(bound.min < bound.max, "{:?}", bound.quantity);
+            assert!(
+                !bound.word.is_empty() && !bound.why.is_empty(),
+                "{:?}",
+                bound.quantity
+            );
+        }
+    }
+
+    #[test]
+    fn both_ends_are_inside_and_the_next_value_is_not() {
+        for Bound {
+            quantity, min, max, ..
+        } in BOUNDS
+        {
+            assert_eq!(quantity.check(min), Ok(min));
+            assert_eq!(quantity.check(max), Ok(max));
+            assert_eq!(
+                quantity.check(min - 1),
+                Err(OutOfRange {
+                    quantity,
+                    value: min - 1
+                })
+            );
+            assert_eq!(
+                quantity.check(max + 1),
+                Err(OutOfRange {
+                    quantity,
+                    value: max + 1
+                })
+            );
+        }
+    }
+
+    #[test]
+    fn ten_thousand_repetitions_and_negative_seconds_are_out_of_range() {
+        assert!(Quantity::Repetitions.check(10_000).is_err());
+        assert!(Quantity::HoldSeconds.check(-10).is_err());
+        assert!(Quantity::RestSeconds.check(-1).is_err());
+    }
+}

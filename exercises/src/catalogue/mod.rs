@@ -1,0 +1,22 @@
+//! An exercise as the catalogue describes it: what to do, how it is timed, how it gets harder, what to watch for.
+//!
+//! The text for people inside an exercise is written by whoever wrote the exercise, in every language of [`Lang`].
+//! Ranges of every quantity stand in one table, [`bounds::BOUNDS`]; ranges of the joint angles in [`Joint::range`].
+
+pub mod bounds;
+mod dose;
+mod exercise;
+mod figure;
+mod id;
+mod ladder;
+mod pose;
+mod texts;
+
+pub use bounds::{Bound, OutOfRange, Quantity, Unit};
+pub use dose::{Dose, Kind, Tempo};
+pub use exercise::{Catalogue, Exercise, Region, Sidedness};
+pub use figure::{Arrow, Contact, Figure, Furniture, Landmark, View};
+pub use id::{ExerciseId, IdFault, LadderId, RungId};
+pub use ladder::{Eyes, Factor, Ladder, Rung, RungTexts, Surface};
+pub use pose::{Joint, Pose};
+pub use texts::{Lang, Texts};

@@ -1,0 +1,93 @@
+//! The words that stand for the domain's choices in an exercise file. Each list is the whole list.
+
+use exercises::catalogue::{
+    Contact, Eyes, Factor, Furniture, Kind, Landmark, Region, Sidedness, Surface, View,
+};
+
+/// A word in a file and the value that it stands for.
+pub(super) type Names<T> = &'static [(&'static str, T)];
+
+pub(super) const REGIONS: Names<Region> = &[
+    ("neck-upper-back", Region::NeckUpperBack),
+    ("shoulder", Region::Shoulder),
+    ("wrist-hand", Region::WristHand),
+    ("low-back", Region::LowBack),
+    ("hip", Region::Hip),
+    ("knee", Region::Knee),
+    ("ankle", Region::Ankle),
+];
+
+pub(super) const KINDS: Names<Kind> = &[
+    ("hold", Kind::Hold),
+    ("balance", Kind::Balance),
+    ("reps", Kind::Reps),
+];
+
+pub(super) const SIDES: Names<Sidedness> = &[
+    ("none", Sidedness::None),
+    ("each-side", Sidedness::EachSide),
+];
+
+pub(super) const FACTORS: Names<Factor> = &[
+    ("surface", Factor::Surface),
+    ("base", Factor::Base),
+    ("support", Factor::Support),
+    ("lever", Factor::Lever),
+    ("range", Factor::Range),
+    ("load", Factor::Load),
+    ("position", Factor::Position),
+];
+
+pub(super) const SURFACES: Names<Surface> = &[
+    ("firm", Surface::Firm),
+    ("folded-towel", Surface::FoldedTowel),
+    ("cushion", Surface::Cushion),
+    ("foam", Surface::Foam),
+];
+
+pub(super) const EYES: Names<Eyes> = &[("open", Eyes::Open), ("closed", Eyes::Closed)];
+
+pub(super) const VIEWS: Names<View> = &[
+    ("side", View::Side),
+    ("front", View::Front),
+    ("hand", View::Hand),
+];
+
+pub(super) const FURNITURE: Names<Furniture> = &[
+    ("chair", Furniture::Chair),
+    ("worktop", Furniture::Worktop),
+    ("wall", Furniture::Wall),
+    ("mat", Furniture::Mat),
+    ("pillow", Furniture::Pillow),
+    ("folded-towel", Furniture::FoldedTowel),
+    ("cushion", Furniture::Cushion),
+    ("foam", Furniture::Foam),
+    ("table", Furniture::Table),
+    ("bag", Furniture::Bag),
+];
+
+pub(super) const CONTACTS: Names<Contact> = &[
+    ("seat", Contact::Seat),
+    ("upper-back", Contact::UpperBack),
+    ("far-side", Contact::FarSide),
+    ("near-sole", Contact::NearSole),
+    ("far-sole", Contact::FarSole),
+    ("near-toes", Contact::NearToes),
+    ("far-toes", Contact::FarToes),
+    ("near-heel", Contact::NearHeel),
+    ("far-heel", Contact::FarHeel),
+    ("near-hand", Contact::NearHand),
+    ("far-hand", Contact::FarHand),
+];
+
+pub(super) const LANDMARKS: Names<Landmark> = &[
+    ("chin", Landmark::Chin),
+    ("crown", Landmark::Crown),
+    ("shoulder", Landmark::Shoulder),
+    ("elbow", Landmark::Elbow),
+    ("hand", Landmark::Hand),
+    ("pelvis", Landmark::Pelvis),
+    ("knee", Landmark::Knee),
+    ("heel", Landmark::Heel),
+    ("toes", Landmark::Toes),
+];

@@ -1,0 +1,563 @@
+use super::*;
+use exercises::catalogue::{ExerciseId, Kind, Lang, Quantity, Sidedness};
+
+const WHOLE: &str = include_str!("../../../../../exercises/catalogue/sit-tall-chin-back.toml");
+const BALANCE: &str = include_str!("../../../../../exercises/catalogue/one-leg-stand.toml");
+const FIGURE: &str = r#"
+[figure]
+view = "side"
+poses = [{ knee-near = 0 }, { knee-near = 5 }]
+"#;
+
+/// Reads `text` with `from` put for `to`; gives the faults as the terminal prints them.
+#[track_caller]
+fn faults(text: &str, from: &str, to: &str) -> Vec<String> {
+    assert!(text.contains(from), "the sample has no {from:?}");
+    let faults = read("mine.toml", &text.replacen(from, to, 1)).expect_err("this must be refused");
+    assert!(!faults.is_empty());
+    faults.iter().map(ToString::to_string).collect()
+}
+
+/// As [`faults`], where exactly one is expected; `expected` is its text after the file's name.
+#[track_caller]
+fn fault(text: &str, from: &str, to: &str, expected: &str) {
+    assert_eq!(faults(text, from, to), [format!("mine.toml, {expected}")]);
+}
+
+#[test]
+fn every_shipped_file_is_read_without_a_fault() {
+    match embedded() {
+        Ok(catalogue) => assert_eq!(catalogue.exercises.len(), FILES.len()),
+        Err(faults) => panic!(
+            "{}",
+            faults
+                .iter()
+                .map(|f| f.to_string() + "\n")
+                .collect::<String>()
+        ),
+    }
+}
+
+#[test]
+fn what_a_file_says_arrives_in_the_exercise() {
+    let catalogue = embedded().expect("tested above");
+    let id = ExerciseId::new("one-leg-stand").expect("an id");
+    let stand = catalogue.get(&id).expect("shipped");
+    assert_eq!(
+        (stand.kind, stand.side),
+        (Kind::Balance, Sidedness::EachSide)
+    );
+    assert_eq!(stand.ladders.len(), 2);
+    assert!(!stand.ladders[0].closes_the_eyes() && stand.ladders[1].closes_the_eyes());
+    assert_eq!(stand.texts[&Lang::Es].name, "De pie sobre una pierna");
+}
+
+#[test]
+fn a_field_that_is_missing_is_named() {
+    fault(
+        WHOLE,
+        "revision = 1\n",
+        "",
+        "line 1: revision: this field is missing",
+    );
+    fault(
+        WHOLE,
+        "hold_s = 10\n",
+        "",
+        "line 7: dose, hold_s: this field is missing",
+    );
+    let faults = read("empty.toml", "").expect_err("an empty file is no exercise");
+    assert_eq!(
+        faults.len(),
+        9,
+        "every field of an exercise is asked for: {faults:?}"
+    );
+    assert!(faults.iter().all(|fault| fault.trouble == Trouble::Missing));
+}
+
+#[test]
+fn a_field_that_nobody_knows_is_named_with_those_allowed() {
+    fault(
+        WHOLE,
+        "rest_s = 10\n",
+        "rest_s = 10\nweight_kg = 4\n",
+        "line 11: dose, weight_kg: no such field; allowed here: repetitions, hold_s, rest_s",
+    );
+}
+
+#[test]
+fn seconds_and_repetitions_stay_within_their_range() {
+    fault(
+        WHOLE,
+        "hold_s = 10",
+        "hold_s = -10",
+        "line 9: dose, hold_s: hold of -10 seconds; allowed are 1 to 120 seconds",
+    );
+    fault(
+        WHOLE,
+        "hold_s = 10",
+        "hold_s = 0",
+        "line 9: dose, hold_s: hold of 0 seconds; allowed are 1 to 120 seconds",
+    );
+    fault(
+        WHOLE,
+        "repetitions = 3",
+        "repetitions = 10_000",
+        "line 8: dose, repetitions: repetitions of 10000; allowed are 1 to 50",
+    );
+    let huge = "rest_s = 99999999999999999999999999";
+    assert_eq!(
+        faults(WHOLE, "rest_s = 10", huge).len(),
+        1,
+        "a number beyond 64 bits is out of range, not a crash"
+    );
+    fault(
+        BALANCE,
+        "target_s = 30",
+        "target_s = 4",
+        "line 9: dose, target_s: target of 4 seconds; allowed are 5 to 60 seconds",
+    );
+}
+
+#[test]
+fn a_number_is_a_whole_number() {
+    fault(
+        WHOLE,
+        "hold_s = 10",
+        "hold_s = 9.5",
+        "line 9: dose, hold_s: a number with a point stands here; a whole number belongs here",
+    );
+    fault(
+        WHOLE,
+        "hold_s = 10",
+        "hold_s = \"10\"",
+        "line 9: dose, hold_s: text stands here; a whole number belongs here",
+    );
+}
+
+#[test]
+fn a_dose_belongs_to_the_kind() {
+    let found = faults(WHOLE, "kind = \"hold\"", "kind = \"balance\"");
+    assert!(
+        found
+            .iter()
+            .any(|fault| fault.contains("dose, trials: this field is missing")),
+        "{found:?}"
+    );
+    assert!(
+        found
+            .iter()
+            .any(|fault| fault.contains("dose, hold_s: no such field")),
+        "{found:?}"
+    );
+}
+
+#[test]
+fn a_word_that_is_none_of_those_allowed_is_named_with_them() {
+    fault(
+        WHOLE,
+        "kind = \"hold\"",
+        "kind = \"dance\"",
+        "line 4: kind: \"dance\" is not known; allowed here: hold, balance, reps",
+    );
+    fault(
+        BALANCE,
+        "surface = \"cushion\"",
+        "surface = \"ice\"",
+        "line 34: ladder 1, rung 3, surface: \"ice\" is not known; allowed here: firm, folded-towel, cushion, foam",
+    );
+    let found = faults(WHOLE, "furniture = [\"wall\"]", "furniture = [\"throne\"]");
+    assert!(
+        found[0].contains("ladder 1, rung 1, figure, furniture 1: \"throne\" is not known"),
+        "{found:?}"
+    );
+}
+
+#[test]
+fn a_joint_that_nobody_has_and_an_angle_that_nobody_reaches_are_refused() {
+    let found = faults(WHOLE, "knee-near = 90", "tail = 90");
+    assert_eq!(found.len(), 1);
+    assert!(
+        found[0].contains("poses 1, tail: \"tail\" is no joint; the joints are trunk, "),
+        "{found:?}"
+    );
+    let found = faults(WHOLE, "knee-near = 90", "knee-near = 190");
+    assert!(
+        found[0].ends_with("knee-near: 190 degrees are out of reach; knee-near takes -5 to 150"),
+        "{found:?}"
+    );
+}
+
+#[test]
+fn one_position_alone_is_no_movement() {
+    let found = faults(FIGURE, ", { knee-near = 5 }", "");
+    assert!(
+        found
+            .iter()
+            .any(|fault| fault.ends_with("figure, poses: poses of 1; allowed are 2 to 8")),
+        "{found:?}"
+    );
+}
+
+#[test]
+fn a_language_that_is_missing_is_named() {
+    let without = WHOLE.split("[text.es]").next().expect("a first part");
+    let found: Vec<_> = read("mine.toml", without)
+        .expect_err("Spanish is missing")
+        .into_iter()
+        .map(|f| f.trouble)
+        .collect();
+    assert_eq!(found, [Trouble::MissingLanguage { lang: Lang::Es }]);
+    let found = faults(
+        BALANCE,
+        "es = { name = \"Cojín, ojos abiertos\"",
+        "# { name = \"\"",
+    );
+    let expected = "ladder 1, rung 3, text: not written in \"es\"; every exercise is written in \"en\" and \"es\"";
+    assert!(found[0].contains(expected), "{found:?}");
+}
+
+#[test]
+fn both_languages_say_equally_much() {
+    let found = faults(WHOLE, "  \"Deje los hombros bajos y anchos.\",\n", "");
+    assert_eq!(found.len(), 1);
+    assert!(
+        found[0].ends_with(
+            "text, es, steps: 4 lines here, but 5 in the first language; both say the same"
+        ),
+        "{found:?}"
+    );
+}
+
+#[test]
+fn an_id_stands_once_and_is_kebab_case() {
+    let found = faults(BALANCE, "id = \"towel-open\"", "id = \"firm-open\"");
+    assert!(
+        found[0].contains("rung 2, id: \"firm-open\" stands twice"),
+        "{found:?}"
+    );
+    let found = faults(BALANCE, "id = \"firm-closed\"", "id = \"firm-open\"");
+    assert!(
+        found[0].contains("ladder 2, rung 1, id: \"firm-open\" stands twice"),
+        "unique over all ladders: {found:?}"
+    );
+    let found = faults(BALANCE, "id = \"eyes-closed\"", "id = \"eyes-open\"");
+    assert!(
+        found[0].contains("ladder 2, id: \"eyes-open\" stands twice"),
+        "{found:?}"
+    );
+    let found = faults(BALANCE, "id = \"firm-open\"", "id = \"Firm open\"");
+    assert!(
+        found[0].contains("an id is 1 to 32 small letters"),
+        "{found:?}"
+    );
+}
+
+#[test]
+fn a_balance_rung_says_where_it_is_stood_and_with_which_eyes() {
+    let found = faults(BALANCE, "eyes = \"closed\"\n", "");
+    assert!(
+        found[0].contains("names its surface and whether the eyes are open or closed"),
+        "{found:?}"
+    );
+}
+
+#[test]
+fn a_text_over_its_limit_an_empty_one_and_one_that_cannot_be_shown_are_refused() {
+    let name = |text: &str| {
+        faults(
+            WHOLE,
+            "name = \"Sit tall, chin back\"",
+            &format!("name = \"{text}\""),
+        )
+    };
+    assert!(
+        name(&"n".repeat(41))[0]
+            .ends_with("text, en, name: name of 41 characters; allowed are 1 to 40 characters")
+    );
+    assert!(name("  ")[0].ends_with("name of 0 characters; allowed are 1 to 40 characters"));
+    assert!(name("two\\nlines")[0].contains("the character U+000A cannot be shown"));
+    assert!(name("turned \\u202E round")[0].contains("the character U+202E cannot be shown"));
+    let found = faults(
+        WHOLE,
+        "purpose = \"",
+        &format!("purpose = \"{}", "p".repeat(280)),
+    );
+    assert!(
+        found[0].contains("allowed are 1 to 280 characters"),
+        "{found:?}"
+    );
+}
+
+#[test]
+fn a_list_has_neither_no_lines_nor_too_many() {
+    let steps = |lines: usize| {
+        let list = format!("steps = [{}]\nwas = [", "\"s\",".repeat(lines));
+        faults(WHOLE, "steps = [", &list).join("\n")
+    };
+    assert!(steps(0).contains("steps of 0; allowed are 1 to 8"));
+    assert!(steps(9).contains("steps of 9; allowed are 1 to 8"));
+}
+
+#[test]
+fn what_is_not_toml_names_its_line() {
+    let found = faults(
+        WHOLE,
+        "region = \"neck-upper-back\"",
+        "region = neck and back",
+    );
+    assert_eq!(found.len(), 1);
+    assert!(
+        found[0].starts_with("mine.toml, line 3: not TOML: "),
+        "{found:?}"
+    );
+    let found = faults(WHOLE, "revision = 1", "revision = 1\nrevision = 2");
+    assert!(
+        found[0].starts_with("mine.toml, line 3: not TOML: "),
+        "the same key twice: {found:?}"
+    );
+}
+
+#[test]
+fn a_file_over_64_kib_is_not_even_parsed() {
+    let large = format!("{WHOLE}{}", "#\n".repeat(MAX_BYTES / 2));
+    let faults = read("large.toml", &large).expect_err("too large");
+    assert_eq!(faults.len(), 1);
+    assert_eq!(
+        faults[0].trouble,
+        Trouble::TooLarge {
+            bytes: large.len(),
+            max: MAX_BYTES
+        }
+    );
+    assert!(faults[0].to_string().ends_with("at most 65536 are read"));
+}
+
+#[test]
+fn deep_nesting_is_refused_without_harm() {
+    let deep = format!("id = {}{}", "[".repeat(20_000), "]".repeat(20_000));
+    assert!(read("deep.toml", &deep).is_err());
+}
+
+#[test]
+fn all_faults_of_a_file_come_at_once_in_the_order_of_their_lines() {
+    let text = WHOLE
+        .replace("hold_s = 10", "hold_s = 999")
+        .replace("kind = \"hold\"", "kind = \"hold\"\ncolour = 1");
+    let faults =
+        read("mine.toml", &text.replace("plumb = true", "plumb = 1")).expect_err("three faults");
+    let lines: Vec<_> = faults.iter().map(|fault| fault.line).collect();
+    assert_eq!(lines.len(), 3);
+    assert!(lines.is_sorted(), "{lines:?}");
+}
+
+#[test]
+fn a_rung_takes_from_the_figure_what_it_does_not_say_itself() {
+    let exercise = read("sit-tall-chin-back.toml", WHOLE).expect("shipped");
+    let wall = exercise.ladders[0].rungs[0]
+        .figure
+        .as_ref()
+        .expect("the wall rung looks different");
+    assert_ne!(wall.poses, exercise.poses.poses);
+    assert_eq!(
+        (wall.view, wall.plumb),
+        (exercise.poses.view, exercise.poses.plumb)
+    );
+}
+
+mod shipped {
+    //! What every shipped exercise keeps to, beyond what the reader asks.
+    use super::*;
+    use exercises::catalogue::{Dose, Exercise, Eyes, Surface, Texts};
+    use std::collections::BTreeSet;
+
+    fn all() -> Vec<Exercise> {
+        embedded().expect("tested above").exercises
+    }
+
+    #[test]
+    fn every_file_of_the_folder_is_embedded_and_named_after_its_exercise() {
+        let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../../../exercises/catalogue");
+        let here: BTreeSet<_> = std::fs::read_dir(folder)
+            .expect("the folder is in the checkout")
+            .map(|entry| {
+                entry
+                    .expect("an entry")
+                    .file_name()
+                    .into_string()
+                    .expect("a plain name")
+            })
+            .collect();
+        let embedded_names: BTreeSet<_> = FILES.iter().map(|(name, _)| name.to_string()).collect();
+        assert_eq!(here, embedded_names);
+        for (exercise, (name, _)) in all().iter().zip(FILES) {
+            assert_eq!(format!("{}.toml", exercise.id), *name);
+        }
+    }
+
+    #[test]
+    fn names_are_told_apart_in_both_languages() {
+        for lang in Lang::ALL {
+            let names: BTreeSet<_> = all()
+                .iter()
+                .map(|exercise| exercise.texts[&lang].name.clone())
+                .collect();
+            assert_eq!(names.len(), all().len(), "{lang:?}");
+        }
+    }
+
+    #[test]
+    fn default_doses_keep_to_the_usual_range() {
+        for exercise in all() {
+            match exercise.dose {
+                Dose::Hold { hold_s, rest_s, .. } => {
+                    assert!(
+                        (5..=30).contains(&hold_s),
+                        "{}: holds of 5 to 30 s",
+                        exercise.id
+                    );
+                    assert!(
+                        rest_s >= hold_s,
+                        "{}: rest at least as long as the hold",
+                        exercise.id
+                    );
+                    assert!(
+                        exercise.dose.work_s() <= 120,
+                        "{}: about two minutes of holding at most",
+                        exercise.id
+                    );
+                }
+                Dose::Balance { target_s, .. } => assert!(target_s <= 45, "{}", exercise.id),
+                Dose::Reps {
+                    sets, repetitions, ..
+                } => assert!(sets <= 3 && repetitions <= 15, "{}", exercise.id),
+            }
+            assert_eq!(exercise.dose.check(), Ok(()));
+            assert_eq!(exercise.dose.kind(), exercise.kind);
+        }
+    }
+
+    #[test]
+    fn a_stance_begins_on_the_firm_floor_and_never_mixes_eyes_on_one_ladder() {
+        for exercise in all()
+            .iter()
+            .filter(|exercise| exercise.kind == Kind::Balance)
+        {
+            for ladder in &exercise.ladders {
+                assert_eq!(
+                    ladder.rungs[0].surface,
+                    Some(Surface::Firm),
+                    "{}",
+                    exercise.id
+                );
+                let eyes: BTreeSet<_> = ladder.rungs.iter().map(|rung| rung.eyes).collect();
+                assert_eq!(
+                    eyes.len(),
+                    1,
+                    "{}: one factor changes at a time",
+                    exercise.id
+                );
+                assert!(
+                    ladder
+                        .rungs
+                        .windows(2)
+                        .all(|pair| pair[0].surface <= pair[1].surface),
+                    "{}",
+                    exercise.id
+                );
+            }
+            assert_eq!(
+                exercise.first_rung().and_then(|rung| rung.eyes),
+                Some(Eyes::Open)
+            );
+        }
+    }
+
+    #[test]
+    fn every_balance_exercise_asks_for_a_support_within_reach() {
+        for exercise in all()
+            .iter()
+            .filter(|exercise| exercise.kind == Kind::Balance)
+        {
+            assert!(
+                exercise.texts[&Lang::En]
+                    .cautions
+                    .iter()
+                    .any(|line| line.contains("support within reach"))
+            );
+            assert!(
+                exercise.texts[&Lang::Es]
+                    .cautions
+                    .iter()
+                    .any(|line| line.contains("apoyo firme al alcance"))
+            );
+        }
+    }
+
+    #[test]
+    fn the_ways_to_stop_name_the_plans_limit() {
+        for exercise in all() {
+            let says = |lang, word: &str| {
+                exercise.texts[&lang]
+                    .stop_signs
+                    .iter()
+                    .any(|line| line.contains(word))
+            };
+            assert!(says(Lang::En, "limit on your plan"), "{}", exercise.id);
+            assert!(says(Lang::Es, "límite de su plan"), "{}", exercise.id);
+        }
+    }
+
+    #[test]
+    fn no_text_is_left_in_the_other_language() {
+        for exercise in all() {
+            let Texts {
+                steps,
+                cautions,
+                stop_signs,
+                ..
+            } = &exercise.texts[&Lang::En];
+            let other = &exercise.texts[&Lang::Es];
+            for (here, there) in [
+                (steps, &other.steps),
+                (cautions, &other.cautions),
+                (stop_signs, &other.stop_signs),
+            ] {
+                assert!(
+                    here.iter().zip(there).all(|(here, there)| here != there),
+                    "{}",
+                    exercise.id
+                );
+            }
+        }
+    }
+
+    #[test]
+    fn rungs_know_their_neighbours() {
+        for exercise in all() {
+            for ladder in &exercise.ladders {
+                for pair in ladder.rungs.windows(2) {
+                    assert_eq!(
+                        exercise.harder(&pair[0].id).map(|rung| &rung.id),
+                        Some(&pair[1].id)
+                    );
+                    assert_eq!(
+                        exercise.easier(&pair[1].id).map(|rung| &rung.id),
+                        Some(&pair[0].id)
+                    );
+                }
+                assert_eq!(exercise.easier(&ladder.rungs[0].id), None);
+            }
+        }
+    }
+
+    #[test]
+    fn numbers_of_the_table_are_quoted_in_faults() {
+        let bound = Quantity::HoldSeconds.bound();
+        let found = faults(WHOLE, "hold_s = 10", &format!("hold_s = {}", bound.max + 1));
+        assert!(found[0].ends_with(&format!(
+            "allowed are {} to {} seconds",
+            bound.min, bound.max
+        )));
+    }
+}
