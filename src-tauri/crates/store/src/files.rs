@@ -1,0 +1,240 @@
+//! Files, for everything the program reads or writes outside its database. The only module that calls `std::fs`.
+//!
+//! A write is whole or not at all: the bytes go to a new file in the same folder, are synced, and take the old file's
+//! place by a rename; then the folder is synced, so that the new name survives a power cut too. A read has a limit that
+//! is an error, not a cut. New files are for their owner alone (0600 on Unix), since all of them can be about a person.
+
+use std::fs::{self, DirBuilder, File, OpenOptions, TryLockError};
+use std::io::{self, ErrorKind, Read, Write};
+use std::path::{Path, PathBuf};
+use tempfile::NamedTempFile;
+
+/// How the names of files begin that are not yet whole, and of SQLite's companions to them.
+const HALF_MADE: &str = ".carryover-new-";
+
+/// A file operation that failed: where and how.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("{}: {fault}", path.display())]
+pub struct FileError {
+    /// The file or folder.
+    pub path: PathBuf,
+    /// What is wrong with it.
+    pub fault: FileFault,
+}
+
+/// What is wrong with a file or folder.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum FileFault {
+    /// Nothing of that name, or its folder is missing.
+    #[error("not found")]
+    NotFound,
+    /// A folder, pipe or device where a plain file was asked for.
+    #[error("not a plain file")]
+    NotAFile,
+    /// A file where a folder was asked for.
+    #[error("not a folder")]
+    NotAFolder,
+    /// No permission, or a read-only disk.
+    #[error("no permission")]
+    ReadOnly,
+    /// Another copy of the program holds it.
+    #[error("in use")]
+    InUse,
+    /// The disk, the quota or the file-size limit is exhausted.
+    #[error("no room left")]
+    NoRoom,
+    /// Larger than the reader takes.
+    #[error("larger than {cap} bytes")]
+    TooBig {
+        /// The most that is taken, in bytes.
+        cap: u64,
+    },
+    /// Anything else, in the system's words.
+    #[error("{detail}")]
+    Other {
+        /// The system's text, for a report.
+        detail: String,
+    },
+}
+
+/// Writes `bytes` to `path`, replacing a file that is there. On an error the old file is untouched.
+pub fn write(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
+    if path.is_dir() {
+        return Err(FileError {
+            path: path.into(),
+            fault: FileFault::NotAFile,
+        });
+    }
+    let mut new = beside(path)?;
+    new.write_all(bytes).map_err(at(path))?;
+    put_in_place(new, path)
+}
+
+/// Reads the whole of a plain file of at most `cap` bytes.
+pub fn read(path: &Path, cap: u64) -> Result<Vec<u8>, FileError> {
+    let facts = fs::metadata(path).map_err(at(path))?;
+    if !facts.is_file() {
+        // Checked before opening: opening a pipe would wait for its other end.
+        return Err(FileError {
+            path: path.into(),
+            fault: FileFault::NotAFile,
+        });
+    }
+    let mut bytes = Vec::new();
+    let file = File::open(path).map_err(at(path))?;
+    // One byte more than allowed tells "too big" from "just fits", also when the file grows meanwhile.
+    file.take(cap.saturating_add(1))
+        .read_to_end(&mut bytes)
+        .map_err(at(path))?;
+    if bytes.len() as u64 > cap {
+        return Err(FileError {
+            path: path.into(),
+            fault: FileFault::TooBig { cap },
+        });
+    }
+    Ok(bytes)
+}
+
+/// Makes sure that `dir` is a folder that takes new files; makes it, for its owner alone, if `create` allows.
+pub(crate) fn folder(dir: &Path, create: bool) -> Result<(), FileError> {
+    match fs::metadata(dir) {
+        Ok(facts) if facts.is_dir() => Ok(()),
+        Ok(_) => Err(FileError {
+            path: dir.into(),
+            fault: FileFault::NotAFolder,
+        }),
+        Err(error) if error.kind() == ErrorKind::NotFound && create => {
+            let mut builder = DirBuilder::new();
+            builder.recursive(true);
+            #[cfg(unix)]
+            std::os::unix::fs::DirBuilderExt::mode(&mut builder, 0o700);
+            builder.create(dir).map_err(at(dir))
+        }
+        Err(error) => Err(at(dir)(error)),
+    }
+}
+
+/// Fails if no file can be made in `dir`: told at the start, not at the first thing worth keeping.
+pub(crate) fn takes_files(dir: &Path) -> Result<(), FileError> {
+    tempfile::Builder::new()
+        .prefix(HALF_MADE)
+        .tempfile_in(dir)
+        .map_err(at(dir))
+        .map(drop)
+}
+
+/// An advisory lock, given back when dropped or when the process ends, however it ends.
+#[derive(Debug)]
+pub(crate) struct Lock {
+    _file: File,
+}
+
+/// Takes the lock on `path`, a file made for the purpose, or says that it is in use.
+pub(crate) fn lock(path: &Path) -> Result<Lock, FileError> {
+    let mut options = OpenOptions::new();
+    options.write(true).create(true).truncate(false);
+    #[cfg(unix)]
+    std::os::unix::fs::OpenOptionsExt::mode(&mut options, 0o600);
+    let file = options.open(path).map_err(at(path))?;
+    match file.try_lock() {
+        Ok(()) => Ok(Lock { _file: file }),
+        Err(TryLockError::WouldBlock) => Err(FileError {
+            path: path.into(),
+            fault: FileFault::InUse,
+        }),
+        Err(TryLockError::Error(error)) => Err(at(path)(error)),
+    }
+}
+
+/// The size of what is at `path`, if anything is, in bytes.
+pub(crate) fn size(path: &Path) -> Result<Option<u64>, FileError> {
+    match fs::metadata(path) {
+        Ok(facts) => Ok(Some(facts.len())),
+        Err(error) if error.kind() == ErrorKind::NotFound => Ok(None),
+        Err(error) => Err(at(path)(error)),
+    }
+}
+
+/// Whether both names lead to the same file. A name that leads nowhere is the same as nothing.
+pub(crate) fn same(one: &Path, other: &Path) -> bool {
+    matches!((fs::canonicalize(one), fs::canonicalize(other)), (Ok(one), Ok(other)) if one == other)
+}
+
+/// The path from the root: SQLite would read a relative `file:...` as an address with options.
+pub(crate) fn absolute(path: &Path) -> Result<PathBuf, FileError> {
+    std::path::absolute(path).map_err(at(path))
+}
+
+/// Removes what a copy of the program that was killed left half-made in `dir`. Only for who holds the folder's lock.
+pub(crate) fn sweep(dir: &Path) -> Result<(), FileError> {
+    for found in fs::read_dir(dir).map_err(at(dir))? {
+        let found = found.map_err(at(dir))?;
+        if found.file_name().to_string_lossy().starts_with(HALF_MADE) {
+            fs::remove_file(found.path()).map_err(at(&found.path()))?;
+        }
+    }
+    Ok(())
+}
+
+/// A new, empty file in the folder of `path`, removed again unless put in place.
+pub(crate) fn beside(path: &Path) -> Result<NamedTempFile, FileError> {
+    let dir = folder_of(path);
+    tempfile::Builder::new()
+        .prefix(HALF_MADE)
+        .tempfile_in(dir)
+        .map_err(at(path))
+}
+
+/// Syncs `new`, renames it to `path`, and syncs the folder.
+pub(crate) fn put_in_place(new: NamedTempFile, path: &Path) -> Result<(), FileError> {
+    // Opened anew: SQLite may have written the file through a handle of its own.
+    File::options()
+        .write(true)
+        .open(new.path())
+        .and_then(|file| file.sync_all())
+        .map_err(at(path))?;
+    new.persist(path)
+        .map_err(|refused| at(path)(refused.error))?;
+    sync_folder(folder_of(path)).map_err(at(path))
+}
+
+#[cfg(unix)]
+fn sync_folder(dir: &Path) -> io::Result<()> {
+    File::open(dir)?.sync_all()
+}
+
+/// Elsewhere a folder cannot be opened for syncing, and the rename itself is written through.
+#[cfg(not(unix))]
+fn sync_folder(_dir: &Path) -> io::Result<()> {
+    Ok(())
+}
+
+fn folder_of(path: &Path) -> &Path {
+    match path.parent() {
+        Some(dir) if !dir.as_os_str().is_empty() => dir,
+        _ => Path::new("."),
+    }
+}
+
+fn at(path: &Path) -> impl Fn(io::Error) -> FileError {
+    let path = path.to_path_buf();
+    move |error| FileError {
+        path: path.clone(),
+        fault: fault(&error),
+    }
+}
+
+fn fault(error: &io::Error) -> FileFault {
+    match error.kind() {
+        ErrorKind::NotFound => FileFault::NotFound,
+        ErrorKind::IsADirectory => FileFault::NotAFile,
+        ErrorKind::NotADirectory => FileFault::NotAFolder,
+        ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => FileFault::ReadOnly,
+        ErrorKind::StorageFull | ErrorKind::QuotaExceeded | ErrorKind::FileTooLarge => {
+            FileFault::NoRoom
+        }
+        _ => FileFault::Other {
+            detail: error.to_string(),
+        },
+    }
+}

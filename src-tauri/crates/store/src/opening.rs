@@ -1,0 +1,205 @@
+//! How the database file is made, checked and opened. A file that fails a check is left as it was.
+
+use crate::files::{self, FileError, FileFault};
+use crate::{LATEST, Store, StoreError, migration};
+use rusqlite::config::DbConfig;
+use rusqlite::{Connection, OpenFlags};
+use std::path::{Path, PathBuf};
+use std::time::Duration;
+
+/// Our application id in the file's header, "Cyov" in ASCII: tells our files from other programs'.
+pub(crate) const APPLICATION_ID: u32 = 0x4379_6f76;
+
+/// How long to wait for another program (a backup tool, a curious person) that holds the database.
+const PATIENCE: Duration = Duration::from_secs(2);
+
+/// Makes a new, empty database at `path`. It is built under another name first, so that a file of this name is always a
+/// whole one, and an empty file is known to be damaged.
+pub(crate) fn create(path: &Path) -> Result<(), StoreError> {
+    if let Some(left) = remains(path)? {
+        // A write-ahead log without its database would be played into the new file.
+        return Err(StoreError::Damaged {
+            path: path.into(),
+            detail: format!("missing, but {} is there", left.display()),
+        });
+    }
+    let new = files::beside(path)?;
+    let mut connection = connect(new.path())?;
+    connection.pragma_update(None, "application_id", APPLICATION_ID)?;
+    migration::migrate(&mut connection)?;
+    close(connection)?;
+    Ok(files::put_in_place(new, path)?)
+}
+
+/// Opens the database at `path`: ours, sound, not newer than we are; then brings it up to date.
+pub(crate) fn open(path: &Path) -> Result<Store, StoreError> {
+    let mut connection = checked(path)?;
+    if connection.is_readonly("main")? {
+        return Err(StoreError::ReadOnly { path: path.into() });
+    }
+    let mode: String =
+        connection.pragma_update_and_check(None, "journal_mode", "WAL", |row| row.get(0))?;
+    if mode != "wal" {
+        return Err(StoreError::Sqlite {
+            code: 0,
+            detail: format!("journal mode is {mode}, not wal"),
+        });
+    }
+    migration::migrate(&mut connection)?;
+    Ok(Store::new(connection, path.into()))
+}
+
+/// Copies the database of `from`, a backup, to `path`, checked before and after.
+pub(crate) fn copy(from: &Path, path: &Path) -> Result<(), StoreError> {
+    if files::size(from)?.is_none() {
+        return Err(StoreError::NotThere { path: from.into() });
+    }
+    let source = checked(from)?;
+    backup(&source, path)
+}
+
+/// Writes all of `source` into a single file at `path`, checks the copy, and only then lets it take that name.
+pub(crate) fn backup(source: &Connection, path: &Path) -> Result<(), StoreError> {
+    let new = files::beside(path)?;
+    source.backup("main", new.path(), None::<fn(rusqlite::backup::Progress)>)?;
+    let copy = connect(new.path())?;
+    // The copy must stand alone, without a write-ahead log beside it.
+    let _: String =
+        copy.pragma_update_and_check(None, "journal_mode", "DELETE", |row| row.get(0))?;
+    let faults = |detail| StoreError::BadCopy {
+        path: path.into(),
+        detail,
+    };
+    inspect(&copy, "integrity_check")
+        .and_then(|()| inspect_references(&copy))
+        .map_err(faults)?;
+    if count(source)? != count(&copy)? {
+        return Err(faults("the numbers of rows differ".into()));
+    }
+    close(copy)?;
+    Ok(files::put_in_place(new, path)?)
+}
+
+/// Connects to the file once it is known to be ours, sound and not too new.
+fn checked(path: &Path) -> Result<Connection, StoreError> {
+    if files::size(path)? == Some(0) {
+        return Err(damaged(path)("the file is empty".into()));
+    }
+    examined(path).map_err(named(path))
+}
+
+/// Lets nothing change the file before it is known to be ours.
+fn examined(path: &Path) -> Result<Connection, StoreError> {
+    let connection = connect(path)?;
+    // Closing would else write the log back into a file that may turn out damaged, foreign or newer.
+    connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
+    let header =
+        |name| connection.pragma_query_value(None, name, |row| row.get(0).map(i32::cast_unsigned));
+    let application = header("application_id")?;
+    if application != APPLICATION_ID {
+        return Err(StoreError::Foreign {
+            path: path.into(),
+            found: application,
+        });
+    }
+    let found = header("user_version")?;
+    if found > LATEST {
+        return Err(StoreError::Newer {
+            path: path.into(),
+            found,
+            known: LATEST,
+        });
+    }
+    inspect(&connection, "quick_check").map_err(damaged(path))?;
+    connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, false)?;
+    Ok(connection)
+}
+
+/// A connection with our settings; makes no file and changes none.
+fn connect(path: &Path) -> Result<Connection, StoreError> {
+    let connection = Connection::open_with_flags(
+        path,
+        OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX,
+    )?;
+    connection.busy_timeout(PATIENCE)?;
+    connection.execute_batch(
+        // A commit that was acknowledged survives a power cut; on Apple's systems only with fullfsync.
+        "PRAGMA synchronous = FULL; PRAGMA fullfsync = ON; PRAGMA checkpoint_fullfsync = ON;
+         PRAGMA foreign_keys = ON; PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON; PRAGMA mmap_size = 0;
+         -- What is deleted is overwritten, and nothing is put into files elsewhere on the disk.
+         PRAGMA secure_delete = ON; PRAGMA temp_store = MEMORY;",
+    )?;
+    Ok(connection)
+}
+
+fn close(connection: Connection) -> Result<(), StoreError> {
+    connection.close().map_err(|(_, error)| error.into())
+}
+
+/// SQLite's own check of the file; the first finding, if it has any.
+fn inspect(connection: &Connection, pragma: &str) -> Result<(), String> {
+    match connection.query_row(&format!("PRAGMA {pragma}(1)"), [], |row| {
+        row.get::<_, String>(0)
+    }) {
+        Ok(verdict) if verdict == "ok" => Ok(()),
+        Ok(finding) => Err(finding),
+        Err(error) => Err(error.to_string()),
+    }
+}
+
+fn inspect_references(connection: &Connection) -> Result<(), String> {
+    let broken: i64 = connection
+        .query_row("SELECT count(*) FROM pragma_foreign_key_check", [], |row| {
+            row.get(0)
+        })
+        .map_err(|error| error.to_string())?;
+    if broken == 0 {
+        Ok(())
+    } else {
+        Err(format!("{broken} rows refer to nothing"))
+    }
+}
+
+fn count(connection: &Connection) -> Result<Vec<i64>, StoreError> {
+    let rows = |table: &String| {
+        connection.query_row(&format!("SELECT count(*) FROM \"{table}\""), [], |row| {
+            row.get(0)
+        })
+    };
+    Ok(migration::tables(connection)?
+        .iter()
+        .map(rows)
+        .collect::<Result<_, _>>()?)
+}
+
+/// A write-ahead log or journal beside a database that is not there.
+fn remains(path: &Path) -> Result<Option<PathBuf>, FileError> {
+    for ending in ["-wal", "-journal"] {
+        let mut name = path.as_os_str().to_owned();
+        name.push(ending);
+        if files::size(Path::new(&name))?.is_some_and(|bytes| bytes > 0) {
+            return Ok(Some(name.into()));
+        }
+    }
+    Ok(None)
+}
+
+fn damaged(path: &Path) -> impl Fn(String) -> StoreError {
+    move |detail| StoreError::Damaged {
+        path: path.into(),
+        detail,
+    }
+}
+
+/// Gives the path to an error that SQLite reported without one.
+fn named(path: &Path) -> impl Fn(StoreError) -> StoreError {
+    move |error| match error {
+        StoreError::Corrupt { detail } => damaged(path)(detail),
+        StoreError::WriteRefused => StoreError::ReadOnly { path: path.into() },
+        StoreError::Sqlite { detail, .. } if path.is_dir() => StoreError::File(FileError {
+            path: path.into(),
+            fault: FileFault::Other { detail },
+        }),
+        other => other,
+    }
+}

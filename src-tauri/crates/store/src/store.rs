@@ -1,0 +1,100 @@
+//! The open database: transactions, backup, erasing.
+
+use crate::{StoreError, files, migration, opening};
+use rusqlite::{Connection, Transaction, TransactionBehavior};
+use std::ops::Deref;
+use std::path::{Path, PathBuf};
+
+/// The open database of one [`crate::Home`].
+#[derive(Debug)]
+pub struct Store {
+    connection: Connection,
+    path: PathBuf,
+}
+
+/// What reads need: one unchanging view of all tables.
+#[derive(Debug)]
+pub struct View<'s>(Transaction<'s>);
+
+/// What writes need: a transaction that nobody else can write beside. Reads take it as a [`View`].
+#[derive(Debug)]
+pub struct Tx<'s>(View<'s>);
+
+impl Store {
+    pub(crate) fn new(connection: Connection, path: PathBuf) -> Store {
+        Store { connection, path }
+    }
+
+    /// Does `work` and keeps all of it, or, if it or the keeping fails or panics, nothing of it. When this returns
+    /// `Ok`, the work survives a crash and a power cut.
+    pub fn transaction<T, E: From<StoreError>>(
+        &mut self,
+        work: impl FnOnce(&Tx<'_>) -> Result<T, E>,
+    ) -> Result<T, E> {
+        // Immediate: the right to write is taken now, so that waiting for it cannot fail halfway.
+        let begun = Transaction::new(&mut self.connection, TransactionBehavior::Immediate);
+        let tx = Tx(View(begun.map_err(StoreError::from)?));
+        let done = work(&tx)?;
+        tx.0.0.commit().map_err(StoreError::from)?;
+        Ok(done)
+    }
+
+    /// Looks at one state of all tables. Views are not nested.
+    pub fn read<T, E: From<StoreError>>(
+        &self,
+        look: impl FnOnce(&View<'_>) -> Result<T, E>,
+    ) -> Result<T, E> {
+        let begun = Transaction::new_unchecked(&self.connection, TransactionBehavior::Deferred);
+        look(&View(begun.map_err(StoreError::from)?))
+    }
+
+    /// Copies everything into one file at `to`, replacing a file that is there, once the copy is checked. What is not
+    /// sealed here is not sealed there either.
+    pub fn backup(&self, to: &Path) -> Result<(), StoreError> {
+        let to = files::absolute(to)?;
+        if files::same(&to, &self.path) {
+            return Err(StoreError::Occupied { path: to });
+        }
+        opening::backup(&self.connection, &to)
+    }
+
+    /// Removes every row of every table, the append-only log too, and what the file and its write-ahead log still hold
+    /// of them. The folder is then as on the first day.
+    pub fn erase(&mut self) -> Result<(), StoreError> {
+        migration::raze(&mut self.connection)?;
+        self.connection.execute_batch("VACUUM")?;
+        self.settle()
+    }
+
+    /// Moves the write-ahead log into the database and empties it, so that what was deleted or replaced (a patient, keys
+    /// under an old passphrase) is in neither. A closing program does this too.
+    pub fn settle(&self) -> Result<(), StoreError> {
+        let busy: bool =
+            self.connection
+                .query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |row| row.get(0))?;
+        if busy { Err(StoreError::Busy) } else { Ok(()) }
+    }
+}
+
+impl<'s> Deref for Tx<'s> {
+    type Target = View<'s>;
+
+    fn deref(&self) -> &View<'s> {
+        &self.0
+    }
+}
+
+impl View<'_> {
+    pub(crate) fn sql(&self) -> &Connection {
+        &self.0
+    }
+
+    /// The id that [`Tx`]'s next insert into a table with `AUTOINCREMENT` gets: never one that was in use before, so
+    /// that bytes sealed for a row that is gone fit no later row.
+    pub(crate) fn next_id(&self, table: &str) -> Result<i64, StoreError> {
+        let mut query = self.sql().prepare_cached(
+            "SELECT coalesce(max(seq), 0) + 1 FROM sqlite_sequence WHERE name = ?1",
+        )?;
+        Ok(query.query_row([table], |row| row.get(0))?)
+    }
+}

@@ -1,0 +1,13 @@
+//! The tables, one file each: its SQL, its row, its reads and its writes.
+//!
+//! For both roles: [`setting`]. For the patient: [`log`], [`card`], [`entry`]. For the clinic, sealed: [`keys`],
+//! [`patient`], [`issued`], [`received`].
+
+pub mod card;
+pub mod entry;
+pub mod issued;
+pub mod keys;
+pub mod log;
+pub mod patient;
+pub mod received;
+pub mod setting;

@@ -1,0 +1,82 @@
+//! The cards that the clinic issued, sealed.
+
+use crate::{StoreError, Tx, View};
+use rusqlite::Row;
+
+pub(crate) const SQL: &str = "\
+CREATE TABLE issued (
+    id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT,
+    patient INTEGER NOT NULL REFERENCES patient (id) ON DELETE CASCADE,
+    revision INTEGER NOT NULL CHECK (revision >= 0),
+    sealed BLOB NOT NULL CHECK (length(sealed) > 0),
+    UNIQUE (patient, revision)
+) STRICT;";
+
+/// A card as it was issued.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Issued {
+    /// The row's id, which the sealing is bound to. Never given twice.
+    pub id: i64,
+    /// The patient's row.
+    pub patient: i64,
+    /// The plan's revision.
+    pub revision: u32,
+    /// What `vault` opens.
+    pub sealed: Vec<u8>,
+}
+
+/// Keeps a card: `seal` is told the id that the row will have. A revision that was issued to the patient before, or a
+/// patient who is not there, is a [`StoreError::Conflict`].
+pub fn insert<E: From<StoreError>>(
+    tx: &Tx<'_>,
+    patient: i64,
+    revision: u32,
+    seal: impl FnOnce(i64) -> Result<Vec<u8>, E>,
+) -> Result<i64, E> {
+    let id = tx.next_id("issued")?;
+    let sealed = seal(id)?;
+    keep(
+        tx,
+        &Issued {
+            id,
+            patient,
+            revision,
+            sealed,
+        },
+    )?;
+    Ok(id)
+}
+
+fn keep(tx: &Tx<'_>, row: &Issued) -> Result<(), StoreError> {
+    let Issued {
+        id,
+        patient,
+        revision,
+        sealed,
+    } = row;
+    tx.sql()
+        .prepare_cached(
+            "INSERT INTO issued (id, patient, revision, sealed) VALUES (?1, ?2, ?3, ?4)",
+        )?
+        .execute((id, patient, revision, sealed))?;
+    Ok(())
+}
+
+/// What was issued to a patient, by revision.
+pub fn of_patient(view: &View<'_>, patient: i64) -> Result<Vec<Issued>, StoreError> {
+    let mut query = view.sql().prepare_cached(
+        "SELECT id, patient, revision, sealed FROM issued WHERE patient = ?1 ORDER BY revision",
+    )?;
+    Ok(query
+        .query_map([patient], read)?
+        .collect::<Result<_, _>>()?)
+}
+
+fn read(row: &Row<'_>) -> rusqlite::Result<Issued> {
+    Ok(Issued {
+        id: row.get(0)?,
+        patient: row.get(1)?,
+        revision: row.get(2)?,
+        sealed: row.get(3)?,
+    })
+}

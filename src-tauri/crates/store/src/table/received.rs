@@ -1,0 +1,107 @@
+//! The summaries that the clinic received, sealed. Each export of each log of a patient once.
+
+use crate::{StoreError, Tx, View};
+use rusqlite::{OptionalExtension, Row};
+
+pub(crate) const SQL: &str = "\
+CREATE TABLE received (
+    id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT,
+    patient INTEGER NOT NULL REFERENCES patient (id) ON DELETE CASCADE,
+    log BLOB NOT NULL,
+    counter INTEGER NOT NULL CHECK (counter >= 0),
+    sealed BLOB NOT NULL CHECK (length(sealed) > 0),
+    UNIQUE (patient, log, counter)
+) STRICT;";
+
+/// A summary as it was received.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Received {
+    /// The row's id, which the sealing is bound to. Never given twice.
+    pub id: i64,
+    /// The patient's row.
+    pub patient: i64,
+    /// The id of the log that it tells of.
+    pub log: Vec<u8>,
+    /// The export's number within that log.
+    pub counter: u32,
+    /// What `vault` opens.
+    pub sealed: Vec<u8>,
+}
+
+const COLUMNS: &str = "id, patient, log, counter, sealed";
+
+/// Keeps a summary: `seal` is told the id that the row will have. One that is there already (look with [`find`] first),
+/// or a patient who is not there, is a [`StoreError::Conflict`].
+pub fn insert<E: From<StoreError>>(
+    tx: &Tx<'_>,
+    patient: i64,
+    log: &[u8],
+    counter: u32,
+    seal: impl FnOnce(i64) -> Result<Vec<u8>, E>,
+) -> Result<i64, E> {
+    let id = tx.next_id("received")?;
+    let sealed = seal(id)?;
+    keep(
+        tx,
+        &Received {
+            id,
+            patient,
+            log: log.into(),
+            counter,
+            sealed,
+        },
+    )?;
+    Ok(id)
+}
+
+fn keep(tx: &Tx<'_>, row: &Received) -> Result<(), StoreError> {
+    let Received {
+        id,
+        patient,
+        log,
+        counter,
+        sealed,
+    } = row;
+    tx.sql()
+        .prepare_cached(&format!(
+            "INSERT INTO received ({COLUMNS}) VALUES (?1, ?2, ?3, ?4, ?5)"
+        ))?
+        .execute((id, patient, log, counter, sealed))?;
+    Ok(())
+}
+
+/// The summary of this export, if it was received before.
+pub fn find(
+    view: &View<'_>,
+    patient: i64,
+    log: &[u8],
+    counter: u32,
+) -> Result<Option<Received>, StoreError> {
+    let sql =
+        format!("SELECT {COLUMNS} FROM received WHERE patient = ?1 AND log = ?2 AND counter = ?3");
+    Ok(view
+        .sql()
+        .prepare_cached(&sql)?
+        .query_row((patient, log, counter), read)
+        .optional()?)
+}
+
+/// What was received from a patient, by log and number of the export.
+pub fn of_patient(view: &View<'_>, patient: i64) -> Result<Vec<Received>, StoreError> {
+    let sql = format!("SELECT {COLUMNS} FROM received WHERE patient = ?1 ORDER BY log, counter");
+    Ok(view
+        .sql()
+        .prepare_cached(&sql)?
+        .query_map([patient], read)?
+        .collect::<Result<_, _>>()?)
+}
+
+fn read(row: &Row<'_>) -> rusqlite::Result<Received> {
+    Ok(Received {
+        id: row.get(0)?,
+        patient: row.get(1)?,
+        log: row.get(2)?,
+        counter: row.get(3)?,
+        sealed: row.get(4)?,
+    })
+}
