@@ -1,0 +1,9 @@
+//! QR codes (ISO/IEC 18004), drawn and read.
+
+mod draw;
+mod luma;
+mod read;
+
+pub use draw::{Code, Level, MAX_VERSION, QUIET};
+pub use luma::{MAX_BYTES, MAX_PIXELS};
+pub use read::read;

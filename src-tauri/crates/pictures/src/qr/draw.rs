@@ -1,0 +1,129 @@
+//! Drawing: always black on white with its quiet zone, whatever the colours around it, and nothing smoothed.
+
+use crate::PictureError;
+use image::codecs::png::PngEncoder;
+use image::{ExtendedColorType, ImageEncoder};
+use qrcode::render::svg;
+use qrcode::{Color, EcLevel, QrCode, Version};
+
+/// The largest version drawn: 105 modules a side. Larger ones are not read reliably by a telephone's camera; the health
+/// cards of HL7 (SMART Health Cards, "Health Cards as QR Codes") stop at the same version.
+pub const MAX_VERSION: u8 = 22;
+
+/// The white rim that the standard asks for, in modules.
+pub const QUIET: usize = 4;
+
+/// How much of a code may be soiled before it is unreadable.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Level {
+    /// About 7 in 100 codewords.
+    L,
+    /// About 15 in 100.
+    M,
+    /// About 25 in 100.
+    Q,
+}
+
+/// A code, ready to be drawn.
+#[derive(Clone)]
+pub struct Code {
+    code: QrCode,
+    version: u8,
+    level: Level,
+}
+
+impl Code {
+    /// The code for `text`, at the highest of the levels Q, M and L with which it stays within [`MAX_VERSION`].
+    pub fn of(text: &str) -> Result<Code, PictureError> {
+        [
+            (Level::Q, EcLevel::Q),
+            (Level::M, EcLevel::M),
+            (Level::L, EcLevel::L),
+        ]
+        .into_iter()
+        .find_map(|(level, ec)| Code::at(text, level, ec))
+        .ok_or(PictureError::TextTooBig {
+            bytes: text.len(),
+            max_version: MAX_VERSION,
+        })
+    }
+
+    fn at(text: &str, level: Level, ec: EcLevel) -> Option<Code> {
+        let code = QrCode::with_error_correction_level(text, ec).ok()?;
+        let Version::Normal(version) = code.version() else {
+            return None;
+        };
+        let version = u8::try_from(version)
+            .ok()
+            .filter(|&version| version <= MAX_VERSION)?;
+        Some(Code {
+            code,
+            version,
+            level,
+        })
+    }
+
+    /// The version, 1 to [`MAX_VERSION`].
+    pub fn version(&self) -> u8 {
+        self.version
+    }
+
+    /// The level of error correction.
+    pub fn level(&self) -> Level {
+        self.level
+    }
+
+    /// Modules a side, without the quiet zone: 17 and four for each version.
+    pub fn side(&self) -> usize {
+        self.code.width()
+    }
+
+    /// Modules a side, with the quiet zone: what paper and screen must give it.
+    pub fn outer_side(&self) -> usize {
+        self.side() + 2 * QUIET
+    }
+
+    /// Whether the module is dark; both counted from 0 at the top left of the code itself. What is outside is light.
+    pub fn dark(&self, x: usize, y: usize) -> bool {
+        x < self.side() && y < self.side() && self.code[(x, y)] == Color::Dark
+    }
+
+    /// A greyscale PNG with its quiet zone, `module_px` pixels a module (0 is taken as 1).
+    pub fn png(&self, module_px: u8) -> Vec<u8> {
+        let scale = usize::from(module_px.max(1));
+        let side = self.outer_side() * scale;
+        // Left and above of the code the difference wraps to a number far outside of it.
+        let ink = |x: usize, y: usize| {
+            self.dark(
+                (x / scale).wrapping_sub(QUIET),
+                (y / scale).wrapping_sub(QUIET),
+            )
+        };
+        let luma: Vec<u8> = (0..side * side)
+            .map(|at| if ink(at % side, at / side) { 0 } else { 255 })
+            .collect();
+        let pixels = u32::try_from(side).expect("113 modules of at most 255 pixels fit");
+        let mut png = Vec::new();
+        PngEncoder::new(&mut png)
+            .write_image(&luma, pixels, pixels, ExtendedColorType::L8)
+            .expect("a buffer of the right length is written to memory");
+        png
+    }
+
+    /// An SVG element with its quiet zone, one unit a module; the page scales it. White is painted, not left out, so that it
+    /// stays black on white in a dark window.
+    pub fn svg(&self) -> String {
+        let drawn = self
+            .code
+            .render::<svg::Color<'_>>()
+            .quiet_zone(true)
+            .module_dimensions(1, 1)
+            .dark_color(svg::Color("#000"))
+            .light_color(svg::Color("#fff"))
+            .build();
+        // The element alone, so that it can stand within a page.
+        drawn
+            .find("<svg")
+            .map_or(String::new(), |start| drawn[start..].to_owned())
+    }
+}

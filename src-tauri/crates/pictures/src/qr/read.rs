@@ -1,0 +1,101 @@
+//! Finding the code in a picture: several views of it are tried, the cheap and likely ones first.
+
+use super::luma;
+use crate::PictureError;
+use image::GrayImage;
+use image::imageops::{self, FilterType};
+use rxing::common::{BitMatrix, DetectorRXingResult, HybridBinarizer};
+use rxing::qrcode::cpp_port::{decoder::Decode, detector};
+use rxing::{Binarizer, Luma8LuminanceSource};
+use std::collections::BTreeSet;
+use std::panic::{AssertUnwindSafe, catch_unwind};
+
+/// The longest side of the views tried, in pixels. A code of version 22 that fills half of the short side of a photo has
+/// four pixels a module in the second view.
+const SIDES: [u32; 4] = [1200, 800, 2400, 500];
+
+/// More finder patterns than this are no photo of a card but a picture made to keep us busy.
+const MAX_PATTERNS: usize = 400;
+
+/// So many plausible triples of finder patterns are tried in a view.
+const MAX_TRIPLES: usize = 400;
+
+/// The text of the one QR code in a PNG or JPEG picture, upright or not, also white on black.
+///
+/// Looks at the file's size, then at the size that its header tells, before it unpacks anything: at most
+/// [`MAX_BYTES`](super::MAX_BYTES) and [`MAX_PIXELS`](super::MAX_PIXELS).
+pub fn read(picture: &[u8]) -> Result<String, PictureError> {
+    let whole = luma::of(picture)?;
+    // The decoders index into what they take for a code; on a picture made to mislead them that must be an error of this
+    // picture, not the end of the program.
+    catch_unwind(AssertUnwindSafe(|| search(&whole))).unwrap_or(Err(PictureError::NoCode))
+}
+
+fn search(whole: &GrayImage) -> Result<String, PictureError> {
+    for view in views(whole) {
+        for inverted in [false, true] {
+            let mut found = codes(&view, inverted)?;
+            match found.len() {
+                0 => {}
+                1 => return found.pop_first().ok_or(PictureError::NoCode),
+                count => return Err(PictureError::SeveralCodes { count }),
+            }
+        }
+    }
+    Err(PictureError::NoCode)
+}
+
+/// The picture at several sizes, none larger than it is.
+fn views(whole: &GrayImage) -> impl Iterator<Item = GrayImage> {
+    let longest = whole.width().max(whole.height());
+    let mut tried = BTreeSet::new();
+    SIDES
+        .into_iter()
+        .filter(move |&side| tried.insert(side.min(longest)))
+        .map(move |side| {
+            if longest <= side {
+                return whole.clone();
+            }
+            let scale =
+                |edge: u32| (u64::from(edge) * u64::from(side) / u64::from(longest)).max(1) as u32;
+            imageops::resize(
+                whole,
+                scale(whole.width()),
+                scale(whole.height()),
+                FilterType::Triangle,
+            )
+        })
+}
+
+/// The different texts of all codes in one view.
+fn codes(view: &GrayImage, inverted: bool) -> Result<BTreeSet<String>, PictureError> {
+    let Some(bits) = black(view, inverted) else {
+        return Ok(BTreeSet::new());
+    };
+    let mut patterns = detector::FindFinderPatterns(&bits, true, 0);
+    if patterns.len() > MAX_PATTERNS {
+        return Err(PictureError::NoCode);
+    }
+    let triples = detector::GenerateFinderPatternSets(&mut patterns);
+    let text = |triple| {
+        let sampled = detector::SampleQR(&bits, triple).ok()?;
+        let decoded = Decode(sampled.getBits())
+            .ok()
+            .filter(|decoded| decoded.isValid())?;
+        Some(decoded.text())
+    };
+    Ok(triples.iter().take(MAX_TRIPLES).filter_map(text).collect())
+}
+
+/// What is dark in the view, against its surroundings.
+fn black(view: &GrayImage, inverted: bool) -> Option<BitMatrix> {
+    let mut luma = view.as_raw().clone();
+    if inverted {
+        luma.iter_mut().for_each(|byte| *byte = !*byte);
+    }
+    let source = Luma8LuminanceSource::new(luma, view.width(), view.height()).ok()?;
+    HybridBinarizer::new(source)
+        .get_black_matrix()
+        .ok()
+        .cloned()
+}
