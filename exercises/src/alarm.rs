@@ -82,10 +82,12 @@ pub struct Alarm {
 /// Whether `alarm` holds `item` back. An alarm of one exercise that was raised outside a run holds back the whole plan,
 /// since nobody can tell which exercise is meant.
 pub fn blocks(alarm: &Alarm, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
-    if plan.cleared.contains(&alarm.entry) {
-        return false;
-    }
-    match (alarm.trouble.scope(), alarm.item) {
+    !plan.cleared.contains(&alarm.entry) && reaches(alarm.trouble, alarm.item, item, plan, catalogue)
+}
+
+/// Whether `trouble` during `during` reaches `item`, whoever raised it and whether or not it was cleared.
+pub fn reaches(trouble: Trouble, during: Option<ItemId>, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
+    match (trouble.scope(), during) {
         (Scope::WholePlan, _) | (Scope::Exercise, None) => true,
         (Scope::Balance, _) => catalogue.get(&item.exercise).is_none_or(|exercise| exercise.kind == Kind::Balance),
         (Scope::Exercise, Some(during)) => {

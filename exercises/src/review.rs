@@ -1,18 +1,27 @@
 //! The clinician's page about one patient: six questions, answered from the summaries of all the patient's devices.
 
+mod build;
+mod said;
+mod stance;
+mod strings;
 pub mod union;
 
 use crate::adherence::ItemAdherence;
 use crate::alarm::Trouble;
-use crate::catalogue::{Eyes, Surface};
-use crate::change::{ActivityChange, PainChange, StanceChange};
+use crate::catalogue::{ExerciseId, Eyes, RungId, Surface};
+use crate::change::{ActivitiesTogether, ActivityChange, Conditions, PainChange, SideToSide, StanceChange};
 use crate::history::Mark;
-use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId};
+use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId};
 use crate::log::Barrier;
-use crate::plan::Leg;
+use crate::plan::{Leg, StanceBaseline};
 use crate::run::SetUp;
 use crate::suggest::Suggestion;
+use crate::summary::WeekDelay;
 use chrono::NaiveDate;
+
+pub use crate::change::StanceDay;
+pub use build::build;
+pub(crate) use said::pain_points;
 
 /// The clinician's page about one patient. Each field answers one question.
 #[derive(Debug, Clone, PartialEq)]
@@ -24,6 +33,8 @@ pub struct Review {
     pub covered: Option<(NaiveDate, NaiveDate)>,
     /// Devices that have sent a summary.
     pub logs: u16,
+    /// Those devices whose record ends before the last day that is covered: what they know since is not here yet.
+    pub behind: Vec<Behind>,
     /// The revision in force.
     pub revision: u16,
     /// Did anything alarming happen? Newest first.
@@ -32,12 +43,20 @@ pub struct Review {
     pub adherence: Vec<ItemAdherence>,
     /// When, and since when not? Day by day.
     pub days: Vec<DayString>,
+    /// How long after the reminder runs began, by week, oldest first.
+    pub delays: Vec<WeekDelay>,
     /// Did it hurt? By complaint.
     pub pain: Vec<PainSeries>,
-    /// Is it working? By leg, surface, eyes, set-up and cap.
+    /// Is it working? By exercise, rung, leg, surface, eyes, set-up and cap.
     pub balance: Vec<StanceSeries>,
+    /// The involved leg against the other, where both were done under the same conditions.
+    pub sides: Vec<Sides>,
+    /// Stance times taken at the visits, with the day of issue, oldest first.
+    pub baselines: Vec<(u16, StanceBaseline)>,
     /// Named activities.
     pub activities: Vec<ActivitySeries>,
+    /// All named activities together, where two or more were rated at both ends.
+    pub activities_together: Option<ActivitiesTogether>,
     /// What got in the way? Those that need attention first, then by number.
     pub barriers: Vec<(Barrier, u16)>,
     /// What next? By item, in the plan's order.
@@ -98,8 +117,8 @@ pub struct Knot {
 pub struct PainSeries {
     /// The complaint.
     pub complaint: ComplaintId,
-    /// The visit's own rating, shown beside the series.
-    pub at_visit: Option<u8>,
+    /// The visits' own ratings, shown beside the series: `(day of issue, score)`, oldest first.
+    pub at_visits: Vec<(u16, u8)>,
     /// `(day, score)`: the day's own rating where given, else the highest of the day.
     pub points: Vec<(u16, u8)>,
     /// Whether it changed.
@@ -110,6 +129,10 @@ pub struct PainSeries {
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct StanceSeries {
+    /// The exercise.
+    pub exercise: ExerciseId,
+    /// Its rung.
+    pub rung: Option<RungId>,
     /// The leg stood on.
     pub leg: Leg,
     /// What was stood on.
@@ -126,20 +149,24 @@ pub struct StanceSeries {
     pub change: StanceChange,
 }
 
-/// One day of a stance series.
-#[derive(Debug, Clone, Copy, PartialEq)]
+/// The involved leg against the other under the same conditions.
+#[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct StanceDay {
-    /// The day.
-    pub day: u16,
-    /// Trials that were measured.
-    pub trials: u16,
-    /// The best, in seconds.
-    pub best_s: f64,
-    /// The median, in seconds.
-    pub median_s: f64,
-    /// Whether the best reached the cap: it is then a lower bound.
-    pub capped: bool,
+pub struct Sides {
+    /// The conditions, with the involved leg.
+    pub conditions: Conditions,
+    /// The comparison.
+    pub sides: SideToSide,
+}
+
+/// A device whose record ends before the last day that is covered.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Behind {
+    /// The device's log.
+    pub log: LogId,
+    /// The last day that it covers.
+    pub until: NaiveDate,
 }
 
 /// Ratings of one named activity.
@@ -148,10 +175,25 @@ pub struct StanceDay {
 pub struct ActivitySeries {
     /// The activity.
     pub activity: ActivityId,
-    /// The visit's own rating.
-    pub at_visit: Option<u8>,
+    /// The visits' own ratings: `(day of issue, score)`, oldest first.
+    pub at_visits: Vec<(u16, u8)>,
     /// `(day, score)`.
     pub points: Vec<(u16, u8)>,
     /// Whether it changed.
     pub change: ActivityChange,
+}
+
+impl StanceSeries {
+    /// What stays the same within the series.
+    pub fn conditions(&self) -> Conditions {
+        Conditions {
+            exercise: self.exercise.clone(),
+            rung: self.rung.clone(),
+            surface: self.surface,
+            eyes: self.eyes,
+            set_up: self.set_up,
+            target_s: self.target_s,
+            leg: self.leg,
+        }
+    }
 }

@@ -1,0 +1,44 @@
+//! Days kept of days asked for.
+//!
+//! Rule (our design, after the frequency parameter of Bailey 2020, Br J Sports Med 54:326-331): a day is kept when 80 % or
+//! more of that day's slots were done. Days without any record and excused days stand apart.
+
+use super::{AS_AGREED_PERCENT, KofN, SlotCounts, SlotOn, count};
+use std::collections::BTreeMap;
+
+/// Days kept of days asked for, and the days apart.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct DayCounts {
+    /// Days kept of days with a record on which anything was asked for; `None` without such a day.
+    pub kept: Option<KofN>,
+    /// Of those, days on which nothing was done at all.
+    pub nothing_done: u16,
+    /// Days on which slots were due and no device has an entry.
+    pub unrecorded: u16,
+    /// Days on which every slot that counts was excused.
+    pub excused: u16,
+}
+
+/// The slots of each day, counted.
+pub(crate) fn by_day(slots: &[SlotOn]) -> BTreeMap<u16, SlotCounts> {
+    let mut days: BTreeMap<u16, Vec<SlotOn>> = BTreeMap::new();
+    for slot in slots {
+        days.entry(slot.day).or_default().push(*slot);
+    }
+    days.into_iter().map(|(day, slots)| (day, count(&slots))).collect()
+}
+
+/// Counts the days of one item.
+pub fn day_counts(slots: &[SlotOn]) -> DayCounts {
+    let days = by_day(slots);
+    let asked: Vec<(SlotCounts, KofN)> = days.values().filter_map(|day| Some((*day, day.kept()?))).collect();
+    let kept = asked.iter().filter(|(_, share)| share.reaches(AS_AGREED_PERCENT)).count();
+    let apart = |of: fn(&SlotCounts) -> u32| days.values().filter(|day| day.kept().is_none() && of(day) > 0).count() as u16;
+    DayCounts {
+        kept: KofN::of(kept as u32, asked.len() as u32),
+        nothing_done: asked.iter().filter(|(day, _)| day.all_done() + day.partly == 0).count() as u16,
+        unrecorded: apart(|day| day.unrecorded),
+        excused: apart(|day| if day.unrecorded > 0 { 0 } else { day.excused }),
+    }
+}

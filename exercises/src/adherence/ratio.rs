@@ -1,0 +1,93 @@
+//! So many of so many. A fully logged period is a count, so it is shown as one: k of n, and never as 0 % of nothing.
+
+/// From this share on the slots were done as agreed, percent (80 to 99 % of the recommended dose is the commonest
+/// "satisfactory" range: Bailey 2020, Br J Sports Med 54:326-331, 10.1136/bjsports-2017-098742; seen).
+pub const AS_AGREED_PERCENT: u32 = 80;
+/// From this share on they were done partly, percent (our line; no publication gives one).
+pub const PARTLY_PERCENT: u32 = 50;
+
+/// `k` of `n`, `k <= n`, `n >= 1`: where there is no `n` there is no `KofN`.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct KofN {
+    /// Done.
+    pub k: u32,
+    /// Asked for.
+    pub n: u32,
+}
+
+/// The word for a share.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Level {
+    /// [`AS_AGREED_PERCENT`] or more.
+    AsAgreed,
+    /// [`PARTLY_PERCENT`] or more.
+    Partly,
+    /// Less.
+    Little,
+}
+
+impl KofN {
+    /// `k` of `n`, with `k` capped at `n`; `None` where nothing was asked for.
+    pub fn of(k: u32, n: u32) -> Option<KofN> {
+        (n > 0).then_some(KofN { k: k.min(n), n })
+    }
+
+    /// The share in percent, 0 to 100, for a place that has no room for both numbers.
+    pub fn percent(self) -> f64 {
+        100.0 * self.share()
+    }
+
+    /// The share, 0 to 1.
+    pub fn share(self) -> f64 {
+        f64::from(self.k) / f64::from(self.n.max(1))
+    }
+
+    /// Whether the share reaches `percent`, without rounding.
+    pub fn reaches(self, percent: u32) -> bool {
+        u64::from(self.k) * 100 >= u64::from(self.n) * u64::from(percent)
+    }
+
+    /// The word for it.
+    pub fn level(self) -> Level {
+        if self.reaches(AS_AGREED_PERCENT) {
+            Level::AsAgreed
+        } else if self.reaches(PARTLY_PERCENT) {
+            Level::Partly
+        } else {
+            Level::Little
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn nothing_asked_for_is_no_share() {
+        assert_eq!(KofN::of(0, 0), None);
+        assert_eq!(KofN::of(3, 0), None);
+    }
+
+    #[test]
+    fn overdoing_does_not_go_beyond_the_whole() {
+        assert_eq!(KofN::of(12, 9), Some(KofN { k: 9, n: 9 }));
+    }
+
+    #[test]
+    fn eighty_and_fifty_percent_are_inside_and_one_less_is_not() {
+        let level = |k, n| KofN::of(k, n).map(KofN::level);
+        assert_eq!(level(8, 10), Some(Level::AsAgreed));
+        assert_eq!(level(799, 1000), Some(Level::Partly), "79.9 % is not rounded up");
+        assert_eq!(level(5, 10), Some(Level::Partly));
+        assert_eq!(level(499, 1000), Some(Level::Little));
+        assert_eq!(level(0, 1), Some(Level::Little));
+    }
+
+    #[test]
+    fn percent_is_the_share() {
+        assert_eq!(KofN::of(3, 4).map(KofN::percent), Some(75.0));
+    }
+}

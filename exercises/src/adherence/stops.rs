@@ -1,0 +1,57 @@
+//! Where in a run it stopped, and what was done beyond the slots.
+
+use super::DoseUnit;
+use crate::run::{RunEnd, Share};
+use crate::summary::RunOn;
+use std::collections::BTreeMap;
+
+/// Runs that ended before everything asked for was gone through.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Stops {
+    /// Stopped by the person.
+    pub stopped: u16,
+    /// Ended by "Something is wrong".
+    pub trouble: u16,
+    /// Cut off: nobody saw the end.
+    pub cut_off: u16,
+    /// After so many whole parts (holds, repetitions, trials) of so many, so many runs; few parts first.
+    pub after: Vec<(Share, u16)>,
+}
+
+/// Runs that filled no slot.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Extra {
+    /// How many.
+    pub runs: u32,
+    /// Their dose in whole units, rounded down.
+    pub done: u32,
+    /// What it is counted in.
+    pub unit: DoseUnit,
+}
+
+/// Where the runs of one item stopped.
+pub fn stops<'a>(runs: impl IntoIterator<Item = &'a RunOn>) -> Stops {
+    let mut stops = Stops::default();
+    let mut after: BTreeMap<(u32, u32), u16> = BTreeMap::new();
+    for run in runs {
+        let of_its_end = match run.end {
+            RunEnd::Completed => continue,
+            RunEnd::Stopped => &mut stops.stopped,
+            RunEnd::Trouble => &mut stops.trouble,
+            RunEnd::Going => &mut stops.cut_off,
+        };
+        *of_its_end += 1;
+        *after.entry((run.parts.of, run.parts.done)).or_default() += 1;
+    }
+    stops.after = after.into_iter().map(|((of, done), runs)| (Share { done, of }, runs)).collect();
+    stops
+}
+
+/// What `runs`, none of which fills a slot, add up to.
+pub fn extra<'a>(runs: impl IntoIterator<Item = &'a RunOn>, unit: DoseUnit) -> Extra {
+    let add = |(runs, done): (u32, u64), run: &RunOn| (runs + 1, done + u64::from(run.dose.done));
+    let (runs, done) = runs.into_iter().fold((0, 0), add);
+    Extra { runs, done: u32::try_from(done / unit.divisor()).unwrap_or(u32::MAX), unit }
+}

@@ -1,0 +1,137 @@
+//! Builds the review from all summaries of all devices.
+//!
+//! Days after the last one that is covered are not counted: nobody knows yet. Days between summaries, and covered days without
+//! any entry, show as days without a record.
+
+use super::union::{United, unite};
+use super::{Behind, Review, ReviewAlarm, said, stance, strings};
+use crate::adherence::{
+    ItemAdherence, SlotOn, broke_off, count, day_counts, dose_kept, extra, last_done, longest_gap, rhythm, stops,
+    unite_delays,
+};
+use crate::catalogue::Catalogue;
+use crate::change::{ActivityChange, together};
+use crate::id::ItemId;
+use crate::plan::{Plan, StanceBaseline};
+use crate::suggest;
+use crate::summary::{RunOn, Summary};
+use chrono::{Duration, NaiveDate};
+use std::cmp::Reverse;
+use std::collections::BTreeMap;
+use strings::Strings;
+
+/// The review of one plan: `revisions` are all revisions that were issued, by number; `summaries` all that came, in any order.
+/// `None` without a revision or without a summary of that plan.
+pub fn build(revisions: &BTreeMap<u16, Plan>, catalogue: &Catalogue, summaries: &[Summary]) -> Option<Review> {
+    let newest = revisions.values().next_back()?;
+    let united = unite(summaries.iter().filter(|summary| summary.plan == newest.id))?;
+    let start = newest.start;
+    let date = |day: u16| start + Duration::days(i64::from(day));
+    let day_of = |plan: &Plan| u16::try_from(plan.issued.signed_duration_since(start).num_days()).unwrap_or(0);
+    let strings = strings::strings(&united, revisions, start);
+    let balance = stance::series(&united, revisions);
+    let activities = said::activities(&united, revisions, day_of);
+    let changes: Vec<ActivityChange> = activities.iter().map(|series| series.change).collect();
+    Some(Review {
+        start,
+        covered: united.seen.first().zip(united.seen.last()).map(|(first, last)| (date(*first), date(*last))),
+        logs: united.logs.len() as u16,
+        behind: behind(&united, date),
+        revision: in_force(&united, revisions).unwrap_or(newest.revision),
+        alarms: alarms(&united, newest, date),
+        adherence: adherence(&united, revisions, newest, &strings),
+        days: strings::day_strings(&united, &strings.slots, start),
+        delays: unite_delays(united.delays.values()),
+        pain: said::pain(&united, revisions, day_of),
+        sides: stance::sides(&balance, newest),
+        balance,
+        baselines: baselines(revisions, day_of),
+        activities_together: together(&changes),
+        activities,
+        barriers: said::barriers(&strings.slots),
+        items: suggest::of_plan(newest, catalogue, &united, &strings.slots),
+        notes: united.notes.clone(),
+    })
+}
+
+fn behind(united: &United, date: impl Fn(u16) -> NaiveDate) -> Vec<Behind> {
+    let last = united.covered.last();
+    let late = united.logs.iter().filter(|(_, of)| of.covered.last() < last);
+    late.filter_map(|(log, of)| Some(Behind { log: *log, until: date(*of.covered.last()?) })).collect()
+}
+
+/// The highest revision that any device has taken.
+fn in_force(united: &United, revisions: &BTreeMap<u16, Plan>) -> Option<u16> {
+    let taken = united.logs.values().flat_map(|of| of.taken.iter().map(|taken| taken.revision));
+    taken.filter(|revision| revisions.contains_key(revision)).max()
+}
+
+fn alarms(united: &United, newest: &Plan, date: impl Fn(u16) -> NaiveDate) -> Vec<ReviewAlarm> {
+    let one = |(entry, alarm): (&crate::id::EntryRef, &crate::summary::AlarmOn)| ReviewAlarm {
+        entry: *entry,
+        day: alarm.day,
+        date: date(alarm.day),
+        trouble: alarm.trouble,
+        item: alarm.item,
+        cleared: newest.cleared.contains(entry),
+    };
+    let mut all: Vec<ReviewAlarm> = united.alarms.iter().map(one).collect();
+    all.sort_by_key(|alarm| Reverse((alarm.day, alarm.entry.n, alarm.entry.log)));
+    all
+}
+
+/// Stance times of all visits; one that a later card carries over stays with the visit that took it.
+fn baselines(revisions: &BTreeMap<u16, Plan>, day_of: impl Fn(&Plan) -> u16) -> Vec<(u16, StanceBaseline)> {
+    let mut all: Vec<(u16, StanceBaseline)> = Vec::new();
+    for plan in revisions.values() {
+        for baseline in &plan.baselines {
+            if !all.iter().any(|(_, known)| known == baseline) {
+                all.push((day_of(plan), *baseline));
+            }
+        }
+    }
+    all
+}
+
+fn adherence(
+    united: &United,
+    revisions: &BTreeMap<u16, Plan>,
+    newest: &Plan,
+    strings: &Strings,
+) -> Vec<ItemAdherence> {
+    let in_force = newest.items.iter().map(|item| item.id);
+    let told = strings.slots.iter().map(|slot| slot.item).chain(united.runs.values().map(|run| run.item));
+    let items = said::once(in_force.chain(told));
+    items.into_iter().map(|item| of_item(united, revisions, newest, strings, item)).collect()
+}
+
+fn of_item(
+    united: &United,
+    revisions: &BTreeMap<u16, Plan>,
+    newest: &Plan,
+    strings: &Strings,
+    item: ItemId,
+) -> ItemAdherence {
+    let slots: Vec<SlotOn> = strings.slots.iter().filter(|slot| slot.item == item).copied().collect();
+    let runs = || united.runs.iter().filter(|(_, run)| run.item == item);
+    let beyond: Vec<&RunOn> = runs().filter(|(name, _)| !strings.filling.contains(name)).map(|(_, run)| run).collect();
+    let unit = strings::unit_of(revisions, item);
+    let counts = count(&slots);
+    ItemAdherence {
+        item,
+        in_force: newest.item(item).is_some(),
+        slots: counts,
+        kept: counts.kept(),
+        kept_timed: counts.kept_timed(),
+        kept_with_excused: counts.kept_with_excused(),
+        kept_with_unrecorded: counts.kept_with_unrecorded(),
+        dose: dose_kept(&slots, unit),
+        days: day_counts(&slots),
+        extra: extra(beyond, unit),
+        rhythm: rhythm(&slots),
+        longest_gap: longest_gap(&slots),
+        broke_off: broke_off(&slots),
+        last_done: last_done(&slots),
+        stops: stops(runs().map(|(_, run)| run)),
+    }
+}

@@ -1,0 +1,99 @@
+//! Stance times: a series for each set of conditions, and side to side.
+
+use super::union::United;
+use super::{Sides, StanceSeries};
+use crate::catalogue::ExerciseId;
+use crate::change::{Conditions, OneLeg, StanceDay, compare_legs, seconds, stance_change, stance_day};
+use crate::id::{ItemId, LogId};
+use crate::plan::{AgeBand, Leg, Plan, Side};
+use crate::summary::RunOn;
+use std::collections::BTreeMap;
+
+/// All series, by conditions.
+pub(super) fn series(united: &United, revisions: &BTreeMap<u16, Plan>) -> Vec<StanceSeries> {
+    let age = revisions.values().rev().find_map(|plan| plan.age);
+    times(united, revisions).into_iter().filter_map(|(conditions, days)| one(&conditions, &days, age)).collect()
+}
+
+/// Every measured time in seconds, by conditions and day.
+fn times(united: &United, revisions: &BTreeMap<u16, Plan>) -> BTreeMap<Conditions, BTreeMap<u16, Vec<f64>>> {
+    let mut all: BTreeMap<Conditions, BTreeMap<u16, Vec<f64>>> = BTreeMap::new();
+    for ((log, _), run) in &united.runs {
+        let Some(stance) = &run.stance else { continue };
+        let Some(exercise) = exercise(united, revisions, *log, run) else { continue };
+        for trial in &stance.trials {
+            let Some(time) = seconds(trial, stance.target_s) else { continue };
+            let conditions = Conditions {
+                exercise: exercise.clone(),
+                rung: run.rung.clone(),
+                surface: stance.surface,
+                eyes: stance.eyes,
+                set_up: stance.set_up,
+                target_s: stance.target_s,
+                leg: trial.leg,
+            };
+            all.entry(conditions).or_default().entry(run.day).or_default().push(time);
+        }
+    }
+    all
+}
+
+/// The exercise of a run: a summary tells the item, and the card in force on that device tells the exercise.
+fn exercise(united: &United, revisions: &BTreeMap<u16, Plan>, log: LogId, run: &RunOn) -> Option<ExerciseId> {
+    let of = |plan: &Plan, item: ItemId| plan.item(item).map(|item| item.exercise.clone());
+    let in_force = united.logs.get(&log).and_then(|of_log| revisions.get(&of_log.in_force(run.day)?.revision));
+    let newest = || revisions.values().rev().find_map(|plan| of(plan, run.item));
+    in_force.and_then(|plan| of(plan, run.item)).or_else(newest)
+}
+
+fn one(conditions: &Conditions, days: &BTreeMap<u16, Vec<f64>>, age: Option<AgeBand>) -> Option<StanceSeries> {
+    let target_s = conditions.target_s;
+    let days: Vec<StanceDay> = days.iter().filter_map(|(day, times)| stance_day(*day, times, target_s)).collect();
+    (!days.is_empty()).then(|| StanceSeries {
+        exercise: conditions.exercise.clone(),
+        rung: conditions.rung.clone(),
+        leg: conditions.leg,
+        surface: conditions.surface,
+        eyes: conditions.eyes,
+        set_up: conditions.set_up,
+        target_s,
+        change: stance_change(conditions, &days, age),
+        days,
+    })
+}
+
+/// The involved leg against the other, for every set of conditions under which both were done and a complaint with a side
+/// is served.
+pub(super) fn sides(all: &[StanceSeries], newest: &Plan) -> Vec<Sides> {
+    let pairs = all.iter().filter_map(|series| {
+        let involved = involved(newest, &series.exercise).filter(|leg| *leg == series.leg)?;
+        let conditions = series.conditions();
+        let other_leg = Conditions { leg: other(involved), ..conditions.clone() };
+        let other = all.iter().find(|other| other.conditions() == other_leg)?;
+        let of = |series: &'_ StanceSeries| -> (Vec<StanceDay>, _) { (series.days.clone(), series.change) };
+        let ((days, change), (other_days, other_change)) = (of(series), of(other));
+        let leg = OneLeg { days: &days, change: &change };
+        let other = OneLeg { days: &other_days, change: &other_change };
+        let sides = compare_legs(involved, leg, other, series.target_s)?;
+        Some(Sides { conditions, sides })
+    });
+    pairs.collect()
+}
+
+fn other(leg: Leg) -> Leg {
+    match leg {
+        Leg::Left => Leg::Right,
+        Leg::Right => Leg::Left,
+    }
+}
+
+/// The side of the complaint that `exercise` serves, if it has one.
+fn involved(plan: &Plan, exercise: &ExerciseId) -> Option<Leg> {
+    let mut served = plan.items.iter().filter(|item| item.exercise == *exercise).filter_map(|item| item.serves);
+    let side = |complaint| plan.complaints.iter().find(|other| other.id == complaint).map(|complaint| complaint.side);
+    served.find_map(|complaint| match side(complaint)? {
+        Side::Left => Some(Leg::Left),
+        Side::Right => Some(Leg::Right),
+        Side::Both | Side::Neither => None,
+    })
+}

@@ -1,0 +1,129 @@
+//! The rule itself: from the facts of one item to a suggestion.
+//!
+//! In this order (our design; sources at [`super`]):
+//! 1. stop and talk while an uncleared alarm holds the item back;
+//! 2. back one step if in one of the last two sessions pain was over 5, or over the item's own lower limit, or had not settled
+//!    by the next morning, if pain rose for two weeks, or if the last two sessions missed the target;
+//! 3. forward one step if in the last two sessions the target was met, pain was 3 or less and answered, the morning after was
+//!    not worse, no alarm at all waits for the clinician, the last step was a week or more ago, and the next step is open;
+//! 4. else keep.
+//!
+//! A session of today whose morning has not come waits: it speaks against a step forward, never for one.
+
+use super::step::{Ground, back, next};
+use super::{Advice, Facts, Reached, Reason, Session, Suggestion};
+use crate::ask::ASK_MORNING_FROM;
+
+/// Highest pain during that lets an exercise be made harder, 0 to 10.
+pub const ADVANCE_PAIN: u8 = 3;
+/// Pain during over which it is made easier, 0 to 10.
+pub const BACK_PAIN: u8 = 5;
+/// Days between two steps.
+pub const STEP_DAYS: u16 = 7;
+
+/// What the rules propose for one item.
+pub fn advise(facts: &Facts<'_>) -> Suggestion {
+    let (advice, reason, days) = stop(facts)
+        .or_else(|| step_back(facts))
+        .unwrap_or_else(|| forward(facts));
+    Suggestion {
+        item: facts.item.id,
+        rung: facts.item.rung.clone(),
+        dose: facts.item.dose,
+        advice,
+        reason,
+        based_on: days,
+    }
+}
+
+type Outcome = (Advice, Reason, Vec<u16>);
+
+fn stop(facts: &Facts<'_>) -> Option<Outcome> {
+    let (entry, trouble) = facts.alarm?;
+    Some((Advice::StopAndTalk, Reason::Alarm { entry, trouble }, Vec::new()))
+}
+
+fn step_back(facts: &Facts<'_>) -> Option<Outcome> {
+    let last_two = last_two(&facts.sessions);
+    let limit = BACK_PAIN.min(facts.item.pain_limit);
+    let too_high = last_two.iter().rev().find(|session| session.pain.is_some_and(|pain| pain > limit));
+    let not_settled = last_two.iter().rev().find(|session| session.morning == Some(false));
+    let back = back(&facts.item, facts.exercise);
+    let hurts = |reason, days| {
+        let advice = back.clone().map_or(Advice::StopAndTalk, Advice::StepBack);
+        Some((advice, reason, days))
+    };
+    if let Some(Session { day, pain: Some(score), .. }) = too_high {
+        return hurts(Reason::PainTooHigh { score: *score, limit }, vec![*day]);
+    }
+    if let Some(session) = not_settled {
+        return hurts(Reason::NotSettled, vec![session.day]);
+    }
+    if let Some(rise) = facts.rise {
+        return hurts(Reason::PainRising(rise), days(last_two));
+    }
+    if last_two.len() == 2 && last_two.iter().all(|session| session.reached == Reached::Missed) {
+        let advice = back.clone().map_or(Advice::Keep, Advice::StepBack);
+        return Some((advice, Reason::MissedTwice, days(last_two)));
+    }
+    None
+}
+
+fn forward(facts: &Facts<'_>) -> Outcome {
+    let sessions = without_today(facts);
+    let last_two = last_two(sessions);
+    let keep = |reason| (Advice::Keep, reason, days(last_two));
+    if let Some(against) = last_two.iter().rev().find_map(|session| against(session, facts)) {
+        return keep(against);
+    }
+    match last_two {
+        [] => return keep(Reason::TooFewSessions { sessions: 0 }),
+        [one] if one.reached == Reached::Met => return keep(Reason::MetOnce),
+        [_] => return keep(Reason::TooFewSessions { sessions: 1 }),
+        [.., last] if last.reached != Reached::Met => return keep(Reason::NotMet),
+        [before, ..] if before.reached != Reached::Met => return keep(Reason::MetOnce),
+        _ => {}
+    }
+    if let Some((entry, trouble)) = facts.any_alarm {
+        return keep(Reason::Alarm { entry, trouble });
+    }
+    if let Some(stepped) = facts.last_step.filter(|stepped| facts.today < stepped.saturating_add(STEP_DAYS)) {
+        return keep(Reason::StepThisWeek { stepped });
+    }
+    let ground = Ground { exercise: facts.exercise, age: facts.age, gate_open: facts.gate_open };
+    match next(&facts.item, ground) {
+        Ok(step) => (Advice::Advance(step), Reason::MetTwice, days(last_two)),
+        Err(hindrance) => keep(Reason::Hindered(hindrance)),
+    }
+}
+
+/// What in a session speaks against a step forward, the target apart.
+fn against(session: &Session, facts: &Facts<'_>) -> Option<Reason> {
+    match session.pain {
+        Some(score) if score > ADVANCE_PAIN.min(facts.item.pain_limit) => Some(Reason::PainBetween { score }),
+        Some(score) if score >= ASK_MORNING_FROM && session.morning.is_none() => Some(Reason::MorningUnanswered),
+        None if facts.asks_pain => Some(Reason::PainUnanswered),
+        _ => None,
+    }
+}
+
+/// The sessions without today's, unless today's already speaks against a step forward.
+fn without_today<'a>(facts: &'a Facts<'_>) -> &'a [Session] {
+    match facts.sessions.split_last() {
+        Some((today, before)) if today.day >= facts.today && waits(today, facts) => before,
+        _ => &facts.sessions,
+    }
+}
+
+fn waits(session: &Session, facts: &Facts<'_>) -> bool {
+    let hurt = session.pain.is_some_and(|pain| pain > ADVANCE_PAIN.min(facts.item.pain_limit));
+    session.reached != Reached::Missed && !hurt
+}
+
+fn last_two(sessions: &[Session]) -> &[Session] {
+    &sessions[sessions.len().saturating_sub(2)..]
+}
+
+fn days(sessions: &[Session]) -> Vec<u16> {
+    sessions.iter().map(|session| session.day).collect()
+}

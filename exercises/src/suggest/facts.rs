@@ -1,0 +1,139 @@
+//! The facts that a suggestion rests on, gathered from the summaries of all devices.
+//!
+//! Only what was done and said since the card in force was taken counts: on the day of taking a later card nobody can tell
+//! what came before it, so that day is left out. Alarms count whenever they were raised, until a card clears them.
+
+use super::rising::{Rise, rise};
+use super::sessions::{Said, Session, sessions};
+use super::in_use::{in_use, same};
+use super::{Suggestion, advise, gate_open};
+use crate::adherence::SlotOn;
+use crate::alarm::{self, Trouble};
+use crate::catalogue::{Catalogue, Exercise, Eyes, Surface};
+use crate::id::{EntryRef, ItemId, LogId};
+use crate::plan::{AgeBand, Item, Leg, Plan};
+use crate::review::union::United;
+use crate::run::TrialEnd;
+use crate::summary::{PainOn, RunOn, SettledOn};
+
+/// Everything that the rule looks at, for one item.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Facts<'a> {
+    /// The item, with the rung and dose in use.
+    pub item: Item,
+    /// Its exercise; `None` where the catalogue does not know it.
+    pub exercise: Option<&'a Exercise>,
+    /// The patient's age band.
+    pub age: Option<AgeBand>,
+    /// The last day that is covered, as a day number.
+    pub today: u16,
+    /// An uncleared alarm that holds the item back.
+    pub alarm: Option<(EntryRef, Trouble)>,
+    /// An uncleared alarm, whatever it holds back.
+    pub any_alarm: Option<(EntryRef, Trouble)>,
+    /// Whether the plan has a complaint, so that pain is asked about.
+    pub asks_pain: bool,
+    /// Sessions at the rung and dose in use, oldest first, at most one a day.
+    pub sessions: Vec<Session>,
+    /// The first day at the rung and dose in use, if it was another before.
+    pub last_step: Option<u16>,
+    /// Pain of the complaint that it serves, if it rose for two weeks.
+    pub rise: Option<Rise>,
+    /// Whether the gate of softer surfaces and closed eyes is open.
+    pub gate_open: bool,
+}
+
+/// What the rules propose for each item of `plan`, the newest revision, in its order. `slots` are those of all devices.
+pub fn of_plan(plan: &Plan, catalogue: &Catalogue, united: &United, slots: &[SlotOn]) -> Vec<Suggestion> {
+    let since = Since { united, revision: plan.revision };
+    plan.items.iter().map(|item| advise(&gather(plan, catalogue, &since, slots, item))).collect()
+}
+
+/// What each device recorded since it took the card in force.
+struct Since<'a> {
+    united: &'a United,
+    revision: u16,
+}
+
+impl<'a> Since<'a> {
+    fn counts(&self, log: LogId, day: u16) -> bool {
+        let Some(of_log) = self.united.logs.get(&log) else { return false };
+        let Some(place) = of_log.taken.iter().position(|taken| taken.revision == self.revision) else { return false };
+        let taken = of_log.taken[place].day;
+        if place == 0 { day >= taken } else { day > taken }
+    }
+
+    fn pain(&self) -> Vec<PainOn> {
+        let since = self.united.pain.iter().filter(|(entry, rating)| self.counts(entry.log, rating.day));
+        since.map(|(_, rating)| *rating).collect()
+    }
+
+    fn settled(&self) -> Vec<SettledOn> {
+        let since = self.united.settled.iter().filter(|(entry, answer)| self.counts(entry.log, answer.day));
+        since.map(|(_, answer)| *answer).collect()
+    }
+
+    /// The item's runs by day, of all devices; runs of one day in the order of each log.
+    fn runs(&self, item: ItemId) -> Vec<&'a RunOn> {
+        let of_item = self.united.runs.iter().filter(|((log, _), run)| run.item == item && self.counts(*log, run.day));
+        in_order(of_item.map(|(_, run)| run))
+    }
+}
+
+fn in_order<'a>(runs: impl Iterator<Item = &'a RunOn>) -> Vec<&'a RunOn> {
+    let mut runs: Vec<&RunOn> = runs.collect();
+    runs.sort_by_key(|run| run.day);
+    runs
+}
+
+fn gather<'a>(
+    plan: &Plan,
+    catalogue: &'a Catalogue,
+    since: &Since<'_>,
+    slots: &[SlotOn],
+    planned: &Item,
+) -> Facts<'a> {
+    let runs = since.runs(planned.id);
+    let item = in_use(planned, runs.last().copied());
+    let at_it: Vec<&RunOn> = runs.iter().copied().filter(|run| same(&item, run)).collect();
+    let of_item: Vec<SlotOn> = slots.iter().filter(|slot| slot.item == item.id).copied().collect();
+    let (pain, settled) = (since.pain(), since.settled());
+    let today = since.united.covered.last().copied().unwrap_or(0);
+    let uncleared = || since.united.alarms.iter().filter(|(entry, _)| !plan.cleared.contains(entry));
+    let reaches = |trouble, during| alarm::reaches(trouble, during, planned, plan, catalogue);
+    Facts {
+        exercise: catalogue.get(&item.exercise),
+        age: plan.age,
+        today,
+        alarm: uncleared().find(|(_, alarm)| reaches(alarm.trouble, alarm.item)).map(|(entry, a)| (*entry, a.trouble)),
+        any_alarm: uncleared().map(|(entry, alarm)| (*entry, alarm.trouble)).next(),
+        asks_pain: !plan.complaints.is_empty(),
+        sessions: sessions(&item, &at_it, &of_item, Said { pain: &pain, settled: &settled }),
+        last_step: last_step(since.united, &item),
+        rise: item.serves.and_then(|served| {
+            let of_it = pain.iter().filter(|rating| rating.complaint == served);
+            rise(&crate::review::pain_points(of_it), today)
+        }),
+        gate_open: gate_open(item.side, &firm_open(since.united, plan, &item), &plan.baselines),
+        item,
+    }
+}
+
+/// The first day of the last unbroken stretch of runs at the item's rung and dose, if others came before it.
+fn last_step(united: &United, item: &Item) -> Option<u16> {
+    let runs = in_order(united.runs.values().filter(|run| run.item == item.id));
+    let other = runs.iter().rposition(|run| !same(item, run))?;
+    runs.get(other + 1).map(|run| run.day)
+}
+
+/// Trials with eyes open on the firm floor, of the same exercise: day, leg, tenths of a second.
+fn firm_open(united: &United, plan: &Plan, item: &Item) -> Vec<(u16, Leg, u32)> {
+    let same_exercise = |id: ItemId| plan.item(id).is_some_and(|other| other.exercise == item.exercise);
+    let runs = united.runs.values().filter(|run| same_exercise(run.item));
+    let found = runs.filter_map(|run| Some((run.day, run.stance.as_ref()?))).flat_map(|(day, stance)| {
+        let counts = stance.surface == Surface::Firm && stance.eyes == Eyes::Open;
+        let real = stance.trials.iter().filter(move |trial| counts && trial.end != TrialEnd::CutOff);
+        real.map(move |trial| (day, trial.leg, trial.held_ms / 100))
+    });
+    found.collect()
+}

@@ -1,0 +1,46 @@
+//! The rung and dose in use: the plan's, or those that the patient stepped to since.
+//!
+//! A summary tells a run's rung and how much was asked for in all; with the item that gives the dose back.
+
+use crate::catalogue::Dose;
+use crate::plan::Item;
+use crate::summary::RunOn;
+
+/// `item` with the rung and dose of `last`, its last run since the card in force was taken; as it stands in the plan where it
+/// may not step, or where the run does not fit it.
+pub fn in_use(item: &Item, last: Option<&RunOn>) -> Item {
+    let mut used = item.clone();
+    let Some(run) = last.filter(|run| item.may_step && run.item == item.id) else { return used };
+    if let Some(dose) = dose_of(item, run) {
+        used.dose = dose;
+        used.rung.clone_from(&run.rung);
+    }
+    used
+}
+
+/// Whether `run` was asked for at the rung and dose of `item`.
+pub(super) fn same(item: &Item, run: &RunOn) -> bool {
+    run.rung == item.rung && dose_of(item, run) == Some(item.dose)
+}
+
+fn dose_of(item: &Item, run: &RunOn) -> Option<Dose> {
+    let sides = item.side.in_turn().len() as u32;
+    let whole = |of: u32, by: u32| (by > 0 && of % by == 0).then(|| of / by);
+    let small = |n: u32| u8::try_from(n).ok();
+    let dose = match item.dose {
+        Dose::Hold { rest_s, .. } => Dose::Hold {
+            repetitions: small(whole(run.parts.of, sides)?)?,
+            hold_s: u16::try_from(whole(run.dose.of, run.parts.of * 1000)?).ok()?,
+            rest_s,
+        },
+        Dose::Reps { sets, rest_s, tempo, .. } => {
+            Dose::Reps { sets, repetitions: small(whole(run.dose.of, sides * u32::from(sets))?)?, rest_s, tempo }
+        }
+        Dose::Balance { rest_s, .. } => Dose::Balance {
+            trials: small(whole(run.parts.of, sides)?)?,
+            target_s: run.stance.as_ref()?.target_s,
+            rest_s,
+        },
+    };
+    dose.check().is_ok().then_some(dose)
+}
