@@ -90,8 +90,12 @@ pub struct PatientLine {
 /// What the next plan starts from.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct PlanDraft {
-    /// The next revision: the last plan carried over, or an empty one.
+    /// The next revision: the last plan carried over by [`exercises::draft::next`], or [`exercises::draft::first`].
     pub plan: Plan,
+    /// Numbers given in any of its revisions: none of them is given again.
+    pub used: exercises::draft::Used,
+    /// So many of its stance times, from the first, are of earlier visits ([`exercises::draft::Draft::earlier`]).
+    pub earlier: usize,
     /// The catalogue.
     pub exercises: Vec<Exercise>,
     /// What the rules propose for its items.

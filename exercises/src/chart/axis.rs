@@ -1,0 +1,111 @@
+//! Days from left to right, in weeks.
+
+use chrono::{Datelike, NaiveDate, Weekday};
+
+/// Room at the left for the labels of the other axis.
+pub const LEFT: f64 = 44.0;
+/// Room at the right for what is written at a line's end.
+pub const RIGHT: f64 = 14.0;
+/// A day is at least this wide: two knots side by side stay two.
+pub const LEAST_STEP: f64 = 11.0;
+/// And at most this wide: a fortnight does not fall apart.
+pub const MOST_STEP: f64 = 26.0;
+/// Part of a day's width that parts two weeks.
+const WEEK_GAP: f64 = 0.5;
+
+/// The days of a review and where they stand.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Days {
+    /// The date of day 0.
+    pub start: NaiveDate,
+    /// First day number.
+    pub first: u16,
+    /// Last day number.
+    pub last: u16,
+    /// From one day to the next.
+    pub step: f64,
+}
+
+/// The first day of a week (the chart's first day, then Mondays).
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct WeekStart {
+    /// Where.
+    pub x: f64,
+    /// The date.
+    pub date: NaiveDate,
+}
+
+impl Days {
+    /// Days `first` to `last`, counted from `start`, laid out within `width` where they fit; else wider.
+    pub fn within(start: NaiveDate, first: u16, last: u16, width: f64) -> Days {
+        let last = last.max(first);
+        let mut days = Days { start, first, last, step: 1.0 };
+        let steps = days.offset(last) + 1.0;
+        days.step = ((width - LEFT - RIGHT) / steps).clamp(LEAST_STEP, MOST_STEP);
+        days
+    }
+
+    /// The date of a day.
+    pub fn date(&self, day: u16) -> NaiveDate {
+        self.start + chrono::Duration::days(i64::from(day))
+    }
+
+    /// The middle of a day.
+    pub fn x(&self, day: u16) -> f64 {
+        LEFT + (self.offset(day) + 0.5) * self.step
+    }
+
+    /// The whole width.
+    pub fn width(&self) -> f64 {
+        LEFT + (self.offset(self.last) + 1.0) * self.step + RIGHT
+    }
+
+    /// Where each week begins.
+    pub fn weeks(&self) -> Vec<WeekStart> {
+        let starts = (self.first..=self.last).filter(|day| *day == self.first || self.date(*day).weekday() == Weekday::Mon);
+        starts.map(|day| WeekStart { x: self.x(day), date: self.date(day) }).collect()
+    }
+
+    /// Steps from the first day, with the gaps between weeks.
+    fn offset(&self, day: u16) -> f64 {
+        let days = f64::from(day) - f64::from(self.first);
+        let monday_before = f64::from(self.date(self.first).weekday().num_days_from_monday());
+        let weeks = libm::floor((days + monday_before) / 7.0);
+        days + weeks * WEEK_GAP
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn wednesday() -> NaiveDate {
+        NaiveDate::from_ymd_opt(2026, 10, 28).expect("a date")
+    }
+
+    #[test]
+    fn four_weeks_fit_and_mondays_stand_apart() {
+        let days = Days::within(wednesday(), 0, 27, 760.0);
+        assert!(days.width() <= 760.0 + 1e-9, "{}", days.width());
+        let plain = days.x(1) - days.x(0);
+        let over_the_weekend = days.x(5) - days.x(4);
+        assert!((over_the_weekend - plain * 1.5).abs() < 1e-9, "day 5 is a Monday");
+        assert_eq!(days.weeks().len(), 5);
+        assert_eq!(days.weeks()[1].x, days.x(5));
+    }
+
+    #[test]
+    fn a_year_gets_wider_than_the_page_and_a_day_stays_a_day() {
+        let year = Days::within(wednesday(), 0, 365, 340.0);
+        assert_eq!(year.step, LEAST_STEP);
+        assert!(year.width() > 4000.0);
+        let one = Days::within(wednesday(), 3, 3, 760.0);
+        assert_eq!(one.step, MOST_STEP);
+        assert!(one.x(3) > LEFT && one.x(3) < one.width());
+    }
+
+    #[test]
+    fn a_last_day_before_the_first_is_one_day() {
+        assert_eq!(Days::within(wednesday(), 4, 1, 300.0).last, 4);
+    }
+}

@@ -1,0 +1,254 @@
+//! Seconds on one leg by day, both legs in one chart where they were done under the same conditions.
+//!
+//! The left is a filled circle, the right an open square. A day whose best trial reached the cap carries a tick upward: its
+//! time is a lower bound. A line is drawn only where the series rises or falls clearly.
+
+use super::axis::{Days, WeekStart};
+use crate::catalogue::{ExerciseId, Eyes, RungId, Surface};
+use crate::plan::Leg;
+use crate::review::{StanceDay, StanceSeries};
+use crate::run::SetUp;
+use crate::statistics::{Trend, Verdict};
+
+/// Height of the drawing.
+const HEIGHT: f64 = 168.0;
+/// Where the scale ends.
+const TOP: f64 = 16.0;
+/// Where 0 stands.
+const FOOT: f64 = 140.0;
+/// The scale goes so far beyond the cap.
+const HEADROOM: f64 = 1.08;
+/// Words at the right need so much from one to the next.
+const WORDS_APART: f64 = 17.0;
+
+/// Series of the legs under the same conditions.
+#[derive(Debug, Clone, PartialEq)]
+pub struct StanceGroup {
+    /// The exercise.
+    pub exercise: ExerciseId,
+    /// Its rung.
+    pub rung: Option<RungId>,
+    /// What was stood on.
+    pub surface: Surface,
+    /// Eyes open or closed.
+    pub eyes: Eyes,
+    /// Where the phone was.
+    pub set_up: SetUp,
+    /// The cap in seconds.
+    pub target_s: u16,
+    /// The left leg's series first.
+    pub legs: Vec<StanceSeries>,
+}
+
+impl StanceGroup {
+    /// The last day with a trial.
+    pub fn last_day(&self) -> u16 {
+        self.legs.iter().filter_map(|leg| leg.days.last()).map(|day| day.day).max().unwrap_or(0)
+    }
+
+    fn holds(&self, series: &StanceSeries) -> bool {
+        self.exercise == series.exercise
+            && self.rung == series.rung
+            && (self.surface, self.eyes, self.set_up, self.target_s)
+                == (series.surface, series.eyes, series.set_up, series.target_s)
+    }
+}
+
+/// Puts the legs of the same conditions together; what was done last comes first.
+pub fn groups(series: &[StanceSeries]) -> Vec<StanceGroup> {
+    let mut all: Vec<StanceGroup> = Vec::new();
+    for one in series {
+        match all.iter_mut().find(|group| group.holds(one)) {
+            Some(group) => group.legs.push(one.clone()),
+            None => all.push(StanceGroup {
+                exercise: one.exercise.clone(),
+                rung: one.rung.clone(),
+                surface: one.surface,
+                eyes: one.eyes,
+                set_up: one.set_up,
+                target_s: one.target_s,
+                legs: vec![one.clone()],
+            }),
+        }
+    }
+    all.iter_mut().for_each(|group| group.legs.sort_by_key(|leg| leg.leg));
+    all.sort_by_key(|group| std::cmp::Reverse(group.last_day()));
+    all
+}
+
+/// One chart.
+#[derive(Debug, Clone, PartialEq)]
+pub struct StanceChart {
+    /// Width.
+    pub width: f64,
+    /// Height.
+    pub height: f64,
+    /// Where 0 stands.
+    pub foot: f64,
+    /// Where the cap stands, and its seconds.
+    pub cap: (f64, u16),
+    /// Days of all legs.
+    pub points: Vec<StancePoint>,
+    /// Lines of the series that rise or fall clearly.
+    pub trends: Vec<Trendline>,
+    /// What is written at the end of each series.
+    pub ends: Vec<EndLabel>,
+    /// Dates below.
+    pub starts: Vec<WeekStart>,
+}
+
+/// One day of one leg.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct StancePoint {
+    /// Where.
+    pub x: f64,
+    /// Where: the day's median.
+    pub y: f64,
+    /// The leg.
+    pub leg: Leg,
+    /// The day, for its words.
+    pub day: StanceDay,
+}
+
+/// A straight line through one leg's days.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Trendline {
+    /// The leg.
+    pub leg: Leg,
+    /// Where it begins.
+    pub from: (f64, f64),
+    /// Where it ends.
+    pub to: (f64, f64),
+}
+
+/// The leg's name at the end of its series.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct EndLabel {
+    /// The leg.
+    pub leg: Leg,
+    /// The middle of the word.
+    pub y: f64,
+}
+
+/// Draws one group over `axis`.
+pub fn stance(group: &StanceGroup, axis: &Days) -> StanceChart {
+    let cap = f64::from(group.target_s);
+    let y = |seconds: f64| FOOT - (FOOT - TOP) * (seconds / (cap * HEADROOM)).clamp(0.0, 1.0);
+    let inside = |day: &u16| (axis.first..=axis.last).contains(day);
+    let points = group.legs.iter().flat_map(|series| {
+        let days = series.days.iter().filter(|day| inside(&day.day));
+        days.map(|day| StancePoint { x: axis.x(day.day), y: y(day.median_s), leg: series.leg, day: *day })
+    });
+    let trends = group.legs.iter().filter_map(|series| trendline(series, &series.change, axis, y));
+    let ends = group.legs.iter().filter_map(|series| {
+        let last = series.days.iter().rev().find(|day| inside(&day.day))?;
+        Some(EndLabel { leg: series.leg, y: y(last.median_s) })
+    });
+    StanceChart {
+        width: axis.width(),
+        height: HEIGHT,
+        foot: FOOT,
+        cap: (y(cap), group.target_s),
+        points: points.collect(),
+        trends: trends.collect(),
+        ends: apart(ends.collect()),
+        starts: axis.weeks(),
+    }
+}
+
+fn trendline(series: &StanceSeries, change: &Trend, axis: &Days, y: impl Fn(f64) -> f64) -> Option<Trendline> {
+    if !matches!(change.verdict, Verdict::Rising | Verdict::Falling) {
+        return None;
+    }
+    let line = change.figures?.line;
+    let (first, last) = (series.days.first()?.day.max(axis.first), series.days.last()?.day.min(axis.last));
+    let end = |day: u16| (axis.x(day), y(line.at(i32::from(day))));
+    Some(Trendline { leg: series.leg, from: end(first), to: end(last) })
+}
+
+/// Two words at the same height would hide each other: they move apart, the higher one up.
+fn apart(mut ends: Vec<EndLabel>) -> Vec<EndLabel> {
+    ends.sort_by(|one, other| one.y.total_cmp(&other.y));
+    if let [upper, lower] = ends.as_mut_slice() {
+        let missing = WORDS_APART - (lower.y - upper.y);
+        if missing > 0.0 {
+            upper.y -= missing / 2.0;
+            lower.y += missing / 2.0;
+        }
+    }
+    ends
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::change::{Conditions, stance_change};
+    use chrono::NaiveDate;
+
+    fn axis() -> Days {
+        Days::within(NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date"), 0, 27, 400.0)
+    }
+
+    fn series(leg: Leg, target_s: u16, times: &[f64]) -> StanceSeries {
+        let days: Vec<StanceDay> = times
+            .iter()
+            .enumerate()
+            .map(|(day, time)| StanceDay {
+                day: day as u16,
+                trials: 3,
+                best_s: *time,
+                median_s: *time,
+                capped: *time >= f64::from(target_s),
+            })
+            .collect();
+        let conditions = Conditions {
+            exercise: ExerciseId::new("one-leg").expect("an id"),
+            rung: None,
+            surface: Surface::Firm,
+            eyes: Eyes::Open,
+            set_up: SetUp::OnSupport,
+            target_s,
+            leg,
+        };
+        let change = stance_change(&conditions, &days, None);
+        let Conditions { exercise, rung, surface, eyes, set_up, .. } = conditions;
+        StanceSeries { exercise, rung, leg, surface, eyes, set_up, target_s, days, change }
+    }
+
+    fn rising() -> Vec<f64> {
+        (0..12).map(|day| 8.0 + 1.5 * f64::from(day)).collect()
+    }
+
+    #[test]
+    fn legs_under_the_same_conditions_share_a_chart_and_others_do_not() {
+        let all = [series(Leg::Right, 30, &[9.0; 3]), series(Leg::Left, 30, &[8.0; 3]), series(Leg::Left, 45, &[20.0; 5])];
+        let groups = groups(&all);
+        assert_eq!(groups.iter().map(|group| group.target_s).collect::<Vec<_>>(), [45, 30], "the latest first");
+        assert_eq!(groups[1].legs.iter().map(|leg| leg.leg).collect::<Vec<_>>(), [Leg::Left, Leg::Right]);
+    }
+
+    #[test]
+    fn longer_stands_higher_and_nothing_above_the_scale() {
+        let chart = stance(&groups(&[series(Leg::Left, 30, &[5.0, 29.0, 30.0])])[0], &axis());
+        let ys: Vec<f64> = chart.points.iter().map(|point| point.y).collect();
+        assert!(ys[0] > ys[1] && ys[1] > ys[2]);
+        assert_eq!(ys[2], chart.cap.0, "at the cap");
+        assert!(chart.cap.0 > TOP && chart.points[2].day.capped);
+    }
+
+    #[test]
+    fn only_a_clear_change_gets_a_line() {
+        let group = groups(&[series(Leg::Left, 60, &rising()), series(Leg::Right, 60, &[20.0; 12])]);
+        let chart = stance(&group[0], &axis());
+        assert_eq!(chart.trends.iter().map(|line| line.leg).collect::<Vec<_>>(), [Leg::Left]);
+        assert!(chart.trends[0].to.1 < chart.trends[0].from.1, "upward");
+    }
+
+    #[test]
+    fn names_at_the_same_height_move_apart() {
+        let group = groups(&[series(Leg::Left, 30, &[20.0; 6]), series(Leg::Right, 30, &[20.5; 6])]);
+        let ends = stance(&group[0], &axis()).ends;
+        assert!((ends[1].y - ends[0].y).abs() >= WORDS_APART - 1e-9);
+        assert_eq!(ends[0].leg, Leg::Right, "the longer time's name stands above");
+    }
+}

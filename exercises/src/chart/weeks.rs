@@ -1,0 +1,325 @@
+//! The days' strings of one item side by side: at which hour it breaks off, and since which day, without reading.
+//!
+//! A slot done is a knot, one done in part a half knot; where a slot was passed by the string is missing; one left out is an
+//! open loop, an excused one a bar across, one held back by an alarm a cross. A day without any record is dotted.
+
+use super::axis::{Days, WeekStart};
+use crate::history::Mark;
+use crate::id::ItemId;
+use crate::review::{DayString, Knot};
+
+/// The string goes on this far beyond its outermost knots.
+const STUB: f64 = 9.0;
+/// What is left of a string at the ends of a gap that takes all of it.
+const PEG: f64 = 3.5;
+/// Room above the first knot.
+const TOP: f64 = 14.0;
+/// Room below the last knot: the string's end and the dates.
+const BOTTOM: f64 = 32.0;
+/// From one slot to the next where there are few of them, and where there are many.
+const FEW_APART: f64 = 30.0;
+const MANY_APART: f64 = 21.0;
+/// From so many slots a day they stand closer.
+const MANY: usize = 4;
+
+/// The strings of one item.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Weeks {
+    /// Width.
+    pub width: f64,
+    /// Height.
+    pub height: f64,
+    /// A knot's radius.
+    pub knot: f64,
+    /// The days with slots.
+    pub days: Vec<DayShape>,
+    /// Times of day at the left.
+    pub hours: Vec<HourLabel>,
+    /// Dates below.
+    pub starts: Vec<WeekStart>,
+    /// Where a line parts the days before it broke off from those after.
+    pub broke_off: Option<f64>,
+}
+
+/// One day.
+#[derive(Debug, Clone, PartialEq)]
+pub struct DayShape {
+    /// Day number.
+    pub day: u16,
+    /// Where.
+    pub x: f64,
+    /// Whether there is a record; if not, the string is dotted and has no knots.
+    pub seen: bool,
+    /// Pieces of string, from y to y.
+    pub pieces: Vec<(f64, f64)>,
+    /// What hangs on it.
+    pub marks: Vec<MarkAt>,
+}
+
+/// A mark on a string.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct MarkAt {
+    /// Where.
+    pub y: f64,
+    /// How it is drawn.
+    pub shape: Shape,
+    /// Minute of the day, for its words.
+    pub minute: u16,
+    /// How the slot went, for its words.
+    pub mark: Mark,
+}
+
+/// How a mark is drawn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Shape {
+    /// A knot: done in full.
+    Knot,
+    /// A half-filled knot: done in part.
+    Half,
+    /// An open loop: left out, with a reason.
+    Loop,
+    /// A bar across: excused.
+    Bar,
+    /// A cross: held back by an alarm.
+    Cross,
+}
+
+impl Shape {
+    /// All of them.
+    pub const ALL: [Shape; 5] = [Shape::Knot, Shape::Half, Shape::Loop, Shape::Bar, Shape::Cross];
+
+    /// The shape of a mark; none for what leaves a gap or is not there.
+    pub fn of(mark: Mark) -> Option<Shape> {
+        match mark {
+            Mark::Done => Some(Shape::Knot),
+            Mark::Partly(_) => Some(Shape::Half),
+            Mark::LeftOut(_) => Some(Shape::Loop),
+            Mark::Excused(_) => Some(Shape::Bar),
+            Mark::HeldBack => Some(Shape::Cross),
+            Mark::PassedBy | Mark::Due | Mark::ToCome | Mark::NoSuchHour => None,
+        }
+    }
+}
+
+/// A time of day at the left.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct HourLabel {
+    /// Where.
+    pub y: f64,
+    /// Minute of the day.
+    pub minute: u16,
+}
+
+/// The strings of `item` over `axis`; `broke_off` is the first day after it broke off. `None` where it had no slot.
+pub fn weeks(days: &[DayString], item: ItemId, axis: &Days, broke_off: Option<u16>) -> Option<Weeks> {
+    let own: Vec<(&DayString, Vec<Knot>)> = days
+        .iter()
+        .filter(|day| (axis.first..=axis.last).contains(&day.day))
+        .map(|day| (day, day.knots.iter().filter(|knot| knot.item == item).copied().collect()))
+        .filter(|(_, knots): &(_, Vec<Knot>)| !knots.is_empty())
+        .collect();
+    let scale = Scale::of(own.iter().flat_map(|(_, knots)| knots.iter().map(|knot| knot.minute)), most_a_day(&own))?;
+    let shapes = own.iter().map(|(day, knots)| day_shape(day, knots, axis.x(day.day), &scale));
+    Some(Weeks {
+        width: axis.width(),
+        height: scale.y(scale.last) + BOTTOM,
+        knot: (axis.step * 0.24).min(4.6),
+        days: shapes.collect(),
+        hours: scale.labels(),
+        starts: axis.weeks(),
+        broke_off: broke_off.filter(|day| (axis.first..=axis.last).contains(day)).map(|day| axis.x(day) - axis.step * 0.5),
+    })
+}
+
+fn most_a_day(days: &[(&DayString, Vec<Knot>)]) -> usize {
+    days.iter().map(|(_, knots)| knots.len()).max().unwrap_or(0)
+}
+
+/// Minutes of the day downward.
+struct Scale {
+    first: u16,
+    last: u16,
+    length: f64,
+}
+
+impl Scale {
+    fn of(minutes: impl Iterator<Item = u16>, most: usize) -> Option<Scale> {
+        let all: Vec<u16> = minutes.collect();
+        let (first, last) = (*all.iter().min()?, *all.iter().max()?);
+        let apart = if most >= MANY { MANY_APART } else { FEW_APART };
+        let spaces = if first == last { 0 } else { most.saturating_sub(1).max(1) };
+        Some(Scale { first, last, length: spaces as f64 * apart })
+    }
+
+    fn y(&self, minute: u16) -> f64 {
+        let span = f64::from(self.last - self.first);
+        let part = if span > 0.0 { f64::from(minute - self.first) / span } else { 0.0 };
+        TOP + part * self.length
+    }
+
+    /// First, last, and the whole hour nearest to the middle where there is room for it.
+    fn labels(&self) -> Vec<HourLabel> {
+        let middle = (self.first + (self.last - self.first) / 2 + 30) / 60 * 60;
+        let mut minutes = vec![self.first];
+        if self.length >= 80.0 && self.first < middle && middle < self.last {
+            minutes.push(middle);
+        }
+        if self.last > self.first {
+            minutes.push(self.last);
+        }
+        minutes.into_iter().map(|minute| HourLabel { y: self.y(minute), minute }).collect()
+    }
+}
+
+fn day_shape(day: &DayString, knots: &[Knot], x: f64, scale: &Scale) -> DayShape {
+    let mut sorted = knots.to_vec();
+    sorted.sort_by_key(|knot| knot.minute);
+    let at: Vec<f64> = sorted.iter().map(|knot| scale.y(knot.minute)).collect();
+    let (Some(top), Some(bottom)) = (at.first(), at.last()) else {
+        return DayShape { day: day.day, x, seen: day.seen, pieces: Vec::new(), marks: Vec::new() };
+    };
+    let whole = (top - STUB, bottom + STUB);
+    if !day.seen {
+        return DayShape { day: day.day, x, seen: false, pieces: vec![whole], marks: Vec::new() };
+    }
+    let gaps: Vec<(f64, f64)> = (0..at.len())
+        .filter(|place| matches!(sorted[*place].mark, Mark::PassedBy | Mark::Due | Mark::ToCome))
+        .map(|place| gap(&at, place))
+        .collect();
+    let marks = sorted.iter().zip(&at).filter_map(|(knot, y)| {
+        Some(MarkAt { y: *y, shape: Shape::of(knot.mark)?, minute: knot.minute, mark: knot.mark })
+    });
+    DayShape { day: day.day, x, seen: true, pieces: without(whole, &gaps), marks: marks.collect() }
+}
+
+/// Half-way to both neighbours; at an end all but a peg of the string.
+fn gap(at: &[f64], place: usize) -> (f64, f64) {
+    let y = at[place];
+    let above = place.checked_sub(1).map_or(y - STUB + PEG, |before| (at[before] + y) / 2.0);
+    let below = at.get(place + 1).map_or(y + STUB - PEG, |after| (y + after) / 2.0);
+    (above, below)
+}
+
+/// What is left of a string without its gaps, which are in order.
+fn without((top, bottom): (f64, f64), gaps: &[(f64, f64)]) -> Vec<(f64, f64)> {
+    let mut pieces = Vec::new();
+    let mut from = top;
+    for (above, below) in gaps {
+        if *above > from {
+            pieces.push((from, *above));
+        }
+        from = from.max(*below);
+    }
+    if bottom > from {
+        pieces.push((from, bottom));
+    }
+    pieces
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::log::Barrier;
+    use crate::run::Share;
+    use chrono::NaiveDate;
+
+    fn axis() -> Days {
+        Days::within(NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date"), 0, 6, 300.0)
+    }
+
+    fn day(number: u16, seen: bool, marks: &[(u16, Mark)]) -> DayString {
+        let knots = marks.iter().enumerate().map(|(place, (minute, mark))| Knot {
+            item: ItemId(1),
+            number: place as u8,
+            minute: *minute,
+            mark: *mark,
+        });
+        DayString { day: number, date: axis().date(number), seen, knots: knots.collect() }
+    }
+
+    fn one(days: &[DayString]) -> Weeks {
+        weeks(days, ItemId(1), &axis(), None).expect("slots")
+    }
+
+    #[test]
+    fn a_kept_day_is_one_unbroken_string_with_a_knot_each() {
+        let chart = one(&[day(0, true, &[(540, Mark::Done), (600, Mark::Done), (660, Mark::Done)])]);
+        assert_eq!(chart.days[0].pieces.len(), 1);
+        assert_eq!(chart.days[0].marks.len(), 3);
+        assert!(chart.days[0].marks.iter().all(|mark| mark.shape == Shape::Knot));
+        let (top, bottom) = chart.days[0].pieces[0];
+        assert!(top < chart.days[0].marks[0].y && chart.days[0].marks[2].y < bottom && bottom < chart.height);
+    }
+
+    #[test]
+    fn what_was_passed_by_is_a_gap_half_way_to_its_neighbours() {
+        let chart = one(&[day(0, true, &[(540, Mark::Done), (600, Mark::PassedBy), (660, Mark::Done)])]);
+        let [(_, above), (below, _)] = chart.days[0].pieces[..] else { panic!("two pieces") };
+        let [first, last] = chart.days[0].marks[..] else { panic!("two knots") };
+        let middle = (first.y + last.y) / 2.0;
+        assert_eq!((above, below), ((first.y + middle) / 2.0, (middle + last.y) / 2.0));
+    }
+
+    #[test]
+    fn a_day_passed_by_leaves_only_its_pegs() {
+        let chart = one(&[day(0, true, &[(540, Mark::PassedBy), (600, Mark::PassedBy)])]);
+        assert_eq!(chart.days[0].marks, []);
+        assert!(chart.days[0].pieces.iter().all(|(from, to)| to - from <= PEG + 1e-9), "{:?}", chart.days[0].pieces);
+        let single = one(&[day(0, true, &[(1080, Mark::PassedBy)])]);
+        assert_eq!(single.days[0].pieces.len(), 2, "a peg above and one below");
+    }
+
+    #[test]
+    fn every_kind_of_mark_has_a_shape_of_its_own() {
+        let marks = [
+            (Mark::Done, Some(Shape::Knot)),
+            (Mark::Partly(Share { done: 1, of: 3 }), Some(Shape::Half)),
+            (Mark::LeftOut(Barrier::Forgot), Some(Shape::Loop)),
+            (Mark::Excused(crate::log::Excuse::Ill), Some(Shape::Bar)),
+            (Mark::HeldBack, Some(Shape::Cross)),
+            (Mark::PassedBy, None),
+            (Mark::NoSuchHour, None),
+        ];
+        for (mark, shape) in marks {
+            assert_eq!(Shape::of(mark), shape);
+        }
+    }
+
+    #[test]
+    fn a_day_without_a_record_is_told_from_one_with_nothing_done() {
+        let nothing = [(540, Mark::PassedBy), (600, Mark::PassedBy)];
+        let chart = one(&[day(0, false, &nothing), day(1, true, &nothing)]);
+        assert_eq!((chart.days[0].seen, chart.days[0].pieces.len()), (false, 1), "one dotted string");
+        assert!(chart.days[1].seen && chart.days[1].pieces.len() > 1);
+    }
+
+    #[test]
+    fn an_hour_that_does_not_exist_breaks_no_string() {
+        let chart = one(&[day(0, true, &[(120, Mark::Done), (150, Mark::NoSuchHour), (180, Mark::Done)])]);
+        assert_eq!((chart.days[0].pieces.len(), chart.days[0].marks.len()), (1, 2));
+    }
+
+    #[test]
+    fn labels_name_the_first_the_middle_and_the_last_time() {
+        let hourly: Vec<(u16, Mark)> = (9..=17).map(|hour| (hour * 60, Mark::Done)).collect();
+        let minutes = |chart: &Weeks| chart.hours.iter().map(|label| label.minute).collect::<Vec<_>>();
+        assert_eq!(minutes(&one(&[day(0, true, &hourly)])), [540, 780, 1020]);
+        assert_eq!(minutes(&one(&[day(0, true, &[(1080, Mark::Done)])])), [1080]);
+        assert_eq!(minutes(&one(&[day(0, true, &[(480, Mark::Done), (1080, Mark::Done)])])), [480, 1080]);
+    }
+
+    #[test]
+    fn another_item_s_slots_are_not_shown_and_none_make_no_chart() {
+        assert_eq!(weeks(&[day(0, true, &[(540, Mark::Done)])], ItemId(2), &axis(), None), None);
+        assert_eq!(weeks(&[], ItemId(1), &axis(), None), None);
+    }
+
+    #[test]
+    fn the_line_of_breaking_off_stands_before_its_day() {
+        let days = [day(0, true, &[(540, Mark::Done)]), day(3, true, &[(540, Mark::PassedBy)])];
+        let chart = weeks(&days, ItemId(1), &axis(), Some(3)).expect("slots");
+        let x = chart.broke_off.expect("a line");
+        assert!(axis().x(2) < x && x < axis().x(3));
+        assert_eq!(weeks(&days, ItemId(1), &axis(), Some(40)).expect("slots").broke_off, None, "outside the chart");
+    }
+}

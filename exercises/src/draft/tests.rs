@@ -1,0 +1,220 @@
+use super::samples::{balance, day, empty, hold};
+use super::*;
+use crate::catalogue::{Catalogue, Dose, Quantity, RungId};
+use crate::id::{ComplaintId, EntryRef, LogId};
+use crate::plan::check::{Problem, problems};
+use crate::plan::{Aftercare, AgeBand, Risk};
+use crate::suggest::{Advice, Reason, Step, Suggestion};
+
+fn catalogue() -> Catalogue {
+    Catalogue { exercises: vec![hold(), balance()] }
+}
+
+fn with_hold() -> (Draft, ItemId) {
+    let mut draft = empty();
+    let id = draft.add(&hold()).expect("room");
+    (draft, id)
+}
+
+fn suggestion(item: ItemId, advice: Advice) -> Suggestion {
+    Suggestion {
+        item,
+        rung: Some(RungId::new("wall").expect("an id")),
+        dose: hold().dose,
+        advice,
+        reason: Reason::MetTwice,
+        based_on: vec![3, 4],
+    }
+}
+
+#[test]
+fn one_click_makes_a_plan_that_may_be_issued() {
+    let (draft, _) = with_hold();
+    assert_eq!(problems(&draft.plan, &catalogue()), []);
+    let item = &draft.plan.items[0];
+    assert_eq!((item.schedule.clone(), item.side, item.may_step), (hourly(), Side::Neither, false));
+    assert_eq!(item.content, 3, "the content revision that was taught from");
+}
+
+#[test]
+fn a_hold_too_long_for_every_hour_comes_three_times_a_day() {
+    let mut long = hold();
+    long.dose = Dose::Hold { repetitions: 5, hold_s: 45, rest_s: 120 };
+    assert_eq!(default_schedule(&long).pattern, Pattern::At { times: vec![480, 780, 1080] });
+    assert_eq!(default_schedule(&balance()).pattern, Pattern::At { times: vec![1080] });
+}
+
+#[test]
+fn a_number_is_never_given_twice() {
+    let (mut draft, first) = with_hold();
+    draft.remove(first);
+    let second = draft.add(&hold()).expect("room");
+    assert_ne!(first, second, "the first item's history is not the second's");
+    let later = next(&draft.plan, Used { items: 9, ..Used::default() }, "Bridge Street", day(12, 9));
+    let mut later = later;
+    assert_eq!(later.add(&hold()), Some(ItemId(10)), "an older revision had item 9");
+}
+
+#[test]
+fn a_full_plan_takes_no_more() {
+    let mut draft = empty();
+    let taken = (0..MAX_ITEMS + 3).filter(|_| draft.add(&hold()).is_some()).count();
+    assert_eq!((taken, draft.plan.items.len()), (MAX_ITEMS, MAX_ITEMS));
+    draft.used.items = u8::MAX;
+    draft.plan.items.pop();
+    assert_eq!(draft.add(&hold()), None, "no number is left");
+}
+
+#[test]
+fn items_change_places_and_stop_at_the_ends() {
+    let (mut draft, one) = with_hold();
+    let two = draft.add(&balance()).expect("room");
+    let order = |draft: &Draft| draft.plan.items.iter().map(|item| item.id).collect::<Vec<_>>();
+    draft.shift(one, Toward::Earlier);
+    assert_eq!(order(&draft), [one, two]);
+    draft.shift(one, Toward::Later);
+    assert_eq!(order(&draft), [two, one]);
+    draft.shift(one, Toward::Later);
+    assert_eq!(order(&draft), [two, one]);
+}
+
+#[test]
+fn a_note_is_cut_at_forty_characters() {
+    let (mut draft, id) = with_hold();
+    draft.edit(id, |item| item.note = "ñ".repeat(50) + "\n");
+    assert_eq!(draft.plan.items[0].note, "ñ".repeat(40));
+}
+
+#[test]
+fn the_first_complaint_is_served_by_what_is_there_and_what_comes() {
+    let (mut draft, _) = with_hold();
+    let first = draft.add_complaint().expect("room");
+    draft.add(&balance());
+    assert!(draft.plan.items.iter().all(|item| item.serves == Some(first)));
+    let second = draft.add_complaint().expect("room");
+    draft.add(&hold());
+    assert_eq!(draft.plan.items[2].serves, None, "of two complaints nobody knows which");
+    draft.remove_complaint(first);
+    assert!(draft.plan.items.iter().all(|item| item.serves.is_none()));
+    assert_eq!(draft.plan.complaints.len(), 1);
+    assert_eq!(draft.add_complaint(), Some(ComplaintId(second.0 + 1)));
+}
+
+#[test]
+fn activities_come_and_go_and_names_are_cut() {
+    let mut draft = empty();
+    let id = draft.add_activity().expect("room");
+    draft.edit_activity(id, |activity| activity.name = "x".repeat(80));
+    assert_eq!(draft.plan.activities[0].name.len(), crate::plan::MAX_NAME);
+    while draft.add_activity().is_some() {}
+    assert_eq!(draft.plan.activities.len(), crate::plan::MAX_NAMED);
+    draft.remove_activity(id);
+    assert!(draft.plan.activities.iter().all(|activity| activity.id != id));
+}
+
+#[test]
+fn a_suggested_step_is_taken_from_what_is_in_use() {
+    let (mut draft, id) = with_hold();
+    let advance = suggestion(id, Advice::Advance(Step::HoldSeconds(5)));
+    assert!(!draft.follows(&advance));
+    draft.apply(&advance);
+    let longer = with(hold().dose, Quantity::HoldSeconds, 15);
+    assert_eq!(draft.plan.items[0].dose, longer);
+    draft.apply(&advance);
+    assert_eq!(draft.plan.items[0].dose, longer, "a second click goes no further");
+    assert!(draft.follows(&advance));
+    draft.apply(&suggestion(id, Advice::Keep));
+    assert_eq!(draft.plan.items[0].dose, hold().dose);
+}
+
+#[test]
+fn a_rung_may_be_the_step_and_stop_and_talk_takes_the_item_out() {
+    let (mut draft, id) = with_hold();
+    let chair = RungId::new("chair").expect("an id");
+    draft.apply(&suggestion(id, Advice::Advance(Step::Rung(chair.clone()))));
+    assert_eq!((draft.plan.items[0].rung.clone(), draft.plan.items[0].dose), (Some(chair), hold().dose));
+    let stop = suggestion(id, Advice::StopAndTalk);
+    assert!(!draft.follows(&stop));
+    draft.apply(&stop);
+    assert!(draft.plan.items.is_empty() && draft.follows(&stop));
+}
+
+#[test]
+fn balance_asks_for_more_and_gets_it() {
+    let mut draft = empty();
+    assert!(!draft.balances(&catalogue().exercises));
+    draft.add(&balance());
+    assert!(draft.balances(&catalogue().exercises));
+    assert!(problems(&draft.plan, &catalogue()).contains(&Problem::AgeMissing));
+    draft.plan.age = Some(AgeBand::From50);
+    draft.plan.absent = Risk::ALL.into_iter().collect();
+    for field in StanceField::FIRM_OPEN {
+        draft.put_stance(field, tenths_of("12,4"), false);
+    }
+    assert_eq!(problems(&draft.plan, &catalogue()), []);
+}
+
+#[test]
+fn a_time_of_today_replaces_another_of_today_and_no_earlier_one() {
+    let [left, _] = StanceField::FIRM_OPEN;
+    let mut visit = empty();
+    visit.put_stance(left, Some(310), false);
+    let mut draft = next(&visit.plan, visit.used, "Bridge Street", day(12, 9));
+    assert_eq!((draft.earlier, draft.stance_today(left)), (1, None));
+    draft.put_stance(left, Some(290), false);
+    draft.put_stance(left, Some(330), true);
+    assert_eq!(draft.stance_today(left).map(|baseline| (baseline.tenths, baseline.capped)), Some((330, true)));
+    assert_eq!(draft.stance_earlier(left).map(|baseline| baseline.tenths), Some(310));
+    assert_eq!(draft.plan.baselines.len(), 2);
+    draft.put_stance(left, None, false);
+    assert_eq!(draft.plan.baselines.len(), 1);
+}
+
+#[test]
+fn a_correction_on_the_same_day_makes_no_second_day() {
+    let [left, _] = StanceField::FIRM_OPEN;
+    let mut visit = empty();
+    visit.put_stance(left, Some(310), false);
+    let mut again = next(&visit.plan, visit.used, "Bridge Street", day(11, 25));
+    again.put_stance(left, Some(320), false);
+    assert_eq!(again.plan.baselines.len(), 1, "two tries of one day are one day");
+    assert_eq!(again.plan.revision, 2);
+}
+
+#[test]
+fn of_each_condition_the_longest_time_goes_on() {
+    let [left, right] = StanceField::FIRM_OPEN;
+    let mut plan = empty();
+    plan.put_stance(left, Some(100), false);
+    let mut second = next(&plan.plan, plan.used, "Bridge Street", day(12, 1));
+    second.put_stance(left, Some(90), false);
+    second.put_stance(right, Some(50), false);
+    let third = next(&second.plan, second.used, "Bridge Street", day(12, 15));
+    assert_eq!(third.earlier, 2);
+    assert_eq!(third.stance_earlier(left).map(|baseline| baseline.tenths), Some(100));
+}
+
+#[test]
+fn the_next_plan_leaves_the_visit_behind_and_keeps_the_rest() {
+    let (mut draft, _) = with_hold();
+    let complaint = draft.add_complaint().expect("room");
+    draft.edit_complaint(complaint, |complaint| complaint.pain = Some(6));
+    let entry = EntryRef { log: LogId([1; 8]), n: 4 };
+    draft.plan.cleared.push(entry);
+    draft.plan.absent.insert(Risk::NumbFeet);
+    draft.plan.aftercare.push(Aftercare::Own("Ring on Friday".into()));
+    draft.plan.review = day(12, 16);
+    let later = next(&draft.plan, draft.used, "Bridge Street", day(12, 16)).plan;
+    assert_eq!((later.revision, later.start, later.issued, later.review), (2, day(11, 25), day(12, 16), chrono::NaiveDate::from_ymd_opt(2027, 1, 6).expect("a date")));
+    assert_eq!((later.items.len(), later.complaints[0].pain, later.absent.len()), (1, None, 0));
+    assert_eq!(later.aftercare, [Aftercare::SorenessIsUsual, Aftercare::ContactIfWorse]);
+    assert_eq!(later.cleared, [entry], "an alarm that was cleared stays cleared");
+}
+
+#[test]
+fn seconds_are_read_with_point_or_comma() {
+    assert_eq!([" 12.4", "12,46", "0", "600"].map(tenths_of), [124, 125, 0, 6000].map(Some));
+    for text in ["", "-1", "601", "ten", "NaN", "inf"] {
+        assert_eq!(tenths_of(text), None, "{text}");
+    }
+}
