@@ -14,6 +14,7 @@ pub mod catalogue;
 pub mod plan;
 pub mod slots;
 pub mod run;
+pub mod guide;
 pub mod alarm;
 pub mod log;
 pub mod history;
@@ -22,6 +23,8 @@ pub mod adherence;
 pub mod change;
 pub mod suggest;
 pub mod review;
+pub mod draft;
+pub mod chart;
 pub mod ask;
 pub mod today;
 /// Trend, proportion, symmetry and pain rules for one person's short, noisy series.
