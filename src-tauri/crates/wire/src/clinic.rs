@@ -183,7 +183,9 @@ pub struct ReviewPage {
     pub today: NaiveDate,
     /// The plan in force, if one was issued.
     pub plan: Option<Plan>,
-    /// The exercises of its items.
+    /// Its earlier revisions, newest first: they name what the plan in force no longer has.
+    pub earlier: Vec<Plan>,
+    /// The exercises of all their items.
     pub exercises: Vec<Exercise>,
     /// The review; `None` before any summary came.
     pub review: Option<Review>,
