@@ -1,0 +1,165 @@
+//! The bytes around a card's contents: head, length, checksum, signature.
+
+use super::{CardFault, VERSION};
+
+/// First bytes of every card. The first one is no text in any common encoding.
+const MAGIC: [u8; 4] = *b"\x8FCrd";
+/// Summaries are sealed to an X25519 key of the age format.
+const X25519: u8 = 1;
+/// What is signed begins with this, so that a signature for a card can stand under nothing else.
+const PREFIX: &[u8] = b"carryover/plan-card\0";
+/// Magic, version, kind of recipient, length, checksum.
+const HEAD: usize = 12;
+const SIGNATURE: usize = 64;
+/// Most bytes of a card: its length is written in two bytes.
+pub(super) const MOST_BYTES: usize = HEAD + u16::MAX as usize;
+
+/// A card taken apart.
+pub(super) struct Opened<'b> {
+    /// What the signature covers.
+    pub message: Vec<u8>,
+    /// The contents, still packed.
+    pub packed: &'b [u8],
+    /// The signature.
+    pub signature: [u8; SIGNATURE],
+}
+
+/// What is signed over packed contents.
+pub(super) fn message(packed: &[u8]) -> Vec<u8> {
+    [PREFIX, &[VERSION, X25519], packed].concat()
+}
+
+/// How long the card of a message is.
+pub(super) fn sealed_len(message: &[u8]) -> usize {
+    HEAD + message.len() - PREFIX.len() - 2 + SIGNATURE
+}
+
+/// The whole card of a message that [`sealed_len`] finds no longer than [`MOST_BYTES`].
+pub(super) fn seal(message: &[u8], signature: &[u8; SIGNATURE]) -> Vec<u8> {
+    let (kind, packed) = message[PREFIX.len()..].split_at(2);
+    let rest = [packed, signature.as_slice()].concat();
+    let length = u16::try_from(rest.len()).expect("a payload is never made longer");
+    let check = checksum(kind, &rest);
+    [&MAGIC, kind, &length.to_be_bytes(), &check.to_be_bytes(), &rest].concat()
+}
+
+/// Takes a card apart and tells apart what can have happened to it.
+pub(super) fn open(bytes: &[u8]) -> Result<Opened<'_>, CardFault> {
+    if bytes.len() > MOST_BYTES {
+        return Err(CardFault::TooBig { most: MOST_BYTES });
+    }
+    let Some((head, rest)) = bytes.split_at_checked(HEAD) else { return Err(headless(bytes)) };
+    if head[..4] != MAGIC {
+        return Err(CardFault::NotACard);
+    }
+    let kind = &head[4..6];
+    let length = usize::from(u16::from_be_bytes([head[6], head[7]]));
+    let check = u32::from_be_bytes([head[8], head[9], head[10], head[11]]);
+    let whole = checksum(kind, rest) == check;
+    match rest.len() {
+        have if have < length && !whole => return Err(CardFault::Cut),
+        have if have > length && checksum(kind, &rest[..length]) == check => return Err(CardFault::Surplus),
+        have if have != length || !whole => return Err(CardFault::Damaged),
+        _ => {}
+    }
+    match (kind[0], kind[1]) {
+        (VERSION, X25519) => {}
+        (VERSION, found) => return Err(CardFault::UnknownRecipient { found }),
+        (0, _) => return Err(CardFault::Malformed { field: "version" }),
+        (found, _) => return Err(CardFault::NewerVersion { found }),
+    }
+    let (packed, signature) = rest.split_last_chunk::<SIGNATURE>().ok_or(CardFault::Malformed { field: "signature" })?;
+    Ok(Opened { message: message(packed), packed, signature: *signature })
+}
+
+/// Whether these are the first bytes of a card that is longer.
+pub(super) fn is_cut(bytes: &[u8]) -> bool {
+    matches!(open(bytes), Err(CardFault::Cut))
+}
+
+/// Less than a head: the first bytes of a card, or nothing of one.
+fn headless(bytes: &[u8]) -> CardFault {
+    let known = bytes.len().min(MAGIC.len());
+    if known > 0 && bytes[..known] == MAGIC[..known] { CardFault::Cut } else { CardFault::NotACard }
+}
+
+fn checksum(kind: &[u8], rest: &[u8]) -> u32 {
+    let mut sum = crc32fast::Hasher::new();
+    sum.update(kind);
+    sum.update(rest);
+    sum.finalize()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn card() -> Vec<u8> {
+        seal(&message(b"packed contents"), &[9; 64])
+    }
+
+    /// `card` with version and kind of recipient replaced and the checksum made good again.
+    fn of_kind(version: u8, recipient: u8) -> Vec<u8> {
+        let mut card = card();
+        (card[4], card[5]) = (version, recipient);
+        let check = checksum(&card[4..6], &card[HEAD..]);
+        card[8..12].copy_from_slice(&check.to_be_bytes());
+        card
+    }
+
+    fn fault(bytes: &[u8]) -> Option<CardFault> {
+        open(bytes).err()
+    }
+
+    #[test]
+    fn a_card_comes_apart_as_it_was_put_together() {
+        let card = card();
+        let opened = open(&card).expect("a whole card");
+        assert_eq!((opened.packed, opened.signature), (&b"packed contents"[..], [9; 64]));
+        assert_eq!(opened.message, b"carryover/plan-card\0\x01\x01packed contents");
+        assert_eq!(card.len(), sealed_len(&opened.message));
+    }
+
+    #[test]
+    fn cut_at_any_length_it_is_called_cut() {
+        let card = card();
+        for length in 1..card.len() {
+            assert_eq!(fault(&card[..length]), Some(CardFault::Cut), "at {length}");
+        }
+        assert_eq!(fault(&[]), Some(CardFault::NotACard), "nothing at all is no card");
+    }
+
+    #[test]
+    fn any_flipped_bit_behind_the_first_four_bytes_is_called_damage() {
+        let card = card();
+        for bit in 0..card.len() * 8 {
+            let mut flipped = card.clone();
+            flipped[bit / 8] ^= 1 << (bit % 8);
+            let expected = if bit < 32 { CardFault::NotACard } else { CardFault::Damaged };
+            let found = fault(&flipped);
+            // A longer length looks like a missing end at first; the checksum of what is there shows that nothing is.
+            assert_eq!(found, Some(expected), "bit {bit}");
+        }
+    }
+
+    #[test]
+    fn a_tail_is_refused_as_such() {
+        assert_eq!(fault(&[card(), vec![0]].concat()), Some(CardFault::Surplus));
+        assert_eq!(fault(&[card(), card()].concat()), Some(CardFault::Surplus));
+    }
+
+    #[test]
+    fn a_whole_card_of_another_version_or_recipient_is_named() {
+        assert_eq!(fault(&of_kind(2, 1)), Some(CardFault::NewerVersion { found: 2 }));
+        assert_eq!(fault(&of_kind(255, 9)), Some(CardFault::NewerVersion { found: 255 }));
+        assert_eq!(fault(&of_kind(1, 2)), Some(CardFault::UnknownRecipient { found: 2 }));
+        assert_eq!(fault(&of_kind(0, 1)), Some(CardFault::Malformed { field: "version" }));
+    }
+
+    #[test]
+    fn ten_megabytes_are_refused_by_their_length() {
+        let mut big = card();
+        big.resize(10_000_000, b'x');
+        assert_eq!(fault(&big), Some(CardFault::TooBig { most: MOST_BYTES }));
+    }
+}

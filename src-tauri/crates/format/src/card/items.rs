@@ -1,0 +1,221 @@
+//! The rows of a card's lists as they travel, each with its way to the domain and back. Keys are frozen.
+
+use crate::codes::Code;
+use crate::parts::{DoseOut, ScheduleOut};
+use exercises::catalogue::{ExerciseId, Eyes, RungId, Surface};
+use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId};
+use exercises::plan::{Activity, Aftercare, Complaint, Item, Leg, Side, StanceBaseline};
+use minicbor::bytes::ByteArray;
+use minicbor::data::Type;
+use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
+
+fn is_false(value: &bool) -> bool {
+    !value
+}
+
+#[derive(Encode, Decode)]
+#[cbor(map)]
+pub(super) struct ItemOut {
+    #[n(0)]
+    id: u8,
+    #[n(1)]
+    exercise: String,
+    #[n(2)]
+    content: u16,
+    #[n(3)]
+    rung: Option<String>,
+    #[n(4)]
+    side: Code<Side>,
+    #[n(5)]
+    dose: DoseOut,
+    #[n(6)]
+    schedule: ScheduleOut,
+    #[n(7)]
+    pain_limit: u8,
+    #[n(8)]
+    #[cbor(skip_if = "is_false")]
+    may_step: bool,
+    #[n(9)]
+    serves: Option<u8>,
+    #[n(10)]
+    #[cbor(skip_if = "String::is_empty")]
+    note: String,
+}
+
+impl From<&Item> for ItemOut {
+    fn from(item: &Item) -> ItemOut {
+        let Item { id, exercise, content, rung, side, dose, schedule, pain_limit, may_step, serves, note } = item;
+        ItemOut {
+            id: id.0,
+            exercise: exercise.to_string(),
+            content: *content,
+            rung: rung.as_ref().map(RungId::to_string),
+            side: Code(*side),
+            dose: DoseOut::from(*dose),
+            schedule: ScheduleOut::from(schedule),
+            pain_limit: *pain_limit,
+            may_step: *may_step,
+            serves: serves.map(|complaint| complaint.0),
+            note: note.clone(),
+        }
+    }
+}
+
+impl ItemOut {
+    /// The item; `None` if a name is none, or the schedule has impossible minutes.
+    pub(super) fn item(self) -> Option<Item> {
+        let ItemOut { id, exercise, content, rung, side, dose, schedule, pain_limit, may_step, serves, note } = self;
+        Some(Item {
+            id: ItemId(id),
+            exercise: ExerciseId::new(exercise).ok()?,
+            content,
+            rung: rung.map(RungId::new).transpose().ok()?,
+            side: side.0,
+            dose: dose.into(),
+            schedule: schedule.schedule()?,
+            pain_limit,
+            may_step,
+            serves: serves.map(ComplaintId),
+            note,
+        })
+    }
+}
+
+#[derive(Encode, Decode)]
+#[cbor(map)]
+pub(super) struct ComplaintOut {
+    #[n(0)]
+    id: u8,
+    #[n(1)]
+    name: String,
+    #[n(2)]
+    side: Code<Side>,
+    #[n(3)]
+    pain: Option<u8>,
+}
+
+impl From<&Complaint> for ComplaintOut {
+    fn from(Complaint { id, name, side, pain }: &Complaint) -> ComplaintOut {
+        ComplaintOut { id: id.0, name: name.clone(), side: Code(*side), pain: *pain }
+    }
+}
+
+impl ComplaintOut {
+    pub(super) fn complaint(self) -> Complaint {
+        let ComplaintOut { id, name, side: Code(side), pain } = self;
+        Complaint { id: ComplaintId(id), name, side, pain }
+    }
+}
+
+#[derive(Encode, Decode)]
+#[cbor(map)]
+pub(super) struct ActivityOut {
+    #[n(0)]
+    id: u8,
+    #[n(1)]
+    name: String,
+    #[n(2)]
+    rating: Option<u8>,
+}
+
+impl From<&Activity> for ActivityOut {
+    fn from(Activity { id, name, rating }: &Activity) -> ActivityOut {
+        ActivityOut { id: id.0, name: name.clone(), rating: *rating }
+    }
+}
+
+impl ActivityOut {
+    pub(super) fn activity(self) -> Activity {
+        let ActivityOut { id, name, rating } = self;
+        Activity { id: ActivityId(id), name, rating }
+    }
+}
+
+#[derive(Encode, Decode)]
+#[cbor(map)]
+pub(super) struct BaselineOut {
+    #[n(0)]
+    leg: Code<Leg>,
+    #[n(1)]
+    surface: Code<Surface>,
+    #[n(2)]
+    eyes: Code<Eyes>,
+    #[n(3)]
+    tenths: u16,
+    #[n(4)]
+    #[cbor(skip_if = "is_false")]
+    capped: bool,
+}
+
+impl From<&StanceBaseline> for BaselineOut {
+    fn from(StanceBaseline { leg, surface, eyes, tenths, capped }: &StanceBaseline) -> BaselineOut {
+        BaselineOut { leg: Code(*leg), surface: Code(*surface), eyes: Code(*eyes), tenths: *tenths, capped: *capped }
+    }
+}
+
+impl BaselineOut {
+    pub(super) fn baseline(self) -> StanceBaseline {
+        let BaselineOut { leg: Code(leg), surface: Code(surface), eyes: Code(eyes), tenths, capped } = self;
+        StanceBaseline { leg, surface, eyes, tenths, capped }
+    }
+}
+
+/// A line of the fixed list as its number, the clinician's own line as text.
+pub(super) struct AftercareOut(Aftercare);
+
+impl From<&Aftercare> for AftercareOut {
+    fn from(line: &Aftercare) -> AftercareOut {
+        AftercareOut(line.clone())
+    }
+}
+
+impl AftercareOut {
+    pub(super) fn aftercare(self) -> Aftercare {
+        self.0
+    }
+}
+
+impl<C> Encode<C> for AftercareOut {
+    fn encode<W: encode::Write>(&self, out: &mut Encoder<W>, _: &mut C) -> Result<(), encode::Error<W::Error>> {
+        match &self.0 {
+            Aftercare::SorenessIsUsual => out.u8(0)?.ok(),
+            Aftercare::KeepMoving => out.u8(1)?.ok(),
+            Aftercare::GoEasy => out.u8(2)?.ok(),
+            Aftercare::WarmthIfPleasant => out.u8(3)?.ok(),
+            Aftercare::ContactIfWorse => out.u8(4)?.ok(),
+            Aftercare::Own(text) => out.str(text)?.ok(),
+        }
+    }
+}
+
+impl<'b, C> Decode<'b, C> for AftercareOut {
+    fn decode(input: &mut Decoder<'b>, _: &mut C) -> Result<Self, decode::Error> {
+        if input.datatype()? == Type::String {
+            return Ok(AftercareOut(Aftercare::Own(input.str()?.to_owned())));
+        }
+        match input.u8()? {
+            0 => Ok(AftercareOut(Aftercare::SorenessIsUsual)),
+            1 => Ok(AftercareOut(Aftercare::KeepMoving)),
+            2 => Ok(AftercareOut(Aftercare::GoEasy)),
+            3 => Ok(AftercareOut(Aftercare::WarmthIfPleasant)),
+            4 => Ok(AftercareOut(Aftercare::ContactIfWorse)),
+            _ => Err(decode::Error::message("an unknown line")),
+        }
+    }
+}
+
+#[derive(Encode, Decode)]
+pub(super) struct ClearedOut(#[n(0)] ByteArray<8>, #[n(1)] u32);
+
+impl From<&EntryRef> for ClearedOut {
+    fn from(EntryRef { log, n }: &EntryRef) -> ClearedOut {
+        ClearedOut(ByteArray::from(log.0), *n)
+    }
+}
+
+impl ClearedOut {
+    pub(super) fn entry(self) -> EntryRef {
+        let ClearedOut(log, n) = self;
+        EntryRef { log: LogId(log.into()), n }
+    }
+}

@@ -1,0 +1,177 @@
+//! CBOR (RFC 8949) with integer keys: how this crate writes and reads a map.
+//!
+//! Written deterministically as section 4.2.1 asks: shortest integers and lengths, definite lengths, keys ascending, none
+//! twice. Read strictly in the same shape, but keys that this version does not know are passed over, so that a later
+//! version may add to a map.
+
+use minicbor::bytes::ByteArray;
+use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
+
+/// A part that cannot be written or read, by name.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct Malformed(pub &'static str);
+
+/// A map being written, key by key, ascending.
+#[derive(Default)]
+pub(crate) struct MapOut {
+    pairs: Vec<u8>,
+    last: Option<u8>,
+    count: u64,
+}
+
+impl MapOut {
+    /// Writes one pair; `field` names it in a fault.
+    pub(crate) fn put(&mut self, key: u8, field: &'static str, value: &impl Encode<()>) -> Result<(), Malformed> {
+        debug_assert!(self.last.is_none_or(|last| last < key), "keys ascend: {field}");
+        self.last = Some(key);
+        self.count += 1;
+        let mut out = Encoder::new(&mut self.pairs);
+        out.u8(key).and_then(|out| out.encode(value)).map(drop).map_err(|_| Malformed(field))
+    }
+
+    /// Writes the list unless it is empty.
+    pub(crate) fn put_list<T: Encode<()>>(&mut self, key: u8, field: &'static str, list: &[T]) -> Result<(), Malformed> {
+        if list.is_empty() { Ok(()) } else { self.put(key, field, &List(list)) }
+    }
+
+    /// Writes the value if there is one.
+    pub(crate) fn put_some(&mut self, key: u8, field: &'static str, value: Option<&impl Encode<()>>) -> Result<(), Malformed> {
+        value.map_or(Ok(()), |value| self.put(key, field, value))
+    }
+
+    /// The whole map.
+    pub(crate) fn finish(self) -> Vec<u8> {
+        let mut whole = Vec::with_capacity(self.pairs.len() + 3);
+        Encoder::new(&mut whole).map(self.count).expect("a vector takes every byte");
+        whole.extend(self.pairs);
+        whole
+    }
+}
+
+/// A slice as an array.
+struct List<'a, T>(&'a [T]);
+
+impl<C, T: Encode<C>> Encode<C> for List<'_, T> {
+    fn encode<W: encode::Write>(&self, out: &mut Encoder<W>, ctx: &mut C) -> Result<(), encode::Error<W::Error>> {
+        out.array(self.0.len() as u64)?;
+        self.0.iter().try_for_each(|item| item.encode(out, ctx))
+    }
+}
+
+/// A map split into its pairs, each value still as bytes.
+pub(crate) struct MapIn<'b> {
+    pairs: Vec<(u64, &'b [u8])>,
+}
+
+impl<'b> MapIn<'b> {
+    /// Splits the one map that `bytes` hold; `whole` names it in a fault.
+    pub(crate) fn split(bytes: &'b [u8], whole: &'static str) -> Result<MapIn<'b>, Malformed> {
+        let mut input = Decoder::new(bytes);
+        let broken = |_| Malformed(whole);
+        let count = input.map().map_err(broken)?.ok_or(Malformed(whole))?;
+        let mut pairs: Vec<(u64, &[u8])> = Vec::new();
+        for _ in 0..count {
+            let key = input.u64().map_err(broken)?;
+            if pairs.last().is_some_and(|(last, _)| *last >= key) {
+                return Err(Malformed(whole));
+            }
+            let start = input.position();
+            input.skip().map_err(broken)?;
+            pairs.push((key, bytes.get(start..input.position()).ok_or(Malformed(whole))?));
+        }
+        if input.position() == bytes.len() { Ok(MapIn { pairs }) } else { Err(Malformed(whole)) }
+    }
+
+    /// The value under `key`, if there is one.
+    pub(crate) fn some<T: Decode<'b, ()>>(&self, key: u8, field: &'static str) -> Result<Option<T>, Malformed> {
+        let Some((_, bytes)) = self.pairs.iter().find(|(k, _)| *k == u64::from(key)) else { return Ok(None) };
+        minicbor::decode(bytes).map(Some).map_err(|_| Malformed(field))
+    }
+
+    /// The value under `key`.
+    pub(crate) fn need<T: Decode<'b, ()>>(&self, key: u8, field: &'static str) -> Result<T, Malformed> {
+        self.some(key, field)?.ok_or(Malformed(field))
+    }
+
+    /// The list of at most `MOST` under `key`; empty if there is none.
+    pub(crate) fn list<T: Decode<'b, ()>, const MOST: usize>(&self, key: u8, field: &'static str) -> Result<Vec<T>, Malformed> {
+        Ok(self.some::<AtMost<T, MOST>>(key, field)?.map_or_else(Vec::new, |list| list.0))
+    }
+}
+
+/// A list of which the length is looked at before anything of it is read.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct AtMost<T, const MOST: usize>(pub Vec<T>);
+
+impl<'b, C, T: Decode<'b, C>, const MOST: usize> Decode<'b, C> for AtMost<T, MOST> {
+    fn decode(input: &mut Decoder<'b>, ctx: &mut C) -> Result<Self, decode::Error> {
+        match input.array()? {
+            Some(length) if length <= MOST as u64 => {
+                let items: Result<Vec<T>, _> = (0..length).map(|_| T::decode(input, ctx)).collect();
+                Ok(AtMost(items?))
+            }
+            _ => Err(decode::Error::message("a list that is too long or has no length")),
+        }
+    }
+}
+
+impl<C, T: Encode<C>, const MOST: usize> Encode<C> for AtMost<T, MOST> {
+    fn encode<W: encode::Write>(&self, out: &mut Encoder<W>, ctx: &mut C) -> Result<(), encode::Error<W::Error>> {
+        List(&self.0).encode(out, ctx)
+    }
+}
+
+/// Eight or thirty-two bytes as a byte string.
+pub(crate) fn bytes<const N: usize>(bytes: [u8; N]) -> ByteArray<N> {
+    ByteArray::from(bytes)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn split(bytes: &[u8]) -> Result<MapIn<'_>, Malformed> {
+        MapIn::split(bytes, "whole")
+    }
+
+    #[test]
+    fn a_map_is_written_in_its_shortest_form() {
+        let mut map = MapOut::default();
+        map.put(0, "small", &23_u32).expect("fits");
+        map.put(3, "word", &"ab").expect("fits");
+        map.put_list::<u8>(4, "none", &[]).expect("left out");
+        map.put_list(5, "some", &[1_u16, 500]).expect("fits");
+        assert_eq!(map.finish(), [0xA3, 0x00, 0x17, 0x03, 0x62, b'a', b'b', 0x05, 0x82, 0x01, 0x19, 0x01, 0xF4]);
+    }
+
+    #[test]
+    fn unknown_keys_are_passed_over() {
+        let map = [0xA2, 0x00, 0x05, 0x18, 0x63, 0x9F, 0xA1, 0x61, b'x', 0x01, 0xFF];
+        let read = split(&map).expect("a map");
+        assert_eq!((read.need::<u8>(0, "known"), read.some::<u8>(7, "absent")), (Ok(5), Ok(None)));
+    }
+
+    #[test]
+    fn doubled_or_descending_keys_tails_and_endless_maps_are_refused() {
+        for (map, why) in [
+            (&[0xA2, 0x00, 0x05, 0x00, 0x06][..], "the same key twice"),
+            (&[0xA2, 0x01, 0x05, 0x00, 0x06], "descending"),
+            (&[0xA1, 0x00, 0x05, 0x00], "a tail"),
+            (&[0xBF, 0x00, 0x05, 0xFF], "no length"),
+            (&[0xBB, 0xFF, 0xFF, 0xFF, 0xFF, 0xFF, 0xFF, 0xFF, 0xFF, 0x00], "a length that no input has"),
+            (&[], "nothing"),
+        ] {
+            assert!(matches!(split(map), Err(Malformed("whole"))), "{why}");
+        }
+    }
+
+    #[test]
+    fn a_list_over_its_limit_is_refused_by_its_length_alone() {
+        let map = [0xA1, 0x00, 0x9A, 0xFF, 0xFF, 0xFF, 0xFF];
+        let two = [0xA1, 0x00, 0x82, 0x01, 0x02];
+        assert!(split(&map).is_err(), "a claim without the items");
+        let read = split(&two).expect("a map");
+        assert_eq!(read.list::<u8, 2>(0, "two"), Ok(vec![1, 2]));
+        assert_eq!(read.list::<u8, 1>(0, "two"), Err(Malformed("two")));
+    }
+}

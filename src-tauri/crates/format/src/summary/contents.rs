@@ -1,0 +1,120 @@
+//! What stands in a summary, as CBOR. The keys are frozen: a new part takes a new key, an old key is never used again.
+
+use super::SummaryFault;
+use super::rows::{AlarmOut, DelayOut, ItemDayOut, PainOut, RatedOut, RunOut, SettledOut, TakenOut};
+use crate::cbor::{Malformed, MapIn, MapOut, bytes};
+use exercises::id::{LogId, PlanId};
+use exercises::summary::{MAX_DAYS, MAX_NOTE, Summary};
+use minicbor::Decode;
+use minicbor::bytes::ByteArray;
+
+/// Most cards taken within one plan.
+const MOST_TAKEN: usize = 400;
+/// Most rows of item and day: every item on every day, and again where a card was taken on the day.
+const MOST_ITEM_DAYS: usize = 2 * 12 * MAX_DAYS as usize;
+/// Most runs: a hundred a day.
+const MOST_RUNS: usize = 100 * MAX_DAYS as usize;
+/// Most answers of one kind: fifty a day.
+const MOST_ANSWERS: usize = 50 * MAX_DAYS as usize;
+/// Most weeks.
+const MOST_WEEKS: usize = 64;
+
+impl From<Malformed> for SummaryFault {
+    fn from(Malformed(field): Malformed) -> SummaryFault {
+        SummaryFault::Malformed { field }
+    }
+}
+
+/// Writes a summary's contents.
+pub(super) fn write(summary: &Summary) -> Result<Vec<u8>, Malformed> {
+    let Summary {
+        plan,
+        log,
+        counter,
+        from,
+        until,
+        taken,
+        seen,
+        days,
+        runs,
+        pain,
+        settled,
+        rated,
+        alarms,
+        delays,
+        note,
+    } = summary;
+    let mut map = MapOut::default();
+    map.put(0, "plan", &bytes(plan.0))?;
+    map.put(1, "log", &bytes(log.0))?;
+    map.put(2, "counter", counter)?;
+    map.put(3, "from", from)?;
+    map.put(4, "until", until)?;
+    map.put_list(5, "taken", &rows::<_, TakenOut>(taken))?;
+    map.put_list(6, "seen", &seen.iter().copied().collect::<Vec<u16>>())?;
+    map.put_list(7, "days", &rows::<_, ItemDayOut>(days))?;
+    map.put_list(8, "runs", &rows::<_, RunOut>(runs))?;
+    map.put_list(9, "pain", &rows::<_, PainOut>(pain))?;
+    map.put_list(10, "settled", &rows::<_, SettledOut>(settled))?;
+    map.put_list(11, "rated", &rows::<_, RatedOut>(rated))?;
+    map.put_list(12, "alarms", &rows::<_, AlarmOut>(alarms))?;
+    map.put_list(13, "delays", &rows::<_, DelayOut>(delays))?;
+    map.put_some(14, "note", note.as_ref())?;
+    Ok(map.finish())
+}
+
+fn rows<'a, T, Row: From<&'a T>>(parts: &'a [T]) -> Vec<Row> {
+    parts.iter().map(Row::from).collect()
+}
+
+/// Reads what [`write`] wrote, passing over keys that it does not know.
+pub(super) fn read(plain: &[u8]) -> Result<Summary, Malformed> {
+    let map = MapIn::split(plain, "contents")?;
+    let summary = Summary {
+        plan: PlanId(map.need::<ByteArray<8>>(0, "plan")?.into()),
+        log: LogId(map.need::<ByteArray<8>>(1, "log")?.into()),
+        counter: map.need(2, "counter")?,
+        from: map.need(3, "from")?,
+        until: map.need(4, "until")?,
+        taken: list::<_, _, MOST_TAKEN>(&map, 5, "taken", TakenOut::taken)?,
+        seen: map.list::<u16, { MAX_DAYS as usize }>(6, "seen")?.into_iter().collect(),
+        days: list::<_, _, MOST_ITEM_DAYS>(&map, 7, "days", ItemDayOut::item_day)?,
+        runs: list::<_, _, MOST_RUNS>(&map, 8, "runs", RunOut::run)?,
+        pain: list::<_, _, MOST_ANSWERS>(&map, 9, "pain", PainOut::pain)?,
+        settled: list::<_, _, MOST_ANSWERS>(&map, 10, "settled", SettledOut::settled)?,
+        rated: list::<_, _, MOST_ANSWERS>(&map, 11, "rated", RatedOut::rated)?,
+        alarms: list::<_, _, MOST_ANSWERS>(&map, 12, "alarms", AlarmOut::alarm)?,
+        delays: list::<_, _, MOST_WEEKS>(&map, 13, "delays", DelayOut::delay)?,
+        note: map.some(14, "note")?,
+    };
+    within_period(&summary)?;
+    Ok(summary)
+}
+
+/// A list of rows, each of which must mean something.
+fn list<'b, Row: Decode<'b, ()>, T, const MOST: usize>(
+    map: &MapIn<'b>,
+    key: u8,
+    field: &'static str,
+    meaning: impl Fn(Row) -> Option<T>,
+) -> Result<Vec<T>, Malformed> {
+    map.list::<Row, MOST>(key, field)?.into_iter().map(meaning).collect::<Option<_>>().ok_or(Malformed(field))
+}
+
+/// Whether the period is one, the note short enough, and every row within the period. Cards may have been taken before it.
+fn within_period(summary: &Summary) -> Result<(), Malformed> {
+    let (from, until) = (summary.from, summary.until);
+    let within = |day: u16| (from..=until).contains(&day);
+    let need = |holds: bool, field| if holds { Ok(()) } else { Err(Malformed(field)) };
+    need(from <= until && until - from < MAX_DAYS, "period")?;
+    need(summary.note.as_ref().is_none_or(|note| note.chars().count() <= MAX_NOTE), "note")?;
+    need(summary.taken.iter().all(|taken| taken.day <= until), "taken")?;
+    need(summary.seen.iter().all(|day| within(*day)), "seen")?;
+    need(summary.days.iter().all(|row| within(row.day)), "days")?;
+    need(summary.runs.iter().all(|row| within(row.day)), "runs")?;
+    need(summary.pain.iter().all(|row| within(row.day)), "pain")?;
+    need(summary.settled.iter().all(|row| within(row.day)), "settled")?;
+    need(summary.rated.iter().all(|row| within(row.day)), "rated")?;
+    need(summary.alarms.iter().all(|row| within(row.day)), "alarms")?;
+    need(summary.delays.iter().all(|row| (from / 7..=until / 7).contains(&row.week)), "delays")
+}

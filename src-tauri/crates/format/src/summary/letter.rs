@@ -1,0 +1,138 @@
+//! The letter around a summary: what it is about, and the tag that shows where it comes from.
+
+use super::{MOST_LETTER, SummaryFault, VERSION};
+use exercises::id::{LogId, PlanId};
+
+/// First bytes of every letter.
+const MAGIC: [u8; 4] = *b"\x8FCsu";
+/// Sealed to an X25519 key of the age format.
+const X25519: u8 = 1;
+/// What is tagged begins with this, so that a tag for a summary can stand under nothing else.
+const PREFIX: &[u8] = b"carryover/summary/v1\0";
+/// Magic, version, kind of recipient, plan, log, counter, tag.
+const HEAD: usize = 4 + 2 + 8 + 8 + 4 + 32;
+
+/// A summary, packed, with what it is about.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Body {
+    /// The plan.
+    pub plan: PlanId,
+    /// The installation.
+    pub log: LogId,
+    /// The summary's number within the log.
+    pub counter: u32,
+    /// The contents, packed.
+    pub packed: Vec<u8>,
+}
+
+/// A summary with its tag: what is sealed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Letter {
+    /// The summary.
+    pub body: Body,
+    /// HMAC-SHA-256 over [`Letter::authenticated`].
+    pub tag: [u8; 32],
+}
+
+impl Letter {
+    /// The bytes that the tag covers: every field with its length before it, so that none can pass for a piece of another.
+    pub fn authenticated(body: &Body, recipient: &[u8; 32]) -> Vec<u8> {
+        let Body { plan, log, counter, packed } = body;
+        let mut bytes = PREFIX.to_vec();
+        let fields: [&[u8]; 6] = [&[VERSION, X25519], &plan.0, &log.0, recipient, &counter.to_be_bytes(), packed];
+        for field in fields {
+            let length = u32::try_from(field.len()).expect("contents are limited to megabytes");
+            bytes.extend(length.to_be_bytes());
+            bytes.extend(field);
+        }
+        bytes
+    }
+
+    /// The bytes that are sealed.
+    pub fn to_bytes(&self) -> Vec<u8> {
+        let Letter { body: Body { plan, log, counter, packed }, tag } = self;
+        [&MAGIC, &[VERSION, X25519][..], &plan.0, &log.0, &counter.to_be_bytes(), tag, packed].concat()
+    }
+
+    /// Takes a letter apart. The body is not looked into: first comes the tag.
+    ///
+    /// # Errors
+    /// [`SummaryFault`] tells what the bytes are instead.
+    pub fn parse(bytes: &[u8]) -> Result<Letter, SummaryFault> {
+        if bytes.len() > MOST_LETTER {
+            return Err(SummaryFault::TooBig { most: MOST_LETTER });
+        }
+        let rest = bytes.strip_prefix(&MAGIC).ok_or(SummaryFault::NotASummary)?;
+        match rest {
+            [] | [VERSION] => return Err(SummaryFault::Cut),
+            [0, ..] => return Err(SummaryFault::Malformed { field: "version" }),
+            [VERSION, X25519, ..] => {}
+            [VERSION, ..] => return Err(SummaryFault::Malformed { field: "recipient" }),
+            [found, ..] => return Err(SummaryFault::NewerVersion { found: *found }),
+        }
+        let (head, packed) = bytes.split_at_checked(HEAD).ok_or(SummaryFault::Cut)?;
+        let body = Body {
+            plan: PlanId(part(head, 6)),
+            log: LogId(part(head, 14)),
+            counter: u32::from_be_bytes(part(head, 22)),
+            packed: packed.to_vec(),
+        };
+        Ok(Letter { body, tag: part(head, 26) })
+    }
+}
+
+/// `N` bytes of the head.
+fn part<const N: usize>(head: &[u8], from: usize) -> [u8; N] {
+    head[from..from + N].try_into().expect("the head is as long as its parts")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn letter() -> Letter {
+        let body = Body { plan: PlanId([1; 8]), log: LogId([2; 8]), counter: 3, packed: b"packed".to_vec() };
+        Letter { body, tag: [4; 32] }
+    }
+
+    #[test]
+    fn a_letter_comes_apart_as_it_was_put_together() {
+        assert_eq!(Letter::parse(&letter().to_bytes()), Ok(letter()));
+    }
+
+    #[test]
+    fn cut_within_its_head_it_is_called_cut() {
+        let bytes = letter().to_bytes();
+        for length in 4..HEAD {
+            assert_eq!(Letter::parse(&bytes[..length]), Err(SummaryFault::Cut), "at {length}");
+        }
+        assert_eq!(Letter::parse(&bytes[..3]), Err(SummaryFault::NotASummary));
+    }
+
+    #[test]
+    fn another_version_is_named() {
+        let with = |version: u8, recipient: u8| {
+            let mut bytes = letter().to_bytes();
+            (bytes[4], bytes[5]) = (version, recipient);
+            Letter::parse(&bytes)
+        };
+        assert_eq!(with(2, 1), Err(SummaryFault::NewerVersion { found: 2 }));
+        assert_eq!(with(0, 1), Err(SummaryFault::Malformed { field: "version" }));
+        assert_eq!(with(1, 9), Err(SummaryFault::Malformed { field: "recipient" }));
+    }
+
+    #[test]
+    fn what_is_tagged_tells_every_field_from_its_neighbour() {
+        let Letter { body, .. } = letter();
+        let expected = [
+            b"carryover/summary/v1\0".to_vec(),
+            vec![0, 0, 0, 2, 1, 1],
+            [vec![0, 0, 0, 8], vec![1; 8]].concat(),
+            [vec![0, 0, 0, 8], vec![2; 8]].concat(),
+            [vec![0, 0, 0, 32], vec![5; 32]].concat(),
+            vec![0, 0, 0, 4, 0, 0, 0, 3],
+            [vec![0, 0, 0, 6], b"packed".to_vec()].concat(),
+        ];
+        assert_eq!(Letter::authenticated(&body, &[5; 32]), expected.concat());
+    }
+}

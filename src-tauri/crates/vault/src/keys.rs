@@ -1,0 +1,201 @@
+//! A clinic's keys, and the one file that holds them all under a passphrase.
+//!
+//! ```text
+//! key file   8F 43 6B 79 | version | checksum, 8 | age file with a single scrypt recipient
+//! within     version | Ed25519 seed, 32 | X25519 secret, 32 | data key, 32
+//! ```
+//!
+//! The checksum in front tells a damaged file from a wrong passphrase, which the age format alone cannot.
+//! [`age_file`] gives the part that any age tool opens.
+
+use crate::labels::checksum;
+use crate::{Cost, Passphrase, random, recipient};
+use age::x25519::Identity;
+use ed25519_dalek::SigningKey;
+use std::fmt;
+use std::io::{Read, Write};
+use std::iter::once;
+use zeroize::Zeroizing;
+
+const MAGIC: [u8; 4] = *b"\x8FCky";
+const VERSION: u8 = 1;
+/// Magic, version, checksum.
+const HEAD: usize = 4 + 1 + 8;
+/// Three keys.
+const MATERIAL: usize = 3 * 32;
+/// Most bytes of a key file; it has about three hundred.
+const MOST_BYTES: usize = 4096;
+
+/// A clinic's keys, opened. Masked in debug output, wiped when dropped.
+pub struct Keys {
+    material: Zeroizing<[u8; MATERIAL]>,
+}
+
+impl Keys {
+    /// The clinic's Ed25519 key, which goes on every card.
+    pub fn verify_key(&self) -> [u8; 32] {
+        self.signing().verifying_key().to_bytes()
+    }
+
+    /// The clinic's X25519 key, which goes on every card.
+    pub fn recipient(&self) -> [u8; 32] {
+        recipient::public(&self.part(1))
+    }
+
+    /// The clinic's fingerprint, as it shows on screen and paper.
+    pub fn fingerprint(&self) -> String {
+        crate::fingerprint(&self.verify_key(), &self.recipient())
+    }
+
+    /// The identity that opens every summary with any age tool, to be printed and locked away.
+    pub fn identity_string(&self) -> IdentityText {
+        use age::secrecy::ExposeSecret;
+        IdentityText(Zeroizing::new(self.identity().to_string().expose_secret().to_owned()))
+    }
+
+    pub(crate) fn signing(&self) -> SigningKey {
+        SigningKey::from_bytes(&self.part(0))
+    }
+
+    pub(crate) fn identity(&self) -> Identity {
+        recipient::identity(&self.part(1))
+    }
+
+    pub(crate) fn data_key(&self) -> Zeroizing<[u8; 32]> {
+        self.part(2)
+    }
+
+    fn part(&self, at: usize) -> Zeroizing<[u8; 32]> {
+        let mut part = Zeroizing::new([0; 32]);
+        part.copy_from_slice(&self.material[32 * at..32 * (at + 1)]);
+        part
+    }
+}
+
+impl fmt::Debug for Keys {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("Keys(..)")
+    }
+}
+
+/// `AGE-SECRET-KEY-1…`: whoever has it reads every summary. Masked in debug output, wiped when dropped.
+pub struct IdentityText(Zeroizing<String>);
+
+impl IdentityText {
+    /// The text itself: to be printed on paper that is locked away, and nowhere else.
+    pub fn expose_the_identity_for_printing(&self) -> &str {
+        &self.0
+    }
+}
+
+impl fmt::Debug for IdentityText {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("IdentityText(..)")
+    }
+}
+
+/// Why a key file does not open.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+pub enum KeysFault {
+    /// Something else.
+    #[error("not a key file")]
+    NotKeys,
+    /// Bytes have changed or are missing; no passphrase opens it.
+    #[error("the key file is damaged")]
+    Damaged,
+    /// The file is whole; the passphrase is another.
+    #[error("the passphrase is another")]
+    WrongPassphrase,
+    /// Trying a passphrase asks for more work than this program does.
+    #[error("a passphrase costs 2^{asked}, over the limit of 2^{}", Cost::MOST_READ.log_n())]
+    TooCostly {
+        /// The exponent that the file asks for.
+        asked: u8,
+    },
+    /// Of a version that this program does not know.
+    #[error("version {found}, newer than {VERSION}")]
+    NewerVersion {
+        /// Its version.
+        found: u8,
+    },
+}
+
+/// New keys, and their file under `passphrase`, at the cost that is written.
+pub fn create(passphrase: &Passphrase) -> (Keys, Vec<u8>) {
+    create_at(passphrase, Cost::WRITTEN)
+}
+
+/// New keys, and their file under `passphrase`, at a cost that the caller chooses.
+pub fn create_at(passphrase: &Passphrase, cost: Cost) -> (Keys, Vec<u8>) {
+    let keys = Keys { material: random::bytes() };
+    let sealed = seal(&keys, passphrase, cost);
+    (keys, sealed)
+}
+
+/// The file of `keys` under another passphrase. The old file still opens with the old one wherever a copy of it is.
+pub fn seal(keys: &Keys, passphrase: &Passphrase, cost: Cost) -> Vec<u8> {
+    let mut plain = Zeroizing::new(vec![VERSION]);
+    plain.extend(keys.material.as_slice());
+    let sealed = seal_bytes(&plain, passphrase, cost);
+    frame(&sealed)
+}
+
+/// The age file under a passphrase.
+fn seal_bytes(plain: &[u8], passphrase: &Passphrase, cost: Cost) -> Vec<u8> {
+    let mut recipient = age::scrypt::Recipient::new(passphrase.for_age());
+    recipient.set_work_factor(cost.log_n());
+    let encryptor = age::Encryptor::with_recipients(once(&recipient as &dyn age::Recipient)).expect("one scrypt recipient stands alone");
+    let mut sealed = Vec::new();
+    let mut writer = encryptor.wrap_output(&mut sealed).expect("a vector takes every byte");
+    writer.write_all(plain).expect("a vector takes every byte");
+    writer.finish().expect("a vector takes every byte");
+    sealed
+}
+
+fn frame(sealed: &[u8]) -> Vec<u8> {
+    [&MAGIC, &[VERSION][..], &checksum(sealed), sealed].concat()
+}
+
+/// The part of a key file that any age tool opens with the passphrase.
+///
+/// # Errors
+/// [`KeysFault`], all but those that need the passphrase.
+pub fn age_file(file: &[u8]) -> Result<&[u8], KeysFault> {
+    if file.len() > MOST_BYTES {
+        return Err(KeysFault::NotKeys);
+    }
+    let rest = file.strip_prefix(&MAGIC).ok_or(KeysFault::NotKeys)?;
+    let (head, sealed) = rest.split_at_checked(HEAD - MAGIC.len()).ok_or(KeysFault::Damaged)?;
+    match (head[0], checksum(sealed) == head[1..]) {
+        (VERSION, true) => Ok(sealed),
+        (VERSION, false) | (0, _) => Err(KeysFault::Damaged),
+        (found, _) => Err(KeysFault::NewerVersion { found }),
+    }
+}
+
+/// Opens a key file.
+///
+/// # Errors
+/// [`KeysFault`] tells a wrong passphrase from a damaged file and from one that would cost too much to try.
+pub fn open(file: &[u8], passphrase: &Passphrase) -> Result<Keys, KeysFault> {
+    let sealed = age_file(file)?;
+    let decryptor = age::Decryptor::new_buffered(sealed).map_err(|_| KeysFault::Damaged)?;
+    let mut identity = age::scrypt::Identity::new(passphrase.for_age());
+    identity.set_max_work_factor(Cost::MOST_READ.log_n());
+    let reader = decryptor.decrypt(once(&identity as &dyn age::Identity)).map_err(|fault| match fault {
+        age::DecryptError::DecryptionFailed => KeysFault::WrongPassphrase,
+        age::DecryptError::ExcessiveWork { required, .. } => KeysFault::TooCostly { asked: required },
+        _ => KeysFault::Damaged,
+    })?;
+    let mut plain = Zeroizing::new(Vec::with_capacity(MOST_BYTES));
+    reader.take(MOST_BYTES as u64).read_to_end(&mut plain).map_err(|_| KeysFault::Damaged)?;
+    match plain.split_first() {
+        Some((&VERSION, material)) if material.len() == MATERIAL => {
+            let mut kept = Zeroizing::new([0; MATERIAL]);
+            kept.copy_from_slice(material);
+            Ok(Keys { material: kept })
+        }
+        Some((found, _)) if *found > VERSION => Err(KeysFault::NewerVersion { found: *found }),
+        _ => Err(KeysFault::Damaged),
+    }
+}

@@ -1,0 +1,41 @@
+//! Random names and secrets, from the operating system.
+
+use exercises::id::{LogId, PlanId};
+use format::card::PairingSecret;
+use rand::RngCore;
+use rand::rngs::OsRng;
+use zeroize::Zeroizing;
+
+/// `N` bytes of the operating system's randomness, wiped when dropped.
+pub(crate) fn bytes<const N: usize>() -> Zeroizing<[u8; N]> {
+    let mut bytes = Zeroizing::new([0; N]);
+    OsRng.fill_bytes(bytes.as_mut_slice());
+    bytes
+}
+
+/// A name for a new plan, not derived from the person.
+pub fn plan_id() -> PlanId {
+    PlanId(*bytes())
+}
+
+/// A name for a new installation's log.
+pub fn log_id() -> LogId {
+    LogId(*bytes())
+}
+
+/// The secret that a new plan's cards carry.
+pub fn pairing_secret() -> PairingSecret {
+    PairingSecret::new(*bytes())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn no_two_are_alike() {
+        assert_ne!(plan_id(), plan_id());
+        assert_ne!(log_id(), log_id());
+        assert_ne!(pairing_secret(), pairing_secret());
+    }
+}

@@ -1,0 +1,121 @@
+//! A summary sealed to the clinic, and opened there.
+//!
+//! What goes out is a plain binary age file with one X25519 recipient, which any age tool opens with the clinic's identity.
+//! Within it stands the letter of `format::summary` with its tag.
+
+use crate::{Keys, labels, recipient};
+use age::DecryptError;
+use exercises::id::PlanId;
+use exercises::summary::Summary;
+use format::card::PairingSecret;
+use format::summary::{Letter, MOST_LETTER, MOST_SEALED, SummaryFault, read, write};
+use hmac::Mac;
+use std::io::Read;
+use std::iter::once;
+
+/// First bytes of every age file of version 1.
+const AGE: &[u8] = b"age-encryption.org/v1\n";
+
+/// Why a summary cannot be sealed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+pub enum SealFault {
+    /// Anyone could open what is sealed to this recipient.
+    #[error("the recipient is no key")]
+    UnfitRecipient,
+    /// The contents do not make a summary.
+    #[error(transparent)]
+    Contents(#[from] SummaryFault),
+}
+
+/// Why a file is no summary for this clinic.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+pub enum OpenFault {
+    /// Something else than a sealed file.
+    #[error("not a sealed summary")]
+    NotSealed,
+    /// More than any summary has, sealed or opened.
+    #[error("larger than the {most} bytes that a summary may have")]
+    TooBig {
+        /// The limit that it breaks, in bytes.
+        most: usize,
+    },
+    /// Sealed under a passphrase, which a summary never is.
+    #[error("sealed under a passphrase")]
+    UnderPassphrase,
+    /// Sealed to another key, or changed in the lines that say to which.
+    #[error("sealed to another clinic")]
+    ForAnotherClinic,
+    /// Changed or cut on the way.
+    #[error("damaged on the way")]
+    Damaged,
+    /// About a plan that is not known here.
+    #[error("about the unknown plan {plan}")]
+    UnknownPlan {
+        /// The plan.
+        plan: PlanId,
+    },
+    /// Written by someone who did not hold the plan's card.
+    #[error("not from the holder of the card of plan {plan}")]
+    NotFromTheCard {
+        /// The plan that it claims to be about.
+        plan: PlanId,
+    },
+    /// Opened, but what is in it cannot be read.
+    #[error(transparent)]
+    Contents(#[from] SummaryFault),
+}
+
+/// Seals `summary` to `recipient`, with the tag that only a holder of the card can make.
+///
+/// # Errors
+/// [`SealFault`].
+pub fn seal(summary: &Summary, secret: &PairingSecret, to: &[u8; 32]) -> Result<Vec<u8>, SealFault> {
+    let recipient = recipient::of_bytes(to).ok_or(SealFault::UnfitRecipient)?;
+    let body = write(summary)?;
+    let mut tag = labels::summary_tag(secret, body.plan);
+    tag.update(&Letter::authenticated(&body, to));
+    let letter = Letter { body, tag: tag.finalize().into_bytes().into() };
+    Ok(age::encrypt(&recipient, &letter.to_bytes()).expect("a vector takes every byte"))
+}
+
+/// Opens a sealed summary: to its end, then the tag, and only then what it says.
+///
+/// `secret_of` gives the secret that a plan's cards carry.
+///
+/// # Errors
+/// [`OpenFault`].
+pub fn open(
+    sealed: &[u8],
+    keys: &Keys,
+    secret_of: impl FnOnce(PlanId) -> Option<PairingSecret>,
+) -> Result<Summary, OpenFault> {
+    let letter = Letter::parse(&decrypt(sealed, &keys.identity())?)?;
+    let plan = letter.body.plan;
+    let secret = secret_of(plan).ok_or(OpenFault::UnknownPlan { plan })?;
+    let mut tag = labels::summary_tag(&secret, plan);
+    tag.update(&Letter::authenticated(&letter.body, &keys.recipient()));
+    tag.verify_slice(&letter.tag).map_err(|_| OpenFault::NotFromTheCard { plan })?;
+    Ok(read(&letter.body)?)
+}
+
+/// The whole plaintext of an age file for `identity`.
+fn decrypt(sealed: &[u8], identity: &age::x25519::Identity) -> Result<Vec<u8>, OpenFault> {
+    if sealed.len() > MOST_SEALED {
+        return Err(OpenFault::TooBig { most: MOST_SEALED });
+    }
+    if !sealed.starts_with(AGE) {
+        let begun = !sealed.is_empty() && AGE.starts_with(sealed);
+        return Err(if begun { OpenFault::Damaged } else { OpenFault::NotSealed });
+    }
+    let decryptor = age::Decryptor::new_buffered(sealed).map_err(|_| OpenFault::Damaged)?;
+    if decryptor.is_scrypt() {
+        return Err(OpenFault::UnderPassphrase);
+    }
+    let reader = decryptor.decrypt(once(identity as &dyn age::Identity)).map_err(|fault| match fault {
+        DecryptError::NoMatchingKeys => OpenFault::ForAnotherClinic,
+        _ => OpenFault::Damaged,
+    })?;
+    let mut plain = Vec::new();
+    reader.take(MOST_LETTER as u64 + 1).read_to_end(&mut plain).map_err(|_| OpenFault::Damaged)?;
+    if plain.len() > MOST_LETTER { Err(OpenFault::TooBig { most: MOST_LETTER }) } else { Ok(plain) }
+}
