@@ -66,6 +66,8 @@ pub struct History {
     pub put_off: BTreeMap<SlotRef, Stamp>,
     /// The first reminder shown for a slot.
     pub reminded: BTreeMap<SlotRef, Stamp>,
+    /// The last reminder shown for a slot: it may be announced again once it was put off.
+    pub reminded_last: BTreeMap<SlotRef, Stamp>,
     /// Pain ratings in order.
     pub pain: Vec<Rating<ComplaintId>>,
     /// Answers about the morning after, in order.
@@ -106,6 +108,7 @@ impl History {
             }
             What::Reminded { slot } => {
                 self.reminded.entry(*slot).or_insert(at);
+                self.reminded_last.insert(*slot, at);
             }
             What::PutOff { slot, minutes } => {
                 self.put_off.insert(*slot, at.plus_ms(i64::from(*minutes) * 60_000));
@@ -153,8 +156,9 @@ impl History {
     /// How `slot` went, as seen at `now`. A run fills its slot as far as the fullest of its runs got.
     pub fn mark(&self, slot: &Slot, item: &Item, now: Stamp) -> Mark {
         let sides = item.side.in_turn().len() as u32;
-        let filling = self.runs.values().filter(|run| run.slot == Some(slot.slot)).map(|run| run.parts(sides));
-        let fullest = filling.max_by_key(|share| (u64::from(share.done) << 32) / u64::from(share.of.max(1)));
+        let filling: Vec<&Run> = self.runs.values().filter(|run| self.fills(run, slot)).collect();
+        let shares = filling.iter().map(|run| run.parts(sides));
+        let fullest = shares.max_by_key(|share| (u64::from(share.done) << 32) / u64::from(share.of.max(1)));
         match fullest {
             Some(share) if share.full() => return Mark::Done,
             Some(share) if share.done > 0 => return Mark::Partly(share),
@@ -162,6 +166,9 @@ impl History {
         }
         if let Some(reason) = self.left_out.get(&slot.slot) {
             return Mark::LeftOut(*reason);
+        }
+        if let Some(share) = fullest.filter(|_| filling.iter().any(|run| run.tried())) {
+            return Mark::Partly(share);
         }
         let (Some(due), Some(closes)) = (slot.due, slot.closes) else { return Mark::NoSuchHour };
         if let Some(why) = self.excuse(slot.slot.day) {
@@ -174,6 +181,14 @@ impl History {
         } else {
             Mark::PassedBy
         }
+    }
+
+    /// Whether `run` was done for `slot`. Two cards taken on one day may count the day's slots differently, so that one name
+    /// stands for two slots: a timed run is of the card that was in force when it began.
+    fn fills(&self, run: &Run, slot: &Slot) -> bool {
+        let (true, Some(due)) = (run.slot == Some(slot.slot), slot.due) else { return run.slot == Some(slot.slot) };
+        let card = |at: Stamp| self.in_force(at).map(|taken| taken.n);
+        !run.live || card(run.started) == card(due) || slot.soon_at(run.started)
     }
 
     /// Whether `slot`, seen once it has closed, was held back by an alarm that was in force when it was due.

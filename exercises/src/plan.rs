@@ -51,7 +51,7 @@ pub struct Plan {
     pub complaints: Vec<Complaint>,
     /// Activities that the patient named as hard.
     pub activities: Vec<Activity>,
-    /// Stance times taken at the visit.
+    /// Stance times taken at the visit; those carried over from earlier visits come first.
     pub baselines: Vec<StanceBaseline>,
     /// What the clinician says about the first two days after the visit.
     pub aftercare: Vec<Aftercare>,
@@ -63,6 +63,17 @@ impl Plan {
     /// The item of that number, if this revision has it.
     pub fn item(&self, id: ItemId) -> Option<&Item> {
         self.items.iter().find(|item| item.id == id)
+    }
+
+    /// The same plan with the schedules that the person agreed to.
+    pub fn with_schedules(&self, agreed: &[(ItemId, Schedule)]) -> Plan {
+        let mut plan = self.clone();
+        for item in &mut plan.items {
+            if let Some((_, schedule)) = agreed.iter().find(|(id, _)| *id == item.id) {
+                item.schedule = schedule.clone();
+            }
+        }
+        plan
     }
 }
 

@@ -8,6 +8,7 @@ use crate::id::{ItemId, RunId};
 use crate::plan::Leg;
 use crate::slots::SlotRef;
 use crate::time::Stamp;
+use std::collections::BTreeMap;
 
 /// One actual doing of an item.
 #[derive(Debug, Clone, PartialEq)]
@@ -156,35 +157,56 @@ impl Share {
 
 impl Run {
     /// What was done of the dose. A hold's seconds count up to its target, a repetition that failed does not count, a
-    /// balance trial counts whatever its time, since its time is a result and not a dose.
+    /// balance trial counts whatever its time, since its time is a result and not a dose. More on one side does not make up
+    /// for less on the other.
     pub fn share(&self, sides: u32) -> Share {
-        let (done, of) = match (&self.doing, self.dose) {
+        match (&self.doing, self.dose) {
             (Doing::Hold(holds), Dose::Hold { repetitions, hold_s, .. }) => {
                 let target = u32::from(hold_s) * 1000;
-                (holds.iter().map(|held| held.held_ms.min(target)).sum(), sides * u32::from(repetitions) * target)
+                let held = holds.iter().map(|held| (held.leg, held.held_ms.min(target)));
+                by_side(held, sides, u32::from(repetitions) * target)
             }
             (Doing::Reps(sets), Dose::Reps { sets: asked, repetitions, .. }) => {
                 let each = u32::from(repetitions);
-                (sets.iter().map(|set| u32::from(set.done).min(each)).sum(), sides * u32::from(asked) * each)
+                let done = sets.iter().map(|set| (set.leg, u32::from(set.done).min(each)));
+                by_side(done, sides, u32::from(asked) * each)
             }
             (Doing::Balance(balance), Dose::Balance { trials, .. }) => {
-                let real = balance.trials.iter().filter(|trial| trial.end != TrialEnd::CutOff).count() as u32;
-                (real, sides * u32::from(trials))
+                let real = balance.trials.iter().filter(|trial| trial.end != TrialEnd::CutOff);
+                by_side(real.map(|trial| (Some(trial.leg), 1)), sides, u32::from(trials))
             }
-            _ => (0, 0),
-        };
-        Share { done: done.min(of), of }
+            _ => Share { done: 0, of: 0 },
+        }
     }
 
     /// Whole parts done of whole parts asked for: holds kept to the end, repetitions, trials.
     pub fn parts(&self, sides: u32) -> Share {
         match (&self.doing, self.dose) {
             (Doing::Hold(holds), Dose::Hold { repetitions, hold_s, .. }) => {
-                let full = holds.iter().filter(|held| held.held_ms >= u32::from(hold_s) * 1000).count() as u32;
-                let of = sides * u32::from(repetitions);
-                Share { done: full.min(of), of }
+                let full = holds.iter().filter(|held| held.held_ms >= u32::from(hold_s) * 1000);
+                by_side(full.map(|held| (held.leg, 1)), sides, u32::from(repetitions))
             }
             _ => self.share(sides),
         }
     }
+
+    /// Whether anything was tried at all, even if no part of it came to its end.
+    pub fn tried(&self) -> bool {
+        match &self.doing {
+            Doing::Hold(holds) => holds.iter().any(|held| held.held_ms > 0),
+            Doing::Reps(sets) => sets.iter().any(|set| set.done > 0 || set.failed > 0),
+            Doing::Balance(balance) => balance.trials.iter().any(|trial| trial.end != TrialEnd::CutOff),
+        }
+    }
+}
+
+/// Adds up what was done on each side, each capped at `each`.
+fn by_side(done: impl Iterator<Item = (Option<Leg>, u32)>, sides: u32, each: u32) -> Share {
+    let mut of_side: BTreeMap<Option<Leg>, u32> = BTreeMap::new();
+    for (leg, amount) in done {
+        *of_side.entry(leg).or_default() += amount;
+    }
+    let of = sides * each;
+    let sum: u32 = of_side.values().map(|done| (*done).min(each)).sum();
+    Share { done: sum.min(of), of }
 }

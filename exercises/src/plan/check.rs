@@ -193,17 +193,18 @@ fn schedule_fits(item: &Item) -> bool {
     pattern && item.schedule.days.0 != 0 && item.schedule.days.0 <= 0b111_1111
 }
 
-/// The gates of unsupervised stance. The thirty seconds on two days are shown by two baselines of the leg that reach them
-/// (today's, and one carried over from an earlier day).
+/// The gates of unsupervised stance. The leg's last baseline is today's: an earlier, better one does not make up for it. The
+/// thirty seconds on two days are shown by two baselines of the leg that reach them (today's, and one carried over from an
+/// earlier day).
 fn stance(plan: &Plan, item: &Item, surface: Surface, eyes: Eyes) -> Vec<Problem> {
     let mut found = Vec::new();
     let harder = surface != Surface::Firm || eyes == Eyes::Closed;
     for leg in item.side.in_turn().iter().flatten() {
         let firm_open = plan.baselines.iter().filter(|b| b.leg == *leg && b.surface == Surface::Firm && b.eyes == Eyes::Open);
         let times: Vec<u16> = firm_open.map(|baseline| baseline.tenths).collect();
-        match times.iter().max() {
+        match times.last() {
             None => found.push(Problem::NoStanceBaseline(item.id)),
-            Some(best) if *best < LEAST_STANCE_TENTHS => found.push(Problem::StanceTooShort(item.id)),
+            Some(today) if *today < LEAST_STANCE_TENTHS => found.push(Problem::StanceTooShort(item.id)),
             Some(_) if harder && times.iter().filter(|tenths| **tenths >= GATE_TENTHS).count() < 2 => {
                 found.push(Problem::GateClosed(item.id));
             }

@@ -36,7 +36,8 @@ impl Days {
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Pattern {
-    /// Every so many minutes within a window; both ends count. A window whose end is not after its start goes over midnight.
+    /// Every so many minutes within a window; both ends count. A window whose end is not after its start goes over midnight;
+    /// one whose ends are equal goes once round the clock, and the second end is the next day's first.
     Every {
         /// Minutes between two slots, 15 to 720.
         minutes: u16,
@@ -60,7 +61,7 @@ impl Pattern {
         match self {
             Pattern::At { times } => times.clone(),
             Pattern::Every { minutes, from, to } => {
-                let last = if to > from { *to } else { to + DAY_MINUTES };
+                let last = if to > from { *to } else { (to + DAY_MINUTES).min(from + DAY_MINUTES - 1) };
                 let step = usize::from(*minutes).max(1);
                 (*from..=last).step_by(if *minutes == 0 { usize::from(DAY_MINUTES) } else { step }).collect()
             }
@@ -82,6 +83,12 @@ mod tests {
     fn a_window_may_go_over_midnight() {
         let night = Pattern::Every { minutes: 120, from: 22 * 60, to: 6 * 60 };
         assert_eq!(night.minutes(), [1320, 1440, 1560, 1680, 1800]);
+    }
+
+    #[test]
+    fn a_window_round_the_clock_does_not_count_an_hour_for_two_days() {
+        let clock = Pattern::Every { minutes: 60, from: 8 * 60, to: 8 * 60 };
+        assert_eq!((clock.minutes().len(), clock.minutes().last()), (24, Some(&(31 * 60))));
     }
 
     #[test]

@@ -6,7 +6,7 @@ use super::{
 use crate::catalogue::{Catalogue, Dose};
 use crate::history::{History, Mark};
 use crate::id::{ItemId, LogId, RunId};
-use crate::plan::{Item, Plan, Schedule};
+use crate::plan::{Item, Plan};
 use crate::run::{Doing, Run};
 use crate::slots::{self, Slot};
 use crate::time::{Offsets, Stamp};
@@ -53,7 +53,7 @@ pub fn reduce(
         counter,
         from,
         until,
-        taken: taken(history, &days),
+        taken: taken(history, &days, until),
         seen: history.seen.iter().filter_map(|day| days.number(*day)).filter(|day| (from..=until).contains(day)).collect(),
         days: item_days(history, revisions, catalogue, (from, until), &days, now, zone),
         runs: runs(history, revisions, (from, until), &days),
@@ -72,11 +72,7 @@ pub fn reduce(
         rated: (history.rated.iter())
             .filter_map(|rating| Some(RatedOn { n: rating.n, day: covers(rating.at)?, activity: rating.of, score: rating.score }))
             .collect(),
-        alarms: (history.alarms.iter())
-            .filter_map(|alarm| {
-                Some(AlarmOn { n: alarm.entry.n, day: covers(alarm.at)?, trouble: alarm.trouble, item: alarm.item })
-            })
-            .collect(),
+        alarms: alarms(history, plan, (from, until), &days),
         delays: delays(history, (from, until), &days),
         note,
     })
@@ -93,25 +89,25 @@ impl Days {
     }
 }
 
-fn taken(history: &History, days: &Days) -> Vec<TakenOn> {
+fn taken(history: &History, days: &Days, until: u16) -> Vec<TakenOn> {
     let all = history.taken.iter();
     let on = all.map(|taken| TakenOn {
         day: days.number(taken.at.date()).unwrap_or(0),
         revision: taken.revision,
         agreed: taken.agreed.clone(),
     });
-    on.collect()
+    on.filter(|taken| taken.day <= until).collect()
 }
 
-/// The plan with the schedules that the person agreed to.
-pub(crate) fn with_agreed(plan: &Plan, agreed: &[(ItemId, Schedule)]) -> Plan {
-    let mut plan = plan.clone();
-    for item in &mut plan.items {
-        if let Some((_, schedule)) = agreed.iter().find(|(id, _)| *id == item.id) {
-            item.schedule = schedule.clone();
-        }
-    }
-    plan
+/// The alarms of the period, and every other one that no card has cleared: what holds the patient back must reach the
+/// clinician, or no card could ever clear it.
+fn alarms(history: &History, plan: &Plan, (from, until): (u16, u16), days: &Days) -> Vec<AlarmOn> {
+    let all = history.alarms.iter().filter_map(|alarm| {
+        let day = days.number(alarm.at.date()).unwrap_or(0);
+        let goes = (from..=until).contains(&day) || !plan.cleared.contains(&alarm.entry);
+        goes.then_some(AlarmOn { n: alarm.entry.n, day, trouble: alarm.trouble, item: alarm.item })
+    });
+    all.collect()
 }
 
 /// One stretch during which one card was in force.
@@ -129,7 +125,7 @@ fn stretches(history: &History, revisions: &BTreeMap<u16, Plan>) -> Vec<Stretch>
         if let Some(last) = all.last_mut() {
             last.ends = Some(taken.at);
         }
-        all.push(Stretch { plan: with_agreed(plan, &taken.agreed), taken: taken.at, ends: None });
+        all.push(Stretch { plan: plan.with_schedules(&taken.agreed), taken: taken.at, ends: None });
     }
     all
 }
@@ -168,9 +164,9 @@ fn closed_mark(
     catalogue: &Catalogue,
     now: Stamp,
 ) -> Option<Mark> {
-    if let (Some(due), Some(ends)) = (slot.due, stretch.ends)
-        && due.utc_ms >= ends.utc_ms
-    {
+    // An hour that does not exist has no instant: on the day of a new card it is nobody's.
+    let after = |ends: Stamp| slot.due.map_or(slot.slot.day >= ends.date(), |due| due.utc_ms >= ends.utc_ms);
+    if stretch.ends.is_some_and(after) {
         return None;
     }
     match history.mark(slot, item, now) {
