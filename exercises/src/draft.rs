@@ -18,7 +18,7 @@ pub use dose::{stepped, with};
 pub use named::{cut, Used};
 pub use stance::{StanceField, tenths_of};
 pub use start::{DEFAULT_DAYS, first, next};
-pub use step::apply;
+pub use step::{Choices, apply};
 pub use times::{minute_of, times_of};
 
 /// Pain that a new item allows, 0 to 10: up to 5 during and after is allowed, if it settles by next morning (Silbernagel

@@ -8,7 +8,7 @@ use chrono::{Days, NaiveDate};
 use std::collections::BTreeSet;
 
 /// A review is due after so many days, where no earlier plan says otherwise.
-pub const DEFAULT_DAYS: u64 = 14;
+pub const DEFAULT_DAYS: u64 = 28;
 
 /// The first revision, empty but for the lines that hold after every hands-on visit.
 pub fn first(id: PlanId, clinic: &str, today: NaiveDate) -> Draft {

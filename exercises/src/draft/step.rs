@@ -1,9 +1,9 @@
 //! A suggestion taken over by one click.
 
-use super::{Draft, with};
-use crate::catalogue::Quantity;
+use super::Draft;
+use crate::catalogue::Exercise;
 use crate::plan::Item;
-use crate::suggest::{Advice, Step, Suggestion};
+use crate::suggest::{Advice, Ground, Suggestion, back, next};
 
 /// Makes `item` what the suggestion proposes: the rung and dose in use, a step further or back. "Keep" and "stop and talk"
 /// leave the item at what is in use.
@@ -15,24 +15,7 @@ pub fn apply(item: &mut Item, suggestion: &Suggestion) {
         item.dose = suggestion.dose;
     }
     if let Some(step) = suggestion.step() {
-        take(item, step);
-    }
-}
-
-fn take(item: &mut Item, step: &Step) {
-    let (quantity, by) = match step {
-        Step::Rung(rung) => {
-            item.rung = Some(rung.clone());
-            return;
-        }
-        Step::HoldSeconds(by) => (Quantity::HoldSeconds, *by),
-        Step::Repetitions(by) => (Quantity::Repetitions, *by),
-        Step::TargetSeconds(by) => (Quantity::TargetSeconds, *by),
-        Step::Trials(by) => (Quantity::Trials, *by),
-    };
-    let now = item.dose.quantities().into_iter().find(|(other, _)| *other == quantity);
-    if let Some((_, value)) = now {
-        item.dose = with(item.dose, quantity, value + i64::from(by));
+        *item = step.apply(item);
     }
 }
 
@@ -57,5 +40,33 @@ impl Draft {
                 proposed == *item
             }
         }
+    }
+}
+
+/// What a clinician may choose for one item, each from the rung and dose in use.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Choices {
+    /// One step forward, where there is one.
+    pub advance: Option<Suggestion>,
+    /// As it is in use.
+    pub keep: Suggestion,
+    /// One step back, where there is one.
+    pub back: Option<Suggestion>,
+}
+
+impl Draft {
+    /// The choices beside `suggestion`. Gates do not narrow them: the clinician sees the step, and issuing asks for what the
+    /// gate needs. `None` where the item is not in the draft.
+    pub fn choices(&self, suggestion: &Suggestion, exercise: Option<&Exercise>) -> Option<Choices> {
+        let mut in_use = self.plan.item(suggestion.item)?.clone();
+        let keep = Suggestion { advice: Advice::Keep, ..suggestion.clone() };
+        apply(&mut in_use, &keep);
+        let to = |advice| Suggestion { advice, ..suggestion.clone() };
+        let ground = Ground { exercise, age: self.plan.age, gate_open: true };
+        Some(Choices {
+            advance: next(&in_use, ground).ok().map(|step| to(Advice::Advance(step))),
+            back: back(&in_use, exercise).map(|step| to(Advice::StepBack(step))),
+            keep,
+        })
     }
 }

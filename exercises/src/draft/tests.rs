@@ -218,3 +218,19 @@ fn seconds_are_read_with_point_or_comma() {
         assert_eq!(tenths_of(text), None, "{text}");
     }
 }
+
+#[test]
+fn a_clinician_may_choose_otherwise_than_the_rules_propose() {
+    let (mut draft, id) = with_hold();
+    let keep = suggestion(id, Advice::Keep);
+    let choices = draft.choices(&keep, Some(&hold())).expect("the item is there");
+    let advance = choices.advance.expect("five seconds more");
+    assert_eq!(advance.advice, Advice::Advance(Step::HoldSeconds(5)));
+    assert_eq!(choices.back.map(|back| back.advice), Some(Advice::StepBack(Step::HoldSeconds(-5))));
+    draft.apply(&advance);
+    assert!(draft.follows(&advance) && !draft.follows(&choices.keep));
+    let again = draft.choices(&keep, Some(&hold())).expect("the item is there");
+    assert_eq!(again.advance, Some(advance), "choices are counted from what is in use, not from the draft");
+    draft.remove(id);
+    assert_eq!(draft.choices(&keep, Some(&hold())), None);
+}

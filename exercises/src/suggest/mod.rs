@@ -26,7 +26,7 @@ pub use gate::{GATE_DAYS, gate_open};
 pub use in_use::in_use;
 pub use rising::{RISE_POINTS, Rise, WEEK_RATINGS, rise};
 pub use sessions::{Reached, Session};
-pub use step::{Hindrance, Step, back, next};
+pub use step::{Ground, Hindrance, Step, back, next};
 
 /// What the rules propose for one item.
 #[derive(Debug, Clone, PartialEq)]
