@@ -1,0 +1,253 @@
+//! The machine: goes along the course as time passes and as the person presses.
+
+use super::moment::{self, Moment};
+use super::press::Press;
+use super::record::Record;
+use super::stage::Stage;
+use super::step::{Part, Step, What, course};
+use super::view::Phase;
+use crate::catalogue::{Dose, Kind};
+use crate::plan::Side;
+use crate::run::{Doing, Run, RunEnd, TrialEnd};
+
+/// While something is done it is logged every so many milliseconds, besides at each phase.
+pub const CHECKPOINT_MS: u64 = 5_000;
+/// Most interruptions that are kept.
+const MOST_INTERRUPTIONS: usize = 100;
+
+/// What happened, for whoever drives the guide.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Event {
+    /// Another phase is on.
+    Entered(Phase),
+    /// The device slept, or the program stood still.
+    Interrupted,
+    /// The run should be logged as far as it got.
+    Checkpoint,
+    /// It is over.
+    Ended(RunEnd),
+}
+
+/// A run as it goes.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Guide {
+    run: Run,
+    pub(super) steps: Vec<Step>,
+    pub(super) stage: Stage,
+    pub(super) record: Record,
+    began: u64,
+    pub(super) last: Moment,
+    logged: u64,
+    pub(super) paused_ms: u64,
+    interruptions: Vec<u32>,
+}
+
+impl Guide {
+    /// Begins `run` now, on the item's side. `None` if what is done does not fit the dose, the dose asks for nothing, or
+    /// it is a stance without a leg.
+    pub fn new(run: Run, side: Side, now: Moment) -> Option<Guide> {
+        let fits = match (run.dose, &run.doing) {
+            (Dose::Hold { .. }, Doing::Hold(_)) | (Dose::Reps { .. }, Doing::Reps(_)) => true,
+            (Dose::Balance { .. }, Doing::Balance(_)) => side != Side::Neither,
+            _ => false,
+        };
+        let steps = course(run.dose, side);
+        if !fits || steps.is_empty() {
+            return None;
+        }
+        Some(Guide {
+            record: Record::new(run.dose),
+            steps,
+            stage: Stage::Going { step: 0, since: now.steady_ms, extra: 0 },
+            began: now.steady_ms,
+            last: now,
+            logged: now.steady_ms,
+            paused_ms: 0,
+            interruptions: Vec::new(),
+            run,
+        })
+    }
+
+    /// Lets time pass up to `now`. A clock that went back stands still.
+    pub fn advance(&mut self, now: Moment) -> Vec<Event> {
+        let mut events = Vec::new();
+        let now = Moment { steady_ms: now.steady_ms.max(self.last.steady_ms), ..now };
+        if moment::slept(self.last, now) {
+            self.interrupt(self.last.steady_ms, now.steady_ms, &mut events);
+        }
+        self.pass(now.steady_ms, &mut events);
+        let long_ago = now.steady_ms.saturating_sub(self.logged) >= CHECKPOINT_MS;
+        if self.working() && long_ago && !events.contains(&Event::Checkpoint) {
+            events.push(Event::Checkpoint);
+        }
+        if events.contains(&Event::Checkpoint) {
+            self.logged = now.steady_ms;
+        }
+        self.last = now;
+        events
+    }
+
+    /// The person presses something at `now`. While a trial goes on, anything that is pressed ends it.
+    pub fn press(&mut self, press: Press, now: Moment) -> Vec<Event> {
+        let mut events = self.advance(now);
+        let at = self.last.steady_ms;
+        match self.what() {
+            Some(What::Trial) => self.end_step(at, TrialEnd::Touch, &mut events),
+            Some(What::Settle) | None => {}
+            Some(what) => self.take(press, what, at, &mut events),
+        }
+        events
+    }
+
+    /// The window went out of sight: nobody can touch it any more, so a trial is no measurement.
+    pub fn out_of_sight(&mut self, now: Moment) -> Vec<Event> {
+        let mut events = self.advance(now);
+        if self.run.dose.kind() == Kind::Balance {
+            self.break_off(self.last.steady_ms, &mut events);
+        }
+        events
+    }
+
+    /// The run as far as it got, as seen at the last look at the clock. A trial that goes on stands in it as cut off: should
+    /// this be the last that anybody sees of it, it was.
+    pub fn snapshot(&self) -> Run {
+        let going = self.going(self.last.steady_ms);
+        let pause = match self.stage {
+            Stage::Paused { since, .. } => self.last.steady_ms.saturating_sub(since),
+            _ => 0,
+        };
+        Run {
+            end: if let Stage::Ended(end) = self.stage { end } else { RunEnd::Going },
+            paused_ms: small(self.paused_ms.saturating_add(pause)),
+            interruptions: self.interruptions.clone(),
+            doing: self.record.doing(&self.run.doing, going),
+            ..self.run.clone()
+        }
+    }
+
+    /// The step's content that is on; `None` while on pause, counting in again, or over.
+    pub(super) fn what(&self) -> Option<What> {
+        match self.stage {
+            Stage::Going { step, .. } => Some(self.steps[step].what),
+            Stage::LeadIn { .. } | Stage::Paused { .. } => Some(What::CountIn),
+            Stage::Ended(_) => None,
+        }
+    }
+
+    pub(super) fn now_ms(&self) -> u64 {
+        self.last.steady_ms
+    }
+
+    pub(super) fn run(&self) -> &Run {
+        &self.run
+    }
+
+    fn working(&self) -> bool {
+        matches!(self.stage, Stage::Going { step, .. } if self.steps[step].what.is_work())
+    }
+
+    /// The hold or trial that is not over yet, with the milliseconds gone of it at `at`.
+    fn going(&self, at: u64) -> Option<(What, Part, u64)> {
+        let step = self.steps[self.stage.step()?];
+        let done = match self.stage {
+            Stage::Going { since, .. } => at.saturating_sub(since).min(step.ms),
+            Stage::LeadIn { done, .. } | Stage::Paused { done, .. } => done,
+            Stage::Ended(_) => return None,
+        };
+        matches!(step.what, What::Hold | What::Trial).then_some((step.what, step.part, done))
+    }
+
+    /// Goes through every step that has ended by `at`; each begins exactly where the one before ended.
+    fn pass(&mut self, at: u64, events: &mut Vec<Event>) {
+        loop {
+            match self.stage {
+                Stage::LeadIn { step, until, done } if at >= until => {
+                    self.stage = Stage::Going { step, since: until.saturating_sub(done), extra: 0 };
+                    self.entered(events);
+                }
+                Stage::Going { step, since, extra } => {
+                    let Step { what, ms, .. } = self.steps[step];
+                    let end = since.saturating_add(ms).saturating_add(extra);
+                    if what == What::Wait || at < end {
+                        return;
+                    }
+                    self.end_step(end, TrialEnd::Target, events);
+                }
+                _ => return,
+            }
+        }
+    }
+
+    /// Ends the step that goes on at `at` and begins the next.
+    pub(super) fn end_step(&mut self, at: u64, trial_end: TrialEnd, events: &mut Vec<Event>) {
+        let Stage::Going { step, since, .. } = self.stage else { return };
+        let Step { what, part, ms } = self.steps[step];
+        self.record.finish(what, part, at.saturating_sub(since).min(ms), trial_end);
+        self.go_to(step + 1, at, events);
+    }
+
+    pub(super) fn go_to(&mut self, step: usize, at: u64, events: &mut Vec<Event>) {
+        if step >= self.steps.len() {
+            self.over(RunEnd::Completed, events);
+            return;
+        }
+        self.stage = Stage::Going { step, since: at, extra: 0 };
+        self.entered(events);
+    }
+
+    /// The person ends it: the hold that goes on counts as far as it got.
+    pub(super) fn stop(&mut self, end: RunEnd, at: u64, events: &mut Vec<Event>) {
+        if let Some((what, part, ms)) = self.going(at) {
+            self.record.finish(what, part, ms, TrialEnd::CutOff);
+        }
+        if let Stage::Paused { since, .. } = self.stage {
+            self.paused_ms = self.paused_ms.saturating_add(at.saturating_sub(since));
+        }
+        self.over(end, events);
+    }
+
+    fn over(&mut self, end: RunEnd, events: &mut Vec<Event>) {
+        self.stage = Stage::Ended(end);
+        events.extend([Event::Checkpoint, Event::Ended(end)]);
+    }
+
+    /// Repetitions are too short to log each of their beats; the five seconds cover them.
+    pub(super) fn entered(&self, events: &mut Vec<Event>) {
+        let phase = self.view().phase;
+        events.push(Event::Entered(phase));
+        if !matches!(phase, Phase::Beat(_)) {
+            events.push(Event::Checkpoint);
+        }
+    }
+
+    /// The device slept from `last` on, or nobody looked at the clock.
+    fn interrupt(&mut self, last: u64, now: u64, events: &mut Vec<Event>) {
+        let (Stage::Going { step, .. } | Stage::LeadIn { step, .. }) = self.stage else { return };
+        if matches!(self.steps[step].what, What::Wait) {
+            return;
+        }
+        if self.interruptions.len() < MOST_INTERRUPTIONS {
+            self.interruptions.push(small(last.saturating_sub(self.began)));
+        }
+        events.push(Event::Interrupted);
+        if self.run.dose.kind() == Kind::Balance {
+            self.break_off(last, events);
+        } else {
+            self.pause(last, now, true, events);
+        }
+    }
+
+    /// Breaks a trial off at `at`, or its count-in, and waits for the person again.
+    pub(super) fn break_off(&mut self, at: u64, events: &mut Vec<Event>) {
+        let Stage::Going { step, .. } = self.stage else { return };
+        match self.steps[step].what {
+            What::Trial => self.end_step(at, TrialEnd::CutOff, events),
+            What::CountIn => self.go_to(step.saturating_sub(1), at, events),
+            _ => {}
+        }
+    }
+}
+
+fn small(ms: u64) -> u32 {
+    u32::try_from(ms).unwrap_or(u32::MAX)
+}

@@ -1,0 +1,92 @@
+//! The sounds that come by themselves, with their times, so that they can be scheduled ahead on the audio clock.
+
+use super::course::Guide;
+use super::sound::Sound;
+use super::stage::Stage;
+use super::step::{Beat, COUNT_IN_MS, Step, What};
+use crate::catalogue::Kind;
+
+/// Sounds are told so far ahead, in milliseconds. A window out of sight still asks every two seconds.
+pub const AHEAD_MS: u64 = 30_000;
+/// Holds and trials from this length on have a half-way sound, in milliseconds.
+const HALF_FROM_MS: u64 = 6_000;
+/// Between two beats of a count-in, in milliseconds.
+const COUNT_MS: u64 = 1_000;
+
+/// A sound and when it comes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Cue {
+    /// On the steady clock, in milliseconds.
+    pub at_ms: u64,
+    /// The sound.
+    pub sound: Sound,
+}
+
+impl Guide {
+    /// The sounds from now on, [`AHEAD_MS`] ahead at most, as they come if the person presses nothing. Each answer holds
+    /// everything that is to come; after a press the sounds told before are void.
+    pub fn cues(&self) -> Vec<Cue> {
+        let now = self.now_ms();
+        let mut cues = Vec::new();
+        let (mut step, mut since, mut extra, from) = match self.stage {
+            Stage::Going { step, since, extra } => (step, since, extra, now),
+            Stage::LeadIn { step, until, done } => (step, until.saturating_sub(done), 0, until),
+            Stage::Paused { .. } | Stage::Ended(_) => return cues,
+        };
+        while let Some(this) = self.steps.get(step).filter(|step| step.what != What::Wait) {
+            let length = this.ms.saturating_add(extra);
+            cues.extend(self.of_step(*this, step, since, length));
+            (step, since, extra) = (step + 1, since.saturating_add(length), 0);
+            if since > now.saturating_add(AHEAD_MS) {
+                break;
+            }
+        }
+        cues.retain(|cue| cue.at_ms >= from);
+        if let Stage::LeadIn { until, done, .. } = self.stage {
+            count_in(until, &mut cues);
+            cues.extend((done > 0).then_some(Cue { at_ms: until, sound: Sound::Start }));
+        }
+        cues.retain(|cue| cue.at_ms >= now && cue.at_ms <= now.saturating_add(AHEAD_MS));
+        cues.sort();
+        cues
+    }
+
+    fn of_step(&self, this: Step, step: usize, since: u64, length: u64) -> Vec<Cue> {
+        let end = since.saturating_add(length);
+        let over = if self.over_after(step) { Sound::End } else { Sound::Rest };
+        let at = |at_ms, sound| Cue { at_ms, sound };
+        let mut cues = Vec::new();
+        match this.what {
+            What::CountIn => count_in(end, &mut cues),
+            What::Hold | What::Trial => {
+                cues.push(at(since, Sound::Start));
+                if this.ms >= HALF_FROM_MS {
+                    cues.push(at(since.saturating_add(this.ms / 2), Sound::Half));
+                }
+                cues.push(at(end, over));
+            }
+            What::Beat(_, Beat::Up) => cues.push(at(since, Sound::Up)),
+            What::Beat(_, Beat::Keep) => {}
+            What::Beat(_, Beat::Down) => {
+                cues.push(at(since, Sound::Down));
+                if !matches!(self.steps.get(step + 1).map(|next| next.what), Some(What::Beat(..))) {
+                    cues.push(at(end, over));
+                }
+            }
+            // A rest of holds and sets runs into its count-in, which is heard; one that ends in a wait calls.
+            What::Rest if self.run().dose.kind() == Kind::Balance => cues.push(at(end, Sound::Ready)),
+            What::Rest | What::Settle | What::Wait => {}
+        }
+        cues
+    }
+
+    fn over_after(&self, step: usize) -> bool {
+        self.steps[step + 1..].iter().all(|next| next.what == What::Settle)
+    }
+}
+
+/// Three, two, one, the last a second before `until`.
+fn count_in(until: u64, cues: &mut Vec<Cue>) {
+    let first = until.saturating_sub(COUNT_IN_MS);
+    cues.extend((0..COUNT_IN_MS / COUNT_MS).map(|n| Cue { at_ms: first + n * COUNT_MS, sound: Sound::CountIn }));
+}

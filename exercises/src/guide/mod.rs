@@ -1,0 +1,26 @@
+//! A run as it goes: what is on, for how long, what the person may press, what is logged. Pure; time is an argument.
+//!
+//! The course of a run is laid out in advance ([`step`]), so that the tones of what comes can be scheduled ahead on the
+//! audio clock ([`Guide::cues`]) and a window that is called late loses no time. What the person held is only what was seen
+//! to go by: a pause never counts, and when the device slept, the hold counts up to the last look at the clock.
+
+mod course;
+mod cue;
+mod moment;
+mod press;
+mod record;
+mod sound;
+mod stage;
+mod step;
+mod view;
+
+pub use course::{CHECKPOINT_MS, Event, Guide};
+pub use cue::{AHEAD_MS, Cue};
+pub use moment::{Moment, SLEPT_MS, STALLED_MS};
+pub use press::{MORE_REST_MS, Press};
+pub use record::{Stood, stood};
+pub use sound::{Note, Sound};
+pub use step::{
+    BALANCE_COUNT_IN_MS, Beat, CHANGE_SIDES_MS, COUNT_IN_MS, FIRST_COUNT_IN_MS, Part, SETTLE_MS,
+};
+pub use view::{Controls, GuideView, Phase};

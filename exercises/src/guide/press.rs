@@ -1,0 +1,108 @@
+//! What the person can press, and what it does.
+
+use super::course::{Event, Guide};
+use super::stage::Stage;
+use super::step::{COUNT_IN_MS, Part, What};
+use crate::catalogue::Kind;
+use crate::run::RunEnd;
+
+/// By so much "more rest" lengthens a rest, in milliseconds.
+pub const MORE_REST_MS: u64 = 30_000;
+
+/// What the person can press. Whether it means anything just then, [`super::Controls`] says; what means nothing does nothing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Press {
+    /// Anywhere on the screen.
+    Touch,
+    /// "Pause".
+    Pause,
+    /// "Go on" after a pause.
+    Resume,
+    /// The next one now: begins a trial's count-in, ends a rest.
+    Next,
+    /// "More rest".
+    MoreRest,
+    /// "That one failed": the repetition that goes on, or the last one.
+    Failed,
+    /// "Stop".
+    Stop,
+    /// "Something is wrong" and something was.
+    Trouble,
+}
+
+impl Guide {
+    pub(super) fn take(&mut self, press: Press, what: What, at: u64, events: &mut Vec<Event>) {
+        match press {
+            Press::Stop => self.stop(RunEnd::Stopped, at, events),
+            Press::Trouble => self.stop(RunEnd::Trouble, at, events),
+            Press::Failed => self.mark_failed(),
+            Press::Touch => {
+                if what == What::CountIn && self.run().dose.kind() == Kind::Balance {
+                    self.break_off(at, events);
+                }
+            }
+            Press::Pause => self.pause(at, at, false, events),
+            Press::Resume => self.resume(at, events),
+            Press::Next => self.next(what, at, events),
+            Press::MoreRest => {
+                if let (What::Rest, Stage::Going { extra, .. }) = (what, &mut self.stage) {
+                    *extra = extra.saturating_add(MORE_REST_MS);
+                }
+            }
+        }
+    }
+
+    /// Ends a rest or a wait; the count-in comes next.
+    fn next(&mut self, what: What, at: u64, events: &mut Vec<Event>) {
+        let Stage::Going { step, .. } = self.stage else { return };
+        if matches!(what, What::Rest | What::Wait) {
+            let count_in = self.steps[step..].iter().position(|step| step.what == What::CountIn);
+            self.go_to(count_in.map_or(step + 1, |ahead| step + ahead), at, events);
+        }
+    }
+
+    /// Stops the time. A repetition begins anew afterwards, as does a count-in; a trial cannot be paused.
+    pub(super) fn pause(&mut self, from: u64, now: u64, slept: bool, events: &mut Vec<Event>) {
+        let (step, done, extra) = match self.stage {
+            Stage::Going { step, since, extra } => (step, from.saturating_sub(since), extra),
+            Stage::LeadIn { step, done, .. } => (step, done, 0),
+            Stage::Paused { .. } | Stage::Ended(_) => return,
+        };
+        let first_beat = |step: usize, repetition| {
+            let beats = self.steps[..=step].iter().rev();
+            step + 1 - beats.take_while(|s| matches!(s.what, What::Beat(r, _) if r == repetition)).count()
+        };
+        let (step, done) = match self.steps[step].what {
+            What::Wait | What::Settle | What::Trial => return,
+            What::CountIn => (step, 0),
+            What::Beat(repetition, _) => (first_beat(step, repetition), 0),
+            What::Hold | What::Rest => (step, done.min(self.steps[step].ms.saturating_add(extra))),
+        };
+        self.stage = Stage::Paused { step, done, extra, since: from.min(now), slept };
+        self.entered(events);
+    }
+
+    fn resume(&mut self, at: u64, events: &mut Vec<Event>) {
+        let Stage::Paused { step, done, extra, since, .. } = self.stage else { return };
+        self.paused_ms = self.paused_ms.saturating_add(at.saturating_sub(since));
+        self.stage = if self.steps[step].what.is_work() {
+            Stage::LeadIn { step, until: at.saturating_add(COUNT_IN_MS), done }
+        } else {
+            Stage::Going { step, since: at.saturating_sub(done), extra }
+        };
+        self.entered(events);
+    }
+
+    fn mark_failed(&mut self) {
+        if let Some((part, repetition)) = self.markable() {
+            self.record.mark(part, repetition);
+        }
+    }
+
+    /// The repetition that "that one failed" speaks of: the one going on, or the last one of the set that just ended.
+    pub(super) fn markable(&self) -> Option<(Part, u8)> {
+        let Stage::Going { step, .. } = self.stage else { return None };
+        let back = self.steps[..=step].iter().rev();
+        back.take(3).find_map(|step| if let What::Beat(repetition, _) = step.what { Some((step.part, repetition)) } else { None })
+    }
+}

@@ -1,0 +1,132 @@
+//! The sounds of a run, as notes: what each is and when it comes. Made here; whoever plays them only follows the numbers.
+//!
+//! Each can be told from the others by the way its pitch goes alone, so that neither loudness nor timbre nor a trained ear
+//! is needed, and the eyes can be elsewhere. Pitches stay between 200 and 1,100 Hz, where hearing that fails with age still
+//! serves (ISO 7029:2017 puts the losses above 2 kHz).
+
+/// A sound that tells something.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Sound {
+    /// Three, two, one.
+    CountIn,
+    /// A hold or a trial begins.
+    Start,
+    /// Half of it is over.
+    Half,
+    /// A part is over; rest.
+    Rest,
+    /// The rest is over; the next begins when the person says so.
+    Ready,
+    /// Everything is over.
+    End,
+    /// The outward part of a repetition.
+    Up,
+    /// Its return.
+    Down,
+}
+
+impl Sound {
+    /// All of them.
+    pub const ALL: [Sound; 8] = [
+        Sound::CountIn,
+        Sound::Start,
+        Sound::Half,
+        Sound::Rest,
+        Sound::Ready,
+        Sound::End,
+        Sound::Up,
+        Sound::Down,
+    ];
+
+    /// Its notes, in order; they do not overlap.
+    pub fn notes(self) -> &'static [Note] {
+        match self {
+            Sound::CountIn => const { &[Note::level(0, 90, 523)] },
+            Sound::Start => const { &[Note::level(0, 120, 523), Note::level(130, 260, 784)] },
+            Sound::Half => const { &[Note::level(0, 70, 659), Note::level(140, 70, 659)] },
+            Sound::Rest => const { &[Note::level(0, 120, 659), Note::level(130, 300, 440)] },
+            Sound::Ready => const {
+                &[Note::level(0, 110, 659), Note::level(120, 110, 523), Note::level(240, 240, 784)]
+            },
+            Sound::End => const {
+                &[Note::level(0, 140, 784), Note::level(150, 140, 587), Note::level(300, 480, 392)]
+            },
+            Sound::Up => const { &[Note::glide(0, 320, 349, 587)] },
+            Sound::Down => const { &[Note::glide(0, 320, 587, 349)] },
+        }
+    }
+
+    /// How long it sounds, in milliseconds.
+    pub fn lasts_ms(self) -> u32 {
+        self.notes().iter().map(|note| u32::from(note.at_ms) + u32::from(note.for_ms)).max().unwrap_or(0)
+    }
+}
+
+/// One note.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Note {
+    /// When it begins, in milliseconds after the sound's beginning.
+    pub at_ms: u16,
+    /// How long it lasts, in milliseconds.
+    pub for_ms: u16,
+    /// Its pitch at the beginning, in hertz.
+    pub from_hz: u16,
+    /// Its pitch at the end, in hertz.
+    pub to_hz: u16,
+}
+
+impl Note {
+    const fn level(at_ms: u16, for_ms: u16, hz: u16) -> Note {
+        Note { at_ms, for_ms, from_hz: hz, to_hz: hz }
+    }
+
+    const fn glide(at_ms: u16, for_ms: u16, from_hz: u16, to_hz: u16) -> Note {
+        Note { at_ms, for_ms, from_hz, to_hz }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::cmp::Ordering;
+    use std::collections::BTreeSet;
+
+    /// How the pitch goes: within each note, and from each note to the next.
+    fn contour(sound: Sound) -> Vec<Ordering> {
+        let pitches: Vec<u16> = sound.notes().iter().flat_map(|note| [note.from_hz, note.to_hz]).collect();
+        pitches.windows(2).map(|pair| pair[1].cmp(&pair[0])).collect()
+    }
+
+    #[test]
+    fn each_sound_has_a_contour_of_its_own() {
+        let contours: BTreeSet<Vec<Ordering>> = Sound::ALL.into_iter().map(contour).collect();
+        assert_eq!(contours.len(), Sound::ALL.len());
+    }
+
+    #[test]
+    fn steps_are_wide_enough_to_be_heard_as_steps() {
+        for sound in Sound::ALL {
+            let pitches: Vec<f64> = sound.notes().iter().flat_map(|n| [n.from_hz.into(), n.to_hz.into()]).collect();
+            for pair in pitches.windows(2).filter(|pair| pair[0] != pair[1]) {
+                let semitones = 12.0 * (pair[1] / pair[0]).log2().abs();
+                assert!(semitones >= 3.5, "{sound:?} steps by {semitones:.1} semitones");
+            }
+        }
+    }
+
+    #[test]
+    fn notes_follow_each_other_within_a_second_and_within_hearing() {
+        for sound in Sound::ALL {
+            for pair in sound.notes().windows(2) {
+                assert!(pair[0].at_ms + pair[0].for_ms < pair[1].at_ms, "{sound:?} overlaps itself");
+            }
+            assert!((1..1000).contains(&sound.lasts_ms()), "{sound:?} lasts {} ms", sound.lasts_ms());
+            assert!(sound.notes().iter().all(|n| (200..=1100).contains(&n.from_hz) && (200..=1100).contains(&n.to_hz)));
+        }
+    }
+
+    #[test]
+    fn the_sounds_of_the_shortest_repetition_do_not_run_into_each_other() {
+        assert!(Sound::Up.lasts_ms() < 1000 && Sound::Down.lasts_ms() < 1000, "the shortest beat is a second");
+    }
+}
