@@ -1,5 +1,6 @@
 //! The Now page as plain data: one thing to do, when the next is due, the day's string.
 
+mod boundary;
 mod compose;
 
 use crate::alarm::Trouble;

@@ -1,0 +1,253 @@
+//! The day as a string from morning to evening, a row for each slot and one for now.
+//!
+//! A row is as high as its words need, so it says how its own piece of string looks above and below its knot; pieces of
+//! neighbouring rows meet.
+
+use crate::history::Mark;
+use crate::id::{ItemId, PlanId};
+use crate::slots::SlotRef;
+use crate::today::{Head, Today, TodayKnot};
+
+/// One row of the day.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct DayRow {
+    /// Minute of the wall clock, from midnight of its day.
+    pub minute: u16,
+    /// The string above its knot.
+    pub above: Strand,
+    /// What is tied into it.
+    pub tie: Tie,
+    /// The string below.
+    pub below: Strand,
+    /// The slot; `None` for a row that only says where now is.
+    pub slot: Option<(PlanId, SlotRef)>,
+    /// The slot's item.
+    pub item: Option<ItemId>,
+    /// How the slot went or stands.
+    pub mark: Option<Mark>,
+    /// Whether an alarm holds it back.
+    pub held_back: bool,
+}
+
+/// A piece of string.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Strand {
+    /// Behind us: ink.
+    Past,
+    /// To come: pale.
+    ToCome,
+    /// Missing.
+    Gap,
+    /// Beyond the string's end.
+    End,
+}
+
+/// What is tied into the string.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Tie {
+    /// A knot: done in full.
+    Knot,
+    /// A knot filled so far, 0 to 1: done in part.
+    Half(f64),
+    /// An open loop: left out, with a reason.
+    Loop,
+    /// A bar across: excused.
+    Bar,
+    /// A cross: held back by an alarm.
+    Cross,
+    /// Nothing: the slot passed by and the string is missing.
+    Gap,
+    /// A short peg: to come.
+    Peg,
+    /// The bob: now.
+    Bob,
+}
+
+impl Tie {
+    /// How a slot's mark is tied; the due one carries the bob only if `now` hangs there.
+    fn of(mark: Mark, held_back: bool, now: bool) -> Tie {
+        match mark {
+            Mark::Done => Tie::Knot,
+            Mark::Partly(_) if now => Tie::Bob,
+            Mark::Partly(share) => Tie::Half(f64::from(share.done) / f64::from(share.of.max(1))),
+            Mark::LeftOut(_) => Tie::Loop,
+            Mark::Excused(_) => Tie::Bar,
+            Mark::HeldBack => Tie::Cross,
+            Mark::ToCome | Mark::Due if held_back => Tie::Cross,
+            Mark::Due | Mark::ToCome if now => Tie::Bob,
+            Mark::ToCome | Mark::Due => Tie::Peg,
+            Mark::PassedBy | Mark::NoSuchHour => Tie::Gap,
+        }
+    }
+}
+
+/// The rows of the day, by time. The bob hangs at the slot that the page speaks of, or in a row of its own at now. No rows
+/// where the day has no slots.
+pub fn day(today: &Today) -> Vec<DayRow> {
+    let due = match &today.head {
+        Head::Due { slot, .. } => Some(*slot),
+        _ => None,
+    };
+    let mut rows: Vec<DayRow> = today.string.iter().map(|knot| row(knot, due == Some(knot.slot))).collect();
+    if rows.is_empty() {
+        return rows;
+    }
+    if rows.iter().all(|row| row.tie != Tie::Bob) {
+        let minute = today.now.minute() + over_midnight(today);
+        let place = rows.partition_point(|row| row.minute <= minute);
+        rows.insert(place, now_row(minute));
+    }
+    hang(&mut rows);
+    rows
+}
+
+/// After midnight, while a window of yesterday is still open, its slots count on past 24:00, and so does now.
+fn over_midnight(today: &Today) -> u16 {
+    let yesterday = today.string.iter().any(|knot| knot.slot.day < today.now.date());
+    if yesterday { crate::plan::schedule::DAY_MINUTES } else { 0 }
+}
+
+fn row(knot: &TodayKnot, now: bool) -> DayRow {
+    DayRow {
+        minute: knot.minute,
+        above: Strand::Past,
+        tie: Tie::of(knot.mark, knot.held_back, now),
+        below: Strand::Past,
+        slot: Some((knot.plan, knot.slot)),
+        item: Some(knot.slot.item),
+        mark: Some(knot.mark),
+        held_back: knot.held_back,
+    }
+}
+
+fn now_row(minute: u16) -> DayRow {
+    DayRow {
+        minute,
+        above: Strand::Past,
+        tie: Tie::Bob,
+        below: Strand::Past,
+        slot: None,
+        item: None,
+        mark: None,
+        held_back: false,
+    }
+}
+
+/// Gives each row its string: ink down to the bob, pale after it, missing where a slot passed by.
+fn hang(rows: &mut [DayRow]) {
+    let bob = rows.iter().position(|row| row.tie == Tie::Bob).unwrap_or(rows.len());
+    let last = rows.len() - 1;
+    for (place, row) in rows.iter_mut().enumerate() {
+        let side = |past: bool| if past { Strand::Past } else { Strand::ToCome };
+        (row.above, row.below) = match row.tie {
+            Tie::Gap => (Strand::Gap, Strand::Gap),
+            _ => (side(place <= bob), side(place < bob)),
+        };
+        if place == 0 && row.tie == Tie::Bob {
+            row.above = Strand::End;
+        }
+        if place == last {
+            row.below = Strand::End;
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::log::Barrier;
+    use crate::run::Share;
+    use crate::time::Stamp;
+    use chrono::NaiveDate;
+
+    /// 14:02 on a Wednesday, at UTC+1.
+    const NOW: Stamp = Stamp { utc_ms: 1_772_024_520_000, offset_s: 3600 };
+
+    fn slot(number: u8) -> SlotRef {
+        let day = NaiveDate::from_ymd_opt(2026, 2, 25).expect("a date");
+        SlotRef { day, item: ItemId(1), number }
+    }
+
+    /// Hourly from 09:00 with these marks.
+    fn today(marks: &[Mark], head: Head) -> Today {
+        let knot = |(number, mark): (usize, &Mark)| TodayKnot {
+            plan: PlanId([0; 8]),
+            slot: slot(number as u8),
+            minute: 540 + 60 * number as u16,
+            mark: *mark,
+            held_back: false,
+        };
+        Today {
+            now: NOW,
+            head,
+            item: None,
+            string: marks.iter().enumerate().map(knot).collect(),
+            items: Vec::new(),
+            questions: Vec::new(),
+            aftercare: Vec::new(),
+            alarms: Vec::new(),
+        }
+    }
+
+    fn due(number: u8) -> Head {
+        Head::Due { slot: slot(number), due: NOW, closes: NOW, put_off: None }
+    }
+
+    #[test]
+    fn the_day_of_the_due_slot() {
+        let share = Share { done: 2, of: 3 };
+        let marks = [Mark::Done, Mark::Done, Mark::PassedBy, Mark::Partly(share), Mark::LeftOut(Barrier::NoTime), Mark::Due, Mark::ToCome];
+        let rows = day(&today(&marks, due(5)));
+        let ties: Vec<Tie> = rows.iter().map(|row| row.tie).collect();
+        let half = Tie::Half(2.0 / 3.0);
+        assert_eq!(ties, [Tie::Knot, Tie::Knot, Tie::Gap, half, Tie::Loop, Tie::Bob, Tie::Peg]);
+        let strands: Vec<(Strand, Strand)> = rows.iter().map(|row| (row.above, row.below)).collect();
+        let past = (Strand::Past, Strand::Past);
+        let gap = (Strand::Gap, Strand::Gap);
+        let expected = [past, past, gap, past, past, (Strand::Past, Strand::ToCome), (Strand::ToCome, Strand::End)];
+        assert_eq!(strands, expected);
+    }
+
+    #[test]
+    fn where_nothing_is_due_the_bob_hangs_at_now() {
+        let head = Head::Next { slot: slot(6), due: NOW };
+        let marks = [Mark::Done, Mark::Done, Mark::Done, Mark::Done, Mark::Done, Mark::Done, Mark::ToCome];
+        let rows = day(&today(&marks, head));
+        assert_eq!(rows.len(), 8);
+        let bob = rows.iter().position(|row| row.tie == Tie::Bob).expect("a bob");
+        assert_eq!((bob, rows[bob].minute, rows[bob].mark), (6, 14 * 60 + 2, None), "14:02 lies between 14:00 and 15:00");
+    }
+
+    #[test]
+    fn a_kept_day_is_an_unbroken_string() {
+        let head = Head::DoneForToday { done: 3, of: 3, next: None };
+        let rows = day(&today(&[Mark::Done; 3], head));
+        assert!(rows.iter().all(|row| row.above == Strand::Past), "{rows:?}");
+        assert_eq!(rows.last().map(|row| (row.tie, row.below)), Some((Tie::Bob, Strand::End)));
+    }
+
+    #[test]
+    fn after_midnight_now_counts_on_with_the_night() {
+        let mut night = today(&[Mark::Done, Mark::Done], Head::DoneForToday { done: 2, of: 2, next: None });
+        // 00:30 on the day after.
+        night.now = Stamp { utc_ms: NOW.utc_ms + (10 * 60 + 28) * 60_000, ..NOW };
+        night.string[0].minute = 1320;
+        night.string[1].minute = 1440;
+        let rows = day(&night);
+        assert_eq!(rows.iter().map(|row| row.minute).collect::<Vec<_>>(), [1320, 1440, 1470]);
+    }
+
+    #[test]
+    fn a_slot_that_an_alarm_holds_back_carries_a_cross() {
+        let mut held = today(&[Mark::Done, Mark::Due, Mark::ToCome], due(1));
+        held.string[1].held_back = true;
+        held.string[2].held_back = true;
+        let ties: Vec<Tie> = day(&held).iter().map(|row| row.tie).collect();
+        assert_eq!(ties[1..3], [Tie::Cross, Tie::Cross]);
+    }
+
+    #[test]
+    fn a_day_without_slots_has_no_string() {
+        assert_eq!(day(&today(&[], Head::DayOff { excused: false, next: None })), []);
+    }
+}
