@@ -80,6 +80,14 @@ pub enum StoreError {
     /// No room left; what was to be written is undone.
     #[error("no room left on the disk")]
     DiskFull,
+    /// The disk reported an error, was taken away, or went past a limit; what was to be written is undone.
+    #[error("the disk failed: {detail} (code {code})")]
+    DiskFault {
+        /// SQLite's extended result code, which tells reading from writing and syncing.
+        code: i32,
+        /// SQLite's text, for a report.
+        detail: String,
+    },
     /// Another program holds the database; trying again may help.
     #[error("the database is busy")]
     Busy,
@@ -148,6 +156,10 @@ impl From<rusqlite::Error> for StoreError {
             ErrorCode::ReadOnly => StoreError::WriteRefused,
             ErrorCode::ConstraintViolation => StoreError::Conflict { detail },
             ErrorCode::DatabaseCorrupt | ErrorCode::NotADatabase => StoreError::Corrupt { detail },
+            ErrorCode::SystemIoFailure => StoreError::DiskFault {
+                code: inner.extended_code,
+                detail,
+            },
             _ => StoreError::Sqlite {
                 code: inner.extended_code,
                 detail,

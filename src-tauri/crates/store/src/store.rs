@@ -98,3 +98,118 @@ impl View<'_> {
         Ok(query.query_row([table], |row| row.get(0))?)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::table::{entry, setting};
+    use crate::{Home, StoreError, Tx};
+    use std::panic::{AssertUnwindSafe, catch_unwind};
+
+    fn append(tx: &Tx<'_>, size: usize) -> Result<u32, StoreError> {
+        entry::append(
+            tx,
+            &entry::NewEntry {
+                plan: b"p",
+                at_ms: 0,
+                offset_s: 0,
+                payload: &vec![7; size],
+            },
+        )
+    }
+
+    /// The same answer from SQLite as on a full disk, at a size of our choice.
+    #[test]
+    fn a_full_disk_is_told_and_costs_nothing() {
+        let dir = tempfile::tempdir().expect("a temporary folder");
+        let mut home = Home::open(&dir.path().join("home"), true).expect("a new folder");
+        let limit = |home: &mut Home, pages: i64| {
+            let set = home.store_mut().connection.pragma_update_and_check(
+                None,
+                "max_page_count",
+                pages,
+                |_| Ok(()),
+            );
+            set.expect("known");
+        };
+        limit(&mut home, 40);
+        let mut kept = 0;
+        let error = loop {
+            // Two rows each time: one may fit when both do not.
+            let added = home
+                .store_mut()
+                .transaction(|tx| append(tx, 3_000).and_then(|_| append(tx, 9_000)));
+            match added {
+                Ok(n) => kept = n,
+                Err(error) => break error,
+            }
+        };
+        assert_eq!(error, StoreError::DiskFull);
+        assert!(kept > 0, "some fitted before");
+        assert_eq!(
+            home.store().read(entry::count),
+            Ok::<_, StoreError>(kept),
+            "the half that fitted is undone too"
+        );
+        limit(&mut home, 4_000);
+        assert_eq!(
+            home.store_mut().transaction(|tx| append(tx, 9_000)),
+            Ok(kept + 1),
+            "with room it goes on"
+        );
+    }
+
+    #[test]
+    fn what_panics_or_fails_halfway_is_undone() {
+        let dir = tempfile::tempdir().expect("a temporary folder");
+        let mut home = Home::open(&dir.path().join("home"), true).expect("a new folder");
+        let half = |tx: &Tx<'_>| setting::put(tx, "half", "done");
+        let failed = home
+            .store_mut()
+            .transaction(|tx| half(tx).and(Err::<(), _>(StoreError::Busy)));
+        assert_eq!(
+            failed,
+            Err(StoreError::Busy),
+            "the error of the work is the error of the transaction"
+        );
+        let panicked = catch_unwind(AssertUnwindSafe(|| {
+            home.store_mut().transaction(|tx| {
+                half(tx)?;
+                panic!("halfway");
+                #[expect(unreachable_code, reason = "gives the closure its type")]
+                Ok::<(), StoreError>(())
+            })
+        }));
+        assert!(panicked.is_err());
+        assert_eq!(
+            home.store().read(setting::all).map(|all| all.len()),
+            Ok::<_, StoreError>(0)
+        );
+    }
+
+    /// The promises of the module's text about the connection, as SQLite itself reports them.
+    #[test]
+    fn the_connection_is_set_as_promised() {
+        let dir = tempfile::tempdir().expect("a temporary folder");
+        let home = Home::open(&dir.path().join("home"), true).expect("a new folder");
+        let set = |name: &str| {
+            let value = home
+                .store()
+                .connection
+                .pragma_query_value(None, name, |row| row.get::<_, rusqlite::types::Value>(0));
+            value.expect("known")
+        };
+        assert_eq!(set("journal_mode"), "wal".to_owned().into());
+        for (name, value) in [
+            ("synchronous", 2i64),
+            ("fullfsync", 1),
+            ("checkpoint_fullfsync", 1),
+            ("foreign_keys", 1),
+            ("trusted_schema", 0),
+            ("cell_size_check", 1),
+            ("secure_delete", 1),
+            ("temp_store", 2),
+        ] {
+            assert_eq!(set(name), value.into(), "{name}");
+        }
+    }
+}

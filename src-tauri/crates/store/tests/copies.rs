@@ -1,0 +1,200 @@
+//! Backup, restore, and erasing.
+
+mod support;
+
+use std::fs;
+use std::path::Path;
+use store::table::{entry, keys, log, patient, setting};
+use store::{Home, LATEST, StoreError};
+use support::{append, database, place, sound, whole};
+
+#[test]
+fn child() {
+    support::act();
+}
+
+fn filled(home: &Path, entries: u32) -> Home {
+    let mut home = Home::open(home, true).expect("a new folder");
+    for _ in 0..entries {
+        append(&mut home).expect("room");
+    }
+    home
+}
+
+#[test]
+fn a_backup_stands_alone_and_restores_to_the_same() {
+    let (dir, home) = place();
+    let original = filled(&home, 200);
+    let copy = dir.path().join("backup.carryover");
+    // Twice: a backup replaces the one before.
+    for _ in 0..2 {
+        original.store().backup(&copy).expect("room");
+    }
+    let files: Vec<_> = fs::read_dir(dir.path())
+        .expect("ours")
+        .map(|file| file.expect("ours").file_name())
+        .collect();
+    assert_eq!(
+        files.len(),
+        2,
+        "the home and one file, no write-ahead log beside it: {files:?}"
+    );
+    assert_eq!(whole(&original), 200, "the original goes on");
+
+    let elsewhere = dir.path().join("new telephone");
+    let mut restored = Home::restore(&elsewhere, &copy).expect("a sound copy");
+    assert_eq!(whole(&restored), 200);
+    assert_eq!(append(&mut restored), Ok(201), "and it goes on");
+    drop(restored);
+    assert_eq!(sound(&elsewhere), 201);
+}
+
+#[cfg(unix)]
+#[test]
+fn a_backup_on_a_write_protected_disk_restores() {
+    use std::os::unix::fs::PermissionsExt;
+    let (dir, home) = place();
+    let copy = dir.path().join("backup.carryover");
+    filled(&home, 3).store().backup(&copy).expect("room");
+    fs::set_permissions(&copy, PermissionsExt::from_mode(0o444)).expect("ours");
+    fs::set_permissions(dir.path(), PermissionsExt::from_mode(0o555)).expect("ours");
+    let output = support::as_nobody("restore", &copy);
+    fs::set_permissions(dir.path(), PermissionsExt::from_mode(0o755)).expect("ours");
+    assert_eq!(
+        support::said(&output, "restored "),
+        ["Ok(3)"],
+        "reading is enough: {output:?}"
+    );
+}
+
+#[test]
+fn a_backup_never_replaces_the_original() {
+    let (_dir, home) = place();
+    let original = filled(&home, 2);
+    let same = home.join("..").join("home").join("carryover.db");
+    assert!(matches!(
+        original.store().backup(&same),
+        Err(StoreError::Occupied { .. })
+    ));
+    assert_eq!(whole(&original), 2);
+}
+
+#[test]
+fn a_backup_to_nowhere() {
+    let (dir, home) = place();
+    let original = filled(&home, 2);
+    let nowhere = dir.path().join("no such folder").join("backup");
+    assert!(matches!(
+        original.store().backup(&nowhere),
+        Err(StoreError::NotThere { .. })
+    ));
+}
+
+/// Restores from a backup after `change`, and checks that a failure leaves no database behind.
+#[track_caller]
+fn not_restored(change: impl FnOnce(&Path)) -> StoreError {
+    let (dir, home) = place();
+    let copy = dir.path().join("backup.carryover");
+    filled(&home, 50).store().backup(&copy).expect("room");
+    change(&copy);
+    let elsewhere = dir.path().join("new");
+    let error = Home::restore(&elsewhere, &copy).expect_err("to be refused");
+    assert!(!database(&elsewhere).exists(), "nothing is half restored");
+    error
+}
+
+#[test]
+fn a_damaged_backup() {
+    let error = not_restored(|copy| {
+        let whole = fs::read(copy).expect("there");
+        fs::write(copy, &whole[..whole.len() / 2]).expect("ours");
+    });
+    assert!(matches!(error, StoreError::Damaged { .. }), "{error:?}");
+}
+
+#[test]
+fn a_missing_backup() {
+    let error = not_restored(|copy| fs::remove_file(copy).expect("ours"));
+    assert!(matches!(error, StoreError::NotThere { .. }), "{error:?}");
+}
+
+#[test]
+fn a_backup_of_a_newer_version() {
+    let error = not_restored(|copy| {
+        let connection = rusqlite::Connection::open(copy).expect("sound");
+        connection
+            .pragma_update(None, "user_version", LATEST + 1)
+            .expect("room");
+    });
+    assert!(matches!(error, StoreError::Newer { .. }), "{error:?}");
+}
+
+#[test]
+fn a_restore_never_replaces_what_is_there() {
+    let (dir, home) = place();
+    let copy = dir.path().join("backup.carryover");
+    filled(&home, 4).store().backup(&copy).expect("room");
+    let error = Home::restore(&home, &copy).expect_err("occupied");
+    assert_eq!(error, StoreError::Occupied { path: home.clone() });
+    assert_eq!(sound(&home), 4);
+}
+
+/// Whether any file of the folder holds the words.
+fn found_in(home: &Path, words: &[u8]) -> bool {
+    fs::read_dir(home).expect("ours").any(|file| {
+        let bytes = fs::read(file.expect("ours").path()).expect("readable");
+        bytes.windows(words.len()).any(|window| window == words)
+    })
+}
+
+#[test]
+fn erasing_leaves_no_row_and_no_trace_in_the_files() {
+    let (_dir, home) = place();
+    let mut open = filled(&home, 300);
+    open.store_mut()
+        .transaction(|tx| {
+            log::begin(tx, b"12345678")?;
+            keys::insert(tx, b"knot sealed")?;
+            patient::insert(tx, |_| Ok::<_, StoreError>(b"knot sealed too".into()))
+        })
+        .expect("room");
+    assert!(found_in(&home, b"knot "), "what is looked for can be found");
+
+    open.store_mut().erase().expect("free");
+    assert!(
+        !found_in(&home, b"knot "),
+        "not in the database, nor in its write-ahead log"
+    );
+    open.store()
+        .read(|view| {
+            assert_eq!(entry::all(view)?, []);
+            assert_eq!(setting::all(view)?.len(), 0);
+            assert_eq!(log::id(view)?, None);
+            assert_eq!(keys::get(view)?, None);
+            assert_eq!(patient::all(view)?, []);
+            Ok::<_, StoreError>(())
+        })
+        .expect("readable");
+    assert_eq!(append(&mut open), Ok(1), "as on the first day");
+    drop(open);
+    assert_eq!(sound(&home), 1);
+}
+
+#[test]
+fn a_removed_patient_leaves_no_trace_once_settled() {
+    let (_dir, home) = place();
+    let mut open = Home::open(&home, true).expect("a new folder");
+    let id = open
+        .store_mut()
+        .transaction(|tx| patient::insert(tx, |_| Ok::<_, StoreError>(b"sealed for nobody".into())))
+        .expect("room");
+    assert!(
+        found_in(&home, b"sealed for nobody"),
+        "what is looked for can be found"
+    );
+    open.store_mut()
+        .transaction(|tx| patient::remove(tx, id))
+        .expect("there");
+    open.store().settle().expect("free");
+    assert!(!found_in(&home, b"sealed for nobody"));
+}

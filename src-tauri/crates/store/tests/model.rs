@@ -1,0 +1,115 @@
+//! Any sequence of transactions, some of them given up, with restarts, backups and erasing in between, leaves what a plain
+//! model in memory says.
+
+mod model_state;
+mod support;
+
+use model_state::{Deed, Model, observed};
+use proptest::prelude::*;
+use store::{Home, StoreError};
+use support::place;
+
+/// What happens between two looks at the store.
+#[derive(Debug, Clone)]
+enum Step {
+    /// One transaction; with `given_up`, its work ends in an error of its own.
+    Transaction {
+        deeds: Vec<Deed>,
+        given_up: bool,
+    },
+    Reopen,
+    /// A backup, and going on with the restored copy in another folder.
+    Move,
+    Erase,
+    Settle,
+}
+
+fn steps() -> impl Strategy<Value = Vec<Step>> {
+    let transaction = (
+        prop::collection::vec(Deed::any(), 1..6),
+        prop::bool::weighted(0.2),
+    )
+        .prop_map(|(deeds, given_up)| Step::Transaction { deeds, given_up });
+    prop::collection::vec(
+        prop_oneof![
+            24 => transaction,
+            3 => Just(Step::Reopen),
+            1 => Just(Step::Move),
+            1 => Just(Step::Erase),
+            1 => Just(Step::Settle),
+        ],
+        1..40,
+    )
+}
+
+/// Does the deeds in both, and checks that both allow or refuse them; what is refused or given up is undone in both.
+fn transact(home: &mut Home, model: &mut Model, deeds: &[Deed], given_up: bool) {
+    let mut tried = model.clone();
+    let allowed = deeds.iter().all(|deed| deed.in_model(&mut tried));
+    let outcome = home.store_mut().transaction(|tx| {
+        deeds.iter().try_for_each(|deed| deed.in_store(tx))?;
+        if given_up {
+            Err(StoreError::Busy)
+        } else {
+            Ok(())
+        }
+    });
+    match outcome {
+        Ok(()) => assert!(
+            allowed && !given_up,
+            "the store allowed what the model refuses: {deeds:?}"
+        ),
+        Err(StoreError::Busy) => assert!(allowed && given_up, "{deeds:?}"),
+        Err(StoreError::Conflict { .. } | StoreError::NoRow { .. }) => {
+            assert!(
+                !allowed,
+                "the store refused what the model allows: {deeds:?}"
+            );
+        }
+        Err(other) => panic!("{other}"),
+    }
+    if allowed && !given_up {
+        *model = tried;
+    }
+}
+
+/// Fewer cases than usual, because each syncs the disk many times; `PROPTEST_CASES` asks for more.
+fn config() -> ProptestConfig {
+    let usual = ProptestConfig::default();
+    match std::env::var_os("PROPTEST_CASES") {
+        Some(_) => usual,
+        None => ProptestConfig { cases: 32, ..usual },
+    }
+}
+
+proptest! {
+    #![proptest_config(config())]
+
+    #[test]
+    fn the_store_holds_what_the_model_says(steps in steps()) {
+        let (dir, mut at) = place();
+        let mut home = Home::open(&at, true).expect("a new folder");
+        let mut model = Model::default();
+        for (number, step) in steps.into_iter().enumerate() {
+            match step {
+                Step::Transaction { deeds, given_up } => transact(&mut home, &mut model, &deeds, given_up),
+                Step::Reopen => {
+                    drop(home);
+                    home = Home::open(&at, false).expect("closed in order");
+                }
+                Step::Move => {
+                    let copy = dir.path().join("copy");
+                    home.store().backup(&copy).expect("room");
+                    at = dir.path().join(format!("home after step {number}"));
+                    home = Home::restore(&at, &copy).expect("a new folder");
+                }
+                Step::Erase => {
+                    home.store_mut().erase().expect("free");
+                    model = Model::default();
+                }
+                Step::Settle => home.store().settle().expect("free"),
+            }
+            prop_assert_eq!(&home.store().read(observed).expect("readable"), &model);
+        }
+    }
+}

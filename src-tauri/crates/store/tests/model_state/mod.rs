@@ -1,0 +1,295 @@
+//! The model: what the tables hold, as plain collections, and what may be done to them.
+
+use proptest::prelude::*;
+use std::collections::BTreeMap;
+use store::table::card::{self, Card};
+use store::table::entry::{self, NewEntry};
+use store::table::issued::{self, Issued};
+use store::table::received::{self, Received};
+use store::table::{keys, log, patient, setting};
+use store::{StoreError, Tx, View};
+
+/// Everything that is kept. Only what [`observed`] cannot see is left out of the comparison: how often the log was exported,
+/// and which ids were given before.
+#[derive(Debug, Clone, Default)]
+pub struct Model {
+    settings: BTreeMap<String, String>,
+    log: Option<Vec<u8>>,
+    cards: Vec<Card>,
+    entries: Vec<Vec<u8>>,
+    keys: Option<Vec<u8>>,
+    patients: BTreeMap<i64, Vec<u8>>,
+    issued: Vec<Issued>,
+    received: Vec<Received>,
+    exports: u32,
+    given: [i64; 3],
+}
+
+impl PartialEq for Model {
+    fn eq(&self, other: &Model) -> bool {
+        let seen = |model: &Model| {
+            let Model {
+                settings,
+                log,
+                cards,
+                entries,
+                keys,
+                patients,
+                issued,
+                received,
+                exports: _,
+                given: _,
+            } = model.clone();
+            (
+                settings, log, cards, entries, keys, patients, issued, received,
+            )
+        };
+        seen(self) == seen(other)
+    }
+}
+
+/// What the store shows of all its tables.
+pub fn observed(view: &View<'_>) -> Result<Model, StoreError> {
+    let mut model = Model {
+        settings: setting::all(view)?,
+        log: log::id(view)?,
+        cards: card::all(view)?,
+        entries: entry::all(view)?
+            .into_iter()
+            .map(|entry| entry.payload)
+            .collect(),
+        keys: keys::get(view)?,
+        patients: patient::all(view)?
+            .into_iter()
+            .map(|row| (row.id, row.sealed))
+            .collect(),
+        ..Model::default()
+    };
+    for &id in model.patients.keys() {
+        model.issued.extend(issued::of_patient(view, id)?);
+        model.received.extend(received::of_patient(view, id)?);
+    }
+    model.issued.sort_by_key(|row| row.id);
+    model.received.sort_by_key(|row| row.id);
+    Ok(model)
+}
+
+/// One thing done within a transaction. The ranges are small, so that deeds meet each other's rows.
+#[derive(Debug, Clone)]
+pub enum Deed {
+    Put(u8, String),
+    Forget(u8),
+    Begin(u8),
+    /// An export; the model says which number it must get.
+    Export,
+    Take {
+        plan: u8,
+        revision: u32,
+        clinic: u8,
+    },
+    Append(Vec<u8>),
+    FirstKeys(Vec<u8>),
+    NewKeys(Vec<u8>),
+    Admit(Vec<u8>),
+    Change(i64, Vec<u8>),
+    Discharge(i64),
+    Issue {
+        patient: i64,
+        revision: u32,
+    },
+    Receive {
+        patient: i64,
+        log: u8,
+        counter: u32,
+    },
+}
+
+impl Deed {
+    pub fn any() -> impl Strategy<Value = Deed> {
+        let bytes = || prop::collection::vec(any::<u8>(), 1..2_000);
+        prop_oneof![
+            (0..3u8, ".{0,9}").prop_map(|(name, value)| Deed::Put(name, value)),
+            (0..3u8).prop_map(Deed::Forget),
+            any::<u8>().prop_map(Deed::Begin),
+            Just(Deed::Export),
+            (0..3u8, 0..4u32, 0..2u8).prop_map(|(plan, revision, clinic)| Deed::Take {
+                plan,
+                revision,
+                clinic
+            }),
+            bytes().prop_map(Deed::Append),
+            bytes().prop_map(Deed::FirstKeys),
+            bytes().prop_map(Deed::NewKeys),
+            bytes().prop_map(Deed::Admit),
+            (1..5i64, bytes()).prop_map(|(id, sealed)| Deed::Change(id, sealed)),
+            (1..5i64).prop_map(Deed::Discharge),
+            (1..5i64, 0..4u32).prop_map(|(patient, revision)| Deed::Issue { patient, revision }),
+            (1..5i64, 0..2u8, 0..4u32).prop_map(|(patient, log, counter)| Deed::Receive {
+                patient,
+                log,
+                counter
+            }),
+        ]
+    }
+
+    /// Does it in the store. Rows that are sealed for an id hold the id, so that the comparison sees a wrong one.
+    pub fn in_store(&self, tx: &Tx<'_>) -> Result<(), StoreError> {
+        match self {
+            Deed::Put(name, value) => setting::put(tx, &name.to_string(), value),
+            Deed::Forget(name) => setting::remove(tx, &name.to_string()),
+            Deed::Begin(id) => log::begin(tx, &[*id; 8]),
+            Deed::Export => log::next_export(tx)
+                .and_then(|number| setting::put(tx, "export", &number.to_string())),
+            Deed::Take {
+                plan,
+                revision,
+                clinic,
+            } => card::insert(tx, &a_card(*plan, *revision, *clinic)),
+            Deed::Append(payload) => entry::append(
+                tx,
+                &NewEntry {
+                    plan: b"p",
+                    at_ms: 1,
+                    offset_s: 2,
+                    payload,
+                },
+            )
+            .map(drop),
+            Deed::FirstKeys(sealed) => keys::insert(tx, sealed),
+            Deed::NewKeys(sealed) => keys::replace(tx, sealed),
+            Deed::Admit(sealed) => patient::insert(tx, |id| Ok(bound(id, sealed))).map(drop),
+            Deed::Change(id, sealed) => patient::update(tx, *id, sealed),
+            Deed::Discharge(id) => patient::remove(tx, *id),
+            Deed::Issue { patient, revision } => {
+                issued::insert(tx, *patient, *revision, |id| Ok(bound(id, b"card"))).map(drop)
+            }
+            Deed::Receive {
+                patient,
+                log,
+                counter,
+            } => received::insert(tx, *patient, &[*log; 8], *counter, |id| {
+                Ok(bound(id, b"summary"))
+            })
+            .map(drop),
+        }
+    }
+
+    /// Does it in the model, and says whether it is allowed.
+    pub fn in_model(&self, model: &mut Model) -> bool {
+        match self.clone() {
+            Deed::Put(name, value) => always(model.settings.insert(name.to_string(), value)),
+            Deed::Forget(name) => always(model.settings.remove(&name.to_string())),
+            Deed::Begin(id) => model.log.is_none() && always(model.log.insert(vec![id; 8])),
+            Deed::Export => {
+                model.log.is_some() && {
+                    model.exports += 1;
+                    always(
+                        model
+                            .settings
+                            .insert("export".into(), model.exports.to_string()),
+                    )
+                }
+            }
+            Deed::Take {
+                plan,
+                revision,
+                clinic,
+            } => model.take(a_card(plan, revision, clinic)),
+            Deed::Append(payload) => {
+                model.entries.push(payload);
+                true
+            }
+            Deed::FirstKeys(sealed) => model.keys.is_none() && always(model.keys.insert(sealed)),
+            Deed::NewKeys(sealed) => model.keys.replace(sealed).is_some(),
+            Deed::Admit(sealed) => {
+                let id = model.next(0);
+                always(model.patients.insert(id, bound(id, &sealed)))
+            }
+            Deed::Change(id, sealed) => model
+                .patients
+                .get_mut(&id)
+                .map(|row| *row = sealed)
+                .is_some(),
+            Deed::Discharge(id) => {
+                model.issued.retain(|row| row.patient != id);
+                model.received.retain(|row| row.patient != id);
+                model.patients.remove(&id).is_some()
+            }
+            Deed::Issue { patient, revision } => model.issue(patient, revision),
+            Deed::Receive {
+                patient,
+                log,
+                counter,
+            } => model.receive(patient, vec![log; 8], counter),
+        }
+    }
+}
+
+impl Model {
+    fn take(&mut self, card: Card) -> bool {
+        let fits = |kept: &Card| {
+            kept.plan != card.plan || (kept.clinic == card.clinic && kept.revision != card.revision)
+        };
+        let allowed = self.cards.iter().all(fits);
+        self.cards.push(card);
+        self.cards
+            .sort_by(|a, b| (&a.plan, a.revision).cmp(&(&b.plan, b.revision)));
+        allowed
+    }
+
+    fn issue(&mut self, patient: i64, revision: u32) -> bool {
+        let new = !self
+            .issued
+            .iter()
+            .any(|row| (row.patient, row.revision) == (patient, revision));
+        let id = self.next(1);
+        self.issued.push(Issued {
+            id,
+            patient,
+            revision,
+            sealed: bound(id, b"card"),
+        });
+        new && self.patients.contains_key(&patient)
+    }
+
+    fn receive(&mut self, patient: i64, log: Vec<u8>, counter: u32) -> bool {
+        let new = !self
+            .received
+            .iter()
+            .any(|row| (row.patient, &row.log, row.counter) == (patient, &log, counter));
+        let id = self.next(2);
+        self.received.push(Received {
+            id,
+            patient,
+            log,
+            counter,
+            sealed: bound(id, b"summary"),
+        });
+        new && self.patients.contains_key(&patient)
+    }
+
+    /// Ids are given upwards, never twice, also when the newest row is gone.
+    fn next(&mut self, table: usize) -> i64 {
+        self.given[table] += 1;
+        self.given[table]
+    }
+}
+
+fn always<T>(_done: T) -> bool {
+    true
+}
+
+fn a_card(plan: u8, revision: u32, clinic: u8) -> Card {
+    Card {
+        plan: vec![plan; 8],
+        revision,
+        clinic: vec![clinic; 32],
+        taken_ms: 5,
+        taken_offset_s: -60,
+        bytes: vec![9; 700],
+    }
+}
+
+fn bound(id: i64, sealed: &[u8]) -> Vec<u8> {
+    [&id.to_be_bytes(), sealed].concat()
+}
