@@ -2,6 +2,8 @@
 
 mod build;
 mod said;
+#[cfg(test)]
+pub(crate) mod samples;
 mod stance;
 mod strings;
 pub mod union;

@@ -60,9 +60,9 @@ pub fn of_item(item: &Item, day: NaiveDate, zone: &Offsets) -> Vec<Slot> {
     }
     let minutes = item.schedule.pattern.minutes();
     let dues: Vec<Option<Stamp>> = minutes.iter().map(|minute| due_at(day, *minute, zone)).collect();
-    // A window that ends late at night may still be open when the next day's begins.
-    let next_days = day.succ_opt().filter(|next| item.schedule.days.contain(*next));
-    let next_first = next_days.and_then(|next| minutes.iter().find_map(|minute| due_at(next, *minute, zone)));
+    // A window that ends late at night may still be open when the next day's begins; a zone can leave a whole day out.
+    let next_days = day.iter_days().skip(1).take(2).filter(|next| item.schedule.days.contain(*next));
+    let next_first = next_days.flat_map(|next| minutes.iter().filter_map(move |minute| due_at(next, *minute, zone))).next();
     let next_due = |number: usize| dues[number + 1..].iter().flatten().next().or(next_first.as_ref());
     let slots = minutes.iter().enumerate().map(|(number, minute)| {
         let closes = dues[number].map(|due| {

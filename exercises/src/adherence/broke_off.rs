@@ -6,7 +6,8 @@
 //! correlated, so nine slots weigh as one day; shares between 0 and 1 enter as in the quasi-likelihood of Papke & Wooldridge
 //! 1996, J Appl Econom 11:619-632; recalled). It broke off there if
 //! - each part has [`LEAST_DAYS`] days or more,
-//! - the share falls by [`LEAST_DROP`] or more, and
+//! - the share falls by [`LEAST_DROP`] or more,
+//! - the first day of the later part lies below the middle of both shares, so that no good day is named as the beginning, and
 //! - twice the gain in log-likelihood over one constant share is [`LEAST_GAIN`] or more: the best of many cuts gains more by
 //!   chance than one cut chosen beforehand, so the usual 3.84 would cry wolf.
 //!
@@ -55,7 +56,8 @@ fn best_cut(shares: &[f64]) -> Option<usize> {
     let falls = (LEAST_DAYS..=last).filter(|cut| {
         let (before, after) = shares.split_at(*cut);
         // Shares are small fractions; a hair's breadth of rounding does not keep 0.8 to 0.5 out.
-        mean(before) - mean(after) >= LEAST_DROP - 1e-9
+        let (high, low) = (mean(before), mean(after));
+        high - low >= LEAST_DROP - 1e-9 && shares[*cut] < high.midpoint(low)
     });
     let gains = falls.map(|cut| {
         let (before, after) = shares.split_at(cut);
@@ -74,4 +76,108 @@ fn log_likelihood(shares: &[f64]) -> f64 {
     let p = mean(shares);
     let term = |share: f64| if share <= 0.0 { 0.0 } else { share * libm::log(share) };
     shares.len() as f64 * (term(p) + term(1.0 - p))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::samples::{EXCUSED, day, share_of_day, unseen};
+    use super::*;
+    use proptest::prelude::*;
+
+    /// One day for each number of slots done of nine.
+    fn days(done: &[usize]) -> Vec<SlotOn> {
+        done.iter().enumerate().flat_map(|(day, done)| share_of_day(day as u16, *done, 9)).collect()
+    }
+
+    #[test]
+    fn it_broke_off_on_the_day_on_which_it_did() {
+        let mut done = vec![9; 12];
+        done.extend([1, 0, 0, 0, 0, 0, 0]);
+        let found = broke_off(&days(&done)).expect("it broke off");
+        assert_eq!(found.since, 12);
+        assert_eq!((found.before, found.after), (KofN { k: 108, n: 108 }, KofN { k: 1, n: 63 }));
+    }
+
+    #[test]
+    fn days_without_a_record_are_how_it_breaks_off() {
+        let mut slots = days(&[8; 10]);
+        slots.extend((10..20).flat_map(|day| unseen(share_of_day(day, 0, 9))));
+        assert_eq!(broke_off(&slots).map(|found| found.since), Some(10));
+    }
+
+    #[test]
+    fn excused_days_are_no_breaking_off() {
+        let mut slots = days(&[9; 10]);
+        slots.extend((10..20).flat_map(|number| day(number, &[EXCUSED; 9])));
+        assert_eq!(broke_off(&slots), None);
+    }
+
+    #[test]
+    fn four_days_are_too_short_a_part_and_five_are_enough() {
+        let with_end = |end: usize| {
+            let mut done = vec![9; 10];
+            done.extend(vec![0; end]);
+            broke_off(&days(&done))
+        };
+        assert_eq!(with_end(4), None);
+        assert_eq!(with_end(5).map(|found| found.since), Some(10));
+        let mut done = vec![9; 4];
+        done.extend(vec![0; 10]);
+        assert_ne!(broke_off(&days(&done)).map(|found| found.since), Some(4));
+        assert_eq!(broke_off(&days(&[0; 9])), None);
+        assert_eq!(broke_off(&[]), None);
+    }
+
+    #[test]
+    fn a_small_fall_and_a_rise_are_no_breaking_off() {
+        let mut small = vec![9; 30];
+        small.extend(vec![7; 30]);
+        assert_eq!(broke_off(&days(&small)), None, "22 points");
+        let mut rise = vec![0; 10];
+        rise.extend(vec![9; 10]);
+        assert_eq!(broke_off(&days(&rise)), None);
+    }
+
+    #[test]
+    fn a_fall_of_thirty_points_over_many_days_is_enough() {
+        let fall = |to: usize| {
+            let mut slots: Vec<SlotOn> = (0..40).flat_map(|day| share_of_day(day, 9, 10)).collect();
+            slots.extend((40..80).flat_map(|day| share_of_day(day, to, 10)));
+            broke_off(&slots).map(|found| found.since)
+        };
+        assert_eq!(fall(6), Some(40));
+        assert_eq!(fall(7), None, "20 points");
+    }
+
+    /// The best of many cuts must not find a break in steady days. Days of a coin that falls on "done" seven times of ten,
+    /// by a generator written out here so that the same days come every time.
+    #[test]
+    fn steady_days_rarely_break_off() {
+        let mut state = 20_261_125u64;
+        let mut coin = || {
+            state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            (state >> 33) % 10 < 7
+        };
+        let alarms = (0..1000)
+            .filter(|_| {
+                let slots: Vec<SlotOn> = (0..42).flat_map(|day| share_of_day(day, usize::from(coin()), 1)).collect();
+                broke_off(&slots).is_some()
+            })
+            .count();
+        assert!(alarms <= 50, "{alarms} of 1000 steady periods");
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
+
+        #[test]
+        fn what_is_found_holds_the_rule(done in prop::collection::vec(0usize..=9, 0..60)) {
+            if let Some(found) = broke_off(&days(&done)) {
+                let cut = usize::from(found.since);
+                prop_assert!(cut >= LEAST_DAYS && done.len() - cut >= LEAST_DAYS);
+                prop_assert!(found.before.share() - found.after.share() >= LEAST_DROP - 1e-9);
+                prop_assert_eq!(found.before.n + found.after.n, 9 * done.len() as u32);
+            }
+        }
+    }
 }

@@ -83,3 +83,71 @@ pub fn count(slots: &[SlotOn]) -> SlotCounts {
     }
     counts
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::samples::{EXCUSED, LEFT_OUT, PARTLY, day, slot, unseen};
+    use super::*;
+
+    fn k_of_n(k: u32, n: u32) -> Option<KofN> {
+        Some(KofN { k, n })
+    }
+
+    #[test]
+    fn each_mark_has_its_own_count() {
+        let marks = [Mark::Done, PARTLY, LEFT_OUT, Mark::PassedBy, EXCUSED, Mark::HeldBack, Mark::NoSuchHour];
+        let mut slots = day(0, &marks);
+        slots.extend(unseen(day(1, &[Mark::PassedBy, Mark::PassedBy])));
+        slots.push(SlotOn { written_in: true, ..slot(2, 0, Mark::Done) });
+        let counted = count(&slots);
+        let expected = SlotCounts {
+            done: 1,
+            written_in: 1,
+            partly: 1,
+            left_out: 1,
+            passed_by: 1,
+            excused: 1,
+            unrecorded: 2,
+            held_back: 1,
+            no_such_hour: 1,
+        };
+        assert_eq!(counted, expected);
+    }
+
+    #[test]
+    fn excused_slots_are_told_both_ways() {
+        let counted = count(&day(0, &[Mark::Done, Mark::PassedBy, EXCUSED, EXCUSED]));
+        assert_eq!(counted.kept(), k_of_n(1, 2));
+        assert_eq!(counted.kept_with_excused(), k_of_n(1, 4));
+    }
+
+    #[test]
+    fn a_day_without_a_record_is_not_a_day_on_which_nothing_was_done() {
+        let counted = count(&unseen(day(0, &[Mark::PassedBy, Mark::PassedBy])));
+        assert_eq!(counted.kept(), None, "not 0 %");
+        assert_eq!(counted.kept_with_unrecorded(), k_of_n(0, 2));
+        assert_eq!(count(&day(0, &[Mark::PassedBy])).kept(), k_of_n(0, 1), "seen, and not done");
+    }
+
+    #[test]
+    fn what_was_never_asked_for_is_in_no_count() {
+        let counted = count(&day(0, &[Mark::Done, Mark::HeldBack, Mark::NoSuchHour, Mark::ToCome, Mark::Due]));
+        assert_eq!(counted.kept(), k_of_n(1, 1));
+        assert_eq!(counted.kept_with_excused(), k_of_n(1, 1));
+        assert_eq!(count(&day(0, &[Mark::HeldBack])).kept(), None);
+        assert_eq!(count(&[]).kept(), None);
+    }
+
+    #[test]
+    fn what_was_written_in_afterwards_is_told_apart() {
+        let written = SlotOn { written_in: true, ..slot(0, 0, Mark::Done) };
+        let counted = count(&[written, slot(0, 1, Mark::Done), slot(0, 2, Mark::PassedBy)]);
+        assert_eq!(counted.kept(), k_of_n(2, 3));
+        assert_eq!(counted.kept_timed(), k_of_n(1, 3));
+    }
+
+    #[test]
+    fn a_part_is_not_the_whole() {
+        assert_eq!(count(&day(0, &[PARTLY, PARTLY])).kept(), k_of_n(0, 2));
+    }
+}

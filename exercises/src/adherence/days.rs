@@ -42,3 +42,38 @@ pub fn day_counts(slots: &[SlotOn]) -> DayCounts {
         excused: apart(|day| if day.unrecorded > 0 { 0 } else { day.excused }),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::samples::{EXCUSED, day, share_of_day, unseen};
+    use super::*;
+    use crate::history::Mark;
+
+    #[test]
+    fn a_day_is_kept_from_eighty_percent_on() {
+        let mut slots = share_of_day(0, 8, 10);
+        slots.extend(share_of_day(1, 7, 9));
+        slots.extend(share_of_day(2, 9, 9));
+        slots.extend(share_of_day(3, 0, 9));
+        let counted = day_counts(&slots);
+        assert_eq!(counted.kept, Some(KofN { k: 2, n: 4 }), "7 of 9 is 77.8 %");
+        assert_eq!(counted.nothing_done, 1);
+    }
+
+    #[test]
+    fn days_without_a_record_and_excused_days_stand_apart() {
+        let mut slots = share_of_day(0, 1, 1);
+        slots.extend(unseen(day(1, &[Mark::PassedBy])));
+        slots.extend(day(2, &[EXCUSED, EXCUSED]));
+        slots.extend(day(3, &[Mark::HeldBack]));
+        let counted = day_counts(&slots);
+        assert_eq!(counted, DayCounts { kept: Some(KofN { k: 1, n: 1 }), nothing_done: 0, unrecorded: 1, excused: 1 });
+    }
+
+    #[test]
+    fn what_is_left_of_a_day_decides() {
+        let counted = day_counts(&day(0, &[Mark::Done, EXCUSED, Mark::HeldBack]));
+        assert_eq!(counted.kept, Some(KofN { k: 1, n: 1 }));
+        assert_eq!(day_counts(&[]).kept, None);
+    }
+}

@@ -83,3 +83,64 @@ fn asked_for(slot: &SlotOn) -> bool {
         Mark::Excused(_) | Mark::HeldBack | Mark::NoSuchHour | Mark::Due | Mark::ToCome => false,
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::samples::{EXCUSED, LEFT_OUT, PARTLY, day, slot, unseen};
+    use super::*;
+    use crate::catalogue::Tempo;
+    use crate::review::samples::item;
+    use crate::plan::Side;
+    use crate::run::Share;
+
+    #[test]
+    fn each_slot_is_capped_so_that_overdoing_hides_nothing() {
+        let overdone = SlotOn { over: 20_000, ..slot(0, 0, Mark::Done) };
+        let kept = dose_kept(&[overdone, slot(0, 1, Mark::PassedBy)], DoseUnit::HoldSeconds);
+        assert_eq!(kept, Some(DoseKept { unit: DoseUnit::HoldSeconds, done: 30, of: 60, over: 20 }));
+    }
+
+    #[test]
+    fn parts_count_as_far_as_they_got() {
+        let kept = dose_kept(&day(0, &[Mark::Done, PARTLY, LEFT_OUT]), DoseUnit::HoldSeconds).expect("asked for");
+        assert_eq!((kept.done, kept.of), (40, 90));
+    }
+
+    #[test]
+    fn milliseconds_are_not_rounded_up_to_a_second() {
+        let almost = SlotOn { dose: Share { done: 29_999, of: 30_000 }, ..slot(0, 0, PARTLY) };
+        assert_eq!(dose_kept(&[almost], DoseUnit::HoldSeconds).map(|kept| kept.done), Some(29));
+    }
+
+    #[test]
+    fn only_what_was_asked_for_counts() {
+        let mut slots = day(0, &[EXCUSED, Mark::HeldBack, Mark::NoSuchHour]);
+        slots.extend(unseen(day(1, &[Mark::PassedBy])));
+        assert_eq!(dose_kept(&slots, DoseUnit::HoldSeconds), None);
+    }
+
+    #[test]
+    fn units_are_never_added_up() {
+        let trials = SlotOn { unit: DoseUnit::Trials, dose: Share { done: 3, of: 3 }, ..slot(1, 0, Mark::Done) };
+        let slots = [slot(0, 0, Mark::Done), trials];
+        assert_eq!(dose_kept(&slots, DoseUnit::Trials).map(|kept| (kept.done, kept.of)), Some((3, 3)));
+        assert_eq!(dose_kept(&slots, DoseUnit::HoldSeconds).map(|kept| (kept.done, kept.of)), Some((30, 30)));
+    }
+
+    #[test]
+    fn what_one_doing_asks_for_by_kind_and_sides() {
+        let hold = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
+        let tempo = Tempo { up_s: 2, hold_s: 0, down_s: 2 };
+        let reps = Dose::Reps { sets: 2, repetitions: 8, rest_s: 60, tempo };
+        let balance = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
+        for (dose, side, unit, of) in [
+            (hold, Side::Neither, DoseUnit::HoldSeconds, 30_000),
+            (hold, Side::Both, DoseUnit::HoldSeconds, 60_000),
+            (reps, Side::Left, DoseUnit::Repetitions, 16),
+            (reps, Side::Both, DoseUnit::Repetitions, 32),
+            (balance, Side::Both, DoseUnit::Trials, 6),
+        ] {
+            assert_eq!(target(&item(dose, side)), (unit, of), "{dose:?} {side:?}");
+        }
+    }
+}

@@ -49,3 +49,43 @@ pub fn last_done(slots: &[SlotOn]) -> Option<u16> {
 fn any_done(counts: &SlotCounts) -> bool {
     counts.all_done() + counts.partly > 0
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::samples::{EXCUSED, PARTLY, day, share_of_day, unseen};
+    use super::*;
+    use crate::history::Mark;
+
+    fn days(marks: &[Mark]) -> Vec<SlotOn> {
+        marks.iter().enumerate().flat_map(|(number, mark)| day(number as u16, &[*mark])).collect()
+    }
+
+    #[test]
+    fn the_longest_stretch_counts_and_of_equal_ones_the_later() {
+        let (done, not) = (Mark::Done, Mark::PassedBy);
+        let gap = longest_gap(&days(&[not, not, done, not, not, done, not])).expect("a gap");
+        assert_eq!(gap, Gap { days: 2, unrecorded: 0, from: 3, until: 4 });
+        assert_eq!(longest_gap(&days(&[done, PARTLY, done])), None, "a part is something");
+    }
+
+    #[test]
+    fn excused_and_held_back_days_neither_break_nor_lengthen_it() {
+        let not = Mark::PassedBy;
+        let gap = longest_gap(&days(&[Mark::Done, not, EXCUSED, Mark::HeldBack, not, Mark::Done])).expect("a gap");
+        assert_eq!(gap, Gap { days: 2, unrecorded: 0, from: 1, until: 4 });
+    }
+
+    #[test]
+    fn days_without_a_record_belong_to_it_and_are_told() {
+        let mut slots = share_of_day(0, 1, 1);
+        slots.extend(share_of_day(1, 0, 1));
+        slots.extend(unseen(share_of_day(2, 0, 1)));
+        assert_eq!(longest_gap(&slots), Some(Gap { days: 2, unrecorded: 1, from: 1, until: 2 }));
+    }
+
+    #[test]
+    fn the_last_day_with_anything_done() {
+        assert_eq!(last_done(&days(&[Mark::Done, PARTLY, Mark::PassedBy])), Some(1));
+        assert_eq!(last_done(&days(&[Mark::PassedBy])), None);
+    }
+}

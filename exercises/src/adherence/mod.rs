@@ -14,6 +14,8 @@ mod dose;
 mod gap;
 mod ratio;
 mod rhythm;
+#[cfg(test)]
+mod samples;
 mod stops;
 
 use crate::history::Mark;

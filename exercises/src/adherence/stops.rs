@@ -55,3 +55,31 @@ pub fn extra<'a>(runs: impl IntoIterator<Item = &'a RunOn>, unit: DoseUnit) -> E
     let (runs, done) = runs.into_iter().fold((0, 0), add);
     Extra { runs, done: u32::try_from(done / unit.divisor()).unwrap_or(u32::MAX), unit }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::samples::run;
+    use super::*;
+
+    #[test]
+    fn where_it_stopped_is_counted_by_whole_parts() {
+        let runs = [
+            run(RunEnd::Stopped, 1),
+            run(RunEnd::Completed, 3),
+            run(RunEnd::Going, 1),
+            run(RunEnd::Trouble, 2),
+            run(RunEnd::Completed, 2),
+        ];
+        let found = stops(&runs);
+        assert_eq!((found.stopped, found.trouble, found.cut_off), (1, 1, 1));
+        assert_eq!(found.after, [(Share { done: 1, of: 3 }, 2), (Share { done: 2, of: 3 }, 1)]);
+    }
+
+    #[test]
+    fn runs_beyond_what_was_asked_for_add_up_in_whole_units() {
+        let runs = [run(RunEnd::Completed, 3), run(RunEnd::Stopped, 1)];
+        let found = extra(&runs, DoseUnit::HoldSeconds);
+        assert_eq!(found, Extra { runs: 2, done: 41, unit: DoseUnit::HoldSeconds }, "30.5 s and 10.5 s");
+        assert_eq!(extra(&[], DoseUnit::Trials), Extra { runs: 0, done: 0, unit: DoseUnit::Trials });
+    }
+}

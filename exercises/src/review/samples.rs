@@ -1,0 +1,226 @@
+//! An invented plan with its exercises and summaries, for the tests.
+
+use crate::catalogue::{
+    Catalogue, Dose, Exercise, ExerciseId, Eyes, Factor, Figure, Ladder, LadderId, Region, Rung, RungId, Sidedness,
+    Surface, Tempo, View,
+};
+use crate::history::Mark;
+use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
+use crate::plan::{Activity, AgeBand, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline};
+use crate::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
+use crate::summary::{ItemDay, PainOn, RunOn, SettledOn, StanceOn, Summary, TakenOn};
+use chrono::NaiveDate;
+use std::collections::{BTreeMap, BTreeSet};
+
+pub const HOLD: ItemId = ItemId(1);
+pub const BALANCE: ItemId = ItemId(2);
+pub const REPS: ItemId = ItemId(3);
+pub const BACK: ComplaintId = ComplaintId(1);
+pub const ANKLE: ComplaintId = ComplaintId(2);
+pub const PHONE: LogId = LogId([1; 8]);
+pub const DESK: LogId = LogId([2; 8]);
+pub const PLAN: PlanId = PlanId([7; 8]);
+
+pub const HOLD_DOSE: Dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
+pub const BALANCE_DOSE: Dose = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
+pub const REPS_DOSE: Dose =
+    Dose::Reps { sets: 2, repetitions: 8, rest_s: 60, tempo: Tempo { up_s: 2, hold_s: 0, down_s: 2 } };
+
+pub fn rung(id: &str) -> RungId {
+    RungId::new(id).expect("an id")
+}
+
+fn version(id: &str, surface: Option<Surface>, eyes: Option<Eyes>) -> Rung {
+    Rung { id: rung(id), surface, eyes, texts: BTreeMap::new(), figure: None }
+}
+
+fn ladder(id: &str, factor: Factor, rungs: Vec<Rung>) -> Ladder {
+    Ladder { id: LadderId::new(id).expect("an id"), factor, rungs }
+}
+
+pub fn exercise(id: &str, dose: Dose, side: Sidedness, ladders: Vec<Ladder>) -> Exercise {
+    let poses = Figure {
+        view: View::Side,
+        furniture: Vec::new(),
+        plumb: false,
+        contacts: Vec::new(),
+        poses: Vec::new(),
+        arrows: Vec::new(),
+        eyes: None,
+    };
+    Exercise {
+        id: ExerciseId::new(id).expect("an id"),
+        revision: 1,
+        region: Region::Ankle,
+        kind: dose.kind(),
+        side,
+        dose,
+        ladders,
+        poses,
+        texts: BTreeMap::new(),
+    }
+}
+
+/// A hold with two rungs; one-leg stance with a ladder of surfaces and one with eyes closed; a counted movement.
+pub fn catalogue() -> Catalogue {
+    let open = |id, surface| version(id, Some(surface), Some(Eyes::Open));
+    let closed = |id, surface| version(id, Some(surface), Some(Eyes::Closed));
+    let plain = |id| version(id, None, None);
+    let surfaces = vec![open("firm", Surface::Firm), open("towel", Surface::FoldedTowel), open("foam", Surface::Foam)];
+    let eyes = vec![closed("firm-closed", Surface::Firm), closed("towel-closed", Surface::FoldedTowel)];
+    let stance = vec![ladder("surface", Factor::Surface, surfaces), ladder("eyes-closed", Factor::Surface, eyes)];
+    let tall = vec![ladder("support", Factor::Support, vec![plain("wall"), plain("chair")])];
+    let stand = vec![ladder("height", Factor::Range, vec![plain("high"), plain("low")])];
+    Catalogue {
+        exercises: vec![
+            exercise("sit-tall", HOLD_DOSE, Sidedness::None, tall),
+            exercise("one-leg", BALANCE_DOSE, Sidedness::EachSide, stance),
+            exercise("stand-up", REPS_DOSE, Sidedness::None, stand),
+        ],
+    }
+}
+
+fn once_a_day() -> Schedule {
+    Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![18 * 60] } }
+}
+
+/// An item of the exercise that fits the dose.
+pub fn item(dose: Dose, side: Side) -> Item {
+    let (id, exercise, first, serves) = match dose {
+        Dose::Hold { .. } => (HOLD, "sit-tall", "wall", BACK),
+        Dose::Balance { .. } => (BALANCE, "one-leg", "firm", ANKLE),
+        Dose::Reps { .. } => (REPS, "stand-up", "high", BACK),
+    };
+    Item {
+        id,
+        exercise: ExerciseId::new(exercise).expect("an id"),
+        content: 1,
+        rung: Some(rung(first)),
+        side,
+        dose,
+        schedule: once_a_day(),
+        pain_limit: 5,
+        may_step: true,
+        serves: Some(serves),
+        note: String::new(),
+    }
+}
+
+/// By the hour from nine to eleven.
+pub fn thrice() -> Schedule {
+    Schedule { days: Days::ALL, pattern: Pattern::Every { minutes: 60, from: 9 * 60, to: 11 * 60 } }
+}
+
+/// Wednesday, 25 November 2026.
+pub fn start() -> NaiveDate {
+    NaiveDate::from_ymd_opt(2026, 11, 25).expect("a date")
+}
+
+pub fn baseline(leg: Leg, tenths: u16) -> StanceBaseline {
+    StanceBaseline { leg, surface: Surface::Firm, eyes: Eyes::Open, tenths, capped: false }
+}
+
+/// Hold three times a day, balance on both legs and the counted movement once a day, for four weeks.
+pub fn plan() -> Plan {
+    let hold = Item { schedule: thrice(), ..item(HOLD_DOSE, Side::Neither) };
+    let complaint = |id, name: &str, side, pain| Complaint { id, name: name.into(), side, pain: Some(pain) };
+    Plan {
+        id: PLAN,
+        revision: 1,
+        clinic: "Bridge Street".into(),
+        start: start(),
+        issued: start(),
+        review: start() + chrono::Duration::days(28),
+        age: Some(AgeBand::From40),
+        absent: Risk::ALL.into_iter().collect(),
+        items: vec![hold, item(BALANCE_DOSE, Side::Both), item(REPS_DOSE, Side::Neither)],
+        complaints: vec![complaint(BACK, "upper back", Side::Neither, 6), complaint(ANKLE, "ankle", Side::Right, 3)],
+        activities: vec![Activity { id: ActivityId(1), name: "turning the head".into(), rating: Some(4) }],
+        baselines: vec![baseline(Leg::Left, 220), baseline(Leg::Right, 124)],
+        aftercare: Vec::new(),
+        cleared: Vec::new(),
+    }
+}
+
+pub fn revisions(plans: impl IntoIterator<Item = Plan>) -> BTreeMap<u16, Plan> {
+    plans.into_iter().map(|plan| (plan.revision, plan)).collect()
+}
+
+/// A summary of days on each of which the program was opened, with nothing else.
+pub fn summary(log: LogId, counter: u32, from: u16, until: u16) -> Summary {
+    Summary {
+        plan: PLAN,
+        log,
+        counter,
+        from,
+        until,
+        taken: vec![TakenOn { day: 0, revision: 1, agreed: Vec::new() }],
+        seen: (from..=until).collect(),
+        days: Vec::new(),
+        runs: Vec::new(),
+        pain: Vec::new(),
+        settled: Vec::new(),
+        rated: Vec::new(),
+        alarms: Vec::new(),
+        delays: Vec::new(),
+        note: None,
+    }
+}
+
+/// An item's slots of one day.
+pub fn item_day(day: u16, item: ItemId, marks: &[Mark]) -> ItemDay {
+    let slots = marks.iter().enumerate().map(|(number, mark)| (number as u8, *mark));
+    ItemDay { day, item, revision: 1, slots: slots.collect() }
+}
+
+/// A completed live run of an item of [`plan`] at its rung and dose.
+pub fn run(n: u32, day: u16, item: ItemId, slot: Option<u8>) -> RunOn {
+    let (rung_id, dose, parts) = match item {
+        HOLD => ("wall", 30_000, 3),
+        BALANCE => ("firm", 6, 6),
+        _ => ("high", 16, 16),
+    };
+    let whole = |of| Share { done: of, of };
+    RunOn {
+        run: RunId(n),
+        day,
+        item,
+        rung: Some(rung(rung_id)),
+        slot,
+        hour: 18,
+        live: true,
+        end: RunEnd::Completed,
+        dose: whole(dose),
+        parts: whole(parts),
+        stance: (item == BALANCE).then(|| stance(&[30_000; 3], &[30_000; 3])),
+    }
+}
+
+/// Trials of both legs under a cap of 30 s on the firm floor with eyes open; a time of 30 s reached the cap.
+pub fn stance(left_ms: &[u32], right_ms: &[u32]) -> StanceOn {
+    let trial = |leg| move |held_ms: &u32| Trial {
+        leg,
+        held_ms: *held_ms,
+        end: if *held_ms >= 30_000 { TrialEnd::Target } else { TrialEnd::Touch },
+    };
+    let trials = left_ms.iter().map(trial(Leg::Left)).chain(right_ms.iter().map(trial(Leg::Right)));
+    StanceOn {
+        set_up: SetUp::OnSupport,
+        surface: Surface::Firm,
+        eyes: Eyes::Open,
+        target_s: 30,
+        trials: trials.collect(),
+    }
+}
+
+pub fn pain(n: u32, day: u16, complaint: ComplaintId, score: u8, after: Option<ItemId>) -> PainOn {
+    PainOn { n, day, complaint, score, after }
+}
+
+pub fn settled(n: u32, day: u16, complaint: ComplaintId, settled: bool) -> SettledOn {
+    SettledOn { n, day, complaint, settled }
+}
+
+pub fn days(from: u16, until: u16) -> BTreeSet<u16> {
+    (from..=until).collect()
+}
