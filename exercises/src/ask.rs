@@ -1,7 +1,7 @@
 //! What the person is asked, as rarely as the rules need it.
 //!
 //! Pain once a day for each complaint, after the day's last hold and after each balance or repetition run; "settled by this
-//! morning?" at the next day's first opening after pain of 4 or more; named activities weekly and before the visit.
+//! morning?" at the next day's first opening after any pain; named activities weekly and before the visit.
 
 use crate::catalogue::{Catalogue, Kind};
 use crate::history::History;
@@ -11,7 +11,8 @@ use crate::run::Run;
 use crate::time::Stamp;
 
 /// From this pain on the next morning is asked about (Silbernagel 2007, AJSM 35:897-906: pain must settle by next morning).
-pub const ASK_MORNING_FROM: u8 = 4;
+/// A step forward needs the answer too, and it is only proposed after pain of 3 or less; without pain nothing can settle.
+pub const ASK_MORNING_FROM: u8 = 1;
 /// Named activities are asked about every so many days.
 pub const ACTIVITY_DAYS: i64 = 7;
 
