@@ -28,5 +28,5 @@ pub mod chart;
 pub mod ask;
 pub mod today;
 pub mod thread;
-/// Trend, proportion, symmetry and pain rules for one person's short, noisy series.
 pub mod statistics;
+pub mod sway;

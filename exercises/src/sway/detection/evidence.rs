@@ -1,0 +1,114 @@
+//! What the horizontal signal says about a candidate.
+
+use crate::statistics::median;
+use crate::sway::{
+    axes::{Axes, along},
+    filter::zero_phase_axes,
+    grid::Grid,
+    parameters::{FC_LEAN, SUPPORT_PRE, SUPPORT_SHIFT},
+};
+
+/// Grid points up to an event in which a large swing counts: one second.
+const PRE: usize = 100;
+/// Lean before: from 2.0 to 1.0 s before the event.
+const BEFORE: (usize, usize) = (200, 100);
+/// Lean after: from 0.3 to 1.0 s after the event.
+const AFTER: (usize, usize) = (30, 100);
+/// With less than 0.4 s to follow there is no lean after.
+const FOLLOW: usize = 40;
+
+pub(super) struct Evidence {
+    /// Distance of each point from the trial's median, at 10 Hz.
+    distance: Vec<f64>,
+    /// Horizontal signal at 1 Hz.
+    lean: [Vec<f64>; 2],
+}
+
+/// Whether one of the two is large enough.
+pub(super) fn supports(pre: f64, shift: f64) -> bool {
+    pre > SUPPORT_PRE || shift > SUPPORT_SHIFT
+}
+
+impl Evidence {
+    /// From the horizontal signal at 10 Hz; `None` without a point inside the trial.
+    pub(super) fn of(
+        grid: &Grid,
+        axes: &Axes,
+        wide: [Vec<f64>; 2],
+        inside: &[usize],
+    ) -> Option<Evidence> {
+        let middle =
+            |signal: &[f64]| median(&inside.iter().map(|&k| signal[k]).collect::<Vec<_>>());
+        let (x, y) = (middle(&wide[0])?, middle(&wide[1])?);
+        let points = wide[0].iter().zip(&wide[1]);
+        let distance = points.map(|(ml, ap)| length(ml - x, ap - y)).collect();
+        let [x, y, z] = &grid.axes;
+        let slow = zero_phase_axes(FC_LEAN, [x, y, z]);
+        Some(Evidence {
+            distance,
+            lean: [along(&slow, axes.ml), along(&slow, axes.ap)],
+        })
+    }
+
+    /// Largest distance in the second up to point `at`, m/s2.
+    pub(super) fn pre(&self, at: usize) -> f64 {
+        let from = at.saturating_sub(PRE);
+        self.distance[from..=at].iter().copied().fold(0.0, f64::max)
+    }
+
+    /// Change of the mean lean around point `at`, m/s2.
+    pub(super) fn shift(&self, at: usize) -> f64 {
+        let count = self.distance.len();
+        let before = (at.saturating_sub(BEFORE.0), at.saturating_sub(BEFORE.1));
+        let after = (at + AFTER.0, (at + AFTER.1).min(count));
+        if at + FOLLOW >= count || before.0 == before.1 {
+            return 0.0;
+        }
+        let mean = |signal: &[f64], (from, to): (usize, usize)| {
+            signal[from..to].iter().sum::<f64>() / (to - from) as f64
+        };
+        let change = |signal: &[f64]| mean(signal, after) - mean(signal, before);
+        length(change(&self.lean[0]), change(&self.lean[1]))
+    }
+}
+
+fn length(x: f64, y: f64) -> f64 {
+    libm::sqrt(x * x + y * y)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn stepping_at(place: usize, count: usize) -> Evidence {
+        let step: Vec<f64> = (0..count)
+            .map(|k| if k < place { 0.0 } else { 0.5 })
+            .collect();
+        Evidence {
+            distance: step.clone(),
+            lean: [step, vec![0.0; count]],
+        }
+    }
+
+    #[test]
+    fn a_step_is_seen_as_a_shift_of_its_size() {
+        let evidence = stepping_at(500, 1000);
+        assert_eq!(evidence.shift(500), 0.5);
+        assert_eq!(evidence.pre(499), 0.0);
+        assert_eq!(evidence.pre(500), 0.5);
+        assert_eq!(evidence.pre(600), 0.5);
+    }
+
+    #[test]
+    fn too_near_an_end_there_is_no_shift() {
+        let evidence = stepping_at(500, 540);
+        assert_eq!(evidence.shift(500), 0.0);
+        assert_eq!(evidence.shift(499), 0.5);
+        assert_eq!(stepping_at(50, 1000).shift(50), 0.0);
+    }
+
+    #[test]
+    fn either_is_support() {
+        assert!(supports(0.61, 0.0) && supports(0.0, 0.26) && !supports(0.6, 0.25));
+    }
+}

@@ -1,0 +1,154 @@
+//! Spectra by Welch's method, and the figures of a spectrum.
+//!
+//! Periodic Hann window of L = min(N, 1000) points, half overlapped, the mean of each segment removed, one-sided density
+//! (Welch 1967, IEEE Trans Audio Electroacoust 15:70-73). Sums run over 0.15 to 5.0 Hz. So few frequencies are needed
+//! (49) that each is summed directly; no fast transform is used.
+//!
+//! With m_k the sum of f^k P df: power m0; centroidal frequency sqrt(m2/m0); frequency dispersion sqrt(1 - m1^2/(m0 m2));
+//! f50 and f95 where the running sum reaches 50 and 95 % of m0, linear within the bin (Prieto 1996, IEEE Trans Biomed
+//! Eng 43:956-966).
+
+use crate::sway::parameters::{BAND_HIGH, BAND_LOW, FS, WELCH};
+use core::f64::consts::PI;
+
+/// Figures of one spectrum.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Spectrum {
+    /// Power in the band, m2/s4.
+    pub pwr: f64,
+    /// Centroidal frequency, Hz; `None` from coarse steps.
+    pub cf: Option<f64>,
+    /// Median frequency, Hz.
+    pub f50: f64,
+    /// Frequency below which 95 % of the power lies, Hz; `None` from coarse steps.
+    pub f95: Option<f64>,
+    /// Frequency dispersion, 0 (one frequency) to 1.
+    pub fd: f64,
+}
+
+/// Power density over the bins of the band.
+pub(super) struct Density {
+    /// Width of a bin, Hz.
+    pub(super) df: f64,
+    /// Number of the first bin in the band; its frequency is that many times `df`.
+    pub(super) first: usize,
+    /// One-sided density, m2/s4/Hz.
+    pub(super) power: Vec<f64>,
+}
+
+/// The density of a signal that is not empty.
+pub(super) fn density(signal: &[f64]) -> Density {
+    let length = signal.len().min(WELCH);
+    let df = FS / length as f64;
+    let first = (BAND_LOW / df - 1e-9).ceil() as usize;
+    let last = ((BAND_HIGH / df + 1e-9).floor() as usize).min(length / 2);
+    let turns: Vec<f64> = (0..length)
+        .map(|k| 2.0 * PI * k as f64 / length as f64)
+        .collect();
+    let (cos, sin): (Vec<f64>, Vec<f64>) = turns
+        .iter()
+        .map(|&turn| (libm::cos(turn), libm::sin(turn)))
+        .unzip();
+    let hann: Vec<f64> = cos.iter().map(|cos| 0.5 - 0.5 * cos).collect();
+    let weight: f64 = hann.iter().map(|w| w * w).sum();
+    let mut power = vec![0.0; (last + 1).saturating_sub(first)];
+    let segments: Vec<&[f64]> = signal
+        .windows(length)
+        .step_by(length - length / 2)
+        .collect();
+    for segment in &segments {
+        let mean = segment.iter().sum::<f64>() / length as f64;
+        let tapered: Vec<f64> = segment
+            .iter()
+            .zip(&hann)
+            .map(|(x, w)| (x - mean) * w)
+            .collect();
+        for (into, bin) in power.iter_mut().zip(first..) {
+            *into += squared_size(&tapered, bin, &cos, &sin);
+        }
+    }
+    let scale = 2.0 / (FS * weight * segments.len() as f64);
+    power.iter_mut().for_each(|value| *value *= scale);
+    Density { df, first, power }
+}
+
+/// |sum of x e^(-2 pi i bin k/L)|^2, the turn looked up: it repeats after L steps.
+fn squared_size(x: &[f64], bin: usize, cos: &[f64], sin: &[f64]) -> f64 {
+    let (mut re, mut im, mut at) = (0.0, 0.0, 0);
+    for value in x {
+        re += value * cos[at];
+        im += value * sin[at];
+        at = (at + bin) % cos.len();
+    }
+    re * re + im * im
+}
+
+impl Density {
+    /// The figures; `None` where there is no power at all, or no end of it.
+    pub(super) fn figures(&self) -> Option<Spectrum> {
+        let moment = |order: u32| -> f64 {
+            let terms = self.power.iter().zip(self.first..).map(|(power, bin)| {
+                let frequency = bin as f64 * self.df;
+                (0..order).fold(*power, |product, _| product * frequency)
+            });
+            terms.sum::<f64>() * self.df
+        };
+        let (m0, m1, m2) = (moment(0), moment(1), moment(2));
+        if !(m0 > 0.0 && m2.is_finite()) {
+            return None;
+        }
+        Some(Spectrum {
+            pwr: m0,
+            cf: Some(libm::sqrt(m2 / m0)),
+            f50: self.reaches(0.5 * m0)?,
+            f95: Some(self.reaches(0.95 * m0)?),
+            fd: libm::sqrt((1.0 - m1 * m1 / (m0 * m2)).max(0.0)),
+        })
+    }
+
+    /// The frequency at which the running sum reaches `target`.
+    fn reaches(&self, target: f64) -> Option<f64> {
+        let mut below = 0.0;
+        for (power, bin) in self.power.iter().zip(self.first..) {
+            let here = below + power * self.df;
+            if here >= target {
+                let start = bin as f64 * self.df - self.df;
+                return Some(start + self.df * (target - below) / (here - below));
+            }
+            below = here;
+        }
+        None
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn wave(size: f64, hz: f64, points: usize) -> Vec<f64> {
+        (0..points)
+            .map(|k| size * libm::sin(2.0 * PI * hz * k as f64 / FS))
+            .collect()
+    }
+
+    #[test]
+    fn the_band_has_49_bins() {
+        let got = density(&wave(1.0, 1.0, 2000));
+        assert_eq!((got.first, got.power.len()), (2, 49));
+    }
+
+    #[test]
+    fn a_wave_has_its_power_and_frequency() {
+        let got = density(&wave(0.4, 1.3, 2751)).figures().expect("power");
+        assert!((got.pwr - 0.08).abs() < 1e-6);
+        assert!((got.cf.expect("fine steps") - 1.3).abs() < 5e-3);
+        assert!((got.f50 - 1.25).abs() < 0.06);
+    }
+
+    #[test]
+    fn silence_has_no_spectrum() {
+        assert_eq!(density(&[0.0; 2000]).figures(), None);
+        assert_eq!(density(&[f64::MAX, -f64::MAX].repeat(1000)).figures(), None);
+    }
+}
