@@ -1,5 +1,6 @@
 //! Puts values into the places of a text.
 
+#[cfg(test)]
 use std::collections::BTreeSet;
 use std::fmt::Display;
 
@@ -34,6 +35,7 @@ fn one(place: &str, values: &[(&str, &dyn Display)]) -> String {
 }
 
 /// The names of a text's places.
+#[cfg(test)]
 pub fn places(text: &str) -> BTreeSet<&str> {
     let braces = text.split('{').skip(1).filter_map(|part| part.split_once('}'));
     braces.map(|(place, _)| place.split('|').next().unwrap_or_default()).collect()

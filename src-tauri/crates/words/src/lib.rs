@@ -5,12 +5,14 @@
 //! domain values stand in [`phrase`]; refusals, each as fault and advice, in [`failure`].
 #![forbid(unsafe_code)]
 
+mod date;
 mod en;
 mod es;
 pub mod failure;
 mod fill;
 mod key;
 pub mod phrase;
+pub mod review;
 
 pub use exercises::catalogue::Lang;
 pub use key::Key;

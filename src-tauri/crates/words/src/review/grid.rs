@@ -1,0 +1,63 @@
+//! The days' strings for a terminal: a column a day, a row a time, weeks apart.
+
+use crate::Words;
+use exercises::history::Mark;
+use exercises::id::ItemId;
+use exercises::review::DayString;
+use chrono::{Datelike, Weekday};
+use std::collections::BTreeSet;
+
+/// Most days that fit beside the times.
+const MOST_DAYS: usize = 56;
+
+impl Words {
+    /// One item's last days; empty where it had no slot. `●` done, `◐` in part, `○` left out, `-` excused, `x` held back,
+    /// `.` passed by, `:` no record, a blank where nothing was asked for.
+    pub(super) fn string_rows(self, days: &[DayString], item: ItemId) -> Vec<String> {
+        let days = &days[days.len().saturating_sub(MOST_DAYS)..];
+        let knots = days.iter().flat_map(|day| day.knots.iter().filter(|knot| knot.item == item));
+        let minutes: BTreeSet<u16> = knots.map(|knot| knot.minute).collect();
+        if minutes.is_empty() {
+            return Vec::new();
+        }
+        let mut rows = vec![format!("      {}", self.week_starts(days))];
+        rows.extend(minutes.into_iter().map(|minute| {
+            let cells = days.iter().enumerate().map(|(place, day)| {
+                let gap = if place > 0 && day.date.weekday() == Weekday::Mon { " " } else { "" };
+                let knot = day.knots.iter().find(|knot| (knot.item, knot.minute) == (item, minute));
+                format!("{gap}{}", knot.map_or(' ', |knot| if day.seen { sign(knot.mark) } else { ':' }))
+            });
+            format!("{} {}", self.minute(minute), cells.collect::<String>()).trim_end().to_owned()
+        }));
+        rows
+    }
+
+    /// Dates over the first day and each Monday, where the one before leaves room.
+    fn week_starts(self, days: &[DayString]) -> String {
+        let mut line = String::new();
+        let mut column = 0;
+        for (place, day) in days.iter().enumerate() {
+            let monday = day.date.weekday() == Weekday::Mon;
+            column += usize::from(place > 0 && monday);
+            let free = line.chars().count();
+            if (place == 0 || monday) && (free < column || column == 0) {
+                line.push_str(&" ".repeat(column - free));
+                line.push_str(&self.date_short(day.date));
+            }
+            column += 1;
+        }
+        line
+    }
+}
+
+fn sign(mark: Mark) -> char {
+    match mark {
+        Mark::Done => '●',
+        Mark::Partly(_) => '◐',
+        Mark::LeftOut(_) => '○',
+        Mark::Excused(_) => '-',
+        Mark::HeldBack => 'x',
+        Mark::PassedBy => '.',
+        Mark::Due | Mark::ToCome | Mark::NoSuchHour => ' ',
+    }
+}

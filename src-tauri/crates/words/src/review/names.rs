@@ -1,0 +1,91 @@
+//! What a review's numbers stand for: names of items, complaints and activities, in the plan in force or an earlier one.
+
+use super::Say;
+use crate::Words;
+use exercises::catalogue::{Exercise, ExerciseId, RungId};
+use exercises::id::{ActivityId, ComplaintId, ItemId};
+use exercises::plan::{Item, Leg, Plan, Side};
+use wire::clinic::ReviewPage;
+
+/// Looks names up.
+#[derive(Debug, Clone, Copy)]
+pub struct Names<'a> {
+    words: Words,
+    plan: Option<&'a Plan>,
+    earlier: &'a [Plan],
+    exercises: &'a [Exercise],
+}
+
+impl<'a> Names<'a> {
+    /// The names of a review page.
+    pub fn of(words: Words, page: &'a ReviewPage) -> Names<'a> {
+        Names { words, plan: page.plan.as_ref(), earlier: &page.earlier, exercises: &page.exercises }
+    }
+
+    /// The names of one plan.
+    pub fn of_plan(words: Words, plan: &'a Plan, exercises: &'a [Exercise]) -> Names<'a> {
+        Names { words, plan: Some(plan), earlier: &[], exercises }
+    }
+
+    fn plans(&self) -> impl Iterator<Item = &'a Plan> + use<'a> {
+        self.plan.into_iter().chain(self.earlier)
+    }
+
+    /// The item, as the newest revision that has it says.
+    pub fn find(&self, id: ItemId) -> Option<&'a Item> {
+        self.plans().find_map(|plan| plan.item(id))
+    }
+
+    /// "Stand on one leg, left".
+    pub fn item(&self, id: ItemId) -> String {
+        let Some(item) = self.find(id) else { return self.words.said(Say::SomeItem, &[("n", &id)]) };
+        let name = self.exercise(&item.exercise);
+        match item.side {
+            Side::Left | Side::Right => format!("{name}, {}", self.words.side(item.side)),
+            Side::Both | Side::Neither => name,
+        }
+    }
+
+    /// The exercise's name; its id where the catalogue does not know it.
+    pub fn exercise(&self, id: &ExerciseId) -> String {
+        let known = self.known(id).and_then(|exercise| exercise.text(self.words.lang));
+        known.map_or_else(|| id.to_string(), |texts| texts.name.clone())
+    }
+
+    /// The exercise, where the catalogue knows it.
+    pub fn known(&self, id: &ExerciseId) -> Option<&'a Exercise> {
+        self.exercises.iter().find(|exercise| exercise.id == *id)
+    }
+
+    /// The rung's name; its id where the catalogue does not know it.
+    pub fn rung(&self, exercise: &ExerciseId, rung: &RungId) -> String {
+        let known = self.known(exercise).and_then(|exercise| exercise.rung(rung)?.text(self.words.lang));
+        known.map_or_else(|| rung.to_string(), |texts| texts.name.clone())
+    }
+
+    /// "upper back, left".
+    pub fn complaint(&self, id: ComplaintId) -> String {
+        let named = self.plans().find_map(|plan| plan.complaints.iter().find(|complaint| complaint.id == id));
+        match named {
+            None => self.words.said(Say::SomeComplaint, &[("n", &id)]),
+            Some(complaint) if complaint.side == Side::Neither => complaint.name.clone(),
+            Some(complaint) => format!("{}, {}", complaint.name, self.words.side(complaint.side)),
+        }
+    }
+
+    /// In the patient's words.
+    pub fn activity(&self, id: ActivityId) -> String {
+        let named = self.plans().find_map(|plan| plan.activities.iter().find(|activity| activity.id == id));
+        named.map_or_else(|| self.words.said(Say::SomeActivity, &[("n", &id)]), |activity| activity.name.clone())
+    }
+}
+
+impl Words {
+    /// "left", "right", of a leg whose noun is clear.
+    pub fn leg_short(self, leg: Leg) -> &'static str {
+        self.side(match leg {
+            Leg::Left => Side::Left,
+            Leg::Right => Side::Right,
+        })
+    }
+}

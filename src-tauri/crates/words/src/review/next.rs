@@ -1,0 +1,110 @@
+//! What next: a proposal and its reason.
+
+use super::adherence::on;
+use super::{Names, Say};
+use crate::Words;
+use chrono::NaiveDate;
+use exercises::catalogue::Dose;
+use exercises::suggest::{Advice, Hindrance, Reason, Step, Suggestion};
+
+/// A proposal in words.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct StepWords {
+    /// "Advance".
+    pub advice: String,
+    /// "to 15 seconds a hold"; empty where nothing changes.
+    pub step: String,
+    /// "The target was met in two sessions in a row, with little pain."
+    pub reason: String,
+}
+
+impl StepWords {
+    /// "Advance to 15 seconds a hold".
+    pub fn line(&self) -> String {
+        if self.step.is_empty() { self.advice.clone() } else { format!("{} {}", self.advice, self.step) }
+    }
+}
+
+impl Words {
+    /// A proposal in words.
+    pub fn suggestion(self, suggestion: &Suggestion, names: Names<'_>, start: NaiveDate) -> StepWords {
+        StepWords {
+            advice: self.advice(&suggestion.advice).to_owned(),
+            step: self.step(suggestion, names),
+            reason: self.reason(&suggestion.reason, start),
+        }
+    }
+
+    /// "Advance".
+    pub fn advice(self, advice: &Advice) -> &'static str {
+        self.say(match advice {
+            Advice::Advance(_) => Say::Advance,
+            Advice::Keep => Say::Keep,
+            Advice::StepBack(_) => Say::StepBack,
+            Advice::StopAndTalk => Say::StopAndTalk,
+        })
+    }
+
+    /// "to 15 seconds a hold"; empty where nothing changes.
+    pub fn step(self, suggestion: &Suggestion, names: Names<'_>) -> String {
+        let Some(step) = suggestion.step() else { return String::new() };
+        let by = |value: u16, by: i16| value.saturating_add_signed(by);
+        let (what, n) = match (step, suggestion.dose) {
+            (Step::Rung(rung), _) => {
+                let exercise = names.find(suggestion.item).map(|item| &item.exercise);
+                let name = exercise.map_or_else(|| rung.to_string(), |exercise| names.rung(exercise, rung));
+                return self.said(Say::ToRung, &[("rung", &name)]);
+            }
+            (Step::HoldSeconds(more), Dose::Hold { hold_s, .. }) => (Say::ToHoldSeconds, by(hold_s, *more)),
+            (Step::Repetitions(more), Dose::Hold { repetitions, .. }) => (Say::ToHolds, by(repetitions.into(), *more)),
+            (Step::Repetitions(more), Dose::Reps { repetitions, .. }) => {
+                (Say::ToRepetitions, by(repetitions.into(), *more))
+            }
+            (Step::TargetSeconds(more), Dose::Balance { target_s, .. }) => (Say::ToTarget, by(target_s, *more)),
+            (Step::Trials(more), Dose::Balance { trials, .. }) => (Say::ToTrials, by(trials.into(), *more)),
+            _ => return String::new(),
+        };
+        self.said(what, &[("n", &n)])
+    }
+
+    /// Why, one sentence.
+    pub fn reason(self, reason: &Reason, start: NaiveDate) -> String {
+        let what = match reason {
+            Reason::Alarm { trouble, .. } => {
+                let trouble = self.trouble_noted(*trouble).to_lowercase();
+                return self.said(Say::WhyAlarm, &[("trouble", &trouble)]);
+            }
+            Reason::PainTooHigh { score, limit } => {
+                return self.said(Say::WhyPainTooHigh, &[("score", score), ("limit", limit)]);
+            }
+            Reason::PainRising(rise) => {
+                let [base, before, last] = [rise.base, rise.week_before, rise.last_week].map(|value| self.number(value));
+                return self.said(Say::WhyPainRising, &[("base", &base), ("before", &before), ("last", &last)]);
+            }
+            Reason::PainBetween { score } => return self.said(Say::WhyPainBetween, &[("score", score)]),
+            Reason::TooFewSessions { sessions } => return self.said(Say::WhyTooFewSessions, &[("n", sessions)]),
+            Reason::StepThisWeek { stepped } => {
+                return self.said(Say::WhyStepThisWeek, &[("date", &self.date(on(start, *stepped)))]);
+            }
+            Reason::NotSettled => Say::WhyNotSettled,
+            Reason::MissedTwice => Say::WhyMissedTwice,
+            Reason::MetTwice => Say::WhyMetTwice,
+            Reason::MetOnce => Say::WhyMetOnce,
+            Reason::NotMet => Say::WhyNotMet,
+            Reason::PainUnanswered => Say::WhyPainUnanswered,
+            Reason::MorningUnanswered => Say::WhyMorningUnanswered,
+            Reason::Hindered(hindrance) => hindered(*hindrance),
+        };
+        self.say(what).to_owned()
+    }
+}
+
+fn hindered(hindrance: Hindrance) -> Say {
+    match hindrance {
+        Hindrance::AtTheTop => Say::WhyAtTheTop,
+        Hindrance::GateClosed => Say::WhyGateClosed,
+        Hindrance::SoftAndClosed => Say::WhySoftAndClosed,
+        Hindrance::EyesApart => Say::WhyEyesApart,
+        Hindrance::Unknown => Say::WhyUnknown,
+    }
+}

@@ -1,0 +1,198 @@
+//! A patient of an invented clinic: four weeks of hourly holds that break off, and balance that gets better.
+
+use chrono::{Duration, NaiveDate};
+use exercises::alarm::Trouble;
+use exercises::catalogue::{
+    Catalogue, Dose, Exercise, ExerciseId, Eyes, Factor, Figure, Ladder, LadderId, Lang, Region, Rung, RungId, RungTexts,
+    Sidedness, Surface, Texts, View,
+};
+use exercises::draft::first;
+use exercises::history::Mark;
+use exercises::id::{ComplaintId, ItemId, LogId, PlanId, RunId};
+use exercises::log::Barrier;
+use exercises::plan::{Activity, Complaint, Leg, Plan, Side, StanceBaseline};
+use exercises::review::build;
+use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
+use exercises::summary::{AlarmOn, ItemDay, PainOn, RatedOn, RunOn, StanceOn, Summary, TakenOn, WeekDelay};
+use std::collections::BTreeMap;
+use wire::clinic::ReviewPage;
+
+fn start() -> NaiveDate {
+    NaiveDate::from_ymd_opt(2026, 10, 26).expect("a Monday")
+}
+
+fn exercise(id: &str, names: [&str; 2], dose: Dose, side: Sidedness, rungs: &[(&str, &str, Option<Surface>)]) -> Exercise {
+    let rung = |(id, name, surface): &(&str, &str, Option<Surface>)| Rung {
+        id: RungId::new(*id).expect("an id"),
+        surface: *surface,
+        eyes: surface.map(|_| Eyes::Open),
+        texts: Lang::ALL.into_iter().map(|lang| (lang, RungTexts { name: (*name).into(), change: String::new() })).collect(),
+        figure: None,
+    };
+    let texts = |name: &str| Texts {
+        name: name.into(),
+        purpose: String::new(),
+        set_up: String::new(),
+        steps: Vec::new(),
+        should_feel: String::new(),
+        should_not_feel: String::new(),
+        mistakes: Vec::new(),
+        cautions: Vec::new(),
+        stop_signs: Vec::new(),
+    };
+    Exercise {
+        id: ExerciseId::new(id).expect("an id"),
+        revision: 1,
+        region: Region::NeckUpperBack,
+        kind: dose.kind(),
+        side,
+        dose,
+        ladders: vec![Ladder {
+            id: LadderId::new("only").expect("an id"),
+            factor: Factor::Support,
+            rungs: rungs.iter().map(rung).collect(),
+        }],
+        poses: Figure {
+            view: View::Side,
+            furniture: Vec::new(),
+            plumb: false,
+            contacts: Vec::new(),
+            poses: Vec::new(),
+            arrows: Vec::new(),
+            eyes: None,
+        },
+        texts: [(Lang::En, texts(names[0])), (Lang::Es, texts(names[1]))].into(),
+    }
+}
+
+pub fn exercises() -> Vec<Exercise> {
+    let hold = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
+    let balance = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
+    vec![
+        exercise(
+            "sit-tall",
+            ["Sit tall, chin back", "Siéntese alto, barbilla atrás"],
+            hold,
+            Sidedness::None,
+            &[("wall", "Back against a wall", None), ("chair", "Back free", None)],
+        ),
+        exercise(
+            "one-leg",
+            ["Stand on one leg", "De pie sobre una pierna"],
+            balance,
+            Sidedness::EachSide,
+            &[("firm", "Firm floor", Some(Surface::Firm)), ("cushion", "Cushion", Some(Surface::Cushion))],
+        ),
+    ]
+}
+
+pub fn plan() -> Plan {
+    let mut draft = first(PlanId([5; 8]), "Mill Lane", start());
+    for exercise in exercises() {
+        draft.add(&exercise).expect("room");
+    }
+    let mut plan = draft.plan;
+    plan.complaints = vec![Complaint { id: ComplaintId(1), name: "upper back".into(), side: Side::Left, pain: Some(7) }];
+    plan.items[1].serves = Some(ComplaintId(1));
+    plan.activities =
+        vec![Activity { id: exercises::id::ActivityId(1), name: "carry the shopping".into(), rating: Some(3) }];
+    plan.baselines = vec![
+        StanceBaseline { leg: Leg::Left, surface: Surface::Firm, eyes: Eyes::Open, tenths: 124, capped: false },
+        StanceBaseline { leg: Leg::Right, surface: Surface::Firm, eyes: Eyes::Open, tenths: 450, capped: true },
+    ];
+    plan
+}
+
+/// Four weeks: kept until day 11, then little; the weekend of the third week without any record.
+fn summary(plan: &Plan) -> Summary {
+    let days: Vec<u16> = (0..28).collect();
+    let workday = |day: &&u16| **day % 7 < 5;
+    let holds = days.iter().filter(workday).map(|day| ItemDay {
+        day: *day,
+        item: ItemId(1),
+        revision: 1,
+        slots: (0..9).map(|number| (number, mark(*day, number))).collect(),
+    });
+    let evenings = days.iter().map(|day| ItemDay {
+        day: *day,
+        item: ItemId(2),
+        revision: 1,
+        slots: vec![(0, if stood(*day) { Mark::Done } else { Mark::PassedBy })],
+    });
+    Summary {
+        plan: plan.id,
+        log: LogId([3; 8]),
+        counter: 1,
+        from: 0,
+        until: 27,
+        taken: vec![TakenOn { day: 0, revision: 1, agreed: Vec::new() }],
+        seen: days.iter().copied().filter(|day| !matches!(day, 19 | 20)).collect(),
+        days: holds.chain(evenings).collect(),
+        runs: days.iter().filter(|day| stood(**day)).map(|day| trials(*day)).collect(),
+        pain: days.iter().map(|day| pain(*day)).collect(),
+        settled: Vec::new(),
+        rated: vec![RatedOn { n: 900, day: 26, activity: exercises::id::ActivityId(1), score: 7 }],
+        alarms: vec![AlarmOn { n: 901, day: 18, trouble: Trouble::NearlyFell, item: Some(ItemId(2)) }],
+        delays: vec![WeekDelay { week: 3, runs: 9, lower_s: 120, median_s: 300, upper_s: 720 }],
+        note: Some("The <chair> at work was changed.".into()),
+    }
+}
+
+fn mark(day: u16, number: u8) -> Mark {
+    match (day, number) {
+        (0..=11, 4) => Mark::Partly(Share { done: 2, of: 3 }),
+        (0..=11, _) => Mark::Done,
+        (_, 0 | 1) => Mark::Done,
+        (_, 5) => Mark::LeftOut(Barrier::NoPlace),
+        (_, 6) => Mark::LeftOut(Barrier::Pain),
+        _ => Mark::PassedBy,
+    }
+}
+
+fn stood(day: u16) -> bool {
+    !matches!(day, 19 | 20) && day % 5 != 4
+}
+
+fn trials(day: u16) -> RunOn {
+    let trial = |leg, seconds: u32| Trial { leg, held_ms: seconds * 1000, end: TrialEnd::Touch };
+    let left = 8 + u32::from(day) / 2;
+    RunOn {
+        run: RunId(u32::from(day) + 1),
+        day,
+        item: ItemId(2),
+        rung: Some(RungId::new("firm").expect("an id")),
+        slot: Some(0),
+        hour: 18,
+        live: true,
+        end: RunEnd::Completed,
+        dose: Share { done: 6, of: 6 },
+        parts: Share { done: 6, of: 6 },
+        stance: Some(StanceOn {
+            set_up: SetUp::OnSupport,
+            surface: Surface::Firm,
+            eyes: Eyes::Open,
+            target_s: 30,
+            trials: vec![trial(Leg::Left, left), trial(Leg::Right, 24 + u32::from(day % 3))],
+        }),
+    }
+}
+
+fn pain(day: u16) -> PainOn {
+    PainOn { n: u32::from(day) + 100, day, complaint: ComplaintId(1), score: if day < 10 { 6 } else { 3 }, after: None }
+}
+
+/// The page after four weeks.
+pub fn page() -> ReviewPage {
+    let plan = plan();
+    let catalogue = Catalogue { exercises: exercises() };
+    let revisions = BTreeMap::from([(1, plan.clone())]);
+    ReviewPage {
+        code: "K17".into(),
+        name: Some("Ana".into()),
+        today: start() + Duration::days(28),
+        review: build(&revisions, &catalogue, &[summary(&plan)]),
+        plan: Some(plan),
+        earlier: Vec::new(),
+        exercises: catalogue.exercises,
+    }
+}

@@ -1,0 +1,157 @@
+use super::samples::{page, plan};
+use super::*;
+use exercises::alarm::Trouble;
+use exercises::id::ItemId;
+use exercises::suggest::{Advice, Hindrance, Reason, Step, Suggestion};
+use std::collections::BTreeSet;
+
+const EN: Words = Words::new(Lang::En);
+const ES: Words = Words::new(Lang::Es);
+
+#[test]
+fn both_languages_fill_the_same_places() {
+    for what in Say::ALL {
+        assert_eq!(fill::places(EN.say(*what)), fill::places(ES.say(*what)), "{what:?} has other places in Spanish");
+    }
+}
+
+#[test]
+fn no_sentence_is_empty_untidy_or_loud() {
+    for what in Say::ALL {
+        for text in [EN.say(*what), ES.say(*what)] {
+            assert!(!text.is_empty() && text.trim() == text && !text.contains("  "), "{what:?}: {text:?}");
+            assert!(!text.contains('!'), "{what:?} shouts: {text:?}");
+        }
+    }
+}
+
+#[test]
+fn the_whole_review_fills_every_place_and_keeps_its_width() {
+    for words in [EN, ES] {
+        let text = words.review_text(&page());
+        assert!(!text.contains('{') && !text.contains('}'), "an open place in\n{text}");
+        let widest = text.lines().map(|line| line.chars().count()).max();
+        assert!(widest <= Some(90), "{widest:?} columns in\n{text}");
+    }
+}
+
+#[test]
+fn the_answers_stand_in_the_order_of_the_questions() {
+    let text = EN.review_text(&page());
+    let at = |question| text.find(&EN.question(question).to_uppercase()).unwrap_or_else(|| panic!("{question:?} in\n{text}"));
+    use Question::*;
+    let places = [Alarms, Done, Pain, Balance, Activities, Barriers, Next, Notes].map(at);
+    assert!(places.is_sorted(), "{places:?}");
+}
+
+#[track_caller]
+fn says(text: &str, part: &str) {
+    let flat = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(flat.contains(part), "no “{part}” in\n{text}");
+}
+
+#[test]
+fn four_weeks_of_an_invented_patient_read_as_they_went() {
+    let text = EN.review_text(&page());
+    says(&text, "28 days since 26 October; 2 exercises; visit today");
+    says(&text, "Nearly fell, on 13 November, during Stand on one leg. All balance has been held back since.");
+    says(&text, "Broke off on 9 November");
+    says(&text, "Better, 6 to 3: 3 points less, 50 %.");
+    says(&text, "At the visit: 7 (26 October).");
+    says(&text, "Left: rising,");
+    says(&text, "Better, 3 to 7. A change counts from 3 points on.");
+    says(&text, "it hurt, or I feared it would");
+    says(&text, "The <chair> at work was changed.");
+    says(&text, "26 October, firm floor, eyes open: left 12.4 s, right 45 s or more.");
+    says(&text, "half of the runs began 2 to 12 minutes after the reminder");
+}
+
+#[test]
+fn the_strings_show_the_hour_and_the_day_at_which_it_broke_off() {
+    let text = EN.review_text(&page());
+    let row = |time: &str| {
+        let line = text.lines().find(|line| line.trim_start().starts_with(time)).unwrap_or_else(|| panic!("{time} in\n{text}"));
+        line.trim_start().to_owned()
+    };
+    assert_eq!(row("09:00"), "09:00 ●●●●●   ●●●●●   ●●●●●   ●●●●●");
+    assert_eq!(row("13:00"), "13:00 ◐◐◐◐◐   ◐◐◐◐◐   .....   .....");
+    assert_eq!(row("14:00"), "14:00 ●●●●●   ●●●●●   ○○○○○   ○○○○○");
+    assert_eq!(row("18:00"), "18:00 ●●●●.●● ●●.●●●● .●●●●:: ●●●.●●●");
+}
+
+#[test]
+fn before_any_summary_it_says_so_and_nothing_else() {
+    let empty = wire::clinic::ReviewPage { review: None, ..page() };
+    let text = EN.review_text(&empty);
+    says(&text, "No summary has come yet.");
+    assert_eq!(text.lines().count(), 3, "{text}");
+    let none = wire::clinic::ReviewPage { plan: None, review: None, ..page() };
+    says(&EN.review_text(&none), "There is no plan yet.");
+}
+
+#[test]
+fn an_item_of_an_earlier_plan_keeps_its_name() {
+    let mut page = page();
+    let old = page.plan.clone().expect("a plan");
+    page.plan.as_mut().expect("a plan").items.clear();
+    assert_eq!(Names::of(EN, &page).item(ItemId(1)), "exercise 1", "nobody knows it any more");
+    page.earlier = vec![old];
+    assert_eq!(Names::of(EN, &page).item(ItemId(1)), "Sit tall, chin back");
+    assert_eq!(Names::of(ES, &page).item(ItemId(1)), "Siéntese alto, barbilla atrás");
+}
+
+fn suggestion(advice: Advice, reason: Reason) -> Suggestion {
+    let item = plan().items[0].clone();
+    Suggestion { item: item.id, rung: item.rung, dose: item.dose, advice, reason, based_on: Vec::new() }
+}
+
+#[test]
+fn a_step_is_told_by_what_it_leads_to() {
+    let page = page();
+    let line = |advice| {
+        let words = EN.suggestion(&suggestion(advice, Reason::MetTwice), Names::of(EN, &page), plan().start);
+        assert!(words.reason.starts_with("The target was met in two sessions"));
+        words.line()
+    };
+    assert_eq!(line(Advice::Advance(Step::HoldSeconds(5))), "Advance to 15 seconds a hold");
+    assert_eq!(line(Advice::StepBack(Step::Repetitions(-1))), "Step back to 2 holds");
+    let chair = exercises::catalogue::RungId::new("chair").expect("an id");
+    assert_eq!(line(Advice::Advance(Step::Rung(chair))), "Advance to “Back free”");
+    assert_eq!(line(Advice::Keep), "Keep");
+    assert_eq!(line(Advice::StopAndTalk), "Stop and talk");
+}
+
+#[test]
+fn every_reason_has_a_sentence_of_its_own() {
+    let rise = exercises::suggest::Rise { base: 2.0, week_before: 4.5, last_week: 5.0 };
+    let entry = exercises::id::EntryRef { log: exercises::id::LogId([1; 8]), n: 1 };
+    let hindrances = [
+        Hindrance::AtTheTop,
+        Hindrance::GateClosed,
+        Hindrance::SoftAndClosed,
+        Hindrance::EyesApart,
+        Hindrance::Unknown,
+    ];
+    let mut reasons = vec![
+        Reason::Alarm { entry, trouble: Trouble::Fell },
+        Reason::PainTooHigh { score: 7, limit: 5 },
+        Reason::NotSettled,
+        Reason::PainRising(rise),
+        Reason::MissedTwice,
+        Reason::MetTwice,
+        Reason::MetOnce,
+        Reason::NotMet,
+        Reason::PainBetween { score: 4 },
+        Reason::PainUnanswered,
+        Reason::MorningUnanswered,
+        Reason::TooFewSessions { sessions: 1 },
+        Reason::StepThisWeek { stepped: 3 },
+    ];
+    reasons.extend(hindrances.map(Reason::Hindered));
+    for words in [EN, ES] {
+        let told: BTreeSet<String> = reasons.iter().map(|reason| words.reason(reason, plan().start)).collect();
+        assert_eq!(told.len(), reasons.len());
+        assert!(told.iter().all(|sentence| sentence.ends_with('.') && !sentence.contains('{')), "{told:?}");
+    }
+    assert_eq!(EN.reason(&reasons[3], plan().start), "Pain rose two weeks in a row: 2, then 4.5, then 5.");
+}
