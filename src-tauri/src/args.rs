@@ -1,0 +1,61 @@
+//! The window's command line. A phone has none and starts with the defaults.
+
+use std::path::PathBuf;
+
+use chrono::{DateTime, FixedOffset};
+
+/// What the window was started with.
+#[derive(Debug, Default, PartialEq)]
+#[cfg_attr(desktop, derive(clap::Parser))]
+#[cfg_attr(desktop, command(name = "carryover-shell", version, about = "Carryover's window", disable_help_subcommand = true))]
+pub struct Args {
+    /// Keep everything in this folder instead of the usual one
+    #[cfg_attr(desktop, arg(long, value_name = "DIR", value_parser = crate::home::ready))]
+    pub home: Option<PathBuf>,
+    /// Take this moment for now, such as 2027-03-01T14:02:00+01:00
+    #[cfg_attr(desktop, arg(long, value_name = "INSTANT", value_parser = DateTime::parse_from_rfc3339))]
+    pub at: Option<DateTime<FixedOffset>>,
+    /// Start without showing the window, for a start with the computer
+    #[cfg_attr(desktop, arg(long))]
+    pub hidden: bool,
+}
+
+impl Args {
+    /// Reads the command line; says what is wrong and ends the program when it cannot.
+    #[cfg(desktop)]
+    pub fn from_command_line() -> Self {
+        <Self as clap::Parser>::parse()
+    }
+
+    /// A phone's system starts the program without arguments.
+    #[cfg(mobile)]
+    pub fn from_command_line() -> Self {
+        Self::default()
+    }
+}
+
+#[cfg(all(test, desktop))]
+mod tests {
+    use super::*;
+    use clap::Parser;
+
+    fn read(line: &str) -> Result<Args, clap::Error> {
+        Args::try_parse_from(std::iter::once("carryover-shell").chain(line.split_whitespace()))
+    }
+
+    #[test]
+    fn nothing_given_is_the_usual_home_and_the_real_time() {
+        assert_eq!(read("").unwrap(), Args::default());
+    }
+
+    #[test]
+    fn an_instant_keeps_its_offset() {
+        let at = read("--at 2027-03-01T14:02:00+01:00").unwrap().at.unwrap();
+        assert_eq!(at.to_rfc3339(), "2027-03-01T14:02:00+01:00");
+    }
+
+    #[test]
+    fn an_instant_without_offset_is_refused() {
+        assert!(read("--at 2027-03-01T14:02:00").is_err());
+    }
+}

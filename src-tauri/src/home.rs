@@ -1,0 +1,112 @@
+//! The folder that holds everything of one person: where it is, and what follows from its path.
+
+use std::io;
+use std::path::{Path, PathBuf};
+
+use chrono::{DateTime, FixedOffset};
+use tauri::{AppHandle, Manager};
+
+use crate::args::Args;
+
+/// What commands need to know of the running program.
+pub struct Session {
+    /// The folder that holds everything.
+    pub home: PathBuf,
+    /// The moment taken for now, when one was given on the command line.
+    pub at: Option<DateTime<FixedOffset>>,
+}
+
+impl Session {
+    /// Takes the home of the command line, or else the platform's folder for programs' data.
+    pub fn open(app: &AppHandle, args: &Args) -> tauri::Result<Self> {
+        let home = match &args.home {
+            Some(home) => home.clone(),
+            None => usual(app)?,
+        };
+        Ok(Self { home, at: args.at })
+    }
+
+    /// Where the web view keeps what it keeps; nothing of the person's is there.
+    pub fn web_view_folder(&self) -> PathBuf {
+        self.home.join("web-view")
+    }
+}
+
+#[cfg(desktop)]
+fn usual(app: &AppHandle) -> tauri::Result<PathBuf> {
+    Ok(create(&app.path().data_dir()?.join("carryover"))?)
+}
+
+/// A phone gives each program a folder of its own.
+#[cfg(mobile)]
+fn usual(app: &AppHandle) -> tauri::Result<PathBuf> {
+    Ok(create(&app.path().app_data_dir()?)?)
+}
+
+/// Creates the folder of a command line and returns its one true path, so that two spellings of
+/// it are the same home.
+#[cfg(desktop)]
+pub fn ready(path: &str) -> io::Result<PathBuf> {
+    create(Path::new(path))
+}
+
+/// Creates the folder, for its owner alone, unless it is there.
+fn create(path: &Path) -> io::Result<PathBuf> {
+    let mut folder = std::fs::DirBuilder::new();
+    folder.recursive(true);
+    #[cfg(unix)]
+    std::os::unix::fs::DirBuilderExt::mode(&mut folder, 0o700);
+    folder.create(path)?;
+    path.canonicalize()
+}
+
+/// The program's identifier while it runs on a home of its own: the same home finds the running
+/// program by it, another home does not.
+#[cfg(desktop)]
+pub fn identifier(home: &Path) -> String {
+    use sha2::{Digest, Sha256};
+    use std::fmt::Write;
+
+    let digest = Sha256::digest(home.as_os_str().as_encoded_bytes());
+    // A part of a D-Bus name must not begin with a digit.
+    let mut name = String::from("carryover.window.home-");
+    for byte in &digest[..8] {
+        write!(name, "{byte:02x}").expect("a String takes any text");
+    }
+    name
+}
+
+/// A phone has one home, so the identifier stays.
+#[cfg(mobile)]
+pub fn identifier(_home: &Path) -> String {
+    String::from("carryover.window")
+}
+
+#[cfg(all(test, desktop))]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn two_spellings_of_a_folder_are_one_home() {
+        let folder = tempfile::tempdir().unwrap();
+        let plain = folder.path().join("mine");
+        let winding = folder.path().join("mine/../mine/.");
+        let first = ready(plain.to_str().unwrap()).unwrap();
+        let second = ready(winding.to_str().unwrap()).unwrap();
+        assert_eq!(identifier(&first), identifier(&second));
+    }
+
+    #[test]
+    fn two_folders_are_two_homes() {
+        assert_ne!(identifier(Path::new("/home/a")), identifier(Path::new("/home/b")));
+    }
+
+    #[cfg(unix)]
+    #[test]
+    fn a_new_home_is_closed_to_others() {
+        use std::os::unix::fs::PermissionsExt;
+        let folder = tempfile::tempdir().unwrap();
+        let home = ready(folder.path().join("mine").to_str().unwrap()).unwrap();
+        assert_eq!(home.metadata().unwrap().permissions().mode() & 0o777, 0o700);
+    }
+}

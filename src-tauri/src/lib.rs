@@ -1,0 +1,47 @@
+//! The desktop and phone shell: windows, tray, commands, the reminder loop. Decides nothing.
+
+mod args;
+mod commands;
+mod home;
+#[cfg(desktop)]
+mod tray;
+mod window;
+
+use tauri::Manager;
+
+use args::Args;
+use home::Session;
+
+/// Starts the program and returns when its last window has closed.
+#[cfg_attr(mobile, tauri::mobile_entry_point)]
+pub fn run() {
+    let args = Args::from_command_line();
+    let mut context = tauri::generate_context!();
+    if let Some(home) = &args.home {
+        context.config_mut().identifier = home::identifier(home);
+    }
+    with_plugins(tauri::Builder::default())
+        .invoke_handler(commands::handler())
+        .on_permission_request(|_, kind| window::permit(kind))
+        .setup(move |app| {
+            let session = Session::open(app.handle(), &args)?;
+            window::open(app.handle(), &session, args.hidden)?;
+            app.manage(session);
+            #[cfg(desktop)]
+            tray::show(app.handle());
+            Ok(())
+        })
+        .run(context)
+        .expect("the system has a web view and a display to show it on");
+}
+
+/// A second start with the same home only brings the first one's window forward.
+#[cfg(desktop)]
+fn with_plugins(builder: tauri::Builder<tauri::Wry>) -> tauri::Builder<tauri::Wry> {
+    builder.plugin(tauri_plugin_single_instance::init(|app, _args, _folder| window::bring_forward(app)))
+}
+
+#[cfg(mobile)]
+fn with_plugins(builder: tauri::Builder<tauri::Wry>) -> tauri::Builder<tauri::Wry> {
+    builder
+}

@@ -1,0 +1,81 @@
+//! A session bus of one desktop's own, with the notification service on it.
+
+use std::fs;
+use std::io::{BufRead, BufReader};
+use std::path::{Path, PathBuf};
+use std::process::{Child, Command, Stdio};
+
+use crate::wait;
+
+/// The bus and the notification service; both end with it.
+pub struct Bus {
+    daemon: Child,
+    notifier: Child,
+    /// Where programs find the bus.
+    pub address: String,
+    notes: PathBuf,
+}
+
+impl Bus {
+    /// Starts both and waits until the service has its name.
+    pub fn start(folder: &Path) -> Self {
+        let mut daemon = Command::new("dbus-daemon")
+            .args(["--session", "--nofork", "--nopidfile", "--print-address"])
+            .stdout(Stdio::piped())
+            .spawn()
+            .expect("dbus-daemon is installed (tests/packages.txt)");
+        let mut address = String::new();
+        let printed = daemon.stdout.take().expect("its output is a pipe");
+        BufReader::new(printed).read_line(&mut address).expect("dbus-daemon prints its address");
+        let address = address.trim().to_owned();
+        let notes = folder.join("notes");
+        let notifier = Command::new("dunst")
+            .arg("-conf")
+            .arg(settings(folder, &notes))
+            .env("DBUS_SESSION_BUS_ADDRESS", &address)
+            .stderr(Stdio::null())
+            .spawn()
+            .expect("dunst is installed (tests/packages.txt)");
+        let bus = Self { daemon, notifier, address, notes };
+        wait::until(|| bus.tell_notifier(&["count", "displayed"])).expect("the notification service answers");
+        bus
+    }
+
+    /// What notifications said so far, title and text on a line each, oldest first.
+    pub fn notes(&self) -> Vec<String> {
+        let text = fs::read_to_string(&self.notes).unwrap_or_default();
+        text.lines().map(str::to_owned).collect()
+    }
+
+    /// What `dunstctl` answers; nothing when it fails.
+    pub fn tell_notifier(&self, words: &[&str]) -> Option<String> {
+        let answer = Command::new("dunstctl").args(words).env("DBUS_SESSION_BUS_ADDRESS", &self.address).output().ok()?;
+        answer.status.success().then(|| String::from_utf8_lossy(&answer.stdout).trim().to_owned())
+    }
+}
+
+impl Drop for Bus {
+    fn drop(&mut self) {
+        for child in [&mut self.notifier, &mut self.daemon] {
+            let _ = child.kill();
+            let _ = child.wait();
+        }
+    }
+}
+
+/// Has the service write each notification down as it is shown.
+fn settings(folder: &Path, notes: &Path) -> PathBuf {
+    let script = folder.join("note-down");
+    let line = format!("#!/bin/sh\nprintf '%s: %s\\n' \"$DUNST_SUMMARY\" \"$DUNST_BODY\" >> '{}'\n", notes.display());
+    fs::write(&script, line).expect("the desktop's folder is writable");
+    make_executable(&script);
+    let file = folder.join("dunstrc");
+    let settings = format!("[global]\nenable_posix_regex = true\n[note-down]\nsummary = \".*\"\nscript = {}\n", script.display());
+    fs::write(&file, settings).expect("the desktop's folder is writable");
+    file
+}
+
+fn make_executable(script: &Path) {
+    use std::os::unix::fs::PermissionsExt;
+    fs::set_permissions(script, fs::Permissions::from_mode(0o700)).expect("the script is ours");
+}

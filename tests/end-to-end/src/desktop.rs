@@ -1,0 +1,73 @@
+//! A desk with a computer on it: folders, a session bus, a notification service.
+
+use std::path::{Path, PathBuf};
+
+use tempfile::TempDir;
+
+use crate::bus::Bus;
+use crate::wait;
+use crate::window::Opening;
+
+/// One person's computer. Its folders and its bus are its own and end with it.
+pub struct Desktop {
+    // Before the folder, so that the services end before their files go.
+    bus: Bus,
+    folder: TempDir,
+}
+
+impl Desktop {
+    /// A computer on which the program was never started.
+    #[expect(clippy::new_without_default, reason = "it starts processes, which a default should not")]
+    pub fn new() -> Self {
+        assert!(std::env::var_os("DISPLAY").is_some(), "these tests need a display: run tests/window");
+        let folder = tempfile::tempdir().expect("there is room for temporary files");
+        for name in ["data", "config", "cache", "run"] {
+            std::fs::create_dir(folder.path().join(name)).expect("the folder was just made");
+        }
+        Self { bus: Bus::start(folder.path()), folder }
+    }
+
+    /// Prepares to open the program's window on the home of this name.
+    pub fn open(&self, home: &str) -> Opening<'_> {
+        Opening::new(self, home)
+    }
+
+    /// A path within the desktop's own folder, for homes and for files that go from one to another.
+    pub fn path(&self, name: &str) -> PathBuf {
+        self.folder.path().join(name)
+    }
+
+    /// Waits for a notification whose title and text contain this, and returns it.
+    #[track_caller]
+    pub fn notified(&self, text: &str) -> String {
+        let found = wait::until(|| self.bus.notes().into_iter().rev().find(|note| note.contains(text)));
+        found.unwrap_or_else(|| panic!("no notification says {text:?}; there were {:?}", self.bus.notes()))
+    }
+
+    /// How many notifications there were so far.
+    pub fn notifications(&self) -> usize {
+        self.bus.notes().len()
+    }
+
+    /// Clicks the notification that is shown on top.
+    #[track_caller]
+    pub fn click_notification(&self) {
+        self.bus.tell_notifier(&["action", "0"]).expect("the notification service answers");
+    }
+
+    /// What a program started on this desktop finds in its environment.
+    pub fn environment(&self) -> Vec<(&'static str, PathBuf)> {
+        let own = |name: &str| self.folder.path().join(name);
+        let folder: &Path = self.folder.path();
+        vec![
+            ("DBUS_SESSION_BUS_ADDRESS", PathBuf::from(&self.bus.address)),
+            ("HOME", folder.to_owned()),
+            ("XDG_DATA_HOME", own("data")),
+            ("XDG_CONFIG_HOME", own("config")),
+            ("XDG_CACHE_HOME", own("cache")),
+            ("XDG_RUNTIME_DIR", own("run")),
+            // The accessibility bus is asked for over the session bus and would only add a wait.
+            ("NO_AT_BRIDGE", PathBuf::from("1")),
+        ]
+    }
+}

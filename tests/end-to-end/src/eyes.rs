@@ -1,0 +1,76 @@
+//! What a person sees.
+
+use std::fs;
+
+use fantoccini::error::CmdError;
+
+use crate::window::Window;
+use crate::{out, page, wait};
+
+/// Answered when the letters are loaded and two frames have passed.
+const PAINTED: &str = r"
+    const frame = () => new Promise((done) => requestAnimationFrame(done));
+    return document.fonts.ready.then(frame).then(frame).then(() => true);
+";
+
+impl Window {
+    /// All words that are in sight.
+    pub fn text(&self) -> String {
+        let answer = self.try_ask(&page::text(), &[]);
+        answer.ok().and_then(|text| text.as_str().map(str::to_owned)).unwrap_or_default()
+    }
+
+    /// Waits until these words are in sight.
+    #[track_caller]
+    pub fn see(&self, words: &str) {
+        if wait::until(|| self.text().contains(words).then_some(())).is_none() {
+            panic!("{words:?} is not to be seen; the page says: {}", self.text());
+        }
+    }
+
+    /// Waits until these words are out of sight.
+    #[track_caller]
+    pub fn see_no_more(&self, words: &str) {
+        if wait::until(|| (!self.text().contains(words)).then_some(())).is_none() {
+            panic!("{words:?} is still to be seen; the page says: {}", self.text());
+        }
+    }
+
+    /// Whether these words are in sight at this moment.
+    pub fn sees(&self, words: &str) -> bool {
+        self.text().contains(words)
+    }
+
+    /// Waits until a question about the page, a script that returns true or false, is answered with true.
+    #[track_caller]
+    pub fn wait_for(&self, script: &str) {
+        let answered = wait::until(|| self.try_ask(script, &[]).ok()?.as_bool()?.then_some(()));
+        assert!(answered.is_some(), "never true: {script}; the page says: {}", self.text());
+    }
+
+    /// Keeps a picture of the page as `tests/out/NAME.png`.
+    #[track_caller]
+    pub fn screenshot(&self, name: &str) {
+        self.keep_as(name).expect("the page can be painted");
+    }
+
+    fn keep_as(&self, name: &str) -> Result<(), CmdError> {
+        // What is there is not yet painted: the letters may still load, and the picture is of the last frame.
+        self.try_ask(PAINTED, &[])?;
+        let picture = self.run(async |client| client.screenshot().await)?;
+        fs::write(out().join(format!("{name}.png")), picture).expect("the checkout is writable");
+        Ok(())
+    }
+
+    /// Keeps a picture under the running test's name, when there still is a page to be painted.
+    pub(crate) fn keep_picture(&self, what: &str) {
+        let test = std::thread::current().name().unwrap_or("test").replace("::", "-");
+        let _ = self.keep_as(&format!("{test}-{what}"));
+    }
+
+    /// What went wrong in the page so far: errors, and what its policy refused.
+    pub fn faults(&self) -> String {
+        let answer = self.try_ask("return document.getElementById('faults').textContent", &[]);
+        answer.ok().and_then(|text| text.as_str().map(str::to_owned)).unwrap_or_default()
+    }
+}

@@ -1,0 +1,116 @@
+//! What a person does.
+
+use std::path::Path;
+
+use fantoccini::actions::{InputSource, MOUSE_BUTTON_LEFT, MouseActions, PointerAction};
+use fantoccini::elements::Element;
+use serde_json::{Value, json};
+
+use crate::window::Window;
+use crate::{page, wait};
+
+impl Window {
+    /// Presses the button, link or label with these words, as soon as it is there and lets itself be
+    /// pressed.
+    #[track_caller]
+    pub fn press(&self, words: &str) {
+        let pressed = wait::until(|| {
+            let element = self.find(&page::pressable(), words)?;
+            self.run(async |_| element.click().await).ok()
+        });
+        assert!(pressed.is_some(), "there is no {words:?} to press; the page says: {}", self.text());
+    }
+
+    /// Whether there is something with these words that lets itself be pressed now.
+    pub fn can_press(&self, words: &str) -> bool {
+        self.find(&page::pressable(), words).is_some()
+    }
+
+    /// Writes into the field with this label, in place of what stands there.
+    #[track_caller]
+    pub fn type_into(&self, label: &str, text: &str) {
+        let field = self.field(label);
+        let typed = self.run(async |_| {
+            field.clear().await?;
+            field.send_keys(text).await
+        });
+        typed.unwrap_or_else(|error| panic!("{label:?} takes no text: {error}"));
+    }
+
+    /// Chooses from the list with this label.
+    #[track_caller]
+    pub fn choose(&self, label: &str, option: &str) {
+        let list = self.field(label);
+        let chosen = self.run(async |_| list.select_by_label(option).await);
+        chosen.unwrap_or_else(|error| panic!("{label:?} has no {option:?}: {error}"));
+    }
+
+    /// Sets a slider, date or time with this label, whose value the keyboard would reach step by step.
+    #[track_caller]
+    pub fn set(&self, label: &str, value: &str) {
+        let field = self.field(label);
+        let script = "const [field, value] = arguments; field.value = value;
+            for (const kind of ['input', 'change']) field.dispatchEvent(new Event(kind, { bubbles: true }));";
+        let field = serde_json::to_value(field).expect("an element is a plain reference");
+        self.ask(script, &[field, json!(value)]);
+    }
+
+    /// Chooses a file in the field with this label.
+    #[track_caller]
+    pub fn choose_file(&self, label: &str, file: &Path) {
+        let field = self.field(label);
+        let path = file.to_str().expect("the tests' paths are plain");
+        let chosen = self.run(async |_| field.send_keys(path).await);
+        chosen.unwrap_or_else(|error| panic!("{label:?} takes no file: {error}"));
+    }
+
+    /// Touches the middle of the page, whatever is there.
+    #[track_caller]
+    pub fn touch_anywhere(&self) {
+        let middle = self.ask("return [innerWidth / 2, innerHeight / 2].map(Math.round)", &[]);
+        let at = |index: usize| middle[index].as_f64().expect("a page has a size");
+        let touch = MouseActions::new("hand".to_owned())
+            .then(PointerAction::MoveTo { duration: None, x: at(0), y: at(1) })
+            .then(PointerAction::Down { button: MOUSE_BUTTON_LEFT })
+            .then(PointerAction::Up { button: MOUSE_BUTTON_LEFT });
+        self.run(async |client| client.perform_actions(touch).await).expect("the page can be touched");
+    }
+
+    /// Presses a key, such as `Escape`, `Enter`, ` ` or `a`, wherever the focus is.
+    #[track_caller]
+    pub fn key(&self, key: &str) {
+        let code = match key {
+            "Escape" => '\u{E00C}',
+            "Enter" => '\u{E007}',
+            "Tab" => '\u{E004}',
+            one => one.chars().next().expect("a key has a name"),
+        };
+        let pressed = self.run(async |client| client.active_element().await?.send_keys(&code.to_string()).await);
+        pressed.unwrap_or_else(|error| panic!("{key:?} cannot be pressed: {error}"));
+    }
+
+    /// Gives the page this width and height in CSS pixels.
+    #[track_caller]
+    pub fn resize(&self, width: u32, height: u32) {
+        self.run(async |client| client.set_window_rect(0, 0, width, height).await).expect("the window takes a size");
+        self.wait_for(&format!("return innerWidth === {width} && innerHeight === {height}"));
+    }
+
+    /// Loads the page anew, as opening the window again would.
+    #[track_caller]
+    pub fn reload(&self) {
+        self.run(async |client| client.refresh().await).expect("the page loads again");
+    }
+
+    /// The field with this label, as soon as it is there.
+    #[track_caller]
+    fn field(&self, label: &str) -> Element {
+        let found = wait::until(|| self.find(&page::field(), label));
+        found.unwrap_or_else(|| panic!("there is no field {label:?}; the page says: {}", self.text()))
+    }
+
+    fn find(&self, script: &str, words: &str) -> Option<Element> {
+        let found: Value = self.try_ask(script, &page::named(words)).ok()?;
+        self.element(found.as_array()?.first()?)
+    }
+}

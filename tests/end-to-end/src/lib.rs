@@ -1,0 +1,27 @@
+//! What a person does at the window, as a library for the tests: a [`Desktop`] to sit at, a [`Window`]
+//! opened on it, and verbs in the person's own words.
+//!
+//! Everything is the real thing: the program as built, its web view steered over WebDriver, a session
+//! bus and a notification service. Each desktop has folders and a bus of its own, so tests run side
+//! by side. See `tests/window` for how to run them.
+
+mod bus;
+mod desktop;
+mod driver;
+mod eyes;
+mod hands;
+mod page;
+mod wait;
+mod window;
+
+pub use desktop::Desktop;
+pub use window::{Opening, Window};
+
+use std::path::PathBuf;
+
+/// The folder for screenshots, `tests/out`.
+pub(crate) fn out() -> PathBuf {
+    let folder = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../out");
+    std::fs::create_dir_all(&folder).expect("the checkout is writable");
+    folder
+}

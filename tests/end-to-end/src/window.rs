@@ -1,0 +1,157 @@
+//! A window of the program: how it is opened, and what can be asked of its page.
+
+use std::path::PathBuf;
+
+use fantoccini::elements::Element;
+use fantoccini::error::CmdError;
+use fantoccini::wd::Capabilities;
+use fantoccini::{Client, ClientBuilder};
+use hyper_util::client::legacy::connect::HttpConnector;
+use serde_json::{Value, json};
+use tokio::runtime::Runtime;
+
+use crate::desktop::Desktop;
+use crate::driver::Driver;
+
+/// A window about to be opened.
+pub struct Opening<'a> {
+    desktop: &'a Desktop,
+    home: PathBuf,
+    arguments: Vec<String>,
+    environment: Vec<(String, String)>,
+    size: (u32, u32),
+}
+
+impl<'a> Opening<'a> {
+    pub(crate) fn new(desktop: &'a Desktop, home: &str) -> Self {
+        let environment = desktop.environment();
+        let environment = environment.into_iter().map(|(name, value)| (name.to_owned(), value.to_string_lossy().into_owned()));
+        Self {
+            desktop,
+            home: desktop.path(home),
+            arguments: Vec::new(),
+            environment: environment.collect(),
+            size: (390, 844),
+        }
+    }
+
+    /// At this moment, RFC 3339, instead of the real time.
+    pub fn at(mut self, instant: &str) -> Self {
+        self.arguments.extend(["--at".to_owned(), instant.to_owned()]);
+        self
+    }
+
+    /// On a desktop that is set to dark.
+    pub fn dark(self) -> Self {
+        self.with("GTK_THEME", "Adwaita:dark")
+    }
+
+    /// In this time zone, an IANA name.
+    pub fn zone(self, zone: &str) -> Self {
+        self.with("TZ", zone)
+    }
+
+    /// With a page of this width and height in CSS pixels; a phone's unless said otherwise.
+    pub fn size(mut self, width: u32, height: u32) -> Self {
+        self.size = (width, height);
+        self
+    }
+
+    /// With this in the program's environment.
+    pub fn with(mut self, name: &str, value: &str) -> Self {
+        self.environment.push((name.to_owned(), value.to_owned()));
+        self
+    }
+
+    /// Opens it and waits for the page.
+    pub fn start(self) -> Window {
+        let home = self.home.to_string_lossy().into_owned();
+        let arguments = [vec!["--home".to_owned(), home], self.arguments].concat();
+        let driver = Driver::start(self.environment);
+        let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().expect("this machine has threads");
+        let client = runtime.block_on(connect(&driver.url(), &arguments));
+        let window = Window { client, runtime, _driver: driver, home: self.home };
+        window.resize(self.size.0, self.size.1);
+        window
+    }
+
+    /// The desktop on which it opens.
+    pub fn desktop(&self) -> &'a Desktop {
+        self.desktop
+    }
+}
+
+async fn connect(url: &str, arguments: &[String]) -> Client {
+    let options = json!({ "binary": program(), "args": arguments });
+    let capabilities = Capabilities::from_iter([("webkitgtk:browserOptions".to_owned(), options)]);
+    let mut builder = ClientBuilder::new(HttpConnector::new());
+    builder.capabilities(capabilities);
+    builder.connect(url).await.unwrap_or_else(|error| panic!("the window does not open: {error}"))
+}
+
+/// The program as cargo built it, beside this test's own folder.
+fn program() -> PathBuf {
+    let test = std::env::current_exe().expect("a running test has a path");
+    let folder = test.parent().and_then(|deps| deps.parent()).expect("cargo puts tests into deps");
+    let program = folder.join("carryover-shell");
+    assert!(program.exists(), "{} is not built: run tests/window", program.display());
+    program
+}
+
+/// An open window. When it goes, the program has been ended; if its page had a fault until then, the
+/// test fails.
+pub struct Window {
+    client: Client,
+    runtime: Runtime,
+    // Last, so that the program ends after the last question.
+    _driver: Driver,
+    home: PathBuf,
+}
+
+impl Window {
+    /// The folder in which this window's person has everything.
+    pub fn home(&self) -> &PathBuf {
+        &self.home
+    }
+
+    /// What a script answers that is run in the page. For what no verb can say yet.
+    #[track_caller]
+    pub fn ask(&self, script: &str, arguments: &[Value]) -> Value {
+        match self.try_ask(script, arguments) {
+            Ok(answer) => answer,
+            Err(error) => panic!("the page cannot be asked {script:?}: {error}"),
+        }
+    }
+
+    pub(crate) fn try_ask(&self, script: &str, arguments: &[Value]) -> Result<Value, CmdError> {
+        self.runtime.block_on(self.client.execute(script, arguments.to_vec()))
+    }
+
+    /// Carries out one WebDriver command.
+    pub(crate) fn run<T>(&self, command: impl AsyncFnOnce(&Client) -> Result<T, CmdError>) -> Result<T, CmdError> {
+        self.runtime.block_on(command(&self.client))
+    }
+
+    pub(crate) fn element(&self, answer: &Value) -> Option<Element> {
+        let id = answer.as_object()?.values().next()?.as_str()?.to_owned();
+        Some(Element::from_element_id(self.client.clone(), id.into()))
+    }
+
+    /// Ends the program as closing its window would, after checking that its page had no fault.
+    pub fn close(self) {
+        drop(self);
+    }
+}
+
+impl Drop for Window {
+    fn drop(&mut self) {
+        if std::thread::panicking() {
+            self.keep_picture("failed");
+            return;
+        }
+        let faults = self.faults();
+        // The driver answers with an error when the window is gone already; both are fine.
+        let _ = self.runtime.block_on(self.client.clone().close());
+        assert!(faults.is_empty(), "the page had faults:\n{faults}");
+    }
+}

@@ -1,0 +1,115 @@
+//! The folder that the shell embeds: what lies still in it, and how it is written.
+
+use std::collections::BTreeMap;
+use std::fs;
+use std::io;
+use std::path::{Path, PathBuf};
+
+/// Files by their path within the folder.
+pub type Files = BTreeMap<PathBuf, Vec<u8>>;
+
+/// Files of `ui` that go in under their own name.
+const PAGE: [&str; 3] = ["index.html", "faults.js", "start.js"];
+
+/// Style sheets that others build on, in this order; the rest follow by name.
+const FIRST_STYLES: [&str; 2] = ["tokens.css", "base.css"];
+
+/// Everything but the program: the page, one style sheet, and the assets.
+pub fn still_files(ui: &Path) -> io::Result<Files> {
+    let mut files = Files::new();
+    for name in PAGE {
+        files.insert(name.into(), fs::read(ui.join(name))?);
+    }
+    files.insert("style.css".into(), style(&ui.join("style"))?);
+    files.append(&mut read_below(&ui.join("assets"), ui)?);
+    Ok(files)
+}
+
+/// All files below a folder, under their paths from `root`.
+pub fn read_below(folder: &Path, root: &Path) -> io::Result<Files> {
+    let mut files = Files::new();
+    for file in files_below(folder)? {
+        let content = fs::read(&file)?;
+        let name = file.strip_prefix(root).expect("the folder is root or below it").to_owned();
+        files.insert(name, content);
+    }
+    Ok(files)
+}
+
+/// All style sheets as one. Each says nothing of where it is loaded, so a new one needs no entry anywhere.
+fn style(folder: &Path) -> io::Result<Vec<u8>> {
+    let mut sheets = files_below(folder)?;
+    sheets.retain(|sheet| sheet.extension().is_some_and(|kind| kind == "css"));
+    let rank = |sheet: &PathBuf| FIRST_STYLES.iter().position(|first| sheet.ends_with(first)).unwrap_or(FIRST_STYLES.len());
+    sheets.sort_by_key(|sheet| (rank(sheet), sheet.clone()));
+    let mut all = Vec::new();
+    for sheet in sheets {
+        all.extend(fs::read(sheet)?);
+        all.push(b'\n');
+    }
+    Ok(all)
+}
+
+/// Makes the folder hold these files and no others. A file that is already right is left alone, so
+/// that nothing is built again for it.
+pub fn put(folder: &Path, files: &Files) -> io::Result<()> {
+    fs::create_dir_all(folder)?;
+    for old in files_below(folder)? {
+        if !files.contains_key(old.strip_prefix(folder).expect("it was found below the folder")) {
+            fs::remove_file(old)?;
+        }
+    }
+    for (name, content) in files {
+        let path = folder.join(name);
+        if fs::read(&path).is_ok_and(|there| there == *content) {
+            continue;
+        }
+        if let Some(parent) = path.parent() {
+            fs::create_dir_all(parent)?;
+        }
+        fs::write(path, content)?;
+    }
+    Ok(())
+}
+
+/// All files below a folder, at any depth, by name.
+fn files_below(folder: &Path) -> io::Result<Vec<PathBuf>> {
+    let mut found = Vec::new();
+    for entry in fs::read_dir(folder)? {
+        let path = entry?.path();
+        if path.is_dir() {
+            found.extend(files_below(&path)?);
+        } else {
+            found.push(path);
+        }
+    }
+    found.sort();
+    Ok(found)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_no_longer_wanted_goes_and_what_is_right_stays() {
+        let folder = std::env::temp_dir().join(format!("bundler-{}", std::process::id()));
+        let first = Files::from([("a.css".into(), b"a".to_vec()), ("fonts/b.woff2".into(), b"b".to_vec())]);
+        put(&folder, &first).unwrap();
+        let written = fs::metadata(folder.join("a.css")).unwrap().modified().unwrap();
+        let second = Files::from([("a.css".into(), b"a".to_vec()), ("c.js".into(), b"c".to_vec())]);
+        put(&folder, &second).unwrap();
+        let names: Vec<_> = files_below(&folder).unwrap().iter().map(|f| f.strip_prefix(&folder).unwrap().to_owned()).collect();
+        assert_eq!(names, [PathBuf::from("a.css"), PathBuf::from("c.js")]);
+        assert_eq!(fs::metadata(folder.join("a.css")).unwrap().modified().unwrap(), written);
+        fs::remove_dir_all(folder).unwrap();
+    }
+
+    #[test]
+    fn tokens_come_before_base_and_both_before_the_rest() {
+        let ui = Path::new(env!("CARGO_MANIFEST_DIR")).parent().unwrap();
+        let sheet = String::from_utf8(style(&ui.join("style")).unwrap()).unwrap();
+        let at = |text: &str| sheet.find(text).unwrap_or_else(|| panic!("{text} is in the sheet"));
+        assert!(at("--paper:") < at("box-sizing"));
+    }
+}

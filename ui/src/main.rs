@@ -1,0 +1,13 @@
+//! The front end: Leptos, one component a file; the tree of files mirrors the screens.
+
+mod app;
+mod events;
+mod invoke;
+mod patient;
+mod shared;
+mod start;
+
+fn main() {
+    console_error_panic_hook::set_once();
+    leptos::mount::mount_to_body(app::App);
+}

@@ -1,0 +1,51 @@
+//! Files that the person chooses.
+
+use js_sys::Promise;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::JsValue;
+use wasm_bindgen::closure::Closure;
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{File, FileReader, HtmlInputElement};
+use wire::Failure;
+
+/// The largest file that is read into the window, in bytes: a phone's photograph is a quarter of it.
+const MOST_BYTES: u64 = 24 * 1024 * 1024;
+
+/// The files chosen in a field.
+pub fn chosen(field: &HtmlInputElement) -> Vec<File> {
+    let Some(files) = field.files() else { return Vec::new() };
+    (0..files.length()).filter_map(|place| files.get(place)).collect()
+}
+
+/// A file's bytes in Base64.
+///
+/// # Errors
+/// It is too large, or cannot be read.
+pub async fn base64(file: &File) -> Result<String, Failure> {
+    if file.size() > MOST_BYTES as f64 {
+        return Err(Failure::FileTooBig { file: file.name(), most: MOST_BYTES });
+    }
+    let unreadable = |_| Failure::FileUnreadable { file: file.name() };
+    let address = JsFuture::from(read(file)).await.map_err(unreadable)?;
+    let address = address.as_string().unwrap_or_default();
+    // A data address is "data:<kind>;base64,<bytes>"; an empty file has no comma in some web views.
+    Ok(address.split_once(',').map_or_else(String::new, |(_, bytes)| bytes.to_owned()))
+}
+
+/// Reads a file as a data address.
+fn read(file: &File) -> Promise {
+    Promise::new(&mut |done, failed| {
+        let Ok(reader) = FileReader::new() else {
+            let _ = failed.call0(&JsValue::NULL);
+            return;
+        };
+        let of = reader.clone();
+        let settle = Closure::once_into_js(move || match of.result() {
+            Ok(address) if !address.is_null() => done.call1(&JsValue::NULL, &address),
+            _ => failed.call0(&JsValue::NULL),
+        });
+        reader.set_onloadend(Some(settle.unchecked_ref()));
+        // What cannot be begun ends at once and is settled above.
+        let _ = reader.read_as_data_url(file);
+    })
+}

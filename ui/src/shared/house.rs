@@ -1,0 +1,78 @@
+//! What every screen can reach: the language, how things stand, what went wrong.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use wire::house::Situation;
+use wire::{Command, Failure};
+use words::{Key, Lang, Words};
+
+use crate::invoke;
+
+/// What every screen can reach. It lives as long as the window.
+#[derive(Clone, Copy)]
+pub struct House {
+    /// How things stand; `None` until the shell has said so.
+    pub situation: RwSignal<Option<Situation>>,
+    /// What went wrong last; it stays until it is closed or something works again.
+    pub fault: RwSignal<Option<Failure>>,
+    /// Whether something was asked that is not answered yet.
+    pub busy: RwSignal<bool>,
+}
+
+impl House {
+    /// Before anything is known.
+    pub fn new() -> House {
+        House { situation: RwSignal::new(None), fault: RwSignal::new(None), busy: RwSignal::new(false) }
+    }
+
+    /// The one of this window.
+    pub fn here() -> House {
+        expect_context()
+    }
+
+    /// The text of the language chosen.
+    pub fn words(self) -> Words {
+        let lang = self.situation.with(|situation| situation.as_ref().map(|s| s.lang));
+        Words::new(lang.unwrap_or(Lang::En))
+    }
+
+    /// A text without places.
+    pub fn text(self, key: Key) -> &'static str {
+        self.words().text(key)
+    }
+
+    /// Asks the shell on the person's behalf; a failure shows at the head of the screen. Two presses are one question.
+    pub fn ask<C: Command + 'static>(self, args: C::Args, then: impl FnOnce(C::Reply) + 'static)
+    where
+        C::Args: 'static,
+    {
+        if self.busy.get_untracked() {
+            return;
+        }
+        self.busy.set(true);
+        spawn_local(async move {
+            let answer = invoke::call::<C>(&args).await;
+            self.busy.set(false);
+            match answer {
+                Ok(reply) => {
+                    self.fault.set(None);
+                    then(reply);
+                }
+                Err(failure) => self.fault.set(Some(failure)),
+            }
+        });
+    }
+
+    /// Asks the shell in the background; a failure shows, and nothing waits for it.
+    pub fn tell<C: Command + 'static>(self, args: C::Args, then: impl FnOnce(C::Reply) + 'static)
+    where
+        C::Args: 'static,
+    {
+        spawn_local(async move {
+            match invoke::call::<C>(&args).await {
+                Ok(reply) => then(reply),
+                Err(failure) => self.fault.set(Some(failure)),
+            }
+        });
+    }
+}

@@ -1,0 +1,19 @@
+//! "Time is set to ...", while it is.
+
+use leptos::prelude::*;
+use words::Key;
+
+use super::House;
+
+/// A small line that says that the program's time was set on its command line; nothing otherwise.
+#[component]
+pub fn TimeIsSet() -> impl IntoView {
+    let house = House::here();
+    let line = move || {
+        let now = house.situation.with(|situation| situation.as_ref().filter(|s| s.at_is_set).map(|s| s.now))?;
+        let words = house.words();
+        let time = format!("{} {}", words.date_in_full(now.date()), words.minute(now.minute()));
+        Some(view! { <p class="at-is-set small soft">{words.fill(Key::AtIsSet, &[("time", &time)])}</p> })
+    };
+    view! { {line} }
+}

@@ -1,0 +1,12 @@
+//! What both sides of the program share.
+
+pub mod clock;
+pub mod fault;
+pub mod figure;
+pub mod file;
+pub mod house;
+pub mod line;
+pub mod paint;
+
+pub use fault::Fault;
+pub use house::House;
