@@ -1,13 +1,13 @@
 //! What stands on a card, as CBOR. The keys are frozen: a new part takes a new key, an old key is never used again.
 
 use super::items::{ActivityOut, AftercareOut, BaselineOut, ClearedOut, ComplaintOut, ItemOut};
-use super::{Card, CardFault, MOST_OWN, PairingSecret};
-use crate::cbor::{Malformed, MapIn, MapOut, bytes};
+use super::{Card, CardFault, MOST_CONTENTS, MOST_OWN, PairingSecret, dictionary};
+use crate::cbor::{Malformed, MapIn, MapOut};
 use crate::codes::{Code, Coded};
+use crate::packed::{UnpackFault, pack, unpack};
 use crate::parts::Date;
 use exercises::id::PlanId;
 use exercises::plan::{MAX_ITEMS, MAX_NAMED, Plan, Risk};
-use minicbor::bytes::ByteArray;
 use std::collections::BTreeSet;
 
 /// Most stance baselines, and most lines of aftercare.
@@ -21,21 +21,27 @@ impl From<Malformed> for CardFault {
     }
 }
 
+/// Plan, clinic's key, recipient, pairing secret.
+const FIXED: usize = 8 + 32 + 32 + 32;
+
 /// Writes a card's contents.
-pub(super) fn write(card: &Card) -> Result<Vec<u8>, Malformed> {
+pub(super) fn write(card: &Card) -> Result<Vec<u8>, CardFault> {
     let Card { plan, verify_key, recipient, pairing_secret, own } = card;
     let mut map = MapOut::default();
     write_plan(&mut map, plan)?;
-    map.put(14, "clinic's key", &bytes(*verify_key))?;
-    map.put(15, "recipient", &bytes(*recipient))?;
-    map.put(16, "pairing secret", &bytes(*pairing_secret.expose_the_secret_bytes()))?;
-    map.put_list(17, "own exercises", own)?;
-    Ok(map.finish())
+    map.put_list(13, "own exercises", own)?;
+    let plain = map.finish();
+    if plain.len() > MOST_CONTENTS {
+        return Err(CardFault::TooBig { most: MOST_CONTENTS });
+    }
+    let packed = pack(dictionary::VERSION_1, &plain);
+    let secret = pairing_secret.expose_the_secret_bytes();
+    Ok([&plan.id.0[..], verify_key, recipient, secret, &packed].concat())
 }
 
 fn write_plan(map: &mut MapOut, plan: &Plan) -> Result<(), Malformed> {
     let Plan {
-        id,
+        id: _, // stands outside the packing
         revision,
         clinic,
         start,
@@ -50,20 +56,19 @@ fn write_plan(map: &mut MapOut, plan: &Plan) -> Result<(), Malformed> {
         aftercare,
         cleared,
     } = plan;
-    map.put(0, "plan", &bytes(id.0))?;
-    map.put(1, "revision", revision)?;
-    map.put(2, "clinic", clinic)?;
-    map.put(3, "start", &Date(*start))?;
-    map.put(4, "issued", &Date(*issued))?;
-    map.put(5, "review", &Date(*review))?;
-    map.put_some(6, "age band", age.map(Code).as_ref())?;
-    map.put_some(7, "considered", bits(absent).as_ref())?;
-    map.put_list(8, "items", &rows::<_, ItemOut>(items))?;
-    map.put_list(9, "complaints", &rows::<_, ComplaintOut>(complaints))?;
-    map.put_list(10, "activities", &rows::<_, ActivityOut>(activities))?;
-    map.put_list(11, "baselines", &rows::<_, BaselineOut>(baselines))?;
-    map.put_list(12, "aftercare", &rows::<_, AftercareOut>(aftercare))?;
-    map.put_list(13, "cleared", &rows::<_, ClearedOut>(cleared))
+    map.put(0, "revision", revision)?;
+    map.put(1, "clinic", clinic)?;
+    map.put(2, "start", &Date(*start))?;
+    map.put(3, "issued", &Date(*issued))?;
+    map.put(4, "review", &Date(*review))?;
+    map.put_some(5, "age band", age.map(Code).as_ref())?;
+    map.put_some(6, "considered", bits(absent).as_ref())?;
+    map.put_list(7, "items", &rows::<_, ItemOut>(items))?;
+    map.put_list(8, "complaints", &rows::<_, ComplaintOut>(complaints))?;
+    map.put_list(9, "activities", &rows::<_, ActivityOut>(activities))?;
+    map.put_list(10, "baselines", &rows::<_, BaselineOut>(baselines))?;
+    map.put_list(11, "aftercare", &rows::<_, AftercareOut>(aftercare))?;
+    map.put_list(12, "cleared", &rows::<_, ClearedOut>(cleared))
 }
 
 fn rows<'a, T, Row: From<&'a T>>(parts: &'a [T]) -> Vec<Row> {
@@ -71,34 +76,43 @@ fn rows<'a, T, Row: From<&'a T>>(parts: &'a [T]) -> Vec<Row> {
 }
 
 /// Reads what [`write`] wrote, passing over keys that it does not know.
-pub(super) fn read(plain: &[u8]) -> Result<Card, Malformed> {
-    let map = MapIn::split(plain, "contents")?;
-    let secret: ByteArray<32> = map.need(16, "pairing secret")?;
+pub(super) fn read(contents: &[u8]) -> Result<Card, CardFault> {
+    let (fixed, packed) = contents.split_at_checked(FIXED).ok_or(Malformed("contents"))?;
+    let plain = unpack(dictionary::VERSION_1, packed, MOST_CONTENTS).map_err(|fault| match fault {
+        UnpackFault::TooBig => CardFault::TooBig { most: MOST_CONTENTS },
+        UnpackFault::Broken => CardFault::Malformed { field: "packing" },
+    })?;
+    let map = MapIn::split(&plain, "contents")?;
     Ok(Card {
-        plan: read_plan(&map)?,
-        verify_key: map.need::<ByteArray<32>>(14, "clinic's key")?.into(),
-        recipient: map.need::<ByteArray<32>>(15, "recipient")?.into(),
-        pairing_secret: PairingSecret::new(secret.into()),
-        own: map.list::<String, MOST_OWN>(17, "own exercises")?,
+        plan: read_plan(&map, PlanId(part(fixed, 0)))?,
+        verify_key: part(fixed, 8),
+        recipient: part(fixed, 40),
+        pairing_secret: PairingSecret::new(part(fixed, 72)),
+        own: map.list::<String, MOST_OWN>(13, "own exercises")?,
     })
 }
 
-fn read_plan(map: &MapIn<'_>) -> Result<Plan, Malformed> {
-    let items = map.list::<ItemOut, MAX_ITEMS>(8, "items")?;
-    let complaints = map.list::<ComplaintOut, MAX_NAMED>(9, "complaints")?;
-    let activities = map.list::<ActivityOut, MAX_NAMED>(10, "activities")?;
-    let baselines = map.list::<BaselineOut, MOST_LINES>(11, "baselines")?;
-    let aftercare = map.list::<AftercareOut, MOST_LINES>(12, "aftercare")?;
-    let cleared = map.list::<ClearedOut, MOST_CLEARED>(13, "cleared")?;
+/// `N` bytes of the fixed part.
+fn part<const N: usize>(fixed: &[u8], from: usize) -> [u8; N] {
+    fixed[from..from + N].try_into().expect("the fixed part is as long as its parts")
+}
+
+fn read_plan(map: &MapIn<'_>, id: PlanId) -> Result<Plan, Malformed> {
+    let items = map.list::<ItemOut, MAX_ITEMS>(7, "items")?;
+    let complaints = map.list::<ComplaintOut, MAX_NAMED>(8, "complaints")?;
+    let activities = map.list::<ActivityOut, MAX_NAMED>(9, "activities")?;
+    let baselines = map.list::<BaselineOut, MOST_LINES>(10, "baselines")?;
+    let aftercare = map.list::<AftercareOut, MOST_LINES>(11, "aftercare")?;
+    let cleared = map.list::<ClearedOut, MOST_CLEARED>(12, "cleared")?;
     Ok(Plan {
-        id: PlanId(map.need::<ByteArray<8>>(0, "plan")?.into()),
-        revision: map.need(1, "revision")?,
-        clinic: map.need(2, "clinic")?,
-        start: map.need::<Date>(3, "start")?.0,
-        issued: map.need::<Date>(4, "issued")?.0,
-        review: map.need::<Date>(5, "review")?.0,
-        age: map.some::<Code<_>>(6, "age band")?.map(|Code(age)| age),
-        absent: map.some(7, "considered")?.map_or_else(BTreeSet::new, of_bits),
+        id,
+        revision: map.need(0, "revision")?,
+        clinic: map.need(1, "clinic")?,
+        start: map.need::<Date>(2, "start")?.0,
+        issued: map.need::<Date>(3, "issued")?.0,
+        review: map.need::<Date>(4, "review")?.0,
+        age: map.some::<Code<_>>(5, "age band")?.map(|Code(age)| age),
+        absent: map.some(6, "considered")?.map_or_else(BTreeSet::new, of_bits),
         items: items.into_iter().map(ItemOut::item).collect::<Option<_>>().ok_or(Malformed("items"))?,
         complaints: complaints.into_iter().map(ComplaintOut::complaint).collect(),
         activities: activities.into_iter().map(ActivityOut::activity).collect(),

@@ -18,15 +18,15 @@ pub(super) const MOST_BYTES: usize = HEAD + u16::MAX as usize;
 pub(super) struct Opened<'b> {
     /// What the signature covers.
     pub message: Vec<u8>,
-    /// The contents, still packed.
-    pub packed: &'b [u8],
+    /// The contents, as they are signed.
+    pub contents: &'b [u8],
     /// The signature.
     pub signature: [u8; SIGNATURE],
 }
 
-/// What is signed over packed contents.
-pub(super) fn message(packed: &[u8]) -> Vec<u8> {
-    [PREFIX, &[VERSION, X25519], packed].concat()
+/// What is signed over a card's contents.
+pub(super) fn message(contents: &[u8]) -> Vec<u8> {
+    [PREFIX, &[VERSION, X25519], contents].concat()
 }
 
 /// How long the card of a message is.
@@ -36,8 +36,8 @@ pub(super) fn sealed_len(message: &[u8]) -> usize {
 
 /// The whole card of a message that [`sealed_len`] finds no longer than [`MOST_BYTES`].
 pub(super) fn seal(message: &[u8], signature: &[u8; SIGNATURE]) -> Vec<u8> {
-    let (kind, packed) = message[PREFIX.len()..].split_at(2);
-    let rest = [packed, signature.as_slice()].concat();
+    let (kind, contents) = message[PREFIX.len()..].split_at(2);
+    let rest = [contents, signature.as_slice()].concat();
     let length = u16::try_from(rest.len()).expect("a payload is never made longer");
     let check = checksum(kind, &rest);
     [&MAGIC, kind, &length.to_be_bytes(), &check.to_be_bytes(), &rest].concat()
@@ -68,13 +68,20 @@ pub(super) fn open(bytes: &[u8]) -> Result<Opened<'_>, CardFault> {
         (0, _) => return Err(CardFault::Malformed { field: "version" }),
         (found, _) => return Err(CardFault::NewerVersion { found }),
     }
-    let (packed, signature) = rest.split_last_chunk::<SIGNATURE>().ok_or(CardFault::Malformed { field: "signature" })?;
-    Ok(Opened { message: message(packed), packed, signature: *signature })
+    let parts = rest.split_last_chunk::<SIGNATURE>().ok_or(CardFault::Malformed { field: "signature" })?;
+    let (contents, signature) = (parts.0, *parts.1);
+    Ok(Opened { message: message(contents), contents, signature })
 }
 
 /// Whether these are the first bytes of a card that is longer.
 pub(super) fn is_cut(bytes: &[u8]) -> bool {
     matches!(open(bytes), Err(CardFault::Cut))
+}
+
+/// How long the card with this head says that it is.
+pub(super) fn whole_len(bytes: &[u8]) -> Option<usize> {
+    let head = bytes.first_chunk::<HEAD>().filter(|head| head[..4] == MAGIC)?;
+    Some(HEAD + usize::from(u16::from_be_bytes([head[6], head[7]])))
 }
 
 /// Less than a head: the first bytes of a card, or nothing of one.
@@ -95,7 +102,7 @@ mod tests {
     use super::*;
 
     fn card() -> Vec<u8> {
-        seal(&message(b"packed contents"), &[9; 64])
+        seal(&message(b"the contents"), &[9; 64])
     }
 
     /// `card` with version and kind of recipient replaced and the checksum made good again.
@@ -115,8 +122,8 @@ mod tests {
     fn a_card_comes_apart_as_it_was_put_together() {
         let card = card();
         let opened = open(&card).expect("a whole card");
-        assert_eq!((opened.packed, opened.signature), (&b"packed contents"[..], [9; 64]));
-        assert_eq!(opened.message, b"carryover/plan-card\0\x01\x01packed contents");
+        assert_eq!((opened.contents, opened.signature), (&b"the contents"[..], [9; 64]));
+        assert_eq!(opened.message, b"carryover/plan-card\0\x01\x01the contents");
         assert_eq!(card.len(), sealed_len(&opened.message));
     }
 

@@ -1,13 +1,16 @@
 //! The plan card, version 1: what a clinician hands to a patient, as bytes, as text, as a QR code.
 //!
 //! ```text
-//! head       8F 43 72 64 | version | kind of recipient | length of the rest, u16 | CRC-32, u32
-//! the rest   contents: CBOR with integer keys (RFC 8949), deflated (RFC 1951) | Ed25519 signature, 64 bytes
+//! head        8F 43 72 64 | version | kind of recipient | length of the rest, u16 | CRC-32, u32
+//! contents    plan, 8 | clinic's key, 32 | recipient, 32 | pairing secret, 32 | the plan and own exercises, packed
+//! signature   Ed25519, 64
+//! packed      CBOR with integer keys (RFC 8949), deflated (RFC 1951) behind a dictionary
 //! ```
 //!
-//! Numbers are big-endian. The signature covers a prefix of its own, version, kind of recipient and the packed contents as
-//! they were received, never a re-encoding. The checksum proves nothing; with the length it tells a cut card from one with a
-//! flipped character, so that a person hears what went wrong. The head keeps its shape in every later version.
+//! Numbers are big-endian. The signature covers a prefix of its own, version, kind of recipient and the contents as they
+//! were received, never a re-encoding. The checksum proves nothing; with the length it tells a cut card from one with a
+//! flipped character, so that a person hears what went wrong. The head keeps its shape in every later version. What cannot
+//! be packed stands outside the packing, which would only grow by it.
 //!
 //! The text form is a word, a space and the same bytes in Base45 (RFC 9285), all within the characters that a QR code packs
 //! tightly.
@@ -15,6 +18,7 @@
 //! Everything here is a plain function on bytes that answers any input with a value or a [`CardFault`].
 
 mod contents;
+mod dictionary;
 mod envelope;
 mod items;
 mod secret;
@@ -22,6 +26,7 @@ mod text;
 
 use exercises::id::PlanId;
 use exercises::plan::Plan;
+use std::fmt;
 
 pub use secret::PairingSecret;
 pub use text::{from_text, to_text};
@@ -96,7 +101,7 @@ pub enum CardFault {
 }
 
 /// A card's contents, ready to be signed.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Clone, PartialEq, Eq)]
 pub struct Payload {
     message: Vec<u8>,
 }
@@ -108,8 +113,15 @@ impl Payload {
     }
 }
 
+/// The bytes hold the pairing secret.
+impl fmt::Debug for Payload {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("Payload(..)")
+    }
+}
+
 /// A card as it was received: well formed, but nobody has looked at its signature yet.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Clone, PartialEq, Eq)]
 pub struct Unverified {
     message: Vec<u8>,
     signature: [u8; 64],
@@ -148,17 +160,20 @@ impl Unverified {
     }
 }
 
+impl fmt::Debug for Unverified {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_tuple("Unverified").field(&self.card).finish()
+    }
+}
+
 /// The contents of `card`, packed, ready to be signed.
 ///
 /// # Errors
 /// [`CardFault::TooBig`] or [`CardFault::Malformed`] for a card that [`open`] would not take back.
 pub fn payload(card: &Card) -> Result<Payload, CardFault> {
-    let plain = contents::write(card)?;
-    if plain.len() > MOST_CONTENTS {
-        return Err(CardFault::TooBig { most: MOST_CONTENTS });
-    }
-    contents::read(&plain)?;
-    let message = envelope::message(&crate::packed::pack(&plain));
+    let contents = contents::write(card)?;
+    contents::read(&contents)?;
+    let message = envelope::message(&contents);
     if envelope::sealed_len(&message) > MOST_BYTES {
         return Err(CardFault::TooBig { most: MOST_BYTES });
     }
@@ -175,12 +190,8 @@ pub fn seal(payload: &Payload, signature: &[u8; 64]) -> Vec<u8> {
 /// # Errors
 /// [`CardFault`] tells what the bytes are instead.
 pub fn open(bytes: &[u8]) -> Result<Unverified, CardFault> {
-    let envelope::Opened { message, packed, signature } = envelope::open(bytes)?;
-    let plain = crate::packed::unpack(packed, MOST_CONTENTS).map_err(|fault| match fault {
-        crate::packed::UnpackFault::TooBig => CardFault::TooBig { most: MOST_CONTENTS },
-        crate::packed::UnpackFault::Broken => CardFault::Malformed { field: "packing" },
-    })?;
-    Ok(Unverified { message, signature, card: contents::read(&plain)? })
+    let envelope::Opened { message, contents, signature } = envelope::open(bytes)?;
+    Ok(Unverified { message, signature, card: contents::read(contents)? })
 }
 
 /// Reads a card from a file that may hold either form.

@@ -8,6 +8,8 @@ use super::{CardFault, MOST_TEXT, envelope};
 
 /// Stands before the card, with a space.
 const WORD: &str = "CARRYOVER ";
+/// Characters that hold a card's head and more.
+const HEAD_GROUPS: usize = 24;
 
 /// The card's bytes as text.
 pub fn to_text(card: &[u8]) -> String {
@@ -18,7 +20,8 @@ pub fn to_text(card: &[u8]) -> String {
 ///
 /// # Errors
 /// [`CardFault::TooBig`] before any work, [`CardFault::NotACard`] without the word, [`CardFault::Cut`] where the end is
-/// missing within a group of characters, [`CardFault::Damaged`] for characters that do not go together.
+/// missing within a group of characters, [`CardFault::Surplus`] where other text follows, [`CardFault::Damaged`] for
+/// characters that do not go together.
 pub fn from_text(text: &str) -> Result<Vec<u8>, CardFault> {
     if text.len() > MOST_TEXT {
         return Err(CardFault::TooBig { most: MOST_TEXT });
@@ -29,11 +32,23 @@ pub fn from_text(text: &str) -> Result<Vec<u8>, CardFault> {
         return Err(if begun { CardFault::Cut } else { CardFault::NotACard });
     };
     let groups = groups.replace(['\r', '\n', '\t'], "");
-    decode(&groups).ok_or_else(|| {
-        let whole = groups.len() - groups.len() % 3;
-        let cut = groups.get(..whole).and_then(decode).is_some_and(|bytes| envelope::is_cut(&bytes));
-        if cut { CardFault::Cut } else { CardFault::Damaged }
-    })
+    // Less than a head's worth of characters: the last byte of a cut group may have come out wrong.
+    if groups.len() < HEAD_GROUPS {
+        return Err(CardFault::Cut);
+    }
+    decode(&groups).ok_or_else(|| what_happened(&groups))
+}
+
+/// What became of a card's text that does not decode as a whole.
+fn what_happened(groups: &str) -> CardFault {
+    let whole_groups = groups.len() - groups.len() % 3;
+    let begun = groups.get(..whole_groups).and_then(decode);
+    if begun.is_some_and(|bytes| envelope::is_cut(&bytes)) {
+        return CardFault::Cut;
+    }
+    let card = groups.get(..HEAD_GROUPS).and_then(decode).and_then(|head| envelope::whole_len(&head));
+    let card = card.and_then(|bytes| groups.get(..bytes / 2 * 3 + bytes % 2 * 2)).and_then(decode);
+    if card.is_some_and(|bytes| envelope::open(&bytes).is_ok()) { CardFault::Surplus } else { CardFault::Damaged }
 }
 
 /// Base45, and only in the one spelling that an encoder writes: the decoder at hand takes `::` for a byte, which stands for

@@ -1,7 +1,9 @@
 //! What stands in a summary, as CBOR. The keys are frozen: a new part takes a new key, an old key is never used again.
 
 use super::SummaryFault;
-use super::rows::{AlarmOut, DelayOut, ItemDayOut, PainOut, RatedOut, RunOut, SettledOut, TakenOut};
+use super::answers::{AlarmOut, DelayOut, PainOut, RatedOut, SettledOut};
+use super::runs::RunOut;
+use super::slots::{ItemDayOut, TakenOut};
 use crate::cbor::{Malformed, MapIn, MapOut, bytes};
 use exercises::id::{LogId, PlanId};
 use exercises::summary::{MAX_DAYS, MAX_NOTE, Summary};
@@ -53,7 +55,7 @@ pub(super) fn write(summary: &Summary) -> Result<Vec<u8>, Malformed> {
     map.put_list(5, "taken", &rows::<_, TakenOut>(taken))?;
     map.put_list(6, "seen", &seen.iter().copied().collect::<Vec<u16>>())?;
     map.put_list(7, "days", &rows::<_, ItemDayOut>(days))?;
-    map.put_list(8, "runs", &rows::<_, RunOut>(runs))?;
+    map.put_list(8, "runs", &RunOut::list(runs))?;
     map.put_list(9, "pain", &rows::<_, PainOut>(pain))?;
     map.put_list(10, "settled", &rows::<_, SettledOut>(settled))?;
     map.put_list(11, "rated", &rows::<_, RatedOut>(rated))?;
@@ -79,7 +81,7 @@ pub(super) fn read(plain: &[u8]) -> Result<Summary, Malformed> {
         taken: list::<_, _, MOST_TAKEN>(&map, 5, "taken", TakenOut::taken)?,
         seen: map.list::<u16, { MAX_DAYS as usize }>(6, "seen")?.into_iter().collect(),
         days: list::<_, _, MOST_ITEM_DAYS>(&map, 7, "days", ItemDayOut::item_day)?,
-        runs: list::<_, _, MOST_RUNS>(&map, 8, "runs", RunOut::run)?,
+        runs: RunOut::runs(map.list::<RunOut, MOST_RUNS>(8, "runs")?).ok_or(Malformed("runs"))?,
         pain: list::<_, _, MOST_ANSWERS>(&map, 9, "pain", PainOut::pain)?,
         settled: list::<_, _, MOST_ANSWERS>(&map, 10, "settled", SettledOut::settled)?,
         rated: list::<_, _, MOST_ANSWERS>(&map, 11, "rated", RatedOut::rated)?,

@@ -12,9 +12,11 @@
 //!
 //! Nothing in a summary is a date, a name of a person or device, or a clock time other than the hour in which a run began.
 
+mod answers;
 mod contents;
 mod letter;
-mod rows;
+mod runs;
+mod slots;
 mod stance;
 
 pub use letter::{Body, Letter};
@@ -70,7 +72,7 @@ pub fn write(summary: &Summary) -> Result<Body, SummaryFault> {
         return Err(SummaryFault::TooBig { most: MOST_CONTENTS });
     }
     contents::read(&plain)?;
-    Ok(Body { plan: summary.plan, log: summary.log, counter: summary.counter, packed: crate::packed::pack(&plain) })
+    Ok(Body { plan: summary.plan, log: summary.log, counter: summary.counter, packed: crate::packed::pack(b"", &plain) })
 }
 
 /// Unpacks a summary. Call it only for a letter of which the tag has been checked.
@@ -78,7 +80,7 @@ pub fn write(summary: &Summary) -> Result<Body, SummaryFault> {
 /// # Errors
 /// [`SummaryFault`], also where the contents name another plan, log or counter than the letter does.
 pub fn read(body: &Body) -> Result<Summary, SummaryFault> {
-    let plain = crate::packed::unpack(&body.packed, MOST_CONTENTS).map_err(|fault| match fault {
+    let plain = crate::packed::unpack(b"", &body.packed, MOST_CONTENTS).map_err(|fault| match fault {
         crate::packed::UnpackFault::TooBig => SummaryFault::TooBig { most: MOST_CONTENTS },
         crate::packed::UnpackFault::Broken => SummaryFault::Malformed { field: "packing" },
     })?;

@@ -1,0 +1,287 @@
+//! Any plan, card or summary that the domain's types can hold and a card or a summary may carry.
+
+use chrono::{Days as Ahead, NaiveDate};
+use exercises::alarm::Trouble;
+use exercises::catalogue::{Dose, ExerciseId, Eyes, RungId, Surface, Tempo};
+use exercises::history::Mark;
+use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
+use exercises::log::{Barrier, Excuse};
+use exercises::plan::{
+    Activity, AgeBand, Aftercare, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline,
+};
+use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
+use exercises::summary::{
+    AlarmOn, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, TakenOn, WeekDelay,
+};
+use format::card::{Card, PairingSecret};
+use proptest::collection::{btree_set, vec};
+use proptest::option;
+use proptest::prelude::*;
+use proptest::sample::select;
+
+fn day() -> impl Strategy<Value = NaiveDate> {
+    let first = NaiveDate::from_ymd_opt(2020, 1, 1).expect("a date");
+    any::<u16>().prop_map(move |ahead| first + Ahead::new(u64::from(ahead)))
+}
+
+fn id() -> impl Strategy<Value = String> {
+    "[a-z][a-z0-9]{0,9}(-[a-z0-9]{1,9}){0,2}"
+}
+
+fn rung() -> impl Strategy<Value = RungId> {
+    id().prop_map(|id| RungId::new(id).expect("kebab case"))
+}
+
+fn side() -> impl Strategy<Value = Side> {
+    select(vec![Side::Left, Side::Right, Side::Both, Side::Neither])
+}
+
+fn leg() -> impl Strategy<Value = Leg> {
+    select(vec![Leg::Left, Leg::Right])
+}
+
+fn surface() -> impl Strategy<Value = Surface> {
+    select(vec![Surface::Firm, Surface::FoldedTowel, Surface::Cushion, Surface::Foam])
+}
+
+fn eyes() -> impl Strategy<Value = Eyes> {
+    select(vec![Eyes::Open, Eyes::Closed])
+}
+
+fn schedule() -> impl Strategy<Value = Schedule> {
+    let every = (1..1440_u16, 0..1440_u16, 0..1440_u16);
+    let pattern = prop_oneof![
+        every.prop_map(|(minutes, from, to)| Pattern::Every { minutes, from, to }),
+        btree_set(0..1440_u16, 0..=12).prop_map(|times| Pattern::At { times: times.into_iter().collect() }),
+    ];
+    (0..128_u8, pattern).prop_map(|(days, pattern)| Schedule { days: Days(days), pattern })
+}
+
+fn dose() -> impl Strategy<Value = Dose> {
+    let tempo = any::<(u8, u8, u8)>().prop_map(|(up_s, hold_s, down_s)| Tempo { up_s, hold_s, down_s });
+    prop_oneof![
+        any::<(u8, u16, u16)>().prop_map(|(repetitions, hold_s, rest_s)| Dose::Hold { repetitions, hold_s, rest_s }),
+        any::<(u8, u16, u16)>().prop_map(|(trials, target_s, rest_s)| Dose::Balance { trials, target_s, rest_s }),
+        (any::<(u8, u8, u16)>(), tempo)
+            .prop_map(|((sets, repetitions, rest_s), tempo)| Dose::Reps { sets, repetitions, rest_s, tempo }),
+    ]
+}
+
+fn item() -> impl Strategy<Value = Item> {
+    let names = (any::<u8>(), id(), any::<u16>(), option::of(rung()));
+    let rest = (side(), dose(), schedule(), any::<u8>(), any::<bool>(), option::of(any::<u8>()), ".{0,40}");
+    (names, rest).prop_map(|((id, exercise, content, rung), (side, dose, schedule, pain_limit, may_step, serves, note))| Item {
+        id: ItemId(id),
+        exercise: ExerciseId::new(exercise).expect("kebab case"),
+        content,
+        rung,
+        side,
+        dose,
+        schedule,
+        pain_limit,
+        may_step,
+        serves: serves.map(ComplaintId),
+        note,
+    })
+}
+
+fn complaint() -> impl Strategy<Value = Complaint> {
+    (any::<u8>(), ".{0,60}", side(), option::of(any::<u8>()))
+        .prop_map(|(id, name, side, pain)| Complaint { id: ComplaintId(id), name, side, pain })
+}
+
+fn activity() -> impl Strategy<Value = Activity> {
+    (any::<u8>(), ".{0,60}", option::of(any::<u8>()))
+        .prop_map(|(id, name, rating)| Activity { id: ActivityId(id), name, rating })
+}
+
+fn baseline() -> impl Strategy<Value = StanceBaseline> {
+    (leg(), surface(), eyes(), any::<u16>(), any::<bool>())
+        .prop_map(|(leg, surface, eyes, tenths, capped)| StanceBaseline { leg, surface, eyes, tenths, capped })
+}
+
+fn aftercare() -> impl Strategy<Value = Aftercare> {
+    prop_oneof![
+        Just(Aftercare::SorenessIsUsual),
+        Just(Aftercare::KeepMoving),
+        Just(Aftercare::GoEasy),
+        Just(Aftercare::WarmthIfPleasant),
+        Just(Aftercare::ContactIfWorse),
+        ".{0,120}".prop_map(Aftercare::Own),
+    ]
+}
+
+fn entry() -> impl Strategy<Value = EntryRef> {
+    any::<([u8; 8], u32)>().prop_map(|(log, n)| EntryRef { log: LogId(log), n })
+}
+
+pub fn plan() -> impl Strategy<Value = Plan> {
+    let head = (any::<[u8; 8]>(), any::<u16>(), ".{0,60}", day(), day(), day());
+    let who = (option::of(select(AgeBand::ALL.to_vec())), btree_set(select(Risk::ALL.to_vec()), 0..=11), vec(entry(), 0..=4));
+    let lists = (
+        vec(item(), 0..=12),
+        vec(complaint(), 0..=5),
+        vec(activity(), 0..=5),
+        vec(baseline(), 0..=8),
+        vec(aftercare(), 0..=8),
+    );
+    (head, who, lists).prop_map(|(head, who, lists)| {
+        let (id, revision, clinic, start, issued, review) = head;
+        let (age, absent, cleared) = who;
+        let (items, complaints, activities, baselines, aftercare) = lists;
+        Plan {
+            id: PlanId(id),
+            revision,
+            clinic,
+            start,
+            issued,
+            review,
+            age,
+            absent,
+            items,
+            complaints,
+            activities,
+            baselines,
+            aftercare,
+            cleared,
+        }
+    })
+}
+
+/// Any card, with keys that need not be keys.
+pub fn card() -> impl Strategy<Value = Card> {
+    (plan(), any::<[[u8; 32]; 3]>(), vec("[ -~\n]{0,400}", 0..=3)).prop_map(|(plan, keys, own)| {
+        let [verify_key, recipient, secret] = keys;
+        Card { plan, verify_key, recipient, pairing_secret: PairingSecret::new(secret), own }
+    })
+}
+
+fn share() -> impl Strategy<Value = Share> {
+    any::<(u32, u32)>().prop_map(|(a, b)| Share { done: a.min(b), of: a.max(b) })
+}
+
+fn mark() -> impl Strategy<Value = Mark> {
+    prop_oneof![
+        Just(Mark::Done),
+        share().prop_map(Mark::Partly),
+        select(Barrier::ALL.to_vec()).prop_map(Mark::LeftOut),
+        select(Excuse::ALL.to_vec()).prop_map(Mark::Excused),
+        Just(Mark::HeldBack),
+        Just(Mark::PassedBy),
+        Just(Mark::Due),
+        Just(Mark::ToCome),
+        Just(Mark::NoSuchHour),
+    ]
+}
+
+fn taken(until: u16) -> impl Strategy<Value = TakenOn> {
+    let agreed = vec((any::<u8>().prop_map(ItemId), schedule()), 0..=3);
+    (0..=until, any::<u16>(), agreed).prop_map(|(day, revision, agreed)| TakenOn { day, revision, agreed })
+}
+
+fn item_day(from: u16, until: u16) -> impl Strategy<Value = ItemDay> {
+    let slots = proptest::collection::btree_map(any::<u8>(), mark(), 0..=12);
+    (from..=until, any::<u8>(), any::<u16>(), slots).prop_map(|(day, item, revision, slots)| ItemDay {
+        day,
+        item: ItemId(item),
+        revision,
+        slots: slots.into_iter().collect(),
+    })
+}
+
+fn stance() -> impl Strategy<Value = StanceOn> {
+    let end = select(vec![TrialEnd::Touch, TrialEnd::Target, TrialEnd::CutOff]);
+    let trial = (leg(), any::<u32>(), end).prop_map(|(leg, held_ms, end)| Trial { leg, held_ms, end });
+    let set_up = select(vec![SetUp::OnSupport, SetUp::AtBreastbone, SetUp::InPocket]);
+    (set_up, surface(), eyes(), any::<u16>(), vec(trial, 0..=20))
+        .prop_map(|(set_up, surface, eyes, target_s, trials)| StanceOn { set_up, surface, eyes, target_s, trials })
+}
+
+fn run(from: u16, until: u16) -> impl Strategy<Value = RunOn> {
+    let end = select(vec![RunEnd::Going, RunEnd::Completed, RunEnd::Stopped, RunEnd::Trouble]);
+    let head = (any::<u32>(), from..=until, any::<u8>(), option::of(rung()), option::of(any::<u8>()), 0..24_u8);
+    let rest = (any::<bool>(), end, share(), share(), option::of(stance()));
+    (head, rest).prop_map(|((run, day, item, rung, slot, hour), (live, end, dose, parts, stance))| RunOn {
+        run: RunId(run),
+        day,
+        item: ItemId(item),
+        rung,
+        slot,
+        hour,
+        live,
+        end,
+        dose,
+        parts,
+        stance,
+    })
+}
+
+fn pain(from: u16, until: u16) -> impl Strategy<Value = PainOn> {
+    (any::<u32>(), from..=until, any::<u8>(), 0..=10_u8, option::of(any::<u8>())).prop_map(
+        |(n, day, complaint, score, after)| PainOn {
+            n,
+            day,
+            complaint: ComplaintId(complaint),
+            score,
+            after: after.map(ItemId),
+        },
+    )
+}
+
+fn settled(from: u16, until: u16) -> impl Strategy<Value = SettledOn> {
+    (any::<u32>(), from..=until, any::<u8>(), any::<bool>())
+        .prop_map(|(n, day, of, settled)| SettledOn { n, day, complaint: ComplaintId(of), settled })
+}
+
+fn rated(from: u16, until: u16) -> impl Strategy<Value = RatedOn> {
+    (any::<u32>(), from..=until, any::<u8>(), 0..=10_u8)
+        .prop_map(|(n, day, of, score)| RatedOn { n, day, activity: ActivityId(of), score })
+}
+
+fn alarm(from: u16, until: u16) -> impl Strategy<Value = AlarmOn> {
+    (any::<u32>(), from..=until, select(Trouble::ALL.to_vec()), option::of(any::<u8>()))
+        .prop_map(|(n, day, trouble, item)| AlarmOn { n, day, trouble, item: item.map(ItemId) })
+}
+
+fn delay(from: u16, until: u16) -> impl Strategy<Value = WeekDelay> {
+    (from / 7..=until / 7, any::<u16>(), any::<[u16; 3]>()).prop_map(|(week, runs, mut delays)| {
+        delays.sort_unstable();
+        let [lower_s, median_s, upper_s] = delays;
+        WeekDelay { week, runs, lower_s, median_s, upper_s }
+    })
+}
+
+pub fn summary() -> impl Strategy<Value = Summary> {
+    let period = (0..1000_u16, 0..400_u16).prop_map(|(from, length)| (from, from + length));
+    period.prop_flat_map(|(from, until)| {
+        let head = (any::<([u8; 8], [u8; 8], u32)>(), btree_set(from..=until, 0..=40), option::of(".{0,280}"));
+        let slots = (vec(taken(until), 0..=3), vec(item_day(from, until), 0..=20), vec(run(from, until), 0..=20));
+        let answers = (
+            vec(pain(from, until), 0..=20),
+            vec(settled(from, until), 0..=5),
+            vec(rated(from, until), 0..=5),
+            vec(alarm(from, until), 0..=5),
+            vec(delay(from, until), 0..=8),
+        );
+        (head, slots, answers).prop_map(move |(head, (taken, days, runs), (pain, settled, rated, alarms, delays))| {
+            let ((plan, log, counter), seen, note) = head;
+            Summary {
+                plan: PlanId(plan),
+                log: LogId(log),
+                counter,
+                from,
+                until,
+                taken,
+                seen,
+                days,
+                runs,
+                pain,
+                settled,
+                rated,
+                alarms,
+                delays,
+                note,
+            }
+        })
+    })
+}

@@ -1,0 +1,312 @@
+//! Plans, cards and summaries for tests: some written out, some at random. Nobody in them exists.
+#![allow(dead_code, reason = "each test file uses its own part of this")]
+
+pub mod any;
+
+use chrono::NaiveDate;
+use exercises::alarm::Trouble;
+use exercises::catalogue::{Dose, ExerciseId, Eyes, RungId, Surface, Tempo};
+use exercises::history::Mark;
+use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
+use exercises::log::{Barrier, Excuse};
+use exercises::plan::{
+    Activity, AgeBand, Aftercare, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline,
+};
+use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
+use exercises::summary::{
+    AlarmOn, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, TakenOn, WeekDelay,
+};
+use format::card::{Card, PairingSecret};
+
+pub fn date(year: i32, month: u32, day: u32) -> NaiveDate {
+    NaiveDate::from_ymd_opt(year, month, day).expect("a date")
+}
+
+/// An item by exercise, rung, side, dose, days and pattern, with a limit, a complaint and a note.
+fn item(
+    id: u8,
+    (exercise, rung): (&str, &str),
+    side: Side,
+    dose: Dose,
+    schedule: Schedule,
+    serves: u8,
+    note: &str,
+) -> Item {
+    Item {
+        id: ItemId(id),
+        exercise: ExerciseId::new(exercise).expect("an id"),
+        content: 1,
+        rung: Some(RungId::new(rung).expect("an id")),
+        side,
+        dose,
+        schedule,
+        pain_limit: 4,
+        may_step: id % 2 == 0,
+        serves: Some(ComplaintId(serves)),
+        note: note.to_owned(),
+    }
+}
+
+fn hourly() -> Schedule {
+    Schedule { days: Days::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 540, to: 1020 } }
+}
+
+fn at(times: &[u16]) -> Schedule {
+    Schedule { days: Days::ALL, pattern: Pattern::At { times: times.to_vec() } }
+}
+
+/// Six items of all kinds, as a clinician would hand them out after a first visit.
+fn items() -> Vec<Item> {
+    let hold = |repetitions, hold_s| Dose::Hold { repetitions, hold_s, rest_s: 5 };
+    let balance = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
+    let reps = |sets, repetitions| {
+        let tempo = Tempo { up_s: 2, hold_s: 1, down_s: 3 };
+        Dose::Reps { sets, repetitions, rest_s: 60, tempo }
+    };
+    vec![
+        item(1, ("sit-tall-chin-back", "chair"), Side::Neither, hold(3, 10), hourly(), 1, "Chin level, not down"),
+        item(2, ("one-leg-stand", "firm-open"), Side::Both, balance, at(&[450, 1140]), 2, "Kitchen worktop in front of you"),
+        item(3, ("sit-to-stand", "arms-crossed"), Side::Neither, reps(3, 8), at(&[1140]), 2, "Knees over the second toe"),
+        item(4, ("shoulder-blade-set", "standing"), Side::Neither, hold(5, 8), hourly(), 1, "Long neck, soft jaw"),
+        item(5, ("calf-rise", "both-legs"), Side::Neither, reps(2, 12), at(&[480, 1110]), 2, "Slowly down, three seconds"),
+        item(6, ("side-lying-open-book", "arm-bent"), Side::Left, reps(1, 10), at(&[1260]), 1, "Breathe out on the way back"),
+    ]
+}
+
+/// A realistic first plan with the first `count` of six items.
+pub fn plan(count: usize) -> Plan {
+    let complaint = |id, name: &str, side, pain| Complaint { id: ComplaintId(id), name: name.to_owned(), side, pain };
+    let activity = |id, name: &str, rating| Activity { id: ActivityId(id), name: name.to_owned(), rating };
+    let baseline = |leg, tenths, capped| StanceBaseline { leg, surface: Surface::Firm, eyes: Eyes::Open, tenths, capped };
+    Plan {
+        id: PlanId([0x3D, 0x91, 0x5A, 0xC7, 0x08, 0xEE, 0x42, 0xB6]),
+        revision: 1,
+        clinic: "Practice for hands-on therapy, Example Lane".to_owned(),
+        start: date(2026, 11, 25),
+        issued: date(2026, 11, 25),
+        review: date(2027, 1, 6),
+        age: Some(AgeBand::From50),
+        absent: Risk::ALL.into_iter().collect(),
+        items: items().into_iter().take(count).collect(),
+        complaints: vec![
+            complaint(1, "Upper back and neck, worse at the desk", Side::Neither, Some(5)),
+            complaint(2, "Ankle, gives way on uneven ground", Side::Right, Some(3)),
+        ],
+        activities: vec![
+            activity(1, "Reading on screen for two hours", Some(4)),
+            activity(2, "Walking the dog over the fields", Some(6)),
+            activity(3, "Reversing the car", Some(5)),
+        ],
+        baselines: vec![baseline(Leg::Left, 300, true), baseline(Leg::Right, 124, false)],
+        aftercare: vec![
+            Aftercare::SorenessIsUsual,
+            Aftercare::KeepMoving,
+            Aftercare::ContactIfWorse,
+            Aftercare::Own("No running until Saturday; walk as much as you like.".to_owned()),
+        ],
+        cleared: Vec::new(),
+    }
+}
+
+/// The first card with that plan. The keys are filled with numbers that do not pack.
+pub fn card(count: usize) -> Card {
+    Card {
+        plan: plan(count),
+        verify_key: scattered(1),
+        recipient: scattered(2),
+        pairing_secret: PairingSecret::new(scattered(3)),
+        own: Vec::new(),
+    }
+}
+
+/// Thirty-two bytes without a pattern that packing could use.
+pub fn scattered(seed: u8) -> [u8; 32] {
+    let mut state = u32::from(seed) | 0x9E37_79B0;
+    std::array::from_fn(|_| {
+        state = state.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+        (state >> 24) as u8
+    })
+}
+
+/// The frozen card: every part of a card at least once, in its own words, with the keys that signed it.
+pub fn frozen_card(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
+    let mut plan = plan(6);
+    plan.revision = 3;
+    plan.issued = date(2026, 12, 16);
+    plan.items[0].rung = None;
+    plan.items[3].serves = None;
+    plan.items[5].note = String::new();
+    plan.complaints[1].pain = None;
+    plan.activities[2].rating = None;
+    let eyes = StanceBaseline { leg: Leg::Right, surface: Surface::Cushion, eyes: Eyes::Closed, tenths: 61, capped: false };
+    plan.baselines.push(eyes);
+    plan.cleared = vec![EntryRef { log: LogId([0xA0, 1, 2, 3, 4, 5, 6, 7]), n: 70_000 }];
+    plan.absent.remove(&Risk::SevereVisualLoss);
+    Card {
+        plan,
+        verify_key,
+        recipient,
+        pairing_secret: PairingSecret::new(scattered(3)),
+        own: vec!["id = \"doorway-lean\"\nrevision = 2\n".to_owned()],
+    }
+}
+
+/// Six weeks of an hourly hold on workdays and of stance twice a day, with pain every day: what a diligent person brings.
+pub fn six_weeks() -> Summary {
+    let mut summary = Summary {
+        plan: PlanId([0x3D, 0x91, 0x5A, 0xC7, 0x08, 0xEE, 0x42, 0xB6]),
+        log: LogId([0x11, 0x9C, 0x55, 0x02, 0xE1, 0x7A, 0x30, 0x84]),
+        counter: 1,
+        from: 0,
+        until: 41,
+        taken: vec![TakenOn { day: 0, revision: 1, agreed: Vec::new() }],
+        seen: (0..42).filter(|day| day % 7 != 6).collect(),
+        days: Vec::new(),
+        runs: Vec::new(),
+        pain: Vec::new(),
+        settled: Vec::new(),
+        rated: Vec::new(),
+        alarms: Vec::new(),
+        delays: (0..6).map(week_delay).collect(),
+        note: None,
+    };
+    for day in 0..42_u16 {
+        hourly_holds(&mut summary, day);
+        stances(&mut summary, day);
+        let n = u32::from(day) * 40 + 7;
+        summary.pain.push(PainOn { n, day, complaint: ComplaintId(1), score: 6 - (day / 8) as u8, after: None });
+        let after = Some(ItemId(2));
+        summary.pain.push(PainOn { n: n + 9, day, complaint: ComplaintId(2), score: (day % 3) as u8, after });
+    }
+    summary.rated = (0..6).map(|week| RatedOn { n: 300 * week + 5, day: 7 * week as u16, activity: ActivityId(1), score: 4 }).collect();
+    summary
+}
+
+fn week_delay(week: u16) -> WeekDelay {
+    WeekDelay { week, runs: 40 - week, lower_s: 31 + week, median_s: 94 + 3 * week, upper_s: 412 + 17 * week }
+}
+
+fn next_run(summary: &Summary) -> RunId {
+    RunId(summary.runs.len() as u32 + 1)
+}
+
+fn hourly_holds(summary: &mut Summary, day: u16) {
+    if day % 7 >= 5 {
+        return;
+    }
+    let mut slots = Vec::new();
+    for slot in 0..9_u8 {
+        let luck = u32::from(day) * 31 + u32::from(slot) * 17;
+        let mark = match luck % 13 {
+            0 | 5 => Mark::PassedBy,
+            3 => Mark::LeftOut(Barrier::NoTime),
+            8 => Mark::Partly(Share { done: 2, of: 3 }),
+            _ => Mark::Done,
+        };
+        slots.push((slot, mark));
+        let done = match mark {
+            Mark::Done => 30_000,
+            Mark::Partly(_) => 20_000 + luck * 7,
+            _ => continue,
+        };
+        summary.runs.push(RunOn {
+            run: next_run(summary),
+            day,
+            item: ItemId(1),
+            rung: Some(RungId::new("chair").expect("an id")),
+            slot: Some(slot),
+            hour: 9 + slot,
+            live: true,
+            end: if done == 30_000 { RunEnd::Completed } else { RunEnd::Stopped },
+            dose: Share { done, of: 30_000 },
+            parts: Share { done: done / 10_000, of: 3 },
+            stance: None,
+        });
+    }
+    summary.days.push(ItemDay { day, item: ItemId(1), revision: 1, slots });
+}
+
+fn stances(summary: &mut Summary, day: u16) {
+    let trial = |at: u32| {
+        let held_ms = 9_000 + u32::from(day) * 311 + at * 2_477;
+        let end = if held_ms >= 30_000 { TrialEnd::Target } else { TrialEnd::Touch };
+        Trial { leg: if at % 2 == 0 { Leg::Left } else { Leg::Right }, held_ms: held_ms.min(30_000), end }
+    };
+    for slot in 0..2_u8 {
+        let stance = StanceOn {
+            set_up: SetUp::AtBreastbone,
+            surface: Surface::Firm,
+            eyes: Eyes::Open,
+            target_s: 30,
+            trials: (0..6).map(|at| trial(at + u32::from(slot))).collect(),
+        };
+        summary.runs.push(RunOn {
+            run: next_run(summary),
+            day,
+            item: ItemId(2),
+            rung: Some(RungId::new("firm-open").expect("an id")),
+            slot: Some(slot),
+            hour: if slot == 0 { 7 } else { 19 },
+            live: true,
+            end: RunEnd::Completed,
+            dose: Share { done: 6, of: 6 },
+            parts: Share { done: 6, of: 6 },
+            stance: Some(stance),
+        });
+    }
+    summary.days.push(ItemDay { day, item: ItemId(2), revision: 1, slots: vec![(0, Mark::Done), (1, Mark::Done)] });
+}
+
+/// The frozen summary: two days with every part of a summary at least once.
+pub fn frozen_summary() -> Summary {
+    let agreed = Schedule { days: Days(0b101), pattern: Pattern::At { times: vec![480, 1200] } };
+    let marks = [
+        Mark::Done,
+        Mark::Partly(Share { done: 1, of: 3 }),
+        Mark::LeftOut(Barrier::RatherNotSay),
+        Mark::Excused(Excuse::Holiday),
+        Mark::HeldBack,
+        Mark::PassedBy,
+        Mark::NoSuchHour,
+    ];
+    let written_in = RunOn {
+        run: RunId(1),
+        day: 8,
+        item: ItemId(1),
+        rung: None,
+        slot: None,
+        hour: 23,
+        live: false,
+        end: RunEnd::Completed,
+        dose: Share { done: 12_345, of: 30_000 },
+        parts: Share { done: 1, of: 3 },
+        stance: None,
+    };
+    let mut six_weeks = six_weeks();
+    let stance = six_weeks.runs.iter_mut().find(|run| run.stance.is_some() && run.day == 7).expect("one a day").clone();
+    Summary {
+        counter: 12,
+        from: 7,
+        until: 8,
+        taken: vec![
+            TakenOn { day: 0, revision: 1, agreed: Vec::new() },
+            TakenOn { day: 8, revision: 2, agreed: vec![(ItemId(2), agreed)] },
+        ],
+        seen: [7, 8].into(),
+        days: vec![ItemDay { day: 7, item: ItemId(1), revision: 1, slots: (0..).zip(marks).collect() }],
+        runs: vec![written_in, RunOn { run: RunId(2), ..stance }],
+        pain: vec![
+            PainOn { n: 3, day: 7, complaint: ComplaintId(1), score: 10, after: None },
+            PainOn { n: 70_000, day: 8, complaint: ComplaintId(2), score: 0, after: Some(ItemId(2)) },
+        ],
+        settled: vec![SettledOn { n: 9, day: 8, complaint: ComplaintId(2), settled: true }],
+        rated: vec![RatedOn { n: 10, day: 8, activity: ActivityId(1), score: 7 }],
+        alarms: vec![
+            AlarmOn { n: 11, day: 8, trouble: Trouble::NearlyFell, item: Some(ItemId(2)) },
+            AlarmOn { n: 12, day: 8, trouble: Trouble::HeadOrNeck, item: None },
+        ],
+        delays: vec![WeekDelay { week: 1, runs: 5, lower_s: 20, median_s: 300, upper_s: 301 }],
+        note: Some("Dos días en la montaña; ¡qué prados!".to_owned()),
+        ..six_weeks
+    }
+}
