@@ -47,4 +47,40 @@ keys! {
 
     // reminder
     ReminderTitle ReminderBody ReminderOpen ReminderLater ReminderLeaveOut
+
+    // terminal
+    IdentityWarning ReceiptNew ReceiptFilled ReceiptKnown
+
+    // clinic: door
+    ClinicDoorStart ClinicDoorStartWhat ClinicName ClinicNameHint Passphrase PassphraseAgain PassphraseHint
+    PassphraseShow PassphraseDiffers PassphraseLost ClinicStart ClinicDoorOpen ClinicDoorOpenWhat ClinicOpen
+    ClinicOpening Fingerprint FingerprintWhat
+
+    // clinic: patients
+    Patients PatientsNone PatientsFind PatientAdd PatientCode PatientCodeHint PatientName PatientNameHint
+    ReceiveSummaries ReceiveWhat SealedSummaries ReviewOn ReviewToday ReviewWas PlanNone SummaryUntil SummaryNone
+    AlarmsOpen
+
+    // clinic: plan
+    PlanFirst PlanNext PlanReview PlanOf PlanCarried PlanDay PlanEmpty ProposalsTake Proposed TakeOut MoveUp MoveDown
+    MoreOfItem Catalogue CatalogueFind CatalogueNone CatalogueAdd InPlan RegionNeckUpperBack RegionShoulder
+    RegionWristHand RegionLowBack RegionHip RegionKnee RegionAnkle Rung SideLabel DoseHolds DoseHoldSeconds DoseRest
+    DoseTrials DoseTarget DoseSets DoseRepetitions DoseTempoUp DoseTempoHold DoseTempoDown StepLess StepMore When
+    WhenEvery WhenAt EveryLabel EveryOption FromLabel ToLabel TimesLabel TimesHint TimesBad DaysLabel PainLimit
+    PainLimitHint MayStep MayStepHint ServesLabel ServesNone NoteLabel NoteCount Complaints ComplaintAdd ComplaintName
+    SideNone PainToday NotAsked Activities ActivityAdd ActivityName RatingToday BalanceAtHome BalanceAtHomeWhat
+    AgeBand AgeUnder18 AgeBetween AgeFrom80 AgeNone RiskTitle RiskAll StanceToday StanceCapped StanceEarlier Aftercare
+    AftercareOwn NextVisit InWeeks DateLabel AlarmsToClear AlarmClear AlarmClearWhat IssueCard IssueNotYet IssueReady
+    FoldNone FoldLines
+
+    // clinic: what a plan lacks
+    ProblemUnknown ProblemRung ProblemDose ProblemSide ProblemSchedule ProblemServes
+    ProblemStance ProblemStanceShort ProblemGate ProblemSoftClosed ProblemTicks
+
+    // clinic: issued
+    IssuedTitle IssuedWhat IssuedWarning IssuedCode IssuedText IssuedCopy IssuedCopied IssuedFiles IssuedVersion
+    IssuedTooLarge
+
+    // clinic: review
+    ReviewEmpty ReviewFigures ReviewOther ChartDays ChartLine ChartStance ChartAtVisit
 }

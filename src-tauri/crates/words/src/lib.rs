@@ -5,6 +5,7 @@
 //! domain values stand in [`phrase`]; refusals, each as fault and advice, in [`failure`].
 #![forbid(unsafe_code)]
 
+pub mod clinic;
 mod date;
 mod en;
 mod es;
