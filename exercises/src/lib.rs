@@ -29,4 +29,5 @@ pub mod ask;
 pub mod today;
 pub mod thread;
 pub mod statistics;
+pub mod norms;
 pub mod sway;

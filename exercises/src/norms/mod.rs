@@ -1,0 +1,21 @@
+//! Published times of single-leg stance, and when one may be put beside a person's own.
+//!
+//! Only like with like: firm floor, bare feet, arms, eyes, statistic, cap and age must all apply, and the source must
+//! state them. There is no percentile and no z-score: times are skewed and end at a cap, so neither follows from a mean
+//! and a standard deviation. No norms exist for soft household surfaces: a person's times on one compare with that
+//! person's earlier times on the same. A stance time is a performance, not a risk: it did not tell later fallers apart
+//! (Blodgett 2023, Front Sports Act Living 4:1066913).
+//!
+//! Every row says whether its figures were seen in the source or only recalled; a recalled row is never shown. A clinic
+//! can add a table of its own.
+
+mod beside;
+mod published;
+mod row;
+mod table;
+
+pub use beside::{Beside, Caveat, Comparison, Own, WhyNot, put_beside};
+pub use row::{
+    Ages, Arms, Cap, Condition, Conditions, Evidence, Feet, NormRow, Published, Statistic,
+};
+pub use table::{ClinicRow, ClinicTable, Norms, TableFault};
