@@ -6,9 +6,12 @@ pub mod entry;
 pub mod plan_file;
 pub mod runs_file;
 pub mod summary;
+pub mod motion;
+pub mod series;
 
 mod cbor;
 mod codes;
 mod packed;
 mod parts;
 mod names;
+mod number_csv;

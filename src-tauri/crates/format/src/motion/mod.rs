@@ -1,0 +1,46 @@
+//! Trials of a motion sensor as CSV: the header `t_s,ax,ay,az`, then one sample a line.
+//!
+//! Time in seconds on a monotonic clock; acceleration with gravity in m/s2 along the device's axes: x to the right of the
+//! screen, y to its top, z out of it; a phone that lies flat, screen up, reads +9.8 on z. A value may be `nan` or `inf`,
+//! as a sensor may have nothing to say: the processing drops such rows, and counts them.
+
+use crate::number_csv::{Shape, number};
+use exercises::sway::{Sample, parameters};
+
+pub use crate::number_csv::CsvFault;
+
+/// The first line.
+pub const HEADER: &str = "t_s,ax,ay,az";
+/// Longest file that is read, in bytes.
+pub const MOST_BYTES: usize = 16 * 1024 * 1024;
+/// Most samples that are read: as many as are processed.
+pub const MOST_ROWS: usize = parameters::MAX_SAMPLES;
+
+const SHAPE: Shape<4> = Shape {
+    header: HEADER,
+    most_bytes: MOST_BYTES,
+    most_rows: MOST_ROWS,
+};
+
+/// Reads the samples of one trial, in the order of the file. Their order and rate are not looked at here: the processing
+/// does that, and answers with a verdict.
+///
+/// # Errors
+/// The first [`CsvFault`] of the file.
+pub fn read(bytes: &[u8]) -> Result<Vec<Sample>, CsvFault> {
+    let mut samples = Vec::new();
+    SHAPE.each_row(bytes, |row| {
+        let [t_s, x, y, z] = row.cells;
+        let cell = |column, cell| number(row.line, column, cell);
+        let a = [cell("ax", x)?, cell("ay", y)?, cell("az", z)?];
+        samples.push(Sample {
+            t_s: cell("t_s", t_s)?,
+            a,
+        });
+        Ok::<(), CsvFault>(())
+    })?;
+    Ok(samples)
+}
+
+#[cfg(test)]
+mod tests;
