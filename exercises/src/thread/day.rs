@@ -63,6 +63,25 @@ pub enum Tie {
     Bob,
 }
 
+/// A knot filled from below: its chord and which arc closes it. Lengths are parts of the knot's radius, from its middle,
+/// y downward.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Filled {
+    /// Half the chord.
+    pub half: f64,
+    /// The chord's height.
+    pub y: f64,
+    /// Whether the lower arc is the larger one.
+    pub large: bool,
+}
+
+/// How a knot is filled so far as `part`, 0 to 1, of its height.
+pub fn filled(part: f64) -> Filled {
+    let part = if part.is_finite() { part.clamp(0.0, 1.0) } else { 0.0 };
+    let y = 1.0 - 2.0 * part;
+    Filled { half: libm::sqrt((1.0 - y * y).max(0.0)), y, large: part > 0.5 }
+}
+
 impl Tie {
     /// How a slot's mark is tied; the due one carries the bob only if `now` hangs there.
     fn of(mark: Mark, held_back: bool, now: bool) -> Tie {
@@ -244,6 +263,15 @@ mod tests {
         held.string[2].held_back = true;
         let ties: Vec<Tie> = day(&held).iter().map(|row| row.tie).collect();
         assert_eq!(ties[1..3], [Tie::Cross, Tie::Cross]);
+    }
+
+    #[test]
+    fn a_half_knot_is_filled_from_below() {
+        assert_eq!(filled(0.5), Filled { half: 1.0, y: 0.0, large: false });
+        let most = filled(0.9);
+        assert!(most.large && most.y < -0.7 && most.half < 0.7);
+        assert_eq!(filled(0.0).half, 0.0);
+        assert_eq!(filled(f64::NAN), filled(0.0));
     }
 
     #[test]

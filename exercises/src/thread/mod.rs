@@ -5,5 +5,5 @@
 mod day;
 mod going;
 
-pub use day::{DayRow, Strand, Tie, day};
+pub use day::{DayRow, Filled, Strand, Tie, day, filled};
 pub use going::{Going, HEIGHT, MIDDLE, WIDTH, hold, reps, stance};

@@ -83,4 +83,50 @@ keys! {
 
     // clinic: review
     ReviewEmpty ReviewFigures ReviewOther ChartDays ChartLine ChartStance ChartAtVisit
+
+    // patient: places
+    PlacesLabel PlaceNow PlacePlan PlaceRecord SomethingWrong SideStays
+
+    // patient: now
+    Begin InTenMinutes LeaveItOut HowToDoIt HowToOf DidItAlready DueSoon PutOffUntil NothingNow NextAt AheadMinutes
+    AheadHours NextTomorrow NextOn AllDone DayOver DoneOf DayOff DayExcused Over OverWhat Stopped StoppedSince
+    OnlyNewCard WhatToDo RowNow DayLabel AfterTheVisit NotNow DoOneNow WhichOne ExtraWhat HeldBackSince LeaveOutWhy
+    LeaveOutDays LeaveOutDaysWhat FromTodayUntil OnlyToday WhyDays
+
+    // patient: questions
+    AskPain PainLeast PainMost AskActivity ActivityLeast ActivityMost AskSettled RatherNotAnswer
+
+    // patient: how
+    BeforeYouBegin BeCareful StopAtOnce IfInDoubt ReadBegin Purpose ShouldFeel ShouldNotFeel Mistakes StopAbove
+
+    // patient: a run
+    GetReady Hold Rest ChangeSides Paused PausedAsleep WhenReady BeatUp BeatKeep BeatDown HoldOf NextHoldOf SetOf
+    NextSetOf TryOf PartOf OfSo HalfWay Pause GoOn Stop MoreRest NextNow SoundOn SoundOff ThatFailed TakeItBack Done
+    StoppedHere DoneHolds DoneReps DoneTries DoneFailed SaveAgain CannotBeGuided
+
+    // patient: balance
+    StandOnLeft StandOnRight SupportNear PhoneOnSupport HandOverPhone StartCount WhenReadyStart RestFor LiftAtTone
+    TouchWhenDown TouchTakesBack AnyTouchEnds TryOver LastTry SecondsShort AtLeastSeconds BestToday MiddleToday
+    MiddleWeek NoOwnYet OneTryVaries OwnAndAim OnlyAim
+
+    // patient: trouble
+    WhatIsWrong NothingASlip UrgentAnyway DuringWhich NotDuringOne HeldBackTitle HeldBackPlan HeldBackBalance
+    HeldBackExercise NotedForVisit NoDiagnosis StopSitDown StopNow CallEmergency NotAlone NerveToday NerveSudden
+    EmergencyToday CannotGetThere StayDown FellBadly TellClinicFall SitAndRest StopThisOne ContactClinic SevereUrgent
+
+    // patient: card
+    NoPlanTitle NoPlanWhat CardFile CardFileWhat CardText ReadTheCard ClinicCode NewClinic KnownClinic Replaces
+    VisitOn ForComplaint FitYourDay From To TimeNumber TimesADay TimesDiffer WhoPhotographs TakeThisPlan AnotherCard
+    TakeNewCard
+
+    // patient: plan
+    MyComplaints MyActivities Baselines PainThen OfTen Revision
+
+    // patient: record
+    DoneWhen DonePlainly BalanceTitle PainTitle ActivitiesTitle NothingYet
+
+    // patient: visit
+    ForTheVisit VisitWhat HandedOver NotHandedOver InDays InSlots InRuns InTrials InPain InSettled InRated InAlarms
+    InDelays InTaken NoteOptional SaveSealed Sealed SealedWhat
+    // patient ends
 }

@@ -12,6 +12,7 @@ mod es;
 pub mod failure;
 mod fill;
 mod key;
+pub mod patient;
 pub mod phrase;
 pub mod review;
 

@@ -67,6 +67,6 @@ pub fn upper(text: &str) -> String {
 }
 
 #[cfg(test)]
-mod samples;
+pub(crate) mod samples;
 #[cfg(test)]
 mod tests;

@@ -1,0 +1,59 @@
+//! What to do when something is wrong.
+//!
+//! Own words after public exercise safety sheets, Finucane 2020 (JOSPT 50:350-72) and Rushton 2023 (JOSPT 53:7-22). No
+//! number is printed, since it differs by country. Local rules and whoever is licensed to treat come first.
+
+use crate::{Key, Words};
+use exercises::alarm::{Scope, Trouble};
+
+impl Words {
+    /// What to do, in order.
+    pub fn what_to_do(self, trouble: Trouble) -> Vec<&'static str> {
+        let steps: &[Key] = match trouble {
+            Trouble::HeartOrBreath => &[Key::StopSitDown, Key::CallEmergency, Key::NotAlone],
+            Trouble::HeadOrNeck => &[Key::StopSitDown, Key::CallEmergency, Key::NotAlone],
+            Trouble::Nerve => &[Key::StopNow, Key::NerveToday, Key::NerveSudden],
+            Trouble::BladderOrBowel => &[Key::StopNow, Key::EmergencyToday, Key::CannotGetThere],
+            Trouble::Fell => &[Key::StayDown, Key::FellBadly, Key::TellClinicFall],
+            Trouble::NearlyFell => &[Key::SitAndRest, Key::TellClinicFall],
+            Trouble::TooMuchPain | Trouble::Other => &[Key::StopThisOne, Key::SevereUrgent, Key::ContactClinic],
+        };
+        steps.iter().map(|key| self.text(*key)).collect()
+    }
+
+    /// What is held back; `whole` where everything is, as with trouble that nobody can tie to one exercise.
+    pub fn held_back(self, trouble: Trouble, whole: bool) -> &'static str {
+        self.text(match trouble.scope() {
+            _ if whole => Key::HeldBackPlan,
+            Scope::WholePlan => Key::HeldBackPlan,
+            Scope::Balance => Key::HeldBackBalance,
+            Scope::Exercise => Key::HeldBackExercise,
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::Lang;
+
+    #[test]
+    fn whatever_stops_the_whole_plan_names_the_emergency_number() {
+        for (lang, emergency) in [(Lang::En, "emergency"), (Lang::Es, "emergencias")] {
+            for trouble in Trouble::ALL.into_iter().filter(|trouble| trouble.scope() == Scope::WholePlan) {
+                let said = Words::new(lang).what_to_do(trouble).join(" ");
+                assert!(said.contains(emergency), "{trouble:?}: {said}");
+            }
+        }
+    }
+
+    #[test]
+    fn no_advice_prints_a_number() {
+        for lang in [Lang::En, Lang::Es] {
+            for trouble in Trouble::ALL {
+                let said = Words::new(lang).what_to_do(trouble).join(" ");
+                assert!(!said.is_empty() && !said.contains(|c: char| c.is_ascii_digit()), "{trouble:?}: {said}");
+            }
+        }
+    }
+}

@@ -1,0 +1,102 @@
+//! What a summary hands over, line by line.
+
+use crate::review::{Names, upper};
+use crate::{Key, Words};
+use chrono::{Days, NaiveDate};
+use exercises::id::ItemId;
+use exercises::summary::Summary;
+use std::collections::BTreeMap;
+
+impl Words {
+    /// Everything that is in `summary`, in plain words; what is empty is not named.
+    pub fn handed_over(self, summary: &Summary, names: Names<'_>, start: NaiveDate) -> Vec<String> {
+        let date = |day: u16| start.checked_add_days(Days::new(day.into())).map(|day| self.date(day)).unwrap_or_default();
+        let days = summary.until.saturating_sub(summary.from) + 1;
+        let period = [("n", &days as &dyn std::fmt::Display), ("from", &date(summary.from)), ("until", &date(summary.until))];
+        let counted = |key: Key, n: usize| (n > 0).then(|| self.fill(key, &[("n", &n)]));
+        let trials = summary.runs.iter().filter_map(|run| run.stance.as_ref()).map(|stance| stance.trials.len()).sum();
+        let mut lines = vec![self.fill(Key::InDays, &period)];
+        lines.extend((!summary.taken.is_empty()).then(|| self.text(Key::InTaken).to_owned()));
+        lines.extend(slots(summary).into_iter().map(|(item, n)| {
+            self.fill(Key::InSlots, &[("item", &upper(&names.item(item))), ("n", &n)])
+        }));
+        lines.extend(counted(Key::InRuns, summary.runs.len()));
+        lines.extend(counted(Key::InTrials, trials));
+        lines.extend(counted(Key::InPain, summary.pain.len()));
+        lines.extend(counted(Key::InSettled, summary.settled.len()));
+        lines.extend(counted(Key::InRated, summary.rated.len()));
+        lines.extend(summary.alarms.iter().map(|alarm| {
+            self.fill(Key::InAlarms, &[("day", &date(alarm.day)), ("what", &self.trouble(alarm.trouble))])
+        }));
+        lines.extend((!summary.delays.is_empty()).then(|| self.text(Key::InDelays).to_owned()));
+        lines
+    }
+}
+
+/// Slots by item, in the order of their numbers.
+fn slots(summary: &Summary) -> BTreeMap<ItemId, usize> {
+    let mut by_item = BTreeMap::new();
+    for day in &summary.days {
+        *by_item.entry(day.item).or_insert(0) += day.slots.len();
+    }
+    by_item
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::Lang;
+    use crate::review::Names;
+    use exercises::alarm::Trouble;
+    use exercises::history::Mark;
+    use exercises::id::{ComplaintId, LogId, PlanId};
+    use exercises::summary::{AlarmOn, ItemDay, PainOn};
+    use std::collections::BTreeSet;
+
+    fn empty() -> Summary {
+        Summary {
+            plan: PlanId([1; 8]),
+            log: LogId([2; 8]),
+            counter: 1,
+            from: 0,
+            until: 6,
+            taken: Vec::new(),
+            seen: BTreeSet::new(),
+            days: Vec::new(),
+            runs: Vec::new(),
+            pain: Vec::new(),
+            settled: Vec::new(),
+            rated: Vec::new(),
+            alarms: Vec::new(),
+            delays: Vec::new(),
+            note: None,
+        }
+    }
+
+    fn said(summary: &Summary) -> Vec<String> {
+        let words = Words::new(Lang::En);
+        let plan = crate::review::samples::plan();
+        let exercises = crate::review::samples::exercises();
+        let start = NaiveDate::from_ymd_opt(2026, 10, 28).expect("a date");
+        words.handed_over(summary, Names::of_plan(words, &plan, &exercises), start)
+    }
+
+    #[test]
+    fn an_empty_period_names_its_days_only() {
+        assert_eq!(said(&empty()), ["7 days: from 28 October to 3 November, counted from the plan's start"]);
+    }
+
+    #[test]
+    fn everything_that_goes_is_named() {
+        let day = |day| ItemDay { day, item: ItemId(1), revision: 1, slots: vec![(0, Mark::Done), (1, Mark::PassedBy)] };
+        let summary = Summary {
+            days: vec![day(0), day(1)],
+            pain: vec![PainOn { n: 4, day: 0, complaint: ComplaintId(1), score: 3, after: None }],
+            alarms: vec![AlarmOn { n: 5, day: 2, trouble: Trouble::NearlyFell, item: None }],
+            ..empty()
+        };
+        let lines = said(&summary);
+        assert!(lines[1].contains("each of 4 times"), "{lines:?}");
+        assert_eq!(lines[2..], ["1 rating of pain", "Something was wrong on 30 October: I nearly fell"]);
+    }
+}
