@@ -2,15 +2,12 @@
 
 use std::path::Path;
 
-/// Every command of the window; `src/commands` holds the handlers.
-const COMMANDS: &[&str] = &["situation"];
-
 /// Where `cargo run -p bundler` puts the front end.
 const FRONT_END: &str = "../ui/dist";
 
 fn main() {
     watch_front_end();
-    let manifest = tauri_build::AppManifest::new().commands(COMMANDS);
+    let manifest = tauri_build::AppManifest::new().commands(wire::COMMANDS);
     tauri_build::try_build(tauri_build::Attributes::new().app_manifest(manifest))
         .expect("tauri.conf.json, capabilities and icons beside this file are well formed");
 }

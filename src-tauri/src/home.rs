@@ -3,33 +3,21 @@
 use std::io;
 use std::path::{Path, PathBuf};
 
-use chrono::{DateTime, FixedOffset};
 use tauri::{AppHandle, Manager};
 
 use crate::args::Args;
 
-/// What commands need to know of the running program.
-pub struct Session {
-    /// The folder that holds everything.
-    pub home: PathBuf,
-    /// The moment taken for now, when one was given on the command line.
-    pub at: Option<DateTime<FixedOffset>>,
+/// The home of the command line, or else the platform's folder for programs' data.
+pub fn of(app: &AppHandle, args: &Args) -> tauri::Result<PathBuf> {
+    match &args.home {
+        Some(home) => Ok(home.clone()),
+        None => usual(app),
+    }
 }
 
-impl Session {
-    /// Takes the home of the command line, or else the platform's folder for programs' data.
-    pub fn open(app: &AppHandle, args: &Args) -> tauri::Result<Self> {
-        let home = match &args.home {
-            Some(home) => home.clone(),
-            None => usual(app)?,
-        };
-        Ok(Self { home, at: args.at })
-    }
-
-    /// Where the web view keeps what it keeps; nothing of the person's is there.
-    pub fn web_view_folder(&self) -> PathBuf {
-        self.home.join("web-view")
-    }
+/// Where the web view keeps what it keeps; nothing of the person's is there.
+pub fn web_view_folder(home: &Path) -> PathBuf {
+    home.join("web-view")
 }
 
 #[cfg(desktop)]

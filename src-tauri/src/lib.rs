@@ -4,13 +4,16 @@ mod args;
 mod commands;
 mod home;
 #[cfg(desktop)]
+mod reminders;
+mod session;
+#[cfg(desktop)]
 mod tray;
 mod window;
 
 use tauri::Manager;
 
 use args::Args;
-use home::Session;
+use session::Session;
 
 /// Starts the program and returns when its last window has closed.
 #[cfg_attr(mobile, tauri::mobile_entry_point)]
@@ -24,11 +27,14 @@ pub fn run() {
         .invoke_handler(commands::handler())
         .on_permission_request(|_, kind| window::permit(kind))
         .setup(move |app| {
-            let session = Session::open(app.handle(), &args)?;
-            window::open(app.handle(), &session, args.hidden)?;
-            app.manage(session);
+            let home = home::of(app.handle(), &args)?;
+            app.manage(Session::open(&home, args.clock()));
+            window::open(app.handle(), &home, args.hidden)?;
             #[cfg(desktop)]
-            tray::show(app.handle());
+            {
+                tray::show(app.handle());
+                reminders::start(app.handle().clone());
+            }
             Ok(())
         })
         .run(context)

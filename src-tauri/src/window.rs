@@ -3,15 +3,17 @@
 use tauri::webview::{PermissionKind, PermissionResponse, WebviewWindowBuilder};
 use tauri::{AppHandle, Manager, Url, WebviewUrl};
 
-use crate::home::Session;
+use std::path::Path;
+
+use crate::home;
 
 /// The window's label; the capability file names it.
 const MAIN: &str = "main";
 
 /// Opens the window, or prepares it unseen.
-pub fn open(app: &AppHandle, session: &Session, hidden: bool) -> tauri::Result<()> {
+pub fn open(app: &AppHandle, home: &Path, hidden: bool) -> tauri::Result<()> {
     let window = WebviewWindowBuilder::new(app, MAIN, WebviewUrl::default())
-        .data_directory(session.web_view_folder())
+        .data_directory(home::web_view_folder(home))
         .on_navigation(is_ours);
     #[cfg(desktop)]
     let window = window

@@ -95,6 +95,23 @@ pub fn read(path: &Path, cap: u64) -> Result<Vec<u8>, FileError> {
     Ok(bytes)
 }
 
+/// Makes the folder that a person named, with those above it, if it is not there yet.
+pub fn make_folder(dir: &Path) -> Result<(), FileError> {
+    match fs::metadata(dir) {
+        Ok(facts) if facts.is_dir() => Ok(()),
+        Ok(_) => Err(FileError { path: dir.into(), fault: FileFault::NotAFolder }),
+        Err(_) => fs::create_dir_all(dir).map_err(at(dir)),
+    }
+}
+
+/// The names and contents of the files in `dir` that end in `.{ending}`, by name; each at most `cap` bytes.
+pub fn read_all(dir: &Path, ending: &str, cap: u64) -> Result<Vec<(String, Vec<u8>)>, FileError> {
+    let mut paths: Vec<_> = fs::read_dir(dir).map_err(at(dir))?.filter_map(|entry| Some(entry.ok()?.path())).collect();
+    paths.retain(|path| path.extension().is_some_and(|found| found == ending));
+    paths.sort();
+    paths.into_iter().map(|path| Ok((path.display().to_string(), read(&path, cap)?))).collect()
+}
+
 /// Makes sure that `dir` is a folder that takes new files; makes it, for its owner alone, if `create` allows.
 pub(crate) fn folder(dir: &Path, create: bool) -> Result<(), FileError> {
     match fs::metadata(dir) {

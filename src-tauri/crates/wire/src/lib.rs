@@ -41,7 +41,6 @@ macro_rules! commands {
 
 use clinic::{AddPatient, AskIssue, AskReceive, ClinicName, IssuedCard, PatientCode, PatientLine, Passphrase, PlanDraft, Receipt, ReviewPage};
 use exercises::catalogue::Exercise;
-use exercises::plan::Plan;
 use exercises::plan::check::Problem;
 use exercises::summary::Summary;
 use house::{RoleChoice, Situation};
@@ -78,7 +77,7 @@ commands! {
     clinic::ShowPatients = "patients" (()) -> Vec<PatientLine>;
     clinic::Add = "add_patient" (AddPatient) -> Vec<PatientLine>;
     clinic::BeginPlan = "draft" (PatientCode) -> PlanDraft;
-    clinic::CheckPlan = "check_plan" (Plan) -> Vec<Problem>;
+    clinic::CheckPlan = "check_plan" (AskIssue) -> Vec<Problem>;
     clinic::Issue = "issue" (AskIssue) -> IssuedCard;
     clinic::Receive = "receive" (AskReceive) -> Vec<Receipt>;
     clinic::ShowReview = "review" (PatientCode) -> ReviewPage;

@@ -1,0 +1,86 @@
+//! Receiving sealed summaries.
+
+use super::rows::{self, Patient, RECEIVED};
+use super::door;
+use crate::{Answer, House, outside, refuse};
+use exercises::review::union::{self, Gain};
+use exercises::summary::Summary;
+use store::{StoreError, table};
+use vault::summary::OpenFault;
+use wire::Failure;
+use wire::clinic::{Outcome, Receipt};
+
+/// Receives one or many files; for each, what it did. A file that is refused changes nothing and does not keep the others
+/// from being received.
+///
+/// # Errors
+/// Only when the clinic's own store cannot be used.
+pub fn receive(house: &mut House, files: Vec<(String, Answer<Vec<u8>>)>) -> Answer<Vec<Receipt>> {
+    door::open(house)?;
+    let receipts = files.into_iter().map(|(file, bytes)| {
+        let outcome = bytes.and_then(|bytes| one(house, &bytes)).unwrap_or_else(Outcome::Refused);
+        Receipt { file, outcome }
+    });
+    Ok(receipts.collect())
+}
+
+/// Files as the window sends them.
+pub fn from_window(files: &[(String, String)]) -> Vec<(String, Answer<Vec<u8>>)> {
+    files.iter().map(|(name, base64)| (name.clone(), outside::from_base64(base64))).collect()
+}
+
+fn one(house: &mut House, sealed: &[u8]) -> Answer<Outcome> {
+    let patients = rows::patients(house)?;
+    let keys = door::open(house)?;
+    let secret = |plan| {
+        let holder = patients.iter().find(|patient| patient.plan() == Some(plan));
+        holder.and_then(Patient::newest).map(|card| card.pairing_secret.clone())
+    };
+    let summary = vault::summary::open(sealed, keys, secret).map_err(refusal)?;
+    let patient = patients.iter().find(|patient| patient.plan() == Some(summary.plan)).ok_or(Failure::SummaryUnknownPlan)?;
+    let gain = union::gain(&patient.summaries, &summary);
+    let known = patient.summaries.iter().any(|other| (other.log, other.counter) == (summary.log, summary.counter));
+    if !known {
+        keep(house, patient, &summary)?;
+    }
+    let code = patient.code.clone();
+    Ok(match gain {
+        Gain::New { days } => Outcome::New { code, days },
+        Gain::Filled { days } => Outcome::Filled { code, days },
+        Gain::Known => Outcome::Known { code },
+    })
+}
+
+fn keep(house: &mut House, patient: &Patient, summary: &Summary) -> Answer<()> {
+    let body = format::summary::write(summary).map_err(refuse::internal)?;
+    let dir = house.dir();
+    let House { home, keys, .. } = house;
+    let Some(keys) = keys.as_ref() else { return Err(Failure::ClinicLocked) };
+    let kept = home.store_mut().transaction(|tx| {
+        table::received::insert(tx, patient.row, &summary.log.0, summary.counter, |id| {
+            Ok::<_, StoreError>(vault::rows::seal(keys, RECEIVED, &rows::bound(id), &body.packed))
+        })
+    });
+    kept.map(drop).map_err(refuse::store(&dir))
+}
+
+fn refusal(fault: OpenFault) -> Failure {
+    use format::summary::SummaryFault;
+    match fault {
+        OpenFault::NotSealed | OpenFault::UnderPassphrase | OpenFault::Contents(SummaryFault::NotASummary) => {
+            Failure::SummaryForeign
+        }
+        OpenFault::TooBig { most } | OpenFault::Contents(SummaryFault::TooBig { most }) => {
+            Failure::FileTooBig { file: "summary".into(), most: most as u64 }
+        }
+        OpenFault::ForAnotherClinic => Failure::SummaryOtherClinic,
+        OpenFault::Damaged | OpenFault::Contents(SummaryFault::Cut | SummaryFault::Malformed { .. }) => {
+            Failure::SummaryDamaged
+        }
+        OpenFault::UnknownPlan { .. } => Failure::SummaryUnknownPlan,
+        OpenFault::NotFromTheCard { .. } => Failure::SummaryNotFromCard,
+        OpenFault::Contents(SummaryFault::NewerVersion { found }) => {
+            Failure::SummaryNewer { found, known: format::summary::VERSION }
+        }
+    }
+}

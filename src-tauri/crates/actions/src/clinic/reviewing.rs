@@ -1,0 +1,37 @@
+//! One patient's review.
+
+use super::rows::{self, Patient};
+use crate::patient::plans;
+use crate::{Answer, House, Moment};
+use exercises::catalogue::{Catalogue, Exercise};
+use exercises::plan::Plan;
+use exercises::review::{self, Review};
+use wire::clinic::ReviewPage;
+
+/// The review of the patient under `code`.
+pub fn page(house: &House, moment: &Moment, code: &str) -> Answer<ReviewPage> {
+    let patient = rows::patient(house, code)?;
+    let review = review(house, &patient);
+    let mut plans: Vec<Plan> = patient.cards.values().rev().map(|card| card.plan.clone()).collect();
+    let plan = if plans.is_empty() { None } else { Some(plans.remove(0)) };
+    let known = catalogue(house, &patient);
+    let mut exercises: Vec<Exercise> = Vec::new();
+    for exercise in plan.iter().chain(&plans).flat_map(|plan| plans::exercises_of(plan, &known)) {
+        if exercises.iter().all(|other| other.id != exercise.id) {
+            exercises.push(exercise);
+        }
+    }
+    let today = moment.now.date();
+    Ok(ReviewPage { code: patient.code, name: patient.name, today, plan, earlier: plans, exercises, review })
+}
+
+/// The review of everything that was received from a patient.
+pub(crate) fn review(house: &House, patient: &Patient) -> Option<Review> {
+    review::build(&patient.revisions(), &catalogue(house, patient), &patient.summaries)
+}
+
+/// The shipped catalogue with the exercises of the clinic's own on the patient's newest card.
+pub(crate) fn catalogue(house: &House, patient: &Patient) -> Catalogue {
+    let own = patient.newest().map(|card| card.own.clone()).unwrap_or_default();
+    plans::with_own(&house.catalogue, &own).unwrap_or_else(|_| house.catalogue.clone())
+}

@@ -1,0 +1,128 @@
+//! An open data folder: its side, its catalogue, and on the clinic's side its keys once the door is open.
+
+use crate::clinic::door;
+use crate::{Answer, Moment, outside, patient, refuse};
+use exercises::catalogue::{Catalogue, Lang};
+use exercises::slots::SlotRef;
+use exercises::log::Entry;
+use std::cell::RefCell;
+use std::path::{Path, PathBuf};
+use store::Home;
+use store::table::setting;
+use wire::Failure;
+use wire::house::{Door, Role, Situation};
+
+const ROLE: &str = "role";
+const LANGUAGE: &str = "language";
+
+/// An open data folder.
+pub struct House {
+    pub(crate) home: Home,
+    pub(crate) role: Option<Role>,
+    pub(crate) catalogue: Catalogue,
+    pub(crate) keys: Option<vault::keys::Keys>,
+    /// Log entries read so far: a log only grows, so each is decoded once.
+    pub(crate) entries: RefCell<Vec<Entry>>,
+    /// Whether `--at` set the time.
+    pub at_is_set: bool,
+    /// A notification's action asked for this slot's page.
+    pub open_slot: Option<SlotRef>,
+}
+
+impl House {
+    /// Opens the data folder, or makes it where `create` allows.
+    ///
+    /// # Errors
+    /// Whatever keeps the folder from being used, each told apart.
+    pub fn open(dir: &Path, create: bool) -> Answer<House> {
+        let home = Home::open(dir, create).map_err(refuse::store(dir))?;
+        let catalogue = format::catalogue::embedded()
+            .map_err(|faults| refuse::internal(faults.first().map_or("catalogue".into(), ToString::to_string)))?;
+        let mut house = House { home, role: None, catalogue, keys: None, entries: RefCell::default(), at_is_set: false, open_slot: None };
+        house.role = match house.setting(ROLE)?.as_deref() {
+            Some("patient") => Some(Role::Patient),
+            Some("clinic") => Some(Role::Clinic),
+            _ => None,
+        };
+        Ok(house)
+    }
+
+    /// The folder.
+    pub fn dir(&self) -> PathBuf {
+        self.home.dir().to_path_buf()
+    }
+
+    /// The side, if it was chosen.
+    pub fn role(&self) -> Option<Role> {
+        self.role
+    }
+
+    /// All exercises that ship with the program.
+    pub fn catalogue(&self) -> &Catalogue {
+        &self.catalogue
+    }
+
+    /// The language of all text: the one chosen, else the system's, else English.
+    pub fn lang(&self) -> Lang {
+        match self.setting(LANGUAGE).ok().flatten().as_deref() {
+            Some("es") => Lang::Es,
+            Some("en") => Lang::En,
+            _ => outside::lang(),
+        }
+    }
+
+    /// Chooses the side; choosing the same one again changes nothing.
+    ///
+    /// # Errors
+    /// [`Failure::OtherRole`] where the folder is on the other side already.
+    pub fn choose(&mut self, role: Role) -> Answer<()> {
+        match self.role {
+            Some(chosen) if chosen == role => return Ok(()),
+            Some(_) => return Err(Failure::OtherRole),
+            None => {}
+        }
+        let log = vault::random::log_id();
+        let dir = self.dir();
+        let name = if role == Role::Patient { "patient" } else { "clinic" };
+        let chosen = self.home.store_mut().transaction(|tx| {
+            setting::put(tx, ROLE, name)?;
+            if role == Role::Patient { store::table::log::begin(tx, &log.0) } else { Ok(()) }
+        });
+        chosen.map_err(refuse::store(&dir))?;
+        self.role = Some(role);
+        Ok(())
+    }
+
+    /// How things stand. On the patient's side the day then has a record: the program was opened.
+    pub fn situation(&mut self, moment: &Moment) -> Answer<Situation> {
+        let has_plan = self.role == Some(Role::Patient) && patient::plans::any(self)?;
+        if has_plan {
+            patient::today::opened(self, moment)?;
+        }
+        let door = if self.role == Some(Role::Clinic) { door::stands(self)? } else { Door::NotStarted };
+        Ok(Situation {
+            role: self.role,
+            now: moment.now,
+            at_is_set: self.at_is_set,
+            lang: self.lang(),
+            has_plan,
+            door,
+            open_slot: self.open_slot.take(),
+        })
+    }
+
+    /// # Errors
+    /// [`Failure::NoRole`] or [`Failure::OtherRole`].
+    pub(crate) fn must_be(&self, role: Role) -> Answer<()> {
+        match self.role {
+            Some(chosen) if chosen == role => Ok(()),
+            Some(_) => Err(Failure::OtherRole),
+            None => Err(Failure::NoRole),
+        }
+    }
+
+    pub(crate) fn setting(&self, name: &str) -> Answer<Option<String>> {
+        self.home.store().read(|view| setting::get(view, name)).map_err(refuse::store(self.home.dir()))
+    }
+
+}

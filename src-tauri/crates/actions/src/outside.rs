@@ -1,0 +1,133 @@
+//! Where things come from and go to outside the data folder: files that a person names, the folder for what is saved.
+
+use crate::{Answer, refuse};
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use exercises::catalogue::{Exercise, Lang};
+use std::path::{Path, PathBuf};
+use wire::Failure;
+use wire::clinic::ReviewPage;
+use wire::patient::CardSource;
+
+/// Most bytes of a picture or card file.
+pub const MOST_PICTURE: u64 = 20 * 1024 * 1024;
+/// Most bytes of an exercise file.
+const MOST_EXERCISE: u64 = 1024 * 1024;
+/// Most bytes of a sealed summary.
+pub const MOST_SUMMARY: u64 = 4 * 1024 * 1024;
+
+/// Reads a file that a person named, up to `most` bytes.
+pub fn read(path: &Path, most: u64) -> Answer<Vec<u8>> {
+    store::files::read(path, most).map_err(refuse::reading)
+}
+
+/// Writes a file whole or not at all; the old one stays until the new one is safe.
+pub fn write(path: &Path, bytes: &[u8]) -> Answer<()> {
+    store::files::write(path, bytes).map_err(refuse::file)
+}
+
+/// Bytes that the window sends as Base64.
+pub fn from_base64(text: &str) -> Answer<Vec<u8>> {
+    STANDARD.decode(text).map_err(|_| Failure::Internal { detail: "the window sent no Base64".into() })
+}
+
+/// Bytes as the window sends them.
+pub fn to_base64(bytes: &[u8]) -> String {
+    STANDARD.encode(bytes)
+}
+
+/// The card's bytes, whatever they came in: text, a picture of the code, a card file.
+pub(crate) fn card_bytes(source: &CardSource) -> Answer<Vec<u8>> {
+    match source {
+        CardSource::Text(text) => format::card::from_text(text).map_err(refuse::card),
+        CardSource::File(base64) => card_in_file(&from_base64(base64)?),
+    }
+}
+
+fn card_in_file(bytes: &[u8]) -> Answer<Vec<u8>> {
+    let png = bytes.starts_with(b"\x89PNG");
+    let jpeg = bytes.starts_with(&[0xFF, 0xD8, 0xFF]);
+    if png || jpeg {
+        let text = pictures::qr::read(bytes).map_err(refuse::picture)?;
+        return format::card::from_text(&text).map_err(refuse::card);
+    }
+    match std::str::from_utf8(bytes) {
+        Ok(text) => format::card::from_text(text).map_err(refuse::card),
+        Err(_) => Ok(bytes.to_vec()),
+    }
+}
+
+/// The folder for what is saved: the person's downloads, else their own folder, else the data folder.
+pub(crate) fn saves(home: &Path) -> PathBuf {
+    let own = std::env::var_os("HOME").map(PathBuf::from);
+    let named = std::env::var_os("XDG_DOWNLOAD_DIR").map(PathBuf::from);
+    let downloads = named.or_else(|| own.as_ref().map(|own| own.join("Downloads")));
+    [downloads, own].into_iter().flatten().find(|folder| folder.is_dir()).unwrap_or_else(|| home.to_path_buf())
+}
+
+/// Makes a folder that a person named, if it is not there yet.
+pub(crate) fn folder(path: &Path) -> Answer<()> {
+    store::files::make_folder(path).map_err(refuse::file)
+}
+
+/// The language of the system: Spanish where it says so, else English.
+pub fn lang() -> Lang {
+    let names = ["LC_ALL", "LC_MESSAGES", "LANG"].into_iter();
+    let said = names.filter_map(|name| std::env::var(name).ok()).find(|value| !value.is_empty());
+    if said.is_some_and(|name| name.to_ascii_lowercase().starts_with("es")) { Lang::Es } else { Lang::En }
+}
+
+/// The data folder where none is named: the platform's own for this program.
+pub fn default_home() -> PathBuf {
+    let path = |name: &str| std::env::var_os(name).map(PathBuf::from).filter(|path| path.is_absolute());
+    let data = if cfg!(windows) {
+        path("APPDATA")
+    } else if cfg!(target_vendor = "apple") {
+        path("HOME").map(|home| home.join("Library/Application Support"))
+    } else {
+        path("XDG_DATA_HOME").or_else(|| path("HOME").map(|home| home.join(".local/share")))
+    };
+    data.unwrap_or_else(std::env::temp_dir).join("carryover")
+}
+
+/// A file that a person wrote and that cannot be understood.
+pub fn not_understood(file: &str, fault: format::plan_file::FileFault) -> Failure {
+    Failure::NotUnderstood { file: file.to_owned(), line: fault.line, expected: fault.expected }
+}
+
+/// What checking a catalogue found.
+pub struct Checked {
+    /// The exercises without a fault.
+    pub exercises: Vec<Exercise>,
+    /// Every fault, with file, line and what is allowed.
+    pub faults: Vec<String>,
+}
+
+/// Checks the shipped catalogue, or all TOML files of a folder.
+pub fn check_catalogue(dir: Option<&Path>) -> Answer<Checked> {
+    let Some(dir) = dir else {
+        return Ok(match format::catalogue::embedded() {
+            Ok(catalogue) => Checked { exercises: catalogue.exercises, faults: Vec::new() },
+            Err(faults) => Checked { exercises: Vec::new(), faults: faults.iter().map(ToString::to_string).collect() },
+        });
+    };
+    let mut checked = Checked { exercises: Vec::new(), faults: Vec::new() };
+    for (name, bytes) in store::files::read_all(dir, "toml", MOST_EXERCISE).map_err(refuse::reading)? {
+        match format::catalogue::read(&name, &String::from_utf8_lossy(&bytes)) {
+            Ok(exercise) => checked.exercises.push(exercise),
+            Err(faults) => checked.faults.extend(faults.iter().map(ToString::to_string)),
+        }
+    }
+    Ok(checked)
+}
+
+/// A review as one JSON object: what the review holds, and whose it is. Without a summary its lists are empty.
+pub fn review_json(page: &ReviewPage) -> String {
+    let empty = serde_json::json!({
+        "alarms": [], "adherence": [], "days": [], "pain": [], "balance": [], "activities": [], "barriers": [], "items": [],
+    });
+    let mut object = page.review.as_ref().map_or(empty, |review| serde_json::json!(review));
+    object["code"] = serde_json::json!(page.code);
+    object["today"] = serde_json::json!(page.today);
+    object.to_string()
+}

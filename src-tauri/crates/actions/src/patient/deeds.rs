@@ -1,0 +1,128 @@
+//! A history from a file: each line is done as if it were done in the window at its moment.
+
+use super::plans::{self, Carried};
+use super::{answering, running, today};
+use crate::clock::Moment;
+use crate::{Answer, House};
+use exercises::catalogue::Dose;
+use exercises::id::PlanId;
+use exercises::plan::{Leg, Side};
+use exercises::run::{Counted, Doing, Held, Run, RunEnd, Trial};
+use exercises::slots;
+use exercises::time::Offsets;
+use format::runs_file::{Deed, Did, Parts};
+use wire::Failure;
+use wire::patient::{Answer as Said, BeginAsk, Excusing, LeavingOut, RunSnapshot, SlotAsk, TroubleAsk};
+
+/// Records deeds in the order of their moments. The zone of each is `place`, or its own offset where the place had another.
+///
+/// Deeds are checked one after the other; those before a refused one stay recorded, since a log only grows. The refusal
+/// names the line.
+pub fn record(house: &mut House, plan: Option<PlanId>, place: &Offsets, file: &str, deeds: &[Deed]) -> Answer<usize> {
+    let plan = plans::one(house, plan)?.plan().id;
+    let mut ordered: Vec<&Deed> = deeds.iter().collect();
+    ordered.sort_by_key(|deed| deed.at.utc_ms);
+    for deed in &ordered {
+        let same = place.at(deed.at.utc_ms.div_euclid(1000)) == deed.at.offset_s;
+        let zone = if same { place.clone() } else { Offsets::fixed(deed.at.offset_s) };
+        let moment = Moment { now: deed.at, zone };
+        one(house, plan, &moment, &deed.what).map_err(|failure| at_line(failure, file, deed.line))?;
+    }
+    Ok(ordered.len())
+}
+
+/// A refusal that a line can cause is told with the line.
+fn at_line(failure: Failure, file: &str, line: u32) -> Failure {
+    let expected = match failure {
+        Failure::NoSuchItem => "an item, complaint or activity that the plan has, done as its dose is done",
+        Failure::NoSuchSlot => "a moment at which a slot of this item is open and not done yet",
+        Failure::HeldBack(_) => "an item that no alarm holds back at that moment",
+        Failure::EmptyPeriod => "days between the plan's start and its review",
+        other => return other,
+    };
+    Failure::NotUnderstood { file: file.to_owned(), line, expected: expected.to_owned() }
+}
+
+fn one(house: &mut House, plan: PlanId, moment: &Moment, did: &Did) -> Answer<()> {
+    match did {
+        Did::Opened => today::opened(house, moment),
+        Did::Run { item, live: true, parts } => {
+            let mut script = running::begin(house, moment, &BeginAsk { plan, item: *item })?;
+            script.run.doing = doing(&script.run, script.item.side, parts)?;
+            script.run.end = end(&script.run, script.item.side);
+            running::checkpoint(house, moment, &RunSnapshot { plan, run: script.run }).map(drop)
+        }
+        Did::Run { item, live: false, .. } => {
+            let slot = open_slot(&plans::one(house, Some(plan))?, *item, moment)?;
+            today::did_it(house, moment, &SlotAsk { plan, slot }).map(drop)
+        }
+        Did::LeftOut { item, reason } => {
+            let slot = open_slot(&plans::one(house, Some(plan))?, *item, moment)?;
+            today::leave_out(house, moment, &LeavingOut { plan, slot, reason: *reason }).map(drop)
+        }
+        Did::Excused { from, until, why } => {
+            today::excuse(house, moment, &Excusing { plan, from: *from, until: *until, why: *why }).map(drop)
+        }
+        Did::Pain { complaint, score } => {
+            let said = Said::Pain { plan, complaint: *complaint, score: *score, after: None };
+            answering::answer(house, moment, &said).map(drop)
+        }
+        Did::Settled { complaint, settled } => {
+            let said = Said::Settled { plan, complaint: *complaint, settled: *settled };
+            answering::answer(house, moment, &said).map(drop)
+        }
+        Did::Rated { activity, score } => {
+            let said = Said::Activity { plan, activity: *activity, score: *score };
+            answering::answer(house, moment, &said).map(drop)
+        }
+        Did::Trouble { trouble, item } => {
+            answering::trouble(house, moment, &TroubleAsk { plan, trouble: *trouble, item: *item }).map(drop)
+        }
+    }
+}
+
+fn open_slot(one: &Carried, item: exercises::id::ItemId, moment: &Moment) -> Answer<slots::SlotRef> {
+    slots::counts_for(one.plan(), item, moment.now, &moment.zone, one.followed.taken).ok_or(Failure::NoSuchSlot)
+}
+
+/// What was done, with the sides in turn: the dose of one side, then that of the other.
+fn doing(run: &Run, side: Side, parts: &Parts) -> Answer<Doing> {
+    let legs = side.in_turn();
+    let leg = |place: usize, each: u8| legs.get(place / usize::from(each.max(1))).copied().ok_or(Failure::NoSuchItem);
+    match (parts, run.dose, &run.doing) {
+        (Parts::Held(held), Dose::Hold { repetitions, hold_s, .. }, _) => {
+            let most = u32::from(hold_s) * 1000;
+            let holds = held.iter().enumerate();
+            let holds = holds.map(|(place, ms)| Ok(Held { leg: leg(place, repetitions)?, held_ms: (*ms).min(most) }));
+            Ok(Doing::Hold(holds.collect::<Answer<_>>()?))
+        }
+        (Parts::Counted(counted), Dose::Reps { sets, .. }, _) => {
+            let all = counted.iter().enumerate();
+            let all = all.map(|(place, (done, failed))| Ok(Counted { leg: leg(place, sets)?, done: *done, failed: *failed }));
+            Ok(Doing::Reps(all.collect::<Answer<_>>()?))
+        }
+        (Parts::Trials(trials), Dose::Balance { target_s, .. }, Doing::Balance(balance)) => {
+            let most = u32::from(target_s) * 1000;
+            let prescribed = |wanted: &Leg| legs.contains(&Some(*wanted));
+            if !trials.iter().all(|(leg, _, _)| prescribed(leg)) {
+                return Err(Failure::NoSuchItem);
+            }
+            let trial = |(leg, ms, end): &(Leg, u32, _)| Trial { leg: *leg, held_ms: (*ms).min(most), end: *end };
+            let mut balance = balance.clone();
+            balance.trials = trials.iter().map(trial).collect();
+            Ok(Doing::Balance(balance))
+        }
+        _ => Err(Failure::NoSuchItem),
+    }
+}
+
+/// A run that went through everything asked for is complete; any other was stopped.
+fn end(run: &Run, side: Side) -> RunEnd {
+    let asked = side.in_turn().len() * usize::from(run.dose.parts());
+    let done = match &run.doing {
+        Doing::Hold(holds) => holds.len(),
+        Doing::Reps(sets) => sets.len(),
+        Doing::Balance(balance) => balance.trials.len(),
+    };
+    if done >= asked { RunEnd::Completed } else { RunEnd::Stopped }
+}

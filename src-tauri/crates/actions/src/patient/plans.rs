@@ -1,0 +1,171 @@
+//! The plans followed on this device, as its database holds them.
+
+use crate::{Answer, House, refuse};
+use exercises::catalogue::{Catalogue, Exercise};
+use exercises::history::History;
+use exercises::id::{ItemId, LogId, PlanId};
+use exercises::log::{Entry, Log, What};
+use exercises::plan::{Item, Plan};
+use exercises::time::Stamp;
+use exercises::today::Followed;
+use format::card::PairingSecret;
+use std::collections::BTreeMap;
+use store::table;
+use wire::Failure;
+use wire::house::Role;
+use wire::patient::PlanPage;
+
+/// One plan with everything that the device holds about it.
+pub struct Carried {
+    /// The clinic's key, pinned when the first card was taken.
+    pub verify_key: [u8; 32],
+    /// Where summaries are sealed to.
+    pub recipient: [u8; 32],
+    pub(crate) secret: PairingSecret,
+    /// All revisions taken, by number, as their cards say.
+    pub revisions: BTreeMap<u16, Plan>,
+    /// The newest revision with the schedules agreed to, when it was taken, and the log folded.
+    pub followed: Followed,
+    /// The shipped catalogue and the clinic's own exercises.
+    pub catalogue: Catalogue,
+    /// This installation's log.
+    pub log: LogId,
+}
+
+impl Carried {
+    /// The newest revision with the schedules agreed to.
+    pub fn plan(&self) -> &Plan {
+        &self.followed.plan
+    }
+
+    /// An item of it.
+    pub(crate) fn item(&self, id: ItemId) -> Answer<&Item> {
+        self.plan().item(id).ok_or(Failure::NoSuchItem)
+    }
+
+    /// The exercises of its items.
+    pub(crate) fn exercises(&self) -> Vec<Exercise> {
+        exercises_of(self.plan(), &self.catalogue)
+    }
+}
+
+/// The exercises that a plan's items name, each once, in the plan's order.
+pub(crate) fn exercises_of(plan: &Plan, catalogue: &Catalogue) -> Vec<Exercise> {
+    let mut found: Vec<Exercise> = Vec::new();
+    for exercise in plan.items.iter().filter_map(|item| catalogue.get(&item.exercise)) {
+        if found.iter().all(|known| known.id != exercise.id) {
+            found.push(exercise.clone());
+        }
+    }
+    found
+}
+
+/// Whether any card has been taken.
+pub fn any(house: &House) -> Answer<bool> {
+    let cards = house.home.store().read(table::card::newest).map_err(refuse::store(house.home.dir()))?;
+    Ok(!cards.is_empty())
+}
+
+/// All plans followed here, the one taken last first.
+///
+/// # Errors
+/// [`Failure::HomeDamaged`] where a card or an entry in the database cannot be read.
+pub fn all(house: &House) -> Answer<Vec<Carried>> {
+    house.must_be(Role::Patient)?;
+    let known = house.entries.borrow().last().map_or(0, |last| last.n);
+    let read = house.home.store().read(|view| {
+        Ok((table::card::all(view)?, table::entry::after(view, known)?, table::log::id(view)?))
+    });
+    let (cards, entries, log) = read.map_err(refuse::store(house.home.dir()))?;
+    let damaged = || Failure::HomeDamaged { home: house.home.dir().display().to_string() };
+    let id = LogId(log.and_then(|id| id.try_into().ok()).ok_or_else(damaged)?);
+    let entries = entries.into_iter().map(|row| {
+        let plan = PlanId(row.plan.try_into().map_err(|_| damaged())?);
+        let what = format::entry::read(&row.payload).map_err(|_| damaged())?;
+        Ok(Entry { n: row.n, plan, at: Stamp { utc_ms: row.at_ms, offset_s: row.offset_s }, what })
+    });
+    let entries = entries.collect::<Answer<Vec<Entry>>>()?;
+    house.entries.borrow_mut().extend(entries);
+    let log = Log { id, entries: house.entries.take() };
+    let mut by_plan: BTreeMap<Vec<u8>, Vec<table::card::Card>> = BTreeMap::new();
+    for card in cards {
+        by_plan.entry(card.plan.clone()).or_default().push(card);
+    }
+    let carried = by_plan.into_values().map(|cards| carried(house, cards, &log)).collect::<Answer<Vec<Carried>>>();
+    house.entries.replace(log.entries);
+    let mut carried = carried?;
+    carried.sort_by_key(|one| std::cmp::Reverse(one.followed.taken));
+    Ok(carried)
+}
+
+/// The plan of that id, or the only one.
+pub fn one(house: &House, plan: Option<PlanId>) -> Answer<Carried> {
+    let mut all = all(house)?;
+    match plan {
+        Some(plan) => all.into_iter().find(|one| one.plan().id == plan).ok_or(Failure::NoPlan),
+        None if all.len() > 1 => Err(Failure::WhichPlan),
+        None => all.pop().ok_or(Failure::NoPlan),
+    }
+}
+
+fn carried(house: &House, cards: Vec<table::card::Card>, log: &Log) -> Answer<Carried> {
+    let damaged = || Failure::HomeDamaged { home: house.home.dir().display().to_string() };
+    let opened = cards.iter().map(|row| {
+        let unverified = format::card::open(&row.bytes).map_err(|_| damaged())?;
+        let card = vault::card::verify(unverified, None).map_err(|_| damaged())?;
+        Ok((Stamp { utc_ms: row.taken_ms, offset_s: row.taken_offset_s }, card))
+    });
+    let mut opened = opened.collect::<Answer<Vec<_>>>()?;
+    opened.sort_by_key(|(_, card)| card.plan.revision);
+    let revisions = opened.iter().map(|(_, card)| (card.plan.revision, card.plan.clone())).collect();
+    let (taken, newest) = opened.pop().ok_or_else(damaged)?;
+    let catalogue = with_own(&house.catalogue, &newest.own)?;
+    let history = History::fold(log, newest.plan.id);
+    let agreed = history.taken.last().map(|taken| taken.agreed.clone()).unwrap_or_default();
+    Ok(Carried {
+        verify_key: newest.verify_key,
+        recipient: newest.recipient,
+        secret: newest.pairing_secret,
+        revisions,
+        followed: Followed { plan: newest.plan.with_schedules(&agreed), taken, history },
+        catalogue,
+        log: log.id,
+    })
+}
+
+/// The shipped catalogue with a card's own exercises; one of the same id replaces the shipped one.
+pub(crate) fn with_own(shipped: &Catalogue, own: &[String]) -> Answer<Catalogue> {
+    let mut catalogue = shipped.clone();
+    for source in own {
+        let exercise = format::catalogue::read("own exercise", source).map_err(|_| Failure::CardDamaged)?;
+        catalogue.exercises.retain(|known| known.id != exercise.id);
+        catalogue.exercises.push(exercise);
+    }
+    Ok(catalogue)
+}
+
+/// Appends what happened to the log and answers with its number.
+pub(crate) fn append(house: &mut House, plan: PlanId, at: Stamp, what: &What) -> Answer<u32> {
+    let dir = house.dir();
+    let payload = format::entry::write(what);
+    let entry =
+        table::entry::NewEntry { plan: &plan.0, at_ms: at.utc_ms, offset_s: at.offset_s, payload: &payload };
+    house.home.store_mut().transaction(|tx| table::entry::append(tx, &entry)).map_err(refuse::store(&dir))
+}
+
+/// The Plan pages, one for each plan.
+pub fn pages(house: &House) -> Answer<Vec<PlanPage>> {
+    let pages = all(house)?.into_iter().map(|one| {
+        let held_back = one.plan().items.iter().filter_map(|item| {
+            let alarm = exercises::alarm::blocking(&one.followed.history.alarms, item, one.plan(), &one.catalogue)?;
+            Some((item.id, alarm.trouble))
+        });
+        PlanPage {
+            held_back: held_back.collect(),
+            fingerprint: vault::fingerprint(&one.verify_key, &one.recipient),
+            exercises: one.exercises(),
+            plan: one.followed.plan.clone(),
+        }
+    });
+    Ok(pages.collect())
+}

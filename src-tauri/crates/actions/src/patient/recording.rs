@@ -1,0 +1,35 @@
+//! The Record page: the person's own log, read with the same rules as the clinician's review.
+
+use super::plans::{self, Carried};
+use crate::{Answer, House, Moment};
+use exercises::review;
+use exercises::summary::{Period, reduce};
+use wire::patient::RecordPage;
+
+/// One record for each plan.
+pub fn pages(house: &House, moment: &Moment) -> Answer<Vec<RecordPage>> {
+    Ok(plans::all(house)?.iter().map(|one| page(one, moment)).collect())
+}
+
+fn page(one: &Carried, moment: &Moment) -> RecordPage {
+    let period = Period { from: one.plan().start, until: moment.now.date() };
+    let summary = reduce(
+        &one.followed.history,
+        &one.revisions,
+        &one.catalogue,
+        one.log,
+        period,
+        moment.now,
+        &moment.zone,
+        0,
+        None,
+    );
+    let review = summary.and_then(|summary| review::build(&one.revisions, &one.catalogue, &[summary]));
+    RecordPage {
+        plan: one.plan().clone(),
+        exercises: one.exercises(),
+        review,
+        offer: (one.plan().start, moment.now.date()),
+    }
+}
+

@@ -1,0 +1,136 @@
+//! Beginning a run, and logging it as far as it got.
+
+use super::plans::{self, Carried, append};
+use crate::{Answer, House, Moment};
+use exercises::alarm;
+use exercises::ask::{self, Question};
+use exercises::catalogue::{Dose, Eyes, Surface};
+use exercises::history::Mark;
+use exercises::log::What;
+use exercises::plan::{Item, Leg};
+use exercises::run::{Balance, Doing, Run, RunEnd, SetUp, TrialEnd};
+use exercises::slots;
+use exercises::time::Stamp;
+use wire::Failure;
+use wire::patient::{BeginAsk, RunScript, RunSnapshot};
+
+/// The person's own median is taken over so many days.
+const OWN_DAYS: i64 = 7;
+
+/// Begins a run of an item: for the slot that is open (or opens within ten minutes), else as an extra one. The beginning
+/// itself is logged.
+///
+/// # Errors
+/// [`Failure::HeldBack`] while an alarm holds the item back.
+pub fn begin(house: &mut House, moment: &Moment, ask: &BeginAsk) -> Answer<RunScript> {
+    let one = plans::one(house, Some(ask.plan))?;
+    let item = one.item(ask.item)?.clone();
+    let history = &one.followed.history;
+    if let Some(alarm) = alarm::blocking(&history.alarms, &item, one.plan(), &one.catalogue) {
+        return Err(Failure::HeldBack(alarm.trouble));
+    }
+    let exercise = one.catalogue.get(&item.exercise).cloned().ok_or(Failure::NoSuchItem)?;
+    let run = first_snapshot(&one, &item, moment);
+    let first = history.runs.values().all(|run| run.exercise != item.exercise);
+    let own_median_ms = own_medians(&one, &item, moment.now);
+    append(house, ask.plan, moment.now, &What::Run(run.clone()))?;
+    Ok(RunScript { plan: ask.plan, run, exercise, item, first, own_median_ms })
+}
+
+fn first_snapshot(one: &Carried, item: &Item, moment: &Moment) -> Run {
+    let (surface, eyes) = conditions(one, item);
+    let doing = match item.dose {
+        Dose::Hold { .. } => Doing::Hold(Vec::new()),
+        Dose::Reps { .. } => Doing::Reps(Vec::new()),
+        Dose::Balance { .. } => {
+            Doing::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials: Vec::new() })
+        }
+    };
+    Run {
+        id: one.followed.history.next_run(),
+        item: item.id,
+        exercise: item.exercise.clone(),
+        rung: item.rung.clone(),
+        dose: item.dose,
+        slot: slots::counts_for(one.plan(), item.id, moment.now, &moment.zone, one.followed.taken),
+        started: moment.now,
+        live: true,
+        end: RunEnd::Going,
+        paused_ms: 0,
+        interruptions: Vec::new(),
+        doing,
+    }
+}
+
+/// What a balance item is stood on, and with which eyes.
+fn conditions(one: &Carried, item: &Item) -> (Surface, Eyes) {
+    let exercise = one.catalogue.get(&item.exercise);
+    let rung = exercise.zip(item.rung.as_ref()).and_then(|(exercise, rung)| exercise.rung(rung));
+    let surface = rung.and_then(|rung| rung.surface).unwrap_or(Surface::Firm);
+    (surface, rung.and_then(|rung| rung.eyes).unwrap_or(Eyes::Open))
+}
+
+/// The median of each leg's measured trials under the same conditions over the last seven days, in milliseconds.
+fn own_medians(one: &Carried, item: &Item, now: Stamp) -> Vec<(Leg, u32)> {
+    let (surface, eyes) = conditions(one, item);
+    let recent = one.followed.history.balance_runs(&one.catalogue).filter(|run| {
+        run.exercise == item.exercise && now.date().signed_duration_since(run.started.date()).num_days() < OWN_DAYS
+    });
+    let like = recent.filter_map(|run| match &run.doing {
+        Doing::Balance(balance) if balance.surface == surface && balance.eyes == eyes => Some(balance),
+        _ => None,
+    });
+    let trials: Vec<_> = like.flat_map(|balance| &balance.trials).filter(|trial| trial.end != TrialEnd::CutOff).collect();
+    let median = |leg: Leg| {
+        let mut times: Vec<u32> = trials.iter().filter(|trial| trial.leg == leg).map(|trial| trial.held_ms).collect();
+        times.sort_unstable();
+        let middle = times.len() / 2;
+        let value = match times.len() {
+            0 => return None,
+            odd if odd % 2 == 1 => times[middle],
+            _ => (times[middle - 1] + times[middle]) / 2,
+        };
+        Some((leg, value))
+    };
+    [Leg::Left, Leg::Right].into_iter().filter_map(median).collect()
+}
+
+/// Logs a run as far as it got; what to ask once it has ended.
+///
+/// The run must have been begun here, and its dose, item and slot stay what they were: the window only reports what was
+/// done.
+pub fn checkpoint(house: &mut House, moment: &Moment, snapshot: &RunSnapshot) -> Answer<Vec<Question>> {
+    let one = plans::one(house, Some(snapshot.plan))?;
+    let begun = one.followed.history.runs.get(&snapshot.run.id).ok_or(Failure::NoSuchItem)?;
+    if begun.end != RunEnd::Going {
+        return Ok(Vec::new());
+    }
+    let run = Run {
+        id: begun.id,
+        item: begun.item,
+        exercise: begun.exercise.clone(),
+        rung: begun.rung.clone(),
+        dose: begun.dose,
+        slot: begun.slot,
+        started: begun.started,
+        live: begun.live,
+        ..snapshot.run.clone()
+    };
+    let ended = run.end != RunEnd::Going;
+    append(house, snapshot.plan, moment.now, &What::Run(run.clone()))?;
+    if !ended || run.end == RunEnd::Trouble {
+        return Ok(Vec::new());
+    }
+    let one = plans::one(house, Some(snapshot.plan))?;
+    let last = last_of_today(&one, &run, moment);
+    Ok(ask::after_run(one.plan(), &one.followed.history, &one.catalogue, &run, last))
+}
+
+/// Whether no further slot of the run's item is to come today.
+fn last_of_today(one: &Carried, run: &Run, moment: &Moment) -> bool {
+    let day = run.slot.map_or(run.started.date(), |slot| slot.day);
+    let slots = slots::of_day(one.plan(), day, &moment.zone, one.followed.taken);
+    let ahead = slots.iter().filter(|slot| slot.slot.item == run.item && Some(slot.slot) != run.slot);
+    let Ok(item) = one.item(run.item) else { return true };
+    !ahead.into_iter().any(|slot| one.followed.history.mark(slot, item, moment.now) == Mark::ToCome)
+}

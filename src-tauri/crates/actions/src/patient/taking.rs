@@ -1,0 +1,107 @@
+//! Looking at a card, and taking it.
+
+use super::{plans, today};
+use crate::{Answer, House, Moment, outside, refuse};
+use exercises::log::What;
+use exercises::plan::check;
+use format::card::Card;
+use format::entry;
+use store::table;
+use vault::card::VerifyFault;
+use wire::Failure;
+use wire::house::Role;
+use wire::patient::{CardPreview, CardSource, TakeAsk};
+
+struct Seen {
+    card: Card,
+    bytes: Vec<u8>,
+    known_clinic: bool,
+    replaces: Option<u16>,
+}
+
+/// Reads a card, checks its signature against the clinic that is known, and its plan against this program's catalogue.
+///
+/// # Errors
+/// Every reason for which a card is refused; nothing is changed.
+pub fn look(house: &House, source: &CardSource) -> Answer<CardPreview> {
+    let Seen { card, known_clinic, replaces, .. } = see(house, source)?;
+    let catalogue = plans::with_own(&house.catalogue, &card.own)?;
+    Ok(CardPreview {
+        fingerprint: vault::fingerprint(&card.verify_key, &card.recipient),
+        exercises: plans::exercises_of(&card.plan, &catalogue),
+        plan: card.plan,
+        known_clinic,
+        replaces,
+    })
+}
+
+fn see(house: &House, source: &CardSource) -> Answer<Seen> {
+    house.must_be(Role::Patient)?;
+    let bytes = outside::card_bytes(source)?;
+    let unverified = format::card::open(&bytes).map_err(refuse::card)?;
+    let known = plans::all(house)?;
+    let same_plan = known.iter().find(|one| one.plan().id == unverified.claimed_plan());
+    let pinned = same_plan.map(|one| one.verify_key);
+    let card = vault::card::verify(unverified, pinned).map_err(refusal)?;
+    if let Some(have) = same_plan.map(|one| one.plan().revision).filter(|have| *have >= card.plan.revision) {
+        return Err(Failure::CardOld { revision: card.plan.revision, have });
+    }
+    let catalogue = plans::with_own(&house.catalogue, &card.own)?;
+    let problems = check::problems(&card.plan, &catalogue);
+    if !problems.is_empty() {
+        return Err(Failure::CardRefused(problems));
+    }
+    let known_clinic = known.iter().any(|one| one.verify_key == card.verify_key);
+    let replaces = same_plan.map(|one| one.plan().revision);
+    Ok(Seen { known_clinic, replaces, card, bytes })
+}
+
+/// Reads a card before the data folder has chosen its side: a card that is refused then leaves the folder as it was.
+pub fn look_before_choosing(source: &CardSource) -> Answer<()> {
+    let unverified = format::card::open(&outside::card_bytes(source)?).map_err(refuse::card)?;
+    vault::card::verify(unverified, None).map(drop).map_err(refusal)
+}
+
+fn refusal(fault: VerifyFault) -> Failure {
+    match fault {
+        VerifyFault::OtherClinic => Failure::CardOtherClinic,
+        _ => Failure::CardDamaged,
+    }
+}
+
+/// Takes a card: the plan is followed from now on; a later revision replaces it and the history goes on.
+pub fn take(house: &mut House, moment: &Moment, ask: &TakeAsk) -> Answer<exercises::today::Today> {
+    let Seen { card, bytes, .. } = see(house, &ask.source)?;
+    let agreed = ask.agreed.iter().filter(|(item, schedule)| {
+        card.plan.item(*item).is_some_and(|item| item.schedule != *schedule)
+    });
+    let agreed: Vec<_> = agreed.cloned().collect();
+    let followed = card.plan.with_schedules(&agreed);
+    let catalogue = plans::with_own(&house.catalogue, &card.own)?;
+    let problems = check::problems(&followed, &catalogue);
+    if !problems.is_empty() {
+        return Err(Failure::CardRefused(problems));
+    }
+    let row = table::card::Card {
+        plan: card.plan.id.0.to_vec(),
+        revision: card.plan.revision.into(),
+        clinic: card.verify_key.to_vec(),
+        taken_ms: moment.now.utc_ms,
+        taken_offset_s: moment.now.offset_s,
+        bytes,
+    };
+    let payload = entry::write(&What::Taken { revision: card.plan.revision, agreed });
+    let dir = house.dir();
+    let kept = house.home.store_mut().transaction(|tx| {
+        table::card::insert(tx, &row)?;
+        let entry = table::entry::NewEntry {
+            plan: &row.plan,
+            at_ms: moment.now.utc_ms,
+            offset_s: moment.now.offset_s,
+            payload: &payload,
+        };
+        table::entry::append(tx, &entry).map(drop)
+    });
+    kept.map_err(refuse::store(&dir))?;
+    today::page(house, moment)
+}

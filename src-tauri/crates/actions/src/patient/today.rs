@@ -1,0 +1,120 @@
+//! The Now page, and what can be said about a slot.
+
+use super::plans::{self, Carried, append};
+use crate::{Answer, House, Moment};
+use exercises::history::Mark;
+use exercises::id::PlanId;
+use exercises::log::What;
+use exercises::run::{Counted, Doing, Held, Run, RunEnd};
+use exercises::catalogue::Dose;
+use exercises::slots::{self, Slot, SlotRef};
+use exercises::today::{Followed, Today, compose};
+use wire::Failure;
+use wire::patient::{Excusing, LeavingOut, SlotAsk};
+
+/// A reminder is put off by so many minutes.
+pub const PUT_OFF_MINUTES: u16 = 10;
+
+/// The Now page.
+pub fn page(house: &House, moment: &Moment) -> Answer<Today> {
+    let carried = plans::all(house)?;
+    let mut catalogue = house.catalogue.clone();
+    for exercise in carried.iter().flat_map(|one| one.exercises()) {
+        if catalogue.get(&exercise.id).is_none() {
+            catalogue.exercises.push(exercise);
+        }
+    }
+    let followed: Vec<Followed> = carried.into_iter().map(|one| one.followed).collect();
+    Ok(compose(&followed, &catalogue, moment.now, &moment.zone))
+}
+
+/// Logs that the program was opened, once a day for each plan: the day has a record.
+pub fn opened(house: &mut House, moment: &Moment) -> Answer<()> {
+    let today = moment.now.date();
+    let unseen: Vec<PlanId> = plans::all(house)?
+        .iter()
+        .filter(|one| !one.followed.history.seen.contains(&today))
+        .map(|one| one.plan().id)
+        .collect();
+    unseen.into_iter().try_for_each(|plan| append(house, plan, moment.now, &What::Opened).map(drop))
+}
+
+/// Puts a slot's reminder off by ten minutes.
+pub fn put_off(house: &mut House, moment: &Moment, ask: &SlotAsk) -> Answer<Today> {
+    let (one, slot) = find(house, moment, ask.plan, ask.slot)?;
+    unfilled(&one, &slot, moment)?;
+    append(house, ask.plan, moment.now, &What::PutOff { slot: ask.slot, minutes: PUT_OFF_MINUTES })?;
+    page(house, moment)
+}
+
+/// Leaves a slot out, with a reason in one tap.
+pub fn leave_out(house: &mut House, moment: &Moment, ask: &LeavingOut) -> Answer<Today> {
+    let (one, slot) = find(house, moment, ask.plan, ask.slot)?;
+    unfilled(&one, &slot, moment)?;
+    append(house, ask.plan, moment.now, &What::LeftOut { slot: ask.slot, reason: ask.reason })?;
+    page(house, moment)
+}
+
+/// "I already did it": a run that was not timed, kept apart from those that were. Balance trials cannot be written in
+/// afterwards, since their time is the result.
+pub fn did_it(house: &mut House, moment: &Moment, ask: &SlotAsk) -> Answer<Today> {
+    let (one, slot) = find(house, moment, ask.plan, ask.slot)?;
+    let due = slot.due.filter(|due| due.utc_ms <= moment.now.utc_ms).ok_or(Failure::NoSuchSlot)?;
+    let item = one.item(ask.slot.item)?;
+    if one.followed.history.mark(&slot, item, moment.now) == Mark::Done {
+        return Err(Failure::NoSuchSlot);
+    }
+    let legs = item.side.in_turn();
+    let doing = match item.dose {
+        Dose::Hold { repetitions, hold_s, .. } => {
+            let held = |leg| std::iter::repeat_n(Held { leg, held_ms: u32::from(hold_s) * 1000 }, repetitions.into());
+            Doing::Hold(legs.iter().flat_map(|leg| held(*leg)).collect())
+        }
+        Dose::Reps { sets, repetitions, .. } => {
+            let set = |leg| std::iter::repeat_n(Counted { leg, done: repetitions, failed: 0 }, sets.into());
+            Doing::Reps(legs.iter().flat_map(|leg| set(*leg)).collect())
+        }
+        Dose::Balance { .. } => return Err(Failure::NoSuchSlot),
+    };
+    let run = Run {
+        id: one.followed.history.next_run(),
+        item: item.id,
+        exercise: item.exercise.clone(),
+        rung: item.rung.clone(),
+        dose: item.dose,
+        slot: Some(ask.slot),
+        started: due,
+        live: false,
+        end: RunEnd::Completed,
+        paused_ms: 0,
+        interruptions: Vec::new(),
+        doing,
+    };
+    append(house, ask.plan, moment.now, &What::Run(run))?;
+    page(house, moment)
+}
+
+/// Excuses days.
+pub fn excuse(house: &mut House, moment: &Moment, ask: &Excusing) -> Answer<Today> {
+    let one = plans::one(house, Some(ask.plan))?;
+    if ask.from > ask.until || ask.from < one.plan().start || ask.until > one.plan().review {
+        return Err(Failure::EmptyPeriod);
+    }
+    append(house, ask.plan, moment.now, &What::Excused { from: ask.from, until: ask.until, why: ask.why })?;
+    page(house, moment)
+}
+
+/// The plan and the slot of that name.
+pub(crate) fn find(house: &House, moment: &Moment, plan: PlanId, slot: SlotRef) -> Answer<(Carried, Slot)> {
+    let one = plans::one(house, Some(plan))?;
+    let day = slots::of_day(one.plan(), slot.day, &moment.zone, one.followed.taken);
+    let found = day.into_iter().find(|other| other.slot == slot).ok_or(Failure::NoSuchSlot)?;
+    Ok((one, found))
+}
+
+fn unfilled(one: &Carried, slot: &Slot, moment: &Moment) -> Answer<()> {
+    match one.followed.history.mark(slot, one.item(slot.slot.item)?, moment.now) {
+        Mark::Done => Err(Failure::NoSuchSlot),
+        _ => Ok(()),
+    }
+}

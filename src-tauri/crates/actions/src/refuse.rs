@@ -1,0 +1,76 @@
+//! Turns what other crates refuse into what crosses to the screen: a code and its facts.
+
+use format::card::CardFault;
+use pictures::PictureError;
+use store::StoreError;
+use store::files::{FileError, FileFault};
+use std::path::Path;
+use wire::Failure;
+
+/// A refusal of the store, for the data folder `home`.
+pub(crate) fn store(home: &Path) -> impl Fn(StoreError) -> Failure {
+    let home = home.display().to_string();
+    move |error| {
+        let home = home.clone();
+        match error {
+            StoreError::NotThere { .. } => Failure::HomeMissing { home },
+            StoreError::NotAFolder { .. } => Failure::HomeIsFile { home },
+            StoreError::ReadOnly { .. } | StoreError::WriteRefused => Failure::HomeReadOnly { home },
+            StoreError::InUse { .. } | StoreError::Busy => Failure::HomeInUse { home },
+            StoreError::Foreign { .. } => Failure::HomeForeign { home },
+            StoreError::Newer { .. } => Failure::HomeNewer { home },
+            StoreError::Damaged { .. } => Failure::HomeDamaged { home },
+            StoreError::DiskFull => Failure::HomeFull { home },
+            StoreError::File(error) => file(error),
+            other => internal(other),
+        }
+    }
+}
+
+/// A refusal of a file that a person named.
+pub(crate) fn file(error: FileError) -> Failure {
+    let file = error.path.display().to_string();
+    match error.fault {
+        FileFault::NotFound => Failure::FileMissing { file },
+        FileFault::TooBig { cap } => Failure::FileTooBig { file, most: cap },
+        FileFault::NotAFile | FileFault::NotAFolder => Failure::FileUnreadable { file },
+        FileFault::ReadOnly | FileFault::NoRoom | FileFault::InUse => Failure::FileUnwritable { file },
+        FileFault::Other { .. } => Failure::FileUnreadable { file },
+    }
+}
+
+/// The same, where the file was to be read.
+pub(crate) fn reading(error: FileError) -> Failure {
+    match error.fault {
+        FileFault::ReadOnly => Failure::FileUnreadable { file: error.path.display().to_string() },
+        _ => file(error),
+    }
+}
+
+/// A refusal of a card's bytes.
+pub(crate) fn card(fault: CardFault) -> Failure {
+    match fault {
+        CardFault::NotACard => Failure::CardForeign,
+        CardFault::TooBig { .. } => Failure::CardTooBig,
+        CardFault::Cut => Failure::CardCut,
+        CardFault::Surplus | CardFault::Damaged | CardFault::Malformed { .. } => Failure::CardDamaged,
+        CardFault::NewerVersion { found } => Failure::CardNewer { found, known: format::card::VERSION },
+        CardFault::UnknownRecipient { found } => Failure::CardNewer { found, known: format::card::VERSION },
+    }
+}
+
+/// A refusal of a picture.
+pub(crate) fn picture(error: PictureError) -> Failure {
+    match error {
+        PictureError::NoCode | PictureError::SeveralCodes { .. } => Failure::NoCode,
+        PictureError::FileTooBig { .. } | PictureError::TooManyPixels { .. } | PictureError::TextTooBig { .. } => {
+            Failure::CardTooBig
+        }
+        PictureError::NotAPicture { .. } => Failure::NotAPicture,
+    }
+}
+
+/// A fault of the program itself.
+pub(crate) fn internal(error: impl std::fmt::Display) -> Failure {
+    Failure::Internal { detail: error.to_string() }
+}

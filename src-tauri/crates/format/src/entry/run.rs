@@ -1,0 +1,149 @@
+//! A run inside a log entry.
+
+use super::SlotOut;
+use crate::cbor::AtMost;
+use crate::codes::Code;
+use crate::parts::DoseOut;
+use exercises::catalogue::{ExerciseId, Eyes, RungId, Surface};
+use exercises::id::{ItemId, RunId};
+use exercises::plan::Leg;
+use exercises::run::{Balance, Counted, Doing, Held, Run, RunEnd, SetUp, Trial, TrialEnd};
+use exercises::time::Stamp;
+use minicbor::{Decode, Encode};
+
+/// Most holds, sets or trials of one run, with room over what a dose may ask for.
+const MOST_PARTS: usize = 256;
+
+#[derive(Encode, Decode)]
+pub(super) struct RunOut {
+    #[n(0)]
+    id: u32,
+    #[n(1)]
+    item: u8,
+    #[n(2)]
+    exercise: String,
+    #[n(3)]
+    rung: Option<String>,
+    #[n(4)]
+    dose: DoseOut,
+    #[n(5)]
+    slot: Option<SlotOut>,
+    #[n(6)]
+    started_ms: i64,
+    #[n(7)]
+    offset_s: i32,
+    #[n(8)]
+    live: bool,
+    #[n(9)]
+    end: Code<RunEnd>,
+    #[n(10)]
+    paused_ms: u32,
+    #[n(11)]
+    interruptions: AtMost<u32, MOST_PARTS>,
+    #[n(12)]
+    doing: DoingOut,
+}
+
+#[derive(Encode, Decode)]
+#[cbor(flat)]
+enum DoingOut {
+    #[n(0)]
+    Hold(#[n(0)] AtMost<HeldOut, MOST_PARTS>),
+    #[n(1)]
+    Reps(#[n(0)] AtMost<CountedOut, MOST_PARTS>),
+    #[n(2)]
+    Balance(
+        #[n(0)] Code<SetUp>,
+        #[n(1)] Code<Surface>,
+        #[n(2)] Code<Eyes>,
+        #[n(3)] AtMost<TrialOut, MOST_PARTS>,
+    ),
+}
+
+#[derive(Encode, Decode)]
+struct HeldOut(#[n(0)] Option<Code<Leg>>, #[n(1)] u32);
+
+#[derive(Encode, Decode)]
+struct CountedOut(#[n(0)] Option<Code<Leg>>, #[n(1)] u8, #[n(2)] u8);
+
+#[derive(Encode, Decode)]
+struct TrialOut(#[n(0)] Code<Leg>, #[n(1)] u32, #[n(2)] Code<TrialEnd>);
+
+impl From<&Run> for RunOut {
+    fn from(run: &Run) -> RunOut {
+        let Run { id, item, exercise, rung, dose, slot, started, live, end, paused_ms, interruptions, doing } = run;
+        let kept = interruptions.iter().copied().take(MOST_PARTS).collect();
+        RunOut {
+            id: id.0,
+            item: item.0,
+            exercise: exercise.to_string(),
+            rung: rung.as_ref().map(RungId::to_string),
+            dose: (*dose).into(),
+            slot: slot.map(SlotOut::from),
+            started_ms: started.utc_ms,
+            offset_s: started.offset_s,
+            live: *live,
+            end: Code(*end),
+            paused_ms: *paused_ms,
+            interruptions: AtMost(kept),
+            doing: doing.into(),
+        }
+    }
+}
+
+impl From<&Doing> for DoingOut {
+    fn from(doing: &Doing) -> DoingOut {
+        match doing {
+            Doing::Hold(holds) => {
+                DoingOut::Hold(AtMost(holds.iter().map(|Held { leg, held_ms }| HeldOut(leg.map(Code), *held_ms)).collect()))
+            }
+            Doing::Reps(sets) => {
+                let sets = sets.iter().map(|Counted { leg, done, failed }| CountedOut(leg.map(Code), *done, *failed));
+                DoingOut::Reps(AtMost(sets.collect()))
+            }
+            Doing::Balance(Balance { set_up, surface, eyes, trials }) => {
+                let trials = trials.iter().map(|Trial { leg, held_ms, end }| TrialOut(Code(*leg), *held_ms, Code(*end)));
+                DoingOut::Balance(Code(*set_up), Code(*surface), Code(*eyes), AtMost(trials.collect()))
+            }
+        }
+    }
+}
+
+impl RunOut {
+    /// The run, if its names are names.
+    pub(super) fn run(self) -> Option<Run> {
+        Some(Run {
+            id: RunId(self.id),
+            item: ItemId(self.item),
+            exercise: ExerciseId::new(self.exercise).ok()?,
+            rung: self.rung.map(RungId::new).transpose().ok()?,
+            dose: self.dose.into(),
+            slot: self.slot.map(Into::into),
+            started: Stamp { utc_ms: self.started_ms, offset_s: self.offset_s },
+            live: self.live,
+            end: self.end.0,
+            paused_ms: self.paused_ms,
+            interruptions: self.interruptions.0,
+            doing: self.doing.into(),
+        })
+    }
+}
+
+impl From<DoingOut> for Doing {
+    fn from(out: DoingOut) -> Doing {
+        match out {
+            DoingOut::Hold(AtMost(holds)) => {
+                let holds = holds.into_iter().map(|HeldOut(leg, held_ms)| Held { leg: leg.map(|leg| leg.0), held_ms });
+                Doing::Hold(holds.collect())
+            }
+            DoingOut::Reps(AtMost(sets)) => {
+                let set = |CountedOut(leg, done, failed)| Counted { leg: leg.map(|leg: Code<Leg>| leg.0), done, failed };
+                Doing::Reps(sets.into_iter().map(set).collect())
+            }
+            DoingOut::Balance(Code(set_up), Code(surface), Code(eyes), AtMost(trials)) => {
+                let trial = |TrialOut(leg, held_ms, end)| Trial { leg: leg.0, held_ms, end: end.0 };
+                Doing::Balance(Balance { set_up, surface, eyes, trials: trials.into_iter().map(trial).collect() })
+            }
+        }
+    }
+}

@@ -1,0 +1,209 @@
+//! From the file's words to a plan.
+
+use super::shape::{DaysShape, EveryShape, ItemShape, PlanShape, StanceShape, Word};
+use crate::names::{self, Named};
+use chrono::NaiveDate;
+use exercises::catalogue::{Dose, ExerciseId, RungId, Tempo};
+use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId};
+use exercises::plan::{Activity, Aftercare, Complaint, Days, Item, Pattern, Plan, Schedule, Side, StanceBaseline};
+use std::ops::Range;
+use toml::Spanned;
+
+/// Where and why a file cannot be understood.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("line {line}: {expected}")]
+pub struct FileFault {
+    /// The line, from 1; 0 where none can be named.
+    pub line: u32,
+    /// What was expected, in plain English.
+    pub expected: String,
+}
+
+/// A fault at a place of the text, before its line is counted.
+struct Wrong(Option<Range<usize>>, String);
+
+/// The default limit of pain during an exercise (Silbernagel 2007, AJSM 35:897-906: up to 5 of 10).
+const PAIN_LIMIT: u8 = 5;
+
+/// Reads a plan. Id, revision, clinic and the editions of exercises are empty; `today` is the day of issue.
+///
+/// # Errors
+/// The first [`FileFault`] of the file. Ranges of doses and the gates of balance are not looked at here:
+/// `exercises::plan::check` does that.
+pub fn read(text: &str, today: NaiveDate) -> Result<Plan, FileFault> {
+    let line = |span: Option<Range<usize>>| span.map_or(0, |span| 1 + text[..span.start.min(text.len())].matches('\n').count() as u32);
+    let shape: PlanShape = toml::from_str(text)
+        .map_err(|error| FileFault { line: line(error.span()), expected: error.message().replace('\n', ", ") })?;
+    plan(shape, today).map_err(|Wrong(span, expected)| FileFault { line: line(span), expected })
+}
+
+fn plan(shape: PlanShape, today: NaiveDate) -> Result<Plan, Wrong> {
+    let PlanShape { review, age, absent, aftercare, clear, complaint, activity, item, stance } = shape;
+    let complaints = complaint.into_iter().map(|c| {
+        let side = c.side.as_ref().map_or(Ok(Side::Neither), named)?;
+        Ok(Complaint { id: ComplaintId(c.number), name: c.name, side, pain: c.pain })
+    });
+    let activities = activity.into_iter().map(|a| Activity { id: ActivityId(a.number), name: a.name, rating: a.rating });
+    Ok(Plan {
+        id: PlanId([0; 8]),
+        revision: 0,
+        clinic: String::new(),
+        start: today,
+        issued: today,
+        review: date(&review)?,
+        age: age.as_ref().map(named).transpose()?,
+        absent: absent.iter().map(named).collect::<Result<_, _>>()?,
+        items: item.into_iter().map(self::item).collect::<Result<_, _>>()?,
+        complaints: complaints.collect::<Result<_, Wrong>>()?,
+        activities: activities.collect(),
+        baselines: stance.into_iter().map(self::stance).collect::<Result<_, _>>()?,
+        aftercare: aftercare.into_iter().map(line_of_aftercare).collect(),
+        cleared: clear.iter().map(entry).collect::<Result<_, _>>()?,
+    })
+}
+
+fn item(shape: Spanned<ItemShape>) -> Result<Item, Wrong> {
+    let whole = shape.span();
+    let shape = shape.into_inner();
+    let exercise = ExerciseId::new(shape.exercise.get_ref().as_str());
+    let exercise = exercise.map_err(|fault| Wrong(Some(shape.exercise.span()), format!("exercise: {fault}")))?;
+    let rung = shape.rung.as_ref().map(|word| {
+        RungId::new(word.get_ref().as_str()).map_err(|fault| Wrong(Some(word.span()), format!("rung: {fault}")))
+    });
+    let pattern = match (shape.every, shape.at) {
+        (Some(every), None) => every_pattern(&every)?,
+        (None, Some(at)) => Pattern::At { times: at.iter().map(minute).collect::<Result<_, _>>()? },
+        _ => return Err(Wrong(Some(whole), "an item needs either every or at".into())),
+    };
+    let dose = match (shape.hold, shape.balance, shape.reps) {
+        (Some(d), None, None) => Dose::Hold { repetitions: d.repetitions, hold_s: d.seconds, rest_s: d.rest },
+        (None, Some(d), None) => Dose::Balance { trials: d.trials, target_s: d.target, rest_s: d.rest },
+        (None, None, Some(d)) => {
+            let [up_s, hold_s, down_s] = d.tempo;
+            Dose::Reps { sets: d.sets, repetitions: d.repetitions, rest_s: d.rest, tempo: Tempo { up_s, hold_s, down_s } }
+        }
+        _ => return Err(Wrong(Some(whole), "an item needs one of hold, balance, reps".into())),
+    };
+    Ok(Item {
+        id: ItemId(shape.number),
+        exercise,
+        content: 0,
+        rung: rung.transpose()?,
+        side: shape.side.as_ref().map_or(Ok(Side::Neither), named)?,
+        dose,
+        schedule: Schedule { days: days(&shape.days)?, pattern },
+        pain_limit: shape.pain_limit.unwrap_or(PAIN_LIMIT),
+        may_step: shape.may_step,
+        serves: shape.serves.map(ComplaintId),
+        note: shape.note,
+    })
+}
+
+fn every_pattern(every: &EveryShape) -> Result<Pattern, Wrong> {
+    Ok(Pattern::Every { minutes: every.minutes, from: minute(&every.from)?, to: minute(&every.to)? })
+}
+
+fn stance(shape: StanceShape) -> Result<StanceBaseline, Wrong> {
+    let seconds = *shape.seconds.get_ref();
+    if !(0.0..=600.0).contains(&seconds) {
+        return Err(Wrong(Some(shape.seconds.span()), "seconds must be 0 to 600".into()));
+    }
+    Ok(StanceBaseline {
+        leg: named(&shape.leg)?,
+        surface: named(&shape.surface)?,
+        eyes: named(&shape.eyes)?,
+        tenths: (seconds * 10.0).round() as u16,
+        capped: shape.capped,
+    })
+}
+
+fn named<T: Named>(word: &Word) -> Result<T, Wrong> {
+    names::find(word.get_ref()).ok_or_else(|| Wrong(Some(word.span()), format!("one of {}", names::list::<T>())))
+}
+
+fn date(word: &Spanned<toml::value::Datetime>) -> Result<NaiveDate, Wrong> {
+    let only_date = word.get_ref().date.filter(|_| word.get_ref().time.is_none());
+    let found = only_date.and_then(|d| NaiveDate::from_ymd_opt(d.year.into(), d.month.into(), d.day.into()));
+    found.ok_or_else(|| Wrong(Some(word.span()), "a date such as 2027-01-31".into()))
+}
+
+fn minute(word: &Word) -> Result<u16, Wrong> {
+    let parsed = chrono::NaiveTime::parse_from_str(word.get_ref(), "%H:%M");
+    let time = parsed.map_err(|_| Wrong(Some(word.span()), "a time such as \"09:00\"".into()))?;
+    Ok((chrono::Timelike::num_seconds_from_midnight(&time) / 60) as u16)
+}
+
+fn days(word: &Spanned<DaysShape>) -> Result<Days, Wrong> {
+    const NAMES: [&str; 7] = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"];
+    let wrong = || Wrong(Some(word.span()), "\"workdays\", \"every-day\", or a list of mon, tue, wed, thu, fri, sat, sun".into());
+    match word.get_ref() {
+        DaysShape::Name(name) if name == "workdays" => Ok(Days::WORKDAYS),
+        DaysShape::Name(name) if name == "every-day" => Ok(Days::ALL),
+        DaysShape::Name(_) => Err(wrong()),
+        DaysShape::List(list) => list.iter().try_fold(Days(0), |set, name| {
+            let bit = NAMES.iter().position(|known| known == name).ok_or_else(wrong)?;
+            Ok(Days(set.0 | 1 << bit))
+        }),
+    }
+}
+
+fn line_of_aftercare(word: Word) -> Aftercare {
+    names::find(word.get_ref()).unwrap_or_else(|| Aftercare::Own(word.into_inner()))
+}
+
+/// An alarm's name, `0123456789abcdef:42`.
+fn entry(word: &Word) -> Result<EntryRef, Wrong> {
+    let parsed = word.get_ref().split_once(':').and_then(|(log, n)| {
+        let bytes = u64::from_str_radix(log, 16).ok().filter(|_| log.len() == 16)?;
+        Some(EntryRef { log: LogId(bytes.to_be_bytes()), n: n.parse().ok()? })
+    });
+    parsed.ok_or_else(|| Wrong(Some(word.span()), "an alarm's name such as \"0123456789abcdef:42\"".into()))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn today() -> NaiveDate {
+        NaiveDate::from_ymd_opt(2026, 11, 25).expect("a date")
+    }
+
+    fn example() -> String {
+        super::super::example(NaiveDate::from_ymd_opt(2027, 1, 6).expect("a date"))
+    }
+
+    #[test]
+    fn the_example_is_valid() {
+        let plan = read(&example(), today()).expect("the example reads");
+        assert_eq!((plan.items.len(), plan.complaints.len(), plan.baselines.len()), (3, 2, 2));
+        assert_eq!(plan.items[0].schedule.pattern, Pattern::Every { minutes: 60, from: 540, to: 1020 });
+    }
+
+    /// The example with one change is refused at the changed line, and the text says what is allowed.
+    fn refused(from: &str, to: &str, says: &str) {
+        let text = example().replacen(from, to, 1);
+        let line = 1 + example()[..example().find(from).expect("part of the example")].matches('\n').count() as u32;
+        let fault = read(&text, today()).expect_err(to);
+        assert!(fault.expected.contains(says), "{to}: {fault}");
+        assert_eq!(fault.line, line, "{to}: {fault}");
+    }
+
+    #[test]
+    fn a_wrong_word_is_named_with_its_line() {
+        refused("\"40-49\"", "\"old\"", "one of under-18");
+        refused("\"numb-feet\"", "\"cold-feet\"", "one of high-fall-risk");
+        refused("\"workdays\"", "\"weekends\"", "every-day");
+        refused("from = \"09:00\"", "from = \"9 am\"", "a time such as");
+        refused("repetitions = 3", "repetitions = -3", "invalid value");
+        refused("serves = 1", "serves_what = 1", "unknown field");
+        refused("side = \"left\"", "side = \"up\"", "one of left");
+        refused("seconds = 12.4", "seconds = 1e9", "0 to 600");
+        refused("clear = []", "clear = [\"x\"]", "an alarm's name");
+    }
+
+    #[test]
+    fn both_every_and_at_are_refused() {
+        let text = example().replacen("at = [\"19:45\"]", "", 1);
+        assert!(read(&text, today()).expect_err("no times").expected.contains("either every or at"));
+    }
+}

@@ -1,0 +1,117 @@
+//! The shape of the file, before its words are understood.
+
+use serde::Deserialize;
+use toml::Spanned;
+use toml::value::Datetime;
+
+pub(super) type Word = Spanned<String>;
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct PlanShape {
+    pub review: Spanned<Datetime>,
+    pub age: Option<Word>,
+    #[serde(default)]
+    pub absent: Vec<Word>,
+    #[serde(default)]
+    pub aftercare: Vec<Word>,
+    #[serde(default)]
+    pub clear: Vec<Word>,
+    #[serde(default)]
+    pub complaint: Vec<ComplaintShape>,
+    #[serde(default)]
+    pub activity: Vec<ActivityShape>,
+    #[serde(default)]
+    pub item: Vec<Spanned<ItemShape>>,
+    #[serde(default)]
+    pub stance: Vec<StanceShape>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct ComplaintShape {
+    pub number: u8,
+    pub name: String,
+    pub side: Option<Word>,
+    pub pain: Option<u8>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct ActivityShape {
+    pub number: u8,
+    pub name: String,
+    pub rating: Option<u8>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct ItemShape {
+    pub number: u8,
+    pub exercise: Word,
+    pub rung: Option<Word>,
+    pub side: Option<Word>,
+    pub hold: Option<HoldShape>,
+    pub balance: Option<BalanceShape>,
+    pub reps: Option<RepsShape>,
+    pub every: Option<EveryShape>,
+    pub at: Option<Vec<Word>>,
+    pub days: Spanned<DaysShape>,
+    pub pain_limit: Option<u8>,
+    #[serde(default)]
+    pub may_step: bool,
+    pub serves: Option<u8>,
+    #[serde(default)]
+    pub note: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct HoldShape {
+    pub repetitions: u8,
+    pub seconds: u16,
+    pub rest: u16,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct BalanceShape {
+    pub trials: u8,
+    pub target: u16,
+    pub rest: u16,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct RepsShape {
+    pub sets: u8,
+    pub repetitions: u8,
+    pub rest: u16,
+    pub tempo: [u8; 3],
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct EveryShape {
+    pub minutes: u16,
+    pub from: Word,
+    pub to: Word,
+}
+
+#[derive(Deserialize)]
+#[serde(untagged)]
+pub(super) enum DaysShape {
+    Name(String),
+    List(Vec<String>),
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct StanceShape {
+    pub leg: Word,
+    pub surface: Word,
+    pub eyes: Word,
+    pub seconds: Spanned<f64>,
+    #[serde(default)]
+    pub capped: bool,
+}

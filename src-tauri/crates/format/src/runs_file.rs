@@ -1,0 +1,256 @@
+//! What somebody did, one JSON object a line: how tests and scripts put a history into a patient's copy.
+
+use crate::names::{self, Named};
+use crate::plan_file::FileFault;
+use chrono::{DateTime, NaiveDate};
+use exercises::alarm::Trouble;
+use exercises::id::{ActivityId, ComplaintId, ItemId};
+use exercises::log::{Barrier, Excuse};
+use exercises::plan::Leg;
+use exercises::run::TrialEnd;
+use exercises::time::Stamp;
+use serde::Deserialize;
+
+/// Longest file that is read, in bytes.
+pub const MOST_BYTES: u64 = 64 * 1024 * 1024;
+
+/// Something that was done at a moment.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Deed {
+    /// The line that says so, from 1.
+    pub line: u32,
+    /// When.
+    pub at: Stamp,
+    /// What.
+    pub what: Did,
+}
+
+/// What was done.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Did {
+    /// The program was opened.
+    Opened,
+    /// A run of an item. Timed live unless `live` is false.
+    Run {
+        /// The item.
+        item: ItemId,
+        /// Timed live.
+        live: bool,
+        /// What was done in it.
+        parts: Parts,
+    },
+    /// The slot of this item that is open at that moment was left out.
+    LeftOut {
+        /// The item.
+        item: ItemId,
+        /// Why.
+        reason: Barrier,
+    },
+    /// Days were excused.
+    Excused {
+        /// First day.
+        from: NaiveDate,
+        /// Last day.
+        until: NaiveDate,
+        /// Why.
+        why: Excuse,
+    },
+    /// Pain was rated.
+    Pain {
+        /// The complaint.
+        complaint: ComplaintId,
+        /// 0 to 10.
+        score: u8,
+    },
+    /// The morning after was answered.
+    Settled {
+        /// The complaint.
+        complaint: ComplaintId,
+        /// Whether it had settled.
+        settled: bool,
+    },
+    /// An activity was rated.
+    Rated {
+        /// The activity.
+        activity: ActivityId,
+        /// 0 to 10.
+        score: u8,
+    },
+    /// Something was wrong.
+    Trouble {
+        /// What.
+        trouble: Trouble,
+        /// During which item.
+        item: Option<ItemId>,
+    },
+}
+
+/// What was done in a run. Sides follow from the plan.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Parts {
+    /// Milliseconds of each hold.
+    Held(Vec<u32>),
+    /// Repetitions of each set: done, failed.
+    Counted(Vec<(u8, u8)>),
+    /// Balance trials: leg, milliseconds, end.
+    Trials(Vec<(Leg, u32, TrialEnd)>),
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields, rename_all = "kebab-case", tag = "do")]
+enum Line {
+    Opened { at: String },
+    Run {
+        at: String,
+        item: u8,
+        #[serde(default = "yes")]
+        live: bool,
+        held: Option<Vec<f64>>,
+        done: Option<Vec<u8>>,
+        failed: Option<Vec<u8>>,
+        trials: Option<Vec<TrialLine>>,
+    },
+    LeaveOut { at: String, item: u8, reason: String },
+    Excuse { at: String, from: NaiveDateText, until: NaiveDateText, why: String },
+    Pain { at: String, complaint: u8, score: u8 },
+    Settled { at: String, complaint: u8, settled: bool },
+    Activity { at: String, activity: u8, score: u8 },
+    Trouble { at: String, what: String, item: Option<u8> },
+}
+
+#[derive(Deserialize)]
+struct NaiveDateText(String);
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct TrialLine {
+    leg: String,
+    seconds: f64,
+    end: String,
+}
+
+fn yes() -> bool {
+    true
+}
+
+/// Reads a whole file of deeds. Empty lines and lines that begin with `#` are passed over.
+///
+/// # Errors
+/// The first line that cannot be understood, with what was expected.
+pub fn read(text: &str) -> Result<Vec<Deed>, FileFault> {
+    let lines = text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty() && !line.trim_start().starts_with('#'));
+    lines
+        .map(|(number, line)| {
+            let number = number as u32 + 1;
+            one(line, number).map_err(|expected| FileFault { line: number, expected })
+        })
+        .collect()
+}
+
+fn one(line: &str, number: u32) -> Result<Deed, String> {
+    let parsed: Line = serde_json::from_str(line).map_err(|error| error.to_string())?;
+    let (at, what) = match parsed {
+        Line::Opened { at } => (at, Did::Opened),
+        Line::Run { at, item, live, held, done, failed, trials } => {
+            (at, Did::Run { item: ItemId(item), live, parts: parts(held, done, failed, trials)? })
+        }
+        Line::LeaveOut { at, item, reason } => (at, Did::LeftOut { item: ItemId(item), reason: named(&reason)? }),
+        Line::Excuse { at, from, until, why } => {
+            (at, Did::Excused { from: date(&from)?, until: date(&until)?, why: named(&why)? })
+        }
+        Line::Pain { at, complaint, score } => (at, Did::Pain { complaint: ComplaintId(complaint), score: ten(score)? }),
+        Line::Settled { at, complaint, settled } => (at, Did::Settled { complaint: ComplaintId(complaint), settled }),
+        Line::Activity { at, activity, score } => (at, Did::Rated { activity: ActivityId(activity), score: ten(score)? }),
+        Line::Trouble { at, what, item } => (at, Did::Trouble { trouble: named(&what)?, item: item.map(ItemId) }),
+    };
+    Ok(Deed { line: number, at: stamp(&at)?, what })
+}
+
+fn parts(
+    held: Option<Vec<f64>>,
+    done: Option<Vec<u8>>,
+    failed: Option<Vec<u8>>,
+    trials: Option<Vec<TrialLine>>,
+) -> Result<Parts, String> {
+    match (held, done, failed, trials) {
+        (Some(held), None, None, None) => Ok(Parts::Held(held.into_iter().map(ms).collect::<Result<_, _>>()?)),
+        (None, Some(done), failed, None) => {
+            let failed = failed.unwrap_or_else(|| vec![0; done.len()]);
+            if failed.len() != done.len() {
+                return Err("failed must have as many numbers as done".into());
+            }
+            Ok(Parts::Counted(done.into_iter().zip(failed).collect()))
+        }
+        (None, None, None, Some(trials)) => {
+            let trials = trials.into_iter().map(|trial| Ok((named(&trial.leg)?, ms(trial.seconds)?, named(&trial.end)?)));
+            Ok(Parts::Trials(trials.collect::<Result<_, String>>()?))
+        }
+        _ => Err("a run needs one of held, done (with failed), trials".into()),
+    }
+}
+
+fn ms(seconds: f64) -> Result<u32, String> {
+    if (0.0..=3600.0).contains(&seconds) {
+        Ok((seconds * 1000.0).round() as u32)
+    } else {
+        Err("seconds must be 0 to 3600".into())
+    }
+}
+
+fn ten(score: u8) -> Result<u8, String> {
+    if score <= 10 { Ok(score) } else { Err("a score must be 0 to 10".into()) }
+}
+
+fn named<T: Named>(name: &str) -> Result<T, String> {
+    names::find(name).ok_or_else(|| format!("\"{name}\" is not one of {}", names::list::<T>()))
+}
+
+fn date(text: &NaiveDateText) -> Result<NaiveDate, String> {
+    text.0.parse().map_err(|_| "a date such as 2026-11-25".into())
+}
+
+fn stamp(text: &str) -> Result<Stamp, String> {
+    let at = DateTime::parse_from_rfc3339(text).map_err(|_| "at must be an instant such as 2026-11-25T09:02:00+01:00".to_owned())?;
+    Ok(Stamp { utc_ms: at.timestamp_millis(), offset_s: at.offset().local_minus_utc() })
+}
+
+/// Two days of deeds that fit the example plan, beginning on `start`, at the offset of `offset_s`.
+pub fn example(start: NaiveDate, offset: &str) -> String {
+    let next = start.succ_opt().unwrap_or(start);
+    include_str!("runs_file/example.jsonl")
+        .replace("DAY1", &start.to_string())
+        .replace("DAY2", &next.to_string())
+        .replace("OFFSET", offset)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_example_is_valid() {
+        let start = NaiveDate::from_ymd_opt(2026, 11, 25).expect("a date");
+        let deeds = read(&example(start, "+01:00")).expect("the example reads");
+        assert!(deeds.len() > 10);
+        assert!(deeds.iter().any(|deed| matches!(&deed.what, Did::Run { parts: Parts::Trials(_), .. })));
+        assert!(deeds.windows(2).all(|pair| pair[0].at <= pair[1].at), "in order of time");
+    }
+
+    #[test]
+    fn a_wrong_line_is_named() {
+        for (line, says) in [
+            ("{", "EOF"),
+            (r#"{"do":"jump","at":"2026-11-25T09:02:00Z"}"#, "unknown variant"),
+            (r#"{"do":"pain","at":"2026-11-25T09:02:00Z","complaint":1,"score":11}"#, "0 to 10"),
+            (r#"{"do":"pain","at":"yesterday","complaint":1,"score":1}"#, "an instant such as"),
+            (r#"{"do":"run","at":"2026-11-25T09:02:00Z","item":1}"#, "one of held"),
+            (r#"{"do":"run","at":"2026-11-25T09:02:00Z","item":1,"held":[1e9]}"#, "0 to 3600"),
+            (r#"{"do":"run","at":"2026-11-25T09:02:00Z","item":1,"held":[1],"speed":3}"#, "unknown field"),
+            (r#"{"do":"trouble","at":"2026-11-25T09:02:00Z","what":"gloom"}"#, "is not one of"),
+        ] {
+            let fault = read(&format!("# a comment\n{line}\n")).expect_err(line);
+            assert_eq!(fault.line, 2, "{line}");
+            assert!(fault.expected.contains(says), "{line}: {fault}");
+        }
+    }
+}

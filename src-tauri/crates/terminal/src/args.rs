@@ -1,0 +1,191 @@
+//! What may be typed.
+
+use actions::Clock;
+use chrono::NaiveDate;
+use clap::{Parser, Subcommand, ValueEnum};
+use std::path::PathBuf;
+
+/// Home exercise between two visits: plans handed over as cards, summaries brought back sealed.
+#[derive(Parser)]
+#[command(name = "carryover", version, max_term_width = 100)]
+pub struct Args {
+    /// Data folder [default: the platform's own]
+    #[arg(long, global = true, value_name = "DIR")]
+    pub home: Option<PathBuf>,
+    /// Do it as if it were that moment, such as 2026-11-25T09:00:00+01:00
+    #[arg(long, global = true, value_name = "INSTANT", value_parser = Clock::set_to)]
+    pub at: Option<Clock>,
+    /// Print one JSON object a line
+    #[arg(long, global = true)]
+    pub json: bool,
+    /// What it is about
+    #[command(subcommand)]
+    pub area: Area,
+}
+
+/// What it is about.
+#[derive(Subcommand)]
+pub enum Area {
+    /// Print valid, commented examples that fit each other
+    Example {
+        /// Of what
+        #[command(subcommand)]
+        what: Example,
+    },
+    /// The exercises
+    Catalogue {
+        /// What to do
+        #[command(subcommand)]
+        what: Catalogue,
+    },
+    /// The side that prescribes
+    Clinic {
+        /// File with the passphrase in its first line; else it is asked for
+        #[arg(long, global = true, value_name = "F")]
+        passphrase_file: Option<PathBuf>,
+        /// What to do
+        #[command(subcommand)]
+        what: Clinic,
+    },
+    /// The side that does exercises
+    Patient {
+        /// What to do
+        #[command(subcommand)]
+        what: Patient,
+    },
+}
+
+/// Examples.
+#[derive(Subcommand)]
+pub enum Example {
+    /// A plan for `clinic issue`
+    Plan,
+    /// What a patient with that plan might do, for `patient record`
+    Runs {
+        /// The first day
+        #[arg(long, value_name = "DATE")]
+        start: NaiveDate,
+    },
+}
+
+/// The exercises.
+#[derive(Subcommand)]
+pub enum Catalogue {
+    /// Check the shipped exercises, or all TOML files of a folder
+    Check {
+        /// The folder
+        dir: Option<PathBuf>,
+    },
+}
+
+/// The side that prescribes.
+#[derive(Subcommand)]
+pub enum Clinic {
+    /// Make the clinic's keys under a passphrase
+    Start {
+        /// The clinic's name, as patients will see it
+        #[arg(long, default_value = "Clinic")]
+        name: String,
+    },
+    /// Add a patient under a code
+    Add {
+        /// 1 to 12 letters, digits and hyphens
+        code: String,
+        /// A name, only for this store; never on a card or in a summary
+        #[arg(long)]
+        name: Option<String>,
+    },
+    /// Issue a plan card: writes card.png, card.svg, card.txt and card.bin
+    Issue {
+        /// The patient's code
+        code: String,
+        /// The plan
+        plan: PathBuf,
+        /// The folder for the card
+        #[arg(long, value_name = "DIR")]
+        out: PathBuf,
+    },
+    /// Receive sealed summaries
+    Receive {
+        /// The files
+        #[arg(required = true)]
+        files: Vec<PathBuf>,
+    },
+    /// Show one patient's review
+    Review {
+        /// The patient's code
+        code: String,
+        /// As text or as JSON
+        #[arg(long = "as", value_enum, default_value = "text")]
+        form: Form,
+    },
+    /// List the patients
+    Patients,
+    /// Print the age identity, with which any age tool opens this clinic's summaries
+    Identity,
+}
+
+/// Text or JSON.
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Form {
+    /// For people
+    Text,
+    /// For programs
+    Json,
+}
+
+/// The side that does exercises.
+#[derive(Subcommand)]
+pub enum Patient {
+    /// Take a plan card: a picture, a text or a card file
+    Accept {
+        /// The file
+        card: PathBuf,
+    },
+    /// Show what falls due
+    Slots {
+        /// First day
+        #[arg(long, value_name = "DATE")]
+        from: NaiveDate,
+        /// So many days
+        #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=400))]
+        days: u16,
+        /// The zone by its name in the tz database, such as Europe/Vienna
+        #[arg(long)]
+        zone: String,
+    },
+    /// Record what was done, one JSON object a line
+    Record {
+        /// The file
+        runs: PathBuf,
+    },
+    /// Show what to do now
+    Now,
+    /// Seal a summary for the visit
+    Summary {
+        /// First day [default: the plan's start]
+        #[arg(long, value_name = "DATE")]
+        from: Option<NaiveDate>,
+        /// Last day
+        #[arg(long, value_name = "DATE")]
+        until: NaiveDate,
+        /// A note, if wanted
+        #[arg(long)]
+        note: Option<String>,
+        /// The file
+        #[arg(long, value_name = "FILE.age")]
+        out: PathBuf,
+    },
+}
+
+impl Args {
+    /// The clock: the system's, or one set with `--at`.
+    pub fn clock(&self) -> Clock {
+        self.at.clone().unwrap_or_else(Clock::system)
+    }
+
+    /// The data folder.
+    pub fn home(&self) -> PathBuf {
+        self.home.clone().unwrap_or_else(actions::outside::default_home)
+    }
+}

@@ -1,0 +1,30 @@
+//! `carryover catalogue`.
+
+use crate::Done;
+use crate::args::Catalogue;
+use crate::out::Out;
+use serde_json::json;
+
+pub fn run(what: &Catalogue, out: &mut Out) -> Done {
+    let Catalogue::Check { dir } = what;
+    let checked = actions::outside::check_catalogue(dir.as_deref())?;
+    for exercise in &checked.exercises {
+        let rungs: Vec<&str> =
+            exercise.ladders.iter().flat_map(|ladder| &ladder.rungs).map(|rung| rung.id.as_str()).collect();
+        out.say(
+            |words| {
+                let name = exercise.text(words.lang).map_or("", |text| text.name.as_str());
+                format!("{} (edition {}): {name}. Rungs: {}", exercise.id, exercise.revision, rungs.join(", "))
+            },
+            || json!({ "exercise": exercise.id, "revision": exercise.revision, "rungs": rungs }),
+        );
+    }
+    for fault in &checked.faults {
+        if out.json() {
+            eprintln!("{}", json!({ "fault": fault }));
+        } else {
+            eprintln!("{fault}");
+        }
+    }
+    Ok(checked.faults.is_empty())
+}

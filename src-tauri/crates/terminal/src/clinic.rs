@@ -1,0 +1,112 @@
+//! `carryover clinic`.
+
+use crate::Done;
+use crate::args::{Args, Clinic, Form};
+use crate::out::Out;
+use actions::clinic::{door, issuing, patients, receiving, reviewing};
+use actions::{Answer, Clock, House, Moment, outside};
+use serde_json::json;
+use std::path::Path;
+use wire::Failure;
+use wire::clinic::{AddPatient, AskIssue, Outcome};
+use wire::house::Door;
+
+pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &Clock, out: &mut Out) -> Done {
+    let moment = clock.moment();
+    let mut house = House::open(&args.home(), matches!(what, Clinic::Start { .. }))?;
+    let passphrase = passphrase(passphrase_file)?;
+    if let Clinic::Start { name } = what {
+        door::start(&mut house, name, passphrase)?;
+        return started(&house, out);
+    }
+    door::unlock(&mut house, passphrase)?;
+    match what {
+        Clinic::Start { .. } => Ok(true),
+        Clinic::Add { code, name } => {
+            patients::add(&mut house, &AddPatient { code: code.clone(), name: name.clone() })?;
+            out.say(|_| code.clone(), || json!({ "added": code }));
+            Ok(true)
+        }
+        Clinic::Issue { code, plan, out: folder } => issue(&mut house, &moment, code, plan, folder, out),
+        Clinic::Receive { files } => {
+            let read = files.iter().map(|file| (file.display().to_string(), outside::read(file, outside::MOST_SUMMARY)));
+            let read = read.collect();
+            receive(&mut house, read, out)
+        }
+        Clinic::Review { code, form } => review(&house, &moment, code, *form, out),
+        Clinic::Patients => {
+            for line in patients::list(&house)? {
+                out.say(|_| format!("{}\t{}", line.code, line.alarms), || json!(line));
+            }
+            Ok(true)
+        }
+        Clinic::Identity => identity(&house, out),
+    }
+}
+
+/// The passphrase: the first line of the file, or typed at the terminal without being shown.
+fn passphrase(file: Option<&Path>) -> Answer<String> {
+    match file {
+        Some(path) => {
+            let bytes = outside::read(path, 4096)?;
+            let text = String::from_utf8(bytes).map_err(|_| Failure::FileUnreadable { file: path.display().to_string() })?;
+            Ok(text.lines().next().unwrap_or_default().to_owned())
+        }
+        None => rpassword::prompt_password("Passphrase: ")
+            .map_err(|_| Failure::FileUnreadable { file: "the terminal".into() }),
+    }
+}
+
+fn started(house: &House, out: &mut Out) -> Done {
+    if let Door::Open { clinic, fingerprint } = door::stands(house)? {
+        out.say(|_| format!("{clinic}: {fingerprint}"), || json!({ "clinic": clinic, "fingerprint": fingerprint }));
+    }
+    Ok(true)
+}
+
+fn issue(house: &mut House, moment: &Moment, code: &str, plan: &Path, folder: &Path, out: &mut Out) -> Done {
+    let name = plan.display().to_string();
+    let bytes = outside::read(plan, format::plan_file::MOST_BYTES)?;
+    let text = String::from_utf8(bytes).map_err(|_| format::plan_file::FileFault { line: 0, expected: "text in UTF-8".into() });
+    let read = text.and_then(|text| format::plan_file::read(&text, moment.now.date()));
+    let plan = read.map_err(|fault| outside::not_understood(&name, fault))?;
+    let issued = issuing::issue(house, moment, &AskIssue { code: code.to_owned(), plan }, Some(folder))?;
+    out.say(
+        |_| issued.files.join("\n"),
+        || json!({ "plan": issued.plan.id.to_string(), "revision": issued.plan.revision, "version": issued.version,
+                   "fingerprint": issued.fingerprint, "files": issued.files }),
+    );
+    Ok(true)
+}
+
+fn receive(house: &mut House, files: Vec<(String, Answer<Vec<u8>>)>, out: &mut Out) -> Done {
+    let receipts = receiving::receive(house, files)?;
+    for receipt in &receipts {
+        if let Outcome::Refused(failure) = &receipt.outcome {
+            let refusal = out.words.failure(failure);
+            if !out.json() {
+                eprintln!("{}: {} {}", receipt.file, refusal.fault, refusal.advice);
+                continue;
+            }
+        }
+        out.say(|words| words.receipt(receipt), || json!(receipt));
+    }
+    Ok(receipts.iter().all(|receipt| !matches!(receipt.outcome, Outcome::Refused(_))))
+}
+
+fn review(house: &House, moment: &Moment, code: &str, form: Form, out: &mut Out) -> Done {
+    let page = reviewing::page(house, moment, code)?;
+    if form == Form::Json || out.json() {
+        println!("{}", outside::review_json(&page));
+    } else {
+        print!("{}", out.words.review_text(&page));
+    }
+    Ok(true)
+}
+
+fn identity(house: &House, out: &mut Out) -> Done {
+    let identity = door::identity(house)?;
+    eprintln!("{}", out.words.text(words::Key::IdentityWarning));
+    println!("{}", identity.expose_the_identity_for_printing());
+    Ok(true)
+}

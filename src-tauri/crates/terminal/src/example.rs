@@ -1,0 +1,23 @@
+//! `carryover example`.
+
+use crate::Done;
+use crate::args::Example;
+use crate::out::Out;
+use actions::Clock;
+use chrono::Duration;
+
+/// An example plan runs for six weeks.
+const PLAN_DAYS: i64 = 42;
+
+pub fn run(what: &Example, clock: &Clock, _: &mut Out) -> Done {
+    let moment = clock.moment();
+    match what {
+        Example::Plan => print!("{}", format::plan_file::example(moment.now.date() + Duration::days(PLAN_DAYS))),
+        Example::Runs { start } => {
+            let noon = start.and_hms_opt(12, 0, 0).unwrap_or_default().and_utc().timestamp();
+            let offset = chrono::FixedOffset::east_opt(moment.zone.at(noon)).map(|offset| offset.to_string());
+            print!("{}", format::runs_file::example(*start, &offset.unwrap_or_else(|| "+00:00".into())));
+        }
+    }
+    Ok(true)
+}

@@ -1,0 +1,39 @@
+//! The binary `carryover`: every action from the command line.
+//!
+//! Exit 0: done. 1: refused, with one sentence on what is wrong and one on what to do, on stderr. 2: wrong usage.
+#![forbid(unsafe_code)]
+
+mod args;
+mod catalogue;
+mod clinic;
+mod example;
+mod out;
+mod patient;
+
+use args::{Args, Area};
+use clap::Parser;
+use out::Out;
+use std::process::ExitCode;
+
+/// What a command answers: whether every part of it was done, or why nothing was.
+type Done = Result<bool, wire::Failure>;
+
+fn main() -> ExitCode {
+    let args = Args::parse();
+    let clock = args.clock();
+    let mut out = Out::new(args.json);
+    let done = match &args.area {
+        Area::Example { what } => example::run(what, &clock, &mut out),
+        Area::Catalogue { what } => catalogue::run(what, &mut out),
+        Area::Clinic { what, passphrase_file } => clinic::run(&args, passphrase_file.as_deref(), what, &clock, &mut out),
+        Area::Patient { what } => patient::run(&args, what, &clock, &mut out),
+    };
+    match done {
+        Ok(true) => ExitCode::SUCCESS,
+        Ok(false) => ExitCode::FAILURE,
+        Err(failure) => {
+            out.refuse(&failure);
+            ExitCode::FAILURE
+        }
+    }
+}

@@ -1,0 +1,44 @@
+//! What is printed, as text or as JSON lines.
+
+use actions::outside;
+use serde_json::Value;
+use std::io::Write;
+use wire::Failure;
+use words::Words;
+
+/// Where answers go.
+pub struct Out {
+    json: bool,
+    /// All text.
+    pub words: Words,
+}
+
+impl Out {
+    /// Text, or one JSON object a line.
+    pub fn new(json: bool) -> Out {
+        Out { json, words: Words::new(outside::lang()) }
+    }
+
+    /// Whether JSON is wanted.
+    pub fn json(&self) -> bool {
+        self.json
+    }
+
+    /// One answer: the text, or the object on a line of its own.
+    pub fn say(&mut self, text: impl FnOnce(Words) -> String, object: impl FnOnce() -> Value) {
+        let line = if self.json { object().to_string() } else { text(self.words) };
+        // A reader that has gone away (a closed pipe) is no fault of ours.
+        let _ = writeln!(std::io::stdout(), "{line}");
+    }
+
+    /// A refusal: what is wrong and what to do, on stderr.
+    pub fn refuse(&mut self, failure: &Failure) {
+        let refusal = self.words.failure(failure);
+        let line = if self.json {
+            serde_json::json!({ "refused": failure, "fault": refusal.fault, "advice": refusal.advice }).to_string()
+        } else {
+            format!("{} {}", refusal.fault, refusal.advice)
+        };
+        let _ = writeln!(std::io::stderr(), "{line}");
+    }
+}

@@ -1,0 +1,119 @@
+//! `carryover patient`.
+
+use crate::Done;
+use crate::args::{Args, Patient};
+use crate::out::Out;
+use actions::patient::{deeds, sealing, taking, today};
+use actions::{Clock, House, Moment, outside, zone};
+use chrono::{DateTime, FixedOffset, NaiveDate};
+use exercises::slots;
+use exercises::time::Stamp;
+use serde_json::json;
+use std::path::Path;
+use wire::Failure;
+use wire::house::Role;
+use wire::patient::{CardSource, SealAsk, TakeAsk};
+
+pub fn run(args: &Args, what: &Patient, clock: &Clock, out: &mut Out) -> Done {
+    let moment = clock.moment();
+    match what {
+        Patient::Accept { card } => accept(args, card, &moment, out),
+        Patient::Slots { from, days, zone } => slots(args, *from, *days, zone, &moment, out),
+        Patient::Record { runs } => record(args, runs, &moment, out),
+        Patient::Now => now(args, &moment, out),
+        Patient::Summary { from, until, note, out: path } => {
+            let mut house = House::open(&args.home(), false)?;
+            let plan = actions::patient::plans::one(&house, None)?.plan().id;
+            let ask = SealAsk { plan, from: *from, until: *until, note: note.clone() };
+            let saved = sealing::seal(&mut house, &moment, &ask, Some(path))?;
+            out.say(|_| format!("{} ({} bytes)", saved.path, saved.bytes), || json!(saved));
+            Ok(true)
+        }
+    }
+}
+
+fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
+    let bytes = outside::read(card, outside::MOST_PICTURE)?;
+    let source = CardSource::File(outside::to_base64(&bytes));
+    let mut house = House::open(&args.home(), true)?;
+    if house.role().is_none() {
+        // A card that is refused must not leave a folder that has chosen its side.
+        taking::look_before_choosing(&source)?;
+        house.choose(Role::Patient)?;
+    }
+    let preview = taking::look(&house, &source)?;
+    taking::take(&mut house, moment, &TakeAsk { source, agreed: Vec::new() })?;
+    let plan = &preview.plan;
+    out.say(
+        |words| {
+            let items = plan.items.iter().map(|item| {
+                let exercise = preview.exercises.iter().find(|exercise| exercise.id == item.exercise);
+                let name = exercise.and_then(|e| e.text(words.lang)).map_or("", |text| text.name.as_str());
+                format!("  {}. {name}: {}; {}", item.id, words.dose(item.dose), words.schedule(&item.schedule))
+            });
+            let items: Vec<String> = items.collect();
+            format!("{} {} ({})\n{}", plan.clinic, plan.revision, preview.fingerprint, items.join("\n"))
+        },
+        || json!({ "plan": plan.id.to_string(), "revision": plan.revision, "clinic": plan.clinic,
+                   "fingerprint": preview.fingerprint, "review": plan.review, "items": plan.items.len() }),
+    );
+    Ok(true)
+}
+
+fn slots(args: &Args, from: NaiveDate, days: u16, zone: &str, moment: &Moment, out: &mut Out) -> Done {
+    let place = zone::named(zone).ok_or_else(|| Failure::NotUnderstood {
+        file: "--zone".into(),
+        line: 0,
+        expected: "a zone by its name in the tz database, such as Europe/Vienna".into(),
+    })?;
+    let house = House::open(&args.home(), false)?;
+    let one = actions::patient::plans::one(&house, None)?;
+    let around = from.and_hms_opt(12, 0, 0).unwrap_or_default().and_utc().timestamp();
+    let offsets = zone::offsets(place, around.max(moment.now.utc_ms / 1000 - 86_400 * 300));
+    for day in from.iter_days().take(days.into()) {
+        for slot in slots::of_day(one.plan(), day, &offsets, one.followed.taken) {
+            let (due, closes) = (slot.due.map(instant), slot.closes.map(instant));
+            out.say(
+                |words| match (&due, &closes) {
+                    (Some(due), Some(closes)) => format!("{} due {due} opens {due} closes {closes}", slot.slot.item),
+                    _ => format!("{} {} {}", slot.slot.item, day, words.mark(exercises::history::Mark::NoSuchHour)),
+                },
+                || json!({ "item": slot.slot.item, "day": day, "number": slot.slot.number, "minute": slot.minute,
+                           "due": due, "opens": due, "closes": closes }),
+            );
+        }
+    }
+    Ok(true)
+}
+
+/// RFC 3339 with the offset in force.
+fn instant(stamp: Stamp) -> String {
+    let offset = FixedOffset::east_opt(stamp.offset_s);
+    let utc = DateTime::from_timestamp_millis(stamp.utc_ms).unwrap_or_default();
+    offset.map_or_else(|| utc.to_rfc3339(), |offset| utc.with_timezone(&offset).to_rfc3339())
+}
+
+fn record(args: &Args, runs: &Path, moment: &Moment, out: &mut Out) -> Done {
+    let name = runs.display().to_string();
+    let bytes = outside::read(runs, format::runs_file::MOST_BYTES)?;
+    let read = String::from_utf8(bytes).map_err(|_| format::plan_file::FileFault { line: 0, expected: "text in UTF-8".into() });
+    let deeds = read.and_then(|text| format::runs_file::read(&text));
+    let deeds = deeds.map_err(|fault| outside::not_understood(&name, fault))?;
+    let mut house = House::open(&args.home(), false)?;
+    let recorded = deeds::record(&mut house, None, &moment.zone, &name, &deeds)?;
+    out.say(|_| format!("{recorded}"), || json!({ "recorded": recorded }));
+    Ok(true)
+}
+
+fn now(args: &Args, moment: &Moment, out: &mut Out) -> Done {
+    let house = House::open(&args.home(), false)?;
+    let page = today::page(&house, moment)?;
+    out.say(
+        |words| {
+            let knots = page.string.iter().map(|knot| format!("{} {}", words.minute(knot.minute), words.mark(knot.mark)));
+            knots.collect::<Vec<_>>().join("\n")
+        },
+        || json!(page),
+    );
+    Ok(true)
+}

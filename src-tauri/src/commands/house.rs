@@ -1,0 +1,27 @@
+//! What both sides of the window ask.
+
+use super::{Answer, Args};
+use crate::session::Session;
+use tauri::State;
+use wire::house;
+
+/// [`wire::house::Situate`].
+#[tauri::command]
+pub async fn situation(session: State<'_, Session>, _args: Args<house::Situate>) -> Answer<house::Situate> {
+    session.with(|house, moment| house.situation(moment))
+}
+
+/// [`wire::house::ChooseRole`].
+#[tauri::command]
+pub async fn choose_role(session: State<'_, Session>, args: Args<house::ChooseRole>) -> Answer<house::ChooseRole> {
+    session.with(|house, moment| {
+        house.choose(args.role)?;
+        house.situation(moment)
+    })
+}
+
+/// [`wire::house::ShowCatalogue`].
+#[tauri::command]
+pub async fn catalogue(session: State<'_, Session>, _args: Args<house::ShowCatalogue>) -> Answer<house::ShowCatalogue> {
+    session.with(|house, _| Ok(house.catalogue().exercises.clone()))
+}

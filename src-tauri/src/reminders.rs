@@ -1,0 +1,75 @@
+//! The reminder loop: asks what is due, and shows it through the desktop's notification service.
+//!
+//! It runs on a thread of its own, whether the window is shown or not. Only the slot that is open at that moment is
+//! announced, so neither sleep nor a clock change brings a pile of old ones.
+
+mod notice;
+
+use std::thread;
+use std::time::Duration;
+
+use actions::patient::reminding::{self, Reminder};
+use tauri::{AppHandle, Emitter, Manager};
+use words::Words;
+
+use crate::session::Session;
+use crate::window;
+use notice::{Choice, Notice};
+
+/// The loop looks at least this often: a card may have been taken, the clock may have been set.
+const LONGEST_SLEEP: Duration = Duration::from_secs(5);
+/// And not more often than this.
+const SHORTEST_SLEEP: Duration = Duration::from_millis(200);
+/// Tells the window that the day has changed.
+pub const TODAY_CHANGED: &str = "today_changed";
+
+/// Starts the loop.
+pub fn start(app: AppHandle) {
+    let spawned = thread::Builder::new().name("reminders".into()).spawn(move || {
+        let mut notice = Notice::default();
+        loop {
+            thread::sleep(look(&app, &mut notice));
+        }
+    });
+    if let Err(error) = spawned {
+        eprintln!("no reminders: {error}");
+    }
+}
+
+/// Looks once, shows what is due, and answers how long to sleep.
+fn look(app: &AppHandle, notice: &mut Notice) -> Duration {
+    let session = app.state::<Session>();
+    let looked = session.with(|house, moment| {
+        let due = reminding::due(house, moment)?;
+        let next = reminding::next_look(house, moment)?;
+        let wait = next.map(|next| next - moment.now.utc_ms).and_then(|ms| u64::try_from(ms).ok());
+        Ok((due, wait, Words::new(house.lang())))
+    });
+    // No plan yet, or the other side: there is nothing to remind of.
+    let Ok((due, wait, words)) = looked else { return LONGEST_SLEEP };
+    if let Some(reminder) = due {
+        show(app, notice, reminder, words);
+    }
+    wait.map_or(LONGEST_SLEEP, |ms| Duration::from_millis(ms)).clamp(SHORTEST_SLEEP, LONGEST_SLEEP)
+}
+
+fn show(app: &AppHandle, notice: &mut Notice, reminder: Reminder, words: Words) {
+    let chosen = app.clone();
+    let for_slot = reminder.clone();
+    notice.show(words, &reminder, move |choice| chose(&chosen, &for_slot, choice));
+    // The window may not listen yet; it asks by itself every few seconds.
+    let _ = app.emit(TODAY_CHANGED, ());
+}
+
+fn chose(app: &AppHandle, reminder: &Reminder, choice: Choice) {
+    let done = app.state::<Session>().with(|house, moment| reminding::choose(house, moment, reminder, choice.into()));
+    if let Err(failure) = done {
+        eprintln!("a reminder's action: {failure:?}");
+    }
+    if choice == Choice::Open {
+        let shown = app.clone();
+        // Windows are shown from the main thread only.
+        let _ = app.run_on_main_thread(move || window::bring_forward(&shown));
+    }
+    let _ = app.emit(TODAY_CHANGED, ());
+}

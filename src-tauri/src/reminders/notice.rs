@@ -1,0 +1,100 @@
+//! One notification at a time, through notify-rust.
+//!
+//! Showing opens a connection of its own; the thread that waits for an action holds it, since some services close a
+//! notification when its connection goes, and others answer only to the connection that asked. It says nothing medical:
+//! somebody else may be looking at the screen.
+
+use std::sync::Arc;
+use std::sync::atomic::{AtomicUsize, Ordering};
+use std::thread;
+
+use actions::patient::reminding::{Choice as Chosen, Reminder};
+use notify_rust::{Hint, Notification, NotificationHandle, Timeout, Urgency};
+use words::{Key, Words};
+
+/// A service may never tell that a notification was closed; after so many waiting threads a notification goes without
+/// actions.
+const MOST_WAITING: usize = 16;
+const OPEN: &str = "open";
+const LATER: &str = "later";
+const LEAVE_OUT: &str = "leave-out";
+
+/// What the person chose on a notification.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Choice {
+    /// Open the slot's page.
+    Open,
+    /// Put it off by ten minutes.
+    Later,
+    /// Leave it out.
+    LeaveOut,
+}
+
+impl From<Choice> for Chosen {
+    fn from(choice: Choice) -> Chosen {
+        match choice {
+            Choice::Open => Chosen::Open,
+            Choice::Later => Chosen::PutOff,
+            Choice::LeaveOut => Chosen::LeaveOut,
+        }
+    }
+}
+
+/// The notification that is shown, if any; the next one takes its place.
+#[derive(Default)]
+pub struct Notice {
+    id: Option<u32>,
+    waiting: Arc<AtomicUsize>,
+}
+
+impl Notice {
+    /// Shows a reminder in place of the last one; `chose` is called from another thread when the person acts on it.
+    pub fn show(&mut self, words: Words, reminder: &Reminder, chose: impl FnOnce(Choice) + Send + 'static) {
+        let takes = words.takes(reminder.takes_s);
+        let mut notification = Notification::new();
+        notification
+            .appname(words.text(Key::AppName))
+            .summary(words.text(Key::ReminderTitle))
+            .body(&words.fill(Key::ReminderBody, &[("takes", &takes)]))
+            .action("default", words.text(Key::ReminderOpen))
+            .action(OPEN, words.text(Key::ReminderOpen))
+            .action(LATER, words.text(Key::ReminderLater))
+            .action(LEAVE_OUT, words.text(Key::ReminderLeaveOut))
+            .hint(Hint::Urgency(Urgency::Normal))
+            .timeout(Timeout::Milliseconds(reminder.open_ms));
+        if let Some(id) = self.id {
+            notification.id(id);
+        }
+        match notification.show() {
+            Ok(handle) => {
+                self.id = Some(handle.id());
+                self.wait(handle, chose);
+            }
+            Err(error) => eprintln!("no notification: {error}"),
+        }
+    }
+
+    fn wait(&self, handle: NotificationHandle, chose: impl FnOnce(Choice) + Send + 'static) {
+        if self.waiting.load(Ordering::Relaxed) >= MOST_WAITING {
+            return;
+        }
+        let waiting = Arc::clone(&self.waiting);
+        waiting.fetch_add(1, Ordering::Relaxed);
+        let spawned = thread::Builder::new().name("notification".into()).spawn(move || {
+            let mut choice = None;
+            handle.wait_for_action(|action| {
+                choice = match action {
+                    "default" | OPEN => Some(Choice::Open),
+                    LATER => Some(Choice::Later),
+                    LEAVE_OUT => Some(Choice::LeaveOut),
+                    _ => None,
+                };
+            });
+            waiting.fetch_sub(1, Ordering::Relaxed);
+            choice.into_iter().for_each(chose);
+        });
+        if let Err(error) = spawned {
+            eprintln!("no thread for a notification's actions: {error}");
+        }
+    }
+}
