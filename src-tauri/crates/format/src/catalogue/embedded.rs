@@ -14,8 +14,20 @@ macro_rules! files {
 
 files! {
     "sit-tall-chin-back.toml",
+    "shoulder-blade-set.toml",
+    "chin-nod-lying.toml",
+    "neck-side-press.toml",
+    "wrist-level-hold.toml",
+    "finger-glides.toml",
+    "hip-bridge.toml",
+    "side-lying-leg-lift.toml",
+    "wall-sit.toml",
+    "knee-straighten.toml",
     "sit-to-stand.toml",
     "one-leg-stand.toml",
+    "heel-to-toe-stand.toml",
+    "heel-raise.toml",
+    "toe-lift.toml",
 }
 
 /// The shipped catalogue.

@@ -8,6 +8,7 @@ mod fault;
 mod figure;
 mod names;
 mod table;
+mod texts;
 
 pub use embedded::{FILES, embedded};
 pub use fault::{Fault, Trouble};

@@ -1,0 +1,172 @@
+//! Keeping the body where it touches: on the floor, on a seat, on a mat, on a worktop.
+
+use super::body::*;
+use super::motion::{Angles, between};
+use super::skeleton::{Leg, Skeleton, skeleton};
+use super::space::Vec3;
+use crate::catalogue::{Contact, Figure, Furniture, Pose};
+
+/// A body that moves through its poses and keeps its contacts.
+pub(super) struct Held<'a> {
+    poses: &'a [Pose],
+    /// Each contact and where it stays. The first moves the whole body.
+    contacts: Vec<(Contact, Vec3)>,
+}
+
+/// How high a soft thing under the standing foot carries it.
+pub(super) fn surface(furniture: &[Furniture]) -> f64 {
+    let lying = furniture.contains(&Furniture::Mat);
+    let height = |piece: &Furniture| match piece {
+        Furniture::FoldedTowel if !lying => 2.4,
+        Furniture::Cushion => 5.0,
+        Furniture::Foam => 9.0,
+        _ => 0.0,
+    };
+    furniture.iter().map(height).fold(0.0, f64::max)
+}
+
+impl<'a> Held<'a> {
+    /// Finds the places of the contacts in the first pose.
+    pub fn new(figure: &'a Figure) -> Held<'a> {
+        let mut held = Held {
+            poses: &figure.poses,
+            contacts: Vec::new(),
+        };
+        let first = skeleton(&between(held.poses, 0.0));
+        let floor = if figure.furniture.contains(&Furniture::Mat) {
+            MAT
+        } else {
+            0.0
+        };
+        let standing = floor + surface(&figure.furniture);
+        let root = figure
+            .contacts
+            .first()
+            .copied()
+            .unwrap_or(Contact::NearSole);
+        held.contacts.push((
+            root,
+            place_of_root(root, &first, &figure.contacts, standing),
+        ));
+        let body = held.settle(first);
+        for &contact in figure.contacts.iter().skip(1) {
+            let mut place = point(contact, &body);
+            if foot(contact).is_some() {
+                place.y = if is_near(contact) { standing } else { floor };
+            }
+            held.contacts.push((contact, place));
+        }
+        held
+    }
+
+    /// The body at a phase.
+    pub fn at(&self, phase: f64) -> Skeleton {
+        self.settle(skeleton(&self.angles(phase)))
+    }
+
+    /// The angles at a phase, as the poses give them.
+    pub fn angles(&self, phase: f64) -> Angles {
+        between(self.poses, phase)
+    }
+
+    fn settle(&self, mut body: Skeleton) -> Skeleton {
+        for (index, &(contact, place)) in self.contacts.iter().enumerate() {
+            if index == 0 {
+                flatten(contact, &mut body);
+                let by = place - point(contact, &body);
+                body = body.shifted(by);
+            } else {
+                keep(contact, place, &mut body);
+            }
+        }
+        body
+    }
+}
+
+/// Where the first contact stays: in the middle of the picture, at the height of what it touches.
+fn place_of_root(root: Contact, first: &Skeleton, all: &[Contact], standing: f64) -> Vec3 {
+    let on_soles = all.iter().any(|&contact| foot(contact).is_some());
+    // A seat is as high as the legs ask for; without a foot on the floor, as chairs usually are.
+    let seat = if on_soles {
+        ANKLE - first.near_leg.ankle.y.max(first.far_leg.ankle.y)
+    } else {
+        50.0
+    };
+    match root {
+        Contact::Seat => Vec3 {
+            y: seat,
+            ..Vec3::default()
+        },
+        Contact::UpperBack | Contact::FarSide => Vec3 {
+            y: MAT,
+            ..Vec3::default()
+        },
+        Contact::NearHand | Contact::FarHand => point(root, first),
+        _ => Vec3 {
+            x: 0.0,
+            y: standing,
+            z: point(root, first).z,
+        },
+    }
+}
+
+/// The point of the body that touches.
+fn point(contact: Contact, body: &Skeleton) -> Vec3 {
+    match contact {
+        Contact::Seat => body.spine.pelvis,
+        Contact::UpperBack => {
+            let (middle, chest) = body.spine.at(SHOULDER_AT);
+            middle - chest.front * BACK
+        }
+        Contact::FarSide => body.spine.pelvis - body.spine.frame.right * FLANK,
+        Contact::NearHand => body.near_arm.wrist,
+        Contact::FarHand => body.far_arm.wrist,
+        Contact::NearSole | Contact::NearToes | Contact::NearHeel => {
+            sole_point(contact, &body.near_leg)
+        }
+        Contact::FarSole | Contact::FarToes | Contact::FarHeel => {
+            sole_point(contact, &body.far_leg)
+        }
+    }
+}
+
+fn sole_point(contact: Contact, leg: &Leg) -> Vec3 {
+    leg.foot_point(foot(contact).unwrap_or(0.0), 0.0)
+}
+
+/// How far along the sole from below the ankle a foot's contact lies; `None` if it is no foot's.
+fn foot(contact: Contact) -> Option<f64> {
+    match contact {
+        Contact::NearSole | Contact::FarSole => Some(0.0),
+        Contact::NearToes | Contact::FarToes => Some(BALL),
+        Contact::NearHeel | Contact::FarHeel => Some(-HEEL),
+        _ => None,
+    }
+}
+
+fn is_near(contact: Contact) -> bool {
+    matches!(
+        contact,
+        Contact::NearSole | Contact::NearToes | Contact::NearHeel
+    )
+}
+
+fn flatten(contact: Contact, body: &mut Skeleton) {
+    match contact {
+        Contact::NearSole => body.near_leg.flatten(),
+        Contact::FarSole => body.far_leg.flatten(),
+        _ => {}
+    }
+}
+
+fn keep(contact: Contact, place: Vec3, body: &mut Skeleton) {
+    flatten(contact, body);
+    let by = place - point(contact, body);
+    match contact {
+        Contact::NearHand => body.near_arm.reach(body.near_arm.wrist + by),
+        Contact::FarHand => body.far_arm.reach(body.far_arm.wrist + by),
+        _ if foot(contact).is_none() => {}
+        _ if is_near(contact) => body.near_leg.reach(body.near_leg.ankle + by),
+        _ => body.far_leg.reach(body.far_leg.ankle + by),
+    }
+}

@@ -1,0 +1,217 @@
+//! What a figure is drawn of: closed areas and strokes, each with the part that it plays.
+
+/// The part that a shape plays; window and paper choose the colour.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Paint {
+    /// Head, trunk and near leg.
+    Near,
+    /// The near arm, and hair and eyes: what stands out from the body.
+    NearArm,
+    /// Far arm and far leg.
+    Far,
+    /// The colour of whatever the figure is drawn on: fine gaps between parts of one colour.
+    Ground,
+    /// Furniture and floor.
+    Furniture,
+    /// The plumb line.
+    Plumb,
+    /// Where to move or to pull.
+    Arrow,
+}
+
+impl Paint {
+    /// Every part, in no order that matters.
+    pub const ALL: [Paint; 7] = [
+        Paint::Near,
+        Paint::NearArm,
+        Paint::Far,
+        Paint::Ground,
+        Paint::Furniture,
+        Paint::Plumb,
+        Paint::Arrow,
+    ];
+
+    /// A stable name, for a style sheet's class.
+    pub fn name(self) -> &'static str {
+        match self {
+            Paint::Near => "near",
+            Paint::NearArm => "near-arm",
+            Paint::Far => "far",
+            Paint::Ground => "ground",
+            Paint::Furniture => "furniture",
+            Paint::Plumb => "plumb",
+            Paint::Arrow => "arrow",
+        }
+    }
+}
+
+/// A point of the picture: x to the right; y down in what [`super::draw`] gives, up while the figure is made.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Point {
+    /// To the right.
+    pub x: f64,
+    /// Down, in what comes out.
+    pub y: f64,
+}
+
+/// One piece of an outline.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Piece {
+    /// Begins a new outline here.
+    Move(Point),
+    /// Straight to here.
+    Line(Point),
+    /// A cubic Bézier curve: first handle, second handle, end.
+    Curve(Point, Point, Point),
+    /// Straight back to the beginning.
+    Close,
+}
+
+/// How a line is drawn; ends and corners are round.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Stroke {
+    /// Width, in the unit of the points.
+    pub width: f64,
+    /// Length of a dash and of the gap after it; `None` is unbroken.
+    pub dash: Option<(f64, f64)>,
+}
+
+/// One painted area or line. A list of them is painted from first to last.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Shape {
+    /// The part it plays.
+    pub paint: Paint,
+    /// Its outline.
+    pub outline: Vec<Piece>,
+    /// A line along the outline; `None` fills it (by the nonzero rule).
+    pub stroke: Option<Stroke>,
+}
+
+impl Point {
+    pub(super) fn plus(self, right: f64, up: f64) -> Point {
+        Point {
+            x: self.x + right,
+            y: self.y + up,
+        }
+    }
+
+    pub(super) fn minus(self, other: Point) -> Point {
+        Point {
+            x: self.x - other.x,
+            y: self.y - other.y,
+        }
+    }
+
+    pub(super) fn length(self) -> f64 {
+        self.x.hypot(self.y)
+    }
+
+    /// From here along `along` and across it to its left.
+    pub(super) fn along(self, along: Point, far: f64, left: f64) -> Point {
+        self.plus(
+            along.x * far - along.y * left,
+            along.y * far + along.x * left,
+        )
+    }
+
+    /// This direction with length 1; to the right if it has none.
+    pub(super) fn unit(self) -> Point {
+        let length = self.length();
+        if length < 1e-9 {
+            Point { x: 1.0, y: 0.0 }
+        } else {
+            Point {
+                x: self.x / length,
+                y: self.y / length,
+            }
+        }
+    }
+}
+
+impl Piece {
+    /// The points of this piece, handles included.
+    pub fn points(&self) -> impl Iterator<Item = Point> {
+        let points = match *self {
+            Piece::Move(a) | Piece::Line(a) => [Some(a), None, None],
+            Piece::Curve(a, b, c) => [Some(a), Some(b), Some(c)],
+            Piece::Close => [None; 3],
+        };
+        points.into_iter().flatten()
+    }
+
+    fn map(self, to: impl Fn(Point) -> Point) -> Piece {
+        match self {
+            Piece::Move(a) => Piece::Move(to(a)),
+            Piece::Line(a) => Piece::Line(to(a)),
+            Piece::Curve(a, b, c) => Piece::Curve(to(a), to(b), to(c)),
+            Piece::Close => Piece::Close,
+        }
+    }
+}
+
+impl Shape {
+    pub(super) fn filled(paint: Paint, outline: Vec<Piece>) -> Shape {
+        Shape {
+            paint,
+            outline,
+            stroke: None,
+        }
+    }
+
+    /// An area with straight sides.
+    pub(super) fn corners(paint: Paint, points: &[Point]) -> Shape {
+        let mut outline: Vec<_> = points.iter().map(|&point| Piece::Line(point)).collect();
+        if let Some(first) = outline.first_mut() {
+            *first = Piece::Move(points[0]);
+        }
+        outline.push(Piece::Close);
+        Shape::filled(paint, outline)
+    }
+
+    pub(super) fn line(paint: Paint, outline: Vec<Piece>, width: f64) -> Shape {
+        Shape {
+            paint,
+            outline,
+            stroke: Some(Stroke { width, dash: None }),
+        }
+    }
+
+    /// The same shape with every point put through `to` and every width multiplied by `scale`.
+    pub(super) fn map(&self, scale: f64, to: impl Fn(Point) -> Point) -> Shape {
+        Shape {
+            paint: self.paint,
+            outline: self.outline.iter().map(|piece| piece.map(&to)).collect(),
+            stroke: self.stroke.map(|stroke| Stroke {
+                width: stroke.width * scale,
+                dash: stroke.dash.map(|(on, off)| (on * scale, off * scale)),
+            }),
+        }
+    }
+
+    /// The outline as the `d` of an SVG path, to a tenth of a unit.
+    pub fn svg_path(&self) -> String {
+        let mut d = String::new();
+        let mut put = |letter: char, points: &[Point]| {
+            d.push(letter);
+            let numbers: Vec<_> = points
+                .iter()
+                .map(|p| format!("{:.1} {:.1}", p.x, p.y))
+                .collect();
+            d.push_str(&numbers.join(" "));
+        };
+        for piece in &self.outline {
+            match *piece {
+                Piece::Move(a) => put('M', &[a]),
+                Piece::Line(a) => put('L', &[a]),
+                Piece::Curve(a, b, c) => put('C', &[a, b, c]),
+                Piece::Close => put('Z', &[]),
+            }
+        }
+        d
+    }
+}

@@ -1,0 +1,257 @@
+//! The figure from its side.
+
+use super::body::*;
+use super::outline::{closed, ellipse, limb, open, taper};
+use super::shape::{Paint, Piece, Point, Shape};
+use super::skeleton::{Arm, Leg, Skeleton};
+use super::space::{Frame, Vec3};
+use crate::catalogue::Eyes;
+
+/// The figure from far to near.
+pub(super) fn body(s: &Skeleton, eyes: Eyes) -> Vec<Shape> {
+    let mut shapes = arm(&s.far_arm, Paint::Far);
+    shapes.extend(leg(&s.far_leg, Paint::Far));
+    shapes.extend(neck(s));
+    shapes.extend(trunk(s));
+    shapes.extend(head(s, eyes));
+    shapes.extend(leg(&s.near_leg, Paint::Near));
+    shapes.extend(arm(&s.near_arm, Paint::NearArm));
+    shapes
+}
+
+fn flat(v: Vec3) -> Point {
+    Point { x: v.x, y: v.y }
+}
+
+/// Height along the spine, thickness to the front, thickness to the back.
+const TRUNK: [(f64, f64, f64); 12] = [
+    (-10.0, 3.0, 5.0),
+    (-7.5, 7.4, 9.2),
+    (-2.0, 9.2, 11.4),
+    (5.0, 9.8, 10.8),
+    (12.5, 10.0, 8.6),
+    (20.0, 9.9, 7.5),
+    (28.0, 10.6, 8.3),
+    (36.0, 11.5, 9.6),
+    (42.0, 11.1, 10.2),
+    (47.5, 8.9, 9.9),
+    (52.0, 6.0, 8.8),
+    (54.5, 2.6, 7.0),
+];
+
+fn trunk(s: &Skeleton) -> Vec<Shape> {
+    let side = |front: bool| {
+        TRUNK.iter().map(move |&(height, fore, aft)| {
+            let (place, frame) = s.spine.at(height);
+            flat(place + frame.front * if front { fore } else { -aft })
+        })
+    };
+    let points: Vec<_> = side(false).chain(side(true).rev()).collect();
+    vec![Shape::filled(Paint::Near, closed(&points))]
+}
+
+fn neck(s: &Skeleton) -> Vec<Shape> {
+    let (from, to) = (flat(s.neck), flat(s.ear));
+    // Upward: to the left is the back.
+    vec![Shape::filled(
+        Paint::Near,
+        limb(
+            from,
+            to,
+            &[(0.0, 5.2, 6.4), (0.35, 4.9, 5.2), (0.8, 5.0, 5.0)],
+        ),
+    )]
+}
+
+/// The face, from the forehead down and round the back; to the front and up from the ear.
+const HEAD: [(f64, f64); 22] = [
+    (8.4, 8.2),
+    (9.4, 5.2),
+    (9.0, 3.0),
+    (10.1, 1.0),
+    (11.7, -1.5),
+    (11.1, -2.6),
+    (9.8, -3.2),
+    (10.0, -4.7),
+    (9.6, -5.4),
+    (9.7, -6.4),
+    (8.9, -7.5),
+    (9.2, -9.2),
+    (7.4, -10.9),
+    (3.6, -9.4),
+    (0.2, -6.6),
+    (-4.6, -5.6),
+    (-8.6, -0.4),
+    (-9.9, 4.8),
+    (-8.2, 9.8),
+    (-3.2, 12.8),
+    (2.8, 12.6),
+    (6.4, 10.8),
+];
+
+const HAIR: [(f64, f64); 15] = [
+    (8.3, 9.2),
+    (6.4, 8.6),
+    (4.6, 6.6),
+    (3.4, 3.4),
+    (2.6, 1.2),
+    (1.4, -1.2),
+    (-1.6, -3.2),
+    (-3.4, -5.0),
+    (-5.2, -5.4),
+    (-7.2, -4.0),
+    (-10.1, 0.4),
+    (-10.6, 5.4),
+    (-8.4, 10.8),
+    (-2.4, 14.0),
+    (4.8, 13.0),
+];
+
+/// The chin, to the front and up from the ear.
+pub(super) const CHIN: (f64, f64) = (9.0, -9.0);
+
+pub(super) fn on_head(s: &Skeleton, (front, up): (f64, f64)) -> Vec3 {
+    s.ear + s.head.step(front, up, 0.0)
+}
+
+fn head(s: &Skeleton, eyes: Eyes) -> Vec<Shape> {
+    let at = |place| flat(on_head(s, place));
+    let outline =
+        |points: &[(f64, f64)]| closed(&points.iter().map(|&p| at(p)).collect::<Vec<_>>());
+    let eye = match eyes {
+        Eyes::Open => Shape::filled(
+            Paint::NearArm,
+            ellipse(at((6.9, 1.7)), direction(&s.head), 0.75, 1.1),
+        ),
+        Eyes::Closed => Shape::line(
+            Paint::NearArm,
+            open(&[at((5.7, 1.7)), at((6.8, 1.0)), at((8.0, 1.4))]),
+            0.9,
+        ),
+    };
+    let ear = Shape::filled(
+        Paint::Near,
+        ellipse(at((-0.5, -0.6)), direction(&s.head), 1.7, 2.7),
+    );
+    vec![
+        Shape::filled(Paint::Near, outline(&HEAD)),
+        Shape::filled(Paint::NearArm, outline(&HAIR)),
+        ear,
+        eye,
+    ]
+}
+
+fn direction(frame: &Frame) -> Point {
+    flat(frame.front).unit()
+}
+
+fn leg(leg: &Leg, paint: Paint) -> Vec<Shape> {
+    let [hip, knee, ankle] = [leg.hip, leg.knee, leg.ankle].map(flat);
+    // Downward: to the left is the front.
+    let thigh = limb(
+        hip,
+        knee,
+        &[
+            (0.0, 8.2, 9.3),
+            (0.14, 8.6, 9.2),
+            (0.32, 8.5, 8.3),
+            (0.62, 7.3, 6.4),
+            (0.88, 5.9, 5.2),
+            (1.0, 5.5, 5.2),
+        ],
+    );
+    let shank = limb(
+        knee,
+        ankle,
+        &[
+            (0.0, 5.4, 5.2),
+            (0.12, 5.0, 5.6),
+            (0.32, 4.4, 6.8),
+            (0.55, 3.8, 5.6),
+            (0.85, 3.2, 3.5),
+            (1.0, 3.4, 3.5),
+        ],
+    );
+    [thigh, shank, foot(leg)]
+        .map(|outline| Shape::filled(paint, outline))
+        .to_vec()
+}
+
+/// The foot; the toes stay on the floor while the heel rises.
+fn foot(leg: &Leg) -> Vec<Piece> {
+    let at = |along: f64, above: f64| flat(leg.foot_point(along, above));
+    let bend = (-leg.foot.y).asin().to_degrees().clamp(0.0, 60.0);
+    let ball = leg.foot_point(BALL, 0.0);
+    let toe = |along: f64, above: f64| {
+        let (forward, up) = super::space::turned(leg.foot, leg.instep, bend * pressed(leg));
+        flat(ball + forward * along + up * above)
+    };
+    closed(&[
+        at(-4.4, 7.6),
+        at(-5.0, 3.6),
+        at(-5.6, 1.6),
+        at(-3.6, 0.0),
+        at(3.0, 0.25),
+        at(BALL - 1.5, 0.0),
+        toe(3.0, 0.0),
+        toe(TOES - 0.6, 0.3),
+        toe(TOES - 0.4, 2.4),
+        toe(2.2, 3.4),
+        at(8.0, 5.6),
+        at(4.2, 8.4),
+        at(0.0, 10.4),
+    ])
+}
+
+/// How much the toes bend: fully on the floor, not in the air.
+fn pressed(leg: &Leg) -> f64 {
+    let height = leg.foot_point(BALL, 0.0).y;
+    (1.0 - (height - 3.0) / 6.0).clamp(0.0, 1.0)
+}
+
+fn arm(arm: &Arm, paint: Paint) -> Vec<Shape> {
+    let [shoulder, elbow, wrist] = [arm.shoulder, arm.elbow, arm.wrist].map(flat);
+    // Downward: to the left is the front.
+    let upper = limb(
+        shoulder,
+        elbow,
+        &[
+            (0.0, 5.6, 5.8),
+            (0.25, 5.2, 5.2),
+            (0.6, 4.3, 4.3),
+            (1.0, 3.8, 3.9),
+        ],
+    );
+    let fore = limb(
+        elbow,
+        wrist,
+        &[
+            (0.0, 3.8, 3.8),
+            (0.25, 4.0, 3.9),
+            (0.65, 3.1, 3.0),
+            (1.0, 2.4, 2.4),
+        ],
+    );
+    let mut shapes = [upper, fore]
+        .map(|outline| Shape::filled(paint, outline))
+        .to_vec();
+    shapes.extend(hand(arm, paint));
+    shapes
+}
+
+fn hand(arm: &Arm, paint: Paint) -> [Shape; 2] {
+    let at = |along: f64, aside: f64| flat(arm.wrist + arm.hand * along + arm.thumb * aside);
+    let palm = limb(
+        at(0.0, 0.0),
+        at(PALM * 1.85, 0.0),
+        &[
+            (0.0, 2.4, 2.4),
+            (0.25, 3.1, 3.0),
+            (0.5, 3.2, 3.1),
+            (0.8, 2.3, 2.3),
+            (1.0, 1.5, 1.5),
+        ],
+    );
+    let thumb = taper(at(2.2, 1.4), at(7.6, 4.4), 1.5, 1.1);
+    [Shape::filled(paint, palm), Shape::filled(paint, thumb)]
+}

@@ -1,0 +1,165 @@
+//! The frame in which a figure moves.
+
+use super::contact::Held;
+use super::shape::{Point, Shape};
+use super::surroundings::Surroundings;
+use super::{front, hand, side};
+use crate::catalogue::{Eyes, Figure, View};
+
+/// The size of a picture, in the unit of whoever paints it (pixels, points).
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Size {
+    /// Width.
+    pub width: f64,
+    /// Height.
+    pub height: f64,
+}
+
+/// A figure with its frame, ready to be drawn at any phase.
+pub struct Stage<'a> {
+    figure: &'a Figure,
+    held: Held<'a>,
+    around: Surroundings,
+    fit: Fit,
+}
+
+/// How many moments are looked at to find the frame.
+const SAMPLES: u32 = 24;
+
+/// The part of a picture's width and height that stays free on each side, so that no moment between two of the samples
+/// touches the edge.
+const MARGIN: f64 = 0.015;
+
+/// What holds every moment of a figure, in centimetres, y up.
+#[derive(Debug, Clone, Copy)]
+struct Extent {
+    low: Point,
+    high: Point,
+}
+
+/// From centimetres, y up, to the picture, y down.
+#[derive(Debug, Clone, Copy)]
+struct Fit {
+    scale: f64,
+    left: f64,
+    top: f64,
+}
+
+impl<'a> Stage<'a> {
+    /// Finds the frame that holds every moment of the figure.
+    pub fn new(figure: &'a Figure, size: Size) -> Stage<'a> {
+        let held = Held::new(figure);
+        let around = Surroundings::new(figure, &held);
+        let mut stage = Stage {
+            figure,
+            held,
+            around,
+            fit: Fit {
+                scale: 1.0,
+                left: 0.0,
+                top: 0.0,
+            },
+        };
+        stage.fit = Fit::new(stage.extent(), size);
+        stage
+    }
+
+    /// Width over height of everything that the figure ever covers: for choosing a size that leaves no room unused.
+    pub fn aspect(figure: &'a Figure) -> f64 {
+        let stage = Stage::new(
+            figure,
+            Size {
+                width: 1.0,
+                height: 1.0,
+            },
+        );
+        let Extent { low, high } = stage.extent();
+        (high.x - low.x) / (high.y - low.y)
+    }
+
+    /// The figure at a phase.
+    pub fn draw(&self, phase: f64) -> Vec<Shape> {
+        self.shapes(phase)
+            .iter()
+            .map(|shape| shape.map(self.fit.scale, |point| self.fit.place(point)))
+            .collect()
+    }
+
+    fn shapes(&self, phase: f64) -> Vec<Shape> {
+        let eyes = self.figure.eyes.unwrap_or(Eyes::Open);
+        let body = self.held.at(phase);
+        let painted = match self.figure.view {
+            View::Hand => {
+                return hand::picture(
+                    self.figure,
+                    &self.held.angles(phase),
+                    &self.held.angles(0.0),
+                );
+            }
+            View::Front => front::body(&body, eyes),
+            View::Side => side::body(&body, eyes),
+        };
+        let mut shapes = self.around.behind();
+        shapes.extend(painted);
+        shapes.extend(self.around.before(&body));
+        shapes
+    }
+
+    fn extent(&self) -> Extent {
+        let mut extent = Extent {
+            low: Point {
+                x: f64::MAX,
+                y: f64::MAX,
+            },
+            high: Point {
+                x: f64::MIN,
+                y: f64::MIN,
+            },
+        };
+        for sample in 0..=SAMPLES {
+            self.shapes(f64::from(sample) / f64::from(SAMPLES))
+                .iter()
+                .for_each(|shape| extent.take_in(shape));
+        }
+        extent
+    }
+}
+
+impl Extent {
+    fn take_in(&mut self, shape: &Shape) {
+        let half = shape.stroke.map_or(0.0, |stroke| stroke.width / 2.0);
+        for point in shape.outline.iter().flat_map(|piece| piece.points()) {
+            self.low = Point {
+                x: self.low.x.min(point.x - half),
+                y: self.low.y.min(point.y - half),
+            };
+            self.high = Point {
+                x: self.high.x.max(point.x + half),
+                y: self.high.y.max(point.y + half),
+            };
+        }
+    }
+}
+
+impl Fit {
+    fn new(Extent { low, high }: Extent, size: Size) -> Fit {
+        let (wide, tall) = ((high.x - low.x).max(1.0), (high.y - low.y).max(1.0));
+        let room = 1.0 - 2.0 * MARGIN;
+        let scale = (size.width * room / wide).min(size.height * room / tall);
+        // In the middle from left to right, standing on the lower edge.
+        let top = size.height * (1.0 - MARGIN) + low.y * scale;
+        Fit {
+            scale,
+            left: (size.width - wide * scale) / 2.0 - low.x * scale,
+            top,
+        }
+    }
+
+    fn place(&self, point: Point) -> Point {
+        Point {
+            x: self.left + point.x * self.scale,
+            y: self.top - point.y * self.scale,
+        }
+    }
+}
