@@ -11,6 +11,7 @@
 pub mod time;
 pub mod id;
 pub mod catalogue;
+pub mod figure;
 pub mod plan;
 pub mod slots;
 pub mod run;
