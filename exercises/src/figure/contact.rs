@@ -7,8 +7,8 @@ use super::space::Vec3;
 use crate::catalogue::{Contact, Figure, Furniture, Pose};
 
 /// A body that moves through its poses and keeps its contacts.
-pub(super) struct Held<'a> {
-    poses: &'a [Pose],
+pub(super) struct Held {
+    poses: Vec<Pose>,
     /// Each contact and where it stays. The first moves the whole body.
     contacts: Vec<(Contact, Vec3)>,
 }
@@ -25,14 +25,14 @@ pub(super) fn surface(furniture: &[Furniture]) -> f64 {
     furniture.iter().map(height).fold(0.0, f64::max)
 }
 
-impl<'a> Held<'a> {
+impl Held {
     /// Finds the places of the contacts in the first pose.
-    pub fn new(figure: &'a Figure) -> Held<'a> {
+    pub fn new(figure: &Figure) -> Held {
         let mut held = Held {
-            poses: &figure.poses,
+            poses: figure.poses.clone(),
             contacts: Vec::new(),
         };
-        let first = skeleton(&between(held.poses, 0.0));
+        let first = skeleton(&between(&held.poses, 0.0));
         let floor = if figure.furniture.contains(&Furniture::Mat) {
             MAT
         } else {
@@ -66,7 +66,7 @@ impl<'a> Held<'a> {
 
     /// The angles at a phase, as the poses give them.
     pub fn angles(&self, phase: f64) -> Angles {
-        between(self.poses, phase)
+        between(&self.poses, phase)
     }
 
     fn settle(&self, mut body: Skeleton) -> Skeleton {

@@ -101,12 +101,9 @@ fn head(s: &Skeleton, eyes: Eyes) -> Vec<Shape> {
     shapes.push(Shape::filled(Paint::Near, both(&HEAD)));
     shapes.push(Shape::filled(Paint::NearArm, both(&HAIR)));
     shapes.extend([-1.0, 1.0].map(|sign| match eyes {
-        Eyes::Open => Shape::filled(
-            Paint::NearArm,
-            ellipse(at(sign * 3.0, 1.2), across, 0.8, 1.1),
-        ),
+        Eyes::Open => Shape::filled(Paint::Eyes, ellipse(at(sign * 3.0, 1.2), across, 0.8, 1.1)),
         Eyes::Closed => Shape::line(
-            Paint::NearArm,
+            Paint::Eyes,
             open(&[
                 at(sign * 1.8, 1.2),
                 at(sign * 3.0, 0.6),

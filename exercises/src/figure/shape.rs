@@ -6,8 +6,10 @@
 pub enum Paint {
     /// Head, trunk and near leg.
     Near,
-    /// The near arm, and hair and eyes: what stands out from the body.
+    /// The near arm, and the hair: what stands out from the body.
     NearArm,
+    /// Eyes: dark on the body whatever the theme.
+    Eyes,
     /// Far arm and far leg.
     Far,
     /// The colour of whatever the figure is drawn on: fine gaps between parts of one colour.
@@ -22,9 +24,10 @@ pub enum Paint {
 
 impl Paint {
     /// Every part, in no order that matters.
-    pub const ALL: [Paint; 7] = [
+    pub const ALL: [Paint; 8] = [
         Paint::Near,
         Paint::NearArm,
+        Paint::Eyes,
         Paint::Far,
         Paint::Ground,
         Paint::Furniture,
@@ -37,6 +40,7 @@ impl Paint {
         match self {
             Paint::Near => "near",
             Paint::NearArm => "near-arm",
+            Paint::Eyes => "eyes",
             Paint::Far => "far",
             Paint::Ground => "ground",
             Paint::Furniture => "furniture",

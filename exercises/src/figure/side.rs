@@ -120,11 +120,11 @@ fn head(s: &Skeleton, eyes: Eyes) -> Vec<Shape> {
         |points: &[(f64, f64)]| closed(&points.iter().map(|&p| at(p)).collect::<Vec<_>>());
     let eye = match eyes {
         Eyes::Open => Shape::filled(
-            Paint::NearArm,
+            Paint::Eyes,
             ellipse(at((6.9, 1.7)), direction(&s.head), 0.75, 1.1),
         ),
         Eyes::Closed => Shape::line(
-            Paint::NearArm,
+            Paint::Eyes,
             open(&[at((5.7, 1.7)), at((6.8, 1.0)), at((8.0, 1.4))]),
             0.9,
         ),

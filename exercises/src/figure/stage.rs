@@ -16,10 +16,11 @@ pub struct Size {
     pub height: f64,
 }
 
-/// A figure with its frame, ready to be drawn at any phase.
-pub struct Stage<'a> {
-    figure: &'a Figure,
-    held: Held<'a>,
+/// A figure with its frame, ready to be drawn at any phase. Finding the frame costs as much as drawing 25 moments, so make one
+/// stage for a moving figure and keep it.
+pub struct Stage {
+    figure: Figure,
+    held: Held,
     around: Surroundings,
     fit: Fit,
 }
@@ -46,13 +47,13 @@ struct Fit {
     top: f64,
 }
 
-impl<'a> Stage<'a> {
+impl Stage {
     /// Finds the frame that holds every moment of the figure.
-    pub fn new(figure: &'a Figure, size: Size) -> Stage<'a> {
+    pub fn new(figure: &Figure, size: Size) -> Stage {
         let held = Held::new(figure);
         let around = Surroundings::new(figure, &held);
         let mut stage = Stage {
-            figure,
+            figure: figure.clone(),
             held,
             around,
             fit: Fit {
@@ -66,7 +67,7 @@ impl<'a> Stage<'a> {
     }
 
     /// Width over height of everything that the figure ever covers: for choosing a size that leaves no room unused.
-    pub fn aspect(figure: &'a Figure) -> f64 {
+    pub fn aspect(figure: &Figure) -> f64 {
         let stage = Stage::new(
             figure,
             Size {
@@ -92,7 +93,7 @@ impl<'a> Stage<'a> {
         let painted = match self.figure.view {
             View::Hand => {
                 return hand::picture(
-                    self.figure,
+                    &self.figure,
                     &self.held.angles(phase),
                     &self.held.angles(0.0),
                 );

@@ -121,6 +121,7 @@ fn colour(paint: Paint, dark: bool) -> &'static str {
     let (light, night) = match paint {
         Paint::Near => ("#768D84", "#9DB4AB"),
         Paint::NearArm => ("#20292E", "#EDE8DE"),
+        Paint::Eyes => ("#20292E", "#14191C"),
         Paint::Far => ("#C9D2CC", "#46545A"),
         Paint::Ground => ("#FAF7F1", "#14191C"),
         Paint::Furniture => ("#D9D2C4", "#3A454A"),
