@@ -35,7 +35,12 @@ impl MapOut {
     }
 
     /// Writes the value if there is one.
-    pub(crate) fn put_some(&mut self, key: u8, field: &'static str, value: Option<&impl Encode<()>>) -> Result<(), Malformed> {
+    pub(crate) fn put_some(
+        &mut self,
+        key: u8,
+        field: &'static str,
+        value: Option<&impl Encode<()>>,
+    ) -> Result<(), Malformed> {
         value.map_or(Ok(()), |value| self.put(key, field, value))
     }
 
@@ -94,7 +99,11 @@ impl<'b> MapIn<'b> {
     }
 
     /// The list of at most `MOST` under `key`; empty if there is none.
-    pub(crate) fn list<T: Decode<'b, ()>, const MOST: usize>(&self, key: u8, field: &'static str) -> Result<Vec<T>, Malformed> {
+    pub(crate) fn list<T: Decode<'b, ()>, const MOST: usize>(
+        &self,
+        key: u8,
+        field: &'static str,
+    ) -> Result<Vec<T>, Malformed> {
         Ok(self.some::<AtMost<T, MOST>>(key, field)?.map_or_else(Vec::new, |list| list.0))
     }
 }

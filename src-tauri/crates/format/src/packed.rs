@@ -3,9 +3,7 @@
 //! Small contents pack better behind a dictionary: bytes that both sides know and that count as already written. RFC 1950
 //! has a place for that; here the packed bytes stand alone, and who unpacks them knows the dictionary by the version.
 
-use miniz_oxide::deflate::core::{
-    CompressorOxide, TDEFLFlush, TDEFLStatus, compress, create_comp_flags_from_zip_params,
-};
+use miniz_oxide::deflate::core::{CompressorOxide, TDEFLFlush, TDEFLStatus, compress, create_comp_flags_from_zip_params};
 use miniz_oxide::inflate::TINFLStatus;
 use miniz_oxide::inflate::core::inflate_flags::TINFL_FLAG_USING_NON_WRAPPING_OUTPUT_BUF;
 use miniz_oxide::inflate::core::{DecompressorOxide, decompress};
@@ -53,8 +51,7 @@ pub(crate) fn unpack(dictionary: &[u8], packed: &[u8], most: usize) -> Result<Ve
     loop {
         // One byte over the limit, to tell a full measure from more.
         out.resize((2 * out.len()).max(at + 4096).min(limit + 1), 0);
-        let (status, took, wrote) =
-            decompress(&mut state, rest, &mut out, at, TINFL_FLAG_USING_NON_WRAPPING_OUTPUT_BUF);
+        let (status, took, wrote) = decompress(&mut state, rest, &mut out, at, TINFL_FLAG_USING_NON_WRAPPING_OUTPUT_BUF);
         rest = &rest[took..];
         at += wrote;
         match status {

@@ -62,7 +62,7 @@ fn any_character_of_the_text_flipped_is_called_damage() {
 fn the_text_cut_at_any_length_is_called_cut() {
     let text = card::to_text(&whole(&support::card(1)));
     for length in 4..text.len() {
-        assert_eq!(card::read(text[..length].as_bytes()).err(), Some(CardFault::Cut), "at {length}");
+        assert_eq!(card::read(&text.as_bytes()[..length]).err(), Some(CardFault::Cut), "at {length}");
     }
 }
 

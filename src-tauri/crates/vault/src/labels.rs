@@ -28,7 +28,12 @@ pub(crate) fn row(table: &str, row: &[u8]) -> Vec<u8> {
 
 /// What a clinic's fingerprint is taken from.
 pub(crate) fn fingerprint(verify_key: &[u8; 32], recipient: &[u8; 32]) -> [u8; 32] {
-    Sha256::new().chain_update(b"carryover/fingerprint/v1\0").chain_update(verify_key).chain_update(recipient).finalize().into()
+    Sha256::new()
+        .chain_update(b"carryover/fingerprint/v1\0")
+        .chain_update(verify_key)
+        .chain_update(recipient)
+        .finalize()
+        .into()
 }
 
 /// The checksum in front of a sealed key file: it proves nothing, it tells damage from a wrong passphrase.

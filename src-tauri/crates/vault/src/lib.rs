@@ -1,7 +1,7 @@
 //! Keys, signatures, sealing with age, passphrases. The only crate that names age.
 //!
 //! Secrets are types: masked in debug output, wiped when dropped, without a way to be serialized. Every label under which
-//! something is signed, derived or bound stands in one place, [`labels`] or beside the bytes in `format`.
+//! something is derived or bound stands in `labels.rs`; those under which something is signed, beside the bytes in `format`.
 //!
 //! Nothing here reads a file, a clock or a database: bytes in, bytes out.
 #![forbid(unsafe_code)]

@@ -119,3 +119,45 @@ fn decrypt(sealed: &[u8], identity: &age::x25519::Identity) -> Result<Vec<u8>, O
     reader.take(MOST_LETTER as u64 + 1).read_to_end(&mut plain).map_err(|_| OpenFault::Damaged)?;
     if plain.len() > MOST_LETTER { Err(OpenFault::TooBig { most: MOST_LETTER }) } else { Ok(plain) }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use sha2::{Digest, Sha256};
+
+    /// What a vector of the age format expects, in this crate's faults. Only the first lines are text.
+    fn check(name: &str, vector: &[u8]) {
+        let blank = vector.windows(2).position(|bytes| bytes == b"\n\n").expect("a blank line");
+        let (head, sealed) = (String::from_utf8_lossy(&vector[..blank]), &vector[blank + 2..]);
+        let field = |name: &str| head.lines().find_map(|line| line.strip_prefix(name));
+        let found = match field("identity: ") {
+            Some(identity) => decrypt(sealed, &identity.parse().expect("an identity")),
+            None => decrypt(sealed, &age::x25519::Identity::generate()),
+        };
+        let expected = match field("expect: ").expect("an expectation") {
+            "success" if field("passphrase: ").is_some() => Err(OpenFault::UnderPassphrase),
+            "success" => {
+                let plain = found.as_deref().unwrap_or_else(|fault| panic!("{name}: {fault:?}"));
+                let hash: String = Sha256::digest(plain).iter().map(|byte| format!("{byte:02x}")).collect();
+                assert_eq!(Some(hash.as_str()), field("payload: "), "{name}");
+                return;
+            }
+            "no match" => Err(OpenFault::ForAnotherClinic),
+            _ if !sealed.starts_with(AGE) => Err(OpenFault::NotSealed),
+            _ => Err(OpenFault::Damaged),
+        };
+        assert_eq!(found, expected, "{name}");
+    }
+
+    #[test]
+    fn every_refusal_of_the_age_format_has_its_fault() {
+        let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/vectors");
+        let files = std::fs::read_dir(folder).expect("the vectors").map(|file| file.expect("a file").path());
+        let mut checked = 0;
+        for path in files.filter(|path| path.extension().is_none()) {
+            check(&path.display().to_string(), &std::fs::read(&path).expect("a vector"));
+            checked += 1;
+        }
+        assert_eq!(checked, 20, "all of them");
+    }
+}

@@ -131,3 +131,51 @@ fn bits(ticked: &BTreeSet<Risk>) -> Option<u32> {
 fn of_bits(bits: u32) -> BTreeSet<Risk> {
     (0..32).filter(|bit| bits & (1 << bit) != 0).filter_map(Risk::of).collect()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The contents of the frozen card: the fixed part, and the rest unpacked.
+    fn frozen() -> ([u8; FIXED], Vec<u8>) {
+        let card = include_bytes!("../../tests/frozen/card-1.bin");
+        let contents = super::super::envelope::open(card).expect("a whole card").contents;
+        let (fixed, packed) = contents.split_first_chunk().expect("the fixed part");
+        (*fixed, unpack(dictionary::VERSION_1, packed, MOST_CONTENTS).expect("packed"))
+    }
+
+    fn read_plain(plain: &[u8]) -> Result<Card, CardFault> {
+        read(&[&frozen().0, pack(dictionary::VERSION_1, plain).as_slice()].concat())
+    }
+
+    /// Packing may get better; what is packed never changes.
+    #[test]
+    fn a_card_is_written_as_it_always_was() {
+        let (fixed, plain) = frozen();
+        let again = write(&read_plain(&plain).expect("a card")).expect("a card");
+        assert_eq!(again[..FIXED], fixed);
+        assert_eq!(unpack(dictionary::VERSION_1, &again[FIXED..], MOST_CONTENTS), Ok(plain));
+    }
+
+    #[test]
+    fn a_key_that_a_later_program_adds_is_passed_over() {
+        let (_, mut plain) = frozen();
+        let known = read_plain(&plain);
+        assert_eq!(plain[0], 0xAE, "a map of fourteen");
+        plain[0] = 0xAF;
+        plain.extend(b"\x18\x63\x82\x01\x61x");
+        assert_eq!(read_plain(&plain), known);
+    }
+
+    #[test]
+    fn contents_cut_or_changed_anywhere_never_go_wrong_in_silence() {
+        let (_, plain) = frozen();
+        let known = read_plain(&plain).expect("a card");
+        for at in 0..plain.len() {
+            assert!(read_plain(&plain[..at]).is_err(), "cut at {at}");
+            let mut changed = plain.clone();
+            changed[at] = changed[at].wrapping_add(1);
+            assert_ne!(read_plain(&changed), Ok(known.clone()), "byte {at} says nothing");
+        }
+    }
+}

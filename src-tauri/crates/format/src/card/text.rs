@@ -108,7 +108,8 @@ mod tests {
 
     #[test]
     fn other_texts_are_no_cards() {
-        for other in ["", " ", "https://example.org/", "WIFI:T:WPA;S:x;P:y;;", "carryover BB8", "CARRYOVERBB8", "CAR", "…"] {
+        for other in ["", " ", "https://example.org/", "WIFI:T:WPA;S:x;P:y;;", "carryover BB8", "CARRYOVERBB8", "CAR", "…"]
+        {
             assert_eq!(from_text(other), Err(CardFault::NotACard), "{other}");
         }
         assert_eq!(from_text("CARRYOVE"), Err(CardFault::Cut), "the word itself is cut");

@@ -29,23 +29,8 @@ impl From<Malformed> for SummaryFault {
 
 /// Writes a summary's contents.
 pub(super) fn write(summary: &Summary) -> Result<Vec<u8>, Malformed> {
-    let Summary {
-        plan,
-        log,
-        counter,
-        from,
-        until,
-        taken,
-        seen,
-        days,
-        runs,
-        pain,
-        settled,
-        rated,
-        alarms,
-        delays,
-        note,
-    } = summary;
+    let Summary { plan, log, counter, from, until, taken, seen, days, runs, pain, settled, rated, alarms, delays, note } =
+        summary;
     let mut map = MapOut::default();
     map.put(0, "plan", &bytes(plan.0))?;
     map.put(1, "log", &bytes(log.0))?;
@@ -119,4 +104,43 @@ fn within_period(summary: &Summary) -> Result<(), Malformed> {
     need(summary.settled.iter().all(|row| within(row.day)), "settled")?;
     need(summary.rated.iter().all(|row| within(row.day)), "rated")?;
     need(summary.delays.iter().all(|row| (from / 7..=until / 7).contains(&row.week)), "delays")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::packed::unpack;
+    use crate::summary::{Letter, MOST_CONTENTS};
+
+    /// The contents of the frozen letter, unpacked.
+    fn frozen() -> Vec<u8> {
+        let letter = Letter::parse(include_bytes!("../../tests/frozen/summary-1.letter")).expect("a letter");
+        unpack(b"", &letter.body.packed, MOST_CONTENTS).expect("packed")
+    }
+
+    /// Packing may get better; what is packed never changes.
+    #[test]
+    fn a_summary_is_written_as_it_always_was() {
+        assert_eq!(write(&read(&frozen()).expect("a summary")), Ok(frozen()));
+    }
+
+    #[test]
+    fn a_key_that_a_later_program_adds_is_passed_over() {
+        let mut plain = frozen();
+        assert_eq!(plain[0], 0xAF, "a map of fifteen");
+        plain.splice(0..1, *b"\xB0");
+        plain.extend(b"\x18\x63\x82\x01\x61x");
+        assert_eq!(read(&plain), read(&frozen()));
+    }
+
+    #[test]
+    fn contents_cut_or_changed_anywhere_never_go_wrong_in_silence() {
+        let (plain, known) = (frozen(), read(&frozen()));
+        for at in 0..plain.len() {
+            assert!(read(&plain[..at]).is_err(), "cut at {at}");
+            let mut changed = plain.clone();
+            changed[at] = changed[at].wrapping_add(1);
+            assert_ne!(read(&changed), known, "byte {at} says nothing");
+        }
+    }
 }

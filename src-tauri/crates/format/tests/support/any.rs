@@ -7,12 +7,10 @@ use exercises::history::Mark;
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, Excuse};
 use exercises::plan::{
-    Activity, AgeBand, Aftercare, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline,
+    Activity, Aftercare, AgeBand, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
-use exercises::summary::{
-    AlarmOn, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, TakenOn, WeekDelay,
-};
+use exercises::summary::{AlarmOn, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, TakenOn, WeekDelay};
 use format::card::{Card, PairingSecret};
 use proptest::collection::{btree_set, vec};
 use proptest::option;
@@ -62,42 +60,60 @@ fn dose() -> impl Strategy<Value = Dose> {
     prop_oneof![
         any::<(u8, u16, u16)>().prop_map(|(repetitions, hold_s, rest_s)| Dose::Hold { repetitions, hold_s, rest_s }),
         any::<(u8, u16, u16)>().prop_map(|(trials, target_s, rest_s)| Dose::Balance { trials, target_s, rest_s }),
-        (any::<(u8, u8, u16)>(), tempo)
-            .prop_map(|((sets, repetitions, rest_s), tempo)| Dose::Reps { sets, repetitions, rest_s, tempo }),
+        (any::<(u8, u8, u16)>(), tempo).prop_map(|((sets, repetitions, rest_s), tempo)| Dose::Reps {
+            sets,
+            repetitions,
+            rest_s,
+            tempo
+        }),
     ]
 }
 
 fn item() -> impl Strategy<Value = Item> {
     let names = (any::<u8>(), id(), any::<u16>(), option::of(rung()));
     let rest = (side(), dose(), schedule(), any::<u8>(), any::<bool>(), option::of(any::<u8>()), ".{0,40}");
-    (names, rest).prop_map(|((id, exercise, content, rung), (side, dose, schedule, pain_limit, may_step, serves, note))| Item {
-        id: ItemId(id),
-        exercise: ExerciseId::new(exercise).expect("kebab case"),
-        content,
-        rung,
-        side,
-        dose,
-        schedule,
-        pain_limit,
-        may_step,
-        serves: serves.map(ComplaintId),
-        note,
+    (names, rest).prop_map(|((id, exercise, content, rung), (side, dose, schedule, pain_limit, may_step, serves, note))| {
+        Item {
+            id: ItemId(id),
+            exercise: ExerciseId::new(exercise).expect("kebab case"),
+            content,
+            rung,
+            side,
+            dose,
+            schedule,
+            pain_limit,
+            may_step,
+            serves: serves.map(ComplaintId),
+            note,
+        }
     })
 }
 
 fn complaint() -> impl Strategy<Value = Complaint> {
-    (any::<u8>(), ".{0,60}", side(), option::of(any::<u8>()))
-        .prop_map(|(id, name, side, pain)| Complaint { id: ComplaintId(id), name, side, pain })
+    (any::<u8>(), ".{0,60}", side(), option::of(any::<u8>())).prop_map(|(id, name, side, pain)| Complaint {
+        id: ComplaintId(id),
+        name,
+        side,
+        pain,
+    })
 }
 
 fn activity() -> impl Strategy<Value = Activity> {
-    (any::<u8>(), ".{0,60}", option::of(any::<u8>()))
-        .prop_map(|(id, name, rating)| Activity { id: ActivityId(id), name, rating })
+    (any::<u8>(), ".{0,60}", option::of(any::<u8>())).prop_map(|(id, name, rating)| Activity {
+        id: ActivityId(id),
+        name,
+        rating,
+    })
 }
 
 fn baseline() -> impl Strategy<Value = StanceBaseline> {
-    (leg(), surface(), eyes(), any::<u16>(), any::<bool>())
-        .prop_map(|(leg, surface, eyes, tenths, capped)| StanceBaseline { leg, surface, eyes, tenths, capped })
+    (leg(), surface(), eyes(), any::<u16>(), any::<bool>()).prop_map(|(leg, surface, eyes, tenths, capped)| StanceBaseline {
+        leg,
+        surface,
+        eyes,
+        tenths,
+        capped,
+    })
 }
 
 fn aftercare() -> impl Strategy<Value = Aftercare> {
@@ -117,7 +133,8 @@ fn entry() -> impl Strategy<Value = EntryRef> {
 
 pub fn plan() -> impl Strategy<Value = Plan> {
     let head = (any::<[u8; 8]>(), any::<u16>(), ".{0,60}", day(), day(), day());
-    let who = (option::of(select(AgeBand::ALL.to_vec())), btree_set(select(Risk::ALL.to_vec()), 0..=11), vec(entry(), 0..=4));
+    let who =
+        (option::of(select(AgeBand::ALL.to_vec())), btree_set(select(Risk::ALL.to_vec()), 0..=11), vec(entry(), 0..=4));
     let lists = (
         vec(item(), 0..=12),
         vec(complaint(), 0..=5),
@@ -229,13 +246,21 @@ fn pain(from: u16, until: u16) -> impl Strategy<Value = PainOn> {
 }
 
 fn settled(from: u16, until: u16) -> impl Strategy<Value = SettledOn> {
-    (any::<u32>(), from..=until, any::<u8>(), any::<bool>())
-        .prop_map(|(n, day, of, settled)| SettledOn { n, day, complaint: ComplaintId(of), settled })
+    (any::<u32>(), from..=until, any::<u8>(), any::<bool>()).prop_map(|(n, day, of, settled)| SettledOn {
+        n,
+        day,
+        complaint: ComplaintId(of),
+        settled,
+    })
 }
 
 fn rated(from: u16, until: u16) -> impl Strategy<Value = RatedOn> {
-    (any::<u32>(), from..=until, any::<u8>(), 0..=10_u8)
-        .prop_map(|(n, day, of, score)| RatedOn { n, day, activity: ActivityId(of), score })
+    (any::<u32>(), from..=until, any::<u8>(), 0..=10_u8).prop_map(|(n, day, of, score)| RatedOn {
+        n,
+        day,
+        activity: ActivityId(of),
+        score,
+    })
 }
 
 fn alarm(from: u16, until: u16) -> impl Strategy<Value = AlarmOn> {

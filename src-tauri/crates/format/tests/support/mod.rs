@@ -10,12 +10,10 @@ use exercises::history::Mark;
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, Excuse};
 use exercises::plan::{
-    Activity, AgeBand, Aftercare, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline,
+    Activity, Aftercare, AgeBand, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
-use exercises::summary::{
-    AlarmOn, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, TakenOn, WeekDelay,
-};
+use exercises::summary::{AlarmOn, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, TakenOn, WeekDelay};
 use format::card::{Card, PairingSecret};
 
 pub fn date(year: i32, month: u32, day: u32) -> NaiveDate {
@@ -23,15 +21,7 @@ pub fn date(year: i32, month: u32, day: u32) -> NaiveDate {
 }
 
 /// An item by exercise, rung, side, dose, days and pattern, with a limit, a complaint and a note.
-fn item(
-    id: u8,
-    (exercise, rung): (&str, &str),
-    side: Side,
-    dose: Dose,
-    schedule: Schedule,
-    serves: u8,
-    note: &str,
-) -> Item {
+fn item(id: u8, (exercise, rung): (&str, &str), side: Side, dose: Dose, schedule: Schedule, serves: u8, note: &str) -> Item {
     Item {
         id: ItemId(id),
         exercise: ExerciseId::new(exercise).expect("an id"),
@@ -41,7 +31,7 @@ fn item(
         dose,
         schedule,
         pain_limit: 4,
-        may_step: id % 2 == 0,
+        may_step: id.is_multiple_of(2),
         serves: Some(ComplaintId(serves)),
         note: note.to_owned(),
     }
@@ -69,7 +59,15 @@ fn items() -> Vec<Item> {
         item(3, ("sit-to-stand", "arms-crossed"), Side::Neither, reps(3, 8), at(&[1140]), 2, "Knees over the second toe"),
         item(4, ("shoulder-blade-set", "standing"), Side::Neither, hold(5, 8), hourly(), 1, "Long neck, soft jaw"),
         item(5, ("calf-rise", "both-legs"), Side::Neither, reps(2, 12), at(&[480, 1110]), 2, "Slowly down, three seconds"),
-        item(6, ("side-lying-open-book", "arm-bent"), Side::Left, reps(1, 10), at(&[1260]), 1, "Breathe out on the way back"),
+        item(
+            6,
+            ("side-lying-open-book", "arm-bent"),
+            Side::Left,
+            reps(1, 10),
+            at(&[1260]),
+            1,
+            "Breathe out on the way back",
+        ),
     ]
 }
 
@@ -178,7 +176,8 @@ pub fn six_weeks() -> Summary {
         let after = Some(ItemId(2));
         summary.pain.push(PainOn { n: n + 9, day, complaint: ComplaintId(2), score: (day % 3) as u8, after });
     }
-    summary.rated = (0..6).map(|week| RatedOn { n: 300 * week + 5, day: 7 * week as u16, activity: ActivityId(1), score: 4 }).collect();
+    summary.rated =
+        (0..6).map(|week| RatedOn { n: 300 * week + 5, day: 7 * week as u16, activity: ActivityId(1), score: 4 }).collect();
     summary
 }
 
@@ -230,7 +229,7 @@ fn stances(summary: &mut Summary, day: u16) {
     let trial = |at: u32| {
         let held_ms = 9_000 + u32::from(day) * 311 + at * 2_477;
         let end = if held_ms >= 30_000 { TrialEnd::Target } else { TrialEnd::Touch };
-        Trial { leg: if at % 2 == 0 { Leg::Left } else { Leg::Right }, held_ms: held_ms.min(30_000), end }
+        Trial { leg: if at.is_multiple_of(2) { Leg::Left } else { Leg::Right }, held_ms: held_ms.min(30_000), end }
     };
     for slot in 0..2_u8 {
         let stance = StanceOn {

@@ -1,0 +1,35 @@
+//! Samples of every version, written once and never again: what is on paper and in mailboxes stays readable.
+
+mod support;
+
+use format::card::{self, VERSION as CARD_VERSION};
+use format::summary::{self, Letter, VERSION as SUMMARY_VERSION};
+
+const CARD: &[u8] = include_bytes!("frozen/card-1.bin");
+const CARD_TEXT: &str = include_str!("frozen/card-1.txt");
+const LETTER: &[u8] = include_bytes!("frozen/summary-1.letter");
+
+#[test]
+fn nobody_has_written_the_samples_again() {
+    let sums = [crc32fast::hash(CARD), crc32fast::hash(CARD_TEXT.as_bytes()), crc32fast::hash(LETTER)];
+    assert_eq!(sums, [0xEB3C_76F6, 0x1C23_BD16, 0x45B7_889E], "{sums:x?}");
+}
+
+#[test]
+fn there_is_a_sample_of_the_newest_version() {
+    assert_eq!((CARD_VERSION, SUMMARY_VERSION), (1, 1), "a new version needs a sample of its own beside the old ones");
+}
+
+#[test]
+fn the_card_of_version_1_reads_as_it_was_meant() {
+    assert_eq!(card::from_text(CARD_TEXT).as_deref(), Ok(CARD), "both forms carry the same bytes");
+    let read = card::open(CARD).expect("well formed");
+    let expected = support::frozen_card(read.claimed_key(), read.claimed_recipient());
+    assert_eq!(read.into_card_after_checking_the_signature(), expected);
+}
+
+#[test]
+fn the_summary_of_version_1_reads_as_it_was_meant() {
+    let letter = Letter::parse(LETTER).expect("a letter");
+    assert_eq!(summary::read(&letter.body), Ok(support::frozen_summary()));
+}

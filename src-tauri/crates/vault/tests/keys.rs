@@ -1,0 +1,126 @@
+//! The key file: what opens it, and what each kind of refusal is called.
+
+use sha2::{Digest, Sha256};
+use vault::keys::{self, KeysFault};
+use vault::{Cost, Keys, Passphrase};
+
+fn passphrase(text: &str) -> Passphrase {
+    Passphrase::new(text.to_owned())
+}
+
+/// Keys under "seven grey herons" at the lowest cost.
+fn sealed() -> (Keys, Vec<u8>) {
+    keys::create_at(&passphrase("seven grey herons"), Cost::new(1).expect("a cost"))
+}
+
+fn fault(file: &[u8], text: &str) -> Option<KeysFault> {
+    keys::open(file, &passphrase(text)).err()
+}
+
+/// A key file around an age file, with the checksum made good.
+fn framed(version: u8, age_file: &[u8]) -> Vec<u8> {
+    [b"\x8FCky", &[version][..], &Sha256::digest(age_file)[..8], age_file].concat()
+}
+
+#[test]
+fn the_passphrase_opens_the_same_keys() {
+    let (keys, file) = sealed();
+    let opened = keys::open(&file, &passphrase("seven grey herons")).expect("it is the passphrase");
+    assert_eq!(opened.verify_key(), keys.verify_key());
+    assert_eq!(opened.recipient(), keys.recipient());
+    assert_eq!(opened.fingerprint(), keys.fingerprint());
+    let sealed = vault::rows::seal(&keys, "table", b"row", b"payload");
+    assert_eq!(vault::rows::open(&opened, "table", b"row", &sealed).as_deref(), Ok(&b"payload"[..]));
+}
+
+#[test]
+fn no_two_clinics_have_a_key_in_common() {
+    let (one, two) = (sealed().0, sealed().0);
+    assert_ne!(one.verify_key(), two.verify_key());
+    assert_ne!(one.recipient(), two.recipient());
+}
+
+#[test]
+fn another_passphrase_is_told_from_damage() {
+    let (_, file) = sealed();
+    for other in ["seven grey heron", "Seven grey herons", "", "seven grey herons "] {
+        assert_eq!(fault(&file, other), Some(KeysFault::WrongPassphrase), "{other:?}");
+    }
+}
+
+#[test]
+fn any_flipped_byte_and_any_cut_is_called_damage() {
+    let (_, file) = sealed();
+    for at in 0..file.len() {
+        let mut flipped = file.clone();
+        flipped[at] ^= 0x01;
+        let expected = match at {
+            0..4 => KeysFault::NotKeys,
+            _ => KeysFault::Damaged,
+        };
+        assert_eq!(fault(&flipped, "seven grey herons"), Some(expected), "byte {at}");
+        let expected = if at < 4 { KeysFault::NotKeys } else { KeysFault::Damaged };
+        assert_eq!(fault(&file[..at], "seven grey herons"), Some(expected), "cut at {at}");
+    }
+    assert_eq!(fault(&[file, vec![0]].concat(), "seven grey herons"), Some(KeysFault::Damaged), "a tail");
+}
+
+#[test]
+fn a_file_that_asks_for_too_much_work_is_refused_before_any() {
+    let (_, file) = sealed();
+    let age_file = keys::age_file(&file).expect("whole");
+    let header = age_file.windows(3).position(|bytes| bytes == b" 1\n").expect("the cost in the header");
+    for asked in [19_u8, 40, 63] {
+        let (before, after) = (&age_file[..header], &age_file[header + 3..]);
+        let costly = [before, format!(" {asked}\n").as_bytes(), after].concat();
+        assert_eq!(fault(&framed(1, &costly), "seven grey herons"), Some(KeysFault::TooCostly { asked }));
+    }
+}
+
+#[test]
+fn other_files_are_no_keys() {
+    for other in [&b""[..], b"\x8FCk", b"age-encryption.org/v1\n", b"\x8FCrd\x01\x01", &[0x8F; 10_000]] {
+        assert_eq!(fault(other, "x"), Some(KeysFault::NotKeys), "{:?}", &other[..other.len().min(20)]);
+    }
+    assert_eq!(fault(&framed(1, b"no age file"), "x"), Some(KeysFault::Damaged));
+    let newer = framed(2, b"who knows");
+    assert_eq!(fault(&newer, "x"), Some(KeysFault::NewerVersion { found: 2 }));
+}
+
+#[test]
+fn what_is_written_costs_two_to_the_sixteenth() {
+    let (_, file) = keys::create(&passphrase("seven grey herons"));
+    let age_file = keys::age_file(&file).expect("whole");
+    let header = String::from_utf8_lossy(&age_file[..80]).into_owned();
+    let stanza = header.lines().nth(1).expect("a second line");
+    assert!(stanza.starts_with("-> scrypt ") && stanza.ends_with(" 16"), "{stanza}");
+    assert!(fault(&file, "seven grey herons").is_none());
+}
+
+#[test]
+fn the_passphrase_can_be_changed() {
+    let (keys, _) = sealed();
+    let file = keys::seal(&keys, &passphrase("eight brown wrens"), Cost::new(1).expect("a cost"));
+    assert_eq!(fault(&file, "seven grey herons"), Some(KeysFault::WrongPassphrase));
+    let opened = keys::open(&file, &passphrase("eight brown wrens")).expect("the new one");
+    assert_eq!(opened.recipient(), keys.recipient());
+}
+
+#[test]
+fn the_printed_identity_is_the_one_of_the_card() {
+    let (keys, _) = sealed();
+    let printed = keys.identity_string();
+    let text = printed.expose_the_identity_for_printing();
+    assert!(text.starts_with("AGE-SECRET-KEY-1"), "as any age tool takes it");
+    let identity: age::x25519::Identity = text.parse().expect("an identity");
+    let public: String = identity.to_public().to_string();
+    let (_, bytes) = bech32::decode(&public).expect("Bech32");
+    assert_eq!(bytes, keys.recipient());
+}
+
+#[test]
+fn debug_output_shows_no_secret() {
+    let (keys, _) = sealed();
+    assert_eq!(format!("{keys:?}"), "Keys(..)");
+    assert_eq!(format!("{:?}", keys.identity_string()), "IdentityText(..)");
+}
