@@ -152,10 +152,14 @@ mod tests {
     #[test]
     fn every_refusal_of_the_age_format_has_its_fault() {
         let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/vectors");
-        let files = std::fs::read_dir(folder).expect("the vectors").map(|file| file.expect("a file").path());
         let mut checked = 0;
-        for path in files.filter(|path| path.extension().is_none()) {
-            check(&path.display().to_string(), &std::fs::read(&path).expect("a vector"));
+        for file in std::fs::read_dir(folder).expect("the vectors") {
+            let path = file.expect("a file").path();
+            let name = path.display().to_string();
+            if name.ends_with(".md") || name.ends_with(".gitattributes") {
+                continue;
+            }
+            check(&name, &std::fs::read(&path).expect("a vector"));
             checked += 1;
         }
         assert_eq!(checked, 20, "all of them");
