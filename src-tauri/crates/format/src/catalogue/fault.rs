@@ -70,9 +70,9 @@ pub enum Trouble {
     },
     /// An identifier that cannot be one.
     BadId(IdFault),
-    /// A ladder's or a rung's id that stands twice in the file.
+    /// An id that stands twice in the exercise, or a word that stands twice in its list.
     Duplicate {
-        /// The id.
+        /// The id or the word.
         id: String,
     },
     /// A language in which something is not written.
@@ -131,7 +131,7 @@ impl fmt::Display for Trouble {
                 write!(f, "\"{found}\" is no joint; the joints are {}", names.join(", "))
             }
             Trouble::BadId(fault) => write!(f, "{fault}; an id is 1 to 32 small letters, digits and single hyphens"),
-            Trouble::Duplicate { id } => write!(f, "\"{id}\" stands twice; an id stands once in an exercise"),
+            Trouble::Duplicate { id } => write!(f, "\"{id}\" stands twice; once is enough"),
             Trouble::MissingLanguage { lang } => {
                 write!(f, "not written in \"{}\"; every exercise is written in {}", lang.code(), languages())
             }

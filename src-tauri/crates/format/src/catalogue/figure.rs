@@ -52,16 +52,23 @@ pub(super) fn changed(table: &Table, base: Option<&Figure>) -> Option<Figure> {
     })
 }
 
-fn words<T: Copy>(table: &Table, field: &str, names: Names<T>) -> Option<Vec<T>> {
+/// A list of words, each at most once.
+fn words<T: Copy + PartialEq>(table: &Table, field: &str, names: Names<T>) -> Option<Vec<T>> {
     let Some(item) = table.optional(field) else {
         return Some(Vec::new());
     };
-    let words: Vec<_> = item
-        .list(None)?
-        .iter()
-        .map(|item| item.word(names))
-        .collect();
-    words.into_iter().collect()
+    let items = item.list(None)?;
+    let mut words = Vec::new();
+    for item in &items {
+        match item.word(names) {
+            Some(word) if words.contains(&word) => {
+                let id = item.text().unwrap_or_default().to_owned();
+                item.fault(Trouble::Duplicate { id });
+            }
+            word => words.extend(word),
+        }
+    }
+    (words.len() == items.len()).then_some(words)
 }
 
 fn poses(item: &Item) -> Option<Vec<Pose>> {

@@ -268,8 +268,8 @@ impl<'a> Item<'a> {
     }
 }
 
-/// Control characters, line ends and the marks that turn the direction of writing.
+/// Control characters, line ends, the marks that turn the direction of writing, and what stands for bytes that are no text.
 fn unprintable(c: char) -> bool {
     c.is_control()
-        || matches!(c, '\u{2028}' | '\u{2029}' | '\u{200E}' | '\u{200F}' | '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}' | '\u{FEFF}')
+        || matches!(c, '\u{2028}' | '\u{2029}' | '\u{200E}' | '\u{200F}' | '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}' | '\u{FEFF}' | '\u{FFFD}')
 }

@@ -192,6 +192,52 @@ fn a_joint_that_nobody_has_and_an_angle_that_nobody_reaches_are_refused() {
 }
 
 #[test]
+fn furniture_and_contacts_are_named_once() {
+    let found = faults(
+        WHOLE,
+        "furniture = [\"chair\"]",
+        "furniture = [\"chair\", \"chair\"]",
+    );
+    assert_eq!(found.len(), 1);
+    assert!(
+        found[0].ends_with("figure, furniture 2: \"chair\" stands twice; once is enough"),
+        "{found:?}"
+    );
+}
+
+#[test]
+fn a_file_that_was_cut_or_lost_a_line_is_refused_or_read_but_never_a_crash() {
+    for text in [WHOLE, BALANCE] {
+        let lines = text.lines().count();
+        let cuts = (0..text.len())
+            .step_by(17)
+            .filter(|&at| text.is_char_boundary(at))
+            .map(|at| text[..at].to_owned());
+        let without = (0..lines).map(|gone| {
+            text.lines()
+                .enumerate()
+                .filter(|(i, _)| *i != gone)
+                .map(|(_, l)| format!("{l}\n"))
+                .collect()
+        });
+        let mut refused = 0;
+        for damaged in cuts.chain(without) {
+            if let Err(faults) = read("mine.toml", &damaged) {
+                refused += 1;
+                assert!(!faults.is_empty());
+                assert!(
+                    faults
+                        .iter()
+                        .all(|fault| (1..=lines + 1).contains(&fault.line)),
+                    "{faults:?}"
+                );
+            }
+        }
+        assert!(refused > lines / 2, "most damage is seen");
+    }
+}
+
+#[test]
 fn one_position_alone_is_no_movement() {
     let found = faults(FIGURE, ", { knee-near = 5 }", "");
     assert!(
@@ -280,6 +326,10 @@ fn a_text_over_its_limit_an_empty_one_and_one_that_cannot_be_shown_are_refused()
     );
     assert!(name("  ")[0].ends_with("name of 0 characters; allowed are 1 to 40 characters"));
     assert!(name("two\\nlines")[0].contains("the character U+000A cannot be shown"));
+    assert!(
+        name("\u{FFFD}")[0].contains("the character U+FFFD cannot be shown"),
+        "bytes that are no text"
+    );
     assert!(name("turned \\u202E round")[0].contains("the character U+202E cannot be shown"));
     let found = faults(
         WHOLE,
