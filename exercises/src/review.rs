@@ -6,6 +6,8 @@ mod said;
 pub(crate) mod samples;
 mod stance;
 mod strings;
+#[cfg(test)]
+mod tests;
 pub mod union;
 
 use crate::adherence::ItemAdherence;

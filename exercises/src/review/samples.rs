@@ -10,7 +10,7 @@ use crate::plan::{Activity, AgeBand, Complaint, Days, Item, Leg, Pattern, Plan, 
 use crate::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use crate::summary::{ItemDay, PainOn, RunOn, SettledOn, StanceOn, Summary, TakenOn};
 use chrono::NaiveDate;
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 pub const HOLD: ItemId = ItemId(1);
 pub const BALANCE: ItemId = ItemId(2);
@@ -219,8 +219,4 @@ pub fn pain(n: u32, day: u16, complaint: ComplaintId, score: u8, after: Option<I
 
 pub fn settled(n: u32, day: u16, complaint: ComplaintId, settled: bool) -> SettledOn {
     SettledOn { n, day, complaint, settled }
-}
-
-pub fn days(from: u16, until: u16) -> BTreeSet<u16> {
-    (from..=until).collect()
 }

@@ -10,7 +10,7 @@
 //!
 //! A session of today whose morning has not come waits: it speaks against a step forward, never for one.
 
-use super::step::{Ground, back, next};
+use super::step::{Ground, next, undo};
 use super::{Advice, Facts, Reached, Reason, Session, Suggestion};
 use crate::ask::ASK_MORNING_FROM;
 
@@ -48,7 +48,7 @@ fn step_back(facts: &Facts<'_>) -> Option<Outcome> {
     let limit = BACK_PAIN.min(facts.item.pain_limit);
     let too_high = last_two.iter().rev().find(|session| session.pain.is_some_and(|pain| pain > limit));
     let not_settled = last_two.iter().rev().find(|session| session.morning == Some(false));
-    let back = back(&facts.item, facts.exercise);
+    let back = undo(&facts.item, facts.planned, facts.exercise);
     let hurts = |reason, days| {
         let advice = back.clone().map_or(Advice::StopAndTalk, Advice::StepBack);
         Some((advice, reason, days))

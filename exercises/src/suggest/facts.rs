@@ -10,16 +10,18 @@ use super::{Suggestion, advise, gate_open};
 use crate::adherence::SlotOn;
 use crate::alarm::{self, Trouble};
 use crate::catalogue::{Catalogue, Exercise, Eyes, Surface};
+use crate::change::seconds;
 use crate::id::{EntryRef, ItemId, LogId};
 use crate::plan::{AgeBand, Item, Leg, Plan};
 use crate::review::union::United;
-use crate::run::TrialEnd;
 use crate::summary::{PainOn, RunOn, SettledOn};
 
 /// Everything that the rule looks at, for one item.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Facts<'a> {
-    /// The item, with the rung and dose in use.
+    /// The item as the card has it.
+    pub planned: &'a Item,
+    /// The item with the rung and dose in use.
     pub item: Item,
     /// Its exercise; `None` where the catalogue does not know it.
     pub exercise: Option<&'a Exercise>,
@@ -91,7 +93,7 @@ fn gather<'a>(
     catalogue: &'a Catalogue,
     since: &Since<'_>,
     slots: &[SlotOn],
-    planned: &Item,
+    planned: &'a Item,
 ) -> Facts<'a> {
     let runs = since.runs(planned.id);
     let item = in_use(planned, runs.last().copied());
@@ -101,7 +103,9 @@ fn gather<'a>(
     let today = since.united.covered.last().copied().unwrap_or(0);
     let uncleared = || since.united.alarms.iter().filter(|(entry, _)| !plan.cleared.contains(entry));
     let reaches = |trouble, during| alarm::reaches(trouble, during, planned, plan, catalogue);
+    let last_step = last_step(since.united, &item);
     Facts {
+        planned,
         exercise: catalogue.get(&item.exercise),
         age: plan.age,
         today,
@@ -109,9 +113,10 @@ fn gather<'a>(
         any_alarm: uncleared().map(|(entry, alarm)| (*entry, alarm.trouble)).next(),
         asks_pain: !plan.complaints.is_empty(),
         sessions: sessions(&item, &at_it, &of_item, Said { pain: &pain, settled: &settled }),
-        last_step: last_step(since.united, &item),
+        last_step,
         rise: item.serves.and_then(|served| {
-            let of_it = pain.iter().filter(|rating| rating.complaint == served);
+            let from = last_step.unwrap_or(0);
+            let of_it = pain.iter().filter(|rating| rating.complaint == served && rating.day >= from);
             rise(&crate::review::pain_points(of_it), today)
         }),
         gate_open: gate_open(item.side, &firm_open(since.united, plan, &item), &plan.baselines),
@@ -132,8 +137,8 @@ fn firm_open(united: &United, plan: &Plan, item: &Item) -> Vec<(u16, Leg, u32)> 
     let runs = united.runs.values().filter(|run| same_exercise(run.item));
     let found = runs.filter_map(|run| Some((run.day, run.stance.as_ref()?))).flat_map(|(day, stance)| {
         let counts = stance.surface == Surface::Firm && stance.eyes == Eyes::Open;
-        let real = stance.trials.iter().filter(move |trial| counts && trial.end != TrialEnd::CutOff);
-        real.map(move |trial| (day, trial.leg, trial.held_ms / 100))
+        let real = stance.trials.iter().filter(move |_| counts);
+        real.filter_map(move |trial| Some((day, trial.leg, (seconds(trial, stance.target_s)? * 10.0) as u32)))
     });
     found.collect()
 }

@@ -14,6 +14,8 @@ mod in_use;
 mod rising;
 mod sessions;
 mod step;
+#[cfg(test)]
+mod tests;
 
 use crate::alarm::Trouble;
 use crate::catalogue::{Dose, RungId};
@@ -26,7 +28,7 @@ pub use gate::{GATE_DAYS, gate_open};
 pub use in_use::in_use;
 pub use rising::{RISE_POINTS, Rise, WEEK_RATINGS, rise};
 pub use sessions::{Reached, Session};
-pub use step::{Ground, Hindrance, Step, back, next};
+pub use step::{Ground, Hindrance, Step, back, next, undo};
 
 /// What the rules propose for one item.
 #[derive(Debug, Clone, PartialEq)]

@@ -2,8 +2,8 @@
 //!
 //! Rule (our design, after "pain and stiffness must not rise week to week": Silbernagel 2007, Am J Sports Med 35:897-906;
 //! seen on a secondary page): the medians of the last seven days and of the seven days before both lie 2 points or more over
-//! the base, the median of the first three days' ratings since the card in force was taken. Each week needs three ratings,
-//! and the base lies before both.
+//! the base, the median of the first three days' ratings since the card in force was taken or the last step was made. Each
+//! week needs three ratings, and the base lies before both.
 
 use crate::statistics::median;
 

@@ -3,8 +3,8 @@
 //! Rule (our design): forward, a hold gets 5 s more up to 30 s, then a repetition more up to 10, then the next rung; a counted
 //! movement gets a repetition more up to 20, then the next rung; a balance trial gets 5 s more up to 60 s, then the next rung
 //! (60 s without loss of balance, then the surface: J Foot Ankle Res 2022, 10.1186/s13047-022-00514-x table 2; seen). Where an
-//! exercise is due every two hours or more often, one doing stays within two minutes of work. Back, the rung goes first, then
-//! seconds, then repetitions or trials. A rung keeps its dose and a dose its rung, so that one factor changes. A ladder is
+//! exercise is due every two hours or more often, one doing stays within two minutes of work. Back, what the
+//! patient added since the card goes first, then the rung, then seconds, then repetitions or trials. A rung keeps its dose and a dose its rung, so that one factor changes. A ladder is
 //! never left for another: closed eyes are switched on apart, by a clinician.
 
 use super::gate;
@@ -122,6 +122,28 @@ pub fn back(item: &Item, exercise: Option<&Exercise>) -> Option<Step> {
         Dose::Balance { .. } => vec![Step::TargetSeconds(-(STEP_S as i16)), Step::Trials(-1)],
     };
     less.into_iter().find(|step| step.apply(item).dose != item.dose && step.apply(item).dose.check().is_ok())
+}
+
+/// One step back that first takes back what the patient added to `planned` since the card, the last kind of step first;
+/// then as [`back`].
+pub fn undo(item: &Item, planned: &Item, exercise: Option<&Exercise>) -> Option<Step> {
+    if item.rung != planned.rung {
+        return back(item, exercise);
+    }
+    let added = match (item.dose, planned.dose) {
+        (Dose::Hold { repetitions, hold_s, .. }, Dose::Hold { repetitions: of, hold_s: of_s, .. }) => {
+            let fewer = (repetitions > of).then_some(Step::Repetitions(-1));
+            fewer.or((hold_s > of_s).then_some(Step::HoldSeconds(-(STEP_S as i16))))
+        }
+        (Dose::Reps { repetitions, .. }, Dose::Reps { repetitions: of, .. }) => {
+            (repetitions > of).then_some(Step::Repetitions(-1))
+        }
+        (Dose::Balance { target_s, .. }, Dose::Balance { target_s: of_s, .. }) => {
+            (target_s > of_s).then_some(Step::TargetSeconds(-(STEP_S as i16)))
+        }
+        _ => None,
+    };
+    added.or_else(|| back(item, exercise))
 }
 
 impl Step {

@@ -1,0 +1,258 @@
+//! The page's answers.
+
+use crate::adherence::KofN;
+use crate::alarm::Trouble;
+use crate::catalogue::{Eyes, Surface};
+use crate::change::ActivityVerdict;
+use crate::history::Mark;
+use crate::id::{ActivityId, ComplaintId, EntryRef};
+use crate::log::Barrier;
+use crate::plan::{Activity, AgeBand, Leg, Plan};
+use crate::review::samples::{
+    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revisions, run, stance,
+    start, summary,
+};
+use crate::review::{Review, StanceSeries, build};
+use crate::run::{SetUp, TrialEnd};
+use crate::statistics::{PainVerdict, SymmetryVerdict, Verdict, WhyTooFew};
+use crate::summary::{AlarmOn, RatedOn, RunOn, StanceOn, Summary, TakenOn};
+use chrono::Duration;
+
+fn page(plans: impl IntoIterator<Item = Plan>, summaries: &[Summary]) -> Review {
+    build(&revisions(plans), &catalogue(), summaries).expect("a plan and a summary")
+}
+
+fn second() -> Plan {
+    Plan { revision: 2, issued: start() + Duration::days(14), ..plan() }
+}
+
+#[test]
+fn without_a_plan_or_a_summary_there_is_no_page() {
+    assert_eq!(build(&revisions([]), &catalogue(), &[summary(PHONE, 1, 0, 3)]), None);
+    assert_eq!(build(&revisions([plan()]), &catalogue(), &[]), None);
+}
+
+#[test]
+fn an_empty_period_says_so_and_not_zero_percent() {
+    let mut told = summary(PHONE, 1, 0, 3);
+    told.seen.clear();
+    let review = page([plan()], &[told]);
+    assert_eq!((review.covered, review.days.len()), (None, 4));
+    assert!(review.adherence.iter().all(|item| item.kept.is_none() && item.dose.is_none() && item.days.kept.is_none()));
+    assert!(review.pain.iter().all(|series| series.change.verdict == PainVerdict::TooFewRatings));
+}
+
+#[test]
+fn alarms_newest_first_and_cleared_by_the_newest_card() {
+    let alarm = |n, day, trouble| AlarmOn { n, day, trouble, item: None };
+    let mut phone = summary(PHONE, 1, 0, 9);
+    phone.alarms = vec![alarm(3, 2, Trouble::Fell), alarm(8, 7, Trouble::Nerve)];
+    let mut desk = summary(DESK, 1, 0, 9);
+    desk.alarms = vec![alarm(5, 4, Trouble::Other)];
+    let mut newest = second();
+    newest.cleared = vec![EntryRef { log: PHONE, n: 3 }];
+    let review = page([plan(), newest], &[phone, desk]);
+    let told: Vec<(u16, bool)> = review.alarms.iter().map(|alarm| (alarm.day, alarm.cleared)).collect();
+    assert_eq!(told, [(7, false), (4, false), (2, true)]);
+    assert_eq!(review.alarms[0].date, start() + Duration::days(7));
+}
+
+#[test]
+fn a_device_whose_record_ends_earlier_is_named() {
+    let review = page([plan()], &[summary(PHONE, 1, 0, 9), summary(DESK, 4, 0, 6)]);
+    assert_eq!(review.behind.iter().map(|one| (one.log, one.until)).collect::<Vec<_>>(), [(DESK, start() + Duration::days(6))]);
+    assert_eq!(review.logs, 2);
+}
+
+#[test]
+fn items_stand_in_the_plans_order_and_dropped_ones_last() {
+    let mut newest = second();
+    newest.items.swap(0, 1);
+    newest.items.retain(|item| item.id != REPS);
+    let mut told = summary(PHONE, 1, 0, 3);
+    told.days.push(item_day(1, REPS, &[Mark::Done]));
+    let review = page([plan(), newest], &[told]);
+    let order: Vec<_> = review.adherence.iter().map(|one| (one.item, one.in_force)).collect();
+    assert_eq!(order, [(BALANCE, true), (HOLD, true), (REPS, false)]);
+    assert_eq!(review.adherence[2].kept, Some(KofN { k: 1, n: 1 }));
+    assert_eq!(review.items.iter().map(|one| one.item).collect::<Vec<_>>(), [BALANCE, HOLD]);
+}
+
+#[test]
+fn a_days_own_rating_goes_before_those_after_runs() {
+    let mut told = summary(PHONE, 1, 0, 3);
+    told.pain = vec![
+        pain(1, 0, BACK, 7, Some(HOLD)),
+        pain(2, 0, BACK, 4, None),
+        pain(3, 1, BACK, 5, Some(HOLD)),
+        pain(4, 1, BACK, 6, Some(REPS)),
+        pain(5, 1, ANKLE, 9, None),
+    ];
+    let mut desk = summary(DESK, 1, 0, 3);
+    desk.pain = vec![pain(1, 0, BACK, 5, None)];
+    let series = page([plan(), second()], &[told, desk]).pain;
+    assert_eq!(series[0].points, [(0, 5), (1, 6)], "of two own ratings the higher");
+    assert_eq!(series[0].at_visits, [(0, 6), (14, 6)]);
+    assert_eq!((series[1].complaint, series[1].points.as_slice()), (ANKLE, [(1, 9)].as_slice()));
+}
+
+#[test]
+fn a_complaint_that_the_newest_card_dropped_keeps_its_series() {
+    let mut newest = second();
+    newest.complaints.retain(|complaint| complaint.id == ANKLE);
+    let mut told = summary(PHONE, 1, 0, 3);
+    told.pain = vec![pain(1, 0, BACK, 7, None)];
+    let series = page([plan(), newest], &[told]).pain;
+    assert_eq!(series.iter().map(|one| one.complaint).collect::<Vec<ComplaintId>>(), [ANKLE, BACK]);
+}
+
+#[test]
+fn activities_one_by_one_and_together() {
+    let rated = |n, day, activity, score| RatedOn { n, day, activity: ActivityId(activity), score };
+    let mut two = plan();
+    two.activities.push(Activity { id: ActivityId(2), name: "climbing stairs".into(), rating: Some(5) });
+    let mut told = summary(PHONE, 1, 0, 14);
+    told.rated = vec![rated(1, 7, 1, 5), rated(2, 14, 1, 7), rated(3, 14, 2, 3), rated(4, 14, 2, 6)];
+    let review = page([two], &[told]);
+    assert_eq!(review.activities[0].points, [(7, 5), (14, 7)]);
+    assert_eq!(review.activities[0].change.verdict, ActivityVerdict::Better, "4 to 7");
+    assert_eq!(review.activities[1].points, [(14, 6)], "of one day's ratings the last");
+    assert_eq!(review.activities[1].change.verdict, ActivityVerdict::NoClearChange);
+    let together = review.activities_together.expect("two were rated again");
+    assert_eq!((together.base, together.now, together.verdict), (4.5, 6.5, ActivityVerdict::Better));
+}
+
+#[test]
+fn reasons_that_need_attention_come_first() {
+    let mut told = summary(PHONE, 1, 0, 5);
+    let out = |barrier| Mark::LeftOut(barrier);
+    told.days = vec![
+        item_day(0, HOLD, &[out(Barrier::NoTime), out(Barrier::NoTime), out(Barrier::Unwell)]),
+        item_day(1, HOLD, &[out(Barrier::NoTime), out(Barrier::Pain), out(Barrier::Pain)]),
+        item_day(2, HOLD, &[out(Barrier::Forgot), out(Barrier::Forgot), Mark::Done]),
+    ];
+    let barriers = page([plan()], &[told]).barriers;
+    assert_eq!(barriers, [(Barrier::Pain, 2), (Barrier::Unwell, 1), (Barrier::NoTime, 3), (Barrier::Forgot, 2)]);
+}
+
+#[test]
+fn notes_come_once_and_the_covered_days_are_those_with_a_record() {
+    let noted = |counter, note: &str| Summary { note: Some(note.into()), ..summary(PHONE, counter, 0, 5) };
+    let mut last = noted(3, "knee swollen on Monday");
+    last.seen = [1, 4].into();
+    let review = page([plan()], &[noted(2, "new chair"), last.clone(), Summary { counter: 4, ..last.clone() }]);
+    assert_eq!(review.notes, ["new chair", "knee swollen on Monday"]);
+    let review = page([plan()], &[last]);
+    assert_eq!(review.covered, Some((start() + Duration::days(1), start() + Duration::days(4))));
+}
+
+#[test]
+fn stance_times_of_all_visits_and_a_carried_one_stays_with_its_visit() {
+    let mut newest = second();
+    newest.baselines = vec![baseline(Leg::Left, 220), baseline(Leg::Left, 260), baseline(Leg::Right, 180)];
+    let told = page([plan(), newest], &[summary(PHONE, 1, 0, 3)]).baselines;
+    let short: Vec<(u16, Leg, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
+    let (left, right) = (Leg::Left, Leg::Right);
+    assert_eq!(short, [(0, left, 220), (0, right, 124), (14, left, 260), (14, right, 180)]);
+}
+
+/// Balance on as many days as there are pairs of times, left and right, three trials each.
+fn balance(times_ms: &[(u32, u32)]) -> Summary {
+    let mut told = summary(PHONE, 1, 0, times_ms.len() as u16);
+    let on = |(n, (left, right)): (u32, &(u32, u32))| RunOn {
+        stance: Some(stance(&[left - 1000, *left, left - 2000], &[right - 1000, *right, right - 2000])),
+        ..run(n + 1, n as u16, BALANCE, Some(0))
+    };
+    told.runs = (0..).zip(times_ms).map(on).collect();
+    told
+}
+
+fn leg(review: &Review, leg: Leg) -> &StanceSeries {
+    review.balance.iter().find(|series| series.leg == leg).expect("a series of the leg")
+}
+
+#[test]
+fn a_rise_over_ten_days_is_called_one() {
+    let times: Vec<(u32, u32)> = (0..10).map(|day| (20_000, 8_000 + day * 1500 + (day % 2) * 400)).collect();
+    let review = page([plan()], &[balance(&times)]);
+    assert_eq!(review.balance.len(), 2);
+    assert_eq!(leg(&review, Leg::Right).change.verdict, Verdict::Rising);
+    assert_eq!(leg(&review, Leg::Left).change.verdict, Verdict::NoClearChange);
+    let first = leg(&review, Leg::Right).days[0];
+    assert_eq!((first.trials, first.best_s, first.median_s, first.capped), (3, 8.0, 7.0, false));
+}
+
+#[test]
+fn another_surface_eyes_set_up_or_cap_is_another_series() {
+    let mut told = balance(&[(20_000, 10_000); 5]);
+    let changes: [fn(&mut StanceOn); 4] = [
+        |stance| stance.surface = Surface::Cushion,
+        |stance| stance.eyes = Eyes::Closed,
+        |stance| stance.set_up = SetUp::InPocket,
+        |stance| stance.target_s = 45,
+    ];
+    for (run, change) in told.runs.iter_mut().zip(changes) {
+        run.stance.iter_mut().for_each(change);
+    }
+    let review = page([plan()], &[told.clone()]);
+    assert_eq!(review.balance.len(), 2 * 5, "both legs under five sets of conditions");
+    assert!(review.balance.iter().all(|series| series.change.too_few == Some(WhyTooFew::Days)));
+    told.runs[4].rung = Some(crate::review::samples::rung("towel"));
+    assert_eq!(page([plan()], &[told]).balance.len(), 2 * 5, "another rung replaces the last plain series");
+}
+
+#[test]
+fn a_trial_that_was_cut_off_is_no_measurement() {
+    let mut told = balance(&[(20_000, 10_000)]);
+    for trial in told.runs[0].stance.iter_mut().flat_map(|stance| &mut stance.trials) {
+        if trial.leg == Leg::Left {
+            trial.end = TrialEnd::CutOff;
+        }
+    }
+    let review = page([plan()], &[told]);
+    assert_eq!(review.balance.iter().map(|series| series.leg).collect::<Vec<_>>(), [Leg::Right]);
+}
+
+#[test]
+fn a_trial_to_the_target_is_the_cap_and_many_say_at_the_cap() {
+    let times: Vec<(u32, u32)> = (0..6).map(|_| (33_000, 10_000)).collect();
+    let review = page([plan()], &[balance(&times)]);
+    let left = leg(&review, Leg::Left);
+    assert!(left.days.iter().all(|day| day.capped && day.best_s == 30.0 && day.median_s == 30.0));
+    assert_eq!(left.change.verdict, Verdict::AtTheCap);
+}
+
+#[test]
+fn seven_days_have_a_yardstick_only_from_sixty_on() {
+    let times: Vec<(u32, u32)> = (0..7).map(|day| (20_000, 6_000 + day * 3000)).collect();
+    let of = |age| {
+        let review = page([Plan { age, ..plan() }], &[balance(&times)]);
+        leg(&review, Leg::Right).change
+    };
+    assert_eq!(of(Some(AgeBand::From50)).too_few, Some(WhyTooFew::ImportantDifference));
+    assert_eq!(of(None).verdict, Verdict::TooFewData);
+    assert_eq!(of(Some(AgeBand::From60)).verdict, Verdict::Rising, "18 s against 13.9 s");
+}
+
+#[test]
+fn the_involved_leg_stands_against_the_other() {
+    let review = page([plan()], &[balance(&[(20_000, 12_000); 3])]);
+    let [only] = review.sides.as_slice() else { panic!("one set of conditions") };
+    assert_eq!((only.sides.involved, only.sides.involved_s, only.sides.other_s), (Leg::Right, 12.0, 20.0));
+    assert_eq!(only.sides.symmetry.verdict, SymmetryVerdict::Percent(60.0));
+    assert_eq!(only.conditions.leg, Leg::Right);
+    let capped = page([plan()], &[balance(&[(33_000, 12_000); 3])]);
+    assert_eq!(capped.sides[0].sides.symmetry.verdict, SymmetryVerdict::AtMost(40.0));
+    assert!(page([plan()], &[balance(&[(20_000, 12_000); 2])]).sides.is_empty(), "two days are too few");
+    let mut no_side = plan();
+    no_side.items.iter_mut().for_each(|item| item.serves = Some(BACK));
+    assert!(page([no_side], &[balance(&[(20_000, 12_000); 3])]).sides.is_empty(), "the complaint has no side");
+}
+
+#[test]
+fn the_revision_in_force_is_the_highest_that_was_taken() {
+    let mut told = summary(PHONE, 1, 0, 15);
+    assert_eq!(page([plan(), second()], &[told.clone()]).revision, 1);
+    told.taken.push(TakenOn { day: 14, revision: 2, agreed: Vec::new() });
+    assert_eq!(page([plan(), second()], &[told]).revision, 2);
+}

@@ -1,0 +1,230 @@
+//! The union of summaries: laws first, then what an arriving one tells.
+
+use crate::alarm::Trouble;
+use crate::history::Mark;
+use crate::id::{EntryRef, LogId};
+use crate::log::Barrier;
+use crate::review::samples::{
+    BACK, DESK, HOLD, PHONE, REPS, catalogue, item_day, pain, plan, revisions, run, settled, summary,
+};
+use crate::review::union::{Gain, gain, unite};
+use crate::review::{Review, build};
+use crate::run::{RunEnd, Share};
+use crate::summary::{AlarmOn, RatedOn, Summary, WeekDelay};
+use proptest::prelude::*;
+use std::collections::BTreeSet;
+
+fn page(summaries: &[Summary]) -> Review {
+    build(&revisions([plan()]), &catalogue(), summaries).expect("a plan and a summary")
+}
+
+#[test]
+fn of_one_log_the_higher_counter_counts() {
+    let mut old = summary(PHONE, 1, 0, 3);
+    old.days.push(item_day(3, HOLD, &[Mark::Done]));
+    old.runs.push(run(7, 3, HOLD, Some(0)));
+    let mut new = summary(PHONE, 2, 2, 5);
+    new.days.push(item_day(3, HOLD, &[Mark::Done, Mark::PassedBy, Mark::Done]));
+    new.runs.push(crate::summary::RunOn { end: RunEnd::Stopped, ..run(7, 3, HOLD, Some(0)) });
+    for order in [[&old, &new], [&new, &old]] {
+        let united = unite(order).expect("two");
+        assert_eq!(united.days[&(PHONE, 3, HOLD)], new.days);
+        assert_eq!(united.runs[&(PHONE, new.runs[0].run)], new.runs[0]);
+        assert_eq!(united.covered, (0..=5).collect::<BTreeSet<u16>>());
+    }
+}
+
+#[test]
+fn what_only_an_older_one_tells_is_kept() {
+    let mut old = summary(PHONE, 1, 0, 3);
+    old.days.push(item_day(1, REPS, &[Mark::Done]));
+    old.pain.push(pain(4, 1, BACK, 6, None));
+    old.settled.push(settled(5, 2, BACK, true));
+    let new = summary(PHONE, 2, 3, 5);
+    let united = unite([&new, &old]).expect("two");
+    assert_eq!(united.days[&(PHONE, 1, REPS)], old.days);
+    assert_eq!(united.pain[&EntryRef { log: PHONE, n: 4 }].score, 6);
+    assert_eq!(united.settled.len(), 1);
+}
+
+#[test]
+fn entries_of_two_logs_never_collide() {
+    let with = |log: LogId, score| {
+        let mut told = summary(log, 1, 0, 3);
+        told.pain.push(pain(4, 1, BACK, score, None));
+        told.runs.push(run(1, 1, REPS, None));
+        told
+    };
+    let united = unite([&with(PHONE, 6), &with(DESK, 3)]).expect("two");
+    assert_eq!((united.pain.len(), united.runs.len(), united.logs.len()), (2, 2, 2));
+}
+
+#[test]
+fn another_plans_summary_is_left_out() {
+    let mut other = summary(DESK, 1, 0, 3);
+    other.plan = crate::id::PlanId([9; 8]);
+    assert_eq!(unite([&summary(PHONE, 1, 0, 3), &other]).map(|united| united.logs.len()), Some(1));
+    assert_eq!(build(&revisions([plan()]), &catalogue(), &[other.clone()]), None);
+    assert_eq!(page(&[other, summary(PHONE, 1, 0, 3)]).logs, 1);
+    assert_eq!(unite([]), None);
+}
+
+#[test]
+fn of_two_tellings_of_a_week_the_fuller_counts() {
+    let delay = |runs, median_s| WeekDelay { week: 0, runs, lower_s: 10, median_s, upper_s: 900 };
+    let with = |counter, runs, median_s| {
+        let mut told = summary(PHONE, counter, 0, 6);
+        told.delays.push(delay(runs, median_s));
+        told
+    };
+    assert_eq!(page(&[with(1, 9, 60), with(2, 3, 500)]).delays, [delay(9, 60)]);
+    assert_eq!(page(&[with(1, 9, 60), with(2, 9, 500)]).delays, [delay(9, 500)]);
+}
+
+#[test]
+fn what_an_arriving_summary_tells() {
+    let mut first = summary(PHONE, 2, 3, 9);
+    first.days.push(item_day(4, HOLD, &[Mark::Done, Mark::PassedBy, Mark::PassedBy]));
+    assert_eq!(gain(&[], &first), Gain::New { days: 7 });
+    assert_eq!(gain(std::slice::from_ref(&first), &first), Gain::Known, "the same file twice");
+    let later = summary(PHONE, 3, 8, 12);
+    assert_eq!(gain(std::slice::from_ref(&first), &later), Gain::New { days: 3 });
+    let mut older = summary(PHONE, 1, 3, 5);
+    older.days.push(item_day(4, HOLD, &[Mark::Done]));
+    assert_eq!(gain(std::slice::from_ref(&first), &older), Gain::Known, "the newer one knows better");
+    older.pain.push(pain(7, 5, BACK, 4, None));
+    assert_eq!(gain(std::slice::from_ref(&first), &older), Gain::Filled { days: 1 });
+}
+
+#[test]
+fn a_second_device_fills_days_that_were_covered() {
+    let mut desk = summary(DESK, 1, 2, 4);
+    desk.days.push(item_day(3, HOLD, &[Mark::Done]));
+    desk.rated.push(RatedOn { n: 3, day: 4, activity: crate::id::ActivityId(1), score: 7 });
+    assert_eq!(gain(&[summary(PHONE, 1, 0, 9)], &desk), Gain::Filled { days: 2 });
+    desk.note = Some("away on Friday".into());
+    desk.days.clear();
+    desk.rated.clear();
+    assert_eq!(gain(&[summary(PHONE, 1, 0, 9)], &desk), Gain::Filled { days: 0 }, "a device and a note");
+}
+
+fn any_mark() -> impl Strategy<Value = Mark> {
+    prop::sample::select(vec![
+        Mark::Done,
+        Mark::Partly(Share { done: 1, of: 3 }),
+        Mark::Partly(Share { done: 2, of: 3 }),
+        Mark::LeftOut(Barrier::NoTime),
+        Mark::Excused(crate::log::Excuse::Ill),
+        Mark::HeldBack,
+        Mark::PassedBy,
+        Mark::NoSuchHour,
+    ])
+}
+
+/// Summaries of one log as a program makes them: the counter rises, the last day never falls, and what an entry says never
+/// changes; a day's slots and a run may be known further by a later one.
+fn any_log(log: LogId) -> impl Strategy<Value = Vec<Summary>> {
+    let one = (0u16..4, 0u16..8, prop::collection::vec((0u16..20, prop::collection::vec(any_mark(), 1..4)), 0..5));
+    prop::collection::vec((one, any::<bool>()), 0..4).prop_map(move |all| {
+        let mut until = 0;
+        let made = (1u32..).zip(all).map(|(counter, ((ahead, back, days), noted))| {
+            until += ahead;
+            let mut told = summary(log, counter, until.saturating_sub(back), until);
+            let within = days.into_iter().filter(|(day, _)| (told.from..=told.until).contains(day));
+            let named: std::collections::BTreeMap<u16, Vec<Mark>> = within.collect();
+            told.days = named.iter().map(|(day, marks)| item_day(*day, HOLD, marks)).collect();
+            told.runs = named.keys().map(|day| run(u32::from(*day) + 1, *day, HOLD, Some(0))).collect();
+            told.pain = named.keys().map(|day| pain(u32::from(*day) + 100, *day, BACK, (*day % 11) as u8, None)).collect();
+            let alarm = |day: &u16| AlarmOn { n: u32::from(*day) + 200, day: *day, trouble: Trouble::Other, item: None };
+            told.alarms = named.keys().filter(|day| **day % 5 == 0).map(alarm).collect();
+            told.note = noted.then(|| format!("note {counter}"));
+            told
+        });
+        made.collect()
+    })
+}
+
+fn any_summaries() -> impl Strategy<Value = Vec<Summary>> {
+    (any_log(PHONE), any_log(DESK)).prop_map(|(phone, desk)| phone.into_iter().chain(desk).collect())
+}
+
+fn rank(mark: Mark) -> u8 {
+    match mark {
+        Mark::Done => 0,
+        Mark::Partly(_) => 1,
+        Mark::LeftOut(_) => 2,
+        Mark::Excused(_) => 3,
+        Mark::HeldBack => 4,
+        Mark::PassedBy => 5,
+        _ => 6,
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
+
+    #[test]
+    fn the_order_of_arrival_does_not_matter(all in any_summaries().prop_shuffle(), turn in 0usize..8) {
+        let mut other = all.clone();
+        if !other.is_empty() {
+            let by = turn % other.len();
+            other.rotate_left(by);
+            other.reverse();
+        }
+        prop_assert_eq!(unite(&all), unite(&other));
+        prop_assert_eq!(build(&revisions([plan()]), &catalogue(), &all), build(&revisions([plan()]), &catalogue(), &other));
+    }
+
+    #[test]
+    fn a_replay_changes_nothing(all in any_summaries(), again in any::<prop::sample::Index>()) {
+        prop_assume!(!all.is_empty());
+        let twice: Vec<Summary> = all.iter().chain([again.get(&all)]).cloned().collect();
+        prop_assert_eq!(unite(&twice), unite(&all));
+        prop_assert_eq!(gain(&all, again.get(&all)), Gain::Known);
+    }
+
+    #[test]
+    fn nothing_that_was_told_is_lost(all in any_summaries()) {
+        prop_assume!(!all.is_empty());
+        let united = unite(&all).expect("one at least");
+        for told in &all {
+            prop_assert!((told.from..=told.until).all(|day| united.covered.contains(&day)));
+            prop_assert!(told.seen.is_subset(&united.seen));
+            prop_assert!(told.runs.iter().all(|run| united.runs.contains_key(&(told.log, run.run))));
+            let name = |n| EntryRef { log: told.log, n };
+            prop_assert!(told.alarms.iter().all(|alarm| united.alarms.contains_key(&name(alarm.n))));
+            prop_assert!(told.days.iter().all(|day| united.days.contains_key(&(told.log, day.day, day.item))));
+        }
+    }
+
+    #[test]
+    fn new_days_are_counted_once(all in any_summaries()) {
+        let mut before: Vec<Summary> = Vec::new();
+        let mut days = 0;
+        for told in &all {
+            if let Gain::New { days: more } = gain(&before, told) {
+                days += more;
+            }
+            before.push(told.clone());
+        }
+        prop_assert_eq!(usize::from(days), unite(&all).map_or(0, |united| united.covered.len()));
+    }
+
+    /// Over devices each slot stands once, with a mark that no device betters.
+    #[test]
+    fn a_slot_stands_once_with_the_best_mark(phone in any_log(PHONE), desk in any_log(DESK)) {
+        let all: Vec<Summary> = phone.into_iter().chain(desk).collect();
+        prop_assume!(!all.is_empty());
+        let united = unite(&all).expect("one at least");
+        for day in page(&all).days {
+            let knots: BTreeSet<(crate::id::ItemId, u8)> = day.knots.iter().map(|knot| (knot.item, knot.number)).collect();
+            prop_assert_eq!(knots.len(), day.knots.len(), "no knot twice");
+            for knot in &day.knots {
+                let told = united.days.iter().filter(|((_, of, item), _)| (*of, *item) == (day.day, knot.item));
+                let marks = told.flat_map(|(_, days)| days.iter().flat_map(|day| &day.slots));
+                let best = marks.filter(|(number, _)| *number == knot.number).map(|(_, mark)| rank(*mark)).min();
+                prop_assert_eq!(best, Some(rank(knot.mark)));
+            }
+        }
+    }
+}

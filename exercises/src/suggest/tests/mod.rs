@@ -1,0 +1,38 @@
+//! The rule against tables: every row and its borders, and laws that hold for any facts.
+
+mod laws;
+mod table;
+mod whole;
+
+use super::{Facts, Reached, Session};
+use crate::catalogue::{Catalogue, Dose};
+use crate::plan::{Item, Side};
+use crate::review::samples;
+
+/// A session on `day` in which the target was met, with this pain, settled by the next morning where there was any.
+pub(super) fn met(day: u16, pain: u8) -> Session {
+    Session { day, reached: Reached::Met, pain: Some(pain), morning: (pain > 0).then_some(true) }
+}
+
+pub(super) fn item(dose: Dose) -> Item {
+    let side = if matches!(dose, Dose::Balance { .. }) { Side::Both } else { Side::Neither };
+    samples::item(dose, side)
+}
+
+/// Facts of `item` on day 20 with these sessions, and nothing else against it.
+pub(super) fn facts<'a>(catalogue: &'a Catalogue, item: &'a Item, sessions: &[Session]) -> Facts<'a> {
+    Facts {
+        planned: item,
+        item: item.clone(),
+        exercise: catalogue.get(&item.exercise),
+        age: Some(crate::plan::AgeBand::From40),
+        today: 20,
+        alarm: None,
+        any_alarm: None,
+        asks_pain: true,
+        sessions: sessions.to_vec(),
+        last_step: None,
+        rise: None,
+        gate_open: true,
+    }
+}
