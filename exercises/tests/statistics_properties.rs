@@ -1,34 +1,22 @@
 //! What holds for any series.
 
 use exercises::statistics::{
-    DayValue, SymmetryInput, TrendContext, Verdict, mann_kendall, side_to_side, theil_sen, trend,
-    wilson,
+    DayValue, SymmetryInput, TrendContext, Verdict, mann_kendall, side_to_side, theil_sen, trend, wilson,
 };
 use proptest::prelude::*;
 
 fn a_series() -> impl Strategy<Value = Vec<DayValue>> {
     let days = proptest::collection::btree_map(-400..400i32, -30..60i32, 0..70);
-    days.prop_map(|days| {
-        days.into_iter()
-            .map(|(day, tenths)| DayValue {
-                day,
-                value: f64::from(tenths) / 4.0,
-            })
-            .collect()
-    })
+    days.prop_map(|days| days.into_iter().map(|(day, tenths)| DayValue { day, value: f64::from(tenths) / 4.0 }).collect())
 }
 
 fn mirrored(series: &[DayValue]) -> Vec<DayValue> {
-    series
-        .iter()
-        .map(|one| DayValue {
-            value: -one.value,
-            ..*one
-        })
-        .collect()
+    series.iter().map(|one| DayValue { value: -one.value, ..*one }).collect()
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig::with_cases(64))]
+
     #[test]
     fn turning_the_values_over_turns_the_trend_over(series in a_series()) {
         let (up, down) = (mann_kendall(&series).expect("sound"), mann_kendall(&mirrored(&series)).expect("sound"));

@@ -76,17 +76,7 @@ struct Record {
 /// Processes one trial. Never fails: whatever comes in, the answer is figures or the reasons for having none, and the
 /// hold by the marks wherever they are sound. Samples are already in the sign of [`Sample::a`].
 pub fn analyse(samples: &[Sample], marks: &Marks, source: &Source) -> Analysis {
-    let mut reasons: Vec<Reason> = source.fault.map(Reason::from).into_iter().collect();
-    if !marks.sound() {
-        reasons.push(Reason::MarksInvalid);
-    }
-    let record = match record(samples, source) {
-        Ok(record) => Some(record),
-        Err(reason) => {
-            reasons.push(reason);
-            None
-        }
-    };
+    let (record, mut reasons) = received(samples, marks, source);
     let mut quality = record
         .as_ref()
         .map_or(Quality::unseen(), |of| Quality::of(&of.clean, &of.grid));
@@ -110,8 +100,6 @@ pub fn analyse(samples: &[Sample], marks: &Marks, source: &Source) -> Analysis {
         );
     }
     flags.extend(hold.as_ref().and_then(flag_of_end));
-    // A reason can be given by the source and found in the record: once is enough.
-    reasons.dedup();
     let (window, measures) = found;
     Analysis {
         hold,
@@ -122,6 +110,21 @@ pub fn analyse(samples: &[Sample], marks: &Marks, source: &Source) -> Analysis {
         flags,
         window,
     }
+}
+
+/// The record where it is worth resampling, and what is wrong before it is looked into.
+fn received(samples: &[Sample], marks: &Marks, source: &Source) -> (Option<Record>, Vec<Reason>) {
+    let record = record(samples, source);
+    let marks = (!marks.sound()).then_some(Reason::MarksInvalid);
+    let fault = source.fault.map(Reason::from);
+    // A missing sensor can be told by the source and found in the record: once is enough.
+    let found = record
+        .as_ref()
+        .err()
+        .copied()
+        .filter(|found| fault != Some(*found));
+    let reasons = [fault, marks, found].into_iter().flatten().collect();
+    (record.ok(), reasons)
 }
 
 fn record(samples: &[Sample], source: &Source) -> Result<Record, Reason> {

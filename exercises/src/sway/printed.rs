@@ -5,6 +5,7 @@
 use super::{
     analysis::Analysis,
     detection::{Detection, Event},
+    hold::Hold,
     measures::{Measures, Spectrum},
     quality::Quality,
     verdict::{Flag, Reason},
@@ -46,43 +47,26 @@ impl Printed {
 
 /// The printed form of a whole trial.
 pub fn printed(analysis: &Analysis) -> Printed {
-    let hold = analysis.hold.as_ref();
-    let of_hold = |value: Option<Printed>| value.unwrap_or(Printed::Null);
+    let of_hold = |value: fn(&Hold) -> Printed| analysis.hold.as_ref().map_or(Printed::Null, value);
+    let detection = analysis.detection.as_ref();
+    let window = analysis.window.as_ref();
     Printed::Map(vec![
-        (
-            "hold_s",
-            of_hold(hold.map(|hold| Printed::Number(hold.seconds))),
-        ),
+        ("hold_s", of_hold(|hold| Printed::Number(hold.seconds))),
         (
             "hold_censored",
-            of_hold(hold.map(|hold| Printed::Bool(hold.censored))),
+            of_hold(|hold| Printed::Bool(hold.censored)),
         ),
         (
             "detection",
-            analysis
-                .detection
-                .as_ref()
-                .map_or(Printed::Null, printed_detection),
+            detection.map_or(Printed::Null, printed_detection),
         ),
-        (
-            "hold_gap",
-            of_hold(hold.map(|hold| Printed::Bool(hold.gap))),
-        ),
-        (
-            "ask_patient",
-            of_hold(hold.map(|hold| numbers(&hold.ask_s))),
-        ),
+        ("hold_gap", of_hold(|hold| Printed::Bool(hold.gap))),
+        ("ask_patient", of_hold(|hold| numbers(&hold.ask_s))),
         (
             "quality",
             printed_quality(&analysis.quality, &analysis.flags, analysis.reasons()),
         ),
-        (
-            "window",
-            analysis
-                .window
-                .as_ref()
-                .map_or(Printed::Null, printed_window),
-        ),
+        ("window", window.map_or(Printed::Null, printed_window)),
         (
             "measures",
             analysis.measures().map_or(Printed::Null, printed_measures),
