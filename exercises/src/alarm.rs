@@ -100,3 +100,6 @@ pub fn reaches(trouble: Trouble, during: Option<ItemId>, item: &Item, plan: &Pla
 pub fn blocking<'a>(alarms: &'a [Alarm], item: &Item, plan: &Plan, catalogue: &Catalogue) -> Option<&'a Alarm> {
     alarms.iter().find(|alarm| blocks(alarm, item, plan, catalogue))
 }
+
+#[cfg(test)]
+mod tests;

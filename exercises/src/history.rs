@@ -228,3 +228,6 @@ pub enum Mark {
     /// The clocks jumped over its hour.
     NoSuchHour,
 }
+
+#[cfg(test)]
+mod tests;

@@ -210,3 +210,6 @@ fn by_side(done: impl Iterator<Item = (Option<Leg>, u32)>, sides: u32, each: u32
     let sum: u32 = of_side.values().map(|done| (*done).min(each)).sum();
     Share { done: sum.min(of), of }
 }
+
+#[cfg(test)]
+mod tests;

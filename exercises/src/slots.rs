@@ -108,3 +108,6 @@ pub fn counts_for(plan: &Plan, item: ItemId, at: Stamp, zone: &Offsets, taken: S
     let open = near.iter().find(|slot| slot.open_at(at));
     open.or_else(|| near.iter().find(|slot| slot.soon_at(at))).map(|slot| slot.slot)
 }
+
+#[cfg(test)]
+mod tests;

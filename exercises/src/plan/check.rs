@@ -236,3 +236,6 @@ fn screening(plan: &Plan, catalogue: &Catalogue) -> Vec<Problem> {
     }
     found
 }
+
+#[cfg(test)]
+mod tests;

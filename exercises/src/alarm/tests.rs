@@ -1,0 +1,59 @@
+//! What each trouble holds back, on every item.
+
+use super::*;
+use crate::id::LogId;
+use crate::plan::Side;
+use crate::review::samples::{BALANCE, HOLD, HOLD_DOSE, PHONE, REPS, catalogue, item, plan, rung};
+
+fn alarm(trouble: Trouble, during: Option<ItemId>) -> Alarm {
+    Alarm { entry: EntryRef { log: PHONE, n: 5 }, at: Stamp { utc_ms: 0, offset_s: 0 }, trouble, item: during }
+}
+
+/// Which of hold, balance and counted movement are held back.
+fn held_back(trouble: Trouble, during: Option<ItemId>) -> Vec<ItemId> {
+    let (plan, catalogue) = (plan(), catalogue());
+    let blocked = plan.items.iter().filter(|item| blocks(&alarm(trouble, during), item, &plan, &catalogue));
+    blocked.map(|item| item.id).collect()
+}
+
+#[test]
+fn each_trouble_reaches_as_far_as_it_should() {
+    let all = vec![HOLD, BALANCE, REPS];
+    for trouble in Trouble::ALL {
+        let (during_hold, outside) = match trouble {
+            Trouble::HeartOrBreath | Trouble::HeadOrNeck | Trouble::Nerve | Trouble::BladderOrBowel => (all.clone(), all.clone()),
+            Trouble::Fell | Trouble::NearlyFell => (vec![BALANCE], vec![BALANCE]),
+            Trouble::TooMuchPain | Trouble::Other => (vec![HOLD], all.clone()),
+        };
+        assert_eq!(held_back(trouble, Some(HOLD)), during_hold, "{trouble:?} during the hold");
+        assert_eq!(held_back(trouble, None), outside, "{trouble:?} outside a run");
+    }
+}
+
+#[test]
+fn the_same_exercise_is_held_back_on_every_rung_and_item() {
+    let mut plan = plan();
+    let twin = Item { id: ItemId(9), rung: Some(rung("chair")), ..item(HOLD_DOSE, Side::Neither) };
+    plan.items.push(twin.clone());
+    assert!(blocks(&alarm(Trouble::TooMuchPain, Some(HOLD)), &twin, &plan, &catalogue()));
+}
+
+#[test]
+fn only_the_entry_that_a_card_lists_is_cleared() {
+    let (mut plan, catalogue) = (plan(), catalogue());
+    let raised = alarm(Trouble::Nerve, None);
+    for other in [EntryRef { log: PHONE, n: 6 }, EntryRef { log: LogId([9; 8]), n: 5 }] {
+        plan.cleared = vec![other];
+        assert!(blocks(&raised, &plan.items[0], &plan, &catalogue), "{other:?}");
+    }
+    plan.cleared = vec![raised.entry];
+    assert!(!blocks(&raised, &plan.items[0], &plan, &catalogue));
+    assert_eq!(blocking(&[raised], &plan.items[0], &plan, &catalogue), None);
+}
+
+#[test]
+fn an_exercise_that_nobody_knows_is_held_back_by_a_fall() {
+    let mut plan = plan();
+    plan.items[0].exercise = crate::catalogue::ExerciseId::new("unheard-of").expect("an id");
+    assert!(blocks(&alarm(Trouble::Fell, None), &plan.items[0], &plan, &catalogue()));
+}

@@ -1,0 +1,237 @@
+//! A log folded together, and the marks of its slots.
+
+use super::*;
+use crate::alarm::Trouble;
+use crate::log::Entry;
+use crate::review::samples::{BACK, HOLD, PHONE, PLAN, catalogue, plan, start};
+use crate::run::{Counted, Doing, Held, RunEnd};
+use crate::slots;
+use crate::time::Offsets;
+
+fn zone() -> Offsets {
+    Offsets::fixed(3600)
+}
+
+/// The wall clock's minute of a day, counted from the plan's start.
+fn at(day: i64, minute: i64) -> Stamp {
+    let midnight = (start() + chrono::Duration::days(day)).and_time(chrono::NaiveTime::MIN).and_utc();
+    zone().stamp(midnight.timestamp_millis() + (minute * 60 - 3600) * 1000)
+}
+
+/// Folds what happened, in order.
+fn history(what: Vec<(Stamp, What)>) -> History {
+    let entries = (1..).zip(what).map(|(n, (at, what))| Entry { n, plan: PLAN, at, what });
+    History::fold(&Log { id: PHONE, entries: entries.collect() }, PLAN)
+}
+
+fn taken(revision: u16) -> What {
+    What::Taken { revision, agreed: Vec::new() }
+}
+
+fn item() -> Item {
+    plan().items[0].clone()
+}
+
+fn slot(day: i64, number: u8) -> Slot {
+    let date = start() + chrono::Duration::days(day);
+    slots::of_item(&item(), date, &zone())[usize::from(number)]
+}
+
+/// A run of the hold that began then, with each hold held so long.
+fn run(n: u32, begun: Stamp, slot: Option<SlotRef>, held_ms: &[u32]) -> Run {
+    Run {
+        id: RunId(n),
+        item: HOLD,
+        exercise: item().exercise,
+        rung: item().rung,
+        dose: item().dose,
+        slot,
+        started: begun,
+        live: true,
+        end: RunEnd::Completed,
+        paused_ms: 0,
+        interruptions: Vec::new(),
+        doing: Doing::Hold(held_ms.iter().map(|held_ms| Held { leg: None, held_ms: *held_ms }).collect()),
+    }
+}
+
+fn done(begun: Stamp, slot: &Slot) -> What {
+    What::Run(run(1, begun, Some(slot.slot), &[10_000; 3]))
+}
+
+/// The mark of the first slot of day 1 at a minute of that day, after what happened.
+fn mark(what: Vec<(Stamp, What)>, minute: i64) -> Mark {
+    history(what).mark(&slot(1, 0), &item(), at(1, minute))
+}
+
+#[test]
+fn a_slot_comes_opens_and_passes_by() {
+    for (minute, expected) in [
+        (9 * 60 - 1, Mark::ToCome),
+        (9 * 60, Mark::Due),
+        (10 * 60 - 1, Mark::Due),
+        (10 * 60, Mark::PassedBy),
+    ] {
+        assert_eq!(mark(Vec::new(), minute), expected, "{minute}");
+    }
+}
+
+#[test]
+fn a_run_fills_its_slot_as_far_as_the_fullest_got() {
+    let begun = at(1, 9 * 60 + 5);
+    let named = Some(slot(1, 0).slot);
+    let with = |runs: Vec<Run>| mark(runs.into_iter().map(|run| (begun, What::Run(run))).collect(), 11 * 60);
+    let share = |done| Share { done, of: 3 };
+    assert_eq!(with(vec![run(1, begun, named, &[10_000; 3])]), Mark::Done);
+    assert_eq!(with(vec![run(1, begun, named, &[10_000, 10_000])]), Mark::Partly(share(2)));
+    assert_eq!(with(vec![run(1, begun, named, &[10_000]), run(2, begun, named, &[10_000; 2])]), Mark::Partly(share(2)));
+    assert_eq!(with(vec![run(1, begun, None, &[10_000; 3])]), Mark::PassedBy, "an extra run fills nothing");
+    assert_eq!(with(vec![run(1, begun, named, &[])]), Mark::PassedBy, "begun and nothing tried");
+}
+
+#[test]
+fn of_one_run_the_last_snapshot_counts() {
+    let begun = at(1, 9 * 60 + 5);
+    let named = Some(slot(1, 0).slot);
+    let snapshots = [[10_000, 2_000, 0], [10_000, 10_000, 10_000]];
+    let what = snapshots.iter().map(|held| (begun, What::Run(run(4, begun, named, held)))).collect();
+    let history = history(what);
+    assert_eq!(history.runs.len(), 1);
+    assert_eq!((history.mark(&slot(1, 0), &item(), at(2, 0)), history.next_run()), (Mark::Done, RunId(5)));
+}
+
+#[test]
+fn holds_let_go_just_before_the_end_are_not_nothing() {
+    let begun = at(1, 9 * 60 + 5);
+    let almost = run(1, begun, Some(slot(1, 0).slot), &[9_900; 3]);
+    assert_eq!(mark(vec![(begun, What::Run(almost.clone()))], 11 * 60), Mark::Partly(Share { done: 0, of: 3 }));
+    let reason = What::LeftOut { slot: slot(1, 0).slot, reason: Barrier::Pain };
+    let both = vec![(begun, What::Run(almost)), (begun, reason)];
+    assert_eq!(mark(both, 11 * 60), Mark::LeftOut(Barrier::Pain), "the reason says more");
+}
+
+#[test]
+fn what_was_done_goes_before_what_was_said() {
+    let named = slot(1, 0).slot;
+    let out = |reason| (at(1, 9 * 60), What::LeftOut { slot: named, reason });
+    assert_eq!(mark(vec![out(Barrier::NoTime), out(Barrier::Unwell)], 9 * 60 + 30), Mark::LeftOut(Barrier::Unwell));
+    let excused = (at(1, 8 * 60), What::Excused { from: start(), until: start() + chrono::Duration::days(1), why: Excuse::Ill });
+    assert_eq!(mark(vec![excused.clone()], 9 * 60), Mark::Excused(Excuse::Ill));
+    assert_eq!(mark(vec![excused.clone(), out(Barrier::NoTime)], 9 * 60), Mark::LeftOut(Barrier::NoTime));
+    let run = (at(1, 9 * 60 + 1), done(at(1, 9 * 60 + 1), &slot(1, 0)));
+    assert_eq!(mark(vec![excused, out(Barrier::NoTime), run], 9 * 60 + 30), Mark::Done);
+}
+
+#[test]
+fn excused_days_have_a_first_and_a_last() {
+    let why = Excuse::Travelling;
+    let excused = What::Excused { from: start() + chrono::Duration::days(1), until: start() + chrono::Duration::days(2), why };
+    let history = history(vec![(at(0, 600), excused)]);
+    let told = (0..4).map(|day| history.excuse(start() + chrono::Duration::days(day)));
+    assert_eq!(told.collect::<Vec<_>>(), [None, Some(why), Some(why), None]);
+}
+
+#[test]
+fn an_hour_that_does_not_exist_is_marked() {
+    let missing = Slot { due: None, closes: None, ..slot(1, 0) };
+    assert_eq!(history(Vec::new()).mark(&missing, &item(), at(2, 0)), Mark::NoSuchHour);
+}
+
+/// On day 1 a second card is taken at half past ten whose first slot is due at eleven.
+fn two_cards() -> (Vec<(Stamp, What)>, Item, Slot) {
+    let mut later = item();
+    later.schedule.pattern = crate::plan::Pattern::At { times: vec![11 * 60, 15 * 60] };
+    let first = slots::of_item(&later, start() + chrono::Duration::days(1), &zone())[0];
+    (vec![(at(0, 8 * 60), taken(1)), (at(1, 10 * 60 + 30), taken(2))], later, first)
+}
+
+#[test]
+fn a_run_of_the_card_before_does_not_fill_the_next_cards_slot_of_the_same_name() {
+    let (mut what, later, first) = two_cards();
+    assert_eq!(first.slot, slot(1, 0).slot, "one name for two slots");
+    what.insert(1, (at(1, 9 * 60 + 5), done(at(1, 9 * 60 + 5), &slot(1, 0))));
+    let told = history(what.clone());
+    assert_eq!(told.mark(&slot(1, 0), &item(), at(1, 20 * 60)), Mark::Done);
+    assert_eq!(told.mark(&first, &later, at(1, 20 * 60)), Mark::PassedBy);
+    let after = run(2, at(1, 11 * 60 + 5), Some(first.slot), &[10_000; 3]);
+    what.push((after.started, What::Run(after)));
+    assert_eq!(history(what).mark(&first, &later, at(1, 20 * 60)), Mark::Done);
+}
+
+#[test]
+fn a_run_begun_just_before_the_new_card_still_counts_for_the_slot_that_comes() {
+    let (mut what, later, mut first) = two_cards();
+    what[1].0 = at(1, 10 * 60 + 57);
+    let early = run(1, at(1, 10 * 60 + 55), Some(first.slot), &[10_000; 3]);
+    what.insert(1, (early.started, What::Run(early)));
+    assert_eq!(history(what.clone()).mark(&first, &later, at(1, 20 * 60)), Mark::Done);
+    first.due = Some(at(1, 11 * 60 + 10));
+    assert_eq!(history(what).mark(&first, &later, at(1, 20 * 60)), Mark::PassedBy, "eleven minutes are too early");
+}
+
+#[test]
+fn what_is_written_in_afterwards_counts_for_the_slot_it_names() {
+    let (mut what, later, first) = two_cards();
+    let written = Run { live: false, ..run(1, at(0, 0), Some(first.slot), &[10_000; 3]) };
+    what.push((at(1, 18 * 60), What::Run(written)));
+    assert_eq!(history(what).mark(&first, &later, at(1, 20 * 60)), Mark::Done);
+}
+
+#[test]
+fn the_card_in_force_is_the_last_one_taken() {
+    let told = history(vec![(at(0, 600), taken(1)), (at(5, 600), taken(2))]);
+    let revision = |stamp| told.in_force(stamp).map(|taken| taken.revision);
+    assert_eq!((revision(at(0, 599)), revision(at(0, 600)), revision(at(5, 599)), revision(at(5, 600))), (None, Some(1), Some(1), Some(2)));
+}
+
+#[test]
+fn an_alarm_holds_back_what_was_due_after_it() {
+    let trouble = What::Trouble { trouble: Trouble::Nerve, item: None };
+    let told = history(vec![(at(1, 9 * 60 + 30), trouble)]);
+    let (plan, catalogue) = (plan(), catalogue());
+    let held = |number| told.held_back(&slot(1, number), &item(), &plan, &catalogue);
+    assert_eq!((held(0), held(1)), (false, true));
+}
+
+#[test]
+fn the_first_reminder_stays_and_the_last_delay_counts() {
+    let named = slot(1, 0).slot;
+    let told = history(vec![
+        (at(1, 540), What::Reminded { slot: named }),
+        (at(1, 541), What::PutOff { slot: named, minutes: 10 }),
+        (at(1, 551), What::Reminded { slot: named }),
+        (at(1, 552), What::PutOff { slot: named, minutes: 10 }),
+    ]);
+    assert_eq!((told.reminded[&named], told.put_off[&named]), (at(1, 540), at(1, 562)));
+}
+
+#[test]
+fn every_entry_makes_its_day_seen_and_another_plans_none() {
+    let entry = |n, day, plan| Entry { n, plan, at: at(day, 600), what: What::Opened };
+    let log = Log { id: PHONE, entries: vec![entry(1, 0, PLAN), entry(2, 3, PlanId([9; 8]))] };
+    assert_eq!(History::fold(&log, PLAN).seen, [start()].into());
+}
+
+#[test]
+fn answers_keep_their_entrys_number_and_the_highest_counter_counts() {
+    let pain = What::Pain { complaint: BACK, score: 6, after: Some(RunId(1)) };
+    let told = history(vec![(at(0, 600), What::Sealed { counter: 3 }), (at(0, 601), pain), (at(0, 602), What::Sealed { counter: 2 })]);
+    assert_eq!((told.counter, told.pain[0].n, told.pain[0].after), (3, 2, Some(RunId(1))));
+    assert!(told.pain_on(start(), BACK) && !told.pain_on(start(), ComplaintId(9)));
+}
+
+#[test]
+fn repetitions_that_all_failed_were_tried() {
+    let mut reps = plan().items[2].clone();
+    reps.schedule = item().schedule;
+    let named = slots::of_item(&reps, start(), &zone())[0];
+    let failed = Run {
+        item: reps.id,
+        dose: reps.dose,
+        slot: Some(named.slot),
+        doing: Doing::Reps(vec![Counted { leg: None, done: 0, failed: 3 }]),
+        ..run(1, at(0, 545), None, &[])
+    };
+    let told = history(vec![(at(0, 545), What::Run(failed))]);
+    assert_eq!(told.mark(&named, &reps, at(1, 0)), Mark::Partly(Share { done: 0, of: 16 }));
+}
