@@ -1,2 +1,42 @@
-//! Demo simulator.
-fn main() {}
+//! Makes the demo: an invented clinic with six patients under codes and six weeks of history.
+//!
+//! People behave by chance, from a fixed seed; everything they do goes through the same functions as real use: cards are
+//! issued and taken, runs begun and logged, summaries sealed and received.
+#![forbid(unsafe_code)]
+
+mod day;
+mod people;
+mod scenario;
+
+use clap::Parser;
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+/// Makes the demo's data folders.
+#[derive(Parser)]
+struct Args {
+    /// The folder for all data folders; must not hold any yet
+    out: PathBuf,
+    /// The day of the next visit, up to which the history goes [default: today]
+    #[arg(long)]
+    until: Option<chrono::NaiveDate>,
+    /// The zone in which everybody lives
+    #[arg(long, default_value = "Europe/Vienna")]
+    zone: chrono_tz::Tz,
+    /// Chance starts from here
+    #[arg(long, default_value_t = 20)]
+    seed: u64,
+}
+
+fn main() -> ExitCode {
+    let args = Args::parse();
+    let today = actions::Clock::system().moment().now.date();
+    match scenario::make(&args.out, args.until.unwrap_or(today), args.zone, args.seed) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(failure) => {
+            let refusal = words::Words::new(words::Lang::En).failure(&failure);
+            eprintln!("{} {}", refusal.fault, refusal.advice);
+            ExitCode::FAILURE
+        }
+    }
+}

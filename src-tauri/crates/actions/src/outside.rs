@@ -66,7 +66,7 @@ pub(crate) fn saves(home: &Path) -> PathBuf {
 }
 
 /// Makes a folder that a person named, if it is not there yet.
-pub(crate) fn folder(path: &Path) -> Answer<()> {
+pub fn folder(path: &Path) -> Answer<()> {
     store::files::make_folder(path).map_err(refuse::file)
 }
 

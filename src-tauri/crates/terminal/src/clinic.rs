@@ -97,9 +97,10 @@ fn receive(house: &mut House, files: Vec<(String, Answer<Vec<u8>>)>, out: &mut O
 fn review(house: &House, moment: &Moment, code: &str, form: Form, out: &mut Out) -> Done {
     let page = reviewing::page(house, moment, code)?;
     if form == Form::Json || out.json() {
-        println!("{}", outside::review_json(&page));
+        out.print(&format!("{}\n", outside::review_json(&page)));
     } else {
-        print!("{}", out.words.review_text(&page));
+        let text = out.words.review_text(&page);
+        out.print(&text);
     }
     Ok(true)
 }
@@ -107,6 +108,6 @@ fn review(house: &House, moment: &Moment, code: &str, form: Form, out: &mut Out)
 fn identity(house: &House, out: &mut Out) -> Done {
     let identity = door::identity(house)?;
     eprintln!("{}", out.words.text(words::Key::IdentityWarning));
-    println!("{}", identity.expose_the_identity_for_printing());
+    out.print(&format!("{}\n", identity.expose_the_identity_for_printing()));
     Ok(true)
 }

@@ -9,14 +9,14 @@ use chrono::Duration;
 /// An example plan runs for six weeks.
 const PLAN_DAYS: i64 = 42;
 
-pub fn run(what: &Example, clock: &Clock, _: &mut Out) -> Done {
+pub fn run(what: &Example, clock: &Clock, out: &mut Out) -> Done {
     let moment = clock.moment();
     match what {
-        Example::Plan => print!("{}", format::plan_file::example(moment.now.date() + Duration::days(PLAN_DAYS))),
+        Example::Plan => out.print(&format::plan_file::example(moment.now.date() + Duration::days(PLAN_DAYS))),
         Example::Runs { start } => {
             let noon = start.and_hms_opt(12, 0, 0).unwrap_or_default().and_utc().timestamp();
             let offset = chrono::FixedOffset::east_opt(moment.zone.at(noon)).map(|offset| offset.to_string());
-            print!("{}", format::runs_file::example(*start, &offset.unwrap_or_else(|| "+00:00".into())));
+            out.print(&format::runs_file::example(*start, &offset.unwrap_or_else(|| "+00:00".into())));
         }
     }
     Ok(true)

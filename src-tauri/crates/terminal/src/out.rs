@@ -31,6 +31,11 @@ impl Out {
         let _ = writeln!(std::io::stdout(), "{line}");
     }
 
+    /// Text as it is.
+    pub fn print(&mut self, text: &str) {
+        let _ = write!(std::io::stdout(), "{text}");
+    }
+
     /// A refusal: what is wrong and what to do, on stderr.
     pub fn refuse(&mut self, failure: &Failure) {
         let refusal = self.words.failure(failure);

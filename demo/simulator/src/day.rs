@@ -1,0 +1,151 @@
+//! One person's day as deeds.
+
+use crate::people::Person;
+use chrono::NaiveDate;
+use exercises::catalogue::Dose;
+use exercises::plan::{Item, Leg, Plan};
+use exercises::run::TrialEnd;
+use exercises::slots::{self, Slot};
+use exercises::time::{Offsets, Stamp};
+use format::runs_file::{Deed, Did, Parts};
+use rand::Rng;
+use rand::rngs::StdRng;
+use rand::seq::SliceRandom;
+
+/// What is asked of a person on one day.
+pub struct Day<'a> {
+    /// Who.
+    pub person: &'a Person,
+    /// The plan in force.
+    pub plan: &'a Plan,
+    /// The date.
+    pub date: NaiveDate,
+    /// Days since the plan's start.
+    pub number: u16,
+    /// Where.
+    pub zone: &'a Offsets,
+    /// When the card in force was taken.
+    pub taken: Stamp,
+    /// Whether balance is held back since an alarm.
+    pub balance_held_back: bool,
+    /// Which of the person's devices is at hand at that hour.
+    pub device: fn(devices: usize, hour: u16) -> usize,
+}
+
+impl Day<'_> {
+    /// The day's deeds, each with the device on which it is logged.
+    pub fn deeds(&self, chance: &mut StdRng) -> Vec<(usize, Deed)> {
+        let mut deeds = Vec::new();
+        for slot in slots::of_day(self.plan, self.date, self.zone, self.taken) {
+            deeds.extend(self.at_slot(&slot, chance));
+        }
+        if !deeds.is_empty() || chance.gen_bool(0.7) {
+            deeds.extend(self.morning(chance));
+            deeds.extend(self.evening(chance));
+        }
+        deeds.sort_by_key(|(_, deed)| deed.at);
+        deeds
+    }
+
+    fn at_slot(&self, slot: &Slot, chance: &mut StdRng) -> Option<(usize, Deed)> {
+        let (due, item) = (slot.due?, self.plan.item(slot.slot.item)?);
+        let hour = slot.minute / 60;
+        let held_back = self.balance_held_back && matches!(item.dose, Dose::Balance { .. });
+        let trouble = self.person.trouble.filter(|(day, _, during)| *day == self.number && *during == item.id.0);
+        let at = due.plus_ms(chance.gen_range(20_000..1_500_000));
+        let device = (self.device)(self.person.devices.len(), hour);
+        if held_back {
+            return None;
+        }
+        if let (Some((_, trouble, _)), true) = (trouble, hour >= 12) {
+            return Some((device, deed(at, Did::Trouble { trouble, item: Some(item.id) })));
+        }
+        if chance.gen_bool((self.person.keeps)(self.number, hour).clamp(0.0, 1.0)) {
+            let live = chance.gen_bool(0.97) || matches!(item.dose, Dose::Balance { .. });
+            return Some((device, deed(at, Did::Run { item: item.id, live, parts: self.parts(item, chance) })));
+        }
+        let reason = *self.person.reasons.choose(chance)?;
+        chance.gen_bool(0.25).then(|| (device, deed(at, Did::LeftOut { item: item.id, reason })))
+    }
+
+    fn parts(&self, item: &Item, chance: &mut StdRng) -> Parts {
+        let legs = item.side.in_turn();
+        match item.dose {
+            Dose::Hold { repetitions, hold_s, .. } => {
+                let asked = usize::from(repetitions) * legs.len();
+                let done = if chance.gen_bool(0.9) { asked } else { asked - 1 };
+                let whole = u32::from(hold_s) * 1000;
+                let held = |_| if chance.gen_bool(0.95) { whole } else { chance.gen_range(whole / 3..whole) };
+                Parts::Held((0..done).map(held).collect())
+            }
+            Dose::Reps { sets, repetitions, .. } => {
+                let set = |_| {
+                    let failed = u8::from(chance.gen_bool(0.2));
+                    (repetitions - failed, failed)
+                };
+                Parts::Counted((0..usize::from(sets) * legs.len()).map(set).collect())
+            }
+            Dose::Balance { trials, target_s, .. } => {
+                let legs = legs.iter().flatten().flat_map(|leg| std::iter::repeat_n(*leg, trials.into()));
+                Parts::Trials(legs.map(|leg| self.trial(leg, target_s, chance)).collect())
+            }
+        }
+    }
+
+    /// The right leg is the steadier one in this scenario. Times scatter widely from trial to trial, as they do in life.
+    fn trial(&self, leg: Leg, target_s: u16, chance: &mut StdRng) -> (Leg, u32, TrialEnd) {
+        let able = (self.person.stance)(self.number) * if leg == Leg::Right { 1.9 } else { 1.0 };
+        let seconds = able * chance.gen_range(0.75..1.25);
+        if seconds >= f64::from(target_s) {
+            (leg, u32::from(target_s) * 1000, TrialEnd::Target)
+        } else {
+            (leg, (seconds * 1000.0) as u32, TrialEnd::Touch)
+        }
+    }
+
+    /// "Settled by this morning?", where it is answered: sore mornings belong to sore days.
+    fn morning(&self, chance: &mut StdRng) -> Vec<(usize, Deed)> {
+        let home = self.person.devices.len() - 1;
+        let Some(at) = self.clock(7, chance.gen_range(5..25)) else { return Vec::new() };
+        if self.number == 0 || at.utc_ms < self.taken.utc_ms || !chance.gen_bool(0.8) {
+            return Vec::new();
+        }
+        let settled = (self.person.pain)(self.number) < 6.0 || chance.gen_bool(0.3);
+        let complaints = self.plan.complaints.iter();
+        complaints.map(|c| (home, deed(at, Did::Settled { complaint: c.id, settled }))).collect()
+    }
+
+    /// Pain in the evening, named activities on Sundays.
+    fn evening(&self, chance: &mut StdRng) -> Vec<(usize, Deed)> {
+        let home = self.person.devices.len() - 1;
+        let Some(at) = self.clock(21, chance.gen_range(0..40)) else { return Vec::new() };
+        let mut deeds = Vec::new();
+        if chance.gen_bool(0.85) {
+            let pain = ((self.person.pain)(self.number) + chance.gen_range(-0.9..0.9)).round().clamp(0.0, 10.0) as u8;
+            let complaints = self.plan.complaints.iter();
+            deeds.extend(complaints.map(|c| (home, deed(at, Did::Pain { complaint: c.id, score: pain }))));
+        }
+        if chrono::Datelike::weekday(&self.date) == chrono::Weekday::Sun {
+            let able = |chance: &mut StdRng| {
+                ((self.person.ability)(self.number) + chance.gen_range(-0.6..0.6)).round().clamp(0.0, 10.0) as u8
+            };
+            let activities = self.plan.activities.iter();
+            let rated: Vec<_> = activities.map(|a| Did::Rated { activity: a.id, score: able(chance) }).collect();
+            deeds.extend(rated.into_iter().map(|did| (home, deed(at, did))));
+        }
+        deeds
+    }
+
+    fn clock(&self, hour: u32, minute: u32) -> Option<Stamp> {
+        use exercises::time::Wall;
+        match self.zone.resolve(self.date.and_hms_opt(hour, minute, 0)?) {
+            Wall::Once(at) | Wall::Twice(at) => Some(at),
+            Wall::Never => None,
+        }
+    }
+}
+
+fn deed(at: Stamp, what: Did) -> Deed {
+    Deed { line: 0, at, what }
+}
+

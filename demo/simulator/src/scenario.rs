@@ -1,0 +1,152 @@
+//! The whole scenario: visit, six weeks at home, and the summaries on the clinician's desk.
+
+use crate::day::Day;
+use crate::people::{PEOPLE, Person};
+use actions::clinic::{door, drafting, issuing, patients, receiving};
+use actions::patient::{deeds, sealing, taking};
+use actions::{Answer, House, Moment, clock, outside};
+use chrono::{Duration, NaiveDate, NaiveTime};
+use chrono_tz::Tz;
+use exercises::alarm::Scope;
+use exercises::plan::Plan;
+use exercises::time::{Stamp, Wall};
+use rand::SeedableRng;
+use rand::rngs::StdRng;
+use std::path::{Path, PathBuf};
+use wire::Failure;
+use wire::clinic::{AddPatient, AskIssue};
+use wire::house::Role;
+use wire::patient::{CardSource, SealAsk, TakeAsk};
+
+/// The invented clinic.
+pub const CLINIC: &str = "Ropewalk Practice";
+/// Its passphrase in the demo. A real clinic chooses its own, and writes it nowhere.
+pub const PASSPHRASE: &str = "plumb line and lantern";
+/// The history's length in days.
+const DAYS: i64 = 42;
+
+struct Scenario<'a> {
+    out: &'a Path,
+    start: NaiveDate,
+    until: NaiveDate,
+    place: Tz,
+}
+
+/// Makes every data folder under `out`: `clinic`, and one for each device.
+pub fn make(out: &Path, until: NaiveDate, place: Tz, seed: u64) -> Answer<()> {
+    let scenario = Scenario { out, start: until - Duration::days(DAYS), until, place };
+    let mut clinic = House::open(&out.join("clinic"), true)?;
+    door::start(&mut clinic, CLINIC, PASSPHRASE.to_owned())?;
+    outside::write(&out.join("passphrase.txt"), format!("{PASSPHRASE}\n").as_bytes())?;
+    for (number, person) in PEOPLE.iter().enumerate() {
+        patients::add(&mut clinic, &AddPatient { code: person.code.to_owned(), name: None })?;
+        let mut chance = StdRng::seed_from_u64(seed + number as u64);
+        scenario.live(&mut clinic, person, &mut chance)?;
+    }
+    Ok(())
+}
+
+impl Scenario<'_> {
+    /// One person: the first card, six weeks, perhaps a second card, and the summaries.
+    fn live(&self, clinic: &mut House, person: &Person, chance: &mut StdRng) -> Answer<()> {
+        let mut devices = self.devices(person)?;
+        let review = self.until.max(self.start + Duration::days(1));
+        let text = person.plan.replace("REVIEW", &review.to_string());
+        let plan = format::plan_file::read(&text, self.start).map_err(|fault| outside::not_understood(person.code, fault))?;
+        let mut plan = self.visit(clinic, person, &mut devices, self.start, plan)?;
+        let mut taken = self.moment(self.start, 8, 40).now;
+        let mut held_back = false;
+        for number in 0..=DAYS as u16 {
+            let date = self.start + Duration::days(number.into());
+            if person.second_card == Some(number) {
+                self.hand_over(clinic, person, &mut devices, date - Duration::days(1))?;
+                let next = drafting::draft(clinic, &self.moment(date, 8, 30), person.code)?.plan;
+                let next = Plan { review, ..self.second(&plan, next) };
+                plan = self.visit(clinic, person, &mut devices, date, next)?;
+                taken = self.moment(date, 8, 40).now;
+            }
+            let zone = self.moment(date, 12, 0).zone;
+            let balance_held_back = held_back;
+            let day = Day { person, plan: &plan, date, number, zone: &zone, taken, balance_held_back, device };
+            let last = self.moment(self.until, 8, 0).now;
+            for (device, deed) in day.deeds(chance).into_iter().filter(|(_, deed)| deed.at < last) {
+                deeds::record(&mut devices[device], None, &zone, person.code, std::slice::from_ref(&deed))?;
+            }
+            held_back |= person.trouble.is_some_and(|(day, trouble, _)| day == number && trouble.scope() == Scope::Balance);
+        }
+        self.hand_over(clinic, person, &mut devices, self.until)
+    }
+
+    fn devices(&self, person: &Person) -> Answer<Vec<House>> {
+        let open = |name: &&str| {
+            let mut house = House::open(&self.out.join(name), true)?;
+            house.choose(Role::Patient)?;
+            Ok(house)
+        };
+        person.devices.iter().map(open).collect()
+    }
+
+    /// What the clinician keeps and changes at the second visit: today's ratings and stance times, a little more to do.
+    fn second(&self, first: &Plan, next: Plan) -> Plan {
+        let baselines = first.baselines.iter().map(|b| exercises::plan::StanceBaseline { tenths: b.tenths.max(180), ..*b });
+        let mut plan = Plan { absent: first.absent.clone(), baselines: baselines.collect(), ..next };
+        plan.complaints.iter_mut().for_each(|complaint| complaint.pain = Some(4));
+        plan.activities.iter_mut().for_each(|activity| activity.rating = Some(6));
+        for item in &mut plan.items {
+            if let exercises::catalogue::Dose::Reps { repetitions, .. } = &mut item.dose {
+                *repetitions += 2;
+            }
+        }
+        plan
+    }
+
+    /// A visit: the clinician issues a card, every device takes it.
+    fn visit(&self, clinic: &mut House, person: &Person, devices: &mut [House], day: NaiveDate, plan: Plan) -> Answer<Plan> {
+        let ask = AskIssue { code: person.code.to_owned(), plan };
+        let folder = self.out.join("cards").join(format!("{}-{day}", person.code));
+        let issued = issuing::issue(clinic, &self.moment(day, 8, 30), &ask, Some(&folder))?;
+        for house in devices {
+            let source = CardSource::Text(issued.text.clone());
+            taking::take(house, &self.moment(day, 8, 40), &TakeAsk { source, agreed: Vec::new() })?;
+        }
+        Ok(issued.plan)
+    }
+
+    /// Every device seals its summary, the clinic receives them.
+    fn hand_over(&self, clinic: &mut House, person: &Person, devices: &mut [House], until: NaiveDate) -> Answer<()> {
+        let moment = self.moment(until, 8, 5);
+        for (house, name) in devices.iter_mut().zip(person.devices) {
+            let plan = actions::patient::plans::one(house, None)?.plan().id;
+            let path = self.out.join("summaries").join(format!("{name}-{until}.age"));
+            outside::folder(&self.out.join("summaries"))?;
+            sealing::seal(house, &moment, &SealAsk { plan, from: None, until, note: None }, Some(&path))?;
+            receive(clinic, &path)?;
+        }
+        Ok(())
+    }
+
+    fn moment(&self, day: NaiveDate, hour: u32, minute: u32) -> Moment {
+        let local = day.and_time(NaiveTime::from_hms_opt(hour, minute, 0).unwrap_or_default());
+        let around = clock::at(local.and_utc().timestamp_millis(), self.place);
+        let now: Stamp = match around.zone.resolve(local) {
+            Wall::Once(at) | Wall::Twice(at) => at,
+            Wall::Never => around.now,
+        };
+        Moment { now, zone: around.zone }
+    }
+}
+
+/// At work until five, at home afterwards.
+fn device(devices: usize, hour: u16) -> usize {
+    if hour >= 18 || hour < 8 { devices - 1 } else { 0 }
+}
+
+fn receive(clinic: &mut House, path: &PathBuf) -> Answer<()> {
+    let bytes = outside::read(path, outside::MOST_SUMMARY);
+    let receipts = receiving::receive(clinic, vec![(path.display().to_string(), bytes)])?;
+    let refused = receipts.into_iter().find_map(|receipt| match receipt.outcome {
+        wire::clinic::Outcome::Refused(failure) => Some(failure),
+        _ => None,
+    });
+    refused.map_or(Ok(()), Err::<(), Failure>)
+}
