@@ -230,3 +230,6 @@ fn delays(history: &History, (from, until): (u16, u16), days: &Days) -> Vec<Week
     });
     all.collect()
 }
+
+#[cfg(test)]
+mod tests;

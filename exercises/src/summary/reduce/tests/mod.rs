@@ -1,0 +1,63 @@
+//! A log reduced, by example and by law.
+
+mod examples;
+mod laws;
+
+use super::*;
+use crate::history::History;
+use crate::id::EntryRef;
+use crate::log::{Entry, Log, What};
+use crate::plan::Plan;
+use crate::review::samples::{HOLD, PHONE, PLAN, catalogue, plan, start};
+use crate::run::{Held, RunEnd};
+use crate::slots::SlotRef;
+
+fn zone() -> Offsets {
+    Offsets::fixed(3600)
+}
+
+/// The wall clock's minute of a day, counted from the plan's start.
+fn at(day: i64, minute: i64) -> Stamp {
+    let midnight = (start() + chrono::Duration::days(day)).and_time(chrono::NaiveTime::MIN).and_utc();
+    zone().stamp(midnight.timestamp_millis() + (minute * 60 - 3600) * 1000)
+}
+
+fn fold(what: &[(Stamp, What)]) -> History {
+    let entries = (1..).zip(what).map(|(n, (at, what))| Entry { n, plan: PLAN, at: *at, what: what.clone() });
+    History::fold(&Log { id: PHONE, entries: entries.collect() }, PLAN)
+}
+
+fn taken(revision: u16) -> What {
+    What::Taken { revision, agreed: Vec::new() }
+}
+
+fn slot(day: i64, number: u8) -> SlotRef {
+    SlotRef { day: start() + chrono::Duration::days(day), item: HOLD, number }
+}
+
+/// A run of the hold with so many whole holds of three.
+fn run(n: u32, started: Stamp, slot: Option<SlotRef>, whole: usize) -> Run {
+    let item = plan().items[0].clone();
+    Run {
+        id: RunId(n),
+        item: HOLD,
+        exercise: item.exercise,
+        rung: item.rung,
+        dose: item.dose,
+        slot,
+        started,
+        live: true,
+        end: if whole == 3 { RunEnd::Completed } else { RunEnd::Stopped },
+        paused_ms: 0,
+        interruptions: Vec::new(),
+        doing: Doing::Hold(vec![Held { leg: None, held_ms: 10_000 }; whole]),
+    }
+}
+
+/// The summary of days `from` to `until`, sealed at `now`.
+fn sealed(what: &[(Stamp, What)], plans: &[Plan], (from, until): (i64, i64), now: Stamp) -> Option<Summary> {
+    let revisions = plans.iter().map(|plan| (plan.revision, plan.clone())).collect();
+    let day = |number| start() + chrono::Duration::days(number);
+    let period = Period { from: day(from), until: day(until) };
+    reduce(&fold(what), &revisions, &catalogue(), PHONE, period, now, &zone(), 1, None)
+}
