@@ -148,9 +148,10 @@ impl History {
         self.excused.iter().rev().find(|(from, until, _)| (*from..=*until).contains(&day)).map(|(_, _, why)| *why)
     }
 
-    /// Whether any stretch of the day at `at` already carries a rating of `complaint`.
+    /// Whether pain of `complaint` was answered after any run of `day`. A rating that the person gave before it says nothing
+    /// about pain during.
     pub fn pain_on(&self, day: NaiveDate, complaint: ComplaintId) -> bool {
-        self.pain.iter().any(|rating| rating.of == complaint && rating.at.date() == day)
+        self.pain.iter().any(|rating| rating.of == complaint && rating.after.is_some() && rating.at.date() == day)
     }
 
     /// How `slot` went, as seen at `now`. A run fills its slot as far as the fullest of its runs got.

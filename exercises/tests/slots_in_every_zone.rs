@@ -121,8 +121,7 @@ fn check(zone: Tz, offsets: &Offsets, item: &Item, days: &[NaiveDate]) {
             assert_eq!(due.local(), local, "{name}: the stamp shows its own wall clock");
         }
     }
-    let open: Vec<(i64, i64)> =
-        all.iter().filter_map(|slot| Some((slot.due?.utc_ms, slot.closes?.utc_ms))).collect();
+    let open: Vec<(i64, i64)> = all.iter().filter_map(|slot| Some((slot.due?.utc_ms, slot.closes?.utc_ms))).collect();
     for (due, closes) in &open {
         assert!(due < closes && closes - due <= slots::OPEN_MINUTES * 60_000, "{name} {days:?}: open for up to an hour");
     }
@@ -191,8 +190,8 @@ fn a_leap_day_is_a_day_like_any_other() {
 
 fn any_pattern() -> impl Strategy<Value = Pattern> {
     let window = (15u16..=720, 0u16..1440, 0u16..1440).prop_map(|(minutes, from, to)| every(minutes, from, to));
-    let times = prop::collection::btree_set(0u16..1440, 1..=12)
-        .prop_map(|times| Pattern::At { times: times.into_iter().collect() });
+    let times =
+        prop::collection::btree_set(0u16..1440, 1..=12).prop_map(|times| Pattern::At { times: times.into_iter().collect() });
     prop_oneof![window, times]
 }
 

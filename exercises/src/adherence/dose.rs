@@ -89,8 +89,8 @@ mod tests {
     use super::super::samples::{EXCUSED, LEFT_OUT, PARTLY, day, slot, unseen};
     use super::*;
     use crate::catalogue::Tempo;
-    use crate::review::samples::item;
     use crate::plan::Side;
+    use crate::review::samples::item;
     use crate::run::Share;
 
     #[test]

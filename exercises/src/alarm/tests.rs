@@ -21,7 +21,9 @@ fn each_trouble_reaches_as_far_as_it_should() {
     let all = vec![HOLD, BALANCE, REPS];
     for trouble in Trouble::ALL {
         let (during_hold, outside) = match trouble {
-            Trouble::HeartOrBreath | Trouble::HeadOrNeck | Trouble::Nerve | Trouble::BladderOrBowel => (all.clone(), all.clone()),
+            Trouble::HeartOrBreath | Trouble::HeadOrNeck | Trouble::Nerve | Trouble::BladderOrBowel => {
+                (all.clone(), all.clone())
+            }
             Trouble::Fell | Trouble::NearlyFell => (vec![BALANCE], vec![BALANCE]),
             Trouble::TooMuchPain | Trouble::Other => (vec![HOLD], all.clone()),
         };

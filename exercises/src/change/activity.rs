@@ -137,7 +137,8 @@ mod tests {
 
     #[test]
     fn an_activity_that_was_not_rated_again_stays_out_of_the_mean() {
-        let changes = [activity_change(Some(0), &[]), activity_change(Some(4), &[(7, 6)]), activity_change(Some(4), &[(7, 6)])];
+        let changes =
+            [activity_change(Some(0), &[]), activity_change(Some(4), &[(7, 6)]), activity_change(Some(4), &[(7, 6)])];
         let got = together(&changes).expect("two of three");
         assert_eq!((got.activities, got.base, got.now), (2, 4.0, 6.0));
     }

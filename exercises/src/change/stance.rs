@@ -69,8 +69,7 @@ pub fn stance_day(day: u16, times: &[f64], target_s: u16) -> Option<StanceDay> {
 
 /// The word for a series of days, oldest first, one a day. `age` opens the published yardstick from 60 years on.
 pub fn stance_change(conditions: &Conditions, days: &[StanceDay], age: Option<AgeBand>) -> StanceChange {
-    let series: Vec<DayValue> =
-        days.iter().map(|day| DayValue { day: i32::from(day.day), value: day.median_s }).collect();
+    let series: Vec<DayValue> = days.iter().map(|day| DayValue { day: i32::from(day.day), value: day.median_s }).collect();
     let stance = StanceFallback {
         sixty_or_older: age.is_some_and(|age| age >= AgeBand::From60),
         eyes_open: conditions.eyes == Eyes::Open,

@@ -46,12 +46,7 @@ pub fn compare_legs(involved: Leg, leg: OneLeg<'_>, other: OneLeg<'_>, target_s:
         (Some(one), Some(two)) => Some(one.max(two)),
         _ => None,
     };
-    let input = SymmetryInput {
-        involved_s,
-        uninvolved_s: other_s,
-        cap_s: Some(f64::from(target_s)),
-        detectable_s,
-    };
+    let input = SymmetryInput { involved_s, uninvolved_s: other_s, cap_s: Some(f64::from(target_s)), detectable_s };
     Some(SideToSide { involved, involved_s, other_s, symmetry: side_to_side(&input) })
 }
 

@@ -66,12 +66,9 @@ fn mark(what: Vec<(Stamp, What)>, minute: i64) -> Mark {
 
 #[test]
 fn a_slot_comes_opens_and_passes_by() {
-    for (minute, expected) in [
-        (9 * 60 - 1, Mark::ToCome),
-        (9 * 60, Mark::Due),
-        (10 * 60 - 1, Mark::Due),
-        (10 * 60, Mark::PassedBy),
-    ] {
+    for (minute, expected) in
+        [(9 * 60 - 1, Mark::ToCome), (9 * 60, Mark::Due), (10 * 60 - 1, Mark::Due), (10 * 60, Mark::PassedBy)]
+    {
         assert_eq!(mark(Vec::new(), minute), expected, "{minute}");
     }
 }
@@ -115,7 +112,8 @@ fn what_was_done_goes_before_what_was_said() {
     let named = slot(1, 0).slot;
     let out = |reason| (at(1, 9 * 60), What::LeftOut { slot: named, reason });
     assert_eq!(mark(vec![out(Barrier::NoTime), out(Barrier::Unwell)], 9 * 60 + 30), Mark::LeftOut(Barrier::Unwell));
-    let excused = (at(1, 8 * 60), What::Excused { from: start(), until: start() + chrono::Duration::days(1), why: Excuse::Ill });
+    let excused =
+        (at(1, 8 * 60), What::Excused { from: start(), until: start() + chrono::Duration::days(1), why: Excuse::Ill });
     assert_eq!(mark(vec![excused.clone()], 9 * 60), Mark::Excused(Excuse::Ill));
     assert_eq!(mark(vec![excused.clone(), out(Barrier::NoTime)], 9 * 60), Mark::LeftOut(Barrier::NoTime));
     let run = (at(1, 9 * 60 + 1), done(at(1, 9 * 60 + 1), &slot(1, 0)));
@@ -125,7 +123,8 @@ fn what_was_done_goes_before_what_was_said() {
 #[test]
 fn excused_days_have_a_first_and_a_last() {
     let why = Excuse::Travelling;
-    let excused = What::Excused { from: start() + chrono::Duration::days(1), until: start() + chrono::Duration::days(2), why };
+    let excused =
+        What::Excused { from: start() + chrono::Duration::days(1), until: start() + chrono::Duration::days(2), why };
     let history = history(vec![(at(0, 600), excused)]);
     let told = (0..4).map(|day| history.excuse(start() + chrono::Duration::days(day)));
     assert_eq!(told.collect::<Vec<_>>(), [None, Some(why), Some(why), None]);
@@ -181,7 +180,10 @@ fn what_is_written_in_afterwards_counts_for_the_slot_it_names() {
 fn the_card_in_force_is_the_last_one_taken() {
     let told = history(vec![(at(0, 600), taken(1)), (at(5, 600), taken(2))]);
     let revision = |stamp| told.in_force(stamp).map(|taken| taken.revision);
-    assert_eq!((revision(at(0, 599)), revision(at(0, 600)), revision(at(5, 599)), revision(at(5, 600))), (None, Some(1), Some(1), Some(2)));
+    assert_eq!(
+        (revision(at(0, 599)), revision(at(0, 600)), revision(at(5, 599)), revision(at(5, 600))),
+        (None, Some(1), Some(1), Some(2))
+    );
 }
 
 #[test]
@@ -215,9 +217,15 @@ fn every_entry_makes_its_day_seen_and_another_plans_none() {
 #[test]
 fn answers_keep_their_entrys_number_and_the_highest_counter_counts() {
     let pain = What::Pain { complaint: BACK, score: 6, after: Some(RunId(1)) };
-    let told = history(vec![(at(0, 600), What::Sealed { counter: 3 }), (at(0, 601), pain), (at(0, 602), What::Sealed { counter: 2 })]);
+    let told = history(vec![
+        (at(0, 600), What::Sealed { counter: 3 }),
+        (at(0, 601), pain),
+        (at(0, 602), What::Sealed { counter: 2 }),
+    ]);
     assert_eq!((told.counter, told.pain[0].n, told.pain[0].after), (3, 2, Some(RunId(1))));
     assert!(told.pain_on(start(), BACK) && !told.pain_on(start(), ComplaintId(9)));
+    let own = What::Pain { complaint: BACK, score: 2, after: None };
+    assert!(!history(vec![(at(0, 500), own)]).pain_on(start(), BACK), "the morning's own rating is no answer after a run");
 }
 
 #[test]

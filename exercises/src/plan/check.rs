@@ -2,7 +2,7 @@
 //!
 //! Both devices ask the same question, so that a card made by another program cannot switch on what the rules hold back.
 
-use super::{AgeBand, Aftercare, Item, MAX_AFTERCARE, MAX_ITEMS, MAX_NAME, MAX_NAMED, MAX_NOTE, Pattern, Plan, Risk, Side};
+use super::{Aftercare, AgeBand, Item, MAX_AFTERCARE, MAX_ITEMS, MAX_NAME, MAX_NAMED, MAX_NOTE, Pattern, Plan, Risk, Side};
 use crate::catalogue::{Catalogue, Exercise, Eyes, Kind, Sidedness, Surface};
 use crate::id::ItemId;
 
@@ -200,7 +200,8 @@ fn stance(plan: &Plan, item: &Item, surface: Surface, eyes: Eyes) -> Vec<Problem
     let mut found = Vec::new();
     let harder = surface != Surface::Firm || eyes == Eyes::Closed;
     for leg in item.side.in_turn().iter().flatten() {
-        let firm_open = plan.baselines.iter().filter(|b| b.leg == *leg && b.surface == Surface::Firm && b.eyes == Eyes::Open);
+        let firm_open =
+            plan.baselines.iter().filter(|b| b.leg == *leg && b.surface == Surface::Firm && b.eyes == Eyes::Open);
         let times: Vec<u16> = firm_open.map(|baseline| baseline.tenths).collect();
         match times.last() {
             None => found.push(Problem::NoStanceBaseline(item.id)),

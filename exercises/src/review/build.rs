@@ -93,12 +93,7 @@ fn baselines(revisions: &BTreeMap<u16, Plan>, day_of: impl Fn(&Plan) -> u16) -> 
     all
 }
 
-fn adherence(
-    united: &United,
-    revisions: &BTreeMap<u16, Plan>,
-    newest: &Plan,
-    strings: &Strings,
-) -> Vec<ItemAdherence> {
+fn adherence(united: &United, revisions: &BTreeMap<u16, Plan>, newest: &Plan, strings: &Strings) -> Vec<ItemAdherence> {
     let in_force = newest.items.iter().map(|item| item.id);
     let told = strings.slots.iter().map(|slot| slot.item).chain(united.runs.values().map(|run| run.item));
     let items = said::once(in_force.chain(told));

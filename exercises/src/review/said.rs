@@ -28,9 +28,9 @@ pub(super) fn pain(united: &United, revisions: &BTreeMap<u16, Plan>, day_of: imp
     let told = united.pain.values().map(|rating| rating.complaint);
     let one = |complaint: ComplaintId| {
         let points = pain_points(united.pain.values().filter(|rating| rating.complaint == complaint));
-        let at_visits = revisions.values().filter_map(|plan| {
-            Some((day_of(plan), plan.complaints.iter().find(|other| other.id == complaint)?.pain?))
-        });
+        let at_visits = revisions
+            .values()
+            .filter_map(|plan| Some((day_of(plan), plan.complaints.iter().find(|other| other.id == complaint)?.pain?)));
         PainSeries { complaint, at_visits: at_visits.collect(), change: pain_over_days(&points), points }
     };
     once(named.chain(told)).into_iter().map(one).collect()
@@ -50,9 +50,7 @@ pub(super) fn activities(
         let points: Vec<(u16, u8)> = points.into_iter().collect();
         let at_visits: Vec<(u16, u8)> = revisions
             .values()
-            .filter_map(|plan| {
-                Some((day_of(plan), plan.activities.iter().find(|other| other.id == activity)?.rating?))
-            })
+            .filter_map(|plan| Some((day_of(plan), plan.activities.iter().find(|other| other.id == activity)?.rating?)))
             .collect();
         let change = activity_change(at_visits.first().map(|(_, rating)| *rating), &points);
         ActivitySeries { activity, at_visits, change, points }

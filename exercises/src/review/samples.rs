@@ -1,8 +1,8 @@
 //! An invented plan with its exercises and summaries, for the tests.
 
 use crate::catalogue::{
-    Catalogue, Dose, Exercise, ExerciseId, Eyes, Factor, Figure, Ladder, LadderId, Region, Rung, RungId, Sidedness,
-    Surface, Tempo, View,
+    Catalogue, Dose, Exercise, ExerciseId, Eyes, Factor, Figure, Ladder, LadderId, Region, Rung, RungId, Sidedness, Surface,
+    Tempo, View,
 };
 use crate::history::Mark;
 use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
@@ -198,19 +198,15 @@ pub fn run(n: u32, day: u16, item: ItemId, slot: Option<u8>) -> RunOn {
 
 /// Trials of both legs under a cap of 30 s on the firm floor with eyes open; a time of 30 s reached the cap.
 pub fn stance(left_ms: &[u32], right_ms: &[u32]) -> StanceOn {
-    let trial = |leg| move |held_ms: &u32| Trial {
-        leg,
-        held_ms: *held_ms,
-        end: if *held_ms >= 30_000 { TrialEnd::Target } else { TrialEnd::Touch },
+    let trial = |leg| {
+        move |held_ms: &u32| Trial {
+            leg,
+            held_ms: *held_ms,
+            end: if *held_ms >= 30_000 { TrialEnd::Target } else { TrialEnd::Touch },
+        }
     };
     let trials = left_ms.iter().map(trial(Leg::Left)).chain(right_ms.iter().map(trial(Leg::Right)));
-    StanceOn {
-        set_up: SetUp::OnSupport,
-        surface: Surface::Firm,
-        eyes: Eyes::Open,
-        target_s: 30,
-        trials: trials.collect(),
-    }
+    StanceOn { set_up: SetUp::OnSupport, surface: Surface::Firm, eyes: Eyes::Open, target_s: 30, trials: trials.collect() }
 }
 
 pub fn pain(n: u32, day: u16, complaint: ComplaintId, score: u8, after: Option<ItemId>) -> PainOn {

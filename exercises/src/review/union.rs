@@ -8,6 +8,9 @@ use crate::id::{EntryRef, ItemId, LogId, PlanId, RunId};
 use crate::summary::{AlarmOn, ItemDay, PainOn, RatedOn, RunOn, SettledOn, Summary, TakenOn, WeekDelay};
 use std::collections::{BTreeMap, BTreeSet};
 
+/// One item's day on one device: the device, the day, the item.
+pub type ItemDayName = (LogId, u16, ItemId);
+
 /// All summaries of one plan, united.
 #[derive(Debug, Clone, PartialEq)]
 pub struct United {
@@ -20,7 +23,7 @@ pub struct United {
     /// Days on which any device has an entry.
     pub seen: BTreeSet<u16>,
     /// Slots of each device, by day and item.
-    pub days: BTreeMap<(LogId, u16, ItemId), Vec<ItemDay>>,
+    pub days: BTreeMap<ItemDayName, Vec<ItemDay>>,
     /// Runs of each device.
     pub runs: BTreeMap<(LogId, RunId), RunOn>,
     /// Pain ratings.
@@ -132,7 +135,7 @@ impl United {
 #[derive(PartialEq)]
 struct OnDay<'a> {
     seen: bool,
-    slots: Vec<(&'a (LogId, u16, ItemId), &'a Vec<ItemDay>)>,
+    slots: Vec<(&'a ItemDayName, &'a Vec<ItemDay>)>,
     runs: Vec<(&'a (LogId, RunId), &'a RunOn)>,
     pain: Vec<(&'a EntryRef, &'a PainOn)>,
     settled: Vec<(&'a EntryRef, &'a SettledOn)>,

@@ -5,8 +5,7 @@ use crate::catalogue::Tempo;
 use crate::plan::Leg::{Left, Right};
 
 const HOLD: Dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
-const REPS: Dose =
-    Dose::Reps { sets: 2, repetitions: 8, rest_s: 60, tempo: Tempo { up_s: 2, hold_s: 0, down_s: 2 } };
+const REPS: Dose = Dose::Reps { sets: 2, repetitions: 8, rest_s: 60, tempo: Tempo { up_s: 2, hold_s: 0, down_s: 2 } };
 const BALANCE: Dose = Dose::Balance { trials: 2, target_s: 30, rest_s: 30 };
 
 fn run(dose: Dose, doing: Doing) -> Run {

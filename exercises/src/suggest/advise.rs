@@ -23,17 +23,8 @@ pub const STEP_DAYS: u16 = 7;
 
 /// What the rules propose for one item.
 pub fn advise(facts: &Facts<'_>) -> Suggestion {
-    let (advice, reason, days) = stop(facts)
-        .or_else(|| step_back(facts))
-        .unwrap_or_else(|| forward(facts));
-    Suggestion {
-        item: facts.item.id,
-        rung: facts.item.rung.clone(),
-        dose: facts.item.dose,
-        advice,
-        reason,
-        based_on: days,
-    }
+    let (advice, reason, days) = stop(facts).or_else(|| step_back(facts)).unwrap_or_else(|| forward(facts));
+    Suggestion { item: facts.item.id, rung: facts.item.rung.clone(), dose: facts.item.dose, advice, reason, based_on: days }
 }
 
 type Outcome = (Advice, Reason, Vec<u16>);

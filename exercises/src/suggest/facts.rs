@@ -3,9 +3,9 @@
 //! Only what was done and said since the card in force was taken counts: on the day of taking a later card nobody can tell
 //! what came before it, so that day is left out. Alarms count whenever they were raised, until a card clears them.
 
+use super::in_use::{in_use, same};
 use super::rising::{Rise, rise};
 use super::sessions::{Said, Session, sessions};
-use super::in_use::{in_use, same};
 use super::{Suggestion, advise, gate_open};
 use crate::adherence::SlotOn;
 use crate::alarm::{self, Trouble};
@@ -88,13 +88,7 @@ fn in_order<'a>(runs: impl Iterator<Item = &'a RunOn>) -> Vec<&'a RunOn> {
     runs
 }
 
-fn gather<'a>(
-    plan: &Plan,
-    catalogue: &'a Catalogue,
-    since: &Since<'_>,
-    slots: &[SlotOn],
-    planned: &'a Item,
-) -> Facts<'a> {
+fn gather<'a>(plan: &Plan, catalogue: &'a Catalogue, since: &Since<'_>, slots: &[SlotOn], planned: &'a Item) -> Facts<'a> {
     let runs = since.runs(planned.id);
     let item = in_use(planned, runs.last().copied());
     let at_it: Vec<&RunOn> = runs.iter().copied().filter(|run| same(&item, run)).collect();

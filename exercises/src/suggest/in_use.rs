@@ -25,7 +25,7 @@ pub(super) fn same(item: &Item, run: &RunOn) -> bool {
 
 fn dose_of(item: &Item, run: &RunOn) -> Option<Dose> {
     let sides = item.side.in_turn().len() as u32;
-    let whole = |of: u32, by: u32| (by > 0 && of % by == 0).then(|| of / by);
+    let whole = |of: u32, by: u32| (by > 0 && of.is_multiple_of(by)).then(|| of / by);
     let small = |n: u32| u8::try_from(n).ok();
     let dose = match item.dose {
         Dose::Hold { rest_s, .. } => Dose::Hold {
@@ -36,11 +36,9 @@ fn dose_of(item: &Item, run: &RunOn) -> Option<Dose> {
         Dose::Reps { sets, rest_s, tempo, .. } => {
             Dose::Reps { sets, repetitions: small(whole(run.dose.of, sides * u32::from(sets))?)?, rest_s, tempo }
         }
-        Dose::Balance { rest_s, .. } => Dose::Balance {
-            trials: small(whole(run.parts.of, sides)?)?,
-            target_s: run.stance.as_ref()?.target_s,
-            rest_s,
-        },
+        Dose::Balance { rest_s, .. } => {
+            Dose::Balance { trials: small(whole(run.parts.of, sides)?)?, target_s: run.stance.as_ref()?.target_s, rest_s }
+        }
     };
     dose.check().is_ok().then_some(dose)
 }

@@ -72,9 +72,8 @@ mod tests {
     #[test]
     fn each_week_and_the_base_need_three_ratings() {
         let full = days(&[(8, 2), (14, 5)]);
-        let without = |gone: &[u16]| -> Vec<(u16, u8)> {
-            full.iter().filter(|(day, _)| !gone.contains(day)).copied().collect()
-        };
+        let without =
+            |gone: &[u16]| -> Vec<(u16, u8)> { full.iter().filter(|(day, _)| !gone.contains(day)).copied().collect() };
         assert!(rise(&without(&[8, 9, 10, 11]), 21).is_some());
         assert_eq!(rise(&without(&[8, 9, 10, 11, 12]), 21), None);
         assert_eq!(rise(&without(&[17, 18, 19, 20, 21]), 21), None);

@@ -7,8 +7,9 @@
 //!   practice, so there it is missed only where a leg's best of the day stayed under five seconds.
 //! - Short: neither. A run that was stopped or cut off says nothing about the target.
 //!
-//! Pain is the highest rating after the item that day; where none was given after it, the highest rating that day of the
-//! complaint that it serves. The morning after is the first answer on a later day, up to the next session.
+//! Pain is the highest rating after the item that day; where none was given after it, the highest rating after another item of
+//! the complaint that it serves, for that is asked about once a day. A rating that followed no run says nothing about pain
+//! during. The morning after is the first answer on a later day, up to the next session.
 
 use crate::adherence::{AS_AGREED_PERCENT, SlotOn, count};
 use crate::catalogue::Kind;
@@ -109,9 +110,9 @@ fn missed(item: &Item, gone_through: &[&&RunOn], met: usize) -> bool {
 fn pain(item: &Item, day: u16, said: &[PainOn]) -> Option<u8> {
     let today = || said.iter().filter(|rating| rating.day == day);
     let after_it = today().filter(|rating| rating.after == Some(item.id)).map(|rating| rating.score).max();
-    let of_the_complaint =
-        || today().filter(|rating| item.serves.is_none_or(|served| rating.complaint == served)).map(|rating| rating.score).max();
-    after_it.or_else(of_the_complaint)
+    let of_the_complaint = |rating: &&PainOn| item.serves.is_none_or(|served| rating.complaint == served);
+    let after_another = || today().filter(|rating| rating.after.is_some()).filter(of_the_complaint);
+    after_it.or_else(|| after_another().map(|rating| rating.score).max())
 }
 
 fn morning(serves: Option<ComplaintId>, day: u16, next: u16, said: &[SettledOn]) -> Option<bool> {

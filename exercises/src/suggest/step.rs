@@ -86,9 +86,7 @@ pub fn next(item: &Item, ground: Ground<'_>) -> Result<Step, Hindrance> {
             let another = (repetitions < MOST_REPETITIONS).then_some(Step::Repetitions(1));
             another.filter(|step| short_enough(&step.apply(item)))
         }
-        Dose::Balance { target_s, .. } => {
-            (target_s + STEP_S <= MOST_TARGET_S).then_some(Step::TargetSeconds(STEP_S as i16))
-        }
+        Dose::Balance { target_s, .. } => (target_s + STEP_S <= MOST_TARGET_S).then_some(Step::TargetSeconds(STEP_S as i16)),
     };
     match more {
         Some(step) => Ok(step),

@@ -1,8 +1,6 @@
 //! The reduction of a log to a summary.
 
-use super::{
-    AlarmOn, ItemDay, MAX_DAYS, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, TakenOn, WeekDelay,
-};
+use super::{AlarmOn, ItemDay, MAX_DAYS, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, TakenOn, WeekDelay};
 use crate::catalogue::{Catalogue, Dose};
 use crate::history::{History, Mark};
 use crate::id::{ItemId, LogId, RunId};
@@ -70,7 +68,9 @@ pub fn reduce(
             })
             .collect(),
         rated: (history.rated.iter())
-            .filter_map(|rating| Some(RatedOn { n: rating.n, day: covers(rating.at)?, activity: rating.of, score: rating.score }))
+            .filter_map(|rating| {
+                Some(RatedOn { n: rating.n, day: covers(rating.at)?, activity: rating.of, score: rating.score })
+            })
             .collect(),
         alarms: alarms(history, plan, (from, until), &days),
         delays: delays(history, (from, until), &days),

@@ -74,7 +74,10 @@ fn an_item_must_fit_its_exercise() {
     let unknown = Problem::UnknownExercise(HOLD, "unheard-of".into());
     check(|plan| plan.items[0].exercise = id("unheard-of"), &[unknown]);
     check(|plan| plan.items[0].content = 2, &[Problem::OtherContent(HOLD, "sit-tall".into())]);
-    check(|plan| plan.items[0].rung = Some(RungId::new("firm").expect("an id")), &[Problem::UnknownRung(HOLD, "firm".into())]);
+    check(
+        |plan| plan.items[0].rung = Some(RungId::new("firm").expect("an id")),
+        &[Problem::UnknownRung(HOLD, "firm".into())],
+    );
     check(|plan| plan.items[0].rung = None, &[Problem::UnknownRung(HOLD, String::new())]);
     check(|plan| plan.items[0].side = Side::Left, &[Problem::Side(HOLD)]);
     check(|plan| balance(plan).side = Side::Neither, &[Problem::Side(BALANCE)]);
@@ -203,11 +206,7 @@ fn several_problems_are_all_named() {
         plan.items[2].side = Side::Right;
         plan.age = None;
     };
-    let expected = [
-        Problem::ReviewDate,
-        Problem::OtherContent(HOLD, "sit-tall".into()),
-        Problem::Side(REPS),
-        Problem::AgeMissing,
-    ];
+    let expected =
+        [Problem::ReviewDate, Problem::OtherContent(HOLD, "sit-tall".into()), Problem::Side(REPS), Problem::AgeMissing];
     check(spoil, &expected);
 }

@@ -9,8 +9,8 @@ use crate::id::{ActivityId, ComplaintId, EntryRef};
 use crate::log::Barrier;
 use crate::plan::{Activity, AgeBand, Leg, Plan};
 use crate::review::samples::{
-    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revisions, run, stance,
-    start, summary,
+    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revisions, run, stance, start,
+    summary,
 };
 use crate::review::{Review, StanceSeries, build};
 use crate::run::{SetUp, TrialEnd};
@@ -60,7 +60,10 @@ fn alarms_newest_first_and_cleared_by_the_newest_card() {
 #[test]
 fn a_device_whose_record_ends_earlier_is_named() {
     let review = page([plan()], &[summary(PHONE, 1, 0, 9), summary(DESK, 4, 0, 6)]);
-    assert_eq!(review.behind.iter().map(|one| (one.log, one.until)).collect::<Vec<_>>(), [(DESK, start() + Duration::days(6))]);
+    assert_eq!(
+        review.behind.iter().map(|one| (one.log, one.until)).collect::<Vec<_>>(),
+        [(DESK, start() + Duration::days(6))]
+    );
     assert_eq!(review.logs, 2);
 }
 

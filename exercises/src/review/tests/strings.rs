@@ -5,9 +5,7 @@ use crate::history::Mark;
 use crate::id::LogId;
 use crate::log::{Barrier, Excuse};
 use crate::plan::{Pattern, Plan, Schedule};
-use crate::review::samples::{
-    DESK, HOLD, PHONE, REPS, catalogue, item_day, plan, revisions, run, summary, thrice,
-};
+use crate::review::samples::{DESK, HOLD, PHONE, REPS, catalogue, item_day, plan, revisions, run, summary, thrice};
 use crate::review::{Review, build};
 use crate::run::Share;
 use crate::summary::{ItemDay, RunOn, Summary, TakenOn};
@@ -32,16 +30,7 @@ fn marks_of(review: &Review, day: u16) -> Vec<(u16, Mark)> {
 fn done_on_any_device_is_done() {
     let partly = |done| Mark::Partly(Share { done, of: 3 });
     let (left_out, excused) = (Mark::LeftOut(Barrier::NoTime), Mark::Excused(Excuse::Ill));
-    let ordered = [
-        Mark::Done,
-        partly(2),
-        partly(1),
-        left_out,
-        excused,
-        Mark::HeldBack,
-        Mark::PassedBy,
-        Mark::NoSuchHour,
-    ];
+    let ordered = [Mark::Done, partly(2), partly(1), left_out, excused, Mark::HeldBack, Mark::PassedBy, Mark::NoSuchHour];
     for (place, better) in ordered.iter().enumerate() {
         for worse in &ordered[place..] {
             for (one, other) in [(better, worse), (worse, better)] {

@@ -13,8 +13,12 @@ fn any_session() -> impl Strategy<Value = Session> {
     let reached = prop_oneof![6 => Just(Reached::Met), 1 => Just(Reached::Short), 2 => Just(Reached::Missed)];
     let morning = prop_oneof![8 => Just(Some(true)), 1 => Just(Some(false)), 1 => Just(None)];
     let pain = prop_oneof![6 => 0u8..=3, 1 => 4u8..=6];
-    (reached, prop::option::weighted(0.9, pain), morning)
-        .prop_map(|(reached, pain, morning)| Session { day: 0, reached, pain, morning })
+    (reached, prop::option::weighted(0.9, pain), morning).prop_map(|(reached, pain, morning)| Session {
+        day: 0,
+        reached,
+        pain,
+        morning,
+    })
 }
 
 fn any_sessions() -> impl Strategy<Value = Vec<Session>> {
@@ -59,7 +63,11 @@ struct Case {
 }
 
 fn any_case() -> impl Strategy<Value = Case> {
-    let marks = (prop::option::weighted(0.2, any::<bool>()), prop::option::weighted(0.3, 0u16..20), (prop::bool::weighted(0.1), any::<bool>()));
+    let marks = (
+        prop::option::weighted(0.2, any::<bool>()),
+        prop::option::weighted(0.3, 0u16..20),
+        (prop::bool::weighted(0.1), any::<bool>()),
+    );
     (any_item(), any_sessions(), marks, prop::sample::select(AgeBand::ALL.to_vec())).prop_map(
         |(item, sessions, (alarm, last_step, (rise, gate_open)), age)| Case {
             item,

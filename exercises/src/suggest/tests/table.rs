@@ -5,11 +5,9 @@ use crate::alarm::Trouble;
 use crate::catalogue::Dose;
 use crate::id::EntryRef;
 use crate::plan::{AgeBand, Item, Pattern, Side};
-use crate::review::samples::{
-    BALANCE_DOSE, HOLD_DOSE, PHONE, REPS_DOSE, catalogue, rung, thrice,
-};
-use crate::suggest::{Advice, Facts, Hindrance, Reached, Reason, Rise, Session, Step, advise, back, gate_open, next, undo};
+use crate::review::samples::{BALANCE_DOSE, HOLD_DOSE, PHONE, REPS_DOSE, catalogue, rung, thrice};
 use crate::suggest::Ground;
+use crate::suggest::{Advice, Facts, Hindrance, Reached, Reason, Rise, Session, Step, advise, back, gate_open, next, undo};
 
 const ENTRY: EntryRef = EntryRef { log: PHONE, n: 9 };
 const FIVE_MORE: Advice = Advice::Advance(Step::HoldSeconds(5));
@@ -172,8 +170,7 @@ fn pain_that_rises_for_two_weeks_steps_back() {
 fn one_step_a_week() {
     let catalogue = catalogue();
     let chosen = item(HOLD_DOSE);
-    let stepped =
-        |day: u16| Facts { last_step: Some(day), ..facts(&catalogue, &chosen, &[met(17, 0), met(19, 0)]) };
+    let stepped = |day: u16| Facts { last_step: Some(day), ..facts(&catalogue, &chosen, &[met(17, 0), met(19, 0)]) };
     check(&stepped(14), Advice::Keep, Reason::StepThisWeek { stepped: 14 });
     check(&stepped(13), FIVE_MORE, Reason::MetTwice);
 }
@@ -238,10 +235,7 @@ fn the_order_of_steps_forward() {
 #[test]
 fn what_is_due_every_hour_stays_within_two_minutes_of_work() {
     let catalogue = catalogue();
-    let hourly = |repetitions, hold_s| Item {
-        schedule: thrice(),
-        ..item(Dose::Hold { repetitions, hold_s, rest_s: 5 })
-    };
+    let hourly = |repetitions, hold_s| Item { schedule: thrice(), ..item(Dose::Hold { repetitions, hold_s, rest_s: 5 }) };
     for (row, step) in [
         (hourly(5, 15), Ok(Step::HoldSeconds(5))),
         (hourly(6, 15), Ok(Step::HoldSeconds(5))),

@@ -6,8 +6,8 @@ use crate::history::Mark;
 use crate::id::EntryRef;
 use crate::plan::{Item, Leg, Plan};
 use crate::review::samples::{
-    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revisions, run, rung,
-    settled, stance, summary,
+    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revisions, run, rung, settled,
+    stance, summary,
 };
 use crate::review::{self, Review};
 use crate::run::{RunEnd, Share};
@@ -170,15 +170,19 @@ fn the_morning_after_is_found_up_to_the_next_session() {
 }
 
 #[test]
-fn the_days_rating_of_the_complaint_stands_in_for_one_after_the_item() {
+fn a_rating_after_another_item_of_the_complaint_stands_in() {
     let mut told = reps_on(&[3, 5]);
-    told.pain.iter_mut().for_each(|rating| rating.after = None);
+    told.pain.iter_mut().for_each(|rating| rating.after = Some(HOLD));
     told.pain[1].score = 4;
     let got = of(&build([plan()], &[told.clone()]), REPS);
     assert_eq!(got.reason, Reason::PainBetween { score: 4 });
-    told.pain[1].complaint = ANKLE;
-    let got = of(&build([plan()], &[told]), REPS);
+    let mut other = told.clone();
+    other.pain[1].complaint = ANKLE;
+    let got = of(&build([plan()], &[other]), REPS);
     assert_eq!(got.reason, Reason::PainUnanswered, "another complaint says nothing");
+    told.pain[1] = pain(102, 5, BACK, 0, None);
+    let got = of(&build([plan()], &[told]), REPS);
+    assert_eq!(got.reason, Reason::PainUnanswered, "a rating without a run says nothing about pain during");
 }
 
 #[test]
@@ -239,7 +243,8 @@ fn pain_that_rose_over_two_weeks_steps_back() {
     let with = |late: u8| {
         let mut told = reps_on(&[1, 2]);
         told.until = 21;
-        told.pain = (0u32..).zip(0..=21u16).map(|(n, day)| pain(n, day, BACK, if day <= 7 { 2 } else { late }, None)).collect();
+        told.pain =
+            (0u32..).zip(0..=21u16).map(|(n, day)| pain(n, day, BACK, if day <= 7 { 2 } else { late }, None)).collect();
         of(&build([plan()], &[told]), REPS)
     };
     assert!(matches!(with(4).reason, Reason::PainRising(_)));

@@ -85,12 +85,8 @@ fn two_cards_on_one_day_each_keep_their_part() {
         (at(2, 10 * 60 + 30), taken(2)),
     ];
     let summary = sealed(&what, &[plan(), second()], (2, 3), at(3, 23 * 60)).expect("a period");
-    let told: Vec<(u16, u16, Vec<(u8, Mark)>)> = summary
-        .days
-        .iter()
-        .filter(|one| one.item == HOLD)
-        .map(|one| (one.day, one.revision, one.slots.clone()))
-        .collect();
+    let of_hold = summary.days.iter().filter(|one| one.item == HOLD);
+    let told: Vec<_> = of_hold.map(|one| (one.day, one.revision, one.slots.clone())).collect();
     let passed = |numbers: &[u8]| numbers.iter().map(|number| (*number, Mark::PassedBy)).collect::<Vec<_>>();
     let before = vec![(0, Mark::Done), (1, Mark::PassedBy)];
     assert_eq!(told, [(2, 1, before), (2, 2, passed(&[0, 1])), (3, 2, passed(&[0, 1]))]);
