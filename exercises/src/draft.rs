@@ -15,7 +15,7 @@ use crate::id::ItemId;
 use crate::plan::{Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Plan, Schedule, Side};
 
 pub use dose::{stepped, with};
-pub use named::{cut, Used};
+pub use named::{Used, cut};
 pub use stance::{StanceField, tenths_of};
 pub use start::{DEFAULT_DAYS, first, next};
 pub use step::{Choices, apply};

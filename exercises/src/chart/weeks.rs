@@ -186,9 +186,10 @@ fn day_shape(day: &DayString, knots: &[Knot], x: f64, scale: &Scale) -> DayShape
         .filter(|place| matches!(sorted[*place].mark, Mark::PassedBy | Mark::Due | Mark::ToCome))
         .map(|place| gap(&at, place))
         .collect();
-    let marks = sorted.iter().zip(&at).filter_map(|(knot, y)| {
-        Some(MarkAt { y: *y, shape: Shape::of(knot.mark)?, minute: knot.minute, mark: knot.mark })
-    });
+    let marks = sorted
+        .iter()
+        .zip(&at)
+        .filter_map(|(knot, y)| Some(MarkAt { y: *y, shape: Shape::of(knot.mark)?, minute: knot.minute, mark: knot.mark }));
     DayShape { day: day.day, x, seen: true, pieces: without(whole, &gaps), marks: marks.collect() }
 }
 

@@ -39,7 +39,13 @@ pub fn stepped(dose: Dose, quantity: Quantity, up: bool) -> Dose {
     let coarse = matches!(quantity, Quantity::HoldSeconds | Quantity::RestSeconds | Quantity::TargetSeconds);
     let step = match (coarse, up) {
         (true, true) if value >= 5 => 5 - value % 5,
-        (true, false) if value > 5 => if value % 5 == 0 { 5 } else { value % 5 },
+        (true, false) if value > 5 => {
+            if value % 5 == 0 {
+                5
+            } else {
+                value % 5
+            }
+        }
         _ => 1,
     };
     with(dose, quantity, if up { value + step } else { value - step })

@@ -1,7 +1,9 @@
 //! Exercises for the tests.
 
 use super::{Draft, first};
-use crate::catalogue::{Dose, Exercise, ExerciseId, Eyes, Factor, Figure, Ladder, LadderId, Region, Rung, RungId, Sidedness, Surface, View};
+use crate::catalogue::{
+    Dose, Exercise, ExerciseId, Eyes, Factor, Figure, Ladder, LadderId, Region, Rung, RungId, Sidedness, Surface, View,
+};
 use crate::id::PlanId;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;

@@ -38,12 +38,8 @@ pub fn first(id: PlanId, clinic: &str, today: NaiveDate) -> Draft {
 /// the longest of each condition stays as an earlier visit's. A revision of the same day is a correction of the same visit:
 /// it keeps all of that. Alarms that were cleared stay cleared.
 pub fn next(last: &Plan, used: Used, clinic: &str, today: NaiveDate) -> Draft {
-    let mut plan = Plan {
-        revision: last.revision.saturating_add(1),
-        clinic: clinic.to_owned(),
-        issued: today,
-        ..last.clone()
-    };
+    let mut plan =
+        Plan { revision: last.revision.saturating_add(1), clinic: clinic.to_owned(), issued: today, ..last.clone() };
     let used = used.and(Used::of(last));
     if last.issued >= today {
         return Draft { plan, used, earlier: 0 };

@@ -205,7 +205,10 @@ fn the_next_plan_leaves_the_visit_behind_and_keeps_the_rest() {
     draft.plan.aftercare.push(Aftercare::Own("Ring on Friday".into()));
     draft.plan.review = day(12, 16);
     let later = next(&draft.plan, draft.used, "Bridge Street", day(12, 16)).plan;
-    assert_eq!((later.revision, later.start, later.issued, later.review), (2, day(11, 25), day(12, 16), chrono::NaiveDate::from_ymd_opt(2027, 1, 6).expect("a date")));
+    assert_eq!(
+        (later.revision, later.start, later.issued, later.review),
+        (2, day(11, 25), day(12, 16), chrono::NaiveDate::from_ymd_opt(2027, 1, 6).expect("a date"))
+    );
     assert_eq!((later.items.len(), later.complaints[0].pain, later.absent.len()), (1, None, 0));
     assert_eq!(later.aftercare, [Aftercare::SorenessIsUsual, Aftercare::ContactIfWorse]);
     assert_eq!(later.cleared, [entry], "an alarm that was cleared stays cleared");

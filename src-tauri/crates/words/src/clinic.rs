@@ -65,8 +65,7 @@ impl Words {
             let times = item.schedule.pattern.minutes().len() as u32;
             Some((times, times * item.dose.whole_s(exercise.side)))
         };
-        let (times, seconds) =
-            plan.items.iter().filter_map(whole).fold((0, 0), |sum, one| (sum.0 + one.0, sum.1 + one.1));
+        let (times, seconds) = plan.items.iter().filter_map(whole).fold((0, 0), |sum, one| (sum.0 + one.0, sum.1 + one.1));
         let takes = self.takes(seconds).to_lowercase();
         (times > 0).then(|| self.fill(Key::PlanDay, &[("n", &times), ("takes", &takes)]))
     }
@@ -118,7 +117,9 @@ pub enum Spot {
 pub fn spot(problem: &Problem) -> Spot {
     use exercises::plan::check::TextPlace;
     match problem {
-        Problem::AgeMissing | Problem::NotTicked(_) | Problem::NoStanceBaseline(_) | Problem::StanceTooShort(_) => Spot::Balance,
+        Problem::AgeMissing | Problem::NotTicked(_) | Problem::NoStanceBaseline(_) | Problem::StanceTooShort(_) => {
+            Spot::Balance
+        }
         Problem::Text { what: TextPlace::Complaint | TextPlace::Activity, .. } | Problem::Score => Spot::Named,
         Problem::Text { what: TextPlace::Aftercare, .. } => Spot::Aftercare,
         Problem::ReviewDate => Spot::Visit,

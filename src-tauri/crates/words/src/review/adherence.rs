@@ -95,9 +95,8 @@ impl Words {
             half.fold((0, 0), |(k, n), (_, one)| (k + one.k, n + one.n))
         };
         let (am, pm) = (sum(&|hour| hour < 12), sum(&|hour| hour >= 12));
-        (hours.len() >= HOURS && am.1 > 0 && pm.1 > 0).then(|| {
-            self.said(Say::HalfDays, &[("am_k", &am.0), ("am_n", &am.1), ("pm_k", &pm.0), ("pm_n", &pm.1)])
-        })
+        (hours.len() >= HOURS && am.1 > 0 && pm.1 > 0)
+            .then(|| self.said(Say::HalfDays, &[("am_k", &am.0), ("am_n", &am.1), ("pm_k", &pm.0), ("pm_n", &pm.1)]))
     }
 
     fn dose_kept(self, dose: DoseKept) -> String {

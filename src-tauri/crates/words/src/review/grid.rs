@@ -1,10 +1,10 @@
 //! The days' strings for a terminal: a column a day, a row a time, weeks apart.
 
 use crate::Words;
+use chrono::{Datelike, Weekday};
 use exercises::history::Mark;
 use exercises::id::ItemId;
 use exercises::review::DayString;
-use chrono::{Datelike, Weekday};
 use std::collections::BTreeSet;
 
 /// Most days that fit beside the times.

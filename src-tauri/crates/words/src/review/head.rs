@@ -90,8 +90,7 @@ impl Words {
 
     fn older_card(self, plan: Option<&Plan>, review: &Review) -> Option<String> {
         let newest = plan?.revision;
-        (review.revision < newest)
-            .then(|| self.said(Say::Revision, &[("have", &review.revision), ("newest", &newest)]))
+        (review.revision < newest).then(|| self.said(Say::Revision, &[("have", &review.revision), ("newest", &newest)]))
     }
 
     /// "Proposals by rule …".

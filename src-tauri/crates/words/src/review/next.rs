@@ -57,9 +57,7 @@ impl Words {
             }
             (Step::HoldSeconds(more), Dose::Hold { hold_s, .. }) => (Say::ToHoldSeconds, by(hold_s, *more)),
             (Step::Repetitions(more), Dose::Hold { repetitions, .. }) => (Say::ToHolds, by(repetitions.into(), *more)),
-            (Step::Repetitions(more), Dose::Reps { repetitions, .. }) => {
-                (Say::ToRepetitions, by(repetitions.into(), *more))
-            }
+            (Step::Repetitions(more), Dose::Reps { repetitions, .. }) => (Say::ToRepetitions, by(repetitions.into(), *more)),
             (Step::TargetSeconds(more), Dose::Balance { target_s, .. }) => (Say::ToTarget, by(target_s, *more)),
             (Step::Trials(more), Dose::Balance { trials, .. }) => (Say::ToTrials, by(trials.into(), *more)),
             _ => return String::new(),

@@ -38,7 +38,8 @@ fn the_whole_review_fills_every_place_and_keeps_its_width() {
 #[test]
 fn the_answers_stand_in_the_order_of_the_questions() {
     let text = EN.review_text(&page());
-    let at = |question| text.find(&EN.question(question).to_uppercase()).unwrap_or_else(|| panic!("{question:?} in\n{text}"));
+    let at =
+        |question| text.find(&EN.question(question).to_uppercase()).unwrap_or_else(|| panic!("{question:?} in\n{text}"));
     use Question::*;
     let places = [Alarms, Done, Pain, Balance, Activities, Barriers, Next, Notes].map(at);
     assert!(places.is_sorted(), "{places:?}");
@@ -70,7 +71,8 @@ fn four_weeks_of_an_invented_patient_read_as_they_went() {
 fn the_strings_show_the_hour_and_the_day_at_which_it_broke_off() {
     let text = EN.review_text(&page());
     let row = |time: &str| {
-        let line = text.lines().find(|line| line.trim_start().starts_with(time)).unwrap_or_else(|| panic!("{time} in\n{text}"));
+        let line =
+            text.lines().find(|line| line.trim_start().starts_with(time)).unwrap_or_else(|| panic!("{time} in\n{text}"));
         line.trim_start().to_owned()
     };
     assert_eq!(row("09:00"), "09:00 ●●●●●   ●●●●●   ●●●●●   ●●●●●");
@@ -125,13 +127,8 @@ fn a_step_is_told_by_what_it_leads_to() {
 fn every_reason_has_a_sentence_of_its_own() {
     let rise = exercises::suggest::Rise { base: 2.0, week_before: 4.5, last_week: 5.0 };
     let entry = exercises::id::EntryRef { log: exercises::id::LogId([1; 8]), n: 1 };
-    let hindrances = [
-        Hindrance::AtTheTop,
-        Hindrance::GateClosed,
-        Hindrance::SoftAndClosed,
-        Hindrance::EyesApart,
-        Hindrance::Unknown,
-    ];
+    let hindrances =
+        [Hindrance::AtTheTop, Hindrance::GateClosed, Hindrance::SoftAndClosed, Hindrance::EyesApart, Hindrance::Unknown];
     let mut reasons = vec![
         Reason::Alarm { entry, trouble: Trouble::Fell },
         Reason::PainTooHigh { score: 7, limit: 5 },

@@ -93,7 +93,8 @@ impl Words {
                 let Finding { word, figures } = self.stance(series);
                 sheet.line(2, &format!("{}: {}, {figures}", upper(self.leg_short(series.leg)), word.to_lowercase()));
             }
-            let sides = review.sides.iter().filter(|sides| group.legs.iter().any(|leg| leg.conditions() == sides.conditions));
+            let sides =
+                review.sides.iter().filter(|sides| group.legs.iter().any(|leg| leg.conditions() == sides.conditions));
             sides.for_each(|sides| sheet.line(2, &self.side_to_side(&sides.sides)));
         }
         self.visit_stances(&review.baselines, review.start).iter().for_each(|line| sheet.line(1, line));

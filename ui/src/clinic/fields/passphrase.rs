@@ -1,0 +1,27 @@
+//! A passphrase, hidden unless the person wants to see it.
+
+use leptos::prelude::*;
+
+/// A labelled passphrase. It may be pasted; nothing keeps it but `value`.
+#[component]
+pub fn Passphrase(
+    label: &'static str,
+    value: RwSignal<String>,
+    #[prop(into)] shown: Signal<bool>,
+    #[prop(optional)] hint: &'static str,
+) -> impl IntoView {
+    view! {
+        <label class="text">
+            <span>{label}</span>
+            <input
+                type=move || if shown.get() { "text" } else { "password" }
+                autocomplete="off"
+                autocapitalize="none"
+                spellcheck="false"
+                prop:value=value
+                on:input:target=move |event| value.set(event.target().value())
+            />
+            <small>{hint}</small>
+        </label>
+    }
+}

@@ -1,0 +1,29 @@
+//! A line of text.
+
+use leptos::prelude::*;
+
+/// A labelled line with a hint below it. `value` is what stands in it; `put` gets what is typed.
+#[component]
+pub fn Text(
+    label: &'static str,
+    #[prop(into)] value: Signal<String>,
+    put: impl Fn(String) + 'static,
+    #[prop(optional, into)] hint: Signal<String>,
+    #[prop(optional)] most: Option<usize>,
+    #[prop(optional)] decimal: bool,
+) -> impl IntoView {
+    view! {
+        <label class="text">
+            <span>{label}</span>
+            <input
+                type="text"
+                autocomplete="off"
+                inputmode=decimal.then_some("decimal")
+                maxlength=most.map(|most| most.to_string())
+                prop:value=value
+                on:input:target=move |event| put(event.target().value())
+            />
+            <small>{hint}</small>
+        </label>
+    }
+}

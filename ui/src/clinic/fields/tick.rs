@@ -1,0 +1,20 @@
+//! A box to tick.
+
+use leptos::prelude::*;
+
+/// A box with its words beside it, all of which can be pressed.
+#[component]
+pub fn Tick(
+    #[prop(into)] label: String,
+    #[prop(into)] value: Signal<bool>,
+    put: impl Fn(bool) + 'static,
+    #[prop(optional, into)] hint: String,
+) -> impl IntoView {
+    let hint = (!hint.is_empty()).then(|| view! { <small>{hint}</small> });
+    view! {
+        <label class="tick">
+            <input type="checkbox" prop:checked=value on:change:target=move |event| put(event.target().checked())/>
+            <span>{label}{hint}</span>
+        </label>
+    }
+}

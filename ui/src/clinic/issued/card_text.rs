@@ -1,0 +1,34 @@
+//! The card as text, to send by a way that the patient already uses.
+
+use leptos::html::Textarea;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use wasm_bindgen_futures::JsFuture;
+use words::Key;
+
+use crate::shared::House;
+
+/// The text, and a button that copies it; where copying is refused the text is marked instead.
+#[component]
+pub fn CardText(text: String) -> impl IntoView {
+    let house = House::here();
+    let field = NodeRef::<Textarea>::new();
+    let copied = RwSignal::new(false);
+    let stored = StoredValue::new(text.clone());
+    let copy = move |_| {
+        if let Some(field) = field.get() {
+            field.select();
+        }
+        let written = window().navigator().clipboard().write_text(&stored.get_value());
+        spawn_local(async move { drop(copied.try_set(JsFuture::from(written).await.is_ok())) });
+    };
+    view! {
+        <div class="stack">
+            <label class="text"><span>{house.text(Key::IssuedText)}</span><textarea readonly rows="4" class="code" node_ref=field prop:value=text></textarea></label>
+            <div class="row-start">
+                <button type="button" on:click=copy>{house.text(Key::IssuedCopy)}</button>
+                <p class="small soft" role="status">{move || copied.get().then(|| house.text(Key::IssuedCopied))}</p>
+            </div>
+        </div>
+    }
+}

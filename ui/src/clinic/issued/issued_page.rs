@@ -1,0 +1,51 @@
+//! The card as the patient takes it: a code to scan, and beside it everything else.
+
+use leptos::prelude::*;
+use wire::clinic::IssuedCard;
+use words::Key;
+
+use super::card_text::CardText;
+use crate::clinic::head::Head;
+use crate::clinic::room::{Page, Room};
+
+/// The issued card of the patient under `code`.
+#[component]
+pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
+    let room = Room::here();
+    let words = room.house.words();
+    let title = words.fill(Key::IssuedTitle, &[("who", &code)]);
+    let version = card.version.map(|version| words.fill(Key::IssuedVersion, &[("n", &version)]));
+    let revision = card.plan.revision;
+    let picture = match card.svg {
+        // The drawing comes from the shell, which makes it of black and white squares alone.
+        Some(svg) => {
+            view! { <div class="qr" role="img" aria-label=words.text(Key::IssuedCode) inner_html=svg></div> }.into_any()
+        }
+        None => view! { <p class="note">{words.text(Key::IssuedTooLarge)}</p> }.into_any(),
+    };
+    let line = words.fill(Key::PlanOf, &[("revision", &revision), ("who", &code)]);
+    view! {
+        <main class="screen issued">
+            <Head title line>
+                <button type="button" on:click=move |_| room.show(Page::Patients)>{words.text(Key::Close)}</button>
+            </Head>
+            <div class="two">
+                <figure>{picture}<figcaption class="small soft">{version}</figcaption></figure>
+                <div class="stack-8">
+                    <p>{words.text(Key::IssuedWhat)}</p>
+                    <p class="note">{words.text(Key::IssuedWarning)}</p>
+                    <div>
+                        <h2>{words.text(Key::Fingerprint)}</h2>
+                        <p class="fingerprint">{card.fingerprint}</p>
+                        <p class="small soft">{words.text(Key::FingerprintWhat)}</p>
+                    </div>
+                    <CardText text=card.text/>
+                    <div>
+                        <h2>{words.text(Key::IssuedFiles)}</h2>
+                        <ul class="small files">{card.files.into_iter().map(|file| view! { <li>{file}</li> }).collect_view()}</ul>
+                    </div>
+                </div>
+            </div>
+        </main>
+    }
+}

@@ -1,0 +1,6 @@
+//! A card that was issued.
+
+mod card_text;
+mod issued_page;
+
+pub use issued_page::Issued;

@@ -1,0 +1,49 @@
+//! One patient of the list.
+
+use chrono::NaiveDate;
+use leptos::prelude::*;
+use std::cmp::Ordering;
+use wire::clinic::PatientLine;
+use words::{Key, Words};
+
+use crate::clinic::room::Room;
+
+/// The code as the way to the review (to the first plan where there is none), what stands, and the next plan.
+#[component]
+pub fn Line(line: PatientLine) -> impl IntoView {
+    let room = Room::here();
+    let words = room.house.words();
+    let today = room.house.situation.with_untracked(|situation| situation.as_ref().map(|s| s.now.date()));
+    let alarms = (line.alarms > 0).then(|| words.fill(Key::AlarmsOpen, &[("n", &line.alarms)]));
+    let alarms = alarms.map(|alarms| view! { <strong class="alarms">{alarms}</strong> });
+    let has_plan = line.plan.is_some();
+    let (to_review, to_plan) = (line.code.clone(), line.code.clone());
+    let open = move |_| if has_plan { room.review(to_review.clone()) } else { room.plan(to_review.clone()) };
+    let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
+    let name = line.name.clone();
+    view! {
+        <li class="line">
+            <button type="button" class="open" on:click=open>
+                <span class="who"><b>{line.code.clone()}</b>" "{name}</span>
+                {alarms}
+                <span class="small soft">{stands(words, &line, today)}</span>
+            </button>
+            <button type="button" aria-label=format!("{next}: {}", line.code) on:click=move |_| room.plan(to_plan.clone())>{next}</button>
+        </li>
+    }
+}
+
+/// "review on 9 December; summary up to 24 November".
+fn stands(words: Words, line: &PatientLine, today: Option<NaiveDate>) -> String {
+    let Some((_, review)) = line.plan else { return words.text(Key::PlanNone).to_owned() };
+    let visit = match today.map(|today| review.cmp(&today)) {
+        Some(Ordering::Equal) => words.text(Key::ReviewToday).to_owned(),
+        Some(Ordering::Less) => words.fill(Key::ReviewWas, &[("date", &words.date(review))]),
+        _ => words.fill(Key::ReviewOn, &[("date", &words.date(review))]),
+    };
+    let summary = match line.covered_until {
+        Some(until) => words.fill(Key::SummaryUntil, &[("date", &words.date(until))]),
+        None => words.text(Key::SummaryNone).to_owned(),
+    };
+    format!("{visit}; {summary}")
+}

@@ -1,0 +1,8 @@
+//! All patients of the clinic.
+
+mod add;
+mod line;
+mod patients_page;
+mod receive;
+
+pub use patients_page::Patients;

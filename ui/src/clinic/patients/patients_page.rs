@@ -1,0 +1,72 @@
+//! The list of patients, with what comes in and who comes new beside it.
+
+use leptos::prelude::*;
+use wire::clinic::{PatientLine, ShowPatients};
+use wire::house::Door;
+use words::Key;
+
+use super::add::AddPatient;
+use super::line::Line;
+use super::receive::Receive;
+use crate::shared::line::TimeIsSet;
+use crate::shared::{Fault, House};
+
+/// From so many patients on the list can be searched.
+const MANY: usize = 7;
+
+/// All patients; those with alarms first.
+#[component]
+pub fn Patients() -> impl IntoView {
+    let house = House::here();
+    let lines = RwSignal::new(None::<Vec<PatientLine>>);
+    let look = move || house.tell::<ShowPatients>((), move |all| lines.set(Some(all)));
+    look();
+    let find = RwSignal::new(String::new());
+    let many = Memo::new(move |_| lines.with(|lines| lines.as_ref().is_some_and(|lines| lines.len() >= MANY)));
+    let found = move || {
+        let wanted = find.get().trim().to_lowercase();
+        let all = lines.get().unwrap_or_default();
+        let fits = |line: &PatientLine| {
+            format!("{} {}", line.code, line.name.as_deref().unwrap_or("")).to_lowercase().contains(&wanted)
+        };
+        all.into_iter().filter(fits).collect::<Vec<_>>()
+    };
+    let none = move || lines.with(|lines| lines.as_ref().is_some_and(Vec::is_empty));
+    view! {
+        <main class="screen patients">
+            <header class="head">
+                <div class="titles"><ClinicName/><h1>{house.text(Key::Patients)}</h1></div>
+                <Show when=move || many.get()>
+                    <input type="search" aria-label=house.text(Key::PatientsFind) placeholder=house.text(Key::PatientsFind)
+                        prop:value=find on:input:target=move |event| find.set(event.target().value())/>
+                </Show>
+            </header>
+            <TimeIsSet/>
+            <Fault/>
+            <div class="two">
+                <section aria-label=house.text(Key::Patients)>
+                    <Show when=none><p class="empty">{house.text(Key::PatientsNone)}</p></Show>
+                    <ul class="lines">
+                        <For each=found key=|line| format!("{line:?}") children=move |line| view! { <Line line/> }/>
+                    </ul>
+                </section>
+                <aside class="stack-8"><Receive received=look/><AddPatient lines/></aside>
+            </div>
+        </main>
+    }
+}
+
+/// The clinic's name and fingerprint.
+#[component]
+fn ClinicName() -> impl IntoView {
+    let house = House::here();
+    let door = move || house.situation.with(|situation| situation.as_ref().map(|situation| situation.door.clone()));
+    let line = move || {
+        let Some(Door::Open { clinic, fingerprint }) = door() else { return None };
+        let what = house.text(Key::FingerprintWhat);
+        Some(view! {
+            <p class="soft">{clinic}" · "<span title=what>{house.text(Key::Fingerprint)}" "<span class="code">{fingerprint}</span></span></p>
+        })
+    };
+    view! { {line} }
+}

@@ -1,0 +1,57 @@
+//! Sealed summaries come in.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use web_sys::HtmlInputElement;
+use wire::clinic;
+use wire::clinic::{AskReceive, Outcome, Receipt};
+use words::Key;
+
+use crate::shared::{House, file};
+
+/// A field for files, and a line for each file that says what it did. `received` is called when any came in.
+#[component]
+pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+    let house = House::here();
+    let receipts = RwSignal::new(Vec::<Receipt>::new());
+    let take = move |field: HtmlInputElement| {
+        let chosen = file::chosen(&field);
+        spawn_local(async move {
+            let (mut files, mut refused) = (Vec::new(), Vec::new());
+            for one in chosen {
+                match file::base64(&one).await {
+                    Ok(bytes) => files.push((one.name(), bytes)),
+                    Err(failure) => refused.push(Receipt { file: one.name(), outcome: Outcome::Refused(failure) }),
+                }
+            }
+            // The same file may be chosen again.
+            field.set_value("");
+            house.ask::<clinic::Receive>(AskReceive { files }, move |mut new| {
+                new.extend(refused);
+                receipts.set(new);
+                received();
+            });
+        });
+    };
+    view! {
+        <section class="sheet stack">
+            <h2>{house.text(Key::ReceiveSummaries)}</h2>
+            <p class="small soft">{house.text(Key::ReceiveWhat)}</p>
+            <label class="file">
+                <span>{house.text(Key::SealedSummaries)}</span>
+                <input type="file" multiple on:change:target=move |event| take(event.target())/>
+            </label>
+            <ul class="receipts" role="status">
+                {move || receipts.get().into_iter().map(|receipt| view! { <OneReceipt receipt/> }).collect_view()}
+            </ul>
+        </section>
+    }
+}
+
+/// What one file did.
+#[component]
+fn OneReceipt(receipt: Receipt) -> impl IntoView {
+    let refused = matches!(receipt.outcome, Outcome::Refused(_));
+    let line = House::here().words().receipt(&receipt);
+    view! { <li class:refused=refused>{line}</li> }
+}

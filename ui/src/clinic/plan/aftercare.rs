@@ -1,0 +1,80 @@
+//! What the patient reads for the first two days.
+
+use exercises::draft::cut;
+use exercises::plan::{Aftercare, MAX_AFTERCARE};
+use leptos::prelude::*;
+use words::Key;
+use words::clinic::Spot;
+
+use super::sheet::Sheet;
+use crate::clinic::fields::{Fold, Text, Tick};
+
+/// The lines that can be ticked.
+const LINES: [Aftercare; 5] = [
+    Aftercare::SorenessIsUsual,
+    Aftercare::KeepMoving,
+    Aftercare::GoEasy,
+    Aftercare::WarmthIfPleasant,
+    Aftercare::ContactIfWorse,
+];
+
+/// Ticks, and one line of the clinician's own.
+#[component]
+pub fn AftercareLines() -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let inside = Signal::derive(move || match sheet.plan(|plan| plan.aftercare.len()) {
+        0 => words.text(Key::FoldNone).to_owned(),
+        n => words.fill(Key::FoldLines, &[("n", &n)]),
+    });
+    let line = move |line: Aftercare| {
+        let (here, other) = (line.clone(), line.clone());
+        let value = Signal::derive(move || sheet.plan(|plan| plan.aftercare.contains(&here)));
+        let put = move |on| {
+            let line = line.clone();
+            sheet.edit(|draft| {
+                draft.plan.aftercare.retain(|kept| *kept != line);
+                if on {
+                    draft.plan.aftercare.push(line);
+                    draft.plan.aftercare.sort();
+                }
+            });
+        };
+        view! { <Tick label=words.aftercare(&other) value put/> }
+    };
+    let problems = move || {
+        sheet.problems_at(Spot::Aftercare).into_iter().map(|line| view! { <p class="warning">{line}</p> }).collect_view()
+    };
+    view! {
+        <Fold title=words.text(Key::Aftercare) inside>
+            <div class="ticks">{LINES.map(line).into_iter().collect_view()}</div>
+            <OwnLine/>
+            <div role="status">{problems}</div>
+        </Fold>
+    }
+}
+
+/// The clinician's own line.
+#[component]
+fn OwnLine() -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let value = Signal::derive(move || {
+        sheet.plan(|plan| {
+            plan.aftercare
+                .iter()
+                .find_map(|line| if let Aftercare::Own(text) = line { Some(text.clone()) } else { None })
+                .unwrap_or_default()
+        })
+    });
+    let put = move |text: String| {
+        let text = cut(&text, MAX_AFTERCARE);
+        sheet.edit(|draft| {
+            draft.plan.aftercare.retain(|line| !matches!(line, Aftercare::Own(_)));
+            if !text.trim().is_empty() {
+                draft.plan.aftercare.push(Aftercare::Own(text));
+            }
+        });
+    };
+    view! { <Text label=words.text(Key::AftercareOwn) value put most=MAX_AFTERCARE/> }
+}

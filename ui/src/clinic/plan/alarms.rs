@@ -1,0 +1,53 @@
+//! Alarms that no card has cleared yet.
+
+use exercises::review::ReviewAlarm;
+use leptos::prelude::*;
+use words::Key;
+
+use super::sheet::Sheet;
+use crate::clinic::fields::Tick;
+
+/// Each alarm with what happened, and a box that clears it with this card. Nothing where there is none.
+#[component]
+pub fn AlarmsToClear() -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let alarms = sheet.alarms.get_value();
+    (!alarms.is_empty()).then(|| {
+        view! {
+            <section class="stack" aria-label=words.text(Key::AlarmsToClear)>
+                <h2>{words.text(Key::AlarmsToClear)}</h2>
+                {alarms.into_iter().map(|alarm| view! { <Alarm alarm/> }).collect_view()}
+                <p class="small soft">{words.text(Key::AlarmClearWhat)}</p>
+            </section>
+        }
+    })
+}
+
+/// One alarm.
+#[component]
+fn Alarm(alarm: ReviewAlarm) -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let said = sheet.draft.with_untracked(|draft| {
+        sheet
+            .exercises
+            .with_value(|exercises| words.review_alarm(&alarm, words::review::Names::of_plan(words, &draft.plan, exercises)))
+    });
+    let entry = alarm.entry;
+    let value = Signal::derive(move || sheet.plan(|plan| plan.cleared.contains(&entry)));
+    let put = move |on| {
+        sheet.edit(|draft| {
+            draft.plan.cleared.retain(|other| *other != entry);
+            if on {
+                draft.plan.cleared.push(entry);
+            }
+        });
+    };
+    view! {
+        <div class="alarm-banner">
+            <p><strong>{said.word}</strong>" "{said.figures}</p>
+            <Tick label=words.text(Key::AlarmClear) value put/>
+        </div>
+    }
+}

@@ -1,0 +1,76 @@
+//! What balance at home asks for: shown only while a balance item is in the plan.
+
+use exercises::plan::{AgeBand, Risk};
+use leptos::prelude::*;
+use words::Key;
+use words::clinic::Spot;
+
+use super::sheet::Sheet;
+use super::stance::StanceTimes;
+use crate::clinic::fields::{Choice, Tick};
+
+/// Age, the ticked list, and today's seconds on one leg.
+#[component]
+pub fn BalanceAtHome() -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let asked = Memo::new(move |_| sheet.draft.with(|draft| sheet.exercises.with_value(|all| draft.balances(all))));
+    let problems = move || {
+        sheet.problems_at(Spot::Balance).into_iter().map(|line| view! { <li class="warning">{line}</li> }).collect_view()
+    };
+    view! {
+        <Show when=move || asked.get()>
+            <section class="sheet stack gate">
+                <h2>{words.text(Key::BalanceAtHome)}</h2>
+                <p class="small soft">{words.text(Key::BalanceAtHomeWhat)}</p>
+                <div class="when"><Age/><StanceTimes/></div>
+                <Absent/>
+                <ul role="status">{problems}</ul>
+            </section>
+        </Show>
+    }
+}
+
+/// The age band.
+#[component]
+fn Age() -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let none = (String::new(), words.text(Key::AgeNone).to_owned());
+    let bands = AgeBand::ALL.into_iter().map(|band| (format!("{band:?}"), words.age(band)));
+    let options = std::iter::once(none).chain(bands).collect::<Vec<_>>();
+    let value = Signal::derive(move || sheet.plan(|plan| plan.age.map(|band| format!("{band:?}")).unwrap_or_default()));
+    let choose = move |chosen: String| {
+        let band = AgeBand::ALL.into_iter().find(|band| format!("{band:?}") == chosen);
+        sheet.edit(|draft| draft.plan.age = band);
+    };
+    view! { <Choice label=words.text(Key::AgeBand) options value choose/> }
+}
+
+/// What was considered and is absent, line by line, or all at once.
+#[component]
+fn Absent() -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let line = move |risk: Risk| {
+        let value = Signal::derive(move || sheet.plan(|plan| plan.absent.contains(&risk)));
+        let put = move |on| {
+            sheet.edit(|draft| {
+                if on {
+                    draft.plan.absent.insert(risk)
+                } else {
+                    draft.plan.absent.remove(&risk)
+                };
+            });
+        };
+        view! { <Tick label=words.risk(risk) value put/> }
+    };
+    let all = move |_| sheet.edit(|draft| draft.plan.absent = Risk::ALL.into_iter().collect());
+    view! {
+        <fieldset class="risks">
+            <legend>{words.text(Key::RiskTitle)}</legend>
+            {Risk::ALL.map(line).into_iter().collect_view()}
+        </fieldset>
+        <button type="button" on:click=all>{words.text(Key::RiskAll)}</button>
+    }
+}

@@ -1,0 +1,72 @@
+//! The exercises at the side, by region; a press puts one into the plan.
+
+use exercises::catalogue::{Exercise, Region};
+use leptos::prelude::*;
+use words::Key;
+
+use super::sheet::Sheet;
+use crate::shared::figure::Figure;
+
+/// All regions, from the head down.
+const REGIONS: [Region; 7] =
+    [Region::NeckUpperBack, Region::Shoulder, Region::WristHand, Region::LowBack, Region::Hip, Region::Knee, Region::Ankle];
+
+/// The catalogue with a field that narrows it.
+#[component]
+pub fn Catalogue() -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let find = RwSignal::new(String::new());
+    let fits = move |exercise: &Exercise| {
+        let text = exercise.text(words.lang);
+        let said = text.map(|text| format!("{} {}", text.name, text.purpose)).unwrap_or_default().to_lowercase();
+        find.get().to_lowercase().split_whitespace().all(|word| said.contains(word))
+    };
+    let of_region = move |region: Region| {
+        sheet.exercises.with_value(|all| {
+            all.iter().filter(|exercise| exercise.region == region && fits(exercise)).cloned().collect::<Vec<_>>()
+        })
+    };
+    let none = move || REGIONS.iter().all(|region| of_region(*region).is_empty());
+    let group = move |region: Region| {
+        view! {
+            <section class:none=move || of_region(region).is_empty()>
+                <h3 class="small">{words.region(region)}</h3>
+                <For each=move || of_region(region) key=|exercise| exercise.id.clone()
+                    children=move |exercise| view! { <Entry exercise/> }/>
+            </section>
+        }
+    };
+    view! {
+        <details class="catalogue" open=true>
+            <summary><h2>{words.text(Key::Catalogue)}</h2></summary>
+            <input type="search" aria-label=words.text(Key::CatalogueFind) placeholder=words.text(Key::CatalogueFind)
+                prop:value=find on:input:target=move |event| find.set(event.target().value())/>
+            <div class="shelves">
+                {REGIONS.map(group).into_iter().collect_view()}
+                <Show when=none><p class="soft">{words.text(Key::CatalogueNone)}</p></Show>
+            </div>
+        </details>
+    }
+}
+
+/// One exercise: its figure, its name and its usual dose.
+#[component]
+fn Entry(exercise: Exercise) -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let name = exercise.text(words.lang).map(|text| text.name.clone()).unwrap_or_else(|| exercise.id.to_string());
+    let rung = exercise.first_rung().map(|rung| rung.id.clone());
+    let drawing = rung.map_or_else(|| exercise.poses.clone(), |rung| exercise.figure(&rung));
+    let id = exercise.id.clone();
+    let chosen = Memo::new(move |_| sheet.plan(|plan| plan.items.iter().any(|item| item.exercise == id)));
+    let below = words.dose(exercise.dose);
+    let add = words.fill(Key::CatalogueAdd, &[("name", &name)]);
+    view! {
+        <button type="button" class="entry" aria-label=add class:chosen=chosen
+            on:click=move |_| sheet.edit(|draft| { draft.add(&exercise); })>
+            <Figure drawing pose=Signal::stored(1.0)/>
+            <span><b>{name}</b><small>{below}{move || chosen.get().then(|| format!("; {}", words.text(Key::InPlan)))}</small></span>
+        </button>
+    }
+}

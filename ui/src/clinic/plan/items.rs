@@ -1,0 +1,35 @@
+//! What is in the plan.
+
+use exercises::suggest::Suggestion;
+use leptos::prelude::*;
+use words::Key;
+
+use super::item::ItemCard;
+use super::sheet::Sheet;
+
+/// The items in their order, and one press that takes all proposals over.
+#[component]
+pub fn Items() -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let ids = move || sheet.plan(|plan| plan.items.iter().map(|item| item.id).collect::<Vec<_>>());
+    let none = Memo::new(move |_| sheet.plan(|plan| plan.items.is_empty()));
+    let open = Memo::new(move |_| {
+        let follows = |draft: &exercises::draft::Draft, one: &Suggestion| draft.follows(one);
+        sheet.draft.with(|draft| sheet.suggestions.with_value(|all| all.iter().any(|one| !follows(draft, one))))
+    });
+    let take_all =
+        move |_| sheet.edit(|draft| sheet.suggestions.with_value(|all| all.iter().for_each(|one| draft.apply(one))));
+    view! {
+        <section class="items" aria-label=words.text(Key::InPlan)>
+            <Show when=move || open.get()>
+                <div class="proposals">
+                    <p class="small soft">{words.proposals_only()}</p>
+                    <button type="button" on:click=take_all>{words.text(Key::ProposalsTake)}</button>
+                </div>
+            </Show>
+            <Show when=move || none.get()><p class="empty">{words.text(Key::PlanEmpty)}</p></Show>
+            <ol><For each=ids key=|id| *id children=move |id| view! { <ItemCard id/> }/></ol>
+        </section>
+    }
+}

@@ -1,0 +1,60 @@
+//! What the rules propose for an item, and what else may be chosen.
+
+use exercises::id::ItemId;
+use exercises::suggest::{Advice, Suggestion};
+use leptos::prelude::*;
+use words::Key;
+
+use super::sheet::Sheet;
+
+/// Advance, keep or step back, each with what it leads to; the proposal is marked, with its reason below. Nothing for an
+/// item without one.
+#[component]
+pub fn Proposal(id: ItemId) -> impl IntoView {
+    let sheet = Sheet::here();
+    let suggestion = sheet.suggestions.with_value(|all| all.iter().find(|one| one.item == id).cloned());
+    let Some(suggestion) = suggestion else { return ().into_any() };
+    let words = sheet.words();
+    let start = sheet.draft.with_untracked(|draft| draft.plan.start);
+    let reason = words.reason(&suggestion.reason, start);
+    let proposed = suggestion.advice.clone();
+    let choices = sheet.draft.with_untracked(|draft| {
+        let item = draft.plan.item(id)?;
+        draft.choices(&suggestion, sheet.exercise(&item.exercise).as_ref())
+    });
+    let stop = (proposed == Advice::StopAndTalk).then(|| suggestion.clone());
+    let all =
+        choices.map(|choices| [stop, choices.back, Some(choices.keep), choices.advance]).into_iter().flatten().flatten();
+    let buttons = all.map(|choice| {
+        let marked = choice.advice == proposed;
+        view! { <ChoiceButton choice marked/> }
+    });
+    view! {
+        <div class="proposal">
+            <div class="choices" role="group" aria-label=words.text(Key::Proposed)>{buttons.collect_view()}</div>
+            <p class="small soft">{reason}</p>
+        </div>
+    }
+    .into_any()
+}
+
+/// One of them: pressed while the item stands as it says.
+#[component]
+fn ChoiceButton(choice: Suggestion, marked: bool) -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let advice = words.advice(&choice.advice);
+    let step = sheet.draft.with_untracked(|draft| {
+        sheet
+            .exercises
+            .with_value(|exercises| words.step(&choice, words::review::Names::of_plan(words, &draft.plan, exercises)))
+    });
+    let mark = marked.then(|| view! { <small>{words.text(Key::Proposed)}</small> });
+    let is = choice.clone();
+    let follows = move || sheet.draft.with(|draft| draft.follows(&is)).to_string();
+    view! {
+        <button type="button" aria-pressed=follows class:proposed=marked on:click=move |_| sheet.edit(|draft| draft.apply(&choice))>
+            <span><b>{advice}</b>" "{step}</span>{mark}
+        </button>
+    }
+}

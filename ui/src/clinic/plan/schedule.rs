@@ -1,0 +1,110 @@
+//! When an item falls due.
+
+use exercises::draft::{hourly, times_of};
+use exercises::id::ItemId;
+use exercises::plan::{Days, Pattern};
+use leptos::prelude::*;
+use words::Key;
+
+use super::sheet::Sheet;
+use crate::clinic::fields::{Choice, Text, Tick};
+
+/// Intervals to choose from, in minutes.
+const INTERVALS: [u16; 9] = [15, 20, 30, 45, 60, 90, 120, 180, 240];
+/// Begin and end of a window are offered every so many minutes.
+const GRID: u16 = 30;
+
+/// Again and again within a window, or at set times; and on which days.
+#[component]
+pub fn When(id: ItemId) -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let every = Memo::new(move |_| sheet.item(id, false, |item| matches!(item.schedule.pattern, Pattern::Every { .. })));
+    let put = move |pattern: Pattern| sheet.edit_item(id, |item| item.schedule.pattern = pattern);
+    let choose = move |chosen: String| {
+        put(if chosen == "every" { hourly().pattern } else { Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } });
+    };
+    let options = vec![
+        ("every".to_owned(), words.text(Key::WhenEvery).to_owned()),
+        ("at".to_owned(), words.text(Key::WhenAt).to_owned()),
+    ];
+    let value = Signal::derive(move || if every.get() { "every" } else { "at" }.to_owned());
+    view! {
+        <div class="when">
+            <Choice label=words.text(Key::When) options value choose/>
+            {move || if every.get() { view! { <Window id/> }.into_any() } else { view! { <Times id/> }.into_any() }}
+        </div>
+        <Weekdays id/>
+    }
+}
+
+/// Every so many minutes, from, to.
+#[component]
+fn Window(id: ItemId) -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let now = move || {
+        sheet.item(id, (60, 540, 1020), |item| match item.schedule.pattern {
+            Pattern::Every { minutes, from, to } => (minutes, from, to),
+            Pattern::At { .. } => (60, 540, 1020),
+        })
+    };
+    let put = move |minutes: u16, from: u16, to: u16| {
+        sheet.edit_item(id, |item| item.schedule.pattern = Pattern::Every { minutes, from, to });
+    };
+    let (minutes, from, to) = untrack(now);
+    let with = |offered: Vec<u16>, now: u16, say: &dyn Fn(u16) -> String| {
+        let mut all: Vec<u16> = offered.into_iter().chain([now]).collect();
+        all.sort_unstable();
+        all.dedup();
+        all.into_iter().map(|value| (value.to_string(), say(value))).collect::<Vec<_>>()
+    };
+    let grid = || (0..24 * 60).step_by(usize::from(GRID)).collect::<Vec<u16>>();
+    let clock = |minute: u16| words.minute(minute);
+    let lasting = |minutes: u16| words.fill(Key::EveryOption, &[("n", &minutes)]);
+    let number = |chosen: String| chosen.parse::<u16>().unwrap_or(0);
+    view! {
+        <Choice label=words.text(Key::EveryLabel) options=with(INTERVALS.to_vec(), minutes, &lasting)
+            value=Signal::derive(move || now().0.to_string()) choose=move |chosen| put(number(chosen), now().1, now().2)/>
+        <Choice label=words.text(Key::FromLabel) options=with(grid(), from, &clock)
+            value=Signal::derive(move || now().1.to_string()) choose=move |chosen| put(now().0, number(chosen), now().2)/>
+        <Choice label=words.text(Key::ToLabel) options=with(grid(), to, &clock)
+            value=Signal::derive(move || now().2.to_string()) choose=move |chosen| put(now().0, now().1, number(chosen))/>
+    }
+}
+
+/// A list of times.
+#[component]
+fn Times(id: ItemId) -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let now = sheet.draft.with_untracked(|draft| match draft.plan.item(id).map(|item| &item.schedule.pattern) {
+        Some(Pattern::At { times }) => times.iter().map(|minute| words.minute(*minute)).collect::<Vec<_>>().join(", "),
+        _ => String::new(),
+    });
+    let typed = RwSignal::new(now);
+    let hint = Signal::derive(move || {
+        let good = typed.with(|typed| times_of(typed).is_some());
+        words.text(if good { Key::TimesHint } else { Key::TimesBad }).to_owned()
+    });
+    let put = move |text: String| {
+        if let Some(times) = times_of(&text) {
+            sheet.edit_item(id, |item| item.schedule.pattern = Pattern::At { times });
+        }
+        typed.set(text);
+    };
+    view! { <Text label=words.text(Key::TimesLabel) value=typed put hint/> }
+}
+
+/// Seven boxes.
+#[component]
+fn Weekdays(id: ItemId) -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let day = move |bit: u8| {
+        let on = Signal::derive(move || sheet.item(id, false, |item| item.schedule.days.0 & (1 << bit) != 0));
+        let put = move |_| sheet.edit_item(id, |item| item.schedule.days = Days(item.schedule.days.0 ^ (1 << bit)));
+        view! { <Tick label=words.weekday_short(bit) value=on put/> }
+    };
+    view! { <fieldset class="weekdays"><legend>{words.text(Key::DaysLabel)}</legend>{(0..7).map(day).collect_view()}</fieldset> }
+}

@@ -1,0 +1,63 @@
+//! Is it working: seconds on one leg.
+
+use exercises::chart::{StanceGroup, groups};
+use leptos::prelude::*;
+use words::Key;
+use words::review::{Question, upper};
+
+use super::desk::Desk;
+use super::finding::Finding;
+use super::stance::StancePainted;
+use crate::clinic::fields::Fold;
+
+/// What was done last stands open with its chart; other conditions and the visits' own times are folded below.
+#[component]
+pub fn Balance() -> impl IntoView {
+    let desk = Desk::here();
+    let words = desk.words;
+    let mut all = desk.read(|review, _| groups(&review.balance)).unwrap_or_default().into_iter();
+    let visits = desk.read(|review, _| words.visit_stances(&review.baselines, review.start)).unwrap_or_default();
+    let latest = all.next();
+    let none = latest.is_none().then(|| view! { <p class="soft">{words.unanswered(Question::Balance)}</p> });
+    let (others, visits): (Vec<StanceGroup>, Vec<String>) = (all.collect(), visits);
+    let more = (!others.is_empty() || !visits.is_empty()).then(|| {
+        view! {
+            <Fold title=words.text(Key::ReviewOther) inside=Signal::stored(String::new())>
+                {others.into_iter().map(|group| view! { <Group group/> }).collect_view()}
+                <ul class="small figures">{visits.into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
+            </Fold>
+        }
+    });
+    view! {
+        <section>
+            <h2>{desk.question(Question::Balance)}</h2>
+            {none}
+            {latest.map(|group| view! { <Group group/> })}
+            {more}
+        </section>
+    }
+}
+
+/// One set of conditions: both legs.
+#[component]
+fn Group(group: StanceGroup) -> impl IntoView {
+    let desk = Desk::here();
+    let words = desk.words;
+    let title = desk.read(|_, names| words.stance_conditions(&group, names)).unwrap_or_default();
+    let sides = desk.read(|review, _| {
+        let of_group = review.sides.iter().filter(|sides| group.legs.iter().any(|leg| leg.conditions() == sides.conditions));
+        of_group.map(|sides| words.side_to_side(&sides.sides)).collect::<Vec<_>>()
+    });
+    let legs = group.legs.iter().map(|series| {
+        view! { <Finding before=format!("{}:", upper(words.leg_short(series.leg))) said=words.stance(series)/> }
+    });
+    let legs = legs.collect_view();
+    view! {
+        <article>
+            <p class="small soft">{title}</p>
+            {legs}
+            {sides.unwrap_or_default().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
+            <StancePainted group/>
+        </article>
+    }
+}

@@ -1,0 +1,53 @@
+//! What every part of a review reads.
+
+use exercises::chart::Days;
+use exercises::review::Review;
+use leptos::prelude::*;
+use wire::clinic::ReviewPage;
+use words::Words;
+use words::review::{Names, Question};
+
+/// The page, the words, and how wide its two columns are.
+#[derive(Clone, Copy)]
+pub struct Desk {
+    page: StoredValue<ReviewPage>,
+    /// The texts.
+    pub words: Words,
+    /// Widths of the left and the right column, in CSS pixels.
+    pub columns: Signal<(f64, f64)>,
+}
+
+impl Desk {
+    /// A page as it comes from the shell.
+    pub fn new(page: ReviewPage, words: Words, columns: Signal<(f64, f64)>) -> Desk {
+        Desk { page: StoredValue::new(page), words, columns }
+    }
+
+    /// The one of this page.
+    pub fn here() -> Desk {
+        expect_context()
+    }
+
+    /// Reads the review and its names; nothing before any summary came.
+    pub fn read<T>(self, of: impl FnOnce(&Review, Names<'_>) -> T) -> Option<T> {
+        self.page.with_value(|page| page.review.as_ref().map(|review| of(review, Names::of(self.words, page))))
+    }
+
+    /// Reads the page.
+    pub fn page<T>(self, of: impl FnOnce(&ReviewPage) -> T) -> T {
+        self.page.with_value(of)
+    }
+
+    /// The heading of an answer.
+    pub fn question(self, question: Question) -> &'static str {
+        self.words.question(question)
+    }
+
+    /// The days of the review within `width`.
+    pub fn days(self, width: f64) -> Option<Days> {
+        self.read(|review, _| {
+            let last = review.days.last().map_or(0, |day| day.day);
+            Days::within(review.start, review.days.first().map_or(0, |day| day.day), last, width)
+        })
+    }
+}

@@ -1,0 +1,56 @@
+//! One patient's review.
+
+use leptos::prelude::*;
+use wire::clinic::ReviewPage;
+use words::Key;
+
+use super::activities::Activities;
+use super::alarms::Alarms;
+use super::balance::Balance;
+use super::barriers::Barriers;
+use super::desk::Desk;
+use super::done::Done;
+use super::next::Next;
+use super::notes::Notes;
+use super::pain::Pain;
+use crate::clinic::head::Head;
+use crate::clinic::room::Room;
+use crate::clinic::width::{columns, window_width};
+
+/// The page: alarms across it; what was done, and why not, at the left; what it led to, and what is next, at the right.
+#[component]
+pub fn Review(page: ReviewPage) -> impl IntoView {
+    let room = Room::here();
+    let words = room.house.words();
+    let width = window_width();
+    let (title, line) = (page.code.clone(), words.review_head(&page));
+    let title = page.name.as_ref().map_or(title.clone(), |name| format!("{title} {name}"));
+    let covers = words.review_covers(&page).join(" ");
+    let (has_plan, has_review, code) = (page.plan.is_some(), page.review.is_some(), page.code.clone());
+    provide_context(Desk::new(page, words, Signal::derive(move || columns(width.get()))));
+    let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
+    let answers = if has_review {
+        view! {
+            <Alarms/>
+            <div class="answers">
+                <Done/>
+                <div class="right"><Pain/><Balance/><Activities/></div>
+                <Barriers/>
+                <Next/>
+                <Notes/>
+            </div>
+        }
+        .into_any()
+    } else {
+        view! { <p class="empty">{words.text(Key::ReviewEmpty)}</p> }.into_any()
+    };
+    view! {
+        <main class="screen review">
+            <Head title line>
+                <button type="button" class="filled" on:click=move |_| room.plan(code.clone())>{next}</button>
+            </Head>
+            <p class="small soft covers">{covers}</p>
+            {answers}
+        </main>
+    }
+}
