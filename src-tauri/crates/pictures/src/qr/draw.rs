@@ -35,17 +35,10 @@ pub struct Code {
 impl Code {
     /// The code for `text`, at the highest of the levels Q, M and L with which it stays within [`MAX_VERSION`].
     pub fn of(text: &str) -> Result<Code, PictureError> {
-        [
-            (Level::Q, EcLevel::Q),
-            (Level::M, EcLevel::M),
-            (Level::L, EcLevel::L),
-        ]
-        .into_iter()
-        .find_map(|(level, ec)| Code::at(text, level, ec))
-        .ok_or(PictureError::TextTooBig {
-            bytes: text.len(),
-            max_version: MAX_VERSION,
-        })
+        [(Level::Q, EcLevel::Q), (Level::M, EcLevel::M), (Level::L, EcLevel::L)]
+            .into_iter()
+            .find_map(|(level, ec)| Code::at(text, level, ec))
+            .ok_or(PictureError::TextTooBig { bytes: text.len(), max_version: MAX_VERSION })
     }
 
     fn at(text: &str, level: Level, ec: EcLevel) -> Option<Code> {
@@ -53,14 +46,8 @@ impl Code {
         let Version::Normal(version) = code.version() else {
             return None;
         };
-        let version = u8::try_from(version)
-            .ok()
-            .filter(|&version| version <= MAX_VERSION)?;
-        Some(Code {
-            code,
-            version,
-            level,
-        })
+        let version = u8::try_from(version).ok().filter(|&version| version <= MAX_VERSION)?;
+        Some(Code { code, version, level })
     }
 
     /// The version, 1 to [`MAX_VERSION`].
@@ -93,15 +80,8 @@ impl Code {
         let scale = usize::from(module_px.max(1));
         let side = self.outer_side() * scale;
         // Left and above of the code the difference wraps to a number far outside of it.
-        let ink = |x: usize, y: usize| {
-            self.dark(
-                (x / scale).wrapping_sub(QUIET),
-                (y / scale).wrapping_sub(QUIET),
-            )
-        };
-        let luma: Vec<u8> = (0..side * side)
-            .map(|at| if ink(at % side, at / side) { 0 } else { 255 })
-            .collect();
+        let ink = |x: usize, y: usize| self.dark((x / scale).wrapping_sub(QUIET), (y / scale).wrapping_sub(QUIET));
+        let luma: Vec<u8> = (0..side * side).map(|at| if ink(at % side, at / side) { 0 } else { 255 }).collect();
         let pixels = u32::try_from(side).expect("113 modules of at most 255 pixels fit");
         let mut png = Vec::new();
         PngEncoder::new(&mut png)
@@ -122,8 +102,6 @@ impl Code {
             .light_color(svg::Color("#fff"))
             .build();
         // The element alone, so that it can stand within a page.
-        drawn
-            .find("<svg")
-            .map_or(String::new(), |start| drawn[start..].to_owned())
+        drawn.find("<svg").map_or(String::new(), |start| drawn[start..].to_owned())
     }
 }

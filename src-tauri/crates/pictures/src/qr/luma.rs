@@ -17,29 +17,19 @@ const MAX_MEMORY: u64 = MAX_PIXELS * 8;
 pub(super) fn of(bytes: &[u8]) -> Result<GrayImage, PictureError> {
     let found = bytes.len() as u64;
     if found > MAX_BYTES {
-        return Err(PictureError::FileTooBig {
-            found,
-            most: MAX_BYTES,
-        });
+        return Err(PictureError::FileTooBig { found, most: MAX_BYTES });
     }
     let format = match image::guess_format(bytes) {
         Ok(format @ (ImageFormat::Png | ImageFormat::Jpeg)) => format,
         Ok(other) => {
-            return Err(PictureError::NotAPicture {
-                detail: format!("{other:?}"),
-            });
+            return Err(PictureError::NotAPicture { detail: format!("{other:?}") });
         }
         Err(error) => return Err(broken(error)),
     };
-    let (width, height) = ImageReader::with_format(Cursor::new(bytes), format)
-        .into_dimensions()
-        .map_err(broken)?;
+    let (width, height) = ImageReader::with_format(Cursor::new(bytes), format).into_dimensions().map_err(broken)?;
     let found = u64::from(width) * u64::from(height);
     if found > MAX_PIXELS {
-        return Err(PictureError::TooManyPixels {
-            found,
-            most: MAX_PIXELS,
-        });
+        return Err(PictureError::TooManyPixels { found, most: MAX_PIXELS });
     }
     let mut reader = ImageReader::with_format(Cursor::new(bytes), format);
     let mut limits = Limits::no_limits();
@@ -61,7 +51,5 @@ fn on_white(picture: DynamicImage) -> GrayImage {
 }
 
 fn broken(error: image::ImageError) -> PictureError {
-    PictureError::NotAPicture {
-        detail: error.to_string(),
-    }
+    PictureError::NotAPicture { detail: error.to_string() }
 }

@@ -1,0 +1,140 @@
+//! What is read: codes of the sizes that cards have, as phones and scanners show them.
+
+mod support;
+
+use image::{DynamicImage, GrayImage, Luma, LumaA, imageops};
+use pictures::PictureError;
+use pictures::qr::{Code, MAX_VERSION, read};
+use support::{PLAIN, Shot, jpeg, of_version, photo, png, text};
+
+/// Photographs codes of these versions and reads them back, as PNG and, compressed, as JPEG.
+#[track_caller]
+fn reads(versions: impl IntoIterator<Item = u8>, shot: Shot) {
+    for version in versions {
+        let (text, code) = of_version(version);
+        let picture = photo(&code, shot);
+        assert_eq!(read(&png(&picture)).as_ref(), Ok(&text), "version {version}, PNG, {shot:?}");
+        assert_eq!(read(&jpeg(&picture, 60)).as_ref(), Ok(&text), "version {version}, JPEG, {shot:?}");
+    }
+}
+
+#[test]
+fn as_drawn_at_three_and_four_pixels() {
+    for version in 5..=MAX_VERSION {
+        let (text, code) = of_version(version);
+        for scale in [3, 4] {
+            assert_eq!(read(&code.png(scale)).as_ref(), Ok(&text), "version {version} at {scale} pixels");
+        }
+    }
+}
+
+#[test]
+fn the_fullest_codes_of_the_lower_levels() {
+    for length in [1134, 1460] {
+        let text = text(length);
+        let code = Code::of(&text).expect("just fits");
+        let picture = photo(&code, Shot { turned: 4.0, blurred: 0.7, noise: 10, ..PLAIN });
+        assert_eq!(read(&jpeg(&picture, 70)), Ok(text));
+    }
+}
+
+#[test]
+fn turned_tilted_and_blurred() {
+    let shot = Shot { turned: 7.0, tilted: 0.15, blurred: 0.8, noise: 10, ..PLAIN };
+    reads(5..=MAX_VERSION, Shot { scale: 3.0, ..shot });
+    reads(5..=MAX_VERSION, Shot { scale: 4.0, ..shot });
+}
+
+#[test]
+fn lying_anyhow() {
+    for turned in [20.0, 45.0, 90.0, 135.0, 180.0, 260.0] {
+        reads([5, 14, 22], Shot { scale: 3.3, turned, tilted: 0.1, blurred: 0.6, noise: 10, ..PLAIN });
+    }
+}
+
+#[test]
+fn in_poor_light() {
+    let dim = Shot { turned: 5.0, blurred: 0.6, ink: 60, paper: 200, ..PLAIN };
+    reads([6, 12, 18, 22], Shot { scale: 3.0, noise: 20, shadow: 90.0, ..dim });
+    reads([6, 12, 18, 22], Shot { scale: 4.0, noise: 40, ..dim });
+}
+
+#[test]
+fn large_in_the_picture() {
+    reads([5, 20], Shot { scale: 14.0, turned: 7.0, tilted: 0.1, blurred: 2.0, noise: 30, ..PLAIN });
+}
+
+#[test]
+fn small_in_a_large_photo() {
+    let (text, code) = of_version(18);
+    let mut desk = GrayImage::from_fn(4000, 3000, |x, y| Luma([(90 + (x / 40 + y / 60) % 40) as u8]));
+    let card = photo(&code, Shot { scale: 8.0, turned: -6.0, blurred: 1.5, noise: 12, ..PLAIN });
+    imageops::replace(&mut desk, &card, 2500, 1500);
+    assert_eq!(read(&jpeg(&desk, 75)), Ok(text));
+}
+
+#[test]
+fn white_on_black() {
+    let (text, code) = of_version(16);
+    let mut picture = photo(&code, Shot { turned: 3.0, blurred: 0.6, ..PLAIN });
+    imageops::invert(&mut picture);
+    assert_eq!(read(&png(&picture)), Ok(text));
+}
+
+#[test]
+fn seen_in_a_mirror() {
+    let (text, code) = of_version(16);
+    let picture = imageops::flip_horizontal(&photo(&code, Shot { turned: 3.0, ..PLAIN }));
+    assert_eq!(read(&png(&picture)), Ok(text), "a front camera shows it so");
+}
+
+#[test]
+fn in_other_kinds_of_pixels() {
+    let (text, code) = of_version(10);
+    let plain = DynamicImage::from(photo(&code, PLAIN));
+    for picture in
+        [DynamicImage::from(plain.to_rgb8()), plain.to_rgba8().into(), plain.to_luma16().into(), plain.to_rgba16().into()]
+    {
+        let mut bytes = std::io::Cursor::new(Vec::new());
+        picture.write_to(&mut bytes, image::ImageFormat::Png).expect("memory");
+        assert_eq!(read(bytes.get_ref()).as_ref(), Ok(&text), "{:?}", picture.color());
+    }
+}
+
+#[test]
+fn black_ink_on_nothing() {
+    let (text, code) = of_version(10);
+    let plain = photo(&code, PLAIN);
+    let ink = image::ImageBuffer::from_fn(plain.width(), plain.height(), |x, y| {
+        LumaA([0u8, if plain.get_pixel(x, y).0[0] < 128 { 255 } else { 0 }])
+    });
+    let mut bytes = std::io::Cursor::new(Vec::new());
+    DynamicImage::from(ink).write_to(&mut bytes, image::ImageFormat::Png).expect("memory");
+    assert_eq!(read(bytes.get_ref()), Ok(text), "what is transparent counts as white paper");
+}
+
+#[test]
+fn text_of_any_language() {
+    for text in ["Gleichgewicht üben, links", "姿勢 三回", "\u{1F9F5} une ficelle", "plain"] {
+        let code = Code::of(text).expect("short");
+        assert_eq!(read(&code.png(4)).as_deref(), Ok(text));
+    }
+}
+
+/// Two pictures side by side.
+fn beside(left: &GrayImage, right: &GrayImage) -> GrayImage {
+    let height = left.height().max(right.height());
+    let mut both = GrayImage::from_pixel(left.width() + right.width(), height, Luma([255]));
+    imageops::replace(&mut both, left, 0, 0);
+    imageops::replace(&mut both, right, i64::from(left.width()), 0);
+    both
+}
+
+#[test]
+fn several_codes_are_not_guessed_between() {
+    let (text, one) = of_version(9);
+    let (_, other) = of_version(6);
+    let (one, other) = (photo(&one, PLAIN), photo(&other, PLAIN));
+    assert_eq!(read(&png(&beside(&one, &other))), Err(PictureError::SeveralCodes { count: 2 }));
+    assert_eq!(read(&png(&beside(&one, &one))), Ok(text), "the same twice is one");
+}
