@@ -60,6 +60,8 @@ pub struct Taken {
 pub struct History {
     /// Runs by number; each as its last snapshot shows it.
     pub runs: BTreeMap<RunId, Run>,
+    /// The runs that name a slot, by slot: a year has thousands of both.
+    naming: BTreeMap<SlotRef, BTreeSet<RunId>>,
     /// Slots left out, with the last reason given.
     pub left_out: BTreeMap<SlotRef, Barrier>,
     /// Until when a slot's reminder was put off.
@@ -104,6 +106,9 @@ impl History {
                 self.taken.push(Taken { n, at, revision: *revision, agreed: agreed.clone() });
             }
             What::Run(run) => {
+                if let Some(slot) = run.slot {
+                    self.naming.entry(slot).or_default().insert(run.id);
+                }
                 self.runs.insert(run.id, run.clone());
             }
             What::Reminded { slot } => {
@@ -157,7 +162,8 @@ impl History {
     /// How `slot` went, as seen at `now`. A run fills its slot as far as the fullest of its runs got.
     pub fn mark(&self, slot: &Slot, item: &Item, now: Stamp) -> Mark {
         let sides = item.side.in_turn().len() as u32;
-        let filling: Vec<&Run> = self.runs.values().filter(|run| self.fills(run, slot)).collect();
+        let naming = self.naming.get(&slot.slot).into_iter().flatten().filter_map(|run| self.runs.get(run));
+        let filling: Vec<&Run> = naming.filter(|run| self.fills(run, slot)).collect();
         let shares = filling.iter().map(|run| run.parts(sides));
         let fullest = shares.max_by_key(|share| (u64::from(share.done) << 32) / u64::from(share.of.max(1)));
         match fullest {
