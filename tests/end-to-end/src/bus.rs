@@ -20,8 +20,11 @@ impl Bus {
     /// Starts both and waits until the service has its name.
     pub fn start(folder: &Path) -> Self {
         let mut daemon = Command::new("dbus-daemon")
-            .args(["--session", "--nofork", "--nopidfile", "--print-address"])
+            .args(["--nofork", "--nopidfile", "--print-address"])
+            .arg(format!("--config-file={}", rules(folder).display()))
             .stdout(Stdio::piped())
+            // It complains that it may not have more files than anyone.
+            .stderr(Stdio::null())
             .spawn()
             .expect("dbus-daemon is installed (tests/packages.txt)");
         let mut address = String::new();
@@ -63,6 +66,27 @@ impl Drop for Bus {
     }
 }
 
+/// A session bus on which everyone may talk and which starts nothing by itself: no service of the machine
+/// that runs the tests has a say in them.
+fn rules(folder: &Path) -> PathBuf {
+    let file = folder.join("bus.conf");
+    let rules = format!(
+        r#"<busconfig>
+            <type>session</type>
+            <listen>unix:dir={}</listen>
+            <auth>EXTERNAL</auth>
+            <policy context="default">
+                <allow send_destination="*" eavesdrop="true"/>
+                <allow eavesdrop="true"/>
+                <allow own="*"/>
+            </policy>
+        </busconfig>"#,
+        folder.display()
+    );
+    fs::write(&file, rules).expect("the desktop's folder is writable");
+    file
+}
+
 /// Has the service write each notification down as it is shown.
 fn settings(folder: &Path, notes: &Path) -> PathBuf {
     let script = folder.join("note-down");
@@ -70,7 +94,8 @@ fn settings(folder: &Path, notes: &Path) -> PathBuf {
     fs::write(&script, line).expect("the desktop's folder is writable");
     make_executable(&script);
     let file = folder.join("dunstrc");
-    let settings = format!("[global]\nenable_posix_regex = true\n[note-down]\nsummary = \".*\"\nscript = {}\n", script.display());
+    let settings =
+        format!("[global]\nenable_posix_regex = true\n[note-down]\nsummary = \".*\"\nscript = {}\n", script.display());
     fs::write(&file, settings).expect("the desktop's folder is writable");
     file
 }
@@ -78,4 +103,41 @@ fn settings(folder: &Path, notes: &Path) -> PathBuf {
 fn make_executable(script: &Path) {
     use std::os::unix::fs::PermissionsExt;
     fs::set_permissions(script, fs::Permissions::from_mode(0o700)).expect("the script is ours");
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Has the service show a notification, by hand.
+    fn notify(bus: &Bus, title: &str, text: &str) {
+        let call = ["call", "--session", "--dest", "org.freedesktop.Notifications"];
+        let on = ["--object-path", "/org/freedesktop/Notifications", "--method", "org.freedesktop.Notifications.Notify"];
+        let what = ["by hand", "0", "", title, text, "[]", "{}", "0"];
+        let mut gdbus = Command::new("gdbus");
+        gdbus.args(call).args(on).args(what).env("DBUS_SESSION_BUS_ADDRESS", &bus.address).stdout(Stdio::null());
+        assert!(gdbus.status().unwrap().success());
+    }
+
+    #[test]
+    fn what_notifications_say_is_written_down_in_order() {
+        let folder = tempfile::tempdir().unwrap();
+        let bus = Bus::start(folder.path());
+        assert_eq!(bus.notes(), Vec::<String>::new());
+        notify(&bus, "Sit tall", "due now");
+        wait::until(|| (bus.notes().len() == 1).then_some(())).unwrap();
+        notify(&bus, "One leg", "by the chair's back");
+        wait::until(|| (bus.notes().len() == 2).then_some(())).unwrap();
+        assert_eq!(bus.notes(), ["Sit tall: due now", "One leg: by the chair's back"]);
+        assert_eq!(bus.tell_notifier(&["count", "displayed"]).as_deref(), Some("2"));
+    }
+
+    #[test]
+    fn two_desktops_hear_nothing_of_each_other() {
+        let folders = [tempfile::tempdir().unwrap(), tempfile::tempdir().unwrap()];
+        let [here, there] = [0, 1].map(|index: usize| Bus::start(folders[index].path()));
+        notify(&here, "Sit tall", "due now");
+        wait::until(|| (here.notes().len() == 1).then_some(())).unwrap();
+        assert_eq!(there.notes(), Vec::<String>::new());
+    }
 }

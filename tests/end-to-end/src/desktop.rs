@@ -1,10 +1,11 @@
 //! A desk with a computer on it: folders, a session bus, a notification service.
 
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 use tempfile::TempDir;
 
 use crate::bus::Bus;
+use crate::program::Unattended;
 use crate::wait;
 use crate::window::Opening;
 
@@ -55,19 +56,26 @@ impl Desktop {
         self.bus.tell_notifier(&["action", "0"]).expect("the notification service answers");
     }
 
+    /// Starts the program on the home of this name with nobody at its window.
+    pub fn start_unattended(&self, home: &str) -> Unattended {
+        Unattended::start(self, &self.path(home))
+    }
+
     /// What a program started on this desktop finds in its environment.
-    pub fn environment(&self) -> Vec<(&'static str, PathBuf)> {
-        let own = |name: &str| self.folder.path().join(name);
-        let folder: &Path = self.folder.path();
-        vec![
-            ("DBUS_SESSION_BUS_ADDRESS", PathBuf::from(&self.bus.address)),
-            ("HOME", folder.to_owned()),
+    pub(crate) fn environment(&self) -> Vec<(String, String)> {
+        let own = |name: &str| self.path(name).to_string_lossy().into_owned();
+        let variables = [
+            ("DBUS_SESSION_BUS_ADDRESS", self.bus.address.clone()),
+            ("HOME", own("")),
             ("XDG_DATA_HOME", own("data")),
             ("XDG_CONFIG_HOME", own("config")),
             ("XDG_CACHE_HOME", own("cache")),
             ("XDG_RUNTIME_DIR", own("run")),
-            // The accessibility bus is asked for over the session bus and would only add a wait.
-            ("NO_AT_BRIDGE", PathBuf::from("1")),
-        ]
+            // The machine's language has no say, nor has its accessibility bus, which is not on ours.
+            ("LC_ALL", "C.UTF-8".to_owned()),
+            ("LANGUAGE", "en".to_owned()),
+            ("NO_AT_BRIDGE", "1".to_owned()),
+        ];
+        variables.map(|(name, value)| (name.to_owned(), value)).to_vec()
     }
 }

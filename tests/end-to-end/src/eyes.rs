@@ -48,6 +48,14 @@ impl Window {
         assert!(answered.is_some(), "never true: {script}; the page says: {}", self.text());
     }
 
+    /// Checks that nothing on the page is cut off at the side, and that all there is to press is large enough
+    /// for a finger.
+    #[track_caller]
+    pub fn fits(&self) {
+        let misfits = self.ask(&page::misfits(), &[]);
+        assert_eq!(misfits, serde_json::json!([]), "on a page of this size");
+    }
+
     /// Keeps a picture of the page as `tests/out/NAME.png`.
     #[track_caller]
     pub fn screenshot(&self, name: &str) {
@@ -72,5 +80,12 @@ impl Window {
     pub fn faults(&self) -> String {
         let answer = self.try_ask("return document.getElementById('faults').textContent", &[]);
         answer.ok().and_then(|text| text.as_str().map(str::to_owned)).unwrap_or_default()
+    }
+
+    /// As [`Window::faults`], and takes note of them: a test that provoked them on purpose is not failed by them.
+    pub fn take_faults(&self) -> String {
+        let faults = self.faults();
+        self.ask("document.getElementById('faults').textContent = ''", &[]);
+        faults
     }
 }

@@ -11,10 +11,12 @@ mod driver;
 mod eyes;
 mod hands;
 mod page;
+mod program;
 mod wait;
 mod window;
 
 pub use desktop::Desktop;
+pub use program::Unattended;
 pub use window::{Opening, Window};
 
 use std::path::PathBuf;

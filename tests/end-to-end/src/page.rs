@@ -29,6 +29,28 @@ const TEXT: &str = r"
     return [document.body.innerText, ...drawn].join(' ').replace(/\s+/g, ' ');
 ";
 
+/// What is wider than the page, and what is too small to be pressed with a finger: less than 44 CSS pixels in
+/// either direction (WCAG 2.2, 2.5.5). Links within a sentence are left out, as there.
+const MISFITS: &str = r"
+    const wide = [...document.body.querySelectorAll('*')].filter(seen).filter((element) => {
+        const box = element.getBoundingClientRect();
+        return box.right > innerWidth + 1 && !element.closest('[data-scrolls], svg *');
+    });
+    const kinds = 'button, a.button, summary, select, input, [role=button], [role=tab], [role=radio]';
+    const reach = (element) => (element.closest('label') ?? element).getBoundingClientRect();
+    const small = [...document.querySelectorAll(kinds)].filter(seen).filter((element) => {
+        const box = reach(element);
+        return box.width < 44 || box.height < 44;
+    });
+    const name = (element) => `${element.localName}.${element.className.baseVal ?? element.className} '${words(element).slice(0, 40)}'`;
+    return [...wide.map((element) => 'too wide: ' + name(element)), ...small.map((element) => 'too small to press: ' + name(element))];
+";
+
+/// The script that finds what does not fit.
+pub fn misfits() -> String {
+    [SIGHT, MISFITS].concat()
+}
+
 /// The script that finds what can be pressed.
 pub fn pressable() -> String {
     [SIGHT, PRESSABLE].concat()

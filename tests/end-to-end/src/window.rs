@@ -12,6 +12,7 @@ use tokio::runtime::Runtime;
 
 use crate::desktop::Desktop;
 use crate::driver::Driver;
+use crate::program;
 
 /// A window about to be opened.
 pub struct Opening<'a> {
@@ -24,15 +25,7 @@ pub struct Opening<'a> {
 
 impl<'a> Opening<'a> {
     pub(crate) fn new(desktop: &'a Desktop, home: &str) -> Self {
-        let environment = desktop.environment();
-        let environment = environment.into_iter().map(|(name, value)| (name.to_owned(), value.to_string_lossy().into_owned()));
-        Self {
-            desktop,
-            home: desktop.path(home),
-            arguments: Vec::new(),
-            environment: environment.collect(),
-            size: (390, 844),
-        }
+        Self { desktop, home: desktop.path(home), arguments: Vec::new(), environment: Vec::new(), size: (390, 844) }
     }
 
     /// At this moment, RFC 3339, instead of the real time.
@@ -67,35 +60,21 @@ impl<'a> Opening<'a> {
     pub fn start(self) -> Window {
         let home = self.home.to_string_lossy().into_owned();
         let arguments = [vec!["--home".to_owned(), home], self.arguments].concat();
-        let driver = Driver::start(self.environment);
+        let driver = Driver::start([self.desktop.environment(), self.environment].concat());
         let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().expect("this machine has threads");
         let client = runtime.block_on(connect(&driver.url(), &arguments));
         let window = Window { client, runtime, _driver: driver, home: self.home };
         window.resize(self.size.0, self.size.1);
         window
     }
-
-    /// The desktop on which it opens.
-    pub fn desktop(&self) -> &'a Desktop {
-        self.desktop
-    }
 }
 
 async fn connect(url: &str, arguments: &[String]) -> Client {
-    let options = json!({ "binary": program(), "args": arguments });
+    let options = json!({ "binary": program::path(), "args": arguments });
     let capabilities = Capabilities::from_iter([("webkitgtk:browserOptions".to_owned(), options)]);
     let mut builder = ClientBuilder::new(HttpConnector::new());
     builder.capabilities(capabilities);
     builder.connect(url).await.unwrap_or_else(|error| panic!("the window does not open: {error}"))
-}
-
-/// The program as cargo built it, beside this test's own folder.
-fn program() -> PathBuf {
-    let test = std::env::current_exe().expect("a running test has a path");
-    let folder = test.parent().and_then(|deps| deps.parent()).expect("cargo puts tests into deps");
-    let program = folder.join("carryover-shell");
-    assert!(program.exists(), "{} is not built: run tests/window", program.display());
-    program
 }
 
 /// An open window. When it goes, the program has been ended; if its page had a fault until then, the

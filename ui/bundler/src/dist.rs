@@ -99,7 +99,8 @@ mod tests {
         let written = fs::metadata(folder.join("a.css")).unwrap().modified().unwrap();
         let second = Files::from([("a.css".into(), b"a".to_vec()), ("c.js".into(), b"c".to_vec())]);
         put(&folder, &second).unwrap();
-        let names: Vec<_> = files_below(&folder).unwrap().iter().map(|f| f.strip_prefix(&folder).unwrap().to_owned()).collect();
+        let names: Vec<_> =
+            files_below(&folder).unwrap().iter().map(|f| f.strip_prefix(&folder).unwrap().to_owned()).collect();
         assert_eq!(names, [PathBuf::from("a.css"), PathBuf::from("c.js")]);
         assert_eq!(fs::metadata(folder.join("a.css")).unwrap().modified().unwrap(), written);
         fs::remove_dir_all(folder).unwrap();

@@ -60,7 +60,8 @@ mod tests {
 
     #[test]
     fn the_wasm_file_is_found_in_cargos_message() {
-        let message = r#"{"reason":"compiler-artifact","target":{"name":"carryover-ui"},"filenames":["/t/a.d","/t/a.wasm"]}"#;
+        let message =
+            r#"{"reason":"compiler-artifact","target":{"name":"carryover-ui"},"filenames":["/t/a.d","/t/a.wasm"]}"#;
         assert_eq!(wasm_file(message), Some(PathBuf::from("/t/a.wasm")));
     }
 

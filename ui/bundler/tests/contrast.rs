@@ -26,7 +26,9 @@ fn palette(css: &str) -> Palette {
     let mut colours = Palette::new();
     for line in css.lines() {
         let Some((name, value)) = line.trim().strip_prefix("--").and_then(|rest| rest.split_once(": #")) else { continue };
-        let channel = |at: usize| f64::from(u8::from_str_radix(&value[at..at + 2], 16).unwrap()) / 255.0;
+        let channel = |at: usize| {
+            f64::from(u8::from_str_radix(&value[at..at + 2], 16).expect("a colour is six hexadecimal digits")) / 255.0
+        };
         colours.insert(name.to_owned(), [channel(0), channel(2), channel(4)]);
     }
     colours

@@ -1,0 +1,50 @@
+//! The program as cargo built it.
+
+use std::path::{Path, PathBuf};
+use std::process::{Child, Command, ExitStatus, Stdio};
+
+use crate::desktop::Desktop;
+use crate::wait;
+
+/// Where it is: beside this test's own folder.
+pub fn path() -> PathBuf {
+    let test = std::env::current_exe().expect("a running test has a path");
+    let folder = test.parent().and_then(|deps| deps.parent()).expect("cargo puts tests into deps");
+    let program = folder.join("carryover-shell");
+    assert!(program.exists(), "{} is not built: run tests/window", program.display());
+    program
+}
+
+/// The program started by itself, without a driver. It is ended with this.
+pub struct Unattended(Child);
+
+impl Unattended {
+    pub(crate) fn start(desktop: &Desktop, home: &Path) -> Self {
+        let child = Command::new(path())
+            .arg("--home")
+            .arg(home)
+            .envs(desktop.environment())
+            .stderr(Stdio::null())
+            .spawn()
+            .expect("the program can be started");
+        Self(child)
+    }
+
+    /// Waits for the program to end by itself.
+    #[track_caller]
+    pub fn ends(&mut self) -> ExitStatus {
+        wait::until(|| self.0.try_wait().expect("it is our child")).expect("the program ends by itself")
+    }
+
+    /// Whether it is running now.
+    pub fn runs(&mut self) -> bool {
+        self.0.try_wait().expect("it is our child").is_none()
+    }
+}
+
+impl Drop for Unattended {
+    fn drop(&mut self) {
+        let _ = self.0.kill();
+        let _ = self.0.wait();
+    }
+}
