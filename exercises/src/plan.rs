@@ -4,6 +4,7 @@
 //! same plan replaces it; item, complaint and activity numbers keep their meaning through revisions, so that the history
 //! goes on.
 
+mod agreed;
 pub mod check;
 pub mod schedule;
 

@@ -1,28 +1,31 @@
-//! The window's outermost component: the screen of the chosen place above the three places.
+//! The window's outermost component: which side of the program it shows.
 
 use leptos::prelude::*;
+use wire::house::{Role, Situate};
 
-use crate::invoke::{Situation, call};
-use crate::places::{Place, Places};
+use crate::clinic::Clinic;
+use crate::patient::Patient;
+use crate::shared::{Fault, House};
+use crate::start::ChooseSide;
 
 /// The whole window.
 #[component]
 pub fn App() -> impl IntoView {
-    let place = RwSignal::new(Place::Now);
-    let situation = LocalResource::new(|| call::<Situation>(&()));
-    let line = move || {
-        situation.get().map(|answer| match answer {
-            Ok(situation) => situation.at.map_or_else(String::new, |at| format!("The time is set to {at}")),
-            Err(fault) => fault.to_string(),
-        })
-    };
-    view! {
-        <div class="window">
-            <main class="screen stack">
-                <h1>"Carryover"</h1>
-                <p class="soft" role="status">{line}</p>
-            </main>
-            <Places place/>
-        </div>
+    let house = House::new();
+    provide_context(house);
+    house.tell::<Situate>((), move |situation| house.situation.set(Some(situation)));
+    Effect::new(move || {
+        let code = house.words().lang.code();
+        if let Some(page) = document().document_element() {
+            // Only a name that no attribute can have is refused.
+            let _ = page.set_attribute("lang", code);
+        }
+    });
+    let side = Memo::new(move |_| house.situation.with(|situation| situation.as_ref().map(|s| s.role)));
+    move || match side.get() {
+        None => view! { <main class="screen"><Fault/></main> }.into_any(),
+        Some(None) => view! { <ChooseSide/> }.into_any(),
+        Some(Some(Role::Patient)) => view! { <Patient/> }.into_any(),
+        Some(Some(Role::Clinic)) => view! { <Clinic/> }.into_any(),
     }
 }

@@ -1,6 +1,7 @@
 //! The front end: Leptos, one component a file; the tree of files mirrors the screens.
 
 mod app;
+mod clinic;
 mod events;
 mod invoke;
 mod patient;

@@ -1,5 +1,6 @@
 //! What both sides of the program share.
 
+pub mod chart;
 pub mod clock;
 pub mod fault;
 pub mod figure;
@@ -7,6 +8,7 @@ pub mod file;
 pub mod house;
 pub mod line;
 pub mod paint;
+pub mod width;
 
 pub use fault::Fault;
 pub use house::House;

@@ -1,0 +1,61 @@
+//! Times that a person moves to fit their own day. How often stays as the clinician said.
+
+use super::schedule::{DAY_MINUTES, Pattern};
+
+impl Pattern {
+    /// The window begins at `minute` (0 to 1439) instead; fixed times stay.
+    pub fn beginning(&self, minute: u16) -> Pattern {
+        match self {
+            Pattern::Every { minutes, to, .. } => Pattern::Every { minutes: *minutes, from: minute, to: *to },
+            Pattern::At { .. } => self.clone(),
+        }
+    }
+
+    /// The window ends at `minute` (0 to 1439) instead; fixed times stay.
+    pub fn ending(&self, minute: u16) -> Pattern {
+        match self {
+            Pattern::Every { minutes, from, .. } => Pattern::Every { minutes: *minutes, from: *from, to: minute },
+            Pattern::At { .. } => self.clone(),
+        }
+    }
+
+    /// Fixed times as they were chosen, in any order. `None` if two are the same, or one is no minute of the day: then it
+    /// would be fewer than the clinician said.
+    pub fn at(chosen: &[u16]) -> Option<Pattern> {
+        let mut times = chosen.to_vec();
+        times.sort_unstable();
+        times.dedup();
+        let fits = times.len() == chosen.len() && times.iter().all(|time| *time < DAY_MINUTES);
+        fits.then_some(Pattern::At { times })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const HOURLY: Pattern = Pattern::Every { minutes: 60, from: 540, to: 1020 };
+
+    #[test]
+    fn a_window_moves_at_either_end() {
+        assert_eq!(HOURLY.beginning(480).minutes().len(), 10);
+        assert_eq!(HOURLY.ending(960).minutes().last(), Some(&960));
+    }
+
+    #[test]
+    fn chosen_times_come_in_order() {
+        assert_eq!(Pattern::at(&[1200, 480]), Some(Pattern::At { times: vec![480, 1200] }));
+    }
+
+    #[test]
+    fn two_equal_times_would_be_fewer_than_agreed() {
+        assert_eq!(Pattern::at(&[480, 480]), None);
+        assert_eq!(Pattern::at(&[480, 1440]), None);
+    }
+
+    #[test]
+    fn what_does_not_apply_changes_nothing() {
+        let fixed = Pattern::At { times: vec![480] };
+        assert_eq!((fixed.beginning(0), fixed.ending(0)), (fixed.clone(), fixed.clone()));
+    }
+}

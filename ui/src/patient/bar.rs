@@ -1,0 +1,32 @@
+//! The line at the head of the three places: when it is, and "Something is wrong".
+
+use leptos::prelude::*;
+use words::Key;
+
+use super::desk::Desk;
+use super::page::Page;
+use crate::shared::line::TimeIsSet;
+
+/// Day and time at the left; at the right, always within reach, "Something is wrong".
+#[component]
+pub fn Bar() -> impl IntoView {
+    let desk = Desk::here();
+    let when = move || {
+        desk.today.with(|today| {
+            let now = today.as_ref()?.now;
+            let words = desk.house.words();
+            Some(format!("{}, {}", words.weekday(now.date()), words.minute(now.minute())))
+        })
+    };
+    view! {
+        <header class="bar">
+            <div>
+                <p class="soft number">{when}</p>
+                <TimeIsSet/>
+            </div>
+            <button type="button" class="alarm" on:click=move |_| desk.open(Page::Trouble(None))>
+                {desk.house.text(Key::SomethingWrong)}
+            </button>
+        </header>
+    }
+}

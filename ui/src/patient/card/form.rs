@@ -1,0 +1,50 @@
+//! Where the card comes from: a picture, a file, or its text; then what is on it.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use wasm_bindgen::JsCast;
+use web_sys::HtmlInputElement;
+use wire::patient::{CardPreview, CardSource, ReadCard};
+use words::Key;
+
+use super::preview::Preview;
+use crate::patient::desk::Desk;
+use crate::shared::file;
+
+/// Reads a card and shows what is on it before it is taken.
+#[component]
+pub fn CardForm() -> impl IntoView {
+    let desk = Desk::here();
+    let text = move |key| desk.house.text(key);
+    let typed = RwSignal::new(String::new());
+    let read = RwSignal::new(None::<(CardSource, CardPreview)>);
+    let look = move |source: CardSource| {
+        let again = source.clone();
+        desk.house.ask::<ReadCard>(source, move |preview| read.set(Some((again, preview))));
+    };
+    let from_file = move |event: leptos::ev::Event| {
+        let field: HtmlInputElement = event.target().expect("an event of a field").unchecked_into();
+        let Some(file) = file::chosen(&field).into_iter().next() else { return };
+        // The same file can be chosen again after a fault.
+        spawn_local(async move {
+            match file::base64(&file).await {
+                Ok(bytes) => look(CardSource::File(bytes)),
+                Err(failure) => desk.house.fault.set(Some(failure)),
+            }
+            field.set_value("");
+        });
+    };
+    let from_text = move |_| look(CardSource::Text(typed.get_untracked().trim().to_owned()));
+    let empty = move || typed.with(|typed| typed.trim().is_empty());
+    let form = move || view! {
+        <label class="file">{text(Key::CardFile)}<input type="file" accept="image/*,.txt,.card,text/plain" on:change=from_file/></label>
+        <p class="small soft">{text(Key::CardFileWhat)}</p>
+        <label>{text(Key::CardText)}<textarea rows="4" spellcheck="false" autocapitalize="off" autocomplete="off" prop:value=typed
+            on:input=move |event| typed.set(event_target_value(&event))></textarea></label>
+        <button type="button" class="main" disabled=move || empty() || desk.house.busy.get() on:click=from_text>{text(Key::ReadTheCard)}</button>
+    };
+    move || match read.get() {
+        None => view! { <div class="stack">{form()}</div> }.into_any(),
+        Some((source, preview)) => view! { <Preview source preview back=move || read.set(None)/> }.into_any(),
+    }
+}

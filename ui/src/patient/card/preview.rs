@@ -1,0 +1,58 @@
+//! What is on a card, before it is taken.
+
+use exercises::id::ItemId;
+use exercises::plan::Schedule;
+use leptos::prelude::*;
+use std::collections::BTreeMap;
+use wire::patient::{CardPreview, CardSource, TakeAsk, TakeCard};
+use words::Key;
+
+use super::item::CardItem;
+use crate::patient::desk::Desk;
+use crate::patient::places::Place;
+
+/// Everything on the card in plain words, the window of the day to agree on, and "Take this plan".
+#[component]
+pub fn Preview(source: CardSource, preview: CardPreview, back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+    let desk = Desk::here();
+    let words = desk.house.words();
+    let agreed = RwSignal::new(BTreeMap::<u8, (ItemId, Schedule)>::new());
+    let CardPreview { plan, fingerprint, known_clinic, replaces, exercises } = preview;
+    let take = move |_| {
+        let agreed = agreed.with_untracked(|agreed| agreed.values().cloned().collect());
+        desk.house.ask::<TakeCard>(TakeAsk { source: source.clone(), agreed }, move |today| {
+            desk.house.situation.update(|situation| {
+                if let Some(situation) = situation {
+                    situation.has_plan = true;
+                }
+            });
+            desk.show(today);
+            desk.go(Place::Now);
+        });
+    };
+    let items = plan.items.iter().map(|item| {
+        let exercise = exercises.iter().find(|exercise| exercise.id == item.exercise).cloned();
+        view! { <CardItem plan=plan.clone() item=item.clone() exercise agreed/> }
+    });
+    let items = items.collect_view();
+    let aftercare = plan.aftercare.iter().map(|line| view! { <li>{words.aftercare(line)}</li> }).collect_view();
+    let clinic = words.text(if known_clinic { Key::KnownClinic } else { Key::NewClinic });
+    view! {
+        <div class="stack-5">
+            <section class="sheet stack-2">
+                <h2>{plan.clinic.clone()}</h2>
+                <p class="number">{words.fill(Key::ClinicCode, &[("code", &fingerprint)])}</p>
+                <p class="small soft">{clinic}</p>
+                {replaces.map(|old| view! { <p>{words.fill(Key::Replaces, &[("old", &old), ("new", &plan.revision)])}</p> })}
+                <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(plan.review))])}</p>
+            </section>
+            {items}
+            {(!plan.aftercare.is_empty()).then(|| view! {
+                <section class="sheet stack-2"><h2>{words.text(Key::AfterTheVisit)}</h2><ul class="lines">{aftercare}</ul></section>
+            })}
+            <p class="small soft">{words.text(Key::WhoPhotographs)}</p>
+            <button type="button" class="main" disabled=desk.house.busy on:click=take>{words.text(Key::TakeThisPlan)}</button>
+            <button type="button" class="quiet" on:click=move |_| back()>{words.text(Key::AnotherCard)}</button>
+        </div>
+    }
+}

@@ -1,0 +1,24 @@
+//! Taking a new card, as a page of its own.
+
+use leptos::prelude::*;
+use words::Key;
+
+use super::form::CardForm;
+use crate::patient::desk::Desk;
+use crate::shared::Fault;
+
+/// The form with a way back.
+#[component]
+pub fn TakeACard() -> impl IntoView {
+    let desk = Desk::here();
+    view! {
+        <main class="screen">
+            <div class="column stack-5">
+                <h1>{desk.house.text(Key::TakeNewCard)}</h1>
+                <Fault/>
+                <CardForm/>
+                <button type="button" class="quiet" on:click=move |_| desk.close()>{desk.house.text(Key::Back)}</button>
+            </div>
+        </main>
+    }
+}

@@ -1,0 +1,29 @@
+//! A time of the day to choose.
+
+use exercises::plan::schedule::DAY_MINUTES;
+use leptos::prelude::*;
+
+use crate::patient::desk::Desk;
+
+/// Times are offered so many minutes apart.
+const STEP_MINUTES: u16 = 30;
+
+/// A list of times; `set` is called with the minute chosen.
+#[component]
+pub fn TimeField(label: String, chosen: u16, set: impl Fn(u16) + 'static) -> impl IntoView {
+    let words = Desk::here().house.words();
+    let mut minutes: Vec<u16> = (0..DAY_MINUTES).step_by(STEP_MINUTES.into()).collect();
+    if !minutes.contains(&chosen) {
+        minutes.push(chosen);
+        minutes.sort_unstable();
+    }
+    let options = minutes.into_iter().map(|minute| {
+        view! { <option value=minute.to_string() selected=minute == chosen>{words.minute(minute)}</option> }
+    });
+    let choose = move |event| {
+        if let Ok(minute) = event_target_value(&event).parse() {
+            set(minute);
+        }
+    };
+    view! { <label>{label}<select on:change=choose>{options.collect_view()}</select></label> }
+}

@@ -1,0 +1,31 @@
+//! The times of the day, moved to fit the person's own.
+
+mod field;
+mod times;
+mod window;
+
+use exercises::plan::{Pattern, Schedule};
+use leptos::prelude::*;
+use words::Key;
+
+use crate::patient::desk::Desk;
+use times::Times;
+use window::Window;
+
+/// From and to, or each time of the day, as lists to choose from; and how many times that makes.
+#[component]
+pub fn WindowOfDay(name: String, schedule: RwSignal<Schedule>) -> impl IntoView {
+    let words = Desk::here().house.words();
+    let fields = match schedule.with_untracked(|schedule| schedule.pattern.clone()) {
+        Pattern::Every { from, to, .. } => view! { <Window from to schedule/> }.into_any(),
+        Pattern::At { times } => view! { <Times times schedule/> }.into_any(),
+    };
+    let count = move || words.fill(Key::TimesADay, &[("n", &schedule.with(|schedule| schedule.pattern.minutes().len()))]);
+    view! {
+        <fieldset class="window-of-day">
+            <legend class="small soft">{words.fill(Key::FitYourDay, &[("name", &name)])}</legend>
+            {fields}
+            <p class="small soft" role="status">{count}</p>
+        </fieldset>
+    }
+}

@@ -1,0 +1,52 @@
+//! What to know before an exercise is done for the first time.
+
+use exercises::run::{Run, RunEnd};
+use leptos::prelude::*;
+use wire::patient::{Checkpoint, RunScript, RunSnapshot};
+use words::Key;
+
+use super::desk::Desk;
+use super::how_to::{List, Steps};
+use super::page::Page;
+use super::run::{sounds, wake};
+use crate::shared::Fault;
+use crate::shared::figure::Figure;
+
+/// Cautions and signs to stop, then the steps; only then Begin.
+#[component]
+pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
+    let desk = Desk::here();
+    let words = desk.house.words();
+    let texts = script.exercise.text(words.lang).cloned();
+    let drawing = script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
+    let (plan, run) = (script.plan, script.run.clone());
+    let begin = move |_| {
+        sounds::unlock();
+        wake::keep();
+        desk.open(Page::Run(script.clone()));
+    };
+    let not_now = move |_| {
+        let stopped = Run { end: RunEnd::Stopped, ..run.clone() };
+        desk.house.ask::<Checkpoint>(RunSnapshot { plan, run: stopped }, move |_| desk.close());
+    };
+    let told = texts.map(|texts| {
+        view! {
+            <div class="stack-1"><p class="soft">{texts.name.clone()}</p><h1>{words.text(Key::BeforeYouBegin)}</h1></div>
+            <List title=words.text(Key::BeCareful) lines=texts.cautions.clone()/>
+            <List title=words.text(Key::StopAtOnce) lines=texts.stop_signs.clone() alarm=true/>
+            <Figure drawing/>
+            <Steps texts/>
+        }
+    });
+    view! {
+        <main class="screen">
+            <div class="column stack-5">
+                {told}
+                <p class="soft">{words.text(Key::IfInDoubt)}</p>
+                <Fault/>
+                <button type="button" class="main" on:click=begin>{words.text(Key::ReadBegin)}</button>
+                <button type="button" class="quiet" on:click=not_now>{words.text(Key::NotNow)}</button>
+            </div>
+        </main>
+    }
+}

@@ -1,0 +1,40 @@
+//! Everything that an exercise says.
+
+use exercises::catalogue::Texts;
+use exercises::plan::Side;
+use exercises::today::TodayItem;
+use leptos::prelude::*;
+use words::Key;
+
+use super::list::List;
+use super::steps::Steps;
+use crate::patient::desk::Desk;
+use crate::shared::figure::Figure;
+
+/// Everything that an exercise says.
+#[component]
+pub fn InFull(found: TodayItem, texts: Texts) -> impl IntoView {
+    let words = Desk::here().house.words();
+    let item = &found.item;
+    let drawing = item.rung.as_ref().map_or_else(|| found.exercise.poses.clone(), |rung| found.exercise.figure(rung));
+    let limit = words.fill(Key::StopAbove, &[("n", &item.pain_limit)]);
+    let part = move |title: Key, text: String| view! { <section class="stack-1"><h2>{words.text(title)}</h2><p>{text}</p></section> };
+    view! {
+        <div class="stack-1">
+            <h1>{texts.name.clone()}</h1>
+            <p>{words.dose_of(item)}</p>
+            {words.rung_of(item, &found.exercise).map(|rung| view! { <p class="soft">{rung}</p> })}
+            <p class="soft">{words.phrase_schedule(&item.schedule)}</p>
+            <p class="soft">{limit}</p>
+            {(!item.note.is_empty()).then(|| view! { <p class="note">{item.note.clone()}</p> })}
+        </div>
+        <Figure drawing mirrored=item.side == Side::Left/>
+        {part(Key::Purpose, texts.purpose.clone())}
+        <Steps texts=texts.clone()/>
+        {part(Key::ShouldFeel, texts.should_feel.clone())}
+        {part(Key::ShouldNotFeel, texts.should_not_feel.clone())}
+        <List title=words.text(Key::Mistakes) lines=texts.mistakes.clone()/>
+        <List title=words.text(Key::BeCareful) lines=texts.cautions.clone()/>
+        <List title=words.text(Key::StopAtOnce) lines=texts.stop_signs.clone() alarm=true/>
+    }
+}

@@ -1,0 +1,10 @@
+//! How an exercise is done.
+
+mod how_to_page;
+mod in_full;
+mod list;
+mod steps;
+
+pub use how_to_page::HowTo;
+pub use list::List;
+pub use steps::Steps;

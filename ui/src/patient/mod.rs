@@ -1,0 +1,20 @@
+//! The patient's side of the window.
+
+mod after;
+mod bar;
+mod card;
+mod cautions;
+mod desk;
+mod how_to;
+mod now;
+mod page;
+mod patient_window;
+mod places;
+mod plan;
+mod record;
+mod run;
+mod score;
+mod string;
+mod trouble;
+
+pub use patient_window::Patient;

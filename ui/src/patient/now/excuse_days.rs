@@ -1,0 +1,55 @@
+//! Whole days on which nothing is asked for.
+
+use chrono::NaiveDate;
+use exercises::id::PlanId;
+use exercises::log::Excuse;
+use leptos::prelude::*;
+use wire::patient::{Excuse as Command, Excusing};
+use words::Key;
+use words::review::upper;
+
+use crate::patient::desk::Desk;
+use crate::shared::Fault;
+
+/// So many days ahead can be excused at once.
+const MOST_DAYS: usize = 28;
+
+/// Until which day, and why.
+#[component]
+pub fn ExcuseDays(plan: PlanId) -> impl IntoView {
+    let desk = Desk::here();
+    let words = desk.house.words();
+    let busy = desk.house.busy;
+    let today = desk.today.with_untracked(|today| today.as_ref().map(|today| today.now.date())).unwrap_or_default();
+    let until = RwSignal::new(today);
+    let excuse = move |why| {
+        desk.house.ask::<Command>(Excusing { plan, from: today, until: until.get_untracked(), why }, move |today| {
+            desk.show(today);
+            desk.close();
+        });
+    };
+    let days = today.iter_days().take(MOST_DAYS).enumerate().map(|(ahead, day)| {
+        let said = if ahead == 0 { words.text(Key::OnlyToday).to_owned() } else { words.weekday_date(day) };
+        view! { <option value=day.to_string()>{said}</option> }
+    });
+    let choose = move |event| {
+        if let Ok(day) = event_target_value(&event).parse::<NaiveDate>() {
+            until.set(day);
+        }
+    };
+    let reasons = Excuse::ALL.map(|why| {
+        view! { <button type="button" disabled=busy on:click=move |_| excuse(why)>{upper(words.excuse(why))}</button> }
+    });
+    view! {
+        <main class="screen">
+            <div class="column stack-5">
+                <div class="stack-1"><h1>{words.text(Key::LeaveOutDays)}</h1><p>{words.text(Key::LeaveOutDaysWhat)}</p></div>
+                <Fault/>
+                <label>{words.text(Key::FromTodayUntil)}<select on:change=choose>{days.collect_view()}</select></label>
+                <h2>{words.text(Key::WhyDays)}</h2>
+                <div class="choices">{reasons}</div>
+                <button type="button" class="quiet" on:click=move |_| desk.close()>{words.text(Key::Back)}</button>
+            </div>
+        </main>
+    }
+}

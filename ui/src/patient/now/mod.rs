@@ -1,0 +1,17 @@
+//! Now: what to do, and when the next one is.
+
+mod aftercare;
+mod choose;
+mod excuse_days;
+mod head;
+mod leave_out;
+mod now_page;
+mod offer;
+mod question;
+mod still;
+
+pub use choose::Choose;
+pub use excuse_days::ExcuseDays;
+pub use head::name;
+pub use leave_out::LeaveOut;
+pub use now_page::Now;

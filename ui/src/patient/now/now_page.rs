@@ -1,0 +1,47 @@
+//! The Now page: its head, one question, the day.
+
+use leptos::prelude::*;
+use words::Key;
+
+use super::aftercare::Lines;
+use super::head::HeadOf;
+use super::question::OneQuestion;
+use crate::patient::card::CardForm;
+use crate::patient::desk::Desk;
+use crate::patient::page::Page;
+use crate::patient::string::DayString;
+use crate::shared::Fault;
+
+/// What to do now; the day below it. Before any card was taken, the way to take one.
+#[component]
+pub fn Now() -> impl IntoView {
+    let desk = Desk::here();
+    let text = move |key| desk.house.text(key);
+    let no_plan = Memo::new(move |_| desk.has_no_plan());
+    let day = move || {
+        desk.today.get().map(|today| {
+            let items = !today.items.is_empty();
+            view! {
+                <div class="now-head">
+                    <HeadOf today=today.clone()/>
+                    <OneQuestion questions=today.questions.clone()/>
+                    <Lines lines=today.aftercare.clone()/>
+                </div>
+                <div class="now-day">
+                    <DayString today/>
+                    <Show when=move || items>
+                        <button type="button" on:click=move |_| desk.open(Page::Choose)>{text(Key::DoOneNow)}</button>
+                    </Show>
+                </div>
+            }
+        })
+    };
+    let page = move || {
+        if no_plan.get() {
+            view! { <h1>{text(Key::NoPlanTitle)}</h1><p>{text(Key::NoPlanWhat)}</p><CardForm/> }.into_any()
+        } else {
+            day.into_any()
+        }
+    };
+    view! { <div class="column stack-5 now"><Fault/>{page}</div> }
+}

@@ -1,0 +1,50 @@
+//! The exercise that is due: what it is, how it looks, and Begin.
+
+use exercises::plan::Side;
+use exercises::slots::SlotRef;
+use exercises::today::TodayItem;
+use leptos::prelude::*;
+use wire::patient::{DidIt, PutOff, SlotAsk};
+use words::Key;
+
+use super::head::name;
+use crate::patient::desk::Desk;
+use crate::patient::page::Page;
+use crate::shared::figure::Figure;
+
+/// The exercise that is due, with everything that can be done about it.
+#[component]
+pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoView {
+    let desk = Desk::here();
+    let words = desk.house.words();
+    let slot = at;
+    let (plan, id, busy) = (item.plan, item.item.id, desk.house.busy);
+    let drawing = item.item.rung.as_ref().map_or_else(|| item.exercise.poses.clone(), |rung| item.exercise.figure(rung));
+    let mirrored = item.item.side == Side::Left;
+    let put_off = move |_| desk.house.ask::<PutOff>(SlotAsk { plan, slot }, move |today| desk.show(today));
+    let did_it = move |_| desk.house.ask::<DidIt>(SlotAsk { plan, slot }, move |today| desk.show(today));
+    let note = (!item.item.note.is_empty()).then(|| view! { <p class="note">{item.item.note.clone()}</p> });
+    view! {
+        <section class="offer">
+            <div class="offer-words stack-1">
+                <h1>{name(&item, words)}</h1>
+                <p>{words.dose_of(&item.item)}". "{words.takes(item.takes_s)}"."</p>
+                {words.rung_of(&item.item, &item.exercise).map(|rung| view! { <p class="soft">{rung}</p> })}
+                {note}
+                {line.map(|line| view! { <p class="brass">{line}</p> })}
+            </div>
+            <Figure drawing mirrored/>
+            <div class="offer-buttons stack">
+                <button type="button" class="main" disabled=busy on:click=move |_| desk.begin(plan, id)>{words.text(Key::Begin)}</button>
+                <div class="row">
+                    <button type="button" disabled=busy on:click=put_off>{words.text(Key::InTenMinutes)}</button>
+                    <button type="button" on:click=move |_| desk.open(Page::LeaveOut(plan, slot))>{words.text(Key::LeaveItOut)}</button>
+                </div>
+                <div class="row">
+                    <button type="button" class="quiet" on:click=move |_| desk.open(Page::HowTo(plan, id))>{words.text(Key::HowToDoIt)}</button>
+                    <button type="button" class="quiet" disabled=busy on:click=did_it>{words.text(Key::DidItAlready)}</button>
+                </div>
+            </div>
+        </section>
+    }
+}

@@ -1,0 +1,34 @@
+//! What can lie over the three places.
+
+use exercises::alarm::Trouble;
+use exercises::ask::Question;
+use exercises::id::{ItemId, PlanId};
+use exercises::slots::SlotRef;
+use wire::patient::RunScript;
+
+/// A page that lies over the three places until it is done or closed.
+#[derive(Clone, PartialEq)]
+pub enum Page {
+    /// Why a slot is left out.
+    LeaveOut(PlanId, SlotRef),
+    /// Whole days on which nothing is asked for.
+    Excuse(PlanId),
+    /// Which exercise to do now, besides the slots.
+    Choose,
+    /// How an exercise is done, in full.
+    HowTo(PlanId, ItemId),
+    /// What to know before an exercise is done for the first time.
+    Cautions(Box<RunScript>),
+    /// An exercise as it is done.
+    Run(Box<RunScript>),
+    /// Questions after it, one at a time.
+    After(Vec<Question>),
+    /// What is wrong.
+    Trouble(Option<(PlanId, ItemId)>),
+    /// What to do about it.
+    Advice(Trouble),
+    /// Taking a card.
+    Card,
+    /// What goes to the visit.
+    Visit(PlanId),
+}

@@ -1,0 +1,93 @@
+//! The patient's side as a whole: the three places, and what lies over them.
+
+use std::time::Duration;
+
+use exercises::slots::SlotRef;
+use leptos::ev;
+use leptos::prelude::*;
+
+use super::after::After;
+use super::bar::Bar;
+use super::card::TakeACard;
+use super::cautions::Cautions;
+use super::desk::Desk;
+use super::how_to::HowTo;
+use super::now::{Choose, ExcuseDays, LeaveOut, Now};
+use super::page::Page;
+use super::places::{Place, Places};
+use super::plan::Plan;
+use super::record::{Record, Visit};
+use super::run::Run;
+use super::trouble::{Advice, AskTrouble};
+use crate::events;
+use crate::shared::{House, clock};
+
+/// The Now page is asked for again so often, in milliseconds.
+const LOOK_MS: u64 = 15_000;
+
+/// The patient's side of the window.
+#[component]
+pub fn Patient() -> impl IntoView {
+    let desk = Desk::new(House::here());
+    provide_context(desk);
+    keep_up(desk);
+    let over = move || {
+        let page = match desk.page.get()? {
+            Page::LeaveOut(plan, slot) => view! { <LeaveOut plan at=slot/> }.into_any(),
+            Page::Excuse(plan) => view! { <ExcuseDays plan/> }.into_any(),
+            Page::Choose => view! { <Choose/> }.into_any(),
+            Page::HowTo(plan, item) => view! { <HowTo plan item/> }.into_any(),
+            Page::Cautions(script) => view! { <Cautions script/> }.into_any(),
+            Page::Run(script) => view! { <Run script/> }.into_any(),
+            Page::After(questions) => view! { <After questions/> }.into_any(),
+            Page::Trouble(during) => view! { <AskTrouble during/> }.into_any(),
+            Page::Advice(trouble) => view! { <Advice trouble/> }.into_any(),
+            Page::Card => view! { <TakeACard/> }.into_any(),
+            Page::Visit(plan) => view! { <Visit plan/> }.into_any(),
+        };
+        Some(page)
+    };
+    let place = move || match desk.place.get() {
+        Place::Now => view! { <Now/> }.into_any(),
+        Place::Plan => view! { <Plan/> }.into_any(),
+        Place::Record => view! { <Record/> }.into_any(),
+    };
+    let covered = Memo::new(move |_| desk.page.with(Option::is_some));
+    view! {
+        <div class="window">
+            {over}
+            <Show when=move || !covered.get()>
+                <Bar/>
+                <main class="screen">{place}</main>
+                <Places/>
+            </Show>
+        </div>
+    }
+}
+
+/// Keeps the Now page up with the time, the shell and the notifications.
+fn keep_up(desk: Desk) {
+    desk.refresh();
+    desk.look_for_call();
+    let refresh = move || {
+        if !desk.running() {
+            desk.refresh();
+        }
+    };
+    clock::every(LOOK_MS, refresh);
+    Effect::new(move || {
+        let next = desk.today.with(|today| today.as_ref().map(|today| today.changes_in_ms()));
+        if let Some(ms) = next.filter(|ms| *ms < LOOK_MS) {
+            set_timeout(refresh, Duration::from_millis(ms));
+        }
+    });
+    events::listen("today_changed", move |_: serde_json::Value| refresh());
+    events::listen("open_slot", move |slot: SlotRef| desk.open_slot(slot));
+    let looked = window_event_listener(ev::focus, move |_| {
+        if !desk.running() {
+            desk.look_for_call();
+            desk.refresh();
+        }
+    });
+    on_cleanup(move || looked.remove());
+}

@@ -1,0 +1,69 @@
+//! One clinic's plan.
+
+use leptos::prelude::*;
+use wire::patient::PlanPage;
+use words::{Key, Words};
+
+use super::plan_item::PlanItem;
+use crate::patient::desk::Desk;
+use crate::patient::page::Page;
+
+/// The clinic, the next visit, the exercises, and what they are for.
+#[component]
+pub fn OnePlan(page: PlanPage) -> impl IntoView {
+    let desk = Desk::here();
+    let words = desk.house.words();
+    let PlanPage { plan, fingerprint, exercises, held_back } = page;
+    let id = plan.id;
+    let items = plan.items.iter().map(|item| {
+        let exercise = exercises.iter().find(|exercise| exercise.id == item.exercise).cloned();
+        let held_back = held_back.iter().find(|(held, _)| *held == item.id).map(|(_, trouble)| *trouble);
+        view! { <PlanItem plan=plan.clone() item=item.clone() exercise held_back/> }
+    });
+    let items = items.collect_view();
+    view! {
+        <section class="stack-5">
+            <div class="stack-1">
+                <p><strong>{plan.clinic.clone()}</strong></p>
+                <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(plan.review))])}</p>
+            </div>
+            <ul class="stack">{items}</ul>
+            {facts(words.text(Key::MyComplaints), complaints(&plan, words))}
+            {facts(words.text(Key::MyActivities), activities(&plan, words))}
+            {facts(words.text(Key::Baselines), baselines(&plan, words))}
+            <button type="button" on:click=move |_| desk.open(Page::Excuse(id))>{words.text(Key::LeaveOutDays)}</button>
+            <p class="small soft number">{words.fill(Key::ClinicCode, &[("code", &fingerprint)])}" "{words.fill(Key::Revision, &[("n", &plan.revision)])}</p>
+        </section>
+    }
+}
+
+/// A titled list of names with their values at the visit; nothing where there are none.
+fn facts(title: &'static str, lines: Vec<(String, String)>) -> Option<impl IntoView> {
+    (!lines.is_empty()).then(|| {
+        let lines = lines.into_iter().map(|(name, value)| view! { <div><dt>{name}</dt><dd class="number">{value}</dd></div> });
+        view! { <section class="stack-2"><h2>{title}</h2><dl class="figures">{lines.collect_view()}</dl></section> }
+    })
+}
+
+fn complaints(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String)> {
+    let line = |complaint: &exercises::plan::Complaint| {
+        let name = [complaint.name.as_str(), words.side(complaint.side)];
+        let name = name.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(", ");
+        (name, complaint.pain.map(|pain| words.fill(Key::PainThen, &[("n", &pain)])).unwrap_or_default())
+    };
+    plan.complaints.iter().map(line).collect()
+}
+
+fn activities(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String)> {
+    let value = |rating: Option<u8>| rating.map(|n| words.fill(Key::OfTen, &[("n", &n)])).unwrap_or_default();
+    plan.activities.iter().map(|activity| (activity.name.clone(), value(activity.rating))).collect()
+}
+
+fn baselines(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String)> {
+    let line = |taken: &exercises::plan::StanceBaseline| {
+        let name = format!("{}, {}, {}", words.stand_on(taken.leg), words.surface(taken.surface), words.eyes(taken.eyes));
+        let key = if taken.capped { Key::AtLeastSeconds } else { Key::SecondsShort };
+        (name, words.fill(key, &[("s", &words.seconds(u32::from(taken.tenths) * 100))]))
+    };
+    plan.baselines.iter().map(line).collect()
+}

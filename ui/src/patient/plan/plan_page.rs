@@ -1,0 +1,36 @@
+//! The Plan page.
+
+use leptos::prelude::*;
+use wire::patient::{PlanPage, ShowPlan};
+use words::Key;
+
+use super::one_plan::OnePlan;
+use crate::patient::desk::Desk;
+use crate::patient::page::Page;
+use crate::shared::Fault;
+
+/// Every plan that is followed, and the way to a new card.
+#[component]
+pub fn Plan() -> impl IntoView {
+    let desk = Desk::here();
+    let text = move |key| desk.house.text(key);
+    let plans = ArcRwSignal::new(None::<Vec<PlanPage>>);
+    let answer = plans.clone();
+    desk.house.tell::<ShowPlan>((), move |pages| answer.set(Some(pages)));
+    let shown = move || {
+        plans.get().map(|pages| {
+            if pages.is_empty() {
+                return view! { <p>{text(Key::NoPlanWhat)}</p> }.into_any();
+            }
+            pages.into_iter().map(|page| view! { <OnePlan page/> }).collect_view().into_any()
+        })
+    };
+    view! {
+        <div class="column stack-5">
+            <h1>{text(Key::PlacePlan)}</h1>
+            <Fault/>
+            {shown}
+            <button type="button" on:click=move |_| desk.open(Page::Card)>{text(Key::TakeNewCard)}</button>
+        </div>
+    }
+}

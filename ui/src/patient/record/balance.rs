@@ -1,0 +1,35 @@
+//! Am I getting better? Seconds on one leg, each leg beside the other.
+
+use exercises::chart::{Days, groups, stance};
+use exercises::review::Review;
+use leptos::prelude::*;
+use wire::patient::RecordPage;
+use words::Key;
+use words::review::Names;
+
+use crate::patient::desk::Desk;
+use crate::shared::chart::StanceView;
+use crate::shared::width::column_width;
+
+/// A chart for each way of standing, with a verdict in words for each leg.
+#[component]
+pub fn Balance(page: RecordPage, review: Review) -> impl IntoView {
+    let words = Desk::here().house.words();
+    let names = Names::of_plan(words, &page.plan, &page.exercises);
+    let last = review.days.last().map_or(0, |day| day.day);
+    let axis = Days::within(review.start, 0, last, column_width());
+    let all = groups(&review.balance);
+    let shown = (!all.is_empty()).then(|| {
+        let charts = all.into_iter().map(|group| {
+            let title = words.stance_conditions(&group, names);
+            let legs = group.legs.iter().map(|series| {
+                view! { <p><strong>{words.stand_on(series.leg)}": "</strong>{words.stance(series).to_string()}</p> }
+            });
+            let legs = legs.collect_view();
+            view! { <section class="stack-1"><h3>{title.clone()}</h3>{legs}<StanceView chart=stance(&group, &axis) label=title/></section> }
+        });
+        let charts = charts.collect_view();
+        view! { <section class="stack"><h2>{words.text(Key::BalanceTitle)}</h2>{charts}</section> }
+    });
+    view! { {shown} }
+}

@@ -1,0 +1,24 @@
+//! Exactly what a summary hands over, as a plain list.
+
+use exercises::summary::Summary;
+use leptos::prelude::*;
+use wire::patient::RecordPage;
+use words::Key;
+
+use crate::patient::desk::Desk;
+
+/// What is in it, and what is not.
+#[component]
+pub fn HandedOver(page: RecordPage, summary: Summary) -> impl IntoView {
+    let words = Desk::here().house.words();
+    let names = words::review::Names::of_plan(words, &page.plan, &page.exercises);
+    let lines = words.handed_over(&summary, names, page.plan.start);
+    let lines = lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view();
+    view! {
+        <section class="sheet stack-2">
+            <h2>{words.text(Key::HandedOver)}</h2>
+            <ul class="lines">{lines}</ul>
+            <p class="small soft">{words.text(Key::NotHandedOver)}</p>
+        </section>
+    }
+}

@@ -1,0 +1,41 @@
+//! One plan's record.
+
+use leptos::prelude::*;
+use wire::patient::RecordPage;
+use words::Key;
+
+use super::balance::Balance;
+use super::scores::Scores;
+use super::strings::Strings;
+use crate::patient::desk::Desk;
+use crate::patient::page::Page;
+
+/// Four questions, answered: done when, balance, pain, activities. Before anything happened, a word about it.
+#[component]
+pub fn OneRecord(page: RecordPage) -> impl IntoView {
+    let desk = Desk::here();
+    let words = desk.house.words();
+    let id = page.plan.id;
+    let visit = view! {
+        <section class="sheet stack">
+            <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(page.plan.review))])}</p>
+            <button type="button" class="main" on:click=move |_| desk.open(Page::Visit(id))>{words.text(Key::ForTheVisit)}</button>
+        </section>
+    };
+    let record = match page.review.clone() {
+        None => view! { <p>{words.text(Key::NothingYet)}</p> }.into_any(),
+        Some(review) => view! {
+            <Strings page=page.clone() review=review.clone()/>
+            <Balance page=page.clone() review=review.clone()/>
+            <Scores page=page.clone() review/>
+        }
+        .into_any(),
+    };
+    view! {
+        <section class="stack-5">
+            <p class="soft">{page.plan.clinic.clone()}</p>
+            {record}
+            {visit}
+        </section>
+    }
+}

@@ -1,0 +1,34 @@
+//! The Record page.
+
+use leptos::prelude::*;
+use wire::patient::{RecordPage, ShowRecord};
+use words::Key;
+
+use super::one_record::OneRecord;
+use crate::patient::desk::Desk;
+use crate::shared::Fault;
+
+/// The record of every plan that is followed.
+#[component]
+pub fn Record() -> impl IntoView {
+    let desk = Desk::here();
+    let text = move |key| desk.house.text(key);
+    let records = ArcRwSignal::new(None::<Vec<RecordPage>>);
+    let answer = records.clone();
+    desk.house.tell::<ShowRecord>((), move |pages| answer.set(Some(pages)));
+    let shown = move || {
+        records.get().map(|pages| {
+            if pages.is_empty() {
+                return view! { <p>{text(Key::NoPlanWhat)}</p> }.into_any();
+            }
+            pages.into_iter().map(|page| view! { <OneRecord page/> }).collect_view().into_any()
+        })
+    };
+    view! {
+        <div class="column wide stack-5">
+            <h1>{text(Key::PlaceRecord)}</h1>
+            <Fault/>
+            {shown}
+        </div>
+    }
+}

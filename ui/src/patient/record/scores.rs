@@ -1,0 +1,37 @@
+//! Pain by complaint, and the activities that the person named.
+
+use exercises::chart::{Days, lines};
+use exercises::review::Review;
+use leptos::prelude::*;
+use wire::patient::RecordPage;
+use words::Key;
+use words::review::{Names, upper};
+
+use crate::patient::desk::Desk;
+use crate::shared::chart::LinesView;
+use crate::shared::width::column_width;
+
+/// A chart for each, with a verdict in words.
+#[component]
+pub fn Scores(page: RecordPage, review: Review) -> impl IntoView {
+    let words = Desk::here().house.words();
+    let names = Names::of_plan(words, &page.plan, &page.exercises);
+    let last = review.days.last().map_or(0, |day| day.day);
+    let axis = Days::within(review.start, 0, last, column_width());
+    let chart = move |title: String, said: String, points: &[(u16, u8)], visits: &[(u16, u8)]| {
+        let drawn = (!points.is_empty()).then(|| view! { <LinesView chart=lines(points, visits, &axis) label=title.clone()/> });
+        view! { <section class="stack-1"><h3>{title}</h3><p>{said}</p>{drawn}</section> }
+    };
+    let pain = review.pain.iter().map(|series| {
+        chart(upper(&names.complaint(series.complaint)), words.pain(series).to_string(), &series.points, &series.at_visits)
+    });
+    let activities = review.activities.iter().map(|series| {
+        let said = words.activity_change(&series.change).to_string();
+        chart(upper(&names.activity(series.activity)), said, &series.points, &series.at_visits)
+    });
+    let titled = |title: Key, any: bool, charts: AnyView| any.then(|| view! { <section class="stack"><h2>{words.text(title)}</h2>{charts}</section> });
+    view! {
+        {titled(Key::PainTitle, !review.pain.is_empty(), pain.collect_view().into_any())}
+        {titled(Key::ActivitiesTitle, !review.activities.is_empty(), activities.collect_view().into_any())}
+    }
+}

@@ -1,0 +1,30 @@
+//! Balance trials as they are done. While one goes on, all of the screen is the place to touch.
+
+use exercises::guide::{Phase, Press};
+use leptos::prelude::*;
+use wire::patient::RunScript;
+
+use super::driver::Driver;
+
+mod between;
+mod trial;
+
+use between::Between;
+use trial::WholeScreen;
+
+/// The screen of balance trials.
+#[component]
+pub fn BalanceRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+    let driver = Driver::here();
+    let between = Memo::new(move |_| matches!(driver.view.get().phase, Phase::Waiting | Phase::Resting | Phase::Paused { .. }));
+    let script = StoredValue::new(script);
+    move || {
+        let script = script.get_value();
+        if between.get() {
+            let next = move || driver.press(Press::Next);
+            view! { <Between script next something_wrong/> }.into_any()
+        } else {
+            view! { <WholeScreen script/> }.into_any()
+        }
+    }
+}

@@ -1,0 +1,63 @@
+//! Before and between trials: where the phone goes, what stands near, and the way on.
+
+use exercises::guide::{Phase, Press};
+use exercises::plan::Leg;
+use exercises::run::{Doing, Trial};
+use leptos::prelude::*;
+use wire::patient::RunScript;
+use words::Key;
+
+use super::super::driver::Driver;
+use super::super::sounds;
+use crate::shared::figure::Figure;
+use crate::shared::{Fault, House};
+
+/// The leg, the set-up, the last time, and "Start the count".
+#[component]
+pub fn Between(script: Box<RunScript>, next: impl Fn() + Copy + Send + 'static, something_wrong: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+    let words = House::here().words();
+    let driver = Driver::here();
+    let view = driver.view.get_untracked();
+    let name = script.exercise.text(words.lang).map(|texts| texts.name.clone());
+    let drawing = script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
+    let leg = view.part.leg.map(|leg| words.stand_on(leg));
+    let part = words.fill(Key::TryOf, &[("n", &view.part.number), ("of", &view.part.of)]);
+    let last = last(&script, driver).map(|trial| words.fill(Key::LastTry, &[("s", &words.seconds(trial.held_ms))]));
+    let rest = Memo::new(move |_| driver.view.get().seconds.filter(|_| driver.view.get().phase == Phase::Resting));
+    let resting = move || rest.get().map(|s| words.fill(Key::RestFor, &[("s", &s)])).unwrap_or_else(|| words.text(Key::WhenReadyStart).to_owned());
+    let first = last.is_none();
+    view! {
+        <main class="screen run">
+            <div class="run-head">
+                <p class="soft">{name}", "{part}</p>
+                <h1>{leg}</h1>
+                <p>{words.conditions(&script.run.doing)}</p>
+            </div>
+            <Fault/>
+            <div class="between">
+                <Figure drawing mirrored=view.part.leg == Some(Leg::Left) pose=Signal::stored(1.0)/>
+                {last.map(|last| view! { <p class="last-try number">{last}</p> })}
+                <ol class="steps" class:brief=!first>
+                    <li>{words.text(Key::SupportNear)}</li>
+                    <li>{words.text(Key::PhoneOnSupport)}</li>
+                    <li>{words.text(Key::HandOverPhone)}</li>
+                </ol>
+                <p class="soft number">{resting}</p>
+            </div>
+            <div class="controls stack">
+                <button type="button" class="main" on:click=move |_| { sounds::unlock(); next() }>{words.text(Key::StartCount)}</button>
+                <div class="row">
+                    <button type="button" on:click=move |_| driver.press(Press::Stop)>{words.text(Key::Stop)}</button>
+                    <button type="button" class="alarm" on:click=move |_| something_wrong()>{words.text(Key::SomethingWrong)}</button>
+                </div>
+            </div>
+        </main>
+    }
+}
+
+/// The trial that just ended, if one was measured.
+fn last(script: &RunScript, driver: Driver) -> Option<Trial> {
+    let _ = script;
+    let Doing::Balance(balance) = driver.run().doing else { return None };
+    balance.trials.last().copied().filter(|trial| trial.end != exercises::run::TrialEnd::CutOff)
+}

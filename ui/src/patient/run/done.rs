@@ -1,0 +1,53 @@
+//! The end of a run: what was done, and what comes next.
+
+use exercises::guide::{GuideView, Phase};
+use exercises::run::{Doing, RunEnd};
+use leptos::prelude::*;
+use wire::patient::RunScript;
+use words::Key;
+
+use super::driver::Driver;
+use super::results::Results;
+use crate::patient::desk::Desk;
+use crate::patient::page::Page;
+use crate::shared::Fault;
+
+/// What was done, as it went into the log; then the questions, if there are any.
+#[component]
+pub fn Done(script: Box<RunScript>) -> impl IntoView {
+    let desk = Desk::here();
+    let words = desk.house.words();
+    let driver = Driver::here();
+    let run = driver.run();
+    let GuideView { phase, .. } = driver.view.get_untracked();
+    let title = if phase == Phase::Ended(RunEnd::Completed) { Key::Done } else { Key::StoppedHere };
+    let sides = script.item.side.in_turn().len() as u32;
+    let share = run.parts(sides);
+    let what = words.done_of(&run, share);
+    let results = match run.doing {
+        Doing::Balance(balance) => Some(view! { <Results trials=balance.trials own=script.own_median_ms.clone()/> }),
+        _ => None,
+    };
+    let go_on = move |_| match driver.questions.get_untracked() {
+        Some(questions) if !questions.is_empty() => desk.open(Page::After(questions)),
+        _ => desk.close(),
+    };
+    let saved = move || driver.questions.get().is_some();
+    view! {
+        <main class="screen">
+            <div class="column stack-5">
+                <div class="stack-1">
+                    <p class="soft">{script.exercise.text(words.lang).map(|texts| texts.name.clone())}</p>
+                    <h1>{words.text(title)}</h1>
+                    <p>{what}</p>
+                </div>
+                {results}
+                <Fault/>
+                <Show when=move || driver.unsaved.get()>
+                    <button type="button" on:click=move |_| driver.save_again()>{words.text(Key::SaveAgain)}</button>
+                </Show>
+                <button type="button" class="main" disabled=move || !saved() && !driver.unsaved.get() on:click=go_on>{words.text(Key::Continue)}</button>
+            </div>
+        </main>
+    }
+}

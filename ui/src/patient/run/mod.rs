@@ -1,0 +1,16 @@
+//! An exercise as it is done.
+
+mod balance;
+mod controls;
+mod done;
+mod driver;
+mod hold;
+mod reps;
+mod results;
+mod run_page;
+mod said;
+pub mod sounds;
+mod thread;
+pub mod wake;
+
+pub use run_page::Run;

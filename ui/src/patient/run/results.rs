@@ -1,0 +1,36 @@
+//! How each leg stood in this run, beside the person's own last days.
+
+use exercises::guide::{Stood, stood};
+use exercises::plan::Leg;
+use exercises::run::Trial;
+use leptos::prelude::*;
+use words::Key;
+
+use crate::shared::House;
+
+/// Best and middle value by leg; `own` are the person's own middle values over the last seven days.
+#[component]
+pub fn Results(trials: Vec<Trial>, own: Vec<(Leg, u32)>) -> impl IntoView {
+    let words = House::here().words();
+    let legs = stood(&trials).into_iter().map(|Stood { leg, best_ms, median_ms, capped, .. }| {
+        let key = if capped { Key::AtLeastSeconds } else { Key::SecondsShort };
+        let best = words.fill(key, &[("s", &words.seconds(best_ms))]);
+        let middle = words.fill(Key::SecondsShort, &[("s", &words.seconds(median_ms))]);
+        let own = own.iter().find(|(one, _)| *one == leg).map_or_else(
+            || words.text(Key::NoOwnYet).to_owned(),
+            |(_, ms)| words.fill(Key::SecondsShort, &[("s", &words.seconds(*ms))]),
+        );
+        view! {
+            <section class="sheet stack-2">
+                <h2>{words.stand_on(leg)}</h2>
+                <dl class="figures">
+                    <div><dt>{words.text(Key::BestToday)}</dt><dd class="number">{best}</dd></div>
+                    <div><dt>{words.text(Key::MiddleToday)}</dt><dd class="number">{middle}</dd></div>
+                    <div><dt>{words.text(Key::MiddleWeek)}</dt><dd class="number">{own}</dd></div>
+                </dl>
+            </section>
+        }
+    });
+    let legs = legs.collect_view();
+    view! { <div class="stack">{legs}<p class="small soft">{words.text(Key::OneTryVaries)}</p></div> }
+}

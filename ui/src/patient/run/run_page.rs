@@ -1,0 +1,62 @@
+//! The screen of a run: by its kind, then its end; over it, when something is wrong, what.
+
+use exercises::catalogue::Kind;
+use exercises::guide::{Phase, Press};
+use leptos::prelude::*;
+use wire::patient::RunScript;
+use words::Key;
+
+use super::balance::BalanceRun;
+use super::done::Done;
+use super::driver::Driver;
+use super::hold::HoldRun;
+use super::reps::RepsRun;
+use super::said::Said;
+use crate::patient::desk::Desk;
+use crate::patient::trouble::During;
+
+/// One run from its beginning to its end.
+#[component]
+pub fn Run(script: Box<RunScript>) -> impl IntoView {
+    let desk = Desk::here();
+    let Some(driver) = Driver::start(desk, &script) else {
+        return view! { <CannotBeGuided/> }.into_any();
+    };
+    provide_context(driver);
+    let asking = RwSignal::new(false);
+    let ended = Memo::new(move |_| matches!(driver.view.get().phase, Phase::Ended(_)));
+    let kind = script.exercise.kind;
+    let kept = StoredValue::new(script);
+    let something_wrong = move || {
+        driver.press(Press::Pause);
+        asking.set(true);
+    };
+    let screen = move || {
+        let script = kept.get_value();
+        if asking.get() {
+            let (plan, item) = (script.plan, script.run.item);
+            return view! { <During plan item nothing=move || asking.set(false) stop=move || driver.press(Press::Trouble)/> }.into_any();
+        }
+        match (ended.get(), kind) {
+            (true, _) => view! { <Done script/> }.into_any(),
+            (false, Kind::Hold) => view! { <HoldRun script something_wrong/> }.into_any(),
+            (false, Kind::Reps) => view! { <RepsRun script something_wrong/> }.into_any(),
+            (false, Kind::Balance) => view! { <BalanceRun script something_wrong/> }.into_any(),
+        }
+    };
+    view! { <Said/>{screen} }.into_any()
+}
+
+/// A dose that fits no guide: a fault of the plan, said plainly.
+#[component]
+fn CannotBeGuided() -> impl IntoView {
+    let desk = Desk::here();
+    view! {
+        <main class="screen">
+            <div class="column stack-5">
+                <p role="alert">{desk.house.text(Key::CannotBeGuided)}</p>
+                <button type="button" on:click=move |_| desk.close()>{desk.house.text(Key::Back)}</button>
+            </div>
+        </main>
+    }
+}

@@ -1,0 +1,129 @@
+//! Plays the sounds of a run, made with Web Audio from the domain's notes and scheduled ahead on the audio clock.
+
+use std::cell::RefCell;
+
+use exercises::guide::{Cue, Note};
+use js_sys::Reflect;
+use leptos::prelude::window;
+use leptos::task::spawn_local;
+use wasm_bindgen::JsCast;
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{AudioContext, AudioContextState, OscillatorNode, OscillatorType};
+
+use crate::shared::clock;
+
+/// How loud a note is, of 1. Quiet: it is heard beside others in an office.
+const LOUD: f32 = 0.22;
+/// A note swells and fades so long, in seconds, so that it does not click.
+const SWELL_S: f64 = 0.012;
+const FADE_S: f64 = 0.06;
+/// Under this name the web view keeps that the person wants no sound.
+const QUIET: &str = "quiet";
+
+thread_local! {
+    static AUDIO: RefCell<Option<Audio>> = const { RefCell::new(None) };
+}
+
+struct Audio {
+    context: AudioContext,
+    /// Told ahead and not over yet.
+    ahead: Vec<(Cue, Vec<OscillatorNode>)>,
+}
+
+/// Called by a press: a web view lets nothing sound before one. It never waits: without a press, or without a sound card,
+/// the answer may never come.
+pub fn unlock() {
+    AUDIO.with_borrow_mut(|audio| {
+        if audio.is_none() {
+            *audio = AudioContext::new().ok().map(|context| Audio { context, ahead: Vec::new() });
+        }
+        if let Some(Ok(resumed)) = audio.as_ref().map(|audio| audio.context.resume()) {
+            spawn_local(async move {
+                // Whether it sounds or not, the run goes on: everything heard is also seen.
+                let _ = JsFuture::from(resumed).await;
+            });
+        }
+    });
+}
+
+/// Schedules what was not told yet.
+pub fn schedule(cues: &[Cue]) {
+    if is_quiet() {
+        return;
+    }
+    AUDIO.with_borrow_mut(|audio| {
+        let Some(audio) = audio.as_mut().filter(|audio| audio.context.state() == AudioContextState::Running) else { return };
+        let now = clock::steady_ms();
+        audio.ahead.retain(|(cue, _)| cue.at_ms as f64 + f64::from(cue.sound.lasts_ms()) > now);
+        for cue in cues {
+            if audio.ahead.iter().all(|(told, _)| told != cue) {
+                let at = audio.context.current_time() + (cue.at_ms as f64 - now).max(0.0) / 1000.0;
+                let notes = cue.sound.notes().iter().filter_map(|note| play(&audio.context, *note, at)).collect();
+                audio.ahead.push((*cue, notes));
+            }
+        }
+    });
+}
+
+/// Takes back everything that was told ahead.
+pub fn silence() {
+    AUDIO.with_borrow_mut(|audio| {
+        let Some(audio) = audio.as_mut() else { return };
+        let now = clock::steady_ms();
+        for (cue, notes) in audio.ahead.drain(..) {
+            // What sounds already may end by itself.
+            if cue.at_ms as f64 > now {
+                notes.iter().for_each(|note| note.disconnect().unwrap_or_default());
+            }
+        }
+    });
+}
+
+/// Whether the person wants no sound.
+pub fn is_quiet() -> bool {
+    kept().is_some_and(|kept| kept.get_item(QUIET).ok().flatten().is_some())
+}
+
+/// Sets whether the person wants sound.
+pub fn set_quiet(quiet: bool) {
+    if let Some(kept) = kept() {
+        // A web view that keeps nothing asks again next time.
+        let _ = if quiet { kept.set_item(QUIET, "1") } else { kept.remove_item(QUIET) };
+    }
+    if quiet {
+        silence();
+    }
+}
+
+fn kept() -> Option<web_sys::Storage> {
+    window().local_storage().ok().flatten()
+}
+
+fn play(context: &AudioContext, note: Note, at: f64) -> Option<OscillatorNode> {
+    let (start, length) = (at + f64::from(note.at_ms) / 1000.0, f64::from(note.for_ms) / 1000.0);
+    let end = start + length;
+    let tone = context.create_oscillator().ok()?;
+    let loud = context.create_gain().ok()?;
+    tone.set_type(OscillatorType::Triangle);
+    tone.frequency().set_value_at_time(note.from_hz.into(), start).ok()?;
+    tone.frequency().linear_ramp_to_value_at_time(note.to_hz.into(), end).ok()?;
+    let gain = loud.gain();
+    gain.set_value_at_time(0.0, start).ok()?;
+    gain.linear_ramp_to_value_at_time(LOUD, start + SWELL_S).ok()?;
+    gain.set_value_at_time(LOUD, (end - FADE_S).max(start + SWELL_S)).ok()?;
+    gain.linear_ramp_to_value_at_time(0.0, end).ok()?;
+    tone.connect_with_audio_node(&loud).ok()?;
+    loud.connect_with_audio_node(&context.destination()).ok()?;
+    tone.start_with_when(start).ok()?;
+    tone.stop_with_when(end + 0.02).ok()?;
+    Some(tone)
+}
+
+/// The hand's twin of a sound, where the device has one: vibrates for so many milliseconds, pauses, and so on.
+pub fn shake(pattern: &[u16]) {
+    let navigator = window().navigator();
+    let Ok(Ok(vibrate)) = Reflect::get(&navigator, &"vibrate".into()).map(|v| v.dyn_into::<js_sys::Function>()) else { return };
+    let pattern: js_sys::Array = pattern.iter().map(|ms| wasm_bindgen::JsValue::from(*ms)).collect();
+    // A device that refuses to shake is none that shakes.
+    let _ = vibrate.call1(&navigator, &pattern);
+}

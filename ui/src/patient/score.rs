@@ -1,0 +1,20 @@
+//! 0 to 10 as eleven buttons.
+
+use leptos::prelude::*;
+
+use super::desk::Desk;
+
+/// Eleven buttons with what their ends mean. `label` names the group.
+#[component]
+pub fn Score(label: String, least: &'static str, most: &'static str, give: impl Fn(u8) + Copy + Send + 'static) -> impl IntoView {
+    let busy = Desk::here().house.busy;
+    let buttons = (0u8..=10).map(move |score| {
+        view! { <button type="button" class="number" disabled=busy on:click=move |_| give(score)>{score}</button> }
+    });
+    view! {
+        <div role="group" aria-label=label>
+            <div class="scores">{buttons.collect_view()}</div>
+            <p class="ends small soft"><span>"0 "{least}</span><span>"10 "{most}</span></p>
+        </div>
+    }
+}

@@ -1,0 +1,30 @@
+//! The first question: what is wrong?
+
+use exercises::alarm::Trouble;
+use leptos::prelude::*;
+use words::Key;
+
+use crate::patient::desk::Desk;
+use crate::shared::Fault;
+
+/// Everything that can be wrong, most urgent first; "Nothing, a slip" last.
+#[component]
+pub fn TroubleList(chose: impl Fn(Trouble) + Copy + Send + 'static, nothing: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+    let desk = Desk::here();
+    let words = desk.house.words();
+    let busy = desk.house.busy;
+    let all = Trouble::ALL.map(|trouble| {
+        view! { <button type="button" class="alarm" disabled=busy on:click=move |_| chose(trouble)>{words.trouble(trouble)}</button> }
+    });
+    view! {
+        <main class="screen">
+            <div class="column stack-5">
+                <h1>{words.text(Key::WhatIsWrong)}</h1>
+                <Fault/>
+                <div class="choices">{all}</div>
+                <button type="button" on:click=move |_| nothing()>{words.text(Key::NothingASlip)}</button>
+                <p class="small soft">{words.text(Key::UrgentAnyway)}</p>
+            </div>
+        </main>
+    }
+}

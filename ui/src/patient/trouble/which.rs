@@ -1,0 +1,35 @@
+//! During which exercise it was.
+
+use exercises::id::{ItemId, PlanId};
+use leptos::prelude::*;
+use words::Key;
+
+use crate::patient::desk::Desk;
+use crate::patient::now::name;
+use crate::shared::Fault;
+
+/// Every exercise, and "not during an exercise".
+#[component]
+pub fn Which(chose: impl Fn(Option<(PlanId, ItemId)>) + Copy + Send + 'static, back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+    let desk = Desk::here();
+    let words = desk.house.words();
+    let busy = desk.house.busy;
+    let items = desk.today.with_untracked(|today| today.as_ref().map(|today| today.items.clone()).unwrap_or_default());
+    let items = items.into_iter().map(|item| {
+        let this = (item.plan, item.item.id);
+        view! { <button type="button" disabled=busy on:click=move |_| chose(Some(this))>{name(&item, words)}</button> }
+    });
+    view! {
+        <main class="screen">
+            <div class="column stack-5">
+                <h1>{words.text(Key::DuringWhich)}</h1>
+                <Fault/>
+                <div class="choices">
+                    {items.collect_view()}
+                    <button type="button" disabled=busy on:click=move |_| chose(None)>{words.text(Key::NotDuringOne)}</button>
+                </div>
+                <button type="button" class="quiet" on:click=move |_| back()>{words.text(Key::Back)}</button>
+            </div>
+        </main>
+    }
+}

@@ -1,0 +1,25 @@
+//! Charts, painted as the domain lays them out.
+
+mod legend;
+mod lines;
+mod stance;
+mod weeks;
+
+pub use legend::Legend;
+pub use lines::LinesView;
+pub use stance::StanceView;
+pub use weeks::WeeksChart;
+
+use exercises::chart::WeekStart;
+use leptos::prelude::*;
+
+use super::House;
+
+/// Dates below a chart.
+fn dates(starts: Vec<WeekStart>, height: f64) -> impl IntoView {
+    let words = House::here().words();
+    let marks = starts.into_iter().map(|start| {
+        view! { <text class="tick" x=start.x y=height - 4.0 text-anchor="middle">{words.date_short(start.date)}</text> }
+    });
+    marks.collect_view()
+}

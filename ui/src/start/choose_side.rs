@@ -1,0 +1,55 @@
+//! Which side the person is on. It is asked once.
+
+use leptos::prelude::*;
+use wire::house::{ChooseRole, Role, RoleChoice};
+use words::Key;
+
+use crate::shared::line::TimeIsSet;
+use crate::shared::{Fault, House};
+
+/// Two buttons, each with what it means, and the plain word about an employer's computer.
+#[component]
+pub fn ChooseSide() -> impl IntoView {
+    let house = House::here();
+    let choose = move |role| {
+        house.ask::<ChooseRole>(RoleChoice { role }, move |situation| house.situation.set(Some(situation)));
+    };
+    let side = move |id: &'static str, role, name, what| {
+        view! {
+            <section class="sheet stack">
+                <button type="button" class="main" aria-describedby=id on:click=move |_| choose(role)>{house.text(name)}</button>
+                <p id=id>{house.text(what)}</p>
+            </section>
+        }
+    };
+    view! {
+        <div class="window first-start">
+            <main class="screen">
+                <div class="column stack-5">
+                    <div class="brand" aria-hidden="true"><Plumb/></div>
+                    <div>
+                        <p class="soft">{house.text(Key::AppName)}</p>
+                        <h1>{house.text(Key::ChooseSide)}</h1>
+                    </div>
+                    <Fault/>
+                    {side("side-patient", Role::Patient, Key::SidePatient, Key::SidePatientWhat)}
+                    {side("side-clinic", Role::Clinic, Key::SideClinic, Key::SideClinicWhat)}
+                    <p class="small soft">{house.text(Key::SideWarning)}</p>
+                    <p class="small soft">{house.text(Key::SideStays)}</p>
+                    <TimeIsSet/>
+                </div>
+            </main>
+        </div>
+    }
+}
+
+/// The program's sign: a plumb line.
+#[component]
+fn Plumb() -> impl IntoView {
+    view! {
+        <svg viewBox="0 0 24 96">
+            <path class="string" d="M12 0V60"/>
+            <path class="bob" d="M12 58L19 72L12 94L5 72Z"/>
+        </svg>
+    }
+}
