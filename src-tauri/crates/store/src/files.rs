@@ -143,7 +143,16 @@ pub(crate) fn takes_files(dir: &Path) -> Result<(), FileError> {
 /// An advisory lock, given back when dropped or when the process ends, however it ends.
 #[derive(Debug)]
 pub(crate) struct Lock {
-    _file: File,
+    file: File,
+}
+
+impl Drop for Lock {
+    /// Closing alone is not enough: a process that is being started at this moment has a copy of the handle until it runs
+    /// its own program, and the lock would last as long.
+    fn drop(&mut self) {
+        // If this fails, the lock goes with the last copy of the handle, a moment later.
+        let _ = self.file.unlock();
+    }
 }
 
 /// Takes the lock on `path`, a file made for the purpose, or says that it is in use.
@@ -154,7 +163,7 @@ pub(crate) fn lock(path: &Path) -> Result<Lock, FileError> {
     std::os::unix::fs::OpenOptionsExt::mode(&mut options, 0o600);
     let file = options.open(path).map_err(at(path))?;
     match file.try_lock() {
-        Ok(()) => Ok(Lock { _file: file }),
+        Ok(()) => Ok(Lock { file }),
         Err(TryLockError::WouldBlock) => Err(FileError {
             path: path.into(),
             fault: FileFault::InUse,

@@ -5,6 +5,7 @@ use exercises::alarm::Trouble;
 use exercises::catalogue::{Dose, Eyes, Surface};
 use exercises::history::Mark;
 use exercises::log::{Barrier, Excuse};
+use wire::clinic::{Outcome, Receipt};
 use exercises::plan::{Aftercare, Days, Leg, Pattern, Schedule, Side};
 
 impl Words {
@@ -176,5 +177,19 @@ impl Words {
             Aftercare::ContactIfWorse => Key::AftercareContact,
         };
         self.text(key).to_owned()
+    }
+
+    /// What a received file did.
+    pub fn receipt(self, receipt: &Receipt) -> String {
+        let (key, code, days) = match &receipt.outcome {
+            Outcome::New { code, days } => (Key::ReceiptNew, code, *days),
+            Outcome::Filled { code, days } => (Key::ReceiptFilled, code, *days),
+            Outcome::Known { code } => (Key::ReceiptKnown, code, 0),
+            Outcome::Refused(failure) => {
+                let refusal = self.failure(failure);
+                return format!("{}: {} {}", receipt.file, refusal.fault, refusal.advice);
+            }
+        };
+        self.fill(key, &[("file", &receipt.file), ("code", code), ("days", &days)])
     }
 }
