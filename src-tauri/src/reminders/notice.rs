@@ -91,7 +91,9 @@ impl Notice {
                 };
             });
             waiting.fetch_sub(1, Ordering::Relaxed);
-            choice.into_iter().for_each(chose);
+            if let Some(choice) = choice {
+                chose(choice);
+            }
         });
         if let Err(error) = spawned {
             eprintln!("no thread for a notification's actions: {error}");
