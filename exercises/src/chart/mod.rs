@@ -12,4 +12,4 @@ mod weeks;
 pub use axis::{Days, WeekStart};
 pub use lines::{Lines, Point, lines};
 pub use stance::{EndLabel, StanceChart, StanceGroup, StancePoint, Trendline, groups, stance};
-pub use weeks::{DayShape, HourLabel, MarkAt, Shape, Weeks, weeks};
+pub use weeks::{DayShape, HourLabel, MarkAt, Shape, Sign, Weeks, signs, weeks};

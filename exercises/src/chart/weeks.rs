@@ -101,6 +101,29 @@ impl Shape {
     }
 }
 
+/// What can be seen on a string, and wants its words beside the chart.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Sign {
+    /// A mark.
+    Mark(Shape),
+    /// A gap: passed by.
+    Gap,
+    /// A dotted string: no record.
+    Unseen,
+}
+
+/// The signs that occur on the strings of `days`, each once.
+pub fn signs(days: &[DayString]) -> Vec<Sign> {
+    let knots = || days.iter().filter(|day| day.seen).flat_map(|day| &day.knots);
+    let occurs = |sign: &Sign| match sign {
+        Sign::Mark(shape) => knots().any(|knot| Shape::of(knot.mark) == Some(*shape)),
+        Sign::Gap => knots().any(|knot| knot.mark == Mark::PassedBy),
+        Sign::Unseen => days.iter().any(|day| !day.seen && !day.knots.is_empty()),
+    };
+    let all = Shape::ALL.into_iter().map(Sign::Mark).chain([Sign::Gap, Sign::Unseen]);
+    all.filter(occurs).collect()
+}
+
 /// A time of day at the left.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct HourLabel {
@@ -298,6 +321,15 @@ mod tests {
     fn an_hour_that_does_not_exist_breaks_no_string() {
         let chart = one(&[day(0, true, &[(120, Mark::Done), (150, Mark::NoSuchHour), (180, Mark::Done)])]);
         assert_eq!((chart.days[0].pieces.len(), chart.days[0].marks.len()), (1, 2));
+    }
+
+    #[test]
+    fn only_signs_that_occur_want_words() {
+        let seen = day(0, true, &[(540, Mark::Done), (600, Mark::PassedBy)]);
+        assert_eq!(signs(std::slice::from_ref(&seen)), [Sign::Mark(Shape::Knot), Sign::Gap]);
+        let unseen = day(1, false, &[(540, Mark::PassedBy)]);
+        assert_eq!(signs(&[unseen]), [Sign::Unseen], "nobody knows whether it was passed by");
+        assert_eq!(signs(&[]), []);
     }
 
     #[test]

@@ -20,7 +20,9 @@ pub fn CardText(text: String) -> impl IntoView {
             field.select();
         }
         let written = window().navigator().clipboard().write_text(&stored.get_value());
-        spawn_local(async move { drop(copied.try_set(JsFuture::from(written).await.is_ok())) });
+        spawn_local(async move {
+            let _ = copied.try_set(JsFuture::from(written).await.is_ok());
+        });
     };
     view! {
         <div class="stack">

@@ -4,7 +4,7 @@ use super::{Finding, Say};
 use crate::Words;
 use chrono::{Duration, NaiveDate};
 use exercises::adherence::{DoseKept, DoseUnit, ItemAdherence, KofN, Level};
-use exercises::chart::Shape;
+use exercises::chart::{Shape, Sign};
 use exercises::summary::WeekDelay;
 
 /// A pause shorter than this is told by the strings alone, in days.
@@ -83,6 +83,15 @@ impl Words {
         })
     }
 
+    /// What a sign on a day's string means.
+    pub fn sign(self, sign: Sign) -> &'static str {
+        match sign {
+            Sign::Mark(shape) => self.legend(Some(shape)),
+            Sign::Gap => self.legend(None),
+            Sign::Unseen => self.legend_no_record(),
+        }
+    }
+
     /// "no record", for a dotted string.
     pub fn legend_no_record(self) -> &'static str {
         self.say(Say::LegendNoRecord)
@@ -136,7 +145,8 @@ impl Words {
     fn stopped(self, item: &ItemAdherence) -> Option<String> {
         let early = item.stops.stopped + item.stops.trouble;
         let (most, _) = item.stops.after.iter().max_by_key(|(_, runs)| *runs).filter(|_| early > 0)?;
-        Some(self.said(Say::StoppedEarly, &[("n", &early), ("done", &most.done), ("of", &most.of)]))
+        let what = if early == 1 { Say::StoppedOnce } else { Say::StoppedEarly };
+        Some(self.said(what, &[("n", &early), ("done", &most.done), ("of", &most.of)]))
     }
 }
 

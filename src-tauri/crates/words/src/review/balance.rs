@@ -52,7 +52,8 @@ impl Words {
 
     fn stance_moved(self, word: Say, figures: Say, series: &StanceSeries, of: &TrendFigures) -> Finding {
         let ends = series.days.first().zip(series.days.last());
-        let at = |day: u16| self.number(of.line.at(i32::from(day)).max(0.0));
+        // The straight line may lead beyond what can be measured.
+        let at = |day: u16| self.number(of.line.at(i32::from(day)).clamp(0.0, f64::from(series.target_s)));
         let (from, to) = ends.map(|(first, last)| (at(first.day), at(last.day))).unwrap_or_default();
         let basis = self.say(match of.important.basis {
             DifferenceBasis::Given => Say::FromGiven,

@@ -70,7 +70,8 @@ pub fn text(what: Say) -> &'static str {
         Say::LastDone => "Last done on {date}.",
         Say::NeverDone => "Never done so far.",
         Say::Extra => "{n|# extra run|# extra runs}.",
-        Say::StoppedEarly => "Stopped early {n|once|# times}, most often after {done} of {of}.",
+        Say::StoppedOnce => "Stopped early once, after {done} of {of}.",
+        Say::StoppedEarly => "Stopped early {n} times, most often after {done} of {of}.",
         Say::CutOff => "Cut off {n|once|# times}.",
         Say::HalfDays => "Before noon {am_k} of {am_n}, from noon on {pm_k} of {pm_n}.",
         Say::Delay => "In the week of {date}, half of the runs began {lower} to {upper} minutes after the reminder.",
@@ -95,7 +96,7 @@ pub fn text(what: Say) -> &'static str {
         Say::AtVisits => "At the visit: {list}.",
         Say::ActivityChanged => "{base} to {now}. A change counts from 3 points on.",
         Say::ActivityNotAgain => "not rated again yet.",
-        Say::ActivityTogether => "all {n} together, {base} to {now}. A change of the mean counts from 2 points on.",
+        Say::ActivityTogether => "the mean of {n} activities, {base} to {now}. A change of the mean counts from 2 points on.",
 
         Say::OnSupport => "phone on the support",
         Say::AtBreastbone => "phone at the breastbone",

@@ -70,7 +70,8 @@ pub fn text(what: Say) -> &'static str {
         Say::LastDone => "Hecho por última vez el {date}.",
         Say::NeverDone => "Nunca hecho hasta ahora.",
         Say::Extra => "{n|# vez de más|# veces de más}.",
-        Say::StoppedEarly => "Parado antes de tiempo {n|una vez|# veces}, sobre todo tras {done} de {of}.",
+        Say::StoppedOnce => "Parado antes de tiempo una vez, tras {done} de {of}.",
+        Say::StoppedEarly => "Parado antes de tiempo {n} veces, sobre todo tras {done} de {of}.",
         Say::CutOff => "Cortado {n|una vez|# veces}.",
         Say::HalfDays => "Antes de mediodía {am_k} de {am_n}, desde mediodía {pm_k} de {pm_n}.",
         Say::Delay => "En la semana del {date}, la mitad de las veces empezó de {lower} a {upper} minutos tras el aviso.",
@@ -95,7 +96,7 @@ pub fn text(what: Say) -> &'static str {
         Say::AtVisits => "En la visita: {list}.",
         Say::ActivityChanged => "de {base} a {now}. Un cambio cuenta desde 3 puntos.",
         Say::ActivityNotAgain => "aún no se ha vuelto a valorar.",
-        Say::ActivityTogether => "las {n} juntas, de {base} a {now}. Un cambio de la media cuenta desde 2 puntos.",
+        Say::ActivityTogether => "la media de {n} actividades, de {base} a {now}. Un cambio de la media cuenta desde 2 puntos.",
 
         Say::OnSupport => "teléfono sobre el apoyo",
         Say::AtBreastbone => "teléfono en el esternón",

@@ -2,6 +2,7 @@
 
 use crate::Words;
 use chrono::{Datelike, Weekday};
+use exercises::chart::{Shape, Sign};
 use exercises::history::Mark;
 use exercises::id::ItemId;
 use exercises::review::DayString;
@@ -11,8 +12,7 @@ use std::collections::BTreeSet;
 const MOST_DAYS: usize = 56;
 
 impl Words {
-    /// One item's last days; empty where it had no slot. `●` done, `◐` in part, `○` left out, `-` excused, `x` held back,
-    /// `.` passed by, `:` no record, a blank where nothing was asked for.
+    /// One item's last days, a [`letter`] a slot, a blank where nothing was asked for; empty where it had no slot.
     pub(super) fn string_rows(self, days: &[DayString], item: ItemId) -> Vec<String> {
         let days = &days[days.len().saturating_sub(MOST_DAYS)..];
         let knots = days.iter().flat_map(|day| day.knots.iter().filter(|knot| knot.item == item));
@@ -25,7 +25,7 @@ impl Words {
             let cells = days.iter().enumerate().map(|(place, day)| {
                 let gap = if place > 0 && day.date.weekday() == Weekday::Mon { " " } else { "" };
                 let knot = day.knots.iter().find(|knot| (knot.item, knot.minute) == (item, minute));
-                format!("{gap}{}", knot.map_or(' ', |knot| if day.seen { sign(knot.mark) } else { ':' }))
+                format!("{gap}{}", knot.map_or(' ', |knot| if day.seen { cell(knot.mark) } else { letter(Sign::Unseen) }))
             });
             format!("{} {}", self.minute(minute), cells.collect::<String>()).trim_end().to_owned()
         }));
@@ -50,14 +50,23 @@ impl Words {
     }
 }
 
-fn sign(mark: Mark) -> char {
-    match mark {
-        Mark::Done => '●',
-        Mark::Partly(_) => '◐',
-        Mark::LeftOut(_) => '○',
-        Mark::Excused(_) => '-',
-        Mark::HeldBack => 'x',
-        Mark::PassedBy => '.',
-        Mark::Due | Mark::ToCome | Mark::NoSuchHour => ' ',
+fn cell(mark: Mark) -> char {
+    match (Shape::of(mark), mark) {
+        (Some(shape), _) => letter(Sign::Mark(shape)),
+        (None, Mark::PassedBy) => letter(Sign::Gap),
+        (None, _) => ' ',
+    }
+}
+
+/// One sign as a letter.
+pub(super) fn letter(sign: Sign) -> char {
+    match sign {
+        Sign::Mark(Shape::Knot) => '●',
+        Sign::Mark(Shape::Half) => '◐',
+        Sign::Mark(Shape::Loop) => '○',
+        Sign::Mark(Shape::Bar) => '-',
+        Sign::Mark(Shape::Cross) => 'x',
+        Sign::Gap => '.',
+        Sign::Unseen => ':',
     }
 }

@@ -30,7 +30,7 @@ says! {
     AsAgreed Partly Little NothingAsked
     SlotsDone WrittenIn WithExcused WithUnrecorded HeldBackSlots
     DoseSeconds DoseRepetitions DoseTrials DaysKept BrokeOff LongestPause LastDone NeverDone
-    Extra StoppedEarly CutOff HalfDays Delay
+    Extra StoppedOnce StoppedEarly CutOff HalfDays Delay
     LegendDone LegendPartly LegendPassedBy LegendLeftOut LegendExcused LegendHeldBack LegendNoRecord
 
     // change

@@ -1,8 +1,9 @@
 //! The whole review as plain text.
 
+use super::grid::letter;
 use super::{Finding, Names, Question, upper};
 use crate::Words;
-use exercises::chart::{Shape, groups};
+use exercises::chart::{Sign, groups, signs};
 use exercises::review::Review;
 use wire::clinic::ReviewPage;
 
@@ -58,22 +59,13 @@ impl Words {
             self.adherence_details(item, review.start).iter().for_each(|line| sheet.line(2, line));
         }
         self.delay(&review.delays, review.start).iter().for_each(|line| sheet.line(1, line));
-        sheet.line(1, &self.signs());
+        sheet.line(1, &self.signs(review));
     }
 
-    /// What the signs of [`Words::string_rows`] mean.
-    fn signs(self) -> String {
-        let shapes = [
-            ('●', Some(Shape::Knot)),
-            ('◐', Some(Shape::Half)),
-            ('○', Some(Shape::Loop)),
-            ('.', None),
-            ('-', Some(Shape::Bar)),
-            ('x', Some(Shape::Cross)),
-        ];
-        let mut signs: Vec<String> = shapes.map(|(sign, shape)| format!("{sign} {}", self.legend(shape))).to_vec();
-        signs.push(format!(": {}", self.legend_no_record()));
-        signs.join("; ")
+    /// What the signs of [`Words::string_rows`] mean, those that occur.
+    fn signs(self, review: &Review) -> String {
+        let said = |sign: Sign| format!("{} {}", letter(sign), self.sign(sign));
+        signs(&review.days).into_iter().map(said).collect::<Vec<_>>().join("   ")
     }
 
     fn write_pain(self, sheet: &mut Sheet, review: &Review, names: Names<'_>) {
