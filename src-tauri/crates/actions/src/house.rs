@@ -36,15 +36,19 @@ impl House {
     /// Whatever keeps the folder from being used, each told apart.
     pub fn open(dir: &Path, create: bool) -> Answer<House> {
         let home = Home::open(dir, create).map_err(refuse::store(dir))?;
-        let catalogue = format::catalogue::embedded()
-            .map_err(|faults| refuse::internal(faults.first().map_or("catalogue".into(), ToString::to_string)))?;
-        let mut house = House { home, role: None, catalogue, keys: None, entries: RefCell::default(), at_is_set: false, open_slot: None };
+        let mut house = House { home, role: None, catalogue: House::shipped()?, keys: None, entries: RefCell::default(), at_is_set: false, open_slot: None };
         house.role = match house.setting(ROLE)?.as_deref() {
             Some("patient") => Some(Role::Patient),
             Some("clinic") => Some(Role::Clinic),
             _ => None,
         };
         Ok(house)
+    }
+
+    /// The exercises that ship with the program.
+    pub(crate) fn shipped() -> Answer<Catalogue> {
+        format::catalogue::embedded()
+            .map_err(|faults| refuse::internal(faults.first().map_or("catalogue".into(), ToString::to_string)))
     }
 
     /// The folder.
@@ -109,6 +113,19 @@ impl House {
             door,
             open_slot: self.open_slot.take(),
         })
+    }
+
+    /// Does `work`, however many steps it has, and keeps all of it or nothing.
+    pub(crate) fn all_or_nothing<T>(&mut self, work: impl FnOnce(&mut House) -> Answer<T>) -> Answer<T> {
+        let dir = self.dir();
+        self.home.store_mut().begin().map_err(refuse::store(&dir))?;
+        let done = work(self).and_then(|done| self.home.store_mut().keep().map_err(refuse::store(&dir)).map(|()| done));
+        if done.is_err() {
+            // What was read meanwhile is no longer so.
+            self.entries.borrow_mut().clear();
+            self.home.store_mut().undo().map_err(refuse::store(&dir))?;
+        }
+        done
     }
 
     /// # Errors

@@ -23,7 +23,22 @@ pub fn read(path: &Path, most: u64) -> Answer<Vec<u8>> {
 
 /// Writes a file whole or not at all; the old one stays until the new one is safe.
 pub fn write(path: &Path, bytes: &[u8]) -> Answer<()> {
-    store::files::write(path, bytes).map_err(refuse::file)
+    store::files::write(path, bytes).map_err(refuse::writing)
+}
+
+/// Writes several files; none takes its place before all of them are whole.
+pub(crate) fn write_all(files: &[(PathBuf, Vec<u8>)]) -> Answer<()> {
+    store::files::write_all(files).map_err(refuse::writing)
+}
+
+/// Refuses a path at which nothing could be written, before anything is done that only a written file makes good.
+pub(crate) fn could_write(path: &Path) -> Answer<()> {
+    store::files::could_write(path).map_err(refuse::writing)
+}
+
+/// Removes a file that this program wrote, if it is there.
+pub(crate) fn remove(path: &Path) -> Answer<()> {
+    store::files::remove(path).map_err(refuse::writing)
 }
 
 /// Bytes that the window sends as Base64.
@@ -67,7 +82,7 @@ pub(crate) fn saves(home: &Path) -> PathBuf {
 
 /// Makes a folder that a person named, if it is not there yet.
 pub fn folder(path: &Path) -> Answer<()> {
-    store::files::make_folder(path).map_err(refuse::file)
+    store::files::make_folder(path).map_err(refuse::writing)
 }
 
 /// The language of the system: Spanish where it says so, else English.
@@ -111,14 +126,31 @@ pub fn check_catalogue(dir: Option<&Path>) -> Answer<Checked> {
             Err(faults) => Checked { exercises: Vec::new(), faults: faults.iter().map(ToString::to_string).collect() },
         });
     };
+    let files = store::files::read_all(dir, "toml", MOST_EXERCISE).map_err(refuse::reading)?;
+    if files.is_empty() {
+        let expected = "a folder with exercise files, each ending in .toml".into();
+        return Err(Failure::NotUnderstood { file: dir.display().to_string(), line: 0, expected });
+    }
     let mut checked = Checked { exercises: Vec::new(), faults: Vec::new() };
-    for (name, bytes) in store::files::read_all(dir, "toml", MOST_EXERCISE).map_err(refuse::reading)? {
-        match format::catalogue::read(&name, &String::from_utf8_lossy(&bytes)) {
+    for (name, bytes) in files {
+        match check_file(&name, bytes) {
+            Ok(exercise) if checked.exercises.iter().any(|other| other.id == exercise.id) => {
+                checked.faults.push(format!("{name}: the id \"{}\" is that of another file in this folder", exercise.id));
+            }
             Ok(exercise) => checked.exercises.push(exercise),
-            Err(faults) => checked.faults.extend(faults.iter().map(ToString::to_string)),
+            Err(faults) => checked.faults.extend(faults),
         }
     }
     Ok(checked)
+}
+
+fn check_file(name: &str, bytes: Vec<u8>) -> Result<Exercise, Vec<String>> {
+    let text = String::from_utf8(bytes).map_err(|broken| {
+        let good = &broken.as_bytes()[..broken.utf8_error().valid_up_to()];
+        let line = 1 + good.iter().filter(|byte| **byte == b'\n').count();
+        vec![format!("{name}, line {line}: text in UTF-8 belongs here")]
+    })?;
+    format::catalogue::read(name, &text).map_err(|faults| faults.iter().map(ToString::to_string).collect())
 }
 
 /// A review as one JSON object: what the review holds, and whose it is. Without a summary its lists are empty.

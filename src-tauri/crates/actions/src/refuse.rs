@@ -19,32 +19,28 @@ pub(crate) fn store(home: &Path) -> impl Fn(StoreError) -> Failure {
             StoreError::InUse { .. } | StoreError::Busy => Failure::HomeInUse { home },
             StoreError::Foreign { .. } => Failure::HomeForeign { home },
             StoreError::Newer { .. } => Failure::HomeNewer { home },
-            StoreError::Damaged { .. } => Failure::HomeDamaged { home },
+            StoreError::Damaged { .. } | StoreError::Corrupt { .. } => Failure::HomeDamaged { home },
             StoreError::DiskFull => Failure::HomeFull { home },
-            StoreError::File(error) => file(error),
+            StoreError::DiskFault { .. } => Failure::HomeDisk { home },
+            StoreError::File(error) => reading(error),
             other => internal(other),
         }
     }
 }
 
-/// A refusal of a file that a person named.
-pub(crate) fn file(error: FileError) -> Failure {
+/// A refusal of a file that a person wanted to be read.
+pub(crate) fn reading(error: FileError) -> Failure {
     let file = error.path.display().to_string();
     match error.fault {
         FileFault::NotFound => Failure::FileMissing { file },
         FileFault::TooBig { cap } => Failure::FileTooBig { file, most: cap },
-        FileFault::NotAFile | FileFault::NotAFolder => Failure::FileUnreadable { file },
-        FileFault::ReadOnly | FileFault::NoRoom | FileFault::InUse => Failure::FileUnwritable { file },
-        FileFault::Other { .. } => Failure::FileUnreadable { file },
+        _ => Failure::FileUnreadable { file },
     }
 }
 
-/// The same, where the file was to be read.
-pub(crate) fn reading(error: FileError) -> Failure {
-    match error.fault {
-        FileFault::ReadOnly => Failure::FileUnreadable { file: error.path.display().to_string() },
-        _ => file(error),
-    }
+/// A refusal of a file that a person wanted to be written.
+pub(crate) fn writing(error: FileError) -> Failure {
+    Failure::FileUnwritable { file: error.path.display().to_string() }
 }
 
 /// A refusal of a card's bytes.

@@ -1,7 +1,7 @@
 //! The tz database, turned into plain offsets for the domain.
 
 use chrono::{DateTime, Offset, TimeZone, Utc};
-use chrono_tz::Tz;
+pub use chrono_tz::Tz;
 use exercises::time::Offsets;
 
 /// A step that no two changes of one zone fall into: 12 hours. (The closest pair in the database lies days apart.)

@@ -1,7 +1,7 @@
 //! What somebody did, one JSON object a line: how tests and scripts put a history into a patient's copy.
 
 use crate::names::{self, Named};
-use crate::plan_file::FileFault;
+use crate::plan_file::{FileFault, plainly};
 use chrono::{DateTime, NaiveDate};
 use exercises::alarm::Trouble;
 use exercises::id::{ActivityId, ComplaintId, ItemId};
@@ -148,7 +148,7 @@ pub fn read(text: &str) -> Result<Vec<Deed>, FileFault> {
 }
 
 fn one(line: &str, number: u32) -> Result<Deed, String> {
-    let parsed: Line = serde_json::from_str(line).map_err(|error| error.to_string())?;
+    let parsed: Line = serde_json::from_str(line).map_err(|error| wrong(&error))?;
     let (at, what) = match parsed {
         Line::Opened { at } => (at, Did::Opened),
         Line::Run { at, item, live, held, done, failed, trials } => {
@@ -164,6 +164,16 @@ fn one(line: &str, number: u32) -> Result<Deed, String> {
         Line::Trouble { at, what, item } => (at, Did::Trouble { trouble: named(&what)?, item: item.map(ItemId) }),
     };
     Ok(Deed { line: number, at: stamp(&at)?, what })
+}
+
+/// What is wrong with a line. The parser sees one line only, and would call each of them the first.
+fn wrong(error: &serde_json::Error) -> String {
+    let said = error.to_string();
+    let said = plainly(said.split(" at line 1 column ").next().unwrap_or_default());
+    match error.column() {
+        0 => said,
+        column => format!("{said} (at character {column})"),
+    }
 }
 
 fn parts(
@@ -239,7 +249,7 @@ mod tests {
     #[test]
     fn a_wrong_line_is_named() {
         for (line, says) in [
-            ("{", "EOF"),
+            ("{", "EOF while parsing an object (at character 1)"),
             (r#"{"do":"jump","at":"2026-11-25T09:02:00Z"}"#, "unknown variant"),
             (r#"{"do":"pain","at":"2026-11-25T09:02:00Z","complaint":1,"score":11}"#, "0 to 10"),
             (r#"{"do":"pain","at":"yesterday","complaint":1,"score":1}"#, "an instant such as"),

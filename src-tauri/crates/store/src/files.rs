@@ -59,15 +59,43 @@ pub enum FileFault {
 
 /// Writes `bytes` to `path`, replacing a file that is there. On an error the old file is untouched.
 pub fn write(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
-    if path.is_dir() {
-        return Err(FileError {
-            path: path.into(),
-            fault: FileFault::NotAFile,
-        });
-    }
-    let mut new = beside(path)?;
+    let mut new = writable(path)?;
     new.write_all(bytes).map_err(at(path))?;
     put_in_place(new, path)
+}
+
+/// Writes several files; none takes its place before all of them are whole.
+pub fn write_all(files: &[(PathBuf, Vec<u8>)]) -> Result<(), FileError> {
+    let made = files.iter().map(|(path, bytes)| {
+        let mut new = writable(path)?;
+        new.write_all(bytes).map_err(at(path))?;
+        Ok((new, path))
+    });
+    let made = made.collect::<Result<Vec<_>, FileError>>()?;
+    made.into_iter().try_for_each(|(new, path)| put_in_place(new, path))
+}
+
+/// Finds out whether a file could be written to `path`, as far as that can be known before: its folder takes files, and
+/// nothing else than a file stands there.
+pub fn could_write(path: &Path) -> Result<(), FileError> {
+    writable(path).map(drop)
+}
+
+/// A new file that is to take the place of `path`. A folder keeps its place, and so does a device: a rename would put a
+/// file where everybody's `/dev/null` was.
+fn writable(path: &Path) -> Result<NamedTempFile, FileError> {
+    match fs::metadata(path) {
+        Ok(facts) if !facts.is_file() => Err(FileError { path: path.into(), fault: FileFault::NotAFile }),
+        _ => beside(path),
+    }
+}
+
+/// Removes the file at `path`, if there is one.
+pub fn remove(path: &Path) -> Result<(), FileError> {
+    match fs::remove_file(path) {
+        Err(error) if error.kind() != ErrorKind::NotFound => Err(at(path)(error)),
+        _ => Ok(()),
+    }
 }
 
 /// Reads the whole of a plain file of at most `cap` bytes.

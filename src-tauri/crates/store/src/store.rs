@@ -1,7 +1,7 @@
 //! The open database: transactions, backup, erasing.
 
 use crate::{StoreError, files, migration, opening};
-use rusqlite::{Connection, Transaction, TransactionBehavior};
+use rusqlite::{Connection, Savepoint, Transaction, TransactionBehavior};
 use std::ops::Deref;
 use std::path::{Path, PathBuf};
 
@@ -14,7 +14,17 @@ pub struct Store {
 
 /// What reads need: one unchanging view of all tables.
 #[derive(Debug)]
-pub struct View<'s>(Transaction<'s>);
+pub struct View<'s>(Held<'s>);
+
+/// What SQLite holds while a view or a transaction lasts.
+#[derive(Debug)]
+enum Held<'s> {
+    Whole(Transaction<'s>),
+    /// A transaction within a stretch: its failure undoes it alone.
+    Part(Savepoint<'s>),
+    /// A look within a stretch, which nobody else can change meanwhile.
+    Look(&'s Connection),
+}
 
 /// What writes need: a transaction that nobody else can write beside. Reads take it as a [`View`].
 #[derive(Debug)]
@@ -31,20 +41,50 @@ impl Store {
         &mut self,
         work: impl FnOnce(&Tx<'_>) -> Result<T, E>,
     ) -> Result<T, E> {
-        // Immediate: the right to write is taken now, so that waiting for it cannot fail halfway.
-        let begun = Transaction::new(&mut self.connection, TransactionBehavior::Immediate);
+        let begun = if self.connection.is_autocommit() {
+            // Immediate: the right to write is taken now, so that waiting for it cannot fail halfway.
+            Transaction::new(&mut self.connection, TransactionBehavior::Immediate).map(Held::Whole)
+        } else {
+            self.connection.savepoint().map(Held::Part)
+        };
         let tx = Tx(View(begun.map_err(StoreError::from)?));
         let done = work(&tx)?;
-        tx.0.0.commit().map_err(StoreError::from)?;
+        match tx.0.0 {
+            Held::Whole(whole) => whole.commit(),
+            Held::Part(part) => part.commit(),
+            Held::Look(_) => Ok(()),
+        }
+        .map_err(StoreError::from)?;
         Ok(done)
     }
 
-    /// Looks at one state of all tables. Views are not nested.
+    /// Begins a stretch: what the transactions within it do is kept all together by [`Store::keep`], or undone all
+    /// together by [`Store::undo`] or when the program ends.
+    pub fn begin(&mut self) -> Result<(), StoreError> {
+        Ok(self.connection.execute_batch("BEGIN IMMEDIATE")?)
+    }
+
+    /// Ends a stretch and keeps it. When this fails, [`Store::undo`] is still to be called.
+    pub fn keep(&mut self) -> Result<(), StoreError> {
+        Ok(self.connection.execute_batch("COMMIT")?)
+    }
+
+    /// Ends a stretch, if one is open, and leaves everything as it was before it.
+    pub fn undo(&mut self) -> Result<(), StoreError> {
+        // A disk fault may have ended it already.
+        if self.connection.is_autocommit() { Ok(()) } else { Ok(self.connection.execute_batch("ROLLBACK")?) }
+    }
+
+    /// Looks at one state of all tables.
     pub fn read<T, E: From<StoreError>>(
         &self,
         look: impl FnOnce(&View<'_>) -> Result<T, E>,
     ) -> Result<T, E> {
-        let begun = Transaction::new_unchecked(&self.connection, TransactionBehavior::Deferred);
+        let begun = if self.connection.is_autocommit() {
+            Transaction::new_unchecked(&self.connection, TransactionBehavior::Deferred).map(Held::Whole)
+        } else {
+            Ok(Held::Look(&self.connection))
+        };
         look(&View(begun.map_err(StoreError::from)?))
     }
 
@@ -86,7 +126,11 @@ impl<'s> Deref for Tx<'s> {
 
 impl View<'_> {
     pub(crate) fn sql(&self) -> &Connection {
-        &self.0
+        match &self.0 {
+            Held::Whole(whole) => whole,
+            Held::Part(part) => part,
+            Held::Look(connection) => connection,
+        }
     }
 
     /// The id that [`Tx`]'s next insert into a table with `AUTOINCREMENT` gets: never one that was in use before, so
@@ -184,6 +228,26 @@ mod tests {
             home.store().read(setting::all).map(|all| all.len()),
             Ok::<_, StoreError>(0)
         );
+    }
+
+    #[test]
+    fn a_stretch_is_kept_or_undone_as_one() {
+        let dir = tempfile::tempdir().expect("a temporary folder");
+        let mut home = Home::open(&dir.path().join("home"), true).expect("a new folder");
+        let store = home.store_mut();
+        let count = |store: &crate::Store| store.read(entry::count).expect("a view");
+        store.begin().expect("free");
+        for n in 1..=3 {
+            assert_eq!(store.transaction(|tx| append(tx, 10)), Ok(n));
+        }
+        let failed = store.transaction(|tx| append(tx, 10).and(Err::<(), _>(StoreError::Busy)));
+        assert_eq!((failed, count(store)), (Err(StoreError::Busy), 3), "a failure within undoes itself alone");
+        store.undo().and_then(|()| store.undo()).expect("also twice");
+        assert_eq!(count(store), 0);
+        store.begin().expect("free again");
+        assert_eq!(store.transaction(|tx| append(tx, 10)), Ok(1), "and the numbers begin anew");
+        store.keep().expect("room");
+        assert_eq!(count(store), 1);
     }
 
     /// The promises of the module's text about the connection, as SQLite itself reports them.

@@ -1,8 +1,10 @@
 //! What may be typed.
 
 use actions::Clock;
+use actions::zone::Tz;
 use chrono::NaiveDate;
 use clap::{Parser, Subcommand, ValueEnum};
+use exercises::id::PlanId;
 use std::path::PathBuf;
 
 /// Home exercise between two visits: plans handed over as cards, summaries brought back sealed.
@@ -49,6 +51,9 @@ pub enum Area {
     },
     /// The side that does exercises
     Patient {
+        /// The plan, where several are followed: 16 digits and letters, as `accept --json` shows them
+        #[arg(long, global = true, value_name = "PLAN", value_parser = plan)]
+        plan: Option<PlanId>,
         /// What to do
         #[command(subcommand)]
         what: Patient,
@@ -151,8 +156,8 @@ pub enum Patient {
         #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=400))]
         days: u16,
         /// The zone by its name in the tz database, such as Europe/Vienna
-        #[arg(long)]
-        zone: String,
+        #[arg(long, value_parser = zone)]
+        zone: Tz,
     },
     /// Record what was done, one JSON object a line
     Record {
@@ -176,6 +181,16 @@ pub enum Patient {
         #[arg(long, value_name = "FILE.age")]
         out: PathBuf,
     },
+}
+
+fn zone(name: &str) -> Result<Tz, &'static str> {
+    actions::zone::named(name).ok_or("a zone by its name in the tz database, such as Europe/Vienna")
+}
+
+fn plan(name: &str) -> Result<PlanId, &'static str> {
+    let digits = name.len() == 16 && name.bytes().all(|byte| byte.is_ascii_hexdigit());
+    let number = u64::from_str_radix(name, 16).ok().filter(|_| digits);
+    number.map(|number| PlanId(number.to_be_bytes())).ok_or("16 digits and letters a to f, as accept --json shows them")
 }
 
 impl Args {

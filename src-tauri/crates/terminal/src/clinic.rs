@@ -13,13 +13,11 @@ use wire::house::Door;
 
 pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &Clock, out: &mut Out) -> Done {
     let moment = clock.moment();
-    let mut house = House::open(&args.home(), matches!(what, Clinic::Start { .. }))?;
-    let passphrase = passphrase(passphrase_file)?;
     if let Clinic::Start { name } = what {
-        door::start(&mut house, name, passphrase)?;
-        return started(&house, out);
+        return start(args, name, passphrase(passphrase_file)?, out);
     }
-    door::unlock(&mut house, passphrase)?;
+    let mut house = House::open(&args.home(), false)?;
+    door::unlock(&mut house, passphrase(passphrase_file)?)?;
     match what {
         Clinic::Start { .. } => Ok(true),
         Clinic::Add { code, name } => {
@@ -52,13 +50,19 @@ fn passphrase(file: Option<&Path>) -> Answer<String> {
             let text = String::from_utf8(bytes).map_err(|_| Failure::FileUnreadable { file: path.display().to_string() })?;
             Ok(text.lines().next().unwrap_or_default().to_owned())
         }
-        None => rpassword::prompt_password("Passphrase: ")
-            .map_err(|_| Failure::FileUnreadable { file: "the terminal".into() }),
+        None => rpassword::prompt_password("Passphrase: ").map_err(|_| {
+            let expected = "the passphrase, typed at a terminal or given with --passphrase-file F".into();
+            Failure::NotUnderstood { file: "clinic".into(), line: 0, expected }
+        }),
     }
 }
 
-fn started(house: &House, out: &mut Out) -> Done {
-    if let Door::Open { clinic, fingerprint } = door::stands(house)? {
+/// A name or a passphrase that does not do is told before a folder is made.
+fn start(args: &Args, name: &str, passphrase: String, out: &mut Out) -> Done {
+    door::could_start(name, &passphrase)?;
+    let mut house = House::open(&args.home(), true)?;
+    door::start(&mut house, name, passphrase)?;
+    if let Door::Open { clinic, fingerprint } = door::stands(&house)? {
         out.say(|_| format!("{clinic}: {fingerprint}"), || json!({ "clinic": clinic, "fingerprint": fingerprint }));
     }
     Ok(true)
@@ -84,10 +88,13 @@ fn receive(house: &mut House, files: Vec<(String, Answer<Vec<u8>>)>, out: &mut O
     for receipt in &receipts {
         if let Outcome::Refused(failure) = &receipt.outcome {
             let refusal = out.words.failure(failure);
-            if !out.json() {
+            if out.json() {
+                let line = json!({ "file": receipt.file, "refused": failure, "fault": refusal.fault, "advice": refusal.advice });
+                eprintln!("{line}");
+            } else {
                 eprintln!("{}: {} {}", receipt.file, refusal.fault, refusal.advice);
-                continue;
             }
+            continue;
         }
         out.say(|words| words.receipt(receipt), || json!(receipt));
     }
@@ -107,7 +114,13 @@ fn review(house: &House, moment: &Moment, code: &str, form: Form, out: &mut Out)
 
 fn identity(house: &House, out: &mut Out) -> Done {
     let identity = door::identity(house)?;
-    eprintln!("{}", out.words.text(words::Key::IdentityWarning));
-    out.print(&format!("{}\n", identity.expose_the_identity_for_printing()));
+    let warning = out.words.text(words::Key::IdentityWarning);
+    if out.json() {
+        eprintln!("{}", json!({ "warning": warning }));
+    } else {
+        eprintln!("{warning}");
+    }
+    let identity = identity.expose_the_identity_for_printing();
+    out.say(|_| identity.to_owned(), || json!({ "identity": identity }));
     Ok(true)
 }

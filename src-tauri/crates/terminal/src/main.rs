@@ -26,7 +26,7 @@ fn main() -> ExitCode {
         Area::Example { what } => example::run(what, &clock, &mut out),
         Area::Catalogue { what } => catalogue::run(what, &mut out),
         Area::Clinic { what, passphrase_file } => clinic::run(&args, passphrase_file.as_deref(), what, &clock, &mut out),
-        Area::Patient { what } => patient::run(&args, what, &clock, &mut out),
+        Area::Patient { plan, what } => patient::run(&args, *plan, what, &clock, &mut out),
     };
     match done {
         Ok(true) => ExitCode::SUCCESS,

@@ -4,8 +4,10 @@ use crate::Done;
 use crate::args::{Args, Patient};
 use crate::out::Out;
 use actions::patient::{deeds, sealing, taking, today};
-use actions::{Clock, House, Moment, outside, zone};
+use actions::zone::{self, Tz};
+use actions::{Answer, Clock, House, Moment, outside};
 use chrono::{DateTime, FixedOffset, NaiveDate};
+use exercises::id::PlanId;
 use exercises::slots;
 use exercises::time::Stamp;
 use serde_json::json;
@@ -14,16 +16,16 @@ use wire::Failure;
 use wire::house::Role;
 use wire::patient::{CardSource, SealAsk, TakeAsk};
 
-pub fn run(args: &Args, what: &Patient, clock: &Clock, out: &mut Out) -> Done {
+pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, out: &mut Out) -> Done {
     let moment = clock.moment();
     match what {
         Patient::Accept { card } => accept(args, card, &moment, out),
-        Patient::Slots { from, days, zone } => slots(args, *from, *days, zone, &moment, out),
-        Patient::Record { runs } => record(args, runs, &moment, out),
+        Patient::Slots { from, days, zone } => slots(args, which, *from, *days, *zone, &moment, out),
+        Patient::Record { runs } => record(args, which, runs, &moment, out),
         Patient::Now => now(args, &moment, out),
         Patient::Summary { from, until, note, out: path } => {
             let mut house = House::open(&args.home(), false)?;
-            let plan = actions::patient::plans::one(&house, None)?.plan().id;
+            let plan = actions::patient::plans::one(&house, which)?.plan().id;
             let ask = SealAsk { plan, from: *from, until: *until, note: note.clone() };
             let saved = sealing::seal(&mut house, &moment, &ask, Some(path))?;
             out.say(|_| format!("{} ({} bytes)", saved.path, saved.bytes), || json!(saved));
@@ -35,12 +37,7 @@ pub fn run(args: &Args, what: &Patient, clock: &Clock, out: &mut Out) -> Done {
 fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
     let bytes = outside::read(card, outside::MOST_PICTURE)?;
     let source = CardSource::File(outside::to_base64(&bytes));
-    let mut house = House::open(&args.home(), true)?;
-    if house.role().is_none() {
-        // A card that is refused must not leave a folder that has chosen its side.
-        taking::look_before_choosing(&source)?;
-        house.choose(Role::Patient)?;
-    }
+    let mut house = house_for(&args.home(), &source)?;
     let preview = taking::look(&house, &source)?;
     taking::take(&mut house, moment, &TakeAsk { source, agreed: Vec::new() })?;
     let plan = &preview.plan;
@@ -60,14 +57,26 @@ fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
     Ok(true)
 }
 
-fn slots(args: &Args, from: NaiveDate, days: u16, zone: &str, moment: &Moment, out: &mut Out) -> Done {
-    let place = zone::named(zone).ok_or_else(|| Failure::NotUnderstood {
-        file: "--zone".into(),
-        line: 0,
-        expected: "a zone by its name in the tz database, such as Europe/Vienna".into(),
-    })?;
+/// The data folder that takes the card. A first card is looked at before there is a folder for it or a side is chosen, so
+/// that one that is refused leaves nothing behind.
+fn house_for(home: &Path, source: &CardSource) -> Answer<House> {
+    let mut house = match House::open(home, false) {
+        Err(Failure::HomeMissing { .. }) => {
+            taking::look_before_choosing(source)?;
+            House::open(home, true)?
+        }
+        opened => opened?,
+    };
+    if house.role().is_none() {
+        taking::look_before_choosing(source)?;
+    }
+    house.choose(Role::Patient)?;
+    Ok(house)
+}
+
+fn slots(args: &Args, which: Option<PlanId>, from: NaiveDate, days: u16, place: Tz, moment: &Moment, out: &mut Out) -> Done {
     let house = House::open(&args.home(), false)?;
-    let one = actions::patient::plans::one(&house, None)?;
+    let one = actions::patient::plans::one(&house, which)?;
     let around = from.and_hms_opt(12, 0, 0).unwrap_or_default().and_utc().timestamp();
     let offsets = zone::offsets(place, around.max(moment.now.utc_ms / 1000 - 86_400 * 300));
     for day in from.iter_days().take(days.into()) {
@@ -93,14 +102,14 @@ fn instant(stamp: Stamp) -> String {
     offset.map_or_else(|| utc.to_rfc3339(), |offset| utc.with_timezone(&offset).to_rfc3339())
 }
 
-fn record(args: &Args, runs: &Path, moment: &Moment, out: &mut Out) -> Done {
+fn record(args: &Args, which: Option<PlanId>, runs: &Path, moment: &Moment, out: &mut Out) -> Done {
     let name = runs.display().to_string();
     let bytes = outside::read(runs, format::runs_file::MOST_BYTES)?;
     let read = String::from_utf8(bytes).map_err(|_| format::plan_file::FileFault { line: 0, expected: "text in UTF-8".into() });
     let deeds = read.and_then(|text| format::runs_file::read(&text));
     let deeds = deeds.map_err(|fault| outside::not_understood(&name, fault))?;
     let mut house = House::open(&args.home(), false)?;
-    let recorded = deeds::record(&mut house, None, &moment.zone, &name, &deeds)?;
+    let recorded = deeds::record(&mut house, which, &moment.zone, &name, &deeds)?;
     out.say(|_| format!("{recorded}"), || json!({ "recorded": recorded }));
     Ok(true)
 }

@@ -91,6 +91,11 @@ pub enum Failure {
         /// The folder's path.
         home: String,
     },
+    /// The disk reported an error, or a limit on its use was reached.
+    HomeDisk {
+        /// The folder's path.
+        home: String,
+    },
     /// A file stands where the data folder should be.
     HomeIsFile {
         /// Its path.
@@ -167,6 +172,11 @@ pub enum Failure {
         least: i64,
         /// The most.
         most: i64,
+    },
+    /// A text has too many characters, or one that cannot be shown.
+    TextUnfit {
+        /// The most characters.
+        most: u16,
     },
     /// A text file that a person wrote cannot be understood.
     NotUnderstood {

@@ -1,6 +1,7 @@
 //! The clinic's keys: made under a passphrase at first start, opened with it later.
 
 use crate::{Answer, House, refuse};
+use exercises::plan::check::{Problem, TextPlace};
 use store::table::keys;
 use vault::{IdentityText, Keys, KeysFault, Passphrase};
 use wire::Failure;
@@ -15,21 +16,16 @@ const NAME: &str = "clinic-name";
 /// # Errors
 /// A weak passphrase, an empty name, or keys that exist already.
 pub fn start(house: &mut House, name: &str, passphrase: String) -> Answer<()> {
-    house.choose(Role::Clinic)?;
-    let passphrase = Passphrase::new(passphrase);
-    if passphrase.characters() < LEAST_PASSPHRASE.into() {
-        return Err(Failure::WeakPassphrase { least: LEAST_PASSPHRASE });
-    }
-    let name = name.trim();
-    let fits = (1..=exercises::plan::MAX_NAME).contains(&name.chars().count()) && !name.chars().any(char::is_control);
-    if !fits {
-        let most = exercises::plan::MAX_NAME;
-        let what = exercises::plan::check::TextPlace::Clinic;
-        return Err(Failure::PlanRefused(vec![exercises::plan::check::Problem::Text { what, most }]));
+    if house.role() == Some(Role::Patient) {
+        return Err(Failure::OtherRole);
     }
     if sealed(house)?.is_some() {
         return Err(Failure::ClinicStarted);
     }
+    let name = name.trim();
+    could_start(name, &passphrase)?;
+    house.choose(Role::Clinic)?;
+    let passphrase = Passphrase::new(passphrase);
     let (made, sealed) = vault::keys::create(&passphrase);
     let dir = house.dir();
     let kept = house.home.store_mut().transaction(|tx| {
@@ -39,6 +35,22 @@ pub fn start(house: &mut House, name: &str, passphrase: String) -> Answer<()> {
     kept.map_err(refuse::store(&dir))?;
     house.keys = Some(made);
     Ok(())
+}
+
+/// Looks at name and passphrase before there is a data folder: a refusal then leaves nothing behind.
+///
+/// # Errors
+/// A weak passphrase or an unfit name.
+pub fn could_start(name: &str, passphrase: &str) -> Answer<()> {
+    if passphrase.chars().count() < LEAST_PASSPHRASE.into() {
+        return Err(Failure::WeakPassphrase { least: LEAST_PASSPHRASE });
+    }
+    let name = name.trim();
+    let most = exercises::plan::MAX_NAME;
+    if (1..=most).contains(&name.chars().count()) && !name.chars().any(char::is_control) {
+        return Ok(());
+    }
+    Err(Failure::PlanRefused(vec![Problem::Text { what: TextPlace::Clinic, most }]))
 }
 
 /// Opens the door with the passphrase.

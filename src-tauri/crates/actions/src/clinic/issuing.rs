@@ -13,12 +13,15 @@ use wire::clinic::{AskIssue, IssuedCard};
 
 /// Pixels of a module in the PNG: 0.5 mm and more on paper at 300 dots an inch.
 const MODULE_PX: u8 = 8;
+const PNG: &str = "card.png";
+const SVG: &str = "card.svg";
 
 /// Issues a plan to a patient: signs its card, keeps it, and writes its PNG, SVG, text and bytes to `out`, or into the folder
 /// for what is saved.
 ///
 /// # Errors
-/// [`Failure::PlanRefused`] with everything that keeps the plan from being issued.
+/// [`Failure::PlanRefused`] with everything that keeps the plan from being issued, or what keeps the files from being
+/// written: a card that nobody got counts as never issued.
 pub fn issue(house: &mut House, moment: &Moment, ask: &AskIssue, out: Option<&Path>) -> Answer<IssuedCard> {
     let patient = rows::patient(house, &ask.code)?;
     let plan = drafting::finish(house, moment, &patient, &ask.plan)?;
@@ -26,15 +29,15 @@ pub fn issue(house: &mut House, moment: &Moment, ask: &AskIssue, out: Option<&Pa
     let text = format::card::to_text(&bytes);
     let code = Code::of(&text).ok();
     let folder = out.map_or_else(|| free_folder(house, &ask.code, card.plan.revision), Path::to_path_buf);
-    let files = write(&folder, &text, &bytes, code.as_ref())?;
-    keep(house, &patient, &card.plan, &bytes)?;
+    let files = files(&folder, &text, &bytes, code.as_ref());
+    hand_over(house, &patient, &card.plan, &bytes, &folder, &files)?;
     Ok(IssuedCard {
         plan: card.plan,
         svg: code.as_ref().map(Code::svg),
         version: code.as_ref().map(Code::version),
         text,
         fingerprint: vault::fingerprint(&card.verify_key, &card.recipient),
-        files,
+        files: files.iter().map(|(path, _)| path.display().to_string()).collect(),
     })
 }
 
@@ -59,18 +62,41 @@ fn keep(house: &mut House, patient: &Patient, plan: &Plan, bytes: &[u8]) -> Answ
     kept.map(drop).map_err(refuse::store(&dir))
 }
 
-fn write(folder: &Path, text: &str, bytes: &[u8], code: Option<&Code>) -> Answer<Vec<String>> {
-    let mut files: Vec<(&str, Vec<u8>)> = vec![("card.txt", text.as_bytes().to_vec()), ("card.bin", bytes.to_vec())];
-    if let Some(code) = code {
-        files.insert(0, ("card.svg", code.svg().into_bytes()));
-        files.insert(0, ("card.png", code.png(MODULE_PX)));
-    }
-    outside::folder(folder)?;
-    let written = files.into_iter().map(|(name, bytes)| {
-        let path = folder.join(name);
-        outside::write(&path, &bytes).map(|()| path.display().to_string())
+/// Keeps the card and writes its files, both or neither: a card that the clinic does not know must not get to a patient.
+fn hand_over(
+    house: &mut House,
+    patient: &Patient,
+    plan: &Plan,
+    bytes: &[u8],
+    folder: &Path,
+    files: &[(PathBuf, Vec<u8>)],
+) -> Answer<()> {
+    let mut written = false;
+    let done = house.all_or_nothing(|house| {
+        keep(house, patient, plan, bytes)?;
+        outside::folder(folder)?;
+        outside::write_all(files)?;
+        written = true;
+        Ok(())
     });
-    written.collect()
+    if done.is_err() && written {
+        files.iter().try_for_each(|(path, _)| outside::remove(path))?;
+    }
+    done?;
+    // An earlier card's code must not lie beside this one's text.
+    let codes = [PNG, SVG].map(|name| folder.join(name));
+    codes.iter().filter(|code| files.iter().all(|(path, _)| path != *code)).try_for_each(|code| outside::remove(code))
+}
+
+fn files(folder: &Path, text: &str, bytes: &[u8], code: Option<&Code>) -> Vec<(PathBuf, Vec<u8>)> {
+    let mut files = Vec::new();
+    if let Some(code) = code {
+        files.push((folder.join(PNG), code.png(MODULE_PX)));
+        files.push((folder.join(SVG), code.svg().into_bytes()));
+    }
+    files.push((folder.join("card.txt"), text.as_bytes().to_vec()));
+    files.push((folder.join("card.bin"), bytes.to_vec()));
+    files
 }
 
 /// A folder that is not there yet: the code and the revision, and a number where there are several.

@@ -40,7 +40,7 @@ pub fn add(house: &mut House, ask: &AddPatient) -> Answer<Vec<PatientLine>> {
     }
     let name = ask.name.as_deref().map(str::trim).filter(|name| !name.is_empty());
     if name.is_some_and(|name| name.chars().count() > MAX_NAME || name.chars().any(char::is_control)) {
-        return Err(Failure::OutOfRange { least: 0, most: MAX_NAME as i64 });
+        return Err(Failure::TextUnfit { most: MAX_NAME as u16 });
     }
     if rows::patients(house)?.iter().any(|patient| patient.code.eq_ignore_ascii_case(&code)) {
         return Err(Failure::CodeTaken { code });

@@ -73,7 +73,7 @@ pub(crate) fn patients(house: &House) -> Answer<Vec<Patient>> {
 
 /// The patient under a code.
 pub(crate) fn patient(house: &House, code: &str) -> Answer<Patient> {
-    let found = patients(house)?.into_iter().find(|patient| patient.code == code);
+    let found = patients(house)?.into_iter().find(|patient| patient.code.eq_ignore_ascii_case(code));
     found.ok_or_else(|| Failure::NoSuchPatient { code: code.to_owned() })
 }
 

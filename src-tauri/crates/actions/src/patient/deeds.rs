@@ -16,19 +16,21 @@ use wire::patient::{Answer as Said, BeginAsk, Excusing, LeavingOut, RunSnapshot,
 
 /// Records deeds in the order of their moments. The zone of each is `place`, or its own offset where the place had another.
 ///
-/// Deeds are checked one after the other; those before a refused one stay recorded, since a log only grows. The refusal
-/// names the line.
+/// # Errors
+/// The first line that the plan does not have room for; then nothing of the whole file is recorded.
 pub fn record(house: &mut House, plan: Option<PlanId>, place: &Offsets, file: &str, deeds: &[Deed]) -> Answer<usize> {
     let plan = plans::one(house, plan)?.plan().id;
     let mut ordered: Vec<&Deed> = deeds.iter().collect();
     ordered.sort_by_key(|deed| deed.at.utc_ms);
-    for deed in &ordered {
-        let same = place.at(deed.at.utc_ms.div_euclid(1000)) == deed.at.offset_s;
-        let zone = if same { place.clone() } else { Offsets::fixed(deed.at.offset_s) };
-        let moment = Moment { now: deed.at, zone };
-        one(house, plan, &moment, &deed.what).map_err(|failure| at_line(failure, file, deed.line))?;
-    }
-    Ok(ordered.len())
+    house.all_or_nothing(|house| {
+        for deed in &ordered {
+            let same = place.at(deed.at.utc_ms.div_euclid(1000)) == deed.at.offset_s;
+            let zone = if same { place.clone() } else { Offsets::fixed(deed.at.offset_s) };
+            let moment = Moment { now: deed.at, zone };
+            one(house, plan, &moment, &deed.what).map_err(|failure| at_line(failure, file, deed.line))?;
+        }
+        Ok(ordered.len())
+    })
 }
 
 /// A refusal that a line can cause is told with the line.

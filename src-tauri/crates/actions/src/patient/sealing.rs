@@ -18,14 +18,15 @@ pub fn preview(house: &House, moment: &Moment, ask: &SealAsk) -> Answer<Summary>
 /// Seals a summary and writes it to `path`, or into the folder for what is saved.
 ///
 /// The counter is taken and logged in one step before the file is written: a number is never used for two summaries, and a
-/// write that fails only leaves a number unused.
+/// disk that fills up in that very moment only leaves a number unused. A path that cannot be written is told before.
 pub fn seal(house: &mut House, moment: &Moment, ask: &SealAsk, path: Option<&Path>) -> Answer<Saved> {
     let one = plans::one(house, Some(ask.plan))?;
     summary(&one, moment, ask, 1)?;
+    let path = path.map_or_else(|| free_name(house, moment), Path::to_path_buf);
+    outside::could_write(&path)?;
     let counter = next_counter(house, moment, &one)?;
     let summary = summary(&one, moment, ask, counter)?;
     let sealed = vault::summary::seal(&summary, &one.secret, &one.recipient).map_err(refuse::internal)?;
-    let path = path.map_or_else(|| free_name(house, moment), Path::to_path_buf);
     outside::write(&path, &sealed)?;
     Ok(Saved { path: path.display().to_string(), bytes: sealed.len() as u64 })
 }
@@ -51,7 +52,7 @@ fn next_counter(house: &mut House, moment: &Moment, one: &Carried) -> Answer<u32
 fn summary(one: &Carried, moment: &Moment, ask: &SealAsk, counter: u32) -> Answer<Summary> {
     let note = ask.note.as_deref().map(str::trim).filter(|note| !note.is_empty());
     if note.is_some_and(|note| note.chars().count() > MAX_NOTE) {
-        return Err(Failure::OutOfRange { least: 0, most: MAX_NOTE as i64 });
+        return Err(Failure::TextUnfit { most: MAX_NOTE as u16 });
     }
     let period = Period { from: ask.from.unwrap_or(one.plan().start), until: ask.until };
     let reduced = reduce(

@@ -2,6 +2,7 @@
 
 use super::{plans, today};
 use crate::{Answer, House, Moment, outside, refuse};
+use exercises::catalogue::Catalogue;
 use exercises::log::What;
 use exercises::plan::check;
 use format::card::Card;
@@ -46,20 +47,24 @@ fn see(house: &House, source: &CardSource) -> Answer<Seen> {
     if let Some(have) = same_plan.map(|one| one.plan().revision).filter(|have| *have >= card.plan.revision) {
         return Err(Failure::CardOld { revision: card.plan.revision, have });
     }
-    let catalogue = plans::with_own(&house.catalogue, &card.own)?;
-    let problems = check::problems(&card.plan, &catalogue);
-    if !problems.is_empty() {
-        return Err(Failure::CardRefused(problems));
-    }
+    can_be_followed(&card, &house.catalogue)?;
     let known_clinic = known.iter().any(|one| one.verify_key == card.verify_key);
     let replaces = same_plan.map(|one| one.plan().revision);
     Ok(Seen { known_clinic, replaces, card, bytes })
 }
 
-/// Reads a card before the data folder has chosen its side: a card that is refused then leaves the folder as it was.
+/// Reads a first card before there is a data folder, or before it has chosen its side: a card that is refused then leaves
+/// everything as it was.
 pub fn look_before_choosing(source: &CardSource) -> Answer<()> {
     let unverified = format::card::open(&outside::card_bytes(source)?).map_err(refuse::card)?;
-    vault::card::verify(unverified, None).map(drop).map_err(refusal)
+    let card = vault::card::verify(unverified, None).map_err(refusal)?;
+    can_be_followed(&card, &House::shipped()?)
+}
+
+/// Checks the card's plan against the shipped catalogue and the clinic's own exercises on the card.
+fn can_be_followed(card: &Card, shipped: &Catalogue) -> Answer<()> {
+    let problems = check::problems(&card.plan, &plans::with_own(shipped, &card.own)?);
+    if problems.is_empty() { Ok(()) } else { Err(Failure::CardRefused(problems)) }
 }
 
 fn refusal(fault: VerifyFault) -> Failure {

@@ -6,6 +6,7 @@
 mod read;
 mod shape;
 
+pub(crate) use read::plainly;
 pub use read::{FileFault, read};
 
 /// Longest file that is read, in bytes.

@@ -33,8 +33,22 @@ const PAIN_LIMIT: u8 = 5;
 pub fn read(text: &str, today: NaiveDate) -> Result<Plan, FileFault> {
     let line = |span: Option<Range<usize>>| span.map_or(0, |span| 1 + text[..span.start.min(text.len())].matches('\n').count() as u32);
     let shape: PlanShape = toml::from_str(text)
-        .map_err(|error| FileFault { line: line(error.span()), expected: error.message().replace('\n', ", ") })?;
+        .map_err(|error| FileFault { line: line(error.span()), expected: plainly(error.message()) })?;
     plan(shape, today).map_err(|Wrong(span, expected)| FileFault { line: line(span), expected })
+}
+
+/// A parser's message on one line, without the names that only a programmer knows.
+pub(crate) fn plainly(message: &str) -> String {
+    let mut said = message.replace('\n', ", ");
+    for (ours, plain) in [
+        ("expected u8", "expected a whole number from 0 to 255"),
+        ("expected u16", "expected a whole number from 0 to 65535"),
+        ("expected f64", "expected a number"),
+        ("expected an array of length 3", "expected a list of three numbers"),
+    ] {
+        said = said.replace(ours, plain);
+    }
+    said
 }
 
 fn plan(shape: PlanShape, today: NaiveDate) -> Result<Plan, Wrong> {
@@ -192,9 +206,11 @@ mod tests {
     fn a_wrong_word_is_named_with_its_line() {
         refused("\"40-49\"", "\"old\"", "one of under-18");
         refused("\"numb-feet\"", "\"cold-feet\"", "one of high-fall-risk");
-        refused("\"workdays\"", "\"weekends\"", "every-day");
+        refused("\"every-day\"", "\"weekends\"", "every-day");
         refused("from = \"09:00\"", "from = \"9 am\"", "a time such as");
-        refused("repetitions = 3", "repetitions = -3", "invalid value");
+        refused("repetitions = 3", "repetitions = -3", "expected a whole number from 0 to 255");
+        refused("repetitions = 3", "repetitions = 10000", "expected a whole number from 0 to 255");
+        refused("days = \"every-day\"", "days = 5", "or a list of mon");
         refused("serves = 1", "serves_what = 1", "unknown field");
         refused("side = \"left\"", "side = \"up\"", "one of left");
         refused("seconds = 12.4", "seconds = 1e9", "0 to 600");

@@ -1,0 +1,116 @@
+//! Exercise files with a fault: named by file and line, and what belongs there.
+
+use crate::place::Place;
+use std::fs;
+use std::path::Path;
+
+fn shipped(name: &str) -> String {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../../exercises/catalogue");
+    fs::read_to_string(folder.join(name)).expect("shipped")
+}
+
+/// The shipped exercise with one change is refused at that line, with these words.
+#[track_caller]
+fn refused(place: &Place, from: &str, to: &str, says: &str) {
+    let text = shipped("sit-tall-chin-back.toml");
+    let at = text.find(from).unwrap_or_else(|| panic!("{from:?} is in the file"));
+    let line = 1 + text[..at].matches('\n').count();
+    place.write("own/own.toml", text.replacen(from, to, 1));
+    let before = place.all();
+    let said = place.run(&["catalogue", "check", "own"]);
+    assert_eq!((said.code, said.out.as_str()), (Some(1), ""), "{to:?}: {said:?}");
+    let named = format!("own/own.toml, line {line}: ");
+    let found = said.err.lines().any(|fault| fault.starts_with(&named) && fault.contains(says));
+    assert!(found, "{named}…{says} is missing for {to:?} in\n{}", said.err);
+    assert!(before == place.all());
+}
+
+fn with_own() -> Place {
+    let place = Place::empty();
+    fs::create_dir(place.path("own")).expect("ours");
+    place
+}
+
+#[test]
+fn every_kind_of_fault_by_file_and_line() {
+    let place = with_own();
+    refused(&place, "region = \"neck-upper-back\"", "regoin = \"neck-upper-back\"", "regoin: no such field; allowed here: id,");
+    refused(&place, "hold_s = 10", "hold_s = -10", "allowed are ");
+    refused(&place, "repetitions = 3", "repetitions = 10000", "10000; allowed are ");
+    refused(&place, "{ trunk = -1, back = 14", "{ tronk = -1, back = 14", "\"tronk\" is no joint; the joints are ");
+    refused(&place, "kind = \"hold\"", "kind = \"hover\"", "\"hover\" is not known; allowed here: ");
+    refused(&place, "revision = 1", "revision = \"one\"", "a whole number belongs here");
+    refused(&place, "back = 14", "back = 999", "999 degrees are out of reach");
+    refused(&place, "id = \"wall\"", "id = \"The Wall\"", "small letters");
+    refused(&place, "hold_s = 10", "hold_s = ", "not TOML");
+}
+
+#[test]
+fn a_missing_field_is_named_with_its_table() {
+    let place = with_own();
+    let text = shipped("sit-tall-chin-back.toml");
+    place.write("own/own.toml", text.replacen("hold_s = 10\n", "", 1));
+    let said = place.run(&["catalogue", "check", "own"]);
+    let dose = 1 + text[..text.find("[dose]").expect("a dose")].matches('\n').count();
+    assert_eq!(said.code, Some(1));
+    assert_eq!(said.err, format!("own/own.toml, line {dose}: dose, hold_s: this field is missing\n"));
+    let said = place.run(&["--json", "catalogue", "check", "own"]);
+    let fault: serde_json::Value = serde_json::from_str(said.err.trim_end()).expect("an object");
+    assert!(fault["fault"].as_str().is_some_and(|fault| fault.contains("hold_s")), "{fault}");
+}
+
+#[test]
+fn all_faults_of_all_files_at_once_and_the_good_files_too() {
+    let place = with_own();
+    place.write("own/good.toml", shipped("heel-raise.toml"));
+    let text = shipped("sit-tall-chin-back.toml");
+    place.write("own/bad.toml", text.replacen("hold_s = 10", "hold_s = -1", 1).replacen("rest_s = 10", "rest_s = 1.5", 1));
+    place.write("own/notes.txt", "not an exercise, and not looked at");
+    let said = place.run(&["catalogue", "check", "own"]);
+    assert_eq!(said.code, Some(1));
+    assert!(said.out.starts_with("heel-raise (edition 1): "), "{said:?}");
+    let faults: Vec<&str> = said.err.lines().collect();
+    assert_eq!(faults.len(), 2, "{said:?}");
+    assert!(faults.iter().all(|fault| fault.starts_with("own/bad.toml, line ")), "{said:?}");
+}
+
+#[test]
+fn files_that_are_no_text_or_too_large() {
+    let place = with_own();
+    let mut broken = shipped("heel-raise.toml").into_bytes();
+    broken[30] = 0xFF;
+    place.write("own/broken.toml", &broken);
+    let said = place.run(&["catalogue", "check", "own"]);
+    let line = 1 + broken[..30].iter().filter(|byte| **byte == b'\n').count();
+    assert_eq!((said.code, said.err), (Some(1), format!("own/broken.toml, line {line}: text in UTF-8 belongs here\n")));
+    place.write("own/broken.toml", format!("{}# {}", shipped("heel-raise.toml"), "x".repeat(70_000)));
+    let said = place.run(&["catalogue", "check", "own"]);
+    assert!(said.code == Some(1) && said.err.contains("at most 65536 are read"), "{said:?}");
+}
+
+#[test]
+fn one_exercise_in_two_files() {
+    let place = with_own();
+    place.write("own/a.toml", shipped("heel-raise.toml"));
+    place.write("own/b.toml", shipped("heel-raise.toml"));
+    let said = place.run(&["catalogue", "check", "own"]);
+    assert_eq!(said.code, Some(1));
+    assert_eq!(said.err, "own/b.toml: the id \"heel-raise\" is that of another file in this folder\n");
+}
+
+#[test]
+fn a_folder_without_exercises_is_no_success() {
+    let place = with_own();
+    place.refused(&["catalogue", "check", "own"], &["own", "a folder with exercise files, each ending in .toml"]);
+    place.refused(&["catalogue", "check", "nowhere"], &["There is no file nowhere."]);
+    place.write("file", "x");
+    place.refused(&["catalogue", "check", "file"], &["file cannot be read.", "a file or a folder"]);
+}
+
+#[test]
+fn what_ships_is_without_fault() {
+    let place = Place::empty();
+    let said = place.done(&["catalogue", "check"]);
+    assert_eq!(said.lines().count(), format::catalogue::FILES.len());
+    assert!(said.contains("one-leg-stand (edition 1): Stand on one leg. Rungs: "), "{said}");
+}

@@ -1,0 +1,199 @@
+//! Files that a person writes by hand, passphrases, codes and paths.
+
+use crate::place::{DONE, ISSUED, Place, clinic, patient};
+
+/// The example plan with one change is refused with the changed line.
+#[track_caller]
+fn plan(place: &Place, from: &str, to: &str, says: &str) {
+    let text = place.text("plan.toml");
+    let at = text.find(from).unwrap_or_else(|| panic!("{from:?} is in the example"));
+    let line = format!("own.toml, line {}: ", 1 + text[..at].matches('\n').count());
+    place.write("own.toml", text.replacen(from, to, 1));
+    let issue = ["issue", "K17", "own.toml", "--out", "own-card"];
+    place.refused(&clinic(&issue), &[&line, says, "Correct the file."]);
+}
+
+#[test]
+fn a_wrong_line_of_a_plan_is_named() {
+    let place = Place::prepared();
+    plan(&place, "repetitions = 3", "repetitions = -3", "expected a whole number from 0 to 255");
+    plan(&place, "repetitions = 3", "repetitions = 10000", "expected a whole number from 0 to 255");
+    plan(&place, "serves = 1", "cures = 1", "unknown field `cures`, expected one of");
+    plan(&place, "\"numb-feet\"", "\"cold-feet\"", "one of high-fall-risk");
+    plan(&place, "from = \"09:00\"", "from = \"nine\"", "a time such as \"09:00\"");
+    plan(&place, "days = \"every-day\"", "days = \"sundays\"", "\"workdays\", \"every-day\"");
+    plan(&place, "days = \"every-day\"", "days = 5", "\"workdays\", \"every-day\"");
+    plan(&place, "review = 2027-01-06", "review = 2027-02-31", "");
+    plan(&place, "review = 2027-01-06", "review = \"soon\"", "");
+    plan(&place, "clear = []", "clear = [\"all\"]", "an alarm's name such as");
+    plan(&place, "seconds = 12.4", "seconds = -1", "seconds must be 0 to 600");
+    plan(&place, "[[stance]]", "[[stance]", "");
+}
+
+/// What is well written but must not be issued: the reason, and no line.
+#[track_caller]
+fn unfit(place: &Place, from: &str, to: &str, says: &str) {
+    let text = place.text("plan.toml");
+    assert!(text.contains(from), "{from:?} is in the example");
+    place.write("own.toml", text.replacen(from, to, 1));
+    place.refused(&clinic(&["issue", "K17", "own.toml", "--out", "own-card"]), &[says, "Change the plan, then issue it."]);
+}
+
+#[test]
+fn a_plan_that_must_not_be_issued() {
+    let place = Place::prepared();
+    unfit(&place, "seconds = 10", "seconds = 9999", "The dose of exercise 1 is out of range.");
+    unfit(&place, "exercise = \"sit-tall-chin-back\"", "exercise = \"fly\"", "The exercise \"fly\" is not in this program's catalogue.");
+    unfit(&place, "side = \"left\"     #", "side = \"neither\" #", "The side of exercise 2 does not fit it.");
+    unfit(&place, "number = 3", "number = 1", "Two entries of the plan carry the same number.");
+    unfit(&place, "review = 2027-01-06", "review = 2026-11-20", "The review date must lie after today, within a year.");
+    unfit(&place, "\"numb-feet\",", "", "Balance at home needs these to be ticked as absent: neuropathy or numb feet.");
+    unfit(&place, "seconds = 12.4", "seconds = 4.9", "under five seconds with eyes open");
+    unfit(&place, "serves = 1", "serves = 9", "Exercise 1 serves a complaint that the plan does not have.");
+    unfit(&place, "minutes = 60", "minutes = 1", "The times of exercise 1 are empty or out of range.");
+}
+
+#[test]
+fn a_plan_that_is_no_text_or_no_file_or_too_large() {
+    let place = Place::prepared();
+    let issue = |file| clinic(&["issue", "K17", file, "--out", "own-card"]);
+    place.write("bytes.toml", b"review = \xFF");
+    place.refused(&issue("bytes.toml"), &["bytes.toml cannot be understood: text in UTF-8."]);
+    place.refused(&issue("none.toml"), &["There is no file none.toml."]);
+    place.write("big.toml", "#".repeat(300_000));
+    place.refused(&issue("big.toml"), &["big.toml is larger than 262144 bytes"]);
+    place.write("empty.toml", "");
+    place.refused(&issue("empty.toml"), &["empty.toml, line ", "missing field `review`"]);
+}
+
+#[test]
+fn a_card_whose_files_cannot_be_written_was_never_issued() {
+    let place = Place::prepared();
+    place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "pw"]), &["pw cannot be written."]);
+    place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "pw/deeper"]), &["cannot be written."]);
+    // One of the four cannot take its name.
+    std::fs::create_dir_all(place.path("half/card.txt")).expect("ours");
+    place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "half"]), &["half/card.txt cannot be written."]);
+    let issued = place.done(&["--json", "--home", "clinic", "--at", ISSUED, "clinic", "--passphrase-file", "pw", "issue", "K17", "plan.toml", "--out", "whole"]);
+    assert!(issued.contains("\"revision\":2"), "the refused ones took no number: {issued}");
+}
+
+/// The example's history with one line changed is refused with that line, and none of the other lines is recorded.
+#[track_caller]
+fn runs(place: &Place, from: &str, to: &str, says: &str) {
+    let text = place.text("runs.jsonl");
+    let at = text.find(from).unwrap_or_else(|| panic!("{from:?} is in the example"));
+    let line = format!("own.jsonl, line {}: ", 1 + text[..at].matches('\n').count());
+    place.write("own.jsonl", text.replacen(from, to, 1));
+    place.refused(&patient(&["record", "own.jsonl"]), &[&line, says, "Correct the file."]);
+}
+
+#[test]
+fn a_wrong_line_of_a_history_is_named_and_nothing_is_recorded() {
+    let place = Place::prepared();
+    runs(&place, "\"score\":5", "\"score\":11", "a score must be 0 to 10");
+    runs(&place, "\"score\":5", "\"score\":-1", "expected a whole number from 0 to 255");
+    runs(&place, "\"do\":\"settled\"", "\"do\":\"settle\"", "unknown variant `settle`");
+    runs(&place, "2026-11-26T09:00:00+01:00", "tomorrow", "at must be an instant such as");
+    runs(&place, "\"what\":\"nearly-fell\"", "\"what\":\"gloom\"", "\"gloom\" is not one of");
+    runs(&place, "\"held\":[10,10,6.5]", "\"held\":[10,10,1e9]", "seconds must be 0 to 3600");
+    runs(&place, "\"held\":[10,10,6.5]", "\"held\":[10,10,6.5],\"speed\":3", "unknown field `speed`");
+    runs(&place, "{\"do\":\"trouble\"", "\"do\":\"trouble\"", "");
+    // Well written, but not in this plan; everything before it would have fitted.
+    runs(&place, "\"complaint\":1,\"score\":5", "\"complaint\":9,\"score\":5", "that the plan has");
+    runs(&place, "\"what\":\"nearly-fell\",\"item\":2", "\"what\":\"nearly-fell\",\"item\":7", "that the plan has");
+    runs(&place, "T15:04:00+01:00", "T19:04:00+01:00", "a moment at which a slot of this item is open");
+    runs(&place, "\"leg\":\"left\",\"seconds\":14.1", "\"leg\":\"right\",\"seconds\":14.1", "done as its dose is done");
+    runs(&place, "\"done\":[10,9],\"failed\":[0,1]", "\"held\":[10,9]", "done as its dose is done");
+    let said = place.done(&patient(&["record", "runs.jsonl"]));
+    assert_eq!(said, "17\n", "as if none of it had been tried");
+}
+
+#[test]
+fn the_same_history_twice_is_not_recorded_by_half() {
+    let place = Place::prepared();
+    place.done(&patient(&["record", "runs.jsonl"]));
+    place.refused(&patient(&["record", "runs.jsonl"]), &["runs.jsonl, line 10: an item that no alarm holds back"]);
+}
+
+#[test]
+fn a_wrong_passphrase_or_none() {
+    let place = Place::prepared();
+    place.write("wrong", "correct horse battery stapler\n");
+    let with = |file| ["--home", "clinic", "clinic", "--passphrase-file", file, "review", "K17"];
+    place.refused(&with("wrong"), &["The passphrase is wrong.", "it cannot be recovered"]);
+    place.write("nothing", "");
+    place.refused(&with("nothing"), &["The passphrase is wrong."]);
+    place.refused(&with("no-such-file"), &["There is no file no-such-file."]);
+    place.write("bytes", b"\xFF\xFE\n");
+    place.refused(&with("bytes"), &["bytes cannot be read."]);
+    // Windows line ends and a second line do no harm.
+    place.write("crlf", format!("{}\r\nsecond line\r\n", crate::place::PASSPHRASE));
+    place.done(&with("crlf"));
+}
+
+#[test]
+fn without_a_terminal_the_passphrase_is_asked_for_in_vain() {
+    let place = Place::prepared();
+    let mut command = std::process::Command::new("setsid");
+    command.arg("--wait").arg(crate::place::BINARY).args(["--home", "clinic", "clinic", "review", "K17"]);
+    crate::place::surroundings(&mut command, &place.path(""));
+    let said = command.current_dir(place.path("")).output().expect("setsid (util-linux) starts the binary");
+    crate::place::refusal(&crate::place::Said::of(said), &["--passphrase-file"]);
+}
+
+#[test]
+fn a_clinic_that_cannot_be_started_leaves_nothing_behind() {
+    let place = Place::prepared();
+    place.write("weak", "short\n");
+    let start = |home, file, name| ["--home", home, "clinic", "--passphrase-file", file, "start", "--name", name];
+    place.refused(&start("new", "weak", "Elm Row"), &["The passphrase has fewer than 12 characters.", "a longer one"]);
+    place.refused(&start("new", "no-such-file", "Elm Row"), &["There is no file no-such-file."]);
+    place.refused(&start("new", "pw", ""), &["A clinic's name is empty or longer than 60 characters."]);
+    place.refused(&start("new", "pw", "Elm\nRow"), &["clinic's name"]);
+    place.refused(&start("clinic", "pw", "Elm Row"), &["has its keys already"]);
+    place.refused(&start("patient", "pw", "Elm Row"), &["on the other side", "--home"]);
+}
+
+#[test]
+fn codes_of_patients() {
+    let place = Place::prepared();
+    for code in ["", "K 17", "K17K17K17K17K", "Åse", "a/b"] {
+        place.refused(&clinic(&["add", code]), &["A code is 1 to 12 letters, digits and hyphens."]);
+    }
+    place.refused(&clinic(&["add", "k17"]), &["The code k17 is taken."]);
+    place.refused(&clinic(&["review", "K18"]), &["There is no patient under the code K18.", "or add the patient"]);
+    place.refused(&clinic(&["issue", "K18", "plan.toml", "--out", "o"]), &["There is no patient under the code K18."]);
+    assert!(place.clinic(&["review", "k17"]).starts_with("K17\n"), "small letters find it too");
+}
+
+#[test]
+fn each_side_keeps_to_its_folder() {
+    let place = Place::prepared();
+    let other = ["This data folder is on the other side.", "--home"];
+    place.refused(&["--home", "patient", "clinic", "--passphrase-file", "pw", "review", "K17"], &other);
+    place.refused(&["--home", "patient", "clinic", "--passphrase-file", "pw", "receive", "summary.age"], &other);
+    for what in [&["accept", "card/card.png"][..], &["now"], &["record", "runs.jsonl"], &["summary", "--until", "2026-11-26", "--out", "x"]] {
+        place.refused(&[&["--home", "clinic", "--at", DONE, "patient"][..], what].concat(), &other);
+    }
+}
+
+#[test]
+fn a_summary_that_cannot_be_written_takes_no_number() {
+    let place = Place::prepared();
+    let out = |path| patient(&["summary", "--until", "2026-11-26", "--out", path]);
+    place.refused(&out("no/such/folder/x.age"), &["x.age cannot be written.", "a folder that you may write to"]);
+    place.refused(&out("card"), &["card cannot be written."]);
+    place.refused(&out("/dev/full"), &["/dev/full cannot be written."]);
+    assert!(!std::fs::metadata("/dev/full").expect("a device").is_file(), "a device stays a device");
+    let long = "x".repeat(501);
+    place.refused(&patient(&["summary", "--until", "2026-11-26", "--out", "x.age", "--note", &long]), &["The text is longer than 280 characters"]);
+}
+
+#[test]
+fn an_existing_file_is_replaced_by_a_whole_one() {
+    let place = Place::prepared();
+    place.write("x.age", "an older file");
+    place.done(&patient(&["summary", "--until", "2026-11-26", "--out", "x.age"]));
+    assert!(place.read("x.age").starts_with(b"age-encryption.org/v1\n"));
+}

@@ -1,0 +1,132 @@
+//! Files that are no summaries for this clinic: each refused in one sentence, with nothing changed.
+
+use crate::forge;
+use crate::place::{Place, clinic};
+use exercises::id::LogId;
+use format::summary::MOST_SEALED;
+use miniz_oxide::deflate::compress_to_vec;
+
+#[track_caller]
+fn refused(place: &Place, file: &str, says: &[&str]) {
+    let said = format!("{file}: ");
+    place.refused(&clinic(&["receive", file]), &[&[said.as_str()], says].concat());
+}
+
+#[test]
+fn one_flipped_byte_anywhere() {
+    let place = Place::prepared();
+    let sealed = place.read("summary.age");
+    // The vault's own tests flip every byte in turn; here some of each part go through the whole program at once.
+    let places: Vec<usize> = [0, 10, 21].into_iter().chain((22..sealed.len()).step_by(23)).collect();
+    let names: Vec<String> = places.iter().map(|at| format!("flipped-{at}.age")).collect();
+    for (name, at) in names.iter().zip(&places) {
+        let mut flipped = sealed.clone();
+        flipped[*at] ^= 1;
+        place.write(name, flipped);
+    }
+    let before = place.all();
+    let files: Vec<&str> = names.iter().map(String::as_str).collect();
+    let said = place.run(&clinic(&[&["receive"][..], &files].concat()));
+    assert_eq!((said.code, said.out.as_str()), (Some(1), ""), "{said:?}");
+    assert_eq!(said.err.lines().count(), files.len());
+    for (line, name) in said.err.lines().zip(&names) {
+        let known = ["is not a sealed summary.", "is damaged or cut off.", "is sealed for another clinic."];
+        assert!(line.starts_with(name.as_str()) && known.iter().any(|fault| line.contains(fault)), "{line}");
+    }
+    assert!(before == place.all(), "not a byte of the clinic's folder");
+}
+
+#[test]
+fn a_summary_that_is_cut_off_or_goes_on() {
+    let place = Place::prepared();
+    let sealed = place.read("summary.age");
+    for length in [5, 100, sealed.len() / 2, sealed.len() - 1] {
+        place.write("cut.age", &sealed[..length]);
+        refused(&place, "cut.age", &["The summary is damaged or cut off.", "save it again"]);
+    }
+    place.write("long.age", [sealed.as_slice(), b"more"].concat());
+    refused(&place, "long.age", &["The summary is damaged or cut off."]);
+}
+
+#[test]
+fn something_else_altogether() {
+    let place = Place::prepared();
+    for (name, bytes) in [("empty", &b""[..]), ("list.txt", b"a shopping list"), ("picture", b"\x89PNG\r\n\x1a\n")] {
+        place.write(name, bytes);
+        refused(&place, name, &["This is not a sealed summary.", "Ask the patient for the file that Carryover saved."]);
+    }
+    refused(&place, "card/card.bin", &["This is not a sealed summary."]);
+    refused(&place, "card", &["card cannot be read."]);
+    place.write("letter.age", forge::sealed(&place, b"a shopping list, sealed"));
+    refused(&place, "letter.age", &["This is not a sealed summary."]);
+}
+
+#[test]
+fn a_summary_for_another_clinic() {
+    let place = Place::prepared();
+    place.done(&["--home", "elm", "clinic", "--passphrase-file", "pw", "start", "--name", "Elm Row"]);
+    let receive = ["--home", "elm", "clinic", "--passphrase-file", "pw", "receive", "summary.age"];
+    place.refused(&receive, &["summary.age: The summary is sealed for another clinic."]);
+}
+
+#[test]
+fn a_summary_of_a_plan_that_this_clinic_does_not_have() {
+    let place = Place::prepared();
+    let mut other = forge::card(&place);
+    other.plan.id = exercises::id::PlanId([3; 8]);
+    let letter = forge::letter(&other, 1, compress_to_vec(&[0xA0], 6));
+    place.write("unknown.age", forge::sealed(&place, &letter.to_bytes()));
+    refused(&place, "unknown.age", &["a plan that this clinic does not have", "the data folder from which the card was issued"]);
+}
+
+#[test]
+fn a_summary_by_somebody_who_never_held_the_card() {
+    let place = Place::prepared();
+    let mut letter = forge::letter(&forge::card(&place), 1, compress_to_vec(&[0xA0], 6));
+    letter.tag = [1; 32];
+    place.write("forged.age", forge::sealed(&place, &letter.to_bytes()));
+    refused(&place, "forged.age", &["not made by somebody who holds the plan card", "Do not use it"]);
+}
+
+#[test]
+fn a_summary_of_a_newer_version() {
+    let place = Place::prepared();
+    let mut letter = forge::letter(&forge::card(&place), 1, Vec::new()).to_bytes();
+    letter[4] = 2;
+    place.write("newer.age", forge::sealed(&place, &letter));
+    refused(&place, "newer.age", &["The summary is of version 2; this program reads up to 1.", "Update the program"]);
+}
+
+#[test]
+fn a_gigabyte() {
+    let place = Place::prepared();
+    let file = std::fs::File::create(place.path("huge.age")).expect("ours");
+    file.set_len(1 << 30).expect("sparse");
+    refused(&place, "huge.age", &["huge.age is larger than 4194304 bytes", "Choose the right file."]);
+    place.write("big.age", vec![b'x'; MOST_SEALED]);
+    refused(&place, "big.age", &["This is not a sealed summary."]);
+}
+
+/// Both bombs are honestly sealed, the second one with the tag of somebody who holds the card.
+#[test]
+fn a_small_file_that_unpacks_to_a_quarter_of_a_gigabyte() {
+    let place = Place::prepared();
+    let bomb = compress_to_vec(&vec![0; 1 << 28], 6);
+    assert!(bomb.len() < MOST_SEALED / 4, "{} bytes are no size to take offence at", bomb.len());
+    let mut letter = forge::letter(&forge::card(&place), 1, bomb);
+    place.write("bomb.age", forge::sealed(&place, &letter.to_bytes()));
+    refused(&place, "bomb.age", &["summary is larger than 8388608 bytes"]);
+    letter.body.log = LogId([8; 8]);
+    place.write("tagless.age", forge::sealed(&place, &letter.to_bytes()));
+    refused(&place, "tagless.age", &["not made by somebody who holds the plan card"]);
+}
+
+#[test]
+fn contents_that_say_nothing_a_summary_can_hold() {
+    let place = Place::prepared();
+    let card = forge::card(&place);
+    for packed in [vec![0xFF; 40], compress_to_vec(b"\xA0", 6), Vec::new()] {
+        place.write("odd.age", forge::sealed(&place, &forge::letter(&card, 1, packed).to_bytes()));
+        refused(&place, "odd.age", &["The summary is damaged or cut off."]);
+    }
+}
