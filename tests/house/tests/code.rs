@@ -1,0 +1,164 @@
+//! What may stand in the code.
+
+use house_rules::{Source, packages, root, sources};
+
+/// Native code that people run: what is native, without tests, examples and build scripts.
+fn native() -> Vec<Source> {
+    let mut all = sources("exercises/src", &[".rs"]);
+    all.extend(sources("src-tauri", &[".rs"]));
+    all.retain(|source| !source.is_test() && source.path != "src-tauri/build.rs");
+    all
+}
+
+/// Fails for every line of code in `sources` that holds one of `words`, unless its file is one of `except`, each of which has to
+/// hold at least one.
+#[track_caller]
+fn nowhere(sources: &[Source], words: &[&str], except: &[&str]) {
+    let found = |source: &&Source| source.code().any(|(_, line)| words.iter().any(|word| line.contains(word)));
+    let named: Vec<&str> = sources.iter().filter(found).map(|source| source.path.as_str()).collect();
+    for file in except {
+        assert!(named.contains(file), "{file} holds none of {words:?} any more: take it off this list");
+    }
+    let mut wrong = Vec::new();
+    for source in sources.iter().filter(|source| !except.contains(&source.path.as_str())) {
+        let lines = source.code().filter(|(_, line)| words.iter().any(|word| line.contains(word)));
+        wrong.extend(lines.map(|(at, line)| format!("{}:{at}: {}", source.path, line.trim())));
+    }
+    assert!(wrong.is_empty(), "not here:\n{}", wrong.join("\n"));
+}
+
+#[test]
+fn only_one_file_reads_the_clock() {
+    let reads = ["SystemTime", "Instant::now", "Utc::now", "Local::now", "std::time::Instant"];
+    nowhere(&native(), &reads, &["src-tauri/crates/actions/src/clock.rs"]);
+}
+
+#[test]
+fn only_one_file_touches_files() {
+    let touches = ["std::fs", "fs::", "File::open", "File::create", "OpenOptions", "tempfile", "NamedTempFile"];
+    // The shell makes the folder that it is started on, to name the running program by its one true path.
+    nowhere(&native(), &touches, &["src-tauri/crates/store/src/files.rs", "src-tauri/src/home.rs"]);
+}
+
+#[test]
+fn the_domain_is_pure() {
+    let world = [
+        "std::fs", "std::io", "std::net", "std::env", "std::process", "std::thread", "std::sync", "std::time", "Instant", "SystemTime",
+        "static mut", "thread_local", "println!", "eprintln!",
+    ];
+    let domain: Vec<Source> = sources("exercises/src", &[".rs"]).into_iter().filter(|source| !source.is_test()).collect();
+    nowhere(&domain, &world, &[]);
+}
+
+#[test]
+fn bytes_and_sentences_are_pure_too() {
+    for folder in ["format", "vault", "words", "wire", "pictures"] {
+        let code = sources(&format!("src-tauri/crates/{folder}/src"), &[".rs"]);
+        let code: Vec<Source> = code.into_iter().filter(|source| !source.is_test()).collect();
+        nowhere(&code, &["std::fs", "std::net", "std::env", "std::process", "std::thread", "std::time"], &[]);
+    }
+}
+
+#[test]
+fn nothing_is_left_for_later() {
+    // Put together here, so that this file does not hold them itself.
+    let later = ["todo", "unimplemented", "dbg"].map(|name| format!("{name}!("));
+    let ignored = ["#[", "ignore"].concat();
+    let notes = ["TO", "DO"].concat();
+    let notes = [format!("// {notes}"), format!("//{notes}"), ["FIX", "ME"].concat(), ["XX", "X"].concat()];
+    let mut wrong = Vec::new();
+    for source in sources("", &[".rs", ".js", ".css", ".toml", ".html"]) {
+        for (at, line) in source.text.lines().enumerate() {
+            let held = later.iter().chain(&notes).chain([&ignored]).any(|word| line.contains(word.as_str()));
+            // The manifest names the lints that forbid two of them.
+            if held {
+                wrong.push(format!("{}:{}: {}", source.path, at + 1, line.trim()));
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+#[test]
+fn no_path_of_one_machine_stands_anywhere() {
+    let machines = ["work/main", "work/shared", "work/t/", "root/", "Users/", "home/user"].map(|path| format!("/{path}"));
+    let shared = [["design", ".md"].concat(), ["clinical", ".md"].concat(), ["../", "shared/"].concat()];
+    let mut wrong = Vec::new();
+    for source in sources("", &[".rs", ".js", ".css", ".toml", ".html", ".md", ".json", ".py", ".sql", ".jsonl", ".csv", ".txt"]) {
+        for (at, line) in source.text.lines().enumerate() {
+            if source.path != "tests/house/tests/code.rs" && machines.iter().chain(&shared).any(|path| line.contains(path)) {
+                wrong.push(format!("{}:{}: {}", source.path, at + 1, line.trim()));
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+#[test]
+fn every_package_takes_the_houses_lints_and_none_allows_unsafe_code() {
+    let manifests = sources("", &["Cargo.toml"]);
+    assert_eq!(manifests.len(), packages().len() + 1, "each package's and the workspace's");
+    for manifest in manifests {
+        let table: toml::Table = manifest.text.parse().expect("TOML");
+        let lints = |value: &toml::Table| value.get("lints").and_then(|lints| lints.get("workspace")).and_then(toml::Value::as_bool);
+        if manifest.path == "Cargo.toml" {
+            assert_eq!(table["workspace"]["lints"]["rust"]["unsafe_code"].as_str(), Some("forbid"));
+        } else {
+            assert_eq!(lints(&table), Some(true), "{}", manifest.path);
+        }
+    }
+    let relaxed = ["allow(unsafe", "allow(clippy::unwrap_used", "allow(dead_code)"];
+    nowhere(&native(), &relaxed, &[]);
+}
+
+/// A file's code above its tests: 300 lines are a reason to look again, 500 are too many.
+#[test]
+fn no_file_is_longer_than_one_can_keep_in_mind() {
+    let long: Vec<String> = sources("", &[".rs"])
+        .iter()
+        .filter(|source| !source.is_test())
+        .map(|source| (source.text.lines().take_while(|line| line.trim() != "#[cfg(test)]").count(), &source.path))
+        .filter(|(lines, _)| *lines > 500)
+        .map(|(lines, path)| format!("{path}: {lines} lines"))
+        .collect();
+    assert!(long.is_empty(), "{}", long.join("\n"));
+}
+
+#[test]
+fn one_component_a_file() {
+    for source in sources("ui/src", &[".rs"]) {
+        let components = source.code().filter(|(_, line)| line.trim() == "#[component]").count();
+        assert!(components <= 1, "{} holds {components} components", source.path);
+    }
+}
+
+/// A command is one call into `actions`: ten lines at most between its braces.
+#[test]
+fn commands_are_short() {
+    let mut commands = 0;
+    for source in sources("src-tauri/src", &[".rs"]) {
+        let lines: Vec<&str> = source.text.lines().collect();
+        for at in (0..lines.len()).filter(|at| lines[*at].trim_start().starts_with("#[tauri::command")) {
+            let body = lines[at..].iter().skip_while(|line| !line.trim_end().ends_with('{')).skip(1);
+            let length = body.take_while(|line| line.trim_end() != "}").count();
+            assert!(length <= 10, "{}:{}: {length} lines", source.path, at + 1);
+            commands += 1;
+        }
+    }
+    assert!(commands > 0, "no command was found: this rule would look at nothing");
+}
+
+#[test]
+fn the_top_of_the_house_is_what_was_agreed() {
+    let agreed = [
+        "Cargo.lock", "Cargo.toml", "DEVELOPERS.md", "LICENSE-APACHE", "LICENSE-MIT", "README.md", "clippy.toml", "demo", "exercises",
+        "rustfmt.toml", "src-tauri", "target", "tests", "ui",
+    ];
+    let there = std::fs::read_dir(root()).expect("the root").flatten();
+    let names = there.map(|entry| entry.file_name().to_string_lossy().into_owned()).filter(|name| !name.starts_with('.'));
+    let other: Vec<String> = names.filter(|name| !agreed.contains(&name.as_str())).collect();
+    assert!(other.is_empty(), "{other:?} has no place at the top");
+    for name in ["Cargo.lock", "Cargo.toml", "DEVELOPERS.md", "LICENSE-APACHE", "LICENSE-MIT"] {
+        assert!(root().join(name).is_file(), "{name} belongs there");
+    }
+}
