@@ -4,6 +4,7 @@ use crate::{Answer, refuse};
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use exercises::catalogue::{Exercise, Lang};
+use exercises::id::EntryRef;
 use std::path::{Path, PathBuf};
 use wire::Failure;
 use wire::clinic::ReviewPage;
@@ -153,12 +154,21 @@ fn check_file(name: &str, bytes: Vec<u8>) -> Result<Exercise, Vec<String>> {
     format::catalogue::read(name, &text).map_err(|faults| faults.iter().map(ToString::to_string).collect())
 }
 
+/// An alarm's name, as a plan file takes it to clear the alarm.
+pub fn alarm_name(entry: EntryRef) -> String {
+    format!("{}:{}", entry.log, entry.n)
+}
+
 /// A review as one JSON object: what the review holds, and whose it is. Without a summary its lists are empty.
 pub fn review_json(page: &ReviewPage) -> String {
     let empty = serde_json::json!({
         "alarms": [], "adherence": [], "days": [], "pain": [], "balance": [], "activities": [], "barriers": [], "items": [],
     });
     let mut object = page.review.as_ref().map_or(empty, |review| serde_json::json!(review));
+    let alarms = page.review.iter().flat_map(|review| &review.alarms);
+    for (place, alarm) in alarms.enumerate() {
+        object["alarms"][place]["name"] = serde_json::json!(alarm_name(alarm.entry));
+    }
     object["code"] = serde_json::json!(page.code);
     object["today"] = serde_json::json!(page.today);
     object.to_string()

@@ -8,7 +8,7 @@ use actions::{Answer, Clock, House, Moment, outside};
 use serde_json::json;
 use std::path::Path;
 use wire::Failure;
-use wire::clinic::{AddPatient, AskIssue, Outcome};
+use wire::clinic::{AddPatient, AskIssue, Outcome, ReviewPage};
 use wire::house::Door;
 
 pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &Clock, out: &mut Out) -> Done {
@@ -40,6 +40,13 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
         }
         Clinic::Identity => identity(&house, out),
     }
+}
+
+/// What a plan file needs to clear the alarms that are still open, ready to be copied.
+fn to_clear(page: &ReviewPage) -> String {
+    let alarms = page.review.iter().flat_map(|review| &review.alarms).filter(|alarm| !alarm.cleared);
+    let names: Vec<String> = alarms.map(|alarm| format!("\"{}\"", outside::alarm_name(alarm.entry))).collect();
+    if names.is_empty() { String::new() } else { format!("\nclear = [{}]\n", names.join(", ")) }
 }
 
 /// The passphrase: the first line of the file, or typed at the terminal without being shown.
@@ -108,6 +115,7 @@ fn review(house: &House, moment: &Moment, code: &str, form: Form, out: &mut Out)
     } else {
         let text = out.words.review_text(&page);
         out.print(&text);
+        out.print(&to_clear(&page));
     }
     Ok(true)
 }

@@ -42,10 +42,11 @@ fn what_was_done_between_two_visits_is_on_the_clinicians_page() {
 fn a_second_card_closes_the_loop_and_the_history_goes_on() {
     let place = Place::prepared();
     place.clinic(&["receive", "summary.age"]);
-    let alarm = &objects(&place.clinic(&["review", "K17", "--as", "json"]))[0]["alarms"][0];
-    let entry = format!("{}:{}", alarm["entry"]["log"].as_array().map_or_else(String::new, |bytes| hex(bytes)), alarm["entry"]["n"]);
-    let clears = place.text("plan.toml").replace("clear = []", &format!("clear = [\"{entry}\"]"));
-    place.write("second.toml", clears);
+    let name = objects(&place.clinic(&["review", "K17", "--as", "json"]))[0]["alarms"][0]["name"].as_str().expect("a name").to_owned();
+    let review = place.clinic(&["review", "K17"]);
+    let clears = review.lines().last().expect("a last line");
+    assert_eq!(clears, format!("clear = [\"{name}\"]"), "ready to be copied into the next plan");
+    place.write("second.toml", place.text("plan.toml").replace("clear = []", clears));
     place.clinic(&["issue", "K17", "second.toml", "--out", "second"]);
     let held_back = place.run(&["--home", "done", "--at", VISIT, "patient", "record", "later.jsonl"]);
     assert_eq!(held_back.code, Some(1), "no such file yet");
@@ -59,14 +60,11 @@ fn a_second_card_closes_the_loop_and_the_history_goes_on() {
     let review = place.clinic(&["review", "K17"]);
     assert!(review.contains("Record from 25 November to 27 November."), "the first days are still there:\n{review}");
     assert_eq!(place.clinic(&["patients"]), "K17\t0\n", "the alarm is cleared");
+    assert!(!review.contains("clear = "), "nothing is left to clear:\n{review}");
 }
 
 const BALANCED: &str = r#"{"do":"run","at":"2026-11-27T19:35:00+01:00","item":2,"trials":[{"leg":"left","seconds":15,"end":"touch"}]}
 "#;
-
-fn hex(bytes: &[Value]) -> String {
-    bytes.iter().map(|byte| format!("{:02x}", byte.as_u64().expect("a byte"))).collect()
-}
 
 #[test]
 fn the_same_summary_twice_changes_nothing() {
