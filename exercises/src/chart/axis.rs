@@ -4,12 +4,18 @@ use chrono::{Datelike, NaiveDate, Weekday};
 
 /// Room at the left for the labels of the other axis.
 pub const LEFT: f64 = 44.0;
-/// Room at the right for what is written at a line's end.
+/// Room at the right.
 pub const RIGHT: f64 = 14.0;
-/// A day is at least this wide: two knots side by side stay two.
+/// Room beyond it for what is written at a line's end.
+pub const NAMES: f64 = 58.0;
+/// Of strings a day is at least this wide: two knots side by side stay two.
 pub const LEAST_STEP: f64 = 11.0;
+/// Of points a day is at least this wide: a year fits a page.
+pub const LEAST_POINT_STEP: f64 = 1.0;
 /// And at most this wide: a fortnight does not fall apart.
 pub const MOST_STEP: f64 = 26.0;
+/// From one date below a chart to the next there is at least so much.
+const DATES_APART: f64 = 54.0;
 /// Part of a day's width that parts two weeks.
 const WEEK_GAP: f64 = 0.5;
 
@@ -36,12 +42,21 @@ pub struct WeekStart {
 }
 
 impl Days {
-    /// Days `first` to `last`, counted from `start`, laid out within `width` where they fit; else wider.
+    /// Days `first` to `last`, counted from `start`, laid out for strings within `width` where they fit; else wider.
     pub fn within(start: NaiveDate, first: u16, last: u16, width: f64) -> Days {
+        Days::at_least(LEAST_STEP, start, first, last, width)
+    }
+
+    /// The same for points, which may stand closer.
+    pub fn close(start: NaiveDate, first: u16, last: u16, width: f64) -> Days {
+        Days::at_least(LEAST_POINT_STEP, start, first, last, width)
+    }
+
+    fn at_least(least: f64, start: NaiveDate, first: u16, last: u16, width: f64) -> Days {
         let last = last.max(first);
         let mut days = Days { start, first, last, step: 1.0 };
         let steps = days.offset(last) + 1.0;
-        days.step = ((width - LEFT - RIGHT) / steps).clamp(LEAST_STEP, MOST_STEP);
+        days.step = ((width - LEFT - RIGHT) / steps).clamp(least, MOST_STEP);
         days
     }
 
@@ -60,10 +75,17 @@ impl Days {
         LEFT + (self.offset(self.last) + 1.0) * self.step + RIGHT
     }
 
-    /// Where each week begins.
+    /// Where weeks begin, as many as there is room for their dates.
     pub fn weeks(&self) -> Vec<WeekStart> {
-        let starts = (self.first..=self.last).filter(|day| *day == self.first || self.date(*day).weekday() == Weekday::Mon);
-        starts.map(|day| WeekStart { x: self.x(day), date: self.date(day) }).collect()
+        let begins = |day: &u16| *day == self.first || self.date(*day).weekday() == Weekday::Mon;
+        let mut starts: Vec<WeekStart> = Vec::new();
+        for day in (self.first..=self.last).filter(begins) {
+            let x = self.x(day);
+            if starts.last().is_none_or(|last| x - last.x >= DATES_APART) {
+                starts.push(WeekStart { x, date: self.date(day) });
+            }
+        }
+        starts
     }
 
     /// Steps from the first day, with the gaps between weeks.
@@ -99,6 +121,9 @@ mod tests {
         let year = Days::within(wednesday(), 0, 365, 340.0);
         assert_eq!(year.step, LEAST_STEP);
         assert!(year.width() > 4000.0);
+        let points = Days::close(wednesday(), 0, 365, 473.0);
+        assert!(points.width() <= 473.0 + 1e-9, "points of a year stay on the page");
+        assert!(points.weeks().windows(2).all(|pair| pair[1].x - pair[0].x >= DATES_APART), "and dates stay apart");
         let one = Days::within(wednesday(), 3, 3, 760.0);
         assert_eq!(one.step, MOST_STEP);
         assert!(one.x(3) > LEFT && one.x(3) < one.width());

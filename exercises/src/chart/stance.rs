@@ -3,7 +3,7 @@
 //! The left is a filled circle, the right an open square. A day whose best trial reached the cap carries a tick upward: its
 //! time is a lower bound. A line is drawn only where the series rises or falls clearly.
 
-use super::axis::{Days, WeekStart};
+use super::axis::{Days, NAMES, WeekStart};
 use crate::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use crate::plan::Leg;
 use crate::review::{StanceDay, StanceSeries};
@@ -79,8 +79,10 @@ pub fn groups(series: &[StanceSeries]) -> Vec<StanceGroup> {
 /// One chart.
 #[derive(Debug, Clone, PartialEq)]
 pub struct StanceChart {
-    /// Width.
+    /// Width, with room for the legs' names at the right.
     pub width: f64,
+    /// Where the scale's lines end and the names begin.
+    pub end: f64,
     /// Height.
     pub height: f64,
     /// Where 0 stands.
@@ -130,7 +132,7 @@ pub struct EndLabel {
     pub y: f64,
 }
 
-/// Draws one group over `axis`.
+/// Draws one group over `axis`; the names need [`NAMES`] beyond it.
 pub fn stance(group: &StanceGroup, axis: &Days) -> StanceChart {
     let cap = f64::from(group.target_s);
     let y = |seconds: f64| FOOT - (FOOT - TOP) * (seconds / (cap * HEADROOM)).clamp(0.0, 1.0);
@@ -145,7 +147,8 @@ pub fn stance(group: &StanceGroup, axis: &Days) -> StanceChart {
         Some(EndLabel { leg: series.leg, y: y(last.median_s) })
     });
     StanceChart {
-        width: axis.width(),
+        width: axis.width() + NAMES,
+        end: axis.width(),
         height: HEIGHT,
         foot: FOOT,
         cap: (y(cap), group.target_s),

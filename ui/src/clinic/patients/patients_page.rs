@@ -46,7 +46,7 @@ pub fn Patients() -> impl IntoView {
             <div class="two">
                 <section aria-label=house.text(Key::Patients)>
                     <Show when=none><p class="empty">{house.text(Key::PatientsNone)}</p></Show>
-                    <ul class="lines">
+                    <ul class="list">
                         <For each=found key=|line| format!("{line:?}") children=move |line| view! { <Line line/> }/>
                     </ul>
                 </section>

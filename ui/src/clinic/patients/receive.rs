@@ -37,7 +37,7 @@ pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
         <section class="sheet stack">
             <h2>{house.text(Key::ReceiveSummaries)}</h2>
             <p class="small soft">{house.text(Key::ReceiveWhat)}</p>
-            <label class="file">
+            <label class="pick">
                 <span>{house.text(Key::SealedSummaries)}</span>
                 <input type="file" multiple on:change:target=move |event| take(event.target())/>
             </label>

@@ -1,14 +1,14 @@
 //! Is it working: seconds on one leg.
 
-use exercises::chart::{StanceGroup, groups};
+use exercises::chart::{StanceGroup, groups, stance};
 use leptos::prelude::*;
 use words::Key;
 use words::review::{Question, upper};
 
 use super::desk::Desk;
 use super::finding::Finding;
-use super::stance::StancePainted;
 use crate::clinic::fields::Fold;
+use crate::shared::chart::StanceView;
 
 /// What was done last stands open with its chart; other conditions and the visits' own times are folded below.
 #[component]
@@ -24,7 +24,7 @@ pub fn Balance() -> impl IntoView {
         view! {
             <Fold title=words.text(Key::ReviewOther) inside=Signal::stored(String::new())>
                 {others.into_iter().map(|group| view! { <Group group/> }).collect_view()}
-                <ul class="small figures">{visits.into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
+                <ul class="small lines">{visits.into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
             </Fold>
         }
     });
@@ -52,12 +52,16 @@ fn Group(group: StanceGroup) -> impl IntoView {
         view! { <Finding before=format!("{}:", upper(words.leg_short(series.leg))) said=words.stance(series)/> }
     });
     let legs = legs.collect_view();
+    let chart = move || {
+        let axis = desk.points(true)?;
+        Some(view! { <StanceView chart=stance(&group, &axis) label=words.text(Key::ChartStance).to_owned()/> })
+    };
     view! {
         <article>
             <p class="small soft">{title}</p>
             {legs}
             {sides.unwrap_or_default().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
-            <StancePainted group/>
+            {chart}
         </article>
     }
 }

@@ -1,6 +1,7 @@
 //! What every part of a review reads.
 
-use exercises::chart::Days;
+use chrono::NaiveDate;
+use exercises::chart::{Days, NAMES};
 use exercises::review::Review;
 use leptos::prelude::*;
 use wire::clinic::ReviewPage;
@@ -43,11 +44,21 @@ impl Desk {
         self.words.question(question)
     }
 
-    /// The days of the review within `width`.
-    pub fn days(self, width: f64) -> Option<Days> {
+    /// The days of the review, laid out for strings within the left column.
+    pub fn strings(self) -> Option<Days> {
+        self.days(|start, first, last| Days::within(start, first, last, self.columns.get().0))
+    }
+
+    /// The days of the review, laid out for points within the right column; `names` says that names stand at the lines' ends.
+    pub fn points(self, names: bool) -> Option<Days> {
+        let room = if names { NAMES } else { 0.0 };
+        self.days(|start, first, last| Days::close(start, first, last, self.columns.get().1 - room))
+    }
+
+    fn days(self, of: impl FnOnce(NaiveDate, u16, u16) -> Days) -> Option<Days> {
         self.read(|review, _| {
-            let last = review.days.last().map_or(0, |day| day.day);
-            Days::within(review.start, review.days.first().map_or(0, |day| day.day), last, width)
+            let (first, last) = (review.days.first(), review.days.last());
+            of(review.start, first.map_or(0, |day| day.day), last.map_or(0, |day| day.day))
         })
     }
 }

@@ -1,12 +1,14 @@
 //! Did it hurt?
 
+use exercises::chart::lines;
 use exercises::review::PainSeries;
 use leptos::prelude::*;
+use words::Key;
 use words::review::{Question, upper};
 
 use super::desk::Desk;
 use super::finding::Finding;
-use super::lines::ScoreLine;
+use crate::shared::chart::LinesView;
 
 /// Each complaint: the word, the line, and the visits' own ratings.
 #[component]
@@ -31,12 +33,16 @@ fn Complaint(series: PainSeries) -> impl IntoView {
     let name = desk.read(|_, names| upper(&names.complaint(series.complaint))).unwrap_or_default();
     let visits = desk.read(|review, _| words.at_visits(&series.at_visits, review.start)).flatten();
     let said = words.pain(&series);
-    let drawn = series.points.len() > 1;
+    let label = words.fill(Key::ChartLine, &[("name", &name)]);
+    let line = move || {
+        let axis = desk.points(false).filter(|_| series.points.len() > 1)?;
+        Some(view! { <LinesView chart=lines(&series.points, &series.at_visits, &axis) label=label.clone()/> })
+    };
     view! {
         <article>
-            <h3>{name.clone()}</h3>
+            <h3>{name}</h3>
             <Finding said/>
-            {drawn.then(|| view! { <ScoreLine name points=series.points at_visits=series.at_visits/> })}
+            {line}
             <p class="small soft">{visits}</p>
         </article>
     }

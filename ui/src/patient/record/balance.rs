@@ -1,6 +1,6 @@
 //! Am I getting better? Seconds on one leg, each leg beside the other.
 
-use exercises::chart::{Days, groups, stance};
+use exercises::chart::{Days, NAMES, groups, stance};
 use exercises::review::Review;
 use leptos::prelude::*;
 use wire::patient::RecordPage;
@@ -17,7 +17,7 @@ pub fn Balance(page: RecordPage, review: Review) -> impl IntoView {
     let words = Desk::here().house.words();
     let names = Names::of_plan(words, &page.plan, &page.exercises);
     let last = review.days.last().map_or(0, |day| day.day);
-    let axis = Days::within(review.start, 0, last, column_width());
+    let axis = Days::close(review.start, 0, last, column_width() - NAMES);
     let all = groups(&review.balance);
     let shown = (!all.is_empty()).then(|| {
         let charts = all.into_iter().map(|group| {

@@ -17,7 +17,7 @@ pub fn Scores(page: RecordPage, review: Review) -> impl IntoView {
     let words = Desk::here().house.words();
     let names = Names::of_plan(words, &page.plan, &page.exercises);
     let last = review.days.last().map_or(0, |day| day.day);
-    let axis = Days::within(review.start, 0, last, column_width());
+    let axis = Days::close(review.start, 0, last, column_width());
     let chart = move |title: String, said: String, points: &[(u16, u8)], visits: &[(u16, u8)]| {
         let drawn = (!points.is_empty()).then(|| view! { <LinesView chart=lines(points, visits, &axis) label=title.clone()/> });
         view! { <section class="stack-1"><h3>{title}</h3><p>{said}</p>{drawn}</section> }

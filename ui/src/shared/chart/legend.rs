@@ -1,31 +1,29 @@
 //! What the marks on the strings mean.
 
-use exercises::chart::Shape;
+use exercises::chart::{Shape, Sign};
 use leptos::prelude::*;
 
+use super::weeks::tied;
 use crate::shared::House;
 
-/// Every mark with its words.
+/// Marks with their words: all of them, or `only` those that occur.
 #[component]
-pub fn Legend() -> impl IntoView {
+pub fn Legend(#[prop(optional)] only: Option<Vec<Sign>>) -> impl IntoView {
     let words = House::here().words();
-    let shapes = Shape::ALL.map(|shape| {
-        let mark = match shape {
-            Shape::Knot => view! { <circle class="done" cx="8" cy="10" r="4.5"/> }.into_any(),
-            Shape::Half => view! { <circle class="done-edge" cx="8" cy="10" r="4.5"/><path class="done" d="M3.5 10A4.5 4.5 0 0 0 12.5 10Z"/> }.into_any(),
-            Shape::Loop => view! { <circle class="loop" cx="8" cy="10" r="4.5"/> }.into_any(),
-            Shape::Bar => view! { <path class="ink-line" d="M3 10H13"/> }.into_any(),
-            Shape::Cross => view! { <path class="alarm-line" d="M4 6L12 14M4 14L12 6"/> }.into_any(),
-        };
-        view! {
-            <li><svg viewBox="0 0 16 20" aria-hidden="true"><path class="string" d="M8 0V20"/>{mark}</svg>{words.legend(Some(shape))}</li>
-        }
-    });
-    view! {
-        <ul class="legend small soft">
-            {shapes}
-            <li><svg viewBox="0 0 16 20" aria-hidden="true"><path class="string" d="M8 0V5M8 15V20"/></svg>{words.legend(None)}</li>
-            <li><svg viewBox="0 0 16 20" aria-hidden="true"><path class="string unseen" d="M8 0V20"/></svg>{words.legend_no_record()}</li>
-        </ul>
-    }
+    let all = || Shape::ALL.into_iter().map(Sign::Mark).chain([Sign::Gap, Sign::Unseen]).collect();
+    let signs: Vec<Sign> = only.unwrap_or_else(all);
+    let lines = signs.into_iter().map(|sign| view! { <li><Sample sign/>{words.sign(sign)}</li> });
+    view! { <ul class="legend small soft">{lines.collect_view()}</ul> }
+}
+
+/// A piece of string with one sign.
+#[component]
+fn Sample(sign: Sign) -> impl IntoView {
+    let string = if sign == Sign::Gap { "M8 0V4M8 16V20" } else { "M8 0V20" };
+    let class = if sign == Sign::Unseen { "string unseen" } else { "string" };
+    let mark = match sign {
+        Sign::Mark(shape) => Some(tied(shape, 8.0, 10.0, 4.5)),
+        Sign::Gap | Sign::Unseen => None,
+    };
+    view! { <svg viewBox="0 0 16 20" aria-hidden="true"><path class=class d=string/>{mark}</svg> }
 }

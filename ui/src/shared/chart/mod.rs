@@ -19,7 +19,7 @@ use super::House;
 fn dates(starts: Vec<WeekStart>, height: f64) -> impl IntoView {
     let words = House::here().words();
     let marks = starts.into_iter().map(|start| {
-        view! { <text class="tick" x=start.x y=height - 4.0 text-anchor="middle">{words.date_short(start.date)}</text> }
+        view! { <text class="tick" x=start.x - 4.0 y=height - 5.0>{words.date_short(start.date)}</text> }
     });
     marks.collect_view()
 }
