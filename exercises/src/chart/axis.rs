@@ -7,7 +7,7 @@ pub const LEFT: f64 = 44.0;
 /// Room at the right.
 pub const RIGHT: f64 = 14.0;
 /// Room beyond it for what is written at a line's end.
-pub const NAMES: f64 = 58.0;
+pub const NAMES: f64 = 74.0;
 /// Of strings a day is at least this wide: two knots side by side stay two.
 pub const LEAST_STEP: f64 = 11.0;
 /// Of points a day is at least this wide: a year fits a page.
@@ -16,6 +16,8 @@ pub const LEAST_POINT_STEP: f64 = 1.0;
 pub const MOST_STEP: f64 = 26.0;
 /// From one date below a chart to the next there is at least so much.
 const DATES_APART: f64 = 54.0;
+/// Room that a date takes to the right of its day's middle.
+const DATE_WIDTH: f64 = 42.0;
 /// Part of a day's width that parts two weeks.
 const WEEK_GAP: f64 = 0.5;
 
@@ -81,7 +83,8 @@ impl Days {
         let mut starts: Vec<WeekStart> = Vec::new();
         for day in (self.first..=self.last).filter(begins) {
             let x = self.x(day);
-            if starts.last().is_none_or(|last| x - last.x >= DATES_APART) {
+            let room = x + DATE_WIDTH <= self.width() || starts.is_empty();
+            if room && starts.last().is_none_or(|last| x - last.x >= DATES_APART) {
                 starts.push(WeekStart { x, date: self.date(day) });
             }
         }

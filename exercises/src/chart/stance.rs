@@ -18,6 +18,8 @@ const TOP: f64 = 16.0;
 const FOOT: f64 = 140.0;
 /// The scale goes so far beyond the cap.
 const HEADROOM: f64 = 1.08;
+/// From a leg's last day to its name.
+const BEFORE_WORDS: f64 = 11.0;
 /// Words at the right need so much from one to the next.
 const WORDS_APART: f64 = 17.0;
 
@@ -128,6 +130,8 @@ pub struct Trendline {
 pub struct EndLabel {
     /// The leg.
     pub leg: Leg,
+    /// Where the word begins.
+    pub x: f64,
     /// The middle of the word.
     pub y: f64,
 }
@@ -144,7 +148,7 @@ pub fn stance(group: &StanceGroup, axis: &Days) -> StanceChart {
     let trends = group.legs.iter().filter_map(|series| trendline(series, &series.change, axis, y));
     let ends = group.legs.iter().filter_map(|series| {
         let last = series.days.iter().rev().find(|day| inside(&day.day))?;
-        Some(EndLabel { leg: series.leg, y: y(last.median_s) })
+        Some(EndLabel { leg: series.leg, x: axis.x(last.day) + BEFORE_WORDS, y: y(last.median_s) })
     });
     StanceChart {
         width: axis.width() + NAMES,
@@ -169,10 +173,13 @@ fn trendline(series: &StanceSeries, change: &Trend, axis: &Days, y: impl Fn(f64)
     Some(Trendline { leg: series.leg, from: end(first), to: end(last) })
 }
 
-/// Two words at the same height would hide each other: they move apart, the higher one up.
+/// Two words at the same height would hide each other or the other leg's days: they stand below each other at the later one's
+/// place, and where they are too near they move apart, the higher one up.
 fn apart(mut ends: Vec<EndLabel>) -> Vec<EndLabel> {
     ends.sort_by(|one, other| one.y.total_cmp(&other.y));
     if let [upper, lower] = ends.as_mut_slice() {
+        let later = upper.x.max(lower.x);
+        (upper.x, lower.x) = (later, later);
         let missing = WORDS_APART - (lower.y - upper.y);
         if missing > 0.0 {
             upper.y -= missing / 2.0;

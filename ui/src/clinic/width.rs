@@ -27,6 +27,5 @@ pub fn columns(window: f64) -> (f64, f64) {
     if window < TWO_COLUMNS {
         return (page, page);
     }
-    let left = ((page - BETWEEN) * 0.6).floor();
-    (left, page - BETWEEN - left)
+    (((page - BETWEEN) * 0.6).floor(), ((page - BETWEEN) * 0.4).floor())
 }

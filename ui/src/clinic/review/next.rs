@@ -35,8 +35,10 @@ fn One(suggestion: Suggestion) -> impl IntoView {
         desk.read(|review, names| (names.item(suggestion.item), desk.words.suggestion(&suggestion, names, review.start)));
     said.map(|(name, said)| {
         view! {
-            <dt>{name}</dt>
-            <dd><b>{said.advice}</b>" "{said.step}<small class="soft">{said.reason}</small></dd>
+            <div>
+                <dt>{name}</dt>
+                <dd><b>{said.advice}</b>" "{said.step}<small class="soft">{said.reason}</small></dd>
+            </div>
         }
     })
 }

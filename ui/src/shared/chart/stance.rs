@@ -18,7 +18,7 @@ pub fn StanceView(chart: StanceChart, label: String) -> impl IntoView {
         view! { <path class=leg_class(trend.leg, "trend") d=format!("M{x1:.1} {y1:.1}L{x2:.1} {y2:.1}")/> }
     });
     let names = ends.into_iter().map(
-        |one| view! { <text class=leg_class(one.leg, "end-label") x=end y=one.y + 5.0>{words.leg_short(one.leg)}</text> },
+        |one| view! { <text class=leg_class(one.leg, "end-label") x=one.x y=one.y + 5.0>{words.leg_short(one.leg)}</text> },
     );
     let points = points.into_iter().map(|one| point(words, one)).collect_view();
     let to = end - 8.0;
