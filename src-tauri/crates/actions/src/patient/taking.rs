@@ -7,6 +7,7 @@ use exercises::log::What;
 use exercises::plan::check;
 use format::card::Card;
 use format::entry;
+use std::collections::BTreeMap;
 use store::table;
 use vault::card::VerifyFault;
 use wire::Failure;
@@ -80,7 +81,9 @@ pub fn take(house: &mut House, moment: &Moment, ask: &TakeAsk) -> Answer<exercis
     let agreed = ask.agreed.iter().filter(|(item, schedule)| {
         card.plan.item(*item).is_some_and(|item| item.schedule != *schedule)
     });
-    let agreed: Vec<_> = agreed.cloned().collect();
+    // The last word about an item counts.
+    let agreed: BTreeMap<_, _> = agreed.cloned().collect();
+    let agreed: Vec<_> = agreed.into_iter().collect();
     let followed = card.plan.with_schedules(&agreed);
     let catalogue = plans::with_own(&house.catalogue, &card.own)?;
     let problems = check::problems(&followed, &catalogue);

@@ -175,6 +175,21 @@ mod tests {
         }
     }
 
+    #[test]
+    fn what_is_written_can_be_read_however_long_it_is() {
+        let trial = Trial { leg: Leg::Left, held_ms: 1000, end: TrialEnd::CutOff };
+        let balance = Balance { set_up: SetUp::OnSupport, surface: Surface::Firm, eyes: Eyes::Open, trials: vec![trial; 1000] };
+        let dose = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
+        let endless = [
+            run(Doing::Balance(balance), dose),
+            run(Doing::Hold(vec![Held { leg: None, held_ms: 1 }; 1000]), dose),
+            run(Doing::Reps(vec![exercises::run::Counted { leg: None, done: 1, failed: 0 }; 1000]), dose),
+        ];
+        for endless in endless {
+            assert!(read(&write(&What::Run(endless))).is_ok());
+        }
+    }
+
     /// One of each happening.
     fn all() -> Vec<What> {
         let slot = SlotRef { day: day(), item: ItemId(1), number: 8 };

@@ -11,7 +11,8 @@ use exercises::run::{Balance, Counted, Doing, Held, Run, RunEnd, SetUp, Trial, T
 use exercises::time::Stamp;
 use minicbor::{Decode, Encode};
 
-/// Most holds, sets or trials of one run, with room over what a dose may ask for.
+/// Most holds, sets or trials of one run, with room over what a dose may ask for. More are never written: an entry that
+/// cannot be read back would make the whole log unreadable.
 const MOST_PARTS: usize = 256;
 
 #[derive(Encode, Decode)]
@@ -95,15 +96,17 @@ impl From<&Doing> for DoingOut {
     fn from(doing: &Doing) -> DoingOut {
         match doing {
             Doing::Hold(holds) => {
-                DoingOut::Hold(AtMost(holds.iter().map(|Held { leg, held_ms }| HeldOut(leg.map(Code), *held_ms)).collect()))
+                let held = |Held { leg, held_ms }: &Held| HeldOut(leg.map(Code), *held_ms);
+                DoingOut::Hold(AtMost(holds.iter().take(MOST_PARTS).map(held).collect()))
             }
             Doing::Reps(sets) => {
-                let sets = sets.iter().map(|Counted { leg, done, failed }| CountedOut(leg.map(Code), *done, *failed));
+                let sets = sets.iter().take(MOST_PARTS).map(|Counted { leg, done, failed }| CountedOut(leg.map(Code), *done, *failed));
                 DoingOut::Reps(AtMost(sets.collect()))
             }
             Doing::Balance(Balance { set_up, surface, eyes, trials }) => {
-                let trials = trials.iter().map(|Trial { leg, held_ms, end }| TrialOut(Code(*leg), *held_ms, Code(*end)));
-                DoingOut::Balance(Code(*set_up), Code(*surface), Code(*eyes), AtMost(trials.collect()))
+                let trial = |Trial { leg, held_ms, end }: &Trial| TrialOut(Code(*leg), *held_ms, Code(*end));
+                let trials = trials.iter().take(MOST_PARTS).map(trial).collect();
+                DoingOut::Balance(Code(*set_up), Code(*surface), Code(*eyes), AtMost(trials))
             }
         }
     }

@@ -110,6 +110,20 @@ fn a_wrong_line_of_a_history_is_named_and_nothing_is_recorded() {
 }
 
 #[test]
+fn a_run_of_more_parts_than_any_dose_asks_for() {
+    let place = Place::prepared();
+    let trials = |count| vec![r#"{"leg":"left","seconds":1,"end":"cut-off"}"#; count].join(",");
+    let run = |count| format!(r#"{{"do":"run","at":"2026-11-25T19:33:00+01:00","item":2,"trials":[{}]}}"#, trials(count));
+    place.write("many.jsonl", run(65));
+    place.refused(&patient(&["record", "many.jsonl"]), &["line 1: a run has at most 64 holds, sets or trials."]);
+    place.write("many.jsonl", run(64));
+    place.done(&patient(&["record", "many.jsonl"]));
+    place.done(&patient(&["now"]));
+    place.done(&patient(&["summary", "--until", "2026-11-26", "--out", "many.age"]));
+    assert_eq!(place.clinic(&["receive", "many.age"]), "many.age: K17, 2 new days.\n");
+}
+
+#[test]
 fn the_same_history_twice_is_not_recorded_by_half() {
     let place = Place::prepared();
     place.done(&patient(&["record", "runs.jsonl"]));

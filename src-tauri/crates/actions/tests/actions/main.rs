@@ -1,0 +1,8 @@
+//! What the window does and the terminal does not: reminders, runs as they go, agreed times, drafts. With real folders, keys
+//! and cards; the time is an argument.
+
+mod clinic;
+mod people;
+mod reminders;
+mod running;
+mod taking;

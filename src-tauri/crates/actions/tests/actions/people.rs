@@ -1,0 +1,99 @@
+//! A clinic and a patient, each with a folder of their own, and moments in Vienna.
+
+use actions::clinic::{door, issuing, patients};
+use actions::patient::taking;
+use actions::{House, Moment, clock, zone};
+use chrono::DateTime;
+use exercises::id::{ItemId, PlanId};
+use exercises::plan::Plan;
+use exercises::slots::SlotRef;
+use std::path::Path;
+use std::sync::LazyLock;
+use tempfile::TempDir;
+use wire::clinic::{AddPatient, AskIssue};
+use wire::house::Role;
+use wire::patient::{CardSource, TakeAsk};
+
+pub const PASSPHRASE: &str = "seven grey herons wade";
+
+/// The moment of that text, such as `11-25T09:00`, in the winter of 2026.
+pub fn at(text: &str) -> Moment {
+    let instant = DateTime::parse_from_rfc3339(&format!("2026-{text}:00+01:00")).expect("an instant");
+    clock::at(instant.timestamp_millis(), zone::named("Europe/Vienna").expect("a zone"))
+}
+
+/// The example plan, as its clinic wrote it down on 25 November.
+pub fn example() -> Plan {
+    let today = at("11-25T08:00").now.date();
+    format::plan_file::read(&format::plan_file::example(today + chrono::Duration::days(42)), today).expect("the example")
+}
+
+pub fn clinic(dir: &Path) -> House {
+    let mut house = House::open(&dir.join("clinic"), true).expect("a new folder");
+    door::start(&mut house, "Linden Lane Practice", PASSPHRASE.into()).expect("new keys");
+    patients::add(&mut house, &AddPatient { code: "K17".into(), name: None }).expect("a new code");
+    house
+}
+
+pub fn issue(house: &mut House, moment: &Moment, plan: Plan, out: &Path) -> String {
+    issuing::issue(house, moment, &AskIssue { code: "K17".into(), plan }, Some(out)).expect("a plan that may be issued").text
+}
+
+/// The first card of one clinic, which all tests of the patient's side share.
+static CARD: LazyLock<String> = LazyLock::new(|| {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    issue(&mut clinic(dir.path()), &at("11-25T08:00"), example(), &dir.path().join("card"))
+});
+
+pub fn card() -> CardSource {
+    CardSource::Text(CARD.clone())
+}
+
+/// A patient who took the card at 08:40 on 25 November.
+pub struct Patient {
+    pub dir: TempDir,
+    pub house: House,
+    pub plan: PlanId,
+}
+
+impl Patient {
+    pub fn new() -> Patient {
+        let mut patient = Patient::without_card();
+        let ask = TakeAsk { source: card(), agreed: Vec::new() };
+        taking::take(&mut patient.house, &at("11-25T08:40"), &ask).expect("a good card");
+        patient.plan = actions::patient::plans::one(&patient.house, None).expect("taken").plan().id;
+        patient
+    }
+
+    pub fn without_card() -> Patient {
+        let dir = tempfile::tempdir().expect("a temporary folder");
+        let mut house = House::open(&dir.path().join("patient"), true).expect("a new folder");
+        house.choose(Role::Patient).expect("free to choose");
+        Patient { dir, house, plan: PlanId([0; 8]) }
+    }
+
+    /// The program killed and started again.
+    pub fn restarted(self) -> Patient {
+        let Patient { dir, house, plan } = self;
+        drop(house);
+        let house = House::open(&dir.path().join("patient"), false).expect("the folder opens");
+        Patient { dir, house, plan }
+    }
+
+    /// The whole folder, byte by byte.
+    pub fn bytes(&self) -> Vec<(String, Vec<u8>)> {
+        let files = std::fs::read_dir(self.dir.path().join("patient")).expect("the folder").flatten();
+        let mut all: Vec<_> = files
+            .map(|file| (file.file_name().to_string_lossy().into_owned(), file.path()))
+            .filter(|(name, _)| !name.ends_with("-shm"))
+            .map(|(name, path)| (name, std::fs::read(path).expect("readable")))
+            .collect();
+        all.sort();
+        all
+    }
+}
+
+/// The slot of an item on 25 November.
+pub fn slot(item: u8, number: u8) -> SlotRef {
+    SlotRef { day: at("11-25T08:00").now.date(), item: ItemId(item), number }
+}

@@ -1,0 +1,88 @@
+//! Reminders: each slot once, never a pile, never for what is done or held back.
+
+use crate::people::{Patient, at, slot};
+use actions::patient::reminding::{self, Choice, Reminder};
+use actions::patient::{answering, today};
+use exercises::alarm::Trouble;
+use exercises::history::Mark;
+use exercises::id::ItemId;
+use exercises::log::Barrier;
+use wire::patient::{SlotAsk, TroubleAsk};
+
+fn due(patient: &mut Patient, moment: &str) -> Option<Reminder> {
+    reminding::due(&mut patient.house, &at(moment)).expect("the loop can look")
+}
+
+fn mark(patient: &Patient, moment: &str, number: u8) -> Mark {
+    let page = today::page(&patient.house, &at(moment)).expect("a page");
+    page.string.iter().find(|knot| knot.slot == slot(1, number)).expect("a slot of the day").mark
+}
+
+#[test]
+fn each_slot_is_announced_once_while_it_is_open() {
+    let mut patient = Patient::new();
+    assert_eq!(due(&mut patient, "11-25T08:59"), None, "not yet");
+    let nine = due(&mut patient, "11-25T09:00").expect("nine o'clock");
+    assert_eq!((nine.slot, nine.open_ms), (slot(1, 0), 3_600_000));
+    assert_eq!(due(&mut patient, "11-25T09:01"), None, "once");
+    let mut patient = patient.restarted();
+    assert_eq!(due(&mut patient, "11-25T09:02"), None, "also after a restart");
+    assert_eq!(due(&mut patient, "11-25T10:00").map(|reminder| reminder.slot), Some(slot(1, 1)));
+}
+
+#[test]
+fn after_a_night_or_a_nap_there_is_no_pile() {
+    let mut patient = Patient::new();
+    // Closed lid from 09:30 to 16:20.
+    due(&mut patient, "11-25T09:00");
+    assert_eq!(due(&mut patient, "11-25T16:20").map(|reminder| reminder.slot), Some(slot(1, 7)), "the open one alone");
+    assert_eq!(due(&mut patient, "11-25T16:21"), None);
+}
+
+#[test]
+fn a_clock_set_back_announces_nothing_twice() {
+    let mut patient = Patient::new();
+    due(&mut patient, "11-25T10:00").expect("ten o'clock");
+    assert_eq!(due(&mut patient, "11-25T09:30").map(|reminder| reminder.slot), Some(slot(1, 0)), "nine was not announced yet");
+    assert_eq!(due(&mut patient, "11-25T10:00"), None, "ten was");
+}
+
+#[test]
+fn put_off_it_comes_once_more_ten_minutes_later() {
+    let mut patient = Patient::new();
+    let nine = due(&mut patient, "11-25T09:00").expect("nine o'clock");
+    reminding::choose(&mut patient.house, &at("11-25T09:05"), &nine, Choice::PutOff).expect("an open slot");
+    assert_eq!(due(&mut patient, "11-25T09:14"), None);
+    assert_eq!(reminding::next_look(&patient.house, &at("11-25T09:06")).expect("looks"), Some(at("11-25T09:15").now.utc_ms));
+    assert_eq!(due(&mut patient, "11-25T09:15").map(|reminder| reminder.slot), Some(slot(1, 0)));
+    assert_eq!(due(&mut patient, "11-25T09:16"), None, "once more, not for ever");
+}
+
+#[test]
+fn what_is_done_left_out_or_held_back_is_not_announced() {
+    let mut patient = Patient::new();
+    let ask = SlotAsk { plan: patient.plan, slot: slot(1, 0) };
+    today::did_it(&mut patient.house, &at("11-25T09:00"), &ask).expect("open");
+    assert_eq!(due(&mut patient, "11-25T09:01"), None, "done");
+    let ten = Reminder { plan: patient.plan, slot: slot(1, 1), takes_s: 60, open_ms: 1 };
+    reminding::choose(&mut patient.house, &at("11-25T10:00"), &ten, Choice::LeaveOut).expect("open");
+    assert_eq!(due(&mut patient, "11-25T10:01"), None, "left out");
+    assert_eq!(mark(&patient, "11-25T10:02", 1), Mark::LeftOut(Barrier::RatherNotSay), "and nobody was asked why");
+    let wrong = TroubleAsk { plan: patient.plan, trouble: Trouble::Nerve, item: Some(ItemId(1)) };
+    answering::trouble(&mut patient.house, &at("11-25T10:30"), &wrong).expect("always possible");
+    assert_eq!(due(&mut patient, "11-25T11:00"), None, "held back");
+}
+
+#[test]
+fn a_click_on_an_old_notification_changes_nothing() {
+    let mut patient = Patient::new();
+    let nine = due(&mut patient, "11-25T09:00").expect("nine o'clock");
+    let ask = SlotAsk { plan: patient.plan, slot: slot(1, 0) };
+    today::did_it(&mut patient.house, &at("11-25T09:02"), &ask).expect("open");
+    let before = patient.bytes();
+    for choice in [Choice::PutOff, Choice::LeaveOut] {
+        reminding::choose(&mut patient.house, &at("11-25T09:03"), &nine, choice).expect("no fault");
+    }
+    assert!(patient.bytes() == before);
+    assert_eq!(mark(&patient, "11-25T09:04", 0), Mark::Done);
+}

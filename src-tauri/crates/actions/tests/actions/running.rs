@@ -1,0 +1,139 @@
+//! A run as it goes: checkpoints, crashes, and what the window may and may not say.
+
+use crate::people::{Patient, at, slot};
+use actions::patient::{answering, running, sealing, today};
+use exercises::alarm::Trouble;
+use exercises::history::Mark;
+use exercises::id::{ComplaintId, ItemId};
+use exercises::plan::Leg;
+use exercises::run::{Doing, Held, RunEnd, Share, Trial, TrialEnd};
+use wire::Failure;
+use wire::patient::{Answer, BeginAsk, LeavingOut, RunScript, RunSnapshot, SealAsk, SlotAsk, TroubleAsk};
+
+fn begin(patient: &mut Patient, moment: &str, item: u8) -> RunScript {
+    let ask = BeginAsk { plan: patient.plan, item: ItemId(item) };
+    running::begin(&mut patient.house, &at(moment), &ask).expect("nothing holds it back")
+}
+
+fn checkpoint(patient: &mut Patient, moment: &str, script: &RunScript, doing: Doing, end: RunEnd) {
+    let run = exercises::run::Run { doing, end, ..script.run.clone() };
+    running::checkpoint(&mut patient.house, &at(moment), &RunSnapshot { plan: patient.plan, run }).expect("begun here");
+}
+
+fn held(times: &[u32]) -> Doing {
+    Doing::Hold(times.iter().map(|held_ms| Held { leg: None, held_ms: *held_ms }).collect())
+}
+
+fn mark(patient: &Patient, moment: &str, number: u8) -> Mark {
+    let page = today::page(&patient.house, &at(moment)).expect("a page");
+    page.string.iter().find(|knot| knot.slot == slot(1, number)).expect("a slot of the day").mark
+}
+
+#[test]
+fn what_was_done_before_the_lid_closed_is_kept() {
+    let mut patient = Patient::new();
+    let script = begin(&mut patient, "11-25T09:02", 1);
+    assert_eq!((script.run.slot, script.first), (Some(slot(1, 0)), true));
+    checkpoint(&mut patient, "11-25T09:03", &script, held(&[10_000]), RunEnd::Going);
+    let patient = patient.restarted();
+    assert_eq!(mark(&patient, "11-25T10:30", 0), Mark::Partly(Share { done: 1, of: 3 }), "one hold of three");
+}
+
+#[test]
+fn a_run_that_has_ended_stays_as_it_ended() {
+    let mut patient = Patient::new();
+    let script = begin(&mut patient, "11-25T09:02", 1);
+    checkpoint(&mut patient, "11-25T09:04", &script, held(&[10_000; 3]), RunEnd::Completed);
+    let before = patient.bytes();
+    checkpoint(&mut patient, "11-25T09:05", &script, held(&[]), RunEnd::Going);
+    assert!(patient.bytes() == before, "a late word from the window changes nothing");
+    assert_eq!(mark(&patient, "11-25T09:06", 0), Mark::Done);
+}
+
+#[test]
+fn the_window_cannot_move_a_run_to_another_slot_or_time() {
+    let mut patient = Patient::new();
+    let script = begin(&mut patient, "11-25T09:02", 1);
+    let mut moved = script.clone();
+    moved.run.slot = Some(slot(1, 1));
+    moved.run.started = at("11-25T10:02").now;
+    moved.run.item = ItemId(3);
+    checkpoint(&mut patient, "11-25T09:04", &moved, held(&[10_000; 3]), RunEnd::Completed);
+    assert_eq!((mark(&patient, "11-25T10:30", 0), mark(&patient, "11-25T10:30", 1)), (Mark::Done, Mark::Due));
+}
+
+#[test]
+fn a_run_nobody_began_is_refused() {
+    let mut patient = Patient::new();
+    let mut script = begin(&mut patient, "11-25T09:02", 1);
+    script.run.id = exercises::id::RunId(99);
+    let before = patient.bytes();
+    let snapshot = RunSnapshot { plan: patient.plan, run: script.run };
+    let refused = running::checkpoint(&mut patient.house, &at("11-25T09:03"), &snapshot);
+    assert_eq!(refused, Err(Failure::NoSuchItem));
+    assert!(patient.bytes() == before);
+}
+
+/// However much a faulty window reports, the log stays readable and a summary can be sealed.
+#[test]
+fn an_endless_run_does_not_spoil_the_log() {
+    let mut patient = Patient::new();
+    let script = begin(&mut patient, "11-25T19:31", 2);
+    let Doing::Balance(mut balance) = script.run.doing.clone() else { panic!("a balance item") };
+    balance.trials = vec![Trial { leg: Leg::Left, held_ms: 900, end: TrialEnd::Touch }; 2000];
+    checkpoint(&mut patient, "11-25T19:50", &script, Doing::Balance(balance), RunEnd::Completed);
+    let mut patient = patient.restarted();
+    today::page(&patient.house, &at("11-25T20:00")).expect("the log is readable");
+    let ask = SealAsk { plan: patient.plan, from: None, until: at("11-25T20:00").now.date(), note: None };
+    let out = patient.dir.path().join("x.age");
+    sealing::seal(&mut patient.house, &at("11-25T20:00"), &ask, Some(&out)).expect("it can be handed over");
+}
+
+#[test]
+fn something_wrong_holds_back_what_it_must_until_a_newer_card() {
+    let mut patient = Patient::new();
+    let wrong = TroubleAsk { plan: patient.plan, trouble: Trouble::Fell, item: Some(ItemId(2)) };
+    answering::trouble(&mut patient.house, &at("11-25T19:40"), &wrong).expect("always possible");
+    let mut patient = patient.restarted();
+    let before = patient.bytes();
+    let ask = BeginAsk { plan: patient.plan, item: ItemId(2) };
+    assert_eq!(running::begin(&mut patient.house, &at("11-26T08:00"), &ask).err(), Some(Failure::HeldBack(Trouble::Fell)));
+    assert!(patient.bytes() == before);
+    begin(&mut patient, "11-26T09:00", 1);
+}
+
+#[test]
+fn answers_and_slots_that_the_plan_does_not_have_are_refused() {
+    let mut patient = Patient::new();
+    let plan = patient.plan;
+    let before = patient.bytes();
+    let now = at("11-25T12:30");
+    let house = &mut patient.house;
+    let pain = |complaint, score| Answer::Pain { plan, complaint: ComplaintId(complaint), score, after: None };
+    assert_eq!(answering::answer(house, &now, &pain(1, 11)).err(), Some(Failure::OutOfRange { least: 0, most: 10 }));
+    assert_eq!(answering::answer(house, &now, &pain(7, 3)).err(), Some(Failure::NoSuchItem));
+    let no_slot = [slot(1, 9), slot(9, 0), slot(2, 0)];
+    for slot in no_slot {
+        let ask = SlotAsk { plan, slot };
+        assert_eq!(today::put_off(house, &now, &ask).err(), Some(Failure::NoSuchSlot), "{slot:?}");
+        assert_eq!(today::did_it(house, &now, &ask).err(), Some(Failure::NoSuchSlot), "{slot:?}");
+        let ask = LeavingOut { plan, slot, reason: exercises::log::Barrier::NoTime };
+        assert_eq!(today::leave_out(house, &now, &ask).err(), Some(Failure::NoSuchSlot), "{slot:?}");
+    }
+    let not_yet = SlotAsk { plan, slot: slot(1, 8) };
+    assert_eq!(today::did_it(house, &now, &not_yet).err(), Some(Failure::NoSuchSlot), "17:00 has not come");
+    let timed = SlotAsk { plan, slot: slot(2, 1) };
+    assert_eq!(today::did_it(house, &at("11-25T19:40"), &timed).err(), Some(Failure::NoSuchSlot), "a trial's time is its result");
+    assert!(patient.bytes() == before);
+}
+
+#[test]
+fn opening_the_program_is_one_record_a_day() {
+    let mut patient = Patient::new();
+    patient.house.situation(&at("11-26T08:00")).expect("a folder with a plan");
+    let once = patient.bytes();
+    for moment in ["11-26T08:01", "11-26T23:59"] {
+        assert!(patient.house.situation(&at(moment)).expect("a folder with a plan").has_plan);
+    }
+    assert!(patient.bytes() == once);
+}
