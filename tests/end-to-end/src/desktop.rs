@@ -33,6 +33,11 @@ impl Desktop {
         Opening::new(self, home)
     }
 
+    /// Prepares to open the program's window on a home that stands elsewhere.
+    pub fn open_at(&self, home: &std::path::Path) -> Opening<'_> {
+        Opening::on(self, home.to_path_buf())
+    }
+
     /// A path within the desktop's own folder, for homes and for files that go from one to another.
     pub fn path(&self, name: &str) -> PathBuf {
         self.folder.path().join(name)

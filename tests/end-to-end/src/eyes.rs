@@ -62,11 +62,21 @@ impl Window {
         self.keep_as(name).expect("the page can be painted");
     }
 
+    /// Keeps a picture of the page as this file.
+    #[track_caller]
+    pub fn picture(&self, file: &std::path::Path) {
+        self.paint(file).expect("the page can be painted");
+    }
+
     fn keep_as(&self, name: &str) -> Result<(), CmdError> {
+        self.paint(&out().join(format!("{name}.png")))
+    }
+
+    fn paint(&self, file: &std::path::Path) -> Result<(), CmdError> {
         // What is there is not yet painted: the letters may still load, and the picture is of the last frame.
         self.try_ask(PAINTED, &[])?;
         let picture = self.run(async |client| client.screenshot().await)?;
-        fs::write(out().join(format!("{name}.png")), picture).expect("the checkout is writable");
+        fs::write(file, picture).expect("the folder is writable");
         Ok(())
     }
 

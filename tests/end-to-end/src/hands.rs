@@ -16,9 +16,21 @@ impl Window {
     pub fn press(&self, words: &str) {
         let pressed = wait::until(|| {
             let element = self.find(&page::pressable(), words)?;
+            self.bring_into_sight(&element);
             self.run(async |_| element.click().await).ok()
         });
         assert!(pressed.is_some(), "there is no {words:?} to press; the page says: {}", self.text());
+    }
+
+    /// Presses the button or link whose words contain this.
+    #[track_caller]
+    pub fn press_part(&self, words: &str) {
+        let pressed = wait::until(|| {
+            let element = self.find(&page::pressable_part(), words)?;
+            self.bring_into_sight(&element);
+            self.run(async |_| element.click().await).ok()
+        });
+        assert!(pressed.is_some(), "there is nothing with {words:?} to press; the page says: {}", self.text());
     }
 
     /// Whether there is something with these words that lets itself be pressed now.
@@ -30,6 +42,7 @@ impl Window {
     #[track_caller]
     pub fn type_into(&self, label: &str, text: &str) {
         let field = self.field(label);
+        self.bring_into_sight(&field);
         let typed = self.run(async |_| {
             field.clear().await?;
             field.send_keys(text).await
@@ -41,6 +54,7 @@ impl Window {
     #[track_caller]
     pub fn choose(&self, label: &str, option: &str) {
         let list = self.field(label);
+        self.bring_into_sight(&list);
         let chosen = self.run(async |_| list.select_by_label(option).await);
         chosen.unwrap_or_else(|error| panic!("{label:?} has no {option:?}: {error}"));
     }
@@ -100,6 +114,13 @@ impl Window {
     #[track_caller]
     pub fn reload(&self) {
         self.run(async |client| client.refresh().await).expect("the page loads again");
+    }
+
+    /// Scrolls as a person would, so that it does not lie behind what stays in place.
+    fn bring_into_sight(&self, element: &Element) {
+        let element = serde_json::to_value(element).expect("an element is a plain reference");
+        // Gone meanwhile: then it is looked for again.
+        let _ = self.try_ask("arguments[0].scrollIntoView({ block: 'center' })", &[element]);
     }
 
     /// The field with this label, as soon as it is there.

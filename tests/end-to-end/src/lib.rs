@@ -16,7 +16,7 @@ mod wait;
 mod window;
 
 pub use desktop::Desktop;
-pub use program::Unattended;
+pub use program::{Unattended, carryover};
 pub use window::{Opening, Window};
 
 use std::path::PathBuf;

@@ -18,7 +18,9 @@ const PRESSABLE: &str = r"
 const FIELD: &str = r"
     const own = (label) => label.control ?? label.querySelector('input, select, textarea');
     const direct = (label) => [...label.childNodes].filter((node) => node !== own(label)).map((node) => node.textContent).join(' ').replace(/\s+/g, ' ').trim();
-    const labelled = [...document.querySelectorAll('label')].filter((label) => direct(label) === arguments[0]).map(own);
+    // A label may say a hint below the field: then its name stands in a span of its own.
+    const name = (label) => (label.querySelector(':scope > span')?.textContent ?? '').replace(/\s+/g, ' ').trim();
+    const labelled = [...document.querySelectorAll('label')].filter((label) => [direct(label), name(label)].includes(arguments[0])).map(own);
     const named = [...document.querySelectorAll('input, select, textarea')].filter((field) => field.getAttribute('aria-label') === arguments[0]);
     return [...labelled, ...named].filter((field) => field && !field.disabled);
 ";
@@ -54,6 +56,11 @@ pub fn misfits() -> String {
 /// The script that finds what can be pressed.
 pub fn pressable() -> String {
     [SIGHT, PRESSABLE].concat()
+}
+
+/// The script that finds what can be pressed and has these words among others.
+pub fn pressable_part() -> String {
+    [SIGHT, &PRESSABLE.replace("words(element) === arguments[0]", "words(element).includes(arguments[0])")].concat()
 }
 
 /// The script that finds a field.

@@ -6,10 +6,18 @@ use std::process::{Child, Command, ExitStatus, Stdio};
 use crate::desktop::Desktop;
 use crate::wait;
 
-/// Where it is: beside this test's own folder.
+/// What the binary `carryover` prints for these arguments; the test fails if it refuses.
+#[track_caller]
+pub fn carryover(arguments: &[&str]) -> String {
+    let done = Command::new(path().with_file_name("carryover")).args(arguments).output().expect("carryover is built");
+    assert!(done.status.success(), "{arguments:?}: {}", String::from_utf8_lossy(&done.stderr));
+    String::from_utf8(done.stdout).expect("it prints UTF-8")
+}
+
+/// Where it is: in cargo's folder for programs, of which tests are in a folder of their own.
 pub fn path() -> PathBuf {
-    let test = std::env::current_exe().expect("a running test has a path");
-    let folder = test.parent().and_then(|deps| deps.parent()).expect("cargo puts tests into deps");
+    let own = std::env::current_exe().expect("a running test has a path");
+    let folder = own.ancestors().skip(1).find(|folder| !folder.ends_with("deps")).expect("cargo puts programs into folders");
     let program = folder.join("carryover-shell");
     assert!(program.exists(), "{} is not built: run tests/window", program.display());
     program

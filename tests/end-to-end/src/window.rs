@@ -25,7 +25,11 @@ pub struct Opening<'a> {
 
 impl<'a> Opening<'a> {
     pub(crate) fn new(desktop: &'a Desktop, home: &str) -> Self {
-        Self { desktop, home: desktop.path(home), arguments: Vec::new(), environment: Vec::new(), size: (390, 844) }
+        Self::on(desktop, desktop.path(home))
+    }
+
+    pub(crate) fn on(desktop: &'a Desktop, home: PathBuf) -> Self {
+        Self { desktop, home, arguments: Vec::new(), environment: Vec::new(), size: (390, 844) }
     }
 
     /// At this moment, RFC 3339, instead of the real time.
@@ -118,7 +122,11 @@ impl Window {
 
     /// Ends the program as closing its window would, after checking that its page had no fault.
     pub fn close(self) {
+        let lock = self.home.join("lock");
         drop(self);
+        // The program may take a moment to end; its home can be opened again when it has let go of it.
+        let free = || std::fs::File::options().write(true).open(&lock).is_ok_and(|file| file.try_lock().is_ok());
+        crate::wait::until(|| (!lock.exists() || free()).then_some(())).expect("the program ends");
     }
 }
 
