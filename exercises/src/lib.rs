@@ -8,27 +8,27 @@
 //! the [`review`] that the clinician reads.
 #![forbid(unsafe_code)]
 
-pub mod time;
-pub mod id;
-pub mod catalogue;
-pub mod figure;
-pub mod plan;
-pub mod slots;
-pub mod run;
-pub mod guide;
-pub mod alarm;
-pub mod log;
-pub mod history;
-pub mod summary;
 pub mod adherence;
-pub mod change;
-pub mod suggest;
-pub mod review;
-pub mod draft;
-pub mod chart;
+pub mod alarm;
 pub mod ask;
-pub mod today;
-pub mod thread;
-pub mod statistics;
+pub mod catalogue;
+pub mod change;
+pub mod chart;
+pub mod draft;
+pub mod figure;
+pub mod guide;
+pub mod history;
+pub mod id;
+pub mod log;
 pub mod norms;
+pub mod plan;
+pub mod review;
+pub mod run;
+pub mod slots;
+pub mod statistics;
+pub mod suggest;
+pub mod summary;
 pub mod sway;
+pub mod thread;
+pub mod time;
+pub mod today;

@@ -27,10 +27,7 @@ fn changed(case: &Value) -> Vec<Sample> {
     let loud = case["axis"].as_u64().expect("whole") as usize;
     let knocks = case["knocks"].as_array().expect("a list");
     let sample = |line: &str| {
-        let cells: Vec<f64> = line
-            .split(',')
-            .map(|cell| cell.parse().expect("a number"))
-            .collect();
+        let cells: Vec<f64> = line.split(',').map(|cell| cell.parse().expect("a number")).collect();
         let about = |axis: usize| number(&case["about"][axis]);
         let mut a = [0, 1, 2].map(|axis| about(axis) + scale * (cells[axis + 1] - about(axis)));
         for knock in knocks {
@@ -39,20 +36,13 @@ fn changed(case: &Value) -> Vec<Sample> {
         }
         Sample { t_s: cells[0], a }
     };
-    trial(case["trial"].as_str().expect("a name"))
-        .lines()
-        .skip(1)
-        .map(sample)
-        .collect()
+    trial(case["trial"].as_str().expect("a name")).lines().skip(1).map(sample).collect()
 }
 
 #[track_caller]
 fn close(what: &str, got: f64, want: &Value) {
     let want = number(want);
-    assert!(
-        (got - want).abs() <= (1e-6 * want.abs()).max(1e-9),
-        "{what}: {got} is not {want}"
-    );
+    assert!((got - want).abs() <= (1e-6 * want.abs()).max(1e-9), "{what}: {got} is not {want}");
 }
 
 fn check(case: &Value, got: &Detection) {
@@ -63,10 +53,7 @@ fn check(case: &Value, got: &Detection) {
     let want = case["events"].as_array().expect("a list");
     assert_eq!(got.events.len(), want.len(), "{case}");
     for (got, want) in got.events.iter().zip(want) {
-        assert!(
-            (got.t_s - number(&want["t"])).abs() < 0.01,
-            "{got:?} is not {want}"
-        );
+        assert!((got.t_s - number(&want["t"])).abs() < 0.01, "{got:?} is not {want}");
         close("swing", got.p2p, &want["p2p"]);
         close("before", got.pre, &want["pre"]);
         close("shift", got.shift, &want["shift"]);
@@ -80,16 +67,9 @@ fn events_thresholds_and_evidence() {
     let mut classes = std::collections::BTreeMap::new();
     for case in cases() {
         let marks = Marks::between(number(&case["t_on"]), number(&case["t_off"]));
-        let got = analyse(&changed(&case), &marks, &Source::file())
-            .detection
-            .expect("fast enough");
+        let got = analyse(&changed(&case), &marks, &Source::file()).detection.expect("fast enough");
         check(&case, &got);
-        got.events
-            .iter()
-            .for_each(|event| *classes.entry(event.class.code()).or_insert(0) += 1);
+        got.events.iter().for_each(|event| *classes.entry(event.class.code()).or_insert(0) += 1);
     }
-    assert!(
-        classes["definite"] >= 5 && classes["possible"] >= 5,
-        "{classes:?}"
-    );
+    assert!(classes["definite"] >= 5 && classes["possible"] >= 5, "{classes:?}");
 }

@@ -2,8 +2,8 @@
 //! the clock; and what no input may do: panic.
 
 use exercises::sway::{
-    Analysis, Answer, AnsweredAt, Event, Marks, Os, Sample, Screen, SetUp, Source, SourceKind,
-    analyse, printed, printed_measures,
+    Analysis, Answer, AnsweredAt, Event, Marks, Os, Sample, Screen, SetUp, Source, SourceKind, analyse, printed,
+    printed_measures,
 };
 use proptest::prelude::*;
 use serde_json::Value;
@@ -32,17 +32,15 @@ fn a_trial() -> impl Strategy<Value = Trial> {
         proptest::option::of(4.0..10.0f64),
         1..u64::MAX,
     )
-        .prop_map(
-            |(seconds, pitch, roll, waves, noise, knock_at, seed)| Trial {
-                seconds,
-                pitch,
-                roll,
-                waves,
-                noise,
-                knock_at,
-                seed,
-            },
-        )
+        .prop_map(|(seconds, pitch, roll, waves, noise, knock_at, seed)| Trial {
+            seconds,
+            pitch,
+            roll,
+            waves,
+            noise,
+            knock_at,
+            seed,
+        })
 }
 
 /// Numbers from -1 to 1 that a seed fixes (xorshift).
@@ -71,33 +69,17 @@ impl Trial {
 
     fn at(&self, t_s: f64, noise: [f64; 3]) -> Sample {
         let sum = |odd: bool| -> f64 {
-            let mine = self
-                .waves
-                .iter()
-                .enumerate()
-                .filter(|(place, _)| (place % 2 == 1) == odd);
-            mine.map(|(_, (size, hz, phase))| size * libm::sin(2.0 * PI * hz * t_s + phase))
-                .sum()
+            let mine = self.waves.iter().enumerate().filter(|(place, _)| (place % 2 == 1) == odd);
+            mine.map(|(_, (size, hz, phase))| size * libm::sin(2.0 * PI * hz * t_s + phase)).sum()
         };
         let after = self.knock_at.map_or(-1.0, |at| t_s - at);
-        let knock = if after < 0.0 {
-            0.0
-        } else {
-            1.5 * libm::exp(-after / 0.08) * libm::sin(45.0 * after)
-        };
-        let [left, up, front] = [
-            sum(false),
-            9.80665 + knock,
-            sum(true) + if after > 0.0 { 0.5 } else { 0.0 },
-        ];
+        let knock = if after < 0.0 { 0.0 } else { 1.5 * libm::exp(-after / 0.08) * libm::sin(45.0 * after) };
+        let [left, up, front] = [sum(false), 9.80665 + knock, sum(true) + if after > 0.0 { 0.5 } else { 0.0 }];
         let (sin_p, cos_p) = (libm::sin(self.pitch), libm::cos(self.pitch));
         let (sin_r, cos_r) = (libm::sin(self.roll), libm::cos(self.roll));
         let (y, z) = (up * cos_p - front * sin_p, up * sin_p + front * cos_p);
         let a = [left * cos_r - y * sin_r, left * sin_r + y * cos_r, z];
-        Sample {
-            t_s,
-            a: [0, 1, 2].map(|axis| a[axis] + noise[axis]),
-        }
+        Sample { t_s, a: [0, 1, 2].map(|axis| a[axis] + noise[axis]) }
     }
 
     fn analysed(&self, change: impl Fn(Sample) -> Sample, later_s: f64) -> Analysis {
@@ -109,10 +91,7 @@ impl Trial {
 
 fn turned(angle: f64) -> impl Fn(Sample) -> Sample {
     let (sin, cos) = (libm::sin(angle), libm::cos(angle));
-    move |Sample { t_s, a: [x, y, z] }| Sample {
-        t_s,
-        a: [x * cos - y * sin, x * sin + y * cos, z],
-    }
+    move |Sample { t_s, a: [x, y, z] }| Sample { t_s, a: [x * cos - y * sin, x * sin + y * cos, z] }
 }
 
 /// The detector takes up from the median of each axis, which turns with the phone exactly by quarters only; in between
@@ -142,18 +121,8 @@ fn agree_but_for_events(one: &Analysis, other: &Analysis) -> Result<(), TestCase
     Ok(())
 }
 
-fn agree_in_events(
-    one: &Analysis,
-    other: &Analysis,
-    later_s: f64,
-    rel: f64,
-) -> Result<(), TestCaseError> {
-    let events = |of: &Analysis| -> Vec<Event> {
-        of.detection
-            .iter()
-            .flat_map(|found| found.events.clone())
-            .collect()
-    };
+fn agree_in_events(one: &Analysis, other: &Analysis, later_s: f64, rel: f64) -> Result<(), TestCaseError> {
+    let events = |of: &Analysis| -> Vec<Event> { of.detection.iter().flat_map(|found| found.events.clone()).collect() };
     prop_assert_eq!(events(one).len(), events(other).len());
     for (one, other) in events(one).iter().zip(events(other)) {
         prop_assert_eq!(one.class, other.class);
@@ -219,28 +188,19 @@ proptest! {
 }
 
 fn any_source() -> impl Strategy<Value = Source> {
-    (0..3usize, 0..3usize, proptest::option::of(any::<f64>())).prop_map(
-        |(kind, set_up, range_ms2)| Source {
-            kind: [SourceKind::Native, SourceKind::Web, SourceKind::File][kind],
-            os: Os::Other,
-            sign_flipped: false,
-            set_up: SetUp::ALL[set_up],
-            screen: Screen::Away,
-            range_ms2,
-            fault: None,
-        },
-    )
+    (0..3usize, 0..3usize, proptest::option::of(any::<f64>())).prop_map(|(kind, set_up, range_ms2)| Source {
+        kind: [SourceKind::Native, SourceKind::Web, SourceKind::File][kind],
+        os: Os::Other,
+        sign_flipped: false,
+        set_up: SetUp::ALL[set_up],
+        screen: Screen::Away,
+        range_ms2,
+        fault: None,
+    })
 }
 
 fn a_number() -> impl Strategy<Value = f64> {
-    prop_oneof![
-        any::<f64>(),
-        -20.0..20.0f64,
-        Just(f64::NAN),
-        Just(f64::INFINITY),
-        Just(f64::MAX),
-        Just(0.0),
-    ]
+    prop_oneof![any::<f64>(), -20.0..20.0f64, Just(f64::NAN), Just(f64::INFINITY), Just(f64::MAX), Just(0.0),]
 }
 
 proptest! {

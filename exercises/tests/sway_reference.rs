@@ -1,8 +1,6 @@
 //! The processing against the reference program (numpy and scipy): three trials and a closed-form one, relative 1e-9.
 
-use exercises::sway::{
-    Analysis, Flag, Marks, Reason, Sample, Source, analyse, printed, printed_measures,
-};
+use exercises::sway::{Analysis, Flag, Marks, Reason, Sample, Source, analyse, printed, printed_measures};
 use serde_json::Value;
 
 const A: &str = include_str!("data/sway/a_stable_native100.csv");
@@ -14,30 +12,12 @@ fn reference() -> Value {
 }
 
 fn samples(csv: &str) -> Vec<Sample> {
-    let row = |line: &str| -> Vec<f64> {
-        line.split(',')
-            .map(|cell| cell.parse().expect("a number"))
-            .collect()
-    };
-    csv.lines()
-        .skip(1)
-        .map(row)
-        .map(|cells| Sample {
-            t_s: cells[0],
-            a: [cells[1], cells[2], cells[3]],
-        })
-        .collect()
+    let row = |line: &str| -> Vec<f64> { line.split(',').map(|cell| cell.parse().expect("a number")).collect() };
+    csv.lines().skip(1).map(row).map(|cells| Sample { t_s: cells[0], a: [cells[1], cells[2], cells[3]] }).collect()
 }
 
 fn trial(csv: &str, taps_s: &[f64]) -> Analysis {
-    analyse(
-        &samples(csv),
-        &Marks {
-            taps_s: taps_s.to_vec(),
-            ..Marks::between(0.0, 30.0)
-        },
-        &Source::file(),
-    )
+    analyse(&samples(csv), &Marks { taps_s: taps_s.to_vec(), ..Marks::between(0.0, 30.0) }, &Source::file())
 }
 
 fn as_json(printed: &exercises::sway::Printed) -> Value {
@@ -49,14 +29,8 @@ fn as_json(printed: &exercises::sway::Printed) -> Value {
 fn agree(path: &str, got: &Value, want: &Value, rel: f64) {
     match (got, want) {
         (Value::Number(got), Value::Number(want)) => {
-            let (got, want) = (
-                got.as_f64().expect("a float"),
-                want.as_f64().expect("a float"),
-            );
-            assert!(
-                (got - want).abs() <= (rel * want.abs()).max(1e-12),
-                "{path}: {got} is not {want}"
-            );
+            let (got, want) = (got.as_f64().expect("a float"), want.as_f64().expect("a float"));
+            assert!((got - want).abs() <= (rel * want.abs()).max(1e-12), "{path}: {got} is not {want}");
         }
         (Value::Array(got), Value::Array(want)) => {
             assert_eq!(got.len(), want.len(), "{path}");
@@ -71,8 +45,7 @@ fn agree(path: &str, got: &Value, want: &Value, rel: f64) {
                 keys
             };
             assert_eq!(keys(got), keys(want), "{path}");
-            got.keys()
-                .for_each(|key| agree(&format!("{path}.{key}"), &got[key], &want[key], rel));
+            got.keys().for_each(|key| agree(&format!("{path}.{key}"), &got[key], &want[key], rel));
         }
         _ => assert_eq!(got, want, "{path}"),
     }
@@ -95,17 +68,10 @@ fn a_coarse_trial_with_a_gap() {
     let want = &reference()["trials"]["c_coarse_gap_landscape"]["result"];
     let got = trial(C, &[]);
     let all = got.unsuppressed.as_ref().expect("measured");
-    agree(
-        "c.measures",
-        &as_json(&printed_measures(all)),
-        &want["measures"],
-        1e-9,
-    );
+    agree("c.measures", &as_json(&printed_measures(all)), &want["measures"], 1e-9);
     let mut reported = want.clone();
     for (key, value) in reported["measures"].as_object_mut().expect("a map") {
-        let fine = ["jerk", "njs_", "ldlj_", "cf_", "f95_"]
-            .iter()
-            .any(|start| key.starts_with(start));
+        let fine = ["jerk", "njs_", "ldlj_", "cf_", "f95_"].iter().any(|start| key.starts_with(start));
         if fine {
             *value = Value::Null;
         }
@@ -125,35 +91,19 @@ fn windows_are_equal_to_the_point() {
 fn closed_form_samples() -> Vec<Sample> {
     let sample = |k: i32| {
         let t = f64::from(k) / 100.0;
-        let wave =
-            |size: f64, hz: f64| size * libm::cos(2.0 * std::f64::consts::PI * hz * (t - 2.0));
-        Sample {
-            t_s: t,
-            a: [wave(0.3, 0.4), 9.80665, wave(0.2, 0.8)],
-        }
+        let wave = |size: f64, hz: f64| size * libm::cos(2.0 * std::f64::consts::PI * hz * (t - 2.0));
+        Sample { t_s: t, a: [wave(0.3, 0.4), 9.80665, wave(0.2, 0.8)] }
     };
     (0..=3000).map(sample).collect()
 }
 
 #[test]
 fn the_closed_form_case() {
-    let got = analyse(
-        &closed_form_samples(),
-        &Marks::between(0.0, 30.0),
-        &Source::file(),
-    );
+    let got = analyse(&closed_form_samples(), &Marks::between(0.0, 30.0), &Source::file());
     let measures = as_json(&printed_measures(got.measures().expect("measured")));
     let reference = &reference()["analytic_and_properties"];
-    agree(
-        "closed form, computed",
-        &measures,
-        &reference["computed"],
-        1e-9,
-    );
-    for (key, want) in reference["expected_closed_form"]
-        .as_object()
-        .expect("a map")
-    {
+    agree("closed form, computed", &measures, &reference["computed"], 1e-9);
+    for (key, want) in reference["expected_closed_form"].as_object().expect("a map") {
         agree(key, &measures[key], want, 0.01);
     }
 }
@@ -211,36 +161,19 @@ fn without_the_tap_the_sensor_ends_the_hold_provisionally() {
     assert_eq!(hold.ask_s.len(), 1);
     assert_eq!(got.flags, vec![Flag::Auto]);
     let answered = |answer| {
-        let marks = Marks {
-            answers: vec![exercises::sway::AnsweredAt {
-                t_s: hold.ask_s[0],
-                answer,
-            }],
-            ..Marks::between(0.0, 30.0)
-        };
-        analyse(&samples(B), &marks, &Source::file())
-            .hold
-            .expect("sound marks")
+        let marks =
+            Marks { answers: vec![exercises::sway::AnsweredAt { t_s: hold.ask_s[0], answer }], ..Marks::between(0.0, 30.0) };
+        analyse(&samples(B), &marks, &Source::file()).hold.expect("sound marks")
     };
     let no = answered(exercises::sway::Answer::No);
-    assert!(
-        (no.seconds - 22.6568).abs() < 1e-9,
-        "the second touch-down ends it then"
-    );
+    assert!((no.seconds - 22.6568).abs() < 1e-9, "the second touch-down ends it then");
     let yes = answered(exercises::sway::Answer::Yes);
     assert!((yes.seconds - 14.2768).abs() < 1e-9 && !yes.to_be_confirmed());
 }
 
 #[test]
 fn a_trial_that_is_too_short_still_has_its_hold() {
-    let got = analyse(
-        &samples(A),
-        &Marks {
-            taps_s: vec![9.0],
-            ..Marks::between(0.0, 30.0)
-        },
-        &Source::file(),
-    );
+    let got = analyse(&samples(A), &Marks { taps_s: vec![9.0], ..Marks::between(0.0, 30.0) }, &Source::file());
     assert_eq!(got.reasons(), [Reason::WindowTooShort]);
     assert_eq!(got.flags, vec![Flag::TapOnly]);
     assert_eq!(got.hold.expect("sound marks").seconds, 8.5);

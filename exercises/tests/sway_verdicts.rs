@@ -1,27 +1,16 @@
 //! Every reason for having no figures, and every flag, on whole trials.
 
 use exercises::sway::{
-    Analysis, Figures, Flag, LiveTrace, Marks, Os, Reason, Sample, Screen, SetUp, Source,
-    SourceFault, SourceKind, analyse, parameters, printed, provisional_touch_down, samples_around,
+    Analysis, Figures, Flag, LiveTrace, Marks, Os, Reason, Sample, Screen, SetUp, Source, SourceFault, SourceKind, analyse,
+    parameters, printed, provisional_touch_down, samples_around,
 };
 
 const A: &str = include_str!("data/sway/a_stable_native100.csv");
 const B: &str = include_str!("data/sway/b_touchdowns_web60.csv");
 
 fn samples(csv: &str) -> Vec<Sample> {
-    let row = |line: &str| -> Vec<f64> {
-        line.split(',')
-            .map(|cell| cell.parse().expect("a number"))
-            .collect()
-    };
-    csv.lines()
-        .skip(1)
-        .map(row)
-        .map(|cells| Sample {
-            t_s: cells[0],
-            a: [cells[1], cells[2], cells[3]],
-        })
-        .collect()
+    let row = |line: &str| -> Vec<f64> { line.split(',').map(|cell| cell.parse().expect("a number")).collect() };
+    csv.lines().skip(1).map(row).map(|cells| Sample { t_s: cells[0], a: [cells[1], cells[2], cells[3]] }).collect()
 }
 
 fn changed(change: impl Fn(&Sample) -> Option<Sample>) -> Analysis {
@@ -39,10 +28,7 @@ fn turning(degrees_at_end: f64) -> Analysis {
         let turn = (degrees_at_end * sample.t_s / 30.0).to_radians();
         let (sin, cos) = (libm::sin(turn), libm::cos(turn));
         let [x, y, z] = sample.a;
-        Some(Sample {
-            a: [x, y * cos - z * sin, y * sin + z * cos],
-            ..*sample
-        })
+        Some(Sample { a: [x, y * cos - z * sin, y * sin + z * cos], ..*sample })
     })
 }
 
@@ -56,31 +42,15 @@ fn a_sound_trial_has_neither_flags_nor_reasons() {
 #[test]
 fn no_samples_and_unusable_samples() {
     assert_eq!(changed(|_| None).reasons(), [Reason::NoSensor]);
-    assert_eq!(
-        changed(|sample| Some(Sample {
-            t_s: f64::NAN,
-            ..*sample
-        }))
-        .reasons(),
-        [Reason::NoSensor]
-    );
+    assert_eq!(changed(|sample| Some(Sample { t_s: f64::NAN, ..*sample })).reasons(), [Reason::NoSensor]);
     let one = changed(|sample| (sample.t_s < 0.005).then_some(*sample));
-    assert_eq!(
-        one.reasons(),
-        [
-            Reason::RateTooLow,
-            Reason::TooMuchMissing,
-            Reason::WindowTooShort
-        ]
-    );
+    assert_eq!(one.reasons(), [Reason::RateTooLow, Reason::TooMuchMissing, Reason::WindowTooShort]);
     assert_eq!(one.hold.expect("sound marks").seconds, 30.0);
 }
 
 #[test]
 fn a_slow_sensor() {
-    let every = |n: i64| {
-        changed(move |sample| ((sample.t_s * 100.0).round() as i64 % n == 0).then_some(*sample))
-    };
+    let every = |n: i64| changed(move |sample| ((sample.t_s * 100.0).round() as i64 % n == 0).then_some(*sample));
     assert_eq!(every(4).reasons(), [Reason::RateTooLow]);
     let slow = every(3);
     assert!(slow.measures().is_some() && slow.detection.is_none());
@@ -89,17 +59,12 @@ fn a_slow_sensor() {
 
 #[test]
 fn missing_parts() {
-    let without = |from: f64, to: f64| {
-        changed(move |sample| (sample.t_s < from || sample.t_s > to).then_some(*sample))
-    };
+    let without = |from: f64, to: f64| changed(move |sample| (sample.t_s < from || sample.t_s > to).then_some(*sample));
     assert_eq!(without(10.0, 10.15).flags, vec![Flag::Gap]);
     assert!(!without(10.0, 10.15).hold.expect("sound marks").gap);
     let split = without(10.0, 10.5);
     assert!(split.hold.as_ref().expect("sound marks").gap);
-    assert_eq!(
-        split.window.map(|window| (window.k0, window.k1)),
-        Some((1100, 2949))
-    );
+    assert_eq!(split.window.map(|window| (window.k0, window.k1)), Some((1100, 2949)));
     assert_eq!(without(10.0, 12.0).reasons(), [Reason::TooMuchMissing]);
 }
 
@@ -107,33 +72,16 @@ fn missing_parts() {
 fn a_sensor_that_stands_still() {
     let got = changed(|sample| {
         let held = sample.t_s > 10.0 && sample.t_s < 10.7;
-        Some(if held {
-            Sample {
-                a: [0.0, 9.7, -1.7],
-                ..*sample
-            }
-        } else {
-            *sample
-        })
+        Some(if held { Sample { a: [0.0, 9.7, -1.7], ..*sample } } else { *sample })
     });
     assert_eq!(got.reasons(), [Reason::SensorStalled]);
 }
 
 #[test]
 fn another_unit() {
-    let got = changed(|sample| {
-        Some(Sample {
-            a: sample.a.map(|axis| axis / 9.80665),
-            ..*sample
-        })
-    });
+    let got = changed(|sample| Some(Sample { a: sample.a.map(|axis| axis / 9.80665), ..*sample }));
     assert_eq!(got.reasons(), [Reason::GravityImplausible]);
-    let in_milliseconds = changed(|sample| {
-        Some(Sample {
-            t_s: sample.t_s * 1000.0,
-            ..*sample
-        })
-    });
+    let in_milliseconds = changed(|sample| Some(Sample { t_s: sample.t_s * 1000.0, ..*sample }));
     assert_eq!(in_milliseconds.reasons(), [Reason::RecordTooLong]);
 }
 
@@ -141,31 +89,17 @@ fn another_unit() {
 fn a_phone_that_turns() {
     assert_eq!(turning(8.0).flags, vec![]);
     let some = turning(20.0);
-    assert_eq!(
-        (some.flags.as_slice(), some.reasons()),
-        (&[Flag::PhoneMoved][..], &[][..])
-    );
+    assert_eq!((some.flags.as_slice(), some.reasons()), (&[Flag::PhoneMoved][..], &[][..]));
     let much = turning(40.0);
-    assert_eq!(
-        (much.flags.as_slice(), much.reasons()),
-        (&[Flag::PhoneMoved][..], &[Reason::PhoneMoved][..])
-    );
+    assert_eq!((much.flags.as_slice(), much.reasons()), (&[Flag::PhoneMoved][..], &[Reason::PhoneMoved][..]));
 }
 
 #[test]
 fn a_phone_that_lies_flat_has_planar_figures_only() {
-    let got = changed(|sample| {
-        Some(Sample {
-            a: [sample.a[0], -sample.a[2], sample.a[1]],
-            ..*sample
-        })
-    });
+    let got = changed(|sample| Some(Sample { a: [sample.a[0], -sample.a[2], sample.a[1]], ..*sample }));
     assert_eq!(got.flags, vec![Flag::MlApNotIdentified]);
     let measures = got.measures().expect("measured");
-    assert_eq!(
-        (measures.rms_ml, measures.njs_ap, measures.spectrum_ml),
-        (None, None, None)
-    );
+    assert_eq!((measures.rms_ml, measures.njs_ap, measures.spectrum_ml), (None, None, None));
     assert!(measures.spectrum_pl.is_some());
     // The same movement as worn upright, within what the two axes' tilt changes.
     let upright = changed(|sample| Some(*sample));
@@ -188,10 +122,7 @@ fn coarse_steps_hide_a_very_quiet_stance() {
     let plain = rounded(1.0);
     assert_eq!(plain.flags, vec![Flag::CoarseQuantisation]);
     let measures = plain.measures().expect("measured");
-    assert_eq!(
-        (measures.jerk, measures.jerk_per_s, measures.njs_ml),
-        (None, None, None)
-    );
+    assert_eq!((measures.jerk, measures.jerk_per_s, measures.njs_ml), (None, None, None));
     assert_eq!((measures.ldlj_a, measures.jerk_over_rms), (None, None));
     let spectrum = measures.spectrum_pl.expect("28 s");
     assert_eq!((spectrum.cf, spectrum.f95), (None, None));
@@ -204,14 +135,7 @@ fn coarse_steps_hide_a_very_quiet_stance() {
 fn clipping_is_flagged() {
     let got = changed(|sample| {
         let knock = (sample.t_s - 10.0).abs() < 0.006;
-        Some(if knock {
-            Sample {
-                a: [sample.a[0], 39.2, sample.a[2]],
-                ..*sample
-            }
-        } else {
-            *sample
-        })
+        Some(if knock { Sample { a: [sample.a[0], 39.2, sample.a[2]], ..*sample } } else { *sample })
     });
     assert!(got.flags.contains(&Flag::PossibleClipping));
 }
@@ -223,57 +147,22 @@ fn faults_of_the_source_still_leave_the_hold_by_tap() {
         (SourceFault::PermissionDenied, Reason::PermissionDenied),
         (SourceFault::NoSensor, Reason::NoSensor),
     ] {
-        let source = Source {
-            fault: Some(fault),
-            ..Source::file()
-        };
-        let marks = Marks {
-            taps_s: vec![12.0],
-            ..Marks::between(0.0, 30.0)
-        };
+        let source = Source { fault: Some(fault), ..Source::file() };
+        let marks = Marks { taps_s: vec![12.0], ..Marks::between(0.0, 30.0) };
         let got = analyse(&[], &marks, &source);
         assert_eq!(got.reasons()[0], reason);
-        assert_eq!(
-            got.reasons()
-                .iter()
-                .filter(|one| **one == Reason::NoSensor)
-                .count(),
-            1
-        );
+        assert_eq!(got.reasons().iter().filter(|one| **one == Reason::NoSensor).count(), 1);
         assert_eq!(got.hold.expect("sound marks").seconds, 11.5);
     }
-    assert_eq!(
-        with(Source {
-            fault: Some(SourceFault::Hidden),
-            ..Source::file()
-        })
-        .reasons(),
-        [Reason::Hidden]
-    );
+    assert_eq!(with(Source { fault: Some(SourceFault::Hidden), ..Source::file() }).reasons(), [Reason::Hidden]);
 }
 
 #[test]
 fn a_phone_on_the_support_times_the_hold_and_measures_nothing() {
-    let marks = Marks {
-        taps_s: vec![12.0],
-        ..Marks::between(0.0, 30.0)
-    };
-    let got = analyse(
-        &samples(B),
-        &marks,
-        &Source {
-            set_up: SetUp::OnSupport,
-            ..Source::file()
-        },
-    );
-    assert_eq!(
-        got.figures,
-        Figures::NotMeasured(vec![Reason::PhoneNotWorn])
-    );
-    assert_eq!(
-        (got.detection, got.hold.expect("sound marks").seconds),
-        (None, 11.5)
-    );
+    let marks = Marks { taps_s: vec![12.0], ..Marks::between(0.0, 30.0) };
+    let got = analyse(&samples(B), &marks, &Source { set_up: SetUp::OnSupport, ..Source::file() });
+    assert_eq!(got.figures, Figures::NotMeasured(vec![Reason::PhoneNotWorn]));
+    assert_eq!((got.detection, got.hold.expect("sound marks").seconds), (None, 11.5));
 }
 
 #[test]
@@ -285,38 +174,14 @@ fn marks_out_of_order_give_no_hold() {
 
 #[test]
 fn too_long_and_too_many() {
-    let slow = |k: u32| Sample {
-        t_s: f64::from(k) / 60.0,
-        a: [0.0, 9.8, 0.0],
-    };
+    let slow = |k: u32| Sample { t_s: f64::from(k) / 60.0, a: [0.0, 9.8, 0.0] };
     let hour: Vec<Sample> = (0..60 * 3600).map(slow).collect();
     let got = analyse(&hour, &Marks::between(0.0, 3600.0), &Source::file());
     assert_eq!(got.reasons(), [Reason::RecordTooLong]);
-    let many = vec![
-        Sample {
-            t_s: 0.0,
-            a: [0.0; 3]
-        };
-        parameters::MAX_SAMPLES + 1
-    ];
-    assert_eq!(
-        analyse(&many, &Marks::between(0.0, 30.0), &Source::file()).reasons(),
-        [Reason::RecordTooLong]
-    );
-    let ends = [
-        Sample {
-            t_s: -1e300,
-            a: [0.0; 3],
-        },
-        Sample {
-            t_s: 1e300,
-            a: [0.0; 3],
-        },
-    ];
-    assert_eq!(
-        analyse(&ends, &Marks::between(0.0, 30.0), &Source::file()).reasons(),
-        [Reason::RecordTooLong]
-    );
+    let many = vec![Sample { t_s: 0.0, a: [0.0; 3] }; parameters::MAX_SAMPLES + 1];
+    assert_eq!(analyse(&many, &Marks::between(0.0, 30.0), &Source::file()).reasons(), [Reason::RecordTooLong]);
+    let ends = [Sample { t_s: -1e300, a: [0.0; 3] }, Sample { t_s: 1e300, a: [0.0; 3] }];
+    assert_eq!(analyse(&ends, &Marks::between(0.0, 30.0), &Source::file()).reasons(), [Reason::RecordTooLong]);
 }
 
 #[test]
@@ -325,13 +190,7 @@ fn rows_out_of_order_and_repeated_are_dropped_and_counted() {
     let mut rows = sound.clone();
     rows.insert(500, rows[100]);
     rows.insert(1000, rows[999]);
-    rows.insert(
-        1500,
-        Sample {
-            t_s: rows[1499].t_s + 1e-5,
-            a: [f64::INFINITY, 0.0, 0.0],
-        },
-    );
+    rows.insert(1500, Sample { t_s: rows[1499].t_s + 1e-5, a: [f64::INFINITY, 0.0, 0.0] });
     let got = analyse(&rows, &Marks::between(0.0, 30.0), &Source::file());
     assert_eq!(got.quality.dropped, 3);
     assert_eq!(got.measures(), with(Source::file()).measures());
@@ -340,67 +199,36 @@ fn rows_out_of_order_and_repeated_are_dropped_and_counted() {
 #[test]
 fn a_touch_down_is_announced_no_sooner_than_its_evidence() {
     let all = samples(B);
-    let up_to = |t: f64| {
-        all.iter()
-            .copied()
-            .filter(|sample| sample.t_s <= t)
-            .collect::<Vec<_>>()
-    };
+    let up_to = |t: f64| all.iter().copied().filter(|sample| sample.t_s <= t).collect::<Vec<_>>();
     let announced = |t: f64| provisional_touch_down(&up_to(t), 0.0, &Source::file());
     assert_eq!(announced(14.2), None);
     assert_eq!(announced(14.2768 + 1.1), None);
     let got = announced(14.2768 + 1.25).expect("the first touch-down");
     assert!((got.t_s - 14.2768).abs() < 0.05, "{got:?}");
-    let resting = Source {
-        set_up: SetUp::OnSupport,
-        ..Source::file()
-    };
+    let resting = Source { set_up: SetUp::OnSupport, ..Source::file() };
     assert_eq!(provisional_touch_down(&all, 0.0, &resting), None);
     assert_eq!(provisional_touch_down(&[], 0.0, &Source::file()), None);
-    assert_eq!(
-        provisional_touch_down(&samples(A), 0.0, &Source::file()),
-        None
-    );
+    assert_eq!(provisional_touch_down(&samples(A), 0.0, &Source::file()), None);
 }
 
 #[test]
 fn a_quiet_trial_is_drawn_and_its_trace_stays_near_the_middle() {
     let mut trace = LiveTrace::new(Screen::Away);
-    let points: Vec<_> = samples(A)
-        .into_iter()
-        .filter_map(|sample| trace.push(sample))
-        .collect();
+    let points: Vec<_> = samples(A).into_iter().filter_map(|sample| trace.push(sample)).collect();
     assert!(points.len() > 2000);
-    assert!(
-        points
-            .iter()
-            .all(|point| point.left.abs() < 2.0 && point.front.abs() < 2.0)
-    );
+    assert!(points.iter().all(|point| point.left.abs() < 2.0 && point.front.abs() < 2.0));
 }
 
 #[test]
 fn the_seconds_around_an_event_can_be_kept() {
     let kept = samples_around(&samples(B), 14.2768, 2.0);
-    assert!(
-        kept.len() > 230
-            && kept
-                .iter()
-                .all(|sample| (sample.t_s - 14.2768).abs() <= 2.0)
-    );
+    assert!(kept.len() > 230 && kept.iter().all(|sample| (sample.t_s - 14.2768).abs() <= 2.0));
 }
 
 #[test]
 fn a_known_range_counts_for_the_native_source_only() {
-    let near = |kind| Source {
-        kind,
-        os: Os::Android,
-        range_ms2: Some(9.9),
-        ..Source::file()
-    };
-    assert_eq!(
-        with(near(SourceKind::Native)).flags,
-        vec![Flag::PossibleClipping]
-    );
+    let near = |kind| Source { kind, os: Os::Android, range_ms2: Some(9.9), ..Source::file() };
+    assert_eq!(with(near(SourceKind::Native)).flags, vec![Flag::PossibleClipping]);
     assert_eq!(with(near(SourceKind::Web)).flags, vec![]);
 }
 
@@ -413,11 +241,7 @@ fn no_rounding_is_left_to_the_platform() {
         let mut open = vec![here.join(folder)];
         while let Some(path) = open.pop() {
             if path.is_dir() {
-                open.extend(
-                    std::fs::read_dir(&path)
-                        .expect("a folder")
-                        .map(|entry| entry.expect("an entry").path()),
-                );
+                open.extend(std::fs::read_dir(&path).expect("a folder").map(|entry| entry.expect("an entry").path()));
                 continue;
             }
             let text = std::fs::read_to_string(&path).expect("a source file");

@@ -7,7 +7,10 @@ use actions::Clock;
 /// What the window was started with.
 #[derive(Debug, Default)]
 #[cfg_attr(desktop, derive(clap::Parser))]
-#[cfg_attr(desktop, command(name = "carryover-shell", version, about = "Carryover's window", disable_help_subcommand = true))]
+#[cfg_attr(
+    desktop,
+    command(name = "carryover-shell", version, about = "Carryover's window", disable_help_subcommand = true)
+)]
 pub struct Args {
     /// Keep everything in this folder instead of the usual one
     #[cfg_attr(desktop, arg(long, value_name = "DIR", value_parser = crate::home::ready))]

@@ -148,4 +148,3 @@ impl Day<'_> {
 fn deed(at: Stamp, what: Did) -> Deed {
     Deed { line: 0, at, what }
 }
-

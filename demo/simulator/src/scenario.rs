@@ -52,7 +52,8 @@ impl Scenario<'_> {
         let mut devices = self.devices(person)?;
         let review = self.until.max(self.start + Duration::days(1));
         let text = person.plan.replace("REVIEW", &review.to_string());
-        let plan = format::plan_file::read(&text, self.start).map_err(|fault| outside::not_understood(person.code, fault))?;
+        let plan =
+            format::plan_file::read(&text, self.start).map_err(|fault| outside::not_understood(person.code, fault))?;
         let mut plan = self.visit(clinic, person, &mut devices, self.start, plan)?;
         let mut taken = self.moment(self.start, 8, 40).now;
         let mut held_back = false;

@@ -108,32 +108,12 @@ impl Quantity {
     /// [`OutOfRange`] with the value otherwise.
     pub fn check(self, value: i64) -> Result<i64, OutOfRange> {
         let Bound { min, max, .. } = *self.bound();
-        if (min..=max).contains(&value) {
-            Ok(value)
-        } else {
-            Err(OutOfRange {
-                quantity: self,
-                value,
-            })
-        }
+        if (min..=max).contains(&value) { Ok(value) } else { Err(OutOfRange { quantity: self, value }) }
     }
 }
 
-const fn row(
-    quantity: Quantity,
-    unit: Unit,
-    word: &'static str,
-    range: (i64, i64),
-    why: &'static str,
-) -> Bound {
-    Bound {
-        quantity,
-        unit,
-        word,
-        min: range.0,
-        max: range.1,
-        why,
-    }
+const fn row(quantity: Quantity, unit: Unit, word: &'static str, range: (i64, i64), why: &'static str) -> Bound {
+    Bound { quantity, unit, word, min: range.0, max: range.1, why }
 }
 
 /// The table, in the order of [`Quantity`] (a test holds that).
@@ -174,42 +154,19 @@ mod tests {
     #[test]
     fn the_table_stands_in_the_order_of_the_quantities_and_every_range_has_room_and_reason() {
         for (place, bound) in BOUNDS.iter().enumerate() {
-            assert_eq!(
-                bound.quantity as usize, place,
-                "{:?} stands in the wrong row",
-                bound.quantity
-            );
+            assert_eq!(bound.quantity as usize, place, "{:?} stands in the wrong row", bound.quantity);
             assert!(bound.min < bound.max, "{:?}", bound.quantity);
-            assert!(
-                !bound.word.is_empty() && !bound.why.is_empty(),
-                "{:?}",
-                bound.quantity
-            );
+            assert!(!bound.word.is_empty() && !bound.why.is_empty(), "{:?}", bound.quantity);
         }
     }
 
     #[test]
     fn both_ends_are_inside_and_the_next_value_is_not() {
-        for Bound {
-            quantity, min, max, ..
-        } in BOUNDS
-        {
+        for Bound { quantity, min, max, .. } in BOUNDS {
             assert_eq!(quantity.check(min), Ok(min));
             assert_eq!(quantity.check(max), Ok(max));
-            assert_eq!(
-                quantity.check(min - 1),
-                Err(OutOfRange {
-                    quantity,
-                    value: min - 1
-                })
-            );
-            assert_eq!(
-                quantity.check(max + 1),
-                Err(OutOfRange {
-                    quantity,
-                    value: max + 1
-                })
-            );
+            assert_eq!(quantity.check(min - 1), Err(OutOfRange { quantity, value: min - 1 }));
+            assert_eq!(quantity.check(max + 1), Err(OutOfRange { quantity, value: max + 1 }));
         }
     }
 

@@ -78,39 +78,13 @@ impl Dose {
     pub fn quantities(&self) -> Vec<(Quantity, i64)> {
         use Quantity::*;
         match *self {
-            Dose::Hold {
-                repetitions,
-                hold_s,
-                rest_s,
-            } => {
-                vec![
-                    (Repetitions, repetitions.into()),
-                    (HoldSeconds, hold_s.into()),
-                    (RestSeconds, rest_s.into()),
-                ]
+            Dose::Hold { repetitions, hold_s, rest_s } => {
+                vec![(Repetitions, repetitions.into()), (HoldSeconds, hold_s.into()), (RestSeconds, rest_s.into())]
             }
-            Dose::Balance {
-                trials,
-                target_s,
-                rest_s,
-            } => {
-                vec![
-                    (Trials, trials.into()),
-                    (TargetSeconds, target_s.into()),
-                    (RestSeconds, rest_s.into()),
-                ]
+            Dose::Balance { trials, target_s, rest_s } => {
+                vec![(Trials, trials.into()), (TargetSeconds, target_s.into()), (RestSeconds, rest_s.into())]
             }
-            Dose::Reps {
-                sets,
-                repetitions,
-                rest_s,
-                tempo:
-                    Tempo {
-                        up_s,
-                        hold_s,
-                        down_s,
-                    },
-            } => vec![
+            Dose::Reps { sets, repetitions, rest_s, tempo: Tempo { up_s, hold_s, down_s } } => vec![
                 (Sets, sets.into()),
                 (Repetitions, repetitions.into()),
                 (RestSeconds, rest_s.into()),
@@ -126,11 +100,7 @@ impl Dose {
     /// # Errors
     /// All that are out of range, in reading order; never an empty list.
     pub fn check(&self) -> Result<(), Vec<OutOfRange>> {
-        let out: Vec<_> = self
-            .quantities()
-            .into_iter()
-            .filter_map(|(q, v)| q.check(v).err())
-            .collect();
+        let out: Vec<_> = self.quantities().into_iter().filter_map(|(q, v)| q.check(v).err()).collect();
         if out.is_empty() { Ok(()) } else { Err(out) }
     }
 
@@ -146,20 +116,11 @@ impl Dose {
     /// Seconds of work on one side, without rests: of a balance exercise the most that it can be.
     pub fn work_s(&self) -> u32 {
         match *self {
-            Dose::Hold {
-                repetitions,
-                hold_s,
-                ..
-            } => u32::from(repetitions) * u32::from(hold_s),
-            Dose::Balance {
-                trials, target_s, ..
-            } => u32::from(trials) * u32::from(target_s),
-            Dose::Reps {
-                sets,
-                repetitions,
-                tempo,
-                ..
-            } => u32::from(sets) * u32::from(repetitions) * u32::from(tempo.seconds()),
+            Dose::Hold { repetitions, hold_s, .. } => u32::from(repetitions) * u32::from(hold_s),
+            Dose::Balance { trials, target_s, .. } => u32::from(trials) * u32::from(target_s),
+            Dose::Reps { sets, repetitions, tempo, .. } => {
+                u32::from(sets) * u32::from(repetitions) * u32::from(tempo.seconds())
+            }
         }
     }
 
@@ -167,9 +128,7 @@ impl Dose {
     /// There is no rest after the last part; changing sides counts as one rest.
     pub fn whole_s(&self, side: Sidedness) -> u32 {
         let rest_s = u32::from(match *self {
-            Dose::Hold { rest_s, .. }
-            | Dose::Balance { rest_s, .. }
-            | Dose::Reps { rest_s, .. } => rest_s,
+            Dose::Hold { rest_s, .. } | Dose::Balance { rest_s, .. } | Dose::Reps { rest_s, .. } => rest_s,
         });
         let sides: u32 = if side == Sidedness::EachSide { 2 } else { 1 };
         let rests = (u32::from(self.parts()) * sides).saturating_sub(1);
@@ -188,34 +147,13 @@ impl Tempo {
 mod tests {
     use super::*;
 
-    const HOLD: Dose = Dose::Hold {
-        repetitions: 3,
-        hold_s: 10,
-        rest_s: 10,
-    };
-    const REPS: Dose = Dose::Reps {
-        sets: 2,
-        repetitions: 8,
-        rest_s: 60,
-        tempo: Tempo {
-            up_s: 2,
-            hold_s: 1,
-            down_s: 3,
-        },
-    };
+    const HOLD: Dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
+    const REPS: Dose = Dose::Reps { sets: 2, repetitions: 8, rest_s: 60, tempo: Tempo { up_s: 2, hold_s: 1, down_s: 3 } };
 
     #[test]
     fn a_usual_dose_passes_and_knows_its_kind() {
-        let balance = Dose::Balance {
-            trials: 3,
-            target_s: 30,
-            rest_s: 30,
-        };
-        for (dose, kind) in [
-            (HOLD, Kind::Hold),
-            (REPS, Kind::Reps),
-            (balance, Kind::Balance),
-        ] {
+        let balance = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
+        for (dose, kind) in [(HOLD, Kind::Hold), (REPS, Kind::Reps), (balance, Kind::Balance)] {
             assert_eq!(dose.check(), Ok(()));
             assert_eq!(dose.kind(), kind);
         }
@@ -223,30 +161,10 @@ mod tests {
 
     #[test]
     fn every_quantity_out_of_range_is_named() {
-        let dose = Dose::Hold {
-            repetitions: 0,
-            hold_s: 121,
-            rest_s: 301,
-        };
-        let named: Vec<_> = dose
-            .check()
-            .expect_err("out of range")
-            .into_iter()
-            .map(|o| o.quantity)
-            .collect();
-        assert_eq!(
-            named,
-            [
-                Quantity::Repetitions,
-                Quantity::HoldSeconds,
-                Quantity::RestSeconds
-            ]
-        );
-        let dose = Dose::Balance {
-            trials: 11,
-            target_s: 4,
-            rest_s: 0,
-        };
+        let dose = Dose::Hold { repetitions: 0, hold_s: 121, rest_s: 301 };
+        let named: Vec<_> = dose.check().expect_err("out of range").into_iter().map(|o| o.quantity).collect();
+        assert_eq!(named, [Quantity::Repetitions, Quantity::HoldSeconds, Quantity::RestSeconds]);
+        let dose = Dose::Balance { trials: 11, target_s: 4, rest_s: 0 };
         assert_eq!(dose.check().expect_err("out of range").len(), 2);
     }
 

@@ -126,9 +126,7 @@ impl Exercise {
             Some(Surface::Cushion) => Some(Furniture::Cushion),
             Some(Surface::Foam) => Some(Furniture::Foam),
         };
-        figure
-            .furniture
-            .extend(surface.filter(|piece| !figure.furniture.contains(piece)));
+        figure.furniture.extend(surface.filter(|piece| !figure.furniture.contains(piece)));
         figure.eyes = rung.eyes.or(figure.eyes);
         figure
     }

@@ -22,9 +22,7 @@ impl fmt::Display for IdFault {
         f.write_str(match self {
             IdFault::Empty => "empty identifier",
             IdFault::TooLong => "identifier of more than 32 characters",
-            IdFault::NotKebabCase => {
-                "identifier that is not small letters, digits and single hyphens"
-            }
+            IdFault::NotKebabCase => "identifier that is not small letters, digits and single hyphens",
         })
     }
 }
@@ -38,17 +36,8 @@ fn check(text: &str) -> Result<(), IdFault> {
     if text.len() > MAX_ID {
         return Err(IdFault::TooLong);
     }
-    let word = |part: &str| {
-        !part.is_empty()
-            && part
-                .bytes()
-                .all(|b| b.is_ascii_lowercase() || b.is_ascii_digit())
-    };
-    if text.split('-').all(word) {
-        Ok(())
-    } else {
-        Err(IdFault::NotKebabCase)
-    }
+    let word = |part: &str| !part.is_empty() && part.bytes().all(|b| b.is_ascii_lowercase() || b.is_ascii_digit());
+    if text.split('-').all(word) { Ok(()) } else { Err(IdFault::NotKebabCase) }
 }
 
 macro_rules! identifier {
@@ -132,9 +121,7 @@ mod tests {
     fn everything_else_is_refused_with_its_reason() {
         assert_eq!(RungId::new(""), Err(IdFault::Empty));
         assert_eq!(RungId::new("x".repeat(33)), Err(IdFault::TooLong));
-        for bad in [
-            "One-leg", "one leg", "one_leg", "-one", "one-", "one--leg", "pié",
-        ] {
+        for bad in ["One-leg", "one leg", "one_leg", "-one", "one-", "one--leg", "pié"] {
             assert_eq!(RungId::new(bad), Err(IdFault::NotKebabCase), "{bad}");
         }
     }

@@ -95,9 +95,7 @@ impl Ladder {
 
     /// Whether any rung of this ladder is done with the eyes closed.
     pub fn closes_the_eyes(&self) -> bool {
-        self.rungs
-            .iter()
-            .any(|rung| rung.eyes == Some(Eyes::Closed))
+        self.rungs.iter().any(|rung| rung.eyes == Some(Eyes::Closed))
     }
 }
 

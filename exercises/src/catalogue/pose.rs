@@ -94,10 +94,7 @@ joints! {
 impl Joint {
     /// The joint with this name in catalogue files.
     pub fn from_name(name: &str) -> Option<Joint> {
-        Joint::ALL
-            .iter()
-            .copied()
-            .find(|joint| joint.name() == name)
+        Joint::ALL.iter().copied().find(|joint| joint.name() == name)
     }
 }
 
@@ -118,9 +115,7 @@ impl Pose {
 
 impl<const N: usize> From<[(Joint, i16); N]> for Pose {
     fn from(angles: [(Joint, i16); N]) -> Pose {
-        Pose {
-            angles: BTreeMap::from(angles),
-        }
+        Pose { angles: BTreeMap::from(angles) }
     }
 }
 
@@ -148,9 +143,6 @@ mod tests {
     #[test]
     fn what_a_position_does_not_name_is_at_rest() {
         let pose = Pose::from([(Joint::KneeNear, 90)]);
-        assert_eq!(
-            (pose.angle(Joint::KneeNear), pose.angle(Joint::KneeFar)),
-            (90, 0)
-        );
+        assert_eq!((pose.angle(Joint::KneeNear), pose.angle(Joint::KneeFar)), (90, 0));
     }
 }

@@ -28,6 +28,19 @@ impl Draft {
         }
     }
 
+    /// Takes all suggestions over but "stop and talk", which wants a press of its own.
+    pub fn apply_all(&mut self, suggestions: &[Suggestion]) {
+        suggestions.iter().filter(|one| one.advice != Advice::StopAndTalk).for_each(|one| self.apply(one));
+    }
+
+    /// Whether [`Draft::apply_all`] would change nothing.
+    pub fn follows_all(&self, suggestions: &[Suggestion]) -> bool {
+        suggestions
+            .iter()
+            .filter(|one| one.advice != Advice::StopAndTalk && self.plan.item(one.item).is_some())
+            .all(|one| self.follows(one))
+    }
+
     /// Whether the item stands as the suggestion proposes.
     pub fn follows(&self, suggestion: &Suggestion) -> bool {
         let item = self.plan.item(suggestion.item);

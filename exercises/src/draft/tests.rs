@@ -237,3 +237,16 @@ fn a_clinician_may_choose_otherwise_than_the_rules_propose() {
     draft.remove(id);
     assert_eq!(draft.choices(&keep, Some(&hold())), None);
 }
+
+#[test]
+fn all_proposals_at_once_leave_stop_and_talk_to_a_press_of_its_own() {
+    let (mut draft, one) = with_hold();
+    let two = draft.add(&hold()).expect("room");
+    let all = [suggestion(one, Advice::Advance(Step::HoldSeconds(5))), suggestion(two, Advice::StopAndTalk)];
+    assert!(!draft.follows_all(&all));
+    draft.apply_all(&all);
+    assert_eq!(draft.plan.items.len(), 2, "nothing was taken out");
+    assert!(draft.follows_all(&all) && draft.follows(&all[0]));
+    draft.remove(one);
+    assert!(draft.follows_all(&all), "of an item that is gone nothing can be taken over");
+}

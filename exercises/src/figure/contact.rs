@@ -28,26 +28,12 @@ pub(super) fn surface(furniture: &[Furniture]) -> f64 {
 impl Held {
     /// Finds the places of the contacts in the first pose.
     pub fn new(figure: &Figure) -> Held {
-        let mut held = Held {
-            poses: figure.poses.clone(),
-            contacts: Vec::new(),
-        };
+        let mut held = Held { poses: figure.poses.clone(), contacts: Vec::new() };
         let first = skeleton(&between(&held.poses, 0.0));
-        let floor = if figure.furniture.contains(&Furniture::Mat) {
-            MAT
-        } else {
-            0.0
-        };
+        let floor = if figure.furniture.contains(&Furniture::Mat) { MAT } else { 0.0 };
         let standing = floor + surface(&figure.furniture);
-        let root = figure
-            .contacts
-            .first()
-            .copied()
-            .unwrap_or(Contact::NearSole);
-        held.contacts.push((
-            root,
-            place_of_root(root, &first, &figure.contacts, standing),
-        ));
+        let root = figure.contacts.first().copied().unwrap_or(Contact::NearSole);
+        held.contacts.push((root, place_of_root(root, &first, &figure.contacts, standing)));
         let body = held.settle(first);
         for &contact in figure.contacts.iter().skip(1) {
             let mut place = point(contact, &body);
@@ -87,26 +73,12 @@ impl Held {
 fn place_of_root(root: Contact, first: &Skeleton, all: &[Contact], standing: f64) -> Vec3 {
     let on_soles = all.iter().any(|&contact| foot(contact).is_some());
     // A seat is as high as the legs ask for; without a foot on the floor, as chairs usually are.
-    let seat = if on_soles {
-        ANKLE - first.near_leg.ankle.y.max(first.far_leg.ankle.y)
-    } else {
-        50.0
-    };
+    let seat = if on_soles { ANKLE - first.near_leg.ankle.y.max(first.far_leg.ankle.y) } else { 50.0 };
     match root {
-        Contact::Seat => Vec3 {
-            y: seat,
-            ..Vec3::default()
-        },
-        Contact::UpperBack | Contact::FarSide => Vec3 {
-            y: MAT,
-            ..Vec3::default()
-        },
+        Contact::Seat => Vec3 { y: seat, ..Vec3::default() },
+        Contact::UpperBack | Contact::FarSide => Vec3 { y: MAT, ..Vec3::default() },
         Contact::NearHand | Contact::FarHand => point(root, first),
-        _ => Vec3 {
-            x: 0.0,
-            y: standing,
-            z: point(root, first).z,
-        },
+        _ => Vec3 { x: 0.0, y: standing, z: point(root, first).z },
     }
 }
 
@@ -121,12 +93,8 @@ fn point(contact: Contact, body: &Skeleton) -> Vec3 {
         Contact::FarSide => body.spine.pelvis - body.spine.frame.right * FLANK,
         Contact::NearHand => body.near_arm.wrist,
         Contact::FarHand => body.far_arm.wrist,
-        Contact::NearSole | Contact::NearToes | Contact::NearHeel => {
-            sole_point(contact, &body.near_leg)
-        }
-        Contact::FarSole | Contact::FarToes | Contact::FarHeel => {
-            sole_point(contact, &body.far_leg)
-        }
+        Contact::NearSole | Contact::NearToes | Contact::NearHeel => sole_point(contact, &body.near_leg),
+        Contact::FarSole | Contact::FarToes | Contact::FarHeel => sole_point(contact, &body.far_leg),
     }
 }
 
@@ -145,10 +113,7 @@ fn foot(contact: Contact) -> Option<f64> {
 }
 
 fn is_near(contact: Contact) -> bool {
-    matches!(
-        contact,
-        Contact::NearSole | Contact::NearToes | Contact::NearHeel
-    )
+    matches!(contact, Contact::NearSole | Contact::NearToes | Contact::NearHeel)
 }
 
 fn flatten(contact: Contact, body: &mut Skeleton) {

@@ -12,19 +12,11 @@ pub(super) fn body(s: &Skeleton, eyes: Eyes) -> Vec<Shape> {
     let behind = |arm: &Arm| arm.wrist.x < s.spine.pelvis.x - 4.0;
     let mut shapes = Vec::new();
     let arms = [&s.far_arm, &s.near_arm];
-    shapes.extend(
-        arms.iter()
-            .filter(|one| behind(one))
-            .flat_map(|one| arm(one)),
-    );
+    shapes.extend(arms.iter().filter(|one| behind(one)).flat_map(|one| arm(one)));
     shapes.extend([&s.far_leg, &s.near_leg].iter().flat_map(|one| leg(one)));
     shapes.extend(trunk(s));
     shapes.extend(head(s, eyes));
-    shapes.extend(
-        arms.iter()
-            .filter(|one| !behind(one))
-            .flat_map(|one| arm(one)),
-    );
+    shapes.extend(arms.iter().filter(|one| !behind(one)).flat_map(|one| arm(one)));
     shapes
 }
 
@@ -56,104 +48,51 @@ fn trunk(s: &Skeleton) -> Vec<Shape> {
         })
     };
     let points: Vec<_> = side(1.0).chain(side(-1.0).rev()).collect();
-    vec![
-        Shape::filled(Paint::Near, closed(&points)),
-        Shape::filled(Paint::Near, taper(flat(s.neck), flat(s.ear), 5.8, 5.2)),
-    ]
+    vec![Shape::filled(Paint::Near, closed(&points)), Shape::filled(Paint::Near, taper(flat(s.neck), flat(s.ear), 5.8, 5.2))]
 }
 
 /// Half of the head: to its right and up from the middle between the ears.
-const HEAD: [(f64, f64); 7] = [
-    (0.0, 12.9),
-    (5.4, 10.8),
-    (7.6, 5.6),
-    (7.3, -1.0),
-    (5.9, -6.6),
-    (2.8, -10.2),
-    (0.0, -10.9),
-];
+const HEAD: [(f64, f64); 7] = [(0.0, 12.9), (5.4, 10.8), (7.6, 5.6), (7.3, -1.0), (5.9, -6.6), (2.8, -10.2), (0.0, -10.9)];
 
-const HAIR: [(f64, f64); 7] = [
-    (0.0, 14.0),
-    (6.0, 11.8),
-    (8.4, 6.2),
-    (7.9, 1.0),
-    (6.6, 2.0),
-    (5.6, 6.8),
-    (0.0, 8.8),
-];
+const HAIR: [(f64, f64); 7] = [(0.0, 14.0), (6.0, 11.8), (8.4, 6.2), (7.9, 1.0), (6.6, 2.0), (5.6, 6.8), (0.0, 8.8)];
 
 fn head(s: &Skeleton, eyes: Eyes) -> Vec<Shape> {
     let at = |right: f64, up: f64| flat(s.ear + s.head.step(0.0, up, right));
     let both = |points: &[(f64, f64)]| {
         let right = points.iter().map(|&(r, u)| at(r, u));
-        let left = points
-            .iter()
-            .rev()
-            .filter(|p| p.0 > 0.0)
-            .map(|&(r, u)| at(-r, u));
+        let left = points.iter().rev().filter(|p| p.0 > 0.0).map(|&(r, u)| at(-r, u));
         closed(&right.chain(left).collect::<Vec<_>>())
     };
     let across = at(1.0, 0.0).minus(at(0.0, 0.0)).unit();
-    let mut shapes: Vec<_> = [-1.0, 1.0]
-        .map(|sign| Shape::filled(Paint::Near, ellipse(at(sign * 7.5, -0.6), across, 1.5, 2.4)))
-        .to_vec();
+    let mut shapes: Vec<_> =
+        [-1.0, 1.0].map(|sign| Shape::filled(Paint::Near, ellipse(at(sign * 7.5, -0.6), across, 1.5, 2.4))).to_vec();
     shapes.push(Shape::filled(Paint::Near, both(&HEAD)));
     shapes.push(Shape::filled(Paint::NearArm, both(&HAIR)));
     shapes.extend([-1.0, 1.0].map(|sign| match eyes {
         Eyes::Open => Shape::filled(Paint::Eyes, ellipse(at(sign * 3.0, 1.2), across, 0.8, 1.1)),
-        Eyes::Closed => Shape::line(
-            Paint::Eyes,
-            open(&[
-                at(sign * 1.8, 1.2),
-                at(sign * 3.0, 0.6),
-                at(sign * 4.2, 1.2),
-            ]),
-            0.9,
-        ),
+        Eyes::Closed => {
+            Shape::line(Paint::Eyes, open(&[at(sign * 1.8, 1.2), at(sign * 3.0, 0.6), at(sign * 4.2, 1.2)]), 0.9)
+        }
     }));
     shapes
 }
 
 fn leg(leg: &Leg) -> Vec<Shape> {
     let [hip, knee, ankle] = [leg.hip, leg.knee, leg.ankle].map(flat);
-    let even = |girths: &[(f64, f64)]| {
-        girths
-            .iter()
-            .map(|&(part, r)| (part, r, r))
-            .collect::<Vec<_>>()
-    };
-    let thigh = limb(
-        hip,
-        knee,
-        &even(&[(0.0, 8.0), (0.3, 8.0), (0.7, 6.2), (1.0, 5.4)]),
-    );
-    let shank = limb(
-        knee,
-        ankle,
-        &even(&[(0.0, 5.3), (0.3, 5.9), (0.6, 4.8), (0.9, 3.4), (1.0, 3.5)]),
-    );
-    [thigh, shank, foot(leg)]
-        .map(|outline| Shape::filled(Paint::Near, outline))
-        .to_vec()
+    let even = |girths: &[(f64, f64)]| girths.iter().map(|&(part, r)| (part, r, r)).collect::<Vec<_>>();
+    let thigh = limb(hip, knee, &even(&[(0.0, 8.0), (0.3, 8.0), (0.7, 6.2), (1.0, 5.4)]));
+    let shank = limb(knee, ankle, &even(&[(0.0, 5.3), (0.3, 5.9), (0.6, 4.8), (0.9, 3.4), (1.0, 3.5)]));
+    [thigh, shank, foot(leg)].map(|outline| Shape::filled(Paint::Near, outline)).to_vec()
 }
 
 /// The foot from its instep down to the toes: along the sole, above it, half the width there.
-const FOOT: [(f64, f64, f64); 6] = [
-    (0.0, 10.0, 3.3),
-    (3.0, 6.6, 3.6),
-    (9.0, 3.8, 4.6),
-    (14.0, 2.0, 4.7),
-    (15.0, 0.4, 3.9),
-    (14.0, 0.0, 2.0),
-];
+const FOOT: [(f64, f64, f64); 6] =
+    [(0.0, 10.0, 3.3), (3.0, 6.6, 3.6), (9.0, 3.8, 4.6), (14.0, 2.0, 4.7), (15.0, 0.4, 3.9), (14.0, 0.0, 2.0)];
 
 fn foot(leg: &Leg) -> Vec<Piece> {
     let across = leg.foot.cross(leg.instep);
     let side = |sign: f64| {
-        FOOT.iter().map(move |&(along, above, half)| {
-            flat(leg.foot_point(along, above) + across * (half * sign))
-        })
+        FOOT.iter().map(move |&(along, above, half)| flat(leg.foot_point(along, above) + across * (half * sign)))
     };
     closed(&side(1.0).chain(side(-1.0).rev()).collect::<Vec<_>>())
 }
@@ -161,28 +100,10 @@ fn foot(leg: &Leg) -> Vec<Piece> {
 fn arm(arm: &Arm) -> Vec<Shape> {
     let [shoulder, elbow, wrist] = [arm.shoulder, arm.elbow, arm.wrist].map(flat);
     let at = |along: f64, aside: f64| flat(arm.wrist + arm.hand * along + arm.thumb * aside);
-    let upper = limb(
-        shoulder,
-        elbow,
-        &[(0.0, 5.6, 5.6), (0.3, 5.0, 5.0), (1.0, 3.8, 3.8)],
-    );
-    let fore = limb(
-        elbow,
-        wrist,
-        &[(0.0, 3.8, 3.8), (0.3, 3.9, 3.9), (1.0, 2.4, 2.4)],
-    );
-    let palm = limb(
-        at(0.0, 0.0),
-        at(PALM * 1.85, 0.0),
-        &[
-            (0.0, 2.4, 2.4),
-            (0.3, 3.0, 3.0),
-            (0.8, 2.2, 2.2),
-            (1.0, 1.5, 1.5),
-        ],
-    );
+    let upper = limb(shoulder, elbow, &[(0.0, 5.6, 5.6), (0.3, 5.0, 5.0), (1.0, 3.8, 3.8)]);
+    let fore = limb(elbow, wrist, &[(0.0, 3.8, 3.8), (0.3, 3.9, 3.9), (1.0, 2.4, 2.4)]);
+    let palm =
+        limb(at(0.0, 0.0), at(PALM * 1.85, 0.0), &[(0.0, 2.4, 2.4), (0.3, 3.0, 3.0), (0.8, 2.2, 2.2), (1.0, 1.5, 1.5)]);
     let thumb = taper(at(2.2, 1.4), at(7.4, 4.2), 1.5, 1.1);
-    [upper, fore, palm, thumb]
-        .map(|outline| Shape::filled(Paint::NearArm, outline))
-        .to_vec()
+    [upper, fore, palm, thumb].map(|outline| Shape::filled(Paint::NearArm, outline)).to_vec()
 }

@@ -11,14 +11,8 @@ impl Scene<'_> {
     /// The floor reaches a step beyond the body and everything that stands on it.
     pub(super) fn floor(&self, standing: &[Shape]) -> Shape {
         let (left, right) = self.width();
-        let xs = standing
-            .iter()
-            .flat_map(|shape| &shape.outline)
-            .flat_map(|piece| piece.points())
-            .map(|point| point.x);
-        let (left, right) = xs.fold((left - 20.0, right + 20.0), |(low, high), x| {
-            (low.min(x), high.max(x))
-        });
+        let xs = standing.iter().flat_map(|shape| &shape.outline).flat_map(|piece| piece.points()).map(|point| point.x);
+        let (left, right) = xs.fold((left - 20.0, right + 20.0), |(low, high), x| (low.min(x), high.max(x)));
         furniture(rounded((left - 6.0, right + 6.0), (-1.6, 0.0), 0.8))
     }
 
@@ -30,16 +24,10 @@ impl Scene<'_> {
             Furniture::Wall => self.wall(),
             Furniture::Mat => {
                 let (left, right) = self.width();
-                vec![furniture(rounded(
-                    (left - 20.0, right + 20.0),
-                    (0.0, MAT),
-                    1.2,
-                ))]
+                vec![furniture(rounded((left - 20.0, right + 20.0), (0.0, MAT), 1.2))]
             }
             Furniture::Pillow => self.under_head(),
-            Furniture::FoldedTowel if self.figure.furniture.contains(&Furniture::Mat) => {
-                self.under_head()
-            }
+            Furniture::FoldedTowel if self.figure.furniture.contains(&Furniture::Mat) => self.under_head(),
             Furniture::FoldedTowel | Furniture::Cushion | Furniture::Foam => self.underfoot(piece),
             Furniture::Table | Furniture::Bag => Vec::new(),
         }
@@ -62,9 +50,7 @@ impl Scene<'_> {
 
     /// In front of the body, or beside it where it is seen from the front; under the hands if they rest on it.
     fn worktop(&self) -> Vec<Shape> {
-        let held = [Contact::NearHand, Contact::FarHand]
-            .iter()
-            .any(|c| self.figure.contacts.contains(c));
+        let held = [Contact::NearHand, Contact::FarHand].iter().any(|c| self.figure.contacts.contains(c));
         let hand = self.flat(self.first.near_arm.wrist + self.first.near_arm.hand * PALM);
         let stands = [self.first.near_leg.ankle, self.first.far_leg.ankle]
             .map(|ankle| self.flat(ankle).x)
@@ -97,17 +83,9 @@ impl Scene<'_> {
     /// As thick as the room between the head and the mat.
     fn under_head(&self) -> Vec<Shape> {
         let head = self.flat(self.first.ear);
-        let half = if self.figure.view == View::Front {
-            6.6
-        } else {
-            8.8
-        };
+        let half = if self.figure.view == View::Front { 6.6 } else { 8.8 };
         let top = (head.y - half).max(MAT + 1.4);
-        vec![furniture(rounded(
-            (head.x - 13.0, head.x + 12.0),
-            (MAT, top),
-            (top - MAT) * 0.45,
-        ))]
+        vec![furniture(rounded((head.x - 13.0, head.x + 12.0), (MAT, top), (top - MAT) * 0.45))]
     }
 
     fn underfoot(&self, piece: Furniture) -> Vec<Shape> {
@@ -119,11 +97,7 @@ impl Scene<'_> {
                 .map(|i| f64::from(i) * 0.9)
                 .map(|y| furniture(rounded((middle - half, middle + half), (y, y + 0.7), 0.35)))
                 .collect(),
-            _ => vec![furniture(rounded(
-                (middle - half, middle + half),
-                (0.0, height + 0.8),
-                2.6,
-            ))],
+            _ => vec![furniture(rounded((middle - half, middle + half), (0.0, height + 0.8), 2.6))],
         }
     }
 }
@@ -133,34 +107,18 @@ fn furniture(outline: Vec<Piece>) -> Shape {
 }
 
 fn post(from: (f64, f64), to: (f64, f64)) -> Shape {
-    furniture(taper(
-        Point {
-            x: from.0,
-            y: from.1,
-        },
-        Point { x: to.0, y: to.1 },
-        1.7,
-        1.4,
-    ))
+    furniture(taper(Point { x: from.0, y: from.1 }, Point { x: to.0, y: to.1 }, 1.7, 1.4))
 }
 
 fn chair_from_front(middle: f64, top: f64) -> Vec<Shape> {
-    let rest = rounded(
-        (middle - 20.0, middle + 20.0),
-        (top + 18.0, top + 46.0),
-        3.0,
-    );
+    let rest = rounded((middle - 20.0, middle + 20.0), (top + 18.0, top + 46.0), 3.0);
     vec![
         post((middle - 19.0, top - 2.0), (middle - 20.0, 1.4)),
         post((middle + 19.0, top - 2.0), (middle + 20.0, 1.4)),
         post((middle - 18.0, top), (middle - 18.0, top + 30.0)),
         post((middle + 18.0, top), (middle + 18.0, top + 30.0)),
         furniture(rest),
-        furniture(rounded(
-            (middle - 22.0, middle + 22.0),
-            (top - 3.4, top),
-            1.7,
-        )),
+        furniture(rounded((middle - 22.0, middle + 22.0), (top - 3.4, top), 1.7)),
     ]
 }
 
@@ -168,23 +126,9 @@ fn chair_from_front(middle: f64, top: f64) -> Vec<Shape> {
 fn cupboard(left: f64, top: f64) -> Vec<Shape> {
     let line = |outline| Shape::line(Paint::Furniture, outline, 1.6);
     let across = |from: f64, to: f64, y: f64| {
-        line(vec![
-            Piece::Move(Point { x: left + from, y }),
-            Piece::Line(Point { x: left + to, y }),
-        ])
+        line(vec![Piece::Move(Point { x: left + from, y }), Piece::Line(Point { x: left + to, y })])
     };
-    let foot = |x: f64| {
-        line(vec![
-            Piece::Move(Point {
-                x: left + x,
-                y: 0.8,
-            }),
-            Piece::Line(Point {
-                x: left + x,
-                y: 4.0,
-            }),
-        ])
-    };
+    let foot = |x: f64| line(vec![Piece::Move(Point { x: left + x, y: 0.8 }), Piece::Line(Point { x: left + x, y: 4.0 })]);
     vec![
         furniture(rounded((left, left + 40.0), (top - 3.6, top), 1.4)),
         line(rounded((left + 5.0, left + 36.0), (4.0, top - 2.0), 1.0)),

@@ -11,12 +11,7 @@ const FOREARM: f64 = 19.0;
 const PALM: f64 = 9.2;
 
 /// Lengths of the three bones of index, middle, ring and little finger.
-const FINGERS: [[f64; 3]; 4] = [
-    [4.6, 2.7, 2.2],
-    [5.0, 3.1, 2.3],
-    [4.7, 2.9, 2.3],
-    [3.6, 2.1, 2.0],
-];
+const FINGERS: [[f64; 3]; 4] = [[4.6, 2.7, 2.2], [5.0, 3.1, 2.3], [4.7, 2.9, 2.3], [3.6, 2.1, 2.0]];
 /// Half the thickness of a finger at knuckle, middle joint, end joint and tip.
 const THICK: [f64; 4] = [1.36, 1.14, 1.0, 0.8];
 
@@ -75,12 +70,7 @@ pub(super) fn picture(figure: &Figure, angles: &Angles, first: &Angles) -> Vec<S
     shapes.extend(forearm_and_palm(&hand));
     shapes.extend(self::finger(&hand, 0, Paint::Near));
     shapes.extend(thumb(&hand));
-    shapes.extend(
-        figure
-            .arrows
-            .iter()
-            .flat_map(|one| arrow(landmark(&start, one.at), one, 0.4)),
-    );
+    shapes.extend(figure.arrows.iter().flat_map(|one| arrow(landmark(&start, one.at), one, 0.4)));
     shapes
 }
 
@@ -94,41 +84,18 @@ fn landmark(hand: &Hand, landmark: Landmark) -> Point {
 fn table(hand: &Hand) -> Shape {
     let top = hand.sleeve.y - 3.8;
     // A forearm that lies on the table has its hand beyond the edge; one that stands on its elbow does not.
-    let right = if hand.forearm < 30.0 {
-        hand.wrist.x - 2.6
-    } else {
-        hand.wrist.x + 16.0
-    };
-    Shape::filled(
-        Paint::Furniture,
-        rounded((hand.sleeve.x, right), (top - 2.0, top), 0.6),
-    )
+    let right = if hand.forearm < 30.0 { hand.wrist.x - 2.6 } else { hand.wrist.x + 16.0 };
+    Shape::filled(Paint::Furniture, rounded((hand.sleeve.x, right), (top - 2.0, top), 0.6))
 }
 
 fn bag(hand: &Hand) -> Vec<Shape> {
-    let grip = hand
-        .on_palm(PALM, -0.6)
-        .along(heading(hand.bones[0]), 2.4, -1.0);
+    let grip = hand.on_palm(PALM, -0.6).along(heading(hand.bones[0]), 2.4, -1.0);
     let (top, half) = (grip.y - 9.0, 6.5);
     let p = |x: f64, y: f64| Point { x: grip.x + x, y };
-    let strap = |x: f64| {
-        Shape::line(
-            Paint::Furniture,
-            vec![Piece::Move(p(0.0, grip.y)), Piece::Line(p(x, top))],
-            0.8,
-        )
-    };
-    let sack = [
-        (-half, top),
-        (half, top),
-        (half + 1.4, top - 13.0),
-        (-half - 1.4, top - 13.0),
-    ];
+    let strap = |x: f64| Shape::line(Paint::Furniture, vec![Piece::Move(p(0.0, grip.y)), Piece::Line(p(x, top))], 0.8);
+    let sack = [(-half, top), (half, top), (half + 1.4, top - 13.0), (-half - 1.4, top - 13.0)];
     let mut shapes = vec![strap(-3.4), strap(3.4)];
-    shapes.push(Shape::corners(
-        Paint::Furniture,
-        &sack.map(|(x, y)| p(x, y)),
-    ));
+    shapes.push(Shape::corners(Paint::Furniture, &sack.map(|(x, y)| p(x, y))));
     shapes
 }
 
@@ -138,39 +105,17 @@ fn forearm_and_palm(hand: &Hand) -> Vec<Shape> {
     let fore = limb(
         hand.sleeve.along(along, 8.0, 0.0),
         hand.wrist,
-        &[
-            (0.0, 3.0, 3.0),
-            (0.4, 2.8, 2.8),
-            (0.8, 2.4, 2.3),
-            (1.0, 2.3, 2.2),
-        ],
+        &[(0.0, 3.0, 3.0), (0.4, 2.8, 2.8), (0.8, 2.4, 2.3), (1.0, 2.3, 2.2)],
     );
     // The sleeve is cut off square where the picture ends and a little wider at its cuff.
-    let sleeve = [
-        (0.0, 4.0),
-        (12.6, 3.4),
-        (13.0, 3.1),
-        (13.0, -3.1),
-        (12.6, -3.4),
-        (0.0, -4.0),
-    ];
+    let sleeve = [(0.0, 4.0), (12.6, 3.4), (13.0, 3.1), (13.0, -3.1), (12.6, -3.4), (0.0, -4.0)];
     let sleeve = sleeve.map(|(far, left)| hand.sleeve.along(along, far, left));
     let palm = limb(
         hand.wrist,
         hand.on_palm(PALM - 1.0, -0.1),
-        &[
-            (0.0, 2.3, 2.2),
-            (0.3, 2.2, 2.7),
-            (0.6, 1.9, 2.4),
-            (0.9, 1.6, 1.7),
-            (1.0, 1.5, 1.5),
-        ],
+        &[(0.0, 2.3, 2.2), (0.3, 2.2, 2.7), (0.6, 1.9, 2.4), (0.9, 1.6, 1.7), (1.0, 1.5, 1.5)],
     );
-    vec![
-        Shape::filled(Paint::Near, fore),
-        Shape::corners(Paint::NearArm, &sleeve),
-        Shape::filled(Paint::Near, palm),
-    ]
+    vec![Shape::filled(Paint::Near, fore), Shape::corners(Paint::NearArm, &sleeve), Shape::filled(Paint::Near, palm)]
 }
 
 /// One finger, 0 being the index; the others stand a little behind it, so that they can be told apart.
@@ -185,10 +130,7 @@ fn finger(hand: &Hand, finger: usize, paint: Paint) -> Vec<Shape> {
         at = end;
     }
     let mut shapes = apart(bones, paint);
-    shapes.push(Shape::filled(
-        paint,
-        ellipse(knuckle, heading(hand.palm), 1.9, 1.4),
-    ));
+    shapes.push(Shape::filled(paint, ellipse(knuckle, heading(hand.palm), 1.9, 1.4)));
     shapes
 }
 
@@ -200,10 +142,7 @@ fn thumb(hand: &Hand) -> Vec<Shape> {
     let ball = root.along(turn(0.5, 30.0), 4.0 * seen, 0.0);
     let middle = ball.along(turn(0.3, 22.0), 3.2 * seen, 0.0);
     let tip = middle.along(turn(-0.5, 12.0), 2.4 * seen, 0.0);
-    let mut shapes = apart(
-        vec![taper(ball, middle, 1.45, 1.2), taper(middle, tip, 1.2, 0.9)],
-        Paint::Near,
-    );
+    let mut shapes = apart(vec![taper(ball, middle, 1.45, 1.2), taper(middle, tip, 1.2, 0.9)], Paint::Near);
     // The ball of the thumb belongs to the palm: no gap there.
     shapes.push(Shape::filled(Paint::Near, taper(root, ball, 2.2, 1.45)));
     shapes
@@ -211,11 +150,6 @@ fn thumb(hand: &Hand) -> Vec<Shape> {
 
 /// Bones of one colour with a fine gap around them.
 fn apart(bones: Vec<Vec<Piece>>, paint: Paint) -> Vec<Shape> {
-    let gaps: Vec<_> = bones
-        .iter()
-        .map(|bone| Shape::line(Paint::Ground, bone.clone(), 0.6))
-        .collect();
-    gaps.into_iter()
-        .chain(bones.into_iter().map(|bone| Shape::filled(paint, bone)))
-        .collect()
+    let gaps: Vec<_> = bones.iter().map(|bone| Shape::line(Paint::Ground, bone.clone(), 0.6)).collect();
+    gaps.into_iter().chain(bones.into_iter().map(|bone| Shape::filled(paint, bone))).collect()
 }

@@ -32,15 +32,7 @@ pub fn draw(figure: &Figure, phase: f64, size: Size) -> Vec<Shape> {
 
 /// The same picture seen in a mirror: what was done by the right side is done by the left. Near is then the figure's left.
 pub fn mirrored(shapes: &[Shape], size: Size) -> Vec<Shape> {
-    shapes
-        .iter()
-        .map(|shape| {
-            shape.map(1.0, |point| Point {
-                x: size.width - point.x,
-                ..point
-            })
-        })
-        .collect()
+    shapes.iter().map(|shape| shape.map(1.0, |point| Point { x: size.width - point.x, ..point })).collect()
 }
 
 #[cfg(test)]

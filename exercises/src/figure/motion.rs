@@ -18,33 +18,15 @@ impl Angles {
 /// so that no angle goes beyond those of the poses next to it.
 pub(super) fn between(poses: &[Pose], phase: f64) -> Angles {
     let last = poses.len().saturating_sub(1);
-    let place = if phase.is_finite() {
-        phase.clamp(0.0, 1.0)
-    } else {
-        0.0
-    } * last as f64;
+    let place = if phase.is_finite() { phase.clamp(0.0, 1.0) } else { 0.0 } * last as f64;
     let before = (place.floor() as usize).min(last.saturating_sub(1));
     let part = place - before as f64;
     let angle = |joint: Joint| {
-        let at = |i: usize| {
-            poses
-                .get(i.min(last))
-                .map_or(0.0, |pose| f64::from(pose.angle(joint)))
-        };
+        let at = |i: usize| poses.get(i.min(last)).map_or(0.0, |pose| f64::from(pose.angle(joint)));
         let slope = |i: usize| {
-            if i == 0 || i >= last {
-                0.0
-            } else {
-                gentle(at(i) - at(i - 1), at(i + 1) - at(i))
-            }
+            if i == 0 || i >= last { 0.0 } else { gentle(at(i) - at(i - 1), at(i + 1) - at(i)) }
         };
-        hermite(
-            at(before),
-            slope(before),
-            at(before + 1),
-            slope(before + 1),
-            part,
-        )
+        hermite(at(before), slope(before), at(before + 1), slope(before + 1), part)
     };
     Angles(Joint::ALL.iter().map(|&joint| angle(joint)).collect())
 }
@@ -52,19 +34,12 @@ pub(super) fn between(poses: &[Pose], phase: f64) -> Angles {
 /// The slope at a pose between: none where the movement turns back, else the harmonic mean, which never overshoots
 /// (Fritsch and Butland 1984, SIAM J Sci Stat Comput 5:300).
 fn gentle(into: f64, out: f64) -> f64 {
-    if into * out <= 0.0 {
-        0.0
-    } else {
-        2.0 * into * out / (into + out)
-    }
+    if into * out <= 0.0 { 0.0 } else { 2.0 * into * out / (into + out) }
 }
 
 fn hermite(a: f64, slope_a: f64, b: f64, slope_b: f64, t: f64) -> f64 {
     let (t2, t3) = (t * t, t * t * t);
-    a * (2.0 * t3 - 3.0 * t2 + 1.0)
-        + slope_a * (t3 - 2.0 * t2 + t)
-        + b * (3.0 * t2 - 2.0 * t3)
-        + slope_b * (t3 - t2)
+    a * (2.0 * t3 - 3.0 * t2 + 1.0) + slope_a * (t3 - 2.0 * t2 + t) + b * (3.0 * t2 - 2.0 * t3) + slope_b * (t3 - t2)
 }
 
 #[cfg(test)]
@@ -72,39 +47,20 @@ mod tests {
     use super::*;
 
     fn knee(poses: &[i16], phase: f64) -> f64 {
-        let poses: Vec<_> = poses
-            .iter()
-            .map(|&angle| Pose::from([(Joint::KneeNear, angle)]))
-            .collect();
+        let poses: Vec<_> = poses.iter().map(|&angle| Pose::from([(Joint::KneeNear, angle)])).collect();
         between(&poses, phase).of(Joint::KneeNear)
     }
 
     #[test]
     fn the_poses_themselves_are_met() {
-        assert_eq!(
-            [0.0, 0.5, 1.0].map(|phase| knee(&[10, 50, 20], phase)),
-            [10.0, 50.0, 20.0]
-        );
-        assert_eq!(
-            (
-                knee(&[10, 50], 0.0),
-                knee(&[10, 50], 1.0),
-                knee(&[10, 50], 0.5)
-            ),
-            (10.0, 50.0, 30.0)
-        );
+        assert_eq!([0.0, 0.5, 1.0].map(|phase| knee(&[10, 50, 20], phase)), [10.0, 50.0, 20.0]);
+        assert_eq!((knee(&[10, 50], 0.0), knee(&[10, 50], 1.0), knee(&[10, 50], 0.5)), (10.0, 50.0, 30.0));
     }
 
     #[test]
     fn the_movement_starts_and_ends_gently() {
-        let (start, middle) = (
-            knee(&[0, 100], 0.1),
-            knee(&[0, 100], 0.55) - knee(&[0, 100], 0.45),
-        );
-        assert!(
-            start < 0.3 * middle,
-            "a tenth from rest is {start}, a tenth in the middle {middle}"
-        );
+        let (start, middle) = (knee(&[0, 100], 0.1), knee(&[0, 100], 0.55) - knee(&[0, 100], 0.45));
+        assert!(start < 0.3 * middle, "a tenth from rest is {start}, a tenth in the middle {middle}");
     }
 
     #[test]
@@ -117,18 +73,7 @@ mod tests {
 
     #[test]
     fn a_phase_outside_is_held_at_the_ends() {
-        assert_eq!(
-            (
-                knee(&[3, 9], -4.0),
-                knee(&[3, 9], 7.0),
-                knee(&[3, 9], f64::NAN)
-            ),
-            (3.0, 9.0, 3.0)
-        );
-        assert_eq!(
-            (knee(&[3], 0.7), knee(&[], 0.7)),
-            (3.0, 0.0),
-            "one pose or none is a stand-still, not a crash"
-        );
+        assert_eq!((knee(&[3, 9], -4.0), knee(&[3, 9], 7.0), knee(&[3, 9], f64::NAN)), (3.0, 9.0, 3.0));
+        assert_eq!((knee(&[3], 0.7), knee(&[], 0.7)), (3.0, 0.0), "one pose or none is a stand-still, not a crash");
     }
 }

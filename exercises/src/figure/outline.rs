@@ -16,11 +16,7 @@ pub(super) fn closed(points: &[Point]) -> Vec<Piece> {
 /// A smooth open curve through the points.
 pub(super) fn open(points: &[Point]) -> Vec<Piece> {
     let last = points.len() - 1;
-    let tangent = |i: usize| {
-        points[(i + 1).min(last)]
-            .minus(points[i.saturating_sub(1)])
-            .unit()
-    };
+    let tangent = |i: usize| points[(i + 1).min(last)].minus(points[i.saturating_sub(1)]).unit();
     let mut outline = vec![Piece::Move(points[0])];
     outline.extend((0..last).map(|i| bow(points[i], tangent(i), points[i + 1], tangent(i + 1))));
     outline
@@ -28,11 +24,7 @@ pub(super) fn open(points: &[Point]) -> Vec<Piece> {
 
 fn bow(from: Point, leaving: Point, to: Point, arriving: Point) -> Piece {
     let handle = to.minus(from).length() * 0.36;
-    Piece::Curve(
-        from.along(leaving, handle, 0.0),
-        to.along(arriving, -handle, 0.0),
-        to,
-    )
+    Piece::Curve(from.along(leaving, handle, 0.0), to.along(arriving, -handle, 0.0), to)
 }
 
 /// An ellipse with half axes `along` the direction and `across` it.
@@ -61,35 +53,18 @@ pub(super) fn limb(from: Point, to: Point, girths: &[Girth]) -> Vec<Piece> {
     let first = girths.first().map_or(0.0, |g| (g.1 + g.2) / 2.0);
     let last = girths.last().map_or(0.0, |g| (g.1 + g.2) / 2.0);
     let cap = |end: Point, r: f64, sign: f64| {
-        [(0.72, 0.70), (1.0, 0.0), (0.72, -0.70)]
-            .map(|(a, l)| end.along(direction, sign * a * r, sign * l * r))
+        [(0.72, 0.70), (1.0, 0.0), (0.72, -0.70)].map(|(a, l)| end.along(direction, sign * a * r, sign * l * r))
     };
-    let mut points: Vec<Point> = girths
-        .iter()
-        .map(|&(part, left, _)| at(part, left))
-        .collect();
+    let mut points: Vec<Point> = girths.iter().map(|&(part, left, _)| at(part, left)).collect();
     points.extend(cap(to, last, 1.0));
-    points.extend(
-        girths
-            .iter()
-            .rev()
-            .map(|&(part, _, right)| at(part, -right)),
-    );
+    points.extend(girths.iter().rev().map(|&(part, _, right)| at(part, -right)));
     points.extend(cap(from, first, -1.0));
     closed(&points)
 }
 
 /// A limb that narrows evenly.
 pub(super) fn taper(from: Point, to: Point, first: f64, last: f64) -> Vec<Piece> {
-    limb(
-        from,
-        to,
-        &[
-            (0.0, first, first),
-            (0.5, (first + last) / 2.0, (first + last) / 2.0),
-            (1.0, last, last),
-        ],
-    )
+    limb(from, to, &[(0.0, first, first), (0.5, (first + last) / 2.0, (first + last) / 2.0), (1.0, last, last)])
 }
 
 /// An upright box with round corners: its left and right, bottom and top.

@@ -24,16 +24,8 @@ pub enum Paint {
 
 impl Paint {
     /// Every part, in no order that matters.
-    pub const ALL: [Paint; 8] = [
-        Paint::Near,
-        Paint::NearArm,
-        Paint::Eyes,
-        Paint::Far,
-        Paint::Ground,
-        Paint::Furniture,
-        Paint::Plumb,
-        Paint::Arrow,
-    ];
+    pub const ALL: [Paint; 8] =
+        [Paint::Near, Paint::NearArm, Paint::Eyes, Paint::Far, Paint::Ground, Paint::Furniture, Paint::Plumb, Paint::Arrow];
 
     /// A stable name, for a style sheet's class.
     pub fn name(self) -> &'static str {
@@ -98,17 +90,11 @@ pub struct Shape {
 
 impl Point {
     pub(super) fn plus(self, right: f64, up: f64) -> Point {
-        Point {
-            x: self.x + right,
-            y: self.y + up,
-        }
+        Point { x: self.x + right, y: self.y + up }
     }
 
     pub(super) fn minus(self, other: Point) -> Point {
-        Point {
-            x: self.x - other.x,
-            y: self.y - other.y,
-        }
+        Point { x: self.x - other.x, y: self.y - other.y }
     }
 
     pub(super) fn length(self) -> f64 {
@@ -117,23 +103,13 @@ impl Point {
 
     /// From here along `along` and across it to its left.
     pub(super) fn along(self, along: Point, far: f64, left: f64) -> Point {
-        self.plus(
-            along.x * far - along.y * left,
-            along.y * far + along.x * left,
-        )
+        self.plus(along.x * far - along.y * left, along.y * far + along.x * left)
     }
 
     /// This direction with length 1; to the right if it has none.
     pub(super) fn unit(self) -> Point {
         let length = self.length();
-        if length < 1e-9 {
-            Point { x: 1.0, y: 0.0 }
-        } else {
-            Point {
-                x: self.x / length,
-                y: self.y / length,
-            }
-        }
+        if length < 1e-9 { Point { x: 1.0, y: 0.0 } } else { Point { x: self.x / length, y: self.y / length } }
     }
 }
 
@@ -160,11 +136,7 @@ impl Piece {
 
 impl Shape {
     pub(super) fn filled(paint: Paint, outline: Vec<Piece>) -> Shape {
-        Shape {
-            paint,
-            outline,
-            stroke: None,
-        }
+        Shape { paint, outline, stroke: None }
     }
 
     /// An area with straight sides.
@@ -178,11 +150,7 @@ impl Shape {
     }
 
     pub(super) fn line(paint: Paint, outline: Vec<Piece>, width: f64) -> Shape {
-        Shape {
-            paint,
-            outline,
-            stroke: Some(Stroke { width, dash: None }),
-        }
+        Shape { paint, outline, stroke: Some(Stroke { width, dash: None }) }
     }
 
     /// The same shape with every point put through `to` and every width multiplied by `scale`.
@@ -202,10 +170,7 @@ impl Shape {
         let mut d = String::new();
         let mut put = |letter: char, points: &[Point]| {
             d.push(letter);
-            let numbers: Vec<_> = points
-                .iter()
-                .map(|p| format!("{:.1} {:.1}", p.x, p.y))
-                .collect();
+            let numbers: Vec<_> = points.iter().map(|p| format!("{:.1} {:.1}", p.x, p.y)).collect();
             d.push_str(&numbers.join(" "));
         };
         for piece in &self.outline {

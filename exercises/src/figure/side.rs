@@ -53,14 +53,7 @@ fn trunk(s: &Skeleton) -> Vec<Shape> {
 fn neck(s: &Skeleton) -> Vec<Shape> {
     let (from, to) = (flat(s.neck), flat(s.ear));
     // Upward: to the left is the back.
-    vec![Shape::filled(
-        Paint::Near,
-        limb(
-            from,
-            to,
-            &[(0.0, 5.2, 6.4), (0.35, 4.9, 5.2), (0.8, 5.0, 5.0)],
-        ),
-    )]
+    vec![Shape::filled(Paint::Near, limb(from, to, &[(0.0, 5.2, 6.4), (0.35, 4.9, 5.2), (0.8, 5.0, 5.0)]))]
 }
 
 /// The face, from the forehead down and round the back; to the front and up from the ear.
@@ -116,29 +109,13 @@ pub(super) fn on_head(s: &Skeleton, (front, up): (f64, f64)) -> Vec3 {
 
 fn head(s: &Skeleton, eyes: Eyes) -> Vec<Shape> {
     let at = |place| flat(on_head(s, place));
-    let outline =
-        |points: &[(f64, f64)]| closed(&points.iter().map(|&p| at(p)).collect::<Vec<_>>());
+    let outline = |points: &[(f64, f64)]| closed(&points.iter().map(|&p| at(p)).collect::<Vec<_>>());
     let eye = match eyes {
-        Eyes::Open => Shape::filled(
-            Paint::Eyes,
-            ellipse(at((6.9, 1.7)), direction(&s.head), 0.75, 1.1),
-        ),
-        Eyes::Closed => Shape::line(
-            Paint::Eyes,
-            open(&[at((5.7, 1.7)), at((6.8, 1.0)), at((8.0, 1.4))]),
-            0.9,
-        ),
+        Eyes::Open => Shape::filled(Paint::Eyes, ellipse(at((6.9, 1.7)), direction(&s.head), 0.75, 1.1)),
+        Eyes::Closed => Shape::line(Paint::Eyes, open(&[at((5.7, 1.7)), at((6.8, 1.0)), at((8.0, 1.4))]), 0.9),
     };
-    let ear = Shape::filled(
-        Paint::Near,
-        ellipse(at((-0.5, -0.6)), direction(&s.head), 1.7, 2.7),
-    );
-    vec![
-        Shape::filled(Paint::Near, outline(&HEAD)),
-        Shape::filled(Paint::NearArm, outline(&HAIR)),
-        ear,
-        eye,
-    ]
+    let ear = Shape::filled(Paint::Near, ellipse(at((-0.5, -0.6)), direction(&s.head), 1.7, 2.7));
+    vec![Shape::filled(Paint::Near, outline(&HEAD)), Shape::filled(Paint::NearArm, outline(&HAIR)), ear, eye]
 }
 
 fn direction(frame: &Frame) -> Point {
@@ -151,30 +128,14 @@ fn leg(leg: &Leg, paint: Paint) -> Vec<Shape> {
     let thigh = limb(
         hip,
         knee,
-        &[
-            (0.0, 8.2, 9.3),
-            (0.14, 8.6, 9.2),
-            (0.32, 8.5, 8.3),
-            (0.62, 7.3, 6.4),
-            (0.88, 5.9, 5.2),
-            (1.0, 5.5, 5.2),
-        ],
+        &[(0.0, 8.2, 9.3), (0.14, 8.6, 9.2), (0.32, 8.5, 8.3), (0.62, 7.3, 6.4), (0.88, 5.9, 5.2), (1.0, 5.5, 5.2)],
     );
     let shank = limb(
         knee,
         ankle,
-        &[
-            (0.0, 5.4, 5.2),
-            (0.12, 5.0, 5.6),
-            (0.32, 4.4, 6.8),
-            (0.55, 3.8, 5.6),
-            (0.85, 3.2, 3.5),
-            (1.0, 3.4, 3.5),
-        ],
+        &[(0.0, 5.4, 5.2), (0.12, 5.0, 5.6), (0.32, 4.4, 6.8), (0.55, 3.8, 5.6), (0.85, 3.2, 3.5), (1.0, 3.4, 3.5)],
     );
-    [thigh, shank, foot(leg)]
-        .map(|outline| Shape::filled(paint, outline))
-        .to_vec()
+    [thigh, shank, foot(leg)].map(|outline| Shape::filled(paint, outline)).to_vec()
 }
 
 /// The foot; the toes stay on the floor while the heel rises.
@@ -212,29 +173,9 @@ fn pressed(leg: &Leg) -> f64 {
 fn arm(arm: &Arm, paint: Paint) -> Vec<Shape> {
     let [shoulder, elbow, wrist] = [arm.shoulder, arm.elbow, arm.wrist].map(flat);
     // Downward: to the left is the front.
-    let upper = limb(
-        shoulder,
-        elbow,
-        &[
-            (0.0, 5.6, 5.8),
-            (0.25, 5.2, 5.2),
-            (0.6, 4.3, 4.3),
-            (1.0, 3.8, 3.9),
-        ],
-    );
-    let fore = limb(
-        elbow,
-        wrist,
-        &[
-            (0.0, 3.8, 3.8),
-            (0.25, 4.0, 3.9),
-            (0.65, 3.1, 3.0),
-            (1.0, 2.4, 2.4),
-        ],
-    );
-    let mut shapes = [upper, fore]
-        .map(|outline| Shape::filled(paint, outline))
-        .to_vec();
+    let upper = limb(shoulder, elbow, &[(0.0, 5.6, 5.8), (0.25, 5.2, 5.2), (0.6, 4.3, 4.3), (1.0, 3.8, 3.9)]);
+    let fore = limb(elbow, wrist, &[(0.0, 3.8, 3.8), (0.25, 4.0, 3.9), (0.65, 3.1, 3.0), (1.0, 2.4, 2.4)]);
+    let mut shapes = [upper, fore].map(|outline| Shape::filled(paint, outline)).to_vec();
     shapes.extend(hand(arm, paint));
     shapes
 }
@@ -244,13 +185,7 @@ fn hand(arm: &Arm, paint: Paint) -> [Shape; 2] {
     let palm = limb(
         at(0.0, 0.0),
         at(PALM * 1.85, 0.0),
-        &[
-            (0.0, 2.4, 2.4),
-            (0.25, 3.1, 3.0),
-            (0.5, 3.2, 3.1),
-            (0.8, 2.3, 2.3),
-            (1.0, 1.5, 1.5),
-        ],
+        &[(0.0, 2.4, 2.4), (0.25, 3.1, 3.0), (0.5, 3.2, 3.1), (0.8, 2.3, 2.3), (1.0, 1.5, 1.5)],
     );
     let thumb = taper(at(2.2, 1.4), at(7.6, 4.4), 1.5, 1.1);
     [Shape::filled(paint, palm), Shape::filled(paint, thumb)]

@@ -73,11 +73,7 @@ const NEAR: Side = Side {
     hip: [Joint::HipNear, Joint::HipOutNear],
     knee: Joint::KneeNear,
     ankle: Joint::AnkleNear,
-    shoulder: [
-        Joint::ShoulderNear,
-        Joint::ShoulderOutNear,
-        Joint::ShoulderTurnNear,
-    ],
+    shoulder: [Joint::ShoulderNear, Joint::ShoulderOutNear, Joint::ShoulderTurnNear],
     elbow: Joint::ElbowNear,
     wrist: Joint::WristNear,
 };
@@ -87,11 +83,7 @@ const FAR: Side = Side {
     hip: [Joint::HipFar, Joint::HipOutFar],
     knee: Joint::KneeFar,
     ankle: Joint::AnkleFar,
-    shoulder: [
-        Joint::ShoulderFar,
-        Joint::ShoulderOutFar,
-        Joint::ShoulderTurnFar,
-    ],
+    shoulder: [Joint::ShoulderFar, Joint::ShoulderOutFar, Joint::ShoulderTurnFar],
     elbow: Joint::ElbowFar,
     wrist: Joint::WristFar,
 };
@@ -99,22 +91,14 @@ const FAR: Side = Side {
 /// The body with its pelvis at the origin.
 pub(super) fn skeleton(angles: &Angles) -> Skeleton {
     let of = |joint| angles.of(joint);
-    let frame = Frame::UPRIGHT
-        .sideways(of(Joint::TrunkSide))
-        .forward(of(Joint::Trunk));
-    let spine = Spine {
-        pelvis: Vec3::default(),
-        frame,
-        back: of(Joint::Back),
-    };
+    let frame = Frame::UPRIGHT.sideways(of(Joint::TrunkSide)).forward(of(Joint::Trunk));
+    let spine = Spine { pelvis: Vec3::default(), frame, back: of(Joint::Back) };
     let (top, chest) = spine.at(SPINE);
     let neck = top - chest.front * NECK_BACK;
     // The lower neck takes half of the side bend, the head the rest.
     let half = of(Joint::NeckSide) / 2.0;
     let neck_frame = chest.sideways(half).forward(NECK_LEAN + of(Joint::Neck));
-    let head = neck_frame
-        .forward(of(Joint::Head) - NECK_LEAN)
-        .sideways(half);
+    let head = neck_frame.forward(of(Joint::Head) - NECK_LEAN).sideways(half);
     Skeleton {
         spine,
         neck,
@@ -130,17 +114,10 @@ pub(super) fn skeleton(angles: &Angles) -> Skeleton {
 fn arm(angles: &Angles, spine: &Spine, side: &Side) -> Arm {
     let (middle, chest) = spine.at(SHOULDER_AT);
     let out = chest.right * side.sign;
-    let (blades, shrug) = (
-        angles.of(Joint::Blades).to_radians(),
-        angles.of(Joint::Shrug).to_radians(),
-    );
+    let (blades, shrug) = (angles.of(Joint::Blades).to_radians(), angles.of(Joint::Shrug).to_radians());
     let shoulder = middle
         + out * (SHOULDER_HALF * blades.cos())
-        + chest.step(
-            -SHOULDER_HALF * blades.sin(),
-            SHOULDER_HALF * shrug.sin(),
-            0.0,
-        );
+        + chest.step(-SHOULDER_HALF * blades.sin(), SHOULDER_HALF * shrug.sin(), 0.0);
     let [flex, away, turn] = side.shoulder.map(|joint| angles.of(joint));
     let (down, front) = turned(-chest.up, chest.front, flex);
     let (down, out) = turned(down, out, away);
@@ -148,13 +125,7 @@ fn arm(angles: &Angles, spine: &Spine, side: &Side) -> Arm {
     let (fore, bent) = turned(down, front, angles.of(side.elbow));
     let (hand, thumb) = turned(fore, bent, angles.of(side.wrist));
     let elbow = shoulder + down * UPPER_ARM;
-    Arm {
-        shoulder,
-        elbow,
-        wrist: elbow + fore * FOREARM,
-        hand,
-        thumb,
-    }
+    Arm { shoulder, elbow, wrist: elbow + fore * FOREARM, hand, thumb }
 }
 
 fn leg(angles: &Angles, pelvis: Frame, side: &Side) -> Leg {
@@ -167,15 +138,7 @@ fn leg(angles: &Angles, pelvis: Frame, side: &Side) -> Leg {
     let shank_front = -behind;
     let (foot, instep) = turned(shank_front, -shank, angles.of(side.ankle));
     let knee = hip + down * THIGH;
-    Leg {
-        hip,
-        knee,
-        ankle: knee + shank * SHANK,
-        thigh_front,
-        shank_front,
-        foot,
-        instep,
-    }
+    Leg { hip, knee, ankle: knee + shank * SHANK, thigh_front, shank_front, foot, instep }
 }
 
 impl Spine {
@@ -208,9 +171,7 @@ impl Leg {
     /// Bends hip and knee so that the ankle comes to `ankle`; the foot keeps its direction.
     pub fn reach(&mut self, ankle: Vec3) {
         let (knee, end) = reach(self.hip, ankle, (THIGH, SHANK), self.knee, self.thigh_front);
-        let square = |front: Vec3, from: Vec3, to: Vec3| {
-            front.square_to((to - from).unit_or(front)).unit_or(front)
-        };
+        let square = |front: Vec3, from: Vec3, to: Vec3| front.square_to((to - from).unit_or(front)).unit_or(front);
         self.thigh_front = square(self.thigh_front, self.hip, knee);
         self.shank_front = square(self.shank_front, knee, end);
         (self.knee, self.ankle) = (knee, end);
@@ -218,11 +179,7 @@ impl Leg {
 
     /// Lays the foot flat, pointing as before.
     pub fn flatten(&mut self) {
-        let up = Vec3 {
-            x: 0.0,
-            y: 1.0,
-            z: 0.0,
-        };
+        let up = Vec3 { x: 0.0, y: 1.0, z: 0.0 };
         self.foot = self.foot.square_to(up).unit_or(self.shank_front);
         self.instep = up;
     }
@@ -238,13 +195,7 @@ impl Arm {
     /// Bends shoulder and elbow so that the wrist comes to `wrist`; the hand keeps its direction.
     pub fn reach(&mut self, wrist: Vec3) {
         let down = self.elbow - self.shoulder;
-        (self.elbow, self.wrist) = reach(
-            self.shoulder,
-            wrist,
-            (UPPER_ARM, FOREARM),
-            self.elbow,
-            -self.thumb - down,
-        );
+        (self.elbow, self.wrist) = reach(self.shoulder, wrist, (UPPER_ARM, FOREARM), self.elbow, -self.thumb - down);
     }
 
     fn shift(&mut self, by: Vec3) {
@@ -272,19 +223,11 @@ impl Skeleton {
 /// the end, which is `target` or as near to it as the bones are long.
 fn reach(root: Vec3, target: Vec3, bones: (f64, f64), hint: Vec3, otherwise: Vec3) -> (Vec3, Vec3) {
     let way = target - root;
-    let distance = way.length().clamp(
-        (bones.0 - bones.1).abs() + 0.5,
-        (bones.0 + bones.1) * 0.9995,
-    );
+    let distance = way.length().clamp((bones.0 - bones.1).abs() + 0.5, (bones.0 + bones.1) * 0.9995);
     let direction = way.unit_or(-otherwise);
     let along = (bones.0 * bones.0 - bones.1 * bones.1 + distance * distance) / (2.0 * distance);
     let aside = (bones.0 * bones.0 - along * along).max(0.0).sqrt();
     // A straight limb has no side of its own: a little of `otherwise` decides.
-    let pole = ((hint - root) + otherwise.unit_or(direction) * 0.5)
-        .square_to(direction)
-        .unit_or(otherwise);
-    (
-        root + direction * along + pole * aside,
-        root + direction * distance,
-    )
+    let pole = ((hint - root) + otherwise.unit_or(direction) * 0.5).square_to(direction).unit_or(otherwise);
+    (root + direction * along + pole * aside, root + direction * distance)
 }

@@ -10,21 +10,9 @@ pub(super) struct Vec3 {
     pub z: f64,
 }
 
-pub(super) const UP: Vec3 = Vec3 {
-    x: 0.0,
-    y: 1.0,
-    z: 0.0,
-};
-pub(super) const FRONT: Vec3 = Vec3 {
-    x: 1.0,
-    y: 0.0,
-    z: 0.0,
-};
-pub(super) const RIGHT: Vec3 = Vec3 {
-    x: 0.0,
-    y: 0.0,
-    z: 1.0,
-};
+pub(super) const UP: Vec3 = Vec3 { x: 0.0, y: 1.0, z: 0.0 };
+pub(super) const FRONT: Vec3 = Vec3 { x: 1.0, y: 0.0, z: 0.0 };
+pub(super) const RIGHT: Vec3 = Vec3 { x: 0.0, y: 0.0, z: 1.0 };
 
 impl Vec3 {
     pub fn dot(self, other: Vec3) -> f64 {
@@ -38,20 +26,12 @@ impl Vec3 {
     /// This direction with length 1; `otherwise` if it has none.
     pub fn unit_or(self, otherwise: Vec3) -> Vec3 {
         let length = self.length();
-        if length < 1e-9 {
-            otherwise
-        } else {
-            self * (1.0 / length)
-        }
+        if length < 1e-9 { otherwise } else { self * (1.0 / length) }
     }
 
     /// The direction square to both.
     pub fn cross(self, o: Vec3) -> Vec3 {
-        Vec3 {
-            x: self.y * o.z - self.z * o.y,
-            y: self.z * o.x - self.x * o.z,
-            z: self.x * o.y - self.y * o.x,
-        }
+        Vec3 { x: self.y * o.z - self.z * o.y, y: self.z * o.x - self.x * o.z, z: self.x * o.y - self.y * o.x }
     }
 
     /// The part of this that is square to the unit direction `to`.
@@ -63,11 +43,7 @@ impl Vec3 {
 impl Add for Vec3 {
     type Output = Vec3;
     fn add(self, o: Vec3) -> Vec3 {
-        Vec3 {
-            x: self.x + o.x,
-            y: self.y + o.y,
-            z: self.z + o.z,
-        }
+        Vec3 { x: self.x + o.x, y: self.y + o.y, z: self.z + o.z }
     }
 }
 
@@ -88,11 +64,7 @@ impl Neg for Vec3 {
 impl Mul<f64> for Vec3 {
     type Output = Vec3;
     fn mul(self, k: f64) -> Vec3 {
-        Vec3 {
-            x: self.x * k,
-            y: self.y * k,
-            z: self.z * k,
-        }
+        Vec3 { x: self.x * k, y: self.y * k, z: self.z * k }
     }
 }
 
@@ -111,30 +83,18 @@ pub(super) struct Frame {
 }
 
 impl Frame {
-    pub const UPRIGHT: Frame = Frame {
-        front: FRONT,
-        up: UP,
-        right: RIGHT,
-    };
+    pub const UPRIGHT: Frame = Frame { front: FRONT, up: UP, right: RIGHT };
 
     /// Bent forward by so many degrees.
     pub fn forward(self, degrees: f64) -> Frame {
         let (up, front) = turned(self.up, self.front, degrees);
-        Frame {
-            front,
-            up,
-            right: self.right,
-        }
+        Frame { front, up, right: self.right }
     }
 
     /// Bent to the right by so many degrees.
     pub fn sideways(self, degrees: f64) -> Frame {
         let (up, right) = turned(self.up, self.right, degrees);
-        Frame {
-            up,
-            right,
-            front: self.front,
-        }
+        Frame { up, right, front: self.front }
     }
 
     /// A step from the frame's place: so far to its front, up, right.

@@ -52,39 +52,21 @@ impl Stage {
     pub fn new(figure: &Figure, size: Size) -> Stage {
         let held = Held::new(figure);
         let around = Surroundings::new(figure, &held);
-        let mut stage = Stage {
-            figure: figure.clone(),
-            held,
-            around,
-            fit: Fit {
-                scale: 1.0,
-                left: 0.0,
-                top: 0.0,
-            },
-        };
+        let mut stage = Stage { figure: figure.clone(), held, around, fit: Fit { scale: 1.0, left: 0.0, top: 0.0 } };
         stage.fit = Fit::new(stage.extent(), size);
         stage
     }
 
     /// Width over height of everything that the figure ever covers: for choosing a size that leaves no room unused.
     pub fn aspect(figure: &Figure) -> f64 {
-        let stage = Stage::new(
-            figure,
-            Size {
-                width: 1.0,
-                height: 1.0,
-            },
-        );
+        let stage = Stage::new(figure, Size { width: 1.0, height: 1.0 });
         let Extent { low, high } = stage.extent();
         (high.x - low.x) / (high.y - low.y)
     }
 
     /// The figure at a phase.
     pub fn draw(&self, phase: f64) -> Vec<Shape> {
-        self.shapes(phase)
-            .iter()
-            .map(|shape| shape.map(self.fit.scale, |point| self.fit.place(point)))
-            .collect()
+        self.shapes(phase).iter().map(|shape| shape.map(self.fit.scale, |point| self.fit.place(point))).collect()
     }
 
     fn shapes(&self, phase: f64) -> Vec<Shape> {
@@ -92,11 +74,7 @@ impl Stage {
         let body = self.held.at(phase);
         let painted = match self.figure.view {
             View::Hand => {
-                return hand::picture(
-                    &self.figure,
-                    &self.held.angles(phase),
-                    &self.held.angles(0.0),
-                );
+                return hand::picture(&self.figure, &self.held.angles(phase), &self.held.angles(0.0));
             }
             View::Front => front::body(&body, eyes),
             View::Side => side::body(&body, eyes),
@@ -108,20 +86,9 @@ impl Stage {
     }
 
     fn extent(&self) -> Extent {
-        let mut extent = Extent {
-            low: Point {
-                x: f64::MAX,
-                y: f64::MAX,
-            },
-            high: Point {
-                x: f64::MIN,
-                y: f64::MIN,
-            },
-        };
+        let mut extent = Extent { low: Point { x: f64::MAX, y: f64::MAX }, high: Point { x: f64::MIN, y: f64::MIN } };
         for sample in 0..=SAMPLES {
-            self.shapes(f64::from(sample) / f64::from(SAMPLES))
-                .iter()
-                .for_each(|shape| extent.take_in(shape));
+            self.shapes(f64::from(sample) / f64::from(SAMPLES)).iter().for_each(|shape| extent.take_in(shape));
         }
         extent
     }
@@ -131,14 +98,8 @@ impl Extent {
     fn take_in(&mut self, shape: &Shape) {
         let half = shape.stroke.map_or(0.0, |stroke| stroke.width / 2.0);
         for point in shape.outline.iter().flat_map(|piece| piece.points()) {
-            self.low = Point {
-                x: self.low.x.min(point.x - half),
-                y: self.low.y.min(point.y - half),
-            };
-            self.high = Point {
-                x: self.high.x.max(point.x + half),
-                y: self.high.y.max(point.y + half),
-            };
+            self.low = Point { x: self.low.x.min(point.x - half), y: self.low.y.min(point.y - half) };
+            self.high = Point { x: self.high.x.max(point.x + half), y: self.high.y.max(point.y + half) };
         }
     }
 }
@@ -150,17 +111,10 @@ impl Fit {
         let scale = (size.width * room / wide).min(size.height * room / tall);
         // In the middle from left to right, standing on the lower edge.
         let top = size.height * (1.0 - MARGIN) + low.y * scale;
-        Fit {
-            scale,
-            left: (size.width - wide * scale) / 2.0 - low.x * scale,
-            top,
-        }
+        Fit { scale, left: (size.width - wide * scale) / 2.0 - low.x * scale, top }
     }
 
     fn place(&self, point: Point) -> Point {
-        Point {
-            x: self.left + point.x * self.scale,
-            y: self.top - point.y * self.scale,
-        }
+        Point { x: self.left + point.x * self.scale, y: self.top - point.y * self.scale }
     }
 }

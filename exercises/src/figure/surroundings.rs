@@ -27,29 +27,12 @@ pub(super) struct Scene<'a> {
 
 impl Surroundings {
     pub fn new(figure: &Figure, held: &Held) -> Surroundings {
-        let scene = Scene {
-            figure,
-            first: held.at(0.0),
-            last: held.at(1.0),
-        };
-        let mut behind: Vec<_> = figure
-            .furniture
-            .iter()
-            .flat_map(|&piece| scene.piece(piece))
-            .collect();
+        let scene = Scene { figure, first: held.at(0.0), last: held.at(1.0) };
+        let mut behind: Vec<_> = figure.furniture.iter().flat_map(|&piece| scene.piece(piece)).collect();
         behind.push(scene.floor(&behind));
         let mut before = scene.plumb();
-        before.extend(
-            figure
-                .arrows
-                .iter()
-                .flat_map(|arrow| arrow::arrow(scene.landmark(arrow.at), arrow, 1.0)),
-        );
-        Surroundings {
-            behind,
-            before,
-            marked: figure.plumb && figure.view == View::Side,
-        }
+        before.extend(figure.arrows.iter().flat_map(|arrow| arrow::arrow(scene.landmark(arrow.at), arrow, 1.0)));
+        Surroundings { behind, before, marked: figure.plumb && figure.view == View::Side }
     }
 
     /// What is painted before the body.
@@ -59,23 +42,12 @@ impl Surroundings {
 
     /// What is painted after the body; the marks that come to lie on the plumb line move with it.
     pub fn before(&self, body: &Skeleton) -> Vec<Shape> {
-        let marks = [body.ear, body.near_arm.shoulder, body.spine.pelvis].map(|place| Point {
-            x: place.x,
-            y: place.y,
-        });
+        let marks = [body.ear, body.near_arm.shoulder, body.spine.pelvis].map(|place| Point { x: place.x, y: place.y });
         let mut shapes = self.before.clone();
         if self.marked {
             let right = Point { x: 1.0, y: 0.0 };
-            shapes.extend(
-                marks
-                    .iter()
-                    .map(|&mark| Shape::filled(Paint::Ground, ellipse(mark, right, 2.0, 2.0))),
-            );
-            shapes.extend(
-                marks
-                    .iter()
-                    .map(|&mark| Shape::filled(Paint::Plumb, ellipse(mark, right, 1.4, 1.4))),
-            );
+            shapes.extend(marks.iter().map(|&mark| Shape::filled(Paint::Ground, ellipse(mark, right, 2.0, 2.0))));
+            shapes.extend(marks.iter().map(|&mark| Shape::filled(Paint::Plumb, ellipse(mark, right, 1.4, 1.4))));
         }
         shapes
     }
@@ -94,14 +66,9 @@ impl Scene<'_> {
         let xs = [&self.first, &self.last].into_iter().flat_map(|s| {
             let legs = [s.near_leg.ankle, s.far_leg.ankle, s.near_leg.knee];
             let arms = [&s.near_arm, &s.far_arm].map(|arm| arm.wrist + arm.hand * PALM);
-            legs.into_iter()
-                .chain(arms)
-                .chain([s.ear, s.spine.pelvis])
-                .map(|v| self.flat(v).x)
+            legs.into_iter().chain(arms).chain([s.ear, s.spine.pelvis]).map(|v| self.flat(v).x)
         });
-        xs.fold((f64::MAX, f64::MIN), |(low, high), x| {
-            (low.min(x), high.max(x))
-        })
+        xs.fold((f64::MAX, f64::MIN), |(low, high), x| (low.min(x), high.max(x)))
     }
 
     fn plumb(&self) -> Vec<Shape> {
@@ -111,28 +78,11 @@ impl Scene<'_> {
         let x = self.flat(self.last.ear).x;
         let top = self.first.ear.y.max(self.last.ear.y) + 26.0;
         let sits = self.figure.contacts.first() == Some(&Contact::Seat);
-        let end = if sits {
-            self.last.spine.pelvis.y - SEAT - 20.0
-        } else {
-            10.0 + surface(&self.figure.furniture)
-        };
-        let string = vec![
-            Piece::Move(Point { x, y: top }),
-            Piece::Line(Point { x, y: end }),
-        ];
-        let bob = [(0.0, 4.0), (2.4, -0.6), (0.0, -8.0), (-2.4, -0.6)].map(|(dx, dy)| Point {
-            x: x + dx,
-            y: end + dy,
-        });
+        let end = if sits { self.last.spine.pelvis.y - SEAT - 20.0 } else { 10.0 + surface(&self.figure.furniture) };
+        let string = vec![Piece::Move(Point { x, y: top }), Piece::Line(Point { x, y: end })];
+        let bob = [(0.0, 4.0), (2.4, -0.6), (0.0, -8.0), (-2.4, -0.6)].map(|(dx, dy)| Point { x: x + dx, y: end + dy });
         vec![
-            Shape {
-                paint: Paint::Plumb,
-                outline: string,
-                stroke: Some(Stroke {
-                    width: 1.1,
-                    dash: Some((0.1, 3.0)),
-                }),
-            },
+            Shape { paint: Paint::Plumb, outline: string, stroke: Some(Stroke { width: 1.1, dash: Some((0.1, 3.0)) }) },
             Shape::corners(Paint::Plumb, &bob),
         ]
     }

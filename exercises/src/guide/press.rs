@@ -103,6 +103,7 @@ impl Guide {
     pub(super) fn markable(&self) -> Option<(Part, u8)> {
         let Stage::Going { step, .. } = self.stage else { return None };
         let back = self.steps[..=step].iter().rev();
-        back.take(3).find_map(|step| if let What::Beat(repetition, _) = step.what { Some((step.part, repetition)) } else { None })
+        back.take(3)
+            .find_map(|step| if let What::Beat(repetition, _) = step.what { Some((step.part, repetition)) } else { None })
     }
 }

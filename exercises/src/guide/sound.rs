@@ -27,16 +27,8 @@ pub enum Sound {
 
 impl Sound {
     /// All of them.
-    pub const ALL: [Sound; 8] = [
-        Sound::CountIn,
-        Sound::Start,
-        Sound::Half,
-        Sound::Rest,
-        Sound::Ready,
-        Sound::End,
-        Sound::Up,
-        Sound::Down,
-    ];
+    pub const ALL: [Sound; 8] =
+        [Sound::CountIn, Sound::Start, Sound::Half, Sound::Rest, Sound::Ready, Sound::End, Sound::Up, Sound::Down];
 
     /// Its notes, in order; they do not overlap.
     pub fn notes(self) -> &'static [Note] {
@@ -45,12 +37,8 @@ impl Sound {
             Sound::Start => const { &[Note::level(0, 120, 523), Note::level(130, 260, 784)] },
             Sound::Half => const { &[Note::level(0, 70, 659), Note::level(140, 70, 659)] },
             Sound::Rest => const { &[Note::level(0, 120, 659), Note::level(130, 300, 440)] },
-            Sound::Ready => const {
-                &[Note::level(0, 110, 659), Note::level(120, 110, 523), Note::level(240, 240, 784)]
-            },
-            Sound::End => const {
-                &[Note::level(0, 140, 784), Note::level(150, 140, 587), Note::level(300, 480, 392)]
-            },
+            Sound::Ready => const { &[Note::level(0, 110, 659), Note::level(120, 110, 523), Note::level(240, 240, 784)] },
+            Sound::End => const { &[Note::level(0, 140, 784), Note::level(150, 140, 587), Note::level(300, 480, 392)] },
             Sound::Up => const { &[Note::glide(0, 320, 349, 587)] },
             Sound::Down => const { &[Note::glide(0, 320, 587, 349)] },
         }

@@ -92,15 +92,8 @@ pub fn put_beside(own: &Own, norms: &Norms) -> Comparison {
     if !(own.seconds.is_finite() && own.seconds >= 0.0) {
         return Comparison::Not(vec![WhyNot::NotATime]);
     }
-    if let Some(row) = norms
-        .shown()
-        .find(|row| obstacles(own, &row.conditions).is_empty())
-    {
-        let beside = Beside {
-            own_s: own.seconds,
-            row: row.clone(),
-            caveats: caveats(own, row),
-        };
+    if let Some(row) = norms.shown().find(|row| obstacles(own, &row.conditions).is_empty()) {
+        let beside = Beside { own_s: own.seconds, row: row.clone(), caveats: caveats(own, row) };
         return Comparison::Beside(Box::new(beside));
     }
     Comparison::Not(why_not(own, norms))
@@ -110,23 +103,14 @@ fn why_not(own: &Own, norms: &Norms) -> Vec<WhyNot> {
     if own.surface != Surface::Firm {
         return vec![WhyNot::SoftSurface];
     }
-    if norms
-        .unchecked()
-        .any(|conditions| obstacles(own, conditions).is_empty())
-    {
+    if norms.unchecked().any(|conditions| obstacles(own, conditions).is_empty()) {
         return vec![WhyNot::OnlyUnchecked];
     }
-    let nearest = norms
-        .shown()
-        .map(|row| obstacles(own, &row.conditions))
-        .min_by_key(|found| {
-            // A row for other ages or eyes is further away than any other difference makes it.
-            let about_whom = [Condition::Age, Condition::Eyes].map(WhyNot::Differs);
-            (
-                found.iter().filter(|one| about_whom.contains(one)).count(),
-                found.len(),
-            )
-        });
+    let nearest = norms.shown().map(|row| obstacles(own, &row.conditions)).min_by_key(|found| {
+        // A row for other ages or eyes is further away than any other difference makes it.
+        let about_whom = [Condition::Age, Condition::Eyes].map(WhyNot::Differs);
+        (found.iter().filter(|one| about_whom.contains(one)).count(), found.len())
+    });
     nearest.unwrap_or_else(|| vec![WhyNot::NoRow])
 }
 
@@ -134,35 +118,18 @@ fn why_not(own: &Own, norms: &Norms) -> Vec<WhyNot> {
 fn obstacles(own: &Own, row: &Conditions) -> Vec<WhyNot> {
     let own_ages = own.age.map(Ages::from);
     let all = [
-        obstacle(Condition::Age, own_ages, row.ages, |own, row| {
-            row.hold(*own)
-        }),
+        obstacle(Condition::Age, own_ages, row.ages, |own, row| row.hold(*own)),
         obstacle(Condition::Eyes, Some(own.eyes), row.eyes, Eyes::eq),
-        obstacle(
-            Condition::Surface,
-            Some(own.surface),
-            row.surface,
-            Surface::eq,
-        ),
+        obstacle(Condition::Surface, Some(own.surface), row.surface, Surface::eq),
         obstacle(Condition::Feet, own.feet, row.feet, Feet::eq),
         obstacle(Condition::Arms, own.arms, row.arms, Arms::eq),
-        obstacle(
-            Condition::Statistic,
-            Some(own.statistic),
-            row.statistic,
-            Statistic::eq,
-        ),
+        obstacle(Condition::Statistic, Some(own.statistic), row.statistic, Statistic::eq),
         obstacle(Condition::Cap, Some(own.cap), row.cap, Cap::eq),
     ];
     all.into_iter().flatten().collect()
 }
 
-fn obstacle<T>(
-    condition: Condition,
-    own: Option<T>,
-    row: Option<T>,
-    same: impl Fn(&T, &T) -> bool,
-) -> Option<WhyNot> {
+fn obstacle<T>(condition: Condition, own: Option<T>, row: Option<T>, same: impl Fn(&T, &T) -> bool) -> Option<WhyNot> {
     match (own, row) {
         (_, None) => Some(WhyNot::NotStated(condition)),
         (None, Some(_)) => Some(WhyNot::NotKnown(condition)),
@@ -176,20 +143,11 @@ fn caveats(own: &Own, row: &NormRow) -> Vec<Caveat> {
         Cap::None => None,
     };
     let all = [
-        (
-            matches!(row.published, Published::Mean { .. }),
-            Caveat::SkewLiftsTheMean,
-        ),
-        (
-            cap.is_some_and(|cap| row.published.middle_s() >= 0.9 * cap),
-            Caveat::PublishedNearCap,
-        ),
+        (matches!(row.published, Published::Mean { .. }), Caveat::SkewLiftsTheMean),
+        (cap.is_some_and(|cap| row.published.middle_s() >= 0.9 * cap), Caveat::PublishedNearCap),
         (cap.is_some_and(|cap| own.seconds >= cap), Caveat::OwnAtCap),
     ];
-    all.into_iter()
-        .filter(|(applies, _)| *applies)
-        .map(|(_, caveat)| caveat)
-        .collect()
+    all.into_iter().filter(|(applies, _)| *applies).map(|(_, caveat)| caveat).collect()
 }
 
 #[cfg(test)]
@@ -212,10 +170,7 @@ mod tests {
 
     fn clinic(mean_s: f64) -> Norms {
         let conditions = Conditions {
-            ages: Some(Ages {
-                from: 60,
-                to: Some(69),
-            }),
+            ages: Some(Ages { from: 60, to: Some(69) }),
             eyes: Some(Eyes::Open),
             surface: Some(Surface::Firm),
             feet: Some(Feet::Bare),
@@ -224,17 +179,8 @@ mod tests {
             cap: Some(Cap::Seconds(30)),
         };
         let published = Published::Mean { mean_s, sd_s: None };
-        let rows = vec![ClinicRow {
-            conditions,
-            people: Some(40),
-            published,
-        }];
-        Norms::built_in()
-            .with(&ClinicTable {
-                source: "Own list".to_owned(),
-                rows,
-            })
-            .expect("sound")
+        let rows = vec![ClinicRow { conditions, people: Some(40), published }];
+        Norms::built_in().with(&ClinicTable { source: "Own list".to_owned(), rows }).expect("sound")
     }
 
     #[track_caller]
@@ -244,131 +190,48 @@ mod tests {
 
     #[test]
     fn a_clinics_row_that_applies_stands_beside() {
-        let Comparison::Beside(got) = put_beside(&own(), &clinic(21.0)) else {
-            panic!("it applies")
-        };
+        let Comparison::Beside(got) = put_beside(&own(), &clinic(21.0)) else { panic!("it applies") };
         assert_eq!((got.own_s, got.row.published.middle_s()), (18.0, 21.0));
         assert_eq!(got.caveats, vec![Caveat::SkewLiftsTheMean]);
-        let at_cap = Own {
-            seconds: 30.0,
-            ..own()
-        };
-        let Comparison::Beside(got) = put_beside(&at_cap, &clinic(29.0)) else {
-            panic!("it applies")
-        };
-        assert_eq!(
-            got.caveats,
-            vec![
-                Caveat::SkewLiftsTheMean,
-                Caveat::PublishedNearCap,
-                Caveat::OwnAtCap
-            ]
-        );
+        let at_cap = Own { seconds: 30.0, ..own() };
+        let Comparison::Beside(got) = put_beside(&at_cap, &clinic(29.0)) else { panic!("it applies") };
+        assert_eq!(got.caveats, vec![Caveat::SkewLiftsTheMean, Caveat::PublishedNearCap, Caveat::OwnAtCap]);
     }
 
     #[test]
     fn every_single_difference_keeps_a_row_away() {
         let norms = clinic(21.0);
         for (other, condition) in [
-            (
-                Own {
-                    feet: Some(Feet::Covered),
-                    ..own()
-                },
-                Condition::Feet,
-            ),
-            (
-                Own {
-                    arms: Some(Arms::OnHips),
-                    ..own()
-                },
-                Condition::Arms,
-            ),
-            (
-                Own {
-                    statistic: Statistic::MeanOf(3),
-                    ..own()
-                },
-                Condition::Statistic,
-            ),
-            (
-                Own {
-                    statistic: Statistic::BestOf(2),
-                    ..own()
-                },
-                Condition::Statistic,
-            ),
-            (
-                Own {
-                    cap: Cap::Seconds(60),
-                    ..own()
-                },
-                Condition::Cap,
-            ),
-            (
-                Own {
-                    cap: Cap::None,
-                    ..own()
-                },
-                Condition::Cap,
-            ),
+            (Own { feet: Some(Feet::Covered), ..own() }, Condition::Feet),
+            (Own { arms: Some(Arms::OnHips), ..own() }, Condition::Arms),
+            (Own { statistic: Statistic::MeanOf(3), ..own() }, Condition::Statistic),
+            (Own { statistic: Statistic::BestOf(2), ..own() }, Condition::Statistic),
+            (Own { cap: Cap::Seconds(60), ..own() }, Condition::Cap),
+            (Own { cap: Cap::None, ..own() }, Condition::Cap),
         ] {
             check(&other, &norms, &[WhyNot::Differs(condition)]);
         }
-        check(
-            &Own {
-                feet: None,
-                ..own()
-            },
-            &norms,
-            &[WhyNot::NotKnown(Condition::Feet)],
-        );
-        check(
-            &Own { age: None, ..own() },
-            &norms,
-            &[WhyNot::NotKnown(Condition::Age)],
-        );
-        check(
-            &Own {
-                age: Some(AgeBand::From18),
-                ..own()
-            },
-            &norms,
-            &[WhyNot::Differs(Condition::Age)],
-        );
+        check(&Own { feet: None, ..own() }, &norms, &[WhyNot::NotKnown(Condition::Feet)]);
+        check(&Own { age: None, ..own() }, &norms, &[WhyNot::NotKnown(Condition::Age)]);
+        check(&Own { age: Some(AgeBand::From18), ..own() }, &norms, &[WhyNot::Differs(Condition::Age)]);
     }
 
     #[test]
     fn soft_surfaces_have_no_norms() {
         for surface in [Surface::FoldedTowel, Surface::Cushion, Surface::Foam] {
-            check(
-                &Own { surface, ..own() },
-                &clinic(21.0),
-                &[WhyNot::SoftSurface],
-            );
+            check(&Own { surface, ..own() }, &clinic(21.0), &[WhyNot::SoftSurface]);
         }
     }
 
     #[test]
     fn a_recalled_row_that_would_apply_gives_neither_figure_nor_source() {
-        let as_recalled = Own {
-            cap: Cap::Seconds(45),
-            ..own()
-        };
+        let as_recalled = Own { cap: Cap::Seconds(45), ..own() };
         check(&as_recalled, &Norms::built_in(), &[WhyNot::OnlyUnchecked]);
         for eyes in [Eyes::Open, Eyes::Closed] {
             for statistic in [Statistic::BestOf(3), Statistic::MeanOf(3)] {
                 for age in AgeBand::ALL {
-                    let one = Own {
-                        eyes,
-                        statistic,
-                        age: Some(age),
-                        ..as_recalled
-                    };
-                    assert!(matches!(
-                        put_beside(&one, &Norms::built_in()),
-                        Comparison::Not(_)
-                    ));
+                    let one = Own { eyes, statistic, age: Some(age), ..as_recalled };
+                    assert!(matches!(put_beside(&one, &Norms::built_in()), Comparison::Not(_)));
                 }
             }
         }
@@ -379,23 +242,14 @@ mod tests {
         let Comparison::Not(reasons) = put_beside(&own(), &Norms::built_in()) else {
             panic!("no seen row states everything")
         };
-        assert!(
-            reasons
-                .iter()
-                .all(|reason| matches!(reason, WhyNot::NotStated(_))),
-            "{reasons:?}"
-        );
+        assert!(reasons.iter().all(|reason| matches!(reason, WhyNot::NotStated(_))), "{reasons:?}");
         assert!(reasons.contains(&WhyNot::NotStated(Condition::Arms)));
     }
 
     #[test]
     fn what_is_no_time_is_not_compared() {
         for seconds in [f64::NAN, f64::INFINITY, -1.0] {
-            check(
-                &Own { seconds, ..own() },
-                &clinic(21.0),
-                &[WhyNot::NotATime],
-            );
+            check(&Own { seconds, ..own() }, &clinic(21.0), &[WhyNot::NotATime]);
         }
     }
 }

@@ -15,7 +15,5 @@ mod row;
 mod table;
 
 pub use beside::{Beside, Caveat, Comparison, Own, WhyNot, put_beside};
-pub use row::{
-    Ages, Arms, Cap, Condition, Conditions, Evidence, Feet, NormRow, Published, Statistic,
-};
+pub use row::{Ages, Arms, Cap, Condition, Conditions, Evidence, Feet, NormRow, Published, Statistic};
 pub use table::{ClinicRow, ClinicTable, Norms, TableFault};

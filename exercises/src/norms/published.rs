@@ -6,13 +6,7 @@ use std::borrow::Cow;
 
 /// All rows, seen and recalled. Only [`Norms`](super::Norms) decides what is shown.
 pub(super) fn rows() -> Vec<NormRow> {
-    [
-        springer_2007(),
-        bohannon_1984(),
-        bohannon_2006(),
-        blodgett_2023(),
-    ]
-    .concat()
+    [springer_2007(), bohannon_1984(), bohannon_2006(), blodgett_2023()].concat()
 }
 
 const fn ages(from: u8, to: u8) -> Ages {
@@ -23,36 +17,12 @@ const fn ages(from: u8, to: u8) -> Ages {
 type SpringerRow = (Ages, u32, [(f64, f64); 4]);
 
 const SPRINGER: [SpringerRow; 6] = [
-    (
-        ages(18, 39),
-        98,
-        [(44.7, 3.1), (43.3, 5.1), (15.2, 13.3), (9.4, 9.4)],
-    ),
-    (
-        ages(40, 49),
-        98,
-        [(41.9, 9.9), (40.3, 10.8), (12.7, 12.9), (7.3, 7.0)],
-    ),
-    (
-        ages(50, 59),
-        98,
-        [(41.2, 10.2), (37.0, 12.6), (8.3, 8.4), (4.8, 4.8)],
-    ),
-    (
-        ages(60, 69),
-        101,
-        [(32.1, 16.2), (26.9, 16.6), (4.4, 5.1), (2.8, 2.2)],
-    ),
-    (
-        ages(70, 79),
-        96,
-        [(21.5, 17.3), (15.0, 13.9), (3.1, 4.5), (2.0, 1.6)],
-    ),
-    (
-        Ages { from: 80, to: None },
-        58,
-        [(9.4, 12.7), (6.2, 9.3), (1.9, 1.0), (1.3, 0.6)],
-    ),
+    (ages(18, 39), 98, [(44.7, 3.1), (43.3, 5.1), (15.2, 13.3), (9.4, 9.4)]),
+    (ages(40, 49), 98, [(41.9, 9.9), (40.3, 10.8), (12.7, 12.9), (7.3, 7.0)]),
+    (ages(50, 59), 98, [(41.2, 10.2), (37.0, 12.6), (8.3, 8.4), (4.8, 4.8)]),
+    (ages(60, 69), 101, [(32.1, 16.2), (26.9, 16.6), (4.4, 5.1), (2.8, 2.2)]),
+    (ages(70, 79), 96, [(21.5, 17.3), (15.0, 13.9), (3.1, 4.5), (2.0, 1.6)]),
+    (Ages { from: 80, to: None }, 58, [(9.4, 12.7), (6.2, 9.3), (1.9, 1.0), (1.3, 0.6)]),
 ];
 
 /// Springer et al. 2007, J Geriatr Phys Ther 30(1):8-15, 10.1519/00139143-200704000-00003: 549 healthy adults, barefoot on a
@@ -78,16 +48,10 @@ fn springer_2007() -> Vec<NormRow> {
             cap: Some(Cap::Seconds(45)),
         },
         people: Some(people),
-        published: Published::Mean {
-            mean_s,
-            sd_s: Some(sd_s),
-        },
+        published: Published::Mean { mean_s, sd_s: Some(sd_s) },
     };
     let of_ages = |(ages, people, cells): SpringerRow| {
-        columns
-            .into_iter()
-            .zip(cells)
-            .map(move |(column, cell)| row(ages, people, column, cell))
+        columns.into_iter().zip(cells).map(move |(column, cell)| row(ages, people, column, cell))
     };
     SPRINGER.into_iter().flat_map(of_ages).collect()
 }
@@ -118,19 +82,14 @@ fn bohannon_1984() -> Vec<NormRow> {
         people: None,
         published: Published::Mean { mean_s, sd_s: None },
     };
-    let both =
-        |(ages, open, closed)| [row(ages, Eyes::Open, open), row(ages, Eyes::Closed, closed)];
+    let both = |(ages, open, closed)| [row(ages, Eyes::Open, open), row(ages, Eyes::Closed, closed)];
     table.into_iter().flat_map(both).collect()
 }
 
 /// Bohannon 2006, Top Geriatr Rehabil 22(1):70-77: means over 22 studies, 3484 people, eyes open. The studies differ in
 /// floor, feet, arms, trials and cap, so nothing is stated for the whole.
 fn bohannon_2006() -> Vec<NormRow> {
-    let table = [
-        (ages(60, 69), 27.0),
-        (ages(70, 79), 17.2),
-        (ages(80, 99), 8.5),
-    ];
+    let table = [(ages(60, 69), 27.0), (ages(70, 79), 17.2), (ages(80, 99), 8.5)];
     let row = |(ages, mean_s)| NormRow {
         source: Cow::Borrowed("Bohannon 2006, Top Geriatr Rehabil 22(1):70-77"),
         evidence: Evidence::Seen,
@@ -198,11 +157,7 @@ mod tests {
 
     #[test]
     fn the_recalled_table_adds_up_to_its_study() {
-        let people: u32 = springer_2007()
-            .iter()
-            .step_by(4)
-            .filter_map(|row| row.people)
-            .sum();
+        let people: u32 = springer_2007().iter().step_by(4).filter_map(|row| row.people).sum();
         assert_eq!(people, 549);
         assert_eq!(springer_2007().len(), 24);
     }

@@ -188,20 +188,11 @@ mod tests {
 
     #[test]
     fn a_band_lies_in_a_range_or_it_does_not() {
-        let sixties = Ages {
-            from: 60,
-            to: Some(69),
-        };
+        let sixties = Ages { from: 60, to: Some(69) };
         assert!(sixties.hold(AgeBand::From60.into()) && sixties.hold(AgeBand::From65.into()));
         assert!(!sixties.hold(AgeBand::From70.into()) && !sixties.hold(AgeBand::From80.into()));
         assert!(Ages { from: 80, to: None }.hold(AgeBand::From80.into()));
-        assert!(
-            !Ages {
-                from: 80,
-                to: Some(99)
-            }
-            .hold(AgeBand::From80.into())
-        );
+        assert!(!Ages { from: 80, to: Some(99) }.hold(AgeBand::From80.into()));
     }
 
     #[test]

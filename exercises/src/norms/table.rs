@@ -60,9 +60,7 @@ pub struct Norms {
 impl Norms {
     /// Those that come with the program.
     pub fn built_in() -> Norms {
-        Norms {
-            rows: published::rows(),
-        }
+        Norms { rows: published::rows() }
     }
 
     /// With a clinic's table, whose rows go first.
@@ -73,11 +71,7 @@ impl Norms {
         if table.source.trim().is_empty() {
             return Err(TableFault::NoSource);
         }
-        table
-            .rows
-            .iter()
-            .enumerate()
-            .try_for_each(|(place, row)| check(place, row))?;
+        table.rows.iter().enumerate().try_for_each(|(place, row)| check(place, row))?;
         let entered = |row: &ClinicRow| NormRow {
             source: Cow::Owned(table.source.clone()),
             evidence: Evidence::Seen,
@@ -91,17 +85,12 @@ impl Norms {
 
     /// Rows that may be shown: those that were seen.
     pub fn shown(&self) -> impl Iterator<Item = &NormRow> {
-        self.rows
-            .iter()
-            .filter(|row| row.evidence == Evidence::Seen)
+        self.rows.iter().filter(|row| row.evidence == Evidence::Seen)
     }
 
     /// Conditions of rows that may not be shown; their figures do not leave this module.
     pub(super) fn unchecked(&self) -> impl Iterator<Item = &Conditions> {
-        self.rows
-            .iter()
-            .filter(|row| row.evidence == Evidence::Recalled)
-            .map(|row| &row.conditions)
+        self.rows.iter().filter(|row| row.evidence == Evidence::Recalled).map(|row| &row.conditions)
     }
 }
 
@@ -119,9 +108,7 @@ fn check(place: usize, row: &ClinicRow) -> Result<(), TableFault> {
         return Err(TableFault::AboveCap { row: place });
     }
     match row.conditions.ages {
-        Some(Ages { from, to: Some(to) }) if to < from => {
-            Err(TableFault::AgesReversed { row: place })
-        }
+        Some(Ages { from, to: Some(to) }) if to < from => Err(TableFault::AgesReversed { row: place }),
         _ => Ok(()),
     }
 }
@@ -147,30 +134,17 @@ mod tests {
     }
 
     fn with(source: &str, one: ClinicRow) -> Result<Norms, TableFault> {
-        Norms::built_in().with(&ClinicTable {
-            source: source.to_owned(),
-            rows: vec![one],
-        })
+        Norms::built_in().with(&ClinicTable { source: source.to_owned(), rows: vec![one] })
     }
 
-    const GROWN: Ages = Ages {
-        from: 18,
-        to: Some(99),
-    };
+    const GROWN: Ages = Ages { from: 18, to: Some(99) };
 
     #[test]
     fn a_recalled_row_is_never_shown() {
         let norms = Norms::built_in();
-        assert!(
-            norms.unchecked().count() >= 36,
-            "the recalled tables are there"
-        );
+        assert!(norms.unchecked().count() >= 36, "the recalled tables are there");
         assert!(norms.shown().all(|row| row.evidence == Evidence::Seen));
-        assert!(
-            norms
-                .shown()
-                .all(|row| !row.source.contains("Springer") && !row.source.contains("1984"))
-        );
+        assert!(norms.shown().all(|row| !row.source.contains("Springer") && !row.source.contains("1984")));
         assert_eq!(norms.shown().count(), 7);
     }
 
@@ -184,25 +158,10 @@ mod tests {
     #[test]
     fn a_table_that_is_not_sound_is_refused() {
         assert_eq!(with(" ", row(20.0, 30, GROWN)), Err(TableFault::NoSource));
-        assert_eq!(
-            with("x", row(f64::NAN, 30, GROWN)),
-            Err(TableFault::NotATime { row: 0 })
-        );
-        assert_eq!(
-            with("x", row(-1.0, 30, GROWN)),
-            Err(TableFault::NotATime { row: 0 })
-        );
-        assert_eq!(
-            with("x", row(31.0, 30, GROWN)),
-            Err(TableFault::AboveCap { row: 0 })
-        );
-        let reversed = Ages {
-            from: 70,
-            to: Some(60),
-        };
-        assert_eq!(
-            with("x", row(20.0, 30, reversed)),
-            Err(TableFault::AgesReversed { row: 0 })
-        );
+        assert_eq!(with("x", row(f64::NAN, 30, GROWN)), Err(TableFault::NotATime { row: 0 }));
+        assert_eq!(with("x", row(-1.0, 30, GROWN)), Err(TableFault::NotATime { row: 0 }));
+        assert_eq!(with("x", row(31.0, 30, GROWN)), Err(TableFault::AboveCap { row: 0 }));
+        let reversed = Ages { from: 70, to: Some(60) };
+        assert_eq!(with("x", row(20.0, 30, reversed)), Err(TableFault::AgesReversed { row: 0 }));
     }
 }

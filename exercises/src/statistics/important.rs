@@ -87,24 +87,15 @@ pub fn important_difference(
 ) -> Option<ImportantDifference> {
     let given = given.filter(|difference| difference.is_finite() && *difference >= 0.0);
     if let Some(difference) = given {
-        return Some(ImportantDifference {
-            difference,
-            basis: DifferenceBasis::Given,
-        });
+        return Some(ImportantDifference { difference, basis: DifferenceBasis::Given });
     }
     let averaged_days = END_DAYS.min(series.len() / 2);
     let shrink = libm::sqrt(averaged_days as f64);
     if series.len() >= OWN_SPREAD_MIN_DAYS {
-        let residuals: Vec<f64> = series
-            .iter()
-            .map(|one| one.value - line.at(one.day))
-            .collect();
+        let residuals: Vec<f64> = series.iter().map(|one| one.value - line.at(one.day)).collect();
         let sd = MAD_TO_SD * mad(&residuals)?;
         let basis = DifferenceBasis::OwnSpread { sd, averaged_days };
-        return Some(ImportantDifference {
-            difference: mdc95(sd) / shrink,
-            basis,
-        });
+        return Some(ImportantDifference { difference: mdc95(sd) / shrink, basis });
     }
     let applies = stance.is_some_and(|how| how.sixty_or_older && how.eyes_open && how.firm_floor);
     (applies && averaged_days > 0).then(|| ImportantDifference {
@@ -119,20 +110,10 @@ mod tests {
     use crate::statistics::vectors::{a, b, close};
     use crate::statistics::{DayValue, theil_sen};
 
-    const OLDER: StanceFallback = StanceFallback {
-        sixty_or_older: true,
-        eyes_open: true,
-        firm_floor: true,
-    };
+    const OLDER: StanceFallback = StanceFallback { sixty_or_older: true, eyes_open: true, firm_floor: true };
 
-    fn of(
-        series: &[DayValue],
-        given: Option<f64>,
-        stance: Option<StanceFallback>,
-    ) -> Option<ImportantDifference> {
-        let line = theil_sen(series, 0.95)
-            .expect("sound")
-            .expect("two days or more");
+    fn of(series: &[DayValue], given: Option<f64>, stance: Option<StanceFallback>) -> Option<ImportantDifference> {
+        let line = theil_sen(series, 0.95).expect("sound").expect("two days or more");
         important_difference(series, &line, given, stance)
     }
 
@@ -148,13 +129,7 @@ mod tests {
     #[test]
     fn given_goes_first() {
         let got = of(&b(), Some(2.0), Some(OLDER)).expect("given");
-        assert_eq!(
-            got,
-            ImportantDifference {
-                difference: 2.0,
-                basis: DifferenceBasis::Given
-            }
-        );
+        assert_eq!(got, ImportantDifference { difference: 2.0, basis: DifferenceBasis::Given });
         assert_eq!(of(&a(), Some(-1.0), None), None);
         assert_eq!(of(&a(), Some(f64::NAN), None), None);
     }
@@ -163,13 +138,7 @@ mod tests {
     fn eight_days_have_a_spread_of_their_own() {
         // Residuals of vector B from 6.25 - 0.5 x: -.25 .25 -.25 .25 -.25 .25 -.25 1.25; median 0, MAD .25.
         let got = of(&b(), None, Some(OLDER)).expect("eight days");
-        assert!(matches!(
-            got.basis,
-            DifferenceBasis::OwnSpread {
-                averaged_days: 4,
-                ..
-            }
-        ));
+        assert!(matches!(got.basis, DifferenceBasis::OwnSpread { averaged_days: 4, .. }));
         close(got.difference, 1.96 * SQRT_2 * 1.4826 * 0.25 / 2.0, 1e-12);
     }
 
@@ -179,18 +148,9 @@ mod tests {
         assert_eq!(got.basis, DifferenceBasis::OlderAdults { averaged_days: 3 });
         close(got.difference, 24.1 / libm::sqrt(3.0), 1e-12);
         for missing in [
-            StanceFallback {
-                sixty_or_older: false,
-                ..OLDER
-            },
-            StanceFallback {
-                eyes_open: false,
-                ..OLDER
-            },
-            StanceFallback {
-                firm_floor: false,
-                ..OLDER
-            },
+            StanceFallback { sixty_or_older: false, ..OLDER },
+            StanceFallback { eyes_open: false, ..OLDER },
+            StanceFallback { firm_floor: false, ..OLDER },
         ] {
             assert_eq!(of(&a(), None, Some(missing)), None);
         }
@@ -199,19 +159,8 @@ mod tests {
 
     #[test]
     fn a_week_is_the_most_that_is_averaged() {
-        let long: Vec<DayValue> = (0..40)
-            .map(|day| DayValue {
-                day,
-                value: f64::from(day % 5),
-            })
-            .collect();
+        let long: Vec<DayValue> = (0..40).map(|day| DayValue { day, value: f64::from(day % 5) }).collect();
         let got = of(&long, None, None).expect("forty days");
-        assert!(matches!(
-            got.basis,
-            DifferenceBasis::OwnSpread {
-                averaged_days: 7,
-                ..
-            }
-        ));
+        assert!(matches!(got.basis, DifferenceBasis::OwnSpread { averaged_days: 7, .. }));
     }
 }

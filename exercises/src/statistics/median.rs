@@ -44,11 +44,7 @@ pub fn percentile(values: &[f64], q: f64) -> Option<f64> {
 /// Lower quartile, median and upper quartile; `None` as for [`median`].
 pub fn quartiles(values: &[f64]) -> Option<Quartiles> {
     let sorted = sorted(values)?;
-    Some(Quartiles {
-        lower: of_sorted(&sorted, 0.25),
-        middle: middle_of_sorted(&sorted),
-        upper: of_sorted(&sorted, 0.75),
-    })
+    Some(Quartiles { lower: of_sorted(&sorted, 0.25), middle: middle_of_sorted(&sorted), upper: of_sorted(&sorted, 0.75) })
 }
 
 fn sorted(values: &[f64]) -> Option<Vec<f64>> {
@@ -63,11 +59,7 @@ fn sorted(values: &[f64]) -> Option<Vec<f64>> {
 /// The median of values that are already in order and not empty.
 pub(crate) fn middle_of_sorted(sorted: &[f64]) -> f64 {
     let half = sorted.len() / 2;
-    if sorted.len() % 2 == 1 {
-        sorted[half]
-    } else {
-        sorted[half - 1].midpoint(sorted[half])
-    }
+    if sorted.len() % 2 == 1 { sorted[half] } else { sorted[half - 1].midpoint(sorted[half]) }
 }
 
 fn of_sorted(sorted: &[f64], q: f64) -> f64 {
@@ -100,23 +92,9 @@ mod tests {
     #[test]
     fn quartiles_interpolate() {
         let cut = quartiles(&[1.0, 2.0, 3.0, 4.0]).expect("four values");
-        assert_eq!(
-            cut,
-            Quartiles {
-                lower: 1.75,
-                middle: 2.5,
-                upper: 3.25
-            }
-        );
+        assert_eq!(cut, Quartiles { lower: 1.75, middle: 2.5, upper: 3.25 });
         let single = quartiles(&[5.0]).expect("one value");
-        assert_eq!(
-            single,
-            Quartiles {
-                lower: 5.0,
-                middle: 5.0,
-                upper: 5.0
-            }
-        );
+        assert_eq!(single, Quartiles { lower: 5.0, middle: 5.0, upper: 5.0 });
     }
 
     #[test]

@@ -17,22 +17,16 @@ mod trend;
 mod wilson;
 
 pub use important::{
-    DifferenceBasis, FALLBACK_MDC95_S, ImportantDifference, OWN_SPREAD_MIN_DAYS, StanceFallback,
-    important_difference, mdc90, mdc95,
+    DifferenceBasis, FALLBACK_MDC95_S, ImportantDifference, OWN_SPREAD_MIN_DAYS, StanceFallback, important_difference,
+    mdc90, mdc95,
 };
 pub use kendall::{EXACT_MAX_N, MannKendall, mann_kendall, tau_b};
 pub use median::{MAD_TO_SD, Quartiles, mad, median, percentile, quartiles};
 pub use normal::{normal_quantile, normal_tail};
-pub use pain::{
-    PAIN_MIN_POINTS, PAIN_MIN_RATINGS, PAIN_MIN_SHARE_PERCENT, PainChange, PainVerdict, pain_change,
-};
-pub use symmetry::{
-    SYMMETRY_FLOOR_S, SYMMETRY_LINE_PERCENT, Symmetry, SymmetryInput, SymmetryVerdict, side_to_side,
-};
+pub use pain::{PAIN_MIN_POINTS, PAIN_MIN_RATINGS, PAIN_MIN_SHARE_PERCENT, PainChange, PainVerdict, pain_change};
+pub use symmetry::{SYMMETRY_FLOOR_S, SYMMETRY_LINE_PERCENT, Symmetry, SymmetryInput, SymmetryVerdict, side_to_side};
 pub use theil_sen::{TheilSen, theil_sen};
-pub use trend::{
-    AT_CAP_SHARE, TOO_FEW_DAYS, Trend, TrendContext, TrendFigures, Verdict, WhyTooFew, trend,
-};
+pub use trend::{AT_CAP_SHARE, TOO_FEW_DAYS, Trend, TrendContext, TrendFigures, Verdict, WhyTooFew, trend};
 pub use wilson::{Interval, design_effect, wilson, wilson_clustered};
 
 /// One day's one value: the day as a count of days from any fixed day, the value in the series' own unit.
@@ -96,24 +90,15 @@ pub(crate) mod vectors {
 
     pub fn series(days: &[i32], values: &[f64]) -> Vec<DayValue> {
         assert_eq!(days.len(), values.len());
-        days.iter()
-            .zip(values)
-            .map(|(&day, &value)| DayValue { day, value })
-            .collect()
+        days.iter().zip(values).map(|(&day, &value)| DayValue { day, value }).collect()
     }
 
     pub fn a() -> Vec<DayValue> {
-        series(
-            &[0, 2, 4, 7, 9, 11, 14],
-            &[8.2, 9.0, 7.5, 10.1, 11.4, 10.8, 12.9],
-        )
+        series(&[0, 2, 4, 7, 9, 11, 14], &[8.2, 9.0, 7.5, 10.1, 11.4, 10.8, 12.9])
     }
 
     pub fn b() -> Vec<DayValue> {
-        series(
-            &[0, 1, 2, 3, 4, 5, 6, 7],
-            &[6.0, 6.0, 5.0, 5.0, 4.0, 4.0, 3.0, 4.0],
-        )
+        series(&[0, 1, 2, 3, 4, 5, 6, 7], &[6.0, 6.0, 5.0, 5.0, 4.0, 4.0, 3.0, 4.0])
     }
 
     pub fn c() -> Vec<DayValue> {
@@ -125,19 +110,13 @@ pub(crate) mod vectors {
     }
 
     pub fn e() -> Vec<DayValue> {
-        series(
-            &[0, 1, 2, 3, 4, 5, 6],
-            &[31.0, 38.5, 45.0, 42.0, 45.0, 45.0, 45.0],
-        )
+        series(&[0, 1, 2, 3, 4, 5, 6], &[31.0, 38.5, 45.0, 42.0, 45.0, 45.0, 45.0])
     }
 
     /// Equal to the digits that the vector is printed with.
     #[track_caller]
     pub fn close(got: f64, printed: f64, half_unit: f64) {
-        assert!(
-            (got - printed).abs() <= half_unit,
-            "{got} is not {printed} within {half_unit}"
-        );
+        assert!((got - printed).abs() <= half_unit, "{got} is not {printed} within {half_unit}");
     }
 }
 
@@ -154,18 +133,9 @@ mod tests {
 
     #[test]
     fn what_cannot_be_used_says_why() {
-        assert_eq!(
-            in_order(&series(&[1, 2], &[1.0, f64::NAN])),
-            Err(SeriesFault::NotFinite { day: 2 })
-        );
-        assert_eq!(
-            in_order(&series(&[4, 1, 4], &[1.0, 2.0, 3.0])),
-            Err(SeriesFault::RepeatedDay { day: 4 })
-        );
+        assert_eq!(in_order(&series(&[1, 2], &[1.0, f64::NAN])), Err(SeriesFault::NotFinite { day: 2 }));
+        assert_eq!(in_order(&series(&[4, 1, 4], &[1.0, 2.0, 3.0])), Err(SeriesFault::RepeatedDay { day: 4 }));
         let long = vec![DayValue { day: 0, value: 0.0 }; MAX_DAYS + 1];
-        assert_eq!(
-            in_order(&long),
-            Err(SeriesFault::TooManyDays { days: MAX_DAYS + 1 })
-        );
+        assert_eq!(in_order(&long), Err(SeriesFault::TooManyDays { days: MAX_DAYS + 1 }));
     }
 }

@@ -16,11 +16,7 @@ pub fn normal_quantile(p: f64) -> Option<f64> {
         return None;
     }
     // Work with the smaller tail: 1 - p of a p near 1 is exact, the other way round loses digits.
-    if p > 0.5 {
-        Some(upper(1.0 - p))
-    } else {
-        Some(-upper(p))
-    }
+    if p > 0.5 { Some(upper(1.0 - p)) } else { Some(-upper(p)) }
 }
 
 /// z with P(Z > z) = `tail`, for a tail up to a half.
@@ -47,31 +43,15 @@ mod tests {
 
     #[test]
     fn the_usual_quantiles() {
-        close(
-            normal_quantile(0.975).expect("inside"),
-            1.959_963_984_540_054,
-            1e-14,
-        );
-        close(
-            normal_quantile(0.95).expect("inside"),
-            1.644_853_626_951_472_2,
-            1e-14,
-        );
-        close(
-            normal_quantile(0.025).expect("inside"),
-            -1.959_963_984_540_054,
-            1e-14,
-        );
+        close(normal_quantile(0.975).expect("inside"), 1.959_963_984_540_054, 1e-14);
+        close(normal_quantile(0.95).expect("inside"), 1.644_853_626_951_472_2, 1e-14);
+        close(normal_quantile(0.025).expect("inside"), -1.959_963_984_540_054, 1e-14);
         close(normal_quantile(0.5).expect("inside"), 0.0, 1e-15);
     }
 
     #[test]
     fn far_tails_hold_and_edges_are_refused() {
-        close(
-            normal_quantile(1e-300).expect("inside"),
-            -37.047_096_299_361_2,
-            1e-9,
-        );
+        close(normal_quantile(1e-300).expect("inside"), -37.047_096_299_361_2, 1e-9);
         for p in [0.0, 1.0, -0.1, 1.1, f64::NAN] {
             assert_eq!(normal_quantile(p), None);
         }

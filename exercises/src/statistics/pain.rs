@@ -46,25 +46,14 @@ pub struct PainChange {
 
 /// Compares ratings from 0 to 10: those of the first three days logged with those of now.
 pub fn pain_change(base: &[u8], now: &[u8]) -> PainChange {
-    let middle = |ratings: &[u8]| {
-        median(
-            &ratings
-                .iter()
-                .map(|&rating| f64::from(rating))
-                .collect::<Vec<_>>(),
-        )
-    };
+    let middle = |ratings: &[u8]| median(&ratings.iter().map(|&rating| f64::from(rating)).collect::<Vec<_>>());
     let (base_middle, now_middle) = (middle(base), middle(now));
     let enough = base.len() >= PAIN_MIN_RATINGS && now.len() >= PAIN_MIN_RATINGS;
     let verdict = match (base_middle, now_middle) {
         (Some(base), Some(now)) if enough => call(base, now),
         _ => PainVerdict::TooFewRatings,
     };
-    PainChange {
-        verdict,
-        base: base_middle,
-        now: now_middle,
-    }
+    PainChange { verdict, base: base_middle, now: now_middle }
 }
 
 fn call(base: f64, now: f64) -> PainVerdict {
@@ -90,10 +79,7 @@ mod tests {
     fn check(base: u8, now: u8, verdict: PainVerdict) {
         let got = pain_change(&[base; 3], &[now; 3]);
         assert_eq!(got.verdict, verdict, "{base} to {now}");
-        assert_eq!(
-            (got.base, got.now),
-            (Some(f64::from(base)), Some(f64::from(now)))
-        );
+        assert_eq!((got.base, got.now), (Some(f64::from(base)), Some(f64::from(now))));
     }
 
     #[test]
@@ -122,22 +108,13 @@ mod tests {
 
     #[test]
     fn one_rating_is_no_call() {
-        assert_eq!(
-            pain_change(&[6, 6], &[2, 2, 2]).verdict,
-            PainVerdict::TooFewRatings
-        );
-        assert_eq!(
-            pain_change(&[6, 6, 6], &[]).verdict,
-            PainVerdict::TooFewRatings
-        );
+        assert_eq!(pain_change(&[6, 6], &[2, 2, 2]).verdict, PainVerdict::TooFewRatings);
+        assert_eq!(pain_change(&[6, 6, 6], &[]).verdict, PainVerdict::TooFewRatings);
         assert_eq!(pain_change(&[], &[]).base, None);
     }
 
     #[test]
     fn one_bad_day_does_not_decide() {
-        assert_eq!(
-            pain_change(&[6, 6, 6], &[4, 4, 10]).verdict,
-            PainVerdict::Better
-        );
+        assert_eq!(pain_change(&[6, 6, 6], &[4, 4, 10]).verdict, PainVerdict::Better);
     }
 }

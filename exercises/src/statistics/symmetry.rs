@@ -61,20 +61,11 @@ pub struct Symmetry {
 
 /// Compares two sides.
 pub fn side_to_side(input: &SymmetryInput) -> Symmetry {
-    let SymmetryInput {
-        involved_s,
-        uninvolved_s,
-        cap_s,
-        detectable_s,
-    } = *input;
+    let SymmetryInput { involved_s, uninvolved_s, cap_s, detectable_s } = *input;
     let is_time = |time: f64| time.is_finite() && time >= 0.0;
     if !is_time(involved_s) || !is_time(uninvolved_s) {
         let verdict = SymmetryVerdict::NoTime;
-        return Symmetry {
-            verdict,
-            difference_s: None,
-            within_error: None,
-        };
+        return Symmetry { verdict, difference_s: None, within_error: None };
     }
     let capped = |time: f64| cap_s.is_some_and(|cap| time >= cap);
     let caps = (capped(involved_s), capped(uninvolved_s));
@@ -115,20 +106,13 @@ mod tests {
     use crate::statistics::vectors::close;
 
     fn compare(involved_s: f64, uninvolved_s: f64, cap_s: Option<f64>) -> Symmetry {
-        side_to_side(&SymmetryInput {
-            involved_s,
-            uninvolved_s,
-            cap_s,
-            detectable_s: Some(9.1),
-        })
+        side_to_side(&SymmetryInput { involved_s, uninvolved_s, cap_s, detectable_s: Some(9.1) })
     }
 
     #[test]
     fn a_plain_share() {
         let got = compare(12.4, 18.6, Some(45.0));
-        let SymmetryVerdict::Percent(percent) = got.verdict else {
-            panic!("{got:?}")
-        };
+        let SymmetryVerdict::Percent(percent) = got.verdict else { panic!("{got:?}") };
         close(percent, 66.67, 5e-3);
         assert_eq!(got.within_error, Some(true));
     }
@@ -136,9 +120,7 @@ mod tests {
     #[test]
     fn the_uninvolved_side_at_the_cap_bounds_from_above() {
         let got = compare(31.0, 45.0, Some(45.0));
-        let SymmetryVerdict::AtMost(percent) = got.verdict else {
-            panic!("{got:?}")
-        };
+        let SymmetryVerdict::AtMost(percent) = got.verdict else { panic!("{got:?}") };
         close(percent, 68.89, 5e-3);
         assert_eq!(got.within_error, Some(false));
         assert_eq!(compare(40.0, 45.0, Some(45.0)).within_error, None);
@@ -153,36 +135,21 @@ mod tests {
     #[test]
     fn both_at_the_cap_say_nothing() {
         let got = compare(45.0, 45.0, Some(45.0));
-        assert_eq!(
-            (got.verdict, got.within_error),
-            (SymmetryVerdict::NotInformative, None)
-        );
+        assert_eq!((got.verdict, got.within_error), (SymmetryVerdict::NotInformative, None));
     }
 
     #[test]
     fn too_short_to_divide_by() {
-        assert_eq!(
-            compare(3.0, 0.0, None).verdict,
-            SymmetryVerdict::NotComputed
-        );
-        assert_eq!(
-            compare(3.0, 4.9, None).verdict,
-            SymmetryVerdict::NotComputed
-        );
-        assert_eq!(
-            compare(3.0, 5.0, None).verdict,
-            SymmetryVerdict::Percent(60.0)
-        );
+        assert_eq!(compare(3.0, 0.0, None).verdict, SymmetryVerdict::NotComputed);
+        assert_eq!(compare(3.0, 4.9, None).verdict, SymmetryVerdict::NotComputed);
+        assert_eq!(compare(3.0, 5.0, None).verdict, SymmetryVerdict::Percent(60.0));
     }
 
     #[test]
     fn what_is_no_time_is_not_compared() {
         for (involved, uninvolved) in [(f64::NAN, 9.0), (9.0, f64::INFINITY), (-1.0, 9.0)] {
             let got = compare(involved, uninvolved, None);
-            assert_eq!(
-                (got.verdict, got.difference_s),
-                (SymmetryVerdict::NoTime, None)
-            );
+            assert_eq!((got.verdict, got.difference_s), (SymmetryVerdict::NoTime, None));
         }
     }
 }

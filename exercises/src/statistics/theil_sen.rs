@@ -53,12 +53,7 @@ pub fn theil_sen(series: &[DayValue], confidence: f64) -> Result<Option<TheilSen
     let slope = middle_of_sorted(&slopes);
     let intercept = separate_intercept(&series, slope);
     let limits = sen_limits(&slopes, z * libm::sqrt(variance));
-    let line = TheilSen {
-        slope,
-        limits,
-        intercept,
-        pairs: slopes.len(),
-    };
+    let line = TheilSen { slope, limits, intercept, pairs: slopes.len() };
     Ok(intercept.is_finite().then_some(line))
 }
 
@@ -78,10 +73,7 @@ fn sen_limits(slopes: &[f64], reach: f64) -> Interval {
     let count = slopes.len() as f64;
     let low = (((count - reach) / 2.0).round_ties_even() - 1.0).max(0.0);
     let high = ((count + reach) / 2.0).round_ties_even().min(count - 1.0);
-    Interval {
-        low: slopes[low as usize],
-        high: slopes[high as usize],
-    }
+    Interval { low: slopes[low as usize], high: slopes[high as usize] }
 }
 
 fn separate_intercept(series: &[DayValue], slope: f64) -> f64 {
@@ -98,9 +90,7 @@ mod tests {
 
     #[track_caller]
     fn check(series: &[DayValue], slope: f64, low: f64, high: f64, intercept: f64, pairs: usize) {
-        let got = theil_sen(series, 0.95)
-            .expect("sound")
-            .expect("two days or more");
+        let got = theil_sen(series, 0.95).expect("sound").expect("two days or more");
         close(got.slope, slope, 5e-7);
         close(got.limits.low, low, 5e-7);
         close(got.limits.high, high, 5e-7);
@@ -127,15 +117,9 @@ mod tests {
     fn too_short_too_large_and_no_confidence() {
         assert_eq!(theil_sen(&[], 0.95), Ok(None));
         assert_eq!(theil_sen(&series(&[1], &[2.0]), 0.95), Ok(None));
-        assert_eq!(
-            theil_sen(&series(&[1, 2], &[-f64::MAX, f64::MAX]), 0.95),
-            Ok(None)
-        );
+        assert_eq!(theil_sen(&series(&[1, 2], &[-f64::MAX, f64::MAX]), 0.95), Ok(None));
         assert_eq!(theil_sen(&a(), 1.0), Ok(None));
-        assert_eq!(
-            theil_sen(&series(&[1, 2], &[2.0, f64::NAN]), 0.95),
-            Err(SeriesFault::NotFinite { day: 2 })
-        );
+        assert_eq!(theil_sen(&series(&[1, 2], &[2.0, f64::NAN]), 0.95), Err(SeriesFault::NotFinite { day: 2 }));
     }
 
     #[test]

@@ -10,8 +10,8 @@
 //! no claim rests on one p.
 
 use super::{
-    DayValue, ImportantDifference, MannKendall, SeriesFault, StanceFallback, TheilSen,
-    important_difference, in_order, mann_kendall, theil_sen,
+    DayValue, ImportantDifference, MannKendall, SeriesFault, StanceFallback, TheilSen, important_difference, in_order,
+    mann_kendall, theil_sen,
 };
 
 /// Below this many days the data are too few.
@@ -101,16 +101,8 @@ pub struct Trend {
 /// [`SeriesFault`] where the series cannot be used.
 pub fn trend(series: &[DayValue], context: &TrendContext) -> Result<Trend, SeriesFault> {
     let series = in_order(series)?;
-    let at_cap = context.cap.map_or(0, |cap| {
-        series.iter().filter(|one| one.value >= cap).count()
-    });
-    let plain = |verdict, too_few| Trend {
-        verdict,
-        days: series.len(),
-        at_cap,
-        too_few,
-        figures: None,
-    };
+    let at_cap = context.cap.map_or(0, |cap| series.iter().filter(|one| one.value >= cap).count());
+    let plain = |verdict, too_few| Trend { verdict, days: series.len(), at_cap, too_few, figures: None };
     if series.len() < TOO_FEW_DAYS {
         return Ok(plain(Verdict::TooFewData, Some(WhyTooFew::Days)));
     }
@@ -118,18 +110,12 @@ pub fn trend(series: &[DayValue], context: &TrendContext) -> Result<Trend, Serie
         return Ok(plain(Verdict::AtTheCap, None));
     }
     Ok(match figures(&series, context)? {
-        Some(figures) => Trend {
-            figures: Some(figures),
-            ..plain(word(&figures), None)
-        },
+        Some(figures) => Trend { figures: Some(figures), ..plain(word(&figures), None) },
         None => plain(Verdict::TooFewData, Some(WhyTooFew::ImportantDifference)),
     })
 }
 
-fn figures(
-    series: &[DayValue],
-    context: &TrendContext,
-) -> Result<Option<TrendFigures>, SeriesFault> {
+fn figures(series: &[DayValue], context: &TrendContext) -> Result<Option<TrendFigures>, SeriesFault> {
     let Some(line) = theil_sen(series, CONFIDENCE)? else {
         return Ok(None);
     };
@@ -142,13 +128,7 @@ fn figures(
         _ => 0,
     };
     let change = line.slope * f64::from(span_days);
-    Ok(Some(TrendFigures {
-        span_days,
-        change,
-        line,
-        test: mann_kendall(series)?,
-        important,
-    }))
+    Ok(Some(TrendFigures { span_days, change, line, test: mann_kendall(series)?, important }))
 }
 
 fn word(figures: &TrendFigures) -> Verdict {
@@ -167,10 +147,7 @@ mod tests {
     use crate::statistics::vectors::{a, b, c, d, e, series};
 
     fn given(difference: f64) -> TrendContext {
-        TrendContext {
-            given_difference: Some(difference),
-            ..TrendContext::default()
-        }
+        TrendContext { given_difference: Some(difference), ..TrendContext::default() }
     }
 
     #[track_caller]
@@ -214,10 +191,7 @@ mod tests {
 
     #[test]
     fn four_of_seven_at_the_cap() {
-        let context = TrendContext {
-            cap: Some(45.0),
-            ..given(1.0)
-        };
+        let context = TrendContext { cap: Some(45.0), ..given(1.0) };
         let got = check(&e(), &context, Verdict::AtTheCap);
         assert_eq!((got.at_cap, got.figures), (4, None));
     }
@@ -226,10 +200,7 @@ mod tests {
     fn thirty_percent_at_the_cap_is_enough_and_less_is_not() {
         let days: Vec<i32> = (0..10).collect();
         let mut values = [31.0, 33.0, 35.0, 36.0, 38.0, 40.0, 42.0, 45.0, 45.0, 45.0];
-        let context = TrendContext {
-            cap: Some(45.0),
-            ..given(1.0)
-        };
+        let context = TrendContext { cap: Some(45.0), ..given(1.0) };
         check(&series(&days, &values), &context, Verdict::AtTheCap);
         values[7] = 44.0;
         check(&series(&days, &values), &context, Verdict::Rising);
@@ -243,33 +214,17 @@ mod tests {
 
     #[test]
     fn older_adults_have_a_published_yardstick() {
-        let stance = Some(StanceFallback {
-            sixty_or_older: true,
-            eyes_open: true,
-            firm_floor: true,
-        });
-        let context = TrendContext {
-            stance,
-            ..TrendContext::default()
-        };
+        let stance = Some(StanceFallback { sixty_or_older: true, eyes_open: true, firm_floor: true });
+        let context = TrendContext { stance, ..TrendContext::default() };
         // 24.1/sqrt 3 is 13.9 s; the series rises by 4.7 s.
         check(&a(), &context, Verdict::NoClearChange);
-        let steep: Vec<DayValue> = a()
-            .iter()
-            .map(|one| DayValue {
-                value: one.value * 4.0,
-                ..*one
-            })
-            .collect();
+        let steep: Vec<DayValue> = a().iter().map(|one| DayValue { value: one.value * 4.0, ..*one }).collect();
         check(&steep, &context, Verdict::Rising);
     }
 
     #[test]
     fn a_fault_of_the_series_is_no_verdict() {
         let twice = series(&[1, 1], &[1.0, 2.0]);
-        assert_eq!(
-            trend(&twice, &TrendContext::default()),
-            Err(SeriesFault::RepeatedDay { day: 1 })
-        );
+        assert_eq!(trend(&twice, &TrendContext::default()), Err(SeriesFault::RepeatedDay { day: 1 }));
     }
 }

@@ -26,13 +26,7 @@ pub fn wilson(done: u32, planned: u32, confidence: f64) -> Option<Interval> {
 
 /// As [`wilson`], for counts in clusters of `per_cluster` (doses a day) whose members correlate by `rho` (0 to 1).
 /// Wider than the plain limits. `None` also for a cluster below 1 or a rho outside 0 to 1.
-pub fn wilson_clustered(
-    done: u32,
-    planned: u32,
-    confidence: f64,
-    per_cluster: f64,
-    rho: f64,
-) -> Option<Interval> {
+pub fn wilson_clustered(done: u32, planned: u32, confidence: f64, per_cluster: f64, rho: f64) -> Option<Interval> {
     let effect = design_effect(per_cluster, rho)?;
     limits(done, planned, f64::from(planned) / effect, confidence)
 }
@@ -53,16 +47,8 @@ fn limits(done: u32, planned: u32, n: f64, confidence: f64) -> Option<Interval> 
     let centre = (p + z2n / 2.0) / (1.0 + z2n);
     let half = z * libm::sqrt(p * (1.0 - p) / n + z2n / (4.0 * n)) / (1.0 + z2n);
     // None and all are exact ends; rounding must not leave a lower limit of 1e-17.
-    let low = if done == 0 {
-        0.0
-    } else {
-        (centre - half).max(0.0)
-    };
-    let high = if done == planned {
-        1.0
-    } else {
-        (centre + half).min(1.0)
-    };
+    let low = if done == 0 { 0.0 } else { (centre - half).max(0.0) };
+    let high = if done == planned { 1.0 } else { (centre + half).min(1.0) };
     Some(Interval { low, high })
 }
 
@@ -99,15 +85,8 @@ mod tests {
     fn doses_of_one_day_are_alike() {
         close(design_effect(7.0, 0.2).expect("sound"), 2.2, 1e-12);
         close(140.0 / 2.2, 63.636364, 5e-7);
-        check(
-            wilson_clustered(84, 140, 0.95, 7.0, 0.2),
-            0.477280,
-            0.711335,
-        );
-        assert_eq!(
-            wilson_clustered(84, 140, 0.95, 7.0, 0.0),
-            wilson(84, 140, 0.95)
-        );
+        check(wilson_clustered(84, 140, 0.95, 7.0, 0.2), 0.477280, 0.711335);
+        assert_eq!(wilson_clustered(84, 140, 0.95, 7.0, 0.0), wilson(84, 140, 0.95));
     }
 
     #[test]

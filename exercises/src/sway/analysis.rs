@@ -7,9 +7,7 @@ use super::{
     grid::{Grid, resample},
     hold::{EndedBy, Hold, apply_answers, hold},
     measures::{Measures, measure, narrowest_rms},
-    parameters::{
-        COARSE_RMS_MIN, MAX_RECORD_S, MAX_SAMPLES, MIN_WINDOW_S, TILT_FAIL_DEG, TILT_WARN_DEG,
-    },
+    parameters::{COARSE_RMS_MIN, MAX_RECORD_S, MAX_SAMPLES, MIN_WINDOW_S, TILT_FAIL_DEG, TILT_WARN_DEG},
     quality::{Quality, tilt_change_deg},
     sample::{Marks, Sample},
     source::Source,
@@ -77,16 +75,10 @@ struct Record {
 /// hold by the marks wherever they are sound. Samples are already in the sign of [`Sample::a`].
 pub fn analyse(samples: &[Sample], marks: &Marks, source: &Source) -> Analysis {
     let (record, mut reasons) = received(samples, marks, source);
-    let mut quality = record
-        .as_ref()
-        .map_or(Quality::unseen(), |of| Quality::of(&of.clean, &of.grid));
-    let detection = record
-        .as_ref()
-        .and_then(|record| touch_downs(record, &quality, marks, source));
+    let mut quality = record.as_ref().map_or(Quality::unseen(), |of| Quality::of(&of.clean, &of.grid));
+    let detection = record.as_ref().and_then(|record| touch_downs(record, &quality, marks, source));
     let clean = record.as_ref().map(|record| &record.clean);
-    let hold = marks
-        .sound()
-        .then(|| hold(detection.as_ref(), &marks.taps_in_order(), marks, clean));
+    let hold = marks.sound().then(|| hold(detection.as_ref(), &marks.taps_in_order(), marks, clean));
     let end = hold.as_ref().map(|hold| marks.t_on_s + hold.seconds);
     let mut flags = quality.flags(source);
     let mut found = (None, None);
@@ -94,10 +86,7 @@ pub fn analyse(samples: &[Sample], marks: &Marks, source: &Source) -> Analysis {
         reasons.extend(quality.reasons());
         let stretch = end.and_then(|end| window(&record.grid, marks.t_on_s, end));
         quality.tilt_change_deg = stretch.map(|stretch| tilt_change_deg(&record.grid, &stretch));
-        found = (
-            stretch,
-            figures(&record.grid, stretch, &quality, &mut flags, &mut reasons),
-        );
+        found = (stretch, figures(&record.grid, stretch, &quality, &mut flags, &mut reasons));
     }
     flags.extend(hold.as_ref().and_then(flag_of_end));
     let (window, measures) = found;
@@ -118,11 +107,7 @@ fn received(samples: &[Sample], marks: &Marks, source: &Source) -> (Option<Recor
     let marks = (!marks.sound()).then_some(Reason::MarksInvalid);
     let fault = source.fault.map(Reason::from);
     // A missing sensor can be told by the source and found in the record: once is enough.
-    let found = record
-        .as_ref()
-        .err()
-        .copied()
-        .filter(|found| fault != Some(*found));
+    let found = record.as_ref().err().copied().filter(|found| fault != Some(*found));
     let reasons = [fault, marks, found].into_iter().flatten().collect();
     (record.ok(), reasons)
 }
@@ -142,12 +127,7 @@ fn record(samples: &[Sample], source: &Source) -> Result<Record, Reason> {
     Ok(Record { clean, grid })
 }
 
-fn touch_downs(
-    record: &Record,
-    quality: &Quality,
-    marks: &Marks,
-    source: &Source,
-) -> Option<Detection> {
+fn touch_downs(record: &Record, quality: &Quality, marks: &Marks, source: &Source) -> Option<Detection> {
     let may = marks.sound() && quality.fast_enough_to_detect() && source.set_up.sensor_proposes();
     let mut found = if may {
         detect(&record.grid, marks)?
@@ -198,11 +178,7 @@ fn figures(
 fn reported(measures: Option<Measures>, reasons: &[Reason], coarse: bool) -> Figures {
     match measures {
         Some(measures) if reasons.is_empty() => {
-            let kept = if coarse {
-                measures.from_coarse_steps()
-            } else {
-                measures
-            };
+            let kept = if coarse { measures.from_coarse_steps() } else { measures };
             Figures::Measured(Box::new(kept))
         }
         // A window has axes unless gravity has no direction, and then its implausibility is a reason already.

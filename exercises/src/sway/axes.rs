@@ -28,27 +28,16 @@ pub(crate) fn axes(mean: [f64; 3]) -> Option<Axes> {
     let forward = horizontal(SCREEN, up);
     let identified = norm(forward) >= AP_MIN_SIN;
     // A screen that lies flat has a top edge that does not.
-    let chosen = if identified {
-        forward
-    } else {
-        horizontal(TOP, up)
-    };
+    let chosen = if identified { forward } else { horizontal(TOP, up) };
     let ap = scaled(chosen, norm(chosen))?;
-    Some(Axes {
-        up,
-        ap,
-        ml: cross(up, ap),
-        identified,
-    })
+    Some(Axes { up, ap, ml: cross(up, ap), identified })
 }
 
 /// The component of each point along one axis.
 pub(crate) fn along(points: &[Vec<f64>; 3], axis: [f64; 3]) -> Vec<f64> {
     let [x, y, z] = points;
     let pairs = x.iter().zip(y).zip(z);
-    pairs
-        .map(|((x, y), z)| x * axis[0] + y * axis[1] + z * axis[2])
-        .collect()
+    pairs.map(|((x, y), z)| x * axis[0] + y * axis[1] + z * axis[2]).collect()
 }
 
 pub(crate) fn norm(v: [f64; 3]) -> f64 {
@@ -60,11 +49,7 @@ pub(crate) fn dot(a: [f64; 3], b: [f64; 3]) -> f64 {
 }
 
 pub(crate) fn cross(a: [f64; 3], b: [f64; 3]) -> [f64; 3] {
-    [
-        a[1] * b[2] - a[2] * b[1],
-        a[2] * b[0] - a[0] * b[2],
-        a[0] * b[1] - a[1] * b[0],
-    ]
+    [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]]
 }
 
 /// The angle between two vectors, degrees; exact near 0, where the arc cosine is not.
@@ -127,8 +112,6 @@ mod tests {
     #[test]
     fn angles() {
         assert!((angle_deg([1.0, 0.0, 0.0], [0.0, 2.0, 0.0]) - 90.0).abs() < 1e-12);
-        assert!(
-            (angle_deg([1.0, 0.0, 0.0], [1.0, 1e-9, 0.0]) - 1e-9_f64.to_degrees()).abs() < 1e-20
-        );
+        assert!((angle_deg([1.0, 0.0, 0.0], [1.0, 1e-9, 0.0]) - 1e-9_f64.to_degrees()).abs() < 1e-20);
     }
 }

@@ -18,19 +18,13 @@ pub(crate) fn clean(samples: &[Sample]) -> Clean {
             kept.push(*sample);
         }
     }
-    Clean {
-        dropped: samples.len() - kept.len(),
-        samples: kept,
-    }
+    Clean { dropped: samples.len() - kept.len(), samples: kept }
 }
 
 impl Clean {
     /// Times between neighbouring rows, s.
     pub(crate) fn intervals(&self) -> Vec<f64> {
-        self.samples
-            .windows(2)
-            .map(|pair| pair[1].t_s - pair[0].t_s)
-            .collect()
+        self.samples.windows(2).map(|pair| pair[1].t_s - pair[0].t_s).collect()
     }
 
     /// From the first to the last row, s; 0 without two rows.
@@ -47,10 +41,7 @@ mod tests {
     use super::*;
 
     fn at(t_s: f64, x: f64) -> Sample {
-        Sample {
-            t_s,
-            a: [x, 0.0, 0.0],
-        }
+        Sample { t_s, a: [x, 0.0, 0.0] }
     }
 
     #[test]

@@ -34,12 +34,7 @@ pub struct Comparable {
 impl Comparable {
     /// Of trials processed by this version.
     pub fn of(source: &Source) -> Comparable {
-        Comparable {
-            kind: source.kind,
-            set_up: source.set_up,
-            settle_s: SETTLE_S,
-            version: VERSION,
-        }
+        Comparable { kind: source.kind, set_up: source.set_up, settle_s: SETTLE_S, version: VERSION }
     }
 }
 
@@ -65,17 +60,11 @@ pub enum SessionChange {
 /// The pooled standard deviation within sessions; `None` below [`SPREAD_MIN_TRIALS`] trials, or where no session has two.
 pub fn within_sd(sessions: &[&[f64]]) -> Option<f64> {
     let trials: usize = sessions.iter().map(|session| session.len()).sum();
-    let free: usize = sessions
-        .iter()
-        .map(|session| session.len().saturating_sub(1))
-        .sum();
+    let free: usize = sessions.iter().map(|session| session.len().saturating_sub(1)).sum();
     if trials < SPREAD_MIN_TRIALS || free == 0 {
         return None;
     }
-    let squares: f64 = sessions
-        .iter()
-        .map(|session| squares_about_mean(session))
-        .sum();
+    let squares: f64 = sessions.iter().map(|session| squares_about_mean(session)).sum();
     Some(libm::sqrt(squares / free as f64)).filter(|sd| sd.is_finite())
 }
 
@@ -101,10 +90,7 @@ fn mean(values: &[f64]) -> f64 {
 
 fn squares_about_mean(session: &[f64]) -> f64 {
     let middle = mean(session);
-    session
-        .iter()
-        .map(|value| (value - middle) * (value - middle))
-        .sum()
+    session.iter().map(|value| (value - middle) * (value - middle)).sum()
 }
 
 #[cfg(test)]
@@ -134,10 +120,7 @@ mod tests {
 
     #[test]
     fn two_trials_are_too_few() {
-        assert_eq!(
-            session_change(&FIRST, &[0.1, 0.1], &[&FIRST]),
-            SessionChange::TooFewTrials
-        );
+        assert_eq!(session_change(&FIRST, &[0.1, 0.1], &[&FIRST]), SessionChange::TooFewTrials);
     }
 
     #[test]
@@ -150,14 +133,8 @@ mod tests {
     #[test]
     fn other_sources_and_set_ups_are_not_comparable() {
         let file = Source::file();
-        let web = Source {
-            kind: SourceKind::Web,
-            ..file
-        };
-        let pouch = Source {
-            set_up: SetUp::InPocket,
-            ..file
-        };
+        let web = Source { kind: SourceKind::Web, ..file };
+        let pouch = Source { set_up: SetUp::InPocket, ..file };
         assert_eq!(Comparable::of(&file), Comparable::of(&file));
         assert_ne!(Comparable::of(&file), Comparable::of(&web));
         assert_ne!(Comparable::of(&file), Comparable::of(&pouch));

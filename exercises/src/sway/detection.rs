@@ -17,10 +17,7 @@ use super::{
     detrend::gradient,
     filter::zero_phase_axes,
     grid::Grid,
-    parameters::{
-        FC_EVENT, IGNORE_START_S, REFRACTORY, SWING_HIGH, SWING_HIGH_SPREADS, SWING_LOW,
-        SWING_LOW_SPREADS,
-    },
+    parameters::{FC_EVENT, IGNORE_START_S, REFRACTORY, SWING_HIGH, SWING_HIGH_SPREADS, SWING_LOW, SWING_LOW_SPREADS},
     sample::{Answer, Marks},
 };
 use crate::statistics::{MAD_TO_SD, mad, median};
@@ -107,52 +104,29 @@ pub(crate) fn detect(grid: &Grid, marks: &Marks) -> Option<Detection> {
     let above = |spreads: f64| p2p_median + spreads * MAD_TO_SD * p2p_mad;
     let thr_lo = SWING_LOW.max(above(SWING_LOW_SPREADS));
     let thr_hi = SWING_HIGH.max(above(SWING_HIGH_SPREADS));
-    let evidence = Evidence::of(
-        grid,
-        &axes,
-        [along(&wide, axes.ml), along(&wide, axes.ap)],
-        &inside,
-    )?;
+    let evidence = Evidence::of(grid, &axes, [along(&wide, axes.ml), along(&wide, axes.ap)], &inside)?;
     let mut events: Vec<Event> = candidates(&swing, &inside, thr_lo)
         .into_iter()
         .map(|(k, at)| event(grid, &evidence, at, swing.size[k], thr_hi))
         .collect();
     events.sort_by(|one, other| one.t_s.total_cmp(&other.t_s));
-    Some(Detection {
-        events,
-        unmatched_taps_s: Vec::new(),
-        thr_lo,
-        thr_hi,
-        p2p_median,
-        p2p_mad,
-    })
+    Some(Detection { events, unmatched_taps_s: Vec::new(), thr_lo, thr_hi, p2p_median, p2p_mad })
 }
 
 /// Points of the trial, one second after its start or later, that are not inside a gap.
 fn inside(grid: &Grid, marks: &Marks) -> Vec<usize> {
     let points = grid.points(marks.t_on_s + IGNORE_START_S, marks.t_off_s);
-    points
-        .into_iter()
-        .flatten()
-        .filter(|&k| !grid.bad[k])
-        .collect()
+    points.into_iter().flatten().filter(|&k| !grid.bad[k]).collect()
 }
 
 /// Points above the threshold, largest swing first, each with the point of its event; one event a second.
 fn candidates(swing: &Swing, inside: &[usize], thr_lo: f64) -> Vec<(usize, usize)> {
-    let mut order: Vec<usize> = inside
-        .iter()
-        .copied()
-        .filter(|&k| swing.size[k] >= thr_lo)
-        .collect();
+    let mut order: Vec<usize> = inside.iter().copied().filter(|&k| swing.size[k] >= thr_lo).collect();
     order.sort_by(|&one, &other| swing.size[other].total_cmp(&swing.size[one]));
     let mut accepted: Vec<(usize, usize)> = Vec::new();
     for k in order {
         let at = swing.peak[k];
-        if accepted
-            .iter()
-            .all(|(_, other)| at.abs_diff(*other) >= REFRACTORY)
-        {
+        if accepted.iter().all(|(_, other)| at.abs_diff(*other) >= REFRACTORY) {
             accepted.push((k, at));
         }
     }
@@ -162,22 +136,9 @@ fn candidates(swing: &Swing, inside: &[usize], thr_lo: f64) -> Vec<(usize, usize
 fn event(grid: &Grid, evidence: &Evidence, at: usize, p2p: f64, thr_hi: f64) -> Event {
     let (pre, shift) = (evidence.pre(at), evidence.shift(at));
     let support = evidence::supports(pre, shift);
-    let class = if p2p >= thr_hi && support {
-        Class::Definite
-    } else {
-        Class::Possible
-    };
+    let class = if p2p >= thr_hi && support { Class::Definite } else { Class::Possible };
     let answer = Answer::NotAsked;
-    Event {
-        t_s: grid.time(at),
-        p2p,
-        pre,
-        shift,
-        support,
-        tap_s: None,
-        class,
-        answer,
-    }
+    Event { t_s: grid.time(at), p2p, pre, shift, support, tap_s: None, class, answer }
 }
 
 #[cfg(test)]
@@ -188,11 +149,7 @@ mod tests {
         let count = 2001;
         Grid {
             t_first: 0.0,
-            axes: [
-                vec![0.0; count],
-                (0..count).map(|k| 9.8 + up(k)).collect(),
-                (0..count).map(forward).collect(),
-            ],
+            axes: [vec![0.0; count], (0..count).map(|k| 9.8 + up(k)).collect(), (0..count).map(forward).collect()],
             bad: vec![false; count],
         }
     }
@@ -200,11 +157,7 @@ mod tests {
     fn knock_at(place: usize, size: f64) -> impl Fn(usize) -> f64 {
         move |k| {
             let after = k as f64 - place as f64;
-            if after < 0.0 {
-                0.0
-            } else {
-                size * libm::exp(-after / 8.0) * libm::sin(after * 0.45)
-            }
+            if after < 0.0 { 0.0 } else { size * libm::exp(-after / 8.0) * libm::sin(after * 0.45) }
         }
     }
 
@@ -215,10 +168,7 @@ mod tests {
     #[test]
     fn quiet_stance_has_no_events() {
         let got = found(&grid(|_| 0.0, |k| 0.1 * libm::sin(k as f64 / 30.0)));
-        assert_eq!(
-            (got.events.len(), got.thr_lo, got.thr_hi),
-            (0, SWING_LOW, SWING_HIGH)
-        );
+        assert_eq!((got.events.len(), got.thr_lo, got.thr_hi), (0, SWING_LOW, SWING_HIGH));
     }
 
     #[test]
@@ -246,18 +196,13 @@ mod tests {
     fn events_are_a_second_apart() {
         let two = |apart: usize| {
             let (one, other) = (knock_at(800, 2.0), knock_at(800 + apart, 1.9));
-            found(&grid(move |k| one(k) + other(k), |_| 0.0))
-                .events
-                .len()
+            found(&grid(move |k| one(k) + other(k), |_| 0.0)).events.len()
         };
         assert_eq!((two(60), two(140)), (1, 2));
     }
 
     #[test]
     fn no_point_inside_no_detection() {
-        assert_eq!(
-            detect(&grid(|_| 0.0, |_| 0.0), &Marks::between(50.0, 60.0)),
-            None
-        );
+        assert_eq!(detect(&grid(|_| 0.0, |_| 0.0), &Marks::between(50.0, 60.0)), None);
     }
 }

@@ -94,35 +94,16 @@ mod tests {
 
     #[track_caller]
     fn close(got: f64, want: f64, rel: f64) {
-        assert!(
-            (got - want).abs() <= rel * want.abs(),
-            "{got} is not {want}"
-        );
+        assert!((got - want).abs() <= rel * want.abs(), "{got} is not {want}");
     }
 
     #[test]
     fn the_coefficients_at_both_cut_offs() {
         for (fc, q, want) in [
-            (
-                3.5,
-                0,
-                [0.01002183723706608, -1.624445835763332, 0.6645331847115963],
-            ),
-            (
-                3.5,
-                1,
-                [0.011113838007977429, -1.8014489204269384, 0.845904272458848],
-            ),
-            (
-                10.0,
-                0,
-                [0.06188519529976448, -1.0485995763626117, 0.2961403575616695],
-            ),
-            (
-                10.0,
-                1,
-                [0.07795634051646255, -1.3209134308194264, 0.6327387928852765],
-            ),
+            (3.5, 0, [0.01002183723706608, -1.624445835763332, 0.6645331847115963]),
+            (3.5, 1, [0.011113838007977429, -1.8014489204269384, 0.845904272458848]),
+            (10.0, 0, [0.06188519529976448, -1.0485995763626117, 0.2961403575616695]),
+            (10.0, 1, [0.07795634051646255, -1.3209134308194264, 0.6327387928852765]),
         ] {
             let got = Biquad::low_pass(fc, SECTIONS_Q[q]);
             close(got.b0, want[0], 1e-13);
@@ -139,21 +120,14 @@ mod tests {
             close(value, 4.25, 1e-13);
         }
         let line: Vec<f64> = (0..900).map(|k| 3.0 + 0.01 * f64::from(k)).collect();
-        for (k, got) in zero_phase(3.5, &line)
-            .iter()
-            .enumerate()
-            .skip(400)
-            .take(100)
-        {
+        for (k, got) in zero_phase(3.5, &line).iter().enumerate().skip(400).take(100) {
             close(*got, line[k], 1e-9);
         }
     }
 
     #[test]
     fn half_the_amplitude_is_left_at_the_cut_off() {
-        let wave: Vec<f64> = (0..4000)
-            .map(|k| libm::sin(2.0 * PI * 3.5 * f64::from(k) / FS))
-            .collect();
+        let wave: Vec<f64> = (0..4000).map(|k| libm::sin(2.0 * PI * 3.5 * f64::from(k) / FS)).collect();
         let passed = zero_phase(3.5, &wave);
         let power = |signal: &[f64]| signal[1000..3000].iter().map(|x| x * x).sum::<f64>();
         close(libm::sqrt(power(&passed) / power(&wave)), 0.5, 1e-6);

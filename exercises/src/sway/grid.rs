@@ -51,11 +51,8 @@ impl Grid {
 pub(crate) fn resample(clean: &Clean) -> Option<Grid> {
     let first = clean.samples.first()?;
     let count = (clean.span_s() * FS + ROUNDING).floor() as usize + 1;
-    let mut grid = Grid {
-        t_first: first.t_s,
-        axes: [0, 1, 2].map(|_| Vec::with_capacity(count)),
-        bad: Vec::with_capacity(count),
-    };
+    let mut grid =
+        Grid { t_first: first.t_s, axes: [0, 1, 2].map(|_| Vec::with_capacity(count)), bad: Vec::with_capacity(count) };
     let mut row = 0;
     for k in 0..count {
         let t = grid.time(k);
@@ -91,13 +88,7 @@ mod tests {
     use crate::sway::sample::Sample;
 
     fn record(rows: &[(f64, f64)]) -> Clean {
-        let rows: Vec<Sample> = rows
-            .iter()
-            .map(|&(t_s, x)| Sample {
-                t_s,
-                a: [x, 2.0 * x, 1.0],
-            })
-            .collect();
+        let rows: Vec<Sample> = rows.iter().map(|&(t_s, x)| Sample { t_s, a: [x, 2.0 * x, 1.0] }).collect();
         clean(&rows)
     }
 
@@ -114,8 +105,7 @@ mod tests {
 
     #[test]
     fn points_strictly_inside_a_gap_are_bad() {
-        let grid =
-            resample(&record(&[(0.0, 0.0), (0.1, 0.0), (0.4, 3.0), (0.5, 3.0)])).expect("rows");
+        let grid = resample(&record(&[(0.0, 0.0), (0.1, 0.0), (0.4, 3.0), (0.5, 3.0)])).expect("rows");
         let bad: Vec<usize> = (0..grid.len()).filter(|&k| grid.bad[k]).collect();
         assert_eq!(bad.first(), Some(&11));
         assert!(bad.iter().all(|&k| k > 10 && k < 40));

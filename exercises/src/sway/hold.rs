@@ -75,9 +75,7 @@ impl Hold {
 /// Writes the answers onto their events.
 pub(crate) fn apply_answers(events: &mut [Event], answers: &[AnsweredAt]) {
     for event in events {
-        let about = answers
-            .iter()
-            .rfind(|one| (one.t_s - event.t_s).abs() <= ANSWER_REACH_S);
+        let about = answers.iter().rfind(|one| (one.t_s - event.t_s).abs() <= ANSWER_REACH_S);
         if let Some(about) = about {
             event.answer = about.answer;
         }
@@ -85,28 +83,13 @@ pub(crate) fn apply_answers(events: &mut [Event], answers: &[AnsweredAt]) {
 }
 
 /// The hold; `detection` has taps matched and answers applied. Without a detection only taps and answers end it.
-pub(crate) fn hold(
-    detection: Option<&Detection>,
-    taps_s: &[f64],
-    marks: &Marks,
-    clean: Option<&Clean>,
-) -> Hold {
+pub(crate) fn hold(detection: Option<&Detection>, taps_s: &[f64], marks: &Marks, clean: Option<&Clean>) -> Hold {
     let events: &[Event] = detection.map_or(&[], |found| &found.events);
     let lone_taps = detection.map_or(taps_s, |found| &found.unmatched_taps_s);
-    let ends = Ends {
-        events,
-        lone_taps,
-        marks,
-    };
+    let ends = Ends { events, lone_taps, marks };
     let (end, ended_by) = ends.first(|_| true);
-    let open: Vec<&Event> = events
-        .iter()
-        .filter(|event| open(event) && event.t_s <= end)
-        .collect();
-    let other = |end: (f64, EndedBy)| OtherHold {
-        seconds: end.0 - marks.t_on_s,
-        censored: end.1 == EndedBy::End,
-    };
+    let open: Vec<&Event> = events.iter().filter(|event| open(event) && event.t_s <= end).collect();
+    let other = |end: (f64, EndedBy)| OtherHold { seconds: end.0 - marks.t_on_s, censored: end.1 == EndedBy::End };
     let otherwise = match (ended_by, open.first()) {
         (EndedBy::SensorOnly, _) => Some(other(ends.first(|event| event.t_s != end))),
         (_, Some(possible)) => Some(other((possible.t_s, EndedBy::Answer))),
@@ -118,11 +101,7 @@ pub(crate) fn hold(
         gap: clean.is_some_and(|clean| gap_between(clean, marks.t_on_s, end)),
         ended_by,
         otherwise,
-        ask_s: open
-            .iter()
-            .filter(|event| event.answer == Answer::NotAsked)
-            .map(|event| event.t_s)
-            .collect(),
+        ask_s: open.iter().filter(|event| event.answer == Answer::NotAsked).map(|event| event.t_s).collect(),
     }
 }
 
@@ -141,41 +120,18 @@ struct Ends<'a> {
 impl Ends<'_> {
     /// The first end among the events that `counts` lets through, the lone taps, the answers and the planned end.
     fn first(&self, counts: impl Fn(&Event) -> bool) -> (f64, EndedBy) {
-        let by_event = self
-            .events
-            .iter()
-            .filter(|event| counts(event))
-            .filter_map(ended_by_event);
-        let by_tap = self
-            .lone_taps
-            .iter()
-            .map(|tap| (tap - TAP_DELAY_S, EndedBy::TapOnly));
+        let by_event = self.events.iter().filter(|event| counts(event)).filter_map(ended_by_event);
+        let by_tap = self.lone_taps.iter().map(|tap| (tap - TAP_DELAY_S, EndedBy::TapOnly));
         let by_answer = self.answers_without_event().map(|t| (t, EndedBy::Answer));
-        let bounded = by_event
-            .chain(by_tap)
-            .chain(by_answer)
-            .map(|(t, by)| (t.max(self.marks.t_on_s), by));
+        let bounded = by_event.chain(by_tap).chain(by_answer).map(|(t, by)| (t.max(self.marks.t_on_s), by));
         let planned = (self.marks.t_off_s, EndedBy::End);
-        bounded.fold(
-            planned,
-            |first, next| if next.0 < first.0 { next } else { first },
-        )
+        bounded.fold(planned, |first, next| if next.0 < first.0 { next } else { first })
     }
 
     fn answers_without_event(&self) -> impl Iterator<Item = f64> {
-        let said_yes =
-            |one: &&AnsweredAt| one.answer == Answer::Yes && one.t_s >= self.marks.t_on_s;
-        let matched = |t: f64| {
-            self.events
-                .iter()
-                .any(|event| (event.t_s - t).abs() <= ANSWER_REACH_S)
-        };
-        self.marks
-            .answers
-            .iter()
-            .filter(said_yes)
-            .map(|one| one.t_s)
-            .filter(move |t| !matched(*t))
+        let said_yes = |one: &&AnsweredAt| one.answer == Answer::Yes && one.t_s >= self.marks.t_on_s;
+        let matched = |t: f64| self.events.iter().any(|event| (event.t_s - t).abs() <= ANSWER_REACH_S);
+        self.marks.answers.iter().filter(said_yes).map(|one| one.t_s).filter(move |t| !matched(*t))
     }
 }
 
@@ -192,23 +148,9 @@ fn ended_by_event(event: &Event) -> Option<(f64, EndedBy)> {
 
 /// Whether samples are missing for more than 0.20 s between two times; before the first and after the last one too.
 fn gap_between(clean: &Clean, from: f64, to: f64) -> bool {
-    let times = || {
-        clean
-            .samples
-            .iter()
-            .map(|sample| sample.t_s)
-            .filter(|t| *t > from && *t < to)
-    };
-    let before = clean
-        .samples
-        .iter()
-        .rfind(|sample| sample.t_s <= from)
-        .map_or(from, |sample| sample.t_s);
-    let after = clean
-        .samples
-        .iter()
-        .find(|sample| sample.t_s >= to)
-        .map_or(to, |sample| sample.t_s);
+    let times = || clean.samples.iter().map(|sample| sample.t_s).filter(|t| *t > from && *t < to);
+    let before = clean.samples.iter().rfind(|sample| sample.t_s <= from).map_or(from, |sample| sample.t_s);
+    let after = clean.samples.iter().find(|sample| sample.t_s >= to).map_or(to, |sample| sample.t_s);
     let mut last = before;
     times().chain([after]).any(|t| {
         let missing = t - last > GAP_SPLIT_S;
@@ -223,16 +165,7 @@ mod tests {
     use crate::sway::{clean::clean, sample::Sample};
 
     fn event(t_s: f64, class: Class, tap_s: Option<f64>, answer: Answer) -> Event {
-        Event {
-            t_s,
-            p2p: 30.0,
-            pre: 1.0,
-            shift: 0.5,
-            support: true,
-            tap_s,
-            class,
-            answer,
-        }
+        Event { t_s, p2p: 30.0, pre: 1.0, shift: 0.5, support: true, tap_s, class, answer }
     }
 
     fn found(events: &[Event], unmatched: &[f64]) -> Detection {
@@ -247,12 +180,7 @@ mod tests {
     }
 
     fn of(events: &[Event], unmatched: &[f64]) -> Hold {
-        hold(
-            Some(&found(events, unmatched)),
-            &[],
-            &Marks::between(5.0, 35.0),
-            None,
-        )
+        hold(Some(&found(events, unmatched)), &[], &Marks::between(5.0, 35.0), None)
     }
 
     #[track_caller]
@@ -271,10 +199,7 @@ mod tests {
 
     #[test]
     fn tap_and_sensor() {
-        let got = of(
-            &[event(19.0, Class::Definite, Some(19.6), Answer::NotAsked)],
-            &[],
-        );
+        let got = of(&[event(19.0, Class::Definite, Some(19.6), Answer::NotAsked)], &[]);
         check(&got, 14.0, EndedBy::TapAndSensor);
         assert!(got.ask_s.is_empty());
     }
@@ -290,13 +215,7 @@ mod tests {
     fn the_sensor_alone_ends_it_provisionally() {
         let got = of(&[event(19.0, Class::Definite, None, Answer::NotAsked)], &[]);
         check(&got, 14.0, EndedBy::SensorOnly);
-        assert_eq!(
-            got.otherwise,
-            Some(OtherHold {
-                seconds: 30.0,
-                censored: true
-            })
-        );
+        assert_eq!(got.otherwise, Some(OtherHold { seconds: 30.0, censored: true }));
         assert_eq!(got.ask_s, vec![19.0]);
     }
 
@@ -304,13 +223,7 @@ mod tests {
     fn a_possible_event_is_asked_about_and_ends_nothing() {
         let got = of(&[event(12.0, Class::Possible, None, Answer::NotAsked)], &[]);
         check(&got, 30.0, EndedBy::End);
-        assert_eq!(
-            got.otherwise,
-            Some(OtherHold {
-                seconds: 7.0,
-                censored: false
-            })
-        );
+        assert_eq!(got.otherwise, Some(OtherHold { seconds: 7.0, censored: false }));
         assert_eq!(got.ask_s, vec![12.0]);
         let late = [
             event(12.0, Class::Definite, Some(12.5), Answer::NotAsked),
@@ -321,16 +234,8 @@ mod tests {
 
     #[test]
     fn answers_decide() {
-        check(
-            &of(&[event(12.0, Class::Possible, None, Answer::Yes)], &[]),
-            7.0,
-            EndedBy::Answer,
-        );
-        check(
-            &of(&[event(12.0, Class::Definite, None, Answer::No)], &[]),
-            30.0,
-            EndedBy::End,
-        );
+        check(&of(&[event(12.0, Class::Possible, None, Answer::Yes)], &[]), 7.0, EndedBy::Answer);
+        check(&of(&[event(12.0, Class::Definite, None, Answer::No)], &[]), 30.0, EndedBy::End);
         let unsure = of(&[event(12.0, Class::Possible, None, Answer::Unsure)], &[]);
         check(&unsure, 30.0, EndedBy::End);
         assert!(unsure.to_be_confirmed() && unsure.ask_s.is_empty());
@@ -340,32 +245,15 @@ mod tests {
     fn an_answer_is_written_on_its_event_and_the_last_one_counts() {
         let mut events = [event(12.0, Class::Possible, None, Answer::NotAsked)];
         let said = |t_s, answer| AnsweredAt { t_s, answer };
-        apply_answers(
-            &mut events,
-            &[
-                said(12.01, Answer::Unsure),
-                said(12.0, Answer::Yes),
-                said(13.0, Answer::No),
-            ],
-        );
+        apply_answers(&mut events, &[said(12.01, Answer::Unsure), said(12.0, Answer::Yes), said(13.0, Answer::No)]);
         assert_eq!(events[0].answer, Answer::Yes);
     }
 
     #[test]
     fn a_time_that_the_patient_gives_ends_the_hold_there() {
-        let answers = vec![AnsweredAt {
-            t_s: 15.0,
-            answer: Answer::Yes,
-        }];
-        let marks = Marks {
-            answers,
-            ..Marks::between(5.0, 35.0)
-        };
-        check(
-            &hold(Some(&found(&[], &[])), &[], &marks, None),
-            10.0,
-            EndedBy::Answer,
-        );
+        let answers = vec![AnsweredAt { t_s: 15.0, answer: Answer::Yes }];
+        let marks = Marks { answers, ..Marks::between(5.0, 35.0) };
+        check(&hold(Some(&found(&[], &[])), &[], &marks, None), 10.0, EndedBy::Answer);
     }
 
     #[test]
@@ -377,11 +265,7 @@ mod tests {
 
     #[test]
     fn without_a_sensor_taps_still_end_it() {
-        check(
-            &hold(None, &[21.0], &Marks::between(5.0, 35.0), None),
-            15.5,
-            EndedBy::TapOnly,
-        );
+        check(&hold(None, &[21.0], &Marks::between(5.0, 35.0), None), 15.5, EndedBy::TapOnly);
     }
 
     #[test]
@@ -389,10 +273,7 @@ mod tests {
         let record = |from: i32, to: i32, skip: core::ops::Range<i32>| {
             let rows: Vec<Sample> = (from..=to)
                 .filter(|k| !skip.contains(k))
-                .map(|k| Sample {
-                    t_s: f64::from(k) / 10.0,
-                    a: [0.0; 3],
-                })
+                .map(|k| Sample { t_s: f64::from(k) / 10.0, a: [0.0; 3] })
                 .collect();
             clean(&rows)
         };

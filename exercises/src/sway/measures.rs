@@ -80,13 +80,7 @@ impl Measures {
     /// What may be reported from a sensor with coarse steps: without jerk, in all its forms, and without cf and f95, which
     /// the steps inflate by tens of percent.
     pub fn from_coarse_steps(self) -> Measures {
-        let dull = |spectrum: Option<Spectrum>| {
-            spectrum.map(|known| Spectrum {
-                cf: None,
-                f95: None,
-                ..known
-            })
-        };
+        let dull = |spectrum: Option<Spectrum>| spectrum.map(|known| Spectrum { cf: None, f95: None, ..known });
         Measures {
             jerk: None,
             jerk_per_s: None,
@@ -131,12 +125,7 @@ pub(crate) fn measure(grid: &Grid, window: &Window, axes: &Axes) -> (Measures, P
     }
     let wide = plane(grid, window, axes, FC_EVENT);
     let (ml, ap) = (spectrum::density(&wide.ml), spectrum::density(&wide.ap));
-    let sum: Vec<f64> = ml
-        .power
-        .iter()
-        .zip(&ap.power)
-        .map(|(ml, ap)| ml + ap)
-        .collect();
+    let sum: Vec<f64> = ml.power.iter().zip(&ap.power).map(|(ml, ap)| ml + ap).collect();
     let one_axis = |of: &spectrum::Density| of.figures().filter(|_| axes.identified);
     let measures = Measures {
         spectrum_ml: one_axis(&ml),
@@ -197,11 +186,7 @@ mod tests {
 
     fn plane_of(x: impl Fn(f64) -> f64, y: impl Fn(f64) -> f64) -> Plane {
         let signal = |f: &dyn Fn(f64) -> f64| (0..1500).map(|k| f(f64::from(k) / 100.0)).collect();
-        Plane {
-            ml: signal(&x),
-            ap: signal(&y),
-            up: vec![0.01; 1500],
-        }
+        Plane { ml: signal(&x), ap: signal(&y), up: vec![0.01; 1500] }
     }
 
     fn wave(size: f64, hz: f64) -> impl Fn(f64) -> f64 {
@@ -230,14 +215,7 @@ mod tests {
     #[test]
     fn without_axes_only_what_does_not_depend_on_them_is_left() {
         let got = of_plane(&plane_of(wave(0.2, 0.7), wave(0.1, 1.1)), false);
-        let per_axis = [
-            got.rms_ml,
-            got.rms_ap,
-            got.range_ml,
-            got.range_ap,
-            got.njs_ml,
-            got.njs_ap,
-        ];
+        let per_axis = [got.rms_ml, got.rms_ap, got.range_ml, got.range_ap, got.njs_ml, got.njs_ap];
         assert_eq!(per_axis, [None; 6]);
         assert!(got.rms_planar > 0.15 && got.jerk.is_some());
     }

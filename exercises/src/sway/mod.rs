@@ -38,9 +38,7 @@ mod window;
 
 pub use crate::run::SetUp;
 pub use analysis::{Analysis, Figures, analyse};
-pub use compare::{
-    Comparable, SESSION_MIN_TRIALS, SPREAD_MIN_TRIALS, SessionChange, session_change, within_sd,
-};
+pub use compare::{Comparable, SESSION_MIN_TRIALS, SPREAD_MIN_TRIALS, SessionChange, session_change, within_sd};
 pub use detection::{Class, Detection, Event};
 pub use hold::{EndedBy, Hold, OtherHold};
 pub use live::{Announcement, LiveTrace, TracePoint, provisional_touch_down};

@@ -29,9 +29,5 @@ pub(crate) fn plane(grid: &Grid, window: &Window, axes: &Axes, fc: f64) -> Plane
         detrend(&mut signal);
         signal
     };
-    Plane {
-        ml: component(axes.ml),
-        ap: component(axes.ap),
-        up: component(axes.up),
-    }
+    Plane { ml: component(axes.ml), ap: component(axes.ap), up: component(axes.up) }
 }

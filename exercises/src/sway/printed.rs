@@ -38,10 +38,7 @@ impl Printed {
         let Printed::Map(entries) = self else {
             return None;
         };
-        entries
-            .iter()
-            .find(|(name, _)| *name == key)
-            .map(|(_, value)| value)
+        entries.iter().find(|(name, _)| *name == key).map(|(_, value)| value)
     }
 }
 
@@ -52,25 +49,13 @@ pub fn printed(analysis: &Analysis) -> Printed {
     let window = analysis.window.as_ref();
     Printed::Map(vec![
         ("hold_s", of_hold(|hold| Printed::Number(hold.seconds))),
-        (
-            "hold_censored",
-            of_hold(|hold| Printed::Bool(hold.censored)),
-        ),
-        (
-            "detection",
-            detection.map_or(Printed::Null, printed_detection),
-        ),
+        ("hold_censored", of_hold(|hold| Printed::Bool(hold.censored))),
+        ("detection", detection.map_or(Printed::Null, printed_detection)),
         ("hold_gap", of_hold(|hold| Printed::Bool(hold.gap))),
         ("ask_patient", of_hold(|hold| numbers(&hold.ask_s))),
-        (
-            "quality",
-            printed_quality(&analysis.quality, &analysis.flags, analysis.reasons()),
-        ),
+        ("quality", printed_quality(&analysis.quality, &analysis.flags, analysis.reasons())),
         ("window", window.map_or(Printed::Null, printed_window)),
-        (
-            "measures",
-            analysis.measures().map_or(Printed::Null, printed_measures),
-        ),
+        ("measures", analysis.measures().map_or(Printed::Null, printed_measures)),
     ])
 }
 
@@ -104,10 +89,7 @@ pub fn printed_measures(of: &Measures) -> Printed {
         ["pwr_ap", "cf_ap", "f50_ap", "f95_ap", "fd_ap"],
         ["pwr_pl", "cf_pl", "f50_pl", "f95_pl", "fd_pl"],
     ];
-    for (names, spectrum) in names
-        .into_iter()
-        .zip([of.spectrum_ml, of.spectrum_ap, of.spectrum_pl])
-    {
+    for (names, spectrum) in names.into_iter().zip([of.spectrum_ml, of.spectrum_ap, of.spectrum_pl]) {
         entries.extend(names.into_iter().zip(printed_spectrum(spectrum)));
     }
     Printed::Map(entries)
@@ -126,10 +108,7 @@ fn printed_spectrum(spectrum: Option<Spectrum>) -> [Printed; 5] {
 
 fn printed_detection(of: &Detection) -> Printed {
     Printed::Map(vec![
-        (
-            "events",
-            Printed::List(of.events.iter().map(printed_event).collect()),
-        ),
+        ("events", Printed::List(of.events.iter().map(printed_event).collect())),
         ("unmatched_taps", numbers(&of.unmatched_taps_s)),
         ("thr_lo", Printed::Number(of.thr_lo)),
         ("thr_hi", Printed::Number(of.thr_hi)),
@@ -163,24 +142,8 @@ fn printed_quality(of: &Quality, flags: &[Flag], reasons: &[Reason]) -> Printed 
         ("max_abs", maybe(of.max_abs)),
         ("stall_s", Printed::Number(of.stall_s)),
         ("tilt_change_deg", maybe(of.tilt_change_deg)),
-        (
-            "flags",
-            Printed::List(
-                flags
-                    .iter()
-                    .map(|flag| Printed::Text(flag.code()))
-                    .collect(),
-            ),
-        ),
-        (
-            "not_measured",
-            Printed::List(
-                reasons
-                    .iter()
-                    .map(|reason| Printed::Text(reason.code()))
-                    .collect(),
-            ),
-        ),
+        ("flags", Printed::List(flags.iter().map(|flag| Printed::Text(flag.code())).collect())),
+        ("not_measured", Printed::List(reasons.iter().map(|reason| Printed::Text(reason.code())).collect())),
     ])
 }
 
@@ -213,9 +176,7 @@ impl fmt::Display for Printed {
             // Fixed names hold nothing that JSON escapes.
             Printed::Text(value) => write!(f, "\"{value}\""),
             Printed::List(values) => joined(f, ('[', ']'), values, |f, value| write!(f, "{value}")),
-            Printed::Map(entries) => joined(f, ('{', '}'), entries, |f, (key, value)| {
-                write!(f, "\"{key}\":{value}")
-            }),
+            Printed::Map(entries) => joined(f, ('{', '}'), entries, |f, (key, value)| write!(f, "\"{key}\":{value}")),
         }
     }
 }
@@ -247,9 +208,7 @@ impl serde::Serialize for Printed {
             Printed::Number(_) => to.serialize_none(),
             Printed::Text(value) => to.serialize_str(value),
             Printed::List(values) => to.collect_seq(values),
-            Printed::Map(entries) => {
-                to.collect_map(entries.iter().map(|(key, value)| (key, value)))
-            }
+            Printed::Map(entries) => to.collect_map(entries.iter().map(|(key, value)| (key, value))),
         }
     }
 }
@@ -261,14 +220,7 @@ mod tests {
     #[test]
     fn json_on_one_line() {
         let value = Printed::Map(vec![
-            (
-                "a",
-                Printed::List(vec![
-                    Printed::Number(1e-7),
-                    Printed::Number(30.0),
-                    Printed::Count(2),
-                ]),
-            ),
+            ("a", Printed::List(vec![Printed::Number(1e-7), Printed::Number(30.0), Printed::Count(2)])),
             ("b", Printed::Map(vec![])),
             ("c", Printed::Number(f64::NAN)),
             ("d", Printed::Text("gap")),
@@ -276,10 +228,7 @@ mod tests {
             ("f", Printed::Null),
         ]);
         let text = value.to_string();
-        assert_eq!(
-            text,
-            r#"{"a":[1e-7,30.0,2],"b":{},"c":null,"d":"gap","e":true,"f":null}"#
-        );
+        assert_eq!(text, r#"{"a":[1e-7,30.0,2],"b":{},"c":null,"d":"gap","e":true,"f":null}"#);
         let read: serde_json::Value = serde_json::from_str(&text).expect("it is JSON");
         assert_eq!(read["a"][0], 1e-7);
         assert_eq!(value.get("d"), Some(&Printed::Text("gap")));

@@ -6,8 +6,8 @@ use super::{
     filter::zero_phase_axes,
     grid::Grid,
     parameters::{
-        CLIP_ABS, CLIP_SHARE, COARSE_LSB, FC_TILT, FS_DETECT, FS_MIN, G_TOLERANCE, G0, GAP_WARN_S,
-        LSB_FLOOR, MAX_MISSING, STALL_S,
+        CLIP_ABS, CLIP_SHARE, COARSE_LSB, FC_TILT, FS_DETECT, FS_MIN, G_TOLERANCE, G0, GAP_WARN_S, LSB_FLOOR, MAX_MISSING,
+        STALL_S,
     },
     sample::Sample,
     source::{Source, SourceKind},
@@ -80,16 +80,8 @@ impl Quality {
             missing_frac: typical.map(|typical| missing(&intervals, typical) / clean.span_s()),
             lsb,
             coarse: lsb.is_some_and(|step| step >= COARSE_LSB),
-            g_mean: grid
-                .len()
-                .checked_sub(1)
-                .map(|last| norm(grid.mean(0, last))),
-            max_abs: clean
-                .samples
-                .iter()
-                .flat_map(|sample| sample.a)
-                .map(f64::abs)
-                .reduce(largest),
+            g_mean: grid.len().checked_sub(1).map(|last| norm(grid.mean(0, last))),
+            max_abs: clean.samples.iter().flat_map(|sample| sample.a).map(f64::abs).reduce(largest),
             stall_s: longest_stall(&clean.samples),
             tilt_change_deg: None,
         }
@@ -102,25 +94,14 @@ impl Quality {
 
     /// Flags that the record alone decides, in the order they are printed.
     pub(crate) fn flags(&self, source: &Source) -> Vec<Flag> {
-        let rate_is_low = self
-            .fs_est
-            .is_some_and(|rate| (FS_MIN..FS_DETECT).contains(&rate));
+        let rate_is_low = self.fs_est.is_some_and(|rate| (FS_MIN..FS_DETECT).contains(&rate));
         let gap = self.max_gap_s.is_some_and(|gap| gap > GAP_WARN_S);
-        let known = source
-            .range_ms2
-            .filter(|range| source.kind == SourceKind::Native && *range > 0.0);
-        let clipped = self.max_abs.is_some_and(|largest| {
-            largest > CLIP_ABS || known.is_some_and(|range| largest >= CLIP_SHARE * range)
-        });
-        let all = [
-            (rate_is_low, Flag::NoDetection),
-            (gap, Flag::Gap),
-            (clipped, Flag::PossibleClipping),
-        ];
-        all.into_iter()
-            .filter(|(set, _)| *set)
-            .map(|(_, flag)| flag)
-            .collect()
+        let known = source.range_ms2.filter(|range| source.kind == SourceKind::Native && *range > 0.0);
+        let clipped = self
+            .max_abs
+            .is_some_and(|largest| largest > CLIP_ABS || known.is_some_and(|range| largest >= CLIP_SHARE * range));
+        let all = [(rate_is_low, Flag::NoDetection), (gap, Flag::Gap), (clipped, Flag::PossibleClipping)];
+        all.into_iter().filter(|(set, _)| *set).map(|(_, flag)| flag).collect()
     }
 
     /// Reasons that the record alone decides, in the order they are printed. Comparisons are written so that a figure
@@ -128,24 +109,12 @@ impl Quality {
     pub(crate) fn reasons(&self) -> Vec<Reason> {
         let holds = |figure: Option<f64>, test: &dyn Fn(f64) -> bool| figure.is_some_and(test);
         let all = [
-            (
-                holds(self.fs_est, &|rate| rate >= FS_MIN),
-                Reason::RateTooLow,
-            ),
-            (
-                holds(self.missing_frac, &|share| share <= MAX_MISSING),
-                Reason::TooMuchMissing,
-            ),
+            (holds(self.fs_est, &|rate| rate >= FS_MIN), Reason::RateTooLow),
+            (holds(self.missing_frac, &|share| share <= MAX_MISSING), Reason::TooMuchMissing),
             (self.stall_s <= STALL_S, Reason::SensorStalled),
-            (
-                holds(self.g_mean, &|g| (g - G0).abs() <= G_TOLERANCE),
-                Reason::GravityImplausible,
-            ),
+            (holds(self.g_mean, &|g| (g - G0).abs() <= G_TOLERANCE), Reason::GravityImplausible),
         ];
-        all.into_iter()
-            .filter(|(fine, _)| !fine)
-            .map(|(_, reason)| reason)
-            .collect()
+        all.into_iter().filter(|(fine, _)| !fine).map(|(_, reason)| reason).collect()
     }
 }
 
@@ -154,41 +123,30 @@ pub(crate) fn tilt_change_deg(grid: &Grid, window: &Window) -> f64 {
     let mean = grid.mean(window.k0, window.k1);
     let [x, y, z] = &grid.axes;
     let slow = zero_phase_axes(FC_TILT, [x, y, z]);
-    let angles =
-        (window.k0..=window.k1).map(|k| angle_deg([slow[0][k], slow[1][k], slow[2][k]], mean));
+    let angles = (window.k0..=window.k1).map(|k| angle_deg([slow[0][k], slow[1][k], slow[2][k]], mean));
     angles.fold(0.0, f64::max)
 }
 
 fn jitter(intervals: &[f64], typical: f64) -> Option<f64> {
-    let off: Vec<f64> = intervals
-        .iter()
-        .map(|interval| (interval - typical).abs())
-        .collect();
+    let off: Vec<f64> = intervals.iter().map(|interval| (interval - typical).abs()).collect();
     percentile(&off, 0.95).map(|off| off / typical)
 }
 
 fn missing(intervals: &[f64], typical: f64) -> f64 {
-    intervals
-        .iter()
-        .map(|interval| (interval - 1.5 * typical).max(0.0))
-        .sum()
+    intervals.iter().map(|interval| (interval - 1.5 * typical).max(0.0)).sum()
 }
 
 fn smallest_step(samples: &[Sample]) -> Option<f64> {
-    let steps = samples
-        .windows(2)
-        .flat_map(|pair| [0, 1, 2].map(|axis| (pair[1].a[axis] - pair[0].a[axis]).abs()));
+    let steps = samples.windows(2).flat_map(|pair| [0, 1, 2].map(|axis| (pair[1].a[axis] - pair[0].a[axis]).abs()));
     steps.filter(|step| *step > LSB_FLOOR).reduce(f64::min)
 }
 
 fn longest_stall(samples: &[Sample]) -> f64 {
     let same = |one: &Sample, other: &Sample| one.a == other.a;
-    let runs = samples
-        .chunk_by(same)
-        .map(|run| match (run.first(), run.last()) {
-            (Some(first), Some(last)) => last.t_s - first.t_s,
-            _ => 0.0,
-        });
+    let runs = samples.chunk_by(same).map(|run| match (run.first(), run.last()) {
+        (Some(first), Some(last)) => last.t_s - first.t_s,
+        _ => 0.0,
+    });
     runs.fold(0.0, f64::max)
 }
 
@@ -227,9 +185,7 @@ mod tests {
 
     #[test]
     fn gaps_are_flagged_and_much_missing_is_a_reason() {
-        let without = |from: f64, to: f64| {
-            quality(steady(100.0, 10.0).filter(move |(t, _)| *t <= from || *t >= to))
-        };
+        let without = |from: f64, to: f64| quality(steady(100.0, 10.0).filter(move |(t, _)| *t <= from || *t >= to));
         assert_eq!(without(5.0, 5.15).flags(&Source::file()), vec![Flag::Gap]);
         assert_eq!(without(5.0, 5.15).reasons(), vec![]);
         assert_eq!(without(5.0, 5.7).reasons(), vec![Reason::TooMuchMissing]);
@@ -238,16 +194,7 @@ mod tests {
     #[test]
     fn a_stalled_sensor_and_one_that_repeats_now_and_then() {
         let stalled = |until: f64| {
-            quality(steady(100.0, 10.0).map(move |(t, a)| {
-                (
-                    t,
-                    if t > 3.0 && t < until {
-                        [0.1, 9.8, 0.0]
-                    } else {
-                        a
-                    },
-                )
-            }))
+            quality(steady(100.0, 10.0).map(move |(t, a)| (t, if t > 3.0 && t < until { [0.1, 9.8, 0.0] } else { a })))
         };
         assert_eq!(stalled(3.3).reasons(), vec![]);
         assert_eq!(stalled(3.6).reasons(), vec![Reason::SensorStalled]);
@@ -263,32 +210,17 @@ mod tests {
 
     #[test]
     fn clipping_by_the_reference_and_by_a_known_range() {
-        let knock = |x: f64| {
-            quality(
-                steady(100.0, 10.0)
-                    .map(move |(t, a)| (t, if t == 5.0 { [x, 9.8, 0.0] } else { a })),
-            )
-        };
-        assert_eq!(
-            knock(39.0).flags(&Source::file()),
-            vec![Flag::PossibleClipping]
-        );
+        let knock = |x: f64| quality(steady(100.0, 10.0).map(move |(t, a)| (t, if t == 5.0 { [x, 9.8, 0.0] } else { a })));
+        assert_eq!(knock(39.0).flags(&Source::file()), vec![Flag::PossibleClipping]);
         assert_eq!(knock(19.5).flags(&Source::file()), vec![]);
-        let native = Source {
-            kind: SourceKind::Native,
-            range_ms2: Some(19.6133),
-            ..Source::file()
-        };
+        let native = Source { kind: SourceKind::Native, range_ms2: Some(19.6133), ..Source::file() };
         assert_eq!(knock(19.5).flags(&native), vec![Flag::PossibleClipping]);
         assert_eq!(knock(19.0).flags(&native), vec![]);
     }
 
     #[test]
     fn rounded_values_have_a_coarse_step() {
-        let rounded = quality(
-            steady(100.0, 10.0)
-                .map(|(t, _)| (t, [((t * 3.0) % 1.0 * 10.0).round() / 10.0, 9.8, 0.0])),
-        );
+        let rounded = quality(steady(100.0, 10.0).map(|(t, _)| (t, [((t * 3.0) % 1.0 * 10.0).round() / 10.0, 9.8, 0.0])));
         assert!(rounded.coarse);
         assert!((rounded.lsb.expect("steps") - 0.1).abs() < 1e-12);
         assert!(!quality(steady(100.0, 10.0)).coarse);
@@ -298,9 +230,6 @@ mod tests {
     fn one_row_has_no_rate() {
         let got = quality([(1.0, [0.0, 9.8, 0.0])]);
         assert_eq!((got.n_raw, got.fs_est, got.lsb), (1, None, None));
-        assert_eq!(
-            got.reasons(),
-            vec![Reason::RateTooLow, Reason::TooMuchMissing]
-        );
+        assert_eq!(got.reasons(), vec![Reason::RateTooLow, Reason::TooMuchMissing]);
     }
 }

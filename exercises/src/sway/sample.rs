@@ -53,11 +53,7 @@ pub struct Marks {
 impl Marks {
     /// A trial without a touch.
     pub fn between(t_on_s: f64, t_off_s: f64) -> Marks {
-        Marks {
-            t_on_s,
-            t_off_s,
-            ..Marks::default()
-        }
+        Marks { t_on_s, t_off_s, ..Marks::default() }
     }
 
     /// Whether the marks bound a stretch of time at all.
@@ -76,11 +72,7 @@ impl Marks {
 
 /// The raw samples within `reach_s` of a moment, to be logged beside an event.
 pub fn samples_around(samples: &[Sample], t_s: f64, reach_s: f64) -> Vec<Sample> {
-    samples
-        .iter()
-        .copied()
-        .filter(|sample| (sample.t_s - t_s).abs() <= reach_s)
-        .collect()
+    samples.iter().copied().filter(|sample| (sample.t_s - t_s).abs() <= reach_s).collect()
 }
 
 #[cfg(test)]
@@ -89,38 +81,22 @@ mod tests {
 
     #[test]
     fn touches_are_ordered_and_those_before_the_tone_left_out() {
-        let marks = Marks {
-            taps_s: vec![9.0, f64::NAN, 1.0, 3.0, f64::INFINITY],
-            ..Marks::between(2.0, 30.0)
-        };
+        let marks = Marks { taps_s: vec![9.0, f64::NAN, 1.0, 3.0, f64::INFINITY], ..Marks::between(2.0, 30.0) };
         assert_eq!(marks.taps_in_order(), vec![3.0, 9.0]);
     }
 
     #[test]
     fn marks_that_bound_nothing() {
         assert!(Marks::between(0.0, 30.0).sound());
-        for (on, off) in [
-            (5.0, 5.0),
-            (6.0, 5.0),
-            (f64::NAN, 5.0),
-            (0.0, f64::INFINITY),
-        ] {
+        for (on, off) in [(5.0, 5.0), (6.0, 5.0), (f64::NAN, 5.0), (0.0, f64::INFINITY)] {
             assert!(!Marks::between(on, off).sound());
         }
     }
 
     #[test]
     fn two_seconds_around_a_moment() {
-        let samples: Vec<Sample> = (0..10)
-            .map(|k| Sample {
-                t_s: f64::from(k),
-                a: [0.0; 3],
-            })
-            .collect();
+        let samples: Vec<Sample> = (0..10).map(|k| Sample { t_s: f64::from(k), a: [0.0; 3] }).collect();
         let near = samples_around(&samples, 4.0, 2.0);
-        assert_eq!(
-            near.iter().map(|sample| sample.t_s).collect::<Vec<_>>(),
-            [2.0, 3.0, 4.0, 5.0, 6.0]
-        );
+        assert_eq!(near.iter().map(|sample| sample.t_s).collect::<Vec<_>>(), [2.0, 3.0, 4.0, 5.0, 6.0]);
     }
 }

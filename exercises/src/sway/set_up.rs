@@ -68,14 +68,7 @@ mod tests {
 
     #[test]
     fn who_ends_a_trial_and_what_is_asked() {
-        let row = |setup: SetUp| {
-            (
-                setup.placement(),
-                setup.touch_ends(),
-                setup.sensor_proposes(),
-                setup.ask_after(),
-            )
-        };
+        let row = |setup: SetUp| (setup.placement(), setup.touch_ends(), setup.sensor_proposes(), setup.ask_after());
         assert_eq!(
             SetUp::ALL.map(row),
             [

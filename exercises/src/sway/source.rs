@@ -39,11 +39,7 @@ impl Os {
     /// A reading in the sign of [`Sample::a`](super::Sample::a). The sign goes by system and is never guessed from
     /// data: a phone in a pocket may be upside down.
     pub fn to_specific_force(self, a: [f64; 3]) -> [f64; 3] {
-        if self.opposite_sign() {
-            a.map(|axis| -axis)
-        } else {
-            a
-        }
+        if self.opposite_sign() { a.map(|axis| -axis) } else { a }
     }
 }
 
@@ -117,17 +113,8 @@ mod tests {
 
     #[test]
     fn one_system_has_the_opposite_sign() {
-        assert_eq!(
-            Os::Ios.to_specific_force([0.5, -9.8, 0.0]),
-            [-0.5, 9.8, 0.0]
-        );
-        assert_eq!(
-            Os::Android.to_specific_force([0.5, 9.8, 0.0]),
-            [0.5, 9.8, 0.0]
-        );
-        assert_eq!(
-            Os::Other.to_specific_force([0.5, 9.8, 0.0]),
-            [0.5, 9.8, 0.0]
-        );
+        assert_eq!(Os::Ios.to_specific_force([0.5, -9.8, 0.0]), [-0.5, 9.8, 0.0]);
+        assert_eq!(Os::Android.to_specific_force([0.5, 9.8, 0.0]), [0.5, 9.8, 0.0]);
+        assert_eq!(Os::Other.to_specific_force([0.5, 9.8, 0.0]), [0.5, 9.8, 0.0]);
     }
 }

@@ -40,12 +40,7 @@ impl Window {
 pub(crate) fn window(grid: &Grid, t_on: f64, t_end: f64) -> Option<Window> {
     let points = grid.points(t_on + SETTLE_S, t_end - GUARD_S)?;
     let (k0, k1) = longest_stretch(&grid.bad, points)?;
-    Some(Window {
-        k0,
-        k1,
-        t0: grid.time(k0),
-        t1: grid.time(k1),
-    })
+    Some(Window { k0, k1, t0: grid.time(k0), t1: grid.time(k1) })
 }
 
 /// The longest run without a bad point nearby, the first of equals.
@@ -84,11 +79,7 @@ mod tests {
     use super::*;
 
     fn grid(len: usize, bad: impl Fn(usize) -> bool) -> Grid {
-        Grid {
-            t_first: 0.0,
-            axes: [0, 1, 2].map(|_| vec![0.0; len]),
-            bad: (0..len).map(bad).collect(),
-        }
+        Grid { t_first: 0.0, axes: [0, 1, 2].map(|_| vec![0.0; len]), bad: (0..len).map(bad).collect() }
     }
 
     fn ends(grid: &Grid, t_on: f64, t_end: f64) -> Option<(usize, usize)> {

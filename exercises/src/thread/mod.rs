@@ -4,6 +4,8 @@
 
 mod day;
 mod going;
+mod parts;
 
 pub use day::{DayRow, Filled, Strand, Tie, day, filled};
 pub use going::{Going, HEIGHT, MIDDLE, WIDTH, hold, reps, stance};
+pub use parts::{PartDone, PartRow, parts};

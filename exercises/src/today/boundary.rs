@@ -8,7 +8,9 @@ impl Today {
     pub fn changes_in_ms(&self) -> u64 {
         let now = self.now.utc_ms;
         let head = match &self.head {
-            Head::Due { due, closes, put_off, .. } => vec![Some(due.utc_ms), Some(closes.utc_ms), put_off.map(|until| until.utc_ms)],
+            Head::Due { due, closes, put_off, .. } => {
+                vec![Some(due.utc_ms), Some(closes.utc_ms), put_off.map(|until| until.utc_ms)]
+            }
             Head::Next { due, .. } => vec![Some(due.utc_ms - crate::slots::EARLY_MINUTES * 60_000), Some(due.utc_ms)],
             Head::DoneForToday { next, .. } | Head::DayOff { next, .. } => vec![next.map(|next| next.utc_ms)],
             Head::NoPlan | Head::Over { .. } | Head::Stopped(_) => Vec::new(),

@@ -108,7 +108,9 @@ fn head(followed: &[Followed], items: &[TodayItem], string: &[(Slot, TodayKnot)]
 fn due(followed: &[Followed], string: &[(Slot, TodayKnot)], now: Stamp) -> Option<Head> {
     let speaks = |slot: &Slot, knot: &TodayKnot| {
         !knot.held_back
-            && (knot.mark == Mark::Due || matches!(knot.mark, Mark::Partly(_)) && slot.open_at(now) || slot.soon_at(now) && knot.mark == Mark::ToCome)
+            && (knot.mark == Mark::Due
+                || matches!(knot.mark, Mark::Partly(_)) && slot.open_at(now)
+                || slot.soon_at(now) && knot.mark == Mark::ToCome)
     };
     let put_off = |knot: &TodayKnot| {
         let history = followed.iter().find(|one| one.plan.id == knot.plan).map(|one| &one.history)?;

@@ -44,10 +44,8 @@ fn sides_come_one_after_the_other_and_are_named() {
 #[test]
 fn what_is_shown_falls_second_by_second() {
     let mut watched = Watched::new(HOLD, Side::Neither);
-    let shown: Vec<Option<u32>> = [0, 100, 4_999, 5_000, 5_001, 14_100, 14_999]
-        .into_iter()
-        .map(|ms| watched.until(ms).guide.view().seconds)
-        .collect();
+    let shown: Vec<Option<u32>> =
+        [0, 100, 4_999, 5_000, 5_001, 14_100, 14_999].into_iter().map(|ms| watched.until(ms).guide.view().seconds).collect();
     assert_eq!(shown, [Some(5), Some(5), Some(1), Some(10), Some(10), Some(1), Some(1)]);
 }
 

@@ -98,8 +98,7 @@ impl Watched {
 }
 
 const HOLD: Dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
-const REPS: Dose =
-    Dose::Reps { sets: 2, repetitions: 3, rest_s: 20, tempo: Tempo { up_s: 2, hold_s: 1, down_s: 3 } };
+const REPS: Dose = Dose::Reps { sets: 2, repetitions: 3, rest_s: 20, tempo: Tempo { up_s: 2, hold_s: 1, down_s: 3 } };
 const BALANCE: Dose = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
 
 #[test]

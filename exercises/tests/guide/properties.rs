@@ -8,13 +8,14 @@ use exercises::run::{Doing, Run, RunEnd};
 use proptest::prelude::*;
 
 fn dose() -> impl Strategy<Value = Dose> {
-    let hold = (1u8..6, 1u16..30, 0u16..40)
-        .prop_map(|(repetitions, hold_s, rest_s)| Dose::Hold { repetitions, hold_s, rest_s });
-    let reps = (1u8..4, 1u8..6, 0u16..40, 1u8..4, 0u8..3, 1u8..4).prop_map(|(sets, repetitions, rest_s, up_s, hold_s, down_s)| {
-        Dose::Reps { sets, repetitions, rest_s, tempo: Tempo { up_s, hold_s, down_s } }
-    });
-    let balance = (1u8..5, 5u16..60, 0u16..40)
-        .prop_map(|(trials, target_s, rest_s)| Dose::Balance { trials, target_s, rest_s });
+    let hold =
+        (1u8..6, 1u16..30, 0u16..40).prop_map(|(repetitions, hold_s, rest_s)| Dose::Hold { repetitions, hold_s, rest_s });
+    let reps =
+        (1u8..4, 1u8..6, 0u16..40, 1u8..4, 0u8..3, 1u8..4).prop_map(|(sets, repetitions, rest_s, up_s, hold_s, down_s)| {
+            Dose::Reps { sets, repetitions, rest_s, tempo: Tempo { up_s, hold_s, down_s } }
+        });
+    let balance =
+        (1u8..5, 5u16..60, 0u16..40).prop_map(|(trials, target_s, rest_s)| Dose::Balance { trials, target_s, rest_s });
     prop_oneof![hold, reps, balance]
 }
 

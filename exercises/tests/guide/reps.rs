@@ -37,8 +37,10 @@ fn the_bob_follows_the_movement() {
 #[test]
 fn the_repetition_going_on_is_numbered() {
     let mut watched = Watched::new(REPS, Side::Neither);
-    let shown: Vec<_> =
-        [1_000, 6_000, 12_000, 18_000, 24_000, 42_000].into_iter().map(|ms| watched.until(ms).guide.view().repetition).collect();
+    let shown: Vec<_> = [1_000, 6_000, 12_000, 18_000, 24_000, 42_000]
+        .into_iter()
+        .map(|ms| watched.until(ms).guide.view().repetition)
+        .collect();
     assert_eq!(shown, [Some((1, 3)), Some((1, 3)), Some((2, 3)), Some((3, 3)), Some((3, 3)), Some((1, 3))]);
 }
 

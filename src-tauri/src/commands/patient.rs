@@ -86,7 +86,10 @@ pub async fn record(session: State<'_, Session>, _args: Args<patient::ShowRecord
 
 /// [`wire::patient::PreviewSummary`].
 #[tauri::command]
-pub async fn preview_summary(session: State<'_, Session>, args: Args<patient::PreviewSummary>) -> Answer<patient::PreviewSummary> {
+pub async fn preview_summary(
+    session: State<'_, Session>,
+    args: Args<patient::PreviewSummary>,
+) -> Answer<patient::PreviewSummary> {
     session.with(|house, moment| sealing::preview(house, moment, &args))
 }
 

@@ -220,9 +220,12 @@ fn the_review_shows_exactly_what_was_done(desktop: &Desktop) {
     let home = home.to_str().expect("plain paths");
     let file = file.to_str().expect("plain paths");
     let at = "2027-03-01T18:10:00+01:00";
-    let text = carryover(&["--home", home, "--at", at, "clinic", "--passphrase-file", file, "review", "K17", "--as", "json"]);
+    let text =
+        carryover(&["--home", home, "--at", at, "clinic", "--passphrase-file", file, "review", "K17", "--as", "json"]);
     let review: Value = serde_json::from_str(&text).expect("one JSON object");
-    let dose = |item: usize| (review["adherence"][item]["dose"]["done"].clone(), review["adherence"][item]["extra"]["runs"].clone());
+    let dose = |item: usize| {
+        (review["adherence"][item]["dose"]["done"].clone(), review["adherence"][item]["extra"]["runs"].clone())
+    };
     assert_eq!(dose(0).0, 5, "five seconds held: {}", review["adherence"][0]);
     assert_eq!(review["adherence"][0]["slots"]["done"], 1, "one slot done: {}", review["adherence"][0]);
     assert_eq!(dose(1).1, 1, "the repetitions were extra: {}", review["adherence"][1]);

@@ -61,7 +61,8 @@ impl Source {
     /// Whether the whole file is for tests, or shows how to use a crate.
     pub fn is_test(&self) -> bool {
         let folders = ["tests/", "/tests/", "/examples/", "/benches/"];
-        folders.iter().any(|folder| self.path.starts_with(folder) || self.path.contains(folder)) || self.path.ends_with("/tests.rs")
+        folders.iter().any(|folder| self.path.starts_with(folder) || self.path.contains(folder))
+            || self.path.ends_with("/tests.rs")
     }
 
     /// Numbered lines of code: no comments, and not what follows `#[cfg(test)]`.

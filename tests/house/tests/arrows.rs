@@ -56,8 +56,10 @@ fn arrows_run_one_way() {
     let there: BTreeSet<&str> = packages.keys().map(String::as_str).collect();
     assert_eq!(there, known, "every package has its place in the house");
     for (name, allowed) in ARROWS {
-        let named = packages[name].iter().filter(|dependency| !dependency.for_tests && known.contains(dependency.name.as_str()));
-        let wrong: Vec<&str> = named.map(|dependency| dependency.name.as_str()).filter(|other| !allowed.contains(other)).collect();
+        let named =
+            packages[name].iter().filter(|dependency| !dependency.for_tests && known.contains(dependency.name.as_str()));
+        let wrong: Vec<&str> =
+            named.map(|dependency| dependency.name.as_str()).filter(|other| !allowed.contains(other)).collect();
         assert!(wrong.is_empty(), "{name} must not know {wrong:?}");
     }
 }

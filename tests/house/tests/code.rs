@@ -43,8 +43,20 @@ fn only_one_file_touches_files() {
 #[test]
 fn the_domain_is_pure() {
     let world = [
-        "std::fs", "std::io", "std::net", "std::env", "std::process", "std::thread", "std::sync", "std::time", "Instant", "SystemTime",
-        "static mut", "thread_local", "println!", "eprintln!",
+        "std::fs",
+        "std::io",
+        "std::net",
+        "std::env",
+        "std::process",
+        "std::thread",
+        "std::sync",
+        "std::time",
+        "Instant",
+        "SystemTime",
+        "static mut",
+        "thread_local",
+        "println!",
+        "eprintln!",
     ];
     let domain: Vec<Source> = sources("exercises/src", &[".rs"]).into_iter().filter(|source| !source.is_test()).collect();
     nowhere(&domain, &world, &[]);
@@ -84,7 +96,9 @@ fn no_path_of_one_machine_stands_anywhere() {
     let machines = ["work/main", "work/shared", "work/t/", "root/", "Users/", "home/user"].map(|path| format!("/{path}"));
     let shared = [["design", ".md"].concat(), ["clinical", ".md"].concat(), ["../", "shared/"].concat()];
     let mut wrong = Vec::new();
-    for source in sources("", &[".rs", ".js", ".css", ".toml", ".html", ".md", ".json", ".py", ".sql", ".jsonl", ".csv", ".txt"]) {
+    for source in
+        sources("", &[".rs", ".js", ".css", ".toml", ".html", ".md", ".json", ".py", ".sql", ".jsonl", ".csv", ".txt"])
+    {
         for (at, line) in source.text.lines().enumerate() {
             if source.path != "tests/house/tests/code.rs" && machines.iter().chain(&shared).any(|path| line.contains(path)) {
                 wrong.push(format!("{}:{}: {}", source.path, at + 1, line.trim()));
@@ -100,7 +114,8 @@ fn every_package_takes_the_houses_lints_and_none_allows_unsafe_code() {
     assert_eq!(manifests.len(), packages().len() + 1, "each package's and the workspace's");
     for manifest in manifests {
         let table: toml::Table = manifest.text.parse().expect("TOML");
-        let lints = |value: &toml::Table| value.get("lints").and_then(|lints| lints.get("workspace")).and_then(toml::Value::as_bool);
+        let lints =
+            |value: &toml::Table| value.get("lints").and_then(|lints| lints.get("workspace")).and_then(toml::Value::as_bool);
         if manifest.path == "Cargo.toml" {
             assert_eq!(table["workspace"]["lints"]["rust"]["unsafe_code"].as_str(), Some("forbid"));
         } else {
@@ -158,8 +173,20 @@ fn commands_are_short() {
 #[test]
 fn the_top_of_the_house_is_what_was_agreed() {
     let agreed = [
-        "Cargo.lock", "Cargo.toml", "DEVELOPERS.md", "LICENSE-APACHE", "LICENSE-MIT", "README.md", "clippy.toml", "demo", "exercises",
-        "rustfmt.toml", "src-tauri", "target", "tests", "ui",
+        "Cargo.lock",
+        "Cargo.toml",
+        "DEVELOPERS.md",
+        "LICENSE-APACHE",
+        "LICENSE-MIT",
+        "README.md",
+        "clippy.toml",
+        "demo",
+        "exercises",
+        "rustfmt.toml",
+        "src-tauri",
+        "target",
+        "tests",
+        "ui",
     ];
     let there = std::fs::read_dir(root()).expect("the root").flatten();
     let names = there.map(|entry| entry.file_name().to_string_lossy().into_owned()).filter(|name| !name.starts_with('.'));

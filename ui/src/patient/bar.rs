@@ -20,13 +20,11 @@ pub fn Bar() -> impl IntoView {
     };
     view! {
         <header class="bar">
-            <div>
-                <p class="soft number">{when}</p>
-                <TimeIsSet/>
-            </div>
+            <p class="soft number">{when}</p>
             <button type="button" class="alarm" on:click=move |_| desk.open(Page::Trouble(None))>
                 {desk.house.text(Key::SomethingWrong)}
             </button>
         </header>
+        <TimeIsSet/>
     }
 }

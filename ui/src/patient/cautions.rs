@@ -18,7 +18,9 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
     let desk = Desk::here();
     let words = desk.house.words();
     let texts = script.exercise.text(words.lang).cloned();
-    let drawing = script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
+    let drawing =
+        script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
+    let change = words.change_of(&script.item, &script.exercise);
     let (plan, run) = (script.plan, script.run.clone());
     let begin = move |_| {
         sounds::unlock();
@@ -35,7 +37,7 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
             <List title=words.text(Key::BeCareful) lines=texts.cautions.clone()/>
             <List title=words.text(Key::StopAtOnce) lines=texts.stop_signs.clone() alarm=true/>
             <Figure drawing/>
-            <Steps texts/>
+            <Steps texts change/>
         }
     });
     view! {

@@ -6,6 +6,7 @@ mod card;
 mod cautions;
 mod desk;
 mod how_to;
+mod knot;
 mod now;
 mod page;
 mod patient_window;

@@ -6,7 +6,12 @@ use super::desk::Desk;
 
 /// Eleven buttons with what their ends mean. `label` names the group.
 #[component]
-pub fn Score(label: String, least: &'static str, most: &'static str, give: impl Fn(u8) + Copy + Send + 'static) -> impl IntoView {
+pub fn Score(
+    label: String,
+    least: &'static str,
+    most: &'static str,
+    give: impl Fn(u8) + Copy + Send + 'static,
+) -> impl IntoView {
     let busy = Desk::here().house.busy;
     let buttons = (0u8..=10).map(move |score| {
         view! { <button type="button" class="number" disabled=busy on:click=move |_| give(score)>{score}</button> }

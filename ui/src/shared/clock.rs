@@ -32,32 +32,44 @@ pub fn is_still() -> bool {
     query.is_some_and(|query| query.matches())
 }
 
-type Frame = Closure<dyn FnMut(f64)>;
+/// What is called at each frame, and the request for the next one.
+#[derive(Default)]
+struct Frames {
+    call: RefCell<Option<Closure<dyn FnMut(f64)>>>,
+    asked: Cell<Option<i32>>,
+}
 
 /// Calls `then` with the steady clock at each frame until the owner of this scope goes. Nothing is called while the window
 /// is out of sight.
 pub fn each_frame(then: impl Fn(f64) + 'static) {
-    let alive = Rc::new(Cell::new(true));
-    let held: Rc<RefCell<Option<Frame>>> = Rc::default();
-    let (again, going) = (Rc::clone(&held), Rc::clone(&alive));
-    *held.borrow_mut() = Some(Closure::new(move |at: f64| {
-        if going.get() {
-            then(at);
-            request(&again);
-        }
+    let frames = Rc::new(Frames::default());
+    let again = Rc::clone(&frames);
+    *frames.call.borrow_mut() = Some(Closure::new(move |at: f64| {
+        again.asked.set(None);
+        then(at);
+        again.ask();
     }));
-    request(&held);
-    let held = StoredValue::new_local(held);
-    let alive = StoredValue::new_local(alive);
+    frames.ask();
+    let frames = StoredValue::new_local(frames);
     on_cleanup(move || {
-        alive.try_with_value(|alive| alive.set(false));
-        held.try_with_value(|held| held.borrow_mut().take());
+        frames.try_with_value(|frames| frames.end());
     });
 }
 
-fn request(frame: &Rc<RefCell<Option<Frame>>>) {
-    if let Some(frame) = frame.borrow().as_ref() {
-        // Refused only when the window goes.
-        let _ = window().request_animation_frame(frame.as_ref().unchecked_ref());
+impl Frames {
+    /// Asks for the next frame, unless it has ended.
+    fn ask(&self) {
+        if let Some(call) = self.call.borrow().as_ref() {
+            self.asked.set(window().request_animation_frame(call.as_ref().unchecked_ref()).ok());
+        }
+    }
+
+    /// Takes the request back before the call goes: a frame that came after it would find nothing to call.
+    fn end(&self) {
+        if let Some(asked) = self.asked.take() {
+            // Refused only when the window goes.
+            let _ = window().cancel_animation_frame(asked);
+        }
+        self.call.borrow_mut().take();
     }
 }

@@ -8,8 +8,10 @@ use wasm_bindgen::JsCast;
 
 use super::{clock, paint};
 
-/// The box in which every figure is drawn.
+/// The box in which a figure is drawn where nothing else is said.
 const SIZE: Size = Size { width: 240.0, height: 240.0 };
+/// A narrow box, for beside a string.
+pub const NARROW: Size = Size { width: 150.0, height: 240.0 };
 /// One way from the first position to the last, in milliseconds.
 const WAY_MS: f64 = 1_800.0;
 /// How long it stays at each end.
@@ -22,12 +24,13 @@ pub fn Figure(
     drawing: Drawing,
     #[prop(optional)] mirrored: bool,
     #[prop(optional, into)] pose: Option<Signal<f64>>,
+    #[prop(default = SIZE)] size: Size,
 ) -> impl IntoView {
     let group = NodeRef::<svg::G>::new();
     let drawing = StoredValue::new(drawing);
     let draw = move |phase: f64| {
         if let Some(group) = group.get_untracked() {
-            drawing.with_value(|drawing| paint::paint(group.unchecked_ref(), &Stage::new(drawing, SIZE).draw(phase)));
+            drawing.with_value(|drawing| paint::paint(group.unchecked_ref(), &Stage::new(drawing, size).draw(phase)));
         }
     };
     let moves = pose.is_none() && drawing.with_value(|drawing| drawing.poses.len() > 1) && !clock::is_still();
@@ -38,8 +41,8 @@ pub fn Figure(
     if moves {
         clock::each_frame(move |at| draw(to_and_fro(at)));
     }
-    let turn = if mirrored { format!("translate({} 0) scale(-1 1)", SIZE.width) } else { String::new() };
-    let frame = format!("0 0 {} {}", SIZE.width, SIZE.height);
+    let turn = if mirrored { format!("translate({} 0) scale(-1 1)", size.width) } else { String::new() };
+    let frame = format!("0 0 {} {}", size.width, size.height);
     view! {
         <svg class="figure" viewBox=frame aria-hidden="true"><g transform=turn node_ref=group></g></svg>
     }

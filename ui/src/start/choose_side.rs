@@ -47,9 +47,9 @@ pub fn ChooseSide() -> impl IntoView {
 #[component]
 fn Plumb() -> impl IntoView {
     view! {
-        <svg viewBox="0 0 24 96">
-            <path class="string" d="M12 0V60"/>
-            <path class="bob" d="M12 58L19 72L12 94L5 72Z"/>
+        <svg viewBox="0 0 24 120">
+            <path class="string" d="M12 0V86"/>
+            <path class="bob" d="M12 84L19 98L12 120L5 98Z"/>
         </svg>
     }
 }

@@ -40,15 +40,10 @@ fn gaussian_binomial(n: usize, k: usize) -> Vec<f64> {
         for j in 0..=last {
             let mut sum = vec![0.0; j * (m - j) + 1];
             if let Some(stay) = row.get(j).filter(|_| j < m) {
-                sum.iter_mut()
-                    .skip(j)
-                    .zip(stay)
-                    .for_each(|(into, from)| *into += from);
+                sum.iter_mut().skip(j).zip(stay).for_each(|(into, from)| *into += from);
             }
             if j > 0 {
-                sum.iter_mut()
-                    .zip(&row[j - 1])
-                    .for_each(|(into, from)| *into += from);
+                sum.iter_mut().zip(&row[j - 1]).for_each(|(into, from)| *into += from);
             }
             next.push(sum);
         }
@@ -110,11 +105,7 @@ mod tests {
             (10, 23, 0.046623),
         ] {
             close(two_sided(s, &no_ties(n)), p, 5e-7);
-            assert!(
-                two_sided(s - 2, &no_ties(n)) >= 0.05,
-                "n {n}: S {} is below too",
-                s - 2
-            );
+            assert!(two_sided(s - 2, &no_ties(n)) >= 0.05, "n {n}: S {} is below too", s - 2);
         }
     }
 
@@ -123,21 +114,11 @@ mod tests {
         let values = [1, 1, 2, 3, 3, 3, 4];
         let ties = [2, 1, 3, 1];
         let mut counts = std::collections::BTreeMap::new();
-        permute(&mut values.to_vec(), 0, &mut |order| {
-            *counts.entry(s_of(order)).or_insert(0) += 1
-        });
+        permute(&mut values.to_vec(), 0, &mut |order| *counts.entry(s_of(order)).or_insert(0) += 1);
         let total: i32 = counts.values().sum();
         for &s in counts.keys() {
-            let listed: i32 = counts
-                .iter()
-                .filter(|(other, _)| other.abs() >= s.abs())
-                .map(|(_, n)| n)
-                .sum();
-            close(
-                two_sided(s, &ties),
-                f64::from(listed) / f64::from(total),
-                1e-12,
-            );
+            let listed: i32 = counts.iter().filter(|(other, _)| other.abs() >= s.abs()).map(|(_, n)| n).sum();
+            close(two_sided(s, &ties), f64::from(listed) / f64::from(total), 1e-12);
         }
     }
 
@@ -146,19 +127,13 @@ mod tests {
         for ties in [no_ties(60), vec![30, 30], vec![60], vec![59, 1]] {
             let shares = inversions(&ties);
             close(shares.iter().sum(), 1.0, 1e-12);
-            assert!(
-                shares
-                    .iter()
-                    .all(|share| share.is_finite() && *share >= 0.0)
-            );
+            assert!(shares.iter().all(|share| share.is_finite() && *share >= 0.0));
         }
     }
 
     fn s_of(order: &[i32]) -> i64 {
         let pairs = (0..order.len()).flat_map(|i| (i + 1..order.len()).map(move |j| (i, j)));
-        pairs
-            .map(|(i, j)| i64::from((order[j] - order[i]).signum()))
-            .sum()
+        pairs.map(|(i, j)| i64::from((order[j] - order[i]).signum())).sum()
     }
 
     fn permute(order: &mut Vec<i32>, from: usize, seen: &mut impl FnMut(&[i32])) {

@@ -63,16 +63,8 @@ fn of_values(values: &[f64]) -> MannKendall {
     let s = score(values);
     let ties = tie_groups(values);
     let variance = variance(values.len(), &ties);
-    let z = if variance > 0.0 {
-        (s - s.signum()) as f64 / libm::sqrt(variance)
-    } else {
-        0.0
-    };
-    let p_normal = if variance > 0.0 {
-        (2.0 * normal_tail(z.abs())).min(1.0)
-    } else {
-        1.0
-    };
+    let z = if variance > 0.0 { (s - s.signum()) as f64 / libm::sqrt(variance) } else { 0.0 };
+    let p_normal = if variance > 0.0 { (2.0 * normal_tail(z.abs())).min(1.0) } else { 1.0 };
     MannKendall {
         n: values.len(),
         s,
@@ -99,10 +91,7 @@ fn tie_groups(values: &[f64]) -> Vec<usize> {
     let mut sorted = values.to_vec();
     sorted.sort_by(f64::total_cmp);
     // `==` and not total order: a zero with a minus sign is the same value.
-    let mut groups: Vec<usize> = sorted
-        .chunk_by(|one, other| one == other)
-        .map(<[f64]>::len)
-        .collect();
+    let mut groups: Vec<usize> = sorted.chunk_by(|one, other| one == other).map(<[f64]>::len).collect();
     // One order of the groups gives one rounding: p does not depend on which value is the frequent one.
     groups.sort_unstable();
     groups
@@ -157,14 +146,7 @@ mod tests {
     fn rising_without_ties() {
         check(
             &a(),
-            &Printed {
-                s: 15,
-                variance: 44.333333,
-                z: 2.102630,
-                p: 0.035498,
-                exact: 152.0 / 5040.0,
-                tau: Some(0.714286),
-            },
+            &Printed { s: 15, variance: 44.333333, z: 2.102630, p: 0.035498, exact: 152.0 / 5040.0, tau: Some(0.714286) },
         );
     }
 
@@ -187,30 +169,13 @@ mod tests {
     fn four_days_with_an_outlier() {
         check(
             &c(),
-            &Printed {
-                s: 4,
-                variance: 8.666667,
-                z: 1.019049,
-                p: 0.308180,
-                exact: 8.0 / 24.0,
-                tau: Some(4.0 / 6.0),
-            },
+            &Printed { s: 4, variance: 8.666667, z: 1.019049, p: 0.308180, exact: 8.0 / 24.0, tau: Some(4.0 / 6.0) },
         );
     }
 
     #[test]
     fn all_the_same_says_nothing() {
-        check(
-            &d(),
-            &Printed {
-                s: 0,
-                variance: 0.0,
-                z: 0.0,
-                p: 1.0,
-                exact: 1.0,
-                tau: None,
-            },
-        );
+        check(&d(), &Printed { s: 0, variance: 0.0, z: 0.0, p: 1.0, exact: 1.0, tau: None });
     }
 
     #[test]
@@ -238,12 +203,7 @@ mod tests {
 
     #[test]
     fn above_sixty_the_approximation_is_used() {
-        let long: Vec<DayValue> = (0..61)
-            .map(|day| DayValue {
-                day,
-                value: f64::from(day % 7),
-            })
-            .collect();
+        let long: Vec<DayValue> = (0..61).map(|day| DayValue { day, value: f64::from(day % 7) }).collect();
         let got = mann_kendall(&long).expect("a sound series");
         assert_eq!(got.p_exact, None);
         assert_eq!(got.p(), got.p_normal);

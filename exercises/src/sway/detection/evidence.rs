@@ -31,23 +31,14 @@ pub(super) fn supports(pre: f64, shift: f64) -> bool {
 
 impl Evidence {
     /// From the horizontal signal at 10 Hz; `None` without a point inside the trial.
-    pub(super) fn of(
-        grid: &Grid,
-        axes: &Axes,
-        wide: [Vec<f64>; 2],
-        inside: &[usize],
-    ) -> Option<Evidence> {
-        let middle =
-            |signal: &[f64]| median(&inside.iter().map(|&k| signal[k]).collect::<Vec<_>>());
+    pub(super) fn of(grid: &Grid, axes: &Axes, wide: [Vec<f64>; 2], inside: &[usize]) -> Option<Evidence> {
+        let middle = |signal: &[f64]| median(&inside.iter().map(|&k| signal[k]).collect::<Vec<_>>());
         let (x, y) = (middle(&wide[0])?, middle(&wide[1])?);
         let points = wide[0].iter().zip(&wide[1]);
         let distance = points.map(|(ml, ap)| length(ml - x, ap - y)).collect();
         let [x, y, z] = &grid.axes;
         let slow = zero_phase_axes(FC_LEAN, [x, y, z]);
-        Some(Evidence {
-            distance,
-            lean: [along(&slow, axes.ml), along(&slow, axes.ap)],
-        })
+        Some(Evidence { distance, lean: [along(&slow, axes.ml), along(&slow, axes.ap)] })
     }
 
     /// Largest distance in the second up to point `at`, m/s2.
@@ -64,9 +55,7 @@ impl Evidence {
         if at + FOLLOW >= count || before.0 == before.1 {
             return 0.0;
         }
-        let mean = |signal: &[f64], (from, to): (usize, usize)| {
-            signal[from..to].iter().sum::<f64>() / (to - from) as f64
-        };
+        let mean = |signal: &[f64], (from, to): (usize, usize)| signal[from..to].iter().sum::<f64>() / (to - from) as f64;
         let change = |signal: &[f64]| mean(signal, after) - mean(signal, before);
         length(change(&self.lean[0]), change(&self.lean[1]))
     }
@@ -81,13 +70,8 @@ mod tests {
     use super::*;
 
     fn stepping_at(place: usize, count: usize) -> Evidence {
-        let step: Vec<f64> = (0..count)
-            .map(|k| if k < place { 0.0 } else { 0.5 })
-            .collect();
-        Evidence {
-            distance: step.clone(),
-            lean: [step, vec![0.0; count]],
-        }
+        let step: Vec<f64> = (0..count).map(|k| if k < place { 0.0 } else { 0.5 }).collect();
+        Evidence { distance: step.clone(), lean: [step, vec![0.0; count]] }
     }
 
     #[test]

@@ -12,35 +12,19 @@ pub(super) struct Swing {
 
 impl Swing {
     pub(super) fn of(jerk: &[f64]) -> Swing {
-        let around = |k: usize| {
-            (
-                k.saturating_sub(SWING_HALF),
-                (k + SWING_HALF + 1).min(jerk.len()),
-            )
-        };
+        let around = |k: usize| (k.saturating_sub(SWING_HALF), (k + SWING_HALF + 1).min(jerk.len()));
         let size = |k: usize| {
             let (from, to) = around(k);
             let ends = jerk[from..to]
                 .iter()
-                .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), &value| {
-                    (low.min(value), high.max(value))
-                });
+                .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), &value| (low.min(value), high.max(value)));
             ends.1 - ends.0
         };
         let peak = |k: usize| {
             let (from, to) = around(k);
-            (from..to).fold(from, |best, at| {
-                if jerk[at].abs() > jerk[best].abs() {
-                    at
-                } else {
-                    best
-                }
-            })
+            (from..to).fold(from, |best, at| if jerk[at].abs() > jerk[best].abs() { at } else { best })
         };
-        Swing {
-            size: (0..jerk.len()).map(size).collect(),
-            peak: (0..jerk.len()).map(peak).collect(),
-        }
+        Swing { size: (0..jerk.len()).map(size).collect(), peak: (0..jerk.len()).map(peak).collect() }
     }
 }
 

@@ -8,11 +8,7 @@ use crate::sway::parameters::{TAP_AFTER_S, TAP_BEFORE_S, TAP_KNOCK_S};
 
 /// Marks the events that taps belong to and gives back the taps that none belongs to. Taps in order of time.
 pub(crate) fn match_taps(events: &mut [Event], taps_s: &[f64]) -> Vec<f64> {
-    taps_s
-        .iter()
-        .copied()
-        .filter(|tap| !claim(events, *tap))
-        .collect()
+    taps_s.iter().copied().filter(|tap| !claim(events, *tap)).collect()
 }
 
 fn claim(events: &mut [Event], tap: f64) -> bool {
@@ -39,25 +35,13 @@ mod tests {
     use crate::sway::sample::Answer;
 
     fn event(t_s: f64, p2p: f64, class: Class) -> Event {
-        Event {
-            t_s,
-            p2p,
-            pre: 0.0,
-            shift: 0.0,
-            support: false,
-            tap_s: None,
-            class,
-            answer: Answer::NotAsked,
-        }
+        Event { t_s, p2p, pre: 0.0, shift: 0.0, support: false, tap_s: None, class, answer: Answer::NotAsked }
     }
 
     #[test]
     fn the_largest_candidate_before_the_tap_is_definite_and_the_knock_is_a_knock() {
-        let mut events = [
-            event(10.0, 15.0, Class::Possible),
-            event(11.4, 12.0, Class::Possible),
-            event(20.0, 14.0, Class::Possible),
-        ];
+        let mut events =
+            [event(10.0, 15.0, Class::Possible), event(11.4, 12.0, Class::Possible), event(20.0, 14.0, Class::Possible)];
         assert!(match_taps(&mut events, &[11.45]).is_empty());
         assert_eq!(events[0].class, Class::Definite);
         assert_eq!(events[0].tap_s, Some(11.45));
@@ -79,10 +63,7 @@ mod tests {
 
     #[test]
     fn a_definite_event_near_a_tap_that_belongs_elsewhere_stays_definite() {
-        let mut events = [
-            event(9.0, 50.0, Class::Possible),
-            event(10.05, 30.0, Class::Definite),
-        ];
+        let mut events = [event(9.0, 50.0, Class::Possible), event(10.05, 30.0, Class::Definite)];
         match_taps(&mut events, &[10.0]);
         assert_eq!(events.map(|event| event.class), [Class::Definite; 2]);
     }

@@ -23,11 +23,7 @@ pub struct Announcement {
 
 /// The first definite touch-down of the record so far that is old enough; `None` where there is none, the set-up does
 /// not propose, or the rate is too low. Works through the whole record each time: a few calls a second are enough.
-pub fn provisional_touch_down(
-    so_far: &[Sample],
-    t_on_s: f64,
-    source: &Source,
-) -> Option<Announcement> {
+pub fn provisional_touch_down(so_far: &[Sample], t_on_s: f64, source: &Source) -> Option<Announcement> {
     if !source.set_up.sensor_proposes() || so_far.len() > MAX_SAMPLES {
         return None;
     }
@@ -43,11 +39,6 @@ pub fn provisional_touch_down(
     }
     let old_enough = |t: f64| t + ANNOUNCE_AFTER_S <= seen_until_s;
     let events = detect(&grid, &marks)?.events;
-    let first = events
-        .iter()
-        .find(|event| event.class == Class::Definite && old_enough(event.t_s))?;
-    Some(Announcement {
-        t_s: first.t_s,
-        seen_until_s,
-    })
+    let first = events.iter().find(|event| event.class == Class::Definite && old_enough(event.t_s))?;
+    Some(Announcement { t_s: first.t_s, seen_until_s })
 }

@@ -52,10 +52,7 @@ impl LiveTrace {
             Screen::Away => 1.0,
             Screen::TowardBody => -1.0,
         };
-        LiveTrace {
-            turned,
-            running: None,
-        }
+        LiveTrace { turned, running: None }
     }
 
     /// Takes the next sample and gives the trace's newest point; `None` where the sample is not usable, adds no grid
@@ -82,10 +79,7 @@ impl LiveTrace {
         let mean = self.running.as_ref()?.mean;
         let axes = axes(mean).filter(|axes| axes.identified)?;
         let off = [0, 1, 2].map(|axis| filtered[axis] - mean[axis]);
-        let (left, front) = (
-            self.turned * dot(off, axes.ml),
-            self.turned * dot(off, axes.ap),
-        );
+        let (left, front) = (self.turned * dot(off, axes.ml), self.turned * dot(off, axes.ap));
         Some(TracePoint { t_s, left, front })
     }
 }
@@ -125,16 +119,8 @@ impl Running {
 mod tests {
     use super::*;
 
-    fn feed(
-        trace: &mut LiveTrace,
-        from: i32,
-        to: i32,
-        at: impl Fn(f64) -> [f64; 3],
-    ) -> Vec<TracePoint> {
-        let sample = |k: i32| Sample {
-            t_s: f64::from(k) / 60.0,
-            a: at(f64::from(k) / 60.0),
-        };
+    fn feed(trace: &mut LiveTrace, from: i32, to: i32, at: impl Fn(f64) -> [f64; 3]) -> Vec<TracePoint> {
+        let sample = |k: i32| Sample { t_s: f64::from(k) / 60.0, a: at(f64::from(k) / 60.0) };
         (from..to).filter_map(|k| trace.push(sample(k))).collect()
     }
 
@@ -147,24 +133,12 @@ mod tests {
         // Turned about its long axis the phone's x points to the right.
         let toward = |t: f64| [if t > 2.0 { -0.5 } else { 0.0 }, 9.8, 0.0];
         let mut trace = LiveTrace::new(Screen::TowardBody);
-        assert!(
-            feed(&mut trace, 0, 180, toward)
-                .last()
-                .expect("points")
-                .left
-                > 0.3
-        );
+        assert!(feed(&mut trace, 0, 180, toward).last().expect("points").left > 0.3);
     }
 
     #[test]
     fn the_trace_follows_about_a_tenth_of_a_second_late() {
-        let wave = |t: f64| {
-            [
-                0.3 * libm::sin(2.0 * core::f64::consts::PI * 0.5 * t),
-                9.8,
-                0.0,
-            ]
-        };
+        let wave = |t: f64| [0.3 * libm::sin(2.0 * core::f64::consts::PI * 0.5 * t), 9.8, 0.0];
         let mut trace = LiveTrace::new(Screen::Away);
         let points = feed(&mut trace, 0, 600, wave);
         let late = points.iter().filter(|point| point.t_s > 5.0);
@@ -178,10 +152,7 @@ mod tests {
     fn a_gap_starts_anew_and_rubbish_is_passed_over() {
         let mut trace = LiveTrace::new(Screen::Away);
         assert!(!feed(&mut trace, 0, 60, |_| [0.0, 9.8, 0.0]).is_empty());
-        let odd = |t_s: f64, x: f64| Sample {
-            t_s,
-            a: [x, 9.8, 0.0],
-        };
+        let odd = |t_s: f64, x: f64| Sample { t_s, a: [x, 9.8, 0.0] };
         assert_eq!(trace.push(odd(0.5, 1.0)), None);
         assert_eq!(trace.push(odd(f64::NAN, 1.0)), None);
         assert_eq!(trace.push(odd(1.0, f64::NAN)), None);

@@ -50,11 +50,7 @@ fn f_95(n: f64) -> f64 {
 
 fn covariance(plane: &Plane) -> Covariance {
     let (mean_x, mean_y) = (mean(&plane.ml), mean(&plane.ap));
-    let mut c = Covariance {
-        xx: 0.0,
-        yy: 0.0,
-        xy: 0.0,
-    };
+    let mut c = Covariance { xx: 0.0, yy: 0.0, xy: 0.0 };
     for (x, y) in plane.ml.iter().zip(&plane.ap) {
         let (x, y) = (x - mean_x, y - mean_y);
         c.xx += x * x;
@@ -62,11 +58,7 @@ fn covariance(plane: &Plane) -> Covariance {
         c.xy += x * y;
     }
     let below = plane.ml.len() as f64 - 1.0;
-    Covariance {
-        xx: c.xx / below,
-        yy: c.yy / below,
-        xy: c.xy / below,
-    }
+    Covariance { xx: c.xx / below, yy: c.yy / below, xy: c.xy / below }
 }
 
 #[cfg(test)]
@@ -84,11 +76,7 @@ mod tests {
     #[test]
     fn a_line_has_no_area_and_no_second_width() {
         let line: Vec<f64> = (0..200).map(|k| f64::from(k % 17)).collect();
-        let plane = Plane {
-            ap: line.iter().map(|x| 0.3 * x).collect(),
-            up: line.clone(),
-            ml: line,
-        };
+        let plane = Plane { ap: line.iter().map(|x| 0.3 * x).collect(), up: line.clone(), ml: line };
         assert!(of(&plane).chi2.abs() < 1e-6);
         assert!(narrower_sd(&plane) < 1e-6);
     }
@@ -97,11 +85,7 @@ mod tests {
     fn independent_axes_multiply() {
         let ml = vec![1.0, 1.0, -1.0, -1.0];
         let ap = vec![2.0, -2.0, 2.0, -2.0];
-        let got = of(&Plane {
-            up: vec![0.0; 4],
-            ml,
-            ap,
-        });
+        let got = of(&Plane { up: vec![0.0; 4], ml, ap });
         assert!((got.chi2 - PI * CHI2_95 * libm::sqrt(4.0 / 3.0 * 16.0 / 3.0)).abs() < 1e-12);
     }
 }

@@ -31,9 +31,7 @@ pub(super) fn of(plane: &Plane) -> Extent {
         range_ml: range(&plane.ml),
         range_ap: range(&plane.ap),
         path: path(plane),
-        peak: points()
-            .map(|(x, y)| length(x - mean_ml, y - mean_ap))
-            .fold(0.0, f64::max),
+        peak: points().map(|(x, y)| length(x - mean_ml, y - mean_ap)).fold(0.0, f64::max),
     }
 }
 

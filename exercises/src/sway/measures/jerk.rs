@@ -16,10 +16,7 @@ impl Jerk {
 }
 
 pub(super) fn of(plane: &Plane) -> Jerk {
-    Jerk {
-        ml: squared_change(&plane.ml),
-        ap: squared_change(&plane.ap),
-    }
+    Jerk { ml: squared_change(&plane.ml), ap: squared_change(&plane.ap) }
 }
 
 /// sqrt(T^5/2 integral), m.
@@ -34,9 +31,7 @@ pub(super) fn log_dimensionless(integral: f64, time: f64, peak: f64) -> f64 {
 
 fn squared_change(signal: &[f64]) -> f64 {
     let change = gradient(signal);
-    let areas = change
-        .windows(2)
-        .map(|pair| (pair[0] * pair[0] + pair[1] * pair[1]) / 2.0 * DT);
+    let areas = change.windows(2).map(|pair| (pair[0] * pair[0] + pair[1] * pair[1]) / 2.0 * DT);
     areas.sum()
 }
 
@@ -47,11 +42,7 @@ mod tests {
     #[test]
     fn a_ramp_changes_by_its_slope() {
         let ramp: Vec<f64> = (0..101).map(|k| 3.0 * f64::from(k) / 100.0).collect();
-        let got = of(&Plane {
-            ml: ramp,
-            ap: vec![0.0; 101],
-            up: vec![0.0; 101],
-        });
+        let got = of(&Plane { ml: ramp, ap: vec![0.0; 101], up: vec![0.0; 101] });
         assert!((got.ml - 9.0).abs() < 1e-9 && got.ap == 0.0);
         assert!((normalised(got.ml, 2.0) - 12.0).abs() < 1e-9);
         assert!((log_dimensionless(9.0, 1.0, 3.0)).abs() < 1e-12);

@@ -43,27 +43,15 @@ pub(super) fn density(signal: &[f64]) -> Density {
     let df = FS / length as f64;
     let first = (BAND_LOW / df - 1e-9).ceil() as usize;
     let last = ((BAND_HIGH / df + 1e-9).floor() as usize).min(length / 2);
-    let turns: Vec<f64> = (0..length)
-        .map(|k| 2.0 * PI * k as f64 / length as f64)
-        .collect();
-    let (cos, sin): (Vec<f64>, Vec<f64>) = turns
-        .iter()
-        .map(|&turn| (libm::cos(turn), libm::sin(turn)))
-        .unzip();
+    let turns: Vec<f64> = (0..length).map(|k| 2.0 * PI * k as f64 / length as f64).collect();
+    let (cos, sin): (Vec<f64>, Vec<f64>) = turns.iter().map(|&turn| (libm::cos(turn), libm::sin(turn))).unzip();
     let hann: Vec<f64> = cos.iter().map(|cos| 0.5 - 0.5 * cos).collect();
     let weight: f64 = hann.iter().map(|w| w * w).sum();
     let mut power = vec![0.0; (last + 1).saturating_sub(first)];
-    let segments: Vec<&[f64]> = signal
-        .windows(length)
-        .step_by(length - length / 2)
-        .collect();
+    let segments: Vec<&[f64]> = signal.windows(length).step_by(length - length / 2).collect();
     for segment in &segments {
         let mean = segment.iter().sum::<f64>() / length as f64;
-        let tapered: Vec<f64> = segment
-            .iter()
-            .zip(&hann)
-            .map(|(x, w)| (x - mean) * w)
-            .collect();
+        let tapered: Vec<f64> = segment.iter().zip(&hann).map(|(x, w)| (x - mean) * w).collect();
         for (into, bin) in power.iter_mut().zip(first..) {
             *into += squared_size(&tapered, bin, &cos, &sin);
         }
@@ -127,9 +115,7 @@ mod tests {
     use super::*;
 
     fn wave(size: f64, hz: f64, points: usize) -> Vec<f64> {
-        (0..points)
-            .map(|k| size * libm::sin(2.0 * PI * hz * k as f64 / FS))
-            .collect()
+        (0..points).map(|k| size * libm::sin(2.0 * PI * hz * k as f64 / FS)).collect()
     }
 
     #[test]

@@ -3,8 +3,8 @@
 use crate::clinic::door;
 use crate::{Answer, Moment, outside, patient, refuse};
 use exercises::catalogue::{Catalogue, Lang};
-use exercises::slots::SlotRef;
 use exercises::log::Entry;
+use exercises::slots::SlotRef;
 use std::cell::RefCell;
 use std::path::{Path, PathBuf};
 use store::Home;
@@ -36,7 +36,15 @@ impl House {
     /// Whatever keeps the folder from being used, each told apart.
     pub fn open(dir: &Path, create: bool) -> Answer<House> {
         let home = Home::open(dir, create).map_err(refuse::store(dir))?;
-        let mut house = House { home, role: None, catalogue: House::shipped()?, keys: None, entries: RefCell::default(), at_is_set: false, open_slot: None };
+        let mut house = House {
+            home,
+            role: None,
+            catalogue: House::shipped()?,
+            keys: None,
+            entries: RefCell::default(),
+            at_is_set: false,
+            open_slot: None,
+        };
         house.role = match house.setting(ROLE)?.as_deref() {
             Some("patient") => Some(Role::Patient),
             Some("clinic") => Some(Role::Clinic),
@@ -141,5 +149,4 @@ impl House {
     pub(crate) fn setting(&self, name: &str) -> Answer<Option<String>> {
         self.home.store().read(|view| setting::get(view, name)).map_err(refuse::store(self.home.dir()))
     }
-
 }

@@ -129,7 +129,7 @@ pub fn check_catalogue(dir: Option<&Path>) -> Answer<Checked> {
     };
     let files = store::files::read_all(dir, "toml", MOST_EXERCISE).map_err(refuse::reading)?;
     if files.is_empty() {
-        let expected = "a folder with exercise files, each ending in .toml".into();
+        let expected = "it holds no exercise file, whose name ends in .toml".into();
         return Err(Failure::NotUnderstood { file: dir.display().to_string(), line: 0, expected });
     }
     let mut checked = Checked { exercises: Vec::new(), faults: Vec::new() };

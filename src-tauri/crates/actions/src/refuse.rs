@@ -2,9 +2,9 @@
 
 use format::card::CardFault;
 use pictures::PictureError;
+use std::path::Path;
 use store::StoreError;
 use store::files::{FileError, FileFault};
-use std::path::Path;
 use wire::Failure;
 
 /// A refusal of the store, for the data folder `home`.

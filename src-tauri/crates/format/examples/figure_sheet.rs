@@ -8,19 +8,13 @@ use format::catalogue::{Fault, embedded, read};
 use std::fmt::Write as _;
 
 const PHASES: [f64; 5] = [0.0, 0.25, 0.5, 0.75, 1.0];
-const CELL: Size = Size {
-    width: 300.0,
-    height: 300.0,
-};
+const CELL: Size = Size { width: 300.0, height: 300.0 };
 const GAP: f64 = 24.0;
 
 fn main() {
     let words: Vec<String> = std::env::args().skip(1).collect();
     let has = |word: &str| words.iter().any(|given| given == word);
-    let asked: Vec<_> = words
-        .iter()
-        .filter(|word| *word != "dark" && *word != "rungs")
-        .collect();
+    let asked: Vec<_> = words.iter().filter(|word| *word != "dark" && *word != "rungs").collect();
     match catalogue(&asked) {
         Ok(catalogue) => print!("{}", sheet(&figures(&catalogue, has("rungs")), has("dark"))),
         Err(faults) => faults.iter().for_each(|fault| eprintln!("{fault}")),
@@ -30,11 +24,8 @@ fn main() {
 /// The shipped exercises whose id begins with one of the words, and the files among the words; all if there are no words.
 fn catalogue(words: &[&String]) -> Result<Catalogue, Vec<Fault>> {
     let mut catalogue = embedded()?;
-    let begins =
-        |id: &str| words.is_empty() || words.iter().any(|word| id.starts_with(word.as_str()));
-    catalogue
-        .exercises
-        .retain(|exercise| begins(exercise.id.as_str()));
+    let begins = |id: &str| words.is_empty() || words.iter().any(|word| id.starts_with(word.as_str()));
+    catalogue.exercises.retain(|exercise| begins(exercise.id.as_str()));
     for file in words.iter().filter(|word| word.ends_with(".toml")) {
         let text = std::fs::read_to_string(file).expect("a file that can be read");
         catalogue.exercises.push(read(file, &text)?);
@@ -46,29 +37,10 @@ fn catalogue(words: &[&String]) -> Result<Catalogue, Vec<Fault>> {
 fn figures(catalogue: &Catalogue, rungs: bool) -> Vec<(String, Figure)> {
     let of_rungs = |exercise: &exercises::catalogue::Exercise| {
         let rungs = exercise.ladders.iter().flat_map(|ladder| &ladder.rungs);
-        rungs
-            .map(|rung| {
-                (
-                    format!("{} {}", exercise.id, rung.id),
-                    exercise.figure(&rung.id),
-                )
-            })
-            .collect::<Vec<_>>()
+        rungs.map(|rung| (format!("{} {}", exercise.id, rung.id), exercise.figure(&rung.id))).collect::<Vec<_>>()
     };
-    let own = |exercise: &exercises::catalogue::Exercise| {
-        vec![(exercise.id.to_string(), exercise.poses.clone())]
-    };
-    catalogue
-        .exercises
-        .iter()
-        .flat_map(|exercise| {
-            if rungs {
-                of_rungs(exercise)
-            } else {
-                own(exercise)
-            }
-        })
-        .collect()
+    let own = |exercise: &exercises::catalogue::Exercise| vec![(exercise.id.to_string(), exercise.poses.clone())];
+    catalogue.exercises.iter().flat_map(|exercise| if rungs { of_rungs(exercise) } else { own(exercise) }).collect()
 }
 
 fn sheet(figures: &[(String, Figure)], dark: bool) -> String {
@@ -78,10 +50,7 @@ fn sheet(figures: &[(String, Figure)], dark: bool) -> String {
         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width} {height}\" width=\"{width}\" height=\"{height}\">"
     );
     let paper = colour(Paint::Ground, dark);
-    let _ = write!(
-        svg,
-        "<rect width=\"{width}\" height=\"{height}\" fill=\"{paper}\"/>"
-    );
+    let _ = write!(svg, "<rect width=\"{width}\" height=\"{height}\" fill=\"{paper}\"/>");
     for (row, (name, figure)) in figures.iter().enumerate() {
         let y = GAP + row as f64 * (CELL.height + GAP);
         let stage = Stage::new(figure, CELL);
@@ -92,11 +61,7 @@ fn sheet(figures: &[(String, Figure)], dark: bool) -> String {
             svg.push_str("</g>");
         }
         let ink = colour(Paint::NearArm, dark);
-        let _ = write!(
-            svg,
-            "<text x=\"{GAP}\" y=\"{}\" font-size=\"13\" fill=\"{ink}\">{name}</text>",
-            y + 4.0
-        );
+        let _ = write!(svg, "<text x=\"{GAP}\" y=\"{}\" font-size=\"13\" fill=\"{ink}\">{name}</text>", y + 4.0);
     }
     svg + "</svg>"
 }
@@ -106,9 +71,7 @@ fn painted(shape: &Shape, dark: bool) -> String {
     match shape.stroke {
         None => format!("<path d=\"{d}\" fill=\"{colour}\"/>"),
         Some(stroke) => {
-            let dash = stroke.dash.map_or(String::new(), |(on, off)| {
-                format!(" stroke-dasharray=\"{on:.1} {off:.1}\"")
-            });
+            let dash = stroke.dash.map_or(String::new(), |(on, off)| format!(" stroke-dasharray=\"{on:.1} {off:.1}\""));
             let width = stroke.width;
             format!(
                 "<path d=\"{d}\" fill=\"none\" stroke=\"{colour}\" stroke-width=\"{width:.1}\" stroke-linecap=\"round\" stroke-linejoin=\"round\"{dash}/>"

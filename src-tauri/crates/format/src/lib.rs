@@ -3,15 +3,15 @@
 pub mod card;
 pub mod catalogue;
 pub mod entry;
+pub mod motion;
 pub mod plan_file;
 pub mod runs_file;
-pub mod summary;
-pub mod motion;
 pub mod series;
+pub mod summary;
 
 mod cbor;
 mod codes;
-mod packed;
-mod parts;
 mod names;
 mod number_csv;
+mod packed;
+mod parts;

@@ -3,7 +3,7 @@
 use exercises::alarm::Trouble;
 use exercises::catalogue::{Eyes, Surface};
 use exercises::log::{Barrier, Excuse};
-use exercises::plan::{AgeBand, Aftercare, Leg, Risk, Side};
+use exercises::plan::{Aftercare, AgeBand, Leg, Risk, Side};
 use exercises::run::TrialEnd;
 
 /// A choice whose values have names.

@@ -83,9 +83,7 @@ pub enum CsvFault {
         found: usize,
     },
     /// A cell that is no number.
-    #[error(
-        "line {line}, column {column}: expected a number with a decimal point, found {found:?}"
-    )]
+    #[error("line {line}, column {column}: expected a number with a decimal point, found {found:?}")]
     NotANumber {
         /// The line.
         line: usize,
@@ -120,10 +118,7 @@ impl<const N: usize> Shape<N> {
         let lines = self.opened(bytes)?;
         for (place, line) in lines.enumerate() {
             if place == self.most_rows {
-                return Err(CsvFault::TooManyRows {
-                    most: self.most_rows,
-                }
-                .into());
+                return Err(CsvFault::TooManyRows { most: self.most_rows }.into());
             }
             // The header was line 1.
             take(self.row(place + 2, line)?)?;
@@ -132,37 +127,24 @@ impl<const N: usize> Shape<N> {
     }
 
     /// The lines after the header, which is checked.
-    fn opened<'a>(
-        &self,
-        bytes: &'a [u8],
-    ) -> Result<impl Iterator<Item = &'a [u8]> + use<'a, N>, CsvFault> {
+    fn opened<'a>(&self, bytes: &'a [u8]) -> Result<impl Iterator<Item = &'a [u8]> + use<'a, N>, CsvFault> {
         if bytes.len() > self.most_bytes {
-            return Err(CsvFault::TooLarge {
-                bytes: bytes.len(),
-                most: self.most_bytes,
-            });
+            return Err(CsvFault::TooLarge { bytes: bytes.len(), most: self.most_bytes });
         }
         if bytes.starts_with(b"\xEF\xBB\xBF") {
             return Err(CsvFault::ByteOrderMark);
         }
         let whole = bytes.strip_suffix(b"\n").unwrap_or(bytes);
-        let mut lines = whole
-            .split(|byte| *byte == b'\n')
-            .map(|line| line.strip_suffix(b"\r").unwrap_or(line));
+        let mut lines = whole.split(|byte| *byte == b'\n').map(|line| line.strip_suffix(b"\r").unwrap_or(line));
         let first = text(1, lines.next().unwrap_or_default())?;
         if first == self.header {
             return Ok(lines);
         }
         if whole.is_empty() {
-            return Err(CsvFault::Empty {
-                expected: self.header,
-            });
+            return Err(CsvFault::Empty { expected: self.header });
         }
         other_separator(1, first)?;
-        Err(CsvFault::Header {
-            expected: self.header,
-            found: quoted(first),
-        })
+        Err(CsvFault::Header { expected: self.header, found: quoted(first) })
     }
 
     fn row<'a>(&self, line: usize, bytes: &'a [u8]) -> Result<Row<'a, N>, CsvFault> {
@@ -179,25 +161,13 @@ impl<const N: usize> Shape<N> {
             }
             found += 1;
         }
-        if found == N {
-            Ok(Row { line, cells })
-        } else {
-            Err(CsvFault::Columns {
-                line,
-                expected: N,
-                found,
-            })
-        }
+        if found == N { Ok(Row { line, cells }) } else { Err(CsvFault::Columns { line, expected: N, found }) }
     }
 }
 
 /// A cell as a number; "nan" and "inf" are numbers here.
 pub(crate) fn number(line: usize, column: &'static str, cell: &str) -> Result<f64, CsvFault> {
-    cell.parse().map_err(|_| CsvFault::NotANumber {
-        line,
-        column,
-        found: quoted(cell),
-    })
+    cell.parse().map_err(|_| CsvFault::NotANumber { line, column, found: quoted(cell) })
 }
 
 pub(crate) fn quoted(text: &str) -> String {
@@ -206,19 +176,13 @@ pub(crate) fn quoted(text: &str) -> String {
 
 fn text(line: usize, bytes: &[u8]) -> Result<&str, CsvFault> {
     if bytes.len() > MOST_LINE {
-        return Err(CsvFault::LineTooLong {
-            line,
-            most: MOST_LINE,
-        });
+        return Err(CsvFault::LineTooLong { line, most: MOST_LINE });
     }
     std::str::from_utf8(bytes).map_err(|_| CsvFault::NotText { line })
 }
 
 fn other_separator(line: usize, text: &str) -> Result<(), CsvFault> {
-    match text
-        .chars()
-        .find(|character| matches!(character, ';' | '\t' | '|'))
-    {
+    match text.chars().find(|character| matches!(character, ';' | '\t' | '|')) {
         Some(found) => Err(CsvFault::Separator { line, found }),
         None => Ok(()),
     }

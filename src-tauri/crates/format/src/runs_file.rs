@@ -102,7 +102,9 @@ pub enum Parts {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields, rename_all = "kebab-case", tag = "do")]
 enum Line {
-    Opened { at: String },
+    Opened {
+        at: String,
+    },
     Run {
         at: String,
         item: u8,
@@ -113,12 +115,37 @@ enum Line {
         failed: Option<Vec<u8>>,
         trials: Option<Vec<TrialLine>>,
     },
-    LeaveOut { at: String, item: u8, reason: String },
-    Excuse { at: String, from: NaiveDateText, until: NaiveDateText, why: String },
-    Pain { at: String, complaint: u8, score: u8 },
-    Settled { at: String, complaint: u8, settled: bool },
-    Activity { at: String, activity: u8, score: u8 },
-    Trouble { at: String, what: String, item: Option<u8> },
+    LeaveOut {
+        at: String,
+        item: u8,
+        reason: String,
+    },
+    Excuse {
+        at: String,
+        from: NaiveDateText,
+        until: NaiveDateText,
+        why: String,
+    },
+    Pain {
+        at: String,
+        complaint: u8,
+        score: u8,
+    },
+    Settled {
+        at: String,
+        complaint: u8,
+        settled: bool,
+    },
+    Activity {
+        at: String,
+        activity: u8,
+        score: u8,
+    },
+    Trouble {
+        at: String,
+        what: String,
+        item: Option<u8>,
+    },
 }
 
 #[derive(Deserialize)]
@@ -223,11 +250,12 @@ fn named<T: Named>(name: &str) -> Result<T, String> {
 }
 
 fn date(text: &NaiveDateText) -> Result<NaiveDate, String> {
-    text.0.parse().map_err(|_| "a date such as 2026-11-25".into())
+    text.0.parse().map_err(|_| "a date such as 2026-11-25 belongs here".into())
 }
 
 fn stamp(text: &str) -> Result<Stamp, String> {
-    let at = DateTime::parse_from_rfc3339(text).map_err(|_| "at must be an instant such as 2026-11-25T09:02:00+01:00".to_owned())?;
+    let at = DateTime::parse_from_rfc3339(text)
+        .map_err(|_| "at must be an instant such as 2026-11-25T09:02:00+01:00".to_owned())?;
     Ok(Stamp { utc_ms: at.timestamp_millis(), offset_s: at.offset().local_minus_utc() })
 }
 

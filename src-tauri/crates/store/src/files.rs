@@ -103,22 +103,14 @@ pub fn read(path: &Path, cap: u64) -> Result<Vec<u8>, FileError> {
     let facts = fs::metadata(path).map_err(at(path))?;
     if !facts.is_file() {
         // Checked before opening: opening a pipe would wait for its other end.
-        return Err(FileError {
-            path: path.into(),
-            fault: FileFault::NotAFile,
-        });
+        return Err(FileError { path: path.into(), fault: FileFault::NotAFile });
     }
     let mut bytes = Vec::new();
     let file = File::open(path).map_err(at(path))?;
     // One byte more than allowed tells "too big" from "just fits", also when the file grows meanwhile.
-    file.take(cap.saturating_add(1))
-        .read_to_end(&mut bytes)
-        .map_err(at(path))?;
+    file.take(cap.saturating_add(1)).read_to_end(&mut bytes).map_err(at(path))?;
     if bytes.len() as u64 > cap {
-        return Err(FileError {
-            path: path.into(),
-            fault: FileFault::TooBig { cap },
-        });
+        return Err(FileError { path: path.into(), fault: FileFault::TooBig { cap } });
     }
     Ok(bytes)
 }
@@ -144,10 +136,7 @@ pub fn read_all(dir: &Path, ending: &str, cap: u64) -> Result<Vec<(String, Vec<u
 pub(crate) fn folder(dir: &Path, create: bool) -> Result<(), FileError> {
     match fs::metadata(dir) {
         Ok(facts) if facts.is_dir() => Ok(()),
-        Ok(_) => Err(FileError {
-            path: dir.into(),
-            fault: FileFault::NotAFolder,
-        }),
+        Ok(_) => Err(FileError { path: dir.into(), fault: FileFault::NotAFolder }),
         Err(error) if error.kind() == ErrorKind::NotFound && create => {
             let mut builder = DirBuilder::new();
             builder.recursive(true);
@@ -161,11 +150,7 @@ pub(crate) fn folder(dir: &Path, create: bool) -> Result<(), FileError> {
 
 /// Fails if no file can be made in `dir`: told at the start, not at the first thing worth keeping.
 pub(crate) fn takes_files(dir: &Path) -> Result<(), FileError> {
-    tempfile::Builder::new()
-        .prefix(HALF_MADE)
-        .tempfile_in(dir)
-        .map_err(at(dir))
-        .map(drop)
+    tempfile::Builder::new().prefix(HALF_MADE).tempfile_in(dir).map_err(at(dir)).map(drop)
 }
 
 /// An advisory lock, given back when dropped or when the process ends, however it ends.
@@ -192,10 +177,7 @@ pub(crate) fn lock(path: &Path) -> Result<Lock, FileError> {
     let file = options.open(path).map_err(at(path))?;
     match file.try_lock() {
         Ok(()) => Ok(Lock { file }),
-        Err(TryLockError::WouldBlock) => Err(FileError {
-            path: path.into(),
-            fault: FileFault::InUse,
-        }),
+        Err(TryLockError::WouldBlock) => Err(FileError { path: path.into(), fault: FileFault::InUse }),
         Err(TryLockError::Error(error)) => Err(at(path)(error)),
     }
 }
@@ -233,22 +215,14 @@ pub(crate) fn sweep(dir: &Path) -> Result<(), FileError> {
 /// A new, empty file in the folder of `path`, removed again unless put in place.
 pub(crate) fn beside(path: &Path) -> Result<NamedTempFile, FileError> {
     let dir = folder_of(path);
-    tempfile::Builder::new()
-        .prefix(HALF_MADE)
-        .tempfile_in(dir)
-        .map_err(at(path))
+    tempfile::Builder::new().prefix(HALF_MADE).tempfile_in(dir).map_err(at(path))
 }
 
 /// Syncs `new`, renames it to `path`, and syncs the folder.
 pub(crate) fn put_in_place(new: NamedTempFile, path: &Path) -> Result<(), FileError> {
     // Opened anew: SQLite may have written the file through a handle of its own.
-    File::options()
-        .write(true)
-        .open(new.path())
-        .and_then(|file| file.sync_all())
-        .map_err(at(path))?;
-    new.persist(path)
-        .map_err(|refused| at(path)(refused.error))?;
+    File::options().write(true).open(new.path()).and_then(|file| file.sync_all()).map_err(at(path))?;
+    new.persist(path).map_err(|refused| at(path)(refused.error))?;
     sync_folder(folder_of(path)).map_err(at(path))
 }
 
@@ -272,10 +246,7 @@ fn folder_of(path: &Path) -> &Path {
 
 fn at(path: &Path) -> impl Fn(io::Error) -> FileError {
     let path = path.to_path_buf();
-    move |error| FileError {
-        path: path.clone(),
-        fault: fault(&error),
-    }
+    move |error| FileError { path: path.clone(), fault: fault(&error) }
 }
 
 fn fault(error: &io::Error) -> FileFault {
@@ -284,11 +255,7 @@ fn fault(error: &io::Error) -> FileFault {
         ErrorKind::IsADirectory => FileFault::NotAFile,
         ErrorKind::NotADirectory => FileFault::NotAFolder,
         ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => FileFault::ReadOnly,
-        ErrorKind::StorageFull | ErrorKind::QuotaExceeded | ErrorKind::FileTooLarge => {
-            FileFault::NoRoom
-        }
-        _ => FileFault::Other {
-            detail: error.to_string(),
-        },
+        ErrorKind::StorageFull | ErrorKind::QuotaExceeded | ErrorKind::FileTooLarge => FileFault::NoRoom,
+        _ => FileFault::Other { detail: error.to_string() },
     }
 }

@@ -32,11 +32,7 @@ impl Home {
             opening::create(&path)?;
         }
         let store = opening::open(&path)?;
-        Ok(Home {
-            dir: dir.into(),
-            store,
-            _lock: lock,
-        })
+        Ok(Home { dir: dir.into(), store, _lock: lock })
     }
 
     /// Opens `dir` with what the backup at `from` holds. The folder may exist, but must not hold a database yet.
@@ -50,11 +46,7 @@ impl Home {
         }
         opening::copy(from, &path)?;
         let store = opening::open(&path)?;
-        Ok(Home {
-            dir: dir.into(),
-            store,
-            _lock: lock,
-        })
+        Ok(Home { dir: dir.into(), store, _lock: lock })
     }
 
     /// The folder, as it was given.

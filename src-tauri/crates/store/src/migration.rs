@@ -43,9 +43,7 @@ pub(crate) fn tables(connection: &Connection) -> Result<Vec<String>, StoreError>
     let mut query = connection.prepare(
         "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite\\_%' ESCAPE '\\' ORDER BY rowid DESC",
     )?;
-    let names = query
-        .query_map([], |row| row.get(0))?
-        .collect::<Result<_, _>>()?;
+    let names = query.query_map([], |row| row.get(0))?.collect::<Result<_, _>>()?;
     Ok(names)
 }
 
@@ -73,18 +71,11 @@ mod tests {
     use super::*;
 
     const ONE: Step = &["CREATE TABLE one (x INTEGER) STRICT;"];
-    const TWO: Step = &[
-        "CREATE TABLE two (x INTEGER) STRICT;",
-        "INSERT INTO one (x) VALUES (2);",
-    ];
-    const BROKEN: Step = &[
-        "CREATE TABLE three (x INTEGER) STRICT;",
-        "INSERT INTO nowhere VALUES (1);",
-    ];
+    const TWO: Step = &["CREATE TABLE two (x INTEGER) STRICT;", "INSERT INTO one (x) VALUES (2);"];
+    const BROKEN: Step = &["CREATE TABLE three (x INTEGER) STRICT;", "INSERT INTO nowhere VALUES (1);"];
 
     fn version(connection: &Connection) -> usize {
-        let version =
-            connection.pragma_query_value(None, "user_version", |row| row.get::<_, i64>(0));
+        let version = connection.pragma_query_value(None, "user_version", |row| row.get::<_, i64>(0));
         usize::try_from(version.expect("a number")).expect("not negative")
     }
 
@@ -96,18 +87,13 @@ mod tests {
     fn steps_run_once_each_and_in_order() {
         let mut connection = memory();
         apply(&mut connection, &[ONE]).expect("the first step");
-        assert_eq!(
-            (version(&connection), tables(&connection)),
-            (1, Ok(vec!["one".into()]))
-        );
+        assert_eq!((version(&connection), tables(&connection)), (1, Ok(vec!["one".into()])));
         for _ in 0..2 {
             apply(&mut connection, &[ONE, TWO]).expect("the second step, then nothing");
             assert_eq!(version(&connection), 2);
             assert_eq!(tables(&connection), Ok(vec!["two".into(), "one".into()]));
         }
-        let rows: i64 = connection
-            .query_row("SELECT count(*) FROM one", [], |row| row.get(0))
-            .expect("there");
+        let rows: i64 = connection.query_row("SELECT count(*) FROM one", [], |row| row.get(0)).expect("there");
         assert_eq!(rows, 1, "the second step ran once");
     }
 
@@ -116,22 +102,15 @@ mod tests {
         let mut connection = memory();
         apply(&mut connection, &[ONE]).expect("the first step");
         apply(&mut connection, &[ONE, TWO, BROKEN]).expect_err("the third step is broken");
-        assert_eq!(
-            (version(&connection), tables(&connection)),
-            (1, Ok(vec!["one".into()]))
-        );
-        let rows: i64 = connection
-            .query_row("SELECT count(*) FROM one", [], |row| row.get(0))
-            .expect("there");
+        assert_eq!((version(&connection), tables(&connection)), (1, Ok(vec!["one".into()])));
+        let rows: i64 = connection.query_row("SELECT count(*) FROM one", [], |row| row.get(0)).expect("there");
         assert_eq!(rows, 0, "nor is there a row of the second step");
     }
 
     #[test]
     fn emptying_stands_up_to_rows_that_refer_to_each_other() {
         let mut connection = memory();
-        connection
-            .pragma_update(None, "foreign_keys", true)
-            .expect("known");
+        connection.pragma_update(None, "foreign_keys", true).expect("known");
         migrate(&mut connection).expect("our steps");
         connection
             .execute_batch(
@@ -142,11 +121,8 @@ mod tests {
             .expect("allowed");
         raze(&mut connection).expect("all goes");
         for table in tables(&connection).expect("there") {
-            let rows: i64 = connection
-                .query_row(&format!("SELECT count(*) FROM {table}"), [], |row| {
-                    row.get(0)
-                })
-                .expect("there");
+            let rows: i64 =
+                connection.query_row(&format!("SELECT count(*) FROM {table}"), [], |row| row.get(0)).expect("there");
             assert_eq!(rows, 0, "{table}");
         }
         assert_eq!(version(&connection), LATEST as usize);

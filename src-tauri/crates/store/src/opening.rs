@@ -18,10 +18,7 @@ const PATIENCE: Duration = Duration::from_secs(2);
 pub(crate) fn create(path: &Path) -> Result<(), StoreError> {
     if let Some(left) = remains(path)? {
         // A write-ahead log without its database would be played into the new file.
-        return Err(StoreError::Damaged {
-            path: path.into(),
-            detail: format!("missing, but {} is there", left.display()),
-        });
+        return Err(StoreError::Damaged { path: path.into(), detail: format!("missing, but {} is there", left.display()) });
     }
     let new = files::beside(path)?;
     let mut connection = connect(new.path())?;
@@ -37,13 +34,9 @@ pub(crate) fn open(path: &Path) -> Result<Store, StoreError> {
     if connection.is_readonly("main")? {
         return Err(StoreError::ReadOnly { path: path.into() });
     }
-    let mode: String =
-        connection.pragma_update_and_check(None, "journal_mode", "WAL", |row| row.get(0))?;
+    let mode: String = connection.pragma_update_and_check(None, "journal_mode", "WAL", |row| row.get(0))?;
     if mode != "wal" {
-        return Err(StoreError::Sqlite {
-            code: 0,
-            detail: format!("journal mode is {mode}, not wal"),
-        });
+        return Err(StoreError::Sqlite { code: 0, detail: format!("journal mode is {mode}, not wal") });
     }
     migration::migrate(&mut connection)?;
     Ok(Store::new(connection, path.into()))
@@ -64,15 +57,9 @@ pub(crate) fn backup(source: &Connection, path: &Path) -> Result<(), StoreError>
     source.backup("main", new.path(), None::<fn(rusqlite::backup::Progress)>)?;
     let copy = connect(new.path())?;
     // The copy must stand alone, without a write-ahead log beside it.
-    let _: String =
-        copy.pragma_update_and_check(None, "journal_mode", "DELETE", |row| row.get(0))?;
-    let faults = |detail| StoreError::BadCopy {
-        path: path.into(),
-        detail,
-    };
-    inspect(&copy, "integrity_check")
-        .and_then(|()| inspect_references(&copy))
-        .map_err(faults)?;
+    let _: String = copy.pragma_update_and_check(None, "journal_mode", "DELETE", |row| row.get(0))?;
+    let faults = |detail| StoreError::BadCopy { path: path.into(), detail };
+    inspect(&copy, "integrity_check").and_then(|()| inspect_references(&copy)).map_err(faults)?;
     if count(source)? != count(&copy)? {
         return Err(faults("the numbers of rows differ".into()));
     }
@@ -93,22 +80,14 @@ fn examined(path: &Path) -> Result<Connection, StoreError> {
     let connection = connect(path)?;
     // Closing would else write the log back into a file that may turn out damaged, foreign or newer.
     connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
-    let header =
-        |name| connection.pragma_query_value(None, name, |row| row.get(0).map(i32::cast_unsigned));
+    let header = |name| connection.pragma_query_value(None, name, |row| row.get(0).map(i32::cast_unsigned));
     let application = header("application_id")?;
     if application != APPLICATION_ID {
-        return Err(StoreError::Foreign {
-            path: path.into(),
-            found: application,
-        });
+        return Err(StoreError::Foreign { path: path.into(), found: application });
     }
     let found = header("user_version")?;
     if found > LATEST {
-        return Err(StoreError::Newer {
-            path: path.into(),
-            found,
-            known: LATEST,
-        });
+        return Err(StoreError::Newer { path: path.into(), found, known: LATEST });
     }
     inspect(&connection, "quick_check").map_err(damaged(path))?;
     connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, false)?;
@@ -117,10 +96,7 @@ fn examined(path: &Path) -> Result<Connection, StoreError> {
 
 /// A connection with our settings; makes no file and changes none.
 fn connect(path: &Path) -> Result<Connection, StoreError> {
-    let connection = Connection::open_with_flags(
-        path,
-        OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX,
-    )?;
+    let connection = Connection::open_with_flags(path, OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX)?;
     connection.busy_timeout(PATIENCE)?;
     connection.execute_batch(
         // A commit that was acknowledged survives a power cut; on Apple's systems only with fullfsync.
@@ -138,9 +114,7 @@ fn close(connection: Connection) -> Result<(), StoreError> {
 
 /// SQLite's own check of the file; the first finding, if it has any.
 fn inspect(connection: &Connection, pragma: &str) -> Result<(), String> {
-    match connection.query_row(&format!("PRAGMA {pragma}(1)"), [], |row| {
-        row.get::<_, String>(0)
-    }) {
+    match connection.query_row(&format!("PRAGMA {pragma}(1)"), [], |row| row.get::<_, String>(0)) {
         Ok(verdict) if verdict == "ok" => Ok(()),
         Ok(finding) => Err(finding),
         Err(error) => Err(error.to_string()),
@@ -149,27 +123,14 @@ fn inspect(connection: &Connection, pragma: &str) -> Result<(), String> {
 
 fn inspect_references(connection: &Connection) -> Result<(), String> {
     let broken: i64 = connection
-        .query_row("SELECT count(*) FROM pragma_foreign_key_check", [], |row| {
-            row.get(0)
-        })
+        .query_row("SELECT count(*) FROM pragma_foreign_key_check", [], |row| row.get(0))
         .map_err(|error| error.to_string())?;
-    if broken == 0 {
-        Ok(())
-    } else {
-        Err(format!("{broken} rows refer to nothing"))
-    }
+    if broken == 0 { Ok(()) } else { Err(format!("{broken} rows refer to nothing")) }
 }
 
 fn count(connection: &Connection) -> Result<Vec<i64>, StoreError> {
-    let rows = |table: &String| {
-        connection.query_row(&format!("SELECT count(*) FROM \"{table}\""), [], |row| {
-            row.get(0)
-        })
-    };
-    Ok(migration::tables(connection)?
-        .iter()
-        .map(rows)
-        .collect::<Result<_, _>>()?)
+    let rows = |table: &String| connection.query_row(&format!("SELECT count(*) FROM \"{table}\""), [], |row| row.get(0));
+    Ok(migration::tables(connection)?.iter().map(rows).collect::<Result<_, _>>()?)
 }
 
 /// A write-ahead log or journal beside a database that is not there.
@@ -185,10 +146,7 @@ fn remains(path: &Path) -> Result<Option<PathBuf>, FileError> {
 }
 
 fn damaged(path: &Path) -> impl Fn(String) -> StoreError {
-    move |detail| StoreError::Damaged {
-        path: path.into(),
-        detail,
-    }
+    move |detail| StoreError::Damaged { path: path.into(), detail }
 }
 
 /// Gives the path to an error that SQLite reported without one.
@@ -196,10 +154,9 @@ fn named(path: &Path) -> impl Fn(StoreError) -> StoreError {
     move |error| match error {
         StoreError::Corrupt { detail } => damaged(path)(detail),
         StoreError::WriteRefused => StoreError::ReadOnly { path: path.into() },
-        StoreError::Sqlite { detail, .. } if path.is_dir() => StoreError::File(FileError {
-            path: path.into(),
-            fault: FileFault::Other { detail },
-        }),
+        StoreError::Sqlite { detail, .. } if path.is_dir() => {
+            StoreError::File(FileError { path: path.into(), fault: FileFault::Other { detail } })
+        }
         other => other,
     }
 }

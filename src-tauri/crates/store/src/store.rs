@@ -37,10 +37,7 @@ impl Store {
 
     /// Does `work` and keeps all of it, or, if it or the keeping fails or panics, nothing of it. When this returns
     /// `Ok`, the work survives a crash and a power cut.
-    pub fn transaction<T, E: From<StoreError>>(
-        &mut self,
-        work: impl FnOnce(&Tx<'_>) -> Result<T, E>,
-    ) -> Result<T, E> {
+    pub fn transaction<T, E: From<StoreError>>(&mut self, work: impl FnOnce(&Tx<'_>) -> Result<T, E>) -> Result<T, E> {
         let begun = if self.connection.is_autocommit() {
             // Immediate: the right to write is taken now, so that waiting for it cannot fail halfway.
             Transaction::new(&mut self.connection, TransactionBehavior::Immediate).map(Held::Whole)
@@ -76,10 +73,7 @@ impl Store {
     }
 
     /// Looks at one state of all tables.
-    pub fn read<T, E: From<StoreError>>(
-        &self,
-        look: impl FnOnce(&View<'_>) -> Result<T, E>,
-    ) -> Result<T, E> {
+    pub fn read<T, E: From<StoreError>>(&self, look: impl FnOnce(&View<'_>) -> Result<T, E>) -> Result<T, E> {
         let begun = if self.connection.is_autocommit() {
             Transaction::new_unchecked(&self.connection, TransactionBehavior::Deferred).map(Held::Whole)
         } else {
@@ -109,9 +103,7 @@ impl Store {
     /// Moves the write-ahead log into the database and empties it, so that what was deleted or replaced (a patient, keys
     /// under an old passphrase) is in neither. A closing program does this too.
     pub fn settle(&self) -> Result<(), StoreError> {
-        let busy: bool =
-            self.connection
-                .query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |row| row.get(0))?;
+        let busy: bool = self.connection.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |row| row.get(0))?;
         if busy { Err(StoreError::Busy) } else { Ok(()) }
     }
 }
@@ -136,9 +128,8 @@ impl View<'_> {
     /// The id that [`Tx`]'s next insert into a table with `AUTOINCREMENT` gets: never one that was in use before, so
     /// that bytes sealed for a row that is gone fit no later row.
     pub(crate) fn next_id(&self, table: &str) -> Result<i64, StoreError> {
-        let mut query = self.sql().prepare_cached(
-            "SELECT coalesce(max(seq), 0) + 1 FROM sqlite_sequence WHERE name = ?1",
-        )?;
+        let mut query =
+            self.sql().prepare_cached("SELECT coalesce(max(seq), 0) + 1 FROM sqlite_sequence WHERE name = ?1")?;
         Ok(query.query_row([table], |row| row.get(0))?)
     }
 }
@@ -150,15 +141,7 @@ mod tests {
     use std::panic::{AssertUnwindSafe, catch_unwind};
 
     fn append(tx: &Tx<'_>, size: usize) -> Result<u32, StoreError> {
-        entry::append(
-            tx,
-            &entry::NewEntry {
-                plan: b"p",
-                at_ms: 0,
-                offset_s: 0,
-                payload: &vec![7; size],
-            },
-        )
+        entry::append(tx, &entry::NewEntry { plan: b"p", at_ms: 0, offset_s: 0, payload: &vec![7; size] })
     }
 
     /// The same answer from SQLite as on a full disk, at a size of our choice.
@@ -167,21 +150,14 @@ mod tests {
         let dir = tempfile::tempdir().expect("a temporary folder");
         let mut home = Home::open(&dir.path().join("home"), true).expect("a new folder");
         let limit = |home: &mut Home, pages: i64| {
-            let set = home.store_mut().connection.pragma_update_and_check(
-                None,
-                "max_page_count",
-                pages,
-                |_| Ok(()),
-            );
+            let set = home.store_mut().connection.pragma_update_and_check(None, "max_page_count", pages, |_| Ok(()));
             set.expect("known");
         };
         limit(&mut home, 40);
         let mut kept = 0;
         let error = loop {
             // Two rows each time: one may fit when both do not.
-            let added = home
-                .store_mut()
-                .transaction(|tx| append(tx, 3_000).and_then(|_| append(tx, 9_000)));
+            let added = home.store_mut().transaction(|tx| append(tx, 3_000).and_then(|_| append(tx, 9_000)));
             match added {
                 Ok(n) => kept = n,
                 Err(error) => break error,
@@ -189,17 +165,9 @@ mod tests {
         };
         assert_eq!(error, StoreError::DiskFull);
         assert!(kept > 0, "some fitted before");
-        assert_eq!(
-            home.store().read(entry::count),
-            Ok::<_, StoreError>(kept),
-            "the half that fitted is undone too"
-        );
+        assert_eq!(home.store().read(entry::count), Ok::<_, StoreError>(kept), "the half that fitted is undone too");
         limit(&mut home, 4_000);
-        assert_eq!(
-            home.store_mut().transaction(|tx| append(tx, 9_000)),
-            Ok(kept + 1),
-            "with room it goes on"
-        );
+        assert_eq!(home.store_mut().transaction(|tx| append(tx, 9_000)), Ok(kept + 1), "with room it goes on");
     }
 
     #[test]
@@ -207,14 +175,8 @@ mod tests {
         let dir = tempfile::tempdir().expect("a temporary folder");
         let mut home = Home::open(&dir.path().join("home"), true).expect("a new folder");
         let half = |tx: &Tx<'_>| setting::put(tx, "half", "done");
-        let failed = home
-            .store_mut()
-            .transaction(|tx| half(tx).and(Err::<(), _>(StoreError::Busy)));
-        assert_eq!(
-            failed,
-            Err(StoreError::Busy),
-            "the error of the work is the error of the transaction"
-        );
+        let failed = home.store_mut().transaction(|tx| half(tx).and(Err::<(), _>(StoreError::Busy)));
+        assert_eq!(failed, Err(StoreError::Busy), "the error of the work is the error of the transaction");
         let panicked = catch_unwind(AssertUnwindSafe(|| {
             home.store_mut().transaction(|tx| {
                 half(tx)?;
@@ -224,10 +186,7 @@ mod tests {
             })
         }));
         assert!(panicked.is_err());
-        assert_eq!(
-            home.store().read(setting::all).map(|all| all.len()),
-            Ok::<_, StoreError>(0)
-        );
+        assert_eq!(home.store().read(setting::all).map(|all| all.len()), Ok::<_, StoreError>(0));
     }
 
     #[test]
@@ -256,10 +215,8 @@ mod tests {
         let dir = tempfile::tempdir().expect("a temporary folder");
         let home = Home::open(&dir.path().join("home"), true).expect("a new folder");
         let set = |name: &str| {
-            let value = home
-                .store()
-                .connection
-                .pragma_query_value(None, name, |row| row.get::<_, rusqlite::types::Value>(0));
+            let value =
+                home.store().connection.pragma_query_value(None, name, |row| row.get::<_, rusqlite::types::Value>(0));
             value.expect("known")
         };
         assert_eq!(set("journal_mode"), "wal".to_owned().into());

@@ -30,15 +30,8 @@ fn a_backup_stands_alone_and_restores_to_the_same() {
     for _ in 0..2 {
         original.store().backup(&copy).expect("room");
     }
-    let files: Vec<_> = fs::read_dir(dir.path())
-        .expect("ours")
-        .map(|file| file.expect("ours").file_name())
-        .collect();
-    assert_eq!(
-        files.len(),
-        2,
-        "the home and one file, no write-ahead log beside it: {files:?}"
-    );
+    let files: Vec<_> = fs::read_dir(dir.path()).expect("ours").map(|file| file.expect("ours").file_name()).collect();
+    assert_eq!(files.len(), 2, "the home and one file, no write-ahead log beside it: {files:?}");
     assert_eq!(whole(&original), 200, "the original goes on");
 
     let elsewhere = dir.path().join("new telephone");
@@ -60,11 +53,7 @@ fn a_backup_on_a_write_protected_disk_restores() {
     fs::set_permissions(dir.path(), PermissionsExt::from_mode(0o555)).expect("ours");
     let output = support::as_nobody("restore", &copy);
     fs::set_permissions(dir.path(), PermissionsExt::from_mode(0o755)).expect("ours");
-    assert_eq!(
-        support::said(&output, "restored "),
-        ["Ok(3)"],
-        "reading is enough: {output:?}"
-    );
+    assert_eq!(support::said(&output, "restored "), ["Ok(3)"], "reading is enough: {output:?}");
 }
 
 #[test]
@@ -72,10 +61,7 @@ fn a_backup_never_replaces_the_original() {
     let (_dir, home) = place();
     let original = filled(&home, 2);
     let same = home.join("..").join("home").join("carryover.db");
-    assert!(matches!(
-        original.store().backup(&same),
-        Err(StoreError::Occupied { .. })
-    ));
+    assert!(matches!(original.store().backup(&same), Err(StoreError::Occupied { .. })));
     assert_eq!(whole(&original), 2);
 }
 
@@ -84,10 +70,7 @@ fn a_backup_to_nowhere() {
     let (dir, home) = place();
     let original = filled(&home, 2);
     let nowhere = dir.path().join("no such folder").join("backup");
-    assert!(matches!(
-        original.store().backup(&nowhere),
-        Err(StoreError::NotThere { .. })
-    ));
+    assert!(matches!(original.store().backup(&nowhere), Err(StoreError::NotThere { .. })));
 }
 
 /// Restores from a backup after `change`, and checks that a failure leaves no database behind.
@@ -122,9 +105,7 @@ fn a_missing_backup() {
 fn a_backup_of_a_newer_version() {
     let error = not_restored(|copy| {
         let connection = rusqlite::Connection::open(copy).expect("sound");
-        connection
-            .pragma_update(None, "user_version", LATEST + 1)
-            .expect("room");
+        connection.pragma_update(None, "user_version", LATEST + 1).expect("room");
     });
     assert!(matches!(error, StoreError::Newer { .. }), "{error:?}");
 }
@@ -161,10 +142,7 @@ fn erasing_leaves_no_row_and_no_trace_in_the_files() {
     assert!(found_in(&home, b"knot "), "what is looked for can be found");
 
     open.store_mut().erase().expect("free");
-    assert!(
-        !found_in(&home, b"knot "),
-        "not in the database, nor in its write-ahead log"
-    );
+    assert!(!found_in(&home, b"knot "), "not in the database, nor in its write-ahead log");
     open.store()
         .read(|view| {
             assert_eq!(entry::all(view)?, []);
@@ -188,13 +166,8 @@ fn a_removed_patient_leaves_no_trace_once_settled() {
         .store_mut()
         .transaction(|tx| patient::insert(tx, |_| Ok::<_, StoreError>(b"sealed for nobody".into())))
         .expect("room");
-    assert!(
-        found_in(&home, b"sealed for nobody"),
-        "what is looked for can be found"
-    );
-    open.store_mut()
-        .transaction(|tx| patient::remove(tx, id))
-        .expect("there");
+    assert!(found_in(&home, b"sealed for nobody"), "what is looked for can be found");
+    open.store_mut().transaction(|tx| patient::remove(tx, id)).expect("there");
     open.store().settle().expect("free");
     assert!(!found_in(&home, b"sealed for nobody"));
 }

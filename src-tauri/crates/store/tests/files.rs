@@ -18,11 +18,7 @@ fn what_is_written_is_read() {
         files::write(&path, bytes).expect("room");
         assert_eq!(files::read(&path, 100).expect("there"), bytes);
     }
-    assert_eq!(
-        fs::read_dir(dir.path()).expect("ours").count(),
-        1,
-        "no other file is left"
-    );
+    assert_eq!(fs::read_dir(dir.path()).expect("ours").count(), 1, "no other file is left");
 }
 
 #[test]
@@ -31,10 +27,7 @@ fn the_limit_is_an_error_not_a_cut() {
     let path = dir.path().join("card.cbor");
     files::write(&path, &[1; 64]).expect("room");
     assert_eq!(files::read(&path, 64).expect("just fits").len(), 64);
-    assert_eq!(
-        fault(files::read(&path, 63), &path),
-        FileFault::TooBig { cap: 63 }
-    );
+    assert_eq!(fault(files::read(&path, 63), &path), FileFault::TooBig { cap: 63 });
     assert_eq!(files::read(&path, u64::MAX).expect("no limit").len(), 64);
 }
 
@@ -44,10 +37,7 @@ fn what_is_not_there() {
     let path = dir.path().join("nothing");
     assert_eq!(fault(files::read(&path, 9), &path), FileFault::NotFound);
     let below = path.join("deeper");
-    assert_eq!(
-        fault(files::write(&below, b"x"), &below),
-        FileFault::NotFound
-    );
+    assert_eq!(fault(files::write(&below, b"x"), &below), FileFault::NotFound);
 }
 
 #[test]
@@ -56,18 +46,12 @@ fn what_is_not_a_file() {
     let folder = dir.path().join("folder");
     fs::create_dir(&folder).expect("ours");
     assert_eq!(fault(files::read(&folder, 9), &folder), FileFault::NotAFile);
-    assert_eq!(
-        fault(files::write(&folder, b"x"), &folder),
-        FileFault::NotAFile
-    );
+    assert_eq!(fault(files::write(&folder, b"x"), &folder), FileFault::NotAFile);
     let file = dir.path().join("file");
     files::write(&file, b"x").expect("room");
     let below = file.join("deeper");
     assert_eq!(fault(files::read(&below, 9), &below), FileFault::NotAFolder);
-    assert_eq!(
-        fault(files::write(&below, b"x"), &below),
-        FileFault::NotAFolder
-    );
+    assert_eq!(fault(files::write(&below, b"x"), &below), FileFault::NotAFolder);
 }
 
 #[cfg(unix)]
@@ -75,10 +59,7 @@ fn what_is_not_a_file() {
 fn a_pipe_is_refused_without_waiting_for_its_other_end() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let pipe = dir.path().join("pipe");
-    let made = std::process::Command::new("mkfifo")
-        .arg(&pipe)
-        .status()
-        .expect("mkfifo (coreutils)");
+    let made = std::process::Command::new("mkfifo").arg(&pipe).status().expect("mkfifo (coreutils)");
     assert!(made.success());
     assert_eq!(fault(files::read(&pipe, 9), &pipe), FileFault::NotAFile);
 }
@@ -90,10 +71,7 @@ fn a_new_file_is_for_its_owner_alone() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let path = dir.path().join("log.csv");
     files::write(&path, b"x").expect("room");
-    assert_eq!(
-        fs::metadata(&path).expect("there").permissions().mode() & 0o777,
-        0o600
-    );
+    assert_eq!(fs::metadata(&path).expect("there").permissions().mode() & 0o777, 0o600);
 }
 
 /// `std::fs` is named in one file of this crate, so that every write is whole and every read has its limit.
@@ -103,11 +81,7 @@ fn only_one_module_touches_the_file_system() {
     let mut naming = Vec::new();
     while let Some(path) = sources.pop() {
         if path.is_dir() {
-            sources.extend(
-                fs::read_dir(&path)
-                    .expect("ours")
-                    .map(|found| found.expect("ours").path()),
-            );
+            sources.extend(fs::read_dir(&path).expect("ours").map(|found| found.expect("ours").path()));
         } else if fs::read_to_string(&path).expect("text").contains("std::fs") {
             naming.push(path.file_name().expect("a file").to_owned());
         }

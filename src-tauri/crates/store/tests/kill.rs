@@ -33,20 +33,12 @@ fn pause(round: u32, most: Duration) {
 fn kill(mut writer: Child) -> u32 {
     writer.kill().expect("ours to kill");
     let output = writer.wait_with_output().expect("ours to wait for");
-    assert_eq!(
-        said(&output, "stopped "),
-        Vec::<String>::new(),
-        "it was killed at work, not by an error"
-    );
-    said(&output, "committed ")
-        .last()
-        .map_or(0, |n| n.parse().expect("a number"))
+    assert_eq!(said(&output, "stopped "), Vec::<String>::new(), "it was killed at work, not by an error");
+    said(&output, "committed ").last().map_or(0, |n| n.parse().expect("a number"))
 }
 
 fn writer(home: &Path) -> Child {
-    again(&[], &own_binary(), "write", home)
-        .spawn()
-        .expect("started")
+    again(&[], &own_binary(), "write", home).spawn().expect("started")
 }
 
 #[test]
@@ -76,48 +68,23 @@ fn a_kill_while_the_folder_is_made_leaves_a_usable_one() {
         pause(round, Duration::from_millis(40));
         let acknowledged = kill(writer);
         let kept = whole(&Home::open(&home, true).expect("usable"));
-        assert!(
-            kept == acknowledged || kept == acknowledged + 1,
-            "round {round}: {acknowledged}, {kept}"
-        );
+        assert!(kept == acknowledged || kept == acknowledged + 1, "round {round}: {acknowledged}, {kept}");
     }
 }
 
 /// Starts a program that may not make any file larger than 200 KiB, and is not ended but told so.
-const LIMITED: [&str; 4] = [
-    "sh",
-    "-c",
-    "trap '' XFSZ; ulimit -f 400; exec \"$0\" \"$@\"",
-    "env",
-];
+const LIMITED: [&str; 4] = ["sh", "-c", "trap '' XFSZ; ulimit -f 400; exec \"$0\" \"$@\"", "env"];
 
 #[test]
 fn a_limit_on_file_size_stops_the_writer_and_costs_nothing() {
     let (_dir, home) = place();
-    let output = again(&LIMITED, &own_binary(), "write", &home)
-        .output()
-        .expect("sh starts the binary");
-    let acknowledged: u32 = said(&output, "committed ")
-        .last()
-        .expect("some fit")
-        .parse()
-        .expect("a number");
+    let output = again(&LIMITED, &own_binary(), "write", &home).output().expect("sh starts the binary");
+    let acknowledged: u32 = said(&output, "committed ").last().expect("some fit").parse().expect("a number");
     let stopped = said(&output, "stopped ").concat();
-    assert!(
-        stopped.starts_with("DiskFault") || stopped.starts_with("DiskFull"),
-        "{stopped}"
-    );
-    assert_eq!(
-        sound(&home),
-        acknowledged,
-        "what was refused is not there, what was acknowledged is"
-    );
+    assert!(stopped.starts_with("DiskFault") || stopped.starts_with("DiskFull"), "{stopped}");
+    assert_eq!(sound(&home), acknowledged, "what was refused is not there, what was acknowledged is");
     let mut open = Home::open(&home, false).expect("usable without the limit");
-    assert_eq!(
-        support::append(&mut open),
-        Ok::<_, StoreError>(acknowledged + 1),
-        "and it goes on"
-    );
+    assert_eq!(support::append(&mut open), Ok::<_, StoreError>(acknowledged + 1), "and it goes on");
 }
 
 #[test]
@@ -125,18 +92,9 @@ fn a_limit_on_file_size_leaves_the_old_file_in_place() {
     let (dir, _) = place();
     let file = dir.path().join("summary.age");
     std::fs::write(&file, "last week's").expect("ours");
-    let output = again(&LIMITED, &own_binary(), "save", &file)
-        .output()
-        .expect("sh starts the binary");
+    let output = again(&LIMITED, &own_binary(), "save", &file).output().expect("sh starts the binary");
     let outcome = said(&output, "saved ").concat();
-    assert!(
-        outcome.starts_with("Err(") && outcome.contains("NoRoom"),
-        "{outcome}"
-    );
+    assert!(outcome.starts_with("Err(") && outcome.contains("NoRoom"), "{outcome}");
     assert_eq!(std::fs::read(&file).expect("still there"), b"last week's");
-    assert_eq!(
-        std::fs::read_dir(dir.path()).expect("ours").count(),
-        1,
-        "nothing half-made is left beside it"
-    );
+    assert_eq!(std::fs::read_dir(dir.path()).expect("ours").count(), 1, "nothing half-made is left beside it");
 }

@@ -25,10 +25,7 @@ enum Step {
 }
 
 fn steps() -> impl Strategy<Value = Vec<Step>> {
-    let transaction = (
-        prop::collection::vec(Deed::any(), 1..6),
-        prop::bool::weighted(0.2),
-    )
+    let transaction = (prop::collection::vec(Deed::any(), 1..6), prop::bool::weighted(0.2))
         .prop_map(|(deeds, given_up)| Step::Transaction { deeds, given_up });
     prop::collection::vec(
         prop_oneof![
@@ -48,23 +45,13 @@ fn transact(home: &mut Home, model: &mut Model, deeds: &[Deed], given_up: bool) 
     let allowed = deeds.iter().all(|deed| deed.in_model(&mut tried));
     let outcome = home.store_mut().transaction(|tx| {
         deeds.iter().try_for_each(|deed| deed.in_store(tx))?;
-        if given_up {
-            Err(StoreError::Busy)
-        } else {
-            Ok(())
-        }
+        if given_up { Err(StoreError::Busy) } else { Ok(()) }
     });
     match outcome {
-        Ok(()) => assert!(
-            allowed && !given_up,
-            "the store allowed what the model refuses: {deeds:?}"
-        ),
+        Ok(()) => assert!(allowed && !given_up, "the store allowed what the model refuses: {deeds:?}"),
         Err(StoreError::Busy) => assert!(allowed && given_up, "{deeds:?}"),
         Err(StoreError::Conflict { .. } | StoreError::NoRow { .. }) => {
-            assert!(
-                !allowed,
-                "the store refused what the model allows: {deeds:?}"
-            );
+            assert!(!allowed, "the store refused what the model allows: {deeds:?}");
         }
         Err(other) => panic!("{other}"),
     }

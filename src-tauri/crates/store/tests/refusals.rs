@@ -30,16 +30,8 @@ fn refused(change: impl FnOnce(&Path)) -> StoreError {
     change(&file);
     let before = fs::read(&file).expect("the database is there");
     let error = Home::open(&home, true).expect_err("this is to be refused");
-    assert_eq!(
-        fs::read(&file).expect("still there"),
-        before,
-        "a refused file stays as it was"
-    );
-    assert_eq!(
-        Home::open(&home, false).expect_err("again"),
-        error,
-        "the same answer every time"
-    );
+    assert_eq!(fs::read(&file).expect("still there"), before, "a refused file stays as it was");
+    assert_eq!(Home::open(&home, false).expect_err("again"), error, "the same answer every time");
     error
 }
 
@@ -56,15 +48,8 @@ fn a_folder_that_is_not_there_is_made_only_when_asked() {
 fn a_folder_without_a_database_is_left_alone_unless_asked() {
     let (_dir, home) = place();
     fs::create_dir(&home).expect("ours");
-    assert!(matches!(
-        Home::open(&home, false),
-        Err(StoreError::NotThere { .. })
-    ));
-    assert_eq!(
-        fs::read_dir(&home).expect("ours").count(),
-        0,
-        "not even a lock is put into a stranger's folder"
-    );
+    assert!(matches!(Home::open(&home, false), Err(StoreError::NotThere { .. })));
+    assert_eq!(fs::read_dir(&home).expect("ours").count(), 0, "not even a lock is put into a stranger's folder");
 }
 
 #[test]
@@ -76,14 +61,8 @@ fn folder_and_files_are_for_their_owner_alone() {
     append(&mut open).expect("room");
     let mode = |path: &Path| fs::metadata(path).expect("there").permissions().mode() & 0o777;
     assert_eq!(mode(&home), 0o700);
-    let files: Vec<_> = fs::read_dir(&home)
-        .expect("ours")
-        .map(|file| file.expect("ours").path())
-        .collect();
-    assert!(
-        files.len() >= 3,
-        "database, write-ahead log and lock at least: {files:?}"
-    );
+    let files: Vec<_> = fs::read_dir(&home).expect("ours").map(|file| file.expect("ours").path()).collect();
+    assert!(files.len() >= 3, "database, write-ahead log and lock at least: {files:?}");
     for file in files {
         assert_eq!(mode(&file), 0o600, "{}", file.display());
     }
@@ -93,16 +72,10 @@ fn folder_and_files_are_for_their_owner_alone() {
 fn a_file_in_place_of_the_folder() {
     let (_dir, home) = place();
     fs::write(&home, "a shopping list").expect("ours");
-    assert_eq!(
-        Home::open(&home, true).expect_err("a file"),
-        StoreError::NotAFolder { path: home.clone() }
-    );
+    assert_eq!(Home::open(&home, true).expect_err("a file"), StoreError::NotAFolder { path: home.clone() });
     assert_eq!(fs::read(&home).expect("still there"), b"a shopping list");
     let below = home.join("deeper");
-    assert!(matches!(
-        Home::open(&below, true),
-        Err(StoreError::NotAFolder { .. })
-    ));
+    assert!(matches!(Home::open(&below, true), Err(StoreError::NotAFolder { .. })));
 }
 
 #[test]
@@ -117,14 +90,9 @@ fn a_database_of_a_newer_version() {
     let newer = LATEST + 3;
     let error = refused(|file| {
         let connection = Connection::open(file).expect("sound");
-        connection
-            .pragma_update(None, "user_version", newer)
-            .expect("room");
+        connection.pragma_update(None, "user_version", newer).expect("room");
     });
-    assert!(
-        matches!(error, StoreError::Newer { found, known, .. } if found == newer && known == LATEST),
-        "{error:?}"
-    );
+    assert!(matches!(error, StoreError::Newer { found, known, .. } if found == newer && known == LATEST), "{error:?}");
 }
 
 /// A killed newer version leaves rows in the write-ahead log; the older one must not move them into the database.
@@ -133,9 +101,7 @@ fn a_newer_database_keeps_its_write_ahead_log() {
     let (dir, home) = place();
     filled(&home);
     let newer = Connection::open(database(&home)).expect("sound");
-    newer
-        .pragma_update(None, "user_version", LATEST + 1)
-        .expect("room");
+    newer.pragma_update(None, "user_version", LATEST + 1).expect("room");
     // Taken while open, as after a kill.
     let killed = dir.path().join("killed");
     fs::create_dir(&killed).expect("ours");
@@ -145,10 +111,7 @@ fn a_newer_database_keeps_its_write_ahead_log() {
     }
     let bytes = || files.map(|file| fs::read(killed.join(file)).expect("there"));
     let before = bytes();
-    assert!(
-        !before[1].is_empty(),
-        "the version is in the write-ahead log alone"
-    );
+    assert!(!before[1].is_empty(), "the version is in the write-ahead log alone");
     let error = Home::open(&killed, true).expect_err("newer");
     assert!(matches!(error, StoreError::Newer { .. }), "{error:?}");
     assert_eq!(bytes(), before);
@@ -159,14 +122,9 @@ fn a_database_of_another_program() {
     let error = refused(|file| {
         fs::remove_file(file).expect("ours");
         let other = Connection::open(file).expect("room");
-        other
-            .execute_batch("PRAGMA application_id = 77; CREATE TABLE song (title TEXT)")
-            .expect("room");
+        other.execute_batch("PRAGMA application_id = 77; CREATE TABLE song (title TEXT)").expect("room");
     });
-    assert!(
-        matches!(error, StoreError::Foreign { found: 77, .. }),
-        "{error:?}"
-    );
+    assert!(matches!(error, StoreError::Foreign { found: 77, .. }), "{error:?}");
 }
 
 #[test]
@@ -201,10 +159,7 @@ fn a_database_cut_short_anywhere() {
             let whole = fs::read(file).expect("there");
             fs::write(file, &whole[..whole.len() * tenths / 10]).expect("ours");
         });
-        assert!(
-            matches!(error, StoreError::Damaged { .. }),
-            "cut at {tenths} tenths: {error:?}"
-        );
+        assert!(matches!(error, StoreError::Damaged { .. }), "cut at {tenths} tenths: {error:?}");
     }
 }
 
@@ -217,10 +172,7 @@ fn a_write_ahead_log_without_its_database() {
     fs::write(&wal, "what is left of somebody's log").expect("ours");
     let error = Home::open(&home, true).expect_err("a loss is not papered over");
     assert!(matches!(error, StoreError::Damaged { .. }), "{error:?}");
-    assert!(
-        wal.exists() && !database(&home).exists(),
-        "both as they were"
-    );
+    assert!(wal.exists() && !database(&home).exists(), "both as they were");
 }
 
 #[test]
@@ -236,17 +188,12 @@ fn what_a_killed_program_left_half_made_is_removed() {
 #[test]
 fn a_folder_in_use_by_another_copy() {
     let (_dir, home) = place();
-    let mut other = support::again(&[], &support::own_binary(), "hold", &home)
-        .spawn()
-        .expect("started");
+    let mut other = support::again(&[], &support::own_binary(), "hold", &home).spawn().expect("started");
     support::first_line(&mut other, "held");
     let error = Home::open(&home, true).expect_err("held by the other");
     assert_eq!(error, StoreError::InUse { path: home.clone() });
     assert!(error.may_pass(), "it helps to try later");
-    other
-        .kill()
-        .and_then(|()| other.wait())
-        .expect("ours to end");
+    other.kill().and_then(|()| other.wait()).expect("ours to end");
     assert_eq!(sound(&home), 0, "the lock ends with its holder");
 }
 
@@ -254,10 +201,7 @@ fn a_folder_in_use_by_another_copy() {
 fn a_folder_in_use_by_ourselves() {
     let (_dir, home) = place();
     let first = Home::open(&home, true).expect("a new folder");
-    assert!(matches!(
-        Home::open(&home, true),
-        Err(StoreError::InUse { .. })
-    ));
+    assert!(matches!(Home::open(&home, true), Err(StoreError::InUse { .. })));
     drop(first);
     assert_eq!(sound(&home), 0);
 }

@@ -14,10 +14,7 @@ use support::{database, place};
 /// A new folder, and the outcome of one transaction in it.
 fn within<T>(work: impl FnOnce(&Tx<'_>) -> Result<T, StoreError>) -> Result<T, StoreError> {
     let (_dir, home) = place();
-    Home::open(&home, true)
-        .expect("a new folder")
-        .store_mut()
-        .transaction(work)
+    Home::open(&home, true).expect("a new folder").store_mut().transaction(work)
 }
 
 fn sealed(bytes: &[u8]) -> impl FnOnce(i64) -> Result<Vec<u8>, StoreError> {
@@ -55,10 +52,7 @@ fn a_setting_is_set_set_anew_and_forgotten() {
         assert_eq!(setting::get(tx, "language")?.as_deref(), Some("de"));
         setting::remove(tx, "language")?;
         setting::remove(tx, "never set")?;
-        assert_eq!(
-            setting::all(tx)?,
-            [("role".into(), "patient".into())].into()
-        );
+        assert_eq!(setting::all(tx)?, [("role".into(), "patient".into())].into());
         Ok(())
     })
     .expect("all allowed");
@@ -68,13 +62,7 @@ fn a_setting_is_set_set_anew_and_forgotten() {
 fn a_log_begins_once_and_counts_its_exports() {
     let outcome = within(|tx| {
         assert_eq!(log::id(tx)?, None);
-        assert_eq!(
-            log::next_export(tx),
-            Err(StoreError::NoRow {
-                table: "log",
-                id: 1
-            })
-        );
+        assert_eq!(log::next_export(tx), Err(StoreError::NoRow { table: "log", id: 1 }));
         log::begin(tx, b"12345678")?;
         assert_eq!(log::id(tx)?.as_deref(), Some(&b"12345678"[..]));
         assert_eq!((log::next_export(tx)?, log::next_export(tx)?), (1, 2));
@@ -91,10 +79,7 @@ fn cards_are_kept_by_plan_and_revision() {
         }
         assert_eq!(card::get(tx, b"p", 1)?, Some(a_card(b"p", 1, b"north")));
         assert_eq!(card::get(tx, b"p", 3)?, None);
-        assert_eq!(
-            card::newest(tx)?,
-            [a_card(b"p", 2, b"north"), a_card(b"q", 1, b"south")]
-        );
+        assert_eq!(card::newest(tx)?, [a_card(b"p", 2, b"north"), a_card(b"q", 1, b"south")]);
         assert_eq!(card::all(tx)?.len(), 3);
         Ok(())
     })
@@ -123,33 +108,12 @@ fn a_plan_stays_with_its_clinic() {
 fn entries_are_numbered_and_found_by_time() {
     within(|tx| {
         for (at_ms, payload) in [(100, b"a"), (300, b"b"), (200, b"c")] {
-            entry::append(
-                tx,
-                &NewEntry {
-                    plan: b"p",
-                    at_ms,
-                    offset_s: 0,
-                    payload,
-                },
-            )?;
+            entry::append(tx, &NewEntry { plan: b"p", at_ms, offset_s: 0, payload })?;
         }
-        let payloads = |entries: Vec<entry::Entry>| {
-            entries
-                .into_iter()
-                .flat_map(|e| e.payload)
-                .collect::<Vec<_>>()
-        };
-        assert_eq!(
-            payloads(entry::all(tx)?),
-            b"abc",
-            "the order is that of appending, not of the clock"
-        );
+        let payloads = |entries: Vec<entry::Entry>| entries.into_iter().flat_map(|e| e.payload).collect::<Vec<_>>();
+        assert_eq!(payloads(entry::all(tx)?), b"abc", "the order is that of appending, not of the clock");
         assert_eq!(payloads(entry::after(tx, 1)?), b"bc");
-        assert_eq!(
-            payloads(entry::within(tx, 100..300)?),
-            b"ac",
-            "the end is excluded"
-        );
+        assert_eq!(payloads(entry::within(tx, 100..300)?), b"ac", "the end is excluded");
         assert_eq!(entry::count(tx)?, 3);
         Ok(())
     })
@@ -160,19 +124,10 @@ fn entries_are_numbered_and_found_by_time() {
 fn keys_are_kept_once_and_replaced_on_purpose() {
     let outcome = within(|tx| {
         assert_eq!(keys::get(tx)?, None);
-        assert_eq!(
-            keys::replace(tx, b"x"),
-            Err(StoreError::NoRow {
-                table: "keys",
-                id: 1
-            })
-        );
+        assert_eq!(keys::replace(tx, b"x"), Err(StoreError::NoRow { table: "keys", id: 1 }));
         keys::insert(tx, b"first")?;
         keys::replace(tx, b"under a new passphrase")?;
-        assert_eq!(
-            keys::get(tx)?.as_deref(),
-            Some(&b"under a new passphrase"[..])
-        );
+        assert_eq!(keys::get(tx)?.as_deref(), Some(&b"under a new passphrase"[..]));
         keys::insert(tx, b"second")
     });
     conflict(outcome, "keys.one");
@@ -204,20 +159,11 @@ fn an_id_is_never_given_twice() {
     let (_dir, home) = place();
     let mut open = Home::open(&home, true).expect("a new folder");
     let add = |tx: &Tx<'_>| patient::insert(tx, sealed(b"x"));
-    let last = open
-        .store_mut()
-        .transaction(|tx| add(tx).and_then(|_| add(tx)))
-        .expect("room");
-    open.store_mut()
-        .transaction(|tx| patient::remove(tx, last))
-        .expect("there");
+    let last = open.store_mut().transaction(|tx| add(tx).and_then(|_| add(tx))).expect("room");
+    open.store_mut().transaction(|tx| patient::remove(tx, last)).expect("there");
     drop(open);
     let mut open = Home::open(&home, false).expect("there");
-    assert_eq!(
-        open.store_mut().transaction(add),
-        Ok(last + 1),
-        "not even after the newest row is gone"
-    );
+    assert_eq!(open.store_mut().transaction(add), Ok(last + 1), "not even after the newest row is gone");
 }
 
 #[test]
@@ -225,62 +171,25 @@ fn a_row_that_cannot_be_sealed_is_not_there() {
     let (_dir, home) = place();
     let mut open = Home::open(&home, true).expect("a new folder");
     let refuse = |_| Err(StoreError::Busy);
-    assert_eq!(
-        open.store_mut()
-            .transaction(|tx| patient::insert(tx, refuse)),
-        Err(StoreError::Busy)
-    );
+    assert_eq!(open.store_mut().transaction(|tx| patient::insert(tx, refuse)), Err(StoreError::Busy));
     assert_eq!(open.store().read(patient::all), Ok::<_, StoreError>(vec![]));
 }
 
 #[test]
 fn a_patient_is_changed_and_removed_with_all_that_is_theirs() {
     within(|tx| {
-        let (one, two) = (
-            patient::insert(tx, sealed(b"1"))?,
-            patient::insert(tx, sealed(b"2"))?,
-        );
+        let (one, two) = (patient::insert(tx, sealed(b"1"))?, patient::insert(tx, sealed(b"2"))?);
         for id in [one, two] {
             issued::insert(tx, id, 7, sealed(b"card"))?;
             received::insert(tx, id, b"log", 3, sealed(b"summary"))?;
         }
         patient::update(tx, two, b"renamed")?;
         patient::remove(tx, one)?;
-        assert_eq!(
-            patient::all(tx)?,
-            [patient::Patient {
-                id: two,
-                sealed: b"renamed".into()
-            }]
-        );
-        assert_eq!(
-            (
-                issued::of_patient(tx, one)?.len(),
-                received::of_patient(tx, one)?.len()
-            ),
-            (0, 0)
-        );
-        assert_eq!(
-            (
-                issued::of_patient(tx, two)?.len(),
-                received::of_patient(tx, two)?.len()
-            ),
-            (1, 1)
-        );
-        assert_eq!(
-            patient::update(tx, one, b"x"),
-            Err(StoreError::NoRow {
-                table: "patient",
-                id: one
-            })
-        );
-        assert_eq!(
-            patient::remove(tx, one),
-            Err(StoreError::NoRow {
-                table: "patient",
-                id: one
-            })
-        );
+        assert_eq!(patient::all(tx)?, [patient::Patient { id: two, sealed: b"renamed".into() }]);
+        assert_eq!((issued::of_patient(tx, one)?.len(), received::of_patient(tx, one)?.len()), (0, 0));
+        assert_eq!((issued::of_patient(tx, two)?.len(), received::of_patient(tx, two)?.len()), (1, 1));
+        assert_eq!(patient::update(tx, one, b"x"), Err(StoreError::NoRow { table: "patient", id: one }));
+        assert_eq!(patient::remove(tx, one), Err(StoreError::NoRow { table: "patient", id: one }));
         Ok(())
     })
     .expect("all allowed");
@@ -288,14 +197,8 @@ fn a_patient_is_changed_and_removed_with_all_that_is_theirs() {
 
 #[test]
 fn nothing_is_issued_to_or_received_from_nobody() {
-    conflict(
-        within(|tx| issued::insert(tx, 9, 1, sealed(b"card"))),
-        "FOREIGN KEY",
-    );
-    conflict(
-        within(|tx| received::insert(tx, 9, b"log", 1, sealed(b"summary"))),
-        "FOREIGN KEY",
-    );
+    conflict(within(|tx| issued::insert(tx, 9, 1, sealed(b"card"))), "FOREIGN KEY");
+    conflict(within(|tx| received::insert(tx, 9, b"log", 1, sealed(b"summary"))), "FOREIGN KEY");
 }
 
 #[test]
@@ -315,27 +218,10 @@ fn an_export_is_received_once_and_found_again() {
         for (log, counter) in [(&b"work"[..], 2), (b"home", 2), (b"work", 1)] {
             received::insert(tx, id, log, counter, sealed(b"summary"))?;
         }
-        assert_eq!(
-            received::find(tx, id, b"work", 2)?.map(|row| row.counter),
-            Some(2)
-        );
-        assert_eq!(
-            received::find(tx, id, b"home", 1)?,
-            None,
-            "an older one that is missing may still come"
-        );
-        let order: Vec<_> = received::of_patient(tx, id)?
-            .into_iter()
-            .map(|row| (row.log, row.counter))
-            .collect();
-        assert_eq!(
-            order,
-            [
-                (b"home".into(), 2),
-                (b"work".into(), 1),
-                (b"work".into(), 2)
-            ]
-        );
+        assert_eq!(received::find(tx, id, b"work", 2)?.map(|row| row.counter), Some(2));
+        assert_eq!(received::find(tx, id, b"home", 1)?, None, "an older one that is missing may still come");
+        let order: Vec<_> = received::of_patient(tx, id)?.into_iter().map(|row| (row.log, row.counter)).collect();
+        assert_eq!(order, [(b"home".into(), 2), (b"work".into(), 1), (b"work".into(), 2)]);
         received::insert(tx, id, b"work", 2, sealed(b"again"))
     });
     conflict(outcome, "received.patient, received.log, received.counter");
@@ -350,15 +236,7 @@ fn no_sql_changes_what_is_for_good() {
             log::begin(tx, b"12345678")?;
             log::next_export(tx)?;
             card::insert(tx, &a_card(b"p", 1, b"north"))?;
-            entry::append(
-                tx,
-                &NewEntry {
-                    plan: b"p",
-                    at_ms: 1,
-                    offset_s: 0,
-                    payload: b"x",
-                },
-            )
+            entry::append(tx, &NewEntry { plan: b"p", at_ms: 1, offset_s: 0, payload: b"x" })
         })
         .expect("room");
     drop(open);
@@ -375,11 +253,7 @@ fn no_sql_changes_what_is_for_good() {
         "UPDATE card SET clinic = x'00'",
     ] {
         let error = connection.execute(sql, []).expect_err(sql);
-        assert_eq!(
-            error.sqlite_error_code(),
-            Some(rusqlite::ErrorCode::ConstraintViolation),
-            "{sql}: {error}"
-        );
+        assert_eq!(error.sqlite_error_code(), Some(rusqlite::ErrorCode::ConstraintViolation), "{sql}: {error}");
     }
 }
 
@@ -394,21 +268,13 @@ fn the_schema_is_the_one_on_record() {
 #[test]
 fn erasing_leaves_the_schema_on_record() {
     let (_dir, home) = place();
-    Home::open(&home, true)
-        .expect("a new folder")
-        .store_mut()
-        .erase()
-        .expect("free");
+    Home::open(&home, true).expect("a new folder").store_mut().erase().expect("free");
     assert_eq!(schema(&home), include_str!("schema.sql"));
 }
 
 fn schema(home: &Path) -> String {
     let connection = Connection::open(database(home)).expect("sound");
-    let number = |name| {
-        connection
-            .pragma_query_value(None, name, |row| row.get::<_, i64>(0))
-            .expect("a number")
-    };
+    let number = |name| connection.pragma_query_value(None, name, |row| row.get::<_, i64>(0)).expect("a number");
     let mut all = format!(
         "PRAGMA application_id = {:#010x};\nPRAGMA user_version = {};\n",
         number("application_id"),
@@ -417,10 +283,7 @@ fn schema(home: &Path) -> String {
     let mut query = connection
         .prepare("SELECT sql FROM sqlite_schema WHERE sql IS NOT NULL AND name NOT LIKE 'sqlite\\_%' ESCAPE '\\' ORDER BY tbl_name, type <> 'table', name")
         .expect("sound");
-    for sql in query
-        .query_map([], |row| row.get::<_, String>(0))
-        .expect("sound")
-    {
+    for sql in query.query_map([], |row| row.get::<_, String>(0)).expect("sound") {
         all.push_str(&format!("\n{};\n", sql.expect("text")));
     }
     all
@@ -434,16 +297,11 @@ fn databases_of_all_versions_open() {
     for version in 1..=LATEST {
         let (_dir, home) = place();
         fs::create_dir(&home).expect("ours");
-        fs::copy(samples.join(format!("v{version}.db")), database(&home))
-            .expect("one sample a version");
+        fs::copy(samples.join(format!("v{version}.db")), database(&home)).expect("one sample a version");
         let open = Home::open(&home, false).expect("an old database is brought up to date");
         open.store()
             .read(|view| {
-                assert_eq!(
-                    setting::get(view, "language")?.as_deref(),
-                    Some("en"),
-                    "version {version}"
-                );
+                assert_eq!(setting::get(view, "language")?.as_deref(), Some("en"), "version {version}");
                 assert_eq!(log::id(view)?.as_deref(), Some(&b"12345678"[..]));
                 assert_eq!(card::all(view)?, [a_card(b"p", 1, b"north")]);
                 assert_eq!(entry::all(view)?.len(), 3);

@@ -57,10 +57,7 @@ fn passphrase(file: Option<&Path>) -> Answer<String> {
             let text = String::from_utf8(bytes).map_err(|_| Failure::FileUnreadable { file: path.display().to_string() })?;
             Ok(text.lines().next().unwrap_or_default().to_owned())
         }
-        None => rpassword::prompt_password("Passphrase: ").map_err(|_| {
-            let expected = "the passphrase, typed at a terminal or given with --passphrase-file F".into();
-            Failure::NotUnderstood { file: "clinic".into(), line: 0, expected }
-        }),
+        None => rpassword::prompt_password("Passphrase: ").map_err(|_| Failure::PassphraseMissing),
     }
 }
 
@@ -78,14 +75,17 @@ fn start(args: &Args, name: &str, passphrase: String, out: &mut Out) -> Done {
 fn issue(house: &mut House, moment: &Moment, code: &str, plan: &Path, folder: &Path, out: &mut Out) -> Done {
     let name = plan.display().to_string();
     let bytes = outside::read(plan, format::plan_file::MOST_BYTES)?;
-    let text = String::from_utf8(bytes).map_err(|_| format::plan_file::FileFault { line: 0, expected: "text in UTF-8".into() });
+    let text = String::from_utf8(bytes)
+        .map_err(|_| format::plan_file::FileFault { line: 0, expected: "it is no text in UTF-8".into() });
     let read = text.and_then(|text| format::plan_file::read(&text, moment.now.date()));
     let plan = read.map_err(|fault| outside::not_understood(&name, fault))?;
     let issued = issuing::issue(house, moment, &AskIssue { code: code.to_owned(), plan }, Some(folder))?;
     out.say(
         |_| issued.files.join("\n"),
-        || json!({ "plan": issued.plan.id.to_string(), "revision": issued.plan.revision, "version": issued.version,
-                   "fingerprint": issued.fingerprint, "files": issued.files }),
+        || {
+            json!({ "plan": issued.plan.id.to_string(), "revision": issued.plan.revision, "version": issued.version,
+                   "fingerprint": issued.fingerprint, "files": issued.files })
+        },
     );
     Ok(true)
 }
@@ -96,7 +96,8 @@ fn receive(house: &mut House, files: Vec<(String, Answer<Vec<u8>>)>, out: &mut O
         if let Outcome::Refused(failure) = &receipt.outcome {
             let refusal = out.words.failure(failure);
             if out.json() {
-                let line = json!({ "file": receipt.file, "refused": failure, "fault": refusal.fault, "advice": refusal.advice });
+                let line =
+                    json!({ "file": receipt.file, "refused": failure, "fault": refusal.fault, "advice": refusal.advice });
                 eprintln!("{line}");
             } else {
                 eprintln!("{}: {} {}", receipt.file, refusal.fault, refusal.advice);

@@ -10,7 +10,7 @@ mod example;
 mod out;
 mod patient;
 
-use args::{Args, Area};
+use args::{Area, Args};
 use clap::Parser;
 use out::Out;
 use std::process::ExitCode;

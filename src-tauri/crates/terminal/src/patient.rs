@@ -51,8 +51,10 @@ fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
             let items: Vec<String> = items.collect();
             format!("{} {} ({})\n{}", plan.clinic, plan.revision, preview.fingerprint, items.join("\n"))
         },
-        || json!({ "plan": plan.id.to_string(), "revision": plan.revision, "clinic": plan.clinic,
-                   "fingerprint": preview.fingerprint, "review": plan.review, "items": plan.items.len() }),
+        || {
+            json!({ "plan": plan.id.to_string(), "revision": plan.revision, "clinic": plan.clinic,
+                   "fingerprint": preview.fingerprint, "review": plan.review, "items": plan.items.len() })
+        },
     );
     Ok(true)
 }
@@ -87,8 +89,10 @@ fn slots(args: &Args, which: Option<PlanId>, from: NaiveDate, days: u16, place: 
                     (Some(due), Some(closes)) => format!("{} due {due} opens {due} closes {closes}", slot.slot.item),
                     _ => format!("{} {} {}", slot.slot.item, day, words.mark(exercises::history::Mark::NoSuchHour)),
                 },
-                || json!({ "item": slot.slot.item, "day": day, "number": slot.slot.number, "minute": slot.minute,
-                           "due": due, "opens": due, "closes": closes }),
+                || {
+                    json!({ "item": slot.slot.item, "day": day, "number": slot.slot.number, "minute": slot.minute,
+                           "due": due, "opens": due, "closes": closes })
+                },
             );
         }
     }
@@ -105,7 +109,8 @@ fn instant(stamp: Stamp) -> String {
 fn record(args: &Args, which: Option<PlanId>, runs: &Path, moment: &Moment, out: &mut Out) -> Done {
     let name = runs.display().to_string();
     let bytes = outside::read(runs, format::runs_file::MOST_BYTES)?;
-    let read = String::from_utf8(bytes).map_err(|_| format::plan_file::FileFault { line: 0, expected: "text in UTF-8".into() });
+    let read = String::from_utf8(bytes)
+        .map_err(|_| format::plan_file::FileFault { line: 0, expected: "it is no text in UTF-8".into() });
     let deeds = read.and_then(|text| format::runs_file::read(&text));
     let deeds = deeds.map_err(|fault| outside::not_understood(&name, fault))?;
     let mut house = House::open(&args.home(), false)?;

@@ -216,7 +216,8 @@ fn the_frozen_summary_of_version_1_still_opens() {
 fn age_program(arguments: &[&str], input: &[u8]) -> Vec<u8> {
     use std::io::Write;
     let started = Command::new("age").args(arguments).stdin(Stdio::piped()).stdout(Stdio::piped()).spawn();
-    let mut running = started.unwrap_or_else(|fault| panic!("this test needs the age program, see tests/packages.txt: {fault}"));
+    let mut running =
+        started.unwrap_or_else(|fault| panic!("this test needs the age program, see tests/packages.txt: {fault}"));
     running.stdin.take().expect("piped").write_all(input).expect("it reads to the end");
     let output = running.wait_with_output().expect("it ends");
     assert!(output.status.success(), "age {arguments:?} ends with {}", output.status);

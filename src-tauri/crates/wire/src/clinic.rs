@@ -1,10 +1,10 @@
 //! What the clinician's window asks.
 
+use chrono::NaiveDate;
 use exercises::catalogue::Exercise;
 use exercises::plan::Plan;
 use exercises::review::{Review, ReviewAlarm};
 use exercises::suggest::Suggestion;
-use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
 use crate::Failure;

@@ -127,6 +127,8 @@ pub enum Failure {
     NoRole,
     /// The passphrase is wrong.
     WrongPassphrase,
+    /// No passphrase was given, and it cannot be asked for.
+    PassphraseMissing,
     /// The passphrase is too short.
     WeakPassphrase {
         /// The least number of characters.

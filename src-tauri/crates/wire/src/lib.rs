@@ -39,17 +39,20 @@ macro_rules! commands {
     };
 }
 
-use clinic::{AddPatient, AskIssue, AskReceive, ClinicName, IssuedCard, PatientCode, PatientLine, Passphrase, PlanDraft, Receipt, ReviewPage};
+use clinic::{
+    AddPatient, AskIssue, AskReceive, ClinicName, IssuedCard, Passphrase, PatientCode, PatientLine, PlanDraft, Receipt,
+    ReviewPage,
+};
+use exercises::ask::Question;
 use exercises::catalogue::Exercise;
 use exercises::plan::check::Problem;
 use exercises::summary::Summary;
+use exercises::today::Today;
 use house::{RoleChoice, Situation};
 use patient::{
-    Answer, CardPreview, CardSource, Excusing, LeavingOut, PlanPage, RecordPage, RunScript, Saved, SealAsk,
-    SlotAsk, TakeAsk, TroubleAsk,
+    Answer, CardPreview, CardSource, Excusing, LeavingOut, PlanPage, RecordPage, RunScript, Saved, SealAsk, SlotAsk,
+    TakeAsk, TroubleAsk,
 };
-use exercises::ask::Question;
-use exercises::today::Today;
 
 commands! {
     house::Situate = "situation" (()) -> Situation;

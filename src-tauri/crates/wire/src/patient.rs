@@ -1,5 +1,6 @@
 //! What the patient's window asks.
 
+use chrono::NaiveDate;
 use exercises::alarm::Trouble;
 use exercises::catalogue::Exercise;
 use exercises::id::{ActivityId, ComplaintId, ItemId, PlanId, RunId};
@@ -8,7 +9,6 @@ use exercises::plan::{Plan, Schedule};
 use exercises::review::Review;
 use exercises::run::Run;
 use exercises::slots::SlotRef;
-use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
 /// Command: look at a card before taking it.

@@ -15,7 +15,9 @@ pub fn text(key: Key) -> &'static str {
         Key::Save => "Save",
         Key::ChooseSide => "Which side are you on?",
         Key::SidePatient => "I do exercises",
-        Key::SidePatientWhat => "Take the card from your clinic, be reminded, be guided, and bring a sealed summary to the next visit.",
+        Key::SidePatientWhat => {
+            "Take the card from your clinic, be reminded, be guided, and bring a sealed summary to the next visit."
+        }
         Key::SideClinic => "I prescribe exercises",
         Key::SideClinicWhat => "Make plans, hand them over as a card, and read what came back.",
         Key::SideWarning => "On an employer's computer, whoever administers it can read what you log here.",
@@ -91,7 +93,9 @@ pub fn text(key: Key) -> &'static str {
         Key::AftercareMoving => "Keep moving as usual, within comfort.",
         Key::AftercareEasy => "No heavy lifting or sport until the day after tomorrow.",
         Key::AftercareWarmth => "Warmth may be used if it feels good.",
-        Key::AftercareContact => "If pain grows, or numbness or weakness is new, contact your clinic; if it is urgent, your local emergency number.",
+        Key::AftercareContact => {
+            "If pain grows, or numbness or weakness is new, contact your clinic; if it is urgent, your local emergency number."
+        }
 
         Key::ReminderTitle => "Time for a short break",
         Key::ReminderBody => "{takes}.",
@@ -100,14 +104,18 @@ pub fn text(key: Key) -> &'static str {
         Key::ReminderLeaveOut => "Leave it out",
 
         // terminal
-        Key::IdentityWarning => "Whoever has this key can read every summary sealed for this clinic. Keep it offline, and only if you need it.",
+        Key::IdentityWarning => {
+            "Whoever has this key can read every summary sealed for this clinic. Keep it offline, and only if you need it."
+        }
         Key::ReceiptNew => "{file}: {code}, {days|# new day|# new days}.",
         Key::ReceiptFilled => "{file}: {code}, {days|# day|# days} known more fully.",
         Key::ReceiptKnown => "{file}: {code}, nothing new; nothing was changed.",
 
         // clinic: door
         Key::ClinicDoorStart => "Set up your clinic",
-        Key::ClinicDoorStartWhat => "Plan cards are signed by this clinic, and summaries are sealed for it. Its keys stay on this computer, locked by a passphrase.",
+        Key::ClinicDoorStartWhat => {
+            "Plan cards are signed by this clinic, and summaries are sealed for it. Its keys stay on this computer, locked by a passphrase."
+        }
         Key::ClinicName => "Clinic's name",
         Key::ClinicNameHint => "Patients see it on their screen.",
         Key::Passphrase => "Passphrase",
@@ -115,7 +123,9 @@ pub fn text(key: Key) -> &'static str {
         Key::PassphraseHint => "12 characters or more. Several words are good.",
         Key::PassphraseShow => "Show the passphrase",
         Key::PassphraseDiffers => "The two are not the same.",
-        Key::PassphraseLost => "A lost passphrase cannot be recovered. Without it nobody can open this clinic's plans and summaries again, neither you nor we. Write it down and lock it away.",
+        Key::PassphraseLost => {
+            "A lost passphrase cannot be recovered. Without it nobody can open this clinic's plans and summaries again, neither you nor we. Write it down and lock it away."
+        }
         Key::ClinicStart => "Set up the clinic",
         Key::ClinicDoorOpen => "Open the clinic's store",
         Key::ClinicDoorOpenWhat => "The patients, plans and summaries in it are sealed until then.",
@@ -126,7 +136,9 @@ pub fn text(key: Key) -> &'static str {
 
         // clinic: patients
         Key::Patients => "Patients",
-        Key::PatientsNone => "No patient yet. Add one under a code of your own choosing, such as the number in your records.",
+        Key::PatientsNone => {
+            "No patient yet. Add one under a code of your own choosing, such as the number in your records."
+        }
         Key::PatientsFind => "Find by code or name",
         Key::PatientAdd => "Add patient",
         Key::PatientCode => "Code",
@@ -154,6 +166,7 @@ pub fn text(key: Key) -> &'static str {
         Key::PlanEmpty => "Nothing in the plan yet. A press on an exercise puts it in with its usual dose.",
         Key::ProposalsTake => "Take all proposals",
         Key::Proposed => "proposed",
+        Key::StopTakesOut => "takes it out of this plan",
         Key::TakeOut => "Take out",
         Key::MoveUp => "Up",
         Key::MoveDown => "Down",
@@ -248,7 +261,9 @@ pub fn text(key: Key) -> &'static str {
         Key::ProblemServes => "It serves a complaint that the plan no longer has.",
         Key::ProblemStance => "Today's seconds on one leg are missing for a side prescribed.",
         Key::ProblemStanceShort => "Under five seconds with eyes open: not for practice alone.",
-        Key::ProblemGate => "A softer surface or closed eyes wait for 30 s with eyes open on the firm floor, today and at an earlier visit.",
+        Key::ProblemGate => {
+            "A softer surface or closed eyes wait for 30 s with eyes open on the firm floor, today and at an earlier visit."
+        }
         Key::ProblemSoftClosed => "No soft surface with closed eyes alone from 65 years on.",
         Key::ProblemTicks => "{n|# line|# lines} of the list not ticked yet.",
 
@@ -265,7 +280,9 @@ pub fn text(key: Key) -> &'static str {
         Key::IssuedTooLarge => "Too large for one code. Hand over the file or the text.",
 
         // clinic: review
-        Key::ReviewEmpty => "At the visit the patient opens Record, saves a sealed summary and hands the file over. Receive it here.",
+        Key::ReviewEmpty => {
+            "At the visit the patient opens Record, saves a sealed summary and hands the file over. Receive it here."
+        }
         Key::ReviewFigures => "More figures",
         Key::ReviewOther => "Other conditions, and times at the visits",
         Key::ChartDays => "{name}, day by day",
@@ -317,7 +334,9 @@ pub fn text(key: Key) -> &'static str {
         Key::HeldBackSince => "Held back since you said: {what}.",
         Key::LeaveOutWhy => "Why leave it out?",
         Key::LeaveOutDays => "Leave out whole days",
-        Key::LeaveOutDaysWhat => "Nothing is asked for and no reminder comes. Your clinic sees that these days were left out.",
+        Key::LeaveOutDaysWhat => {
+            "Nothing is asked for and no reminder comes. Your clinic sees that these days were left out."
+        }
         Key::FromTodayUntil => "From today until",
         Key::OnlyToday => "only today",
         Key::WhyDays => "Why?",
@@ -338,6 +357,7 @@ pub fn text(key: Key) -> &'static str {
         Key::StopAtOnce => "Stop at once if",
         Key::IfInDoubt => "If you are not sure whether this is right for you, ask your clinic first.",
         Key::ReadBegin => "I have read this. Begin",
+        Key::OnThisRung => "On this step: {change}",
         Key::Purpose => "What it is for",
         Key::ShouldFeel => "What you should feel",
         Key::ShouldNotFeel => "What you should not feel",
@@ -378,6 +398,12 @@ pub fn text(key: Key) -> &'static str {
         Key::DoneReps => "{done} of {of|# repetition|# repetitions}.",
         Key::DoneTries => "{done} of {of|# try|# tries}.",
         Key::DoneFailed => "{n} did not work out.",
+        Key::PartsLabel => "Part by part",
+        Key::PartHeld => "held in full",
+        Key::PartHeldSo => "{s} of {of} s",
+        Key::PartCounted => "{n} of {of}",
+        Key::PartCutOff => "cut off, not measured",
+        Key::PartNot => "not done",
         Key::SaveAgain => "Save again",
         Key::CannotBeGuided => "This exercise cannot be guided: its dose does not fit it. Please tell your clinic.",
 
@@ -398,6 +424,7 @@ pub fn text(key: Key) -> &'static str {
         Key::LastTry => "Last try: {s} s",
         Key::SecondsShort => "{s} s",
         Key::AtLeastSeconds => "{s} s, the aim",
+        Key::SecondsOrMore => "{s} s or more",
         Key::BestToday => "Best",
         Key::MiddleToday => "Middle value",
         Key::MiddleWeek => "Middle value, last 7 days",
@@ -416,23 +443,33 @@ pub fn text(key: Key) -> &'static str {
         Key::HeldBackPlan => "All exercises and reminders are stopped.",
         Key::HeldBackBalance => "All balance exercises are stopped. The others go on.",
         Key::HeldBackExercise => "This exercise is stopped. The others go on.",
-        Key::NotedForVisit => "It is noted, and your clinic finds it in your next summary. A summary is not a message: nobody reads it before the visit.",
-        Key::NoDiagnosis => "This program does not diagnose. What your clinic or the emergency service tells you comes first.",
+        Key::NotedForVisit => {
+            "It is noted, and your clinic finds it in your next summary. A summary is not a message: nobody reads it before the visit."
+        }
+        Key::NoDiagnosis => {
+            "This program does not diagnose. What your clinic or the emergency service tells you comes first."
+        }
         Key::StopSitDown => "Stop and sit down.",
         Key::StopNow => "Stop now.",
         Key::CallEmergency => "Call your local emergency number now, or have somebody call.",
         Key::NotAlone => "Do not stay alone, and do not drive yourself.",
         Key::NerveToday => "Contact your clinic or an urgent care service today.",
-        Key::NerveSudden => "If it came suddenly, grows, or comes with trouble speaking or seeing: call your local emergency number now.",
+        Key::NerveSudden => {
+            "If it came suddenly, grows, or comes with trouble speaking or seeing: call your local emergency number now."
+        }
         Key::EmergencyToday => "This must be looked at today in an emergency department, even if it does not hurt.",
         Key::CannotGetThere => "If you cannot get there, call your local emergency number.",
         Key::StayDown => "Stay down until you feel steady. Get up slowly, with a hand on the support.",
-        Key::FellBadly => "If you hit your head, cannot stand, or something may be broken: call your local emergency number now.",
+        Key::FellBadly => {
+            "If you hit your head, cannot stand, or something may be broken: call your local emergency number now."
+        }
         Key::TellClinicFall => "Contact your clinic before you practise balance again, also if nothing hurts.",
         Key::SitAndRest => "Sit down and rest until you feel steady.",
         Key::StopThisOne => "Stop this exercise. Rest in a position that is comfortable.",
         Key::ContactClinic => "Contact your clinic before you do it again.",
-        Key::SevereUrgent => "If it is severe, does not ease, or comes with new weakness or numbness: your local emergency number or an urgent care service.",
+        Key::SevereUrgent => {
+            "If it is severe, does not ease, or comes with new weakness or numbness: your local emergency number or an urgent care service."
+        }
 
         // patient: card
         Key::NoPlanTitle => "Take your plan card",
@@ -443,7 +480,9 @@ pub fn text(key: Key) -> &'static str {
         Key::ReadTheCard => "Read the card",
         Key::OnThisCard => "What is on this card",
         Key::ClinicCode => "Fingerprint: {code}",
-        Key::NewClinic => "Compare it with the paper or the clinic's screen. From now on only this clinic can change this plan.",
+        Key::NewClinic => {
+            "Compare it with the paper or the clinic's screen. From now on only this clinic can change this plan."
+        }
         Key::KnownClinic => "You know this clinic from an earlier card.",
         Key::Replaces => "It replaces revision {old} by revision {new}. What you did so far is kept.",
         Key::VisitOn => "Next visit: {date}",
@@ -477,9 +516,13 @@ pub fn text(key: Key) -> &'static str {
 
         // patient: visit
         Key::ForTheVisit => "For the visit",
-        Key::VisitWhat => "A sealed file that only your clinic can open. You choose what period it covers, and you see what is in it.",
+        Key::VisitWhat => {
+            "A sealed file that only your clinic can open. You choose what period it covers, and you see what is in it."
+        }
         Key::HandedOver => "What is handed over",
-        Key::NotHandedOver => "Not handed over: your name, dates, clock times of what you did, your place, or anything about your device.",
+        Key::NotHandedOver => {
+            "Not handed over: your name, dates, clock times of what you did, your place, or anything about your device."
+        }
         Key::InDays => "{n|# day|# days}: from {from} to {until}, counted from the plan's start",
         Key::InSlots => "{item}: how each of {n|# time|# times} went, with the reasons for what was left out",
         Key::InRuns => "{n|# doing|# doings}: how much of the dose, and the hour of the day",

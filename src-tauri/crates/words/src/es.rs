@@ -15,7 +15,9 @@ pub fn text(key: Key) -> &'static str {
         Key::Save => "Guardar",
         Key::ChooseSide => "¿De qué lado está usted?",
         Key::SidePatient => "Hago ejercicios",
-        Key::SidePatientWhat => "Reciba la tarjeta de su clínica, los avisos y la guía, y lleve un resumen sellado a la próxima visita.",
+        Key::SidePatientWhat => {
+            "Reciba la tarjeta de su clínica, los avisos y la guía, y lleve un resumen sellado a la próxima visita."
+        }
         Key::SideClinic => "Prescribo ejercicios",
         Key::SideClinicWhat => "Haga planes, entréguelos en una tarjeta y lea lo que vuelve.",
         Key::SideWarning => "En el ordenador de una empresa, quien lo administra puede leer lo que usted anote aquí.",
@@ -81,7 +83,9 @@ pub fn text(key: Key) -> &'static str {
         Key::TroubleHeartOrBreath => "Dolor en el pecho, falta de aire, desmayo, sudor frío",
         Key::TroubleHeadOrNeck => "Dolor de cabeza o cuello súbito e inusual, visión doble, habla torpe, cara dormida",
         Key::TroubleNerve => "Debilidad o entumecimiento nuevos en un brazo o una pierna",
-        Key::TroubleBladderOrBowel => "Entumecimiento entre las piernas, problemas nuevos de vejiga o intestino, ambas piernas débiles",
+        Key::TroubleBladderOrBowel => {
+            "Entumecimiento entre las piernas, problemas nuevos de vejiga o intestino, ambas piernas débiles"
+        }
         Key::TroubleFell => "Me caí",
         Key::TroubleNearlyFell => "Casi me caigo",
         Key::TroubleTooMuchPain => "Demasiado dolor",
@@ -91,7 +95,9 @@ pub fn text(key: Key) -> &'static str {
         Key::AftercareMoving => "Siga moviéndose como siempre, sin forzar.",
         Key::AftercareEasy => "Nada de pesos ni deporte hasta pasado mañana.",
         Key::AftercareWarmth => "Puede usar calor si le resulta agradable.",
-        Key::AftercareContact => "Si el dolor crece, o hay entumecimiento o debilidad nuevos, contacte con su clínica; si es urgente, con el número local de emergencias.",
+        Key::AftercareContact => {
+            "Si el dolor crece, o hay entumecimiento o debilidad nuevos, contacte con su clínica; si es urgente, con el número local de emergencias."
+        }
 
         Key::ReminderTitle => "Hora de una pausa breve",
         Key::ReminderBody => "{takes}.",
@@ -100,14 +106,18 @@ pub fn text(key: Key) -> &'static str {
         Key::ReminderLeaveOut => "Omitir",
 
         // terminal
-        Key::IdentityWarning => "Quien tenga esta clave puede leer todos los resúmenes sellados para esta clínica. Guárdela fuera de línea, y solo si la necesita.",
+        Key::IdentityWarning => {
+            "Quien tenga esta clave puede leer todos los resúmenes sellados para esta clínica. Guárdela fuera de línea, y solo si la necesita."
+        }
         Key::ReceiptNew => "{file}: {code}, {days|# día nuevo|# días nuevos}.",
         Key::ReceiptFilled => "{file}: {code}, {days|# día conocido|# días conocidos} mejor que antes.",
         Key::ReceiptKnown => "{file}: {code}, nada nuevo; no se cambió nada.",
 
         // clinic: door
         Key::ClinicDoorStart => "Prepare su clínica",
-        Key::ClinicDoorStartWhat => "Las tarjetas las firma esta clínica y los resúmenes se sellan para ella. Sus llaves quedan en este ordenador, cerradas con una contraseña.",
+        Key::ClinicDoorStartWhat => {
+            "Las tarjetas las firma esta clínica y los resúmenes se sellan para ella. Sus llaves quedan en este ordenador, cerradas con una contraseña."
+        }
         Key::ClinicName => "Nombre de la clínica",
         Key::ClinicNameHint => "Los pacientes lo ven en su pantalla.",
         Key::Passphrase => "Contraseña",
@@ -115,7 +125,9 @@ pub fn text(key: Key) -> &'static str {
         Key::PassphraseHint => "12 caracteres o más. Varias palabras sirven bien.",
         Key::PassphraseShow => "Mostrar la contraseña",
         Key::PassphraseDiffers => "Las dos no son iguales.",
-        Key::PassphraseLost => "Una contraseña perdida no se puede recuperar. Sin ella nadie puede volver a abrir los planes y resúmenes de esta clínica, ni usted ni nosotros. Apúntela y guárdela bajo llave.",
+        Key::PassphraseLost => {
+            "Una contraseña perdida no se puede recuperar. Sin ella nadie puede volver a abrir los planes y resúmenes de esta clínica, ni usted ni nosotros. Apúntela y guárdela bajo llave."
+        }
         Key::ClinicStart => "Preparar la clínica",
         Key::ClinicDoorOpen => "Abrir el archivo de la clínica",
         Key::ClinicDoorOpenWhat => "Los pacientes, planes y resúmenes que guarda están sellados hasta entonces.",
@@ -154,6 +166,7 @@ pub fn text(key: Key) -> &'static str {
         Key::PlanEmpty => "Aún no hay nada en el plan. Pulse un ejercicio para añadirlo con su dosis habitual.",
         Key::ProposalsTake => "Aceptar todas las propuestas",
         Key::Proposed => "propuesto",
+        Key::StopTakesOut => "lo quita de este plan",
         Key::TakeOut => "Quitar",
         Key::MoveUp => "Subir",
         Key::MoveDown => "Bajar",
@@ -214,7 +227,9 @@ pub fn text(key: Key) -> &'static str {
         Key::ActivityName => "Difícil de hacer, en palabras del paciente",
         Key::RatingToday => "Hoy, de 0 a 10",
         Key::BalanceAtHome => "Equilibrio en casa",
-        Key::BalanceAtHomeWhat => "La práctica a solas necesita estas tres cosas. Las normas locales y su propio criterio van primero.",
+        Key::BalanceAtHomeWhat => {
+            "La práctica a solas necesita estas tres cosas. Las normas locales y su propio criterio van primero."
+        }
         Key::AgeBand => "Edad",
         Key::AgeUnder18 => "menos de 18",
         Key::AgeBetween => "{from} a {to}",
@@ -248,7 +263,9 @@ pub fn text(key: Key) -> &'static str {
         Key::ProblemServes => "Sirve a una molestia que el plan ya no tiene.",
         Key::ProblemStance => "Faltan los segundos de hoy sobre una pierna para un lado prescrito.",
         Key::ProblemStanceShort => "Menos de cinco segundos con ojos abiertos: no para practicar a solas.",
-        Key::ProblemGate => "Una superficie más blanda o los ojos cerrados esperan a 30 s con ojos abiertos en suelo firme, hoy y en una visita anterior.",
+        Key::ProblemGate => {
+            "Una superficie más blanda o los ojos cerrados esperan a 30 s con ojos abiertos en suelo firme, hoy y en una visita anterior."
+        }
         Key::ProblemSoftClosed => "Desde los 65 años, nada de superficie blanda con ojos cerrados a solas.",
         Key::ProblemTicks => "{n|# línea|# líneas} de la lista sin marcar.",
 
@@ -265,7 +282,9 @@ pub fn text(key: Key) -> &'static str {
         Key::IssuedTooLarge => "Demasiado grande para un código. Entregue el archivo o el texto.",
 
         // clinic: review
-        Key::ReviewEmpty => "En la visita el paciente abre Registro, guarda un resumen sellado y entrega el archivo. Recíbalo aquí.",
+        Key::ReviewEmpty => {
+            "En la visita el paciente abre Registro, guarda un resumen sellado y entrega el archivo. Recíbalo aquí."
+        }
         Key::ReviewFigures => "Más cifras",
         Key::ReviewOther => "Otras condiciones y tiempos en las visitas",
         Key::ChartDays => "{name}, día por día",
@@ -338,6 +357,7 @@ pub fn text(key: Key) -> &'static str {
         Key::StopAtOnce => "Pare enseguida si",
         Key::IfInDoubt => "Si no está seguro de que esto sea adecuado para usted, pregunte antes a su clínica.",
         Key::ReadBegin => "Lo he leído. Empezar",
+        Key::OnThisRung => "En este paso: {change}",
         Key::Purpose => "Para qué sirve",
         Key::ShouldFeel => "Lo que debería notar",
         Key::ShouldNotFeel => "Lo que no debería notar",
@@ -378,6 +398,12 @@ pub fn text(key: Key) -> &'static str {
         Key::DoneReps => "{done} de {of|# repetición|# repeticiones}.",
         Key::DoneTries => "{done} de {of|# intento|# intentos}.",
         Key::DoneFailed => "{n} no salieron.",
+        Key::PartsLabel => "Parte por parte",
+        Key::PartHeld => "hasta el final",
+        Key::PartHeldSo => "{s} de {of} s",
+        Key::PartCounted => "{n} de {of}",
+        Key::PartCutOff => "interrumpido, no medido",
+        Key::PartNot => "no hecho",
         Key::SaveAgain => "Guardar otra vez",
         Key::CannotBeGuided => "Este ejercicio no se puede guiar: su dosis no encaja. Avise a su clínica.",
 
@@ -398,11 +424,14 @@ pub fn text(key: Key) -> &'static str {
         Key::LastTry => "Último intento: {s} s",
         Key::SecondsShort => "{s} s",
         Key::AtLeastSeconds => "{s} s, la meta",
+        Key::SecondsOrMore => "{s} s o más",
         Key::BestToday => "El mejor",
         Key::MiddleToday => "Valor medio",
         Key::MiddleWeek => "Valor medio, últimos 7 días",
         Key::NoOwnYet => "aún no se sabe",
-        Key::OneTryVaries => "Un intento dice poco: los tiempos varían de un día a otro. El registro muestra hacia dónde van.",
+        Key::OneTryVaries => {
+            "Un intento dice poco: los tiempos varían de un día a otro. El registro muestra hacia dónde van."
+        }
         Key::OwnAndAim => "su valor medio esta semana: {own} s; meta {aim} s",
         Key::OnlyAim => "meta {aim} s",
 
@@ -416,23 +445,33 @@ pub fn text(key: Key) -> &'static str {
         Key::HeldBackPlan => "Todos los ejercicios y avisos están parados.",
         Key::HeldBackBalance => "Todos los ejercicios de equilibrio están parados. Los demás siguen.",
         Key::HeldBackExercise => "Este ejercicio está parado. Los demás siguen.",
-        Key::NotedForVisit => "Queda anotado y su clínica lo verá en su próximo resumen. Un resumen no es un mensaje: nadie lo lee antes de la visita.",
-        Key::NoDiagnosis => "Este programa no diagnostica. Lo que le diga su clínica o el servicio de emergencias va primero.",
+        Key::NotedForVisit => {
+            "Queda anotado y su clínica lo verá en su próximo resumen. Un resumen no es un mensaje: nadie lo lee antes de la visita."
+        }
+        Key::NoDiagnosis => {
+            "Este programa no diagnostica. Lo que le diga su clínica o el servicio de emergencias va primero."
+        }
         Key::StopSitDown => "Pare y siéntese.",
         Key::StopNow => "Pare ahora.",
         Key::CallEmergency => "Llame ya al número de emergencias de su zona, o pida que llamen.",
         Key::NotAlone => "No se quede a solas y no conduzca.",
         Key::NerveToday => "Contacte hoy con su clínica o con un servicio de urgencias.",
-        Key::NerveSudden => "Si vino de golpe, aumenta o va con dificultad para hablar o ver: llame ya al número de emergencias de su zona.",
+        Key::NerveSudden => {
+            "Si vino de golpe, aumenta o va con dificultad para hablar o ver: llame ya al número de emergencias de su zona."
+        }
         Key::EmergencyToday => "Esto debe verse hoy en un servicio de urgencias, aunque no duela.",
         Key::CannotGetThere => "Si no puede llegar, llame al número de emergencias de su zona.",
         Key::StayDown => "Quédese en el suelo hasta sentirse firme. Levántese despacio, con una mano en el apoyo.",
-        Key::FellBadly => "Si se golpeó la cabeza, no puede ponerse de pie o puede haber algo roto: llame ya al número de emergencias de su zona.",
+        Key::FellBadly => {
+            "Si se golpeó la cabeza, no puede ponerse de pie o puede haber algo roto: llame ya al número de emergencias de su zona."
+        }
         Key::TellClinicFall => "Contacte con su clínica antes de volver a practicar el equilibrio, aunque no le duela nada.",
         Key::SitAndRest => "Siéntese y descanse hasta sentirse firme.",
         Key::StopThisOne => "Deje este ejercicio. Descanse en una postura cómoda.",
         Key::ContactClinic => "Contacte con su clínica antes de volver a hacerlo.",
-        Key::SevereUrgent => "Si es fuerte, no cede o va con debilidad o adormecimiento nuevos: número de emergencias de su zona o un servicio de urgencias.",
+        Key::SevereUrgent => {
+            "Si es fuerte, no cede o va con debilidad o adormecimiento nuevos: número de emergencias de su zona o un servicio de urgencias."
+        }
 
         // patient: card
         Key::NoPlanTitle => "Reciba su tarjeta del plan",
@@ -443,7 +482,9 @@ pub fn text(key: Key) -> &'static str {
         Key::ReadTheCard => "Leer la tarjeta",
         Key::OnThisCard => "Lo que hay en esta tarjeta",
         Key::ClinicCode => "Huella: {code}",
-        Key::NewClinic => "Compárela con el papel o la pantalla de la clínica. Desde ahora solo esta clínica puede cambiar este plan.",
+        Key::NewClinic => {
+            "Compárela con el papel o la pantalla de la clínica. Desde ahora solo esta clínica puede cambiar este plan."
+        }
         Key::KnownClinic => "Ya conoce esta clínica por una tarjeta anterior.",
         Key::Replaces => "Sustituye la revisión {old} por la {new}. Lo que ha hecho hasta ahora se conserva.",
         Key::VisitOn => "Próxima visita: {date}",
@@ -477,9 +518,13 @@ pub fn text(key: Key) -> &'static str {
 
         // patient: visit
         Key::ForTheVisit => "Para la visita",
-        Key::VisitWhat => "Un archivo sellado que solo su clínica puede abrir. Usted elige qué periodo cubre y ve lo que contiene.",
+        Key::VisitWhat => {
+            "Un archivo sellado que solo su clínica puede abrir. Usted elige qué periodo cubre y ve lo que contiene."
+        }
         Key::HandedOver => "Lo que se entrega",
-        Key::NotHandedOver => "No se entrega: su nombre, fechas, horas de reloj de lo que hizo, su lugar ni nada sobre su aparato.",
+        Key::NotHandedOver => {
+            "No se entrega: su nombre, fechas, horas de reloj de lo que hizo, su lugar ni nada sobre su aparato."
+        }
         Key::InDays => "{n|# día|# días}: del {from} al {until}, contados desde el inicio del plan",
         Key::InSlots => "{item}: cómo fue cada una de {n|# vez|# veces}, con los motivos de lo que se dejó",
         Key::InRuns => "{n|# ejecución|# ejecuciones}: cuánto de la dosis y la hora del día",

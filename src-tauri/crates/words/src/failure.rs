@@ -49,4 +49,3 @@ impl Words {
 fn joined(problems: &[Problem], say: impl Fn(&Problem) -> String) -> String {
     problems.iter().map(say).collect::<Vec<_>>().join(" ")
 }
-

@@ -62,7 +62,7 @@ keys! {
     AlarmsOpen
 
     // clinic: plan
-    PlanFirst PlanNext PlanReview PlanOf PlanCarried PlanDay PlanEmpty ProposalsTake Proposed TakeOut MoveUp MoveDown
+    PlanFirst PlanNext PlanReview PlanOf PlanCarried PlanDay PlanEmpty ProposalsTake Proposed StopTakesOut TakeOut MoveUp MoveDown
     MoreOfItem Catalogue CatalogueFind CatalogueNone CatalogueAdd InPlan RegionNeckUpperBack RegionShoulder
     RegionWristHand RegionLowBack RegionHip RegionKnee RegionAnkle Rung SideLabel DoseHolds DoseHoldSeconds DoseRest
     DoseTrials DoseTarget DoseSets DoseRepetitions DoseTempoUp DoseTempoHold DoseTempoDown StepLess StepMore When
@@ -97,17 +97,19 @@ keys! {
     AskPain PainLeast PainMost AskActivity ActivityLeast ActivityMost AskSettled RatherNotAnswer
 
     // patient: how
-    BeforeYouBegin BeCareful StopAtOnce IfInDoubt ReadBegin Purpose ShouldFeel ShouldNotFeel Mistakes StopAbove
+    BeforeYouBegin BeCareful StopAtOnce IfInDoubt ReadBegin OnThisRung Purpose ShouldFeel ShouldNotFeel Mistakes
+    StopAbove
 
     // patient: a run
     GetReady Hold Rest ChangeSides Paused PausedAsleep WhenReady BeatUp BeatKeep BeatDown HoldOf NextHoldOf SetOf
     NextSetOf TryOf PartOf OfSo HalfWay Pause GoOn Stop MoreRest NextNow SoundOn SoundOff ThatFailed TakeItBack Done
-    StoppedHere DoneHolds DoneReps DoneTries DoneFailed SaveAgain CannotBeGuided
+    StoppedHere DoneHolds DoneReps DoneTries DoneFailed PartsLabel PartHeld PartHeldSo PartCounted PartCutOff PartNot
+    SaveAgain CannotBeGuided
 
     // patient: balance
     StandOnLeft StandOnRight SupportNear PhoneOnSupport HandOverPhone StartCount WhenReadyStart RestFor LiftAtTone
-    TouchWhenDown TouchTakesBack AnyTouchEnds TryOver LastTry SecondsShort AtLeastSeconds BestToday MiddleToday
-    MiddleWeek NoOwnYet OneTryVaries OwnAndAim OnlyAim
+    TouchWhenDown TouchTakesBack AnyTouchEnds TryOver LastTry SecondsShort AtLeastSeconds SecondsOrMore BestToday
+    MiddleToday MiddleWeek NoOwnYet OneTryVaries OwnAndAim OnlyAim
 
     // patient: trouble
     WhatIsWrong NothingASlip UrgentAnyway DuringWhich NotDuringOne HeldBackTitle HeldBackPlan HeldBackBalance
@@ -115,9 +117,9 @@ keys! {
     EmergencyToday CannotGetThere StayDown FellBadly TellClinicFall SitAndRest StopThisOne ContactClinic SevereUrgent
 
     // patient: card
-    NoPlanTitle NoPlanWhat CardFile CardFileWhat CardText ReadTheCard ClinicCode NewClinic KnownClinic Replaces
-    VisitOn ForComplaint FitYourDay From To TimeNumber TimesADay TimesDiffer WhoPhotographs TakeThisPlan AnotherCard
-    TakeNewCard
+    NoPlanTitle NoPlanWhat CardFile CardFileWhat CardText ReadTheCard OnThisCard ClinicCode NewClinic KnownClinic
+    Replaces VisitOn ForComplaint FitYourDay From To TimeNumber TimesADay TimesDiffer WhoPhotographs TakeThisPlan
+    AnotherCard TakeNewCard
 
     // patient: plan
     MyComplaints MyActivities Baselines PainThen OfTen Revision

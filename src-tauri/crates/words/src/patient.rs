@@ -10,6 +10,7 @@ use exercises::adherence::ItemAdherence;
 use exercises::catalogue::{Exercise, Lang};
 use exercises::plan::{Item, Leg, Schedule, Side};
 use exercises::run::{Doing, Run, Share};
+use exercises::thread::PartDone;
 use exercises::time::Stamp;
 
 /// From so many minutes on a wait is told in hours.
@@ -120,6 +121,26 @@ impl Words {
             }
             _ => done,
         }
+    }
+
+    /// "held in full", "4 of 10 s", "12.3 s".
+    pub fn part_done(self, done: PartDone) -> String {
+        match done {
+            PartDone::Held(ms, of) if ms >= of => self.text(Key::PartHeld).to_owned(),
+            PartDone::Held(ms, of) => self.fill(Key::PartHeldSo, &[("s", &self.seconds(ms)), ("of", &(of / 1000))]),
+            PartDone::Counted(n, of) => self.fill(Key::PartCounted, &[("n", &n), ("of", &of)]),
+            PartDone::Stood(ms, false) => self.fill(Key::SecondsShort, &[("s", &self.seconds(ms))]),
+            PartDone::Stood(ms, true) => self.fill(Key::AtLeastSeconds, &[("s", &self.seconds(ms))]),
+            PartDone::CutOff => self.text(Key::PartCutOff).to_owned(),
+            PartDone::Not => self.text(Key::PartNot).to_owned(),
+        }
+    }
+
+    /// What is different on the item's rung, where the exercise has more than one.
+    pub fn change_of(self, item: &Item, exercise: &Exercise) -> Option<String> {
+        self.rung_of(item, exercise)?;
+        let rung = exercise.rung(item.rung.as_ref()?)?;
+        rung.text(self.lang).map(|texts| self.fill(Key::OnThisRung, &[("change", &texts.change)]))
     }
 
     /// "96 of 180 done."; nothing where nothing was asked for.

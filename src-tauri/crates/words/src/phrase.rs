@@ -5,8 +5,8 @@ use exercises::alarm::Trouble;
 use exercises::catalogue::{Dose, Eyes, Surface};
 use exercises::history::Mark;
 use exercises::log::{Barrier, Excuse};
-use wire::clinic::{Outcome, Receipt};
 use exercises::plan::{Aftercare, Days, Leg, Pattern, Schedule, Side};
+use wire::clinic::{Outcome, Receipt};
 
 impl Words {
     /// "09:00"; minutes past midnight wrap.
@@ -20,9 +20,7 @@ impl Words {
             Dose::Hold { repetitions, hold_s, .. } => self.fill(Key::DoseHold, &[("n", &repetitions), ("s", &hold_s)]),
             Dose::Balance { trials, target_s, .. } => self.fill(Key::DoseBalance, &[("n", &trials), ("s", &target_s)]),
             Dose::Reps { sets: 1, repetitions, .. } => self.fill(Key::DoseReps, &[("n", &repetitions)]),
-            Dose::Reps { sets, repetitions, .. } => {
-                self.fill(Key::DoseRepsSets, &[("sets", &sets), ("n", &repetitions)])
-            }
+            Dose::Reps { sets, repetitions, .. } => self.fill(Key::DoseRepsSets, &[("sets", &sets), ("n", &repetitions)]),
         }
     }
 
@@ -37,10 +35,9 @@ impl Words {
             Pattern::Every { minutes: 60, from, to } => {
                 self.fill(Key::EveryHour, &[("from", &self.minute(*from)), ("to", &self.minute(*to))])
             }
-            Pattern::Every { minutes, from, to } => self.fill(
-                Key::EveryMinutes,
-                &[("n", minutes), ("from", &self.minute(*from)), ("to", &self.minute(*to))],
-            ),
+            Pattern::Every { minutes, from, to } => {
+                self.fill(Key::EveryMinutes, &[("n", minutes), ("from", &self.minute(*from)), ("to", &self.minute(*to))])
+            }
             Pattern::At { times } => {
                 let times: Vec<String> = times.iter().map(|time| self.minute(*time)).collect();
                 self.fill(Key::AtTimes, &[("times", &times.join(", "))])

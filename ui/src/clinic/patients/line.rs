@@ -22,7 +22,7 @@ pub fn Line(line: PatientLine) -> impl IntoView {
     let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
     let name = line.name.clone();
     view! {
-        <li class="line">
+        <li class="patient">
             <button type="button" class="open" on:click=open>
                 <span class="who"><b>{line.code.clone()}</b>" "{name}</span>
                 {alarms}

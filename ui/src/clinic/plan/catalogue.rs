@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::sheet::Sheet;
+use crate::clinic::width::{TWO_COLUMNS, window_width};
 use crate::shared::figure::Figure;
 
 /// All regions, from the head down.
@@ -27,6 +28,10 @@ pub fn Catalogue() -> impl IntoView {
             all.iter().filter(|exercise| exercise.region == region && fits(exercise)).cloned().collect::<Vec<_>>()
         })
     };
+    // Beside the plan it stands open; above it, on a narrow page, it opens while there is nothing in the plan.
+    let width = window_width();
+    let is_wide = Memo::new(move |_| width.get() >= TWO_COLUMNS);
+    let starts_open = sheet.draft.with_untracked(|draft| draft.plan.items.is_empty());
     let none = move || REGIONS.iter().all(|region| of_region(*region).is_empty());
     let group = move |region: Region| {
         view! {
@@ -38,8 +43,8 @@ pub fn Catalogue() -> impl IntoView {
         }
     };
     view! {
-        <details class="catalogue" open=true>
-            <summary><h2>{words.text(Key::Catalogue)}</h2></summary>
+        <details class="catalogue" open=move || is_wide.get() || starts_open>
+            <summary tabindex=move || is_wide.get().then_some("-1")><h2>{words.text(Key::Catalogue)}</h2></summary>
             <input type="search" aria-label=words.text(Key::CatalogueFind) placeholder=words.text(Key::CatalogueFind)
                 prop:value=find on:input:target=move |event| find.set(event.target().value())/>
             <div class="shelves">

@@ -46,9 +46,9 @@ pub fn Compose(code: String, draft: PlanDraft) -> impl IntoView {
                     <Activities/>
                     <AftercareLines/>
                     <NextVisit/>
-                    <Issue code/>
                 </div>
             </div>
         </main>
+        <Issue code/>
     }
 }

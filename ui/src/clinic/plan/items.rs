@@ -1,6 +1,5 @@
 //! What is in the plan.
 
-use exercises::suggest::Suggestion;
 use leptos::prelude::*;
 use words::Key;
 
@@ -14,12 +13,8 @@ pub fn Items() -> impl IntoView {
     let words = sheet.words();
     let ids = move || sheet.plan(|plan| plan.items.iter().map(|item| item.id).collect::<Vec<_>>());
     let none = Memo::new(move |_| sheet.plan(|plan| plan.items.is_empty()));
-    let open = Memo::new(move |_| {
-        let follows = |draft: &exercises::draft::Draft, one: &Suggestion| draft.follows(one);
-        sheet.draft.with(|draft| sheet.suggestions.with_value(|all| all.iter().any(|one| !follows(draft, one))))
-    });
-    let take_all =
-        move |_| sheet.edit(|draft| sheet.suggestions.with_value(|all| all.iter().for_each(|one| draft.apply(one))));
+    let open = Memo::new(move |_| sheet.draft.with(|draft| sheet.suggestions.with_value(|all| !draft.follows_all(all))));
+    let take_all = move |_| sheet.edit(|draft| sheet.suggestions.with_value(|all| draft.apply_all(all)));
     view! {
         <section class="items" aria-label=words.text(Key::InPlan)>
             <Show when=move || open.get()>

@@ -31,7 +31,7 @@ pub fn Proposal(id: ItemId) -> impl IntoView {
     });
     view! {
         <div class="proposal">
-            <div class="choices" role="group" aria-label=words.text(Key::Proposed)>{buttons.collect_view()}</div>
+            <div class="options" role="group" aria-label=words.text(Key::Proposed)>{buttons.collect_view()}</div>
             <p class="small soft">{reason}</p>
         </div>
     }
@@ -44,11 +44,10 @@ fn ChoiceButton(choice: Suggestion, marked: bool) -> impl IntoView {
     let sheet = Sheet::here();
     let words = sheet.words();
     let advice = words.advice(&choice.advice);
-    let step = sheet.draft.with_untracked(|draft| {
-        sheet
-            .exercises
-            .with_value(|exercises| words.step(&choice, words::review::Names::of_plan(words, &draft.plan, exercises)))
-    });
+    let step = match choice.advice {
+        Advice::StopAndTalk => words.text(Key::StopTakesOut).to_owned(),
+        _ => untrack(|| sheet.named(|names| words.step(&choice, names))),
+    };
     let mark = marked.then(|| view! { <small>{words.text(Key::Proposed)}</small> });
     let is = choice.clone();
     let follows = move || sheet.draft.with(|draft| draft.follows(&is)).to_string();

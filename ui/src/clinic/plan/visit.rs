@@ -38,7 +38,7 @@ pub fn NextVisit() -> impl IntoView {
         <section class="visit stack" aria-label=words.text(Key::NextVisit)>
             <h2>{words.text(Key::NextVisit)}<span class="soft">" "{move || words.date_in_full(review.get())}</span></h2>
             <div class="spans">
-                <div class="choices" role="group" aria-label=words.text(Key::NextVisit)>{WEEKS.map(span).into_iter().collect_view()}</div>
+                <div class="options" role="group" aria-label=words.text(Key::NextVisit)>{WEEKS.map(span).into_iter().collect_view()}</div>
                 <input type="date" aria-label=words.text(Key::DateLabel) prop:value=move || review.get().to_string()
                     on:change:target=move |event| typed(event.target().value())/>
             </div>

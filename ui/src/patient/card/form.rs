@@ -11,9 +11,9 @@ use super::preview::Preview;
 use crate::patient::desk::Desk;
 use crate::shared::file;
 
-/// Reads a card and shows what is on it before it is taken.
+/// Reads a card and shows what is on it before it is taken. `title` stands above the form.
 #[component]
-pub fn CardForm() -> impl IntoView {
+pub fn CardForm(title: Key) -> impl IntoView {
     let desk = Desk::here();
     let text = move |key| desk.house.text(key);
     let typed = RwSignal::new(String::new());
@@ -36,15 +36,18 @@ pub fn CardForm() -> impl IntoView {
     };
     let from_text = move |_| look(CardSource::Text(typed.get_untracked().trim().to_owned()));
     let empty = move || typed.with(|typed| typed.trim().is_empty());
-    let form = move || view! {
-        <label class="file">{text(Key::CardFile)}<input type="file" accept="image/*,.txt,.card,text/plain" on:change=from_file/></label>
-        <p class="small soft">{text(Key::CardFileWhat)}</p>
-        <label>{text(Key::CardText)}<textarea rows="4" spellcheck="false" autocapitalize="off" autocomplete="off" prop:value=typed
-            on:input=move |event| typed.set(event_target_value(&event))></textarea></label>
-        <button type="button" class="main" disabled=move || empty() || desk.house.busy.get() on:click=from_text>{text(Key::ReadTheCard)}</button>
+    let form = move || {
+        view! {
+            <p>{text(Key::NoPlanWhat)}</p>
+            <label class="file">{text(Key::CardFile)}<input type="file" accept="image/*,.txt,.card,text/plain" on:change=from_file/></label>
+            <p class="small soft">{text(Key::CardFileWhat)}</p>
+            <label>{text(Key::CardText)}<textarea rows="4" spellcheck="false" autocapitalize="off" autocomplete="off" prop:value=typed
+                on:input=move |event| typed.set(event_target_value(&event))></textarea></label>
+            <button type="button" class="main" disabled=move || empty() || desk.house.busy.get() on:click=from_text>{text(Key::ReadTheCard)}</button>
+        }
     };
     move || match read.get() {
-        None => view! { <div class="stack">{form()}</div> }.into_any(),
+        None => view! { <h1>{text(title)}</h1><div class="stack">{form()}</div> }.into_any(),
         Some((source, preview)) => view! { <Preview source preview back=move || read.set(None)/> }.into_any(),
     }
 }

@@ -12,7 +12,12 @@ use crate::patient::desk::{Desk, served};
 
 /// Name, dose, side, what for, note, and when; the times can be moved to fit the person's day.
 #[component]
-pub fn CardItem(plan: Plan, item: Item, exercise: Option<Exercise>, agreed: RwSignal<BTreeMap<u8, (ItemId, Schedule)>>) -> impl IntoView {
+pub fn CardItem(
+    plan: Plan,
+    item: Item,
+    exercise: Option<Exercise>,
+    agreed: RwSignal<BTreeMap<u8, (ItemId, Schedule)>>,
+) -> impl IntoView {
     let words = Desk::here().house.words();
     let id = item.id;
     let texts = exercise.as_ref().and_then(|exercise| exercise.text(words.lang)).cloned();
@@ -24,7 +29,11 @@ pub fn CardItem(plan: Plan, item: Item, exercise: Option<Exercise>, agreed: RwSi
     Effect::new(move || {
         let now = schedule.get();
         agreed.update(|agreed| {
-            if now == planned { agreed.remove(&id.0) } else { agreed.insert(id.0, (id, now)) };
+            if now == planned {
+                agreed.remove(&id.0)
+            } else {
+                agreed.insert(id.0, (id, now))
+            };
         });
     });
     view! {

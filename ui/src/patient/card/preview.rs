@@ -39,6 +39,7 @@ pub fn Preview(source: CardSource, preview: CardPreview, back: impl Fn() + Copy 
     let clinic = words.text(if known_clinic { Key::KnownClinic } else { Key::NewClinic });
     view! {
         <div class="stack-5">
+            <h1>{words.text(Key::OnThisCard)}</h1>
             <section class="sheet stack-2">
                 <h2>{plan.clinic.clone()}</h2>
                 <p class="number">{words.fill(Key::ClinicCode, &[("code", &fingerprint)])}</p>

@@ -14,9 +14,8 @@ pub fn TakeACard() -> impl IntoView {
     view! {
         <main class="screen">
             <div class="column stack-5">
-                <h1>{desk.house.text(Key::TakeNewCard)}</h1>
                 <Fault/>
-                <CardForm/>
+                <CardForm title=Key::TakeNewCard/>
                 <button type="button" class="quiet" on:click=move |_| desk.close()>{desk.house.text(Key::Back)}</button>
             </div>
         </main>

@@ -12,9 +12,9 @@ use crate::patient::desk::Desk;
 pub fn HowTo(plan: PlanId, item: ItemId) -> impl IntoView {
     let desk = Desk::here();
     let words = desk.house.words();
-    let found = desk.today.with_untracked(|today| {
-        today.as_ref()?.items.iter().find(|one| one.plan == plan && one.item.id == item).cloned()
-    });
+    let found = desk
+        .today
+        .with_untracked(|today| today.as_ref()?.items.iter().find(|one| one.plan == plan && one.item.id == item).cloned());
     let texts = found.as_ref().and_then(|found| found.exercise.text(words.lang).cloned());
     let told = found.zip(texts).map(|(found, texts)| view! { <InFull found texts/> });
     let back = move |_| desk.close();

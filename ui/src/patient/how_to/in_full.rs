@@ -30,7 +30,7 @@ pub fn InFull(found: TodayItem, texts: Texts) -> impl IntoView {
         </div>
         <Figure drawing mirrored=item.side == Side::Left/>
         {part(Key::Purpose, texts.purpose.clone())}
-        <Steps texts=texts.clone()/>
+        <Steps texts=texts.clone() change=words.change_of(item, &found.exercise)/>
         {part(Key::ShouldFeel, texts.should_feel.clone())}
         {part(Key::ShouldNotFeel, texts.should_not_feel.clone())}
         <List title=words.text(Key::Mistakes) lines=texts.mistakes.clone()/>

@@ -8,13 +8,14 @@ use crate::patient::desk::Desk;
 
 /// Where to begin, and the steps in order.
 #[component]
-pub fn Steps(texts: Texts) -> impl IntoView {
+pub fn Steps(texts: Texts, change: Option<String>) -> impl IntoView {
     let words = Desk::here().house.words();
     let steps = texts.steps.into_iter().map(|step| view! { <li>{step}</li> }).collect_view();
     view! {
         <section class="stack-2">
             <h2>{words.text(Key::HowToDoIt)}</h2>
             <p>{texts.set_up}</p>
+            {change.map(|change| view! { <p><strong>{change}</strong></p> })}
             <ol class="steps">{steps}</ol>
         </section>
     }

@@ -25,10 +25,10 @@ pub fn Now() -> impl IntoView {
                 <div class="now-head">
                     <HeadOf today=today.clone()/>
                     <OneQuestion questions=today.questions.clone()/>
-                    <Lines lines=today.aftercare.clone()/>
                 </div>
                 <div class="now-day">
-                    <DayString today/>
+                    <DayString today=today.clone()/>
+                    <Lines lines=today.aftercare.clone()/>
                     <Show when=move || items>
                         <button type="button" on:click=move |_| desk.open(Page::Choose)>{text(Key::DoOneNow)}</button>
                     </Show>
@@ -37,11 +37,7 @@ pub fn Now() -> impl IntoView {
         })
     };
     let page = move || {
-        if no_plan.get() {
-            view! { <h1>{text(Key::NoPlanTitle)}</h1><p>{text(Key::NoPlanWhat)}</p><CardForm/> }.into_any()
-        } else {
-            day.into_any()
-        }
+        if no_plan.get() { view! { <CardForm title=Key::NoPlanTitle/> }.into_any() } else { day.into_any() }
     };
     view! { <div class="column stack-5 now"><Fault/>{page}</div> }
 }

@@ -40,7 +40,8 @@ pub fn OnePlan(page: PlanPage) -> impl IntoView {
 /// A titled list of names with their values at the visit; nothing where there are none.
 fn facts(title: &'static str, lines: Vec<(String, String)>) -> Option<impl IntoView> {
     (!lines.is_empty()).then(|| {
-        let lines = lines.into_iter().map(|(name, value)| view! { <div><dt>{name}</dt><dd class="number">{value}</dd></div> });
+        let lines =
+            lines.into_iter().map(|(name, value)| view! { <div><dt>{name}</dt><dd class="number">{value}</dd></div> });
         view! { <section class="stack-2"><h2>{title}</h2><dl class="figures">{lines.collect_view()}</dl></section> }
     })
 }
@@ -62,7 +63,7 @@ fn activities(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String
 fn baselines(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String)> {
     let line = |taken: &exercises::plan::StanceBaseline| {
         let name = format!("{}, {}, {}", words.stand_on(taken.leg), words.surface(taken.surface), words.eyes(taken.eyes));
-        let key = if taken.capped { Key::AtLeastSeconds } else { Key::SecondsShort };
+        let key = if taken.capped { Key::SecondsOrMore } else { Key::SecondsShort };
         (name, words.fill(key, &[("s", &words.seconds(u32::from(taken.tenths) * 100))]))
     };
     plan.baselines.iter().map(line).collect()

@@ -1,5 +1,6 @@
 //! One plan's record.
 
+use exercises::review::Review;
 use leptos::prelude::*;
 use wire::patient::RecordPage;
 use words::Key;
@@ -22,7 +23,7 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
             <button type="button" class="main" on:click=move |_| desk.open(Page::Visit(id))>{words.text(Key::ForTheVisit)}</button>
         </section>
     };
-    let record = match page.review.clone() {
+    let record = match page.review.clone().filter(has_begun) {
         None => view! { <p>{words.text(Key::NothingYet)}</p> }.into_any(),
         Some(review) => view! {
             <Strings page=page.clone() review=review.clone()/>
@@ -38,4 +39,10 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
             {visit}
         </section>
     }
+}
+
+/// Whether there is anything to show: a slot that is over, a trial, or a rating.
+fn has_begun(review: &Review) -> bool {
+    let knots = review.days.iter().any(|day| !day.knots.is_empty());
+    knots || !review.balance.is_empty() || review.pain.iter().any(|pain| !pain.points.is_empty())
 }

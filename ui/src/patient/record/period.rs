@@ -53,7 +53,13 @@ fn days_between(first: NaiveDate, last: NaiveDate) -> Vec<NaiveDate> {
     first.iter_days().take_while(|day| *day <= last).collect()
 }
 
-fn day_field(words: Words, label: Key, days: Vec<NaiveDate>, chosen: NaiveDate, set: impl Fn(NaiveDate) + 'static) -> impl IntoView {
+fn day_field(
+    words: Words,
+    label: Key,
+    days: Vec<NaiveDate>,
+    chosen: NaiveDate,
+    set: impl Fn(NaiveDate) + 'static,
+) -> impl IntoView {
     let options = days.into_iter().map(|day| {
         view! { <option value=day.to_string() selected=day == chosen>{words.weekday_date(day)}</option> }
     });

@@ -19,7 +19,8 @@ pub fn Scores(page: RecordPage, review: Review) -> impl IntoView {
     let last = review.days.last().map_or(0, |day| day.day);
     let axis = Days::close(review.start, 0, last, column_width());
     let chart = move |title: String, said: String, points: &[(u16, u8)], visits: &[(u16, u8)]| {
-        let drawn = (!points.is_empty()).then(|| view! { <LinesView chart=lines(points, visits, &axis) label=title.clone()/> });
+        let drawn =
+            (!points.is_empty()).then(|| view! { <LinesView chart=lines(points, visits, &axis) label=title.clone()/> });
         view! { <section class="stack-1"><h3>{title}</h3><p>{said}</p>{drawn}</section> }
     };
     let pain = review.pain.iter().map(|series| {
@@ -29,7 +30,9 @@ pub fn Scores(page: RecordPage, review: Review) -> impl IntoView {
         let said = words.activity_change(&series.change).to_string();
         chart(upper(&names.activity(series.activity)), said, &series.points, &series.at_visits)
     });
-    let titled = |title: Key, any: bool, charts: AnyView| any.then(|| view! { <section class="stack"><h2>{words.text(title)}</h2>{charts}</section> });
+    let titled = |title: Key, any: bool, charts: AnyView| {
+        any.then(|| view! { <section class="stack"><h2>{words.text(title)}</h2>{charts}</section> })
+    };
     view! {
         {titled(Key::PainTitle, !review.pain.is_empty(), pain.collect_view().into_any())}
         {titled(Key::ActivitiesTitle, !review.activities.is_empty(), activities.collect_view().into_any())}

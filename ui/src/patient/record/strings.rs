@@ -1,6 +1,6 @@
 //! The days' strings side by side, an exercise at a time.
 
-use exercises::chart::{Days, weeks};
+use exercises::chart::{Days, signs, weeks};
 use exercises::review::Review;
 use leptos::prelude::*;
 use wire::patient::RecordPage;
@@ -31,5 +31,5 @@ pub fn Strings(page: RecordPage, review: Review) -> impl IntoView {
         })
     });
     let items = items.collect_view();
-    view! { <section class="stack"><h2>{words.text(Key::DoneWhen)}</h2>{items}<Legend/></section> }
+    view! { <section class="stack"><h2>{words.text(Key::DoneWhen)}</h2>{items}<Legend only=signs(&review.days)/></section> }
 }

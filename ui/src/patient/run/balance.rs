@@ -16,7 +16,8 @@ use trial::WholeScreen;
 #[component]
 pub fn BalanceRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let driver = Driver::here();
-    let between = Memo::new(move |_| matches!(driver.view.get().phase, Phase::Waiting | Phase::Resting | Phase::Paused { .. }));
+    let between =
+        Memo::new(move |_| matches!(driver.view.get().phase, Phase::Waiting | Phase::Resting | Phase::Paused { .. }));
     let script = StoredValue::new(script);
     move || {
         let script = script.get_value();

@@ -7,6 +7,7 @@ use wire::patient::RunScript;
 use words::Key;
 
 use super::driver::Driver;
+use super::parts::Parts;
 use super::results::Results;
 use crate::patient::desk::Desk;
 use crate::patient::page::Page;
@@ -24,8 +25,8 @@ pub fn Done(script: Box<RunScript>) -> impl IntoView {
     let sides = script.item.side.in_turn().len() as u32;
     let share = run.parts(sides);
     let what = words.done_of(&run, share);
-    let results = match run.doing {
-        Doing::Balance(balance) => Some(view! { <Results trials=balance.trials own=script.own_median_ms.clone()/> }),
+    let results = match &run.doing {
+        Doing::Balance(balance) => Some(view! { <Results trials=balance.trials.clone() own=script.own_median_ms.clone()/> }),
         _ => None,
     };
     let go_on = move |_| match driver.questions.get_untracked() {
@@ -41,6 +42,7 @@ pub fn Done(script: Box<RunScript>) -> impl IntoView {
                     <h1>{words.text(title)}</h1>
                     <p>{what}</p>
                 </div>
+                <Parts run side=script.item.side/>
                 {results}
                 <Fault/>
                 <Show when=move || driver.unsaved.get()>

@@ -10,7 +10,7 @@ use words::{Key, Words};
 use super::controls::RunControls;
 use super::driver::Driver;
 use super::thread::Thread;
-use crate::shared::figure::Figure;
+use crate::shared::figure::{Figure, NARROW};
 use crate::shared::{Fault, House};
 
 /// The screen of a hold.
@@ -19,7 +19,8 @@ pub fn HoldRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send 
     let words = House::here().words();
     let driver = Driver::here();
     let name = script.exercise.text(words.lang).map(|texts| texts.name.clone());
-    let drawing = script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
+    let drawing =
+        script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let pose = Signal::derive(move || driver.view.get().pose);
     let mirrored = Memo::new(move |_| driver.view.get().part.leg == Some(Leg::Left));
     let going = Signal::derive(move || thread::hold(straight(&driver.view.get())));
@@ -36,7 +37,7 @@ pub fn HoldRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send 
             <Fault/>
             <div class="run-middle">
                 <div class="run-figure">
-                    {move || view! { <Figure drawing=drawing.clone() pose mirrored=mirrored.get()/> }}
+                    {move || view! { <Figure drawing=drawing.clone() pose mirrored=mirrored.get() size=NARROW/> }}
                 </div>
                 <Thread going><Seconds seconds/></Thread>
             </div>
@@ -48,7 +49,8 @@ pub fn HoldRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send 
 /// The seconds in large digits. A timer that is looked at, not read out.
 #[component]
 pub fn Seconds(seconds: Memo<Option<u32>>) -> impl IntoView {
-    let shown = move || seconds.get().map(|seconds| view! { <span class="seconds">{seconds}</span><span class="soft">" s"</span> });
+    let shown =
+        move || seconds.get().map(|seconds| view! { <span class="seconds">{seconds}</span><span class="soft">" s"</span> });
     view! { <div role="timer">{shown}</div> }
 }
 

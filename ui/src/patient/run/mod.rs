@@ -5,6 +5,7 @@ mod controls;
 mod done;
 mod driver;
 mod hold;
+mod parts;
 mod reps;
 mod results;
 mod run_page;

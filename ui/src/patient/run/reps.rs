@@ -11,7 +11,7 @@ use super::controls::RunControls;
 use super::driver::Driver;
 use super::hold::title;
 use super::thread::Thread;
-use crate::shared::figure::Figure;
+use crate::shared::figure::{Figure, NARROW};
 use crate::shared::{Fault, House};
 
 /// The screen of repetitions.
@@ -20,7 +20,8 @@ pub fn RepsRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send 
     let words = House::here().words();
     let driver = Driver::here();
     let name = script.exercise.text(words.lang).map(|texts| texts.name.clone());
-    let drawing = script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
+    let drawing =
+        script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let pose = Signal::derive(move || driver.view.get().pose);
     let mirrored = Memo::new(move |_| driver.view.get().part.leg == Some(Leg::Left));
     let going = Signal::derive(move || thread::reps(driver.view.get().pose));
@@ -38,7 +39,7 @@ pub fn RepsRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send 
             <Fault/>
             <div class="run-middle">
                 <div class="run-figure">
-                    {move || view! { <Figure drawing=drawing.clone() pose mirrored=mirrored.get()/> }}
+                    {move || view! { <Figure drawing=drawing.clone() pose mirrored=mirrored.get() size=NARROW/> }}
                 </div>
                 <Thread going/>
                 <Count/>

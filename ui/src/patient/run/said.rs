@@ -28,7 +28,8 @@ pub fn Said() -> impl IntoView {
 fn said(view: &GuideView, words: Words) -> String {
     let side = words.side_of_part(view.part.leg);
     let part = words.fill(Key::PartOf, &[("n", &view.part.number), ("of", &view.part.of)]);
-    let with = |key| [words.text(key), &part, &side].into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join(", ");
+    let with =
+        |key| [words.text(key), &part, &side].into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join(", ");
     match view.phase {
         Phase::CountIn => with(Key::GetReady),
         Phase::Holding | Phase::Trial if view.half => words.text(Key::HalfWay).to_owned(),
@@ -39,7 +40,9 @@ fn said(view: &GuideView, words: Words) -> String {
         Phase::Paused { slept: false } => words.text(Key::Paused).to_owned(),
         Phase::Paused { slept: true } => words.text(Key::PausedAsleep).to_owned(),
         Phase::Waiting => with(Key::WhenReady),
-        Phase::Beat(_) => view.repetition.map(|(n, of)| words.fill(Key::PartOf, &[("n", &n), ("of", &of)])).unwrap_or_default(),
+        Phase::Beat(_) => {
+            view.repetition.map(|(n, of)| words.fill(Key::PartOf, &[("n", &n), ("of", &of)])).unwrap_or_default()
+        }
         Phase::Settling => words.text(Key::TryOver).to_owned(),
         Phase::Ended(RunEnd::Completed) => words.text(Key::Done).to_owned(),
         Phase::Ended(_) => words.text(Key::StoppedHere).to_owned(),

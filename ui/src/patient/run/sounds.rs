@@ -122,7 +122,9 @@ fn play(context: &AudioContext, note: Note, at: f64) -> Option<OscillatorNode> {
 /// The hand's twin of a sound, where the device has one: vibrates for so many milliseconds, pauses, and so on.
 pub fn shake(pattern: &[u16]) {
     let navigator = window().navigator();
-    let Ok(Ok(vibrate)) = Reflect::get(&navigator, &"vibrate".into()).map(|v| v.dyn_into::<js_sys::Function>()) else { return };
+    let Ok(Ok(vibrate)) = Reflect::get(&navigator, &"vibrate".into()).map(|v| v.dyn_into::<js_sys::Function>()) else {
+        return;
+    };
     let pattern: js_sys::Array = pattern.iter().map(|ms| wasm_bindgen::JsValue::from(*ms)).collect();
     // A device that refuses to shake is none that shakes.
     let _ = vibrate.call1(&navigator, &pattern);

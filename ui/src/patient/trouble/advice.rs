@@ -13,9 +13,9 @@ pub fn Advice(trouble: Trouble) -> impl IntoView {
     let desk = Desk::here();
     let words = desk.house.words();
     let known = !desk.has_no_plan();
-    let whole = desk.today.with_untracked(|today| {
-        today.as_ref().is_some_and(|today| today.items.iter().all(|item| item.held_back.is_some()))
-    });
+    let whole = desk
+        .today
+        .with_untracked(|today| today.as_ref().is_some_and(|today| today.items.iter().all(|item| item.held_back.is_some())));
     let steps = words.what_to_do(trouble).iter().map(|step| view! { <li>{*step}</li> }).collect_view();
     let held = known.then(|| {
         view! {

@@ -30,7 +30,11 @@ pub fn AskTrouble(during: Option<(PlanId, ItemId)>) -> impl IntoView {
     };
     let several = desk.today.with_untracked(|today| today.as_ref().is_some_and(|today| today.items.len() > 1));
     let chose = move |trouble: Trouble| {
-        if during.is_none() && several && trouble.scope() == Scope::Exercise { chosen.set(Some(trouble)) } else { raise(trouble, during) }
+        if during.is_none() && several && trouble.scope() == Scope::Exercise {
+            chosen.set(Some(trouble))
+        } else {
+            raise(trouble, during)
+        }
     };
     move || match chosen.get() {
         None => view! { <TroubleList chose nothing=move || desk.close()/> }.into_any(),

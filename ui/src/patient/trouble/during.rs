@@ -10,7 +10,12 @@ use crate::patient::page::Page;
 
 /// Asks what is wrong. `nothing` goes back to the run on pause; `stop` ends it before the trouble is recorded.
 #[component]
-pub fn During(plan: PlanId, item: ItemId, nothing: impl Fn() + Copy + Send + 'static, stop: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+pub fn During(
+    plan: PlanId,
+    item: ItemId,
+    nothing: impl Fn() + Copy + Send + 'static,
+    stop: impl Fn() + Copy + Send + 'static,
+) -> impl IntoView {
     let desk = Desk::here();
     let chose = move |trouble| {
         stop();

@@ -9,7 +9,10 @@ use crate::shared::Fault;
 
 /// Everything that can be wrong, most urgent first; "Nothing, a slip" last.
 #[component]
-pub fn TroubleList(chose: impl Fn(Trouble) + Copy + Send + 'static, nothing: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+pub fn TroubleList(
+    chose: impl Fn(Trouble) + Copy + Send + 'static,
+    nothing: impl Fn() + Copy + Send + 'static,
+) -> impl IntoView {
     let desk = Desk::here();
     let words = desk.house.words();
     let busy = desk.house.busy;

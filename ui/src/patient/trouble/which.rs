@@ -10,7 +10,10 @@ use crate::shared::Fault;
 
 /// Every exercise, and "not during an exercise".
 #[component]
-pub fn Which(chose: impl Fn(Option<(PlanId, ItemId)>) + Copy + Send + 'static, back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+pub fn Which(
+    chose: impl Fn(Option<(PlanId, ItemId)>) + Copy + Send + 'static,
+    back: impl Fn() + Copy + Send + 'static,
+) -> impl IntoView {
     let desk = Desk::here();
     let words = desk.house.words();
     let busy = desk.house.busy;

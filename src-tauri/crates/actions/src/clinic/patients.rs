@@ -33,8 +33,7 @@ fn line(house: &House, patient: &Patient) -> PatientLine {
 /// Adds a patient under a code. The name stays in this store; it is never on a card or in a summary.
 pub fn add(house: &mut House, ask: &AddPatient) -> Answer<Vec<PatientLine>> {
     let code = ask.code.trim().to_owned();
-    let fits = (1..=MAX_CODE).contains(&code.chars().count())
-        && code.chars().all(|c| c.is_ascii_alphanumeric() || c == '-');
+    let fits = (1..=MAX_CODE).contains(&code.chars().count()) && code.chars().all(|c| c.is_ascii_alphanumeric() || c == '-');
     if !fits {
         return Err(Failure::CodeBad);
     }
@@ -51,9 +50,7 @@ pub fn add(house: &mut House, ask: &AddPatient) -> Answer<Vec<PatientLine>> {
     let House { home, keys, .. } = house;
     let Some(keys) = keys.as_ref() else { return Err(Failure::ClinicLocked) };
     let kept = home.store_mut().transaction(|tx| {
-        table::patient::insert(tx, |id| {
-            Ok::<_, StoreError>(vault::rows::seal(keys, PATIENT, &rows::bound(id), &plain))
-        })
+        table::patient::insert(tx, |id| Ok::<_, StoreError>(vault::rows::seal(keys, PATIENT, &rows::bound(id), &plain)))
     });
     kept.map_err(refuse::store(&dir))?;
     list(house)

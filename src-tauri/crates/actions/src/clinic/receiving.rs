@@ -1,7 +1,7 @@
 //! Receiving sealed summaries.
 
-use super::rows::{self, Patient, RECEIVED};
 use super::door;
+use super::rows::{self, Patient, RECEIVED};
 use crate::{Answer, House, outside, refuse};
 use exercises::review::union::{self, Gain};
 use exercises::summary::Summary;

@@ -63,9 +63,9 @@ pub(crate) fn patients(house: &House) -> Answer<Vec<Patient>> {
         patients.collect::<Result<Vec<_>, store::StoreError>>()
     });
     let rows = rows.map_err(refuse::store(house.home.dir()))?;
-    let opened = rows.into_iter().map(|(patient, issued, received)| {
-        open_patient(keys, &patient, &issued, &received).ok_or_else(damaged)
-    });
+    let opened = rows
+        .into_iter()
+        .map(|(patient, issued, received)| open_patient(keys, &patient, &issued, &received).ok_or_else(damaged));
     let mut patients = opened.collect::<Answer<Vec<Patient>>>()?;
     patients.sort_by(|one, other| one.code.cmp(&other.code));
     Ok(patients)

@@ -36,10 +36,10 @@ pub fn record(house: &mut House, plan: Option<PlanId>, place: &Offsets, file: &s
 /// A refusal that a line can cause is told with the line.
 fn at_line(failure: Failure, file: &str, line: u32) -> Failure {
     let expected = match failure {
-        Failure::NoSuchItem => "an item, complaint or activity that the plan has, done as its dose is done",
-        Failure::NoSuchSlot => "a moment at which a slot of this item is open and not done yet",
-        Failure::HeldBack(_) => "an item that no alarm holds back at that moment",
-        Failure::EmptyPeriod => "days between the plan's start and its review",
+        Failure::NoSuchItem => "the plan has no such item, complaint or activity, or it is done in another way than this",
+        Failure::NoSuchSlot => "at that moment no slot of this item is open, or it is done already",
+        Failure::HeldBack(_) => "at that moment an alarm holds this item back",
+        Failure::EmptyPeriod => "the days must lie between the plan's start and its review, the first before the last",
         other => return other,
     };
     Failure::NotUnderstood { file: file.to_owned(), line, expected: expected.to_owned() }
@@ -100,7 +100,8 @@ fn doing(run: &Run, side: Side, parts: &Parts) -> Answer<Doing> {
         }
         (Parts::Counted(counted), Dose::Reps { sets, .. }, _) => {
             let all = counted.iter().enumerate();
-            let all = all.map(|(place, (done, failed))| Ok(Counted { leg: leg(place, sets)?, done: *done, failed: *failed }));
+            let all =
+                all.map(|(place, (done, failed))| Ok(Counted { leg: leg(place, sets)?, done: *done, failed: *failed }));
             Ok(Doing::Reps(all.collect::<Answer<_>>()?))
         }
         (Parts::Trials(trials), Dose::Balance { target_s, .. }, Doing::Balance(balance)) => {

@@ -73,9 +73,10 @@ pub fn any(house: &House) -> Answer<bool> {
 pub fn all(house: &House) -> Answer<Vec<Carried>> {
     house.must_be(Role::Patient)?;
     let known = house.entries.borrow().last().map_or(0, |last| last.n);
-    let read = house.home.store().read(|view| {
-        Ok((table::card::all(view)?, table::entry::after(view, known)?, table::log::id(view)?))
-    });
+    let read = house
+        .home
+        .store()
+        .read(|view| Ok((table::card::all(view)?, table::entry::after(view, known)?, table::log::id(view)?)));
     let (cards, entries, log) = read.map_err(refuse::store(house.home.dir()))?;
     let damaged = || Failure::HomeDamaged { home: house.home.dir().display().to_string() };
     let id = LogId(log.and_then(|id| id.try_into().ok()).ok_or_else(damaged)?);
@@ -148,8 +149,7 @@ pub(crate) fn with_own(shipped: &Catalogue, own: &[String]) -> Answer<Catalogue>
 pub(crate) fn append(house: &mut House, plan: PlanId, at: Stamp, what: &What) -> Answer<u32> {
     let dir = house.dir();
     let payload = format::entry::write(what);
-    let entry =
-        table::entry::NewEntry { plan: &plan.0, at_ms: at.utc_ms, offset_s: at.offset_s, payload: &payload };
+    let entry = table::entry::NewEntry { plan: &plan.0, at_ms: at.utc_ms, offset_s: at.offset_s, payload: &payload };
     house.home.store_mut().transaction(|tx| table::entry::append(tx, &entry)).map_err(refuse::store(&dir))
 }
 

@@ -13,23 +13,8 @@ pub fn pages(house: &House, moment: &Moment) -> Answer<Vec<RecordPage>> {
 
 fn page(one: &Carried, moment: &Moment) -> RecordPage {
     let period = Period { from: one.plan().start, until: moment.now.date() };
-    let summary = reduce(
-        &one.followed.history,
-        &one.revisions,
-        &one.catalogue,
-        one.log,
-        period,
-        moment.now,
-        &moment.zone,
-        0,
-        None,
-    );
+    let summary =
+        reduce(&one.followed.history, &one.revisions, &one.catalogue, one.log, period, moment.now, &moment.zone, 0, None);
     let review = summary.and_then(|summary| review::build(&one.revisions, &one.catalogue, &[summary]));
-    RecordPage {
-        plan: one.plan().clone(),
-        exercises: one.exercises(),
-        review,
-        offer: (one.plan().start, moment.now.date()),
-    }
+    RecordPage { plan: one.plan().clone(), exercises: one.exercises(), review, offer: (one.plan().start, moment.now.date()) }
 }
-

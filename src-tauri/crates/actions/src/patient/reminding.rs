@@ -45,7 +45,8 @@ pub enum Choice {
 /// of the same moment are not announced any more.
 pub fn due(house: &mut House, moment: &Moment) -> Answer<Option<Reminder>> {
     let carried = plans::all(house)?;
-    let wanted = carried.iter().flat_map(|one| near(one, moment, -1..=0).into_iter().filter_map(|slot| of_slot(one, &slot, moment)));
+    let wanted =
+        carried.iter().flat_map(|one| near(one, moment, -1..=0).into_iter().filter_map(|slot| of_slot(one, &slot, moment)));
     let Some(reminder) = wanted.min_by_key(|reminder| std::cmp::Reverse(reminder.open_ms)) else { return Ok(None) };
     append(house, reminder.plan, moment.now, &What::Reminded { slot: reminder.slot })?;
     Ok(Some(reminder))

@@ -42,9 +42,7 @@ fn first_snapshot(one: &Carried, item: &Item, moment: &Moment) -> Run {
     let doing = match item.dose {
         Dose::Hold { .. } => Doing::Hold(Vec::new()),
         Dose::Reps { .. } => Doing::Reps(Vec::new()),
-        Dose::Balance { .. } => {
-            Doing::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials: Vec::new() })
-        }
+        Dose::Balance { .. } => Doing::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials: Vec::new() }),
     };
     Run {
         id: one.followed.history.next_run(),

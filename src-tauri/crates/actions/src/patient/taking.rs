@@ -78,9 +78,8 @@ fn refusal(fault: VerifyFault) -> Failure {
 /// Takes a card: the plan is followed from now on; a later revision replaces it and the history goes on.
 pub fn take(house: &mut House, moment: &Moment, ask: &TakeAsk) -> Answer<exercises::today::Today> {
     let Seen { card, bytes, .. } = see(house, &ask.source)?;
-    let agreed = ask.agreed.iter().filter(|(item, schedule)| {
-        card.plan.item(*item).is_some_and(|item| item.schedule != *schedule)
-    });
+    let agreed =
+        ask.agreed.iter().filter(|(item, schedule)| card.plan.item(*item).is_some_and(|item| item.schedule != *schedule));
     // The last word about an item counts.
     let agreed: BTreeMap<_, _> = agreed.cloned().collect();
     let agreed: Vec<_> = agreed.into_iter().collect();

@@ -2,11 +2,11 @@
 
 use super::plans::{self, Carried, append};
 use crate::{Answer, House, Moment};
+use exercises::catalogue::Dose;
 use exercises::history::Mark;
 use exercises::id::PlanId;
 use exercises::log::What;
 use exercises::run::{Counted, Doing, Held, Run, RunEnd};
-use exercises::catalogue::Dose;
 use exercises::slots::{self, Slot, SlotRef};
 use exercises::today::{Followed, Today, compose};
 use wire::Failure;

@@ -65,7 +65,8 @@ fn a_refused_plan_uses_up_no_revision_and_writes_nothing() {
     let out = dir.path().join("card");
     assert!(matches!(issuing::issue(&mut house, &at("11-25T08:00"), &ask, Some(&out)), Err(Failure::PlanRefused(_))));
     assert!(!out.exists());
-    let card = issuing::issue(&mut house, &at("11-25T08:00"), &AskIssue { plan: example(), ..ask }, Some(&out)).expect("good");
+    let card =
+        issuing::issue(&mut house, &at("11-25T08:00"), &AskIssue { plan: example(), ..ask }, Some(&out)).expect("good");
     assert_eq!(card.plan.revision, 1);
 }
 
@@ -90,12 +91,14 @@ fn a_plan_too_large_for_a_code_leaves_no_older_code_beside_it() {
     assert!(out.join("card.png").exists() && out.join("card.svg").exists());
     let mut large = example();
     let mut text = scattered();
-    large.items = (1..=12).map(|n| exercises::plan::Item { id: ItemId(n), note: text(40), ..large.items[0].clone() }).collect();
+    large.items =
+        (1..=12).map(|n| exercises::plan::Item { id: ItemId(n), note: text(40), ..large.items[0].clone() }).collect();
     let complaint = large.complaints[0].clone();
     large.complaints = (1..=5).map(|n| Complaint { id: ComplaintId(n), name: text(60), ..complaint.clone() }).collect();
     large.activities = (1..=5).map(|n| Activity { id: ActivityId(n), name: text(60), rating: Some(n) }).collect();
     large.aftercare = (0..8).map(|_| Aftercare::Own(text(120))).collect();
-    let card = issuing::issue(&mut house, &at("11-26T08:00"), &AskIssue { code: "K17".into(), plan: large }, Some(&out)).expect("good");
+    let card = issuing::issue(&mut house, &at("11-26T08:00"), &AskIssue { code: "K17".into(), plan: large }, Some(&out))
+        .expect("good");
     assert_eq!((card.svg, card.version), (None, None), "{} characters are too many for a code", card.text.len());
     assert!(!out.join("card.png").exists() && !out.join("card.svg").exists(), "the code of another plan is gone");
     let mut patient = Patient::without_card();
@@ -116,8 +119,14 @@ fn files_from_the_window_stand_each_for_itself() {
     let out = dir.path().join("x.age");
     sealing::seal(&mut patient.house, &at("11-25T20:00"), &seal, Some(&out)).expect("a day to hand over");
     let sealed = actions::outside::to_base64(&std::fs::read(&out).expect("written"));
-    let files = receiving::from_window(&[("a".into(), "?".into()), ("b".into(), sealed.clone()), ("c".into(), String::new()), ("d".into(), sealed)]);
-    let outcomes: Vec<Outcome> = receiving::receive(&mut house, files).expect("open").into_iter().map(|receipt| receipt.outcome).collect();
+    let files = receiving::from_window(&[
+        ("a".into(), "?".into()),
+        ("b".into(), sealed.clone()),
+        ("c".into(), String::new()),
+        ("d".into(), sealed),
+    ]);
+    let outcomes: Vec<Outcome> =
+        receiving::receive(&mut house, files).expect("open").into_iter().map(|receipt| receipt.outcome).collect();
     assert!(matches!(outcomes[0], Outcome::Refused(_)), "{outcomes:?}");
     assert_eq!(outcomes[1], Outcome::New { code: "K17".into(), days: 1 });
     assert_eq!(outcomes[2], Outcome::Refused(Failure::SummaryForeign));

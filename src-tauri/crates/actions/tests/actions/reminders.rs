@@ -43,7 +43,11 @@ fn after_a_night_or_a_nap_there_is_no_pile() {
 fn a_clock_set_back_announces_nothing_twice() {
     let mut patient = Patient::new();
     due(&mut patient, "11-25T10:00").expect("ten o'clock");
-    assert_eq!(due(&mut patient, "11-25T09:30").map(|reminder| reminder.slot), Some(slot(1, 0)), "nine was not announced yet");
+    assert_eq!(
+        due(&mut patient, "11-25T09:30").map(|reminder| reminder.slot),
+        Some(slot(1, 0)),
+        "nine was not announced yet"
+    );
     assert_eq!(due(&mut patient, "11-25T10:00"), None, "ten was");
 }
 

@@ -123,7 +123,11 @@ fn answers_and_slots_that_the_plan_does_not_have_are_refused() {
     let not_yet = SlotAsk { plan, slot: slot(1, 8) };
     assert_eq!(today::did_it(house, &now, &not_yet).err(), Some(Failure::NoSuchSlot), "17:00 has not come");
     let timed = SlotAsk { plan, slot: slot(2, 1) };
-    assert_eq!(today::did_it(house, &at("11-25T19:40"), &timed).err(), Some(Failure::NoSuchSlot), "a trial's time is its result");
+    assert_eq!(
+        today::did_it(house, &at("11-25T19:40"), &timed).err(),
+        Some(Failure::NoSuchSlot),
+        "a trial's time is its result"
+    );
     assert!(patient.bytes() == before);
 }
 

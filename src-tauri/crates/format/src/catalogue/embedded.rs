@@ -43,9 +43,5 @@ pub fn embedded() -> Result<Catalogue, Vec<Fault>> {
             Err(found) => faults.extend(found),
         }
     }
-    if faults.is_empty() {
-        Ok(catalogue)
-    } else {
-        Err(faults)
-    }
+    if faults.is_empty() { Ok(catalogue) } else { Err(faults) }
 }

@@ -6,35 +6,23 @@ use super::names::{EYES, FACTORS, KINDS, REGIONS, SIDES, SURFACES};
 use super::table::{Item, Table};
 use super::texts::{by_language, texts};
 use exercises::catalogue::{
-    Dose, Exercise, ExerciseId, Figure, IdFault, Kind, Ladder, LadderId, Quantity, Rung, RungId,
-    RungTexts, Tempo,
+    Dose, Exercise, ExerciseId, Figure, IdFault, Kind, Ladder, LadderId, Quantity, Rung, RungId, RungTexts, Tempo,
 };
 use std::collections::BTreeSet;
 
-const FIELDS: &[&str] = &[
-    "id", "revision", "region", "kind", "side", "dose", "ladder", "figure", "text",
-];
+const FIELDS: &[&str] = &["id", "revision", "region", "kind", "side", "dose", "ladder", "figure", "text"];
 
 /// The exercise of a file, or `None` with faults noted.
 pub(super) fn exercise(top: &Table) -> Option<Exercise> {
     top.only(FIELDS);
-    let id = top
-        .required("id")
-        .and_then(|item| id(&item, ExerciseId::new));
-    let revision = top
-        .number("revision", Quantity::Revision)
-        .and_then(|n| u16::try_from(n).ok());
+    let id = top.required("id").and_then(|item| id(&item, ExerciseId::new));
+    let revision = top.number("revision", Quantity::Revision).and_then(|n| u16::try_from(n).ok());
     let region = top.word("region", REGIONS);
     let kind = top.word("kind", KINDS);
     let side = top.word("side", SIDES);
-    let dose = top
-        .table("dose")
-        .zip(kind)
-        .and_then(|(table, kind)| dose(&table, kind));
+    let dose = top.table("dose").zip(kind).and_then(|(table, kind)| dose(&table, kind));
     let poses = top.table("figure").and_then(|table| figure::figure(&table));
-    let ladders = top
-        .required("ladder")
-        .and_then(|item| ladders(&item, kind, poses.as_ref()));
+    let ladders = top.required("ladder").and_then(|item| ladders(&item, kind, poses.as_ref()));
     let texts = top.table("text").and_then(|table| texts(&table));
     Some(Exercise {
         id: id?,
@@ -64,83 +52,43 @@ const BALANCE_FIELDS: &[&str] = &["trials", "target_s", "rest_s"];
 const REPS_FIELDS: &[&str] = &["sets", "repetitions", "rest_s", "tempo"];
 
 fn dose(table: &Table, kind: Kind) -> Option<Dose> {
-    let small = |field, quantity| {
-        table
-            .number(field, quantity)
-            .and_then(|n| u8::try_from(n).ok())
-    };
-    let seconds = |field, quantity| {
-        table
-            .number(field, quantity)
-            .and_then(|n| u16::try_from(n).ok())
-    };
+    let small = |field, quantity| table.number(field, quantity).and_then(|n| u8::try_from(n).ok());
+    let seconds = |field, quantity| table.number(field, quantity).and_then(|n| u16::try_from(n).ok());
     let rest_s = seconds("rest_s", Quantity::RestSeconds);
     match kind {
         Kind::Hold => {
             table.only(HOLD_FIELDS);
-            let (repetitions, hold_s) = (
-                small("repetitions", Quantity::Repetitions),
-                seconds("hold_s", Quantity::HoldSeconds),
-            );
-            Some(Dose::Hold {
-                repetitions: repetitions?,
-                hold_s: hold_s?,
-                rest_s: rest_s?,
-            })
+            let (repetitions, hold_s) =
+                (small("repetitions", Quantity::Repetitions), seconds("hold_s", Quantity::HoldSeconds));
+            Some(Dose::Hold { repetitions: repetitions?, hold_s: hold_s?, rest_s: rest_s? })
         }
         Kind::Balance => {
             table.only(BALANCE_FIELDS);
-            let (trials, target_s) = (
-                small("trials", Quantity::Trials),
-                seconds("target_s", Quantity::TargetSeconds),
-            );
-            Some(Dose::Balance {
-                trials: trials?,
-                target_s: target_s?,
-                rest_s: rest_s?,
-            })
+            let (trials, target_s) = (small("trials", Quantity::Trials), seconds("target_s", Quantity::TargetSeconds));
+            Some(Dose::Balance { trials: trials?, target_s: target_s?, rest_s: rest_s? })
         }
         Kind::Reps => {
             table.only(REPS_FIELDS);
-            let (sets, repetitions) = (
-                small("sets", Quantity::Sets),
-                small("repetitions", Quantity::Repetitions),
-            );
+            let (sets, repetitions) = (small("sets", Quantity::Sets), small("repetitions", Quantity::Repetitions));
             let tempo = table.table("tempo").and_then(|table| tempo(&table));
-            Some(Dose::Reps {
-                sets: sets?,
-                repetitions: repetitions?,
-                rest_s: rest_s?,
-                tempo: tempo?,
-            })
+            Some(Dose::Reps { sets: sets?, repetitions: repetitions?, rest_s: rest_s?, tempo: tempo? })
         }
     }
 }
 
 fn tempo(table: &Table) -> Option<Tempo> {
     table.only(&["up_s", "hold_s", "down_s"]);
-    let part = |field, quantity| {
-        table
-            .number(field, quantity)
-            .and_then(|n| u8::try_from(n).ok())
-    };
+    let part = |field, quantity| table.number(field, quantity).and_then(|n| u8::try_from(n).ok());
     let up_s = part("up_s", Quantity::TempoUpSeconds);
     let hold_s = part("hold_s", Quantity::TempoHoldSeconds);
     let down_s = part("down_s", Quantity::TempoDownSeconds);
-    Some(Tempo {
-        up_s: up_s?,
-        hold_s: hold_s?,
-        down_s: down_s?,
-    })
+    Some(Tempo { up_s: up_s?, hold_s: hold_s?, down_s: down_s? })
 }
 
 fn ladders(item: &Item, kind: Option<Kind>, base: Option<&Figure>) -> Option<Vec<Ladder>> {
     let tables = item.tables(Quantity::Ladders)?;
     let mut seen = Seen::default();
-    let ladders: Vec<_> = tables
-        .iter()
-        .map(|table| ladder(table, kind, base, &mut seen))
-        .collect();
+    let ladders: Vec<_> = tables.iter().map(|table| ladder(table, kind, base, &mut seen)).collect();
     ladders.into_iter().collect()
 }
 
@@ -151,33 +99,16 @@ struct Seen {
     rungs: BTreeSet<RungId>,
 }
 
-fn ladder(
-    table: &Table,
-    kind: Option<Kind>,
-    base: Option<&Figure>,
-    seen: &mut Seen,
-) -> Option<Ladder> {
+fn ladder(table: &Table, kind: Option<Kind>, base: Option<&Figure>, seen: &mut Seen) -> Option<Ladder> {
     table.only(&["id", "factor", "rung"]);
-    let ladder_id = table
-        .required("id")
-        .and_then(|item| id(&item, LadderId::new));
+    let ladder_id = table.required("id").and_then(|item| id(&item, LadderId::new));
     once(table, &ladder_id, &mut seen.ladders);
     let factor = table.word("factor", FACTORS);
-    let rungs = table
-        .required("rung")
-        .and_then(|item| item.tables(Quantity::Rungs))
-        .and_then(|tables| {
-            let rungs: Vec<_> = tables
-                .iter()
-                .map(|table| rung(table, kind, base, &mut seen.rungs))
-                .collect();
-            rungs.into_iter().collect()
-        });
-    Some(Ladder {
-        id: ladder_id?,
-        factor: factor?,
-        rungs: rungs?,
-    })
+    let rungs = table.required("rung").and_then(|item| item.tables(Quantity::Rungs)).and_then(|tables| {
+        let rungs: Vec<_> = tables.iter().map(|table| rung(table, kind, base, &mut seen.rungs)).collect();
+        rungs.into_iter().collect()
+    });
+    Some(Ladder { id: ladder_id?, factor: factor?, rungs: rungs? })
 }
 
 fn once<T: Ord + Clone + ToString>(table: &Table, id: &Option<T>, seen: &mut BTreeSet<T>) {
@@ -188,12 +119,7 @@ fn once<T: Ord + Clone + ToString>(table: &Table, id: &Option<T>, seen: &mut BTr
     }
 }
 
-fn rung(
-    table: &Table,
-    kind: Option<Kind>,
-    base: Option<&Figure>,
-    seen: &mut BTreeSet<RungId>,
-) -> Option<Rung> {
+fn rung(table: &Table, kind: Option<Kind>, base: Option<&Figure>, seen: &mut BTreeSet<RungId>) -> Option<Rung> {
     table.only(&["id", "surface", "eyes", "text", "figure"]);
     let rung_id = table.required("id").and_then(|item| id(&item, RungId::new));
     once(table, &rung_id, seen);
@@ -202,12 +128,8 @@ fn rung(
     if kind == Some(Kind::Balance) && (surface.is_none() || eyes.is_none()) {
         table.fault("", Trouble::BalanceNeeds);
     }
-    let texts = table
-        .table("text")
-        .and_then(|table| by_language(&table, rung_texts));
-    let own = table
-        .optional("figure")
-        .map(|item| item.table().and_then(|table| figure::changed(&table, base)));
+    let texts = table.table("text").and_then(|table| by_language(&table, rung_texts));
+    let own = table.optional("figure").map(|item| item.table().and_then(|table| figure::changed(&table, base)));
     // The outer `Option` says whether the field is there, the inner one whether it could be read.
     Some(Rung {
         id: rung_id?,
@@ -222,8 +144,5 @@ fn rung_texts(table: &Table) -> Option<RungTexts> {
     table.only(&["name", "change"]);
     let name = table.line("name", Quantity::NameCharacters);
     let change = table.line("change", Quantity::LineCharacters);
-    Some(RungTexts {
-        name: name?,
-        change: change?,
-    })
+    Some(RungTexts { name: name?, change: change? })
 }

@@ -139,7 +139,11 @@ impl fmt::Display for Trouble {
                 write!(f, "{here} lines here, but {first} in the first language; both say the same")
             }
             Trouble::UnprintableText { character } => {
-                write!(f, "the character U+{:04X} cannot be shown; plain text on one line belongs here", u32::from(*character))
+                write!(
+                    f,
+                    "the character U+{:04X} cannot be shown; plain text on one line belongs here",
+                    u32::from(*character)
+                )
             }
             Trouble::BalanceNeeds => {
                 f.write_str("every rung of a balance exercise names its surface and whether the eyes are open or closed")
@@ -149,9 +153,7 @@ impl fmt::Display for Trouble {
 }
 
 fn languages() -> String {
-    Lang::ALL
-        .map(|lang| format!("\"{}\"", lang.code()))
-        .join(" and ")
+    Lang::ALL.map(|lang| format!("\"{}\"", lang.code())).join(" and ")
 }
 
 fn out_of_range(out: &OutOfRange, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -163,9 +165,5 @@ fn out_of_range(out: &OutOfRange, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         Unit::Centimetres => " centimetres",
         Unit::Degrees => " degrees",
     };
-    write!(
-        f,
-        "{} of {}{unit}; allowed are {} to {}{unit}",
-        bound.word, out.value, bound.min, bound.max
-    )
+    write!(f, "{} of {}{unit}; allowed are {} to {}{unit}", bound.word, out.value, bound.min, bound.max)
 }

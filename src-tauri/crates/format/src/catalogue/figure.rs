@@ -12,9 +12,7 @@ pub(super) fn figure(table: &Table) -> Option<Figure> {
     table.only(FIELDS);
     let view = table.word("view", VIEWS);
     let furniture = words(table, "furniture", FURNITURE);
-    let plumb = table
-        .optional("plumb")
-        .map_or(Some(false), |item| item.truth());
+    let plumb = table.optional("plumb").map_or(Some(false), |item| item.truth());
     let contacts = words(table, "contacts", CONTACTS);
     let poses = table.required("poses").and_then(|item| poses(&item));
     let arrows = arrows(table);
@@ -81,9 +79,7 @@ fn pose(table: &Table) -> Option<Pose> {
     let mut whole = true;
     for key in table.map.keys() {
         let name = key.get_ref();
-        let angle = joint(table, name)
-            .zip(table.optional(name))
-            .and_then(|(joint, item)| angle(joint, &item));
+        let angle = joint(table, name).zip(table.optional(name)).and_then(|(joint, item)| angle(joint, &item));
         whole &= angle.is_some();
         pose.angles.extend(angle);
     }
@@ -93,12 +89,7 @@ fn pose(table: &Table) -> Option<Pose> {
 fn joint(table: &Table, name: &str) -> Option<Joint> {
     let joint = Joint::from_name(name);
     if joint.is_none() {
-        table.fault(
-            name,
-            Trouble::NoSuchJoint {
-                found: name.chars().take(40).collect(),
-            },
-        );
+        table.fault(name, Trouble::NoSuchJoint { found: name.chars().take(40).collect() });
     }
     joint
 }
@@ -124,23 +115,10 @@ fn arrows(table: &Table) -> Option<Vec<Arrow>> {
 }
 
 fn arrow(table: &Table) -> Option<Arrow> {
-    table.only(&[
-        "at",
-        "right_cm",
-        "up_cm",
-        "toward_deg",
-        "length_cm",
-        "bend_deg",
-    ]);
-    let number = |field, quantity| {
-        table
-            .number(field, quantity)
-            .and_then(|n| i16::try_from(n).ok())
-    };
+    table.only(&["at", "right_cm", "up_cm", "toward_deg", "length_cm", "bend_deg"]);
+    let number = |field, quantity| table.number(field, quantity).and_then(|n| i16::try_from(n).ok());
     let or_none = |field, quantity| {
-        table.optional(field).map_or(Some(0), |item| {
-            item.number(quantity).and_then(|n| i16::try_from(n).ok())
-        })
+        table.optional(field).map_or(Some(0), |item| item.number(quantity).and_then(|n| i16::try_from(n).ok()))
     };
     let at = table.word("at", LANDMARKS);
     let right_cm = or_none("right_cm", Quantity::ArrowOffset);

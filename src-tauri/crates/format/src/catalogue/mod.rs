@@ -26,42 +26,20 @@ pub const MAX_BYTES: usize = 64 * 1024;
 /// # Errors
 /// All faults that were found, in the order of their lines; never an empty list.
 pub fn read(file_name: &str, text: &str) -> Result<Exercise, Vec<Fault>> {
-    let page = Page {
-        file: file_name,
-        text,
-        faults: RefCell::default(),
-    };
+    let page = Page { file: file_name, text, faults: RefCell::default() };
     if text.len() > MAX_BYTES {
-        page.fault(
-            0,
-            "",
-            Trouble::TooLarge {
-                bytes: text.len(),
-                max: MAX_BYTES,
-            },
-        );
+        page.fault(0, "", Trouble::TooLarge { bytes: text.len(), max: MAX_BYTES });
         return Err(page.faults.into_inner());
     }
     let top = match DeTable::parse(text) {
         Ok(top) => top,
         Err(error) => {
             let at = error.span().map_or(0, |span| span.start);
-            page.fault(
-                at,
-                "",
-                Trouble::NotToml {
-                    message: error.message().to_owned(),
-                },
-            );
+            page.fault(at, "", Trouble::NotToml { message: error.message().to_owned() });
             return Err(page.faults.into_inner());
         }
     };
-    let exercise = exercise::exercise(&Table {
-        page: &page,
-        path: String::new(),
-        span: 0..0,
-        map: top.get_ref(),
-    });
+    let exercise = exercise::exercise(&Table { page: &page, path: String::new(), span: 0..0, map: top.get_ref() });
     let mut faults = page.faults.take();
     match exercise {
         Some(exercise) if faults.is_empty() => Ok(exercise),

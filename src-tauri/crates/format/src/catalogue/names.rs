@@ -1,8 +1,6 @@
 //! The words that stand for the domain's choices in an exercise file. Each list is the whole list.
 
-use exercises::catalogue::{
-    Contact, Eyes, Factor, Furniture, Kind, Landmark, Region, Sidedness, Surface, View,
-};
+use exercises::catalogue::{Contact, Eyes, Factor, Furniture, Kind, Landmark, Region, Sidedness, Surface, View};
 
 /// A word in a file and the value that it stands for.
 pub(super) type Names<T> = &'static [(&'static str, T)];
@@ -17,16 +15,9 @@ pub(super) const REGIONS: Names<Region> = &[
     ("ankle", Region::Ankle),
 ];
 
-pub(super) const KINDS: Names<Kind> = &[
-    ("hold", Kind::Hold),
-    ("balance", Kind::Balance),
-    ("reps", Kind::Reps),
-];
+pub(super) const KINDS: Names<Kind> = &[("hold", Kind::Hold), ("balance", Kind::Balance), ("reps", Kind::Reps)];
 
-pub(super) const SIDES: Names<Sidedness> = &[
-    ("none", Sidedness::None),
-    ("each-side", Sidedness::EachSide),
-];
+pub(super) const SIDES: Names<Sidedness> = &[("none", Sidedness::None), ("each-side", Sidedness::EachSide)];
 
 pub(super) const FACTORS: Names<Factor> = &[
     ("surface", Factor::Surface),
@@ -47,11 +38,7 @@ pub(super) const SURFACES: Names<Surface> = &[
 
 pub(super) const EYES: Names<Eyes> = &[("open", Eyes::Open), ("closed", Eyes::Closed)];
 
-pub(super) const VIEWS: Names<View> = &[
-    ("side", View::Side),
-    ("front", View::Front),
-    ("hand", View::Hand),
-];
+pub(super) const VIEWS: Names<View> = &[("side", View::Side), ("front", View::Front), ("hand", View::Hand)];
 
 pub(super) const FURNITURE: Names<Furniture> = &[
     ("chair", Furniture::Chair),

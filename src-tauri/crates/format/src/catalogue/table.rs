@@ -19,21 +19,12 @@ pub(super) struct Page<'a> {
 
 impl Page<'_> {
     pub fn line(&self, at: usize) -> usize {
-        let before = self
-            .text
-            .as_bytes()
-            .get(..at)
-            .unwrap_or(self.text.as_bytes());
+        let before = self.text.as_bytes().get(..at).unwrap_or(self.text.as_bytes());
         1 + before.iter().filter(|&&byte| byte == b'\n').count()
     }
 
     pub fn fault(&self, at: usize, field: &str, trouble: Trouble) {
-        let fault = Fault {
-            file: self.file.to_owned(),
-            line: self.line(at),
-            field: field.to_owned(),
-            trouble,
-        };
+        let fault = Fault { file: self.file.to_owned(), line: self.line(at), field: field.to_owned(), trouble };
         self.faults.borrow_mut().push(fault);
     }
 }
@@ -59,26 +50,16 @@ pub(super) struct Item<'a> {
 impl<'a> Table<'a> {
     /// Notes a fault at a field of this table, or at its head if the field is not there.
     pub fn fault(&self, field: &str, trouble: Trouble) {
-        let at = self
-            .map
-            .iter()
-            .find(|(key, _)| key.get_ref() == field)
-            .map_or(self.span.start, |(key, _)| key.span().start);
+        let at =
+            self.map.iter().find(|(key, _)| key.get_ref() == field).map_or(self.span.start, |(key, _)| key.span().start);
         self.page.fault(at, &self.path_of(field), trouble);
     }
 
     /// Notes a fault for every field that is not in `allowed`.
     pub fn only(&self, allowed: &[&'static str]) {
-        for key in self
-            .map
-            .keys()
-            .filter(|key| !allowed.contains(&key.get_ref().as_ref()))
-        {
-            let trouble = Trouble::Unknown {
-                allowed: allowed.to_vec(),
-            };
-            self.page
-                .fault(key.span().start, &self.path_of(key.get_ref()), trouble);
+        for key in self.map.keys().filter(|key| !allowed.contains(&key.get_ref().as_ref())) {
+            let trouble = Trouble::Unknown { allowed: allowed.to_vec() };
+            self.page.fault(key.span().start, &self.path_of(key.get_ref()), trouble);
         }
     }
 
@@ -109,10 +90,7 @@ impl<'a> Table<'a> {
     pub fn lines(&self, field: &str, count: Quantity) -> Option<Vec<String>> {
         let items = self.required(field)?.list(Some(count))?;
         let all = items.len();
-        let lines: Vec<_> = items
-            .into_iter()
-            .filter_map(|item| item.line(Quantity::LineCharacters))
-            .collect();
+        let lines: Vec<_> = items.into_iter().filter_map(|item| item.line(Quantity::LineCharacters)).collect();
         (lines.len() == all).then_some(lines)
     }
 
@@ -136,12 +114,7 @@ impl<'a> Table<'a> {
 
 impl<'a> Item<'a> {
     fn new(page: &'a Page<'a>, path: String, value: &'a Spanned<DeValue<'a>>) -> Self {
-        Self {
-            page,
-            path,
-            span: value.span(),
-            value: value.get_ref(),
-        }
+        Self { page, path, span: value.span(), value: value.get_ref() }
     }
 
     pub fn fault(&self, trouble: Trouble) {
@@ -167,11 +140,7 @@ impl<'a> Item<'a> {
         let DeValue::Integer(number) = self.value else {
             return self.wrong_type("a whole number");
         };
-        let farthest = if number.as_str().starts_with('-') {
-            i64::MIN
-        } else {
-            i64::MAX
-        };
+        let farthest = if number.as_str().starts_with('-') { i64::MIN } else { i64::MAX };
         Some(i64::from_str_radix(number.as_str(), number.radix()).unwrap_or(farthest))
     }
 
@@ -216,16 +185,10 @@ impl<'a> Item<'a> {
 
     pub fn word<T: Copy>(&self, names: Names<T>) -> Option<T> {
         let found = self.text()?;
-        let value = names
-            .iter()
-            .find(|(word, _)| *word == found)
-            .map(|(_, value)| *value);
+        let value = names.iter().find(|(word, _)| *word == found).map(|(_, value)| *value);
         if value.is_none() {
             let allowed = names.iter().map(|(word, _)| *word).collect();
-            self.fault(Trouble::NotOneOf {
-                found: found.chars().take(40).collect(),
-                allowed,
-            });
+            self.fault(Trouble::NotOneOf { found: found.chars().take(40).collect(), allowed });
         }
         value
     }
@@ -234,12 +197,7 @@ impl<'a> Item<'a> {
         let DeValue::Table(map) = self.value else {
             return self.wrong_type("a table");
         };
-        Some(Table {
-            page: self.page,
-            path: self.path.clone(),
-            span: self.span.clone(),
-            map,
-        })
+        Some(Table { page: self.page, path: self.path.clone(), span: self.span.clone(), map })
     }
 
     /// The items of a list, each called by its number; with the range of their count where there is one.
@@ -254,8 +212,7 @@ impl<'a> Item<'a> {
                 return None;
             }
         }
-        let item =
-            |(place, value)| Item::new(self.page, format!("{} {}", self.path, place + 1), value);
+        let item = |(place, value)| Item::new(self.page, format!("{} {}", self.path, place + 1), value);
         Some(values.iter().enumerate().map(item).collect())
     }
 

@@ -31,13 +31,7 @@ fn fault(text: &str, from: &str, to: &str, expected: &str) {
 fn every_shipped_file_is_read_without_a_fault() {
     match embedded() {
         Ok(catalogue) => assert_eq!(catalogue.exercises.len(), FILES.len()),
-        Err(faults) => panic!(
-            "{}",
-            faults
-                .iter()
-                .map(|f| f.to_string() + "\n")
-                .collect::<String>()
-        ),
+        Err(faults) => panic!("{}", faults.iter().map(|f| f.to_string() + "\n").collect::<String>()),
     }
 }
 
@@ -46,10 +40,7 @@ fn what_a_file_says_arrives_in_the_exercise() {
     let catalogue = embedded().expect("tested above");
     let id = ExerciseId::new("one-leg-stand").expect("an id");
     let stand = catalogue.get(&id).expect("shipped");
-    assert_eq!(
-        (stand.kind, stand.side),
-        (Kind::Balance, Sidedness::EachSide)
-    );
+    assert_eq!((stand.kind, stand.side), (Kind::Balance, Sidedness::EachSide));
     assert_eq!(stand.ladders.len(), 2);
     assert!(!stand.ladders[0].closes_the_eyes() && stand.ladders[1].closes_the_eyes());
     assert_eq!(stand.texts[&Lang::Es].name, "De pie sobre una pierna");
@@ -57,24 +48,10 @@ fn what_a_file_says_arrives_in_the_exercise() {
 
 #[test]
 fn a_field_that_is_missing_is_named() {
-    fault(
-        WHOLE,
-        "revision = 1\n",
-        "",
-        "line 1: revision: this field is missing",
-    );
-    fault(
-        WHOLE,
-        "hold_s = 10\n",
-        "",
-        "line 7: dose, hold_s: this field is missing",
-    );
+    fault(WHOLE, "revision = 1\n", "", "line 1: revision: this field is missing");
+    fault(WHOLE, "hold_s = 10\n", "", "line 7: dose, hold_s: this field is missing");
     let faults = read("empty.toml", "").expect_err("an empty file is no exercise");
-    assert_eq!(
-        faults.len(),
-        9,
-        "every field of an exercise is asked for: {faults:?}"
-    );
+    assert_eq!(faults.len(), 9, "every field of an exercise is asked for: {faults:?}");
     assert!(faults.iter().all(|fault| fault.trouble == Trouble::Missing));
 }
 
@@ -90,18 +67,8 @@ fn a_field_that_nobody_knows_is_named_with_those_allowed() {
 
 #[test]
 fn seconds_and_repetitions_stay_within_their_range() {
-    fault(
-        WHOLE,
-        "hold_s = 10",
-        "hold_s = -10",
-        "line 9: dose, hold_s: hold of -10 seconds; allowed are 1 to 120 seconds",
-    );
-    fault(
-        WHOLE,
-        "hold_s = 10",
-        "hold_s = 0",
-        "line 9: dose, hold_s: hold of 0 seconds; allowed are 1 to 120 seconds",
-    );
+    fault(WHOLE, "hold_s = 10", "hold_s = -10", "line 9: dose, hold_s: hold of -10 seconds; allowed are 1 to 120 seconds");
+    fault(WHOLE, "hold_s = 10", "hold_s = 0", "line 9: dose, hold_s: hold of 0 seconds; allowed are 1 to 120 seconds");
     fault(
         WHOLE,
         "repetitions = 3",
@@ -109,11 +76,7 @@ fn seconds_and_repetitions_stay_within_their_range() {
         "line 8: dose, repetitions: repetitions of 10000; allowed are 1 to 50",
     );
     let huge = "rest_s = 99999999999999999999999999";
-    assert_eq!(
-        faults(WHOLE, "rest_s = 10", huge).len(),
-        1,
-        "a number beyond 64 bits is out of range, not a crash"
-    );
+    assert_eq!(faults(WHOLE, "rest_s = 10", huge).len(), 1, "a number beyond 64 bits is out of range, not a crash");
     fault(
         BALANCE,
         "target_s = 30",
@@ -130,29 +93,14 @@ fn a_number_is_a_whole_number() {
         "hold_s = 9.5",
         "line 9: dose, hold_s: a number with a point stands here; a whole number belongs here",
     );
-    fault(
-        WHOLE,
-        "hold_s = 10",
-        "hold_s = \"10\"",
-        "line 9: dose, hold_s: text stands here; a whole number belongs here",
-    );
+    fault(WHOLE, "hold_s = 10", "hold_s = \"10\"", "line 9: dose, hold_s: text stands here; a whole number belongs here");
 }
 
 #[test]
 fn a_dose_belongs_to_the_kind() {
     let found = faults(WHOLE, "kind = \"hold\"", "kind = \"balance\"");
-    assert!(
-        found
-            .iter()
-            .any(|fault| fault.contains("dose, trials: this field is missing")),
-        "{found:?}"
-    );
-    assert!(
-        found
-            .iter()
-            .any(|fault| fault.contains("dose, hold_s: no such field")),
-        "{found:?}"
-    );
+    assert!(found.iter().any(|fault| fault.contains("dose, trials: this field is missing")), "{found:?}");
+    assert!(found.iter().any(|fault| fault.contains("dose, hold_s: no such field")), "{found:?}");
 }
 
 #[test]
@@ -170,67 +118,38 @@ fn a_word_that_is_none_of_those_allowed_is_named_with_them() {
         "line 34: ladder 1, rung 3, surface: \"ice\" is not known; allowed here: firm, folded-towel, cushion, foam",
     );
     let found = faults(WHOLE, "furniture = [\"wall\"]", "furniture = [\"throne\"]");
-    assert!(
-        found[0].contains("ladder 1, rung 1, figure, furniture 1: \"throne\" is not known"),
-        "{found:?}"
-    );
+    assert!(found[0].contains("ladder 1, rung 1, figure, furniture 1: \"throne\" is not known"), "{found:?}");
 }
 
 #[test]
 fn a_joint_that_nobody_has_and_an_angle_that_nobody_reaches_are_refused() {
     let found = faults(WHOLE, "knee-near = 92", "tail = 90");
     assert_eq!(found.len(), 1);
-    assert!(
-        found[0].contains("poses 1, tail: \"tail\" is no joint; the joints are trunk, "),
-        "{found:?}"
-    );
+    assert!(found[0].contains("poses 1, tail: \"tail\" is no joint; the joints are trunk, "), "{found:?}");
     let found = faults(WHOLE, "knee-near = 92", "knee-near = 190");
-    assert!(
-        found[0].ends_with("knee-near: 190 degrees are out of reach; knee-near takes -5 to 150"),
-        "{found:?}"
-    );
+    assert!(found[0].ends_with("knee-near: 190 degrees are out of reach; knee-near takes -5 to 150"), "{found:?}");
 }
 
 #[test]
 fn furniture_and_contacts_are_named_once() {
-    let found = faults(
-        WHOLE,
-        "furniture = [\"chair\"]",
-        "furniture = [\"chair\", \"chair\"]",
-    );
+    let found = faults(WHOLE, "furniture = [\"chair\"]", "furniture = [\"chair\", \"chair\"]");
     assert_eq!(found.len(), 1);
-    assert!(
-        found[0].ends_with("figure, furniture 2: \"chair\" stands twice; once is enough"),
-        "{found:?}"
-    );
+    assert!(found[0].ends_with("figure, furniture 2: \"chair\" stands twice; once is enough"), "{found:?}");
 }
 
 #[test]
 fn a_file_that_was_cut_or_lost_a_line_is_refused_or_read_but_never_a_crash() {
     for text in [WHOLE, BALANCE] {
         let lines = text.lines().count();
-        let cuts = (0..text.len())
-            .step_by(17)
-            .filter(|&at| text.is_char_boundary(at))
-            .map(|at| text[..at].to_owned());
-        let without = (0..lines).map(|gone| {
-            text.lines()
-                .enumerate()
-                .filter(|(i, _)| *i != gone)
-                .map(|(_, l)| format!("{l}\n"))
-                .collect()
-        });
+        let cuts = (0..text.len()).step_by(17).filter(|&at| text.is_char_boundary(at)).map(|at| text[..at].to_owned());
+        let without = (0..lines)
+            .map(|gone| text.lines().enumerate().filter(|(i, _)| *i != gone).map(|(_, l)| format!("{l}\n")).collect());
         let mut refused = 0;
         for damaged in cuts.chain(without) {
             if let Err(faults) = read("mine.toml", &damaged) {
                 refused += 1;
                 assert!(!faults.is_empty());
-                assert!(
-                    faults
-                        .iter()
-                        .all(|fault| (1..=lines + 1).contains(&fault.line)),
-                    "{faults:?}"
-                );
+                assert!(faults.iter().all(|fault| (1..=lines + 1).contains(&fault.line)), "{faults:?}");
             }
         }
         assert!(refused > lines / 2, "most damage is seen");
@@ -240,28 +159,15 @@ fn a_file_that_was_cut_or_lost_a_line_is_refused_or_read_but_never_a_crash() {
 #[test]
 fn one_position_alone_is_no_movement() {
     let found = faults(FIGURE, ", { knee-near = 5 }", "");
-    assert!(
-        found
-            .iter()
-            .any(|fault| fault.ends_with("figure, poses: poses of 1; allowed are 2 to 8")),
-        "{found:?}"
-    );
+    assert!(found.iter().any(|fault| fault.ends_with("figure, poses: poses of 1; allowed are 2 to 8")), "{found:?}");
 }
 
 #[test]
 fn a_language_that_is_missing_is_named() {
     let without = WHOLE.split("[text.es]").next().expect("a first part");
-    let found: Vec<_> = read("mine.toml", without)
-        .expect_err("Spanish is missing")
-        .into_iter()
-        .map(|f| f.trouble)
-        .collect();
+    let found: Vec<_> = read("mine.toml", without).expect_err("Spanish is missing").into_iter().map(|f| f.trouble).collect();
     assert_eq!(found, [Trouble::MissingLanguage { lang: Lang::Es }]);
-    let found = faults(
-        BALANCE,
-        "es = { name = \"Cojín, ojos abiertos\"",
-        "# { name = \"\"",
-    );
+    let found = faults(BALANCE, "es = { name = \"Cojín, ojos abiertos\"", "# { name = \"\"");
     let expected = "ladder 1, rung 3, text: not written in \"es\"; every exercise is written in \"en\" and \"es\"";
     assert!(found[0].contains(expected), "{found:?}");
 }
@@ -271,9 +177,7 @@ fn both_languages_say_equally_much() {
     let found = faults(WHOLE, "  \"Deje los hombros bajos y anchos.\",\n", "");
     assert_eq!(found.len(), 1);
     assert!(
-        found[0].ends_with(
-            "text, es, steps: 4 lines here, but 5 in the first language; both say the same"
-        ),
+        found[0].ends_with("text, es, steps: 4 lines here, but 5 in the first language; both say the same"),
         "{found:?}"
     );
 }
@@ -281,65 +185,31 @@ fn both_languages_say_equally_much() {
 #[test]
 fn an_id_stands_once_and_is_kebab_case() {
     let found = faults(BALANCE, "id = \"towel-open\"", "id = \"firm-open\"");
-    assert!(
-        found[0].contains("rung 2, id: \"firm-open\" stands twice"),
-        "{found:?}"
-    );
+    assert!(found[0].contains("rung 2, id: \"firm-open\" stands twice"), "{found:?}");
     let found = faults(BALANCE, "id = \"firm-closed\"", "id = \"firm-open\"");
-    assert!(
-        found[0].contains("ladder 2, rung 1, id: \"firm-open\" stands twice"),
-        "unique over all ladders: {found:?}"
-    );
+    assert!(found[0].contains("ladder 2, rung 1, id: \"firm-open\" stands twice"), "unique over all ladders: {found:?}");
     let found = faults(BALANCE, "id = \"eyes-closed\"", "id = \"eyes-open\"");
-    assert!(
-        found[0].contains("ladder 2, id: \"eyes-open\" stands twice"),
-        "{found:?}"
-    );
+    assert!(found[0].contains("ladder 2, id: \"eyes-open\" stands twice"), "{found:?}");
     let found = faults(BALANCE, "id = \"firm-open\"", "id = \"Firm open\"");
-    assert!(
-        found[0].contains("an id is 1 to 32 small letters"),
-        "{found:?}"
-    );
+    assert!(found[0].contains("an id is 1 to 32 small letters"), "{found:?}");
 }
 
 #[test]
 fn a_balance_rung_says_where_it_is_stood_and_with_which_eyes() {
     let found = faults(BALANCE, "eyes = \"closed\"\n", "");
-    assert!(
-        found[0].contains("names its surface and whether the eyes are open or closed"),
-        "{found:?}"
-    );
+    assert!(found[0].contains("names its surface and whether the eyes are open or closed"), "{found:?}");
 }
 
 #[test]
 fn a_text_over_its_limit_an_empty_one_and_one_that_cannot_be_shown_are_refused() {
-    let name = |text: &str| {
-        faults(
-            WHOLE,
-            "name = \"Sit tall, chin back\"",
-            &format!("name = \"{text}\""),
-        )
-    };
-    assert!(
-        name(&"n".repeat(41))[0]
-            .ends_with("text, en, name: name of 41 characters; allowed are 1 to 40 characters")
-    );
+    let name = |text: &str| faults(WHOLE, "name = \"Sit tall, chin back\"", &format!("name = \"{text}\""));
+    assert!(name(&"n".repeat(41))[0].ends_with("text, en, name: name of 41 characters; allowed are 1 to 40 characters"));
     assert!(name("  ")[0].ends_with("name of 0 characters; allowed are 1 to 40 characters"));
     assert!(name("two\\nlines")[0].contains("the character U+000A cannot be shown"));
-    assert!(
-        name("\u{FFFD}")[0].contains("the character U+FFFD cannot be shown"),
-        "bytes that are no text"
-    );
+    assert!(name("\u{FFFD}")[0].contains("the character U+FFFD cannot be shown"), "bytes that are no text");
     assert!(name("turned \\u202E round")[0].contains("the character U+202E cannot be shown"));
-    let found = faults(
-        WHOLE,
-        "purpose = \"",
-        &format!("purpose = \"{}", "p".repeat(280)),
-    );
-    assert!(
-        found[0].contains("allowed are 1 to 280 characters"),
-        "{found:?}"
-    );
+    let found = faults(WHOLE, "purpose = \"", &format!("purpose = \"{}", "p".repeat(280)));
+    assert!(found[0].contains("allowed are 1 to 280 characters"), "{found:?}");
 }
 
 #[test]
@@ -354,21 +224,11 @@ fn a_list_has_neither_no_lines_nor_too_many() {
 
 #[test]
 fn what_is_not_toml_names_its_line() {
-    let found = faults(
-        WHOLE,
-        "region = \"neck-upper-back\"",
-        "region = neck and back",
-    );
+    let found = faults(WHOLE, "region = \"neck-upper-back\"", "region = neck and back");
     assert_eq!(found.len(), 1);
-    assert!(
-        found[0].starts_with("mine.toml, line 3: not TOML: "),
-        "{found:?}"
-    );
+    assert!(found[0].starts_with("mine.toml, line 3: not TOML: "), "{found:?}");
     let found = faults(WHOLE, "revision = 1", "revision = 1\nrevision = 2");
-    assert!(
-        found[0].starts_with("mine.toml, line 3: not TOML: "),
-        "the same key twice: {found:?}"
-    );
+    assert!(found[0].starts_with("mine.toml, line 3: not TOML: "), "the same key twice: {found:?}");
 }
 
 #[test]
@@ -376,13 +236,7 @@ fn a_file_over_64_kib_is_not_even_parsed() {
     let large = format!("{WHOLE}{}", "#\n".repeat(MAX_BYTES / 2));
     let faults = read("large.toml", &large).expect_err("too large");
     assert_eq!(faults.len(), 1);
-    assert_eq!(
-        faults[0].trouble,
-        Trouble::TooLarge {
-            bytes: large.len(),
-            max: MAX_BYTES
-        }
-    );
+    assert_eq!(faults[0].trouble, Trouble::TooLarge { bytes: large.len(), max: MAX_BYTES });
     assert!(faults[0].to_string().ends_with("at most 65536 are read"));
 }
 
@@ -394,11 +248,8 @@ fn deep_nesting_is_refused_without_harm() {
 
 #[test]
 fn all_faults_of_a_file_come_at_once_in_the_order_of_their_lines() {
-    let text = WHOLE
-        .replace("hold_s = 10", "hold_s = 999")
-        .replace("kind = \"hold\"", "kind = \"hold\"\ncolour = 1");
-    let faults =
-        read("mine.toml", &text.replace("plumb = true", "plumb = 1")).expect_err("three faults");
+    let text = WHOLE.replace("hold_s = 10", "hold_s = 999").replace("kind = \"hold\"", "kind = \"hold\"\ncolour = 1");
+    let faults = read("mine.toml", &text.replace("plumb = true", "plumb = 1")).expect_err("three faults");
     let lines: Vec<_> = faults.iter().map(|fault| fault.line).collect();
     assert_eq!(lines.len(), 3);
     assert!(lines.is_sorted(), "{lines:?}");
@@ -407,13 +258,7 @@ fn all_faults_of_a_file_come_at_once_in_the_order_of_their_lines() {
 #[test]
 fn a_rung_takes_from_the_figure_what_it_does_not_say_itself() {
     let exercise = read("sit-tall-chin-back.toml", WHOLE).expect("shipped");
-    let wall = exercise.ladders[0].rungs[0]
-        .figure
-        .as_ref()
-        .expect("the wall rung looks different");
+    let wall = exercise.ladders[0].rungs[0].figure.as_ref().expect("the wall rung looks different");
     assert_ne!(wall.poses, exercise.poses.poses);
-    assert_eq!(
-        (wall.view, wall.plumb),
-        (exercise.poses.view, exercise.poses.plumb)
-    );
+    assert_eq!((wall.view, wall.plumb), (exercise.poses.view, exercise.poses.plumb));
 }

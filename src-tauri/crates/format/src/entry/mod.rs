@@ -178,7 +178,8 @@ mod tests {
     #[test]
     fn what_is_written_can_be_read_however_long_it_is() {
         let trial = Trial { leg: Leg::Left, held_ms: 1000, end: TrialEnd::CutOff };
-        let balance = Balance { set_up: SetUp::OnSupport, surface: Surface::Firm, eyes: Eyes::Open, trials: vec![trial; 1000] };
+        let balance =
+            Balance { set_up: SetUp::OnSupport, surface: Surface::Firm, eyes: Eyes::Open, trials: vec![trial; 1000] };
         let dose = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
         let endless = [
             run(Doing::Balance(balance), dose),

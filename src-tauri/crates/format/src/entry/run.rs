@@ -53,12 +53,7 @@ enum DoingOut {
     #[n(1)]
     Reps(#[n(0)] AtMost<CountedOut, MOST_PARTS>),
     #[n(2)]
-    Balance(
-        #[n(0)] Code<SetUp>,
-        #[n(1)] Code<Surface>,
-        #[n(2)] Code<Eyes>,
-        #[n(3)] AtMost<TrialOut, MOST_PARTS>,
-    ),
+    Balance(#[n(0)] Code<SetUp>, #[n(1)] Code<Surface>, #[n(2)] Code<Eyes>, #[n(3)] AtMost<TrialOut, MOST_PARTS>),
 }
 
 #[derive(Encode, Decode)]
@@ -100,7 +95,10 @@ impl From<&Doing> for DoingOut {
                 DoingOut::Hold(AtMost(holds.iter().take(MOST_PARTS).map(held).collect()))
             }
             Doing::Reps(sets) => {
-                let sets = sets.iter().take(MOST_PARTS).map(|Counted { leg, done, failed }| CountedOut(leg.map(Code), *done, *failed));
+                let sets = sets
+                    .iter()
+                    .take(MOST_PARTS)
+                    .map(|Counted { leg, done, failed }| CountedOut(leg.map(Code), *done, *failed));
                 DoingOut::Reps(AtMost(sets.collect()))
             }
             Doing::Balance(Balance { set_up, surface, eyes, trials }) => {

@@ -16,11 +16,7 @@ pub const MOST_BYTES: usize = 16 * 1024 * 1024;
 /// Most samples that are read: as many as are processed.
 pub const MOST_ROWS: usize = parameters::MAX_SAMPLES;
 
-const SHAPE: Shape<4> = Shape {
-    header: HEADER,
-    most_bytes: MOST_BYTES,
-    most_rows: MOST_ROWS,
-};
+const SHAPE: Shape<4> = Shape { header: HEADER, most_bytes: MOST_BYTES, most_rows: MOST_ROWS };
 
 /// Reads the samples of one trial, in the order of the file. Their order and rate are not looked at here: the processing
 /// does that, and answers with a verdict.
@@ -33,10 +29,7 @@ pub fn read(bytes: &[u8]) -> Result<Vec<Sample>, CsvFault> {
         let [t_s, x, y, z] = row.cells;
         let cell = |column, cell| number(row.line, column, cell);
         let a = [cell("ax", x)?, cell("ay", y)?, cell("az", z)?];
-        samples.push(Sample {
-            t_s: cell("t_s", t_s)?,
-            a,
-        });
+        samples.push(Sample { t_s: cell("t_s", t_s)?, a });
         Ok::<(), CsvFault>(())
     })?;
     Ok(samples)

@@ -7,24 +7,12 @@ fn refuse(text: &str, want: CsvFault) {
 }
 
 fn header(found: &str) -> CsvFault {
-    CsvFault::Header {
-        expected: HEADER,
-        found: found.to_owned(),
-    }
+    CsvFault::Header { expected: HEADER, found: found.to_owned() }
 }
 
 #[test]
 fn samples_in_the_order_of_the_file() {
-    let want = [
-        Sample {
-            t_s: 0.01,
-            a: [-0.5, 9.8, 0.25],
-        },
-        Sample {
-            t_s: 0.0,
-            a: [1.0, -2e-3, 3.0],
-        },
-    ];
+    let want = [Sample { t_s: 0.01, a: [-0.5, 9.8, 0.25] }, Sample { t_s: 0.0, a: [1.0, -2e-3, 3.0] }];
     for text in [
         "t_s,ax,ay,az\n0.01,-0.5,9.8,0.25\n0,1,-2e-3,3.0\n",
         "t_s,ax,ay,az\n0.01,-0.5,9.8,0.25\n0,1,-2e-3,3.0",
@@ -59,60 +47,18 @@ fn nothing_no_header_other_columns_other_units() {
 
 #[test]
 fn other_separators() {
-    refuse(
-        "t_s;ax;ay;az\n",
-        CsvFault::Separator {
-            line: 1,
-            found: ';',
-        },
-    );
-    refuse(
-        "t_s,ax,ay,az\n0\t1\t2\t3\n",
-        CsvFault::Separator {
-            line: 2,
-            found: '\t',
-        },
-    );
-    refuse(
-        "t_s,ax,ay,az\n0,1,2,3\n0;1;2;3\n",
-        CsvFault::Separator {
-            line: 3,
-            found: ';',
-        },
-    );
+    refuse("t_s;ax;ay;az\n", CsvFault::Separator { line: 1, found: ';' });
+    refuse("t_s,ax,ay,az\n0\t1\t2\t3\n", CsvFault::Separator { line: 2, found: '\t' });
+    refuse("t_s,ax,ay,az\n0,1,2,3\n0;1;2;3\n", CsvFault::Separator { line: 3, found: ';' });
 }
 
 #[test]
 fn rows_that_are_none() {
     let row = |text: &str| format!("t_s,ax,ay,az\n0,1,2,3\n{text}\n");
-    refuse(
-        &row("0,1,2"),
-        CsvFault::Columns {
-            line: 3,
-            expected: 4,
-            found: 3,
-        },
-    );
-    refuse(
-        &row("0,01,1,0,2,0,3,0"),
-        CsvFault::Columns {
-            line: 3,
-            expected: 4,
-            found: 8,
-        },
-    );
-    refuse(
-        &row("\n0,1,2,3"),
-        CsvFault::EmptyLine {
-            line: 3,
-            expected: 4,
-        },
-    );
-    let not = |column, found: &str| CsvFault::NotANumber {
-        line: 3,
-        column,
-        found: found.to_owned(),
-    };
+    refuse(&row("0,1,2"), CsvFault::Columns { line: 3, expected: 4, found: 3 });
+    refuse(&row("0,01,1,0,2,0,3,0"), CsvFault::Columns { line: 3, expected: 4, found: 8 });
+    refuse(&row("\n0,1,2,3"), CsvFault::EmptyLine { line: 3, expected: 4 });
+    let not = |column, found: &str| CsvFault::NotANumber { line: 3, column, found: found.to_owned() };
     refuse(&row("0,1,2,"), not("az", ""));
     refuse(&row("0,1,\"2\",3"), not("ay", "\"2\""));
     refuse(&row("0, 1,2,3"), not("ax", " 1"));
@@ -121,10 +67,7 @@ fn rows_that_are_none() {
 
 #[test]
 fn what_is_no_text() {
-    assert_eq!(
-        read(b"t_s,ax,ay,az\n0,1,2,3\n0,\xff,2,3\n"),
-        Err(CsvFault::NotText { line: 3 })
-    );
+    assert_eq!(read(b"t_s,ax,ay,az\n0,1,2,3\n0,\xff,2,3\n"), Err(CsvFault::NotText { line: 3 }));
     assert_eq!(read(&[0xff; 20]), Err(CsvFault::NotText { line: 1 }));
     let long = format!("t_s,ax,ay,az\n{}\n", "1".repeat(300));
     refuse(&long, CsvFault::LineTooLong { line: 2, most: 256 });
@@ -134,20 +77,11 @@ fn what_is_no_text() {
 fn limits() {
     let mut many = String::from("t_s,ax,ay,az\n");
     many.push_str(&"0,1,2,3\n".repeat(MOST_ROWS));
-    assert_eq!(
-        read(many.as_bytes()).map(|samples| samples.len()),
-        Ok(MOST_ROWS)
-    );
+    assert_eq!(read(many.as_bytes()).map(|samples| samples.len()), Ok(MOST_ROWS));
     many.push_str("0,1,2,3\n");
     refuse(&many, CsvFault::TooManyRows { most: MOST_ROWS });
     let large = vec![b'0'; MOST_BYTES + 1];
-    assert_eq!(
-        read(&large),
-        Err(CsvFault::TooLarge {
-            bytes: MOST_BYTES + 1,
-            most: MOST_BYTES
-        })
-    );
+    assert_eq!(read(&large), Err(CsvFault::TooLarge { bytes: MOST_BYTES + 1, most: MOST_BYTES }));
 }
 
 proptest::proptest! {

@@ -31,9 +31,11 @@ const PAIN_LIMIT: u8 = 5;
 /// The first [`FileFault`] of the file. Ranges of doses and the gates of balance are not looked at here:
 /// `exercises::plan::check` does that.
 pub fn read(text: &str, today: NaiveDate) -> Result<Plan, FileFault> {
-    let line = |span: Option<Range<usize>>| span.map_or(0, |span| 1 + text[..span.start.min(text.len())].matches('\n').count() as u32);
-    let shape: PlanShape = toml::from_str(text)
-        .map_err(|error| FileFault { line: line(error.span()), expected: plainly(error.message()) })?;
+    let line = |span: Option<Range<usize>>| {
+        span.map_or(0, |span| 1 + text[..span.start.min(text.len())].matches('\n').count() as u32)
+    };
+    let shape: PlanShape =
+        toml::from_str(text).map_err(|error| FileFault { line: line(error.span()), expected: plainly(error.message()) })?;
     plan(shape, today).map_err(|Wrong(span, expected)| FileFault { line: line(span), expected })
 }
 
@@ -132,7 +134,8 @@ fn stance(shape: StanceShape) -> Result<StanceBaseline, Wrong> {
 }
 
 fn named<T: Named>(word: &Word) -> Result<T, Wrong> {
-    names::find(word.get_ref()).ok_or_else(|| Wrong(Some(word.span()), format!("one of {}", names::list::<T>())))
+    names::find(word.get_ref())
+        .ok_or_else(|| Wrong(Some(word.span()), format!("one of {} belongs here", names::list::<T>())))
 }
 
 fn date(word: &Spanned<toml::value::Datetime>) -> Result<NaiveDate, Wrong> {
@@ -143,13 +146,18 @@ fn date(word: &Spanned<toml::value::Datetime>) -> Result<NaiveDate, Wrong> {
 
 fn minute(word: &Word) -> Result<u16, Wrong> {
     let parsed = chrono::NaiveTime::parse_from_str(word.get_ref(), "%H:%M");
-    let time = parsed.map_err(|_| Wrong(Some(word.span()), "a time such as \"09:00\"".into()))?;
+    let time = parsed.map_err(|_| Wrong(Some(word.span()), "a time such as \"09:00\" belongs here".into()))?;
     Ok((chrono::Timelike::num_seconds_from_midnight(&time) / 60) as u16)
 }
 
 fn days(word: &Spanned<DaysShape>) -> Result<Days, Wrong> {
     const NAMES: [&str; 7] = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"];
-    let wrong = || Wrong(Some(word.span()), "\"workdays\", \"every-day\", or a list of mon, tue, wed, thu, fri, sat, sun".into());
+    let wrong = || {
+        Wrong(
+            Some(word.span()),
+            "\"workdays\", \"every-day\", or a list of mon, tue, wed, thu, fri, sat, sun belongs here".into(),
+        )
+    };
     match word.get_ref() {
         DaysShape::Name(name) if name == "workdays" => Ok(Days::WORKDAYS),
         DaysShape::Name(name) if name == "every-day" => Ok(Days::ALL),
@@ -171,7 +179,7 @@ fn entry(word: &Word) -> Result<EntryRef, Wrong> {
         let bytes = u64::from_str_radix(log, 16).ok().filter(|_| log.len() == 16)?;
         Some(EntryRef { log: LogId(bytes.to_be_bytes()), n: n.parse().ok()? })
     });
-    parsed.ok_or_else(|| Wrong(Some(word.span()), "an alarm's name such as \"0123456789abcdef:42\"".into()))
+    parsed.ok_or_else(|| Wrong(Some(word.span()), "an alarm's name such as \"0123456789abcdef:42\" belongs here".into()))
 }
 
 #[cfg(test)]

@@ -99,7 +99,7 @@ pub(super) struct EveryShape {
 }
 
 #[derive(Deserialize)]
-#[serde(untagged, expecting = "\"workdays\", \"every-day\", or a list of mon, tue, wed, thu, fri, sat, sun")]
+#[serde(untagged, expecting = "\"workdays\", \"every-day\", or a list of mon, tue, wed, thu, fri, sat, sun belongs here")]
 pub(super) enum DaysShape {
     Name(String),
     List(Vec<String>),

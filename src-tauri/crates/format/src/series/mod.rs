@@ -16,11 +16,7 @@ pub const MOST_BYTES: usize = 256 * 1024;
 /// Most days that are read: as many as are judged.
 pub const MOST_ROWS: usize = MAX_DAYS;
 
-const SHAPE: Shape<2> = Shape {
-    header: HEADER,
-    most_bytes: MOST_BYTES,
-    most_rows: MOST_ROWS,
-};
+const SHAPE: Shape<2> = Shape { header: HEADER, most_bytes: MOST_BYTES, most_rows: MOST_ROWS };
 
 /// Why a series cannot be read. Lines count from 1, the header being the first.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
@@ -29,9 +25,7 @@ pub enum SeriesCsvFault {
     #[error(transparent)]
     Csv(#[from] CsvFault),
     /// A day is neither a whole number nor a date.
-    #[error(
-        "line {line}, column day: expected a whole number or a date such as 2026-03-01, found {found:?}"
-    )]
+    #[error("line {line}, column day: expected a whole number or a date such as 2026-03-01, found {found:?}")]
     NotADay {
         /// The line.
         line: usize,
@@ -45,9 +39,7 @@ pub enum SeriesCsvFault {
         line: usize,
     },
     /// A day that is not later than the one before: out of order, or a second value of one day.
-    #[error(
-        "line {line}, column day: expected a later day than in the line before; one value a day"
-    )]
+    #[error("line {line}, column day: expected a later day than in the line before; one value a day")]
     NotLater {
         /// The line.
         line: usize,
@@ -75,10 +67,7 @@ pub fn read(bytes: &[u8]) -> Result<Vec<DayValue>, SeriesCsvFault> {
     let mut kind_of_file = None;
     SHAPE.each_row(bytes, |row| {
         let ([day, value], line) = (row.cells, row.line);
-        let (kind, day) = self::day(day).ok_or_else(|| SeriesCsvFault::NotADay {
-            line,
-            found: quoted(day),
-        })?;
+        let (kind, day) = self::day(day).ok_or_else(|| SeriesCsvFault::NotADay { line, found: quoted(day) })?;
         if *kind_of_file.get_or_insert(kind) != kind {
             return Err(SeriesCsvFault::MixedDays { line });
         }

@@ -41,27 +41,21 @@ const COLUMNS: &str = "plan, revision, clinic, taken_ms, taken_offset_s, bytes";
 /// Keeps a card. The same plan and revision twice, or a plan that came from another clinic before, is a
 /// [`StoreError::Conflict`].
 pub fn insert(tx: &Tx<'_>, card: &Card) -> Result<(), StoreError> {
-    let Card {
+    let Card { plan, revision, clinic, taken_ms, taken_offset_s, bytes } = card;
+    tx.sql().prepare_cached(&format!("INSERT INTO card ({COLUMNS}) VALUES (?1, ?2, ?3, ?4, ?5, ?6)"))?.execute((
         plan,
         revision,
         clinic,
         taken_ms,
         taken_offset_s,
         bytes,
-    } = card;
-    tx.sql()
-        .prepare_cached(&format!(
-            "INSERT INTO card ({COLUMNS}) VALUES (?1, ?2, ?3, ?4, ?5, ?6)"
-        ))?
-        .execute((plan, revision, clinic, taken_ms, taken_offset_s, bytes))?;
+    ))?;
     Ok(())
 }
 
 /// One card, if it was taken.
 pub fn get(view: &View<'_>, plan: &[u8], revision: u32) -> Result<Option<Card>, StoreError> {
-    let mut query = view.sql().prepare_cached(&format!(
-        "SELECT {COLUMNS} FROM card WHERE plan = ?1 AND revision = ?2"
-    ))?;
+    let mut query = view.sql().prepare_cached(&format!("SELECT {COLUMNS} FROM card WHERE plan = ?1 AND revision = ?2"))?;
     Ok(query.query_row((plan, revision), read)).and_then(|found| Ok(found.optional()?))
 }
 
@@ -71,21 +65,13 @@ pub fn newest(view: &View<'_>) -> Result<Vec<Card>, StoreError> {
         "SELECT {COLUMNS} FROM card AS mine
          WHERE revision = (SELECT max(revision) FROM card WHERE plan = mine.plan) ORDER BY plan"
     );
-    Ok(view
-        .sql()
-        .prepare_cached(&sql)?
-        .query_map([], read)?
-        .collect::<Result<_, _>>()?)
+    Ok(view.sql().prepare_cached(&sql)?.query_map([], read)?.collect::<Result<_, _>>()?)
 }
 
 /// All cards, by plan and revision.
 pub fn all(view: &View<'_>) -> Result<Vec<Card>, StoreError> {
     let sql = format!("SELECT {COLUMNS} FROM card ORDER BY plan, revision");
-    Ok(view
-        .sql()
-        .prepare_cached(&sql)?
-        .query_map([], read)?
-        .collect::<Result<_, _>>()?)
+    Ok(view.sql().prepare_cached(&sql)?.query_map([], read)?.collect::<Result<_, _>>()?)
 }
 
 fn read(row: &Row<'_>) -> rusqlite::Result<Card> {

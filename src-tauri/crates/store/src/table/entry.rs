@@ -50,12 +50,7 @@ const COLUMNS: &str = "n, plan, at_ms, offset_s, payload";
 
 /// Appends an entry and gives its number.
 pub fn append(tx: &Tx<'_>, entry: &NewEntry<'_>) -> Result<u32, StoreError> {
-    let NewEntry {
-        plan,
-        at_ms,
-        offset_s,
-        payload,
-    } = entry;
+    let NewEntry { plan, at_ms, offset_s, payload } = entry;
     let mut append = tx.sql().prepare_cached(
         "INSERT INTO entry (n, plan, at_ms, offset_s, payload)
          VALUES ((SELECT coalesce(max(n), 0) + 1 FROM entry), ?1, ?2, ?3, ?4) RETURNING n",
@@ -71,37 +66,21 @@ pub fn all(view: &View<'_>) -> Result<Vec<Entry>, StoreError> {
 /// The entries with a higher number than `n`, in order.
 pub fn after(view: &View<'_>, n: u32) -> Result<Vec<Entry>, StoreError> {
     let sql = format!("SELECT {COLUMNS} FROM entry WHERE n > ?1 ORDER BY n");
-    Ok(view
-        .sql()
-        .prepare_cached(&sql)?
-        .query_map([n], read)?
-        .collect::<Result<_, _>>()?)
+    Ok(view.sql().prepare_cached(&sql)?.query_map([n], read)?.collect::<Result<_, _>>()?)
 }
 
 /// The entries made within the instants, in milliseconds since 1970-01-01T00:00:00Z, the end excluded; in order.
 pub fn within(view: &View<'_>, ms: Range<i64>) -> Result<Vec<Entry>, StoreError> {
     let sql = format!("SELECT {COLUMNS} FROM entry WHERE at_ms >= ?1 AND at_ms < ?2 ORDER BY n");
-    Ok(view
-        .sql()
-        .prepare_cached(&sql)?
-        .query_map([ms.start, ms.end], read)?
-        .collect::<Result<_, _>>()?)
+    Ok(view.sql().prepare_cached(&sql)?.query_map([ms.start, ms.end], read)?.collect::<Result<_, _>>()?)
 }
 
 /// How many entries there are, which is also the number of the last one.
 pub fn count(view: &View<'_>) -> Result<u32, StoreError> {
-    let mut query = view
-        .sql()
-        .prepare_cached("SELECT coalesce(max(n), 0) FROM entry")?;
+    let mut query = view.sql().prepare_cached("SELECT coalesce(max(n), 0) FROM entry")?;
     Ok(query.query_row([], |row| row.get(0))?)
 }
 
 fn read(row: &Row<'_>) -> rusqlite::Result<Entry> {
-    Ok(Entry {
-        n: row.get(0)?,
-        plan: row.get(1)?,
-        at_ms: row.get(2)?,
-        offset_s: row.get(3)?,
-        payload: row.get(4)?,
-    })
+    Ok(Entry { n: row.get(0)?, plan: row.get(1)?, at_ms: row.get(2)?, offset_s: row.get(3)?, payload: row.get(4)? })
 }

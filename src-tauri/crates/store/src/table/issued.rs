@@ -35,48 +35,26 @@ pub fn insert<E: From<StoreError>>(
 ) -> Result<i64, E> {
     let id = tx.next_id("issued")?;
     let sealed = seal(id)?;
-    keep(
-        tx,
-        &Issued {
-            id,
-            patient,
-            revision,
-            sealed,
-        },
-    )?;
+    keep(tx, &Issued { id, patient, revision, sealed })?;
     Ok(id)
 }
 
 fn keep(tx: &Tx<'_>, row: &Issued) -> Result<(), StoreError> {
-    let Issued {
-        id,
-        patient,
-        revision,
-        sealed,
-    } = row;
+    let Issued { id, patient, revision, sealed } = row;
     tx.sql()
-        .prepare_cached(
-            "INSERT INTO issued (id, patient, revision, sealed) VALUES (?1, ?2, ?3, ?4)",
-        )?
+        .prepare_cached("INSERT INTO issued (id, patient, revision, sealed) VALUES (?1, ?2, ?3, ?4)")?
         .execute((id, patient, revision, sealed))?;
     Ok(())
 }
 
 /// What was issued to a patient, by revision.
 pub fn of_patient(view: &View<'_>, patient: i64) -> Result<Vec<Issued>, StoreError> {
-    let mut query = view.sql().prepare_cached(
-        "SELECT id, patient, revision, sealed FROM issued WHERE patient = ?1 ORDER BY revision",
-    )?;
-    Ok(query
-        .query_map([patient], read)?
-        .collect::<Result<_, _>>()?)
+    let mut query = view
+        .sql()
+        .prepare_cached("SELECT id, patient, revision, sealed FROM issued WHERE patient = ?1 ORDER BY revision")?;
+    Ok(query.query_map([patient], read)?.collect::<Result<_, _>>()?)
 }
 
 fn read(row: &Row<'_>) -> rusqlite::Result<Issued> {
-    Ok(Issued {
-        id: row.get(0)?,
-        patient: row.get(1)?,
-        revision: row.get(2)?,
-        sealed: row.get(3)?,
-    })
+    Ok(Issued { id: row.get(0)?, patient: row.get(1)?, revision: row.get(2)?, sealed: row.get(3)? })
 }

@@ -16,9 +16,7 @@ BEGIN SELECT RAISE(ABORT, 'a log is not removed'); END;";
 
 /// Begins the log under `id`, random bytes from the caller. A second log is a [`StoreError::Conflict`].
 pub fn begin(tx: &Tx<'_>, id: &[u8]) -> Result<(), StoreError> {
-    tx.sql()
-        .prepare_cached("INSERT INTO log (one, id) VALUES (1, ?1)")?
-        .execute([id])?;
+    tx.sql().prepare_cached("INSERT INTO log (one, id) VALUES (1, ?1)")?.execute([id])?;
     Ok(())
 }
 
@@ -31,14 +29,6 @@ pub fn id(view: &View<'_>) -> Result<Option<Vec<u8>>, StoreError> {
 /// Counts an export and gives its number, from 1: higher than all before, so that the receiver knows the newer one.
 /// Without a log it is a [`StoreError::NoRow`].
 pub fn next_export(tx: &Tx<'_>) -> Result<u32, StoreError> {
-    let mut count = tx
-        .sql()
-        .prepare_cached("UPDATE log SET exports = exports + 1 RETURNING exports")?;
-    count
-        .query_row([], |row| row.get(0))
-        .optional()?
-        .ok_or(StoreError::NoRow {
-            table: "log",
-            id: 1,
-        })
+    let mut count = tx.sql().prepare_cached("UPDATE log SET exports = exports + 1 RETURNING exports")?;
+    count.query_row([], |row| row.get(0)).optional()?.ok_or(StoreError::NoRow { table: "log", id: 1 })
 }

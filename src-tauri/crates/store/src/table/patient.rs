@@ -19,10 +19,7 @@ pub struct Patient {
 }
 
 /// Adds a patient: `seal` is told the id that the row will have, and its bytes are kept under that id, in one step.
-pub fn insert<E: From<StoreError>>(
-    tx: &Tx<'_>,
-    seal: impl FnOnce(i64) -> Result<Vec<u8>, E>,
-) -> Result<i64, E> {
+pub fn insert<E: From<StoreError>>(tx: &Tx<'_>, seal: impl FnOnce(i64) -> Result<Vec<u8>, E>) -> Result<i64, E> {
     let id = tx.next_id("patient")?;
     let sealed = seal(id)?;
     keep(tx, id, &sealed)?;
@@ -30,23 +27,14 @@ pub fn insert<E: From<StoreError>>(
 }
 
 fn keep(tx: &Tx<'_>, id: i64, sealed: &[u8]) -> Result<(), StoreError> {
-    tx.sql()
-        .prepare_cached("INSERT INTO patient (id, sealed) VALUES (?1, ?2)")?
-        .execute((id, sealed))?;
+    tx.sql().prepare_cached("INSERT INTO patient (id, sealed) VALUES (?1, ?2)")?.execute((id, sealed))?;
     Ok(())
 }
 
 /// Replaces what is sealed about a patient.
 pub fn update(tx: &Tx<'_>, id: i64, sealed: &[u8]) -> Result<(), StoreError> {
-    match tx
-        .sql()
-        .prepare_cached("UPDATE patient SET sealed = ?2 WHERE id = ?1")?
-        .execute((id, sealed))?
-    {
-        0 => Err(StoreError::NoRow {
-            table: "patient",
-            id,
-        }),
+    match tx.sql().prepare_cached("UPDATE patient SET sealed = ?2 WHERE id = ?1")?.execute((id, sealed))? {
+        0 => Err(StoreError::NoRow { table: "patient", id }),
         _ => Ok(()),
     }
 }
@@ -54,38 +42,24 @@ pub fn update(tx: &Tx<'_>, id: i64, sealed: &[u8]) -> Result<(), StoreError> {
 /// Removes a patient and everything issued to or received from them. Call [`crate::Store::settle`] afterwards, so that
 /// the write-ahead log forgets them too.
 pub fn remove(tx: &Tx<'_>, id: i64) -> Result<(), StoreError> {
-    match tx
-        .sql()
-        .prepare_cached("DELETE FROM patient WHERE id = ?1")?
-        .execute([id])?
-    {
-        0 => Err(StoreError::NoRow {
-            table: "patient",
-            id,
-        }),
+    match tx.sql().prepare_cached("DELETE FROM patient WHERE id = ?1")?.execute([id])? {
+        0 => Err(StoreError::NoRow { table: "patient", id }),
         _ => Ok(()),
     }
 }
 
 /// One patient, if there is one of this id.
 pub fn get(view: &View<'_>, id: i64) -> Result<Option<Patient>, StoreError> {
-    let mut query = view
-        .sql()
-        .prepare_cached("SELECT id, sealed FROM patient WHERE id = ?1")?;
+    let mut query = view.sql().prepare_cached("SELECT id, sealed FROM patient WHERE id = ?1")?;
     Ok(query.query_row([id], read).optional()?)
 }
 
 /// All patients, the oldest first.
 pub fn all(view: &View<'_>) -> Result<Vec<Patient>, StoreError> {
-    let mut query = view
-        .sql()
-        .prepare_cached("SELECT id, sealed FROM patient ORDER BY id")?;
+    let mut query = view.sql().prepare_cached("SELECT id, sealed FROM patient ORDER BY id")?;
     Ok(query.query_map([], read)?.collect::<Result<_, _>>()?)
 }
 
 fn read(row: &Row<'_>) -> rusqlite::Result<Patient> {
-    Ok(Patient {
-        id: row.get(0)?,
-        sealed: row.get(1)?,
-    })
+    Ok(Patient { id: row.get(0)?, sealed: row.get(1)? })
 }

@@ -41,67 +41,30 @@ pub fn insert<E: From<StoreError>>(
 ) -> Result<i64, E> {
     let id = tx.next_id("received")?;
     let sealed = seal(id)?;
-    keep(
-        tx,
-        &Received {
-            id,
-            patient,
-            log: log.into(),
-            counter,
-            sealed,
-        },
-    )?;
+    keep(tx, &Received { id, patient, log: log.into(), counter, sealed })?;
     Ok(id)
 }
 
 fn keep(tx: &Tx<'_>, row: &Received) -> Result<(), StoreError> {
-    let Received {
-        id,
-        patient,
-        log,
-        counter,
-        sealed,
-    } = row;
+    let Received { id, patient, log, counter, sealed } = row;
     tx.sql()
-        .prepare_cached(&format!(
-            "INSERT INTO received ({COLUMNS}) VALUES (?1, ?2, ?3, ?4, ?5)"
-        ))?
+        .prepare_cached(&format!("INSERT INTO received ({COLUMNS}) VALUES (?1, ?2, ?3, ?4, ?5)"))?
         .execute((id, patient, log, counter, sealed))?;
     Ok(())
 }
 
 /// The summary of this export, if it was received before.
-pub fn find(
-    view: &View<'_>,
-    patient: i64,
-    log: &[u8],
-    counter: u32,
-) -> Result<Option<Received>, StoreError> {
-    let sql =
-        format!("SELECT {COLUMNS} FROM received WHERE patient = ?1 AND log = ?2 AND counter = ?3");
-    Ok(view
-        .sql()
-        .prepare_cached(&sql)?
-        .query_row((patient, log, counter), read)
-        .optional()?)
+pub fn find(view: &View<'_>, patient: i64, log: &[u8], counter: u32) -> Result<Option<Received>, StoreError> {
+    let sql = format!("SELECT {COLUMNS} FROM received WHERE patient = ?1 AND log = ?2 AND counter = ?3");
+    Ok(view.sql().prepare_cached(&sql)?.query_row((patient, log, counter), read).optional()?)
 }
 
 /// What was received from a patient, by log and number of the export.
 pub fn of_patient(view: &View<'_>, patient: i64) -> Result<Vec<Received>, StoreError> {
     let sql = format!("SELECT {COLUMNS} FROM received WHERE patient = ?1 ORDER BY log, counter");
-    Ok(view
-        .sql()
-        .prepare_cached(&sql)?
-        .query_map([patient], read)?
-        .collect::<Result<_, _>>()?)
+    Ok(view.sql().prepare_cached(&sql)?.query_map([patient], read)?.collect::<Result<_, _>>()?)
 }
 
 fn read(row: &Row<'_>) -> rusqlite::Result<Received> {
-    Ok(Received {
-        id: row.get(0)?,
-        patient: row.get(1)?,
-        log: row.get(2)?,
-        counter: row.get(3)?,
-        sealed: row.get(4)?,
-    })
+    Ok(Received { id: row.get(0)?, patient: row.get(1)?, log: row.get(2)?, counter: row.get(3)?, sealed: row.get(4)? })
 }

@@ -12,20 +12,14 @@ CREATE TABLE setting (
 
 /// The setting's value, if it was ever set.
 pub fn get(view: &View<'_>, name: &str) -> Result<Option<String>, StoreError> {
-    let mut query = view
-        .sql()
-        .prepare_cached("SELECT value FROM setting WHERE name = ?1")?;
+    let mut query = view.sql().prepare_cached("SELECT value FROM setting WHERE name = ?1")?;
     Ok(query.query_row([name], |row| row.get(0)).optional()?)
 }
 
 /// All settings.
 pub fn all(view: &View<'_>) -> Result<BTreeMap<String, String>, StoreError> {
-    let mut query = view
-        .sql()
-        .prepare_cached("SELECT name, value FROM setting")?;
-    Ok(query
-        .query_map([], |row| Ok((row.get(0)?, row.get(1)?)))?
-        .collect::<Result<_, _>>()?)
+    let mut query = view.sql().prepare_cached("SELECT name, value FROM setting")?;
+    Ok(query.query_map([], |row| Ok((row.get(0)?, row.get(1)?)))?.collect::<Result<_, _>>()?)
 }
 
 /// Sets, or sets anew.
@@ -39,8 +33,6 @@ pub fn put(tx: &Tx<'_>, name: &str, value: &str) -> Result<(), StoreError> {
 
 /// Forgets a setting; no matter whether it was set.
 pub fn remove(tx: &Tx<'_>, name: &str) -> Result<(), StoreError> {
-    tx.sql()
-        .prepare_cached("DELETE FROM setting WHERE name = ?1")?
-        .execute([name])?;
+    tx.sql().prepare_cached("DELETE FROM setting WHERE name = ?1")?.execute([name])?;
     Ok(())
 }

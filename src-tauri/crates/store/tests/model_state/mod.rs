@@ -28,21 +28,9 @@ pub struct Model {
 impl PartialEq for Model {
     fn eq(&self, other: &Model) -> bool {
         let seen = |model: &Model| {
-            let Model {
-                settings,
-                log,
-                cards,
-                entries,
-                keys,
-                patients,
-                issued,
-                received,
-                exports: _,
-                given: _,
-            } = model.clone();
-            (
-                settings, log, cards, entries, keys, patients, issued, received,
-            )
+            let Model { settings, log, cards, entries, keys, patients, issued, received, exports: _, given: _ } =
+                model.clone();
+            (settings, log, cards, entries, keys, patients, issued, received)
         };
         seen(self) == seen(other)
     }
@@ -54,15 +42,9 @@ pub fn observed(view: &View<'_>) -> Result<Model, StoreError> {
         settings: setting::all(view)?,
         log: log::id(view)?,
         cards: card::all(view)?,
-        entries: entry::all(view)?
-            .into_iter()
-            .map(|entry| entry.payload)
-            .collect(),
+        entries: entry::all(view)?.into_iter().map(|entry| entry.payload).collect(),
         keys: keys::get(view)?,
-        patients: patient::all(view)?
-            .into_iter()
-            .map(|row| (row.id, row.sealed))
-            .collect(),
+        patients: patient::all(view)?.into_iter().map(|row| (row.id, row.sealed)).collect(),
         ..Model::default()
     };
     for &id in model.patients.keys() {
@@ -112,11 +94,7 @@ impl Deed {
             (0..3u8).prop_map(Deed::Forget),
             any::<u8>().prop_map(Deed::Begin),
             Just(Deed::Export),
-            (0..3u8, 0..4u32, 0..2u8).prop_map(|(plan, revision, clinic)| Deed::Take {
-                plan,
-                revision,
-                clinic
-            }),
+            (0..3u8, 0..4u32, 0..2u8).prop_map(|(plan, revision, clinic)| Deed::Take { plan, revision, clinic }),
             bytes().prop_map(Deed::Append),
             bytes().prop_map(Deed::FirstKeys),
             bytes().prop_map(Deed::NewKeys),
@@ -124,11 +102,7 @@ impl Deed {
             (1..5i64, bytes()).prop_map(|(id, sealed)| Deed::Change(id, sealed)),
             (1..5i64).prop_map(Deed::Discharge),
             (1..5i64, 0..4u32).prop_map(|(patient, revision)| Deed::Issue { patient, revision }),
-            (1..5i64, 0..2u8, 0..4u32).prop_map(|(patient, log, counter)| Deed::Receive {
-                patient,
-                log,
-                counter
-            }),
+            (1..5i64, 0..2u8, 0..4u32).prop_map(|(patient, log, counter)| Deed::Receive { patient, log, counter }),
         ]
     }
 
@@ -138,23 +112,9 @@ impl Deed {
             Deed::Put(name, value) => setting::put(tx, &name.to_string(), value),
             Deed::Forget(name) => setting::remove(tx, &name.to_string()),
             Deed::Begin(id) => log::begin(tx, &[*id; 8]),
-            Deed::Export => log::next_export(tx)
-                .and_then(|number| setting::put(tx, "export", &number.to_string())),
-            Deed::Take {
-                plan,
-                revision,
-                clinic,
-            } => card::insert(tx, &a_card(*plan, *revision, *clinic)),
-            Deed::Append(payload) => entry::append(
-                tx,
-                &NewEntry {
-                    plan: b"p",
-                    at_ms: 1,
-                    offset_s: 2,
-                    payload,
-                },
-            )
-            .map(drop),
+            Deed::Export => log::next_export(tx).and_then(|number| setting::put(tx, "export", &number.to_string())),
+            Deed::Take { plan, revision, clinic } => card::insert(tx, &a_card(*plan, *revision, *clinic)),
+            Deed::Append(payload) => entry::append(tx, &NewEntry { plan: b"p", at_ms: 1, offset_s: 2, payload }).map(drop),
             Deed::FirstKeys(sealed) => keys::insert(tx, sealed),
             Deed::NewKeys(sealed) => keys::replace(tx, sealed),
             Deed::Admit(sealed) => patient::insert(tx, |id| Ok(bound(id, sealed))).map(drop),
@@ -163,14 +123,9 @@ impl Deed {
             Deed::Issue { patient, revision } => {
                 issued::insert(tx, *patient, *revision, |id| Ok(bound(id, b"card"))).map(drop)
             }
-            Deed::Receive {
-                patient,
-                log,
-                counter,
-            } => received::insert(tx, *patient, &[*log; 8], *counter, |id| {
-                Ok(bound(id, b"summary"))
-            })
-            .map(drop),
+            Deed::Receive { patient, log, counter } => {
+                received::insert(tx, *patient, &[*log; 8], *counter, |id| Ok(bound(id, b"summary"))).map(drop)
+            }
         }
     }
 
@@ -183,18 +138,10 @@ impl Deed {
             Deed::Export => {
                 model.log.is_some() && {
                     model.exports += 1;
-                    always(
-                        model
-                            .settings
-                            .insert("export".into(), model.exports.to_string()),
-                    )
+                    always(model.settings.insert("export".into(), model.exports.to_string()))
                 }
             }
-            Deed::Take {
-                plan,
-                revision,
-                clinic,
-            } => model.take(a_card(plan, revision, clinic)),
+            Deed::Take { plan, revision, clinic } => model.take(a_card(plan, revision, clinic)),
             Deed::Append(payload) => {
                 model.entries.push(payload);
                 true
@@ -205,66 +152,38 @@ impl Deed {
                 let id = model.next(0);
                 always(model.patients.insert(id, bound(id, &sealed)))
             }
-            Deed::Change(id, sealed) => model
-                .patients
-                .get_mut(&id)
-                .map(|row| *row = sealed)
-                .is_some(),
+            Deed::Change(id, sealed) => model.patients.get_mut(&id).map(|row| *row = sealed).is_some(),
             Deed::Discharge(id) => {
                 model.issued.retain(|row| row.patient != id);
                 model.received.retain(|row| row.patient != id);
                 model.patients.remove(&id).is_some()
             }
             Deed::Issue { patient, revision } => model.issue(patient, revision),
-            Deed::Receive {
-                patient,
-                log,
-                counter,
-            } => model.receive(patient, vec![log; 8], counter),
+            Deed::Receive { patient, log, counter } => model.receive(patient, vec![log; 8], counter),
         }
     }
 }
 
 impl Model {
     fn take(&mut self, card: Card) -> bool {
-        let fits = |kept: &Card| {
-            kept.plan != card.plan || (kept.clinic == card.clinic && kept.revision != card.revision)
-        };
+        let fits = |kept: &Card| kept.plan != card.plan || (kept.clinic == card.clinic && kept.revision != card.revision);
         let allowed = self.cards.iter().all(fits);
         self.cards.push(card);
-        self.cards
-            .sort_by(|a, b| (&a.plan, a.revision).cmp(&(&b.plan, b.revision)));
+        self.cards.sort_by(|a, b| (&a.plan, a.revision).cmp(&(&b.plan, b.revision)));
         allowed
     }
 
     fn issue(&mut self, patient: i64, revision: u32) -> bool {
-        let new = !self
-            .issued
-            .iter()
-            .any(|row| (row.patient, row.revision) == (patient, revision));
+        let new = !self.issued.iter().any(|row| (row.patient, row.revision) == (patient, revision));
         let id = self.next(1);
-        self.issued.push(Issued {
-            id,
-            patient,
-            revision,
-            sealed: bound(id, b"card"),
-        });
+        self.issued.push(Issued { id, patient, revision, sealed: bound(id, b"card") });
         new && self.patients.contains_key(&patient)
     }
 
     fn receive(&mut self, patient: i64, log: Vec<u8>, counter: u32) -> bool {
-        let new = !self
-            .received
-            .iter()
-            .any(|row| (row.patient, &row.log, row.counter) == (patient, &log, counter));
+        let new = !self.received.iter().any(|row| (row.patient, &row.log, row.counter) == (patient, &log, counter));
         let id = self.next(2);
-        self.received.push(Received {
-            id,
-            patient,
-            log,
-            counter,
-            sealed: bound(id, b"summary"),
-        });
+        self.received.push(Received { id, patient, log, counter, sealed: bound(id, b"summary") });
         new && self.patients.contains_key(&patient)
     }
 
@@ -280,14 +199,7 @@ fn always<T>(_done: T) -> bool {
 }
 
 fn a_card(plan: u8, revision: u32, clinic: u8) -> Card {
-    Card {
-        plan: vec![plan; 8],
-        revision,
-        clinic: vec![clinic; 32],
-        taken_ms: 5,
-        taken_offset_s: -60,
-        bytes: vec![9; 700],
-    }
+    Card { plan: vec![plan; 8], revision, clinic: vec![clinic; 32], taken_ms: 5, taken_offset_s: -60, bytes: vec![9; 700] }
 }
 
 fn bound(id: i64, sealed: &[u8]) -> Vec<u8> {

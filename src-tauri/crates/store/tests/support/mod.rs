@@ -26,9 +26,7 @@ pub fn database(home: &Path) -> PathBuf {
 
 /// The payload of the entry of this number: long enough that a few hundred cross many pages.
 pub fn payload(n: u32) -> Vec<u8> {
-    format!("knot {n} ")
-        .repeat(1 + n as usize % 40)
-        .into_bytes()
+    format!("knot {n} ").repeat(1 + n as usize % 40).into_bytes()
 }
 
 /// Appends the next entry of the invented log and, in the same transaction, notes its number as a setting.
@@ -38,12 +36,7 @@ pub fn append(home: &mut Home) -> Result<u32, StoreError> {
         setting::put(tx, "last", &next.to_string())?;
         entry::append(
             tx,
-            &NewEntry {
-                plan: PLAN,
-                at_ms: i64::from(next) * 60_000,
-                offset_s: 3_600,
-                payload: &payload(next),
-            },
+            &NewEntry { plan: PLAN, at_ms: i64::from(next) * 60_000, offset_s: 3_600, payload: &payload(next) },
         )
     })
 }
@@ -58,21 +51,11 @@ pub fn sound(home: &Path) -> u32 {
 #[track_caller]
 pub fn whole(home: &Home) -> u32 {
     let entries = home.store().read(entry::all).expect("the log is read");
-    let noted = home
-        .store()
-        .read(|view| setting::get(view, "last"))
-        .expect("settings are read");
+    let noted = home.store().read(|view| setting::get(view, "last")).expect("settings are read");
     let last = entries.last().map(|entry| entry.n.to_string());
-    assert_eq!(
-        noted, last,
-        "both halves of a transaction are there, or none"
-    );
+    assert_eq!(noted, last, "both halves of a transaction are there, or none");
     for (entry, n) in entries.iter().zip(1..) {
-        assert_eq!(
-            (entry.n, &entry.payload),
-            (n, &payload(n)),
-            "an entry is whole or not there"
-        );
+        assert_eq!((entry.n, &entry.payload), (n, &payload(n)), "an entry is whole or not there");
     }
     u32::try_from(entries.len()).expect("few entries")
 }
@@ -87,20 +70,13 @@ pub fn act() {
     let Some(deed) = env::var_os(DEED) else {
         let (_dir, home) = place();
         write(&home, 5);
-        assert_eq!(
-            sound(&home),
-            5,
-            "what the child process does holds in this one too"
-        );
+        assert_eq!(sound(&home), 5, "what the child process does holds in this one too");
         return;
     };
     let at = PathBuf::from(env::var_os(AT).expect("the parent tells where"));
     match deed.to_str().expect("a name") {
         "write" => write(&at, u32::MAX),
-        "open" => say(&format!(
-            "opened {:?}",
-            Home::open(&at, true).map(|_| "well")
-        )),
+        "open" => say(&format!("opened {:?}", Home::open(&at, true).map(|_| "well"))),
         "hold" => {
             let _home = Home::open(&at, true).expect("the folder opens");
             say("held");
@@ -112,10 +88,7 @@ pub fn act() {
             let restored = Home::restore(&home, &at);
             say(&format!("restored {:?}", restored.map(|home| whole(&home))));
         }
-        "save" => say(&format!(
-            "saved {:?}",
-            store::files::write(&at, &vec![7; 1_000_000])
-        )),
+        "save" => say(&format!("saved {:?}", store::files::write(&at, &vec![7; 1_000_000]))),
         other => panic!("no such deed: {other}"),
     }
 }
@@ -141,20 +114,10 @@ fn say(line: &str) {
 
 /// This test binary once more, to do `deed` at `at`; `before` are the words of a program that starts it.
 pub fn again(before: &[&str], binary: &Path, deed: &str, at: &Path) -> Command {
-    let mut words = before
-        .iter()
-        .map(|word| word.as_ref())
-        .chain([binary.as_os_str()]);
+    let mut words = before.iter().map(|word| word.as_ref()).chain([binary.as_os_str()]);
     let mut command = Command::new(words.next().expect("at least the binary"));
-    command
-        .args(words)
-        .args(["--exact", "child", "--nocapture", "--test-threads=1"]);
-    command
-        .env(DEED, deed)
-        .env(AT, at)
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .stderr(Stdio::piped());
+    command.args(words).args(["--exact", "child", "--nocapture", "--test-threads=1"]);
+    command.env(DEED, deed).env(AT, at).stdin(Stdio::piped()).stdout(Stdio::piped()).stderr(Stdio::piped());
     command
 }
 
@@ -173,9 +136,7 @@ pub fn first_line(child: &mut Child, word: &str) -> String {
 /// All lines of a finished child that begin with `word`, without it.
 pub fn said(output: &Output, word: &str) -> Vec<String> {
     let out = String::from_utf8_lossy(&output.stdout);
-    out.lines()
-        .filter_map(|line| line.strip_prefix(word).map(str::to_owned))
-        .collect()
+    out.lines().filter_map(|line| line.strip_prefix(word).map(str::to_owned)).collect()
 }
 
 /// Runs the binary as a user without rights and gives its output. Root may write anywhere, so a test of missing
@@ -189,14 +150,7 @@ pub fn as_nobody(deed: &str, at: &Path) -> Output {
     std::fs::set_permissions(open.path(), PermissionsExt::from_mode(0o755)).expect("ours");
     std::fs::copy(own_binary(), &reachable).expect("the binary is copied");
     let root = std::fs::metadata(open.path()).expect("ours").uid() == 0;
-    let nobody = [
-        "setpriv",
-        "--reuid=65534",
-        "--regid=65534",
-        "--clear-groups",
-    ];
+    let nobody = ["setpriv", "--reuid=65534", "--regid=65534", "--clear-groups"];
     let before = if root { &nobody[..] } else { &[] };
-    again(before, &reachable, deed, at)
-        .output()
-        .expect("setpriv (util-linux) starts the binary")
+    again(before, &reachable, deed, at).output().expect("setpriv (util-linux) starts the binary")
 }

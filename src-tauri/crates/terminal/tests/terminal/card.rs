@@ -185,7 +185,20 @@ fn ten_megabytes_of_text() {
 fn the_card_that_is_followed_already_and_an_older_one() {
     let place = Place::prepared();
     place.refused(&patient(&["accept", "card/card.png"]), &["The card is revision 1; you already follow revision 1."]);
-    place.done(&["--home", "clinic", "--at", ISSUED, "clinic", "--passphrase-file", "pw", "issue", "K17", "plan.toml", "--out", "two"]);
+    place.done(&[
+        "--home",
+        "clinic",
+        "--at",
+        ISSUED,
+        "clinic",
+        "--passphrase-file",
+        "pw",
+        "issue",
+        "K17",
+        "plan.toml",
+        "--out",
+        "two",
+    ]);
     place.done(&patient(&["accept", "two/card.png"]));
     place.refused(&patient(&["accept", "card/card.png"]), &["you already follow revision 2", "Nothing to do"]);
 }

@@ -34,7 +34,12 @@ fn with_own() -> Place {
 #[test]
 fn every_kind_of_fault_by_file_and_line() {
     let place = with_own();
-    refused(&place, "region = \"neck-upper-back\"", "regoin = \"neck-upper-back\"", "regoin: no such field; allowed here: id,");
+    refused(
+        &place,
+        "region = \"neck-upper-back\"",
+        "regoin = \"neck-upper-back\"",
+        "regoin: no such field; allowed here: id,",
+    );
     refused(&place, "hold_s = 10", "hold_s = -10", "allowed are ");
     refused(&place, "repetitions = 3", "repetitions = 10000", "10000; allowed are ");
     refused(&place, "{ trunk = -1, back = 14", "{ tronk = -1, back = 14", "\"tronk\" is no joint; the joints are ");
@@ -101,7 +106,7 @@ fn one_exercise_in_two_files() {
 #[test]
 fn a_folder_without_exercises_is_no_success() {
     let place = with_own();
-    place.refused(&["catalogue", "check", "own"], &["own", "a folder with exercise files, each ending in .toml"]);
+    place.refused(&["catalogue", "check", "own"], &["own", "it holds no exercise file"]);
     place.refused(&["catalogue", "check", "nowhere"], &["There is no file nowhere."]);
     place.write("file", "x");
     place.refused(&["catalogue", "check", "file"], &["file cannot be read.", "a file or a folder"]);

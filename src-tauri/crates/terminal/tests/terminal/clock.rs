@@ -16,7 +16,10 @@ fn before_the_plans_start_there_is_nothing_to_do_and_nothing_to_hand_over() {
     assert_eq!(place.done(&at(before, &slots)), "");
     let seal = ["summary", "--until", "2026-11-26", "--out", "x.age"];
     place.refused(&at(before, &seal), &["The period holds no day of the plan.", "from the plan's start to today"]);
-    place.refused(&at(DONE, &["summary", "--from", "2026-11-26", "--until", "2026-11-25", "--out", "x.age"]), &["no day of the plan"]);
+    place.refused(
+        &at(DONE, &["summary", "--from", "2026-11-26", "--until", "2026-11-25", "--out", "x.age"]),
+        &["no day of the plan"],
+    );
     place.done(&patient(&["record", "runs.jsonl"]));
 }
 
@@ -32,7 +35,11 @@ fn a_clock_that_goes_backwards_between_commands_harms_nothing() {
     place.done(&at("2020-01-01T00:01:00+01:00", &["record", "early.jsonl"]));
     place.done(&at("2026-11-26T20:05:00+01:00", &["summary", "--until", "2026-11-26", "--out", "two.age"]));
     assert_eq!(place.clinic(&["receive", "two.age"]), "two.age: K17, 2 new days.\n");
-    assert_eq!(place.clinic(&["receive", "one.age"]), "one.age: K17, nothing new; nothing was changed.\n", "older, but authentic");
+    assert_eq!(
+        place.clinic(&["receive", "one.age"]),
+        "one.age: K17, nothing new; nothing was changed.\n",
+        "older, but authentic"
+    );
     assert!(place.clinic(&["review", "K17"]).contains("Little, 2 of 18 slots"), "both runs, each once");
 }
 
@@ -47,16 +54,46 @@ fn a_card_may_be_taken_by_a_clock_that_is_behind_or_ahead() {
 
 /// A plan with a time in the hour that summer time skips and repeats, from October to April.
 fn night(place: &Place) {
-    let plan = place.text("plan.toml").replace("2027-01-06", "2027-04-15").replace("at = [\"08:00\", \"19:30\"]", "at = [\"02:30\", \"08:00\"]");
+    let plan = place
+        .text("plan.toml")
+        .replace("2027-01-06", "2027-04-15")
+        .replace("at = [\"08:00\", \"19:30\"]", "at = [\"02:30\", \"08:00\"]");
     place.write("night.toml", plan);
     let issued = "2026-10-20T08:30:00+02:00";
     place.done(&["--home", "clinic", "--at", issued, "clinic", "--passphrase-file", "pw", "add", "N1"]);
-    place.done(&["--home", "clinic", "--at", issued, "clinic", "--passphrase-file", "pw", "issue", "N1", "night.toml", "--out", "night"]);
+    place.done(&[
+        "--home",
+        "clinic",
+        "--at",
+        issued,
+        "clinic",
+        "--passphrase-file",
+        "pw",
+        "issue",
+        "N1",
+        "night.toml",
+        "--out",
+        "night",
+    ]);
     place.done(&["--home", "owl", "--at", issued, "patient", "accept", "night/card.png"]);
 }
 
 fn slots(place: &Place, day: &str) -> Vec<Value> {
-    let ask = ["--json", "--home", "owl", "--at", "2026-10-21T09:00:00+02:00", "patient", "slots", "--from", day, "--days", "1", "--zone", "Europe/Vienna"];
+    let ask = [
+        "--json",
+        "--home",
+        "owl",
+        "--at",
+        "2026-10-21T09:00:00+02:00",
+        "patient",
+        "slots",
+        "--from",
+        day,
+        "--days",
+        "1",
+        "--zone",
+        "Europe/Vienna",
+    ];
     let all = place.done(&ask);
     let all = all.lines().map(|line| serde_json::from_str::<Value>(line).expect("JSON"));
     all.filter(|slot| slot["item"] == 2).collect()

@@ -4,7 +4,7 @@ use crate::place::{BINARY, PASSPHRASE, Place, Said, clinic, patient, refusal, su
 use rusqlite::Connection;
 use std::fs::{self, File, OpenOptions, Permissions};
 use std::os::unix::fs::{MetadataExt, PermissionsExt};
-use std::process::{Command, Stdio};
+use std::process::Command;
 
 /// Refused on either side, by a command that only looks and by one that would write.
 #[track_caller]
@@ -122,22 +122,6 @@ fn a_folder_that_another_copy_has_open() {
     place.done(&patient(&["record", "runs.jsonl"]));
 }
 
-/// The clinic's passphrase is asked for while its folder is open: a second copy that waits there holds the folder.
-#[test]
-fn a_folder_that_a_copy_at_work_has_open() {
-    let place = Place::prepared();
-    let fifo = place.path("pipe");
-    assert!(Command::new("mkfifo").arg(&fifo).status().expect("mkfifo (coreutils)").success());
-    let mut waiting = Command::new("sh");
-    waiting.args(["-c", "exec \"$0\" --home clinic clinic --passphrase-file /dev/stdin patients < pipe", BINARY]);
-    surroundings(&mut waiting, &place.path(""));
-    let waiting = waiting.current_dir(place.path("")).stdout(Stdio::piped()).stderr(Stdio::piped()).spawn().expect("started");
-    let held = OpenOptions::new().write(true).open(&fifo).expect("a reader came");
-    drop(held);
-    let said = Said::of(waiting.wait_with_output().expect("it ends"));
-    assert_eq!(said.code, Some(1), "a pipe is no passphrase file: {said:?}");
-}
-
 /// Runs the binary as a user without rights.
 fn as_nobody(place: &Place, arguments: &[&str]) -> Said {
     // The folder of the build may be closed to others.
@@ -203,7 +187,11 @@ fn files_that_this_user_may_not_read() {
     let place = Place::prepared();
     fs::copy(place.path("runs.jsonl"), place.path("secret.jsonl")).expect("copied");
     set_mode(&place, "secret.jsonl", 0o600);
-    refused_to_nobody(&place, &patient(&["record", "secret.jsonl"]), &["secret.jsonl cannot be read.", "that you may read it"]);
+    refused_to_nobody(
+        &place,
+        &patient(&["record", "secret.jsonl"]),
+        &["secret.jsonl cannot be read.", "that you may read it"],
+    );
     let summary = ["--home", "patient", "patient", "summary", "--until", "2026-11-26", "--out", "x.age"];
     set_mode(&place, "patient", 0o777);
     set_mode(&place, "patient/carryover.db", 0o666);
@@ -226,7 +214,8 @@ fn with_limit(place: &Place, kilobytes: u32, arguments: &[&str]) -> Said {
 fn rows(place: &Place, home: &str) -> Vec<String> {
     let database = Connection::open(place.path(&format!("{home}/carryover.db"))).expect("a database");
     let mut tables = database.prepare("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name").expect("a query");
-    let tables: Vec<String> = tables.query_map([], |row| row.get(0)).expect("rows").collect::<Result<_, _>>().expect("names");
+    let tables: Vec<String> =
+        tables.query_map([], |row| row.get(0)).expect("rows").collect::<Result<_, _>>().expect("names");
     let mut found = Vec::new();
     for table in tables {
         let mut all = database.prepare(&format!("SELECT * FROM \"{table}\"")).expect("a query");
@@ -245,7 +234,9 @@ fn a_full_disk_while_recording() {
     let place = Place::prepared();
     let before = rows(&place, "patient");
     let many: String = (0..400).map(|_| "{\"do\":\"opened\",\"at\":\"2026-11-25T09:00:00+01:00\"}\n").collect();
-    let pains: String = (0..60).map(|n| format!("{{\"do\":\"pain\",\"at\":\"2026-11-25T10:{n:02}:00+01:00\",\"complaint\":1,\"score\":3}}\n")).collect();
+    let pains: String = (0..60)
+        .map(|n| format!("{{\"do\":\"pain\",\"at\":\"2026-11-25T10:{n:02}:00+01:00\",\"complaint\":1,\"score\":3}}\n"))
+        .collect();
     place.write("many.jsonl", many + &pains);
     for kilobytes in [4, 8, 12] {
         let said = with_limit(&place, kilobytes, &patient(&["record", "many.jsonl"]));
@@ -266,12 +257,17 @@ fn a_full_disk_while_issuing_receiving_and_sealing() {
     for kilobytes in [1, 20] {
         let said = with_limit(&place, kilobytes, &clinic(&["issue", "K17", "plan.toml", "--out", "full"]));
         refusal(&said, &[]);
-        let left: Vec<_> = fs::read_dir(place.path("full")).map(|dir| dir.flatten().map(|file| file.path()).collect()).unwrap_or_default();
+        let left: Vec<_> =
+            fs::read_dir(place.path("full")).map(|dir| dir.flatten().map(|file| file.path()).collect()).unwrap_or_default();
         assert_eq!(left, Vec::<std::path::PathBuf>::new(), "no part of a card with {kilobytes} kB");
         assert_eq!(rows(&place, "clinic"), before, "nor is it known to the clinic");
     }
     let done = rows(&place, "done");
-    let said = with_limit(&place, 0, &["--home", "done", "--at", crate::place::DONE, "patient", "summary", "--until", "2026-11-26", "--out", "x.age"]);
+    let said = with_limit(
+        &place,
+        0,
+        &["--home", "done", "--at", crate::place::DONE, "patient", "summary", "--until", "2026-11-26", "--out", "x.age"],
+    );
     refusal(&said, &[]);
     assert!(!place.path("x.age").exists());
     assert_eq!(rows(&place, "done"), done);

@@ -43,7 +43,12 @@ fn unfit(place: &Place, from: &str, to: &str, says: &str) {
 fn a_plan_that_must_not_be_issued() {
     let place = Place::prepared();
     unfit(&place, "seconds = 10", "seconds = 9999", "The dose of exercise 1 is out of range.");
-    unfit(&place, "exercise = \"sit-tall-chin-back\"", "exercise = \"fly\"", "The exercise \"fly\" is not in this program's catalogue.");
+    unfit(
+        &place,
+        "exercise = \"sit-tall-chin-back\"",
+        "exercise = \"fly\"",
+        "The exercise \"fly\" is not in this program's catalogue.",
+    );
     unfit(&place, "side = \"left\"     #", "side = \"neither\" #", "The side of exercise 2 does not fit it.");
     unfit(&place, "number = 3", "number = 1", "Two entries of the plan carry the same number.");
     unfit(&place, "review = 2027-01-06", "review = 2026-11-20", "The review date must lie after today, within a year.");
@@ -58,7 +63,7 @@ fn a_plan_that_is_no_text_or_no_file_or_too_large() {
     let place = Place::prepared();
     let issue = |file| clinic(&["issue", "K17", file, "--out", "own-card"]);
     place.write("bytes.toml", b"review = \xFF");
-    place.refused(&issue("bytes.toml"), &["bytes.toml cannot be understood: text in UTF-8."]);
+    place.refused(&issue("bytes.toml"), &["bytes.toml cannot be understood: it is no text in UTF-8."]);
     place.refused(&issue("none.toml"), &["There is no file none.toml."]);
     place.write("big.toml", "#".repeat(300_000));
     place.refused(&issue("big.toml"), &["big.toml is larger than 262144 bytes"]);
@@ -74,7 +79,21 @@ fn a_card_whose_files_cannot_be_written_was_never_issued() {
     // One of the four cannot take its name.
     std::fs::create_dir_all(place.path("half/card.txt")).expect("ours");
     place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "half"]), &["half/card.txt cannot be written."]);
-    let issued = place.done(&["--json", "--home", "clinic", "--at", ISSUED, "clinic", "--passphrase-file", "pw", "issue", "K17", "plan.toml", "--out", "whole"]);
+    let issued = place.done(&[
+        "--json",
+        "--home",
+        "clinic",
+        "--at",
+        ISSUED,
+        "clinic",
+        "--passphrase-file",
+        "pw",
+        "issue",
+        "K17",
+        "plan.toml",
+        "--out",
+        "whole",
+    ]);
     assert!(issued.contains("\"revision\":2"), "the refused ones took no number: {issued}");
 }
 
@@ -100,11 +119,11 @@ fn a_wrong_line_of_a_history_is_named_and_nothing_is_recorded() {
     runs(&place, "\"held\":[10,10,6.5]", "\"held\":[10,10,6.5],\"speed\":3", "unknown field `speed`");
     runs(&place, "{\"do\":\"trouble\"", "\"do\":\"trouble\"", "");
     // Well written, but not in this plan; everything before it would have fitted.
-    runs(&place, "\"complaint\":1,\"score\":5", "\"complaint\":9,\"score\":5", "that the plan has");
-    runs(&place, "\"what\":\"nearly-fell\",\"item\":2", "\"what\":\"nearly-fell\",\"item\":7", "that the plan has");
-    runs(&place, "T15:04:00+01:00", "T19:04:00+01:00", "a moment at which a slot of this item is open");
-    runs(&place, "\"leg\":\"left\",\"seconds\":14.1", "\"leg\":\"right\",\"seconds\":14.1", "done as its dose is done");
-    runs(&place, "\"done\":[10,9],\"failed\":[0,1]", "\"held\":[10,9]", "done as its dose is done");
+    runs(&place, "\"complaint\":1,\"score\":5", "\"complaint\":9,\"score\":5", "the plan has no such");
+    runs(&place, "\"what\":\"nearly-fell\",\"item\":2", "\"what\":\"nearly-fell\",\"item\":7", "the plan has no such");
+    runs(&place, "T15:04:00+01:00", "T19:04:00+01:00", "at that moment no slot of this item is open");
+    runs(&place, "\"leg\":\"left\",\"seconds\":14.1", "\"leg\":\"right\",\"seconds\":14.1", "done in another way than this");
+    runs(&place, "\"done\":[10,9],\"failed\":[0,1]", "\"held\":[10,9]", "done in another way than this");
     let said = place.done(&patient(&["record", "runs.jsonl"]));
     assert_eq!(said, "17\n", "as if none of it had been tried");
 }
@@ -127,7 +146,10 @@ fn a_run_of_more_parts_than_any_dose_asks_for() {
 fn the_same_history_twice_is_not_recorded_by_half() {
     let place = Place::prepared();
     place.done(&patient(&["record", "runs.jsonl"]));
-    place.refused(&patient(&["record", "runs.jsonl"]), &["runs.jsonl, line 10: an item that no alarm holds back"]);
+    place.refused(
+        &patient(&["record", "runs.jsonl"]),
+        &["runs.jsonl, line 10: at that moment an alarm holds this item back"],
+    );
 }
 
 #[test]
@@ -141,6 +163,8 @@ fn a_wrong_passphrase_or_none() {
     place.refused(&with("no-such-file"), &["There is no file no-such-file."]);
     place.write("bytes", b"\xFF\xFE\n");
     place.refused(&with("bytes"), &["bytes cannot be read."]);
+    place.refused(&with("/dev/null"), &["/dev/null cannot be read."]);
+    place.refused(&with("card"), &["card cannot be read."]);
     // Windows line ends and a second line do no harm.
     place.write("crlf", format!("{}\r\nsecond line\r\n", crate::place::PASSPHRASE));
     place.done(&with("crlf"));
@@ -153,7 +177,7 @@ fn without_a_terminal_the_passphrase_is_asked_for_in_vain() {
     command.arg("--wait").arg(crate::place::BINARY).args(["--home", "clinic", "clinic", "review", "K17"]);
     crate::place::surroundings(&mut command, &place.path(""));
     let said = command.current_dir(place.path("")).output().expect("setsid (util-linux) starts the binary");
-    crate::place::refusal(&crate::place::Said::of(said), &["--passphrase-file"]);
+    crate::place::refusal(&crate::place::Said::of(said), &["No passphrase was given", "--passphrase-file"]);
 }
 
 #[test]
@@ -187,7 +211,12 @@ fn each_side_keeps_to_its_folder() {
     let other = ["This data folder is on the other side.", "--home"];
     place.refused(&["--home", "patient", "clinic", "--passphrase-file", "pw", "review", "K17"], &other);
     place.refused(&["--home", "patient", "clinic", "--passphrase-file", "pw", "receive", "summary.age"], &other);
-    for what in [&["accept", "card/card.png"][..], &["now"], &["record", "runs.jsonl"], &["summary", "--until", "2026-11-26", "--out", "x"]] {
+    for what in [
+        &["accept", "card/card.png"][..],
+        &["now"],
+        &["record", "runs.jsonl"],
+        &["summary", "--until", "2026-11-26", "--out", "x"],
+    ] {
         place.refused(&[&["--home", "clinic", "--at", DONE, "patient"][..], what].concat(), &other);
     }
 }
@@ -201,7 +230,10 @@ fn a_summary_that_cannot_be_written_takes_no_number() {
     place.refused(&out("/dev/full"), &["/dev/full cannot be written."]);
     assert!(!std::fs::metadata("/dev/full").expect("a device").is_file(), "a device stays a device");
     let long = "x".repeat(501);
-    place.refused(&patient(&["summary", "--until", "2026-11-26", "--out", "x.age", "--note", &long]), &["The text is longer than 280 characters"]);
+    place.refused(
+        &patient(&["summary", "--until", "2026-11-26", "--out", "x.age", "--note", &long]),
+        &["The text is longer than 280 characters"],
+    );
 }
 
 #[test]

@@ -42,7 +42,10 @@ fn what_was_done_between_two_visits_is_on_the_clinicians_page() {
 fn a_second_card_closes_the_loop_and_the_history_goes_on() {
     let place = Place::prepared();
     place.clinic(&["receive", "summary.age"]);
-    let name = objects(&place.clinic(&["review", "K17", "--as", "json"]))[0]["alarms"][0]["name"].as_str().expect("a name").to_owned();
+    let name = objects(&place.clinic(&["review", "K17", "--as", "json"]))[0]["alarms"][0]["name"]
+        .as_str()
+        .expect("a name")
+        .to_owned();
     let review = place.clinic(&["review", "K17"]);
     let clears = review.lines().last().expect("a last line");
     assert_eq!(clears, format!("clear = [\"{name}\"]"), "ready to be copied into the next plan");
@@ -51,7 +54,10 @@ fn a_second_card_closes_the_loop_and_the_history_goes_on() {
     let held_back = place.run(&["--home", "done", "--at", VISIT, "patient", "record", "later.jsonl"]);
     assert_eq!(held_back.code, Some(1), "no such file yet");
     place.write("later.jsonl", BALANCED);
-    place.refused(&["--home", "done", "--at", VISIT, "patient", "record", "later.jsonl"], &["line 1", "no alarm holds back"]);
+    place.refused(
+        &["--home", "done", "--at", VISIT, "patient", "record", "later.jsonl"],
+        &["line 1: at that moment an alarm holds this item back."],
+    );
     place.done(&["--home", "done", "--at", "2026-11-27T09:30:00+01:00", "patient", "accept", "second/card.txt"]);
     place.done(&["--home", "done", "--at", "2026-11-27T20:00:00+01:00", "patient", "record", "later.jsonl"]);
     let seal = ["summary", "--until", "2026-11-27", "--out", "third.age"];

@@ -140,7 +140,12 @@ pub fn refusal(said: &Said, says: &[&str]) {
     }
     let (fault, advice) = match serde_json::from_str::<serde_json::Value>(&said.err) {
         Ok(object) => (object["fault"].to_string(), object["advice"].to_string()),
-        Err(_) => said.err.trim_end().rsplit_once(". ").map(|(fault, advice)| (format!("{fault}."), advice.to_owned())).expect("both"),
+        Err(_) => said
+            .err
+            .trim_end()
+            .rsplit_once(". ")
+            .map(|(fault, advice)| (format!("{fault}."), advice.to_owned()))
+            .expect("both"),
     };
     for sentence in [fault, advice] {
         let sentence = sentence.trim_matches('"');

@@ -76,7 +76,11 @@ fn a_summary_of_a_plan_that_this_clinic_does_not_have() {
     other.plan.id = exercises::id::PlanId([3; 8]);
     let letter = forge::letter(&other, 1, compress_to_vec(&[0xA0], 6));
     place.write("unknown.age", forge::sealed(&place, &letter.to_bytes()));
-    refused(&place, "unknown.age", &["a plan that this clinic does not have", "the data folder from which the card was issued"]);
+    refused(
+        &place,
+        "unknown.age",
+        &["a plan that this clinic does not have", "the data folder from which the card was issued"],
+    );
 }
 
 #[test]

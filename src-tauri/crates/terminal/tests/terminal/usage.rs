@@ -13,7 +13,10 @@ fn wrong_usage_is_told_apart_from_a_refusal() {
         (&["--at", "1999-12-31T23:59:59Z", "patient", "now"], "between 2020 and 2199"),
         (&["patient", "slots", "--from", "2026-02-30", "--days", "1", "--zone", "Europe/Vienna"], "'--from <DATE>'"),
         (&["patient", "slots", "--from", "2026-02-03", "--days", "0", "--zone", "Europe/Vienna"], "not in 1..=400"),
-        (&["patient", "slots", "--from", "2026-02-03", "--days", "1", "--zone", "Europe/Nowhere"], "a zone by its name in the tz database"),
+        (
+            &["patient", "slots", "--from", "2026-02-03", "--days", "1", "--zone", "Europe/Nowhere"],
+            "a zone by its name in the tz database",
+        ),
         (&["patient", "--plan", "first", "now"], "16 digits"),
         (&["patient", "summary", "--out", "x.age"], "--until <DATE>"),
         (&["clinic", "receive"], "<FILES>..."),

@@ -12,22 +12,28 @@ impl Words {
     pub fn handed_over(self, summary: &Summary, names: Names<'_>, start: NaiveDate) -> Vec<String> {
         let date = |day: u16| start.checked_add_days(Days::new(day.into())).map(|day| self.date(day)).unwrap_or_default();
         let days = summary.until.saturating_sub(summary.from) + 1;
-        let period = [("n", &days as &dyn std::fmt::Display), ("from", &date(summary.from)), ("until", &date(summary.until))];
+        let period =
+            [("n", &days as &dyn std::fmt::Display), ("from", &date(summary.from)), ("until", &date(summary.until))];
         let counted = |key: Key, n: usize| (n > 0).then(|| self.fill(key, &[("n", &n)]));
         let trials = summary.runs.iter().filter_map(|run| run.stance.as_ref()).map(|stance| stance.trials.len()).sum();
         let mut lines = vec![self.fill(Key::InDays, &period)];
         lines.extend((!summary.taken.is_empty()).then(|| self.text(Key::InTaken).to_owned()));
-        lines.extend(slots(summary).into_iter().map(|(item, n)| {
-            self.fill(Key::InSlots, &[("item", &upper(&names.item(item))), ("n", &n)])
-        }));
+        lines.extend(
+            slots(summary)
+                .into_iter()
+                .map(|(item, n)| self.fill(Key::InSlots, &[("item", &upper(&names.item(item))), ("n", &n)])),
+        );
         lines.extend(counted(Key::InRuns, summary.runs.len()));
         lines.extend(counted(Key::InTrials, trials));
         lines.extend(counted(Key::InPain, summary.pain.len()));
         lines.extend(counted(Key::InSettled, summary.settled.len()));
         lines.extend(counted(Key::InRated, summary.rated.len()));
-        lines.extend(summary.alarms.iter().map(|alarm| {
-            self.fill(Key::InAlarms, &[("day", &date(alarm.day)), ("what", &self.trouble(alarm.trouble))])
-        }));
+        lines.extend(
+            summary
+                .alarms
+                .iter()
+                .map(|alarm| self.fill(Key::InAlarms, &[("day", &date(alarm.day)), ("what", &self.trouble(alarm.trouble))])),
+        );
         lines.extend((!summary.delays.is_empty()).then(|| self.text(Key::InDelays).to_owned()));
         lines
     }

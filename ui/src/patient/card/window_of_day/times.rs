@@ -23,6 +23,8 @@ pub fn Times(times: Vec<u16>, schedule: RwSignal<Schedule>) -> impl IntoView {
         let set = move |minute| chosen.update(|chosen| chosen[place] = minute);
         view! { <TimeField label chosen=time set/> }
     });
-    let same = move || differ.get().is_none().then(|| view! { <p class="alarm-text" role="alert">{words.text(Key::TimesDiffer)}</p> });
+    let same = move || {
+        differ.get().is_none().then(|| view! { <p class="alarm-text" role="alert">{words.text(Key::TimesDiffer)}</p> })
+    };
     view! { <div class="row">{fields.collect_view()}</div>{same} }
 }

@@ -14,17 +14,26 @@ use crate::shared::{Fault, House};
 
 /// The leg, the set-up, the last time, and "Start the count".
 #[component]
-pub fn Between(script: Box<RunScript>, next: impl Fn() + Copy + Send + 'static, something_wrong: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+pub fn Between(
+    script: Box<RunScript>,
+    next: impl Fn() + Copy + Send + 'static,
+    something_wrong: impl Fn() + Copy + Send + 'static,
+) -> impl IntoView {
     let words = House::here().words();
     let driver = Driver::here();
     let view = driver.view.get_untracked();
     let name = script.exercise.text(words.lang).map(|texts| texts.name.clone());
-    let drawing = script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
+    let drawing =
+        script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let leg = view.part.leg.map(|leg| words.stand_on(leg));
     let part = words.fill(Key::TryOf, &[("n", &view.part.number), ("of", &view.part.of)]);
     let last = last(&script, driver).map(|trial| words.fill(Key::LastTry, &[("s", &words.seconds(trial.held_ms))]));
     let rest = Memo::new(move |_| driver.view.get().seconds.filter(|_| driver.view.get().phase == Phase::Resting));
-    let resting = move || rest.get().map(|s| words.fill(Key::RestFor, &[("s", &s)])).unwrap_or_else(|| words.text(Key::WhenReadyStart).to_owned());
+    let resting = move || {
+        rest.get()
+            .map(|s| words.fill(Key::RestFor, &[("s", &s)]))
+            .unwrap_or_else(|| words.text(Key::WhenReadyStart).to_owned())
+    };
     let first = last.is_none();
     view! {
         <main class="screen run">

@@ -3,23 +3,13 @@ use super::*;
 use exercises::catalogue::{Contact, Figure, Furniture, View};
 use exercises::figure::{Paint, Shape, Size, Stage};
 
-const SIZE: Size = Size {
-    width: 600.0,
-    height: 600.0,
-};
+const SIZE: Size = Size { width: 600.0, height: 600.0 };
 
 fn all() -> Vec<(String, Figure)> {
     let exercises = embedded().expect("tested above").exercises;
     let of = |exercise: &exercises::catalogue::Exercise| {
         let rungs = exercise.ladders.iter().flat_map(|ladder| &ladder.rungs);
-        rungs
-            .map(|rung| {
-                (
-                    format!("{} {}", exercise.id, rung.id),
-                    exercise.figure(&rung.id),
-                )
-            })
-            .collect::<Vec<_>>()
+        rungs.map(|rung| (format!("{} {}", exercise.id, rung.id), exercise.figure(&rung.id))).collect::<Vec<_>>()
     };
     exercises.iter().flat_map(of).collect()
 }
@@ -31,13 +21,8 @@ fn phases() -> impl Iterator<Item = f64> {
 /// The least and the greatest height on the page (which grows downward) of the shapes that play one of the parts.
 fn heights(shapes: &[Shape], paints: &[Paint]) -> (f64, f64) {
     let shapes = shapes.iter().filter(|shape| paints.contains(&shape.paint));
-    let ys = shapes
-        .flat_map(|shape| &shape.outline)
-        .flat_map(|piece| piece.points())
-        .map(|point| point.y);
-    ys.fold((f64::MAX, f64::MIN), |(low, high), y| {
-        (low.min(y), high.max(y))
-    })
+    let ys = shapes.flat_map(|shape| &shape.outline).flat_map(|piece| piece.points()).map(|point| point.y);
+    ys.fold((f64::MAX, f64::MIN), |(low, high), y| (low.min(y), high.max(y)))
 }
 
 #[test]
@@ -45,14 +30,8 @@ fn stay_within_their_picture_in_every_phase() {
     for (name, figure) in all() {
         let stage = Stage::new(&figure, SIZE);
         for phase in phases() {
-            for point in stage
-                .draw(phase)
-                .iter()
-                .flat_map(|shape| &shape.outline)
-                .flat_map(|piece| piece.points())
-            {
-                let fits =
-                    (0.0..=SIZE.width).contains(&point.x) && (0.0..=SIZE.height).contains(&point.y);
+            for point in stage.draw(phase).iter().flat_map(|shape| &shape.outline).flat_map(|piece| piece.points()) {
+                let fits = (0.0..=SIZE.width).contains(&point.x) && (0.0..=SIZE.height).contains(&point.y);
                 assert!(fits, "{name} at {phase}: {point:?}");
             }
         }
@@ -61,20 +40,11 @@ fn stay_within_their_picture_in_every_phase() {
 
 #[test]
 fn stand_on_the_floor_and_never_sink_below_it() {
-    for (name, figure) in all()
-        .into_iter()
-        .filter(|(_, figure)| figure.view != View::Hand)
-    {
+    for (name, figure) in all().into_iter().filter(|(_, figure)| figure.view != View::Hand) {
         let stage = Stage::new(&figure, SIZE);
         let on_feet = matches!(
             figure.contacts.first(),
-            Some(
-                Contact::NearSole
-                    | Contact::FarSole
-                    | Contact::NearToes
-                    | Contact::NearHeel
-                    | Contact::Seat
-            )
+            Some(Contact::NearSole | Contact::FarSole | Contact::NearToes | Contact::NearHeel | Contact::Seat)
         );
         let soft = [Furniture::FoldedTowel, Furniture::Cushion, Furniture::Foam];
         let bare = !soft.iter().any(|piece| figure.furniture.contains(piece));
@@ -82,16 +52,10 @@ fn stand_on_the_floor_and_never_sink_below_it() {
             let shapes = stage.draw(phase);
             let floor = heights(&shapes, &[Paint::Furniture]).1;
             let lowest = heights(&shapes, &[Paint::Near, Paint::Far, Paint::NearArm]).1;
-            assert!(
-                lowest <= floor,
-                "{name} at {phase}: {lowest} is below the floor at {floor}"
-            );
+            assert!(lowest <= floor, "{name} at {phase}: {lowest} is below the floor at {floor}");
             // The floor is drawn less than 2 cm thick; a body 170 cm tall fills at most the whole height.
             let near = SIZE.height * 4.0 / 170.0;
-            assert!(
-                !on_feet || !bare || floor - lowest < near,
-                "{name} at {phase}: floats at {lowest}, floor {floor}"
-            );
+            assert!(!on_feet || !bare || floor - lowest < near, "{name} at {phase}: floats at {lowest}, floor {floor}");
         }
     }
 }
@@ -110,38 +74,19 @@ fn a_soft_surface_lies_under_the_foot_and_lifts_the_body() {
     let head = |rung: usize| {
         let figure = exercise.figure(&exercise.ladders[0].rungs[rung].id);
         let shapes = Stage::new(&figure, SIZE).draw(1.0);
-        let pieces = shapes
-            .iter()
-            .filter(|shape| shape.paint == Paint::Furniture)
-            .count();
-        (
-            heights(&shapes, &[Paint::Furniture]).1 - heights(&shapes, &[Paint::NearArm]).0,
-            pieces,
-        )
+        let pieces = shapes.iter().filter(|shape| shape.paint == Paint::Furniture).count();
+        (heights(&shapes, &[Paint::Furniture]).1 - heights(&shapes, &[Paint::NearArm]).0, pieces)
     };
     let ((firm, bare), (foam, with)) = (head(0), head(3));
     assert!(with > bare, "the foam is drawn");
     assert!(foam > 0.0 && firm > 0.0);
-    assert_eq!(
-        exercise
-            .figure(&exercise.ladders[0].rungs[2].id)
-            .furniture
-            .last(),
-        Some(&Furniture::Cushion)
-    );
+    assert_eq!(exercise.figure(&exercise.ladders[0].rungs[2].id).furniture.last(), Some(&Furniture::Cushion));
 }
 
 #[test]
 fn balance_is_drawn_near_a_solid_support_unless_seen_from_the_front() {
     let exercises = embedded().expect("tested above").exercises;
-    for exercise in exercises
-        .iter()
-        .filter(|exercise| exercise.kind == Kind::Balance)
-    {
-        assert!(
-            exercise.poses.furniture.contains(&Furniture::Worktop),
-            "{}",
-            exercise.id
-        );
+    for exercise in exercises.iter().filter(|exercise| exercise.kind == Kind::Balance) {
+        assert!(exercise.poses.furniture.contains(&Furniture::Worktop), "{}", exercise.id);
     }
 }

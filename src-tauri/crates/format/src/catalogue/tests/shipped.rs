@@ -12,13 +12,7 @@ fn every_file_of_the_folder_is_embedded_and_named_after_its_exercise() {
     let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../../../exercises/catalogue");
     let here: BTreeSet<_> = std::fs::read_dir(folder)
         .expect("the folder is in the checkout")
-        .map(|entry| {
-            entry
-                .expect("an entry")
-                .file_name()
-                .into_string()
-                .expect("a plain name")
-        })
+        .map(|entry| entry.expect("an entry").file_name().into_string().expect("a plain name"))
         .collect();
     let embedded_names: BTreeSet<_> = FILES.iter().map(|(name, _)| name.to_string()).collect();
     assert_eq!(here, embedded_names);
@@ -33,17 +27,8 @@ fn all_kinds_and_the_five_regions_are_there() {
     for kind in [Kind::Hold, Kind::Balance, Kind::Reps] {
         assert!(all.iter().any(|exercise| exercise.kind == kind), "{kind:?}");
     }
-    for region in [
-        Region::NeckUpperBack,
-        Region::WristHand,
-        Region::Hip,
-        Region::Knee,
-        Region::Ankle,
-    ] {
-        assert!(
-            all.iter().any(|exercise| exercise.region == region),
-            "{region:?}"
-        );
+    for region in [Region::NeckUpperBack, Region::WristHand, Region::Hip, Region::Knee, Region::Ankle] {
+        assert!(all.iter().any(|exercise| exercise.region == region), "{region:?}");
     }
     assert!(all.len() >= 9);
 }
@@ -51,10 +36,7 @@ fn all_kinds_and_the_five_regions_are_there() {
 #[test]
 fn names_are_told_apart_in_both_languages() {
     for lang in Lang::ALL {
-        let names: BTreeSet<_> = all()
-            .iter()
-            .map(|exercise| exercise.texts[&lang].name.clone())
-            .collect();
+        let names: BTreeSet<_> = all().iter().map(|exercise| exercise.texts[&lang].name.clone()).collect();
         assert_eq!(names.len(), all().len(), "{lang:?}");
     }
 }
@@ -64,26 +46,12 @@ fn default_doses_keep_to_the_usual_range() {
     for exercise in all() {
         match exercise.dose {
             Dose::Hold { hold_s, rest_s, .. } => {
-                assert!(
-                    (5..=30).contains(&hold_s),
-                    "{}: holds of 5 to 30 s",
-                    exercise.id
-                );
-                assert!(
-                    rest_s >= hold_s,
-                    "{}: rest at least as long as the hold",
-                    exercise.id
-                );
-                assert!(
-                    exercise.dose.work_s() <= 120,
-                    "{}: about two minutes of holding at most",
-                    exercise.id
-                );
+                assert!((5..=30).contains(&hold_s), "{}: holds of 5 to 30 s", exercise.id);
+                assert!(rest_s >= hold_s, "{}: rest at least as long as the hold", exercise.id);
+                assert!(exercise.dose.work_s() <= 120, "{}: about two minutes of holding at most", exercise.id);
             }
             Dose::Balance { target_s, .. } => assert!(target_s <= 45, "{}", exercise.id),
-            Dose::Reps {
-                sets, repetitions, ..
-            } => assert!(sets <= 3 && repetitions <= 15, "{}", exercise.id),
+            Dose::Reps { sets, repetitions, .. } => assert!(sets <= 3 && repetitions <= 15, "{}", exercise.id),
         }
         assert_eq!(exercise.dose.check(), Ok(()));
         assert_eq!(exercise.dose.kind(), exercise.kind);
@@ -92,70 +60,29 @@ fn default_doses_keep_to_the_usual_range() {
 
 #[test]
 fn a_stance_begins_on_the_firm_floor_and_never_mixes_eyes_on_one_ladder() {
-    for exercise in all()
-        .iter()
-        .filter(|exercise| exercise.kind == Kind::Balance)
-    {
+    for exercise in all().iter().filter(|exercise| exercise.kind == Kind::Balance) {
         for ladder in &exercise.ladders {
-            assert_eq!(
-                ladder.rungs[0].surface,
-                Some(Surface::Firm),
-                "{}",
-                exercise.id
-            );
+            assert_eq!(ladder.rungs[0].surface, Some(Surface::Firm), "{}", exercise.id);
             let eyes: BTreeSet<_> = ladder.rungs.iter().map(|rung| rung.eyes).collect();
-            assert_eq!(
-                eyes.len(),
-                1,
-                "{}: one factor changes at a time",
-                exercise.id
-            );
-            assert!(
-                ladder
-                    .rungs
-                    .windows(2)
-                    .all(|pair| pair[0].surface <= pair[1].surface),
-                "{}",
-                exercise.id
-            );
+            assert_eq!(eyes.len(), 1, "{}: one factor changes at a time", exercise.id);
+            assert!(ladder.rungs.windows(2).all(|pair| pair[0].surface <= pair[1].surface), "{}", exercise.id);
         }
-        assert_eq!(
-            exercise.first_rung().and_then(|rung| rung.eyes),
-            Some(Eyes::Open)
-        );
+        assert_eq!(exercise.first_rung().and_then(|rung| rung.eyes), Some(Eyes::Open));
     }
 }
 
 #[test]
 fn every_balance_exercise_asks_for_a_support_within_reach() {
-    for exercise in all()
-        .iter()
-        .filter(|exercise| exercise.kind == Kind::Balance)
-    {
-        assert!(
-            exercise.texts[&Lang::En]
-                .cautions
-                .iter()
-                .any(|line| line.contains("support within reach"))
-        );
-        assert!(
-            exercise.texts[&Lang::Es]
-                .cautions
-                .iter()
-                .any(|line| line.contains("apoyo firme al alcance"))
-        );
+    for exercise in all().iter().filter(|exercise| exercise.kind == Kind::Balance) {
+        assert!(exercise.texts[&Lang::En].cautions.iter().any(|line| line.contains("support within reach")));
+        assert!(exercise.texts[&Lang::Es].cautions.iter().any(|line| line.contains("apoyo firme al alcance")));
     }
 }
 
 #[test]
 fn the_ways_to_stop_name_the_plans_limit() {
     for exercise in all() {
-        let says = |lang, word: &str| {
-            exercise.texts[&lang]
-                .stop_signs
-                .iter()
-                .any(|line| line.contains(word))
-        };
+        let says = |lang, word: &str| exercise.texts[&lang].stop_signs.iter().any(|line| line.contains(word));
         assert!(says(Lang::En, "limit on your plan"), "{}", exercise.id);
         assert!(says(Lang::Es, "límite de su plan"), "{}", exercise.id);
     }
@@ -164,23 +91,10 @@ fn the_ways_to_stop_name_the_plans_limit() {
 #[test]
 fn no_text_is_left_in_the_other_language() {
     for exercise in all() {
-        let Texts {
-            steps,
-            cautions,
-            stop_signs,
-            ..
-        } = &exercise.texts[&Lang::En];
+        let Texts { steps, cautions, stop_signs, .. } = &exercise.texts[&Lang::En];
         let other = &exercise.texts[&Lang::Es];
-        for (here, there) in [
-            (steps, &other.steps),
-            (cautions, &other.cautions),
-            (stop_signs, &other.stop_signs),
-        ] {
-            assert!(
-                here.iter().zip(there).all(|(here, there)| here != there),
-                "{}",
-                exercise.id
-            );
+        for (here, there) in [(steps, &other.steps), (cautions, &other.cautions), (stop_signs, &other.stop_signs)] {
+            assert!(here.iter().zip(there).all(|(here, there)| here != there), "{}", exercise.id);
         }
     }
 }
@@ -190,14 +104,8 @@ fn rungs_know_their_neighbours() {
     for exercise in all() {
         for ladder in &exercise.ladders {
             for pair in ladder.rungs.windows(2) {
-                assert_eq!(
-                    exercise.harder(&pair[0].id).map(|rung| &rung.id),
-                    Some(&pair[1].id)
-                );
-                assert_eq!(
-                    exercise.easier(&pair[1].id).map(|rung| &rung.id),
-                    Some(&pair[0].id)
-                );
+                assert_eq!(exercise.harder(&pair[0].id).map(|rung| &rung.id), Some(&pair[1].id));
+                assert_eq!(exercise.easier(&pair[1].id).map(|rung| &rung.id), Some(&pair[0].id));
             }
             assert_eq!(exercise.easier(&ladder.rungs[0].id), None);
         }
@@ -208,8 +116,5 @@ fn rungs_know_their_neighbours() {
 fn numbers_of_the_table_are_quoted_in_faults() {
     let bound = Quantity::HoldSeconds.bound();
     let found = faults(WHOLE, "hold_s = 10", &format!("hold_s = {}", bound.max + 1));
-    assert!(found[0].ends_with(&format!(
-        "allowed are {} to {} seconds",
-        bound.min, bound.max
-    )));
+    assert!(found[0].ends_with(&format!("allowed are {} to {} seconds", bound.min, bound.max)));
 }

@@ -1,0 +1,26 @@
+//! What was done, part by part, as a string with its knots.
+
+use exercises::plan::Side;
+use exercises::run::Run;
+use exercises::thread::parts;
+use leptos::prelude::*;
+use words::Key;
+
+use crate::patient::knot::piece;
+use crate::shared::House;
+
+/// The parts of a run with what was done of each.
+#[component]
+pub fn Parts(run: Run, side: Side) -> impl IntoView {
+    let words = House::here().words();
+    let rows = parts(&run, side).into_iter().map(|row| {
+        view! {
+            <li class="knot-row">
+                <span class="number">{row.number}</span>
+                {piece(row.above, row.tie, row.below)}
+                <span class="said number">{words.with_side(words.part_done(row.done), row.leg)}</span>
+            </li>
+        }
+    });
+    view! { <ol class="day parts" aria-label=words.text(Key::PartsLabel)>{rows.collect_view()}</ol> }
+}
