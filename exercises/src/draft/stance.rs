@@ -60,15 +60,19 @@ impl Draft {
     }
 }
 
-/// Of each leg, surface and eyes the longest time: what is worth carrying over into the next revision.
+/// Stance times of earlier visits that go on: of each leg, surface and eyes the two longest, for the gate of softer surfaces
+/// asks for two days.
+const CARRIED: usize = 2;
+
+/// What is worth carrying over into the next revision, longest first.
 pub(super) fn longest(baselines: &[StanceBaseline]) -> Vec<StanceBaseline> {
+    let mut sorted = baselines.to_vec();
+    sorted.sort_by_key(|baseline| std::cmp::Reverse(baseline.tenths));
     let mut kept: Vec<StanceBaseline> = Vec::new();
-    for baseline in baselines {
+    for baseline in sorted {
         let field = StanceField { leg: baseline.leg, surface: baseline.surface, eyes: baseline.eyes };
-        match kept.iter_mut().find(|other| field.is_of(other)) {
-            Some(other) if other.tenths < baseline.tenths => *other = *baseline,
-            Some(_) => {}
-            None => kept.push(*baseline),
+        if kept.iter().filter(|other| field.is_of(other)).count() < CARRIED {
+            kept.push(baseline);
         }
     }
     kept

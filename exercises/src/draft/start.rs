@@ -35,7 +35,7 @@ pub fn first(id: PlanId, clinic: &str, today: NaiveDate) -> Draft {
 /// complaints and activities until the same span ahead.
 ///
 /// What belongs to the last visit is left behind: ratings, the clinician's own line, the ticked list. Of the stance times
-/// the longest of each condition stays as an earlier visit's. A revision of the same day is a correction of the same visit:
+/// the two longest of each condition stay as earlier visits': a gate that was open stays open. A revision of the same day is a correction of the same visit:
 /// it keeps all of that. Alarms that were cleared stay cleared.
 pub fn next(last: &Plan, used: Used, clinic: &str, today: NaiveDate) -> Draft {
     let mut plan =

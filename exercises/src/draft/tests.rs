@@ -182,16 +182,20 @@ fn a_correction_on_the_same_day_makes_no_second_day() {
 }
 
 #[test]
-fn of_each_condition_the_longest_time_goes_on() {
+fn of_each_condition_the_two_longest_times_go_on() {
     let [left, right] = StanceField::FIRM_OPEN;
-    let mut plan = empty();
-    plan.put_stance(left, Some(100), false);
-    let mut second = next(&plan.plan, plan.used, "Bridge Street", day(12, 1));
-    second.put_stance(left, Some(90), false);
-    second.put_stance(right, Some(50), false);
-    let third = next(&second.plan, second.used, "Bridge Street", day(12, 15));
-    assert_eq!(third.earlier, 2);
-    assert_eq!(third.stance_earlier(left).map(|baseline| baseline.tenths), Some(100));
+    let visit = |before: Option<Draft>, day, times: &[(StanceField, u16)]| {
+        let mut draft = before.map_or_else(empty, |before| next(&before.plan, before.used, "Bridge Street", day));
+        times.iter().for_each(|(field, tenths)| draft.put_stance(*field, Some(*tenths), false));
+        draft
+    };
+    let first = visit(None, day(11, 25), &[(left, 310)]);
+    let second = visit(Some(first), day(12, 1), &[(left, 90), (right, 50)]);
+    let third = visit(Some(second), day(12, 8), &[(left, 320)]);
+    let fourth = visit(Some(third), day(12, 15), &[]);
+    let lefts = fourth.plan.baselines.iter().filter(|baseline| baseline.leg == crate::plan::Leg::Left);
+    assert_eq!(lefts.map(|baseline| baseline.tenths).collect::<Vec<_>>(), [320, 310], "thirty seconds on two days");
+    assert_eq!((fourth.earlier, fourth.stance_earlier(right).map(|baseline| baseline.tenths)), (3, Some(50)));
 }
 
 #[test]

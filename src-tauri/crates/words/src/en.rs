@@ -269,6 +269,7 @@ pub fn text(key: Key) -> &'static str {
 
         // clinic: issued
         Key::IssuedTitle => "Plan card for {who}",
+        Key::IssuedRevision => "plan {revision}",
         Key::IssuedWhat => "The patient scans the code, or takes the picture, the text or the file.",
         Key::IssuedWarning => "Whoever photographs this card can use it. Show it to the patient only.",
         Key::IssuedCode => "The card as a code",

@@ -78,7 +78,7 @@ keys! {
     ProblemStance ProblemStanceShort ProblemGate ProblemSoftClosed ProblemTicks
 
     // clinic: issued
-    IssuedTitle IssuedWhat IssuedWarning IssuedCode IssuedText IssuedCopy IssuedCopied IssuedFiles IssuedVersion
+    IssuedTitle IssuedRevision IssuedWhat IssuedWarning IssuedCode IssuedText IssuedCopy IssuedCopied IssuedFiles IssuedVersion
     IssuedTooLarge
 
     // clinic: review

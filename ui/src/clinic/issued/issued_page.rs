@@ -15,7 +15,6 @@ pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
     let words = room.house.words();
     let title = words.fill(Key::IssuedTitle, &[("who", &code)]);
     let version = card.version.map(|version| words.fill(Key::IssuedVersion, &[("n", &version)]));
-    let revision = card.plan.revision;
     let picture = match card.svg {
         // The drawing comes from the shell, which makes it of black and white squares alone.
         Some(svg) => {
@@ -23,7 +22,8 @@ pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
         }
         None => view! { <p class="note">{words.text(Key::IssuedTooLarge)}</p> }.into_any(),
     };
-    let line = words.fill(Key::PlanOf, &[("revision", &revision), ("who", &code)]);
+    let review = words.fill(Key::ReviewOn, &[("date", &words.date_in_full(card.plan.review))]);
+    let line = format!("{}; {review}", words.fill(Key::IssuedRevision, &[("revision", &card.plan.revision)]));
     view! {
         <main class="screen issued">
             <Head title line>

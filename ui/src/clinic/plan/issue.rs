@@ -31,7 +31,7 @@ pub fn Issue(code: String) -> impl IntoView {
     view! {
         <footer class="issue">
             <div role="status">
-                <p class="small soft">{load}</p>
+                <p class="small soft load">{load}</p>
                 <Show when=move || sheet.problems.with(|problems| problems.as_ref().is_some_and(|all| !all.is_empty()))>
                     <p class="small"><b>{words.text(Key::IssueNotYet)}</b></p>
                     <ul class="small missing">{list}</ul>
