@@ -13,7 +13,7 @@ use crate::plan::Schedule;
 use crate::run::{RunEnd, SetUp, Share, Trial};
 use std::collections::BTreeSet;
 
-pub use reduce::{Period, reduce};
+pub use reduce::{Period, Sealing, reduce};
 
 /// Longest note that a person may add, in characters.
 pub const MAX_NOTE: usize = 280;

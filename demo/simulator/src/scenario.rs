@@ -12,7 +12,7 @@ use exercises::plan::Plan;
 use exercises::time::{Stamp, Wall};
 use rand::SeedableRng;
 use rand::rngs::StdRng;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use wire::Failure;
 use wire::clinic::{AddPatient, AskIssue};
 use wire::house::Role;
@@ -139,10 +139,10 @@ impl Scenario<'_> {
 
 /// At work until five, at home afterwards.
 fn device(devices: usize, hour: u16) -> usize {
-    if hour >= 18 || hour < 8 { devices - 1 } else { 0 }
+    if (8..18).contains(&hour) { 0 } else { devices - 1 }
 }
 
-fn receive(clinic: &mut House, path: &PathBuf) -> Answer<()> {
+fn receive(clinic: &mut House, path: &Path) -> Answer<()> {
     let bytes = outside::read(path, outside::MOST_SUMMARY);
     let receipts = receiving::receive(clinic, vec![(path.display().to_string(), bytes)])?;
     let refused = receipts.into_iter().find_map(|receipt| match receipt.outcome {

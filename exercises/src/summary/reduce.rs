@@ -20,22 +20,32 @@ pub struct Period {
     pub until: NaiveDate,
 }
 
-/// Reduces `history` to what the clinician needs.
+/// What a summary is made for.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Sealing {
+    /// The installation whose log it is.
+    pub log: LogId,
+    /// The days that it covers.
+    pub period: Period,
+    /// The moment of sealing: slots that have not closed by then are left out.
+    pub now: Stamp,
+    /// The summary's number within the log.
+    pub counter: u32,
+    /// A note that the person chose to add.
+    pub note: Option<String>,
+}
+
+/// Reduces `history` to what the clinician needs; `None` where the period holds no day of the plan.
 ///
-/// `revisions` are all revisions of the plan that were taken, by number. `now` is the moment of sealing: slots that have not
-/// closed by then are left out. `counter` is the summary's number within the log. Periods over [`MAX_DAYS`] keep their last
-/// days.
+/// `revisions` are all revisions of the plan that were taken, by number. Periods over [`MAX_DAYS`] keep their last days.
 pub fn reduce(
     history: &History,
     revisions: &BTreeMap<u16, Plan>,
     catalogue: &Catalogue,
-    log: LogId,
-    period: Period,
-    now: Stamp,
     zone: &Offsets,
-    counter: u32,
-    note: Option<String>,
+    sealing: Sealing,
 ) -> Option<Summary> {
+    let Sealing { log, period, now, counter, note } = sealing;
     let plan = revisions.values().next_back()?;
     let days = Days { start: plan.start };
     let until = days.number(period.until.min(now.date()))?;

@@ -107,7 +107,14 @@ fn an_hour_that_does_not_exist_is_told_once() {
     let revisions = [plan(), second()].map(at_half_past_two).map(|plan| (plan.revision, plan)).into();
     let history = fold(&[taken_at_eight(), (at(2, 10 * 60), taken(2))]);
     let period = Period { from: start(), until: night };
-    let summary = reduce(&history, &revisions, &catalogue(), PHONE, period, at(3, 600), &zone, 1, None).expect("a period");
+    let summary = reduce(
+        &history,
+        &revisions,
+        &catalogue(),
+        &zone,
+        Sealing { log: PHONE, period, now: at(3, 600), counter: 1, note: None },
+    )
+    .expect("a period");
     let told: Vec<_> = summary.days.iter().map(|one| (one.day, one.revision, one.slots[0].1)).collect();
     assert_eq!(told, [(1, 1, Mark::PassedBy), (2, 1, Mark::PassedBy), (3, 2, Mark::NoSuchHour)]);
 }

@@ -59,5 +59,5 @@ fn sealed(what: &[(Stamp, What)], plans: &[Plan], (from, until): (i64, i64), now
     let revisions = plans.iter().map(|plan| (plan.revision, plan.clone())).collect();
     let day = |number| start() + chrono::Duration::days(number);
     let period = Period { from: day(from), until: day(until) };
-    reduce(&fold(what), &revisions, &catalogue(), PHONE, period, now, &zone(), 1, None)
+    reduce(&fold(what), &revisions, &catalogue(), &zone(), Sealing { log: PHONE, period, now, counter: 1, note: None })
 }

@@ -3,7 +3,7 @@
 use super::plans::{self, Carried};
 use crate::{Answer, House, Moment};
 use exercises::review;
-use exercises::summary::{Period, reduce};
+use exercises::summary::{Period, Sealing, reduce};
 use wire::patient::RecordPage;
 
 /// One record for each plan.
@@ -13,8 +13,13 @@ pub fn pages(house: &House, moment: &Moment) -> Answer<Vec<RecordPage>> {
 
 fn page(one: &Carried, moment: &Moment) -> RecordPage {
     let period = Period { from: one.plan().start, until: moment.now.date() };
-    let summary =
-        reduce(&one.followed.history, &one.revisions, &one.catalogue, one.log, period, moment.now, &moment.zone, 0, None);
+    let summary = reduce(
+        &one.followed.history,
+        &one.revisions,
+        &one.catalogue,
+        &moment.zone,
+        Sealing { log: one.log, period, now: moment.now, counter: 0, note: None },
+    );
     let review = summary.and_then(|summary| review::build(&one.revisions, &one.catalogue, &[summary]));
     RecordPage { plan: one.plan().clone(), exercises: one.exercises(), review, offer: (one.plan().start, moment.now.date()) }
 }

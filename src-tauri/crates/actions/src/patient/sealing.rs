@@ -3,7 +3,7 @@
 use super::plans::{self, Carried};
 use crate::{Answer, House, Moment, outside, refuse};
 use exercises::log::What;
-use exercises::summary::{MAX_NOTE, Period, Summary, reduce};
+use exercises::summary::{MAX_NOTE, Period, Sealing, Summary, reduce};
 use std::path::{Path, PathBuf};
 use store::table;
 use wire::Failure;
@@ -55,17 +55,8 @@ fn summary(one: &Carried, moment: &Moment, ask: &SealAsk, counter: u32) -> Answe
         return Err(Failure::TextUnfit { most: MAX_NOTE as u16 });
     }
     let period = Period { from: ask.from.unwrap_or(one.plan().start), until: ask.until };
-    let reduced = reduce(
-        &one.followed.history,
-        &one.revisions,
-        &one.catalogue,
-        one.log,
-        period,
-        moment.now,
-        &moment.zone,
-        counter,
-        note.map(str::to_owned),
-    );
+    let sealing = Sealing { log: one.log, period, now: moment.now, counter, note: note.map(str::to_owned) };
+    let reduced = reduce(&one.followed.history, &one.revisions, &one.catalogue, &moment.zone, sealing);
     reduced.ok_or(Failure::EmptyPeriod)
 }
 
