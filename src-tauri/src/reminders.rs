@@ -50,7 +50,7 @@ fn look(app: &AppHandle, notice: &mut Notice) -> Duration {
     if let Some(reminder) = due {
         show(app, notice, reminder, words);
     }
-    wait.map_or(LONGEST_SLEEP, |ms| Duration::from_millis(ms)).clamp(SHORTEST_SLEEP, LONGEST_SLEEP)
+    wait.map_or(LONGEST_SLEEP, Duration::from_millis).clamp(SHORTEST_SLEEP, LONGEST_SLEEP)
 }
 
 fn show(app: &AppHandle, notice: &mut Notice, reminder: Reminder, words: Words) {

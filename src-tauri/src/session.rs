@@ -1,6 +1,6 @@
 //! What commands and reminders share: the open data folder and the clock.
 
-use std::path::PathBuf;
+use std::path::Path;
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use actions::{Clock, House, Moment};
@@ -14,7 +14,7 @@ pub struct Session {
 
 impl Session {
     /// Opens the data folder. A refusal is kept, so that the window can show it.
-    pub fn open(home: &PathBuf, clock: Clock) -> Session {
+    pub fn open(home: &Path, clock: Clock) -> Session {
         let house = House::open(home, true).map(|mut house| {
             house.at_is_set = clock.is_set();
             house

@@ -32,10 +32,13 @@ pub fn is_still() -> bool {
     query.is_some_and(|query| query.matches())
 }
 
+/// What the browser calls before it paints, with the time in milliseconds.
+type Frame = Closure<dyn FnMut(f64)>;
+
 /// What is called at each frame, and the request for the next one.
 #[derive(Default)]
 struct Frames {
-    call: RefCell<Option<Closure<dyn FnMut(f64)>>>,
+    call: RefCell<Option<Frame>>,
     asked: Cell<Option<i32>>,
 }
 

@@ -15,9 +15,9 @@ use super::notes::Notes;
 use super::pain::Pain;
 use crate::clinic::head::Head;
 use crate::clinic::room::Room;
-use crate::clinic::width::{columns, window_width};
+use crate::clinic::width::{TWO_COLUMNS, columns, window_width};
 
-/// The page: alarms across it; what was done, and why not, at the left; what it led to, and what is next, at the right.
+/// The head, the alarms, and the answers below them.
 #[component]
 pub fn Review(page: ReviewPage) -> impl IntoView {
     let room = Room::here();
@@ -30,17 +30,7 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
     provide_context(Desk::new(page, words, Signal::derive(move || columns(width.get()))));
     let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
     let answers = if has_review {
-        view! {
-            <Alarms/>
-            <div class="answers">
-                <Done/>
-                <div class="right"><Pain/><Balance/><Activities/></div>
-                <Barriers/>
-                <Next/>
-                <Notes/>
-            </div>
-        }
-        .into_any()
+        view! { <Alarms/><Answers width/> }.into_any()
     } else {
         view! { <p class="empty">{words.text(Key::ReviewEmpty)}</p> }.into_any()
     };
@@ -52,5 +42,33 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
             <p class="small soft covers">{covers}</p>
             {answers}
         </main>
+    }
+}
+
+/// One column in the order of the questions; where there is room, what was done and why not at the left, and what it led to at
+/// the right. What is next stands where the column is shorter.
+#[component]
+fn Answers(width: Signal<f64>) -> impl IntoView {
+    let is_wide = Memo::new(move |_| width.get() >= TWO_COLUMNS);
+    let balances = Desk::here().read(|review, _| !review.balance.is_empty()).unwrap_or(false);
+    move || match (is_wide.get(), balances) {
+        (false, _) => view! {
+            <div class="answers"><Done/><Pain/><Balance/><Activities/><Barriers/><Next/><Notes/></div>
+        }
+        .into_any(),
+        (true, true) => view! {
+            <div class="answers two">
+                <div><Done/><Barriers/><Next/><Notes/></div>
+                <div><Pain/><Balance/><Activities/></div>
+            </div>
+        }
+        .into_any(),
+        (true, false) => view! {
+            <div class="answers two">
+                <div><Done/><Barriers/><Notes/></div>
+                <div><Pain/><Balance/><Activities/><Next/></div>
+            </div>
+        }
+        .into_any(),
     }
 }

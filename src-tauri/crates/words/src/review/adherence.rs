@@ -43,10 +43,9 @@ impl Words {
         ))
     }
 
-    /// Everything else that is worth a line: by half of the day, dose, days, what stands apart, pauses, stops.
+    /// Everything else that is worth a line: dose, days, what stands apart, pauses, stops.
     pub fn adherence_details(self, item: &ItemAdherence, start: NaiveDate) -> Vec<String> {
         let lines = [
-            self.half_days(item),
             item.dose.map(|dose| self.dose_kept(dose)),
             item.days.kept.map(|days| self.said(Say::DaysKept, &[("k", &days.k), ("n", &days.n)])),
             (item.slots.written_in > 0).then(|| self.said(Say::WrittenIn, &[("n", &item.slots.written_in)])),
@@ -97,7 +96,8 @@ impl Words {
         self.say(Say::LegendNoRecord)
     }
 
-    fn half_days(self, item: &ItemAdherence) -> Option<String> {
+    /// "Before noon 61 of 90, from noon on 12 of 180." Nothing where few hours are asked for.
+    pub fn half_days(self, item: &ItemAdherence) -> Option<String> {
         let hours = &item.rhythm.hours;
         let sum = |of: &dyn Fn(u8) -> bool| {
             let half = hours.iter().filter(|(hour, _)| of(*hour));

@@ -54,6 +54,7 @@ impl Words {
             let name = names.item(item.item);
             sheet.line(1, &if item.in_force { name } else { format!("{name} ({})", self.no_longer()) });
             sheet.line(2, &self.adherence(item).to_string());
+            self.half_days(item).iter().for_each(|line| sheet.line(2, line));
             self.broke_off(item, review.start).iter().for_each(|line| sheet.line(2, line));
             self.string_rows(&review.days, item.item).iter().for_each(|row| sheet.row(2, row));
             self.adherence_details(item, review.start).iter().for_each(|line| sheet.line(2, line));
