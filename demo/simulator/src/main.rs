@@ -20,9 +20,9 @@ struct Args {
     /// The day of the next visit, up to which the history goes [default: today]
     #[arg(long)]
     until: Option<chrono::NaiveDate>,
-    /// The zone in which everybody lives
-    #[arg(long, default_value = "Europe/Vienna")]
-    zone: chrono_tz::Tz,
+    /// The zone in which everybody lives [default: this machine's]
+    #[arg(long)]
+    zone: Option<chrono_tz::Tz>,
     /// Chance starts from here
     #[arg(long, default_value_t = 20)]
     seed: u64,
@@ -31,7 +31,7 @@ struct Args {
 fn main() -> ExitCode {
     let args = Args::parse();
     let today = actions::Clock::system().moment().now.date();
-    match scenario::make(&args.out, args.until.unwrap_or(today), args.zone, args.seed) {
+    match scenario::make(&args.out, args.until.unwrap_or(today), args.zone.unwrap_or_else(actions::zone::local), args.seed) {
         Ok(()) => ExitCode::SUCCESS,
         Err(failure) => {
             let refusal = words::Words::new(words::Lang::En).failure(&failure);

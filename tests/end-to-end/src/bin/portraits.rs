@@ -1,7 +1,7 @@
 //! Opens the demo's windows one after the other and keeps pictures of their screens.
 //!
-//! `portraits HOMES OUT INSTANT`: the folder with the demo's data folders, the folder for the pictures, and the moment that
-//! the windows take for now.
+//! `portraits HOMES OUT INSTANT SIDE`: the folder with the demo's data folders, the folder for the pictures, the moment that
+//! the windows take for now, and `patient`, `clinic` or `both`.
 
 use end_to_end::{Desktop, Window};
 use std::path::{Path, PathBuf};
@@ -12,14 +12,16 @@ const DESK: (u32, u32) = (1280, 800);
 
 fn main() {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
-    let [homes, out, at] = arguments.as_slice() else { panic!("portraits HOMES OUT INSTANT") };
+    let [homes, out, at, side] = arguments.as_slice() else { panic!("portraits HOMES OUT INSTANT SIDE") };
     let sitting = Sitting { homes: PathBuf::from(homes), out: PathBuf::from(out), at: at.clone() };
-    for dark in [false, true] {
-        sitting.patient(dark, PHONE);
-        sitting.clinic(dark, DESK);
+    for (dark, phone, desk) in [(false, PHONE, DESK), (true, PHONE, DESK), (false, SMALL, PHONE)] {
+        if side != "clinic" {
+            sitting.patient(dark, phone);
+        }
+        if side != "patient" {
+            sitting.clinic(dark, desk);
+        }
     }
-    sitting.patient(false, SMALL);
-    sitting.clinic(false, PHONE);
 }
 
 struct Sitting {
@@ -31,7 +33,7 @@ struct Sitting {
 impl Sitting {
     fn patient(&self, dark: bool, size: (u32, u32)) {
         let desktop = Desktop::new();
-        let window = self.open(&desktop, "F63", dark, size);
+        let window = self.open(&desktop, "A11-work", dark, size);
         let keep = |name: &str| self.keep(&window, &format!("patient-{name}"), dark, size);
         window.see("Now");
         keep("now");
@@ -58,7 +60,7 @@ impl Sitting {
         keep("patients");
         for code in ["B24", "E58", "F63"] {
             window.press_part(code);
-            window.see("Next plan");
+            window.see("What got in the way");
             keep(&format!("review-{code}"));
             if code == "F63" {
                 window.press("Next plan");
@@ -71,7 +73,10 @@ impl Sitting {
     }
 
     fn open(&self, desktop: &Desktop, home: &str, dark: bool, size: (u32, u32)) -> Window {
-        let opening = desktop.open_at(&self.homes.join(home)).at(&self.at).size(size.0, size.1);
+        let opening = desktop
+            .open_at(&std::path::absolute(self.homes.join(home)).expect("a folder has a path"))
+            .at(&self.at)
+            .size(size.0, size.1);
         if dark { opening.dark().start() } else { opening.start() }
     }
 

@@ -52,6 +52,7 @@ fn Item(item: ItemAdherence) -> impl IntoView {
         <article>
             <h3>{name}{gone}</h3>
             <Finding said=words.adherence(&item)/>
+            {words.half_days(&item).map(|halves| view! { <p class="soft">{halves}</p> })}
             {broke.map(|broke| view! { <p class="broke">{broke}</p> })}
             {strings}
             <Fold title=words.text(Key::ReviewFigures) inside=Signal::stored(String::new())><ul class="small lines">{list}</ul></Fold>
