@@ -1,6 +1,7 @@
 //! The patient's side of the window.
 
 mod after;
+mod asked;
 mod bar;
 mod card;
 mod cautions;

@@ -4,7 +4,7 @@ use exercises::ask::Question;
 use leptos::prelude::*;
 use words::Key;
 
-use crate::patient::after::Asked;
+use crate::patient::asked::Asked;
 use crate::patient::desk::Desk;
 
 /// The first open question; put away, it waits for the next opening of the window.
