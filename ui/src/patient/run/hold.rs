@@ -9,6 +9,7 @@ use words::{Key, Words};
 
 use super::controls::RunControls;
 use super::driver::Driver;
+use super::seconds::Seconds;
 use super::thread::Thread;
 use crate::shared::figure::{Figure, NARROW};
 use crate::shared::{Fault, House};
@@ -44,14 +45,6 @@ pub fn HoldRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send 
             <RunControls something_wrong/>
         </main>
     }
-}
-
-/// The seconds in large digits. A timer that is looked at, not read out.
-#[component]
-pub fn Seconds(seconds: Memo<Option<u32>>) -> impl IntoView {
-    let shown =
-        move || seconds.get().map(|seconds| view! { <span class="seconds">{seconds}</span><span class="soft">" s"</span> });
-    view! { <div role="timer">{shown}</div> }
 }
 
 /// How much of the string is straight: during the hold as it goes on, else as it was or will be.

@@ -10,6 +10,7 @@ mod reps;
 mod results;
 mod run_page;
 mod said;
+mod seconds;
 pub mod sounds;
 mod thread;
 pub mod wake;

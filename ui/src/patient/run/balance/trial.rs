@@ -10,7 +10,7 @@ use wire::patient::RunScript;
 use words::{Key, Words};
 
 use super::super::driver::Driver;
-use super::super::hold::Seconds;
+use super::super::seconds::Seconds;
 use super::super::thread::Thread;
 use crate::shared::House;
 
