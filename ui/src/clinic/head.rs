@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::room::{Page, Room};
+use super::title::Title;
 use crate::shared::Fault;
 use crate::shared::line::TimeIsSet;
 
@@ -15,7 +16,7 @@ pub fn Head(title: String, #[prop(optional, into)] line: String, children: Child
         <header class="head">
             <div class="titles">
                 <button type="button" class="back" on:click=move |_| room.show(Page::Patients)>{room.house.text(Key::Patients)}</button>
-                <h1>{title}</h1>
+                <Title text=title/>
                 <p class="soft">{line}</p>
             </div>
             <div class="actions">{children()}</div>

@@ -9,6 +9,7 @@ mod patients;
 mod plan;
 mod review;
 mod room;
+mod title;
 mod width;
 
 pub use clinic_window::Clinic;

@@ -116,17 +116,17 @@ pub fn text(key: Key) -> &'static str {
         // clinic: door
         Key::ClinicDoorStart => "Prepare su clínica",
         Key::ClinicDoorStartWhat => {
-            "Las tarjetas las firma esta clínica y los resúmenes se sellan para ella. Sus llaves quedan en este ordenador, cerradas con una contraseña."
+            "Las tarjetas las firma esta clínica y los resúmenes se sellan para ella. Sus llaves quedan en este ordenador, cerradas con una frase de paso."
         }
         Key::ClinicName => "Nombre de la clínica",
         Key::ClinicNameHint => "Los pacientes lo ven en su pantalla.",
-        Key::Passphrase => "Contraseña",
-        Key::PassphraseAgain => "La contraseña otra vez",
+        Key::Passphrase => "Frase de paso",
+        Key::PassphraseAgain => "La frase de paso otra vez",
         Key::PassphraseHint => "12 caracteres o más. Varias palabras sirven bien.",
-        Key::PassphraseShow => "Mostrar la contraseña",
+        Key::PassphraseShow => "Mostrar la frase de paso",
         Key::PassphraseDiffers => "Las dos no son iguales.",
         Key::PassphraseLost => {
-            "Una contraseña perdida no se puede recuperar. Sin ella nadie puede volver a abrir los planes y resúmenes de esta clínica, ni usted ni nosotros. Apúntela y guárdela bajo llave."
+            "Una frase de paso perdida no se puede recuperar. Sin ella nadie puede volver a abrir los planes y resúmenes de esta clínica, ni usted ni nosotros. Apúntela y guárdela bajo llave."
         }
         Key::ClinicStart => "Preparar la clínica",
         Key::ClinicDoorOpen => "Abrir el archivo de la clínica",
@@ -236,7 +236,6 @@ pub fn text(key: Key) -> &'static str {
         Key::AgeFrom80 => "80 y más",
         Key::AgeNone => "elija",
         Key::RiskTitle => "Considerado y ausente",
-        Key::RiskAll => "Todo considerado, nada se da",
         Key::StanceToday => "Segundos sobre una pierna hoy, ojos abiertos, suelo firme",
         Key::StanceCapped => "lo terminó usted, no el pie",
         Key::StanceEarlier => "antes {s} s",

@@ -47,7 +47,7 @@ fn Age() -> impl IntoView {
     view! { <Choice label=words.text(Key::AgeBand) options value choose/> }
 }
 
-/// What was considered and is absent, line by line, or all at once.
+/// What was considered and is absent. Line by line on purpose: each is a decision, so there is no press that ticks them all.
 #[component]
 fn Absent() -> impl IntoView {
     let sheet = Sheet::here();
@@ -65,12 +65,10 @@ fn Absent() -> impl IntoView {
         };
         view! { <Tick label=words.risk(risk) value put/> }
     };
-    let all = move |_| sheet.edit(|draft| draft.plan.absent = Risk::ALL.into_iter().collect());
     view! {
         <fieldset class="risks">
             <legend>{words.text(Key::RiskTitle)}</legend>
             {Risk::ALL.map(line).into_iter().collect_view()}
         </fieldset>
-        <button type="button" on:click=all>{words.text(Key::RiskAll)}</button>
     }
 }
