@@ -5,6 +5,7 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 use tauri::AppHandle;
 use tauri::menu::MenuBuilder;
 use tauri::tray::TrayIconBuilder;
+use words::{Key, Words};
 
 use crate::window;
 
@@ -24,7 +25,8 @@ pub fn show(app: &AppHandle) {
 }
 
 fn build(app: &AppHandle) -> tauri::Result<()> {
-    let menu = MenuBuilder::new(app).text(OPEN, "Open").text(QUIT, "Quit").build()?;
+    let words = Words::new(actions::outside::lang());
+    let menu = MenuBuilder::new(app).text(OPEN, words.text(Key::ReminderOpen)).text(QUIT, words.text(Key::Quit)).build()?;
     let mut tray = TrayIconBuilder::new().menu(&menu).on_menu_event(|app, event| match event.id().as_ref() {
         OPEN => window::bring_forward(app),
         QUIT => app.exit(0),

@@ -3,8 +3,9 @@
 use std::time::Duration;
 
 use exercises::slots::SlotRef;
-use leptos::ev;
+use exercises::today::Head;
 use leptos::prelude::*;
+use leptos::{ev, html};
 
 use super::after::After;
 use super::bar::Bar;
@@ -52,13 +53,24 @@ pub fn Patient() -> impl IntoView {
         Place::Plan => view! { <Plan/> }.into_any(),
         Place::Record => view! { <Record/> }.into_any(),
     };
+    let screen = NodeRef::<html::Main>::new();
+    let without_plan =
+        Memo::new(move |_| desk.today.with(|today| today.as_ref().is_none_or(|today| today.head == Head::NoPlan)));
+    // Another place begins at its top, and so does the first day once its card is taken.
+    Effect::new(move || {
+        desk.place.track();
+        without_plan.track();
+        if let Some(screen) = screen.get() {
+            screen.set_scroll_top(0);
+        }
+    });
     let covered = Memo::new(move |_| desk.page.with(Option::is_some));
     view! {
         <div class="window">
             {over}
             <Show when=move || !covered.get()>
                 <Bar/>
-                <main class="screen">{place}</main>
+                <main class="screen" node_ref=screen>{place}</main>
                 <Places/>
             </Show>
         </div>

@@ -102,6 +102,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ReminderOpen => "Open",
         Key::ReminderLater => "In 10 minutes",
         Key::ReminderLeaveOut => "Leave it out",
+        Key::Quit => "Quit",
 
         // terminal
         Key::IdentityWarning => {
@@ -234,7 +235,6 @@ pub fn text(key: Key) -> &'static str {
         Key::AgeFrom80 => "80 and more",
         Key::AgeNone => "choose",
         Key::RiskTitle => "Considered and absent",
-        Key::RiskAll => "All considered, none applies",
         Key::StanceToday => "Seconds on one leg today, eyes open, firm floor",
         Key::StanceCapped => "you ended it, not the foot",
         Key::StanceEarlier => "earlier {s} s",

@@ -104,6 +104,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ReminderOpen => "Abrir",
         Key::ReminderLater => "En 10 minutos",
         Key::ReminderLeaveOut => "Omitir",
+        Key::Quit => "Salir",
 
         // terminal
         Key::IdentityWarning => {

@@ -47,6 +47,7 @@ keys! {
 
     // reminder
     ReminderTitle ReminderBody ReminderOpen ReminderLater ReminderLeaveOut
+    Quit
 
     // terminal
     IdentityWarning ReceiptNew ReceiptFilled ReceiptKnown
@@ -69,7 +70,7 @@ keys! {
     WhenEvery WhenAt EveryLabel EveryOption FromLabel ToLabel TimesLabel TimesHint TimesBad DaysLabel PainLimit
     PainLimitHint MayStep MayStepHint ServesLabel ServesNone NoteLabel NoteCount Complaints ComplaintAdd ComplaintName
     SideNone PainToday NotAsked Activities ActivityAdd ActivityName RatingToday BalanceAtHome BalanceAtHomeWhat
-    AgeBand AgeUnder18 AgeBetween AgeFrom80 AgeNone RiskTitle RiskAll StanceToday StanceCapped StanceEarlier Aftercare
+    AgeBand AgeUnder18 AgeBetween AgeFrom80 AgeNone RiskTitle StanceToday StanceCapped StanceEarlier Aftercare
     AftercareOwn NextVisit InWeeks DateLabel AlarmsToClear AlarmClear AlarmClearWhat IssueCard IssueNotYet IssueReady
     FoldNone FoldLines
 

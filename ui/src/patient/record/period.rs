@@ -61,7 +61,7 @@ fn day_field(
     set: impl Fn(NaiveDate) + 'static,
 ) -> impl IntoView {
     let options = days.into_iter().map(|day| {
-        view! { <option value=day.to_string() selected=day == chosen>{words.weekday_date(day)}</option> }
+        view! { <option value=day.to_string() selected=day == chosen>{words.date_short(day)}</option> }
     });
     let choose = move |event| {
         if let Ok(day) = event_target_value(&event).parse() {
