@@ -6,3 +6,4 @@ mod patients_page;
 mod receive;
 
 pub use patients_page::Patients;
+pub use receive::Receive;

@@ -28,8 +28,11 @@ pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
             field.set_value("");
             house.ask::<clinic::Receive>(AskReceive { files }, move |mut new| {
                 new.extend(refused);
+                let any = new.iter().any(|receipt| !matches!(receipt.outcome, Outcome::Refused(_)));
                 receipts.set(new);
-                received();
+                if any {
+                    received();
+                }
             });
         });
     };

@@ -14,6 +14,7 @@ use super::next::Next;
 use super::notes::Notes;
 use super::pain::Pain;
 use crate::clinic::head::Head;
+use crate::clinic::patients::Receive;
 use crate::clinic::room::Room;
 use crate::clinic::width::{TWO_COLUMNS, columns, window_width};
 
@@ -32,7 +33,10 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
     let answers = if has_review {
         view! { <Alarms/><Answers width/> }.into_any()
     } else {
-        view! { <p class="empty">{words.text(Key::ReviewEmpty)}</p> }.into_any()
+        let again = StoredValue::new(code.clone());
+        let received = move || room.review(again.get_value());
+        view! { <div class="waiting stack"><p class="empty">{words.text(Key::ReviewEmpty)}</p><Receive received/></div> }
+            .into_any()
     };
     view! {
         <main class="screen review">
