@@ -54,6 +54,8 @@ pub enum Failure {
     SummaryUnknownPlan,
     /// The summary was not made by somebody who holds the card.
     SummaryNotFromCard,
+    /// Another summary of the same number came from that device before: its data folder was put back from a copy.
+    SummaryNumberTaken,
     /// The summary is of a newer version than this program reads.
     SummaryNewer {
         /// Its version.

@@ -39,8 +39,11 @@ fn one(house: &mut House, sealed: &[u8]) -> Answer<Outcome> {
     let summary = vault::summary::open(sealed, keys, secret).map_err(refusal)?;
     let patient = patients.iter().find(|patient| patient.plan() == Some(summary.plan)).ok_or(Failure::SummaryUnknownPlan)?;
     let gain = union::gain(&patient.summaries, &summary);
-    let known = patient.summaries.iter().any(|other| (other.log, other.counter) == (summary.log, summary.counter));
-    if !known && gain != Gain::Known {
+    if gain != Gain::Known {
+        let taken = |other: &Summary| (other.log, other.counter) == (summary.log, summary.counter);
+        if patient.summaries.iter().any(taken) {
+            return Err(Failure::SummaryNumberTaken);
+        }
         keep(house, patient, &summary)?;
     }
     let code = patient.code.clone();

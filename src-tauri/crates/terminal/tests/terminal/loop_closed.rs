@@ -1,7 +1,7 @@
 //! The loop from one visit to the next and back, and what other programs make of its files.
 
 use crate::forge;
-use crate::place::{DONE, Place, TAKEN, VISIT, clinic, patient, program};
+use crate::place::{DONE, Place, TAKEN, VISIT, clinic, copy, patient, program};
 use format::summary::Letter;
 use serde_json::Value;
 
@@ -79,6 +79,26 @@ fn the_same_summary_twice_changes_nothing() {
     let before = place.all();
     assert_eq!(place.clinic(&["receive", "summary.age"]), "summary.age: K17, nothing new; nothing was changed.\n");
     assert!(before == place.all(), "not a byte");
+}
+
+/// Its copy did not know that it had given the first number away already.
+#[test]
+fn a_patients_folder_put_back_from_a_copy_is_told_and_the_next_summary_counts() {
+    let place = Place::prepared();
+    place.write("first.jsonl", r#"{"do":"run","at":"2026-11-25T10:01:00+01:00","item":1,"held":[10,10,10]}"#);
+    place.write("later.jsonl", r#"{"do":"run","at":"2026-11-26T12:01:00+01:00","item":1,"held":[10,10,10]}"#);
+    let lost = ["--home", "lost", "--at", "2026-11-25T20:00:00+01:00", "patient"];
+    copy(&place.path("patient"), &place.path("lost"));
+    place.done(&[&lost[..], &["record", "first.jsonl"]].concat());
+    place.done(&[&lost[..], &["summary", "--until", "2026-11-25", "--out", "one.age"]].concat());
+    assert_eq!(place.clinic(&["receive", "one.age"]), "one.age: K17, 1 new day.\n");
+    place.done(&patient(&["record", "later.jsonl"]));
+    place.done(&patient(&["summary", "--until", "2026-11-26", "--out", "other.age"]));
+    place.refused(&clinic(&["receive", "other.age"]), &["Another summary of the same number", "save a new one"]);
+    place.done(&patient(&["summary", "--until", "2026-11-26", "--out", "new.age"]));
+    assert_eq!(place.clinic(&["receive", "new.age"]), "new.age: K17, 1 new day.\n");
+    let review = place.clinic(&["review", "K17"]);
+    assert!(review.contains("Record from 25 November to 26 November."), "{review}");
 }
 
 #[test]

@@ -61,6 +61,11 @@ pub fn failure(failure: &Failure) -> (String, String) {
             "The summary was not made by somebody who holds the plan card.".into(),
             "Do not use it; ask the patient to save a new one.",
         ),
+        Failure::SummaryNumberTaken => (
+            "Another summary of the same number came from that device before, as happens when its data was put back from a copy."
+                .into(),
+            "Ask the patient to save a new one and receive that.",
+        ),
         Failure::SummaryNewer { found, known } => (
             format!("The summary is of version {found}; this program reads up to {known}."),
             "Update the program, then receive it again.",

@@ -64,6 +64,11 @@ pub fn failure(failure: &Failure) -> (String, String) {
             "El resumen no lo hizo quien tiene la tarjeta del plan.".into(),
             "No lo use; pida al paciente que guarde uno nuevo.",
         ),
+        Failure::SummaryNumberTaken => (
+            "Ya llegó de ese dispositivo otro resumen con el mismo número, como ocurre cuando sus datos se recuperan de una copia."
+                .into(),
+            "Pida al paciente que guarde uno nuevo y reciba ese.",
+        ),
         Failure::SummaryNewer { found, known } => (
             format!("El resumen es de la versión {found}; este programa lee hasta la {known}."),
             "Actualice el programa y recíbalo de nuevo.",
