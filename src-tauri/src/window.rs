@@ -1,7 +1,9 @@
 //! The one window: how it opens, where it may go, what it may ask the system for.
 
+#[cfg(desktop)]
+use tauri::Manager;
 use tauri::webview::{PermissionKind, PermissionResponse, WebviewWindowBuilder};
-use tauri::{AppHandle, Manager, Url, WebviewUrl};
+use tauri::{AppHandle, Url, WebviewUrl};
 
 use std::path::Path;
 

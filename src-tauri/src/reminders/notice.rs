@@ -9,7 +9,7 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use std::thread;
 
 use actions::patient::reminding::{Choice as Chosen, Reminder};
-use notify_rust::{Hint, Notification, NotificationHandle, Timeout, Urgency};
+use notify_rust::{Notification, NotificationHandle, Timeout};
 use words::{Key, Words};
 
 /// A service may never tell that a notification was closed; after so many waiting threads a notification goes without
@@ -60,14 +60,15 @@ impl Notice {
             .action(OPEN, words.text(Key::ReminderOpen))
             .action(LATER, words.text(Key::ReminderLater))
             .action(LEAVE_OUT, words.text(Key::ReminderLeaveOut))
-            .hint(Hint::Urgency(Urgency::Normal))
             .timeout(Timeout::Milliseconds(reminder.open_ms));
+        #[cfg(all(unix, not(target_os = "macos")))]
+        notification.urgency(notify_rust::Urgency::Normal);
         if let Some(id) = self.id {
             notification.id(id);
         }
         match notification.show() {
             Ok(handle) => {
-                self.id = Some(handle.id());
+                self.id = number(&handle);
                 self.wait(handle, chose);
             }
             Err(error) => eprintln!("no notification: {error}"),
@@ -99,4 +100,16 @@ impl Notice {
             eprintln!("no thread for a notification's actions: {error}");
         }
     }
+}
+
+/// The number by which the next notification takes this one's place.
+#[cfg(all(unix, not(target_os = "macos")))]
+fn number(handle: &NotificationHandle) -> Option<u32> {
+    Some(handle.id())
+}
+
+/// Only freedesktop's service gives numbers; elsewhere the next one stands beside it.
+#[cfg(not(all(unix, not(target_os = "macos"))))]
+fn number(_: &NotificationHandle) -> Option<u32> {
+    None
 }
