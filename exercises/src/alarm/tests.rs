@@ -59,3 +59,14 @@ fn an_exercise_that_nobody_knows_is_held_back_by_a_fall() {
     plan.items[0].exercise = crate::catalogue::ExerciseId::new("unheard-of").expect("an id");
     assert!(blocks(&alarm(Trouble::Fell, None), &plan.items[0], &plan, &catalogue()));
 }
+
+#[test]
+fn of_several_the_gravest_is_told() {
+    let (plan, catalogue) = (plan(), catalogue());
+    let alarms =
+        [Trouble::TooMuchPain, Trouble::Nerve, Trouble::HeartOrBreath, Trouble::Other].map(|t| alarm(t, Some(HOLD)));
+    assert_eq!(
+        blocking(&alarms, &plan.items[0], &plan, &catalogue).map(|alarm| alarm.trouble),
+        Some(Trouble::HeartOrBreath)
+    );
+}

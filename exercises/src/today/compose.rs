@@ -5,6 +5,7 @@ use crate::alarm;
 use crate::ask;
 use crate::catalogue::{Catalogue, Sidedness};
 use crate::history::Mark;
+use crate::id::{ItemId, PlanId};
 use crate::plan::{Item, Side};
 use crate::slots::{self, Slot};
 use crate::time::{Offsets, Stamp};
@@ -20,14 +21,12 @@ pub fn compose(followed: &[Followed], catalogue: &Catalogue, now: Stamp, zone: &
     let items: Vec<TodayItem> = followed.iter().flat_map(|one| items_of(one, catalogue)).collect();
     let mut string: Vec<(Slot, TodayKnot)> = followed.iter().flat_map(|one| knots(one, &items, now, zone)).collect();
     string.sort_by_key(|(slot, _)| (slot.minute, slot.slot.item));
-    let head = head(followed, &items, &string, now, zone);
-    let item = match &head {
-        Head::Due { slot, .. } | Head::Next { slot, .. } => {
-            let plan = string.iter().find(|(other, _)| other.slot == *slot).map(|(_, knot)| knot.plan);
-            items.iter().find(|item| item.item.id == slot.item && Some(item.plan) == plan).cloned()
-        }
-        _ => None,
+    let (of, head) = match stopped(followed, &items, now) {
+        Some(head) => (None, head),
+        None => spoken_of(followed, &string, now)
+            .map_or_else(|| (None, quiet(followed, &string, now, zone)), |(of, head)| (Some(of), head)),
     };
+    let item = of.and_then(|(plan, id)| items.iter().find(|item| (item.plan, item.item.id) == (plan, id)).cloned());
     let in_force = followed.iter().filter(|one| now.date() <= one.plan.review);
     Today {
         now,
@@ -79,23 +78,30 @@ fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec
     .collect()
 }
 
-fn head(followed: &[Followed], items: &[TodayItem], string: &[(Slot, TodayKnot)], now: Stamp, zone: &Offsets) -> Head {
-    let Some(latest) = followed.iter().map(|one| one.plan.review).max() else { return Head::NoPlan };
-    if let (false, Some(trouble)) = (items.is_empty(), items.iter().find_map(|item| item.held_back))
-        && items.iter().all(|item| item.held_back.is_some())
-    {
-        return Head::Stopped(trouble);
+/// No plan, everything held back (told by the gravest sign), or over.
+fn stopped(followed: &[Followed], items: &[TodayItem], now: Stamp) -> Option<Head> {
+    let Some(latest) = followed.iter().map(|one| one.plan.review).max() else { return Some(Head::NoPlan) };
+    let gravest = items.iter().filter_map(|item| item.held_back).min();
+    match gravest.filter(|_| items.iter().all(|item| item.held_back.is_some())) {
+        Some(trouble) => Some(Head::Stopped(trouble)),
+        None => (now.date() > latest).then_some(Head::Over { review: latest }),
     }
-    if now.date() > latest {
-        return Head::Over { review: latest };
-    }
-    if let Some(head) = due(followed, string, now).or_else(|| next_today(string)) {
-        return head;
-    }
+}
+
+/// The item that the head speaks of, by its plan and its number there: two plans may use the same number.
+type Of = (PlanId, ItemId);
+
+/// The slot that is due, else the next one of today.
+fn spoken_of(followed: &[Followed], string: &[(Slot, TodayKnot)], now: Stamp) -> Option<(Of, Head)> {
+    due(followed, string, now).or_else(|| next_today(string))
+}
+
+/// Nothing is due and nothing comes today.
+fn quiet(followed: &[Followed], string: &[(Slot, TodayKnot)], now: Stamp, zone: &Offsets) -> Head {
     let next = next_day(followed, now, zone);
     let counted: Vec<Mark> = string.iter().map(|(_, knot)| knot.mark).collect();
     let excused = counted.iter().any(|mark| matches!(mark, Mark::Excused(_)));
-    if counted.is_empty() || counted.iter().all(|mark| matches!(mark, Mark::Excused(_) | Mark::NoSuchHour)) {
+    if counted.iter().all(|mark| matches!(mark, Mark::Excused(_) | Mark::NoSuchHour)) {
         return Head::DayOff { excused, next };
     }
     let done = counted.iter().filter(|mark| matches!(mark, Mark::Done | Mark::Partly(_))).count() as u16;
@@ -105,7 +111,7 @@ fn head(followed: &[Followed], items: &[TodayItem], string: &[(Slot, TodayKnot)]
 
 /// The slot to speak of: open and not yet done (the earliest), else one that opens within ten minutes. What was put off
 /// waits behind what was not.
-fn due(followed: &[Followed], string: &[(Slot, TodayKnot)], now: Stamp) -> Option<Head> {
+fn due(followed: &[Followed], string: &[(Slot, TodayKnot)], now: Stamp) -> Option<(Of, Head)> {
     let speaks = |slot: &Slot, knot: &TodayKnot| {
         !knot.held_back
             && (knot.mark == Mark::Due
@@ -120,18 +126,19 @@ fn due(followed: &[Followed], string: &[(Slot, TodayKnot)], now: Stamp) -> Optio
     let (slot, knot) = candidates.min_by_key(|(slot, knot)| {
         (matches!(knot.mark, Mark::Partly(_)), put_off(knot).is_some(), slot.due.map(|due| due.utc_ms))
     })?;
-    Some(Head::Due { slot: slot.slot, due: slot.due?, closes: slot.closes?, put_off: put_off(knot) })
+    let head = Head::Due { slot: slot.slot, due: slot.due?, closes: slot.closes?, put_off: put_off(knot) };
+    Some(((knot.plan, slot.slot.item), head))
 }
 
-fn next_today(string: &[(Slot, TodayKnot)]) -> Option<Head> {
+fn next_today(string: &[(Slot, TodayKnot)]) -> Option<(Of, Head)> {
     let ahead = string.iter().filter(|(_, knot)| knot.mark == Mark::ToCome && !knot.held_back);
-    let (slot, _) = ahead.min_by_key(|(slot, _)| slot.due.map(|due| due.utc_ms))?;
-    Some(Head::Next { slot: slot.slot, due: slot.due? })
+    let (slot, knot) = ahead.min_by_key(|(slot, _)| slot.due.map(|due| due.utc_ms))?;
+    Some(((knot.plan, slot.slot.item), Head::Next { slot: slot.slot, due: slot.due? }))
 }
 
 fn next_day(followed: &[Followed], now: Stamp, zone: &Offsets) -> Option<Stamp> {
     let days = now.date().iter_days().skip(1).take(LOOK_AHEAD_DAYS as usize);
-    days.flat_map(|day| followed.iter().filter_map(move |one| first_due(one, day, zone))).next()
+    days.filter_map(|day| followed.iter().filter_map(|one| first_due(one, day, zone)).min()).next()
 }
 
 fn first_due(one: &Followed, day: NaiveDate, zone: &Offsets) -> Option<Stamp> {

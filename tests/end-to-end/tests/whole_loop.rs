@@ -86,7 +86,7 @@ fn add_patient(clinic: &Window, code: &str) {
     clinic.see("Issue plan card");
 }
 
-/// Three items, short enough to be done here: one hold of five seconds, two repetitions, one try on the left leg.
+/// Three items, short enough to be done here: one hold of five seconds, two repetitions, one trial on the left leg.
 fn compose(clinic: &Window) {
     for name in ["Sit tall, chin back", "Heel raise", "Stand on one leg"] {
         clinic.press(&format!("Add {name}"));
@@ -189,7 +189,7 @@ fn balance(patient: &Window) {
     patient.wait_for("return [...document.querySelectorAll('[role=timer]')].some((timer) => Number(timer.textContent.match(/\\d+/)) >= 2)");
     patient.screenshot("loop-balance");
     patient.touch_anywhere();
-    patient.see("1 of 1 try.");
+    patient.see("1 of 1 trial.");
     patient.press("Continue");
     patient.see("Do one now");
 }

@@ -20,7 +20,7 @@ pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, ou
     let moment = clock.moment();
     match what {
         Patient::Accept { card } => accept(args, card, &moment, out),
-        Patient::Slots { from, days, zone } => slots(args, which, *from, *days, *zone, &moment, out),
+        Patient::Slots { from, days, zone } => slots(args, which, *from, *days, *zone, out),
         Patient::Record { runs } => record(args, which, runs, &moment, out),
         Patient::Now => now(args, &moment, out),
         Patient::Summary { from, until, note, out: path } => {
@@ -76,11 +76,11 @@ fn house_for(home: &Path, source: &CardSource) -> Answer<House> {
     Ok(house)
 }
 
-fn slots(args: &Args, which: Option<PlanId>, from: NaiveDate, days: u16, place: Tz, moment: &Moment, out: &mut Out) -> Done {
+fn slots(args: &Args, which: Option<PlanId>, from: NaiveDate, days: u16, place: Tz, out: &mut Out) -> Done {
     let house = House::open(&args.home(), false)?;
     let one = actions::patient::plans::one(&house, which)?;
     let around = from.and_hms_opt(12, 0, 0).unwrap_or_default().and_utc().timestamp();
-    let offsets = zone::offsets(place, around.max(moment.now.utc_ms / 1000 - 86_400 * 300));
+    let offsets = zone::offsets(place, around);
     for day in from.iter_days().take(days.into()) {
         for slot in slots::of_day(one.plan(), day, &offsets, one.followed.taken) {
             let (due, closes) = (slot.due.map(instant), slot.closes.map(instant));

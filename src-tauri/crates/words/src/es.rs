@@ -272,7 +272,7 @@ pub fn text(key: Key) -> &'static str {
         // clinic: issued
         Key::IssuedTitle => "Tarjeta del plan para {who}",
         Key::IssuedRevision => "plan {revision}",
-        Key::IssuedWhat => "El paciente escanea el código, o recibe la imagen, el texto o el archivo.",
+        Key::IssuedWhat => "El paciente fotografía el código, o recibe la imagen, el texto o el archivo.",
         Key::IssuedWarning => "Quien fotografíe esta tarjeta puede usarla. Muéstrela solo al paciente.",
         Key::IssuedCode => "La tarjeta como código",
         Key::IssuedText => "La tarjeta como texto",

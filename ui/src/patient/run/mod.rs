@@ -4,6 +4,7 @@ mod balance;
 mod controls;
 mod done;
 mod driver;
+mod guided;
 mod hold;
 mod parts;
 mod reps;

@@ -262,7 +262,7 @@ fn stamp(text: &str) -> Result<Stamp, String> {
 /// Two days of deeds that fit the example plan, beginning on `start`, at the offset of `offset_s`.
 pub fn example(start: NaiveDate, offset: &str) -> String {
     let next = start.succ_opt().unwrap_or(start);
-    include_str!("runs_file/example.jsonl")
+    include_str!("example.jsonl")
         .replace("DAY1", &start.to_string())
         .replace("DAY2", &next.to_string())
         .replace("OFFSET", offset)

@@ -4,8 +4,8 @@ mod shipped;
 use super::*;
 use exercises::catalogue::{ExerciseId, Kind, Lang, Quantity, Sidedness};
 
-const WHOLE: &str = include_str!("../../../../../exercises/catalogue/sit-tall-chin-back.toml");
-const BALANCE: &str = include_str!("../../../../../exercises/catalogue/one-leg-stand.toml");
+const WHOLE: &str = include_str!("../../../../../../exercises/catalogue/sit-tall-chin-back.toml");
+const BALANCE: &str = include_str!("../../../../../../exercises/catalogue/one-leg-stand.toml");
 const FIGURE: &str = r#"
 [figure]
 view = "side"

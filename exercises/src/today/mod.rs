@@ -128,3 +128,6 @@ pub struct TodayKnot {
     /// Whether an alarm holds it back.
     pub held_back: bool,
 }
+
+#[cfg(test)]
+mod tests;

@@ -8,7 +8,7 @@ use crate::id::{EntryRef, ItemId};
 use crate::plan::{Item, Plan};
 use crate::time::Stamp;
 
-/// What is wrong. "Nothing, a slip" is not here: it records nothing.
+/// What is wrong, gravest first. "Nothing, a slip" is not here: it records nothing.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Trouble {
@@ -96,9 +96,9 @@ pub fn reaches(trouble: Trouble, during: Option<ItemId>, item: &Item, plan: &Pla
     }
 }
 
-/// The first of `alarms` that holds `item` back.
+/// Of the `alarms` that hold `item` back the gravest, and of equal ones the first: what to do follows from it.
 pub fn blocking<'a>(alarms: &'a [Alarm], item: &Item, plan: &Plan, catalogue: &Catalogue) -> Option<&'a Alarm> {
-    alarms.iter().find(|alarm| blocks(alarm, item, plan, catalogue))
+    alarms.iter().filter(|alarm| blocks(alarm, item, plan, catalogue)).min_by_key(|alarm| alarm.trouble)
 }
 
 #[cfg(test)]

@@ -1,0 +1,116 @@
+//! Each state of the head, on the plan of the samples: a hold at nine, ten and eleven, balance and repetitions at six.
+
+use super::*;
+use crate::alarm::Alarm;
+use crate::id::{EntryRef, ItemId, PlanId};
+use crate::log::{Barrier, Entry, Excuse, Log, What};
+use crate::review::samples::{BALANCE, HOLD, PHONE, REPS, catalogue, plan, start};
+use crate::time::Offsets;
+
+fn at(day: i64, hour: i64, minute: i64) -> Stamp {
+    let midnight = start().and_time(chrono::NaiveTime::MIN).and_utc().timestamp_millis();
+    Stamp { utc_ms: midnight + ((day * 24 + hour) * 60 + minute) * 60_000, offset_s: 0 }
+}
+
+/// The card was taken on day 0 at eight; then this happened.
+fn followed(happened: &[(Stamp, What)]) -> Followed {
+    let entries = happened.iter().enumerate();
+    let entries = entries.map(|(n, (at, what))| Entry { n: n as u32 + 1, plan: plan().id, at: *at, what: what.clone() });
+    let log = Log { id: PHONE, entries: entries.collect() };
+    Followed { plan: plan(), taken: at(0, 8, 0), history: History::fold(&log, plan().id) }
+}
+
+fn head(happened: &[(Stamp, What)], now: Stamp) -> Head {
+    compose(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0)).head
+}
+
+fn slot(day: i64, item: ItemId, number: u8) -> SlotRef {
+    SlotRef { day: at(day, 0, 0).date(), item, number }
+}
+
+fn left_out(day: i64, item: ItemId, number: u8) -> (Stamp, What) {
+    (at(day, 8, 30), What::LeftOut { slot: slot(day, item, number), reason: Barrier::NoTime })
+}
+
+#[test]
+fn without_a_card_there_is_no_plan() {
+    assert_eq!(compose(&[], &catalogue(), at(0, 9, 0), &Offsets::fixed(0)).head, Head::NoPlan);
+}
+
+#[test]
+fn an_open_slot_is_due_until_it_closes() {
+    let due = |put_off| Head::Due { slot: slot(1, HOLD, 1), due: at(1, 10, 0), closes: at(1, 11, 0), put_off };
+    assert_eq!(head(&[], at(1, 10, 59)), due(None));
+    let later = What::PutOff { slot: slot(1, HOLD, 1), minutes: 10 };
+    assert_eq!(head(&[(at(1, 10, 1), later)], at(1, 10, 5)), due(Some(at(1, 10, 11))));
+}
+
+#[test]
+fn ten_minutes_ahead_it_can_be_begun_and_earlier_it_is_next() {
+    let soon = Head::Due { slot: slot(1, HOLD, 0), due: at(1, 9, 0), closes: at(1, 10, 0), put_off: None };
+    assert_eq!(head(&[], at(1, 8, 50)), soon);
+    assert_eq!(head(&[], at(1, 8, 49)), Head::Next { slot: slot(1, HOLD, 0), due: at(1, 9, 0) });
+}
+
+#[test]
+fn what_was_left_out_makes_room_for_the_next() {
+    assert_eq!(head(&[left_out(1, HOLD, 0)], at(1, 9, 5)), Head::Next { slot: slot(1, HOLD, 1), due: at(1, 10, 0) });
+}
+
+#[test]
+fn after_the_last_slot_the_day_is_over() {
+    let over = Head::DoneForToday { done: 0, of: 5, next: Some(at(2, 9, 0)) };
+    assert_eq!(head(&[], at(1, 19, 0)), over);
+    assert_eq!(head(&[left_out(1, BALANCE, 0), left_out(1, REPS, 0)], at(1, 18, 5)), over);
+}
+
+#[test]
+fn an_excused_day_is_a_day_off_and_the_next_due_lies_behind_it() {
+    let until = at(2, 0, 0).date();
+    let ill = What::Excused { from: at(1, 0, 0).date(), until, why: Excuse::Ill };
+    assert_eq!(head(&[(at(1, 7, 0), ill)], at(1, 9, 5)), Head::DayOff { excused: true, next: Some(at(3, 9, 0)) });
+}
+
+#[test]
+fn after_the_review_the_plan_is_over() {
+    assert_eq!(
+        head(&[], at(28, 9, 0)),
+        Head::Due { slot: slot(28, HOLD, 0), due: at(28, 9, 0), closes: at(28, 10, 0), put_off: None }
+    );
+    assert_eq!(head(&[], at(29, 9, 0)), Head::Over { review: plan().review });
+}
+
+#[test]
+fn what_stops_everything_is_told_by_its_gravest_sign() {
+    let pain = |minute, item| (at(1, 9, minute), What::Trouble { trouble: Trouble::TooMuchPain, item: Some(item) });
+    let heart = (at(1, 9, 9), What::Trouble { trouble: Trouble::HeartOrBreath, item: None });
+    assert!(matches!(head(&[pain(1, HOLD)], at(1, 9, 10)), Head::Next { .. }), "the other exercises go on");
+    assert_eq!(head(&[pain(1, HOLD), heart.clone()], at(1, 9, 10)), Head::Stopped(Trouble::HeartOrBreath));
+    let near_fall = (at(1, 9, 4), What::Trouble { trouble: Trouble::NearlyFell, item: None });
+    let each = [pain(1, HOLD), pain(2, REPS), near_fall];
+    assert_eq!(head(&each, at(1, 9, 10)), Head::Stopped(Trouble::NearlyFell), "one alarm for each exercise stops all too");
+}
+
+#[test]
+fn a_card_that_clears_the_alarm_opens_the_plan_again() {
+    let mut one = followed(&[(at(1, 9, 1), What::Trouble { trouble: Trouble::Nerve, item: None })]);
+    let Alarm { entry, .. } = one.history.alarms[0];
+    assert_eq!(entry, EntryRef { log: PHONE, n: 1 });
+    let head = |one: &Followed| compose(std::slice::from_ref(one), &catalogue(), at(1, 9, 10), &Offsets::fixed(0)).head;
+    assert_eq!(head(&one), Head::Stopped(Trouble::Nerve));
+    one.plan.cleared = vec![entry];
+    assert!(matches!(head(&one), Head::Due { .. }));
+}
+
+#[test]
+fn of_two_plans_the_earlier_slot_is_spoken_of() {
+    let mut other = followed(&[]);
+    other.plan.id = PlanId([7; 8]);
+    other.plan.items.retain(|item| item.id == HOLD);
+    other.plan.items[0].schedule.pattern = crate::plan::Pattern::At { times: vec![8 * 60 + 30] };
+    let today = compose(&[followed(&[]), other.clone()], &catalogue(), at(1, 8, 35), &Offsets::fixed(0));
+    assert_eq!(today.item.map(|item| item.plan), Some(PlanId([7; 8])));
+    assert_eq!(today.string.len(), 6, "both plans' slots are on the day's string");
+    let mine = compose(&[followed(&[]), other], &catalogue(), at(1, 9, 31), &Offsets::fixed(0));
+    assert_eq!(mine.item.map(|item| item.plan), Some(plan().id), "the same number in the other plan is not meant");
+}

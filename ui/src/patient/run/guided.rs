@@ -1,0 +1,70 @@
+//! The frame of a guided run with controls: what is on, the figure that moves, and what can be pressed.
+
+use exercises::guide::{Beat, GuideView, Phase};
+use exercises::plan::Leg;
+use leptos::prelude::*;
+use wire::patient::RunScript;
+use words::{Key, Words};
+
+use super::controls::RunControls;
+use super::driver::Driver;
+use crate::shared::figure::{Figure, NARROW};
+use crate::shared::{Fault, House};
+
+/// Head, figure and controls of a run. `part` says which part is on; `children` is what runs beside the figure, `pressed`
+/// what can be pressed besides the usual.
+#[component]
+pub fn Guided(
+    script: Box<RunScript>,
+    part: fn(&GuideView, Words) -> String,
+    something_wrong: impl Fn() + Copy + Send + 'static,
+    #[prop(optional)] pressed: Option<AnyView>,
+    children: Children,
+) -> impl IntoView {
+    let words = House::here().words();
+    let driver = Driver::here();
+    let name = script.exercise.text(words.lang).map(|texts| texts.name.clone());
+    let drawing =
+        script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
+    let pose = Signal::derive(move || driver.view.get().pose);
+    let mirrored = Memo::new(move |_| driver.view.get().part.leg == Some(Leg::Left));
+    let title = Memo::new(move |_| title(&driver.view.get(), words));
+    let part = Memo::new(move |_| part(&driver.view.get(), words));
+    view! {
+        <main class="screen run">
+            <div class="run-head">
+                <p class="soft">{name}</p>
+                <h1>{title}</h1>
+                <p>{part}</p>
+            </div>
+            <Fault/>
+            <div class="run-middle">
+                <div class="run-figure">
+                    {move || view! { <Figure drawing=drawing.clone() pose mirrored=mirrored.get() size=NARROW/> }}
+                </div>
+                {children()}
+            </div>
+            {pressed}
+            <RunControls something_wrong/>
+        </main>
+    }
+}
+
+/// What is on, in a word or two.
+fn title(view: &GuideView, words: Words) -> String {
+    let key = match view.phase {
+        Phase::Waiting => Key::WhenReady,
+        Phase::CountIn => Key::GetReady,
+        Phase::Holding => Key::Hold,
+        Phase::Resting if view.part.changes_side => Key::ChangeSides,
+        Phase::Resting => Key::Rest,
+        Phase::Paused { slept: false } => Key::Paused,
+        Phase::Paused { slept: true } => Key::PausedAsleep,
+        Phase::Beat(Beat::Up) => Key::BeatUp,
+        Phase::Beat(Beat::Keep) => Key::BeatKeep,
+        Phase::Beat(Beat::Down) => Key::BeatDown,
+        Phase::Trial | Phase::Settling => Key::TouchWhenDown,
+        Phase::Ended(_) => Key::Done,
+    };
+    words.text(key).to_owned()
+}
