@@ -11,6 +11,7 @@ pub mod house;
 pub mod outside;
 pub mod patient;
 mod refuse;
+pub mod sums;
 pub mod zone;
 
 pub use clock::{Clock, Moment};

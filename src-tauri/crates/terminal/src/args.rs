@@ -40,6 +40,12 @@ pub enum Area {
         #[command(subcommand)]
         what: Catalogue,
     },
+    /// Check the sums of a recorded balance trial: hold, touch-downs, sway
+    Sway(Sway),
+    /// Check the sums of a series of one value a day: slope, test for a trend, verdict
+    Trend(Trend),
+    /// Check the limits of a share: Wilson 95 %
+    Proportion(Proportion),
     /// The side that prescribes
     Clinic {
         /// File with the passphrase in its first line; else it is asked for
@@ -58,6 +64,68 @@ pub enum Area {
         #[command(subcommand)]
         what: Patient,
     },
+}
+
+/// A recorded trial.
+#[derive(clap::Args)]
+pub struct Sway {
+    /// The samples: CSV with the header t_s,ax,ay,az in seconds and m/s2, gravity included
+    #[arg(long, value_name = "FILE.csv")]
+    pub trial: PathBuf,
+    /// The start tone, in seconds on the file's clock
+    #[arg(long, value_name = "S", allow_negative_numbers = true, value_parser = finite)]
+    pub on: f64,
+    /// The end of the recording or the planned end, in seconds
+    #[arg(long, value_name = "S", allow_negative_numbers = true, value_parser = finite)]
+    pub off: f64,
+    /// A touch of the screen, in seconds; may be given several times
+    #[arg(long = "tap", value_name = "S", allow_negative_numbers = true, value_parser = finite)]
+    pub taps: Vec<f64>,
+    /// The system that recorded it: one of them turns the sign of all axes
+    #[arg(long, value_enum, default_value = "other")]
+    pub os: System,
+}
+
+/// An operating system.
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum System {
+    /// Android
+    Android,
+    /// iOS or iPadOS
+    Ios,
+    /// Any other
+    Other,
+}
+
+/// A series.
+#[derive(clap::Args)]
+pub struct Trend {
+    /// CSV with the header day,value; one line a day
+    #[arg(long, value_name = "FILE.csv")]
+    pub series: PathBuf,
+    /// The longest value that could be reached
+    #[arg(long, value_name = "V", allow_negative_numbers = true, value_parser = finite)]
+    pub cap: Option<f64>,
+    /// The important difference, in the unit of the values
+    #[arg(long, value_name = "V", value_parser = not_negative)]
+    pub mdc: Option<f64>,
+}
+
+/// A share.
+#[derive(clap::Args)]
+pub struct Proportion {
+    /// So many were done
+    #[arg(value_name = "K")]
+    pub done: u32,
+    /// Of so many
+    #[arg(value_name = "N")]
+    pub planned: u32,
+    /// So many fall on one day, and are alike
+    #[arg(long, value_name = "M", value_parser = cluster, requires = "rho")]
+    pub per_day: Option<f64>,
+    /// How alike: their correlation, 0 to 1
+    #[arg(long, value_name = "R", value_parser = correlation, requires = "per_day")]
+    pub rho: Option<f64>,
 }
 
 /// Examples.
@@ -191,6 +259,26 @@ fn plan(name: &str) -> Result<PlanId, &'static str> {
     let digits = name.len() == 16 && name.bytes().all(|byte| byte.is_ascii_hexdigit());
     let number = u64::from_str_radix(name, 16).ok().filter(|_| digits);
     number.map(|number| PlanId(number.to_be_bytes())).ok_or("16 digits and letters a to f, as accept --json shows them")
+}
+
+fn number(text: &str, fits: impl Fn(f64) -> bool, expected: &'static str) -> Result<f64, &'static str> {
+    text.parse().ok().filter(|number: &f64| number.is_finite() && fits(*number)).ok_or(expected)
+}
+
+fn finite(text: &str) -> Result<f64, &'static str> {
+    number(text, |_| true, "a finite number with a decimal point")
+}
+
+fn not_negative(text: &str) -> Result<f64, &'static str> {
+    number(text, |number| number >= 0.0, "a number from 0 on")
+}
+
+fn cluster(text: &str) -> Result<f64, &'static str> {
+    number(text, |number| number >= 1.0, "a number from 1 on")
+}
+
+fn correlation(text: &str) -> Result<f64, &'static str> {
+    number(text, |number| (0.0..=1.0).contains(&number), "a number from 0 to 1")
 }
 
 impl Args {

@@ -9,6 +9,7 @@ mod clinic;
 mod example;
 mod out;
 mod patient;
+mod sums;
 
 use args::{Area, Args};
 use clap::Parser;
@@ -25,6 +26,9 @@ fn main() -> ExitCode {
     let done = match &args.area {
         Area::Example { what } => example::run(what, &clock, &mut out),
         Area::Catalogue { what } => catalogue::run(what, &mut out),
+        Area::Sway(what) => sums::sway(what, &mut out),
+        Area::Trend(what) => sums::trend(what, &mut out),
+        Area::Proportion(what) => sums::proportion(what, &mut out),
         Area::Clinic { what, passphrase_file } => clinic::run(&args, passphrase_file.as_deref(), what, &clock, &mut out),
         Area::Patient { plan, what } => patient::run(&args, *plan, what, &clock, &mut out),
     };

@@ -11,4 +11,5 @@ mod inputs;
 mod loop_closed;
 mod place;
 mod summary;
+mod sums;
 mod usage;

@@ -20,6 +20,11 @@ fn wrong_usage_is_told_apart_from_a_refusal() {
         (&["patient", "--plan", "first", "now"], "16 digits"),
         (&["patient", "summary", "--out", "x.age"], "--until <DATE>"),
         (&["clinic", "receive"], "<FILES>..."),
+        (&["sway", "--trial", "x.csv", "--on", "0"], "--off <S>"),
+        (&["sway", "--trial", "x.csv", "--on", "nan", "--off", "1"], "a finite number"),
+        (&["trend", "--series", "x.csv", "--mdc=-1"], "a number from 0 on"),
+        (&["proportion", "5", "7", "--rho", "0.2"], "--per-day <M>"),
+        (&["proportion", "5", "7", "--per-day", "7", "--rho", "1.2"], "a number from 0 to 1"),
         (&["clinic", "review", "K17", "--as", "poem"], "possible values: text, json"),
     ] {
         let said = place.run(&[&["--home", "patient"][..], arguments].concat());
