@@ -22,6 +22,7 @@ pub mod id;
 pub mod log;
 pub mod norms;
 pub mod plan;
+pub mod remind;
 pub mod review;
 pub mod run;
 pub mod slots;

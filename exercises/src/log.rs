@@ -5,6 +5,7 @@ use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use crate::plan::Schedule;
 use crate::run::Run;
 use crate::slots::SlotRef;
+use crate::sway::Sensed;
 use crate::time::Stamp;
 use chrono::NaiveDate;
 
@@ -104,6 +105,17 @@ pub enum What {
         trouble: Trouble,
         /// During which item.
         item: Option<ItemId>,
+    },
+    /// What the sensor said about one trial of a run; for the same trial the last one counts.
+    Sensed {
+        /// The run.
+        run: RunId,
+        /// The trial's place in the run, from 0.
+        trial: u16,
+        /// The brief form.
+        sensed: Sensed,
+        /// Everything about it as one line of JSON: [`crate::sway::detail`].
+        detail: String,
     },
     /// A summary was sealed.
     Sealed {

@@ -3,6 +3,7 @@
 use std::path::PathBuf;
 
 use actions::Clock;
+use exercises::sway::{Os, Sample};
 
 /// What the window was started with.
 #[derive(Debug, Default)]
@@ -18,6 +19,10 @@ pub struct Args {
     /// Take this moment for now, such as 2027-03-01T14:02:00+01:00
     #[cfg_attr(desktop, arg(long, value_name = "INSTANT", value_parser = Clock::set_to))]
     pub at: Option<Clock>,
+    /// Replay this recorded trial (CSV: t_s,ax,ay,az) as if it came from the motion sensor; its second 0 is the start tone.
+    /// Several are replayed in turn
+    #[cfg_attr(desktop, arg(long, value_name = "FILE", value_parser = recorded))]
+    pub motion: Vec<Vec<Sample>>,
     /// Start without showing the window, for a start with the computer
     #[cfg_attr(desktop, arg(long))]
     pub hidden: bool,
@@ -42,6 +47,13 @@ impl Args {
     }
 }
 
+/// A recorded trial, or in a sentence why it is none.
+#[cfg(desktop)]
+fn recorded(path: &str) -> Result<Vec<Sample>, String> {
+    let words = words::Words::new(actions::outside::lang());
+    actions::sums::trial(std::path::Path::new(path), Os::Other).map_err(|failure| words.failure(&failure).fault)
+}
+
 #[cfg(all(test, desktop))]
 mod tests {
     use super::*;
@@ -62,6 +74,18 @@ mod tests {
         let clock = read("--at 2027-03-01T14:02:00+01:00").unwrap().clock();
         assert!(clock.is_set());
         assert!((0..60_000).contains(&(clock.now_ms() - 1_803_906_120_000)), "it goes on from there");
+    }
+
+    #[test]
+    fn a_recorded_trial_is_read_at_once_and_a_bad_one_refused() {
+        let folder = tempfile::tempdir().unwrap();
+        let file = folder.path().join("trial.csv");
+        std::fs::write(&file, "t_s,ax,ay,az\n0,0,9.8,0\n").unwrap();
+        let args = read(&format!("--motion {0} --motion {0}", file.display())).unwrap();
+        assert_eq!(args.motion.iter().map(Vec::len).collect::<Vec<_>>(), [1, 1]);
+        std::fs::write(&file, "time,x\n").unwrap();
+        let refused = read(&format!("--motion {}", file.display())).unwrap_err().to_string();
+        assert!(refused.contains("expected the header"), "{refused}");
     }
 
     #[test]

@@ -13,7 +13,7 @@ mod window;
 use tauri::Manager;
 
 use args::Args;
-use session::Session;
+use session::{Replays, Session};
 
 /// Starts the program and returns when its last window has closed.
 #[cfg_attr(mobile, tauri::mobile_entry_point)]
@@ -29,6 +29,7 @@ pub fn run() {
         .setup(move |app| {
             let home = home::of(app.handle(), &args)?;
             app.manage(Session::open(&home, args.clock()));
+            app.manage(Replays(args.motion.clone()));
             window::open(app.handle(), &home, args.hidden)?;
             #[cfg(desktop)]
             {

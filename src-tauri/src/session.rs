@@ -4,7 +4,11 @@ use std::path::Path;
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use actions::{Clock, House, Moment};
+use exercises::sway::Sample;
 use wire::Failure;
+
+/// Recorded trials that the window replays, one after the other, as if they came from the sensor.
+pub struct Replays(pub Vec<Vec<Sample>>);
 
 /// The open data folder (or why it could not be opened) and the clock.
 pub struct Session {

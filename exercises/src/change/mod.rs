@@ -6,6 +6,7 @@
 mod activity;
 mod pain;
 mod stance;
+mod sway;
 mod symmetry;
 
 pub use crate::statistics::{PainChange, PainVerdict};
@@ -14,4 +15,5 @@ pub use activity::{
 };
 pub use pain::pain_over_days;
 pub use stance::{Conditions, StanceChange, StanceDay, seconds, stance_change, stance_day};
+pub use sway::{SwaySeries, SwaySession, sway_series};
 pub use symmetry::{LATEST_DAYS, LEAST_DAYS, OneLeg, SideToSide, compare_legs};

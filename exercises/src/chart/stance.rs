@@ -222,7 +222,7 @@ mod tests {
         };
         let change = stance_change(&conditions, &days, None);
         let Conditions { exercise, rung, surface, eyes, set_up, .. } = conditions;
-        StanceSeries { exercise, rung, leg, surface, eyes, set_up, target_s, days, change }
+        StanceSeries { exercise, rung, leg, surface, eyes, set_up, target_s, days, change, sway: None }
     }
 
     fn rising() -> Vec<f64> {

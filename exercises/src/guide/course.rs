@@ -8,7 +8,7 @@ use super::step::{Part, Step, What, course};
 use super::view::Phase;
 use crate::catalogue::{Dose, Kind};
 use crate::plan::Side;
-use crate::run::{Doing, Run, RunEnd, TrialEnd};
+use crate::run::{Doing, Run, RunEnd, SetUp, TrialEnd};
 
 /// While something is done it is logged every so many milliseconds, besides at each phase.
 pub const CHECKPOINT_MS: u64 = 5_000;
@@ -35,6 +35,7 @@ pub struct Guide {
     pub(super) steps: Vec<Step>,
     pub(super) stage: Stage,
     pub(super) record: Record,
+    side: Side,
     began: u64,
     pub(super) last: Moment,
     logged: u64,
@@ -51,7 +52,7 @@ impl Guide {
             (Dose::Balance { .. }, Doing::Balance(_)) => side != Side::Neither,
             _ => false,
         };
-        let steps = course(run.dose, side);
+        let steps = course(run.dose, side, set_up(&run));
         if !fits || steps.is_empty() {
             return None;
         }
@@ -59,6 +60,7 @@ impl Guide {
             record: Record::new(run.dose),
             steps,
             stage: Stage::Going { step: 0, since: now.steady_ms, extra: 0 },
+            side,
             began: now.steady_ms,
             last: now,
             logged: now.steady_ms,
@@ -95,6 +97,37 @@ impl Guide {
             Some(What::Trial) => self.end_step(at, TrialEnd::Touch, &mut events),
             Some(What::Settle) | None => {}
             Some(what) => self.take(press, what, at, &mut events),
+        }
+        events
+    }
+
+    /// Where the phone is during this run's trials. Only before the first count-in: set-ups are never mixed in one run.
+    pub fn choose_set_up(&mut self, chosen: SetUp) {
+        if let (Stage::Going { step: 0, .. }, Doing::Balance(balance)) = (self.stage, &mut self.run.doing) {
+            balance.set_up = chosen;
+            self.steps = course(self.run.dose, self.side, chosen);
+        }
+    }
+
+    /// Whether the set-up may still be chosen.
+    pub fn may_choose_set_up(&self) -> bool {
+        matches!((self.stage, &self.run.doing), (Stage::Going { step: 0, .. }, Doing::Balance(_)))
+    }
+
+    /// The start tone of the trial that goes on, on the steady clock, in milliseconds.
+    pub fn trial_began(&self) -> Option<u64> {
+        match self.stage {
+            Stage::Going { step, since, .. } if self.steps[step].what == What::Trial => Some(since),
+            _ => None,
+        }
+    }
+
+    /// The sensor proposes that the foot came down, where that ends a trial. Nobody has confirmed it: until then the time is
+    /// no measurement.
+    pub fn propose_end(&mut self, now: Moment) -> Vec<Event> {
+        let mut events = self.advance(now);
+        if self.what() == Some(What::Trial) {
+            self.end_step(self.last.steady_ms, TrialEnd::CutOff, &mut events);
         }
         events
     }
@@ -245,6 +278,14 @@ impl Guide {
             What::CountIn => self.go_to(step.saturating_sub(1), at, events),
             _ => {}
         }
+    }
+}
+
+/// Where the phone is; without a stance it makes no difference.
+fn set_up(run: &Run) -> SetUp {
+    match &run.doing {
+        Doing::Balance(balance) => balance.set_up,
+        Doing::Hold(_) | Doing::Reps(_) => SetUp::OnSupport,
     }
 }
 

@@ -20,5 +20,8 @@ pub use moment::{Moment, SLEPT_MS, STALLED_MS};
 pub use press::{MORE_REST_MS, Press};
 pub use record::{Stood, stood};
 pub use sound::{Note, Sound};
-pub use step::{BALANCE_COUNT_IN_MS, Beat, CHANGE_SIDES_MS, COUNT_IN_MS, FIRST_COUNT_IN_MS, Part, SETTLE_MS};
+pub use step::{
+    BALANCE_COUNT_IN_MS, BREASTBONE_COUNT_IN_MS, Beat, CHANGE_SIDES_MS, COUNT_IN_MS, FIRST_COUNT_IN_MS, POCKET_COUNT_IN_MS,
+    Part, SETTLE_MS,
+};
 pub use view::{Controls, GuideView, Phase};

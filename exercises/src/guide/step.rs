@@ -2,6 +2,7 @@
 
 use crate::catalogue::{Dose, Tempo};
 use crate::plan::{Leg, Side};
+use crate::run::SetUp;
 
 /// Before the first part, in milliseconds: time to take the position.
 pub const FIRST_COUNT_IN_MS: u64 = 5_000;
@@ -9,6 +10,10 @@ pub const FIRST_COUNT_IN_MS: u64 = 5_000;
 pub const COUNT_IN_MS: u64 = 3_000;
 /// Before a balance trial, in milliseconds: time to lay the phone down and the hand over it.
 pub const BALANCE_COUNT_IN_MS: u64 = 5_000;
+/// Before a trial with the phone at the breastbone, in milliseconds: time to press, raise the phone and stand.
+pub const BREASTBONE_COUNT_IN_MS: u64 = 8_000;
+/// Before a trial with the phone in a pocket, in milliseconds: time to put it away and stand.
+pub const POCKET_COUNT_IN_MS: u64 = 15_000;
 /// Least rest where the sides change, in milliseconds, the count-in not included.
 pub const CHANGE_SIDES_MS: u64 = 5_000;
 /// After a trial nothing can be pressed for so long, in milliseconds, so that the touch that ends it chooses nothing.
@@ -72,7 +77,8 @@ impl What {
 }
 
 /// All steps of a run with this dose on this side. There is no rest before the first part nor after the last.
-pub(super) fn course(dose: Dose, side: Side) -> Vec<Step> {
+/// `set_up` says where the phone is, for a stance.
+pub(super) fn course(dose: Dose, side: Side, set_up: SetUp) -> Vec<Step> {
     let parts = parts(dose.parts(), side);
     let mut steps = Vec::new();
     for (index, part) in parts.into_iter().enumerate() {
@@ -86,7 +92,9 @@ pub(super) fn course(dose: Dose, side: Side) -> Vec<Step> {
                 lead(&mut steps, part, first, rest_s);
                 beats(&mut steps, part, repetitions, tempo);
             }
-            Dose::Balance { target_s, rest_s, .. } => trial(&mut steps, part, first, seconds(target_s), rest_s),
+            Dose::Balance { target_s, rest_s, .. } => {
+                trial(&mut steps, part, first, seconds(target_s), rest_s, count_in_ms(set_up));
+            }
         }
     }
     steps
@@ -130,13 +138,21 @@ fn beats(steps: &mut Vec<Step>, part: Part, repetitions: u8, tempo: Tempo) {
     }
 }
 
+fn count_in_ms(set_up: SetUp) -> u64 {
+    match set_up {
+        SetUp::OnSupport => BALANCE_COUNT_IN_MS,
+        SetUp::AtBreastbone => BREASTBONE_COUNT_IN_MS,
+        SetUp::InPocket => POCKET_COUNT_IN_MS,
+    }
+}
+
 /// A trial never begins by itself: the person says when.
-fn trial(steps: &mut Vec<Step>, part: Part, first: bool, target_ms: u64, rest_s: u16) {
+fn trial(steps: &mut Vec<Step>, part: Part, first: bool, target_ms: u64, rest_s: u16, count_in_ms: u64) {
     if !first && rest_s > 0 {
         steps.push(Step { what: What::Rest, part, ms: seconds(rest_s) });
     }
     steps.push(Step { what: What::Wait, part, ms: 0 });
-    steps.push(Step { what: What::CountIn, part, ms: BALANCE_COUNT_IN_MS });
+    steps.push(Step { what: What::CountIn, part, ms: count_in_ms });
     steps.push(Step { what: What::Trial, part, ms: target_ms });
     steps.push(Step { what: What::Settle, part, ms: SETTLE_MS });
 }
@@ -150,7 +166,7 @@ mod tests {
     use super::*;
 
     fn lengths(dose: Dose, side: Side) -> Vec<(What, u64)> {
-        course(dose, side).into_iter().map(|step| (step.what, step.ms)).collect()
+        course(dose, side, SetUp::OnSupport).into_iter().map(|step| (step.what, step.ms)).collect()
     }
 
     #[test]
@@ -182,7 +198,8 @@ mod tests {
     #[test]
     fn each_side_gets_its_full_dose_one_after_the_other() {
         let dose = Dose::Balance { trials: 2, target_s: 30, rest_s: 30 };
-        let trials: Vec<Part> = course(dose, Side::Both).iter().filter(|s| s.what == What::Trial).map(|s| s.part).collect();
+        let trials: Vec<Part> =
+            course(dose, Side::Both, SetUp::OnSupport).iter().filter(|s| s.what == What::Trial).map(|s| s.part).collect();
         let order: Vec<_> = trials.iter().map(|part| (part.leg, part.number, part.changes_side, part.last)).collect();
         let expected = [
             (Some(Leg::Left), 1, false, false),
@@ -196,7 +213,7 @@ mod tests {
     #[test]
     fn every_trial_waits_for_the_person() {
         let dose = Dose::Balance { trials: 3, target_s: 5, rest_s: 0 };
-        let steps = course(dose, Side::Left);
+        let steps = course(dose, Side::Left, SetUp::OnSupport);
         assert_eq!(steps.iter().filter(|step| step.what == What::Wait).count(), 3);
         let before: Vec<What> = steps.windows(2).filter(|w| w[1].what == What::CountIn).map(|w| w[0].what).collect();
         assert_eq!(before, [What::Wait; 3]);

@@ -5,8 +5,9 @@ use crate::catalogue::{Catalogue, Kind};
 use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use crate::log::{Barrier, Excuse, Log, What};
 use crate::plan::{Item, Plan, Schedule};
-use crate::run::{Run, Share};
+use crate::run::{Doing, Run, Share, Trial, TrialEnd};
 use crate::slots::{Slot, SlotRef};
+use crate::sway::Sensed;
 use crate::time::Stamp;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
@@ -62,6 +63,8 @@ pub struct History {
     pub runs: BTreeMap<RunId, Run>,
     /// The runs that name a slot, by slot: a year has thousands of both.
     naming: BTreeMap<SlotRef, BTreeSet<RunId>>,
+    /// What the sensor said, by run and place of the trial.
+    pub sensed: BTreeMap<(RunId, u16), Sensed>,
     /// Slots left out, with the last reason given.
     pub left_out: BTreeMap<SlotRef, Barrier>,
     /// Until when a slot's reminder was put off.
@@ -110,6 +113,7 @@ impl History {
                     self.naming.entry(slot).or_default().insert(run.id);
                 }
                 self.runs.insert(run.id, run.clone());
+                self.settle_trials(run.id);
             }
             What::Reminded { slot } => {
                 self.reminded.entry(*slot).or_insert(at);
@@ -134,7 +138,22 @@ impl History {
             What::Trouble { trouble, item } => {
                 self.alarms.push(Alarm { entry: EntryRef { log, n }, at, trouble: *trouble, item: *item });
             }
+            What::Sensed { run, trial, sensed, .. } => {
+                self.sensed.insert((*run, *trial), sensed.clone());
+                self.settle_trials(*run);
+            }
             What::Sealed { counter } => self.counter = self.counter.max(*counter),
+        }
+    }
+
+    /// Where the sensor and the person's answers know better, a trial's time is theirs and not that of the raw end.
+    fn settle_trials(&mut self, run: RunId) {
+        let known = self.sensed.range((run, 0)..=(run, u16::MAX));
+        let Some(Doing::Balance(balance)) = self.runs.get_mut(&run).map(|run| &mut run.doing) else { return };
+        for ((_, place), sensed) in known {
+            if let Some(trial) = balance.trials.get_mut(usize::from(*place)) {
+                *trial = settled(*trial, sensed);
+            }
         }
     }
 
@@ -210,6 +229,17 @@ impl History {
         let balance = |run: &&Run| catalogue.get(&run.exercise).is_some_and(|exercise| exercise.kind == Kind::Balance);
         self.runs.values().filter(balance)
     }
+}
+
+/// A trial with what the sensor said: its first touch-down ends it. One without a touch-down that stopped before the target
+/// (a proposal ended it, and the person denies it) is a lower bound that is no measurement.
+fn settled(raw: Trial, sensed: &Sensed) -> Trial {
+    let end = match (sensed.censored, raw.end) {
+        (false, _) => TrialEnd::Touch,
+        (true, TrialEnd::Target) => TrialEnd::Target,
+        (true, _) => TrialEnd::CutOff,
+    };
+    Trial { leg: raw.leg, held_ms: sensed.held_ms, end }
 }
 
 /// How a slot went, or stands.

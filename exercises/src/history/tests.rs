@@ -4,8 +4,9 @@ use super::*;
 use crate::alarm::Trouble;
 use crate::log::Entry;
 use crate::review::samples::{BACK, HOLD, PHONE, PLAN, catalogue, plan, start};
-use crate::run::{Counted, Doing, Held, RunEnd};
+use crate::run::{Counted, Doing, Held, RunEnd, Trial, TrialEnd};
 use crate::slots;
+use crate::sway::Sensed;
 use crate::time::Offsets;
 
 fn zone() -> Offsets {
@@ -242,4 +243,61 @@ fn repetitions_that_all_failed_were_tried() {
     };
     let told = history(vec![(at(0, 545), What::Run(failed))]);
     assert_eq!(told.mark(&named, &reps, at(1, 0)), Mark::Partly(Share { done: 0, of: 16 }));
+}
+
+/// A balance run of one trial on the left leg, and what the sensor said about it.
+fn stood(end: TrialEnd, sensed: Option<(u32, bool)>) -> Vec<What> {
+    let trials = vec![Trial { leg: crate::plan::Leg::Left, held_ms: 15_600, end }];
+    let balance = crate::run::Balance {
+        set_up: crate::run::SetUp::InPocket,
+        surface: crate::catalogue::Surface::Firm,
+        eyes: crate::catalogue::Eyes::Open,
+        trials,
+    };
+    let run = Run { doing: Doing::Balance(balance), ..run(1, at(1, 600), None, &[]) };
+    let said = sensed.map(|(held_ms, censored)| What::Sensed {
+        run: RunId(1),
+        trial: 0,
+        sensed: Sensed {
+            kind: crate::sway::SourceKind::Web,
+            held_ms,
+            censored,
+            gap: false,
+            otherwise: None,
+            touch_downs: u8::from(!censored),
+            figures: None,
+            reasons: Vec::new(),
+            flags: Vec::new(),
+        },
+        detail: String::new(),
+    });
+    [What::Run(run)].into_iter().chain(said).collect()
+}
+
+fn the_trial(what: Vec<What>) -> (u32, TrialEnd) {
+    let history = history(what.into_iter().map(|what| (at(1, 610), what)).collect());
+    let Doing::Balance(balance) = &history.runs[&RunId(1)].doing else { panic!("a stance") };
+    (balance.trials[0].held_ms, balance.trials[0].end)
+}
+
+#[test]
+fn the_first_touch_down_ends_a_trial_and_not_the_hand() {
+    assert_eq!(the_trial(stood(TrialEnd::Touch, None)), (15_600, TrialEnd::Touch));
+    assert_eq!(the_trial(stood(TrialEnd::Touch, Some((14_277, false)))), (14_277, TrialEnd::Touch));
+    assert_eq!(the_trial(stood(TrialEnd::CutOff, Some((14_277, false)))), (14_277, TrialEnd::Touch));
+    assert_eq!(the_trial(stood(TrialEnd::Target, Some((9_000, false)))), (9_000, TrialEnd::Touch));
+}
+
+#[test]
+fn without_a_touch_down_only_the_target_is_a_time() {
+    assert_eq!(the_trial(stood(TrialEnd::Target, Some((30_000, true)))), (30_000, TrialEnd::Target));
+    let denied = stood(TrialEnd::CutOff, Some((15_600, true)));
+    assert_eq!(the_trial(denied), (15_600, TrialEnd::CutOff), "ended by a proposal that was denied");
+}
+
+#[test]
+fn a_snapshot_that_comes_late_does_not_undo_it() {
+    let mut what = stood(TrialEnd::Touch, Some((14_277, false)));
+    what.push(what[0].clone());
+    assert_eq!(the_trial(what), (14_277, TrialEnd::Touch));
 }

@@ -13,7 +13,7 @@ pub mod union;
 use crate::adherence::ItemAdherence;
 use crate::alarm::Trouble;
 use crate::catalogue::{ExerciseId, Eyes, RungId, Surface};
-use crate::change::{ActivitiesTogether, ActivityChange, Conditions, PainChange, SideToSide, StanceChange};
+use crate::change::{ActivitiesTogether, ActivityChange, Conditions, PainChange, SideToSide, StanceChange, SwaySeries};
 use crate::history::Mark;
 use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId};
 use crate::log::Barrier;
@@ -151,6 +151,8 @@ pub struct StanceSeries {
     pub days: Vec<StanceDay>,
     /// Whether it changed.
     pub change: StanceChange,
+    /// Sway, where a sensor took part.
+    pub sway: Option<SwaySeries>,
 }
 
 /// The involved leg against the other under the same conditions.

@@ -206,7 +206,14 @@ pub fn stance(left_ms: &[u32], right_ms: &[u32]) -> StanceOn {
         }
     };
     let trials = left_ms.iter().map(trial(Leg::Left)).chain(right_ms.iter().map(trial(Leg::Right)));
-    StanceOn { set_up: SetUp::OnSupport, surface: Surface::Firm, eyes: Eyes::Open, target_s: 30, trials: trials.collect() }
+    StanceOn {
+        set_up: SetUp::OnSupport,
+        surface: Surface::Firm,
+        eyes: Eyes::Open,
+        target_s: 30,
+        trials: trials.collect(),
+        sway: Vec::new(),
+    }
 }
 
 pub fn pain(n: u32, day: u16, complaint: ComplaintId, score: u8, after: Option<ItemId>) -> PainOn {

@@ -3,26 +3,39 @@
 use super::union::United;
 use super::{Sides, StanceSeries};
 use crate::catalogue::ExerciseId;
-use crate::change::{Conditions, OneLeg, StanceDay, compare_legs, seconds, stance_change, stance_day};
+use crate::change::{Conditions, OneLeg, StanceDay, compare_legs, seconds, stance_change, stance_day, sway_series};
 use crate::id::{ItemId, LogId};
 use crate::plan::{AgeBand, Leg, Plan, Side};
-use crate::summary::RunOn;
+use crate::summary::{RunOn, SwayOn};
 use std::collections::BTreeMap;
+
+/// What one day of one series holds.
+#[derive(Default)]
+struct Day<'a> {
+    /// Every measured time, in seconds.
+    times: Vec<f64>,
+    /// What the sensor said.
+    sway: Vec<&'a SwayOn>,
+}
 
 /// All series, by conditions.
 pub(super) fn series(united: &United, revisions: &BTreeMap<u16, Plan>) -> Vec<StanceSeries> {
     let age = revisions.values().rev().find_map(|plan| plan.age);
-    times(united, revisions).into_iter().filter_map(|(conditions, days)| one(&conditions, &days, age)).collect()
+    trials(united, revisions).into_iter().filter_map(|(conditions, days)| one(&conditions, &days, age)).collect()
 }
 
-/// Every measured time in seconds, by conditions and day.
-fn times(united: &United, revisions: &BTreeMap<u16, Plan>) -> BTreeMap<Conditions, BTreeMap<u16, Vec<f64>>> {
-    let mut all: BTreeMap<Conditions, BTreeMap<u16, Vec<f64>>> = BTreeMap::new();
+/// Every trial, by conditions and day.
+fn trials<'a>(united: &'a United, revisions: &BTreeMap<u16, Plan>) -> BTreeMap<Conditions, BTreeMap<u16, Day<'a>>> {
+    let mut all: BTreeMap<Conditions, BTreeMap<u16, Day>> = BTreeMap::new();
     for ((log, _), run) in &united.runs {
         let Some(stance) = &run.stance else { continue };
         let Some(exercise) = exercise(united, revisions, *log, run) else { continue };
-        for trial in &stance.trials {
-            let Some(time) = seconds(trial, stance.target_s) else { continue };
+        for (place, trial) in stance.trials.iter().enumerate() {
+            let sensed = stance.sway.iter().find(|one| usize::from(one.trial) == place);
+            let time = seconds(trial, stance.target_s);
+            if time.is_none() && sensed.is_none() {
+                continue;
+            }
             let conditions = Conditions {
                 exercise: exercise.clone(),
                 rung: run.rung.clone(),
@@ -32,7 +45,9 @@ fn times(united: &United, revisions: &BTreeMap<u16, Plan>) -> BTreeMap<Condition
                 target_s: stance.target_s,
                 leg: trial.leg,
             };
-            all.entry(conditions).or_default().entry(run.day).or_default().push(time);
+            let day = all.entry(conditions).or_default().entry(run.day).or_default();
+            day.times.extend(time);
+            day.sway.extend(sensed);
         }
     }
     all
@@ -46,9 +61,10 @@ fn exercise(united: &United, revisions: &BTreeMap<u16, Plan>, log: LogId, run: &
     in_force.and_then(|plan| of(plan, run.item)).or_else(newest)
 }
 
-fn one(conditions: &Conditions, days: &BTreeMap<u16, Vec<f64>>, age: Option<AgeBand>) -> Option<StanceSeries> {
+fn one(conditions: &Conditions, all: &BTreeMap<u16, Day>, age: Option<AgeBand>) -> Option<StanceSeries> {
     let target_s = conditions.target_s;
-    let days: Vec<StanceDay> = days.iter().filter_map(|(day, times)| stance_day(*day, times, target_s)).collect();
+    let days: Vec<StanceDay> = all.iter().filter_map(|(day, of)| stance_day(*day, &of.times, target_s)).collect();
+    let sway = all.iter().filter(|(_, of)| !of.sway.is_empty()).map(|(day, of)| (*day, of.sway.clone())).collect();
     (!days.is_empty()).then(|| StanceSeries {
         exercise: conditions.exercise.clone(),
         rung: conditions.rung.clone(),
@@ -58,6 +74,7 @@ fn one(conditions: &Conditions, days: &BTreeMap<u16, Vec<f64>>, age: Option<AgeB
         set_up: conditions.set_up,
         target_s,
         change: stance_change(conditions, &days, age),
+        sway: sway_series(&sway),
         days,
     })
 }

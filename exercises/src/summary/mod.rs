@@ -11,6 +11,7 @@ use crate::history::Mark;
 use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use crate::plan::Schedule;
 use crate::run::{RunEnd, SetUp, Share, Trial};
+use crate::sway::{Shown, SourceKind};
 use std::collections::BTreeSet;
 
 pub use reduce::{Period, Sealing, reduce};
@@ -124,6 +125,26 @@ pub struct StanceOn {
     pub target_s: u16,
     /// The trials.
     pub trials: Vec<Trial>,
+    /// What the sensor said, by place of the trial; empty where none took part.
+    pub sway: Vec<SwayOn>,
+}
+
+/// What the sensor said of one trial.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct SwayOn {
+    /// The trial's place in the run, from 0.
+    pub trial: u8,
+    /// The kind of source.
+    pub kind: SourceKind,
+    /// Touch-downs that are definite or were confirmed.
+    pub touch_downs: u8,
+    /// What was measured.
+    pub figures: Option<Shown>,
+    /// Whether contact in a gap of the record cannot be excluded.
+    pub gap: bool,
+    /// Whether the hold is still to be confirmed: the sensor proposed, and the person did not say yes or no.
+    pub to_confirm: bool,
 }
 
 /// A pain rating.

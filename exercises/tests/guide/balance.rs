@@ -1,9 +1,9 @@
 //! Balance trials.
 
-use crate::{BALANCE, STEADY_MS, WALL_MS, Watched};
+use crate::{BALANCE, STEADY_MS, WALL_MS, Watched, at};
 use exercises::guide::{Controls, Event, Moment, Phase, Press, stood};
 use exercises::plan::{Leg, Side};
-use exercises::run::{Doing, RunEnd, Trial, TrialEnd};
+use exercises::run::{Doing, RunEnd, SetUp, Trial, TrialEnd};
 
 fn trials(watched: &Watched) -> Vec<(u32, TrialEnd)> {
     let Doing::Balance(balance) = watched.guide.snapshot().doing else { panic!("trials") };
@@ -140,4 +140,44 @@ fn something_is_wrong_is_at_hand_before_and_between_trials() {
     assert!(watched.until(now + 1_000).guide.view().controls.stop, "between");
     watched.press(Press::Trouble);
     assert_eq!((watched.phase(), trials(&watched).len()), (Phase::Ended(RunEnd::Trouble), 1));
+}
+
+#[test]
+fn a_phone_that_is_worn_gets_a_longer_count_in_and_the_set_up_is_logged() {
+    for (set_up, count_in) in [(SetUp::AtBreastbone, 8_000), (SetUp::InPocket, 15_000)] {
+        let mut watched = Watched::new(BALANCE, Side::Left);
+        watched.guide.choose_set_up(set_up);
+        watched.press(Press::Next);
+        let begun = watched.now;
+        watched.until(begun + count_in - 100);
+        assert_eq!((watched.phase(), watched.guide.trial_began()), (Phase::CountIn, None));
+        watched.until(begun + count_in + 500);
+        assert_eq!(watched.guide.trial_began(), Some(STEADY_MS + begun + count_in), "the tone, not the look at the clock");
+        let Doing::Balance(balance) = watched.guide.snapshot().doing else { panic!("trials") };
+        assert_eq!(balance.set_up, set_up);
+    }
+}
+
+#[test]
+fn set_ups_are_never_mixed_in_one_run() {
+    let mut watched = Watched::new(BALANCE, Side::Left);
+    assert!(watched.guide.may_choose_set_up());
+    watched.press(Press::Next);
+    watched.guide.choose_set_up(SetUp::InPocket);
+    assert!(!watched.guide.may_choose_set_up());
+    let Doing::Balance(balance) = watched.guide.snapshot().doing else { panic!("trials") };
+    assert_eq!(balance.set_up, SetUp::OnSupport);
+}
+
+#[test]
+fn a_proposal_of_the_sensor_ends_a_trial_without_a_measured_time() {
+    let mut watched = Watched::new(BALANCE, Side::Left);
+    watched.guide.choose_set_up(SetUp::InPocket);
+    assert_eq!(watched.guide.propose_end(at(0)), [], "nothing goes on yet");
+    watched.press(Press::Next);
+    let now = watched.now + 15_000 + 9_000;
+    watched.until(now);
+    let events = watched.guide.propose_end(at(now));
+    assert!(events.contains(&Event::Entered(Phase::Settling)) && events.contains(&Event::Checkpoint), "{events:?}");
+    assert_eq!(trials(&watched), [(9_000, TrialEnd::CutOff)]);
 }

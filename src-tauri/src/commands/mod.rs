@@ -25,6 +25,8 @@ pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
         patient::plan,
         patient::begin,
         patient::checkpoint,
+        patient::keep_sensed,
+        patient::replay,
         patient::put_off,
         patient::leave_out,
         patient::did_it,

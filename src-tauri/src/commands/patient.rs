@@ -1,7 +1,7 @@
 //! What the patient's window asks.
 
 use super::{Answer, Args};
-use crate::session::Session;
+use crate::session::{Replays, Session};
 use actions::patient::{answering, plans, recording, running, sealing, taking, today};
 use tauri::State;
 use wire::patient;
@@ -40,6 +40,18 @@ pub async fn begin(session: State<'_, Session>, args: Args<patient::Begin>) -> A
 #[tauri::command]
 pub async fn checkpoint(session: State<'_, Session>, args: Args<patient::Checkpoint>) -> Answer<patient::Checkpoint> {
     session.with(|house, moment| running::checkpoint(house, moment, &args))
+}
+
+/// [`wire::patient::KeepSensed`].
+#[tauri::command]
+pub async fn keep_sensed(session: State<'_, Session>, args: Args<patient::KeepSensed>) -> Answer<patient::KeepSensed> {
+    session.with(|house, moment| running::keep_sensed(house, moment, &args))
+}
+
+/// [`wire::patient::Replay`].
+#[tauri::command]
+pub async fn replay(replays: State<'_, Replays>, _args: Args<patient::Replay>) -> Answer<patient::Replay> {
+    Ok(replays.0.clone())
 }
 
 /// [`wire::patient::PutOff`].

@@ -1,12 +1,13 @@
 //! The reduction of a log to a summary.
 
-use super::{AlarmOn, ItemDay, MAX_DAYS, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, TakenOn, WeekDelay};
+use super::{AlarmOn, ItemDay, MAX_DAYS, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, SwayOn, TakenOn, WeekDelay};
 use crate::catalogue::{Catalogue, Dose};
 use crate::history::{History, Mark};
 use crate::id::{ItemId, LogId, RunId};
 use crate::plan::{Item, Plan};
 use crate::run::{Doing, Run};
 use crate::slots::{self, Slot};
+use crate::sway::Sensed;
 use crate::time::{Offsets, Stamp};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -204,13 +205,13 @@ fn runs(history: &History, revisions: &BTreeMap<u16, Plan>, (from, until): (u16,
             end: run.end,
             dose: run.share(sides),
             parts: run.parts(sides),
-            stance: stance(run),
+            stance: stance(history, run),
         })
     });
     within.collect()
 }
 
-fn stance(run: &Run) -> Option<StanceOn> {
+fn stance(history: &History, run: &Run) -> Option<StanceOn> {
     let (Doing::Balance(balance), Dose::Balance { target_s, .. }) = (&run.doing, run.dose) else { return None };
     Some(StanceOn {
         set_up: balance.set_up,
@@ -218,6 +219,18 @@ fn stance(run: &Run) -> Option<StanceOn> {
         eyes: balance.eyes,
         target_s,
         trials: balance.trials.clone(),
+        sway: history.sensed.range((run.id, 0)..=(run.id, u16::MAX)).filter_map(sway).collect(),
+    })
+}
+
+fn sway(((_, place), sensed): (&(RunId, u16), &Sensed)) -> Option<SwayOn> {
+    Some(SwayOn {
+        trial: u8::try_from(*place).ok()?,
+        kind: sensed.kind,
+        touch_downs: sensed.touch_downs,
+        figures: sensed.figures,
+        gap: sensed.gap,
+        to_confirm: sensed.to_be_confirmed(),
     })
 }
 

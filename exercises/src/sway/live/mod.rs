@@ -3,7 +3,9 @@
 //! Both are for the eye and the ear. All figures and classes come from the whole record after the end.
 
 mod announce;
+mod recording;
 mod trace;
 
 pub use announce::{Announcement, provisional_touch_down};
+pub use recording::{Asked, Recording};
 pub use trace::{LiveTrace, TracePoint};

@@ -7,6 +7,7 @@ use exercises::catalogue::{Eyes, Surface};
 use exercises::log::{Barrier, Excuse};
 use exercises::plan::{AgeBand, Leg, Risk, Side};
 use exercises::run::{RunEnd, SetUp, TrialEnd};
+use exercises::sway::{Flag, Reason, SourceKind};
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
 
 /// A choice with a number for each of its values.
@@ -98,6 +99,33 @@ codes! {
     RunEnd { Going = 0, Completed = 1, Stopped = 2, Trouble = 3 }
     SetUp { OnSupport = 0, AtBreastbone = 1, InPocket = 2 }
     TrialEnd { Touch = 0, Target = 1, CutOff = 2 }
+    SourceKind { Native = 0, Web = 1, File = 2 }
+    Flag {
+        NoDetection = 0,
+        Gap = 1,
+        PossibleClipping = 2,
+        PhoneMoved = 3,
+        MlApNotIdentified = 4,
+        CoarseQuantisation = 5,
+        Auto = 6,
+        TapOnly = 7,
+    }
+    Reason {
+        MarksInvalid = 0,
+        PhoneNotWorn = 1,
+        Hidden = 2,
+        PermissionDenied = 3,
+        NoSensor = 4,
+        RecordTooLong = 5,
+        RateTooLow = 6,
+        TooMuchMissing = 7,
+        SensorStalled = 8,
+        GravityImplausible = 9,
+        PhoneMoved = 10,
+        WindowTooShort = 11,
+        SignalBelowResolution = 12,
+        ValuesImplausible = 13,
+    }
 }
 
 #[cfg(test)]
@@ -130,6 +158,9 @@ mod tests {
         check::<RunEnd>(4);
         check::<SetUp>(3);
         check::<TrialEnd>(3);
+        check::<SourceKind>(3);
+        check::<Flag>(8);
+        check::<Reason>(14);
     }
 
     #[test]

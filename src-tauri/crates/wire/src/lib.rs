@@ -47,6 +47,7 @@ use exercises::ask::Question;
 use exercises::catalogue::Exercise;
 use exercises::plan::check::Problem;
 use exercises::summary::Summary;
+use exercises::sway::Sample;
 use exercises::today::Today;
 use house::{RoleChoice, Situation};
 use patient::{
@@ -65,6 +66,8 @@ commands! {
     patient::ShowPlan = "plan" (()) -> Vec<PlanPage>;
     patient::Begin = "begin" (patient::BeginAsk) -> RunScript;
     patient::Checkpoint = "checkpoint" (patient::RunSnapshot) -> Vec<Question>;
+    patient::KeepSensed = "keep_sensed" (patient::SensedTrial) -> ();
+    patient::Replay = "replay" (()) -> Vec<Vec<Sample>>;
     patient::PutOff = "put_off" (SlotAsk) -> Today;
     patient::LeaveOut = "leave_out" (LeavingOut) -> Today;
     patient::DidIt = "did_it" (SlotAsk) -> Today;

@@ -9,6 +9,7 @@ use exercises::plan::{Plan, Schedule};
 use exercises::review::Review;
 use exercises::run::Run;
 use exercises::slots::SlotRef;
+use exercises::sway::Sensed;
 use serde::{Deserialize, Serialize};
 
 /// Command: look at a card before taking it.
@@ -23,6 +24,10 @@ pub struct ShowPlan;
 pub struct Begin;
 /// Command: log a run as far as it got.
 pub struct Checkpoint;
+/// Command: keep what the sensor said about a trial.
+pub struct KeepSensed;
+/// Command: recorded trials to be replayed as if they came from the sensor.
+pub struct Replay;
 /// Command: put a slot's reminder off.
 pub struct PutOff;
 /// Command: leave a slot out.
@@ -121,6 +126,21 @@ pub struct RunSnapshot {
     pub plan: PlanId,
     /// The run.
     pub run: Run,
+}
+
+/// What the sensor said about one trial.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct SensedTrial {
+    /// The plan.
+    pub plan: PlanId,
+    /// The run.
+    pub run: RunId,
+    /// The trial's place in the run, from 0.
+    pub trial: u16,
+    /// The brief form.
+    pub sensed: Sensed,
+    /// Everything about it, as [`exercises::sway::detail`] writes it.
+    pub detail: String,
 }
 
 /// The answer to a question.

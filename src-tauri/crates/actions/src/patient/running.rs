@@ -12,10 +12,13 @@ use exercises::run::{Balance, Doing, Run, RunEnd, SetUp, TrialEnd};
 use exercises::slots;
 use exercises::time::Stamp;
 use wire::Failure;
-use wire::patient::{BeginAsk, RunScript, RunSnapshot};
+use wire::patient::{BeginAsk, RunScript, RunSnapshot, SensedTrial};
 
 /// The person's own median is taken over so many days.
 const OWN_DAYS: i64 = 7;
+
+/// The longest account of one trial, in bytes: eight events with four seconds of samples each take a quarter of it.
+const MOST_DETAIL: usize = 1 << 20;
 
 /// Begins a run of an item: for the slot that is open (or opens within ten minutes), else as an extra one. The beginning
 /// itself is logged.
@@ -122,6 +125,19 @@ pub fn checkpoint(house: &mut House, moment: &Moment, snapshot: &RunSnapshot) ->
     let one = plans::one(house, Some(snapshot.plan))?;
     let last = last_of_today(&one, &run, moment);
     Ok(ask::after_run(one.plan(), &one.followed.history, &one.catalogue, &run, last))
+}
+
+/// Keeps what the sensor said about a trial of a run that was begun here. The raw run stays as it is; for the same trial the
+/// last word counts.
+pub fn keep_sensed(house: &mut House, moment: &Moment, report: &SensedTrial) -> Answer<()> {
+    let one = plans::one(house, Some(report.plan))?;
+    let run = one.followed.history.runs.get(&report.run).ok_or(Failure::NoSuchItem)?;
+    let Doing::Balance(balance) = &run.doing else { return Err(Failure::NoSuchItem) };
+    if usize::from(report.trial) >= balance.trials.len() || report.detail.len() > MOST_DETAIL {
+        return Err(Failure::NoSuchItem);
+    }
+    let SensedTrial { run, trial, sensed, detail, .. } = report.clone();
+    append(house, report.plan, moment.now, &What::Sensed { run, trial, sensed, detail }).map(drop)
 }
 
 /// Whether no further slot of the run's item is to come today.

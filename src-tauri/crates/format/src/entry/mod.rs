@@ -4,6 +4,7 @@
 //! happening a new number, and an old one is never used again.
 
 mod run;
+mod sensed;
 
 use crate::cbor::AtMost;
 use crate::codes::Code;
@@ -14,6 +15,9 @@ use exercises::log::{Barrier, Excuse, What};
 use exercises::slots::SlotRef;
 use minicbor::{Decode, Encode};
 use run::RunOut;
+use sensed::SensedOut;
+
+pub(crate) use sensed::ShownOut;
 
 /// The newest version, and the only one so far.
 pub const LATEST: u8 = 1;
@@ -67,6 +71,8 @@ enum WhatOut {
     Trouble(#[n(0)] Code<Trouble>, #[n(1)] Option<u8>),
     #[n(11)]
     Sealed(#[n(0)] u32),
+    #[n(12)]
+    Sensed(#[n(0)] SensedOut),
 }
 
 impl From<SlotRef> for SlotOut {
@@ -120,6 +126,7 @@ fn out(what: &What) -> WhatOut {
         What::Rated { activity, score } => WhatOut::Rated(activity.0, *score),
         What::Trouble { trouble, item } => WhatOut::Trouble(Code(*trouble), item.map(|item| item.0)),
         What::Sealed { counter } => WhatOut::Sealed(*counter),
+        What::Sensed { run, trial, sensed, detail } => WhatOut::Sensed(SensedOut::new(*run, *trial, sensed, detail)),
     }
 }
 
@@ -142,6 +149,7 @@ fn what(out: WhatOut) -> Option<What> {
         WhatOut::Rated(activity, score) => What::Rated { activity: ActivityId(activity), score },
         WhatOut::Trouble(Code(trouble), item) => What::Trouble { trouble, item: item.map(ItemId) },
         WhatOut::Sealed(counter) => What::Sealed { counter },
+        WhatOut::Sensed(sensed) => sensed.what(),
     })
 }
 
@@ -152,6 +160,7 @@ mod tests {
     use exercises::catalogue::{Dose, ExerciseId, Eyes, Surface};
     use exercises::plan::{Days, Leg, Pattern, Schedule};
     use exercises::run::{Balance, Doing, Held, Run, RunEnd, SetUp, Trial, TrialEnd};
+    use exercises::sway::{Flag, Otherwise, Reason, Sensed, Shown, SourceKind};
     use exercises::time::Stamp;
 
     fn day() -> NaiveDate {
@@ -191,6 +200,20 @@ mod tests {
         }
     }
 
+    fn sensed() -> Sensed {
+        Sensed {
+            kind: SourceKind::Web,
+            held_ms: 14_277,
+            censored: false,
+            gap: true,
+            otherwise: Some(Otherwise { held_ms: 30_000, censored: true }),
+            touch_downs: 2,
+            figures: Some(Shown { rms_ml: None, rms_planar: 3603, path_per_s: 21_458 }),
+            reasons: vec![Reason::WindowTooShort],
+            flags: vec![Flag::Gap, Flag::Auto],
+        }
+    }
+
     /// One of each happening.
     fn all() -> Vec<What> {
         let slot = SlotRef { day: day(), item: ItemId(1), number: 8 };
@@ -215,6 +238,7 @@ mod tests {
             What::Rated { activity: ActivityId(1), score: 6 },
             What::Trouble { trouble: Trouble::NearlyFell, item: Some(ItemId(2)) },
             What::Sealed { counter: 3 },
+            What::Sensed { run: RunId(7), trial: 1, sensed: sensed(), detail: "{\"version\":\"sway/1\"}".into() },
         ]
     }
 

@@ -2,10 +2,12 @@
 
 use crate::cbor::AtMost;
 use crate::codes::Code;
+use crate::entry::ShownOut;
 use exercises::catalogue::{Eyes, Surface};
 use exercises::plan::Leg;
 use exercises::run::{SetUp, Trial, TrialEnd};
-use exercises::summary::StanceOn;
+use exercises::summary::{StanceOn, SwayOn};
+use exercises::sway::{Shown, SourceKind};
 use minicbor::{Decode, Encode};
 
 /// Most trials of one run, with room over ten a side. More are left out: a summary that cannot be sealed at all would be
@@ -25,6 +27,39 @@ pub(super) struct StanceOut {
     target_s: u16,
     #[n(4)]
     trials: AtMost<TrialOut, MOST_TRIALS>,
+    /// Left out where no sensor took part.
+    #[n(5)]
+    sway: Option<AtMost<SwayOut, MOST_TRIALS>>,
+}
+
+#[derive(Encode, Decode)]
+#[cbor(map)]
+struct SwayOut {
+    #[n(0)]
+    trial: u8,
+    #[n(1)]
+    kind: Code<SourceKind>,
+    #[n(2)]
+    touch_downs: u8,
+    #[n(3)]
+    figures: Option<ShownOut>,
+    #[n(4)]
+    gap: bool,
+    #[n(5)]
+    to_confirm: bool,
+}
+
+impl From<&SwayOn> for SwayOut {
+    fn from(SwayOn { trial, kind, touch_downs, figures, gap, to_confirm }: &SwayOn) -> SwayOut {
+        let figures = figures.map(ShownOut::from);
+        SwayOut { trial: *trial, kind: Code(*kind), touch_downs: *touch_downs, figures, gap: *gap, to_confirm: *to_confirm }
+    }
+}
+
+impl From<SwayOut> for SwayOn {
+    fn from(SwayOut { trial, kind: Code(kind), touch_downs, figures, gap, to_confirm }: SwayOut) -> SwayOn {
+        SwayOn { trial, kind, touch_downs, figures: figures.map(Shown::from), gap, to_confirm }
+    }
 }
 
 #[derive(Encode, Decode)]
@@ -39,17 +74,20 @@ struct TrialOut {
 }
 
 impl From<&StanceOn> for StanceOut {
-    fn from(StanceOn { set_up, surface, eyes, target_s, trials }: &StanceOn) -> StanceOut {
+    fn from(StanceOn { set_up, surface, eyes, target_s, trials, sway }: &StanceOn) -> StanceOut {
         let trial = |Trial { leg, held_ms, end }: &Trial| TrialOut { leg: Code(*leg), held_ms: *held_ms, end: Code(*end) };
         let trials = AtMost(trials.iter().take(MOST_TRIALS).map(trial).collect());
-        StanceOut { set_up: Code(*set_up), surface: Code(*surface), eyes: Code(*eyes), target_s: *target_s, trials }
+        let sway = (!sway.is_empty()).then(|| AtMost(sway.iter().take(MOST_TRIALS).map(SwayOut::from).collect()));
+        StanceOut { set_up: Code(*set_up), surface: Code(*surface), eyes: Code(*eyes), target_s: *target_s, trials, sway }
     }
 }
 
 impl StanceOut {
     pub(super) fn stance(self) -> StanceOn {
-        let StanceOut { set_up: Code(set_up), surface: Code(surface), eyes: Code(eyes), target_s, trials } = self;
+        let StanceOut { set_up: Code(set_up), surface: Code(surface), eyes: Code(eyes), target_s, trials, sway } = self;
         let trial = |TrialOut { leg: Code(leg), held_ms, end: Code(end) }| Trial { leg, held_ms, end };
-        StanceOn { set_up, surface, eyes, target_s, trials: trials.0.into_iter().map(trial).collect() }
+        let trials = trials.0.into_iter().map(trial).collect();
+        let sway = sway.map_or_else(Vec::new, |sway| sway.0.into_iter().map(SwayOn::from).collect());
+        StanceOn { set_up, surface, eyes, target_s, trials, sway }
     }
 }

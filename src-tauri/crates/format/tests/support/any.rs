@@ -10,7 +10,10 @@ use exercises::plan::{
     Activity, Aftercare, AgeBand, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
-use exercises::summary::{AlarmOn, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, TakenOn, WeekDelay};
+use exercises::summary::{
+    AlarmOn, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, SwayOn, TakenOn, WeekDelay,
+};
+use exercises::sway::{Shown, SourceKind};
 use format::card::{Card, PairingSecret};
 use proptest::collection::{btree_set, vec};
 use proptest::option;
@@ -206,12 +209,28 @@ fn item_day(from: u16, until: u16) -> impl Strategy<Value = ItemDay> {
     })
 }
 
+fn sway() -> impl Strategy<Value = SwayOn> {
+    let kind = select(vec![SourceKind::Native, SourceKind::Web, SourceKind::File]);
+    let figures = (option::of(any::<u32>()), any::<u32>(), any::<u32>());
+    let figures = figures.prop_map(|(rms_ml, rms_planar, path_per_s)| Shown { rms_ml, rms_planar, path_per_s });
+    let facts = (any::<u8>(), any::<u8>(), any::<bool>(), any::<bool>());
+    (kind, option::of(figures), facts).prop_map(|(kind, figures, (trial, touch_downs, gap, to_confirm))| SwayOn {
+        trial,
+        kind,
+        touch_downs,
+        figures,
+        gap,
+        to_confirm,
+    })
+}
+
 fn stance() -> impl Strategy<Value = StanceOn> {
     let end = select(vec![TrialEnd::Touch, TrialEnd::Target, TrialEnd::CutOff]);
     let trial = (leg(), any::<u32>(), end).prop_map(|(leg, held_ms, end)| Trial { leg, held_ms, end });
     let set_up = select(vec![SetUp::OnSupport, SetUp::AtBreastbone, SetUp::InPocket]);
-    (set_up, surface(), eyes(), any::<u16>(), vec(trial, 0..=20))
-        .prop_map(|(set_up, surface, eyes, target_s, trials)| StanceOn { set_up, surface, eyes, target_s, trials })
+    (set_up, surface(), eyes(), any::<u16>(), vec(trial, 0..=20), vec(sway(), 0..=20)).prop_map(
+        |(set_up, surface, eyes, target_s, trials, sway)| StanceOn { set_up, surface, eyes, target_s, trials, sway },
+    )
 }
 
 fn run(from: u16, until: u16) -> impl Strategy<Value = RunOn> {

@@ -238,6 +238,7 @@ fn stances(summary: &mut Summary, day: u16) {
             eyes: Eyes::Open,
             target_s: 30,
             trials: (0..6).map(|at| trial(at + u32::from(slot))).collect(),
+            sway: Vec::new(),
         };
         summary.runs.push(RunOn {
             run: next_run(summary),

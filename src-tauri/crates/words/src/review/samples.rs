@@ -172,6 +172,7 @@ fn trials(day: u16) -> RunOn {
             surface: Surface::Firm,
             eyes: Eyes::Open,
             target_s: 30,
+            sway: Vec::new(),
             trials: vec![trial(Leg::Left, left), trial(Leg::Right, 24 + u32::from(day % 3))],
         }),
     }

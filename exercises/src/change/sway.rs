@@ -1,0 +1,145 @@
+//! Sway of one leg under one set of conditions, session by session.
+//!
+//! Rule: a day's measured trials are a session and are shown as their mean; whether the last session differs from the first
+//! is said of sessions of at least three trials, by the repeatability within this person's sessions
+//! ([`crate::sway::session_change`]). Only like with like: the kind of source of the newest trial counts, others are left out.
+
+use crate::summary::SwayOn;
+use crate::sway::{SESSION_MIN_TRIALS, SessionChange, Shown, SourceKind, session_change};
+use std::collections::BTreeMap;
+
+/// One day's measured trials.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct SwaySession {
+    /// The day.
+    pub day: u16,
+    /// Trials with figures.
+    pub trials: u16,
+    /// Side to side, mean of the trials' root mean squares, m/s2; `None` where any trial has none.
+    pub rms_ml: Option<f64>,
+    /// All round, mean of the trials' root mean squares, m/s2.
+    pub rms_planar: f64,
+    /// Path a second, mean, m/s3.
+    pub path_per_s: f64,
+    /// Touch-downs of all trials.
+    pub touch_downs: u16,
+}
+
+/// All sessions, and whether the last differs from the first.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct SwaySeries {
+    /// The kind of source.
+    pub kind: SourceKind,
+    /// Oldest first; days without a measured trial are left out.
+    pub sessions: Vec<SwaySession>,
+    /// Of the sway all round: the last session of three trials against the first, `None` where there are not two.
+    pub all_round: Option<SessionChange>,
+    /// Of the path a second.
+    pub path: Option<SessionChange>,
+    /// Trials whose hold is still to be confirmed.
+    pub to_confirm: u16,
+    /// Trials that gave no figures.
+    pub not_measured: u16,
+}
+
+/// The series of the trials of each day, oldest first; `None` where no sensor took part.
+pub fn sway_series(days: &BTreeMap<u16, Vec<&SwayOn>>) -> Option<SwaySeries> {
+    let kind = days.values().flatten().last()?.kind;
+    let like = |day: &[&SwayOn]| -> Vec<Shown> {
+        day.iter().filter(|one| one.kind == kind).filter_map(|one| one.figures).collect()
+    };
+    let measured: Vec<(u16, Vec<Shown>, u16)> = days
+        .iter()
+        .map(|(day, trials)| (*day, like(trials), trials.iter().map(|one| u16::from(one.touch_downs)).sum()))
+        .filter(|(_, figures, _)| !figures.is_empty())
+        .collect();
+    let of = |figure: fn(&Shown) -> u32| -> Vec<Vec<f64>> {
+        measured.iter().map(|(_, trials, _)| trials.iter().map(|one| whole(figure(one))).collect()).collect()
+    };
+    let all = || days.values().flatten();
+    Some(SwaySeries {
+        kind,
+        sessions: measured.iter().map(|(day, trials, touch_downs)| session(*day, trials, *touch_downs)).collect(),
+        all_round: first_to_last(&of(|one| one.rms_planar)),
+        path: first_to_last(&of(|one| one.path_per_s)),
+        to_confirm: all().filter(|one| one.to_confirm).count() as u16,
+        not_measured: all().filter(|one| one.figures.is_none()).count() as u16,
+    })
+}
+
+fn session(day: u16, trials: &[Shown], touch_downs: u16) -> SwaySession {
+    let mean = |values: Vec<f64>| values.iter().sum::<f64>() / values.len() as f64;
+    let ml: Option<Vec<f64>> = trials.iter().map(|one| one.rms_ml.map(whole)).collect();
+    SwaySession {
+        day,
+        trials: trials.len() as u16,
+        rms_ml: ml.map(mean),
+        rms_planar: mean(trials.iter().map(|one| whole(one.rms_planar)).collect()),
+        path_per_s: mean(trials.iter().map(|one| whole(one.path_per_s)).collect()),
+        touch_downs,
+    }
+}
+
+/// The last session that is long enough against the first one.
+fn first_to_last(sessions: &[Vec<f64>]) -> Option<SessionChange> {
+    let mut long = sessions.iter().filter(|session| session.len() >= SESSION_MIN_TRIALS);
+    let (first, last) = (long.next()?, long.next_back()?);
+    let history: Vec<&[f64]> = sessions.iter().map(Vec::as_slice).collect();
+    Some(session_change(first, last, &history))
+}
+
+/// A figure as it is logged, in m/s2 or m/s3.
+fn whole(tenths: u32) -> f64 {
+    f64::from(tenths) / 10_000.0
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn trial(planar: u32, kind: SourceKind) -> SwayOn {
+        let figures = Some(Shown { rms_ml: Some(planar / 2), rms_planar: planar, path_per_s: planar * 8 });
+        SwayOn { trial: 0, kind, touch_downs: 1, figures, gap: false, to_confirm: false }
+    }
+
+    fn series(days: &[(u16, &[SwayOn])]) -> Option<SwaySeries> {
+        sway_series(&days.iter().map(|(day, trials)| (*day, trials.iter().collect())).collect())
+    }
+
+    #[test]
+    fn a_day_is_the_mean_of_its_trials() {
+        let day = [trial(1000, SourceKind::Web), trial(2000, SourceKind::Web)];
+        let found = series(&[(3, &day)]).expect("a sensor took part");
+        let session = found.sessions[0];
+        assert_eq!((session.day, session.trials, session.touch_downs), (3, 2, 2));
+        assert!((session.rms_planar - 0.15).abs() < 1e-12 && (session.path_per_s - 1.2).abs() < 1e-12);
+        assert_eq!((session.rms_ml.map(|ml| ml < 0.0751 && ml > 0.0749), found.all_round), (Some(true), None));
+    }
+
+    #[test]
+    fn a_clear_difference_needs_two_sessions_of_three_trials() {
+        let wide = [2000, 2050, 1950].map(|of| trial(of, SourceKind::Web));
+        let narrow = [1000, 1050, 950].map(|of| trial(of, SourceKind::Web));
+        let found = series(&[(0, &wide), (9, &narrow)]).expect("a sensor took part");
+        assert!(matches!(found.all_round, Some(SessionChange::Changed { difference }) if difference < -0.09), "{found:?}");
+        assert_eq!(series(&[(0, &wide), (9, &narrow[..2])]).expect("one").all_round, None);
+    }
+
+    #[test]
+    fn another_kind_of_source_is_left_out() {
+        let old = [2000, 2050, 1950].map(|of| trial(of, SourceKind::Web));
+        let new = [1000, 1050, 950].map(|of| trial(of, SourceKind::Native));
+        let found = series(&[(0, &old), (9, &new)]).expect("a sensor took part");
+        assert_eq!((found.kind, found.sessions.len(), found.all_round), (SourceKind::Native, 1, None));
+    }
+
+    #[test]
+    fn what_gave_no_figures_is_counted() {
+        let blind = SwayOn { figures: None, to_confirm: true, ..trial(1, SourceKind::Web) };
+        let found = series(&[(0, &[blind])]).expect("a sensor took part");
+        assert_eq!((found.sessions.len(), found.not_measured, found.to_confirm), (0, 1, 1));
+        assert_eq!(series(&[]), None);
+    }
+}

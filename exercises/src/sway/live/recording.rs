@@ -1,0 +1,255 @@
+//! One trial as it is recorded: samples as they come, the marks, what is asked about it, and in the end what it gave.
+
+use super::{Announcement, LiveTrace, TracePoint, provisional_touch_down};
+use crate::sway::{
+    analysis::{Analysis, analyse},
+    parameters::MAX_SAMPLES,
+    sample::{Answer, AnsweredAt, Marks, Sample},
+    sensed::{Sensed, detail},
+    set_up::AskAfter,
+    source::Source,
+};
+
+/// A touch-down is looked for so often, s: each look works through the whole record.
+const LOOK_EVERY_S: f64 = 0.25;
+
+/// What is asked after a trial.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Asked {
+    /// Whether the foot touched at this moment, s after the start tone.
+    At(f64),
+    /// Whether the foot touched at all, at another moment where some were asked about already.
+    AtAll {
+        /// Whether it is another moment.
+        another: bool,
+        /// The trial's length, s.
+        within_s: f64,
+    },
+}
+
+/// One trial as it is recorded. Times are on the samples' clock.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Recording {
+    source: Source,
+    samples: Vec<Sample>,
+    marks: Marks,
+    trace: LiveTrace,
+    looked_s: f64,
+    announced: Option<Announcement>,
+    began: bool,
+    over: bool,
+    asked_at_all: bool,
+}
+
+impl Recording {
+    /// Begins to listen, before the start tone.
+    pub fn new(source: Source) -> Recording {
+        Recording {
+            trace: LiveTrace::new(source.screen),
+            source,
+            samples: Vec::new(),
+            marks: Marks::default(),
+            looked_s: f64::NEG_INFINITY,
+            announced: None,
+            began: false,
+            over: false,
+            asked_at_all: false,
+        }
+    }
+
+    /// The start tone.
+    pub fn begin(&mut self, t_on_s: f64) {
+        self.marks.t_on_s = t_on_s;
+        self.began = true;
+    }
+
+    /// The next sample, in the sign of [`Sample::a`]; the trace's newest point. What is beyond the longest record is not
+    /// kept.
+    pub fn hear(&mut self, sample: Sample) -> Option<TracePoint> {
+        if self.samples.len() < MAX_SAMPLES {
+            self.samples.push(sample);
+        }
+        self.trace.push(sample)
+    }
+
+    /// A touch of the screen, or a key.
+    pub fn touch(&mut self, t_s: f64) {
+        self.marks.taps_s.push(t_s);
+    }
+
+    /// The end of the trial: a touch, the target, or a proposal that ends it.
+    pub fn end(&mut self, t_off_s: f64) {
+        if !self.over {
+            self.marks.t_off_s = t_off_s;
+            self.over = true;
+        }
+    }
+
+    /// Looks for a touch-down that may be announced; gives each trial's first one, once.
+    pub fn look(&mut self) -> Option<Announcement> {
+        let newest = self.samples.last()?.t_s;
+        let due = newest - self.looked_s >= LOOK_EVERY_S;
+        if !self.began || self.over || self.announced.is_some() || !due {
+            return None;
+        }
+        self.looked_s = newest;
+        self.announced = provisional_touch_down(&self.samples, self.marks.t_on_s, &self.source);
+        self.announced
+    }
+
+    /// What was announced while it went on.
+    pub fn announced(&self) -> Option<Announcement> {
+        self.announced
+    }
+
+    /// Whether anything finite came at all.
+    pub fn heard(&self) -> bool {
+        self.samples.iter().any(|sample| sample.t_s.is_finite() && sample.a.iter().all(|axis| axis.is_finite()))
+    }
+
+    /// What the whole record says, with the answers given so far.
+    pub fn analysis(&self) -> Analysis {
+        analyse(&self.samples, &self.marks, &self.source)
+    }
+
+    /// What stays in the log: the brief form and everything else as text.
+    pub fn kept(&self) -> Option<(Sensed, String)> {
+        let analysis = self.analysis();
+        let sensed = Sensed::of(&analysis, &self.source)?;
+        Some((sensed, detail(&self.samples, &self.marks, &self.source, &analysis)))
+    }
+
+    /// The next thing to ask, if any.
+    pub fn ask(&self) -> Option<Asked> {
+        let hold = self.analysis().hold?;
+        let after = self.source.set_up.ask_after();
+        if after == AskAfter::Nothing {
+            return None;
+        }
+        let confirmed = self.marks.answers.iter().any(|one| one.answer == Answer::Yes);
+        match hold.ask_s.first() {
+            _ if confirmed => None,
+            Some(t_s) => Some(Asked::At(t_s - self.marks.t_on_s)),
+            None if after == AskAfter::Always && !self.asked_at_all && self.marks.taps_s.is_empty() => {
+                let another = !self.marks.answers.is_empty();
+                Some(Asked::AtAll { another, within_s: self.marks.t_off_s - self.marks.t_on_s })
+            }
+            None => None,
+        }
+    }
+
+    /// An answer; `after_s` is the moment that was asked about or that the person gave, s after the start tone.
+    pub fn answer(&mut self, asked: Asked, after_s: f64, answer: Answer) {
+        if let Asked::AtAll { .. } = asked {
+            self.asked_at_all = true;
+        }
+        // That the foot did not touch at all belongs to no moment; the detection has nothing to take back.
+        if !(matches!(asked, Asked::AtAll { .. }) && answer == Answer::No) {
+            self.marks.answers.push(AnsweredAt { t_s: self.marks.t_on_s + after_s, answer });
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::run::SetUp;
+
+    /// A calm stance with one touch-down: a lean, a knock, and the lean back.
+    fn calm(touch_at: Option<f64>) -> Vec<Sample> {
+        let at = |k: i32| {
+            let t = f64::from(k) / 100.0;
+            let mut a = [0.1 * libm::sin(2.0 * t), 9.80665 + 0.01 * libm::sin(37.0 * t), 0.1 * libm::cos(1.3 * t)];
+            if let Some(touch) = touch_at.filter(|touch| t >= *touch) {
+                let since = t - touch;
+                a[1] += 2.0 * libm::exp(-since / 0.1) * libm::sin(2.0 * core::f64::consts::PI * 7.0 * since);
+                a[0] += 0.9 * libm::exp(-since / 3.0);
+            }
+            Sample { t_s: t, a }
+        };
+        (0..=2000).map(at).collect()
+    }
+
+    fn recorded(set_up: SetUp, touch_at: Option<f64>, until: f64) -> Recording {
+        let mut recording = Recording::new(Source { set_up, ..Source::file() });
+        recording.begin(0.0);
+        for sample in calm(touch_at).into_iter().filter(|sample| sample.t_s <= until + 1.0) {
+            recording.hear(sample);
+            recording.look();
+        }
+        recording.end(until);
+        recording
+    }
+
+    #[test]
+    fn at_the_breastbone_only_proposals_are_asked_about() {
+        assert_eq!(recorded(SetUp::AtBreastbone, None, 15.0).ask(), None);
+        let touched = recorded(SetUp::AtBreastbone, Some(12.0), 15.0);
+        let Some(Asked::At(t)) = touched.ask() else { panic!("{:?}", touched.analysis()) };
+        assert!((t - 12.0).abs() < 0.2, "{t}");
+    }
+
+    #[test]
+    fn a_proposal_is_announced_once_and_no_sooner_than_its_evidence() {
+        let recording = recorded(SetUp::InPocket, Some(12.0), 15.0);
+        let announced = recording.announced().expect("a touch-down");
+        assert!(announced.seen_until_s - announced.t_s >= 1.2 && announced.seen_until_s < 14.0, "{announced:?}");
+    }
+
+    #[test]
+    fn in_the_pocket_it_is_always_asked_and_the_answer_decides() {
+        let mut calm = recorded(SetUp::InPocket, None, 15.0);
+        let asked = calm.ask().expect("always");
+        assert_eq!(asked, Asked::AtAll { another: false, within_s: 15.0 });
+        calm.answer(asked, 8.0, Answer::Yes);
+        assert_eq!(calm.ask(), None);
+        let (sensed, _) = calm.kept().expect("sound marks");
+        assert_eq!((sensed.held_ms, sensed.censored), (8000, false));
+    }
+
+    #[test]
+    fn after_a_proposal_was_wrong_another_moment_is_asked_for() {
+        let mut touched = recorded(SetUp::InPocket, Some(12.0), 15.0);
+        let asked = touched.ask().expect("a proposal");
+        let Asked::At(t) = asked else { panic!("{asked:?}") };
+        touched.answer(asked, t, Answer::No);
+        let asked = touched.ask().expect("another moment");
+        assert_eq!(asked, Asked::AtAll { another: true, within_s: 15.0 });
+        touched.answer(asked, 0.0, Answer::No);
+        assert_eq!(touched.ask(), None);
+        let (sensed, _) = touched.kept().expect("sound marks");
+        assert_eq!((sensed.held_ms, sensed.censored, sensed.touch_downs), (15_000, true, 0));
+    }
+
+    #[test]
+    fn unsure_keeps_both_times() {
+        let mut touched = recorded(SetUp::AtBreastbone, Some(12.0), 15.0);
+        let asked = touched.ask().expect("a proposal");
+        let Asked::At(t) = asked else { panic!("{asked:?}") };
+        touched.answer(asked, t, Answer::Unsure);
+        assert_eq!(touched.ask(), None);
+        let (sensed, _) = touched.kept().expect("sound marks");
+        assert!(sensed.held_ms < 12_200 && !sensed.censored);
+        assert_eq!(sensed.otherwise.map(|other| (other.held_ms, other.censored)), Some((15_000, true)));
+    }
+
+    #[test]
+    fn a_phone_on_the_support_asks_nothing() {
+        let mut lying = recorded(SetUp::OnSupport, Some(12.0), 15.0);
+        assert_eq!((lying.ask(), lying.announced()), (None, None));
+        lying.touch(12.5);
+        assert_eq!(lying.kept().map(|(sensed, _)| sensed.figures), Some(None), "nothing worn, nothing measured");
+    }
+
+    #[test]
+    fn the_text_holds_marks_answers_and_the_samples_around() {
+        let mut touched = recorded(SetUp::AtBreastbone, Some(12.0), 15.0);
+        touched.touch(12.6);
+        let (_, text) = touched.kept().expect("sound marks");
+        let read: serde_json::Value = serde_json::from_str(&text).expect("JSON");
+        assert_eq!((&read["version"], &read["taps"][0]), (&"sway/1".into(), &12.6.into()));
+        assert!(read["result"]["detection"]["events"][0]["tap"].is_f64(), "{read}");
+        let around = read["around"][0].as_array().expect("rows");
+        assert!((390..=401).contains(&around.len()), "two seconds on either side: {}", around.len());
+    }
+}

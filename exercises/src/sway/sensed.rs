@@ -1,0 +1,177 @@
+//! What stays of one trial in the log: the few figures that rules and screens need, and everything else as text.
+
+use super::{
+    analysis::{Analysis, Figures},
+    detection::{Class, Event},
+    hold::OtherHold,
+    parameters::VERSION,
+    printed::{Printed, printed},
+    sample::{Answer, AnsweredAt, Marks, Sample, samples_around},
+    source::{Os, Screen, Source, SourceFault, SourceKind},
+    verdict::{Flag, Reason},
+};
+
+/// Raw samples this near an event are logged beside it, s.
+const AROUND_S: f64 = 2.0;
+/// Of so many events at most the raw samples are logged: a phone that is shaken finds hundreds.
+const MOST_AROUND: usize = 8;
+
+/// One trial as the sensor saw it. Figures are counted in tenths of a millimetre, so that device and clinic read the same.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Sensed {
+    /// The kind of source: figures of different kinds are never compared.
+    pub kind: SourceKind,
+    /// From the start tone to the first touch-down, ms.
+    pub held_ms: u32,
+    /// Whether no touch-down was found: the hold is a lower bound.
+    pub censored: bool,
+    /// Whether samples are missing inside: contact there cannot be excluded.
+    pub gap: bool,
+    /// Set while the hold is to be confirmed: how long it may be instead.
+    pub otherwise: Option<Otherwise>,
+    /// Touch-downs that are definite or that the person confirmed.
+    pub touch_downs: u8,
+    /// What was measured.
+    pub figures: Option<Shown>,
+    /// Why nothing was measured, where nothing was.
+    pub reasons: Vec<Reason>,
+    /// What to know about hold and figures.
+    pub flags: Vec<Flag>,
+}
+
+/// How long a hold may be instead.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Otherwise {
+    /// Its length, ms.
+    pub held_ms: u32,
+    /// Whether it would be a lower bound.
+    pub censored: bool,
+}
+
+/// The figures that may be shown.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Shown {
+    /// From side to side, root mean square, 0.1 mm/s2; `None` where side and front cannot be told apart.
+    pub rms_ml: Option<u32>,
+    /// All round, root mean square, 0.1 mm/s2.
+    pub rms_planar: u32,
+    /// Length of the path a second, 0.1 mm/s3.
+    pub path_per_s: u32,
+}
+
+impl Sensed {
+    /// Of an analysed trial; `None` where the marks bound no stretch of time.
+    pub fn of(analysis: &Analysis, source: &Source) -> Option<Sensed> {
+        let hold = analysis.hold.as_ref()?;
+        let events = analysis.detection.as_ref().map_or(&[][..], |found| &found.events);
+        Some(Sensed {
+            kind: source.kind,
+            held_ms: ms(hold.seconds),
+            censored: hold.censored,
+            gap: hold.gap,
+            otherwise: hold.otherwise.map(|OtherHold { seconds, censored }| Otherwise { held_ms: ms(seconds), censored }),
+            touch_downs: u8::try_from(events.iter().filter(|event| touched(event)).count()).unwrap_or(u8::MAX),
+            figures: analysis.measures().map(|of| Shown {
+                rms_ml: of.rms_ml.map(tenths),
+                rms_planar: tenths(of.rms_planar),
+                path_per_s: tenths(of.path_per_s),
+            }),
+            reasons: match &analysis.figures {
+                Figures::Measured(_) => Vec::new(),
+                Figures::NotMeasured(reasons) => reasons.clone(),
+            },
+            flags: analysis.flags.clone(),
+        })
+    }
+
+    /// Whether the hold is still to be confirmed.
+    pub fn to_be_confirmed(&self) -> bool {
+        self.otherwise.is_some()
+    }
+}
+
+fn touched(event: &Event) -> bool {
+    match event.answer {
+        Answer::Yes => true,
+        Answer::No => false,
+        Answer::Unsure | Answer::NotAsked => event.class == Class::Definite,
+    }
+}
+
+/// Milliseconds, rounded; a time that is none is 0.
+fn ms(seconds: f64) -> u32 {
+    libm::round(seconds * 1000.0) as u32
+}
+
+/// Tenths of a thousandth, rounded.
+fn tenths(figure: f64) -> u32 {
+    libm::round(figure * 10_000.0) as u32
+}
+
+/// Everything about a trial as one line of JSON: version, source, marks as they came, the whole printed form, and the raw
+/// samples around each event.
+pub fn detail(samples: &[Sample], marks: &Marks, source: &Source, analysis: &Analysis) -> String {
+    let events = analysis.detection.as_ref().map_or(&[][..], |found| &found.events);
+    let around = events.iter().take(MOST_AROUND).map(|event| raw(&samples_around(samples, event.t_s, AROUND_S)));
+    Printed::Map(vec![
+        ("version", Printed::Text(VERSION)),
+        ("source", of_source(source)),
+        ("t_on", Printed::Number(marks.t_on_s)),
+        ("t_off", Printed::Number(marks.t_off_s)),
+        ("taps", Printed::List(marks.taps_s.iter().copied().map(Printed::Number).collect())),
+        ("answers", Printed::List(marks.answers.iter().map(said).collect())),
+        ("result", printed(analysis)),
+        ("around", Printed::List(around.collect())),
+    ])
+    .to_string()
+}
+
+fn of_source(source: &Source) -> Printed {
+    let kind = match source.kind {
+        SourceKind::Native => "native",
+        SourceKind::Web => "web",
+        SourceKind::File => "file",
+    };
+    let os = match source.os {
+        Os::Android => "android",
+        Os::Ios => "ios",
+        Os::Other => "other",
+    };
+    let screen = match source.screen {
+        Screen::Away => "away",
+        Screen::TowardBody => "toward_body",
+    };
+    let fault = source.fault.map(|fault| match fault {
+        SourceFault::Hidden => "hidden",
+        SourceFault::PermissionDenied => "permission_denied",
+        SourceFault::NoSensor => "no_sensor",
+    });
+    Printed::Map(vec![
+        ("kind", Printed::Text(kind)),
+        ("os", Printed::Text(os)),
+        ("sign_flipped", Printed::Bool(source.sign_flipped)),
+        ("screen", Printed::Text(screen)),
+        ("fault", fault.map_or(Printed::Null, Printed::Text)),
+    ])
+}
+
+fn said(answer: &AnsweredAt) -> Printed {
+    let word = match answer.answer {
+        Answer::Yes => "yes",
+        Answer::No => "no",
+        Answer::Unsure => "unsure",
+        Answer::NotAsked => "not_asked",
+    };
+    Printed::Map(vec![("t", Printed::Number(answer.t_s)), ("answer", Printed::Text(word))])
+}
+
+fn raw(samples: &[Sample]) -> Printed {
+    let row = |sample: &Sample| {
+        let [x, y, z] = sample.a;
+        Printed::List([sample.t_s, x, y, z].into_iter().map(Printed::Number).collect())
+    };
+    Printed::List(samples.iter().map(row).collect())
+}

@@ -1,0 +1,93 @@
+//! What the sensor said about one trial, inside a log entry.
+
+use crate::cbor::AtMost;
+use crate::codes::Code;
+use exercises::id::RunId;
+use exercises::log::What;
+use exercises::sway::{Flag, Otherwise, Reason, Sensed, Shown, SourceKind};
+use minicbor::{Decode, Encode};
+
+/// Most flags or reasons, with room over what there is.
+const MOST: usize = 32;
+
+#[derive(Encode, Decode)]
+pub(super) struct SensedOut {
+    #[n(0)]
+    run: u32,
+    #[n(1)]
+    trial: u16,
+    #[n(2)]
+    kind: Code<SourceKind>,
+    #[n(3)]
+    held_ms: u32,
+    #[n(4)]
+    censored: bool,
+    #[n(5)]
+    gap: bool,
+    #[n(6)]
+    otherwise: Option<OtherOut>,
+    #[n(7)]
+    touch_downs: u8,
+    #[n(8)]
+    figures: Option<ShownOut>,
+    #[n(9)]
+    reasons: AtMost<Code<Reason>, MOST>,
+    #[n(10)]
+    flags: AtMost<Code<Flag>, MOST>,
+    #[n(11)]
+    detail: String,
+}
+
+#[derive(Encode, Decode)]
+struct OtherOut(#[n(0)] u32, #[n(1)] bool);
+
+/// Side to side, all round, path a second.
+#[derive(Encode, Decode)]
+pub(crate) struct ShownOut(#[n(0)] Option<u32>, #[n(1)] u32, #[n(2)] u32);
+
+impl From<Shown> for ShownOut {
+    fn from(Shown { rms_ml, rms_planar, path_per_s }: Shown) -> ShownOut {
+        ShownOut(rms_ml, rms_planar, path_per_s)
+    }
+}
+
+impl From<ShownOut> for Shown {
+    fn from(ShownOut(rms_ml, rms_planar, path_per_s): ShownOut) -> Shown {
+        Shown { rms_ml, rms_planar, path_per_s }
+    }
+}
+
+impl SensedOut {
+    pub(super) fn new(run: RunId, trial: u16, sensed: &Sensed, detail: &str) -> SensedOut {
+        let Sensed { kind, held_ms, censored, gap, otherwise, touch_downs, figures, reasons, flags } = sensed;
+        SensedOut {
+            run: run.0,
+            trial,
+            kind: Code(*kind),
+            held_ms: *held_ms,
+            censored: *censored,
+            gap: *gap,
+            otherwise: otherwise.map(|Otherwise { held_ms, censored }| OtherOut(held_ms, censored)),
+            touch_downs: *touch_downs,
+            figures: figures.map(ShownOut::from),
+            reasons: AtMost(reasons.iter().take(MOST).copied().map(Code).collect()),
+            flags: AtMost(flags.iter().take(MOST).copied().map(Code).collect()),
+            detail: detail.to_owned(),
+        }
+    }
+
+    pub(super) fn what(self) -> What {
+        let sensed = Sensed {
+            kind: self.kind.0,
+            held_ms: self.held_ms,
+            censored: self.censored,
+            gap: self.gap,
+            otherwise: self.otherwise.map(|OtherOut(held_ms, censored)| Otherwise { held_ms, censored }),
+            touch_downs: self.touch_downs,
+            figures: self.figures.map(Shown::from),
+            reasons: self.reasons.0.into_iter().map(|code| code.0).collect(),
+            flags: self.flags.0.into_iter().map(|code| code.0).collect(),
+        };
+        What::Sensed { run: RunId(self.run), trial: self.trial, sensed, detail: self.detail }
+    }
+}
