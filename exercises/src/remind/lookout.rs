@@ -101,9 +101,7 @@ impl<'a> Lookout<'a> {
             None => slot.due.filter(|_| shown.is_none()),
         };
         let held_back = alarm::blocking(&history.alarms, item, plan, of.catalogue).is_some();
-        since.filter(|since| {
-            since.utc_ms <= now.utc_ms && !held_back && history.mark(slot, item, now) == Mark::Due
-        })
+        since.filter(|since| since.utc_ms <= now.utc_ms && !held_back && history.mark(slot, item, now) == Mark::Due)
     }
 
     /// Whether the reminder of an open slot still waits, shown at or after `since`: nothing of the slot is done, or it is

@@ -11,7 +11,7 @@ mod quiet;
 
 pub use ahead::{Coming, MOST_AHEAD, ahead};
 pub use lookout::{Lookout, Of, Reminder};
-pub use quiet::{Meeting, MOST_MEETING, MOST_QUIET, Settings, Span};
+pub use quiet::{MOST_MEETING, MOST_QUIET, Meeting, Settings, Span};
 
 #[cfg(test)]
 mod tests;

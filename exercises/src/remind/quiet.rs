@@ -28,11 +28,7 @@ impl Span {
 
     /// Whether `minute` of the day, 0 to 1439, lies in it.
     pub fn holds(self, minute: u16) -> bool {
-        if self.from < self.to {
-            (self.from..self.to).contains(&minute)
-        } else {
-            minute >= self.from || minute < self.to
-        }
+        if self.from < self.to { (self.from..self.to).contains(&minute) } else { minute >= self.from || minute < self.to }
     }
 }
 

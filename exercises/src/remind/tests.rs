@@ -1,0 +1,195 @@
+//! Single states of the rules; that looking ahead is the same as waiting stands in `tests/reminders.rs`.
+
+use super::*;
+use crate::alarm::Trouble;
+use crate::history::History;
+use crate::id::{ItemId, RunId};
+use crate::log::{Barrier, Entry, Excuse, Log, What};
+use crate::review::samples::{BALANCE, HOLD, HOLD_DOSE, PHONE, REPS, catalogue, plan, start};
+use crate::run::{Doing, Held, Run, RunEnd};
+use crate::slots::SlotRef;
+use crate::time::{Offsets, Stamp};
+use crate::today::Followed;
+
+/// A minute of a day of the plan.
+fn at(day: i64, hour: i64, minute: i64) -> Stamp {
+    let midnight = start().and_time(chrono::NaiveTime::MIN).and_utc().timestamp_millis();
+    Stamp { utc_ms: midnight + ((day * 24 + hour) * 60 + minute) * 60_000, offset_s: 0 }
+}
+
+fn slot(day: i64, item: ItemId, number: u8) -> SlotRef {
+    SlotRef { day: at(day, 0, 0).date(), item, number }
+}
+
+/// The card was taken on day 0 at eight; then this happened.
+fn followed(happened: &[(Stamp, What)]) -> Followed {
+    let entries = happened.iter().enumerate();
+    let entries = entries.map(|(n, (at, what))| Entry { n: n as u32 + 1, plan: plan().id, at: *at, what: what.clone() });
+    let log = Log { id: PHONE, entries: entries.collect() };
+    Followed { plan: plan(), taken: at(0, 8, 0), history: History::fold(&log, plan().id) }
+}
+
+fn due_with(happened: &[(Stamp, What)], settings: &Settings, now: Stamp) -> Option<Reminder> {
+    let (followed, catalogue, zone) = (followed(happened), catalogue(), Offsets::fixed(0));
+    Lookout::new(vec![Of { followed: &followed, catalogue: &catalogue }], settings, &zone).due(now)
+}
+
+fn due(happened: &[(Stamp, What)], now: Stamp) -> Option<SlotRef> {
+    due_with(happened, &Settings::default(), now).map(|reminder| reminder.slot)
+}
+
+fn coming(happened: &[(Stamp, What)], settings: &Settings, now: Stamp, hours: u16) -> Vec<(Stamp, SlotRef)> {
+    let (followed, catalogue, zone) = (followed(happened), catalogue(), Offsets::fixed(0));
+    let lookout = Lookout::new(vec![Of { followed: &followed, catalogue: &catalogue }], settings, &zone);
+    ahead(lookout, now, hours).into_iter().map(|coming| (coming.at, coming.reminder.slot)).collect()
+}
+
+fn quiet(from: u16, to: u16) -> Settings {
+    Settings { quiet: vec![Span { from: from * 60, to: to * 60 }], meeting: None }
+}
+
+fn reminded(when: Stamp, slot: SlotRef) -> (Stamp, What) {
+    (when, What::Reminded { slot })
+}
+
+fn done(when: Stamp, slot: SlotRef) -> (Stamp, What) {
+    let run = Run {
+        id: RunId(1),
+        item: HOLD,
+        exercise: plan().items[0].exercise.clone(),
+        rung: None,
+        dose: HOLD_DOSE,
+        slot: Some(slot),
+        started: when,
+        live: true,
+        end: RunEnd::Completed,
+        paused_ms: 0,
+        interruptions: Vec::new(),
+        doing: Doing::Hold(vec![Held { leg: None, held_ms: 10_000 }; 3]),
+    };
+    (when, What::Run(run))
+}
+
+#[test]
+fn a_slot_is_announced_from_its_hour_until_it_closes() {
+    assert_eq!(due(&[], at(1, 8, 59)), None);
+    assert_eq!(due(&[], at(1, 9, 0)), Some(slot(1, HOLD, 0)));
+    assert_eq!(due(&[], at(1, 11, 59)), Some(slot(1, HOLD, 2)));
+    assert_eq!(due(&[], at(1, 12, 0)), None, "eleven has closed");
+}
+
+#[test]
+fn what_falls_into_a_quiet_time_comes_at_its_end_if_it_is_still_open() {
+    let lunch = Settings { quiet: vec![Span { from: 9 * 60, to: 9 * 60 + 30 }], meeting: None };
+    assert_eq!(due_with(&[], &lunch, at(1, 9, 29)), None);
+    assert_eq!(due_with(&[], &lunch, at(1, 9, 30)).map(|reminder| reminder.slot), Some(slot(1, HOLD, 0)));
+    assert_eq!(coming(&[], &quiet(9, 11), at(1, 8, 0), 4), [(at(1, 11, 0), slot(1, HOLD, 2))], "the open one alone");
+}
+
+#[test]
+fn a_quiet_time_may_go_over_midnight() {
+    let night = quiet(17, 8);
+    assert!([17, 23, 0, 7].iter().all(|hour| night.silent(at(1, *hour, 0))));
+    assert!([8, 12, 16].iter().all(|hour| !night.silent(at(1, *hour, 0))));
+    assert_eq!(night.silent_until(at(1, 18, 0), &Offsets::fixed(0)), Some(at(2, 8, 0)));
+    assert_eq!(night.silent_until(at(1, 12, 0), &Offsets::fixed(0)), None);
+}
+
+#[test]
+fn quiet_times_that_touch_are_one_silence_and_a_day_full_of_them_has_no_end() {
+    let two = Settings { quiet: vec![Span { from: 540, to: 600 }, Span { from: 600, to: 660 }], meeting: None };
+    assert_eq!(two.silent_until(at(1, 9, 15), &Offsets::fixed(0)), Some(at(1, 11, 0)));
+    let full = Settings { quiet: vec![Span { from: 0, to: 720 }, Span { from: 720, to: 0 }], meeting: None };
+    assert_eq!((full.silent(at(1, 9, 0)), full.silent_until(at(1, 9, 0), &Offsets::fixed(0))), (true, None));
+}
+
+#[test]
+fn where_clocks_go_back_a_quiet_time_lasts_by_the_wall_clock() {
+    // 25 October 2026, three o'clock is two o'clock again.
+    let zone = Offsets { first_s: 7200, changes: vec![(1_792_890_000, 3600)] };
+    let early = Settings { quiet: vec![Span { from: 120, to: 150 }], meeting: None };
+    let first = zone.stamp(1_792_890_000_000 - 3_600_000);
+    let second = zone.stamp(1_792_890_000_000);
+    assert_eq!((first.minute(), second.minute()), (120, 120));
+    for begins in [first, second] {
+        assert_eq!(early.silent_until(begins, &zone), Some(zone.stamp(begins.utc_ms + 30 * 60_000)));
+    }
+}
+
+#[test]
+fn a_meeting_ends_by_itself_and_one_by_a_wrong_clock_silences_nothing() {
+    let meeting = |from, until| Settings { quiet: Vec::new(), meeting: Some(Meeting { from, until }) };
+    let two_hours = meeting(at(1, 8, 30), at(1, 10, 30));
+    assert_eq!(due_with(&[], &two_hours, at(1, 10, 29)), None);
+    assert_eq!(due_with(&[], &two_hours, at(1, 10, 30)).map(|reminder| reminder.slot), Some(slot(1, HOLD, 1)));
+    let years_ahead = meeting(at(1000, 8, 30), at(1000, 10, 30));
+    assert!(due_with(&[], &years_ahead, at(1, 10, 29)).is_some());
+}
+
+#[test]
+fn a_span_needs_two_different_minutes_of_the_day() {
+    for (from, to, fits) in [(720, 780, true), (1320, 420, true), (0, 1439, true), (600, 600, false), (600, 1440, false)] {
+        assert_eq!(Span { from, to }.fits(), fits, "{from} {to}");
+    }
+}
+
+#[test]
+fn one_reminder_waits_and_the_other_of_that_hour_comes_when_it_is_done_with() {
+    let (balance, reps) = (slot(1, BALANCE, 0), slot(1, REPS, 0));
+    assert_eq!(due(&[], at(1, 18, 0)), Some(balance));
+    let shown = reminded(at(1, 18, 0), balance);
+    assert_eq!(due(std::slice::from_ref(&shown), at(1, 18, 1)), None, "one at a time");
+    let left_out = (at(1, 18, 5), What::LeftOut { slot: balance, reason: Barrier::NoTime });
+    assert_eq!(due(&[shown.clone(), left_out], at(1, 18, 5)), Some(reps));
+    let later = (at(1, 18, 5), What::PutOff { slot: balance, minutes: 10 });
+    assert_eq!(due(&[shown.clone(), later.clone()], at(1, 18, 6)), Some(reps));
+    let both = [shown, later, reminded(at(1, 18, 6), reps)];
+    assert_eq!(due(&both, at(1, 18, 15)), Some(balance), "put off to later than the other's reminder: it comes");
+}
+
+#[test]
+fn who_did_the_last_one_is_reminded_lightly() {
+    let light = |happened: &[(Stamp, What)]| due_with(happened, &Settings::default(), at(1, 10, 0)).expect("ten").light;
+    let nine = slot(1, HOLD, 0);
+    assert!(!light(&[]), "the first one");
+    assert!(!light(&[reminded(at(1, 9, 0), nine)]), "nothing was done");
+    assert!(light(&[reminded(at(1, 9, 0), nine), done(at(1, 9, 2), nine)]));
+    assert!(!light(&[done(at(1, 9, 2), nine)]), "no reminder led to it");
+}
+
+#[test]
+fn excused_left_out_and_held_back_are_not_announced() {
+    let day = at(1, 0, 0).date();
+    let ill = (at(1, 7, 0), What::Excused { from: day, until: day, why: Excuse::Ill });
+    let left_out = (at(1, 8, 55), What::LeftOut { slot: slot(1, HOLD, 0), reason: Barrier::NoTime });
+    let nerve = (at(1, 8, 55), What::Trouble { trouble: Trouble::Nerve, item: None });
+    for happened in [ill, left_out, nerve] {
+        assert_eq!(due(&[happened], at(1, 9, 0)), None);
+    }
+}
+
+#[test]
+fn a_day_ahead_is_its_hours_and_nothing_of_an_excused_one() {
+    let day = |day| {
+        [
+            (at(day, 9, 0), slot(day, HOLD, 0)),
+            (at(day, 10, 0), slot(day, HOLD, 1)),
+            (at(day, 11, 0), slot(day, HOLD, 2)),
+            (at(day, 18, 0), slot(day, BALANCE, 0)),
+        ]
+    };
+    let excused = at(2, 0, 0).date();
+    let ill = (at(1, 7, 0), What::Excused { from: excused, until: excused, why: Excuse::Ill });
+    assert_eq!(coming(&[ill], &Settings::default(), at(1, 7, 0), 72), [day(1), day(3)].concat());
+}
+
+#[test]
+fn no_more_than_the_smallest_system_takes() {
+    assert_eq!(coming(&[], &Settings::default(), at(1, 7, 0), 14 * 24).len(), 14 * 4);
+    assert_eq!(coming(&[], &Settings::default(), at(1, 7, 0), 28 * 24).len(), MOST_AHEAD);
+}
+
+#[test]
+fn after_the_review_nothing_comes() {
+    assert_eq!(coming(&[], &Settings::default(), at(29, 0, 0), 336), []);
+}

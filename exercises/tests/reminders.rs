@@ -1,0 +1,186 @@
+//! Looking ahead is the same as waiting: what [`ahead`] lists comes, minute by minute, and nothing else does.
+
+use chrono::{Duration, NaiveDate, NaiveTime};
+use exercises::alarm::Trouble;
+use exercises::catalogue::{Catalogue, Dose, ExerciseId};
+use exercises::history::History;
+use exercises::id::{ItemId, LogId, PlanId, RunId};
+use exercises::log::{Barrier, Entry, Excuse, Log, What};
+use exercises::plan::{Days, Item, Pattern, Plan, Schedule, Side};
+use exercises::remind::{Coming, Lookout, MOST_AHEAD, Meeting, Of, Settings, Span, ahead};
+use exercises::run::{Doing, Held, Run, RunEnd};
+use exercises::slots::SlotRef;
+use exercises::time::{Offsets, Stamp};
+use exercises::today::Followed;
+use proptest::prelude::*;
+use std::collections::BTreeSet;
+
+const PLAN: PlanId = PlanId([1; 8]);
+const DOSE: Dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
+
+/// The Saturday before clocks go back at 01:00 UTC on 25 October 2026, or forward at 01:00 UTC on 29 March 2026.
+fn changes() -> [(NaiveDate, Offsets); 2] {
+    let date = |month, day| NaiveDate::from_ymd_opt(2026, month, day).expect("a date");
+    let back = Offsets { first_s: 7200, changes: vec![(1_792_890_000, 3600)] };
+    let forward = Offsets { first_s: 3600, changes: vec![(1_774_746_000, 7200)] };
+    [(date(10, 24), back), (date(3, 28), forward)]
+}
+
+fn plan(start: NaiveDate, patterns: &[Pattern]) -> Plan {
+    let item = |(at, pattern): (usize, &Pattern)| Item {
+        id: ItemId(at as u8 + 1),
+        exercise: ExerciseId::new("sit-tall").expect("an id"),
+        content: 1,
+        rung: None,
+        side: Side::Neither,
+        dose: DOSE,
+        schedule: Schedule { days: Days::ALL, pattern: pattern.clone() },
+        pain_limit: 5,
+        may_step: false,
+        serves: None,
+        note: String::new(),
+    };
+    Plan {
+        id: PLAN,
+        revision: 1,
+        clinic: "Bridge Street".into(),
+        start: start - Duration::days(3),
+        issued: start - Duration::days(3),
+        review: start + Duration::days(1),
+        age: None,
+        absent: BTreeSet::new(),
+        items: patterns.iter().enumerate().map(item).collect(),
+        complaints: Vec::new(),
+        activities: Vec::new(),
+        baselines: Vec::new(),
+        aftercare: Vec::new(),
+        cleared: Vec::new(),
+    }
+}
+
+fn pattern() -> impl Strategy<Value = Pattern> {
+    let window = (30u16..=240, 0u16..24, 0u16..24).prop_map(|(minutes, from, to)| Pattern::Every {
+        minutes,
+        from: from * 60,
+        to: to * 60,
+    });
+    let times = prop::collection::btree_set(0u16..96, 1..=6)
+        .prop_map(|times| Pattern::At { times: times.into_iter().map(|quarter| quarter * 15).collect() });
+    prop_oneof![window, times]
+}
+
+fn settings(now: Stamp) -> impl Strategy<Value = Settings> {
+    let span = (0u16..96, 0u16..96).prop_map(|(from, to)| Span { from: from * 15, to: to * 15 });
+    let quiet = prop::collection::vec(span.prop_filter("two minutes", |span| span.fits()), 0..=3);
+    let meeting = proptest::option::of((-60i64..600, 1i64..=720)).prop_map(move |meeting| {
+        let from = |from: i64| now.plus_ms(from * 60_000);
+        meeting.map(|(begins, lasts)| Meeting { from: from(begins), until: from(begins + lasts) })
+    });
+    (quiet, meeting).prop_map(|(quiet, meeting)| Settings { quiet, meeting })
+}
+
+/// Something that happened at, before or after a slot near `now`.
+fn happening(day: NaiveDate) -> impl Strategy<Value = (i64, What)> {
+    let slot = (0i64..=1, 1u8..=3, 0u8..12).prop_map(move |(days, item, number)| SlotRef {
+        day: day + Duration::days(days),
+        item: ItemId(item),
+        number,
+    });
+    let run = |slot: SlotRef, end, held_ms| {
+        What::Run(Run {
+            id: RunId(u32::from(slot.number) + 1),
+            item: slot.item,
+            exercise: ExerciseId::new("sit-tall").expect("an id"),
+            rung: None,
+            dose: DOSE,
+            slot: Some(slot),
+            started: Stamp { utc_ms: 0, offset_s: 0 },
+            live: false,
+            end,
+            paused_ms: 0,
+            interruptions: Vec::new(),
+            doing: Doing::Hold(vec![Held { leg: None, held_ms }; 3]),
+        })
+    };
+    let excused = move |days: i64| day + Duration::days(days);
+    let what = prop_oneof![
+        4 => slot.clone().prop_map(|slot| What::Reminded { slot }),
+        2 => (slot.clone(), 1u16..60).prop_map(|(slot, minutes)| What::PutOff { slot, minutes }),
+        1 => slot.clone().prop_map(|slot| What::LeftOut { slot, reason: Barrier::NoTime }),
+        2 => slot.clone().prop_map(move |slot| run(slot, RunEnd::Completed, 10_000)),
+        1 => slot.prop_map(move |slot| run(slot, RunEnd::Going, 0)),
+        1 => (0i64..2).prop_map(move |days| What::Excused { from: excused(days), until: excused(days), why: Excuse::Ill }),
+        1 => (1u8..=3).prop_map(|item| What::Trouble { trouble: Trouble::TooMuchPain, item: Some(ItemId(item)) }),
+    ];
+    (-600i64..=0, what)
+}
+
+/// Asks at every minute, as the loop does, and logs what it shows.
+fn waited(plan: &Plan, log: &mut Log, settings: &Settings, zone: &Offsets, now: Stamp, hours: u16) -> Vec<Coming> {
+    let (taken, catalogue) = (now.plus_ms(-3 * 86_400_000), Catalogue::default());
+    let fold = |log: &Log| Followed { plan: plan.clone(), taken, history: History::fold(log, PLAN) };
+    let mut followed = fold(log);
+    let mut shown = Vec::new();
+    for minute in 0..=i64::from(hours) * 60 {
+        let at = zone.stamp(now.utc_ms + minute * 60_000);
+        let due = Lookout::new(vec![Of { followed: &followed, catalogue: &catalogue }], settings, zone).due(at);
+        if let Some(reminder) = due {
+            let n = log.entries.len() as u32 + 1;
+            log.entries.push(Entry { n, plan: PLAN, at, what: What::Reminded { slot: reminder.slot } });
+            followed = fold(log);
+            shown.push(Coming { at, reminder });
+        }
+    }
+    shown.truncate(MOST_AHEAD);
+    shown
+}
+
+fn story() -> impl Strategy<Value = (Plan, Offsets, Stamp, Settings, Log, u16)> {
+    (0usize..2, 0i64..30, 1u16..=26).prop_flat_map(|(change, hour, hours)| {
+        let (day, zone) = changes()[change].clone();
+        let midnight = day.and_time(NaiveTime::MIN).and_utc().timestamp_millis() - i64::from(zone.first_s) * 1000;
+        let now = zone.stamp(midnight + hour * 3_600_000);
+        let log = prop::collection::vec(happening(day), 0..12).prop_map(move |mut all| {
+            all.sort_by_key(|(minute, _)| *minute);
+            let entry = |(n, (minute, what)): (usize, (i64, What))| Entry {
+                n: n as u32 + 1,
+                plan: PLAN,
+                at: now.plus_ms(minute * 60_000),
+                what,
+            };
+            Log { id: LogId([2; 8]), entries: all.into_iter().enumerate().map(entry).collect() }
+        });
+        let plan = prop::collection::vec(pattern(), 1..=3).prop_map(move |patterns| plan(day, &patterns));
+        (plan, Just(zone), Just(now), settings(now), log, Just(hours))
+    })
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 192, failure_persistence: None, ..ProptestConfig::default() })]
+
+    #[test]
+    fn what_is_listed_comes_and_nothing_else((plan, zone, now, settings, mut log, hours) in story()) {
+        let (taken, catalogue) = (now.plus_ms(-3 * 86_400_000), Catalogue::default());
+        let followed = Followed { plan: plan.clone(), taken, history: History::fold(&log, PLAN) };
+        let lookout = Lookout::new(vec![Of { followed: &followed, catalogue: &catalogue }], &settings, &zone);
+        let listed = ahead(lookout, now, hours);
+        for coming in &listed {
+            prop_assert!(coming.at.utc_ms < coming.reminder.closes.utc_ms, "never once the slot has closed");
+            prop_assert!(!settings.silent(coming.at), "never in silence");
+        }
+        prop_assert!(listed.windows(2).all(|pair| pair[0].at < pair[1].at), "in order, one at a time");
+        prop_assert_eq!(&listed, &waited(&plan, &mut log, &settings, &zone, now, hours));
+    }
+}
+
+#[test]
+fn stories_do_have_reminders_in_them() {
+    let mut runner = proptest::test_runner::TestRunner::deterministic();
+    let mut all = 0;
+    for _ in 0..30 {
+        let (plan, zone, now, settings, mut log, hours) =
+            proptest::strategy::ValueTree::current(&story().new_tree(&mut runner).expect("a story"));
+        all += waited(&plan, &mut log, &settings, &zone, now, hours).len();
+    }
+    assert!(all > 30, "{all} reminders in thirty stories: the law would hold of nothing");
+}
