@@ -67,7 +67,7 @@ impl<'a> Lookout<'a> {
         let near: Vec<(Of<'_>, Slot, &Item)> =
             self.of.iter().flat_map(|one| open(*one, now, self.zone).into_iter()).collect();
         let wanted = near.iter().filter(|one| {
-            self.wanted_since(*one, now).is_some_and(|since| !near.iter().any(|other| self.waits(other, since, now)))
+            self.wanted_since(one, now).is_some_and(|since| !near.iter().any(|other| self.waits(other, since, now)))
         });
         let (of, slot, item) = wanted.min_by_key(|(_, slot, _)| std::cmp::Reverse(slot.due.map(|due| due.utc_ms)))?;
         let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };

@@ -8,10 +8,12 @@
 mod ahead;
 mod lookout;
 mod quiet;
+mod weekly;
 
 pub use ahead::{Coming, MOST_AHEAD, ahead};
 pub use lookout::{Lookout, Of, Reminder};
 pub use quiet::{MOST_MEETING, MOST_QUIET, Meeting, Settings, Span};
+pub use weekly::{Weekly, weekly};
 
 #[cfg(test)]
 mod tests;

@@ -1,5 +1,6 @@
 //! Everything that comes from or goes outside as bytes or text: versions, limits, frozen samples. Holds no key.
 
+pub mod calendar;
 pub mod card;
 pub mod catalogue;
 pub mod entry;

@@ -1,0 +1,63 @@
+//! The slots to come as a calendar can hold them: one time of day, some days of the week, until the review, with exceptions.
+
+use super::Of;
+use crate::alarm;
+use crate::catalogue::Sidedness;
+use crate::id::PlanId;
+use crate::plan::{Days, Side};
+use crate::slots;
+use crate::time::{Offsets, Stamp};
+use chrono::{Datelike, Duration, NaiveDateTime, NaiveTime, Timelike};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// One time of day of a plan, by the wall clock wherever the person is.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Weekly {
+    /// The plan.
+    pub plan: PlanId,
+    /// The days of the week on which it comes.
+    pub days: Days,
+    /// The first time.
+    pub first: NaiveDateTime,
+    /// The last time.
+    pub last: NaiveDateTime,
+    /// Of the times that first, last and days name, those that do not come: excused days, an hour that does not exist.
+    pub except: Vec<NaiveDateTime>,
+    /// About how long it takes, in seconds.
+    pub takes_s: u32,
+}
+
+/// What a plan's slots from `now` on come to, in order of the time of day; several items at the same time are one. Items that
+/// an alarm holds back are left out.
+pub fn weekly(of: Of<'_>, now: Stamp, zone: &Offsets) -> Vec<Weekly> {
+    let plan = &of.followed.plan;
+    let mut times: BTreeMap<NaiveTime, (BTreeSet<NaiveDateTime>, u32)> = BTreeMap::new();
+    // A window of yesterday may reach over midnight.
+    let days = (now.date() - Duration::days(1)).iter_days().take_while(|day| *day <= plan.review);
+    for slot in days.flat_map(|day| slots::of_day(plan, day, zone, of.followed.taken)) {
+        let Some(due) = slot.due.filter(|due| due.utc_ms >= now.utc_ms) else { continue };
+        let item = plan.item(slot.slot.item).filter(|_| of.followed.history.excuse(slot.slot.day).is_none());
+        let held_back = |item| alarm::blocking(&of.followed.history.alarms, item, plan, of.catalogue).is_some();
+        let Some(item) = item.filter(|item| !held_back(item)) else { continue };
+        let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
+        let (dates, takes_s) = times.entry(due.local().time()).or_default();
+        dates.insert(due.local());
+        *takes_s = item.dose.whole_s(sides).max(*takes_s);
+    }
+    times.into_values().filter_map(|(dates, takes_s)| one(plan.id, &dates, takes_s)).collect()
+}
+
+fn one(plan: PlanId, dates: &BTreeSet<NaiveDateTime>, takes_s: u32) -> Option<Weekly> {
+    let (first, last) = (*dates.first()?, *dates.last()?);
+    let days = Days(dates.iter().fold(0, |set, date| set | 1 << date.weekday().num_days_from_monday()));
+    let named = first.date().iter_days().take_while(|day| *day <= last.date()).filter(|day| days.contain(*day));
+    let except = named.map(|day| day.and_time(first.time())).filter(|at| !dates.contains(at)).collect();
+    Some(Weekly { plan, days, first, last, except, takes_s })
+}
+
+impl Weekly {
+    /// The minute of the day, 0 to 1439.
+    pub fn minute(&self) -> u16 {
+        (self.first.num_seconds_from_midnight() / 60) as u16
+    }
+}

@@ -1,0 +1,204 @@
+//! The calendar file, as another program reads it: what it makes of the rules are the slots, also where clocks change.
+
+use chrono::{DateTime, Duration, NaiveDate, NaiveDateTime, NaiveTime};
+use exercises::alarm::Trouble;
+use exercises::catalogue::{Catalogue, Dose, ExerciseId};
+use exercises::history::History;
+use exercises::id::{ItemId, LogId, PlanId};
+use exercises::log::{Entry, Excuse, Log, What};
+use exercises::plan::{Days, Item, Pattern, Plan, Schedule, Side};
+use exercises::remind::{Of, Weekly, weekly};
+use exercises::slots;
+use exercises::time::{Offsets, Stamp};
+use exercises::today::Followed;
+use format::calendar::{self, Head};
+use icalendar::{Calendar, Component};
+use proptest::prelude::*;
+use rrule::{RRuleSet, Tz};
+use std::collections::BTreeSet;
+
+const PLAN: PlanId = PlanId([0xA1, 0xB2, 3, 4, 5, 6, 7, 8]);
+
+fn midnight(day: NaiveDate) -> Stamp {
+    Stamp { utc_ms: day.and_time(NaiveTime::MIN).and_utc().timestamp_millis(), offset_s: 0 }
+}
+
+/// A Friday, and clocks that change in the night to the Sunday after it: back, or forward, at 01:00 UTC.
+fn changes() -> [(NaiveDate, Offsets); 2] {
+    let date = |month, day| NaiveDate::from_ymd_opt(2026, month, day).expect("a date");
+    let back = Offsets { first_s: 7200, changes: vec![(1_792_890_000, 3600)] };
+    let forward = Offsets { first_s: 3600, changes: vec![(1_774_746_000, 7200)] };
+    [(date(10, 23), back), (date(3, 27), forward)]
+}
+
+fn plan(start: NaiveDate, weeks: i64, schedules: &[Schedule]) -> Plan {
+    let item = |(at, schedule): (usize, &Schedule)| Item {
+        id: ItemId(at as u8 + 1),
+        exercise: ExerciseId::new("sit-tall").expect("an id"),
+        content: 1,
+        rung: None,
+        side: Side::Neither,
+        dose: Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 },
+        schedule: schedule.clone(),
+        pain_limit: 5,
+        may_step: false,
+        serves: None,
+        note: "Neck long; chin level, \\ not down".into(),
+    };
+    Plan {
+        id: PLAN,
+        revision: 1,
+        clinic: "Bridge Street".into(),
+        start,
+        issued: start,
+        review: start + Duration::weeks(weeks),
+        age: None,
+        absent: BTreeSet::new(),
+        items: schedules.iter().enumerate().map(item).collect(),
+        complaints: Vec::new(),
+        activities: Vec::new(),
+        baselines: Vec::new(),
+        aftercare: Vec::new(),
+        cleared: Vec::new(),
+    }
+}
+
+fn schedule() -> impl Strategy<Value = Schedule> {
+    let window = (15u16..=720, 0u16..1440, 0u16..1440).prop_map(|(minutes, from, to)| Pattern::Every { minutes, from, to });
+    let times =
+        prop::collection::btree_set(0u16..1440, 1..=12).prop_map(|times| Pattern::At { times: times.into_iter().collect() });
+    (1u8..128, prop_oneof![window, times]).prop_map(|(days, pattern)| Schedule { days: Days(days), pattern })
+}
+
+fn followed(plan: &Plan, taken: Stamp, happened: Vec<What>) -> Followed {
+    let entries = happened.into_iter().enumerate();
+    let entries = entries.map(|(n, what)| Entry { n: n as u32 + 1, plan: PLAN, at: taken, what });
+    let log = Log { id: LogId([2; 8]), entries: entries.collect() };
+    Followed { plan: plan.clone(), taken, history: History::fold(&log, PLAN) }
+}
+
+fn events(followed: &Followed, now: Stamp, zone: &Offsets) -> Vec<Weekly> {
+    weekly(Of { followed, catalogue: &Catalogue::default() }, now, zone)
+}
+
+fn write(events: &[Weekly]) -> String {
+    let made = Stamp { utc_ms: 1_795_600_000_000, offset_s: 3600 };
+    calendar::write(events, Head { version: "0.1.0", made, sequence: 7, title: "Time for a short break" })
+}
+
+/// Every wall-clock time that the events name, by other people's reader and other people's rules.
+fn read(text: &str) -> Vec<NaiveDateTime> {
+    let calendar: Calendar = text.parse().expect("a calendar");
+    let mut all: Vec<NaiveDateTime> = calendar.components.iter().filter_map(|one| one.as_event()).flat_map(times).collect();
+    all.sort();
+    all
+}
+
+/// Floating times repeat by the wall clock; reckoning in UTC is reckoning without a zone.
+fn times(event: &icalendar::Event) -> Vec<NaiveDateTime> {
+    let value = |name: &str| event.property_value(name).expect(name).to_owned();
+    let until = |rule: String| {
+        let parts = rule.split(';').map(|part| if part.starts_with("UNTIL=") { format!("{part}Z") } else { part.into() });
+        parts.collect::<Vec<_>>().join(";")
+    };
+    let mut set = format!("DTSTART:{}Z\nRRULE:{}", value("DTSTART"), until(value("RRULE")));
+    for except in event.multi_properties().get("EXDATE").into_iter().flatten() {
+        let dates: Vec<String> = except.value().split(',').map(|date| format!("{date}Z")).collect();
+        set.push_str(&format!("\nEXDATE:{}", dates.join(",")));
+    }
+    let set: RRuleSet = set.parse().unwrap_or_else(|fault| panic!("{set}: {fault}"));
+    set.all_unchecked().iter().map(|at: &DateTime<Tz>| at.naive_utc()).collect()
+}
+
+/// The slots from `now` on that are not excused, as the wall clock shows them; two items at one time are one.
+fn due(followed: &Followed, now: Stamp, zone: &Offsets) -> Vec<NaiveDateTime> {
+    let days = (now.date() - Duration::days(1)).iter_days().take(500);
+    let open = days.filter(|day| followed.history.excuse(*day).is_none());
+    let slots = open.flat_map(|day| slots::of_day(&followed.plan, day, zone, followed.taken));
+    let dues = slots.filter_map(|slot| slot.due).filter(|due| due.utc_ms >= now.utc_ms);
+    dues.map(Stamp::local).collect::<BTreeSet<_>>().into_iter().collect()
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 256, failure_persistence: None, ..ProptestConfig::default() })]
+
+    #[test]
+    fn what_a_calendar_shows_are_the_slots(
+        change in 0usize..2,
+        weeks in 0i64..5,
+        hours in 0i64..96,
+        schedules in prop::collection::vec(schedule(), 1..=3),
+        excused in prop::collection::vec((0i64..30, 0i64..5), 0..3),
+    ) {
+        let (start, zone) = changes()[change].clone();
+        let plan = plan(start, weeks, &schedules);
+        let excuse = |(from, days): &(i64, i64)| {
+            let from = start + Duration::days(*from);
+            What::Excused { from, until: from + Duration::days(*days), why: Excuse::Ill }
+        };
+        let taken = zone.stamp(midnight(start).utc_ms + 6 * 3_600_000);
+        let followed = followed(&plan, taken, excused.iter().map(excuse).collect());
+        let now = zone.stamp(taken.utc_ms + hours * 3_600_000);
+        let events = events(&followed, now, &zone);
+        let text = write(&events);
+        prop_assert_eq!(read(&text), due(&followed, now, &zone));
+        let names: BTreeSet<&str> = text.lines().filter(|line| line.starts_with("UID:")).collect();
+        prop_assert_eq!(names.len(), events.len(), "no name twice");
+    }
+
+    /// Whatever the title, the lines are short, whole and ended as the standard says, and a reader finds the title again.
+    #[test]
+    fn any_title_is_folded_and_comes_back(title in "[^\\p{Cc}]{0,120}|[;,\\\\ü漢😀 ]{60}") {
+        let (start, zone) = changes()[0].clone();
+        let hourly = Schedule { days: Days::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 540, to: 600 } };
+        let followed = followed(&plan(start, 2, &[hourly]), midnight(start), Vec::new());
+        let head = Head { version: "0.1.0", made: midnight(start), sequence: 1, title: &title };
+        let text = calendar::write(&events(&followed, midnight(start), &zone), head);
+        prop_assert!(text.ends_with("\r\n") && !text.replace("\r\n", "").contains(['\r', '\n']));
+        prop_assert!(text.split("\r\n").all(|line| line.len() <= 75), "{text}");
+        let calendar: Calendar = text.parse().expect("a calendar");
+        let read: Vec<&str> = calendar.components.iter().filter_map(|one| one.as_event()?.get_summary()).collect();
+        prop_assert!(!read.is_empty());
+        prop_assert!(read.iter().all(|said| *said == title), "{read:?}");
+    }
+}
+
+fn hourly() -> Schedule {
+    Schedule { days: Days::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 540, to: 1020 } }
+}
+
+#[test]
+fn an_hourly_plan_is_nine_events_that_say_nothing_of_it() {
+    let (start, zone) = changes()[0].clone();
+    let followed = followed(&plan(start, 2, &[hourly(), hourly()]), midnight(start), Vec::new());
+    let text = write(&events(&followed, midnight(start), &zone));
+    assert_eq!(text.matches("BEGIN:VEVENT").count(), 9, "two items at one time are one event");
+    assert_eq!(text.matches("BEGIN:VALARM").count(), 9);
+    let nine = "BEGIN:VEVENT\r\nUID:a1b2030405060708-0900@carryover\r\nDTSTAMP:20261125T094640Z\r\nSEQUENCE:7\r\n\
+                DTSTART:20261023T090000\r\nDURATION:PT1M\r\n\
+                RRULE:FREQ=WEEKLY;UNTIL=20261106T090000;BYDAY=MO,TU,WE,TH,FR\r\n\
+                SUMMARY:Time for a short break\r\nCLASS:PRIVATE\r\nTRANSP:TRANSPARENT\r\n\
+                BEGIN:VALARM\r\nACTION:DISPLAY\r\nTRIGGER:PT0S\r\nDESCRIPTION:Time for a short break\r\nEND:VALARM\r\n\
+                END:VEVENT\r\n";
+    assert!(text.contains(nine), "{text}");
+    for word in ["sit-tall", "Bridge", "Neck", "chin"] {
+        assert!(!text.contains(word), "somebody else may see the calendar: {word}");
+    }
+}
+
+#[test]
+fn what_an_alarm_holds_back_is_not_in_the_calendar() {
+    let (start, zone) = changes()[0].clone();
+    let plan = plan(start, 2, &[hourly()]);
+    let stopped = What::Trouble { trouble: Trouble::HeartOrBreath, item: None };
+    assert_eq!(events(&followed(&plan, midnight(start), vec![stopped]), midnight(start), &zone), []);
+}
+
+#[test]
+fn an_hour_that_does_not_exist_is_an_exception() {
+    let (start, zone) = changes()[1].clone();
+    let night = Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![150] } };
+    let events = events(&followed(&plan(start, 2, &[night]), midnight(start), Vec::new()), midnight(start), &zone);
+    let sunday = start + Duration::days(2);
+    assert_eq!(events[0].except, [sunday.and_hms_opt(2, 30, 0).expect("a time")]);
+}
