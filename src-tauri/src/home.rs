@@ -15,9 +15,9 @@ pub fn of(app: &AppHandle, args: &Args) -> tauri::Result<PathBuf> {
     }
 }
 
-/// Where the web view keeps what it keeps; nothing of the person's is there.
+/// Where the web view keeps what it keeps; it goes when everything is erased.
 pub fn web_view_folder(home: &Path) -> PathBuf {
-    home.join("web-view")
+    home.join(actions::outside::WEB_VIEW)
 }
 
 #[cfg(desktop)]

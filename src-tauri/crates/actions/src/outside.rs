@@ -6,6 +6,7 @@ use base64::engine::general_purpose::STANDARD;
 use exercises::catalogue::{Exercise, Lang};
 use exercises::id::EntryRef;
 use std::path::{Path, PathBuf};
+pub use store::WEB_VIEW;
 use wire::Failure;
 use wire::clinic::ReviewPage;
 use wire::patient::CardSource;

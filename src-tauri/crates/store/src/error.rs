@@ -137,7 +137,7 @@ impl From<FileError> for StoreError {
             FileFault::ReadOnly => StoreError::ReadOnly { path },
             FileFault::InUse => StoreError::InUse { path },
             FileFault::NoRoom => StoreError::DiskFull,
-            fault @ (FileFault::NotAFile | FileFault::TooBig { .. } | FileFault::Other { .. }) => {
+            fault @ (FileFault::NotAFile | FileFault::Occupied | FileFault::TooBig { .. } | FileFault::Other { .. }) => {
                 StoreError::File(FileError { path, fault })
             }
         }

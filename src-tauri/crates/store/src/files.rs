@@ -34,6 +34,9 @@ pub enum FileFault {
     /// A file where a folder was asked for.
     #[error("not a folder")]
     NotAFolder,
+    /// A folder with something in it where a new one was to be made.
+    #[error("not empty")]
+    Occupied,
     /// No permission, or a read-only disk.
     #[error("no permission")]
     ReadOnly,
@@ -95,6 +98,51 @@ pub fn remove(path: &Path) -> Result<(), FileError> {
     match fs::remove_file(path) {
         Err(error) if error.kind() != ErrorKind::NotFound => Err(at(path)(error)),
         _ => Ok(()),
+    }
+}
+
+/// Removes the folder at `path` with everything in it, if there is one. Of a link to a folder only the link goes.
+pub(crate) fn remove_tree(path: &Path) -> Result<(), FileError> {
+    match fs::symlink_metadata(path) {
+        Ok(facts) if facts.is_dir() => fs::remove_dir_all(path).map_err(at(path)),
+        Ok(_) => remove(path),
+        Err(error) if error.kind() == ErrorKind::NotFound => Ok(()),
+        Err(error) => Err(at(path)(error)),
+    }
+}
+
+/// Makes what was made, renamed or removed in `dir` survive a power cut.
+pub(crate) fn settle(dir: &Path) -> Result<(), FileError> {
+    sync_folder(dir).map_err(at(dir))
+}
+
+/// Writes a new folder of files: it takes its name when all of them are whole. Where a folder of that name is, it must be
+/// empty.
+pub fn write_folder(dir: &Path, named: &[(&str, Vec<u8>)]) -> Result<(), FileError> {
+    let above = folder_of(dir);
+    fs::create_dir_all(above).map_err(at(dir))?;
+    vacant(dir)?;
+    let new = tempfile::Builder::new().prefix(HALF_MADE).tempdir_in(above).map_err(at(dir))?;
+    for (name, bytes) in named {
+        write(&new.path().join(name), bytes).map_err(|error| FileError { path: dir.into(), ..error })?;
+    }
+    // A rename onto an empty folder is not possible everywhere.
+    match fs::remove_dir(dir) {
+        Err(error) if error.kind() != ErrorKind::NotFound => return Err(at(dir)(error)),
+        _ => fs::rename(new.path(), dir).map_err(at(dir))?,
+    }
+    // It has its name now, and there is nothing to clear away any more.
+    let _ = new.keep();
+    settle(above)
+}
+
+/// Fails unless `dir` is an empty folder, or nothing.
+fn vacant(dir: &Path) -> Result<(), FileError> {
+    match fs::read_dir(dir).map(|inside| inside.count()) {
+        Ok(0) => Ok(()),
+        Ok(_) => Err(FileError { path: dir.into(), fault: FileFault::Occupied }),
+        Err(error) if error.kind() == ErrorKind::NotFound => Ok(()),
+        Err(error) => Err(at(dir)(error)),
     }
 }
 
@@ -206,7 +254,7 @@ pub(crate) fn sweep(dir: &Path) -> Result<(), FileError> {
     for found in fs::read_dir(dir).map_err(at(dir))? {
         let found = found.map_err(at(dir))?;
         if found.file_name().to_string_lossy().starts_with(HALF_MADE) {
-            fs::remove_file(found.path()).map_err(at(&found.path()))?;
+            remove_tree(&found.path())?;
         }
     }
     Ok(())

@@ -1,5 +1,6 @@
 //! The data folder: made, locked, and its database opened. Window and terminal share it, one at a time.
 
+use crate::erasing::{self, WebView};
 use crate::files::{self, Lock};
 use crate::{Store, StoreError, opening};
 use std::path::{Path, PathBuf};
@@ -49,6 +50,22 @@ impl Home {
         Ok(Home { dir: dir.into(), store, _lock: lock })
     }
 
+    /// Removes everything of ours from the folder: the database with its companions, the web view's folder, what was left
+    /// half-made. The folder is then as a new one. Files that somebody saved in it stay.
+    ///
+    /// Once this has begun there is no way back: where it fails or is cut off, the next opening ends it first.
+    pub fn erase(&mut self, web_view: WebView) -> Result<(), StoreError> {
+        let path = self.store.path().to_path_buf();
+        erasing::begin(&self.dir)?;
+        // Overwritten first, since a removed file's bytes stay on the disk. Where that fails, the file goes all the same.
+        let _ = self.store.erase();
+        self.store.let_go()?;
+        erasing::end(&self.dir, &path, web_view)?;
+        opening::create(&path)?;
+        self.store = opening::open(&path)?;
+        Ok(())
+    }
+
     /// The folder, as it was given.
     pub fn dir(&self) -> &Path {
         &self.dir
@@ -69,7 +86,8 @@ impl Home {
 fn enter(dir: &Path, create: bool) -> Result<(Lock, PathBuf), StoreError> {
     files::folder(dir, create)?;
     let path = files::absolute(dir)?.join(DATABASE);
-    if !create && files::size(&path)?.is_none() {
+    let missing = |path: &Path| Ok::<_, StoreError>(!create && files::size(path)?.is_none());
+    if missing(&path)? && !erasing::begun(dir)? {
         return Err(StoreError::NotThere { path: dir.into() });
     }
     let lock = files::lock(&dir.join(LOCK)).map_err(|mut error| {
@@ -78,5 +96,9 @@ fn enter(dir: &Path, create: bool) -> Result<(Lock, PathBuf), StoreError> {
     })?;
     files::takes_files(dir)?;
     files::sweep(dir)?;
+    erasing::end(dir, &path, WebView::Closed)?;
+    if missing(&path)? {
+        return Err(StoreError::NotThere { path: dir.into() });
+    }
     Ok((lock, path))
 }

@@ -8,6 +8,7 @@
 //! * [`table`] has one file a table: its SQL, its row, its reads (on a [`View`]) and its writes (on a [`Tx`]).
 //! * [`files`] is the only place that touches the file system by itself.
 
+mod erasing;
 mod error;
 pub mod files;
 pub mod home;
@@ -16,6 +17,7 @@ mod opening;
 mod store;
 pub mod table;
 
+pub use erasing::{WEB_VIEW, WebView};
 pub use error::StoreError;
 pub use home::Home;
 pub use migration::LATEST;

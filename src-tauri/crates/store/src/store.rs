@@ -100,6 +100,17 @@ impl Store {
         self.settle()
     }
 
+    /// Where the database is.
+    pub(crate) fn path(&self) -> &Path {
+        &self.path
+    }
+
+    /// Closes the file, so that it can be removed. What is asked of this store afterwards finds nothing.
+    pub(crate) fn let_go(&mut self) -> Result<(), StoreError> {
+        let held = std::mem::replace(&mut self.connection, Connection::open_in_memory()?);
+        held.close().map_err(|(_, error)| error.into())
+    }
+
     /// Moves the write-ahead log into the database and empties it, so that what was deleted or replaced (a patient, keys
     /// under an old passphrase) is in neither. A closing program does this too.
     pub fn settle(&self) -> Result<(), StoreError> {

@@ -88,3 +88,26 @@ fn only_one_module_touches_the_file_system() {
     }
     assert_eq!(naming, ["files.rs"]);
 }
+
+#[test]
+fn a_folder_of_files_is_whole_or_not_there() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let folder = dir.path().join("deeper/mine");
+    let both = [("one.csv", b"a,b\r\n".to_vec()), ("two.json", b"{}".to_vec())];
+    files::write_folder(&folder, &both).expect("room");
+    assert_eq!(fs::read(folder.join("two.json")).expect("there"), b"{}");
+    assert_eq!(fs::read_dir(dir.path().join("deeper")).expect("ours").count(), 1, "nothing half-made is left beside it");
+    assert_eq!(fault(files::write_folder(&folder, &both), &folder), FileFault::Occupied, "an older one stays as it is");
+    let empty = dir.path().join("empty");
+    fs::create_dir(&empty).expect("ours");
+    files::write_folder(&empty, &both).expect("an empty folder is as good as none");
+    let wrong = dir.path().join("wrong");
+    let unwritable = [("one.csv", Vec::new()), ("below/two.json", Vec::new())];
+    assert_eq!(fault(files::write_folder(&wrong, &unwritable), &wrong), FileFault::NotFound);
+    assert!(!wrong.exists());
+    let file = dir.path().join("file");
+    files::write(&file, b"x").expect("room");
+    assert_eq!(fault(files::write_folder(&file, &both), &file), FileFault::NotAFolder);
+    let names: Vec<_> = fs::read_dir(dir.path()).expect("ours").flatten().map(|entry| entry.file_name()).collect();
+    assert_eq!(names.len(), 3, "{names:?}");
+}

@@ -88,6 +88,11 @@ pub fn act() {
             let restored = Home::restore(&home, &at);
             say(&format!("restored {:?}", restored.map(|home| whole(&home))));
         }
+        "erase" => {
+            let mut home = Home::open(&at, false).expect("the folder opens");
+            say("begins");
+            say(&format!("erased {:?}", home.erase(store::WebView::Closed)));
+        }
         "save" => say(&format!("saved {:?}", store::files::write(&at, &vec![7; 1_000_000]))),
         other => panic!("no such deed: {other}"),
     }

@@ -1,0 +1,185 @@
+//! Erasing everything: nothing of ours is left and nothing else is touched, also when the program is killed meanwhile.
+
+mod support;
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::Path;
+use std::time::Duration;
+use store::table::{entry, log, setting};
+use store::{Home, StoreError, WebView};
+use support::{again, append, database, first_line, own_binary, place, sound};
+
+#[test]
+fn child() {
+    support::act();
+}
+
+/// A folder with a log of `entries` entries, a setting, a web view's folder, and files that are not ours.
+fn lived_in(home: &Path, entries: u32) {
+    let mut open = Home::open(home, true).expect("a new folder");
+    open.store_mut()
+        .transaction(|tx| log::begin(tx, b"log-one").and_then(|()| setting::put(tx, "role", "patient")))
+        .expect("new");
+    for _ in 0..entries {
+        append(&mut open).expect("room");
+    }
+    drop(open);
+    fs::create_dir_all(home.join("web-view/storage")).expect("ours");
+    fs::write(home.join("web-view/storage/local"), "sound on").expect("ours");
+    for (name, what) in [("summary-2026-11-25.age", "saved by the person"), ("carryover.db.mine", "a copy by hand")] {
+        fs::write(home.join(name), what).expect("ours");
+    }
+    fs::create_dir(home.join("pictures")).expect("ours");
+}
+
+fn names(home: &Path) -> BTreeSet<String> {
+    fs::read_dir(home)
+        .expect("a folder")
+        .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
+        .collect()
+}
+
+/// Opens the folder and finds it as new, with only what was not ours beside it.
+#[track_caller]
+fn as_new(home: &Path) {
+    let open = Home::open(home, true).expect("usable");
+    assert_eq!(open.store().read(entry::count), Ok::<_, StoreError>(0));
+    assert_eq!(open.store().read(log::id), Ok::<_, StoreError>(None), "the next log is another one");
+    assert_eq!(open.store().read(setting::all).map(|all| all.len()), Ok::<_, StoreError>(0));
+    drop(open);
+    let left = ["carryover.db", "carryover.db.mine", "lock", "pictures", "summary-2026-11-25.age"];
+    assert_eq!(names(home), left.map(str::to_owned).into());
+    assert_eq!(fs::read(home.join("carryover.db.mine")).expect("there"), b"a copy by hand");
+}
+
+#[test]
+fn nothing_of_ours_is_left_and_nothing_else_is_touched() {
+    let (_dir, home) = place();
+    lived_in(&home, 30);
+    let mut open = Home::open(&home, false).expect("there");
+    open.erase(WebView::Closed).expect("erased");
+    assert_eq!(open.store().read(entry::count), Ok::<_, StoreError>(0), "the same house goes on, empty");
+    open.store_mut().transaction(|tx| log::begin(tx, b"log-two")).expect("and takes new things");
+    open.erase(WebView::Closed).expect("also twice");
+    drop(open);
+    as_new(&home);
+    for file in fs::read_dir(&home).expect("a folder").flatten().filter(|file| file.path().is_file()) {
+        let bytes = fs::read(file.path()).expect("readable");
+        assert!(!bytes.windows(5).any(|part| part == b"knot "), "{:?} still holds an entry", file.file_name());
+    }
+}
+
+#[test]
+fn wherever_it_was_cut_off_the_next_start_ends_it() {
+    let mark = {
+        let (_dir, home) = place();
+        lived_in(&home, 3);
+        Home::open(&home, false).expect("there").erase(WebView::Open).expect("erased");
+        let names = names(&home);
+        names.into_iter().find(|name| name.contains("erasing")).expect("a mark while the web view is open")
+    };
+    let everything = b"everything in this folder that is Carryover's is being erased\n";
+    let steps = [
+        "",
+        "carryover.db",
+        "carryover.db-wal",
+        "carryover.db-shm",
+        "carryover.db-journal",
+        "web-view/storage/local",
+        "web-view",
+    ];
+    for done in 1..=steps.len() {
+        for create in [true, false] {
+            let (_dir, home) = place();
+            lived_in(&home, 3);
+            for companion in ["carryover.db-wal", "carryover.db-shm", "carryover.db-journal"] {
+                fs::write(home.join(companion), "what a killed program left").expect("ours");
+            }
+            fs::write(home.join(&mark), everything).expect("ours");
+            for gone in steps[..done].iter().map(|name| home.join(name)) {
+                let _ =
+                    if gone.is_dir() && gone != home.join("") { fs::remove_dir_all(&gone) } else { fs::remove_file(&gone) };
+            }
+            let opened = Home::open(&home, create).map(drop);
+            let expected = if create { Ok(()) } else { Err(StoreError::NotThere { path: home.clone() }) };
+            assert_eq!(opened, expected, "{done} steps done: erased, so there is nothing to open");
+            as_new(&home);
+        }
+    }
+}
+
+#[test]
+fn a_file_of_the_marks_name_that_is_not_ours_erases_nothing() {
+    let (_dir, home) = place();
+    lived_in(&home, 3);
+    for contents in
+        ["", "everything", "a note to myself, rather longer than the mark would be: do not erase anything in here"]
+    {
+        fs::write(home.join(".carryover-erasing"), contents).expect("ours");
+        assert_eq!(sound(&home), 3);
+    }
+}
+
+/// What a window's web view still writes goes at the next start; what the person did since stays.
+#[test]
+fn an_open_web_view_loses_its_folder_at_the_next_start() {
+    let (_dir, home) = place();
+    lived_in(&home, 3);
+    let mut open = Home::open(&home, false).expect("there");
+    open.erase(WebView::Open).expect("erased");
+    assert!(!home.join("web-view").exists());
+    fs::create_dir(home.join("web-view")).expect("the web view makes its folder again");
+    append(&mut open).expect("a new log begins");
+    drop(open);
+    assert_eq!(sound(&home), 1, "the new log stays");
+    assert!(!home.join("web-view").exists() && !home.join(".carryover-erasing").exists());
+    fs::create_dir(home.join("web-view")).expect("the next one's");
+    assert_eq!(sound(&home), 1);
+    assert!(home.join("web-view").exists(), "and is left alone from then on");
+}
+
+#[cfg(unix)]
+#[test]
+fn of_a_link_to_another_folder_only_the_link_goes() {
+    let (dir, home) = place();
+    lived_in(&home, 3);
+    let other = dir.path().join("other");
+    fs::create_dir(&other).expect("ours");
+    fs::write(other.join("kept"), "kept").expect("ours");
+    fs::remove_dir_all(home.join("web-view")).expect("ours");
+    std::os::unix::fs::symlink(&other, home.join("web-view")).expect("ours");
+    Home::open(&home, false).expect("there").erase(WebView::Closed).expect("erased");
+    assert_eq!(fs::read(other.join("kept")).expect("there"), b"kept");
+    as_new(&home);
+}
+
+#[cfg(unix)]
+#[test]
+fn a_killed_program_has_erased_nothing_or_everything_by_the_next_start() {
+    let (mut kept, mut erased) = (0, 0);
+    for round in 0..20u32 {
+        let (_dir, home) = place();
+        lived_in(&home, 60);
+        let mut eraser = again(&[], &own_binary(), "erase", &home).spawn().expect("started");
+        first_line(&mut eraser, "begins");
+        std::thread::sleep(Duration::from_micros(u64::from(round) * 400));
+        eraser.kill().expect("ours to kill");
+        eraser.wait().expect("ours to wait for");
+        let left = Home::open(&home, true).expect("usable").store().read(entry::count).expect("readable");
+        match left {
+            0 => {
+                as_new(&home);
+                erased += 1;
+            }
+            entries => {
+                assert_eq!((entries, sound(&home)), (60, 60), "round {round}");
+                assert!(home.join("web-view/storage/local").exists() && !home.join(".carryover-erasing").exists());
+                kept += 1;
+            }
+        }
+        assert!(database(&home).exists());
+    }
+    assert_eq!(kept + erased, 20);
+    assert!(erased > 0, "it was not always too late or too early");
+}
