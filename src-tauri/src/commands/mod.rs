@@ -3,6 +3,7 @@
 
 mod clinic;
 mod house;
+mod own;
 mod patient;
 
 use tauri::ipc::Invoke;
@@ -36,6 +37,12 @@ pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
         patient::record,
         patient::preview_summary,
         patient::seal_summary,
+        own::reminders,
+        own::set_reminders,
+        own::meeting,
+        own::export_mine,
+        own::export_calendar,
+        own::erase_everything,
         clinic::clinic_start,
         clinic::clinic_unlock,
         clinic::patients,

@@ -62,7 +62,7 @@ impl Notice {
             .action(LEAVE_OUT, words.text(Key::ReminderLeaveOut))
             .timeout(Timeout::Milliseconds(reminder.open_ms));
         #[cfg(all(unix, not(target_os = "macos")))]
-        notification.urgency(notify_rust::Urgency::Normal);
+        loudness(&mut notification, reminder.light);
         if let Some(id) = self.id {
             notification.id(id);
         }
@@ -99,6 +99,16 @@ impl Notice {
         if let Err(error) = spawned {
             eprintln!("no thread for a notification's actions: {error}");
         }
+    }
+}
+
+/// A light one lies there without interrupting; the hint is the specification's own for "no sound".
+#[cfg(all(unix, not(target_os = "macos")))]
+fn loudness(notification: &mut Notification, light: bool) {
+    use notify_rust::{Hint, Urgency};
+    notification.urgency(if light { Urgency::Low } else { Urgency::Normal });
+    if light {
+        notification.hint(Hint::SuppressSound(true));
     }
 }
 

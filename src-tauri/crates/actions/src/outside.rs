@@ -1,6 +1,6 @@
 //! Where things come from and go to outside the data folder: files that a person names, the folder for what is saved.
 
-use crate::{Answer, refuse};
+use crate::{Answer, House, Moment, refuse};
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use exercises::catalogue::{Exercise, Lang};
@@ -36,6 +36,11 @@ pub(crate) fn write_all(files: &[(PathBuf, Vec<u8>)]) -> Answer<()> {
 /// Refuses a path at which nothing could be written, before anything is done that only a written file makes good.
 pub(crate) fn could_write(path: &Path) -> Answer<()> {
     store::files::could_write(path).map_err(refuse::writing)
+}
+
+/// Writes a new folder of files, whole or not at all; what is there already stays.
+pub(crate) fn write_folder(dir: &Path, files: &[(&str, Vec<u8>)]) -> Answer<()> {
+    store::files::write_folder(dir, files).map_err(refuse::writing)
 }
 
 /// Removes a file that this program wrote, if it is there.
@@ -80,6 +85,17 @@ pub(crate) fn saves(home: &Path) -> PathBuf {
     let named = std::env::var_os("XDG_DOWNLOAD_DIR").map(PathBuf::from);
     let downloads = named.or_else(|| own.as_ref().map(|own| own.join("Downloads")));
     [downloads, own].into_iter().flatten().find(|folder| folder.is_dir()).unwrap_or_else(|| home.to_path_buf())
+}
+
+/// A name in the folder for what is saved that is not taken: the day, and a number where there are several.
+pub(crate) fn free_name(house: &House, moment: &Moment, name: &str, ending: &str) -> PathBuf {
+    let folder = saves(&house.dir());
+    let day = moment.now.date();
+    let name = |number: u32| match number {
+        1 => folder.join(format!("{name}-{day}{ending}")),
+        _ => folder.join(format!("{name}-{day}-{number}{ending}")),
+    };
+    (1..).map(name).find(|path| !path.exists()).unwrap_or_else(|| name(1))
 }
 
 /// Makes a folder that a person named, if it is not there yet.

@@ -40,7 +40,11 @@ pub(crate) fn reading(error: FileError) -> Failure {
 
 /// A refusal of a file that a person wanted to be written.
 pub(crate) fn writing(error: FileError) -> Failure {
-    Failure::FileUnwritable { file: error.path.display().to_string() }
+    let file = error.path.display().to_string();
+    match error.fault {
+        FileFault::Occupied => Failure::FolderOccupied { folder: file },
+        _ => Failure::FileUnwritable { file },
+    }
 }
 
 /// A refusal of a card's bytes.

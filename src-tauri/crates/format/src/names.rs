@@ -1,10 +1,10 @@
-//! The names under which choices stand in files that people write.
+//! The names under which choices stand in files that people write or read.
 
 use exercises::alarm::Trouble;
 use exercises::catalogue::{Eyes, Surface};
 use exercises::log::{Barrier, Excuse};
 use exercises::plan::{Aftercare, AgeBand, Leg, Risk, Side};
-use exercises::run::TrialEnd;
+use exercises::run::{RunEnd, SetUp, TrialEnd};
 
 /// A choice whose values have names.
 pub(crate) trait Named: Sized + Clone + 'static {
@@ -15,6 +15,11 @@ pub(crate) trait Named: Sized + Clone + 'static {
 /// The value of a name.
 pub(crate) fn find<T: Named>(name: &str) -> Option<T> {
     T::NAMES.iter().find(|(known, _)| *known == name).map(|(_, value)| value.clone())
+}
+
+/// The name of a value; empty for one that has its own words.
+pub(crate) fn name<T: Named + PartialEq>(value: &T) -> &'static str {
+    T::NAMES.iter().find(|(_, known)| known == value).map_or("", |(name, _)| name)
 }
 
 /// All names, for a person to choose from.
@@ -89,5 +94,7 @@ named! {
         "rather-not-say" = RatherNotSay,
     }
     Excuse { "ill" = Ill, "travelling" = Travelling, "holiday" = Holiday, "other" = Other }
+    RunEnd { "going" = Going, "completed" = Completed, "stopped" = Stopped, "trouble" = Trouble }
+    SetUp { "on-support" = OnSupport, "at-breastbone" = AtBreastbone, "in-pocket" = InPocket }
     TrialEnd { "touch" = Touch, "target" = Target, "cut-off" = CutOff }
 }

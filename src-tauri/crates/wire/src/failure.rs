@@ -123,6 +123,11 @@ pub enum Failure {
         /// The folder's path.
         home: String,
     },
+    /// The folder for what is saved holds something already.
+    FolderOccupied {
+        /// Its path.
+        folder: String,
+    },
     /// The data folder is on the other side.
     OtherRole,
     /// No side was chosen yet.
@@ -176,6 +181,18 @@ pub enum Failure {
         least: i64,
         /// The most.
         most: i64,
+    },
+    /// Quiet times are too many, or one has no end of its own.
+    QuietUnfit {
+        /// The most of them.
+        most: u8,
+    },
+    /// Nothing falls due any more, or an alarm holds back all of it.
+    NothingAhead,
+    /// Everything would be erased, and nobody said yes to that.
+    NotConfirmed {
+        /// The data folder's path.
+        home: String,
     },
     /// A text has too many characters, or one that cannot be shown.
     TextUnfit {

@@ -7,6 +7,7 @@
 pub mod clinic;
 pub mod failure;
 pub mod house;
+pub mod own;
 pub mod patient;
 
 pub use failure::Failure;
@@ -50,6 +51,7 @@ use exercises::summary::Summary;
 use exercises::sway::Sample;
 use exercises::today::Today;
 use house::{RoleChoice, Situation};
+use own::{EraseAsk, MeetingAsk, QuietTimes, Reminders};
 use patient::{
     Answer, CardPreview, CardSource, Excusing, LeavingOut, PlanPage, RecordPage, RunScript, Saved, SealAsk, SlotAsk,
     TakeAsk, TroubleAsk,
@@ -77,6 +79,13 @@ commands! {
     patient::ShowRecord = "record" (()) -> Vec<RecordPage>;
     patient::PreviewSummary = "preview_summary" (SealAsk) -> Summary;
     patient::SealSummary = "seal_summary" (SealAsk) -> Saved;
+
+    own::ShowReminders = "reminders" (()) -> Reminders;
+    own::SetReminders = "set_reminders" (QuietTimes) -> Reminders;
+    own::Meeting = "meeting" (MeetingAsk) -> Reminders;
+    own::ExportMine = "export_mine" (()) -> Vec<Saved>;
+    own::ExportCalendar = "export_calendar" (()) -> Saved;
+    own::EraseEverything = "erase_everything" (EraseAsk) -> Situation;
 
     clinic::Start = "clinic_start" (ClinicName) -> Situation;
     clinic::Unlock = "clinic_unlock" (Passphrase) -> Situation;

@@ -538,6 +538,49 @@ pub fn text(key: Key) -> &'static str {
         Key::SaveSealed => "Save sealed summary",
         Key::Sealed => "Saved",
         Key::SealedWhat => "Take this file to the visit or send it to your clinic. Nobody else can read it.",
+
+        // patient: reminders
+        Key::RemindersTitle => "Reminders",
+        Key::RemindersWhat => "One at a time, and only while there is time for it. After one that you followed, the next comes without a sound.",
+        Key::QuietTitle => "Quiet times, every day",
+        Key::QuietWhat => "No reminder comes in them. One that falls into a quiet time comes at its end, if it is not too late then.",
+        Key::QuietSpan => "{from} to {to}",
+        Key::QuietAdd => "Add a quiet time",
+        Key::QuietTakeOut => "Take it out",
+        Key::QuietSave => "Save the quiet times",
+        Key::QuietNone => "None so far.",
+        Key::MeetingTitle => "In a meeting",
+        Key::MeetingWhat => "No reminders until it is over. It ends by itself.",
+        Key::MeetingMinutes => "For {n|# minute|# minutes}",
+        Key::MeetingHours => "For {n|# hour|# hours}",
+        Key::MeetingUntil => "In a meeting until {time}.",
+        Key::MeetingEnd => "It is over",
+        Key::SilentUntil => "No reminder until {time}.",
+        Key::SilentAlways => "Quiet times fill the whole day: no reminder comes.",
+        Key::NextReminder => "Next reminder: {day}, {time}.",
+        Key::NoReminder => "No reminder in the next two weeks.",
+
+        // patient: own data
+        Key::MineTitle => "What is yours",
+        Key::MineSave => "Save all of it",
+        Key::MineWhat => {
+            "Your plans and everything that you recorded, as text and as tables, in a folder of its own. Anyone who gets the folder can read it."
+        }
+        Key::MineSaved => "Saved in {folder}.",
+        Key::CalendarTitle => "Another calendar",
+        Key::CalendarSave => "Save the times for a calendar",
+        Key::CalendarWhat => {
+            "A file that a phone's calendar can open, to remind you where this program is not. It says nothing about exercises, and nothing comes back from it. Try one reminder first; some calendars leave them out."
+        }
+        Key::CalendarSaved => "Saved as {file}.",
+        Key::EraseTitle => "Erase everything",
+        Key::EraseWhat => {
+            "Your plans, everything that you recorded, and your settings go from this device for good. Files that you saved stay, and so does what your clinic has already."
+        }
+        Key::EraseFirst => "If you want to keep it, save it first. For a new start you need a card from your clinic.",
+        Key::EraseSure => "Yes, erase everything",
+        Key::EraseKeep => "No, keep it",
+        Key::Erased => "Everything is erased.",
         // patient ends
     }
 }

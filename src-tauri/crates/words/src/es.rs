@@ -540,6 +540,49 @@ pub fn text(key: Key) -> &'static str {
         Key::SaveSealed => "Guardar resumen sellado",
         Key::Sealed => "Guardado",
         Key::SealedWhat => "Lleve este archivo a la visita o envíelo a su clínica. Nadie más puede leerlo.",
+
+        // patient: reminders
+        Key::RemindersTitle => "Avisos",
+        Key::RemindersWhat => "De uno en uno, y solo mientras dé tiempo. Después de uno que usted siguió, el siguiente llega sin sonido.",
+        Key::QuietTitle => "Horarios sin avisos, cada día",
+        Key::QuietWhat => "En ellos no llega ningún aviso. El que cae dentro llega al final, si entonces no es tarde.",
+        Key::QuietSpan => "{from} a {to}",
+        Key::QuietAdd => "Añadir un horario sin avisos",
+        Key::QuietTakeOut => "Quitarlo",
+        Key::QuietSave => "Guardar los horarios",
+        Key::QuietNone => "Ninguno por ahora.",
+        Key::MeetingTitle => "En una reunión",
+        Key::MeetingWhat => "Sin avisos hasta que acabe. Termina por sí sola.",
+        Key::MeetingMinutes => "Durante {n|# minuto|# minutos}",
+        Key::MeetingHours => "Durante {n|# hora|# horas}",
+        Key::MeetingUntil => "En una reunión hasta las {time}.",
+        Key::MeetingEnd => "Ya acabó",
+        Key::SilentUntil => "Sin avisos hasta las {time}.",
+        Key::SilentAlways => "Los horarios sin avisos llenan el día: no llega ninguno.",
+        Key::NextReminder => "Próximo aviso: {day}, {time}.",
+        Key::NoReminder => "Ningún aviso en las próximas dos semanas.",
+
+        // patient: own data
+        Key::MineTitle => "Lo que es suyo",
+        Key::MineSave => "Guardarlo todo",
+        Key::MineWhat => {
+            "Sus planes y todo lo que registró, como texto y como tablas, en una carpeta propia. Quien tenga la carpeta puede leerla."
+        }
+        Key::MineSaved => "Guardado en {folder}.",
+        Key::CalendarTitle => "Otro calendario",
+        Key::CalendarSave => "Guardar las horas para un calendario",
+        Key::CalendarWhat => {
+            "Un archivo que el calendario de un teléfono puede abrir, para avisarle donde este programa no está. No dice nada de ejercicios, y nada vuelve de él. Pruebe antes un aviso; algunos calendarios los omiten."
+        }
+        Key::CalendarSaved => "Guardado como {file}.",
+        Key::EraseTitle => "Borrarlo todo",
+        Key::EraseWhat => {
+            "Sus planes, todo lo que registró y sus ajustes desaparecen de este dispositivo para siempre. Los archivos que guardó se quedan, y también lo que su clínica ya tiene."
+        }
+        Key::EraseFirst => "Si quiere conservarlo, guárdelo antes. Para empezar de nuevo necesita una tarjeta de su clínica.",
+        Key::EraseSure => "Sí, borrarlo todo",
+        Key::EraseKeep => "No, conservarlo",
+        Key::Erased => "Todo está borrado.",
         // patient ends
     }
 }

@@ -131,5 +131,13 @@ keys! {
     // patient: visit
     ForTheVisit VisitWhat HandedOver NotHandedOver InDays InSlots InRuns InTrials InPain InSettled InRated InAlarms
     InDelays InTaken NoteOptional SaveSealed Sealed SealedWhat
+
+    // patient: reminders
+    RemindersTitle RemindersWhat QuietTitle QuietWhat QuietSpan QuietAdd QuietTakeOut QuietSave QuietNone MeetingTitle
+    MeetingWhat MeetingMinutes MeetingHours MeetingUntil MeetingEnd SilentUntil SilentAlways NextReminder NoReminder
+
+    // patient: own data
+    MineTitle MineSave MineWhat MineSaved CalendarTitle CalendarSave CalendarWhat CalendarSaved EraseTitle EraseWhat
+    EraseFirst EraseSure EraseKeep Erased
     // patient ends
 }

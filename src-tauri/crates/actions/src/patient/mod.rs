@@ -1,9 +1,12 @@
 //! What the person doing exercises can do.
 
 pub mod answering;
+pub mod calendar;
 pub mod deeds;
+pub mod mine;
 pub mod plans;
 pub mod recording;
+pub mod reminders;
 pub mod reminding;
 pub mod running;
 pub mod sealing;

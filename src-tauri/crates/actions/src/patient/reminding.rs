@@ -1,19 +1,14 @@
 //! What the reminder loop shows next.
 //!
 //! The loop asks at short intervals; only a slot that is open at that moment is announced, so after sleep or a clock change
-//! there is never a pile of old ones. Each slot is announced once, and once more when it was put off.
+//! there is never a pile of old ones. The rules stand in [`exercises::remind`].
 
-use super::plans::{self, Carried, append};
-use super::today;
-use crate::{Answer, House, Moment};
-use chrono::Duration;
-use exercises::alarm;
-use exercises::catalogue::Sidedness;
-use exercises::history::Mark;
+use super::plans::{self, append};
+use super::{reminders, today};
+use crate::{Answer, House, Moment, refuse};
 use exercises::id::PlanId;
 use exercises::log::{Barrier, What};
-use exercises::plan::Side;
-use exercises::slots::{self, Slot, SlotRef};
+use exercises::slots::SlotRef;
 use wire::Failure;
 use wire::patient::{LeavingOut, SlotAsk};
 
@@ -28,6 +23,8 @@ pub struct Reminder {
     pub takes_s: u32,
     /// How long the slot stays open from now, in milliseconds: a notification is of no use after that.
     pub open_ms: u32,
+    /// Whether it comes without a sound.
+    pub light: bool,
 }
 
 /// What a person chose on a reminder.
@@ -41,42 +38,15 @@ pub enum Choice {
     LeaveOut,
 }
 
-/// The reminder to show at this moment, if any; showing it is logged. The newest open slot comes first, and older open ones
-/// of the same moment are not announced any more.
+/// The reminder to show at this moment, if any; showing it is logged.
 pub fn due(house: &mut House, moment: &Moment) -> Answer<Option<Reminder>> {
+    let settings = reminders::settings(house)?;
     let carried = plans::all(house)?;
-    let wanted =
-        carried.iter().flat_map(|one| near(one, moment, -1..=0).into_iter().filter_map(|slot| of_slot(one, &slot, moment)));
-    let Some(reminder) = wanted.min_by_key(|reminder| std::cmp::Reverse(reminder.open_ms)) else { return Ok(None) };
-    append(house, reminder.plan, moment.now, &What::Reminded { slot: reminder.slot })?;
-    Ok(Some(reminder))
-}
-
-/// The slots of the days around the moment: yesterday's windows may reach over midnight.
-fn near(one: &Carried, moment: &Moment, days: std::ops::RangeInclusive<i64>) -> Vec<Slot> {
-    let days = days.map(|days| moment.now.date() + Duration::days(days));
-    days.flat_map(|day| slots::of_day(one.plan(), day, &moment.zone, one.followed.taken)).collect()
-}
-
-/// The reminder of a slot that is open, not yet announced (or put off until now), not filled and not held back.
-fn of_slot(one: &Carried, slot: &Slot, moment: &Moment) -> Option<Reminder> {
-    let item = one.plan().item(slot.slot.item).filter(|_| slot.open_at(moment.now))?;
-    let history = &one.followed.history;
-    let wanted = match history.put_off.get(&slot.slot) {
-        Some(until) => until.utc_ms <= moment.now.utc_ms && !announced_since(one, slot.slot),
-        None => !history.reminded.contains_key(&slot.slot),
-    };
-    let held_back = alarm::blocking(&history.alarms, item, one.plan(), &one.catalogue).is_some();
-    if !wanted || held_back || history.mark(slot, item, moment.now) != Mark::Due {
-        return None;
-    }
-    let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
-    Some(Reminder {
-        plan: one.plan().id,
-        slot: slot.slot,
-        takes_s: item.dose.whole_s(sides),
-        open_ms: u32::try_from(slot.closes?.utc_ms - moment.now.utc_ms).ok()?,
-    })
+    let Some(found) = reminders::lookout(&carried, &settings, moment).due(moment.now) else { return Ok(None) };
+    append(house, found.plan, moment.now, &What::Reminded { slot: found.slot })?;
+    let open_ms = found.closes.utc_ms - moment.now.utc_ms;
+    let open_ms = u32::try_from(open_ms).map_err(refuse::internal)?;
+    Ok(Some(Reminder { plan: found.plan, slot: found.slot, takes_s: found.takes_s, open_ms, light: found.light }))
 }
 
 /// Does what a person chose on a reminder. Putting off or leaving out a slot that was filled meanwhile changes nothing.
@@ -96,18 +66,9 @@ pub fn choose(house: &mut House, moment: &Moment, reminder: &Reminder, choice: C
     }
 }
 
-/// Whether a slot that was put off has been announced again since.
-fn announced_since(one: &Carried, slot: SlotRef) -> bool {
-    let history = &one.followed.history;
-    history.put_off.get(&slot).zip(history.reminded_last.get(&slot)).is_some_and(|(until, last)| last.utc_ms >= until.utc_ms)
-}
-
 /// When anything could next be due, in milliseconds since 1970 UTC: the loop need not look before.
 pub fn next_look(house: &House, moment: &Moment) -> Answer<Option<i64>> {
+    let settings = reminders::settings(house)?;
     let carried = plans::all(house)?;
-    let ahead = carried.iter().flat_map(|one| {
-        let dues = near(one, moment, -1..=1).into_iter().filter_map(|slot| slot.due);
-        dues.chain(one.followed.history.put_off.values().copied())
-    });
-    Ok(ahead.map(|at| at.utc_ms).filter(|at| *at > moment.now.utc_ms).min())
+    Ok(reminders::lookout(&carried, &settings, moment).next_look(moment.now).map(|at| at.utc_ms))
 }

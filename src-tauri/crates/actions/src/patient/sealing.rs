@@ -4,7 +4,7 @@ use super::plans::{self, Carried};
 use crate::{Answer, House, Moment, outside, refuse};
 use exercises::log::What;
 use exercises::summary::{MAX_NOTE, Period, Sealing, Summary, reduce};
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use store::table;
 use wire::Failure;
 use wire::patient::{Saved, SealAsk};
@@ -22,7 +22,7 @@ pub fn preview(house: &House, moment: &Moment, ask: &SealAsk) -> Answer<Summary>
 pub fn seal(house: &mut House, moment: &Moment, ask: &SealAsk, path: Option<&Path>) -> Answer<Saved> {
     let one = plans::one(house, Some(ask.plan))?;
     summary(&one, moment, ask, 1)?;
-    let path = path.map_or_else(|| free_name(house, moment), Path::to_path_buf);
+    let path = path.map_or_else(|| outside::free_name(house, moment, "summary", ".age"), Path::to_path_buf);
     outside::could_write(&path)?;
     let counter = next_counter(house, moment, &one)?;
     let summary = summary(&one, moment, ask, counter)?;
@@ -58,15 +58,4 @@ fn summary(one: &Carried, moment: &Moment, ask: &SealAsk, counter: u32) -> Answe
     let sealing = Sealing { log: one.log, period, now: moment.now, counter, note: note.map(str::to_owned) };
     let reduced = reduce(&one.followed.history, &one.revisions, &one.catalogue, &moment.zone, sealing);
     reduced.ok_or(Failure::EmptyPeriod)
-}
-
-/// A file name that is not taken: the day, and a number where there are several.
-fn free_name(house: &House, moment: &Moment) -> PathBuf {
-    let folder = outside::saves(&house.dir());
-    let day = moment.now.date();
-    let name = |number: u32| match number {
-        1 => folder.join(format!("summary-{day}.age")),
-        _ => folder.join(format!("summary-{day}-{number}.age")),
-    };
-    (1..).map(name).find(|path| !path.exists()).unwrap_or_else(|| name(1))
 }

@@ -68,7 +68,7 @@ fn what_is_done_left_out_or_held_back_is_not_announced() {
     let ask = SlotAsk { plan: patient.plan, slot: slot(1, 0) };
     today::did_it(&mut patient.house, &at("11-25T09:00"), &ask).expect("open");
     assert_eq!(due(&mut patient, "11-25T09:01"), None, "done");
-    let ten = Reminder { plan: patient.plan, slot: slot(1, 1), takes_s: 60, open_ms: 1 };
+    let ten = Reminder { plan: patient.plan, slot: slot(1, 1), takes_s: 60, open_ms: 1, light: false };
     reminding::choose(&mut patient.house, &at("11-25T10:00"), &ten, Choice::LeaveOut).expect("open");
     assert_eq!(due(&mut patient, "11-25T10:01"), None, "left out");
     assert_eq!(mark(&patient, "11-25T10:02", 1), Mark::LeftOut(Barrier::RatherNotSay), "and nobody was asked why");

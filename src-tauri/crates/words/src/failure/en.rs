@@ -150,6 +150,23 @@ pub fn failure(failure: &Failure) -> (String, String) {
         Failure::OutOfRange { least, most } => {
             (format!("The number must be {least} to {most}."), "Choose a number in that range.")
         }
+        Failure::FolderOccupied { folder } => {
+            (format!("The folder {folder} holds something already."), "Name a folder that is not there yet, or an empty one.")
+        }
+        Failure::QuietUnfit { most } => (
+            format!("A quiet time needs a beginning and another end, such as 12:00-13:00, and there are at most {most}."),
+            "Correct the quiet times; those before are still in force.",
+        ),
+        Failure::NothingAhead => (
+            "Nothing falls due from now until the review date.".into(),
+            "Take a new card first, or see on the Plan page what is held back.",
+        ),
+        Failure::NotConfirmed { home } => (
+            format!(
+                "This would erase for good what {home} holds: the plans, all that was recorded, the settings and the tie to your clinic; files that you saved yourself stay."
+            ),
+            "Export what you want to keep, then add --yes.",
+        ),
         Failure::TextUnfit { most } => (
             format!("The text is longer than {most} characters, or holds one that cannot be shown."),
             "Write it shorter, on one line.",

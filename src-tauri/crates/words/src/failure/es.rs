@@ -154,6 +154,23 @@ pub fn failure(failure: &Failure) -> (String, String) {
         Failure::OutOfRange { least, most } => {
             (format!("El número debe estar entre {least} y {most}."), "Elija un número de ese intervalo.")
         }
+        Failure::FolderOccupied { folder } => {
+            (format!("La carpeta {folder} ya contiene algo."), "Indique una carpeta que aún no exista, o una vacía.")
+        }
+        Failure::QuietUnfit { most } => (
+            format!("Un horario sin avisos necesita un comienzo y otro final, como 12:00-13:00, y hay {most} como mucho."),
+            "Corrija los horarios; los anteriores siguen en vigor.",
+        ),
+        Failure::NothingAhead => (
+            "Desde ahora hasta la fecha de revisión no toca nada.".into(),
+            "Reciba antes una tarjeta nueva, o vea en la página Plan qué está en espera.",
+        ),
+        Failure::NotConfirmed { home } => (
+            format!(
+                "Esto borraría para siempre lo que hay en {home}: los planes, todo lo registrado, los ajustes y el vínculo con su clínica; los archivos que usted guardó se quedan."
+            ),
+            "Exporte lo que quiera conservar y luego añada --yes.",
+        ),
         Failure::TextUnfit { most } => (
             format!("El texto pasa de {most} caracteres, o tiene uno que no se puede mostrar."),
             "Escríbalo más corto, en una línea.",

@@ -1,0 +1,121 @@
+//! What a person chose about reminders, as text: in the settings of the data folder, and on the command line.
+
+use exercises::remind::{Meeting, Settings, Span};
+use exercises::time::Stamp;
+use serde::{Deserialize, Serialize};
+
+/// As it stands in the settings. A new part may be absent; an unknown one is passed over.
+#[derive(Serialize, Deserialize)]
+struct Kept {
+    /// Minutes of the day: from, to.
+    #[serde(default)]
+    quiet: Vec<(u16, u16)>,
+    /// From and until, each as milliseconds since 1970 UTC and seconds ahead of it.
+    #[serde(default)]
+    meeting: Option<[(i64, i32); 2]>,
+}
+
+/// The settings as one line of text.
+pub fn write(settings: &Settings) -> String {
+    let stamp = |at: Stamp| (at.utc_ms, at.offset_s);
+    let kept = Kept {
+        quiet: settings.quiet.iter().map(|span| (span.from, span.to)).collect(),
+        meeting: settings.meeting.map(|meeting| [stamp(meeting.from), stamp(meeting.until)]),
+    };
+    serde_json::to_string(&kept).expect("numbers can be written")
+}
+
+/// The settings from their text; of what cannot be understood the parts that can, since a reminder too many is better than
+/// none for good.
+pub fn read(text: &str) -> Settings {
+    let Ok(Kept { quiet, meeting }) = serde_json::from_str(text) else { return Settings::default() };
+    let stamp = |(utc_ms, offset_s)| Stamp { utc_ms, offset_s };
+    let spans = quiet.into_iter().map(|(from, to)| Span { from, to });
+    Settings {
+        quiet: spans.filter(|span| span.fits()).collect(),
+        meeting: meeting.map(|[from, until]| Meeting { from: stamp(from), until: stamp(until) }),
+    }
+}
+
+/// A quiet time as it is typed, such as `12:00-13:00`; 24:00 is 00:00.
+pub fn span(text: &str) -> Option<Span> {
+    let (from, to) = text.split_once('-')?;
+    let span = Span { from: minute(from)?, to: minute(to)? };
+    Some(span).filter(|span| span.fits())
+}
+
+fn minute(text: &str) -> Option<u16> {
+    let (hours, minutes) = text.trim().split_once(':')?;
+    let number = |text: &str, digits: std::ops::RangeInclusive<usize>, most: u16| {
+        let plain = digits.contains(&text.len()) && text.bytes().all(|byte| byte.is_ascii_digit());
+        text.parse().ok().filter(|number: &u16| plain && *number <= most)
+    };
+    let minute = number(hours, 1..=2, 24)? * 60 + number(minutes, 2..=2, 59)?;
+    match minute {
+        1440 => Some(0),
+        over if over > 1440 => None,
+        minute => Some(minute),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_kept_is_read_again() {
+        let at = |utc_ms| Stamp { utc_ms, offset_s: -12_600 };
+        let meeting = Meeting { from: at(1_795_600_000_000), until: at(1_795_607_200_000) };
+        let quiet = vec![Span { from: 720, to: 780 }, Span { from: 1320, to: 420 }];
+        for settings in [
+            Settings::default(),
+            Settings { quiet: quiet.clone(), meeting: None },
+            Settings { quiet, meeting: Some(meeting) },
+        ] {
+            assert_eq!(read(&write(&settings)), settings);
+        }
+    }
+
+    #[test]
+    fn what_is_kept_never_changes() {
+        let at = |utc_ms| Stamp { utc_ms, offset_s: 3600 };
+        let settings = Settings {
+            quiet: vec![Span { from: 720, to: 780 }],
+            meeting: Some(Meeting { from: at(1_795_600_000_000), until: at(1_795_607_200_000) }),
+        };
+        let frozen = r#"{"quiet":[[720,780]],"meeting":[[1795600000000,3600],[1795607200000,3600]]}"#;
+        assert_eq!((write(&settings).as_str(), read(frozen)), (frozen, settings));
+        assert_eq!(read(r#"{"quiet":[[720,780]],"later":1}"#).quiet.len(), 1, "a later version's part is passed over");
+    }
+
+    #[test]
+    fn of_what_is_spoilt_the_sound_part_counts() {
+        for spoilt in ["", "no", "[]", "{\"quiet\":7}", "{\"quiet\":[[1440,3]]}", "{\"quiet\":[[3,3]]}"] {
+            assert_eq!(read(spoilt), Settings::default(), "{spoilt}");
+        }
+    }
+
+    #[test]
+    fn spans_as_they_are_typed() {
+        for (text, from, to) in
+            [("12:00-13:00", 720, 780), ("22:00-7:30", 1320, 450), ("0:00 - 06:15", 0, 375), ("20:00-24:00", 1200, 0)]
+        {
+            assert_eq!(span(text), Some(Span { from, to }), "{text}");
+        }
+        for wrong in [
+            "",
+            "12:00",
+            "12-13",
+            "12:00-12:00",
+            "0:00-24:00",
+            "24:01-25:00",
+            "12:60-13:00",
+            "1e1:00-13:00",
+            "+1:00-13:00",
+            "12:0-13:00",
+            "12:00-13:00-14:00",
+        ] {
+            assert_eq!(span(wrong), None, "{wrong}");
+        }
+    }
+}
