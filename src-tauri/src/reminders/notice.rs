@@ -50,12 +50,12 @@ pub struct Notice {
 impl Notice {
     /// Shows a reminder in place of the last one; `chose` is called from another thread when the person acts on it.
     pub fn show(&mut self, words: Words, reminder: &Reminder, chose: impl FnOnce(Choice) + Send + 'static) {
-        let takes = words.takes(reminder.takes_s);
+        let (title, body) = words.reminder(reminder.takes_s);
         let mut notification = Notification::new();
         notification
             .appname(words.text(Key::AppName))
-            .summary(words.text(Key::ReminderTitle))
-            .body(&words.fill(Key::ReminderBody, &[("takes", &takes)]))
+            .summary(title)
+            .body(&body)
             .action("default", words.text(Key::ReminderOpen))
             .action(OPEN, words.text(Key::ReminderOpen))
             .action(LATER, words.text(Key::ReminderLater))

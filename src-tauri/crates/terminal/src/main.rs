@@ -8,6 +8,7 @@ mod catalogue;
 mod clinic;
 mod example;
 mod out;
+mod own;
 mod patient;
 mod sums;
 

@@ -31,6 +31,7 @@ pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, ou
             out.say(|_| format!("{} ({} bytes)", saved.path, saved.bytes), || json!(saved));
             Ok(true)
         }
+        Patient::Own(what) => crate::own::run(args, which, what, &moment, out),
     }
 }
 
@@ -100,7 +101,7 @@ fn slots(args: &Args, which: Option<PlanId>, from: NaiveDate, days: u16, place: 
 }
 
 /// RFC 3339 with the offset in force.
-fn instant(stamp: Stamp) -> String {
+pub(crate) fn instant(stamp: Stamp) -> String {
     let offset = FixedOffset::east_opt(stamp.offset_s);
     let utc = DateTime::from_timestamp_millis(stamp.utc_ms).unwrap_or_default();
     offset.map_or_else(|| utc.to_rfc3339(), |offset| utc.with_timezone(&offset).to_rfc3339())

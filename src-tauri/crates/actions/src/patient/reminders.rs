@@ -91,6 +91,19 @@ pub fn meeting(house: &mut House, moment: &Moment, ask: MeetingAsk) -> Answer<Re
     show(house, moment)
 }
 
+/// Other quiet times, a meeting, both or neither: all of it or nothing. How reminders stand then.
+pub fn change(house: &mut House, moment: &Moment, quiet: Option<&QuietTimes>, ask: Option<MeetingAsk>) -> Answer<Reminders> {
+    house.all_or_nothing(|house| {
+        if let Some(quiet) = quiet {
+            set(house, moment, quiet)?;
+        }
+        match ask {
+            Some(ask) => meeting(house, moment, ask),
+            None => show(house, moment),
+        }
+    })
+}
+
 /// The reminders of the next `hours` if nothing happens, for a system that shows them by itself; at most
 /// [`remind::MOST_AHEAD`].
 pub fn ahead(house: &House, moment: &Moment, hours: u16) -> Answer<Vec<Coming>> {

@@ -2,6 +2,7 @@
 
 mod advice;
 mod handed_over;
+mod reminders;
 
 use crate::review::upper;
 use crate::{Key, Words};

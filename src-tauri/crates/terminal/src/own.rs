@@ -1,0 +1,106 @@
+//! `carryover patient`, what concerns reminders and the person's own data.
+
+use crate::Done;
+use crate::args::{Args, Own};
+use crate::out::Out;
+use crate::patient::instant;
+use actions::patient::{calendar, mine, reminders};
+use actions::{House, Moment};
+use exercises::id::PlanId;
+use exercises::remind::Coming;
+use serde_json::{Value, json};
+use std::path::Path;
+use wire::own::{EraseAsk, MeetingAsk, QuietTimes, Reminders};
+use words::{Key, Words};
+
+pub fn run(args: &Args, which: Option<PlanId>, what: &Own, moment: &Moment, out: &mut Out) -> Done {
+    let mut house = House::open(&args.home(), false)?;
+    match what {
+        Own::Export { out: dir } => export(&house, dir, moment, out),
+        Own::Calendar { out: path } => {
+            let saved = calendar::export(&house, moment, which, Some(path))?;
+            out.say(|_| format!("{} ({} bytes)", saved.path, saved.bytes), || json!(saved));
+            Ok(true)
+        }
+        Own::Reminders { quiet, meeting } => set(&mut house, quiet, *meeting, moment, out),
+        Own::Ahead { hours } => {
+            for coming in reminders::ahead(&house, moment, *hours)? {
+                let words = out.words;
+                out.say(|_| ahead_text(words, &coming), || ahead_object(words, &coming));
+            }
+            Ok(true)
+        }
+        Own::Erase { yes } => {
+            let ask = EraseAsk { everything: *yes };
+            let left = mine::erase(&mut house, moment, ask, mine::WebView::Closed)?;
+            out.say(|words| words.text(Key::Erased).to_owned(), || json!({ "erased": house.dir(), "role": left.role }));
+            Ok(true)
+        }
+    }
+}
+
+fn export(house: &House, dir: &Path, moment: &Moment, out: &mut Out) -> Done {
+    for saved in mine::export(house, moment, Some(dir))? {
+        out.say(|_| format!("{} ({} bytes)", saved.path, saved.bytes), || json!(saved));
+    }
+    Ok(true)
+}
+
+fn set(house: &mut House, quiet: &[String], meeting: Option<u16>, moment: &Moment, out: &mut Out) -> Done {
+    let none = matches!(quiet, [only] if only == "none");
+    let quiet = match quiet {
+        [] => None,
+        _ if none => Some(QuietTimes { quiet: Vec::new() }),
+        typed => Some(QuietTimes { quiet: reminders::typed(typed)? }),
+    };
+    let meeting = meeting.map(|minutes| MeetingAsk { minutes: Some(minutes).filter(|minutes| *minutes > 0) });
+    let stand = reminders::change(house, moment, quiet.as_ref(), meeting)?;
+    out.say(|words| stand_text(words, &stand), || stand_object(&stand));
+    Ok(true)
+}
+
+fn stand_text(words: Words, stand: &Reminders) -> String {
+    let spans = stand.quiet.iter().map(|span| words.quiet_span(*span)).collect::<Vec<_>>().join(", ");
+    let quiet = if stand.quiet.is_empty() { words.text(Key::QuietNone).to_owned() } else { spans };
+    let mut lines = vec![format!("{}: {quiet}", words.text(Key::QuietTitle))];
+    lines.extend(words.silence(stand));
+    lines.push(words.next_reminder(stand));
+    lines.join("\n")
+}
+
+fn stand_object(stand: &Reminders) -> Value {
+    let quiet = stand.quiet.iter().map(|span| json!({ "from": span.from, "to": span.to }));
+    json!({
+        "quiet": quiet.collect::<Vec<Value>>(),
+        "meeting_until": stand.meeting_until.map(instant),
+        "silent": stand.silent,
+        "silent_until": stand.silent_until.map(instant),
+        "next": stand.next.map(instant),
+    })
+}
+
+fn ahead_text(words: Words, coming: &Coming) -> String {
+    let (title, body) = words.reminder(coming.reminder.takes_s);
+    format!("{} {title}. {body}", instant(coming.at))
+}
+
+fn ahead_object(words: Words, coming: &Coming) -> Value {
+    let Coming { at, reminder } = coming;
+    let (title, body) = words.reminder(reminder.takes_s);
+    json!({
+        "at": instant(*at),
+        "at_ms": at.utc_ms,
+        "until": instant(reminder.closes),
+        "until_ms": reminder.closes.utc_ms,
+        "plan": reminder.plan.to_string(),
+        "item": reminder.slot.item,
+        "day": reminder.slot.day,
+        "number": reminder.slot.number,
+        "light": reminder.light,
+        "takes_s": reminder.takes_s,
+        "title_key": format!("{:?}", Key::ReminderTitle),
+        "body_key": format!("{:?}", Key::ReminderBody),
+        "title": title,
+        "body": body,
+    })
+}
