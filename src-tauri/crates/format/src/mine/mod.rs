@@ -19,7 +19,7 @@
 //! # Tables
 //! RFC 4180 with a header line, UTF-8. An empty cell is "not measured" or "does not apply". A text that a spreadsheet would
 //! take for a formula has an apostrophe before it.
-//! * `runs.csv`: a line for each hold, set or trial of each run, by the run's last state.
+//! * `runs.csv`: a line for each hold, set or trial of each run, by the run's last state; `slot` is its place in the day, from 1.
 //! * `answers.csv`: a line for each answer about pain, the morning after, or an activity.
 //! * `days.csv`: a line for each day and item: how many slots went how, and each slot with its time.
 //! * `alarms.csv`: a line for each time that something was wrong.
