@@ -9,6 +9,7 @@ mod forge;
 mod home;
 mod inputs;
 mod loop_closed;
+mod own;
 mod place;
 mod summary;
 mod sums;

@@ -1,0 +1,237 @@
+//! What is the person's own: reminders as they chose them, everything handed over, everything erased.
+
+use crate::people::{Patient, at, card, slot};
+use actions::patient::mine::{self, WebView};
+use actions::patient::reminding::{self, Reminder};
+use actions::patient::{answering, calendar, reminders, running, today};
+use actions::{House, Moment, outside};
+use base64::Engine;
+use exercises::alarm::Trouble;
+use exercises::id::ItemId;
+use exercises::log::Excuse;
+use exercises::remind::{Coming, Span};
+use exercises::run::{Doing, Held, RunEnd};
+use format::card;
+use std::collections::BTreeMap;
+use std::path::Path;
+use wire::Failure;
+use wire::own::{EraseAsk, MeetingAsk, QuietTimes};
+use wire::patient::{Answer, BeginAsk, Excusing, RunSnapshot, TakeAsk, TroubleAsk};
+
+fn due(patient: &mut Patient, moment: &str) -> Option<Reminder> {
+    reminding::due(&mut patient.house, &at(moment)).expect("the loop can look")
+}
+
+fn quiet(patient: &mut Patient, moment: &str, spans: &[(u16, u16)]) -> Result<wire::own::Reminders, Failure> {
+    let quiet = spans.iter().map(|(from, to)| Span { from: *from, to: *to }).collect();
+    reminders::set(&mut patient.house, &at(moment), &QuietTimes { quiet })
+}
+
+fn meeting(patient: &mut Patient, moment: &str, minutes: Option<u16>) -> Result<wire::own::Reminders, Failure> {
+    reminders::meeting(&mut patient.house, &at(moment), MeetingAsk { minutes })
+}
+
+/// Does the hold's run of the slot that is open at that moment.
+fn hold(patient: &mut Patient, moment: &str) {
+    let (plan, moment) = (patient.plan, at(moment));
+    let script = running::begin(&mut patient.house, &moment, &BeginAsk { plan, item: ItemId(1) }).expect("free to begin");
+    let held = vec![Held { leg: None, held_ms: 10_000 }; 3];
+    let run = exercises::run::Run { end: RunEnd::Completed, doing: Doing::Hold(held), ..script.run };
+    running::checkpoint(&mut patient.house, &moment, &RunSnapshot { plan, run }).expect("a run that was begun");
+}
+
+#[test]
+fn what_falls_into_a_quiet_time_comes_at_its_end_also_after_a_restart() {
+    let mut patient = Patient::new();
+    quiet(&mut patient, "11-25T08:50", &[(9 * 60, 9 * 60 + 30), (12 * 60, 13 * 60)]).expect("two quiet times");
+    let mut patient = patient.restarted();
+    assert_eq!(due(&mut patient, "11-25T09:00"), None);
+    let next = reminding::next_look(&patient.house, &at("11-25T09:01")).expect("looks");
+    assert_eq!(next, Some(at("11-25T09:30").now.utc_ms), "the loop wakes for the end of the quiet time");
+    let nine = due(&mut patient, "11-25T09:30").expect("still open");
+    assert_eq!((nine.slot, nine.open_ms), (slot(1, 0), 30 * 60_000));
+    assert_eq!(due(&mut patient, "11-25T12:59"), None);
+    assert_eq!(due(&mut patient, "11-25T13:00").map(|reminder| reminder.slot), Some(slot(1, 4)), "twelve is over by then");
+}
+
+#[test]
+fn a_meeting_ends_by_itself_and_can_be_ended_early() {
+    let mut patient = Patient::new();
+    let stands = meeting(&mut patient, "11-25T08:50", Some(120)).expect("two hours");
+    assert_eq!(
+        (stands.silent, stands.meeting_until, stands.next),
+        (true, Some(at("11-25T10:50").now), Some(at("11-25T10:50").now))
+    );
+    assert_eq!(due(&mut patient, "11-25T10:00"), None);
+    let stands = meeting(&mut patient, "11-25T10:10", None).expect("it is over");
+    assert_eq!((stands.silent, stands.meeting_until), (false, None));
+    assert_eq!(due(&mut patient, "11-25T10:10").map(|reminder| reminder.slot), Some(slot(1, 1)));
+    meeting(&mut patient, "11-25T10:30", Some(60)).expect("another one");
+    assert_eq!(due(&mut patient, "11-25T11:29"), None);
+    assert_eq!(due(&mut patient, "11-25T11:30").map(|reminder| reminder.slot), Some(slot(1, 2)), "by itself");
+}
+
+#[test]
+fn after_one_that_was_followed_the_next_is_light() {
+    let mut patient = Patient::new();
+    assert!(!due(&mut patient, "11-25T09:00").expect("nine").light);
+    hold(&mut patient, "11-25T09:02");
+    assert!(due(&mut patient, "11-25T10:00").expect("ten").light);
+    assert!(!due(&mut patient, "11-25T11:00").expect("eleven").light, "ten was let pass");
+}
+
+#[test]
+fn what_cannot_be_chosen_is_refused_and_changes_nothing() {
+    let mut patient = Patient::new();
+    quiet(&mut patient, "11-25T08:50", &[(720, 780)]).expect("one");
+    let before = patient.bytes();
+    let nine: Vec<(u16, u16)> = (0..9).map(|hour| (hour * 60, hour * 60 + 30)).collect();
+    for spans in [&[(600, 600)][..], &[(600, 1440)], &nine] {
+        assert_eq!(quiet(&mut patient, "11-25T08:51", spans), Err(Failure::QuietUnfit { most: 8 }));
+    }
+    for minutes in [0, 721, u16::MAX] {
+        let refused = meeting(&mut patient, "11-25T08:51", Some(minutes));
+        assert_eq!(refused, Err(Failure::OutOfRange { least: 1, most: 720 }));
+    }
+    assert!(patient.bytes() == before, "not a byte");
+    let both = QuietTimes { quiet: Vec::new() };
+    let ask = MeetingAsk { minutes: Some(0) };
+    let refused = reminders::change(&mut patient.house, &at("11-25T08:51"), Some(&both), Some(ask));
+    assert_eq!(refused, Err(Failure::OutOfRange { least: 1, most: 720 }));
+    assert_eq!(reminders::show(&patient.house, &at("11-25T08:51")).expect("shown").quiet, [Span { from: 720, to: 780 }]);
+}
+
+/// The list for a phone's system against the loop itself, asked every minute of the same day in a copy of the folder.
+#[test]
+fn what_is_listed_ahead_is_what_the_loop_shows() {
+    let mut patient = Patient::new();
+    quiet(&mut patient, "11-25T08:50", &[(12 * 60, 13 * 60 + 30), (21 * 60, 7 * 60)]).expect("two");
+    due(&mut patient, "11-25T09:00").expect("nine");
+    hold(&mut patient, "11-25T09:02");
+    meeting(&mut patient, "11-25T09:10", Some(65)).expect("until 10:15");
+    let trouble = TroubleAsk { plan: patient.plan, trouble: Trouble::NearlyFell, item: Some(ItemId(2)) };
+    answering::trouble(&mut patient.house, &at("11-25T09:20"), &trouble).expect("always possible");
+    let day = at("11-26T00:00").now.date();
+    let off = Excusing { plan: patient.plan, from: day, until: day, why: Excuse::Travelling };
+    today::excuse(&mut patient.house, &at("11-25T09:21"), &off).expect("within the plan");
+    let listed = reminders::ahead(&patient.house, &at("11-25T09:30"), 54).expect("listed");
+    let begin = at("11-25T09:30").now.utc_ms;
+    let mut shown = Vec::new();
+    for minute in 0..=54 * 60 {
+        let moment = later(begin + minute * 60_000);
+        if let Some(found) = reminding::due(&mut patient.house, &moment).expect("looks") {
+            shown.push((moment.now, found.slot, found.takes_s, found.light));
+        }
+    }
+    let told = |one: &Coming| (one.at, one.reminder.slot, one.reminder.takes_s, one.reminder.light);
+    assert_eq!(listed.iter().map(told).collect::<Vec<_>>(), shown);
+    assert_eq!(shown[0].0, at("11-25T10:15").now, "when the meeting is over");
+    assert!(shown[0].3, "lightly, since nine was followed");
+    assert!(shown.len() > 9 && shown.iter().all(|(at, ..)| at.date() != day), "nothing on the day off: {shown:?}");
+}
+
+fn later(utc_ms: i64) -> Moment {
+    actions::clock::at(utc_ms, actions::zone::named("Europe/Vienna").expect("a zone"))
+}
+
+fn files(dir: &Path) -> BTreeMap<String, Vec<u8>> {
+    let all = std::fs::read_dir(dir).expect("a folder").flatten();
+    all.map(|file| (file.file_name().to_string_lossy().into_owned(), std::fs::read(file.path()).expect("readable")))
+        .collect()
+}
+
+#[test]
+fn everything_is_handed_over_and_no_secret_is_in_it() {
+    let mut patient = Patient::new();
+    hold(&mut patient, "11-25T09:02");
+    let pain = Answer::Pain { plan: patient.plan, complaint: exercises::id::ComplaintId(1), score: 3, after: None };
+    answering::answer(&mut patient.house, &at("11-25T09:05"), &pain).expect("a score");
+    let dir = patient.dir.path().join("mine");
+    let saved = mine::export(&patient.house, &at("11-25T20:00"), Some(&dir)).expect("room");
+    let files = files(&dir);
+    assert_eq!(files.keys().collect::<Vec<_>>(), ["alarms.csv", "answers.csv", "days.csv", "everything.json", "runs.csv"]);
+    for one in &saved {
+        let name = Path::new(&one.path).file_name().expect("a name").to_string_lossy().into_owned();
+        assert_eq!(files[&name].len() as u64, one.bytes);
+    }
+    let wire::patient::CardSource::Text(text) = card() else { panic!("the card is text") };
+    let bytes = card::from_text(&text).expect("a card");
+    let taken = vault::card::verify(card::open(&bytes).expect("a card"), None).expect("signed");
+    let secret = taken.pairing_secret.expose_the_secret_bytes();
+    let hex: String = secret.iter().map(|byte| format!("{byte:02x}")).collect();
+    let numbers: String = secret.iter().map(|byte| format!("{byte},")).collect();
+    let base64 = base64::engine::general_purpose::STANDARD_NO_PAD.encode(secret);
+    for (name, file) in &files {
+        let plain = String::from_utf8_lossy(file).replace([' ', '\n'], "");
+        for form in [&hex, &hex.to_uppercase(), &numbers, &base64, &text] {
+            assert!(!plain.contains(form.as_str()), "{name} holds a secret");
+        }
+        assert!(!file.windows(secret.len()).any(|part| part == secret), "{name} holds the secret");
+    }
+    let whole = String::from_utf8_lossy(&files["everything.json"]);
+    assert!(whole.contains("\"score\": 3") && whole.contains("\"held_s\": 10.0"));
+    let again = mine::export(&patient.house, &at("11-25T20:01"), Some(&dir));
+    assert_eq!(again, Err(Failure::FolderOccupied { folder: dir.display().to_string() }));
+}
+
+#[test]
+fn the_calendar_is_replaced_by_a_later_one() {
+    let mut patient = Patient::new();
+    let path = patient.dir.path().join("times.ics");
+    let write = |patient: &Patient, moment: &str| {
+        calendar::export(&patient.house, &at(moment), None, Some(&path)).expect("room");
+        String::from_utf8(outside::read(&path, 1 << 20).expect("written")).expect("UTF-8")
+    };
+    let numbers = |text: &str| {
+        let found = |start: &str| text.lines().find_map(|line| line.strip_prefix(start).map(str::to_owned));
+        (found("UID:"), found("SEQUENCE:").and_then(|number| number.parse::<u32>().ok()).expect("a number"))
+    };
+    let first = numbers(&write(&patient, "11-25T09:30"));
+    let day = at("11-27T00:00").now.date();
+    let off = Excusing { plan: patient.plan, from: day, until: day, why: Excuse::Ill };
+    today::excuse(&mut patient.house, &at("11-25T09:31"), &off).expect("within the plan");
+    let text = write(&patient, "11-25T09:32");
+    let second = numbers(&text);
+    assert_eq!(first.0, second.0);
+    assert!(first.1 < second.1, "{first:?} {second:?}");
+    assert!(text.contains("\r\nEXDATE:20261127T"), "{text}");
+    let stopped = TroubleAsk { plan: patient.plan, trouble: Trouble::HeartOrBreath, item: None };
+    answering::trouble(&mut patient.house, &at("11-25T09:33"), &stopped).expect("always possible");
+    let refused = calendar::export(&patient.house, &at("11-25T09:34"), None, Some(&path));
+    assert_eq!(refused, Err(Failure::NothingAhead));
+}
+
+#[test]
+fn erased_the_copy_is_as_new_and_a_card_can_be_taken_again() {
+    let mut patient = Patient::new();
+    hold(&mut patient, "11-25T09:02");
+    quiet(&mut patient, "11-25T09:03", &[(720, 780)]).expect("one");
+    let home = patient.dir.path().join("patient");
+    std::fs::create_dir(home.join("web-view")).expect("ours");
+    let log = actions::patient::plans::one(&patient.house, None).expect("a plan").log;
+    let moment = at("11-25T09:10");
+    let unsure = mine::erase(&mut patient.house, &moment, EraseAsk { everything: false }, WebView::Closed);
+    assert_eq!(unsure, Err(Failure::NotConfirmed { home: home.display().to_string() }));
+    assert!(today::page(&patient.house, &moment).is_ok_and(|page| page.string.len() > 5), "nothing went");
+    let left = mine::erase(&mut patient.house, &moment, EraseAsk { everything: true }, WebView::Open).expect("erased");
+    assert_eq!((left.role, left.has_plan), (None, false));
+    assert_eq!(today::page(&patient.house, &moment), Err(Failure::NoRole));
+    assert_eq!(reminding::due(&mut patient.house, &moment), Err(Failure::NoRole), "the loop goes on and finds nothing");
+    patient.house.choose(wire::house::Role::Patient).expect("free to choose again");
+    let ask = TakeAsk { source: card(), agreed: Vec::new() };
+    actions::patient::taking::take(&mut patient.house, &moment, &ask).expect("the card is as good as before");
+    let one = actions::patient::plans::one(&patient.house, None).expect("a plan");
+    assert!(one.log != log && one.followed.history.runs.is_empty(), "under another log, without a history");
+    assert_eq!(reminders::show(&patient.house, &moment).expect("shown").quiet, []);
+    let patient = patient.restarted();
+    assert!(today::page(&patient.house, &moment).is_ok(), "what came after the erasing stays");
+    assert!(!home.join("web-view").exists());
+}
+
+#[test]
+fn a_clinic_is_not_erased_from_here() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let mut house: House = crate::people::clinic(dir.path());
+    let erased = mine::erase(&mut house, &at("11-25T09:00"), EraseAsk { everything: true }, WebView::Closed);
+    assert_eq!(erased.map(|left| left.role), Err(Failure::OtherRole));
+}

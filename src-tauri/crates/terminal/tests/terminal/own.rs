@@ -1,0 +1,140 @@
+//! Reminders and the person's own data.
+
+use crate::place::{DONE, Place, patient};
+use serde_json::Value;
+
+/// As the patient on the morning after, five minutes before nine.
+fn morning<'a>(arguments: &[&'a str]) -> Vec<&'a str> {
+    [&["--home", "patient", "--at", "2026-11-27T08:55:00+01:00", "patient"][..], arguments].concat()
+}
+
+fn objects(said: &str) -> Vec<Value> {
+    said.lines().map(|line| serde_json::from_str(line).expect("one JSON object a line")).collect()
+}
+
+/// With the prepared runs in the patient's copy.
+fn recorded() -> Place {
+    let place = Place::prepared();
+    place.done(&patient(&["record", "runs.jsonl"]));
+    place
+}
+
+#[test]
+fn everything_is_saved_in_plain_into_a_new_folder() {
+    let place = recorded();
+    let saved = objects(&place.done(&[&["--json"][..], &patient(&["export", "--out", "mine"])].concat()));
+    let paths: Vec<&str> = saved.iter().filter_map(|one| one["path"].as_str()).collect();
+    assert_eq!(paths, ["mine/everything.json", "mine/runs.csv", "mine/answers.csv", "mine/days.csv", "mine/alarms.csv"]);
+    let whole: Value = serde_json::from_slice(&place.read("mine/everything.json")).expect("JSON");
+    assert_eq!(whole["made"], DONE);
+    let runs = whole["entries"].as_array().expect("a list").iter().filter(|entry| entry["what"] == "run");
+    assert!(runs.count() >= 9, "each as often as it was logged");
+    assert!(place.text("mine/runs.csv").lines().any(|line| line.contains(",balance,1,left,")));
+    place.refused(&patient(&["export", "--out", "mine"]), &["mine", "holds something already", "not there yet"]);
+    place.refused(&patient(&["export", "--out", "pw"]), &["pw", "cannot be written"]);
+}
+
+#[test]
+fn the_times_to_come_are_saved_for_another_calendar() {
+    let place = recorded();
+    place.done(&patient(&["calendar", "--out", "times.ics"]));
+    let text = place.text("times.ics");
+    assert!(text.starts_with("BEGIN:VCALENDAR\r\n") && text.ends_with("END:VCALENDAR\r\n"));
+    assert!(text.contains("DTSTART:20261127T090000\r\n"), "{text}");
+    assert!(!text.contains("T193000"), "balance is held back after a near fall");
+    for word in ["Sit tall", "chin", "Linden", "exercise"] {
+        assert!(!text.contains(word), "somebody else may see the calendar: {word}");
+    }
+    place.refused(&patient(&["calendar", "--out", "nowhere/times.ics"]), &["nowhere/times.ics", "cannot be written"]);
+    let late = ["--home", "patient", "--at", "2027-01-07T08:00:00+01:00", "patient", "calendar", "--out", "late.ics"];
+    place.refused(&late, &["Nothing falls due", "new card"]);
+}
+
+#[test]
+fn quiet_times_and_meetings_are_chosen_shown_and_taken_back() {
+    let place = Place::prepared();
+    let said = place.done(&morning(&["reminders", "--quiet", "22:00-07:00", "--quiet", "12:00-13:00", "--meeting", "120"]));
+    assert_eq!(
+        said,
+        "Quiet times, every day: 12:00 to 13:00, 22:00 to 07:00\nIn a meeting until 10:55.\nNext reminder: Friday, 27 November, 10:55.\n"
+    );
+    let stands = objects(&place.done(&[&["--json"][..], &morning(&["reminders"])].concat()));
+    assert_eq!(stands[0]["meeting_until"], "2026-11-27T10:55:00+01:00");
+    place.done(&morning(&["reminders", "--meeting", "0"]));
+    let said = place.done(&morning(&["reminders", "--quiet", "none"]));
+    let now = "Quiet times, every day: None so far.\nNext reminder: Friday, 27 November, 08:55.\n";
+    assert_eq!(said, now, "eight o'clock is open still, and was not announced");
+}
+
+#[test]
+fn what_is_no_quiet_time_or_no_meeting_is_refused() {
+    let place = Place::prepared();
+    for wrong in ["12:00", "12:00-12:00", "noon-13:00", "0:00-24:00", "12:00-25:00", ""] {
+        place.refused(
+            &morning(&["reminders", "--quiet", "11:00-12:00", "--quiet", wrong]),
+            &["such as 12:00-13:00", "at most 8"],
+        );
+    }
+    for wrong in ["721", "65535"] {
+        place.refused(&morning(&["reminders", "--quiet", "12:00-13:00", "--meeting", wrong]), &["1 to 720"]);
+    }
+    assert!(place.done(&morning(&["reminders"])).contains("None so far"), "not by half");
+}
+
+#[test]
+fn the_reminders_ahead_keep_to_what_was_chosen() {
+    let place = Place::prepared();
+    place.done(&morning(&["reminders", "--quiet", "12:00-13:00", "--meeting", "60"]));
+    let coming = objects(&place.done(&[&["--json"][..], &morning(&["ahead", "--hours", "8"])].concat()));
+    let at: Vec<&str> = coming.iter().filter_map(|one| one["at"].as_str()?.get(11..16)).collect();
+    assert_eq!(at, ["09:55", "10:00", "11:00", "13:00", "14:00", "15:00", "16:00"]);
+    let first = &coming[0];
+    assert_eq!((&first["title_key"], &first["body_key"]), (&"ReminderTitle".into(), &"ReminderBody".into()));
+    assert_eq!((&first["title"], &first["body"]), (&"Time for a short break".into(), &"About 50 seconds.".into()));
+    assert_eq!((&first["until"], &first["until_ms"]), (&"2026-11-27T10:00:00+01:00".into(), &1_795_770_000_000_i64.into()));
+    let fortnight = place.done(&[&["--json"][..], &morning(&["ahead", "--hours", "336"])].concat());
+    assert_eq!(fortnight.lines().count(), 64, "no more than a phone's system takes");
+    assert_eq!(place.run(&morning(&["ahead", "--hours", "337"])).code, Some(2));
+}
+
+#[test]
+fn erasing_needs_a_yes_and_leaves_a_folder_as_new() {
+    let place = recorded();
+    place.write("patient/letter.txt", "not ours");
+    place.refused(&patient(&["erase"]), &["erase for good", "patient", "plans", "--yes"]);
+    assert_eq!(place.done(&patient(&["erase", "--yes"])), "Everything is erased.\n");
+    let names: Vec<String> = std::fs::read_dir(place.path("patient"))
+        .expect("the folder stays")
+        .map(|entry| entry.expect("an entry").file_name().to_string_lossy().into_owned())
+        .filter(|name| !name.ends_with("-shm") && !name.ends_with("-wal"))
+        .collect();
+    assert_eq!(names.iter().filter(|name| *name != "lock").count(), 2, "{names:?}");
+    assert_eq!(place.text("patient/letter.txt"), "not ours");
+    let held = place.read("patient/carryover.db");
+    for word in ["upper back", "sit-tall-chin-back", "role"] {
+        let there = held.windows(word.len()).any(|part| part == word.as_bytes());
+        assert!(!there, "{word} is still in the file");
+    }
+    place.refused(&patient(&["now"]), &["no side yet"]);
+    place.refused(&patient(&["erase", "--yes"]), &["no side yet"]);
+    place.done(&patient(&["accept", "card/card.png"]));
+    assert!(place.done(&patient(&["export", "--out", "new"])).contains("everything.json"));
+    assert!(!place.text("new/everything.json").contains("\"what\": \"run\""), "nothing of before");
+}
+
+#[test]
+fn without_a_plan_there_is_nothing_to_hand_over() {
+    let place = recorded();
+    for ask in [
+        &["export", "--out", "mine"][..],
+        &["calendar", "--out", "times.ics"],
+        &["erase", "--yes"],
+        &["ahead", "--hours", "8"],
+        &["reminders"],
+    ] {
+        let as_clinic = [&["--home", "clinic", "patient"][..], ask].concat();
+        place.refused(&as_clinic, &["other side"]);
+        let nowhere = [&["--home", "nowhere", "patient"][..], ask].concat();
+        place.refused(&nowhere, &["nowhere"]);
+    }
+}
