@@ -21,8 +21,16 @@ pub struct Quartiles {
 
 /// The median, in the unit of the values; `None` for no values or one that is not a number.
 pub fn median(values: &[f64]) -> Option<f64> {
-    let sorted = sorted(values)?;
-    Some(middle_of_sorted(&sorted))
+    let mut values = sound(values)?;
+    let half = values.len() / 2;
+    let even = values.len() % 2 == 0;
+    // Thousands of values need not be put in order for their middle.
+    let (below, upper, _) = values.select_nth_unstable_by(half, f64::total_cmp);
+    if !even {
+        return Some(*upper);
+    }
+    let lower = below.iter().copied().max_by(f64::total_cmp)?;
+    Some(lower.midpoint(*upper))
 }
 
 /// The median absolute deviation from the median, unscaled ([`MAD_TO_SD`] scales it); `None` as for [`median`].
@@ -37,39 +45,28 @@ pub fn percentile(values: &[f64], q: f64) -> Option<f64> {
     if !(0.0..=1.0).contains(&q) {
         return None;
     }
-    let sorted = sorted(values)?;
-    Some(of_sorted(&sorted, q))
+    let mut values = sound(values)?;
+    let place = q * (values.len() - 1) as f64;
+    let (_, below, rest) = values.select_nth_unstable_by(place as usize, f64::total_cmp);
+    let next = rest.iter().copied().min_by(f64::total_cmp);
+    Some(next.map_or(*below, |next| *below + (next - *below) * place.fract()))
 }
 
 /// Lower quartile, median and upper quartile; `None` as for [`median`].
 pub fn quartiles(values: &[f64]) -> Option<Quartiles> {
-    let sorted = sorted(values)?;
-    Some(Quartiles { lower: of_sorted(&sorted, 0.25), middle: middle_of_sorted(&sorted), upper: of_sorted(&sorted, 0.75) })
+    Some(Quartiles { lower: percentile(values, 0.25)?, middle: median(values)?, upper: percentile(values, 0.75)? })
 }
 
-fn sorted(values: &[f64]) -> Option<Vec<f64>> {
-    if values.is_empty() || values.iter().any(|value| value.is_nan()) {
-        return None;
-    }
-    let mut sorted = values.to_vec();
-    sorted.sort_by(f64::total_cmp);
-    Some(sorted)
+/// A copy of values that have a middle.
+fn sound(values: &[f64]) -> Option<Vec<f64>> {
+    let sound = !values.is_empty() && !values.iter().any(|value| value.is_nan());
+    sound.then(|| values.to_vec())
 }
 
 /// The median of values that are already in order and not empty.
 pub(crate) fn middle_of_sorted(sorted: &[f64]) -> f64 {
     let half = sorted.len() / 2;
     if sorted.len() % 2 == 1 { sorted[half] } else { sorted[half - 1].midpoint(sorted[half]) }
-}
-
-fn of_sorted(sorted: &[f64], q: f64) -> f64 {
-    let place = q * (sorted.len() - 1) as f64;
-    let below = place.floor();
-    let index = below as usize;
-    match sorted.get(index + 1) {
-        Some(next) => sorted[index] + (next - sorted[index]) * (place - below),
-        None => sorted[index],
-    }
 }
 
 #[cfg(test)]

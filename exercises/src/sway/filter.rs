@@ -53,6 +53,7 @@ impl LowPass {
     }
 
     /// The next filtered value.
+    #[inline]
     pub(crate) fn step(&mut self, input: f64) -> f64 {
         let mut x = input;
         for (s, z) in self.sections.iter().zip(&mut self.state) {
@@ -65,27 +66,35 @@ impl LowPass {
     }
 }
 
-/// Filters forward and backward, without delay. A signal of 15 samples or fewer is extended by what it has.
-pub(crate) fn zero_phase(fc: f64, signal: &[f64]) -> Vec<f64> {
-    let Some(last) = signal.len().checked_sub(1) else {
-        return Vec::new();
+/// Filters several signals of one length forward and backward, without delay. Signals of 15 samples or fewer are extended by
+/// what they have.
+///
+/// Each step of a filter waits for the one before; several signals abreast wait together.
+pub(crate) fn zero_phase<const N: usize>(fc: f64, signals: [&[f64]; N]) -> [Vec<f64>; N] {
+    let Some(last) = signals.first().and_then(|signal| signal.len().checked_sub(1)) else {
+        return signals.map(<[f64]>::to_vec);
     };
     let reach = EXTENSION.min(last);
-    let mut x = Vec::with_capacity(signal.len() + 2 * reach);
-    x.extend((1..=reach).rev().map(|k| 2.0 * signal[0] - signal[k]));
-    x.extend_from_slice(signal);
-    x.extend((1..=reach).map(|k| 2.0 * signal[last] - signal[last - k]));
+    let mut x: Vec<[f64; N]> = vec![[0.0; N]; last + 1 + 2 * reach];
+    for (lane, signal) in signals.iter().enumerate() {
+        for k in 1..=reach {
+            x[reach - k][lane] = 2.0 * signal[0] - signal[k];
+            x[reach + last + k][lane] = 2.0 * signal[last] - signal[last - k];
+        }
+        x[reach..].iter_mut().zip(*signal).for_each(|(values, value)| values[lane] = *value);
+    }
     for _ in 0..2 {
-        let mut filter = LowPass::settled(fc, x[0]);
-        x.iter_mut().for_each(|value| *value = filter.step(*value));
+        let mut filters = x[0].map(|value| LowPass::settled(fc, value));
+        for values in &mut x {
+            values.iter_mut().zip(&mut filters).for_each(|(value, filter)| *value = filter.step(*value));
+        }
         x.reverse();
     }
-    x[reach..=reach + last].to_vec()
-}
-
-/// [`zero_phase`] on each of three axes.
-pub(crate) fn zero_phase_axes(fc: f64, axes: [&[f64]; 3]) -> [Vec<f64>; 3] {
-    axes.map(|axis| zero_phase(fc, axis))
+    let mut filtered = signals.map(|signal| Vec::with_capacity(signal.len()));
+    for (lane, filtered) in filtered.iter_mut().enumerate() {
+        filtered.extend(x[reach..=reach + last].iter().map(|values| values[lane]));
+    }
+    filtered
 }
 
 #[cfg(test)]
@@ -95,6 +104,18 @@ mod tests {
     #[track_caller]
     fn close(got: f64, want: f64, rel: f64) {
         assert!((got - want).abs() <= rel * want.abs(), "{got} is not {want}");
+    }
+
+    fn alone(fc: f64, signal: &[f64]) -> Vec<f64> {
+        let [got] = zero_phase(fc, [signal]);
+        got
+    }
+
+    #[test]
+    fn signals_abreast_do_not_touch_each_other() {
+        let one: Vec<f64> = (0..300).map(|k| f64::from(k * k % 37)).collect();
+        let other: Vec<f64> = (0..300).map(|k| f64::from(k * 7 % 11) - 4.0).collect();
+        assert_eq!(zero_phase(10.0, [&one, &other, &one]), [alone(10.0, &one), alone(10.0, &other), alone(10.0, &one)]);
     }
 
     #[test]
@@ -116,11 +137,11 @@ mod tests {
 
     #[test]
     fn a_constant_passes_and_a_line_keeps_its_place() {
-        for value in zero_phase(3.5, &[4.25; 40]) {
+        for value in alone(3.5, &[4.25; 40]) {
             close(value, 4.25, 1e-13);
         }
         let line: Vec<f64> = (0..900).map(|k| 3.0 + 0.01 * f64::from(k)).collect();
-        for (k, got) in zero_phase(3.5, &line).iter().enumerate().skip(400).take(100) {
+        for (k, got) in alone(3.5, &line).iter().enumerate().skip(400).take(100) {
             close(*got, line[k], 1e-9);
         }
     }
@@ -128,16 +149,16 @@ mod tests {
     #[test]
     fn half_the_amplitude_is_left_at_the_cut_off() {
         let wave: Vec<f64> = (0..4000).map(|k| libm::sin(2.0 * PI * 3.5 * f64::from(k) / FS)).collect();
-        let passed = zero_phase(3.5, &wave);
+        let passed = alone(3.5, &wave);
         let power = |signal: &[f64]| signal[1000..3000].iter().map(|x| x * x).sum::<f64>();
         close(libm::sqrt(power(&passed) / power(&wave)), 0.5, 1e-6);
     }
 
     #[test]
     fn short_signals_do_not_panic() {
-        assert!(zero_phase(3.5, &[]).is_empty());
-        assert_eq!(zero_phase(3.5, &[2.0]).len(), 1);
-        assert_eq!(zero_phase(3.5, &[1.0, 2.0, 3.0]).len(), 3);
+        assert!(alone(3.5, &[]).is_empty());
+        assert_eq!(alone(3.5, &[2.0]).len(), 1);
+        assert_eq!(alone(3.5, &[1.0, 2.0, 3.0]).len(), 3);
     }
 
     #[test]

@@ -3,7 +3,7 @@
 use super::{
     axes::{Axes, along},
     detrend::detrend,
-    filter::zero_phase_axes,
+    filter::zero_phase,
     grid::Grid,
     parameters::PAD,
     window::Window,
@@ -22,7 +22,7 @@ pub(crate) fn plane(grid: &Grid, window: &Window, axes: &Axes, fc: f64) -> Plane
     let from = window.k0.saturating_sub(PAD);
     let to = (window.k1 + PAD).min(grid.len() - 1);
     let [x, y, z] = &grid.axes;
-    let filtered = zero_phase_axes(fc, [&x[from..=to], &y[from..=to], &z[from..=to]]);
+    let filtered = zero_phase(fc, [&x[from..=to], &y[from..=to], &z[from..=to]]);
     let cut = filtered.map(|axis| axis[window.k0 - from..=window.k1 - from].to_vec());
     let component = |axis: [f64; 3]| {
         let mut signal = along(&cut, axis);

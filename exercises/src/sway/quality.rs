@@ -1,9 +1,9 @@
 //! What the record itself says about its worth, before anything is measured in it.
 
 use super::{
-    axes::{angle_deg, norm},
+    axes::{angle_deg, cross, dot, norm},
     clean::Clean,
-    filter::zero_phase_axes,
+    filter::zero_phase,
     grid::Grid,
     parameters::{
         CLIP_ABS, CLIP_SHARE, COARSE_LSB, FC_TILT, FS_DETECT, FS_MIN, G_TOLERANCE, G0, GAP_WARN_S, LSB_FLOOR, MAX_MISSING,
@@ -122,9 +122,16 @@ impl Quality {
 pub(crate) fn tilt_change_deg(grid: &Grid, window: &Window) -> f64 {
     let mean = grid.mean(window.k0, window.k1);
     let [x, y, z] = &grid.axes;
-    let slow = zero_phase_axes(FC_TILT, [x, y, z]);
-    let angles = (window.k0..=window.k1).map(|k| angle_deg([slow[0][k], slow[1][k], slow[2][k]], mean));
-    angles.fold(0.0, f64::max)
+    let slow = zero_phase(FC_TILT, [x, y, z]);
+    let vectors = (window.k0..=window.k1).map(|k| [slow[0][k], slow[1][k], slow[2][k]]);
+    // The angle falls as its cotangent grows, so that only the largest has to be computed.
+    let cotangent = |v: &[f64; 3]| {
+        let (along, across) = (dot(*v, mean), cross(*v, mean));
+        along * along.abs() / dot(across, across)
+    };
+    let with_cotangent = vectors.map(|v| (cotangent(&v), v));
+    let farthest = with_cotangent.reduce(|most, next| if next.0 < most.0 || most.0.is_nan() { next } else { most });
+    farthest.map_or(0.0, |(_, v)| angle_deg(v, mean))
 }
 
 fn jitter(intervals: &[f64], typical: f64) -> Option<f64> {

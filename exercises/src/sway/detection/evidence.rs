@@ -3,7 +3,7 @@
 use crate::statistics::median;
 use crate::sway::{
     axes::{Axes, along},
-    filter::zero_phase_axes,
+    filter::zero_phase,
     grid::Grid,
     parameters::{FC_LEAN, SUPPORT_PRE, SUPPORT_SHIFT},
 };
@@ -36,9 +36,8 @@ impl Evidence {
         let (x, y) = (middle(&wide[0])?, middle(&wide[1])?);
         let points = wide[0].iter().zip(&wide[1]);
         let distance = points.map(|(ml, ap)| length(ml - x, ap - y)).collect();
-        let [x, y, z] = &grid.axes;
-        let slow = zero_phase_axes(FC_LEAN, [x, y, z]);
-        Some(Evidence { distance, lean: [along(&slow, axes.ml), along(&slow, axes.ap)] })
+        let lean = zero_phase(FC_LEAN, [&along(&grid.axes, axes.ml), &along(&grid.axes, axes.ap)]);
+        Some(Evidence { distance, lean })
     }
 
     /// Largest distance in the second up to point `at`, m/s2.

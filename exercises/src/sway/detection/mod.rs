@@ -15,7 +15,7 @@ pub(crate) use taps::match_taps;
 use super::{
     axes::{along, axes},
     detrend::gradient,
-    filter::zero_phase_axes,
+    filter::zero_phase,
     grid::Grid,
     parameters::{FC_EVENT, IGNORE_START_S, REFRACTORY, SWING_HIGH, SWING_HIGH_SPREADS, SWING_LOW, SWING_LOW_SPREADS},
     sample::{Answer, Marks},
@@ -97,18 +97,20 @@ pub(crate) fn detect(grid: &Grid, marks: &Marks) -> Option<Detection> {
     };
     let axes = axes([x, y, z])?;
     let [x, y, z] = &grid.axes;
-    let wide = zero_phase_axes(FC_EVENT, [x, y, z]);
-    let swing = Swing::of(&gradient(&along(&wide, axes.up)));
+    let wide = zero_phase(FC_EVENT, [x, y, z]);
+    let swing = Swing::of(gradient(&along(&wide, axes.up)));
     let levels: Vec<f64> = inside.iter().map(|&k| swing.size[k]).collect();
     let (p2p_median, p2p_mad) = (median(&levels)?, mad(&levels)?);
     let above = |spreads: f64| p2p_median + spreads * MAD_TO_SD * p2p_mad;
     let thr_lo = SWING_LOW.max(above(SWING_LOW_SPREADS));
     let thr_hi = SWING_HIGH.max(above(SWING_HIGH_SPREADS));
-    let evidence = Evidence::of(grid, &axes, [along(&wide, axes.ml), along(&wide, axes.ap)], &inside)?;
-    let mut events: Vec<Event> = candidates(&swing, &inside, thr_lo)
-        .into_iter()
-        .map(|(k, at)| event(grid, &evidence, at, swing.size[k], thr_hi))
-        .collect();
+    let candidates = candidates(&swing, &inside, thr_lo);
+    let mut events: Vec<Event> = Vec::new();
+    // Most trials have no candidate, and evidence costs a filter of its own.
+    if !candidates.is_empty() {
+        let evidence = Evidence::of(grid, &axes, [along(&wide, axes.ml), along(&wide, axes.ap)], &inside)?;
+        events.extend(candidates.iter().map(|(k, at)| event(grid, &evidence, *at, swing.size[*k], thr_hi)));
+    }
     events.sort_by(|one, other| one.t_s.total_cmp(&other.t_s));
     Some(Detection { events, unmatched_taps_s: Vec::new(), thr_lo, thr_hi, p2p_median, p2p_mad })
 }
@@ -125,7 +127,7 @@ fn candidates(swing: &Swing, inside: &[usize], thr_lo: f64) -> Vec<(usize, usize
     order.sort_by(|&one, &other| swing.size[other].total_cmp(&swing.size[one]));
     let mut accepted: Vec<(usize, usize)> = Vec::new();
     for k in order {
-        let at = swing.peak[k];
+        let at = swing.peak(k);
         if accepted.iter().all(|(_, other)| at.abs_diff(*other) >= REFRACTORY) {
             accepted.push((k, at));
         }

@@ -2,30 +2,40 @@
 
 use crate::sway::parameters::SWING_HALF;
 
-/// For every grid point, over the 31 points around it (fewer at the ends).
+/// Over the 31 points around each grid point, fewer at the ends.
 pub(super) struct Swing {
     /// Largest less smallest jerk, m/s3.
     pub(super) size: Vec<f64>,
-    /// Grid point of the largest |jerk|, the first of equals.
-    pub(super) peak: Vec<usize>,
+    jerk: Vec<f64>,
 }
 
 impl Swing {
-    pub(super) fn of(jerk: &[f64]) -> Swing {
-        let around = |k: usize| (k.saturating_sub(SWING_HALF), (k + SWING_HALF + 1).min(jerk.len()));
-        let size = |k: usize| {
-            let (from, to) = around(k);
-            let ends = jerk[from..to]
-                .iter()
-                .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), &value| (low.min(value), high.max(value)));
-            ends.1 - ends.0
-        };
-        let peak = |k: usize| {
-            let (from, to) = around(k);
-            (from..to).fold(from, |best, at| if jerk[at].abs() > jerk[best].abs() { at } else { best })
-        };
-        Swing { size: (0..jerk.len()).map(size).collect(), peak: (0..jerk.len()).map(peak).collect() }
+    pub(super) fn of(jerk: Vec<f64>) -> Swing {
+        let largest = around(&jerk, f64::NEG_INFINITY, f64::max);
+        let smallest = around(&jerk, f64::INFINITY, f64::min);
+        Swing { size: largest.iter().zip(&smallest).map(|(high, low)| high - low).collect(), jerk }
     }
+
+    /// Grid point of the largest |jerk| around point `k`, the first of equals.
+    pub(super) fn peak(&self, k: usize) -> usize {
+        let (from, to) = (k.saturating_sub(SWING_HALF), (k + SWING_HALF + 1).min(self.jerk.len()));
+        (from..to).fold(from, |best, at| if self.jerk[at].abs() > self.jerk[best].abs() { at } else { best })
+    }
+}
+
+/// The extreme of the 31 points around each point. Of a power of two points it is that of two windows of half the width; two
+/// overlapping windows of 16 make 31.
+fn around(signal: &[f64], beyond: f64, extreme: impl Fn(f64, f64) -> f64) -> Vec<f64> {
+    let edge = [beyond; SWING_HALF];
+    let mut window = [&edge, signal, &edge].concat();
+    let mut narrow = |apart: usize| {
+        for k in 0..window.len() - apart {
+            window[k] = extreme(window[k], window[k + apart]);
+        }
+        window.truncate(window.len() - apart);
+    };
+    [1, 2, 4, 8, SWING_HALF].into_iter().for_each(&mut narrow);
+    window
 }
 
 #[cfg(test)]
@@ -37,15 +47,28 @@ mod tests {
         let mut jerk = vec![0.0; 100];
         jerk[50] = -4.0;
         jerk[52] = 3.0;
-        let got = Swing::of(&jerk);
+        let got = Swing::of(jerk);
         assert_eq!((got.size[34], got.size[35], got.size[37]), (0.0, 4.0, 7.0));
         assert_eq!((got.size[65], got.size[67], got.size[68]), (7.0, 3.0, 0.0));
-        assert_eq!((got.peak[40], got.peak[67]), (50, 52));
+        assert_eq!((got.peak(40), got.peak(67)), (50, 52));
     }
 
     #[test]
     fn the_window_is_cut_at_the_ends() {
-        let got = Swing::of(&[1.0, 5.0, 2.0]);
-        assert_eq!((got.size, got.peak), (vec![4.0; 3], vec![1; 3]));
+        let got = Swing::of(vec![1.0, 5.0, 2.0]);
+        assert_eq!([0, 1, 2].map(|k| got.peak(k)), [1; 3]);
+        assert_eq!(got.size, [4.0; 3]);
+    }
+
+    #[test]
+    fn every_window_is_the_one_that_is_looked_through() {
+        let jerk: Vec<f64> = (0..200).map(|k| f64::from(k * k * 13 % 97)).collect();
+        let got = Swing::of(jerk.clone());
+        for k in 0..jerk.len() {
+            let window = &jerk[k.saturating_sub(15)..(k + 16).min(jerk.len())];
+            let high = window.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+            let low = window.iter().copied().fold(f64::INFINITY, f64::min);
+            assert_eq!(got.size[k], high - low, "point {k}");
+        }
     }
 }

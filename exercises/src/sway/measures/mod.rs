@@ -2,6 +2,7 @@
 
 mod ellipse;
 mod extent;
+mod fourier;
 mod jerk;
 mod spectrum;
 

@@ -2,14 +2,14 @@
 //!
 //! Periodic Hann window of L = min(N, 1000) points, half overlapped, the mean of each segment removed, one-sided density
 //! (Welch 1967, IEEE Trans Audio Electroacoust 15:70-73). Sums run over 0.15 to 5.0 Hz. So few frequencies are needed
-//! (49) that each is summed directly; no fast transform is used.
+//! (49) that no fast transform is used; `fourier` says how they are summed.
 //!
 //! With m_k the sum of f^k P df: power m0; centroidal frequency sqrt(m2/m0); frequency dispersion sqrt(1 - m1^2/(m0 m2));
 //! f50 and f95 where the running sum reaches 50 and 95 % of m0, linear within the bin (Prieto 1996, IEEE Trans Biomed
 //! Eng 43:956-966).
 
+use super::fourier::Fourier;
 use crate::sway::parameters::{BAND_HIGH, BAND_LOW, FS, WELCH};
-use core::f64::consts::PI;
 
 /// Figures of one spectrum.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -43,33 +43,19 @@ pub(super) fn density(signal: &[f64]) -> Density {
     let df = FS / length as f64;
     let first = (BAND_LOW / df - 1e-9).ceil() as usize;
     let last = ((BAND_HIGH / df + 1e-9).floor() as usize).min(length / 2);
-    let turns: Vec<f64> = (0..length).map(|k| 2.0 * PI * k as f64 / length as f64).collect();
-    let (cos, sin): (Vec<f64>, Vec<f64>) = turns.iter().map(|&turn| (libm::cos(turn), libm::sin(turn))).unzip();
-    let hann: Vec<f64> = cos.iter().map(|cos| 0.5 - 0.5 * cos).collect();
+    let fourier = Fourier::new(length, first, last);
+    let hann: Vec<f64> = fourier.cosines().iter().map(|cos| 0.5 - 0.5 * cos).collect();
     let weight: f64 = hann.iter().map(|w| w * w).sum();
     let mut power = vec![0.0; (last + 1).saturating_sub(first)];
     let segments: Vec<&[f64]> = signal.windows(length).step_by(length - length / 2).collect();
     for segment in &segments {
         let mean = segment.iter().sum::<f64>() / length as f64;
         let tapered: Vec<f64> = segment.iter().zip(&hann).map(|(x, w)| (x - mean) * w).collect();
-        for (into, bin) in power.iter_mut().zip(first..) {
-            *into += squared_size(&tapered, bin, &cos, &sin);
-        }
+        fourier.add_squares(&tapered, &mut power);
     }
     let scale = 2.0 / (FS * weight * segments.len() as f64);
     power.iter_mut().for_each(|value| *value *= scale);
     Density { df, first, power }
-}
-
-/// |sum of x e^(-2 pi i bin k/L)|^2, the turn looked up: it repeats after L steps.
-fn squared_size(x: &[f64], bin: usize, cos: &[f64], sin: &[f64]) -> f64 {
-    let (mut re, mut im, mut at) = (0.0, 0.0, 0);
-    for value in x {
-        re += value * cos[at];
-        im += value * sin[at];
-        at = (at + bin) % cos.len();
-    }
-    re * re + im * im
 }
 
 impl Density {
@@ -113,6 +99,7 @@ impl Density {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use core::f64::consts::PI;
 
     fn wave(size: f64, hz: f64, points: usize) -> Vec<f64> {
         (0..points).map(|k| size * libm::sin(2.0 * PI * hz * k as f64 / FS)).collect()

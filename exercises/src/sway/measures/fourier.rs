@@ -1,0 +1,131 @@
+//! The Fourier sums of a real segment at its lowest frequencies.
+//!
+//! A segment of L points is taken apart into P interleaved parts of M = L/P points. The sums of each part repeat after M
+//! frequencies and are symmetric, so few of them make all: with n = m P + r, the sum over n of x_n e^(-2 pi i k n/L) is the sum over
+//! r of e^(-2 pi i k r/L) times the part's own sum at k modulo M (the first step of Cooley & Tukey 1965, Math Comput
+//! 19:297-301). No more of a fast transform is needed for 49 frequencies.
+
+use core::f64::consts::PI;
+
+/// Parts that a segment is taken apart into where they come out even; a segment of 1000 points has 25 in each.
+const PARTS: usize = 40;
+
+/// What does not depend on the segment's values.
+pub(super) struct Fourier {
+    parts: usize,
+    of_part: usize,
+    first: usize,
+    last: usize,
+    cos: Vec<f64>,
+    sin: Vec<f64>,
+}
+
+/// A part's own sums, all parts side by side: real, and imaginary with the sign turned.
+struct OwnSums {
+    re: Vec<f64>,
+    im: Vec<f64>,
+}
+
+impl Fourier {
+    /// For segments of `length` points, at the frequencies `first` to `last` in turns per segment, `last` at most half the
+    /// points.
+    pub(super) fn new(length: usize, first: usize, last: usize) -> Fourier {
+        let parts = if length % PARTS == 0 { PARTS } else { 1 };
+        let turns = (0..length).map(|k| 2.0 * PI * k as f64 / length as f64);
+        let (cos, sin) = turns.map(|turn| (libm::cos(turn), libm::sin(turn))).unzip();
+        Fourier { parts, of_part: length / parts, first, last, cos, sin }
+    }
+
+    /// The cosine of each point's place in the segment, one turn long.
+    pub(super) fn cosines(&self) -> &[f64] {
+        &self.cos
+    }
+
+    /// Adds the squared size of each frequency's sum onto `power`.
+    pub(super) fn add_squares(&self, segment: &[f64], power: &mut [f64]) {
+        let own = self.own_sums(segment);
+        for (into, k) in power.iter_mut().zip(self.first..=self.last) {
+            let place = k % self.of_part;
+            // Beyond half the sums mirror those below it, with the imaginary part's sign turned.
+            let (place, sign) = if 2 * place > self.of_part { (self.of_part - place, -1.0) } else { (place, 1.0) };
+            let (mut re, mut im, mut at) = (0.0, 0.0, 0);
+            let from = place * self.parts;
+            for (own_re, own_im) in own.re[from..from + self.parts].iter().zip(&own.im[from..from + self.parts]) {
+                let own_im = sign * own_im;
+                re += own_re * self.cos[at] - own_im * self.sin[at];
+                im += own_re * self.sin[at] + own_im * self.cos[at];
+                // The turn is looked up: it repeats after the segment's length.
+                at += k;
+                at = if at >= self.cos.len() { at - self.cos.len() } else { at };
+            }
+            *into += re * re + im * im;
+        }
+    }
+
+    fn own_sums(&self, segment: &[f64]) -> OwnSums {
+        let (width, half) = (self.parts, self.of_part / 2);
+        let folded = self.folded(segment);
+        let places = half.min(self.last) + 1;
+        let mut own = OwnSums { re: Vec::with_capacity(places * width), im: vec![0.0; places * width] };
+        for place in 0..places {
+            own.re.extend_from_slice(&segment[..width]);
+            let (re, im) = (&mut own.re[place * width..], &mut own.im[place * width..][..width]);
+            for (m, (even, odd)) in (1..=half).zip(folded.0.chunks_exact(width).zip(folded.1.chunks_exact(width))) {
+                let at = place * m % self.of_part * width;
+                let (cos, sin) = (self.cos[at], self.sin[at]);
+                re.iter_mut().zip(even).for_each(|(sum, value)| *sum += cos * value);
+                im.iter_mut().zip(odd).for_each(|(sum, value)| *sum += sin * value);
+            }
+        }
+        own
+    }
+
+    /// Sums and differences of the values that lie as far from the start as from the end: cosines are even, sines odd.
+    fn folded(&self, segment: &[f64]) -> (Vec<f64>, Vec<f64>) {
+        let (width, half) = (self.parts, self.of_part / 2);
+        let row = |m: usize| &segment[m * width..(m + 1) * width];
+        let (mut even, mut odd) = (Vec::with_capacity(half * width), Vec::with_capacity(half * width));
+        for m in 1..=half {
+            let mirrored = row(self.of_part - m);
+            // The point in the middle is its own mirror.
+            let alone = 2 * m == self.of_part;
+            even.extend(row(m).iter().zip(mirrored).map(|(one, other)| if alone { *one } else { one + other }));
+            odd.extend(row(m).iter().zip(mirrored).map(|(one, other)| one - other));
+        }
+        (even, odd)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The sum as it is written down.
+    fn plain(segment: &[f64], k: usize) -> f64 {
+        let turn = |n: usize| 2.0 * PI * ((k * n) % segment.len()) as f64 / segment.len() as f64;
+        let sum = |of: fn(f64) -> f64| segment.iter().enumerate().map(|(n, x)| x * of(turn(n))).sum::<f64>();
+        let (re, im) = (sum(libm::cos), sum(libm::sin));
+        re * re + im * im
+    }
+
+    #[test]
+    fn the_same_as_the_plain_sum_whether_parts_come_out_even_or_not() {
+        for length in [1, 2, 7, 40, 80, 120, 160, 199, 250, 999, 1000] {
+            let segment: Vec<f64> = (0..length).map(|n| ((n * n * 31 + 7 * n) % 101) as f64 - 50.0).collect();
+            let last = length / 2;
+            let mut power = vec![0.0; last + 1];
+            Fourier::new(length, 0, last).add_squares(&segment, &mut power);
+            let scale: f64 = segment.iter().map(|x| x * x).sum::<f64>() * length as f64 + 1.0;
+            for (k, got) in power.iter().enumerate() {
+                assert!((got - plain(&segment, k)).abs() < 1e-13 * scale, "{length} points, frequency {k}");
+            }
+        }
+    }
+
+    #[test]
+    fn squares_are_added_onto_what_is_there() {
+        let mut power = vec![5.0];
+        Fourier::new(4, 1, 1).add_squares(&[1.0, 0.0, 0.0, 0.0], &mut power);
+        assert_eq!(power, [6.0]);
+    }
+}
