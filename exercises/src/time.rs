@@ -87,9 +87,13 @@ impl Offsets {
     /// its occurrences. The earliest counts.
     pub fn resolve(&self, local: NaiveDateTime) -> Wall {
         let naive_s = local.and_utc().timestamp();
-        let near = self.changes.iter().filter(|(from, _)| (from - naive_s).abs() <= 2 * 86_400);
-        let mut tried: Vec<i32> = near.map(|(_, offset)| *offset).collect();
-        tried.push(self.at(naive_s - 2 * 86_400));
+        let near = || self.changes.iter().filter(|(from, _)| (from - naive_s).abs() <= 2 * 86_400);
+        let before = self.at(naive_s - 2 * 86_400);
+        if near().next().is_none() && self.at(naive_s - i64::from(before)) == before {
+            return Wall::Once(Stamp { utc_ms: (naive_s - i64::from(before)) * 1000, offset_s: before });
+        }
+        let mut tried: Vec<i32> = near().map(|(_, offset)| *offset).collect();
+        tried.push(before);
         let mut found: Vec<Stamp> = tried
             .into_iter()
             .filter(|offset| self.at(naive_s - i64::from(*offset)) == *offset)

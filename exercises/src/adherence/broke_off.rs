@@ -52,30 +52,30 @@ fn sum(days: &[(u16, KofN)]) -> Option<KofN> {
 /// Where the later part begins.
 fn best_cut(shares: &[f64]) -> Option<usize> {
     let last = shares.len().checked_sub(LEAST_DAYS)?;
-    let whole = log_likelihood(shares);
-    let falls = (LEAST_DAYS..=last).filter(|cut| {
-        let (before, after) = shares.split_at(*cut);
-        // Shares are small fractions; a hair's breadth of rounding does not keep 0.8 to 0.5 out.
-        let (high, low) = (mean(before), mean(after));
-        high - low >= LEAST_DROP - 1e-9 && shares[*cut] < high.midpoint(low)
+    let total: f64 = shares.iter().sum();
+    let whole = log_likelihood(total, shares.len());
+    // The sum before each day is carried along: two years have as many cuts as days.
+    let sums_before = shares.iter().scan(0.0, |sum, share| {
+        let before = *sum;
+        *sum += share;
+        Some(before)
     });
-    let gains = falls.map(|cut| {
-        let (before, after) = shares.split_at(cut);
-        (cut, 2.0 * (log_likelihood(before) + log_likelihood(after) - whole))
+    let gains = sums_before.enumerate().take(last + 1).skip(LEAST_DAYS).filter_map(|(cut, before)| {
+        let (after, days_after) = (total - before, shares.len() - cut);
+        let (high, low) = (before / cut as f64, after / days_after as f64);
+        // Shares are small fractions; a hair's breadth of rounding does not keep 0.8 to 0.5 out.
+        let falls = high - low >= LEAST_DROP - 1e-9 && shares[cut] < high.midpoint(low);
+        falls.then(|| (cut, 2.0 * (log_likelihood(before, cut) + log_likelihood(after, days_after) - whole)))
     });
     let (cut, gain) = gains.max_by(|one, other| one.1.total_cmp(&other.1))?;
     (gain >= LEAST_GAIN).then_some(cut)
 }
 
-fn mean(shares: &[f64]) -> f64 {
-    shares.iter().sum::<f64>() / shares.len() as f64
-}
-
-/// The greatest log-likelihood of `shares` under one constant share, its own mean.
-fn log_likelihood(shares: &[f64]) -> f64 {
-    let p = mean(shares);
+/// The greatest log-likelihood of so many days' shares under one constant share, their own mean.
+fn log_likelihood(sum: f64, days: usize) -> f64 {
+    let p = sum / days as f64;
     let term = |share: f64| if share <= 0.0 { 0.0 } else { share * libm::log(share) };
-    shares.len() as f64 * (term(p) + term(1.0 - p))
+    days as f64 * (term(p) + term(1.0 - p))
 }
 
 #[cfg(test)]

@@ -39,10 +39,9 @@ pub(super) fn strings(united: &United, revisions: &BTreeMap<u16, Plan>, start: N
     for ((day, item, revision, number), told) in laid_over(united, revisions) {
         let Some(asked) = revisions.get(&revision).and_then(|plan| plan.item(item)) else { continue };
         let Some(best) = told.iter().map(|told| told.mark).reduce(better) else { continue };
-        let of_slot = |told: &Told| by_slot.get(&(told.log, day, item, told.number)).cloned().unwrap_or_default();
-        let runs: Vec<(LogId, &RunOn)> = told.iter().flat_map(of_slot).collect();
-        strings.filling.extend(runs.iter().map(|(log, run)| (*log, run.run)));
-        let runs: Vec<&RunOn> = runs.into_iter().map(|(_, run)| run).collect();
+        let of_slot = |told: &Told| by_slot.get(&(told.log, day, item, told.number)).into_iter().flatten();
+        strings.filling.extend(told.iter().flat_map(of_slot).map(|(log, run)| (*log, run.run)));
+        let runs: Vec<&RunOn> = told.iter().flat_map(of_slot).map(|(_, run)| *run).collect();
         let (unit, asked_for) = target(asked);
         let (dose, over) = dose(&runs, asked_for);
         let acted = matches!(best, Mark::Done | Mark::Partly(_) | Mark::LeftOut(_));

@@ -96,11 +96,11 @@ impl United {
         of_log.taken.sort_by_key(|taken| (taken.day, taken.revision));
         self.covered.extend(summary.from..=summary.until);
         self.seen.extend(&summary.seen);
-        let told: BTreeSet<(u16, ItemId)> = summary.days.iter().map(|day| (day.day, day.item)).collect();
-        for (day, item) in told {
-            let slots = summary.days.iter().filter(|other| (other.day, other.item) == (day, item));
-            self.days.insert((log, day, item), slots.cloned().collect());
+        let mut told: BTreeMap<ItemDayName, Vec<ItemDay>> = BTreeMap::new();
+        for day in &summary.days {
+            told.entry((log, day.day, day.item)).or_default().push(day.clone());
         }
+        self.days.extend(told);
         self.runs.extend(summary.runs.iter().map(|run| ((log, run.run), run.clone())));
         let name = |n| EntryRef { log, n };
         self.pain.extend(summary.pain.iter().map(|rating| (name(rating.n), *rating)));

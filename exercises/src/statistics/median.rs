@@ -63,12 +63,6 @@ fn sound(values: &[f64]) -> Option<Vec<f64>> {
     sound.then(|| values.to_vec())
 }
 
-/// The median of values that are already in order and not empty.
-pub(crate) fn middle_of_sorted(sorted: &[f64]) -> f64 {
-    let half = sorted.len() / 2;
-    if sorted.len() % 2 == 1 { sorted[half] } else { sorted[half - 1].midpoint(sorted[half]) }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -7,11 +7,7 @@
 //!
 //! Where many values stand at a ceiling the slope is biased towards 0.
 
-use super::{
-    DayValue, Interval, SeriesFault, in_order, mann_kendall,
-    median::{median, middle_of_sorted},
-    normal::normal_quantile,
-};
+use super::{DayValue, Interval, SeriesFault, in_order, mann_kendall, median::median, normal::normal_quantile};
 
 /// A straight line through one series.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -42,7 +38,7 @@ impl TheilSen {
 pub fn theil_sen(series: &[DayValue], confidence: f64) -> Result<Option<TheilSen>, SeriesFault> {
     let variance = mann_kendall(series)?.variance;
     let series = in_order(series)?;
-    let slopes = sorted_slopes(&series);
+    let mut slopes = slopes(&series);
     let sound = confidence > 0.0 && confidence < 1.0;
     let (Some(z), true) = (normal_quantile(0.5 + confidence / 2.0), sound) else {
         return Ok(None);
@@ -50,14 +46,14 @@ pub fn theil_sen(series: &[DayValue], confidence: f64) -> Result<Option<TheilSen
     if slopes.is_empty() || slopes.iter().any(|slope| !slope.is_finite()) {
         return Ok(None);
     }
-    let slope = middle_of_sorted(&slopes);
+    let pairs = slopes.len();
+    let (slope, limits) = middle_and_limits(&mut slopes, z * libm::sqrt(variance));
     let intercept = separate_intercept(&series, slope);
-    let limits = sen_limits(&slopes, z * libm::sqrt(variance));
-    let line = TheilSen { slope, limits, intercept, pairs: slopes.len() };
+    let line = TheilSen { slope, limits, intercept, pairs };
     Ok(intercept.is_finite().then_some(line))
 }
 
-fn sorted_slopes(series: &[DayValue]) -> Vec<f64> {
+fn slopes(series: &[DayValue]) -> Vec<f64> {
     let mut slopes = Vec::with_capacity(series.len() * series.len().saturating_sub(1) / 2);
     for (place, earlier) in series.iter().enumerate() {
         for later in &series[place + 1..] {
@@ -65,15 +61,24 @@ fn sorted_slopes(series: &[DayValue]) -> Vec<f64> {
             slopes.push((later.value - earlier.value) / days);
         }
     }
-    slopes.sort_by(f64::total_cmp);
     slopes
 }
 
-fn sen_limits(slopes: &[f64], reach: f64) -> Interval {
+/// The median and the slopes at the limits' places. Two years have a quarter of a million slopes: only these three find
+/// their places in the order.
+fn middle_and_limits(slopes: &mut [f64], reach: f64) -> (f64, Interval) {
     let count = slopes.len() as f64;
-    let low = (((count - reach) / 2.0).round_ties_even() - 1.0).max(0.0);
-    let high = ((count + reach) / 2.0).round_ties_even().min(count - 1.0);
-    Interval { low: slopes[low as usize], high: slopes[high as usize] }
+    let low = (((count - reach) / 2.0).round_ties_even() - 1.0).max(0.0) as usize;
+    let high = ((count + reach) / 2.0).round_ties_even().min(count - 1.0) as usize;
+    let (half, even) = (slopes.len() / 2, slopes.len() % 2 == 0);
+    let (below, middle, above) = slopes.select_nth_unstable_by(half, f64::total_cmp);
+    let before = below.iter().copied().max_by(f64::total_cmp).filter(|_| even);
+    let slope = before.map_or(*middle, |before| before.midpoint(*middle));
+    let at = |part: &mut [f64], place| *part.select_nth_unstable_by(place, f64::total_cmp).1;
+    // The limits' places lie on either side of the middle, or at it.
+    let low = if low < half { at(below, low) } else { *middle };
+    let high = if high > half { at(above, high - half - 1) } else { *middle };
+    (slope, Interval { low, high })
 }
 
 fn separate_intercept(series: &[DayValue], slope: f64) -> f64 {
@@ -105,6 +110,23 @@ mod tests {
         check(&c(), 4.333333, -1.0, 19.0, 0.666667, 6);
         check(&d(), 0.0, 0.0, 0.0, 5.0, 10);
         check(&e(), 1.625, 0.0, 3.5, 40.125, 21);
+    }
+
+    #[test]
+    fn the_places_are_those_of_the_order_whatever_the_count_and_the_reach() {
+        for count in 1..40_u32 {
+            for reach in [0.0, 0.4, 1.0, 3.0, 7.5, 20.0, 39.0, 100.0] {
+                let mut slopes: Vec<f64> = (0..count).map(|k| f64::from(k * 17 % 23) - 9.0).collect();
+                let mut order = slopes.clone();
+                order.sort_by(f64::total_cmp);
+                let (n, half) = (f64::from(count), order.len() / 2);
+                let low = (((n - reach) / 2.0).round_ties_even() - 1.0).max(0.0);
+                let high = ((n + reach) / 2.0).round_ties_even().min(n - 1.0);
+                let slope = if count % 2 == 1 { order[half] } else { order[half - 1].midpoint(order[half]) };
+                let want = (slope, Interval { low: order[low as usize], high: order[high as usize] });
+                assert_eq!(middle_and_limits(&mut slopes, reach), want, "{count} slopes, reach {reach}");
+            }
+        }
     }
 
     #[test]

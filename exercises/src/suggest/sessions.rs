@@ -59,20 +59,21 @@ pub(super) fn sessions(item: &Item, runs: &[&RunOn], slots: &[SlotOn], said: Sai
     for run in runs {
         days.entry(run.day).or_default().push(run);
     }
-    let order: Vec<u16> = days.keys().copied().collect();
-    let next = |day: u16| order.iter().copied().find(|other| *other > day).unwrap_or(u16::MAX);
+    let mut slots_of: BTreeMap<u16, Vec<SlotOn>> = BTreeMap::new();
+    for slot in slots {
+        slots_of.entry(slot.day).or_default().push(*slot);
+    }
+    let of_day = |day: &u16| slots_of.get(day).map_or(&[][..], Vec::as_slice);
+    let next_days = days.keys().skip(1).copied().chain([u16::MAX]);
     days.iter()
-        .map(|(day, runs)| Session {
+        .zip(next_days)
+        .map(|((day, runs), next)| Session {
             day: *day,
-            reached: reached(item, runs, &of_day(slots, *day)),
+            reached: reached(item, runs, of_day(day)),
             pain: pain(item, *day, said.pain),
-            morning: morning(item.serves, *day, next(*day), said.settled),
+            morning: morning(item.serves, *day, next, said.settled),
         })
         .collect()
-}
-
-fn of_day(slots: &[SlotOn], day: u16) -> Vec<SlotOn> {
-    slots.iter().filter(|slot| slot.day == day).copied().collect()
 }
 
 fn reached(item: &Item, runs: &[&RunOn], slots: &[SlotOn]) -> Reached {

@@ -1,4 +1,5 @@
-//! `sums minute` prints the trial of a minute as CSV; `sums size` what two years hold; `sums texts` all results.
+//! `sums minute` prints the trial of a minute as CSV; `sums size` what two years hold; `sums texts` all results;
+//! `sums repeat SUM TIMES` does a sum again and again, for a profiler to look at.
 
 use std::process::ExitCode;
 
@@ -8,10 +9,25 @@ fn main() -> ExitCode {
         ["minute"] => print!("{}", sums::minute_csv()),
         ["size"] => println!("{}", sums::Years::new().size()),
         ["texts"] => print!("{}", sums::texts()),
-        _ => {
-            eprintln!("usage: sums minute|size|texts");
-            return ExitCode::from(2);
-        }
+        ["repeat", sum, times] => return repeat(sum, times),
+        _ => return usage(),
     }
     ExitCode::SUCCESS
+}
+
+fn repeat(sum: &str, times: &str) -> ExitCode {
+    let prepared = sums::Prepared::new();
+    match (sum, times.parse()) {
+        ("sway", Ok(times)) => println!("{}", prepared.sway(times)),
+        ("slots", Ok(times)) => println!("{}", prepared.slots(times)),
+        ("review", Ok(times)) => println!("{}", prepared.review(times)),
+        ("fold", Ok(times)) => println!("{}", prepared.fold(times)),
+        _ => return usage(),
+    }
+    ExitCode::SUCCESS
+}
+
+fn usage() -> ExitCode {
+    eprintln!("usage: sums minute|size|texts|repeat sway|slots|review|fold TIMES");
+    ExitCode::from(2)
 }

@@ -129,6 +129,15 @@ struct Stretch {
     ends: Option<Stamp>,
 }
 
+impl Stretch {
+    /// Whether any slot of `date` can fall into it: a window may go on into the next day, and the wall clocks of two places
+    /// differ by up to 26 hours.
+    fn may_hold(&self, date: NaiveDate) -> bool {
+        let apart = |one: NaiveDate, other: NaiveDate| one.signed_duration_since(other).num_days();
+        apart(self.taken.date(), date) <= 3 && self.ends.is_none_or(|ends| apart(date, ends.date()) <= 2)
+    }
+}
+
 fn stretches(history: &History, revisions: &BTreeMap<u16, Plan>) -> Vec<Stretch> {
     let mut all: Vec<Stretch> = Vec::new();
     for taken in &history.taken {
@@ -154,6 +163,9 @@ fn item_days(
     for stretch in stretches(history, revisions) {
         for day in from..=until {
             let date = days.start + chrono::Duration::days(i64::from(day));
+            if !stretch.may_hold(date) {
+                continue;
+            }
             for slot in slots::of_day(&stretch.plan, date, zone, stretch.taken) {
                 let Some(item) = stretch.plan.item(slot.slot.item) else { continue };
                 if let Some(mark) = closed_mark(history, &slot, item, &stretch, catalogue, now) {
