@@ -110,6 +110,15 @@ mod tests {
     }
 
     #[test]
+    fn three_points_are_three_points_at_the_foot_of_the_scale() {
+        check(Some(3), &[1], ActivityVerdict::NoClearChange);
+        check(Some(2), &[0], ActivityVerdict::NoClearChange);
+        check(Some(3), &[0], ActivityVerdict::Worse);
+        check(Some(0), &[2], ActivityVerdict::NoClearChange);
+        check(Some(0), &[3], ActivityVerdict::Better);
+    }
+
+    #[test]
     fn without_a_rating_at_the_visit_the_first_one_is_the_base() {
         let got = check(None, &[3, 4, 6], ActivityVerdict::Better);
         assert_eq!((got.base, got.now), (Some(3), Some(6)));

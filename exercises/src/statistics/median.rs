@@ -23,7 +23,7 @@ pub struct Quartiles {
 pub fn median(values: &[f64]) -> Option<f64> {
     let mut values = sound(values)?;
     let half = values.len() / 2;
-    let even = values.len() % 2 == 0;
+    let even = values.len().is_multiple_of(2);
     // Thousands of values need not be put in order for their middle.
     let (below, upper, _) = values.select_nth_unstable_by(half, f64::total_cmp);
     if !even {

@@ -70,7 +70,7 @@ fn middle_and_limits(slopes: &mut [f64], reach: f64) -> (f64, Interval) {
     let count = slopes.len() as f64;
     let low = (((count - reach) / 2.0).round_ties_even() - 1.0).max(0.0) as usize;
     let high = ((count + reach) / 2.0).round_ties_even().min(count - 1.0) as usize;
-    let (half, even) = (slopes.len() / 2, slopes.len() % 2 == 0);
+    let (half, even) = (slopes.len() / 2, slopes.len().is_multiple_of(2));
     let (below, middle, above) = slopes.select_nth_unstable_by(half, f64::total_cmp);
     let before = below.iter().copied().max_by(f64::total_cmp).filter(|_| even);
     let slope = before.map_or(*middle, |before| before.midpoint(*middle));

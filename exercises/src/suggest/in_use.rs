@@ -42,3 +42,27 @@ fn dose_of(item: &Item, run: &RunOn) -> Option<Dose> {
     };
     dose.check().is_ok().then_some(dose)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::Side;
+    use crate::review::samples::{BALANCE, BALANCE_DOSE, item, run};
+
+    fn trials_after(parts: u32) -> Dose {
+        let mut told = run(1, 3, BALANCE, Some(0));
+        told.parts.of = parts;
+        in_use(&item(BALANCE_DOSE, Side::Both), Some(&told)).dose
+    }
+
+    #[test]
+    fn a_run_that_does_not_come_out_even_on_both_sides_leaves_the_plans_dose() {
+        assert_eq!(trials_after(8), Dose::Balance { trials: 4, target_s: 30, rest_s: 30 });
+        assert_eq!(trials_after(9), BALANCE_DOSE);
+    }
+
+    #[test]
+    fn a_run_without_parts_leaves_the_plans_dose() {
+        assert_eq!(trials_after(0), BALANCE_DOSE);
+    }
+}

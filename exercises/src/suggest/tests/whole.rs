@@ -44,6 +44,22 @@ fn two_good_evenings_advance() {
 }
 
 #[test]
+fn a_day_is_judged_by_its_own_slots() {
+    let mut told = summary(PHONE, 1, 0, 6);
+    for (day, mark) in [(3, Mark::Done), (4, Mark::PassedBy), (5, Mark::Done)] {
+        told.days.push(item_day(day, HOLD, &[mark; 3]));
+    }
+    for (n, (day, slot)) in (1..).zip([3, 5].iter().flat_map(|day| (0..3).map(move |slot| (*day, slot)))) {
+        told.runs.push(run(n, day, HOLD, Some(slot)));
+        told.pain.push(pain(100 + n, day, BACK, 0, Some(HOLD)));
+    }
+    let got = of(&build([plan()], &[told.clone()]), HOLD);
+    assert_eq!((got.reason, got.based_on), (Reason::MetTwice, vec![3, 5]));
+    told.days[2] = item_day(5, HOLD, &[Mark::Done, Mark::PassedBy, Mark::PassedBy]);
+    assert_eq!(of(&build([plan()], &[told]), HOLD).reason, Reason::NotMet, "one slot of three is not the day");
+}
+
+#[test]
 fn an_entry_written_in_afterwards_does_not_advance() {
     let mut told = reps_on(&[3, 5]);
     told.runs[1].live = false;

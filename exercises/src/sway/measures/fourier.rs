@@ -30,7 +30,7 @@ impl Fourier {
     /// For segments of `length` points, at the frequencies `first` to `last` in turns per segment, `last` at most half the
     /// points.
     pub(super) fn new(length: usize, first: usize, last: usize) -> Fourier {
-        let parts = if length % PARTS == 0 { PARTS } else { 1 };
+        let parts = if length.is_multiple_of(PARTS) { PARTS } else { 1 };
         let turns = (0..length).map(|k| 2.0 * PI * k as f64 / length as f64);
         let (cos, sin) = turns.map(|turn| (libm::cos(turn), libm::sin(turn))).unzip();
         Fourier { parts, of_part: length / parts, first, last, cos, sin }
