@@ -13,6 +13,7 @@ use exercises::remind::{Meeting, Settings, Span};
 use exercises::run::{Balance, Counted, Doing, Held as OneHold, Run, RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::slots::SlotRef;
 use exercises::summary::ItemDay;
+use exercises::sway::{Sensed, Shown, SourceKind};
 use exercises::time::Stamp;
 use exercises::today::Followed;
 use format::mine::{Held, Mine, files};
@@ -50,7 +51,7 @@ fn run(id: u32, item: u8, dose: Dose, end: RunEnd, doing: Doing) -> Run {
     }
 }
 
-/// One of each happening that a copy without a sensor can have, and the same run logged twice.
+/// One of each happening, and the same run logged twice.
 fn happened() -> Vec<What> {
     let hold = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 5 };
     let held =
@@ -89,7 +90,23 @@ fn happened() -> Vec<What> {
         What::Rated { activity: ActivityId(2), score: 6 },
         What::Trouble { trouble: Trouble::NearlyFell, item: Some(ItemId(2)) },
         What::Sealed { counter: 1 },
+        What::Sensed { run: RunId(2), trial: 1, sensed: sensed(), detail: r#"{"version":"sway/1","taps":[12.3]}"#.into() },
     ]
+}
+
+/// What a sensor said about the second trial.
+fn sensed() -> Sensed {
+    Sensed {
+        kind: SourceKind::Web,
+        held_ms: 12_277,
+        censored: false,
+        gap: true,
+        otherwise: None,
+        touch_downs: 2,
+        figures: Some(Shown { rms_ml: None, rms_planar: 3603, path_per_s: 21_458 }),
+        reasons: Vec::new(),
+        flags: Vec::new(),
+    }
 }
 
 /// The files of a copy that followed `plan`, by name.
@@ -174,9 +191,11 @@ fn every_entry_is_there_with_its_day_and_local_time() {
         "activity",
         "something_wrong",
         "summary_sealed",
+        "sensed",
     ];
     assert_eq!(what, expected);
     assert_eq!(entries[6]["done"]["trials"][2]["held_s"], Value::Null, "a trial that was cut off has no time");
+    assert_eq!(entries[16]["detail"]["taps"][0], 12.3, "everything about a trial that was measured");
 }
 
 #[test]
@@ -218,7 +237,7 @@ fn a_line_for_each_hold_set_and_trial() {
         "each run as it ended, also one with nothing done"
     );
     assert_eq!(column(&runs, "part"), ["1", "2", "1", "2", "3", "1", ""]);
-    assert_eq!(column(&runs, "held_s"), ["10", "4.3", "30", "12.34", "", "", ""]);
+    assert_eq!(column(&runs, "held_s"), ["10", "4.3", "30", "12.277", "", "", ""]);
     assert_eq!(column(&runs, "ended_by"), ["", "", "target", "touch", "cut-off", "", ""]);
     assert_eq!((runs[5]["done"].as_str(), runs[5]["failed"].as_str(), runs[5]["asked"].as_str()), ("7", "1", "8"));
     assert_eq!((runs[5]["timed"].as_str(), runs[5]["slot"].as_str()), ("no", ""));

@@ -1,5 +1,6 @@
 //! What may be typed.
 
+use crate::own::Own;
 use actions::Clock;
 use actions::zone::Tz;
 use chrono::NaiveDate;
@@ -251,44 +252,6 @@ pub enum Patient {
     },
     #[command(flatten)]
     Own(Own),
-}
-
-/// What concerns reminders and the person's own data.
-#[derive(Subcommand)]
-pub enum Own {
-    /// Save everything that this copy holds about you, in plain: everything.json and tables
-    Export {
-        /// A folder that is not there yet
-        #[arg(long, value_name = "DIR")]
-        out: PathBuf,
-    },
-    /// Save the times to come for another calendar
-    Calendar {
-        /// The file
-        #[arg(long, value_name = "FILE.ics")]
-        out: PathBuf,
-    },
-    /// Show how reminders stand, or choose quiet times and a meeting
-    Reminders {
-        /// A quiet time of every day, such as 12:00-13:00; may be given several times; `none` for none
-        #[arg(long, value_name = "FROM-TO")]
-        quiet: Vec<String>,
-        /// No reminders for so many minutes from now, 1 to 720; 0 ends it
-        #[arg(long, value_name = "MINUTES")]
-        meeting: Option<u16>,
-    },
-    /// List the reminders that come if nothing happens, 64 at most
-    Ahead {
-        /// So many hours ahead
-        #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=336))]
-        hours: u16,
-    },
-    /// Erase everything that this copy holds, for good
-    Erase {
-        /// Yes, everything
-        #[arg(long)]
-        yes: bool,
-    },
 }
 
 fn zone(name: &str) -> Result<Tz, &'static str> {
