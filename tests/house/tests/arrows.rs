@@ -23,7 +23,7 @@ const ARROWS: [(&str, &[&str]); 15] = [
 ];
 
 /// Libraries that only these packages name outside their tests.
-const KEPT_TO: [(&str, &[&str]); 23] = [
+const KEPT_TO: [(&str, &[&str]); 24] = [
     ("ed25519-dalek", &["vault"]),
     ("x25519-dalek", &["vault"]),
     ("chacha20poly1305", &["vault"]),
@@ -37,6 +37,7 @@ const KEPT_TO: [(&str, &[&str]); 23] = [
     ("rxing", &["pictures"]),
     ("minicbor", &["format"]),
     ("base45", &["format"]),
+    ("csv", &["format"]),
     ("chrono-tz", &["actions", "simulator"]),
     ("iana-time-zone", &["actions"]),
     ("rand", &["vault", "simulator"]),

@@ -1,0 +1,106 @@
+//! The crate `sums` in the web view of the program's own window: the engine and the policy in which the front end runs.
+//!
+//! It is built for wasm by cargo and bound by wasm-bindgen as a library, as the front end is; WebDriver hands it to the
+//! page.
+
+use base64::prelude::{BASE64_STANDARD, Engine};
+use end_to_end::{Desktop, Window};
+use serde_json::{Value, json};
+use std::fs;
+use std::path::PathBuf;
+use std::process::{Command, Stdio};
+use wasm_bindgen_cli_support::Bindgen;
+
+/// Runs before the page's own script is looked at: the binding's text is part of it, for the page runs no text.
+const LOAD: &str = r"
+    const program = Uint8Array.from(atob(arguments[0]), (letter) => letter.charCodeAt(0));
+    wasm_bindgen.initSync({ module: program });
+    window.sums = wasm_bindgen;
+    return true;
+";
+
+/// Milliseconds of one sum: the median and the best of some rounds, each long enough for a clock that ticks in milliseconds, after a
+/// time in which the engine may compile what is hot.
+const TIME: &str = r"
+    const prepared = window.prepared ??= new sums.Prepared();
+    const spent = (times) => {
+        const begin = performance.now();
+        prepared[arguments[0]](times);
+        return performance.now() - begin;
+    };
+    const until = performance.now() + 2000;
+    let times = 1;
+    while (performance.now() < until) {
+        if (spent(times) < 300) times *= 2;
+    }
+    const rounds = Array.from({ length: 9 }, () => spent(times) / times).sort((one, other) => one - other);
+    return [rounds[4], rounds[0]];
+";
+
+/// A window with the sums in its page.
+pub struct Page {
+    window: Window,
+    // After the window, so that its folders outlive it.
+    _desktop: Desktop,
+}
+
+impl Page {
+    /// Builds the sums under one of cargo's profiles, opens a window and loads them.
+    pub fn open(profile: &str) -> Page {
+        let desktop = Desktop::new();
+        let window = desktop.open("anna").start();
+        window.see("Carryover");
+        let (binding, program) = bound(profile);
+        let loaded = window.ask(&format!("{binding}{LOAD}"), &[json!(BASE64_STANDARD.encode(program))]);
+        assert_eq!(loaded, json!(true), "the page takes the program");
+        Page { window, _desktop: desktop }
+    }
+
+    /// What [`sums::texts`] says there.
+    pub fn texts(&self) -> String {
+        match self.window.ask("return sums.texts()", &[]) {
+            Value::String(text) => text,
+            other => panic!("texts are text, not {other}"),
+        }
+    }
+
+    /// Milliseconds that one of the methods of [`sums::Prepared`] takes there: the median of some rounds, and the best.
+    pub fn milliseconds(&self, sum: &str) -> [f64; 2] {
+        let took = self.window.ask(TIME, &[json!(sum)]);
+        [0, 1].map(|place| took[place].as_f64().expect("a number of milliseconds"))
+    }
+}
+
+/// The script that binds the program, and the program.
+fn bound(profile: &str) -> (String, Vec<u8>) {
+    let folder = tempfile::tempdir().expect("there is room for temporary files");
+    let mut bindgen = Bindgen::new();
+    bindgen.input_path(built(profile)).out_name("sums").typescript(false);
+    bindgen
+        .no_modules(true)
+        .expect("one kind of output is chosen")
+        .generate(folder.path())
+        .expect("the program can be bound");
+    let binding = fs::read_to_string(folder.path().join("sums.js")).expect("the binding was written");
+    (binding, fs::read(folder.path().join("sums_bg.wasm")).expect("the program was written"))
+}
+
+/// Has cargo build the sums and returns the wasm file that it names.
+fn built(profile: &str) -> PathBuf {
+    let output = Command::new(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()))
+        .current_dir(env!("CARGO_MANIFEST_DIR"))
+        .args(["build", "-p", "sums", "--lib", "--target", "wasm32-unknown-unknown"])
+        .args(["--profile", profile, "--message-format", "json-render-diagnostics"])
+        .stderr(Stdio::inherit())
+        .output()
+        .expect("cargo can be run");
+    assert!(output.status.success(), "the sums do not build for the web");
+    let messages = String::from_utf8(output.stdout).expect("cargo's messages are text");
+    messages.lines().filter_map(wasm_file).next_back().expect("cargo names the wasm file")
+}
+
+fn wasm_file(message: &str) -> Option<PathBuf> {
+    let message: Value = serde_json::from_str(message).ok()?;
+    let names = message["filenames"].as_array().filter(|_| message["target"]["name"] == "sums")?;
+    names.iter().filter_map(Value::as_str).find(|name| name.ends_with(".wasm")).map(PathBuf::from)
+}

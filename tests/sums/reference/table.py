@@ -1,0 +1,49 @@
+"""Prints the table of tests/bench: table.py CRITERION_DIR OUT_DIR.
+
+Of every sum the median and the fastest sample are shown. Goals are judged by the fastest: on a machine that does other
+things as well the median says more about those.
+"""
+import json
+import pathlib
+import statistics
+import sys
+
+
+def criterion(folder, name):
+    sample = json.loads((folder / name / "new" / "sample.json").read_text())
+    each = [time / count / 1e6 for time, count in zip(sample["times"], sample["iters"])]
+    return statistics.median(each), min(each)
+
+
+def line(name, took, against="", ratio="", goal=""):
+    median, fastest = (f"{value:9.3f}" for value in took)
+    print(f"{name:<34} {median} {fastest}  {against:<18} {ratio:>6}  {goal}")
+
+
+def said(met):
+    return "met" if met else "NOT met"
+
+
+def main(folder, out):
+    native = {name: criterion(folder, name) for name in ("sway", "slots", "review", "fold")}
+    scipy = tuple(map(float, (out / "scipy.txt").read_text().split()))
+    web = {}
+    for row in (out / "web-view.txt").read_text().splitlines():
+        profile, name, *took = row.split()
+        web[profile, name] = tuple(map(float, took))
+    print(f"{'':<34} {'median ms':>9} {'best ms':>9}  {'against':<18} {'ratio':>6}  goal")
+    line("sway of 60 s, numpy and scipy", scipy)
+    faster = scipy[1] / native["sway"][1]
+    line("sway of 60 s, native", native["sway"], "numpy and scipy", f"{faster:.1f}",
+         f"20 times as fast: {said(faster >= 20)}; under 1 ms: {said(native['sway'][1] < 1)}")
+    line("review of two years, native", native["review"], goal=f"under 5 ms: {said(native['review'][1] < 5)}")
+    for (profile, name), took in web.items():
+        slower = took[1] / native[name][1]
+        goal = f"at most 2 times: {said(slower <= 2)}" if profile == "release" else "as shipped, made small"
+        line(f"{name}, web view, profile {profile}", took, "native", f"{slower:.2f}", goal)
+    line("slots of a year, native", native["slots"])
+    line("log of two years folded, native", native["fold"])
+
+
+if __name__ == "__main__":
+    main(pathlib.Path(sys.argv[1]), pathlib.Path(sys.argv[2]))
