@@ -109,6 +109,11 @@ impl Guide {
         }
     }
 
+    /// Where the phone is.
+    pub fn set_up(&self) -> SetUp {
+        set_up(&self.run)
+    }
+
     /// Whether the set-up may still be chosen.
     pub fn may_choose_set_up(&self) -> bool {
         matches!((self.stage, &self.run.doing), (Stage::Going { step: 0, .. }, Doing::Balance(_)))

@@ -5,7 +5,7 @@ use crate::catalogue::{Catalogue, Kind};
 use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use crate::log::{Barrier, Excuse, Log, What};
 use crate::plan::{Item, Plan, Schedule};
-use crate::run::{Doing, Run, Share, Trial, TrialEnd};
+use crate::run::{Doing, Run, Share};
 use crate::slots::{Slot, SlotRef};
 use crate::sway::Sensed;
 use crate::time::Stamp;
@@ -152,7 +152,7 @@ impl History {
         let Some(Doing::Balance(balance)) = self.runs.get_mut(&run).map(|run| &mut run.doing) else { return };
         for ((_, place), sensed) in known {
             if let Some(trial) = balance.trials.get_mut(usize::from(*place)) {
-                *trial = settled(*trial, sensed);
+                *trial = sensed.settle(*trial);
             }
         }
     }
@@ -229,17 +229,6 @@ impl History {
         let balance = |run: &&Run| catalogue.get(&run.exercise).is_some_and(|exercise| exercise.kind == Kind::Balance);
         self.runs.values().filter(balance)
     }
-}
-
-/// A trial with what the sensor said: its first touch-down ends it. One without a touch-down that stopped before the target
-/// (a proposal ended it, and the person denies it) is a lower bound that is no measurement.
-fn settled(raw: Trial, sensed: &Sensed) -> Trial {
-    let end = match (sensed.censored, raw.end) {
-        (false, _) => TrialEnd::Touch,
-        (true, TrialEnd::Target) => TrialEnd::Target,
-        (true, _) => TrialEnd::CutOff,
-    };
-    Trial { leg: raw.leg, held_ms: sensed.held_ms, end }
 }
 
 /// How a slot went, or stands.

@@ -1,5 +1,7 @@
 //! What stays of one trial in the log: the few figures that rules and screens need, and everything else as text.
 
+use crate::run::{Trial, TrialEnd};
+
 use super::{
     analysis::{Analysis, Figures},
     detection::{Class, Event},
@@ -85,6 +87,17 @@ impl Sensed {
             },
             flags: analysis.flags.clone(),
         })
+    }
+
+    /// The trial with what the sensor said: its first touch-down ends it. One without a touch-down that stopped before the
+    /// target (a proposal ended it, and the person denies it) is a lower bound that is no measurement.
+    pub fn settle(&self, raw: Trial) -> Trial {
+        let end = match (self.censored, raw.end) {
+            (false, _) => TrialEnd::Touch,
+            (true, TrialEnd::Target) => TrialEnd::Target,
+            (true, _) => TrialEnd::CutOff,
+        };
+        Trial { leg: raw.leg, held_ms: self.held_ms, end }
     }
 
     /// Whether the hold is still to be confirmed.

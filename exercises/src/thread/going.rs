@@ -18,6 +18,9 @@ const TIP: f64 = 22.0;
 const SLACK: f64 = 26.0;
 /// From one bend of the slack string to the next but one.
 const WAVE: f64 = 104.0;
+/// How far a sway of 1 m/s2 takes the bob to the side, and the farthest it goes: it stays in the box.
+const SWING_PER_MS2: f64 = 90.0;
+const MOST_SWING: f64 = MIDDLE - 18.0;
 /// Points along the slack string.
 const POINTS: u32 = 48;
 
@@ -28,6 +31,8 @@ pub struct Going {
     pub straight_to: f64,
     /// The middle of the bob.
     pub bob: f64,
+    /// So far the bob hangs from the string's line: to the right if positive.
+    pub swing: f64,
     /// The string below the bob, point by point; empty when nothing is left.
     pub below: Vec<(f64, f64)>,
     /// A peg at this height: the person's own middle value.
@@ -36,17 +41,26 @@ pub struct Going {
     pub aim: Option<f64>,
 }
 
+impl Going {
+    /// The bob swings with the measured sway: `left` towards the person's left, m/s2. The screen looks away from the body, so
+    /// left is drawn to the left as the person would see it.
+    pub fn swinging(self, left: f64) -> Going {
+        let swing = if left.is_finite() { (-left * SWING_PER_MS2).clamp(-MOST_SWING, MOST_SWING) } else { 0.0 };
+        Going { swing, ..self }
+    }
+}
+
 /// A hold: as its seconds pass (`progress` 0 to 1), the bob falls and the slack string below it becomes straight above it.
 pub fn hold(progress: f64) -> Going {
     let progress = clamp(progress);
     let bob = fall(progress);
-    Going { straight_to: bob - TIP, bob, below: slack(bob + TIP, 1.0 - progress), own: None, aim: None }
+    Going { straight_to: bob - TIP, bob, swing: 0.0, below: slack(bob + TIP, 1.0 - progress), own: None, aim: None }
 }
 
 /// A repetition: the bob hangs low at the first position (`pose` 0) and is drawn up to the last (1); the string is straight.
 pub fn reps(pose: f64) -> Going {
     let bob = fall(1.0 - clamp(pose));
-    Going { straight_to: bob - TIP, bob, below: Vec::new(), own: None, aim: None }
+    Going { straight_to: bob - TIP, bob, swing: 0.0, below: Vec::new(), own: None, aim: None }
 }
 
 /// A balance trial without a sensor: a calm string on which the bob falls toward the aim. Pegs stand at the aim and at the
@@ -54,7 +68,7 @@ pub fn reps(pose: f64) -> Going {
 pub fn stance(progress: f64, own: Option<f64>) -> Going {
     let bob = fall(clamp(progress));
     let below = if bob + TIP < HEIGHT { vec![(MIDDLE, bob + TIP), (MIDDLE, HEIGHT)] } else { Vec::new() };
-    Going { straight_to: bob - TIP, bob, below, own: own.map(|part| fall(clamp(part))), aim: Some(LAST) }
+    Going { straight_to: bob - TIP, bob, swing: 0.0, below, own: own.map(|part| fall(clamp(part))), aim: Some(LAST) }
 }
 
 fn fall(progress: f64) -> f64 {
@@ -129,6 +143,16 @@ mod tests {
         assert_eq!(going.own, Some(stance(0.5, None).bob));
         assert_eq!(going.aim, Some(stance(1.0, None).bob));
         assert_eq!(stance(0.0, Some(7.0)).own, going.aim, "a value over the aim stands at the aim");
+    }
+
+    #[test]
+    fn the_bob_swings_to_the_side_of_the_sway_and_stays_in_the_box() {
+        assert!(stance(0.5, None).swinging(0.2).swing < 0.0);
+        for left in [-9.0, 9.0] {
+            let swing = stance(0.5, None).swinging(left).swing;
+            assert!(swing.signum() == -f64::signum(left) && MIDDLE + swing >= 15.0 && MIDDLE + swing <= WIDTH - 15.0);
+        }
+        assert_eq!(stance(0.5, None).swinging(f64::NAN), stance(0.5, None));
     }
 
     #[test]

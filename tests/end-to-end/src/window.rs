@@ -43,6 +43,14 @@ impl<'a> Opening<'a> {
         self.with("GTK_THEME", "Adwaita:dark")
     }
 
+    /// With recorded trials that are replayed in turn as if they came from the motion sensor.
+    pub fn motion(mut self, files: &[PathBuf]) -> Self {
+        for file in files {
+            self.arguments.extend(["--motion".to_owned(), file.to_string_lossy().into_owned()]);
+        }
+        self
+    }
+
     /// In this time zone, an IANA name.
     pub fn zone(self, zone: &str) -> Self {
         self.with("TZ", zone)

@@ -7,7 +7,7 @@ use crate::sway::{
     sample::{Answer, AnsweredAt, Marks, Sample},
     sensed::{Sensed, detail},
     set_up::AskAfter,
-    source::Source,
+    source::{Source, SourceFault},
 };
 
 /// A touch-down is looked for so often, s: each look works through the whole record.
@@ -95,6 +95,21 @@ impl Recording {
         self.looked_s = newest;
         self.announced = provisional_touch_down(&self.samples, self.marks.t_on_s, &self.source);
         self.announced
+    }
+
+    /// The start tone, s.
+    pub fn began_s(&self) -> f64 {
+        self.marks.t_on_s
+    }
+
+    /// Whether the trial has begun and ended.
+    pub fn is_over(&self) -> bool {
+        self.began && self.over
+    }
+
+    /// The source failed: nothing of it is measured, the touches stay.
+    pub fn failed(&mut self, fault: SourceFault) {
+        self.source.fault = Some(fault);
     }
 
     /// What was announced while it went on.

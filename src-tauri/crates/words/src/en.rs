@@ -414,6 +414,48 @@ pub fn text(key: Key) -> &'static str {
         Key::SupportNear => "A worktop or a sturdy chair stands within reach, the floor is clear and dry.",
         Key::PhoneOnSupport => "Lay the phone on it.",
         Key::HandOverPhone => "Hold a hand over the screen. Touch it when your foot comes down.",
+        Key::WherePhone => "Where is the phone?",
+        Key::OnTheSupport => "On the support",
+        Key::OnTheSupportWhat => "A hand rests over it; a touch ends the trial.",
+        Key::AtTheBreastbone => "At the breastbone",
+        Key::AtTheBreastboneWhat => "Held flat with one hand. Sway is measured, a touch ends the trial.",
+        Key::InAPocket => "In a waist pocket",
+        Key::InAPocketWhat => "Close to the body. Sway is measured, you are asked afterwards.",
+        Key::NoMotionSensor => "This device has no motion sensor that can be read: the phone lies on the support.",
+        Key::SensorNotAllowed => {
+            "The motion sensor was not allowed. Lay the phone on the support, or allow the sensor in the system's settings."
+        }
+        Key::SensorSilent => "The motion sensor gave nothing in the last trial. Its time is what was touched.",
+        Key::PhoneAtBreastbone => "Hold the phone flat against your breastbone, the screen away from you.",
+        Key::OtherHandNear => "Keep the other hand just over the support. Touch the screen when your foot comes down.",
+        Key::PhoneInPocket => {
+            "After you start, put the phone upright into a tight pocket or pouch at the waist, the screen away from you."
+        }
+        Key::HandsNear => "Both hands stay near the support. A sound says when it begins and when it is over.",
+        Key::StandUntilSound => "Stand until the sound",
+        Key::NothingToTouch => "Support within reach. Nothing to touch; you are asked afterwards.",
+        Key::SeemsTouched => "It seems that your foot touched. Touch the screen if it did.",
+        Key::AskTouchedAt => "Did your foot touch the floor after about {s} seconds?",
+        Key::AskTouched => "Did your foot touch the floor?",
+        Key::AskTouchedElse => "Did it touch at another moment?",
+        Key::AskTouchedWhen => "After about how many seconds?",
+        Key::SecondsLabel => "Seconds",
+        Key::NotSure => "Not sure",
+        Key::ToBeConfirmed => "to be confirmed: it may have been {s} s",
+        Key::ToBeConfirmedLeast => "to be confirmed: it may have been {s} s or more",
+        Key::SwayTitle => "Sway",
+        Key::SwaySide => "side to side",
+        Key::SwayRound => "all round",
+        Key::SwayPath => "path a second",
+        Key::TouchDowns => "the foot touched {n|once|# times}",
+        Key::SwayOwnOnly => "Compare it only with your own, with the phone in the same place.",
+        Key::NotMeasuredBecause => "Not measured: {why}",
+        Key::WhyNotSensor => "the sensor gave nothing",
+        Key::WhyNotSlow => "the sensor is too slow, or left gaps",
+        Key::WhyNotMoved => "the phone slipped or turned",
+        Key::WhyNotShort => "the trial was too short",
+        Key::WhyNotQuiet => "the movement was smaller than the sensor can show",
+        Key::WhyNotOdd => "the sensor's values make no sense",
         Key::StartCount => "Start the count",
         Key::WhenReadyStart => "Nothing starts before you press.",
         Key::RestFor => "Rest: {s} s. You may also go on now.",
@@ -541,9 +583,13 @@ pub fn text(key: Key) -> &'static str {
 
         // patient: reminders
         Key::RemindersTitle => "Reminders",
-        Key::RemindersWhat => "One at a time, and only while there is time for it. After one that you followed, the next comes without a sound.",
+        Key::RemindersWhat => {
+            "One at a time, and only while there is time for it. After one that you followed, the next comes without a sound."
+        }
         Key::QuietTitle => "Quiet times, every day",
-        Key::QuietWhat => "No reminder comes in them. One that falls into a quiet time comes at its end, if it is not too late then.",
+        Key::QuietWhat => {
+            "No reminder comes in them. One that falls into a quiet time comes at its end, if it is not too late then."
+        }
         Key::QuietSpan => "{from} to {to}",
         Key::QuietAdd => "Add a quiet time",
         Key::QuietTakeOut => "Take it out",

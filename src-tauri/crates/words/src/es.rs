@@ -414,6 +414,50 @@ pub fn text(key: Key) -> &'static str {
         Key::SupportNear => "Una encimera o una silla firme está al alcance; el suelo, despejado y seco.",
         Key::PhoneOnSupport => "Deje el teléfono encima.",
         Key::HandOverPhone => "Tenga una mano sobre la pantalla. Tóquela cuando baje el pie.",
+        Key::WherePhone => "¿Dónde está el teléfono?",
+        Key::OnTheSupport => "Sobre el apoyo",
+        Key::OnTheSupportWhat => "Una mano encima; un toque termina el intento.",
+        Key::AtTheBreastbone => "En el esternón",
+        Key::AtTheBreastboneWhat => "Sujeto con una mano, plano. Se mide el balanceo; un toque termina el intento.",
+        Key::InAPocket => "En un bolsillo a la cintura",
+        Key::InAPocketWhat => "Pegado al cuerpo. Se mide el balanceo; se le pregunta después.",
+        Key::NoMotionSensor => {
+            "Este aparato no tiene un sensor de movimiento que se pueda leer: el teléfono queda sobre el apoyo."
+        }
+        Key::SensorNotAllowed => {
+            "No se permitió el sensor de movimiento. Deje el teléfono sobre el apoyo, o permita el sensor en los ajustes del sistema."
+        }
+        Key::SensorSilent => "El sensor de movimiento no dio nada en el último intento. Vale el tiempo del toque.",
+        Key::PhoneAtBreastbone => "Sujete el teléfono plano contra el esternón, con la pantalla hacia fuera.",
+        Key::OtherHandNear => "Tenga la otra mano justo sobre el apoyo. Toque la pantalla cuando baje el pie.",
+        Key::PhoneInPocket => {
+            "Después de empezar, meta el teléfono derecho en un bolsillo ajustado a la cintura, con la pantalla hacia fuera."
+        }
+        Key::HandsNear => "Las dos manos cerca del apoyo. Un sonido dice cuándo empieza y cuándo termina.",
+        Key::StandUntilSound => "Aguante hasta el sonido",
+        Key::NothingToTouch => "Apoyo al alcance. No hay que tocar nada; se le pregunta después.",
+        Key::SeemsTouched => "Parece que el pie tocó el suelo. Toque la pantalla si fue así.",
+        Key::AskTouchedAt => "¿Tocó el pie el suelo a los {s} segundos, más o menos?",
+        Key::AskTouched => "¿Tocó el pie el suelo?",
+        Key::AskTouchedElse => "¿Tocó en otro momento?",
+        Key::AskTouchedWhen => "¿A los cuántos segundos, más o menos?",
+        Key::SecondsLabel => "Segundos",
+        Key::NotSure => "No estoy seguro",
+        Key::ToBeConfirmed => "por confirmar: puede que fueran {s} s",
+        Key::ToBeConfirmedLeast => "por confirmar: puede que fueran {s} s o más",
+        Key::SwayTitle => "Balanceo",
+        Key::SwaySide => "de lado a lado",
+        Key::SwayRound => "en todas direcciones",
+        Key::SwayPath => "recorrido por segundo",
+        Key::TouchDowns => "el pie tocó {n|una vez|# veces}",
+        Key::SwayOwnOnly => "Compárelo solo con lo suyo, con el teléfono en el mismo sitio.",
+        Key::NotMeasuredBecause => "No medido: {why}",
+        Key::WhyNotSensor => "el sensor no dio nada",
+        Key::WhyNotSlow => "el sensor es demasiado lento o dejó huecos",
+        Key::WhyNotMoved => "el teléfono se movió o giró",
+        Key::WhyNotShort => "el intento fue demasiado corto",
+        Key::WhyNotQuiet => "el movimiento fue menor de lo que el sensor distingue",
+        Key::WhyNotOdd => "los valores del sensor no tienen sentido",
         Key::StartCount => "Empezar la cuenta",
         Key::WhenReadyStart => "Nada empieza antes de que pulse.",
         Key::RestFor => "Descanso: {s} s. También puede seguir ya.",
@@ -543,7 +587,9 @@ pub fn text(key: Key) -> &'static str {
 
         // patient: reminders
         Key::RemindersTitle => "Avisos",
-        Key::RemindersWhat => "De uno en uno, y solo mientras dé tiempo. Después de uno que usted siguió, el siguiente llega sin sonido.",
+        Key::RemindersWhat => {
+            "De uno en uno, y solo mientras dé tiempo. Después de uno que usted siguió, el siguiente llega sin sonido."
+        }
         Key::QuietTitle => "Horarios sin avisos, cada día",
         Key::QuietWhat => "En ellos no llega ningún aviso. El que cae dentro llega al final, si entonces no es tarde.",
         Key::QuietSpan => "{from} a {to}",
@@ -579,7 +625,9 @@ pub fn text(key: Key) -> &'static str {
         Key::EraseWhat => {
             "Sus planes, todo lo que registró y sus ajustes desaparecen de este dispositivo para siempre. Los archivos que guardó se quedan, y también lo que su clínica ya tiene."
         }
-        Key::EraseFirst => "Si quiere conservarlo, guárdelo antes. Para empezar de nuevo necesita una tarjeta de su clínica.",
+        Key::EraseFirst => {
+            "Si quiere conservarlo, guárdelo antes. Para empezar de nuevo necesita una tarjeta de su clínica."
+        }
         Key::EraseSure => "Sí, borrarlo todo",
         Key::EraseKeep => "No, conservarlo",
         Key::Erased => "Todo está borrado.",

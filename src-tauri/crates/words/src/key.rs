@@ -112,6 +112,15 @@ keys! {
     TouchWhenDown TouchTakesBack AnyTouchEnds TryOver LastTry SecondsShort AtLeastSeconds SecondsOrMore BestToday
     MiddleToday MiddleWeek NoOwnYet OneTryVaries OwnAndAim OnlyAim
 
+    // patient: the phone during balance
+    WherePhone OnTheSupport OnTheSupportWhat AtTheBreastbone AtTheBreastboneWhat InAPocket
+    InAPocketWhat NoMotionSensor SensorNotAllowed SensorSilent PhoneAtBreastbone OtherHandNear
+    PhoneInPocket HandsNear StandUntilSound NothingToTouch SeemsTouched AskTouchedAt
+    AskTouched AskTouchedElse AskTouchedWhen SecondsLabel NotSure ToBeConfirmed
+    ToBeConfirmedLeast SwayTitle SwaySide SwayRound SwayPath TouchDowns
+    SwayOwnOnly NotMeasuredBecause WhyNotSensor WhyNotSlow WhyNotMoved WhyNotShort
+    WhyNotQuiet WhyNotOdd
+
     // patient: trouble
     WhatIsWrong NothingASlip UrgentAnyway DuringWhich NotDuringOne HeldBackTitle HeldBackPlan HeldBackBalance
     HeldBackExercise NotedForVisit NoDiagnosis StopSitDown StopNow CallEmergency NotAlone NerveToday NerveSudden

@@ -52,6 +52,11 @@ fn Group(group: StanceGroup) -> impl IntoView {
         view! { <Finding before=format!("{}:", upper(words.leg_short(series.leg))) said=words.stance(series)/> }
     });
     let legs = legs.collect_view();
+    let sway = group.legs.iter().filter_map(|series| {
+        let said = words.sway_series(series.sway.as_ref()?).join(" ");
+        Some(view! { <p class="small">{upper(words.leg_short(series.leg))}": "{said}</p> })
+    });
+    let sway = sway.collect_view();
     let chart = move || {
         let axis = desk.points(true)?;
         Some(view! { <StanceView chart=stance(&group, &axis) label=words.text(Key::ChartStance).to_owned()/> })
@@ -60,6 +65,7 @@ fn Group(group: StanceGroup) -> impl IntoView {
         <article>
             <p class="small soft">{title}</p>
             {legs}
+            {sway}
             {sides.unwrap_or_default().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
             {chart}
         </article>

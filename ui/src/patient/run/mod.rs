@@ -6,6 +6,7 @@ mod done;
 mod driver;
 mod guided;
 mod hold;
+mod motion;
 mod parts;
 mod reps;
 mod results;
@@ -13,6 +14,7 @@ mod run_page;
 mod said;
 mod seconds;
 pub mod sounds;
+mod sway_said;
 mod thread;
 pub mod wake;
 

@@ -3,14 +3,16 @@
 use exercises::guide::{Stood, stood};
 use exercises::plan::Leg;
 use exercises::run::Trial;
+use exercises::sway::Sensed;
 use leptos::prelude::*;
 use words::Key;
 
+use super::sway_said::SwaySaid;
 use crate::shared::House;
 
 /// Best and middle value by leg; `own` are the person's own middle values over the last seven days.
 #[component]
-pub fn Results(trials: Vec<Trial>, own: Vec<(Leg, u32)>) -> impl IntoView {
+pub fn Results(trials: Vec<Trial>, sensed: Vec<(u16, Sensed)>, own: Vec<(Leg, u32)>) -> impl IntoView {
     let words = House::here().words();
     let legs = stood(&trials).into_iter().map(|Stood { leg, best_ms, median_ms, capped, .. }| {
         let key = if capped { Key::AtLeastSeconds } else { Key::SecondsShort };
@@ -32,5 +34,6 @@ pub fn Results(trials: Vec<Trial>, own: Vec<(Leg, u32)>) -> impl IntoView {
         }
     });
     let legs = legs.collect_view();
-    view! { <div class="stack">{legs}<p class="small soft">{words.text(Key::OneTryVaries)}</p></div> }
+    let sway = (!sensed.is_empty()).then(|| view! { <SwaySaid trials=trials.clone() sensed=sensed/> });
+    view! { <div class="stack">{legs}{sway}<p class="small soft">{words.text(Key::OneTryVaries)}</p></div> }
 }

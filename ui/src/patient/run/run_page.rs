@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use wire::patient::RunScript;
 use words::Key;
 
-use super::balance::BalanceRun;
+use super::balance::{AskTouched, BalanceRun};
 use super::done::Done;
 use super::driver::Driver;
 use super::hold::HoldRun;
@@ -36,6 +36,9 @@ pub fn Run(script: Box<RunScript>) -> impl IntoView {
         if asking.get() {
             let (plan, item) = (script.plan, script.run.item);
             return view! { <During plan item nothing=move || asking.set(false) stop=move || driver.press(Press::Trouble)/> }.into_any();
+        }
+        if let Some(asked) = driver.motion.asked.get() {
+            return view! { <AskTouched asked/> }.into_any();
         }
         match (ended.get(), kind) {
             (true, _) => view! { <Done script/> }.into_any(),

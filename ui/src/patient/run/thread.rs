@@ -12,12 +12,15 @@ const BOB: (f64, f64) = (15.0, 22.0);
 #[component]
 pub fn Thread(going: Signal<Going>, #[prop(optional)] children: Option<Children>) -> impl IntoView {
     let frame = format!("0 0 {WIDTH} {HEIGHT}");
-    let straight = move || format!("M{MIDDLE} 0V{:.1}", going.get().straight_to);
+    let straight = move || {
+        let going = going.get();
+        format!("M{MIDDLE} 0L{:.1} {:.1}", MIDDLE + going.swing, going.straight_to)
+    };
     let below = move || paint::points(&going.get().below);
     let bob = move || {
-        let y = going.get().bob;
+        let (y, x) = (going.get().bob, MIDDLE + going.get().swing);
         let (wide, high) = BOB;
-        format!("M{MIDDLE} {:.1}L{} {y:.1}L{MIDDLE} {:.1}L{} {y:.1}Z", y - high, MIDDLE + wide, y + high, MIDDLE - wide)
+        format!("M{x:.1} {:.1}L{:.1} {y:.1}L{x:.1} {:.1}L{:.1} {y:.1}Z", y - high, x + wide, y + high, x - wide)
     };
     let peg = move |at: Option<f64>, class: &'static str| {
         at.map(|y| view! { <path class=class d=format!("M{} {y:.1}H{}", MIDDLE - 16.0, MIDDLE + 16.0)/> })

@@ -3,6 +3,7 @@
 mod advice;
 mod handed_over;
 mod reminders;
+mod sway;
 
 use crate::review::upper;
 use crate::{Key, Words};

@@ -14,6 +14,7 @@ mod names;
 mod next;
 mod pain;
 mod say;
+mod sway;
 mod text;
 
 pub use head::Question;

@@ -43,6 +43,7 @@ says! {
     Rising Falling AtTheCap TooFewData
     StanceMoved StanceUnclear StanceCapped StanceFewDays StanceNoYardstick FromOwnSpread FromOlderAdults FromGiven
     SidesPercent SidesAtMost SidesAtLeast SidesCapped SidesNotComputed WithinError
+    SwayLast SwayChanged SwayUnclear SwayFew SwayToConfirm SwayNotMeasured
     VisitStance VisitStanceCapped
 
     // next

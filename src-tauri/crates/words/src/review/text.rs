@@ -85,6 +85,7 @@ impl Words {
             for series in &group.legs {
                 let Finding { word, figures } = self.stance(series);
                 sheet.line(2, &format!("{}: {}, {figures}", upper(self.leg_short(series.leg)), word.to_lowercase()));
+                series.sway.iter().flat_map(|sway| self.sway_series(sway)).for_each(|line| sheet.line(3, &line));
             }
             let sides =
                 review.sides.iter().filter(|sides| group.legs.iter().any(|leg| leg.conditions() == sides.conditions));

@@ -9,6 +9,7 @@ use words::Key;
 
 use super::super::driver::Driver;
 use super::super::sounds;
+use super::where_phone::WherePhone;
 use crate::shared::figure::Figure;
 use crate::shared::{Fault, House};
 
@@ -27,7 +28,7 @@ pub fn Between(
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let leg = view.part.leg.map(|leg| words.stand_on(leg));
     let part = words.fill(Key::TryOf, &[("n", &view.part.number), ("of", &view.part.of)]);
-    let last = last(&script, driver).map(|trial| words.fill(Key::LastTry, &[("s", &words.seconds(trial.held_ms))]));
+    let last = last(driver).map(|trial| words.fill(Key::LastTry, &[("s", &words.seconds(trial.held_ms))]));
     let rest = Memo::new(move |_| driver.view.get().seconds.filter(|_| driver.view.get().phase == Phase::Resting));
     let resting = move || {
         rest.get()
@@ -35,6 +36,15 @@ pub fn Between(
             .unwrap_or_else(|| words.text(Key::WhenReadyStart).to_owned())
     };
     let first = last.is_none();
+    let steps = move || words.set_up_steps(driver.set_up.get()).map(|step| view! { <li>{step}</li> });
+    let start = move |_| {
+        sounds::unlock();
+        if driver.set_up.get_untracked().placement().is_some() {
+            driver.motion.ask_leave(next);
+        } else {
+            next();
+        }
+    };
     view! {
         <main class="screen run">
             <div class="run-head">
@@ -46,15 +56,12 @@ pub fn Between(
             <div class="between">
                 <Figure drawing mirrored=view.part.leg == Some(Leg::Left) pose=Signal::stored(1.0)/>
                 {last.map(|last| view! { <p class="last-try number">{last}</p> })}
-                <ol class="steps" class:brief=!first>
-                    <li>{words.text(Key::SupportNear)}</li>
-                    <li>{words.text(Key::PhoneOnSupport)}</li>
-                    <li>{words.text(Key::HandOverPhone)}</li>
-                </ol>
+                <WherePhone/>
+                <ol class="steps" class:brief=!first>{steps}</ol>
                 <p class="soft number">{resting}</p>
             </div>
             <div class="controls stack">
-                <button type="button" class="main" on:click=move |_| { sounds::unlock(); next() }>{words.text(Key::StartCount)}</button>
+                <button type="button" class="main" on:click=start>{words.text(Key::StartCount)}</button>
                 <div class="row">
                     <button type="button" on:click=move |_| driver.press(Press::Stop)>{words.text(Key::Stop)}</button>
                     <button type="button" class="alarm" on:click=move |_| something_wrong()>{words.text(Key::SomethingWrong)}</button>
@@ -65,8 +72,7 @@ pub fn Between(
 }
 
 /// The trial that just ended, if one was measured.
-fn last(script: &RunScript, driver: Driver) -> Option<Trial> {
-    let _ = script;
+fn last(driver: Driver) -> Option<Trial> {
     let Doing::Balance(balance) = driver.run().doing else { return None };
     balance.trials.last().copied().filter(|trial| trial.end != exercises::run::TrialEnd::CutOff)
 }

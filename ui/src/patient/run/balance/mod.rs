@@ -6,9 +6,12 @@ use wire::patient::RunScript;
 
 use super::driver::Driver;
 
+mod ask_touched;
 mod between;
 mod trial;
+mod where_phone;
 
+pub use ask_touched::AskTouched;
 use between::Between;
 use trial::WholeScreen;
 

@@ -24,16 +24,28 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
     let going = Signal::derive(move || {
         let view = driver.view.get();
         let progress = if matches!(view.phase, Phase::Trial | Phase::Settling) { view.progress } else { 0.0 };
-        thread::stance(progress, own_part(&own, view.part.leg, target_ms))
+        let going = thread::stance(progress, own_part(&own, view.part.leg, target_ms));
+        match driver.motion.sway.get() {
+            Some((left, _)) => going.swinging(left),
+            None => going,
+        }
     });
+    // In a pocket the screen is touched by the cloth; a key still ends the trial.
+    let touchable = driver.set_up.get_untracked().touch_ends();
     let seconds = Memo::new(move |_| driver.view.get().seconds);
-    let title = Memo::new(move |_| title(&driver.view.get(), words));
-    let foot = Memo::new(move |_| foot(&driver.view.get(), words));
+    let title = Memo::new(move |_| title(&driver.view.get(), touchable, words));
+    let foot = Memo::new(move |_| foot(&driver.view.get(), touchable, words));
+    let announced = move || driver.motion.announced.get() && touchable;
     let head = Memo::new(move |_| driver.view.get().part.leg.map(|leg| words.stand_on(leg)));
-    let touch = move || driver.press(Press::Touch);
+    let press = move || driver.press(Press::Touch);
+    let touch = move || {
+        if touchable {
+            press()
+        }
+    };
     let keys = window_event_listener(ev::keydown, move |event| {
         event.prevent_default();
-        touch();
+        press();
     });
     on_cleanup(move || keys.remove());
     let whole = NodeRef::<html::Main>::new();
@@ -48,6 +60,7 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
             <div class="run-head">
                 <p class="soft">{head}</p>
                 <h1>{title}</h1>
+                <p class="announced" role="status">{move || announced().then(|| words.text(Key::SeemsTouched))}</p>
             </div>
             <div class="whole-seconds"><Seconds seconds/></div>
             <div class="run-middle"><Thread going/></div>
@@ -56,12 +69,20 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
     }
 }
 
-fn title(view: &GuideView, words: Words) -> String {
-    words.text(if view.phase == Phase::CountIn { Key::LiftAtTone } else { Key::TouchWhenDown }).to_owned()
+fn title(view: &GuideView, touchable: bool, words: Words) -> &'static str {
+    words.text(match (view.phase, touchable) {
+        (Phase::CountIn, _) => Key::LiftAtTone,
+        (_, true) => Key::TouchWhenDown,
+        (_, false) => Key::StandUntilSound,
+    })
 }
 
-fn foot(view: &GuideView, words: Words) -> String {
-    words.text(if view.phase == Phase::CountIn { Key::TouchTakesBack } else { Key::AnyTouchEnds }).to_owned()
+fn foot(view: &GuideView, touchable: bool, words: Words) -> &'static str {
+    words.text(match (view.phase, touchable) {
+        (_, false) => Key::NothingToTouch,
+        (Phase::CountIn, true) => Key::TouchTakesBack,
+        (_, true) => Key::AnyTouchEnds,
+    })
 }
 
 /// The person's own middle value of that leg as a part of the aim.

@@ -1,0 +1,96 @@
+//! What is said of the phone during balance, and of sway.
+
+use crate::{Key, Words};
+use exercises::run::SetUp;
+use exercises::sway::{Asked, Reason, Sensed, Shown};
+
+impl Words {
+    /// "At the breastbone", and what it means.
+    pub fn phone_place(self, set_up: SetUp) -> (&'static str, &'static str) {
+        let (name, what) = match set_up {
+            SetUp::OnSupport => (Key::OnTheSupport, Key::OnTheSupportWhat),
+            SetUp::AtBreastbone => (Key::AtTheBreastbone, Key::AtTheBreastboneWhat),
+            SetUp::InPocket => (Key::InAPocket, Key::InAPocketWhat),
+        };
+        (self.text(name), self.text(what))
+    }
+
+    /// What to do with the phone and the hands, step by step.
+    pub fn set_up_steps(self, set_up: SetUp) -> [&'static str; 3] {
+        let [phone, hands] = match set_up {
+            SetUp::OnSupport => [Key::PhoneOnSupport, Key::HandOverPhone],
+            SetUp::AtBreastbone => [Key::PhoneAtBreastbone, Key::OtherHandNear],
+            SetUp::InPocket => [Key::PhoneInPocket, Key::HandsNear],
+        };
+        [Key::SupportNear, phone, hands].map(|key| self.text(key))
+    }
+
+    /// "Did your foot touch the floor after about 14.2 seconds?"
+    pub fn asked_after_trial(self, asked: Asked) -> String {
+        match asked {
+            Asked::At(s) => self.fill(Key::AskTouchedAt, &[("s", &self.number(s))]),
+            Asked::AtAll { another: false, .. } => self.text(Key::AskTouched).to_owned(),
+            Asked::AtAll { another: true, .. } => self.text(Key::AskTouchedElse).to_owned(),
+        }
+    }
+
+    /// "to be confirmed: it may have been 30 s or more"; nothing where it is certain.
+    pub fn to_be_confirmed(self, sensed: &Sensed) -> Option<String> {
+        let other = sensed.otherwise?;
+        let key = if other.censored { Key::ToBeConfirmedLeast } else { Key::ToBeConfirmed };
+        Some(self.fill(key, &[("s", &self.seconds(other.held_ms))]))
+    }
+
+    /// "side to side 13.9 cm/s², all round 18.7 cm/s², path a second 117.8 cm/s³".
+    pub fn sway(self, shown: &Shown) -> String {
+        // Figures are counted in tenths of a millimetre.
+        let figure = |tenths: u32, unit: &str| format!("{} {unit}", self.number(f64::from(tenths) / 100.0));
+        let side = shown.rms_ml.map(|ml| format!("{} {}", self.text(Key::SwaySide), figure(ml, "cm/s²")));
+        let round = format!("{} {}", self.text(Key::SwayRound), figure(shown.rms_planar, "cm/s²"));
+        let path = format!("{} {}", self.text(Key::SwayPath), figure(shown.path_per_s, "cm/s³"));
+        side.into_iter().chain([round, path]).collect::<Vec<_>>().join(", ")
+    }
+
+    /// "Not measured: the trial was too short"; nothing where figures are there.
+    pub fn not_measured(self, sensed: &Sensed) -> Option<String> {
+        let why = sensed.reasons.first().map(|reason| self.text(why(*reason)))?;
+        Some(self.fill(Key::NotMeasuredBecause, &[("why", &why)]))
+    }
+}
+
+fn why(reason: Reason) -> Key {
+    match reason {
+        Reason::PhoneNotWorn | Reason::Hidden | Reason::PermissionDenied | Reason::NoSensor => Key::WhyNotSensor,
+        Reason::RateTooLow | Reason::TooMuchMissing | Reason::SensorStalled => Key::WhyNotSlow,
+        Reason::PhoneMoved => Key::WhyNotMoved,
+        Reason::WindowTooShort => Key::WhyNotShort,
+        Reason::SignalBelowResolution => Key::WhyNotQuiet,
+        Reason::MarksInvalid | Reason::RecordTooLong | Reason::GravityImplausible | Reason::ValuesImplausible => {
+            Key::WhyNotOdd
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::Lang;
+
+    #[test]
+    fn sway_is_told_in_centimetres() {
+        let shown = Shown { rms_ml: Some(1393), rms_planar: 1866, path_per_s: 11_780 };
+        let said = "side to side 13.9 cm/s², all round 18.7 cm/s², path a second 117.8 cm/s³";
+        assert_eq!(Words::new(Lang::En).sway(&shown), said);
+        let without = Shown { rms_ml: None, ..shown };
+        assert_eq!(
+            Words::new(Lang::Es).sway(&without),
+            "en todas direcciones 18,7 cm/s², recorrido por segundo 117,8 cm/s³"
+        );
+    }
+
+    #[test]
+    fn a_question_names_the_moment() {
+        let words = Words::new(Lang::En);
+        assert_eq!(words.asked_after_trial(Asked::At(14.277)), "Did your foot touch the floor after about 14.3 seconds?");
+    }
+}

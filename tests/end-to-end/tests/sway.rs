@@ -1,0 +1,201 @@
+//! Balance with the phone on the body: recorded trials are replayed as if they came from its sensor, proposals are asked
+//! about, and what the reference program found stands in the log and in the review.
+
+use end_to_end::{Desktop, Window, carryover};
+use exercises::log::What;
+use exercises::run::{Doing, SetUp, TrialEnd};
+use exercises::sway::SourceKind;
+use rusqlite::Connection;
+use serde_json::Value;
+use std::path::{Path, PathBuf};
+
+const PASSPHRASE: &str = "plumb line and lantern";
+const AT: &str = "2027-03-01T08:30:00+01:00";
+
+const PLAN: &str = r#"
+review = 2027-04-12
+age = "18-39"
+absent = ["high-fall-risk", "vertigo-or-fainting", "numb-feet", "neurological-unsteadiness", "partial-weight-bearing", "fresh-injury", "severe-osteoporosis", "sedatives-or-alcohol", "cognitive-impairment", "late-pregnancy"]
+
+[[item]]
+number = 1
+exercise = "one-leg-stand"
+side = "left"
+balance = { trials = 2, target = 30, rest = 0 }
+at = ["09:00"]
+days = "every-day"
+may_step = false
+
+[[stance]]
+leg = "left"
+surface = "firm"
+eyes = "open"
+seconds = 9.0
+"#;
+
+fn trial(name: &str) -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../../exercises/tests/data/sway").join(format!("{name}.csv"))
+}
+
+/// A patient whose plan asks for two trials on the left leg; made from the terminal.
+fn prepare(desktop: &Desktop) -> impl Fn(&[&str]) -> String {
+    let path = |name: &str| desktop.path(name).to_string_lossy().into_owned();
+    let (clinic, patient, pass, plan, card) =
+        (path("clinic"), path("patient"), path("pass"), path("plan.toml"), path("card"));
+    std::fs::write(&pass, PASSPHRASE).expect("the desktop's folder is writable");
+    std::fs::write(&plan, PLAN).expect("the desktop's folder is writable");
+    let as_clinic = move |arguments: &[&str]| {
+        carryover(&[&["--home", &clinic, "--at", AT, "clinic", "--passphrase-file", &pass][..], arguments].concat())
+    };
+    as_clinic(&["start", "--name", "Ropewalk Practice"]);
+    as_clinic(&["add", "K17"]);
+    as_clinic(&["issue", "K17", &plan, "--out", &card]);
+    carryover(&["--home", &patient, "--at", AT, "patient", "accept", &format!("{card}/card.bin")]);
+    as_clinic
+}
+
+fn begin(window: &Window, place: &str) {
+    window.press("Begin");
+    window.press("I have read this. Begin");
+    window.press(place);
+}
+
+/// What the sensor said, in the order of the log: the run's set-up, the trial's place, the brief form, the account.
+fn said(desktop: &Desktop) -> Vec<(u16, exercises::sway::Sensed, Value)> {
+    let db = Connection::open(desktop.path("patient").join("carryover.db")).expect("the patient's database");
+    let mut rows = db.prepare("SELECT payload FROM entry ORDER BY n").expect("the log");
+    let rows = rows.query_map([], |row| row.get::<_, Vec<u8>>(0)).expect("entries");
+    let read = rows.map(|payload| format::entry::read(&payload.expect("bytes")).expect("an entry"));
+    let said = read.filter_map(|what| match what {
+        What::Sensed { trial, sensed, detail, .. } => {
+            Some((trial, sensed, serde_json::from_str(&detail).expect("the account is JSON")))
+        }
+        _ => None,
+    });
+    said.collect()
+}
+
+fn reference(name: &str) -> Value {
+    let text = std::fs::read_to_string(trial(name).with_file_name("reference.json")).expect("the reference");
+    serde_json::from_str::<Value>(&text).expect("JSON")["trials"][name]["result"].clone()
+}
+
+/// Every figure of the reference that the account reports is the same within relative 1e-9.
+#[track_caller]
+fn figures_agree(account: &Value, name: &str) {
+    let (got, want) = (&account["result"], reference(name));
+    for key in ["k0", "k1"] {
+        assert_eq!(got["window"][key], want["window"][key], "{name}: {key}");
+    }
+    let measures = want["measures"].as_object().expect("figures");
+    let mut compared = 0;
+    for (key, want) in measures.iter().filter(|(_, want)| want.is_number()) {
+        let (Some(got), Some(want)) = (got["measures"][key].as_f64(), want.as_f64()) else { continue };
+        assert!((got - want).abs() <= 1e-9 * want.abs().max(1e-3), "{name}: {key} is {got} and not {want}");
+        compared += 1;
+    }
+    assert!(compared >= 12, "{name}: only {compared} figures in {account}");
+}
+
+#[test]
+fn held_to_the_breastbone_a_touch_ends_the_trial_and_the_sensor_proposes() {
+    let desktop = Desktop::new();
+    let as_clinic = prepare(&desktop);
+    let files = [trial("b_touchdowns_web60"), trial("a_stable_native100")];
+    let window = desktop.open("patient").at("2027-03-01T09:00:30+01:00").zone("Europe/Vienna").motion(&files).start();
+    begin(&window, "At the breastbone");
+    window.see("screen away from you");
+    window.screenshot("sway-breastbone-set-up");
+    window.press("Start the count");
+    window.see("Touch anywhere when your foot comes down");
+    // The foot came down at 14.28 s; the announcement waits for its evidence, then the person touches.
+    window.see("It seems that your foot touched");
+    window.screenshot("sway-breastbone-announced");
+    window.touch_anywhere();
+    // A touch more than 1.5 s after the foot belongs to no event: then the proposal is asked about.
+    window.wait_for("return /Trial 2 of 2|after about 14.3 seconds/.test(document.body.innerText)");
+    if window.sees("Did your foot touch") {
+        window.screenshot("sway-breastbone-asked");
+        window.press("Yes");
+    }
+    window.press("Start the count");
+    window.see("2 of 2 trials.");
+    window.see("side to side 13.9 cm/s²");
+    window.screenshot("sway-breastbone-results");
+    window.press("Continue");
+    window.close();
+
+    let said = said(&desktop);
+    let (_, first, account) = said.iter().rfind(|(place, ..)| *place == 0).expect("the first trial");
+    assert_eq!((first.held_ms, first.censored, first.kind), (14_277, false, SourceKind::File));
+    assert_eq!(account["source"]["kind"], "file");
+    assert!(account["around"][0].as_array().is_some_and(|rows| rows.len() > 150), "raw samples stand beside the event");
+    figures_agree(account, "b_touchdowns_web60");
+    let (_, second, account) = said.iter().rfind(|(place, ..)| *place == 1).expect("the second trial");
+    assert_eq!((second.held_ms, second.censored, second.touch_downs), (30_000, true, 0));
+    figures_agree(account, "a_stable_native100");
+    the_review_shows(&desktop, &as_clinic, "AtBreastbone");
+}
+
+/// The summary goes to the clinic, whose review has a session of two trials.
+fn the_review_shows(desktop: &Desktop, as_clinic: &impl Fn(&[&str]) -> String, set_up: &str) {
+    let path = |name: &str| desktop.path(name).to_string_lossy().into_owned();
+    let (home, summary) = (path("patient"), path("summary.age"));
+    let at = "2027-03-01T10:00:00+01:00";
+    carryover(&["--home", &home, "--at", at, "patient", "summary", "--until", "2027-03-01", "--out", &summary]);
+    as_clinic(&["receive", &summary]);
+    let review: Value = serde_json::from_str(&as_clinic(&["review", "K17", "--as", "json"])).expect("one object");
+    let series = &review["balance"][0];
+    assert_eq!((&series["set_up"], &series["sway"]["kind"]), (&set_up.into(), &"file".into()));
+    assert_eq!((&series["days"][0]["trials"], &series["sway"]["sessions"][0]["trials"]), (&2.into(), &2.into()));
+    let planar = series["sway"]["sessions"][0]["rms_planar"].as_f64().expect("a mean");
+    assert!((planar - (0.360_344 + 0.186_554) / 2.0).abs() < 1e-4, "{planar}");
+}
+
+#[test]
+fn in_the_pocket_the_sensor_ends_the_trial_and_it_is_always_asked() {
+    let desktop = Desktop::new();
+    let _ = prepare(&desktop);
+    let files = [trial("c_coarse_gap_landscape"), trial("b_touchdowns_web60")];
+    let window = desktop.open("patient").at("2027-03-01T09:00:30+01:00").zone("Europe/Vienna").motion(&files).start();
+    begin(&window, "In a waist pocket");
+    window.screenshot("sway-pocket-set-up");
+    window.press("Start the count");
+    window.see("Stand until the sound");
+    // The cloth of a pocket touches the screen all the time.
+    window.touch_anywhere();
+    window.screenshot("sway-pocket-trial");
+    window.see("Did your foot touch the floor?");
+    window.screenshot("sway-pocket-asked");
+    window.press("No");
+    window.press("Start the count");
+    window.see("Did your foot touch the floor after about 14.3 seconds?");
+    window.press("Not sure");
+    window.see("to be confirmed");
+    window.screenshot("sway-pocket-results");
+    window.press("Continue");
+    window.close();
+
+    let said = said(&desktop);
+    let (_, first, account) = said.iter().rfind(|(place, ..)| *place == 0).expect("the first trial");
+    assert_eq!((first.held_ms, first.censored, first.gap), (30_000, true, true));
+    assert_eq!(account["result"]["measures"]["jerk"], Value::Null, "never from coarse steps");
+    figures_agree(account, "c_coarse_gap_landscape");
+    let (_, second, account) = said.iter().rfind(|(place, ..)| *place == 1).expect("the second trial");
+    assert_eq!((second.held_ms, second.censored, second.to_be_confirmed()), (14_277, false, true));
+    assert_eq!(account["answers"][0]["answer"], "unsure");
+    figures_agree(account, "b_touchdowns_web60");
+    let run = last_run(&desktop);
+    let Doing::Balance(balance) = run.doing else { panic!("a stance") };
+    assert_eq!((balance.set_up, balance.trials[0].end), (SetUp::InPocket, TrialEnd::Target));
+    assert_eq!(balance.trials[1].end, TrialEnd::CutOff, "raw: nobody confirmed it when the sensor ended it");
+    assert!((15_400..18_000).contains(&balance.trials[1].held_ms), "the evidence takes 1.2 s: {:?}", balance.trials[1]);
+}
+
+fn last_run(desktop: &Desktop) -> exercises::run::Run {
+    let db = Connection::open(desktop.path("patient").join("carryover.db")).expect("the patient's database");
+    let mut rows = db.prepare("SELECT payload FROM entry ORDER BY n DESC").expect("the log");
+    let rows = rows.query_map([], |row| row.get::<_, Vec<u8>>(0)).expect("entries");
+    let mut read = rows.map(|payload| format::entry::read(&payload.expect("bytes")).expect("an entry"));
+    read.find_map(|what| if let What::Run(run) = what { Some(run) } else { None }).expect("a run")
+}

@@ -1,0 +1,68 @@
+//! After a trial with the phone on the body: whether the foot touched, and when. The sensor proposes, the person decides.
+
+use exercises::sway::{Answer, Asked};
+use leptos::prelude::*;
+use words::Key;
+
+use super::super::driver::Driver;
+use crate::shared::{Fault, House};
+
+/// One question, large; three answers.
+#[component]
+pub fn AskTouched(asked: Asked) -> impl IntoView {
+    let words = House::here().words();
+    let driver = Driver::here();
+    let when = RwSignal::new(None::<u32>);
+    let most = match asked {
+        Asked::At(_) => 0,
+        Asked::AtAll { within_s, .. } => within_s as u32,
+    };
+    let yes = move |_| match asked {
+        Asked::At(at_s) => driver.answer(asked, at_s, Answer::Yes),
+        Asked::AtAll { .. } => when.set(Some(most / 2)),
+    };
+    let other = move |answer| {
+        let at_s = if let Asked::At(at_s) = asked { at_s } else { f64::from(most) };
+        driver.answer(asked, at_s, answer);
+    };
+    let title = words.asked_after_trial(asked);
+    let answers = move || {
+        view! {
+            <div class="choices">
+                <button type="button" on:click=yes>{words.text(Key::Yes)}</button>
+                <button type="button" on:click=move |_| other(Answer::No)>{words.text(Key::No)}</button>
+                <button type="button" on:click=move |_| other(Answer::Unsure)>{words.text(Key::NotSure)}</button>
+            </div>
+        }
+    };
+    view! {
+        <main class="screen run">
+            <div class="run-head"><p class="soft">{words.text(Key::TryOver)}</p><h1>{title}</h1></div>
+            <Fault/>
+            {move || match when.get() {
+                None => answers().into_any(),
+                Some(_) => view! { <When when most asked/> }.into_any(),
+            }}
+        </main>
+    }
+}
+
+/// The moment, in whole seconds.
+#[component]
+fn When(when: RwSignal<Option<u32>>, most: u32, asked: Asked) -> impl IntoView {
+    let words = House::here().words();
+    let driver = Driver::here();
+    let at = move || when.get().unwrap_or_default();
+    let slide = move |event| when.set(event_target_value(&event).parse().ok());
+    let done = move |_| driver.answer(asked, f64::from(when.get_untracked().unwrap_or_default()), Answer::Yes);
+    view! {
+        <div class="stack">
+            <label class="stack-1">
+                <span>{words.text(Key::AskTouchedWhen)}</span>
+                <input type="range" min="0" max=most step="1" prop:value=move || at().to_string() on:input=slide/>
+            </label>
+            <p class="number moment">{move || words.fill(Key::SecondsShort, &[("s", &at())])}</p>
+            <button type="button" class="main" on:click=done>{words.text(Key::Continue)}</button>
+        </div>
+    }
+}

@@ -1,0 +1,45 @@
+//! Where the phone is during the trials of this run: chosen before the first one, or said why there is no choice.
+
+use exercises::run::SetUp;
+use leptos::prelude::*;
+use words::Key;
+
+use super::super::driver::Driver;
+use super::super::motion::Sensor;
+use crate::shared::House;
+
+/// The three places, where the movement can be heard; else why not. After the first trial only what went wrong.
+#[component]
+pub fn WherePhone() -> impl IntoView {
+    let words = House::here().words();
+    let driver = Driver::here();
+    let may_choose = driver.may_choose_set_up();
+    let places = move || {
+        SetUp::ALL.map(|place| {
+            let chosen = move || driver.set_up.get() == place;
+            view! {
+                <label class="place" class:chosen=chosen>
+                    <input type="radio" name="phone" prop:checked=chosen on:change=move |_| driver.choose_set_up(place)/>
+                    <span>{words.phone_place(place).0}</span>
+                </label>
+            }
+        })
+    };
+    let choice = move || {
+        view! {
+            <fieldset class="stack-1">
+                <legend class="small soft">{words.text(Key::WherePhone)}</legend>
+                <div class="row phone-places">{places()}</div>
+                <p class="small soft">{move || words.phone_place(driver.set_up.get()).1}</p>
+            </fieldset>
+        }
+    };
+    let said = move |key| view! { <p class="small soft" role="status">{words.text(key)}</p> }.into_any();
+    move || match (driver.motion.sensor.get(), may_choose) {
+        (Sensor::Ready, true) => choice().into_any(),
+        (Sensor::Denied, true) => view! { {said(Key::SensorNotAllowed)}{choice()} }.into_any(),
+        (Sensor::Missing, true) => said(Key::NoMotionSensor),
+        (Sensor::Silent, _) => said(Key::SensorSilent),
+        (_, false) => ().into_any(),
+    }
+}

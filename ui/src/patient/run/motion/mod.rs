@@ -1,0 +1,237 @@
+//! The phone's movement during balance: heard from the sensor or replayed from a file, recorded trial by trial, asked about.
+
+mod device;
+
+use std::cell::RefCell;
+use std::rc::Rc;
+
+use exercises::run::SetUp;
+use exercises::sway::{Answer, Asked, Os, Recording, Sample, Screen, Sensed, Source, SourceFault, SourceKind};
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use wire::patient::Replay;
+
+use crate::shared::{House, clock};
+
+/// Whether the phone's movement can be heard.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Sensor {
+    /// Nothing can be heard here.
+    Missing,
+    /// It may be heard.
+    Ready,
+    /// The person or the system did not allow it.
+    Denied,
+    /// It gave nothing in the last trial.
+    Silent,
+}
+
+/// What is drawn of the sway: towards the person's left and front, m/s2.
+pub type Sway = Option<(f64, f64)>;
+
+/// The movement of one run's trials. It lives as long as the run's screen.
+#[derive(Clone, Copy)]
+pub struct Motion {
+    /// Whether it can be heard.
+    pub sensor: RwSignal<Sensor>,
+    /// The newest point to draw.
+    pub sway: RwSignal<Sway>,
+    /// Whether a touch-down was announced in the trial that goes on.
+    pub announced: RwSignal<bool>,
+    /// What is asked about the last trial.
+    pub asked: RwSignal<Option<Asked>>,
+    now: StoredValue<Now, LocalStorage>,
+    replays: RwSignal<Vec<Vec<Sample>>>,
+}
+
+#[derive(Default)]
+struct Now {
+    recording: Option<Rc<RefCell<Recording>>>,
+    ears: Option<device::Ears>,
+    replay: Option<Replaying>,
+    /// How many trials were begun, for the turn of the replays.
+    begun: usize,
+    /// Samples of a file have their own clock, on which the start tone is second 0.
+    origin_ms: f64,
+}
+
+/// A recorded trial as it is heard.
+struct Replaying {
+    samples: Vec<Sample>,
+    heard: usize,
+}
+
+impl Motion {
+    /// Looks what can be heard here.
+    pub fn new(house: House) -> Motion {
+        let ready = device::is_there();
+        let motion = Motion {
+            sensor: RwSignal::new(if ready { Sensor::Ready } else { Sensor::Missing }),
+            sway: RwSignal::new(None),
+            announced: RwSignal::new(false),
+            asked: RwSignal::new(None),
+            now: StoredValue::new_local(Now::default()),
+            replays: RwSignal::new(Vec::new()),
+        };
+        house.tell::<Replay>((), move |replays| {
+            if !replays.is_empty() {
+                motion.sensor.try_set(Sensor::Ready);
+                motion.replays.try_set(replays);
+            }
+        });
+        motion
+    }
+
+    /// Asks for leave to hear, then calls `then`; to be called by a press.
+    pub fn ask_leave(self, then: impl FnOnce() + 'static) {
+        if self.replayed() {
+            then();
+            return;
+        }
+        let leave = device::ask_leave();
+        spawn_local(async move {
+            if leave.await {
+                then();
+            } else {
+                self.sensor.try_set(Sensor::Denied);
+            }
+        });
+    }
+
+    /// Begins to hear, at the count-in of a trial.
+    pub fn listen(self, set_up: SetUp) {
+        self.forget();
+        if set_up.placement().is_none() {
+            return;
+        }
+        let source = self.source(set_up);
+        let recording = Rc::new(RefCell::new(Recording::new(source)));
+        let heard = Rc::clone(&recording);
+        let replayed = self.replayed();
+        self.now.try_update_value(|now| {
+            now.recording = Some(recording);
+            now.ears = (!replayed).then(|| device::Ears::open(move |sample| self.hear(&heard, sample)));
+        });
+    }
+
+    /// The start tone sounded at `began_ms` on the steady clock.
+    pub fn begin(self, began_ms: u64) {
+        let replays = self.replays.get_untracked();
+        self.now.try_update_value(|now| {
+            let Some(recording) = &now.recording else { return };
+            if replays.is_empty() {
+                now.origin_ms = 0.0;
+                recording.borrow_mut().begin(began_ms as f64 / 1000.0);
+            } else {
+                now.origin_ms = began_ms as f64;
+                now.replay = Some(Replaying { samples: replays[now.begun % replays.len()].clone(), heard: 0 });
+                recording.borrow_mut().begin(0.0);
+            }
+            now.begun += 1;
+        });
+    }
+
+    /// Lets time pass: hears what a file has to say until now, and looks for a touch-down. Whether one was just announced.
+    pub fn pass(self) -> bool {
+        let Some(recording) = self.recording() else { return false };
+        for sample in self.now.try_update_value(Now::due).unwrap_or_default() {
+            self.hear(&recording, sample);
+        }
+        let announced = recording.borrow_mut().look().is_some();
+        if announced {
+            self.announced.set(true);
+        }
+        announced
+    }
+
+    /// A touch, or a key, while a trial goes on.
+    pub fn touch(self) {
+        let at = self.now.try_with_value(Now::clock_s).unwrap_or_default();
+        if let Some(recording) = self.recording() {
+            recording.borrow_mut().touch(at);
+        }
+    }
+
+    /// The trial has ended after so many milliseconds.
+    pub fn end(self, held_ms: u32) {
+        if let Some(recording) = self.recording() {
+            let began = recording.borrow().began_s();
+            recording.borrow_mut().end(began + f64::from(held_ms) / 1000.0);
+        }
+    }
+
+    /// What the trial gave, once the moment after it is over; nothing is heard from here on.
+    pub fn finish(self) -> Option<(Sensed, String)> {
+        self.sway.set(None);
+        self.announced.set(false);
+        self.now.try_update_value(|now| {
+            now.ears = None;
+            now.replay = None;
+        });
+        let recording = self.recording()?;
+        if !recording.borrow().is_over() {
+            return None;
+        }
+        if !recording.borrow().heard() {
+            self.sensor.set(Sensor::Silent);
+            recording.borrow_mut().failed(SourceFault::NoSensor);
+        }
+        self.asked.set(recording.borrow().ask());
+        let kept = recording.borrow().kept();
+        kept
+    }
+
+    /// An answer about the last trial; what the trial gives now.
+    pub fn answer(self, asked: Asked, after_s: f64, answer: Answer) -> Option<(Sensed, String)> {
+        let recording = self.recording()?;
+        recording.borrow_mut().answer(asked, after_s, answer);
+        self.asked.set(recording.borrow().ask());
+        let kept = recording.borrow().kept();
+        kept
+    }
+
+    /// Nothing of the trial that goes on counts any more.
+    pub fn forget(self) {
+        self.sway.try_set(None);
+        self.announced.try_set(false);
+        self.asked.try_set(None);
+        self.now.try_update_value(|now| *now = Now { begun: now.begun, ..Now::default() });
+    }
+
+    fn hear(self, recording: &Rc<RefCell<Recording>>, sample: Sample) {
+        if let Some(point) = recording.borrow_mut().hear(sample) {
+            self.sway.try_set(Some((point.left, point.front)));
+        }
+    }
+
+    fn recording(self) -> Option<Rc<RefCell<Recording>>> {
+        self.now.try_with_value(|now| now.recording.clone()).flatten()
+    }
+
+    fn replayed(self) -> bool {
+        self.replays.with_untracked(|replays| !replays.is_empty())
+    }
+
+    fn source(self, set_up: SetUp) -> Source {
+        let (kind, os) = if self.replayed() { (SourceKind::File, Os::Other) } else { (SourceKind::Web, device::os()) };
+        Source { kind, os, sign_flipped: os.opposite_sign(), set_up, screen: Screen::Away, range_ms2: None, fault: None }
+    }
+}
+
+impl Now {
+    /// This moment on the samples' clock, in seconds.
+    fn clock_s(&self) -> f64 {
+        (clock::steady_ms() - self.origin_ms) / 1000.0
+    }
+
+    /// The samples of a file whose time has come.
+    fn due(&mut self) -> Vec<Sample> {
+        let now_s = self.clock_s();
+        let Some(replay) = &mut self.replay else { return Vec::new() };
+        let rest = &replay.samples[replay.heard..];
+        // A time that is none is heard with the one before it, as a sensor would give it.
+        let due = rest.iter().position(|sample| sample.t_s > now_s).unwrap_or(rest.len());
+        replay.heard += due;
+        rest[..due].to_vec()
+    }
+}
