@@ -113,7 +113,7 @@ fn held_to_the_breastbone_a_touch_ends_the_trial_and_the_sensor_proposes() {
     window.screenshot("sway-breastbone-announced");
     window.touch_anywhere();
     // A touch more than 1.5 s after the foot belongs to no event: then the proposal is asked about.
-    window.wait_for("return /Trial 2 of 2|after about 14.3 seconds/.test(document.body.innerText)");
+    window.wait_for("return /trial 2 of 2|after about 14.3 seconds/i.test(document.body.innerText)");
     if window.sees("Did your foot touch") {
         window.screenshot("sway-breastbone-asked");
         window.press("Yes");

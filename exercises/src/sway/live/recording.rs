@@ -141,11 +141,13 @@ impl Recording {
         if after == AskAfter::Nothing {
             return None;
         }
-        let confirmed = self.marks.answers.iter().any(|one| one.answer == Answer::Yes);
+        let said = |answer| self.marks.answers.iter().any(|one| one.answer == answer);
+        let (confirmed, unsure) = (said(Answer::Yes), said(Answer::Unsure));
         match hold.ask_s.first() {
             _ if confirmed => None,
             Some(t_s) => Some(Asked::At(t_s - self.marks.t_on_s)),
-            None if after == AskAfter::Always && !self.asked_at_all && self.marks.taps_s.is_empty() => {
+            // Who is not sure is not asked again.
+            None if after == AskAfter::Always && !self.asked_at_all && !unsure && self.marks.taps_s.is_empty() => {
                 let another = !self.marks.answers.is_empty();
                 Some(Asked::AtAll { another, within_s: self.marks.t_off_s - self.marks.t_on_s })
             }
@@ -238,7 +240,7 @@ mod tests {
 
     #[test]
     fn unsure_keeps_both_times() {
-        let mut touched = recorded(SetUp::AtBreastbone, Some(12.0), 15.0);
+        let mut touched = recorded(SetUp::InPocket, Some(12.0), 15.0);
         let asked = touched.ask().expect("a proposal");
         let Asked::At(t) = asked else { panic!("{asked:?}") };
         touched.answer(asked, t, Answer::Unsure);

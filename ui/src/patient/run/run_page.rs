@@ -38,7 +38,7 @@ pub fn Run(script: Box<RunScript>) -> impl IntoView {
             return view! { <During plan item nothing=move || asking.set(false) stop=move || driver.press(Press::Trouble)/> }.into_any();
         }
         if let Some(asked) = driver.motion.asked.get() {
-            return view! { <AskTouched asked/> }.into_any();
+            return view! { <AskTouched asked something_wrong/> }.into_any();
         }
         match (ended.get(), kind) {
             (true, _) => view! { <Done script/> }.into_any(),

@@ -9,7 +9,7 @@ use crate::shared::{Fault, House};
 
 /// One question, large; three answers.
 #[component]
-pub fn AskTouched(asked: Asked) -> impl IntoView {
+pub fn AskTouched(asked: Asked, something_wrong: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let words = House::here().words();
     let driver = Driver::here();
     let when = RwSignal::new(None::<u32>);
@@ -43,6 +43,7 @@ pub fn AskTouched(asked: Asked) -> impl IntoView {
                 None => answers().into_any(),
                 Some(_) => view! { <When when most asked/> }.into_any(),
             }}
+            <button type="button" class="alarm" on:click=move |_| something_wrong()>{words.text(Key::SomethingWrong)}</button>
         </main>
     }
 }
