@@ -47,10 +47,10 @@ pub struct Page {
 impl Page {
     /// Builds the sums under one of cargo's profiles, opens a window and loads them.
     pub fn open(profile: &str) -> Page {
+        let (binding, program) = bound(profile);
         let desktop = Desktop::new();
         let window = desktop.open("anna").start();
         window.see("Carryover");
-        let (binding, program) = bound(profile);
         let loaded = window.ask(&format!("{binding}{LOAD}"), &[json!(BASE64_STANDARD.encode(program))]);
         assert_eq!(loaded, json!(true), "the page takes the program");
         Page { window, _desktop: desktop }
