@@ -4,6 +4,7 @@ pub mod calendar;
 pub mod card;
 pub mod catalogue;
 pub mod entry;
+pub mod frames;
 pub mod mine;
 pub mod motion;
 pub mod plan_file;

@@ -4,7 +4,7 @@ mod support;
 
 use image::{DynamicImage, GrayImage, Luma, LumaA, imageops};
 use pictures::PictureError;
-use pictures::qr::{Code, MAX_VERSION, read};
+use pictures::qr::{Code, MAX_VERSION, read, read_all};
 use support::{PLAIN, Shot, jpeg, of_version, photo, png, text};
 
 /// Photographs codes of these versions and reads them back, as PNG and, compressed, as JPEG.
@@ -137,4 +137,44 @@ fn several_codes_are_not_guessed_between() {
     let (one, other) = (photo(&one, PLAIN), photo(&other, PLAIN));
     assert_eq!(read(&png(&beside(&one, &other))), Err(PictureError::SeveralCodes { count: 2 }));
     assert_eq!(read(&png(&beside(&one, &one))), Ok(text), "the same twice is one");
+}
+
+/// Pictures in rows of two.
+fn laid_out(pictures: &[GrayImage]) -> GrayImage {
+    let rows: Vec<GrayImage> = pictures
+        .chunks(2)
+        .map(|row| match row {
+            [left, right] => beside(left, right),
+            row => row[0].clone(),
+        })
+        .collect();
+    let (width, height) = (rows.iter().map(GrayImage::width).max(), rows.iter().map(GrayImage::height).sum());
+    let mut all = GrayImage::from_pixel(width.unwrap_or(0), height, Luma([255]));
+    let mut top = 0;
+    for row in rows {
+        imageops::replace(&mut all, &row, 0, top);
+        top += i64::from(row.height());
+    }
+    all
+}
+
+#[test]
+fn all_codes_of_one_photo_are_read() {
+    for count in 1..=4 {
+        let codes: Vec<(String, Code)> = [22, 21, 20, 19].into_iter().take(count).map(of_version).collect();
+        let shot = Shot { turned: 4.0, tilted: 0.05, blurred: 0.6, noise: 10, ..PLAIN };
+        let photos: Vec<GrayImage> = codes.iter().map(|(_, code)| photo(code, shot)).collect();
+        let picture = laid_out(&photos);
+        let mut expected: Vec<String> = codes.into_iter().map(|(text, _)| text).collect();
+        expected.sort();
+        assert_eq!(read_all(&jpeg(&picture, 75)), Ok(expected), "{count} codes");
+    }
+}
+
+#[test]
+fn a_photo_without_a_code_is_told_from_one_with_many() {
+    assert_eq!(read_all(&png(&GrayImage::from_pixel(300, 200, Luma([200])))), Err(PictureError::NoCode));
+    let (text, code) = of_version(9);
+    assert_eq!(read_all(&png(&beside(&photo(&code, PLAIN), &photo(&code, PLAIN)))), Ok(vec![text]), "the same twice");
+    assert!(matches!(read_all(b"no picture"), Err(PictureError::NotAPicture { .. })));
 }

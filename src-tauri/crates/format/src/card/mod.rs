@@ -29,6 +29,7 @@ use exercises::plan::Plan;
 use std::fmt;
 
 pub use secret::PairingSecret;
+pub(crate) use text::decode as strict_base45;
 pub use text::{from_text, to_text};
 
 /// The newest version that this program writes and reads.

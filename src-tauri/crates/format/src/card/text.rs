@@ -53,7 +53,7 @@ fn what_happened(groups: &str) -> CardFault {
 
 /// Base45, and only in the one spelling that an encoder writes: the decoder at hand takes `::` for a byte, which stands for
 /// more than a byte holds.
-fn decode(groups: &str) -> Option<Vec<u8>> {
+pub(crate) fn decode(groups: &str) -> Option<Vec<u8>> {
     base45::decode(groups).ok().filter(|bytes| base45::encode(bytes) == groups)
 }
 

@@ -6,4 +6,4 @@ mod read;
 
 pub use draw::{Code, Level, MAX_VERSION, QUIET};
 pub use luma::{MAX_BYTES, MAX_PIXELS};
-pub use read::read;
+pub use read::{read, read_all};

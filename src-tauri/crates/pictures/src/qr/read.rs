@@ -18,6 +18,9 @@ const VIEWS: [(u32, f32); 6] = [(1200, 0.0), (800, 0.0), (2000, 0.0), (500, 0.0)
 /// More finder patterns than this are no photo of a card but a picture made to keep us busy.
 const MAX_PATTERNS: usize = 400;
 
+/// A code has so many finder patterns.
+const PATTERNS: usize = 3;
+
 /// So many plausible triples of finder patterns are tried in a view.
 const MAX_TRIPLES: usize = 400;
 
@@ -32,10 +35,36 @@ pub fn read(picture: &[u8]) -> Result<String, PictureError> {
     catch_unwind(AssertUnwindSafe(|| search(&whole))).unwrap_or(Err(PictureError::NoCode))
 }
 
+/// The texts of all QR codes in a PNG or JPEG picture, each once: a photo of several pages laid side by side.
+///
+/// Looks at the picture in fewer views where every mark of a code that it sees belongs to a code that it has read.
+///
+/// # Errors
+/// As [`read`], but several codes are none.
+pub fn read_all(picture: &[u8]) -> Result<Vec<String>, PictureError> {
+    let whole = luma::of(picture)?;
+    catch_unwind(AssertUnwindSafe(|| gather(&whole))).unwrap_or(Err(PictureError::NoCode))
+}
+
+fn gather(whole: &GrayImage) -> Result<Vec<String>, PictureError> {
+    let mut all = BTreeSet::new();
+    for view in views(whole) {
+        for inverted in [false, true] {
+            let Ok(Seen { texts, patterns }) = codes(&view, inverted) else { continue };
+            let everything = !texts.is_empty() && patterns <= PATTERNS * texts.len();
+            all.extend(texts);
+            if everything {
+                return Ok(all.into_iter().collect());
+            }
+        }
+    }
+    if all.is_empty() { Err(PictureError::NoCode) } else { Ok(all.into_iter().collect()) }
+}
+
 fn search(whole: &GrayImage) -> Result<String, PictureError> {
     for view in views(whole) {
         for inverted in [false, true] {
-            let mut found = codes(&view, inverted)?;
+            let mut found = codes(&view, inverted)?.texts;
             match found.len() {
                 0 => {}
                 1 => return found.pop_first().ok_or(PictureError::NoCode),
@@ -68,22 +97,32 @@ fn scaled(whole: &GrayImage, longest: u32, side: u32) -> GrayImage {
     imageops::resize(whole, scale(whole.width()), scale(whole.height()), FilterType::Triangle)
 }
 
-/// The different texts of all codes in one view.
-fn codes(view: &GrayImage, inverted: bool) -> Result<BTreeSet<String>, PictureError> {
+/// What was found in one view.
+#[derive(Default)]
+struct Seen {
+    /// The different texts of all codes.
+    texts: BTreeSet<String>,
+    /// So many finder patterns, some of which may only look like one.
+    patterns: usize,
+}
+
+/// All codes in one view.
+fn codes(view: &GrayImage, inverted: bool) -> Result<Seen, PictureError> {
     let Some(bits) = black(view, inverted) else {
-        return Ok(BTreeSet::new());
+        return Ok(Seen::default());
     };
     let mut patterns = detector::FindFinderPatterns(&bits, true, 0);
     if patterns.len() > MAX_PATTERNS {
         return Err(PictureError::NoCode);
     }
+    let seen = patterns.len();
     let triples = detector::GenerateFinderPatternSets(&mut patterns);
     let text = |triple| {
         let sampled = detector::SampleQR(&bits, triple).ok()?;
         let decoded = Decode(sampled.getBits()).ok().filter(|decoded| decoded.isValid())?;
         Some(decoded.text())
     };
-    Ok(triples.iter().take(MAX_TRIPLES).filter_map(text).collect())
+    Ok(Seen { texts: triples.iter().take(MAX_TRIPLES).filter_map(text).collect(), patterns: seen })
 }
 
 /// What is dark in the view, against its surroundings.
