@@ -37,6 +37,7 @@ pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
         patient::record,
         patient::preview_summary,
         patient::seal_summary,
+        patient::show_frames,
         own::reminders,
         own::set_reminders,
         own::meeting,

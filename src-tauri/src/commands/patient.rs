@@ -110,3 +110,9 @@ pub async fn preview_summary(
 pub async fn seal_summary(session: State<'_, Session>, args: Args<patient::SealSummary>) -> Answer<patient::SealSummary> {
     session.with(|house, moment| sealing::seal(house, moment, &args, None))
 }
+
+/// [`wire::patient::ShowFrames`].
+#[tauri::command]
+pub async fn show_frames(session: State<'_, Session>, args: Args<patient::ShowFrames>) -> Answer<patient::ShowFrames> {
+    session.with(|house, moment| sealing::frames(house, moment, &args))
+}

@@ -23,6 +23,13 @@ pub fn read(path: &Path, most: u64) -> Answer<Vec<u8>> {
     store::files::read(path, most).map_err(refuse::reading)
 }
 
+/// Reads what a clinic receives: a picture may be larger than a sealed file.
+pub fn read_received(path: &Path) -> Answer<Vec<u8>> {
+    let ending = path.extension().and_then(|ending| ending.to_str()).unwrap_or_default();
+    let picture = ["png", "jpg", "jpeg"].iter().any(|known| ending.eq_ignore_ascii_case(known));
+    read(path, if picture { MOST_PICTURE } else { MOST_SUMMARY })
+}
+
 /// Writes a file whole or not at all; the old one stays until the new one is safe.
 pub fn write(path: &Path, bytes: &[u8]) -> Answer<()> {
     store::files::write(path, bytes).map_err(refuse::writing)
@@ -67,9 +74,7 @@ pub(crate) fn card_bytes(source: &CardSource) -> Answer<Vec<u8>> {
 }
 
 fn card_in_file(bytes: &[u8]) -> Answer<Vec<u8>> {
-    let png = bytes.starts_with(b"\x89PNG");
-    let jpeg = bytes.starts_with(&[0xFF, 0xD8, 0xFF]);
-    if png || jpeg {
+    if is_picture(bytes) {
         let text = pictures::qr::read(bytes).map_err(refuse::picture)?;
         return format::card::from_text(&text).map_err(refuse::card);
     }
@@ -77,6 +82,11 @@ fn card_in_file(bytes: &[u8]) -> Answer<Vec<u8>> {
         Ok(text) => format::card::from_text(text).map_err(refuse::card),
         Err(_) => Ok(bytes.to_vec()),
     }
+}
+
+/// Whether these are the first bytes of a PNG or JPEG picture.
+pub(crate) fn is_picture(bytes: &[u8]) -> bool {
+    bytes.starts_with(b"\x89PNG") || bytes.starts_with(&[0xFF, 0xD8, 0xFF])
 }
 
 /// The folder for what is saved: the person's downloads, else their own folder, else the data folder.

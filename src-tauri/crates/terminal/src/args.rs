@@ -179,9 +179,9 @@ pub enum Clinic {
         #[arg(long, value_name = "DIR")]
         out: PathBuf,
     },
-    /// Receive sealed summaries
+    /// Receive sealed summaries, as files or as pictures (PNG, JPEG) of their codes, in any order
     Receive {
-        /// The files
+        /// Files and pictures
         #[arg(required = true)]
         files: Vec<PathBuf>,
     },
@@ -247,8 +247,11 @@ pub enum Patient {
         #[arg(long)]
         note: Option<String>,
         /// The file
-        #[arg(long, value_name = "FILE.age")]
-        out: PathBuf,
+        #[arg(long, value_name = "FILE.age", required_unless_present = "frames")]
+        out: Option<PathBuf>,
+        /// A new folder for pictures of it as codes: frame-01.png and on
+        #[arg(long, value_name = "DIR")]
+        frames: Option<PathBuf>,
     },
     #[command(flatten)]
     Own(Own),

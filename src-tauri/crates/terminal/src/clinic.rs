@@ -27,7 +27,7 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
         }
         Clinic::Issue { code, plan, out: folder } => issue(&mut house, &moment, code, plan, folder, out),
         Clinic::Receive { files } => {
-            let read = files.iter().map(|file| (file.display().to_string(), outside::read(file, outside::MOST_SUMMARY)));
+            let read = files.iter().map(|file| (file.display().to_string(), outside::read_received(file)));
             let read = read.collect();
             receive(&mut house, read, out)
         }

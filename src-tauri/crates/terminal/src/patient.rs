@@ -23,12 +23,15 @@ pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, ou
         Patient::Slots { from, days, zone } => slots(args, which, *from, *days, *zone, out),
         Patient::Record { runs } => record(args, which, runs, &moment, out),
         Patient::Now => now(args, &moment, out),
-        Patient::Summary { from, until, note, out: path } => {
+        Patient::Summary { from, until, note, out: path, frames } => {
             let mut house = House::open(&args.home(), false)?;
             let plan = actions::patient::plans::one(&house, which)?.plan().id;
             let ask = SealAsk { plan, from: *from, until: *until, note: note.clone() };
-            let saved = sealing::seal(&mut house, &moment, &ask, Some(path))?;
-            out.say(|_| format!("{} ({} bytes)", saved.path, saved.bytes), || json!(saved));
+            let saved = match frames {
+                Some(dir) => sealing::seal_to_frames(&mut house, &moment, &ask, dir, path.as_deref())?,
+                None => vec![sealing::seal(&mut house, &moment, &ask, path.as_deref())?],
+            };
+            saved.iter().for_each(|saved| out.say(|_| format!("{} ({} bytes)", saved.path, saved.bytes), || json!(saved)));
             Ok(true)
         }
         Patient::Own(what) => crate::own::run(args, which, what, &moment, out),

@@ -2,6 +2,7 @@
 
 use exercises::id::{LogId, PlanId};
 use format::card::PairingSecret;
+use format::frames::Transfer;
 use rand::RngCore;
 use rand::rngs::OsRng;
 use zeroize::Zeroizing;
@@ -28,6 +29,11 @@ pub fn pairing_secret() -> PairingSecret {
     PairingSecret::new(*bytes())
 }
 
+/// A name for one sealing that goes as frames.
+pub fn transfer() -> Transfer {
+    Transfer(*bytes())
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -36,6 +42,7 @@ mod tests {
     fn no_two_are_alike() {
         assert_ne!(plan_id(), plan_id());
         assert_ne!(log_id(), log_id());
+        assert_ne!(transfer(), transfer());
         assert_ne!(pairing_secret(), pairing_secret());
     }
 }

@@ -63,6 +63,24 @@ pub enum Failure {
         /// The newest that this program reads.
         known: u8,
     },
+    /// The summary is too long to be shown as codes.
+    FramesTooMany {
+        /// The most bytes, sealed.
+        most: u32,
+    },
+    /// Of the codes that make a summary some have not come.
+    FramesMissing {
+        /// So many came.
+        have: u8,
+        /// Of so many.
+        of: u8,
+        /// Which ones did not, from 1, ascending.
+        missing: Vec<u8>,
+    },
+    /// A code of a summary is damaged, or says otherwise than another one of the same summary.
+    FrameDamaged,
+    /// The picture shows no code of a summary that can be read.
+    NoSummaryCode,
     /// There is no such file.
     FileMissing {
         /// Its path.

@@ -79,6 +79,7 @@ commands! {
     patient::ShowRecord = "record" (()) -> Vec<RecordPage>;
     patient::PreviewSummary = "preview_summary" (SealAsk) -> Summary;
     patient::SealSummary = "seal_summary" (SealAsk) -> Saved;
+    patient::ShowFrames = "show_frames" (SealAsk) -> Vec<String>;
 
     own::ShowReminders = "reminders" (()) -> Reminders;
     own::SetReminders = "set_reminders" (QuietTimes) -> Reminders;

@@ -47,6 +47,9 @@ pub struct PreviewSummary;
 /// Command: seal a summary into a file.
 pub struct SealSummary;
 
+/// Command: seal a summary and show it as codes, one after the other.
+pub struct ShowFrames;
+
 /// Where a card comes from.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub enum CardSource {

@@ -4,6 +4,7 @@ pub mod door;
 pub mod drafting;
 pub mod issuing;
 pub mod patients;
+mod pieces;
 pub mod receiving;
 pub mod reviewing;
 mod rows;

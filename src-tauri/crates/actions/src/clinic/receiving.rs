@@ -1,6 +1,7 @@
 //! Receiving sealed summaries.
 
 use super::door;
+use super::pieces::{self, Arrived};
 use super::rows::{self, Patient, RECEIVED};
 use crate::{Answer, House, outside, refuse};
 use exercises::review::union::{self, Gain};
@@ -10,15 +11,15 @@ use vault::summary::OpenFault;
 use wire::Failure;
 use wire::clinic::{Outcome, Receipt};
 
-/// Receives one or many files; for each, what it did. A file that is refused changes nothing and does not keep the others
-/// from being received.
+/// Receives sealed files and pictures of frames, in any order; for each summary, what it did. One that is refused changes
+/// nothing and does not keep the others from being received; one of which a frame is missing is not kept half.
 ///
 /// # Errors
 /// Only when the clinic's own store cannot be used.
 pub fn receive(house: &mut House, files: Vec<(String, Answer<Vec<u8>>)>) -> Answer<Vec<Receipt>> {
     door::open(house)?;
-    let receipts = files.into_iter().map(|(file, bytes)| {
-        let outcome = bytes.and_then(|bytes| one(house, &bytes)).unwrap_or_else(Outcome::Refused);
+    let receipts = pieces::sort(files).into_iter().map(|Arrived { file, sealed }| {
+        let outcome = sealed.and_then(|bytes| one(house, &bytes)).unwrap_or_else(Outcome::Refused);
         Receipt { file, outcome }
     });
     Ok(receipts.collect())

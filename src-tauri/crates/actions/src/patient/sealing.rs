@@ -4,10 +4,15 @@ use super::plans::{self, Carried};
 use crate::{Answer, House, Moment, outside, refuse};
 use exercises::log::What;
 use exercises::summary::{MAX_NOTE, Period, Sealing, Summary, reduce};
+use format::frames::FrameFault;
+use pictures::qr::Code;
 use std::path::Path;
 use store::table;
 use wire::Failure;
 use wire::patient::{Saved, SealAsk};
+
+/// Pixels of a module in a written picture: a whole frame is as wide as a large telephone's screen.
+const MODULE_PX: u8 = 8;
 
 /// Exactly what a summary of that period would hand over; nothing is sealed.
 pub fn preview(house: &House, moment: &Moment, ask: &SealAsk) -> Answer<Summary> {
@@ -24,11 +29,67 @@ pub fn seal(house: &mut House, moment: &Moment, ask: &SealAsk, path: Option<&Pat
     summary(&one, moment, ask, 1)?;
     let path = path.map_or_else(|| outside::free_name(house, moment, "summary", ".age"), Path::to_path_buf);
     outside::could_write(&path)?;
-    let counter = next_counter(house, moment, &one)?;
-    let summary = summary(&one, moment, ask, counter)?;
-    let sealed = vault::summary::seal(&summary, &one.secret, &one.recipient).map_err(refuse::internal)?;
+    let sealed = sealed(house, moment, ask, &one)?;
     outside::write(&path, &sealed)?;
     Ok(Saved { path: path.display().to_string(), bytes: sealed.len() as u64 })
+}
+
+/// Seals a summary and draws it as codes, one to be shown after the other: each an SVG element.
+///
+/// # Errors
+/// [`Failure::FramesTooMany`] for a summary that is too long; then no number was taken.
+pub fn frames(house: &mut House, moment: &Moment, ask: &SealAsk) -> Answer<Vec<String>> {
+    let (_, codes) = house.all_or_nothing(|house| as_frames(house, moment, ask))?;
+    Ok(codes.iter().map(Code::svg).collect())
+}
+
+/// Seals a summary once and writes it as pictures into a new folder at `dir`, and to `path` too where one is given.
+///
+/// # Errors
+/// As [`frames`], or a folder or path that cannot be written; then no number was taken.
+pub fn seal_to_frames(
+    house: &mut House,
+    moment: &Moment,
+    ask: &SealAsk,
+    dir: &Path,
+    path: Option<&Path>,
+) -> Answer<Vec<Saved>> {
+    path.map_or(Ok(()), outside::could_write)?;
+    let (sealed, pictures) = house.all_or_nothing(|house| {
+        let (sealed, codes) = as_frames(house, moment, ask)?;
+        let names = (1..).map(|place: u8| format!("frame-{place:02}.png"));
+        let pictures: Vec<(String, Vec<u8>)> = names.zip(codes.iter().map(|code| code.png(MODULE_PX))).collect();
+        let named: Vec<(&str, Vec<u8>)> = pictures.iter().map(|(name, png)| (name.as_str(), png.clone())).collect();
+        outside::write_folder(dir, &named)?;
+        Ok((sealed, pictures))
+    })?;
+    let saved = |path: &Path, bytes: usize| Saved { path: path.display().to_string(), bytes: bytes as u64 };
+    let mut all: Vec<Saved> = pictures.iter().map(|(name, png)| saved(&dir.join(name), png.len())).collect();
+    if let Some(path) = path {
+        outside::write(path, &sealed)?;
+        all.push(saved(path, sealed.len()));
+    }
+    Ok(all)
+}
+
+/// The sealed bytes, the same as in a file, and the codes that carry them.
+fn as_frames(house: &mut House, moment: &Moment, ask: &SealAsk) -> Answer<(Vec<u8>, Vec<Code>)> {
+    let one = plans::one(house, Some(ask.plan))?;
+    summary(&one, moment, ask, 1)?;
+    let sealed = sealed(house, moment, ask, &one)?;
+    let texts = format::frames::split(&sealed, vault::random::transfer()).map_err(|fault| match fault {
+        FrameFault::TooBig { most } => Failure::FramesTooMany { most: most as u32 },
+        other => refuse::internal(other),
+    })?;
+    let codes = texts.iter().map(|text| Code::of(text).map_err(refuse::internal)).collect::<Answer<_>>()?;
+    Ok((sealed, codes))
+}
+
+/// Takes the next number, and seals the summary under it.
+fn sealed(house: &mut House, moment: &Moment, ask: &SealAsk, one: &Carried) -> Answer<Vec<u8>> {
+    let counter = next_counter(house, moment, one)?;
+    let summary = summary(one, moment, ask, counter)?;
+    vault::summary::seal(&summary, &one.secret, &one.recipient).map_err(refuse::internal)
 }
 
 fn next_counter(house: &mut House, moment: &Moment, one: &Carried) -> Answer<u32> {

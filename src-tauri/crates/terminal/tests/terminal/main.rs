@@ -6,6 +6,7 @@ mod card;
 mod catalogue;
 mod clock;
 mod forge;
+mod frames;
 mod home;
 mod inputs;
 mod loop_closed;

@@ -1,6 +1,6 @@
 //! Refusals in English.
 
-use super::joined;
+use super::{joined, numbers};
 use exercises::plan::Risk;
 use exercises::plan::check::{Problem, TextPlace};
 use wire::Failure;
@@ -69,6 +69,22 @@ pub fn failure(failure: &Failure) -> (String, String) {
         Failure::SummaryNewer { found, known } => (
             format!("The summary is of version {found}; this program reads up to {known}."),
             "Update the program, then receive it again.",
+        ),
+        Failure::FramesTooMany { most } => (
+            format!("The summary is too long to be shown as codes, which carry {most} bytes sealed."),
+            "Choose fewer days, or save it as a file.",
+        ),
+        Failure::FramesMissing { have, of, missing } => (
+            format!("Of the {of} codes of this summary {have} came; missing: {}.", numbers(missing)),
+            "Take a picture of each one that is missing, then receive all of them together.",
+        ),
+        Failure::FrameDamaged => (
+            "A code of this summary is damaged, or does not go with its others.".into(),
+            "Take a new, sharp picture of each code, then receive all of them together.",
+        ),
+        Failure::NoSummaryCode => (
+            "There is no readable code of a summary in this picture.".into(),
+            "Take a sharp, straight picture of the whole code, or ask the patient for the sealed file.",
         ),
         Failure::FileMissing { file } => (format!("There is no file {file}."), "Check the path."),
         Failure::FileUnreadable { file } => (

@@ -1,6 +1,6 @@
 //! Refusals in Spanish.
 
-use super::joined;
+use super::{joined, numbers};
 use exercises::plan::Risk;
 use exercises::plan::check::{Problem, TextPlace};
 use wire::Failure;
@@ -72,6 +72,22 @@ pub fn failure(failure: &Failure) -> (String, String) {
         Failure::SummaryNewer { found, known } => (
             format!("El resumen es de la versión {found}; este programa lee hasta la {known}."),
             "Actualice el programa y recíbalo de nuevo.",
+        ),
+        Failure::FramesTooMany { most } => (
+            format!("El resumen es demasiado largo para mostrarlo en códigos, que llevan {most} bytes sellados."),
+            "Elija menos días o guárdelo como archivo.",
+        ),
+        Failure::FramesMissing { have, of, missing } => (
+            format!("De los {of} códigos de este resumen han llegado {have}; faltan: {}.", numbers(missing)),
+            "Haga una foto de cada código que falta y reciba todas juntas.",
+        ),
+        Failure::FrameDamaged => (
+            "Un código de este resumen está dañado o no concuerda con los demás.".into(),
+            "Haga fotos nuevas y nítidas de cada código y reciba todas juntas.",
+        ),
+        Failure::NoSummaryCode => (
+            "En esta imagen no hay ningún código legible de un resumen.".into(),
+            "Haga una foto nítida y recta del código entero, o pida el archivo sellado.",
         ),
         Failure::FileMissing { file } => (format!("No existe el archivo {file}."), "Compruebe la ruta."),
         Failure::FileUnreadable { file } => (

@@ -45,6 +45,11 @@ impl Words {
     }
 }
 
+/// "2, 3 and so on": the numbers with commas between them.
+fn numbers(all: &[u8]) -> String {
+    all.iter().map(u8::to_string).collect::<Vec<_>>().join(", ")
+}
+
 /// Joins the problems of a plan for a single sentence.
 fn joined(problems: &[Problem], say: impl Fn(&Problem) -> String) -> String {
     problems.iter().map(say).collect::<Vec<_>>().join(" ")
