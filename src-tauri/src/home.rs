@@ -52,16 +52,17 @@ fn create(path: &Path) -> io::Result<PathBuf> {
 /// program by it, another home does not.
 #[cfg(desktop)]
 pub fn identifier(home: &Path) -> String {
+    // A part of a D-Bus name must not begin with a digit.
+    format!("carryover.window.home-{}", short_name(home))
+}
+
+/// A short name of a home, other than that of any other.
+#[cfg(desktop)]
+pub fn short_name(home: &Path) -> String {
     use sha2::{Digest, Sha256};
-    use std::fmt::Write;
 
     let digest = Sha256::digest(home.as_os_str().as_encoded_bytes());
-    // A part of a D-Bus name must not begin with a digit.
-    let mut name = String::from("carryover.window.home-");
-    for byte in &digest[..8] {
-        write!(name, "{byte:02x}").expect("a String takes any text");
-    }
-    name
+    digest[..8].iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 /// A phone has one home, so the identifier stays.

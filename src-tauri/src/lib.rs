@@ -1,11 +1,14 @@
 //! The desktop and phone shell: windows, tray, commands, the reminder loop. Decides nothing.
 
 mod args;
+#[cfg(desktop)]
+mod at_login;
 mod commands;
 mod home;
 #[cfg(desktop)]
 mod reminders;
 mod session;
+mod stay;
 #[cfg(desktop)]
 mod tray;
 mod window;
@@ -30,6 +33,8 @@ pub fn run() {
             let home = home::of(app.handle(), &args)?;
             app.manage(Session::open(&home, args.clock()));
             app.manage(Replays(args.motion.clone()));
+            #[cfg(desktop)]
+            app.manage(at_login::AtLogin::of(app.handle(), args.home.as_deref()));
             window::open(app.handle(), &home, args.hidden)?;
             #[cfg(desktop)]
             {

@@ -1,16 +1,31 @@
-//! The tray icon. Many desktops show none, so nothing depends on it.
+//! The tray icon and its menu, which says how the day stands. Many desktops show none, so nothing depends on it.
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::sync::{Mutex, PoisonError};
 
-use tauri::AppHandle;
-use tauri::menu::MenuBuilder;
-use tauri::tray::TrayIconBuilder;
+use actions::patient::glance::{self, Glance};
+use actions::patient::reminders;
+use exercises::remind::MEETINGS;
+use tauri::menu::{Menu, MenuBuilder, MenuItemBuilder};
+use tauri::tray::{TrayIcon, TrayIconBuilder};
+use tauri::{AppHandle, Emitter, Manager, Wry};
+use wire::own::MeetingAsk;
 use words::{Key, Words};
 
+use crate::reminders::TODAY_CHANGED;
+use crate::session::Session;
 use crate::window;
 
 const OPEN: &str = "open";
+const MEETING: &str = "meeting";
+const MEETING_OVER: &str = "meeting-over";
 const QUIT: &str = "quit";
+
+/// The icon, where there is one, and what its menu says.
+struct Tray {
+    icon: TrayIcon,
+    said: Mutex<Glance>,
+}
 
 /// Puts the icon into the tray, or goes on without one.
 pub fn show(app: &AppHandle) {
@@ -18,23 +33,104 @@ pub fn show(app: &AppHandle) {
     // is not installed.
     let shown = catch_unwind(AssertUnwindSafe(|| build(app)));
     match shown {
-        Ok(Ok(())) => {}
+        Ok(Ok(tray)) => drop(app.manage(tray)),
         Ok(Err(error)) => eprintln!("no tray icon: {error}"),
         Err(_) => eprintln!("no tray icon: its library is not installed"),
     }
 }
 
-fn build(app: &AppHandle) -> tauri::Result<()> {
-    let words = Words::new(actions::outside::lang());
-    let menu = MenuBuilder::new(app).text(OPEN, words.text(Key::ReminderOpen)).text(QUIT, words.text(Key::Quit)).build()?;
-    let mut tray = TrayIconBuilder::new().menu(&menu).on_menu_event(|app, event| match event.id().as_ref() {
-        OPEN => window::bring_forward(app),
-        QUIT => app.exit(0),
-        _ => {}
+/// Lets the menu say how the day stands now.
+pub fn keep_up(app: &AppHandle) {
+    let Some(tray) = app.try_state::<Tray>() else { return };
+    let Ok(glance) = glance(app) else { return };
+    let said = || tray.said.lock().unwrap_or_else(PoisonError::into_inner);
+    if *said() == glance {
+        return;
+    }
+    // Menus are made on the main thread, which may itself wait for this lock: it is not held meanwhile.
+    match menu(app, &glance).and_then(|menu| tray.icon.set_menu(Some(menu))) {
+        Ok(()) => *said() = glance,
+        Err(error) => eprintln!("the tray's menu stays as it was: {error}"),
+    }
+}
+
+/// Whether there is a tray in which a person sees the icon.
+pub fn is_seen(app: &AppHandle) -> bool {
+    app.try_state::<Tray>().is_some() && has_host()
+}
+
+/// Whether closing the window leaves the program in the tray.
+pub fn keeps(app: &AppHandle) -> bool {
+    glance(app).is_ok_and(|glance| glance.followed) && is_seen(app)
+}
+
+/// On Linux an icon is only shown where a panel watches for icons; the panel owns this name of the session bus.
+#[cfg(target_os = "linux")]
+fn has_host() -> bool {
+    let asked = zbus::blocking::Connection::session().and_then(|bus| {
+        let names = zbus::blocking::fdo::DBusProxy::new(&bus)?;
+        Ok(names.name_has_owner("org.kde.StatusNotifierWatcher".try_into()?)?)
     });
+    asked.unwrap_or(false)
+}
+
+#[cfg(not(target_os = "linux"))]
+fn has_host() -> bool {
+    true
+}
+
+fn glance(app: &AppHandle) -> Result<Glance, wire::Failure> {
+    app.state::<Session>().with(|house, moment| glance::show(house, moment))
+}
+
+fn build(app: &AppHandle) -> tauri::Result<Tray> {
+    let glance = glance(app).unwrap_or_else(|_| Glance::nothing(actions::outside::lang()));
+    let menu = menu(app, &glance)?;
+    let mut tray = TrayIconBuilder::new().menu(&menu).on_menu_event(|app, event| chose(app, event.id().as_ref()));
     if let Some(icon) = app.default_window_icon() {
         tray = tray.icon(icon.clone());
     }
-    tray.build(app)?;
-    Ok(())
+    Ok(Tray { icon: tray.build(app)?, said: Mutex::new(glance) })
+}
+
+/// The day's lines, which cannot be chosen; then what can.
+fn menu(app: &AppHandle, glance: &Glance) -> tauri::Result<Menu<Wry>> {
+    let words = Words::new(glance.lang);
+    let mut menu = MenuBuilder::new(app);
+    for line in &glance.lines {
+        menu = menu.item(&MenuItemBuilder::new(line).enabled(false).build(app)?);
+    }
+    if !glance.lines.is_empty() {
+        menu = menu.separator();
+    }
+    menu = menu.text(OPEN, words.text(Key::ReminderOpen));
+    menu = match glance.meeting {
+        Some(true) => menu.text(MEETING_OVER, words.text(Key::MeetingEnd)),
+        Some(false) => menu.text(MEETING, words.fill(Key::TrayMeeting, &[("n", &(LONGEST / 60))])),
+        None => menu,
+    };
+    menu.separator().text(QUIT, words.text(Key::Quit)).build()
+}
+
+/// The meeting that the menu offers, in minutes.
+const LONGEST: u16 = MEETINGS[MEETINGS.len() - 1];
+
+fn chose(app: &AppHandle, item: &str) {
+    match item {
+        OPEN => window::bring_forward(app),
+        MEETING => meeting(app, Some(LONGEST)),
+        MEETING_OVER => meeting(app, None),
+        QUIT => app.exit(0),
+        _ => {}
+    }
+}
+
+fn meeting(app: &AppHandle, minutes: Option<u16>) {
+    let asked = app.state::<Session>().with(|house, moment| reminders::meeting(house, moment, MeetingAsk { minutes }));
+    if let Err(failure) = asked {
+        eprintln!("a meeting from the tray: {failure:?}");
+    }
+    keep_up(app);
+    // The window may not listen yet; it asks by itself every few seconds.
+    let _ = app.emit(TODAY_CHANGED, ());
 }

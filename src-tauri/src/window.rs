@@ -1,13 +1,15 @@
 //! The one window: how it opens, where it may go, what it may ask the system for.
 
-#[cfg(desktop)]
-use tauri::Manager;
 use tauri::webview::{PermissionKind, PermissionResponse, WebviewWindowBuilder};
 use tauri::{AppHandle, Url, WebviewUrl};
+#[cfg(desktop)]
+use tauri::{Manager, WebviewWindow, WindowEvent};
 
 use std::path::Path;
 
 use crate::home;
+#[cfg(desktop)]
+use crate::tray;
 
 /// The window's label; the capability file names it.
 const MAIN: &str = "main";
@@ -26,8 +28,27 @@ pub fn open(app: &AppHandle, home: &Path, hidden: bool) -> tauri::Result<()> {
         .visible(!hidden);
     #[cfg(mobile)]
     let _ = hidden;
-    window.build()?;
+    let window = window.build()?;
+    #[cfg(desktop)]
+    stay_in_tray(&window);
+    #[cfg(mobile)]
+    drop(window);
     Ok(())
+}
+
+/// Closing it leaves the program in the tray while a plan is followed, where there is a tray. Quitting is there.
+#[cfg(desktop)]
+fn stay_in_tray(window: &WebviewWindow) {
+    let closed = window.clone();
+    window.on_window_event(move |event| {
+        if let WindowEvent::CloseRequested { api, .. } = event
+            && tray::keeps(closed.app_handle())
+        {
+            api.prevent_close();
+            // A window that does not hide stays in sight, which is no harm.
+            let _ = closed.hide();
+        }
+    });
 }
 
 /// Shows the window above the others.

@@ -6,13 +6,15 @@
 //! heeded need not be loud.
 
 mod ahead;
+mod draft;
 mod lookout;
 mod quiet;
 mod weekly;
 
 pub use ahead::{Coming, MOST_AHEAD, ahead};
+pub use draft::Draft;
 pub use lookout::{Lookout, Of, Reminder};
-pub use quiet::{MOST_MEETING, MOST_QUIET, Meeting, Settings, Span};
+pub use quiet::{MEETINGS, MOST_MEETING, MOST_QUIET, Meeting, Settings, Span};
 pub use weekly::{Weekly, weekly};
 
 #[cfg(test)]

@@ -9,6 +9,8 @@ use std::collections::BTreeSet;
 pub const MOST_QUIET: usize = 8;
 /// The longest meeting, in minutes. A proposal of ours: one that lasts longer is a day off.
 pub const MOST_MEETING: u16 = 720;
+/// The meetings that are offered by one tap, in minutes; the longest is the one that the tray offers. A proposal of ours.
+pub const MEETINGS: [u16; 3] = [30, 60, 120];
 
 /// A quiet time of every day, by the wall clock: its beginning belongs to it, its end does not.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]

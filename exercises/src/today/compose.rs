@@ -1,5 +1,6 @@
 //! Composes the Now page.
 
+use super::glance::count;
 use super::{Followed, Head, Today, TodayItem, TodayKnot};
 use crate::alarm;
 use crate::ask;
@@ -104,8 +105,7 @@ fn quiet(followed: &[Followed], string: &[(Slot, TodayKnot)], now: Stamp, zone: 
     if counted.iter().all(|mark| matches!(mark, Mark::Excused(_) | Mark::NoSuchHour)) {
         return Head::DayOff { excused, next };
     }
-    let done = counted.iter().filter(|mark| matches!(mark, Mark::Done | Mark::Partly(_))).count() as u16;
-    let of = counted.iter().filter(|mark| !matches!(mark, Mark::NoSuchHour)).count() as u16;
+    let (done, of) = count(counted.iter().copied());
     Head::DoneForToday { done, of, next }
 }
 

@@ -2,6 +2,7 @@
 
 mod boundary;
 mod compose;
+mod glance;
 
 use crate::alarm::Trouble;
 use crate::ask::Question;

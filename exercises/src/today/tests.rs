@@ -114,3 +114,13 @@ fn of_two_plans_the_earlier_slot_is_spoken_of() {
     let mine = compose(&[followed(&[]), other], &catalogue(), at(1, 9, 31), &Offsets::fixed(0));
     assert_eq!(mine.item.map(|item| item.plan), Some(plan().id), "the same number in the other plan is not meant");
 }
+
+#[test]
+fn at_a_glance_what_is_done_of_how_many_and_whether_a_plan_is_followed() {
+    let page = |happened: &[(Stamp, What)], now| compose(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0));
+    let morning = page(&[], at(1, 8, 0));
+    assert_eq!((morning.count().0, morning.is_followed()), (0, true));
+    assert_eq!(usize::from(morning.count().1), morning.string.len(), "every hour of this day exists");
+    assert!(!page(&[], at(400, 8, 0)).is_followed(), "its review date has passed");
+    assert!(!compose(&[], &catalogue(), at(0, 9, 0), &Offsets::fixed(0)).is_followed());
+}

@@ -44,6 +44,8 @@ pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
         own::export_mine,
         own::export_calendar,
         own::erase_everything,
+        own::stay,
+        own::set_at_login,
         clinic::clinic_start,
         clinic::clinic_unlock,
         clinic::patients,

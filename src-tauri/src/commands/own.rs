@@ -2,8 +2,9 @@
 
 use super::{Answer, Args};
 use crate::session::Session;
+use crate::stay;
 use actions::patient::{calendar, mine, reminders};
-use tauri::State;
+use tauri::{AppHandle, State};
 use wire::own;
 
 /// [`wire::own::ShowReminders`].
@@ -39,8 +40,23 @@ pub async fn export_calendar(session: State<'_, Session>, _args: Args<own::Expor
 /// [`wire::own::EraseEverything`]. This window's web view is running.
 #[tauri::command]
 pub async fn erase_everything(
+    app: AppHandle,
     session: State<'_, Session>,
     args: Args<own::EraseEverything>,
 ) -> Answer<own::EraseEverything> {
-    session.with(|house, moment| mine::erase(house, moment, args, mine::WebView::Open))
+    let situation = session.with(|house, moment| mine::erase(house, moment, args, mine::WebView::Open))?;
+    stay::forget(&app);
+    Ok(situation)
+}
+
+/// [`wire::own::ShowStay`].
+#[tauri::command]
+pub async fn stay(app: AppHandle, _args: Args<own::ShowStay>) -> Answer<own::ShowStay> {
+    Ok(stay::show(&app))
+}
+
+/// [`wire::own::SetAtLogin`].
+#[tauri::command]
+pub async fn set_at_login(app: AppHandle, args: Args<own::SetAtLogin>) -> Answer<own::SetAtLogin> {
+    stay::at_login(&app, args.on)
 }

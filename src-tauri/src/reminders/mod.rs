@@ -13,7 +13,7 @@ use tauri::{AppHandle, Emitter, Manager};
 use words::Words;
 
 use crate::session::Session;
-use crate::window;
+use crate::{tray, window};
 use notice::{Choice, Notice};
 
 /// The loop looks at least this often: a card may have been taken, the clock may have been set.
@@ -45,6 +45,7 @@ fn look(app: &AppHandle, notice: &mut Notice) -> Duration {
         let wait = next.map(|next| next - moment.now.utc_ms).and_then(|ms| u64::try_from(ms).ok());
         Ok((due, wait, Words::new(house.lang())))
     });
+    tray::keep_up(app);
     // No plan yet, or the other side: there is nothing to remind of.
     let Ok((due, wait, words)) = looked else { return LONGEST_SLEEP };
     if let Some(reminder) = due {

@@ -6,6 +6,7 @@ use exercises::slots::SlotRef;
 use exercises::today::{Head, Today, TodayItem};
 use leptos::prelude::*;
 use wire::house::Situate;
+use wire::own::{Meeting, MeetingAsk, Reminders, ShowReminders};
 use wire::patient::{Begin, BeginAsk, ShowToday};
 
 use super::page::Page;
@@ -20,6 +21,8 @@ pub struct Desk {
     pub house: House,
     /// The Now page; `None` until the shell has answered.
     pub today: RwSignal<Option<Today>>,
+    /// How reminders stand; `None` until the shell has answered.
+    pub reminders: RwSignal<Option<Reminders>>,
     /// The place chosen.
     pub place: RwSignal<Place>,
     /// What lies over it.
@@ -36,6 +39,7 @@ impl Desk {
         Desk {
             house,
             today: RwSignal::new(None),
+            reminders: RwSignal::new(None),
             place: RwSignal::new(Place::Now),
             page: RwSignal::new(None),
             chosen: RwSignal::new(None),
@@ -51,6 +55,24 @@ impl Desk {
     /// Asks the shell for the Now page.
     pub fn refresh(self) {
         self.house.tell::<ShowToday>((), move |today| self.show(today));
+        self.look_at_reminders();
+    }
+
+    /// Asks the shell how reminders stand.
+    pub fn look_at_reminders(self) {
+        self.house.tell::<ShowReminders>((), move |stand| self.stands(stand));
+    }
+
+    /// No reminders for so many minutes, or from now on again.
+    pub fn meeting(self, minutes: Option<u16>) {
+        self.house.ask::<Meeting>(MeetingAsk { minutes }, move |stand| self.stands(stand));
+    }
+
+    fn stands(self, stand: Reminders) {
+        let same = self.reminders.with_untracked(|old| old.as_ref() == Some(&stand));
+        if !same {
+            self.reminders.set(Some(stand));
+        }
     }
 
     /// Shows what the shell answered.

@@ -8,15 +8,18 @@ mod cautions;
 mod desk;
 mod how_to;
 mod knot;
+mod mine;
 mod now;
 mod page;
 mod patient_window;
 mod places;
 mod plan;
 mod record;
+mod reminders;
 mod run;
 mod score;
 mod string;
+mod time_field;
 mod trouble;
 
 pub use patient_window::Patient;

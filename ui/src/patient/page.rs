@@ -29,6 +29,10 @@ pub enum Page {
     Advice(Trouble),
     /// Taking a card.
     Card,
+    /// When reminders come, and when none does.
+    Reminders,
+    /// What is the person's own: to save, and to erase.
+    Mine,
     /// What goes to the visit.
     Visit(PlanId),
 }

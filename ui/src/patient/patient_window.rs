@@ -13,11 +13,13 @@ use super::card::TakeACard;
 use super::cautions::Cautions;
 use super::desk::Desk;
 use super::how_to::HowTo;
+use super::mine::Mine;
 use super::now::{Choose, ExcuseDays, LeaveOut, Now};
 use super::page::Page;
 use super::places::{Place, Places};
 use super::plan::Plan;
 use super::record::{Record, Visit};
+use super::reminders::Reminders;
 use super::run::Run;
 use super::trouble::{Advice, AskTrouble};
 use crate::events;
@@ -44,6 +46,8 @@ pub fn Patient() -> impl IntoView {
             Page::Trouble(during) => view! { <AskTrouble during/> }.into_any(),
             Page::Advice(trouble) => view! { <Advice trouble/> }.into_any(),
             Page::Card => view! { <TakeACard/> }.into_any(),
+            Page::Reminders => view! { <Reminders/> }.into_any(),
+            Page::Mine => view! { <Mine/> }.into_any(),
             Page::Visit(plan) => view! { <Visit plan/> }.into_any(),
         };
         Some(page)

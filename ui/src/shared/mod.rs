@@ -1,13 +1,16 @@
 //! What both sides of the program share.
 
+pub mod anew;
 pub mod chart;
 pub mod clock;
 pub mod fault;
 pub mod figure;
 pub mod file;
 pub mod house;
+pub mod kept;
 pub mod line;
 pub mod paint;
+pub mod tick;
 pub mod width;
 
 pub use fault::Fault;

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use wire::house::{ChooseRole, Role, RoleChoice};
 use words::Key;
 
+use crate::shared::anew;
 use crate::shared::line::TimeIsSet;
 use crate::shared::{Fault, House};
 
@@ -31,6 +32,7 @@ pub fn ChooseSide() -> impl IntoView {
                         <p class="soft">{house.text(Key::AppName)}</p>
                         <h1>{house.text(Key::ChooseSide)}</h1>
                     </div>
+                    {anew::is_new().then(|| view! { <p role="status"><strong>{house.text(Key::Erased)}</strong></p> })}
                     <Fault/>
                     {side("side-patient", Role::Patient, Key::SidePatient, Key::SidePatientWhat)}
                     {side("side-clinic", Role::Clinic, Key::SideClinic, Key::SideClinicWhat)}

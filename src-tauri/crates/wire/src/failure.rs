@@ -212,6 +212,11 @@ pub enum Failure {
         /// The data folder's path.
         home: String,
     },
+    /// The system refused to change what opens at login.
+    AtLoginRefused {
+        /// What it said.
+        detail: String,
+    },
     /// A text has too many characters, or one that cannot be shown.
     TextUnfit {
         /// The most characters.

@@ -51,7 +51,7 @@ use exercises::summary::Summary;
 use exercises::sway::Sample;
 use exercises::today::Today;
 use house::{RoleChoice, Situation};
-use own::{EraseAsk, MeetingAsk, QuietTimes, Reminders};
+use own::{AtLogin, EraseAsk, MeetingAsk, QuietTimes, Reminders, Stay};
 use patient::{
     Answer, CardPreview, CardSource, Excusing, LeavingOut, PlanPage, RecordPage, RunScript, Saved, SealAsk, SlotAsk,
     TakeAsk, TroubleAsk,
@@ -87,6 +87,8 @@ commands! {
     own::ExportMine = "export_mine" (()) -> Vec<Saved>;
     own::ExportCalendar = "export_calendar" (()) -> Saved;
     own::EraseEverything = "erase_everything" (EraseAsk) -> Situation;
+    own::ShowStay = "stay" (()) -> Stay;
+    own::SetAtLogin = "set_at_login" (AtLogin) -> Stay;
 
     clinic::Start = "clinic_start" (ClinicName) -> Situation;
     clinic::Unlock = "clinic_unlock" (Passphrase) -> Situation;

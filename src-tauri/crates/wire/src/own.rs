@@ -17,6 +17,11 @@ pub struct ExportCalendar;
 /// Command: erase everything, for good.
 pub struct EraseEverything;
 
+/// Command: whether the program is there while its window is not.
+pub struct ShowStay;
+/// Command: open at login, or no more.
+pub struct SetAtLogin;
+
 /// How reminders stand.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Reminders {
@@ -51,4 +56,20 @@ pub struct MeetingAsk {
 pub struct EraseAsk {
     /// The person was told what goes, and said yes.
     pub everything: bool,
+}
+
+/// Whether the program is there while its window is not. Nothing is kept of it: it is as the system says.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Stay {
+    /// Whether it opens when the person logs in; `None` where programs do not.
+    pub at_login: Option<bool>,
+    /// Whether it goes on in the tray when its window is closed while a plan is followed; `None` where windows are not closed.
+    pub in_tray: Option<bool>,
+}
+
+/// Open at login.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct AtLogin {
+    /// Whether to.
+    pub on: bool,
 }

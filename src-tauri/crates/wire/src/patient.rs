@@ -258,3 +258,23 @@ pub struct Saved {
     /// Bytes.
     pub bytes: u64,
 }
+
+impl Saved {
+    /// The folder that holds it, as its path says; the window does not know which system wrote that.
+    pub fn folder(&self) -> &str {
+        self.path.rsplit_once(['/', '\\']).map_or("", |(folder, _)| folder)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_folder_of_what_was_saved_on_any_system() {
+        let folder = |path: &str| Saved { path: path.into(), bytes: 1 }.folder().to_owned();
+        assert_eq!(folder("/tmp/downloads/plan.json"), "/tmp/downloads");
+        assert_eq!(folder(r"C:\Downloads\mine\plan.json"), r"C:\Downloads\mine");
+        assert_eq!(folder("plan.json"), "");
+    }
+}

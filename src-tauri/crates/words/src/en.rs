@@ -626,7 +626,22 @@ pub fn text(key: Key) -> &'static str {
         Key::EraseFirst => "If you want to keep it, save it first. For a new start you need a card from your clinic.",
         Key::EraseSure => "Yes, erase everything",
         Key::EraseKeep => "No, keep it",
+        Key::EraseAsk => "Erase everything, for good?",
         Key::Erased => "Everything is erased.",
         // patient ends
     }
+
+        // patient: while the window is closed
+        Key::StayTitle => "While the window is closed",
+        Key::StayAtLogin => "Open when I log in to this computer",
+        Key::StayAtLoginWhat => "Without showing the window, so that reminders come.",
+        Key::StayInTray => {
+            "While you follow a plan, closing the window leaves Carryover in the tray, so that reminders come. To end it, choose Quit there."
+        }
+        Key::StayEnds => {
+            "This desktop has no tray: closing the window ends the program, and no reminder comes until you open it again."
+        }
+        Key::TrayMeeting => "In a meeting for {n|# hour|# hours}",
+        Key::TrayDue => "Due now, until {time}.",
+        Key::TrayNext => "Next at {time}.",
 }

@@ -630,7 +630,22 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::EraseSure => "Sí, borrarlo todo",
         Key::EraseKeep => "No, conservarlo",
+        Key::EraseAsk => "¿Borrarlo todo para siempre?",
         Key::Erased => "Todo está borrado.",
         // patient ends
     }
+
+        // patient: while the window is closed
+        Key::StayTitle => "Con la ventana cerrada",
+        Key::StayAtLogin => "Abrir al iniciar sesión en este ordenador",
+        Key::StayAtLoginWhat => "Sin mostrar la ventana, para que lleguen los avisos.",
+        Key::StayInTray => {
+            "Mientras siga un plan, al cerrar la ventana Carryover sigue en la bandeja, para que lleguen los avisos. Para terminarlo, elija allí Salir."
+        }
+        Key::StayEnds => {
+            "Este escritorio no tiene bandeja: al cerrar la ventana termina el programa, y no llega ningún aviso hasta que lo abra de nuevo."
+        }
+        Key::TrayMeeting => "En una reunión durante {n|# hora|# horas}",
+        Key::TrayDue => "Toca ahora, hasta las {time}.",
+        Key::TrayNext => "Lo siguiente, a las {time}.",
 }

@@ -147,6 +147,9 @@ keys! {
 
     // patient: own data
     MineTitle MineSave MineWhat MineSaved CalendarTitle CalendarSave CalendarWhat CalendarSaved EraseTitle EraseWhat
-    EraseFirst EraseSure EraseKeep Erased
+    EraseFirst EraseAsk EraseSure EraseKeep Erased
+
+    // patient: while the window is closed
+    StayTitle StayAtLogin StayAtLoginWhat StayInTray StayEnds TrayMeeting TrayDue TrayNext
     // patient ends
 }

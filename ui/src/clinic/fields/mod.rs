@@ -5,11 +5,10 @@ mod fold;
 mod passphrase;
 mod stepper;
 mod text;
-mod tick;
 
 pub use choice::Choice;
 pub use fold::Fold;
 pub use passphrase::Passphrase;
 pub use stepper::Stepper;
 pub use text::Text;
-pub use tick::Tick;
+pub use crate::shared::tick::Tick;

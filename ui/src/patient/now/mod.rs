@@ -9,7 +9,9 @@ mod now_page;
 mod offer;
 mod question;
 mod still;
+mod silence;
 
+mod told_once;
 pub use choose::Choose;
 pub use excuse_days::ExcuseDays;
 pub use head::name;

@@ -6,6 +6,8 @@ use words::Key;
 use super::aftercare::Lines;
 use super::head::HeadOf;
 use super::question::OneQuestion;
+use super::silence::Silence;
+use super::told_once::ToldOnce;
 use crate::patient::card::CardForm;
 use crate::patient::desk::Desk;
 use crate::patient::page::Page;
@@ -39,5 +41,5 @@ pub fn Now() -> impl IntoView {
     let page = move || {
         if no_plan.get() { view! { <CardForm title=Key::NoPlanTitle/> }.into_any() } else { day.into_any() }
     };
-    view! { <div class="column stack-5 now"><Fault/>{page}</div> }
+    view! { <div class="column stack-5 now"><Fault/><Silence/>{page}<Show when=move || !no_plan.get()><ToldOnce/></Show></div> }
 }

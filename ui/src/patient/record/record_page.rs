@@ -6,6 +6,7 @@ use words::Key;
 
 use super::one_record::OneRecord;
 use crate::patient::desk::Desk;
+use crate::patient::page::Page;
 use crate::shared::Fault;
 
 /// The record of every plan that is followed.
@@ -29,6 +30,7 @@ pub fn Record() -> impl IntoView {
             <h1>{text(Key::PlaceRecord)}</h1>
             <Fault/>
             {shown}
+            <button type="button" class="quiet" on:click=move |_| desk.open(Page::Mine)>{text(Key::MineTitle)}</button>
         </div>
     }
 }

@@ -3,6 +3,7 @@
 pub mod answering;
 pub mod calendar;
 pub mod deeds;
+pub mod glance;
 pub mod mine;
 pub mod plans;
 pub mod recording;

@@ -3,7 +3,7 @@
 use crate::people::{Patient, at, card, slot};
 use actions::patient::mine::{self, WebView};
 use actions::patient::reminding::{self, Reminder};
-use actions::patient::{answering, calendar, reminders, running, today};
+use actions::patient::{answering, calendar, glance, reminders, running, today};
 use actions::{House, Moment, outside};
 use base64::Engine;
 use exercises::alarm::Trouble;
@@ -234,4 +234,24 @@ fn a_clinic_is_not_erased_from_here() {
     let mut house: House = crate::people::clinic(dir.path());
     let erased = mine::erase(&mut house, &at("11-25T09:00"), EraseAsk { everything: true }, WebView::Closed);
     assert_eq!(erased.map(|left| left.role), Err(Failure::OtherRole));
+}
+
+#[test]
+fn at_a_glance_the_day_the_meeting_and_whether_a_plan_is_followed() {
+    let mut patient = Patient::new();
+    let shown = |patient: &Patient, moment| glance::show(&patient.house, &at(moment)).expect("a patient's day");
+    hold(&mut patient, "11-25T09:02");
+    let morning = shown(&patient, "11-25T09:10");
+    assert_eq!((morning.meeting, morning.followed), (Some(false), true));
+    assert!(morning.lines[0].starts_with("1 ") && morning.lines[1].contains("10:00"), "{:?}", morning.lines);
+    meeting(&mut patient, "11-25T09:10", Some(120)).expect("two hours");
+    let busy = shown(&patient, "11-25T09:11");
+    assert_eq!(busy.meeting, Some(true));
+    assert!(busy.lines.last().is_some_and(|line| line.contains("11:10")), "{:?}", busy.lines);
+    assert_eq!(shown(&patient, "11-25T11:10").meeting, Some(false), "it ends by itself");
+    let without = Patient::without_card();
+    let nothing = shown(&without, "11-25T09:10");
+    assert_eq!((nothing.meeting, nothing.followed, nothing.lines.len()), (None, false, 1));
+    let clinic = crate::people::clinic(without.dir.path());
+    assert_eq!(glance::show(&clinic, &at("11-25T09:10")).expect("no day"), glance::Glance::nothing(clinic.lang()));
 }

@@ -183,6 +183,10 @@ pub fn failure(failure: &Failure) -> (String, String) {
             ),
             "Export what you want to keep, then add --yes.",
         ),
+        Failure::AtLoginRefused { detail } => (
+            format!("The system did not let this be changed: {detail}"),
+            "Look in the system's own settings for what opens at login.",
+        ),
         Failure::TextUnfit { most } => (
             format!("The text is longer than {most} characters, or holds one that cannot be shown."),
             "Write it shorter, on one line.",

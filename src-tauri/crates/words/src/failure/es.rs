@@ -187,6 +187,10 @@ pub fn failure(failure: &Failure) -> (String, String) {
             ),
             "Exporte lo que quiera conservar y luego añada --yes.",
         ),
+        Failure::AtLoginRefused { detail } => (
+            format!("El sistema no ha dejado cambiarlo: {detail}"),
+            "Mire en los ajustes del propio sistema qué se abre al iniciar sesión.",
+        ),
         Failure::TextUnfit { most } => (
             format!("El texto pasa de {most} caracteres, o tiene uno que no se puede mostrar."),
             "Escríbalo más corto, en una línea.",

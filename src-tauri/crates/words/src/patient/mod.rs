@@ -4,6 +4,7 @@ mod advice;
 mod handed_over;
 mod reminders;
 mod sway;
+mod tray;
 
 use crate::review::upper;
 use crate::{Key, Words};

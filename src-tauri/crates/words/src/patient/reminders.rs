@@ -27,6 +27,14 @@ impl Words {
         }
     }
 
+    /// "For 30 minutes", "For 2 hours".
+    pub fn for_minutes(self, minutes: u16) -> String {
+        match minutes {
+            hours if hours % 60 == 0 => self.fill(Key::MeetingHours, &[("n", &(hours / 60))]),
+            minutes => self.fill(Key::MeetingMinutes, &[("n", &minutes)]),
+        }
+    }
+
     /// "Next reminder: Thursday, 26 November, 09:00."
     pub fn next_reminder(self, stand: &Reminders) -> String {
         match stand.next {
@@ -73,6 +81,12 @@ mod tests {
         assert_eq!(EN.next_reminder(&stand(None, Some(later(0)))), "Next reminder: Wednesday, 25 February, 14:02.");
         assert_eq!(ES.next_reminder(&stand(None, Some(later(0)))), "Próximo aviso: miércoles, 25 de febrero, 14:02.");
         assert_eq!(EN.next_reminder(&stand(None, None)), "No reminder in the next two weeks.");
+    }
+
+    #[test]
+    fn a_meeting_in_minutes_or_in_whole_hours() {
+        let said = exercises::remind::MEETINGS.map(|minutes| EN.for_minutes(minutes));
+        assert_eq!(said, ["For 30 minutes", "For 1 hour", "For 2 hours"]);
     }
 
     #[test]

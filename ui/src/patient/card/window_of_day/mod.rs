@@ -1,6 +1,5 @@
 //! The times of the day, moved to fit the person's own.
 
-mod field;
 mod times;
 mod window;
 

@@ -4,8 +4,8 @@ use exercises::plan::{Pattern, Schedule};
 use leptos::prelude::*;
 use words::Key;
 
-use super::field::TimeField;
 use crate::patient::desk::Desk;
+use crate::patient::time_field::TimeField;
 
 /// A field for each time. Two equal ones are not agreed to.
 #[component]

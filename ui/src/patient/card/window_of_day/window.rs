@@ -4,8 +4,8 @@ use exercises::plan::Schedule;
 use leptos::prelude::*;
 use words::Key;
 
-use super::field::TimeField;
 use crate::patient::desk::Desk;
+use crate::patient::time_field::TimeField;
 
 /// From and to.
 #[component]

@@ -3,7 +3,7 @@
 use exercises::plan::schedule::DAY_MINUTES;
 use leptos::prelude::*;
 
-use crate::patient::desk::Desk;
+use super::desk::Desk;
 
 /// Times are offered so many minutes apart.
 const STEP_MINUTES: u16 = 30;

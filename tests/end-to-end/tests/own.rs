@@ -1,0 +1,253 @@
+//! What is the person's own, in the real window: when reminders come and when none does, the files that they take with
+//! them, and everything erased.
+
+use end_to_end::{Desktop, Window, carryover};
+use exercises::remind::{MEETINGS, Span};
+use std::path::{Path, PathBuf};
+use std::time::Duration;
+use words::{Key, Lang, Words};
+
+const EN: Words = Words::new(Lang::En);
+const ZONE: &str = "Europe/Vienna";
+const NOON: Span = Span { from: 12 * 60, to: 13 * 60 };
+
+const PLAN: &str = r#"
+review = 2027-04-12
+age = "18-39"
+
+[[item]]
+number = 1
+exercise = "sit-tall-chin-back"
+hold = { repetitions = 3, seconds = 10, rest = 10 }
+every = { minutes = 60, from = "09:00", to = "17:00" }
+days = "every-day"
+may_step = false
+"#;
+
+/// A patient who took a card at half past eight; made from the terminal.
+fn prepare(desktop: &Desktop) {
+    let path = |name: &str| desktop.path(name).to_string_lossy().into_owned();
+    let (clinic, patient, pass, plan, card) =
+        (path("clinic"), path("patient"), path("pass"), path("plan.toml"), path("card"));
+    std::fs::write(&pass, "plumb line and lantern").expect("the desktop's folder is writable");
+    std::fs::write(&plan, PLAN).expect("the desktop's folder is writable");
+    let at = "2027-03-01T08:30:00+01:00";
+    let as_clinic = |arguments: &[&str]| {
+        carryover(&[&["--home", &clinic, "--at", at, "clinic", "--passphrase-file", &pass][..], arguments].concat())
+    };
+    as_clinic(&["start", "--name", "Ropewalk Practice"]);
+    as_clinic(&["add", "K17"]);
+    as_clinic(&["issue", "K17", &plan, "--out", &card]);
+    carryover(&["--home", &patient, "--at", at, "patient", "accept", &format!("{card}/card.bin")]);
+}
+
+fn open(desktop: &Desktop, time: &str) -> Window {
+    desktop.open("patient").at(&format!("2027-03-01T{time}+01:00")).zone(ZONE).start()
+}
+
+fn to_reminders(window: &Window, words: Words) {
+    window.press(words.text(Key::PlacePlan));
+    window.press(words.text(Key::RemindersTitle));
+    window.see(words.text(Key::QuietTitle));
+}
+
+fn to_mine(window: &Window, words: Words) {
+    window.press(words.text(Key::PlaceRecord));
+    window.press(words.text(Key::MineTitle));
+    window.see(words.text(Key::EraseTitle));
+}
+
+/// Waits for what the program does outside its window.
+#[track_caller]
+fn becomes(what: &str, so: impl Fn() -> bool) {
+    let waited = (0..600).any(|_| {
+        std::thread::sleep(Duration::from_millis(100));
+        so()
+    });
+    assert!(waited, "never so: {what}");
+}
+
+#[test]
+fn a_meeting_keeps_reminders_away_until_it_is_over() {
+    let desktop = Desktop::new();
+    prepare(&desktop);
+    let window = open(&desktop, "08:50:00");
+    to_reminders(&window, EN);
+    window.see("Next reminder: Monday, 1 March, 09:00.");
+    window.press("For 30 minutes");
+    window.see("In a meeting until 09:2");
+    window.see("Next reminder: Monday, 1 March, 09:2");
+    window.close();
+
+    let window = open(&desktop, "08:59:50");
+    window.see("In a meeting until 09:2");
+    window.see("Monday, 09:00");
+    window.see("Begin");
+    // Another minute: the loop has looked many times since the slot opened.
+    window.see("Monday, 09:01");
+    assert_eq!(desktop.notifications(), 0, "silence");
+    window.press("It is over");
+    window.see_no_more("In a meeting");
+    desktop.notified("Time for a short break");
+    assert_eq!(desktop.notifications(), 1);
+}
+
+#[test]
+fn quiet_times_are_kept_and_the_window_says_until_when() {
+    let desktop = Desktop::new();
+    prepare(&desktop);
+    let window = open(&desktop, "11:30:00");
+    to_reminders(&window, EN);
+    window.see("None so far.");
+    window.press("Add a quiet time");
+    window.see("12:00 to 13:00");
+    assert!(!window.can_press("Add a quiet time"), "it is there already");
+    window.choose("From", "22:00");
+    window.choose("To", "07:00");
+    window.press("Add a quiet time");
+    window.press("Save the quiet times");
+    window.see_no_more("Save the quiet times");
+    window.press("Take it out: 22:00 to 07:00");
+    window.press("Save the quiet times");
+    window.see_no_more("Save the quiet times");
+    window.close();
+
+    let window = open(&desktop, "12:05:00");
+    window.see("No reminder until 13:00.");
+    window.press("Reminders");
+    window.see(&EN.quiet_span(NOON));
+    assert!(!window.sees("22:00 to 07:00"), "{}", window.text());
+    window.see("Next reminder: Monday, 1 March, 13:00.");
+}
+
+#[test]
+fn opening_at_login_is_off_and_is_what_the_system_says() {
+    let desktop = Desktop::new();
+    prepare(&desktop);
+    let window = open(&desktop, "10:30:00");
+    to_reminders(&window, EN);
+    window.see(EN.text(Key::StayEnds));
+    assert!(started_at_login(&desktop).is_empty(), "off at first");
+    window.press_part(EN.text(Key::StayAtLogin));
+    becomes("opens at login", || !started_at_login(&desktop).is_empty());
+    let entry = std::fs::read_to_string(&started_at_login(&desktop)[0]).expect("a desktop entry");
+    let home = window.home().to_string_lossy().into_owned();
+    for part in ["Exec=/", "carryover-shell --hidden --home", &home] {
+        assert!(entry.contains(part), "{part:?} in {entry}");
+    }
+    // Somebody else takes it out, by the system's own settings: the page says so.
+    std::fs::remove_file(&started_at_login(&desktop)[0]).expect("ours");
+    window.press("Back");
+    to_reminders(&window, EN);
+    window.see(EN.text(Key::StayAtLogin));
+    window.wait_for("return document.querySelector('input[type=checkbox]').checked === false");
+    window.press_part(EN.text(Key::StayAtLogin));
+    becomes("opens at login again", || !started_at_login(&desktop).is_empty());
+    window.press_part(EN.text(Key::StayAtLogin));
+    becomes("no more", || started_at_login(&desktop).is_empty());
+}
+
+/// What opens when somebody logs in to this desktop.
+fn started_at_login(desktop: &Desktop) -> Vec<PathBuf> {
+    let entries = std::fs::read_dir(desktop.path(".config/autostart"));
+    entries.map(|entries| entries.flatten().map(|entry| entry.path()).collect()).unwrap_or_default()
+}
+
+#[test]
+fn everything_is_saved_and_then_erased_and_the_window_begins_anew() {
+    let desktop = Desktop::new();
+    prepare(&desktop);
+    let window = open(&desktop, "10:30:00");
+    to_reminders(&window, EN);
+    window.press("Save the times for a calendar");
+    window.see("Saved as");
+    let calendar = std::fs::read_to_string(desktop.path("calendar-2027-03-01.ics")).expect("the calendar");
+    assert!(calendar.starts_with("BEGIN:VCALENDAR") && calendar.contains("BEGIN:VEVENT"), "{calendar}");
+    window.press_part(EN.text(Key::StayAtLogin));
+    becomes("opens at login", || !started_at_login(&desktop).is_empty());
+    window.press("Back");
+
+    to_mine(&window, EN);
+    window.press("Save all of it");
+    let folder = desktop.path("carryover-2027-03-01");
+    window.see(&format!("Saved in {}.", folder.display()));
+    saved_whole(&folder);
+
+    window.ask("localStorage.setItem('told-tray', '1')", &[]);
+    window.press("Erase everything");
+    window.see("Erase everything, for good?");
+    window.wait_for("return document.activeElement.textContent === 'No, keep it'");
+    window.press("No, keep it");
+    window.see_no_more("for good?");
+    window.press("Erase everything");
+    window.press("Yes, erase everything");
+    window.see("Everything is erased.");
+    window.see("I prescribe exercises");
+    assert_eq!(window.ask("return localStorage.length", &[]), serde_json::json!(0));
+    becomes("no more at login", || started_at_login(&desktop).is_empty());
+    saved_whole(&folder);
+    window.press("I do exercises");
+    window.see("Take your plan card");
+    window.close();
+
+    let window = open(&desktop, "10:40:00");
+    window.see("Take your plan card");
+}
+
+/// The folder holds all of it: the log as JSON, tables, the plan.
+fn saved_whole(folder: &Path) {
+    let json = std::fs::read_to_string(folder.join("everything.json")).expect("everything.json");
+    let json: serde_json::Value = serde_json::from_str(&json).expect("JSON");
+    assert!(json.to_string().contains("Ropewalk Practice"), "{json}");
+    let tables = std::fs::read_dir(folder).expect("the folder").flatten();
+    assert!(tables.filter(|file| file.path().extension().is_some_and(|ending| ending == "csv")).count() > 0);
+}
+
+/// Each page in each language, on narrow, low and wide pages, light and dark: nothing is cut off or too small to press.
+#[test]
+fn every_page_fits_and_is_kept_as_a_picture() {
+    for (name, (width, height), dark, lang) in [
+        ("phone", (390, 844), false, Lang::En),
+        ("small-dark-es", (360, 640), true, Lang::Es),
+        ("desk-es", (1280, 800), false, Lang::Es),
+        ("desk-dark", (1280, 800), true, Lang::En),
+    ] {
+        let desktop = Desktop::new();
+        prepare(&desktop);
+        let home = desktop.path("patient").to_string_lossy().into_owned();
+        let quiet = ["patient", "reminders", "--quiet", "12:00-13:00", "--meeting", "120"];
+        carryover(&[&["--home", &home, "--at", "2027-03-01T11:25:00+01:00"], &quiet[..]].concat());
+        let mut opening = desktop.open("patient").at("2027-03-01T11:31:00+01:00").zone(ZONE).size(width, height);
+        opening = if dark { opening.dark() } else { opening };
+        opening = opening.with("LC_ALL", if lang == Lang::Es { "es_ES.UTF-8" } else { "C.UTF-8" });
+        look_around(&opening.start(), Words::new(lang), name);
+    }
+}
+
+fn look_around(window: &Window, words: Words, name: &str) {
+    let keep = |what: &str| {
+        window.fits();
+        window.screenshot(&format!("own-{name}-{what}"));
+    };
+    window.see(words.text(Key::MeetingEnd));
+    keep("now");
+    to_reminders(window, words);
+    keep("meeting");
+    window.press(words.text(Key::MeetingEnd));
+    window.see(&words.for_minutes(MEETINGS[0]));
+    window.press(words.text(Key::QuietAdd).trim());
+    keep("reminders");
+    window.ask("document.querySelector('main').scrollTo(0, 430)", &[]);
+    keep("reminders-middle");
+    window.press(words.text(Key::CalendarSave));
+    window.see(words.text(Key::StayTitle));
+    window.ask("document.querySelector('main').scrollTo(0, 9999)", &[]);
+    keep("reminders-foot");
+    window.press(words.text(Key::Back));
+    to_mine(window, words);
+    window.press(words.text(Key::MineSave));
+    keep("mine");
+    window.press(words.text(Key::EraseTitle));
+    window.see(words.text(Key::EraseAsk));
+    keep("sure");
+}

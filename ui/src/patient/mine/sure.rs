@@ -1,0 +1,30 @@
+//! The second question before everything is erased.
+
+use leptos::{html, prelude::*};
+use wire::own::{EraseAsk, EraseEverything};
+use words::Key;
+
+use crate::patient::desk::Desk;
+use crate::shared::anew;
+
+/// Keeping stands first and has the focus; erasing takes a press of its own.
+#[component]
+pub fn Sure(keep: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+    let desk = Desk::here();
+    let words = desk.house.words();
+    let first = NodeRef::<html::Button>::new();
+    Effect::new(move || {
+        if let Some(button) = first.get() {
+            // A page that was left meanwhile takes no focus.
+            let _ = button.focus();
+        }
+    });
+    let erase = move |_| desk.house.ask::<EraseEverything>(EraseAsk { everything: true }, |_| anew::begin());
+    view! {
+        <div class="fault stack" role="group" aria-labelledby="erase-ask">
+            <p id="erase-ask"><strong>{words.text(Key::EraseAsk)}</strong></p>
+            <button type="button" node_ref=first on:click=move |_| keep()>{words.text(Key::EraseKeep)}</button>
+            <button type="button" class="alarm" disabled=desk.house.busy on:click=erase>{words.text(Key::EraseSure)}</button>
+        </div>
+    }
+}

@@ -1,0 +1,32 @@
+//! The quiet times so far.
+
+use exercises::remind::Draft;
+use leptos::prelude::*;
+use words::Key;
+
+use crate::patient::desk::Desk;
+
+/// Each with a button that takes it out.
+#[component]
+pub fn Spans(draft: RwSignal<Draft>) -> impl IntoView {
+    let words = Desk::here().house.words();
+    let rows = move || {
+        let spans = draft.with(|draft| draft.quiet().to_vec());
+        if spans.is_empty() {
+            return view! { <p>{words.text(Key::QuietNone)}</p> }.into_any();
+        }
+        let rows = spans.into_iter().map(|span| {
+            let said = words.quiet_span(span);
+            let label = format!("{}: {said}", words.text(Key::QuietTakeOut));
+            let out = move |_| draft.update(|draft| draft.take_out(span));
+            view! {
+                <li>
+                    <span class="number">{said}</span>
+                    <button type="button" aria-label=label on:click=out>{words.text(Key::QuietTakeOut)}</button>
+                </li>
+            }
+        });
+        view! { <ul class="spans">{rows.collect_view()}</ul> }.into_any()
+    };
+    view! { {rows} }
+}
