@@ -14,6 +14,7 @@ pub mod ask;
 pub mod catalogue;
 pub mod change;
 pub mod chart;
+pub mod correct;
 pub mod draft;
 pub mod figure;
 pub mod guide;

@@ -1,6 +1,7 @@
 //! The append-only list of what happened on one installation.
 
 use crate::alarm::Trouble;
+use crate::correct::Correction;
 use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use crate::plan::Schedule;
 use crate::run::Run;
@@ -121,6 +122,13 @@ pub enum What {
     Sealed {
         /// Its counter, from 1 within the log.
         counter: u32,
+    },
+    /// An earlier entry was a mistake: it stays where it is, and this says what it should have been.
+    Corrected {
+        /// The earlier entry's number.
+        entry: u32,
+        /// What it should have been.
+        to: Correction,
     },
 }
 

@@ -2,6 +2,7 @@
 
 use crate::alarm::Alarm;
 use crate::catalogue::{Catalogue, Kind};
+use crate::correct::Corrected;
 use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use crate::log::{Barrier, Excuse, Log, What};
 use crate::plan::{Item, Plan, Schedule};
@@ -89,22 +90,27 @@ pub struct History {
     pub seen: BTreeSet<NaiveDate>,
     /// The highest export counter used.
     pub counter: u32,
+    /// The corrections that all this has been taken with.
+    pub corrected: Corrected,
 }
 
 impl History {
-    /// Folds the entries of `plan`.
+    /// Folds the entries of `plan`, each as it was corrected last. A day on which something was said counts as seen, whether
+    /// or not it should have been said.
     pub fn fold(log: &Log, plan: PlanId) -> History {
-        let mut history = History::default();
+        let mut history = History { corrected: Corrected::find(log, plan), ..History::default() };
         for entry in log.entries.iter().filter(|entry| entry.plan == plan) {
             history.seen.insert(entry.at.date());
-            history.take(log.id, entry.n, entry.at, &entry.what);
+            if let Some(what) = history.corrected.of(entry) {
+                history.take(log.id, entry.n, entry.at, &what);
+            }
         }
         history
     }
 
     fn take(&mut self, log: LogId, n: u32, at: Stamp, what: &What) {
         match what {
-            What::Opened => {}
+            What::Opened | What::Corrected { .. } => {}
             What::Taken { revision, agreed } => {
                 self.taken.push(Taken { n, at, revision: *revision, agreed: agreed.clone() });
             }
@@ -157,9 +163,10 @@ impl History {
         }
     }
 
-    /// The number that the next run gets.
+    /// The number that the next run gets: none is given twice, not that of a run that did not happen either.
     pub fn next_run(&self) -> RunId {
-        RunId(self.runs.keys().next_back().map_or(1, |last| last.0 + 1))
+        let last = self.runs.keys().next_back().max(self.corrected.runs.last());
+        RunId(last.map_or(1, |last| last.0 + 1))
     }
 
     /// The card in force at `at`: the last one taken until then.

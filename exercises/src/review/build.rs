@@ -14,7 +14,7 @@ use crate::change::{ActivityChange, together};
 use crate::id::ItemId;
 use crate::plan::{Plan, StanceBaseline};
 use crate::suggest;
-use crate::summary::{RunOn, Summary};
+use crate::summary::{Corrections, RunOn, Summary};
 use chrono::{Duration, NaiveDate};
 use std::cmp::Reverse;
 use std::collections::BTreeMap;
@@ -51,6 +51,7 @@ pub fn build(revisions: &BTreeMap<u16, Plan>, catalogue: &Catalogue, summaries: 
         barriers: said::barriers(&strings.slots),
         items: suggest::of_plan(newest, catalogue, &united, &strings.slots),
         notes: united.notes.clone(),
+        corrected: united.corrections.values().map(Corrections::count).sum(),
     })
 }
 
@@ -74,6 +75,7 @@ fn alarms(united: &United, newest: &Plan, date: impl Fn(u16) -> NaiveDate) -> Ve
         trouble: alarm.trouble,
         item: alarm.item,
         cleared: newest.cleared.contains(entry),
+        said_mistaken: united.corrections.get(&entry.log).is_some_and(|said| said.alarms.contains(&entry.n)),
     };
     let mut all: Vec<ReviewAlarm> = united.alarms.iter().map(one).collect();
     all.sort_by_key(|alarm| Reverse((alarm.day, alarm.entry.n, alarm.entry.log)));

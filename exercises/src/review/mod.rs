@@ -67,6 +67,8 @@ pub struct Review {
     pub items: Vec<Suggestion>,
     /// Notes that the patient added.
     pub notes: Vec<String>,
+    /// How many entries the patient has put right, on all devices. Everything else is as corrected.
+    pub corrected: u32,
 }
 
 /// An alarm on the review.
@@ -85,6 +87,8 @@ pub struct ReviewAlarm {
     pub item: Option<ItemId>,
     /// Whether the newest revision clears it.
     pub cleared: bool,
+    /// Whether the patient says that it was raised by mistake. It holds back all the same.
+    pub said_mistaken: bool,
 }
 
 /// One day as a string with its knots.

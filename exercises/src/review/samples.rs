@@ -164,6 +164,7 @@ pub fn summary(log: LogId, counter: u32, from: u16, until: u16) -> Summary {
         alarms: Vec::new(),
         delays: Vec::new(),
         note: None,
+        corrections: crate::summary::Corrections::default(),
     }
 }
 

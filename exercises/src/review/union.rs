@@ -1,11 +1,12 @@
 //! Unites the summaries of one plan, over devices and over time.
 //!
 //! Rule: within one log the summary with the higher counter counts, for each item and day, each run, and each entry; what
+//! it calls a mistake is taken back, and what
 //! only an older one tells is kept. Over logs nothing collides, for a log's id is random. An authentic summary is never
 //! refused for being old: it fills what is missing. The order of arrival does not matter.
 
 use crate::id::{EntryRef, ItemId, LogId, PlanId, RunId};
-use crate::summary::{AlarmOn, ItemDay, PainOn, RatedOn, RunOn, SettledOn, Summary, TakenOn, WeekDelay};
+use crate::summary::{AlarmOn, Corrections, ItemDay, PainOn, RatedOn, RunOn, SettledOn, Summary, TakenOn, WeekDelay};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// One item's day on one device: the device, the day, the item.
@@ -38,6 +39,8 @@ pub struct United {
     pub delays: BTreeMap<(LogId, u16), WeekDelay>,
     /// Notes, older summaries first, none twice.
     pub notes: Vec<String>,
+    /// What each device has corrected, as its newest summary tells.
+    pub corrections: BTreeMap<LogId, Corrections>,
 }
 
 /// What is known of one device as a whole.
@@ -84,6 +87,7 @@ impl United {
             alarms: BTreeMap::new(),
             delays: BTreeMap::new(),
             notes: Vec::new(),
+            corrections: BTreeMap::new(),
         }
     }
 
@@ -96,6 +100,7 @@ impl United {
         of_log.taken.sort_by_key(|taken| (taken.day, taken.revision));
         self.covered.extend(summary.from..=summary.until);
         self.seen.extend(&summary.seen);
+        self.put_right(log, &summary.corrections);
         let mut told: BTreeMap<ItemDayName, Vec<ItemDay>> = BTreeMap::new();
         for day in &summary.days {
             told.entry((log, day.day, day.item)).or_default().push(day.clone());
@@ -116,6 +121,18 @@ impl United {
         if let Some(note) = summary.note.as_ref().filter(|note| !self.notes.contains(note)) {
             self.notes.push(note.clone());
         }
+    }
+
+    /// Takes back what older summaries tell and the newest one calls a mistake.
+    fn put_right(&mut self, log: LogId, corrections: &Corrections) {
+        corrections.runs.iter().for_each(|run| drop(self.runs.remove(&(log, *run))));
+        for n in &corrections.gone {
+            let name = EntryRef { log, n: *n };
+            self.pain.remove(&name);
+            self.settled.remove(&name);
+            self.rated.remove(&name);
+        }
+        self.corrections.insert(log, corrections.clone());
     }
 
     /// What is known of one day: everything that a summary can add to it.

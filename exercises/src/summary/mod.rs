@@ -55,6 +55,32 @@ pub struct Summary {
     pub delays: Vec<WeekDelay>,
     /// A note that the person chose to add.
     pub note: Option<String>,
+    /// What was corrected in the log until the sealing. All the rest is as corrected.
+    pub corrections: Corrections,
+}
+
+/// What was put right: an older summary may still tell it as it was first said.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Corrections {
+    /// Runs that did not happen.
+    pub runs: BTreeSet<RunId>,
+    /// Entries of answers that were not meant.
+    pub gone: BTreeSet<u32>,
+    /// Entries of answers that were given another value.
+    pub changed: BTreeSet<u32>,
+    /// How many slots left out and excused stretches were corrected.
+    pub days: u16,
+    /// Entries of alarms that were raised by mistake, as the person says. They stay alarms.
+    pub alarms: BTreeSet<u32>,
+}
+
+impl Corrections {
+    /// How many entries were corrected.
+    pub fn count(&self) -> u32 {
+        let lists = self.runs.len() + self.gone.len() + self.changed.len() + self.alarms.len();
+        u32::try_from(lists).unwrap_or(u32::MAX).saturating_add(self.days.into())
+    }
 }
 
 /// A card taken.

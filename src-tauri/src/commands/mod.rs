@@ -38,6 +38,8 @@ pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
         patient::preview_summary,
         patient::seal_summary,
         patient::show_frames,
+        patient::correctable,
+        patient::correct,
         own::reminders,
         own::set_reminders,
         own::meeting,

@@ -2,7 +2,7 @@
 
 use super::{Answer, Args};
 use crate::session::{Replays, Session};
-use actions::patient::{answering, plans, recording, running, sealing, taking, today};
+use actions::patient::{answering, correcting, plans, recording, running, sealing, taking, today};
 use tauri::State;
 use wire::patient;
 
@@ -115,4 +115,19 @@ pub async fn seal_summary(session: State<'_, Session>, args: Args<patient::SealS
 #[tauri::command]
 pub async fn show_frames(session: State<'_, Session>, args: Args<patient::ShowFrames>) -> Answer<patient::ShowFrames> {
     session.with(|house, moment| sealing::frames(house, moment, &args))
+}
+
+/// [`wire::patient::ShowCorrectable`].
+#[tauri::command]
+pub async fn correctable(
+    session: State<'_, Session>,
+    args: Args<patient::ShowCorrectable>,
+) -> Answer<patient::ShowCorrectable> {
+    session.with(|house, moment| correcting::page(house, moment, &args))
+}
+
+/// [`wire::patient::Correct`].
+#[tauri::command]
+pub async fn correct(session: State<'_, Session>, args: Args<patient::Correct>) -> Answer<patient::Correct> {
+    session.with(|house, moment| correcting::correct(house, moment, &args))
 }

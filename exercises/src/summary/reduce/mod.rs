@@ -1,7 +1,11 @@
 //! The reduction of a log to a summary.
 
-use super::{AlarmOn, ItemDay, MAX_DAYS, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, SwayOn, TakenOn, WeekDelay};
+use super::{
+    AlarmOn, Corrections, ItemDay, MAX_DAYS, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, SwayOn, TakenOn,
+    WeekDelay,
+};
 use crate::catalogue::{Catalogue, Dose};
+use crate::correct::{Corrected, Correction};
 use crate::history::{History, Mark};
 use crate::id::{ItemId, LogId, RunId};
 use crate::plan::{Item, Plan};
@@ -86,7 +90,23 @@ pub fn reduce(
         alarms: alarms(history, plan, (from, until), &days),
         delays: delays(history, (from, until), &days),
         note,
+        corrections: corrections(&history.corrected),
     })
+}
+
+/// All corrections of the log, not only the period's: a summary sealed before them may tell the mistake.
+fn corrections(corrected: &Corrected) -> Corrections {
+    let answers = |never: bool| {
+        let all = corrected.answers.iter().filter(move |(_, to)| (**to == Correction::Never) == never);
+        all.map(|(n, _)| *n).collect()
+    };
+    Corrections {
+        runs: corrected.runs.clone(),
+        gone: answers(true),
+        changed: answers(false),
+        days: u16::try_from(corrected.days.len()).unwrap_or(u16::MAX),
+        alarms: corrected.alarms.clone(),
+    }
 }
 
 /// Counts days from the plan's start.

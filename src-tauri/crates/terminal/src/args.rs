@@ -5,7 +5,9 @@ use actions::Clock;
 use actions::zone::Tz;
 use chrono::NaiveDate;
 use clap::{Parser, Subcommand, ValueEnum};
+use exercises::correct::Correction;
 use exercises::id::PlanId;
+use exercises::log::Barrier;
 use std::path::PathBuf;
 
 /// Home exercise between two visits: plans handed over as cards, summaries brought back sealed.
@@ -253,8 +255,59 @@ pub enum Patient {
         #[arg(long, value_name = "DIR")]
         frames: Option<PathBuf>,
     },
+    /// Put a mistaken entry right, or list what can be put right
+    Correct(Correct),
     #[command(flatten)]
     Own(Own),
+}
+
+/// What to put right, and how.
+#[derive(clap::Args)]
+pub struct Correct {
+    /// The entry's number; without it, the list of what can be put right
+    #[arg(long, value_name = "N", requires = "to")]
+    pub entry: Option<u32>,
+    /// List so many days, today among them
+    #[arg(long, value_name = "N", default_value = "7", value_parser = clap::value_parser!(u16).range(1..=400))]
+    pub days: u16,
+    /// How
+    #[command(flatten)]
+    pub to: To,
+}
+
+/// What an entry should have been.
+#[derive(clap::Args)]
+#[group(id = "to", multiple = false, requires = "entry")]
+pub struct To {
+    /// It did not happen, or was not meant; an alarm stays, with a note
+    #[arg(long)]
+    pub remove: bool,
+    /// Another score of pain or of an activity, 0 to 10
+    #[arg(long, value_name = "S")]
+    pub score: Option<u8>,
+    /// Another reason for leaving the slot out, such as no-time
+    #[arg(long, value_name = "R", value_parser = reason)]
+    pub reason: Option<Barrier>,
+    /// Whether it had settled by the morning: true or false
+    #[arg(long, value_name = "BOOL")]
+    pub settled: Option<bool>,
+    /// As it was first said
+    #[arg(long)]
+    pub restore: bool,
+}
+
+impl To {
+    /// What was asked for, if anything.
+    pub fn correction(&self) -> Option<Correction> {
+        let remove = self.remove.then_some(Correction::Never);
+        let restore = self.restore.then_some(Correction::Stands);
+        let value = self.score.map(Correction::Score).or(self.reason.map(Correction::Reason));
+        remove.or(restore).or(value).or(self.settled.map(Correction::Settled))
+    }
+}
+
+fn reason(name: &str) -> Result<Barrier, String> {
+    format::runs_file::reason(name)
 }
 
 fn zone(name: &str) -> Result<Tz, &'static str> {

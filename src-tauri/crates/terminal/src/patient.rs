@@ -1,9 +1,9 @@
 //! `carryover patient`.
 
 use crate::Done;
-use crate::args::{Args, Patient};
+use crate::args::{Args, Correct, Patient};
 use crate::out::Out;
-use actions::patient::{deeds, sealing, taking, today};
+use actions::patient::{correcting, deeds, sealing, taking, today};
 use actions::zone::{self, Tz};
 use actions::{Answer, Clock, House, Moment, outside};
 use chrono::{DateTime, FixedOffset, NaiveDate};
@@ -14,7 +14,9 @@ use serde_json::json;
 use std::path::Path;
 use wire::Failure;
 use wire::house::Role;
-use wire::patient::{CardSource, SealAsk, TakeAsk};
+use wire::patient::{CardSource, CorrectAsk, LookBack, SealAsk, TakeAsk};
+use words::Key;
+use words::review::Names;
 
 pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, out: &mut Out) -> Done {
     let moment = clock.moment();
@@ -34,6 +36,7 @@ pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, ou
             saved.iter().for_each(|saved| out.say(|_| format!("{} ({} bytes)", saved.path, saved.bytes), || json!(saved)));
             Ok(true)
         }
+        Patient::Correct(what) => correct(args, which, what, &moment, out),
         Patient::Own(what) => crate::own::run(args, which, what, &moment, out),
     }
 }
@@ -60,6 +63,29 @@ fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
                    "fingerprint": preview.fingerprint, "review": plan.review, "items": plan.items.len() })
         },
     );
+    Ok(true)
+}
+
+fn correct(args: &Args, which: Option<PlanId>, what: &Correct, moment: &Moment, out: &mut Out) -> Done {
+    let mut house = House::open(&args.home(), false)?;
+    let (plan, days) = (actions::patient::plans::one(&house, which)?.plan().id, what.days);
+    let page = match what.entry.zip(what.to.correction()) {
+        Some((entry, to)) => correcting::correct(&mut house, moment, &CorrectAsk { plan, entry, to, days })?,
+        None => correcting::page(&house, moment, &LookBack { plan, days })?,
+    };
+    if page.entries.is_empty() && !out.json() {
+        out.say(|words| words.fill(Key::CorrectNone, &[("n", &days)]), || json!(null));
+    }
+    for line in page.entries.iter().filter(|line| what.entry.is_none_or(|entry| entry == line.n)) {
+        out.say(
+            |words| {
+                let names = Names::of_plan(words, &page.plan, &page.exercises);
+                let now = words.corrected(line, names).map(|now| format!(". {now}")).unwrap_or_default();
+                format!("{}\t{}\t{}{now}", line.n, instant(line.at), words.said_so(line.said, names))
+            },
+            || json!(line),
+        );
+    }
     Ok(true)
 }
 

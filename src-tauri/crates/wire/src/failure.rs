@@ -81,6 +81,13 @@ pub enum Failure {
     FrameDamaged,
     /// The picture shows no code of a summary that can be read.
     NoSummaryCode,
+    /// There is no such entry, or it is of a kind that cannot be put right.
+    NoSuchEntry {
+        /// Its number.
+        entry: u32,
+    },
+    /// The entry cannot be put right in that way.
+    CorrectionUnfit,
     /// There is no such file.
     FileMissing {
         /// Its path.

@@ -53,8 +53,8 @@ use exercises::today::Today;
 use house::{RoleChoice, Situation};
 use own::{AtLogin, EraseAsk, MeetingAsk, QuietTimes, Reminders, Stay};
 use patient::{
-    Answer, CardPreview, CardSource, Excusing, LeavingOut, PlanPage, RecordPage, RunScript, Saved, SealAsk, SlotAsk,
-    TakeAsk, TroubleAsk,
+    Answer, CardPreview, CardSource, CorrectAsk, CorrectPage, Excusing, LeavingOut, LookBack, PlanPage, RecordPage,
+    RunScript, Saved, SealAsk, SlotAsk, TakeAsk, TroubleAsk,
 };
 
 commands! {
@@ -80,6 +80,8 @@ commands! {
     patient::PreviewSummary = "preview_summary" (SealAsk) -> Summary;
     patient::SealSummary = "seal_summary" (SealAsk) -> Saved;
     patient::ShowFrames = "show_frames" (SealAsk) -> Vec<String>;
+    patient::ShowCorrectable = "correctable" (LookBack) -> CorrectPage;
+    patient::Correct = "correct" (CorrectAsk) -> CorrectPage;
 
     own::ShowReminders = "reminders" (()) -> Reminders;
     own::SetReminders = "set_reminders" (QuietTimes) -> Reminders;

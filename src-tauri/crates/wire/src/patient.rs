@@ -3,6 +3,7 @@
 use chrono::NaiveDate;
 use exercises::alarm::Trouble;
 use exercises::catalogue::Exercise;
+use exercises::correct::{Correctable, Correction};
 use exercises::id::{ActivityId, ComplaintId, ItemId, PlanId, RunId};
 use exercises::log::{Barrier, Excuse as Why};
 use exercises::plan::{Plan, Schedule};
@@ -49,6 +50,11 @@ pub struct SealSummary;
 
 /// Command: seal a summary and show it as codes, one after the other.
 pub struct ShowFrames;
+
+/// Command: what can be put right of the last days.
+pub struct ShowCorrectable;
+/// Command: put one entry right.
+pub struct Correct;
 
 /// Where a card comes from.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -248,6 +254,39 @@ pub struct SealAsk {
     pub until: NaiveDate,
     /// A note, if wanted.
     pub note: Option<String>,
+}
+
+/// The last days of one plan.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct LookBack {
+    /// The plan.
+    pub plan: PlanId,
+    /// So many days, today among them.
+    pub days: u16,
+}
+
+/// What can be put right, with what its numbers stand for.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct CorrectPage {
+    /// The plan.
+    pub plan: Plan,
+    /// The exercises of its items.
+    pub exercises: Vec<Exercise>,
+    /// The entries, newest first.
+    pub entries: Vec<Correctable>,
+}
+
+/// Put one entry right.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct CorrectAsk {
+    /// The plan.
+    pub plan: PlanId,
+    /// The entry's number.
+    pub entry: u32,
+    /// What it should have been.
+    pub to: Correction,
+    /// The page that comes back goes so many days back.
+    pub days: u16,
 }
 
 /// A file that was written.

@@ -139,7 +139,15 @@ keys! {
 
     // patient: visit
     ForTheVisit VisitWhat HandedOver NotHandedOver InDays InSlots InRuns InTrials InPain InSettled InRated InAlarms
-    InDelays InTaken NoteOptional SaveSealed Sealed SealedWhat
+    InDelays InCorrections InTaken NoteOptional SaveSealed Sealed SealedWhat
+
+    // patient: the summary as codes
+    FramesShow FramesWhat FrameOf FrameNext FrameBefore
+
+    // patient: putting right
+    CorrectTitle CorrectWhat CorrectNone CorrectOpen CorrectTakeOut CorrectNotDone CorrectChange CorrectStands CorrectAlarm
+    CorrectAlarmNoted CorrectedTo CorrectedOut CorrectedNotDone SaidPain SaidPainAfter SaidSettled SaidNotSettled SaidRated
+    SaidLeftOut SaidExcused SaidRun SaidTrouble SaidTroubleDuring
 
     // patient: reminders
     RemindersTitle RemindersWhat QuietTitle QuietWhat QuietSpan QuietAdd QuietTakeOut QuietSave QuietNone MeetingTitle

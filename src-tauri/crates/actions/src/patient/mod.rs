@@ -2,6 +2,7 @@
 
 pub mod answering;
 pub mod calendar;
+pub mod correcting;
 pub mod deeds;
 pub mod glance;
 pub mod mine;

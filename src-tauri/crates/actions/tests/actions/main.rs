@@ -2,6 +2,7 @@
 //! and cards; the time is an argument.
 
 mod clinic;
+mod correcting;
 mod frames;
 mod own;
 mod people;

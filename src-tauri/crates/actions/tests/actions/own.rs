@@ -149,7 +149,10 @@ fn everything_is_handed_over_and_no_secret_is_in_it() {
     let dir = patient.dir.path().join("mine");
     let saved = mine::export(&patient.house, &at("11-25T20:00"), Some(&dir)).expect("room");
     let files = files(&dir);
-    assert_eq!(files.keys().collect::<Vec<_>>(), ["alarms.csv", "answers.csv", "days.csv", "everything.json", "runs.csv"]);
+    assert_eq!(
+        files.keys().collect::<Vec<_>>(),
+        ["alarms.csv", "answers.csv", "corrections.csv", "days.csv", "everything.json", "runs.csv"]
+    );
     for one in &saved {
         let name = Path::new(&one.path).file_name().expect("a name").to_string_lossy().into_owned();
         assert_eq!(files[&name].len() as u64, one.bytes);

@@ -3,12 +3,14 @@
 //! Entries are never rewritten, so an old version stays readable for good: a new part of an entry takes a new index, a new
 //! happening a new number, and an old one is never used again.
 
+mod correction;
 mod run;
 mod sensed;
 
 use crate::cbor::AtMost;
 use crate::codes::Code;
 use crate::parts::{Date, ScheduleOut};
+use correction::CorrectionOut;
 use exercises::alarm::Trouble;
 use exercises::id::{ActivityId, ComplaintId, ItemId, RunId};
 use exercises::log::{Barrier, Excuse, What};
@@ -73,6 +75,8 @@ enum WhatOut {
     Sealed(#[n(0)] u32),
     #[n(12)]
     Sensed(#[n(0)] SensedOut),
+    #[n(13)]
+    Corrected(#[n(0)] u32, #[n(1)] CorrectionOut),
 }
 
 impl From<SlotRef> for SlotOut {
@@ -127,6 +131,7 @@ fn out(what: &What) -> WhatOut {
         What::Trouble { trouble, item } => WhatOut::Trouble(Code(*trouble), item.map(|item| item.0)),
         What::Sealed { counter } => WhatOut::Sealed(*counter),
         What::Sensed { run, trial, sensed, detail } => WhatOut::Sensed(SensedOut::new(*run, *trial, sensed, detail)),
+        What::Corrected { entry, to } => WhatOut::Corrected(*entry, (*to).into()),
     }
 }
 
@@ -150,6 +155,7 @@ fn what(out: WhatOut) -> Option<What> {
         WhatOut::Trouble(Code(trouble), item) => What::Trouble { trouble, item: item.map(ItemId) },
         WhatOut::Sealed(counter) => What::Sealed { counter },
         WhatOut::Sensed(sensed) => sensed.what(),
+        WhatOut::Corrected(entry, to) => What::Corrected { entry, to: to.into() },
     })
 }
 
@@ -158,6 +164,7 @@ mod tests {
     use super::*;
     use chrono::NaiveDate;
     use exercises::catalogue::{Dose, ExerciseId, Eyes, Surface};
+    use exercises::correct::Correction;
     use exercises::plan::{Days, Leg, Pattern, Schedule};
     use exercises::run::{Balance, Doing, Held, Run, RunEnd, SetUp, Trial, TrialEnd};
     use exercises::sway::{Flag, Otherwise, Reason, Sensed, Shown, SourceKind};
@@ -239,6 +246,12 @@ mod tests {
             What::Trouble { trouble: Trouble::NearlyFell, item: Some(ItemId(2)) },
             What::Sealed { counter: 3 },
             What::Sensed { run: RunId(7), trial: 1, sensed: sensed(), detail: "{\"version\":\"sway/1\"}".into() },
+            What::Corrected { entry: 9, to: Correction::Never },
+            What::Corrected { entry: 9, to: Correction::Score(2) },
+            What::Corrected { entry: 10, to: Correction::Settled(true) },
+            What::Corrected { entry: 7, to: Correction::Reason(Barrier::Unwell) },
+            What::Corrected { entry: 8, to: Correction::Excused { from: day(), until: day(), why: Excuse::Travelling } },
+            What::Corrected { entry: 70_000, to: Correction::Stands },
         ]
     }
 

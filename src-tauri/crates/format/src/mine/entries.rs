@@ -2,6 +2,7 @@
 
 use super::{moment, plans, seconds};
 use crate::names::name;
+use exercises::correct::Correction;
 use exercises::log::{Entry, What};
 use exercises::run::{Doing, Run, TrialEnd};
 use exercises::slots::SlotRef;
@@ -45,7 +46,22 @@ fn what(what: &What) -> (&'static str, Value) {
             ("something_wrong", json!({ "trouble": name(trouble), "item": item.map(|item| item.0) }))
         }
         What::Sensed { run, trial, sensed, detail } => ("sensed", self::sensed(run.0, *trial, sensed, detail)),
+        What::Corrected { entry, to } => ("corrected", self::correction(*entry, *to)),
         What::Sealed { counter } => ("summary_sealed", json!({ "counter": counter })),
+    }
+}
+
+/// The entry that was a mistake, and what it should have been: what stands beside `as` is new.
+fn correction(entry: u32, to: Correction) -> Value {
+    match to {
+        Correction::Stands => json!({ "entry": entry, "as": "first_said" }),
+        Correction::Never => json!({ "entry": entry, "as": "mistake" }),
+        Correction::Score(score) => json!({ "entry": entry, "as": "changed", "score": score }),
+        Correction::Settled(settled) => json!({ "entry": entry, "as": "changed", "settled": settled }),
+        Correction::Reason(reason) => json!({ "entry": entry, "as": "changed", "reason": name(&reason) }),
+        Correction::Excused { from, until, why } => json!({
+            "entry": entry, "as": "changed", "from": from.to_string(), "until": until.to_string(), "why": name(&why),
+        }),
     }
 }
 

@@ -23,7 +23,10 @@
 //! * `answers.csv`: a line for each answer about pain, the morning after, or an activity.
 //! * `days.csv`: a line for each day and item: how many slots went how, and each slot with its time.
 //! * `alarms.csv`: a line for each time that something was wrong.
+//! * `corrections.csv`: a line for each time that the person put an entry right. The other tables are as corrected;
+//!   `everything.json` has both, what was said first and the correction, each as an entry.
 
+mod corrections;
 mod entries;
 mod plans;
 mod tables;
@@ -85,6 +88,7 @@ pub fn files(mine: &Mine<'_>) -> Vec<(&'static str, Vec<u8>)> {
         ("answers.csv", tables::answers(mine)),
         ("days.csv", tables::days(mine)),
         ("alarms.csv", tables::alarms(mine)),
+        ("corrections.csv", corrections::corrections(mine)),
     ]
 }
 

@@ -11,7 +11,7 @@ use exercises::run::{Doing, Run, TrialEnd};
 use exercises::summary::ItemDay;
 
 /// Lines of cells, with a header.
-fn table<const N: usize>(header: [&str; N], lines: impl Iterator<Item = [String; N]>) -> Vec<u8> {
+pub(super) fn table<const N: usize>(header: [&str; N], lines: impl Iterator<Item = [String; N]>) -> Vec<u8> {
     const WHOLE: &str = "a vector takes every line, and all of them have the same cells";
     let mut out = WriterBuilder::new().terminator(Terminator::CRLF).from_writer(Vec::new());
     out.write_record(header).expect(WHOLE);
@@ -25,11 +25,11 @@ fn text(plain: &str) -> String {
     if formula { format!("'{plain}") } else { plain.to_owned() }
 }
 
-fn some<T: ToString>(value: Option<T>) -> String {
+pub(super) fn some<T: ToString>(value: Option<T>) -> String {
     value.map(|value| value.to_string()).unwrap_or_default()
 }
 
-fn yes(is: bool) -> String {
+pub(super) fn yes(is: bool) -> String {
     if is { "yes" } else { "no" }.to_owned()
 }
 

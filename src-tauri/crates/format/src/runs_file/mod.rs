@@ -99,6 +99,14 @@ pub enum Parts {
     Trials(Vec<(Leg, u32, TrialEnd)>),
 }
 
+/// The reason of that name.
+///
+/// # Errors
+/// The names that there are.
+pub fn reason(name: &str) -> Result<Barrier, String> {
+    named(name)
+}
+
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields, rename_all = "kebab-case", tag = "do")]
 enum Line {

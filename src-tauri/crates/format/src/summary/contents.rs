@@ -2,6 +2,7 @@
 
 use super::SummaryFault;
 use super::answers::{AlarmOut, DelayOut, PainOut, RatedOut, SettledOut};
+use super::corrections::CorrectionsOut;
 use super::runs::RunOut;
 use super::slots::{ItemDayOut, TakenOut};
 use crate::cbor::{Malformed, MapIn, MapOut, bytes};
@@ -29,8 +30,24 @@ impl From<Malformed> for SummaryFault {
 
 /// Writes a summary's contents.
 pub(super) fn write(summary: &Summary) -> Result<Vec<u8>, Malformed> {
-    let Summary { plan, log, counter, from, until, taken, seen, days, runs, pain, settled, rated, alarms, delays, note } =
-        summary;
+    let Summary {
+        plan,
+        log,
+        counter,
+        from,
+        until,
+        taken,
+        seen,
+        days,
+        runs,
+        pain,
+        settled,
+        rated,
+        alarms,
+        delays,
+        note,
+        corrections,
+    } = summary;
     let mut map = MapOut::default();
     map.put(0, "plan", &bytes(plan.0))?;
     map.put(1, "log", &bytes(log.0))?;
@@ -47,6 +64,7 @@ pub(super) fn write(summary: &Summary) -> Result<Vec<u8>, Malformed> {
     map.put_list(12, "alarms", &rows::<_, AlarmOut>(alarms))?;
     map.put_list(13, "delays", &rows::<_, DelayOut>(delays))?;
     map.put_some(14, "note", note.as_ref())?;
+    map.put_some(15, "corrections", CorrectionsOut::of(corrections).as_ref())?;
     Ok(map.finish())
 }
 
@@ -73,6 +91,7 @@ pub(super) fn read(plain: &[u8]) -> Result<Summary, Malformed> {
         alarms: list::<_, _, MOST_ANSWERS>(&map, 12, "alarms", AlarmOut::alarm)?,
         delays: list::<_, _, MOST_WEEKS>(&map, 13, "delays", DelayOut::delay)?,
         note: map.some(14, "note")?,
+        corrections: map.some(15, "corrections")?.map(CorrectionsOut::corrections).unwrap_or_default(),
     };
     within_period(&summary)?;
     Ok(summary)

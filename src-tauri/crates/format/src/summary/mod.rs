@@ -14,6 +14,7 @@
 
 mod answers;
 mod contents;
+mod corrections;
 mod letter;
 mod runs;
 mod slots;

@@ -11,7 +11,7 @@ use exercises::plan::{
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::summary::{
-    AlarmOn, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, SwayOn, TakenOn, WeekDelay,
+    AlarmOn, Corrections, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, SwayOn, TakenOn, WeekDelay,
 };
 use exercises::sway::{Shown, SourceKind};
 use format::card::{Card, PairingSecret};
@@ -295,6 +295,15 @@ fn delay(from: u16, until: u16) -> impl Strategy<Value = WeekDelay> {
     })
 }
 
+fn corrections() -> impl Strategy<Value = Corrections> {
+    let entries = || btree_set(any::<u32>(), 0..=5);
+    let all = (entries(), entries(), entries(), any::<u16>(), entries());
+    all.prop_map(|(runs, gone, changed, days, alarms)| {
+        let runs = runs.into_iter().map(RunId).collect();
+        Corrections { runs, gone, changed, days, alarms }
+    })
+}
+
 pub fn summary() -> impl Strategy<Value = Summary> {
     let period = (0..1000_u16, 0..400_u16).prop_map(|(from, length)| (from, from + length));
     period.prop_flat_map(|(from, until)| {
@@ -307,7 +316,8 @@ pub fn summary() -> impl Strategy<Value = Summary> {
             vec(alarm(from, until), 0..=5),
             vec(delay(from, until), 0..=8),
         );
-        (head, slots, answers).prop_map(move |(head, (taken, days, runs), (pain, settled, rated, alarms, delays))| {
+        (head, slots, answers, corrections()).prop_map(move |(head, (taken, days, runs), answers, corrections)| {
+            let (pain, settled, rated, alarms, delays) = answers;
             let ((plan, log, counter), seen, note) = head;
             Summary {
                 plan: PlanId(plan),
@@ -325,6 +335,7 @@ pub fn summary() -> impl Strategy<Value = Summary> {
                 alarms,
                 delays,
                 note,
+                corrections,
             }
         })
     })

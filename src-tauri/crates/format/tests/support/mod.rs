@@ -13,7 +13,9 @@ use exercises::plan::{
     Activity, Aftercare, AgeBand, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
-use exercises::summary::{AlarmOn, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, TakenOn, WeekDelay};
+use exercises::summary::{
+    AlarmOn, Corrections, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, TakenOn, WeekDelay,
+};
 use format::card::{Card, PairingSecret};
 
 pub fn date(year: i32, month: u32, day: u32) -> NaiveDate {
@@ -167,6 +169,7 @@ pub fn six_weeks() -> Summary {
         alarms: Vec::new(),
         delays: (0..6).map(week_delay).collect(),
         note: None,
+        corrections: Corrections::default(),
     };
     for day in 0..42_u16 {
         hourly_holds(&mut summary, day);

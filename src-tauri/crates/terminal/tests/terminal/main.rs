@@ -5,6 +5,7 @@
 mod card;
 mod catalogue;
 mod clock;
+mod correct;
 mod forge;
 mod frames;
 mod home;

@@ -24,7 +24,17 @@ fn everything_is_saved_in_plain_into_a_new_folder() {
     let place = recorded();
     let saved = objects(&place.done(&[&["--json"][..], &patient(&["export", "--out", "mine"])].concat()));
     let paths: Vec<&str> = saved.iter().filter_map(|one| one["path"].as_str()).collect();
-    assert_eq!(paths, ["mine/everything.json", "mine/runs.csv", "mine/answers.csv", "mine/days.csv", "mine/alarms.csv"]);
+    assert_eq!(
+        paths,
+        [
+            "mine/everything.json",
+            "mine/runs.csv",
+            "mine/answers.csv",
+            "mine/days.csv",
+            "mine/alarms.csv",
+            "mine/corrections.csv"
+        ]
+    );
     let whole: Value = serde_json::from_slice(&place.read("mine/everything.json")).expect("JSON");
     assert_eq!(whole["made"], DONE);
     let runs = whole["entries"].as_array().expect("a list").iter().filter(|entry| entry["what"] == "run");

@@ -86,6 +86,14 @@ pub fn failure(failure: &Failure) -> (String, String) {
             "There is no readable code of a summary in this picture.".into(),
             "Take a sharp, straight picture of the whole code, or ask the patient for the sealed file.",
         ),
+        Failure::NoSuchEntry { entry } => (
+            format!("There is no entry {entry} that can be put right."),
+            "Look at the list of what can be put right, and take a number from it.",
+        ),
+        Failure::CorrectionUnfit => (
+            "This entry cannot be put right in that way.".into(),
+            "Take it out, or give what belongs to it: a score, an answer, a reason or days.",
+        ),
         Failure::FileMissing { file } => (format!("There is no file {file}."), "Check the path."),
         Failure::FileUnreadable { file } => (
             format!("{file} cannot be read."),

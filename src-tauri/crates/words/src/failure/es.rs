@@ -89,6 +89,14 @@ pub fn failure(failure: &Failure) -> (String, String) {
             "En esta imagen no hay ningún código legible de un resumen.".into(),
             "Haga una foto nítida y recta del código entero, o pida el archivo sellado.",
         ),
+        Failure::NoSuchEntry { entry } => (
+            format!("No hay ninguna anotación {entry} que se pueda corregir."),
+            "Mire la lista de lo que se puede corregir y tome un número de ella.",
+        ),
+        Failure::CorrectionUnfit => (
+            "Esta anotación no se puede corregir así.".into(),
+            "Quítela, o dé lo que le corresponde: un valor, una respuesta, un motivo o unos días.",
+        ),
         Failure::FileMissing { file } => (format!("No existe el archivo {file}."), "Compruebe la ruta."),
         Failure::FileUnreadable { file } => (
             format!("No se puede leer {file}."),

@@ -34,6 +34,7 @@ impl Words {
                 .iter()
                 .map(|alarm| self.fill(Key::InAlarms, &[("day", &date(alarm.day)), ("what", &self.trouble(alarm.trouble))])),
         );
+        lines.extend(counted(Key::InCorrections, summary.corrections.count() as usize));
         lines.extend((!summary.delays.is_empty()).then(|| self.text(Key::InDelays).to_owned()));
         lines
     }
@@ -76,6 +77,7 @@ mod tests {
             alarms: Vec::new(),
             delays: Vec::new(),
             note: None,
+            corrections: Default::default(),
         }
     }
 

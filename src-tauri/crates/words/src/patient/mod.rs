@@ -1,6 +1,7 @@
 //! Sentences of the patient's screens.
 
 mod advice;
+pub mod correcting;
 mod handed_over;
 mod reminders;
 mod sway;

@@ -36,7 +36,8 @@ impl Words {
             (_, Scope::Balance, _) => Say::BlocksBalance,
             (_, Scope::Exercise, Some(_)) => Say::BlocksExercise,
         };
-        let figures = format!("{when}. {}", self.say(since));
+        let mistaken = if alarm.said_mistaken { format!(" {}", self.say(Say::AlarmSaidMistaken)) } else { String::new() };
+        let figures = format!("{when}. {}{mistaken}", self.say(since));
         Finding { word: self.trouble_noted(alarm.trouble).to_owned(), figures }
     }
 }

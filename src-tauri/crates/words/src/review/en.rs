@@ -29,6 +29,7 @@ pub fn text(what: Say) -> &'static str {
         Say::Covered => "Record from {from} to {until}.",
         Say::CoveredDevices => "Record from {from} to {until}, from {n} devices.",
         Say::Behind => "One device's record ends on {date}; what it knows since has not come.",
+        Say::Corrected => "The patient has put {n|one entry|# entries} right; all figures are as corrected.",
         Say::Revision => "The card in force on the patient's side is revision {have}; the newest is {newest}.",
         Say::SomeItem => "exercise {n}",
         Say::SomeComplaint => "complaint {n}",
@@ -51,6 +52,7 @@ pub fn text(what: Say) -> &'static str {
         Say::BlocksBalance => "All balance has been held back since.",
         Say::BlocksExercise => "That exercise has been held back since.",
         Say::AlarmCleared => "Cleared by the newest card.",
+        Say::AlarmSaidMistaken => "The patient notes that it was raised by mistake.",
 
         Say::AsAgreed => "As agreed",
         Say::Partly => "Partly",

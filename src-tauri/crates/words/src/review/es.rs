@@ -29,6 +29,7 @@ pub fn text(what: Say) -> &'static str {
         Say::Covered => "Registro del {from} al {until}.",
         Say::CoveredDevices => "Registro del {from} al {until}, de {n} dispositivos.",
         Say::Behind => "El registro de un dispositivo termina el {date}; lo posterior no ha llegado.",
+        Say::Corrected => "El paciente ha corregido {n|una anotación|# anotaciones}; todas las cifras son las corregidas.",
         Say::Revision => "La tarjeta vigente del paciente es la revisión {have}; la más nueva es la {newest}.",
         Say::SomeItem => "ejercicio {n}",
         Say::SomeComplaint => "molestia {n}",
@@ -51,6 +52,7 @@ pub fn text(what: Say) -> &'static str {
         Say::BlocksBalance => "Desde entonces está retenido todo el equilibrio.",
         Say::BlocksExercise => "Desde entonces está retenido ese ejercicio.",
         Say::AlarmCleared => "Levantada por la tarjeta más nueva.",
+        Say::AlarmSaidMistaken => "El paciente anota que fue un aviso por error.",
 
         Say::AsAgreed => "Según lo acordado",
         Say::Partly => "En parte",

@@ -84,6 +84,7 @@ impl Words {
         }
         let behind = review.behind.iter().map(|behind| self.said(Say::Behind, &[("date", &self.date(behind.until))]));
         lines.extend(behind);
+        lines.extend((review.corrected > 0).then(|| self.said(Say::Corrected, &[("n", &review.corrected)])));
         lines.extend(self.older_card(page.plan.as_ref(), review));
         lines
     }

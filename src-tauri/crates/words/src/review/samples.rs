@@ -135,6 +135,7 @@ fn summary(plan: &Plan) -> Summary {
         alarms: vec![AlarmOn { n: 901, day: 18, trouble: Trouble::NearlyFell, item: Some(ItemId(2)) }],
         delays: vec![WeekDelay { week: 3, runs: 9, lower_s: 120, median_s: 300, upper_s: 720 }],
         note: Some("The <chair> at work was changed.".into()),
+        corrections: Default::default(),
     }
 }
 

@@ -18,13 +18,13 @@ says! {
     // the six questions, and what stands around them
     QuestionAlarms QuestionDone QuestionPain QuestionWorking QuestionActivities QuestionBarriers QuestionNext Notes
     NoAlarm NoBarrier NoComplaint NoBalance NoActivity NoSummary NoPlan
-    Since Exercises VisitToday VisitOn VisitWas Covered CoveredDevices Behind Revision
+    Since Exercises VisitToday VisitOn VisitWas Covered CoveredDevices Behind Corrected Revision
     SomeItem SomeComplaint SomeActivity NoLonger
     ProposalsOnly
 
     // alarms, in the clinician's words
     HeartOrBreath HeadOrNeck Nerve BladderOrBowel Fell NearlyFell TooMuchPain OtherTrouble
-    AlarmOn AlarmDuring AlarmBetween BlocksPlan BlocksBalance BlocksExercise AlarmCleared
+    AlarmOn AlarmDuring AlarmBetween BlocksPlan BlocksBalance BlocksExercise AlarmCleared AlarmSaidMistaken
 
     // adherence
     AsAgreed Partly Little NothingAsked

@@ -1,0 +1,320 @@
+//! A log with corrections is folded as if nobody had been mistaken.
+
+use super::*;
+use crate::alarm::Trouble;
+use crate::history::{History, Mark};
+use crate::id::{ActivityId, ComplaintId};
+use crate::plan::Leg;
+use crate::review::samples::{BACK, HOLD, PHONE, PLAN, plan, start};
+use crate::run::{Doing, Held, Run, RunEnd};
+use crate::slots::{self, Slot, SlotRef};
+use crate::sway::{Sensed, SourceKind};
+use crate::time::{Offsets, Stamp};
+use proptest::prelude::*;
+
+fn zone() -> Offsets {
+    Offsets::fixed(3600)
+}
+
+fn at(day: i64, minute: i64) -> Stamp {
+    let midnight = (start() + chrono::Duration::days(day)).and_time(chrono::NaiveTime::MIN).and_utc();
+    zone().stamp(midnight.timestamp_millis() + (minute * 60 - 3600) * 1000)
+}
+
+fn slot(day: i64, number: u8) -> Slot {
+    slots::of_item(&plan().items[0], start() + chrono::Duration::days(day), &zone())[usize::from(number)]
+}
+
+fn run(n: u32, begun: Stamp, slot: Option<SlotRef>, holds: usize) -> What {
+    let item = plan().items[0].clone();
+    What::Run(Run {
+        id: RunId(n),
+        item: HOLD,
+        exercise: item.exercise,
+        rung: item.rung,
+        dose: item.dose,
+        slot,
+        started: begun,
+        live: true,
+        end: RunEnd::Completed,
+        paused_ms: 0,
+        interruptions: Vec::new(),
+        doing: Doing::Hold(vec![Held { leg: Some(Leg::Left), held_ms: 10_000 }; holds]),
+    })
+}
+
+fn log(what: Vec<What>) -> Log {
+    let entry = |(n, what): (u32, What)| Entry { n, plan: PLAN, at: at(1, 600 + i64::from(n)), what };
+    Log { id: PHONE, entries: (1..).zip(what).map(entry).collect() }
+}
+
+fn fold(what: Vec<What>) -> History {
+    History::fold(&log(what), PLAN)
+}
+
+fn pain(score: u8) -> What {
+    What::Pain { complaint: BACK, score, after: None }
+}
+
+fn to(entry: u32, to: Correction) -> What {
+    What::Corrected { entry, to }
+}
+
+fn scores(history: &History) -> Vec<(u32, u8)> {
+    history.pain.iter().map(|rating| (rating.n, rating.score)).collect()
+}
+
+#[test]
+fn the_last_correction_wins_and_may_take_the_others_back() {
+    let mut what = vec![pain(8)];
+    for (correction, expected) in [
+        (Correction::Score(3), vec![(1, 3)]),
+        (Correction::Never, vec![]),
+        (Correction::Score(2), vec![(1, 2)]),
+        (Correction::Stands, vec![(1, 8)]),
+    ] {
+        what.push(to(1, correction));
+        assert_eq!(scores(&fold(what.clone())), expected, "{correction:?}");
+    }
+}
+
+#[test]
+fn what_cannot_be_put_right_so_says_nothing() {
+    let first = vec![pain(8), What::Opened, run(1, at(1, 600), None, 3), What::Sealed { counter: 4 }];
+    let untouched = fold(first.clone());
+    for (n, correction, why) in [
+        (1, Correction::Score(11), "over ten"),
+        (1, Correction::Settled(true), "no answer about a morning"),
+        (1, Correction::Reason(Barrier::Pain), "no slot left out"),
+        (2, Correction::Never, "an opening is no mistake"),
+        (3, Correction::Score(1), "a run has no score"),
+        (4, Correction::Never, "a number once used stays used"),
+        (5, Correction::Never, "itself"),
+        (6, Correction::Never, "something to come"),
+        (0, Correction::Never, "nothing"),
+    ] {
+        let history = fold([first.clone(), vec![to(n, correction), pain(1)]].concat());
+        assert_eq!(history.corrected, Corrected::default(), "{why}");
+        let with = fold([first.clone(), vec![What::Opened, pain(1)]].concat());
+        assert_eq!(history, with, "{why}");
+        assert_eq!(history.pain[0], untouched.pain[0], "{why}");
+    }
+    let mut other = log([first, vec![to(1, Correction::Never)]].concat());
+    other.entries[4].plan = PlanId([9; 8]);
+    assert_eq!(scores(&History::fold(&other, PLAN)), [(1, 8)], "a correction of another plan's log");
+}
+
+#[test]
+fn a_run_that_did_not_happen_leaves_its_slot_and_its_number() {
+    let named = slot(1, 0);
+    let begun = at(1, 9 * 60 + 5);
+    let item = plan().items[0].clone();
+    let done = vec![run(1, begun, Some(named.slot), 1), run(1, begun, Some(named.slot), 3)];
+    assert_eq!(fold(done.clone()).mark(&named, &item, at(2, 0)), Mark::Done);
+    for snapshot in [1, 2] {
+        let history = fold([done.clone(), vec![to(snapshot, Correction::Never)]].concat());
+        assert_eq!(history.mark(&named, &item, at(2, 0)), Mark::PassedBy, "whichever snapshot is named");
+        assert_eq!(history.next_run(), RunId(2), "its number is not given again");
+    }
+    let back = [done, vec![to(1, Correction::Never), to(2, Correction::Stands)]].concat();
+    assert_eq!(fold(back).mark(&named, &item, at(2, 0)), Mark::Done, "of one run the last correction counts");
+}
+
+#[test]
+fn an_alarm_stays_and_its_mistake_is_noted() {
+    let trouble = What::Trouble { trouble: Trouble::Nerve, item: None };
+    let history = fold(vec![trouble.clone(), to(1, Correction::Never)]);
+    assert_eq!(history.alarms, fold(vec![trouble.clone()]).alarms);
+    assert_eq!(history.corrected.alarms, [1].into());
+    let (plan, catalogue) = (plan(), crate::review::samples::catalogue());
+    assert!(history.held_back(&slot(1, 2), &plan.items[0], &plan, &catalogue), "only a card lifts it");
+    let taken_back = fold(vec![trouble, to(1, Correction::Never), to(1, Correction::Stands)]);
+    assert!(taken_back.corrected.alarms.is_empty());
+}
+
+#[test]
+fn the_list_shows_what_was_said_and_what_counts() {
+    let named = slot(1, 0).slot;
+    let what = vec![
+        What::Opened,
+        run(1, at(1, 545), Some(named), 1),
+        run(1, at(1, 545), Some(named), 3),
+        What::Pain { complaint: BACK, score: 8, after: Some(RunId(1)) },
+        What::LeftOut { slot: named, reason: Barrier::NoTime },
+        What::Trouble { trouble: Trouble::Other, item: Some(HOLD) },
+        to(4, Correction::Score(2)),
+        to(5, Correction::Never),
+        to(6, Correction::Never),
+    ];
+    let listed = list(&log(what), &plan(), start());
+    assert_eq!(listed.iter().map(|line| line.n).collect::<Vec<_>>(), [6, 5, 4, 3], "newest first, the run once");
+    let trouble = Said::Trouble { trouble: Trouble::Other, item: Some(HOLD) };
+    assert_eq!((listed[0].said, listed[0].correction, listed[0].now), (trouble, Some(Correction::Never), Some(trouble)));
+    assert_eq!((listed[1].said, listed[1].now), (Said::LeftOut { slot: named, reason: Barrier::NoTime }, None));
+    let rated = |score| Said::Pain { complaint: BACK, score, after: Some(HOLD) };
+    assert_eq!((listed[2].said, listed[2].now), (rated(8), Some(rated(2))));
+    let Said::Run { parts, .. } = listed[3].said else { panic!("a run: {:?}", listed[3]) };
+    assert_eq!((parts.done, listed[3].correction), (3, None), "its last snapshot");
+    let later = list(&log(vec![pain(1)]), &plan(), start() + chrono::Duration::days(2));
+    assert!(later.is_empty(), "only from that day on");
+}
+
+/// What somebody said, and what it should have been after so many changes of mind, each so many steps later.
+#[derive(Debug, Clone)]
+struct Mistake {
+    said: u8,
+    value: u8,
+    fixes: Vec<(usize, u8, u8)>,
+}
+
+fn mistakes() -> impl Strategy<Value = Vec<Mistake>> {
+    let fixes = prop::collection::vec((0..6_usize, 0..3_u8, 0..=10_u8), 0..4);
+    let one = (0..8_u8, 0..=10_u8, fixes).prop_map(|(said, value, fixes)| Mistake { said, value, fixes });
+    prop::collection::vec(one, 1..30)
+}
+
+/// What is said at a step, in one of the ways that can be mistaken, with a value of its own.
+fn says(kind: u8, value: u8, step: usize) -> What {
+    let day = start() + chrono::Duration::days(i64::from(value % 4));
+    let n = step as u32 + 1;
+    match kind {
+        0 => What::Pain { complaint: ComplaintId(value % 2), score: value, after: (value > 5).then_some(RunId(n)) },
+        1 => What::Settled { complaint: BACK, settled: value > 5 },
+        2 => What::Rated { activity: ActivityId(1), score: value },
+        3 => What::LeftOut { slot: slot(1, step as u8 % 3).slot, reason: Barrier::ALL[usize::from(value)] },
+        4 => What::Excused { from: day, until: day, why: Excuse::ALL[usize::from(value % 4)] },
+        5 => run(n, at(1, 545), Some(slot(1, value % 3).slot), usize::from(value % 4)),
+        6 => What::Trouble { trouble: Trouble::NearlyFell, item: Some(HOLD) },
+        _ => What::Opened,
+    }
+}
+
+/// The correction of what was said at `step` that a fix asks for.
+fn fix(kind: u8, (how, value): (u8, u8), step: usize) -> Correction {
+    match (how, says(kind, value, step)) {
+        (0, _) => Correction::Never,
+        (1, _) => Correction::Stands,
+        (_, What::Pain { score, .. } | What::Rated { score, .. }) => Correction::Score(score),
+        (_, What::Settled { settled, .. }) => Correction::Settled(settled),
+        (_, What::LeftOut { reason, .. }) => Correction::Reason(reason),
+        (_, What::Excused { from, until, why }) => Correction::Excused { from, until, why },
+        _ => Correction::Never,
+    }
+}
+
+/// What should have been said, told without the code under test.
+fn truth(mistake: &Mistake, step: usize) -> What {
+    let said = says(mistake.said, mistake.value, step);
+    let Some(&(_, how, value)) = mistake.fixes.last() else { return said };
+    match (fix(mistake.said, (how, value), step), said) {
+        (_, said @ (What::Trouble { .. } | What::Opened)) => said,
+        (Correction::Stands, said) => said,
+        (Correction::Never, _) => What::Opened,
+        (Correction::Score(score), What::Pain { complaint, after, .. }) => What::Pain { complaint, score, after },
+        (_, What::LeftOut { slot, .. }) => What::LeftOut { slot, reason: Barrier::ALL[usize::from(value)] },
+        _ => says(mistake.said, value, step),
+    }
+}
+
+/// What the sensor said about a run, after it.
+fn sensed(step: usize) -> What {
+    let sensed = Sensed {
+        kind: SourceKind::Web,
+        held_ms: 9000,
+        censored: false,
+        gap: false,
+        otherwise: None,
+        touch_downs: 1,
+        figures: None,
+        reasons: Vec::new(),
+        flags: Vec::new(),
+    };
+    What::Sensed { run: RunId(step as u32 + 1), trial: 0, sensed, detail: String::new() }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
+
+    #[test]
+    fn with_corrections_is_as_it_should_have_been(mistakes in mistakes()) {
+        let (mut said, mut meant) = (Vec::new(), Vec::new());
+        let mut pending: Vec<(usize, u32, Correction)> = Vec::new();
+        for step in 0..mistakes.len() + 20 {
+            if let Some(mistake) = mistakes.get(step) {
+                said.push(says(mistake.said, mistake.value, step));
+                meant.push(truth(mistake, step));
+                let n = said.len() as u32;
+                if mistake.said == 5 {
+                    said.push(sensed(step));
+                    meant.push(if meant.last() == Some(&What::Opened) { What::Opened } else { sensed(step) });
+                }
+                let mut when = step;
+                for (delay, how, value) in &mistake.fixes {
+                    when += delay;
+                    pending.push((when, n, fix(mistake.said, (*how, *value), step)));
+                }
+            }
+            let (now, later) = pending.into_iter().partition::<Vec<_>, _>(|(when, ..)| *when <= step);
+            pending = later;
+            for (_, n, correction) in now {
+                said.push(to(n, correction));
+                meant.push(What::Opened);
+            }
+        }
+        prop_assert!(pending.is_empty(), "all corrections were made");
+        let mut corrected = fold(said);
+        corrected.corrected = Corrected::default();
+        prop_assert_eq!(corrected, fold(meant));
+    }
+}
+
+/// A summary of the first two days, sealed at the end of the second.
+fn sealed(what: &[What], counter: u32) -> crate::summary::Summary {
+    use crate::summary::{Period, Sealing, reduce};
+    let period = Period { from: start(), until: start() + chrono::Duration::days(1) };
+    let sealing = Sealing { log: PHONE, period, now: at(1, 1400), counter, note: None };
+    let revisions = crate::review::samples::revisions([plan()]);
+    let history = fold(what.to_vec());
+    reduce(&history, &revisions, &crate::review::samples::catalogue(), &zone(), sealing).expect("days of the plan")
+}
+
+#[test]
+fn a_correction_reaches_what_was_handed_over_before() {
+    use crate::review::union::{Gain, gain, unite};
+    let named = slot(1, 0).slot;
+    let mut what = vec![
+        What::Taken { revision: 1, agreed: Vec::new() },
+        run(1, at(1, 545), Some(named), 3),
+        pain(8),
+        pain(3),
+        What::Rated { activity: ActivityId(1), score: 9 },
+        What::Trouble { trouble: Trouble::Nerve, item: None },
+    ];
+    let before = sealed(&what, 1);
+    assert_eq!((before.runs.len(), before.pain.len(), before.corrections.count()), (1, 2, 0));
+    what.extend([
+        to(2, Correction::Never),
+        to(3, Correction::Never),
+        to(4, Correction::Score(1)),
+        to(5, Correction::Never),
+        to(6, Correction::Never),
+    ]);
+    let after = sealed(&what, 2);
+    assert_eq!((after.runs.len(), after.rated.len(), after.corrections.count()), (0, 0, 5));
+    assert_eq!((after.pain[0].n, after.pain[0].score, after.pain.len()), (4, 1, 1));
+    assert_eq!(after.alarms, before.alarms, "an alarm goes on");
+    let alone = unite([&after]);
+    for both in [[&before, &after], [&after, &before]] {
+        assert_eq!(unite(both), alone, "whichever comes first");
+    }
+    assert!(matches!(gain(std::slice::from_ref(&before), &after), Gain::Filled { days: 1 }));
+    assert_eq!(gain(std::slice::from_ref(&after), &before), Gain::Known, "the mistake is known to be one");
+    let review = crate::review::build(
+        &crate::review::samples::revisions([plan()]),
+        &crate::review::samples::catalogue(),
+        &[before, after],
+    );
+    let review = review.expect("a review");
+    assert_eq!(review.corrected, 5);
+    assert!(review.alarms[0].said_mistaken && !review.alarms[0].cleared);
+}

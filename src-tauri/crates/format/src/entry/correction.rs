@@ -1,0 +1,50 @@
+//! A correction inside a log entry.
+
+use crate::codes::Code;
+use crate::parts::Date;
+use exercises::correct::Correction;
+use exercises::log::{Barrier, Excuse};
+use minicbor::{Decode, Encode};
+
+#[derive(Encode, Decode)]
+#[cbor(flat)]
+pub(super) enum CorrectionOut {
+    #[n(0)]
+    Stands,
+    #[n(1)]
+    Never,
+    #[n(2)]
+    Score(#[n(0)] u8),
+    #[n(3)]
+    Settled(#[n(0)] bool),
+    #[n(4)]
+    Reason(#[n(0)] Code<Barrier>),
+    #[n(5)]
+    Excused(#[n(0)] Date, #[n(1)] Date, #[n(2)] Code<Excuse>),
+}
+
+impl From<Correction> for CorrectionOut {
+    fn from(to: Correction) -> CorrectionOut {
+        match to {
+            Correction::Stands => CorrectionOut::Stands,
+            Correction::Never => CorrectionOut::Never,
+            Correction::Score(score) => CorrectionOut::Score(score),
+            Correction::Settled(settled) => CorrectionOut::Settled(settled),
+            Correction::Reason(reason) => CorrectionOut::Reason(Code(reason)),
+            Correction::Excused { from, until, why } => CorrectionOut::Excused(Date(from), Date(until), Code(why)),
+        }
+    }
+}
+
+impl From<CorrectionOut> for Correction {
+    fn from(out: CorrectionOut) -> Correction {
+        match out {
+            CorrectionOut::Stands => Correction::Stands,
+            CorrectionOut::Never => Correction::Never,
+            CorrectionOut::Score(score) => Correction::Score(score),
+            CorrectionOut::Settled(settled) => Correction::Settled(settled),
+            CorrectionOut::Reason(Code(reason)) => Correction::Reason(reason),
+            CorrectionOut::Excused(Date(from), Date(until), Code(why)) => Correction::Excused { from, until, why },
+        }
+    }
+}
