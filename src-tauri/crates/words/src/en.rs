@@ -582,7 +582,9 @@ pub fn text(key: Key) -> &'static str {
         Key::FrameNext => "Next code",
         Key::FrameBefore => "Code before",
         Key::CorrectTitle => "Put something right",
-        Key::CorrectWhat => "What you said first stays in the record on this device. Your clinic sees what counts now, and that it was put right.",
+        Key::CorrectWhat => {
+            "What you said first stays in the record on this device. Your clinic sees what counts now, and that it was put right."
+        }
         Key::CorrectNone => "Nothing of the last {n|day|# days} can be put right.",
         Key::CorrectOpen => "Was something entered by mistake?",
         Key::CorrectTakeOut => "A mistake: take it out",
@@ -657,9 +659,6 @@ pub fn text(key: Key) -> &'static str {
         Key::EraseKeep => "No, keep it",
         Key::EraseAsk => "Erase everything, for good?",
         Key::Erased => "Everything is erased.",
-        // patient ends
-    }
-
         // patient: while the window is closed
         Key::StayTitle => "While the window is closed",
         Key::StayAtLogin => "Open when I log in to this computer",
@@ -673,4 +672,6 @@ pub fn text(key: Key) -> &'static str {
         Key::TrayMeeting => "In a meeting for {n|# hour|# hours}",
         Key::TrayDue => "Due now, until {time}.",
         Key::TrayNext => "Next at {time}.",
+        // patient ends
+    }
 }

@@ -586,7 +586,9 @@ pub fn text(key: Key) -> &'static str {
         Key::FrameNext => "Código siguiente",
         Key::FrameBefore => "Código anterior",
         Key::CorrectTitle => "Corregir algo",
-        Key::CorrectWhat => "Lo que dijo primero queda en el registro de este dispositivo. Su clínica ve lo que cuenta ahora y que se corrigió.",
+        Key::CorrectWhat => {
+            "Lo que dijo primero queda en el registro de este dispositivo. Su clínica ve lo que cuenta ahora y que se corrigió."
+        }
         Key::CorrectNone => "{n|Del último día|De los últimos # días} no se puede corregir nada.",
         Key::CorrectOpen => "¿Se anotó algo por error?",
         Key::CorrectTakeOut => "Un error: quitarlo",
@@ -661,9 +663,6 @@ pub fn text(key: Key) -> &'static str {
         Key::EraseKeep => "No, conservarlo",
         Key::EraseAsk => "¿Borrarlo todo para siempre?",
         Key::Erased => "Todo está borrado.",
-        // patient ends
-    }
-
         // patient: while the window is closed
         Key::StayTitle => "Con la ventana cerrada",
         Key::StayAtLogin => "Abrir al iniciar sesión en este ordenador",
@@ -677,4 +676,6 @@ pub fn text(key: Key) -> &'static str {
         Key::TrayMeeting => "En una reunión durante {n|# hora|# horas}",
         Key::TrayDue => "Toca ahora, hasta las {time}.",
         Key::TrayNext => "Lo siguiente, a las {time}.",
+        // patient ends
+    }
 }
