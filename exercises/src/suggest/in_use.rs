@@ -4,6 +4,7 @@
 
 use crate::catalogue::Dose;
 use crate::plan::Item;
+use crate::run::Run;
 use crate::summary::RunOn;
 
 /// `item` with the rung and dose of `last`, its last run since the card in force was taken; as it stands in the plan where it
@@ -13,6 +14,18 @@ pub fn in_use(item: &Item, last: Option<&RunOn>) -> Item {
     let Some(run) = last.filter(|run| item.may_step && run.item == item.id) else { return used };
     if let Some(dose) = dose_of(item, run) {
         used.dose = dose;
+        used.rung.clone_from(&run.rung);
+    }
+    used
+}
+
+/// `item` with the rung and dose of `last`, its last run on this device since the card in force was taken; as it stands in the
+/// plan where it may not step, or where the run is of another kind.
+pub fn in_use_here(item: &Item, last: Option<&Run>) -> Item {
+    let mut used = item.clone();
+    let fits = |run: &&Run| item.may_step && run.item == item.id && run.dose.kind() == item.dose.kind();
+    if let Some(run) = last.filter(fits) {
+        used.dose = run.dose;
         used.rung.clone_from(&run.rung);
     }
     used

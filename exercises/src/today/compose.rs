@@ -47,7 +47,7 @@ fn items_of(one: &Followed, catalogue: &Catalogue) -> Vec<TodayItem> {
         let held_back = alarm::blocking(&one.history.alarms, item, &one.plan, catalogue).map(|alarm| alarm.trouble);
         let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
         let takes_s = item.dose.whole_s(sides);
-        Some(TodayItem { plan: one.plan.id, item: item.clone(), exercise, held_back, takes_s })
+        Some(TodayItem { plan: one.plan.id, item: item.clone(), exercise, held_back, takes_s, step: None })
     });
     all.collect()
 }

@@ -11,6 +11,7 @@ use crate::history::{History, Mark};
 use crate::id::PlanId;
 use crate::plan::{Aftercare, Item, Plan};
 use crate::slots::SlotRef;
+use crate::suggest::Suggestion;
 use crate::time::Stamp;
 use chrono::NaiveDate;
 
@@ -112,6 +113,8 @@ pub struct TodayItem {
     pub held_back: Option<Trouble>,
     /// About how long a run takes, in seconds.
     pub takes_s: u32,
+    /// A step that the clinician allowed the person to take, where the rules propose one.
+    pub step: Option<Suggestion>,
 }
 
 /// One knot of the day's string.
@@ -128,6 +131,18 @@ pub struct TodayKnot {
     pub mark: Mark,
     /// Whether an alarm holds it back.
     pub held_back: bool,
+}
+
+impl Today {
+    /// Shows the steps that may be offered. One that is held back has none.
+    pub fn with_steps(mut self, plan: PlanId, offered: &[Suggestion]) -> Today {
+        for item in self.items.iter_mut().chain(&mut self.item) {
+            let own = item.plan == plan && item.held_back.is_none();
+            let of_it = offered.iter().find(|one| one.offered(&item.item).is_some());
+            item.step = of_it.filter(|_| own).cloned().or(item.step.take());
+        }
+        self
+    }
 }
 
 #[cfg(test)]

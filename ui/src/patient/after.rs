@@ -24,6 +24,7 @@ pub fn After(questions: Vec<Question>) -> impl IntoView {
     view! {
         <main class="screen">
             <div class="column stack-5">
+                <h1>{desk.house.text(Key::HowDidItGo)}</h1>
                 <Fault/>
                 {asked}
                 <button type="button" class="quiet" on:click=move |_| next()>{desk.house.text(Key::RatherNotAnswer)}</button>

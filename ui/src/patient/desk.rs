@@ -130,9 +130,18 @@ impl Desk {
 
     /// Begins a run of an item. Called by a press, so that sound and screen may be claimed.
     pub fn begin(self, plan: PlanId, item: ItemId) {
+        self.begin_with(BeginAsk { plan, item, step: false });
+    }
+
+    /// Begins a run with the step that is offered.
+    pub fn begin_step(self, plan: PlanId, item: ItemId) {
+        self.begin_with(BeginAsk { plan, item, step: true });
+    }
+
+    fn begin_with(self, ask: BeginAsk) {
         sounds::unlock();
         wake::keep();
-        self.house.ask::<Begin>(BeginAsk { plan, item }, move |script| {
+        self.house.ask::<Begin>(ask, move |script| {
             let script = Box::new(script);
             self.open(if script.first { Page::Cautions(script) } else { Page::Run(script) });
         });

@@ -109,6 +109,8 @@ pub struct BeginAsk {
     pub plan: PlanId,
     /// Its item.
     pub item: ItemId,
+    /// A step further, as it is offered at this moment.
+    pub step: bool,
 }
 
 /// What the window needs to guide a run.

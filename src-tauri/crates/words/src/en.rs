@@ -343,6 +343,7 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyDays => "Why?",
 
         // patient: questions
+        Key::HowDidItGo => "How did it go?",
         Key::AskPain => "Pain now: {name}",
         Key::PainLeast => "no pain",
         Key::PainMost => "the worst you can think of",
@@ -431,7 +432,7 @@ pub fn text(key: Key) -> &'static str {
         Key::PhoneInPocket => {
             "After you start, put the phone upright into a tight pocket or pouch at the waist, the screen away from you."
         }
-        Key::HandsNear => "Both hands stay near the support. A sound says when it begins and when it is over.",
+        Key::HandsNear => "Arms as the exercise says, the support within reach. A sound says when it begins and when it is over.",
         Key::StandUntilSound => "Stand until the sound",
         Key::NothingToTouch => "Support within reach. Nothing to touch; you are asked afterwards.",
         Key::SeemsTouched => "It seems that your foot touched. Touch the screen if it did.",
@@ -456,6 +457,8 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyNotShort => "the trial was too short",
         Key::WhyNotQuiet => "the movement was smaller than the sensor can show",
         Key::WhyNotOdd => "the sensor's values make no sense",
+        Key::StepTake => "Begin with this step",
+        Key::StepAllowed => "Your clinician allows you to take it by yourself.",
         Key::StartCount => "Start the count",
         Key::WhenReadyStart => "Nothing starts before you press.",
         Key::RestFor => "Rest: {s} s. You may also go on now.",
@@ -582,9 +585,7 @@ pub fn text(key: Key) -> &'static str {
         Key::FrameNext => "Next code",
         Key::FrameBefore => "Code before",
         Key::CorrectTitle => "Put something right",
-        Key::CorrectWhat => {
-            "What you said first stays in the record on this device. Your clinic sees what counts now, and that it was put right."
-        }
+        Key::CorrectWhat => "What you said first stays in the record on this device. Your clinic sees what counts now, and that it was put right.",
         Key::CorrectNone => "Nothing of the last {n|day|# days} can be put right.",
         Key::CorrectOpen => "Was something entered by mistake?",
         Key::CorrectTakeOut => "A mistake: take it out",
@@ -655,10 +656,11 @@ pub fn text(key: Key) -> &'static str {
             "Your plans, everything that you recorded, and your settings go from this device for good. Files that you saved stay, and so does what your clinic has already."
         }
         Key::EraseFirst => "If you want to keep it, save it first. For a new start you need a card from your clinic.",
+        Key::EraseAsk => "Erase everything, for good?",
         Key::EraseSure => "Yes, erase everything",
         Key::EraseKeep => "No, keep it",
-        Key::EraseAsk => "Erase everything, for good?",
         Key::Erased => "Everything is erased.",
+
         // patient: while the window is closed
         Key::StayTitle => "While the window is closed",
         Key::StayAtLogin => "Open when I log in to this computer",

@@ -343,6 +343,7 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyDays => "¿Por qué?",
 
         // patient: questions
+        Key::HowDidItGo => "¿Cómo fue?",
         Key::AskPain => "Dolor ahora: {name}",
         Key::PainLeast => "ningún dolor",
         Key::PainMost => "el peor imaginable",
@@ -433,7 +434,7 @@ pub fn text(key: Key) -> &'static str {
         Key::PhoneInPocket => {
             "Después de empezar, meta el teléfono derecho en un bolsillo ajustado a la cintura, con la pantalla hacia fuera."
         }
-        Key::HandsNear => "Las dos manos cerca del apoyo. Un sonido dice cuándo empieza y cuándo termina.",
+        Key::HandsNear => "Los brazos como dice el ejercicio, el apoyo al alcance. Un sonido dice cuándo empieza y cuándo termina.",
         Key::StandUntilSound => "Aguante hasta el sonido",
         Key::NothingToTouch => "Apoyo al alcance. No hay que tocar nada; se le pregunta después.",
         Key::SeemsTouched => "Parece que el pie tocó el suelo. Toque la pantalla si fue así.",
@@ -458,6 +459,8 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyNotShort => "el intento fue demasiado corto",
         Key::WhyNotQuiet => "el movimiento fue menor de lo que el sensor distingue",
         Key::WhyNotOdd => "los valores del sensor no tienen sentido",
+        Key::StepTake => "Empezar con este paso",
+        Key::StepAllowed => "Su clínica le permite darlo por su cuenta.",
         Key::StartCount => "Empezar la cuenta",
         Key::WhenReadyStart => "Nada empieza antes de que pulse.",
         Key::RestFor => "Descanso: {s} s. También puede seguir ya.",
@@ -586,9 +589,7 @@ pub fn text(key: Key) -> &'static str {
         Key::FrameNext => "Código siguiente",
         Key::FrameBefore => "Código anterior",
         Key::CorrectTitle => "Corregir algo",
-        Key::CorrectWhat => {
-            "Lo que dijo primero queda en el registro de este dispositivo. Su clínica ve lo que cuenta ahora y que se corrigió."
-        }
+        Key::CorrectWhat => "Lo que dijo primero queda en el registro de este dispositivo. Su clínica ve lo que cuenta ahora y que se corrigió.",
         Key::CorrectNone => "{n|Del último día|De los últimos # días} no se puede corregir nada.",
         Key::CorrectOpen => "¿Se anotó algo por error?",
         Key::CorrectTakeOut => "Un error: quitarlo",
@@ -659,10 +660,11 @@ pub fn text(key: Key) -> &'static str {
         Key::EraseFirst => {
             "Si quiere conservarlo, guárdelo antes. Para empezar de nuevo necesita una tarjeta de su clínica."
         }
+        Key::EraseAsk => "¿Borrarlo todo para siempre?",
         Key::EraseSure => "Sí, borrarlo todo",
         Key::EraseKeep => "No, conservarlo",
-        Key::EraseAsk => "¿Borrarlo todo para siempre?",
         Key::Erased => "Todo está borrado.",
+
         // patient: while the window is closed
         Key::StayTitle => "Con la ventana cerrada",
         Key::StayAtLogin => "Abrir al iniciar sesión en este ordenador",

@@ -94,8 +94,11 @@ keys! {
     OnlyNewCard WhatToDo RowNow DayLabel AfterTheVisit NotNow DoOneNow WhichOne ExtraWhat HeldBackSince LeaveOutWhy
     LeaveOutDays LeaveOutDaysWhat FromTodayUntil OnlyToday WhyDays
 
+    // patient: a step that may be taken
+    StepTake StepAllowed
+
     // patient: questions
-    AskPain PainLeast PainMost AskActivity ActivityLeast ActivityMost AskSettled RatherNotAnswer
+    HowDidItGo AskPain PainLeast PainMost AskActivity ActivityLeast ActivityMost AskSettled RatherNotAnswer
 
     // patient: how
     BeforeYouBegin BeCareful StopAtOnce IfInDoubt ReadBegin OnThisRung Purpose ShouldFeel ShouldNotFeel Mistakes

@@ -6,12 +6,13 @@ mod excuse_days;
 mod head;
 mod leave_out;
 mod now_page;
+mod next_step;
 mod offer;
 mod question;
-mod still;
 mod silence;
-
+mod still;
 mod told_once;
+
 pub use choose::Choose;
 pub use excuse_days::ExcuseDays;
 pub use head::name;

@@ -8,6 +8,7 @@ use wire::patient::{DidIt, PutOff, SlotAsk};
 use words::Key;
 
 use super::head::name;
+use super::next_step::NextStep;
 use crate::patient::desk::Desk;
 use crate::patient::page::Page;
 use crate::shared::figure::Figure;
@@ -23,6 +24,7 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
     let mirrored = item.item.side == Side::Left;
     let put_off = move |_| desk.house.ask::<PutOff>(SlotAsk { plan, slot }, move |today| desk.show(today));
     let did_it = move |_| desk.house.ask::<DidIt>(SlotAsk { plan, slot }, move |today| desk.show(today));
+    let step = item.step.is_some().then(|| view! { <NextStep item=item.clone()/> });
     let note = (!item.item.note.is_empty()).then(|| view! { <p class="note">{item.item.note.clone()}</p> });
     view! {
         <section class="offer">
@@ -35,6 +37,7 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
             </div>
             <Figure drawing mirrored/>
             <div class="offer-buttons stack">
+                {step}
                 <button type="button" class="main" disabled=busy on:click=move |_| desk.begin(plan, id)>{words.text(Key::Begin)}</button>
                 <div class="row">
                     <button type="button" disabled=busy on:click=put_off>{words.text(Key::InTenMinutes)}</button>

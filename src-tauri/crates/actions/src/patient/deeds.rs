@@ -49,7 +49,7 @@ fn one(house: &mut House, plan: PlanId, moment: &Moment, did: &Did) -> Answer<()
     match did {
         Did::Opened => today::opened(house, moment),
         Did::Run { item, live: true, parts } => {
-            let mut script = running::begin(house, moment, &BeginAsk { plan, item: *item })?;
+            let mut script = running::begin(house, moment, &BeginAsk { plan, item: *item, step: false })?;
             script.run.doing = doing(&script.run, script.item.side, parts)?;
             script.run.end = end(&script.run, script.item.side);
             running::checkpoint(house, moment, &RunSnapshot { plan, run: script.run }).map(drop)
@@ -104,7 +104,7 @@ fn doing(run: &Run, side: Side, parts: &Parts) -> Answer<Doing> {
                 all.map(|(place, (done, failed))| Ok(Counted { leg: leg(place, sets)?, done: *done, failed: *failed }));
             Ok(Doing::Reps(all.collect::<Answer<_>>()?))
         }
-        (Parts::Trials(trials), Dose::Balance { target_s, .. }, Doing::Balance(balance)) => {
+        (Parts::Trials { phone, each: trials }, Dose::Balance { target_s, .. }, Doing::Balance(balance)) => {
             let most = u32::from(target_s) * 1000;
             let prescribed = |wanted: &Leg| legs.contains(&Some(*wanted));
             if !trials.iter().all(|(leg, _, _)| prescribed(leg)) {
@@ -112,6 +112,7 @@ fn doing(run: &Run, side: Side, parts: &Parts) -> Answer<Doing> {
             }
             let trial = |(leg, ms, end): &(Leg, u32, _)| Trial { leg: *leg, held_ms: (*ms).min(most), end: *end };
             let mut balance = balance.clone();
+            balance.set_up = phone.unwrap_or(balance.set_up);
             balance.trials = trials.iter().map(trial).collect();
             Ok(Doing::Balance(balance))
         }

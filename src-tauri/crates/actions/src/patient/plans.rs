@@ -6,6 +6,7 @@ use exercises::history::History;
 use exercises::id::{ItemId, LogId, PlanId};
 use exercises::log::{Entry, Log, What};
 use exercises::plan::{Item, Plan};
+use exercises::suggest::in_use_here;
 use exercises::time::Stamp;
 use exercises::today::Followed;
 use format::card::PairingSecret;
@@ -123,15 +124,25 @@ fn carried(house: &House, cards: Vec<table::card::Card>, log: &Log) -> Answer<Ca
     let catalogue = with_own(&house.catalogue, &newest.own)?;
     let history = History::fold(log, newest.plan.id);
     let agreed = history.taken.last().map(|taken| taken.agreed.clone()).unwrap_or_default();
+    let plan = stepped(newest.plan.with_schedules(&agreed), &history, taken);
     Ok(Carried {
         verify_key: newest.verify_key,
         recipient: newest.recipient,
         secret: newest.pairing_secret,
         revisions,
-        followed: Followed { plan: newest.plan.with_schedules(&agreed), taken, history },
+        followed: Followed { plan, taken, history },
         catalogue,
         log: log.id,
     })
+}
+
+/// The plan with what the person stepped to since its card was taken, where the clinician allowed that.
+fn stepped(mut plan: Plan, history: &History, taken: Stamp) -> Plan {
+    let since = || history.runs.values().rev().filter(|run| run.started.utc_ms >= taken.utc_ms);
+    for item in &mut plan.items {
+        *item = in_use_here(item, since().find(|run| run.item == item.id));
+    }
+    plan
 }
 
 /// The shipped catalogue with a card's own exercises; one of the same id replaces the shipped one.

@@ -3,12 +3,23 @@
 use super::plans::{self, Carried};
 use crate::{Answer, House, Moment};
 use exercises::review;
+use exercises::suggest::Suggestion;
 use exercises::summary::{Period, Sealing, reduce};
 use wire::patient::RecordPage;
 
 /// One record for each plan.
 pub fn pages(house: &House, moment: &Moment) -> Answer<Vec<RecordPage>> {
     Ok(plans::all(house)?.iter().map(|one| page(one, moment)).collect())
+}
+
+/// The steps that the person may take now, where the clinician allowed any.
+pub(crate) fn steps(one: &Carried, moment: &Moment) -> Vec<Suggestion> {
+    if !one.plan().items.iter().any(|item| item.may_step) {
+        return Vec::new();
+    }
+    let proposed = page(one, moment).review.map(|review| review.items).unwrap_or_default();
+    let offered = |of: &Suggestion| one.plan().item(of.item).is_some_and(|item| of.offered(item).is_some());
+    proposed.into_iter().filter(offered).collect()
 }
 
 fn page(one: &Carried, moment: &Moment) -> RecordPage {

@@ -1,6 +1,7 @@
 //! Beginning a run, and logging it as far as it got.
 
 use super::plans::{self, Carried, append};
+use super::recording;
 use crate::{Answer, House, Moment};
 use exercises::alarm;
 use exercises::ask::{self, Question};
@@ -27,7 +28,7 @@ const MOST_DETAIL: usize = 1 << 20;
 /// [`Failure::HeldBack`] while an alarm holds the item back.
 pub fn begin(house: &mut House, moment: &Moment, ask: &BeginAsk) -> Answer<RunScript> {
     let one = plans::one(house, Some(ask.plan))?;
-    let item = one.item(ask.item)?.clone();
+    let item = item_to_begin(&one, moment, ask)?;
     let history = &one.followed.history;
     if let Some(alarm) = alarm::blocking(&history.alarms, &item, one.plan(), &one.catalogue) {
         return Err(Failure::HeldBack(alarm.trouble));
@@ -38,6 +39,17 @@ pub fn begin(house: &mut House, moment: &Moment, ask: &BeginAsk) -> Answer<RunSc
     let own_median_ms = own_medians(&one, &item, moment.now);
     append(house, ask.plan, moment.now, &What::Run(run.clone()))?;
     Ok(RunScript { plan: ask.plan, run, exercise, item, first, own_median_ms })
+}
+
+/// The item as it is in use, or a step further where that was asked for and may be offered at this moment.
+fn item_to_begin(one: &Carried, moment: &Moment, ask: &BeginAsk) -> Answer<Item> {
+    let item = one.item(ask.item)?.clone();
+    if !ask.step {
+        return Ok(item);
+    }
+    let offered = recording::steps(one, moment);
+    let step = offered.iter().find_map(|suggestion| suggestion.offered(&item)).ok_or(Failure::NoSuchItem)?;
+    Ok(step.apply(&item))
 }
 
 fn first_snapshot(one: &Carried, item: &Item, moment: &Moment) -> Run {

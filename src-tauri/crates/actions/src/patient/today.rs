@@ -1,6 +1,7 @@
 //! The Now page, and what can be said about a slot.
 
 use super::plans::{self, Carried, append};
+use super::recording;
 use crate::{Answer, House, Moment};
 use exercises::catalogue::Dose;
 use exercises::history::Mark;
@@ -24,8 +25,10 @@ pub fn page(house: &House, moment: &Moment) -> Answer<Today> {
             catalogue.exercises.push(exercise);
         }
     }
+    let steps: Vec<_> = carried.iter().map(|one| (one.plan().id, recording::steps(one, moment))).collect();
     let followed: Vec<Followed> = carried.into_iter().map(|one| one.followed).collect();
-    Ok(compose(&followed, &catalogue, moment.now, &moment.zone))
+    let today = compose(&followed, &catalogue, moment.now, &moment.zone);
+    Ok(steps.iter().fold(today, |today, (plan, steps)| today.with_steps(*plan, steps)))
 }
 
 /// Logs that the program was opened, once a day for each plan: the day has a record.

@@ -8,4 +8,5 @@ mod own;
 mod people;
 mod reminders;
 mod running;
+mod stepping;
 mod taking;

@@ -11,7 +11,7 @@ use wire::Failure;
 use wire::patient::{Answer, BeginAsk, LeavingOut, RunScript, RunSnapshot, SealAsk, SlotAsk, TroubleAsk};
 
 fn begin(patient: &mut Patient, moment: &str, item: u8) -> RunScript {
-    let ask = BeginAsk { plan: patient.plan, item: ItemId(item) };
+    let ask = BeginAsk { plan: patient.plan, item: ItemId(item), step: false };
     running::begin(&mut patient.house, &at(moment), &ask).expect("nothing holds it back")
 }
 
@@ -96,7 +96,7 @@ fn something_wrong_holds_back_what_it_must_until_a_newer_card() {
     answering::trouble(&mut patient.house, &at("11-25T19:40"), &wrong).expect("always possible");
     let mut patient = patient.restarted();
     let before = patient.bytes();
-    let ask = BeginAsk { plan: patient.plan, item: ItemId(2) };
+    let ask = BeginAsk { plan: patient.plan, item: ItemId(2), step: false };
     assert_eq!(running::begin(&mut patient.house, &at("11-26T08:00"), &ask).err(), Some(Failure::HeldBack(Trouble::Fell)));
     assert!(patient.bytes() == before);
     begin(&mut patient, "11-26T09:00", 1);

@@ -27,6 +27,11 @@ impl<'a> Names<'a> {
         Names { words, plan: Some(plan), earlier: &[], exercises }
     }
 
+    /// The names of exercises alone.
+    pub fn of_exercises(words: Words, exercises: &'a [Exercise]) -> Names<'a> {
+        Names { words, plan: None, earlier: &[], exercises }
+    }
+
     fn plans(&self) -> impl Iterator<Item = &'a Plan> + use<'a> {
         self.plan.into_iter().chain(self.earlier)
     }

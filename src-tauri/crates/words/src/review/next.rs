@@ -4,7 +4,7 @@ use super::adherence::on;
 use super::{Names, Say};
 use crate::Words;
 use chrono::NaiveDate;
-use exercises::catalogue::Dose;
+use exercises::catalogue::{Dose, Exercise};
 use exercises::suggest::{Advice, Hindrance, Reason, Step, Suggestion};
 
 /// A proposal in words.
@@ -32,6 +32,18 @@ impl Words {
             advice: self.advice(&suggestion.advice).to_owned(),
             step: self.step(suggestion, names),
             reason: self.reason(&suggestion.reason, start),
+        }
+    }
+
+    /// A step that the person may take, in words.
+    pub fn offered_step(self, suggestion: &Suggestion, exercise: &Exercise, today: NaiveDate) -> StepWords {
+        let names = Names::of_exercises(self, std::slice::from_ref(exercise));
+        let said = self.suggestion(suggestion, names, today);
+        match suggestion.step() {
+            Some(Step::Rung(rung)) => {
+                StepWords { step: self.said(Say::ToRung, &[("rung", &names.rung(&exercise.id, rung))]), ..said }
+            }
+            _ => said,
         }
     }
 
