@@ -34,7 +34,8 @@ fn meeting(patient: &mut Patient, moment: &str, minutes: Option<u16>) -> Result<
 /// Does the hold's run of the slot that is open at that moment.
 fn hold(patient: &mut Patient, moment: &str) {
     let (plan, moment) = (patient.plan, at(moment));
-    let script = running::begin(&mut patient.house, &moment, &BeginAsk { plan, item: ItemId(1) }).expect("free to begin");
+    let script = running::begin(&mut patient.house, &moment, &BeginAsk { plan, item: ItemId(1), step: false })
+        .expect("free to begin");
     let held = vec![Held { leg: None, held_ms: 10_000 }; 3];
     let run = exercises::run::Run { end: RunEnd::Completed, doing: Doing::Hold(held), ..script.run };
     running::checkpoint(&mut patient.house, &moment, &RunSnapshot { plan, run }).expect("a run that was begun");
@@ -252,6 +253,11 @@ fn at_a_glance_the_day_the_meeting_and_whether_a_plan_is_followed() {
     assert_eq!(busy.meeting, Some(true));
     assert!(busy.lines.last().is_some_and(|line| line.contains("11:10")), "{:?}", busy.lines);
     assert_eq!(shown(&patient, "11-25T11:10").meeting, Some(false), "it ends by itself");
+    let mut away = at("11-25T09:11");
+    away.zone = actions::zone::named("Europe/London").expect("a zone");
+    away.now = away.zone.stamp(away.now.utc_ms);
+    let until = reminders::show(&patient.house, &away).expect("stands").meeting_until.expect("still in it");
+    assert_eq!(until.minute(), 10 * 60 + 10, "by the clocks of where the person is");
     let without = Patient::without_card();
     let nothing = shown(&without, "11-25T09:10");
     assert_eq!((nothing.meeting, nothing.followed, nothing.lines.len()), (None, false, 1));

@@ -1,0 +1,80 @@
+//! A step that the clinician allowed: offered when the rules propose it, taken by a press, and in use from then on.
+
+use crate::people::{Patient, at, clinic, example, issue};
+use actions::patient::{running, taking, today};
+use exercises::catalogue::Dose;
+use exercises::id::ItemId;
+use exercises::run::{Doing, Held, RunEnd};
+use exercises::suggest::Step;
+use exercises::today::TodayItem;
+use wire::Failure;
+use wire::patient::{BeginAsk, CardSource, RunSnapshot, TakeAsk};
+
+/// A patient whose plan asks for the hourly hold alone, without complaints, and may or may not step.
+fn patient(may_step: bool) -> Patient {
+    let mut plan = example();
+    plan.items.truncate(1);
+    plan.complaints.clear();
+    plan.items[0].serves = None;
+    plan.items[0].may_step = may_step;
+    let mut patient = Patient::without_card();
+    let text = issue(&mut clinic(patient.dir.path()), &at("11-25T08:00"), plan, &patient.dir.path().join("card"));
+    let ask = TakeAsk { source: CardSource::Text(text), agreed: Vec::new() };
+    taking::take(&mut patient.house, &at("11-25T08:40"), &ask).expect("a good card");
+    patient.plan = actions::patient::plans::one(&patient.house, None).expect("taken").plan().id;
+    patient
+}
+
+fn ask(patient: &Patient, step: bool) -> BeginAsk {
+    BeginAsk { plan: patient.plan, item: ItemId(1), step }
+}
+
+/// Every hold of a day, to the end.
+fn whole_day(patient: &mut Patient, day: &str) {
+    for hour in 9..=17 {
+        let moment = at(&format!("{day}T{hour:02}:02"));
+        let ask = ask(patient, false);
+        let script = running::begin(&mut patient.house, &moment, &ask).expect("nothing holds it back");
+        let Dose::Hold { repetitions, hold_s, .. } = script.run.dose else { panic!("a hold") };
+        let held = Held { leg: None, held_ms: u32::from(hold_s) * 1000 };
+        let doing = Doing::Hold(vec![held; repetitions.into()]);
+        let run = exercises::run::Run { doing, end: RunEnd::Completed, ..script.run };
+        running::checkpoint(&mut patient.house, &moment, &RunSnapshot { plan: patient.plan, run }).expect("begun here");
+    }
+}
+
+fn item(patient: &Patient, moment: &str) -> TodayItem {
+    today::page(&patient.house, &at(moment)).expect("a page").items.remove(0)
+}
+
+#[test]
+fn a_step_is_offered_taken_and_then_in_use() {
+    let mut patient = patient(true);
+    whole_day(&mut patient, "11-25");
+    assert_eq!(item(&patient, "11-26T08:50").step, None, "once is not twice");
+    whole_day(&mut patient, "11-26");
+    let offered = item(&patient, "11-27T08:55");
+    let step = offered.step.as_ref().and_then(|step| step.offered(&offered.item)).expect("met twice");
+    assert_eq!(*step, Step::HoldSeconds(5));
+    let Dose::Hold { hold_s: before, .. } = offered.item.dose else { panic!("a hold") };
+    let ask = ask(&patient, true);
+    let script = running::begin(&mut patient.house, &at("11-27T09:01"), &ask).expect("it is offered");
+    let Dose::Hold { hold_s: after, .. } = script.run.dose else { panic!("a hold") };
+    assert_eq!(after, before + 5);
+    let patient = patient.restarted();
+    let used = item(&patient, "11-27T10:01");
+    assert_eq!((used.item.dose, used.step), (script.run.dose, None), "in use, and no other step within a week");
+}
+
+#[test]
+fn without_the_clinicians_leave_nothing_is_offered_and_a_press_is_refused() {
+    let mut patient = patient(false);
+    whole_day(&mut patient, "11-25");
+    whole_day(&mut patient, "11-26");
+    assert_eq!(item(&patient, "11-27T08:55").step, None);
+    let before = patient.bytes();
+    let ask = ask(&patient, true);
+    let refused = running::begin(&mut patient.house, &at("11-27T09:01"), &ask);
+    assert_eq!(refused.err(), Some(Failure::NoSuchItem));
+    assert!(patient.bytes() == before);
+}

@@ -1,0 +1,28 @@
+//! A step that the clinician allowed the person to take, where the rules propose one.
+
+use exercises::today::TodayItem;
+use leptos::prelude::*;
+use words::Key;
+use words::review::upper;
+
+use crate::patient::desk::Desk;
+
+/// What it would be, why, and the press that takes it for this and the next times.
+#[component]
+pub fn NextStep(item: TodayItem) -> impl IntoView {
+    let desk = Desk::here();
+    let words = desk.house.words();
+    let (plan, id) = (item.plan, item.item.id);
+    let start = desk.today.with_untracked(|today| today.as_ref().map(|today| today.now.date())).unwrap_or_default();
+    let shown = item.step.clone().map(|step| {
+        let said = words.offered_step(&step, &item.exercise, start);
+        view! {
+            <section class="sheet stack-2">
+                <h2>{upper(&said.line())}"?"</h2>
+                <p class="soft">{said.reason}" "{words.text(Key::StepAllowed)}</p>
+                <button type="button" disabled=desk.house.busy on:click=move |_| desk.begin_step(plan, id)>{words.text(Key::StepTake)}</button>
+            </section>
+        }
+    });
+    view! { {shown} }
+}
