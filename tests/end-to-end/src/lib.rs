@@ -5,6 +5,7 @@
 //! bus and a notification service. Each desktop has folders and a bus of its own, so tests run side
 //! by side. See `tests/window` for how to run them.
 
+mod axe;
 mod bus;
 mod desktop;
 mod driver;
@@ -12,14 +13,22 @@ mod eyes;
 mod hands;
 mod page;
 mod program;
+mod tour;
+mod tray;
 mod wait;
 mod window;
 
 pub use desktop::Desktop;
 pub use program::{Unattended, carryover};
+pub use tour::Tour;
 pub use window::{Opening, Window};
 
 use std::path::PathBuf;
+
+/// Another program as cargo built it, beside the window's.
+pub fn beside(name: &str) -> PathBuf {
+    program::path().with_file_name(name)
+}
 
 /// The folder for screenshots, `tests/out`.
 pub(crate) fn out() -> PathBuf {

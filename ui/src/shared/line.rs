@@ -13,7 +13,7 @@ pub fn TimeIsSet() -> impl IntoView {
         let now = house.situation.with(|situation| situation.as_ref().filter(|s| s.at_is_set).map(|s| s.now))?;
         let words = house.words();
         let time = format!("{} {}", words.date_in_full(now.date()), words.minute(now.minute()));
-        Some(view! { <p class="at-is-set small soft">{words.fill(Key::AtIsSet, &[("time", &time)])}</p> })
+        Some(view! { <aside class="at-is-set small soft">{words.fill(Key::AtIsSet, &[("time", &time)])}</aside> })
     };
     view! { {line} }
 }

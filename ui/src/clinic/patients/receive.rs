@@ -44,9 +44,9 @@ pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
                 <span>{house.text(Key::SealedSummaries)}</span>
                 <input type="file" multiple on:change:target=move |event| take(event.target())/>
             </label>
-            <ul class="receipts" role="status">
+            <div role="status"><ul class="receipts">
                 {move || receipts.get().into_iter().map(|receipt| view! { <OneReceipt receipt/> }).collect_view()}
-            </ul>
+            </ul></div>
         </section>
     }
 }

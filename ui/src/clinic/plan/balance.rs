@@ -25,7 +25,7 @@ pub fn BalanceAtHome() -> impl IntoView {
                 <p class="small soft">{words.text(Key::BalanceAtHomeWhat)}</p>
                 <div class="when"><Age/><StanceTimes/></div>
                 <Absent/>
-                <ul role="status">{problems}</ul>
+                <div role="status"><ul>{problems}</ul></div>
             </section>
         </Show>
     }

@@ -34,7 +34,7 @@ pub fn Issue(code: String) -> impl IntoView {
                 <p class="small soft load">{load}</p>
                 <Show when=move || sheet.problems.with(|problems| problems.as_ref().is_some_and(|all| !all.is_empty()))>
                     <p class="small"><b>{words.text(Key::IssueNotYet)}</b></p>
-                    <ul class="small missing">{list}</ul>
+                    <ul class="small missing" tabindex="0" aria-label=words.text(Key::IssueNotYet)>{list}</ul>
                 </Show>
                 <Show when=move || ready.get()><p class="small">{words.text(Key::IssueReady)}</p></Show>
             </div>

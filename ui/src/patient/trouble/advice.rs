@@ -28,8 +28,8 @@ pub fn Advice(trouble: Trouble) -> impl IntoView {
         }
     });
     view! {
-        <main class="screen" role="alert">
-            <div class="column stack-5">
+        <main class="screen">
+            <div class="column stack-5" role="alert">
                 <div class="stack-1"><p class="soft">{words.trouble(trouble)}</p><h1>{words.text(Key::WhatToDo)}</h1></div>
                 <ol class="advice">{steps}</ol>
                 {held}
