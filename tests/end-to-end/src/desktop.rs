@@ -6,8 +6,8 @@ use tempfile::TempDir;
 
 use crate::bus::Bus;
 use crate::program::Unattended;
-use crate::wait;
 use crate::window::Opening;
+use crate::{tray, wait};
 
 /// One person's computer. Its folders and its bus are its own and end with it.
 pub struct Desktop {
@@ -59,6 +59,21 @@ impl Desktop {
     #[track_caller]
     pub fn click_notification(&self) {
         self.bus.tell_notifier(&["action", "0"]).expect("the notification service answers");
+    }
+
+    /// Waits until the menu of the program's tray icon has exactly these lines.
+    #[track_caller]
+    pub fn tray_says(&self, lines: &[&str]) {
+        let said = || tray::lines(&self.bus).into_iter().map(|(_, label)| label).collect::<Vec<_>>();
+        assert!(wait::until(|| (said() == lines).then_some(())).is_some(), "the tray's menu says {:?}", said());
+    }
+
+    /// Chooses the item with these words from the menu of the program's tray icon.
+    #[track_caller]
+    pub fn choose_in_tray(&self, words: &str) {
+        let found = tray::lines(&self.bus).into_iter().find(|(_, label)| label == words);
+        let (number, _) = found.unwrap_or_else(|| panic!("the tray's menu has no {words:?}: {:?}", tray::lines(&self.bus)));
+        tray::choose(&self.bus, &number).expect("the menu answers");
     }
 
     /// Starts the program on the home of this name with nobody at its window.

@@ -21,7 +21,7 @@ pub fn Sure(keep: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     });
     let erase = move |_| desk.house.ask::<EraseEverything>(EraseAsk { everything: true }, |_| anew::begin());
     view! {
-        <div class="fault stack" role="group" aria-labelledby="erase-ask">
+        <div class="sure stack" role="group" aria-labelledby="erase-ask">
             <p id="erase-ask"><strong>{words.text(Key::EraseAsk)}</strong></p>
             <button type="button" node_ref=first on:click=move |_| keep()>{words.text(Key::EraseKeep)}</button>
             <button type="button" class="alarm" disabled=desk.house.busy on:click=erase>{words.text(Key::EraseSure)}</button>

@@ -33,11 +33,11 @@ pub fn show(house: &House, moment: &Moment) -> Answer<Glance> {
         return Ok(Glance::nothing(lang));
     }
     let today = today::page(house, moment)?;
-    let meeting = reminders::settings(house)?.meeting_at(moment.now);
+    let meeting = reminders::meeting_until(&reminders::settings(house)?, moment);
     let followed = today.is_followed();
     Ok(Glance {
         lang,
-        lines: Words::new(lang).tray(&today, meeting.map(|meeting| meeting.until)),
+        lines: Words::new(lang).tray(&today, meeting),
         meeting: followed.then_some(meeting.is_some()),
         followed,
     })

@@ -37,12 +37,17 @@ pub fn show(house: &House, moment: &Moment) -> Answer<Reminders> {
     let carried = plans::all(house)?;
     let next = remind::ahead(lookout(&carried, &settings, moment), moment.now, LOOK_AHEAD_HOURS).first().map(|one| one.at);
     Ok(Reminders {
-        meeting_until: settings.meeting_at(moment.now).map(|meeting| meeting.until),
+        meeting_until: meeting_until(&settings, moment),
         silent: settings.silent(moment.now),
         silent_until: settings.silent_until(moment.now, &moment.zone),
         next,
         quiet: settings.quiet,
     })
+}
+
+/// Until when the meeting that goes on lasts, by the clocks of where the person is now.
+pub(super) fn meeting_until(settings: &Settings, moment: &Moment) -> Option<Stamp> {
+    settings.meeting_at(moment.now).map(|meeting| moment.zone.stamp(meeting.until.utc_ms))
 }
 
 /// Other quiet times, in place of those before.

@@ -253,9 +253,8 @@ fn at_a_glance_the_day_the_meeting_and_whether_a_plan_is_followed() {
     assert_eq!(busy.meeting, Some(true));
     assert!(busy.lines.last().is_some_and(|line| line.contains("11:10")), "{:?}", busy.lines);
     assert_eq!(shown(&patient, "11-25T11:10").meeting, Some(false), "it ends by itself");
-    let mut away = at("11-25T09:11");
-    away.zone = actions::zone::named("Europe/London").expect("a zone");
-    away.now = away.zone.stamp(away.now.utc_ms);
+    let london = actions::zone::named("Europe/London").expect("a zone");
+    let away = actions::clock::at(at("11-25T09:11").now.utc_ms, london);
     let until = reminders::show(&patient.house, &away).expect("stands").meeting_until.expect("still in it");
     assert_eq!(until.minute(), 10 * 60 + 10, "by the clocks of where the person is");
     let without = Patient::without_card();

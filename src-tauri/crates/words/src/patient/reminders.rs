@@ -20,8 +20,12 @@ impl Words {
         let until = |key, minute| self.fill(key, &[("time", &self.minute(minute))]);
         match (stand.silent, stand.meeting_until, stand.silent_until) {
             (false, ..) => None,
-            // A quiet time may go on when the meeting is over.
             (true, Some(meeting), Some(silent)) if meeting == silent => Some(until(Key::MeetingUntil, meeting.minute())),
+            // A quiet time goes on when the meeting is over.
+            (true, Some(meeting), Some(silent)) => {
+                let both = [until(Key::MeetingUntil, meeting.minute()), until(Key::SilentUntil, silent.minute())];
+                Some(both.join(" "))
+            }
             (true, _, Some(silent)) => Some(until(Key::SilentUntil, silent.minute())),
             (true, _, None) => Some(self.text(Key::SilentAlways).to_owned()),
         }
@@ -70,7 +74,7 @@ mod tests {
     fn why_it_is_silent_and_until_when() {
         let said = |meeting, silent| EN.silence(&stand(meeting, silent)).expect("silent");
         assert_eq!(said(Some(later(60)), Some(later(60))), "In a meeting until 15:02.");
-        assert_eq!(said(Some(later(60)), Some(later(90))), "No reminder until 15:32.", "a quiet time begins meanwhile");
+        assert_eq!(said(Some(later(60)), Some(later(90))), "In a meeting until 15:02. No reminder until 15:32.");
         assert_eq!(said(None, Some(later(90))), "No reminder until 15:32.");
         assert_eq!(said(None, None), "Quiet times fill the whole day: no reminder comes.");
         assert_eq!(EN.silence(&Reminders { silent: false, ..stand(None, None) }), None);
