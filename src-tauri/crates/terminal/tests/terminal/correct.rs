@@ -48,7 +48,8 @@ fn the_persons_own_copy_shows_both() {
     place.done(&["--home", "done", "--at", DONE, "patient", "export", "--out", "mine"]);
     let whole: Value = serde_json::from_slice(&place.read("mine/everything.json")).expect("JSON");
     let entries = whole["entries"].as_array().expect("a list");
-    let first = entries.iter().find(|one| one["n"].to_string() == pain).expect("the entry as it was");
+    let number: u64 = pain.parse().expect("a number");
+    let first = entries.iter().find(|one| one["n"] == number).expect("the entry as it was");
     assert_ne!(first["score"], 1);
     let last = entries.last().expect("the correction");
     assert_eq!((&last["what"], last["entry"].to_string(), &last["score"]), (&"corrected".into(), pain.clone(), &1.into()));
