@@ -432,7 +432,9 @@ pub fn text(key: Key) -> &'static str {
         Key::PhoneInPocket => {
             "After you start, put the phone upright into a tight pocket or pouch at the waist, the screen away from you."
         }
-        Key::HandsNear => "Arms as the exercise says, the support within reach. A sound says when it begins and when it is over.",
+        Key::HandsNear => {
+            "Arms as the exercise says, the support within reach. A sound says when it begins and when it is over."
+        }
         Key::StandUntilSound => "Stand until the sound",
         Key::NothingToTouch => "Support within reach. Nothing to touch; you are asked afterwards.",
         Key::SeemsTouched => "It seems that your foot touched. Touch the screen if it did.",
@@ -585,7 +587,9 @@ pub fn text(key: Key) -> &'static str {
         Key::FrameNext => "Next code",
         Key::FrameBefore => "Code before",
         Key::CorrectTitle => "Put something right",
-        Key::CorrectWhat => "What you said first stays in the record on this device. Your clinic sees what counts now, and that it was put right.",
+        Key::CorrectWhat => {
+            "What you said first stays in the record on this device. Your clinic sees what counts now, and that it was put right."
+        }
         Key::CorrectNone => "Nothing of the last {n|day|# days} can be put right.",
         Key::CorrectOpen => "Was something entered by mistake?",
         Key::CorrectTakeOut => "A mistake: take it out",

@@ -434,7 +434,9 @@ pub fn text(key: Key) -> &'static str {
         Key::PhoneInPocket => {
             "Después de empezar, meta el teléfono derecho en un bolsillo ajustado a la cintura, con la pantalla hacia fuera."
         }
-        Key::HandsNear => "Los brazos como dice el ejercicio, el apoyo al alcance. Un sonido dice cuándo empieza y cuándo termina.",
+        Key::HandsNear => {
+            "Los brazos como dice el ejercicio, el apoyo al alcance. Un sonido dice cuándo empieza y cuándo termina."
+        }
         Key::StandUntilSound => "Aguante hasta el sonido",
         Key::NothingToTouch => "Apoyo al alcance. No hay que tocar nada; se le pregunta después.",
         Key::SeemsTouched => "Parece que el pie tocó el suelo. Toque la pantalla si fue así.",
@@ -589,7 +591,9 @@ pub fn text(key: Key) -> &'static str {
         Key::FrameNext => "Código siguiente",
         Key::FrameBefore => "Código anterior",
         Key::CorrectTitle => "Corregir algo",
-        Key::CorrectWhat => "Lo que dijo primero queda en el registro de este dispositivo. Su clínica ve lo que cuenta ahora y que se corrigió.",
+        Key::CorrectWhat => {
+            "Lo que dijo primero queda en el registro de este dispositivo. Su clínica ve lo que cuenta ahora y que se corrigió."
+        }
         Key::CorrectNone => "{n|Del último día|De los últimos # días} no se puede corregir nada.",
         Key::CorrectOpen => "¿Se anotó algo por error?",
         Key::CorrectTakeOut => "Un error: quitarlo",

@@ -6,9 +6,9 @@ mod passphrase;
 mod stepper;
 mod text;
 
+pub use crate::shared::tick::Tick;
 pub use choice::Choice;
 pub use fold::Fold;
 pub use passphrase::Passphrase;
 pub use stepper::Stepper;
 pub use text::Text;
-pub use crate::shared::tick::Tick;
