@@ -51,6 +51,8 @@ pub struct Exercise {
     pub kind: Kind,
     /// Whether it has sides.
     pub side: Sidedness,
+    /// Whether it is standing on one leg, the other foot free: only then are its times put beside norms of that.
+    pub one_leg: bool,
     /// The dose from which a clinician starts; for one side where there are sides.
     pub dose: Dose,
     /// Its versions; at least one ladder with one rung when it comes out of the reader.

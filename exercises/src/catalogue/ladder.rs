@@ -3,6 +3,7 @@
 use super::figure::Figure;
 use super::id::{LadderId, RungId};
 use super::texts::Lang;
+use crate::norms::{Arms, Feet};
 use std::collections::BTreeMap;
 
 /// What changes from rung to rung of one ladder.
@@ -71,6 +72,10 @@ pub struct Rung {
     pub surface: Option<Surface>,
     /// Whether the eyes are open; `None` where that does not matter.
     pub eyes: Option<Eyes>,
+    /// What its instructions say about the feet; `None` where they leave it open.
+    pub feet: Option<Feet>,
+    /// Where its instructions put the arms; `None` where they leave it open. Never [`Arms::HandInUse`].
+    pub arms: Option<Arms>,
     /// Its name and what changes, by language.
     pub texts: BTreeMap<Lang, RungTexts>,
     /// Its own figure where it looks different from the exercise's.

@@ -222,7 +222,8 @@ mod tests {
         };
         let change = stance_change(&conditions, &days, None);
         let Conditions { exercise, rung, surface, eyes, set_up, .. } = conditions;
-        StanceSeries { exercise, rung, leg, surface, eyes, set_up, target_s, days, change, sway: None }
+        let norms = crate::review::norms_not_compared();
+        StanceSeries { exercise, rung, leg, surface, eyes, set_up, target_s, days, change, sway: None, norms }
     }
 
     fn rising() -> Vec<f64> {

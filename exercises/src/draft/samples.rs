@@ -17,7 +17,7 @@ pub fn empty() -> Draft {
 }
 
 fn rung(id: &str, surface: Option<Surface>, eyes: Option<Eyes>) -> Rung {
-    Rung { id: RungId::new(id).expect("an id"), surface, eyes, texts: BTreeMap::new(), figure: None }
+    Rung { id: RungId::new(id).expect("an id"), surface, eyes, feet: None, arms: None, texts: BTreeMap::new(), figure: None }
 }
 
 fn exercise(id: &str, dose: Dose, side: Sidedness, rungs: Vec<Rung>) -> Exercise {
@@ -28,6 +28,7 @@ fn exercise(id: &str, dose: Dose, side: Sidedness, rungs: Vec<Rung>) -> Exercise
         region: Region::Ankle,
         kind: dose.kind(),
         side,
+        one_leg: id == "one-leg",
         dose,
         ladders: vec![ladder],
         poses: Figure {

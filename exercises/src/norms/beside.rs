@@ -63,6 +63,8 @@ pub struct Beside {
 pub enum WhyNot {
     /// The person's own figure is not a time.
     NotATime,
+    /// It is another way of standing than on one leg.
+    OtherStand,
     /// There are no norms for soft surfaces.
     SoftSurface,
     /// A published row would apply, but its figures have not been checked against the paper.

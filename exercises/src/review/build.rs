@@ -12,6 +12,7 @@ use crate::adherence::{
 use crate::catalogue::Catalogue;
 use crate::change::{ActivityChange, together};
 use crate::id::ItemId;
+use crate::norms::Norms;
 use crate::plan::{Plan, StanceBaseline};
 use crate::suggest;
 use crate::summary::{Corrections, RunOn, Summary};
@@ -21,15 +22,25 @@ use std::collections::BTreeMap;
 use strings::Strings;
 
 /// The review of one plan: `revisions` are all revisions that were issued, by number; `summaries` all that came, in any order.
-/// `None` without a revision or without a summary of that plan.
+/// `None` without a revision or without a summary of that plan. Norms are those that come with the program.
 pub fn build(revisions: &BTreeMap<u16, Plan>, catalogue: &Catalogue, summaries: &[Summary]) -> Option<Review> {
+    build_against(revisions, catalogue, summaries, &Norms::built_in())
+}
+
+/// As [`build`], with these norms.
+pub fn build_against(
+    revisions: &BTreeMap<u16, Plan>,
+    catalogue: &Catalogue,
+    summaries: &[Summary],
+    norms: &Norms,
+) -> Option<Review> {
     let newest = revisions.values().next_back()?;
     let united = unite(summaries.iter().filter(|summary| summary.plan == newest.id))?;
     let start = newest.start;
     let date = |day: u16| start + Duration::days(i64::from(day));
     let day_of = |plan: &Plan| u16::try_from(plan.issued.signed_duration_since(start).num_days()).unwrap_or(0);
     let strings = strings::strings(&united, revisions, start);
-    let balance = stance::series(&united, revisions);
+    let balance = stance::series(&united, revisions, catalogue, norms);
     let activities = said::activities(&united, revisions, day_of);
     let changes: Vec<ActivityChange> = activities.iter().map(|series| series.change).collect();
     Some(Review {

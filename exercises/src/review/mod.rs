@@ -1,6 +1,7 @@
 //! The clinician's page about one patient: six questions, answered from the summaries of all the patient's devices.
 
 mod build;
+mod norms;
 mod said;
 #[cfg(test)]
 pub(crate) mod samples;
@@ -24,7 +25,10 @@ use crate::summary::WeekDelay;
 use chrono::NaiveDate;
 
 pub use crate::change::StanceDay;
-pub use build::build;
+pub use build::{build, build_against};
+pub use norms::AgainstNorms;
+#[cfg(test)]
+pub(crate) use norms::not_compared as norms_not_compared;
 pub(crate) use said::pain_points;
 
 /// The clinician's page about one patient. Each field answers one question.
@@ -157,6 +161,8 @@ pub struct StanceSeries {
     pub change: StanceChange,
     /// Sway, where a sensor took part.
     pub sway: Option<SwaySeries>,
+    /// The last day beside the norms.
+    pub norms: AgainstNorms,
 }
 
 /// The involved leg against the other under the same conditions.

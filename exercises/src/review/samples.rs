@@ -31,7 +31,7 @@ pub fn rung(id: &str) -> RungId {
 }
 
 fn version(id: &str, surface: Option<Surface>, eyes: Option<Eyes>) -> Rung {
-    Rung { id: rung(id), surface, eyes, texts: BTreeMap::new(), figure: None }
+    Rung { id: rung(id), surface, eyes, feet: None, arms: None, texts: BTreeMap::new(), figure: None }
 }
 
 fn ladder(id: &str, factor: Factor, rungs: Vec<Rung>) -> Ladder {
@@ -54,6 +54,7 @@ pub fn exercise(id: &str, dose: Dose, side: Sidedness, ladders: Vec<Ladder>) -> 
         region: Region::Ankle,
         kind: dose.kind(),
         side,
+        one_leg: id == "one-leg",
         dose,
         ladders,
         poses,

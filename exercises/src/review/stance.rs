@@ -1,11 +1,13 @@
 //! Stance times: a series for each set of conditions, and side to side.
 
+use super::norms::Known;
 use super::union::United;
 use super::{Sides, StanceSeries};
-use crate::catalogue::ExerciseId;
+use crate::catalogue::{Catalogue, ExerciseId};
 use crate::change::{Conditions, OneLeg, StanceDay, compare_legs, seconds, stance_change, stance_day, sway_series};
 use crate::id::{ItemId, LogId};
-use crate::plan::{AgeBand, Leg, Plan, Side};
+use crate::norms::Norms;
+use crate::plan::{Leg, Plan, Side};
 use crate::summary::{RunOn, SwayOn};
 use std::collections::BTreeMap;
 
@@ -19,9 +21,14 @@ struct Day<'a> {
 }
 
 /// All series, by conditions.
-pub(super) fn series(united: &United, revisions: &BTreeMap<u16, Plan>) -> Vec<StanceSeries> {
-    let age = revisions.values().rev().find_map(|plan| plan.age);
-    trials(united, revisions).into_iter().filter_map(|(conditions, days)| one(&conditions, &days, age)).collect()
+pub(super) fn series(
+    united: &United,
+    revisions: &BTreeMap<u16, Plan>,
+    catalogue: &Catalogue,
+    norms: &Norms,
+) -> Vec<StanceSeries> {
+    let known = Known { norms, catalogue, age: revisions.values().rev().find_map(|plan| plan.age) };
+    trials(united, revisions).into_iter().filter_map(|(conditions, days)| one(&conditions, &days, known)).collect()
 }
 
 /// Every trial, by conditions and day.
@@ -61,11 +68,12 @@ fn exercise(united: &United, revisions: &BTreeMap<u16, Plan>, log: LogId, run: &
     in_force.and_then(|plan| of(plan, run.item)).or_else(newest)
 }
 
-fn one(conditions: &Conditions, all: &BTreeMap<u16, Day>, age: Option<AgeBand>) -> Option<StanceSeries> {
+fn one(conditions: &Conditions, all: &BTreeMap<u16, Day>, known: Known<'_>) -> Option<StanceSeries> {
     let target_s = conditions.target_s;
     let days: Vec<StanceDay> = all.iter().filter_map(|(day, of)| stance_day(*day, &of.times, target_s)).collect();
     let sway = all.iter().filter(|(_, of)| !of.sway.is_empty()).map(|(day, of)| (*day, of.sway.clone())).collect();
-    (!days.is_empty()).then(|| StanceSeries {
+    let norms = known.against(conditions, days.last()?);
+    Some(StanceSeries {
         exercise: conditions.exercise.clone(),
         rung: conditions.rung.clone(),
         leg: conditions.leg,
@@ -73,9 +81,10 @@ fn one(conditions: &Conditions, all: &BTreeMap<u16, Day>, age: Option<AgeBand>) 
         eyes: conditions.eyes,
         set_up: conditions.set_up,
         target_s,
-        change: stance_change(conditions, &days, age),
+        change: stance_change(conditions, &days, known.age),
         sway: sway_series(&sway),
         days,
+        norms,
     })
 }
 

@@ -7,6 +7,7 @@ pub mod entry;
 pub mod frames;
 pub mod mine;
 pub mod motion;
+pub mod norms_file;
 pub mod plan_file;
 pub mod reminders;
 pub mod runs_file;

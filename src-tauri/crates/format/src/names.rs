@@ -3,6 +3,7 @@
 use exercises::alarm::Trouble;
 use exercises::catalogue::{Eyes, Surface};
 use exercises::log::{Barrier, Excuse};
+use exercises::norms::{Arms, Feet};
 use exercises::plan::{Aftercare, AgeBand, Leg, Risk, Side};
 use exercises::run::{RunEnd, SetUp, TrialEnd};
 
@@ -40,6 +41,8 @@ named! {
     Leg { "left" = Left, "right" = Right }
     Surface { "firm" = Firm, "folded-towel" = FoldedTowel, "cushion" = Cushion, "foam" = Foam }
     Eyes { "open" = Open, "closed" = Closed }
+    Feet { "bare" = Bare, "covered" = Covered }
+    Arms { "crossed" = Crossed, "on-hips" = OnHips, "free" = Free }
     AgeBand {
         "under-18" = Under18,
         "18-39" = From18,

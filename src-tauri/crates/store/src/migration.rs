@@ -7,16 +7,19 @@ use rusqlite::{Connection, Transaction};
 /// One version's step: the tables' own SQL, in this order, a table before those that refer to it.
 type Step = &'static [&'static str];
 
-const STEPS: &[Step] = &[&[
-    table::setting::SQL,
-    table::log::SQL,
-    table::card::SQL,
-    table::entry::SQL,
-    table::keys::SQL,
-    table::patient::SQL,
-    table::issued::SQL,
-    table::received::SQL,
-]];
+const STEPS: &[Step] = &[
+    &[
+        table::setting::SQL,
+        table::log::SQL,
+        table::card::SQL,
+        table::entry::SQL,
+        table::keys::SQL,
+        table::patient::SQL,
+        table::issued::SQL,
+        table::received::SQL,
+    ],
+    &[table::norms::SQL],
+];
 
 /// The schema version that this program writes.
 pub const LATEST: u32 = STEPS.len() as u32;

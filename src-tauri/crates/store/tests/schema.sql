@@ -1,5 +1,5 @@
 PRAGMA application_id = 0x43796f76;
-PRAGMA user_version = 1;
+PRAGMA user_version = 2;
 
 CREATE TABLE card (
     plan BLOB NOT NULL,
@@ -58,6 +58,11 @@ BEGIN SELECT RAISE(ABORT, 'a log keeps its id and counts its exports upwards'); 
 
 CREATE TRIGGER log_stays BEFORE DELETE ON log
 BEGIN SELECT RAISE(ABORT, 'a log is not removed'); END;
+
+CREATE TABLE norms (
+    one INTEGER NOT NULL PRIMARY KEY CHECK (one = 1),
+    sealed BLOB NOT NULL CHECK (length(sealed) > 0)
+) STRICT;
 
 CREATE TABLE patient (
     id INTEGER NOT NULL PRIMARY KEY AUTOINCREMENT,

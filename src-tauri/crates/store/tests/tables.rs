@@ -7,7 +7,7 @@ use std::fs;
 use std::path::Path;
 use store::table::card::{self, Card};
 use store::table::entry::{self, NewEntry};
-use store::table::{issued, keys, log, patient, received, setting};
+use store::table::{issued, keys, log, norms, patient, received, setting};
 use store::{Home, LATEST, StoreError, Tx};
 use support::{database, place};
 
@@ -56,6 +56,22 @@ fn a_setting_is_set_set_anew_and_forgotten() {
         Ok(())
     })
     .expect("all allowed");
+}
+
+#[test]
+fn a_table_of_norms_takes_the_place_of_the_one_before() {
+    within(|tx| {
+        assert_eq!(norms::get(tx)?, None);
+        norms::put(tx, b"first")?;
+        norms::put(tx, b"second")?;
+        assert_eq!(norms::get(tx)?.as_deref(), Some(&b"second"[..]));
+        norms::remove(tx)?;
+        norms::remove(tx)?;
+        assert_eq!(norms::get(tx)?, None);
+        Ok(())
+    })
+    .expect("all allowed");
+    conflict(within(|tx| norms::put(tx, b"")), "length(sealed) > 0");
 }
 
 #[test]

@@ -142,6 +142,8 @@ pub enum Example {
         #[arg(long, value_name = "DATE")]
         start: NaiveDate,
     },
+    /// A clinic's own table of stance times for `clinic norms`; its figures are invented
+    Norms,
 }
 
 /// The exercises.
@@ -197,6 +199,14 @@ pub enum Clinic {
     },
     /// List the patients
     Patients,
+    /// Keep the clinic's own table of stance times for reviews, or show what is kept
+    Norms {
+        /// The table, as `example norms` prints one; it takes the place of the one before
+        file: Option<PathBuf>,
+        /// Remove the table
+        #[arg(long, conflicts_with = "file")]
+        remove: bool,
+    },
     /// Print the age identity, with which any age tool opens this clinic's summaries
     Identity,
 }

@@ -3,8 +3,9 @@
 use crate::Done;
 use crate::args::{Args, Clinic, Form};
 use crate::out::Out;
-use actions::clinic::{door, issuing, patients, receiving, reviewing};
+use actions::clinic::{door, issuing, norms, patients, receiving, reviewing};
 use actions::{Answer, Clock, House, Moment, outside};
+use exercises::norms::ClinicTable;
 use serde_json::json;
 use std::path::Path;
 use wire::Failure;
@@ -38,6 +39,17 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
             }
             Ok(true)
         }
+        Clinic::Norms { file: Some(file), .. } => {
+            let bytes = outside::read(file, format::norms_file::MOST_BYTES)?;
+            let table = norms::keep(&mut house, &file.display().to_string(), &bytes)?;
+            show_norms(Some(&table), out)
+        }
+        Clinic::Norms { remove: true, .. } => {
+            let was = norms::remove(&mut house)?;
+            out.say(|words| words.norms_removed(was).to_owned(), || json!({ "removed": was }));
+            Ok(true)
+        }
+        Clinic::Norms { .. } => show_norms(norms::kept(&house)?.as_ref(), out),
         Clinic::Identity => identity(&house, out),
     }
 }
@@ -118,6 +130,12 @@ fn review(house: &House, moment: &Moment, code: &str, form: Form, out: &mut Out)
         out.print(&text);
         out.print(&to_clear(&page));
     }
+    Ok(true)
+}
+
+/// The table that is kept, a row a line, with where it is from.
+fn show_norms(table: Option<&ClinicTable>, out: &mut Out) -> Done {
+    out.say(|words| words.norms_kept(table).join("\n"), || json!({ "norms": table }));
     Ok(true)
 }
 

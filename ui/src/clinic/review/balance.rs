@@ -10,7 +10,8 @@ use super::finding::Finding;
 use crate::clinic::fields::Fold;
 use crate::shared::chart::StanceView;
 
-/// What was done last stands open with its chart; other conditions and the visits' own times are folded below.
+/// What was done last stands open with its chart; other conditions, published times and the visits' own times are folded
+/// below.
 #[component]
 pub fn Balance() -> impl IntoView {
     let desk = Desk::here();
@@ -19,12 +20,13 @@ pub fn Balance() -> impl IntoView {
     let visits = desk.read(|review, _| words.visit_stances(&review.baselines, review.start)).unwrap_or_default();
     let latest = all.next();
     let none = latest.is_none().then(|| view! { <p class="soft">{words.unanswered(Question::Balance)}</p> });
-    let (others, visits): (Vec<StanceGroup>, Vec<String>) = (all.collect(), visits);
-    let more = (!others.is_empty() || !visits.is_empty()).then(|| {
+    let norms = latest.as_ref().map(|group| norms_of(&desk, group)).unwrap_or_default();
+    let (others, lines): (Vec<StanceGroup>, Vec<String>) = (all.collect(), [norms, visits].concat());
+    let more = (!others.is_empty() || !lines.is_empty()).then(|| {
         view! {
             <Fold title=words.text(Key::ReviewOther) inside=Signal::stored(String::new())>
-                {others.into_iter().map(|group| view! { <Group group/> }).collect_view()}
-                <ul class="small lines">{visits.into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
+                {others.into_iter().map(|group| view! { <Group group norms=true/> }).collect_view()}
+                <ul class="small lines">{lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view()}</ul>
             </Fold>
         }
     });
@@ -38,11 +40,17 @@ pub fn Balance() -> impl IntoView {
     }
 }
 
-/// One set of conditions: both legs.
+/// Published times beside the group's, or why there are none.
+fn norms_of(desk: &Desk, group: &StanceGroup) -> Vec<String> {
+    desk.read(|review, _| desk.words.against_norms_by_leg(&group.legs, review.start)).unwrap_or_default()
+}
+
+/// One set of conditions: both legs; with published times where `norms` asks for them.
 #[component]
-fn Group(group: StanceGroup) -> impl IntoView {
+fn Group(group: StanceGroup, #[prop(optional)] norms: bool) -> impl IntoView {
     let desk = Desk::here();
     let words = desk.words;
+    let norms = if norms { norms_of(&desk, &group) } else { Vec::new() };
     let title = desk.read(|_, names| words.stance_conditions(&group, names)).unwrap_or_default();
     let sides = desk.read(|review, _| {
         let of_group = review.sides.iter().filter(|sides| group.legs.iter().any(|leg| leg.conditions() == sides.conditions));
@@ -66,6 +74,7 @@ fn Group(group: StanceGroup) -> impl IntoView {
             <p class="small soft">{title}</p>
             {legs}
             {sway}
+            {norms.into_iter().map(|line| view! { <p class="small">{line}</p> }).collect_view()}
             {sides.unwrap_or_default().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
             {chart}
         </article>

@@ -6,6 +6,7 @@ use crate::{Answer, House, Moment};
 use exercises::catalogue::Catalogue;
 use exercises::draft::{self, Draft, Used};
 use exercises::id::PlanId;
+use exercises::norms::Norms;
 use exercises::plan::Plan;
 use exercises::plan::check::{self, Problem};
 use wire::Failure;
@@ -14,7 +15,7 @@ use wire::clinic::PlanDraft;
 /// The next revision: the last plan carried over, or an empty one for a new patient.
 pub fn draft(house: &House, moment: &Moment, code: &str) -> Answer<PlanDraft> {
     let patient = rows::patient(house, code)?;
-    let review = reviewing::review(house, &patient);
+    let review = reviewing::review(house, &patient, &Norms::built_in());
     let alarms = review.as_ref().map(|review| review.alarms.iter().filter(|alarm| !alarm.cleared).copied().collect());
     let Draft { plan, used, earlier } = next(house, moment, &patient)?;
     Ok(PlanDraft {

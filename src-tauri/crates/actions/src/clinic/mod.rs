@@ -3,6 +3,7 @@
 pub mod door;
 pub mod drafting;
 pub mod issuing;
+pub mod norms;
 pub mod patients;
 mod pieces;
 pub mod receiving;

@@ -3,6 +3,7 @@
 use super::rows::{self, PATIENT, Patient};
 use super::{door, reviewing};
 use crate::{Answer, House, refuse};
+use exercises::norms::Norms;
 use exercises::plan::MAX_NAME;
 use store::{StoreError, table};
 use wire::Failure;
@@ -19,7 +20,7 @@ pub fn list(house: &House) -> Answer<Vec<PatientLine>> {
 }
 
 fn line(house: &House, patient: &Patient) -> PatientLine {
-    let review = reviewing::review(house, patient);
+    let review = reviewing::review(house, patient, &Norms::built_in());
     let alarms = review.as_ref().map_or(0, |review| review.alarms.iter().filter(|alarm| !alarm.cleared).count());
     PatientLine {
         code: patient.code.clone(),

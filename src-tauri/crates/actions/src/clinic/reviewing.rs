@@ -1,9 +1,11 @@
 //! One patient's review.
 
+use super::norms;
 use super::rows::{self, Patient};
 use crate::patient::plans;
 use crate::{Answer, House, Moment};
 use exercises::catalogue::{Catalogue, Exercise};
+use exercises::norms::Norms;
 use exercises::plan::Plan;
 use exercises::review::{self, Review};
 use wire::clinic::ReviewPage;
@@ -11,7 +13,7 @@ use wire::clinic::ReviewPage;
 /// The review of the patient under `code`.
 pub fn page(house: &House, moment: &Moment, code: &str) -> Answer<ReviewPage> {
     let patient = rows::patient(house, code)?;
-    let review = review(house, &patient);
+    let review = review(house, &patient, &norms::all(house)?);
     let mut plans: Vec<Plan> = patient.cards.values().rev().map(|card| card.plan.clone()).collect();
     let plan = if plans.is_empty() { None } else { Some(plans.remove(0)) };
     let known = catalogue(house, &patient);
@@ -25,9 +27,9 @@ pub fn page(house: &House, moment: &Moment, code: &str) -> Answer<ReviewPage> {
     Ok(ReviewPage { code: patient.code, name: patient.name, today, plan, earlier: plans, exercises, review })
 }
 
-/// The review of everything that was received from a patient.
-pub(crate) fn review(house: &House, patient: &Patient) -> Option<Review> {
-    review::build(&patient.revisions(), &catalogue(house, patient), &patient.summaries)
+/// The review of everything that was received from a patient, with these norms.
+pub(crate) fn review(house: &House, patient: &Patient, norms: &Norms) -> Option<Review> {
+    review::build_against(&patient.revisions(), &catalogue(house, patient), &patient.summaries, norms)
 }
 
 /// The shipped catalogue with the exercises of the clinic's own on the patient's newest card.

@@ -16,6 +16,7 @@ use wire::house::Role;
 pub(crate) const PATIENT: &str = "patient";
 pub(crate) const ISSUED: &str = "issued";
 pub(crate) const RECEIVED: &str = "received";
+pub(crate) const NORMS: &str = "norms";
 
 /// A patient with everything that the clinic holds about them.
 pub(crate) struct Patient {

@@ -25,6 +25,7 @@ files! {
     "knee-straighten.toml",
     "sit-to-stand.toml",
     "one-leg-stand.toml",
+    "one-leg-timed.toml",
     "heel-to-toe-stand.toml",
     "heel-raise.toml",
     "toe-lift.toml",

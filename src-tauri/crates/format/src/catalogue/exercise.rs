@@ -2,7 +2,7 @@
 
 use super::fault::Trouble;
 use super::figure;
-use super::names::{EYES, FACTORS, KINDS, REGIONS, SIDES, SURFACES};
+use super::names::{ARMS, EYES, FACTORS, FEET, KINDS, REGIONS, SIDES, SURFACES};
 use super::table::{Item, Table};
 use super::texts::{by_language, texts};
 use exercises::catalogue::{
@@ -10,7 +10,7 @@ use exercises::catalogue::{
 };
 use std::collections::BTreeSet;
 
-const FIELDS: &[&str] = &["id", "revision", "region", "kind", "side", "dose", "ladder", "figure", "text"];
+const FIELDS: &[&str] = &["id", "revision", "region", "kind", "side", "one_leg", "dose", "ladder", "figure", "text"];
 
 /// The exercise of a file, or `None` with faults noted.
 pub(super) fn exercise(top: &Table) -> Option<Exercise> {
@@ -20,6 +20,7 @@ pub(super) fn exercise(top: &Table) -> Option<Exercise> {
     let region = top.word("region", REGIONS);
     let kind = top.word("kind", KINDS);
     let side = top.word("side", SIDES);
+    let one_leg = top.optional("one_leg").map_or(Some(false), |item| item.truth());
     let dose = top.table("dose").zip(kind).and_then(|(table, kind)| dose(&table, kind));
     let poses = top.table("figure").and_then(|table| figure::figure(&table));
     let ladders = top.required("ladder").and_then(|item| ladders(&item, kind, poses.as_ref()));
@@ -30,6 +31,7 @@ pub(super) fn exercise(top: &Table) -> Option<Exercise> {
         region: region?,
         kind: kind?,
         side: side?,
+        one_leg: one_leg?,
         dose: dose?,
         ladders: ladders?,
         poses: poses?,
@@ -120,11 +122,13 @@ fn once<T: Ord + Clone + ToString>(table: &Table, id: &Option<T>, seen: &mut BTr
 }
 
 fn rung(table: &Table, kind: Option<Kind>, base: Option<&Figure>, seen: &mut BTreeSet<RungId>) -> Option<Rung> {
-    table.only(&["id", "surface", "eyes", "text", "figure"]);
+    table.only(&["id", "surface", "eyes", "feet", "arms", "text", "figure"]);
     let rung_id = table.required("id").and_then(|item| id(&item, RungId::new));
     once(table, &rung_id, seen);
     let surface = table.optional("surface").map(|item| item.word(SURFACES));
     let eyes = table.optional("eyes").map(|item| item.word(EYES));
+    let feet = table.optional("feet").map(|item| item.word(FEET));
+    let arms = table.optional("arms").map(|item| item.word(ARMS));
     if kind == Some(Kind::Balance) && (surface.is_none() || eyes.is_none()) {
         table.fault("", Trouble::BalanceNeeds);
     }
@@ -135,6 +139,8 @@ fn rung(table: &Table, kind: Option<Kind>, base: Option<&Figure>, seen: &mut BTr
         id: rung_id?,
         surface: surface.map_or(Some(None), |read| read.map(Some))?,
         eyes: eyes.map_or(Some(None), |read| read.map(Some))?,
+        feet: feet.map_or(Some(None), |read| read.map(Some))?,
+        arms: arms.map_or(Some(None), |read| read.map(Some))?,
         texts: texts?,
         figure: own.map_or(Some(None), |read| read.map(Some))?,
     })

@@ -1,6 +1,7 @@
 //! The words that stand for the domain's choices in an exercise file. Each list is the whole list.
 
 use exercises::catalogue::{Contact, Eyes, Factor, Furniture, Kind, Landmark, Region, Sidedness, Surface, View};
+use exercises::norms::{Arms, Feet};
 
 /// A word in a file and the value that it stands for.
 pub(super) type Names<T> = &'static [(&'static str, T)];
@@ -37,6 +38,11 @@ pub(super) const SURFACES: Names<Surface> = &[
 ];
 
 pub(super) const EYES: Names<Eyes> = &[("open", Eyes::Open), ("closed", Eyes::Closed)];
+
+pub(super) const FEET: Names<Feet> = &[("bare", Feet::Bare), ("covered", Feet::Covered)];
+
+/// A hand that is in use is no instruction of an exercise.
+pub(super) const ARMS: Names<Arms> = &[("crossed", Arms::Crossed), ("on-hips", Arms::OnHips), ("free", Arms::Free)];
 
 pub(super) const VIEWS: Names<View> = &[("side", View::Side), ("front", View::Front), ("hand", View::Hand)];
 

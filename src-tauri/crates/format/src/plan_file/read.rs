@@ -45,6 +45,7 @@ pub(crate) fn plainly(message: &str) -> String {
     for (ours, plain) in [
         ("expected u8", "expected a whole number from 0 to 255"),
         ("expected u16", "expected a whole number from 0 to 65535"),
+        ("expected u32", "expected a whole number from 0 on"),
         ("expected f64", "expected a number"),
         ("expected an array of length 3", "expected a list of three numbers"),
     ] {

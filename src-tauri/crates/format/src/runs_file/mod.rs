@@ -7,7 +7,7 @@ use exercises::alarm::Trouble;
 use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::log::{Barrier, Excuse};
 use exercises::plan::Leg;
-use exercises::run::TrialEnd;
+use exercises::run::{SetUp, TrialEnd};
 use exercises::time::Stamp;
 use serde::Deserialize;
 
@@ -95,8 +95,13 @@ pub enum Parts {
     Held(Vec<u32>),
     /// Repetitions of each set: done, failed.
     Counted(Vec<(u8, u8)>),
-    /// Balance trials: leg, milliseconds, end.
-    Trials(Vec<(Leg, u32, TrialEnd)>),
+    /// Balance trials.
+    Trials {
+        /// Where the phone was, where that is said.
+        phone: Option<SetUp>,
+        /// Leg, milliseconds, end of each.
+        each: Vec<(Leg, u32, TrialEnd)>,
+    },
 }
 
 /// The reason of that name.
@@ -122,6 +127,7 @@ enum Line {
         done: Option<Vec<u8>>,
         failed: Option<Vec<u8>>,
         trials: Option<Vec<TrialLine>>,
+        phone: Option<String>,
     },
     LeaveOut {
         at: String,
@@ -189,8 +195,9 @@ fn one(line: &str, number: u32) -> Result<Deed, String> {
     let parsed: Line = serde_json::from_str(line).map_err(|error| wrong(&error))?;
     let (at, what) = match parsed {
         Line::Opened { at } => (at, Did::Opened),
-        Line::Run { at, item, live, held, done, failed, trials } => {
-            (at, Did::Run { item: ItemId(item), live, parts: parts(held, done, failed, trials)? })
+        Line::Run { at, item, live, held, done, failed, trials, phone } => {
+            let parts = at_phone(parts(held, done, failed, trials)?, phone)?;
+            (at, Did::Run { item: ItemId(item), live, parts })
         }
         Line::LeaveOut { at, item, reason } => (at, Did::LeftOut { item: ItemId(item), reason: named(&reason)? }),
         Line::Excuse { at, from, until, why } => {
@@ -235,9 +242,18 @@ fn parts(
         }
         (None, None, None, Some(trials)) => {
             let trials = trials.into_iter().map(|trial| Ok((named(&trial.leg)?, ms(trial.seconds)?, named(&trial.end)?)));
-            Ok(Parts::Trials(trials.collect::<Result<_, String>>()?))
+            Ok(Parts::Trials { phone: None, each: trials.collect::<Result<_, String>>()? })
         }
         _ => Err("a run needs one of held, done (with failed), trials".into()),
+    }
+}
+
+/// Only trials depend on where the phone was.
+fn at_phone(parts: Parts, phone: Option<String>) -> Result<Parts, String> {
+    match (parts, phone) {
+        (Parts::Trials { each, .. }, Some(phone)) => Ok(Parts::Trials { phone: Some(named(&phone)?), each }),
+        (_, Some(_)) => Err("phone stands only beside trials".into()),
+        (parts, None) => Ok(parts),
     }
 }
 
@@ -285,7 +301,7 @@ mod tests {
         let start = NaiveDate::from_ymd_opt(2026, 11, 25).expect("a date");
         let deeds = read(&example(start, "+01:00")).expect("the example reads");
         assert!(deeds.len() > 10);
-        assert!(deeds.iter().any(|deed| matches!(&deed.what, Did::Run { parts: Parts::Trials(_), .. })));
+        assert!(deeds.iter().any(|deed| matches!(&deed.what, Did::Run { parts: Parts::Trials { .. }, .. })));
         assert!(deeds.windows(2).all(|pair| pair[0].at <= pair[1].at), "in order of time");
     }
 
@@ -299,6 +315,8 @@ mod tests {
             (r#"{"do":"run","at":"2026-11-25T09:02:00Z","item":1}"#, "one of held"),
             (r#"{"do":"run","at":"2026-11-25T09:02:00Z","item":1,"held":[1e9]}"#, "0 to 3600"),
             (r#"{"do":"run","at":"2026-11-25T09:02:00Z","item":1,"held":[1],"speed":3}"#, "unknown field"),
+            (r#"{"do":"run","at":"2026-11-25T09:02:00Z","item":1,"held":[1],"phone":"in-pocket"}"#, "only beside trials"),
+            (r#"{"do":"run","at":"2026-11-25T09:02:00Z","item":1,"trials":[],"phone":"in-hand"}"#, "one of on-support"),
             (r#"{"do":"trouble","at":"2026-11-25T09:02:00Z","what":"gloom"}"#, "is not one of"),
         ] {
             let fault = read(&format!("# a comment\n{line}\n")).expect_err(line);

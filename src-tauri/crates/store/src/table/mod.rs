@@ -1,13 +1,14 @@
 //! The tables, one file each: its SQL, its row, its reads and its writes.
 //!
 //! For both roles: [`setting`]. For the patient: [`log`], [`card`], [`entry`]. For the clinic, sealed: [`keys`],
-//! [`patient`], [`issued`], [`received`].
+//! [`patient`], [`issued`], [`received`], [`norms`].
 
 pub mod card;
 pub mod entry;
 pub mod issued;
 pub mod keys;
 pub mod log;
+pub mod norms;
 pub mod patient;
 pub mod received;
 pub mod setting;

@@ -189,6 +189,9 @@ fn with_json_every_command_prints_one_object_a_line() {
     assert_eq!(json(&clinic(&["issue", "M-2", "plan.toml", "--out", "m2"]))[0]["files"].as_array().map(Vec::len), Some(4));
     assert_eq!(json(&clinic(&["receive", "summary.age", "summary.age"])).len(), 2);
     assert_eq!(json(&clinic(&["review", "K17"]))[0]["code"], "K17");
+    assert!(json(&["example", "norms"])[0]["example"].as_str().is_some_and(|text| text.contains("[[row]]")));
+    assert!(json(&clinic(&["norms"]))[0]["norms"].is_null());
+    assert_eq!(json(&clinic(&["norms", "--remove"]))[0]["removed"], false);
     assert_eq!(json(&clinic(&["patients"])).len(), 2);
     assert!(json(&clinic(&["identity"]))[0]["identity"].as_str().is_some_and(|key| key.starts_with("AGE-SECRET-KEY-1")));
     assert_eq!(json(&["--home", "p2", "--at", TAKEN, "patient", "accept", "card/card.bin"])[0]["items"], 3);

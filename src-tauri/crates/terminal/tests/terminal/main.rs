@@ -11,6 +11,7 @@ mod frames;
 mod home;
 mod inputs;
 mod loop_closed;
+mod norms;
 mod own;
 mod place;
 mod summary;

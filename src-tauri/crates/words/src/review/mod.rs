@@ -12,6 +12,7 @@ mod grid;
 mod head;
 mod names;
 mod next;
+mod norms;
 mod pain;
 mod say;
 mod sway;

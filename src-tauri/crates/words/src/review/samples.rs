@@ -26,6 +26,8 @@ fn exercise(id: &str, names: [&str; 2], dose: Dose, side: Sidedness, rungs: &[(&
         id: RungId::new(*id).expect("an id"),
         surface: *surface,
         eyes: surface.map(|_| Eyes::Open),
+        feet: None,
+        arms: None,
         texts: Lang::ALL.into_iter().map(|lang| (lang, RungTexts { name: (*name).into(), change: String::new() })).collect(),
         figure: None,
     };
@@ -46,6 +48,7 @@ fn exercise(id: &str, names: [&str; 2], dose: Dose, side: Sidedness, rungs: &[(&
         region: Region::NeckUpperBack,
         kind: dose.kind(),
         side,
+        one_leg: id == "one-leg",
         dose,
         ladders: vec![Ladder {
             id: LadderId::new("only").expect("an id"),

@@ -46,6 +46,15 @@ says! {
     SwayLast SwayChanged SwayUnclear SwayFew SwayToConfirm SwayNotMeasured
     VisitStance VisitStanceCapped
 
+    // norms
+    NormBestOf NormMeanOf NormMedianOf NormBeside NormMean NormMeanSd NormMedian NormRowLine
+    NormAges NormAgesFrom NormPeople NormCap NormNoCap
+    NormBare NormCovered NormCrossed NormOnHips NormFree NormHandInUse
+    NormNoVerdict NormSkew NormNearCap NormOwnAtCap
+    NormNone NormSoft NormOther NormUnchecked NormNotATime NormNoRow NormNotKnown NormNotStated NormDiffers
+    NormAge NormEyes NormSurface NormFeet NormArms NormStatistic NormTheCap
+    NormsSource NormsNone NormsRemoved
+
     // next
     Advance Keep StepBack StopAndTalk
     ToHoldSeconds ToHolds ToRepetitions ToTarget ToTrials ToRung

@@ -87,6 +87,7 @@ impl Words {
                 sheet.line(2, &format!("{}: {}, {figures}", upper(self.leg_short(series.leg)), word.to_lowercase()));
                 series.sway.iter().flat_map(|sway| self.sway_series(sway)).for_each(|line| sheet.line(3, &line));
             }
+            self.against_norms_by_leg(&group.legs, review.start).iter().for_each(|line| sheet.line(2, line));
             let sides =
                 review.sides.iter().filter(|sides| group.legs.iter().any(|leg| leg.conditions() == sides.conditions));
             sides.for_each(|sides| sheet.line(2, &self.side_to_side(&sides.sides)));

@@ -3,6 +3,7 @@ mod shipped;
 
 use super::*;
 use exercises::catalogue::{ExerciseId, Kind, Lang, Quantity, Sidedness};
+use exercises::norms::{Arms, Feet};
 
 const WHOLE: &str = include_str!("../../../../../../exercises/catalogue/sit-tall-chin-back.toml");
 const BALANCE: &str = include_str!("../../../../../../exercises/catalogue/one-leg-stand.toml");
@@ -42,8 +43,38 @@ fn what_a_file_says_arrives_in_the_exercise() {
     let stand = catalogue.get(&id).expect("shipped");
     assert_eq!((stand.kind, stand.side), (Kind::Balance, Sidedness::EachSide));
     assert_eq!(stand.ladders.len(), 2);
+    assert!(stand.one_leg);
+    let rung = &stand.ladders[0].rungs[0];
+    assert_eq!((rung.feet, rung.arms), (Some(Feet::Bare), None), "its instructions leave the arms open");
     assert!(!stand.ladders[0].closes_the_eyes() && stand.ladders[1].closes_the_eyes());
     assert_eq!(stand.texts[&Lang::Es].name, "De pie sobre una pierna");
+}
+
+#[test]
+fn what_an_exercise_says_of_feet_and_arms_is_one_of_those_allowed() {
+    let rung = "feet = \"bare\"\n";
+    let read = |to: &str| read("mine.toml", &BALANCE.replacen(rung, to, 1)).expect("allowed");
+    let exercise = read("feet = \"covered\"\narms = \"on-hips\"\n");
+    let first = exercise.first_rung().expect("a rung");
+    assert_eq!((first.feet, first.arms), (Some(Feet::Covered), Some(Arms::OnHips)));
+    fault(
+        BALANCE,
+        rung,
+        "feet = \"wet\"\n",
+        "line 21: ladder 1, rung 1, feet: \"wet\" is not known; allowed here: bare, covered",
+    );
+    fault(
+        BALANCE,
+        rung,
+        "arms = \"hand-in-use\"\n",
+        "line 21: ladder 1, rung 1, arms: \"hand-in-use\" is not known; allowed here: crossed, on-hips, free",
+    );
+    fault(
+        BALANCE,
+        "one_leg = true",
+        "one_leg = 1",
+        "line 6: one_leg: a whole number stands here; true or false belongs here",
+    );
 }
 
 #[test]
@@ -81,7 +112,7 @@ fn seconds_and_repetitions_stay_within_their_range() {
         BALANCE,
         "target_s = 30",
         "target_s = 4",
-        "line 9: dose, target_s: target of 4 seconds; allowed are 5 to 60 seconds",
+        "line 10: dose, target_s: target of 4 seconds; allowed are 5 to 60 seconds",
     );
 }
 
@@ -115,7 +146,7 @@ fn a_word_that_is_none_of_those_allowed_is_named_with_them() {
         BALANCE,
         "surface = \"cushion\"",
         "surface = \"ice\"",
-        "line 34: ladder 1, rung 3, surface: \"ice\" is not known; allowed here: firm, folded-towel, cushion, foam",
+        "line 36: ladder 1, rung 3, surface: \"ice\" is not known; allowed here: firm, folded-towel, cushion, foam",
     );
     let found = faults(WHOLE, "furniture = [\"wall\"]", "furniture = [\"throne\"]");
     assert!(found[0].contains("ladder 1, rung 1, figure, furniture 1: \"throne\" is not known"), "{found:?}");

@@ -1,0 +1,274 @@
+//! Is it working: published times beside a person's own, or why there are none.
+
+use super::adherence::on;
+use super::{Say, upper};
+use crate::Words;
+use chrono::NaiveDate;
+use exercises::norms::{
+    Ages, Arms, Beside, Cap, Caveat, ClinicRow, ClinicTable, Comparison, Condition, Conditions, Feet, Published, Statistic,
+    WhyNot,
+};
+use exercises::review::{AgainstNorms, StanceSeries};
+use std::fmt::Display;
+
+impl Words {
+    /// Both figures side by side with source and caveats, or one short sentence why there is nothing beside.
+    pub fn against_norms(self, norms: &AgainstNorms, start: NaiveDate) -> String {
+        match &norms.comparison {
+            Comparison::Beside(beside) => self.beside(beside, norms, start),
+            Comparison::Not(reasons) => self.said(Say::NormNone, &[("why", &self.why_not(reasons))]),
+        }
+    }
+
+    /// A line for each leg; one for both where nothing applies to either for the same reason.
+    pub fn against_norms_by_leg(self, legs: &[StanceSeries], start: NaiveDate) -> Vec<String> {
+        let said: Vec<String> = legs.iter().map(|leg| self.against_norms(&leg.norms, start)).collect();
+        match said.split_first() {
+            Some((first, others)) if others.iter().all(|other| other == first) && !first.is_empty() => vec![first.clone()],
+            _ => legs.iter().zip(said).map(|(leg, said)| format!("{}: {said}", upper(self.leg_short(leg.leg)))).collect(),
+        }
+    }
+
+    /// The clinic's table: where it is from, then a row a line; or that there is none.
+    pub fn norms_kept(self, table: Option<&ClinicTable>) -> Vec<String> {
+        let Some(table) = table else { return vec![self.say(Say::NormsNone).to_owned()] };
+        let head = self.said(Say::NormsSource, &[("n", &table.rows.len()), ("source", &table.source)]);
+        std::iter::once(head).chain(table.rows.iter().map(|row| self.norm_row(row))).collect()
+    }
+
+    /// What removing the clinic's table did.
+    pub fn norms_removed(self, was: bool) -> &'static str {
+        self.say(if was { Say::NormsRemoved } else { Say::NormsNone })
+    }
+
+    fn beside(self, beside: &Beside, norms: &AgainstNorms, start: NaiveDate) -> String {
+        let row = &beside.row;
+        let ages = row.conditions.ages.map(|ages| self.ages(ages)).unwrap_or_default();
+        let people = row.people.map(|n| format!(", {}", self.said(Say::NormPeople, &[("n", &n)]))).unwrap_or_default();
+        let values: [(&str, &dyn Display); 7] = [
+            ("date", &self.date(on(start, norms.day))),
+            ("how", &self.statistic(norms.own.statistic)),
+            ("own", &self.number(beside.own_s)),
+            ("published", &self.published(row.published)),
+            ("ages", &ages),
+            ("people", &people),
+            ("source", &row.source.trim_end_matches('.')),
+        ];
+        let caveats = beside.caveats.iter().map(|caveat| match caveat {
+            Caveat::SkewLiftsTheMean => Say::NormSkew,
+            Caveat::PublishedNearCap => Say::NormNearCap,
+            Caveat::OwnAtCap => Say::NormOwnAtCap,
+        });
+        let said = std::iter::once(Say::NormNoVerdict).chain(caveats).map(|say| self.say(say).to_owned());
+        std::iter::once(self.said(Say::NormBeside, &values)).chain(said).collect::<Vec<_>>().join(" ")
+    }
+
+    /// Reasons of one kind together: "not known of these tries: feet, arms".
+    fn why_not(self, reasons: &[WhyNot]) -> String {
+        let of = |say, pick: fn(&WhyNot) -> Option<Condition>| {
+            let what: Vec<&str> = reasons.iter().filter_map(pick).map(|condition| self.condition(condition)).collect();
+            (!what.is_empty()).then(|| self.said(say, &[("what", &what.join(", "))]))
+        };
+        let whole = reasons.iter().find_map(|reason| match reason {
+            WhyNot::NotATime => Some(Say::NormNotATime),
+            WhyNot::OtherStand => Some(Say::NormOther),
+            WhyNot::SoftSurface => Some(Say::NormSoft),
+            WhyNot::OnlyUnchecked => Some(Say::NormUnchecked),
+            WhyNot::NoRow => Some(Say::NormNoRow),
+            WhyNot::NotKnown(_) | WhyNot::NotStated(_) | WhyNot::Differs(_) => None,
+        });
+        let differs = of(Say::NormDiffers, |one| if let WhyNot::Differs(condition) = one { Some(*condition) } else { None });
+        let unknown =
+            of(Say::NormNotKnown, |one| if let WhyNot::NotKnown(condition) = one { Some(*condition) } else { None });
+        let unsaid =
+            of(Say::NormNotStated, |one| if let WhyNot::NotStated(condition) = one { Some(*condition) } else { None });
+        let whole = whole.map(|say| self.say(say).to_owned());
+        [whole, differs, unknown, unsaid].into_iter().flatten().collect::<Vec<_>>().join("; ")
+    }
+
+    fn condition(self, condition: Condition) -> &'static str {
+        self.say(match condition {
+            Condition::Age => Say::NormAge,
+            Condition::Eyes => Say::NormEyes,
+            Condition::Surface => Say::NormSurface,
+            Condition::Feet => Say::NormFeet,
+            Condition::Arms => Say::NormArms,
+            Condition::Statistic => Say::NormStatistic,
+            Condition::Cap => Say::NormTheCap,
+        })
+    }
+
+    fn published(self, published: Published) -> String {
+        match published {
+            Published::Mean { mean_s, sd_s: None } => self.said(Say::NormMean, &[("s", &self.number(mean_s))]),
+            Published::Mean { mean_s, sd_s: Some(sd_s) } => {
+                self.said(Say::NormMeanSd, &[("s", &self.number(mean_s)), ("sd", &self.number(sd_s))])
+            }
+            Published::Median { median_s } => self.said(Say::NormMedian, &[("s", &self.number(median_s))]),
+        }
+    }
+
+    fn statistic(self, statistic: Statistic) -> String {
+        let (say, n) = match statistic {
+            Statistic::BestOf(n) => (Say::NormBestOf, n),
+            Statistic::MeanOf(n) => (Say::NormMeanOf, n),
+            Statistic::MedianOf(n) => (Say::NormMedianOf, n),
+        };
+        self.said(say, &[("n", &n)])
+    }
+
+    fn ages(self, ages: Ages) -> String {
+        match ages.to {
+            Some(to) => self.said(Say::NormAges, &[("from", &ages.from), ("to", &to)]),
+            None => self.said(Say::NormAgesFrom, &[("from", &ages.from)]),
+        }
+    }
+
+    /// "a mean of 21.5 s: 40 to 49 years, eyes open, firm floor, ..."; what is not stated is left out.
+    fn norm_row(self, row: &ClinicRow) -> String {
+        let Conditions { ages, eyes, surface, feet, arms, statistic, cap } = row.conditions;
+        let feet = feet.map(|feet| match feet {
+            Feet::Bare => Say::NormBare,
+            Feet::Covered => Say::NormCovered,
+        });
+        let arms = arms.map(|arms| match arms {
+            Arms::Crossed => Say::NormCrossed,
+            Arms::OnHips => Say::NormOnHips,
+            Arms::Free => Say::NormFree,
+            Arms::HandInUse => Say::NormHandInUse,
+        });
+        let cap = cap.map(|cap| match cap {
+            Cap::Seconds(s) => self.said(Say::NormCap, &[("s", &s)]),
+            Cap::None => self.say(Say::NormNoCap).to_owned(),
+        });
+        let said = [
+            ages.map(|ages| self.ages(ages)),
+            eyes.map(|eyes| self.eyes(eyes).to_owned()),
+            surface.map(|surface| self.surface(surface).to_owned()),
+            feet.map(|say| self.say(say).to_owned()),
+            arms.map(|say| self.say(say).to_owned()),
+            statistic.map(|statistic| self.statistic(statistic)),
+            cap,
+            row.people.map(|n| self.said(Say::NormPeople, &[("n", &n)])),
+        ];
+        let conditions = said.into_iter().flatten().collect::<Vec<_>>().join(", ");
+        if conditions.is_empty() {
+            return self.published(row.published);
+        }
+        self.said(Say::NormRowLine, &[("published", &self.published(row.published)), ("conditions", &conditions)])
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::Lang;
+    use exercises::catalogue::{Eyes, Surface};
+    use exercises::norms::{Evidence, NormRow, Own};
+
+    const EN: Words = Words::new(Lang::En);
+    const ES: Words = Words::new(Lang::Es);
+
+    fn start() -> NaiveDate {
+        NaiveDate::from_ymd_opt(2026, 11, 25).expect("a date")
+    }
+
+    fn conditions() -> Conditions {
+        Conditions {
+            ages: Some(Ages { from: 40, to: Some(49) }),
+            eyes: Some(Eyes::Open),
+            surface: Some(Surface::Firm),
+            feet: Some(Feet::Bare),
+            arms: Some(Arms::Crossed),
+            statistic: Some(Statistic::BestOf(3)),
+            cap: Some(Cap::Seconds(30)),
+        }
+    }
+
+    fn against(comparison: Comparison) -> AgainstNorms {
+        let own = Own {
+            seconds: 30.0,
+            age: None,
+            eyes: Eyes::Open,
+            surface: Surface::Firm,
+            feet: None,
+            arms: None,
+            statistic: Statistic::BestOf(3),
+            cap: Cap::Seconds(30),
+        };
+        AgainstNorms { day: 1, own, comparison }
+    }
+
+    fn beside() -> AgainstNorms {
+        let row = NormRow {
+            source: "Invented list".into(),
+            evidence: Evidence::Seen,
+            conditions: conditions(),
+            people: Some(12),
+            published: Published::Mean { mean_s: 27.5, sd_s: Some(4.0) },
+        };
+        let caveats = vec![Caveat::SkewLiftsTheMean, Caveat::PublishedNearCap, Caveat::OwnAtCap];
+        against(Comparison::Beside(Box::new(Beside { own_s: 30.0, row, caveats })))
+    }
+
+    #[test]
+    fn both_figures_stand_side_by_side_with_source_and_caveats() {
+        assert_eq!(
+            EN.against_norms(&beside(), start()),
+            "On 26 November, best of 3 tries: 30 s. Beside it, a mean of 27.5 s, standard deviation 4 s (40 to 49 years, 12 \
+             people). Source: Invented list. Taken in the same way; neither a rank nor a risk follows from it. Such times are \
+             skewed: more than half of a healthy group usually lie below the mean. The published figure lies near the end of \
+             the tries, which cut longer times. The patient's own time ended with the try and may be longer."
+        );
+        let said = ES.against_norms(&beside(), start());
+        assert!(said.contains("el mejor de 3 intentos: 30 s. Al lado, una media de 27,5 s"), "{said}");
+        for (words, judged) in [(EN, ["percentile", "normal", "below average"]), (ES, ["percentil", "normal", "inferior"])] {
+            let said = words.against_norms(&beside(), start()).to_lowercase();
+            assert!(judged.iter().all(|word| !said.contains(word)), "{said}");
+        }
+    }
+
+    #[test]
+    fn where_nothing_applies_one_sentence_says_why() {
+        let reasons = vec![
+            WhyNot::NotKnown(Condition::Feet),
+            WhyNot::NotStated(Condition::Cap),
+            WhyNot::Differs(Condition::Arms),
+            WhyNot::NotKnown(Condition::Age),
+        ];
+        assert_eq!(
+            EN.against_norms(&against(Comparison::Not(reasons)), start()),
+            "No published times beside it: different in the nearest source: arms; not known of these tries: feet, age; not \
+             stated by the nearest source: when a try ends."
+        );
+        for reason in [WhyNot::NotATime, WhyNot::OtherStand, WhyNot::SoftSurface, WhyNot::OnlyUnchecked, WhyNot::NoRow] {
+            for words in [EN, ES] {
+                let said = words.against_norms(&against(Comparison::Not(vec![reason])), start());
+                assert!(said.ends_with('.') && !said.contains(": .") && !said.contains('{'), "{said}");
+            }
+        }
+    }
+
+    #[test]
+    fn what_is_kept_is_told_row_by_row() {
+        let open = Conditions { ages: Some(Ages { from: 80, to: None }), eyes: None, surface: None, ..conditions() };
+        let table = ClinicTable {
+            source: "Invented list".into(),
+            rows: vec![
+                ClinicRow { conditions: conditions(), people: None, published: Published::Median { median_s: 21.5 } },
+                ClinicRow { conditions: open, people: Some(1), published: Published::Mean { mean_s: 4.0, sd_s: None } },
+            ],
+        };
+        assert_eq!(
+            EN.norms_kept(Some(&table)),
+            [
+                "2 rows. Source: Invented list",
+                "a median of 21.5 s: 40 to 49 years, eyes open, firm floor, bare feet, arms crossed on the chest, best of 3 \
+                 tries, tries end at 30 s",
+                "a mean of 4 s: 80 years and over, bare feet, arms crossed on the chest, best of 3 tries, tries end at 30 s, 1 \
+                 person",
+            ]
+        );
+        assert_eq!(EN.norms_kept(None), [EN.norms_removed(false)]);
+    }
+}
