@@ -78,13 +78,10 @@ mod tests {
 
     #[test]
     fn a_recorded_trial_is_read_at_once_and_a_bad_one_refused() {
-        let folder = tempfile::tempdir().unwrap();
-        let file = folder.path().join("trial.csv");
-        std::fs::write(&file, "t_s,ax,ay,az\n0,0,9.8,0\n").unwrap();
-        let args = read(&format!("--motion {0} --motion {0}", file.display())).unwrap();
-        assert_eq!(args.motion.iter().map(Vec::len).collect::<Vec<_>>(), [1, 1]);
-        std::fs::write(&file, "time,x\n").unwrap();
-        let refused = read(&format!("--motion {}", file.display())).unwrap_err().to_string();
+        let data = concat!(env!("CARGO_MANIFEST_DIR"), "/../exercises/tests/data/sway");
+        let args = read(&format!("--motion {data}/a_stable_native100.csv --motion {data}/b_touchdowns_web60.csv")).unwrap();
+        assert_eq!(args.motion.iter().map(Vec::len).collect::<Vec<_>>(), [3001, 1799]);
+        let refused = read(&format!("--motion {data}/reference.json")).unwrap_err().to_string();
         assert!(refused.contains("expected the header"), "{refused}");
     }
 

@@ -87,7 +87,7 @@ impl Day<'_> {
             }
             Dose::Balance { trials, target_s, .. } => {
                 let legs = legs.iter().flatten().flat_map(|leg| std::iter::repeat_n(*leg, trials.into()));
-                Parts::Trials(legs.map(|leg| self.trial(leg, target_s, chance)).collect())
+                Parts::Trials { phone: None, each: legs.map(|leg| self.trial(leg, target_s, chance)).collect() }
             }
         }
     }

@@ -110,7 +110,9 @@ fn no_path_of_one_machine_stands_anywhere() {
 
 #[test]
 fn every_package_takes_the_houses_lints_and_none_allows_unsafe_code() {
-    let manifests = sources("", &["Cargo.toml"]);
+    let mut manifests = sources("", &["Cargo.toml"]);
+    // The fuzz targets are a workspace of their own: the macro that makes one of a function needs what the house forbids.
+    manifests.retain(|manifest| manifest.path != "tests/fuzz/Cargo.toml");
     assert_eq!(manifests.len(), packages().len() + 1, "each package's and the workspace's");
     for manifest in manifests {
         let table: toml::Table = manifest.text.parse().expect("TOML");

@@ -176,18 +176,21 @@ impl Motion {
             self.sensor.set(Sensor::Silent);
             recording.borrow_mut().failed(SourceFault::NoSensor);
         }
-        self.asked.set(recording.borrow().ask());
-        let kept = recording.borrow().kept();
-        kept
+        self.told(&recording)
     }
 
     /// An answer about the last trial; what the trial gives now.
     pub fn answer(self, asked: Asked, after_s: f64, answer: Answer) -> Option<(Sensed, String)> {
         let recording = self.recording()?;
         recording.borrow_mut().answer(asked, after_s, answer);
-        self.asked.set(recording.borrow().ask());
-        let kept = recording.borrow().kept();
-        kept
+        self.told(&recording)
+    }
+
+    /// What a recording has to ask, and what it gives.
+    fn told(self, recording: &RefCell<Recording>) -> Option<(Sensed, String)> {
+        let recording = recording.borrow();
+        self.asked.set(recording.ask());
+        recording.kept()
     }
 
     /// Nothing of the trial that goes on counts any more.
