@@ -13,7 +13,8 @@ pub fn TimeIsSet() -> impl IntoView {
         let now = house.situation.with(|situation| situation.as_ref().filter(|s| s.at_is_set).map(|s| s.now))?;
         let words = house.words();
         let time = format!("{} {}", words.date_in_full(now.date()), words.minute(now.minute()));
-        Some(view! { <aside class="at-is-set small soft">{words.fill(Key::AtIsSet, &[("time", &time)])}</aside> })
+        let said = words.fill(Key::AtIsSet, &[("time", &time)]);
+        Some(view! { <aside class="at-is-set small soft" aria-label=said.clone()>{said}</aside> })
     };
     view! { {line} }
 }
