@@ -14,7 +14,8 @@ pub fn TimeIsSet() -> impl IntoView {
         let words = house.words();
         let time = format!("{} {}", words.date_in_full(now.date()), words.minute(now.minute()));
         let said = words.fill(Key::AtIsSet, &[("time", &time)]);
-        Some(view! { <aside class="at-is-set small soft" aria-label=said.clone()>{said}</aside> })
+        let name = said.clone();
+        Some(view! { <aside class="at-is-set small soft" aria-label=name>{said}</aside> })
     };
     view! { {line} }
 }
