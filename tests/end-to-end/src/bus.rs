@@ -32,15 +32,17 @@ impl Bus {
         BufReader::new(printed).read_line(&mut address).expect("dbus-daemon prints its address");
         let address = address.trim().to_owned();
         let notes = folder.join("notes");
-        let notifier = Command::new("dunst")
-            .arg("-conf")
-            .arg(settings(folder, &notes))
-            .env("DBUS_SESSION_BUS_ADDRESS", &address)
-            .stderr(Stdio::null())
-            .spawn()
-            .expect("dunst is installed (tests/packages.txt)");
-        let bus = Self { daemon, notifier, address, notes };
-        wait::until(|| bus.tell_notifier(&["count", "displayed"])).expect("the notification service answers");
+        let settings = settings(folder, &notes);
+        let notifier = start_notifier(&settings, &address);
+        let mut bus = Self { daemon, notifier, address, notes };
+        let answers = wait::until(|| {
+            // On a display that has just come up it may end before it has begun: then it is started again.
+            if matches!(bus.notifier.try_wait(), Ok(Some(_))) {
+                bus.notifier = start_notifier(&settings, &bus.address);
+            }
+            bus.tell_notifier(&["count", "displayed"])
+        });
+        answers.expect("the notification service answers");
         bus
     }
 
@@ -64,6 +66,17 @@ impl Drop for Bus {
             let _ = child.wait();
         }
     }
+}
+
+/// Starts the notification service on the bus of that address.
+fn start_notifier(settings: &Path, address: &str) -> Child {
+    Command::new("dunst")
+        .arg("-conf")
+        .arg(settings)
+        .env("DBUS_SESSION_BUS_ADDRESS", address)
+        .stderr(Stdio::null())
+        .spawn()
+        .expect("dunst is installed (tests/packages.txt)")
 }
 
 /// A session bus on which everyone may talk and which starts nothing by itself: no service of the machine

@@ -12,6 +12,7 @@ mod driver;
 mod eyes;
 mod hands;
 mod page;
+mod prescribed;
 mod program;
 mod tour;
 mod tray;
@@ -19,6 +20,7 @@ mod wait;
 mod window;
 
 pub use desktop::Desktop;
+pub use prescribed::Prescribed;
 pub use program::{Unattended, carryover};
 pub use tour::Tour;
 pub use window::{Opening, Window};

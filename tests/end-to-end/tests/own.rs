@@ -24,21 +24,9 @@ days = "every-day"
 may_step = false
 "#;
 
-/// A patient who took a card at half past eight; made from the terminal.
+/// A patient who took a card at half past eight.
 fn prepare(desktop: &Desktop) {
-    let path = |name: &str| desktop.path(name).to_string_lossy().into_owned();
-    let (clinic, patient, pass, plan, card) =
-        (path("clinic"), path("patient"), path("pass"), path("plan.toml"), path("card"));
-    std::fs::write(&pass, "plumb line and lantern").expect("the desktop's folder is writable");
-    std::fs::write(&plan, PLAN).expect("the desktop's folder is writable");
-    let at = "2027-03-01T08:30:00+01:00";
-    let as_clinic = |arguments: &[&str]| {
-        carryover(&[&["--home", &clinic, "--at", at, "clinic", "--passphrase-file", &pass][..], arguments].concat())
-    };
-    as_clinic(&["start", "--name", "Ropewalk Practice"]);
-    as_clinic(&["add", "K17"]);
-    as_clinic(&["issue", "K17", &plan, "--out", &card]);
-    carryover(&["--home", &patient, "--at", at, "patient", "accept", &format!("{card}/card.bin")]);
+    desktop.prescribe(PLAN, "2027-03-01T08:30:00+01:00");
 }
 
 fn open(desktop: &Desktop, time: &str) -> Window {

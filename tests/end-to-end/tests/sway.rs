@@ -1,7 +1,7 @@
 //! Balance with the phone on the body: recorded trials are replayed as if they came from its sensor, proposals are asked
 //! about, and what the reference program found stands in the log and in the review.
 
-use end_to_end::{Desktop, Window, carryover};
+use end_to_end::{Desktop, Prescribed, Window};
 use exercises::log::What;
 use exercises::run::{Doing, SetUp, TrialEnd};
 use exercises::sway::SourceKind;
@@ -9,7 +9,6 @@ use rusqlite::Connection;
 use serde_json::Value;
 use std::path::{Path, PathBuf};
 
-const PASSPHRASE: &str = "plumb line and lantern";
 const AT: &str = "2027-03-01T08:30:00+01:00";
 
 const PLAN: &str = r#"
@@ -35,23 +34,6 @@ seconds = 9.0
 
 fn trial(name: &str) -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../../exercises/tests/data/sway").join(format!("{name}.csv"))
-}
-
-/// A patient whose plan asks for two trials on the left leg; made from the terminal.
-fn prepare(desktop: &Desktop) -> impl Fn(&[&str]) -> String {
-    let path = |name: &str| desktop.path(name).to_string_lossy().into_owned();
-    let (clinic, patient, pass, plan, card) =
-        (path("clinic"), path("patient"), path("pass"), path("plan.toml"), path("card"));
-    std::fs::write(&pass, PASSPHRASE).expect("the desktop's folder is writable");
-    std::fs::write(&plan, PLAN).expect("the desktop's folder is writable");
-    let as_clinic = move |arguments: &[&str]| {
-        carryover(&[&["--home", &clinic, "--at", AT, "clinic", "--passphrase-file", &pass][..], arguments].concat())
-    };
-    as_clinic(&["start", "--name", "Ropewalk Practice"]);
-    as_clinic(&["add", "K17"]);
-    as_clinic(&["issue", "K17", &plan, "--out", &card]);
-    carryover(&["--home", &patient, "--at", AT, "patient", "accept", &format!("{card}/card.bin")]);
-    as_clinic
 }
 
 fn begin(window: &Window, place: &str) {
@@ -100,7 +82,7 @@ fn figures_agree(account: &Value, name: &str) {
 #[test]
 fn held_to_the_breastbone_a_touch_ends_the_trial_and_the_sensor_proposes() {
     let desktop = Desktop::new();
-    let as_clinic = prepare(&desktop);
+    let made = desktop.prescribe(PLAN, AT);
     let files = [trial("b_touchdowns_web60"), trial("a_stable_native100")];
     let window = desktop.open("patient").at("2027-03-01T09:00:30+01:00").zone("Europe/Vienna").motion(&files).start();
     begin(&window, "At the breastbone");
@@ -134,17 +116,15 @@ fn held_to_the_breastbone_a_touch_ends_the_trial_and_the_sensor_proposes() {
     let (_, second, account) = said.iter().rfind(|(place, ..)| *place == 1).expect("the second trial");
     assert_eq!((second.held_ms, second.censored, second.touch_downs), (30_000, true, 0));
     figures_agree(account, "a_stable_native100");
-    the_review_shows(&desktop, &as_clinic, "AtBreastbone");
+    the_review_shows(&desktop, &made, "AtBreastbone");
 }
 
 /// The summary goes to the clinic, whose review has a session of two trials.
-fn the_review_shows(desktop: &Desktop, as_clinic: &impl Fn(&[&str]) -> String, set_up: &str) {
-    let path = |name: &str| desktop.path(name).to_string_lossy().into_owned();
-    let (home, summary) = (path("patient"), path("summary.age"));
-    let at = "2027-03-01T10:00:00+01:00";
-    carryover(&["--home", &home, "--at", at, "patient", "summary", "--until", "2027-03-01", "--out", &summary]);
-    as_clinic(&["receive", &summary]);
-    let review: Value = serde_json::from_str(&as_clinic(&["review", "K17", "--as", "json"])).expect("one object");
+fn the_review_shows(desktop: &Desktop, made: &Prescribed, set_up: &str) {
+    let summary = desktop.path("summary.age").to_string_lossy().into_owned();
+    made.patient("2027-03-01T10:00:00+01:00", &["summary", "--until", "2027-03-01", "--out", &summary]);
+    made.clinic(&["receive", &summary]);
+    let review: Value = serde_json::from_str(&made.clinic(&["review", "K17", "--as", "json"])).expect("one object");
     let series = &review["balance"][0];
     assert_eq!((&series["set_up"], &series["sway"]["kind"]), (&set_up.into(), &"file".into()));
     assert_eq!((&series["days"][0]["trials"], &series["sway"]["sessions"][0]["trials"]), (&2.into(), &2.into()));
@@ -155,7 +135,7 @@ fn the_review_shows(desktop: &Desktop, as_clinic: &impl Fn(&[&str]) -> String, s
 #[test]
 fn in_the_pocket_the_sensor_ends_the_trial_and_it_is_always_asked() {
     let desktop = Desktop::new();
-    let _ = prepare(&desktop);
+    desktop.prescribe(PLAN, AT);
     let files = [trial("c_coarse_gap_landscape"), trial("b_touchdowns_web60")];
     let window = desktop.open("patient").at("2027-03-01T09:00:30+01:00").zone("Europe/Vienna").motion(&files).start();
     begin(&window, "In a waist pocket");

@@ -442,7 +442,6 @@ pub fn text(key: Key) -> &'static str {
         Key::AskTouched => "Did your foot touch the floor?",
         Key::AskTouchedElse => "Did it touch at another moment?",
         Key::AskTouchedWhen => "After about how many seconds?",
-        Key::SecondsLabel => "Seconds",
         Key::NotSure => "Not sure",
         Key::ToBeConfirmed => "to be confirmed: it may have been {s} s",
         Key::ToBeConfirmedLeast => "to be confirmed: it may have been {s} s or more",
@@ -451,7 +450,9 @@ pub fn text(key: Key) -> &'static str {
         Key::SwayRound => "all round",
         Key::SwayPath => "path a second",
         Key::TouchDowns => "the foot touched {n|once|# times}",
-        Key::SwayOwnOnly => "Compare it only with your own, with the phone in the same place.",
+        Key::SwayOwnOnly => {
+            "Compare it only with your own, with the phone in the same place. It does not say how likely a fall is."
+        }
         Key::NotMeasuredBecause => "Not measured: {why}",
         Key::WhyNotSensor => "the sensor gave nothing",
         Key::WhyNotSlow => "the sensor is too slow, or left gaps",
@@ -459,6 +460,8 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyNotShort => "the trial was too short",
         Key::WhyNotQuiet => "the movement was smaller than the sensor can show",
         Key::WhyNotOdd => "the sensor's values make no sense",
+        Key::StepOn => "On {step}?",
+        Key::StepBackTo => "Back {step}?",
         Key::StepTake => "Begin with this step",
         Key::StepAllowed => "Your clinician allows you to take it by yourself.",
         Key::StartCount => "Start the count",

@@ -444,7 +444,6 @@ pub fn text(key: Key) -> &'static str {
         Key::AskTouched => "¿Tocó el pie el suelo?",
         Key::AskTouchedElse => "¿Tocó en otro momento?",
         Key::AskTouchedWhen => "¿A los cuántos segundos, más o menos?",
-        Key::SecondsLabel => "Segundos",
         Key::NotSure => "No estoy seguro",
         Key::ToBeConfirmed => "por confirmar: puede que fueran {s} s",
         Key::ToBeConfirmedLeast => "por confirmar: puede que fueran {s} s o más",
@@ -453,7 +452,9 @@ pub fn text(key: Key) -> &'static str {
         Key::SwayRound => "en todas direcciones",
         Key::SwayPath => "recorrido por segundo",
         Key::TouchDowns => "el pie tocó {n|una vez|# veces}",
-        Key::SwayOwnOnly => "Compárelo solo con lo suyo, con el teléfono en el mismo sitio.",
+        Key::SwayOwnOnly => {
+            "Compárelo solo con lo suyo, con el teléfono en el mismo sitio. No dice lo probable que es una caída."
+        }
         Key::NotMeasuredBecause => "No medido: {why}",
         Key::WhyNotSensor => "el sensor no dio nada",
         Key::WhyNotSlow => "el sensor es demasiado lento o dejó huecos",
@@ -461,6 +462,8 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyNotShort => "el intento fue demasiado corto",
         Key::WhyNotQuiet => "el movimiento fue menor de lo que el sensor distingue",
         Key::WhyNotOdd => "los valores del sensor no tienen sentido",
+        Key::StepOn => "¿Pasar {step}?",
+        Key::StepBackTo => "¿Volver {step}?",
         Key::StepTake => "Empezar con este paso",
         Key::StepAllowed => "Su clínica le permite darlo por su cuenta.",
         Key::StartCount => "Empezar la cuenta",

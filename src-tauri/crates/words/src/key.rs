@@ -95,7 +95,7 @@ keys! {
     LeaveOutDays LeaveOutDaysWhat FromTodayUntil OnlyToday WhyDays
 
     // patient: a step that may be taken
-    StepTake StepAllowed
+    StepOn StepBackTo StepTake StepAllowed
 
     // patient: questions
     HowDidItGo AskPain PainLeast PainMost AskActivity ActivityLeast ActivityMost AskSettled RatherNotAnswer
@@ -119,7 +119,7 @@ keys! {
     WherePhone OnTheSupport OnTheSupportWhat AtTheBreastbone AtTheBreastboneWhat InAPocket
     InAPocketWhat NoMotionSensor SensorNotAllowed SensorSilent PhoneAtBreastbone OtherHandNear
     PhoneInPocket HandsNear StandUntilSound NothingToTouch SeemsTouched AskTouchedAt
-    AskTouched AskTouchedElse AskTouchedWhen SecondsLabel NotSure ToBeConfirmed
+    AskTouched AskTouchedElse AskTouchedWhen NotSure ToBeConfirmed
     ToBeConfirmedLeast SwayTitle SwaySide SwayRound SwayPath TouchDowns
     SwayOwnOnly NotMeasuredBecause WhyNotSensor WhyNotSlow WhyNotMoved WhyNotShort
     WhyNotQuiet WhyNotOdd

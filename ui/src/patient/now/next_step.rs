@@ -3,7 +3,6 @@
 use exercises::today::TodayItem;
 use leptos::prelude::*;
 use words::Key;
-use words::review::upper;
 
 use crate::patient::desk::Desk;
 
@@ -13,13 +12,13 @@ pub fn NextStep(item: TodayItem) -> impl IntoView {
     let desk = Desk::here();
     let words = desk.house.words();
     let (plan, id) = (item.plan, item.item.id);
-    let start = desk.today.with_untracked(|today| today.as_ref().map(|today| today.now.date())).unwrap_or_default();
+    let today = desk.today.with_untracked(|today| today.as_ref().map(|today| today.now.date())).unwrap_or_default();
     let shown = item.step.clone().map(|step| {
-        let said = words.offered_step(&step, &item.exercise, start);
+        let (question, why) = words.offered_step(&step, &item.exercise, today);
         view! {
             <section class="sheet stack-2">
-                <h2>{upper(&said.line())}"?"</h2>
-                <p class="soft">{said.reason}" "{words.text(Key::StepAllowed)}</p>
+                <h2>{question}</h2>
+                <p class="soft">{why}" "{words.text(Key::StepAllowed)}</p>
                 <button type="button" disabled=desk.house.busy on:click=move |_| desk.begin_step(plan, id)>{words.text(Key::StepTake)}</button>
             </section>
         }

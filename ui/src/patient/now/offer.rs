@@ -37,8 +37,8 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
             </div>
             <Figure drawing mirrored/>
             <div class="offer-buttons stack">
-                {step}
                 <button type="button" class="main" disabled=busy on:click=move |_| desk.begin(plan, id)>{words.text(Key::Begin)}</button>
+                {step}
                 <div class="row">
                     <button type="button" disabled=busy on:click=put_off>{words.text(Key::InTenMinutes)}</button>
                     <button type="button" on:click=move |_| desk.open(Page::LeaveOut(plan, slot))>{words.text(Key::LeaveItOut)}</button>

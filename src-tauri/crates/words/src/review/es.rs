@@ -189,7 +189,7 @@ pub fn text(what: Say) -> &'static str {
         Say::WhyNotSettled => "El dolor no había cedido a la mañana siguiente.",
         Say::WhyPainRising => "El dolor subió dos semanas seguidas: {base}, luego {before}, luego {last}.",
         Say::WhyMissedTwice => "El objetivo falló en dos sesiones.",
-        Say::WhyMetTwice => "Se cumplió el objetivo en dos sesiones seguidas, con poco dolor.",
+        Say::WhyMetTwice => "Se cumplió el objetivo en dos sesiones seguidas, y el dolor no lo desaconsejó.",
         Say::WhyMetOnce => "El objetivo se cumplió una vez; hacen falta dos seguidas.",
         Say::WhyNotMet => "El objetivo no se cumplió en la última sesión.",
         Say::WhyPainBetween => "Dolor {score}: permitido, pero demasiado para un paso.",

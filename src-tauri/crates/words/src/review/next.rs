@@ -2,7 +2,7 @@
 
 use super::adherence::on;
 use super::{Names, Say};
-use crate::Words;
+use crate::{Key, Words};
 use chrono::NaiveDate;
 use exercises::catalogue::{Dose, Exercise};
 use exercises::suggest::{Advice, Hindrance, Reason, Step, Suggestion};
@@ -35,16 +35,16 @@ impl Words {
         }
     }
 
-    /// A step that the person may take, in words.
-    pub fn offered_step(self, suggestion: &Suggestion, exercise: &Exercise, today: NaiveDate) -> StepWords {
+    /// A step that the person may take, as a question ("On to 15 seconds a hold?"), and why.
+    pub fn offered_step(self, suggestion: &Suggestion, exercise: &Exercise, today: NaiveDate) -> (String, String) {
         let names = Names::of_exercises(self, std::slice::from_ref(exercise));
-        let said = self.suggestion(suggestion, names, today);
-        match suggestion.step() {
-            Some(Step::Rung(rung)) => {
-                StepWords { step: self.said(Say::ToRung, &[("rung", &names.rung(&exercise.id, rung))]), ..said }
-            }
-            _ => said,
-        }
+        let step = match suggestion.step() {
+            Some(Step::Rung(rung)) => self.said(Say::ToRung, &[("rung", &names.rung(&exercise.id, rung))]),
+            _ => self.step(suggestion, names),
+        };
+        let back = matches!(suggestion.advice, Advice::StepBack(_));
+        let question = self.fill(if back { Key::StepBackTo } else { Key::StepOn }, &[("step", &step)]);
+        (question, self.reason(&suggestion.reason, today))
     }
 
     /// "Advance".

@@ -1,0 +1,50 @@
+//! A patient with a plan, made from the terminal: for tests that begin where prescribing ends.
+
+use crate::desktop::Desktop;
+use crate::program::carryover;
+
+const PASSPHRASE: &str = "plumb line and lantern";
+
+/// A clinic and its patient K17 on one desktop, who has taken the card of a plan. Their homes are `clinic` and `patient`.
+pub struct Prescribed {
+    clinic: Vec<String>,
+    patient: Vec<String>,
+}
+
+impl Desktop {
+    /// Issues the plan, a plan file's text, at this moment and has the patient take its card.
+    #[track_caller]
+    pub fn prescribe(&self, plan: &str, at: &str) -> Prescribed {
+        let path = |name: &str| self.path(name).to_string_lossy().into_owned();
+        let write =
+            |name: &str, text: &str| std::fs::write(self.path(name), text).expect("the desktop's folder is writable");
+        write("passphrase", PASSPHRASE);
+        write("plan.toml", plan);
+        let clinic = ["--home", &path("clinic"), "--at", at, "clinic", "--passphrase-file", &path("passphrase")];
+        let made = Prescribed {
+            clinic: clinic.map(str::to_owned).to_vec(),
+            patient: ["--home", &path("patient"), "--at"].map(str::to_owned).to_vec(),
+        };
+        made.clinic(&["start", "--name", "Ropewalk Practice"]);
+        made.clinic(&["add", "K17"]);
+        made.clinic(&["issue", "K17", &path("plan.toml"), "--out", &path("card")]);
+        made.patient(at, &["accept", &format!("{}/card.bin", path("card"))]);
+        made
+    }
+}
+
+impl Prescribed {
+    /// What `carryover clinic` prints at the moment of the card.
+    #[track_caller]
+    pub fn clinic(&self, arguments: &[&str]) -> String {
+        let own: Vec<&str> = self.clinic.iter().map(String::as_str).collect();
+        carryover(&[&own[..], arguments].concat())
+    }
+
+    /// What `carryover patient` prints at this moment.
+    #[track_caller]
+    pub fn patient(&self, at: &str, arguments: &[&str]) -> String {
+        let own: Vec<&str> = self.patient.iter().map(String::as_str).collect();
+        carryover(&[&own[..], &[at, "patient"], arguments].concat())
+    }
+}
