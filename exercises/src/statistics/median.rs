@@ -3,6 +3,8 @@
 //! An even count takes the mean of the two middle values. Quartiles interpolate linearly between order statistics
 //! (Hyndman & Fan 1996, Am Stat 50:361-365, definition 7: the default of the usual numerical libraries).
 
+use core::cmp::Ordering;
+
 /// What turns a median absolute deviation into a standard deviation where values are normal: 1/0.6745
 /// (Rousseeuw & Croux 1993, J Am Stat Assoc 88:1273-1283).
 pub const MAD_TO_SD: f64 = 1.4826;
@@ -25,11 +27,11 @@ pub fn median(values: &[f64]) -> Option<f64> {
     let half = values.len() / 2;
     let even = values.len().is_multiple_of(2);
     // Thousands of values need not be put in order for their middle.
-    let (below, upper, _) = values.select_nth_unstable_by(half, f64::total_cmp);
+    let (below, upper, _) = values.select_nth_unstable_by(half, in_order);
     if !even {
         return Some(*upper);
     }
-    let lower = below.iter().copied().max_by(f64::total_cmp)?;
+    let lower = below.iter().copied().reduce(f64::max)?;
     Some(lower.midpoint(*upper))
 }
 
@@ -47,14 +49,25 @@ pub fn percentile(values: &[f64], q: f64) -> Option<f64> {
     }
     let mut values = sound(values)?;
     let place = q * (values.len() - 1) as f64;
-    let (_, below, rest) = values.select_nth_unstable_by(place as usize, f64::total_cmp);
-    let next = rest.iter().copied().min_by(f64::total_cmp);
+    let (_, below, rest) = values.select_nth_unstable_by(place as usize, in_order);
+    let next = rest.iter().copied().reduce(f64::min);
     Some(next.map_or(*below, |next| *below + (next - *below) * place.fract()))
 }
 
 /// Lower quartile, median and upper quartile; `None` as for [`median`].
 pub fn quartiles(values: &[f64]) -> Option<Quartiles> {
     Some(Quartiles { lower: percentile(values, 0.25)?, middle: median(values)?, upper: percentile(values, 0.75)? })
+}
+
+/// The order of two numbers, none of which is NaN; a plain comparison is a fraction of the work of the total order.
+fn in_order(one: &f64, other: &f64) -> Ordering {
+    if one < other {
+        Ordering::Less
+    } else if one > other {
+        Ordering::Greater
+    } else {
+        Ordering::Equal
+    }
 }
 
 /// A copy of values that have a middle.

@@ -37,30 +37,34 @@ impl Biquad {
     }
 }
 
-/// A running causal filter of one axis on the 100 per second grid.
+/// A running causal filter of `N` axes abreast on the 100 per second grid. Each step of a filter waits for the one before; axes
+/// abreast wait together, and a processor takes two of them in one instruction.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(crate) struct LowPass {
+pub(crate) struct LowPass<const N: usize> {
     sections: [Biquad; 2],
-    state: [[f64; 2]; 2],
+    state: [[[f64; N]; 2]; 2],
 }
 
-impl LowPass {
-    /// A filter with cut-off `fc` that has always seen `value`.
-    pub(crate) fn settled(fc: f64, value: f64) -> LowPass {
+impl<const N: usize> LowPass<N> {
+    /// A filter with cut-off `fc` that has always seen `values`.
+    pub(crate) fn settled(fc: f64, values: [f64; N]) -> LowPass<N> {
         let sections = SECTIONS_Q.map(|q| Biquad::low_pass(fc, q));
-        let state = sections.map(|s| [(1.0 - s.b0) * value, (s.b2 - s.a2) * value]);
-        LowPass { sections, state }
+        let settled = |s: Biquad| [values.map(|value| (1.0 - s.b0) * value), values.map(|value| (s.b2 - s.a2) * value)];
+        LowPass { sections, state: sections.map(settled) }
     }
 
-    /// The next filtered value.
+    /// The next filtered values.
     #[inline]
-    pub(crate) fn step(&mut self, input: f64) -> f64 {
+    pub(crate) fn step(&mut self, input: [f64; N]) -> [f64; N] {
         let mut x = input;
-        for (s, z) in self.sections.iter().zip(&mut self.state) {
-            let y = s.b0 * x + z[0];
-            z[0] = s.b1 * x - s.a1 * y + z[1];
-            z[1] = s.b2 * x - s.a2 * y;
-            x = y;
+        for (s, [z0, z1]) in self.sections.iter().zip(&mut self.state) {
+            for lane in 0..N {
+                let y = s.b0 * x[lane] + z0[lane];
+                // In this order only the product with y waits for y.
+                z0[lane] = (s.b1 * x[lane] + z1[lane]) - s.a1 * y;
+                z1[lane] = s.b2 * x[lane] - s.a2 * y;
+                x[lane] = y;
+            }
         }
         x
     }
@@ -68,8 +72,6 @@ impl LowPass {
 
 /// Filters several signals of one length forward and backward, without delay. Signals of 15 samples or fewer are extended by
 /// what they have.
-///
-/// Each step of a filter waits for the one before; several signals abreast wait together.
 pub(crate) fn zero_phase<const N: usize>(fc: f64, signals: [&[f64]; N]) -> [Vec<f64>; N] {
     let Some(last) = signals.first().and_then(|signal| signal.len().checked_sub(1)) else {
         return signals.map(<[f64]>::to_vec);
@@ -83,18 +85,21 @@ pub(crate) fn zero_phase<const N: usize>(fc: f64, signals: [&[f64]; N]) -> [Vec<
         }
         x[reach..].iter_mut().zip(*signal).for_each(|(values, value)| values[lane] = *value);
     }
-    for _ in 0..2 {
-        let mut filters = x[0].map(|value| LowPass::settled(fc, value));
-        for values in &mut x {
-            values.iter_mut().zip(&mut filters).for_each(|(value, filter)| *value = filter.step(*value));
-        }
-        x.reverse();
-    }
+    run(fc, x[0], x.iter_mut());
+    run(fc, x[x.len() - 1], x.iter_mut().rev());
     let mut filtered = signals.map(|signal| Vec::with_capacity(signal.len()));
     for (lane, filtered) in filtered.iter_mut().enumerate() {
         filtered.extend(x[reach..=reach + last].iter().map(|values| values[lane]));
     }
     filtered
+}
+
+/// One pass in the given direction, begun in the steady state for the `first` values.
+fn run<'a, const N: usize>(fc: f64, first: [f64; N], points: impl Iterator<Item = &'a mut [f64; N]>) {
+    let mut filter = LowPass::settled(fc, first);
+    for values in points {
+        *values = filter.step(*values);
+    }
 }
 
 #[cfg(test)]
@@ -163,7 +168,7 @@ mod tests {
 
     #[test]
     fn a_running_filter_that_has_settled_does_not_jump() {
-        let mut filter = LowPass::settled(3.5, 9.8);
-        close(filter.step(9.8), 9.8, 1e-13);
+        let mut filter = LowPass::settled(3.5, [9.8]);
+        close(filter.step([9.8])[0], 9.8, 1e-13);
     }
 }

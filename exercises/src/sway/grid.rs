@@ -60,9 +60,10 @@ pub(crate) fn resample(clean: &Clean) -> Option<Grid> {
             row += 1;
         }
         let (point, bad) = between(clean, row, t);
-        for (axis, value) in grid.axes.iter_mut().zip(point) {
-            axis.push(value);
-        }
+        let [x, y, z] = &mut grid.axes;
+        x.push(point[0]);
+        y.push(point[1]);
+        z.push(point[2]);
         grid.bad.push(bad);
     }
     Some(grid)
@@ -77,7 +78,10 @@ fn between(clean: &Clean, row: usize, t: f64) -> ([f64; 3], bool) {
     };
     let step = next.t_s - here.t_s;
     let weight = (t - here.t_s) / step;
-    let point = [0, 1, 2].map(|axis| here.a[axis] + weight * (next.a[axis] - here.a[axis]));
+    let mut point = here.a;
+    for (value, next) in point.iter_mut().zip(next.a) {
+        *value += weight * (next - *value);
+    }
     (point, step > GAP_SPLIT_S && t > here.t_s)
 }
 

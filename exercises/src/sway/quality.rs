@@ -70,7 +70,6 @@ impl Quality {
         let intervals = clean.intervals();
         let typical = median(&intervals);
         let lsb = smallest_step(&clean.samples);
-        let largest = |at_most: f64, value: f64| at_most.max(value.abs());
         Quality {
             n_raw: clean.samples.len(),
             dropped: clean.dropped,
@@ -81,7 +80,7 @@ impl Quality {
             lsb,
             coarse: lsb.is_some_and(|step| step >= COARSE_LSB),
             g_mean: grid.len().checked_sub(1).map(|last| norm(grid.mean(0, last))),
-            max_abs: clean.samples.iter().flat_map(|sample| sample.a).map(f64::abs).reduce(largest),
+            max_abs: (!clean.samples.is_empty()).then(|| largest(&clean.samples)),
             stall_s: longest_stall(&clean.samples),
             tilt_change_deg: None,
         }
@@ -143,9 +142,19 @@ fn missing(intervals: &[f64], typical: f64) -> f64 {
     intervals.iter().map(|interval| (interval - 1.5 * typical).max(0.0)).sum()
 }
 
+fn largest(samples: &[Sample]) -> f64 {
+    samples.iter().fold(0.0, |most, sample| sample.a.iter().fold(most, |most: f64, value| most.max(value.abs())))
+}
+
 fn smallest_step(samples: &[Sample]) -> Option<f64> {
-    let steps = samples.windows(2).flat_map(|pair| [0, 1, 2].map(|axis| (pair[1].a[axis] - pair[0].a[axis]).abs()));
-    steps.filter(|step| *step > LSB_FLOOR).reduce(f64::min)
+    let mut smallest = f64::INFINITY;
+    for pair in samples.windows(2) {
+        for (one, other) in pair[0].a.iter().zip(&pair[1].a) {
+            let step = (other - one).abs();
+            smallest = if step > LSB_FLOOR { smallest.min(step) } else { smallest };
+        }
+    }
+    smallest.is_finite().then_some(smallest)
 }
 
 fn longest_stall(samples: &[Sample]) -> f64 {

@@ -41,7 +41,7 @@ struct Running {
     last: Sample,
     /// Time of the next grid point.
     next_s: f64,
-    filters: [LowPass; 3],
+    filter: LowPass<3>,
     mean: [f64; 3],
 }
 
@@ -86,12 +86,7 @@ impl LiveTrace {
 
 impl Running {
     fn begin(sample: Sample) -> Running {
-        Running {
-            last: sample,
-            next_s: sample.t_s + DT,
-            filters: sample.a.map(|value| LowPass::settled(FC_SWAY, value)),
-            mean: sample.a,
-        }
+        Running { last: sample, next_s: sample.t_s + DT, filter: LowPass::settled(FC_SWAY, sample.a), mean: sample.a }
     }
 
     /// Fills the grid up to the sample; the newest filtered point, if the grid reached one.
@@ -101,11 +96,10 @@ impl Running {
         let slowness = 1.0 / (FOLLOW_S * FS);
         while self.next_s <= sample.t_s {
             let weight = (self.next_s - self.last.t_s) / step;
-            let mut point = [0.0; 3];
-            for (axis, value) in point.iter_mut().enumerate() {
-                let between = self.last.a[axis] + weight * (sample.a[axis] - self.last.a[axis]);
-                *value = self.filters[axis].step(between);
-                self.mean[axis] += slowness * (*value - self.mean[axis]);
+            let between = [0, 1, 2].map(|axis| self.last.a[axis] + weight * (sample.a[axis] - self.last.a[axis]));
+            let point = self.filter.step(between);
+            for (mean, value) in self.mean.iter_mut().zip(point) {
+                *mean += slowness * (value - *mean);
             }
             newest = Some((self.next_s, point));
             self.next_s += DT;

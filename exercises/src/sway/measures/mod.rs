@@ -125,7 +125,7 @@ pub(crate) fn measure(grid: &Grid, window: &Window, axes: &Axes) -> (Measures, P
         return (time, sway);
     }
     let wide = plane(grid, window, axes, FC_EVENT);
-    let (ml, ap) = (spectrum::density(&wide.ml), spectrum::density(&wide.ap));
+    let [ml, ap] = spectrum::densities([&wide.ml, &wide.ap]);
     let sum: Vec<f64> = ml.power.iter().zip(&ap.power).map(|(ml, ap)| ml + ap).collect();
     let one_axis = |of: &spectrum::Density| of.figures().filter(|_| axes.identified);
     let measures = Measures {

@@ -37,25 +37,28 @@ pub(super) struct Density {
     pub(super) power: Vec<f64>,
 }
 
-/// The density of a signal that is not empty.
-pub(super) fn density(signal: &[f64]) -> Density {
-    let length = signal.len().min(WELCH);
+/// The densities of signals of one length that is not 0.
+pub(super) fn densities<const N: usize>(signals: [&[f64]; N]) -> [Density; N] {
+    let length = signals.iter().map(|signal| signal.len()).min().unwrap_or(0).min(WELCH);
     let df = FS / length as f64;
     let first = (BAND_LOW / df - 1e-9).ceil() as usize;
     let last = ((BAND_HIGH / df + 1e-9).floor() as usize).min(length / 2);
     let fourier = Fourier::new(length, first, last);
     let hann: Vec<f64> = fourier.cosines().iter().map(|cos| 0.5 - 0.5 * cos).collect();
     let weight: f64 = hann.iter().map(|w| w * w).sum();
-    let mut power = vec![0.0; (last + 1).saturating_sub(first)];
-    let segments: Vec<&[f64]> = signal.windows(length).step_by(length - length / 2).collect();
-    for segment in &segments {
-        let mean = segment.iter().sum::<f64>() / length as f64;
-        let tapered: Vec<f64> = segment.iter().zip(&hann).map(|(x, w)| (x - mean) * w).collect();
-        fourier.add_squares(&tapered, &mut power);
-    }
-    let scale = 2.0 / (FS * weight * segments.len() as f64);
-    power.iter_mut().for_each(|value| *value *= scale);
-    Density { df, first, power }
+    signals.map(|signal| {
+        let mut power = vec![0.0; (last + 1).saturating_sub(first)];
+        let mut tapered = vec![0.0; length];
+        let segments = signal.windows(length).step_by(length - length / 2);
+        let scale = 2.0 / (FS * weight * segments.len() as f64);
+        for segment in segments {
+            let mean = segment.iter().sum::<f64>() / length as f64;
+            tapered.iter_mut().zip(segment).zip(&hann).for_each(|((into, x), w)| *into = (x - mean) * w);
+            fourier.add_squares(&tapered, &mut power);
+        }
+        power.iter_mut().for_each(|value| *value *= scale);
+        Density { df, first, power }
+    })
 }
 
 impl Density {
@@ -105,15 +108,20 @@ mod tests {
         (0..points).map(|k| size * libm::sin(2.0 * PI * hz * k as f64 / FS)).collect()
     }
 
+    fn figures(signal: &[f64]) -> Option<Spectrum> {
+        let [density] = densities([signal]);
+        density.figures()
+    }
+
     #[test]
     fn the_band_has_49_bins() {
-        let got = density(&wave(1.0, 1.0, 2000));
+        let [got] = densities([&wave(1.0, 1.0, 2000)]);
         assert_eq!((got.first, got.power.len()), (2, 49));
     }
 
     #[test]
     fn a_wave_has_its_power_and_frequency() {
-        let got = density(&wave(0.4, 1.3, 2751)).figures().expect("power");
+        let got = figures(&wave(0.4, 1.3, 2751)).expect("power");
         assert!((got.pwr - 0.08).abs() < 1e-6);
         assert!((got.cf.expect("fine steps") - 1.3).abs() < 5e-3);
         assert!((got.f50 - 1.25).abs() < 0.06);
@@ -121,7 +129,7 @@ mod tests {
 
     #[test]
     fn silence_has_no_spectrum() {
-        assert_eq!(density(&[0.0; 2000]).figures(), None);
-        assert_eq!(density(&[f64::MAX, -f64::MAX].repeat(1000)).figures(), None);
+        assert_eq!(figures(&[0.0; 2000]), None);
+        assert_eq!(figures(&[f64::MAX, -f64::MAX].repeat(1000)), None);
     }
 }
