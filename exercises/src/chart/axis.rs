@@ -72,9 +72,10 @@ impl Days {
         LEFT + (self.offset(day) + 0.5) * self.step
     }
 
-    /// The whole width.
+    /// The whole width; the first day has room for its date, however few follow.
     pub fn width(&self) -> f64 {
-        LEFT + (self.offset(self.last) + 1.0) * self.step + RIGHT
+        let days = LEFT + (self.offset(self.last) + 1.0) * self.step + RIGHT;
+        days.max(self.x(self.first) + DATE_WIDTH)
     }
 
     /// Where weeks begin, as many as there is room for their dates.
@@ -83,7 +84,7 @@ impl Days {
         let mut starts: Vec<WeekStart> = Vec::new();
         for day in (self.first..=self.last).filter(begins) {
             let x = self.x(day);
-            let room = x + DATE_WIDTH <= self.width() || starts.is_empty();
+            let room = x + DATE_WIDTH <= self.width();
             if room && starts.last().is_none_or(|last| x - last.x >= DATES_APART) {
                 starts.push(WeekStart { x, date: self.date(day) });
             }
@@ -129,7 +130,8 @@ mod tests {
         assert!(points.weeks().windows(2).all(|pair| pair[1].x - pair[0].x >= DATES_APART), "and dates stay apart");
         let one = Days::within(wednesday(), 3, 3, 760.0);
         assert_eq!(one.step, MOST_STEP);
-        assert!(one.x(3) > LEFT && one.x(3) < one.width());
+        assert!(one.x(3) > LEFT && one.x(3) + DATE_WIDTH <= one.width(), "its date is whole");
+        assert_eq!(one.weeks().len(), 1);
     }
 
     #[test]
