@@ -81,6 +81,21 @@ impl<'a> Lookout<'a> {
         })
     }
 
+    /// Whether a reminder of `slot` that was shown is still of use at `now`: the slot is open, nothing of it was begun, left out
+    /// or excused, no alarm holds it back, and it was not put off.
+    pub fn stands(&self, plan: PlanId, slot: SlotRef, now: Stamp) -> bool {
+        let same = |(of, open, _): &(Of<'_>, Slot, &Item)| of.followed.plan.id == plan && open.slot == slot;
+        let found = self.of.iter().flat_map(|one| open(*one, now, self.zone)).find(same);
+        found.is_some_and(|(of, slot, item)| {
+            let Followed { plan, history, .. } = of.followed;
+            let begun = history.runs.values().any(|run| run.slot == Some(slot.slot) && run.end == RunEnd::Going);
+            let shown = self.shown.get(&(plan.id, slot.slot));
+            let put_off = history.put_off.get(&slot.slot).zip(shown).is_some_and(|(until, at)| until.utc_ms > at.utc_ms);
+            let held_back = alarm::blocking(&history.alarms, item, plan, of.catalogue).is_some();
+            history.mark(&slot, item, now) == Mark::Due && !begun && !put_off && !held_back
+        })
+    }
+
     /// The stamp of an instant in the place of the person.
     pub(super) fn stamp(&self, utc_ms: i64) -> Stamp {
         self.zone.stamp(utc_ms)

@@ -169,6 +169,28 @@ fn excused_left_out_and_held_back_are_not_announced() {
 }
 
 #[test]
+fn a_reminder_that_is_shown_goes_as_soon_as_it_is_of_no_use() {
+    let nine = slot(1, HOLD, 0);
+    let stands = |happened: &[(Stamp, What)], now: Stamp| {
+        let happened = [&[reminded(at(1, 9, 0), nine)], happened].concat();
+        let (followed, catalogue, zone) = (followed(&happened), catalogue(), Offsets::fixed(0));
+        let settings = Settings::default();
+        let lookout = Lookout::new(vec![Of { followed: &followed, catalogue: &catalogue }], &settings, &zone);
+        lookout.stands(plan().id, nine, now)
+    };
+    assert!(stands(&[], at(1, 9, 5)));
+    assert!(!stands(&[], at(1, 10, 0)), "the slot has closed");
+    assert!(!stands(&[done(at(1, 9, 2), nine)], at(1, 9, 5)));
+    let (when, What::Run(run)) = done(at(1, 9, 4), nine) else { panic!("a run") };
+    assert!(!stands(&[(when, What::Run(Run { end: RunEnd::Going, doing: Doing::Hold(vec![]), ..run }))], at(1, 9, 5)));
+    assert!(!stands(&[(at(1, 9, 2), What::LeftOut { slot: nine, reason: Barrier::NoTime })], at(1, 9, 5)));
+    assert!(!stands(&[(at(1, 9, 2), What::PutOff { slot: nine, minutes: 10 })], at(1, 9, 5)));
+    assert!(!stands(&[(at(1, 9, 2), What::Trouble { trouble: Trouble::Nerve, item: None })], at(1, 9, 5)));
+    let day = at(1, 0, 0).date();
+    assert!(!stands(&[(at(1, 9, 2), What::Excused { from: day, until: day, why: Excuse::Ill })], at(1, 9, 5)));
+}
+
+#[test]
 fn a_day_ahead_is_its_hours_and_nothing_of_an_excused_one() {
     let day = |day| {
         [

@@ -39,15 +39,20 @@ pub fn start(app: AppHandle) {
 /// Looks once, shows what is due, and answers how long to sleep.
 fn look(app: &AppHandle, notice: &mut Notice) -> Duration {
     let session = app.state::<Session>();
-    let looked = session.with(|house, moment| {
+    let shown = notice.shown();
+    let looked = session.own(|house, moment| {
+        let stands = shown.map_or(Ok(true), |(plan, slot)| reminding::stands(house, moment, plan, slot))?;
         let due = reminding::due(house, moment)?;
         let next = reminding::next_look(house, moment)?;
         let wait = next.map(|next| next - moment.now.utc_ms).and_then(|ms| u64::try_from(ms).ok());
-        Ok((due, wait, Words::new(house.lang())))
+        Ok((due, wait, stands, Words::new(house.lang())))
     });
     tray::keep_up(app);
     // No plan yet, or the other side: there is nothing to remind of.
-    let Ok((due, wait, words)) = looked else { return LONGEST_SLEEP };
+    let Ok((due, wait, stands, words)) = looked else { return LONGEST_SLEEP };
+    if !stands {
+        notice.withdraw();
+    }
     if let Some(reminder) = due {
         show(app, notice, reminder, words);
     }
@@ -63,7 +68,7 @@ fn show(app: &AppHandle, notice: &mut Notice, reminder: Reminder, words: Words) 
 }
 
 fn chose(app: &AppHandle, reminder: &Reminder, choice: Choice) {
-    let done = app.state::<Session>().with(|house, moment| reminding::choose(house, moment, reminder, choice.into()));
+    let done = app.state::<Session>().own(|house, moment| reminding::choose(house, moment, reminder, choice.into()));
     if let Err(failure) = done {
         eprintln!("a reminder's action: {failure:?}");
     }

@@ -9,6 +9,8 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use std::thread;
 
 use actions::patient::reminding::{Choice as Chosen, Reminder};
+use exercises::id::PlanId;
+use exercises::slots::SlotRef;
 use notify_rust::{Notification, NotificationHandle, Timeout};
 use words::{Key, Words};
 
@@ -44,6 +46,8 @@ impl From<Choice> for Chosen {
 #[derive(Default)]
 pub struct Notice {
     id: Option<u32>,
+    /// What it reminds of, until it is withdrawn.
+    of: Option<(PlanId, SlotRef)>,
     waiting: Arc<AtomicUsize>,
 }
 
@@ -69,9 +73,23 @@ impl Notice {
         match notification.show() {
             Ok(handle) => {
                 self.id = number(&handle);
+                self.of = Some((reminder.plan, reminder.slot));
                 self.wait(handle, chose);
             }
             Err(error) => eprintln!("no notification: {error}"),
+        }
+    }
+
+    /// What the notification that is shown reminds of, as far as is known: the person may have closed it.
+    pub fn shown(&self) -> Option<(PlanId, SlotRef)> {
+        self.of
+    }
+
+    /// Takes it away: what it reminds of is done with.
+    pub fn withdraw(&mut self) {
+        self.of = None;
+        if let Some(Err(error)) = self.id.map(close) {
+            eprintln!("a notification stays: {error}");
         }
     }
 
@@ -116,6 +134,25 @@ fn loudness(notification: &mut Notification, light: bool) {
 #[cfg(all(unix, not(target_os = "macos")))]
 fn number(handle: &NotificationHandle) -> Option<u32> {
     Some(handle.id())
+}
+
+/// Closes a notification by its number. Its handle waits for an action on another thread, so the service is asked anew; one that is
+/// closed already is no fault.
+#[cfg(target_os = "linux")]
+fn close(id: u32) -> zbus::Result<()> {
+    let service = "org.freedesktop.Notifications";
+    let bus = zbus::blocking::Connection::session()?;
+    let asked = bus.call_method(Some(service), "/org/freedesktop/Notifications", Some(service), "CloseNotification", &id);
+    match asked {
+        Ok(_) | Err(zbus::Error::MethodError(..)) => Ok(()),
+        Err(error) => Err(error),
+    }
+}
+
+/// Elsewhere a notification stays until the person closes it.
+#[cfg(not(target_os = "linux"))]
+fn close(_: u32) -> Result<(), std::convert::Infallible> {
+    Ok(())
 }
 
 /// Only freedesktop's service gives numbers; elsewhere the next one stands beside it.

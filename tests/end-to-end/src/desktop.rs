@@ -55,6 +55,14 @@ impl Desktop {
         self.bus.notes().len()
     }
 
+    /// Waits until no notification is shown any more.
+    #[track_caller]
+    pub fn no_notification(&self) {
+        let shown = || self.bus.tell_notifier(&["count", "displayed"]);
+        let gone = wait::until(|| (shown().as_deref() == Some("0")).then_some(()));
+        gone.unwrap_or_else(|| panic!("{:?} notifications are still shown", shown()));
+    }
+
     /// Clicks the notification that is shown on top.
     #[track_caller]
     pub fn click_notification(&self) {

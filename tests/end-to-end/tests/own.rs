@@ -81,6 +81,18 @@ fn a_meeting_keeps_reminders_away_until_it_is_over() {
 }
 
 #[test]
+fn a_notification_goes_when_its_slot_is_done_in_the_window() {
+    let desktop = Desktop::new();
+    prepare(&desktop);
+    let window = open(&desktop, "09:10:00");
+    desktop.notified("Time for a short break");
+    window.press("I already did it");
+    window.see("Nothing to do now");
+    desktop.no_notification();
+    assert_eq!(desktop.notifications(), 1);
+}
+
+#[test]
 fn the_tray_says_how_the_day_stands_and_silences_reminders() {
     let desktop = Desktop::new();
     prepare(&desktop);

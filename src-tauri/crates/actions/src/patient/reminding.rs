@@ -49,6 +49,13 @@ pub fn due(house: &mut House, moment: &Moment) -> Answer<Option<Reminder>> {
     Ok(Some(Reminder { plan: found.plan, slot: found.slot, takes_s: found.takes_s, open_ms, light: found.light }))
 }
 
+/// Whether a reminder of that slot that is being shown is still of use.
+pub fn stands(house: &House, moment: &Moment, plan: PlanId, slot: SlotRef) -> Answer<bool> {
+    let settings = reminders::settings(house)?;
+    let carried = plans::all(house)?;
+    Ok(reminders::lookout(&carried, &settings, moment).stands(plan, slot, moment.now))
+}
+
 /// Does what a person chose on a reminder. Putting off or leaving out a slot that was filled meanwhile changes nothing.
 pub fn choose(house: &mut House, moment: &Moment, reminder: &Reminder, choice: Choice) -> Answer<()> {
     let Reminder { plan, slot, .. } = *reminder;
