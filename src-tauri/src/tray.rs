@@ -80,7 +80,7 @@ fn has_host() -> bool {
 }
 
 fn glance(app: &AppHandle) -> Result<Glance, wire::Failure> {
-    app.state::<Session>().with(|house, moment| glance::show(house, moment))
+    app.state::<Session>().own(|house, moment| glance::show(house, moment))
 }
 
 fn build(app: &AppHandle) -> tauri::Result<Tray> {
@@ -126,7 +126,7 @@ fn chose(app: &AppHandle, item: &str) {
 }
 
 fn meeting(app: &AppHandle, minutes: Option<u16>) {
-    let asked = app.state::<Session>().with(|house, moment| reminders::meeting(house, moment, MeetingAsk { minutes }));
+    let asked = app.state::<Session>().own(|house, moment| reminders::meeting(house, moment, MeetingAsk { minutes }));
     if let Err(failure) = asked {
         eprintln!("a meeting from the tray: {failure:?}");
     }

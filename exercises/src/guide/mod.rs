@@ -6,6 +6,7 @@
 
 mod course;
 mod cue;
+mod hearing;
 mod moment;
 mod press;
 mod record;
@@ -16,6 +17,7 @@ mod view;
 
 pub use course::{CHECKPOINT_MS, Event, Guide};
 pub use cue::{AHEAD_MS, Cue};
+pub use hearing::Hearing;
 pub use moment::{Moment, SLEPT_MS, STALLED_MS};
 pub use press::{MORE_REST_MS, Press};
 pub use record::{Stood, stood};

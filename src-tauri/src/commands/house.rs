@@ -20,6 +20,13 @@ pub async fn choose_role(session: State<'_, Session>, args: Args<house::ChooseRo
     })
 }
 
+/// [`wire::house::LookAround`].
+#[tauri::command]
+pub async fn look_around(session: State<'_, Session>, args: Args<house::LookAround>) -> Answer<house::LookAround> {
+    session.look_around(args.begin)?;
+    session.with(|house, moment| house.situation(moment))
+}
+
 /// [`wire::house::ShowCatalogue`].
 #[tauri::command]
 pub async fn catalogue(session: State<'_, Session>, _args: Args<house::ShowCatalogue>) -> Answer<house::ShowCatalogue> {

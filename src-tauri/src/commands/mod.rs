@@ -19,6 +19,7 @@ pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
     tauri::generate_handler![
         house::situation,
         house::choose_role,
+        house::look_around,
         house::catalogue,
         patient::read_card,
         patient::take_card,

@@ -16,25 +16,25 @@ pub async fn reminders(session: State<'_, Session>, _args: Args<own::ShowReminde
 /// [`wire::own::SetReminders`].
 #[tauri::command]
 pub async fn set_reminders(session: State<'_, Session>, args: Args<own::SetReminders>) -> Answer<own::SetReminders> {
-    session.with(|house, moment| reminders::set(house, moment, &args))
+    session.in_earnest(|house, moment| reminders::set(house, moment, &args))
 }
 
 /// [`wire::own::Meeting`].
 #[tauri::command]
 pub async fn meeting(session: State<'_, Session>, args: Args<own::Meeting>) -> Answer<own::Meeting> {
-    session.with(|house, moment| reminders::meeting(house, moment, args))
+    session.in_earnest(|house, moment| reminders::meeting(house, moment, args))
 }
 
 /// [`wire::own::ExportMine`].
 #[tauri::command]
 pub async fn export_mine(session: State<'_, Session>, _args: Args<own::ExportMine>) -> Answer<own::ExportMine> {
-    session.with(|house, moment| mine::export(house, moment, None))
+    session.in_earnest(|house, moment| mine::export(house, moment, None))
 }
 
 /// [`wire::own::ExportCalendar`].
 #[tauri::command]
 pub async fn export_calendar(session: State<'_, Session>, _args: Args<own::ExportCalendar>) -> Answer<own::ExportCalendar> {
-    session.with(|house, moment| calendar::export(house, moment, None, None))
+    session.in_earnest(|house, moment| calendar::export(house, moment, None, None))
 }
 
 /// [`wire::own::EraseEverything`]. This window's web view is running.
@@ -44,7 +44,7 @@ pub async fn erase_everything(
     session: State<'_, Session>,
     args: Args<own::EraseEverything>,
 ) -> Answer<own::EraseEverything> {
-    let situation = session.with(|house, moment| mine::erase(house, moment, args, mine::WebView::Open))?;
+    let situation = session.in_earnest(|house, moment| mine::erase(house, moment, args, mine::WebView::Open))?;
     stay::forget(&app);
     Ok(situation)
 }

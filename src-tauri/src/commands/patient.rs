@@ -9,13 +9,13 @@ use wire::patient;
 /// [`wire::patient::ReadCard`].
 #[tauri::command]
 pub async fn read_card(session: State<'_, Session>, args: Args<patient::ReadCard>) -> Answer<patient::ReadCard> {
-    session.with(|house, _| taking::look(house, &args))
+    session.in_earnest(|house, _| taking::look(house, &args))
 }
 
 /// [`wire::patient::TakeCard`].
 #[tauri::command]
 pub async fn take_card(session: State<'_, Session>, args: Args<patient::TakeCard>) -> Answer<patient::TakeCard> {
-    session.with(|house, moment| taking::take(house, moment, &args))
+    session.in_earnest(|house, moment| taking::take(house, moment, &args))
 }
 
 /// [`wire::patient::ShowToday`].
@@ -102,19 +102,19 @@ pub async fn preview_summary(
     session: State<'_, Session>,
     args: Args<patient::PreviewSummary>,
 ) -> Answer<patient::PreviewSummary> {
-    session.with(|house, moment| sealing::preview(house, moment, &args))
+    session.in_earnest(|house, moment| sealing::preview(house, moment, &args))
 }
 
 /// [`wire::patient::SealSummary`].
 #[tauri::command]
 pub async fn seal_summary(session: State<'_, Session>, args: Args<patient::SealSummary>) -> Answer<patient::SealSummary> {
-    session.with(|house, moment| sealing::seal(house, moment, &args, None))
+    session.in_earnest(|house, moment| sealing::seal(house, moment, &args, None))
 }
 
 /// [`wire::patient::ShowFrames`].
 #[tauri::command]
 pub async fn show_frames(session: State<'_, Session>, args: Args<patient::ShowFrames>) -> Answer<patient::ShowFrames> {
-    session.with(|house, moment| sealing::frames(house, moment, &args))
+    session.in_earnest(|house, moment| sealing::frames(house, moment, &args))
 }
 
 /// [`wire::patient::ShowCorrectable`].

@@ -52,6 +52,11 @@ impl Desk {
         expect_context()
     }
 
+    /// Whether all this is a sample plan, of which nothing is kept.
+    pub fn is_sample(self) -> bool {
+        self.house.situation.with(|situation| situation.as_ref().is_some_and(|situation| situation.sample))
+    }
+
     /// Asks the shell for the Now page.
     pub fn refresh(self) {
         self.house.tell::<ShowToday>((), move |today| self.show(today));

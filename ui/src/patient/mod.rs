@@ -17,6 +17,7 @@ mod plan;
 mod record;
 mod reminders;
 mod run;
+mod sample;
 mod score;
 mod string;
 mod time_field;

@@ -21,6 +21,7 @@ use super::plan::Plan;
 use super::record::{Record, Visit};
 use super::reminders::Reminders;
 use super::run::Run;
+use super::sample::SampleLine;
 use super::trouble::{Advice, AskTrouble};
 use crate::events;
 use crate::shared::{House, clock};
@@ -71,6 +72,7 @@ pub fn Patient() -> impl IntoView {
     let covered = Memo::new(move |_| desk.page.with(Option::is_some));
     view! {
         <div class="window">
+            <SampleLine/>
             {over}
             <Show when=move || !covered.get()>
                 <Bar/>

@@ -1,6 +1,7 @@
 //! What both sides of the program share.
 
 pub mod anew;
+pub mod camera;
 pub mod chart;
 pub mod clock;
 pub mod fault;

@@ -25,6 +25,8 @@ pub struct House {
     pub(crate) entries: RefCell<Vec<Entry>>,
     /// Whether `--at` set the time.
     pub at_is_set: bool,
+    /// Whether it is a sample to look around in: see [`crate::patient::sample`].
+    pub is_sample: bool,
     /// A notification's action asked for this slot's page.
     pub open_slot: Option<SlotRef>,
 }
@@ -43,6 +45,7 @@ impl House {
             keys: None,
             entries: RefCell::default(),
             at_is_set: false,
+            is_sample: false,
             open_slot: None,
         };
         house.role = match house.setting(ROLE)?.as_deref() {
@@ -83,6 +86,16 @@ impl House {
         }
     }
 
+    /// Sets the language of all text.
+    ///
+    /// # Errors
+    /// What keeps it from being written.
+    pub(crate) fn speak(&mut self, lang: Lang) -> Answer<()> {
+        let dir = self.dir();
+        let done = self.home.store_mut().transaction(|tx| setting::put(tx, LANGUAGE, lang.code()));
+        done.map_err(refuse::store(&dir))
+    }
+
     /// Chooses the side; choosing the same one again changes nothing.
     ///
     /// # Errors
@@ -118,6 +131,7 @@ impl House {
             at_is_set: self.at_is_set,
             lang: self.lang(),
             has_plan,
+            sample: self.is_sample,
             door,
             open_slot: self.open_slot.take(),
         })

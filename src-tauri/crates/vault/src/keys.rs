@@ -120,6 +120,11 @@ pub enum KeysFault {
     },
 }
 
+/// New keys that are never kept: for what nobody needs to open later.
+pub fn for_now() -> Keys {
+    Keys { material: random::bytes() }
+}
+
 /// New keys, and their file under `passphrase`, at the cost that is written.
 pub fn create(passphrase: &Passphrase) -> (Keys, Vec<u8>) {
     create_at(passphrase, Cost::WRITTEN)
@@ -127,7 +132,7 @@ pub fn create(passphrase: &Passphrase) -> (Keys, Vec<u8>) {
 
 /// New keys, and their file under `passphrase`, at a cost that the caller chooses.
 pub fn create_at(passphrase: &Passphrase, cost: Cost) -> (Keys, Vec<u8>) {
-    let keys = Keys { material: random::bytes() };
+    let keys = for_now();
     let sealed = seal(&keys, passphrase, cost);
     (keys, sealed)
 }

@@ -155,6 +155,8 @@ pub enum Failure {
     },
     /// The data folder is on the other side.
     OtherRole,
+    /// This belongs to a plan in earnest, and the person looks around in a sample.
+    OnlySample,
     /// No side was chosen yet.
     NoRole,
     /// The passphrase is wrong.

@@ -9,6 +9,8 @@ use serde::{Deserialize, Serialize};
 pub struct Situate;
 /// Command: choose the side at first start.
 pub struct ChooseRole;
+/// Command: look around in a sample plan, or leave it.
+pub struct LookAround;
 /// Command: all exercises.
 pub struct ShowCatalogue;
 
@@ -28,6 +30,13 @@ pub struct RoleChoice {
     pub role: Role,
 }
 
+/// Whether to look around in a sample plan.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Around {
+    /// `false` leaves it.
+    pub begin: bool,
+}
+
 /// How things stand.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Situation {
@@ -41,6 +50,8 @@ pub struct Situation {
     pub lang: Lang,
     /// On the patient's side: whether any card has been taken.
     pub has_plan: bool,
+    /// Whether all this is a sample plan to look around in: nothing of it is kept.
+    pub sample: bool,
     /// On the clinic's side: how far its door is open.
     pub door: Door,
     /// A notification's action that asks for this slot's page, once.

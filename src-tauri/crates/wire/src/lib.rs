@@ -50,7 +50,7 @@ use exercises::plan::check::Problem;
 use exercises::summary::Summary;
 use exercises::sway::Sample;
 use exercises::today::Today;
-use house::{RoleChoice, Situation};
+use house::{Around, RoleChoice, Situation};
 use own::{AtLogin, EraseAsk, MeetingAsk, QuietTimes, Reminders, Stay};
 use patient::{
     Answer, CardPreview, CardSource, CorrectAsk, CorrectPage, Excusing, LeavingOut, LookBack, PlanPage, RecordPage,
@@ -60,6 +60,7 @@ use patient::{
 commands! {
     house::Situate = "situation" (()) -> Situation;
     house::ChooseRole = "choose_role" (RoleChoice) -> Situation;
+    house::LookAround = "look_around" (Around) -> Situation;
     house::ShowCatalogue = "catalogue" (()) -> Vec<Exercise>;
 
     patient::ReadCard = "read_card" (CardSource) -> CardPreview;

@@ -106,7 +106,7 @@ keys! {
 
     // patient: a run
     GetReady Hold Rest ChangeSides Paused PausedAsleep WhenReady BeatUp BeatKeep BeatDown HoldOf NextHoldOf SetOf
-    NextSetOf TryOf PartOf OfSo HalfWay Pause GoOn Stop MoreRest NextNow SoundOn SoundOff ThatFailed TakeItBack Done
+    NextSetOf TryOf PartOf OfSo HalfWay Pause GoOn Stop MoreRest NextNow SoundOn SoundVoice SoundOff ThatFailed TakeItBack Done
     StoppedHere DoneHolds DoneReps DoneTries DoneFailed PartsLabel PartHeld PartHeldSo PartCounted PartCutOff PartNot
     SaveAgain CannotBeGuided
 
@@ -133,6 +133,8 @@ keys! {
     NoPlanTitle NoPlanWhat CardFile CardFileWhat CardText ReadTheCard OnThisCard ClinicCode NewClinic KnownClinic
     Replaces VisitOn ForComplaint FitYourDay From To TimeNumber TimesADay TimesDiffer WhoPhotographs TakeThisPlan
     AnotherCard TakeNewCard
+    CameraOpen CameraClose CameraHow CameraSees CameraRefused CameraUnknown
+    SampleLook SampleWhat SampleIs SampleLeave SampleClinic
 
     // patient: plan
     MyComplaints MyActivities Baselines PainThen OfTen Revision

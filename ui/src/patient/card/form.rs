@@ -7,6 +7,7 @@ use web_sys::HtmlInputElement;
 use wire::patient::{CardPreview, CardSource, ReadCard};
 use words::Key;
 
+use super::camera::CardCamera;
 use super::preview::Preview;
 use crate::patient::desk::Desk;
 use crate::shared::file;
@@ -39,11 +40,12 @@ pub fn CardForm(title: Key) -> impl IntoView {
     let form = move || {
         view! {
             <p>{text(Key::NoPlanWhat)}</p>
+            <CardCamera found=move |source, preview| read.set(Some((source, preview)))/>
             <label class="file">{text(Key::CardFile)}<input type="file" accept="image/*,.txt,.card,text/plain" on:change=from_file/></label>
             <p class="small soft">{text(Key::CardFileWhat)}</p>
             <label>{text(Key::CardText)}<textarea rows="4" spellcheck="false" autocapitalize="off" autocomplete="off" prop:value=typed
                 on:input=move |event| typed.set(event_target_value(&event))></textarea></label>
-            <button type="button" class="main" disabled=move || empty() || desk.house.busy.get() on:click=from_text>{text(Key::ReadTheCard)}</button>
+            <button type="button" disabled=move || empty() || desk.house.busy.get() on:click=from_text>{text(Key::ReadTheCard)}</button>
         }
     };
     move || match read.get() {

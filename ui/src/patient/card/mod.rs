@@ -1,5 +1,6 @@
 //! Taking a plan card.
 
+mod camera;
 mod form;
 mod item;
 mod preview;

@@ -11,6 +11,7 @@ use super::told_once::ToldOnce;
 use crate::patient::card::CardForm;
 use crate::patient::desk::Desk;
 use crate::patient::page::Page;
+use crate::patient::sample::OfferSample;
 use crate::patient::string::DayString;
 use crate::shared::Fault;
 
@@ -39,7 +40,7 @@ pub fn Now() -> impl IntoView {
         })
     };
     let page = move || {
-        if no_plan.get() { view! { <CardForm title=Key::NoPlanTitle/> }.into_any() } else { day.into_any() }
+        if no_plan.get() { view! { <CardForm title=Key::NoPlanTitle/><OfferSample/> }.into_any() } else { day.into_any() }
     };
-    view! { <div class="column stack-5 now"><Fault/><Silence/>{page}<Show when=move || !no_plan.get()><ToldOnce/></Show></div> }
+    view! { <div class="column stack-5 now"><Fault/><Silence/>{page}<Show when=move || !no_plan.get() && !desk.is_sample()><ToldOnce/></Show></div> }
 }

@@ -30,8 +30,10 @@ pub fn Plan() -> impl IntoView {
             <h1>{text(Key::PlacePlan)}</h1>
             <Fault/>
             {shown}
-            <button type="button" on:click=move |_| desk.open(Page::Reminders)>{text(Key::RemindersTitle)}</button>
-            <button type="button" on:click=move |_| desk.open(Page::Card)>{text(Key::TakeNewCard)}</button>
+            {(!desk.is_sample()).then(|| view! {
+                <button type="button" on:click=move |_| desk.open(Page::Reminders)>{text(Key::RemindersTitle)}</button>
+                <button type="button" on:click=move |_| desk.open(Page::Card)>{text(Key::TakeNewCard)}</button>
+            })}
         </div>
     }
 }

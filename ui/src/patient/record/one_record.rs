@@ -17,12 +17,12 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
     let desk = Desk::here();
     let words = desk.house.words();
     let id = page.plan.id;
-    let visit = view! {
+    let visit = (!desk.is_sample()).then(|| view! {
         <section class="sheet stack">
             <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(page.plan.review))])}</p>
             <button type="button" class="main" on:click=move |_| desk.open(Page::Visit(id))>{words.text(Key::ForTheVisit)}</button>
         </section>
-    };
+    });
     let record = match page.review.clone().filter(has_begun) {
         None => view! { <p>{words.text(Key::NothingYet)}</p> }.into_any(),
         Some(review) => view! {

@@ -30,7 +30,9 @@ pub fn Record() -> impl IntoView {
             <h1>{text(Key::PlaceRecord)}</h1>
             <Fault/>
             {shown}
-            <button type="button" class="quiet" on:click=move |_| desk.open(Page::Mine)>{text(Key::MineTitle)}</button>
+            {(!desk.is_sample()).then(|| view! {
+                <button type="button" class="quiet" on:click=move |_| desk.open(Page::Mine)>{text(Key::MineTitle)}</button>
+            })}
         </div>
     }
 }

@@ -1,11 +1,11 @@
 //! What can be pressed during holds and repetitions.
 
-use exercises::guide::{Phase, Press};
+use exercises::guide::{Hearing, Phase, Press};
 use leptos::prelude::*;
 use words::Key;
 
 use super::driver::Driver;
-use super::sounds;
+use super::{sounds, voice};
 use crate::shared::House;
 
 /// Pause or go on, stop, "Something is wrong"; in a rest also the next one now, or more rest.
@@ -16,10 +16,15 @@ pub fn RunControls(something_wrong: impl Fn() + Copy + Send + 'static) -> impl I
     let text = move |key| house.text(key);
     let controls = Memo::new(move |_| driver.view.get().controls);
     let resting = Memo::new(move |_| driver.view.get().phase == Phase::Resting);
-    let quiet = RwSignal::new(sounds::is_quiet());
+    let hearing = RwSignal::new(sounds::hearing().heard(voice::can_speak()));
     let sound = move |_| {
-        quiet.update(|quiet| *quiet = !*quiet);
-        sounds::set_quiet(quiet.get_untracked());
+        hearing.update(|hearing| *hearing = hearing.next(voice::can_speak()));
+        sounds::set_hearing(hearing.get_untracked());
+    };
+    let heard = move || match hearing.get() {
+        Hearing::Tones => Key::SoundOn,
+        Hearing::Voice => Key::SoundVoice,
+        Hearing::Nothing => Key::SoundOff,
     };
     let go_on = move || if controls.get().resume { Key::GoOn } else { Key::Pause };
     let pause = move |_| driver.press(if controls.get_untracked().resume { Press::Resume } else { Press::Pause });
@@ -37,7 +42,7 @@ pub fn RunControls(something_wrong: impl Fn() + Copy + Send + 'static) -> impl I
             </div>
             <div class="row">
                 <button type="button" class="quiet" on:click=sound>
-                    {move || text(if quiet.get() { Key::SoundOff } else { Key::SoundOn })}
+                    {move || text(heard())}
                 </button>
                 <button type="button" class="alarm" on:click=move |_| something_wrong()>{text(Key::SomethingWrong)}</button>
             </div>

@@ -16,6 +16,7 @@ mod seconds;
 pub mod sounds;
 mod sway_said;
 mod thread;
+mod voice;
 pub mod wake;
 
 pub use run_page::Run;

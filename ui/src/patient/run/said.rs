@@ -1,12 +1,13 @@
-//! What a screen reader says of a run: few words, at each phase and half-way; never the seconds.
+//! What a screen reader says of a run, and the device's own voice where the person wants it: few words, at each phase and half-way;
+//! never the seconds.
 
-use exercises::guide::{Beat, GuideView, Phase};
+use exercises::guide::{Beat, GuideView, Hearing, Phase};
 use exercises::run::RunEnd;
 use leptos::prelude::*;
 use words::{Key, Words};
 
 use super::driver::Driver;
-use super::sounds;
+use super::{sounds, voice};
 use crate::shared::House;
 
 /// The status of the run, always on the page.
@@ -22,6 +23,13 @@ pub fn Said() -> impl IntoView {
             sounds::shake(pattern);
         }
     });
+    Effect::new(move || {
+        let said = said.get();
+        if sounds::hearing() == Hearing::Voice && !said.is_empty() {
+            voice::say(&said, words.lang);
+        }
+    });
+    on_cleanup(voice::hush);
     view! { <p class="heard" role="status">{said}</p> }
 }
 

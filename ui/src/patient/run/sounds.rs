@@ -2,7 +2,7 @@
 
 use std::cell::RefCell;
 
-use exercises::guide::{Cue, Note};
+use exercises::guide::{Cue, Hearing, Note};
 use js_sys::Reflect;
 use leptos::prelude::window;
 use leptos::task::spawn_local;
@@ -10,6 +10,7 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{AudioContext, AudioContextState, OscillatorNode, OscillatorType};
 
+use super::voice;
 use crate::shared::clock;
 
 /// How loud a note is, of 1. Quiet: it is heard beside others in an office.
@@ -17,8 +18,8 @@ const LOUD: f32 = 0.22;
 /// A note swells and fades so long, in seconds, so that it does not click.
 const SWELL_S: f64 = 0.012;
 const FADE_S: f64 = 0.06;
-/// Under this name the web view keeps that the person wants no sound.
-const QUIET: &str = "quiet";
+/// Under this name the web view keeps what the person wants to hear.
+const HEARING: &str = "hearing";
 
 thread_local! {
     static AUDIO: RefCell<Option<Audio>> = const { RefCell::new(None) };
@@ -48,7 +49,7 @@ pub fn unlock() {
 
 /// Schedules what was not told yet.
 pub fn schedule(cues: &[Cue]) {
-    if is_quiet() {
+    if hearing() == Hearing::Nothing {
         return;
     }
     AUDIO.with_borrow_mut(|audio| {
@@ -79,19 +80,23 @@ pub fn silence() {
     });
 }
 
-/// Whether the person wants no sound.
-pub fn is_quiet() -> bool {
-    kept().is_some_and(|kept| kept.get_item(QUIET).ok().flatten().is_some())
+/// What the person wants to hear.
+pub fn hearing() -> Hearing {
+    let kept = kept().and_then(|kept| kept.get_item(HEARING).ok().flatten());
+    kept.map_or(Hearing::default(), |code| Hearing::of_code(&code))
 }
 
-/// Sets whether the person wants sound.
-pub fn set_quiet(quiet: bool) {
+/// Sets what the person wants to hear.
+pub fn set_hearing(hearing: Hearing) {
     if let Some(kept) = kept() {
-        // A web view that keeps nothing asks again next time.
-        let _ = if quiet { kept.set_item(QUIET, "1") } else { kept.remove_item(QUIET) };
+        // A web view that keeps nothing begins with the tones next time.
+        let _ = kept.set_item(HEARING, hearing.code());
     }
-    if quiet {
+    if hearing == Hearing::Nothing {
         silence();
+    }
+    if hearing != Hearing::Voice {
+        voice::hush();
     }
 }
 

@@ -11,6 +11,7 @@ pub mod recording;
 pub mod reminders;
 pub mod reminding;
 pub mod running;
+pub mod sample;
 pub mod sealing;
 pub mod taking;
 pub mod today;

@@ -134,6 +134,9 @@ pub fn failure(failure: &Failure) -> (String, String) {
         Failure::OtherRole => {
             ("This data folder is on the other side.".into(), "Use the folder of the right side with --home.")
         }
+        Failure::OnlySample => {
+            ("This is only a sample, of which nothing is kept.".into(), "Leave the sample first; then take your plan card.")
+        }
         Failure::NoRole => (
             "This data folder has no side yet.".into(),
             "Choose at the first start whether you do exercises or prescribe them.",

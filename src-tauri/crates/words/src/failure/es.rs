@@ -137,6 +137,9 @@ pub fn failure(failure: &Failure) -> (String, String) {
         Failure::OtherRole => {
             ("Esta carpeta de datos es del otro lado.".into(), "Use con --home la carpeta del lado correcto.")
         }
+        Failure::OnlySample => {
+            ("Esto es solo una muestra y no se guarda nada.".into(), "Salga antes de la muestra; luego reciba su tarjeta.")
+        }
         Failure::NoRole => (
             "Esta carpeta de datos aún no tiene lado.".into(),
             "Elija en el primer inicio si hace ejercicios o los prescribe.",

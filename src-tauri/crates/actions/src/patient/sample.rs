@@ -1,0 +1,76 @@
+//! Looking around without a card: a data folder for a while that follows a sample plan, so that every screen is the real one.
+
+use super::taking;
+use crate::{Answer, House, Moment, refuse};
+use chrono::Duration;
+use exercises::catalogue::Lang;
+use exercises::plan::Plan;
+use std::path::Path;
+use wire::house::Role;
+use wire::patient::{CardSource, TakeAsk};
+use words::{Key, Words};
+
+/// Days from today to the sample's visit.
+const DAYS: i64 = 28;
+/// The sample's card was taken so long ago, in milliseconds.
+const TAKEN_MS: i64 = 65 * 60 * 1000;
+
+/// Makes a data folder in `dir` that follows the sample plan from `moment` on. The folder is the caller's to remove.
+///
+/// # Errors
+/// What keeps the folder from being made.
+pub fn open(dir: &Path, moment: &Moment, lang: Lang) -> Answer<House> {
+    let mut house = House::open(dir, true)?;
+    house.speak(lang)?;
+    house.choose(Role::Patient)?;
+    // A clinic of this moment: the card is read and checked like any other, and nobody can issue another one.
+    let clinic = vault::keys::for_now();
+    let card = vault::card::of_clinic(&clinic, plan(&house, moment, lang)?, vault::random::pairing_secret(), Vec::new());
+    let card = vault::card::issue(&clinic, &card).map_err(refuse::internal)?;
+    let source = CardSource::Text(format::card::to_text(&card));
+    // Taken a while ago, so that the hour that goes on has something to do.
+    let earlier = Moment { now: moment.zone.stamp(moment.now.utc_ms - TAKEN_MS), zone: moment.zone.clone() };
+    taking::take(&mut house, &earlier, &TakeAsk { source, agreed: Vec::new() })?;
+    house.is_sample = true;
+    Ok(house)
+}
+
+fn plan(house: &House, moment: &Moment, lang: Lang) -> Answer<Plan> {
+    let today = moment.now.date();
+    let text = match lang {
+        Lang::En => include_str!("sample.en.toml"),
+        Lang::Es => include_str!("sample.es.toml"),
+    };
+    let text = text.replace("REVIEW", &(today + Duration::days(DAYS)).to_string());
+    let mut plan = format::plan_file::read(&text, today).map_err(refuse::internal)?;
+    plan.id = vault::random::plan_id();
+    plan.revision = 1;
+    plan.clinic = Words::new(lang).text(Key::SampleClinic).to_owned();
+    for item in &mut plan.items {
+        if let Some(exercise) = house.catalogue().get(&item.exercise) {
+            item.content = exercise.revision;
+            item.rung = item.rung.take().or(exercise.first_rung().map(|rung| rung.id.clone()));
+        }
+    }
+    Ok(plan)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::Clock;
+
+    #[test]
+    fn the_sample_is_followed_in_both_languages_and_marked() {
+        for lang in [Lang::En, Lang::Es] {
+            let folder = tempfile::tempdir().expect("there is room for temporary files");
+            let moment = Clock::set_to("2026-11-25T10:00:00+01:00").expect("an instant").moment();
+            let mut house = open(folder.path(), &moment, lang).expect("the sample is sound");
+            let situation = house.situation(&moment).expect("it is open");
+            assert!(situation.sample && situation.has_plan && situation.lang == lang);
+            let today = crate::patient::today::page(&house, &moment).expect("it has a day");
+            assert!(matches!(today.head, exercises::today::Head::Due { .. }), "there is something to do at once");
+            assert_eq!(today.items.len(), 3, "one of each kind");
+        }
+    }
+}

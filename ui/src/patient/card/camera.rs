@@ -1,0 +1,116 @@
+//! Reading a card with the camera.
+
+use leptos::html;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use web_sys::MediaStream;
+use wire::Failure;
+use wire::patient::{CardPreview, CardSource, ReadCard};
+use words::Key;
+
+use crate::invoke;
+use crate::patient::desk::Desk;
+use crate::shared::{camera, clock};
+
+/// What the camera sees is looked at so often, in milliseconds.
+const LOOK_MS: u64 = 400;
+
+/// How far the camera is.
+#[derive(Clone, Copy, PartialEq)]
+enum Stand {
+    Closed,
+    Open,
+    /// It could not be opened.
+    Refused,
+}
+
+/// A button that opens the camera; then what it sees, until a card is found. Where the web view knows no camera, a word about it.
+#[component]
+pub fn CardCamera(found: impl Fn(CardSource, CardPreview) + Copy + Send + Sync + 'static) -> impl IntoView {
+    let desk = Desk::here();
+    let text = move |key| desk.house.text(key);
+    if !camera::is_known() {
+        return view! { <p class="small soft">{text(Key::CameraUnknown)}</p> }.into_any();
+    }
+    let stand = RwSignal::new(Stand::Closed);
+    let stream = StoredValue::new_local(None::<MediaStream>);
+    let close = move || {
+        if let Some(stream) = stream.try_update_value(Option::take).flatten() {
+            camera::close(&stream);
+        }
+    };
+    on_cleanup(close);
+    let open = move |_| {
+        spawn_local(async move {
+            match camera::open().await {
+                // The page may have gone while the system asked.
+                Ok(opened) if stand.try_get_untracked().is_some() => {
+                    stream.set_value(Some(opened));
+                    stand.set(Stand::Open);
+                }
+                Ok(opened) => camera::close(&opened),
+                Err(_) => drop(stand.try_set(Stand::Refused)),
+            }
+        });
+    };
+    let leave = move |_| {
+        close();
+        stand.set(Stand::Closed);
+    };
+    let shown = move || match stand.get() {
+        Stand::Open => view! {
+            <Viewfinder stream found/>
+            <button type="button" on:click=leave>{text(Key::CameraClose)}</button>
+        }
+        .into_any(),
+        stood => view! {
+            <button type="button" class="main" on:click=open>{text(Key::CameraOpen)}</button>
+            <p class="small" role="status">{(stood == Stand::Refused).then(|| text(Key::CameraRefused))}</p>
+        }
+        .into_any(),
+    };
+    view! { <div class="stack-2">{shown}</div> }.into_any()
+}
+
+/// What the camera sees. Each look is read by the shell; a picture without a card is no fault, any other refusal is said.
+#[component]
+fn Viewfinder(
+    stream: StoredValue<Option<MediaStream>, LocalStorage>,
+    found: impl Fn(CardSource, CardPreview) + Copy + Send + Sync + 'static,
+) -> impl IntoView {
+    let desk = Desk::here();
+    let video = NodeRef::<html::Video>::new();
+    Effect::new(move || {
+        if let Some(video) = video.get() {
+            stream.with_value(|stream| video.set_src_object(stream.as_ref()));
+            // A web view that does not play by itself shows its first picture, which is looked at all the same.
+            let _ = video.play();
+        }
+    });
+    let looking = RwSignal::new(false);
+    let look = move || {
+        let Some(bytes) = video.get_untracked().and_then(|video| camera::picture(&video)) else { return };
+        if looking.get_untracked() {
+            return;
+        }
+        looking.set(true);
+        spawn_local(async move {
+            let source = CardSource::File(bytes);
+            let answer = invoke::call::<ReadCard>(&source).await;
+            if looking.try_set(false).is_some() {
+                // The camera was closed meanwhile.
+                return;
+            }
+            match answer {
+                Ok(preview) => found(source, preview),
+                Err(Failure::NoCode | Failure::NotAPicture) => {}
+                Err(failure) => desk.house.fault.set(Some(failure)),
+            }
+        });
+    };
+    clock::every(LOOK_MS, look);
+    view! {
+        <video class="viewfinder" node_ref=video autoplay playsinline muted aria-label=desk.house.text(Key::CameraSees)></video>
+        <p class="small soft">{desk.house.text(Key::CameraHow)}</p>
+    }
+}

@@ -1,0 +1,34 @@
+//! Speaks a run's phases, where the web view has a voice.
+
+use js_sys::Reflect;
+use leptos::prelude::window;
+use wasm_bindgen::JsCast;
+use web_sys::{SpeechSynthesis, SpeechSynthesisUtterance};
+use words::Lang;
+
+/// Whether there is a voice at all. A web view may load its voices late: it is asked each time.
+pub fn can_speak() -> bool {
+    synthesis().is_some_and(|synthesis| synthesis.get_voices().length() > 0)
+}
+
+/// Says `text` instead of whatever is being said: what is late is wrong.
+pub fn say(text: &str, lang: Lang) {
+    let Some(synthesis) = synthesis() else { return };
+    synthesis.cancel();
+    if let Ok(utterance) = SpeechSynthesisUtterance::new_with_text(text) {
+        utterance.set_lang(lang.code());
+        synthesis.speak(&utterance);
+    }
+}
+
+/// Says no more.
+pub fn hush() {
+    if let Some(synthesis) = synthesis() {
+        synthesis.cancel();
+    }
+}
+
+fn synthesis() -> Option<SpeechSynthesis> {
+    let found = Reflect::get(&window(), &"speechSynthesis".into()).ok()?;
+    found.dyn_into().ok()
+}

@@ -1,0 +1,60 @@
+//! The camera, where the web view gives one.
+
+use js_sys::{Function, Promise, Reflect};
+use leptos::prelude::{document, window};
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{CanvasRenderingContext2d, HtmlCanvasElement, HtmlVideoElement, MediaStream, MediaStreamTrack};
+
+/// A picture is looked at no wider than this, in pixels: enough for a card's code, and quick to hand over.
+const WIDEST: f64 = 1280.0;
+/// How good a picture is, of 1: hard edges want little loss.
+const QUALITY: f64 = 0.92;
+
+/// Whether the web view knows cameras at all; whether there is one shows when it is asked for.
+pub fn is_known() -> bool {
+    ask().is_ok()
+}
+
+/// Opens the camera that looks away from the person, or the only one.
+///
+/// # Errors
+/// There is none, it is in use, or the person or the system said no.
+pub async fn open() -> Result<MediaStream, JsValue> {
+    let (devices, ask) = ask()?;
+    let wanted =
+        js_sys::JSON::parse(r#"{"video": {"facingMode": "environment", "width": {"ideal": 1280}}, "audio": false}"#)?;
+    let asked: Promise = ask.call1(&devices, &wanted)?.dyn_into()?;
+    JsFuture::from(asked).await?.dyn_into()
+}
+
+/// Lets the camera go; its light goes out.
+pub fn close(stream: &MediaStream) {
+    for track in stream.get_tracks() {
+        if let Ok(track) = track.dyn_into::<MediaStreamTrack>() {
+            track.stop();
+        }
+    }
+}
+
+/// What the camera sees now, as the bytes of a JPEG in Base64; `None` before its first picture.
+pub fn picture(video: &HtmlVideoElement) -> Option<String> {
+    let (width, height) = (f64::from(video.video_width()), f64::from(video.video_height()));
+    if width < 1.0 || height < 1.0 {
+        return None;
+    }
+    let scale = (WIDEST / width).min(1.0);
+    let canvas: HtmlCanvasElement = document().create_element("canvas").ok()?.dyn_into().ok()?;
+    canvas.set_width((width * scale) as u32);
+    canvas.set_height((height * scale) as u32);
+    let drawn: CanvasRenderingContext2d = canvas.get_context("2d").ok()??.dyn_into().ok()?;
+    drawn.draw_image_with_html_video_element_and_dw_and_dh(video, 0.0, 0.0, width * scale, height * scale).ok()?;
+    let address = canvas.to_data_url_with_type_and_encoder_options("image/jpeg", &QUALITY.into()).ok()?;
+    address.split_once(',').map(|(_, bytes)| bytes.to_owned())
+}
+
+fn ask() -> Result<(JsValue, Function), JsValue> {
+    let devices = Reflect::get(&window().navigator(), &"mediaDevices".into())?;
+    let ask: Function = Reflect::get(&devices, &"getUserMedia".into())?.dyn_into()?;
+    Ok((devices, ask))
+}
