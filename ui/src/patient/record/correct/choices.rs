@@ -22,12 +22,16 @@ pub fn Choices(line: Correctable) -> impl IntoView {
     let button = move |text: &'static str, to: Correction| {
         view! { <button type="button" disabled=desk.house.busy on:click=move |_| bench.put_right(line, to)>{text}</button> }
     };
+    let changes = move || view! { <Changes line change=choices.change/> };
+    // Below a long list the rest would not be seen.
+    let list = matches!(choices.change, Change::Reason(_));
     view! {
         <div class="told-choices stack">
             <Fault/>
-            <Changes line change=choices.change/>
+            {(!list).then(changes)}
             {choices.take_out.then(|| button(words.take_out(line.said), Correction::Never))}
             {choices.stands.then(|| button(words.text(Key::CorrectStands), Correction::Stands))}
+            {list.then(changes)}
         </div>
     }
 }
