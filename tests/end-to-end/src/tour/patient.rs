@@ -39,6 +39,7 @@ impl Tour<'_> {
         window.see("What is handed over");
         keep("visit");
         window.press("Back");
+        window.see("Was something entered by mistake?");
         window.press("What is yours");
         window.see("Erase everything");
         keep("mine");
@@ -51,6 +52,7 @@ impl Tour<'_> {
         let window = self.scene(&desktop, scenes::STEP_DUE);
         let keep = |name: &str| (self.at_screen)(&window, &format!("own-{name}"));
         window.press("Record");
+        window.see("Was something entered by mistake?");
         window.press("What is yours");
         window.press("Save all of it");
         window.see("Saved in");

@@ -29,7 +29,7 @@ impl Tour<'_> {
         window.see("screen away from you");
         keep("set-up-breastbone");
         window.press("In a waist pocket");
-        window.see("you are asked afterwards");
+        window.see("tight pocket or pouch");
         keep("set-up-pocket");
         window.press("Start the count");
         window.see("Stand until the sound");
