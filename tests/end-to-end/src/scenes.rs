@@ -133,10 +133,10 @@ fn held(day: u32, hour: u32, minute: u32, last_s: u32) -> String {
 
 /// Most hours, in the evening six trials, then pain; seconds that differ from day to day without being random.
 fn a_day(day: u32) -> String {
-    let hours = (9..=17).filter(|hour| (day + hour) % 5 != 0);
+    let hours = (9..=17).filter(|hour| !(day + hour).is_multiple_of(5));
     let holds = hours.map(|hour| held(day, hour, (day * 7 + hour * 3) % 40, 10 - (day + hour) % 3)).collect::<String>();
     let trial = |place: u32| {
-        let leg = if place % 2 == 0 { "left" } else { "right" };
+        let leg = if place.is_multiple_of(2) { "left" } else { "right" };
         let ms = 9_000 + (day * 6 + place).wrapping_mul(2_654_435_761) % (300 * day + 4_000);
         format!("{{\"leg\":\"{leg}\",\"seconds\":{}.{:03},\"end\":\"touch\"}}", ms / 1000, ms % 1000)
     };
