@@ -17,6 +17,7 @@ pub mod chart;
 pub mod correct;
 pub mod draft;
 pub mod figure;
+pub mod frames;
 pub mod guide;
 pub mod history;
 pub mod id;

@@ -6,8 +6,10 @@
 //! beside it, for the clinician to judge.
 
 mod list;
+mod page;
 
 pub use list::{Correctable, Said, list};
+pub use page::{Change, Choices, Day, FIRST_DAYS, by_day, further_back};
 
 use crate::id::{PlanId, RunId};
 use crate::log::{Barrier, Entry, Excuse, Log, What};

@@ -1,6 +1,6 @@
 //! What a person does.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use fantoccini::actions::{InputSource, MOUSE_BUTTON_LEFT, MouseActions, PointerAction};
 use fantoccini::elements::Element;
@@ -72,9 +72,15 @@ impl Window {
     /// Chooses a file in the field with this label.
     #[track_caller]
     pub fn choose_file(&self, label: &str, file: &Path) {
+        self.choose_files(label, &[file.to_path_buf()]);
+    }
+
+    /// Chooses several files at once in the field with this label.
+    #[track_caller]
+    pub fn choose_files(&self, label: &str, files: &[PathBuf]) {
         let field = self.field(label);
-        let path = file.to_str().expect("the tests' paths are plain");
-        let chosen = self.run(async |_| field.send_keys(path).await);
+        let paths: Vec<&str> = files.iter().map(|file| file.to_str().expect("the tests' paths are plain")).collect();
+        let chosen = self.run(async |_| field.send_keys(&paths.join("\n")).await);
         chosen.unwrap_or_else(|error| panic!("{label:?} takes no file: {error}"));
     }
 
@@ -97,6 +103,8 @@ impl Window {
             "Escape" => '\u{E00C}',
             "Enter" => '\u{E007}',
             "Tab" => '\u{E004}',
+            "ArrowLeft" => '\u{E012}',
+            "ArrowRight" => '\u{E014}',
             one => one.chars().next().expect("a key has a name"),
         };
         let pressed = self.run(async |client| client.active_element().await?.send_keys(&code.to_string()).await);

@@ -14,6 +14,7 @@ mod hands;
 mod page;
 mod prescribed;
 mod program;
+pub mod scenes;
 mod tour;
 mod tray;
 mod wait;

@@ -31,10 +31,8 @@ fn findings(name: &str, size: (u32, u32), dark: bool, look: &dyn Fn(&Window) -> 
         found.borrow_mut().extend(look(window).into_iter().map(|line| format!("{screen}: {line}")));
     };
     let tour = Tour { homes, at: AT.into(), size, dark, at_screen: &at_screen };
-    tour.patient();
-    tour.first_day();
-    tour.clinic();
-    tour.first_patient();
+    tour.patients_side();
+    tour.clinics_side();
     found.into_inner()
 }
 

@@ -1,40 +1,13 @@
 //! Balance with the phone on the body: recorded trials are replayed as if they came from its sensor, proposals are asked
 //! about, and what the reference program found stands in the log and in the review.
 
+use end_to_end::scenes::{BALANCE as PLAN, TAKEN as AT, recorded_trial as trial};
 use end_to_end::{Desktop, Prescribed, Window};
 use exercises::log::What;
 use exercises::run::{Doing, SetUp, TrialEnd};
 use exercises::sway::SourceKind;
 use rusqlite::Connection;
 use serde_json::Value;
-use std::path::{Path, PathBuf};
-
-const AT: &str = "2027-03-01T08:30:00+01:00";
-
-const PLAN: &str = r#"
-review = 2027-04-12
-age = "18-39"
-absent = ["high-fall-risk", "vertigo-or-fainting", "numb-feet", "neurological-unsteadiness", "partial-weight-bearing", "fresh-injury", "severe-osteoporosis", "sedatives-or-alcohol", "cognitive-impairment", "late-pregnancy"]
-
-[[item]]
-number = 1
-exercise = "one-leg-stand"
-side = "left"
-balance = { trials = 2, target = 30, rest = 0 }
-at = ["09:00"]
-days = "every-day"
-may_step = false
-
-[[stance]]
-leg = "left"
-surface = "firm"
-eyes = "open"
-seconds = 9.0
-"#;
-
-fn trial(name: &str) -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("../../exercises/tests/data/sway").join(format!("{name}.csv"))
-}
 
 fn begin(window: &Window, place: &str) {
     window.press("Begin");

@@ -35,4 +35,6 @@ pub enum Page {
     Mine,
     /// What goes to the visit.
     Visit(PlanId),
+    /// Mistaken entries, to be put right.
+    Correct(PlanId),
 }

@@ -18,7 +18,7 @@ use super::now::{Choose, ExcuseDays, LeaveOut, Now};
 use super::page::Page;
 use super::places::{Place, Places};
 use super::plan::Plan;
-use super::record::{Record, Visit};
+use super::record::{Correct, Record, Visit};
 use super::reminders::Reminders;
 use super::run::Run;
 use super::sample::SampleLine;
@@ -50,6 +50,7 @@ pub fn Patient() -> impl IntoView {
             Page::Reminders => view! { <Reminders/> }.into_any(),
             Page::Mine => view! { <Mine/> }.into_any(),
             Page::Visit(plan) => view! { <Visit plan/> }.into_any(),
+            Page::Correct(plan) => view! { <Correct plan/> }.into_any(),
         };
         Some(page)
     };

@@ -4,17 +4,19 @@ use leptos::prelude::*;
 
 use super::desk::Desk;
 
-/// Eleven buttons with what their ends mean. `label` names the group.
+/// Eleven buttons with what their ends mean. `label` names the group; `now` is the answer so far, where there is one.
 #[component]
 pub fn Score(
     label: String,
     least: &'static str,
     most: &'static str,
     give: impl Fn(u8) + Copy + Send + 'static,
+    #[prop(optional)] now: Option<u8>,
 ) -> impl IntoView {
     let busy = Desk::here().house.busy;
     let buttons = (0u8..=10).map(move |score| {
-        view! { <button type="button" class="number" disabled=busy on:click=move |_| give(score)>{score}</button> }
+        let counts = (now == Some(score)).then_some("true");
+        view! { <button type="button" class="number" aria-current=counts disabled=busy on:click=move |_| give(score)>{score}</button> }
     });
     view! {
         <div role="group" aria-label=label>

@@ -147,7 +147,9 @@ pub fn text(key: Key) -> &'static str {
         Key::PatientName => "Name (may stay empty)",
         Key::PatientNameHint => "Stays in this store; never on a card or in a summary.",
         Key::ReceiveSummaries => "Receive summaries",
-        Key::ReceiveWhat => "Choose the files that patients saved for the visit, several at once if you like.",
+        Key::ReceiveWhat => {
+            "Choose the files that patients saved for the visit, or photos of the codes that they showed; several at once if you like."
+        }
         Key::SealedSummaries => "Sealed summaries",
         Key::ReviewOn => "review on {date}",
         Key::ReviewToday => "review today",
@@ -597,10 +599,15 @@ pub fn text(key: Key) -> &'static str {
         Key::InDelays => "By week: how long after the reminder you began",
         Key::InCorrections => "{n|One entry|# entries} that you put right",
         Key::FramesShow => "Show it as codes",
-        Key::FramesWhat => "The clinic takes a picture of each code, in any order. Turn the screen's brightness up.",
+        Key::FramesTitle => "The summary as a code",
+        Key::FramesWhat => {
+            "{n|The clinic photographs this code.|The clinic photographs each code, in any order.} Turn the screen's brightness up."
+        }
         Key::FrameOf => "Code {n} of {of}",
         Key::FrameNext => "Next code",
         Key::FrameBefore => "Code before",
+        Key::FramesTurn => "Turn by themselves",
+        Key::FramesStay => "Stay on this code",
         Key::CorrectTitle => "Put something right",
         Key::CorrectWhat => {
             "What you said first stays in the record on this device. Your clinic sees what counts now, and that it was put right."
@@ -612,6 +619,8 @@ pub fn text(key: Key) -> &'static str {
         Key::CorrectChange => "Change it",
         Key::CorrectStands => "As I said first",
         Key::CorrectAlarm => "Note that it was a mistake",
+        Key::CorrectEarlier => "Show earlier days",
+        Key::CorrectDays => "Save these days",
         Key::CorrectAlarmNoted => "Noted as raised by mistake. What it holds back stays held back.",
         Key::CorrectedTo => "Now: {now}.",
         Key::CorrectedOut => "Taken out.",

@@ -147,7 +147,9 @@ pub fn text(key: Key) -> &'static str {
         Key::PatientName => "Nombre (puede quedar vacío)",
         Key::PatientNameHint => "Queda en este archivo; nunca va en una tarjeta ni en un resumen.",
         Key::ReceiveSummaries => "Recibir resúmenes",
-        Key::ReceiveWhat => "Elija los archivos que los pacientes guardaron para la visita, varios a la vez si quiere.",
+        Key::ReceiveWhat => {
+            "Elija los archivos que los pacientes guardaron para la visita, o fotos de los códigos que mostraron; varios a la vez si quiere."
+        }
         Key::SealedSummaries => "Resúmenes sellados",
         Key::ReviewOn => "revisión el {date}",
         Key::ReviewToday => "revisión hoy",
@@ -601,10 +603,15 @@ pub fn text(key: Key) -> &'static str {
         Key::InDelays => "Por semana: cuánto después del aviso empezó",
         Key::InCorrections => "{n|Una anotación corregida|# anotaciones corregidas} por usted",
         Key::FramesShow => "Mostrarlo en códigos",
-        Key::FramesWhat => "La clínica hace una foto de cada código, en cualquier orden. Suba el brillo de la pantalla.",
+        Key::FramesTitle => "El resumen en un código",
+        Key::FramesWhat => {
+            "{n|La clínica fotografía este código.|La clínica fotografía cada código, en cualquier orden.} Suba el brillo de la pantalla."
+        }
         Key::FrameOf => "Código {n} de {of}",
         Key::FrameNext => "Código siguiente",
         Key::FrameBefore => "Código anterior",
+        Key::FramesTurn => "Que pasen solos",
+        Key::FramesStay => "Quedarse en este",
         Key::CorrectTitle => "Corregir algo",
         Key::CorrectWhat => {
             "Lo que dijo primero queda en el registro de este dispositivo. Su clínica ve lo que cuenta ahora y que se corrigió."
@@ -616,6 +623,8 @@ pub fn text(key: Key) -> &'static str {
         Key::CorrectChange => "Cambiarlo",
         Key::CorrectStands => "Como lo dije primero",
         Key::CorrectAlarm => "Anotar que fue un error",
+        Key::CorrectEarlier => "Ver días anteriores",
+        Key::CorrectDays => "Guardar estos días",
         Key::CorrectAlarmNoted => "Anotado como aviso por error. Lo que detiene sigue detenido.",
         Key::CorrectedTo => "Ahora: {now}.",
         Key::CorrectedOut => "Quitado.",

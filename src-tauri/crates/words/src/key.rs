@@ -147,11 +147,11 @@ keys! {
     InDelays InCorrections InTaken NoteOptional SaveSealed Sealed SealedWhat
 
     // patient: the summary as codes
-    FramesShow FramesWhat FrameOf FrameNext FrameBefore
+    FramesShow FramesTitle FramesWhat FrameOf FrameNext FrameBefore FramesTurn FramesStay
 
     // patient: putting right
     CorrectTitle CorrectWhat CorrectNone CorrectOpen CorrectTakeOut CorrectNotDone CorrectChange CorrectStands CorrectAlarm
-    CorrectAlarmNoted CorrectedTo CorrectedOut CorrectedNotDone SaidPain SaidPainAfter SaidSettled SaidNotSettled SaidRated
+    CorrectEarlier CorrectDays CorrectAlarmNoted CorrectedTo CorrectedOut CorrectedNotDone SaidPain SaidPainAfter SaidSettled SaidNotSettled SaidRated
     SaidLeftOut SaidExcused SaidRun SaidTrouble SaidTroubleDuring
 
     // patient: reminders

@@ -13,20 +13,18 @@ const DESK: (u32, u32) = (1280, 800);
 fn main() {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
     let [homes, out, at, side] = arguments.as_slice() else { panic!("portraits HOMES OUT INSTANT SIDE") };
-    for (dark, phone, desk) in [(false, PHONE, DESK), (true, PHONE, DESK), (false, SMALL, PHONE)] {
+    for (dark, phone, desk) in [(false, PHONE, DESK), (true, PHONE, DESK), (false, SMALL, PHONE), (true, SMALL, PHONE)] {
         let keep = |size: (u32, u32)| move |window: &Window, name: &str| picture(window, Path::new(out), name, dark, size);
         let tour = |size| (PathBuf::from(homes), at.clone(), size);
         if side != "clinic" {
             let (homes, at, size) = tour(phone);
             let tour = Tour { homes, at, size, dark, at_screen: &keep(size) };
-            tour.patient();
-            tour.first_day();
+            tour.patients_side();
         }
         if side != "patient" {
             let (homes, at, size) = tour(desk);
             let tour = Tour { homes, at, size, dark, at_screen: &keep(size) };
-            tour.clinic();
-            tour.first_patient();
+            tour.clinics_side();
         }
     }
 }

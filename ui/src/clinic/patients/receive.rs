@@ -9,6 +9,9 @@ use words::Key;
 
 use crate::shared::{House, file};
 
+/// What the system's dialogue offers: sealed files, and photos of codes. What a file is, its bytes say.
+const ACCEPTED: &str = ".age,.png,.jpg,.jpeg";
+
 /// A field for files, and a line for each file that says what it did. `received` is called when any came in.
 #[component]
 pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
@@ -42,7 +45,7 @@ pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
             <p class="small soft">{house.text(Key::ReceiveWhat)}</p>
             <label class="pick">
                 <span>{house.text(Key::SealedSummaries)}</span>
-                <input type="file" multiple on:change:target=move |event| take(event.target())/>
+                <input type="file" multiple accept=ACCEPTED on:change:target=move |event| take(event.target())/>
             </label>
             <div role="status"><ul class="receipts">
                 {move || receipts.get().into_iter().map(|receipt| view! { <OneReceipt receipt/> }).collect_view()}

@@ -13,15 +13,20 @@ pub fn Sure(keep: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let desk = Desk::here();
     let words = desk.house.words();
     let first = NodeRef::<html::Button>::new();
+    let all = NodeRef::<html::Div>::new();
     Effect::new(move || {
         if let Some(button) = first.get() {
             // A page that was left meanwhile takes no focus.
             let _ = button.focus();
         }
+        // Both answers are in sight, also in a low window.
+        if let Some(all) = all.get() {
+            all.scroll_into_view_with_bool(false);
+        }
     });
     let erase = move |_| desk.house.ask::<EraseEverything>(EraseAsk { everything: true }, |_| anew::begin());
     view! {
-        <div class="sure stack" role="group" aria-labelledby="erase-ask">
+        <div class="sure stack" node_ref=all role="group" aria-labelledby="erase-ask">
             <p id="erase-ask"><strong>{words.text(Key::EraseAsk)}</strong></p>
             <button type="button" node_ref=first on:click=move |_| keep()>{words.text(Key::EraseKeep)}</button>
             <button type="button" class="alarm" disabled=desk.house.busy on:click=erase>{words.text(Key::EraseSure)}</button>

@@ -16,7 +16,7 @@ pub fn NextStep(item: TodayItem) -> impl IntoView {
     let shown = item.step.clone().map(|step| {
         let (question, why) = words.offered_step(&step, &item.exercise, today);
         view! {
-            <section class="sheet stack-2">
+            <section class="next-step sheet stack-2">
                 <h2>{question}</h2>
                 <p class="soft">{why}" "{words.text(Key::StepAllowed)}</p>
                 <button type="button" disabled=desk.house.busy on:click=move |_| desk.begin_step(plan, id)>{words.text(Key::StepTake)}</button>

@@ -1,6 +1,8 @@
 //! Record: what was done, and what goes to the visit.
 
 mod balance;
+mod correct;
+mod frames;
 mod handed_over;
 mod one_record;
 mod period;
@@ -9,5 +11,6 @@ mod scores;
 mod strings;
 mod visit;
 
+pub use correct::Correct;
 pub use record_page::Record;
 pub use visit::Visit;

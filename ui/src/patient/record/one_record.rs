@@ -37,6 +37,7 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
             <p class="soft">{page.plan.clinic.clone()}</p>
             {record}
             {visit}
+            <button type="button" class="quiet" on:click=move |_| desk.open(Page::Correct(id))>{words.text(Key::CorrectOpen)}</button>
         </section>
     }
 }

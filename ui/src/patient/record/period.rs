@@ -1,17 +1,23 @@
-//! The period of a summary, what is in it, and the seal.
+//! The period of a summary, what is in it, and the seal: as a file, or as codes on the screen.
 
-use chrono::NaiveDate;
+use std::sync::Arc;
+
 use exercises::summary::{MAX_NOTE, Summary};
 use leptos::prelude::*;
-use wire::patient::{PreviewSummary, RecordPage, Saved, SealAsk, SealSummary};
-use words::{Key, Words};
+use wire::patient::{PreviewSummary, RecordPage, Saved, SealAsk, SealSummary, ShowFrames};
+use words::Key;
 
 use super::handed_over::HandedOver;
+use crate::patient::day_field::DayField;
 use crate::patient::desk::Desk;
 
 /// The period, what is in it, and the seal.
 #[component]
-pub fn Period(page: RecordPage, saved: ArcRwSignal<Option<Saved>>) -> impl IntoView {
+pub fn Period(
+    page: RecordPage,
+    saved: ArcRwSignal<Option<Saved>>,
+    frames: RwSignal<Option<Arc<[String]>>>,
+) -> impl IntoView {
     let desk = Desk::here();
     let words = desk.house.words();
     let (first, last) = page.offer;
@@ -34,39 +40,20 @@ pub fn Period(page: RecordPage, saved: ArcRwSignal<Option<Saved>>) -> impl IntoV
         let saved = saved.clone();
         desk.house.ask::<SealSummary>(untrack(asked), move |file| saved.set(Some(file)));
     };
-    let days = days_between(page.plan.start, last);
+    // Each asking seals anew, so the answer is kept as it came for as long as it is shown.
+    let show = move |_| desk.house.ask::<ShowFrames>(untrack(asked), move |list| frames.set(Some(list.into())));
+    let begun = page.plan.start;
     let kept = page.clone();
     let list = move || inside.get().map(|summary| view! { <HandedOver page=kept.clone() summary/> });
     view! {
         <div class="row">
-            {day_field(words, Key::From, days.clone(), first, move |day| from.set(day))}
-            {day_field(words, Key::To, days, last, move |day| until.set(day))}
+            <DayField label=Key::From first=begun last chosen=first set=move |day| from.set(day)/>
+            <DayField label=Key::To first=begun last chosen=last set=move |day| until.set(day)/>
         </div>
         {list}
         <label>{words.text(Key::NoteOptional)}<textarea rows="3" maxlength=MAX_NOTE.to_string()
             on:input=move |event| note.set(event_target_value(&event))></textarea></label>
         <button type="button" class="main" disabled=desk.house.busy on:click=seal>{words.text(Key::SaveSealed)}</button>
+        <button type="button" disabled=desk.house.busy on:click=show>{words.text(Key::FramesShow)}</button>
     }
-}
-
-fn days_between(first: NaiveDate, last: NaiveDate) -> Vec<NaiveDate> {
-    first.iter_days().take_while(|day| *day <= last).collect()
-}
-
-fn day_field(
-    words: Words,
-    label: Key,
-    days: Vec<NaiveDate>,
-    chosen: NaiveDate,
-    set: impl Fn(NaiveDate) + 'static,
-) -> impl IntoView {
-    let options = days.into_iter().map(|day| {
-        view! { <option value=day.to_string() selected=day == chosen>{words.date_short(day)}</option> }
-    });
-    let choose = move |event| {
-        if let Ok(day) = event_target_value(&event).parse() {
-            set(day);
-        }
-    };
-    view! { <label>{words.text(label)}<select on:change=choose>{options.collect_view()}</select></label> }
 }

@@ -1,26 +1,30 @@
-//! What goes to the visit: the period, exactly what is handed over, a note, and the sealed file.
+//! What goes to the visit: the period, exactly what is handed over, a note, and the sealed file or its codes.
+
+use std::sync::Arc;
 
 use exercises::id::PlanId;
 use leptos::prelude::*;
 use wire::patient::{RecordPage, Saved, ShowRecord};
 use words::Key;
 
+use super::frames::Frames;
 use super::period::Period;
 use crate::patient::desk::Desk;
 use crate::patient::places::Place;
 use crate::shared::Fault;
 
-/// From which day to which, what is in it, and "Save sealed summary".
+/// From which day to which, what is in it, "Save sealed summary", and the same as codes.
 #[component]
 pub fn Visit(plan: PlanId) -> impl IntoView {
     let desk = Desk::here();
     let words = desk.house.words();
     let page = ArcRwSignal::new(None::<RecordPage>);
     let saved = ArcRwSignal::new(None::<Saved>);
+    let frames = RwSignal::new(None::<Arc<[String]>>);
     let answer = page.clone();
     desk.house.tell::<ShowRecord>((), move |pages| answer.set(pages.into_iter().find(|page| page.plan.id == plan)));
     let done = saved.clone();
-    let form = move || page.get().map(|page| view! { <Period page saved=saved.clone()/> });
+    let form = move || page.get().map(|page| view! { <Period page saved=saved.clone() frames/> });
     let told = move || {
         done.get().map(|saved| {
             view! {
@@ -32,8 +36,11 @@ pub fn Visit(plan: PlanId) -> impl IntoView {
             }
         })
     };
+    let shown = move || frames.get().map(|list| view! { <Frames list close=move || frames.set(None)/> });
     view! {
-        <main class="screen">
+        {shown}
+        // It stays behind the codes as it was filled in.
+        <main class="screen" hidden=move || frames.with(Option::is_some)>
             <div class="column stack-5">
                 <div class="stack-1"><h1>{words.text(Key::ForTheVisit)}</h1><p>{words.text(Key::VisitWhat)}</p></div>
                 <Fault/>

@@ -40,15 +40,24 @@ impl Words {
         }
     }
 
-    /// What counts instead: "Taken out.", "Now: Pain, upper back: 2 of 10."; nothing where nothing was corrected.
+    /// What counts instead: "Taken out.", "Now: 2 of 10."; nothing where nothing was corrected.
     pub fn corrected(self, line: &Correctable, names: Names<'_>) -> Option<String> {
         line.correction?;
         Some(match (line.said, line.now) {
             (Said::Trouble { .. }, _) => self.text(Key::CorrectAlarmNoted).to_owned(),
             (Said::Run { .. }, None) => self.text(Key::CorrectedNotDone).to_owned(),
             (_, None) => self.text(Key::CorrectedOut).to_owned(),
-            (_, Some(now)) => self.fill(Key::CorrectedTo, &[("now", &self.said_so(now, names))]),
+            (_, Some(now)) => self.fill(Key::CorrectedTo, &[("now", &self.said_instead(now, names))]),
         })
+    }
+
+    /// As [`Words::said_so`], without what the entry says anyway.
+    fn said_instead(self, now: Said, names: Names<'_>) -> String {
+        match now {
+            Said::Pain { score, .. } | Said::Rated { score, .. } => self.fill(Key::OfTen, &[("n", &score)]),
+            Said::LeftOut { reason, .. } => self.barrier(reason).to_owned(),
+            other => self.said_so(other, names),
+        }
     }
 
     /// What the button says that takes the entry out.
@@ -89,7 +98,10 @@ mod tests {
         let corrected = |said, correction, now| words.corrected(&line(said, correction, now), names);
         assert_eq!(corrected(pain(8), None, Some(pain(8))), None);
         let now = corrected(pain(8), Some(Correction::Score(2)), Some(pain(2)));
-        assert_eq!(now, Some(format!("Now: Pain, {of}: 2 of 10.")));
+        assert_eq!(now.as_deref(), Some("Now: 2 of 10."));
+        let settled = |settled| Said::Settled { complaint: ComplaintId(1), settled };
+        let now = corrected(settled(true), Some(Correction::Settled(false)), Some(settled(false)));
+        assert_eq!(now, Some(format!("Now: {}: not settled by the morning.", upper(&of))));
         assert_eq!(corrected(pain(8), Some(Correction::Never), None).as_deref(), Some("Taken out."));
         let trouble = Said::Trouble { trouble: Trouble::Fell, item: Some(ItemId(2)) };
         let noted = corrected(trouble, Some(Correction::Never), Some(trouble));

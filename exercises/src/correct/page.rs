@@ -1,0 +1,204 @@
+//! The page on which mistaken entries are put right: days, and what can be chosen for one entry.
+
+use super::{Correctable, Correction, Said};
+use crate::log::{Barrier, Excuse};
+use chrono::{Duration, NaiveDate};
+
+/// So many days are shown at first, today among them.
+pub const FIRST_DAYS: u16 = 7;
+
+/// So many times as many after each wish to see more.
+const MORE: u16 = 4;
+
+/// One day's entries.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Day {
+    /// The day on which they were made.
+    pub day: NaiveDate,
+    /// The entries, newest first.
+    pub lines: Vec<Correctable>,
+}
+
+/// Entries, newest first, by the day on which they were made.
+pub fn by_day(entries: &[Correctable]) -> Vec<Day> {
+    let days = entries.chunk_by(|one, next| one.at.date() == next.at.date());
+    days.map(|lines| Day { day: lines[0].at.date(), lines: lines.to_vec() }).collect()
+}
+
+/// How many days back the next look goes; `None` where `days` reach the plan's first day already.
+pub fn further_back(days: u16, start: NaiveDate, today: NaiveDate) -> Option<u16> {
+    let oldest = today - Duration::days(i64::from(days.max(1)) - 1);
+    (oldest > start).then(|| days.max(1).saturating_mul(MORE))
+}
+
+/// What an entry can be changed to, with what counts of it at the moment.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Change {
+    /// It is right, or it is a mistake: nothing between.
+    Nothing,
+    /// Another score: pain, or an activity.
+    Score {
+        /// The one that counts.
+        now: u8,
+        /// Of pain: more is worse.
+        pain: bool,
+    },
+    /// The other one of two entries.
+    Other(Said),
+    /// Another reason for leaving the slot out.
+    Reason(Barrier),
+    /// Other days, or another reason for them.
+    Days {
+        /// First day.
+        from: NaiveDate,
+        /// Last day.
+        until: NaiveDate,
+        /// Why.
+        why: Excuse,
+    },
+}
+
+/// What a person can choose for one entry.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Choices {
+    /// To what it can be changed.
+    pub change: Change,
+    /// It can be said to be a mistake.
+    pub take_out: bool,
+    /// It can be said to be right as it was first said.
+    pub stands: bool,
+}
+
+impl Correctable {
+    /// What can be chosen. Of what was taken out, only to have it back as it was.
+    pub fn choices(&self) -> Choices {
+        let out = self.correction == Some(Correction::Never);
+        let change = self.now.filter(|_| !out).map_or(Change::Nothing, change);
+        Choices { change, take_out: !out, stands: self.correction.is_some() }
+    }
+
+    /// The correction after which the entry says `wanted`: none is in force once it says again what it said at first.
+    pub fn correction_to(&self, wanted: Said) -> Correction {
+        match wanted {
+            wanted if wanted == self.said => Correction::Stands,
+            Said::Pain { score, .. } | Said::Rated { score, .. } => Correction::Score(score),
+            Said::Settled { settled, .. } => Correction::Settled(settled),
+            Said::LeftOut { reason, .. } => Correction::Reason(reason),
+            Said::Excused { from, until, why } => Correction::Excused { from, until, why },
+            // Runs and alarms have nothing that could be said otherwise.
+            Said::Run { .. } | Said::Trouble { .. } => Correction::Stands,
+        }
+    }
+}
+
+impl Said {
+    /// The same about pain or an activity with another score; anything else as it is.
+    pub fn with_score(self, score: u8) -> Said {
+        match self {
+            Said::Pain { complaint, after, .. } => Said::Pain { complaint, score, after },
+            Said::Rated { activity, .. } => Said::Rated { activity, score },
+            other => other,
+        }
+    }
+
+    /// The same slot left out for another reason; anything else as it is.
+    pub fn with_reason(self, reason: Barrier) -> Said {
+        if let Said::LeftOut { slot, .. } = self { Said::LeftOut { slot, reason } } else { self }
+    }
+}
+
+fn change(now: Said) -> Change {
+    match now {
+        Said::Pain { score, .. } => Change::Score { now: score, pain: true },
+        Said::Rated { score, .. } => Change::Score { now: score, pain: false },
+        Said::Settled { complaint, settled } => Change::Other(Said::Settled { complaint, settled: !settled }),
+        Said::LeftOut { reason, .. } => Change::Reason(reason),
+        Said::Excused { from, until, why } => Change::Days { from, until, why },
+        Said::Run { .. } | Said::Trouble { .. } => Change::Nothing,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::alarm::Trouble;
+    use crate::id::{ComplaintId, ItemId};
+    use crate::slots::SlotRef;
+    use crate::time::Stamp;
+
+    const DAY_MS: i64 = 86_400_000;
+    const PAIN: Said = Said::Pain { complaint: ComplaintId(1), score: 8, after: None };
+
+    fn entry(n: u32, days: i64, said: Said, correction: Option<Correction>, now: Option<Said>) -> Correctable {
+        Correctable { n, at: Stamp { utc_ms: days * DAY_MS, offset_s: 0 }, said, correction, now }
+    }
+
+    fn date(text: &str) -> NaiveDate {
+        text.parse().expect("a date")
+    }
+
+    #[test]
+    fn entries_stand_under_the_day_on_which_they_were_made() {
+        let entries = [(9, 3), (7, 3), (6, 1)].map(|(n, day)| entry(n, day, PAIN, None, Some(PAIN)));
+        let days = by_day(&entries);
+        let numbers = |day: &Day| day.lines.iter().map(|line| line.n).collect::<Vec<_>>();
+        let days: Vec<_> = days.iter().map(|day| (day.day.to_string(), numbers(day))).collect();
+        assert_eq!(days, [("1970-01-04".to_owned(), vec![9, 7]), ("1970-01-02".to_owned(), vec![6])]);
+        assert_eq!(by_day(&[]), []);
+    }
+
+    #[test]
+    fn a_look_goes_further_back_until_the_plan_began() {
+        let (start, today) = (date("2027-03-01"), date("2027-03-20"));
+        assert_eq!(further_back(FIRST_DAYS, start, today), Some(28));
+        assert_eq!(further_back(28, start, today), None);
+        assert_eq!(further_back(20, start, today), None, "the first day is among them");
+        assert_eq!(further_back(19, start, today), Some(76));
+        assert_eq!(further_back(0, start, today), Some(4));
+    }
+
+    #[test]
+    fn what_was_never_corrected_can_be_changed_or_taken_out() {
+        let choices = entry(1, 0, PAIN, None, Some(PAIN)).choices();
+        assert_eq!(choices, Choices { change: Change::Score { now: 8, pain: true }, take_out: true, stands: false });
+    }
+
+    #[test]
+    fn what_was_changed_shows_what_counts_and_can_stand_again() {
+        let now = PAIN.with_score(3);
+        let line = entry(1, 0, PAIN, Some(Correction::Score(3)), Some(now));
+        assert_eq!(line.choices(), Choices { change: Change::Score { now: 3, pain: true }, take_out: true, stands: true });
+        assert_eq!(line.correction_to(PAIN.with_score(5)), Correction::Score(5));
+        assert_eq!(line.correction_to(PAIN), Correction::Stands, "what was said at first needs no correction");
+    }
+
+    #[test]
+    fn what_was_taken_out_can_only_be_had_back() {
+        let line = entry(1, 0, PAIN, Some(Correction::Never), None);
+        assert_eq!(line.choices(), Choices { change: Change::Nothing, take_out: false, stands: true });
+        let alarm = Said::Trouble { trouble: Trouble::NearlyFell, item: None };
+        let noted = entry(2, 0, alarm, Some(Correction::Never), Some(alarm));
+        assert_eq!(noted.choices(), Choices { change: Change::Nothing, take_out: false, stands: true });
+    }
+
+    #[test]
+    fn each_kind_changes_to_its_own_kind() {
+        let slot = SlotRef { item: ItemId(1), day: date("2027-03-01"), number: 0 };
+        let left = Said::LeftOut { slot, reason: Barrier::Forgot };
+        let (from, until) = (date("2027-03-02"), date("2027-03-03"));
+        let excused = Said::Excused { from, until, why: Excuse::Ill };
+        let settled = |settled| Said::Settled { complaint: ComplaintId(1), settled };
+        let offered = |said| entry(1, 0, said, None, Some(said)).choices().change;
+        assert_eq!(offered(left), Change::Reason(Barrier::Forgot));
+        assert_eq!(offered(excused), Change::Days { from, until, why: Excuse::Ill });
+        assert_eq!(offered(settled(true)), Change::Other(settled(false)));
+
+        let to = |said, wanted| entry(1, 0, said, None, Some(said)).correction_to(wanted);
+        assert_eq!(to(left, left.with_reason(Barrier::NoTime)), Correction::Reason(Barrier::NoTime));
+        assert_eq!(to(settled(true), settled(false)), Correction::Settled(false));
+        let longer = Said::Excused { from, until: until + Duration::days(1), why: Excuse::Ill };
+        assert_eq!(to(excused, longer), Correction::Excused { from, until: until + Duration::days(1), why: Excuse::Ill });
+        assert_eq!(left.with_score(4), left);
+        assert_eq!(PAIN.with_reason(Barrier::Forgot), PAIN);
+    }
+}

@@ -1,0 +1,160 @@
+//! Where tests and the tour begin: plans, and what somebody did with them. All of it is invented.
+
+use crate::{Desktop, Prescribed};
+use std::path::{Path, PathBuf};
+
+/// One hold an hour, with the permission to step.
+const HOLD: &str = r#"
+review = 2027-04-12
+age = "18-39"
+
+[[item]]
+number = 1
+exercise = "sit-tall-chin-back"
+hold = { repetitions = 3, seconds = 10, rest = 10 }
+every = { minutes = 60, from = "09:00", to = "17:00" }
+days = "every-day"
+may_step = true
+"#;
+
+/// Two trials of balance, with the phone where one likes.
+pub const BALANCE: &str = r#"
+review = 2027-04-12
+age = "18-39"
+absent = ["high-fall-risk", "vertigo-or-fainting", "numb-feet", "neurological-unsteadiness", "partial-weight-bearing", "fresh-injury", "severe-osteoporosis", "sedatives-or-alcohol", "cognitive-impairment", "late-pregnancy"]
+
+[[item]]
+number = 1
+exercise = "one-leg-stand"
+side = "left"
+balance = { trials = 2, target = 30, rest = 0 }
+at = ["09:00"]
+days = "every-day"
+may_step = false
+
+[[stance]]
+leg = "left"
+surface = "firm"
+eyes = "open"
+seconds = 9.0
+"#;
+
+/// A hold by the hour and balance in the evening, for a complaint and with an activity in mind.
+const BOTH: &str = r#"
+review = 2027-04-12
+age = "40-49"
+absent = ["high-fall-risk", "vertigo-or-fainting", "numb-feet", "neurological-unsteadiness", "partial-weight-bearing", "fresh-injury", "severe-osteoporosis", "sedatives-or-alcohol", "cognitive-impairment", "late-pregnancy"]
+
+[[complaint]]
+number = 1
+name = "upper back"
+pain = 6
+
+[[activity]]
+number = 1
+name = "carry the shopping home"
+rating = 4
+
+[[item]]
+number = 1
+exercise = "sit-tall-chin-back"
+hold = { repetitions = 3, seconds = 10, rest = 10 }
+every = { minutes = 60, from = "09:00", to = "17:00" }
+days = "every-day"
+serves = 1
+
+[[item]]
+number = 2
+exercise = "one-leg-stand"
+side = "both"
+balance = { trials = 3, target = 30, rest = 30 }
+at = ["19:00"]
+days = "every-day"
+
+[[stance]]
+leg = "left"
+surface = "firm"
+eyes = "open"
+seconds = 12.0
+
+[[stance]]
+leg = "right"
+surface = "firm"
+eyes = "open"
+seconds = 15.5
+"#;
+
+/// When the cards of these plans were taken.
+pub const TAKEN: &str = "2027-03-01T08:30:00+01:00";
+/// When the step is offered.
+pub const STEP_DUE: &str = "2027-03-03T09:00:30+01:00";
+/// The evening of the last of four weeks.
+pub const FOUR_WEEKS_ON: &str = "2027-03-28T20:30:00+02:00";
+/// Where all of it is.
+pub const ZONE: &str = "Europe/Vienna";
+
+impl Desktop {
+    /// Two days on which every hold was done: the rules propose a step.
+    #[track_caller]
+    pub fn with_a_step_ahead(&self) -> Prescribed {
+        let made = self.prescribe(HOLD, TAKEN);
+        let hours = |day: u32| (9..=17).map(move |hour| (day, hour));
+        let held = hours(1).chain(hours(2)).map(|(day, hour)| held(day, hour, 2, 10)).collect::<String>();
+        self.record(&made, "2027-03-02T20:00:00+01:00", &held);
+        made
+    }
+
+    /// Four weeks of holds and balance, with a last day on which some of it was entered by mistake.
+    #[track_caller]
+    pub fn with_four_weeks(&self) -> Prescribed {
+        let made = self.prescribe(BOTH, TAKEN);
+        let weeks = (1..=27).map(a_day).collect::<String>() + LAST_DAY;
+        self.record(&made, FOUR_WEEKS_ON, &weeks);
+        made
+    }
+
+    #[track_caller]
+    fn record(&self, made: &Prescribed, at: &str, deeds: &str) {
+        let file = self.path("deeds.jsonl");
+        std::fs::write(&file, deeds).expect("the desktop's folder is writable");
+        made.patient(at, &["record", &file.to_string_lossy()]);
+    }
+}
+
+/// A balance trial that was recorded with a phone on the body, as this file of the sums' own tests.
+pub fn recorded_trial(name: &str) -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../../exercises/tests/data/sway").join(format!("{name}.csv"))
+}
+
+fn held(day: u32, hour: u32, minute: u32, last_s: u32) -> String {
+    let at = format!("2027-03-{day:02}T{hour:02}:{minute:02}:00+01:00");
+    format!("{{\"do\":\"run\",\"at\":\"{at}\",\"item\":1,\"held\":[10,10,{last_s}]}}\n")
+}
+
+/// Most hours, in the evening six trials, then pain; seconds that differ from day to day without being random.
+fn a_day(day: u32) -> String {
+    let hours = (9..=17).filter(|hour| !(day + hour).is_multiple_of(5));
+    let holds = hours.map(|hour| held(day, hour, (day * 7 + hour * 3) % 40, 10 - (day + hour) % 3)).collect::<String>();
+    let trial = |place: u32| {
+        let leg = if place.is_multiple_of(2) { "left" } else { "right" };
+        let ms = 9_000 + (day * 6 + place).wrapping_mul(2_654_435_761) % (300 * day + 4_000);
+        format!("{{\"leg\":\"{leg}\",\"seconds\":{}.{:03},\"end\":\"touch\"}}", ms / 1000, ms % 1000)
+    };
+    let trials = (0..6).map(trial).collect::<Vec<_>>().join(",");
+    let evening = format!("2027-03-{day:02}T19:");
+    format!(
+        "{holds}{{\"do\":\"run\",\"at\":\"{evening}04:00+01:00\",\"item\":2,\"trials\":[{trials}]}}\n\
+         {{\"do\":\"pain\",\"at\":\"{evening}12:00+01:00\",\"complaint\":1,\"score\":{}}}\n",
+        6 - day / 7
+    )
+}
+
+const LAST_DAY: &str = r#"{"do":"settled","at":"2027-03-28T08:40:00+02:00","complaint":1,"settled":true}
+{"do":"run","at":"2027-03-28T09:04:00+02:00","item":1,"held":[10,10,10]}
+{"do":"leave-out","at":"2027-03-28T10:05:00+02:00","item":1,"reason":"no-time"}
+{"do":"run","at":"2027-03-28T11:10:00+02:00","item":1,"live":false,"held":[10,10,10]}
+{"do":"excuse","at":"2027-03-28T12:00:00+02:00","from":"2027-03-29","until":"2027-03-31","why":"travelling"}
+{"do":"activity","at":"2027-03-28T18:00:00+02:00","activity":1,"score":5}
+{"do":"trouble","at":"2027-03-28T19:10:00+02:00","what":"nearly-fell","item":2}
+{"do":"pain","at":"2027-03-28T19:20:00+02:00","complaint":1,"score":9}
+"#;

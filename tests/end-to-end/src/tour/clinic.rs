@@ -1,0 +1,69 @@
+//! The clinic: the demo's patients, and a new clinic's first plan.
+
+use super::Tour;
+use crate::Desktop;
+
+impl Tour<'_> {
+    /// The demo's clinic.
+    pub(super) fn clinic(&self) {
+        let desktop = Desktop::new();
+        let window = self.open(&desktop, "clinic");
+        let keep = |name: &str| (self.at_screen)(&window, &format!("clinic-{name}"));
+        let words = std::fs::read_to_string(self.homes.join("passphrase.txt")).expect("the demo has a passphrase");
+        window.see("Passphrase");
+        keep("door");
+        window.type_into("Passphrase", words.trim());
+        window.press("Open");
+        window.see("E58");
+        keep("patients");
+        for code in ["B24", "E58", "F63"] {
+            window.press_part(code);
+            window.see("What got in the way");
+            keep(&format!("review-{code}"));
+            if code == "F63" {
+                window.press("Next plan");
+                window.see("Issue plan card");
+                keep("plan");
+            } else {
+                window.press("Patients");
+            }
+        }
+    }
+
+    /// A new clinic's first plan, as far as its gate and its card.
+    pub(super) fn first_patient(&self) {
+        let desktop = Desktop::new();
+        let window = self.begin(desktop.open("new").at(&self.at));
+        let keep = |name: &str| (self.at_screen)(&window, &format!("clinic-first-{name}"));
+        window.press("I prescribe exercises");
+        window.see("Set up your clinic");
+        keep("door");
+        window.type_into("Clinic's name", "Ropewalk Practice");
+        window.type_into("Passphrase", "plumb line and lantern");
+        window.type_into("Passphrase again", "plumb line and lantern");
+        window.press("Set up the clinic");
+        window.see("No patient yet");
+        keep("patients");
+        window.type_into("Code", "K17");
+        window.press("Add patient");
+        window.press("First plan: K17");
+        window.see("Nothing in the plan yet");
+        keep("plan-empty");
+        if !window.can_press("Add Heel raise") {
+            window.press("Exercises");
+        }
+        window.press("Add Stand on one leg");
+        window.see("Balance at home");
+        keep("plan-gate");
+        window.press("Take out: Stand on one leg");
+        window.press("Add Heel raise");
+        window.see("Nothing stands against it.");
+        window.press("Issue plan card");
+        window.see("Whoever photographs this card");
+        keep("card");
+        window.press("Patients");
+        window.press_part("K17");
+        window.see("Receive it here");
+        keep("review-empty");
+    }
+}

@@ -1,0 +1,78 @@
+//! A new patient's first minutes.
+
+use super::Tour;
+use crate::Desktop;
+use std::path::PathBuf;
+
+impl Tour<'_> {
+    /// A new patient's first minutes, on a data folder that goes with the desktop.
+    pub(super) fn first_day(&self) {
+        let desktop = Desktop::new();
+        let window = self.begin(desktop.open("new").at(&self.at));
+        let keep = |name: &str| (self.at_screen)(&window, &format!("first-{name}"));
+        window.see("I do exercises");
+        keep("side");
+        window.press("I do exercises");
+        window.see("Card text");
+        keep("card");
+        window.choose_file("Card picture or file", &self.card());
+        window.see("Take this plan");
+        keep("preview");
+        window.press("Take this plan");
+        window.press("Do one now");
+        keep("which-one");
+        window.press_part("Sit tall");
+        window.see("Before you begin");
+        keep("cautions");
+        window.press("I have read this. Begin");
+        window.see("Half-way");
+        keep("hold");
+        window.press("Stop");
+        window.press("Continue");
+        window.press("Do one now");
+        window.press_part("Stand on one leg");
+        window.press("I have read this. Begin");
+        keep("set-up");
+        window.press("Start the count");
+        window.see("Touch anywhere when your foot comes down");
+        keep("balance");
+        window.touch_anywhere();
+        window.see("Last trial");
+        keep("between");
+        window.press("Stop");
+        window.see("Stopped here");
+        keep("result");
+        window.press("Continue");
+        window.see("Pain now");
+        keep("question");
+        window.press("Rather not answer");
+        window.press("Something is wrong");
+        keep("something-is-wrong");
+        window.press("I nearly fell");
+        window.see("What is held back");
+        keep("advice-fall");
+        window.press("Close");
+        window.press("Something is wrong");
+        window.press("Too much pain");
+        window.see("During which exercise?");
+        keep("during-which");
+        window.press_part("Sit tall");
+        window.see("What is held back");
+        window.press("Close");
+        window.press("Something is wrong");
+        window.press_part("Chest pain");
+        window.see("Call your local emergency number now");
+        keep("advice-urgent");
+        window.press("Close");
+        window.see("Your plan is on hold");
+        keep("on-hold");
+    }
+
+    /// A card of the scenario, as a picture.
+    fn card(&self) -> PathBuf {
+        let cards = std::fs::read_dir(self.homes.join("cards")).expect("the demo has cards");
+        let first = cards.filter_map(Result::ok).find(|card| card.file_name().to_string_lossy().starts_with("A11"));
+        let card = first.expect("the demo has a card for A11").path().join("card.png");
+        std::path::absolute(card).expect("a card has a path")
+    }
+}

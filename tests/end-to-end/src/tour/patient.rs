@@ -1,0 +1,67 @@
+//! The demo's patient at the office, and what is theirs.
+
+use super::Tour;
+use crate::{Desktop, scenes};
+
+impl Tour<'_> {
+    /// The demo's patient at the office.
+    pub(super) fn patient(&self) {
+        let desktop = Desktop::new();
+        let window = self.open(&desktop, "A11-work");
+        let keep = |name: &str| (self.at_screen)(&window, &format!("patient-{name}"));
+        window.see("Now");
+        keep("now");
+        if window.can_press("Leave it out") {
+            window.press("Leave it out");
+            keep("leave-out");
+            window.press("Leave out whole days");
+            keep("leave-out-days");
+            window.press("Back");
+        }
+        window.press("Plan");
+        keep("plan");
+        window.press("Reminders");
+        window.see("Next reminder");
+        keep("reminders");
+        window.press("For 30 minutes");
+        window.see("In a meeting until");
+        keep("reminders-meeting");
+        window.press("It is over");
+        window.see("For 30 minutes");
+        window.press("Back");
+        window.press_part("How to do it");
+        keep("how-to");
+        window.press("Back");
+        window.press("Record");
+        window.see("For the visit");
+        keep("record");
+        window.press("For the visit");
+        window.see("What is handed over");
+        keep("visit");
+        window.press("Back");
+        window.see("Was something entered by mistake?");
+        window.press("What is yours");
+        window.see("Erase everything");
+        keep("mine");
+    }
+
+    /// What is a person's own: saved, and the question before it is erased.
+    pub(super) fn erased(&self) {
+        let desktop = Desktop::new();
+        desktop.with_a_step_ahead();
+        let window = self.scene(&desktop, scenes::STEP_DUE);
+        let keep = |name: &str| (self.at_screen)(&window, &format!("own-{name}"));
+        window.press("Record");
+        window.see("Was something entered by mistake?");
+        window.press("What is yours");
+        window.press("Save all of it");
+        window.see("Saved in");
+        keep("saved");
+        window.press("Erase everything");
+        window.see("Yes, erase everything");
+        keep("erase-asked");
+        window.press("Yes, erase everything");
+        window.see("Everything is erased.");
+        keep("erased");
+    }
+}

@@ -1,0 +1,112 @@
+//! Mistaken entries put right in the patient's window, two presses each, and what the clinic then reads. The log only grows.
+
+use end_to_end::scenes::{FOUR_WEEKS_ON, ZONE};
+use end_to_end::{Desktop, Prescribed, Window};
+use exercises::log::What;
+use rusqlite::Connection;
+
+fn log(desktop: &Desktop) -> Vec<What> {
+    let db = Connection::open(desktop.path("patient").join("carryover.db")).expect("the patient's database");
+    let mut rows = db.prepare("SELECT payload FROM entry ORDER BY n").expect("the log");
+    let rows = rows.query_map([], |row| row.get::<_, Vec<u8>>(0)).expect("entries");
+    rows.map(|payload| format::entry::read(&payload.expect("bytes")).expect("an entry")).collect()
+}
+
+fn open(desktop: &Desktop) -> Window {
+    let window = desktop.open("patient").at(FOUR_WEEKS_ON).zone(ZONE).start();
+    window.press("Record");
+    window.press("Was something entered by mistake?");
+    window.see("Pain, upper back: 9 of 10");
+    window
+}
+
+/// Opens the entry with these words and presses what it should be.
+fn put_right(window: &Window, entry: &str, press: &str, then: &str) {
+    window.press_part(entry);
+    window.press(press);
+    window.see(then);
+    // The focus is back on the entry, which now says what counts.
+    window
+        .wait_for("return document.activeElement.id.startsWith('entry-') && document.activeElement.ariaExpanded !== 'true'");
+}
+
+#[test]
+fn mistakes_are_put_right_and_nothing_is_erased() {
+    let desktop = Desktop::new();
+    let made = desktop.with_four_weeks();
+    let before = log(&desktop);
+    let window = open(&desktop);
+    put_right(&window, "Pain, upper back: 9 of 10", "2", "Now: 2 of 10.");
+    put_right(&window, "Carry the shopping home: 5 of 10", "7", "Now: 7 of 10.");
+    put_right(
+        &window,
+        "Upper back: settled by the morning",
+        "Upper back: not settled by the morning",
+        "Now: Upper back: not",
+    );
+    put_right(&window, "left out, no time", "Felt fine, no need", "Now: felt fine, no need.");
+    put_right(&window, "off: travelling", "A mistake: take it out", "Taken out.");
+    put_right(&window, "11:10", "I did not do this", "Not done.");
+    put_right(&window, "Something was wrong during", "Note that it was a mistake", "What it holds back stays held back.");
+    window.screenshot("mistakes-put-right");
+    window.close();
+
+    let after = log(&desktop);
+    let grown: Vec<&What> = after[before.len()..].iter().filter(|what| !matches!(what, What::Opened)).collect();
+    assert_eq!(after[..before.len()], before[..], "nothing of before was changed");
+    assert_eq!(grown.len(), 7, "{grown:?}");
+    assert!(grown.iter().all(|what| matches!(what, What::Corrected { .. })), "{grown:?}");
+    the_clinic_reads(&desktop, &made);
+}
+
+/// What counts now, that it was put right, and the alarm as before.
+fn the_clinic_reads(desktop: &Desktop, made: &Prescribed) {
+    let file = desktop.path("summary.age").to_string_lossy().into_owned();
+    made.patient(FOUR_WEEKS_ON, &["summary", "--until", "2027-03-28", "--out", &file]);
+    made.clinic(&["receive", &file]);
+    let review = made.clinic(&["review", "K17"]);
+    for line in ["The patient has put 7 entries right", "raised by mistake", "felt fine, no need"] {
+        assert!(review.contains(line), "{line:?} is missing in\n{review}");
+    }
+    assert!(!review.contains("no time"), "{review}");
+}
+
+#[test]
+fn a_correction_is_taken_back_by_another() {
+    let desktop = Desktop::new();
+    desktop.with_four_weeks();
+    let window = open(&desktop);
+    put_right(&window, "Pain, upper back: 9 of 10", "A mistake: take it out", "Taken out.");
+    window.press_part("Pain, upper back: 9 of 10");
+    window.see("As I said first");
+    assert!(!window.can_press("A mistake: take it out"), "it is out");
+    window.press("As I said first");
+    window.see_no_more("Taken out.");
+    // The score that was said first is no correction at all.
+    put_right(&window, "Pain, upper back: 9 of 10", "3", "Now: 3 of 10.");
+    window.press_part("Pain, upper back: 9 of 10");
+    window.press("9");
+    window.see_no_more("Now: 3 of 10.");
+    window.close();
+    let window = open(&desktop);
+    assert!(!window.sees("Now: "), "{}", window.text());
+}
+
+#[test]
+fn excused_days_are_moved_but_not_to_an_end_before_their_beginning() {
+    let desktop = Desktop::new();
+    desktop.with_four_weeks();
+    let window = open(&desktop);
+    window.press_part("off: travelling");
+    window.choose("To", "28 Mar");
+    window.wait_for(
+        "return [...document.querySelectorAll('button')].some((it) => it.innerText === 'Save these days' && it.disabled)",
+    );
+    window.choose("To", "2 Apr");
+    window.choose("Why?", "On holiday");
+    window.press("Save these days");
+    window.see("Now: 29 March to 2 April off: on holiday.");
+    window.press("Show earlier days");
+    window.see("Monday, 1 March");
+    window.see_no_more("Show earlier days");
+}

@@ -1,0 +1,152 @@
+//! A sealed summary shown as codes by the patient's window: another reader reads each from a picture of the screen, and the
+//! clinic's window takes the pictures in any order.
+
+use end_to_end::scenes::{FOUR_WEEKS_ON, TAKEN, ZONE};
+use end_to_end::{Desktop, Window};
+use format::frames::{Gathered, read};
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+fn patient(desktop: &Desktop) -> Window {
+    desktop.open("patient").at(FOUR_WEEKS_ON).zone(ZONE).dark().start()
+}
+
+fn show(window: &Window) {
+    window.press("Record");
+    window.press("For the visit");
+    window.see("What is handed over");
+    window.press("Show it as codes");
+}
+
+/// What a reader that is not ours reads in the picture.
+#[track_caller]
+fn another_reader(picture: &Path) -> String {
+    let read = Command::new("zbarimg").args(["--quiet", "--raw", "-Sdisable", "-Sqrcode.enable"]).arg(picture).output();
+    let read = read.expect("zbarimg is installed (tests/packages.txt)");
+    assert!(read.status.success(), "no code is read from {}", picture.display());
+    String::from_utf8(read.stdout).expect("text").trim_end_matches('\n').to_owned()
+}
+
+/// A picture of each of the codes, and all of them together as read.
+fn photographed(window: &Window, desktop: &Desktop) -> (Vec<PathBuf>, Gathered) {
+    let first = desktop.path("screen-1.png");
+    window.picture(&first);
+    let mut gathered = Gathered::begin(read(&another_reader(&first)).expect("a frame"));
+    let mut pictures = vec![first];
+    for place in 2..=codes(window) {
+        window.press("Next code");
+        window.see(&format!("Code {place} of"));
+        let picture = desktop.path(&format!("screen-{place}.png"));
+        window.picture(&picture);
+        gathered.take(read(&another_reader(&picture)).expect("a frame")).expect("of the same sealing");
+        pictures.push(picture);
+    }
+    (pictures, gathered)
+}
+
+/// How many there are, as the heading says.
+fn codes(window: &Window) -> usize {
+    let text = window.text();
+    let said = text.split("Code 1 of ").nth(1).and_then(|rest| rest.split(' ').next());
+    said.and_then(|count| count.parse().ok()).unwrap_or_else(|| panic!("no count in {text}"))
+}
+
+#[test]
+fn the_clinic_receives_pictures_of_the_screen_in_any_order() {
+    let desktop = Desktop::new();
+    desktop.with_four_weeks();
+    let window = patient(&desktop);
+    window.press("Record");
+    window.press("For the visit");
+    window.type_into("Note for the clinic (optional)", "Stairs are easier");
+    window.press("Show it as codes");
+    window.press("Stay on this code");
+    window.fits();
+    let (mut pictures, gathered) = photographed(&window, &desktop);
+    assert!(pictures.len() > 1, "four weeks take more than one code");
+    let sealed = gathered.whole().expect("nothing is missing");
+    assert!(sealed.starts_with(b"age-encryption.org/v1"), "what the codes carry is the sealed file");
+
+    // Round from the last to the first, and back, by the keyboard.
+    let (first, last) = (format!("Code 1 of {}", pictures.len()), format!("Code {0} of {0}", pictures.len()));
+    window.key("ArrowRight");
+    window.see(&first);
+    window.key("ArrowLeft");
+    window.see(&last);
+    // On its side the code is read as well.
+    window.resize(844, 480);
+    window.fits();
+    window.picture(&desktop.path("on-its-side.png"));
+    assert_eq!(another_reader(&desktop.path("on-its-side.png")), another_reader(&pictures[pictures.len() - 1]));
+    window.resize(390, 844);
+    // What was chosen and written is still there.
+    window.press("Back");
+    window.wait_for("return document.querySelector('textarea').value === 'Stairs are easier'");
+    window.close();
+
+    let middle = pictures.len() / 2;
+    pictures.rotate_left(middle);
+    pictures.reverse();
+    the_clinic_takes(&desktop, &pictures);
+}
+
+fn the_clinic_takes(desktop: &Desktop, pictures: &[PathBuf]) {
+    let clinic = desktop.open("clinic").at("2027-03-29T08:30:00+02:00").zone(ZONE).size(1280, 800).start();
+    clinic.type_into("Passphrase", "plumb line and lantern");
+    clinic.press("Open");
+    // All but one: it says so, and nothing is kept half.
+    clinic.choose_files("Sealed summaries", &pictures[1..]);
+    clinic.see("codes of this summary");
+    clinic.choose_files("Sealed summaries", pictures);
+    clinic.see("28 new days");
+    clinic.press_part("K17");
+    clinic.see("Done, and when in the day");
+    clinic.see("Stairs are easier");
+    clinic.see("nearly fell");
+}
+
+#[test]
+fn codes_turn_by_themselves_until_told_to_stay() {
+    let desktop = Desktop::new();
+    desktop.with_four_weeks();
+    let window = patient(&desktop);
+    show(&window);
+    window.see("Code 1 of");
+    window.see("Code 2 of");
+    window.see("Code 1 of");
+    window.press("Stay on this code");
+    window.see("Turn by themselves");
+}
+
+#[test]
+fn nothing_turns_by_itself_for_whoever_wants_no_movement() {
+    let desktop = Desktop::new();
+    desktop.with_four_weeks();
+    let settings = desktop.path("config/gtk-3.0");
+    std::fs::create_dir_all(&settings).expect("the desktop's folder is writable");
+    std::fs::write(settings.join("settings.ini"), "[Settings]\ngtk-enable-animations=false\n").expect("writable");
+    let window = patient(&desktop);
+    window.wait_for("return matchMedia('(prefers-reduced-motion: reduce)').matches");
+    show(&window);
+    window.see("Code 1 of");
+    window.press("Turn by themselves");
+    window.see("Code 2 of");
+}
+
+#[test]
+fn one_code_alone_has_nothing_to_turn_to() {
+    let desktop = Desktop::new();
+    desktop.prescribe(end_to_end::scenes::BALANCE, TAKEN);
+    let window = desktop.open("patient").at("2027-03-01T10:00:00+01:00").zone(ZONE).start();
+    show(&window);
+    window.see("The summary as a code");
+    window.see("The clinic photographs this code.");
+    for words in ["Next code", "Code before", "Stay on this code", "Turn by themselves"] {
+        assert!(!window.can_press(words), "{words}");
+    }
+    window.fits();
+    let picture = desktop.path("one.png");
+    window.picture(&picture);
+    let gathered = Gathered::begin(read(&another_reader(&picture)).expect("a frame"));
+    assert!(gathered.whole().is_some());
+}
