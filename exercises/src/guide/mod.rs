@@ -4,6 +4,7 @@
 //! audio clock ([`Guide::cues`]) and a window that is called late loses no time. What the person held is only what was seen
 //! to go by: a pause never counts, and when the device slept, the hold counts up to the last look at the clock.
 
+mod audio_clock;
 mod course;
 mod cue;
 mod hearing;
@@ -15,6 +16,7 @@ mod stage;
 mod step;
 mod view;
 
+pub use audio_clock::AudioClock;
 pub use course::{CHECKPOINT_MS, Event, Guide};
 pub use cue::{AHEAD_MS, Cue};
 pub use hearing::Hearing;

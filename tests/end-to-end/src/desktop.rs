@@ -90,7 +90,7 @@ impl Desktop {
     }
 
     /// What a program started on this desktop finds in its environment.
-    pub(crate) fn environment(&self) -> Vec<(String, String)> {
+    pub fn environment(&self) -> Vec<(String, String)> {
         let own = |name: &str| self.path(name).to_string_lossy().into_owned();
         let variables = [
             ("DBUS_SESSION_BUS_ADDRESS", self.bus.address.clone()),

@@ -15,6 +15,7 @@ mod page;
 mod prescribed;
 mod program;
 pub mod scenes;
+mod sound_card;
 mod tour;
 mod tray;
 mod wait;
@@ -23,6 +24,7 @@ mod window;
 pub use desktop::Desktop;
 pub use prescribed::Prescribed;
 pub use program::{Unattended, carryover};
+pub use sound_card::SoundCard;
 pub use tour::Tour;
 pub use window::{Opening, Window};
 

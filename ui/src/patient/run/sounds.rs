@@ -2,7 +2,7 @@
 
 use std::cell::RefCell;
 
-use exercises::guide::{Cue, Hearing, Note};
+use exercises::guide::{AudioClock, Cue, Hearing, Note};
 use js_sys::Reflect;
 use leptos::prelude::window;
 use leptos::task::spawn_local;
@@ -18,6 +18,8 @@ const LOUD: f32 = 0.22;
 /// A note swells and fades so long, in seconds, so that it does not click.
 const SWELL_S: f64 = 0.012;
 const FADE_S: f64 = 0.06;
+/// A sound that is nearer than this, in milliseconds, comes as it was told.
+const NEAR_MS: f64 = 300.0;
 /// Under this name the web view keeps what the person wants to hear.
 const HEARING: &str = "hearing";
 
@@ -27,8 +29,23 @@ thread_local! {
 
 struct Audio {
     context: AudioContext,
+    clock: AudioClock,
     /// Told ahead and not over yet.
-    ahead: Vec<(Cue, Vec<OscillatorNode>)>,
+    ahead: Vec<Told>,
+}
+
+/// A sound that was told ahead.
+struct Told {
+    cue: Cue,
+    /// When, by the audio clock in seconds.
+    at: f64,
+    notes: Vec<OscillatorNode>,
+}
+
+impl Told {
+    fn silence(&self) {
+        self.notes.iter().for_each(|note| note.disconnect().unwrap_or_default());
+    }
 }
 
 /// Called by a press: a web view lets nothing sound before one. It never waits: without a press, or without a sound card,
@@ -36,7 +53,8 @@ struct Audio {
 pub fn unlock() {
     AUDIO.with_borrow_mut(|audio| {
         if audio.is_none() {
-            *audio = AudioContext::new().ok().map(|context| Audio { context, ahead: Vec::new() });
+            *audio =
+                AudioContext::new().ok().map(|context| Audio { context, clock: AudioClock::default(), ahead: Vec::new() });
         }
         if let Some(Ok(resumed)) = audio.as_ref().map(|audio| audio.context.resume()) {
             spawn_local(async move {
@@ -55,12 +73,22 @@ pub fn schedule(cues: &[Cue]) {
     AUDIO.with_borrow_mut(|audio| {
         let Some(audio) = audio.as_mut().filter(|audio| audio.context.state() == AudioContextState::Running) else { return };
         let now = clock::steady_ms();
-        audio.ahead.retain(|(cue, _)| cue.at_ms as f64 + f64::from(cue.sound.lasts_ms()) > now);
+        audio.clock.look(now, audio.context.current_time());
+        audio.ahead.retain(|told| told.cue.at_ms as f64 + f64::from(told.cue.sound.lasts_ms()) > now);
+        // The clock is known better now than when these were told.
+        audio.ahead.retain(|told| {
+            let at_ms = told.cue.at_ms as f64;
+            let again = at_ms > now + NEAR_MS && audio.clock.has_moved(at_ms, told.at);
+            if again {
+                told.silence();
+            }
+            !again
+        });
         for cue in cues {
-            if audio.ahead.iter().all(|(told, _)| told != cue) {
-                let at = audio.context.current_time() + (cue.at_ms as f64 - now).max(0.0) / 1000.0;
+            if audio.ahead.iter().all(|told| told.cue != *cue) {
+                let at = audio.clock.at(cue.at_ms as f64).unwrap_or_default().max(audio.context.current_time());
                 let notes = cue.sound.notes().iter().filter_map(|note| play(&audio.context, *note, at)).collect();
-                audio.ahead.push((*cue, notes));
+                audio.ahead.push(Told { cue: *cue, at, notes });
             }
         }
     });
@@ -71,12 +99,8 @@ pub fn silence() {
     AUDIO.with_borrow_mut(|audio| {
         let Some(audio) = audio.as_mut() else { return };
         let now = clock::steady_ms();
-        for (cue, notes) in audio.ahead.drain(..) {
-            // What sounds already may end by itself.
-            if cue.at_ms as f64 > now {
-                notes.iter().for_each(|note| note.disconnect().unwrap_or_default());
-            }
-        }
+        // What sounds already may end by itself.
+        audio.ahead.drain(..).filter(|told| told.cue.at_ms as f64 > now).for_each(|told| told.silence());
     });
 }
 
