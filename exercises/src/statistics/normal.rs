@@ -50,6 +50,13 @@ mod tests {
     }
 
     #[test]
+    fn near_one_no_digit_is_lost() {
+        let tail = 1.0 / f64::from(1u32 << 30) / f64::from(1u32 << 18);
+        let (above, below) = (normal_quantile(1.0 - tail).expect("inside"), normal_quantile(tail).expect("inside"));
+        close(above, -below, 1e-14);
+    }
+
+    #[test]
     fn far_tails_hold_and_edges_are_refused() {
         close(normal_quantile(1e-300).expect("inside"), -37.047_096_299_361_2, 1e-9);
         for p in [0.0, 1.0, -0.1, 1.1, f64::NAN] {

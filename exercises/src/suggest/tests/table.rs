@@ -332,6 +332,7 @@ fn the_order_of_steps_back() {
 #[test]
 fn what_was_added_since_the_card_goes_first() {
     let catalogue = catalogue();
+    let longer = Step::TargetSeconds(5).apply(&item(BALANCE_DOSE));
     let hold = |repetitions, hold_s| item(Dose::Hold { repetitions, hold_s, rest_s: 10 });
     let on = |id: &str, of: Item| Item { rung: Some(rung(id)), ..of };
     for (row, planned, step) in [
@@ -340,6 +341,7 @@ fn what_was_added_since_the_card_goes_first() {
         (on("chair", hold(4, 15)), on("wall", hold(3, 10)), to_rung("wall")),
         (on("chair", hold(3, 10)), on("chair", hold(3, 10)), to_rung("wall")),
         (on("towel", item(BALANCE_DOSE)), on("towel", item(BALANCE_DOSE)), to_rung("firm")),
+        (on("towel", longer), on("towel", item(BALANCE_DOSE)), Step::TargetSeconds(-5)),
     ] {
         assert_eq!(undo(&row, &planned, catalogue.get(&row.exercise)), Some(step), "{:?} {:?}", row.rung, row.dose);
     }

@@ -199,6 +199,16 @@ mod tests {
     }
 
     #[test]
+    fn only_a_reading_with_numbers_counts_as_heard() {
+        let mut recording = Recording::new(Source::file());
+        assert!(!recording.heard());
+        recording.hear(Sample { t_s: 0.0, a: [f64::NAN, 9.8, 0.0] });
+        assert!(!recording.heard());
+        recording.hear(Sample { t_s: 0.01, a: [0.0, 9.8, 0.0] });
+        assert!(recording.heard());
+    }
+
+    #[test]
     fn at_the_breastbone_only_proposals_are_asked_about() {
         assert_eq!(recorded(SetUp::AtBreastbone, None, 15.0).ask(), None);
         let touched = recorded(SetUp::AtBreastbone, Some(12.0), 15.0);

@@ -143,6 +143,19 @@ mod tests {
     }
 
     #[test]
+    fn between_two_samples_the_straight_line_is_drawn() {
+        let ramp = |t: f64| [0.2 * t, 9.8, 0.0];
+        let last = |rate: i32| {
+            let mut trace = LiveTrace::new(Screen::Away);
+            let sample = |k: i32| Sample { t_s: f64::from(k) / f64::from(rate), a: ramp(f64::from(k) / f64::from(rate)) };
+            let points: Vec<TracePoint> = (0..=2 * rate).filter_map(|k| trace.push(sample(k))).collect();
+            *points.iter().rfind(|point| point.t_s < 1.905).expect("points")
+        };
+        let (fine, coarse) = (last(100), last(20));
+        assert!((fine.t_s - coarse.t_s).abs() < 0.045 && (fine.left - coarse.left).abs() < 0.01, "{fine:?} {coarse:?}");
+    }
+
+    #[test]
     fn a_gap_starts_anew_and_rubbish_is_passed_over() {
         let mut trace = LiveTrace::new(Screen::Away);
         assert!(!feed(&mut trace, 0, 60, |_| [0.0, 9.8, 0.0]).is_empty());

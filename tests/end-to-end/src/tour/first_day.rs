@@ -15,6 +15,11 @@ impl Tour<'_> {
         window.press("I do exercises");
         window.see("Card text");
         keep("card");
+        window.press("Look around with a sample plan");
+        window.see("I already did it");
+        keep("sample");
+        window.press("Leave it");
+        window.see("Card text");
         window.choose_file("Card picture or file", &self.card());
         window.see("Take this plan");
         keep("preview");
