@@ -549,6 +549,9 @@ pub fn text(key: Key) -> &'static str {
         Key::TimesDiffer => "Choose a different time for each.",
         Key::WhoPhotographs => "Who photographs this card can use it as you can: keep it to yourself.",
         Key::TakeThisPlan => "Take this plan",
+        Key::RemindersAhead => {
+            "You are reminded at these times by a short notification that says nothing medical. Your system may ask whether you allow it."
+        }
         Key::CameraOpen => "Scan the code with the camera",
         Key::CameraClose => "Close the camera",
         Key::CameraHow => "Hold the whole code in the picture, straight and near. It is read by itself.",
@@ -590,7 +593,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::InDays => "{n|# day|# days}: from {from} to {until}, counted from the plan's start",
         Key::InSlots => "{item}: how each of {n|# time|# times} went, with the reasons for what was left out",
-        Key::InRuns => "{n|# doing|# doings}: how much of the dose, and the hour of the day",
+        Key::InRuns => "{n|# exercise run|# exercise runs}: how much of the dose, and the hour of the day",
         Key::InTrials => "{n|# balance trial|# balance trials} with their seconds",
         Key::InPain => "{n|# rating|# ratings} of pain",
         Key::InSettled => "{n|# answer|# answers} about the morning after",

@@ -553,6 +553,9 @@ pub fn text(key: Key) -> &'static str {
         Key::TimesDiffer => "Elija una hora distinta para cada una.",
         Key::WhoPhotographs => "Quien fotografíe esta tarjeta puede usarla igual que usted: guárdela para sí.",
         Key::TakeThisPlan => "Aceptar este plan",
+        Key::RemindersAhead => {
+            "A estas horas se le recuerda con un aviso breve que no dice nada médico. Su sistema puede preguntar si lo permite."
+        }
         Key::CameraOpen => "Escanear el código con la cámara",
         Key::CameraClose => "Cerrar la cámara",
         Key::CameraHow => "Tenga todo el código en la imagen, recto y cerca. Se lee solo.",

@@ -133,7 +133,7 @@ keys! {
     NoPlanTitle NoPlanWhat CardFile CardFileWhat CardText ReadTheCard OnThisCard ClinicCode NewClinic KnownClinic
     Replaces VisitOn ForComplaint FitYourDay From To TimeNumber TimesADay TimesDiffer WhoPhotographs TakeThisPlan
     AnotherCard TakeNewCard
-    CameraOpen CameraClose CameraHow CameraSees CameraRefused CameraUnknown
+    RemindersAhead CameraOpen CameraClose CameraHow CameraSees CameraRefused CameraUnknown
     SampleLook SampleWhat SampleIs SampleLeave SampleClinic
 
     // patient: plan

@@ -51,6 +51,7 @@ pub fn Preview(source: CardSource, preview: CardPreview, back: impl Fn() + Copy 
             {(!plan.aftercare.is_empty()).then(|| view! {
                 <section class="sheet stack-2"><h2>{words.text(Key::AfterTheVisit)}</h2><ul class="lines">{aftercare}</ul></section>
             })}
+            <p>{words.text(Key::RemindersAhead)}</p>
             <p class="small soft">{words.text(Key::WhoPhotographs)}</p>
             <button type="button" class="main" disabled=desk.house.busy on:click=take>{words.text(Key::TakeThisPlan)}</button>
             <button type="button" class="quiet" on:click=move |_| back()>{words.text(Key::AnotherCard)}</button>
