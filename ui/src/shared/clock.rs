@@ -45,12 +45,21 @@ struct Frames {
 /// Calls `then` with the steady clock at each frame until the owner of this scope goes. Nothing is called while the window
 /// is out of sight.
 pub fn each_frame(then: impl Fn(f64) + 'static) {
+    frames_while(move |at| {
+        then(at);
+        true
+    });
+}
+
+/// As [`each_frame`], for as long as `then` says that it goes on.
+pub fn frames_while(then: impl Fn(f64) -> bool + 'static) {
     let frames = Rc::new(Frames::default());
     let again = Rc::clone(&frames);
     *frames.call.borrow_mut() = Some(Closure::new(move |at: f64| {
         again.asked.set(None);
-        then(at);
-        again.ask();
+        if then(at) {
+            again.ask();
+        }
     }));
     frames.ask();
     let frames = StoredValue::new_local(frames);
