@@ -10,7 +10,7 @@ use tauri::menu::{Menu, MenuBuilder, MenuItemBuilder};
 use tauri::tray::{TrayIcon, TrayIconBuilder};
 use tauri::{AppHandle, Emitter, Manager, Wry};
 use wire::own::MeetingAsk;
-use words::{Key, Words};
+use words::Key;
 
 use crate::reminders::TODAY_CHANGED;
 use crate::session::Session;
@@ -95,7 +95,7 @@ fn build(app: &AppHandle) -> tauri::Result<Tray> {
 
 /// The day's lines, which cannot be chosen; then what can.
 fn menu(app: &AppHandle, glance: &Glance) -> tauri::Result<Menu<Wry>> {
-    let words = Words::new(glance.lang);
+    let words = glance.words;
     let mut menu = MenuBuilder::new(app);
     for line in &glance.lines {
         menu = menu.item(&MenuItemBuilder::new(line).enabled(false).build(app)?);

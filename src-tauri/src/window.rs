@@ -23,7 +23,7 @@ pub fn open(app: &AppHandle, home: &Path, hidden: bool) -> tauri::Result<()> {
     let window = window
         .title("Carryover")
         .inner_size(460.0, 844.0)
-        .min_inner_size(320.0, 480.0)
+        .min_inner_size(320.0, 320.0)
         .zoom_hotkeys_enabled(true)
         .visible(!hidden);
     #[cfg(mobile)]

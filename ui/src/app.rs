@@ -5,7 +5,7 @@ use wire::house::{Role, Situate};
 
 use crate::clinic::Clinic;
 use crate::patient::Patient;
-use crate::shared::{Fault, House};
+use crate::shared::{Fault, House, focus};
 use crate::start::ChooseSide;
 
 /// The whole window.
@@ -13,6 +13,7 @@ use crate::start::ChooseSide;
 pub fn App() -> impl IntoView {
     let house = House::new();
     provide_context(house);
+    focus::keep();
     house.tell::<Situate>((), move |situation| house.situation.set(Some(situation)));
     Effect::new(move || {
         let code = house.words().lang.code();

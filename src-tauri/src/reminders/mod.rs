@@ -45,7 +45,7 @@ fn look(app: &AppHandle, notice: &mut Notice) -> Duration {
         let due = reminding::due(house, moment)?;
         let next = reminding::next_look(house, moment)?;
         let wait = next.map(|next| next - moment.now.utc_ms).and_then(|ms| u64::try_from(ms).ok());
-        Ok((due, wait, stands, Words::new(house.lang())))
+        Ok((due, wait, stands, actions::outside::words(house.lang())))
     });
     tray::keep_up(app);
     // No plan yet, or the other side: there is nothing to remind of.

@@ -96,21 +96,6 @@ impl Window {
         self.run(async |client| client.perform_actions(touch).await).expect("the page can be touched");
     }
 
-    /// Presses a key, such as `Escape`, `Enter`, ` ` or `a`, wherever the focus is.
-    #[track_caller]
-    pub fn key(&self, key: &str) {
-        let code = match key {
-            "Escape" => '\u{E00C}',
-            "Enter" => '\u{E007}',
-            "Tab" => '\u{E004}',
-            "ArrowLeft" => '\u{E012}',
-            "ArrowRight" => '\u{E014}',
-            one => one.chars().next().expect("a key has a name"),
-        };
-        let pressed = self.run(async |client| client.active_element().await?.send_keys(&code.to_string()).await);
-        pressed.unwrap_or_else(|error| panic!("{key:?} cannot be pressed: {error}"));
-    }
-
     /// Gives the page this width and height in CSS pixels.
     #[track_caller]
     pub fn resize(&self, width: u32, height: u32) {

@@ -11,6 +11,7 @@ mod desktop;
 mod driver;
 mod eyes;
 mod hands;
+mod keyboard;
 mod page;
 mod prescribed;
 mod program;
@@ -22,6 +23,7 @@ mod wait;
 mod window;
 
 pub use desktop::Desktop;
+pub use keyboard::Focus;
 pub use prescribed::Prescribed;
 pub use program::{Unattended, carryover};
 pub use sound_card::SoundCard;

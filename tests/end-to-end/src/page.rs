@@ -2,9 +2,11 @@
 
 use serde_json::{Value, json};
 
-/// Scripts share these: the words of an element as they are read, and whether it can be seen.
+/// Scripts share these: a text without the accents of the made-up language, the words of an element as they are read, and
+/// whether it can be seen.
 const SIGHT: &str = r"
-    const words = (element) => (element.getAttribute('aria-label') ?? element.innerText ?? element.textContent).replace(/\s+/g, ' ').trim();
+    const plain = (text) => text.replace(/([àèìòùÀÈÌÒÙ])\1/g, (vowels) => vowels[0].normalize('NFD')[0]).replace(/\s+/g, ' ').trim();
+    const words = (element) => plain(element.getAttribute('aria-label') ?? element.innerText ?? element.textContent);
     const seen = (element) => element.checkVisibility({ visibilityProperty: true }) && element.getClientRects().length > 0;
 ";
 
@@ -17,18 +19,18 @@ const PRESSABLE: &str = r"
 /// The field under or beside a label with exactly these words.
 const FIELD: &str = r"
     const own = (label) => label.control ?? label.querySelector('input, select, textarea');
-    const direct = (label) => [...label.childNodes].filter((node) => node !== own(label)).map((node) => node.textContent).join(' ').replace(/\s+/g, ' ').trim();
+    const direct = (label) => plain([...label.childNodes].filter((node) => node !== own(label)).map((node) => node.textContent).join(' '));
     // A label may say a hint below the field: then its name stands in a span of its own.
-    const name = (label) => (label.querySelector(':scope > span')?.textContent ?? '').replace(/\s+/g, ' ').trim();
+    const name = (label) => plain(label.querySelector(':scope > span')?.textContent ?? '');
     const labelled = [...document.querySelectorAll('label')].filter((label) => [direct(label), name(label)].includes(arguments[0])).map(own);
-    const named = [...document.querySelectorAll('input, select, textarea')].filter((field) => field.getAttribute('aria-label') === arguments[0]);
+    const named = [...document.querySelectorAll('input, select, textarea')].filter((field) => plain(field.getAttribute('aria-label') ?? '') === arguments[0]);
     return [...labelled, ...named].filter((field) => field && !field.disabled);
 ";
 
 /// All words that are in sight, a space between any two.
 const TEXT: &str = r"
     const drawn = [...document.querySelectorAll('svg text')].filter(seen).map((text) => text.textContent);
-    return [document.body.innerText, ...drawn].join(' ').replace(/\s+/g, ' ');
+    return plain([document.body.innerText, ...drawn].join(' '));
 ";
 
 /// What is wider than the page, and what is too small to be pressed with a finger: less than 44 CSS pixels in
@@ -48,6 +50,53 @@ const MISFITS: &str = r"
     return [...wide.map((element) => 'too wide: ' + name(element)), ...small.map((element) => 'too small to press: ' + name(element))];
 ";
 
+/// Where the focus is, and what keeps it from being seen. A page as a whole is no control: it needs no outline.
+const FOCUS: &str = r"
+    const it = document.activeElement ?? document.body;
+    const box = (it.type === 'radio' ? it.closest('label') ?? it : it).getBoundingClientRect();
+    // Of a text of several lines the line that is written in.
+    const bottom = it.localName === 'textarea' ? box.top + 24 : box.bottom;
+    const style = (element) => getComputedStyle(element);
+    const outlined = [it, it.closest('label')].some((one) => one && style(one).outlineStyle !== 'none' && parseFloat(style(one).outlineWidth) > 0);
+    const within = box.left >= 0 && box.top >= 0 && box.right <= innerWidth + 1 && bottom <= innerHeight + 1;
+    const over = document.elementFromPoint((box.left + box.right) / 2, (box.top + bottom) / 2);
+    const covered = over && !it.contains(over) && !over.contains(it);
+    const unseen = it.localName === 'main' || it === document.body ? '' : !seen(it) ? 'not drawn'
+        : !within ? `out of sight: ${JSON.stringify(box)}` : covered ? `behind ${over.localName}.${over.className}` : !outlined ? 'no outline' : '';
+    const label = it.labels?.[0]?.innerText ?? '';
+    const told = ['TEXTAREA', 'INPUT', 'SELECT'].includes(it.tagName) ? plain(it.getAttribute('aria-label') ?? label) : words(it);
+    return { tag: it.tagName, words: told.slice(0, 200), unseen };
+";
+
+/// Numbers what Tab stops at and counts it. Of a group of radio buttons one is a stop.
+const STOPS: &str = r"
+    const kinds = 'button, a[href], summary, input, select, textarea, [tabindex]';
+    const groups = new Set();
+    const stops = [...document.querySelectorAll(kinds)].filter((element) => {
+        if (!seen(element) || element.disabled || element.tabIndex < 0) return false;
+        if (element.type !== 'radio') return true;
+        const first = !groups.has(element.name);
+        groups.add(element.name);
+        return first;
+    });
+    stops.forEach((element, number) => { element.dataset.stop = number; });
+    return stops.length;
+";
+
+/// The number of the stop that has the focus.
+pub const NUMBER: &str = "const it = document.activeElement; const stop = it?.type === 'radio' ? document.querySelector(`[name='${it.name}'][data-stop]`) : it;
+    return stop?.dataset.stop === undefined ? null : Number(stop.dataset.stop);";
+
+/// The script that tells where the focus is.
+pub fn focus() -> String {
+    [SIGHT, FOCUS].concat()
+}
+
+/// The script that counts the stops of the Tab key.
+pub fn stops() -> String {
+    [SIGHT, STOPS].concat()
+}
+
 /// The script that finds what does not fit.
 pub fn misfits() -> String {
     [SIGHT, MISFITS].concat()
@@ -65,7 +114,7 @@ pub fn pressable_part() -> String {
 
 /// The script that finds a field.
 pub fn field() -> String {
-    FIELD.to_owned()
+    [SIGHT, FIELD].concat()
 }
 
 /// The script that reads the page.

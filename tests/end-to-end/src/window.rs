@@ -43,6 +43,11 @@ impl<'a> Opening<'a> {
         self.with("GTK_THEME", "Adwaita:dark")
     }
 
+    /// In the made-up language, whose accents the verbs of a [`Window`] read past.
+    pub fn pseudo(self) -> Self {
+        self.with("CARRYOVER_PSEUDO", "1")
+    }
+
     /// With recorded trials that are replayed in turn as if they came from the motion sensor.
     pub fn motion(mut self, files: &[PathBuf]) -> Self {
         for file in files {

@@ -30,7 +30,7 @@ fn findings(name: &str, size: (u32, u32), dark: bool, look: &dyn Fn(&Window) -> 
     let at_screen = |window: &Window, screen: &str| {
         found.borrow_mut().extend(look(window).into_iter().map(|line| format!("{screen}: {line}")));
     };
-    let tour = Tour { homes, at: AT.into(), size, dark, at_screen: &at_screen };
+    let tour = Tour { homes, at: AT.into(), size, dark, pseudo: false, at_screen: &at_screen };
     tour.patients_side();
     tour.clinics_side();
     found.into_inner()

@@ -4,7 +4,6 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::room::{Page, Room};
-use super::title::Title;
 use crate::shared::Fault;
 use crate::shared::line::TimeIsSet;
 
@@ -16,7 +15,7 @@ pub fn Head(title: String, #[prop(optional, into)] line: String, children: Child
         <header class="head">
             <div class="titles">
                 <button type="button" class="back" on:click=move |_| room.show(Page::Patients)>{room.house.text(Key::Patients)}</button>
-                <Title text=title/>
+                <h1>{title}</h1>
                 <p class="soft">{line}</p>
             </div>
             <div class="actions">{children()}</div>

@@ -9,7 +9,6 @@ mod patients;
 mod plan;
 mod review;
 mod room;
-mod title;
 mod width;
 
 pub use clinic_window::Clinic;

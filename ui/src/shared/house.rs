@@ -32,8 +32,9 @@ impl House {
 
     /// The text of the language chosen.
     pub fn words(self) -> Words {
-        let lang = self.situation.with(|situation| situation.as_ref().map(|s| s.lang));
-        Words::new(lang.unwrap_or(Lang::En))
+        let said = self.situation.with(|situation| situation.as_ref().map(|s| (s.lang, s.pseudo)));
+        let (lang, pseudo) = said.unwrap_or((Lang::En, false));
+        Words::new(lang).in_pseudo(pseudo)
     }
 
     /// A text without places.

@@ -7,6 +7,7 @@ pub mod clock;
 pub mod fault;
 pub mod figure;
 pub mod file;
+pub mod focus;
 pub mod house;
 pub mod kept;
 pub mod line;

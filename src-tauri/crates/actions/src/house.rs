@@ -130,6 +130,7 @@ impl House {
             now: moment.now,
             at_is_set: self.at_is_set,
             lang: self.lang(),
+            pseudo: outside::is_pseudo(),
             has_plan,
             sample: self.is_sample,
             door,

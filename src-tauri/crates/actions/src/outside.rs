@@ -120,6 +120,16 @@ pub fn lang() -> Lang {
     if said.is_some_and(|name| name.to_ascii_lowercase().starts_with("es")) { Lang::Es } else { Lang::En }
 }
 
+/// The texts of a language. A program built for tests says them in the made-up language where it is asked to.
+pub fn words(lang: Lang) -> words::Words {
+    words::Words::new(lang).in_pseudo(is_pseudo())
+}
+
+/// Whether texts are in the made-up language of the tests; never in a program as it is handed out.
+pub fn is_pseudo() -> bool {
+    cfg!(debug_assertions) && std::env::var_os("CARRYOVER_PSEUDO").is_some()
+}
+
 /// The data folder where none is named: the platform's own for this program.
 pub fn default_home() -> PathBuf {
     let path = |name: &str| std::env::var_os(name).map(PathBuf::from).filter(|path| path.is_absolute());

@@ -48,6 +48,8 @@ pub struct Situation {
     pub at_is_set: bool,
     /// The language of all text.
     pub lang: Lang,
+    /// Whether texts are in the made-up language that only tests see.
+    pub pseudo: bool,
     /// On the patient's side: whether any card has been taken.
     pub has_plan: bool,
     /// Whether all this is a sample plan to look around in: nothing of it is kept.

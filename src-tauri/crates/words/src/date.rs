@@ -70,7 +70,7 @@ impl Words {
             Lang::En => &EN,
             Lang::Es => &ES,
         };
-        names[day.month0() as usize]
+        self.tell(names[day.month0() as usize])
     }
 }
 

@@ -14,6 +14,7 @@ mod fill;
 mod key;
 pub mod patient;
 pub mod phrase;
+mod pseudo;
 pub mod review;
 
 pub use exercises::catalogue::Lang;
@@ -26,25 +27,41 @@ use std::fmt::Display;
 pub struct Words {
     /// The language.
     pub lang: Lang,
+    pseudo: bool,
 }
 
 impl Words {
     /// The text of `lang`.
     pub const fn new(lang: Lang) -> Words {
-        Words { lang }
+        Words { lang, pseudo: false }
+    }
+
+    /// The same in the made-up language of the tests, if so.
+    pub const fn in_pseudo(self, so: bool) -> Words {
+        Words { pseudo: so, ..self }
     }
 
     /// A text without places.
     pub fn text(self, key: Key) -> &'static str {
-        match self.lang {
+        self.tell(match self.lang {
             Lang::En => en::text(key),
             Lang::Es => es::text(key),
-        }
+        })
     }
 
     /// A text with its places filled.
     pub fn fill(self, key: Key, values: &[(&str, &dyn Display)]) -> String {
         fill::fill(self.text(key), values)
+    }
+
+    /// Every text of a language goes through here.
+    pub(crate) fn tell(self, text: &'static str) -> &'static str {
+        if self.pseudo { pseudo::text(text) } else { text }
+    }
+
+    /// So does every sentence that a language made of values by itself.
+    pub(crate) fn tell_made(self, text: String) -> String {
+        if self.pseudo { pseudo::say(&text) } else { text }
     }
 }
 

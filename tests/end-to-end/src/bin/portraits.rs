@@ -18,12 +18,12 @@ fn main() {
         let tour = |size| (PathBuf::from(homes), at.clone(), size);
         if side != "clinic" {
             let (homes, at, size) = tour(phone);
-            let tour = Tour { homes, at, size, dark, at_screen: &keep(size) };
+            let tour = Tour { homes, at, size, dark, pseudo: false, at_screen: &keep(size) };
             tour.patients_side();
         }
         if side != "patient" {
             let (homes, at, size) = tour(desk);
-            let tour = Tour { homes, at, size, dark, at_screen: &keep(size) };
+            let tour = Tour { homes, at, size, dark, pseudo: false, at_screen: &keep(size) };
             tour.clinics_side();
         }
     }

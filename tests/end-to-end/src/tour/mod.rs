@@ -19,6 +19,8 @@ pub struct Tour<'a> {
     pub size: (u32, u32),
     /// On a desktop that is set to dark.
     pub dark: bool,
+    /// In the made-up language of the tests.
+    pub pseudo: bool,
     /// Called at each screen, with its name.
     pub at_screen: &'a dyn Fn(&Window, &str),
 }
@@ -53,6 +55,7 @@ impl Tour<'_> {
 
     fn begin(&self, opening: Opening<'_>) -> Window {
         let opening = opening.size(self.size.0, self.size.1);
+        let opening = if self.pseudo { opening.pseudo() } else { opening };
         if self.dark { opening.dark().start() } else { opening.start() }
     }
 }

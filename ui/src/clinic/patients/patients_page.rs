@@ -8,7 +8,6 @@ use words::Key;
 use super::add::AddPatient;
 use super::line::Line;
 use super::receive::Receive;
-use crate::clinic::title::Title;
 use crate::shared::line::TimeIsSet;
 use crate::shared::{Fault, House};
 
@@ -36,7 +35,7 @@ pub fn Patients() -> impl IntoView {
     view! {
         <main class="screen patients">
             <header class="head">
-                <div class="titles"><Title text=house.text(Key::Patients)/><ClinicName/></div>
+                <div class="titles"><h1>{house.text(Key::Patients)}</h1><ClinicName/></div>
                 <Show when=move || many.get()>
                     <input type="search" aria-label=house.text(Key::PatientsFind) placeholder=house.text(Key::PatientsFind)
                         prop:value=find on:input:target=move |event| find.set(event.target().value())/>

@@ -38,19 +38,23 @@ pub fn Done(script: Box<RunScript>) -> impl IntoView {
     let saved = move || driver.questions.get().is_some();
     view! {
         <main class="screen">
-            <div class="column stack-5">
-                <div class="stack-1">
-                    <p class="soft">{script.exercise.text(words.lang).map(|texts| texts.name.clone())}</p>
-                    <h1>{words.text(title)}</h1>
-                    <p>{what}</p>
+            <div class="column ended">
+                <div class="stack-5">
+                    <div class="stack-1">
+                        <p class="soft">{script.exercise.text(words.lang).map(|texts| texts.name.clone())}</p>
+                        <h1>{words.text(title)}</h1>
+                        <p>{what}</p>
+                    </div>
+                    <Parts run side=script.item.side/>
+                    {results}
                 </div>
-                <Parts run side=script.item.side/>
-                {results}
-                <Fault/>
-                <Show when=move || driver.unsaved.get()>
-                    <button type="button" on:click=move |_| driver.save_again()>{words.text(Key::SaveAgain)}</button>
-                </Show>
-                <button type="button" class="main" disabled=move || !saved() && !driver.unsaved.get() on:click=go_on>{words.text(Key::Continue)}</button>
+                <div class="ended-foot stack">
+                    <Fault/>
+                    <Show when=move || driver.unsaved.get()>
+                        <button type="button" on:click=move |_| driver.save_again()>{words.text(Key::SaveAgain)}</button>
+                    </Show>
+                    <button type="button" class="main" disabled=move || !saved() && !driver.unsaved.get() on:click=go_on>{words.text(Key::Continue)}</button>
+                </div>
             </div>
         </main>
     }

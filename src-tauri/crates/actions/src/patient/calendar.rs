@@ -8,7 +8,7 @@ use format::calendar::{self, Head};
 use std::path::Path;
 use wire::Failure;
 use wire::patient::Saved;
-use words::{Key, Words};
+use words::Key;
 
 /// Writes the slots to come of all plans, or of one, to `path`, or into the folder for what is saved.
 ///
@@ -32,7 +32,7 @@ pub fn export(house: &House, moment: &Moment, plan: Option<PlanId>, path: Option
         made: moment.now,
         // Whatever changes the events, a card or excused days, is an entry of the log.
         sequence: house.entries.borrow().last().map_or(0, |last| last.n),
-        title: Words::new(house.lang()).text(Key::ReminderTitle),
+        title: outside::words(house.lang()).text(Key::ReminderTitle),
     };
     let bytes = calendar::write(&events, head).into_bytes();
     let path = path.map_or_else(|| outside::free_name(house, moment, "calendar", ".ics"), Path::to_path_buf);

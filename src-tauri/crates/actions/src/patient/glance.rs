@@ -1,7 +1,7 @@
 //! The day at a glance, for the tray's menu.
 
 use super::{reminders, today};
-use crate::{Answer, House, Moment};
+use crate::{Answer, House, Moment, outside};
 use exercises::catalogue::Lang;
 use wire::house::Role;
 use words::Words;
@@ -9,8 +9,8 @@ use words::Words;
 /// The day at a glance.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Glance {
-    /// The language of the menu.
-    pub lang: Lang,
+    /// The texts of the menu.
+    pub words: Words,
     /// What it says of the day; nothing on the clinic's side, or before a side was chosen.
     pub lines: Vec<String>,
     /// Whether a meeting goes on; `None` where there are no reminders to silence.
@@ -22,7 +22,7 @@ pub struct Glance {
 impl Glance {
     /// Where there is no day to speak of.
     pub fn nothing(lang: Lang) -> Glance {
-        Glance { lang, lines: Vec::new(), meeting: None, followed: false }
+        Glance { words: outside::words(lang), lines: Vec::new(), meeting: None, followed: false }
     }
 }
 
@@ -35,10 +35,6 @@ pub fn show(house: &House, moment: &Moment) -> Answer<Glance> {
     let today = today::page(house, moment)?;
     let meeting = reminders::meeting_until(&reminders::settings(house)?, moment);
     let followed = today.is_followed();
-    Ok(Glance {
-        lang,
-        lines: Words::new(lang).tray(&today, meeting),
-        meeting: followed.then_some(meeting.is_some()),
-        followed,
-    })
+    let words = outside::words(lang);
+    Ok(Glance { words, lines: words.tray(&today, meeting), meeting: followed.then_some(meeting.is_some()), followed })
 }

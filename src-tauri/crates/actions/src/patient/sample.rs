@@ -1,14 +1,14 @@
 //! Looking around without a card: a data folder for a while that follows a sample plan, so that every screen is the real one.
 
 use super::taking;
-use crate::{Answer, House, Moment, refuse};
+use crate::{Answer, House, Moment, outside, refuse};
 use chrono::Duration;
 use exercises::catalogue::Lang;
 use exercises::plan::Plan;
 use std::path::Path;
 use wire::house::Role;
 use wire::patient::{CardSource, TakeAsk};
-use words::{Key, Words};
+use words::Key;
 
 /// Days from today to the sample's visit.
 const DAYS: i64 = 28;
@@ -45,7 +45,7 @@ fn plan(house: &House, moment: &Moment, lang: Lang) -> Answer<Plan> {
     let mut plan = format::plan_file::read(&text, today).map_err(refuse::internal)?;
     plan.id = vault::random::plan_id();
     plan.revision = 1;
-    plan.clinic = Words::new(lang).text(Key::SampleClinic).to_owned();
+    plan.clinic = outside::words(lang).text(Key::SampleClinic).to_owned();
     for item in &mut plan.items {
         if let Some(exercise) = house.catalogue().get(&item.exercise) {
             item.content = exercise.revision;

@@ -25,23 +25,23 @@ impl Words {
             Lang::En => en::failure(failure),
             Lang::Es => es::failure(failure),
         };
-        Refusal { fault, advice }
+        Refusal { fault: self.tell_made(fault), advice: self.tell_made(advice) }
     }
 
     /// What keeps a plan from being issued or taken, one sentence.
     pub fn problem(self, problem: &Problem) -> String {
-        match self.lang {
+        self.tell_made(match self.lang {
             Lang::En => en::problem(problem),
             Lang::Es => es::problem(problem),
-        }
+        })
     }
 
     /// One line of the ticked list.
     pub fn risk(self, risk: Risk) -> &'static str {
-        match self.lang {
+        self.tell(match self.lang {
             Lang::En => en::risk(risk),
             Lang::Es => es::risk(risk),
-        }
+        })
     }
 }
 

@@ -47,10 +47,10 @@ impl Display for Finding {
 
 impl Words {
     pub(crate) fn say(self, what: Say) -> &'static str {
-        match self.lang {
+        self.tell(match self.lang {
             Lang::En => en::text(what),
             Lang::Es => es::text(what),
-        }
+        })
     }
 
     pub(crate) fn said(self, what: Say, values: &[(&str, &dyn Display)]) -> String {

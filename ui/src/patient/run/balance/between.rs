@@ -54,11 +54,15 @@ pub fn Between(
             </div>
             <Fault/>
             <div class="between">
-                <Figure drawing mirrored=view.part.leg == Some(Leg::Left) pose=Signal::stored(1.0)/>
-                {last.map(|last| view! { <p class="last-try number">{last}</p> })}
-                <WherePhone/>
-                <ol class="steps" class:brief=!first>{steps}</ol>
-                <p class="soft number">{resting}</p>
+                <div class="between-side">
+                    <Figure drawing mirrored=view.part.leg == Some(Leg::Left) pose=Signal::stored(1.0)/>
+                    <WherePhone/>
+                </div>
+                <div class="between-words">
+                    {last.map(|last| view! { <p class="last-try number">{last}</p> })}
+                    <ol class="steps" class:brief=!first>{steps}</ol>
+                    <p class="soft number">{resting}</p>
+                </div>
             </div>
             <div class="controls stack">
                 <button type="button" class="main" on:click=start>{words.text(Key::StartCount)}</button>

@@ -45,7 +45,10 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
     };
     let keys = window_event_listener(ev::keydown, move |event| {
         event.prevent_default();
-        press();
+        // The key that started the count may still be down.
+        if !event.repeat() {
+            press();
+        }
     });
     on_cleanup(move || keys.remove());
     let whole = NodeRef::<html::Main>::new();

@@ -27,11 +27,11 @@ pub fn WherePhone() -> impl IntoView {
     };
     let choice = move || {
         view! {
-            <fieldset class="stack-1">
-                <legend class="small soft">{words.text(Key::WherePhone)}</legend>
+            <div class="where-phone stack-1" role="radiogroup" aria-labelledby="where-phone">
+                <p id="where-phone" class="small soft">{words.text(Key::WherePhone)}</p>
                 <div class="row phone-places">{places()}</div>
                 <p class="small soft">{move || words.phone_place(driver.set_up.get()).1}</p>
-            </fieldset>
+            </div>
         }
     };
     let said = move |key| view! { <p class="small soft" role="status">{words.text(key)}</p> }.into_any();

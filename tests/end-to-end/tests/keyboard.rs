@@ -1,0 +1,189 @@
+//! All of a patient's day with the keyboard alone. At every stop the focus can be seen, no page loses it (WCAG 2.2, 2.4.3,
+//! 2.4.7, 2.4.11), and none holds it (2.1.2).
+
+use end_to_end::scenes::{BALANCE, FOUR_WEEKS_ON, TAKEN, ZONE};
+use end_to_end::{Desktop, Window};
+use std::sync::{Mutex, MutexGuard, PoisonError};
+
+/// A screen has one keyboard: the windows of this file take turns at it.
+static KEYBOARD: Mutex<()> = Mutex::new(());
+
+/// The window of this home at this moment, in front of all others, so that the keyboard is its own.
+#[track_caller]
+fn open(desktop: &Desktop, home: &str, at: &str) -> (Window, MutexGuard<'static, ()>) {
+    let turn = KEYBOARD.lock().unwrap_or_else(PoisonError::into_inner);
+    let window = desktop.open(home).at(at).zone(ZONE).start();
+    // A second start brings the first one forward.
+    assert!(desktop.start_unattended(home).ends().success());
+    window.wait_for("return document.hasFocus()");
+    (window, turn)
+}
+
+/// One short hold a day, for a complaint.
+const PLAN: &str = r#"
+review = 2027-04-12
+age = "18-39"
+
+[[complaint]]
+number = 1
+name = "upper back"
+pain = 4
+
+[[item]]
+number = 1
+exercise = "sit-tall-chin-back"
+hold = { repetitions = 1, seconds = 10, rest = 0 }
+at = ["09:00"]
+days = "every-day"
+serves = 1
+"#;
+
+/// The entry of what was said after the hold.
+const SAID: &str = "Pain, upper back, after Sit tall, chin back: 7 of 10";
+
+/// Presses what has these words with the key, and sees what follows; the focus is not lost on the way.
+#[track_caller]
+fn press(window: &Window, words: &str, key: &str, then: &str) {
+    window.press_by_key(words, key);
+    window.see(then);
+    window.focus_is_kept();
+}
+
+#[test]
+fn from_the_first_start_to_the_visit() {
+    let desktop = Desktop::new();
+    desktop.prescribe(PLAN, TAKEN);
+    let card = std::fs::read_to_string(desktop.path("card/card.txt")).expect("the card's text");
+    let (window, _turn) = open(&desktop, "new", "2027-03-01T08:55:00+01:00");
+    window.see("Which side are you on?");
+    window.no_trap();
+    press(&window, "I do exercises", "Enter", "Take your plan card");
+    take(&window, card.trim());
+    hold(&window);
+    visit(&window);
+    correct(&window);
+}
+
+fn take(window: &Window, card: &str) {
+    window.no_trap();
+    window.tab_to("Card text");
+    window.type_here(card);
+    press(window, "Read the card", "Space", "Take this plan");
+    window.no_trap();
+    press(window, "Take this plan", "Enter", "In 10 minutes");
+}
+
+fn hold(window: &Window) {
+    window.no_trap();
+    press(window, "Begin", "Enter", "Before you begin");
+    window.tab_to("Not now");
+    window.tab_back_to("I have read this. Begin");
+    window.key("Space");
+    window.see("Hold 1 of 1");
+    window.focus_is_kept();
+    press(window, "Pause", "Enter", "Paused");
+    window.no_trap();
+    press(window, "Something is wrong", "Enter", "What is wrong?");
+    window.no_trap();
+    press(window, "Nothing, a slip", "Enter", "Paused");
+    press(window, "Go on", "Space", "Hold 1 of 1");
+    window.see("1 of 1 hold held to the end.");
+    window.focus_is_kept();
+    press(window, "Continue", "Enter", "Pain now: upper back");
+    window.no_trap();
+    press(window, "7", "Enter", "done in full");
+}
+
+fn visit(window: &Window) {
+    press(window, "Record", "Enter", "For the visit");
+    window.no_trap();
+    press(window, "For the visit", "Enter", "What is handed over");
+    window.no_trap();
+    press(window, "Show it as codes", "Space", "The summary as a code");
+    press(window, "Back", "Enter", "What is handed over");
+    press(window, "Back", "Enter", "Was something entered by mistake?");
+}
+
+fn correct(window: &Window) {
+    press(window, "Was something entered by mistake?", "Enter", SAID);
+    window.no_trap();
+    window.tab_back_to(&entry(window, SAID));
+    window.key("Enter");
+    window.see("A mistake: take it out");
+    press(window, "2", "Space", "Now: 2 of 10.");
+    assert!(window.focus().words.contains("Now: 2 of 10."), "the entry has the focus again: {:?}", window.focus());
+    press(window, "Back", "Enter", "For the visit");
+}
+
+/// All words of the entry that has these among them.
+fn entry(window: &Window, words: &str) -> String {
+    let script =
+        "return [...document.querySelectorAll('.told button')].find((it) => it.innerText.includes(arguments[0])).innerText";
+    let said = window.ask(script, &[words.into()]);
+    said.as_str().expect("the entry is there").split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+#[test]
+fn codes_are_turned_with_the_arrows() {
+    let desktop = Desktop::new();
+    desktop.with_four_weeks();
+    let (window, _turn) = open(&desktop, "patient", FOUR_WEEKS_ON);
+    press(&window, "Record", "Enter", "For the visit");
+    press(&window, "For the visit", "Enter", "What is handed over");
+    press(&window, "Show it as codes", "Enter", "Code 1 of");
+    press(&window, "Stay on this code", "Space", "Turn by themselves");
+    let at = |number: u32| window.see(&format!("Code {number} of"));
+    at(1);
+    window.key("ArrowRight");
+    at(2);
+    window.key("ArrowRight");
+    at(3);
+    window.key("ArrowLeft");
+    at(2);
+    window.focus_is_kept();
+    window.no_trap();
+    press(&window, "Back", "Space", "What is handed over");
+}
+
+#[test]
+fn a_balance_trial_is_begun_and_ended_with_a_key() {
+    let desktop = Desktop::new();
+    desktop.prescribe(BALANCE, TAKEN);
+    let (window, _turn) = open(&desktop, "patient", "2027-03-01T09:00:30+01:00");
+    press(&window, "Begin", "Enter", "Before you begin");
+    press(&window, "I have read this. Begin", "Enter", "Start the count");
+    window.no_trap();
+    press(&window, "Start the count", "Enter", "Touch anywhere when your foot comes down");
+    window.wait_for("return [...document.querySelectorAll('[role=timer]')].some((timer) => Number(timer.textContent.match(/\\d+/)) >= 2)");
+    window.key("Space");
+    window.see("Last trial");
+    window.focus_is_kept();
+    press(&window, "Start the count", "Space", "Touch anywhere when your foot comes down");
+    window.wait_for("return [...document.querySelectorAll('[role=timer]')].some((timer) => Number(timer.textContent.match(/\\d+/)) >= 2)");
+    window.key("Enter");
+    window.see("2 of 2 trials.");
+    window.focus_is_kept();
+    press(&window, "Continue", "Enter", "Do one now");
+}
+
+#[test]
+fn the_focus_stays_while_the_page_keeps_up_with_the_time() {
+    let desktop = Desktop::new();
+    desktop.prescribe(PLAN, TAKEN);
+    let (window, _turn) = open(&desktop, "patient", "2027-03-01T08:55:40+01:00");
+    window.see("Begin");
+    window.tab_to("How to do it");
+    window.see("Monday, 08:56");
+    window.focus_is_kept();
+    assert_eq!(window.focus().words, "How to do it");
+}
+
+#[test]
+fn whoever_presses_with_a_finger_sees_no_outline() {
+    let desktop = Desktop::new();
+    desktop.prescribe(PLAN, TAKEN);
+    let (window, _turn) = open(&desktop, "patient", "2027-03-01T08:55:00+01:00");
+    window.press("How to do it");
+    window.wait_for("return document.activeElement.localName === 'h1'");
+    assert_eq!(window.ask("return document.activeElement.matches(':focus-visible')", &[]), false);
+}

@@ -1,0 +1,119 @@
+//! Every screen in the made-up language, whose texts are some 40 % longer than English and accented throughout: nothing is
+//! cut off, and whatever stands there without accents is the catalogue's, the plan's, or a name.
+
+use end_to_end::{Tour, Window};
+use exercises::catalogue::Lang;
+use std::cell::RefCell;
+use std::collections::BTreeSet;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+const AT: &str = "2027-03-01T14:02:00+01:00";
+
+/// Every text on the page: what is read, and what is read out.
+const TEXTS: &str = r"
+    const seen = (element) => element.checkVisibility({ visibilityProperty: true });
+    const texts = [];
+    const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    while (walk.nextNode()) {
+        const parent = walk.currentNode.parentElement;
+        if (seen(parent) && !['SCRIPT', 'STYLE'].includes(parent.tagName)) texts.push(walk.currentNode.textContent);
+    }
+    const named = ['aria-label', 'title', 'placeholder', 'alt'];
+    for (const element of document.querySelectorAll(named.map((name) => `[${name}]`).join(', '))) {
+        texts.push(...named.map((name) => element.getAttribute(name)).filter(Boolean));
+    }
+    return texts.map((text) => text.replace(/\s+/g, ' ').trim());
+";
+
+/// What clinicians and patients of the demo and of the scenes wrote or were called, besides their plan files.
+const WRITTEN: [&str; 5] = ["Ropewalk Practice", "upper back", "carry the shopping home", "Europe/Vienna", "Carryover"];
+
+/// All that may stand on a page as it is, the longest first.
+fn allowed() -> Vec<String> {
+    let mut all: BTreeSet<String> = WRITTEN.map(str::to_lowercase).into();
+    for exercise in format::catalogue::embedded().expect("the catalogue is sound").exercises {
+        let texts = exercise.text(Lang::En).expect("every exercise is in English").clone();
+        let lists = [texts.steps, texts.mistakes, texts.cautions, texts.stop_signs].concat();
+        all.extend([texts.name, texts.purpose, texts.set_up, texts.should_feel, texts.should_not_feel]);
+        all.extend(lists);
+        for rung in exercise.ladders.iter().flat_map(|ladder| &ladder.rungs) {
+            let texts = rung.text(Lang::En).expect("every rung is in English").clone();
+            all.extend([texts.name, texts.change]);
+        }
+    }
+    all.extend(plan_files());
+    let mut all: Vec<String> = all.into_iter().map(|text| text.to_lowercase()).collect();
+    all.sort_by_key(|text| std::cmp::Reverse(text.len()));
+    all
+}
+
+/// The names and notes in the demo's plans.
+fn plan_files() -> Vec<String> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../demo/plans");
+    let files = std::fs::read_dir(folder).expect("the demo's plans").map(|file| file.expect("a file").path());
+    let text: String = files.map(|file| std::fs::read_to_string(file).expect("a plan")).collect();
+    let written = |line: &str| {
+        let (key, value) = line.split_once(" = ")?;
+        ["name", "note"].contains(&key).then(|| value.trim_matches('"').to_owned())
+    };
+    text.lines().filter_map(written).collect()
+}
+
+/// What is left of a text that no language said: words with a plain vowel.
+fn unsaid(text: &str, allowed: &[String]) -> Vec<String> {
+    // Where a file lies and a key's fingerprint are told as they are.
+    let told = text.split(' ').filter(|word| !word.starts_with('/') && !is_fingerprint(word));
+    let mut rest = told.collect::<Vec<_>>().join(" ").to_lowercase();
+    for known in allowed {
+        rest = rest.replace(known, " ");
+    }
+    let words = rest.split(|letter: char| !letter.is_alphanumeric());
+    // A code, such as a patient's or a key's, has digits among its letters.
+    let said =
+        |word: &&str| word.contains(['a', 'e', 'i', 'o', 'u']) && !word.contains(|letter: char| letter.is_ascii_digit());
+    words.filter(said).map(str::to_owned).collect()
+}
+
+/// Four groups of four letters and digits.
+fn is_fingerprint(word: &str) -> bool {
+    let in_it = |letter: char| letter.is_ascii_uppercase() || letter.is_ascii_digit();
+    word.split('-').count() == 4 && word.split('-').all(|group| group.len() == 4 && group.chars().all(in_it))
+}
+
+fn homes() -> PathBuf {
+    let homes = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join("pseudo");
+    let _ = std::fs::remove_dir_all(&homes);
+    let simulator = end_to_end::beside("simulator");
+    let made =
+        Command::new(&simulator).arg(&homes).args(["--until", "2027-03-01"]).status().expect("the simulator is built");
+    assert!(made.success(), "the demo's scenario is made");
+    homes
+}
+
+#[test]
+fn everything_is_said_by_a_language_and_nothing_is_cut_off() {
+    let allowed = allowed();
+    let found = RefCell::new(BTreeSet::new());
+    let at_screen = |window: &Window, screen: &str| {
+        window.screenshot(&format!("pseudo-{screen}"));
+        let texts = window.ask(TEXTS, &[]);
+        let texts = texts.as_array().into_iter().flatten().filter_map(|text| text.as_str());
+        let plain = texts.map(|text| (text, unsaid(text, &allowed))).filter(|(_, words)| !words.is_empty());
+        let plain = plain.map(|(text, words)| format!("not said by a language: {} in {text:?}", words.join(" ")));
+        found.borrow_mut().extend(plain.chain(window.misfits()).map(|line| format!("{screen}: {line}")));
+    };
+    let tour = Tour { homes: homes(), at: AT.into(), size: (360, 640), dark: false, pseudo: true, at_screen: &at_screen };
+    tour.patients_side();
+    tour.clinics_side();
+    let found = found.into_inner();
+    assert!(found.is_empty(), "{} findings:\n{}", found.len(), found.into_iter().collect::<Vec<_>>().join("\n"));
+}
+
+#[test]
+fn a_text_that_no_language_said_is_noticed() {
+    let allowed = allowed();
+    assert_eq!(unsaid("Sit tall, chin back: dòònèè", &allowed), Vec::<String>::new());
+    assert_eq!(unsaid("Stand on one leg: done", &allowed), ["done"]);
+    assert_eq!(unsaid("E58 · 3 hòòlds", &allowed), Vec::<String>::new());
+}
