@@ -71,6 +71,40 @@ pub fn identifier(_home: &Path) -> String {
     String::from("carryover.window")
 }
 
+/// The folder of a sample within the person's own; it goes when it is let go of.
+pub struct SampleFolder(PathBuf);
+
+impl SampleFolder {
+    /// Within this home; whether it is there shows later.
+    pub fn within(home: &Path) -> SampleFolder {
+        SampleFolder(home.join("sample"))
+    }
+
+    /// Its path.
+    pub fn path(&self) -> &Path {
+        &self.0
+    }
+
+    /// Removes it, if it is there.
+    ///
+    /// # Errors
+    /// What keeps it from being removed.
+    pub fn remove(&self) -> io::Result<()> {
+        match std::fs::remove_dir_all(&self.0) {
+            Err(error) if error.kind() != io::ErrorKind::NotFound => Err(error),
+            _ => Ok(()),
+        }
+    }
+}
+
+impl Drop for SampleFolder {
+    fn drop(&mut self) {
+        if let Err(error) = self.remove() {
+            eprintln!("the sample's folder stays until the next start: {error}");
+        }
+    }
+}
+
 #[cfg(all(test, desktop))]
 mod tests {
     use super::*;

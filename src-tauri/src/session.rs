@@ -1,13 +1,14 @@
 //! What commands and reminders share: the open data folder and the clock.
 
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::sync::{Mutex, MutexGuard, PoisonError};
-use std::{fs, io};
 
 use actions::patient::sample;
 use actions::{Clock, House, Moment};
 use exercises::sway::Sample;
 use wire::Failure;
+
+use crate::home::SampleFolder;
 
 /// Recorded trials that the window replays, one after the other, as if they came from the sensor.
 pub struct Replays(pub Vec<Vec<Sample>>);
@@ -24,31 +25,7 @@ pub struct Session {
 struct Around {
     house: House,
     // After the house, so that it is closed before its folder goes.
-    _folder: Folder,
-}
-
-/// A folder of a sample within the person's own; it goes when it is let go of.
-struct Folder(PathBuf);
-
-impl Folder {
-    fn within(home: &Path) -> Folder {
-        Folder(home.join("sample"))
-    }
-
-    fn remove(&self) -> io::Result<()> {
-        match fs::remove_dir_all(&self.0) {
-            Err(error) if error.kind() != io::ErrorKind::NotFound => Err(error),
-            _ => Ok(()),
-        }
-    }
-}
-
-impl Drop for Folder {
-    fn drop(&mut self) {
-        if let Err(error) = self.remove() {
-            eprintln!("the sample's folder stays until the next start: {error}");
-        }
-    }
+    _folder: SampleFolder,
 }
 
 impl Session {
@@ -57,7 +34,7 @@ impl Session {
         let house = House::open(home, true).map(|mut house| {
             house.at_is_set = clock.is_set();
             // What a start left that was ended by force.
-            drop(Folder::within(home));
+            drop(SampleFolder::within(home));
             house
         });
         Session { house: Mutex::new(house), around: Mutex::new(None), clock }
@@ -94,9 +71,9 @@ impl Session {
     }
 
     fn sample(&self) -> Result<Around, Failure> {
-        let (lang, folder) = self.own(|house, _| Ok((house.lang(), Folder::within(&house.dir()))))?;
+        let (lang, folder) = self.own(|house, _| Ok((house.lang(), SampleFolder::within(&house.dir()))))?;
         folder.remove().map_err(|error| Failure::Internal { detail: error.to_string() })?;
-        let mut house = sample::open(&folder.0, &self.clock.moment(), lang)?;
+        let mut house = sample::open(folder.path(), &self.clock.moment(), lang)?;
         house.at_is_set = self.clock.is_set();
         Ok(Around { house, _folder: folder })
     }

@@ -29,6 +29,8 @@ pub struct Desk {
     pub page: RwSignal<Option<Page>>,
     /// The slot that the person looks at, where it is not the one that the page would speak of.
     pub chosen: RwSignal<Option<SlotRef>>,
+    /// The slot whose figure has moved: its page is drawn anew as time passes, and the figure then rests.
+    moved: StoredValue<Option<SlotRef>>,
     /// Questions of the day that the person put away until the window opens again.
     pub put_away: RwSignal<bool>,
 }
@@ -43,6 +45,7 @@ impl Desk {
             place: RwSignal::new(Place::Now),
             page: RwSignal::new(None),
             chosen: RwSignal::new(None),
+            moved: StoredValue::new(None),
             put_away: RwSignal::new(false),
         }
     }
@@ -55,6 +58,11 @@ impl Desk {
     /// Whether all this is a sample plan, of which nothing is kept.
     pub fn is_sample(self) -> bool {
         self.house.situation.with(|situation| situation.as_ref().is_some_and(|situation| situation.sample))
+    }
+
+    /// Whether the slot's figure has moved already; from now on it has.
+    pub fn has_moved(self, slot: SlotRef) -> bool {
+        self.moved.try_update_value(|moved| moved.replace(slot) == Some(slot)).unwrap_or_default()
     }
 
     /// Asks the shell for the Now page.

@@ -19,11 +19,12 @@ const WAY_MS: f64 = 1_800.0;
 const STAY_MS: f64 = 900.0;
 
 /// A figure. With `pose` it stands there (0 first, 1 last position); without it goes to its last position and back once, and again
-/// when it is touched, unless the person wants no movement. `mirrored` shows the other side. It is described by the words beside it, so it is hidden from readers.
+/// when it is touched, unless the person wants no movement. One that `rests` only moves when it is touched. `mirrored` shows the other side. It is described by the words beside it, so it is hidden from readers.
 #[component]
 pub fn Figure(
     drawing: Drawing,
     #[prop(optional)] mirrored: bool,
+    #[prop(optional)] rests: bool,
     #[prop(optional, into)] pose: Option<Signal<f64>>,
     #[prop(default = SIZE)] size: Size,
 ) -> impl IntoView {
@@ -59,7 +60,9 @@ pub fn Figure(
             owner.with(|| clock::frames_while(frame));
         }
     };
-    go();
+    if !rests {
+        go();
+    }
     let turn = if mirrored { format!("translate({} 0) scale(-1 1)", size.width) } else { String::new() };
     let frame = format!("0 0 {} {}", size.width, size.height);
     view! {

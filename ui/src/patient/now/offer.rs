@@ -35,7 +35,7 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
                 {note}
                 {line.map(|line| view! { <p class="brass">{line}</p> })}
             </div>
-            <Figure drawing mirrored/>
+            <Figure drawing mirrored rests=desk.has_moved(slot)/>
             <div class="offer-buttons stack">
                 <button type="button" class="main" disabled=busy on:click=move |_| desk.begin(plan, id)>{words.text(Key::Begin)}</button>
                 {step}

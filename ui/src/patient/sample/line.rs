@@ -1,0 +1,23 @@
+//! The line that marks a sample on every page.
+
+use leptos::prelude::*;
+use words::Key;
+
+use super::around;
+use crate::patient::desk::Desk;
+
+/// Says on every page that it is a sample, with the way out; nothing otherwise.
+#[component]
+pub fn SampleLine() -> impl IntoView {
+    let desk = Desk::here();
+    let text = move |key| desk.house.text(key);
+    let is_sample = Memo::new(move |_| desk.is_sample());
+    view! {
+        <Show when=move || is_sample.get()>
+            <aside class="sample" aria-label=text(Key::SampleIs)>
+                <p>{text(Key::SampleIs)}</p>
+                <button type="button" class="quiet" on:click=move |_| around(desk, false)>{text(Key::SampleLeave)}</button>
+            </aside>
+        </Show>
+    }
+}
