@@ -4,7 +4,7 @@ use crate::{Desktop, Prescribed};
 use std::path::{Path, PathBuf};
 
 /// One hold an hour, with the permission to step.
-const HOLD: &str = r#"
+pub const HOLD: &str = r#"
 review = 2027-04-12
 age = "18-39"
 

@@ -1,6 +1,7 @@
 //! What is the person's own, in the real window: when reminders come and when none does, the files that they take with
 //! them, and everything erased.
 
+use end_to_end::scenes::HOLD;
 use end_to_end::{Desktop, Window, carryover};
 use exercises::remind::{MEETINGS, Span};
 use std::path::{Path, PathBuf};
@@ -11,22 +12,9 @@ const EN: Words = Words::new(Lang::En);
 const ZONE: &str = "Europe/Vienna";
 const NOON: Span = Span { from: 12 * 60, to: 13 * 60 };
 
-const PLAN: &str = r#"
-review = 2027-04-12
-age = "18-39"
-
-[[item]]
-number = 1
-exercise = "sit-tall-chin-back"
-hold = { repetitions = 3, seconds = 10, rest = 10 }
-every = { minutes = 60, from = "09:00", to = "17:00" }
-days = "every-day"
-may_step = false
-"#;
-
 /// A patient who took a card at half past eight.
 fn prepare(desktop: &Desktop) {
-    desktop.prescribe(PLAN, "2027-03-01T08:30:00+01:00");
+    desktop.prescribe(HOLD, "2027-03-01T08:30:00+01:00");
 }
 
 fn open(desktop: &Desktop, time: &str) -> Window {

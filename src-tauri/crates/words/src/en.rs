@@ -563,6 +563,9 @@ pub fn text(key: Key) -> &'static str {
         Key::SampleIs => "Sample plan: nothing is kept.",
         Key::SampleLeave => "Leave it",
         Key::SampleClinic => "Sample, by nobody",
+        Key::SampleBack => "upper back",
+        Key::SampleAnkle => "ankle gives way",
+        Key::SampleMeeting => "sit through a long meeting",
         Key::AnotherCard => "Another card",
         Key::TakeNewCard => "Take a new card",
 

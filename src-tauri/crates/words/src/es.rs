@@ -567,6 +567,9 @@ pub fn text(key: Key) -> &'static str {
         Key::SampleIs => "Plan de muestra: no se guarda nada.",
         Key::SampleLeave => "Salir",
         Key::SampleClinic => "Muestra, de nadie",
+        Key::SampleBack => "parte alta de la espalda",
+        Key::SampleAnkle => "el tobillo cede",
+        Key::SampleMeeting => "aguantar sentado una reunión larga",
         Key::AnotherCard => "Otra tarjeta",
         Key::TakeNewCard => "Recibir una tarjeta nueva",
 

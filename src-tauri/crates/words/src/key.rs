@@ -134,7 +134,7 @@ keys! {
     Replaces VisitOn ForComplaint FitYourDay From To TimeNumber TimesADay TimesDiffer WhoPhotographs TakeThisPlan
     AnotherCard TakeNewCard
     RemindersAhead CameraOpen CameraClose CameraHow CameraSees CameraRefused CameraUnknown
-    SampleLook SampleWhat SampleIs SampleLeave SampleClinic
+    SampleLook SampleWhat SampleIs SampleLeave SampleClinic SampleBack SampleAnkle SampleMeeting
 
     // patient: plan
     MyComplaints MyActivities Baselines PainThen OfTen Revision

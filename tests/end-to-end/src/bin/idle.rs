@@ -1,6 +1,7 @@
 //! Measures what the program costs while nothing happens, against an empty window of the same framework in the same run:
 //! processor time and memory of the whole family of processes. `idle SECONDS`.
 
+use end_to_end::scenes::HOLD;
 use end_to_end::{Desktop, beside};
 use std::collections::BTreeMap;
 use std::fs;
@@ -8,23 +9,13 @@ use std::path::Path;
 use std::process::{Child, Command, Stdio};
 use std::time::Duration;
 
-const PLAN: &str = r#"
-review = 2027-04-05
-
-[[item]]
-number = 1
-exercise = "sit-tall-chin-back"
-hold = { repetitions = 3, seconds = 10, rest = 10 }
-every = { minutes = 60, from = "09:00", to = "17:00" }
-days = "every-day"
-"#;
 /// Until both have opened and settled.
 const SETTLE: Duration = Duration::from_secs(20);
 
 fn main() {
     let seconds: u64 = std::env::args().nth(1).and_then(|text| text.parse().ok()).unwrap_or(60);
     let desktop = Desktop::new();
-    desktop.prescribe(PLAN, "2027-03-01T08:00:00Z");
+    desktop.prescribe(HOLD, "2027-03-01T08:00:00Z");
     let home = desktop.path("patient");
     let program = beside("carryover-shell");
     let empty = beside("examples/empty");

@@ -11,7 +11,7 @@ const EXERCISES: [&str; 8] = [
     "sit-tall-chin-back",
     "heel-raise",
     "sit-to-stand",
-    "one-leg-timed",
+    "heel-raise",
     "sit-tall-chin-back",
     "heel-raise",
     "sit-to-stand",
@@ -27,8 +27,8 @@ fn main() {
     assert!((first + minutes as u64) / 1440 == first / 1440, "the minutes go over midnight (UTC): try again after it");
     let desktop = Desktop::new();
     let at = |minute: u64| format!("{:02}:{:02}", minute / 60 % 24, minute % 60);
-    let midnight = chrono_day(now);
-    desktop.prescribe(&plan(midnight.1.as_str(), first, minutes, at), &format!("{}T{}:00Z", midnight.0, at(now / 60)));
+    let (today, review) = today_and_later(now);
+    desktop.prescribe(&plan(&review, first, minutes, at), &format!("{today}T{}:00Z", at(now / 60)));
     let window = desktop.open("patient").zone("UTC").start();
     let mut late = Vec::new();
     for minute in first..first + minutes as u64 {
@@ -76,7 +76,7 @@ fn plan(review: &str, first: u64, minutes: usize, at: impl Fn(u64) -> String) ->
 }
 
 /// Today and the day four weeks from now, by UTC.
-fn chrono_day(now_s: u64) -> (String, String) {
+fn today_and_later(now_s: u64) -> (String, String) {
     let day = |s: u64| exercises::time::Stamp { utc_ms: (s * 1000) as i64, offset_s: 0 }.date().to_string();
     (day(now_s), day(now_s + 28 * 86_400))
 }

@@ -37,15 +37,15 @@ pub fn open(dir: &Path, moment: &Moment, lang: Lang) -> Answer<House> {
 
 fn plan(house: &House, moment: &Moment, lang: Lang) -> Answer<Plan> {
     let today = moment.now.date();
-    let text = match lang {
-        Lang::En => include_str!("sample.en.toml"),
-        Lang::Es => include_str!("sample.es.toml"),
-    };
-    let text = text.replace("REVIEW", &(today + Duration::days(DAYS)).to_string());
+    let words = outside::words(lang);
+    let mut text = include_str!("sample.toml").replace("REVIEW", &(today + Duration::days(DAYS)).to_string());
+    for (place, name) in [("BACK", Key::SampleBack), ("ANKLE", Key::SampleAnkle), ("MEETING", Key::SampleMeeting)] {
+        text = text.replace(place, words.text(name));
+    }
     let mut plan = format::plan_file::read(&text, today).map_err(refuse::internal)?;
     plan.id = vault::random::plan_id();
     plan.revision = 1;
-    plan.clinic = outside::words(lang).text(Key::SampleClinic).to_owned();
+    plan.clinic = words.text(Key::SampleClinic).to_owned();
     for item in &mut plan.items {
         if let Some(exercise) = house.catalogue().get(&item.exercise) {
             item.content = exercise.revision;
