@@ -2,7 +2,14 @@
 //!
 //! The tz database stays outside this crate: whoever calls passes a zone's [`Offsets`] for the stretch that matters.
 
-use chrono::{DateTime, NaiveDate, NaiveDateTime, Timelike};
+use chrono::{DateTime, Datelike, NaiveDate, NaiveDateTime, Timelike};
+
+const MS_OF_A_DAY: i64 = 86_400_000;
+
+/// A date as days since 1970-01-01.
+pub fn days_since_1970(date: NaiveDate) -> i64 {
+    i64::from(date.num_days_from_ce()) - 719_163
+}
 
 /// An instant and the wall clock that showed it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -25,6 +32,11 @@ impl Stamp {
     /// The wall clock's date.
     pub fn date(self) -> NaiveDate {
         self.local().date()
+    }
+
+    /// The wall clock's date as days since 1970-01-01. Counted without a calendar: thousands of entries are sorted by it.
+    pub fn day(self) -> i64 {
+        self.utc_ms.saturating_add(i64::from(self.offset_s) * 1000).div_euclid(MS_OF_A_DAY)
     }
 
     /// The wall clock's minute of the day, 0 to 1439.
@@ -86,7 +98,11 @@ impl Offsets {
     /// Every offset that is in force within two days of `local` is tried; those under which the clock really shows it are
     /// its occurrences. The earliest counts.
     pub fn resolve(&self, local: NaiveDateTime) -> Wall {
-        let naive_s = local.and_utc().timestamp();
+        self.resolve_s(local.and_utc().timestamp())
+    }
+
+    /// As [`Offsets::resolve`], of a wall clock that counts seconds from 1970-01-01 on.
+    pub(crate) fn resolve_s(&self, naive_s: i64) -> Wall {
         let near = || self.changes.iter().filter(|(from, _)| (from - naive_s).abs() <= 2 * 86_400);
         let before = self.at(naive_s - 2 * 86_400);
         if near().next().is_none() && self.at(naive_s - i64::from(before)) == before {
@@ -139,6 +155,17 @@ mod tests {
     fn the_doubled_hour_counts_at_its_first_occurrence() {
         let Wall::Twice(stamp) = zone().resolve(local(10, 25, 2, 30)) else { panic!("twice") };
         assert_eq!(stamp.offset_s, 7200, "the first occurrence is still on summer time");
+    }
+
+    #[test]
+    fn a_day_is_counted_as_the_calendar_counts_it() {
+        let epoch = NaiveDate::from_ymd_opt(1970, 1, 1).expect("a date");
+        assert_eq!((days_since_1970(epoch), days_since_1970(epoch - chrono::Duration::days(400))), (0, -400));
+        let edges = [-1, 0, 1, 1_792_890_000_000, 1_792_882_799_999, 1_792_882_800_000, -86_400_001];
+        for (utc_ms, offset_s) in edges.into_iter().flat_map(|utc_ms| [-43_200, 0, 7200].map(|offset| (utc_ms, offset))) {
+            let stamp = Stamp { utc_ms, offset_s };
+            assert_eq!(stamp.day(), days_since_1970(stamp.date()), "{stamp:?}");
+        }
     }
 
     #[test]

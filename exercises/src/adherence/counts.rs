@@ -38,6 +38,23 @@ impl SlotCounts {
         self.done + self.written_in
     }
 
+    /// Counts one more slot. What is due or still to come is not counted.
+    pub fn add(&mut self, slot: &SlotOn) {
+        let one = match slot.mark {
+            Mark::Done if slot.written_in => &mut self.written_in,
+            Mark::Done => &mut self.done,
+            Mark::Partly(_) => &mut self.partly,
+            Mark::LeftOut(_) => &mut self.left_out,
+            Mark::Excused(_) => &mut self.excused,
+            Mark::HeldBack => &mut self.held_back,
+            Mark::PassedBy if slot.seen => &mut self.passed_by,
+            Mark::PassedBy => &mut self.unrecorded,
+            Mark::NoSuchHour => &mut self.no_such_hour,
+            Mark::Due | Mark::ToCome => return,
+        };
+        *one += 1;
+    }
+
     fn asked(&self) -> u32 {
         self.all_done() + self.partly + self.left_out + self.passed_by
     }
@@ -64,23 +81,9 @@ impl SlotCounts {
 }
 
 /// Counts slots by how they went. What is due or still to come is not counted.
-pub fn count(slots: &[SlotOn]) -> SlotCounts {
+pub fn count<'a>(slots: impl IntoIterator<Item = &'a SlotOn>) -> SlotCounts {
     let mut counts = SlotCounts::default();
-    for slot in slots {
-        let one = match slot.mark {
-            Mark::Done if slot.written_in => &mut counts.written_in,
-            Mark::Done => &mut counts.done,
-            Mark::Partly(_) => &mut counts.partly,
-            Mark::LeftOut(_) => &mut counts.left_out,
-            Mark::Excused(_) => &mut counts.excused,
-            Mark::HeldBack => &mut counts.held_back,
-            Mark::PassedBy if slot.seen => &mut counts.passed_by,
-            Mark::PassedBy => &mut counts.unrecorded,
-            Mark::NoSuchHour => &mut counts.no_such_hour,
-            Mark::Due | Mark::ToCome => continue,
-        };
-        *one += 1;
-    }
+    slots.into_iter().for_each(|slot| counts.add(slot));
     counts
 }
 

@@ -3,8 +3,7 @@
 //! Rule (our design, after the frequency parameter of Bailey 2020, Br J Sports Med 54:326-331): a day is kept when 80 % or
 //! more of that day's slots were done. Days without any record and excused days stand apart.
 
-use super::{AS_AGREED_PERCENT, KofN, SlotCounts, SlotOn, count};
-use std::collections::BTreeMap;
+use super::{AS_AGREED_PERCENT, KofN, SlotCounts, SlotOn};
 
 /// Days kept of days asked for, and the days apart.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -20,21 +19,30 @@ pub struct DayCounts {
     pub excused: u16,
 }
 
-/// The slots of each day, counted.
-pub(crate) fn by_day(slots: &[SlotOn]) -> BTreeMap<u16, SlotCounts> {
-    let mut days: BTreeMap<u16, Vec<SlotOn>> = BTreeMap::new();
+/// The slots of each day, counted; days ascending. Slots may come in any order, and come by day.
+pub(crate) fn by_day<'a>(slots: impl IntoIterator<Item = &'a SlotOn>) -> Vec<(u16, SlotCounts)> {
+    let mut days: Vec<(u16, SlotCounts)> = Vec::new();
     for slot in slots {
-        days.entry(slot.day).or_default().push(*slot);
+        if let Some((_, counts)) = days.last_mut().filter(|(day, _)| *day == slot.day) {
+            counts.add(slot);
+            continue;
+        }
+        let place = days.binary_search_by_key(&slot.day, |(day, _)| *day).unwrap_or_else(|place| {
+            days.insert(place, (slot.day, SlotCounts::default()));
+            place
+        });
+        days[place].1.add(slot);
     }
-    days.into_iter().map(|(day, slots)| (day, count(&slots))).collect()
+    days
 }
 
 /// Counts the days of one item.
 pub fn day_counts(slots: &[SlotOn]) -> DayCounts {
     let days = by_day(slots);
-    let asked: Vec<(SlotCounts, KofN)> = days.values().filter_map(|day| Some((*day, day.kept()?))).collect();
+    let asked: Vec<(SlotCounts, KofN)> = days.iter().filter_map(|(_, day)| Some((*day, day.kept()?))).collect();
     let kept = asked.iter().filter(|(_, share)| share.reaches(AS_AGREED_PERCENT)).count();
-    let apart = |of: fn(&SlotCounts) -> u32| days.values().filter(|day| day.kept().is_none() && of(day) > 0).count() as u16;
+    let counts = || days.iter().map(|(_, counts)| counts);
+    let apart = |of: fn(&SlotCounts) -> u32| counts().filter(|day| day.kept().is_none() && of(day) > 0).count() as u16;
     DayCounts {
         kept: KofN::of(kept as u32, asked.len() as u32),
         nothing_done: asked.iter().filter(|(day, _)| day.all_done() + day.partly == 0).count() as u16,

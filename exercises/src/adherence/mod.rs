@@ -24,6 +24,7 @@ use crate::run::Share;
 
 pub use broke_off::{BreakOff, LEAST_DAYS, LEAST_DROP, LEAST_GAIN, broke_off};
 pub use counts::{SlotCounts, count};
+pub(crate) use days::by_day;
 pub use days::{DayCounts, day_counts};
 pub use delay::unite_delays;
 pub use dose::{DoseKept, DoseUnit, dose_kept, target};

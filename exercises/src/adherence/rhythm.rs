@@ -4,7 +4,7 @@
 //! they were due. Not fitting into the day's routine is a barrier of its own (Escolar-Reina 2010, BMC Health Serv Res 10:60),
 //! and it shows here.
 
-use super::{KofN, SlotOn, count};
+use super::{KofN, SlotCounts, SlotOn};
 
 /// Slots done of slots asked for, by weekday and hour.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -18,18 +18,14 @@ pub struct Rhythm {
 
 /// Sorts the slots of one item.
 pub fn rhythm(slots: &[SlotOn]) -> Rhythm {
-    let kept_where = |keep: &dyn Fn(&SlotOn) -> bool| {
-        let these: Vec<SlotOn> = slots.iter().filter(|slot| keep(slot)).copied().collect();
-        count(&these).kept()
-    };
-    Rhythm {
-        weekdays: std::array::from_fn(|weekday| kept_where(&|slot| usize::from(slot.weekday) == weekday)),
-        hours: (0..24).filter_map(|hour| Some((hour, kept_where(&|slot| hour_of(slot) == hour)?))).collect(),
+    let mut weekdays = [SlotCounts::default(); 7];
+    let mut hours = [SlotCounts::default(); 24];
+    for slot in slots {
+        weekdays[usize::from(slot.weekday) % 7].add(slot);
+        hours[usize::from(slot.minute / 60) % 24].add(slot);
     }
-}
-
-fn hour_of(slot: &SlotOn) -> u8 {
-    ((slot.minute / 60) % 24) as u8
+    let hours = (0..24).zip(&hours).filter_map(|(hour, counts)| Some((hour, counts.kept()?)));
+    Rhythm { weekdays: weekdays.map(|counts| counts.kept()), hours: hours.collect() }
 }
 
 #[cfg(test)]

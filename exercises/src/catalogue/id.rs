@@ -1,6 +1,7 @@
 //! Names that stay: of an exercise, a ladder, a rung. Never a position in a list.
 
 use core::fmt;
+use std::sync::Arc;
 
 /// Longest identifier, in bytes (all are ASCII).
 pub const MAX_ID: usize = 32;
@@ -46,7 +47,7 @@ macro_rules! identifier {
         #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash)]
         #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
         #[cfg_attr(feature = "serde", serde(try_from = "String", into = "String"))]
-        pub struct $name(String);
+        pub struct $name(Arc<str>);
 
         impl $name {
             /// Checks and keeps an identifier: kebab-case ASCII, 1 to 32 characters.
@@ -56,7 +57,7 @@ macro_rules! identifier {
             pub fn new(text: impl Into<String>) -> Result<Self, IdFault> {
                 let text = text.into();
                 check(&text)?;
-                Ok(Self(text))
+                Ok(Self(text.into()))
             }
 
             /// The identifier as text.
@@ -87,7 +88,7 @@ macro_rules! identifier {
 
         impl From<$name> for String {
             fn from(id: $name) -> String {
-                id.0
+                id.0.as_ref().to_owned()
             }
         }
     };

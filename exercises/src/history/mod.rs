@@ -63,7 +63,7 @@ pub struct History {
     /// Runs by number; each as its last snapshot shows it.
     pub runs: BTreeMap<RunId, Run>,
     /// The runs that name a slot, by slot: a year has thousands of both.
-    naming: BTreeMap<SlotRef, BTreeSet<RunId>>,
+    naming: BTreeSet<(SlotRef, RunId)>,
     /// What the sensor said, by run and place of the trial.
     pub sensed: BTreeMap<(RunId, u16), Sensed>,
     /// Slots left out, with the last reason given.
@@ -116,7 +116,7 @@ impl History {
             }
             What::Run(run) => {
                 if let Some(slot) = run.slot {
-                    self.naming.entry(slot).or_default().insert(run.id);
+                    self.naming.insert((slot, run.id));
                 }
                 self.runs.insert(run.id, run.clone());
                 self.settle_trials(run.id);
@@ -188,7 +188,8 @@ impl History {
     /// How `slot` went, as seen at `now`. A run fills its slot as far as the fullest of its runs got.
     pub fn mark(&self, slot: &Slot, item: &Item, now: Stamp) -> Mark {
         let sides = item.side.in_turn().len() as u32;
-        let naming = self.naming.get(&slot.slot).into_iter().flatten().filter_map(|run| self.runs.get(run));
+        let naming = self.naming.range((slot.slot, RunId(0))..).take_while(|(of, _)| *of == slot.slot);
+        let naming = naming.filter_map(|(_, run)| self.runs.get(run));
         let filling: Vec<&Run> = naming.filter(|run| self.fills(run, slot)).collect();
         let shares = filling.iter().map(|run| run.parts(sides));
         let fullest = shares.max_by_key(|share| (u64::from(share.done) << 32) / u64::from(share.of.max(1)));

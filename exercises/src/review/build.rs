@@ -66,19 +66,19 @@ pub fn build_against(
     })
 }
 
-fn behind(united: &United, date: impl Fn(u16) -> NaiveDate) -> Vec<Behind> {
+fn behind(united: &United<'_>, date: impl Fn(u16) -> NaiveDate) -> Vec<Behind> {
     let last = united.covered.last();
     let late = united.logs.iter().filter(|(_, of)| of.covered.last() < last);
     late.filter_map(|(log, of)| Some(Behind { log: *log, until: date(*of.covered.last()?) })).collect()
 }
 
 /// The highest revision that any device has taken.
-fn in_force(united: &United, revisions: &BTreeMap<u16, Plan>) -> Option<u16> {
+fn in_force(united: &United<'_>, revisions: &BTreeMap<u16, Plan>) -> Option<u16> {
     let taken = united.logs.values().flat_map(|of| of.taken.iter().map(|taken| taken.revision));
     taken.filter(|revision| revisions.contains_key(revision)).max()
 }
 
-fn alarms(united: &United, newest: &Plan, date: impl Fn(u16) -> NaiveDate) -> Vec<ReviewAlarm> {
+fn alarms(united: &United<'_>, newest: &Plan, date: impl Fn(u16) -> NaiveDate) -> Vec<ReviewAlarm> {
     let one = |(entry, alarm): (&crate::id::EntryRef, &crate::summary::AlarmOn)| ReviewAlarm {
         entry: *entry,
         day: alarm.day,
@@ -106,7 +106,7 @@ fn baselines(revisions: &BTreeMap<u16, Plan>, day_of: impl Fn(&Plan) -> u16) -> 
     all
 }
 
-fn adherence(united: &United, revisions: &BTreeMap<u16, Plan>, newest: &Plan, strings: &Strings) -> Vec<ItemAdherence> {
+fn adherence(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, newest: &Plan, strings: &Strings) -> Vec<ItemAdherence> {
     let in_force = newest.items.iter().map(|item| item.id);
     let told = strings.slots.iter().map(|slot| slot.item).chain(united.runs.values().map(|run| run.item));
     let items = said::once(in_force.chain(told));
@@ -114,7 +114,7 @@ fn adherence(united: &United, revisions: &BTreeMap<u16, Plan>, newest: &Plan, st
 }
 
 fn of_item(
-    united: &United,
+    united: &United<'_>,
     revisions: &BTreeMap<u16, Plan>,
     newest: &Plan,
     strings: &Strings,
@@ -122,7 +122,8 @@ fn of_item(
 ) -> ItemAdherence {
     let slots: Vec<SlotOn> = strings.slots.iter().filter(|slot| slot.item == item).copied().collect();
     let runs = || united.runs.iter().filter(|(_, run)| run.item == item);
-    let beyond: Vec<&RunOn> = runs().filter(|(name, _)| !strings.filling.contains(name)).map(|(_, run)| run).collect();
+    let beyond: Vec<&RunOn> =
+        runs().filter(|(name, _)| strings.filling.binary_search(name).is_err()).map(|(_, run)| *run).collect();
     let unit = strings::unit_of(revisions, item);
     let counts = count(&slots);
     ItemAdherence {
@@ -140,6 +141,6 @@ fn of_item(
         longest_gap: longest_gap(&slots),
         broke_off: broke_off(&slots),
         last_done: last_done(&slots),
-        stops: stops(runs().map(|(_, run)| run)),
+        stops: stops(runs().map(|(_, run)| *run)),
     }
 }

@@ -23,7 +23,7 @@ pub(crate) fn pain_points<'a>(ratings: impl IntoIterator<Item = &'a PainOn>) -> 
     days.into_iter().filter_map(|(day, (own, after))| Some((day, own.or(after)?))).collect()
 }
 
-pub(super) fn pain(united: &United, revisions: &BTreeMap<u16, Plan>, day_of: impl Fn(&Plan) -> u16) -> Vec<PainSeries> {
+pub(super) fn pain(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, day_of: impl Fn(&Plan) -> u16) -> Vec<PainSeries> {
     let named = revisions.values().rev().flat_map(|plan| plan.complaints.iter().map(|complaint| complaint.id));
     let told = united.pain.values().map(|rating| rating.complaint);
     let one = |complaint: ComplaintId| {
@@ -37,7 +37,7 @@ pub(super) fn pain(united: &United, revisions: &BTreeMap<u16, Plan>, day_of: imp
 }
 
 pub(super) fn activities(
-    united: &United,
+    united: &United<'_>,
     revisions: &BTreeMap<u16, Plan>,
     day_of: impl Fn(&Plan) -> u16,
 ) -> Vec<ActivitySeries> {

@@ -22,7 +22,7 @@ struct Day<'a> {
 
 /// All series, by conditions.
 pub(super) fn series(
-    united: &United,
+    united: &United<'_>,
     revisions: &BTreeMap<u16, Plan>,
     catalogue: &Catalogue,
     norms: &Norms,
@@ -32,7 +32,7 @@ pub(super) fn series(
 }
 
 /// Every trial, by conditions and day.
-fn trials<'a>(united: &'a United, revisions: &BTreeMap<u16, Plan>) -> BTreeMap<Conditions, BTreeMap<u16, Day<'a>>> {
+fn trials<'a>(united: &'a United<'a>, revisions: &BTreeMap<u16, Plan>) -> BTreeMap<Conditions, BTreeMap<u16, Day<'a>>> {
     let mut all: BTreeMap<Conditions, BTreeMap<u16, Day>> = BTreeMap::new();
     for ((log, _), run) in &united.runs {
         let Some(stance) = &run.stance else { continue };
@@ -61,7 +61,7 @@ fn trials<'a>(united: &'a United, revisions: &BTreeMap<u16, Plan>) -> BTreeMap<C
 }
 
 /// The exercise of a run: a summary tells the item, and the card in force on that device tells the exercise.
-fn exercise(united: &United, revisions: &BTreeMap<u16, Plan>, log: LogId, run: &RunOn) -> Option<ExerciseId> {
+fn exercise(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, log: LogId, run: &RunOn) -> Option<ExerciseId> {
     let of = |plan: &Plan, item: ItemId| plan.item(item).map(|item| item.exercise.clone());
     let in_force = united.logs.get(&log).and_then(|of_log| revisions.get(&of_log.in_force(run.day)?.revision));
     let newest = || revisions.values().rev().find_map(|plan| of(plan, run.item));

@@ -13,12 +13,14 @@ use crate::plan::Plan;
 use crate::run::Share;
 use crate::summary::{ItemDay, RunOn};
 use chrono::{Datelike, Duration, NaiveDate};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 /// The slots of all devices together, and the runs that filled them.
 pub(super) struct Strings {
+    /// By day, item, revision, number.
     pub slots: Vec<SlotOn>,
-    pub filling: BTreeSet<(LogId, RunId)>,
+    /// Ascending.
+    pub filling: Vec<(LogId, RunId)>,
 }
 
 /// A slot's place: day, item, revision, number.
@@ -33,15 +35,17 @@ struct Told {
     mark: Mark,
 }
 
-pub(super) fn strings(united: &United, revisions: &BTreeMap<u16, Plan>, start: NaiveDate) -> Strings {
+pub(super) fn strings(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, start: NaiveDate) -> Strings {
     let by_slot = runs_by_slot(united);
-    let mut strings = Strings { slots: Vec::new(), filling: BTreeSet::new() };
-    for ((day, item, revision, number), told) in laid_over(united, revisions) {
+    let mut strings = Strings { slots: Vec::new(), filling: Vec::new() };
+    for of_place in laid_over(united, revisions).chunk_by(|(one, _), (other, _)| one == other) {
+        let ((day, item, revision, number), first) = of_place[0];
+        let told = || of_place.iter().map(|(_, told)| told);
         let Some(asked) = revisions.get(&revision).and_then(|plan| plan.item(item)) else { continue };
-        let Some(best) = told.iter().map(|told| told.mark).reduce(better) else { continue };
-        let of_slot = |told: &Told| by_slot.get(&(told.log, day, item, told.number)).into_iter().flatten();
-        strings.filling.extend(told.iter().flat_map(of_slot).map(|(log, run)| (*log, run.run)));
-        let runs: Vec<&RunOn> = told.iter().flat_map(of_slot).map(|(_, run)| *run).collect();
+        let Some(best) = told().map(|told| told.mark).reduce(better) else { continue };
+        let filling = || told().flat_map(|told| by_slot.of((day, item, told.number, told.log)));
+        strings.filling.extend(filling().map(|(slot, run)| (slot.3, run.run)));
+        let runs: Vec<&RunOn> = filling().map(|(_, run)| *run).collect();
         let (unit, asked_for) = target(asked);
         let (dose, over) = dose(&runs, asked_for);
         let acted = matches!(best, Mark::Done | Mark::Partly(_) | Mark::LeftOut(_));
@@ -52,7 +56,7 @@ pub(super) fn strings(united: &United, revisions: &BTreeMap<u16, Plan>, start: N
             item,
             revision,
             number,
-            minute: told.first().map_or(0, |told| told.minute),
+            minute: first.minute,
             mark: best,
             written_in: written_in(best, &runs),
             dose,
@@ -60,70 +64,86 @@ pub(super) fn strings(united: &United, revisions: &BTreeMap<u16, Plan>, start: N
             unit,
         });
     }
+    strings.filling.sort_unstable();
     strings
 }
 
-type BySlot<'a> = BTreeMap<(LogId, u16, ItemId, u8), Vec<(LogId, &'a RunOn)>>;
+/// A slot of one device: the day, the item, the slot's number, the device.
+type SlotName = (u16, ItemId, u8, LogId);
 
-fn runs_by_slot(united: &United) -> BySlot<'_> {
-    let mut by_slot = BySlot::new();
-    for ((log, _), run) in &united.runs {
-        if let Some(number) = run.slot {
-            by_slot.entry((*log, run.day, run.item, number)).or_default().push((*log, run));
-        }
+/// The runs that name a slot, by slot. Sorted lists and not maps: two years have thousands of slots, each with one run.
+struct BySlot<'a>(Vec<(SlotName, &'a RunOn)>);
+
+impl<'a> BySlot<'a> {
+    fn of(&self, slot: SlotName) -> &[(SlotName, &'a RunOn)] {
+        let from = self.0.partition_point(|(other, _)| *other < slot);
+        let many = self.0[from..].iter().take_while(|(other, _)| *other == slot).count();
+        &self.0[from..from + many]
     }
-    by_slot
 }
 
-/// All that is told of each slot, with the lagging devices' slots moved onto the newer card's.
-fn laid_over(united: &United, revisions: &BTreeMap<u16, Plan>) -> BTreeMap<Place, Vec<Told>> {
-    let mut places: BTreeMap<Place, Vec<Told>> = BTreeMap::new();
+fn runs_by_slot<'a>(united: &United<'a>) -> BySlot<'a> {
+    let all = united.runs.iter();
+    let named = all.filter_map(|((log, _), run)| Some(((run.day, run.item, run.slot?, *log), *run)));
+    let mut named: Vec<(SlotName, &RunOn)> = named.collect();
+    named.sort_by_key(|(slot, _)| *slot);
+    BySlot(named)
+}
+
+/// All that is told of each slot, by place, with the lagging devices' slots moved onto the newer card's.
+fn laid_over(united: &United<'_>, revisions: &BTreeMap<u16, Plan>) -> Vec<(Place, Told)> {
+    let mut all: Vec<(Place, Told)> = Vec::new();
     let mut late: Vec<(Place, Told)> = Vec::new();
     for ((log, day, item), item_days) in &united.days {
-        let lagging = lags(united, *log, *day);
-        for (place, told) in item_days.iter().flat_map(|one| told_of(united, revisions, *log, one)) {
-            debug_assert_eq!((place.0, place.1), (*day, *item));
-            if lagging { late.push((place, told)) } else { places.entry(place).or_default().push(told) }
-        }
+        let list = if lags(united, *log, *day) { &mut late } else { &mut all };
+        item_days.iter().for_each(|one| list.extend(told_of(united, revisions, *log, one)));
+        debug_assert!(list.last().is_none_or(|(place, _)| (place.0, place.1) == (*day, *item)));
     }
-    for (place, told) in late {
-        let same_minute = |(other, known): &(&Place, &Vec<Told>)| {
-            (other.0, other.1) == (place.0, place.1) && known.iter().any(|known| known.minute == told.minute)
-        };
-        let onto = if places.contains_key(&place) {
-            Some(place)
-        } else {
-            let day_and_item = (place.0, place.1, 0, 0)..=(place.0, place.1, u16::MAX, u8::MAX);
-            places.range(day_and_item).find(same_minute).map(|(other, _)| *other)
-        };
-        if let Some(known) = onto.and_then(|onto| places.get_mut(&onto)) {
-            known.push(told);
-        }
+    all.sort_by_key(|(place, _)| *place);
+    if !late.is_empty() {
+        let moved = late.into_iter().filter_map(|(place, told)| Some((onto(&all, place, told.minute)?, told)));
+        let moved: Vec<(Place, Told)> = moved.collect();
+        all.extend(moved);
+        all.sort_by_key(|(place, _)| *place);
     }
-    places
+    all
+}
+
+/// Where what a lagging device tells of a slot belongs: to the same slot of a device that does not lag, else to that of the
+/// same minute; nowhere if the newer card asks for nothing then.
+fn onto(on_time: &[(Place, Told)], place: Place, minute: u16) -> Option<Place> {
+    let day_and_item = (place.0, place.1);
+    let from = on_time.partition_point(|(other, _)| (other.0, other.1) < day_and_item);
+    let near = || on_time[from..].iter().take_while(|(other, _)| (other.0, other.1) == day_and_item);
+    let same = near().find(|(other, _)| *other == place);
+    same.or_else(|| near().find(|(_, told)| told.minute == minute)).map(|(place, _)| *place)
 }
 
 /// Whether `log` still has an older card on `day` than another device that covers the day.
-fn lags(united: &United, log: LogId, day: u16) -> bool {
+fn lags(united: &United<'_>, log: LogId, day: u16) -> bool {
     let revision = |log: &LogId| united.logs.get(log).and_then(|of| of.in_force(day)).map(|taken| taken.revision);
     let own = revision(&log);
     let others = united.logs.iter().filter(|(other, of)| **other != log && of.covered.contains(&day));
     others.map(|(other, _)| revision(other)).any(|other| other > own)
 }
 
-fn told_of(united: &United, revisions: &BTreeMap<u16, Plan>, log: LogId, one: &ItemDay) -> Vec<(Place, Told)> {
+fn told_of(
+    united: &United<'_>,
+    revisions: &BTreeMap<u16, Plan>,
+    log: LogId,
+    one: &ItemDay,
+) -> impl Iterator<Item = (Place, Told)> {
     let agreed = united.logs.get(&log).and_then(|of| {
         let taken = of.taken.iter().rfind(|taken| taken.revision == one.revision)?;
         taken.agreed.iter().find(|(item, _)| *item == one.item).map(|(_, schedule)| schedule)
     });
     let of_plan = revisions.get(&one.revision).and_then(|plan| plan.item(one.item)).map(|item| &item.schedule);
     let minutes = agreed.or(of_plan).map(|schedule| schedule.pattern.minutes()).unwrap_or_default();
-    let placed = one.slots.iter().filter_map(|(number, mark)| {
+    one.slots.iter().filter_map(move |(number, mark)| {
         let minute = *minutes.get(usize::from(*number))?;
         let place = (one.day, one.item, one.revision, *number);
         Some((place, Told { log, number: *number, minute, mark: *mark }))
-    });
-    placed.collect()
+    })
 }
 
 fn better(one: Mark, other: Mark) -> Mark {
@@ -167,16 +187,15 @@ fn dose(runs: &[&RunOn], asked_for: u32) -> (Share, u32) {
     (Share { done: done.min(of), of }, done.saturating_sub(of))
 }
 
-/// One string a day from the first to the last day that any summary covers.
-pub(super) fn day_strings(united: &United, slots: &[SlotOn], start: NaiveDate) -> Vec<DayString> {
+/// One string a day from the first to the last day that any summary covers; `slots` by day.
+pub(super) fn day_strings(united: &United<'_>, slots: &[SlotOn], start: NaiveDate) -> Vec<DayString> {
     let (Some(first), Some(last)) = (united.covered.first(), united.covered.last()) else { return Vec::new() };
-    let mut knots: BTreeMap<u16, Vec<Knot>> = BTreeMap::new();
-    for slot in slots {
-        let knot = Knot { item: slot.item, number: slot.number, minute: slot.minute, mark: slot.mark };
-        knots.entry(slot.day).or_default().push(knot);
-    }
+    let knot = |slot: &SlotOn| Knot { item: slot.item, number: slot.number, minute: slot.minute, mark: slot.mark };
+    let mut days = slots.chunk_by(|one, other| one.day == other.day).peekable();
     let all = (*first..=*last).map(|day| {
-        let mut knots = knots.remove(&day).unwrap_or_default();
+        while days.next_if(|slots| slots[0].day < day).is_some() {}
+        let today = days.next_if(|slots| slots[0].day == day);
+        let mut knots: Vec<Knot> = today.into_iter().flatten().map(knot).collect();
         knots.sort_by_key(|knot| (knot.minute, knot.item, knot.number));
         let date = start + Duration::days(i64::from(day));
         DayString { day, date, seen: united.seen.contains(&day), knots }

@@ -12,9 +12,9 @@ use std::collections::{BTreeMap, BTreeSet};
 /// One item's day on one device: the device, the day, the item.
 pub type ItemDayName = (LogId, u16, ItemId);
 
-/// All summaries of one plan, united.
+/// All summaries of one plan, united. What is much is borrowed from them.
 #[derive(Debug, Clone, PartialEq)]
-pub struct United {
+pub struct United<'a> {
     /// The plan.
     pub plan: PlanId,
     /// The devices.
@@ -24,9 +24,9 @@ pub struct United {
     /// Days on which any device has an entry.
     pub seen: BTreeSet<u16>,
     /// Slots of each device, by day and item.
-    pub days: BTreeMap<ItemDayName, Vec<ItemDay>>,
+    pub days: BTreeMap<ItemDayName, Vec<&'a ItemDay>>,
     /// Runs of each device.
-    pub runs: BTreeMap<(LogId, RunId), RunOn>,
+    pub runs: BTreeMap<(LogId, RunId), &'a RunOn>,
     /// Pain ratings.
     pub pain: BTreeMap<EntryRef, PainOn>,
     /// Answers about the morning after.
@@ -60,20 +60,74 @@ impl OfLog {
 }
 
 /// Unites `summaries`; those of another plan than the first one's are left out. `None` for none.
-pub fn unite<'a>(summaries: impl IntoIterator<Item = &'a Summary>) -> Option<United> {
+pub fn unite<'a>(summaries: impl IntoIterator<Item = &'a Summary>) -> Option<United<'a>> {
     let mut all: Vec<&Summary> = summaries.into_iter().collect();
     let plan = all.first()?.plan;
     all.retain(|summary| summary.plan == plan);
     all.sort_by_key(|summary| (summary.counter, summary.log, summary.until, summary.from));
-    let mut united = United::of(plan);
+    let back = TakenBack::by(&all);
+    let mut united = United {
+        runs: told(&all, |place, summary| {
+            let stands = |run: &&RunOn| back.runs.get(&(summary.log, run.run)).is_none_or(|by| *by <= place);
+            summary.runs.iter().filter(stands).map(|run| ((summary.log, run.run), run)).collect()
+        }),
+        days: told(&all, |_, summary| by_item_day(summary)),
+        pain: told(&all, |place, summary| back.standing(place, summary, &summary.pain, |rating| rating.n)),
+        settled: told(&all, |place, summary| back.standing(place, summary, &summary.settled, |answer| answer.n)),
+        rated: told(&all, |place, summary| back.standing(place, summary, &summary.rated, |rating| rating.n)),
+        alarms: told(&all, |_, summary| {
+            summary.alarms.iter().map(|alarm| (EntryRef { log: summary.log, n: alarm.n }, *alarm)).collect()
+        }),
+        ..United::of(plan)
+    };
     for summary in all {
         united.take(summary);
     }
     Some(united)
 }
 
-impl United {
-    fn of(plan: PlanId) -> United {
+/// What all summaries, in the order in which they count, tell of one kind of thing, by name; of one name the last counts.
+fn told<'a, K: Ord, T>(all: &[&'a Summary], list: impl Fn(usize, &'a Summary) -> Vec<(K, T)>) -> BTreeMap<K, T> {
+    let mut told: Vec<(K, T)> = all.iter().enumerate().rev().flat_map(|(place, summary)| list(place, summary)).collect();
+    // The sort is stable: what was told last stays in front of what was told before.
+    told.sort_by(|one, other| one.0.cmp(&other.0));
+    told.dedup_by(|earlier, last| earlier.0 == last.0);
+    told.into_iter().collect()
+}
+
+fn by_item_day(summary: &Summary) -> Vec<(ItemDayName, Vec<&ItemDay>)> {
+    let name = |day: &ItemDay| (summary.log, day.day, day.item);
+    let mut days: Vec<&ItemDay> = summary.days.iter().collect();
+    days.sort_by_key(|day| name(day));
+    days.chunk_by(|one, other| name(one) == name(other)).map(|days| (name(days[0]), days.to_vec())).collect()
+}
+
+/// What summaries call a mistake, with the place of the last that does: what those before it tell is taken back.
+struct TakenBack {
+    runs: BTreeMap<(LogId, RunId), usize>,
+    answers: BTreeMap<EntryRef, usize>,
+}
+
+impl TakenBack {
+    fn by(all: &[&Summary]) -> TakenBack {
+        let mut back = TakenBack { runs: BTreeMap::new(), answers: BTreeMap::new() };
+        for (place, summary) in all.iter().enumerate() {
+            back.runs.extend(summary.corrections.runs.iter().map(|run| ((summary.log, *run), place)));
+            let gone = summary.corrections.gone.iter().map(|n| (EntryRef { log: summary.log, n: *n }, place));
+            back.answers.extend(gone);
+        }
+        back
+    }
+
+    /// Those answers of the summary at `place` that stand, by name.
+    fn standing<T: Copy>(&self, place: usize, of: &Summary, answers: &[T], n: fn(&T) -> u32) -> Vec<(EntryRef, T)> {
+        let named = answers.iter().map(|answer| (EntryRef { log: of.log, n: n(answer) }, *answer));
+        named.filter(|(name, _)| self.answers.get(name).is_none_or(|by| *by <= place)).collect()
+    }
+}
+
+impl<'a> United<'a> {
+    fn of(plan: PlanId) -> United<'a> {
         United {
             plan,
             logs: BTreeMap::new(),
@@ -91,7 +145,7 @@ impl United {
         }
     }
 
-    /// Takes in a summary that is newer than all that were taken in of its log.
+    /// Takes what a summary, newer than all that were taken of its log, tells of the whole.
     fn take(&mut self, summary: &Summary) {
         let log = summary.log;
         let of_log = self.logs.entry(log).or_default();
@@ -100,18 +154,7 @@ impl United {
         of_log.taken.sort_by_key(|taken| (taken.day, taken.revision));
         self.covered.extend(summary.from..=summary.until);
         self.seen.extend(&summary.seen);
-        self.put_right(log, &summary.corrections);
-        let mut told: BTreeMap<ItemDayName, Vec<ItemDay>> = BTreeMap::new();
-        for day in &summary.days {
-            told.entry((log, day.day, day.item)).or_default().push(day.clone());
-        }
-        self.days.extend(told);
-        self.runs.extend(summary.runs.iter().map(|run| ((log, run.run), run.clone())));
-        let name = |n| EntryRef { log, n };
-        self.pain.extend(summary.pain.iter().map(|rating| (name(rating.n), *rating)));
-        self.settled.extend(summary.settled.iter().map(|answer| (name(answer.n), *answer)));
-        self.rated.extend(summary.rated.iter().map(|rating| (name(rating.n), *rating)));
-        self.alarms.extend(summary.alarms.iter().map(|alarm| (name(alarm.n), *alarm)));
+        self.corrections.insert(log, summary.corrections.clone());
         for delay in &summary.delays {
             let known = self.delays.entry((log, delay.week)).or_insert(*delay);
             if delay.runs >= known.runs {
@@ -123,24 +166,12 @@ impl United {
         }
     }
 
-    /// Takes back what older summaries tell and the newest one calls a mistake.
-    fn put_right(&mut self, log: LogId, corrections: &Corrections) {
-        corrections.runs.iter().for_each(|run| drop(self.runs.remove(&(log, *run))));
-        for n in &corrections.gone {
-            let name = EntryRef { log, n: *n };
-            self.pain.remove(&name);
-            self.settled.remove(&name);
-            self.rated.remove(&name);
-        }
-        self.corrections.insert(log, corrections.clone());
-    }
-
     /// What is known of one day: everything that a summary can add to it.
     fn on(&self, day: u16) -> OnDay<'_> {
         OnDay {
             seen: self.seen.contains(&day),
             slots: self.days.iter().filter(|((_, of, _), _)| *of == day).collect(),
-            runs: self.runs.iter().filter(|(_, run)| run.day == day).collect(),
+            runs: self.runs.iter().filter(|(_, run)| run.day == day).map(|(name, run)| (name, *run)).collect(),
             pain: self.pain.iter().filter(|(_, rating)| rating.day == day).collect(),
             settled: self.settled.iter().filter(|(_, answer)| answer.day == day).collect(),
             rated: self.rated.iter().filter(|(_, rating)| rating.day == day).collect(),
@@ -152,7 +183,7 @@ impl United {
 #[derive(PartialEq)]
 struct OnDay<'a> {
     seen: bool,
-    slots: Vec<(&'a ItemDayName, &'a Vec<ItemDay>)>,
+    slots: Vec<(&'a ItemDayName, &'a Vec<&'a ItemDay>)>,
     runs: Vec<(&'a (LogId, RunId), &'a RunOn)>,
     pain: Vec<(&'a EntryRef, &'a PainOn)>,
     settled: Vec<(&'a EntryRef, &'a SettledOn)>,

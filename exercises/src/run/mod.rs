@@ -8,7 +8,6 @@ use crate::id::{ItemId, RunId};
 use crate::plan::Leg;
 use crate::slots::SlotRef;
 use crate::time::Stamp;
-use std::collections::BTreeMap;
 
 /// One actual doing of an item.
 #[derive(Debug, Clone, PartialEq)]
@@ -202,12 +201,12 @@ impl Run {
 
 /// Adds up what was done on each side, each capped at `each`.
 fn by_side(done: impl Iterator<Item = (Option<Leg>, u32)>, sides: u32, each: u32) -> Share {
-    let mut of_side: BTreeMap<Option<Leg>, u32> = BTreeMap::new();
+    let mut of_side = [0; 3];
     for (leg, amount) in done {
-        *of_side.entry(leg).or_default() += amount;
+        of_side[leg.map_or(0, |leg| 1 + leg as usize)] += amount;
     }
     let of = sides * each;
-    let sum: u32 = of_side.values().map(|done| (*done).min(each)).sum();
+    let sum: u32 = of_side.iter().map(|done| each.min(*done)).sum();
     Share { done: sum.min(of), of }
 }
 

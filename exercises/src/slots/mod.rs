@@ -7,8 +7,8 @@
 
 use crate::id::ItemId;
 use crate::plan::{Item, Plan};
-use crate::time::{Offsets, Stamp, Wall};
-use chrono::{Duration, NaiveDate};
+use crate::time::{Offsets, Stamp, Wall, days_since_1970};
+use chrono::NaiveDate;
 
 /// A slot stays open for at most this long, in minutes.
 pub const OPEN_MINUTES: i64 = 60;
@@ -75,8 +75,7 @@ pub fn of_item(item: &Item, day: NaiveDate, zone: &Offsets) -> Vec<Slot> {
 }
 
 fn due_at(day: NaiveDate, minute: u16, zone: &Offsets) -> Option<Stamp> {
-    let local = day.and_time(chrono::NaiveTime::MIN) + Duration::minutes(i64::from(minute));
-    match zone.resolve(local) {
+    match zone.resolve_s(days_since_1970(day) * 86_400 + i64::from(minute) * 60) {
         Wall::Once(stamp) | Wall::Twice(stamp) => Some(stamp),
         Wall::Never => None,
     }
@@ -89,8 +88,8 @@ pub fn of_day(plan: &Plan, day: NaiveDate, zone: &Offsets, taken: Stamp) -> Vec<
         return Vec::new();
     }
     let all = plan.items.iter().flat_map(|item| of_item(item, day, zone));
-    let mut slots: Vec<Slot> =
-        all.filter(|slot| slot.due.map_or(day > taken.date(), |due| due.utc_ms >= taken.utc_ms)).collect();
+    let later_day = days_since_1970(day) > taken.day();
+    let mut slots: Vec<Slot> = all.filter(|slot| slot.due.map_or(later_day, |due| due.utc_ms >= taken.utc_ms)).collect();
     slots.sort_by_key(|slot| (slot.minute, slot.slot.item));
     slots
 }

@@ -3,6 +3,7 @@
 use super::*;
 use crate::plan::{Days, Pattern};
 use crate::review::samples::{HOLD, REPS, plan, start};
+use chrono::Duration;
 
 fn at(day: i64, minute: i64) -> Stamp {
     let midnight = (start() + Duration::days(day)).and_time(chrono::NaiveTime::MIN).and_utc();

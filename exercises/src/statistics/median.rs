@@ -27,7 +27,7 @@ pub fn median(values: &[f64]) -> Option<f64> {
     let half = values.len() / 2;
     let even = values.len().is_multiple_of(2);
     // Thousands of values need not be put in order for their middle.
-    let (below, upper, _) = values.select_nth_unstable_by(half, in_order);
+    let (below, upper, _) = values.select_nth_unstable_by(half, ascending);
     if !even {
         return Some(*upper);
     }
@@ -49,7 +49,7 @@ pub fn percentile(values: &[f64], q: f64) -> Option<f64> {
     }
     let mut values = sound(values)?;
     let place = q * (values.len() - 1) as f64;
-    let (_, below, rest) = values.select_nth_unstable_by(place as usize, in_order);
+    let (_, below, rest) = values.select_nth_unstable_by(place as usize, ascending);
     let next = rest.iter().copied().reduce(f64::min);
     Some(next.map_or(*below, |next| *below + (next - *below) * place.fract()))
 }
@@ -60,7 +60,7 @@ pub fn quartiles(values: &[f64]) -> Option<Quartiles> {
 }
 
 /// The order of two numbers, none of which is NaN; a plain comparison is a fraction of the work of the total order.
-fn in_order(one: &f64, other: &f64) -> Ordering {
+pub(super) fn ascending(one: &f64, other: &f64) -> Ordering {
     if one < other {
         Ordering::Less
     } else if one > other {

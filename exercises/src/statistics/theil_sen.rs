@@ -7,7 +7,9 @@
 //!
 //! Where many values stand at a ceiling the slope is biased towards 0.
 
-use super::{DayValue, Interval, SeriesFault, in_order, mann_kendall, median::median, normal::normal_quantile};
+use super::{
+    DayValue, Interval, SeriesFault, in_order, mann_kendall, median::ascending, median::median, normal::normal_quantile,
+};
 
 /// A straight line through one series.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -71,10 +73,10 @@ fn middle_and_limits(slopes: &mut [f64], reach: f64) -> (f64, Interval) {
     let low = (((count - reach) / 2.0).round_ties_even() - 1.0).max(0.0) as usize;
     let high = ((count + reach) / 2.0).round_ties_even().min(count - 1.0) as usize;
     let (half, even) = (slopes.len() / 2, slopes.len().is_multiple_of(2));
-    let (below, middle, above) = slopes.select_nth_unstable_by(half, f64::total_cmp);
-    let before = below.iter().copied().max_by(f64::total_cmp).filter(|_| even);
+    let (below, middle, above) = slopes.select_nth_unstable_by(half, ascending);
+    let before = below.iter().copied().max_by(ascending).filter(|_| even);
     let slope = before.map_or(*middle, |before| before.midpoint(*middle));
-    let at = |part: &mut [f64], place| *part.select_nth_unstable_by(place, f64::total_cmp).1;
+    let at = |part: &mut [f64], place| *part.select_nth_unstable_by(place, ascending).1;
     // The limits' places lie on either side of the middle, or at it.
     let low = if low < half { at(below, low) } else { *middle };
     let high = if high > half { at(above, high - half - 1) } else { *middle };

@@ -46,14 +46,14 @@ pub struct Facts<'a> {
 }
 
 /// What the rules propose for each item of `plan`, the newest revision, in its order. `slots` are those of all devices.
-pub fn of_plan(plan: &Plan, catalogue: &Catalogue, united: &United, slots: &[SlotOn]) -> Vec<Suggestion> {
+pub fn of_plan(plan: &Plan, catalogue: &Catalogue, united: &United<'_>, slots: &[SlotOn]) -> Vec<Suggestion> {
     let since = Since { united, revision: plan.revision };
     plan.items.iter().map(|item| advise(&gather(plan, catalogue, &since, slots, item))).collect()
 }
 
 /// What each device recorded since it took the card in force.
 struct Since<'a> {
-    united: &'a United,
+    united: &'a United<'a>,
     revision: u16,
 }
 
@@ -78,7 +78,7 @@ impl<'a> Since<'a> {
     /// The item's runs by day, of all devices; runs of one day in the order of each log.
     fn runs(&self, item: ItemId) -> Vec<&'a RunOn> {
         let of_item = self.united.runs.iter().filter(|((log, _), run)| run.item == item && self.counts(*log, run.day));
-        in_order(of_item.map(|(_, run)| run))
+        in_order(of_item.map(|(_, run)| *run))
     }
 }
 
@@ -92,7 +92,7 @@ fn gather<'a>(plan: &Plan, catalogue: &'a Catalogue, since: &Since<'_>, slots: &
     let runs = since.runs(planned.id);
     let item = in_use(planned, runs.last().copied());
     let at_it: Vec<&RunOn> = runs.iter().copied().filter(|run| same(&item, run)).collect();
-    let of_item: Vec<SlotOn> = slots.iter().filter(|slot| slot.item == item.id).copied().collect();
+    let of_item = slots.iter().filter(|slot| slot.item == planned.id);
     let (pain, settled) = (since.pain(), since.settled());
     let today = since.united.covered.last().copied().unwrap_or(0);
     let uncleared = || since.united.alarms.iter().filter(|(entry, _)| !plan.cleared.contains(entry));
@@ -106,7 +106,7 @@ fn gather<'a>(plan: &Plan, catalogue: &'a Catalogue, since: &Since<'_>, slots: &
         alarm: uncleared().find(|(_, alarm)| reaches(alarm.trouble, alarm.item)).map(|(entry, a)| (*entry, a.trouble)),
         any_alarm: uncleared().map(|(entry, alarm)| (*entry, alarm.trouble)).next(),
         asks_pain: !plan.complaints.is_empty(),
-        sessions: sessions(&item, &at_it, &of_item, Said { pain: &pain, settled: &settled }),
+        sessions: sessions(&item, &at_it, of_item, Said { pain: &pain, settled: &settled }),
         last_step,
         rise: item.serves.and_then(|served| {
             let from = last_step.unwrap_or(0);
@@ -119,14 +119,14 @@ fn gather<'a>(plan: &Plan, catalogue: &'a Catalogue, since: &Since<'_>, slots: &
 }
 
 /// The first day of the last unbroken stretch of runs at the item's rung and dose, if others came before it.
-fn last_step(united: &United, item: &Item) -> Option<u16> {
-    let runs = in_order(united.runs.values().filter(|run| run.item == item.id));
+fn last_step(united: &United<'_>, item: &Item) -> Option<u16> {
+    let runs = in_order(united.runs.values().copied().filter(|run| run.item == item.id));
     let other = runs.iter().rposition(|run| !same(item, run))?;
     runs.get(other + 1).map(|run| run.day)
 }
 
 /// Trials with eyes open on the firm floor, of the same exercise: day, leg, tenths of a second.
-fn firm_open(united: &United, plan: &Plan, item: &Item) -> Vec<(u16, Leg, u32)> {
+fn firm_open(united: &United<'_>, plan: &Plan, item: &Item) -> Vec<(u16, Leg, u32)> {
     let same_exercise = |id: ItemId| plan.item(id).is_some_and(|other| other.exercise == item.exercise);
     let runs = united.runs.values().filter(|run| same_exercise(run.item));
     let found = runs.filter_map(|run| Some((run.day, run.stance.as_ref()?))).flat_map(|(day, stance)| {

@@ -11,7 +11,7 @@
 //! the complaint that it serves, for that is asked about once a day. A rating that followed no run says nothing about pain
 //! during. The morning after is the first answer on a later day, up to the next session.
 
-use crate::adherence::{AS_AGREED_PERCENT, SlotOn, count};
+use crate::adherence::{AS_AGREED_PERCENT, SlotCounts, SlotOn, by_day};
 use crate::catalogue::Kind;
 use crate::id::ComplaintId;
 use crate::plan::check::LEAST_STANCE_TENTHS;
@@ -54,16 +54,21 @@ pub(super) struct Said<'a> {
 }
 
 /// The sessions of `item` from its `runs` (at the rung and dose in use) and its `slots`, oldest first.
-pub(super) fn sessions(item: &Item, runs: &[&RunOn], slots: &[SlotOn], said: Said<'_>) -> Vec<Session> {
+pub(super) fn sessions<'a>(
+    item: &Item,
+    runs: &[&RunOn],
+    slots: impl IntoIterator<Item = &'a SlotOn>,
+    said: Said<'_>,
+) -> Vec<Session> {
     let mut days: BTreeMap<u16, Vec<&RunOn>> = BTreeMap::new();
     for run in runs {
         days.entry(run.day).or_default().push(run);
     }
-    let mut slots_of: BTreeMap<u16, Vec<SlotOn>> = BTreeMap::new();
-    for slot in slots {
-        slots_of.entry(slot.day).or_default().push(*slot);
-    }
-    let of_day = |day: &u16| slots_of.get(day).map_or(&[][..], Vec::as_slice);
+    let counted = by_day(slots);
+    let of_day = |day: &u16| {
+        let place = counted.binary_search_by_key(day, |(of, _)| *of);
+        place.map_or_else(|_| SlotCounts::default(), |place| counted[place].1)
+    };
     let next_days = days.keys().skip(1).copied().chain([u16::MAX]);
     days.iter()
         .zip(next_days)
@@ -76,13 +81,13 @@ pub(super) fn sessions(item: &Item, runs: &[&RunOn], slots: &[SlotOn], said: Sai
         .collect()
 }
 
-fn reached(item: &Item, runs: &[&RunOn], slots: &[SlotOn]) -> Reached {
+fn reached(item: &Item, runs: &[&RunOn], slots: SlotCounts) -> Reached {
     let gone_through: Vec<&&RunOn> = runs.iter().filter(|run| run.live && run.end == RunEnd::Completed).collect();
     let met = gone_through.iter().filter(|run| met_target(run)).count();
     if missed(item, &gone_through, met) {
         return Reached::Missed;
     }
-    let enough_slots = count(slots).kept_timed().is_none_or(|share| share.reaches(AS_AGREED_PERCENT));
+    let enough_slots = slots.kept_timed().is_none_or(|share| share.reaches(AS_AGREED_PERCENT));
     let all = !gone_through.is_empty() && met == gone_through.len();
     if all && enough_slots { Reached::Met } else { Reached::Short }
 }

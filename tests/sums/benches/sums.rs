@@ -10,6 +10,7 @@ fn sums(criterion: &mut Criterion) {
     criterion.bench_function("sway", |bencher| bencher.iter(|| black_box(&prepared).sway(1)));
     criterion.bench_function("slots", |bencher| bencher.iter(|| black_box(&prepared).slots(1)));
     criterion.bench_function("review", |bencher| bencher.iter(|| black_box(&prepared).review(1)));
+    criterion.bench_function("page", |bencher| bencher.iter(|| black_box(&prepared).page(1)));
     criterion.bench_function("fold", |bencher| bencher.iter(|| black_box(&prepared).fold(1)));
 }
 

@@ -21,6 +21,7 @@ fn repeat(sum: &str, times: &str) -> ExitCode {
         ("sway", Ok(times)) => println!("{}", prepared.sway(times)),
         ("slots", Ok(times)) => println!("{}", prepared.slots(times)),
         ("review", Ok(times)) => println!("{}", prepared.review(times)),
+        ("page", Ok(times)) => println!("{}", prepared.page(times)),
         ("fold", Ok(times)) => println!("{}", prepared.fold(times)),
         _ => return usage(),
     }
@@ -28,6 +29,6 @@ fn repeat(sum: &str, times: &str) -> ExitCode {
 }
 
 fn usage() -> ExitCode {
-    eprintln!("usage: sums minute|size|texts|repeat sway|slots|review|fold TIMES");
+    eprintln!("usage: sums minute|size|texts|repeat sway|slots|review|page|fold TIMES");
     ExitCode::from(2)
 }

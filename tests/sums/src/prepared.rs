@@ -32,6 +32,11 @@ impl Prepared {
         (0..times).map(|_| self.years.review().days.len()).sum()
     }
 
+    /// Two years: the review of the summaries that the clinic's copy has.
+    pub fn page(&self, times: u32) -> usize {
+        (0..times).map(|_| self.years.page().days.len()).sum()
+    }
+
     /// The slots of a year of the hourly plan.
     pub fn slots(&self, times: u32) -> usize {
         (0..times).map(|_| self.years.slots_of_a_year()).sum()

@@ -32,6 +32,7 @@ pub struct Years {
     revisions: BTreeMap<u16, Plan>,
     log: Log,
     history: History,
+    summaries: Vec<Summary>,
 }
 
 impl Years {
@@ -44,14 +45,25 @@ impl Years {
             (1..).map(revision).take_while(|plan| plan.issued < day(DAYS)).map(|plan| (plan.revision, plan)).collect();
         let log = Diary::of(&revisions, &zone);
         let history = History::fold(&log, PLAN);
-        Years { catalogue, zone, revisions, log, history }
+        let mut years = Years { catalogue, zone, revisions, log, history, summaries: Vec::new() };
+        years.summaries = years.summed_up();
+        years
+    }
+
+    /// A summary for each visit, as the patient's copy makes it.
+    fn summed_up(&self) -> Vec<Summary> {
+        (1..=self.revisions.len()).map(|counter| self.summary(counter)).collect()
+    }
+
+    /// From the summaries to the review page, as the clinic's copy makes it whenever a patient is opened.
+    pub fn page(&self) -> Review {
+        build(&self.revisions, &self.catalogue, &self.summaries).expect("there are a plan and its summaries")
     }
 
     /// From the log's history to the review page: a summary for each visit, as the patient's copy makes it, and the review
     /// of all of them, as the clinic's copy makes it.
     pub fn review(&self) -> Review {
-        let summaries: Vec<Summary> = (1..=self.revisions.len()).map(|counter| self.summary(counter)).collect();
-        build(&self.revisions, &self.catalogue, &summaries).expect("there are a plan and its summaries")
+        build(&self.revisions, &self.catalogue, &self.summed_up()).expect("there are a plan and its summaries")
     }
 
     /// The summary of one quarter, which overlaps the one before by a week.

@@ -12,9 +12,10 @@ use crate::plan::{Item, Plan};
 use crate::run::{Doing, Run};
 use crate::slots::{self, Slot};
 use crate::sway::Sensed;
-use crate::time::{Offsets, Stamp};
+use crate::time::{Offsets, Stamp, days_since_1970};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
+use std::ops::RangeInclusive;
 
 /// From which day to which day, both included.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -52,13 +53,13 @@ pub fn reduce(
 ) -> Option<Summary> {
     let Sealing { log, period, now, counter, note } = sealing;
     let plan = revisions.values().next_back()?;
-    let days = Days { start: plan.start };
+    let days = Days::from(plan.start);
     let until = days.number(period.until.min(now.date()))?;
     let from = days.number(period.from.max(plan.start))?.max(until.saturating_sub(MAX_DAYS - 1));
     if from > until {
         return None;
     }
-    let covers = |at: Stamp| days.number(at.date()).filter(|day| (from..=until).contains(day));
+    let covers = |at: Stamp| days.of(at).filter(|day| (from..=until).contains(day));
     let item_of = |run: RunId| history.runs.get(&run).map(|run| run.item);
     Some(Summary {
         plan: plan.id,
@@ -67,7 +68,7 @@ pub fn reduce(
         from,
         until,
         taken: taken(history, &days, until),
-        seen: history.seen.iter().filter_map(|day| days.number(*day)).filter(|day| (from..=until).contains(day)).collect(),
+        seen: history.seen.range(days.date(from)..=days.date(until)).filter_map(|day| days.number(*day)).collect(),
         days: item_days(history, revisions, catalogue, (from, until), &days, now, zone),
         runs: runs(history, revisions, (from, until), &days),
         pain: (history.pain.iter())
@@ -112,18 +113,31 @@ fn corrections(corrected: &Corrected) -> Corrections {
 /// Counts days from the plan's start.
 struct Days {
     start: NaiveDate,
+    first: i64,
 }
 
 impl Days {
+    fn from(start: NaiveDate) -> Days {
+        Days { start, first: days_since_1970(start) }
+    }
+
     fn number(&self, day: NaiveDate) -> Option<u16> {
-        u16::try_from(day.signed_duration_since(self.start).num_days()).ok()
+        u16::try_from(days_since_1970(day) - self.first).ok()
+    }
+
+    fn of(&self, at: Stamp) -> Option<u16> {
+        u16::try_from(at.day() - self.first).ok()
+    }
+
+    fn date(&self, number: u16) -> NaiveDate {
+        self.start + chrono::Duration::days(i64::from(number))
     }
 }
 
 fn taken(history: &History, days: &Days, until: u16) -> Vec<TakenOn> {
     let all = history.taken.iter();
     let on = all.map(|taken| TakenOn {
-        day: days.number(taken.at.date()).unwrap_or(0),
+        day: days.of(taken.at).unwrap_or(0),
         revision: taken.revision,
         agreed: taken.agreed.clone(),
     });
@@ -134,7 +148,7 @@ fn taken(history: &History, days: &Days, until: u16) -> Vec<TakenOn> {
 /// clinician, or no card could ever clear it.
 fn alarms(history: &History, plan: &Plan, (from, until): (u16, u16), days: &Days) -> Vec<AlarmOn> {
     let all = history.alarms.iter().filter_map(|alarm| {
-        let day = days.number(alarm.at.date()).unwrap_or(0);
+        let day = days.of(alarm.at).unwrap_or(0);
         let goes = (from..=until).contains(&day) || !plan.cleared.contains(&alarm.entry);
         goes.then_some(AlarmOn { n: alarm.entry.n, day, trouble: alarm.trouble, item: alarm.item })
     });
@@ -150,11 +164,12 @@ struct Stretch {
 }
 
 impl Stretch {
-    /// Whether any slot of `date` can fall into it: a window may go on into the next day, and the wall clocks of two places
-    /// differ by up to 26 hours.
-    fn may_hold(&self, date: NaiveDate) -> bool {
-        let apart = |one: NaiveDate, other: NaiveDate| one.signed_duration_since(other).num_days();
-        apart(self.taken.date(), date) <= 3 && self.ends.is_none_or(|ends| apart(date, ends.date()) <= 2)
+    /// The days of `from` to `until` whose slots can fall into it: a window may go on into the next day, and the wall clocks
+    /// of two places differ by up to 26 hours.
+    fn may_hold(&self, (from, until): (u16, u16), days: &Days) -> RangeInclusive<u16> {
+        let first = days.of(self.taken.plus_ms(-3 * 86_400_000)).unwrap_or(0);
+        let last = self.ends.map_or(until, |ends| days.of(ends.plus_ms(2 * 86_400_000)).unwrap_or(0));
+        from.max(first)..=until.min(last)
     }
 }
 
@@ -174,28 +189,29 @@ fn item_days(
     history: &History,
     revisions: &BTreeMap<u16, Plan>,
     catalogue: &Catalogue,
-    (from, until): (u16, u16),
+    period: (u16, u16),
     days: &Days,
     now: Stamp,
     zone: &Offsets,
 ) -> Vec<ItemDay> {
-    let mut found: BTreeMap<(u16, ItemId, u16), Vec<(u8, Mark)>> = BTreeMap::new();
+    let mut found: Vec<((u16, ItemId, u16), (u8, Mark))> = Vec::new();
     for stretch in stretches(history, revisions) {
-        for day in from..=until {
-            let date = days.start + chrono::Duration::days(i64::from(day));
-            if !stretch.may_hold(date) {
-                continue;
-            }
+        for day in stretch.may_hold(period, days) {
+            let date = days.date(day);
             for slot in slots::of_day(&stretch.plan, date, zone, stretch.taken) {
                 let Some(item) = stretch.plan.item(slot.slot.item) else { continue };
                 if let Some(mark) = closed_mark(history, &slot, item, &stretch, catalogue, now) {
-                    found.entry((day, item.id, stretch.plan.revision)).or_default().push((slot.slot.number, mark));
+                    found.push(((day, item.id, stretch.plan.revision), (slot.slot.number, mark)));
                 }
             }
         }
     }
-    let all = found.into_iter();
-    all.map(|((day, item, revision), slots)| ItemDay { day, item, revision, slots }).collect()
+    found.sort_by_key(|(item_day, _)| *item_day);
+    let item_day = |slots: &[((u16, ItemId, u16), (u8, Mark))]| {
+        let (day, item, revision) = slots[0].0;
+        ItemDay { day, item, revision, slots: slots.iter().map(|(_, slot)| *slot).collect() }
+    };
+    found.chunk_by(|one, other| one.0 == other.0).map(item_day).collect()
 }
 
 /// How a slot went, if it falls into the stretch and is over: closed, or done or left out before it closed.
@@ -220,7 +236,7 @@ fn closed_mark(
 }
 
 fn runs(history: &History, revisions: &BTreeMap<u16, Plan>, (from, until): (u16, u16), days: &Days) -> Vec<RunOn> {
-    let day_of = |run: &Run| days.number(run.slot.map_or(run.started.date(), |slot| slot.day));
+    let day_of = |run: &Run| run.slot.map_or_else(|| days.of(run.started), |slot| days.number(slot.day));
     let within = history.runs.values().filter_map(|run| {
         let day = day_of(run).filter(|day| (from..=until).contains(day))?;
         let in_force = history.in_force(run.started).and_then(|taken| revisions.get(&taken.revision));

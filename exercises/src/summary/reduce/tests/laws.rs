@@ -73,7 +73,7 @@ fn in_the_evening(what: &[(Stamp, What)], from: i64, last: i64, counter: u32) ->
 }
 
 /// Without the delays: a week cut in two cannot be put together from quartiles.
-fn without_delays(united: Option<United>) -> Option<United> {
+fn without_delays(united: Option<United<'_>>) -> Option<United<'_>> {
     united.map(|united| United { delays: std::collections::BTreeMap::new(), ..united })
 }
 
