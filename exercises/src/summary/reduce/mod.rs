@@ -185,6 +185,9 @@ fn stretches(history: &History, revisions: &BTreeMap<u16, Plan>) -> Vec<Stretch>
     all
 }
 
+/// A slot that went somehow, with its day, item and revision.
+type Closed = ((u16, ItemId, u16), (u8, Mark));
+
 fn item_days(
     history: &History,
     revisions: &BTreeMap<u16, Plan>,
@@ -194,7 +197,7 @@ fn item_days(
     now: Stamp,
     zone: &Offsets,
 ) -> Vec<ItemDay> {
-    let mut found: Vec<((u16, ItemId, u16), (u8, Mark))> = Vec::new();
+    let mut found: Vec<Closed> = Vec::new();
     for stretch in stretches(history, revisions) {
         for day in stretch.may_hold(period, days) {
             let date = days.date(day);
@@ -207,7 +210,7 @@ fn item_days(
         }
     }
     found.sort_by_key(|(item_day, _)| *item_day);
-    let item_day = |slots: &[((u16, ItemId, u16), (u8, Mark))]| {
+    let item_day = |slots: &[Closed]| {
         let (day, item, revision) = slots[0].0;
         ItemDay { day, item, revision, slots: slots.iter().map(|(_, slot)| *slot).collect() }
     };
