@@ -1,5 +1,5 @@
-//! Measures how late reminders come: one a minute for so many minutes (`lateness MINUTES`), by the real clock, from the slot's
-//! time to the moment at which the notification service shows it.
+//! Measures how late reminders come, from the slot's time to the moment at which the notification service shows it: one a
+//! minute for so many minutes by the real clock (`lateness MINUTES`), or a whole simulated day's (`lateness day`).
 
 use end_to_end::Desktop;
 use std::fmt::Write;
@@ -18,49 +18,88 @@ const EXERCISES: [&str; 8] = [
     "sit-tall-chin-back",
 ];
 
+/// Where Debian's package faketime has its library.
+const FAKETIME: &str = "/usr/lib/x86_64-linux-gnu/faketime/libfaketime.so.1";
+/// So long before a slot the clock stands after a jump: longer than the program sleeps at most, and the library holds a time.
+const LEAD_S: i64 = 8;
+
 fn main() {
-    let minutes: usize = std::env::args().nth(1).and_then(|text| text.parse().ok()).unwrap_or(30);
+    match std::env::args().nth(1).as_deref() {
+        Some("day") => simulated_day(),
+        minutes => by_the_minute(minutes.and_then(|text| text.parse().ok()).unwrap_or(30)),
+    }
+}
+
+fn by_the_minute(minutes: usize) {
     let minutes = minutes.min(TIMES * EXERCISES.len());
     let now = now_ms() / 1000;
     // The first minute that leaves time to open the window; all of them on one day.
     let first = now / 60 + 2;
-    assert!((first + minutes as u64) / 1440 == first / 1440, "the minutes go over midnight (UTC): try again after it");
+    assert!((first + minutes as i64) / 1440 == first / 1440, "the minutes go over midnight (UTC): try again after it");
     let desktop = Desktop::new();
-    let at = |minute: u64| format!("{:02}:{:02}", minute / 60 % 24, minute % 60);
-    let (today, review) = today_and_later(now);
-    desktop.prescribe(&plan(&review, first, minutes, at), &format!("{today}T{}:00Z", at(now / 60)));
+    let dues: Vec<i64> = (first..first + minutes as i64).collect();
+    desktop.prescribe(&plan(&dues), &instant(now / 60));
     let window = desktop.open("patient").zone("UTC").start();
-    let mut late = Vec::new();
-    for minute in first..first + minutes as u64 {
-        while desktop.notifications() <= late.len() && now_ms() < (minute + 1) * 60_000 {
-            std::thread::sleep(Duration::from_millis(2));
-        }
-        if desktop.notifications() <= late.len() {
-            println!("no reminder came at {}", at(minute));
-            return;
-        }
-        late.push(now_ms() as f64 - (minute * 60_000) as f64);
-    }
+    let late = dues.iter().map_while(|due| shown_late(&desktop, due * 60_000));
+    tell(late.collect(), dues.len());
     drop(window);
-    late.sort_by(f64::total_cmp);
-    let place = |share: f64| late[((late.len() - 1) as f64 * share).round() as usize];
-    println!(
-        "{} reminders, milliseconds late: median {:.0}, p99 {:.0}, worst {:.0}",
-        late.len(),
-        place(0.5),
-        place(0.99),
-        place(1.0)
-    );
 }
 
-fn plan(review: &str, first: u64, minutes: usize, at: impl Fn(u64) -> String) -> String {
-    let mut plan = format!("review = {review}\n");
-    for (number, exercise) in EXERCISES.iter().enumerate() {
-        let own = (number * TIMES..((number + 1) * TIMES).min(minutes)).map(|n| format!("\"{}\"", at(first + n as u64)));
-        let own: Vec<String> = own.collect();
-        if own.is_empty() {
-            continue;
+/// A day from six in the morning, with a reminder every quarter of an hour, its hours between them taken out: before each slot the
+/// program's clock jumps to some seconds before it, as after sleep, and then goes on as the real one does.
+fn simulated_day() {
+    let morning = 29_695_980; // 2026-06-18, 05:00
+    let dues: Vec<i64> = (0..(TIMES * EXERCISES.len()) as i64).map(|n| morning + 60 + 15 * n).collect();
+    let desktop = Desktop::new();
+    desktop.prescribe(&plan(&dues), &instant(morning));
+    let folder = tempfile::tempdir().expect("there is room");
+    let file = folder.path().join("ahead");
+    let set_ahead = |seconds: i64| {
+        let part = folder.path().join("part");
+        std::fs::write(&part, format!("{seconds:+}")).and_then(|()| std::fs::rename(part, &file)).expect("there is room");
+        seconds * 1000
+    };
+    let ahead_before = |due: i64| set_ahead(due * 60 - LEAD_S - now_ms() / 1000);
+    ahead_before(morning + 30);
+    let opening = desktop.open("patient").zone("UTC").with("LD_PRELOAD", FAKETIME).with("FAKETIME_CACHE_DURATION", "1");
+    let opening = opening.with("FAKETIME_TIMESTAMP_FILE", &file.to_string_lossy());
+    let window = opening.with("FAKETIME_DONT_FAKE_MONOTONIC", "1").start();
+    let late = dues.iter().map_while(|due| shown_late(&desktop, due * 60_000 - ahead_before(*due)));
+    tell(late.collect(), dues.len());
+    drop(window);
+}
+
+/// How late, in milliseconds, one more reminder is shown than it was due; `None` if none comes within a minute.
+fn shown_late(desktop: &Desktop, due_ms: i64) -> Option<f64> {
+    let before = desktop.notifications();
+    while desktop.notifications() <= before {
+        if now_ms() >= due_ms + 60_000 {
+            return None;
         }
+        std::thread::sleep(Duration::from_millis(2));
+    }
+    Some((now_ms() - due_ms) as f64)
+}
+
+fn tell(mut late: Vec<f64>, due: usize) {
+    late.sort_by(f64::total_cmp);
+    let place = |share: f64| late.get((late.len().saturating_sub(1) as f64 * share).round() as usize).copied();
+    let said = |share| place(share).map_or("none".to_owned(), |ms| format!("{ms:.0}"));
+    let (median, p99, worst) = (said(0.5), said(0.99), said(1.0));
+    println!("{} of {due} reminders, milliseconds late: median {median}, p99 {p99}, worst {worst}", late.len());
+}
+
+fn instant(minute: i64) -> String {
+    let stamp = exercises::time::Stamp { utc_ms: minute * 60_000, offset_s: 0 };
+    format!("{}Z", stamp.local().format("%Y-%m-%dT%H:%M:%S"))
+}
+
+/// A plan whose slots are due at these minutes since 1970 UTC, all of one day.
+fn plan(dues: &[i64]) -> String {
+    let date = |minute: i64| exercises::time::Stamp { utc_ms: minute * 60_000, offset_s: 0 }.date();
+    let mut plan = format!("review = {}\n", date(dues[0] + 28 * 1440));
+    for ((number, exercise), own) in EXERCISES.iter().enumerate().zip(dues.chunks(TIMES)) {
+        let own: Vec<String> = own.iter().map(|due| format!("\"{:02}:{:02}\"", due / 60 % 24, due % 60)).collect();
         let dose = match *exercise {
             "sit-tall-chin-back" => "hold = { repetitions = 1, seconds = 5, rest = 5 }",
             _ => "reps = { sets = 1, repetitions = 3, rest = 10, tempo = [1, 0, 1] }",
@@ -75,12 +114,6 @@ fn plan(review: &str, first: u64, minutes: usize, at: impl Fn(u64) -> String) ->
     plan
 }
 
-/// Today and the day four weeks from now, by UTC.
-fn today_and_later(now_s: u64) -> (String, String) {
-    let day = |s: u64| exercises::time::Stamp { utc_ms: (s * 1000) as i64, offset_s: 0 }.date().to_string();
-    (day(now_s), day(now_s + 28 * 86_400))
-}
-
-fn now_ms() -> u64 {
-    SystemTime::now().duration_since(UNIX_EPOCH).map_or(0, |since| since.as_millis() as u64)
+fn now_ms() -> i64 {
+    SystemTime::now().duration_since(UNIX_EPOCH).map_or(0, |since| since.as_millis() as i64)
 }
