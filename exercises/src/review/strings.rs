@@ -43,9 +43,11 @@ pub(super) fn strings(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, star
         let told = || of_place.iter().map(|(_, told)| told);
         let Some(asked) = revisions.get(&revision).and_then(|plan| plan.item(item)) else { continue };
         let Some(best) = told().map(|told| told.mark).reduce(better) else { continue };
-        let filling = || told().flat_map(|told| by_slot.of((day, item, told.number, told.log)));
-        strings.filling.extend(filling().map(|(slot, run)| (slot.3, run.run)));
-        let runs: Vec<&RunOn> = filling().map(|(_, run)| *run).collect();
+        let mut runs: Vec<&RunOn> = Vec::new();
+        for (slot, run) in told().flat_map(|told| by_slot.of((day, item, told.number, told.log))) {
+            strings.filling.push((slot.3, run.run));
+            runs.push(run);
+        }
         let (unit, asked_for) = target(asked);
         let (dose, over) = dose(&runs, asked_for);
         let acted = matches!(best, Mark::Done | Mark::Partly(_) | Mark::LeftOut(_));

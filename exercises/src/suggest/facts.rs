@@ -15,6 +15,7 @@ use crate::id::{EntryRef, ItemId, LogId};
 use crate::plan::{AgeBand, Item, Leg, Plan};
 use crate::review::union::United;
 use crate::summary::{PainOn, RunOn, SettledOn};
+use std::collections::BTreeMap;
 
 /// Everything that the rule looks at, for one item.
 #[derive(Debug, Clone, PartialEq)]
@@ -47,22 +48,28 @@ pub struct Facts<'a> {
 
 /// What the rules propose for each item of `plan`, the newest revision, in its order. `slots` are those of all devices.
 pub fn of_plan(plan: &Plan, catalogue: &Catalogue, united: &United<'_>, slots: &[SlotOn]) -> Vec<Suggestion> {
-    let since = Since { united, revision: plan.revision };
+    let since = Since::taking(plan, united);
     plan.items.iter().map(|item| advise(&gather(plan, catalogue, &since, slots, item))).collect()
 }
 
 /// What each device recorded since it took the card in force.
 struct Since<'a> {
     united: &'a United<'a>,
-    revision: u16,
+    /// The first day that counts, of the devices that took it.
+    first: BTreeMap<LogId, u16>,
 }
 
 impl<'a> Since<'a> {
+    fn taking(plan: &Plan, united: &'a United<'a>) -> Since<'a> {
+        let first = united.logs.iter().filter_map(|(log, of_log)| {
+            let place = of_log.taken.iter().position(|taken| taken.revision == plan.revision)?;
+            Some((*log, of_log.taken[place].day.saturating_add(u16::from(place > 0))))
+        });
+        Since { united, first: first.collect() }
+    }
+
     fn counts(&self, log: LogId, day: u16) -> bool {
-        let Some(of_log) = self.united.logs.get(&log) else { return false };
-        let Some(place) = of_log.taken.iter().position(|taken| taken.revision == self.revision) else { return false };
-        let taken = of_log.taken[place].day;
-        if place == 0 { day >= taken } else { day > taken }
+        self.first.get(&log).is_some_and(|first| day >= *first)
     }
 
     fn pain(&self) -> Vec<PainOn> {

@@ -34,10 +34,14 @@ pub(crate) fn axes(mean: [f64; 3]) -> Option<Axes> {
 }
 
 /// The component of each point along one axis.
-pub(crate) fn along(points: &[Vec<f64>; 3], axis: [f64; 3]) -> Vec<f64> {
-    let [x, y, z] = points;
+pub(crate) fn along([x, y, z]: [&[f64]; 3], axis: [f64; 3]) -> Vec<f64> {
     let pairs = x.iter().zip(y).zip(z);
     pairs.map(|((x, y), z)| x * axis[0] + y * axis[1] + z * axis[2]).collect()
+}
+
+/// A record's three axes, to be looked at.
+pub(crate) fn views(axes: &[Vec<f64>; 3]) -> [&[f64]; 3] {
+    axes.each_ref().map(Vec::as_slice)
 }
 
 pub(crate) fn norm(v: [f64; 3]) -> f64 {

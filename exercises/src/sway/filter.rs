@@ -77,14 +77,12 @@ pub(crate) fn zero_phase<const N: usize>(fc: f64, signals: [&[f64]; N]) -> [Vec<
         return signals.map(<[f64]>::to_vec);
     };
     let reach = EXTENSION.min(last);
-    let mut x: Vec<[f64; N]> = vec![[0.0; N]; last + 1 + 2 * reach];
-    for (lane, signal) in signals.iter().enumerate() {
-        for k in 1..=reach {
-            x[reach - k][lane] = 2.0 * signal[0] - signal[k];
-            x[reach + last + k][lane] = 2.0 * signal[last] - signal[last - k];
-        }
-        x[reach..].iter_mut().zip(*signal).for_each(|(values, value)| values[lane] = *value);
-    }
+    let at = |k: usize| signals.map(|signal| signal[k]);
+    let beyond = |edge: usize, k: usize| signals.map(|signal| 2.0 * signal[edge] - signal[k]);
+    let mut x: Vec<[f64; N]> = Vec::with_capacity(last + 1 + 2 * reach);
+    x.extend((1..=reach).rev().map(|k| beyond(0, k)));
+    x.extend((0..=last).map(at));
+    x.extend((1..=reach).map(|k| beyond(last, last - k)));
     run(fc, x[0], x.iter_mut());
     run(fc, x[x.len() - 1], x.iter_mut().rev());
     let mut filtered = signals.map(|signal| Vec::with_capacity(signal.len()));

@@ -1,7 +1,7 @@
 //! The window's signal, filtered, cut and detrended, along ML, AP and up.
 
 use super::{
-    axes::{Axes, along},
+    axes::{Axes, along, views},
     detrend::detrend,
     filter::zero_phase,
     grid::Grid,
@@ -17,17 +17,23 @@ pub(crate) struct Plane {
     pub(crate) up: Vec<f64>,
 }
 
-/// Low-passed at `fc` with half a second more on each side, as far as the record goes.
+/// The window's plane in the band of sway.
 pub(crate) fn plane(grid: &Grid, window: &Window, axes: &Axes, fc: f64) -> Plane {
+    let [ml, ap, up] = components(grid, window, [axes.ml, axes.ap, axes.up], fc);
+    Plane { ml, ap, up }
+}
+
+/// What moves along each of `axes`: low-passed at `fc` with half a second more on each side, as far as the record goes, cut to
+/// the window and detrended. A filter is linear, so it does not matter that the axes are taken first.
+pub(crate) fn components<const N: usize>(grid: &Grid, window: &Window, axes: [[f64; 3]; N], fc: f64) -> [Vec<f64>; N] {
     let from = window.k0.saturating_sub(PAD);
     let to = (window.k1 + PAD).min(grid.len() - 1);
-    let [x, y, z] = &grid.axes;
-    let filtered = zero_phase(fc, [&x[from..=to], &y[from..=to], &z[from..=to]]);
-    let cut = filtered.map(|axis| axis[window.k0 - from..=window.k1 - from].to_vec());
-    let component = |axis: [f64; 3]| {
-        let mut signal = along(&cut, axis);
+    let record = views(&grid.axes).map(|axis| &axis[from..=to]);
+    let raw = axes.map(|axis| along(record, axis));
+    zero_phase(fc, raw.each_ref().map(Vec::as_slice)).map(|mut signal| {
+        signal.truncate(window.k1 - from + 1);
+        signal.drain(..window.k0 - from);
         detrend(&mut signal);
         signal
-    };
-    Plane { ml: component(axes.ml), ap: component(axes.ap), up: component(axes.up) }
+    })
 }

@@ -1,6 +1,7 @@
 //! When the page says something else by itself.
 
 use super::{Head, Today};
+use crate::time::Stamp;
 
 impl Today {
     /// Milliseconds from its own moment until it would say something else by the passing of time: a slot opens or closes, a
@@ -21,6 +22,15 @@ impl Today {
         let left = ahead.map_or(1000, |at| at - now);
         u64::try_from(left).unwrap_or(1000).max(1000)
     }
+
+    /// Whether it says the same as `other`: its moment is said to the minute.
+    pub fn says_the_same(&self, other: &Today) -> bool {
+        let Today { now, head, item, string, items, questions, aftercare, alarms } = other;
+        let minute = |stamp: &Stamp| (stamp.utc_ms.div_euclid(60_000), stamp.offset_s);
+        minute(&self.now) == minute(now)
+            && (&self.head, &self.item, &self.string, &self.items) == (head, item, string, items)
+            && (&self.questions, &self.aftercare, &self.alarms) == (questions, aftercare, alarms)
+    }
 }
 
 #[cfg(test)]
@@ -28,7 +38,6 @@ mod tests {
     use super::*;
     use crate::id::ItemId;
     use crate::slots::SlotRef;
-    use crate::time::Stamp;
     use chrono::NaiveDate;
 
     /// 14:02:00 at UTC+1.
@@ -66,6 +75,18 @@ mod tests {
     fn a_slot_to_come_can_be_begun_ten_minutes_before() {
         assert_eq!(today(Head::Next { slot: slot(), due: later(58) }).changes_in_ms(), 48 * 60_000);
         assert_eq!(today(Head::Next { slot: slot(), due: later(5) }).changes_in_ms(), 5 * 60_000);
+    }
+
+    #[test]
+    fn within_a_minute_it_says_the_same_unless_something_happened() {
+        let at = |seconds: i64, head| Today { now: NOW.plus_ms(seconds * 1000), ..today(head) };
+        assert!(at(0, Head::NoPlan).says_the_same(&at(59, Head::NoPlan)));
+        assert!(!at(0, Head::NoPlan).says_the_same(&at(60, Head::NoPlan)));
+        assert!(!at(0, Head::NoPlan).says_the_same(&at(1, Head::DayOff { excused: false, next: None })));
+        let elsewhere = Stamp { offset_s: 0, ..NOW };
+        assert!(!at(0, Head::NoPlan).says_the_same(&Today { now: elsewhere, ..today(Head::NoPlan) }));
+        let alarm = Today { alarms: vec![crate::alarm::Trouble::ALL[0]], ..today(Head::NoPlan) };
+        assert!(!at(0, Head::NoPlan).says_the_same(&alarm));
     }
 
     #[test]

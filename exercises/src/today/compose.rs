@@ -11,6 +11,7 @@ use crate::plan::{Item, Side};
 use crate::slots::{self, Slot};
 use crate::time::{Offsets, Stamp};
 use chrono::NaiveDate;
+use std::borrow::Borrow;
 
 /// The clinician's lines show for so many days, the day of the visit included.
 const AFTERCARE_DAYS: i64 = 2;
@@ -18,7 +19,9 @@ const AFTERCARE_DAYS: i64 = 2;
 const LOOK_AHEAD_DAYS: u64 = 14;
 
 /// The Now page of all plans followed on this device at `now`.
-pub fn compose(followed: &[Followed], catalogue: &Catalogue, now: Stamp, zone: &Offsets) -> Today {
+pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: Stamp, zone: &Offsets) -> Today {
+    let followed: Vec<&Followed> = followed.iter().map(Borrow::borrow).collect();
+    let followed = followed.as_slice();
     let items: Vec<TodayItem> = followed.iter().flat_map(|one| items_of(one, catalogue)).collect();
     let mut string: Vec<(Slot, TodayKnot)> = followed.iter().flat_map(|one| knots(one, &items, now, zone)).collect();
     string.sort_by_key(|(slot, _)| (slot.minute, slot.slot.item));
@@ -37,7 +40,7 @@ pub fn compose(followed: &[Followed], catalogue: &Catalogue, now: Stamp, zone: &
         string: string.into_iter().map(|(_, knot)| knot).collect(),
         questions: in_force.flat_map(|one| ask::on_opening(&one.plan, &one.history, now)).collect(),
         aftercare: followed.iter().flat_map(|one| aftercare(one, now)).collect(),
-        alarms: followed.iter().flat_map(alarms).collect(),
+        alarms: followed.iter().copied().flat_map(alarms).collect(),
     }
 }
 
@@ -80,7 +83,7 @@ fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec
 }
 
 /// No plan, everything held back (told by the gravest sign), or over.
-fn stopped(followed: &[Followed], items: &[TodayItem], now: Stamp) -> Option<Head> {
+fn stopped(followed: &[&Followed], items: &[TodayItem], now: Stamp) -> Option<Head> {
     let Some(latest) = followed.iter().map(|one| one.plan.review).max() else { return Some(Head::NoPlan) };
     let gravest = items.iter().filter_map(|item| item.held_back).min();
     match gravest.filter(|_| items.iter().all(|item| item.held_back.is_some())) {
@@ -93,12 +96,12 @@ fn stopped(followed: &[Followed], items: &[TodayItem], now: Stamp) -> Option<Hea
 type Of = (PlanId, ItemId);
 
 /// The slot that is due, else the next one of today.
-fn spoken_of(followed: &[Followed], string: &[(Slot, TodayKnot)], now: Stamp) -> Option<(Of, Head)> {
+fn spoken_of(followed: &[&Followed], string: &[(Slot, TodayKnot)], now: Stamp) -> Option<(Of, Head)> {
     due(followed, string, now).or_else(|| next_today(string))
 }
 
 /// Nothing is due and nothing comes today.
-fn quiet(followed: &[Followed], string: &[(Slot, TodayKnot)], now: Stamp, zone: &Offsets) -> Head {
+fn quiet(followed: &[&Followed], string: &[(Slot, TodayKnot)], now: Stamp, zone: &Offsets) -> Head {
     let next = next_day(followed, now, zone);
     let counted: Vec<Mark> = string.iter().map(|(_, knot)| knot.mark).collect();
     let excused = counted.iter().any(|mark| matches!(mark, Mark::Excused(_)));
@@ -111,7 +114,7 @@ fn quiet(followed: &[Followed], string: &[(Slot, TodayKnot)], now: Stamp, zone: 
 
 /// The slot to speak of: open and not yet done (the earliest), else one that opens within ten minutes. What was put off
 /// waits behind what was not.
-fn due(followed: &[Followed], string: &[(Slot, TodayKnot)], now: Stamp) -> Option<(Of, Head)> {
+fn due(followed: &[&Followed], string: &[(Slot, TodayKnot)], now: Stamp) -> Option<(Of, Head)> {
     let speaks = |slot: &Slot, knot: &TodayKnot| {
         !knot.held_back
             && (knot.mark == Mark::Due
@@ -136,7 +139,7 @@ fn next_today(string: &[(Slot, TodayKnot)]) -> Option<(Of, Head)> {
     Some(((knot.plan, slot.slot.item), Head::Next { slot: slot.slot, due: slot.due? }))
 }
 
-fn next_day(followed: &[Followed], now: Stamp, zone: &Offsets) -> Option<Stamp> {
+fn next_day(followed: &[&Followed], now: Stamp, zone: &Offsets) -> Option<Stamp> {
     let days = now.date().iter_days().skip(1).take(LOOK_AHEAD_DAYS as usize);
     days.filter_map(|day| followed.iter().filter_map(|one| first_due(one, day, zone)).min()).next()
 }

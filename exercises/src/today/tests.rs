@@ -34,7 +34,7 @@ fn left_out(day: i64, item: ItemId, number: u8) -> (Stamp, What) {
 
 #[test]
 fn without_a_card_there_is_no_plan() {
-    assert_eq!(compose(&[], &catalogue(), at(0, 9, 0), &Offsets::fixed(0)).head, Head::NoPlan);
+    assert_eq!(compose::<Followed>(&[], &catalogue(), at(0, 9, 0), &Offsets::fixed(0)).head, Head::NoPlan);
 }
 
 #[test]
@@ -122,5 +122,5 @@ fn at_a_glance_what_is_done_of_how_many_and_whether_a_plan_is_followed() {
     assert_eq!((morning.count().0, morning.is_followed()), (0, true));
     assert_eq!(usize::from(morning.count().1), morning.string.len(), "every hour of this day exists");
     assert!(!page(&[], at(400, 8, 0)).is_followed(), "its review date has passed");
-    assert!(!compose(&[], &catalogue(), at(0, 9, 0), &Offsets::fixed(0)).is_followed());
+    assert!(!compose::<Followed>(&[], &catalogue(), at(0, 9, 0), &Offsets::fixed(0)).is_followed());
 }

@@ -21,6 +21,8 @@ pub struct Desk {
     pub house: House,
     /// The Now page; `None` until the shell has answered.
     pub today: RwSignal<Option<Today>>,
+    /// Milliseconds from the shell's last answer until the Now page would say something else by the passing of time.
+    pub changes_in_ms: RwSignal<Option<u64>>,
     /// How reminders stand; `None` until the shell has answered.
     pub reminders: RwSignal<Option<Reminders>>,
     /// The place chosen.
@@ -41,6 +43,7 @@ impl Desk {
         Desk {
             house,
             today: RwSignal::new(None),
+            changes_in_ms: RwSignal::new(None),
             reminders: RwSignal::new(None),
             place: RwSignal::new(Place::Now),
             page: RwSignal::new(None),
@@ -88,9 +91,10 @@ impl Desk {
         }
     }
 
-    /// Shows what the shell answered.
+    /// Shows what the shell answered. A page that says the same is not drawn anew.
     pub fn show(self, today: Today) {
-        let same = self.today.with_untracked(|old| old.as_ref().is_some_and(|old| *old == today));
+        self.changes_in_ms.set(Some(today.changes_in_ms()));
+        let same = self.today.with_untracked(|old| old.as_ref().is_some_and(|old| old.says_the_same(&today)));
         if !same {
             self.today.set(Some(today));
         }

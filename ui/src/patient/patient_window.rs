@@ -26,7 +26,7 @@ use super::trouble::{Advice, AskTrouble};
 use crate::events;
 use crate::shared::{House, clock};
 
-/// The Now page is asked for again so often, in milliseconds.
+/// The Now page is asked for again so often, in milliseconds, while anybody can see it.
 const LOOK_MS: u64 = 15_000;
 
 /// The patient's side of the window.
@@ -93,10 +93,14 @@ fn keep_up(desk: Desk) {
             desk.refresh();
         }
     };
-    clock::every(LOOK_MS, refresh);
+    let seen = || !document().hidden();
+    clock::every(LOOK_MS, move || {
+        if seen() {
+            refresh()
+        }
+    });
     Effect::new(move || {
-        let next = desk.today.with(|today| today.as_ref().map(|today| today.changes_in_ms()));
-        if let Some(ms) = next.filter(|ms| *ms < LOOK_MS) {
+        if let Some(ms) = desk.changes_in_ms.get().filter(|ms| *ms < LOOK_MS) {
             set_timeout(refresh, Duration::from_millis(ms));
         }
     });
@@ -108,5 +112,13 @@ fn keep_up(desk: Desk) {
             desk.refresh();
         }
     });
-    on_cleanup(move || looked.remove());
+    let shown = window_event_listener(ev::visibilitychange, move |_| {
+        if seen() {
+            refresh()
+        }
+    });
+    on_cleanup(move || {
+        looked.remove();
+        shown.remove();
+    });
 }

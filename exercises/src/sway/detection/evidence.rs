@@ -2,7 +2,7 @@
 
 use crate::statistics::median;
 use crate::sway::{
-    axes::{Axes, along},
+    axes::{Axes, along, views},
     filter::zero_phase,
     grid::Grid,
     parameters::{FC_LEAN, SUPPORT_PRE, SUPPORT_SHIFT},
@@ -36,7 +36,7 @@ impl Evidence {
         let (x, y) = (middle(&wide[0])?, middle(&wide[1])?);
         let points = wide[0].iter().zip(&wide[1]);
         let distance = points.map(|(ml, ap)| length(ml - x, ap - y)).collect();
-        let lean = zero_phase(FC_LEAN, [&along(&grid.axes, axes.ml), &along(&grid.axes, axes.ap)]);
+        let lean = zero_phase(FC_LEAN, [&along(views(&grid.axes), axes.ml), &along(views(&grid.axes), axes.ap)]);
         Some(Evidence { distance, lean })
     }
 

@@ -13,7 +13,7 @@ mod taps;
 pub(crate) use taps::match_taps;
 
 use super::{
-    axes::{along, axes},
+    axes::{along, axes, views},
     detrend::gradient,
     filter::zero_phase,
     grid::Grid,
@@ -98,7 +98,7 @@ pub(crate) fn detect(grid: &Grid, marks: &Marks) -> Option<Detection> {
     let axes = axes([x, y, z])?;
     let [x, y, z] = &grid.axes;
     let wide = zero_phase(FC_EVENT, [x, y, z]);
-    let swing = Swing::of(gradient(&along(&wide, axes.up)));
+    let swing = Swing::of(gradient(&along(views(&wide), axes.up)));
     let levels: Vec<f64> = inside.iter().map(|&k| swing.size[k]).collect();
     let (p2p_median, p2p_mad) = (median(&levels)?, mad(&levels)?);
     let above = |spreads: f64| p2p_median + spreads * MAD_TO_SD * p2p_mad;
@@ -108,7 +108,7 @@ pub(crate) fn detect(grid: &Grid, marks: &Marks) -> Option<Detection> {
     let mut events: Vec<Event> = Vec::new();
     // Most trials have no candidate, and evidence costs a filter of its own.
     if !candidates.is_empty() {
-        let evidence = Evidence::of(grid, &axes, [along(&wide, axes.ml), along(&wide, axes.ap)], &inside)?;
+        let evidence = Evidence::of(grid, &axes, [along(views(&wide), axes.ml), along(views(&wide), axes.ap)], &inside)?;
         events.extend(candidates.iter().map(|(k, at)| event(grid, &evidence, *at, swing.size[*k], thr_hi)));
     }
     events.sort_by(|one, other| one.t_s.total_cmp(&other.t_s));

@@ -48,16 +48,19 @@ impl Fourier {
             let place = k % self.of_part;
             // Beyond half the sums mirror those below it, with the imaginary part's sign turned.
             let (place, sign) = if 2 * place > self.of_part { (self.of_part - place, -1.0) } else { (place, 1.0) };
-            let (mut re, mut im, mut at) = (0.0, 0.0, 0);
+            // Each of the four products has a sum of its own: they do not wait for one another.
+            let (mut re_cos, mut im_sin, mut re_sin, mut im_cos, mut at) = (0.0, 0.0, 0.0, 0.0, 0);
             let from = place * self.parts;
             for (own_re, own_im) in own.re[from..from + self.parts].iter().zip(&own.im[from..from + self.parts]) {
-                let own_im = sign * own_im;
-                re += own_re * self.cos[at] - own_im * self.sin[at];
-                im += own_re * self.sin[at] + own_im * self.cos[at];
+                re_cos += own_re * self.cos[at];
+                im_sin += own_im * self.sin[at];
+                re_sin += own_re * self.sin[at];
+                im_cos += own_im * self.cos[at];
                 // The turn is looked up: it repeats after the segment's length.
                 at += k;
                 at = if at >= self.cos.len() { at - self.cos.len() } else { at };
             }
+            let (re, im) = (re_cos - sign * im_sin, re_sin + sign * im_cos);
             *into += re * re + im * im;
         }
     }

@@ -12,7 +12,7 @@ use super::{
     axes::Axes,
     grid::Grid,
     parameters::{FC_EVENT, FC_SWAY, G0, MIN_SPECTRAL_S},
-    plane::{Plane, plane},
+    plane::{Plane, components, plane},
     window::Window,
 };
 
@@ -124,8 +124,8 @@ pub(crate) fn measure(grid: &Grid, window: &Window, axes: &Axes) -> (Measures, P
     if time.duration_s < MIN_SPECTRAL_S {
         return (time, sway);
     }
-    let wide = plane(grid, window, axes, FC_EVENT);
-    let [ml, ap] = spectrum::densities([&wide.ml, &wide.ap]);
+    let [ml, ap] = components(grid, window, [axes.ml, axes.ap], FC_EVENT);
+    let [ml, ap] = spectrum::densities([&ml, &ap]);
     let sum: Vec<f64> = ml.power.iter().zip(&ap.power).map(|(ml, ap)| ml + ap).collect();
     let one_axis = |of: &spectrum::Density| of.figures().filter(|_| axes.identified);
     let measures = Measures {

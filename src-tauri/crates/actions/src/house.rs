@@ -3,7 +3,6 @@
 use crate::clinic::door;
 use crate::{Answer, Moment, outside, patient, refuse};
 use exercises::catalogue::{Catalogue, Lang};
-use exercises::log::Entry;
 use exercises::slots::SlotRef;
 use std::cell::RefCell;
 use std::path::{Path, PathBuf};
@@ -21,8 +20,8 @@ pub struct House {
     pub(crate) role: Option<Role>,
     pub(crate) catalogue: Catalogue,
     pub(crate) keys: Option<vault::keys::Keys>,
-    /// Log entries read so far: a log only grows, so each is decoded once.
-    pub(crate) entries: RefCell<Vec<Entry>>,
+    /// What was read of the patient's side so far.
+    pub(crate) read: RefCell<patient::plans::Read>,
     /// Whether `--at` set the time.
     pub at_is_set: bool,
     /// Whether it is a sample to look around in: see [`crate::patient::sample`].
@@ -43,7 +42,7 @@ impl House {
             role: None,
             catalogue: House::shipped()?,
             keys: None,
-            entries: RefCell::default(),
+            read: RefCell::default(),
             at_is_set: false,
             is_sample: false,
             open_slot: None,
@@ -145,7 +144,7 @@ impl House {
         let done = work(self).and_then(|done| self.home.store_mut().keep().map_err(refuse::store(&dir)).map(|()| done));
         if done.is_err() {
             // What was read meanwhile is no longer so.
-            self.entries.borrow_mut().clear();
+            self.read.take();
             self.home.store_mut().undo().map_err(refuse::store(&dir))?;
         }
         done

@@ -19,10 +19,16 @@ pub fn Record() -> impl IntoView {
     desk.house.tell::<ShowRecord>((), move |pages| answer.set(Some(pages)));
     let shown = move || {
         records.get().map(|pages| {
-            if pages.is_empty() {
-                return view! { <p>{text(Key::NoPlanWhat)}</p> }.into_any();
-            }
-            pages.into_iter().map(|page| view! { <OneRecord page/> }).collect_view().into_any()
+            let pages = if pages.is_empty() {
+                view! { <p>{text(Key::NoPlanWhat)}</p> }.into_any()
+            } else {
+                pages.into_iter().map(|page| view! { <OneRecord page/> }).collect_view().into_any()
+            };
+            // With the record and not before it: a button that moves away is missed.
+            let mine = (!desk.is_sample()).then(|| view! {
+                <button type="button" class="quiet" on:click=move |_| desk.open(Page::Mine)>{text(Key::MineTitle)}</button>
+            });
+            (pages, mine)
         })
     };
     view! {
@@ -30,9 +36,6 @@ pub fn Record() -> impl IntoView {
             <h1>{text(Key::PlaceRecord)}</h1>
             <Fault/>
             {shown}
-            {(!desk.is_sample()).then(|| view! {
-                <button type="button" class="quiet" on:click=move |_| desk.open(Page::Mine)>{text(Key::MineTitle)}</button>
-            })}
         </div>
     }
 }

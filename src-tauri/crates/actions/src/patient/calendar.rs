@@ -31,7 +31,7 @@ pub fn export(house: &House, moment: &Moment, plan: Option<PlanId>, path: Option
         version: env!("CARGO_PKG_VERSION"),
         made: moment.now,
         // Whatever changes the events, a card or excused days, is an entry of the log.
-        sequence: house.entries.borrow().last().map_or(0, |last| last.n),
+        sequence: house.read.borrow().entries().last().map_or(0, |last| last.n),
         title: outside::words(house.lang()).text(Key::ReminderTitle),
     };
     let bytes = calendar::write(&events, head).into_bytes();

@@ -4,7 +4,7 @@ use super::plans::{self, Carried, append};
 use crate::{Answer, House, Moment};
 use chrono::Duration;
 use exercises::correct::{Correctable, Correction, MOST_SCORE, list};
-use exercises::log::{Log, What};
+use exercises::log::What;
 use wire::Failure;
 use wire::patient::{CorrectAsk, CorrectPage, LookBack};
 
@@ -12,7 +12,7 @@ use wire::patient::{CorrectAsk, CorrectPage, LookBack};
 pub fn page(house: &House, moment: &Moment, ask: &LookBack) -> Answer<CorrectPage> {
     let one = plans::one(house, Some(ask.plan))?;
     let entries = listed(house, &one, moment, ask.days);
-    Ok(CorrectPage { exercises: one.exercises(), plan: one.followed.plan, entries })
+    Ok(CorrectPage { exercises: one.exercises(), plan: one.plan().clone(), entries })
 }
 
 /// Puts one entry right, whenever it was made; the page of the last days as it then is. Saying the same again changes
@@ -32,8 +32,8 @@ pub fn correct(house: &mut House, moment: &Moment, ask: &CorrectAsk) -> Answer<C
 
 /// The correction of that entry in force, if what is asked for can be said of it.
 fn fits(house: &House, one: &Carried, ask: &CorrectAsk) -> Answer<Option<Correction>> {
-    let entries = house.entries.borrow();
-    let named = entries.iter().find(|entry| entry.n == ask.entry && entry.plan == ask.plan);
+    let read = house.read.borrow();
+    let named = read.entries().iter().find(|entry| entry.n == ask.entry && entry.plan == ask.plan);
     let named = named.filter(|entry| Correction::Never.fits(&entry.what));
     let named = named.ok_or(Failure::NoSuchEntry { entry: ask.entry })?;
     match ask.to {
@@ -51,8 +51,5 @@ fn fits(house: &House, one: &Carried, ask: &CorrectAsk) -> Answer<Option<Correct
 
 fn listed(house: &House, one: &Carried, moment: &Moment, days: u16) -> Vec<Correctable> {
     let from = moment.now.date() - Duration::days(i64::from(days.max(1)) - 1);
-    let log = Log { id: one.log, entries: house.entries.take() };
-    let listed = list(&log, one.plan(), from);
-    house.entries.replace(log.entries);
-    listed
+    house.read.borrow().log().map_or_else(Vec::new, |log| list(log, one.plan(), from))
 }

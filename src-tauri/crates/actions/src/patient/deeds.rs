@@ -55,11 +55,11 @@ fn one(house: &mut House, plan: PlanId, moment: &Moment, did: &Did) -> Answer<()
             running::checkpoint(house, moment, &RunSnapshot { plan, run: script.run }).map(drop)
         }
         Did::Run { item, live: false, .. } => {
-            let slot = open_slot(&plans::one(house, Some(plan))?, *item, moment)?;
+            let slot = open_slot(&*plans::one(house, Some(plan))?, *item, moment)?;
             today::did_it(house, moment, &SlotAsk { plan, slot }).map(drop)
         }
         Did::LeftOut { item, reason } => {
-            let slot = open_slot(&plans::one(house, Some(plan))?, *item, moment)?;
+            let slot = open_slot(&*plans::one(house, Some(plan))?, *item, moment)?;
             today::leave_out(house, moment, &LeavingOut { plan, slot, reason: *reason }).map(drop)
         }
         Did::Excused { from, until, why } => {

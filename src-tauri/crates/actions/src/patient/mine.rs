@@ -21,14 +21,14 @@ pub fn export(house: &House, moment: &Moment, dir: Option<&Path>) -> Answer<Vec<
     let carried = plans::all(house)?;
     let first = carried.first().ok_or(Failure::NoPlan)?;
     let reminders = reminders::settings(house)?;
-    let entries = house.entries.borrow();
+    let read = house.read.borrow();
     let mine = Mine {
         program: env!("CARGO_PKG_VERSION"),
         made: moment.now,
         log: first.log,
         lang: house.lang(),
         plans: carried.iter().map(|one| held(one, moment)).collect(),
-        entries: &entries,
+        entries: read.entries(),
         reminders: &reminders,
     };
     let files = files(&mine);
@@ -77,6 +77,6 @@ pub fn erase(house: &mut House, moment: &Moment, ask: EraseAsk, web_view: WebVie
     house.home.erase(web_view).map_err(refuse::store(&dir))?;
     house.role = None;
     house.open_slot = None;
-    house.entries.borrow_mut().clear();
+    house.read.take();
     house.situation(moment)
 }

@@ -11,6 +11,7 @@ use exercises::time::Stamp;
 use exercises::today::Followed;
 use format::card::PairingSecret;
 use std::collections::BTreeMap;
+use std::sync::Arc;
 use store::table;
 use wire::Failure;
 use wire::house::Role;
@@ -61,6 +62,28 @@ pub(crate) fn exercises_of(plan: &Plan, catalogue: &Catalogue) -> Vec<Exercise> 
     found
 }
 
+/// What was read so far. A log only grows, so each entry is decoded once; and until an entry or a card comes, the plans stand as
+/// they stood.
+#[derive(Default)]
+pub(crate) struct Read {
+    log: Option<Log>,
+    cards: Vec<table::card::Card>,
+    /// The plans as the entries and cards make them; `None` where that was not yet asked.
+    plans: Option<Vec<Arc<Carried>>>,
+}
+
+impl Read {
+    /// The log as far as it was read; `None` before any plan was asked for.
+    pub(crate) fn log(&self) -> Option<&Log> {
+        self.log.as_ref()
+    }
+
+    /// Its entries.
+    pub(crate) fn entries(&self) -> &[Entry] {
+        self.log().map_or(&[], |log| &log.entries)
+    }
+}
+
 /// Whether any card has been taken.
 pub fn any(house: &House) -> Answer<bool> {
     let cards = house.home.store().read(table::card::newest).map_err(refuse::store(house.home.dir()))?;
@@ -71,14 +94,18 @@ pub fn any(house: &House) -> Answer<bool> {
 ///
 /// # Errors
 /// [`Failure::HomeDamaged`] where a card or an entry in the database cannot be read.
-pub fn all(house: &House) -> Answer<Vec<Carried>> {
+pub fn all(house: &House) -> Answer<Vec<Arc<Carried>>> {
     house.must_be(Role::Patient)?;
-    let known = house.entries.borrow().last().map_or(0, |last| last.n);
+    let known = house.read.borrow().entries().last().map_or(0, |last| last.n);
     let read = house
         .home
         .store()
         .read(|view| Ok((table::card::all(view)?, table::entry::after(view, known)?, table::log::id(view)?)));
     let (cards, entries, log) = read.map_err(refuse::store(house.home.dir()))?;
+    let new = !entries.is_empty() || house.read.borrow().cards != cards;
+    if let Some(plans) = house.read.borrow().plans.as_ref().filter(|_| !new) {
+        return Ok(plans.clone());
+    }
     let damaged = || Failure::HomeDamaged { home: house.home.dir().display().to_string() };
     let id = LogId(log.and_then(|id| id.try_into().ok()).ok_or_else(damaged)?);
     let entries = entries.into_iter().map(|row| {
@@ -87,21 +114,25 @@ pub fn all(house: &House) -> Answer<Vec<Carried>> {
         Ok(Entry { n: row.n, plan, at: Stamp { utc_ms: row.at_ms, offset_s: row.offset_s }, what })
     });
     let entries = entries.collect::<Answer<Vec<Entry>>>()?;
-    house.entries.borrow_mut().extend(entries);
-    let log = Log { id, entries: house.entries.take() };
-    let mut by_plan: BTreeMap<Vec<u8>, Vec<table::card::Card>> = BTreeMap::new();
-    for card in cards {
-        by_plan.entry(card.plan.clone()).or_default().push(card);
+    let mut read = house.read.borrow_mut();
+    let read = &mut *read;
+    read.plans = None;
+    let log = read.log.get_or_insert(Log { id, entries: Vec::new() });
+    log.entries.extend(entries);
+    let mut by_plan: BTreeMap<&[u8], Vec<&table::card::Card>> = BTreeMap::new();
+    for card in &cards {
+        by_plan.entry(&card.plan).or_default().push(card);
     }
-    let carried = by_plan.into_values().map(|cards| carried(house, cards, &log)).collect::<Answer<Vec<Carried>>>();
-    house.entries.replace(log.entries);
-    let mut carried = carried?;
-    carried.sort_by_key(|one| std::cmp::Reverse(one.followed.taken));
-    Ok(carried)
+    let plans = by_plan.into_values().map(|cards| carried(house, cards, log).map(Arc::new)).collect::<Answer<Vec<_>>>();
+    read.cards = cards;
+    let mut plans = plans?;
+    plans.sort_by_key(|one| std::cmp::Reverse(one.followed.taken));
+    read.plans = Some(plans.clone());
+    Ok(plans)
 }
 
 /// The plan of that id, or the only one.
-pub fn one(house: &House, plan: Option<PlanId>) -> Answer<Carried> {
+pub fn one(house: &House, plan: Option<PlanId>) -> Answer<Arc<Carried>> {
     let mut all = all(house)?;
     match plan {
         Some(plan) => all.into_iter().find(|one| one.plan().id == plan).ok_or(Failure::NoPlan),
@@ -110,7 +141,7 @@ pub fn one(house: &House, plan: Option<PlanId>) -> Answer<Carried> {
     }
 }
 
-fn carried(house: &House, cards: Vec<table::card::Card>, log: &Log) -> Answer<Carried> {
+fn carried(house: &House, cards: Vec<&table::card::Card>, log: &Log) -> Answer<Carried> {
     let damaged = || Failure::HomeDamaged { home: house.home.dir().display().to_string() };
     let opened = cards.iter().map(|row| {
         let unverified = format::card::open(&row.bytes).map_err(|_| damaged())?;

@@ -4,6 +4,7 @@ use super::plans::{self, Carried};
 use crate::{Answer, House, Moment, refuse};
 use exercises::remind::{self, Coming, Lookout, MOST_MEETING, MOST_QUIET, Meeting, Of, Settings, Span};
 use exercises::time::Stamp;
+use std::sync::Arc;
 use store::table::setting;
 use wire::Failure;
 use wire::house::Role;
@@ -26,7 +27,7 @@ fn keep(house: &mut House, settings: &Settings) -> Answer<()> {
 }
 
 /// What the rules look at.
-pub(crate) fn lookout<'a>(carried: &'a [Carried], settings: &'a Settings, moment: &'a Moment) -> Lookout<'a> {
+pub(crate) fn lookout<'a>(carried: &'a [Arc<Carried>], settings: &'a Settings, moment: &'a Moment) -> Lookout<'a> {
     let of = carried.iter().map(|one| Of { followed: &one.followed, catalogue: &one.catalogue });
     Lookout::new(of.collect(), settings, &moment.zone)
 }

@@ -10,6 +10,8 @@ use exercises::log::What;
 use exercises::run::{Counted, Doing, Held, Run, RunEnd};
 use exercises::slots::{self, Slot, SlotRef};
 use exercises::today::{Followed, Today, compose};
+use std::borrow::Cow;
+use std::sync::Arc;
 use wire::Failure;
 use wire::patient::{Excusing, LeavingOut, SlotAsk};
 
@@ -19,14 +21,14 @@ pub const PUT_OFF_MINUTES: u16 = 10;
 /// The Now page.
 pub fn page(house: &House, moment: &Moment) -> Answer<Today> {
     let carried = plans::all(house)?;
-    let mut catalogue = house.catalogue.clone();
+    let mut catalogue = Cow::Borrowed(&house.catalogue);
     for exercise in carried.iter().flat_map(|one| one.exercises()) {
         if catalogue.get(&exercise.id).is_none() {
-            catalogue.exercises.push(exercise);
+            catalogue.to_mut().exercises.push(exercise);
         }
     }
     let steps: Vec<_> = carried.iter().map(|one| (one.plan().id, recording::steps(one, moment))).collect();
-    let followed: Vec<Followed> = carried.into_iter().map(|one| one.followed).collect();
+    let followed: Vec<&Followed> = carried.iter().map(|one| &one.followed).collect();
     let today = compose(&followed, &catalogue, moment.now, &moment.zone);
     Ok(steps.iter().fold(today, |today, (plan, steps)| today.with_steps(*plan, steps)))
 }
@@ -108,7 +110,7 @@ pub fn excuse(house: &mut House, moment: &Moment, ask: &Excusing) -> Answer<Toda
 }
 
 /// The plan and the slot of that name.
-pub(crate) fn find(house: &House, moment: &Moment, plan: PlanId, slot: SlotRef) -> Answer<(Carried, Slot)> {
+pub(crate) fn find(house: &House, moment: &Moment, plan: PlanId, slot: SlotRef) -> Answer<(Arc<Carried>, Slot)> {
     let one = plans::one(house, Some(plan))?;
     let day = slots::of_day(one.plan(), slot.day, &moment.zone, one.followed.taken);
     let found = day.into_iter().find(|other| other.slot == slot).ok_or(Failure::NoSuchSlot)?;

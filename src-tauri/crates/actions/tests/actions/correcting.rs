@@ -29,7 +29,7 @@ fn a_score_is_put_right_and_taken_back() {
     let mut patient = Patient::new();
     let n = rate(&mut patient, 9);
     let scores = |patient: &Patient| {
-        let history = plans::one(&patient.house, None).expect("taken").followed.history;
+        let history = &plans::one(&patient.house, None).expect("taken").followed.history;
         history.pain.iter().map(|rating| rating.score).collect::<Vec<_>>()
     };
     let shown = correct(&mut patient, n, Correction::Score(2)).expect("a score");

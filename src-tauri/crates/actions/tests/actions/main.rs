@@ -8,5 +8,6 @@ mod own;
 mod people;
 mod reminders;
 mod running;
+mod standing;
 mod stepping;
 mod taking;
