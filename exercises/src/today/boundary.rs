@@ -4,8 +4,8 @@ use super::{Head, Today};
 use crate::time::Stamp;
 
 impl Today {
-    /// Milliseconds from its own moment until it would say something else by the passing of time: a slot opens or closes, a
-    /// reminder that was put off comes back, or the day ends. At least one second.
+    /// Milliseconds from its own moment until it would say something else by the passing of time: the clock shows the next
+    /// minute, a slot opens or closes, or a reminder that was put off comes back. At least one second.
     pub fn changes_in_ms(&self) -> u64 {
         let now = self.now.utc_ms;
         let head = match &self.head {
@@ -16,9 +16,8 @@ impl Today {
             Head::DoneForToday { next, .. } | Head::DayOff { next, .. } => vec![next.map(|next| next.utc_ms)],
             Head::NoPlan | Head::Over { .. } | Head::Stopped(_) => Vec::new(),
         };
-        let minutes_left = i64::from(crate::plan::schedule::DAY_MINUTES - self.now.minute());
-        let midnight = now - now.rem_euclid(60_000) + minutes_left * 60_000;
-        let ahead = head.into_iter().flatten().chain([midnight]).filter(|at| *at > now).min();
+        let next_minute = now - now.rem_euclid(60_000) + 60_000;
+        let ahead = head.into_iter().flatten().chain([next_minute]).filter(|at| *at > now).min();
         let left = ahead.map_or(1000, |at| at - now);
         u64::try_from(left).unwrap_or(1000).max(1000)
     }
@@ -60,21 +59,29 @@ mod tests {
         SlotRef { day: NaiveDate::from_ymd_opt(2026, 2, 25).expect("a date"), item: ItemId(1), number: 0 }
     }
 
-    fn later(minutes: i64) -> Stamp {
-        NOW.plus_ms(minutes * 60_000)
+    fn seconds_later(seconds: i64) -> Stamp {
+        NOW.plus_ms(seconds * 1000)
     }
 
     #[test]
     fn an_open_slot_closes_or_its_reminder_comes_back() {
-        let due = |put_off| today(Head::Due { slot: slot(), due: later(-2), closes: later(58), put_off });
-        assert_eq!(due(None).changes_in_ms(), 58 * 60_000);
-        assert_eq!(due(Some(later(10))).changes_in_ms(), 10 * 60_000);
+        let due =
+            |closes, put_off| today(Head::Due { slot: slot(), due: seconds_later(-90), closes, put_off }).changes_in_ms();
+        assert_eq!(due(seconds_later(3600), None), 60_000, "the clock shows the next minute");
+        assert_eq!(due(seconds_later(50), None), 50_000);
+        assert_eq!(due(seconds_later(50), Some(seconds_later(20))), 20_000);
     }
 
     #[test]
     fn a_slot_to_come_can_be_begun_ten_minutes_before() {
-        assert_eq!(today(Head::Next { slot: slot(), due: later(58) }).changes_in_ms(), 48 * 60_000);
-        assert_eq!(today(Head::Next { slot: slot(), due: later(5) }).changes_in_ms(), 5 * 60_000);
+        let next = |seconds| today(Head::Next { slot: slot(), due: seconds_later(seconds) }).changes_in_ms();
+        assert_eq!((next(630), next(599), next(30)), (30_000, 60_000, 30_000));
+    }
+
+    #[test]
+    fn the_clock_shows_the_next_minute() {
+        let at = |ms: i64| Today { now: NOW.plus_ms(ms), ..today(Head::NoPlan) }.changes_in_ms();
+        assert_eq!((at(0), at(1), at(58_000), at(59_900)), (60_000, 59_999, 2_000, 1_000));
     }
 
     #[test]
@@ -87,12 +94,5 @@ mod tests {
         assert!(!at(0, Head::NoPlan).says_the_same(&Today { now: elsewhere, ..today(Head::NoPlan) }));
         let alarm = Today { alarms: vec![crate::alarm::Trouble::ALL[0]], ..today(Head::NoPlan) };
         assert!(!at(0, Head::NoPlan).says_the_same(&alarm));
-    }
-
-    #[test]
-    fn a_day_ends_at_midnight_of_its_own_wall_clock() {
-        let midnight = (24 * 60 - (14 * 60 + 2)) * 60_000;
-        assert_eq!(today(Head::NoPlan).changes_in_ms(), midnight);
-        assert_eq!(today(Head::DayOff { excused: false, next: Some(later(3000)) }).changes_in_ms(), midnight);
     }
 }

@@ -26,8 +26,9 @@ use super::trouble::{Advice, AskTrouble};
 use crate::events;
 use crate::shared::{House, clock};
 
-/// The Now page is asked for again so often, in milliseconds, while anybody can see it.
-const LOOK_MS: u64 = 15_000;
+/// The Now page is asked for when it would say something else and when the shell says so; and so often, in milliseconds, should both
+/// fail.
+const LOOK_MS: u64 = 5 * 60_000;
 
 /// The patient's side of the window.
 #[component]
@@ -94,14 +95,18 @@ fn keep_up(desk: Desk) {
         }
     };
     let seen = || !document().hidden();
-    clock::every(LOOK_MS, move || {
+    let look = move || {
         if seen() {
-            refresh()
+            refresh();
         }
-    });
+    };
+    clock::every(LOOK_MS, look);
+    // One timer at a time: every answer sets it anew.
+    let timer = StoredValue::new(None::<TimeoutHandle>);
     Effect::new(move || {
-        if let Some(ms) = desk.changes_in_ms.get().filter(|ms| *ms < LOOK_MS) {
-            set_timeout(refresh, Duration::from_millis(ms));
+        let next = desk.changes_in_ms.get().and_then(|ms| set_timeout_with_handle(look, Duration::from_millis(ms)).ok());
+        if let Some(before) = timer.try_update_value(|timer| std::mem::replace(timer, next)).flatten() {
+            before.clear();
         }
     });
     events::listen("today_changed", move |_: serde_json::Value| refresh());
@@ -112,11 +117,7 @@ fn keep_up(desk: Desk) {
             desk.refresh();
         }
     });
-    let shown = window_event_listener(ev::visibilitychange, move |_| {
-        if seen() {
-            refresh()
-        }
-    });
+    let shown = window_event_listener(ev::visibilitychange, move |_| look());
     on_cleanup(move || {
         looked.remove();
         shown.remove();
