@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use actions::Clock;
-use exercises::sway::{Os, Sample};
+use exercises::sway::Sample;
 
 /// What the window was started with.
 #[derive(Debug, Default)]
@@ -51,7 +51,8 @@ impl Args {
 #[cfg(desktop)]
 fn recorded(path: &str) -> Result<Vec<Sample>, String> {
     let words = words::Words::new(actions::outside::lang());
-    actions::sums::trial(std::path::Path::new(path), Os::Other).map_err(|failure| words.failure(&failure).fault)
+    actions::sums::trial(std::path::Path::new(path), exercises::sway::Os::Other)
+        .map_err(|failure| words.failure(&failure).fault)
 }
 
 #[cfg(all(test, desktop))]

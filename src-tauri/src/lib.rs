@@ -1,5 +1,7 @@
 //! The desktop and phone shell: windows, tray, commands, the reminder loop. Decides nothing.
 
+#[cfg(mobile)]
+mod ahead;
 mod args;
 #[cfg(desktop)]
 mod at_login;
@@ -41,6 +43,8 @@ pub fn run() {
                 tray::show(app.handle());
                 reminders::start(app.handle().clone());
             }
+            #[cfg(mobile)]
+            ahead::start(app.handle().clone());
             Ok(())
         })
         .run(context)
@@ -55,5 +59,5 @@ fn with_plugins(builder: tauri::Builder<tauri::Wry>) -> tauri::Builder<tauri::Wr
 
 #[cfg(mobile)]
 fn with_plugins(builder: tauri::Builder<tauri::Wry>) -> tauri::Builder<tauri::Wry> {
-    builder
+    builder.plugin(tauri_plugin_notification::init())
 }

@@ -26,10 +26,13 @@ pub fn WeeksChart(chart: Weeks, label: String) -> impl IntoView {
             request_animation_frame(move || scrolled.set_scroll_left(scrolled.scroll_width()));
         }
     });
+    // Days before those in sight fade out: a date that is cut in the middle looks like a fault.
+    let goes_on = RwSignal::new(false);
+    let look = move |_| goes_on.set(scrolled.get_untracked().is_some_and(|scrolled| scrolled.scroll_left() > 2));
     view! {
         <div class="weeks">
             <svg class="chart" width=LEFT height=height viewBox=format!("0 0 {LEFT} {height}") aria-hidden="true">{hours.collect_view()}</svg>
-            <div class="chart-scroll" data-scrolls tabindex="0" role="img" aria-label=label node_ref=scrolled>
+            <div class="chart-scroll" class:goes-on=goes_on data-scrolls tabindex="0" role="img" aria-label=label node_ref=scrolled on:scroll=look>
                 <svg class="chart" width=strings height=height viewBox=format!("{LEFT} 0 {strings} {height}")>
                     {parted}{days}{dates(starts, height)}
                 </svg>

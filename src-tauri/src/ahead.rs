@@ -1,0 +1,75 @@
+//! Reminders on a phone: its system shows them, since no program runs there by the hour. It is told ahead, and told anew
+//! whenever what is to come has changed.
+//!
+//! The program looks while it runs; what a person does in it is therefore heeded, and what it cannot see, it cannot know: a
+//! phone's reminder neither takes the place of the one before nor goes when its slot closes.
+
+use std::thread;
+use std::time::Duration;
+
+use actions::outside;
+use actions::patient::reminders;
+use exercises::remind::Coming;
+use tauri::{AppHandle, Manager};
+use tauri_plugin_notification::{NotificationExt, PermissionState, Schedule};
+use time::OffsetDateTime;
+use words::{Key, Words};
+
+use crate::session::Session;
+
+/// How often the program looks, while it runs.
+const LOOK: Duration = Duration::from_secs(5);
+/// So many hours are told ahead: a week. The system keeps as many reminders as [`exercises::remind::MOST_AHEAD`].
+const HOURS: u16 = 7 * 24;
+
+/// Starts looking.
+pub fn start(app: AppHandle) {
+    let spawned = thread::Builder::new().name("reminders".into()).spawn(move || {
+        let mut told = Vec::new();
+        loop {
+            let (coming, words) = to_come(&app);
+            if coming != told {
+                match tell(&app, &coming, words) {
+                    Ok(()) => told = coming,
+                    Err(error) => eprintln!("the system was not told of reminders: {error}"),
+                }
+            }
+            thread::sleep(LOOK);
+        }
+    });
+    if let Err(error) = spawned {
+        eprintln!("no reminders: {error}");
+    }
+}
+
+/// What is to come, without what is due already: that was told before. Nothing where no plan is followed.
+fn to_come(app: &AppHandle) -> (Vec<Coming>, Words) {
+    let looked = app.state::<Session>().own(|house, moment| {
+        let all = reminders::ahead(house, moment, HOURS)?;
+        let coming = all.into_iter().filter(|one| one.at.utc_ms > moment.now.utc_ms);
+        Ok((coming.collect(), outside::words(house.lang())))
+    });
+    looked.unwrap_or_else(|_| (Vec::new(), outside::words(outside::lang())))
+}
+
+/// The system shows these, and no others of before. It asks the person the first time.
+fn tell(app: &AppHandle, coming: &[Coming], words: Words) -> tauri_plugin_notification::Result<()> {
+    let system = app.notification();
+    system.cancel_all()?;
+    if coming.is_empty() {
+        return Ok(());
+    }
+    if system.permission_state()? != PermissionState::Granted && system.request_permission()? != PermissionState::Granted {
+        // The person said no; their phone's settings can say otherwise.
+        return Ok(());
+    }
+    for (id, one) in (1..).zip(coming) {
+        let Ok(date) = OffsetDateTime::from_unix_timestamp(one.at.utc_ms.div_euclid(1000)) else { continue };
+        let (title, body) = words.reminder(one.reminder.takes_s);
+        let notification = system.builder().id(id).title(title).body(body).group(words.text(Key::AppName));
+        let at = Schedule::At { date, repeating: false, allow_while_idle: true };
+        let notification = if one.reminder.light { notification.silent() } else { notification };
+        notification.schedule(at).show()?;
+    }
+    Ok(())
+}
