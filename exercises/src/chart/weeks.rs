@@ -206,7 +206,7 @@ fn day_shape(day: &DayString, knots: &[Knot], x: f64, scale: &Scale) -> DayShape
         return DayShape { day: day.day, x, seen: false, pieces: vec![whole], marks: Vec::new() };
     }
     let gaps: Vec<(f64, f64)> = (0..at.len())
-        .filter(|place| matches!(sorted[*place].mark, Mark::PassedBy | Mark::Due | Mark::ToCome))
+        .filter(|place| matches!(sorted[*place].mark, Mark::PassedBy | Mark::HeldBack | Mark::Due | Mark::ToCome))
         .map(|place| gap(&at, place))
         .collect();
     let marks = sorted
@@ -291,6 +291,17 @@ mod tests {
         assert!(chart.days[0].pieces.iter().all(|(from, to)| to - from <= PEG + 1e-9), "{:?}", chart.days[0].pieces);
         let single = one(&[day(0, true, &[(1080, Mark::PassedBy)])]);
         assert_eq!(single.days[0].pieces.len(), 2, "a peg above and one below");
+    }
+
+    #[test]
+    fn what_an_alarm_held_back_is_a_cross_in_a_gap() {
+        let chart = one(&[day(0, true, &[(540, Mark::HeldBack), (600, Mark::HeldBack)])]);
+        assert_eq!(chart.days[0].marks.len(), 2);
+        assert!(
+            chart.days[0].pieces.iter().all(|(from, to)| to - from <= PEG + 1e-9),
+            "no kept day: {:?}",
+            chart.days[0].pieces
+        );
     }
 
     #[test]

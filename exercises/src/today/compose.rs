@@ -31,7 +31,9 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
             .map_or_else(|| (None, quiet(followed, &string, now, zone)), |(of, head)| (Some(of), head)),
     };
     let item = of.and_then(|(plan, id)| items.iter().find(|item| (item.plan, item.item.id) == (plan, id)).cloned());
-    let in_force = followed.iter().filter(|one| now.date() <= one.plan.review);
+    // Who has just said that something is badly wrong is not asked how well a meeting goes.
+    let asks = !matches!(head, Head::Stopped(_));
+    let in_force = followed.iter().filter(|one| asks && now.date() <= one.plan.review);
     Today {
         now,
         head,

@@ -124,3 +124,13 @@ fn at_a_glance_what_is_done_of_how_many_and_whether_a_plan_is_followed() {
     assert!(!page(&[], at(400, 8, 0)).is_followed(), "its review date has passed");
     assert!(!compose::<Followed>(&[], &catalogue(), at(0, 9, 0), &Offsets::fixed(0)).is_followed());
 }
+
+#[test]
+fn while_all_is_stopped_nothing_is_asked() {
+    let heart = (at(7, 9, 5), What::Trouble { trouble: Trouble::HeartOrBreath, item: None });
+    let questions = |happened: &[(Stamp, What)]| {
+        compose(&[followed(happened)], &catalogue(), at(7, 9, 10), &Offsets::fixed(0)).questions
+    };
+    assert!(!questions(&[]).is_empty(), "the activity of the week");
+    assert_eq!(questions(&[heart]), []);
+}

@@ -47,7 +47,7 @@ fn mistakes_are_put_right_and_nothing_is_erased() {
     put_right(&window, "left out, no time", "Felt fine, no need", "Now: felt fine, no need.");
     put_right(&window, "off: travelling", "A mistake: take it out", "Taken out.");
     put_right(&window, "11:10", "I did not do this", "Not done.");
-    put_right(&window, "Something was wrong during", "Note that it was a mistake", "What it holds back stays held back.");
+    put_right(&window, "Something was wrong during", "Note that it was a mistake", "What it stopped stays stopped.");
     window.screenshot("mistakes-put-right");
     window.close();
 

@@ -55,7 +55,7 @@ fn from_the_first_start_to_the_visit() {
     desktop.prescribe(PLAN, TAKEN);
     let card = std::fs::read_to_string(desktop.path("card/card.txt")).expect("the card's text");
     let (window, _turn) = open(&desktop, "new", "2027-03-01T08:55:00+01:00");
-    window.see("Which side are you on?");
+    window.see("What will you do here?");
     window.no_trap();
     press(&window, "I do exercises", "Enter", "Take your plan card");
     take(&window, card.trim());

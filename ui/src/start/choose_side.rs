@@ -31,13 +31,13 @@ pub fn ChooseSide() -> impl IntoView {
                     <div>
                         <p class="soft">{house.text(Key::AppName)}</p>
                         <h1>{house.text(Key::ChooseSide)}</h1>
+                        <p class="soft">{house.text(Key::SideStays)}</p>
                     </div>
                     {anew::is_new().then(|| view! { <p role="status"><strong>{house.text(Key::Erased)}</strong></p> })}
                     <Fault/>
                     {side("side-patient", Role::Patient, Key::SidePatient, Key::SidePatientWhat)}
                     {side("side-clinic", Role::Clinic, Key::SideClinic, Key::SideClinicWhat)}
                     <p class="small soft">{house.text(Key::SideWarning)}</p>
-                    <p class="small soft">{house.text(Key::SideStays)}</p>
                     <TimeIsSet/>
                 </div>
             </main>

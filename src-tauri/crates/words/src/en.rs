@@ -13,7 +13,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Continue => "Continue",
         Key::Close => "Close",
         Key::Save => "Save",
-        Key::ChooseSide => "Which side are you on?",
+        Key::ChooseSide => "What will you do here?",
         Key::SidePatient => "I do exercises",
         Key::SidePatientWhat => {
             "Take the card from your clinic, be reminded, be guided, and bring a sealed summary to the next visit."
@@ -299,7 +299,7 @@ pub fn text(key: Key) -> &'static str {
         Key::PlacePlan => "Plan",
         Key::PlaceRecord => "Record",
         Key::SomethingWrong => "Something is wrong",
-        Key::SideStays => "This cannot be changed later. For the other side, use another data folder.",
+        Key::SideStays => "The choice stays. For the other one, use another data folder.",
 
         // patient: now
         Key::Begin => "Begin",
@@ -325,7 +325,7 @@ pub fn text(key: Key) -> &'static str {
         Key::OverWhat => "It ran until {date}. Take your record to the visit; a new card starts the next plan.",
         Key::Stopped => "Your plan is on hold",
         Key::StoppedSince => "You said: {what}.",
-        Key::OnlyNewCard => "Only a new card from your clinic opens it again.",
+        Key::OnlyNewCard => "Only a new card from your clinic lets you go on with it.",
         Key::WhatToDo => "What to do",
         Key::RowNow => "now",
         Key::DayLabel => "Today, by time",
@@ -349,7 +349,7 @@ pub fn text(key: Key) -> &'static str {
         Key::AskPain => "Pain now: {name}",
         Key::PainLeast => "no pain",
         Key::PainMost => "the worst you can think of",
-        Key::AskActivity => "How well can you: {name}?",
+        Key::AskActivity => "How well can you do this: {name}?",
         Key::ActivityLeast => "cannot",
         Key::ActivityMost => "as before",
         Key::AskSettled => "Yesterday it hurt: {name}. Had it settled by this morning?",
@@ -493,7 +493,7 @@ pub fn text(key: Key) -> &'static str {
         Key::UrgentAnyway => "If it is urgent, do not answer questions here: call your local emergency number.",
         Key::DuringWhich => "During which exercise?",
         Key::NotDuringOne => "Not during an exercise",
-        Key::HeldBackTitle => "What is held back",
+        Key::HeldBackTitle => "What stops now",
         Key::HeldBackPlan => "All exercises and reminders are stopped.",
         Key::HeldBackBalance => "All balance exercises are stopped. The others go on.",
         Key::HeldBackExercise => "This exercise is stopped. The others go on.",
@@ -517,7 +517,7 @@ pub fn text(key: Key) -> &'static str {
         Key::FellBadly => {
             "If you hit your head, cannot stand, or something may be broken: call your local emergency number now."
         }
-        Key::TellClinicFall => "Contact your clinic before you practise balance again, also if nothing hurts.",
+        Key::TellClinicFall => "Contact your clinic before you practise balance again, even if nothing hurts.",
         Key::SitAndRest => "Sit down and rest until you feel steady.",
         Key::StopThisOne => "Stop this exercise. Rest in a position that is comfortable.",
         Key::ContactClinic => "Contact your clinic before you do it again.",
@@ -616,7 +616,7 @@ pub fn text(key: Key) -> &'static str {
         Key::FramesStay => "Stay on this code",
         Key::CorrectTitle => "Put something right",
         Key::CorrectWhat => {
-            "What you said first stays in the record on this device. Your clinic sees what counts now, and that it was put right."
+            "Press what is wrong. What you said first stays in the record on this device. Your clinic sees what counts now, and that it was put right."
         }
         Key::CorrectNone => "Nothing of the last {n|day|# days} can be put right.",
         Key::CorrectOpen => "Was something entered by mistake?",
@@ -627,7 +627,7 @@ pub fn text(key: Key) -> &'static str {
         Key::CorrectAlarm => "Note that it was a mistake",
         Key::CorrectEarlier => "Show earlier days",
         Key::CorrectDays => "Save these days",
-        Key::CorrectAlarmNoted => "Noted as raised by mistake. What it holds back stays held back.",
+        Key::CorrectAlarmNoted => "Noted as raised by mistake. What it stopped stays stopped.",
         Key::CorrectedTo => "Now: {now}.",
         Key::CorrectedOut => "Taken out.",
         Key::CorrectedNotDone => "Not done.",

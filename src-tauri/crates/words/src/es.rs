@@ -13,7 +13,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Continue => "Continuar",
         Key::Close => "Cerrar",
         Key::Save => "Guardar",
-        Key::ChooseSide => "¿De qué lado está usted?",
+        Key::ChooseSide => "¿Qué hará usted aquí?",
         Key::SidePatient => "Hago ejercicios",
         Key::SidePatientWhat => {
             "Reciba la tarjeta de su clínica, los avisos y la guía, y lleve un resumen sellado a la próxima visita."
@@ -301,7 +301,7 @@ pub fn text(key: Key) -> &'static str {
         Key::PlacePlan => "Plan",
         Key::PlaceRecord => "Registro",
         Key::SomethingWrong => "Algo va mal",
-        Key::SideStays => "Esto no se puede cambiar después. Para el otro lado, use otra carpeta de datos.",
+        Key::SideStays => "La elección queda así. Para la otra, use otra carpeta de datos.",
 
         // patient: now
         Key::Begin => "Empezar",
@@ -327,7 +327,7 @@ pub fn text(key: Key) -> &'static str {
         Key::OverWhat => "Duró hasta el {date}. Lleve su registro a la visita; una tarjeta nueva empieza el plan siguiente.",
         Key::Stopped => "Su plan está en pausa",
         Key::StoppedSince => "Usted dijo: {what}.",
-        Key::OnlyNewCard => "Solo una tarjeta nueva de su clínica lo abre de nuevo.",
+        Key::OnlyNewCard => "Solo una tarjeta nueva de su clínica le permite seguir con ello.",
         Key::WhatToDo => "Qué hacer",
         Key::RowNow => "ahora",
         Key::DayLabel => "Hoy, por horas",
@@ -349,7 +349,7 @@ pub fn text(key: Key) -> &'static str {
         Key::AskPain => "Dolor ahora: {name}",
         Key::PainLeast => "ningún dolor",
         Key::PainMost => "el peor imaginable",
-        Key::AskActivity => "¿Qué tal puede: {name}?",
+        Key::AskActivity => "¿Qué tal puede hacer esto: {name}?",
         Key::ActivityLeast => "no puedo",
         Key::ActivityMost => "como antes",
         Key::AskSettled => "Ayer le dolía: {name}. ¿Se había calmado esta mañana?",
@@ -497,7 +497,7 @@ pub fn text(key: Key) -> &'static str {
         Key::UrgentAnyway => "Si es urgente, no conteste aquí: llame al número de emergencias de su zona.",
         Key::DuringWhich => "¿Durante qué ejercicio?",
         Key::NotDuringOne => "No durante un ejercicio",
-        Key::HeldBackTitle => "Lo que queda retenido",
+        Key::HeldBackTitle => "Lo que se detiene ahora",
         Key::HeldBackPlan => "Todos los ejercicios y avisos están parados.",
         Key::HeldBackBalance => "Todos los ejercicios de equilibrio están parados. Los demás siguen.",
         Key::HeldBackExercise => "Este ejercicio está parado. Los demás siguen.",
@@ -620,7 +620,7 @@ pub fn text(key: Key) -> &'static str {
         Key::FramesStay => "Quedarse en este",
         Key::CorrectTitle => "Corregir algo",
         Key::CorrectWhat => {
-            "Lo que dijo primero queda en el registro de este dispositivo. Su clínica ve lo que cuenta ahora y que se corrigió."
+            "Pulse lo que esté mal. Lo que dijo primero queda en el registro de este dispositivo. Su clínica ve lo que cuenta ahora y que se corrigió."
         }
         Key::CorrectNone => "{n|Del último día|De los últimos # días} no se puede corregir nada.",
         Key::CorrectOpen => "¿Se anotó algo por error?",

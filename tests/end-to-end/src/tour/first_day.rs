@@ -54,7 +54,7 @@ impl Tour<'_> {
         window.press("Something is wrong");
         keep("something-is-wrong");
         window.press("I nearly fell");
-        window.see("What is held back");
+        window.see("What stops now");
         keep("advice-fall");
         window.press("Close");
         window.press("Something is wrong");
@@ -62,7 +62,7 @@ impl Tour<'_> {
         window.see("During which exercise?");
         keep("during-which");
         window.press_part("Sit tall");
-        window.see("What is held back");
+        window.see("What stops now");
         window.press("Close");
         window.press("Something is wrong");
         window.press_part("Chest pain");

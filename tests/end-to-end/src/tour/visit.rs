@@ -95,7 +95,7 @@ impl Tour<'_> {
         window.see("Note that it was a mistake");
         keep("alarm");
         window.press("Note that it was a mistake");
-        window.see("What it holds back stays held back.");
+        window.see("What it stopped stays stopped.");
         window.press_part("Pain, upper back: 9 of 10");
         window.see("As I said first");
         keep("put-right");

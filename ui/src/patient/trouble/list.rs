@@ -1,6 +1,6 @@
 //! The first question: what is wrong?
 
-use exercises::alarm::Trouble;
+use exercises::alarm::{Scope, Trouble};
 use leptos::prelude::*;
 use words::Key;
 
@@ -17,16 +17,17 @@ pub fn TroubleList(
     let words = desk.house.words();
     let busy = desk.house.busy;
     let all = Trouble::ALL.map(|trouble| {
-        view! { <button type="button" class="alarm" disabled=busy on:click=move |_| chose(trouble)>{words.trouble(trouble)}</button> }
+        // Red is for what cannot wait.
+        let class = if trouble.scope() == Scope::WholePlan { "alarm" } else { "" };
+        view! { <button type="button" class=class disabled=busy on:click=move |_| chose(trouble)>{words.trouble(trouble)}</button> }
     });
     view! {
         <main class="screen">
             <div class="column stack-5">
-                <h1>{words.text(Key::WhatIsWrong)}</h1>
+                <div class="stack-2"><h1>{words.text(Key::WhatIsWrong)}</h1><p>{words.text(Key::UrgentAnyway)}</p></div>
                 <Fault/>
                 <div class="choices">{all}</div>
                 <button type="button" on:click=move |_| nothing()>{words.text(Key::NothingASlip)}</button>
-                <p class="small soft">{words.text(Key::UrgentAnyway)}</p>
             </div>
         </main>
     }

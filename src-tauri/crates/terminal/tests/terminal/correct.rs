@@ -25,7 +25,7 @@ fn what_was_mistaken_is_put_right_and_the_clinic_reads_what_counts() {
     assert!(said.contains("left out, no time") && said.contains("Now: ") && said.contains("unwell"), "{said}");
     assert!(place.done(&correct(&["--entry", &run, "--remove"])).ends_with(". Not done.\n"));
     let noted = place.done(&correct(&["--entry", &trouble, "--remove"]));
-    assert!(noted.contains("What it holds back stays held back."), "{noted}");
+    assert!(noted.contains("What it stopped stays stopped."), "{noted}");
     let seal = ["--home", "done", "--at", DONE, "patient", "summary", "--until", "2026-11-26", "--out", "right.age"];
     place.done(&seal);
     assert_eq!(place.clinic(&["receive", "right.age"]), "right.age: K17, 1 day known more fully.\n");

@@ -173,7 +173,7 @@ pub fn failure(failure: &Failure) -> (String, String) {
         Failure::NoSuchSlot => ("El plan no tiene esa hora.".into(), "Mire de nuevo el día; el plan puede haber cambiado."),
         Failure::HeldBack(_) => (
             "Este ejercicio está retenido desde que usted dijo que algo iba mal.".into(),
-            "Contacte con su clínica; solo una tarjeta nueva suya lo abre de nuevo.",
+            "Contacte con su clínica; solo una tarjeta nueva suya le permite seguir con ello.",
         ),
         Failure::EmptyPeriod => {
             ("El periodo no contiene ningún día del plan.".into(), "Elija un periodo entre el inicio del plan y hoy.")

@@ -105,6 +105,6 @@ mod tests {
         assert_eq!(corrected(pain(8), Some(Correction::Never), None).as_deref(), Some("Taken out."));
         let trouble = Said::Trouble { trouble: Trouble::Fell, item: Some(ItemId(2)) };
         let noted = corrected(trouble, Some(Correction::Never), Some(trouble));
-        assert_eq!(noted.as_deref(), Some("Noted as raised by mistake. What it holds back stays held back."));
+        assert_eq!(noted.as_deref(), Some("Noted as raised by mistake. What it stopped stays stopped."));
     }
 }

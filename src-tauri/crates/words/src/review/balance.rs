@@ -37,7 +37,10 @@ impl Words {
             (Verdict::Rising, Some(figures)) => self.stance_moved(Say::Rising, Say::StanceMoved, series, &figures),
             (Verdict::Falling, Some(figures)) => self.stance_moved(Say::Falling, Say::StanceMoved, series, &figures),
             (Verdict::NoClearChange, Some(figures)) => {
-                self.stance_moved(Say::NoClearChange, Say::StanceUnclear, series, &figures)
+                // As much as counts, and still unclear: to name the amount would contradict the word.
+                let enough = figures.change.abs() >= figures.important.difference;
+                let why = if enough { Say::StanceWavers } else { Say::StanceUnclear };
+                self.stance_moved(Say::NoClearChange, why, series, &figures)
             }
             (Verdict::AtTheCap, _) => {
                 let values: [(&str, &dyn Display); 3] = [("capped", &at_cap), ("n", &days), ("s", &series.target_s)];
@@ -66,7 +69,7 @@ impl Words {
         self.finding(word, figures, &values)
     }
 
-    /// "Left 12.4 s, right 18.6 s: 66 %."
+    /// "Left 12.4 s, right 18.6 s: 66 % of the right."
     pub fn side_to_side(self, sides: &SideToSide) -> String {
         let other = match sides.involved {
             Leg::Left => Leg::Right,

@@ -41,7 +41,7 @@ says! {
     // stance
     OnSupport AtBreastbone InPocket UpTo
     Rising Falling AtTheCap TooFewData
-    StanceMoved StanceUnclear StanceCapped StanceFewDays StanceNoYardstick FromOwnSpread FromOlderAdults FromGiven
+    StanceMoved StanceUnclear StanceWavers StanceCapped StanceFewDays StanceNoYardstick FromOwnSpread FromOlderAdults FromGiven
     SidesPercent SidesAtMost SidesAtLeast SidesCapped SidesNotComputed WithinError
     SwayLast SwayChanged SwayUnclear SwayFew SwayToConfirm SwayNotMeasured
     VisitStance VisitStanceCapped

@@ -2,6 +2,8 @@ use super::samples::{page, plan};
 use super::*;
 use exercises::alarm::Trouble;
 use exercises::id::ItemId;
+use exercises::review::StanceSeries;
+use exercises::statistics::{DayValue, TrendContext, Verdict, trend};
 use exercises::suggest::{Advice, Hindrance, Reason, Step, Suggestion};
 use std::collections::BTreeSet;
 
@@ -65,6 +67,21 @@ fn four_weeks_of_an_invented_patient_read_as_they_went() {
     says(&text, "The <chair> at work was changed.");
     says(&text, "26 October, firm floor, eyes open: left 12.4 s, right 45 s or more.");
     says(&text, "half of the runs began 2 to 12 minutes after the reminder");
+}
+
+#[test]
+fn an_unclear_change_says_what_it_lacks() {
+    let review = page().review.expect("a review");
+    let to_and_fro = [10.0, 14.0, 9.0, 15.0, 10.0, 16.0, 9.0, 15.0];
+    let days: Vec<DayValue> = (0..).zip(to_and_fro).map(|(day, value)| DayValue { day, value }).collect();
+    let said = |least| {
+        let context = TrendContext { given_difference: Some(least), ..TrendContext::default() };
+        let change = trend(&days, &context).expect("a series");
+        assert_eq!(change.verdict, Verdict::NoClearChange);
+        EN.stance(&StanceSeries { change, ..review.balance[0].clone() }).figures
+    };
+    assert!(said(8.0).contains("a change counts from 8 s on"), "{}", said(8.0));
+    assert!(said(0.5).contains("it goes up and down too much to tell"), "{}", said(0.5));
 }
 
 #[test]
