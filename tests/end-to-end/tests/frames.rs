@@ -95,9 +95,9 @@ fn the_clinic_takes(desktop: &Desktop, pictures: &[PathBuf]) {
     clinic.type_into("Passphrase", "plumb line and lantern");
     clinic.press("Open");
     // All but one: it says so, and nothing is kept half.
-    clinic.choose_files("Sealed summaries", &pictures[1..]);
+    clinic.choose_files("Choose files", &pictures[1..]);
     clinic.see("codes of this summary");
-    clinic.choose_files("Sealed summaries", pictures);
+    clinic.choose_files("Choose files", pictures);
     clinic.see("28 new days");
     clinic.press_part("K17");
     clinic.see("Done, and when in the day");

@@ -41,7 +41,7 @@ fn prescribe_do_hand_over_review_and_prescribe_again() {
 
     let clinic = desktop.open("clinic").at("2027-03-01T18:00:00+01:00").zone(ZONE).size(1280, 900).start();
     unlock(&clinic);
-    clinic.choose_file("Sealed summaries", &summary);
+    clinic.choose_file("Choose files", &summary);
     clinic.see("1 new day");
     clinic.press_part("K17");
     clinic.see("Done, and when in the day");

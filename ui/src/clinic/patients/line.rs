@@ -26,6 +26,7 @@ pub fn Line(line: PatientLine) -> impl IntoView {
             <button type="button" class="open" on:click=open>
                 <span class="who"><b>{line.code.clone()}</b>" "{name}</span>
                 {alarms}
+                {has_plan.then(|| view! { <span class="go">{words.text(Key::PlanReview)}</span> })}
                 <span class="small soft">{stands(words, &line, today)}</span>
             </button>
             <button type="button" aria-label=format!("{next}: {}", line.code) on:click=move |_| room.plan(to_plan.clone())>{next}</button>

@@ -23,7 +23,7 @@ pub fn Now() -> impl IntoView {
     let no_plan = Memo::new(move |_| desk.has_no_plan());
     let day = move || {
         desk.today.get().map(|today| {
-            let items = !today.items.is_empty();
+            let can = today.items.iter().any(|item| item.held_back.is_none());
             view! {
                 <div class="now-head">
                     <HeadOf today=today.clone()/>
@@ -32,7 +32,7 @@ pub fn Now() -> impl IntoView {
                 <div class="now-day">
                     <DayString today=today.clone()/>
                     <Lines lines=today.aftercare.clone()/>
-                    <Show when=move || items>
+                    <Show when=move || can>
                         <button type="button" on:click=move |_| desk.open(Page::Choose)>{text(Key::DoOneNow)}</button>
                     </Show>
                 </div>

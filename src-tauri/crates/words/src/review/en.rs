@@ -190,7 +190,7 @@ pub fn text(what: Say) -> &'static str {
         Say::WhyNotSettled => "Pain had not settled by the next morning.",
         Say::WhyPainRising => "Pain rose two weeks in a row: {base}, then {before}, then {last}.",
         Say::WhyMissedTwice => "The target was missed in two sessions.",
-        Say::WhyMetTwice => "The target was met in two sessions in a row, and pain did not speak against it.",
+        Say::WhyMetTwice => "The target was met in two sessions in a row, and pain allows it.",
         Say::WhyMetOnce => "The target was met once so far; twice in a row are needed.",
         Say::WhyNotMet => "The target was not met in the last session.",
         Say::WhyPainBetween => "Pain {score}: allowed, but too much for a step.",

@@ -26,6 +26,7 @@ pub fn AskTouched(asked: Asked, something_wrong: impl Fn() + Copy + Send + 'stat
         driver.answer(asked, at_s, answer);
     };
     let title = words.asked_after_trial(asked);
+    let heading = move || if when.get().is_some() { words.text(Key::AskTouchedWhen).to_owned() } else { title.clone() };
     let answers = move || {
         view! {
             <div class="choices">
@@ -37,7 +38,7 @@ pub fn AskTouched(asked: Asked, something_wrong: impl Fn() + Copy + Send + 'stat
     };
     view! {
         <main class="screen run">
-            <div class="run-head"><p class="soft">{words.text(Key::TryOver)}</p><h1>{title}</h1></div>
+            <div class="run-head"><p class="soft">{words.text(Key::TryOver)}</p><h1>{heading}</h1></div>
             <Fault/>
             {move || match when.get() {
                 None => answers().into_any(),
@@ -58,12 +59,18 @@ fn When(when: RwSignal<Option<u32>>, most: u32, asked: Asked) -> impl IntoView {
     let done = move |_| driver.answer(asked, f64::from(when.get_untracked().unwrap_or_default()), Answer::Yes);
     view! {
         <div class="stack">
-            <label class="stack-1">
-                <span>{words.text(Key::AskTouchedWhen)}</span>
-                <input type="range" min="0" max=most step="1" prop:value=move || at().to_string() on:input=slide/>
-            </label>
+            <input
+                type="range"
+                aria-label=words.text(Key::AskTouchedWhen)
+                min="0"
+                max=most
+                step="1"
+                prop:value=move || at().to_string()
+                on:input=slide
+            />
             <p class="number moment">{move || words.fill(Key::SecondsShort, &[("s", &at())])}</p>
             <button type="button" class="main" on:click=done>{words.text(Key::Continue)}</button>
+            <button type="button" class="quiet" on:click=move |_| when.set(None)>{words.text(Key::Back)}</button>
         </div>
     }
 }
