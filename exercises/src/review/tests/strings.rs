@@ -127,6 +127,15 @@ fn what_was_written_in_stands_apart_and_does_not_double_what_was_timed() {
 }
 
 #[test]
+fn a_timed_part_does_not_make_timed_what_was_written_in_whole() {
+    let mut told = saw(PHONE, 2, &[Mark::Done, Mark::PassedBy, Mark::PassedBy]);
+    let part = RunOn { parts: Share { done: 1, of: 3 }, ..run(1, 2, HOLD, Some(0)) };
+    told.runs = vec![part, RunOn { live: false, ..run(2, 2, HOLD, Some(0)) }];
+    let hold = &page([plan()], &[told]).adherence[0];
+    assert_eq!((hold.slots.done, hold.slots.written_in), (0, 1));
+}
+
+#[test]
 fn days_without_a_record_are_told_apart_and_days_ahead_are_not_counted() {
     let mut told = summary(PHONE, 1, 0, 3);
     told.seen.remove(&1);
