@@ -18,6 +18,9 @@ pub(super) struct Fourier {
     last: usize,
     cos: Vec<f64>,
     sin: Vec<f64>,
+    /// The turn of each part at each frequency, the parts of a frequency side by side.
+    turn_cos: Vec<f64>,
+    turn_sin: Vec<f64>,
 }
 
 /// A part's own sums, all parts side by side: real, and imaginary with the sign turned.
@@ -32,8 +35,11 @@ impl Fourier {
     pub(super) fn new(length: usize, first: usize, last: usize) -> Fourier {
         let parts = if length.is_multiple_of(PARTS) { PARTS } else { 1 };
         let turns = (0..length).map(|k| 2.0 * PI * k as f64 / length as f64);
-        let (cos, sin) = turns.map(|turn| (libm::cos(turn), libm::sin(turn))).unzip();
-        Fourier { parts, of_part: length / parts, first, last, cos, sin }
+        let (cos, sin): (Vec<f64>, Vec<f64>) = turns.map(|turn| (libm::cos(turn), libm::sin(turn))).unzip();
+        // A turn is looked up: it repeats after the segment's length.
+        let places = || (first..=last).flat_map(|k| (0..parts).map(move |part| k * part % length));
+        let (turn_cos, turn_sin) = places().map(|at| (cos[at], sin[at])).unzip();
+        Fourier { parts, of_part: length / parts, first, last, cos, sin, turn_cos, turn_sin }
     }
 
     /// The cosine of each point's place in the segment, one turn long.
@@ -44,23 +50,15 @@ impl Fourier {
     /// Adds the squared size of each frequency's sum onto `power`.
     pub(super) fn add_squares(&self, segment: &[f64], power: &mut [f64]) {
         let own = self.own_sums(segment);
-        for (into, k) in power.iter_mut().zip(self.first..=self.last) {
+        let turns = self.turn_cos.chunks_exact(self.parts).zip(self.turn_sin.chunks_exact(self.parts));
+        for ((into, k), (cos, sin)) in power.iter_mut().zip(self.first..=self.last).zip(turns) {
             let place = k % self.of_part;
             // Beyond half the sums mirror those below it, with the imaginary part's sign turned.
             let (place, sign) = if 2 * place > self.of_part { (self.of_part - place, -1.0) } else { (place, 1.0) };
-            // Each of the four products has a sum of its own: they do not wait for one another.
-            let (mut re_cos, mut im_sin, mut re_sin, mut im_cos, mut at) = (0.0, 0.0, 0.0, 0.0, 0);
-            let from = place * self.parts;
-            for (own_re, own_im) in own.re[from..from + self.parts].iter().zip(&own.im[from..from + self.parts]) {
-                re_cos += own_re * self.cos[at];
-                im_sin += own_im * self.sin[at];
-                re_sin += own_re * self.sin[at];
-                im_cos += own_im * self.cos[at];
-                // The turn is looked up: it repeats after the segment's length.
-                at += k;
-                at = if at >= self.cos.len() { at - self.cos.len() } else { at };
-            }
-            let (re, im) = (re_cos - sign * im_sin, re_sin + sign * im_cos);
+            let row = place * self.parts..(place + 1) * self.parts;
+            let (own_re, own_im) = (&own.re[row.clone()], &own.im[row]);
+            let re = dot(own_re, cos) - sign * dot(own_im, sin);
+            let im = dot(own_re, sin) + sign * dot(own_im, cos);
             *into += re * re + im * im;
         }
     }
@@ -97,6 +95,19 @@ impl Fourier {
         }
         (even, odd)
     }
+}
+
+/// The sum of products, in four interleaved parts: an addition waits for the fourth before it and not for the last.
+fn dot(one: &[f64], other: &[f64]) -> f64 {
+    let (one, other) = (one.chunks_exact(4), other.chunks_exact(4));
+    let rest: f64 = one.remainder().iter().zip(other.remainder()).map(|(a, b)| a * b).sum();
+    let mut parts = [0.0; 4];
+    for (a, b) in one.zip(other) {
+        for lane in 0..4 {
+            parts[lane] += a[lane] * b[lane];
+        }
+    }
+    (parts[0] + parts[1]) + (parts[2] + parts[3]) + rest
 }
 
 #[cfg(test)]
