@@ -75,7 +75,7 @@ fn held_to_the_breastbone_a_touch_ends_the_trial_and_the_sensor_proposes() {
     }
     window.press("Start the count");
     window.see("2 of 2 trials.");
-    window.see("side to side 13.9 cm/s²");
+    window.see("Side to side 13.9 cm/s²");
     window.screenshot("sway-breastbone-results");
     window.press("Continue");
     window.close();
@@ -124,7 +124,7 @@ fn in_the_pocket_the_sensor_ends_the_trial_and_it_is_always_asked() {
     window.press("Start the count");
     window.see("Did your foot touch the floor after about 14.3 seconds?");
     window.press("Not sure");
-    window.see("to be confirmed");
+    window.see("To be confirmed");
     window.screenshot("sway-pocket-results");
     window.press("Continue");
     window.close();

@@ -3,6 +3,7 @@
 use exercises::run::{Trial, TrialEnd};
 use exercises::sway::Sensed;
 use leptos::prelude::*;
+use words::review::upper;
 use words::{Key, Words};
 
 use crate::shared::House;
@@ -34,5 +35,6 @@ fn head(trial: &Trial, words: Words) -> String {
 fn lines(sensed: &Sensed, words: Words) -> Vec<String> {
     let figures = sensed.figures.as_ref().map(|figures| words.sway(figures));
     let touched = (sensed.touch_downs > 0).then(|| words.fill(Key::TouchDowns, &[("n", &sensed.touch_downs)]));
-    [words.to_be_confirmed(sensed), figures, touched, words.not_measured(sensed)].into_iter().flatten().collect()
+    let all = [words.to_be_confirmed(sensed), figures, touched, words.not_measured(sensed)];
+    all.iter().flatten().map(|line| format!("{}.", upper(line))).collect()
 }

@@ -43,8 +43,8 @@ impl Words {
 
     /// "side to side 13.9 cm/s², all round 18.7 cm/s², path a second 117.8 cm/s³".
     pub fn sway(self, shown: &Shown) -> String {
-        // Figures are counted in tenths of a millimetre.
-        let figure = |tenths: u32, unit: &str| format!("{} {unit}", self.number(f64::from(tenths) / 100.0));
+        // Figures are counted in tenths of a millimetre. A unit stays with its number.
+        let figure = |tenths: u32, unit: &str| format!("{}\u{a0}{unit}", self.number(f64::from(tenths) / 100.0));
         let side = shown.rms_ml.map(|ml| format!("{} {}", self.text(Key::SwaySide), figure(ml, "cm/s²")));
         let round = format!("{} {}", self.text(Key::SwayRound), figure(shown.rms_planar, "cm/s²"));
         let path = format!("{} {}", self.text(Key::SwayPath), figure(shown.path_per_s, "cm/s³"));
@@ -79,12 +79,12 @@ mod tests {
     #[test]
     fn sway_is_told_in_centimetres() {
         let shown = Shown { rms_ml: Some(1393), rms_planar: 1866, path_per_s: 11_780 };
-        let said = "side to side 13.9 cm/s², all round 18.7 cm/s², path a second 117.8 cm/s³";
+        let said = "side to side 13.9\u{a0}cm/s², all round 18.7\u{a0}cm/s², path a second 117.8\u{a0}cm/s³";
         assert_eq!(Words::new(Lang::En).sway(&shown), said);
         let without = Shown { rms_ml: None, ..shown };
         assert_eq!(
             Words::new(Lang::Es).sway(&without),
-            "en todas direcciones 18,7 cm/s², recorrido por segundo 117,8 cm/s³"
+            "en todas direcciones 18,7\u{a0}cm/s², recorrido por segundo 117,8\u{a0}cm/s³"
         );
     }
 

@@ -54,7 +54,7 @@ mod tests {
             not_measured: 0,
         };
         let said = Words::new(Lang::En).sway_series(&series);
-        let last = "Sway, last measured day (3 trials): all round 12 cm/s², path a second 100 cm/s³.";
+        let last = "Sway, last measured day (3 trials): all round 12\u{a0}cm/s², path a second 100\u{a0}cm/s³.";
         assert_eq!((said.len(), said[0].as_str()), (3, last));
         assert!(said[1].starts_with("All round −8 cm/s²") && said[2].starts_with("1 time is still"), "{said:?}");
     }
