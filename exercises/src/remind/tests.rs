@@ -155,6 +155,8 @@ fn who_did_the_last_one_is_reminded_lightly() {
     assert!(!light(&[reminded(at(1, 9, 0), nine)]), "nothing was done");
     assert!(light(&[reminded(at(1, 9, 0), nine), done(at(1, 9, 2), nine)]));
     assert!(!light(&[done(at(1, 9, 2), nine)]), "no reminder led to it");
+    let yesterdays = done(at(0, 9, 2), slot(0, HOLD, 0));
+    assert!(!light(&[yesterdays, reminded(at(1, 9, 0), nine)]), "another was done");
 }
 
 #[test]

@@ -335,7 +335,10 @@ fn what_was_added_since_the_card_goes_first() {
     let longer = Step::TargetSeconds(5).apply(&item(BALANCE_DOSE));
     let hold = |repetitions, hold_s| item(Dose::Hold { repetitions, hold_s, rest_s: 10 });
     let on = |id: &str, of: Item| Item { rung: Some(rung(id)), ..of };
+    let more = Step::Repetitions(1).apply(&item(REPS_DOSE));
     for (row, planned, step) in [
+        (on("low", more), on("low", item(REPS_DOSE)), Step::Repetitions(-1)),
+        (on("low", item(REPS_DOSE)), on("low", item(REPS_DOSE)), to_rung("high")),
         (on("chair", hold(3, 15)), on("chair", hold(3, 10)), Step::HoldSeconds(-5)),
         (on("chair", hold(4, 15)), on("chair", hold(3, 10)), Step::Repetitions(-1)),
         (on("chair", hold(4, 15)), on("wall", hold(3, 10)), to_rung("wall")),
