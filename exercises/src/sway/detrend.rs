@@ -1,5 +1,6 @@
 //! Step 6, and the derivative that several measures share.
 
+use super::lanes::{mean, sum};
 use super::parameters::FS;
 
 /// Takes the least-squares line out of a signal.
@@ -9,7 +10,7 @@ pub(crate) fn detrend(signal: &mut [f64]) {
         return;
     }
     let middle = (count - 1.0) / 2.0;
-    let mean = sum(signal, |_, value| value) / count;
+    let mean = mean(signal);
     let up = sum(signal, |k, value| (k as f64 - middle) * (value - mean));
     // The sum of (k - middle)^2.
     let across = count * (count * count - 1.0) / 12.0;
@@ -17,21 +18,6 @@ pub(crate) fn detrend(signal: &mut [f64]) {
     for (k, value) in signal.iter_mut().enumerate() {
         *value -= mean + slope * (k as f64 - middle);
     }
-}
-
-/// The sum of a term for each value and its place, in four interleaved parts: an addition waits for the fourth before it and
-/// not for the last.
-fn sum(signal: &[f64], term: impl Fn(usize, f64) -> f64) -> f64 {
-    let mut parts = [0.0; 4];
-    let fours = signal.chunks_exact(4);
-    let rest = (signal.len() - fours.remainder().len()..).zip(fours.remainder());
-    let rest: f64 = rest.map(|(k, value)| term(k, *value)).sum();
-    for (four, values) in fours.enumerate() {
-        for (lane, value) in values.iter().enumerate() {
-            parts[lane] += term(4 * four + lane, *value);
-        }
-    }
-    (parts[0] + parts[1]) + (parts[2] + parts[3]) + rest
 }
 
 /// Central differences per second, one-sided at both ends; a single value has no change.

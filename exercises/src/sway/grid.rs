@@ -7,6 +7,7 @@ use std::ops::RangeInclusive;
 
 use super::{
     clean::Clean,
+    lanes::mean,
     parameters::{FS, GAP_SPLIT_S},
 };
 
@@ -42,8 +43,7 @@ impl Grid {
 
     /// The mean vector over points `from..=to`.
     pub(crate) fn mean(&self, from: usize, to: usize) -> [f64; 3] {
-        let count = (to - from + 1) as f64;
-        [0, 1, 2].map(|axis| self.axes[axis][from..=to].iter().sum::<f64>() / count)
+        [0, 1, 2].map(|axis| mean(&self.axes[axis][from..=to]))
     }
 }
 

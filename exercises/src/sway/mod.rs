@@ -24,6 +24,7 @@ mod detrend;
 mod filter;
 mod grid;
 mod hold;
+mod lanes;
 mod live;
 mod measures;
 pub mod parameters;

@@ -143,18 +143,25 @@ fn missing(intervals: &[f64], typical: f64) -> f64 {
 }
 
 fn largest(samples: &[Sample]) -> f64 {
-    samples.iter().fold(0.0, |most, sample| sample.a.iter().fold(most, |most: f64, value| most.max(value.abs())))
+    let mut most = [0.0_f64; 3];
+    for sample in samples {
+        for (most, value) in most.iter_mut().zip(sample.a) {
+            *most = if value.abs() > *most { value.abs() } else { *most };
+        }
+    }
+    most.into_iter().fold(0.0, f64::max)
 }
 
 fn smallest_step(samples: &[Sample]) -> Option<f64> {
-    let mut smallest = f64::INFINITY;
+    let mut smallest = [f64::INFINITY; 3];
     for pair in samples.windows(2) {
-        for (one, other) in pair[0].a.iter().zip(&pair[1].a) {
-            let step = (other - one).abs();
-            smallest = if step > LSB_FLOOR { smallest.min(step) } else { smallest };
+        for (axis, smallest) in smallest.iter_mut().enumerate() {
+            let step = (pair[1].a[axis] - pair[0].a[axis]).abs();
+            let step = if step > LSB_FLOOR { step } else { f64::INFINITY };
+            *smallest = if step < *smallest { step } else { *smallest };
         }
     }
-    smallest.is_finite().then_some(smallest)
+    smallest.into_iter().reduce(f64::min).filter(|smallest| smallest.is_finite())
 }
 
 fn longest_stall(samples: &[Sample]) -> f64 {

@@ -3,8 +3,7 @@
 //! C is the covariance with N - 1. chi2(0.95; 2) = -2 ln 0.05. F(0.95; 2, N-2) = (N-2)/2 (0.05^(-2/(N-2)) - 1): with two
 //! degrees of freedom above, the distribution has a closed form, so no special function is needed.
 
-use super::extent::mean;
-use crate::sway::plane::Plane;
+use crate::sway::{lanes::mean, plane::Plane};
 use core::f64::consts::PI;
 
 /// -2 ln 0.05.

@@ -1,6 +1,10 @@
 //! How far and how much: root mean squares, ranges, path.
 
-use crate::sway::{parameters::DT, plane::Plane};
+use crate::sway::{
+    lanes::{dot, ends, mean},
+    parameters::DT,
+    plane::Plane,
+};
 
 pub(super) struct Extent {
     pub(super) duration_s: f64,
@@ -31,21 +35,18 @@ pub(super) fn of(plane: &Plane) -> Extent {
         range_ml: range(&plane.ml),
         range_ap: range(&plane.ap),
         path: path(plane),
-        peak: points().map(|(x, y)| length(x - mean_ml, y - mean_ap)).fold(0.0, f64::max),
+        peak: libm::sqrt(
+            points().map(|(x, y)| square(x - mean_ml, y - mean_ap)).fold(0.0, |a, b| if b > a { b } else { a }),
+        ),
     }
 }
 
-pub(super) fn mean(signal: &[f64]) -> f64 {
-    signal.iter().sum::<f64>() / signal.len() as f64
-}
-
 fn mean_square(signal: &[f64]) -> f64 {
-    signal.iter().map(|value| value * value).sum::<f64>() / signal.len() as f64
+    dot(signal, signal) / signal.len() as f64
 }
 
 fn range(signal: &[f64]) -> f64 {
-    let low = signal.iter().copied().fold(f64::INFINITY, f64::min);
-    let high = signal.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+    let (low, high) = ends(signal);
     high - low
 }
 
@@ -55,7 +56,11 @@ fn path(plane: &Plane) -> f64 {
 }
 
 fn length(x: f64, y: f64) -> f64 {
-    libm::sqrt(x * x + y * y)
+    libm::sqrt(square(x, y))
+}
+
+fn square(x: f64, y: f64) -> f64 {
+    x * x + y * y
 }
 
 #[cfg(test)]

@@ -5,6 +5,7 @@
 //! r of e^(-2 pi i k r/L) times the part's own sum at k modulo M (the first step of Cooley & Tukey 1965, Math Comput
 //! 19:297-301). No more of a fast transform is needed for 49 frequencies.
 
+use crate::sway::lanes::dot;
 use core::f64::consts::PI;
 
 /// Parts that a segment is taken apart into where they come out even; a segment of 1000 points has 25 in each.
@@ -95,19 +96,6 @@ impl Fourier {
         }
         (even, odd)
     }
-}
-
-/// The sum of products, in four interleaved parts: an addition waits for the fourth before it and not for the last.
-fn dot(one: &[f64], other: &[f64]) -> f64 {
-    let (one, other) = (one.chunks_exact(4), other.chunks_exact(4));
-    let rest: f64 = one.remainder().iter().zip(other.remainder()).map(|(a, b)| a * b).sum();
-    let mut parts = [0.0; 4];
-    for (a, b) in one.zip(other) {
-        for lane in 0..4 {
-            parts[lane] += a[lane] * b[lane];
-        }
-    }
-    (parts[0] + parts[1]) + (parts[2] + parts[3]) + rest
 }
 
 #[cfg(test)]

@@ -9,6 +9,7 @@
 //! Eng 43:956-966).
 
 use super::fourier::Fourier;
+use crate::sway::lanes::mean;
 use crate::sway::parameters::{BAND_HIGH, BAND_LOW, FS, WELCH};
 
 /// Figures of one spectrum.
@@ -52,7 +53,7 @@ pub(super) fn densities<const N: usize>(signals: [&[f64]; N]) -> [Density; N] {
         let segments = signal.windows(length).step_by(length - length / 2);
         let scale = 2.0 / (FS * weight * segments.len() as f64);
         for segment in segments {
-            let mean = segment.iter().sum::<f64>() / length as f64;
+            let mean = mean(segment);
             tapered.iter_mut().zip(segment).zip(&hann).for_each(|((into, x), w)| *into = (x - mean) * w);
             fourier.add_squares(&tapered, &mut power);
         }
