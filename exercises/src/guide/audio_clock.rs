@@ -1,18 +1,25 @@
 //! What the audio clock says at a moment of the steady clock.
 //!
 //! A web view renders sound in bursts, so that its audio clock stands still and jumps; asked at any one moment it may be tens of
-//! milliseconds behind. Just after a burst it is right. The largest lead over the steady clock that was seen is therefore the best
-//! guess; it is let go of slowly, since the two clocks may also run at different speeds.
+//! milliseconds behind. Just after a burst it is right. The largest lead over the steady clock that was seen within the last half
+//! minute is therefore the best guess. Older ones are forgotten: the two clocks may run at different speeds, and where sound falters,
+//! the audio clock has stood still for good.
 
 /// The two clocks may part by so much, in seconds a second: quartz is better than this.
 const PARTING: f64 = 2e-4;
 /// A sound that was told ahead is told anew where the guess has moved by more than this, in seconds.
 const MOVED_S: f64 = 0.002;
+/// Of each span of so many seconds the best look is kept.
+const SPAN_S: f64 = 4.0;
+/// So many spans are remembered.
+const SPANS: usize = 8;
 
 /// The lead of the audio clock over the steady one.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct AudioClock {
-    seen: Option<Seen>,
+    best: [Option<Seen>; SPANS],
+    /// Of the last look.
+    steady_s: f64,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -21,18 +28,39 @@ struct Seen {
     steady_s: f64,
 }
 
+impl Seen {
+    fn span(steady_s: f64) -> i64 {
+        libm::floor(steady_s / SPAN_S) as i64
+    }
+
+    /// What is left of the lead by then.
+    fn at(self, steady_s: f64) -> f64 {
+        self.lead_s - PARTING * (steady_s - self.steady_s).max(0.0)
+    }
+}
+
 impl AudioClock {
     /// Looks at both clocks at once: milliseconds of the steady one, seconds of the audio clock.
     pub fn look(&mut self, steady_ms: f64, audio_s: f64) {
         let steady_s = steady_ms / 1000.0;
-        let lead_s = audio_s - steady_s;
-        let kept = self.seen.map(|seen| seen.lead_s - PARTING * (steady_s - seen.steady_s).max(0.0));
-        self.seen = Some(Seen { lead_s: kept.map_or(lead_s, |kept| kept.max(lead_s)), steady_s });
+        let now = Seen { lead_s: audio_s - steady_s, steady_s };
+        let span = Seen::span(steady_s);
+        let best = &mut self.best[span.rem_euclid(SPANS as i64) as usize];
+        let known = best.filter(|best| Seen::span(best.steady_s) == span && best.at(steady_s) >= now.lead_s);
+        *best = Some(known.unwrap_or(now));
+        self.steady_s = steady_s;
+    }
+
+    /// The best guess of the lead.
+    fn lead(&self) -> Option<f64> {
+        let first = Seen::span(self.steady_s) - SPANS as i64 + 1;
+        let remembered = self.best.iter().flatten().filter(|best| Seen::span(best.steady_s) >= first);
+        remembered.map(|best| best.at(self.steady_s)).reduce(f64::max)
     }
 
     /// The audio clock's second at a moment of the steady clock; `None` before the first look.
     pub fn at(&self, steady_ms: f64) -> Option<f64> {
-        self.seen.map(|seen| steady_ms / 1000.0 + seen.lead_s)
+        self.lead().map(|lead_s| steady_ms / 1000.0 + lead_s)
     }
 
     /// Whether what was to sound at `steady_ms` was told to sound at another moment, `audio_s`.
@@ -72,6 +100,18 @@ mod tests {
         let clock = looked_at(600, 0.9999);
         let at = clock.at(600_000.0).expect("it was looked at");
         assert!((at - (7.0 + 600.0 * 0.9999)).abs() < 0.03, "{at}");
+    }
+
+    #[test]
+    fn a_clock_that_faltered_is_known_anew_within_half_a_minute() {
+        let mut clock = looked_at(20, 1.0);
+        for second in 20..53_u32 {
+            // Out of sight it is looked at once a second, at another place of its bursts each time.
+            let steady_ms = f64::from(second) * 1007.0;
+            clock.look(steady_ms, 7.0 - 0.06 + libm::floor(steady_ms / 80.0) * 0.08);
+        }
+        let at = clock.at(53_000.0).expect("it was looked at");
+        assert!((at - (7.0 - 0.06 + 53.0)).abs() < 0.017, "{at}");
     }
 
     #[test]
