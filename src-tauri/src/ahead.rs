@@ -13,6 +13,7 @@ use exercises::remind::Coming;
 use tauri::{AppHandle, Manager};
 use tauri_plugin_notification::{NotificationExt, PermissionState, Schedule};
 use time::OffsetDateTime;
+use wire::Failure;
 use words::{Key, Words};
 
 use crate::session::Session;
@@ -25,12 +26,12 @@ const HOURS: u16 = 7 * 24;
 /// Starts looking.
 pub fn start(app: AppHandle) {
     let spawned = thread::Builder::new().name("reminders".into()).spawn(move || {
-        let mut told = Vec::new();
+        // What an earlier start told is not known.
+        let mut told = None;
         loop {
-            let (coming, words) = to_come(&app);
-            if coming != told {
+            if let Some((coming, words)) = to_come(&app).filter(|(coming, _)| told.as_ref() != Some(coming)) {
                 match tell(&app, &coming, words) {
-                    Ok(()) => told = coming,
+                    Ok(()) => told = Some(coming),
                     Err(error) => eprintln!("the system was not told of reminders: {error}"),
                 }
             }
@@ -42,14 +43,19 @@ pub fn start(app: AppHandle) {
     }
 }
 
-/// What is to come, without what is due already: that was told before. Nothing where no plan is followed.
-fn to_come(app: &AppHandle) -> (Vec<Coming>, Words) {
+/// What is to come, without what is due already: that was told before. An empty list where no plan is followed; nothing where
+/// it cannot be known, so that what was told stays.
+fn to_come(app: &AppHandle) -> Option<(Vec<Coming>, Words)> {
     let looked = app.state::<Session>().own(|house, moment| {
         let all = reminders::ahead(house, moment, HOURS)?;
         let coming = all.into_iter().filter(|one| one.at.utc_ms > moment.now.utc_ms);
         Ok((coming.collect(), outside::words(house.lang())))
     });
-    looked.unwrap_or_else(|_| (Vec::new(), outside::words(outside::lang())))
+    match looked {
+        Ok(known) => Some(known),
+        Err(Failure::NoRole | Failure::OtherRole) => Some((Vec::new(), outside::words(outside::lang()))),
+        Err(_) => None,
+    }
 }
 
 /// The system shows these, and no others of before. It asks the person the first time.

@@ -88,8 +88,9 @@ pub fn unite<'a>(summaries: impl IntoIterator<Item = &'a Summary>) -> Option<Uni
 
 /// What all summaries, in the order in which they count, tell of one kind of thing, by name; of one name the last counts.
 fn told<'a, K: Ord, T>(all: &[&'a Summary], list: impl Fn(usize, &'a Summary) -> Vec<(K, T)>) -> BTreeMap<K, T> {
-    let mut told: Vec<(K, T)> = all.iter().enumerate().rev().flat_map(|(place, summary)| list(place, summary)).collect();
+    let mut told: Vec<(K, T)> = all.iter().enumerate().flat_map(|(place, summary)| list(place, summary)).collect();
     // The sort is stable: what was told last stays in front of what was told before.
+    told.reverse();
     told.sort_by(|one, other| one.0.cmp(&other.0));
     told.dedup_by(|earlier, last| earlier.0 == last.0);
     told.into_iter().collect()

@@ -35,6 +35,13 @@ fn of_one_log_the_higher_counter_counts() {
 }
 
 #[test]
+fn of_one_name_in_one_summary_the_last_counts() {
+    let mut told = summary(PHONE, 1, 0, 3);
+    told.pain = vec![pain(4, 1, BACK, 6, None), pain(4, 1, BACK, 2, None)];
+    assert_eq!(unite([&told]).expect("one").pain[&EntryRef { log: PHONE, n: 4 }].score, 2);
+}
+
+#[test]
 fn what_only_an_older_one_tells_is_kept() {
     let mut old = summary(PHONE, 1, 0, 3);
     old.days.push(item_day(1, REPS, &[Mark::Done]));

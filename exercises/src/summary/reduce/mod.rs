@@ -168,7 +168,8 @@ impl Stretch {
     /// of two places differ by up to 26 hours.
     fn may_hold(&self, (from, until): (u16, u16), days: &Days) -> RangeInclusive<u16> {
         let first = days.of(self.taken.plus_ms(-3 * 86_400_000)).unwrap_or(0);
-        let last = self.ends.map_or(until, |ends| days.of(ends.plus_ms(2 * 86_400_000)).unwrap_or(0));
+        // A clock that was centuries ahead leaves a number that no day has.
+        let last = self.ends.map_or(until, |ends| (ends.day() + 2 - days.first).clamp(0, until.into()) as u16);
         from.max(first)..=until.min(last)
     }
 }

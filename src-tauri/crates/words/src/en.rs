@@ -150,7 +150,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ReceiveWhat => {
             "Choose the files that patients saved for the visit, or photos of the codes that they showed; several at once if you like."
         }
-        Key::SealedSummaries => "Choose files",
+        Key::ChooseFiles => "Choose files",
         Key::ReviewOn => "review on {date}",
         Key::ReviewToday => "review today",
         Key::ReviewWas => "review was due on {date}",

@@ -150,7 +150,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ReceiveWhat => {
             "Elija los archivos que los pacientes guardaron para la visita, o fotos de los códigos que mostraron; varios a la vez si quiere."
         }
-        Key::SealedSummaries => "Elegir archivos",
+        Key::ChooseFiles => "Elegir archivos",
         Key::ReviewOn => "revisión el {date}",
         Key::ReviewToday => "revisión hoy",
         Key::ReviewWas => "la revisión era el {date}",

@@ -59,7 +59,7 @@ keys! {
 
     // clinic: patients
     Patients PatientsNone PatientsFind PatientAdd PatientCode PatientCodeHint PatientName PatientNameHint
-    ReceiveSummaries ReceiveWhat SealedSummaries ReviewOn ReviewToday ReviewWas PlanNone SummaryUntil SummaryNone
+    ReceiveSummaries ReceiveWhat ChooseFiles ReviewOn ReviewToday ReviewWas PlanNone SummaryUntil SummaryNone
     AlarmsOpen
 
     // clinic: plan

@@ -44,7 +44,7 @@ pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
             <h2>{house.text(Key::ReceiveSummaries)}</h2>
             <p class="small soft">{house.text(Key::ReceiveWhat)}</p>
             <label class="pick">
-                <span>{house.text(Key::SealedSummaries)}</span>
+                <span>{house.text(Key::ChooseFiles)}</span>
                 <input type="file" multiple accept=ACCEPTED on:change:target=move |event| take(event.target())/>
             </label>
             <div role="status"><ul class="receipts">
