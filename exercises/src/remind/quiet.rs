@@ -34,6 +34,10 @@ impl Span {
     }
 }
 
+/// A clock that is put right by no more than this does not end a meeting, in milliseconds. A proposal of ours: a device that
+/// asks a time server is off by less.
+const PUT_RIGHT_MS: i64 = 60_000;
+
 /// "Not for the next two hours."
 ///
 /// It has a beginning too, so that one that began by a clock that was wrong does not silence a clock that is right.
@@ -56,6 +60,17 @@ pub struct Settings {
     pub meeting: Option<Meeting>,
 }
 
+impl Meeting {
+    /// From when on it silences, milliseconds since 1970 UTC.
+    fn silences_from_ms(self) -> i64 {
+        self.from.utc_ms.saturating_sub(PUT_RIGHT_MS)
+    }
+
+    fn holds(self, now: Stamp) -> bool {
+        (self.silences_from_ms()..self.until.utc_ms).contains(&now.utc_ms)
+    }
+}
+
 impl Settings {
     /// Whether no reminder comes at `now`.
     pub fn silent(&self, now: Stamp) -> bool {
@@ -64,7 +79,7 @@ impl Settings {
 
     /// The meeting that goes on at `now`.
     pub fn meeting_at(&self, now: Stamp) -> Option<Meeting> {
-        self.meeting.filter(|meeting| (meeting.from.utc_ms..meeting.until.utc_ms).contains(&now.utc_ms))
+        self.meeting.filter(|meeting| meeting.holds(now))
     }
 
     /// Until when no reminder comes, seen at `now`; `None` where one may come now, or where quiet times fill the whole day.
@@ -93,7 +108,7 @@ impl Settings {
             let at = |minute: &u16, offset: &i32| wall_ms + i64::from(*minute) * 60_000 - i64::from(*offset) * 1000;
             all.extend(ends.iter().flat_map(|minute| offsets.iter().map(move |offset| at(minute, offset))));
         }
-        all.extend(self.meeting.iter().flat_map(|meeting| [meeting.from.utc_ms, meeting.until.utc_ms]));
+        all.extend(self.meeting.iter().flat_map(|meeting| [meeting.silences_from_ms(), meeting.until.utc_ms]));
         all.retain(|at| from < *at && *at <= until);
         all
     }

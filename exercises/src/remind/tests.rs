@@ -122,6 +122,9 @@ fn a_meeting_ends_by_itself_and_one_by_a_wrong_clock_silences_nothing() {
     let two_hours = meeting(at(1, 8, 30), at(1, 10, 30));
     assert_eq!(due_with(&[], &two_hours, at(1, 10, 29)), None);
     assert_eq!(due_with(&[], &two_hours, at(1, 10, 30)).map(|reminder| reminder.slot), Some(slot(1, HOLD, 1)));
+    let put_back_by_a_second = at(1, 10, 0).plus_ms(-1000);
+    assert!(due_with(&[], &Settings::default(), put_back_by_a_second).is_some());
+    assert_eq!(due_with(&[], &meeting(at(1, 10, 0), at(1, 10, 30)), put_back_by_a_second), None);
     let years_ahead = meeting(at(1000, 8, 30), at(1000, 10, 30));
     assert!(due_with(&[], &years_ahead, at(1, 10, 29)).is_some());
 }
