@@ -129,6 +129,12 @@ impl Days {
         u16::try_from(at.day() - self.first).ok()
     }
 
+    /// As [`Days::of`], and the nearest number there is for moments before the plan and for those of a clock that was
+    /// centuries ahead.
+    fn nearest(&self, at: Stamp) -> u16 {
+        (at.day() - self.first).clamp(0, u16::MAX.into()) as u16
+    }
+
     fn date(&self, number: u16) -> NaiveDate {
         self.start + chrono::Duration::days(i64::from(number))
     }
@@ -136,11 +142,8 @@ impl Days {
 
 fn taken(history: &History, days: &Days, until: u16) -> Vec<TakenOn> {
     let all = history.taken.iter();
-    let on = all.map(|taken| TakenOn {
-        day: days.of(taken.at).unwrap_or(0),
-        revision: taken.revision,
-        agreed: taken.agreed.clone(),
-    });
+    let on =
+        all.map(|taken| TakenOn { day: days.nearest(taken.at), revision: taken.revision, agreed: taken.agreed.clone() });
     on.filter(|taken| taken.day <= until).collect()
 }
 
@@ -148,7 +151,7 @@ fn taken(history: &History, days: &Days, until: u16) -> Vec<TakenOn> {
 /// clinician, or no card could ever clear it.
 fn alarms(history: &History, plan: &Plan, (from, until): (u16, u16), days: &Days) -> Vec<AlarmOn> {
     let all = history.alarms.iter().filter_map(|alarm| {
-        let day = days.of(alarm.at).unwrap_or(0);
+        let day = days.nearest(alarm.at);
         let goes = (from..=until).contains(&day) || !plan.cleared.contains(&alarm.entry);
         goes.then_some(AlarmOn { n: alarm.entry.n, day, trouble: alarm.trouble, item: alarm.item })
     });
@@ -167,9 +170,8 @@ impl Stretch {
     /// The days of `from` to `until` whose slots can fall into it: a window may go on into the next day, and the wall clocks
     /// of two places differ by up to 26 hours.
     fn may_hold(&self, (from, until): (u16, u16), days: &Days) -> RangeInclusive<u16> {
-        let first = days.of(self.taken.plus_ms(-3 * 86_400_000)).unwrap_or(0);
-        // A clock that was centuries ahead leaves a number that no day has.
-        let last = self.ends.map_or(until, |ends| (ends.day() + 2 - days.first).clamp(0, until.into()) as u16);
+        let first = days.nearest(self.taken.plus_ms(-3 * 86_400_000));
+        let last = self.ends.map_or(until, |ends| days.nearest(ends.plus_ms(2 * 86_400_000)));
         from.max(first)..=until.min(last)
     }
 }

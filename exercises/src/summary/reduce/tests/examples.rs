@@ -155,6 +155,20 @@ fn a_card_taken_after_the_period_is_not_of_it() {
 }
 
 #[test]
+fn a_card_taken_by_a_clock_centuries_ahead_takes_no_day_from_the_one_before() {
+    let what = [
+        taken_at_eight(),
+        (at(130_000, 600), taken(2)),
+        (at(130_000, 601), What::Trouble { trouble: Trouble::Nerve, item: None }),
+    ];
+    let summary = sealed(&what, &[plan(), second()], (0, 4), at(9, 600)).expect("a period");
+    let told: Vec<_> = summary.days.iter().filter(|one| one.item == HOLD).map(|one| (one.day, one.revision)).collect();
+    assert_eq!(told, [(0, 1), (1, 1), (2, 1), (3, 1), (4, 1)]);
+    assert_eq!(summary.taken.iter().map(|taken| taken.revision).collect::<Vec<_>>(), [1]);
+    assert_eq!(summary.alarms.iter().map(|alarm| alarm.day).collect::<Vec<_>>(), [u16::MAX], "it must not be lost");
+}
+
+#[test]
 fn pain_is_told_with_its_item_and_only_within_the_period() {
     let first = run(4, at(1, 545), Some(slot(1, 0)), 3);
     let pain = |score, after| What::Pain { complaint: BACK, score, after };
