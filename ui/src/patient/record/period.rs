@@ -29,13 +29,23 @@ pub fn Period(
         let note = note.get().trim().to_owned();
         SealAsk { plan, from: Some(from.get()), until: until.get(), note: (!note.is_empty()).then_some(note) }
     };
+    // Nothing is sealed before it was seen. The list of another period stays until the new one is there, so that nothing
+    // moves under the finger.
+    let seen = RwSignal::new(None);
     let answer = inside.clone();
     Effect::new(move || {
-        let ask = SealAsk { plan, from: Some(from.get()), until: until.get(), note: None };
+        let period = (from.get(), until.get());
+        let ask = SealAsk { plan, from: Some(period.0), until: period.1, note: None };
         let answer = answer.clone();
-        answer.set(None);
-        desk.house.tell::<PreviewSummary>(ask, move |summary| answer.set(Some(summary)));
+        desk.house.tell::<PreviewSummary>(ask, move |summary| {
+            // An answer that was overtaken by another choice of days is not the one to show.
+            if untrack(|| (from.get(), until.get())) == period {
+                answer.set(Some(summary));
+                seen.set(Some(period));
+            }
+        });
     });
+    let wait = move || desk.house.busy.get() || seen.get() != Some((from.get(), until.get()));
     let seal = move |_| {
         let saved = saved.clone();
         desk.house.ask::<SealSummary>(untrack(asked), move |file| saved.set(Some(file)));
@@ -53,7 +63,7 @@ pub fn Period(
         {list}
         <label>{words.text(Key::NoteOptional)}<textarea rows="3" maxlength=MAX_NOTE.to_string()
             on:input=move |event| note.set(event_target_value(&event))></textarea></label>
-        <button type="button" class="main" disabled=desk.house.busy on:click=seal>{words.text(Key::SaveSealed)}</button>
-        <button type="button" disabled=desk.house.busy on:click=show>{words.text(Key::FramesShow)}</button>
+        <button type="button" class="main" disabled=wait on:click=seal>{words.text(Key::SaveSealed)}</button>
+        <button type="button" disabled=wait on:click=show>{words.text(Key::FramesShow)}</button>
     }
 }
