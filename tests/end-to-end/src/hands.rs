@@ -16,8 +16,7 @@ impl Window {
     pub fn press(&self, words: &str) {
         let pressed = wait::until(|| {
             let element = self.find(&page::pressable(), words)?;
-            self.bring_into_sight(&element);
-            self.run(async |_| element.click().await).ok()
+            self.click(&element)
         });
         assert!(pressed.is_some(), "there is no {words:?} to press; the page says: {}", self.text());
     }
@@ -27,8 +26,7 @@ impl Window {
     pub fn press_part(&self, words: &str) {
         let pressed = wait::until(|| {
             let element = self.find(&page::pressable_part(), words)?;
-            self.bring_into_sight(&element);
-            self.run(async |_| element.click().await).ok()
+            self.click(&element)
         });
         assert!(pressed.is_some(), "there is nothing with {words:?} to press; the page says: {}", self.text());
     }
@@ -107,6 +105,18 @@ impl Window {
     #[track_caller]
     pub fn reload(&self) {
         self.run(async |client| client.refresh().await).expect("the page loads again");
+    }
+
+    /// Presses this, and looks whether it was hit. The driver measures first and presses then: what moved in between, because
+    /// an answer of the shell came that instant, is missed, and a person would press again.
+    fn click(&self, element: &Element) -> Option<()> {
+        self.bring_into_sight(element);
+        let place = serde_json::to_value(element).expect("an element is a plain reference");
+        self.try_ask(page::WATCH, &[place]).ok()?;
+        self.run(async |_| element.click().await).ok()?;
+        // A page that is gone was left by the press.
+        let missed = self.try_ask(page::MISSED, &[]).is_ok_and(|missed| missed == json!(true));
+        (!missed).then_some(())
     }
 
     /// Scrolls as a person would, so that it does not lie behind what stays in place.

@@ -83,6 +83,19 @@ const STOPS: &str = r"
     return stops.length;
 ";
 
+/// Takes note of what the next press hits: this element, or something else. A label presses its field too.
+pub const WATCH: &str = "
+    const wanted = arguments[0];
+    window.hit = null;
+    window.watch?.abort();
+    window.watch = new AbortController();
+    const note = (event) => { window.hit = window.hit || wanted.contains(event.target); };
+    window.addEventListener('click', note, { capture: true, signal: window.watch.signal });
+";
+
+/// Whether something else was hit. An option of a list is chosen without a click: nothing was hit then.
+pub const MISSED: &str = "window.watch?.abort(); return window.hit === false;";
+
 /// The number of the stop that has the focus.
 pub const NUMBER: &str = "const it = document.activeElement; const stop = it?.type === 'radio' ? document.querySelector(`[name='${it.name}'][data-stop]`) : it;
     return stop?.dataset.stop === undefined ? null : Number(stop.dataset.stop);";

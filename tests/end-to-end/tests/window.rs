@@ -77,3 +77,18 @@ fn reloading_anywhere_finds_the_program_again() {
     window.reload();
     window.see("Carryover");
 }
+
+#[test]
+fn a_press_that_missed_what_moved_meanwhile_is_made_again() {
+    let desktop = Desktop::new();
+    let window = desktop.open("anna").start();
+    window.see("I prescribe exercises");
+    // What an answer that comes between measuring and pressing does to a page.
+    window.ask(
+        "addEventListener('mousedown', () => { document.body.style.paddingTop = '300px'; window.moved = true; }, { once: true })",
+        &[],
+    );
+    window.press("I prescribe exercises");
+    window.see("Passphrase");
+    assert_eq!(window.ask("return window.moved", &[]), json!(true));
+}
