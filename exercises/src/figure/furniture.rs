@@ -50,18 +50,23 @@ impl Scene<'_> {
 
     /// In front of the body, or beside it where it is seen from the front; under the hands if they rest on it.
     fn worktop(&self) -> Vec<Shape> {
+        let edge = self.worktop_edge();
+        cupboard(edge.x, edge.y)
+    }
+
+    /// Its upper edge, on the body's side.
+    pub(super) fn worktop_edge(&self) -> Point {
         let held = [Contact::NearHand, Contact::FarHand].iter().any(|c| self.figure.contacts.contains(c));
         let hand = self.flat(self.first.near_arm.wrist + self.first.near_arm.hand * PALM);
         let stands = [self.first.near_leg.ankle, self.first.far_leg.ankle]
             .map(|ankle| self.flat(ankle).x)
             .into_iter()
             .fold(f64::MIN, f64::max);
-        let (left, top) = match self.figure.view {
-            View::Front => (stands + 36.0, 90.0),
-            _ if held => (hand.x - 7.0, hand.y - 2.4),
-            _ => (stands + 38.0, 90.0),
-        };
-        cupboard(left, top)
+        match self.figure.view {
+            View::Front => Point { x: stands + 36.0, y: 90.0 },
+            _ if held => hand.plus(-7.0, -2.4),
+            _ => Point { x: stands + 38.0, y: 90.0 },
+        }
     }
 
     /// Behind the back; from the front it is not seen.

@@ -11,6 +11,7 @@ mod furniture;
 mod hand;
 mod motion;
 mod outline;
+mod phone;
 mod shape;
 mod side;
 mod skeleton;

@@ -16,6 +16,8 @@ pub enum Paint {
     Ground,
     /// Furniture and floor.
     Furniture,
+    /// The phone of a balance trial.
+    Phone,
     /// The plumb line.
     Plumb,
     /// Where to move or to pull.
@@ -24,8 +26,17 @@ pub enum Paint {
 
 impl Paint {
     /// Every part, in no order that matters.
-    pub const ALL: [Paint; 8] =
-        [Paint::Near, Paint::NearArm, Paint::Eyes, Paint::Far, Paint::Ground, Paint::Furniture, Paint::Plumb, Paint::Arrow];
+    pub const ALL: [Paint; 9] = [
+        Paint::Near,
+        Paint::NearArm,
+        Paint::Eyes,
+        Paint::Far,
+        Paint::Ground,
+        Paint::Furniture,
+        Paint::Phone,
+        Paint::Plumb,
+        Paint::Arrow,
+    ];
 
     /// A stable name, for a style sheet's class.
     pub fn name(self) -> &'static str {
@@ -36,6 +47,7 @@ impl Paint {
             Paint::Far => "far",
             Paint::Ground => "ground",
             Paint::Furniture => "furniture",
+            Paint::Phone => "phone",
             Paint::Plumb => "plumb",
             Paint::Arrow => "arrow",
         }

@@ -1,10 +1,12 @@
 //! The frame in which a figure moves.
 
 use super::contact::Held;
+use super::phone::{self, Phone};
 use super::shape::{Point, Shape};
-use super::surroundings::Surroundings;
+use super::surroundings::{Scene, Surroundings};
 use super::{front, hand, side};
 use crate::catalogue::{Eyes, Figure, View};
+use crate::sway::SetUp;
 
 /// The size of a picture, in the unit of whoever paints it (pixels, points).
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -22,6 +24,7 @@ pub struct Stage {
     figure: Figure,
     held: Held,
     around: Surroundings,
+    phone: Option<Phone>,
     fit: Fit,
 }
 
@@ -50,9 +53,21 @@ struct Fit {
 impl Stage {
     /// Finds the frame that holds every moment of the figure.
     pub fn new(figure: &Figure, size: Size) -> Stage {
+        Stage::set(figure, None, size)
+    }
+
+    /// The figure of a balance trial: with the phone where the set-up has it, the hands that go with it, and a support beside it
+    /// whatever the exercise says.
+    pub fn of_trial(figure: &Figure, set_up: SetUp, size: Size) -> Stage {
+        Stage::set(&phone::with_support(figure), Some(set_up), size)
+    }
+
+    fn set(figure: &Figure, set_up: Option<SetUp>, size: Size) -> Stage {
         let held = Held::new(figure);
-        let around = Surroundings::new(figure, &held);
-        let mut stage = Stage { figure: figure.clone(), held, around, fit: Fit { scale: 1.0, left: 0.0, top: 0.0 } };
+        let scene = Scene::new(figure, &held);
+        let (around, phone) = (Surroundings::new(&scene), set_up.and_then(|set_up| Phone::new(set_up, &scene)));
+        let fit = Fit { scale: 1.0, left: 0.0, top: 0.0 };
+        let mut stage = Stage { figure: figure.clone(), held, around, phone, fit };
         stage.fit = Fit::new(stage.extent(), size);
         stage
     }
@@ -72,6 +87,7 @@ impl Stage {
     fn shapes(&self, phase: f64) -> Vec<Shape> {
         let eyes = self.figure.eyes.unwrap_or(Eyes::Open);
         let body = self.held.at(phase);
+        let body = self.phone.as_ref().map_or(body, |phone| phone.held(body));
         let painted = match self.figure.view {
             View::Hand => {
                 return hand::picture(&self.figure, &self.held.angles(phase), &self.held.angles(0.0));
@@ -81,6 +97,7 @@ impl Stage {
         };
         let mut shapes = self.around.behind();
         shapes.extend(painted);
+        shapes.extend(self.phone.iter().flat_map(|phone| phone.shapes(&body)));
         shapes.extend(self.around.before(&body));
         shapes
     }

@@ -25,9 +25,15 @@ pub(super) struct Scene<'a> {
     pub last: Skeleton,
 }
 
+impl<'a> Scene<'a> {
+    pub fn new(figure: &'a Figure, held: &Held) -> Scene<'a> {
+        Scene { figure, first: held.at(0.0), last: held.at(1.0) }
+    }
+}
+
 impl Surroundings {
-    pub fn new(figure: &Figure, held: &Held) -> Surroundings {
-        let scene = Scene { figure, first: held.at(0.0), last: held.at(1.0) };
+    pub fn new(scene: &Scene<'_>) -> Surroundings {
+        let figure = scene.figure;
         let mut behind: Vec<_> = figure.furniture.iter().flat_map(|&piece| scene.piece(piece)).collect();
         behind.push(scene.floor(&behind));
         let mut before = scene.plumb();

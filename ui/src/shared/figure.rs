@@ -2,6 +2,7 @@
 
 use exercises::catalogue::Figure as Drawing;
 use exercises::figure::{Size, Stage};
+use exercises::run::SetUp;
 use leptos::prelude::*;
 use leptos::svg;
 use wasm_bindgen::JsCast;
@@ -19,20 +20,26 @@ const WAY_MS: f64 = 1_800.0;
 const STAY_MS: f64 = 900.0;
 
 /// A figure. With `pose` it stands there (0 first, 1 last position); without it goes to its last position and back once, and again
-/// when it is touched, unless the person wants no movement. One that `rests` only moves when it is touched. `mirrored` shows the other side. It is described by the words beside it, so it is hidden from readers.
+/// when it is touched, unless the person wants no movement. One that `rests` only moves when it is touched. `mirrored` shows the other
+/// side, `set_up` where the phone is in a balance trial. It is described by the words beside it, so it is hidden from readers.
 #[component]
 pub fn Figure(
     drawing: Drawing,
     #[prop(optional)] mirrored: bool,
     #[prop(optional)] rests: bool,
     #[prop(optional, into)] pose: Option<Signal<f64>>,
+    #[prop(optional, into)] set_up: Option<Signal<SetUp>>,
     #[prop(default = SIZE)] size: Size,
 ) -> impl IntoView {
     let group = NodeRef::<svg::G>::new();
     let drawing = StoredValue::new(drawing);
+    let stage = move |drawing: &Drawing| match set_up {
+        Some(set_up) => Stage::of_trial(drawing, set_up.get(), size),
+        None => Stage::new(drawing, size),
+    };
     let draw = move |phase: f64| {
         if let Some(group) = group.get_untracked() {
-            drawing.with_value(|drawing| paint::paint(group.unchecked_ref(), &Stage::new(drawing, size).draw(phase)));
+            drawing.with_value(|drawing| paint::paint(group.unchecked_ref(), &stage(drawing).draw(phase)));
         }
     };
     let moves = pose.is_none() && drawing.with_value(|drawing| drawing.poses.len() > 1) && !clock::is_still();

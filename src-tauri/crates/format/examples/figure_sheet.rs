@@ -1,9 +1,10 @@
 //! A sheet of the shipped exercises' figures as SVG on standard output, for looking at them while they are made.
 //!
-//! `cargo run -p format --example figure_sheet -- [dark] [rungs] [EXERCISE | FILE.toml ...] > sheet.svg`
+//! `cargo run -p format --example figure_sheet -- [dark] [rungs | trials] [EXERCISE | FILE.toml ...] > sheet.svg`
 
 use exercises::catalogue::{Catalogue, Figure};
 use exercises::figure::{Paint, Shape, Size, Stage};
+use exercises::run::SetUp;
 use format::catalogue::{Fault, embedded, read};
 use std::fmt::Write as _;
 
@@ -14,9 +15,11 @@ const GAP: f64 = 24.0;
 fn main() {
     let words: Vec<String> = std::env::args().skip(1).collect();
     let has = |word: &str| words.iter().any(|given| given == word);
-    let asked: Vec<_> = words.iter().filter(|word| *word != "dark" && *word != "rungs").collect();
+    let asked: Vec<_> = words.iter().filter(|word| !["dark", "rungs", "trials"].contains(&word.as_str())).collect();
     match catalogue(&asked) {
-        Ok(catalogue) => print!("{}", sheet(&figures(&catalogue, has("rungs")), has("dark"))),
+        Ok(catalogue) => {
+            print!("{}", sheet(&figures(&catalogue, has("rungs") || has("trials")), has("dark"), has("trials")));
+        }
         Err(faults) => faults.iter().for_each(|fault| eprintln!("{fault}")),
     }
 }
@@ -43,7 +46,8 @@ fn figures(catalogue: &Catalogue, rungs: bool) -> Vec<(String, Figure)> {
     catalogue.exercises.iter().flat_map(|exercise| if rungs { of_rungs(exercise) } else { own(exercise) }).collect()
 }
 
-fn sheet(figures: &[(String, Figure)], dark: bool) -> String {
+/// Moments of the movement, or where the phone is during a balance trial.
+fn sheet(figures: &[(String, Figure)], dark: bool, trials: bool) -> String {
     let width = GAP + PHASES.len() as f64 * (CELL.width + GAP);
     let height = GAP + figures.len() as f64 * (CELL.height + GAP);
     let mut svg = format!(
@@ -54,10 +58,14 @@ fn sheet(figures: &[(String, Figure)], dark: bool) -> String {
     for (row, (name, figure)) in figures.iter().enumerate() {
         let y = GAP + row as f64 * (CELL.height + GAP);
         let stage = Stage::new(figure, CELL);
-        for (column, phase) in PHASES.iter().enumerate() {
+        let pictures: Vec<Vec<Shape>> = match trials {
+            true => SetUp::ALL.iter().map(|set_up| Stage::of_trial(figure, *set_up, CELL).draw(1.0)).collect(),
+            false => PHASES.iter().map(|phase| stage.draw(*phase)).collect(),
+        };
+        for (column, picture) in pictures.iter().enumerate() {
             let x = GAP + column as f64 * (CELL.width + GAP);
             let _ = write!(svg, "<g transform=\"translate({x} {y})\">");
-            svg.extend(stage.draw(*phase).iter().map(|shape| painted(shape, dark)));
+            svg.extend(picture.iter().map(|shape| painted(shape, dark)));
             svg.push_str("</g>");
         }
         let ink = colour(Paint::NearArm, dark);
@@ -88,6 +96,7 @@ fn colour(paint: Paint, dark: bool) -> &'static str {
         Paint::Far => ("#C9D2CC", "#46545A"),
         Paint::Ground => ("#FAF7F1", "#14191C"),
         Paint::Furniture => ("#D9D2C4", "#3A454A"),
+        Paint::Phone => ("#85590A", "#E3B864"),
         Paint::Plumb => ("#B07C22", "#E3B864"),
         Paint::Arrow => ("#85590A", "#E3B864"),
     };

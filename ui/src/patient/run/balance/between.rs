@@ -55,7 +55,7 @@ pub fn Between(
             <Fault/>
             <div class="between">
                 <div class="between-side">
-                    <Figure drawing mirrored=view.part.leg == Some(Leg::Left) pose=Signal::stored(1.0)/>
+                    <Figure drawing mirrored=view.part.leg == Some(Leg::Left) pose=Signal::stored(1.0) set_up=driver.set_up/>
                     <WherePhone/>
                 </div>
                 <div class="between-words">

@@ -1,7 +1,8 @@
 //! What every shipped figure keeps to, on every rung.
 use super::*;
-use exercises::catalogue::{Contact, Figure, Furniture, View};
+use exercises::catalogue::{Contact, Figure, Furniture, Kind, View};
 use exercises::figure::{Paint, Shape, Size, Stage};
+use exercises::run::SetUp;
 
 const SIZE: Size = Size { width: 600.0, height: 600.0 };
 
@@ -88,5 +89,56 @@ fn balance_is_drawn_near_a_solid_support_unless_seen_from_the_front() {
     let exercises = embedded().expect("tested above").exercises;
     for exercise in exercises.iter().filter(|exercise| exercise.kind == Kind::Balance) {
         assert!(exercise.poses.furniture.contains(&Furniture::Worktop), "{}", exercise.id);
+    }
+}
+
+/// Every rung of every balance exercise, with the phone in this set-up.
+fn of_trials(set_up: SetUp) -> Vec<(String, Vec<Shape>)> {
+    let exercises = embedded().expect("tested above").exercises;
+    let balance = exercises.iter().filter(|exercise| exercise.kind == Kind::Balance);
+    let of = |exercise: &exercises::catalogue::Exercise| {
+        let rungs = exercise.ladders.iter().flat_map(|ladder| &ladder.rungs);
+        let drawn = |id| Stage::of_trial(&exercise.figure(id), set_up, SIZE).draw(1.0);
+        rungs.map(|rung| (format!("{} {}", exercise.id, rung.id), drawn(&rung.id))).collect::<Vec<_>>()
+    };
+    balance.flat_map(of).collect()
+}
+
+/// A centimetre, at most: the body fills the height of the picture.
+const CM: f64 = SIZE.height / 170.0;
+
+#[test]
+fn the_phone_of_a_trial_lies_on_the_support_under_a_hand() {
+    for (name, shapes) in of_trials(SetUp::OnSupport) {
+        let (phone_top, phone_foot) = heights(&shapes, &[Paint::Phone]);
+        let worktop = heights(&shapes, &[Paint::Furniture]).0;
+        assert!((phone_foot - worktop).abs() < 0.5 * CM, "{name}: {phone_foot} on {worktop}");
+        let hands = shapes.iter().filter(|shape| [Paint::NearArm, Paint::Far].contains(&shape.paint));
+        let over =
+            hands.map(|hand| heights(std::slice::from_ref(hand), &Paint::ALL).1).filter(|foot| *foot < phone_top + CM);
+        let lowest = over.fold(f64::MIN, f64::max);
+        assert!(phone_top - lowest < 14.0 * CM, "{name}: the hand at {lowest}, the phone at {phone_top}");
+    }
+}
+
+#[test]
+fn the_phone_of_a_trial_is_at_the_breastbone_or_at_the_waist() {
+    let middle = |shapes: &[Shape]| {
+        let (top, foot) = heights(shapes, &[Paint::Phone]);
+        (top + foot) / 2.0
+    };
+    let all = SetUp::ALL.map(of_trials);
+    for (chest, waist) in all[1].iter().zip(&all[2]) {
+        let (head, floor) = (heights(&chest.1, &[Paint::NearArm]).0, heights(&chest.1, &[Paint::Furniture]).1);
+        // Of a body's height the breastbone lies at about three quarters, the hips at a little over half.
+        let part = |shapes: &[Shape]| (floor - middle(shapes)) / (floor - head);
+        assert!((0.66..0.8).contains(&part(&chest.1)), "{}: {}", chest.0, part(&chest.1));
+        assert!((0.45..0.62).contains(&part(&waist.1)), "{}: {}", waist.0, part(&waist.1));
+    }
+    for (name, shapes) in all.iter().flatten() {
+        for point in shapes.iter().flat_map(|shape| &shape.outline).flat_map(|piece| piece.points()) {
+            let fits = (0.0..=SIZE.width).contains(&point.x) && (0.0..=SIZE.height).contains(&point.y);
+            assert!(fits, "{name}: {point:?}");
+        }
     }
 }

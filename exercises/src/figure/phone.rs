@@ -1,0 +1,133 @@
+//! Where the phone is during a balance trial, and the hands that go with it: the three set-ups of "sway/1".
+
+use super::body::*;
+use super::shape::{Paint, Point, Shape};
+use super::skeleton::{Arm, Skeleton};
+use super::space::{FRONT, RIGHT, UP, Vec3};
+use super::surroundings::Scene;
+use crate::catalogue::{Figure, Furniture, View};
+use crate::sway::SetUp;
+
+/// Half of a phone's height, width and thickness; thicker than it is, to be seen from the side.
+const HALF: (f64, f64, f64) = (7.6, 3.9, 1.3);
+/// How high a hand that is ready to take hold stays above the support.
+const READY: f64 = 5.0;
+/// The breastbone's height along the spine, and the chest's thickness there.
+const BREASTBONE: (f64, f64) = (33.0, 11.2);
+/// The fine gap around it, which tells it from a body of much the same brightness.
+const GAP: f64 = 1.1;
+
+/// A phone in one picture.
+pub(super) struct Phone {
+    set_up: SetUp,
+    view: View,
+    /// The upper edge of the support, on the body's side.
+    support: Point,
+}
+
+/// The same figure with something to hold on to: nobody stands on one leg without.
+pub(super) fn with_support(figure: &Figure) -> Figure {
+    let mut figure = figure.clone();
+    if !figure.furniture.contains(&Furniture::Worktop) {
+        figure.furniture.push(Furniture::Worktop);
+    }
+    figure
+}
+
+impl Phone {
+    /// In the picture of a whole body; in a close view there is none.
+    pub fn new(set_up: SetUp, scene: &Scene<'_>) -> Option<Phone> {
+        let view = scene.figure.view;
+        (view != View::Hand).then(|| Phone { set_up, view, support: scene.worktop_edge() })
+    }
+
+    /// The body with its hands where the set-up has them.
+    pub fn held(&self, mut body: Skeleton) -> Skeleton {
+        let (middle, chest) = body.spine.at(BREASTBONE.0);
+        // Seen from the front the support stands beside the figure's left.
+        let (beside, other) = match self.view {
+            View::Front => (&mut body.far_arm, &mut body.near_arm),
+            View::Side | View::Hand => (&mut body.near_arm, &mut body.far_arm),
+        };
+        match (self.set_up, self.view) {
+            (SetUp::OnSupport, _) => self.ready(beside),
+            (SetUp::AtBreastbone, View::Front) => {
+                at_breastbone(other, middle + chest.front * BREASTBONE.1, chest.front, chest.up);
+                self.ready(beside);
+            }
+            // The hand that holds is the one in sight; the other stays over the support behind it.
+            (SetUp::AtBreastbone, View::Side | View::Hand) => {
+                at_breastbone(beside, middle + chest.front * BREASTBONE.1, chest.front, chest.up);
+                self.ready(other);
+            }
+            (SetUp::InPocket, _) => {}
+        }
+        body
+    }
+
+    /// Over the support, ready to take hold.
+    fn ready(&self, arm: &mut Arm) {
+        let (edge, height) = (self.support.x, self.support.y + READY);
+        let (wrist, out) = match self.view {
+            View::Front => (Vec3 { x: 14.0, y: height, z: -edge }, -RIGHT),
+            View::Side | View::Hand => (Vec3 { x: edge, y: height, z: arm.shoulder.z * 0.8 }, FRONT),
+        };
+        arm.reach(wrist);
+        arm.hand = (out - UP * 0.16).unit_or(out);
+        arm.thumb = arm.hand.cross(UP).unit_or(UP);
+    }
+
+    /// The phone, with a fine gap around it.
+    pub fn shapes(&self, body: &Skeleton) -> Vec<Shape> {
+        let (tall, wide, thick) = HALF;
+        let (middle, along, across) = match (self.set_up, self.view) {
+            // It lies flat, under the hand.
+            (SetUp::OnSupport, View::Front) => (self.on_support(wide), RIGHT * (wide + 2.0), UP * thick),
+            (SetUp::OnSupport, View::Side | View::Hand) => (self.on_support(tall), FRONT * tall, UP * thick),
+            (SetUp::AtBreastbone, view) => {
+                let (spine, chest) = body.spine.at(BREASTBONE.0);
+                let aside = if view == View::Front { chest.right * wide } else { chest.front * thick };
+                (spine + chest.front * (BREASTBONE.1 + thick), chest.up * tall, aside)
+            }
+            (SetUp::InPocket, view) => {
+                let (spine, hips) = body.spine.at(2.0);
+                let (place, aside) = match view {
+                    View::Front => (spine + hips.right * (FLANK - 7.5), hips.right),
+                    View::Side | View::Hand => (spine + hips.front * 5.0, hips.front),
+                };
+                (place, hips.up * tall, aside * wide)
+            }
+        };
+        let corners = |grown: f64| {
+            let grow = |half: Vec3| half * (1.0 + grown / half.length().max(0.1));
+            let (along, across) = (grow(along), grow(across));
+            [along + across, along - across, -along - across, across - along].map(|corner| self.flat(middle + corner))
+        };
+        vec![Shape::corners(Paint::Ground, &corners(GAP)), Shape::corners(Paint::Phone, &corners(0.0))]
+    }
+
+    /// The middle of a phone that lies on the support and is so long from its middle to the edge.
+    fn on_support(&self, half: f64) -> Vec3 {
+        let (x, y) = (self.support.x + 3.0 + half, self.support.y + HALF.2);
+        match self.view {
+            View::Front => Vec3 { x: 14.0, y, z: -x },
+            View::Side | View::Hand => Vec3 { x, y, z: 0.0 },
+        }
+    }
+
+    fn flat(&self, place: Vec3) -> Point {
+        match self.view {
+            View::Front => Point { x: -place.z, y: place.y },
+            View::Side | View::Hand => Point { x: place.x, y: place.y },
+        }
+    }
+}
+
+/// The palm on the phone's back, which faces away from the chest.
+fn at_breastbone(arm: &mut Arm, chest: Vec3, front: Vec3, up: Vec3) {
+    let wrist =
+        chest + front * (2.0 * HALF.2 + 2.6) - up * (HALF.0 - 1.0) + Vec3 { z: arm.shoulder.z * 0.12, ..Vec3::default() };
+    arm.reach(wrist);
+    arm.hand = up;
+    arm.thumb = if arm.shoulder.z > 0.0 { -RIGHT } else { RIGHT };
+}
