@@ -6,6 +6,7 @@
 //! clear change. Only like with like: the same kind of source, set-up, settle and version. No norms, no risk.
 
 use super::{
+    lanes::mean,
     parameters::{SETTLE_S, VERSION},
     source::{Source, SourceKind},
 };
@@ -82,10 +83,6 @@ pub fn session_change(earlier: &[f64], later: &[f64], history: &[&[f64]]) -> Ses
     } else {
         SessionChange::NoClearChange { difference }
     }
-}
-
-fn mean(values: &[f64]) -> f64 {
-    values.iter().sum::<f64>() / values.len() as f64
 }
 
 fn squares_about_mean(session: &[f64]) -> f64 {

@@ -5,6 +5,7 @@ use crate::sway::{
     axes::{Axes, along, views},
     filter::zero_phase,
     grid::Grid,
+    lanes::mean,
     parameters::{FC_LEAN, SUPPORT_PRE, SUPPORT_SHIFT},
 };
 
@@ -54,8 +55,7 @@ impl Evidence {
         if at + FOLLOW >= count || before.0 == before.1 {
             return 0.0;
         }
-        let mean = |signal: &[f64], (from, to): (usize, usize)| signal[from..to].iter().sum::<f64>() / (to - from) as f64;
-        let change = |signal: &[f64]| mean(signal, after) - mean(signal, before);
+        let change = |signal: &[f64]| mean(&signal[after.0..after.1]) - mean(&signal[before.0..before.1]);
         length(change(&self.lean[0]), change(&self.lean[1]))
     }
 }
