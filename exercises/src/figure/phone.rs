@@ -25,9 +25,9 @@ pub(super) struct Phone {
     support: Point,
 }
 
-/// The same figure with something to hold on to: nobody stands on one leg without.
+/// The same figure with something to hold on to: nobody stands on one leg without. No plumb line crosses what it holds.
 pub(super) fn with_support(figure: &Figure) -> Figure {
-    let mut figure = figure.clone();
+    let mut figure = Figure { plumb: false, ..figure.clone() };
     if !figure.furniture.contains(&Furniture::Worktop) {
         figure.furniture.push(Furniture::Worktop);
     }

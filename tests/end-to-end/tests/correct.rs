@@ -78,9 +78,9 @@ fn a_correction_is_taken_back_by_another() {
     let window = open(&desktop);
     put_right(&window, "Pain, upper back: 9 of 10", "A mistake: take it out", "Taken out.");
     window.press_part("Pain, upper back: 9 of 10");
-    window.see("As I said first");
+    window.see("Back to what I said first");
     assert!(!window.can_press("A mistake: take it out"), "it is out");
-    window.press("As I said first");
+    window.press("Back to what I said first");
     window.see_no_more("Taken out.");
     // The score that was said first is no correction at all.
     put_right(&window, "Pain, upper back: 9 of 10", "3", "Now: 3 of 10.");

@@ -115,7 +115,7 @@ fn codes_turn_by_themselves_until_told_to_stay() {
     window.see("Code 2 of");
     window.see("Code 1 of");
     window.press("Stay on this code");
-    window.see("Turn by themselves");
+    window.see("Show them in turn");
 }
 
 #[test]
@@ -129,7 +129,7 @@ fn nothing_turns_by_itself_for_whoever_wants_no_movement() {
     window.wait_for("return matchMedia('(prefers-reduced-motion: reduce)').matches");
     show(&window);
     window.see("Code 1 of");
-    window.press("Turn by themselves");
+    window.press("Show them in turn");
     window.see("Code 2 of");
 }
 
@@ -141,7 +141,7 @@ fn one_code_alone_has_nothing_to_turn_to() {
     show(&window);
     window.see("The summary as a code");
     window.see("The clinic photographs this code.");
-    for words in ["Next code", "Code before", "Stay on this code", "Turn by themselves"] {
+    for words in ["Next code", "Code before", "Stay on this code", "Show them in turn"] {
         assert!(!window.can_press(words), "{words}");
     }
     window.fits();

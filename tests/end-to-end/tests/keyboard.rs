@@ -85,7 +85,7 @@ fn hold(window: &Window) {
     window.no_trap();
     press(window, "Something is wrong", "Enter", "What is wrong?");
     window.no_trap();
-    press(window, "Nothing, a slip", "Enter", "Paused");
+    press(window, "Nothing is wrong, go back", "Enter", "Paused");
     press(window, "Go on", "Space", "Hold 1 of 1");
     window.see("1 of 1 hold held to the end.");
     window.focus_is_kept();
@@ -131,7 +131,7 @@ fn codes_are_turned_with_the_arrows() {
     press(&window, "Record", "Enter", "For the visit");
     press(&window, "For the visit", "Enter", "What is handed over");
     press(&window, "Show it as codes", "Enter", "Code 1 of");
-    press(&window, "Stay on this code", "Space", "Turn by themselves");
+    press(&window, "Stay on this code", "Space", "Show them in turn");
     let at = |number: u32| window.see(&format!("Code {number} of"));
     at(1);
     window.key("ArrowRight");

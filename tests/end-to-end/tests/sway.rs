@@ -75,6 +75,7 @@ fn held_to_the_breastbone_a_touch_ends_the_trial_and_the_sensor_proposes() {
     }
     window.press("Start the count");
     window.see("2 of 2 trials.");
+    window.press("What the sensor measured");
     window.see("Side to side 13.9 cm/s²");
     window.screenshot("sway-breastbone-results");
     window.press("Continue");

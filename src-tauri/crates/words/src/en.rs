@@ -299,7 +299,7 @@ pub fn text(key: Key) -> &'static str {
         Key::PlacePlan => "Plan",
         Key::PlaceRecord => "Record",
         Key::SomethingWrong => "Something is wrong",
-        Key::SideStays => "The choice stays. For the other one, use another data folder.",
+        Key::SideStays => "This device keeps the choice.",
 
         // patient: now
         Key::Begin => "Begin",
@@ -325,7 +325,7 @@ pub fn text(key: Key) -> &'static str {
         Key::OverWhat => "It ran until {date}. Take your record to the visit; a new card starts the next plan.",
         Key::Stopped => "Your plan is on hold",
         Key::StoppedSince => "You said: {what}.",
-        Key::OnlyNewCard => "Only a new card from your clinic lets you go on with it.",
+        Key::OnlyNewCard => "Only a new card from your clinic lets you go on.",
         Key::WhatToDo => "What to do",
         Key::RowNow => "now",
         Key::DayLabel => "Today, by time",
@@ -340,9 +340,10 @@ pub fn text(key: Key) -> &'static str {
         Key::LeaveOutDaysWhat => {
             "Nothing is asked for and no reminder comes. Your clinic sees that these days were left out."
         }
-        Key::FromTodayUntil => "From today until",
-        Key::OnlyToday => "only today",
+        Key::FromTodayUntil => "Last day off",
+        Key::OnlyToday => "today",
         Key::WhyDays => "Why?",
+        Key::WhyDaysSaves => "Why? The answer saves it.",
 
         // patient: questions
         Key::HowDidItGo => "How did it go?",
@@ -392,9 +393,9 @@ pub fn text(key: Key) -> &'static str {
         Key::Stop => "Stop",
         Key::MoreRest => "30 seconds more",
         Key::NextNow => "Go on now",
-        Key::SoundOn => "Sound is on",
-        Key::SoundVoice => "Sound and voice",
-        Key::SoundOff => "Sound is off",
+        Key::SoundOn => "Sound: on",
+        Key::SoundVoice => "Sound: with voice",
+        Key::SoundOff => "Sound: off",
         Key::ThatFailed => "That one failed",
         Key::TakeItBack => "It did not fail",
         Key::Done => "Done",
@@ -436,10 +437,10 @@ pub fn text(key: Key) -> &'static str {
             "After you start, put the phone upright into a tight pocket or pouch at the waist, the screen away from you."
         }
         Key::HandsNear => {
-            "Arms as the exercise says, the support within reach. A sound says when it begins and when it is over."
+            "Arms as you were shown, the support within reach. Sounds say when it begins and ends; afterwards you are asked whether the foot touched."
         }
         Key::StandUntilSound => "Stand until the sound",
-        Key::NothingToTouch => "Support within reach. Nothing to touch; you are asked afterwards.",
+        Key::NothingToTouch => "Take hold if you need to. You are asked afterwards.",
         Key::SeemsTouched => "It seems that your foot touched. Touch the screen if it did.",
         Key::AskTouchedAt => "Did your foot touch the floor after about {s} seconds?",
         Key::AskTouched => "Did your foot touch the floor?",
@@ -449,6 +450,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ToBeConfirmed => "to be confirmed: it may have been {s} s",
         Key::ToBeConfirmedLeast => "to be confirmed: it may have been {s} s or more",
         Key::SwayTitle => "Sway",
+        Key::SwayFigures => "What the sensor measured",
         Key::SwaySide => "side to side",
         Key::SwayRound => "all round",
         Key::SwayPath => "path a second",
@@ -465,15 +467,16 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyNotOdd => "the sensor's values make no sense",
         Key::StepOn => "On {step}?",
         Key::StepBackTo => "Back {step}?",
+        Key::BeginAsBefore => "Begin as before",
         Key::StepTake => "Begin with this step",
-        Key::StepAllowed => "Your clinician allows you to take it by yourself.",
+        Key::StepAllowed => "Your clinician leaves it to you.",
         Key::StartCount => "Start the count",
         Key::WhenReadyStart => "Nothing starts before you press.",
         Key::RestFor => "Rest: {s} s. You may also go on now.",
         Key::LiftAtTone => "Lift the foot at the rising tone",
         Key::TouchWhenDown => "Touch anywhere when your foot comes down",
         Key::TouchTakesBack => "Support within reach. A touch goes back.",
-        Key::AnyTouchEnds => "Support within reach. Any touch ends the trial.",
+        Key::AnyTouchEnds => "Take hold if you need to. Any touch of the screen ends the trial.",
         Key::TryOver => "Trial over",
         Key::LastTry => "Last trial: {s} s",
         Key::SecondsShort => "{s} s",
@@ -489,7 +492,7 @@ pub fn text(key: Key) -> &'static str {
 
         // patient: trouble
         Key::WhatIsWrong => "What is wrong?",
-        Key::NothingASlip => "Nothing, a slip",
+        Key::NothingASlip => "Nothing is wrong, go back",
         Key::UrgentAnyway => "If it is urgent, do not answer questions here: call your local emergency number.",
         Key::DuringWhich => "During which exercise?",
         Key::NotDuringOne => "Not during an exercise",
@@ -592,7 +595,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::HandedOver => "What is handed over",
         Key::NotHandedOver => {
-            "Not handed over: your name, dates, clock times of what you did, your place, or anything about your device."
+            "Not handed over: your name, when you did something more exactly than to the hour, your place, or anything about your device."
         }
         Key::InDays => "{n|# day|# days}: from {from} to {until}, counted from the plan's start",
         Key::InSlots => "{item}: how each of {n|# time|# times} went, with the reasons for what was left out",
@@ -612,7 +615,7 @@ pub fn text(key: Key) -> &'static str {
         Key::FrameOf => "Code {n} of {of}",
         Key::FrameNext => "Next code",
         Key::FrameBefore => "Code before",
-        Key::FramesTurn => "Turn by themselves",
+        Key::FramesTurn => "Show them in turn",
         Key::FramesStay => "Stay on this code",
         Key::CorrectTitle => "Put something right",
         Key::CorrectWhat => {
@@ -623,7 +626,7 @@ pub fn text(key: Key) -> &'static str {
         Key::CorrectTakeOut => "A mistake: take it out",
         Key::CorrectNotDone => "I did not do this",
         Key::CorrectChange => "Change it",
-        Key::CorrectStands => "As I said first",
+        Key::CorrectStands => "Back to what I said first",
         Key::CorrectAlarm => "Note that it was a mistake",
         Key::CorrectEarlier => "Show earlier days",
         Key::CorrectDays => "Save these days",
@@ -650,7 +653,7 @@ pub fn text(key: Key) -> &'static str {
         // patient: reminders
         Key::RemindersTitle => "Reminders",
         Key::RemindersWhat => {
-            "One at a time, and only while there is time for it. After one that you followed, the next comes without a sound."
+            "Only one waits at a time, and it goes when its time has passed. If you followed the last one, the next makes no sound."
         }
         Key::QuietTitle => "Quiet times, every day",
         Key::QuietWhat => {
@@ -663,8 +666,8 @@ pub fn text(key: Key) -> &'static str {
         Key::QuietNone => "None so far.",
         Key::MeetingTitle => "In a meeting",
         Key::MeetingWhat => "No reminders until it is over. It ends by itself.",
-        Key::MeetingMinutes => "For {n|# minute|# minutes}",
-        Key::MeetingHours => "For {n|# hour|# hours}",
+        Key::MeetingMinutes => "{n|# minute|# minutes}",
+        Key::MeetingHours => "{n|# hour|# hours}",
         Key::MeetingUntil => "In a meeting until {time}.",
         Key::MeetingEnd => "It is over",
         Key::SilentUntil => "No reminder until {time}.",

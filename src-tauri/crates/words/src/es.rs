@@ -301,7 +301,7 @@ pub fn text(key: Key) -> &'static str {
         Key::PlacePlan => "Plan",
         Key::PlaceRecord => "Registro",
         Key::SomethingWrong => "Algo va mal",
-        Key::SideStays => "La elección queda así. Para la otra, use otra carpeta de datos.",
+        Key::SideStays => "Este dispositivo guarda la elección.",
 
         // patient: now
         Key::Begin => "Empezar",
@@ -327,7 +327,7 @@ pub fn text(key: Key) -> &'static str {
         Key::OverWhat => "Duró hasta el {date}. Lleve su registro a la visita; una tarjeta nueva empieza el plan siguiente.",
         Key::Stopped => "Su plan está en pausa",
         Key::StoppedSince => "Usted dijo: {what}.",
-        Key::OnlyNewCard => "Solo una tarjeta nueva de su clínica le permite seguir con ello.",
+        Key::OnlyNewCard => "Solo una tarjeta nueva de su clínica le permite seguir.",
         Key::WhatToDo => "Qué hacer",
         Key::RowNow => "ahora",
         Key::DayLabel => "Hoy, por horas",
@@ -340,9 +340,10 @@ pub fn text(key: Key) -> &'static str {
         Key::LeaveOutWhy => "¿Por qué dejarlo?",
         Key::LeaveOutDays => "Dejar días enteros",
         Key::LeaveOutDaysWhat => "No se pide nada ni llega ningún aviso. Su clínica ve que estos días quedaron libres.",
-        Key::FromTodayUntil => "Desde hoy hasta",
-        Key::OnlyToday => "solo hoy",
+        Key::FromTodayUntil => "Último día libre",
+        Key::OnlyToday => "hoy",
         Key::WhyDays => "¿Por qué?",
+        Key::WhyDaysSaves => "¿Por qué? La respuesta lo guarda.",
 
         // patient: questions
         Key::HowDidItGo => "¿Cómo fue?",
@@ -392,9 +393,9 @@ pub fn text(key: Key) -> &'static str {
         Key::Stop => "Parar",
         Key::MoreRest => "30 segundos más",
         Key::NextNow => "Seguir ya",
-        Key::SoundOn => "Con sonido",
-        Key::SoundVoice => "Sonido y voz",
-        Key::SoundOff => "Sin sonido",
+        Key::SoundOn => "Sonido: sí",
+        Key::SoundVoice => "Sonido: con voz",
+        Key::SoundOff => "Sonido: no",
         Key::ThatFailed => "Esa no salió",
         Key::TakeItBack => "Sí que salió",
         Key::Done => "Hecho",
@@ -438,10 +439,10 @@ pub fn text(key: Key) -> &'static str {
             "Después de empezar, meta el teléfono derecho en un bolsillo ajustado a la cintura, con la pantalla hacia fuera."
         }
         Key::HandsNear => {
-            "Los brazos como dice el ejercicio, el apoyo al alcance. Un sonido dice cuándo empieza y cuándo termina."
+            "Los brazos como le enseñaron, el apoyo al alcance. Unos sonidos dicen cuándo empieza y termina; después se le pregunta si el pie tocó."
         }
         Key::StandUntilSound => "Aguante hasta el sonido",
-        Key::NothingToTouch => "Apoyo al alcance. No hay que tocar nada; se le pregunta después.",
+        Key::NothingToTouch => "Sujétese si lo necesita. Se le pregunta después.",
         Key::SeemsTouched => "Parece que el pie tocó el suelo. Toque la pantalla si fue así.",
         Key::AskTouchedAt => "¿Tocó el pie el suelo a los {s} segundos, más o menos?",
         Key::AskTouched => "¿Tocó el pie el suelo?",
@@ -451,6 +452,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ToBeConfirmed => "por confirmar: puede que fueran {s} s",
         Key::ToBeConfirmedLeast => "por confirmar: puede que fueran {s} s o más",
         Key::SwayTitle => "Balanceo",
+        Key::SwayFigures => "Lo que midió el sensor",
         Key::SwaySide => "de lado a lado",
         Key::SwayRound => "en todas direcciones",
         Key::SwayPath => "recorrido por segundo",
@@ -467,15 +469,16 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyNotOdd => "los valores del sensor no tienen sentido",
         Key::StepOn => "¿Pasar {step}?",
         Key::StepBackTo => "¿Volver {step}?",
+        Key::BeginAsBefore => "Empezar como antes",
         Key::StepTake => "Empezar con este paso",
-        Key::StepAllowed => "Su clínica le permite darlo por su cuenta.",
+        Key::StepAllowed => "Su clínica lo deja a su elección.",
         Key::StartCount => "Empezar la cuenta",
         Key::WhenReadyStart => "Nada empieza antes de que pulse.",
         Key::RestFor => "Descanso: {s} s. También puede seguir ya.",
         Key::LiftAtTone => "Levante el pie con el tono que sube",
         Key::TouchWhenDown => "Toque en cualquier sitio cuando baje el pie",
         Key::TouchTakesBack => "Apoyo al alcance. Un toque vuelve atrás.",
-        Key::AnyTouchEnds => "Apoyo al alcance. Cualquier toque termina el intento.",
+        Key::AnyTouchEnds => "Sujétese si lo necesita. Cualquier toque de la pantalla termina el intento.",
         Key::TryOver => "Intento terminado",
         Key::LastTry => "Último intento: {s} s",
         Key::SecondsShort => "{s} s",
@@ -493,7 +496,7 @@ pub fn text(key: Key) -> &'static str {
 
         // patient: trouble
         Key::WhatIsWrong => "¿Qué va mal?",
-        Key::NothingASlip => "Nada, fue sin querer",
+        Key::NothingASlip => "No pasa nada, volver",
         Key::UrgentAnyway => "Si es urgente, no conteste aquí: llame al número de emergencias de su zona.",
         Key::DuringWhich => "¿Durante qué ejercicio?",
         Key::NotDuringOne => "No durante un ejercicio",
@@ -596,7 +599,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::HandedOver => "Lo que se entrega",
         Key::NotHandedOver => {
-            "No se entrega: su nombre, fechas, horas de reloj de lo que hizo, su lugar ni nada sobre su aparato."
+            "No se entrega: su nombre, cuándo hizo algo con más exactitud que la hora, su lugar ni nada sobre su aparato."
         }
         Key::InDays => "{n|# día|# días}: del {from} al {until}, contados desde el inicio del plan",
         Key::InSlots => "{item}: cómo fue cada una de {n|# vez|# veces}, con los motivos de lo que se dejó",
@@ -616,7 +619,7 @@ pub fn text(key: Key) -> &'static str {
         Key::FrameOf => "Código {n} de {of}",
         Key::FrameNext => "Código siguiente",
         Key::FrameBefore => "Código anterior",
-        Key::FramesTurn => "Que pasen solos",
+        Key::FramesTurn => "Pasar de uno a otro",
         Key::FramesStay => "Quedarse en este",
         Key::CorrectTitle => "Corregir algo",
         Key::CorrectWhat => {
@@ -627,7 +630,7 @@ pub fn text(key: Key) -> &'static str {
         Key::CorrectTakeOut => "Un error: quitarlo",
         Key::CorrectNotDone => "No lo hice",
         Key::CorrectChange => "Cambiarlo",
-        Key::CorrectStands => "Como lo dije primero",
+        Key::CorrectStands => "Volver a lo que dije primero",
         Key::CorrectAlarm => "Anotar que fue un error",
         Key::CorrectEarlier => "Ver días anteriores",
         Key::CorrectDays => "Guardar estos días",
@@ -654,7 +657,7 @@ pub fn text(key: Key) -> &'static str {
         // patient: reminders
         Key::RemindersTitle => "Avisos",
         Key::RemindersWhat => {
-            "De uno en uno, y solo mientras dé tiempo. Después de uno que usted siguió, el siguiente llega sin sonido."
+            "Solo espera uno a la vez, y se va cuando pasa su hora. Si usted siguió el último, el siguiente no suena."
         }
         Key::QuietTitle => "Horarios sin avisos, cada día",
         Key::QuietWhat => "En ellos no llega ningún aviso. El que cae dentro llega al final, si entonces no es tarde.",
@@ -665,8 +668,8 @@ pub fn text(key: Key) -> &'static str {
         Key::QuietNone => "Ninguno por ahora.",
         Key::MeetingTitle => "En una reunión",
         Key::MeetingWhat => "Sin avisos hasta que acabe. Termina por sí sola.",
-        Key::MeetingMinutes => "Durante {n|# minuto|# minutos}",
-        Key::MeetingHours => "Durante {n|# hora|# horas}",
+        Key::MeetingMinutes => "{n|# minuto|# minutos}",
+        Key::MeetingHours => "{n|# hora|# horas}",
         Key::MeetingUntil => "En una reunión hasta las {time}.",
         Key::MeetingEnd => "Ya acabó",
         Key::SilentUntil => "Sin avisos hasta las {time}.",

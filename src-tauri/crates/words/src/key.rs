@@ -92,10 +92,10 @@ keys! {
     Begin InTenMinutes LeaveItOut HowToDoIt HowToOf DidItAlready DueSoon PutOffUntil NothingNow NextAt AheadMinutes
     AheadHours NextTomorrow NextOn AllDone DayOver DoneOf DayOff DayExcused Over OverWhat Stopped StoppedSince
     OnlyNewCard WhatToDo RowNow DayLabel AfterTheVisit NotNow DoOneNow WhichOne ExtraWhat HeldBackSince LeaveOutWhy
-    LeaveOutDays LeaveOutDaysWhat FromTodayUntil OnlyToday WhyDays
+    LeaveOutDays LeaveOutDaysWhat FromTodayUntil OnlyToday WhyDays WhyDaysSaves
 
     // patient: a step that may be taken
-    StepOn StepBackTo StepTake StepAllowed
+    StepOn StepBackTo BeginAsBefore StepTake StepAllowed
 
     // patient: questions
     HowDidItGo AskPain PainLeast PainMost AskActivity ActivityLeast ActivityMost AskSettled RatherNotAnswer
@@ -120,7 +120,7 @@ keys! {
     InAPocketWhat NoMotionSensor SensorNotAllowed SensorSilent PhoneAtBreastbone OtherHandNear
     PhoneInPocket HandsNear StandUntilSound NothingToTouch SeemsTouched AskTouchedAt
     AskTouched AskTouchedElse AskTouchedWhen NotSure ToBeConfirmed
-    ToBeConfirmedLeast SwayTitle SwaySide SwayRound SwayPath TouchDowns
+    ToBeConfirmedLeast SwayTitle SwayFigures SwaySide SwayRound SwayPath TouchDowns
     SwayOwnOnly NotMeasuredBecause WhyNotSensor WhyNotSlow WhyNotMoved WhyNotShort
     WhyNotQuiet WhyNotOdd
 

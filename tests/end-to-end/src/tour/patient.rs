@@ -23,11 +23,11 @@ impl Tour<'_> {
         window.press("Reminders");
         window.see("Next reminder");
         keep("reminders");
-        window.press("For 30 minutes");
+        window.press("30 minutes");
         window.see("In a meeting until");
         keep("reminders-meeting");
         window.press("It is over");
-        window.see("For 30 minutes");
+        window.see("30 minutes");
         window.press("Back");
         window.press_part("How to do it");
         keep("how-to");

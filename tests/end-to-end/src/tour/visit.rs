@@ -97,7 +97,7 @@ impl Tour<'_> {
         window.press("Note that it was a mistake");
         window.see("What it stopped stays stopped.");
         window.press_part("Pain, upper back: 9 of 10");
-        window.see("As I said first");
+        window.see("Back to what I said first");
         keep("put-right");
         window.press("Show earlier days");
         window.see_no_more("Show earlier days");

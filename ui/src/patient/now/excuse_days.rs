@@ -46,7 +46,7 @@ pub fn ExcuseDays(plan: PlanId) -> impl IntoView {
                 <div class="stack-1"><h1>{words.text(Key::LeaveOutDays)}</h1><p>{words.text(Key::LeaveOutDaysWhat)}</p></div>
                 <Fault/>
                 <label>{words.text(Key::FromTodayUntil)}<select on:change=choose>{days.collect_view()}</select></label>
-                <h2>{words.text(Key::WhyDays)}</h2>
+                <h2>{words.text(Key::WhyDaysSaves)}</h2>
                 <div class="choices">{reasons}</div>
                 <button type="button" class="quiet" on:click=move |_| desk.close()>{words.text(Key::Back)}</button>
             </div>

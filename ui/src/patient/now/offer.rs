@@ -24,6 +24,8 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
     let mirrored = item.item.side == Side::Left;
     let put_off = move |_| desk.house.ask::<PutOff>(SlotAsk { plan, slot }, move |today| desk.show(today));
     let did_it = move |_| desk.house.ask::<DidIt>(SlotAsk { plan, slot }, move |today| desk.show(today));
+    // The question comes before its answers.
+    let begin = words.text(if item.step.is_some() { Key::BeginAsBefore } else { Key::Begin });
     let step = item.step.is_some().then(|| view! { <NextStep item=item.clone()/> });
     let note = (!item.item.note.is_empty()).then(|| view! { <p class="note">{item.item.note.clone()}</p> });
     view! {
@@ -37,8 +39,8 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
             </div>
             <Figure drawing mirrored rests=desk.has_moved(slot)/>
             <div class="offer-buttons stack">
-                <button type="button" class="main" disabled=busy on:click=move |_| desk.begin(plan, id)>{words.text(Key::Begin)}</button>
                 {step}
+                <button type="button" class="main" disabled=busy on:click=move |_| desk.begin(plan, id)>{begin}</button>
                 <div class="row">
                     <button type="button" disabled=busy on:click=put_off>{words.text(Key::InTenMinutes)}</button>
                     <button type="button" on:click=move |_| desk.open(Page::LeaveOut(plan, slot))>{words.text(Key::LeaveItOut)}</button>

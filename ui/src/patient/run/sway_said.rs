@@ -8,19 +8,28 @@ use words::{Key, Words};
 
 use crate::shared::House;
 
-/// A line for each trial that the sensor took part in.
+/// What each trial's time needs said beside it; the figures, which mean something to the clinic, are folded away.
 #[component]
 pub fn SwaySaid(trials: Vec<Trial>, sensed: Vec<(u16, Sensed)>) -> impl IntoView {
     let words = House::here().words();
-    let rows = sensed.iter().filter_map(|(place, sensed)| {
-        let trial = trials.get(usize::from(*place))?;
-        let lines = lines(sensed, words).into_iter().map(|line| view! { <p class="small">{line}</p> });
-        Some(view! { <li><p class="number"><strong>{head(trial, words)}</strong></p>{lines.collect_view()}</li> })
+    let rows = |lines: fn(&Sensed, Words) -> Vec<String>| {
+        let row = |(place, sensed): &(u16, Sensed)| {
+            let trial = trials.get(usize::from(*place))?;
+            let lines = lines(sensed, words);
+            let said = lines.iter().map(|line| view! { <p class="small">{line.clone()}</p> }).collect_view();
+            (!lines.is_empty()).then(|| view! { <li><p class="number"><strong>{head(trial, words)}</strong></p>{said}</li> })
+        };
+        let rows: Vec<_> = sensed.iter().filter_map(row).collect();
+        (!rows.is_empty()).then(|| view! { <ul class="plain stack-2">{rows}</ul> })
+    };
+    let figures = rows(figures).map(|list| {
+        view! { <details class="more"><summary>{words.text(Key::SwayFigures)}</summary>{list}</details> }
     });
     view! {
         <section class="sheet stack-2">
             <h2>{words.text(Key::SwayTitle)}</h2>
-            <ul class="plain stack-2">{rows.collect_view()}</ul>
+            {rows(notes)}
+            {figures}
             <p class="small soft">{words.text(Key::SwayOwnOnly)}</p>
         </section>
     }
@@ -32,9 +41,16 @@ fn head(trial: &Trial, words: Words) -> String {
     format!("{}, {}", words.stand_on(trial.leg), words.fill(key, &[("s", &words.seconds(trial.held_ms))]))
 }
 
-fn lines(sensed: &Sensed, words: Words) -> Vec<String> {
-    let figures = sensed.figures.as_ref().map(|figures| words.sway(figures));
+/// What the time needs said beside it.
+fn notes(sensed: &Sensed, words: Words) -> Vec<String> {
     let touched = (sensed.touch_downs > 0).then(|| words.fill(Key::TouchDowns, &[("n", &sensed.touch_downs)]));
-    let all = [words.to_be_confirmed(sensed), figures, touched, words.not_measured(sensed)];
-    all.iter().flatten().map(|line| format!("{}.", upper(line))).collect()
+    sentences([words.to_be_confirmed(sensed), touched, words.not_measured(sensed)])
+}
+
+fn figures(sensed: &Sensed, words: Words) -> Vec<String> {
+    sentences([sensed.figures.as_ref().map(|figures| words.sway(figures))])
+}
+
+fn sentences<const N: usize>(lines: [Option<String>; N]) -> Vec<String> {
+    lines.iter().flatten().map(|line| format!("{}.", upper(line))).collect()
 }

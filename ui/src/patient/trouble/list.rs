@@ -7,7 +7,7 @@ use words::Key;
 use crate::patient::desk::Desk;
 use crate::shared::Fault;
 
-/// Everything that can be wrong, most urgent first; "Nothing, a slip" last.
+/// Everything that can be wrong, most urgent first; the way back last.
 #[component]
 pub fn TroubleList(
     chose: impl Fn(Trouble) + Copy + Send + 'static,

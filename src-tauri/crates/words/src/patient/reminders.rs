@@ -31,7 +31,7 @@ impl Words {
         }
     }
 
-    /// "For 30 minutes", "For 2 hours".
+    /// "30 minutes", "2 hours".
     pub fn for_minutes(self, minutes: u16) -> String {
         match minutes {
             hours if hours % 60 == 0 => self.fill(Key::MeetingHours, &[("n", &(hours / 60))]),
@@ -90,7 +90,7 @@ mod tests {
     #[test]
     fn a_meeting_in_minutes_or_in_whole_hours() {
         let said = exercises::remind::MEETINGS.map(|minutes| EN.for_minutes(minutes));
-        assert_eq!(said, ["For 30 minutes", "For 1 hour", "For 2 hours"]);
+        assert_eq!(said, ["30 minutes", "1 hour", "2 hours"]);
     }
 
     #[test]

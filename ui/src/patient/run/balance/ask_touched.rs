@@ -58,7 +58,9 @@ fn When(when: RwSignal<Option<u32>>, most: u32, asked: Asked) -> impl IntoView {
     let slide = move |event| when.set(event_target_value(&event).parse().ok());
     let done = move |_| driver.answer(asked, f64::from(when.get_untracked().unwrap_or_default()), Answer::Yes);
     view! {
-        <div class="stack">
+        <div class="stack-5">
+            <p class="number moment">{move || words.fill(Key::SecondsShort, &[("s", &at())])}</p>
+            <div>
             <input
                 type="range"
                 aria-label=words.text(Key::AskTouchedWhen)
@@ -68,7 +70,8 @@ fn When(when: RwSignal<Option<u32>>, most: u32, asked: Asked) -> impl IntoView {
                 prop:value=move || at().to_string()
                 on:input=slide
             />
-            <p class="number moment">{move || words.fill(Key::SecondsShort, &[("s", &at())])}</p>
+            <p class="range-ends small soft number" aria-hidden="true">{[0, most].map(|s| view! { <span>{words.fill(Key::SecondsShort, &[("s", &s)])}</span> })}</p>
+            </div>
             <button type="button" class="main" on:click=done>{words.text(Key::Continue)}</button>
             <button type="button" class="quiet" on:click=move |_| when.set(None)>{words.text(Key::Back)}</button>
         </div>
