@@ -14,7 +14,7 @@ const HALF: (f64, f64, f64) = (7.6, 3.9, 1.3);
 const READY: f64 = 5.0;
 /// The breastbone's height along the spine, and the chest's thickness there.
 const BREASTBONE: (f64, f64) = (33.0, 11.2);
-/// The fine gap around it, which tells it from a body of much the same brightness.
+/// The fine gap around the phone, which tells it from a body of much the same brightness.
 const GAP: f64 = 1.1;
 
 /// A phone in one picture.

@@ -1,7 +1,8 @@
 //! What a patient takes to the visit: a period's log, reduced to what the clinician needs.
 //!
-//! Days are numbered from the plan's start; there are no dates, names or device data in it, and no clock times but those of
-//! the schedule that both sides know. The delay after the reminder goes only as weekly quartiles.
+//! Days are numbered from the plan's start; there are no dates, names or names of devices in it, and no clock times but those of
+//! the schedule that both sides know and the hour in which a run began. The delay after the reminder goes as weekly quartiles:
+//! of a week with three runs or fewer these are the delays themselves.
 
 mod reduce;
 

@@ -150,3 +150,31 @@ fn one_code_alone_has_nothing_to_turn_to() {
     let gathered = Gathered::begin(read(&another_reader(&picture)).expect("a frame"));
     assert!(gathered.whole().is_some());
 }
+
+#[test]
+fn a_page_that_is_left_before_its_answer_comes_leaves_nothing_behind() {
+    let desktop = Desktop::new();
+    desktop.with_four_weeks();
+    let window = patient(&desktop);
+    window.press("Record");
+    window.see("For the visit");
+    // Faster than any thumb: the page opens, asks, and is left as soon as it is drawn, ten times.
+    window.ask(
+        "const press = (words) => [...document.querySelectorAll('button')].find((one) => one.innerText === words)?.click();
+        const drawn = () => new Promise((done) => setTimeout(done, 0));
+        return (async () => {
+            for (let time = 0; time < 10; time += 1) {
+                press('For the visit');
+                for (let wait = 0; wait < 200 && !document.querySelector('select'); wait += 1) await drawn();
+                press('Back');
+                await drawn();
+            }
+            return true;
+        })();",
+        &[],
+    );
+    window.see("For the visit");
+    window.press("For the visit");
+    window.press("Show it as codes");
+    window.see("Code 1 of");
+}

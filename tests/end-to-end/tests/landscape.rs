@@ -151,8 +151,12 @@ fn balance_on_its_side_wherever_the_phone_is() {
             window.see("Did your foot");
             look(&window, &format!("balance-{name}-asked"), &["Yes", "No", "Not sure", "Something is wrong"]);
             window.press("No");
-            window.see("Did it touch at another moment?");
+            window.see("Did it touch at another moment, or did you take hold?");
             look(&window, &format!("balance-{name}-asked-again"), &["Yes", "No", "Not sure", "Something is wrong"]);
+            window.press("Yes");
+            window.see("After about how many seconds?");
+            look(&window, &format!("balance-{name}-asked-when"), &["Continue", "Back", "Something is wrong"]);
+            window.press("Back");
             window.press("No");
             window.see("Start the count");
         }

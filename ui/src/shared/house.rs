@@ -69,10 +69,25 @@ impl House {
     where
         C::Args: 'static,
     {
+        self.look::<C>(args, move |reply| {
+            if let Some(reply) = reply {
+                then(reply);
+            }
+        });
+    }
+
+    /// As [`House::tell`], and hears of a failure as well: `None`, after it shows.
+    pub fn look<C: Command + 'static>(self, args: C::Args, then: impl FnOnce(Option<C::Reply>) + 'static)
+    where
+        C::Args: 'static,
+    {
         spawn_local(async move {
             match invoke::call::<C>(&args).await {
-                Ok(reply) => then(reply),
-                Err(failure) => self.fault.set(Some(failure)),
+                Ok(reply) => then(Some(reply)),
+                Err(failure) => {
+                    self.fault.set(Some(failure));
+                    then(None);
+                }
             }
         });
     }

@@ -57,10 +57,12 @@ fn sheet(figures: &[(String, Figure)], dark: bool, trials: bool) -> String {
     let _ = write!(svg, "<rect width=\"{width}\" height=\"{height}\" fill=\"{paper}\"/>");
     for (row, (name, figure)) in figures.iter().enumerate() {
         let y = GAP + row as f64 * (CELL.height + GAP);
-        let stage = Stage::new(figure, CELL);
         let pictures: Vec<Vec<Shape>> = match trials {
             true => SetUp::ALL.iter().map(|set_up| Stage::of_trial(figure, *set_up, CELL).draw(1.0)).collect(),
-            false => PHASES.iter().map(|phase| stage.draw(*phase)).collect(),
+            false => {
+                let stage = Stage::new(figure, CELL);
+                PHASES.iter().map(|phase| stage.draw(*phase)).collect()
+            }
         };
         for (column, picture) in pictures.iter().enumerate() {
             let x = GAP + column as f64 * (CELL.width + GAP);

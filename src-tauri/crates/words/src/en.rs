@@ -340,7 +340,7 @@ pub fn text(key: Key) -> &'static str {
         Key::LeaveOutDaysWhat => {
             "Nothing is asked for and no reminder comes. Your clinic sees that these days were left out."
         }
-        Key::FromTodayUntil => "Last day off",
+        Key::LastDayOff => "From today; last day off",
         Key::OnlyToday => "today",
         Key::WhyDays => "Why?",
         Key::WhyDaysSaves => "Why? The answer saves it.",
@@ -436,15 +436,13 @@ pub fn text(key: Key) -> &'static str {
         Key::PhoneInPocket => {
             "After you start, put the phone upright into a tight pocket or pouch at the waist, the screen away from you."
         }
-        Key::HandsNear => {
-            "Arms as you were shown, the support within reach. Sounds say when it begins and ends; afterwards you are asked whether the foot touched."
-        }
+        Key::HandsNear => "Arms as you were shown, support within reach. Sounds begin and end it; then you are asked.",
         Key::StandUntilSound => "Stand until the sound",
-        Key::NothingToTouch => "Take hold if you need to. You are asked afterwards.",
+        Key::HoldAskedAfter => "Take hold if you need to. You are asked afterwards.",
         Key::SeemsTouched => "It seems that your foot touched. Touch the screen if it did.",
         Key::AskTouchedAt => "Did your foot touch the floor after about {s} seconds?",
-        Key::AskTouched => "Did your foot touch the floor?",
-        Key::AskTouchedElse => "Did it touch at another moment?",
+        Key::AskTouched => "Did your foot touch the floor, or did you take hold?",
+        Key::AskTouchedElse => "Did it touch at another moment, or did you take hold?",
         Key::AskTouchedWhen => "After about how many seconds?",
         Key::NotSure => "Not sure",
         Key::ToBeConfirmed => "to be confirmed: it may have been {s} s",
@@ -476,7 +474,7 @@ pub fn text(key: Key) -> &'static str {
         Key::LiftAtTone => "Lift the foot at the rising tone",
         Key::TouchWhenDown => "Touch anywhere when your foot comes down",
         Key::TouchTakesBack => "Support within reach. A touch goes back.",
-        Key::AnyTouchEnds => "Take hold if you need to. Any touch of the screen ends the trial.",
+        Key::AnyTouchEnds => "Take hold if you need to, then touch: that ends the trial.",
         Key::TryOver => "Trial over",
         Key::LastTry => "Last trial: {s} s",
         Key::SecondsShort => "{s} s",
@@ -492,7 +490,7 @@ pub fn text(key: Key) -> &'static str {
 
         // patient: trouble
         Key::WhatIsWrong => "What is wrong?",
-        Key::NothingASlip => "Nothing is wrong, go back",
+        Key::NothingIsWrong => "Nothing is wrong, go back",
         Key::UrgentAnyway => "If it is urgent, do not answer questions here: call your local emergency number.",
         Key::DuringWhich => "During which exercise?",
         Key::NotDuringOne => "Not during an exercise",
@@ -595,7 +593,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::HandedOver => "What is handed over",
         Key::NotHandedOver => {
-            "Not handed over: your name, when you did something more exactly than to the hour, your place, or anything about your device."
+            "Not handed over: your name, the exact time of what you did (only its hour, and how long after a reminder), your place, or which device you use."
         }
         Key::InDays => "{n|# day|# days}: from {from} to {until}, counted from the plan's start",
         Key::InSlots => "{item}: how each of {n|# time|# times} went, with the reasons for what was left out",

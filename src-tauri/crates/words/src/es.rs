@@ -340,10 +340,10 @@ pub fn text(key: Key) -> &'static str {
         Key::LeaveOutWhy => "¿Por qué dejarlo?",
         Key::LeaveOutDays => "Dejar días enteros",
         Key::LeaveOutDaysWhat => "No se pide nada ni llega ningún aviso. Su clínica ve que estos días quedaron libres.",
-        Key::FromTodayUntil => "Último día libre",
+        Key::LastDayOff => "Desde hoy; último día libre",
         Key::OnlyToday => "hoy",
         Key::WhyDays => "¿Por qué?",
-        Key::WhyDaysSaves => "¿Por qué? La respuesta lo guarda.",
+        Key::WhyDaysSaves => "¿Por qué? Al responder se guarda.",
 
         // patient: questions
         Key::HowDidItGo => "¿Cómo fue?",
@@ -439,14 +439,14 @@ pub fn text(key: Key) -> &'static str {
             "Después de empezar, meta el teléfono derecho en un bolsillo ajustado a la cintura, con la pantalla hacia fuera."
         }
         Key::HandsNear => {
-            "Los brazos como le enseñaron, el apoyo al alcance. Unos sonidos dicen cuándo empieza y termina; después se le pregunta si el pie tocó."
+            "Brazos como le enseñaron, apoyo al alcance. Un sonido lo empieza y otro lo termina; luego se le pregunta."
         }
         Key::StandUntilSound => "Aguante hasta el sonido",
-        Key::NothingToTouch => "Sujétese si lo necesita. Se le pregunta después.",
+        Key::HoldAskedAfter => "Sujétese si lo necesita. Se le pregunta después.",
         Key::SeemsTouched => "Parece que el pie tocó el suelo. Toque la pantalla si fue así.",
         Key::AskTouchedAt => "¿Tocó el pie el suelo a los {s} segundos, más o menos?",
-        Key::AskTouched => "¿Tocó el pie el suelo?",
-        Key::AskTouchedElse => "¿Tocó en otro momento?",
+        Key::AskTouched => "¿Tocó el pie el suelo, o se sujetó?",
+        Key::AskTouchedElse => "¿Tocó en otro momento, o se sujetó?",
         Key::AskTouchedWhen => "¿A los cuántos segundos, más o menos?",
         Key::NotSure => "No estoy seguro",
         Key::ToBeConfirmed => "por confirmar: puede que fueran {s} s",
@@ -471,14 +471,14 @@ pub fn text(key: Key) -> &'static str {
         Key::StepBackTo => "¿Volver {step}?",
         Key::BeginAsBefore => "Empezar como antes",
         Key::StepTake => "Empezar con este paso",
-        Key::StepAllowed => "Su clínica lo deja a su elección.",
+        Key::StepAllowed => "Su clínica le deja decidir.",
         Key::StartCount => "Empezar la cuenta",
         Key::WhenReadyStart => "Nada empieza antes de que pulse.",
         Key::RestFor => "Descanso: {s} s. También puede seguir ya.",
         Key::LiftAtTone => "Levante el pie con el tono que sube",
         Key::TouchWhenDown => "Toque en cualquier sitio cuando baje el pie",
         Key::TouchTakesBack => "Apoyo al alcance. Un toque vuelve atrás.",
-        Key::AnyTouchEnds => "Sujétese si lo necesita. Cualquier toque de la pantalla termina el intento.",
+        Key::AnyTouchEnds => "Sujétese si lo necesita y toque: así termina el intento.",
         Key::TryOver => "Intento terminado",
         Key::LastTry => "Último intento: {s} s",
         Key::SecondsShort => "{s} s",
@@ -496,7 +496,7 @@ pub fn text(key: Key) -> &'static str {
 
         // patient: trouble
         Key::WhatIsWrong => "¿Qué va mal?",
-        Key::NothingASlip => "No pasa nada, volver",
+        Key::NothingIsWrong => "No pasa nada, volver",
         Key::UrgentAnyway => "Si es urgente, no conteste aquí: llame al número de emergencias de su zona.",
         Key::DuringWhich => "¿Durante qué ejercicio?",
         Key::NotDuringOne => "No durante un ejercicio",
@@ -599,7 +599,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::HandedOver => "Lo que se entrega",
         Key::NotHandedOver => {
-            "No se entrega: su nombre, cuándo hizo algo con más exactitud que la hora, su lugar ni nada sobre su aparato."
+            "No se entrega: su nombre, la hora exacta de lo que hizo (solo en qué hora fue y cuánto después de un aviso), su lugar ni qué aparato usa."
         }
         Key::InDays => "{n|# día|# días}: del {from} al {until}, contados desde el inicio del plan",
         Key::InSlots => "{item}: cómo fue cada una de {n|# vez|# veces}, con los motivos de lo que se dejó",

@@ -92,7 +92,7 @@ keys! {
     Begin InTenMinutes LeaveItOut HowToDoIt HowToOf DidItAlready DueSoon PutOffUntil NothingNow NextAt AheadMinutes
     AheadHours NextTomorrow NextOn AllDone DayOver DoneOf DayOff DayExcused Over OverWhat Stopped StoppedSince
     OnlyNewCard WhatToDo RowNow DayLabel AfterTheVisit NotNow DoOneNow WhichOne ExtraWhat HeldBackSince LeaveOutWhy
-    LeaveOutDays LeaveOutDaysWhat FromTodayUntil OnlyToday WhyDays WhyDaysSaves
+    LeaveOutDays LeaveOutDaysWhat LastDayOff OnlyToday WhyDays WhyDaysSaves
 
     // patient: a step that may be taken
     StepOn StepBackTo BeginAsBefore StepTake StepAllowed
@@ -118,14 +118,14 @@ keys! {
     // patient: the phone during balance
     WherePhone OnTheSupport OnTheSupportWhat AtTheBreastbone AtTheBreastboneWhat InAPocket
     InAPocketWhat NoMotionSensor SensorNotAllowed SensorSilent PhoneAtBreastbone OtherHandNear
-    PhoneInPocket HandsNear StandUntilSound NothingToTouch SeemsTouched AskTouchedAt
+    PhoneInPocket HandsNear StandUntilSound HoldAskedAfter SeemsTouched AskTouchedAt
     AskTouched AskTouchedElse AskTouchedWhen NotSure ToBeConfirmed
     ToBeConfirmedLeast SwayTitle SwayFigures SwaySide SwayRound SwayPath TouchDowns
     SwayOwnOnly NotMeasuredBecause WhyNotSensor WhyNotSlow WhyNotMoved WhyNotShort
     WhyNotQuiet WhyNotOdd
 
     // patient: trouble
-    WhatIsWrong NothingASlip UrgentAnyway DuringWhich NotDuringOne HeldBackTitle HeldBackPlan HeldBackBalance
+    WhatIsWrong NothingIsWrong UrgentAnyway DuringWhich NotDuringOne HeldBackTitle HeldBackPlan HeldBackBalance
     HeldBackExercise NotedForVisit NoDiagnosis StopSitDown StopNow CallEmergency NotAlone NerveToday NerveSudden
     EmergencyToday CannotGetThere StayDown FellBadly TellClinicFall SitAndRest StopThisOne ContactClinic SevereUrgent
 

@@ -34,7 +34,7 @@ impl Tour<'_> {
         window.press("Start the count");
         window.see("Stand until the sound");
         keep("trial");
-        window.see("Did your foot touch the floor?");
+        window.see("Did your foot touch the floor, or did you take hold?");
         keep("asked");
         window.press("Yes");
         window.see("Continue");

@@ -23,8 +23,11 @@ pub fn Choose() -> impl IntoView {
         let blocked = held.is_some();
         view! {
             <li class="stack-1">
-                <button type="button" disabled=move || blocked || off.get() on:click=move |_| desk.begin(plan, id)>{name(&item, words)}</button>
-                <p class="small soft">{words.dose_of(&item.item)}</p>
+                <button type="button" disabled=move || blocked || off.get() on:click=move |_| desk.begin(plan, id)>
+                    {name(&item, words)}
+                    // A space keeps the two apart where they are read out.
+                    " "<small class="soft">{words.dose_of(&item.item)}</small>
+                </button>
                 {held}
             </li>
         }

@@ -45,7 +45,7 @@ pub fn ExcuseDays(plan: PlanId) -> impl IntoView {
             <div class="column stack-5">
                 <div class="stack-1"><h1>{words.text(Key::LeaveOutDays)}</h1><p>{words.text(Key::LeaveOutDaysWhat)}</p></div>
                 <Fault/>
-                <label>{words.text(Key::FromTodayUntil)}<select on:change=choose>{days.collect_view()}</select></label>
+                <label>{words.text(Key::LastDayOff)}<select on:change=choose>{days.collect_view()}</select></label>
                 <h2>{words.text(Key::WhyDaysSaves)}</h2>
                 <div class="choices">{reasons}</div>
                 <button type="button" class="quiet" on:click=move |_| desk.close()>{words.text(Key::Back)}</button>

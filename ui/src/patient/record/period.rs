@@ -37,11 +37,11 @@ pub fn Period(
         let period = (from.get(), until.get());
         let ask = SealAsk { plan, from: Some(period.0), until: period.1, note: None };
         let answer = answer.clone();
-        desk.house.tell::<PreviewSummary>(ask, move |summary| {
-            // An answer that was overtaken by another choice of days is not the one to show.
-            if untrack(|| (from.get(), until.get())) == period {
-                answer.set(Some(summary));
-                seen.set(Some(period));
+        desk.house.look::<PreviewSummary>(ask, move |summary| {
+            // An answer that was overtaken by another choice of days is not the one to show, nor one after the page was left.
+            if untrack(|| from.try_get().zip(until.try_get())) == Some(period) {
+                seen.set(summary.is_some().then_some(period));
+                answer.set(summary);
             }
         });
     });

@@ -10,7 +10,8 @@
 //! which names the recipient too, so that a receiver cannot pass the letter on to another in the patient's name. This crate
 //! holds no key: the tag is computed and checked elsewhere.
 //!
-//! Nothing in a summary is a date, a name of a person or device, or a clock time other than the hour in which a run began.
+//! Nothing in a summary is a date, a name of a person or device, or a clock time other than the hour in which a run
+//! began and, as quartiles of a week, how long after its reminder.
 
 mod answers;
 mod contents;

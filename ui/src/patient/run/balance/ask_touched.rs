@@ -58,7 +58,7 @@ fn When(when: RwSignal<Option<u32>>, most: u32, asked: Asked) -> impl IntoView {
     let slide = move |event| when.set(event_target_value(&event).parse().ok());
     let done = move |_| driver.answer(asked, f64::from(when.get_untracked().unwrap_or_default()), Answer::Yes);
     view! {
-        <div class="stack-5">
+        <div class="stack stack-5">
             <p class="number moment">{move || words.fill(Key::SecondsShort, &[("s", &at())])}</p>
             <div>
             <input
