@@ -131,6 +131,13 @@ fn report(name: &str, expected: &[Cue], heard: &[f64]) {
         place(0.9),
         place(1.0)
     );
+    let off = all.iter().enumerate().max_by(|(_, one), (_, other)| {
+        let size = |late: f64| (late - middle).abs();
+        size(one.1).total_cmp(&size(other.1))
+    });
+    if let Some((place, (sound, late))) = off {
+        println!("{:<16} the worst is sound {} ({sound:?}), {:+.1}", "", place + 1, late - middle);
+    }
 }
 
 fn stay(_: &Window) {}
