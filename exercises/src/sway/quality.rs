@@ -255,4 +255,19 @@ mod tests {
         assert_eq!((got.n_raw, got.fs_est, got.lsb), (1, None, None));
         assert_eq!(got.reasons(), vec![Reason::RateTooLow, Reason::TooMuchMissing]);
     }
+
+    #[test]
+    fn the_farthest_tilt_counts_however_long_the_vector_is() {
+        // Upright for long, then leaning by 5 degrees while shaken to twice its length, then by 8 while falling to half of it.
+        let held = [(0.0_f64, 9.8, 6000), (5.0, 20.0, 1000), (8.0, 5.0, 1000)];
+        let of = |axis: fn(f64) -> f64| {
+            held.iter().flat_map(|(lean, long, points)| vec![axis(lean.to_radians()) * long; *points]).collect::<Vec<_>>()
+        };
+        let grid = Grid { t_first: 0.0, axes: [of(f64::sin), of(f64::cos), of(|_| 0.0)], bad: vec![false; 8000] };
+        let window = Window { k0: 0, k1: 7999, t0: 0.0, t1: 79.99 };
+        let mean = grid.mean(0, 7999);
+        let upright = libm::atan2(mean[0], mean[1]).to_degrees();
+        let got = tilt_change_deg(&grid, &window);
+        assert!(got >= 8.0 - upright - 1e-6 && upright < 2.0, "{got} from {upright}");
+    }
 }
