@@ -4,7 +4,7 @@ use super::body::*;
 use super::shape::{Paint, Point, Shape};
 use super::skeleton::{Arm, Skeleton};
 use super::space::{FRONT, RIGHT, UP, Vec3};
-use super::surroundings::Scene;
+use super::surroundings::{Scene, flat};
 use crate::catalogue::{Figure, Furniture, View};
 use crate::sway::SetUp;
 
@@ -43,22 +43,14 @@ impl Phone {
 
     /// The body with its hands where the set-up has them.
     pub fn held(&self, mut body: Skeleton) -> Skeleton {
-        let (middle, chest) = body.spine.at(BREASTBONE.0);
-        // Seen from the front the support stands beside the figure's left.
-        let (beside, other) = match self.view {
-            View::Front => (&mut body.far_arm, &mut body.near_arm),
-            View::Side | View::Hand => (&mut body.near_arm, &mut body.far_arm),
-        };
         match (self.set_up, self.view) {
-            (SetUp::OnSupport, _) => self.ready(beside),
-            (SetUp::AtBreastbone, View::Front) => {
-                at_breastbone(other, middle + chest.front * BREASTBONE.1, chest.front, chest.up);
-                self.ready(beside);
-            }
-            // The hand that holds is the one in sight; the other stays over the support behind it.
-            (SetUp::AtBreastbone, View::Side | View::Hand) => {
-                at_breastbone(beside, middle + chest.front * BREASTBONE.1, chest.front, chest.up);
-                self.ready(other);
+            // Seen from the front the support stands beside the figure's left.
+            (SetUp::OnSupport, View::Front) => self.ready(&mut body.far_arm),
+            (SetUp::OnSupport, View::Side | View::Hand) => self.ready(&mut body.near_arm),
+            (SetUp::AtBreastbone, _) => {
+                let (spine, chest) = body.spine.at(BREASTBONE.0);
+                at_breastbone(&mut body.near_arm, spine + chest.front * BREASTBONE.1, chest.front, chest.up);
+                self.ready(&mut body.far_arm);
             }
             (SetUp::InPocket, _) => {}
         }
@@ -101,7 +93,7 @@ impl Phone {
         let corners = |grown: f64| {
             let grow = |half: Vec3| half * (1.0 + grown / half.length().max(0.1));
             let (along, across) = (grow(along), grow(across));
-            [along + across, along - across, -along - across, across - along].map(|corner| self.flat(middle + corner))
+            [along + across, along - across, -along - across, across - along].map(|corner| flat(self.view, middle + corner))
         };
         vec![Shape::corners(Paint::Ground, &corners(GAP)), Shape::corners(Paint::Phone, &corners(0.0))]
     }
@@ -112,13 +104,6 @@ impl Phone {
         match self.view {
             View::Front => Vec3 { x: 14.0, y, z: -x },
             View::Side | View::Hand => Vec3 { x, y, z: 0.0 },
-        }
-    }
-
-    fn flat(&self, place: Vec3) -> Point {
-        match self.view {
-            View::Front => Point { x: -place.z, y: place.y },
-            View::Side | View::Hand => Point { x: place.x, y: place.y },
         }
     }
 }

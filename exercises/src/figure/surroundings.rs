@@ -25,6 +25,14 @@ pub(super) struct Scene<'a> {
     pub last: Skeleton,
 }
 
+/// A place in space as it is seen.
+pub(super) fn flat(view: View, v: Vec3) -> Point {
+    match view {
+        View::Front => Point { x: -v.z, y: v.y },
+        View::Side | View::Hand => Point { x: v.x, y: v.y },
+    }
+}
+
 impl<'a> Scene<'a> {
     pub fn new(figure: &'a Figure, held: &Held) -> Scene<'a> {
         Scene { figure, first: held.at(0.0), last: held.at(1.0) }
@@ -61,10 +69,7 @@ impl Surroundings {
 
 impl Scene<'_> {
     pub(super) fn flat(&self, v: Vec3) -> Point {
-        match self.figure.view {
-            View::Front => Point { x: -v.z, y: v.y },
-            View::Side | View::Hand => Point { x: v.x, y: v.y },
-        }
+        flat(self.figure.view, v)
     }
 
     /// From left to right where the body lies or stands in all poses.
