@@ -1,4 +1,4 @@
-//! Accessibility of the page as axe-core sees it (npm, test only; tests/install fetches it).
+//! Accessibility of the page as axe-core sees it (test only; tests/install fetches it).
 
 use std::path::PathBuf;
 use std::sync::LazyLock;
