@@ -2,8 +2,11 @@
 //!
 //! People behave by chance, from a fixed seed; everything they do goes through the same functions as real use: cards are
 //! issued and taken, runs begun and logged, summaries sealed and received.
+//!
+//! It prints two moments, RFC 3339 and apart by a space: of the first visit, and for the windows on the day of the next one.
 #![forbid(unsafe_code)]
 
+mod calendar;
 mod day;
 mod people;
 mod scenario;
@@ -17,7 +20,7 @@ use std::process::ExitCode;
 struct Args {
     /// The folder for all data folders; must not hold any yet
     out: PathBuf,
-    /// The day of the next visit, up to which the history goes [default: today]
+    /// The day of the next visit, up to which the history goes [default: the last working day, today if it is one]
     #[arg(long)]
     until: Option<chrono::NaiveDate>,
     /// The zone in which everybody lives [default: this machine's]
@@ -30,9 +33,14 @@ struct Args {
 
 fn main() -> ExitCode {
     let args = Args::parse();
-    let today = actions::Clock::system().moment().now.date();
-    match scenario::make(&args.out, args.until.unwrap_or(today), args.zone.unwrap_or_else(actions::zone::local), args.seed) {
-        Ok(()) => ExitCode::SUCCESS,
+    let place = args.zone.unwrap_or_else(actions::zone::local);
+    let today = || actions::Clock::system().moment().now.date();
+    let until = args.until.unwrap_or_else(|| calendar::last_working_day(today()));
+    match scenario::make(&args.out, until, place, args.seed) {
+        Ok(()) => {
+            println!("{}", calendar::moments(scenario::first_day(until), until, place).join(" "));
+            ExitCode::SUCCESS
+        }
         Err(failure) => {
             let refusal = words::Words::new(words::Lang::En).failure(&failure);
             eprintln!("{} {}", refusal.fault, refusal.advice);

@@ -1,5 +1,6 @@
 //! The whole scenario: visit, six weeks at home, and the summaries on the clinician's desk.
 
+use crate::calendar::FIRST_VISIT;
 use crate::day::Day;
 use crate::people::{PEOPLE, Person};
 use actions::clinic::{door, drafting, issuing, patients, receiving};
@@ -32,9 +33,14 @@ struct Scenario<'a> {
     place: Tz,
 }
 
+/// The day of the first visit, where the next one is on `until`.
+pub fn first_day(until: NaiveDate) -> NaiveDate {
+    until - Duration::days(DAYS)
+}
+
 /// Makes every data folder under `out`: `clinic`, and one for each device.
 pub fn make(out: &Path, until: NaiveDate, place: Tz, seed: u64) -> Answer<()> {
-    let scenario = Scenario { out, start: until - Duration::days(DAYS), until, place };
+    let scenario = Scenario { out, start: first_day(until), until, place };
     let mut clinic = House::open(&out.join("clinic"), true)?;
     door::start(&mut clinic, CLINIC, PASSPHRASE.to_owned())?;
     outside::write(&out.join("passphrase.txt"), format!("{PASSPHRASE}\n").as_bytes())?;
@@ -105,7 +111,7 @@ impl Scenario<'_> {
     fn visit(&self, clinic: &mut House, person: &Person, devices: &mut [House], day: NaiveDate, plan: Plan) -> Answer<Plan> {
         let ask = AskIssue { code: person.code.to_owned(), plan };
         let folder = self.out.join("cards").join(format!("{}-{day}", person.code));
-        let issued = issuing::issue(clinic, &self.moment(day, 8, 30), &ask, Some(&folder))?;
+        let issued = issuing::issue(clinic, &self.moment(day, FIRST_VISIT.0, FIRST_VISIT.1), &ask, Some(&folder))?;
         for house in devices {
             let source = CardSource::Text(issued.text.clone());
             taking::take(house, &self.moment(day, 8, 40), &TakeAsk { source, agreed: Vec::new() })?;
@@ -127,14 +133,19 @@ impl Scenario<'_> {
     }
 
     fn moment(&self, day: NaiveDate, hour: u32, minute: u32) -> Moment {
-        let local = day.and_time(NaiveTime::from_hms_opt(hour, minute, 0).unwrap_or_default());
-        let around = clock::at(local.and_utc().timestamp_millis(), self.place);
-        let now: Stamp = match around.zone.resolve(local) {
-            Wall::Once(at) | Wall::Twice(at) => at,
-            Wall::Never => around.now,
-        };
-        Moment { now, zone: around.zone }
+        moment(day, hour, minute, self.place)
     }
+}
+
+/// The moment at which the clocks in `place` show this; in an hour that does not exist there, the same time in UTC.
+pub fn moment(day: NaiveDate, hour: u32, minute: u32, place: Tz) -> Moment {
+    let local = day.and_time(NaiveTime::from_hms_opt(hour, minute, 0).unwrap_or_default());
+    let around = clock::at(local.and_utc().timestamp_millis(), place);
+    let now: Stamp = match around.zone.resolve(local) {
+        Wall::Once(at) | Wall::Twice(at) => at,
+        Wall::Never => around.now,
+    };
+    Moment { now, zone: around.zone }
 }
 
 /// At work until five, at home afterwards.

@@ -13,10 +13,12 @@ mod eyes;
 mod hands;
 mod keyboard;
 mod page;
+mod panels;
 mod prescribed;
 mod program;
 pub mod scenes;
 mod sound_card;
+mod story;
 mod tour;
 mod tray;
 mod wait;
@@ -24,9 +26,11 @@ mod window;
 
 pub use desktop::Desktop;
 pub use keyboard::Focus;
+pub use panels::{Panel, panels};
 pub use prescribed::Prescribed;
 pub use program::{Unattended, carryover};
 pub use sound_card::SoundCard;
+pub use story::{Part, Story};
 pub use tour::Tour;
 pub use window::{Opening, Window};
 

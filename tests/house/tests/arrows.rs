@@ -34,7 +34,7 @@ const KEPT_TO: [(&str, &[&str]); 24] = [
     ("bech32", &["vault"]),
     ("rusqlite", &["store"]),
     ("tempfile", &["store", "end-to-end", "in-web-view"]),
-    ("image", &["pictures"]),
+    ("image", &["pictures", "end-to-end"]),
     ("qrcode", &["pictures"]),
     ("rxing", &["pictures"]),
     ("minicbor", &["format"]),

@@ -2,6 +2,7 @@
 
 use super::Tour;
 use crate::Desktop;
+use crate::story::back_to_now;
 use std::path::PathBuf;
 
 impl Tour<'_> {
@@ -34,6 +35,7 @@ impl Tour<'_> {
         keep("hold");
         window.press("Stop");
         window.press("Continue");
+        back_to_now(&window);
         window.press("Do one now");
         window.press_part("Stand on one leg");
         window.press("I have read this. Begin");
