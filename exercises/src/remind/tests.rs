@@ -288,12 +288,6 @@ fn a_part_that_is_announced_again_waits_as_any_other() {
         (when, What::Run(Run { item: REPS, dose, end: RunEnd::Stopped, doing, ..run }))
     };
     let later = |slot, minute| (at(1, 18, minute), What::PutOff { slot, minutes: 10 });
-    let happened = [
-        reminded(at(1, 18, 0), balance),
-        later(balance, 1),
-        part,
-        later(reps, 1),
-        reminded(at(1, 18, 11), reps),
-    ];
+    let happened = [reminded(at(1, 18, 0), balance), later(balance, 1), part, later(reps, 1), reminded(at(1, 18, 11), reps)];
     assert_eq!(due(&happened, at(1, 18, 12)), None, "one at a time");
 }
