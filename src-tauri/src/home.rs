@@ -20,6 +20,11 @@ pub fn web_view_folder(home: &Path) -> PathBuf {
     home.join(actions::outside::WEB_VIEW)
 }
 
+/// Where the web view keeps what it keeps while the home cannot be opened: among the system's passing files.
+pub fn passing_folder(home: &Path) -> PathBuf {
+    std::env::temp_dir().join(identifier(home))
+}
+
 #[cfg(desktop)]
 fn usual(app: &AppHandle) -> tauri::Result<PathBuf> {
     Ok(create(&app.path().data_dir()?.join("carryover"))?)

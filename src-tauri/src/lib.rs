@@ -16,6 +16,8 @@ mod tray;
 mod window;
 
 use tauri::Manager;
+#[cfg(desktop)]
+use tauri::RunEvent;
 
 use args::Args;
 use session::{Replays, Session};
@@ -33,11 +35,14 @@ pub fn run() {
         .on_permission_request(|_, kind| window::permit(kind))
         .setup(move |app| {
             let home = home::of(app.handle(), &args)?;
-            app.manage(Session::open(&home, args.clock()));
+            let session = Session::open(&home, args.clock());
+            // A folder that cannot be opened may not take what the web view keeps either; what is wrong is then still said.
+            let kept = if session.is_open() { home::web_view_folder(&home) } else { home::passing_folder(&home) };
+            app.manage(session);
             app.manage(Replays(args.motion.clone()));
             #[cfg(desktop)]
             app.manage(at_login::AtLogin::of(app.handle(), args.home.as_deref()));
-            window::open(app.handle(), &home, args.hidden)?;
+            window::open(app.handle(), &kept, args.hidden)?;
             #[cfg(desktop)]
             {
                 tray::show(app.handle());
@@ -47,8 +52,16 @@ pub fn run() {
             ahead::start(app.handle().clone());
             Ok(())
         })
-        .run(context)
-        .expect("the system has a web view and a display to show it on");
+        .build(context)
+        .expect("the system has a web view and a display to show it on")
+        .run(|app, event| {
+            #[cfg(desktop)]
+            if let RunEvent::Exit = event {
+                reminders::end(app);
+            }
+            #[cfg(mobile)]
+            let _ = (app, event);
+        });
 }
 
 /// A second start with the same home only brings the first one's window forward.

@@ -40,6 +40,11 @@ impl Session {
         Session { house: Mutex::new(house), around: Mutex::new(None), clock }
     }
 
+    /// Whether the data folder could be opened.
+    pub fn is_open(&self) -> bool {
+        self.house.lock().unwrap_or_else(PoisonError::into_inner).is_ok()
+    }
+
     /// Does something in what the window shows at this moment: the person's own data folder, or the sample.
     ///
     /// # Errors

@@ -4,10 +4,10 @@ use tauri::AppHandle;
 #[cfg(desktop)]
 use tauri::Manager;
 use wire::Failure;
-use wire::own::Stay;
+use wire::own::{Leaving, Stay};
 
 #[cfg(desktop)]
-use crate::{at_login::AtLogin, tray};
+use crate::{at_login::AtLogin, tray, window};
 
 /// How it is, as the system says.
 #[cfg(desktop)]
@@ -31,6 +31,14 @@ pub fn at_login(app: &AppHandle, on: bool) -> Result<Stay, Failure> {
     #[cfg(mobile)]
     let _ = on;
     Ok(show(app))
+}
+
+/// What the person chose when the window was to be closed.
+pub fn leave(app: &AppHandle, leaving: Leaving) {
+    #[cfg(desktop)]
+    window::leave(app, leaving);
+    #[cfg(mobile)]
+    let _ = (app, leaving);
 }
 
 /// Nothing of the program is left outside its folder once that is erased.

@@ -59,9 +59,9 @@ pub fn is_seen(app: &AppHandle) -> bool {
     app.try_state::<Tray>().is_some() && has_host()
 }
 
-/// Whether closing the window leaves the program in the tray.
-pub fn keeps(app: &AppHandle) -> bool {
-    glance(app).is_ok_and(|glance| glance.followed) && is_seen(app)
+/// Whether a plan is followed, so that reminders may come.
+pub fn is_followed(app: &AppHandle) -> bool {
+    glance(app).is_ok_and(|glance| glance.followed)
 }
 
 /// On Linux an icon is only shown where a panel watches for icons; the panel owns this name of the session bus.

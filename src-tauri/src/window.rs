@@ -3,21 +3,36 @@
 use tauri::webview::{PermissionKind, PermissionResponse, WebviewWindowBuilder};
 use tauri::{AppHandle, Url, WebviewUrl};
 #[cfg(desktop)]
-use tauri::{Manager, WebviewWindow, WindowEvent};
+use tauri::{Emitter, Manager, WebviewWindow, WindowEvent};
 
 use std::path::Path;
 
-use crate::home;
+#[cfg(desktop)]
+use std::sync::atomic::{AtomicBool, Ordering};
+#[cfg(desktop)]
+use wire::own::Leaving;
+
 #[cfg(desktop)]
 use crate::tray;
 
 /// The window's label; the capability file names it.
 const MAIN: &str = "main";
 
-/// Opens the window, or prepares it unseen.
-pub fn open(app: &AppHandle, home: &Path, hidden: bool) -> tauri::Result<()> {
+/// Tells the window that it was to be closed.
+#[cfg(desktop)]
+const CLOSING: &str = "closing";
+
+/// Whether the person is being asked what becomes of the reminders.
+#[cfg(desktop)]
+#[derive(Default)]
+struct Asked(AtomicBool);
+
+/// Opens the window, or prepares it unseen. What the web view keeps goes into `kept`.
+pub fn open(app: &AppHandle, kept: &Path, hidden: bool) -> tauri::Result<()> {
     let window = WebviewWindowBuilder::new(app, MAIN, WebviewUrl::default())
-        .data_directory(home::web_view_folder(home))
+        .data_directory(kept.to_path_buf())
+        // Where the data folder cannot be opened, nothing else says which language that is said in.
+        .initialization_script(format!("window.systemLanguage = '{}'", actions::outside::lang().code()))
         .on_navigation(is_ours);
     #[cfg(desktop)]
     let window = window
@@ -30,25 +45,50 @@ pub fn open(app: &AppHandle, home: &Path, hidden: bool) -> tauri::Result<()> {
     let _ = hidden;
     let window = window.build()?;
     #[cfg(desktop)]
-    stay_in_tray(&window);
+    {
+        app.manage(Asked::default());
+        keep_reminding(&window);
+    }
     #[cfg(mobile)]
     drop(window);
     Ok(())
 }
 
-/// Closing it leaves the program in the tray while a plan is followed, where there is a tray. Quitting is there.
+/// Closing it does not end the reminders of a plan that is followed without a word: where there is a tray, the program stays
+/// there, and quitting is there; elsewhere the person is asked. Whoever closes it again while being asked means it.
 #[cfg(desktop)]
-fn stay_in_tray(window: &WebviewWindow) {
+fn keep_reminding(window: &WebviewWindow) {
     let closed = window.clone();
     window.on_window_event(move |event| {
-        if let WindowEvent::CloseRequested { api, .. } = event
-            && tray::keeps(closed.app_handle())
-        {
+        let WindowEvent::CloseRequested { api, .. } = event else { return };
+        let app = closed.app_handle();
+        if !tray::is_followed(app) {
+            return;
+        }
+        if tray::is_seen(app) {
             api.prevent_close();
             // A window that does not hide stays in sight, which is no harm.
             let _ = closed.hide();
+        } else if !app.state::<Asked>().0.swap(true, Ordering::Relaxed) && app.emit(CLOSING, ()).is_ok() {
+            api.prevent_close();
         }
     });
+}
+
+/// What the person chose when the window was to be closed.
+#[cfg(desktop)]
+pub fn leave(app: &AppHandle, leaving: Leaving) {
+    app.state::<Asked>().0.store(false, Ordering::Relaxed);
+    match leaving {
+        Leaving::Background => {
+            if let Some(window) = app.get_webview_window(MAIN) {
+                // A window that does not minimise stays in sight, which is no harm.
+                let _ = window.minimize();
+            }
+        }
+        Leaving::End => app.exit(0),
+        Leaving::GoOn => {}
+    }
 }
 
 /// Shows the window above the others.

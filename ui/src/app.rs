@@ -3,9 +3,9 @@
 use leptos::prelude::*;
 use wire::house::{Role, Situate};
 
-use crate::clinic::Clinic;
+use crate::clinic::{Clinic, SetUp};
 use crate::patient::Patient;
-use crate::shared::{Fault, House, focus};
+use crate::shared::{House, Refused, focus};
 use crate::start::ChooseSide;
 
 /// The whole window.
@@ -22,10 +22,12 @@ pub fn App() -> impl IntoView {
             let _ = page.set_attribute("lang", code);
         }
     });
+    let prescribes = RwSignal::new(false);
     let side = Memo::new(move |_| house.situation.with(|situation| situation.as_ref().map(|s| s.role)));
     move || match side.get() {
-        None => view! { <main class="screen"><Fault/></main> }.into_any(),
-        Some(None) => view! { <ChooseSide/> }.into_any(),
+        None => view! { <Refused/> }.into_any(),
+        Some(None) if prescribes.get() => view! { <SetUp back=move || prescribes.set(false)/> }.into_any(),
+        Some(None) => view! { <ChooseSide prescribe=move || prescribes.set(true)/> }.into_any(),
         Some(Some(Role::Patient)) => view! { <Patient/> }.into_any(),
         Some(Some(Role::Clinic)) => view! { <Clinic/> }.into_any(),
     }

@@ -70,6 +70,10 @@ pub struct History {
     pub left_out: BTreeMap<SlotRef, Barrier>,
     /// Until when a slot's reminder was put off.
     pub put_off: BTreeMap<SlotRef, Stamp>,
+    /// When that was asked for.
+    pub put_off_at: BTreeMap<SlotRef, Stamp>,
+    /// When the last snapshot of a run of a slot was made.
+    pub recorded: BTreeMap<SlotRef, Stamp>,
     /// The first reminder shown for a slot.
     pub reminded: BTreeMap<SlotRef, Stamp>,
     /// The last reminder shown for a slot: it may be announced again once it was put off.
@@ -117,6 +121,7 @@ impl History {
             What::Run(run) => {
                 if let Some(slot) = run.slot {
                     self.naming.insert((slot, run.id));
+                    self.recorded.insert(slot, at);
                 }
                 self.runs.insert(run.id, run.clone());
                 self.settle_trials(run.id);
@@ -127,6 +132,7 @@ impl History {
             }
             What::PutOff { slot, minutes } => {
                 self.put_off.insert(*slot, at.plus_ms(i64::from(*minutes) * 60_000));
+                self.put_off_at.insert(*slot, at);
             }
             What::LeftOut { slot, reason } => {
                 self.left_out.insert(*slot, *reason);

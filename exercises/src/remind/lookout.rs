@@ -3,7 +3,7 @@
 use super::Settings;
 use crate::alarm;
 use crate::catalogue::{Catalogue, Sidedness};
-use crate::history::Mark;
+use crate::history::{History, Mark};
 use crate::id::PlanId;
 use crate::plan::{Item, Side};
 use crate::run::RunEnd;
@@ -81,18 +81,19 @@ impl<'a> Lookout<'a> {
         })
     }
 
-    /// Whether a reminder of `slot` that was shown is still of use at `now`: the slot is open, nothing of it was begun, left out
-    /// or excused, no alarm holds it back, and it was not put off.
+    /// Whether a reminder of `slot` that was shown is still of use at `now`: the slot is open, nothing of it was begun since, left
+    /// out or excused, no alarm holds it back, and it was not put off.
     pub fn stands(&self, plan: PlanId, slot: SlotRef, now: Stamp) -> bool {
         let same = |(of, open, _): &(Of<'_>, Slot, &Item)| of.followed.plan.id == plan && open.slot == slot;
         let found = self.of.iter().flat_map(|one| open(*one, now, self.zone)).find(same);
-        found.is_some_and(|(of, slot, item)| {
+        found.is_some_and(|one| {
+            let (of, Slot { slot, .. }, item) = one;
             let Followed { plan, history, .. } = of.followed;
-            let begun = history.runs.values().any(|run| run.slot == Some(slot.slot) && run.end == RunEnd::Going);
-            let shown = self.shown.get(&(plan.id, slot.slot));
-            let put_off = history.put_off.get(&slot.slot).zip(shown).is_some_and(|(until, at)| until.utc_ms > at.utc_ms);
+            let shown = self.shown.get(&(plan.id, slot));
+            let put_off = history.put_off.get(&slot).zip(shown).is_some_and(|(until, at)| until.utc_ms > at.utc_ms);
             let held_back = alarm::blocking(&history.alarms, item, plan, of.catalogue).is_some();
-            history.mark(&slot, item, now) == Mark::Due && !begun && !put_off && !held_back
+            let undone = self.undone(&one, shown.copied().unwrap_or(now), now);
+            undone && !being_done(history, slot) && !put_off && !held_back
         })
     }
 
@@ -107,8 +108,9 @@ impl<'a> Lookout<'a> {
     }
 
     /// Since when an open slot wants a reminder: since it is due, or since it was put off to. `None` if it had its own, is
-    /// filled, excused or held back.
-    fn wanted_since(&self, (of, slot, item): &(Of<'_>, Slot, &Item), now: Stamp) -> Option<Stamp> {
+    /// filled, excused or held back, or if somebody is doing it or was at it by then.
+    fn wanted_since(&self, one: &(Of<'_>, Slot, &Item), now: Stamp) -> Option<Stamp> {
+        let (of, slot, item) = one;
         let Followed { plan, history, .. } = of.followed;
         let shown = self.shown.get(&(plan.id, slot.slot));
         let since = match history.put_off.get(&slot.slot) {
@@ -116,19 +118,33 @@ impl<'a> Lookout<'a> {
             None => slot.due.filter(|_| shown.is_none()),
         };
         let held_back = alarm::blocking(&history.alarms, item, plan, of.catalogue).is_some();
-        since.filter(|since| since.utc_ms <= now.utc_ms && !held_back && history.mark(slot, item, now) == Mark::Due)
+        let begun = || being_done(history, slot.slot) && matches!(history.mark(slot, item, now), Mark::Partly(_));
+        since.filter(|since| since.utc_ms <= now.utc_ms && !held_back && self.undone(one, *since, now) && !begun())
     }
 
-    /// Whether the reminder of an open slot still waits, shown at or after `since`: nothing of the slot is done, or it is
+    /// Whether the reminder of an open slot still waits, shown at or after `since`: nothing of the slot was done since, or it is
     /// being done, and it was not put off again.
-    fn waits(&self, (of, slot, item): &(Of<'_>, Slot, &Item), since: Stamp, now: Stamp) -> bool {
+    fn waits(&self, one: &(Of<'_>, Slot, &Item), since: Stamp, now: Stamp) -> bool {
+        let (of, slot, _) = one;
         let Followed { plan, history, .. } = of.followed;
         let Some(shown) = self.shown.get(&(plan.id, slot.slot)) else { return false };
         let put_off = history.put_off.get(&slot.slot).is_some_and(|until| until.utc_ms > shown.utc_ms);
-        let last = history.runs.values().next_back();
-        let being_done = last.is_some_and(|run| run.end == RunEnd::Going && run.slot == Some(slot.slot));
-        let waits = being_done || history.mark(slot, item, now) == Mark::Due;
+        let waits = being_done(history, slot.slot) || self.undone(one, *shown, now);
         (since.utc_ms..=now.utc_ms).contains(&shown.utc_ms) && !put_off && waits
+    }
+
+    /// Whether an open slot still asks for something, seen from a reminder of the moment `by`: nothing of it is done, or only a
+    /// part and that by then, and it was neither left out nor excused.
+    fn undone(&self, (of, slot, item): &(Of<'_>, Slot, &Item), by: Stamp, now: Stamp) -> bool {
+        let history = &of.followed.history;
+        match history.mark(slot, item, now) {
+            Mark::Due => true,
+            Mark::Partly(_) => {
+                let given_up = history.left_out.contains_key(&slot.slot) || history.excuse(slot.slot.day).is_some();
+                !given_up && history.recorded.get(&slot.slot).is_none_or(|at| at.utc_ms <= by.utc_ms)
+            }
+            _ => false,
+        }
     }
 
     /// Whether the last other slot that was announced until `now` was done, at least in part.
@@ -159,6 +175,14 @@ impl<'a> Lookout<'a> {
         all.retain(|at| from < *at && *at <= until);
         all
     }
+}
+
+/// Whether the last run of all goes on for `slot`. One that went on when the slot was put off was cut off: nobody puts off what
+/// they are doing.
+fn being_done(history: &History, slot: SlotRef) -> bool {
+    let goes_on = history.runs.values().next_back().is_some_and(|run| run.end == RunEnd::Going && run.slot == Some(slot));
+    let put_off = history.put_off_at.get(&slot).zip(history.recorded.get(&slot));
+    goes_on && put_off.is_none_or(|(asked, recorded)| recorded.utc_ms > asked.utc_ms)
 }
 
 /// The slots of the days around `now`: yesterday's windows may reach over midnight.

@@ -220,3 +220,74 @@ fn no_more_than_the_smallest_system_takes() {
 fn after_the_review_nothing_comes() {
     assert_eq!(coming(&[], &Settings::default(), at(29, 0, 0), 336), []);
 }
+
+/// One hold of three, of a run that began at `began` and of which this was recorded at `recorded`.
+fn in_part(began: Stamp, recorded: Stamp, slot: SlotRef, end: RunEnd) -> (Stamp, What) {
+    let (_, What::Run(run)) = done(began, slot) else { panic!("a run") };
+    (recorded, What::Run(Run { end, doing: Doing::Hold(vec![Held { leg: None, held_ms: 10_000 }]), ..run }))
+}
+
+fn stays(happened: &[(Stamp, What)], slot: SlotRef, now: Stamp) -> bool {
+    let (followed, catalogue, zone) = (followed(happened), catalogue(), Offsets::fixed(0));
+    let settings = Settings::default();
+    Lookout::new(vec![Of { followed: &followed, catalogue: &catalogue }], &settings, &zone).stands(plan().id, slot, now)
+}
+
+#[test]
+fn a_run_that_was_stopped_and_put_off_comes_back_in_ten_minutes() {
+    let nine = slot(1, HOLD, 0);
+    let stopped = [reminded(at(1, 9, 0), nine), in_part(at(1, 9, 1), at(1, 9, 2), nine, RunEnd::Stopped)];
+    assert_eq!(due(&stopped, at(1, 9, 20)), None, "stopped, and nothing was asked for");
+    let later = (at(1, 9, 3), What::PutOff { slot: nine, minutes: 10 });
+    let put_off = [&stopped[..], std::slice::from_ref(&later)].concat();
+    assert_eq!((due(&put_off, at(1, 9, 12)), due(&put_off, at(1, 9, 13))), (None, Some(nine)));
+    let again = [&put_off[..], &[reminded(at(1, 9, 13), nine)]].concat();
+    assert_eq!(due(&again, at(1, 9, 14)), None, "once");
+    assert!(stays(&again, nine, at(1, 9, 20)), "it stays until something is done");
+    let goes_on = [&again[..], &[in_part(at(1, 9, 20), at(1, 9, 20), nine, RunEnd::Going)]].concat();
+    assert!(!stays(&goes_on, nine, at(1, 9, 21)));
+    // The program was ended by force: the run never got an end.
+    let cut_off = [in_part(at(1, 9, 1), at(1, 9, 2), nine, RunEnd::Going), later.clone()];
+    assert_eq!(due(&cut_off, at(1, 9, 13)), Some(nine));
+    let shown = [&cut_off[..], &[reminded(at(1, 9, 13), nine)]].concat();
+    assert!(stays(&shown, nine, at(1, 9, 14)));
+}
+
+#[test]
+fn what_was_put_off_does_not_come_while_it_is_being_done_or_once_that_was_enough() {
+    let nine = slot(1, HOLD, 0);
+    let later = (at(1, 9, 3), What::PutOff { slot: nine, minutes: 10 });
+    let with = |more: &[(Stamp, What)]| due(&[&[later.clone()], more].concat(), at(1, 9, 16));
+    assert_eq!(with(&[in_part(at(1, 9, 5), at(1, 9, 6), nine, RunEnd::Stopped)]), Some(nine), "stopped before its time");
+    assert_eq!(with(&[in_part(at(1, 9, 12), at(1, 9, 12), nine, RunEnd::Going)]), None, "being done");
+    assert_eq!(with(&[in_part(at(1, 9, 12), at(1, 9, 15), nine, RunEnd::Stopped)]), None, "stopped after its time");
+    assert_eq!(with(&[done(at(1, 9, 5), nine)]), None);
+    let part = in_part(at(1, 9, 5), at(1, 9, 6), nine, RunEnd::Stopped);
+    let left_out = (at(1, 9, 7), What::LeftOut { slot: nine, reason: Barrier::NoTime });
+    assert_eq!(with(&[part.clone(), left_out]), None);
+    let day = at(1, 0, 0).date();
+    assert_eq!(with(&[part, (at(1, 9, 7), What::Excused { from: day, until: day, why: Excuse::Ill })]), None);
+}
+
+#[test]
+fn what_was_begun_ahead_of_time_and_stopped_is_announced_at_its_hour() {
+    let nine = slot(1, HOLD, 0);
+    let begun = |recorded, end| due(&[in_part(at(1, 8, 58), recorded, nine, end)], at(1, 9, 2));
+    assert_eq!(begun(at(1, 8, 59), RunEnd::Stopped), Some(nine));
+    assert_eq!(begun(at(1, 8, 59), RunEnd::Going), None, "being done");
+    assert_eq!(begun(at(1, 9, 1), RunEnd::Stopped), None, "the person was at it when it was due");
+}
+
+#[test]
+fn a_part_that_is_announced_again_waits_as_any_other() {
+    let (balance, reps) = (slot(1, BALANCE, 0), slot(1, REPS, 0));
+    let part = {
+        let (when, What::Run(run)) = done(at(1, 18, 1), reps) else { panic!("a run") };
+        let dose = plan().item(REPS).expect("an item").dose;
+        let doing = Doing::Reps(vec![crate::run::Counted { leg: None, done: 2, failed: 0 }]);
+        (when, What::Run(Run { item: REPS, dose, end: RunEnd::Stopped, doing, ..run }))
+    };
+    let later = |slot, minute| (at(1, 18, minute), What::PutOff { slot, minutes: 10 });
+    let happened = [reminded(at(1, 18, 0), balance), later(balance, 1), part, later(reps, 1), reminded(at(1, 18, 11), reps)];
+    assert_eq!(due(&happened, at(1, 18, 12)), None, "one at a time");
+}

@@ -199,6 +199,7 @@ mod tests {
             minute: 540 + 60 * number as u16,
             mark: *mark,
             held_back: false,
+            put_off: None,
         };
         Today {
             now: NOW,

@@ -22,12 +22,13 @@ const LOOK_AHEAD_DAYS: u64 = 14;
 pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: Stamp, zone: &Offsets) -> Today {
     let followed: Vec<&Followed> = followed.iter().map(Borrow::borrow).collect();
     let followed = followed.as_slice();
-    let items: Vec<TodayItem> = followed.iter().flat_map(|one| items_of(one, catalogue)).collect();
+    let several = followed.iter().any(|one| one.plan.clinic != followed[0].plan.clinic);
+    let items: Vec<TodayItem> = followed.iter().flat_map(|one| items_of(one, catalogue, several)).collect();
     let mut string: Vec<(Slot, TodayKnot)> = followed.iter().flat_map(|one| knots(one, &items, now, zone)).collect();
     string.sort_by_key(|(slot, _)| (slot.minute, slot.slot.item));
     let (of, head) = match stopped(followed, &items, now) {
         Some(head) => (None, head),
-        None => spoken_of(followed, &string, now)
+        None => spoken_of(&string, now)
             .map_or_else(|| (None, quiet(followed, &string, now, zone)), |(of, head)| (Some(of), head)),
     };
     let item = of.and_then(|(plan, id)| items.iter().find(|item| (item.plan, item.item.id) == (plan, id)).cloned());
@@ -41,18 +42,19 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
         items,
         string: string.into_iter().map(|(_, knot)| knot).collect(),
         questions: in_force.flat_map(|one| ask::on_opening(&one.plan, &one.history, now)).collect(),
-        aftercare: followed.iter().flat_map(|one| aftercare(one, now)).collect(),
+        aftercare: each_once(followed.iter().flat_map(|one| aftercare(one, now))),
         alarms: followed.iter().copied().flat_map(alarms).collect(),
     }
 }
 
-fn items_of(one: &Followed, catalogue: &Catalogue) -> Vec<TodayItem> {
+fn items_of(one: &Followed, catalogue: &Catalogue, several: bool) -> Vec<TodayItem> {
     let all = one.plan.items.iter().filter_map(|item| {
         let exercise = catalogue.get(&item.exercise)?.clone();
         let held_back = alarm::blocking(&one.history.alarms, item, &one.plan, catalogue).map(|alarm| alarm.trouble);
         let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
         let takes_s = item.dose.whole_s(sides);
-        Some(TodayItem { plan: one.plan.id, item: item.clone(), exercise, held_back, takes_s, step: None })
+        let clinic = several.then(|| one.plan.clinic.clone());
+        Some(TodayItem { plan: one.plan.id, clinic, item: item.clone(), exercise, held_back, takes_s, step: None })
     });
     all.collect()
 }
@@ -67,6 +69,16 @@ fn aftercare(one: &Followed, now: Stamp) -> Vec<crate::plan::Aftercare> {
     if (0..AFTERCARE_DAYS).contains(&since) { one.plan.aftercare.clone() } else { Vec::new() }
 }
 
+/// Two clinics may say the same.
+fn each_once(lines: impl Iterator<Item = crate::plan::Aftercare>) -> Vec<crate::plan::Aftercare> {
+    lines.fold(Vec::new(), |mut all, line| {
+        if !all.contains(&line) {
+            all.push(line);
+        }
+        all
+    })
+}
+
 /// Today's slots, and those of yesterday's windows that reach over midnight and are not over yet.
 fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec<(Slot, TodayKnot)> {
     let today = now.date();
@@ -78,7 +90,9 @@ fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec
         let item: &Item = one.plan.item(slot.slot.item)?;
         let held_back = items.iter().any(|i| i.plan == one.plan.id && i.item.id == item.id && i.held_back.is_some());
         let mark = one.history.mark(&slot, item, now);
-        let knot = TodayKnot { plan: one.plan.id, slot: slot.slot, minute: slot.minute, mark, held_back };
+        let asks = matches!(mark, Mark::Due | Mark::Partly(_)) && slot.open_at(now) || mark == Mark::ToCome;
+        let put_off = one.history.put_off.get(&slot.slot).copied().filter(|until| asks && until.utc_ms > now.utc_ms);
+        let knot = TodayKnot { plan: one.plan.id, slot: slot.slot, minute: slot.minute, mark, held_back, put_off };
         Some((slot, knot))
     })
     .collect()
@@ -98,8 +112,8 @@ fn stopped(followed: &[&Followed], items: &[TodayItem], now: Stamp) -> Option<He
 type Of = (PlanId, ItemId);
 
 /// The slot that is due, else the next one of today.
-fn spoken_of(followed: &[&Followed], string: &[(Slot, TodayKnot)], now: Stamp) -> Option<(Of, Head)> {
-    due(followed, string, now).or_else(|| next_today(string))
+fn spoken_of(string: &[(Slot, TodayKnot)], now: Stamp) -> Option<(Of, Head)> {
+    due(string, now).or_else(|| next_today(string))
 }
 
 /// Nothing is due and nothing comes today.
@@ -116,22 +130,18 @@ fn quiet(followed: &[&Followed], string: &[(Slot, TodayKnot)], now: Stamp, zone:
 
 /// The slot to speak of: open and not yet done (the earliest), else one that opens within ten minutes. What was put off
 /// waits behind what was not.
-fn due(followed: &[&Followed], string: &[(Slot, TodayKnot)], now: Stamp) -> Option<(Of, Head)> {
+fn due(string: &[(Slot, TodayKnot)], now: Stamp) -> Option<(Of, Head)> {
     let speaks = |slot: &Slot, knot: &TodayKnot| {
         !knot.held_back
             && (knot.mark == Mark::Due
                 || matches!(knot.mark, Mark::Partly(_)) && slot.open_at(now)
                 || slot.soon_at(now) && knot.mark == Mark::ToCome)
     };
-    let put_off = |knot: &TodayKnot| {
-        let history = followed.iter().find(|one| one.plan.id == knot.plan).map(|one| &one.history)?;
-        history.put_off.get(&knot.slot).copied().filter(|until| until.utc_ms > now.utc_ms)
-    };
     let candidates = string.iter().filter(|(slot, knot)| speaks(slot, knot));
     let (slot, knot) = candidates.min_by_key(|(slot, knot)| {
-        (matches!(knot.mark, Mark::Partly(_)), put_off(knot).is_some(), slot.due.map(|due| due.utc_ms))
+        (matches!(knot.mark, Mark::Partly(_)), knot.put_off.is_some(), slot.due.map(|due| due.utc_ms))
     })?;
-    let head = Head::Due { slot: slot.slot, due: slot.due?, closes: slot.closes?, put_off: put_off(knot) };
+    let head = Head::Due { slot: slot.slot, due: slot.due?, closes: slot.closes?, put_off: knot.put_off };
     Some(((knot.plan, slot.slot.item), head))
 }
 

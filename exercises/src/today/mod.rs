@@ -105,6 +105,8 @@ pub enum Head {
 pub struct TodayItem {
     /// The plan.
     pub plan: PlanId,
+    /// The clinic that issued it; `None` where all plans are of one clinic.
+    pub clinic: Option<String>,
     /// The item, with the schedule agreed to.
     pub item: Item,
     /// The exercise.
@@ -131,6 +133,8 @@ pub struct TodayKnot {
     pub mark: Mark,
     /// Whether an alarm holds it back.
     pub held_back: bool,
+    /// When its reminder comes again, where it was put off and asks for something still.
+    pub put_off: Option<Stamp>,
 }
 
 impl Today {

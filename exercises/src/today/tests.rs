@@ -134,3 +134,33 @@ fn while_all_is_stopped_nothing_is_asked() {
     assert!(!questions(&[]).is_empty(), "the activity of the week");
     assert_eq!(questions(&[heart]), []);
 }
+
+#[test]
+fn a_slot_that_was_put_off_says_until_when_whatever_the_head_speaks_of() {
+    let balance = slot(1, BALANCE, 0);
+    let later = (at(1, 18, 1), What::PutOff { slot: balance, minutes: 10 });
+    let page = |now| compose(&[followed(std::slice::from_ref(&later))], &catalogue(), now, &Offsets::fixed(0));
+    let put_off = |now| page(now).string.iter().find(|knot| knot.slot == balance).map(|knot| knot.put_off);
+    assert_eq!(page(at(1, 18, 2)).item.map(|item| item.item.id), Some(REPS), "what was put off waits behind what was not");
+    assert_eq!(put_off(at(1, 18, 2)), Some(Some(at(1, 18, 11))));
+    assert_eq!(put_off(at(1, 18, 11)), Some(None), "it has come");
+    let left_out = followed(&[later.clone(), (at(1, 18, 2), What::LeftOut { slot: balance, reason: Barrier::NoTime })]);
+    let after = compose(&[left_out], &catalogue(), at(1, 18, 3), &Offsets::fixed(0));
+    assert!(after.string.iter().all(|knot| knot.put_off.is_none()), "nothing comes of what was left out");
+}
+
+#[test]
+fn with_two_clinics_each_item_says_whose_it_is_and_the_same_line_stands_once() {
+    let mut other = followed(&[]);
+    other.plan.id = PlanId([7; 8]);
+    let aftercare = vec![crate::plan::Aftercare::KeepMoving];
+    other.plan.aftercare = aftercare.clone();
+    let mut mine = followed(&[]);
+    mine.plan.aftercare = aftercare.clone();
+    let page = |other: &Followed| compose(&[mine.clone(), other.clone()], &catalogue(), at(0, 9, 0), &Offsets::fixed(0));
+    assert!(page(&other).items.iter().all(|item| item.clinic.is_none()), "one clinic: nobody asks whose");
+    other.plan.clinic = "Harbour Rooms".into();
+    let clinics: Vec<_> = page(&other).items.into_iter().filter_map(|item| item.clinic).collect();
+    assert!(clinics.contains(&"Harbour Rooms".to_owned()) && clinics.contains(&plan().clinic), "{clinics:?}");
+    assert_eq!(page(&other).aftercare, aftercare);
+}

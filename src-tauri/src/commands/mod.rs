@@ -49,6 +49,7 @@ pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
         own::erase_everything,
         own::stay,
         own::set_at_login,
+        own::leave,
         clinic::clinic_start,
         clinic::clinic_unlock,
         clinic::patients,

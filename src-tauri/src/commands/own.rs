@@ -60,3 +60,10 @@ pub async fn stay(app: AppHandle, _args: Args<own::ShowStay>) -> Answer<own::Sho
 pub async fn set_at_login(app: AppHandle, args: Args<own::SetAtLogin>) -> Answer<own::SetAtLogin> {
     stay::at_login(&app, args.on)
 }
+
+/// [`wire::own::Leave`].
+#[tauri::command]
+pub async fn leave(app: AppHandle, args: Args<own::Leave>) -> Answer<own::Leave> {
+    stay::leave(&app, args);
+    Ok(())
+}

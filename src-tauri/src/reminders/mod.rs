@@ -5,6 +5,7 @@
 
 mod notice;
 
+use std::sync::{Mutex, MutexGuard, PoisonError};
 use std::thread;
 use std::time::Duration;
 
@@ -23,12 +24,16 @@ const SHORTEST_SLEEP: Duration = Duration::from_millis(200);
 /// Tells the window that the day has changed.
 pub const TODAY_CHANGED: &str = "today_changed";
 
+/// The notification that is shown. The loop shows it; the end of the program takes it away.
+#[derive(Default)]
+struct Shown(Mutex<Notice>);
+
 /// Starts the loop.
 pub fn start(app: AppHandle) {
+    app.manage(Shown::default());
     let spawned = thread::Builder::new().name("reminders".into()).spawn(move || {
-        let mut notice = Notice::default();
         loop {
-            thread::sleep(look(&app, &mut notice));
+            thread::sleep(look(&app));
         }
     });
     if let Err(error) = spawned {
@@ -36,10 +41,22 @@ pub fn start(app: AppHandle) {
     }
 }
 
+/// The program ends: its notification goes, since nobody would answer its buttons.
+pub fn end(app: &AppHandle) {
+    if app.try_state::<Shown>().is_some() {
+        on_screen(app).end();
+    }
+}
+
+/// Held only for a moment: the main thread waits for it at the end, and the loop for the main thread.
+fn on_screen(app: &AppHandle) -> MutexGuard<'_, Notice> {
+    app.state::<Shown>().inner().0.lock().unwrap_or_else(PoisonError::into_inner)
+}
+
 /// Looks once, shows what is due, and answers how long to sleep.
-fn look(app: &AppHandle, notice: &mut Notice) -> Duration {
+fn look(app: &AppHandle) -> Duration {
     let session = app.state::<Session>();
-    let shown = notice.shown();
+    let shown = on_screen(app).shown();
     let looked = session.own(|house, moment| {
         let stands = shown.map_or(Ok(true), |(plan, slot)| reminding::stands(house, moment, plan, slot))?;
         let due = reminding::due(house, moment)?;
@@ -51,18 +68,18 @@ fn look(app: &AppHandle, notice: &mut Notice) -> Duration {
     // No plan yet, or the other side: there is nothing to remind of.
     let Ok((due, wait, stands, words)) = looked else { return LONGEST_SLEEP };
     if !stands {
-        notice.withdraw();
+        on_screen(app).withdraw();
     }
     if let Some(reminder) = due {
-        show(app, notice, reminder, words);
+        show(app, reminder, words);
     }
     wait.map_or(LONGEST_SLEEP, Duration::from_millis).clamp(SHORTEST_SLEEP, LONGEST_SLEEP)
 }
 
-fn show(app: &AppHandle, notice: &mut Notice, reminder: Reminder, words: Words) {
+fn show(app: &AppHandle, reminder: Reminder, words: Words) {
     let chosen = app.clone();
     let for_slot = reminder.clone();
-    notice.show(words, &reminder, move |choice| chose(&chosen, &for_slot, choice));
+    on_screen(app).show(words, &reminder, move |choice| chose(&chosen, &for_slot, choice));
     // The window may not listen yet; it asks by itself every few seconds.
     let _ = app.emit(TODAY_CHANGED, ());
 }

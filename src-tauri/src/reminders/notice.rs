@@ -49,11 +49,16 @@ pub struct Notice {
     /// What it reminds of, until it is withdrawn.
     of: Option<(PlanId, SlotRef)>,
     waiting: Arc<AtomicUsize>,
+    /// Whether the program ends: nothing is shown any more.
+    ended: bool,
 }
 
 impl Notice {
     /// Shows a reminder in place of the last one; `chose` is called from another thread when the person acts on it.
     pub fn show(&mut self, words: Words, reminder: &Reminder, chose: impl FnOnce(Choice) + Send + 'static) {
+        if self.ended {
+            return;
+        }
         let (title, body) = words.reminder(reminder.takes_s);
         let mut notification = Notification::new();
         notification
@@ -90,6 +95,14 @@ impl Notice {
         self.of = None;
         if let Some(Err(error)) = self.id.map(close) {
             eprintln!("a notification stays: {error}");
+        }
+    }
+
+    /// The program ends: what is shown goes, since nobody would answer its buttons, and nothing more comes.
+    pub fn end(&mut self) {
+        self.ended = true;
+        if self.of.is_some() {
+            self.withdraw();
         }
     }
 

@@ -62,6 +62,21 @@ impl Window {
         found.as_array().into_iter().flatten().filter_map(|line| line.as_str().map(str::to_owned)).collect()
     }
 
+    /// Doubles the size of all text (WCAG 2.2, 1.4.4), or takes that back.
+    #[track_caller]
+    pub fn enlarge_text(&self, so: bool) {
+        let size = if so { "200%" } else { "" };
+        self.ask("document.documentElement.style.fontSize = arguments[0]; return true", &[size.into()]);
+    }
+
+    /// What large text breaks: words in the middle, words beyond their button, a header that leaves no room, and what is out of
+    /// sight while an exercise is done.
+    #[track_caller]
+    pub fn cramped(&self) -> Vec<String> {
+        let found = self.ask(&page::cramped(), &[]);
+        found.as_array().into_iter().flatten().filter_map(|line| line.as_str().map(str::to_owned)).collect()
+    }
+
     /// Keeps a picture of the page as `tests/out/NAME.png`.
     #[track_caller]
     pub fn screenshot(&self, name: &str) {

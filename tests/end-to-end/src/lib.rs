@@ -7,6 +7,7 @@
 
 mod axe;
 mod bus;
+mod closing;
 mod desktop;
 mod driver;
 mod eyes;

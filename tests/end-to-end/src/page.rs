@@ -50,6 +50,35 @@ const MISFITS: &str = r"
     return [...wide.map((element) => 'too wide: ' + name(element)), ...small.map((element) => 'too small to press: ' + name(element))];
 ";
 
+/// What large text breaks: words in the middle, words that reach beyond their button, a header that leaves the page little room,
+/// and, while an exercise is done, seconds and buttons that are out of sight.
+const CRAMPED: &str = r"
+    const name = (element) => `${element.localName}.${element.className.baseVal ?? element.className} '${words(element).slice(0, 40)}'`;
+    const found = [];
+    const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    while (walk.nextNode()) {
+        const node = walk.currentNode;
+        const parent = node.parentElement;
+        if (!seen(parent) || parent.closest('svg, script, style, option, .heard, .broken')) continue;
+        const button = parent.closest('button')?.getBoundingClientRect();
+        for (const { 0: word, index } of node.data.matchAll(/\S+/g)) {
+            const range = document.createRange();
+            range.setStart(node, index);
+            range.setEnd(node, index + word.length);
+            const boxes = [...range.getClientRects()].filter((box) => box.width > 0);
+            const lines = new Set(boxes.map((box) => Math.round(box.top)));
+            if (lines.size > 1 && word.length <= 12) found.push(`broken: '${word}' in ${name(parent)}`);
+            const beyond = (box) => box.left < button.left - 1 || box.right > button.right + 1 || box.top < button.top - 1 || box.bottom > button.bottom + 1;
+            if (button && boxes.some(beyond)) found.push(`beyond its button: '${word}' in ${name(parent)}`);
+        }
+    }
+    const box = (element) => element.getBoundingClientRect();
+    const high = [...document.querySelectorAll('.bar')].filter(seen).filter((bar) => box(bar).height > innerHeight / 4);
+    const run = [...document.querySelectorAll('.run .controls button, .run .seconds')].filter(seen);
+    const out = run.filter((element) => box(element).left < 0 || box(element).top < 0 || box(element).right > innerWidth + 1 || box(element).bottom > innerHeight + 1);
+    return [...found, ...high.map((bar) => 'too high: ' + name(bar)), ...out.map((element) => 'out of sight: ' + name(element))];
+";
+
 /// Where the focus is, and what keeps it from being seen. A page as a whole is no control: it needs no outline.
 const FOCUS: &str = r"
     const it = document.activeElement ?? document.body;
@@ -113,6 +142,11 @@ pub fn stops() -> String {
 /// The script that finds what does not fit.
 pub fn misfits() -> String {
     [SIGHT, MISFITS].concat()
+}
+
+/// The script that finds what large text breaks.
+pub fn cramped() -> String {
+    [SIGHT, CRAMPED].concat()
 }
 
 /// The script that finds what can be pressed.

@@ -47,9 +47,9 @@ fn none(found: Vec<String>) {
 fn in_light_every_screen_is_accessible_and_nothing_is_cut_off_with_text_twice_as_large() {
     let look = |window: &Window| {
         let mut found = window.inaccessible();
-        window.ask("document.documentElement.style.fontSize = '200%'; return true", &[]);
+        window.enlarge_text(true);
         found.extend(window.misfits().into_iter().map(|line| format!("text twice as large: {line}")));
-        window.ask("document.documentElement.style.fontSize = ''; return true", &[]);
+        window.enlarge_text(false);
         found
     };
     none(findings("light", PHONE, false, &look));

@@ -50,6 +50,26 @@ fn press(window: &Window, words: &str, key: &str, then: &str) {
 }
 
 #[test]
+fn who_pressed_i_prescribe_by_mistake_goes_back_and_nothing_is_left_of_it() {
+    let desktop = Desktop::new();
+    let at = "2027-03-01T08:55:00+01:00";
+    let (window, turn) = open(&desktop, "new", at);
+    press(&window, "I prescribe exercises", "Enter", "Set up your clinic");
+    window.no_trap();
+    window.screenshot("set-up-with-a-way-back");
+    press(&window, "Back", "Enter", "What will you do here?");
+    press(&window, "I prescribe exercises", "Enter", "Set up your clinic");
+    window.close();
+    drop(turn);
+    let (window, _turn) = open(&desktop, "new", at);
+    window.see("What will you do here?");
+    press(&window, "I do exercises", "Enter", "Take your plan card");
+    window.close();
+    let window = desktop.open("new").at(at).zone(ZONE).start();
+    window.see("Take your plan card");
+}
+
+#[test]
 fn from_the_first_start_to_the_visit() {
     let desktop = Desktop::new();
     desktop.prescribe(PLAN, TAKEN);

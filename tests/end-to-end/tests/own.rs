@@ -80,6 +80,103 @@ fn a_notification_goes_when_its_slot_is_done_in_the_window() {
     assert_eq!(desktop.notifications(), 1);
 }
 
+/// Two at once: the page speaks of one, and the person looks at the other.
+const TWO: &str = r#"
+review = 2027-04-12
+age = "18-39"
+
+[[item]]
+number = 1
+exercise = "sit-tall-chin-back"
+hold = { repetitions = 3, seconds = 10, rest = 10 }
+at = ["09:00"]
+days = "every-day"
+
+[[item]]
+number = 2
+exercise = "heel-raise"
+reps = { sets = 2, repetitions = 10, rest = 30, tempo = [2, 1, 2] }
+at = ["09:00"]
+days = "every-day"
+"#;
+
+#[test]
+fn what_was_chosen_by_name_and_put_off_says_when_it_comes_back() {
+    let desktop = Desktop::new();
+    desktop.prescribe(TWO, "2027-03-01T08:30:00+01:00");
+    let window = open(&desktop, "09:10:00");
+    let title = "return document.querySelector('h1').textContent === arguments[0]";
+    let speaks_of = |name: &str| window.wait_for(&title.replace("arguments[0]", &format!("'{name}'")));
+    speaks_of("Sit tall, chin back");
+    window.press("due now");
+    speaks_of("Heel raise");
+    window.press("In 10 minutes");
+    window.see("Put off: reminder at 09:2");
+    window.see("due now, reminder at 09:2");
+    speaks_of("Heel raise");
+    window.fits();
+    window.screenshot("own-put-off");
+}
+
+#[test]
+fn where_there_is_no_tray_closing_asks_and_leaves_no_notification_behind() {
+    let desktop = Desktop::new();
+    prepare(&desktop);
+    let window = open(&desktop, "09:10:00");
+    desktop.notified("Time for a short break");
+    window.ask_to_close();
+    window.see("Close and stop reminders?");
+    window.fits();
+    window.screenshot("own-closing");
+    window.press("Back");
+    window.see("Begin");
+    window.ask_to_close();
+    window.press("Keep it in the background");
+    window.see("Begin");
+    window.ask_to_close();
+    window.see("Close and stop reminders?");
+    let lock = window.home().join("lock");
+    window.press("Close and stop reminders");
+    becomes("ended", || std::fs::File::open(&lock).is_ok_and(|file| file.try_lock().is_ok()));
+    desktop.no_notification();
+}
+
+#[test]
+fn who_closes_the_window_again_while_being_asked_means_it() {
+    let desktop = Desktop::new();
+    prepare(&desktop);
+    let window = open(&desktop, "09:10:00");
+    window.see("Begin");
+    window.ask_to_close();
+    window.see("Close and stop reminders?");
+    let lock = window.home().join("lock");
+    window.ask_to_close();
+    becomes("ended", || std::fs::File::open(&lock).is_ok_and(|file| file.try_lock().is_ok()));
+}
+
+#[test]
+fn a_clock_that_is_a_day_behind_is_said_and_an_extra_session_is_counted() {
+    let desktop = Desktop::new();
+    prepare(&desktop);
+    let window = open(&desktop, "08:40:00");
+    window.press("Do one now");
+    window.press_part("Sit tall");
+    window.press("I have read this. Begin");
+    window.see("Half-way");
+    window.press("Stop");
+    window.press("Continue");
+    window.press(EN.text(Key::PlaceRecord));
+    window.see("1 extra session.");
+    window.screenshot("own-extra");
+    window.close();
+    let window = desktop.open("patient").at("2027-02-28T20:00:00+01:00").zone(ZONE).start();
+    window.press(EN.text(Key::PlaceRecord));
+    window.see("this device says that today is 28 February");
+    assert!(!window.sees(EN.text(Key::NothingYet)), "{}", window.text());
+    window.fits();
+    window.screenshot("own-clock-behind");
+}
+
 #[test]
 fn the_tray_says_how_the_day_stands_and_silences_reminders() {
     let desktop = Desktop::new();
@@ -107,16 +204,18 @@ fn quiet_times_are_kept_and_the_window_says_until_when() {
     to_reminders(&window, EN);
     window.see("None so far.");
     window.press("Add a quiet time");
-    window.see("12:00 to 13:00");
+    window.see("Saved: no reminders from 12:00 to 13:00.");
     assert!(!window.can_press("Add a quiet time"), "it is there already");
+    window.press("Back");
+    to_reminders(&window, EN);
+    window.see(&EN.quiet_span(NOON));
     window.choose("From", "22:00");
     window.choose("To", "07:00");
     window.press("Add a quiet time");
-    window.press("Save the quiet times");
-    window.see_no_more("Save the quiet times");
+    window.see("Saved: no reminders from 22:00 to 07:00.");
     window.press("Take it out: 22:00 to 07:00");
-    window.press("Save the quiet times");
-    window.see_no_more("Save the quiet times");
+    window.see("Taken out: 22:00 to 07:00.");
+    window.screenshot("own-quiet-saved");
     window.close();
 
     let window = open(&desktop, "12:05:00");

@@ -2,6 +2,10 @@
 
 use end_to_end::{Desktop, Window};
 use serde_json::json;
+use std::fs::Permissions;
+use std::os::unix::fs::PermissionsExt;
+use std::path::PathBuf;
+use std::process::{Command, Stdio};
 
 fn ground(window: &Window) -> serde_json::Value {
     window.ask("return getComputedStyle(document.documentElement).backgroundColor", &[])
@@ -91,4 +95,71 @@ fn a_press_that_missed_what_moved_meanwhile_is_made_again() {
     window.press("I prescribe exercises");
     window.see("Passphrase");
     assert_eq!(window.ask("return window.moved", &[]), json!(true));
+}
+
+/// A folder into which nobody can put anything, until this goes. Permissions do not bind root, an attribute of the file does.
+struct Closed(PathBuf);
+
+impl Closed {
+    #[track_caller]
+    fn new(folder: PathBuf) -> Closed {
+        std::fs::set_permissions(&folder, Permissions::from_mode(0o500)).expect("it is ours");
+        let closed = Closed(folder);
+        if closed.takes_files() {
+            closed.attribute("+i");
+        }
+        assert!(!closed.takes_files(), "{} still takes files", closed.0.display());
+        closed
+    }
+
+    fn takes_files(&self) -> bool {
+        let probe = self.0.join("probe");
+        std::fs::write(&probe, "").and_then(|()| std::fs::remove_file(&probe)).is_ok()
+    }
+
+    fn attribute(&self, change: &str) {
+        let _ = Command::new("chattr").arg(change).arg(&self.0).stderr(Stdio::null()).status();
+    }
+}
+
+impl Drop for Closed {
+    fn drop(&mut self) {
+        self.attribute("-i");
+        let _ = std::fs::set_permissions(&self.0, Permissions::from_mode(0o700));
+    }
+}
+
+#[test]
+fn a_folder_that_cannot_be_written_is_named_with_what_to_do() {
+    for (name, locale, wrong, what_to_do) in [
+        ("empty", "C.UTF-8", "cannot be written to.", "Give yourself the right to write there"),
+        ("vacia", "es_ES.UTF-8", "No se puede escribir en la carpeta de datos", "Dese permiso para escribir"),
+    ] {
+        let desktop = Desktop::new();
+        let home = desktop.path(name);
+        std::fs::create_dir(&home).expect("the desktop's folder is writable");
+        let _closed = Closed::new(home.clone());
+        let window = desktop.open(name).with("LC_ALL", locale).start();
+        window.see(&home.display().to_string());
+        let said = window.text();
+        assert!(said.contains(wrong) && said.contains(what_to_do), "{said}");
+        window.fits();
+        window.screenshot(&format!("read-only-{name}"));
+    }
+}
+
+#[test]
+fn a_persons_own_folder_that_cannot_be_written_any_more_is_named_too() {
+    let desktop = Desktop::new();
+    desktop.prescribe(end_to_end::scenes::HOLD, "2027-03-01T08:30:00+01:00");
+    let opening = || desktop.open("patient").at("2027-03-01T09:10:00+01:00");
+    let window = opening().start();
+    window.see("Begin");
+    window.close();
+    let closed = Closed::new(desktop.path("patient"));
+    let window = opening().start();
+    window.see("cannot be written to.");
+    window.close();
+    drop(closed);
+    opening().start().see("Begin");
 }

@@ -12,3 +12,4 @@ mod room;
 mod width;
 
 pub use clinic_window::Clinic;
+pub use door::SetUp;

@@ -35,6 +35,8 @@ pub struct Desk {
     moved: StoredValue<Option<SlotRef>>,
     /// Questions of the day that the person put away until the window opens again.
     pub put_away: RwSignal<bool>,
+    /// Whether the window was to be closed, and the person is asked what becomes of the reminders.
+    pub closing: RwSignal<bool>,
 }
 
 impl Desk {
@@ -50,6 +52,7 @@ impl Desk {
             chosen: RwSignal::new(None),
             moved: StoredValue::new(None),
             put_away: RwSignal::new(false),
+            closing: RwSignal::new(false),
         }
     }
 

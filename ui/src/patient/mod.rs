@@ -5,6 +5,7 @@ mod asked;
 mod bar;
 mod card;
 mod cautions;
+mod closing;
 mod day_field;
 mod desk;
 mod how_to;

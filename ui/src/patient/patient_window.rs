@@ -11,6 +11,7 @@ use super::after::After;
 use super::bar::Bar;
 use super::card::TakeACard;
 use super::cautions::Cautions;
+use super::closing::Closing;
 use super::desk::Desk;
 use super::how_to::HowTo;
 use super::mine::Mine;
@@ -72,15 +73,20 @@ pub fn Patient() -> impl IntoView {
         }
     });
     let covered = Memo::new(move |_| desk.page.with(Option::is_some));
+    let closing = desk.closing;
     view! {
         <div class="window">
-            <SampleLine/>
-            {over}
-            <Show when=move || !covered.get()>
-                <Bar/>
-                <main class="screen" node_ref=screen>{place}</main>
-                <Places/>
-            </Show>
+            <Show when=move || closing.get()><Closing/></Show>
+            // It stays behind the question as it is: what is being done goes on.
+            <div class="behind" hidden=move || closing.get()>
+                <SampleLine/>
+                {over}
+                <Show when=move || !covered.get()>
+                    <Bar/>
+                    <main class="screen" node_ref=screen>{place}</main>
+                    <Places/>
+                </Show>
+            </div>
         </div>
     }
 }
@@ -110,6 +116,7 @@ fn keep_up(desk: Desk) {
         }
     });
     events::listen("today_changed", move |_: serde_json::Value| refresh());
+    events::listen("closing", move |_: serde_json::Value| desk.closing.set(true));
     events::listen("open_slot", move |slot: SlotRef| desk.open_slot(slot));
     let looked = window_event_listener(ev::focus, move |_| {
         if !desk.running() {

@@ -16,7 +16,8 @@ pub fn DayString(today: Today) -> impl IntoView {
     let words = desk.house.words();
     let several = today.items.len() > 1;
     let name = |row: &DayRow| {
-        let item = today.items.iter().find(|item| Some(item.item.id) == row.item)?;
+        let (plan, slot) = row.slot?;
+        let item = today.items.iter().find(|item| (item.plan, item.item.id) == (plan, slot.item))?;
         let text = item.exercise.text(words.lang)?;
         several.then(|| text.name.clone())
     };
@@ -27,6 +28,11 @@ pub fn DayString(today: Today) -> impl IntoView {
             Some(Mark::Due | Mark::ToCome) if row.held_back => words.text(Key::MarkHeldBack).to_owned(),
             Some(mark) => words.mark(mark),
         };
+        let knot = row.slot.and_then(|of| today.string.iter().find(|knot| (knot.plan, knot.slot) == of));
+        let reminds = knot.and_then(|knot| knot.put_off).map(|until| {
+            let again = words.fill(Key::RemindsAt, &[("time", &words.minute(until.minute()))]);
+            view! { ", "<span class="brass">{again}</span> }
+        });
         let open = (row.mark == Some(Mark::Due) && !row.held_back && row.tie != Tie::Bob).then_some(row.slot).flatten();
         let what = match open {
             Some((_, slot)) => {
@@ -39,7 +45,7 @@ pub fn DayString(today: Today) -> impl IntoView {
             <li class="knot-row" class:now=row.tie == Tie::Bob>
                 <span class="number">{words.minute(row.minute)}</span>
                 {piece(row.above, row.tie, row.below)}
-                <span class="said">{name.map(|name| view! { <span class="soft">{name}": "</span> })}{what}</span>
+                <span class="said">{name.map(|name| view! { <span class="soft">{name}": "</span> })}{what}{reminds}</span>
             </li>
         }
     });

@@ -33,7 +33,7 @@ impl House {
     /// The text of the language chosen.
     pub fn words(self) -> Words {
         let said = self.situation.with(|situation| situation.as_ref().map(|s| (s.lang, s.pseudo)));
-        let (lang, pseudo) = said.unwrap_or((Lang::En, false));
+        let (lang, pseudo) = said.unwrap_or_else(|| (systems_language(), false));
         Words::new(lang).in_pseudo(pseudo)
     }
 
@@ -91,4 +91,10 @@ impl House {
             }
         });
     }
+}
+
+/// The language of the system, as the shell notes it in the page: for what is said before it has answered, or where it cannot.
+fn systems_language() -> Lang {
+    let noted = js_sys::Reflect::get(&window(), &"systemLanguage".into()).ok().and_then(|language| language.as_string());
+    if noted.as_deref() == Some(Lang::Es.code()) { Lang::Es } else { Lang::En }
 }

@@ -12,8 +12,10 @@ pub mod house;
 pub mod kept;
 pub mod line;
 pub mod paint;
+mod refused;
 pub mod tick;
 pub mod width;
 
 pub use fault::Fault;
 pub use house::House;
+pub use refused::Refused;

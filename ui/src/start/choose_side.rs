@@ -8,12 +8,19 @@ use crate::shared::anew;
 use crate::shared::line::TimeIsSet;
 use crate::shared::{Fault, House};
 
-/// Two buttons, each with what it means, and the plain word about an employer's computer.
+/// Two buttons, each with what it means, and the plain word about an employer's computer. `prescribe` opens the page on which a
+/// clinic is set up; until that is done, no side is chosen.
 #[component]
-pub fn ChooseSide() -> impl IntoView {
+pub fn ChooseSide(prescribe: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let house = House::here();
-    let choose = move |role| {
-        house.ask::<ChooseRole>(RoleChoice { role }, move |situation| house.situation.set(Some(situation)));
+    let choose = move |role| match role {
+        Role::Clinic => {
+            house.fault.set(None);
+            prescribe();
+        }
+        Role::Patient => {
+            house.ask::<ChooseRole>(RoleChoice { role }, move |situation| house.situation.set(Some(situation)));
+        }
     };
     let side = move |id: &'static str, role, name, what| {
         view! {

@@ -49,7 +49,8 @@ impl House {
         };
         house.role = match house.setting(ROLE)?.as_deref() {
             Some("patient") => Some(Role::Patient),
-            Some("clinic") => Some(Role::Clinic),
+            // Without keys the clinic was never set up, and the side is free to choose.
+            Some("clinic") if door::is_started(&house)? => Some(Role::Clinic),
             _ => None,
         };
         Ok(house)

@@ -51,7 +51,7 @@ use exercises::summary::Summary;
 use exercises::sway::Sample;
 use exercises::today::Today;
 use house::{Around, RoleChoice, Situation};
-use own::{AtLogin, EraseAsk, MeetingAsk, QuietTimes, Reminders, Stay};
+use own::{AtLogin, EraseAsk, Leaving, MeetingAsk, QuietTimes, Reminders, Stay};
 use patient::{
     Answer, CardPreview, CardSource, CorrectAsk, CorrectPage, Excusing, LeavingOut, LookBack, PlanPage, RecordPage,
     RunScript, Saved, SealAsk, SlotAsk, TakeAsk, TroubleAsk,
@@ -92,6 +92,7 @@ commands! {
     own::EraseEverything = "erase_everything" (EraseAsk) -> Situation;
     own::ShowStay = "stay" (()) -> Stay;
     own::SetAtLogin = "set_at_login" (AtLogin) -> Stay;
+    own::Leave = "leave" (Leaving) -> ();
 
     clinic::Start = "clinic_start" (ClinicName) -> Situation;
     clinic::Unlock = "clinic_unlock" (Passphrase) -> Situation;

@@ -21,6 +21,8 @@ pub struct EraseEverything;
 pub struct ShowStay;
 /// Command: open at login, or no more.
 pub struct SetAtLogin;
+/// Command: what becomes of the program whose window was to be closed where no tray keeps it.
+pub struct Leave;
 
 /// How reminders stand.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -65,6 +67,17 @@ pub struct Stay {
     pub at_login: Option<bool>,
     /// Whether it goes on in the tray when its window is closed while a plan is followed; `None` where windows are not closed.
     pub in_tray: Option<bool>,
+}
+
+/// What becomes of the program.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Leaving {
+    /// It goes on in the background, its window minimised: reminders come.
+    Background,
+    /// It ends: no reminder comes.
+    End,
+    /// The window stays as it is.
+    GoOn,
 }
 
 /// Open at login.

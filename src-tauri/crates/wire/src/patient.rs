@@ -11,6 +11,7 @@ use exercises::review::Review;
 use exercises::run::Run;
 use exercises::slots::SlotRef;
 use exercises::sway::Sensed;
+use exercises::time::Stamp;
 use serde::{Deserialize, Serialize};
 
 /// Command: look at a card before taking it.
@@ -241,6 +242,8 @@ pub struct RecordPage {
     pub exercises: Vec<Exercise>,
     /// The record; `None` before anything happened.
     pub review: Option<Review>,
+    /// When something was recorded last, where that is on a day after today: the device's clock is behind, or was ahead.
+    pub later: Option<Stamp>,
     /// The period offered for the next summary: from the last sealed one (or the start) to today.
     pub offer: (NaiveDate, NaiveDate),
 }

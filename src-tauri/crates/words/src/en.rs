@@ -25,6 +25,8 @@ pub fn text(key: Key) -> &'static str {
 
         Key::Left => "left",
         Key::Right => "right",
+        Key::LeftSide => "left side",
+        Key::RightSide => "right side",
         Key::BothSides => "both sides",
         Key::LeftLeg => "left leg",
         Key::RightLeg => "right leg",
@@ -309,7 +311,8 @@ pub fn text(key: Key) -> &'static str {
         Key::HowToOf => "How to do it: {name}",
         Key::DidItAlready => "I already did it",
         Key::DueSoon => "Due at {time}; you can begin now.",
-        Key::PutOffUntil => "Put off until {time}.",
+        Key::PutOffUntil => "Put off: reminder at {time}.",
+        Key::RemindsAt => "reminder at {time}",
         Key::NothingNow => "Nothing to do now",
         Key::NextAt => "Next: {name}, at {time}",
         Key::AheadMinutes => "In {n|a minute|# minutes}.",
@@ -581,6 +584,10 @@ pub fn text(key: Key) -> &'static str {
         // patient: record
         Key::DoneWhen => "Done, and when in the day",
         Key::DonePlainly => "{k} of {n} done.",
+        Key::ExtraPlainly => "{n|# extra session|# extra sessions}.",
+        Key::ClockBehind => {
+            "The last entry here is of {day}, but this device says that today is {today}. Check the device's date; nothing is lost."
+        }
         Key::BalanceTitle => "Balance",
         Key::PainTitle => "Pain, 0 to 10",
         Key::ActivitiesTitle => "Activities, 0 to 10",
@@ -660,7 +667,8 @@ pub fn text(key: Key) -> &'static str {
         Key::QuietSpan => "{from} to {to}",
         Key::QuietAdd => "Add a quiet time",
         Key::QuietTakeOut => "Take it out",
-        Key::QuietSave => "Save the quiet times",
+        Key::QuietAdded => "Saved: no reminders from {span}.",
+        Key::QuietTakenOut => "Taken out: {span}.",
         Key::QuietNone => "None so far.",
         Key::MeetingTitle => "In a meeting",
         Key::MeetingWhat => "No reminders until it is over. It ends by itself.",
@@ -704,8 +712,14 @@ pub fn text(key: Key) -> &'static str {
             "While you follow a plan, closing the window leaves Carryover in the tray, so that reminders come. To end it, choose Quit there."
         }
         Key::StayEnds => {
-            "This desktop has no tray: closing the window ends the program, and no reminder comes until you open it again."
+            "This desktop has no tray. When you close the window, Carryover asks whether to go on in the background, so that reminders come."
         }
+        Key::ClosingTitle => "Close and stop reminders?",
+        Key::ClosingWhat => {
+            "This desktop has no tray in which Carryover could go on. In the background, with its window minimised, it still reminds you. Closed, it does not remind you until you open it again."
+        }
+        Key::ClosingKeep => "Keep it in the background",
+        Key::ClosingEnd => "Close and stop reminders",
         Key::TrayMeeting => "In a meeting for {n|# hour|# hours}",
         Key::TrayDue => "Due now, until {time}.",
         Key::TrayNext => "Next at {time}.",

@@ -25,6 +25,8 @@ pub fn text(key: Key) -> &'static str {
 
         Key::Left => "izquierda",
         Key::Right => "derecha",
+        Key::LeftSide => "lado izquierdo",
+        Key::RightSide => "lado derecho",
         Key::BothSides => "ambos lados",
         Key::LeftLeg => "pierna izquierda",
         Key::RightLeg => "pierna derecha",
@@ -311,7 +313,8 @@ pub fn text(key: Key) -> &'static str {
         Key::HowToOf => "Cómo se hace: {name}",
         Key::DidItAlready => "Ya lo hice",
         Key::DueSoon => "Toca a las {time}; ya puede empezar.",
-        Key::PutOffUntil => "Aplazado hasta las {time}.",
+        Key::PutOffUntil => "Aplazado: aviso a las {time}.",
+        Key::RemindsAt => "aviso a las {time}",
         Key::NothingNow => "Nada que hacer ahora",
         Key::NextAt => "Lo siguiente: {name}, a las {time}",
         Key::AheadMinutes => "En {n|un minuto|# minutos}.",
@@ -587,6 +590,10 @@ pub fn text(key: Key) -> &'static str {
         // patient: record
         Key::DoneWhen => "Hecho, y a qué hora del día",
         Key::DonePlainly => "{k} de {n} hechos.",
+        Key::ExtraPlainly => "{n|# sesión extra|# sesiones extra}.",
+        Key::ClockBehind => {
+            "Lo último registrado aquí es del {day}, pero según este dispositivo hoy es {today}. Revise la fecha del dispositivo; no se ha perdido nada."
+        }
         Key::BalanceTitle => "Equilibrio",
         Key::PainTitle => "Dolor, de 0 a 10",
         Key::ActivitiesTitle => "Actividades, de 0 a 10",
@@ -664,7 +671,8 @@ pub fn text(key: Key) -> &'static str {
         Key::QuietSpan => "{from} a {to}",
         Key::QuietAdd => "Añadir un horario sin avisos",
         Key::QuietTakeOut => "Quitarlo",
-        Key::QuietSave => "Guardar los horarios",
+        Key::QuietAdded => "Guardado: sin avisos de {span}.",
+        Key::QuietTakenOut => "Quitado: {span}.",
         Key::QuietNone => "Ninguno por ahora.",
         Key::MeetingTitle => "En una reunión",
         Key::MeetingWhat => "Sin avisos hasta que acabe. Termina por sí sola.",
@@ -710,8 +718,14 @@ pub fn text(key: Key) -> &'static str {
             "Mientras siga un plan, al cerrar la ventana Carryover sigue en la bandeja, para que lleguen los avisos. Para terminarlo, elija allí Salir."
         }
         Key::StayEnds => {
-            "Este escritorio no tiene bandeja: al cerrar la ventana termina el programa, y no llega ningún aviso hasta que lo abra de nuevo."
+            "Este escritorio no tiene bandeja. Al cerrar la ventana, Carryover pregunta si sigue en segundo plano, para que lleguen los avisos."
         }
+        Key::ClosingTitle => "¿Cerrar y dejar de recibir avisos?",
+        Key::ClosingWhat => {
+            "Este escritorio no tiene bandeja donde Carryover pueda seguir. En segundo plano, con la ventana minimizada, le sigue avisando. Cerrado, no le avisa hasta que lo abra de nuevo."
+        }
+        Key::ClosingKeep => "Dejarlo en segundo plano",
+        Key::ClosingEnd => "Cerrar sin más avisos",
         Key::TrayMeeting => "En una reunión durante {n|# hora|# horas}",
         Key::TrayDue => "Toca ahora, hasta las {time}.",
         Key::TrayNext => "Lo siguiente, a las {time}.",

@@ -21,7 +21,7 @@ keys! {
     AtIsSet
 
     // sides, surfaces, eyes
-    Left Right BothSides LeftLeg RightLeg EyesOpen EyesClosed
+    Left Right LeftSide RightSide BothSides LeftLeg RightLeg EyesOpen EyesClosed
     Firm FoldedTowel Cushion Foam
 
     // dose and time
@@ -89,7 +89,7 @@ keys! {
     PlacesLabel PlaceNow PlacePlan PlaceRecord SomethingWrong SideStays
 
     // patient: now
-    Begin InTenMinutes LeaveItOut HowToDoIt HowToOf DidItAlready DueSoon PutOffUntil NothingNow NextAt AheadMinutes
+    Begin InTenMinutes LeaveItOut HowToDoIt HowToOf DidItAlready DueSoon PutOffUntil RemindsAt NothingNow NextAt AheadMinutes
     AheadHours NextTomorrow NextOn AllDone DayOver DoneOf DayOff DayExcused Over OverWhat Stopped StoppedSince
     OnlyNewCard WhatToDo RowNow DayLabel AfterTheVisit NotNow DoOneNow WhichOne ExtraWhat HeldBackSince LeaveOutWhy
     LeaveOutDays LeaveOutDaysWhat LastDayOff OnlyToday WhyDays WhyDaysSaves
@@ -140,7 +140,7 @@ keys! {
     MyComplaints MyActivities Baselines PainThen OfTen Revision
 
     // patient: record
-    DoneWhen DonePlainly BalanceTitle PainTitle ActivitiesTitle NothingYet
+    DoneWhen DonePlainly ExtraPlainly ClockBehind BalanceTitle PainTitle ActivitiesTitle NothingYet
 
     // patient: visit
     ForTheVisit VisitWhat HandedOver NotHandedOver InDays InSlots InRuns InTrials InPain InSettled InRated InAlarms
@@ -155,7 +155,7 @@ keys! {
     SaidLeftOut SaidExcused SaidRun SaidTrouble SaidTroubleDuring
 
     // patient: reminders
-    RemindersTitle RemindersWhat QuietTitle QuietWhat QuietSpan QuietAdd QuietTakeOut QuietSave QuietNone MeetingTitle
+    RemindersTitle RemindersWhat QuietTitle QuietWhat QuietSpan QuietAdd QuietTakeOut QuietAdded QuietTakenOut QuietNone MeetingTitle
     MeetingWhat MeetingMinutes MeetingHours MeetingUntil MeetingEnd SilentUntil SilentAlways NextReminder NoReminder
 
     // patient: own data
@@ -163,6 +163,6 @@ keys! {
     EraseFirst EraseAsk EraseSure EraseKeep Erased
 
     // patient: while the window is closed
-    StayTitle StayAtLogin StayAtLoginWhat StayInTray StayEnds TrayMeeting TrayDue TrayNext
+    StayTitle StayAtLogin StayAtLoginWhat StayInTray StayEnds ClosingTitle ClosingWhat ClosingKeep ClosingEnd TrayMeeting TrayDue TrayNext
     // patient ends
 }

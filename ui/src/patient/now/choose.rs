@@ -26,7 +26,7 @@ pub fn Choose() -> impl IntoView {
                 <button type="button" disabled=move || blocked || off.get() on:click=move |_| desk.begin(plan, id)>
                     {name(&item, words)}
                     // A space keeps the two apart where they are read out.
-                    " "<small class="soft">{words.dose_of(&item.item)}</small>
+                    " "<small class="soft">{words.dose_of(&item.item)}{item.clinic.clone().map(|clinic| format!(". {clinic}"))}</small>
                 </button>
                 {held}
             </li>

@@ -1,7 +1,7 @@
 //! What stands at the top of Now.
 
 use exercises::history::Mark;
-use exercises::today::{Head, Today, TodayItem};
+use exercises::today::{Head, Today, TodayItem, TodayKnot};
 use leptos::prelude::*;
 use words::{Key, Words};
 
@@ -16,13 +16,14 @@ use crate::patient::places::Place;
 pub fn HeadOf(today: Today) -> impl IntoView {
     let desk = Desk::here();
     let words = desk.house.words();
-    if let Some((item, slot)) = chosen(desk, &today) {
-        return view! { <Offer item at=slot line=None/> }.into_any();
+    let at = move |key, minute: u16| words.fill(key, &[("time", &words.minute(minute))]);
+    if let Some((item, knot)) = chosen(desk, &today) {
+        let line = knot.put_off.map(|until| at(Key::PutOffUntil, until.minute()));
+        return view! { <Offer item at=knot.slot line/> }.into_any();
     }
     match today.head.clone() {
         Head::NoPlan => ().into_any(),
         Head::Due { slot, due, put_off, .. } => {
-            let at = |key, minute: u16| words.fill(key, &[("time", &words.minute(minute))]);
             let early = (due.utc_ms > today.now.utc_ms).then(|| at(Key::DueSoon, due.minute()));
             let line = put_off.map(|until| at(Key::PutOffUntil, until.minute())).or(early);
             today.item.map(|item| view! { <Offer item at=slot line/> }).into_any()
@@ -32,7 +33,9 @@ pub fn HeadOf(today: Today) -> impl IntoView {
             let minutes = (due.utc_ms - today.now.utc_ms + 59_999) / 60_000;
             let next = words.fill(Key::NextAt, &[("name", &name), ("time", &words.minute(due.minute()))]);
             let ahead = words.ahead(minutes);
-            view! { <Still title=words.text(Key::NothingNow) lines=vec![next, ahead]/> }.into_any()
+            let clinic = today.item.and_then(|item| item.clinic);
+            let lines = [Some(next), clinic, Some(ahead)].into_iter().flatten().collect();
+            view! { <Still title=words.text(Key::NothingNow) lines/> }.into_any()
         }
         Head::DoneForToday { done, of, next } => {
             let count = words.fill(Key::DoneOf, &[("done", &done), ("of", &of)]);
@@ -68,12 +71,12 @@ pub fn HeadOf(today: Today) -> impl IntoView {
 }
 
 /// The slot that the person chose to look at, while it is still open.
-fn chosen(desk: Desk, today: &Today) -> Option<(TodayItem, exercises::slots::SlotRef)> {
+fn chosen(desk: Desk, today: &Today) -> Option<(TodayItem, TodayKnot)> {
     let slot = desk.chosen.get()?;
     let open = |mark| matches!(mark, Mark::Due | Mark::Partly(_));
     let knot = today.string.iter().find(|knot| knot.slot == slot && open(knot.mark) && !knot.held_back)?;
     let item = today.items.iter().find(|item| item.item.id == slot.item && item.plan == knot.plan)?;
-    Some((item.clone(), slot))
+    Some((item.clone(), knot.clone()))
 }
 
 /// An item's name.

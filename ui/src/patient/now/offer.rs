@@ -31,11 +31,12 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
     view! {
         <section class="offer">
             <div class="offer-words stack-1">
+                {item.clinic.clone().map(|clinic| view! { <p class="soft">{clinic}</p> })}
                 <h1>{name(&item, words)}</h1>
                 <p>{words.dose_of(&item.item)}". "{words.takes(item.takes_s)}"."</p>
                 {words.rung_of(&item.item, &item.exercise).map(|rung| view! { <p class="soft">{rung}</p> })}
                 {note}
-                {line.map(|line| view! { <p class="brass">{line}</p> })}
+                {line.map(|line| view! { <p class="brass" role="status">{line}</p> })}
             </div>
             <Figure drawing mirrored rests=desk.has_moved(slot)/>
             <div class="offer-buttons stack">

@@ -24,6 +24,7 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
         </section>
     });
     let record = match page.review.clone().filter(has_begun) {
+        None if page.later.is_some() => ().into_any(),
         None => view! { <p>{words.text(Key::NothingYet)}</p> }.into_any(),
         Some(review) => view! {
             <Strings page=page.clone() review=review.clone()/>
@@ -32,9 +33,11 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
         }
         .into_any(),
     };
+    let behind = page.later.map(|later| view! { <p><strong>{words.clock_behind(later.date(), page.offer.1)}</strong></p> });
     view! {
         <section class="stack-5">
             <p class="soft">{page.plan.clinic.clone()}</p>
+            {behind}
             {record}
             {visit}
             <button type="button" class="quiet" on:click=move |_| desk.open(Page::Correct(id))>{words.text(Key::CorrectOpen)}</button>
@@ -42,8 +45,9 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
     }
 }
 
-/// Whether there is anything to show: a slot that is over, a trial, or a rating.
+/// Whether there is anything to show: a slot that is over, an extra session, a trial, or a rating.
 fn has_begun(review: &Review) -> bool {
     let knots = review.days.iter().any(|day| !day.knots.is_empty());
-    knots || !review.balance.is_empty() || review.pain.iter().any(|pain| !pain.points.is_empty())
+    let extra = review.adherence.iter().any(|item| item.extra.runs > 0);
+    knots || extra || !review.balance.is_empty() || review.pain.iter().any(|pain| !pain.points.is_empty())
 }

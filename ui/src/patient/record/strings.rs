@@ -19,14 +19,17 @@ pub fn Strings(page: RecordPage, review: Review) -> impl IntoView {
     let last = review.days.last().map_or(0, |day| day.day);
     let axis = Days::within(review.start, 0, last, column_width());
     let items = page.plan.items.iter().filter_map(|item| {
-        let chart = weeks(&review.days, item.id, &axis, None)?;
+        let chart = weeks(&review.days, item.id, &axis, None);
+        let said = review.adherence.iter().find(|one| one.item == item.id).and_then(|one| words.done_plainly(one));
+        if chart.is_none() && said.is_none() {
+            return None;
+        }
         let name = names.item(item.id);
-        let said = review.adherence.iter().find(|one| one.item == item.id).map(|one| words.done_plainly(one));
         Some(view! {
             <section class="stack-1">
                 <h3>{name.clone()}</h3>
                 <p class="soft">{said}</p>
-                <WeeksChart chart label=name/>
+                {chart.map(|chart| view! { <WeeksChart chart label=name/> })}
             </section>
         })
     });

@@ -12,7 +12,7 @@ use crate::patient::time_field::TimeField;
 /// What is proposed for the next one: noon to one o'clock.
 const PROPOSED: Span = Span { from: 12 * 60, to: 13 * 60 };
 
-/// The list, one more, and, once anything is changed, the button that keeps it.
+/// The list, and one more. What is added or taken out is kept at once, and the page says so: leaving it loses nothing.
 #[component]
 pub fn Quiet() -> impl IntoView {
     let desk = Desk::here();
@@ -20,28 +20,38 @@ pub fn Quiet() -> impl IntoView {
     let held = desk.reminders.with_untracked(|stand| stand.as_ref().map(|stand| stand.quiet.clone()).unwrap_or_default());
     let draft = RwSignal::new(Draft::new(held));
     let span = RwSignal::new(PROPOSED);
-    let unfit = move || !draft.with(|draft| draft.takes(span.get()));
-    let add = move |_| draft.update(|draft| draft.add(span.get_untracked()));
-    let save = move |_| {
-        let quiet = draft.with_untracked(|draft| draft.quiet().to_vec());
+    let kept = RwSignal::new(None::<String>);
+    let unfit = move || !draft.with(|draft| draft.takes(span.get())) || desk.house.busy.get();
+    let keep = move |changed: Draft, said: Key, span: Span| {
+        let quiet = changed.quiet().to_vec();
         desk.house.ask::<SetReminders>(QuietTimes { quiet }, move |stand| {
             draft.set(Draft::new(stand.quiet.clone()));
             desk.reminders.set(Some(stand));
+            kept.set(Some(words.fill(said, &[("span", &words.quiet_span(span))])));
         });
+    };
+    let add = move |_| {
+        let span = span.get_untracked();
+        let mut changed = draft.get_untracked();
+        changed.add(span);
+        keep(changed, Key::QuietAdded, span);
+    };
+    let out = move |span| {
+        let mut changed = draft.get_untracked();
+        changed.take_out(span);
+        keep(changed, Key::QuietTakenOut, span);
     };
     view! {
         <section class="stack">
             <h2>{words.text(Key::QuietTitle)}</h2>
             <p class="soft">{words.text(Key::QuietWhat)}</p>
-            <Spans draft/>
+            <Spans draft out/>
             <div class="row">
                 <TimeField label=words.text(Key::From).to_owned() chosen=PROPOSED.from set=move |from| span.update(|span| span.from = from)/>
                 <TimeField label=words.text(Key::To).to_owned() chosen=PROPOSED.to set=move |to| span.update(|span| span.to = to)/>
             </div>
             <button type="button" disabled=unfit on:click=add>{words.text(Key::QuietAdd)}</button>
-            <Show when=move || draft.with(Draft::is_changed)>
-                <button type="button" class="main" disabled=desk.house.busy on:click=save>{words.text(Key::QuietSave)}</button>
-            </Show>
+            <p role="status">{move || kept.get()}</p>
         </section>
     }
 }

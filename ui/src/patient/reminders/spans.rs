@@ -1,14 +1,14 @@
 //! The quiet times so far.
 
-use exercises::remind::Draft;
+use exercises::remind::{Draft, Span};
 use leptos::prelude::*;
 use words::Key;
 
 use crate::patient::desk::Desk;
 
-/// Each with a button that takes it out.
+/// Each with a button that takes it `out`.
 #[component]
-pub fn Spans(draft: RwSignal<Draft>) -> impl IntoView {
+pub fn Spans(draft: RwSignal<Draft>, out: impl Fn(Span) + Copy + Send + Sync + 'static) -> impl IntoView {
     let words = Desk::here().house.words();
     let rows = move || {
         let spans = draft.with(|draft| draft.quiet().to_vec());
@@ -18,11 +18,10 @@ pub fn Spans(draft: RwSignal<Draft>) -> impl IntoView {
         let rows = spans.into_iter().map(|span| {
             let said = words.quiet_span(span);
             let label = format!("{}: {said}", words.text(Key::QuietTakeOut));
-            let out = move |_| draft.update(|draft| draft.take_out(span));
             view! {
                 <li>
                     <span class="number">{said}</span>
-                    <button type="button" aria-label=label on:click=out>{words.text(Key::QuietTakeOut)}</button>
+                    <button type="button" aria-label=label on:click=move |_| out(span)>{words.text(Key::QuietTakeOut)}</button>
                 </li>
             }
         });

@@ -11,7 +11,7 @@ use wire::house::{Door, Role};
 pub const LEAST_PASSPHRASE: u8 = 12;
 const NAME: &str = "clinic-name";
 
-/// Makes the clinic's keys and opens the door.
+/// Makes the clinic's keys and opens the door. Only then the data folder is a clinic's: until it is set up, nothing of it is kept.
 ///
 /// # Errors
 /// A weak passphrase, an empty name, or keys that exist already.
@@ -24,15 +24,22 @@ pub fn start(house: &mut House, name: &str, passphrase: String) -> Answer<()> {
     }
     let name = name.trim();
     could_start(name, &passphrase)?;
-    house.choose(Role::Clinic)?;
     let passphrase = Passphrase::new(passphrase);
     let (made, sealed) = vault::keys::create(&passphrase);
-    let dir = house.dir();
-    let kept = house.home.store_mut().transaction(|tx| {
-        store::table::setting::put(tx, NAME, name)?;
-        keys::insert(tx, &sealed)
+    let before = house.role();
+    let kept = house.all_or_nothing(|house| {
+        house.choose(Role::Clinic)?;
+        let dir = house.dir();
+        let kept = house.home.store_mut().transaction(|tx| {
+            store::table::setting::put(tx, NAME, name)?;
+            keys::insert(tx, &sealed)
+        });
+        kept.map_err(refuse::store(&dir))
     });
-    kept.map_err(refuse::store(&dir))?;
+    if kept.is_err() {
+        house.role = before;
+    }
+    kept?;
     house.keys = Some(made);
     Ok(())
 }
@@ -72,6 +79,11 @@ pub fn stands(house: &House) -> Answer<Door> {
         return Ok(Door::Open { clinic: name(house)?, fingerprint: keys.fingerprint() });
     }
     Ok(if sealed(house)?.is_some() { Door::Locked } else { Door::NotStarted })
+}
+
+/// Whether there are keys.
+pub(crate) fn is_started(house: &House) -> Answer<bool> {
+    Ok(sealed(house)?.is_some())
 }
 
 /// The age identity of the clinic, so that its summaries can be opened with any age tool.

@@ -5,24 +5,33 @@ use crate::{Answer, House, Moment};
 use exercises::review;
 use exercises::suggest::Suggestion;
 use exercises::summary::{Period, Sealing, reduce};
+use exercises::time::Stamp;
 use wire::patient::RecordPage;
 
 /// One record for each plan.
 pub fn pages(house: &House, moment: &Moment) -> Answer<Vec<RecordPage>> {
-    Ok(plans::all(house)?.iter().map(|one| page(one, moment)).collect())
+    Ok(plans::all(house)?.iter().map(|one| page(house, one, moment)).collect())
 }
 
 /// The steps that the person may take now, where the clinician allowed any.
-pub(crate) fn steps(one: &Carried, moment: &Moment) -> Vec<Suggestion> {
+pub(crate) fn steps(house: &House, one: &Carried, moment: &Moment) -> Vec<Suggestion> {
     if !one.plan().items.iter().any(|item| item.may_step) {
         return Vec::new();
     }
-    let proposed = page(one, moment).review.map(|review| review.items).unwrap_or_default();
+    let proposed = page(house, one, moment).review.map(|review| review.items).unwrap_or_default();
     let offered = |of: &Suggestion| one.plan().item(of.item).is_some_and(|item| of.offered(item).is_some());
     proposed.into_iter().filter(offered).collect()
 }
 
-fn page(one: &Carried, moment: &Moment) -> RecordPage {
+/// The moment of the plan's last entry, where that is another day than today and still to come: the device's clock is behind.
+fn later(house: &House, one: &Carried, moment: &Moment) -> Option<Stamp> {
+    let read = house.read.borrow();
+    let last =
+        read.entries().iter().filter(|entry| entry.plan == one.plan().id).map(|entry| entry.at).max_by_key(|at| at.utc_ms);
+    last.filter(|at| at.date() > moment.now.date())
+}
+
+fn page(house: &House, one: &Carried, moment: &Moment) -> RecordPage {
     let period = Period { from: one.plan().start, until: moment.now.date() };
     let summary = reduce(
         &one.followed.history,
@@ -32,5 +41,11 @@ fn page(one: &Carried, moment: &Moment) -> RecordPage {
         Sealing { log: one.log, period, now: moment.now, counter: 0, note: None },
     );
     let review = summary.and_then(|summary| review::build(&one.revisions, &one.catalogue, &[summary]));
-    RecordPage { plan: one.plan().clone(), exercises: one.exercises(), review, offer: (one.plan().start, moment.now.date()) }
+    RecordPage {
+        later: later(house, one, moment),
+        plan: one.plan().clone(),
+        exercises: one.exercises(),
+        review,
+        offer: (one.plan().start, moment.now.date()),
+    }
 }

@@ -28,7 +28,7 @@ const MOST_DETAIL: usize = 1 << 20;
 /// [`Failure::HeldBack`] while an alarm holds the item back.
 pub fn begin(house: &mut House, moment: &Moment, ask: &BeginAsk) -> Answer<RunScript> {
     let one = plans::one(house, Some(ask.plan))?;
-    let item = item_to_begin(&one, moment, ask)?;
+    let item = item_to_begin(house, &one, moment, ask)?;
     let history = &one.followed.history;
     if let Some(alarm) = alarm::blocking(&history.alarms, &item, one.plan(), &one.catalogue) {
         return Err(Failure::HeldBack(alarm.trouble));
@@ -42,12 +42,12 @@ pub fn begin(house: &mut House, moment: &Moment, ask: &BeginAsk) -> Answer<RunSc
 }
 
 /// The item as it is in use, or a step further where that was asked for and may be offered at this moment.
-fn item_to_begin(one: &Carried, moment: &Moment, ask: &BeginAsk) -> Answer<Item> {
+fn item_to_begin(house: &House, one: &Carried, moment: &Moment, ask: &BeginAsk) -> Answer<Item> {
     let item = one.item(ask.item)?.clone();
     if !ask.step {
         return Ok(item);
     }
-    let offered = recording::steps(one, moment);
+    let offered = recording::steps(house, one, moment);
     let step = offered.iter().find_map(|suggestion| suggestion.offered(&item)).ok_or(Failure::NoSuchItem)?;
     Ok(step.apply(&item))
 }

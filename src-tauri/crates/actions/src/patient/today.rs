@@ -27,7 +27,7 @@ pub fn page(house: &House, moment: &Moment) -> Answer<Today> {
             catalogue.to_mut().exercises.push(exercise);
         }
     }
-    let steps: Vec<_> = carried.iter().map(|one| (one.plan().id, recording::steps(one, moment))).collect();
+    let steps: Vec<_> = carried.iter().map(|one| (one.plan().id, recording::steps(house, one, moment))).collect();
     let followed: Vec<&Followed> = carried.iter().map(|one| &one.followed).collect();
     let today = compose(&followed, &catalogue, moment.now, &moment.zone);
     Ok(steps.iter().fold(today, |today, (plan, steps)| today.with_steps(*plan, steps)))

@@ -9,7 +9,7 @@ use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::plan::{Activity, Aftercare, Complaint, Side};
 use wire::Failure;
 use wire::clinic::{AddPatient, AskIssue, Outcome};
-use wire::house::Door;
+use wire::house::{Door, Role};
 use wire::patient::{CardSource, SealAsk, TakeAsk};
 
 #[test]
@@ -30,6 +30,26 @@ fn behind_a_locked_door_nothing_is_shown_or_done() {
     assert_eq!(door::stands(&house), Ok(Door::Locked));
     door::unlock(&mut house, PASSPHRASE.into()).expect("the passphrase");
     assert_eq!(patients::list(&house).map(|all| all.len()), Ok(1));
+}
+
+#[test]
+fn a_folder_is_a_clinics_only_once_the_clinic_is_set_up() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let home = dir.path().join("new");
+    let mut house = House::open(&home, true).expect("a new folder");
+    assert!(door::start(&mut house, "Linden Lane Practice", "short".into()).is_err());
+    assert!(door::start(&mut house, "", PASSPHRASE.into()).is_err());
+    assert_eq!(house.role(), None, "a refusal leaves the side free");
+    // As an earlier version left it: the side chosen, and no clinic.
+    house.choose(Role::Clinic).expect("free to choose");
+    drop(house);
+    let mut house = House::open(&home, false).expect("the folder opens");
+    assert_eq!(house.situation(&at("11-25T08:00")).map(|now| now.role), Ok(None));
+    house.choose(Role::Patient).expect("free to choose");
+    drop(house);
+    let mut house = House::open(&home, false).expect("the folder opens");
+    assert_eq!(house.role(), Some(Role::Patient));
+    assert_eq!(door::start(&mut house, "Linden Lane Practice", PASSPHRASE.into()), Err(Failure::OtherRole));
 }
 
 #[test]

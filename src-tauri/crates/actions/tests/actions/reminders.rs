@@ -2,12 +2,13 @@
 
 use crate::people::{Patient, at, slot};
 use actions::patient::reminding::{self, Choice, Reminder};
-use actions::patient::{answering, today};
+use actions::patient::{answering, running, today};
 use exercises::alarm::Trouble;
 use exercises::history::Mark;
 use exercises::id::ItemId;
 use exercises::log::Barrier;
-use wire::patient::{SlotAsk, TroubleAsk};
+use exercises::run::{Doing, Held, Run, RunEnd};
+use wire::patient::{BeginAsk, RunSnapshot, SlotAsk, TroubleAsk};
 
 fn due(patient: &mut Patient, moment: &str) -> Option<Reminder> {
     reminding::due(&mut patient.house, &at(moment)).expect("the loop can look")
@@ -60,6 +61,26 @@ fn put_off_it_comes_once_more_ten_minutes_later() {
     assert_eq!(reminding::next_look(&patient.house, &at("11-25T09:06")).expect("looks"), Some(at("11-25T09:15").now.utc_ms));
     assert_eq!(due(&mut patient, "11-25T09:15").map(|reminder| reminder.slot), Some(slot(1, 0)));
     assert_eq!(due(&mut patient, "11-25T09:16"), None, "once more, not for ever");
+}
+
+#[test]
+fn a_run_that_was_stopped_part_way_comes_back_in_ten_minutes() {
+    let mut patient = Patient::new();
+    let nine = due(&mut patient, "11-25T09:00").expect("nine o'clock");
+    let ask = BeginAsk { plan: patient.plan, item: ItemId(1), step: false };
+    let begun = running::begin(&mut patient.house, &at("11-25T09:01"), &ask).expect("due");
+    let held = Doing::Hold(vec![Held { leg: None, held_ms: 10_000 }]);
+    let run = Run { end: RunEnd::Stopped, doing: held, ..begun.run };
+    running::checkpoint(&mut patient.house, &at("11-25T09:02"), &RunSnapshot { plan: patient.plan, run })
+        .expect("begun here");
+    assert!(matches!(mark(&patient, "11-25T09:03", 0), Mark::Partly(_)));
+    assert_eq!(due(&mut patient, "11-25T09:04"), None, "it had its reminder");
+    reminding::choose(&mut patient.house, &at("11-25T09:05"), &nine, Choice::PutOff).expect("an open slot");
+    let mut patient = patient.restarted();
+    assert_eq!(due(&mut patient, "11-25T09:14"), None);
+    assert_eq!(due(&mut patient, "11-25T09:15").map(|reminder| reminder.slot), Some(slot(1, 0)));
+    let stands = reminding::stands(&patient.house, &at("11-25T09:20"), patient.plan, slot(1, 0));
+    assert_eq!(stands, Ok(true), "it is not taken away at once");
 }
 
 #[test]

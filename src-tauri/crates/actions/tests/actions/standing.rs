@@ -1,7 +1,7 @@
 //! Plans are put together anew when an entry or a card has come, and only then.
 
 use crate::people::{Patient, at};
-use actions::patient::{deeds, plans, today};
+use actions::patient::{deeds, plans, recording, today};
 use exercises::id::ItemId;
 use exercises::log::Barrier;
 use format::runs_file::{Deed, Did};
@@ -33,4 +33,16 @@ fn what_was_undone_is_not_in_them_and_what_takes_its_place_is() {
     let good = [deed("11-25T09:05", 1, left_out(1, Barrier::NoTime))];
     deeds::record(&mut patient.house, None, &place, "days", &good).expect("an open slot");
     assert_eq!(known(&patient).into_values().collect::<Vec<_>>(), [Barrier::NoTime]);
+}
+
+#[test]
+fn a_record_says_when_the_clock_is_a_day_behind_it() {
+    let mut patient = Patient::new();
+    let later = |patient: &Patient, moment: &str| {
+        let pages = recording::pages(&patient.house, &at(moment)).expect("pages");
+        pages.into_iter().map(|page| page.later).collect::<Vec<_>>()
+    };
+    today::opened(&mut patient.house, &at("11-26T08:00")).expect("a day begins");
+    assert_eq!(later(&patient, "11-26T07:00"), [None], "the same day");
+    assert_eq!(later(&patient, "11-25T20:00"), [Some(at("11-26T08:00").now)]);
 }

@@ -60,7 +60,9 @@ impl Words {
         let dose = self.dose(item.dose);
         match item.side {
             Side::Neither => dose,
-            side => format!("{dose}, {}", self.side(side)),
+            Side::Left => format!("{dose}, {}", self.of_side(Leg::Left)),
+            Side::Right => format!("{dose}, {}", self.of_side(Leg::Right)),
+            Side::Both => format!("{dose}, {}", self.side(Side::Both)),
         }
     }
 
@@ -84,15 +86,23 @@ impl Words {
         })
     }
 
-    /// "left"; empty where there are no sides.
-    pub fn side_of_part(self, leg: Option<Leg>) -> String {
-        leg.map(|leg| self.leg_short(leg).to_owned()).unwrap_or_default()
+    /// "left side". "Left" alone, behind a number or "not done", reads as what remains.
+    fn of_side(self, leg: Leg) -> &'static str {
+        self.text(match leg {
+            Leg::Left => Key::LeftSide,
+            Leg::Right => Key::RightSide,
+        })
     }
 
-    /// "Hold 2 of 3, left".
+    /// "left side"; empty where there are no sides.
+    pub fn side_of_part(self, leg: Option<Leg>) -> String {
+        leg.map(|leg| self.of_side(leg).to_owned()).unwrap_or_default()
+    }
+
+    /// "Hold 2 of 3, left side".
     pub fn with_side(self, part: String, leg: Option<Leg>) -> String {
         match leg {
-            Some(leg) => format!("{part}, {}", self.leg_short(leg)),
+            Some(leg) => format!("{part}, {}", self.of_side(leg)),
             None => part,
         }
     }
@@ -147,9 +157,17 @@ impl Words {
         rung.text(self.lang).map(|texts| self.fill(Key::OnThisRung, &[("change", &texts.change)]))
     }
 
-    /// "96 of 180 done."; nothing where nothing was asked for.
+    /// "96 of 180 done. 2 extra sessions."; nothing where nothing was asked for and nothing was done.
     pub fn done_plainly(self, item: &ItemAdherence) -> Option<String> {
-        item.kept.map(|kept| self.fill(Key::DonePlainly, &[("k", &kept.k), ("n", &kept.n)]))
+        let kept = item.kept.map(|kept| self.fill(Key::DonePlainly, &[("k", &kept.k), ("n", &kept.n)]));
+        let extra = (item.extra.runs > 0).then(|| self.fill(Key::ExtraPlainly, &[("n", &item.extra.runs)]));
+        let said: Vec<String> = [kept, extra].into_iter().flatten().collect();
+        (!said.is_empty()).then(|| said.join(" "))
+    }
+
+    /// What a clock says that is behind what was recorded: the day of the last entry, and the day that it takes for today.
+    pub fn clock_behind(self, last: NaiveDate, today: NaiveDate) -> String {
+        self.fill(Key::ClockBehind, &[("day", &self.date(last)), ("today", &self.date(today))])
     }
 
     /// "your middle value this week: 14 s; aim 30 s".
@@ -177,6 +195,24 @@ mod tests {
         let monday = NOW.plus_ms((4 * 24 * 60 + 18 * 60 + 58) * 60_000);
         assert_eq!(EN.next_on(NOW, monday), "Next: Monday, 2 March at 09:00.");
         assert_eq!(ES.next_on(NOW, monday), "Lo siguiente: lunes, 2 de marzo a las 09:00.");
+    }
+
+    #[test]
+    fn a_side_is_never_what_remains() {
+        let said = |words: Words| words.with_side(words.part_done(PartDone::Not), Some(Leg::Left));
+        assert_eq!([said(EN), said(ES)], ["not done, left side", "no hecho, lado izquierdo"]);
+        assert_eq!(EN.with_side("Hold 2 of 3".into(), Some(Leg::Right)), "Hold 2 of 3, right side");
+        assert_eq!(EN.side_of_part(None), "");
+    }
+
+    #[test]
+    fn a_clock_that_is_behind_says_both_days() {
+        let (last, today) = (NOW.date(), NOW.date().pred_opt().expect("a day before"));
+        assert!(
+            EN.clock_behind(last, today)
+                .starts_with("The last entry here is of 25 February, but this device says that today is 24")
+        );
+        assert!(ES.clock_behind(last, today).contains("25 de febrero"), "{}", ES.clock_behind(last, today));
     }
 
     #[test]

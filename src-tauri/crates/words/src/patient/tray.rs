@@ -49,8 +49,14 @@ mod tests {
     }
 
     fn today(head: Head, marks: &[Mark]) -> Today {
-        let knot =
-            |mark: &Mark| TodayKnot { plan: PlanId([0; 8]), slot: slot(), minute: 540, mark: *mark, held_back: false };
+        let knot = |mark: &Mark| TodayKnot {
+            plan: PlanId([0; 8]),
+            slot: slot(),
+            minute: 540,
+            mark: *mark,
+            held_back: false,
+            put_off: None,
+        };
         let string = marks.iter().map(knot).collect();
         Today {
             now: later(0),

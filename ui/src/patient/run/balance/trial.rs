@@ -74,18 +74,22 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
 
 fn title(view: &GuideView, touchable: bool, words: Words) -> &'static str {
     words.text(match (view.phase, touchable) {
+        (Phase::Settling, _) => Key::TryOver,
         (Phase::CountIn, _) => Key::LiftAtTone,
         (_, true) => Key::TouchWhenDown,
         (_, false) => Key::StandUntilSound,
     })
 }
 
-fn foot(view: &GuideView, touchable: bool, words: Words) -> &'static str {
-    words.text(match (view.phase, touchable) {
+/// Nothing once the trial is over: then a touch does nothing.
+fn foot(view: &GuideView, touchable: bool, words: Words) -> Option<&'static str> {
+    let key = match (view.phase, touchable) {
+        (Phase::Settling, _) => return None,
         (_, false) => Key::HoldAskedAfter,
         (Phase::CountIn, true) => Key::TouchTakesBack,
         (_, true) => Key::AnyTouchEnds,
-    })
+    };
+    Some(words.text(key))
 }
 
 /// The person's own middle value of that leg as a part of the aim.

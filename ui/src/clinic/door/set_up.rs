@@ -8,10 +8,15 @@ use crate::clinic::fields::{Passphrase, Text, Tick};
 use crate::shared::line::TimeIsSet;
 use crate::shared::{Fault, House};
 
-/// The clinic's name, the passphrase twice, and the plain word that a lost one cannot be recovered.
+/// The clinic's name, the passphrase twice, and the plain word that a lost one cannot be recovered. Nothing is kept before the
+/// clinic is set up, so the way back leaves nothing behind.
 #[component]
-pub fn Start() -> impl IntoView {
+pub fn SetUp(back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let house = House::here();
+    let back = move |_| {
+        house.fault.set(None);
+        back();
+    };
     let (name, passphrase, again) =
         (RwSignal::new(String::new()), RwSignal::new(String::new()), RwSignal::new(String::new()));
     let shown = RwSignal::new(false);
@@ -25,7 +30,7 @@ pub fn Start() -> impl IntoView {
         }
     };
     view! {
-        <form class="column" on:submit=start>
+        <div class="window clinic"><main class="screen door"><form class="column" on:submit=start>
             <h1>{house.text(Key::ClinicDoorStart)}</h1>
             <p>{house.text(Key::ClinicDoorStartWhat)}</p>
             <Fault/>
@@ -38,7 +43,8 @@ pub fn Start() -> impl IntoView {
             <p class="note">{house.text(Key::PassphraseLost)}</p>
             <button type="submit" class="main" disabled=move || !ready() || house.busy.get()>{house.text(Key::ClinicStart)}</button>
             <p class="small soft" role="status">{move || house.busy.get().then(|| house.text(Key::ClinicOpening))}</p>
+            <button type="button" class="quiet" disabled=house.busy on:click=back>{house.text(Key::Back)}</button>
             <TimeIsSet/>
-        </form>
+        </form></main></div>
     }
 }

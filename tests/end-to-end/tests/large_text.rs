@@ -1,0 +1,131 @@
+//! Text twice as large (WCAG 2.2, 1.4.4) where it matters most: what is due and "Begin" stand on the first screen, and while an
+//! exercise is done the seconds and all there is to press stay in sight. No word is broken in the middle.
+
+use end_to_end::scenes::{TAKEN, ZONE};
+use end_to_end::{Desktop, Window};
+use serde_json::json;
+
+/// A phone, and the size in which the window opens on a desktop.
+const SIZES: [(u32, u32); 2] = [(390, 844), (460, 844)];
+
+/// A hold, repetitions and trials.
+const PLAN: &str = r#"
+review = 2027-04-12
+age = "18-39"
+absent = ["high-fall-risk", "vertigo-or-fainting", "numb-feet", "neurological-unsteadiness", "partial-weight-bearing", "fresh-injury", "severe-osteoporosis", "sedatives-or-alcohol", "cognitive-impairment", "late-pregnancy"]
+
+[[item]]
+number = 1
+exercise = "sit-tall-chin-back"
+hold = { repetitions = 2, seconds = 30, rest = 60 }
+at = ["09:00"]
+days = "every-day"
+
+[[item]]
+number = 2
+exercise = "heel-raise"
+reps = { sets = 2, repetitions = 10, rest = 60, tempo = [2, 1, 2] }
+at = ["10:00"]
+days = "every-day"
+
+[[item]]
+number = 3
+exercise = "one-leg-stand"
+side = "left"
+balance = { trials = 3, target = 120, rest = 0 }
+at = ["11:00"]
+days = "every-day"
+
+[[stance]]
+leg = "left"
+surface = "firm"
+eyes = "open"
+seconds = 9.0
+"#;
+
+/// Looks at the screen in each size.
+#[track_caller]
+fn look(window: &Window, screen: &str) {
+    let mut found = Vec::new();
+    window.enlarge_text(true);
+    for (width, height) in SIZES {
+        window.resize(width, height);
+        window.screenshot(&format!("large-{screen}-{width}x{height}"));
+        let lines = [window.cramped(), window.misfits()].concat();
+        found.extend(lines.into_iter().map(|line| format!("{width}x{height}: {line}")));
+    }
+    window.enlarge_text(false);
+    assert!(found.is_empty(), "{screen}:\n{}", found.join("\n"));
+}
+
+fn open(desktop: &Desktop, time: &str) -> Window {
+    desktop.prescribe(PLAN, TAKEN);
+    let window = desktop.open("patient").at(&format!("2027-03-01T{time}+01:00")).zone(ZONE).start();
+    window.see("Begin");
+    window
+}
+
+#[test]
+fn what_is_due_stands_on_the_first_screen() {
+    let desktop = Desktop::new();
+    let window = open(&desktop, "09:00:30");
+    look(&window, "now");
+    window.enlarge_text(true);
+    for (width, height) in SIZES {
+        window.resize(width, height);
+        let shown = "const begin = [...document.querySelectorAll('button')].find((it) => it.textContent === 'Begin');
+            document.querySelector('main').scrollTo(0, 0); return begin.getBoundingClientRect().top < innerHeight - 80;";
+        assert_eq!(window.ask(shown, &[]), json!(true), "Begin can be seen at {width}x{height}");
+    }
+}
+
+#[test]
+fn a_hold_and_its_rest() {
+    let desktop = Desktop::new();
+    let window = open(&desktop, "09:00:30");
+    window.press("Begin");
+    window.press("I have read this. Begin");
+    window.see("Get ready");
+    look(&window, "ready");
+    window.see("Hold 1 of 2");
+    look(&window, "hold");
+    window.see("Next: hold 2 of 2");
+    look(&window, "rest");
+    window.press("Something is wrong");
+    look(&window, "wrong");
+}
+
+#[test]
+fn repetitions() {
+    let desktop = Desktop::new();
+    let window = open(&desktop, "10:00:30");
+    window.press("Begin");
+    window.press("I have read this. Begin");
+    window.see("Set 1 of 2");
+    look(&window, "set");
+    window.press("Stop");
+    window.see("Stopped here");
+    look(&window, "set-end");
+}
+
+#[test]
+fn a_trial_and_the_moment_after_its_end() {
+    let desktop = Desktop::new();
+    let window = open(&desktop, "11:00:30");
+    window.press("Begin");
+    window.press("I have read this. Begin");
+    look(&window, "set-up");
+    window.press("Start the count");
+    window.see("Touch anywhere when your foot comes down");
+    look(&window, "trial");
+    // Every heading from now on: the moment after a trial is too short to be looked for.
+    window.ask(
+        "window.headings = []; const note = () => headings.push(document.querySelector('h1')?.textContent);
+            new MutationObserver(note).observe(document.body, { subtree: true, childList: true, characterData: true }); return true",
+        &[],
+    );
+    window.touch_anywhere();
+    window.see("Last trial");
+    assert_eq!(window.ask("return headings.includes('Trial over')", &[]), json!(true));
+    look(&window, "between");
+}

@@ -1,0 +1,29 @@
+//! Before the window closes where nothing of the program would stay: what becomes of the reminders.
+
+use leptos::prelude::*;
+use wire::own::{Leave, Leaving};
+use words::Key;
+
+use super::desk::Desk;
+use crate::shared::Fault;
+
+/// In the background, closed, or neither.
+#[component]
+pub fn Closing() -> impl IntoView {
+    let desk = Desk::here();
+    let text = move |key| desk.house.text(key);
+    let leave = move |leaving| desk.house.ask::<Leave>(leaving, move |()| desk.closing.set(false));
+    view! {
+        <main class="screen">
+            <div class="column stack-5">
+                <div class="stack-2"><h1>{text(Key::ClosingTitle)}</h1><p>{text(Key::ClosingWhat)}</p></div>
+                <Fault/>
+                <div class="stack">
+                    <button type="button" class="main" on:click=move |_| leave(Leaving::Background)>{text(Key::ClosingKeep)}</button>
+                    <button type="button" on:click=move |_| leave(Leaving::End)>{text(Key::ClosingEnd)}</button>
+                    <button type="button" class="quiet" on:click=move |_| leave(Leaving::GoOn)>{text(Key::Back)}</button>
+                </div>
+            </div>
+        </main>
+    }
+}
