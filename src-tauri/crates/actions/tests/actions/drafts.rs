@@ -24,7 +24,7 @@ fn keeping(draft: &PlanDraft, plan: Plan) -> AskKeep {
 fn compose(house: &mut House, moment: &str) -> AskKeep {
     let draft = drafting::draft(house, &at(moment), "K17").expect("an empty one");
     assert_eq!((draft.plan.items.len(), draft.left_on), (0, None), "nobody was composing it");
-    let mut ask = keeping(&draft, Plan { review: draft.plan.review, ..example() });
+    let mut ask = keeping(&draft, Plan { revision: draft.plan.revision, review: draft.plan.review, ..example() });
     ask.unread.put(TypedField::Times(ItemId(2)), Some("8am 7pn"));
     drafting::keep(house, &at(moment), ask.clone()).expect("kept");
     ask
@@ -56,6 +56,7 @@ fn a_draft_lies_sealed_in_the_folder() {
     let mut house = clinic(dir.path());
     let left = compose(&mut house, "11-25T08:00");
     let name = left.plan.complaints[0].name.as_bytes().to_vec();
+    assert_eq!(drafting::draft(&house, &at("11-25T08:00"), "K17").map(|draft| draft.left_on), Ok(on(11, 25)), "it is there");
     drop(house);
     for file in std::fs::read_dir(dir.path().join("clinic")).expect("the folder") {
         let path = file.expect("a file").path();
