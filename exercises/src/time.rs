@@ -2,7 +2,11 @@
 //!
 //! The tz database stays outside this crate: whoever calls passes a zone's [`Offsets`] for the stretch that matters.
 
+mod minute_of_day;
+
 use chrono::{DateTime, Datelike, NaiveDate, NaiveDateTime, Timelike};
+
+pub use minute_of_day::{MinuteOfDay, NotATime};
 
 const MS_OF_A_DAY: i64 = 86_400_000;
 

@@ -120,7 +120,10 @@ fn chose(app: &AppHandle, item: &str) {
         OPEN => window::bring_forward(app),
         MEETING => meeting(app, Some(LONGEST)),
         MEETING_OVER => meeting(app, None),
-        QUIT => app.exit(0),
+        QUIT => {
+            window::keep_place(app);
+            app.exit(0);
+        }
         _ => {}
     }
 }

@@ -3,15 +3,19 @@
 use tauri::webview::{PermissionKind, PermissionResponse, WebviewWindowBuilder};
 use tauri::{AppHandle, Url, WebviewUrl};
 #[cfg(desktop)]
-use tauri::{Emitter, Manager, WebviewWindow, WindowEvent};
+use tauri::{Emitter, LogicalSize, Manager, Monitor, WebviewWindow, WindowEvent, Wry};
 
 use std::path::Path;
 
 #[cfg(desktop)]
 use std::sync::atomic::{AtomicBool, Ordering};
 #[cfg(desktop)]
+use actions::window_place::{self, Screen, WindowPlace};
+#[cfg(desktop)]
 use wire::own::Leaving;
 
+#[cfg(desktop)]
+use crate::session::Session;
 #[cfg(desktop)]
 use crate::tray;
 
@@ -35,33 +39,105 @@ pub fn open(app: &AppHandle, kept: &Path, hidden: bool) -> tauri::Result<()> {
         .initialization_script(format!("window.systemLanguage = '{}'", actions::outside::lang().code()))
         .on_navigation(is_ours);
     #[cfg(desktop)]
-    let window = window
-        .title("Carryover")
-        .inner_size(460.0, 844.0)
-        .min_inner_size(320.0, 320.0)
-        .zoom_hotkeys_enabled(true)
-        .visible(!hidden);
+    let window = {
+        let (least_width, least_height) = window_place::LEAST;
+        placed(window.title("Carryover"), opens_at(app))
+            .min_inner_size(least_width.into(), least_height.into())
+            .zoom_hotkeys_enabled(true)
+            .visible(!hidden)
+    };
     #[cfg(mobile)]
     let _ = hidden;
     let window = window.build()?;
     #[cfg(desktop)]
     {
         app.manage(Asked::default());
-        keep_reminding(&window);
+        on_close(&window);
     }
     #[cfg(mobile)]
     drop(window);
     Ok(())
 }
 
+/// As it was left, else as large as its side needs; on the screens that there are.
+#[cfg(desktop)]
+fn opens_at(app: &AppHandle) -> WindowPlace {
+    let left = app.state::<Session>().own(|house, _| Ok(house.window_place().unwrap_or(WindowPlace::usual(house.role()))));
+    left.unwrap_or(WindowPlace::usual(None)).onto(&screens(app))
+}
+
+#[cfg(desktop)]
+fn placed<'a>(
+    window: WebviewWindowBuilder<'a, Wry, AppHandle>,
+    place: WindowPlace,
+) -> WebviewWindowBuilder<'a, Wry, AppHandle> {
+    let window = window.inner_size(place.size.0.into(), place.size.1.into()).maximized(place.maximized);
+    match place.at {
+        Some((x, y)) => window.position(x.into(), y.into()),
+        None => window,
+    }
+}
+
+#[cfg(desktop)]
+fn screens(app: &AppHandle) -> Vec<Screen> {
+    let screen = |monitor: &Monitor| {
+        let scale = monitor.scale_factor();
+        Screen {
+            at: monitor.position().to_logical::<i32>(scale).into(),
+            size: monitor.size().to_logical::<u32>(scale).into(),
+        }
+    };
+    app.available_monitors().unwrap_or_default().iter().map(screen).collect()
+}
+
+/// Makes room for the pages of the side that was just chosen, unless the person has sized the window already.
+#[cfg(desktop)]
+pub fn fit_to_side(app: &AppHandle) {
+    let Some(window) = app.get_webview_window(MAIN) else { return };
+    let (before, place) = (WindowPlace::usual(None).onto(&screens(app)), opens_at(app));
+    let is_as_opened = place_of(&window).is_some_and(|now| now.size == before.size && !now.maximized);
+    if is_as_opened {
+        // A window manager that knows better keeps its size, which is no harm.
+        let _ = window.set_size(LogicalSize::new(place.size.0, place.size.1));
+    }
+}
+
+/// A phone's window is as large as its screen.
+#[cfg(mobile)]
+pub fn fit_to_side(_app: &AppHandle) {}
+
+/// How the window stands now; `None` where the system does not tell.
+#[cfg(desktop)]
+fn place_of(window: &WebviewWindow) -> Option<WindowPlace> {
+    let scale = window.scale_factor().ok()?;
+    let size = window.inner_size().ok()?.to_logical::<u32>(scale);
+    let at = window.outer_position().ok().map(|at| at.to_logical::<i32>(scale).into());
+    Some(WindowPlace { size: size.into(), at, maximized: window.is_maximized().unwrap_or(false) })
+}
+
+/// Notes how the window stands. What cannot be noted costs a window in its usual size at the next start.
+#[cfg(desktop)]
+pub fn keep_place(app: &AppHandle) {
+    let Some(place) = app.get_webview_window(MAIN).as_ref().and_then(place_of) else { return };
+    let kept = app.state::<Session>().own(|house, _| {
+        // Filling the screen is no size to go back to.
+        let before = house.window_place().filter(|_| place.maximized);
+        house.keep_window_place(before.map_or(place, |before| WindowPlace { maximized: true, ..before }))
+    });
+    if let Err(failure) = kept {
+        eprintln!("the window's place is not kept: {failure:?}");
+    }
+}
+
 /// Closing it does not end the reminders of a plan that is followed without a word: where there is a tray, the program stays
 /// there, and quitting is there; elsewhere the person is asked. Whoever closes it again while being asked means it.
 #[cfg(desktop)]
-fn keep_reminding(window: &WebviewWindow) {
+fn on_close(window: &WebviewWindow) {
     let closed = window.clone();
     window.on_window_event(move |event| {
         let WindowEvent::CloseRequested { api, .. } = event else { return };
         let app = closed.app_handle();
+        keep_place(app);
         if !tray::is_followed(app) {
             return;
         }

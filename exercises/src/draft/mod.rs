@@ -5,10 +5,12 @@
 
 mod dose;
 mod named;
+mod resume;
 mod stance;
 mod start;
 mod step;
 mod times;
+mod typed;
 
 use crate::catalogue::{Exercise, Kind, Sidedness};
 use crate::id::ItemId;
@@ -16,10 +18,12 @@ use crate::plan::{Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Plan, Schedule, Side
 
 pub use dose::{stepped, with};
 pub use named::{Used, cut};
+pub use resume::{Kept, resume};
 pub use stance::{StanceField, tenths_of};
 pub use start::{DEFAULT_DAYS, first, next};
 pub use step::{Choices, apply};
-pub use times::{minute_of, times_of};
+pub use times::{times_of, times_text};
+pub use typed::{MAX_TYPED, TypedField, Unread};
 
 /// Pain that a new item allows, 0 to 10: up to 5 during and after is allowed, if it settles by next morning (Silbernagel
 /// 2007, Am J Sports Med 35:897-906, tested in Achilles tendinopathy only; acute, post-operative or nerve pain needs less).

@@ -30,9 +30,14 @@ impl StanceField {
     }
 }
 
-/// Tenths of a second of what was typed in seconds, with point or comma; `None` where it is no such number.
+/// Tenths of a second of what was typed in seconds: "12", "12.4", "12,4", "12.4 s", rounded to tenths; `None` where it is
+/// anything else, or over ten minutes.
 pub fn tenths_of(text: &str) -> Option<u16> {
-    let seconds: f64 = text.trim().replace(',', ".").parse().ok()?;
+    let text = text.trim();
+    let number = text.strip_suffix(['s', 'S']).unwrap_or(text).trim_end().replace(',', ".");
+    let is_plain =
+        number.starts_with(|c: char| c.is_ascii_digit()) && number.bytes().all(|b| b.is_ascii_digit() || b == b'.');
+    let seconds: f64 = number.parse().ok().filter(|_| is_plain)?;
     let tenths = libm::round(seconds * 10.0);
     (0.0..=MOST_TENTHS).contains(&tenths).then_some(tenths as u16)
 }

@@ -220,8 +220,8 @@ fn the_next_plan_leaves_the_visit_behind_and_keeps_the_rest() {
 
 #[test]
 fn seconds_are_read_with_point_or_comma() {
-    assert_eq!([" 12.4", "12,46", "0", "600"].map(tenths_of), [124, 125, 0, 6000].map(Some));
-    for text in ["", "-1", "601", "ten", "NaN", "inf"] {
+    assert_eq!([" 12.4", "12,46", "0", "600", "12 s", "12.4s"].map(tenths_of), [124, 125, 0, 6000, 120, 124].map(Some));
+    for text in ["", "-1", "601", "900", "ten", "abc", "NaN", "inf", "1e2", "1.2.3", "1 2", ".5", "s"] {
         assert_eq!(tenths_of(text), None, "{text}");
     }
 }

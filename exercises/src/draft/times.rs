@@ -1,25 +1,32 @@
-//! Times of the day as they are typed.
+//! Lists of times of day as they are typed.
 
-use crate::plan::schedule::DAY_MINUTES;
+use crate::time::MinuteOfDay;
 
-/// Minutes from midnight of "9", "9:30", "09.30"; `None` where it is no time of the day.
-pub fn minute_of(text: &str) -> Option<u16> {
-    let text = text.trim();
-    let (hour, minute) = text.split_once([':', '.', 'h']).unwrap_or((text, "0"));
-    let minute = if minute.is_empty() { "0" } else { minute };
-    let number = |text: &str| text.parse::<u16>().ok().filter(|_| text.len() <= 2 && !text.starts_with('+'));
-    let (hour, minute) = (number(hour)?, number(minute)?);
-    (minute < 60).then_some(hour.checked_mul(60)?.checked_add(minute)?).filter(|minute| *minute < DAY_MINUTES)
-}
-
-/// Ascending minutes of a list of times, parted by commas, semicolons or spaces; `None` where any is no time of the day or
-/// there is none.
+/// Ascending minutes from midnight of a list of times, parted by commas, semicolons or spaces, each in any spelling that
+/// [`MinuteOfDay`] reads; a time that stands twice counts once. `None` where any is no time of day or there is none.
 pub fn times_of(text: &str) -> Option<Vec<u16>> {
-    let parts = text.split([',', ';', ' ']).filter(|part| !part.trim().is_empty());
-    let mut times: Vec<u16> = parts.map(minute_of).collect::<Option<_>>()?;
+    let mut words: Vec<String> = Vec::new();
+    for part in text.split([',', ';']) {
+        let mut is_first = true;
+        for word in part.split_whitespace() {
+            // "7 pm" and "19:00 h" are one time: what begins with a letter belongs to the number before it.
+            match words.last_mut().filter(|_| !is_first && word.starts_with(char::is_alphabetic)) {
+                Some(time) => time.push_str(word),
+                None => words.push(word.to_owned()),
+            }
+            is_first = false;
+        }
+    }
+    let mut times: Vec<u16> =
+        words.iter().map(|word| word.parse().map(MinuteOfDay::minutes)).collect::<Result<_, _>>().ok()?;
     times.sort_unstable();
     times.dedup();
     (!times.is_empty()).then_some(times)
+}
+
+/// "08:00, 13:00": minutes from midnight as [`times_of`] reads them again.
+pub fn times_text(times: &[u16]) -> String {
+    times.iter().map(|time| MinuteOfDay::on_the_clock(*time).to_string()).collect::<Vec<_>>().join(", ")
 }
 
 #[cfg(test)]
@@ -27,21 +34,25 @@ mod tests {
     use super::*;
 
     #[test]
-    fn times_are_read_as_people_write_them() {
-        assert_eq!(["9", "09:30", "9.05", "17h", "7h30", " 0:00 "].map(minute_of), [540, 570, 545, 1020, 450, 0].map(Some));
-    }
-
-    #[test]
-    fn what_is_no_time_is_refused() {
-        for text in ["", "24:00", "9:60", "nine", "9:5:1", "-1", "+9", "009", "9:001", "99999999"] {
-            assert_eq!(minute_of(text), None, "{text}");
+    fn a_list_is_read_whole_and_shown_sorted() {
+        for (typed, shown) in [
+            ("18:00, 8; 13:00 8:00", "08:00, 13:00, 18:00"),
+            ("0800, 1900", "08:00, 19:00"),
+            ("8am, 7pm", "08:00, 19:00"),
+            ("8 am 7 pm", "08:00, 19:00"),
+            ("8 a. m., 7 p. m.", "08:00, 19:00"),
+            ("8h 13h 18h30", "08:00, 13:00, 18:30"),
+            ("8:00 h, 19:00 h,", "08:00, 19:00"),
+            (" 19.00 ", "19:00"),
+        ] {
+            assert_eq!(times_of(typed).map(|times| times_text(&times)).as_deref(), Some(shown), "{typed:?}");
         }
     }
 
     #[test]
-    fn a_list_is_sorted_and_each_time_stands_once() {
-        assert_eq!(times_of("18:00, 8; 13:00 8:00"), Some(vec![480, 780, 1080]));
-        assert_eq!(times_of(" , "), None);
-        assert_eq!(times_of("8:00, later"), None);
+    fn one_part_that_is_no_time_refuses_the_whole_list() {
+        for typed in ["", " , ", "8:00, later", "25:00", "8:00, 19:0", "pm", "8, pm", "8 and 9", "900"] {
+            assert_eq!(times_of(typed), None, "{typed:?}");
+        }
     }
 }

@@ -2,17 +2,20 @@
 
 use super::{Answer, Args};
 use crate::session::Session;
+use crate::window;
 use actions::clinic::{door, drafting, issuing, patients, receiving, reviewing};
-use tauri::State;
+use tauri::{AppHandle, State};
 use wire::clinic;
 
 /// [`wire::clinic::Start`].
 #[tauri::command]
-pub async fn clinic_start(session: State<'_, Session>, args: Args<clinic::Start>) -> Answer<clinic::Start> {
-    session.with(|house, moment| {
+pub async fn clinic_start(app: AppHandle, session: State<'_, Session>, args: Args<clinic::Start>) -> Answer<clinic::Start> {
+    let situation = session.with(|house, moment| {
         door::start(house, &args.name, args.passphrase)?;
         house.situation(moment)
-    })
+    })?;
+    window::fit_to_side(&app);
+    Ok(situation)
 }
 
 /// [`wire::clinic::Unlock`].
@@ -40,6 +43,18 @@ pub async fn add_patient(session: State<'_, Session>, args: Args<clinic::Add>) -
 #[tauri::command]
 pub async fn draft(session: State<'_, Session>, args: Args<clinic::BeginPlan>) -> Answer<clinic::BeginPlan> {
     session.with(|house, moment| drafting::draft(house, moment, &args.code))
+}
+
+/// [`wire::clinic::KeepDraft`].
+#[tauri::command]
+pub async fn keep_draft(session: State<'_, Session>, args: Args<clinic::KeepDraft>) -> Answer<clinic::KeepDraft> {
+    session.with(|house, moment| drafting::keep(house, moment, args))
+}
+
+/// [`wire::clinic::DiscardDraft`].
+#[tauri::command]
+pub async fn discard_draft(session: State<'_, Session>, args: Args<clinic::DiscardDraft>) -> Answer<clinic::DiscardDraft> {
+    session.with(|house, moment| drafting::discard(house, moment, &args.code))
 }
 
 /// [`wire::clinic::CheckPlan`].

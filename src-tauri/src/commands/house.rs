@@ -2,7 +2,8 @@
 
 use super::{Answer, Args};
 use crate::session::Session;
-use tauri::State;
+use crate::window;
+use tauri::{AppHandle, State};
 use wire::house;
 
 /// [`wire::house::Situate`].
@@ -13,11 +14,17 @@ pub async fn situation(session: State<'_, Session>, _args: Args<house::Situate>)
 
 /// [`wire::house::ChooseRole`].
 #[tauri::command]
-pub async fn choose_role(session: State<'_, Session>, args: Args<house::ChooseRole>) -> Answer<house::ChooseRole> {
-    session.with(|house, moment| {
+pub async fn choose_role(
+    app: AppHandle,
+    session: State<'_, Session>,
+    args: Args<house::ChooseRole>,
+) -> Answer<house::ChooseRole> {
+    let situation = session.with(|house, moment| {
         house.choose(args.role)?;
         house.situation(moment)
-    })
+    })?;
+    window::fit_to_side(&app);
+    Ok(situation)
 }
 
 /// [`wire::house::LookAround`].

@@ -55,6 +55,8 @@ pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
         clinic::patients,
         clinic::add_patient,
         clinic::draft,
+        clinic::keep_draft,
+        clinic::discard_draft,
         clinic::check_plan,
         clinic::issue,
         clinic::receive,

@@ -99,6 +99,19 @@ impl Window {
         self.run(async |client| client.perform_actions(touch).await).expect("the page can be touched");
     }
 
+    /// Presses what has these words twice, as one opens an icon.
+    #[track_caller]
+    pub fn press_twice(&self, words: &str) {
+        let found = wait::until(|| self.find(&page::pressable(), words));
+        let element = found.unwrap_or_else(|| panic!("there is no {words:?} to press; the page says: {}", self.text()));
+        self.bring_into_sight(&element);
+        let on_it = PointerAction::MoveToElement { element, duration: None, x: 0.0, y: 0.0 };
+        let (down, up) =
+            (PointerAction::Down { button: MOUSE_BUTTON_LEFT }, PointerAction::Up { button: MOUSE_BUTTON_LEFT });
+        let presses = MouseActions::new("hand".to_owned()).then(on_it).then(down).then(up).then(down).then(up);
+        self.run(async |client| client.perform_actions(presses).await).expect("the page can be pressed");
+    }
+
     /// Gives the page this width and height in CSS pixels.
     #[track_caller]
     pub fn resize(&self, width: u32, height: u32) {

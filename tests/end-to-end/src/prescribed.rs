@@ -33,6 +33,22 @@ impl Desktop {
     }
 }
 
+impl Desktop {
+    /// A clinic, whose home is `clinic`, and its patient K17, who has no plan yet; gives the passphrase.
+    #[track_caller]
+    pub fn with_a_clinic(&self) -> &'static str {
+        let path = |name: &str| self.path(name).to_string_lossy().into_owned();
+        std::fs::write(self.path("passphrase"), PASSPHRASE).expect("the desktop's folder is writable");
+        let (home, file) = (path("clinic"), path("passphrase"));
+        let clinic = |arguments: &[&str]| {
+            carryover(&[&["--home", &home, "clinic", "--passphrase-file", &file], arguments].concat());
+        };
+        clinic(&["start", "--name", "Ropewalk Practice"]);
+        clinic(&["add", "K17"]);
+        PASSPHRASE
+    }
+}
+
 impl Prescribed {
     /// What `carryover clinic` prints at the moment of the card.
     #[track_caller]

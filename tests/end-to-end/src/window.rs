@@ -20,7 +20,7 @@ pub struct Opening<'a> {
     home: PathBuf,
     arguments: Vec<String>,
     environment: Vec<(String, String)>,
-    size: (u32, u32),
+    size: Option<(u32, u32)>,
 }
 
 impl<'a> Opening<'a> {
@@ -29,7 +29,7 @@ impl<'a> Opening<'a> {
     }
 
     pub(crate) fn on(desktop: &'a Desktop, home: PathBuf) -> Self {
-        Self { desktop, home, arguments: Vec::new(), environment: Vec::new(), size: (390, 844) }
+        Self { desktop, home, arguments: Vec::new(), environment: Vec::new(), size: Some((390, 844)) }
     }
 
     /// At this moment, RFC 3339, instead of the real time.
@@ -63,7 +63,13 @@ impl<'a> Opening<'a> {
 
     /// With a page of this width and height in CSS pixels; a phone's unless said otherwise.
     pub fn size(mut self, width: u32, height: u32) -> Self {
-        self.size = (width, height);
+        self.size = Some((width, height));
+        self
+    }
+
+    /// As large as the program opens it.
+    pub fn in_its_own_size(mut self) -> Self {
+        self.size = None;
         self
     }
 
@@ -81,7 +87,9 @@ impl<'a> Opening<'a> {
         let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().expect("this machine has threads");
         let client = runtime.block_on(connect(&driver.url(), &arguments));
         let window = Window { client, runtime, _driver: driver, home: self.home };
-        window.resize(self.size.0, self.size.1);
+        if let Some((width, height)) = self.size {
+            window.resize(width, height);
+        }
         window
     }
 }

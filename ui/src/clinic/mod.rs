@@ -5,6 +5,7 @@ mod door;
 mod fields;
 mod head;
 mod issued;
+mod keeper;
 mod patients;
 mod plan;
 mod review;

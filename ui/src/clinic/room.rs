@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 use wire::clinic::{BeginPlan, IssuedCard, PatientCode, PlanDraft, ReviewPage, ShowReview};
 
+use super::keeper::Keeper;
 use crate::shared::House;
 
 /// A page of the clinic's side, with what it shows.
@@ -25,12 +26,14 @@ pub struct Room {
     pub house: House,
     /// The page.
     pub page: RwSignal<Page>,
+    /// Keeps plans that are being composed.
+    pub keeper: Keeper,
 }
 
 impl Room {
     /// At the list of patients.
     pub fn new(house: House) -> Room {
-        Room { house, page: RwSignal::new(Page::Patients) }
+        Room { house, page: RwSignal::new(Page::Patients), keeper: Keeper::new(house) }
     }
 
     /// The one of this window.

@@ -21,11 +21,12 @@ pub fn window_width() -> Signal<f64> {
     now.into()
 }
 
-/// The width of the left and of the right column of the review; the same where there is only one.
-pub fn columns(window: f64) -> (f64, f64) {
+/// The width of the left and of the right column of the review, in units of drawings that are `scale` pixels large; the same
+/// where there is only one.
+pub fn columns(window: f64, scale: f64) -> (f64, f64) {
     let page = (window - MARGINS).min(MOST);
     if window < TWO_COLUMNS {
-        return (page, page);
+        return (page / scale, page / scale);
     }
-    (((page - BETWEEN) * 0.6).floor(), ((page - BETWEEN) * 0.4).floor())
+    (((page - BETWEEN) * 0.6 / scale).floor(), ((page - BETWEEN) * 0.4 / scale).floor())
 }

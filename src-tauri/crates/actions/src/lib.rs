@@ -12,6 +12,7 @@ pub mod outside;
 pub mod patient;
 mod refuse;
 pub mod sums;
+pub mod window_place;
 pub mod zone;
 
 pub use clock::{Clock, Moment};

@@ -3,6 +3,7 @@
 pub mod calendar;
 pub mod card;
 pub mod catalogue;
+pub mod draft;
 pub mod entry;
 pub mod frames;
 pub mod mine;

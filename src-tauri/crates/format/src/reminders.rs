@@ -1,7 +1,7 @@
 //! What a person chose about reminders, as text: in the settings of the data folder, and on the command line.
 
 use exercises::remind::{Meeting, Settings, Span};
-use exercises::time::Stamp;
+use exercises::time::{MinuteOfDay, Stamp};
 use serde::{Deserialize, Serialize};
 
 /// As it stands in the settings. A new part may be absent; an unknown one is passed over.
@@ -37,7 +37,7 @@ pub fn read(text: &str) -> Settings {
     }
 }
 
-/// A quiet time as it is typed, such as `12:00-13:00`; 24:00 is 00:00.
+/// A quiet time as it is typed, such as `12:00-13:00`, each end in any spelling of a time of day; 24:00 is 00:00.
 pub fn span(text: &str) -> Option<Span> {
     let (from, to) = text.split_once('-')?;
     let span = Span { from: minute(from)?, to: minute(to)? };
@@ -45,16 +45,9 @@ pub fn span(text: &str) -> Option<Span> {
 }
 
 fn minute(text: &str) -> Option<u16> {
-    let (hours, minutes) = text.trim().split_once(':')?;
-    let number = |text: &str, digits: std::ops::RangeInclusive<usize>, most: u16| {
-        let plain = digits.contains(&text.len()) && text.bytes().all(|byte| byte.is_ascii_digit());
-        text.parse().ok().filter(|number: &u16| plain && *number <= most)
-    };
-    let minute = number(hours, 1..=2, 24)? * 60 + number(minutes, 2..=2, 59)?;
-    match minute {
-        1440 => Some(0),
-        over if over > 1440 => None,
-        minute => Some(minute),
+    match text.trim() {
+        "24:00" => Some(0),
+        time => time.parse().ok().map(MinuteOfDay::minutes),
     }
 }
 
@@ -97,15 +90,19 @@ mod tests {
 
     #[test]
     fn spans_as_they_are_typed() {
-        for (text, from, to) in
-            [("12:00-13:00", 720, 780), ("22:00-7:30", 1320, 450), ("0:00 - 06:15", 0, 375), ("20:00-24:00", 1200, 0)]
-        {
+        for (text, from, to) in [
+            ("12:00-13:00", 720, 780),
+            ("22:00-7:30", 1320, 450),
+            ("0:00 - 06:15", 0, 375),
+            ("20:00-24:00", 1200, 0),
+            ("12-13", 720, 780),
+            ("10 pm - 7 am", 1320, 420),
+        ] {
             assert_eq!(span(text), Some(Span { from, to }), "{text}");
         }
         for wrong in [
             "",
             "12:00",
-            "12-13",
             "12:00-12:00",
             "0:00-24:00",
             "24:01-25:00",

@@ -19,6 +19,7 @@ const STEPS: &[Step] = &[
         table::received::SQL,
     ],
     &[table::norms::SQL],
+    &[table::draft::SQL],
 ];
 
 /// The schema version that this program writes.

@@ -1,5 +1,5 @@
 PRAGMA application_id = 0x43796f76;
-PRAGMA user_version = 2;
+PRAGMA user_version = 3;
 
 CREATE TABLE card (
     plan BLOB NOT NULL,
@@ -17,6 +17,11 @@ BEGIN SELECT RAISE(ABORT, 'the plan belongs to another clinic'); END;
 
 CREATE TRIGGER card_stays_as_signed BEFORE UPDATE ON card
 BEGIN SELECT RAISE(ABORT, 'a card is not changed'); END;
+
+CREATE TABLE draft (
+    patient INTEGER NOT NULL PRIMARY KEY REFERENCES patient (id) ON DELETE CASCADE,
+    sealed BLOB NOT NULL CHECK (length(sealed) > 0)
+) STRICT;
 
 CREATE TABLE entry (
     n INTEGER NOT NULL PRIMARY KEY CHECK (n BETWEEN 1 AND 4294967295),

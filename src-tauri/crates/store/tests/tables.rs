@@ -7,7 +7,7 @@ use std::fs;
 use std::path::Path;
 use store::table::card::{self, Card};
 use store::table::entry::{self, NewEntry};
-use store::table::{issued, keys, log, norms, patient, received, setting};
+use store::table::{draft, issued, keys, log, norms, patient, received, setting};
 use store::{Home, LATEST, StoreError, Tx};
 use support::{database, place};
 
@@ -56,6 +56,27 @@ fn a_setting_is_set_set_anew_and_forgotten() {
         Ok(())
     })
     .expect("all allowed");
+}
+
+#[test]
+fn a_patient_has_one_draft_which_goes_with_the_patient() {
+    within(|tx| {
+        let one = patient::insert(tx, sealed(b"one"))?;
+        let other = patient::insert(tx, sealed(b"other"))?;
+        assert_eq!(draft::get(tx, one)?, None);
+        draft::put(tx, one, b"first")?;
+        draft::put(tx, one, b"second")?;
+        draft::put(tx, other, b"of the other")?;
+        assert_eq!(draft::get(tx, one)?.as_deref(), Some(&b"second"[..]));
+        draft::remove(tx, one)?;
+        draft::remove(tx, one)?;
+        assert_eq!(draft::get(tx, one)?, None);
+        patient::remove(tx, other)?;
+        assert_eq!(draft::get(tx, other)?, None);
+        Ok(())
+    })
+    .expect("all allowed");
+    conflict(within(|tx| draft::put(tx, 1, b"of nobody")), "FOREIGN KEY");
 }
 
 #[test]

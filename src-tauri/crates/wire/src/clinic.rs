@@ -2,6 +2,7 @@
 
 use chrono::NaiveDate;
 use exercises::catalogue::Exercise;
+use exercises::draft::Unread;
 use exercises::plan::Plan;
 use exercises::review::{Review, ReviewAlarm};
 use exercises::suggest::Suggestion;
@@ -19,6 +20,10 @@ pub struct ShowPatients;
 pub struct Add;
 /// Command: what the next plan starts from.
 pub struct BeginPlan;
+/// Command: keep the plan that is being composed, until its card is issued.
+pub struct KeepDraft;
+/// Command: forget the plan that is being composed; gives what the next plan starts from.
+pub struct DiscardDraft;
 /// Command: what keeps a plan from being issued.
 pub struct CheckPlan;
 /// Command: issue a plan card.
@@ -90,18 +95,38 @@ pub struct PatientLine {
 /// What the next plan starts from.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct PlanDraft {
-    /// The next revision: the last plan carried over by [`exercises::draft::next`], or [`exercises::draft::first`].
+    /// The next revision: the last plan carried over by [`exercises::draft::next`], or [`exercises::draft::first`]; where
+    /// somebody was composing it already, as it was left ([`exercises::draft::resume`]).
     pub plan: Plan,
     /// Numbers given in any of its revisions: none of them is given again.
     pub used: exercises::draft::Used,
     /// So many of its stance times, from the first, are of earlier visits ([`exercises::draft::Draft::earlier`]).
     pub earlier: usize,
+    /// What was typed and could not be read when it was left.
+    pub unread: Unread,
+    /// The day on which it was left; `None` for a plan that nobody was composing yet.
+    pub left_on: Option<NaiveDate>,
     /// The catalogue.
     pub exercises: Vec<Exercise>,
     /// What the rules propose for its items.
     pub suggestions: Vec<Suggestion>,
     /// Alarms that no card has cleared.
     pub alarms: Vec<ReviewAlarm>,
+}
+
+/// A plan that is being composed.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct AskKeep {
+    /// The patient's code.
+    pub code: String,
+    /// The plan as it stands.
+    pub plan: Plan,
+    /// Numbers given so far.
+    pub used: exercises::draft::Used,
+    /// So many of its stance times, from the first, are of earlier visits.
+    pub earlier: usize,
+    /// What was typed and cannot be read.
+    pub unread: Unread,
 }
 
 /// Issue a plan to a patient.

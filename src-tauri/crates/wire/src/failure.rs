@@ -81,6 +81,8 @@ pub enum Failure {
     FrameDamaged,
     /// The picture shows no code of a summary that can be read.
     NoSummaryCode,
+    /// A plan card came where a summary was expected.
+    PlanCardNotSummary,
     /// There is no such entry, or it is of a kind that cannot be put right.
     NoSuchEntry {
         /// Its number.

@@ -41,8 +41,8 @@ macro_rules! commands {
 }
 
 use clinic::{
-    AddPatient, AskIssue, AskReceive, ClinicName, IssuedCard, Passphrase, PatientCode, PatientLine, PlanDraft, Receipt,
-    ReviewPage,
+    AddPatient, AskIssue, AskKeep, AskReceive, ClinicName, IssuedCard, Passphrase, PatientCode, PatientLine, PlanDraft,
+    Receipt, ReviewPage,
 };
 use exercises::ask::Question;
 use exercises::catalogue::Exercise;
@@ -99,6 +99,8 @@ commands! {
     clinic::ShowPatients = "patients" (()) -> Vec<PatientLine>;
     clinic::Add = "add_patient" (AddPatient) -> Vec<PatientLine>;
     clinic::BeginPlan = "draft" (PatientCode) -> PlanDraft;
+    clinic::KeepDraft = "keep_draft" (AskKeep) -> ();
+    clinic::DiscardDraft = "discard_draft" (PatientCode) -> PlanDraft;
     clinic::CheckPlan = "check_plan" (AskIssue) -> Vec<Problem>;
     clinic::Issue = "issue" (AskIssue) -> IssuedCard;
     clinic::Receive = "receive" (AskReceive) -> Vec<Receipt>;

@@ -2,9 +2,11 @@
 
 use crate::{Key, Words};
 use exercises::catalogue::{Dose, Exercise, Quantity, Region};
+use exercises::draft::TypedField;
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
-use exercises::plan::{AgeBand, Plan};
+use exercises::plan::{AgeBand, Pattern, Plan};
+use std::cmp::Ordering;
 
 impl Words {
     /// "Neck and upper back".
@@ -154,11 +156,76 @@ impl Words {
     }
 }
 
+impl Words {
+    /// Why what was typed into a field cannot be taken and what to write, for a place where the field is named beside it.
+    pub fn unread_here(self, field: TypedField, typed: &str) -> String {
+        let key = match field {
+            TypedField::Times(_) if typed.trim().is_empty() => Key::UnreadTimesNone,
+            TypedField::Times(_) => Key::UnreadTimes,
+            TypedField::Stance(_) => Key::UnreadStance,
+            TypedField::Visit => Key::UnreadVisit,
+        };
+        let typed: &dyn std::fmt::Display = &typed.trim();
+        match key {
+            Key::UnreadTimes | Key::UnreadStance => self.fill(key, &[("typed", typed)]),
+            _ => self.text(key).to_owned(),
+        }
+    }
+
+    /// The same with its item or leg before it, for a list of all that is missing.
+    pub fn unread_named(self, field: TypedField, typed: &str, name: impl Fn(ItemId) -> String) -> String {
+        let place = match field {
+            TypedField::Times(item) => name(item),
+            TypedField::Stance(leg) => crate::review::upper(self.leg(leg)),
+            TypedField::Visit => return self.unread_here(field, typed),
+        };
+        self.fill(Key::UnreadHere, &[("where", &place), ("what", &self.unread_here(field, typed))])
+    }
+
+    /// What a clinician may not have meant: a window whose end comes before its beginning goes through the night.
+    pub fn through_the_night(self, pattern: &Pattern) -> Option<String> {
+        let Pattern::Every { from, to, .. } = pattern else { return None };
+        match to.cmp(from) {
+            Ordering::Greater => None,
+            Ordering::Equal => Some(self.fill(Key::RoundTheClock, &[("from", &self.minute(*from))])),
+            Ordering::Less => {
+                Some(self.fill(Key::OverMidnight, &[("from", &self.minute(*from)), ("to", &self.minute(*to))]))
+            }
+        }
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
     use exercises::catalogue::Lang;
-    use exercises::plan::Risk;
+    use exercises::plan::{Leg, Risk};
+
+    #[test]
+    fn what_cannot_be_read_is_quoted_and_named() {
+        let words = Words::new(Lang::En);
+        let name = |_| "Wall sit".to_owned();
+        assert_eq!(
+            words.unread_named(TypedField::Times(ItemId(7)), " 8am 7pn ", name),
+            "Wall sit: The times “8am 7pn” cannot be read; write them like 8:00, 13:00, 18:00."
+        );
+        assert_eq!(words.unread_here(TypedField::Times(ItemId(7)), "  "), words.text(Key::UnreadTimesNone));
+        for lang in Lang::ALL {
+            let said = Words::new(lang).unread_named(TypedField::Stance(Leg::Left), "900", name);
+            assert!(said.contains("900") && said.contains("600") && !said.contains("Wall sit"), "{said}");
+        }
+    }
+
+    #[test]
+    fn a_window_through_the_night_is_said_and_one_within_a_day_is_not() {
+        let words = Words::new(Lang::En);
+        let said =
+            |from: u16, to: u16| words.through_the_night(&Pattern::Every { minutes: 60, from: from * 60, to: to * 60 });
+        assert_eq!(said(9, 17), None);
+        assert_eq!(said(17, 9).as_deref(), Some("This goes through the night: from 17:00 to 09:00 on the next day."));
+        assert_eq!(said(8, 8).as_deref(), Some("This goes round the clock, day and night, from 08:00."));
+        assert_eq!(words.through_the_night(&Pattern::At { times: vec![1300, 60] }), None);
+    }
 
     #[test]
     fn a_problem_of_an_item_is_told_without_its_number() {

@@ -46,6 +46,7 @@ pub fn text(key: Key) -> &'static str {
         Key::AtTimes => "at {times}",
         Key::Workdays => "Monday to Friday",
         Key::EveryDay => "every day",
+        Key::NoDay => "no day chosen",
         Key::Monday => "Monday",
         Key::Tuesday => "Tuesday",
         Key::Wednesday => "Wednesday",
@@ -112,6 +113,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::ReceiptNew => "{file}: {code}, {days|# new day|# new days}.",
         Key::ReceiptFilled => "{file}: {code}, {days|# day|# days} known more fully.",
+        Key::ReceiptFilledOther => "{file}: {code}, no new day; a note or other details were added.",
         Key::ReceiptKnown => "{file}: {code}, nothing new; nothing was changed.",
 
         // clinic: door
@@ -211,7 +213,6 @@ pub fn text(key: Key) -> &'static str {
         Key::ToLabel => "To",
         Key::TimesLabel => "Times",
         Key::TimesHint => "Such as 8:00, 13:00, 18:00.",
-        Key::TimesBad => "Not understood; the last good times stay.",
         Key::DaysLabel => "Days",
         Key::PainLimit => "Pain limit",
         Key::PainLimitHint => "Above it the patient stops, and it shows here as an alarm.",
@@ -253,6 +254,23 @@ pub fn text(key: Key) -> &'static str {
         Key::IssueCard => "Issue plan card",
         Key::IssueNotYet => "Before it can be issued",
         Key::IssueReady => "Nothing stands against it.",
+        Key::PlanFull => "A plan holds at most {most} exercises. Take one out to add another.",
+        Key::NamedFull => "At most {most} can be listed.",
+        Key::OverMidnight => "This goes through the night: from {from} to {to} on the next day.",
+        Key::RoundTheClock => "This goes round the clock, day and night, from {from}.",
+        Key::UnreadTimes => "The times “{typed}” cannot be read; write them like 8:00, 13:00, 18:00.",
+        Key::UnreadTimesNone => "No time is given; write times like 8:00, 13:00, 18:00.",
+        Key::UnreadStance => "“{typed}” is no number of seconds from 0 to 600; write it like 12.4.",
+        Key::UnreadVisit => "The date of the next visit is missing.",
+        Key::UnreadHere => "{where}: {what}",
+        Key::DraftResumed => "Draft of {date} resumed.",
+        Key::DraftResumedAnew => {
+            "Draft of {date} resumed. What speaks against balance and the seconds on one leg are asked anew today."
+        }
+        Key::DraftDiscard => "Discard draft",
+        Key::DraftDiscardAsk => "Discard everything that was changed in this draft?",
+        Key::DraftDiscardYes => "Yes, discard it",
+        Key::DraftDiscardNo => "No, keep it",
         Key::FoldNone => "none",
         Key::FoldLines => "{n|# line|# lines}",
 

@@ -46,6 +46,7 @@ pub fn text(key: Key) -> &'static str {
         Key::AtTimes => "a las {times}",
         Key::Workdays => "de lunes a viernes",
         Key::EveryDay => "todos los días",
+        Key::NoDay => "ningún día elegido",
         Key::Monday => "lunes",
         Key::Tuesday => "martes",
         Key::Wednesday => "miércoles",
@@ -114,6 +115,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::ReceiptNew => "{file}: {code}, {days|# día nuevo|# días nuevos}.",
         Key::ReceiptFilled => "{file}: {code}, {days|# día conocido|# días conocidos} mejor que antes.",
+        Key::ReceiptFilledOther => "{file}: {code}, ningún día nuevo; se añadió una nota u otros detalles.",
         Key::ReceiptKnown => "{file}: {code}, nada nuevo; no se cambió nada.",
 
         // clinic: door
@@ -211,7 +213,6 @@ pub fn text(key: Key) -> &'static str {
         Key::ToLabel => "A",
         Key::TimesLabel => "Horas",
         Key::TimesHint => "Por ejemplo 8:00, 13:00, 18:00.",
-        Key::TimesBad => "No se entiende; quedan las últimas horas válidas.",
         Key::DaysLabel => "Días",
         Key::PainLimit => "Límite de dolor",
         Key::PainLimitHint => "Por encima el paciente para, y aquí aparece como alarma.",
@@ -255,6 +256,23 @@ pub fn text(key: Key) -> &'static str {
         Key::IssueCard => "Emitir la tarjeta",
         Key::IssueNotYet => "Antes de poder emitirla",
         Key::IssueReady => "Nada lo impide.",
+        Key::PlanFull => "En un plan caben como máximo {most} ejercicios. Quite uno para añadir otro.",
+        Key::NamedFull => "Se pueden anotar {most} como máximo.",
+        Key::OverMidnight => "Esto pasa por la noche: desde las {from} hasta las {to} del día siguiente.",
+        Key::RoundTheClock => "Esto dura las 24 horas, de día y de noche, desde las {from}.",
+        Key::UnreadTimes => "No se entienden las horas «{typed}»; escríbalas como 8:00, 13:00, 18:00.",
+        Key::UnreadTimesNone => "Falta la hora; escriba las horas como 8:00, 13:00, 18:00.",
+        Key::UnreadStance => "«{typed}» no es un número de segundos de 0 a 600; escríbalo como 12,4.",
+        Key::UnreadVisit => "Falta la fecha de la próxima visita.",
+        Key::UnreadHere => "{where}: {what}",
+        Key::DraftResumed => "Se retoma el borrador del {date}.",
+        Key::DraftResumedAnew => {
+            "Se retoma el borrador del {date}. Hoy se pregunta de nuevo qué desaconseja el equilibrio y los segundos sobre una pierna."
+        }
+        Key::DraftDiscard => "Descartar el borrador",
+        Key::DraftDiscardAsk => "¿Descartar todo lo que se cambió en este borrador?",
+        Key::DraftDiscardYes => "Sí, descartarlo",
+        Key::DraftDiscardNo => "No, conservarlo",
         Key::FoldNone => "ninguna",
         Key::FoldLines => "{n|# línea|# líneas}",
 

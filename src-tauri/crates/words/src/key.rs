@@ -26,7 +26,7 @@ keys! {
 
     // dose and time
     DoseHold DoseReps DoseRepsSets DoseBalance
-    EveryMinutes EveryHour AtTimes Workdays EveryDay
+    EveryMinutes EveryHour AtTimes Workdays EveryDay NoDay
     Monday Tuesday Wednesday Thursday Friday Saturday Sunday
     AboutSeconds AboutMinutes
 
@@ -50,7 +50,7 @@ keys! {
     Quit
 
     // terminal
-    IdentityWarning ReceiptNew ReceiptFilled ReceiptKnown
+    IdentityWarning ReceiptNew ReceiptFilled ReceiptFilledOther ReceiptKnown
 
     // clinic: door
     ClinicDoorStart ClinicDoorStartWhat ClinicName ClinicNameHint Passphrase PassphraseAgain PassphraseHint
@@ -67,12 +67,18 @@ keys! {
     MoreOfItem Catalogue CatalogueFind CatalogueNone CatalogueAdd InPlan RegionNeckUpperBack RegionShoulder
     RegionWristHand RegionLowBack RegionHip RegionKnee RegionAnkle Rung SideLabel DoseHolds DoseHoldSeconds DoseRest
     DoseTrials DoseTarget DoseSets DoseRepetitions DoseTempoUp DoseTempoHold DoseTempoDown StepLess StepMore When
-    WhenEvery WhenAt EveryLabel EveryOption FromLabel ToLabel TimesLabel TimesHint TimesBad DaysLabel PainLimit
+    WhenEvery WhenAt EveryLabel EveryOption FromLabel ToLabel TimesLabel TimesHint DaysLabel PainLimit
     PainLimitHint MayStep MayStepHint ServesLabel ServesNone NoteLabel NoteCount Complaints ComplaintAdd ComplaintName
     SideNone PainToday NotAsked Activities ActivityAdd ActivityName RatingToday BalanceAtHome BalanceAtHomeWhat
     AgeBand AgeUnder18 AgeBetween AgeFrom80 AgeNone RiskTitle StanceToday StanceCapped StanceEarlier Aftercare
     AftercareOwn NextVisit InWeeks DateLabel AlarmsToClear AlarmClear AlarmClearWhat IssueCard IssueNotYet IssueReady
-    FoldNone FoldLines
+    FoldNone FoldLines PlanFull NamedFull OverMidnight RoundTheClock
+
+    // clinic: what was typed and cannot be read
+    UnreadTimes UnreadTimesNone UnreadStance UnreadVisit UnreadHere
+
+    // clinic: a draft
+    DraftResumed DraftResumedAnew DraftDiscard DraftDiscardAsk DraftDiscardYes DraftDiscardNo
 
     // clinic: what a plan lacks
     ProblemUnknown ProblemRung ProblemDose ProblemSide ProblemSchedule ProblemServes

@@ -6,12 +6,13 @@ use exercises::catalogue::{Dose, Eyes, Surface};
 use exercises::history::Mark;
 use exercises::log::{Barrier, Excuse};
 use exercises::plan::{Aftercare, Days, Leg, Pattern, Schedule, Side};
+use exercises::time::MinuteOfDay;
 use wire::clinic::{Outcome, Receipt};
 
 impl Words {
     /// "09:00"; minutes past midnight wrap.
     pub fn minute(self, minute: u16) -> String {
-        format!("{:02}:{:02}", minute / 60 % 24, minute % 60)
+        MinuteOfDay::on_the_clock(minute).to_string()
     }
 
     /// "3 holds of 10 seconds".
@@ -51,6 +52,7 @@ impl Words {
             [Key::Monday, Key::Tuesday, Key::Wednesday, Key::Thursday, Key::Friday, Key::Saturday, Key::Sunday];
         match days {
             Days::ALL => self.text(Key::EveryDay).to_owned(),
+            Days(0) => self.text(Key::NoDay).to_owned(),
             Days::WORKDAYS => self.text(Key::Workdays).to_owned(),
             Days(set) => {
                 let names = NAMES.iter().enumerate().filter(|(bit, _)| set & (1 << bit) != 0);
@@ -180,6 +182,7 @@ impl Words {
     pub fn receipt(self, receipt: &Receipt) -> String {
         let (key, code, days) = match &receipt.outcome {
             Outcome::New { code, days } => (Key::ReceiptNew, code, *days),
+            Outcome::Filled { code, days: 0 } => (Key::ReceiptFilledOther, code, 0),
             Outcome::Filled { code, days } => (Key::ReceiptFilled, code, *days),
             Outcome::Known { code } => (Key::ReceiptKnown, code, 0),
             Outcome::Refused(failure) => {
@@ -188,5 +191,27 @@ impl Words {
             }
         };
         self.fill(key, &[("file", &receipt.file), ("code", code), ("days", &days)])
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use exercises::catalogue::Lang;
+
+    #[test]
+    fn a_schedule_without_days_says_so() {
+        let schedule = Schedule { days: Days(0), pattern: Pattern::At { times: vec![480] } };
+        assert_eq!(Words::new(Lang::En).schedule(&schedule), "no day chosen, at 08:00");
+        assert_eq!(Words::new(Lang::Es).schedule(&schedule), "ningún día elegido, a las 08:00");
+    }
+
+    #[test]
+    fn no_receipt_counts_zero_days() {
+        for lang in Lang::ALL {
+            let outcome = Outcome::Filled { code: "K17".into(), days: 0 };
+            let said = Words::new(lang).receipt(&Receipt { file: "a.age".into(), outcome });
+            assert!(!said.contains('0') && said.contains("K17"), "{said}");
+        }
     }
 }

@@ -5,6 +5,7 @@ mod fold;
 mod passphrase;
 mod stepper;
 mod text;
+mod typed;
 
 pub use crate::shared::tick::Tick;
 pub use choice::Choice;
@@ -12,3 +13,4 @@ pub use fold::Fold;
 pub use passphrase::Passphrase;
 pub use stepper::Stepper;
 pub use text::Text;
+pub use typed::Typed;

@@ -10,7 +10,6 @@ pub fn Text(
     put: impl Fn(String) + 'static,
     #[prop(optional, into)] hint: Signal<String>,
     #[prop(optional)] most: Option<usize>,
-    #[prop(optional)] decimal: bool,
 ) -> impl IntoView {
     view! {
         <label class="text">
@@ -18,7 +17,6 @@ pub fn Text(
             <input
                 type="text"
                 autocomplete="off"
-                inputmode=decimal.then_some("decimal")
                 maxlength=most.map(|most| most.to_string())
                 prop:value=value
                 on:input:target=move |event| put(event.target().value())

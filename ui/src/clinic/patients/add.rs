@@ -8,10 +8,7 @@ use words::Key;
 use crate::clinic::fields::Text;
 use crate::clinic::room::Room;
 
-/// The longest code, in characters.
-const MAX_CODE: usize = 12;
-
-/// A code, a name if wanted, and straight on to the first plan.
+/// A code, a name if wanted, and straight on to the first plan. A code that is too long is refused, never cut.
 #[component]
 pub fn AddPatient(lines: RwSignal<Option<Vec<PatientLine>>>) -> impl IntoView {
     let room = Room::here();
@@ -31,7 +28,7 @@ pub fn AddPatient(lines: RwSignal<Option<Vec<PatientLine>>>) -> impl IntoView {
         <form class="sheet stack" on:submit=add>
             <h2>{house.text(Key::PatientAdd)}</h2>
             <Text label=house.text(Key::PatientCode) value=code put=move |text| code.set(text)
-                hint=house.text(Key::PatientCodeHint).to_owned() most=MAX_CODE/>
+                hint=house.text(Key::PatientCodeHint).to_owned()/>
             <Text label=house.text(Key::PatientName) value=name put=move |text| name.set(text)
                 hint=house.text(Key::PatientNameHint).to_owned() most=MAX_NAME/>
             <button type="submit" disabled=move || code.with(|code| code.trim().is_empty()) || house.busy.get()>

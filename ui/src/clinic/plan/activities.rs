@@ -1,7 +1,7 @@
 //! Activities that the patient names as hard.
 
 use exercises::id::ActivityId;
-use exercises::plan::MAX_NAME;
+use exercises::plan::{MAX_NAME, MAX_NAMED};
 use leptos::prelude::*;
 use words::{Key, Words};
 
@@ -24,6 +24,7 @@ pub fn Activities() -> impl IntoView {
         let names: Vec<String> = sheet.plan(|plan| plan.activities.iter().map(|activity| activity.name.clone()).collect());
         if names.is_empty() { words.text(Key::FoldNone).to_owned() } else { names.join("; ") }
     });
+    let full = Memo::new(move |_| sheet.plan(|plan| plan.activities.len() >= MAX_NAMED));
     let add = move |_| {
         sheet.edit(|draft| {
             draft.add_activity();
@@ -32,7 +33,8 @@ pub fn Activities() -> impl IntoView {
     view! {
         <Fold title=words.text(Key::Activities) inside>
             <ul class="stack"><For each=ids key=|id| *id children=move |id| view! { <Activity id/> }/></ul>
-            <button type="button" on:click=add>{words.text(Key::ActivityAdd)}</button>
+            <Show when=move || !full.get()><button type="button" on:click=add>{words.text(Key::ActivityAdd)}</button></Show>
+            <p class="small soft" role="status">{move || full.get().then(|| words.fill(Key::NamedFull, &[("most", &MAX_NAMED)]))}</p>
         </Fold>
     }
 }

@@ -1,6 +1,8 @@
 //! The exercises at the side, by region; a press puts one into the plan.
 
 use exercises::catalogue::{Exercise, Region};
+use exercises::plan::MAX_ITEMS;
+use leptos::ev::MouseEvent;
 use leptos::prelude::*;
 use words::Key;
 
@@ -32,6 +34,7 @@ pub fn Catalogue() -> impl IntoView {
     let width = window_width();
     let is_wide = Memo::new(move |_| width.get() >= TWO_COLUMNS);
     let starts_open = sheet.draft.with_untracked(|draft| draft.plan.items.is_empty());
+    let full = Memo::new(move |_| sheet.plan(|plan| plan.items.len() >= MAX_ITEMS));
     let none = move || REGIONS.iter().all(|region| of_region(*region).is_empty());
     let group = move |region: Region| {
         view! {
@@ -47,6 +50,7 @@ pub fn Catalogue() -> impl IntoView {
             <summary tabindex=move || is_wide.get().then_some("-1")><h2>{words.text(Key::Catalogue)}</h2></summary>
             <input type="search" aria-label=words.text(Key::CatalogueFind) placeholder=words.text(Key::CatalogueFind)
                 prop:value=find on:input:target=move |event| find.set(event.target().value())/>
+            <div role="status">{move || full.get().then(|| view! { <p class="warning">{words.fill(Key::PlanFull, &[("most", &MAX_ITEMS)])}</p> })}</div>
             <div class="shelves">
                 {REGIONS.map(group).into_iter().collect_view()}
                 <Show when=none><p class="soft">{words.text(Key::CatalogueNone)}</p></Show>
@@ -67,9 +71,16 @@ fn Entry(exercise: Exercise) -> impl IntoView {
     let chosen = Memo::new(move |_| sheet.plan(|plan| plan.items.iter().any(|item| item.exercise == id)));
     let below = words.dose(exercise.dose);
     let add = words.fill(Key::CatalogueAdd, &[("name", &name)]);
+    // Who presses twice, as on an icon, means it once. An exercise that is wanted twice is pressed again later.
+    let press = move |event: MouseEvent| {
+        if event.detail() < 2 {
+            sheet.edit(|draft| {
+                draft.add(&exercise);
+            });
+        }
+    };
     view! {
-        <button type="button" class="entry" aria-label=add class:chosen=chosen
-            on:click=move |_| sheet.edit(|draft| { draft.add(&exercise); })>
+        <button type="button" class="entry" aria-label=add class:chosen=chosen on:click=press>
             <Figure drawing pose=Signal::stored(1.0)/>
             <span><b>{name}</b><small>{below}{move || chosen.get().then(|| format!("; {}", words.text(Key::InPlan)))}</small></span>
         </button>

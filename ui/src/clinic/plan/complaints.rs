@@ -1,7 +1,7 @@
 //! What the patient came with.
 
 use exercises::id::ComplaintId;
-use exercises::plan::{MAX_NAME, Side};
+use exercises::plan::{MAX_NAME, MAX_NAMED, Side};
 use leptos::prelude::*;
 use words::Key;
 use words::clinic::Spot;
@@ -19,6 +19,7 @@ pub fn Complaints() -> impl IntoView {
         let names: Vec<String> = ids().into_iter().map(|id| sheet.named(|names| names.complaint(id))).collect();
         if names.is_empty() { words.text(Key::FoldNone).to_owned() } else { names.join("; ") }
     });
+    let full = Memo::new(move |_| sheet.plan(|plan| plan.complaints.len() >= MAX_NAMED));
     let add = move |_| {
         sheet.edit(|draft| {
             draft.add_complaint();
@@ -31,7 +32,8 @@ pub fn Complaints() -> impl IntoView {
         <Fold title=words.text(Key::Complaints) inside>
             <ul class="stack"><For each=ids key=|id| *id children=move |id| view! { <Complaint id/> }/></ul>
             <div role="status">{problems}</div>
-            <button type="button" on:click=add>{words.text(Key::ComplaintAdd)}</button>
+            <Show when=move || !full.get()><button type="button" on:click=add>{words.text(Key::ComplaintAdd)}</button></Show>
+            <p class="small soft" role="status">{move || full.get().then(|| words.fill(Key::NamedFull, &[("most", &MAX_NAMED)]))}</p>
         </Fold>
     }
 }

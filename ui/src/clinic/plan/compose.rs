@@ -12,6 +12,7 @@ use super::catalogue::Catalogue;
 use super::complaints::Complaints;
 use super::issue::Issue;
 use super::items::Items;
+use super::left::Left;
 use super::sheet::Sheet;
 use super::visit::NextVisit;
 use crate::clinic::head::Head;
@@ -21,7 +22,8 @@ use crate::clinic::room::Room;
 #[component]
 pub fn Compose(code: String, draft: PlanDraft) -> impl IntoView {
     let room = Room::here();
-    let sheet = Sheet::new(room.house, code.clone(), draft);
+    let left = draft.left_on.map(|day| (code.clone(), day));
+    let sheet = Sheet::new(room.house, room.keeper, code.clone(), draft);
     provide_context(sheet);
     let words = sheet.words();
     let revision = sheet.draft.with_untracked(|draft| draft.plan.revision);
@@ -36,6 +38,7 @@ pub fn Compose(code: String, draft: PlanDraft) -> impl IntoView {
     view! {
         <main class="screen plan">
             <Head title line=carried.unwrap_or_default()>{review}</Head>
+            {left.map(|(code, day)| view! { <Left code day/> })}
             <div class="table">
                 <Catalogue/>
                 <div class="composing">

@@ -1,6 +1,9 @@
 //! What still stands against it, and the button that issues the card.
 
+use exercises::plan::Item;
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::HtmlInputElement;
 use wire::clinic::{self, AskIssue};
 use words::Key;
 
@@ -13,17 +16,34 @@ pub fn Issue(code: String) -> impl IntoView {
     let room = Room::here();
     let sheet = Sheet::here();
     let words = sheet.words();
-    let problems = move || {
+    let problems = Memo::new(move |_| {
         let problems = sheet.problems.get().unwrap_or_default();
         let say = |problem: &_| words.problem_named(problem, |item| sheet.named(|names| names.item(item)));
-        problems.iter().map(say).collect::<Vec<_>>()
+        sheet.unread_lines().into_iter().chain(problems.iter().map(say)).collect::<Vec<_>>()
+    });
+    let missing = Memo::new(move |_| problems.with(|problems| !problems.is_empty()));
+    let ready = Memo::new(move |_| !missing.get() && sheet.problems.with(Option::is_some));
+    let list = move || problems.get().into_iter().map(|line| view! { <li>{line}</li> }).collect_view();
+    let notices = move || {
+        let said = sheet.draft.with(|draft| {
+            let of = |item: &Item| {
+                let said = words.through_the_night(&item.schedule.pattern)?;
+                Some(words.fill(Key::UnreadHere, &[("where", &sheet.named(|names| names.item(item.id))), ("what", &said)]))
+            };
+            draft.plan.items.iter().filter_map(of).collect::<Vec<_>>()
+        });
+        said.into_iter().map(|line| view! { <p class="small warning">{line}</p> }).collect_view()
     };
-    let ready = Memo::new(move |_| sheet.problems.with(|problems| problems.as_ref().is_some_and(Vec::is_empty)));
-    let list = move || problems().into_iter().map(|line| view! { <li>{line}</li> }).collect_view();
     let load = move || sheet.plan(|plan| sheet.exercises.with_value(|exercises| words.full_day(plan, exercises)));
     let issue = move |_| {
+        // A screen reader presses without leaving the field first: what is half typed is read now, and may be unreadable.
+        leave_field();
+        if !ready.get_untracked() {
+            return;
+        }
         let (whose, plan) = (code.clone(), sheet.draft.with_untracked(|draft| draft.plan.clone()));
         room.house.ask::<clinic::Issue>(AskIssue { code: code.clone(), plan }, move |card| {
+            room.keeper.forget();
             room.show(Page::Issued(whose, Box::new(card)));
         });
     };
@@ -32,13 +52,23 @@ pub fn Issue(code: String) -> impl IntoView {
         <footer class="issue">
             <div role="status">
                 <p class="small soft load">{load}</p>
-                <Show when=move || sheet.problems.with(|problems| problems.as_ref().is_some_and(|all| !all.is_empty()))>
+                <Show when=move || missing.get()>
                     <p class="small"><b>{words.text(Key::IssueNotYet)}</b></p>
                     <ul class="small missing" tabindex="0" aria-label=words.text(Key::IssueNotYet)>{list}</ul>
                 </Show>
+                {notices}
                 <Show when=move || ready.get()><p class="small">{words.text(Key::IssueReady)}</p></Show>
             </div>
             <button type="button" class="main" disabled=move || !ready.get() || busy.get() on:click=issue>{words.text(Key::IssueCard)}</button>
         </footer>
+    }
+}
+
+/// Takes the focus from a field, which reads it.
+fn leave_field() {
+    let field = document().active_element().and_then(|active| active.dyn_into::<HtmlInputElement>().ok());
+    if let Some(field) = field {
+        // What refuses to be left has no text to be read.
+        let _ = field.blur();
     }
 }

@@ -11,6 +11,7 @@ mod dose;
 mod issue;
 mod item;
 mod items;
+mod left;
 mod limits;
 mod proposal;
 mod schedule;

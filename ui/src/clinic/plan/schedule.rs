@@ -1,13 +1,13 @@
 //! When an item falls due.
 
-use exercises::draft::{hourly, times_of};
+use exercises::draft::{TypedField, hourly, times_of, times_text};
 use exercises::id::ItemId;
 use exercises::plan::{Days, Pattern};
 use leptos::prelude::*;
 use words::Key;
 
 use super::sheet::Sheet;
-use crate::clinic::fields::{Choice, Text, Tick};
+use crate::clinic::fields::{Choice, Tick, Typed};
 
 /// Intervals to choose from, in minutes.
 const INTERVALS: [u16; 9] = [15, 20, 30, 45, 60, 90, 120, 180, 240];
@@ -22,6 +22,8 @@ pub fn When(id: ItemId) -> impl IntoView {
     let every = Memo::new(move |_| sheet.item(id, false, |item| matches!(item.schedule.pattern, Pattern::Every { .. })));
     let put = move |pattern: Pattern| sheet.edit_item(id, |item| item.schedule.pattern = pattern);
     let choose = move |chosen: String| {
+        // A list that could not be read goes with its field.
+        sheet.unread.update(|all| all.put(TypedField::Times(id), None));
         put(if chosen == "every" { hourly().pattern } else { Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } });
     };
     let options = vec![
@@ -34,8 +36,19 @@ pub fn When(id: ItemId) -> impl IntoView {
             <Choice label=words.text(Key::When) options value choose/>
             {move || if every.get() { view! { <Window id/> }.into_any() } else { view! { <Times id/> }.into_any() }}
         </div>
+        <ThroughTheNight id/>
         <Weekdays id/>
     }
+}
+
+/// Says where a window goes over midnight: its ends may be swapped.
+#[component]
+fn ThroughTheNight(id: ItemId) -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let said = Memo::new(move |_| sheet.item(id, None, |item| words.through_the_night(&item.schedule.pattern)));
+    let line = move || said.get().map(|said| view! { <p class="warning">{said}</p> });
+    view! { <div role="status">{line}</div> }
 }
 
 /// Every so many minutes, from, to.
@@ -73,27 +86,28 @@ fn Window(id: ItemId) -> impl IntoView {
     }
 }
 
-/// A list of times.
+/// A list of times. What was read is shown back as the card will say it.
 #[component]
 fn Times(id: ItemId) -> impl IntoView {
     let sheet = Sheet::here();
     let words = sheet.words();
-    let now = sheet.draft.with_untracked(|draft| match draft.plan.item(id).map(|item| &item.schedule.pattern) {
-        Some(Pattern::At { times }) => times.iter().map(|minute| words.minute(*minute)).collect::<Vec<_>>().join(", "),
-        _ => String::new(),
+    let field = TypedField::Times(id);
+    let value = Signal::derive(move || {
+        let typed = sheet.unread.with(|all| all.get(field).map(str::to_owned));
+        typed.unwrap_or_else(|| {
+            sheet.item(id, String::new(), |item| match &item.schedule.pattern {
+                Pattern::At { times } => times_text(times),
+                Pattern::Every { .. } => String::new(),
+            })
+        })
     });
-    let typed = RwSignal::new(now);
-    let hint = Signal::derive(move || {
-        let good = typed.with(|typed| times_of(typed).is_some());
-        words.text(if good { Key::TimesHint } else { Key::TimesBad }).to_owned()
-    });
-    let put = move |text: String| {
-        if let Some(times) = times_of(&text) {
-            sheet.edit_item(id, |item| item.schedule.pattern = Pattern::At { times });
-        }
-        typed.set(text);
+    let commit = move |text: String| {
+        sheet.type_in(field, &text, times_of(&text), |draft, times| {
+            draft.edit(id, |item| item.schedule.pattern = Pattern::At { times });
+        });
     };
-    view! { <Text label=words.text(Key::TimesLabel) value=typed put hint/> }
+    let fault = Signal::derive(move || sheet.unread_at(field));
+    view! { <Typed label=words.text(Key::TimesLabel) value commit fault hint=words.text(Key::TimesHint).to_owned()/> }
 }
 
 /// Seven boxes.

@@ -1,7 +1,7 @@
 //! The plan on the table: what every part of the composing page reads and changes.
 
 use exercises::catalogue::{Exercise, ExerciseId};
-use exercises::draft::Draft;
+use exercises::draft::{Draft, TypedField, Unread};
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
 use exercises::plan::{Item, Plan};
@@ -9,11 +9,12 @@ use exercises::review::ReviewAlarm;
 use exercises::suggest::Suggestion;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use wire::clinic::{AskIssue, CheckPlan, PlanDraft};
+use wire::clinic::{AskIssue, AskKeep, CheckPlan, PlanDraft};
 use words::Words;
 use words::clinic::{Spot, spot};
 use words::review::Names;
 
+use crate::clinic::keeper::Keeper;
 use crate::invoke;
 use crate::shared::House;
 
@@ -24,6 +25,8 @@ pub struct Sheet {
     pub house: House,
     /// The plan as it would be issued now.
     pub draft: RwSignal<Draft>,
+    /// What was typed and cannot be read; it keeps the plan from being issued.
+    pub unread: RwSignal<Unread>,
     /// The catalogue.
     pub exercises: StoredValue<Vec<Exercise>>,
     /// What the rules propose.
@@ -40,11 +43,12 @@ pub struct Sheet {
 
 impl Sheet {
     /// A draft as it comes from the shell, for the patient under `code`.
-    pub fn new(house: House, code: String, draft: PlanDraft) -> Sheet {
+    pub fn new(house: House, keeper: Keeper, code: String, draft: PlanDraft) -> Sheet {
         let sheet = Sheet {
             house,
             code: StoredValue::new(code),
             draft: RwSignal::new(Draft { plan: draft.plan, used: draft.used, earlier: draft.earlier }),
+            unread: RwSignal::new(draft.unread),
             exercises: StoredValue::new(draft.exercises),
             suggestions: StoredValue::new(draft.suggestions),
             alarms: StoredValue::new(draft.alarms),
@@ -52,7 +56,61 @@ impl Sheet {
             asked: StoredValue::new(0),
         };
         Effect::new(move || sheet.check(sheet.draft.with(|draft| draft.plan.clone())));
+        // Looking at a plan begins no draft: the first state is the one that the shell gave.
+        Effect::new(move |seen: Option<()>| {
+            let state = sheet.state();
+            if seen.is_some() {
+                keeper.keep(state);
+            }
+        });
         sheet
+    }
+
+    /// The draft as the shell keeps it.
+    fn state(self) -> AskKeep {
+        let code = self.code.get_value();
+        let unread = self.unread.get();
+        self.draft.with(|Draft { plan, used, earlier }| AskKeep {
+            code,
+            plan: plan.clone(),
+            used: *used,
+            earlier: *earlier,
+            unread,
+        })
+    }
+
+    /// Takes what was typed into a field: `read` puts it into the draft and is told none of it where the text cannot be read.
+    /// The field then keeps its text, and the plan cannot be issued.
+    pub fn type_in<T>(self, field: TypedField, text: &str, read: Option<T>, put: impl FnOnce(&mut Draft, T)) {
+        let unread = read.is_none().then_some(text);
+        if self.unread.with_untracked(|all| all.get(field) != unread) {
+            self.unread.update(|all| all.put(field, unread));
+        }
+        if let Some(read) = read {
+            let mut changed = self.draft.get_untracked();
+            put(&mut changed, read);
+            if self.draft.with_untracked(|draft| *draft != changed) {
+                self.draft.set(changed);
+            }
+        }
+    }
+
+    /// Why what stands in a field cannot be taken.
+    pub fn unread_at(self, field: TypedField) -> Option<String> {
+        self.unread.with(|all| all.get(field).map(|typed| self.words().unread_here(field, typed)))
+    }
+
+    /// Why what was typed cannot be taken, each with its place. While there is any, the plan is not issued.
+    pub fn unread_lines(self) -> Vec<String> {
+        let standing = self.draft.with(|draft| {
+            self.exercises.with_value(|all| {
+                self.unread.with(|unread| unread.on_page(draft, all).into_iter().cloned().collect::<Vec<_>>())
+            })
+        });
+        let say = |(field, typed): &(TypedField, String)| {
+            self.words().unread_named(*field, typed, |item| self.named(|names| names.item(item)))
+        };
+        standing.iter().map(say).collect()
     }
 
     /// The one of this page.

@@ -1,11 +1,11 @@
 //! Seconds on one leg, taken at this visit.
 
-use exercises::draft::{StanceField, tenths_of};
+use exercises::draft::{StanceField, TypedField, tenths_of};
 use leptos::prelude::*;
 use words::Key;
 
 use super::sheet::Sheet;
-use crate::clinic::fields::{Text, Tick};
+use crate::clinic::fields::{Tick, Typed};
 
 /// A field for each leg, eyes open on the firm floor.
 #[component]
@@ -17,26 +17,37 @@ pub fn StanceTimes() -> impl IntoView {
     }
 }
 
-/// One leg's seconds, and whether the clinician ended the try.
+/// One leg's seconds, and whether the clinician ended the try. What was read is shown back as the card will say it.
 #[component]
 fn OneLeg(field: StanceField) -> impl IntoView {
     let sheet = Sheet::here();
     let words = sheet.words();
+    let typed_field = TypedField::Stance(field.leg);
     let seconds = move |tenths: u16| words.number(f64::from(tenths) / 10.0);
-    let now = sheet.draft.with_untracked(|draft| draft.stance_today(field));
-    let typed = RwSignal::new(now.map(|now| seconds(now.tenths)).unwrap_or_default());
-    let capped = RwSignal::new(now.is_some_and(|now| now.capped));
-    let put = move || {
-        let tenths = typed.with_untracked(|typed| tenths_of(typed));
-        sheet.edit(|draft| draft.put_stance(field, tenths, capped.get_untracked()));
+    let now = Memo::new(move |_| sheet.draft.with(|draft| draft.stance_today(field)));
+    let capped = RwSignal::new(now.get_untracked().is_some_and(|now| now.capped));
+    let value = Signal::derive(move || {
+        let typed = sheet.unread.with(|all| all.get(typed_field).map(str::to_owned));
+        typed.unwrap_or_else(|| now.get().map(|now| seconds(now.tenths)).unwrap_or_default())
+    });
+    let commit = move |text: String| {
+        // An empty field is no time, which is an answer; anything else has to be a number.
+        let read = if text.trim().is_empty() { Some(None) } else { tenths_of(&text).map(Some) };
+        sheet.type_in(typed_field, &text, read, |draft, tenths| draft.put_stance(field, tenths, capped.get_untracked()));
     };
+    let cap = move |on| {
+        capped.set(on);
+        if let Some(now) = now.get_untracked() {
+            sheet.edit(|draft| draft.put_stance(field, Some(now.tenths), on));
+        }
+    };
+    let fault = Signal::derive(move || sheet.unread_at(typed_field));
     let earlier = sheet.draft.with_untracked(|draft| draft.stance_earlier(field));
     let hint = earlier.map(|earlier| words.fill(Key::StanceEarlier, &[("s", &seconds(earlier.tenths))])).unwrap_or_default();
     view! {
         <div>
-            <Text label=words.leg(field.leg) value=typed hint=Signal::stored(hint) decimal=true
-                put=move |text| { typed.set(text); put(); }/>
-            <Tick label=words.text(Key::StanceCapped) value=capped put=move |on| { capped.set(on); put(); }/>
+            <Typed label=words.leg(field.leg) value commit fault hint=Signal::stored(hint) decimal=true/>
+            <Tick label=words.text(Key::StanceCapped) value=capped put=cap/>
         </div>
     }
 }

@@ -1,7 +1,8 @@
 //! The day of the next visit.
 
 use chrono::{Days, NaiveDate};
-use leptos::prelude::*;
+use exercises::draft::TypedField;
+use leptos::{html, prelude::*};
 use words::Key;
 use words::clinic::Spot;
 
@@ -17,7 +18,14 @@ pub fn NextVisit() -> impl IntoView {
     let words = sheet.words();
     let issued = sheet.draft.with_untracked(|draft| draft.plan.issued);
     let review = Memo::new(move |_| sheet.plan(|plan| plan.review));
-    let put = move |day: NaiveDate| sheet.edit(|draft| draft.plan.review = day);
+    // The field is set by hand: while a date is half typed it reads as none, and must not be touched.
+    let field = NodeRef::<html::Input>::new();
+    let put = move |day: NaiveDate| {
+        sheet.type_in(TypedField::Visit, "", Some(day), |draft, day| draft.plan.review = day);
+        if let Some(field) = field.get_untracked() {
+            field.set_value(&day.to_string());
+        }
+    };
     let span = move |weeks: u64| {
         let day = issued.checked_add_days(Days::new(weeks * 7)).unwrap_or(issued);
         view! {
@@ -26,20 +34,23 @@ pub fn NextVisit() -> impl IntoView {
             </button>
         }
     };
+    // A date that was cleared is no date: the day before must not stay in the plan unseen.
     let typed = move |text: String| {
-        if let Ok(day) = text.parse() {
-            put(day);
-        }
+        sheet.type_in(TypedField::Visit, &text, text.parse().ok(), |draft, day| draft.plan.review = day);
     };
+    let unread = Memo::new(move |_| sheet.unread_at(TypedField::Visit));
     let problems = move || {
-        sheet.problems_at(Spot::Visit).into_iter().map(|line| view! { <p class="warning">{line}</p> }).collect_view()
+        let problems = unread.get().map_or_else(|| sheet.problems_at(Spot::Visit), |unread| vec![unread]);
+        problems.into_iter().map(|line| view! { <p class="warning">{line}</p> }).collect_view()
     };
+    let in_full = move || unread.with(Option::is_none).then(|| words.date_in_full(review.get()));
+    let starts_with = untrack(|| if unread.with(Option::is_none) { review.get().to_string() } else { String::new() });
     view! {
         <section class="visit stack" aria-label=words.text(Key::NextVisit)>
-            <h2>{words.text(Key::NextVisit)}<span class="soft">" "{move || words.date_in_full(review.get())}</span></h2>
+            <h2>{words.text(Key::NextVisit)}<span class="soft">" "{in_full}</span></h2>
             <div class="spans">
                 <div class="options" role="group" aria-label=words.text(Key::NextVisit)>{WEEKS.map(span).into_iter().collect_view()}</div>
-                <input type="date" aria-label=words.text(Key::DateLabel) prop:value=move || review.get().to_string()
+                <input type="date" aria-label=words.text(Key::DateLabel) node_ref=field value=starts_with
                     on:change:target=move |event| typed(event.target().value())/>
             </div>
             <div role="status">{problems}</div>

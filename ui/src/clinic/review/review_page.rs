@@ -17,6 +17,7 @@ use crate::clinic::head::Head;
 use crate::clinic::patients::Receive;
 use crate::clinic::room::Room;
 use crate::clinic::width::{TWO_COLUMNS, columns, window_width};
+use crate::shared::width::text_scale;
 
 /// The head, the alarms, and the answers below them.
 #[component]
@@ -28,7 +29,7 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
     let title = page.name.as_ref().map_or(title.clone(), |name| format!("{title} {name}"));
     let covers = words.review_covers(&page).join(" ");
     let (has_plan, has_review, code) = (page.plan.is_some(), page.review.is_some(), page.code.clone());
-    provide_context(Desk::new(page, words, Signal::derive(move || columns(width.get()))));
+    provide_context(Desk::new(page, words, Signal::derive(move || columns(width.get(), text_scale()))));
     let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
     let answers = if has_review {
         view! { <Alarms/><Answers width/> }.into_any()

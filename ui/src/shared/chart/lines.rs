@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::dates;
+use crate::shared::width::rem;
 use crate::shared::{House, paint};
 
 /// A line of scores; the visits' own ratings are open diamonds beside it. `label` names the picture.
@@ -31,7 +32,7 @@ pub fn LinesView(chart: Lines, label: String) -> impl IntoView {
     });
     view! {
         <div class="chart-scroll" data-scrolls tabindex="0" role="img" aria-label=label>
-            <svg class="chart" width=width height=height viewBox=format!("0 0 {width} {height}")>
+            <svg class="chart" width=rem(width) height=rem(height) viewBox=format!("0 0 {width} {height}")>
                 {across}{pieces.collect_view()}{points.collect_view()}{visits.collect_view()}{dates(starts, height)}
             </svg>
         </div>

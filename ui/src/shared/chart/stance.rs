@@ -7,6 +7,7 @@ use words::Words;
 
 use super::dates;
 use crate::shared::House;
+use crate::shared::width::rem;
 
 /// One chart, both legs in it, each named at its end. `label` names the picture; the words beside it say what it shows.
 #[component]
@@ -24,7 +25,7 @@ pub fn StanceView(chart: StanceChart, label: String) -> impl IntoView {
     let to = end - 8.0;
     view! {
         <div class="chart-scroll" data-scrolls tabindex="0" role="img" aria-label=label>
-            <svg class="chart" width=width height=height viewBox=format!("0 0 {width} {height}")>
+            <svg class="chart" width=rem(width) height=rem(height) viewBox=format!("0 0 {width} {height}")>
                 <path class="axis" d=format!("M38 {foot:.1}H{to:.1}")/>
                 <path class="cap" d=format!("M38 {cap_y:.1}H{to:.1}")/>
                 <text class="tick number" x="30" y=cap_y + 5.0 text-anchor="end">{cap_s}</text>

@@ -7,6 +7,7 @@ use words::Words;
 
 use super::dates;
 use crate::shared::House;
+use crate::shared::width::rem;
 
 /// The strings of one item; a time too long for the page is scrolled, and begins at its latest days. `label` names the
 /// picture; the words beside it say what it shows.
@@ -31,9 +32,9 @@ pub fn WeeksChart(chart: Weeks, label: String) -> impl IntoView {
     let look = move |_| goes_on.set(scrolled.get_untracked().is_some_and(|scrolled| scrolled.scroll_left() > 2));
     view! {
         <div class="weeks">
-            <svg class="chart" width=LEFT height=height viewBox=format!("0 0 {LEFT} {height}") aria-hidden="true">{hours.collect_view()}</svg>
+            <svg class="chart" width=rem(LEFT) height=rem(height) viewBox=format!("0 0 {LEFT} {height}") aria-hidden="true">{hours.collect_view()}</svg>
             <div class="chart-scroll" class:goes-on=goes_on data-scrolls tabindex="0" role="img" aria-label=label node_ref=scrolled on:scroll=look>
-                <svg class="chart" width=strings height=height viewBox=format!("{LEFT} 0 {strings} {height}")>
+                <svg class="chart" width=rem(strings) height=rem(height) viewBox=format!("{LEFT} 0 {strings} {height}")>
                     {parted}{days}{dates(starts, height)}
                 </svg>
             </div>

@@ -1,31 +1,85 @@
-//! What the next plan starts from, and how a plan is finished for its card.
+//! What the next plan starts from, how it is kept while it is composed, and how it is finished for its card.
 
-use super::rows::{self, Patient};
+use super::rows::{self, DRAFT, Patient};
 use super::{door, reviewing};
-use crate::{Answer, House, Moment};
+use crate::{Answer, House, Moment, refuse};
 use exercises::catalogue::Catalogue;
-use exercises::draft::{self, Draft, Used};
+use exercises::draft::{self, Draft, Kept, Unread, Used};
 use exercises::id::PlanId;
 use exercises::norms::Norms;
 use exercises::plan::Plan;
 use exercises::plan::check::{self, Problem};
+use store::table;
 use wire::Failure;
-use wire::clinic::PlanDraft;
+use wire::clinic::{AskKeep, PlanDraft};
 
-/// The next revision: the last plan carried over, or an empty one for a new patient.
+/// The next revision: as somebody left it who was composing it already, else the last plan carried over, or an empty one for
+/// a new patient.
+///
+/// # Errors
+/// [`Failure::HomeDamaged`] where what was left cannot be opened or read, and whatever keeps the patient from being read.
 pub fn draft(house: &House, moment: &Moment, code: &str) -> Answer<PlanDraft> {
     let patient = rows::patient(house, code)?;
     let review = reviewing::review(house, &patient, &Norms::built_in());
     let alarms = review.as_ref().map(|review| review.alarms.iter().filter(|alarm| !alarm.cleared).copied().collect());
-    let Draft { plan, used, earlier } = next(house, moment, &patient)?;
+    let fresh = next(house, moment, &patient)?;
+    let left = kept(house, patient.row)?.and_then(|kept| Some((draft::resume(&kept, &fresh)?, kept.unread, kept.on)));
+    let (Draft { plan, used, earlier }, unread, left_on) = match left {
+        Some((draft, unread, on)) => (draft, unread, Some(on)),
+        None => (fresh, Unread::default(), None),
+    };
     Ok(PlanDraft {
         plan,
         used,
         earlier,
+        unread,
+        left_on,
         exercises: reviewing::catalogue(house, &patient).exercises,
         suggestions: review.map(|review| review.items).unwrap_or_default(),
         alarms: alarms.unwrap_or_default(),
     })
+}
+
+/// Keeps a plan that is being composed, sealed, in the place of the one before. Of a revision that was issued meanwhile
+/// nothing is kept.
+///
+/// # Errors
+/// [`Failure::ClinicLocked`], [`Failure::NoSuchPatient`], or what keeps it from being written.
+pub fn keep(house: &mut House, moment: &Moment, ask: AskKeep) -> Answer<()> {
+    let patient = rows::patient(house, &ask.code)?;
+    let AskKeep { code: _, plan, used, earlier, unread } = ask;
+    if plan.revision != next(house, moment, &patient)?.plan.revision || earlier > plan.baselines.len() {
+        return Ok(());
+    }
+    let kept = Kept { draft: Draft { plan, used, earlier }, unread, on: moment.now.date() };
+    let plain = format::draft::write(&kept).map_err(refuse::internal)?;
+    let sealed = vault::rows::seal(door::open(house)?, DRAFT, &rows::bound(patient.row), &plain);
+    let dir = house.dir();
+    house.home.store_mut().transaction(|tx| table::draft::put(tx, patient.row, &sealed)).map_err(refuse::store(&dir))
+}
+
+/// Forgets the plan that is being composed, and begins it anew.
+///
+/// # Errors
+/// As [`draft`].
+pub fn discard(house: &mut House, moment: &Moment, code: &str) -> Answer<PlanDraft> {
+    let patient = rows::patient(house, code)?.row;
+    let dir = house.dir();
+    house.home.store_mut().transaction(|tx| table::draft::remove(tx, patient)).map_err(refuse::store(&dir))?;
+    house.home.store().settle().map_err(refuse::store(&dir))?;
+    draft(house, moment, code)
+}
+
+fn kept(house: &House, patient: i64) -> Answer<Option<Kept>> {
+    let keys = door::open(house)?;
+    let damaged = || Failure::HomeDamaged { home: house.home.dir().display().to_string() };
+    let sealed =
+        house.home.store().read(|view| table::draft::get(view, patient)).map_err(refuse::store(house.home.dir()))?;
+    let open = |sealed: Vec<u8>| {
+        let plain = vault::rows::open(keys, DRAFT, &rows::bound(patient), &sealed).ok()?;
+        format::draft::read(&plain).ok()
+    };
+    sealed.map(|sealed| open(sealed).ok_or_else(damaged)).transpose()
 }
 
 /// A new patient's plan gets its id when its first card is issued.

@@ -50,11 +50,13 @@ fn sign(house: &House, patient: &Patient, plan: Plan) -> Answer<(Card, Vec<u8>)>
     Ok((card, bytes))
 }
 
+/// Keeps the card; what was being composed is done with.
 fn keep(house: &mut House, patient: &Patient, plan: &Plan, bytes: &[u8]) -> Answer<()> {
     let dir = house.dir();
     let House { home, keys, .. } = house;
     let Some(keys) = keys.as_ref() else { return Err(Failure::ClinicLocked) };
     let kept = home.store_mut().transaction(|tx| {
+        table::draft::remove(tx, patient.row)?;
         table::issued::insert(tx, patient.row, plan.revision.into(), |id| {
             Ok::<_, StoreError>(vault::rows::seal(keys, ISSUED, &rows::bound(id), bytes))
         })

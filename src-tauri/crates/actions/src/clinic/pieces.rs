@@ -1,6 +1,7 @@
 //! What arrives, sorted: sealed files as they are, and pictures of frames, which may lie in any order among them.
 
 use crate::{Answer, outside};
+use format::card::CardFault;
 use format::frames::{self, Frame, FrameFault, Gathered, Transfer};
 use pictures::PictureError;
 use wire::Failure;
@@ -25,10 +26,18 @@ pub(super) fn sort(files: Vec<(String, Answer<Vec<u8>>)>) -> Vec<Arrived> {
     for (file, bytes) in files {
         match bytes {
             Ok(bytes) if outside::is_picture(&bytes) => picture(&mut piles, &file, &bytes),
+            Ok(bytes) if is_card(&bytes) => {
+                piles.push(Pile::File(Arrived { file, sealed: Err(Failure::PlanCardNotSummary) }));
+            }
             sealed => piles.push(Pile::File(Arrived { file, sealed })),
         }
     }
     piles.into_iter().map(Pile::arrived).collect()
+}
+
+/// Whether it is a plan card in any of its forms, whole or not.
+fn is_card(bytes: &[u8]) -> bool {
+    !matches!(format::card::read(bytes), Err(CardFault::NotACard | CardFault::TooBig { .. }))
 }
 
 fn picture(piles: &mut Vec<Pile>, file: &str, bytes: &[u8]) {
@@ -41,7 +50,8 @@ fn picture(piles: &mut Vec<Pile>, file: &str, bytes: &[u8]) {
     let read: Vec<_> = texts.iter().map(|text| frames::read(text)).collect();
     // Other codes may hang on the wall behind the screen; a picture that shows nothing else is refused.
     if read.iter().all(|frame| *frame == Err(FrameFault::NotAFrame)) {
-        return piles.push(refused(Failure::NoSummaryCode));
+        let shows_card = texts.iter().any(|text| is_card(text.as_bytes()));
+        return piles.push(refused(if shows_card { Failure::PlanCardNotSummary } else { Failure::NoSummaryCode }));
     }
     for frame in read {
         match frame {

@@ -17,6 +17,7 @@ pub(crate) const PATIENT: &str = "patient";
 pub(crate) const ISSUED: &str = "issued";
 pub(crate) const RECEIVED: &str = "received";
 pub(crate) const NORMS: &str = "norms";
+pub(crate) const DRAFT: &str = "draft";
 
 /// A patient with everything that the clinic holds about them.
 pub(crate) struct Patient {
@@ -72,10 +73,26 @@ pub(crate) fn patients(house: &House) -> Answer<Vec<Patient>> {
     Ok(patients)
 }
 
-/// The patient under a code.
+/// The patient under a code. Of the others no more than the code is opened: each change of a draft asks for this.
 pub(crate) fn patient(house: &House, code: &str) -> Answer<Patient> {
-    let found = patients(house)?.into_iter().find(|patient| patient.code.eq_ignore_ascii_case(code));
-    found.ok_or_else(|| Failure::NoSuchPatient { code: code.to_owned() })
+    house.must_be(Role::Clinic)?;
+    let keys = door::open(house)?;
+    let damaged = || Failure::HomeDamaged { home: house.home.dir().display().to_string() };
+    let all = house.home.store().read(table::patient::all).map_err(refuse::store(house.home.dir()))?;
+    let mut found = None;
+    for row in all {
+        let plain = rows::open(keys, PATIENT, &bound(row.id), &row.sealed).map_err(|_| damaged())?;
+        let (other, _) = read_patient(&plain).ok_or_else(damaged)?;
+        if other.eq_ignore_ascii_case(code) {
+            found = Some(row);
+        }
+    }
+    let row = found.ok_or_else(|| Failure::NoSuchPatient { code: code.to_owned() })?;
+    let held = house.home.store().read(|view| {
+        Ok::<_, store::StoreError>((table::issued::of_patient(view, row.id)?, table::received::of_patient(view, row.id)?))
+    });
+    let (issued, received) = held.map_err(refuse::store(house.home.dir()))?;
+    open_patient(keys, &row, &issued, &received).ok_or_else(damaged)
 }
 
 fn open_patient(

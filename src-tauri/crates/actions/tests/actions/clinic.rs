@@ -127,6 +127,20 @@ fn a_plan_too_large_for_a_code_leaves_no_older_code_beside_it() {
 }
 
 #[test]
+fn a_plan_card_among_the_summaries_is_called_what_it_is() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let mut house = clinic(dir.path());
+    let card = dir.path().join("card");
+    issue(&mut house, &at("11-25T08:00"), example(), &card);
+    for name in ["card.png", "card.txt", "card.bin"] {
+        let bytes = std::fs::read(card.join(name)).expect("written");
+        let receipts = receiving::receive(&mut house, vec![(name.into(), Ok(bytes))]).expect("open");
+        let outcomes: Vec<Outcome> = receipts.into_iter().map(|receipt| receipt.outcome).collect();
+        assert_eq!(outcomes, [Outcome::Refused(Failure::PlanCardNotSummary)], "{name}");
+    }
+}
+
+#[test]
 fn files_from_the_window_stand_each_for_itself() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut house = clinic(dir.path());

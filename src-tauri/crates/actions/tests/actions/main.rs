@@ -3,6 +3,7 @@
 
 mod clinic;
 mod correcting;
+mod drafts;
 mod frames;
 mod own;
 mod people;

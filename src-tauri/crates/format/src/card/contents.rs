@@ -39,7 +39,8 @@ pub(super) fn write(card: &Card) -> Result<Vec<u8>, CardFault> {
     Ok([&plan.id.0[..], verify_key, recipient, secret, &packed].concat())
 }
 
-fn write_plan(map: &mut MapOut, plan: &Plan) -> Result<(), Malformed> {
+/// Writes the plan under the keys 0 to 12.
+pub(crate) fn write_plan(map: &mut MapOut, plan: &Plan) -> Result<(), Malformed> {
     let Plan {
         id: _, // stands outside the packing
         revision,
@@ -97,7 +98,8 @@ fn part<const N: usize>(fixed: &[u8], from: usize) -> [u8; N] {
     fixed[from..from + N].try_into().expect("the fixed part is as long as its parts")
 }
 
-fn read_plan(map: &MapIn<'_>, id: PlanId) -> Result<Plan, Malformed> {
+/// Reads the plan from the keys 0 to 12.
+pub(crate) fn read_plan(map: &MapIn<'_>, id: PlanId) -> Result<Plan, Malformed> {
     let items = map.list::<ItemOut, MAX_ITEMS>(7, "items")?;
     let complaints = map.list::<ComplaintOut, MAX_NAMED>(8, "complaints")?;
     let activities = map.list::<ActivityOut, MAX_NAMED>(9, "activities")?;

@@ -28,6 +28,7 @@ use exercises::id::PlanId;
 use exercises::plan::Plan;
 use std::fmt;
 
+pub(crate) use contents::{read_plan, write_plan};
 pub use secret::PairingSecret;
 pub(crate) use text::decode as strict_base45;
 pub use text::{from_text, to_text};

@@ -38,7 +38,7 @@ use exercises::log::Entry;
 use exercises::plan::Plan;
 use exercises::remind::Settings;
 use exercises::summary::ItemDay;
-use exercises::time::Stamp;
+use exercises::time::{MinuteOfDay, Stamp};
 use exercises::today::Followed;
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
@@ -123,7 +123,7 @@ fn moment(stamp: Stamp) -> String {
 
 /// "09:00"; minutes past midnight wrap.
 fn clock(minute: u16) -> String {
-    format!("{:02}:{:02}", minute / 60 % 24, minute % 60)
+    MinuteOfDay::on_the_clock(minute).to_string()
 }
 
 /// Milliseconds as seconds.

@@ -6,6 +6,7 @@ use chrono::NaiveDate;
 use exercises::catalogue::{Dose, ExerciseId, RungId, Tempo};
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId};
 use exercises::plan::{Activity, Aftercare, Complaint, Days, Item, Pattern, Plan, Schedule, Side, StanceBaseline};
+use exercises::time::MinuteOfDay;
 use std::ops::Range;
 use toml::Spanned;
 
@@ -146,9 +147,8 @@ fn date(word: &Spanned<toml::value::Datetime>) -> Result<NaiveDate, Wrong> {
 }
 
 fn minute(word: &Word) -> Result<u16, Wrong> {
-    let parsed = chrono::NaiveTime::parse_from_str(word.get_ref(), "%H:%M");
-    let time = parsed.map_err(|_| Wrong(Some(word.span()), "a time such as \"09:00\" belongs here".into()))?;
-    Ok((chrono::Timelike::num_seconds_from_midnight(&time) / 60) as u16)
+    let time = word.get_ref().parse().map(MinuteOfDay::minutes);
+    time.map_err(|_| Wrong(Some(word.span()), "a time such as \"09:00\" belongs here".into()))
 }
 
 fn days(word: &Spanned<DaysShape>) -> Result<Days, Wrong> {

@@ -1,9 +1,10 @@
 //! The tables, one file each: its SQL, its row, its reads and its writes.
 //!
 //! For both roles: [`setting`]. For the patient: [`log`], [`card`], [`entry`]. For the clinic, sealed: [`keys`],
-//! [`patient`], [`issued`], [`received`], [`norms`].
+//! [`patient`], [`issued`], [`received`], [`norms`], [`draft`].
 
 pub mod card;
+pub mod draft;
 pub mod entry;
 pub mod issued;
 pub mod keys;

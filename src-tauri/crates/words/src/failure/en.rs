@@ -86,6 +86,10 @@ pub fn failure(failure: &Failure) -> (String, String) {
             "There is no readable code of a summary in this picture.".into(),
             "Take a sharp, straight picture of the whole code, or ask the patient for the sealed file.",
         ),
+        Failure::PlanCardNotSummary => (
+            "This is a plan card, not a summary.".into(),
+            "The card is for the patient to scan. Choose the sealed file that the patient saved, or a picture of its codes.",
+        ),
         Failure::NoSuchEntry { entry } => (
             format!("There is no entry {entry} that can be put right."),
             "Look at the list of what can be put right, and take a number from it.",

@@ -89,6 +89,10 @@ pub fn failure(failure: &Failure) -> (String, String) {
             "En esta imagen no hay ningún código legible de un resumen.".into(),
             "Haga una foto nítida y recta del código entero, o pida el archivo sellado.",
         ),
+        Failure::PlanCardNotSummary => (
+            "Esto es una tarjeta de plan, no un resumen.".into(),
+            "La tarjeta es para que la escanee el paciente. Elija el archivo sellado que guardó el paciente o una foto de sus códigos.",
+        ),
         Failure::NoSuchEntry { entry } => (
             format!("No hay ninguna anotación {entry} que se pueda corregir."),
             "Mire la lista de lo que se puede corregir y tome un número de ella.",

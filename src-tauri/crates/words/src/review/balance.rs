@@ -94,23 +94,59 @@ impl Words {
         if within { format!("{said} {}", self.say(Say::WithinError)) } else { said }
     }
 
-    /// "28 October, firm floor, eyes open: left 12.4 s, right 31 s or more", a line for each visit and condition.
+    /// "28 October, firm floor, eyes open: left 12.4 s, right 31 s or more", a line for each visit and condition. Of several
+    /// times of one leg the last is the visit's own: "left 31.5 s (earlier: left 33 s)".
     pub fn visit_stances(self, baselines: &[(u16, StanceBaseline)], start: NaiveDate) -> Vec<String> {
-        let mut lines: Vec<((u16, Surface, Eyes), Vec<String>)> = Vec::new();
+        type Place = (u16, Surface, Eyes);
+        let mut lines: Vec<(Place, Vec<(Leg, Vec<String>)>)> = Vec::new();
         for (day, baseline) in baselines {
             let what = if baseline.capped { Say::VisitStanceCapped } else { Say::VisitStance };
             let seconds = self.number(f64::from(baseline.tenths) / 10.0);
             let one = self.said(what, &[("leg", &self.leg_short(baseline.leg)), ("s", &seconds)]);
-            let place = (*day, baseline.surface, baseline.eyes);
-            match lines.iter_mut().find(|(other, _)| *other == place) {
-                Some((_, list)) => list.push(one),
-                None => lines.push((place, vec![one])),
-            }
+            let legs = in_place(&mut lines, (*day, baseline.surface, baseline.eyes));
+            in_place(legs, baseline.leg).push(one);
         }
-        let line = |((day, surface, eyes), list): ((u16, Surface, Eyes), Vec<String>)| {
+        let leg = |(_, mut times): (Leg, Vec<String>)| {
+            let last = times.pop().unwrap_or_default();
+            if times.is_empty() {
+                return last;
+            }
+            self.said(Say::VisitStanceEarlier, &[("last", &last), ("before", &times.join(", "))])
+        };
+        let line = |((day, surface, eyes), legs): (Place, Vec<(Leg, Vec<String>)>)| {
             let date = self.date(on(start, day));
-            format!("{date}, {}, {}: {}.", self.surface(surface), self.eyes(eyes), list.join(", "))
+            let legs: Vec<String> = legs.into_iter().map(leg).collect();
+            format!("{date}, {}, {}: {}.", self.surface(surface), self.eyes(eyes), legs.join(", "))
         };
         lines.into_iter().map(line).collect()
+    }
+}
+
+/// What stands under `name` in a list, which keeps the order in which names came.
+fn in_place<K: PartialEq, T: Default>(list: &mut Vec<(K, T)>, name: K) -> &mut T {
+    let place = match list.iter().position(|(other, _)| *other == name) {
+        Some(place) => place,
+        None => {
+            list.push((name, T::default()));
+            list.len() - 1
+        }
+    };
+    &mut list[place].1
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use exercises::catalogue::Lang;
+
+    #[test]
+    fn two_times_of_one_leg_are_told_apart() {
+        let of = |leg, tenths| StanceBaseline { leg, surface: Surface::Firm, eyes: Eyes::Open, tenths, capped: false };
+        let times = [(0, of(Leg::Left, 330)), (0, of(Leg::Right, 280)), (0, of(Leg::Left, 315))];
+        let start = NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date");
+        assert_eq!(
+            Words::new(Lang::En).visit_stances(&times, start),
+            ["26 October, firm floor, eyes open: left 31.5 s (earlier: left 33 s), right 28 s."]
+        );
     }
 }

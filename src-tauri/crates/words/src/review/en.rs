@@ -131,6 +131,7 @@ pub fn text(what: Say) -> &'static str {
         Say::WithinError => "Within measurement error.",
         Say::VisitStance => "{leg} {s} s",
         Say::VisitStanceCapped => "{leg} {s} s or more",
+        Say::VisitStanceEarlier => "{last} (earlier: {before})",
 
         Say::NormBestOf => "best of {n|# try|# tries}",
         Say::NormMeanOf => "mean of {n|# try|# tries}",

@@ -131,6 +131,7 @@ pub fn text(what: Say) -> &'static str {
         Say::WithinError => "Dentro del error de medida.",
         Say::VisitStance => "{leg} {s} s",
         Say::VisitStanceCapped => "{leg} {s} s o más",
+        Say::VisitStanceEarlier => "{last} (antes: {before})",
 
         Say::NormBestOf => "el mejor de {n|# intento|# intentos}",
         Say::NormMeanOf => "media de {n|# intento|# intentos}",

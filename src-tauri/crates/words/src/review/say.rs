@@ -44,7 +44,7 @@ says! {
     StanceMoved StanceUnclear StanceWavers StanceCapped StanceFewDays StanceNoYardstick FromOwnSpread FromOlderAdults FromGiven
     SidesPercent SidesAtMost SidesAtLeast SidesCapped SidesNotComputed WithinError
     SwayLast SwayChanged SwayUnclear SwayFew SwayToConfirm SwayNotMeasured
-    VisitStance VisitStanceCapped
+    VisitStance VisitStanceCapped VisitStanceEarlier
 
     // norms
     NormBestOf NormMeanOf NormMedianOf NormBeside NormMean NormMeanSd NormMedian NormRowLine

@@ -1,0 +1,126 @@
+//! A plan that is still being composed, as the clinic keeps it until its card is issued: CBOR with integer keys. The plan's
+//! own keys are a card's; they end before 20. It never leaves the clinic, which seals it.
+
+use crate::card::{read_plan, write_plan};
+use crate::cbor::{Malformed, MapIn, MapOut};
+use crate::parts::Date;
+use exercises::draft::{Draft, Kept, TypedField, Unread, Used};
+use exercises::id::{ItemId, PlanId};
+use exercises::plan::Leg;
+
+/// More fields than any page has.
+const MOST_UNREAD: usize = 32;
+
+/// A draft that cannot be written, or bytes that are none: the part that is to blame.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[error("no draft has such a part: {field}")]
+pub struct DraftFault {
+    /// Which part.
+    pub field: &'static str,
+}
+
+impl From<Malformed> for DraftFault {
+    fn from(Malformed(field): Malformed) -> DraftFault {
+        DraftFault { field }
+    }
+}
+
+/// The draft as bytes, without the plan's id.
+///
+/// # Errors
+/// A date outside 2020 to 2199.
+pub fn write(kept: &Kept) -> Result<Vec<u8>, DraftFault> {
+    let Kept { draft: Draft { plan, used, earlier }, unread, on } = kept;
+    let mut map = MapOut::default();
+    write_plan(&mut map, plan)?;
+    map.put(20, "day", &Date(*on))?;
+    map.put(21, "numbers given", &(used.items, used.complaints, used.activities))?;
+    map.put(22, "earlier", &(*earlier as u64))?;
+    let unread: Vec<(u8, u8, &str)> = unread.all().iter().map(|(field, text)| unread_out(*field, text)).collect();
+    map.put_list(23, "unread", &unread)?;
+    Ok(map.finish())
+}
+
+/// Reads what [`write`] wrote, passing over keys that it does not know. The plan's id is empty.
+///
+/// # Errors
+/// The part that says nothing a draft can hold.
+pub fn read(bytes: &[u8]) -> Result<Kept, DraftFault> {
+    let map = MapIn::split(bytes, "draft")?;
+    let plan = read_plan(&map, PlanId([0; 8]))?;
+    let (items, complaints, activities) = map.need::<(u8, u8, u8)>(21, "numbers given")?;
+    let earlier = usize::try_from(map.need::<u64>(22, "earlier")?).ok();
+    let earlier = earlier.filter(|earlier| *earlier <= plan.baselines.len()).ok_or(Malformed("earlier"))?;
+    let unread = map.list::<(u8, u8, String), MOST_UNREAD>(23, "unread")?;
+    let unread: Option<Unread> = unread.into_iter().map(unread_in).collect();
+    Ok(Kept {
+        draft: Draft { plan, used: Used { items, complaints, activities }, earlier },
+        unread: unread.ok_or(Malformed("unread"))?,
+        on: map.need::<Date>(20, "day")?.0,
+    })
+}
+
+fn unread_out(field: TypedField, text: &str) -> (u8, u8, &str) {
+    match field {
+        TypedField::Times(ItemId(item)) => (0, item, text),
+        TypedField::Stance(Leg::Left) => (1, 0, text),
+        TypedField::Stance(Leg::Right) => (1, 1, text),
+        TypedField::Visit => (2, 0, text),
+    }
+}
+
+fn unread_in((kind, of, text): (u8, u8, String)) -> Option<(TypedField, String)> {
+    let field = match (kind, of) {
+        (0, item) => TypedField::Times(ItemId(item)),
+        (1, 0) => TypedField::Stance(Leg::Left),
+        (1, 1) => TypedField::Stance(Leg::Right),
+        (2, _) => TypedField::Visit,
+        _ => return None,
+    };
+    Some((field, text))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use exercises::draft::first;
+
+    fn kept() -> Kept {
+        let card = crate::card::open(include_bytes!("../tests/frozen/card-1.bin")).expect("a card");
+        let mut plan = card.into_card_after_checking_the_signature().plan;
+        plan.id = PlanId([0; 8]);
+        let legs = [Leg::Left, Leg::Right].map(TypedField::Stance);
+        let fields = [TypedField::Times(ItemId(2)), legs[0], legs[1], TypedField::Visit];
+        let unread = fields.into_iter().map(|field| (field, "8am 7pn".to_owned())).collect();
+        let (on, earlier) = (plan.issued, plan.baselines.len());
+        Kept { draft: Draft { plan, used: Used { items: 7, complaints: 2, activities: 0 }, earlier }, unread, on }
+    }
+
+    #[test]
+    fn what_is_kept_is_read_again() {
+        let day = kept().on;
+        let unnamed = first(PlanId([0; 8]), "Bridge Street", day);
+        for kept in [kept(), Kept { draft: unnamed, unread: Unread::default(), on: day }] {
+            assert_eq!(read(&write(&kept).expect("a draft")), Ok(kept));
+        }
+    }
+
+    #[test]
+    fn a_half_done_plan_is_kept_as_it_is() {
+        let mut half = kept();
+        half.draft.plan.items.clear();
+        half.draft.plan.complaints.iter_mut().for_each(|complaint| complaint.name.clear());
+        assert_eq!(read(&write(&half).expect("a draft")), Ok(half));
+    }
+
+    #[test]
+    fn bytes_cut_or_changed_anywhere_never_go_wrong_in_silence() {
+        let bytes = write(&kept()).expect("a draft");
+        for at in 0..bytes.len() {
+            assert!(read(&bytes[..at]).is_err(), "cut at {at}");
+            let mut changed = bytes.clone();
+            changed[at] = changed[at].wrapping_add(1);
+            assert_ne!(read(&changed), Ok(kept()), "byte {at} says nothing");
+        }
+    }
+}

@@ -1,0 +1,209 @@
+//! Composing a plan: what is typed is what is issued, and what was begun is not lost.
+
+use end_to_end::{Desktop, Window};
+use exercises::plan::{Pattern, Plan};
+use std::path::Path;
+
+const AT: &str = "2027-03-01T08:30:00+01:00";
+const ENTER: &str = "\u{E007}";
+const HEEL: &str = "Heel raise";
+
+/// The clinic's window at its list of patients.
+fn open(desktop: &Desktop, at: &str, passphrase: &str) -> Window {
+    let clinic = desktop.open("clinic").at(at).zone("Europe/Vienna").size(1280, 800).start();
+    clinic.type_into("Passphrase", passphrase);
+    clinic.press("Open");
+    clinic.see("Receive summaries");
+    clinic
+}
+
+/// K17's first plan with a heel raise in it, its times in sight.
+fn compose(desktop: &Desktop) -> Window {
+    let clinic = open(desktop, AT, desktop.with_a_clinic());
+    clinic.press("First plan: K17");
+    clinic.press(&format!("Add {HEEL}"));
+    clinic.press_part("Times, limits, note");
+    clinic.see("Nothing stands against it.");
+    clinic
+}
+
+fn stands_in(clinic: &Window, label: &str, text: &str) {
+    clinic.wait_for(&format!(
+        "const label = [...document.querySelectorAll('label.text')].find((one) => one.querySelector('span').textContent === '{label}');
+         return label?.querySelector('input').value === '{text}'"
+    ));
+}
+
+/// The plan on the card that the program wrote.
+fn issued(card: &Path) -> Plan {
+    let bytes = std::fs::read(card.join("card.bin")).expect("the card is written");
+    format::card::open(&bytes).expect("a card").into_card_after_checking_the_signature().plan
+}
+
+fn times(plan: &Plan) -> Vec<u16> {
+    match &plan.items[0].schedule.pattern {
+        Pattern::At { times } => times.clone(),
+        other => panic!("a list of times is expected, not {other:?}"),
+    }
+}
+
+#[test]
+fn the_times_on_the_card_are_the_times_on_the_screen() {
+    let desktop = Desktop::new();
+    let clinic = compose(&desktop);
+    for (typed, shown) in [("8am, 7pm", "08:00, 19:00"), ("19.00", "19:00"), ("0800, 1900", "08:00, 19:00")] {
+        clinic.type_into("Times", &format!("{typed}{ENTER}"));
+        stands_in(&clinic, "Times", shown);
+    }
+    clinic.see("every day, at 08:00, 19:00");
+    for typed in ["8am, 7pn", "25:00", "8:00, 19:0"] {
+        clinic.type_into("Times", &format!("{typed}{ENTER}"));
+        clinic.see(&format!("{HEEL}: The times “{typed}” cannot be read"));
+        assert!(!clinic.can_press("Issue plan card"), "{typed:?} must not be issued");
+        stands_in(&clinic, "Times", typed);
+    }
+    clinic.screenshot("composing-times-unread");
+    clinic.type_into("Times", &format!("0800, 7 pm{ENTER}"));
+    clinic.press("Issue plan card");
+    clinic.see("Plan card for K17");
+    assert_eq!(times(&issued(&desktop.path("card-K17-1"))), [480, 1140]);
+}
+
+/// A screen reader presses a button without leaving the field before.
+#[test]
+fn issuing_reads_what_is_half_typed_first() {
+    let desktop = Desktop::new();
+    let clinic = compose(&desktop);
+    let issue = "[...document.querySelectorAll('button.main')].find((one) => one.textContent === 'Issue plan card').click(); return true";
+    clinic.type_into("Times", "8am, 7pn");
+    clinic.ask(issue, &[]);
+    clinic.see("cannot be read");
+    clinic.type_into("Times", &format!("8am{ENTER}"));
+    clinic.see("Nothing stands against it.");
+    clinic.type_into("Times", "8am, 7pm");
+    clinic.ask(issue, &[]);
+    clinic.see("Plan card for K17");
+    assert_eq!(times(&issued(&desktop.path("card-K17-1"))), [480, 1140]);
+}
+
+#[test]
+fn seconds_dates_and_windows_that_cannot_be_meant_are_said() {
+    let desktop = Desktop::new();
+    let clinic = compose(&desktop);
+    clinic.press("Add Stand on one leg");
+    for typed in ["abc", "900"] {
+        clinic.type_into("left leg", &format!("{typed}{ENTER}"));
+        clinic.see(&format!("Left leg: “{typed}” is no number of seconds from 0 to 600"));
+    }
+    clinic.screenshot("composing-seconds-unread");
+    clinic.type_into("left leg", &format!("12,46 s{ENTER}"));
+    stands_in(&clinic, "left leg", "12.5");
+    clinic.see_no_more("is no number of seconds");
+    clinic.set("Date", "");
+    clinic.see("The date of the next visit is missing.");
+    clinic.press("2 weeks");
+    clinic.see_no_more("The date of the next visit is missing.");
+    clinic.press("Add Sit tall, chin back");
+    clinic.ask("document.querySelectorAll('.item details').forEach((fold) => { fold.open = true; }); return true", &[]);
+    clinic.choose("From", "17:00");
+    clinic.choose("To", "09:00");
+    clinic.see("Sit tall, chin back: This goes through the night: from 17:00 to 09:00 on the next day.");
+    clinic.screenshot("composing-through-the-night");
+}
+
+#[test]
+fn a_code_that_is_too_long_is_refused_and_not_cut() {
+    let desktop = Desktop::new();
+    let clinic = open(&desktop, AT, desktop.with_a_clinic());
+    clinic.type_into("Code", "ABCDEFGHIJKLM");
+    clinic.press("Add patient");
+    clinic.see("A code is 1 to 12 letters, digits and hyphens.");
+    assert!(!clinic.sees("ABCDEFGHIJKL"), "no patient under the first twelve");
+}
+
+#[test]
+fn what_was_begun_is_found_again_until_its_card_is_issued() {
+    let desktop = Desktop::new();
+    let clinic = compose(&desktop);
+    clinic.type_into("Times", &format!("8am, 7pn{ENTER}"));
+    clinic.see("cannot be read");
+    clinic.press("Patients");
+    clinic.press("First plan: K17");
+    clinic.see("Draft of 1 March resumed.");
+    clinic.see(&format!("{HEEL}: The times “8am, 7pn” cannot be read"));
+    clinic.screenshot("composing-draft");
+    clinic.close();
+
+    let clinic = open(&desktop, "2027-03-01T10:00:00+01:00", "plumb line and lantern");
+    clinic.press("First plan: K17");
+    clinic.see("Draft of 1 March resumed.");
+    clinic.press("Discard draft");
+    clinic.see("Discard everything that was changed in this draft?");
+    clinic.screenshot("composing-discard");
+    clinic.press("No, keep it");
+    clinic.press("Discard draft");
+    clinic.press("Yes, discard it");
+    clinic.see("Nothing in the plan yet.");
+    clinic.press("Patients");
+    clinic.press("First plan: K17");
+    clinic.see("Nothing in the plan yet.");
+    assert!(!clinic.sees("resumed"), "looking begins no draft");
+
+    clinic.press(&format!("Add {HEEL}"));
+    clinic.press("Issue plan card");
+    clinic.see("Plan card for K17");
+    clinic.press("Close");
+    clinic.press("Next plan: K17");
+    clinic.see("Plan 2 for K17");
+    assert!(!clinic.sees("resumed"), "the card ended the draft");
+    clinic.press("Take out: Heel raise");
+    clinic.press("Review");
+    clinic.press("Next plan");
+    clinic.see("Draft of 1 March resumed.");
+    clinic.see("Nothing in the plan yet.");
+}
+
+#[test]
+fn a_double_press_adds_once_and_a_thirteenth_is_said() {
+    let desktop = Desktop::new();
+    let clinic = open(&desktop, AT, desktop.with_a_clinic());
+    clinic.press("First plan: K17");
+    let count = |clinic: &Window| clinic.ask("return document.querySelectorAll('.item').length", &[]);
+    clinic.press_twice(&format!("Add {HEEL}"));
+    clinic.see("Times, limits, note");
+    assert_eq!(count(&clinic), 1, "who presses twice means it once");
+    // Here and there: two presses in one place could be taken for one.
+    let others = ["Add Sit tall, chin back", "Add Heel raise"].into_iter().cycle();
+    for (n, add) in (2..=12).zip(others) {
+        clinic.press(add);
+        clinic.wait_for(&format!("return document.querySelectorAll('.item').length === {n}"));
+    }
+    clinic.see("A plan holds at most 12 exercises. Take one out to add another.");
+    clinic.press("Add Stand on one leg");
+    assert_eq!(count(&clinic), 12);
+    clinic.screenshot("composing-full");
+}
+
+#[test]
+fn a_window_opens_in_the_size_of_its_side_and_as_it_was_left() {
+    let desktop = Desktop::new();
+    desktop.with_a_clinic();
+    let size = |window: &Window| {
+        let size = window.ask("return [innerWidth, innerHeight]", &[]);
+        (size[0].as_u64().unwrap_or_default(), size[1].as_u64().unwrap_or_default())
+    };
+    let clinic = desktop.open("clinic").at(AT).in_its_own_size().start();
+    clinic.see("Passphrase");
+    assert_eq!(size(&clinic), (1280, 800));
+    let other = desktop.open("somebody").at(AT).in_its_own_size().start();
+    other.see("I prescribe exercises");
+    assert_eq!(size(&other), (460, 844));
+    other.press("I prescribe exercises");
+    other.wait_for("return innerWidth === 1280 && innerHeight === 800");
+    other.close();
+    clinic.resize(1000, 700);
+    clinic.close();
+    let clinic = desktop.open("clinic").at(AT).in_its_own_size().start();
+    clinic.see("Passphrase");
+    assert_eq!(size(&clinic), (1000, 700));
+}

@@ -1,0 +1,64 @@
+//! The draft that was resumed, and the way to be rid of it.
+
+use chrono::NaiveDate;
+use leptos::prelude::*;
+use wire::clinic::{DiscardDraft, PatientCode};
+use words::Key;
+
+use super::sheet::Sheet;
+use crate::clinic::room::{Page, Room};
+
+/// "Draft of 24 November resumed.", and "Discard draft", which asks once.
+#[component]
+pub fn Left(code: String, day: NaiveDate) -> impl IntoView {
+    let sheet = Sheet::here();
+    let words = sheet.words();
+    let another_day = sheet
+        .draft
+        .with_untracked(|draft| draft.plan.issued != day && sheet.exercises.with_value(|all| draft.balances(all)));
+    let key = if another_day { Key::DraftResumedAnew } else { Key::DraftResumed };
+    let asked = RwSignal::new(false);
+    let code = StoredValue::new(code);
+    let shown = move || {
+        if asked.get() {
+            return view! { <Sure code=code.get_value() keep=move || asked.set(false)/> }.into_any();
+        }
+        view! { <button type="button" on:click=move |_| asked.set(true)>{words.text(Key::DraftDiscard)}</button> }.into_any()
+    };
+    view! {
+        <div class="left-draft">
+            <p role="status">{words.fill(key, &[("date", &words.date(day))])}</p>
+            {shown}
+        </div>
+    }
+}
+
+/// The question; keeping stands first and has the focus.
+#[component]
+fn Sure(code: String, keep: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+    let room = Room::here();
+    let words = room.house.words();
+    let first = NodeRef::<leptos::html::Button>::new();
+    Effect::new(move || {
+        if let Some(button) = first.get() {
+            // A page that was left meanwhile takes no focus.
+            let _ = button.focus();
+        }
+    });
+    let discard = move |_| {
+        let whose = code.clone();
+        room.keeper.forget();
+        room.house.ask::<DiscardDraft>(PatientCode { code: code.clone() }, move |draft| {
+            room.show(Page::Plan(whose, Box::new(draft)));
+        });
+    };
+    view! {
+        <div class="sure" role="group" aria-labelledby="discard-ask">
+            <p id="discard-ask"><strong>{words.text(Key::DraftDiscardAsk)}</strong></p>
+            <div class="presses">
+                <button type="button" node_ref=first on:click=move |_| keep()>{words.text(Key::DraftDiscardNo)}</button>
+                <button type="button" class="alarm" disabled=room.house.busy on:click=discard>{words.text(Key::DraftDiscardYes)}</button>
+            </div>
+        </div>
+    }
+}
