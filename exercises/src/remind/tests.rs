@@ -257,7 +257,7 @@ fn a_run_that_was_stopped_and_put_off_comes_back_in_ten_minutes() {
 fn what_was_put_off_does_not_come_while_it_is_being_done_or_once_that_was_enough() {
     let nine = slot(1, HOLD, 0);
     let later = (at(1, 9, 3), What::PutOff { slot: nine, minutes: 10 });
-    let with = |more: &[(Stamp, What)]| due(&[&[later.clone()], more].concat(), at(1, 9, 16));
+    let with = |more: &[(Stamp, What)]| due(&[std::slice::from_ref(&later), more].concat(), at(1, 9, 16));
     assert_eq!(with(&[in_part(at(1, 9, 5), at(1, 9, 6), nine, RunEnd::Stopped)]), Some(nine), "stopped before its time");
     assert_eq!(with(&[in_part(at(1, 9, 12), at(1, 9, 12), nine, RunEnd::Going)]), None, "being done");
     assert_eq!(with(&[in_part(at(1, 9, 12), at(1, 9, 15), nine, RunEnd::Stopped)]), None, "stopped after its time");
