@@ -89,7 +89,11 @@ impl Scenario<'_> {
 
     /// What the clinician keeps and changes at the second visit: today's ratings and stance times, a little more to do.
     fn second(&self, first: &Plan, next: Plan) -> Plan {
-        let baselines = first.baselines.iter().map(|b| exercises::plan::StanceBaseline { tenths: b.tenths.max(180), ..*b });
+        let baselines = first.baselines.iter().map(|b| exercises::plan::StanceBaseline {
+            taken: Some(next.issued),
+            tenths: b.tenths.max(180),
+            ..*b
+        });
         let mut plan = Plan { absent: first.absent.clone(), baselines: baselines.collect(), ..next };
         plan.complaints.iter_mut().for_each(|complaint| complaint.pain = Some(4));
         plan.activities.iter_mut().for_each(|activity| activity.rating = Some(6));

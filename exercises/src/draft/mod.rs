@@ -16,7 +16,7 @@ use crate::plan::{Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Plan, Schedule, Side
 
 pub use dose::{stepped, with};
 pub use named::{Used, cut};
-pub use stance::{StanceField, tenths_of};
+pub use stance::tenths_of;
 pub use start::{DEFAULT_DAYS, first, next};
 pub use step::{Choices, apply};
 pub use times::{minute_of, times_of};
@@ -34,8 +34,6 @@ pub struct Draft {
     pub plan: Plan,
     /// Numbers given so far.
     pub used: Used,
-    /// So many of the plan's stance times, from the first, are of earlier visits.
-    pub earlier: usize,
 }
 
 impl Draft {

@@ -114,4 +114,7 @@ fn the_frozen_card_of_version_1_is_still_taken() {
     for read in [card::read(bin), card::read(text.as_bytes())] {
         assert_eq!(verify(read.expect("well formed"), Some(keys.verify_key())), Ok(expected.clone()));
     }
+    let with_days = include_bytes!("../../format/tests/frozen/card-1-days.bin");
+    let expected = support::frozen_card_with_days(keys.verify_key(), keys.recipient());
+    assert_eq!(verify(card::read(with_days).expect("well formed"), Some(keys.verify_key())), Ok(expected));
 }

@@ -94,8 +94,6 @@ pub struct PlanDraft {
     pub plan: Plan,
     /// Numbers given in any of its revisions: none of them is given again.
     pub used: exercises::draft::Used,
-    /// So many of its stance times, from the first, are of earlier visits ([`exercises::draft::Draft::earlier`]).
-    pub earlier: usize,
     /// The catalogue.
     pub exercises: Vec<Exercise>,
     /// What the rules propose for its items.

@@ -44,7 +44,7 @@ impl Sheet {
         let sheet = Sheet {
             house,
             code: StoredValue::new(code),
-            draft: RwSignal::new(Draft { plan: draft.plan, used: draft.used, earlier: draft.earlier }),
+            draft: RwSignal::new(Draft { plan: draft.plan, used: draft.used }),
             exercises: StoredValue::new(draft.exercises),
             suggestions: StoredValue::new(draft.suggestions),
             alarms: StoredValue::new(draft.alarms),

@@ -17,11 +17,10 @@ pub fn draft(house: &House, moment: &Moment, code: &str) -> Answer<PlanDraft> {
     let patient = rows::patient(house, code)?;
     let review = reviewing::review(house, &patient, &Norms::built_in());
     let alarms = review.as_ref().map(|review| review.alarms.iter().filter(|alarm| !alarm.cleared).copied().collect());
-    let Draft { plan, used, earlier } = next(house, moment, &patient)?;
+    let Draft { plan, used } = next(house, moment, &patient)?;
     Ok(PlanDraft {
         plan,
         used,
-        earlier,
         exercises: reviewing::catalogue(house, &patient).exercises,
         suggestions: review.map(|review| review.items).unwrap_or_default(),
         alarms: alarms.unwrap_or_default(),
