@@ -12,7 +12,7 @@ mod times;
 
 use crate::catalogue::{Exercise, Kind, Sidedness};
 use crate::id::ItemId;
-use crate::plan::{Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Plan, Schedule, Side};
+use crate::plan::{DEFAULT_PAIN_LIMIT, Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Plan, Schedule, Side};
 
 pub use dose::{stepped, with};
 pub use named::{Used, cut};
@@ -21,9 +21,6 @@ pub use start::{DEFAULT_DAYS, first, next};
 pub use step::{Choices, apply};
 pub use times::{minute_of, times_of};
 
-/// Pain that a new item allows, 0 to 10: up to 5 during and after is allowed, if it settles by next morning (Silbernagel
-/// 2007, Am J Sports Med 35:897-906, tested in Achilles tendinopathy only; acute, post-operative or nerve pain needs less).
-pub const DEFAULT_PAIN_LIMIT: u8 = 5;
 /// The longest doing that still fits an hourly rhythm, in seconds (our proposal; no trial gives one).
 pub const HOURLY_AT_MOST_S: u32 = 120;
 

@@ -1,16 +1,13 @@
 //! Stance times taken at the visit, beside those of earlier visits.
 
 use super::Draft;
-use crate::plan::{StanceBaseline, StanceField};
-
-/// The longest stance time that can be written in, in tenths of a second: ten minutes.
-const MOST_TENTHS: f64 = 6000.0;
+use crate::plan::stance::{MAX_STANCE_TENTHS, StanceBaseline, StanceField};
 
 /// Tenths of a second of what was typed in seconds, with point or comma; `None` where it is no such number.
 pub fn tenths_of(text: &str) -> Option<u16> {
     let seconds: f64 = text.trim().replace(',', ".").parse().ok()?;
     let tenths = libm::round(seconds * 10.0);
-    (0.0..=MOST_TENTHS).contains(&tenths).then_some(tenths as u16)
+    (0.0..=f64::from(MAX_STANCE_TENTHS)).contains(&tenths).then_some(tenths as u16)
 }
 
 impl Draft {

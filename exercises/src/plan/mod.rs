@@ -27,6 +27,19 @@ pub const MAX_NOTE: usize = 40;
 pub const MAX_NAME: usize = 60;
 /// Longest line of aftercare, in characters.
 pub const MAX_AFTERCARE: usize = 120;
+/// Most lines of aftercare: more than a patient would read on the day of a visit.
+pub const MAX_AFTERCARE_LINES: usize = 8;
+/// Most stance times: three of each leg with eyes open on the firm floor (today's and those of the days that a gate asks for), and
+/// two of another condition. A card has to stay small enough for one code.
+pub const MAX_BASELINES: usize = 8;
+/// Most alarms that one plan clears; each takes room on the card.
+pub const MAX_CLEARED: usize = 32;
+/// The highest pain, and the highest rating of an activity: both are asked for on the usual scale of 0 to 10.
+pub const MAX_SCORE: u8 = 10;
+/// Pain that an item allows unless the clinician says otherwise, 0 to 10: up to 5 during and after is allowed, if it settles by
+/// next morning (Silbernagel 2007, Am J Sports Med 35:897-906, tested in Achilles tendinopathy only; acute, post-operative or
+/// nerve pain needs less).
+pub const DEFAULT_PAIN_LIMIT: u8 = 5;
 
 /// What one patient is to do until the review date.
 #[derive(Debug, Clone, PartialEq, Eq)]

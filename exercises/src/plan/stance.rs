@@ -9,6 +9,9 @@ use chrono::NaiveDate;
 use std::cmp::Reverse;
 use std::collections::BTreeSet;
 
+/// The longest stance time that can be written in, in tenths of a second: ten minutes, far beyond any published time.
+pub const MAX_STANCE_TENTHS: u16 = 6000;
+
 /// A single-leg stance time taken at a visit.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]

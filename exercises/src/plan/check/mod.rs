@@ -3,7 +3,10 @@
 //! Both devices ask the same question, so that a card made by another program cannot switch on what the rules hold back.
 
 use super::stance::{StanceField, days_reached, newest};
-use super::{Aftercare, AgeBand, Item, MAX_AFTERCARE, MAX_ITEMS, MAX_NAME, MAX_NAMED, MAX_NOTE, Pattern, Plan, Risk, Side};
+use super::{
+    Aftercare, AgeBand, Item, MAX_AFTERCARE, MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAME,
+    MAX_NAMED, MAX_NOTE, MAX_SCORE, Pattern, Plan, Risk, Side,
+};
 use crate::catalogue::{Catalogue, Exercise, Eyes, Kind, Sidedness, Surface};
 use crate::id::ItemId;
 
@@ -21,7 +24,8 @@ pub const GATE_DAYS: usize = 2;
 pub enum Problem {
     /// There is no item.
     NoItem,
-    /// More items than [`MAX_ITEMS`], or complaints or activities than [`MAX_NAMED`].
+    /// More items than [`MAX_ITEMS`], complaints or activities than [`MAX_NAMED`], stance times than [`MAX_BASELINES`], lines
+    /// than [`MAX_AFTERCARE_LINES`] or cleared alarms than [`MAX_CLEARED`].
     TooMany,
     /// A text is empty or longer than allowed, or holds a control character.
     Text {
@@ -34,7 +38,7 @@ pub enum Problem {
     SameNumber,
     /// The review date is not after the day of issue, or more than a year after it.
     ReviewDate,
-    /// A pain or rating is over 10.
+    /// A pain or rating is over [`MAX_SCORE`].
     Score,
     /// The catalogue has no such exercise.
     UnknownExercise(ItemId, String),
@@ -107,7 +111,8 @@ fn whole(plan: &Plan) -> Vec<Problem> {
     if plan.items.len() > MAX_ITEMS || plan.complaints.len() > MAX_NAMED || plan.activities.len() > MAX_NAMED {
         found.push(Problem::TooMany);
     }
-    if plan.baselines.len() > 8 || plan.aftercare.len() > 8 || plan.cleared.len() > 32 {
+    if plan.baselines.len() > MAX_BASELINES || plan.aftercare.len() > MAX_AFTERCARE_LINES || plan.cleared.len() > MAX_CLEARED
+    {
         found.push(Problem::TooMany);
     }
     found.extend(texts(plan));
@@ -123,7 +128,7 @@ fn whole(plan: &Plan) -> Vec<Problem> {
     }
     let scores = plan.complaints.iter().filter_map(|complaint| complaint.pain);
     let ratings = plan.activities.iter().filter_map(|activity| activity.rating);
-    if scores.chain(ratings).chain(plan.items.iter().map(|item| item.pain_limit)).any(|score| score > 10) {
+    if scores.chain(ratings).chain(plan.items.iter().map(|item| item.pain_limit)).any(|score| score > MAX_SCORE) {
         found.push(Problem::Score);
     }
     found

@@ -15,8 +15,8 @@ use wire::patient::CardSource;
 pub const MOST_PICTURE: u64 = 20 * 1024 * 1024;
 /// Most bytes of an exercise file.
 const MOST_EXERCISE: u64 = 1024 * 1024;
-/// Most bytes of a sealed summary.
-pub const MOST_SUMMARY: u64 = 4 * 1024 * 1024;
+/// Most bytes of a sealed summary's file.
+pub const MOST_SUMMARY: u64 = format::summary::MOST_SEALED as u64;
 
 /// Reads a file that a person named, up to `most` bytes.
 pub fn read(path: &Path, most: u64) -> Answer<Vec<u8>> {

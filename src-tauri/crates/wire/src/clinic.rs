@@ -9,6 +9,9 @@ use serde::{Deserialize, Serialize};
 
 use crate::Failure;
 
+/// The longest code of a patient, in characters.
+pub const MAX_CODE: usize = 12;
+
 /// Command: make the clinic's keys and its sealed store.
 pub struct Start;
 /// Command: open the sealed store.

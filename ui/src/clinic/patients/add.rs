@@ -2,14 +2,11 @@
 
 use exercises::plan::MAX_NAME;
 use leptos::prelude::*;
-use wire::clinic::{self, Add, PatientLine};
+use wire::clinic::{self, Add, MAX_CODE, PatientLine};
 use words::Key;
 
 use crate::clinic::fields::Text;
 use crate::clinic::room::Room;
-
-/// The longest code, in characters.
-const MAX_CODE: usize = 12;
 
 /// A code, a name if wanted, and straight on to the first plan.
 #[component]

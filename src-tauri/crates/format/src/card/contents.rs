@@ -7,13 +7,8 @@ use crate::codes::{Code, Coded};
 use crate::packed::{UnpackFault, pack, unpack};
 use crate::parts::Date;
 use exercises::id::PlanId;
-use exercises::plan::{MAX_ITEMS, MAX_NAMED, Plan, Risk};
+use exercises::plan::{MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAMED, Plan, Risk};
 use std::collections::BTreeSet;
-
-/// Most stance baselines, and most lines of aftercare.
-const MOST_LINES: usize = 8;
-/// Most alarms that one card clears.
-const MOST_CLEARED: usize = 32;
 
 impl From<Malformed> for CardFault {
     fn from(Malformed(field): Malformed) -> CardFault {
@@ -101,9 +96,9 @@ fn read_plan(map: &MapIn<'_>, id: PlanId) -> Result<Plan, Malformed> {
     let items = map.list::<ItemOut, MAX_ITEMS>(7, "items")?;
     let complaints = map.list::<ComplaintOut, MAX_NAMED>(8, "complaints")?;
     let activities = map.list::<ActivityOut, MAX_NAMED>(9, "activities")?;
-    let baselines = map.list::<BaselineOut, MOST_LINES>(10, "baselines")?;
-    let aftercare = map.list::<AftercareOut, MOST_LINES>(11, "aftercare")?;
-    let cleared = map.list::<ClearedOut, MOST_CLEARED>(12, "cleared")?;
+    let baselines = map.list::<BaselineOut, MAX_BASELINES>(10, "baselines")?;
+    let aftercare = map.list::<AftercareOut, MAX_AFTERCARE_LINES>(11, "aftercare")?;
+    let cleared = map.list::<ClearedOut, MAX_CLEARED>(12, "cleared")?;
     Ok(Plan {
         id,
         revision: map.need(0, "revision")?,

@@ -5,7 +5,10 @@ use crate::names::{self, Named};
 use chrono::NaiveDate;
 use exercises::catalogue::{Dose, ExerciseId, RungId, Tempo};
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId};
-use exercises::plan::{Activity, Aftercare, Complaint, Days, Item, Pattern, Plan, Schedule, Side, StanceBaseline};
+use exercises::plan::stance::MAX_STANCE_TENTHS;
+use exercises::plan::{
+    Activity, Aftercare, Complaint, DEFAULT_PAIN_LIMIT, Days, Item, Pattern, Plan, Schedule, Side, StanceBaseline,
+};
 use std::ops::Range;
 use toml::Spanned;
 
@@ -21,9 +24,6 @@ pub struct FileFault {
 
 /// A fault at a place of the text, before its line is counted.
 struct Wrong(Option<Range<usize>>, String);
-
-/// The default limit of pain during an exercise (Silbernagel 2007, AJSM 35:897-906: up to 5 of 10).
-const PAIN_LIMIT: u8 = 5;
 
 /// Reads a plan. Id, revision, clinic and the editions of exercises are empty; `today` is the day of issue.
 ///
@@ -109,7 +109,7 @@ fn item(shape: Spanned<ItemShape>) -> Result<Item, Wrong> {
         side: shape.side.as_ref().map_or(Ok(Side::Neither), named)?,
         dose,
         schedule: Schedule { days: days(&shape.days)?, pattern },
-        pain_limit: shape.pain_limit.unwrap_or(PAIN_LIMIT),
+        pain_limit: shape.pain_limit.unwrap_or(DEFAULT_PAIN_LIMIT),
         may_step: shape.may_step,
         serves: shape.serves.map(ComplaintId),
         note: shape.note,
@@ -122,8 +122,9 @@ fn every_pattern(every: &EveryShape) -> Result<Pattern, Wrong> {
 
 fn stance(shape: StanceShape, today: NaiveDate) -> Result<StanceBaseline, Wrong> {
     let seconds = *shape.seconds.get_ref();
-    if !(0.0..=600.0).contains(&seconds) {
-        return Err(Wrong(Some(shape.seconds.span()), "seconds must be 0 to 600".into()));
+    let most = f64::from(MAX_STANCE_TENTHS) / 10.0;
+    if !(0.0..=most).contains(&seconds) {
+        return Err(Wrong(Some(shape.seconds.span()), format!("seconds must be 0 to {most}")));
     }
     let taken = shape.taken.as_ref().map(date).transpose()?;
     if let (Some(word), Some(_)) = (&shape.taken, taken.filter(|taken| *taken > today)) {

@@ -6,7 +6,7 @@ use chrono::{DateTime, NaiveDate};
 use exercises::alarm::Trouble;
 use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::log::{Barrier, Excuse};
-use exercises::plan::Leg;
+use exercises::plan::{Leg, MAX_SCORE};
 use exercises::run::{SetUp, TrialEnd};
 use exercises::time::Stamp;
 use serde::Deserialize;
@@ -266,7 +266,7 @@ fn ms(seconds: f64) -> Result<u32, String> {
 }
 
 fn ten(score: u8) -> Result<u8, String> {
-    if score <= 10 { Ok(score) } else { Err("a score must be 0 to 10".into()) }
+    if score <= MAX_SCORE { Ok(score) } else { Err(format!("a score must be 0 to {MAX_SCORE}")) }
 }
 
 fn named<T: Named>(name: &str) -> Result<T, String> {
