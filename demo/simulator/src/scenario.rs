@@ -147,7 +147,7 @@ fn device(devices: usize, hour: u16) -> usize {
 }
 
 fn receive(clinic: &mut House, path: &Path) -> Answer<()> {
-    let bytes = outside::read(path, outside::MOST_SUMMARY);
+    let bytes = outside::read(path, outside::MAX_SUMMARY);
     let receipts = receiving::receive(clinic, vec![(path.display().to_string(), bytes)])?;
     let refused = receipts.into_iter().find_map(|receipt| match receipt.outcome {
         wire::clinic::Outcome::Refused(failure) => Some(failure),

@@ -15,7 +15,7 @@ use wire::Failure;
 use wire::patient::{BeginAsk, RunScript, RunSnapshot, SensedTrial};
 
 /// The longest account of one trial, in bytes: eight events with four seconds of samples each take a quarter of it.
-const MOST_DETAIL: usize = 1 << 20;
+const MAX_DETAIL: usize = 1 << 20;
 
 /// Begins a run of an item: for the slot that is open (or opens within ten minutes), else as an extra one. The beginning
 /// itself is logged.
@@ -108,7 +108,7 @@ pub fn keep_sensed(house: &mut House, moment: &Moment, report: &SensedTrial) -> 
     let one = plans::one(house, Some(report.plan))?;
     let run = one.followed.history.runs.get(&report.run).ok_or(Failure::NoSuchItem)?;
     let Doing::Balance(balance) = &run.doing else { return Err(Failure::NoSuchItem) };
-    if usize::from(report.trial) >= balance.trials.len() || report.detail.len() > MOST_DETAIL {
+    if usize::from(report.trial) >= balance.trials.len() || report.detail.len() > MAX_DETAIL {
         return Err(Failure::NoSuchItem);
     }
     let SensedTrial { run, trial, sensed, detail, .. } = report.clone();

@@ -1,7 +1,7 @@
 //! What stands on a card, as CBOR. The keys are frozen: a new part takes a new key, an old key is never used again.
 
 use super::items::{ActivityOut, AftercareOut, BaselineOut, ClearedOut, ComplaintOut, ItemOut};
-use super::{Card, CardFault, MOST_CONTENTS, MOST_OWN, PairingSecret, dictionary};
+use super::{Card, CardFault, MAX_CONTENTS, MAX_OWN, PairingSecret, dictionary};
 use crate::cbor::{Malformed, MapIn, MapOut};
 use crate::codes::{Code, Coded};
 use crate::packed::{UnpackFault, pack, unpack};
@@ -26,8 +26,8 @@ pub(super) fn write(card: &Card) -> Result<Vec<u8>, CardFault> {
     write_plan(&mut map, plan)?;
     map.put_list(13, "own exercises", own)?;
     let plain = map.finish();
-    if plain.len() > MOST_CONTENTS {
-        return Err(CardFault::TooBig { most: MOST_CONTENTS });
+    if plain.len() > MAX_CONTENTS {
+        return Err(CardFault::TooBig { most: MAX_CONTENTS });
     }
     let packed = pack(dictionary::VERSION_1, &plain);
     let secret = pairing_secret.expose_the_secret_bytes();
@@ -73,8 +73,8 @@ fn rows<'a, T, Row: From<&'a T>>(parts: &'a [T]) -> Vec<Row> {
 /// Reads what [`write`] wrote, passing over keys that it does not know.
 pub(super) fn read(contents: &[u8]) -> Result<Card, CardFault> {
     let (fixed, packed) = contents.split_at_checked(FIXED).ok_or(Malformed("contents"))?;
-    let plain = unpack(dictionary::VERSION_1, packed, MOST_CONTENTS).map_err(|fault| match fault {
-        UnpackFault::TooBig => CardFault::TooBig { most: MOST_CONTENTS },
+    let plain = unpack(dictionary::VERSION_1, packed, MAX_CONTENTS).map_err(|fault| match fault {
+        UnpackFault::TooBig => CardFault::TooBig { most: MAX_CONTENTS },
         UnpackFault::Broken => CardFault::Malformed { field: "packing" },
     })?;
     let map = MapIn::split(&plain, "contents")?;
@@ -83,7 +83,7 @@ pub(super) fn read(contents: &[u8]) -> Result<Card, CardFault> {
         verify_key: part(fixed, 8),
         recipient: part(fixed, 40),
         pairing_secret: PairingSecret::new(part(fixed, 72)),
-        own: map.list::<String, MOST_OWN>(13, "own exercises")?,
+        own: map.list::<String, MAX_OWN>(13, "own exercises")?,
     })
 }
 
@@ -139,7 +139,7 @@ mod tests {
     fn unpacked(card: &[u8]) -> ([u8; FIXED], Vec<u8>) {
         let contents = super::super::envelope::open(card).expect("a whole card").contents;
         let (fixed, packed) = contents.split_first_chunk().expect("the fixed part");
-        (*fixed, unpack(dictionary::VERSION_1, packed, MOST_CONTENTS).expect("packed"))
+        (*fixed, unpack(dictionary::VERSION_1, packed, MAX_CONTENTS).expect("packed"))
     }
 
     fn read_plain(plain: &[u8]) -> Result<Card, CardFault> {
@@ -155,7 +155,7 @@ mod tests {
             let (fixed, plain) = unpacked(card);
             let again = write(&read_plain(&plain).expect("a card")).expect("a card");
             assert_eq!(again[..FIXED], fixed);
-            assert_eq!(unpack(dictionary::VERSION_1, &again[FIXED..], MOST_CONTENTS), Ok(plain));
+            assert_eq!(unpack(dictionary::VERSION_1, &again[FIXED..], MAX_CONTENTS), Ok(plain));
         }
     }
 

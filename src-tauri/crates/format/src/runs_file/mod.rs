@@ -12,10 +12,10 @@ use exercises::time::Stamp;
 use serde::Deserialize;
 
 /// Longest file that is read, in bytes.
-pub const MOST_BYTES: u64 = 64 * 1024 * 1024;
+pub const MAX_BYTES: u64 = 64 * 1024 * 1024;
 
 /// Most holds, sets or trials of one run.
-const MOST_PARTS: usize = 64;
+const MAX_PARTS: usize = 64;
 
 /// Something that was done at a moment.
 #[derive(Debug, Clone, PartialEq)]
@@ -228,8 +228,8 @@ fn parts(
     trials: Option<Vec<TrialLine>>,
 ) -> Result<Parts, String> {
     let counts = [held.as_ref().map(Vec::len), done.as_ref().map(Vec::len), trials.as_ref().map(Vec::len)];
-    if counts.into_iter().flatten().any(|count| count > MOST_PARTS) {
-        return Err(format!("a run has at most {MOST_PARTS} holds, sets or trials"));
+    if counts.into_iter().flatten().any(|count| count > MAX_PARTS) {
+        return Err(format!("a run has at most {MAX_PARTS} holds, sets or trials"));
     }
     match (held, done, failed, trials) {
         (Some(held), None, None, None) => Ok(Parts::Held(held.into_iter().map(ms).collect::<Result<_, _>>()?)),
