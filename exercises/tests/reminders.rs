@@ -7,7 +7,7 @@ use exercises::history::History;
 use exercises::id::{ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, Entry, Excuse, Log, What};
 use exercises::plan::{Days, Item, Pattern, Plan, Schedule, Side};
-use exercises::remind::{Coming, Lookout, MOST_AHEAD, Meeting, Of, Settings, Span, ahead};
+use exercises::remind::{Coming, Lookout, MAX_AHEAD, Meeting, Of, Settings, Span, ahead};
 use exercises::run::{Doing, Held, Run, RunEnd};
 use exercises::slots::SlotRef;
 use exercises::time::{Offsets, Stamp};
@@ -131,7 +131,7 @@ fn waited(plan: &Plan, log: &mut Log, settings: &Settings, zone: &Offsets, now: 
             shown.push(Coming { at, reminder });
         }
     }
-    shown.truncate(MOST_AHEAD);
+    shown.truncate(MAX_AHEAD);
     shown
 }
 

@@ -8,9 +8,9 @@ use tauri::{Emitter, LogicalSize, Manager, Monitor, WebviewWindow, WindowEvent, 
 use std::path::Path;
 
 #[cfg(desktop)]
-use std::sync::atomic::{AtomicBool, Ordering};
-#[cfg(desktop)]
 use actions::window_place::{self, Screen, WindowPlace};
+#[cfg(desktop)]
+use std::sync::atomic::{AtomicBool, Ordering};
 #[cfg(desktop)]
 use wire::own::Leaving;
 

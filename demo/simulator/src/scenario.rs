@@ -95,7 +95,11 @@ impl Scenario<'_> {
 
     /// What the clinician keeps and changes at the second visit: today's ratings and stance times, a little more to do.
     fn second(&self, first: &Plan, next: Plan) -> Plan {
-        let baselines = first.baselines.iter().map(|b| exercises::plan::StanceBaseline { tenths: b.tenths.max(180), ..*b });
+        let baselines = first.baselines.iter().map(|b| exercises::plan::StanceBaseline {
+            taken: Some(next.issued),
+            tenths: b.tenths.max(180),
+            ..*b
+        });
         let mut plan = Plan { absent: first.absent.clone(), baselines: baselines.collect(), ..next };
         plan.complaints.iter_mut().for_each(|complaint| complaint.pain = Some(4));
         plan.activities.iter_mut().for_each(|activity| activity.rating = Some(6));
@@ -154,7 +158,7 @@ fn device(devices: usize, hour: u16) -> usize {
 }
 
 fn receive(clinic: &mut House, path: &Path) -> Answer<()> {
-    let bytes = outside::read(path, outside::MOST_SUMMARY);
+    let bytes = outside::read(path, outside::MAX_SUMMARY);
     let receipts = receiving::receive(clinic, vec![(path.display().to_string(), bytes)])?;
     let refused = receipts.into_iter().find_map(|receipt| match receipt.outcome {
         wire::clinic::Outcome::Refused(failure) => Some(failure),

@@ -13,7 +13,7 @@ pub const LEAST_STEP: f64 = 11.0;
 /// Of points a day is at least this wide: a year fits a page.
 pub const LEAST_POINT_STEP: f64 = 1.0;
 /// And at most this wide: a fortnight does not fall apart.
-pub const MOST_STEP: f64 = 26.0;
+pub const MAX_STEP: f64 = 26.0;
 /// From one date below a chart to the next there is at least so much.
 const DATES_APART: f64 = 54.0;
 /// Room that a date takes to the right of its day's middle.
@@ -58,7 +58,7 @@ impl Days {
         let last = last.max(first);
         let mut days = Days { start, first, last, step: 1.0 };
         let steps = days.offset(last) + 1.0;
-        days.step = ((width - LEFT - RIGHT) / steps).clamp(least, MOST_STEP);
+        days.step = ((width - LEFT - RIGHT) / steps).clamp(least, MAX_STEP);
         days
     }
 
@@ -129,7 +129,7 @@ mod tests {
         assert!(points.width() <= 473.0 + 1e-9, "points of a year stay on the page");
         assert!(points.weeks().windows(2).all(|pair| pair[1].x - pair[0].x >= DATES_APART), "and dates stay apart");
         let one = Days::within(wednesday(), 3, 3, 760.0);
-        assert_eq!(one.step, MOST_STEP);
+        assert_eq!(one.step, MAX_STEP);
         assert!(one.x(3) > LEFT && one.x(3) + DATE_WIDTH <= one.width(), "its date is whole");
         assert_eq!(one.weeks().len(), 1);
     }

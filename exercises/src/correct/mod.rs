@@ -13,12 +13,10 @@ pub use page::{Change, Choices, Day, FIRST_DAYS, by_day, further_back};
 
 use crate::id::{PlanId, RunId};
 use crate::log::{Barrier, Entry, Excuse, Log, What};
+use crate::plan::MAX_SCORE;
 use chrono::NaiveDate;
 use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
-
-/// The highest score of pain or of an activity.
-pub const MOST_SCORE: u8 = 10;
 
 /// What an earlier entry should have been.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -28,7 +26,7 @@ pub enum Correction {
     Stands,
     /// It did not happen, or was not meant. Of an alarm: it was raised by mistake, which does not lift it.
     Never,
-    /// Another score of pain or of an activity, 0 to [`MOST_SCORE`].
+    /// Another score of pain or of an activity, 0 to [`MAX_SCORE`].
     Score(u8),
     /// The other answer about the morning after.
     Settled(bool),
@@ -59,7 +57,7 @@ impl Correction {
                     | What::Run(_)
                     | What::Trouble { .. }
             ),
-            Correction::Score(score) => score <= MOST_SCORE && matches!(what, What::Pain { .. } | What::Rated { .. }),
+            Correction::Score(score) => score <= MAX_SCORE && matches!(what, What::Pain { .. } | What::Rated { .. }),
             Correction::Settled(_) => matches!(what, What::Settled { .. }),
             Correction::Reason(_) => matches!(what, What::LeftOut { .. }),
             Correction::Excused { from, until, .. } => from <= until && matches!(what, What::Excused { .. }),

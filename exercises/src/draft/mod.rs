@@ -14,20 +14,17 @@ mod typed;
 
 use crate::catalogue::{Exercise, Kind, Sidedness};
 use crate::id::ItemId;
-use crate::plan::{Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Plan, Schedule, Side};
+use crate::plan::{DEFAULT_PAIN_LIMIT, Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Plan, Schedule, Side};
 
 pub use dose::{stepped, with};
 pub use named::{Used, cut};
 pub use resume::{Kept, resume};
-pub use stance::{StanceField, tenths_of};
+pub use stance::tenths_of;
 pub use start::{DEFAULT_DAYS, first, next};
 pub use step::{Choices, apply};
 pub use times::{times_of, times_text};
 pub use typed::{MAX_TYPED, TypedField, Unread};
 
-/// Pain that a new item allows, 0 to 10: up to 5 during and after is allowed, if it settles by next morning (Silbernagel
-/// 2007, Am J Sports Med 35:897-906, tested in Achilles tendinopathy only; acute, post-operative or nerve pain needs less).
-pub const DEFAULT_PAIN_LIMIT: u8 = 5;
 /// The longest doing that still fits an hourly rhythm, in seconds (our proposal; no trial gives one).
 pub const HOURLY_AT_MOST_S: u32 = 120;
 
@@ -38,8 +35,6 @@ pub struct Draft {
     pub plan: Plan,
     /// Numbers given so far.
     pub used: Used,
-    /// So many of the plan's stance times, from the first, are of earlier visits.
-    pub earlier: usize,
 }
 
 impl Draft {

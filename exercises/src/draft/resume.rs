@@ -1,8 +1,9 @@
 //! A draft that was left before its card was issued, taken up again.
 
-use super::stance::longest;
 use super::{Draft, Unread};
 use crate::plan::Plan;
+use crate::plan::check::GATE_DAYS;
+use crate::plan::stance::longest;
 use chrono::NaiveDate;
 
 /// A draft as it was left.
@@ -22,17 +23,16 @@ pub struct Kept {
 /// On a later day than it was left, what speaks against balance and the times on one leg are asked anew, as at any other
 /// visit: the times count as earlier ones. Everything else stays as it was.
 pub fn resume(kept: &Kept, fresh: &Draft) -> Option<Draft> {
-    let Draft { plan, used, earlier } = &kept.draft;
+    let Draft { plan, used } = &kept.draft;
     if plan.revision != fresh.plan.revision {
         return None;
     }
     let base = &fresh.plan;
     let plan = Plan { id: base.id, clinic: base.clinic.clone(), start: base.start, issued: base.issued, ..plan.clone() };
-    let mut draft = Draft { plan, used: used.and(fresh.used), earlier: *earlier };
+    let mut draft = Draft { plan, used: used.and(fresh.used) };
     if kept.on != base.issued {
         draft.plan.absent.clear();
-        draft.plan.baselines = longest(&draft.plan.baselines);
-        draft.earlier = draft.plan.baselines.len();
+        draft.plan.baselines = longest(&draft.plan.baselines, GATE_DAYS);
     }
     Some(draft)
 }
@@ -40,10 +40,10 @@ pub fn resume(kept: &Kept, fresh: &Draft) -> Option<Draft> {
 #[cfg(test)]
 mod tests {
     use super::super::samples::{balance, day, empty};
-    use super::super::{StanceField, first, next};
+    use super::super::{first, next};
     use super::*;
     use crate::id::PlanId;
-    use crate::plan::Risk;
+    use crate::plan::{Risk, StanceField};
 
     const LEFT: StanceField = StanceField::FIRM_OPEN[0];
 

@@ -1,34 +1,7 @@
 //! Stance times taken at the visit, beside those of earlier visits.
 
 use super::Draft;
-use crate::catalogue::{Eyes, Surface};
-use crate::plan::{Leg, StanceBaseline};
-
-/// The longest stance time that can be written in, in tenths of a second: ten minutes.
-const MOST_TENTHS: f64 = 6000.0;
-
-/// Which stance time is meant.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct StanceField {
-    /// The leg stood on.
-    pub leg: Leg,
-    /// What it stands on.
-    pub surface: Surface,
-    /// Eyes open or closed.
-    pub eyes: Eyes,
-}
-
-impl StanceField {
-    /// The two that every balance item needs: eyes open on the firm floor.
-    pub const FIRM_OPEN: [StanceField; 2] = [
-        StanceField { leg: Leg::Left, surface: Surface::Firm, eyes: Eyes::Open },
-        StanceField { leg: Leg::Right, surface: Surface::Firm, eyes: Eyes::Open },
-    ];
-
-    fn is_of(&self, baseline: &StanceBaseline) -> bool {
-        (baseline.leg, baseline.surface, baseline.eyes) == (self.leg, self.surface, self.eyes)
-    }
-}
+use crate::plan::stance::{MAX_STANCE_TENTHS, StanceBaseline, StanceField};
 
 /// Tenths of a second of what was typed in seconds: "12", "12.4", "12,4", "12.4 s", rounded to tenths; `None` where it is
 /// anything else, or over ten minutes.
@@ -39,46 +12,36 @@ pub fn tenths_of(text: &str) -> Option<u16> {
         number.starts_with(|c: char| c.is_ascii_digit()) && number.bytes().all(|b| b.is_ascii_digit() || b == b'.');
     let seconds: f64 = number.parse().ok().filter(|_| is_plain)?;
     let tenths = libm::round(seconds * 10.0);
-    (0.0..=MOST_TENTHS).contains(&tenths).then_some(tenths as u16)
+    (0.0..=f64::from(MAX_STANCE_TENTHS)).contains(&tenths).then_some(tenths as u16)
 }
 
 impl Draft {
+    /// Whether a time was taken at this visit. A day after the day of issue counts as well: the clock was put back since.
+    fn is_of_today(&self, baseline: &StanceBaseline) -> bool {
+        baseline.taken.is_some_and(|taken| taken >= self.plan.issued)
+    }
+
     /// The time taken at this visit.
     pub fn stance_today(&self, field: StanceField) -> Option<StanceBaseline> {
-        self.plan.baselines.iter().skip(self.earlier).find(|baseline| field.is_of(baseline)).copied()
+        let today = |baseline: &&StanceBaseline| field.is_of(baseline) && self.is_of_today(baseline);
+        self.plan.baselines.iter().rfind(today).copied()
     }
 
     /// The longest time of earlier visits.
     pub fn stance_earlier(&self, field: StanceField) -> Option<StanceBaseline> {
-        let earlier = self.plan.baselines.iter().take(self.earlier).filter(|baseline| field.is_of(baseline));
-        earlier.max_by_key(|baseline| baseline.tenths).copied()
+        let earlier = |baseline: &&StanceBaseline| field.is_of(baseline) && !self.is_of_today(baseline);
+        self.plan.baselines.iter().filter(earlier).max_by_key(|baseline| baseline.tenths).copied()
     }
 
-    /// Writes the time of this visit in, or takes it out.
+    /// Writes the time of this visit in, or takes it out. Times of earlier visits stay.
     pub fn put_stance(&mut self, field: StanceField, tenths: Option<u16>, capped: bool) {
-        let today = self.plan.baselines.split_off(self.earlier);
-        self.plan.baselines.extend(today.into_iter().filter(|baseline| !field.is_of(baseline)));
+        let mut baselines = std::mem::take(&mut self.plan.baselines);
+        baselines.retain(|baseline| !(field.is_of(baseline) && self.is_of_today(baseline)));
         if let Some(tenths) = tenths {
             let StanceField { leg, surface, eyes } = field;
-            self.plan.baselines.push(StanceBaseline { leg, surface, eyes, tenths, capped });
+            let taken = Some(self.plan.issued);
+            baselines.push(StanceBaseline { taken, leg, surface, eyes, tenths, capped });
         }
+        self.plan.baselines = baselines;
     }
-}
-
-/// Stance times of earlier visits that go on: of each leg, surface and eyes the two longest, for the gate of softer surfaces
-/// asks for two days.
-const CARRIED: usize = 2;
-
-/// What is worth carrying over into the next revision, longest first.
-pub(super) fn longest(baselines: &[StanceBaseline]) -> Vec<StanceBaseline> {
-    let mut sorted = baselines.to_vec();
-    sorted.sort_by_key(|baseline| std::cmp::Reverse(baseline.tenths));
-    let mut kept: Vec<StanceBaseline> = Vec::new();
-    for baseline in sorted {
-        let field = StanceField { leg: baseline.leg, surface: baseline.surface, eyes: baseline.eyes };
-        if kept.iter().filter(|other| field.is_of(other)).count() < CARRIED {
-            kept.push(baseline);
-        }
-    }
-    kept
 }

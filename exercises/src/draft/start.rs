@@ -1,8 +1,9 @@
 //! What a plan starts from: nothing, or the last one.
 
-use super::stance::longest;
 use super::{Draft, Used};
 use crate::id::PlanId;
+use crate::plan::check::GATE_DAYS;
+use crate::plan::stance::longest;
 use crate::plan::{Aftercare, Plan};
 use chrono::{Days, NaiveDate};
 use std::collections::BTreeSet;
@@ -28,30 +29,31 @@ pub fn first(id: PlanId, clinic: &str, today: NaiveDate) -> Draft {
         aftercare: vec![Aftercare::SorenessIsUsual, Aftercare::ContactIfWorse],
         cleared: Vec::new(),
     };
-    Draft { plan, used: Used::default(), earlier: 0 }
+    Draft { plan, used: Used::default() }
 }
 
 /// The revision that follows `last`, in a plan whose revisions together gave the numbers in `used`: the same items,
 /// complaints and activities until the same span ahead.
 ///
-/// What belongs to the last visit is left behind: ratings, the clinician's own line, the ticked list. Of the stance times
-/// the two longest of each condition stay as earlier visits': a gate that was open stays open. A revision of the same day is a correction of the same visit:
-/// it keeps all of that. Alarms that were cleared stay cleared.
+/// What belongs to the last visit is left behind: ratings, the clinician's own line, the ticked list. Of the stance times the
+/// longest of each condition stay, from as many days as a gate asks for: a gate that was open stays open. A revision of the
+/// same day is a correction of the same visit: it keeps all of that. Alarms that were cleared stay cleared.
 pub fn next(last: &Plan, used: Used, clinic: &str, today: NaiveDate) -> Draft {
     let mut plan =
         Plan { revision: last.revision.saturating_add(1), clinic: clinic.to_owned(), issued: today, ..last.clone() };
+    plan.baselines = last.dated_baselines();
     let used = used.and(Used::of(last));
     if last.issued >= today {
-        return Draft { plan, used, earlier: 0 };
+        return Draft { plan, used };
     }
     let span = last.review.signed_duration_since(last.issued).num_days();
     plan.review = after(today, u64::try_from(span).ok().filter(|days| *days > 0).unwrap_or(DEFAULT_DAYS));
     plan.absent = BTreeSet::new();
-    plan.baselines = longest(&last.baselines);
+    plan.baselines = longest(&plan.baselines, GATE_DAYS);
     plan.complaints.iter_mut().for_each(|complaint| complaint.pain = None);
     plan.activities.iter_mut().for_each(|activity| activity.rating = None);
     plan.aftercare.retain(|line| !matches!(line, Aftercare::Own(_)));
-    Draft { earlier: plan.baselines.len(), plan, used }
+    Draft { plan, used }
 }
 
 fn after(day: NaiveDate, days: u64) -> NaiveDate {

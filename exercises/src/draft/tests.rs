@@ -3,7 +3,7 @@ use super::*;
 use crate::catalogue::{Catalogue, Dose, Quantity, RungId};
 use crate::id::{ComplaintId, EntryRef, LogId};
 use crate::plan::check::{Problem, problems};
-use crate::plan::{Aftercare, AgeBand, Risk};
+use crate::plan::{Aftercare, AgeBand, Risk, StanceField};
 use crate::suggest::{Advice, Reason, Step, Suggestion};
 
 fn catalogue() -> Catalogue {
@@ -160,7 +160,7 @@ fn a_time_of_today_replaces_another_of_today_and_no_earlier_one() {
     let mut visit = empty();
     visit.put_stance(left, Some(310), false);
     let mut draft = next(&visit.plan, visit.used, "Bridge Street", day(12, 9));
-    assert_eq!((draft.earlier, draft.stance_today(left)), (1, None));
+    assert_eq!((draft.plan.baselines.len(), draft.stance_today(left)), (1, None));
     draft.put_stance(left, Some(290), false);
     draft.put_stance(left, Some(330), true);
     assert_eq!(draft.stance_today(left).map(|baseline| (baseline.tenths, baseline.capped)), Some((330, true)));
@@ -182,6 +182,27 @@ fn a_correction_on_the_same_day_makes_no_second_day() {
 }
 
 #[test]
+fn a_correction_on_the_day_of_a_second_visit_leaves_the_first_visits_time() {
+    let [left, _] = StanceField::FIRM_OPEN;
+    let mut visit = empty();
+    visit.add(&balance()).expect("room");
+    visit.plan.items[0].rung = Some(RungId::new("cushion-open").expect("an id"));
+    visit.plan.age = Some(AgeBand::From50);
+    visit.plan.absent = Risk::ALL.into_iter().collect();
+    StanceField::FIRM_OPEN.into_iter().for_each(|field| visit.put_stance(field, Some(310), false));
+    let mut second = next(&visit.plan, visit.used, "Bridge Street", day(12, 9));
+    second.plan.absent = Risk::ALL.into_iter().collect();
+    StanceField::FIRM_OPEN.into_iter().for_each(|field| second.put_stance(field, Some(330), false));
+    assert_eq!(problems(&second.plan, &catalogue()), [], "thirty seconds on two days");
+    let mut again = next(&second.plan, second.used, "Bridge Street", day(12, 9));
+    assert_eq!(again.stance_today(left).map(|baseline| baseline.tenths), Some(330), "not the first visit's");
+    assert_eq!(again.stance_earlier(left).map(|baseline| baseline.tenths), Some(310));
+    again.put_stance(left, Some(340), false);
+    assert_eq!(again.plan.baselines.iter().filter(|baseline| left.is_of(baseline)).count(), 2);
+    assert_eq!(problems(&again.plan, &catalogue()), [], "what was shown on two days is still shown");
+}
+
+#[test]
 fn of_each_condition_the_two_longest_times_go_on() {
     let [left, right] = StanceField::FIRM_OPEN;
     let visit = |before: Option<Draft>, day, times: &[(StanceField, u16)]| {
@@ -195,7 +216,8 @@ fn of_each_condition_the_two_longest_times_go_on() {
     let fourth = visit(Some(third), day(12, 15), &[]);
     let lefts = fourth.plan.baselines.iter().filter(|baseline| baseline.leg == crate::plan::Leg::Left);
     assert_eq!(lefts.map(|baseline| baseline.tenths).collect::<Vec<_>>(), [320, 310], "thirty seconds on two days");
-    assert_eq!((fourth.earlier, fourth.stance_earlier(right).map(|baseline| baseline.tenths)), (3, Some(50)));
+    let right = fourth.stance_earlier(right).map(|baseline| baseline.tenths);
+    assert_eq!((fourth.plan.baselines.len(), right), (3, Some(50)));
 }
 
 #[test]

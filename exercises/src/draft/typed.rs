@@ -1,10 +1,10 @@
 //! What was typed into a plan and cannot be read: it keeps the plan from being issued, so that a card never says anything
 //! else than the screen.
 
-use super::{Draft, StanceField};
+use super::Draft;
 use crate::catalogue::{Exercise, Eyes, Surface};
 use crate::id::ItemId;
-use crate::plan::{Leg, Pattern};
+use crate::plan::{Leg, Pattern, StanceField};
 
 /// Longest typed text that is kept, in characters.
 pub const MAX_TYPED: usize = 60;

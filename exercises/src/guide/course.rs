@@ -13,7 +13,7 @@ use crate::run::{Doing, Run, RunEnd, SetUp, TrialEnd};
 /// While something is done it is logged every so many milliseconds, besides at each phase.
 pub const CHECKPOINT_MS: u64 = 5_000;
 /// Most interruptions that are kept.
-const MOST_INTERRUPTIONS: usize = 100;
+const MAX_INTERRUPTIONS: usize = 100;
 
 /// What happened, for whoever drives the guide.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -264,7 +264,7 @@ impl Guide {
         if matches!(self.steps[step].what, What::Wait) {
             return;
         }
-        if self.interruptions.len() < MOST_INTERRUPTIONS {
+        if self.interruptions.len() < MAX_INTERRUPTIONS {
             self.interruptions.push(small(last.saturating_sub(self.began)));
         }
         events.push(Event::Interrupted);

@@ -1,5 +1,7 @@
 //! One installation's log of one plan, folded together: the last snapshot of each run, what was left out, what was said.
 
+mod own;
+
 use crate::alarm::Alarm;
 use crate::catalogue::{Catalogue, Kind};
 use crate::correct::Corrected;
@@ -12,6 +14,8 @@ use crate::sway::Sensed;
 use crate::time::Stamp;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
+
+pub use own::{OWN_DAYS, OwnMedian, own_median_ms};
 
 /// A rating with its entry and time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -7,13 +7,15 @@
 mod agreed;
 pub mod check;
 pub mod schedule;
+pub mod stance;
 
-use crate::catalogue::{Dose, ExerciseId, Eyes, RungId, Surface};
+use crate::catalogue::{Catalogue, Dose, ExerciseId, Eyes, RungId, Surface};
 use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, PlanId};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
 
 pub use schedule::{Days, Pattern, Schedule};
+pub use stance::{StanceBaseline, StanceField};
 
 /// Most items that one plan holds.
 pub const MAX_ITEMS: usize = 12;
@@ -25,6 +27,19 @@ pub const MAX_NOTE: usize = 40;
 pub const MAX_NAME: usize = 60;
 /// Longest line of aftercare, in characters.
 pub const MAX_AFTERCARE: usize = 120;
+/// Most lines of aftercare: more than a patient would read on the day of a visit.
+pub const MAX_AFTERCARE_LINES: usize = 8;
+/// Most stance times: three of each leg with eyes open on the firm floor (today's and those of the days that a gate asks for), and
+/// two of another condition. A card has to stay small enough for one code.
+pub const MAX_BASELINES: usize = 8;
+/// Most alarms that one plan clears; each takes room on the card.
+pub const MAX_CLEARED: usize = 32;
+/// The highest pain, and the highest rating of an activity: both are asked for on the usual scale of 0 to 10.
+pub const MAX_SCORE: u8 = 10;
+/// Pain that an item allows unless the clinician says otherwise, 0 to 10: up to 5 during and after is allowed, if it settles by
+/// next morning (Silbernagel 2007, Am J Sports Med 35:897-906, tested in Achilles tendinopathy only; acute, post-operative or
+/// nerve pain needs less).
+pub const DEFAULT_PAIN_LIMIT: u8 = 5;
 
 /// What one patient is to do until the review date.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -52,7 +67,7 @@ pub struct Plan {
     pub complaints: Vec<Complaint>,
     /// Activities that the patient named as hard.
     pub activities: Vec<Activity>,
-    /// Stance times taken at the visit; those carried over from earlier visits come first.
+    /// Stance times taken at this visit and at earlier ones.
     pub baselines: Vec<StanceBaseline>,
     /// What the clinician says about the first two days after the visit.
     pub aftercare: Vec<Aftercare>,
@@ -104,6 +119,16 @@ pub struct Item {
     pub serves: Option<ComplaintId>,
     /// A note of the clinician, at most [`MAX_NOTE`] characters.
     pub note: String,
+}
+
+impl Item {
+    /// What a balance item is stood on, and with which eyes: those of its rung, else the firm floor with eyes open.
+    pub fn conditions(&self, catalogue: &Catalogue) -> (Surface, Eyes) {
+        let exercise = catalogue.get(&self.exercise);
+        let rung = exercise.zip(self.rung.as_ref()).and_then(|(exercise, rung)| exercise.rung(rung));
+        let surface = rung.and_then(|rung| rung.surface).unwrap_or(Surface::Firm);
+        (surface, rung.and_then(|rung| rung.eyes).unwrap_or(Eyes::Open))
+    }
 }
 
 /// Which side an item is done on.
@@ -249,22 +274,6 @@ pub struct Activity {
     pub name: String,
     /// Rating at the visit.
     pub rating: Option<u8>,
-}
-
-/// A single-leg stance time taken at the visit.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct StanceBaseline {
-    /// The leg stood on.
-    pub leg: Leg,
-    /// What it stood on.
-    pub surface: Surface,
-    /// Eyes open or closed.
-    pub eyes: Eyes,
-    /// Tenths of a second.
-    pub tenths: u16,
-    /// Whether the time was ended by a cap and not by the foot: the time is then a lower bound.
-    pub capped: bool,
 }
 
 /// A line for the two days after the visit.

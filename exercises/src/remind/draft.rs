@@ -1,6 +1,6 @@
 //! Quiet times as somebody changes them, before they are kept.
 
-use super::{MOST_QUIET, Span};
+use super::{MAX_QUIET, Span};
 
 /// Quiet times as they are being changed.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -21,7 +21,7 @@ impl Draft {
 
     /// Whether `span` is a quiet time, is not there yet, and is not one too many.
     pub fn takes(&self, span: Span) -> bool {
-        span.fits() && !self.quiet.contains(&span) && self.quiet.len() < MOST_QUIET
+        span.fits() && !self.quiet.contains(&span) && self.quiet.len() < MAX_QUIET
     }
 
     /// Adds one in its place; one that is not taken changes nothing.
@@ -65,7 +65,7 @@ mod tests {
         for hour in 0..7 {
             draft.add(Span { from: hour * 60, to: hour * 60 + 10 });
         }
-        assert_eq!(draft.quiet().len(), MOST_QUIET);
+        assert_eq!(draft.quiet().len(), MAX_QUIET);
         assert!(!draft.takes(NIGHT));
     }
 }

@@ -11,10 +11,10 @@ mod lookout;
 mod quiet;
 mod weekly;
 
-pub use ahead::{Coming, MOST_AHEAD, ahead};
+pub use ahead::{Coming, MAX_AHEAD, ahead};
 pub use draft::Draft;
 pub use lookout::{Lookout, Of, Reminder};
-pub use quiet::{MEETINGS, MOST_MEETING, MOST_QUIET, Meeting, Settings, Span};
+pub use quiet::{MAX_MEETING, MAX_QUIET, MEETINGS, Meeting, Settings, Span};
 pub use weekly::{Weekly, weekly};
 
 #[cfg(test)]

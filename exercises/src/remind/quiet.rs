@@ -6,9 +6,9 @@ use chrono::{Duration, NaiveTime};
 use std::collections::BTreeSet;
 
 /// Most quiet times of a day.
-pub const MOST_QUIET: usize = 8;
+pub const MAX_QUIET: usize = 8;
 /// The longest meeting, in minutes. A proposal of ours: one that lasts longer is a day off.
-pub const MOST_MEETING: u16 = 720;
+pub const MAX_MEETING: u16 = 720;
 /// The meetings that are offered by one tap, in minutes; the longest is the one that the tray offers. A proposal of ours.
 pub const MEETINGS: [u16; 3] = [30, 60, 120];
 
@@ -54,7 +54,7 @@ pub struct Meeting {
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Settings {
-    /// Quiet times of every day, up to [`MOST_QUIET`].
+    /// Quiet times of every day, up to [`MAX_QUIET`].
     pub quiet: Vec<Span>,
     /// The last meeting asked for, if it was not ended early.
     pub meeting: Option<Meeting>,

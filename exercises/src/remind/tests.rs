@@ -213,7 +213,7 @@ fn a_day_ahead_is_its_hours_and_nothing_of_an_excused_one() {
 #[test]
 fn no_more_than_the_smallest_system_takes() {
     assert_eq!(coming(&[], &Settings::default(), at(1, 7, 0), 14 * 24).len(), 14 * 4);
-    assert_eq!(coming(&[], &Settings::default(), at(1, 7, 0), 28 * 24).len(), MOST_AHEAD);
+    assert_eq!(coming(&[], &Settings::default(), at(1, 7, 0), 28 * 24).len(), MAX_AHEAD);
 }
 
 #[test]

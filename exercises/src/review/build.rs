@@ -38,7 +38,7 @@ pub fn build_against(
     let united = unite(summaries.iter().filter(|summary| summary.plan == newest.id))?;
     let start = newest.start;
     let date = |day: u16| start + Duration::days(i64::from(day));
-    let day_of = |plan: &Plan| u16::try_from(plan.issued.signed_duration_since(start).num_days()).unwrap_or(0);
+    let day_of = |plan: &Plan| day_number(plan.issued, start);
     let strings = strings::strings(&united, revisions, start);
     let balance = stance::series(&united, revisions, catalogue, norms);
     let activities = said::activities(&united, revisions, day_of);
@@ -56,7 +56,7 @@ pub fn build_against(
         pain: said::pain(&united, revisions, day_of),
         sides: stance::sides(&balance, newest),
         balance,
-        baselines: baselines(revisions, day_of),
+        baselines: baselines(revisions, start),
         activities_together: together(&changes),
         activities,
         barriers: said::barriers(&strings.slots),
@@ -93,17 +93,30 @@ fn alarms(united: &United<'_>, newest: &Plan, date: impl Fn(u16) -> NaiveDate) -
     all
 }
 
-/// Stance times of all visits; one that a later card carries over stays with the visit that took it.
-fn baselines(revisions: &BTreeMap<u16, Plan>, day_of: impl Fn(&Plan) -> u16) -> Vec<(u16, StanceBaseline)> {
+/// Stance times of all visits with the day number of each. One that a later card carries over stays with the visit that took
+/// it, and one that was put right on its own day gives way. Where a card gives no days, a time that is known already is one
+/// carried over.
+fn baselines(revisions: &BTreeMap<u16, Plan>, start: NaiveDate) -> Vec<(u16, StanceBaseline)> {
     let mut all: Vec<(u16, StanceBaseline)> = Vec::new();
     for plan in revisions.values() {
-        for baseline in &plan.baselines {
-            if !all.iter().any(|(_, known)| known == baseline) {
-                all.push((day_of(plan), *baseline));
+        for (written, dated) in plan.baselines.iter().zip(plan.dated_baselines()) {
+            let same_day = |other: &StanceBaseline| dated.taken.is_some() && other.taken == dated.taken;
+            let carried = |other: &StanceBaseline| {
+                written.taken.is_none() && (other.tenths, other.capped) == (dated.tenths, dated.capped)
+            };
+            let mut like = all.iter_mut().map(|(_, other)| other).filter(|other| other.field() == dated.field());
+            match like.find(|other| same_day(other) || carried(other)) {
+                Some(known) if same_day(known) => *known = dated,
+                Some(_) => {}
+                None => all.push((day_number(dated.taken.unwrap_or(plan.issued), start), dated)),
             }
         }
     }
     all
+}
+
+fn day_number(date: NaiveDate, start: NaiveDate) -> u16 {
+    u16::try_from(date.signed_duration_since(start).num_days()).unwrap_or(0)
 }
 
 fn adherence(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, newest: &Plan, strings: &Strings) -> Vec<ItemAdherence> {

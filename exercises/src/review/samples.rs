@@ -117,8 +117,9 @@ pub fn start() -> NaiveDate {
     NaiveDate::from_ymd_opt(2026, 11, 25).expect("a date")
 }
 
+/// With eyes open on the firm floor, on a day that is not written down.
 pub fn baseline(leg: Leg, tenths: u16) -> StanceBaseline {
-    StanceBaseline { leg, surface: Surface::Firm, eyes: Eyes::Open, tenths, capped: false }
+    StanceBaseline { taken: None, leg, surface: Surface::Firm, eyes: Eyes::Open, tenths, capped: false }
 }
 
 /// Hold three times a day, balance on both legs and the counted movement once a day, for four weeks.

@@ -15,6 +15,7 @@ use crate::id::{EntryRef, ItemId, LogId};
 use crate::plan::{AgeBand, Item, Leg, Plan};
 use crate::review::union::United;
 use crate::summary::{PainOn, RunOn, SettledOn};
+use chrono::{Duration, NaiveDate};
 use std::collections::BTreeMap;
 
 /// Everything that the rule looks at, for one item.
@@ -120,7 +121,7 @@ fn gather<'a>(plan: &Plan, catalogue: &'a Catalogue, since: &Since<'_>, slots: &
             let of_it = pain.iter().filter(|rating| rating.complaint == served && rating.day >= from);
             rise(&crate::review::pain_points(of_it), today)
         }),
-        gate_open: gate_open(item.side, &firm_open(since.united, plan, &item), &plan.baselines),
+        gate_open: gate_open(item.side, &firm_open(since.united, plan, &item), &plan.dated_baselines()),
         item,
     }
 }
@@ -133,13 +134,14 @@ fn last_step(united: &United<'_>, item: &Item) -> Option<u16> {
 }
 
 /// Trials with eyes open on the firm floor, of the same exercise: day, leg, tenths of a second.
-fn firm_open(united: &United<'_>, plan: &Plan, item: &Item) -> Vec<(u16, Leg, u32)> {
+fn firm_open(united: &United<'_>, plan: &Plan, item: &Item) -> Vec<(NaiveDate, Leg, u32)> {
+    let date = |day: u16| plan.start + Duration::days(i64::from(day));
     let same_exercise = |id: ItemId| plan.item(id).is_some_and(|other| other.exercise == item.exercise);
     let runs = united.runs.values().filter(|run| same_exercise(run.item));
     let found = runs.filter_map(|run| Some((run.day, run.stance.as_ref()?))).flat_map(|(day, stance)| {
         let counts = stance.surface == Surface::Firm && stance.eyes == Eyes::Open;
         let real = stance.trials.iter().filter(move |_| counts);
-        real.filter_map(move |trial| Some((day, trial.leg, (seconds(trial, stance.target_s)? * 10.0) as u32)))
+        real.filter_map(move |trial| Some((date(day), trial.leg, (seconds(trial, stance.target_s)? * 10.0) as u32)))
     });
     found.collect()
 }

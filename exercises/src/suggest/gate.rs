@@ -6,28 +6,17 @@
 
 use super::Hindrance;
 use crate::catalogue::{Eyes, Rung, Surface};
-use crate::plan::check::GATE_TENTHS;
+use crate::plan::check::{GATE_DAYS, GATE_TENTHS};
+use crate::plan::stance::days_reached;
 use crate::plan::{AgeBand, Leg, Side, StanceBaseline};
-use std::collections::BTreeSet;
+use chrono::NaiveDate;
 
-/// On so many days the gate's time must be reached.
-pub const GATE_DAYS: usize = 2;
-
-/// Whether each leg of `side` has reached the gate's time on enough days. `reached` are the days and legs of trials at home
-/// with eyes open on the firm floor that lasted it, in tenths of a second; a stance time taken at a visit is a day of its
-/// own.
-pub fn gate_open(side: Side, at_home: &[(u16, Leg, u32)], at_visits: &[StanceBaseline]) -> bool {
+/// Whether each leg of `side` has reached the gate's time on enough days. `at_home` are the days and legs of trials at home
+/// with eyes open on the firm floor, in tenths of a second; `at_visits` the plan's dated stance times.
+pub fn gate_open(side: Side, at_home: &[(NaiveDate, Leg, u32)], at_visits: &[StanceBaseline]) -> bool {
     side.in_turn().iter().flatten().all(|leg| {
-        let home: BTreeSet<u16> = at_home
-            .iter()
-            .filter(|(_, of, tenths)| of == leg && *tenths >= u32::from(GATE_TENTHS))
-            .map(|(day, ..)| *day)
-            .collect();
-        let firm_open = |baseline: &&StanceBaseline| {
-            baseline.leg == *leg && baseline.surface == Surface::Firm && baseline.eyes == Eyes::Open
-        };
-        let visits = at_visits.iter().filter(firm_open).filter(|baseline| baseline.tenths >= GATE_TENTHS).count();
-        home.len() + visits >= GATE_DAYS
+        let long = at_home.iter().filter(|(_, of, tenths)| of == leg && *tenths >= u32::from(GATE_TENTHS));
+        days_reached(at_visits, *leg, GATE_TENTHS, long.map(|(day, ..)| *day)) >= GATE_DAYS
     })
 }
 

@@ -24,7 +24,7 @@ use crate::plan::Item;
 
 pub use advise::{ADVANCE_PAIN, BACK_PAIN, STEP_DAYS, advise};
 pub use facts::{Facts, of_plan};
-pub use gate::{GATE_DAYS, gate_open};
+pub use gate::gate_open;
 pub use in_use::{in_use, in_use_here};
 pub use rising::{RISE_POINTS, Rise, WEEK_RATINGS, rise};
 pub use sessions::{Reached, Session};

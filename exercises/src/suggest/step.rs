@@ -14,15 +14,15 @@ use crate::plan::{AgeBand, Item, Pattern};
 /// Seconds that a step adds to a hold or a target, or takes away.
 pub const STEP_S: u16 = 5;
 /// Longest hold that a step leads to, seconds (working range 5 to 30 s; our design).
-pub const MOST_HOLD_S: u16 = 30;
+pub const MAX_HOLD_S: u16 = 30;
 /// Most holds that a step leads to (our design).
-pub const MOST_HOLDS: u8 = 10;
+pub const MAX_HOLDS: u8 = 10;
 /// Most repetitions of a set that a step leads to (sets of home exercise lie at 8 to 20).
-pub const MOST_REPETITIONS: u8 = 20;
+pub const MAX_REPETITIONS: u8 = 20;
 /// Longest target of a balance trial that a step leads to, seconds.
-pub const MOST_TARGET_S: u16 = 60;
+pub const MAX_TARGET_S: u16 = 60;
 /// Most work of one doing that is due at least every [`OFTEN_MINUTES`], seconds (our design).
-pub const MOST_OFTEN_S: u32 = 120;
+pub const MAX_OFTEN_S: u32 = 120;
 /// From this interval down an item counts as due often, minutes.
 pub const OFTEN_MINUTES: u16 = 120;
 
@@ -77,16 +77,16 @@ pub fn next(item: &Item, ground: Ground<'_>) -> Result<Step, Hindrance> {
     let exercise = ground.exercise.ok_or(Hindrance::Unknown)?;
     let more = match item.dose {
         Dose::Hold { repetitions, hold_s, .. } => {
-            let longer = hold_s + STEP_S <= MOST_HOLD_S;
-            let another = repetitions < MOST_HOLDS;
+            let longer = hold_s + STEP_S <= MAX_HOLD_S;
+            let another = repetitions < MAX_HOLDS;
             let forward = [longer.then_some(Step::HoldSeconds(STEP_S as i16)), another.then_some(Step::Repetitions(1))];
             forward.into_iter().flatten().find(|step| short_enough(&step.apply(item)))
         }
         Dose::Reps { repetitions, .. } => {
-            let another = (repetitions < MOST_REPETITIONS).then_some(Step::Repetitions(1));
+            let another = (repetitions < MAX_REPETITIONS).then_some(Step::Repetitions(1));
             another.filter(|step| short_enough(&step.apply(item)))
         }
-        Dose::Balance { target_s, .. } => (target_s + STEP_S <= MOST_TARGET_S).then_some(Step::TargetSeconds(STEP_S as i16)),
+        Dose::Balance { target_s, .. } => (target_s + STEP_S <= MAX_TARGET_S).then_some(Step::TargetSeconds(STEP_S as i16)),
     };
     match more {
         Some(step) => Ok(step),
@@ -102,10 +102,10 @@ fn harder_rung(item: &Item, exercise: &Exercise, ground: Ground<'_>) -> Result<S
     Ok(Step::Rung(harder.id.clone()))
 }
 
-/// Whether an item that is due often stays within [`MOST_OFTEN_S`] of work.
+/// Whether an item that is due often stays within [`MAX_OFTEN_S`] of work.
 fn short_enough(item: &Item) -> bool {
     let often = matches!(item.schedule.pattern, Pattern::Every { minutes, .. } if minutes <= OFTEN_MINUTES);
-    !often || item.dose.work_s() * item.side.in_turn().len() as u32 <= MOST_OFTEN_S
+    !often || item.dose.work_s() * item.side.in_turn().len() as u32 <= MAX_OFTEN_S
 }
 
 /// One step back from `item`'s rung and dose; `None` at the easiest.

@@ -16,7 +16,7 @@ use super::{
 /// Raw samples this near an event are logged beside it, s.
 const AROUND_S: f64 = 2.0;
 /// Of so many events at most the raw samples are logged: a phone that is shaken finds hundreds.
-const MOST_AROUND: usize = 8;
+const MAX_AROUND: usize = 8;
 
 /// One trial as the sensor saw it. Figures are counted in tenths of a millimetre, so that device and clinic read the same.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -128,7 +128,7 @@ fn tenths(figure: f64) -> u32 {
 /// samples around each event.
 pub fn detail(samples: &[Sample], marks: &Marks, source: &Source, analysis: &Analysis) -> String {
     let events = analysis.detection.as_ref().map_or(&[][..], |found| &found.events);
-    let around = events.iter().take(MOST_AROUND).map(|event| raw(&samples_around(samples, event.t_s, AROUND_S)));
+    let around = events.iter().take(MAX_AROUND).map(|event| raw(&samples_around(samples, event.t_s, AROUND_S)));
     Printed::Map(vec![
         ("version", Printed::Text(VERSION)),
         ("source", of_source(source)),

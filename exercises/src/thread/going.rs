@@ -20,7 +20,7 @@ const SLACK: f64 = 26.0;
 const WAVE: f64 = 104.0;
 /// How far a sway of 1 m/s2 takes the bob to the side, and the farthest it goes: it stays in the box.
 const SWING_PER_MS2: f64 = 90.0;
-const MOST_SWING: f64 = MIDDLE - 18.0;
+const MAX_SWING: f64 = MIDDLE - 18.0;
 /// Points along the slack string.
 const POINTS: u32 = 48;
 
@@ -45,7 +45,7 @@ impl Going {
     /// The bob swings with the measured sway: `left` towards the person's left, m/s2. The screen looks away from the body, so
     /// left is drawn to the left as the person would see it.
     pub fn swinging(self, left: f64) -> Going {
-        let swing = if left.is_finite() { (-left * SWING_PER_MS2).clamp(-MOST_SWING, MOST_SWING) } else { 0.0 };
+        let swing = if left.is_finite() { (-left * SWING_PER_MS2).clamp(-MAX_SWING, MAX_SWING) } else { 0.0 };
         Going { swing, ..self }
     }
 }

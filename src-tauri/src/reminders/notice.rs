@@ -16,7 +16,7 @@ use words::{Key, Words};
 
 /// A service may never tell that a notification was closed; after so many waiting threads a notification goes without
 /// actions.
-const MOST_WAITING: usize = 16;
+const MAX_WAITING: usize = 16;
 const OPEN: &str = "open";
 const LATER: &str = "later";
 const LEAVE_OUT: &str = "leave-out";
@@ -107,7 +107,7 @@ impl Notice {
     }
 
     fn wait(&self, handle: NotificationHandle, chose: impl FnOnce(Choice) + Send + 'static) {
-        if self.waiting.load(Ordering::Relaxed) >= MOST_WAITING {
+        if self.waiting.load(Ordering::Relaxed) >= MAX_WAITING {
             return;
         }
         let waiting = Arc::clone(&self.waiting);

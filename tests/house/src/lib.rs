@@ -65,11 +65,65 @@ impl Source {
             || self.path.ends_with("/tests.rs")
     }
 
-    /// Numbered lines of code: no comments, and not what follows `#[cfg(test)]`.
+    /// Numbered lines of code: no comments, and nothing that only tests compile.
     pub fn code(&self) -> impl Iterator<Item = (usize, &str)> {
-        let lines = self.text.lines().enumerate().map(|(at, line)| (at + 1, line));
-        lines.take_while(|(_, line)| line.trim() != "#[cfg(test)]").filter(|(_, line)| !line.trim_start().starts_with("//"))
+        self.without_tests().filter(|(_, line)| !line.trim_start().starts_with("//"))
     }
+
+    /// Numbered lines without the items under `#[cfg(test)]`: what follows such an item counts again.
+    pub fn without_tests(&self) -> impl Iterator<Item = (usize, &str)> {
+        let mut item: Option<TestItem> = None;
+        let lines = self.text.lines().enumerate().map(|(at, line)| (at + 1, line));
+        lines.filter(move |(_, line)| {
+            let (test, next) = match (item.take(), line.trim().strip_prefix(TEST_ONLY)) {
+                (None, None) => (false, None),
+                (None, Some(rest)) => (true, TestItem::begun(indent(line), rest)),
+                (Some(within), _) => (true, within.after(line)),
+            };
+            item = next;
+            !test
+        })
+    }
+}
+
+const TEST_ONLY: &str = "#[cfg(test)]";
+
+/// Where in an item under `#[cfg(test)]` a line is. What ends the item is told by the indents that rustfmt gives.
+struct TestItem {
+    /// The indent of its first line.
+    indent: usize,
+    /// Whether a bracket that its head opened is still open.
+    open: bool,
+}
+
+impl TestItem {
+    /// After the attribute, and `rest` of its line.
+    fn begun(indent: usize, rest: &str) -> Option<TestItem> {
+        TestItem { indent, open: false }.after_text(indent, rest.trim())
+    }
+
+    /// After a line; `None` once it was the last one.
+    fn after(self, line: &str) -> Option<TestItem> {
+        let text = line.trim();
+        if self.open && (indent(line) > self.indent || !text.starts_with(['}', ')', ']'])) {
+            return Some(self);
+        }
+        let indent = indent(line);
+        self.after_text(indent, text)
+    }
+
+    fn after_text(self, indent: usize, text: &str) -> Option<TestItem> {
+        if text.is_empty() || text.starts_with("//") || text.starts_with("#[") {
+            return Some(self);
+        }
+        let ends = text.ends_with([';', '}']) || indent == self.indent && text.ends_with(',');
+        let open = text.ends_with(['{', '(', '[']);
+        (!ends).then_some(TestItem { open, ..self })
+    }
+}
+
+fn indent(line: &str) -> usize {
+    line.len() - line.trim_start().len()
 }
 
 /// All text files below `folder` (empty for all) whose names end in one of `endings`, sorted by path. What is built, fetched or
@@ -97,5 +151,43 @@ fn gather(folder: &Path, endings: &[&str], found: &mut Vec<Source>) {
             let text = fs::read_to_string(&path).unwrap_or_else(|fault| panic!("{short}: {fault}"));
             found.push(Source { path: short, text });
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The code lines of a text.
+    #[track_caller]
+    fn check(text: &str, code: &[&str]) {
+        let source = Source { path: "src/x.rs".into(), text: text.into() };
+        assert_eq!(source.code().map(|(_, line)| line).collect::<Vec<_>>(), code, "{text}");
+    }
+
+    #[test]
+    fn what_follows_a_line_for_tests_is_code() {
+        check("#[cfg(test)]\nmod tests;\nuse a;", &["use a;"]);
+        check("#[cfg(test)] mod tests;\nuse a;", &["use a;"]);
+        check("#[cfg(test)]\npub(crate) use a::b;\n\nfn c() {}", &["", "fn c() {}"]);
+        check("#[cfg(test)]\nuse a::{\n    b,\n};\nuse c;", &["use c;"]);
+        check("struct A {\n    #[cfg(test)]\n    b: u8,\n    c: u8,\n}", &["struct A {", "    c: u8,", "}"]);
+    }
+
+    #[test]
+    fn an_item_for_tests_ends_where_its_brackets_do() {
+        check("#[cfg(test)]\nmod tests {\n    fn a() {\n    }\n\n    fn b() {}\n}\nfn c() {}", &["fn c() {}"]);
+        check(
+            "#[cfg(test)]\n#[allow(x)]\n// why\nfn a(\n    b: u8,\n) -> u8\nwhere\n    u8: C,\n{\n    b\n}\nfn d() {}",
+            &["fn d() {}"],
+        );
+        check("#[cfg(test)]\nconst A: &str =\n    \"a\";\nfn b() {}", &["fn b() {}"]);
+        check("    #[cfg(test)]\n    fn a() {\n        b();\n    }\n\n    fn c() {}", &["", "    fn c() {}"]);
+    }
+
+    #[test]
+    fn comments_are_no_code_and_lines_keep_their_numbers() {
+        let source = Source { path: "src/x.rs".into(), text: "// a\n#[cfg(test)]\nmod tests;\nfn b() {}".into() };
+        assert_eq!(source.code().collect::<Vec<_>>(), [(4, "fn b() {}")]);
     }
 }

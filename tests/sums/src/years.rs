@@ -143,7 +143,7 @@ fn revision(number: u16) -> Plan {
 }
 
 fn baseline(leg: Leg, tenths: u16) -> StanceBaseline {
-    StanceBaseline { leg, surface: Surface::Firm, eyes: Eyes::Open, tenths, capped: false }
+    StanceBaseline { taken: None, leg, surface: Surface::Firm, eyes: Eyes::Open, tenths, capped: false }
 }
 
 fn items() -> Vec<Item> {

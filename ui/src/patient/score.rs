@@ -1,5 +1,6 @@
 //! 0 to 10 as eleven buttons.
 
+use exercises::plan::MAX_SCORE;
 use leptos::prelude::*;
 
 use super::desk::Desk;
@@ -14,7 +15,7 @@ pub fn Score(
     #[prop(optional)] now: Option<u8>,
 ) -> impl IntoView {
     let busy = Desk::here().house.busy;
-    let buttons = (0u8..=10).map(move |score| {
+    let buttons = (0..=MAX_SCORE).map(move |score| {
         let counts = (now == Some(score)).then_some("true");
         view! { <button type="button" class="number" aria-current=counts disabled=busy on:click=move |_| give(score)>{score}</button> }
     });

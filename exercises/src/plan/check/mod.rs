@@ -2,7 +2,11 @@
 //!
 //! Both devices ask the same question, so that a card made by another program cannot switch on what the rules hold back.
 
-use super::{Aftercare, AgeBand, Item, MAX_AFTERCARE, MAX_ITEMS, MAX_NAME, MAX_NAMED, MAX_NOTE, Pattern, Plan, Risk, Side};
+use super::stance::{StanceField, days_reached, newest};
+use super::{
+    Aftercare, AgeBand, Item, MAX_AFTERCARE, MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAME,
+    MAX_NAMED, MAX_NOTE, MAX_SCORE, Pattern, Plan, Risk, Side,
+};
 use crate::catalogue::{Catalogue, Exercise, Eyes, Kind, Sidedness, Surface};
 use crate::id::ItemId;
 
@@ -11,6 +15,8 @@ use crate::id::ItemId;
 pub const LEAST_STANCE_TENTHS: u16 = 50;
 /// This stance time with eyes open on a firm floor opens softer surfaces and closed eyes, in tenths of a second (a proposal).
 pub const GATE_TENTHS: u16 = 300;
+/// On so many days that time must be reached (a proposal).
+pub const GATE_DAYS: usize = 2;
 
 /// What keeps a plan from being issued or taken.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -18,7 +24,8 @@ pub const GATE_TENTHS: u16 = 300;
 pub enum Problem {
     /// There is no item.
     NoItem,
-    /// More items than [`MAX_ITEMS`], or complaints or activities than [`MAX_NAMED`].
+    /// More items than [`MAX_ITEMS`], complaints or activities than [`MAX_NAMED`], stance times than [`MAX_BASELINES`], lines
+    /// than [`MAX_AFTERCARE_LINES`] or cleared alarms than [`MAX_CLEARED`].
     TooMany,
     /// A text is empty or longer than allowed, or holds a control character.
     Text {
@@ -31,7 +38,7 @@ pub enum Problem {
     SameNumber,
     /// The review date is not after the day of issue, or more than a year after it.
     ReviewDate,
-    /// A pain or rating is over 10.
+    /// A pain or rating is over [`MAX_SCORE`].
     Score,
     /// The catalogue has no such exercise.
     UnknownExercise(ItemId, String),
@@ -51,7 +58,7 @@ pub enum Problem {
     AgeMissing,
     /// Balance without these being ticked as absent.
     NotTicked(Vec<Risk>),
-    /// Balance without a stance time taken today with eyes open on the firm floor, for each side prescribed.
+    /// Balance without a stance time with eyes open on the firm floor, for each side prescribed.
     NoStanceBaseline(ItemId),
     /// That stance time is under five seconds.
     StanceTooShort(ItemId),
@@ -104,7 +111,8 @@ fn whole(plan: &Plan) -> Vec<Problem> {
     if plan.items.len() > MAX_ITEMS || plan.complaints.len() > MAX_NAMED || plan.activities.len() > MAX_NAMED {
         found.push(Problem::TooMany);
     }
-    if plan.baselines.len() > 8 || plan.aftercare.len() > 8 || plan.cleared.len() > 32 {
+    if plan.baselines.len() > MAX_BASELINES || plan.aftercare.len() > MAX_AFTERCARE_LINES || plan.cleared.len() > MAX_CLEARED
+    {
         found.push(Problem::TooMany);
     }
     found.extend(texts(plan));
@@ -120,7 +128,7 @@ fn whole(plan: &Plan) -> Vec<Problem> {
     }
     let scores = plan.complaints.iter().filter_map(|complaint| complaint.pain);
     let ratings = plan.activities.iter().filter_map(|activity| activity.rating);
-    if scores.chain(ratings).chain(plan.items.iter().map(|item| item.pain_limit)).any(|score| score > 10) {
+    if scores.chain(ratings).chain(plan.items.iter().map(|item| item.pain_limit)).any(|score| score > MAX_SCORE) {
         found.push(Problem::Score);
     }
     found
@@ -193,20 +201,17 @@ fn schedule_fits(item: &Item) -> bool {
     pattern && item.schedule.days.0 != 0 && item.schedule.days.0 <= 0b111_1111
 }
 
-/// The gates of unsupervised stance. The leg's last baseline is today's: an earlier, better one does not make up for it. The
-/// thirty seconds on two days are shown by two baselines of the leg that reach them (today's, and one carried over from an
-/// earlier day).
+/// The gates of unsupervised stance. The leg's newest time counts: an earlier, better one does not make up for it. The time
+/// that opens softer surfaces and closed eyes must be reached on [`GATE_DAYS`] days.
 fn stance(plan: &Plan, item: &Item, surface: Surface, eyes: Eyes) -> Vec<Problem> {
     let mut found = Vec::new();
     let harder = surface != Surface::Firm || eyes == Eyes::Closed;
+    let dated = plan.dated_baselines();
     for leg in item.side.in_turn().iter().flatten() {
-        let firm_open =
-            plan.baselines.iter().filter(|b| b.leg == *leg && b.surface == Surface::Firm && b.eyes == Eyes::Open);
-        let times: Vec<u16> = firm_open.map(|baseline| baseline.tenths).collect();
-        match times.last() {
+        match newest(&dated, StanceField::firm_open(*leg)) {
             None => found.push(Problem::NoStanceBaseline(item.id)),
-            Some(today) if *today < LEAST_STANCE_TENTHS => found.push(Problem::StanceTooShort(item.id)),
-            Some(_) if harder && times.iter().filter(|tenths| **tenths >= GATE_TENTHS).count() < 2 => {
+            Some(newest) if newest.tenths < LEAST_STANCE_TENTHS => found.push(Problem::StanceTooShort(item.id)),
+            Some(_) if harder && days_reached(&dated, *leg, GATE_TENTHS, []) < GATE_DAYS => {
                 found.push(Problem::GateClosed(item.id));
             }
             Some(_) => {}

@@ -182,6 +182,22 @@ fn softer_or_closed_waits_for_thirty_seconds_on_two_days() {
 }
 
 #[test]
+fn thirty_seconds_twice_on_one_day_are_one_day() {
+    let dated = |days: [i64; 2]| {
+        move |plan: &mut Plan| {
+            balance(plan).rung = Some(rung("towel"));
+            plan.baselines = both(&[300, 310]);
+            for (place, baseline) in plan.baselines.iter_mut().enumerate() {
+                baseline.taken = Some(plan.issued - chrono::Duration::days(days[place / 2]));
+            }
+        }
+    };
+    check(dated([0, 0]), &[Problem::GateClosed(BALANCE)]);
+    check(dated([7, 0]), &[]);
+    check(dated([0, 7]), &[]);
+}
+
+#[test]
 fn soft_and_closed_together_only_under_sixty_five() {
     for age in AgeBand::ALL {
         let with = |on: &'static str| {

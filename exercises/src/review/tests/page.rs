@@ -7,7 +7,7 @@ use crate::change::ActivityVerdict;
 use crate::history::Mark;
 use crate::id::{ActivityId, ComplaintId, EntryRef};
 use crate::log::Barrier;
-use crate::plan::{Activity, AgeBand, Leg, Plan};
+use crate::plan::{Activity, AgeBand, Leg, Plan, StanceBaseline};
 use crate::review::samples::{
     ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revisions, run, stance, start,
     summary,
@@ -157,6 +157,22 @@ fn stance_times_of_all_visits_and_a_carried_one_stays_with_its_visit() {
     let short: Vec<(u16, Leg, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
     let (left, right) = (Leg::Left, Leg::Right);
     assert_eq!(short, [(0, left, 220), (0, right, 124), (14, left, 260), (14, right, 180)]);
+}
+
+#[test]
+fn a_stance_time_shows_on_the_day_on_which_it_was_taken() {
+    let on = |day, leg, tenths| StanceBaseline { taken: Some(start() + Duration::days(day)), ..baseline(leg, tenths) };
+    let (left, right) = (Leg::Left, Leg::Right);
+    let mut first = plan();
+    first.baselines = vec![on(0, left, 220), on(0, right, 124)];
+    let mut corrected = second();
+    corrected.issued = start();
+    corrected.baselines = vec![on(0, left, 222), on(0, right, 124)];
+    let mut third = Plan { revision: 3, ..second() };
+    third.baselines = vec![on(0, left, 222), on(0, right, 124), on(14, right, 124)];
+    let told = page([first, corrected, third], &[summary(PHONE, 1, 0, 3)]).baselines;
+    let short: Vec<(u16, Leg, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
+    assert_eq!(short, [(0, left, 222), (0, right, 124), (14, right, 124)]);
 }
 
 /// Balance on as many days as there are pairs of times, left and right, three trials each.

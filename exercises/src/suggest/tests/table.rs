@@ -293,18 +293,23 @@ fn a_step_never_closes_the_eyes() {
 #[test]
 fn thirty_seconds_on_two_days_for_each_leg() {
     use crate::plan::Leg::{Left, Right};
-    use crate::review::samples::baseline;
-    let home = [(1, Left, 300), (2, Left, 310), (2, Right, 300), (3, Right, 450)];
+    use crate::review::samples::{baseline, start};
+    let on = |day: i64| start() + chrono::Duration::days(day);
+    let home = [(on(1), Left, 300), (on(2), Left, 310), (on(2), Right, 300), (on(3), Right, 450)];
     assert!(gate_open(Side::Both, &home, &[]));
     assert!(!gate_open(Side::Both, &home[..3], &[]), "the right leg on one day only");
     assert!(gate_open(Side::Left, &home[..3], &[]));
-    assert!(!gate_open(Side::Left, &[(1, Left, 300), (1, Left, 300)], &[]), "twice on one day is one day");
-    assert!(!gate_open(Side::Left, &[(1, Left, 300), (2, Left, 299)], &[]));
-    assert!(gate_open(Side::Left, &[(1, Left, 300)], &[baseline(Left, 300)]), "a visit is a day");
-    assert!(!gate_open(Side::Left, &[(1, Left, 300)], &[baseline(Left, 299)]));
-    assert!(!gate_open(Side::Left, &[(1, Left, 300)], &[baseline(Right, 450)]));
+    assert!(!gate_open(Side::Left, &[(on(1), Left, 300), (on(1), Left, 300)], &[]), "twice on one day is one day");
+    assert!(!gate_open(Side::Left, &[(on(1), Left, 300), (on(2), Left, 299)], &[]));
+    assert!(gate_open(Side::Left, &[(on(1), Left, 300)], &[baseline(Left, 300)]), "a visit is a day");
+    assert!(!gate_open(Side::Left, &[(on(1), Left, 300)], &[baseline(Left, 299)]));
+    assert!(!gate_open(Side::Left, &[(on(1), Left, 300)], &[baseline(Right, 450)]));
+    let dated = |day, leg| crate::plan::StanceBaseline { taken: Some(on(day)), ..baseline(leg, 300) };
+    assert!(!gate_open(Side::Left, &[(on(1), Left, 300)], &[dated(1, Left)]), "at home on the day of the visit");
+    assert!(gate_open(Side::Left, &[(on(2), Left, 300)], &[dated(1, Left)]));
+    assert!(!gate_open(Side::Left, &[], &[dated(1, Left), dated(1, Left)]), "two times of one visit");
     let closed = crate::plan::StanceBaseline { eyes: crate::catalogue::Eyes::Closed, ..baseline(Left, 450) };
-    assert!(!gate_open(Side::Left, &[(1, Left, 300)], &[closed]), "only eyes open on the firm floor");
+    assert!(!gate_open(Side::Left, &[(on(1), Left, 300)], &[closed]), "only eyes open on the firm floor");
 }
 
 #[test]

@@ -12,11 +12,11 @@ use wire::clinic::ReviewPage;
 use wire::patient::CardSource;
 
 /// Most bytes of a picture or card file.
-pub const MOST_PICTURE: u64 = 20 * 1024 * 1024;
+pub const MAX_PICTURE: u64 = 20 * 1024 * 1024;
 /// Most bytes of an exercise file.
-const MOST_EXERCISE: u64 = 1024 * 1024;
-/// Most bytes of a sealed summary.
-pub const MOST_SUMMARY: u64 = 4 * 1024 * 1024;
+const MAX_EXERCISE: u64 = 1024 * 1024;
+/// Most bytes of a sealed summary's file.
+pub const MAX_SUMMARY: u64 = format::summary::MAX_SEALED as u64;
 
 /// Reads a file that a person named, up to `most` bytes.
 pub fn read(path: &Path, most: u64) -> Answer<Vec<u8>> {
@@ -27,7 +27,7 @@ pub fn read(path: &Path, most: u64) -> Answer<Vec<u8>> {
 pub fn read_received(path: &Path) -> Answer<Vec<u8>> {
     let ending = path.extension().and_then(|ending| ending.to_str()).unwrap_or_default();
     let picture = ["png", "jpg", "jpeg"].iter().any(|known| ending.eq_ignore_ascii_case(known));
-    read(path, if picture { MOST_PICTURE } else { MOST_SUMMARY })
+    read(path, if picture { MAX_PICTURE } else { MAX_SUMMARY })
 }
 
 /// Writes a file whole or not at all; the old one stays until the new one is safe.
@@ -164,7 +164,7 @@ pub fn check_catalogue(dir: Option<&Path>) -> Answer<Checked> {
             Err(faults) => Checked { exercises: Vec::new(), faults: faults.iter().map(ToString::to_string).collect() },
         });
     };
-    let files = store::files::read_all(dir, "toml", MOST_EXERCISE).map_err(refuse::reading)?;
+    let files = store::files::read_all(dir, "toml", MAX_EXERCISE).map_err(refuse::reading)?;
     if files.is_empty() {
         let expected = "it holds no exercise file, whose name ends in .toml".into();
         return Err(Failure::NotUnderstood { file: dir.display().to_string(), line: 0, expected });

@@ -9,7 +9,7 @@ use wire::Failure;
 
 /// A recorded trial, its samples in the sign of "sway/1" whichever system recorded them.
 pub fn trial(file: &Path, os: Os) -> Answer<Vec<Sample>> {
-    let bytes = outside::read(file, motion::MOST_BYTES as u64)?;
+    let bytes = outside::read(file, motion::MAX_BYTES as u64)?;
     let samples = motion::read(&bytes).map_err(|fault| not_a_table(file, &fault))?;
     Ok(samples.into_iter().map(|sample| Sample { a: os.to_specific_force(sample.a), ..sample }).collect())
 }
@@ -39,7 +39,7 @@ const CONFIDENCE: f64 = 0.95;
 
 /// A series from a file.
 pub fn trend(file: &Path, cap: Option<f64>, difference: Option<f64>) -> Answer<SeriesSums> {
-    let bytes = outside::read(file, series::MOST_BYTES as u64)?;
+    let bytes = outside::read(file, series::MAX_BYTES as u64)?;
     let series = series::read(&bytes).map_err(|fault| not_a_table(file, &fault))?;
     // The reader lets no series through that the sums would refuse.
     let unfit = |fault| Failure::Internal { detail: format!("{fault:?}") };

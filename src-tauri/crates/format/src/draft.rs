@@ -9,7 +9,7 @@ use exercises::id::{ItemId, PlanId};
 use exercises::plan::Leg;
 
 /// More fields than any page has.
-const MOST_UNREAD: usize = 32;
+const MAX_UNREAD: usize = 32;
 
 /// A draft that cannot be written, or bytes that are none: the part that is to blame.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
@@ -30,14 +30,13 @@ impl From<Malformed> for DraftFault {
 /// # Errors
 /// A date outside 2020 to 2199.
 pub fn write(kept: &Kept) -> Result<Vec<u8>, DraftFault> {
-    let Kept { draft: Draft { plan, used, earlier }, unread, on } = kept;
+    let Kept { draft: Draft { plan, used }, unread, on } = kept;
     let mut map = MapOut::default();
     write_plan(&mut map, plan)?;
     map.put(20, "day", &Date(*on))?;
     map.put(21, "numbers given", &(used.items, used.complaints, used.activities))?;
-    map.put(22, "earlier", &(*earlier as u64))?;
     let unread: Vec<(u8, u8, &str)> = unread.all().iter().map(|(field, text)| unread_out(*field, text)).collect();
-    map.put_list(23, "unread", &unread)?;
+    map.put_list(22, "unread", &unread)?;
     Ok(map.finish())
 }
 
@@ -49,12 +48,10 @@ pub fn read(bytes: &[u8]) -> Result<Kept, DraftFault> {
     let map = MapIn::split(bytes, "draft")?;
     let plan = read_plan(&map, PlanId([0; 8]))?;
     let (items, complaints, activities) = map.need::<(u8, u8, u8)>(21, "numbers given")?;
-    let earlier = usize::try_from(map.need::<u64>(22, "earlier")?).ok();
-    let earlier = earlier.filter(|earlier| *earlier <= plan.baselines.len()).ok_or(Malformed("earlier"))?;
-    let unread = map.list::<(u8, u8, String), MOST_UNREAD>(23, "unread")?;
+    let unread = map.list::<(u8, u8, String), MAX_UNREAD>(22, "unread")?;
     let unread: Option<Unread> = unread.into_iter().map(unread_in).collect();
     Ok(Kept {
-        draft: Draft { plan, used: Used { items, complaints, activities }, earlier },
+        draft: Draft { plan, used: Used { items, complaints, activities } },
         unread: unread.ok_or(Malformed("unread"))?,
         on: map.need::<Date>(20, "day")?.0,
     })
@@ -92,8 +89,8 @@ mod tests {
         let legs = [Leg::Left, Leg::Right].map(TypedField::Stance);
         let fields = [TypedField::Times(ItemId(2)), legs[0], legs[1], TypedField::Visit];
         let unread = fields.into_iter().map(|field| (field, "8am 7pn".to_owned())).collect();
-        let (on, earlier) = (plan.issued, plan.baselines.len());
-        Kept { draft: Draft { plan, used: Used { items: 7, complaints: 2, activities: 0 }, earlier }, unread, on }
+        let on = plan.issued;
+        Kept { draft: Draft { plan, used: Used { items: 7, complaints: 2, activities: 0 } }, unread, on }
     }
 
     #[test]

@@ -7,12 +7,13 @@ use format::summary::{self, Letter, VERSION as SUMMARY_VERSION};
 
 const CARD: &[u8] = include_bytes!("frozen/card-1.bin");
 const CARD_TEXT: &str = include_str!("frozen/card-1.txt");
+const CARD_WITH_DAYS: &[u8] = include_bytes!("frozen/card-1-days.bin");
 const LETTER: &[u8] = include_bytes!("frozen/summary-1.letter");
 
 #[test]
 fn nobody_has_written_the_samples_again() {
-    let sums = [crc32fast::hash(CARD), crc32fast::hash(CARD_TEXT.as_bytes()), crc32fast::hash(LETTER)];
-    assert_eq!(sums, [0xEB3C_76F6, 0x1C23_BD16, 0x45B7_889E], "{sums:x?}");
+    let sums = [CARD, CARD_TEXT.as_bytes(), CARD_WITH_DAYS, LETTER].map(crc32fast::hash);
+    assert_eq!(sums, [0xEB3C_76F6, 0x1C23_BD16, 0x66DF_6DB4, 0x45B7_889E], "{sums:x?}");
 }
 
 #[test]
@@ -25,6 +26,14 @@ fn the_card_of_version_1_reads_as_it_was_meant() {
     assert_eq!(card::from_text(CARD_TEXT).as_deref(), Ok(CARD), "both forms carry the same bytes");
     let read = card::open(CARD).expect("well formed");
     let expected = support::frozen_card(read.claimed_key(), read.claimed_recipient());
+    assert_eq!(read.into_card_after_checking_the_signature(), expected);
+}
+
+/// A key that was added later: stance times with their days.
+#[test]
+fn the_card_with_days_reads_as_it_was_meant() {
+    let read = card::open(CARD_WITH_DAYS).expect("well formed");
+    let expected = support::frozen_card_with_days(read.claimed_key(), read.claimed_recipient());
     assert_eq!(read.into_card_after_checking_the_signature(), expected);
 }
 

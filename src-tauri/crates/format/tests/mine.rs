@@ -228,6 +228,15 @@ fn version_1_says_it_in_the_same_words_for_good() {
 }
 
 #[test]
+fn a_stance_time_says_when_it_was_taken_where_the_card_does() {
+    let mut plan = support::plan(2);
+    plan.baselines[0].taken = Some(support::date(2026, 11, 18));
+    let whole: Value = serde_json::from_slice(&written(plan)["everything.json"]).expect("JSON");
+    let stance = &whole["plans"][0]["revisions"][0]["stance"];
+    assert_eq!((&stance[0]["taken"], stance[1].get("taken")), (&Value::from("2026-11-18"), None));
+}
+
+#[test]
 fn a_line_for_each_hold_set_and_trial() {
     let files = written(support::plan(6));
     let runs = lines(&files["runs.csv"]);

@@ -40,7 +40,7 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
             Ok(true)
         }
         Clinic::Norms { file: Some(file), .. } => {
-            let bytes = outside::read(file, format::norms_file::MOST_BYTES)?;
+            let bytes = outside::read(file, format::norms_file::MAX_BYTES)?;
             let table = norms::keep(&mut house, &file.display().to_string(), &bytes)?;
             show_norms(Some(&table), out)
         }
@@ -86,7 +86,7 @@ fn start(args: &Args, name: &str, passphrase: String, out: &mut Out) -> Done {
 
 fn issue(house: &mut House, moment: &Moment, code: &str, plan: &Path, folder: &Path, out: &mut Out) -> Done {
     let name = plan.display().to_string();
-    let bytes = outside::read(plan, format::plan_file::MOST_BYTES)?;
+    let bytes = outside::read(plan, format::plan_file::MAX_BYTES)?;
     let text = String::from_utf8(bytes)
         .map_err(|_| format::plan_file::FileFault { line: 0, expected: "it is no text in UTF-8".into() });
     let read = text.and_then(|text| format::plan_file::read(&text, moment.now.date()));

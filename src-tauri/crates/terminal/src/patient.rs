@@ -42,7 +42,7 @@ pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, ou
 }
 
 fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
-    let bytes = outside::read(card, outside::MOST_PICTURE)?;
+    let bytes = outside::read(card, outside::MAX_PICTURE)?;
     let source = CardSource::File(outside::to_base64(&bytes));
     let mut house = house_for(&args.home(), &source)?;
     let preview = taking::look(&house, &source)?;
@@ -138,7 +138,7 @@ pub(crate) fn instant(stamp: Stamp) -> String {
 
 fn record(args: &Args, which: Option<PlanId>, runs: &Path, moment: &Moment, out: &mut Out) -> Done {
     let name = runs.display().to_string();
-    let bytes = outside::read(runs, format::runs_file::MOST_BYTES)?;
+    let bytes = outside::read(runs, format::runs_file::MAX_BYTES)?;
     let read = String::from_utf8(bytes)
         .map_err(|_| format::plan_file::FileFault { line: 0, expected: "it is no text in UTF-8".into() });
     let deeds = read.and_then(|text| format::runs_file::read(&text));

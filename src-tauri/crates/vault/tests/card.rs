@@ -63,8 +63,8 @@ fn a_card_is_not_signed_for_other_keys() {
 #[test]
 fn a_card_that_no_one_could_read_is_not_issued() {
     let mut card = of_this_clinic(support::card(1));
-    card.own = vec!["x".repeat(card::MOST_CONTENTS)];
-    let too_big = CardFault::TooBig { most: card::MOST_CONTENTS };
+    card.own = vec!["x".repeat(card::MAX_CONTENTS)];
+    let too_big = CardFault::TooBig { most: card::MAX_CONTENTS };
     assert_eq!(issue(&KEYS, &card), Err(IssueFault::Contents(too_big)));
 }
 
@@ -114,4 +114,7 @@ fn the_frozen_card_of_version_1_is_still_taken() {
     for read in [card::read(bin), card::read(text.as_bytes())] {
         assert_eq!(verify(read.expect("well formed"), Some(keys.verify_key())), Ok(expected.clone()));
     }
+    let with_days = include_bytes!("../../format/tests/frozen/card-1-days.bin");
+    let expected = support::frozen_card_with_days(keys.verify_key(), keys.recipient());
+    assert_eq!(verify(card::read(with_days).expect("well formed"), Some(keys.verify_key())), Ok(expected));
 }

@@ -10,6 +10,9 @@ use serde::{Deserialize, Serialize};
 
 use crate::Failure;
 
+/// The longest code of a patient, in characters.
+pub const MAX_CODE: usize = 12;
+
 /// Command: make the clinic's keys and its sealed store.
 pub struct Start;
 /// Command: open the sealed store.
@@ -100,8 +103,6 @@ pub struct PlanDraft {
     pub plan: Plan,
     /// Numbers given in any of its revisions: none of them is given again.
     pub used: exercises::draft::Used,
-    /// So many of its stance times, from the first, are of earlier visits ([`exercises::draft::Draft::earlier`]).
-    pub earlier: usize,
     /// What was typed and could not be read when it was left.
     pub unread: Unread,
     /// The day on which it was left; `None` for a plan that nobody was composing yet.
@@ -123,8 +124,6 @@ pub struct AskKeep {
     pub plan: Plan,
     /// Numbers given so far.
     pub used: exercises::draft::Used,
-    /// So many of its stance times, from the first, are of earlier visits.
-    pub earlier: usize,
     /// What was typed and cannot be read.
     pub unread: Unread,
 }

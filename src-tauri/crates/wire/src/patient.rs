@@ -127,8 +127,8 @@ pub struct RunScript {
     pub item: exercises::plan::Item,
     /// Whether it is the first run of this exercise: cautions come first.
     pub first: bool,
-    /// For balance: the person's own median per leg over the last seven days, milliseconds.
-    pub own_median_ms: Vec<(exercises::plan::Leg, u32)>,
+    /// For balance: the person's own medians over the last seven days, by place of the phone and leg.
+    pub own: Vec<exercises::history::OwnMedian>,
 }
 
 /// A run as far as it got.

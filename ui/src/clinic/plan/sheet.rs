@@ -47,7 +47,7 @@ impl Sheet {
         let sheet = Sheet {
             house,
             code: StoredValue::new(code),
-            draft: RwSignal::new(Draft { plan: draft.plan, used: draft.used, earlier: draft.earlier }),
+            draft: RwSignal::new(Draft { plan: draft.plan, used: draft.used }),
             unread: RwSignal::new(draft.unread),
             exercises: StoredValue::new(draft.exercises),
             suggestions: StoredValue::new(draft.suggestions),
@@ -70,13 +70,7 @@ impl Sheet {
     fn state(self) -> AskKeep {
         let code = self.code.get_value();
         let unread = self.unread.get();
-        self.draft.with(|Draft { plan, used, earlier }| AskKeep {
-            code,
-            plan: plan.clone(),
-            used: *used,
-            earlier: *earlier,
-            unread,
-        })
+        self.draft.with(|Draft { plan, used }| AskKeep { code, plan: plan.clone(), used: *used, unread })
     }
 
     /// Takes what was typed into a field: `read` puts it into the draft and is told none of it where the text cannot be read.

@@ -1,6 +1,7 @@
 //! Seconds on one leg, taken at this visit.
 
-use exercises::draft::{StanceField, TypedField, tenths_of};
+use exercises::draft::{TypedField, tenths_of};
+use exercises::plan::StanceField;
 use leptos::prelude::*;
 use words::Key;
 

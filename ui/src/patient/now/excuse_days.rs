@@ -12,7 +12,7 @@ use crate::patient::desk::Desk;
 use crate::shared::Fault;
 
 /// So many days ahead can be excused at once.
-const MOST_DAYS: usize = 28;
+const MAX_DAYS: usize = 28;
 
 /// Until which day, and why.
 #[component]
@@ -28,7 +28,7 @@ pub fn ExcuseDays(plan: PlanId) -> impl IntoView {
             desk.close();
         });
     };
-    let days = today.iter_days().take(MOST_DAYS).enumerate().map(|(ahead, day)| {
+    let days = today.iter_days().take(MAX_DAYS).enumerate().map(|(ahead, day)| {
         let said = if ahead == 0 { words.text(Key::OnlyToday).to_owned() } else { words.weekday_date(day) };
         view! { <option value=day.to_string()>{said}</option> }
     });

@@ -64,7 +64,9 @@ fn baselines(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String)
     let line = |taken: &exercises::plan::StanceBaseline| {
         let name = format!("{}, {}, {}", words.stand_on(taken.leg), words.surface(taken.surface), words.eyes(taken.eyes));
         let key = if taken.capped { Key::SecondsOrMore } else { Key::SecondsShort };
+        let earlier = taken.taken.filter(|day| *day != plan.issued).map(|day| words.date(day));
+        let name = [Some(name), earlier].into_iter().flatten().collect::<Vec<_>>().join(", ");
         (name, words.fill(key, &[("s", &words.seconds(u32::from(taken.tenths) * 100))]))
     };
-    plan.baselines.iter().map(line).collect()
+    plan.dated_baselines().iter().map(line).collect()
 }

@@ -26,9 +26,9 @@ pub fn Done(script: Box<RunScript>) -> impl IntoView {
     let share = run.parts(sides);
     let what = words.done_of(&run, share);
     let results = match &run.doing {
-        Doing::Balance(balance) => Some(
-            view! { <Results trials=balance.trials.clone() sensed=driver.sensed.get_untracked() own=script.own_median_ms.clone()/> },
-        ),
+        Doing::Balance(balance) => {
+            Some(view! { <Results balance=balance.clone() sensed=driver.sensed.get_untracked() own=script.own.clone()/> })
+        }
         _ => None,
     };
     let go_on = move |_| match driver.questions.get_untracked() {

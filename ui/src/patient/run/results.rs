@@ -1,8 +1,8 @@
 //! How each leg stood in this run, beside the person's own last days.
 
 use exercises::guide::{Stood, stood};
-use exercises::plan::Leg;
-use exercises::run::Trial;
+use exercises::history::{OwnMedian, own_median_ms};
+use exercises::run::Balance;
 use exercises::sway::Sensed;
 use leptos::prelude::*;
 use words::Key;
@@ -10,17 +10,19 @@ use words::Key;
 use super::sway_said::SwaySaid;
 use crate::shared::House;
 
-/// Best and middle value by leg; `own` are the person's own middle values over the last seven days.
+/// Best and middle value by leg; `own` are the person's own middle values over the last seven days, of which those with the
+/// phone in the same place are shown.
 #[component]
-pub fn Results(trials: Vec<Trial>, sensed: Vec<(u16, Sensed)>, own: Vec<(Leg, u32)>) -> impl IntoView {
+pub fn Results(balance: Balance, sensed: Vec<(u16, Sensed)>, own: Vec<OwnMedian>) -> impl IntoView {
     let words = House::here().words();
+    let Balance { set_up, trials, .. } = balance;
     let legs = stood(&trials).into_iter().map(|Stood { leg, best_ms, median_ms, capped, .. }| {
         let key = if capped { Key::AtLeastSeconds } else { Key::SecondsShort };
         let best = words.fill(key, &[("s", &words.seconds(best_ms))]);
         let middle = words.fill(Key::SecondsShort, &[("s", &words.seconds(median_ms))]);
-        let own = own.iter().find(|(one, _)| *one == leg).map_or_else(
+        let own = own_median_ms(&own, set_up, leg).map_or_else(
             || words.text(Key::NoOwnYet).to_owned(),
-            |(_, ms)| words.fill(Key::SecondsShort, &[("s", &words.seconds(*ms))]),
+            |ms| words.fill(Key::SecondsShort, &[("s", &words.seconds(ms))]),
         );
         view! {
             <section class="sheet stack-2">

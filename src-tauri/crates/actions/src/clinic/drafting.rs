@@ -24,14 +24,13 @@ pub fn draft(house: &House, moment: &Moment, code: &str) -> Answer<PlanDraft> {
     let alarms = review.as_ref().map(|review| review.alarms.iter().filter(|alarm| !alarm.cleared).copied().collect());
     let fresh = next(house, moment, &patient)?;
     let left = kept(house, patient.row)?.and_then(|kept| Some((draft::resume(&kept, &fresh)?, kept.unread, kept.on)));
-    let (Draft { plan, used, earlier }, unread, left_on) = match left {
+    let (Draft { plan, used }, unread, left_on) = match left {
         Some((draft, unread, on)) => (draft, unread, Some(on)),
         None => (fresh, Unread::default(), None),
     };
     Ok(PlanDraft {
         plan,
         used,
-        earlier,
         unread,
         left_on,
         exercises: reviewing::catalogue(house, &patient).exercises,
@@ -47,11 +46,11 @@ pub fn draft(house: &House, moment: &Moment, code: &str) -> Answer<PlanDraft> {
 /// [`Failure::ClinicLocked`], [`Failure::NoSuchPatient`], or what keeps it from being written.
 pub fn keep(house: &mut House, moment: &Moment, ask: AskKeep) -> Answer<()> {
     let patient = rows::patient(house, &ask.code)?;
-    let AskKeep { code: _, plan, used, earlier, unread } = ask;
-    if plan.revision != next(house, moment, &patient)?.plan.revision || earlier > plan.baselines.len() {
+    let AskKeep { code: _, plan, used, unread } = ask;
+    if plan.revision != next(house, moment, &patient)?.plan.revision {
         return Ok(());
     }
-    let kept = Kept { draft: Draft { plan, used, earlier }, unread, on: moment.now.date() };
+    let kept = Kept { draft: Draft { plan, used }, unread, on: moment.now.date() };
     let plain = format::draft::write(&kept).map_err(refuse::internal)?;
     let sealed = vault::rows::seal(door::open(house)?, DRAFT, &rows::bound(patient.row), &plain);
     let dir = house.dir();

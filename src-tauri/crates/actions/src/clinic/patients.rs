@@ -7,10 +7,7 @@ use exercises::norms::Norms;
 use exercises::plan::MAX_NAME;
 use store::{StoreError, table};
 use wire::Failure;
-use wire::clinic::{AddPatient, PatientLine};
-
-/// Longest code, in characters.
-const MAX_CODE: usize = 12;
+use wire::clinic::{AddPatient, MAX_CODE, PatientLine};
 
 /// All patients: those with alarms first, then by code.
 pub fn list(house: &House) -> Answer<Vec<PatientLine>> {

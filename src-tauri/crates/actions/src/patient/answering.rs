@@ -4,6 +4,7 @@ use super::plans::{self, append};
 use super::today;
 use crate::{Answer, House, Moment};
 use exercises::log::What;
+use exercises::plan::MAX_SCORE;
 use exercises::today::Today;
 use wire::Failure;
 use wire::patient::{Answer as Said, TroubleAsk};
@@ -31,7 +32,7 @@ pub fn answer(house: &mut House, moment: &Moment, said: &Said) -> Answer<Today> 
 }
 
 fn ten(score: u8) -> Answer<u8> {
-    if score <= 10 { Ok(score) } else { Err(Failure::OutOfRange { least: 0, most: 10 }) }
+    if score <= MAX_SCORE { Ok(score) } else { Err(Failure::OutOfRange { least: 0, most: MAX_SCORE.into() }) }
 }
 
 /// Logs that something is wrong; what it blocks stays blocked until a newer card clears it.

@@ -3,8 +3,9 @@
 use super::plans::{self, Carried, append};
 use crate::{Answer, House, Moment};
 use chrono::Duration;
-use exercises::correct::{Correctable, Correction, MOST_SCORE, list};
+use exercises::correct::{Correctable, Correction, list};
 use exercises::log::What;
+use exercises::plan::MAX_SCORE;
 use wire::Failure;
 use wire::patient::{CorrectAsk, CorrectPage, LookBack};
 
@@ -37,8 +38,8 @@ fn fits(house: &House, one: &Carried, ask: &CorrectAsk) -> Answer<Option<Correct
     let named = named.filter(|entry| Correction::Never.fits(&entry.what));
     let named = named.ok_or(Failure::NoSuchEntry { entry: ask.entry })?;
     match ask.to {
-        Correction::Score(score) if score > MOST_SCORE => {
-            return Err(Failure::OutOfRange { least: 0, most: MOST_SCORE.into() });
+        Correction::Score(score) if score > MAX_SCORE => {
+            return Err(Failure::OutOfRange { least: 0, most: MAX_SCORE.into() });
         }
         Correction::Excused { from, until, .. } if from > until || from < one.plan().start || until > one.plan().review => {
             return Err(Failure::EmptyPeriod);

@@ -2,7 +2,7 @@
 
 use super::plans::{self, Carried};
 use crate::{Answer, House, Moment, refuse};
-use exercises::remind::{self, Coming, Lookout, MOST_MEETING, MOST_QUIET, Meeting, Of, Settings, Span};
+use exercises::remind::{self, Coming, Lookout, MAX_MEETING, MAX_QUIET, Meeting, Of, Settings, Span};
 use exercises::time::Stamp;
 use std::sync::Arc;
 use store::table::setting;
@@ -59,7 +59,7 @@ pub fn set(house: &mut House, moment: &Moment, ask: &QuietTimes) -> Answer<Remin
     let mut quiet = ask.quiet.clone();
     quiet.sort();
     quiet.dedup();
-    if quiet.len() > MOST_QUIET || !quiet.iter().all(|span| span.fits()) {
+    if quiet.len() > MAX_QUIET || !quiet.iter().all(|span| span.fits()) {
         return Err(unfit());
     }
     let settings = Settings { quiet, ..settings(house)? };
@@ -76,7 +76,7 @@ pub fn typed(texts: &[String]) -> Answer<Vec<Span>> {
 }
 
 fn unfit() -> Failure {
-    Failure::QuietUnfit { most: MOST_QUIET as u8 }
+    Failure::QuietUnfit { most: MAX_QUIET as u8 }
 }
 
 /// A meeting from now on, or the end of one.
@@ -86,11 +86,11 @@ fn unfit() -> Failure {
 pub fn meeting(house: &mut House, moment: &Moment, ask: MeetingAsk) -> Answer<Reminders> {
     let meeting = match ask.minutes {
         None => None,
-        Some(minutes) if (1..=MOST_MEETING).contains(&minutes) => {
+        Some(minutes) if (1..=MAX_MEETING).contains(&minutes) => {
             let until: Stamp = moment.zone.stamp(moment.now.utc_ms + i64::from(minutes) * 60_000);
             Some(Meeting { from: moment.now, until })
         }
-        Some(_) => return Err(Failure::OutOfRange { least: 1, most: MOST_MEETING.into() }),
+        Some(_) => return Err(Failure::OutOfRange { least: 1, most: MAX_MEETING.into() }),
     };
     let settings = Settings { meeting, ..settings(house)? };
     keep(house, &settings)?;
@@ -111,7 +111,7 @@ pub fn change(house: &mut House, moment: &Moment, quiet: Option<&QuietTimes>, as
 }
 
 /// The reminders of the next `hours` if nothing happens, for a system that shows them by itself; at most
-/// [`remind::MOST_AHEAD`].
+/// [`remind::MAX_AHEAD`].
 pub fn ahead(house: &House, moment: &Moment, hours: u16) -> Answer<Vec<Coming>> {
     let settings = settings(house)?;
     let carried = plans::all(house)?;

@@ -5,21 +5,17 @@ use super::recording;
 use crate::{Answer, House, Moment};
 use exercises::alarm;
 use exercises::ask::{self, Question};
-use exercises::catalogue::{Dose, Eyes, Surface};
+use exercises::catalogue::Dose;
 use exercises::history::Mark;
 use exercises::log::What;
-use exercises::plan::{Item, Leg};
-use exercises::run::{Balance, Doing, Run, RunEnd, SetUp, TrialEnd};
+use exercises::plan::Item;
+use exercises::run::{Balance, Doing, Run, RunEnd, SetUp};
 use exercises::slots;
-use exercises::time::Stamp;
 use wire::Failure;
 use wire::patient::{BeginAsk, RunScript, RunSnapshot, SensedTrial};
 
-/// The person's own median is taken over so many days.
-const OWN_DAYS: i64 = 7;
-
 /// The longest account of one trial, in bytes: eight events with four seconds of samples each take a quarter of it.
-const MOST_DETAIL: usize = 1 << 20;
+const MAX_DETAIL: usize = 1 << 20;
 
 /// Begins a run of an item: for the slot that is open (or opens within ten minutes), else as an extra one. The beginning
 /// itself is logged.
@@ -36,9 +32,9 @@ pub fn begin(house: &mut House, moment: &Moment, ask: &BeginAsk) -> Answer<RunSc
     let exercise = one.catalogue.get(&item.exercise).cloned().ok_or(Failure::NoSuchItem)?;
     let run = first_snapshot(&one, &item, moment);
     let first = history.runs.values().all(|run| run.exercise != item.exercise);
-    let own_median_ms = own_medians(&one, &item, moment.now);
+    let own = history.own_medians(&item, &one.catalogue, moment.now.date());
     append(house, ask.plan, moment.now, &What::Run(run.clone()))?;
-    Ok(RunScript { plan: ask.plan, run, exercise, item, first, own_median_ms })
+    Ok(RunScript { plan: ask.plan, run, exercise, item, first, own })
 }
 
 /// The item as it is in use, or a step further where that was asked for and may be offered at this moment.
@@ -53,7 +49,7 @@ fn item_to_begin(house: &House, one: &Carried, moment: &Moment, ask: &BeginAsk) 
 }
 
 fn first_snapshot(one: &Carried, item: &Item, moment: &Moment) -> Run {
-    let (surface, eyes) = conditions(one, item);
+    let (surface, eyes) = item.conditions(&one.catalogue);
     let doing = match item.dose {
         Dose::Hold { .. } => Doing::Hold(Vec::new()),
         Dose::Reps { .. } => Doing::Reps(Vec::new()),
@@ -73,39 +69,6 @@ fn first_snapshot(one: &Carried, item: &Item, moment: &Moment) -> Run {
         interruptions: Vec::new(),
         doing,
     }
-}
-
-/// What a balance item is stood on, and with which eyes.
-fn conditions(one: &Carried, item: &Item) -> (Surface, Eyes) {
-    let exercise = one.catalogue.get(&item.exercise);
-    let rung = exercise.zip(item.rung.as_ref()).and_then(|(exercise, rung)| exercise.rung(rung));
-    let surface = rung.and_then(|rung| rung.surface).unwrap_or(Surface::Firm);
-    (surface, rung.and_then(|rung| rung.eyes).unwrap_or(Eyes::Open))
-}
-
-/// The median of each leg's measured trials under the same conditions over the last seven days, in milliseconds.
-fn own_medians(one: &Carried, item: &Item, now: Stamp) -> Vec<(Leg, u32)> {
-    let (surface, eyes) = conditions(one, item);
-    let recent = one.followed.history.balance_runs(&one.catalogue).filter(|run| {
-        run.exercise == item.exercise && now.date().signed_duration_since(run.started.date()).num_days() < OWN_DAYS
-    });
-    let like = recent.filter_map(|run| match &run.doing {
-        Doing::Balance(balance) if balance.surface == surface && balance.eyes == eyes => Some(balance),
-        _ => None,
-    });
-    let trials: Vec<_> = like.flat_map(|balance| &balance.trials).filter(|trial| trial.end != TrialEnd::CutOff).collect();
-    let median = |leg: Leg| {
-        let mut times: Vec<u32> = trials.iter().filter(|trial| trial.leg == leg).map(|trial| trial.held_ms).collect();
-        times.sort_unstable();
-        let middle = times.len() / 2;
-        let value = match times.len() {
-            0 => return None,
-            odd if odd % 2 == 1 => times[middle],
-            _ => (times[middle - 1] + times[middle]) / 2,
-        };
-        Some((leg, value))
-    };
-    [Leg::Left, Leg::Right].into_iter().filter_map(median).collect()
 }
 
 /// Logs a run as far as it got; what to ask once it has ended.
@@ -145,7 +108,7 @@ pub fn keep_sensed(house: &mut House, moment: &Moment, report: &SensedTrial) -> 
     let one = plans::one(house, Some(report.plan))?;
     let run = one.followed.history.runs.get(&report.run).ok_or(Failure::NoSuchItem)?;
     let Doing::Balance(balance) = &run.doing else { return Err(Failure::NoSuchItem) };
-    if usize::from(report.trial) >= balance.trials.len() || report.detail.len() > MOST_DETAIL {
+    if usize::from(report.trial) >= balance.trials.len() || report.detail.len() > MAX_DETAIL {
         return Err(Failure::NoSuchItem);
     }
     let SensedTrial { run, trial, sensed, detail, .. } = report.clone();

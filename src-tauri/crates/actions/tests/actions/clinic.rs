@@ -57,7 +57,7 @@ fn from_draft_to_draft_numbers_keep_their_meaning() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut house = clinic(dir.path());
     let first = drafting::draft(&house, &at("11-25T08:00"), "K17").expect("an empty one");
-    assert_eq!((first.plan.items.len(), first.earlier), (0, 0));
+    assert_eq!((first.plan.items.len(), first.plan.baselines.len()), (0, 0));
     let problems = drafting::problems(&house, &at("11-25T08:00"), "K17", &first.plan).expect("checked");
     assert!(problems.contains(&exercises::plan::check::Problem::NoItem), "{problems:?}");
     issue(&mut house, &at("11-25T08:00"), example(), &dir.path().join("one"));
@@ -71,7 +71,7 @@ fn from_draft_to_draft_numbers_keep_their_meaning() {
     let third = drafting::draft(&house, &at("12-09T08:00"), "K17").expect("the last one carried over");
     assert_eq!(third.plan.id, second.plan.id, "one plan through all revisions");
     let wall_sit = third.exercises.iter().find(|exercise| exercise.id.as_str() == "wall-sit").expect("shipped");
-    let mut draft = Draft { plan: third.plan, used: third.used, earlier: third.earlier };
+    let mut draft = Draft { plan: third.plan, used: third.used };
     assert_eq!(draft.add(wall_sit), Some(ItemId(4)), "1 was dropped, and nothing else takes its number");
 }
 

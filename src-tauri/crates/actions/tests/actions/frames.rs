@@ -2,7 +2,7 @@
 
 use crate::people::{Patient, at};
 use actions::patient::{deeds, plans, sealing};
-use format::frames::MOST_WHOLE;
+use format::frames::MAX_WHOLE;
 use wire::Failure;
 use wire::patient::SealAsk;
 
@@ -50,12 +50,12 @@ fn what_is_too_long_for_codes_is_told_and_takes_no_number() {
     deeds::record(&mut patient.house, None, &at("11-25T10:00").zone, "runs", &all).expect("nothing holds them back");
     let asked = ask(&patient, "11-25T20:00");
     let refused = sealing::frames(&mut patient.house, &at("11-25T20:00"), &asked);
-    assert_eq!(refused, Err(Failure::FramesTooMany { most: MOST_WHOLE as u32 }));
+    assert_eq!(refused, Err(Failure::FramesTooMany { most: MAX_WHOLE as u32 }));
     assert_eq!(counter(&patient), 0);
     let dir = patient.dir.path().join("frames");
     let refused = sealing::seal_to_frames(&mut patient.house, &at("11-25T20:00"), &asked, &dir, None);
     assert!(refused.is_err() && !dir.exists() && counter(&patient) == 0);
     let file = patient.dir.path().join("x.age");
     let saved = sealing::seal(&mut patient.house, &at("11-25T20:00"), &asked, Some(&file)).expect("a file takes it");
-    assert!(saved.bytes > MOST_WHOLE as u64 && counter(&patient) == 1, "{saved:?}");
+    assert!(saved.bytes > MAX_WHOLE as u64 && counter(&patient) == 1, "{saved:?}");
 }

@@ -1,7 +1,7 @@
 //! The rows of a card's lists as they travel, each with its way to the domain and back. Keys are frozen.
 
 use crate::codes::Code;
-use crate::parts::{DoseOut, ScheduleOut};
+use crate::parts::{Date, DoseOut, ScheduleOut};
 use exercises::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId};
 use exercises::plan::{Activity, Aftercare, Complaint, Item, Leg, Side, StanceBaseline};
@@ -145,18 +145,28 @@ pub(super) struct BaselineOut {
     #[n(4)]
     #[cbor(skip_if = "is_false")]
     capped: bool,
+    /// Cards written before this key came have none; they are read as [`exercises::plan::Plan::dated_baselines`] says.
+    #[n(5)]
+    taken: Option<Date>,
 }
 
 impl From<&StanceBaseline> for BaselineOut {
-    fn from(StanceBaseline { leg, surface, eyes, tenths, capped }: &StanceBaseline) -> BaselineOut {
-        BaselineOut { leg: Code(*leg), surface: Code(*surface), eyes: Code(*eyes), tenths: *tenths, capped: *capped }
+    fn from(StanceBaseline { taken, leg, surface, eyes, tenths, capped }: &StanceBaseline) -> BaselineOut {
+        BaselineOut {
+            leg: Code(*leg),
+            surface: Code(*surface),
+            eyes: Code(*eyes),
+            tenths: *tenths,
+            capped: *capped,
+            taken: taken.map(Date),
+        }
     }
 }
 
 impl BaselineOut {
     pub(super) fn baseline(self) -> StanceBaseline {
-        let BaselineOut { leg: Code(leg), surface: Code(surface), eyes: Code(eyes), tenths, capped } = self;
-        StanceBaseline { leg, surface, eyes, tenths, capped }
+        let BaselineOut { leg: Code(leg), surface: Code(surface), eyes: Code(eyes), tenths, capped, taken } = self;
+        StanceBaseline { taken: taken.map(|Date(day)| day), leg, surface, eyes, tenths, capped }
     }
 }
 

@@ -94,7 +94,8 @@ impl From<SlotOut> for SlotRef {
 /// The bytes of what happened.
 ///
 /// # Panics
-/// Never for entries made by this program: their dates lie between 2020 and 2199, which the clock's reader holds.
+/// Never for entries made by this program: their dates lie between 2020 and 2199, within which the clock's reader keeps every
+/// moment and the card's reader every plan.
 pub fn write(what: &What) -> Vec<u8> {
     let mut bytes = vec![LATEST];
     minicbor::encode(out(what), &mut bytes).expect("dates within 2020 to 2199, and a vector takes every byte");

@@ -13,7 +13,7 @@ use minicbor::{Decode, Encode};
 
 /// Most holds, sets or trials of one run, with room over what a dose may ask for. More are never written: an entry that
 /// cannot be read back would make the whole log unreadable.
-const MOST_PARTS: usize = 256;
+const MAX_PARTS: usize = 256;
 
 #[derive(Encode, Decode)]
 pub(super) struct RunOut {
@@ -40,7 +40,7 @@ pub(super) struct RunOut {
     #[n(10)]
     paused_ms: u32,
     #[n(11)]
-    interruptions: AtMost<u32, MOST_PARTS>,
+    interruptions: AtMost<u32, MAX_PARTS>,
     #[n(12)]
     doing: DoingOut,
 }
@@ -49,11 +49,11 @@ pub(super) struct RunOut {
 #[cbor(flat)]
 enum DoingOut {
     #[n(0)]
-    Hold(#[n(0)] AtMost<HeldOut, MOST_PARTS>),
+    Hold(#[n(0)] AtMost<HeldOut, MAX_PARTS>),
     #[n(1)]
-    Reps(#[n(0)] AtMost<CountedOut, MOST_PARTS>),
+    Reps(#[n(0)] AtMost<CountedOut, MAX_PARTS>),
     #[n(2)]
-    Balance(#[n(0)] Code<SetUp>, #[n(1)] Code<Surface>, #[n(2)] Code<Eyes>, #[n(3)] AtMost<TrialOut, MOST_PARTS>),
+    Balance(#[n(0)] Code<SetUp>, #[n(1)] Code<Surface>, #[n(2)] Code<Eyes>, #[n(3)] AtMost<TrialOut, MAX_PARTS>),
 }
 
 #[derive(Encode, Decode)]
@@ -68,7 +68,7 @@ struct TrialOut(#[n(0)] Code<Leg>, #[n(1)] u32, #[n(2)] Code<TrialEnd>);
 impl From<&Run> for RunOut {
     fn from(run: &Run) -> RunOut {
         let Run { id, item, exercise, rung, dose, slot, started, live, end, paused_ms, interruptions, doing } = run;
-        let kept = interruptions.iter().copied().take(MOST_PARTS).collect();
+        let kept = interruptions.iter().copied().take(MAX_PARTS).collect();
         RunOut {
             id: id.0,
             item: item.0,
@@ -92,18 +92,18 @@ impl From<&Doing> for DoingOut {
         match doing {
             Doing::Hold(holds) => {
                 let held = |Held { leg, held_ms }: &Held| HeldOut(leg.map(Code), *held_ms);
-                DoingOut::Hold(AtMost(holds.iter().take(MOST_PARTS).map(held).collect()))
+                DoingOut::Hold(AtMost(holds.iter().take(MAX_PARTS).map(held).collect()))
             }
             Doing::Reps(sets) => {
                 let sets = sets
                     .iter()
-                    .take(MOST_PARTS)
+                    .take(MAX_PARTS)
                     .map(|Counted { leg, done, failed }| CountedOut(leg.map(Code), *done, *failed));
                 DoingOut::Reps(AtMost(sets.collect()))
             }
             Doing::Balance(Balance { set_up, surface, eyes, trials }) => {
                 let trial = |Trial { leg, held_ms, end }: &Trial| TrialOut(Code(*leg), *held_ms, Code(*end));
-                let trials = trials.iter().take(MOST_PARTS).map(trial).collect();
+                let trials = trials.iter().take(MAX_PARTS).map(trial).collect();
                 DoingOut::Balance(Code(*set_up), Code(*surface), Code(*eyes), AtMost(trials))
             }
         }

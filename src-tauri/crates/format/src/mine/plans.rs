@@ -67,14 +67,19 @@ fn item(item: &Item) -> Value {
     })
 }
 
+/// `taken` is left out where the card does not say.
 fn stance(one: &exercises::plan::StanceBaseline) -> Value {
-    json!({
+    let mut stance = json!({
         "leg": name(&one.leg),
         "surface": name(&one.surface),
         "eyes": name(&one.eyes),
         "seconds": f64::from(one.tenths) / 10.0,
         "lower_bound": one.capped,
-    })
+    });
+    if let Some(taken) = one.taken {
+        stance["taken"] = taken.to_string().into();
+    }
+    stance
 }
 
 /// A known line by its name, the clinician's own as it stands.

@@ -5,7 +5,10 @@ use crate::names::{self, Named};
 use chrono::NaiveDate;
 use exercises::catalogue::{Dose, ExerciseId, RungId, Tempo};
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId};
-use exercises::plan::{Activity, Aftercare, Complaint, Days, Item, Pattern, Plan, Schedule, Side, StanceBaseline};
+use exercises::plan::stance::MAX_STANCE_TENTHS;
+use exercises::plan::{
+    Activity, Aftercare, Complaint, DEFAULT_PAIN_LIMIT, Days, Item, Pattern, Plan, Schedule, Side, StanceBaseline,
+};
 use exercises::time::MinuteOfDay;
 use std::ops::Range;
 use toml::Spanned;
@@ -22,9 +25,6 @@ pub struct FileFault {
 
 /// A fault at a place of the text, before its line is counted.
 struct Wrong(Option<Range<usize>>, String);
-
-/// The default limit of pain during an exercise (Silbernagel 2007, AJSM 35:897-906: up to 5 of 10).
-const PAIN_LIMIT: u8 = 5;
 
 /// Reads a plan. Id, revision, clinic and the editions of exercises are empty; `today` is the day of issue.
 ///
@@ -74,7 +74,7 @@ fn plan(shape: PlanShape, today: NaiveDate) -> Result<Plan, Wrong> {
         items: item.into_iter().map(self::item).collect::<Result<_, _>>()?,
         complaints: complaints.collect::<Result<_, Wrong>>()?,
         activities: activities.collect(),
-        baselines: stance.into_iter().map(self::stance).collect::<Result<_, _>>()?,
+        baselines: stance.into_iter().map(|taken| self::stance(taken, today)).collect::<Result<_, _>>()?,
         aftercare: aftercare.into_iter().map(line_of_aftercare).collect(),
         cleared: clear.iter().map(entry).collect::<Result<_, _>>()?,
     })
@@ -110,7 +110,7 @@ fn item(shape: Spanned<ItemShape>) -> Result<Item, Wrong> {
         side: shape.side.as_ref().map_or(Ok(Side::Neither), named)?,
         dose,
         schedule: Schedule { days: days(&shape.days)?, pattern },
-        pain_limit: shape.pain_limit.unwrap_or(PAIN_LIMIT),
+        pain_limit: shape.pain_limit.unwrap_or(DEFAULT_PAIN_LIMIT),
         may_step: shape.may_step,
         serves: shape.serves.map(ComplaintId),
         note: shape.note,
@@ -121,12 +121,18 @@ fn every_pattern(every: &EveryShape) -> Result<Pattern, Wrong> {
     Ok(Pattern::Every { minutes: every.minutes, from: minute(&every.from)?, to: minute(&every.to)? })
 }
 
-fn stance(shape: StanceShape) -> Result<StanceBaseline, Wrong> {
+fn stance(shape: StanceShape, today: NaiveDate) -> Result<StanceBaseline, Wrong> {
     let seconds = *shape.seconds.get_ref();
-    if !(0.0..=600.0).contains(&seconds) {
-        return Err(Wrong(Some(shape.seconds.span()), "seconds must be 0 to 600".into()));
+    let most = f64::from(MAX_STANCE_TENTHS) / 10.0;
+    if !(0.0..=most).contains(&seconds) {
+        return Err(Wrong(Some(shape.seconds.span()), format!("seconds must be 0 to {most}")));
+    }
+    let taken = shape.taken.as_ref().map(date).transpose()?;
+    if let (Some(word), Some(_)) = (&shape.taken, taken.filter(|taken| *taken > today)) {
+        return Err(Wrong(Some(word.span()), format!("taken must not be after today, {today}")));
     }
     Ok(StanceBaseline {
+        taken,
         leg: named(&shape.leg)?,
         surface: named(&shape.surface)?,
         eyes: named(&shape.eyes)?,
@@ -223,7 +229,17 @@ mod tests {
         refused("serves = 1", "serves_what = 1", "unknown field");
         refused("side = \"left\"", "side = \"up\"", "one of left");
         refused("seconds = 12.4", "seconds = 1e9", "0 to 600");
+        refused("seconds = 12.4", "taken = 2026-11-26\nseconds = 12.4", "not be after today");
+        refused("seconds = 12.4", "taken = \"Monday\"\nseconds = 12.4", "datetime");
         refused("clear = []", "clear = [\"x\"]", "an alarm's name");
+    }
+
+    #[test]
+    fn a_stance_time_keeps_the_day_that_the_file_gives() {
+        let text = example().replacen("seconds = 12.4", "taken = 2026-11-18\nseconds = 12.4", 1);
+        let plan = read(&text, today()).expect("a plan");
+        let taken: Vec<_> = plan.baselines.iter().map(|baseline| baseline.taken).collect();
+        assert_eq!(taken, [NaiveDate::from_ymd_opt(2026, 11, 18), None], "a file without days is read as it always was");
     }
 
     #[test]

@@ -114,4 +114,5 @@ pub(super) struct StanceShape {
     pub seconds: Spanned<f64>,
     #[serde(default)]
     pub capped: bool,
+    pub taken: Option<Spanned<Datetime>>,
 }

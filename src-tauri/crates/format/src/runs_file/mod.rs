@@ -6,16 +6,16 @@ use chrono::{DateTime, NaiveDate};
 use exercises::alarm::Trouble;
 use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::log::{Barrier, Excuse};
-use exercises::plan::Leg;
+use exercises::plan::{Leg, MAX_SCORE};
 use exercises::run::{SetUp, TrialEnd};
 use exercises::time::Stamp;
 use serde::Deserialize;
 
 /// Longest file that is read, in bytes.
-pub const MOST_BYTES: u64 = 64 * 1024 * 1024;
+pub const MAX_BYTES: u64 = 64 * 1024 * 1024;
 
 /// Most holds, sets or trials of one run.
-const MOST_PARTS: usize = 64;
+const MAX_PARTS: usize = 64;
 
 /// Something that was done at a moment.
 #[derive(Debug, Clone, PartialEq)]
@@ -228,8 +228,8 @@ fn parts(
     trials: Option<Vec<TrialLine>>,
 ) -> Result<Parts, String> {
     let counts = [held.as_ref().map(Vec::len), done.as_ref().map(Vec::len), trials.as_ref().map(Vec::len)];
-    if counts.into_iter().flatten().any(|count| count > MOST_PARTS) {
-        return Err(format!("a run has at most {MOST_PARTS} holds, sets or trials"));
+    if counts.into_iter().flatten().any(|count| count > MAX_PARTS) {
+        return Err(format!("a run has at most {MAX_PARTS} holds, sets or trials"));
     }
     match (held, done, failed, trials) {
         (Some(held), None, None, None) => Ok(Parts::Held(held.into_iter().map(ms).collect::<Result<_, _>>()?)),
@@ -266,7 +266,7 @@ fn ms(seconds: f64) -> Result<u32, String> {
 }
 
 fn ten(score: u8) -> Result<u8, String> {
-    if score <= 10 { Ok(score) } else { Err("a score must be 0 to 10".into()) }
+    if score <= MAX_SCORE { Ok(score) } else { Err(format!("a score must be 0 to {MAX_SCORE}")) }
 }
 
 fn named<T: Named>(name: &str) -> Result<T, String> {

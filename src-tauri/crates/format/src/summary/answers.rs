@@ -3,14 +3,12 @@
 use crate::codes::Code;
 use exercises::alarm::Trouble;
 use exercises::id::{ActivityId, ComplaintId, ItemId};
+use exercises::plan::MAX_SCORE;
 use exercises::summary::{AlarmOn, PainOn, RatedOn, SettledOn, WeekDelay};
 use minicbor::{Decode, Encode};
 
-/// The highest score of pain or of an activity.
-const MOST_SCORE: u8 = 10;
-
 fn score(score: u8) -> Option<u8> {
-    (score <= MOST_SCORE).then_some(score)
+    (score <= MAX_SCORE).then_some(score)
 }
 
 #[derive(Encode, Decode)]

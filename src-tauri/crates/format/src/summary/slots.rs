@@ -13,7 +13,7 @@ use exercises::summary::{ItemDay, TakenOn};
 use minicbor::{Decode, Encode};
 
 /// Most slots that one item has on one day: a quarter of an hour apart around the clock, both ends counted.
-const MOST_SLOTS: usize = 97;
+const MAX_SLOTS: usize = 97;
 
 #[derive(Encode, Decode)]
 #[cbor(map)]
@@ -112,7 +112,7 @@ pub(super) struct ItemDayOut {
     #[n(2)]
     revision: u16,
     #[n(3)]
-    slots: AtMost<SlotOut, MOST_SLOTS>,
+    slots: AtMost<SlotOut, MAX_SLOTS>,
 }
 
 impl From<&ItemDay> for ItemDayOut {

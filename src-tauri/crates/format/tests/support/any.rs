@@ -110,7 +110,9 @@ fn activity() -> impl Strategy<Value = Activity> {
 }
 
 fn baseline() -> impl Strategy<Value = StanceBaseline> {
-    (leg(), surface(), eyes(), any::<u16>(), any::<bool>()).prop_map(|(leg, surface, eyes, tenths, capped)| StanceBaseline {
+    let taken = (option::of(day()), leg(), surface(), eyes(), any::<u16>(), any::<bool>());
+    taken.prop_map(|(taken, leg, surface, eyes, tenths, capped)| StanceBaseline {
+        taken,
         leg,
         surface,
         eyes,

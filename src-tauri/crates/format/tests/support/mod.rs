@@ -77,7 +77,8 @@ fn items() -> Vec<Item> {
 pub fn plan(count: usize) -> Plan {
     let complaint = |id, name: &str, side, pain| Complaint { id: ComplaintId(id), name: name.to_owned(), side, pain };
     let activity = |id, name: &str, rating| Activity { id: ActivityId(id), name: name.to_owned(), rating };
-    let baseline = |leg, tenths, capped| StanceBaseline { leg, surface: Surface::Firm, eyes: Eyes::Open, tenths, capped };
+    let (surface, eyes) = (Surface::Firm, Eyes::Open);
+    let baseline = |leg, tenths, capped| StanceBaseline { taken: None, leg, surface, eyes, tenths, capped };
     Plan {
         id: PlanId([0x3D, 0x91, 0x5A, 0xC7, 0x08, 0xEE, 0x42, 0xB6]),
         revision: 1,
@@ -138,8 +139,8 @@ pub fn frozen_card(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
     plan.items[5].note = String::new();
     plan.complaints[1].pain = None;
     plan.activities[2].rating = None;
-    let eyes = StanceBaseline { leg: Leg::Right, surface: Surface::Cushion, eyes: Eyes::Closed, tenths: 61, capped: false };
-    plan.baselines.push(eyes);
+    let (leg, surface, eyes) = (Leg::Right, Surface::Cushion, Eyes::Closed);
+    plan.baselines.push(StanceBaseline { taken: None, leg, surface, eyes, tenths: 61, capped: false });
     plan.cleared = vec![EntryRef { log: LogId([0xA0, 1, 2, 3, 4, 5, 6, 7]), n: 70_000 }];
     plan.absent.remove(&Risk::SevereVisualLoss);
     Card {
@@ -149,6 +150,16 @@ pub fn frozen_card(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
         pairing_secret: PairingSecret::new(scattered(3)),
         own: vec!["id = \"doorway-lean\"\nrevision = 2\n".to_owned()],
     }
+}
+
+/// The frozen card whose stance times say on which day each was taken.
+pub fn frozen_card_with_days(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
+    let mut card = frozen_card(verify_key, recipient);
+    let days = [date(2026, 11, 25), date(2026, 12, 16), date(2026, 12, 9)];
+    for (baseline, day) in card.plan.baselines.iter_mut().zip(days) {
+        baseline.taken = Some(day);
+    }
+    card
 }
 
 /// Six weeks of an hourly hold on workdays and of stance twice a day, with pain every day: what a diligent person brings.

@@ -142,7 +142,14 @@ mod tests {
 
     #[test]
     fn two_times_of_one_leg_are_told_apart() {
-        let of = |leg, tenths| StanceBaseline { leg, surface: Surface::Firm, eyes: Eyes::Open, tenths, capped: false };
+        let of = |leg, tenths| StanceBaseline {
+            taken: None,
+            leg,
+            surface: Surface::Firm,
+            eyes: Eyes::Open,
+            tenths,
+            capped: false,
+        };
         let times = [(0, of(Leg::Left, 330)), (0, of(Leg::Right, 280)), (0, of(Leg::Left, 315))];
         let start = NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date");
         assert_eq!(

@@ -9,12 +9,12 @@ use exercises::review::DayString;
 use std::collections::BTreeSet;
 
 /// Most days that fit beside the times.
-const MOST_DAYS: usize = 56;
+const MAX_DAYS: usize = 56;
 
 impl Words {
     /// One item's last days, a [`letter`] a slot, a blank where nothing was asked for; empty where it had no slot.
     pub(super) fn string_rows(self, days: &[DayString], item: ItemId) -> Vec<String> {
-        let days = &days[days.len().saturating_sub(MOST_DAYS)..];
+        let days = &days[days.len().saturating_sub(MAX_DAYS)..];
         let knots = days.iter().flat_map(|day| day.knots.iter().filter(|knot| knot.item == item));
         let minutes: BTreeSet<u16> = knots.map(|knot| knot.minute).collect();
         if minutes.is_empty() {

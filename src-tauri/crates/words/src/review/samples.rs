@@ -100,8 +100,22 @@ pub fn plan() -> Plan {
     plan.activities =
         vec![Activity { id: exercises::id::ActivityId(1), name: "carry the shopping".into(), rating: Some(3) }];
     plan.baselines = vec![
-        StanceBaseline { leg: Leg::Left, surface: Surface::Firm, eyes: Eyes::Open, tenths: 124, capped: false },
-        StanceBaseline { leg: Leg::Right, surface: Surface::Firm, eyes: Eyes::Open, tenths: 450, capped: true },
+        StanceBaseline {
+            taken: Some(start()),
+            leg: Leg::Left,
+            surface: Surface::Firm,
+            eyes: Eyes::Open,
+            tenths: 124,
+            capped: false,
+        },
+        StanceBaseline {
+            taken: Some(start()),
+            leg: Leg::Right,
+            surface: Surface::Firm,
+            eyes: Eyes::Open,
+            tenths: 450,
+            capped: true,
+        },
     ];
     plan
 }

@@ -1,7 +1,7 @@
 //! A count-in or a trial: no control on the screen, all of it is the place to touch.
 
 use exercises::guide::{GuideView, Phase, Press};
-use exercises::plan::Leg;
+use exercises::history::own_median_ms;
 use exercises::thread;
 use leptos::ev;
 use leptos::html;
@@ -19,19 +19,21 @@ use crate::shared::House;
 pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
     let words = House::here().words();
     let driver = Driver::here();
-    let own = script.own_median_ms.clone();
+    let own = script.own.clone();
+    let set_up = driver.set_up.get_untracked();
     let target_ms = script.run.dose.work_s() as f64 * 1000.0 / f64::from(script.run.dose.parts().max(1));
     let going = Signal::derive(move || {
         let view = driver.view.get();
         let progress = if matches!(view.phase, Phase::Trial | Phase::Settling) { view.progress } else { 0.0 };
-        let going = thread::stance(progress, own_part(&own, view.part.leg, target_ms));
+        let own_ms = view.part.leg.and_then(|leg| own_median_ms(&own, set_up, leg));
+        let going = thread::stance(progress, own_ms.map(|ms| f64::from(ms) / target_ms.max(1.0)));
         match driver.motion.sway.get() {
             Some((left, _)) => going.swinging(left),
             None => going,
         }
     });
     // In a pocket the screen is touched by the cloth; a key still ends the trial.
-    let touchable = driver.set_up.get_untracked().touch_ends();
+    let touchable = set_up.touch_ends();
     let seconds = Memo::new(move |_| driver.view.get().seconds);
     let title = Memo::new(move |_| title(&driver.view.get(), touchable, words));
     let foot = Memo::new(move |_| foot(&driver.view.get(), touchable, words));
@@ -90,10 +92,4 @@ fn foot(view: &GuideView, touchable: bool, words: Words) -> Option<&'static str>
         (_, true) => Key::AnyTouchEnds,
     };
     Some(words.text(key))
-}
-
-/// The person's own middle value of that leg as a part of the aim.
-fn own_part(own: &[(Leg, u32)], leg: Option<Leg>, target_ms: f64) -> Option<f64> {
-    let (_, ms) = own.iter().find(|(one, _)| Some(*one) == leg)?;
-    Some(f64::from(*ms) / target_ms.max(1.0))
 }

@@ -1,0 +1,136 @@
+//! A person's own stance times of the last days, to put today's beside.
+
+use super::History;
+use crate::catalogue::Catalogue;
+use crate::guide::stood;
+use crate::plan::{Item, Leg};
+use crate::run::{Balance, Doing, SetUp, Trial};
+use chrono::NaiveDate;
+
+/// The person's own median is taken over so many days, today included.
+pub const OWN_DAYS: i64 = 7;
+
+/// A person's own median of one leg with the phone in one place.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct OwnMedian {
+    /// Where the phone was.
+    pub set_up: SetUp,
+    /// The leg stood on.
+    pub leg: Leg,
+    /// The median of the measured trials, in milliseconds.
+    pub median_ms: u32,
+}
+
+/// The median of that leg and place, in milliseconds, if there is one.
+pub fn own_median_ms(all: &[OwnMedian], set_up: SetUp, leg: Leg) -> Option<u32> {
+    all.iter().find(|one| (one.set_up, one.leg) == (set_up, leg)).map(|one| one.median_ms)
+}
+
+impl History {
+    /// The medians of the exercise's measured trials on the item's surface and with its eyes, over [`OWN_DAYS`] days until
+    /// `today`: by place of the phone and leg, those without a measured trial left out.
+    pub fn own_medians(&self, item: &Item, catalogue: &Catalogue, today: NaiveDate) -> Vec<OwnMedian> {
+        let (surface, eyes) = item.conditions(catalogue);
+        let recent = self.balance_runs(catalogue).filter(|run| {
+            let ago = today.signed_duration_since(run.started.date()).num_days();
+            run.exercise == item.exercise && ago < OWN_DAYS
+        });
+        let like: Vec<&Balance> = recent
+            .filter_map(|run| match &run.doing {
+                Doing::Balance(balance) => Some(balance),
+                Doing::Hold(_) | Doing::Reps(_) => None,
+            })
+            .filter(|balance| (balance.surface, balance.eyes) == (surface, eyes))
+            .collect();
+        let of = |set_up: SetUp| {
+            let there = like.iter().filter(|balance| balance.set_up == set_up);
+            let trials: Vec<Trial> = there.flat_map(|balance| balance.trials.iter().copied()).collect();
+            stood(&trials).into_iter().map(move |stood| OwnMedian { set_up, leg: stood.leg, median_ms: stood.median_ms })
+        };
+        SetUp::ALL.into_iter().flat_map(of).collect()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::catalogue::{Eyes, Surface};
+    use crate::id::RunId;
+    use crate::plan::Leg::{Left, Right};
+    use crate::review::samples::{catalogue, plan, start};
+    use crate::run::SetUp::{AtBreastbone, InPocket, OnSupport};
+    use crate::run::{Run, RunEnd, TrialEnd};
+    use crate::time::Offsets;
+    use chrono::Duration;
+
+    fn balance(n: u32, days_ago: i64, set_up: SetUp, trials: &[(Leg, u32)]) -> Run {
+        let item = plan().items[1].clone();
+        let noon = (today() - Duration::days(days_ago)).and_hms_opt(12, 0, 0).expect("a time").and_utc();
+        let (surface, eyes) = item.conditions(&catalogue());
+        let trials = trials.iter().map(|(leg, held_ms)| Trial { leg: *leg, held_ms: *held_ms, end: TrialEnd::Touch });
+        Run {
+            id: RunId(n),
+            item: item.id,
+            exercise: item.exercise,
+            rung: item.rung,
+            dose: item.dose,
+            slot: None,
+            started: Offsets::fixed(0).stamp(noon.timestamp_millis()),
+            live: true,
+            end: RunEnd::Completed,
+            paused_ms: 0,
+            interruptions: Vec::new(),
+            doing: Doing::Balance(Balance { set_up, surface, eyes, trials: trials.collect() }),
+        }
+    }
+
+    fn today() -> NaiveDate {
+        start() + Duration::days(20)
+    }
+
+    fn medians(runs: &[Run]) -> Vec<(SetUp, Leg, u32)> {
+        let mut history = History::default();
+        history.runs = runs.iter().map(|run| (run.id, run.clone())).collect();
+        let own = history.own_medians(&plan().items[1], &catalogue(), today());
+        own.iter().map(|one| (one.set_up, one.leg, one.median_ms)).collect()
+    }
+
+    #[test]
+    fn places_of_the_phone_are_never_mixed() {
+        let runs = [
+            balance(1, 0, OnSupport, &[(Left, 10_000), (Left, 12_000), (Right, 20_000)]),
+            balance(2, 1, InPocket, &[(Left, 30_000)]),
+            balance(3, 2, OnSupport, &[(Left, 15_001)]),
+        ];
+        assert_eq!(medians(&runs), [(OnSupport, Left, 12_000), (OnSupport, Right, 20_000), (InPocket, Left, 30_000)]);
+        let history = History { runs: runs.into_iter().map(|run| (run.id, run)).collect(), ..History::default() };
+        let own = history.own_medians(&plan().items[1], &catalogue(), today());
+        assert_eq!(own_median_ms(&own, InPocket, Left), Some(30_000));
+        assert_eq!(own_median_ms(&own, AtBreastbone, Left), None);
+    }
+
+    #[test]
+    fn only_the_last_seven_days_under_the_same_conditions_and_what_was_measured() {
+        let mut soft = balance(3, 0, OnSupport, &[(Left, 1_000)]);
+        let mut cut_off = balance(4, 0, OnSupport, &[(Left, 1_000)]);
+        for run in [&mut soft, &mut cut_off] {
+            let Doing::Balance(balance) = &mut run.doing else { panic!("a balance run") };
+            match run.id {
+                RunId(3) => (balance.surface, balance.eyes) = (Surface::Foam, Eyes::Open),
+                _ => balance.trials[0].end = TrialEnd::CutOff,
+            }
+        }
+        let mut other = balance(5, 0, OnSupport, &[(Left, 1_000)]);
+        other.exercise = plan().items[0].exercise.clone();
+        let runs = [
+            balance(1, 6, OnSupport, &[(Left, 10_000), (Left, 11_000)]),
+            balance(2, 7, OnSupport, &[(Left, 90_000)]),
+            soft,
+            cut_off,
+            other,
+        ];
+        assert_eq!(medians(&runs), [(OnSupport, Left, 10_500)], "an even count takes the mean of the two middle ones");
+        assert_eq!(medians(&[]), []);
+    }
+}

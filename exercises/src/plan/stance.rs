@@ -1,0 +1,159 @@
+//! Stance times taken at visits, each with its day.
+//!
+//! Cards and plan files of older programs give no days. Their times are read as those programs read them: of each condition the
+//! last in the list was taken on the day of issue, and each one before it on a day of its own, which nobody wrote down.
+
+use super::{Leg, Plan};
+use crate::catalogue::{Eyes, Surface};
+use chrono::NaiveDate;
+use std::cmp::Reverse;
+use std::collections::BTreeSet;
+
+/// The longest stance time that can be written in, in tenths of a second: ten minutes, far beyond any published time.
+pub const MAX_STANCE_TENTHS: u16 = 6000;
+
+/// A single-leg stance time taken at a visit.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct StanceBaseline {
+    /// The day of the visit; `None` where an older card or plan file does not say.
+    pub taken: Option<NaiveDate>,
+    /// The leg stood on.
+    pub leg: Leg,
+    /// What it stood on.
+    pub surface: Surface,
+    /// Eyes open or closed.
+    pub eyes: Eyes,
+    /// Tenths of a second.
+    pub tenths: u16,
+    /// Whether the time was ended by a cap and not by the foot: the time is then a lower bound.
+    pub capped: bool,
+}
+
+/// The condition of a stance time.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct StanceField {
+    /// The leg stood on.
+    pub leg: Leg,
+    /// What it stands on.
+    pub surface: Surface,
+    /// Eyes open or closed.
+    pub eyes: Eyes,
+}
+
+impl StanceField {
+    /// The two that every balance item needs: eyes open on the firm floor.
+    pub const FIRM_OPEN: [StanceField; 2] = [StanceField::firm_open(Leg::Left), StanceField::firm_open(Leg::Right)];
+
+    /// Eyes open on the firm floor.
+    pub const fn firm_open(leg: Leg) -> StanceField {
+        StanceField { leg, surface: Surface::Firm, eyes: Eyes::Open }
+    }
+
+    /// Whether `baseline` was taken under this condition.
+    pub fn is_of(&self, baseline: &StanceBaseline) -> bool {
+        *self == baseline.field()
+    }
+}
+
+impl StanceBaseline {
+    /// Its condition.
+    pub fn field(&self) -> StanceField {
+        StanceField { leg: self.leg, surface: self.surface, eyes: self.eyes }
+    }
+}
+
+impl Plan {
+    /// The stance times with their days. Where none is written down, the last of each condition gets the day of issue; those
+    /// before it keep `None`, which is an earlier day, another one for each.
+    pub fn dated_baselines(&self) -> Vec<StanceBaseline> {
+        let last = |at: usize| !self.baselines[at + 1..].iter().any(|later| later.field() == self.baselines[at].field());
+        let dated = |(at, baseline): (usize, &StanceBaseline)| StanceBaseline {
+            taken: baseline.taken.or(last(at).then_some(self.issued)),
+            ..*baseline
+        };
+        self.baselines.iter().enumerate().map(dated).collect()
+    }
+}
+
+/// The newest of the `dated` times of a condition; of one day the last in the list, for that is the correction.
+pub fn newest(dated: &[StanceBaseline], field: StanceField) -> Option<&StanceBaseline> {
+    dated.iter().filter(|baseline| field.is_of(baseline)).max_by_key(|baseline| baseline.taken)
+}
+
+/// On how many days a leg stood for `tenths` or longer with eyes open on the firm floor: the days of `dated` times, and
+/// `other` days on which it is known to have done so.
+pub fn days_reached(dated: &[StanceBaseline], leg: Leg, tenths: u16, other: impl IntoIterator<Item = NaiveDate>) -> usize {
+    let long = || dated.iter().filter(|one| StanceField::firm_open(leg).is_of(one) && one.tenths >= tenths);
+    let days: BTreeSet<NaiveDate> = long().filter_map(|baseline| baseline.taken).chain(other).collect();
+    days.len() + long().filter(|baseline| baseline.taken.is_none()).count()
+}
+
+/// Of each condition the longest times of `days` days, longest first; of one day only the longest.
+pub(crate) fn longest(dated: &[StanceBaseline], days: usize) -> Vec<StanceBaseline> {
+    let mut sorted = dated.to_vec();
+    sorted.sort_by_key(|baseline| Reverse(baseline.tenths));
+    let mut kept: Vec<StanceBaseline> = Vec::new();
+    for baseline in sorted {
+        let like = || kept.iter().filter(|other| other.field() == baseline.field());
+        let known_day = baseline.taken.is_some() && like().any(|other| other.taken == baseline.taken);
+        if !known_day && like().count() < days {
+            kept.push(baseline);
+        }
+    }
+    kept
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::review::samples::{baseline, plan, start};
+    use chrono::Duration;
+
+    fn on(day: i64, leg: Leg, tenths: u16) -> StanceBaseline {
+        StanceBaseline { taken: Some(start() + Duration::days(day)), ..baseline(leg, tenths) }
+    }
+
+    #[test]
+    fn without_days_the_last_is_of_the_day_of_issue_and_those_before_are_earlier_days() {
+        let mut old = plan();
+        old.issued = start() + Duration::days(14);
+        old.baselines = vec![baseline(Leg::Left, 310), baseline(Leg::Left, 320), baseline(Leg::Right, 90)];
+        let taken: Vec<_> = old.dated_baselines().iter().map(|one| one.taken).collect();
+        assert_eq!(taken, [None, Some(old.issued), Some(old.issued)]);
+        assert_eq!(days_reached(&old.dated_baselines(), Leg::Left, 300, []), 2, "as the program that wrote it counted");
+    }
+
+    #[test]
+    fn a_day_that_is_known_stays() {
+        let mut told = plan();
+        told.issued = start() + Duration::days(14);
+        told.baselines = vec![on(0, Leg::Left, 310), on(0, Leg::Right, 310)];
+        assert_eq!(told.dated_baselines(), told.baselines);
+    }
+
+    #[test]
+    fn two_times_of_one_day_are_one_day() {
+        let told = [on(0, Leg::Left, 310), on(0, Leg::Left, 320), on(7, Leg::Right, 450)];
+        assert_eq!(days_reached(&told, Leg::Left, 300, []), 1);
+        assert_eq!(days_reached(&told, Leg::Left, 300, [start()]), 1, "at home on the day of the visit");
+        assert_eq!(days_reached(&told, Leg::Left, 300, [start() + Duration::days(1)]), 2);
+        assert_eq!(days_reached(&told, Leg::Left, 311, [start() + Duration::days(1)]), 2);
+        assert_eq!(days_reached(&told, Leg::Left, 321, []), 0);
+    }
+
+    #[test]
+    fn the_newest_is_the_one_of_the_last_day_wherever_it_is_in_the_list() {
+        let told = [on(7, Leg::Left, 40), on(0, Leg::Left, 310), on(7, Leg::Left, 60)];
+        assert_eq!(newest(&told, StanceField::firm_open(Leg::Left)).map(|one| one.tenths), Some(60));
+        assert_eq!(newest(&told, StanceField::firm_open(Leg::Right)), None);
+    }
+
+    #[test]
+    fn the_longest_times_are_of_different_days() {
+        let told = [on(0, Leg::Left, 310), on(7, Leg::Left, 330), on(7, Leg::Left, 340), on(9, Leg::Left, 50)];
+        assert_eq!(longest(&told, 2), [on(7, Leg::Left, 340), on(0, Leg::Left, 310)]);
+        let unknown = [baseline(Leg::Left, 310), baseline(Leg::Left, 320), on(9, Leg::Left, 50)];
+        assert_eq!(longest(&unknown, 2), [unknown[1], unknown[0]], "each on a day of its own");
+    }
+}
