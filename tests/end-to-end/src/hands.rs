@@ -101,9 +101,11 @@ impl Window {
         let element = found.unwrap_or_else(|| panic!("there is no {words:?} to press; the page says: {}", self.text()));
         self.bring_into_sight(&element);
         let on_it = PointerAction::MoveToElement { element, duration: None, x: 0.0, y: 0.0 };
-        let (down, up) =
-            (PointerAction::Down { button: MOUSE_BUTTON_LEFT }, PointerAction::Up { button: MOUSE_BUTTON_LEFT });
-        let presses = MouseActions::new("hand".to_owned()).then(on_it).then(down).then(up).then(down).then(up);
+        let press = |actions: MouseActions| {
+            let down = actions.then(PointerAction::Down { button: MOUSE_BUTTON_LEFT });
+            down.then(PointerAction::Up { button: MOUSE_BUTTON_LEFT })
+        };
+        let presses = press(press(MouseActions::new("hand".to_owned()).then(on_it)));
         self.run(async |client| client.perform_actions(presses).await).expect("the page can be pressed");
     }
 
