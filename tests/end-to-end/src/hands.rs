@@ -31,11 +31,6 @@ impl Window {
         assert!(pressed.is_some(), "there is nothing with {words:?} to press; the page says: {}", self.text());
     }
 
-    /// Presses the button or link whose words contain this, if there is one now; whether it was hit.
-    pub fn try_press_part(&self, words: &str) -> bool {
-        self.find(&page::pressable_part(), words).and_then(|element| self.click(&element)).is_some()
-    }
-
     /// Whether there is something with these words that lets itself be pressed now.
     pub fn can_press(&self, words: &str) -> bool {
         self.find(&page::pressable(), words).is_some()
@@ -106,9 +101,11 @@ impl Window {
         let element = found.unwrap_or_else(|| panic!("there is no {words:?} to press; the page says: {}", self.text()));
         self.bring_into_sight(&element);
         let on_it = PointerAction::MoveToElement { element, duration: None, x: 0.0, y: 0.0 };
-        let down = || PointerAction::Down { button: MOUSE_BUTTON_LEFT };
-        let up = || PointerAction::Up { button: MOUSE_BUTTON_LEFT };
-        let presses = MouseActions::new("hand".to_owned()).then(on_it).then(down()).then(up()).then(down()).then(up());
+        let press = |actions: MouseActions| {
+            let down = actions.then(PointerAction::Down { button: MOUSE_BUTTON_LEFT });
+            down.then(PointerAction::Up { button: MOUSE_BUTTON_LEFT })
+        };
+        let presses = press(press(MouseActions::new("hand".to_owned()).then(on_it)));
         self.run(async |client| client.perform_actions(presses).await).expect("the page can be pressed");
     }
 
