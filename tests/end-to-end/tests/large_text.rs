@@ -32,7 +32,7 @@ days = "every-day"
 number = 3
 exercise = "one-leg-stand"
 side = "left"
-balance = { trials = 3, target = 120, rest = 0 }
+balance = { trials = 3, target = 60, rest = 0 }
 at = ["11:00"]
 days = "every-day"
 
@@ -120,7 +120,7 @@ fn a_trial_and_the_moment_after_its_end() {
     look(&window, "trial");
     // Every heading from now on: the moment after a trial is too short to be looked for.
     window.ask(
-        "window.headings = []; const note = () => headings.push(document.querySelector('h1')?.textContent);
+        "window.headings = []; const note = () => headings.push(document.querySelector('main h1')?.textContent);
             new MutationObserver(note).observe(document.body, { subtree: true, childList: true, characterData: true }); return true",
         &[],
     );

@@ -105,7 +105,7 @@ fn what_was_chosen_by_name_and_put_off_says_when_it_comes_back() {
     let desktop = Desktop::new();
     desktop.prescribe(TWO, "2027-03-01T08:30:00+01:00");
     let window = open(&desktop, "09:10:00");
-    let title = "return document.querySelector('h1').textContent === arguments[0]";
+    let title = "return document.querySelector('main h1')?.textContent === arguments[0]";
     let speaks_of = |name: &str| window.wait_for(&title.replace("arguments[0]", &format!("'{name}'")));
     speaks_of("Sit tall, chin back");
     window.press("due now");
@@ -124,6 +124,7 @@ fn where_there_is_no_tray_closing_asks_and_leaves_no_notification_behind() {
     prepare(&desktop);
     let window = open(&desktop, "09:10:00");
     desktop.notified("Time for a short break");
+    window.see("Begin");
     window.ask_to_close();
     window.see("Close and stop reminders?");
     window.fits();

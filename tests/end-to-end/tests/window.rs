@@ -152,7 +152,7 @@ fn a_folder_that_cannot_be_written_is_named_with_what_to_do() {
 fn a_persons_own_folder_that_cannot_be_written_any_more_is_named_too() {
     let desktop = Desktop::new();
     desktop.prescribe(end_to_end::scenes::HOLD, "2027-03-01T08:30:00+01:00");
-    let opening = || desktop.open("patient").at("2027-03-01T09:10:00+01:00");
+    let opening = || desktop.open("patient").at("2027-03-01T09:10:00+01:00").zone(end_to_end::scenes::ZONE);
     let window = opening().start();
     window.see("Begin");
     window.close();

@@ -30,7 +30,7 @@ pub fn SetUp(back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
         }
     };
     view! {
-        <div class="window clinic"><main class="screen door"><form class="column" on:submit=start>
+        <div class="window clinic set-up"><main class="screen door"><form class="column" on:submit=start>
             <h1>{house.text(Key::ClinicDoorStart)}</h1>
             <p>{house.text(Key::ClinicDoorStartWhat)}</p>
             <Fault/>
