@@ -90,8 +90,7 @@ mod tests {
     }
 
     fn medians(runs: &[Run]) -> Vec<(SetUp, Leg, u32)> {
-        let mut history = History::default();
-        history.runs = runs.iter().map(|run| (run.id, run.clone())).collect();
+        let history = History { runs: runs.iter().map(|run| (run.id, run.clone())).collect(), ..History::default() };
         let own = history.own_medians(&plan().items[1], &catalogue(), today());
         own.iter().map(|one| (one.set_up, one.leg, one.median_ms)).collect()
     }

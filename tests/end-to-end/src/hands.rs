@@ -31,6 +31,11 @@ impl Window {
         assert!(pressed.is_some(), "there is nothing with {words:?} to press; the page says: {}", self.text());
     }
 
+    /// Presses the button or link whose words contain this, if there is one now; whether it was hit.
+    pub fn try_press_part(&self, words: &str) -> bool {
+        self.find(&page::pressable_part(), words).and_then(|element| self.click(&element)).is_some()
+    }
+
     /// Whether there is something with these words that lets itself be pressed now.
     pub fn can_press(&self, words: &str) -> bool {
         self.find(&page::pressable(), words).is_some()
