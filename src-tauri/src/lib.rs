@@ -36,6 +36,8 @@ pub fn run() {
             app.manage(Session::open(&home, args.clock()));
             app.manage(Replays(args.motion.clone()));
             #[cfg(desktop)]
+            app.manage(window::Moved::default());
+            #[cfg(desktop)]
             app.manage(at_login::AtLogin::of(app.handle(), args.home.as_deref()));
             window::open(app.handle(), &home, args.hidden)?;
             #[cfg(desktop)]

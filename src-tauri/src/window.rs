@@ -6,6 +6,8 @@ use tauri::{AppHandle, Url, WebviewUrl};
 use tauri::{LogicalSize, Manager, Monitor, WebviewWindow, WindowEvent, Wry};
 
 use std::path::Path;
+#[cfg(desktop)]
+use std::sync::atomic::{AtomicBool, Ordering};
 
 #[cfg(desktop)]
 use actions::window_place::{self, Screen, WindowPlace};
@@ -98,6 +100,20 @@ fn place_of(window: &WebviewWindow) -> Option<WindowPlace> {
     Some(WindowPlace { size: size.into(), at, maximized: window.is_maximized().unwrap_or(false) })
 }
 
+/// Whether the window was moved or sized since its place was noted.
+#[cfg(desktop)]
+#[derive(Default)]
+pub struct Moved(AtomicBool);
+
+/// Notes how the window stands, where it was moved or sized since. Asked every few seconds: a session that ends closes no
+/// window.
+#[cfg(desktop)]
+pub fn keep_up(app: &AppHandle) {
+    if app.try_state::<Moved>().is_some_and(|moved| moved.0.swap(false, Ordering::Relaxed)) {
+        keep_place(app);
+    }
+}
+
 /// Notes how the window stands. What cannot be noted costs a window in its usual size at the next start.
 #[cfg(desktop)]
 pub fn keep_place(app: &AppHandle) {
@@ -116,8 +132,13 @@ pub fn keep_place(app: &AppHandle) {
 #[cfg(desktop)]
 fn on_close(window: &WebviewWindow) {
     let closed = window.clone();
-    window.on_window_event(move |event| {
-        if let WindowEvent::CloseRequested { api, .. } = event {
+    window.on_window_event(move |event| match event {
+        WindowEvent::Resized(_) | WindowEvent::Moved(_) => {
+            if let Some(moved) = closed.try_state::<Moved>() {
+                moved.0.store(true, Ordering::Relaxed);
+            }
+        }
+        WindowEvent::CloseRequested { api, .. } => {
             keep_place(closed.app_handle());
             if tray::keeps(closed.app_handle()) {
                 api.prevent_close();
@@ -125,6 +146,7 @@ fn on_close(window: &WebviewWindow) {
                 let _ = closed.hide();
             }
         }
+        _ => {}
     });
 }
 

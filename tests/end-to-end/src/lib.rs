@@ -28,6 +28,7 @@ pub use prescribed::Prescribed;
 pub use program::{Unattended, carryover};
 pub use sound_card::SoundCard;
 pub use tour::Tour;
+pub use wait::until;
 pub use window::{Opening, Window};
 
 use std::path::PathBuf;
