@@ -41,6 +41,8 @@ pub fn run() {
             app.manage(session);
             app.manage(Replays(args.motion.clone()));
             #[cfg(desktop)]
+            app.manage(window::Moved::default());
+            #[cfg(desktop)]
             app.manage(at_login::AtLogin::of(app.handle(), args.home.as_deref()));
             window::open(app.handle(), &kept, args.hidden)?;
             #[cfg(desktop)]

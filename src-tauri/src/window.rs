@@ -3,14 +3,14 @@
 use tauri::webview::{PermissionKind, PermissionResponse, WebviewWindowBuilder};
 use tauri::{AppHandle, Url, WebviewUrl};
 #[cfg(desktop)]
-use tauri::{Emitter, LogicalSize, Manager, Monitor, WebviewWindow, WindowEvent, Wry};
+use tauri::{CloseRequestApi, Emitter, LogicalSize, Manager, Monitor, WebviewWindow, WindowEvent, Wry};
 
 use std::path::Path;
+#[cfg(desktop)]
+use std::sync::atomic::{AtomicBool, Ordering};
 
 #[cfg(desktop)]
 use actions::window_place::{self, Screen, WindowPlace};
-#[cfg(desktop)]
-use std::sync::atomic::{AtomicBool, Ordering};
 #[cfg(desktop)]
 use wire::own::Leaving;
 
@@ -115,6 +115,20 @@ fn place_of(window: &WebviewWindow) -> Option<WindowPlace> {
     Some(WindowPlace { size: size.into(), at, maximized: window.is_maximized().unwrap_or(false) })
 }
 
+/// Whether the window was moved or sized since its place was noted.
+#[cfg(desktop)]
+#[derive(Default)]
+pub struct Moved(AtomicBool);
+
+/// Notes how the window stands, where it was moved or sized since. Asked every few seconds: a session that ends closes no
+/// window.
+#[cfg(desktop)]
+pub fn keep_up(app: &AppHandle) {
+    if app.try_state::<Moved>().is_some_and(|moved| moved.0.swap(false, Ordering::Relaxed)) {
+        keep_place(app);
+    }
+}
+
 /// Notes how the window stands. What cannot be noted costs a window in its usual size at the next start.
 #[cfg(desktop)]
 pub fn keep_place(app: &AppHandle) {
@@ -134,21 +148,31 @@ pub fn keep_place(app: &AppHandle) {
 #[cfg(desktop)]
 fn on_close(window: &WebviewWindow) {
     let closed = window.clone();
-    window.on_window_event(move |event| {
-        let WindowEvent::CloseRequested { api, .. } = event else { return };
-        let app = closed.app_handle();
-        keep_place(app);
-        if !tray::is_followed(app) {
-            return;
+    window.on_window_event(move |event| match event {
+        WindowEvent::Resized(_) | WindowEvent::Moved(_) => {
+            if let Some(moved) = closed.try_state::<Moved>() {
+                moved.0.store(true, Ordering::Relaxed);
+            }
         }
-        if tray::is_seen(app) {
-            api.prevent_close();
-            // A window that does not hide stays in sight, which is no harm.
-            let _ = closed.hide();
-        } else if !app.state::<Asked>().0.swap(true, Ordering::Relaxed) && app.emit(CLOSING, ()).is_ok() {
-            api.prevent_close();
-        }
+        WindowEvent::CloseRequested { api, .. } => close(&closed, api),
+        _ => {}
     });
+}
+
+#[cfg(desktop)]
+fn close(window: &WebviewWindow, api: &CloseRequestApi) {
+    let app = window.app_handle();
+    keep_place(app);
+    if !tray::is_followed(app) {
+        return;
+    }
+    if tray::is_seen(app) {
+        api.prevent_close();
+        // A window that does not hide stays in sight, which is no harm.
+        let _ = window.hide();
+    } else if !app.state::<Asked>().0.swap(true, Ordering::Relaxed) && app.emit(CLOSING, ()).is_ok() {
+        api.prevent_close();
+    }
 }
 
 /// What the person chose when the window was to be closed.

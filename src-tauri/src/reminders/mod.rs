@@ -65,6 +65,7 @@ fn look(app: &AppHandle) -> Duration {
         Ok((due, wait, stands, actions::outside::words(house.lang())))
     });
     tray::keep_up(app);
+    window::keep_up(app);
     // No plan yet, or the other side: there is nothing to remind of.
     let Ok((due, wait, stands, words)) = looked else { return LONGEST_SLEEP };
     if !stands {

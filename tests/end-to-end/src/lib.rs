@@ -33,6 +33,7 @@ pub use program::{Unattended, carryover};
 pub use sound_card::SoundCard;
 pub use story::{Part, Story};
 pub use tour::Tour;
+pub use wait::until;
 pub use window::{Opening, Window};
 
 use std::path::PathBuf;

@@ -69,18 +69,29 @@ fn the_times_on_the_card_are_the_times_on_the_screen() {
     assert_eq!(times(&issued(&desktop.path("card-K17-1"))), [480, 1140]);
 }
 
+/// Types over what stands in the field of times, and stays in it.
+fn half_type(clinic: &Window, text: &str) {
+    clinic.ask(
+        "const labels = [...document.querySelectorAll('label.text')];
+         const field = labels.find((one) => one.querySelector('span').textContent === 'Times').querySelector('input');
+         field.focus(); field.select(); return true",
+        &[],
+    );
+    clinic.type_here(text);
+}
+
 /// A screen reader presses a button without leaving the field before.
 #[test]
 fn issuing_reads_what_is_half_typed_first() {
     let desktop = Desktop::new();
     let clinic = compose(&desktop);
     let issue = "[...document.querySelectorAll('button.main')].find((one) => one.textContent === 'Issue plan card').click(); return true";
-    clinic.type_into("Times", "8am, 7pn");
+    half_type(&clinic, "8am, 7pn");
     clinic.ask(issue, &[]);
     clinic.see("cannot be read");
     clinic.type_into("Times", &format!("8am{ENTER}"));
     clinic.see("Nothing stands against it.");
-    clinic.type_into("Times", "8am, 7pm");
+    half_type(&clinic, "8am, 7pm");
     clinic.ask(issue, &[]);
     clinic.see("Plan card for K17");
     assert_eq!(times(&issued(&desktop.path("card-K17-1"))), [480, 1140]);
@@ -202,8 +213,20 @@ fn a_window_opens_in_the_size_of_its_side_and_as_it_was_left() {
     other.wait_for("return innerWidth === 1280 && innerHeight === 800");
     other.close();
     clinic.resize(1000, 700);
+    kept(&desktop.path("clinic"), "1000 700");
     clinic.close();
     let clinic = desktop.open("clinic").at(AT).in_its_own_size().start();
     clinic.see("Passphrase");
     assert_eq!(size(&clinic), (1000, 700));
+}
+
+/// Waits until the data folder holds this size of its window.
+fn kept(home: &Path, size: &str) {
+    let database = std::fs::read_dir(home).expect("the home").filter_map(|file| Some(file.ok()?.path()));
+    let database = database.into_iter().find(|path| path.extension().is_some_and(|kind| kind == "db")).expect("a database");
+    let connection = rusqlite::Connection::open_with_flags(database, rusqlite::OpenFlags::SQLITE_OPEN_READ_ONLY);
+    let connection = connection.expect("it can be looked at");
+    let look = || connection.query_row("SELECT value FROM setting WHERE name = 'window'", [], |row| row.get::<_, String>(0));
+    let is_kept = end_to_end::until(|| look().ok().filter(|value| value.starts_with(size)));
+    assert!(is_kept.is_some(), "the folder has {:?}", look());
 }

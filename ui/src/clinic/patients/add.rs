@@ -2,7 +2,7 @@
 
 use exercises::plan::MAX_NAME;
 use leptos::prelude::*;
-use wire::clinic::{self, Add, MAX_CODE, PatientLine};
+use wire::clinic::{self, Add, PatientLine};
 use words::Key;
 
 use crate::clinic::fields::Text;

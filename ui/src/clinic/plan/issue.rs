@@ -52,11 +52,11 @@ pub fn Issue(code: String) -> impl IntoView {
         <footer class="issue">
             <div role="status">
                 <p class="small soft load">{load}</p>
+                {notices}
                 <Show when=move || missing.get()>
                     <p class="small"><b>{words.text(Key::IssueNotYet)}</b></p>
                     <ul class="small missing" tabindex="0" aria-label=words.text(Key::IssueNotYet)>{list}</ul>
                 </Show>
-                {notices}
                 <Show when=move || ready.get()><p class="small">{words.text(Key::IssueReady)}</p></Show>
             </div>
             <button type="button" class="main" disabled=move || !ready.get() || busy.get() on:click=issue>{words.text(Key::IssueCard)}</button>
