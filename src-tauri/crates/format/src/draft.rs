@@ -74,7 +74,7 @@ fn unread_in((kind, of, text): (u8, u8, String)) -> Option<(TypedField, String)>
         (0, item) => TypedField::Times(ItemId(item)),
         (1, 0) => TypedField::Stance(Leg::Left),
         (1, 1) => TypedField::Stance(Leg::Right),
-        (2, _) => TypedField::Visit,
+        (2, 0) => TypedField::Visit,
         _ => return None,
     };
     Some((field, text))
