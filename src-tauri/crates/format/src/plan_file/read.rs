@@ -222,7 +222,7 @@ mod tests {
         refused("\"40-49\"", "\"old\"", "one of under-18");
         refused("\"numb-feet\"", "\"cold-feet\"", "one of high-fall-risk");
         refused("\"every-day\"", "\"weekends\"", "every-day");
-        refused("from = \"09:00\"", "from = \"9 ish\"", "a time such as");
+        refused("from = \"09:00\"", "from = \"9 o'clock\"", "a time such as");
         refused("repetitions = 3", "repetitions = -3", "expected a whole number from 0 to 255");
         refused("repetitions = 3", "repetitions = 10000", "expected a whole number from 0 to 255");
         refused("days = \"every-day\"", "days = 5", "or a list of mon");
