@@ -19,8 +19,9 @@ impl Window {
         let frame = found.unwrap_or_else(|| panic!("no window on the display is of {home}"));
         let data = [atom(&display, "WM_DELETE_WINDOW"), x11rb::CURRENT_TIME, 0, 0, 0];
         let event = ClientMessageEvent::new(32, frame, atom(&display, "WM_PROTOCOLS"), data);
-        display.send_event(false, frame, EventMask::NO_EVENT, event).expect("the window is there");
-        display.flush().expect("the display answers");
+        let sent = display.send_event(false, frame, EventMask::NO_EVENT, event).expect("the display answers");
+        // Waits until the display has it: a connection that goes too early takes what it asked for with it.
+        sent.check().expect("the window is there");
     }
 }
 

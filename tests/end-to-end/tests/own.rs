@@ -137,7 +137,12 @@ fn where_there_is_no_tray_closing_asks_and_leaves_no_notification_behind() {
     window.ask_to_close();
     window.see("Close and stop reminders?");
     let lock = window.home().join("lock");
-    window.press("Close and stop reminders");
+    // A moment later, so that the driver is answered before the program ends.
+    window.ask(
+        "const end = [...document.querySelectorAll('button')].find((it) => it.textContent === 'Close and stop reminders');
+            setTimeout(() => end.click(), 300); return end.textContent",
+        &[],
+    );
     becomes("ended", || std::fs::File::open(&lock).is_ok_and(|file| file.try_lock().is_ok()));
     desktop.no_notification();
 }
@@ -153,6 +158,7 @@ fn who_closes_the_window_again_while_being_asked_means_it() {
     let lock = window.home().join("lock");
     window.ask_to_close();
     becomes("ended", || std::fs::File::open(&lock).is_ok_and(|file| file.try_lock().is_ok()));
+    desktop.no_notification();
 }
 
 #[test]
@@ -336,6 +342,11 @@ fn look_around(window: &Window, words: Words, name: &str) {
         window.fits();
         window.screenshot(&format!("own-{name}-{what}"));
     };
+    window.see(words.text(Key::MeetingEnd));
+    window.ask_to_close();
+    window.see(words.text(Key::ClosingWhat));
+    keep("closing");
+    window.press(words.text(Key::Back));
     window.see(words.text(Key::MeetingEnd));
     keep("now");
     to_reminders(window, words);
