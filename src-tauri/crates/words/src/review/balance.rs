@@ -98,7 +98,8 @@ impl Words {
     /// times of one leg the last is the visit's own: "left 31.5 s (earlier: left 33 s)".
     pub fn visit_stances(self, baselines: &[(u16, StanceBaseline)], start: NaiveDate) -> Vec<String> {
         type Place = (u16, Surface, Eyes);
-        let mut lines: Vec<(Place, Vec<(Leg, Vec<String>)>)> = Vec::new();
+        type Legs = Vec<(Leg, Vec<String>)>;
+        let mut lines: Vec<(Place, Legs)> = Vec::new();
         for (day, baseline) in baselines {
             let what = if baseline.capped { Say::VisitStanceCapped } else { Say::VisitStance };
             let seconds = self.number(f64::from(baseline.tenths) / 10.0);
@@ -113,7 +114,7 @@ impl Words {
             }
             self.said(Say::VisitStanceEarlier, &[("last", &last), ("before", &times.join(", "))])
         };
-        let line = |((day, surface, eyes), legs): (Place, Vec<(Leg, Vec<String>)>)| {
+        let line = |((day, surface, eyes), legs): (Place, Legs)| {
             let date = self.date(on(start, day));
             let legs: Vec<String> = legs.into_iter().map(leg).collect();
             format!("{date}, {}, {}: {}.", self.surface(surface), self.eyes(eyes), legs.join(", "))
