@@ -210,6 +210,10 @@ fn a_window_opens_in_the_size_of_its_side_and_as_it_was_left() {
     other.see("I prescribe exercises");
     assert_eq!(size(&other), (460, 844));
     other.press("I prescribe exercises");
+    other.type_into("Clinic's name", "Sluice Lane Practice");
+    other.type_into("Passphrase", "eleven grey herons wade");
+    other.type_into("Passphrase again", "eleven grey herons wade");
+    other.press("Set up the clinic");
     other.wait_for("return innerWidth === 1280 && innerHeight === 800");
     other.close();
     clinic.resize(1000, 700);
