@@ -194,6 +194,7 @@ fn the_top_of_the_house_is_what_was_agreed() {
         "clippy.toml",
         "demo",
         "exercises",
+        "rust-toolchain.toml",
         "rustfmt.toml",
         "src-tauri",
         "target",
