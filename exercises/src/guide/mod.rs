@@ -1,6 +1,6 @@
 //! A run as it goes: what is on, for how long, what the person may press, what is logged. Pure; time is an argument.
 //!
-//! The course of a run is laid out in advance ([`step`]), so that the tones of what comes can be scheduled ahead on the
+//! The course of a run is laid out in advance (`step`), so that the tones of what comes can be scheduled ahead on the
 //! audio clock ([`Guide::cues`]) and a window that is called late loses no time. What the person held is only what was seen
 //! to go by: a pause never counts, and when the device slept, the hold counts up to the last look at the clock.
 

@@ -3,7 +3,7 @@
 //! One rule a file; each states its rule and its source, and holds its tests. Nothing here assumes a normal
 //! distribution of a person's values, and nothing turns "not enough data" into a number.
 //!
-//! Reading order: [`median`], [`mad`], [`quartiles`]; [`mann_kendall()`] and [`theil_sen()`] and the [`trend()`] verdict
+//! Reading order: [`median()`], [`mad`], [`quartiles`]; [`mann_kendall()`] and [`theil_sen()`] and the [`trend()`] verdict
 //! built on both with [`important_difference`]; [`wilson()`] limits of a proportion; [`side_to_side`]; [`pain_change`].
 
 mod important;

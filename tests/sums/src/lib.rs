@@ -1,6 +1,6 @@
 //! The domain's sums on fixed inputs.
 //!
-//! [`texts`] gives their results as text, every number with all its bits: native code and the web view must say the same.
+//! [`texts()`] gives their results as text, every number with all its bits: native code and the web view must say the same.
 //! [`Prepared`] holds inputs of the size that a person with two years of practice has, so that each sum can be done again
 //! and again while it is timed. Nothing here is random.
 
@@ -15,7 +15,7 @@ pub use texts::texts;
 pub use trials::{minute, minute_csv};
 pub use years::Years;
 
-/// [`texts`], for the web view.
+/// [`texts()`], for the web view.
 #[wasm_bindgen::prelude::wasm_bindgen(js_name = texts)]
 pub fn texts_of_web() -> String {
     texts()

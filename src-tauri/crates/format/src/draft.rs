@@ -40,7 +40,7 @@ pub fn write(kept: &Kept) -> Result<Vec<u8>, DraftFault> {
     Ok(map.finish())
 }
 
-/// Reads what [`write`] wrote, passing over keys that it does not know. The plan's id is empty.
+/// Reads what [`write()`] wrote, passing over keys that it does not know. The plan's id is empty.
 ///
 /// # Errors
 /// The part that says nothing a draft can hold.

@@ -60,7 +60,7 @@ pub fn keep(house: &mut House, moment: &Moment, ask: AskKeep) -> Answer<()> {
 /// Forgets the plan that is being composed, and begins it anew.
 ///
 /// # Errors
-/// As [`draft`].
+/// As [`draft()`].
 pub fn discard(house: &mut House, moment: &Moment, code: &str) -> Answer<PlanDraft> {
     let patient = rows::patient(house, code)?.row;
     let dir = house.dir();

@@ -71,7 +71,7 @@ fn rows<'a, T, Row: From<&'a T>>(parts: &'a [T]) -> Vec<Row> {
     parts.iter().map(Row::from).collect()
 }
 
-/// Reads what [`write`] wrote, passing over keys that it does not know.
+/// Reads what [`write()`] wrote, passing over keys that it does not know.
 pub(super) fn read(contents: &[u8]) -> Result<Card, CardFault> {
     let (fixed, packed) = contents.split_at_checked(FIXED).ok_or(Malformed("contents"))?;
     let plain = unpack(dictionary::VERSION_1, packed, MAX_CONTENTS).map_err(|fault| match fault {

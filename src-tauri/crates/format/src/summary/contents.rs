@@ -72,7 +72,7 @@ fn rows<'a, T, Row: From<&'a T>>(parts: &'a [T]) -> Vec<Row> {
     parts.iter().map(Row::from).collect()
 }
 
-/// Reads what [`write`] wrote, passing over keys that it does not know.
+/// Reads what [`write()`] wrote, passing over keys that it does not know.
 pub(super) fn read(plain: &[u8]) -> Result<Summary, Malformed> {
     let map = MapIn::split(plain, "contents")?;
     let summary = Summary {

@@ -92,7 +92,7 @@ fn files_foreign_pictures_and_frames_of_two_sealings_are_told_apart() {
     let refused: Vec<&str> = said.err.lines().collect();
     assert_eq!(refused.len(), 2, "{said:?}");
     assert!(refused[0].starts_with("second/frame-01.png: Of the ") && refused[0].contains("1 came"), "{said:?}");
-    assert!(refused[1].starts_with("card/card.png: There is no readable code of a summary"), "{said:?}");
+    assert!(refused[1].starts_with("card/card.png: This is a plan card, not a summary"), "{said:?}");
 }
 
 #[test]

@@ -55,7 +55,7 @@ fn something_else_altogether() {
         place.write(name, bytes);
         refused(&place, name, &["This is not a sealed summary.", "Ask the patient for the file that Carryover saved."]);
     }
-    refused(&place, "card/card.bin", &["This is not a sealed summary."]);
+    refused(&place, "card/card.bin", &["This is a plan card, not a summary.", "The card is for the patient to scan."]);
     refused(&place, "card", &["card cannot be read."]);
     place.write("letter.age", forge::sealed(&place, b"a shopping list, sealed"));
     refused(&place, "letter.age", &["This is not a sealed summary."]);
