@@ -20,7 +20,7 @@ use crate::session::Session;
 
 /// How often the program looks, while it runs.
 const LOOK: Duration = Duration::from_secs(5);
-/// So many hours are told ahead: a week. The system keeps as many reminders as [`exercises::remind::MAX_AHEAD`].
+/// Hours of reminders that are scheduled ahead: a week. The system keeps as many reminders as [`exercises::remind::MAX_AHEAD`].
 const HOURS: u16 = 7 * 24;
 
 /// Starts looking.

@@ -7,7 +7,7 @@ use crate::plan::{Item, Leg};
 use crate::run::{Balance, Doing, SetUp, Trial};
 use chrono::NaiveDate;
 
-/// The person's own median is taken over so many days, today included.
+/// Days over which the person's own median is taken, today included.
 pub const OWN_DAYS: i64 = 7;
 
 /// A person's own median of one leg with the phone in one place.

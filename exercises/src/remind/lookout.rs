@@ -108,7 +108,7 @@ impl<'a> Lookout<'a> {
     }
 
     /// Since when an open slot wants a reminder: since it is due, or since it was put off to. `None` if it had its own, is
-    /// filled, excused or held back, or if somebody is doing it or was at it by then.
+    /// filled, excused or paused for safety, or if somebody is doing it or did a part of it by then.
     fn wanted_since(&self, one: &(Of<'_>, Slot, &Item), now: Stamp) -> Option<Stamp> {
         let (of, slot, item) = one;
         let Followed { plan, history, .. } = of.followed;

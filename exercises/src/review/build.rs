@@ -94,8 +94,8 @@ fn alarms(united: &United<'_>, newest: &Plan, date: impl Fn(u16) -> NaiveDate) -
 }
 
 /// Stance times of all visits with the day number of each. One that a later card carries over stays with the visit that took
-/// it, and one that was put right on its own day gives way. Where a card gives no days, a time that is known already is one
-/// carried over.
+/// it, and a later card of the same day replaces that day's time. Where a card gives no days, a time that an earlier card
+/// has already counts as carried over.
 fn baselines(revisions: &BTreeMap<u16, Plan>, start: NaiveDate) -> Vec<(u16, StanceBaseline)> {
     let mut all: Vec<(u16, StanceBaseline)> = Vec::new();
     for plan in revisions.values() {

@@ -75,7 +75,7 @@ fn hour_and_minute(clock: &str) -> Result<(u16, u16), NotATime> {
     }
 }
 
-/// A number of so many digits and nothing else.
+/// Reads a number whose count of digits lies within `digits`, with nothing else around it.
 fn number(text: &str, digits: std::ops::RangeInclusive<usize>) -> Result<u16, NotATime> {
     let plain = digits.contains(&text.len()) && text.bytes().all(|byte| byte.is_ascii_digit());
     text.parse().ok().filter(|_| plain).ok_or(NotATime)

@@ -9,7 +9,7 @@ use serde_json::json;
 use std::io::Cursor;
 use std::path::Path;
 
-/// A screenshot and what is said above it.
+/// A screenshot with its caption.
 pub struct Panel {
     /// The screenshot, a PNG; all of a picture are of one size.
     pub picture: Vec<u8>,

@@ -88,7 +88,7 @@ impl Source {
 
 const TEST_ONLY: &str = "#[cfg(test)]";
 
-/// Where in an item under `#[cfg(test)]` a line is. What ends the item is told by the indents that rustfmt gives.
+/// Where in an item under `#[cfg(test)]` a line is. The item's end is found by the indentation that rustfmt gives.
 struct TestItem {
     /// The indent of its first line.
     indent: usize,

@@ -93,7 +93,8 @@ impl House {
     }
 }
 
-/// The language of the system, as the shell notes it in the page: for what is said before it has answered, or where it cannot.
+/// The language of the system, as the shell notes it in the page: for the texts shown before the shell has answered, or where
+/// it cannot.
 fn systems_language() -> Lang {
     let noted = js_sys::Reflect::get(&window(), &"systemLanguage".into()).ok().and_then(|language| language.as_string());
     if noted.as_deref() == Some(Lang::Es.code()) { Lang::Es } else { Lang::En }

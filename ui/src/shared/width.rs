@@ -16,7 +16,7 @@ pub fn column_width() -> f64 {
     (width - MARGINS).clamp(240.0, COLUMN) / text_scale()
 }
 
-/// How many times larger the reader's text is than usual: so many CSS pixels measures a unit of a drawing.
+/// How many times larger the reader's text is than usual: one unit of a drawing is this many CSS pixels.
 pub fn text_scale() -> f64 {
     let size = document().document_element().and_then(|root| window().get_computed_style(&root).ok().flatten());
     let size = size.and_then(|style| style.get_property_value("font-size").ok());

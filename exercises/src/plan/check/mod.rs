@@ -15,7 +15,7 @@ use crate::id::ItemId;
 pub const LEAST_STANCE_TENTHS: u16 = 50;
 /// This stance time with eyes open on a firm floor opens softer surfaces and closed eyes, in tenths of a second (a proposal).
 pub const GATE_TENTHS: u16 = 300;
-/// On so many days that time must be reached (a proposal).
+/// Number of days on which that time must be reached (a proposal of ours).
 pub const GATE_DAYS: usize = 2;
 
 /// What keeps a plan from being issued or taken.

@@ -18,7 +18,7 @@ const DESK: (u32, u32) = (1280, 800);
 /// A screen in README.md's picture: three of them are shown 800 pixels wide, and must stay legible.
 const PANEL: (u32, u32) = (340, 704);
 
-/// What README.md's picture shows, and what is said above it.
+/// The three panels of README.md's picture, each with its caption.
 const PANELS: [(Part, &str); 3] = [
     (Part::PlanCard, "The clinic hands over a code"),
     (Part::GuidedHold, "The phone guides a hold"),

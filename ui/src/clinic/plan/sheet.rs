@@ -73,8 +73,8 @@ impl Sheet {
         self.draft.with(|Draft { plan, used }| AskKeep { code, plan: plan.clone(), used: *used, unread })
     }
 
-    /// Takes what was typed into a field: `read` puts it into the draft and is told none of it where the text cannot be read.
-    /// The field then keeps its text, and the plan cannot be issued.
+    /// Takes what was typed into a field: `put` writes the value that was read into the draft. Without one the text is kept as
+    /// unread: the field keeps it, and the plan cannot be issued.
     pub fn type_in<T>(self, field: TypedField, text: &str, read: Option<T>, put: impl FnOnce(&mut Draft, T)) {
         let unread = read.is_none().then_some(text);
         if self.unread.with_untracked(|all| all.get(field) != unread) {
