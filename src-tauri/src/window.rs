@@ -12,7 +12,7 @@ use std::sync::atomic::{AtomicBool, Ordering};
 #[cfg(desktop)]
 use actions::window_place::{self, Screen, WindowPlace};
 #[cfg(desktop)]
-use wire::own::Leaving;
+use wire::device::Leaving;
 
 #[cfg(desktop)]
 use crate::session::Session;
@@ -36,11 +36,11 @@ pub fn open(app: &AppHandle, kept: &Path, hidden: bool) -> tauri::Result<()> {
     let window = WebviewWindowBuilder::new(app, MAIN, WebviewUrl::default())
         .data_directory(kept.to_path_buf())
         // Where the data folder cannot be opened, nothing else says which language that is said in.
-        .initialization_script(format!("window.systemLanguage = '{}'", actions::outside::lang().code()))
+        .initialization_script(format!("window.systemLanguage = '{}'", actions::platform::lang().code()))
         .on_navigation(is_ours);
     #[cfg(desktop)]
     let window = {
-        let (least_width, least_height) = window_place::LEAST;
+        let (least_width, least_height) = window_place::MIN;
         placed(window.title("Carryover"), opens_at(app))
             .min_inner_size(least_width.into(), least_height.into())
             .zoom_hotkeys_enabled(true)
@@ -62,7 +62,9 @@ pub fn open(app: &AppHandle, kept: &Path, hidden: bool) -> tauri::Result<()> {
 /// As it was left, else as large as its side needs; on the screens that there are.
 #[cfg(desktop)]
 fn opens_at(app: &AppHandle) -> WindowPlace {
-    let left = app.state::<Session>().own(|house, _| Ok(house.window_place().unwrap_or(WindowPlace::usual(house.role()))));
+    let left = app
+        .state::<Session>()
+        .with_own_folder(|folder, _| Ok(folder.window_place().unwrap_or(WindowPlace::usual(folder.role()))));
     left.unwrap_or(WindowPlace::usual(None)).onto(&screens(app))
 }
 
@@ -123,7 +125,7 @@ pub struct Moved(AtomicBool);
 /// Notes how the window stands, where it was moved or sized since. Asked every few seconds: a session that ends closes no
 /// window.
 #[cfg(desktop)]
-pub fn keep_up(app: &AppHandle) {
+pub fn refresh(app: &AppHandle) {
     if app.try_state::<Moved>().is_some_and(|moved| moved.0.swap(false, Ordering::Relaxed)) {
         keep_place(app);
     }
@@ -133,10 +135,10 @@ pub fn keep_up(app: &AppHandle) {
 #[cfg(desktop)]
 pub fn keep_place(app: &AppHandle) {
     let Some(place) = app.get_webview_window(MAIN).as_ref().and_then(place_of) else { return };
-    let kept = app.state::<Session>().own(|house, _| {
+    let kept = app.state::<Session>().with_own_folder(|folder, _| {
         // Filling the screen is no size to go back to.
-        let before = house.window_place().filter(|_| place.maximized);
-        house.keep_window_place(before.map_or(place, |before| WindowPlace { maximized: true, ..before }))
+        let before = folder.window_place().filter(|_| place.maximized);
+        folder.keep_window_place(before.map_or(place, |before| WindowPlace { maximized: true, ..before }))
     });
     if let Err(failure) = kept {
         eprintln!("the window's place is not kept: {failure:?}");
@@ -166,7 +168,7 @@ fn close(window: &WebviewWindow, api: &CloseRequestApi) {
     if !tray::is_followed(app) {
         return;
     }
-    if tray::is_seen(app) {
+    if tray::is_visible(app) {
         api.prevent_close();
         // A window that does not hide stays in sight, which is no harm.
         let _ = window.hide();

@@ -1,29 +1,29 @@
 //! The window's outermost component: which side of the program it shows.
 
 use leptos::prelude::*;
-use wire::house::{Role, Situate};
+use wire::app::{Role, ShowAppState};
 
 use crate::clinic::{Clinic, SetUp};
 use crate::patient::Patient;
-use crate::shared::{House, Refused, focus};
+use crate::shared::{AppContext, Refused, focus};
 use crate::start::ChooseSide;
 
 /// The whole window.
 #[component]
 pub fn App() -> impl IntoView {
-    let house = House::new();
-    provide_context(house);
+    let app = AppContext::new();
+    provide_context(app);
     focus::keep();
-    house.tell::<Situate>((), move |situation| house.situation.set(Some(situation)));
+    app.query::<ShowAppState>((), move |state| app.state.set(Some(state)));
     Effect::new(move || {
-        let code = house.words().lang.code();
+        let code = app.words().lang.code();
         if let Some(page) = document().document_element() {
             // Only a name that no attribute can have is refused.
             let _ = page.set_attribute("lang", code);
         }
     });
     let prescribes = RwSignal::new(false);
-    let side = Memo::new(move |_| house.situation.with(|situation| situation.as_ref().map(|s| s.role)));
+    let side = Memo::new(move |_| app.state.with(|state| state.as_ref().map(|s| s.role)));
     move || match side.get() {
         None => view! { <Refused/> }.into_any(),
         Some(None) if prescribes.get() => view! { <SetUp back=move || prescribes.set(false)/> }.into_any(),

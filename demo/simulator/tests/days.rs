@@ -1,9 +1,9 @@
 //! The scenario around any day: each weekday, the ends of months and of a year, a leap day, in zones on both sides of the date
 //! line and whatever the machine's language.
 
-use actions::clinic::{door, reviewing};
+use actions::clinic::{lock, reviewing};
 use actions::patient::today;
-use actions::{Clock, House, Moment, clock};
+use actions::{Clock, DataFolder, Moment, clock};
 use chrono::{Datelike, Duration, NaiveDate, Weekday};
 use chrono_tz::Tz;
 use exercises::today::Head;
@@ -48,19 +48,19 @@ fn is_whole(day: &str, zone: &str) {
     assert!(first.starts_with(&format!("{}T08:30:00", date - Duration::days(42))), "{first}");
     let now = moment(&at, zone);
     for home in HOMES {
-        let house = House::open(&out.join(home), false).expect("a device's folder");
-        let page = today::page(&house, &now).expect("its page Now");
+        let folder = DataFolder::open(&out.join(home), false).expect("a device's folder");
+        let page = today::page(&folder, &now).expect("its page Now");
         assert!(!matches!(page.head, Head::NoPlan | Head::Over { .. }), "{day}, {home}: {:?}", page.head);
-        assert!(page.items.iter().any(|item| item.held_back.is_none()), "{day}, {home}: there is something to begin");
+        assert!(page.items.iter().any(|item| item.paused.is_none()), "{day}, {home}: there is something to begin");
     }
     let weekend = matches!(date.weekday(), Weekday::Sat | Weekday::Sun);
-    let house = House::open(&out.join("A11-home"), false).expect("a device's folder");
-    let head = today::page(&house, &now).expect("its page Now").head;
+    let folder = DataFolder::open(&out.join("A11-home"), false).expect("a device's folder");
+    let head = today::page(&folder, &now).expect("its page Now").head;
     // On the day of the visit nothing is done yet: on a working day the hold of 14:00 waits.
     assert_eq!(matches!(head, Head::Due { .. }), !weekend, "{day}: {head:?}");
-    let mut clinic = House::open(&out.join("clinic"), false).expect("the clinic's folder");
+    let mut clinic = DataFolder::open(&out.join("clinic"), false).expect("the clinic's folder");
     let passphrase = std::fs::read_to_string(out.join("passphrase.txt")).expect("its passphrase");
-    door::unlock(&mut clinic, passphrase.trim_end().to_owned()).expect("the clinic opens");
+    lock::unlock(&mut clinic, passphrase.trim_end().to_owned()).expect("the clinic opens");
     for code in CODES {
         let page = reviewing::page(&clinic, &now, code).expect("a page");
         assert_eq!(page.today, date, "{day}, {code}");

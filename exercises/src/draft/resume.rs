@@ -54,7 +54,7 @@ mod tests {
         let complaint = draft.add_complaint().expect("room");
         draft.edit_complaint(complaint, |complaint| complaint.pain = Some(6));
         draft.plan.absent = Risk::ALL.into_iter().collect();
-        draft.put_stance(LEFT, Some(124), false);
+        draft.set_stance(LEFT, Some(124), false);
         draft
     }
 

@@ -34,7 +34,7 @@ impl Draft {
     }
 
     /// Writes the time of this visit in, or takes it out. Times of earlier visits stay.
-    pub fn put_stance(&mut self, field: StanceField, tenths: Option<u16>, capped: bool) {
+    pub fn set_stance(&mut self, field: StanceField, tenths: Option<u16>, capped: bool) {
         let mut baselines = std::mem::take(&mut self.plan.baselines);
         baselines.retain(|baseline| !(field.is_of(baseline) && self.is_of_today(baseline)));
         if let Some(tenths) = tenths {

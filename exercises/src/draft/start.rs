@@ -1,6 +1,6 @@
 //! What a plan starts from: nothing, or the last one.
 
-use super::{Draft, Used};
+use super::{Draft, UsedNumbers};
 use crate::id::PlanId;
 use crate::plan::check::GATE_DAYS;
 use crate::plan::stance::longest;
@@ -29,7 +29,7 @@ pub fn first(id: PlanId, clinic: &str, today: NaiveDate) -> Draft {
         aftercare: vec![Aftercare::SorenessIsUsual, Aftercare::ContactIfWorse],
         cleared: Vec::new(),
     };
-    Draft { plan, used: Used::default() }
+    Draft { plan, used: UsedNumbers::default() }
 }
 
 /// The revision that follows `last`, in a plan whose revisions together gave the numbers in `used`: the same items,
@@ -38,11 +38,11 @@ pub fn first(id: PlanId, clinic: &str, today: NaiveDate) -> Draft {
 /// What belongs to the last visit is left behind: ratings, the clinician's own line, the ticked list. Of the stance times the
 /// longest of each condition stay, from as many days as a gate asks for: a gate that was open stays open. A revision of the
 /// same day is a correction of the same visit: it keeps all of that. Alarms that were cleared stay cleared.
-pub fn next(last: &Plan, used: Used, clinic: &str, today: NaiveDate) -> Draft {
+pub fn next(last: &Plan, used: UsedNumbers, clinic: &str, today: NaiveDate) -> Draft {
     let mut plan =
         Plan { revision: last.revision.saturating_add(1), clinic: clinic.to_owned(), issued: today, ..last.clone() };
     plan.baselines = last.dated_baselines();
-    let used = used.and(Used::of(last));
+    let used = used.and(UsedNumbers::of(last));
     if last.issued >= today {
         return Draft { plan, used };
     }

@@ -37,7 +37,7 @@ impl Unread {
     /// Notes what stands in a field and cannot be read, or that the field can be read again.
     pub fn put(&mut self, field: TypedField, text: Option<&str>) {
         self.0.retain(|(other, _)| *other != field);
-        self.0.extend(text.map(|text| (field, super::cut(text, MAX_TYPED))));
+        self.0.extend(text.map(|text| (field, super::truncated(text, MAX_TYPED))));
     }
 
     /// What stands in `field` and cannot be read.

@@ -2,9 +2,9 @@
 
 use super::History;
 use crate::catalogue::Catalogue;
-use crate::guide::stood;
+use crate::guide::balance_results;
 use crate::plan::{Item, Leg};
-use crate::run::{Balance, Doing, SetUp, Trial};
+use crate::run::{Balance, SetUp, Trial, Work};
 use chrono::NaiveDate;
 
 /// Days over which the person's own median is taken, today included.
@@ -37,9 +37,9 @@ impl History {
             run.exercise == item.exercise && ago < OWN_DAYS
         });
         let like: Vec<&Balance> = recent
-            .filter_map(|run| match &run.doing {
-                Doing::Balance(balance) => Some(balance),
-                Doing::Hold(_) | Doing::Reps(_) => None,
+            .filter_map(|run| match &run.work {
+                Work::Balance(balance) => Some(balance),
+                Work::Hold(_) | Work::Reps(_) => None,
             })
             .filter(|balance| (balance.surface, balance.eyes) == (surface, eyes))
             .collect();
@@ -81,7 +81,7 @@ mod tests {
             end: RunEnd::Completed,
             paused_ms: 0,
             interruptions: Vec::new(),
-            doing: Doing::Balance(Balance { set_up, surface, eyes, trials: trials.collect() }),
+            work: Work::Balance(Balance { set_up, surface, eyes, trials: trials.collect() }),
         }
     }
 
@@ -114,7 +114,7 @@ mod tests {
         let mut soft = balance(3, 0, OnSupport, &[(Left, 1_000)]);
         let mut cut_off = balance(4, 0, OnSupport, &[(Left, 1_000)]);
         for run in [&mut soft, &mut cut_off] {
-            let Doing::Balance(balance) = &mut run.doing else { panic!("a balance run") };
+            let Work::Balance(balance) = &mut run.work else { panic!("a balance run") };
             match run.id {
                 RunId(3) => (balance.surface, balance.eyes) = (Surface::Foam, Eyes::Open),
                 _ => balance.trials[0].end = TrialEnd::CutOff,

@@ -73,7 +73,7 @@ impl Meeting {
 
 impl Settings {
     /// Whether no reminder comes at `now`.
-    pub fn silent(&self, now: Stamp) -> bool {
+    pub fn is_silent(&self, now: Stamp) -> bool {
         self.meeting_at(now).is_some() || self.quiet.iter().any(|span| span.holds(now.minute()))
     }
 
@@ -84,11 +84,11 @@ impl Settings {
 
     /// Until when no reminder comes, seen at `now`; `None` where one may come now, or where quiet times fill the whole day.
     pub fn silent_until(&self, now: Stamp, zone: &Offsets) -> Option<Stamp> {
-        if !self.silent(now) {
+        if !self.is_silent(now) {
             return None;
         }
         let moments = self.moments(now.utc_ms, now.utc_ms + 3 * 86_400_000, zone);
-        moments.into_iter().map(|ms| zone.stamp(ms)).find(|at| !self.silent(*at))
+        moments.into_iter().map(|ms| zone.stamp(ms)).find(|at| !self.is_silent(*at))
     }
 
     /// Every instant after `from` up to `until` (milliseconds since 1970 UTC) at which silence may begin or end. Some of them

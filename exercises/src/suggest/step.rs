@@ -60,7 +60,7 @@ pub enum Hindrance {
 
 /// What a step forward depends on, besides the item.
 #[derive(Debug, Clone, Copy)]
-pub struct Ground<'a> {
+pub struct StepConditions<'a> {
     /// The item's exercise; `None` where the catalogue does not know it.
     pub exercise: Option<&'a Exercise>,
     /// The patient's age band.
@@ -73,8 +73,8 @@ pub struct Ground<'a> {
 ///
 /// # Errors
 /// The [`Hindrance`], where there is none to be had.
-pub fn next(item: &Item, ground: Ground<'_>) -> Result<Step, Hindrance> {
-    let exercise = ground.exercise.ok_or(Hindrance::Unknown)?;
+pub fn next(item: &Item, conditions: StepConditions<'_>) -> Result<Step, Hindrance> {
+    let exercise = conditions.exercise.ok_or(Hindrance::Unknown)?;
     let more = match item.dose {
         Dose::Hold { repetitions, hold_s, .. } => {
             let longer = hold_s + STEP_S <= MAX_HOLD_S;
@@ -90,15 +90,15 @@ pub fn next(item: &Item, ground: Ground<'_>) -> Result<Step, Hindrance> {
     };
     match more {
         Some(step) => Ok(step),
-        None => harder_rung(item, exercise, ground),
+        None => harder_rung(item, exercise, conditions),
     }
 }
 
-fn harder_rung(item: &Item, exercise: &Exercise, ground: Ground<'_>) -> Result<Step, Hindrance> {
+fn harder_rung(item: &Item, exercise: &Exercise, conditions: StepConditions<'_>) -> Result<Step, Hindrance> {
     let Some(id) = &item.rung else { return Err(Hindrance::AtTheTop) };
     let now = exercise.rung(id).ok_or(Hindrance::Unknown)?;
     let harder = exercise.harder(id).ok_or(Hindrance::AtTheTop)?;
-    gate::allows(now, harder, ground.age, ground.gate_open)?;
+    gate::allows(now, harder, conditions.age, conditions.gate_open)?;
     Ok(Step::Rung(harder.id.clone()))
 }
 

@@ -5,12 +5,12 @@ use leptos::task::spawn_local;
 use wire::clinic::{AskKeep, KeepDraft};
 
 use crate::invoke;
-use crate::shared::House;
+use crate::shared::AppContext;
 
 /// Hands each change to the shell. It lives as long as the window, so that the last change of a page that is left is kept too.
 #[derive(Clone, Copy)]
 pub struct Keeper {
-    house: House,
+    app: AppContext,
     /// The newest state that the shell has not been asked to keep yet.
     newest: StoredValue<Option<AskKeep>>,
     /// Whether the shell is keeping one.
@@ -19,8 +19,8 @@ pub struct Keeper {
 
 impl Keeper {
     /// With nothing to keep yet.
-    pub fn new(house: House) -> Keeper {
-        Keeper { house, newest: StoredValue::new(None), busy: StoredValue::new(false) }
+    pub fn new(app: AppContext) -> Keeper {
+        Keeper { app, newest: StoredValue::new(None), busy: StoredValue::new(false) }
     }
 
     /// Has a state kept. While the shell is still busy with an earlier one, only the newest waits.
@@ -33,7 +33,7 @@ impl Keeper {
         spawn_local(async move {
             while let Some(state) = self.newest.try_update_value(Option::take).flatten() {
                 if let Err(failure) = invoke::call::<KeepDraft>(&state).await {
-                    self.house.fault.set(Some(failure));
+                    self.app.fault.set(Some(failure));
                 }
             }
             self.busy.set_value(false);

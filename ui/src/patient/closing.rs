@@ -1,18 +1,18 @@
 //! Before the window closes where nothing of the program would stay: what becomes of the reminders.
 
 use leptos::prelude::*;
-use wire::own::{Leave, Leaving};
+use wire::device::{Leave, Leaving};
 use words::Key;
 
-use super::desk::Desk;
+use super::context::PatientContext;
 use crate::shared::Fault;
 
 /// In the background, closed, or neither.
 #[component]
 pub fn Closing() -> impl IntoView {
-    let desk = Desk::here();
-    let text = move |key| desk.house.text(key);
-    let leave = move |leaving| desk.house.ask::<Leave>(leaving, move |()| desk.closing.set(false));
+    let context = PatientContext::current();
+    let text = move |key| context.app.text(key);
+    let leave = move |leaving| context.app.request::<Leave>(leaving, move |()| context.closing.set(false));
     view! {
         <main class="screen">
             <div class="column stack-5">

@@ -3,7 +3,7 @@
 use exercises::plan::MAX_SCORE;
 use leptos::prelude::*;
 
-use super::desk::Desk;
+use super::context::PatientContext;
 
 /// Eleven buttons with what their ends mean. `label` names the group; `now` is the answer so far, where there is one.
 #[component]
@@ -14,7 +14,7 @@ pub fn Score(
     give: impl Fn(u8) + Copy + Send + 'static,
     #[prop(optional)] now: Option<u8>,
 ) -> impl IntoView {
-    let busy = Desk::here().house.busy;
+    let busy = PatientContext::current().app.busy;
     let buttons = (0..=MAX_SCORE).map(move |score| {
         let counts = (now == Some(score)).then_some("true");
         view! { <button type="button" class="number" aria-current=counts disabled=busy on:click=move |_| give(score)>{score}</button> }

@@ -2,15 +2,15 @@
 
 use leptos::prelude::*;
 
-use super::House;
+use super::AppContext;
 
 /// What is wrong with the data folder, and what to do; empty until the shell has answered.
 #[component]
 pub fn Refused() -> impl IntoView {
-    let house = House::here();
+    let app = AppContext::current();
     let said = move || {
-        house.fault.get().map(|failure| {
-            let refusal = house.words().failure(&failure);
+        app.fault.get().map(|failure| {
+            let refusal = app.words().failure(&failure);
             view! { <h1>{refusal.fault}</h1><p>{refusal.advice}</p> }
         })
     };

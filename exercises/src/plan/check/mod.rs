@@ -12,7 +12,7 @@ use crate::id::ItemId;
 
 /// Under this stance time with eyes open on a firm floor no balance item goes home without supervision, in tenths of a second.
 /// A proposal, drawn from Vellas 1997 (JAGS 45:735-8), where being unable to stand 5 s went with injurious falls.
-pub const LEAST_STANCE_TENTHS: u16 = 50;
+pub const MIN_STANCE_TENTHS: u16 = 50;
 /// This stance time with eyes open on a firm floor opens softer surfaces and closed eyes, in tenths of a second (a proposal).
 pub const GATE_TENTHS: u16 = 300;
 /// Number of days on which that time must be reached (a proposal of ours).
@@ -210,7 +210,7 @@ fn stance(plan: &Plan, item: &Item, surface: Surface, eyes: Eyes) -> Vec<Problem
     for leg in item.side.in_turn().iter().flatten() {
         match newest(&dated, StanceField::firm_open(*leg)) {
             None => found.push(Problem::NoStanceBaseline(item.id)),
-            Some(newest) if newest.tenths < LEAST_STANCE_TENTHS => found.push(Problem::StanceTooShort(item.id)),
+            Some(newest) if newest.tenths < MIN_STANCE_TENTHS => found.push(Problem::StanceTooShort(item.id)),
             Some(_) if harder && days_reached(&dated, *leg, GATE_TENTHS, []) < GATE_DAYS => {
                 found.push(Problem::GateClosed(item.id));
             }

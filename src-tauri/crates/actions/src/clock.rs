@@ -95,7 +95,7 @@ pub fn at(utc_ms: i64, place: Tz) -> Moment {
 mod tests {
     use super::*;
     use exercises::id::ItemId;
-    use exercises::log::What;
+    use exercises::log::LogEvent;
     use exercises::slots::SlotRef;
     use std::time::Duration;
 
@@ -106,7 +106,7 @@ mod tests {
     fn a_reminder_is_logged_at(utc_ms: i64) {
         for place in EDGES {
             let day = at(utc_ms, zone::named(place).expect("a zone")).now.date();
-            let bytes = format::entry::write(&What::Reminded { slot: SlotRef { day, item: ItemId(1), number: 0 } });
+            let bytes = format::entry::write(&LogEvent::Reminded { slot: SlotRef { day, item: ItemId(1), number: 0 } });
             assert!(format::entry::read(&bytes).is_ok(), "{place}");
         }
     }

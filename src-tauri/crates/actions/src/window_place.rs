@@ -1,13 +1,13 @@
 //! Where the window stands and how large it is: kept with the data folder, so that each folder's window opens as it was left.
 
-use crate::{Answer, House, refuse};
+use crate::{ActionResult, DataFolder, refuse};
 use store::table::setting;
-use wire::house::Role;
+use wire::app::Role;
 
 /// The setting's name.
 const WINDOW: &str = "window";
 /// The smallest window, in logical pixels.
-pub const LEAST: (u32, u32) = (320, 320);
+pub const MIN: (u32, u32) = (320, 320);
 /// Of a window this much must lie on a screen for a person to get hold of it, in logical pixels.
 const HOLD: i32 = 80;
 
@@ -45,8 +45,8 @@ impl WindowPlace {
         let most = |of: fn(&Screen) -> u32, least: u32| screens.iter().map(of).max().unwrap_or(u32::MAX).max(least);
         let (width, height) = self.size;
         let size = (
-            width.clamp(LEAST.0, most(|screen| screen.size.0, LEAST.0)),
-            height.clamp(LEAST.1, most(|screen| screen.size.1, LEAST.1)),
+            width.clamp(MIN.0, most(|screen| screen.size.0, MIN.0)),
+            height.clamp(MIN.1, most(|screen| screen.size.1, MIN.1)),
         );
         let width = i32::try_from(size.0).unwrap_or(i32::MAX);
         let within = |(x, y): (i32, i32), screen: &Screen| {
@@ -81,7 +81,7 @@ impl WindowPlace {
     }
 }
 
-impl House {
+impl DataFolder {
     /// How the window was left; `None` where it never was, or what was kept cannot be understood.
     pub fn window_place(&self) -> Option<WindowPlace> {
         self.setting(WINDOW).ok().flatten().and_then(|text| WindowPlace::read(&text))
@@ -91,7 +91,7 @@ impl House {
     ///
     /// # Errors
     /// What keeps it from being written.
-    pub fn keep_window_place(&mut self, place: WindowPlace) -> Answer<()> {
+    pub fn keep_window_place(&mut self, place: WindowPlace) -> ActionResult<()> {
         if self.role().is_none() || self.window_place() == Some(place) {
             return Ok(());
         }
@@ -151,16 +151,16 @@ mod tests {
     #[test]
     fn each_folder_keeps_its_own_once_a_side_is_chosen() {
         let dir = tempfile::tempdir().expect("a temporary folder");
-        let mut house = House::open(&dir.path().join("one"), true).expect("a new folder");
+        let mut folder = DataFolder::open(&dir.path().join("one"), true).expect("a new folder");
         let left = place((1100, 700), (200, 120));
-        house.keep_window_place(left).expect("nothing to keep");
-        assert_eq!(house.window_place(), None, "no side was chosen");
-        house.choose(Role::Clinic).expect("free to choose");
-        house.keep_window_place(left).expect("room");
-        drop(house);
-        let house = House::open(&dir.path().join("one"), false).expect("the folder opens");
-        assert_eq!(house.window_place(), Some(left));
-        let other = House::open(&dir.path().join("other"), true).expect("a new folder");
+        folder.keep_window_place(left).expect("nothing to keep");
+        assert_eq!(folder.window_place(), None, "no side was chosen");
+        folder.choose_role(Role::Clinic).expect("free to choose");
+        folder.keep_window_place(left).expect("room");
+        drop(folder);
+        let folder = DataFolder::open(&dir.path().join("one"), false).expect("the folder opens");
+        assert_eq!(folder.window_place(), Some(left));
+        let other = DataFolder::open(&dir.path().join("other"), true).expect("a new folder");
         assert_eq!(other.window_place(), None);
     }
 }

@@ -4,7 +4,7 @@
 use crate::card::{read_plan, write_plan};
 use crate::cbor::{Malformed, MapIn, MapOut};
 use crate::parts::Date;
-use exercises::draft::{Draft, Kept, TypedField, Unread, Used};
+use exercises::draft::{Draft, Kept, TypedField, Unread, UsedNumbers};
 use exercises::id::{ItemId, PlanId};
 use exercises::plan::Leg;
 
@@ -51,7 +51,7 @@ pub fn read(bytes: &[u8]) -> Result<Kept, DraftFault> {
     let unread = map.list::<(u8, u8, String), MAX_UNREAD>(22, "unread")?;
     let unread: Option<Unread> = unread.into_iter().map(unread_in).collect();
     Ok(Kept {
-        draft: Draft { plan, used: Used { items, complaints, activities } },
+        draft: Draft { plan, used: UsedNumbers { items, complaints, activities } },
         unread: unread.ok_or(Malformed("unread"))?,
         on: map.need::<Date>(20, "day")?.0,
     })
@@ -90,7 +90,7 @@ mod tests {
         let fields = [TypedField::Times(ItemId(2)), legs[0], legs[1], TypedField::Visit];
         let unread = fields.into_iter().map(|field| (field, "8am 7pn".to_owned())).collect();
         let on = plan.issued;
-        Kept { draft: Draft { plan, used: Used { items: 7, complaints: 2, activities: 0 } }, unread, on }
+        Kept { draft: Draft { plan, used: UsedNumbers { items: 7, complaints: 2, activities: 0 } }, unread, on }
     }
 
     #[test]

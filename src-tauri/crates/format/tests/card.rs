@@ -33,13 +33,13 @@ proptest! {
     }
 
     #[test]
-    fn any_bytes_are_answered(bytes: Vec<u8>) {
+    fn any_bytes_give_a_value_or_a_fault(bytes: Vec<u8>) {
         prop_assert!(card::read(&bytes).is_err());
         prop_assert!(card::open(&[b"\x8FCrd\x01\x01".as_slice(), &bytes].concat()).is_err());
     }
 
     #[test]
-    fn any_text_is_answered(text in "(CARRYOVER )?[A-Z0-9 $%*+./:-]{0,300}") {
+    fn any_text_gives_a_value_or_a_fault(text in "(CARRYOVER )?[A-Z0-9 $%*+./:-]{0,300}") {
         prop_assert!(card::read(text.as_bytes()).is_err());
     }
 }

@@ -68,7 +68,7 @@ proptest! {
     }
 
     #[test]
-    fn one_changed_character_is_told(length in 1..2000_usize, at in any::<prop::sample::Index>(), to in any::<prop::sample::Index>()) {
+    fn one_changed_character_is_detected(length in 1..2000_usize, at in any::<prop::sample::Index>(), to in any::<prop::sample::Index>()) {
         const SIGNS: &[u8] = b"0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:";
         for text in split(&sealed(length), ONE).expect("short") {
             let mut changed = text.clone().into_bytes();
@@ -82,7 +82,7 @@ proptest! {
     }
 
     #[test]
-    fn any_text_is_answered(text: String, groups in "[0-9A-Z $%*+./:-]{0,90}") {
+    fn any_text_gives_a_value_or_a_fault(text: String, groups in "[0-9A-Z $%*+./:-]{0,90}") {
         prop_assert_eq!(read(&text), Err(FrameFault::NotAFrame));
         if let Ok(frame) = read(&format!("CARRYOVER-SUMMARY {groups}")) {
             prop_assert!(frame.place >= 1 && frame.place <= frame.of && frame.of <= MAX_FRAMES);

@@ -24,7 +24,7 @@ proptest! {
     }
 
     #[test]
-    fn any_bytes_are_answered(bytes: Vec<u8>) {
+    fn any_bytes_give_a_value_or_a_fault(bytes: Vec<u8>) {
         prop_assert!(Letter::parse(&bytes).is_err());
         prop_assert!(summary::read(&body(bytes.clone())).is_err());
         prop_assert!(summary::read(&body(compress_to_vec(&bytes, 1))).is_err());

@@ -72,7 +72,7 @@ proptest! {
     }
 
     #[test]
-    fn any_bytes_are_answered(bytes: Vec<u8>) {
+    fn any_bytes_give_a_value_or_a_fault(bytes: Vec<u8>) {
         prop_assert!(opened(&bytes).is_err());
         prop_assert!(opened(&[b"age-encryption.org/v1\n".as_slice(), &bytes].concat()).is_err());
         prop_assert!(opened(&age::encrypt(&to(&KEYS), &bytes).expect("sealed")).is_err());

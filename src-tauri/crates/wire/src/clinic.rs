@@ -38,7 +38,7 @@ pub struct ShowReview;
 
 /// A new clinic. The passphrase is never stored.
 #[derive(Clone, Serialize, Deserialize)]
-pub struct ClinicName {
+pub struct StartClinicRequest {
     /// The clinic's name, as patients will see it.
     pub name: String,
     /// The passphrase.
@@ -52,7 +52,7 @@ pub struct Passphrase {
     pub passphrase: String,
 }
 
-impl std::fmt::Debug for ClinicName {
+impl std::fmt::Debug for StartClinicRequest {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.debug_struct("ClinicName").field("name", &self.name).finish_non_exhaustive()
     }
@@ -73,7 +73,7 @@ pub struct PatientCode {
 
 /// A new patient.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct AddPatient {
+pub struct AddPatientRequest {
     /// The code.
     pub code: String,
     /// A name, only for this store; never on a card or in a summary.
@@ -102,7 +102,7 @@ pub struct PlanDraft {
     /// somebody was composing it already, as it was left ([`exercises::draft::resume`]).
     pub plan: Plan,
     /// Numbers given in any of its revisions: none of them is given again.
-    pub used: exercises::draft::Used,
+    pub used: exercises::draft::UsedNumbers,
     /// What was typed and could not be read when it was left.
     pub unread: Unread,
     /// The day on which it was left; `None` for a plan that nobody was composing yet.
@@ -123,14 +123,14 @@ pub struct AskKeep {
     /// The plan as it stands.
     pub plan: Plan,
     /// Numbers given so far.
-    pub used: exercises::draft::Used,
+    pub used: exercises::draft::UsedNumbers,
     /// What was typed and cannot be read.
     pub unread: Unread,
 }
 
 /// Issue a plan to a patient.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct AskIssue {
+pub struct IssueRequest {
     /// The patient's code.
     pub code: String,
     /// The plan; id, revision, clinic's name and day of issue are set by the store.
@@ -156,7 +156,7 @@ pub struct IssuedCard {
 
 /// Summaries to receive.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct AskReceive {
+pub struct ReceiveRequest {
     /// File names with their bytes in Base64.
     pub files: Vec<(String, String)>,
 }

@@ -4,50 +4,50 @@ use exercises::plan::Item;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
-use wire::clinic::{self, AskIssue};
+use wire::clinic::{self, IssueRequest};
 use words::Key;
 
-use super::sheet::Sheet;
-use crate::clinic::room::{Page, Room};
+use super::editor::PlanEditor;
+use crate::clinic::context::{ClinicContext, Page};
 
 /// The list of what is missing, a full day's load, and "Issue plan card".
 #[component]
 pub fn Issue(code: String) -> impl IntoView {
-    let room = Room::here();
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let context = ClinicContext::current();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let problems = Memo::new(move |_| {
-        let problems = sheet.problems.get().unwrap_or_default();
-        let say = |problem: &_| words.problem_named(problem, |item| sheet.named(|names| names.item(item)));
-        sheet.unread_lines().into_iter().chain(problems.iter().map(say)).collect::<Vec<_>>()
+        let problems = editor.problems.get().unwrap_or_default();
+        let say = |problem: &_| words.problem_named(problem, |item| editor.named(|names| names.item(item)));
+        editor.unread_lines().into_iter().chain(problems.iter().map(say)).collect::<Vec<_>>()
     });
     let missing = Memo::new(move |_| problems.with(|problems| !problems.is_empty()));
-    let ready = Memo::new(move |_| !missing.get() && sheet.problems.with(Option::is_some));
+    let ready = Memo::new(move |_| !missing.get() && editor.problems.with(Option::is_some));
     let list = move || problems.get().into_iter().map(|line| view! { <li>{line}</li> }).collect_view();
     let notices = move || {
-        let said = sheet.draft.with(|draft| {
+        let said = editor.draft.with(|draft| {
             let of = |item: &Item| {
                 let said = words.through_the_night(&item.schedule.pattern)?;
-                Some(words.fill(Key::UnreadHere, &[("where", &sheet.named(|names| names.item(item.id))), ("what", &said)]))
+                Some(words.fill(Key::UnreadHere, &[("where", &editor.named(|names| names.item(item.id))), ("what", &said)]))
             };
             draft.plan.items.iter().filter_map(of).collect::<Vec<_>>()
         });
         said.into_iter().map(|line| view! { <p class="small warning">{line}</p> }).collect_view()
     };
-    let load = move || sheet.plan(|plan| sheet.exercises.with_value(|exercises| words.full_day(plan, exercises)));
+    let load = move || editor.plan(|plan| editor.exercises.with_value(|exercises| words.full_day(plan, exercises)));
     let issue = move |_| {
         // A screen reader presses without leaving the field first: what is half typed is read now, and may be unreadable.
         leave_field();
         if !ready.get_untracked() {
             return;
         }
-        let (whose, plan) = (code.clone(), sheet.draft.with_untracked(|draft| draft.plan.clone()));
-        room.house.ask::<clinic::Issue>(AskIssue { code: code.clone(), plan }, move |card| {
-            room.keeper.forget();
-            room.show(Page::Issued(whose, Box::new(card)));
+        let (whose, plan) = (code.clone(), editor.draft.with_untracked(|draft| draft.plan.clone()));
+        context.app.request::<clinic::Issue>(IssueRequest { code: code.clone(), plan }, move |card| {
+            context.keeper.forget();
+            context.show(Page::Issued(whose, Box::new(card)));
         });
     };
-    let busy = room.house.busy;
+    let busy = context.app.busy;
     view! {
         <footer class="issue">
             <div role="status">

@@ -5,17 +5,17 @@ use leptos::prelude::*;
 use wire::clinic::{DiscardDraft, PatientCode};
 use words::Key;
 
-use super::sheet::Sheet;
-use crate::clinic::room::{Page, Room};
+use super::editor::PlanEditor;
+use crate::clinic::context::{ClinicContext, Page};
 
 /// "Draft of 24 November resumed.", and "Discard draft", which asks once.
 #[component]
 pub fn Left(code: String, day: NaiveDate) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let another_day = sheet
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let another_day = editor
         .draft
-        .with_untracked(|draft| draft.plan.issued != day && sheet.exercises.with_value(|all| draft.balances(all)));
+        .with_untracked(|draft| draft.plan.issued != day && editor.exercises.with_value(|all| draft.balances(all)));
     let key = if another_day { Key::DraftResumedAnew } else { Key::DraftResumed };
     let asked = RwSignal::new(false);
     let code = StoredValue::new(code);
@@ -36,8 +36,8 @@ pub fn Left(code: String, day: NaiveDate) -> impl IntoView {
 /// The question; keeping stands first and has the focus.
 #[component]
 fn Sure(code: String, keep: impl Fn() + Copy + Send + 'static) -> impl IntoView {
-    let room = Room::here();
-    let words = room.house.words();
+    let context = ClinicContext::current();
+    let words = context.app.words();
     let first = NodeRef::<leptos::html::Button>::new();
     Effect::new(move || {
         if let Some(button) = first.get() {
@@ -47,9 +47,9 @@ fn Sure(code: String, keep: impl Fn() + Copy + Send + 'static) -> impl IntoView 
     });
     let discard = move |_| {
         let whose = code.clone();
-        room.keeper.forget();
-        room.house.ask::<DiscardDraft>(PatientCode { code: code.clone() }, move |draft| {
-            room.show(Page::Plan(whose, Box::new(draft)));
+        context.keeper.forget();
+        context.app.request::<DiscardDraft>(PatientCode { code: code.clone() }, move |draft| {
+            context.show(Page::Plan(whose, Box::new(draft)));
         });
     };
     view! {
@@ -57,7 +57,7 @@ fn Sure(code: String, keep: impl Fn() + Copy + Send + 'static) -> impl IntoView 
             <p id="discard-ask"><strong>{words.text(Key::DraftDiscardAsk)}</strong></p>
             <div class="presses">
                 <button type="button" node_ref=first on:click=move |_| keep()>{words.text(Key::DraftDiscardNo)}</button>
-                <button type="button" class="alarm" disabled=room.house.busy on:click=discard>{words.text(Key::DraftDiscardYes)}</button>
+                <button type="button" class="alarm" disabled=context.app.busy on:click=discard>{words.text(Key::DraftDiscardYes)}</button>
             </div>
         </div>
     }

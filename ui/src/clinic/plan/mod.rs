@@ -8,6 +8,7 @@ mod catalogue;
 mod complaints;
 mod compose;
 mod dose;
+mod editor;
 mod issue;
 mod item;
 mod items;
@@ -15,7 +16,6 @@ mod left;
 mod limits;
 mod proposal;
 mod schedule;
-mod sheet;
 mod stance;
 mod visit;
 

@@ -6,7 +6,7 @@ use exercises::plan::{Days, Pattern};
 use leptos::prelude::*;
 use words::Key;
 
-use super::sheet::Sheet;
+use super::editor::PlanEditor;
 use crate::clinic::fields::{Choice, Tick, Typed};
 
 /// Intervals to choose from, in minutes.
@@ -17,13 +17,13 @@ const GRID: u16 = 30;
 /// Again and again within a window, or at set times; and on which days.
 #[component]
 pub fn When(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let every = Memo::new(move |_| sheet.item(id, false, |item| matches!(item.schedule.pattern, Pattern::Every { .. })));
-    let put = move |pattern: Pattern| sheet.edit_item(id, |item| item.schedule.pattern = pattern);
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let every = Memo::new(move |_| editor.item(id, false, |item| matches!(item.schedule.pattern, Pattern::Every { .. })));
+    let put = move |pattern: Pattern| editor.edit_item(id, |item| item.schedule.pattern = pattern);
     let choose = move |chosen: String| {
         // A list that could not be read goes with its field.
-        sheet.unread.update(|all| all.put(TypedField::Times(id), None));
+        editor.unread.update(|all| all.put(TypedField::Times(id), None));
         put(if chosen == "every" { hourly().pattern } else { Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } });
     };
     let options = vec![
@@ -44,9 +44,9 @@ pub fn When(id: ItemId) -> impl IntoView {
 /// Says where a window goes over midnight: its ends may be swapped.
 #[component]
 fn ThroughTheNight(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let said = Memo::new(move |_| sheet.item(id, None, |item| words.through_the_night(&item.schedule.pattern)));
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let said = Memo::new(move |_| editor.item(id, None, |item| words.through_the_night(&item.schedule.pattern)));
     let line = move || said.get().map(|said| view! { <p class="warning">{said}</p> });
     view! { <div role="status">{line}</div> }
 }
@@ -54,16 +54,16 @@ fn ThroughTheNight(id: ItemId) -> impl IntoView {
 /// Every so many minutes, from, to.
 #[component]
 fn Window(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let now = move || {
-        sheet.item(id, (60, 540, 1020), |item| match item.schedule.pattern {
+        editor.item(id, (60, 540, 1020), |item| match item.schedule.pattern {
             Pattern::Every { minutes, from, to } => (minutes, from, to),
             Pattern::At { .. } => (60, 540, 1020),
         })
     };
     let put = move |minutes: u16, from: u16, to: u16| {
-        sheet.edit_item(id, |item| item.schedule.pattern = Pattern::Every { minutes, from, to });
+        editor.edit_item(id, |item| item.schedule.pattern = Pattern::Every { minutes, from, to });
     };
     let (minutes, from, to) = untrack(now);
     let with = |offered: Vec<u16>, now: u16, say: &dyn Fn(u16) -> String| {
@@ -89,35 +89,35 @@ fn Window(id: ItemId) -> impl IntoView {
 /// A list of times. What was read is shown back as the card will say it.
 #[component]
 fn Times(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let field = TypedField::Times(id);
     let value = Signal::derive(move || {
-        let typed = sheet.unread.with(|all| all.get(field).map(str::to_owned));
+        let typed = editor.unread.with(|all| all.get(field).map(str::to_owned));
         typed.unwrap_or_else(|| {
-            sheet.item(id, String::new(), |item| match &item.schedule.pattern {
+            editor.item(id, String::new(), |item| match &item.schedule.pattern {
                 Pattern::At { times } => times_text(times),
                 Pattern::Every { .. } => String::new(),
             })
         })
     });
     let commit = move |text: String| {
-        sheet.type_in(field, &text, times_of(&text), |draft, times| {
+        editor.type_in(field, &text, times_of(&text), |draft, times| {
             draft.edit(id, |item| item.schedule.pattern = Pattern::At { times });
         });
     };
-    let fault = Signal::derive(move || sheet.unread_at(field));
+    let fault = Signal::derive(move || editor.unread_at(field));
     view! { <Typed label=words.text(Key::TimesLabel) value commit fault hint=words.text(Key::TimesHint).to_owned()/> }
 }
 
 /// Seven boxes.
 #[component]
 fn Weekdays(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let day = move |bit: u8| {
-        let on = Signal::derive(move || sheet.item(id, false, |item| item.schedule.days.0 & (1 << bit) != 0));
-        let put = move |_| sheet.edit_item(id, |item| item.schedule.days = Days(item.schedule.days.0 ^ (1 << bit)));
+        let on = Signal::derive(move || editor.item(id, false, |item| item.schedule.days.0 & (1 << bit) != 0));
+        let put = move |_| editor.edit_item(id, |item| item.schedule.days = Days(item.schedule.days.0 ^ (1 << bit)));
         view! { <Tick label=words.weekday_short(bit) value=on put/> }
     };
     view! { <fieldset class="weekdays"><legend>{words.text(Key::DaysLabel)}</legend>{(0..7).map(day).collect_view()}</fieldset> }

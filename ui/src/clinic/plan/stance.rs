@@ -5,13 +5,13 @@ use exercises::plan::StanceField;
 use leptos::prelude::*;
 use words::Key;
 
-use super::sheet::Sheet;
+use super::editor::PlanEditor;
 use crate::clinic::fields::{Tick, Typed};
 
 /// A field for each leg, eyes open on the firm floor.
 #[component]
 pub fn StanceTimes() -> impl IntoView {
-    let words = Sheet::here().words();
+    let words = PlanEditor::current().words();
     let legs = StanceField::FIRM_OPEN.map(|field| view! { <OneLeg field/> });
     view! {
         <fieldset class="stances"><legend>{words.text(Key::StanceToday)}</legend>{legs.into_iter().collect_view()}</fieldset>
@@ -21,29 +21,29 @@ pub fn StanceTimes() -> impl IntoView {
 /// One leg's seconds, and whether the clinician ended the try. What was read is shown back as the card will say it.
 #[component]
 fn OneLeg(field: StanceField) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let typed_field = TypedField::Stance(field.leg);
     let seconds = move |tenths: u16| words.number(f64::from(tenths) / 10.0);
-    let now = Memo::new(move |_| sheet.draft.with(|draft| draft.stance_today(field)));
+    let now = Memo::new(move |_| editor.draft.with(|draft| draft.stance_today(field)));
     let capped = RwSignal::new(now.get_untracked().is_some_and(|now| now.capped));
     let value = Signal::derive(move || {
-        let typed = sheet.unread.with(|all| all.get(typed_field).map(str::to_owned));
+        let typed = editor.unread.with(|all| all.get(typed_field).map(str::to_owned));
         typed.unwrap_or_else(|| now.get().map(|now| seconds(now.tenths)).unwrap_or_default())
     });
     let commit = move |text: String| {
         // An empty field is no time, which is an answer; anything else has to be a number.
         let read = if text.trim().is_empty() { Some(None) } else { tenths_of(&text).map(Some) };
-        sheet.type_in(typed_field, &text, read, |draft, tenths| draft.put_stance(field, tenths, capped.get_untracked()));
+        editor.type_in(typed_field, &text, read, |draft, tenths| draft.set_stance(field, tenths, capped.get_untracked()));
     };
     let cap = move |on| {
         capped.set(on);
         if let Some(now) = now.get_untracked() {
-            sheet.edit(|draft| draft.put_stance(field, Some(now.tenths), on));
+            editor.edit(|draft| draft.set_stance(field, Some(now.tenths), on));
         }
     };
-    let fault = Signal::derive(move || sheet.unread_at(typed_field));
-    let earlier = sheet.draft.with_untracked(|draft| draft.stance_earlier(field));
+    let fault = Signal::derive(move || editor.unread_at(typed_field));
+    let earlier = editor.draft.with_untracked(|draft| draft.stance_earlier(field));
     let hint = earlier.map(|earlier| words.fill(Key::StanceEarlier, &[("s", &seconds(earlier.tenths))])).unwrap_or_default();
     view! {
         <div>

@@ -4,9 +4,9 @@ use chrono::{Days, NaiveDate};
 use exercises::draft::TypedField;
 use leptos::{html, prelude::*};
 use words::Key;
-use words::clinic::Spot;
+use words::clinic::PlanSection;
 
-use super::sheet::Sheet;
+use super::editor::PlanEditor;
 
 /// Weeks to choose from.
 const WEEKS: [u64; 4] = [1, 2, 4, 6];
@@ -14,14 +14,14 @@ const WEEKS: [u64; 4] = [1, 2, 4, 6];
 /// A few spans to press, or a date.
 #[component]
 pub fn NextVisit() -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let issued = sheet.draft.with_untracked(|draft| draft.plan.issued);
-    let review = Memo::new(move |_| sheet.plan(|plan| plan.review));
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let issued = editor.draft.with_untracked(|draft| draft.plan.issued);
+    let review = Memo::new(move |_| editor.plan(|plan| plan.review));
     // The field is set by hand: while a date is half typed it reads as none, and must not be touched.
     let field = NodeRef::<html::Input>::new();
     let put = move |day: NaiveDate| {
-        sheet.type_in(TypedField::Visit, "", Some(day), |draft, day| draft.plan.review = day);
+        editor.type_in(TypedField::Visit, "", Some(day), |draft, day| draft.plan.review = day);
         if let Some(field) = field.get_untracked() {
             field.set_value(&day.to_string());
         }
@@ -36,11 +36,11 @@ pub fn NextVisit() -> impl IntoView {
     };
     // A date that was cleared is no date: the day before must not stay in the plan unseen.
     let typed = move |text: String| {
-        sheet.type_in(TypedField::Visit, &text, text.parse().ok(), |draft, day| draft.plan.review = day);
+        editor.type_in(TypedField::Visit, &text, text.parse().ok(), |draft, day| draft.plan.review = day);
     };
-    let unread = Memo::new(move |_| sheet.unread_at(TypedField::Visit));
+    let unread = Memo::new(move |_| editor.unread_at(TypedField::Visit));
     let problems = move || {
-        let problems = unread.get().map_or_else(|| sheet.problems_at(Spot::Visit), |unread| vec![unread]);
+        let problems = unread.get().map_or_else(|| editor.problems_at(PlanSection::Visit), |unread| vec![unread]);
         problems.into_iter().map(|line| view! { <p class="warning">{line}</p> }).collect_view()
     };
     let in_full = move || unread.with(Option::is_none).then(|| words.date_in_full(review.get()));

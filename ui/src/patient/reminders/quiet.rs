@@ -1,12 +1,12 @@
 //! Quiet times of every day.
 
-use exercises::remind::{Draft, Span};
+use exercises::remind::{QuietTimesDraft, Span};
 use leptos::prelude::*;
-use wire::own::{QuietTimes, SetReminders};
+use wire::device::{QuietTimesRequest, SetReminders};
 use words::Key;
 
 use super::spans::Spans;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::time_field::TimeField;
 
 /// What is proposed for the next one: noon to one o'clock.
@@ -15,18 +15,20 @@ const PROPOSED: Span = Span { from: 12 * 60, to: 13 * 60 };
 /// The list, and one more. What is added or taken out is kept at once, and the page says so: leaving it loses nothing.
 #[component]
 pub fn Quiet() -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
-    let held = desk.reminders.with_untracked(|stand| stand.as_ref().map(|stand| stand.quiet.clone()).unwrap_or_default());
-    let draft = RwSignal::new(Draft::new(held));
+    let context = PatientContext::current();
+    let words = context.app.words();
+    let held = context
+        .reminders
+        .with_untracked(|reminders| reminders.as_ref().map(|reminders| reminders.quiet.clone()).unwrap_or_default());
+    let draft = RwSignal::new(QuietTimesDraft::new(held));
     let span = RwSignal::new(PROPOSED);
     let kept = RwSignal::new(None::<String>);
-    let unfit = move || !draft.with(|draft| draft.takes(span.get())) || desk.house.busy.get();
-    let keep = move |changed: Draft, said: Key, span: Span| {
+    let unfit = move || !draft.with(|draft| draft.accepts(span.get())) || context.app.busy.get();
+    let keep = move |changed: QuietTimesDraft, said: Key, span: Span| {
         let quiet = changed.quiet().to_vec();
-        desk.house.ask::<SetReminders>(QuietTimes { quiet }, move |stand| {
-            draft.set(Draft::new(stand.quiet.clone()));
-            desk.reminders.set(Some(stand));
+        context.app.request::<SetReminders>(QuietTimesRequest { quiet }, move |reminders| {
+            draft.set(QuietTimesDraft::new(reminders.quiet.clone()));
+            context.reminders.set(Some(reminders));
             kept.set(Some(words.fill(said, &[("span", &words.quiet_span(span))])));
         });
     };
@@ -38,7 +40,7 @@ pub fn Quiet() -> impl IntoView {
     };
     let out = move |span| {
         let mut changed = draft.get_untracked();
-        changed.take_out(span);
+        changed.remove(span);
         keep(changed, Key::QuietTakenOut, span);
     };
     view! {

@@ -1,15 +1,15 @@
 //! The quiet times so far.
 
-use exercises::remind::{Draft, Span};
+use exercises::remind::{QuietTimesDraft, Span};
 use leptos::prelude::*;
 use words::Key;
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 
 /// Each with a button that takes it `out`.
 #[component]
-pub fn Spans(draft: RwSignal<Draft>, out: impl Fn(Span) + Copy + Send + Sync + 'static) -> impl IntoView {
-    let words = Desk::here().house.words();
+pub fn Spans(draft: RwSignal<QuietTimesDraft>, out: impl Fn(Span) + Copy + Send + Sync + 'static) -> impl IntoView {
+    let words = PatientContext::current().app.words();
     let rows = move || {
         let spans = draft.with(|draft| draft.quiet().to_vec());
         if spans.is_empty() {

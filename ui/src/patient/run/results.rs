@@ -1,22 +1,22 @@
 //! How each leg stood in this run, beside the person's own last days.
 
-use exercises::guide::{Stood, stood};
+use exercises::guide::{BalanceResult, balance_results};
 use exercises::history::{OwnMedian, own_median_ms};
 use exercises::run::Balance;
 use exercises::sway::Sensed;
 use leptos::prelude::*;
 use words::Key;
 
-use super::sway_said::SwaySaid;
-use crate::shared::House;
+use super::sway_notes::SwayNotes;
+use crate::shared::AppContext;
 
 /// Best and middle value by leg; `own` are the person's own middle values over the last seven days, of which those with the
 /// phone in the same place are shown.
 #[component]
 pub fn Results(balance: Balance, sensed: Vec<(u16, Sensed)>, own: Vec<OwnMedian>) -> impl IntoView {
-    let words = House::here().words();
+    let words = AppContext::current().words();
     let Balance { set_up, trials, .. } = balance;
-    let legs = stood(&trials).into_iter().map(|Stood { leg, best_ms, median_ms, capped, .. }| {
+    let legs = balance_results(&trials).into_iter().map(|BalanceResult { leg, best_ms, median_ms, capped, .. }| {
         let key = if capped { Key::AtLeastSeconds } else { Key::SecondsShort };
         let best = words.fill(key, &[("s", &words.seconds(best_ms))]);
         let middle = words.fill(Key::SecondsShort, &[("s", &words.seconds(median_ms))]);
@@ -36,6 +36,6 @@ pub fn Results(balance: Balance, sensed: Vec<(u16, Sensed)>, own: Vec<OwnMedian>
         }
     });
     let legs = legs.collect_view();
-    let sway = (!sensed.is_empty()).then(|| view! { <SwaySaid trials=trials.clone() sensed=sensed/> });
+    let sway = (!sensed.is_empty()).then(|| view! { <SwayNotes trials=trials.clone() sensed=sensed/> });
     view! { <div class="stack">{legs}{sway}<p class="small soft">{words.text(Key::OneTryVaries)}</p></div> }
 }

@@ -1,10 +1,10 @@
 //! What the next plan starts from, how it is kept while it is composed, and how it is finished for its card.
 
 use super::rows::{self, DRAFT, Patient};
-use super::{door, reviewing};
-use crate::{Answer, House, Moment, refuse};
+use super::{lock, reviewing};
+use crate::{ActionResult, DataFolder, Moment, refuse};
 use exercises::catalogue::Catalogue;
-use exercises::draft::{self, Draft, Kept, Unread, Used};
+use exercises::draft::{self, Draft, Kept, Unread, UsedNumbers};
 use exercises::id::PlanId;
 use exercises::norms::Norms;
 use exercises::plan::Plan;
@@ -18,12 +18,12 @@ use wire::clinic::{AskKeep, PlanDraft};
 ///
 /// # Errors
 /// [`Failure::HomeDamaged`] where what was left cannot be opened or read, and whatever keeps the patient from being read.
-pub fn draft(house: &House, moment: &Moment, code: &str) -> Answer<PlanDraft> {
-    let patient = rows::patient(house, code)?;
-    let review = reviewing::review(house, &patient, &Norms::built_in());
+pub fn draft(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<PlanDraft> {
+    let patient = rows::patient(folder, code)?;
+    let review = reviewing::review(folder, &patient, &Norms::built_in());
     let alarms = review.as_ref().map(|review| review.alarms.iter().filter(|alarm| !alarm.cleared).copied().collect());
-    let fresh = next(house, moment, &patient)?;
-    let left = kept(house, patient.row)?.and_then(|kept| Some((draft::resume(&kept, &fresh)?, kept.unread, kept.on)));
+    let fresh = next(folder, moment, &patient)?;
+    let left = kept(folder, patient.row)?.and_then(|kept| Some((draft::resume(&kept, &fresh)?, kept.unread, kept.on)));
     let (Draft { plan, used }, unread, left_on) = match left {
         Some((draft, unread, on)) => (draft, unread, Some(on)),
         None => (fresh, Unread::default(), None),
@@ -33,7 +33,7 @@ pub fn draft(house: &House, moment: &Moment, code: &str) -> Answer<PlanDraft> {
         used,
         unread,
         left_on,
-        exercises: reviewing::catalogue(house, &patient).exercises,
+        exercises: reviewing::catalogue(folder, &patient).exercises,
         suggestions: review.map(|review| review.items).unwrap_or_default(),
         alarms: alarms.unwrap_or_default(),
     })
@@ -44,36 +44,36 @@ pub fn draft(house: &House, moment: &Moment, code: &str) -> Answer<PlanDraft> {
 ///
 /// # Errors
 /// [`Failure::ClinicLocked`], [`Failure::NoSuchPatient`], or what keeps it from being written.
-pub fn keep(house: &mut House, moment: &Moment, ask: AskKeep) -> Answer<()> {
-    let patient = rows::patient(house, &ask.code)?;
-    let AskKeep { code: _, plan, used, unread } = ask;
-    if plan.revision != next(house, moment, &patient)?.plan.revision {
+pub fn keep(folder: &mut DataFolder, moment: &Moment, request: AskKeep) -> ActionResult<()> {
+    let patient = rows::patient(folder, &request.code)?;
+    let AskKeep { code: _, plan, used, unread } = request;
+    if plan.revision != next(folder, moment, &patient)?.plan.revision {
         return Ok(());
     }
     let kept = Kept { draft: Draft { plan, used }, unread, on: moment.now.date() };
     let plain = format::draft::write(&kept).map_err(refuse::internal)?;
-    let sealed = vault::rows::seal(door::open(house)?, DRAFT, &rows::bound(patient.row), &plain);
-    let dir = house.dir();
-    house.home.store_mut().transaction(|tx| table::draft::put(tx, patient.row, &sealed)).map_err(refuse::store(&dir))
+    let sealed = vault::rows::seal(lock::unlocked_keys(folder)?, DRAFT, &rows::bound(patient.row), &plain);
+    let dir = folder.dir();
+    folder.home.store_mut().transaction(|tx| table::draft::put(tx, patient.row, &sealed)).map_err(refuse::store(&dir))
 }
 
 /// Forgets the plan that is being composed, and begins it anew.
 ///
 /// # Errors
 /// As [`draft()`].
-pub fn discard(house: &mut House, moment: &Moment, code: &str) -> Answer<PlanDraft> {
-    let patient = rows::patient(house, code)?.row;
-    let dir = house.dir();
-    house.home.store_mut().transaction(|tx| table::draft::remove(tx, patient)).map_err(refuse::store(&dir))?;
-    house.home.store().settle().map_err(refuse::store(&dir))?;
-    draft(house, moment, code)
+pub fn discard(folder: &mut DataFolder, moment: &Moment, code: &str) -> ActionResult<PlanDraft> {
+    let patient = rows::patient(folder, code)?.row;
+    let dir = folder.dir();
+    folder.home.store_mut().transaction(|tx| table::draft::remove(tx, patient)).map_err(refuse::store(&dir))?;
+    folder.home.store().settle().map_err(refuse::store(&dir))?;
+    draft(folder, moment, code)
 }
 
-fn kept(house: &House, patient: i64) -> Answer<Option<Kept>> {
-    let keys = door::open(house)?;
-    let damaged = || Failure::HomeDamaged { home: house.home.dir().display().to_string() };
+fn kept(folder: &DataFolder, patient: i64) -> ActionResult<Option<Kept>> {
+    let keys = lock::unlocked_keys(folder)?;
+    let damaged = || Failure::HomeDamaged { home: folder.home.dir().display().to_string() };
     let sealed =
-        house.home.store().read(|view| table::draft::get(view, patient)).map_err(refuse::store(house.home.dir()))?;
+        folder.home.store().read(|view| table::draft::get(view, patient)).map_err(refuse::store(folder.home.dir()))?;
     let open = |sealed: Vec<u8>| {
         let plain = vault::rows::open(keys, DRAFT, &rows::bound(patient), &sealed).ok()?;
         format::draft::read(&plain).ok()
@@ -82,10 +82,10 @@ fn kept(house: &House, patient: i64) -> Answer<Option<Kept>> {
 }
 
 /// A new patient's plan gets its id when its first card is issued.
-fn next(house: &House, moment: &Moment, patient: &Patient) -> Answer<Draft> {
+fn next(folder: &DataFolder, moment: &Moment, patient: &Patient) -> ActionResult<Draft> {
     let today = moment.now.date();
-    let clinic = door::name(house)?;
-    let used = patient.cards.values().map(|card| Used::of(&card.plan)).fold(Used::default(), Used::and);
+    let clinic = lock::name(folder)?;
+    let used = patient.cards.values().map(|card| UsedNumbers::of(&card.plan)).fold(UsedNumbers::default(), UsedNumbers::and);
     Ok(match patient.newest() {
         Some(card) => draft::next(&card.plan, used, &clinic, today),
         None => draft::first(PlanId([0; 8]), &clinic, today),
@@ -93,25 +93,31 @@ fn next(house: &House, moment: &Moment, patient: &Patient) -> Answer<Draft> {
 }
 
 /// What keeps a plan from being issued to the patient under `code`.
-pub fn problems(house: &House, moment: &Moment, code: &str, plan: &Plan) -> Answer<Vec<Problem>> {
-    let patient = rows::patient(house, code)?;
-    let catalogue = reviewing::catalogue(house, &patient);
-    Ok(check::problems(&finished(house, moment, &patient, &catalogue, plan)?, &catalogue))
+pub fn problems(folder: &DataFolder, moment: &Moment, code: &str, plan: &Plan) -> ActionResult<Vec<Problem>> {
+    let patient = rows::patient(folder, code)?;
+    let catalogue = reviewing::catalogue(folder, &patient);
+    Ok(check::problems(&finished(folder, moment, &patient, &catalogue, plan)?, &catalogue))
 }
 
 /// The plan as it will be issued to the patient: id, revision, clinic, dates, and the editions of its exercises.
 ///
 /// # Errors
 /// [`Failure::PlanRefused`] with everything that keeps it from being issued.
-pub(crate) fn finish(house: &House, moment: &Moment, patient: &Patient, plan: &Plan) -> Answer<Plan> {
-    let catalogue = reviewing::catalogue(house, patient);
-    let plan = finished(house, moment, patient, &catalogue, plan)?;
+pub(crate) fn finish(folder: &DataFolder, moment: &Moment, patient: &Patient, plan: &Plan) -> ActionResult<Plan> {
+    let catalogue = reviewing::catalogue(folder, patient);
+    let plan = finished(folder, moment, patient, &catalogue, plan)?;
     let problems = check::problems(&plan, &catalogue);
     if problems.is_empty() { Ok(plan) } else { Err(Failure::PlanRefused(problems)) }
 }
 
-fn finished(house: &House, moment: &Moment, patient: &Patient, catalogue: &Catalogue, plan: &Plan) -> Answer<Plan> {
-    let base = next(house, moment, patient)?.plan;
+fn finished(
+    folder: &DataFolder,
+    moment: &Moment,
+    patient: &Patient,
+    catalogue: &Catalogue,
+    plan: &Plan,
+) -> ActionResult<Plan> {
+    let base = next(folder, moment, patient)?.plan;
     let mut plan = Plan {
         id: patient.plan().unwrap_or_else(vault::random::plan_id),
         revision: base.revision,

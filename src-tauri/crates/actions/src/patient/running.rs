@@ -1,18 +1,18 @@
 //! Beginning a run, and logging it as far as it got.
 
-use super::plans::{self, Carried, append};
-use super::recording;
-use crate::{Answer, House, Moment};
+use super::plans::{self, FollowedPlan, append};
+use super::record;
+use crate::{ActionResult, DataFolder, Moment};
 use exercises::alarm;
-use exercises::ask::{self, Question};
 use exercises::catalogue::Dose;
 use exercises::history::Mark;
-use exercises::log::What;
+use exercises::log::LogEvent;
 use exercises::plan::Item;
-use exercises::run::{Balance, Doing, Run, RunEnd, SetUp};
+use exercises::questions::{self, Question};
+use exercises::run::{Balance, Run, RunEnd, SetUp, Work};
 use exercises::slots;
 use wire::Failure;
-use wire::patient::{BeginAsk, RunScript, RunSnapshot, SensedTrial};
+use wire::patient::{BeginRequest, RunScript, RunSnapshot, SensedTrial};
 
 /// The longest account of one trial, in bytes: eight events with four seconds of samples each take a quarter of it.
 const MAX_DETAIL: usize = 1 << 20;
@@ -21,39 +21,39 @@ const MAX_DETAIL: usize = 1 << 20;
 /// itself is logged.
 ///
 /// # Errors
-/// [`Failure::HeldBack`] while an alarm holds the item back.
-pub fn begin(house: &mut House, moment: &Moment, ask: &BeginAsk) -> Answer<RunScript> {
-    let one = plans::one(house, Some(ask.plan))?;
-    let item = item_to_begin(house, &one, moment, ask)?;
+/// [`Failure::Paused`] while an alarm holds the item back.
+pub fn begin(folder: &mut DataFolder, moment: &Moment, request: &BeginRequest) -> ActionResult<RunScript> {
+    let one = plans::one(folder, Some(request.plan))?;
+    let item = item_to_begin(folder, &one, moment, request)?;
     let history = &one.followed.history;
     if let Some(alarm) = alarm::blocking(&history.alarms, &item, one.plan(), &one.catalogue) {
-        return Err(Failure::HeldBack(alarm.trouble));
+        return Err(Failure::Paused(alarm.trouble));
     }
     let exercise = one.catalogue.get(&item.exercise).cloned().ok_or(Failure::NoSuchItem)?;
     let run = first_snapshot(&one, &item, moment);
     let first = history.runs.values().all(|run| run.exercise != item.exercise);
     let own = history.own_medians(&item, &one.catalogue, moment.now.date());
-    append(house, ask.plan, moment.now, &What::Run(run.clone()))?;
-    Ok(RunScript { plan: ask.plan, run, exercise, item, first, own })
+    append(folder, request.plan, moment.now, &LogEvent::Run(run.clone()))?;
+    Ok(RunScript { plan: request.plan, run, exercise, item, first, own })
 }
 
 /// The item as it is in use, or a step further where that was asked for and may be offered at this moment.
-fn item_to_begin(house: &House, one: &Carried, moment: &Moment, ask: &BeginAsk) -> Answer<Item> {
-    let item = one.item(ask.item)?.clone();
-    if !ask.step {
+fn item_to_begin(folder: &DataFolder, one: &FollowedPlan, moment: &Moment, request: &BeginRequest) -> ActionResult<Item> {
+    let item = one.item(request.item)?.clone();
+    if !request.step {
         return Ok(item);
     }
-    let offered = recording::steps(house, one, moment);
+    let offered = record::steps(folder, one, moment);
     let step = offered.iter().find_map(|suggestion| suggestion.offered(&item)).ok_or(Failure::NoSuchItem)?;
     Ok(step.apply(&item))
 }
 
-fn first_snapshot(one: &Carried, item: &Item, moment: &Moment) -> Run {
+fn first_snapshot(one: &FollowedPlan, item: &Item, moment: &Moment) -> Run {
     let (surface, eyes) = item.conditions(&one.catalogue);
-    let doing = match item.dose {
-        Dose::Hold { .. } => Doing::Hold(Vec::new()),
-        Dose::Reps { .. } => Doing::Reps(Vec::new()),
-        Dose::Balance { .. } => Doing::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials: Vec::new() }),
+    let work = match item.dose {
+        Dose::Hold { .. } => Work::Hold(Vec::new()),
+        Dose::Reps { .. } => Work::Reps(Vec::new()),
+        Dose::Balance { .. } => Work::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials: Vec::new() }),
     };
     Run {
         id: one.followed.history.next_run(),
@@ -67,7 +67,7 @@ fn first_snapshot(one: &Carried, item: &Item, moment: &Moment) -> Run {
         end: RunEnd::Going,
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing,
+        work,
     }
 }
 
@@ -75,8 +75,8 @@ fn first_snapshot(one: &Carried, item: &Item, moment: &Moment) -> Run {
 ///
 /// The run must have been begun here, and its dose, item and slot stay what they were: the window only reports what was
 /// done.
-pub fn checkpoint(house: &mut House, moment: &Moment, snapshot: &RunSnapshot) -> Answer<Vec<Question>> {
-    let one = plans::one(house, Some(snapshot.plan))?;
+pub fn checkpoint(folder: &mut DataFolder, moment: &Moment, snapshot: &RunSnapshot) -> ActionResult<Vec<Question>> {
+    let one = plans::one(folder, Some(snapshot.plan))?;
     let begun = one.followed.history.runs.get(&snapshot.run.id).ok_or(Failure::NoSuchItem)?;
     if begun.end != RunEnd::Going {
         return Ok(Vec::new());
@@ -93,30 +93,30 @@ pub fn checkpoint(house: &mut House, moment: &Moment, snapshot: &RunSnapshot) ->
         ..snapshot.run.clone()
     };
     let ended = run.end != RunEnd::Going;
-    append(house, snapshot.plan, moment.now, &What::Run(run.clone()))?;
+    append(folder, snapshot.plan, moment.now, &LogEvent::Run(run.clone()))?;
     if !ended || run.end == RunEnd::Trouble {
         return Ok(Vec::new());
     }
-    let one = plans::one(house, Some(snapshot.plan))?;
+    let one = plans::one(folder, Some(snapshot.plan))?;
     let last = last_of_today(&one, &run, moment);
-    Ok(ask::after_run(one.plan(), &one.followed.history, &one.catalogue, &run, last))
+    Ok(questions::after_run(one.plan(), &one.followed.history, &one.catalogue, &run, last))
 }
 
 /// Keeps what the sensor said about a trial of a run that was begun here. The raw run stays as it is; for the same trial the
 /// last word counts.
-pub fn keep_sensed(house: &mut House, moment: &Moment, report: &SensedTrial) -> Answer<()> {
-    let one = plans::one(house, Some(report.plan))?;
+pub fn save_sensed(folder: &mut DataFolder, moment: &Moment, report: &SensedTrial) -> ActionResult<()> {
+    let one = plans::one(folder, Some(report.plan))?;
     let run = one.followed.history.runs.get(&report.run).ok_or(Failure::NoSuchItem)?;
-    let Doing::Balance(balance) = &run.doing else { return Err(Failure::NoSuchItem) };
+    let Work::Balance(balance) = &run.work else { return Err(Failure::NoSuchItem) };
     if usize::from(report.trial) >= balance.trials.len() || report.detail.len() > MAX_DETAIL {
         return Err(Failure::NoSuchItem);
     }
     let SensedTrial { run, trial, sensed, detail, .. } = report.clone();
-    append(house, report.plan, moment.now, &What::Sensed { run, trial, sensed, detail }).map(drop)
+    append(folder, report.plan, moment.now, &LogEvent::Sensed { run, trial, sensed, detail }).map(drop)
 }
 
 /// Whether no further slot of the run's item is to come today.
-fn last_of_today(one: &Carried, run: &Run, moment: &Moment) -> bool {
+fn last_of_today(one: &FollowedPlan, run: &Run, moment: &Moment) -> bool {
     let day = run.slot.map_or(run.started.date(), |slot| slot.day);
     let slots = slots::of_day(one.plan(), day, &moment.zone, one.followed.taken);
     let ahead = slots.iter().filter(|slot| slot.slot.item == run.item && Some(slot.slot) != run.slot);

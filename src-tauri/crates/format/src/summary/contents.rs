@@ -98,13 +98,13 @@ pub(super) fn read(plain: &[u8]) -> Result<Summary, Malformed> {
 }
 
 /// A list of rows, each of which must mean something.
-fn list<'b, Row: Decode<'b, ()>, T, const MOST: usize>(
+fn list<'b, Row: Decode<'b, ()>, T, const MAX: usize>(
     map: &MapIn<'b>,
     key: u8,
     field: &'static str,
     meaning: impl Fn(Row) -> Option<T>,
 ) -> Result<Vec<T>, Malformed> {
-    map.list::<Row, MOST>(key, field)?.into_iter().map(meaning).collect::<Option<_>>().ok_or(Malformed(field))
+    map.list::<Row, MAX>(key, field)?.into_iter().map(meaning).collect::<Option<_>>().ok_or(Malformed(field))
 }
 
 /// Whether the period is one, the note short enough, and every row within the period. Cards may have been taken before it;

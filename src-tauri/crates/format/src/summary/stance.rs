@@ -7,7 +7,7 @@ use exercises::catalogue::{Eyes, Surface};
 use exercises::plan::Leg;
 use exercises::run::{SetUp, Trial, TrialEnd};
 use exercises::summary::{StanceOn, SwayOn};
-use exercises::sway::{Shown, SourceKind};
+use exercises::sway::{ReportedFigures, SourceKind};
 use minicbor::{Decode, Encode};
 
 /// Most trials of one run, with room over ten a side. More are left out: a summary that cannot be sealed at all would be
@@ -58,7 +58,7 @@ impl From<&SwayOn> for SwayOut {
 
 impl From<SwayOut> for SwayOn {
     fn from(SwayOut { trial, kind: Code(kind), touch_downs, figures, gap, to_confirm }: SwayOut) -> SwayOn {
-        SwayOn { trial, kind, touch_downs, figures: figures.map(Shown::from), gap, to_confirm }
+        SwayOn { trial, kind, touch_downs, figures: figures.map(ReportedFigures::from), gap, to_confirm }
     }
 }
 

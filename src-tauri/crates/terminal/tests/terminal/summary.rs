@@ -49,7 +49,7 @@ fn a_summary_that_is_cut_off_or_goes_on() {
 }
 
 #[test]
-fn something_else_altogether() {
+fn a_file_that_is_no_summary_is_refused() {
     let place = Place::prepared();
     for (name, bytes) in [("empty", &b""[..]), ("list.txt", b"a shopping list"), ("picture", b"\x89PNG\r\n\x1a\n")] {
         place.write(name, bytes);
@@ -102,7 +102,7 @@ fn a_summary_of_a_newer_version() {
 }
 
 #[test]
-fn a_gigabyte() {
+fn a_file_of_a_gigabyte_is_refused() {
     let place = Place::prepared();
     let file = std::fs::File::create(place.path("huge.age")).expect("ours");
     file.set_len(1 << 30).expect("sparse");

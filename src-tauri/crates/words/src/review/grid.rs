@@ -2,7 +2,7 @@
 
 use crate::Words;
 use chrono::{Datelike, Weekday};
-use exercises::chart::{Shape, Sign};
+use exercises::chart::{LegendEntry, Shape};
 use exercises::history::Mark;
 use exercises::id::ItemId;
 use exercises::review::DayString;
@@ -25,7 +25,10 @@ impl Words {
             let cells = days.iter().enumerate().map(|(place, day)| {
                 let gap = if place > 0 && day.date.weekday() == Weekday::Mon { " " } else { "" };
                 let knot = day.knots.iter().find(|knot| (knot.item, knot.minute) == (item, minute));
-                format!("{gap}{}", knot.map_or(' ', |knot| if day.seen { cell(knot.mark) } else { letter(Sign::Unseen) }))
+                format!(
+                    "{gap}{}",
+                    knot.map_or(' ', |knot| if day.seen { cell(knot.mark) } else { letter(LegendEntry::Unseen) })
+                )
             });
             format!("{} {}", self.minute(minute), cells.collect::<String>()).trim_end().to_owned()
         }));
@@ -52,21 +55,21 @@ impl Words {
 
 fn cell(mark: Mark) -> char {
     match (Shape::of(mark), mark) {
-        (Some(shape), _) => letter(Sign::Mark(shape)),
-        (None, Mark::PassedBy) => letter(Sign::Gap),
+        (Some(shape), _) => letter(LegendEntry::Mark(shape)),
+        (None, Mark::NotDone) => letter(LegendEntry::Gap),
         (None, _) => ' ',
     }
 }
 
 /// One sign as a letter.
-pub(super) fn letter(sign: Sign) -> char {
+pub(super) fn letter(sign: LegendEntry) -> char {
     match sign {
-        Sign::Mark(Shape::Knot) => '●',
-        Sign::Mark(Shape::Half) => '◐',
-        Sign::Mark(Shape::Loop) => '○',
-        Sign::Mark(Shape::Bar) => '-',
-        Sign::Mark(Shape::Cross) => 'x',
-        Sign::Gap => '.',
-        Sign::Unseen => ':',
+        LegendEntry::Mark(Shape::Knot) => '●',
+        LegendEntry::Mark(Shape::Half) => '◐',
+        LegendEntry::Mark(Shape::Loop) => '○',
+        LegendEntry::Mark(Shape::Bar) => '-',
+        LegendEntry::Mark(Shape::Cross) => 'x',
+        LegendEntry::Gap => '.',
+        LegendEntry::Unseen => ':',
     }
 }
