@@ -6,7 +6,7 @@ use exercises::catalogue::{Catalogue, Dose, ExerciseId};
 use exercises::history::History;
 use exercises::id::{ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, Entry, Excuse, Log, What};
-use exercises::plan::{Days, Item, Pattern, Plan, Schedule, Side};
+use exercises::plan::{Days, Header, Item, Pattern, Plan, Prescription, Schedule, Side};
 use exercises::remind::{Coming, Lookout, MAX_AHEAD, Meeting, Of, Settings, Span, ahead};
 use exercises::run::{Doing, Held, Run, RunEnd};
 use exercises::slots::SlotRef;
@@ -41,20 +41,24 @@ fn plan(start: NaiveDate, patterns: &[Pattern]) -> Plan {
         note: String::new(),
     };
     Plan {
-        id: PLAN,
-        revision: 1,
-        clinic: "Bridge Street".into(),
-        start: start - Duration::days(3),
-        issued: start - Duration::days(3),
-        review: start + Duration::days(1),
-        age: None,
-        absent: BTreeSet::new(),
-        items: patterns.iter().enumerate().map(item).collect(),
-        complaints: Vec::new(),
-        activities: Vec::new(),
-        baselines: Vec::new(),
-        aftercare: Vec::new(),
-        cleared: Vec::new(),
+        header: Header {
+            id: PLAN,
+            revision: 1,
+            clinic: "Bridge Street".into(),
+            start: start - Duration::days(3),
+            issued: start - Duration::days(3),
+        },
+        prescription: Prescription {
+            review: start + Duration::days(1),
+            age: None,
+            absent: BTreeSet::new(),
+            items: patterns.iter().enumerate().map(item).collect(),
+            complaints: Vec::new(),
+            activities: Vec::new(),
+            baselines: Vec::new(),
+            aftercare: Vec::new(),
+            cleared: Vec::new(),
+        },
     }
 }
 

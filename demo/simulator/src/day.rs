@@ -111,7 +111,7 @@ impl Day<'_> {
             return Vec::new();
         }
         let settled = (self.person.pain)(self.number) < 6.0 || chance.gen_bool(0.3);
-        let complaints = self.plan.complaints.iter();
+        let complaints = self.plan.prescription.complaints.iter();
         complaints.map(|c| (home, deed(at, Did::Settled { complaint: c.id, settled }))).collect()
     }
 
@@ -122,14 +122,14 @@ impl Day<'_> {
         let mut deeds = Vec::new();
         if chance.gen_bool(0.85) {
             let pain = ((self.person.pain)(self.number) + chance.gen_range(-0.9..0.9)).round().clamp(0.0, 10.0) as u8;
-            let complaints = self.plan.complaints.iter();
+            let complaints = self.plan.prescription.complaints.iter();
             deeds.extend(complaints.map(|c| (home, deed(at, Did::Pain { complaint: c.id, score: pain }))));
         }
         if chrono::Datelike::weekday(&self.date) == chrono::Weekday::Sun {
             let able = |chance: &mut StdRng| {
                 ((self.person.ability)(self.number) + chance.gen_range(-0.6..0.6)).round().clamp(0.0, 10.0) as u8
             };
-            let activities = self.plan.activities.iter();
+            let activities = self.plan.prescription.activities.iter();
             let rated: Vec<_> = activities.map(|a| Did::Rated { activity: a.id, score: able(chance) }).collect();
             deeds.extend(rated.into_iter().map(|did| (home, deed(at, did))));
         }

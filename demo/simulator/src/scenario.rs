@@ -8,7 +8,8 @@ use actions::{Answer, House, Moment, clock, outside};
 use chrono::{Duration, NaiveDate, NaiveTime};
 use chrono_tz::Tz;
 use exercises::alarm::Scope;
-use exercises::plan::Plan;
+use exercises::draft::Draft;
+use exercises::plan::{Plan, Prescription};
 use exercises::time::{Stamp, Wall};
 use rand::SeedableRng;
 use rand::rngs::StdRng;
@@ -52,17 +53,17 @@ impl Scenario<'_> {
         let mut devices = self.devices(person)?;
         let review = self.until.max(self.start + Duration::days(1));
         let text = person.plan.replace("REVIEW", &review.to_string());
-        let plan =
+        let prescription =
             format::plan_file::read(&text, self.start).map_err(|fault| outside::not_understood(person.code, fault))?;
-        let mut plan = self.visit(clinic, person, &mut devices, self.start, plan)?;
+        let mut plan = self.visit(clinic, person, &mut devices, self.start, prescription)?;
         let mut taken = self.moment(self.start, 8, 40).now;
         let mut held_back = false;
         for number in 0..=DAYS as u16 {
             let date = self.start + Duration::days(number.into());
             if person.second_card == Some(number) {
                 self.hand_over(clinic, person, &mut devices, date - Duration::days(1))?;
-                let next = drafting::draft(clinic, &self.moment(date, 8, 30), person.code)?.plan;
-                let next = Plan { review, ..self.second(&plan, next) };
+                let next = drafting::draft(clinic, &self.moment(date, 8, 30), person.code)?.draft;
+                let next = Prescription { review, ..self.second(&plan.prescription, next) };
                 plan = self.visit(clinic, person, &mut devices, date, next)?;
                 taken = self.moment(date, 8, 40).now;
             }
@@ -88,13 +89,13 @@ impl Scenario<'_> {
     }
 
     /// What the clinician keeps and changes at the second visit: today's ratings and stance times, a little more to do.
-    fn second(&self, first: &Plan, next: Plan) -> Plan {
+    fn second(&self, first: &Prescription, next: Draft) -> Prescription {
         let baselines = first.baselines.iter().map(|b| exercises::plan::StanceBaseline {
-            taken: Some(next.issued),
+            taken: Some(next.today),
             tenths: b.tenths.max(180),
             ..*b
         });
-        let mut plan = Plan { absent: first.absent.clone(), baselines: baselines.collect(), ..next };
+        let mut plan = Prescription { absent: first.absent.clone(), baselines: baselines.collect(), ..next.prescription };
         plan.complaints.iter_mut().for_each(|complaint| complaint.pain = Some(4));
         plan.activities.iter_mut().for_each(|activity| activity.rating = Some(6));
         for item in &mut plan.items {
@@ -106,8 +107,15 @@ impl Scenario<'_> {
     }
 
     /// A visit: the clinician issues a card, every device takes it.
-    fn visit(&self, clinic: &mut House, person: &Person, devices: &mut [House], day: NaiveDate, plan: Plan) -> Answer<Plan> {
-        let ask = AskIssue { code: person.code.to_owned(), plan };
+    fn visit(
+        &self,
+        clinic: &mut House,
+        person: &Person,
+        devices: &mut [House],
+        day: NaiveDate,
+        prescription: Prescription,
+    ) -> Answer<Plan> {
+        let ask = AskIssue { code: person.code.to_owned(), prescription };
         let folder = self.out.join("cards").join(format!("{}-{day}", person.code));
         let issued = issuing::issue(clinic, &self.moment(day, 8, 30), &ask, Some(&folder))?;
         for house in devices {
@@ -121,7 +129,7 @@ impl Scenario<'_> {
     fn hand_over(&self, clinic: &mut House, person: &Person, devices: &mut [House], until: NaiveDate) -> Answer<()> {
         let moment = self.moment(until, 8, 5);
         for (house, name) in devices.iter_mut().zip(person.devices) {
-            let plan = actions::patient::plans::one(house, None)?.plan().id;
+            let plan = actions::patient::plans::one(house, None)?.plan().header.id;
             let path = self.out.join("summaries").join(format!("{name}-{until}.age"));
             outside::folder(&self.out.join("summaries"))?;
             sealing::seal(house, &moment, &SealAsk { plan, from: None, until, note: None }, Some(&path))?;

@@ -82,7 +82,7 @@ pub struct Alarm {
 /// Whether `alarm` holds `item` back. An alarm of one exercise that was raised outside a run holds back the whole plan,
 /// since nobody can tell which exercise is meant.
 pub fn blocks(alarm: &Alarm, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
-    !plan.cleared.contains(&alarm.entry) && reaches(alarm.trouble, alarm.item, item, plan, catalogue)
+    !plan.prescription.cleared.contains(&alarm.entry) && reaches(alarm.trouble, alarm.item, item, plan, catalogue)
 }
 
 /// Whether `trouble` during `during` reaches `item`, whoever raised it and whether or not it was cleared.

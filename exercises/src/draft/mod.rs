@@ -12,7 +12,8 @@ mod times;
 
 use crate::catalogue::{Exercise, Kind, Sidedness};
 use crate::id::ItemId;
-use crate::plan::{DEFAULT_PAIN_LIMIT, Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Plan, Schedule, Side};
+use crate::plan::{DEFAULT_PAIN_LIMIT, Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Prescription, Schedule, Side};
+use chrono::NaiveDate;
 
 pub use dose::{stepped, with};
 pub use named::{Used, cut};
@@ -24,11 +25,14 @@ pub use times::{minute_of, times_of};
 /// The longest doing that still fits an hourly rhythm, in seconds (our proposal; no trial gives one).
 pub const HOURLY_AT_MOST_S: u32 = 120;
 
-/// A plan on its way to the patient.
+/// A prescription on its way to the patient.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Draft {
-    /// The plan as it would be issued now.
-    pub plan: Plan,
+    /// What would be prescribed now.
+    pub prescription: Prescription,
+    /// The day of the visit, on which it is to be issued.
+    pub today: NaiveDate,
     /// Numbers given so far.
     pub used: Used,
 }
@@ -36,15 +40,15 @@ pub struct Draft {
 impl Draft {
     /// Adds `exercise` on its easiest rung with its own dose, as the last item; `None` where the plan is full.
     pub fn add(&mut self, exercise: &Exercise) -> Option<ItemId> {
-        if self.plan.items.len() >= MAX_ITEMS {
+        if self.prescription.items.len() >= MAX_ITEMS {
             return None;
         }
         let id = ItemId(self.used.item()?);
-        let only = match self.plan.complaints.as_slice() {
+        let only = match self.prescription.complaints.as_slice() {
             [only] => Some(only.id),
             _ => None,
         };
-        self.plan.items.push(Item {
+        self.prescription.items.push(Item {
             id,
             exercise: exercise.id.clone(),
             content: exercise.revision,
@@ -62,24 +66,24 @@ impl Draft {
 
     /// Takes an item out.
     pub fn remove(&mut self, id: ItemId) {
-        self.plan.items.retain(|item| item.id != id);
+        self.prescription.items.retain(|item| item.id != id);
     }
 
     /// Changes places with the item before it, or after it.
     pub fn shift(&mut self, id: ItemId, toward: Toward) {
-        let Some(place) = self.plan.items.iter().position(|item| item.id == id) else { return };
+        let Some(place) = self.prescription.items.iter().position(|item| item.id == id) else { return };
         let other = match toward {
             Toward::Earlier => place.checked_sub(1),
             Toward::Later => Some(place + 1),
         };
-        if let Some(other) = other.filter(|other| *other < self.plan.items.len()) {
-            self.plan.items.swap(place, other);
+        if let Some(other) = other.filter(|other| *other < self.prescription.items.len()) {
+            self.prescription.items.swap(place, other);
         }
     }
 
     /// Changes one item; its note is cut at [`MAX_NOTE`] characters.
     pub fn edit(&mut self, id: ItemId, change: impl FnOnce(&mut Item)) {
-        if let Some(item) = self.plan.items.iter_mut().find(|item| item.id == id) {
+        if let Some(item) = self.prescription.items.iter_mut().find(|item| item.id == id) {
             change(item);
             item.note = cut(&item.note, MAX_NOTE);
         }
@@ -88,7 +92,7 @@ impl Draft {
     /// Whether any item is practised standing on one leg: then the plan asks for more.
     pub fn balances<'a>(&self, exercises: impl IntoIterator<Item = &'a Exercise>) -> bool {
         let balance: Vec<&Exercise> = exercises.into_iter().filter(|exercise| exercise.kind == Kind::Balance).collect();
-        self.plan.items.iter().any(|item| balance.iter().any(|exercise| exercise.id == item.exercise))
+        self.prescription.items.iter().any(|item| balance.iter().any(|exercise| exercise.id == item.exercise))
     }
 }
 

@@ -65,7 +65,7 @@ mod tests {
     use chrono::Duration;
 
     fn balance(n: u32, days_ago: i64, set_up: SetUp, trials: &[(Leg, u32)]) -> Run {
-        let item = plan().items[1].clone();
+        let item = plan().prescription.items[1].clone();
         let noon = (today() - Duration::days(days_ago)).and_hms_opt(12, 0, 0).expect("a time").and_utc();
         let (surface, eyes) = item.conditions(&catalogue());
         let trials = trials.iter().map(|(leg, held_ms)| Trial { leg: *leg, held_ms: *held_ms, end: TrialEnd::Touch });
@@ -92,7 +92,7 @@ mod tests {
     fn medians(runs: &[Run]) -> Vec<(SetUp, Leg, u32)> {
         let mut history = History::default();
         history.runs = runs.iter().map(|run| (run.id, run.clone())).collect();
-        let own = history.own_medians(&plan().items[1], &catalogue(), today());
+        let own = history.own_medians(&plan().prescription.items[1], &catalogue(), today());
         own.iter().map(|one| (one.set_up, one.leg, one.median_ms)).collect()
     }
 
@@ -105,7 +105,7 @@ mod tests {
         ];
         assert_eq!(medians(&runs), [(OnSupport, Left, 12_000), (OnSupport, Right, 20_000), (InPocket, Left, 30_000)]);
         let history = History { runs: runs.into_iter().map(|run| (run.id, run)).collect(), ..History::default() };
-        let own = history.own_medians(&plan().items[1], &catalogue(), today());
+        let own = history.own_medians(&plan().prescription.items[1], &catalogue(), today());
         assert_eq!(own_median_ms(&own, InPocket, Left), Some(30_000));
         assert_eq!(own_median_ms(&own, AtBreastbone, Left), None);
     }
@@ -122,7 +122,7 @@ mod tests {
             }
         }
         let mut other = balance(5, 0, OnSupport, &[(Left, 1_000)]);
-        other.exercise = plan().items[0].exercise.clone();
+        other.exercise = plan().prescription.items[0].exercise.clone();
         let runs = [
             balance(1, 6, OnSupport, &[(Left, 10_000), (Left, 11_000)]),
             balance(2, 7, OnSupport, &[(Left, 90_000)]),

@@ -30,7 +30,7 @@ fn taken(revision: u16) -> What {
 }
 
 fn item() -> Item {
-    plan().items[0].clone()
+    plan().prescription.items[0].clone()
 }
 
 fn slot(day: i64, number: u8) -> Slot {
@@ -231,7 +231,7 @@ fn answers_keep_their_entrys_number_and_the_highest_counter_counts() {
 
 #[test]
 fn repetitions_that_all_failed_were_tried() {
-    let mut reps = plan().items[2].clone();
+    let mut reps = plan().prescription.items[2].clone();
     reps.schedule = item().schedule;
     let named = slots::of_item(&reps, start(), &zone())[0];
     let failed = Run {

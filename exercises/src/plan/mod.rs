@@ -41,10 +41,20 @@ pub const MAX_SCORE: u8 = 10;
 /// nerve pain needs less).
 pub const DEFAULT_PAIN_LIMIT: u8 = 5;
 
-/// What one patient is to do until the review date.
+/// What one patient is to do until the review date, as it was issued.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Plan {
+    /// Which plan it is, of whom and since when: what issuing gives it.
+    pub header: Header,
+    /// What the clinician prescribed.
+    pub prescription: Prescription,
+}
+
+/// What issuing gives a plan.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Header {
     /// The plan, through all its revisions.
     pub id: PlanId,
     /// Counted from 1; a higher revision replaces a lower one.
@@ -55,6 +65,25 @@ pub struct Plan {
     pub start: NaiveDate,
     /// This revision's day of issue.
     pub issued: NaiveDate,
+}
+
+impl Header {
+    /// Of a plan that is issued for the first time.
+    pub fn first(id: PlanId, clinic: &str, today: NaiveDate) -> Header {
+        Header { id, revision: 1, clinic: clinic.to_owned(), start: today, issued: today }
+    }
+
+    /// Of the revision that follows this one.
+    pub fn next(&self, clinic: &str, today: NaiveDate) -> Header {
+        let revision = self.revision.saturating_add(1);
+        Header { id: self.id, revision, clinic: clinic.to_owned(), start: self.start, issued: today }
+    }
+}
+
+/// What a clinician prescribes and edits.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Prescription {
     /// The day of the next visit. Reminders go on until then.
     pub review: NaiveDate,
     /// The patient's age band; needed where balance is prescribed.
@@ -75,16 +104,23 @@ pub struct Plan {
     pub cleared: Vec<EntryRef>,
 }
 
+impl Prescription {
+    /// The item of that number, if there is one.
+    pub fn item(&self, id: ItemId) -> Option<&Item> {
+        self.items.iter().find(|item| item.id == id)
+    }
+}
+
 impl Plan {
     /// The item of that number, if this revision has it.
     pub fn item(&self, id: ItemId) -> Option<&Item> {
-        self.items.iter().find(|item| item.id == id)
+        self.prescription.item(id)
     }
 
     /// The same plan with the schedules that the person agreed to.
     pub fn with_schedules(&self, agreed: &[(ItemId, Schedule)]) -> Plan {
         let mut plan = self.clone();
-        for item in &mut plan.items {
+        for item in &mut plan.prescription.items {
             if let Some((_, schedule)) = agreed.iter().find(|(id, _)| *id == item.id) {
                 item.schedule = schedule.clone();
             }

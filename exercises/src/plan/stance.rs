@@ -67,12 +67,13 @@ impl Plan {
     /// The stance times with their days. Where none is written down, the last of each condition gets the day of issue; those
     /// before it keep `None`, which is an earlier day, another one for each.
     pub fn dated_baselines(&self) -> Vec<StanceBaseline> {
-        let last = |at: usize| !self.baselines[at + 1..].iter().any(|later| later.field() == self.baselines[at].field());
+        let all = &self.prescription.baselines;
+        let last = |at: usize| !all[at + 1..].iter().any(|later| later.field() == all[at].field());
         let dated = |(at, baseline): (usize, &StanceBaseline)| StanceBaseline {
-            taken: baseline.taken.or(last(at).then_some(self.issued)),
+            taken: baseline.taken.or(last(at).then_some(self.header.issued)),
             ..*baseline
         };
-        self.baselines.iter().enumerate().map(dated).collect()
+        all.iter().enumerate().map(dated).collect()
     }
 }
 
@@ -117,19 +118,19 @@ mod tests {
     #[test]
     fn without_days_the_last_is_of_the_day_of_issue_and_those_before_are_earlier_days() {
         let mut old = plan();
-        old.issued = start() + Duration::days(14);
-        old.baselines = vec![baseline(Leg::Left, 310), baseline(Leg::Left, 320), baseline(Leg::Right, 90)];
+        old.header.issued = start() + Duration::days(14);
+        old.prescription.baselines = vec![baseline(Leg::Left, 310), baseline(Leg::Left, 320), baseline(Leg::Right, 90)];
         let taken: Vec<_> = old.dated_baselines().iter().map(|one| one.taken).collect();
-        assert_eq!(taken, [None, Some(old.issued), Some(old.issued)]);
+        assert_eq!(taken, [None, Some(old.header.issued), Some(old.header.issued)]);
         assert_eq!(days_reached(&old.dated_baselines(), Leg::Left, 300, []), 2, "as the program that wrote it counted");
     }
 
     #[test]
     fn a_day_that_is_known_stays() {
         let mut told = plan();
-        told.issued = start() + Duration::days(14);
-        told.baselines = vec![on(0, Leg::Left, 310), on(0, Leg::Right, 310)];
-        assert_eq!(told.dated_baselines(), told.baselines);
+        told.header.issued = start() + Duration::days(14);
+        told.prescription.baselines = vec![on(0, Leg::Left, 310), on(0, Leg::Right, 310)];
+        assert_eq!(told.dated_baselines(), told.prescription.baselines);
     }
 
     #[test]

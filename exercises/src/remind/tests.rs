@@ -24,9 +24,10 @@ fn slot(day: i64, item: ItemId, number: u8) -> SlotRef {
 /// The card was taken on day 0 at eight; then this happened.
 fn followed(happened: &[(Stamp, What)]) -> Followed {
     let entries = happened.iter().enumerate();
-    let entries = entries.map(|(n, (at, what))| Entry { n: n as u32 + 1, plan: plan().id, at: *at, what: what.clone() });
+    let entries =
+        entries.map(|(n, (at, what))| Entry { n: n as u32 + 1, plan: plan().header.id, at: *at, what: what.clone() });
     let log = Log { id: PHONE, entries: entries.collect() };
-    Followed { plan: plan(), taken: at(0, 8, 0), history: History::fold(&log, plan().id) }
+    Followed { plan: plan(), taken: at(0, 8, 0), history: History::fold(&log, plan().header.id) }
 }
 
 fn due_with(happened: &[(Stamp, What)], settings: &Settings, now: Stamp) -> Option<Reminder> {
@@ -56,7 +57,7 @@ fn done(when: Stamp, slot: SlotRef) -> (Stamp, What) {
     let run = Run {
         id: RunId(1),
         item: HOLD,
-        exercise: plan().items[0].exercise.clone(),
+        exercise: plan().prescription.items[0].exercise.clone(),
         rung: None,
         dose: HOLD_DOSE,
         slot: Some(slot),
@@ -181,7 +182,7 @@ fn a_reminder_that_is_shown_goes_as_soon_as_it_is_of_no_use() {
         let (followed, catalogue, zone) = (followed(&happened), catalogue(), Offsets::fixed(0));
         let settings = Settings::default();
         let lookout = Lookout::new(vec![Of { followed: &followed, catalogue: &catalogue }], &settings, &zone);
-        lookout.stands(plan().id, nine, now)
+        lookout.stands(plan().header.id, nine, now)
     };
     assert!(stands(&[], at(1, 9, 5)));
     assert!(!stands(&[], at(1, 10, 0)), "the slot has closed");

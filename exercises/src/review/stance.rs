@@ -27,7 +27,7 @@ pub(super) fn series(
     catalogue: &Catalogue,
     norms: &Norms,
 ) -> Vec<StanceSeries> {
-    let known = Known { norms, catalogue, age: revisions.values().rev().find_map(|plan| plan.age) };
+    let known = Known { norms, catalogue, age: revisions.values().rev().find_map(|plan| plan.prescription.age) };
     trials(united, revisions).into_iter().filter_map(|(conditions, days)| one(&conditions, &days, known)).collect()
 }
 
@@ -115,8 +115,9 @@ fn other(leg: Leg) -> Leg {
 
 /// The side of the complaint that `exercise` serves, if it has one.
 fn involved(plan: &Plan, exercise: &ExerciseId) -> Option<Leg> {
-    let mut served = plan.items.iter().filter(|item| item.exercise == *exercise).filter_map(|item| item.serves);
-    let side = |complaint| plan.complaints.iter().find(|other| other.id == complaint).map(|complaint| complaint.side);
+    let mut served = plan.prescription.items.iter().filter(|item| item.exercise == *exercise).filter_map(|item| item.serves);
+    let side =
+        |complaint| plan.prescription.complaints.iter().find(|other| other.id == complaint).map(|complaint| complaint.side);
     served.find_map(|complaint| match side(complaint)? {
         Side::Left => Some(Leg::Left),
         Side::Right => Some(Leg::Right),

@@ -33,7 +33,7 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
     let item = of.and_then(|(plan, id)| items.iter().find(|item| (item.plan, item.item.id) == (plan, id)).cloned());
     // Who has just said that something is badly wrong is not asked how well a meeting goes.
     let asks = !matches!(head, Head::Stopped(_));
-    let in_force = followed.iter().filter(|one| asks && now.date() <= one.plan.review);
+    let in_force = followed.iter().filter(|one| asks && now.date() <= one.plan.prescription.review);
     Today {
         now,
         head,
@@ -47,24 +47,24 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
 }
 
 fn items_of(one: &Followed, catalogue: &Catalogue) -> Vec<TodayItem> {
-    let all = one.plan.items.iter().filter_map(|item| {
+    let all = one.plan.prescription.items.iter().filter_map(|item| {
         let exercise = catalogue.get(&item.exercise)?.clone();
         let held_back = alarm::blocking(&one.history.alarms, item, &one.plan, catalogue).map(|alarm| alarm.trouble);
         let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
         let takes_s = item.dose.whole_s(sides);
-        Some(TodayItem { plan: one.plan.id, item: item.clone(), exercise, held_back, takes_s, step: None })
+        Some(TodayItem { plan: one.plan.header.id, item: item.clone(), exercise, held_back, takes_s, step: None })
     });
     all.collect()
 }
 
 fn alarms(one: &Followed) -> Vec<alarm::Trouble> {
-    let in_force = one.history.alarms.iter().filter(|alarm| !one.plan.cleared.contains(&alarm.entry));
+    let in_force = one.history.alarms.iter().filter(|alarm| !one.plan.prescription.cleared.contains(&alarm.entry));
     in_force.map(|alarm| alarm.trouble).collect()
 }
 
 fn aftercare(one: &Followed, now: Stamp) -> Vec<crate::plan::Aftercare> {
-    let since = now.date().signed_duration_since(one.plan.issued).num_days();
-    if (0..AFTERCARE_DAYS).contains(&since) { one.plan.aftercare.clone() } else { Vec::new() }
+    let since = now.date().signed_duration_since(one.plan.header.issued).num_days();
+    if (0..AFTERCARE_DAYS).contains(&since) { one.plan.prescription.aftercare.clone() } else { Vec::new() }
 }
 
 /// Today's slots, and those of yesterday's windows that reach over midnight and are not over yet.
@@ -76,9 +76,9 @@ fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec
     let all = over_midnight.chain(slots::of_day(&one.plan, today, zone, one.taken));
     all.filter_map(|slot| {
         let item: &Item = one.plan.item(slot.slot.item)?;
-        let held_back = items.iter().any(|i| i.plan == one.plan.id && i.item.id == item.id && i.held_back.is_some());
+        let held_back = items.iter().any(|i| i.plan == one.plan.header.id && i.item.id == item.id && i.held_back.is_some());
         let mark = one.history.mark(&slot, item, now);
-        let knot = TodayKnot { plan: one.plan.id, slot: slot.slot, minute: slot.minute, mark, held_back };
+        let knot = TodayKnot { plan: one.plan.header.id, slot: slot.slot, minute: slot.minute, mark, held_back };
         Some((slot, knot))
     })
     .collect()
@@ -86,7 +86,7 @@ fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec
 
 /// No plan, everything held back (told by the gravest sign), or over.
 fn stopped(followed: &[&Followed], items: &[TodayItem], now: Stamp) -> Option<Head> {
-    let Some(latest) = followed.iter().map(|one| one.plan.review).max() else { return Some(Head::NoPlan) };
+    let Some(latest) = followed.iter().map(|one| one.plan.prescription.review).max() else { return Some(Head::NoPlan) };
     let gravest = items.iter().filter_map(|item| item.held_back).min();
     match gravest.filter(|_| items.iter().all(|item| item.held_back.is_some())) {
         Some(trouble) => Some(Head::Stopped(trouble)),
@@ -124,7 +124,7 @@ fn due(followed: &[&Followed], string: &[(Slot, TodayKnot)], now: Stamp) -> Opti
                 || slot.soon_at(now) && knot.mark == Mark::ToCome)
     };
     let put_off = |knot: &TodayKnot| {
-        let history = followed.iter().find(|one| one.plan.id == knot.plan).map(|one| &one.history)?;
+        let history = followed.iter().find(|one| one.plan.header.id == knot.plan).map(|one| &one.history)?;
         history.put_off.get(&knot.slot).copied().filter(|until| until.utc_ms > now.utc_ms)
     };
     let candidates = string.iter().filter(|(slot, knot)| speaks(slot, knot));

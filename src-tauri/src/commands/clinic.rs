@@ -45,7 +45,7 @@ pub async fn draft(session: State<'_, Session>, args: Args<clinic::BeginPlan>) -
 /// [`wire::clinic::CheckPlan`].
 #[tauri::command]
 pub async fn check_plan(session: State<'_, Session>, args: Args<clinic::CheckPlan>) -> Answer<clinic::CheckPlan> {
-    session.with(|house, moment| drafting::problems(house, moment, &args.code, &args.plan))
+    session.with(|house, moment| drafting::problems(house, moment, &args.code, &args.prescription))
 }
 
 /// [`wire::clinic::Issue`].

@@ -6,7 +6,9 @@ use exercises::catalogue::{Catalogue, Dose, ExerciseId, Eyes, RungId, Surface, T
 use exercises::history::History;
 use exercises::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, Entry, Excuse, Log, What};
-use exercises::plan::{Activity, AgeBand, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline};
+use exercises::plan::{
+    Activity, AgeBand, Complaint, Days, Header, Item, Leg, Pattern, Plan, Prescription, Risk, Schedule, Side, StanceBaseline,
+};
 use exercises::review::{Review, build};
 use exercises::run::{Balance, Counted, Doing, Held, Run, RunEnd, SetUp, Trial, TrialEnd};
 use exercises::slots::{Slot, of_day};
@@ -41,8 +43,11 @@ impl Years {
     pub fn new() -> Years {
         let catalogue = format::catalogue::embedded().expect("the shipped catalogue is sound");
         let zone = zone();
-        let revisions: BTreeMap<u16, Plan> =
-            (1..).map(revision).take_while(|plan| plan.issued < day(DAYS)).map(|plan| (plan.revision, plan)).collect();
+        let revisions: BTreeMap<u16, Plan> = (1..)
+            .map(revision)
+            .take_while(|plan| plan.header.issued < day(DAYS))
+            .map(|plan| (plan.header.revision, plan))
+            .collect();
         let log = Diary::of(&revisions, &zone);
         let history = History::fold(&log, PLAN);
         let mut years = Years { catalogue, zone, revisions, log, history, summaries: Vec::new() };
@@ -77,7 +82,8 @@ impl Years {
 
     /// How many slots a year of the first card has.
     pub fn slots_of_a_year(&self) -> usize {
-        let plan = Plan { review: day(365), ..self.revisions[&1].clone() };
+        let mut plan = self.revisions[&1].clone();
+        plan.prescription.review = day(365);
         let taken = stamp(&self.zone, 0, 0);
         (0..365).map(|number| of_day(&plan, day(number), &self.zone, taken).len()).sum()
     }
@@ -122,23 +128,23 @@ fn revision(number: u16) -> Plan {
     let issued = day(i64::from(number - 1) * QUARTER);
     let complaint = |id, name: &str, side, pain| Complaint { id, name: name.into(), side, pain: Some(pain) };
     Plan {
-        id: PLAN,
-        revision: number,
-        clinic: "Bridge Street".into(),
-        start: day(0),
-        issued,
-        review: issued + Duration::days(QUARTER),
-        age: Some(AgeBand::From40),
-        absent: Risk::ALL.into_iter().collect(),
-        items: items(),
-        complaints: vec![complaint(NECK, "neck", Side::Neither, 6), complaint(ANKLE, "ankle", Side::Right, 3)],
-        activities: vec![
-            Activity { id: ActivityId(1), name: "turning the head".into(), rating: Some(4) },
-            Activity { id: ActivityId(2), name: "going downstairs".into(), rating: Some(5) },
-        ],
-        baselines: [(Leg::Left, 220), (Leg::Right, 120 + 10 * number)].map(|(leg, tenths)| baseline(leg, tenths)).to_vec(),
-        aftercare: Vec::new(),
-        cleared: Vec::new(),
+        header: Header { id: PLAN, revision: number, clinic: "Bridge Street".into(), start: day(0), issued },
+        prescription: Prescription {
+            review: issued + Duration::days(QUARTER),
+            age: Some(AgeBand::From40),
+            absent: Risk::ALL.into_iter().collect(),
+            items: items(),
+            complaints: vec![complaint(NECK, "neck", Side::Neither, 6), complaint(ANKLE, "ankle", Side::Right, 3)],
+            activities: vec![
+                Activity { id: ActivityId(1), name: "turning the head".into(), rating: Some(4) },
+                Activity { id: ActivityId(2), name: "going downstairs".into(), rating: Some(5) },
+            ],
+            baselines: [(Leg::Left, 220), (Leg::Right, 120 + 10 * number)]
+                .map(|(leg, tenths)| baseline(leg, tenths))
+                .to_vec(),
+            aftercare: Vec::new(),
+            cleared: Vec::new(),
+        },
     }
 }
 
@@ -184,10 +190,11 @@ impl Diary<'_> {
         let mut diary = Diary { zone, log: Log { id: LOG, entries: Vec::new() }, runs: 0 };
         let taken = stamp(zone, 0, 8 * 60);
         for number in 0..DAYS {
-            let plan = revisions.values().rfind(|plan| plan.issued <= day(number)).expect("the first card is of day 0");
+            let plan =
+                revisions.values().rfind(|plan| plan.header.issued <= day(number)).expect("the first card is of day 0");
             diary.write(stamp(zone, number, 8 * 60), What::Opened);
-            if plan.issued == day(number) {
-                diary.write(stamp(zone, number, 8 * 60), What::Taken { revision: plan.revision, agreed: Vec::new() });
+            if plan.header.issued == day(number) {
+                diary.write(stamp(zone, number, 8 * 60), What::Taken { revision: plan.header.revision, agreed: Vec::new() });
             }
             diary.morning(number);
             for slot in of_day(plan, day(number), zone, taken) {

@@ -9,8 +9,8 @@ use crate::id::{ActivityId, ComplaintId, EntryRef};
 use crate::log::Barrier;
 use crate::plan::{Activity, AgeBand, Leg, Plan, StanceBaseline};
 use crate::review::samples::{
-    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revisions, run, stance, start,
-    summary,
+    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revised, revisions, run,
+    stance, start, summary,
 };
 use crate::review::{Review, StanceSeries, build};
 use crate::run::{SetUp, TrialEnd};
@@ -23,7 +23,7 @@ fn page(plans: impl IntoIterator<Item = Plan>, summaries: &[Summary]) -> Review 
 }
 
 fn second() -> Plan {
-    Plan { revision: 2, issued: start() + Duration::days(14), ..plan() }
+    revised(2, 14)
 }
 
 #[test]
@@ -50,7 +50,7 @@ fn alarms_newest_first_and_cleared_by_the_newest_card() {
     let mut desk = summary(DESK, 1, 0, 9);
     desk.alarms = vec![alarm(5, 4, Trouble::Other)];
     let mut newest = second();
-    newest.cleared = vec![EntryRef { log: PHONE, n: 3 }];
+    newest.prescription.cleared = vec![EntryRef { log: PHONE, n: 3 }];
     let review = page([plan(), newest], &[phone, desk]);
     let told: Vec<(u16, bool)> = review.alarms.iter().map(|alarm| (alarm.day, alarm.cleared)).collect();
     assert_eq!(told, [(7, false), (4, false), (2, true)]);
@@ -70,8 +70,8 @@ fn a_device_whose_record_ends_earlier_is_named() {
 #[test]
 fn items_stand_in_the_plans_order_and_dropped_ones_last() {
     let mut newest = second();
-    newest.items.swap(0, 1);
-    newest.items.retain(|item| item.id != REPS);
+    newest.prescription.items.swap(0, 1);
+    newest.prescription.items.retain(|item| item.id != REPS);
     let mut told = summary(PHONE, 1, 0, 3);
     told.days.push(item_day(1, REPS, &[Mark::Done]));
     let review = page([plan(), newest], &[told]);
@@ -102,7 +102,7 @@ fn a_days_own_rating_goes_before_those_after_runs() {
 #[test]
 fn a_complaint_that_the_newest_card_dropped_keeps_its_series() {
     let mut newest = second();
-    newest.complaints.retain(|complaint| complaint.id == ANKLE);
+    newest.prescription.complaints.retain(|complaint| complaint.id == ANKLE);
     let mut told = summary(PHONE, 1, 0, 3);
     told.pain = vec![pain(1, 0, BACK, 7, None)];
     let series = page([plan(), newest], &[told]).pain;
@@ -113,7 +113,7 @@ fn a_complaint_that_the_newest_card_dropped_keeps_its_series() {
 fn activities_one_by_one_and_together() {
     let rated = |n, day, activity, score| RatedOn { n, day, activity: ActivityId(activity), score };
     let mut two = plan();
-    two.activities.push(Activity { id: ActivityId(2), name: "climbing stairs".into(), rating: Some(5) });
+    two.prescription.activities.push(Activity { id: ActivityId(2), name: "climbing stairs".into(), rating: Some(5) });
     let mut told = summary(PHONE, 1, 0, 14);
     told.rated = vec![rated(1, 7, 1, 5), rated(2, 14, 1, 7), rated(3, 14, 2, 3), rated(4, 14, 2, 6)];
     let review = page([two], &[told]);
@@ -152,7 +152,7 @@ fn notes_come_once_and_the_covered_days_are_those_with_a_record() {
 #[test]
 fn stance_times_of_all_visits_and_a_carried_one_stays_with_its_visit() {
     let mut newest = second();
-    newest.baselines = vec![baseline(Leg::Left, 220), baseline(Leg::Left, 260), baseline(Leg::Right, 180)];
+    newest.prescription.baselines = vec![baseline(Leg::Left, 220), baseline(Leg::Left, 260), baseline(Leg::Right, 180)];
     let told = page([plan(), newest], &[summary(PHONE, 1, 0, 3)]).baselines;
     let short: Vec<(u16, Leg, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
     let (left, right) = (Leg::Left, Leg::Right);
@@ -164,12 +164,12 @@ fn a_stance_time_shows_on_the_day_on_which_it_was_taken() {
     let on = |day, leg, tenths| StanceBaseline { taken: Some(start() + Duration::days(day)), ..baseline(leg, tenths) };
     let (left, right) = (Leg::Left, Leg::Right);
     let mut first = plan();
-    first.baselines = vec![on(0, left, 220), on(0, right, 124)];
+    first.prescription.baselines = vec![on(0, left, 220), on(0, right, 124)];
     let mut corrected = second();
-    corrected.issued = start();
-    corrected.baselines = vec![on(0, left, 222), on(0, right, 124)];
-    let mut third = Plan { revision: 3, ..second() };
-    third.baselines = vec![on(0, left, 222), on(0, right, 124), on(14, right, 124)];
+    corrected.header.issued = start();
+    corrected.prescription.baselines = vec![on(0, left, 222), on(0, right, 124)];
+    let mut third = revised(3, 14);
+    third.prescription.baselines = vec![on(0, left, 222), on(0, right, 124), on(14, right, 124)];
     let told = page([first, corrected, third], &[summary(PHONE, 1, 0, 3)]).baselines;
     let short: Vec<(u16, Leg, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
     assert_eq!(short, [(0, left, 222), (0, right, 124), (14, right, 124)]);
@@ -245,7 +245,9 @@ fn a_trial_to_the_target_is_the_cap_and_many_say_at_the_cap() {
 fn seven_days_have_a_yardstick_only_from_sixty_on() {
     let times: Vec<(u32, u32)> = (0..7).map(|day| (20_000, 6_000 + day * 3000)).collect();
     let of = |age| {
-        let review = page([Plan { age, ..plan() }], &[balance(&times)]);
+        let mut told = plan();
+        told.prescription.age = age;
+        let review = page([told], &[balance(&times)]);
         leg(&review, Leg::Right).change
     };
     assert_eq!(of(Some(AgeBand::From50)).too_few, Some(WhyTooFew::ImportantDifference));
@@ -264,7 +266,7 @@ fn the_involved_leg_stands_against_the_other() {
     assert_eq!(capped.sides[0].sides.symmetry.verdict, SymmetryVerdict::AtMost(40.0));
     assert!(page([plan()], &[balance(&[(20_000, 12_000); 2])]).sides.is_empty(), "two days are too few");
     let mut no_side = plan();
-    no_side.items.iter_mut().for_each(|item| item.serves = Some(BACK));
+    no_side.prescription.items.iter_mut().for_each(|item| item.serves = Some(BACK));
     assert!(page([no_side], &[balance(&[(20_000, 12_000); 3])]).sides.is_empty(), "the complaint has no side");
 }
 

@@ -5,7 +5,7 @@ use crate::history::Mark;
 use crate::id::LogId;
 use crate::log::{Barrier, Excuse};
 use crate::plan::{Pattern, Plan, Schedule};
-use crate::review::samples::{DESK, HOLD, PHONE, REPS, catalogue, item_day, plan, revisions, run, summary, thrice};
+use crate::review::samples::{DESK, HOLD, PHONE, REPS, catalogue, item_day, plan, revised, revisions, run, summary, thrice};
 use crate::review::{Review, build};
 use crate::run::Share;
 use crate::summary::{ItemDay, RunOn, Summary, TakenOn};
@@ -52,8 +52,8 @@ fn knots_stand_at_the_minutes_that_were_agreed() {
 
 /// From day 4 on a second card asks for the hold at ten, eleven and twelve.
 fn second() -> Plan {
-    let mut second = Plan { revision: 2, issued: plan().start + chrono::Duration::days(4), ..plan() };
-    second.items[0].schedule.pattern = Pattern::Every { minutes: 60, from: 10 * 60, to: 12 * 60 };
+    let mut second = revised(2, 4);
+    second.prescription.items[0].schedule.pattern = Pattern::Every { minutes: 60, from: 10 * 60, to: 12 * 60 };
     second
 }
 

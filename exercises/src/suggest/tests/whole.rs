@@ -6,8 +6,8 @@ use crate::history::Mark;
 use crate::id::EntryRef;
 use crate::plan::{Item, Leg, Plan};
 use crate::review::samples::{
-    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revisions, run, rung, settled,
-    stance, summary,
+    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revised, revisions, run, rung,
+    settled, stance, summary,
 };
 use crate::review::{self, Review};
 use crate::run::{RunEnd, Share};
@@ -138,8 +138,8 @@ fn a_touch_down_is_practice_and_under_five_seconds_is_too_hard() {
 fn the_gate_opens_with_what_was_shown_at_home_and_at_visits() {
     let longest = |baselines| {
         let mut told = plan();
-        told.items[1].dose = Dose::Balance { trials: 3, target_s: 60, rest_s: 30 };
-        told.baselines = baselines;
+        told.prescription.items[1].dose = Dose::Balance { trials: 3, target_s: 60, rest_s: 30 };
+        told.prescription.baselines = baselines;
         told
     };
     let minute = |days: &[u16]| {
@@ -155,7 +155,7 @@ fn the_gate_opens_with_what_was_shown_at_home_and_at_visits() {
     let got = of(&build([longest(Vec::new())], &[minute(&[4, 5])]), BALANCE);
     assert_eq!(got.advice, Advice::Advance(Step::Rung(rung("towel"))), "two days at home");
     let mut soft = longest(Vec::new());
-    soft.items[1].rung = Some(rung("towel"));
+    soft.prescription.items[1].rung = Some(rung("towel"));
     let mut on_the_towel = minute(&[4, 5]);
     for run in &mut on_the_towel.runs {
         run.rung = Some(rung("towel"));
@@ -165,7 +165,8 @@ fn the_gate_opens_with_what_was_shown_at_home_and_at_visits() {
     }
     let got = of(&build([soft.clone()], &[on_the_towel.clone()]), BALANCE);
     assert_eq!(got.reason, Reason::Hindered(Hindrance::GateClosed), "what is shown on a towel is no firm floor");
-    soft.baselines = [Leg::Left, Leg::Right].into_iter().flat_map(|leg| [baseline(leg, 300), baseline(leg, 310)]).collect();
+    soft.prescription.baselines =
+        [Leg::Left, Leg::Right].into_iter().flat_map(|leg| [baseline(leg, 300), baseline(leg, 310)]).collect();
     let got = of(&build([soft], &[on_the_towel]), BALANCE);
     assert_eq!(got.advice, Advice::Advance(Step::Rung(rung("foam"))));
 }
@@ -208,14 +209,15 @@ fn an_alarm_blocks_until_a_card_clears_it() {
     let entry = EntryRef { log: PHONE, n: 40 };
     let got = of(&build([plan()], &[told.clone()]), REPS);
     assert_eq!((got.advice, got.reason), (Advice::StopAndTalk, Reason::Alarm { entry, trouble: Trouble::Other }));
-    let cleared = Plan { cleared: vec![entry], ..plan() };
+    let mut cleared = plan();
+    cleared.prescription.cleared = vec![entry];
     let got = of(&build([cleared], &[told]), REPS);
     assert_eq!(got.advice, Advice::Advance(Step::Repetitions(1)));
 }
 
 #[test]
 fn only_what_came_after_the_card_in_force_counts() {
-    let second = Plan { revision: 2, issued: plan().start + chrono::Duration::days(4), ..plan() };
+    let second = revised(2, 4);
     let mut told = reps_on(&[3, 4, 5]);
     told.taken.push(TakenOn { day: 4, revision: 2, agreed: Vec::new() });
     let got = of(&build([plan(), second.clone()], &[told]), REPS);
@@ -237,7 +239,7 @@ fn a_step_that_the_patient_took_is_the_dose_in_use() {
     told.until = 16;
     assert_eq!(of(&build([plan()], &[told.clone()]), REPS).advice, Advice::Advance(Step::Repetitions(1)));
     let fixed = |mut plan: Plan| {
-        plan.items.iter_mut().for_each(|item: &mut Item| item.may_step = false);
+        plan.prescription.items.iter_mut().for_each(|item: &mut Item| item.may_step = false);
         plan
     };
     let got = of(&build([fixed(plan())], &[told]), REPS);

@@ -6,7 +6,7 @@ use exercises::catalogue::{Catalogue, Dose, ExerciseId};
 use exercises::history::History;
 use exercises::id::{ItemId, LogId, PlanId};
 use exercises::log::{Entry, Excuse, Log, What};
-use exercises::plan::{Days, Item, Pattern, Plan, Schedule, Side};
+use exercises::plan::{Days, Header, Item, Pattern, Plan, Prescription, Schedule, Side};
 use exercises::remind::{Of, Weekly, weekly};
 use exercises::slots;
 use exercises::time::{Offsets, Stamp};
@@ -46,20 +46,18 @@ fn plan(start: NaiveDate, weeks: i64, schedules: &[Schedule]) -> Plan {
         note: "Neck long; chin level, \\ not down".into(),
     };
     Plan {
-        id: PLAN,
-        revision: 1,
-        clinic: "Bridge Street".into(),
-        start,
-        issued: start,
-        review: start + Duration::weeks(weeks),
-        age: None,
-        absent: BTreeSet::new(),
-        items: schedules.iter().enumerate().map(item).collect(),
-        complaints: Vec::new(),
-        activities: Vec::new(),
-        baselines: Vec::new(),
-        aftercare: Vec::new(),
-        cleared: Vec::new(),
+        header: Header { id: PLAN, revision: 1, clinic: "Bridge Street".into(), start, issued: start },
+        prescription: Prescription {
+            review: start + Duration::weeks(weeks),
+            age: None,
+            absent: BTreeSet::new(),
+            items: schedules.iter().enumerate().map(item).collect(),
+            complaints: Vec::new(),
+            activities: Vec::new(),
+            baselines: Vec::new(),
+            aftercare: Vec::new(),
+            cleared: Vec::new(),
+        },
     }
 }
 

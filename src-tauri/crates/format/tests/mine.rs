@@ -112,12 +112,12 @@ fn sensed() -> Sensed {
 /// The files of a copy that followed `plan`, by name.
 fn written(plan: Plan) -> BTreeMap<&'static str, Vec<u8>> {
     let entries = happened().into_iter().enumerate();
-    let entries = entries.map(|(n, what)| Entry { n: n as u32 + 1, plan: plan.id, at: at(8, 40 + n as i64), what });
+    let entries = entries.map(|(n, what)| Entry { n: n as u32 + 1, plan: plan.header.id, at: at(8, 40 + n as i64), what });
     let log = Log { id: LOG, entries: entries.collect() };
-    let history = History::fold(&log, plan.id);
+    let history = History::fold(&log, plan.header.id);
     let agreed = history.taken[0].agreed.clone();
     let followed = Followed { plan: plan.with_schedules(&agreed), taken: at(8, 40), history };
-    let revisions = BTreeMap::from([(plan.revision, plan)]);
+    let revisions = BTreeMap::from([(plan.header.revision, plan)]);
     let catalogue = format::catalogue::embedded().expect("the shipped catalogue");
     let days = vec![ItemDay {
         day: 0,
@@ -230,7 +230,7 @@ fn version_1_says_it_in_the_same_words_for_good() {
 #[test]
 fn a_stance_time_says_when_it_was_taken_where_the_card_does() {
     let mut plan = support::plan(2);
-    plan.baselines[0].taken = Some(support::date(2026, 11, 18));
+    plan.prescription.baselines[0].taken = Some(support::date(2026, 11, 18));
     let whole: Value = serde_json::from_slice(&written(plan)["everything.json"]).expect("JSON");
     let stance = &whole["plans"][0]["revisions"][0]["stance"];
     assert_eq!((&stance[0]["taken"], stance[1].get("taken")), (&Value::from("2026-11-18"), None));
@@ -285,7 +285,7 @@ proptest! {
     #[test]
     fn no_name_is_run_by_a_spreadsheet(name in "[ ]?[=+@\t-]?.{0,30}|=cmd\\|' /C calc'!A0|\"=1,2\"") {
         let mut plan = support::plan(6);
-        plan.complaints[0].name = name.clone();
+        plan.prescription.complaints[0].name = name.clone();
         let answers = lines(&written(plan)["answers.csv"]);
         let cell = &answers[0]["name"];
         prop_assert!(*cell == name || *cell == format!("'{name}"), "{cell:?}");

@@ -2,7 +2,7 @@
 
 use chrono::NaiveDate;
 use exercises::catalogue::Exercise;
-use exercises::plan::Plan;
+use exercises::plan::{Plan, Prescription};
 use exercises::review::{Review, ReviewAlarm};
 use exercises::suggest::Suggestion;
 use serde::{Deserialize, Serialize};
@@ -93,10 +93,12 @@ pub struct PatientLine {
 /// What the next plan starts from.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct PlanDraft {
-    /// The next revision: the last plan carried over by [`exercises::draft::next`], or [`exercises::draft::first`].
-    pub plan: Plan,
-    /// Numbers given in any of its revisions: none of them is given again.
-    pub used: exercises::draft::Used,
+    /// The last prescription carried over by [`exercises::draft::next`], or [`exercises::draft::first`].
+    pub draft: exercises::draft::Draft,
+    /// The revision that it will replace; `None` for a first plan.
+    pub replaces: Option<u16>,
+    /// The first revision's day of issue: day 0 of the suggestions' day numbers.
+    pub start: NaiveDate,
     /// The catalogue.
     pub exercises: Vec<Exercise>,
     /// What the rules propose for its items.
@@ -110,8 +112,8 @@ pub struct PlanDraft {
 pub struct AskIssue {
     /// The patient's code.
     pub code: String,
-    /// The plan; id, revision, clinic's name and day of issue are set by the store.
-    pub plan: Plan,
+    /// What is prescribed; id, revision, clinic's name and day of issue are set at issuing.
+    pub prescription: Prescription,
 }
 
 /// An issued plan card.

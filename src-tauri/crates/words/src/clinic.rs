@@ -4,7 +4,7 @@ use crate::{Key, Words};
 use exercises::catalogue::{Dose, Exercise, Quantity, Region};
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
-use exercises::plan::{AgeBand, Plan};
+use exercises::plan::{AgeBand, Prescription};
 
 impl Words {
     /// "Neck and upper back".
@@ -59,13 +59,14 @@ impl Words {
     }
 
     /// "A full day: 11 times, about 14 minutes." Nothing for an empty plan.
-    pub fn full_day(self, plan: &Plan, exercises: &[Exercise]) -> Option<String> {
+    pub fn full_day(self, prescription: &Prescription, exercises: &[Exercise]) -> Option<String> {
         let whole = |item: &exercises::plan::Item| {
             let exercise = exercises.iter().find(|exercise| exercise.id == item.exercise)?;
             let times = item.schedule.pattern.minutes().len() as u32;
             Some((times, times * item.dose.whole_s(exercise.side)))
         };
-        let (times, seconds) = plan.items.iter().filter_map(whole).fold((0, 0), |sum, one| (sum.0 + one.0, sum.1 + one.1));
+        let (times, seconds) =
+            prescription.items.iter().filter_map(whole).fold((0, 0), |sum, one| (sum.0 + one.0, sum.1 + one.1));
         let takes = self.takes(seconds).to_lowercase();
         (times > 0).then(|| self.fill(Key::PlanDay, &[("n", &times), ("takes", &takes)]))
     }

@@ -30,17 +30,17 @@ fn Alarm(alarm: ReviewAlarm) -> impl IntoView {
     let sheet = Sheet::here();
     let words = sheet.words();
     let said = sheet.draft.with_untracked(|draft| {
-        sheet
-            .exercises
-            .with_value(|exercises| words.review_alarm(&alarm, words::review::Names::of_plan(words, &draft.plan, exercises)))
+        sheet.exercises.with_value(|exercises| {
+            words.review_alarm(&alarm, words::review::Names::of_prescription(words, &draft.prescription, exercises))
+        })
     });
     let entry = alarm.entry;
     let value = Signal::derive(move || sheet.plan(|plan| plan.cleared.contains(&entry)));
     let put = move |on| {
         sheet.edit(|draft| {
-            draft.plan.cleared.retain(|other| *other != entry);
+            draft.prescription.cleared.retain(|other| *other != entry);
             if on {
-                draft.plan.cleared.push(entry);
+                draft.prescription.cleared.push(entry);
             }
         });
     };

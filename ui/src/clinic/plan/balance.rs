@@ -42,7 +42,7 @@ fn Age() -> impl IntoView {
     let value = Signal::derive(move || sheet.plan(|plan| plan.age.map(|band| format!("{band:?}")).unwrap_or_default()));
     let choose = move |chosen: String| {
         let band = AgeBand::ALL.into_iter().find(|band| format!("{band:?}") == chosen);
-        sheet.edit(|draft| draft.plan.age = band);
+        sheet.edit(|draft| draft.prescription.age = band);
     };
     view! { <Choice label=words.text(Key::AgeBand) options value choose/> }
 }
@@ -57,9 +57,9 @@ fn Absent() -> impl IntoView {
         let put = move |on| {
             sheet.edit(|draft| {
                 if on {
-                    draft.plan.absent.insert(risk)
+                    draft.prescription.absent.insert(risk)
                 } else {
-                    draft.plan.absent.remove(&risk)
+                    draft.prescription.absent.remove(&risk)
                 };
             });
         };

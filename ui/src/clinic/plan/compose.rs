@@ -24,11 +24,11 @@ pub fn Compose(code: String, draft: PlanDraft) -> impl IntoView {
     let sheet = Sheet::new(room.house, code.clone(), draft);
     provide_context(sheet);
     let words = sheet.words();
-    let revision = sheet.draft.with_untracked(|draft| draft.plan.revision);
+    let revision = sheet.replaces.map_or(1, |last| last.saturating_add(1));
     let title = words.fill(Key::PlanOf, &[("revision", &revision), ("who", &code)]);
-    let carried = (revision > 1).then(|| words.fill(Key::PlanCarried, &[("revision", &(revision - 1))]));
+    let carried = sheet.replaces.map(|last| words.fill(Key::PlanCarried, &[("revision", &last)]));
     let to_review = code.clone();
-    let review = (revision > 1).then(|| {
+    let review = sheet.replaces.map(|_| {
         view! {
             <button type="button" on:click=move |_| room.review(to_review.clone())>{words.text(Key::PlanReview)}</button>
         }

@@ -13,7 +13,7 @@ use crate::clinic::fields::Stepper;
 pub fn Dose(id: ItemId, #[prop(optional)] tempo: bool) -> impl IntoView {
     let sheet = Sheet::here();
     let words = sheet.words();
-    let Some(dose) = sheet.draft.with_untracked(|draft| draft.plan.item(id).map(|item| item.dose)) else {
+    let Some(dose) = sheet.draft.with_untracked(|draft| draft.prescription.item(id).map(|item| item.dose)) else {
         return ().into_any();
     };
     let of_tempo = |quantity: Quantity| {

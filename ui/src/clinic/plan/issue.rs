@@ -22,8 +22,8 @@ pub fn Issue(code: String) -> impl IntoView {
     let list = move || problems().into_iter().map(|line| view! { <li>{line}</li> }).collect_view();
     let load = move || sheet.plan(|plan| sheet.exercises.with_value(|exercises| words.full_day(plan, exercises)));
     let issue = move |_| {
-        let (whose, plan) = (code.clone(), sheet.draft.with_untracked(|draft| draft.plan.clone()));
-        room.house.ask::<clinic::Issue>(AskIssue { code: code.clone(), plan }, move |card| {
+        let (whose, prescription) = (code.clone(), sheet.draft.with_untracked(|draft| draft.prescription.clone()));
+        room.house.ask::<clinic::Issue>(AskIssue { code: code.clone(), prescription }, move |card| {
             room.show(Page::Issued(whose, Box::new(card)));
         });
     };

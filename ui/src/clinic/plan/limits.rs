@@ -17,8 +17,9 @@ pub fn Limits(id: ItemId) -> impl IntoView {
     let sheet = Sheet::here();
     let words = sheet.words();
     let inside = Signal::derive(move || sheet.item(id, String::new(), |item| words.schedule(&item.schedule)));
-    let counted =
-        sheet.draft.with_untracked(|draft| draft.plan.item(id).is_some_and(|item| matches!(item.dose, Amount::Reps { .. })));
+    let counted = sheet
+        .draft
+        .with_untracked(|draft| draft.prescription.item(id).is_some_and(|item| matches!(item.dose, Amount::Reps { .. })));
     view! {
         <Fold title=words.text(Key::MoreOfItem) inside>
             <When id/>

@@ -15,11 +15,11 @@ pub fn Proposal(id: ItemId) -> impl IntoView {
     let suggestion = sheet.suggestions.with_value(|all| all.iter().find(|one| one.item == id).cloned());
     let Some(suggestion) = suggestion else { return ().into_any() };
     let words = sheet.words();
-    let start = sheet.draft.with_untracked(|draft| draft.plan.start);
+    let start = sheet.start;
     let reason = words.reason(&suggestion.reason, start);
     let proposed = suggestion.advice.clone();
     let choices = sheet.draft.with_untracked(|draft| {
-        let item = draft.plan.item(id)?;
+        let item = draft.prescription.item(id)?;
         draft.choices(&suggestion, sheet.exercise(&item.exercise).as_ref())
     });
     let stop = (proposed == Advice::StopAndTalk).then(|| suggestion.clone());

@@ -78,7 +78,7 @@ fn Window(id: ItemId) -> impl IntoView {
 fn Times(id: ItemId) -> impl IntoView {
     let sheet = Sheet::here();
     let words = sheet.words();
-    let now = sheet.draft.with_untracked(|draft| match draft.plan.item(id).map(|item| &item.schedule.pattern) {
+    let now = sheet.draft.with_untracked(|draft| match draft.prescription.item(id).map(|item| &item.schedule.pattern) {
         Some(Pattern::At { times }) => times.iter().map(|minute| words.minute(*minute)).collect::<Vec<_>>().join(", "),
         _ => String::new(),
     });

@@ -1,10 +1,11 @@
 //! The plan on the table: what every part of the composing page reads and changes.
 
+use chrono::NaiveDate;
 use exercises::catalogue::{Exercise, ExerciseId};
 use exercises::draft::Draft;
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
-use exercises::plan::{Item, Plan};
+use exercises::plan::{Item, Prescription};
 use exercises::review::ReviewAlarm;
 use exercises::suggest::Suggestion;
 use leptos::prelude::*;
@@ -22,8 +23,12 @@ use crate::shared::House;
 pub struct Sheet {
     /// The window's own.
     pub house: House,
-    /// The plan as it would be issued now.
+    /// What would be prescribed now.
     pub draft: RwSignal<Draft>,
+    /// The revision that it will replace; `None` for a first plan.
+    pub replaces: Option<u16>,
+    /// Day 0 of the suggestions' day numbers.
+    pub start: NaiveDate,
     /// The catalogue.
     pub exercises: StoredValue<Vec<Exercise>>,
     /// What the rules propose.
@@ -44,14 +49,16 @@ impl Sheet {
         let sheet = Sheet {
             house,
             code: StoredValue::new(code),
-            draft: RwSignal::new(Draft { plan: draft.plan, used: draft.used }),
+            draft: RwSignal::new(draft.draft),
+            replaces: draft.replaces,
+            start: draft.start,
             exercises: StoredValue::new(draft.exercises),
             suggestions: StoredValue::new(draft.suggestions),
             alarms: StoredValue::new(draft.alarms),
             problems: RwSignal::new(None),
             asked: StoredValue::new(0),
         };
-        Effect::new(move || sheet.check(sheet.draft.with(|draft| draft.plan.clone())));
+        Effect::new(move || sheet.check(sheet.draft.with(|draft| draft.prescription.clone())));
         sheet
     }
 
@@ -77,12 +84,12 @@ impl Sheet {
 
     /// What one item says; `other` once it is taken out.
     pub fn item<T>(self, id: ItemId, other: T, of: impl FnOnce(&Item) -> T) -> T {
-        self.draft.with(|draft| draft.plan.item(id).map_or(other, of))
+        self.draft.with(|draft| draft.prescription.item(id).map_or(other, of))
     }
 
-    /// What the plan says.
-    pub fn plan<T>(self, of: impl FnOnce(&Plan) -> T) -> T {
-        self.draft.with(|draft| of(&draft.plan))
+    /// What is prescribed.
+    pub fn plan<T>(self, of: impl FnOnce(&Prescription) -> T) -> T {
+        self.draft.with(|draft| of(&draft.prescription))
     }
 
     /// An exercise of the catalogue.
@@ -92,8 +99,9 @@ impl Sheet {
 
     /// Says something with the names of this plan's parts.
     pub fn named<T>(self, say: impl FnOnce(Names<'_>) -> T) -> T {
-        self.draft
-            .with(|draft| self.exercises.with_value(|exercises| say(Names::of_plan(self.words(), &draft.plan, exercises))))
+        self.draft.with(|draft| {
+            self.exercises.with_value(|exercises| say(Names::of_prescription(self.words(), &draft.prescription, exercises)))
+        })
     }
 
     /// What keeps the plan from being issued and is put right at `place`.
@@ -104,11 +112,11 @@ impl Sheet {
             .with(|problems| problems.iter().flatten().filter(here).map(|problem| words.problem_here(problem)).collect())
     }
 
-    /// Asks the shell what keeps `plan` from being issued.
-    fn check(self, plan: Plan) {
+    /// Asks the shell what keeps `prescription` from being issued.
+    fn check(self, prescription: Prescription) {
         self.asked.update_value(|asked| *asked += 1);
         let mine = self.asked.get_value();
-        let ask = AskIssue { code: self.code.get_value(), plan };
+        let ask = AskIssue { code: self.code.get_value(), prescription };
         spawn_local(async move {
             let answer = invoke::call::<CheckPlan>(&ask).await;
             if self.asked.try_get_value() != Some(mine) {

@@ -15,9 +15,9 @@ const WEEKS: [u64; 4] = [1, 2, 4, 6];
 pub fn NextVisit() -> impl IntoView {
     let sheet = Sheet::here();
     let words = sheet.words();
-    let issued = sheet.draft.with_untracked(|draft| draft.plan.issued);
+    let issued = sheet.draft.with_untracked(|draft| draft.today);
     let review = Memo::new(move |_| sheet.plan(|plan| plan.review));
-    let put = move |day: NaiveDate| sheet.edit(|draft| draft.plan.review = day);
+    let put = move |day: NaiveDate| sheet.edit(|draft| draft.prescription.review = day);
     let span = move |weeks: u64| {
         let day = issued.checked_add_days(Days::new(weeks * 7)).unwrap_or(issued);
         view! {

@@ -16,10 +16,10 @@ use crate::patient::page::Page;
 pub fn OneRecord(page: RecordPage) -> impl IntoView {
     let desk = Desk::here();
     let words = desk.house.words();
-    let id = page.plan.id;
+    let id = page.plan.header.id;
     let visit = (!desk.is_sample()).then(|| view! {
         <section class="sheet stack">
-            <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(page.plan.review))])}</p>
+            <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(page.plan.prescription.review))])}</p>
             <button type="button" class="main" on:click=move |_| desk.open(Page::Visit(id))>{words.text(Key::ForTheVisit)}</button>
         </section>
     });
@@ -34,7 +34,7 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
     };
     view! {
         <section class="stack-5">
-            <p class="soft">{page.plan.clinic.clone()}</p>
+            <p class="soft">{page.plan.header.clinic.clone()}</p>
             {record}
             {visit}
             <button type="button" class="quiet" on:click=move |_| desk.open(Page::Correct(id))>{words.text(Key::CorrectOpen)}</button>

@@ -37,7 +37,7 @@ fn slot(day: i64, number: u8) -> SlotRef {
 
 /// A run of the hold with so many whole holds of three.
 fn run(n: u32, started: Stamp, slot: Option<SlotRef>, whole: usize) -> Run {
-    let item = plan().items[0].clone();
+    let item = plan().prescription.items[0].clone();
     Run {
         id: RunId(n),
         item: HOLD,
@@ -56,7 +56,7 @@ fn run(n: u32, started: Stamp, slot: Option<SlotRef>, whole: usize) -> Run {
 
 /// The summary of days `from` to `until`, sealed at `now`.
 fn sealed(what: &[(Stamp, What)], plans: &[Plan], (from, until): (i64, i64), now: Stamp) -> Option<Summary> {
-    let revisions = plans.iter().map(|plan| (plan.revision, plan.clone())).collect();
+    let revisions = plans.iter().map(|plan| (plan.header.revision, plan.clone())).collect();
     let day = |number| start() + chrono::Duration::days(number);
     let period = Period { from: day(from), until: day(until) };
     reduce(&fold(what), &revisions, &catalogue(), &zone(), Sealing { log: PHONE, period, now, counter: 1, note: None })

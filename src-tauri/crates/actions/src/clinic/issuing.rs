@@ -24,11 +24,11 @@ const SVG: &str = "card.svg";
 /// written: a card that nobody got counts as never issued.
 pub fn issue(house: &mut House, moment: &Moment, ask: &AskIssue, out: Option<&Path>) -> Answer<IssuedCard> {
     let patient = rows::patient(house, &ask.code)?;
-    let plan = drafting::finish(house, moment, &patient, &ask.plan)?;
+    let plan = drafting::finish(house, moment, &patient, &ask.prescription)?;
     let (card, bytes) = sign(house, &patient, plan)?;
     let text = format::card::to_text(&bytes);
     let code = Code::of(&text).ok();
-    let folder = out.map_or_else(|| free_folder(house, &ask.code, card.plan.revision), Path::to_path_buf);
+    let folder = out.map_or_else(|| free_folder(house, &ask.code, card.plan.header.revision), Path::to_path_buf);
     let files = files(&folder, &text, &bytes, code.as_ref());
     hand_over(house, &patient, &card.plan, &bytes, &folder, &files)?;
     Ok(IssuedCard {
@@ -55,7 +55,7 @@ fn keep(house: &mut House, patient: &Patient, plan: &Plan, bytes: &[u8]) -> Answ
     let House { home, keys, .. } = house;
     let Some(keys) = keys.as_ref() else { return Err(Failure::ClinicLocked) };
     let kept = home.store_mut().transaction(|tx| {
-        table::issued::insert(tx, patient.row, plan.revision.into(), |id| {
+        table::issued::insert(tx, patient.row, plan.header.revision.into(), |id| {
             Ok::<_, StoreError>(vault::rows::seal(keys, ISSUED, &rows::bound(id), bytes))
         })
     });

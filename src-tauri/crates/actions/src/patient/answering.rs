@@ -19,9 +19,9 @@ pub fn answer(house: &mut House, moment: &Moment, said: &Said) -> Answer<Today> 
     let one = plans::one(house, Some(plan))?;
     let known = match what {
         What::Pain { complaint, .. } | What::Settled { complaint, .. } => {
-            one.plan().complaints.iter().any(|known| known.id == complaint)
+            one.plan().prescription.complaints.iter().any(|known| known.id == complaint)
         }
-        What::Rated { activity, .. } => one.plan().activities.iter().any(|known| known.id == activity),
+        What::Rated { activity, .. } => one.plan().prescription.activities.iter().any(|known| known.id == activity),
         _ => false,
     };
     if !known {

@@ -41,7 +41,9 @@ fn fits(house: &House, one: &Carried, ask: &CorrectAsk) -> Answer<Option<Correct
         Correction::Score(score) if score > MAX_SCORE => {
             return Err(Failure::OutOfRange { least: 0, most: MAX_SCORE.into() });
         }
-        Correction::Excused { from, until, .. } if from > until || from < one.plan().start || until > one.plan().review => {
+        Correction::Excused { from, until, .. }
+            if from > until || from < one.plan().header.start || until > one.plan().prescription.review =>
+        {
             return Err(Failure::EmptyPeriod);
         }
         to if !to.fits(&named.what) => return Err(Failure::CorrectionUnfit),

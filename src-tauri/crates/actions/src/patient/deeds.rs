@@ -19,7 +19,7 @@ use wire::patient::{Answer as Said, BeginAsk, Excusing, LeavingOut, RunSnapshot,
 /// # Errors
 /// The first line that the plan does not have room for; then nothing of the whole file is recorded.
 pub fn record(house: &mut House, plan: Option<PlanId>, place: &Offsets, file: &str, deeds: &[Deed]) -> Answer<usize> {
-    let plan = plans::one(house, plan)?.plan().id;
+    let plan = plans::one(house, plan)?.plan().header.id;
     let mut ordered: Vec<&Deed> = deeds.iter().collect();
     ordered.sort_by_key(|deed| deed.at.utc_ms);
     house.all_or_nothing(|house| {

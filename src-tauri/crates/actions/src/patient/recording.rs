@@ -14,7 +14,7 @@ pub fn pages(house: &House, moment: &Moment) -> Answer<Vec<RecordPage>> {
 
 /// The steps that the person may take now, where the clinician allowed any.
 pub(crate) fn steps(one: &Carried, moment: &Moment) -> Vec<Suggestion> {
-    if !one.plan().items.iter().any(|item| item.may_step) {
+    if !one.plan().prescription.items.iter().any(|item| item.may_step) {
         return Vec::new();
     }
     let proposed = page(one, moment).review.map(|review| review.items).unwrap_or_default();
@@ -23,7 +23,7 @@ pub(crate) fn steps(one: &Carried, moment: &Moment) -> Vec<Suggestion> {
 }
 
 fn page(one: &Carried, moment: &Moment) -> RecordPage {
-    let period = Period { from: one.plan().start, until: moment.now.date() };
+    let period = Period { from: one.plan().header.start, until: moment.now.date() };
     let summary = reduce(
         &one.followed.history,
         &one.revisions,
@@ -32,5 +32,10 @@ fn page(one: &Carried, moment: &Moment) -> RecordPage {
         Sealing { log: one.log, period, now: moment.now, counter: 0, note: None },
     );
     let review = summary.and_then(|summary| review::build(&one.revisions, &one.catalogue, &[summary]));
-    RecordPage { plan: one.plan().clone(), exercises: one.exercises(), review, offer: (one.plan().start, moment.now.date()) }
+    RecordPage {
+        plan: one.plan().clone(),
+        exercises: one.exercises(),
+        review,
+        offer: (one.plan().header.start, moment.now.date()),
+    }
 }

@@ -94,7 +94,7 @@ fn sealed(house: &mut House, moment: &Moment, ask: &SealAsk, one: &Carried) -> A
 
 fn next_counter(house: &mut House, moment: &Moment, one: &Carried) -> Answer<u32> {
     let dir = house.dir();
-    let plan = one.plan().id;
+    let plan = one.plan().header.id;
     let taken = house.home.store_mut().transaction(|tx| {
         let counter = table::log::next_export(tx)?;
         let payload = format::entry::write(&What::Sealed { counter });
@@ -115,7 +115,7 @@ fn summary(one: &Carried, moment: &Moment, ask: &SealAsk, counter: u32) -> Answe
     if note.is_some_and(|note| note.chars().count() > MAX_NOTE) {
         return Err(Failure::TextUnfit { most: MAX_NOTE as u16 });
     }
-    let period = Period { from: ask.from.unwrap_or(one.plan().start), until: ask.until };
+    let period = Period { from: ask.from.unwrap_or(one.plan().header.start), until: ask.until };
     let sealing = Sealing { log: one.log, period, now: moment.now, counter, note: note.map(str::to_owned) };
     let reduced = reduce(&one.followed.history, &one.revisions, &one.catalogue, &moment.zone, sealing);
     reduced.ok_or(Failure::EmptyPeriod)

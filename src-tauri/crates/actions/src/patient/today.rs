@@ -27,7 +27,7 @@ pub fn page(house: &House, moment: &Moment) -> Answer<Today> {
             catalogue.to_mut().exercises.push(exercise);
         }
     }
-    let steps: Vec<_> = carried.iter().map(|one| (one.plan().id, recording::steps(one, moment))).collect();
+    let steps: Vec<_> = carried.iter().map(|one| (one.plan().header.id, recording::steps(one, moment))).collect();
     let followed: Vec<&Followed> = carried.iter().map(|one| &one.followed).collect();
     let today = compose(&followed, &catalogue, moment.now, &moment.zone);
     Ok(steps.iter().fold(today, |today, (plan, steps)| today.with_steps(*plan, steps)))
@@ -39,7 +39,7 @@ pub fn opened(house: &mut House, moment: &Moment) -> Answer<()> {
     let unseen: Vec<PlanId> = plans::all(house)?
         .iter()
         .filter(|one| !one.followed.history.seen.contains(&today))
-        .map(|one| one.plan().id)
+        .map(|one| one.plan().header.id)
         .collect();
     unseen.into_iter().try_for_each(|plan| append(house, plan, moment.now, &What::Opened).map(drop))
 }
@@ -102,7 +102,7 @@ pub fn did_it(house: &mut House, moment: &Moment, ask: &SlotAsk) -> Answer<Today
 /// Excuses days.
 pub fn excuse(house: &mut House, moment: &Moment, ask: &Excusing) -> Answer<Today> {
     let one = plans::one(house, Some(ask.plan))?;
-    if ask.from > ask.until || ask.from < one.plan().start || ask.until > one.plan().review {
+    if ask.from > ask.until || ask.from < one.plan().header.start || ask.until > one.plan().prescription.review {
         return Err(Failure::EmptyPeriod);
     }
     append(house, ask.plan, moment.now, &What::Excused { from: ask.from, until: ask.until, why: ask.why })?;

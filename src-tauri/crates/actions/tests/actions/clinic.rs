@@ -4,7 +4,6 @@ use crate::people::{PASSPHRASE, Patient, at, clinic, example, issue};
 use actions::House;
 use actions::clinic::{door, drafting, issuing, patients, receiving, reviewing};
 use actions::patient::{sealing, taking};
-use exercises::draft::Draft;
 use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::plan::{Activity, Aftercare, Complaint, Side};
 use wire::Failure;
@@ -24,7 +23,7 @@ fn behind_a_locked_door_nothing_is_shown_or_done() {
     assert_eq!(drafting::draft(&house, &now, "K17").err(), Some(Failure::ClinicLocked));
     assert_eq!(receiving::receive(&mut house, Vec::new()).err(), Some(Failure::ClinicLocked));
     assert_eq!(patients::add(&mut house, &AddPatient { code: "X1".into(), name: None }).err(), Some(Failure::ClinicLocked));
-    let ask = AskIssue { code: "K17".into(), plan: example() };
+    let ask = AskIssue { code: "K17".into(), prescription: example() };
     assert_eq!(issuing::issue(&mut house, &now, &ask, Some(dir.path())).err(), Some(Failure::ClinicLocked));
     assert_eq!(door::unlock(&mut house, "seven grey herons".into()), Err(Failure::WrongPassphrase));
     assert_eq!(door::stands(&house), Ok(Door::Locked));
@@ -37,21 +36,21 @@ fn from_draft_to_draft_numbers_keep_their_meaning() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut house = clinic(dir.path());
     let first = drafting::draft(&house, &at("11-25T08:00"), "K17").expect("an empty one");
-    assert_eq!((first.plan.items.len(), first.plan.baselines.len()), (0, 0));
-    let problems = drafting::problems(&house, &at("11-25T08:00"), "K17", &first.plan).expect("checked");
+    assert_eq!((first.draft.prescription.items.len(), first.replaces), (0, None));
+    let problems = drafting::problems(&house, &at("11-25T08:00"), "K17", &first.draft.prescription).expect("checked");
     assert!(problems.contains(&exercises::plan::check::Problem::NoItem), "{problems:?}");
     issue(&mut house, &at("11-25T08:00"), example(), &dir.path().join("one"));
     let second = drafting::draft(&house, &at("12-02T08:00"), "K17").expect("the last one carried over");
-    assert_eq!((second.plan.items.len(), second.plan.revision), (3, 2));
-    let mut dropped = second.plan.clone();
+    assert_eq!((second.draft.prescription.items.len(), second.replaces), (3, Some(1)));
+    let mut dropped = second.draft.prescription.clone();
     assert!(dropped.absent.is_empty(), "what speaks against balance is asked anew at each visit");
     dropped.absent = example().absent;
     dropped.items.remove(0);
     issue(&mut house, &at("12-02T08:00"), dropped, &dir.path().join("two"));
     let third = drafting::draft(&house, &at("12-09T08:00"), "K17").expect("the last one carried over");
-    assert_eq!(third.plan.id, second.plan.id, "one plan through all revisions");
+    assert_eq!((third.replaces, third.start), (Some(2), second.start), "one plan through all revisions");
     let wall_sit = third.exercises.iter().find(|exercise| exercise.id.as_str() == "wall-sit").expect("shipped");
-    let mut draft = Draft { plan: third.plan, used: third.used };
+    let mut draft = third.draft;
     assert_eq!(draft.add(wall_sit), Some(ItemId(4)), "1 was dropped, and nothing else takes its number");
 }
 
@@ -59,15 +58,15 @@ fn from_draft_to_draft_numbers_keep_their_meaning() {
 fn a_refused_plan_uses_up_no_revision_and_writes_nothing() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut house = clinic(dir.path());
-    let mut plan = example();
-    plan.items[0].side = Side::Left;
-    let ask = AskIssue { code: "K17".into(), plan };
+    let mut prescription = example();
+    prescription.items[0].side = Side::Left;
+    let ask = AskIssue { code: "K17".into(), prescription };
     let out = dir.path().join("card");
     assert!(matches!(issuing::issue(&mut house, &at("11-25T08:00"), &ask, Some(&out)), Err(Failure::PlanRefused(_))));
     assert!(!out.exists());
-    let card =
-        issuing::issue(&mut house, &at("11-25T08:00"), &AskIssue { plan: example(), ..ask }, Some(&out)).expect("good");
-    assert_eq!(card.plan.revision, 1);
+    let card = issuing::issue(&mut house, &at("11-25T08:00"), &AskIssue { prescription: example(), ..ask }, Some(&out))
+        .expect("good");
+    assert_eq!(card.plan.header.revision, 1);
 }
 
 /// Texts of that many letters that do not pack well.
@@ -97,8 +96,9 @@ fn a_plan_too_large_for_a_code_leaves_no_older_code_beside_it() {
     large.complaints = (1..=5).map(|n| Complaint { id: ComplaintId(n), name: text(60), ..complaint.clone() }).collect();
     large.activities = (1..=5).map(|n| Activity { id: ActivityId(n), name: text(60), rating: Some(n) }).collect();
     large.aftercare = (0..8).map(|_| Aftercare::Own(text(120))).collect();
-    let card = issuing::issue(&mut house, &at("11-26T08:00"), &AskIssue { code: "K17".into(), plan: large }, Some(&out))
-        .expect("good");
+    let card =
+        issuing::issue(&mut house, &at("11-26T08:00"), &AskIssue { code: "K17".into(), prescription: large }, Some(&out))
+            .expect("good");
     assert_eq!((card.svg, card.version), (None, None), "{} characters are too many for a code", card.text.len());
     assert!(!out.join("card.png").exists() && !out.join("card.svg").exists(), "the code of another plan is gone");
     let mut patient = Patient::without_card();
@@ -114,7 +114,7 @@ fn files_from_the_window_stand_each_for_itself() {
     let mut patient = Patient::without_card();
     let ask = TakeAsk { source: CardSource::Text(text), agreed: Vec::new() };
     taking::take(&mut patient.house, &at("11-25T08:40"), &ask).expect("a good card");
-    let plan = actions::patient::plans::one(&patient.house, None).expect("taken").plan().id;
+    let plan = actions::patient::plans::one(&patient.house, None).expect("taken").plan().header.id;
     let seal = SealAsk { plan, from: None, until: at("11-25T20:00").now.date(), note: Some("  It went well.  ".into()) };
     let out = dir.path().join("x.age");
     sealing::seal(&mut patient.house, &at("11-25T20:00"), &seal, Some(&out)).expect("a day to hand over");

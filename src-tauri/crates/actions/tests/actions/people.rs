@@ -5,7 +5,7 @@ use actions::patient::taking;
 use actions::{House, Moment, clock, zone};
 use chrono::DateTime;
 use exercises::id::{ItemId, PlanId};
-use exercises::plan::Plan;
+use exercises::plan::Prescription;
 use exercises::slots::SlotRef;
 use std::path::Path;
 use std::sync::LazyLock;
@@ -22,8 +22,8 @@ pub fn at(text: &str) -> Moment {
     clock::at(instant.timestamp_millis(), zone::named("Europe/Vienna").expect("a zone"))
 }
 
-/// The example plan, as its clinic wrote it down on 25 November.
-pub fn example() -> Plan {
+/// The example, as its clinic wrote it down on 25 November.
+pub fn example() -> Prescription {
     let today = at("11-25T08:00").now.date();
     format::plan_file::read(&format::plan_file::example(today + chrono::Duration::days(42)), today).expect("the example")
 }
@@ -35,8 +35,10 @@ pub fn clinic(dir: &Path) -> House {
     house
 }
 
-pub fn issue(house: &mut House, moment: &Moment, plan: Plan, out: &Path) -> String {
-    issuing::issue(house, moment, &AskIssue { code: "K17".into(), plan }, Some(out)).expect("a plan that may be issued").text
+pub fn issue(house: &mut House, moment: &Moment, prescription: Prescription, out: &Path) -> String {
+    issuing::issue(house, moment, &AskIssue { code: "K17".into(), prescription }, Some(out))
+        .expect("a plan that may be issued")
+        .text
 }
 
 /// The first card of one clinic, which all tests of the patient's side share.
@@ -61,7 +63,7 @@ impl Patient {
         let mut patient = Patient::without_card();
         let ask = TakeAsk { source: card(), agreed: Vec::new() };
         taking::take(&mut patient.house, &at("11-25T08:40"), &ask).expect("a good card");
-        patient.plan = actions::patient::plans::one(&patient.house, None).expect("taken").plan().id;
+        patient.plan = actions::patient::plans::one(&patient.house, None).expect("taken").plan().header.id;
         patient
     }
 

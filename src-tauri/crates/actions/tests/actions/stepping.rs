@@ -21,7 +21,7 @@ fn patient(may_step: bool) -> Patient {
     let text = issue(&mut clinic(patient.dir.path()), &at("11-25T08:00"), plan, &patient.dir.path().join("card"));
     let ask = TakeAsk { source: CardSource::Text(text), agreed: Vec::new() };
     taking::take(&mut patient.house, &at("11-25T08:40"), &ask).expect("a good card");
-    patient.plan = actions::patient::plans::one(&patient.house, None).expect("taken").plan().id;
+    patient.plan = actions::patient::plans::one(&patient.house, None).expect("taken").plan().header.id;
     patient
 }
 

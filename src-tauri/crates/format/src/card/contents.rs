@@ -7,7 +7,9 @@ use crate::codes::{Code, Coded};
 use crate::packed::{UnpackFault, pack, unpack};
 use crate::parts::Date;
 use exercises::id::PlanId;
-use exercises::plan::{MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAMED, Plan, Risk};
+use exercises::plan::{
+    Header, MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAMED, Plan, Prescription, Risk,
+};
 use std::collections::BTreeSet;
 
 impl From<Malformed> for CardFault {
@@ -31,25 +33,20 @@ pub(super) fn write(card: &Card) -> Result<Vec<u8>, CardFault> {
     }
     let packed = pack(dictionary::VERSION_1, &plain);
     let secret = pairing_secret.expose_the_secret_bytes();
-    Ok([&plan.id.0[..], verify_key, recipient, secret, &packed].concat())
+    Ok([&plan.header.id.0[..], verify_key, recipient, secret, &packed].concat())
 }
 
 fn write_plan(map: &mut MapOut, plan: &Plan) -> Result<(), Malformed> {
     let Plan {
-        id: _, // stands outside the packing
-        revision,
-        clinic,
-        start,
-        issued,
-        review,
-        age,
-        absent,
-        items,
-        complaints,
-        activities,
-        baselines,
-        aftercare,
-        cleared,
+        header:
+            Header {
+                id: _, // stands outside the packing
+                revision,
+                clinic,
+                start,
+                issued,
+            },
+        prescription: Prescription { review, age, absent, items, complaints, activities, baselines, aftercare, cleared },
     } = plan;
     map.put(0, "revision", revision)?;
     map.put(1, "clinic", clinic)?;
@@ -100,20 +97,24 @@ fn read_plan(map: &MapIn<'_>, id: PlanId) -> Result<Plan, Malformed> {
     let aftercare = map.list::<AftercareOut, MAX_AFTERCARE_LINES>(11, "aftercare")?;
     let cleared = map.list::<ClearedOut, MAX_CLEARED>(12, "cleared")?;
     Ok(Plan {
-        id,
-        revision: map.need(0, "revision")?,
-        clinic: map.need(1, "clinic")?,
-        start: map.need::<Date>(2, "start")?.0,
-        issued: map.need::<Date>(3, "issued")?.0,
-        review: map.need::<Date>(4, "review")?.0,
-        age: map.some::<Code<_>>(5, "age band")?.map(|Code(age)| age),
-        absent: map.some(6, "considered")?.map_or_else(BTreeSet::new, of_bits),
-        items: items.into_iter().map(ItemOut::item).collect::<Option<_>>().ok_or(Malformed("items"))?,
-        complaints: complaints.into_iter().map(ComplaintOut::complaint).collect(),
-        activities: activities.into_iter().map(ActivityOut::activity).collect(),
-        baselines: baselines.into_iter().map(BaselineOut::baseline).collect(),
-        aftercare: aftercare.into_iter().map(AftercareOut::aftercare).collect(),
-        cleared: cleared.into_iter().map(ClearedOut::entry).collect(),
+        header: Header {
+            id,
+            revision: map.need(0, "revision")?,
+            clinic: map.need(1, "clinic")?,
+            start: map.need::<Date>(2, "start")?.0,
+            issued: map.need::<Date>(3, "issued")?.0,
+        },
+        prescription: Prescription {
+            review: map.need::<Date>(4, "review")?.0,
+            age: map.some::<Code<_>>(5, "age band")?.map(|Code(age)| age),
+            absent: map.some(6, "considered")?.map_or_else(BTreeSet::new, of_bits),
+            items: items.into_iter().map(ItemOut::item).collect::<Option<_>>().ok_or(Malformed("items"))?,
+            complaints: complaints.into_iter().map(ComplaintOut::complaint).collect(),
+            activities: activities.into_iter().map(ActivityOut::activity).collect(),
+            baselines: baselines.into_iter().map(BaselineOut::baseline).collect(),
+            aftercare: aftercare.into_iter().map(AftercareOut::aftercare).collect(),
+            cleared: cleared.into_iter().map(ClearedOut::entry).collect(),
+        },
     })
 }
 

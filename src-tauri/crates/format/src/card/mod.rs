@@ -152,7 +152,7 @@ impl Unverified {
 
     /// The plan that the card says it is for: the name under which a key may have been kept.
     pub fn claimed_plan(&self) -> PlanId {
-        self.card.plan.id
+        self.card.plan.header.id
     }
 
     /// The card, for the one who has just checked the signature.

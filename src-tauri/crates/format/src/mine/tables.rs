@@ -39,7 +39,7 @@ fn side(leg: Option<Leg>) -> String {
 
 impl Held<'_> {
     fn plan(&self) -> String {
-        self.followed.plan.id.to_string()
+        self.followed.plan.header.id.to_string()
     }
 
     /// The exercise that an item was last.
@@ -49,12 +49,12 @@ impl Held<'_> {
     }
 
     fn complaint(&self, id: ComplaintId) -> String {
-        let mut newest = self.revisions.values().rev().flat_map(|plan| &plan.complaints);
+        let mut newest = self.revisions.values().rev().flat_map(|plan| &plan.prescription.complaints);
         newest.find(|one| one.id == id).map(|one| text(&one.name)).unwrap_or_default()
     }
 
     fn activity(&self, id: ActivityId) -> String {
-        let mut newest = self.revisions.values().rev().flat_map(|plan| &plan.activities);
+        let mut newest = self.revisions.values().rev().flat_map(|plan| &plan.prescription.activities);
         newest.find(|one| one.id == id).map(|one| text(&one.name)).unwrap_or_default()
     }
 }
@@ -195,7 +195,7 @@ pub(super) fn days(mine: &Mine<'_>) -> Vec<u8> {
 }
 
 fn day_line(held: &Held<'_>, day: &ItemDay) -> [String; 14] {
-    let date = held.followed.plan.start + chrono::Days::new(day.day.into());
+    let date = held.followed.plan.header.start + chrono::Days::new(day.day.into());
     let item = held.revisions.get(&day.revision).and_then(|plan| plan.item(day.item));
     let agreed = held.followed.history.taken.iter().rev().find(|taken| taken.revision == day.revision);
     let agreed = agreed.and_then(|taken| taken.agreed.iter().find(|(id, _)| *id == day.item).map(|(_, schedule)| schedule));
@@ -250,7 +250,7 @@ pub(super) fn alarms(mine: &Mine<'_>) -> Vec<u8> {
                 name(&alarm.trouble).to_owned(),
                 some(alarm.item.map(|item| item.0)),
                 alarm.item.map(|item| held.exercise(item)).unwrap_or_default(),
-                yes(held.followed.plan.cleared.contains(&alarm.entry)),
+                yes(held.followed.plan.prescription.cleared.contains(&alarm.entry)),
             ]
         })
     });

@@ -4,10 +4,10 @@ use super::shape::{DaysShape, EveryShape, ItemShape, PlanShape, StanceShape, Wor
 use crate::names::{self, Named};
 use chrono::NaiveDate;
 use exercises::catalogue::{Dose, ExerciseId, RungId, Tempo};
-use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId};
+use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId};
 use exercises::plan::stance::MAX_STANCE_TENTHS;
 use exercises::plan::{
-    Activity, Aftercare, Complaint, DEFAULT_PAIN_LIMIT, Days, Item, Pattern, Plan, Schedule, Side, StanceBaseline,
+    Activity, Aftercare, Complaint, DEFAULT_PAIN_LIMIT, Days, Item, Pattern, Prescription, Schedule, Side, StanceBaseline,
 };
 use std::ops::Range;
 use toml::Spanned;
@@ -25,18 +25,18 @@ pub struct FileFault {
 /// A fault at a place of the text, before its line is counted.
 struct Wrong(Option<Range<usize>>, String);
 
-/// Reads a plan. Id, revision, clinic and the editions of exercises are empty; `today` is the day of issue.
+/// Reads a prescription. The editions of exercises are 0 until it is issued; `today` is the day of issue.
 ///
 /// # Errors
 /// The first [`FileFault`] of the file. Ranges of doses and the gates of balance are not looked at here:
 /// `exercises::plan::check` does that.
-pub fn read(text: &str, today: NaiveDate) -> Result<Plan, FileFault> {
+pub fn read(text: &str, today: NaiveDate) -> Result<Prescription, FileFault> {
     let line = |span: Option<Range<usize>>| {
         span.map_or(0, |span| 1 + text[..span.start.min(text.len())].matches('\n').count() as u32)
     };
     let shape: PlanShape =
         toml::from_str(text).map_err(|error| FileFault { line: line(error.span()), expected: plainly(error.message()) })?;
-    plan(shape, today).map_err(|Wrong(span, expected)| FileFault { line: line(span), expected })
+    prescription(shape, today).map_err(|Wrong(span, expected)| FileFault { line: line(span), expected })
 }
 
 /// A parser's message on one line, without the names that only a programmer knows.
@@ -54,19 +54,14 @@ pub(crate) fn plainly(message: &str) -> String {
     said
 }
 
-fn plan(shape: PlanShape, today: NaiveDate) -> Result<Plan, Wrong> {
+fn prescription(shape: PlanShape, today: NaiveDate) -> Result<Prescription, Wrong> {
     let PlanShape { review, age, absent, aftercare, clear, complaint, activity, item, stance } = shape;
     let complaints = complaint.into_iter().map(|c| {
         let side = c.side.as_ref().map_or(Ok(Side::Neither), named)?;
         Ok(Complaint { id: ComplaintId(c.number), name: c.name, side, pain: c.pain })
     });
     let activities = activity.into_iter().map(|a| Activity { id: ActivityId(a.number), name: a.name, rating: a.rating });
-    Ok(Plan {
-        id: PlanId([0; 8]),
-        revision: 0,
-        clinic: String::new(),
-        start: today,
-        issued: today,
+    Ok(Prescription {
         review: date(&review)?,
         age: age.as_ref().map(named).transpose()?,
         absent: absent.iter().map(named).collect::<Result<_, _>>()?,

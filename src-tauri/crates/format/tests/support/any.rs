@@ -7,7 +7,8 @@ use exercises::history::Mark;
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, Excuse};
 use exercises::plan::{
-    Activity, Aftercare, AgeBand, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline,
+    Activity, Aftercare, AgeBand, Complaint, Days, Header, Item, Leg, Pattern, Plan, Prescription, Risk, Schedule, Side,
+    StanceBaseline,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::summary::{
@@ -152,20 +153,8 @@ pub fn plan() -> impl Strategy<Value = Plan> {
         let (age, absent, cleared) = who;
         let (items, complaints, activities, baselines, aftercare) = lists;
         Plan {
-            id: PlanId(id),
-            revision,
-            clinic,
-            start,
-            issued,
-            review,
-            age,
-            absent,
-            items,
-            complaints,
-            activities,
-            baselines,
-            aftercare,
-            cleared,
+            header: Header { id: PlanId(id), revision, clinic, start, issued },
+            prescription: Prescription { review, age, absent, items, complaints, activities, baselines, aftercare, cleared },
         }
     })
 }

@@ -27,7 +27,7 @@ pub fn Correct(plan: PlanId) -> impl IntoView {
         })
     };
     let earlier = move || {
-        let start = bench.page.with(|page| page.as_ref().map(|page| page.plan.start))?;
+        let start = bench.page.with(|page| page.as_ref().map(|page| page.plan.header.start))?;
         let today = desk.today.with_untracked(|today| today.as_ref().map(|today| today.now.date()))?;
         let days = further_back(bench.days.get(), start, today)?;
         let look = move |_| bench.look_back(days);

@@ -17,8 +17,9 @@ pub fn Days(line: Correctable, from: NaiveDate, until: NaiveDate, why: Excuse) -
     let desk = Desk::here();
     let words = desk.house.words();
     let bench = Bench::here();
-    let (first, last) =
-        bench.page.with_untracked(|page| page.as_ref().map_or((from, until), |page| (page.plan.start, page.plan.review)));
+    let (first, last) = bench.page.with_untracked(|page| {
+        page.as_ref().map_or((from, until), |page| (page.plan.header.start, page.plan.prescription.review))
+    });
     let wanted = RwSignal::new((from, until, why));
     let off = move || desk.house.busy.get() || wanted.with(|(from, until, _)| from > until);
     let keep = move |_| {
