@@ -3,7 +3,7 @@
 use crate::people::Person;
 use chrono::NaiveDate;
 use exercises::catalogue::Dose;
-use exercises::plan::{Item, Leg, Plan};
+use exercises::plan::{BodySide, Item, Plan};
 use exercises::run::TrialEnd;
 use exercises::slots::{self, Slot};
 use exercises::time::{Offsets, Stamp};
@@ -93,8 +93,8 @@ impl Day<'_> {
     }
 
     /// The right leg is the steadier one in this scenario. Times scatter widely from trial to trial, as they do in life.
-    fn trial(&self, leg: Leg, target_s: u16, chance: &mut StdRng) -> (Leg, u32, TrialEnd) {
-        let able = (self.person.stance)(self.number) * if leg == Leg::Right { 1.9 } else { 1.0 };
+    fn trial(&self, leg: BodySide, target_s: u16, chance: &mut StdRng) -> (BodySide, u32, TrialEnd) {
+        let able = (self.person.stance)(self.number) * if leg == BodySide::Right { 1.9 } else { 1.0 };
         let seconds = able * chance.gen_range(0.75..1.25);
         if seconds >= f64::from(target_s) {
             (leg, u32::from(target_s) * 1000, TrialEnd::Target)

@@ -4,7 +4,7 @@ use super::*;
 use crate::alarm::Trouble;
 use crate::history::{History, Mark};
 use crate::id::{ActivityId, ComplaintId};
-use crate::plan::Leg;
+use crate::plan::BodySide;
 use crate::review::samples::{BACK, HOLD, PHONE, PLAN, plan, start};
 use crate::run::{Doing, Held, Run, RunEnd};
 use crate::slots::{self, Slot, SlotRef};
@@ -39,7 +39,7 @@ fn run(n: u32, begun: Stamp, slot: Option<SlotRef>, holds: usize) -> What {
         end: RunEnd::Completed,
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing: Doing::Hold(vec![Held { leg: Some(Leg::Left), held_ms: 10_000 }; holds]),
+        doing: Doing::Hold(vec![Held { side: Some(BodySide::Left), held_ms: 10_000 }; holds]),
     })
 }
 

@@ -213,7 +213,7 @@ fn of_each_condition_the_two_longest_times_go_on() {
     let second = visit(Some(first), day(12, 1), &[(left, 90), (right, 50)]);
     let third = visit(Some(second), day(12, 8), &[(left, 320)]);
     let fourth = visit(Some(third), day(12, 15), &[]);
-    let lefts = fourth.prescription.baselines.iter().filter(|baseline| baseline.leg == crate::plan::Leg::Left);
+    let lefts = fourth.prescription.baselines.iter().filter(|baseline| baseline.leg == crate::plan::BodySide::Left);
     assert_eq!(lefts.map(|baseline| baseline.tenths).collect::<Vec<_>>(), [320, 310], "thirty seconds on two days");
     let right = fourth.stance_earlier(right).map(|baseline| baseline.tenths);
     assert_eq!((fourth.prescription.baselines.len(), right), (3, Some(50)));

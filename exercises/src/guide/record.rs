@@ -2,7 +2,7 @@
 
 use super::step::{Beat, Part, What};
 use crate::catalogue::Dose;
-use crate::plan::Leg;
+use crate::plan::BodySide;
 use crate::run::{Balance, Counted, Doing, Held, Trial, TrialEnd};
 use crate::statistics::median;
 
@@ -17,7 +17,7 @@ pub(super) enum Record {
 /// A set of repetitions.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Set {
-    leg: Option<Leg>,
+    side: Option<BodySide>,
     number: u8,
     /// Repetitions that went through.
     finished: u8,
@@ -38,12 +38,12 @@ impl Record {
     pub fn finish(&mut self, what: What, part: Part, ms: u64, trial_end: TrialEnd) {
         let held_ms = u32::try_from(ms).unwrap_or(u32::MAX);
         match (self, what) {
-            (Record::Hold(holds), What::Hold) if ms > 0 => holds.push(Held { leg: part.leg, held_ms }),
+            (Record::Hold(holds), What::Hold) if ms > 0 => holds.push(Held { side: part.side, held_ms }),
             (Record::Reps(sets), What::Beat(repetition, Beat::Down)) => {
                 set(sets, part).finished = repetition.saturating_add(1);
             }
             (Record::Balance(trials), What::Trial) => {
-                if let Some(leg) = part.leg {
+                if let Some(leg) = part.side {
                     trials.push(Trial { leg, held_ms, end: trial_end });
                 }
             }
@@ -87,21 +87,21 @@ impl Record {
 
 impl Set {
     fn is(&self, part: Part) -> bool {
-        self.leg == part.leg && self.number == part.number
+        self.side == part.side && self.number == part.number
     }
 
     fn counted(&self) -> Counted {
         let failed = self.failed.iter().filter(|failed| **failed).count();
         let well = (0..usize::from(self.finished)).filter(|at| !self.failed.get(*at).copied().unwrap_or(false)).count();
         let small = |n: usize| u8::try_from(n).unwrap_or(u8::MAX);
-        Counted { leg: self.leg, done: small(well), failed: small(failed) }
+        Counted { side: self.side, done: small(well), failed: small(failed) }
     }
 }
 
 /// The set of `part`, begun if it was not yet.
 fn set(sets: &mut Vec<Set>, part: Part) -> &mut Set {
     let at = sets.iter().position(|set| set.is(part)).unwrap_or_else(|| {
-        sets.push(Set { leg: part.leg, number: part.number, finished: 0, failed: Vec::new() });
+        sets.push(Set { side: part.side, number: part.number, finished: 0, failed: Vec::new() });
         sets.len() - 1
     });
     &mut sets[at]
@@ -111,7 +111,7 @@ fn set(sets: &mut Vec<Set>, part: Part) -> &mut Set {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Stood {
     /// The leg stood on.
-    pub leg: Leg,
+    pub leg: BodySide,
     /// Trials that were measured.
     pub trials: u8,
     /// The best, in milliseconds.
@@ -124,10 +124,10 @@ pub struct Stood {
 
 /// How each leg stood, the left first; legs without a measured trial are left out.
 pub fn stood(trials: &[Trial]) -> Vec<Stood> {
-    [Leg::Left, Leg::Right].into_iter().filter_map(|leg| leg_stood(trials, leg)).collect()
+    [BodySide::Left, BodySide::Right].into_iter().filter_map(|leg| leg_stood(trials, leg)).collect()
 }
 
-fn leg_stood(trials: &[Trial], leg: Leg) -> Option<Stood> {
+fn leg_stood(trials: &[Trial], leg: BodySide) -> Option<Stood> {
     let measured: Vec<&Trial> = trials.iter().filter(|t| t.leg == leg && t.end != TrialEnd::CutOff).collect();
     let times: Vec<f64> = measured.iter().map(|trial| trial.held_ms.into()).collect();
     let best = measured.iter().max_by_key(|trial| trial.held_ms)?;
@@ -144,33 +144,33 @@ fn leg_stood(trials: &[Trial], leg: Leg) -> Option<Stood> {
 mod tests {
     use super::*;
 
-    fn trial(leg: Leg, held_ms: u32, end: TrialEnd) -> Trial {
+    fn trial(leg: BodySide, held_ms: u32, end: TrialEnd) -> Trial {
         Trial { leg, held_ms, end }
     }
 
     #[test]
     fn best_and_middle_by_leg_without_trials_that_were_cut_off() {
         let trials = [
-            trial(Leg::Right, 9_000, TrialEnd::Touch),
-            trial(Leg::Left, 12_000, TrialEnd::Touch),
-            trial(Leg::Left, 25_000, TrialEnd::CutOff),
-            trial(Leg::Left, 30_000, TrialEnd::Target),
-            trial(Leg::Left, 14_000, TrialEnd::Touch),
+            trial(BodySide::Right, 9_000, TrialEnd::Touch),
+            trial(BodySide::Left, 12_000, TrialEnd::Touch),
+            trial(BodySide::Left, 25_000, TrialEnd::CutOff),
+            trial(BodySide::Left, 30_000, TrialEnd::Target),
+            trial(BodySide::Left, 14_000, TrialEnd::Touch),
         ];
         let found = stood(&trials);
-        let left = Stood { leg: Leg::Left, trials: 3, best_ms: 30_000, median_ms: 14_000, capped: true };
-        let right = Stood { leg: Leg::Right, trials: 1, best_ms: 9_000, median_ms: 9_000, capped: false };
+        let left = Stood { leg: BodySide::Left, trials: 3, best_ms: 30_000, median_ms: 14_000, capped: true };
+        let right = Stood { leg: BodySide::Right, trials: 1, best_ms: 9_000, median_ms: 9_000, capped: false };
         assert_eq!(found, [left, right]);
     }
 
     #[test]
     fn a_leg_that_was_only_cut_off_has_no_time_at_all() {
-        assert_eq!(stood(&[trial(Leg::Left, 8_000, TrialEnd::CutOff)]), []);
+        assert_eq!(stood(&[trial(BodySide::Left, 8_000, TrialEnd::CutOff)]), []);
     }
 
     #[test]
     fn a_repetition_marked_twice_is_not_marked() {
-        let part = Part { number: 1, of: 1, leg: None, changes_side: false, last: true };
+        let part = Part { number: 1, of: 1, side: None, changes_side: false, last: true };
         let mut record = Record::new(Dose::Reps {
             sets: 1,
             repetitions: 3,
@@ -181,8 +181,8 @@ mod tests {
         record.finish(What::Beat(1, Beat::Down), part, 1000, TrialEnd::Touch);
         record.mark(part, 1);
         assert!(record.is_marked(part, 1));
-        assert_eq!(record.doing(&Doing::Reps(vec![]), None), Doing::Reps(vec![Counted { leg: None, done: 1, failed: 1 }]));
+        assert_eq!(record.doing(&Doing::Reps(vec![]), None), Doing::Reps(vec![Counted { side: None, done: 1, failed: 1 }]));
         record.mark(part, 1);
-        assert_eq!(record.doing(&Doing::Reps(vec![]), None), Doing::Reps(vec![Counted { leg: None, done: 2, failed: 0 }]));
+        assert_eq!(record.doing(&Doing::Reps(vec![]), None), Doing::Reps(vec![Counted { side: None, done: 2, failed: 0 }]));
     }
 }

@@ -1,7 +1,7 @@
 //! The course of a run, laid out in advance: every step with its length.
 
 use crate::catalogue::{Dose, Tempo};
-use crate::plan::{Leg, Side};
+use crate::plan::{BodySide, Side};
 use crate::run::SetUp;
 
 /// Before the first part, in milliseconds: time to take the position.
@@ -27,7 +27,7 @@ pub struct Part {
     /// Parts of this side.
     pub of: u8,
     /// The side, where there are sides.
-    pub leg: Option<Leg>,
+    pub side: Option<BodySide>,
     /// Whether another side came before and this is its first part.
     pub changes_side: bool,
     /// Whether it is the run's last.
@@ -107,7 +107,7 @@ fn parts(each: u8, side: Side) -> Vec<Part> {
         (1..=each).map(move |number| Part {
             number,
             of: each,
-            leg: *leg,
+            side: *leg,
             changes_side: turn > 0 && number == 1,
             last: last_side && number == each,
         })
@@ -200,12 +200,12 @@ mod tests {
         let dose = Dose::Balance { trials: 2, target_s: 30, rest_s: 30 };
         let trials: Vec<Part> =
             course(dose, Side::Both, SetUp::OnSupport).iter().filter(|s| s.what == What::Trial).map(|s| s.part).collect();
-        let order: Vec<_> = trials.iter().map(|part| (part.leg, part.number, part.changes_side, part.last)).collect();
+        let order: Vec<_> = trials.iter().map(|part| (part.side, part.number, part.changes_side, part.last)).collect();
         let expected = [
-            (Some(Leg::Left), 1, false, false),
-            (Some(Leg::Left), 2, false, false),
-            (Some(Leg::Right), 1, true, false),
-            (Some(Leg::Right), 2, false, true),
+            (Some(BodySide::Left), 1, false, false),
+            (Some(BodySide::Left), 2, false, false),
+            (Some(BodySide::Right), 1, true, false),
+            (Some(BodySide::Right), 2, false, true),
         ];
         assert_eq!(order, expected);
     }

@@ -3,7 +3,7 @@
 use super::History;
 use crate::catalogue::Catalogue;
 use crate::guide::stood;
-use crate::plan::{Item, Leg};
+use crate::plan::{BodySide, Item};
 use crate::run::{Balance, Doing, SetUp, Trial};
 use chrono::NaiveDate;
 
@@ -17,13 +17,13 @@ pub struct OwnMedian {
     /// Where the phone was.
     pub set_up: SetUp,
     /// The leg stood on.
-    pub leg: Leg,
+    pub leg: BodySide,
     /// The median of the measured trials, in milliseconds.
     pub median_ms: u32,
 }
 
 /// The median of that leg and place, in milliseconds, if there is one.
-pub fn own_median_ms(all: &[OwnMedian], set_up: SetUp, leg: Leg) -> Option<u32> {
+pub fn own_median_ms(all: &[OwnMedian], set_up: SetUp, leg: BodySide) -> Option<u32> {
     all.iter().find(|one| (one.set_up, one.leg) == (set_up, leg)).map(|one| one.median_ms)
 }
 
@@ -57,14 +57,14 @@ mod tests {
     use super::*;
     use crate::catalogue::{Eyes, Surface};
     use crate::id::RunId;
-    use crate::plan::Leg::{Left, Right};
+    use crate::plan::BodySide::{Left, Right};
     use crate::review::samples::{catalogue, plan, start};
     use crate::run::SetUp::{AtBreastbone, InPocket, OnSupport};
     use crate::run::{Run, RunEnd, TrialEnd};
     use crate::time::Offsets;
     use chrono::Duration;
 
-    fn balance(n: u32, days_ago: i64, set_up: SetUp, trials: &[(Leg, u32)]) -> Run {
+    fn balance(n: u32, days_ago: i64, set_up: SetUp, trials: &[(BodySide, u32)]) -> Run {
         let item = plan().prescription.items[1].clone();
         let noon = (today() - Duration::days(days_ago)).and_hms_opt(12, 0, 0).expect("a time").and_utc();
         let (surface, eyes) = item.conditions(&catalogue());
@@ -89,7 +89,7 @@ mod tests {
         start() + Duration::days(20)
     }
 
-    fn medians(runs: &[Run]) -> Vec<(SetUp, Leg, u32)> {
+    fn medians(runs: &[Run]) -> Vec<(SetUp, BodySide, u32)> {
         let mut history = History::default();
         history.runs = runs.iter().map(|run| (run.id, run.clone())).collect();
         let own = history.own_medians(&plan().prescription.items[1], &catalogue(), today());

@@ -52,7 +52,7 @@ fn run(n: u32, begun: Stamp, slot: Option<SlotRef>, held_ms: &[u32]) -> Run {
         end: RunEnd::Completed,
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing: Doing::Hold(held_ms.iter().map(|held_ms| Held { leg: None, held_ms: *held_ms }).collect()),
+        doing: Doing::Hold(held_ms.iter().map(|held_ms| Held { side: None, held_ms: *held_ms }).collect()),
     }
 }
 
@@ -238,7 +238,7 @@ fn repetitions_that_all_failed_were_tried() {
         item: reps.id,
         dose: reps.dose,
         slot: Some(named.slot),
-        doing: Doing::Reps(vec![Counted { leg: None, done: 0, failed: 3 }]),
+        doing: Doing::Reps(vec![Counted { side: None, done: 0, failed: 3 }]),
         ..run(1, at(0, 545), None, &[])
     };
     let told = history(vec![(at(0, 545), What::Run(failed))]);
@@ -247,7 +247,7 @@ fn repetitions_that_all_failed_were_tried() {
 
 /// A balance run of one trial on the left leg, and what the sensor said about it.
 fn stood(end: TrialEnd, sensed: Option<(u32, bool)>) -> Vec<What> {
-    let trials = vec![Trial { leg: crate::plan::Leg::Left, held_ms: 15_600, end }];
+    let trials = vec![Trial { leg: crate::plan::BodySide::Left, held_ms: 15_600, end }];
     let balance = crate::run::Balance {
         set_up: crate::run::SetUp::InPocket,
         surface: crate::catalogue::Surface::Firm,

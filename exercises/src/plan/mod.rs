@@ -183,20 +183,20 @@ pub enum Side {
 
 impl Side {
     /// The sides in the order in which they are done; one `None` where there are no sides.
-    pub fn in_turn(self) -> &'static [Option<Leg>] {
+    pub fn in_turn(self) -> &'static [Option<BodySide>] {
         match self {
-            Side::Left => &[Some(Leg::Left)],
-            Side::Right => &[Some(Leg::Right)],
-            Side::Both => &[Some(Leg::Left), Some(Leg::Right)],
+            Side::Left => &[Some(BodySide::Left)],
+            Side::Right => &[Some(BodySide::Right)],
+            Side::Both => &[Some(BodySide::Left), Some(BodySide::Right)],
             Side::Neither => &[None],
         }
     }
 }
 
-/// One side of the body, as one hold, set or trial is done on it.
+/// One side of the body: the leg, arm or wrist with which one hold, set or trial is done.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum Leg {
+pub enum BodySide {
     /// The left.
     Left,
     /// The right.

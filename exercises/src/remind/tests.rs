@@ -66,7 +66,7 @@ fn done(when: Stamp, slot: SlotRef) -> (Stamp, What) {
         end: RunEnd::Completed,
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing: Doing::Hold(vec![Held { leg: None, held_ms: 10_000 }; 3]),
+        doing: Doing::Hold(vec![Held { side: None, held_ms: 10_000 }; 3]),
     };
     (when, What::Run(run))
 }

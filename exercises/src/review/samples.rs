@@ -7,7 +7,8 @@ use crate::catalogue::{
 use crate::history::Mark;
 use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use crate::plan::{
-    Activity, AgeBand, Complaint, Days, Header, Item, Leg, Pattern, Plan, Prescription, Risk, Schedule, Side, StanceBaseline,
+    Activity, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side,
+    StanceBaseline,
 };
 use crate::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use crate::summary::{ItemDay, PainOn, RunOn, SettledOn, StanceOn, Summary, TakenOn};
@@ -120,7 +121,7 @@ pub fn start() -> NaiveDate {
 }
 
 /// With eyes open on the firm floor, on a day that is not written down.
-pub fn baseline(leg: Leg, tenths: u16) -> StanceBaseline {
+pub fn baseline(leg: BodySide, tenths: u16) -> StanceBaseline {
     StanceBaseline { taken: None, leg, surface: Surface::Firm, eyes: Eyes::Open, tenths, capped: false }
 }
 
@@ -143,7 +144,7 @@ pub fn plan() -> Plan {
             items: vec![hold, item(BALANCE_DOSE, Side::Both), item(REPS_DOSE, Side::Neither)],
             complaints: vec![complaint(BACK, "upper back", Side::Neither, 6), complaint(ANKLE, "ankle", Side::Right, 3)],
             activities: vec![Activity { id: ActivityId(1), name: "turning the head".into(), rating: Some(4) }],
-            baselines: vec![baseline(Leg::Left, 220), baseline(Leg::Right, 124)],
+            baselines: vec![baseline(BodySide::Left, 220), baseline(BodySide::Right, 124)],
             aftercare: Vec::new(),
             cleared: Vec::new(),
         },
@@ -214,7 +215,7 @@ pub fn stance(left_ms: &[u32], right_ms: &[u32]) -> StanceOn {
             end: if *held_ms >= 30_000 { TrialEnd::Target } else { TrialEnd::Touch },
         }
     };
-    let trials = left_ms.iter().map(trial(Leg::Left)).chain(right_ms.iter().map(trial(Leg::Right)));
+    let trials = left_ms.iter().map(trial(BodySide::Left)).chain(right_ms.iter().map(trial(BodySide::Right)));
     StanceOn {
         set_up: SetUp::OnSupport,
         surface: Surface::Firm,

@@ -5,7 +5,7 @@
 
 use crate::catalogue::{Dose, ExerciseId, Eyes, RungId, Surface};
 use crate::id::{ItemId, RunId};
-use crate::plan::Leg;
+use crate::plan::BodySide;
 use crate::slots::SlotRef;
 use crate::time::Stamp;
 
@@ -70,7 +70,7 @@ pub enum Doing {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Held {
     /// The side, where there are sides.
-    pub leg: Option<Leg>,
+    pub side: Option<BodySide>,
     /// Milliseconds held, at most the target.
     pub held_ms: u32,
 }
@@ -80,7 +80,7 @@ pub struct Held {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Counted {
     /// The side, where there are sides.
-    pub leg: Option<Leg>,
+    pub side: Option<BodySide>,
     /// Repetitions that went well.
     pub done: u8,
     /// Repetitions that the person marked as failed.
@@ -118,7 +118,7 @@ pub enum SetUp {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Trial {
     /// The leg stood on.
-    pub leg: Leg,
+    pub leg: BodySide,
     /// Milliseconds from the start tone to the end.
     pub held_ms: u32,
     /// What ended it.
@@ -162,12 +162,12 @@ impl Run {
         match (&self.doing, self.dose) {
             (Doing::Hold(holds), Dose::Hold { repetitions, hold_s, .. }) => {
                 let target = u32::from(hold_s) * 1000;
-                let held = holds.iter().map(|held| (held.leg, held.held_ms.min(target)));
+                let held = holds.iter().map(|held| (held.side, held.held_ms.min(target)));
                 by_side(held, sides, u32::from(repetitions) * target)
             }
             (Doing::Reps(sets), Dose::Reps { sets: asked, repetitions, .. }) => {
                 let each = u32::from(repetitions);
-                let done = sets.iter().map(|set| (set.leg, u32::from(set.done).min(each)));
+                let done = sets.iter().map(|set| (set.side, u32::from(set.done).min(each)));
                 by_side(done, sides, u32::from(asked) * each)
             }
             (Doing::Balance(balance), Dose::Balance { trials, .. }) => {
@@ -183,7 +183,7 @@ impl Run {
         match (&self.doing, self.dose) {
             (Doing::Hold(holds), Dose::Hold { repetitions, hold_s, .. }) => {
                 let full = holds.iter().filter(|held| held.held_ms >= u32::from(hold_s) * 1000);
-                by_side(full.map(|held| (held.leg, 1)), sides, u32::from(repetitions))
+                by_side(full.map(|held| (held.side, 1)), sides, u32::from(repetitions))
             }
             _ => self.share(sides),
         }
@@ -200,7 +200,7 @@ impl Run {
 }
 
 /// Adds up what was done on each side, each capped at `each`.
-fn by_side(done: impl Iterator<Item = (Option<Leg>, u32)>, sides: u32, each: u32) -> Share {
+fn by_side(done: impl Iterator<Item = (Option<BodySide>, u32)>, sides: u32, each: u32) -> Share {
     let mut of_side = [0; 3];
     for (leg, amount) in done {
         of_side[leg.map_or(0, |leg| 1 + leg as usize)] += amount;

@@ -12,7 +12,7 @@ use crate::alarm::{self, Trouble};
 use crate::catalogue::{Catalogue, Exercise, Eyes, Surface};
 use crate::change::seconds;
 use crate::id::{EntryRef, ItemId, LogId};
-use crate::plan::{AgeBand, Item, Leg, Plan};
+use crate::plan::{AgeBand, BodySide, Item, Plan};
 use crate::review::union::United;
 use crate::summary::{PainOn, RunOn, SettledOn};
 use chrono::{Duration, NaiveDate};
@@ -134,7 +134,7 @@ fn last_step(united: &United<'_>, item: &Item) -> Option<u16> {
 }
 
 /// Trials with eyes open on the firm floor, of the same exercise: day, leg, tenths of a second.
-fn firm_open(united: &United<'_>, plan: &Plan, item: &Item) -> Vec<(NaiveDate, Leg, u32)> {
+fn firm_open(united: &United<'_>, plan: &Plan, item: &Item) -> Vec<(NaiveDate, BodySide, u32)> {
     let date = |day: u16| plan.header.start + Duration::days(i64::from(day));
     let same_exercise = |id: ItemId| plan.item(id).is_some_and(|other| other.exercise == item.exercise);
     let runs = united.runs.values().filter(|run| same_exercise(run.item));

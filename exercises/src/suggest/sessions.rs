@@ -15,7 +15,7 @@ use crate::adherence::{AS_AGREED_PERCENT, SlotCounts, SlotOn, by_day};
 use crate::catalogue::Kind;
 use crate::id::ComplaintId;
 use crate::plan::check::LEAST_STANCE_TENTHS;
-use crate::plan::{Item, Leg};
+use crate::plan::{BodySide, Item};
 use crate::run::{RunEnd, Trial, TrialEnd};
 use crate::summary::{PainOn, RunOn, SettledOn, StanceOn};
 use std::collections::BTreeMap;
@@ -105,7 +105,7 @@ fn missed(item: &Item, gone_through: &[&&RunOn], met: usize) -> bool {
         return !gone_through.is_empty() && 2 * (gone_through.len() - met) >= gone_through.len();
     }
     let trials = || gone_through.iter().filter_map(|run| run.stance.as_ref()).flat_map(|stance| &stance.trials);
-    let best = |leg: Leg| {
+    let best = |leg: BodySide| {
         let real = trials().filter(|trial: &&Trial| trial.leg == leg && trial.end != TrialEnd::CutOff);
         real.map(|trial| trial.held_ms).max()
     };

@@ -2,7 +2,7 @@
 
 use super::day::{Strand, Tie};
 use crate::catalogue::Dose;
-use crate::plan::{Leg, Side};
+use crate::plan::{BodySide, Side};
 use crate::run::{Doing, Run, TrialEnd};
 
 /// One part of a run: a hold, a set or a trial.
@@ -11,7 +11,7 @@ pub struct PartRow {
     /// From 1, within its side.
     pub number: u8,
     /// The side, where there are sides.
-    pub leg: Option<Leg>,
+    pub side: Option<BodySide>,
     /// The string above its knot.
     pub above: Strand,
     /// What is tied into it.
@@ -46,7 +46,7 @@ pub fn parts(run: &Run, side: Side) -> Vec<PartRow> {
         (0..each).map(move |place| {
             let done = done.get(usize::from(place)).copied().unwrap_or(PartDone::Not);
             let side = if done == PartDone::Not { Strand::ToCome } else { Strand::Past };
-            PartRow { number: place + 1, leg: *leg, above: side, tie: tie(done), below: side, done }
+            PartRow { number: place + 1, side: *leg, above: side, tie: tie(done), below: side, done }
         })
     });
     let mut rows: Vec<PartRow> = all.collect();
@@ -60,14 +60,14 @@ pub fn parts(run: &Run, side: Side) -> Vec<PartRow> {
 }
 
 /// What was done on one side, in order.
-fn done(run: &Run, leg: Option<Leg>) -> Vec<PartDone> {
+fn done(run: &Run, leg: Option<BodySide>) -> Vec<PartDone> {
     match (&run.doing, run.dose) {
         (Doing::Hold(holds), Dose::Hold { hold_s, .. }) => {
-            let own = holds.iter().filter(|held| held.leg == leg);
+            let own = holds.iter().filter(|held| held.side == leg);
             own.map(|held| PartDone::Held(held.held_ms, u32::from(hold_s) * 1000)).collect()
         }
         (Doing::Reps(sets), Dose::Reps { repetitions, .. }) => {
-            let own = sets.iter().filter(|set| set.leg == leg);
+            let own = sets.iter().filter(|set| set.side == leg);
             own.map(|set| PartDone::Counted(set.done, repetitions)).collect()
         }
         (Doing::Balance(balance), _) => {
@@ -122,7 +122,7 @@ mod tests {
     #[test]
     fn a_run_that_was_stopped_has_its_knots_so_far() {
         let dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 0 };
-        let held = |held_ms| Held { leg: None, held_ms };
+        let held = |held_ms| Held { side: None, held_ms };
         let rows = parts(&run(dose, Doing::Hold(vec![held(10_000), held(4_000)])), Side::Neither);
         assert_eq!(rows.iter().map(|row| row.tie).collect::<Vec<_>>(), [Tie::Knot, Tie::Half(0.4), Tie::Peg]);
         let strands: Vec<_> = rows.iter().map(|row| (row.above, row.below)).collect();
@@ -135,18 +135,18 @@ mod tests {
         let dose = Dose::Balance { trials: 2, target_s: 30, rest_s: 0 };
         let trial = |leg, held_ms, end| Trial { leg, held_ms, end };
         let trials = vec![
-            trial(Leg::Left, 12_000, TrialEnd::Touch),
-            trial(Leg::Left, 3_000, TrialEnd::CutOff),
-            trial(Leg::Right, 30_000, TrialEnd::Target),
+            trial(BodySide::Left, 12_000, TrialEnd::Touch),
+            trial(BodySide::Left, 3_000, TrialEnd::CutOff),
+            trial(BodySide::Right, 30_000, TrialEnd::Target),
         ];
         let balance = Balance { set_up: SetUp::OnSupport, surface: Surface::Firm, eyes: Eyes::Open, trials };
         let rows = parts(&run(dose, Doing::Balance(balance)), Side::Both);
-        let done: Vec<_> = rows.iter().map(|row| (row.leg, row.number, row.done)).collect();
+        let done: Vec<_> = rows.iter().map(|row| (row.side, row.number, row.done)).collect();
         let expected = [
-            (Some(Leg::Left), 1, PartDone::Stood(12_000, false)),
-            (Some(Leg::Left), 2, PartDone::CutOff),
-            (Some(Leg::Right), 1, PartDone::Stood(30_000, true)),
-            (Some(Leg::Right), 2, PartDone::Not),
+            (Some(BodySide::Left), 1, PartDone::Stood(12_000, false)),
+            (Some(BodySide::Left), 2, PartDone::CutOff),
+            (Some(BodySide::Right), 1, PartDone::Stood(30_000, true)),
+            (Some(BodySide::Right), 2, PartDone::Not),
         ];
         assert_eq!(done, expected);
     }

@@ -7,7 +7,8 @@ use exercises::history::History;
 use exercises::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, Entry, Excuse, Log, What};
 use exercises::plan::{
-    Activity, AgeBand, Complaint, Days, Header, Item, Leg, Pattern, Plan, Prescription, Risk, Schedule, Side, StanceBaseline,
+    Activity, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side,
+    StanceBaseline,
 };
 use exercises::review::{Review, build};
 use exercises::run::{Balance, Counted, Doing, Held, Run, RunEnd, SetUp, Trial, TrialEnd};
@@ -139,7 +140,7 @@ fn revision(number: u16) -> Plan {
                 Activity { id: ActivityId(1), name: "turning the head".into(), rating: Some(4) },
                 Activity { id: ActivityId(2), name: "going downstairs".into(), rating: Some(5) },
             ],
-            baselines: [(Leg::Left, 220), (Leg::Right, 120 + 10 * number)]
+            baselines: [(BodySide::Left, 220), (BodySide::Right, 120 + 10 * number)]
                 .map(|(leg, tenths)| baseline(leg, tenths))
                 .to_vec(),
             aftercare: Vec::new(),
@@ -148,7 +149,7 @@ fn revision(number: u16) -> Plan {
     }
 }
 
-fn baseline(leg: Leg, tenths: u16) -> StanceBaseline {
+fn baseline(leg: BodySide, tenths: u16) -> StanceBaseline {
     StanceBaseline { taken: None, leg, surface: Surface::Firm, eyes: Eyes::Open, tenths, capped: false }
 }
 
@@ -272,10 +273,10 @@ impl Diary<'_> {
 /// What was done: mostly everything, sometimes less; stance grows slowly and wavers.
 fn doing(number: i64, item: ItemId) -> Doing {
     match item {
-        HOLD => Doing::Hold((0..3).map(|_| Held { leg: None, held_ms: 10_000 }).collect()),
+        HOLD => Doing::Hold((0..3).map(|_| Held { side: None, held_ms: 10_000 }).collect()),
         RISE => {
             let failed = u8::from(number % 10 == 4);
-            Doing::Reps((0..2).map(|_| Counted { leg: None, done: 8 - failed, failed }).collect())
+            Doing::Reps((0..2).map(|_| Counted { side: None, done: 8 - failed, failed }).collect())
         }
         _ => {
             let trial = |leg, base: i64, place: i64| {
@@ -283,8 +284,8 @@ fn doing(number: i64, item: ItemId) -> Doing {
                 let end = if held_ms == 30_000 { TrialEnd::Target } else { TrialEnd::Touch };
                 Trial { leg, held_ms, end }
             };
-            let left = (0..3).map(|place| trial(Leg::Left, 21_000, place));
-            let trials = left.chain((0..3).map(|place| trial(Leg::Right, 12_000, place))).collect();
+            let left = (0..3).map(|place| trial(BodySide::Left, 21_000, place));
+            let trials = left.chain((0..3).map(|place| trial(BodySide::Right, 12_000, place))).collect();
             Doing::Balance(Balance { set_up: SetUp::OnSupport, surface: Surface::Firm, eyes: Eyes::Open, trials })
         }
     }

@@ -3,7 +3,7 @@
 use super::*;
 use crate::catalogue::{Dose, ExerciseId, RungId};
 use crate::id::{ActivityId, ComplaintId, EntryRef};
-use crate::plan::{Activity, Complaint, Days, Leg, StanceBaseline};
+use crate::plan::{Activity, BodySide, Complaint, Days, StanceBaseline};
 use crate::review::samples::{BALANCE, HOLD, PHONE, REPS, baseline, catalogue, plan, rung};
 use chrono::Duration;
 
@@ -146,7 +146,7 @@ fn severe_loss_of_sight_speaks_against_closed_eyes() {
 }
 
 fn both(tenths: &[u16]) -> Vec<StanceBaseline> {
-    tenths.iter().flat_map(|tenths| [baseline(Leg::Left, *tenths), baseline(Leg::Right, *tenths)]).collect()
+    tenths.iter().flat_map(|tenths| [baseline(BodySide::Left, *tenths), baseline(BodySide::Right, *tenths)]).collect()
 }
 
 #[test]

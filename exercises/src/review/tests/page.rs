@@ -7,7 +7,7 @@ use crate::change::ActivityVerdict;
 use crate::history::Mark;
 use crate::id::{ActivityId, ComplaintId, EntryRef};
 use crate::log::Barrier;
-use crate::plan::{Activity, AgeBand, Leg, Plan, StanceBaseline};
+use crate::plan::{Activity, AgeBand, BodySide, Plan, StanceBaseline};
 use crate::review::samples::{
     ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revised, revisions, run,
     stance, start, summary,
@@ -152,17 +152,17 @@ fn notes_come_once_and_the_covered_days_are_those_with_a_record() {
 #[test]
 fn stance_times_of_all_visits_and_a_carried_one_stays_with_its_visit() {
     let mut newest = second();
-    newest.prescription.baselines = vec![baseline(Leg::Left, 220), baseline(Leg::Left, 260), baseline(Leg::Right, 180)];
+    newest.prescription.baselines = vec![baseline(BodySide::Left, 220), baseline(BodySide::Left, 260), baseline(BodySide::Right, 180)];
     let told = page([plan(), newest], &[summary(PHONE, 1, 0, 3)]).baselines;
-    let short: Vec<(u16, Leg, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
-    let (left, right) = (Leg::Left, Leg::Right);
+    let short: Vec<(u16, BodySide, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
+    let (left, right) = (BodySide::Left, BodySide::Right);
     assert_eq!(short, [(0, left, 220), (0, right, 124), (14, left, 260), (14, right, 180)]);
 }
 
 #[test]
 fn a_stance_time_shows_on_the_day_on_which_it_was_taken() {
     let on = |day, leg, tenths| StanceBaseline { taken: Some(start() + Duration::days(day)), ..baseline(leg, tenths) };
-    let (left, right) = (Leg::Left, Leg::Right);
+    let (left, right) = (BodySide::Left, BodySide::Right);
     let mut first = plan();
     first.prescription.baselines = vec![on(0, left, 220), on(0, right, 124)];
     let mut corrected = second();
@@ -171,7 +171,7 @@ fn a_stance_time_shows_on_the_day_on_which_it_was_taken() {
     let mut third = revised(3, 14);
     third.prescription.baselines = vec![on(0, left, 222), on(0, right, 124), on(14, right, 124)];
     let told = page([first, corrected, third], &[summary(PHONE, 1, 0, 3)]).baselines;
-    let short: Vec<(u16, Leg, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
+    let short: Vec<(u16, BodySide, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
     assert_eq!(short, [(0, left, 222), (0, right, 124), (14, right, 124)]);
 }
 
@@ -186,7 +186,7 @@ fn balance(times_ms: &[(u32, u32)]) -> Summary {
     told
 }
 
-fn leg(review: &Review, leg: Leg) -> &StanceSeries {
+fn leg(review: &Review, leg: BodySide) -> &StanceSeries {
     review.balance.iter().find(|series| series.leg == leg).expect("a series of the leg")
 }
 
@@ -195,9 +195,9 @@ fn a_rise_over_ten_days_is_called_one() {
     let times: Vec<(u32, u32)> = (0..10).map(|day| (20_000, 8_000 + day * 1500 + (day % 2) * 400)).collect();
     let review = page([plan()], &[balance(&times)]);
     assert_eq!(review.balance.len(), 2);
-    assert_eq!(leg(&review, Leg::Right).change.verdict, Verdict::Rising);
-    assert_eq!(leg(&review, Leg::Left).change.verdict, Verdict::NoClearChange);
-    let first = leg(&review, Leg::Right).days[0];
+    assert_eq!(leg(&review, BodySide::Right).change.verdict, Verdict::Rising);
+    assert_eq!(leg(&review, BodySide::Left).change.verdict, Verdict::NoClearChange);
+    let first = leg(&review, BodySide::Right).days[0];
     assert_eq!((first.trials, first.best_s, first.median_s, first.capped), (3, 8.0, 7.0, false));
 }
 
@@ -224,19 +224,19 @@ fn another_surface_eyes_set_up_or_cap_is_another_series() {
 fn a_trial_that_was_cut_off_is_no_measurement() {
     let mut told = balance(&[(20_000, 10_000)]);
     for trial in told.runs[0].stance.iter_mut().flat_map(|stance| &mut stance.trials) {
-        if trial.leg == Leg::Left {
+        if trial.leg == BodySide::Left {
             trial.end = TrialEnd::CutOff;
         }
     }
     let review = page([plan()], &[told]);
-    assert_eq!(review.balance.iter().map(|series| series.leg).collect::<Vec<_>>(), [Leg::Right]);
+    assert_eq!(review.balance.iter().map(|series| series.leg).collect::<Vec<_>>(), [BodySide::Right]);
 }
 
 #[test]
 fn a_trial_to_the_target_is_the_cap_and_many_say_at_the_cap() {
     let times: Vec<(u32, u32)> = (0..6).map(|_| (33_000, 10_000)).collect();
     let review = page([plan()], &[balance(&times)]);
-    let left = leg(&review, Leg::Left);
+    let left = leg(&review, BodySide::Left);
     assert!(left.days.iter().all(|day| day.capped && day.best_s == 30.0 && day.median_s == 30.0));
     assert_eq!(left.change.verdict, Verdict::AtTheCap);
 }
@@ -248,7 +248,7 @@ fn seven_days_have_a_yardstick_only_from_sixty_on() {
         let mut told = plan();
         told.prescription.age = age;
         let review = page([told], &[balance(&times)]);
-        leg(&review, Leg::Right).change
+        leg(&review, BodySide::Right).change
     };
     assert_eq!(of(Some(AgeBand::From50)).too_few, Some(WhyTooFew::ImportantDifference));
     assert_eq!(of(None).verdict, Verdict::TooFewData);
@@ -259,9 +259,9 @@ fn seven_days_have_a_yardstick_only_from_sixty_on() {
 fn the_involved_leg_stands_against_the_other() {
     let review = page([plan()], &[balance(&[(20_000, 12_000); 3])]);
     let [only] = review.sides.as_slice() else { panic!("one set of conditions") };
-    assert_eq!((only.sides.involved, only.sides.involved_s, only.sides.other_s), (Leg::Right, 12.0, 20.0));
+    assert_eq!((only.sides.involved, only.sides.involved_s, only.sides.other_s), (BodySide::Right, 12.0, 20.0));
     assert_eq!(only.sides.symmetry.verdict, SymmetryVerdict::Percent(60.0));
-    assert_eq!(only.conditions.leg, Leg::Right);
+    assert_eq!(only.conditions.leg, BodySide::Right);
     let capped = page([plan()], &[balance(&[(33_000, 12_000); 3])]);
     assert_eq!(capped.sides[0].sides.symmetry.verdict, SymmetryVerdict::AtMost(40.0));
     assert!(page([plan()], &[balance(&[(20_000, 12_000); 2])]).sides.is_empty(), "two days are too few");

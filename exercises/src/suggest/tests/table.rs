@@ -292,7 +292,7 @@ fn a_step_never_closes_the_eyes() {
 
 #[test]
 fn thirty_seconds_on_two_days_for_each_leg() {
-    use crate::plan::Leg::{Left, Right};
+    use crate::plan::BodySide::{Left, Right};
     use crate::review::samples::{baseline, start};
     let on = |day: i64| start() + chrono::Duration::days(day);
     let home = [(on(1), Left, 300), (on(2), Left, 310), (on(2), Right, 300), (on(3), Right, 450)];

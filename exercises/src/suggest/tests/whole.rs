@@ -4,7 +4,7 @@ use crate::alarm::Trouble;
 use crate::catalogue::Dose;
 use crate::history::Mark;
 use crate::id::EntryRef;
-use crate::plan::{Item, Leg, Plan};
+use crate::plan::{BodySide, Item, Plan};
 use crate::review::samples::{
     ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revised, revisions, run, rung,
     settled, stance, summary,
@@ -166,7 +166,7 @@ fn the_gate_opens_with_what_was_shown_at_home_and_at_visits() {
     let got = of(&build([soft.clone()], &[on_the_towel.clone()]), BALANCE);
     assert_eq!(got.reason, Reason::Hindered(Hindrance::GateClosed), "what is shown on a towel is no firm floor");
     soft.prescription.baselines =
-        [Leg::Left, Leg::Right].into_iter().flat_map(|leg| [baseline(leg, 300), baseline(leg, 310)]).collect();
+        [BodySide::Left, BodySide::Right].into_iter().flat_map(|leg| [baseline(leg, 300), baseline(leg, 310)]).collect();
     let got = of(&build([soft], &[on_the_towel]), BALANCE);
     assert_eq!(got.advice, Advice::Advance(Step::Rung(rung("foam"))));
 }

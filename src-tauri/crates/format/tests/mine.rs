@@ -8,7 +8,7 @@ use exercises::catalogue::{Dose, Lang};
 use exercises::history::{History, Mark};
 use exercises::id::{ActivityId, ComplaintId, ItemId, LogId, RunId};
 use exercises::log::{Barrier, Entry, Excuse, Log, What};
-use exercises::plan::{Days, Leg, Pattern, Plan, Schedule};
+use exercises::plan::{BodySide, Days, Pattern, Plan, Schedule};
 use exercises::remind::{Meeting, Settings, Span};
 use exercises::run::{Balance, Counted, Doing, Held as OneHold, Run, RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::slots::SlotRef;
@@ -54,14 +54,15 @@ fn run(id: u32, item: u8, dose: Dose, end: RunEnd, doing: Doing) -> Run {
 /// One of each happening, and the same run logged twice.
 fn happened() -> Vec<What> {
     let hold = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 5 };
-    let held =
-        |ms| Doing::Hold(vec![OneHold { leg: None, held_ms: 10_000 }, OneHold { leg: Some(Leg::Right), held_ms: ms }]);
+    let held = |ms| {
+        Doing::Hold(vec![OneHold { side: None, held_ms: 10_000 }, OneHold { side: Some(BodySide::Right), held_ms: ms }])
+    };
     let balance = Balance {
         set_up: SetUp::OnSupport,
         surface: exercises::catalogue::Surface::Firm,
         eyes: exercises::catalogue::Eyes::Open,
         trials: [(30_000, TrialEnd::Target), (12_340, TrialEnd::Touch), (5_000, TrialEnd::CutOff)]
-            .map(|(held_ms, end)| Trial { leg: Leg::Left, held_ms, end })
+            .map(|(held_ms, end)| Trial { leg: BodySide::Left, held_ms, end })
             .into(),
     };
     let tempo = exercises::catalogue::Tempo { up_s: 2, hold_s: 1, down_s: 3 };
@@ -81,7 +82,7 @@ fn happened() -> Vec<What> {
             RunEnd::Stopped,
             Doing::Balance(balance),
         )),
-        What::Run(run(3, 3, reps, RunEnd::Trouble, Doing::Reps(vec![Counted { leg: None, done: 7, failed: 1 }]))),
+        What::Run(run(3, 3, reps, RunEnd::Trouble, Doing::Reps(vec![Counted { side: None, done: 7, failed: 1 }]))),
         What::Run(run(4, 1, hold, RunEnd::Going, Doing::Hold(Vec::new()))),
         What::LeftOut { slot: slot(1, 2), reason: Barrier::NoTime },
         What::Excused { from: at(12, 0).date(), until: at(12, 0).date(), why: Excuse::Ill },

@@ -5,7 +5,7 @@ use exercises::alarm::Trouble;
 use exercises::catalogue::{Dose, Eyes, Surface};
 use exercises::history::Mark;
 use exercises::log::{Barrier, Excuse};
-use exercises::plan::{Aftercare, Days, Leg, Pattern, Schedule, Side};
+use exercises::plan::{Aftercare, BodySide, Days, Pattern, Schedule, Side};
 use wire::clinic::{Outcome, Receipt};
 
 impl Words {
@@ -79,10 +79,10 @@ impl Words {
     }
 
     /// "left leg".
-    pub fn leg(self, leg: Leg) -> &'static str {
+    pub fn leg(self, leg: BodySide) -> &'static str {
         self.text(match leg {
-            Leg::Left => Key::LeftLeg,
-            Leg::Right => Key::RightLeg,
+            BodySide::Left => Key::LeftLeg,
+            BodySide::Right => Key::RightLeg,
         })
     }
 

@@ -1,7 +1,7 @@
 //! The frame of a guided run with controls: what is on, the figure that moves, and what can be pressed.
 
 use exercises::guide::{Beat, GuideView, Phase};
-use exercises::plan::Leg;
+use exercises::plan::BodySide;
 use leptos::prelude::*;
 use wire::patient::RunScript;
 use words::{Key, Words};
@@ -27,7 +27,7 @@ pub fn Guided(
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let pose = Signal::derive(move || driver.view.get().pose);
-    let mirrored = Memo::new(move |_| driver.view.get().part.leg == Some(Leg::Left));
+    let mirrored = Memo::new(move |_| driver.view.get().part.side == Some(BodySide::Left));
     let title = Memo::new(move |_| title(&driver.view.get(), words));
     let part = Memo::new(move |_| part(&driver.view.get(), words));
     view! {

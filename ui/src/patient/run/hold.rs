@@ -34,5 +34,5 @@ fn straight(view: &GuideView) -> f64 {
 fn part(view: &GuideView, words: Words) -> String {
     let key = if view.phase == Phase::Resting { Key::NextHoldOf } else { Key::HoldOf };
     let part = words.fill(key, &[("n", &view.part.number), ("of", &view.part.of)]);
-    words.with_side(part, view.part.leg)
+    words.with_side(part, view.part.side)
 }

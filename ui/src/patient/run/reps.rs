@@ -57,5 +57,5 @@ fn Count() -> impl IntoView {
 fn part(view: &GuideView, words: Words) -> String {
     let key = if view.phase == Phase::Resting { Key::NextSetOf } else { Key::SetOf };
     let part = words.fill(key, &[("n", &view.part.number), ("of", &view.part.of)]);
-    words.with_side(part, view.part.leg)
+    words.with_side(part, view.part.side)
 }

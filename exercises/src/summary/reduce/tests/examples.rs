@@ -3,7 +3,7 @@
 use super::*;
 use crate::alarm::Trouble;
 use crate::log::{Barrier, Excuse};
-use crate::plan::{Leg, Pattern};
+use crate::plan::{BodySide, Pattern};
 use crate::review::samples::{BACK, BALANCE, REPS, revised};
 use crate::run::{Balance, SetUp, Share, Trial, TrialEnd};
 
@@ -189,7 +189,7 @@ fn pain_is_told_with_its_item_and_only_within_the_period() {
 fn a_run_tells_its_dose_its_hour_and_its_trials() {
     let balance = plan().prescription.items[1].clone();
     let trial = |leg, held_ms, end| Trial { leg, held_ms, end };
-    let trials = vec![trial(Leg::Left, 12_400, TrialEnd::Touch), trial(Leg::Right, 3_000, TrialEnd::CutOff)];
+    let trials = vec![trial(BodySide::Left, 12_400, TrialEnd::Touch), trial(BodySide::Right, 3_000, TrialEnd::CutOff)];
     let (surface, eyes) = (crate::catalogue::Surface::Firm, crate::catalogue::Eyes::Open);
     let doing = Doing::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials: trials.clone() });
     let extra = Run {

@@ -50,7 +50,7 @@ fn run(n: u32, started: Stamp, slot: Option<SlotRef>, whole: usize) -> Run {
         end: if whole == 3 { RunEnd::Completed } else { RunEnd::Stopped },
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing: Doing::Hold(vec![Held { leg: None, held_ms: 10_000 }; whole]),
+        doing: Doing::Hold(vec![Held { side: None, held_ms: 10_000 }; whole]),
     }
 }
 

@@ -6,7 +6,7 @@ use crate::clock::Moment;
 use crate::{Answer, House};
 use exercises::catalogue::Dose;
 use exercises::id::PlanId;
-use exercises::plan::{Leg, Side};
+use exercises::plan::{BodySide, Side};
 use exercises::run::{Counted, Doing, Held, Run, RunEnd, Trial};
 use exercises::slots;
 use exercises::time::Offsets;
@@ -95,22 +95,22 @@ fn doing(run: &Run, side: Side, parts: &Parts) -> Answer<Doing> {
         (Parts::Held(held), Dose::Hold { repetitions, hold_s, .. }, _) => {
             let most = u32::from(hold_s) * 1000;
             let holds = held.iter().enumerate();
-            let holds = holds.map(|(place, ms)| Ok(Held { leg: leg(place, repetitions)?, held_ms: (*ms).min(most) }));
+            let holds = holds.map(|(place, ms)| Ok(Held { side: leg(place, repetitions)?, held_ms: (*ms).min(most) }));
             Ok(Doing::Hold(holds.collect::<Answer<_>>()?))
         }
         (Parts::Counted(counted), Dose::Reps { sets, .. }, _) => {
             let all = counted.iter().enumerate();
             let all =
-                all.map(|(place, (done, failed))| Ok(Counted { leg: leg(place, sets)?, done: *done, failed: *failed }));
+                all.map(|(place, (done, failed))| Ok(Counted { side: leg(place, sets)?, done: *done, failed: *failed }));
             Ok(Doing::Reps(all.collect::<Answer<_>>()?))
         }
         (Parts::Trials { phone, each: trials }, Dose::Balance { target_s, .. }, Doing::Balance(balance)) => {
             let most = u32::from(target_s) * 1000;
-            let prescribed = |wanted: &Leg| legs.contains(&Some(*wanted));
+            let prescribed = |wanted: &BodySide| legs.contains(&Some(*wanted));
             if !trials.iter().all(|(leg, _, _)| prescribed(leg)) {
                 return Err(Failure::NoSuchItem);
             }
-            let trial = |(leg, ms, end): &(Leg, u32, _)| Trial { leg: *leg, held_ms: (*ms).min(most), end: *end };
+            let trial = |(leg, ms, end): &(BodySide, u32, _)| Trial { leg: *leg, held_ms: (*ms).min(most), end: *end };
             let mut balance = balance.clone();
             balance.set_up = phone.unwrap_or(balance.set_up);
             balance.trials = trials.iter().map(trial).collect();

@@ -72,11 +72,11 @@ pub fn did_it(house: &mut House, moment: &Moment, ask: &SlotAsk) -> Answer<Today
     let legs = item.side.in_turn();
     let doing = match item.dose {
         Dose::Hold { repetitions, hold_s, .. } => {
-            let held = |leg| std::iter::repeat_n(Held { leg, held_ms: u32::from(hold_s) * 1000 }, repetitions.into());
+            let held = |leg| std::iter::repeat_n(Held { side: leg, held_ms: u32::from(hold_s) * 1000 }, repetitions.into());
             Doing::Hold(legs.iter().flat_map(|leg| held(*leg)).collect())
         }
         Dose::Reps { sets, repetitions, .. } => {
-            let set = |leg| std::iter::repeat_n(Counted { leg, done: repetitions, failed: 0 }, sets.into());
+            let set = |leg| std::iter::repeat_n(Counted { side: leg, done: repetitions, failed: 0 }, sets.into());
             Doing::Reps(legs.iter().flat_map(|leg| set(*leg)).collect())
         }
         Dose::Balance { .. } => return Err(Failure::NoSuchSlot),

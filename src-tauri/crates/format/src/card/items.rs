@@ -4,7 +4,7 @@ use crate::codes::Code;
 use crate::parts::{Date, DoseOut, ScheduleOut};
 use exercises::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId};
-use exercises::plan::{Activity, Aftercare, Complaint, Item, Leg, Side, StanceBaseline};
+use exercises::plan::{Activity, Aftercare, BodySide, Complaint, Item, Side, StanceBaseline};
 use minicbor::bytes::ByteArray;
 use minicbor::data::Type;
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
@@ -135,7 +135,7 @@ impl ActivityOut {
 #[cbor(map)]
 pub(super) struct BaselineOut {
     #[n(0)]
-    leg: Code<Leg>,
+    leg: Code<BodySide>,
     #[n(1)]
     surface: Code<Surface>,
     #[n(2)]

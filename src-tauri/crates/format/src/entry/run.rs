@@ -6,7 +6,7 @@ use crate::codes::Code;
 use crate::parts::DoseOut;
 use exercises::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use exercises::id::{ItemId, RunId};
-use exercises::plan::Leg;
+use exercises::plan::BodySide;
 use exercises::run::{Balance, Counted, Doing, Held, Run, RunEnd, SetUp, Trial, TrialEnd};
 use exercises::time::Stamp;
 use minicbor::{Decode, Encode};
@@ -57,13 +57,13 @@ enum DoingOut {
 }
 
 #[derive(Encode, Decode)]
-struct HeldOut(#[n(0)] Option<Code<Leg>>, #[n(1)] u32);
+struct HeldOut(#[n(0)] Option<Code<BodySide>>, #[n(1)] u32);
 
 #[derive(Encode, Decode)]
-struct CountedOut(#[n(0)] Option<Code<Leg>>, #[n(1)] u8, #[n(2)] u8);
+struct CountedOut(#[n(0)] Option<Code<BodySide>>, #[n(1)] u8, #[n(2)] u8);
 
 #[derive(Encode, Decode)]
-struct TrialOut(#[n(0)] Code<Leg>, #[n(1)] u32, #[n(2)] Code<TrialEnd>);
+struct TrialOut(#[n(0)] Code<BodySide>, #[n(1)] u32, #[n(2)] Code<TrialEnd>);
 
 impl From<&Run> for RunOut {
     fn from(run: &Run) -> RunOut {
@@ -91,14 +91,14 @@ impl From<&Doing> for DoingOut {
     fn from(doing: &Doing) -> DoingOut {
         match doing {
             Doing::Hold(holds) => {
-                let held = |Held { leg, held_ms }: &Held| HeldOut(leg.map(Code), *held_ms);
+                let held = |Held { side: leg, held_ms }: &Held| HeldOut(leg.map(Code), *held_ms);
                 DoingOut::Hold(AtMost(holds.iter().take(MAX_PARTS).map(held).collect()))
             }
             Doing::Reps(sets) => {
                 let sets = sets
                     .iter()
                     .take(MAX_PARTS)
-                    .map(|Counted { leg, done, failed }| CountedOut(leg.map(Code), *done, *failed));
+                    .map(|Counted { side: leg, done, failed }| CountedOut(leg.map(Code), *done, *failed));
                 DoingOut::Reps(AtMost(sets.collect()))
             }
             Doing::Balance(Balance { set_up, surface, eyes, trials }) => {
@@ -134,11 +134,12 @@ impl From<DoingOut> for Doing {
     fn from(out: DoingOut) -> Doing {
         match out {
             DoingOut::Hold(AtMost(holds)) => {
-                let holds = holds.into_iter().map(|HeldOut(leg, held_ms)| Held { leg: leg.map(|leg| leg.0), held_ms });
+                let holds = holds.into_iter().map(|HeldOut(leg, held_ms)| Held { side: leg.map(|leg| leg.0), held_ms });
                 Doing::Hold(holds.collect())
             }
             DoingOut::Reps(AtMost(sets)) => {
-                let set = |CountedOut(leg, done, failed)| Counted { leg: leg.map(|leg: Code<Leg>| leg.0), done, failed };
+                let set =
+                    |CountedOut(leg, done, failed)| Counted { side: leg.map(|leg: Code<BodySide>| leg.0), done, failed };
                 Doing::Reps(sets.into_iter().map(set).collect())
             }
             DoingOut::Balance(Code(set_up), Code(surface), Code(eyes), AtMost(trials)) => {

@@ -89,12 +89,14 @@ fn run(run: &Run) -> Value {
 fn doing(doing: &Doing) -> Value {
     match doing {
         Doing::Hold(holds) => {
-            let held = holds.iter().map(|one| json!({ "side": one.leg.as_ref().map(name), "held_s": seconds(one.held_ms) }));
+            let held =
+                holds.iter().map(|one| json!({ "side": one.side.as_ref().map(name), "held_s": seconds(one.held_ms) }));
             json!({ "holds": held.collect::<Vec<Value>>() })
         }
         Doing::Reps(sets) => {
-            let sets =
-                sets.iter().map(|one| json!({ "side": one.leg.as_ref().map(name), "done": one.done, "failed": one.failed }));
+            let sets = sets
+                .iter()
+                .map(|one| json!({ "side": one.side.as_ref().map(name), "done": one.done, "failed": one.failed }));
             json!({ "sets": sets.collect::<Vec<Value>>() })
         }
         Doing::Balance(balance) => {

@@ -6,7 +6,7 @@ use csv::{Terminator, WriterBuilder};
 use exercises::catalogue::{Dose, ExerciseId};
 use exercises::history::Mark;
 use exercises::id::{ActivityId, ComplaintId, ItemId};
-use exercises::plan::Leg;
+use exercises::plan::BodySide;
 use exercises::run::{Doing, Run, TrialEnd};
 use exercises::summary::ItemDay;
 
@@ -33,7 +33,7 @@ pub(super) fn yes(is: bool) -> String {
     if is { "yes" } else { "no" }.to_owned()
 }
 
-fn side(leg: Option<Leg>) -> String {
+fn side(leg: Option<BodySide>) -> String {
     some(leg.as_ref().map(name))
 }
 
@@ -119,7 +119,7 @@ fn parts(run: &Run) -> (&'static str, Vec<Part>) {
             let target = if let Dose::Hold { hold_s, .. } = dose { hold_s.to_string() } else { none() };
             let part = |one: &exercises::run::Held| {
                 let held = seconds(one.held_ms).to_string();
-                [side(one.leg), held, target.clone(), none(), none(), none(), none(), none(), none(), none()]
+                [side(one.side), held, target.clone(), none(), none(), none(), none(), none(), none(), none()]
             };
             ("hold", holds.iter().map(part).collect())
         }
@@ -127,7 +127,7 @@ fn parts(run: &Run) -> (&'static str, Vec<Part>) {
             let asked = if let Dose::Reps { repetitions, .. } = dose { repetitions.to_string() } else { none() };
             let part = |one: &exercises::run::Counted| {
                 let (done, failed) = (one.done.to_string(), one.failed.to_string());
-                [side(one.leg), none(), none(), done, failed, asked.clone(), none(), none(), none(), none()]
+                [side(one.side), none(), none(), done, failed, asked.clone(), none(), none(), none(), none()]
             };
             ("reps", sets.iter().map(part).collect())
         }

@@ -7,8 +7,8 @@ use exercises::history::Mark;
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, Excuse};
 use exercises::plan::{
-    Activity, Aftercare, AgeBand, Complaint, Days, Header, Item, Leg, Pattern, Plan, Prescription, Risk, Schedule, Side,
-    StanceBaseline,
+    Activity, Aftercare, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule,
+    Side, StanceBaseline,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::summary::{
@@ -38,8 +38,8 @@ fn side() -> impl Strategy<Value = Side> {
     select(vec![Side::Left, Side::Right, Side::Both, Side::Neither])
 }
 
-fn leg() -> impl Strategy<Value = Leg> {
-    select(vec![Leg::Left, Leg::Right])
+fn leg() -> impl Strategy<Value = BodySide> {
+    select(vec![BodySide::Left, BodySide::Right])
 }
 
 fn surface() -> impl Strategy<Value = Surface> {

@@ -10,8 +10,8 @@ use exercises::history::Mark;
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, Excuse};
 use exercises::plan::{
-    Activity, Aftercare, AgeBand, Complaint, Days, Header, Item, Leg, Pattern, Plan, Prescription, Risk, Schedule, Side,
-    StanceBaseline,
+    Activity, Aftercare, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule,
+    Side, StanceBaseline,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::summary::{
@@ -102,7 +102,7 @@ pub fn plan(count: usize) -> Plan {
                 activity(2, "Walking the dog over the fields", Some(6)),
                 activity(3, "Reversing the car", Some(5)),
             ],
-            baselines: vec![baseline(Leg::Left, 300, true), baseline(Leg::Right, 124, false)],
+            baselines: vec![baseline(BodySide::Left, 300, true), baseline(BodySide::Right, 124, false)],
             aftercare: vec![
                 Aftercare::SorenessIsUsual,
                 Aftercare::KeepMoving,
@@ -144,7 +144,7 @@ pub fn frozen_card(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
     plan.prescription.items[5].note = String::new();
     plan.prescription.complaints[1].pain = None;
     plan.prescription.activities[2].rating = None;
-    let (leg, surface, eyes) = (Leg::Right, Surface::Cushion, Eyes::Closed);
+    let (leg, surface, eyes) = (BodySide::Right, Surface::Cushion, Eyes::Closed);
     plan.prescription.baselines.push(StanceBaseline { taken: None, leg, surface, eyes, tenths: 61, capped: false });
     plan.prescription.cleared = vec![EntryRef { log: LogId([0xA0, 1, 2, 3, 4, 5, 6, 7]), n: 70_000 }];
     plan.prescription.absent.remove(&Risk::SevereVisualLoss);
@@ -248,7 +248,7 @@ fn stances(summary: &mut Summary, day: u16) {
     let trial = |at: u32| {
         let held_ms = 9_000 + u32::from(day) * 311 + at * 2_477;
         let end = if held_ms >= 30_000 { TrialEnd::Target } else { TrialEnd::Touch };
-        Trial { leg: if at.is_multiple_of(2) { Leg::Left } else { Leg::Right }, held_ms: held_ms.min(30_000), end }
+        Trial { leg: if at.is_multiple_of(2) { BodySide::Left } else { BodySide::Right }, held_ms: held_ms.min(30_000), end }
     };
     for slot in 0..2_u8 {
         let stance = StanceOn {

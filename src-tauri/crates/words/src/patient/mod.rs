@@ -12,7 +12,7 @@ use crate::{Key, Words};
 use chrono::{Datelike, NaiveDate};
 use exercises::adherence::ItemAdherence;
 use exercises::catalogue::{Exercise, Lang};
-use exercises::plan::{Item, Leg, Schedule, Side};
+use exercises::plan::{BodySide, Item, Schedule, Side};
 use exercises::run::{Doing, Run, Share};
 use exercises::thread::PartDone;
 use exercises::time::Stamp;
@@ -77,22 +77,22 @@ impl Words {
     }
 
     /// "Left leg".
-    pub fn stand_on(self, leg: Leg) -> &'static str {
+    pub fn stand_on(self, leg: BodySide) -> &'static str {
         self.text(match leg {
-            Leg::Left => Key::StandOnLeft,
-            Leg::Right => Key::StandOnRight,
+            BodySide::Left => Key::StandOnLeft,
+            BodySide::Right => Key::StandOnRight,
         })
     }
 
     /// "left"; empty where there are no sides.
-    pub fn side_of_part(self, leg: Option<Leg>) -> String {
-        leg.map(|leg| self.leg_short(leg).to_owned()).unwrap_or_default()
+    pub fn side_of_part(self, side: Option<BodySide>) -> String {
+        side.map(|side| self.leg_short(side).to_owned()).unwrap_or_default()
     }
 
     /// "Hold 2 of 3, left".
-    pub fn with_side(self, part: String, leg: Option<Leg>) -> String {
-        match leg {
-            Some(leg) => format!("{part}, {}", self.leg_short(leg)),
+    pub fn with_side(self, part: String, side: Option<BodySide>) -> String {
+        match side {
+            Some(side) => format!("{part}, {}", self.leg_short(side)),
             None => part,
         }
     }

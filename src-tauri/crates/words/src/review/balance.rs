@@ -7,7 +7,7 @@ use chrono::NaiveDate;
 use exercises::catalogue::{Eyes, Surface};
 use exercises::change::SideToSide;
 use exercises::chart::StanceGroup;
-use exercises::plan::{Leg, StanceBaseline};
+use exercises::plan::{BodySide, StanceBaseline};
 use exercises::review::StanceSeries;
 use exercises::run::SetUp;
 use exercises::statistics::{DifferenceBasis, SymmetryVerdict, Trend, TrendFigures, Verdict, WhyTooFew};
@@ -72,8 +72,8 @@ impl Words {
     /// "Left 12.4 s, right 18.6 s: 66 % of the right."
     pub fn side_to_side(self, sides: &SideToSide) -> String {
         let other = match sides.involved {
-            Leg::Left => Leg::Right,
-            Leg::Right => Leg::Left,
+            BodySide::Left => BodySide::Right,
+            BodySide::Right => BodySide::Left,
         };
         let (what, percent) = match sides.symmetry.verdict {
             SymmetryVerdict::Percent(percent) => (Say::SidesPercent, percent),

@@ -4,7 +4,7 @@ use super::Say;
 use crate::Words;
 use exercises::catalogue::{Exercise, ExerciseId, RungId};
 use exercises::id::{ActivityId, ComplaintId, ItemId};
-use exercises::plan::{Item, Leg, Plan, Prescription, Side};
+use exercises::plan::{BodySide, Item, Plan, Prescription, Side};
 use wire::clinic::ReviewPage;
 
 /// Looks names up.
@@ -88,10 +88,10 @@ impl<'a> Names<'a> {
 
 impl Words {
     /// "left", "right", of a leg whose noun is clear.
-    pub fn leg_short(self, leg: Leg) -> &'static str {
+    pub fn leg_short(self, leg: BodySide) -> &'static str {
         self.side(match leg {
-            Leg::Left => Side::Left,
-            Leg::Right => Side::Right,
+            BodySide::Left => Side::Left,
+            BodySide::Right => Side::Right,
         })
     }
 }

@@ -10,7 +10,7 @@ use exercises::draft::first;
 use exercises::history::Mark;
 use exercises::id::{ComplaintId, ItemId, LogId, PlanId, RunId};
 use exercises::log::Barrier;
-use exercises::plan::{Activity, Complaint, Header, Leg, Plan, Side, StanceBaseline};
+use exercises::plan::{Activity, BodySide, Complaint, Header, Plan, Side, StanceBaseline};
 use exercises::review::build;
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::summary::{AlarmOn, ItemDay, PainOn, RatedOn, RunOn, StanceOn, Summary, TakenOn, WeekDelay};
@@ -103,7 +103,7 @@ pub fn plan() -> Plan {
     plan.prescription.baselines = vec![
         StanceBaseline {
             taken: Some(start()),
-            leg: Leg::Left,
+            leg: BodySide::Left,
             surface: Surface::Firm,
             eyes: Eyes::Open,
             tenths: 124,
@@ -111,7 +111,7 @@ pub fn plan() -> Plan {
         },
         StanceBaseline {
             taken: Some(start()),
-            leg: Leg::Right,
+            leg: BodySide::Right,
             surface: Surface::Firm,
             eyes: Eyes::Open,
             tenths: 450,
@@ -192,7 +192,7 @@ fn trials(day: u16) -> RunOn {
             eyes: Eyes::Open,
             target_s: 30,
             sway: Vec::new(),
-            trials: vec![trial(Leg::Left, left), trial(Leg::Right, 24 + u32::from(day % 3))],
+            trials: vec![trial(BodySide::Left, left), trial(BodySide::Right, 24 + u32::from(day % 3))],
         }),
     }
 }
