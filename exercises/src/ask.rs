@@ -3,7 +3,8 @@
 //! Pain once a day for each complaint, after the day's last hold and after each balance or repetition run; "settled by this
 //! morning?" at the next day's first opening after any pain; named activities weekly and before the visit.
 
-use crate::catalogue::{Catalogue, Kind};
+use crate::catalogue::Catalogue;
+use crate::catalogue::kind::AskPain;
 use crate::history::History;
 use crate::id::{ActivityId, ComplaintId, PlanId, RunId};
 use crate::plan::Plan;
@@ -88,10 +89,10 @@ fn morning(plan: &Plan, history: &History, now: Stamp) -> Vec<Question> {
 }
 
 /// Questions after a run that has ended: the pain of the complaint that its item serves (of all complaints where it serves
-/// none), after balance and repetition runs, and after the last hold of the day, once a day for each complaint.
+/// none), after each run or after the last of the day, as its kind says, once a day for each complaint.
 pub fn after_run(plan: &Plan, history: &History, catalogue: &Catalogue, run: &Run, last_today: bool) -> Vec<Question> {
-    let kind = catalogue.get(&run.exercise).map(|exercise| exercise.kind);
-    if kind == Some(Kind::Hold) && !last_today {
+    let asks = catalogue.get(&run.exercise).map(|exercise| exercise.kind.rules().asks_pain());
+    if asks == Some(AskPain::LastOfTheDay) && !last_today {
         return Vec::new();
     }
     let serves = plan.item(run.item).and_then(|item| item.serves);

@@ -10,7 +10,8 @@ mod start;
 mod step;
 mod times;
 
-use crate::catalogue::{Exercise, Kind, Sidedness};
+use crate::catalogue::kind::UsualTimes;
+use crate::catalogue::{Exercise, Sidedness};
 use crate::id::ItemId;
 use crate::plan::{DEFAULT_PAIN_LIMIT, Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Prescription, Schedule, Side};
 use chrono::NaiveDate;
@@ -91,7 +92,7 @@ impl Draft {
 
     /// Whether any item is practised standing on one leg: then the plan asks for more.
     pub fn balances<'a>(&self, exercises: impl IntoIterator<Item = &'a Exercise>) -> bool {
-        let balance: Vec<&Exercise> = exercises.into_iter().filter(|exercise| exercise.kind == Kind::Balance).collect();
+        let balance: Vec<&Exercise> = exercises.into_iter().filter(|exercise| exercise.kind.is_balance()).collect();
         self.prescription.items.iter().any(|item| balance.iter().any(|exercise| exercise.id == item.exercise))
     }
 }
@@ -105,13 +106,15 @@ pub enum Toward {
     Later,
 }
 
-/// When an exercise is due before a clinician says otherwise: short holds by the hour of a working day, longer ones three
-/// times a day, balance and repetitions once in the evening, when the person is at home.
+/// When an exercise is due before a clinician says otherwise, as its kind states: through the day (by the hour of a working day
+/// where one doing is short, else three times a day), or once in the evening.
 pub fn default_schedule(exercise: &Exercise) -> Schedule {
-    match exercise.kind {
-        Kind::Hold if exercise.dose.whole_s(exercise.side) <= HOURLY_AT_MOST_S => hourly(),
-        Kind::Hold => Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } },
-        Kind::Balance | Kind::Reps => Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![18 * 60] } },
+    match exercise.kind.rules().usual_times() {
+        UsualTimes::ThroughTheDay if exercise.dose.whole_s(exercise.side) <= HOURLY_AT_MOST_S => hourly(),
+        UsualTimes::ThroughTheDay => {
+            Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } }
+        }
+        UsualTimes::Evening => Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![18 * 60] } },
     }
 }
 

@@ -7,7 +7,7 @@ use super::{
     Aftercare, AgeBand, Item, MAX_AFTERCARE, MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAME,
     MAX_NAMED, MAX_NOTE, MAX_SCORE, Pattern, Plan, Risk, Side,
 };
-use crate::catalogue::{Catalogue, Exercise, Eyes, Kind, Sidedness, Surface};
+use crate::catalogue::{Catalogue, Exercise, Eyes, Sidedness, Surface};
 use crate::id::ItemId;
 
 /// Under this stance time with eyes open on a firm floor no balance item goes home without supervision, in tenths of a second.
@@ -97,7 +97,7 @@ pub fn problems(plan: &Plan, catalogue: &Catalogue) -> Vec<Problem> {
         }
     }
     let balances =
-        plan.prescription.items.iter().any(|item| catalogue.get(&item.exercise).is_some_and(|e| e.kind == Kind::Balance));
+        plan.prescription.items.iter().any(|item| catalogue.get(&item.exercise).is_some_and(|e| e.kind.is_balance()));
     if balances {
         found.extend(screening(plan, catalogue));
     }
@@ -185,13 +185,13 @@ fn of_item(plan: &Plan, item: &Item, exercise: &Exercise) -> Vec<Problem> {
     match &item.rung {
         Some(rung) => match exercise.rung(rung) {
             None => found.push(Problem::UnknownRung(item.id, rung.to_string())),
-            Some(rung) if exercise.kind == Kind::Balance => {
+            Some(rung) if exercise.kind.is_balance() => {
                 found.extend(stance(plan, item, rung.surface.unwrap_or(Surface::Firm), rung.eyes.unwrap_or(Eyes::Open)));
             }
             Some(_) => {}
         },
         None if !exercise.ladders.is_empty() => found.push(Problem::UnknownRung(item.id, String::new())),
-        None if exercise.kind == Kind::Balance => found.extend(stance(plan, item, Surface::Firm, Eyes::Open)),
+        None if exercise.kind.is_balance() => found.extend(stance(plan, item, Surface::Firm, Eyes::Open)),
         None => {}
     }
     found

@@ -92,18 +92,9 @@ fn aftercare(line: &Aftercare) -> &str {
 }
 
 pub(super) fn dose(dose: Dose) -> Value {
-    match dose {
-        Dose::Hold { repetitions, hold_s, rest_s } => {
-            json!({ "kind": "hold", "repetitions": repetitions, "hold_s": hold_s, "rest_s": rest_s })
-        }
-        Dose::Balance { trials, target_s, rest_s } => {
-            json!({ "kind": "balance", "trials": trials, "target_s": target_s, "rest_s": rest_s })
-        }
-        Dose::Reps { sets, repetitions, rest_s, tempo } => json!({
-            "kind": "reps", "sets": sets, "repetitions": repetitions, "rest_s": rest_s,
-            "up_s": tempo.up_s, "hold_s": tempo.hold_s, "down_s": tempo.down_s,
-        }),
-    }
+    let fields = dose.fields().iter().zip(dose.values()).map(|(field, value)| (field.key, value.into()));
+    let all = std::iter::once(("kind", Value::from(dose.kind().rules().name()))).chain(fields);
+    Value::Object(all.map(|(key, value)| (key.to_owned(), value)).collect())
 }
 
 pub(super) fn schedule(schedule: &Schedule) -> Value {

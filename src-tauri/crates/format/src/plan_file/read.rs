@@ -1,9 +1,10 @@
 //! From the file's words to a plan.
 
+use super::doses::{self, WithDoses};
 use super::shape::{DaysShape, EveryShape, ItemShape, PlanShape, StanceShape, Word};
 use crate::names::{self, Named};
 use chrono::NaiveDate;
-use exercises::catalogue::{Dose, ExerciseId, RungId, Tempo};
+use exercises::catalogue::{ExerciseId, RungId};
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId};
 use exercises::plan::stance::MAX_STANCE_TENTHS;
 use exercises::plan::{
@@ -74,9 +75,9 @@ fn prescription(shape: PlanShape, today: NaiveDate) -> Result<Prescription, Wron
     })
 }
 
-fn item(shape: Spanned<ItemShape>) -> Result<Item, Wrong> {
+fn item(shape: Spanned<WithDoses<ItemShape>>) -> Result<Item, Wrong> {
     let whole = shape.span();
-    let shape = shape.into_inner();
+    let WithDoses { rest: shape, doses } = shape.into_inner();
     let exercise = ExerciseId::new(shape.exercise.get_ref().as_str());
     let exercise = exercise.map_err(|fault| Wrong(Some(shape.exercise.span()), format!("exercise: {fault}")))?;
     let rung = shape.rung.as_ref().map(|word| {
@@ -87,14 +88,8 @@ fn item(shape: Spanned<ItemShape>) -> Result<Item, Wrong> {
         (None, Some(at)) => Pattern::At { times: at.iter().map(minute).collect::<Result<_, _>>()? },
         _ => return Err(Wrong(Some(whole), "an item needs either every or at".into())),
     };
-    let dose = match (shape.hold, shape.balance, shape.reps) {
-        (Some(d), None, None) => Dose::Hold { repetitions: d.repetitions, hold_s: d.seconds, rest_s: d.rest },
-        (None, Some(d), None) => Dose::Balance { trials: d.trials, target_s: d.target, rest_s: d.rest },
-        (None, None, Some(d)) => {
-            let [up_s, hold_s, down_s] = d.tempo;
-            Dose::Reps { sets: d.sets, repetitions: d.repetitions, rest_s: d.rest, tempo: Tempo { up_s, hold_s, down_s } }
-        }
-        _ => return Err(Wrong(Some(whole), "an item needs one of hold, balance, reps".into())),
+    let [dose] = doses[..] else {
+        return Err(Wrong(Some(whole), format!("an item needs one of {}", doses::names().join(", "))));
     };
     Ok(Item {
         id: ItemId(shape.number),
