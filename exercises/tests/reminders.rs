@@ -103,7 +103,7 @@ fn happening(day: NaiveDate) -> impl Strategy<Value = (i64, What)> {
             end,
             paused_ms: 0,
             interruptions: Vec::new(),
-            doing: Doing::Hold(vec![Held { side: None, held_ms }; 3]),
+            doing: Doing::Timed(vec![Held { side: None, held_ms }; 3]),
         })
     };
     let excused = move |days: i64| day + Duration::days(days);

@@ -39,7 +39,7 @@ fn run(n: u32, begun: Stamp, slot: Option<SlotRef>, holds: usize) -> What {
         end: RunEnd::Completed,
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing: Doing::Hold(vec![Held { side: Some(BodySide::Left), held_ms: 10_000 }; holds]),
+        doing: Doing::Timed(vec![Held { side: Some(BodySide::Left), held_ms: 10_000 }; holds]),
     })
 }
 

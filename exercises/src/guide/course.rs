@@ -6,7 +6,8 @@ use super::record::Record;
 use super::stage::Stage;
 use super::step::{Part, Step, What, course};
 use super::view::Phase;
-use crate::catalogue::{Dose, Kind};
+use crate::catalogue::Kind;
+use crate::catalogue::kind::WorkForm;
 use crate::plan::Side;
 use crate::run::{Doing, Run, RunEnd, SetUp, TrialEnd};
 
@@ -47,17 +48,13 @@ impl Guide {
     /// Begins `run` now, on the item's side. `None` if what is done does not fit the dose, the dose asks for nothing, or
     /// it is a stance without a leg.
     pub fn new(run: Run, side: Side, now: Moment) -> Option<Guide> {
-        let fits = match (run.dose, &run.doing) {
-            (Dose::Hold { .. }, Doing::Hold(_)) | (Dose::Reps { .. }, Doing::Reps(_)) => true,
-            (Dose::Balance { .. }, Doing::Balance(_)) => side != Side::Neither,
-            _ => false,
-        };
+        let fits = run.fits() && (run.doing.form() != WorkForm::Trials || side != Side::Neither);
         let steps = course(run.dose, side, set_up(&run));
         if !fits || steps.is_empty() {
             return None;
         }
         Some(Guide {
-            record: Record::new(run.dose),
+            record: Record::new(run.doing.form()),
             steps,
             stage: Stage::Going { step: 0, since: now.steady_ms, extra: 0 },
             side,
@@ -184,7 +181,7 @@ impl Guide {
         matches!(self.stage, Stage::Going { step, .. } if self.steps[step].what.is_work())
     }
 
-    /// The hold or trial that is not over yet, with the milliseconds gone of it at `at`.
+    /// The step that is not over yet and counts as far as it gets, with the milliseconds gone of it at `at`.
     fn going(&self, at: u64) -> Option<(What, Part, u64)> {
         let step = self.steps[self.stage.step()?];
         let done = match self.stage {
@@ -192,7 +189,7 @@ impl Guide {
             Stage::LeadIn { done, .. } | Stage::Paused { done, .. } => done,
             Stage::Ended(_) => return None,
         };
-        matches!(step.what, What::Hold | What::Trial).then_some((step.what, step.part, done))
+        self.record.counts_unfinished(step.what).then_some((step.what, step.part, done))
     }
 
     /// Goes through every step that has ended by `at`; each begins exactly where the one before ended.
@@ -288,10 +285,7 @@ impl Guide {
 
 /// Where the phone is; without a stance it makes no difference.
 fn set_up(run: &Run) -> SetUp {
-    match &run.doing {
-        Doing::Balance(balance) => balance.set_up,
-        Doing::Hold(_) | Doing::Reps(_) => SetUp::OnSupport,
-    }
+    run.doing.balance().map_or(SetUp::OnSupport, |balance| balance.set_up)
 }
 
 fn small(ms: u64) -> u32 {

@@ -1,7 +1,7 @@
 //! What was done so far.
 
 use super::step::{Beat, Part, What};
-use crate::catalogue::Dose;
+use crate::catalogue::kind::WorkForm;
 use crate::plan::BodySide;
 use crate::run::{Balance, Counted, Doing, Held, Trial, TrialEnd};
 use crate::statistics::median;
@@ -9,9 +9,17 @@ use crate::statistics::median;
 /// What was done so far; a part that still goes is not in it.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) enum Record {
-    Hold(Vec<Held>),
-    Reps(Vec<Set>),
-    Balance(Vec<Trial>),
+    Timed(Vec<Piece>),
+    Counted(Vec<Set>),
+    Trials(Vec<Trial>),
+}
+
+/// What went by of one step of a timed part.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Piece {
+    part: Part,
+    what: What,
+    ms: u32,
 }
 
 /// A set of repetitions.
@@ -26,11 +34,20 @@ pub(super) struct Set {
 }
 
 impl Record {
-    pub fn new(dose: Dose) -> Record {
-        match dose {
-            Dose::Hold { .. } => Record::Hold(Vec::new()),
-            Dose::Reps { .. } => Record::Reps(Vec::new()),
-            Dose::Balance { .. } => Record::Balance(Vec::new()),
+    pub fn new(form: WorkForm) -> Record {
+        match form {
+            WorkForm::Timed => Record::Timed(Vec::new()),
+            WorkForm::Counted => Record::Counted(Vec::new()),
+            WorkForm::Trials => Record::Trials(Vec::new()),
+        }
+    }
+
+    /// Whether a step counts as far as it got when it does not come to its end.
+    pub fn counts_unfinished(&self, what: What) -> bool {
+        match self {
+            Record::Timed(_) => what.is_work(),
+            Record::Counted(_) => false,
+            Record::Trials(_) => what == What::Trial,
         }
     }
 
@@ -38,11 +55,15 @@ impl Record {
     pub fn finish(&mut self, what: What, part: Part, ms: u64, trial_end: TrialEnd) {
         let held_ms = u32::try_from(ms).unwrap_or(u32::MAX);
         match (self, what) {
-            (Record::Hold(holds), What::Hold) if ms > 0 => holds.push(Held { side: part.side, held_ms }),
-            (Record::Reps(sets), What::Beat(repetition, Beat::Down)) => {
+            (Record::Timed(pieces), what) if what.is_work() && ms > 0 => {
+                // A movement that a pause cut short begins anew, and then counts once.
+                pieces.retain(|piece| (piece.part, piece.what) != (part, what));
+                pieces.push(Piece { part, what, ms: held_ms });
+            }
+            (Record::Counted(sets), What::Beat(repetition, Beat::Down)) => {
                 set(sets, part).finished = repetition.saturating_add(1);
             }
-            (Record::Balance(trials), What::Trial) => {
+            (Record::Trials(trials), What::Trial) => {
                 if let Some(leg) = part.side {
                     trials.push(Trial { leg, held_ms, end: trial_end });
                 }
@@ -53,7 +74,7 @@ impl Record {
 
     /// Marks or unmarks a repetition, from 0, of `part` as failed.
     pub fn mark(&mut self, part: Part, repetition: u8) {
-        if let Record::Reps(sets) = self {
+        if let Record::Counted(sets) = self {
             let failed = &mut set(sets, part).failed;
             let at = usize::from(repetition);
             if failed.len() <= at {
@@ -65,22 +86,24 @@ impl Record {
 
     /// Whether a repetition, from 0, of `part` is marked as failed.
     pub fn is_marked(&self, part: Part, repetition: u8) -> bool {
-        let Record::Reps(sets) = self else { return false };
+        let Record::Counted(sets) = self else { return false };
         let set = sets.iter().find(|set| set.is(part));
         set.and_then(|set| set.failed.get(usize::from(repetition)).copied()).unwrap_or(false)
     }
 
-    /// What was done, with the hold or trial that still goes on, for so many milliseconds.
+    /// What was done, with the step that still goes on, for so many milliseconds.
     pub fn doing(&self, like: &Doing, going: Option<(What, Part, u64)>) -> Doing {
         let mut all = self.clone();
         if let Some((what, part, ms)) = going {
             all.finish(what, part, ms, TrialEnd::CutOff);
         }
         match (all, like) {
-            (Record::Hold(holds), _) => Doing::Hold(holds),
-            (Record::Reps(sets), _) => Doing::Reps(sets.iter().map(Set::counted).collect()),
-            (Record::Balance(trials), Doing::Balance(balance)) => Doing::Balance(Balance { trials, ..balance.clone() }),
-            (Record::Balance(_), other) => other.clone(),
+            (Record::Timed(pieces), _) => {
+                Doing::Timed(pieces.chunk_by(|one, next| one.part == next.part).map(held).collect())
+            }
+            (Record::Counted(sets), _) => Doing::Counted(sets.iter().map(Set::counted).collect()),
+            (Record::Trials(trials), Doing::Balance(balance)) => Doing::Balance(Balance { trials, ..balance.clone() }),
+            (Record::Trials(_), other) => other.clone(),
         }
     }
 }
@@ -96,6 +119,12 @@ impl Set {
         let small = |n: usize| u8::try_from(n).unwrap_or(u8::MAX);
         Counted { side: self.side, done: small(well), failed: small(failed) }
     }
+}
+
+/// What was kept of one timed part, of which these are the pieces.
+fn held(pieces: &[Piece]) -> Held {
+    let held_ms = pieces.iter().fold(0, |sum: u32, piece| sum.saturating_add(piece.ms));
+    Held { side: pieces[0].part.side, held_ms }
 }
 
 /// The set of `part`, begun if it was not yet.
@@ -171,18 +200,30 @@ mod tests {
     #[test]
     fn a_repetition_marked_twice_is_not_marked() {
         let part = Part { number: 1, of: 1, side: None, changes_side: false, last: true };
-        let mut record = Record::new(Dose::Reps {
-            sets: 1,
-            repetitions: 3,
-            rest_s: 0,
-            tempo: crate::catalogue::Tempo { up_s: 1, hold_s: 0, down_s: 1 },
-        });
+        let mut record = Record::new(WorkForm::Counted);
         record.finish(What::Beat(0, Beat::Down), part, 1000, TrialEnd::Touch);
         record.finish(What::Beat(1, Beat::Down), part, 1000, TrialEnd::Touch);
         record.mark(part, 1);
         assert!(record.is_marked(part, 1));
-        assert_eq!(record.doing(&Doing::Reps(vec![]), None), Doing::Reps(vec![Counted { side: None, done: 1, failed: 1 }]));
+        assert_eq!(
+            record.doing(&Doing::Counted(vec![]), None),
+            Doing::Counted(vec![Counted { side: None, done: 1, failed: 1 }])
+        );
         record.mark(part, 1);
-        assert_eq!(record.doing(&Doing::Reps(vec![]), None), Doing::Reps(vec![Counted { side: None, done: 2, failed: 0 }]));
+        assert_eq!(
+            record.doing(&Doing::Counted(vec![]), None),
+            Doing::Counted(vec![Counted { side: None, done: 2, failed: 0 }])
+        );
+    }
+
+    #[test]
+    fn the_movements_of_a_timed_part_add_up_and_one_that_begins_anew_counts_once() {
+        let part = Part { number: 1, of: 1, side: None, changes_side: false, last: true };
+        let mut record = Record::new(WorkForm::Timed);
+        record.finish(What::Beat(0, Beat::Up), part, 2000, TrialEnd::Touch);
+        record.finish(What::Beat(0, Beat::Up), part, 2000, TrialEnd::Touch);
+        record.finish(What::Beat(0, Beat::Down), part, 3000, TrialEnd::Touch);
+        let going = Some((What::Beat(1, Beat::Up), part, 500));
+        assert_eq!(record.doing(&Doing::Timed(vec![]), going), Doing::Timed(vec![Held { side: None, held_ms: 5500 }]));
     }
 }

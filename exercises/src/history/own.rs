@@ -4,7 +4,7 @@ use super::History;
 use crate::catalogue::Catalogue;
 use crate::guide::stood;
 use crate::plan::{BodySide, Item};
-use crate::run::{Balance, Doing, SetUp, Trial};
+use crate::run::{Balance, SetUp, Trial};
 use chrono::NaiveDate;
 
 /// The person's own median is taken over so many days, today included.
@@ -37,10 +37,7 @@ impl History {
             run.exercise == item.exercise && ago < OWN_DAYS
         });
         let like: Vec<&Balance> = recent
-            .filter_map(|run| match &run.doing {
-                Doing::Balance(balance) => Some(balance),
-                Doing::Hold(_) | Doing::Reps(_) => None,
-            })
+            .filter_map(|run| run.doing.balance())
             .filter(|balance| (balance.surface, balance.eyes) == (surface, eyes))
             .collect();
         let of = |set_up: SetUp| {
@@ -60,7 +57,7 @@ mod tests {
     use crate::plan::BodySide::{Left, Right};
     use crate::review::samples::{catalogue, plan, start};
     use crate::run::SetUp::{AtBreastbone, InPocket, OnSupport};
-    use crate::run::{Run, RunEnd, TrialEnd};
+    use crate::run::{Doing, Run, RunEnd, TrialEnd};
     use crate::time::Offsets;
     use chrono::Duration;
 

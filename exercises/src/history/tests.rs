@@ -52,7 +52,7 @@ fn run(n: u32, begun: Stamp, slot: Option<SlotRef>, held_ms: &[u32]) -> Run {
         end: RunEnd::Completed,
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing: Doing::Hold(held_ms.iter().map(|held_ms| Held { side: None, held_ms: *held_ms }).collect()),
+        doing: Doing::Timed(held_ms.iter().map(|held_ms| Held { side: None, held_ms: *held_ms }).collect()),
     }
 }
 
@@ -238,7 +238,7 @@ fn repetitions_that_all_failed_were_tried() {
         item: reps.id,
         dose: reps.dose,
         slot: Some(named.slot),
-        doing: Doing::Reps(vec![Counted { side: None, done: 0, failed: 3 }]),
+        doing: Doing::Counted(vec![Counted { side: None, done: 0, failed: 3 }]),
         ..run(1, at(0, 545), None, &[])
     };
     let told = history(vec![(at(0, 545), What::Run(failed))]);

@@ -66,7 +66,7 @@ fn done(when: Stamp, slot: SlotRef) -> (Stamp, What) {
         end: RunEnd::Completed,
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing: Doing::Hold(vec![Held { side: None, held_ms: 10_000 }; 3]),
+        doing: Doing::Timed(vec![Held { side: None, held_ms: 10_000 }; 3]),
     };
     (when, What::Run(run))
 }
@@ -188,7 +188,7 @@ fn a_reminder_that_is_shown_goes_as_soon_as_it_is_of_no_use() {
     assert!(!stands(&[], at(1, 10, 0)), "the slot has closed");
     assert!(!stands(&[done(at(1, 9, 2), nine)], at(1, 9, 5)));
     let (when, What::Run(run)) = done(at(1, 9, 4), nine) else { panic!("a run") };
-    assert!(!stands(&[(when, What::Run(Run { end: RunEnd::Going, doing: Doing::Hold(vec![]), ..run }))], at(1, 9, 5)));
+    assert!(!stands(&[(when, What::Run(Run { end: RunEnd::Going, doing: Doing::Timed(vec![]), ..run }))], at(1, 9, 5)));
     assert!(!stands(&[(at(1, 9, 2), What::LeftOut { slot: nine, reason: Barrier::NoTime })], at(1, 9, 5)));
     assert!(!stands(&[(at(1, 9, 2), What::PutOff { slot: nine, minutes: 10 })], at(1, 9, 5)));
     assert!(!stands(&[(at(1, 9, 2), What::Trouble { trouble: Trouble::Nerve, item: None })], at(1, 9, 5)));

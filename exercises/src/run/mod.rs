@@ -3,7 +3,8 @@
 //! A run is logged as snapshots while it goes; the last snapshot counts. One that a crash or a closed lid cut off stays as
 //! far as it got.
 
-use crate::catalogue::{Dose, ExerciseId, Eyes, RungId, Surface};
+use crate::catalogue::kind::WorkForm;
+use crate::catalogue::{Dose, ExerciseId, Eyes, Kind, RungId, Surface};
 use crate::id::{ItemId, RunId};
 use crate::plan::BodySide;
 use crate::slots::SlotRef;
@@ -53,19 +54,19 @@ pub enum RunEnd {
     Trouble,
 }
 
-/// What was done, by kind.
+/// What was done, in one of the forms that kinds of exercise share.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Doing {
-    /// Isometric holds, in order.
-    Hold(Vec<Held>),
-    /// Counted repetitions, a set each.
-    Reps(Vec<Counted>),
-    /// Balance trials, in order.
+    /// Timed parts, in order: holds.
+    Timed(Vec<Held>),
+    /// Counted parts, in order: sets of repetitions.
+    Counted(Vec<Counted>),
+    /// Balance trials, in order, with what they were done on.
     Balance(Balance),
 }
 
-/// One hold.
+/// One timed part.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Held {
@@ -137,7 +138,7 @@ pub enum TrialEnd {
     CutOff,
 }
 
-/// A part of a whole: what was done of what was asked for. Units are holds' milliseconds, repetitions, or trials.
+/// A part of a whole: what was done of what was asked for. Units are milliseconds of timed parts, repetitions, or trials.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Share {
@@ -155,35 +156,29 @@ impl Share {
 }
 
 impl Run {
-    /// What was done of the dose. A hold's seconds count up to its target, a repetition that failed does not count, a
-    /// balance trial counts whatever its time, since its time is a result and not a dose. More on one side does not make up
-    /// for less on the other.
+    /// What was done of the dose. A timed part counts up to its target, a repetition that failed does not count, a balance trial
+    /// counts whatever its time, since its time is a result and not a dose. More on one side does not make up for less on the
+    /// other.
     pub fn share(&self, sides: u32) -> Share {
-        match (&self.doing, self.dose) {
-            (Doing::Hold(holds), Dose::Hold { repetitions, hold_s, .. }) => {
-                let target = u32::from(hold_s) * 1000;
-                let held = holds.iter().map(|held| (held.side, held.held_ms.min(target)));
-                by_side(held, sides, u32::from(repetitions) * target)
-            }
-            (Doing::Reps(sets), Dose::Reps { sets: asked, repetitions, .. }) => {
-                let each = u32::from(repetitions);
-                let done = sets.iter().map(|set| (set.side, u32::from(set.done).min(each)));
-                by_side(done, sides, u32::from(asked) * each)
-            }
-            (Doing::Balance(balance), Dose::Balance { trials, .. }) => {
+        let part = self.dose.part_amount();
+        let each = u32::from(self.dose.parts()) * part;
+        match &self.doing {
+            _ if !self.fits() => Share { done: 0, of: 0 },
+            Doing::Timed(parts) => by_side(parts.iter().map(|held| (held.side, held.held_ms.min(part))), sides, each),
+            Doing::Counted(sets) => by_side(sets.iter().map(|set| (set.side, u32::from(set.done).min(part))), sides, each),
+            Doing::Balance(balance) => {
                 let real = balance.trials.iter().filter(|trial| trial.end != TrialEnd::CutOff);
-                by_side(real.map(|trial| (Some(trial.leg), 1)), sides, u32::from(trials))
+                by_side(real.map(|trial| (Some(trial.leg), 1)), sides, each)
             }
-            _ => Share { done: 0, of: 0 },
         }
     }
 
-    /// Whole parts done of whole parts asked for: holds kept to the end, repetitions, trials.
+    /// Whole parts done of whole parts asked for: timed parts kept to the end, repetitions, trials.
     pub fn parts(&self, sides: u32) -> Share {
-        match (&self.doing, self.dose) {
-            (Doing::Hold(holds), Dose::Hold { repetitions, hold_s, .. }) => {
-                let full = holds.iter().filter(|held| held.held_ms >= u32::from(hold_s) * 1000);
-                by_side(full.map(|held| (held.side, 1)), sides, u32::from(repetitions))
+        match &self.doing {
+            Doing::Timed(parts) if self.fits() => {
+                let full = parts.iter().filter(|held| held.held_ms >= self.dose.part_amount());
+                by_side(full.map(|held| (held.side, 1)), sides, u32::from(self.dose.parts()))
             }
             _ => self.share(sides),
         }
@@ -192,10 +187,66 @@ impl Run {
     /// Whether anything was tried at all, even if no part of it came to its end.
     pub fn tried(&self) -> bool {
         match &self.doing {
-            Doing::Hold(holds) => holds.iter().any(|held| held.held_ms > 0),
-            Doing::Reps(sets) => sets.iter().any(|set| set.done > 0 || set.failed > 0),
+            Doing::Timed(parts) => parts.iter().any(|held| held.held_ms > 0),
+            Doing::Counted(sets) => sets.iter().any(|set| set.done > 0 || set.failed > 0),
             Doing::Balance(balance) => balance.trials.iter().any(|trial| trial.end != TrialEnd::CutOff),
         }
+    }
+
+    /// Whether what was done is in the form of the dose's kind. A log may hold anything.
+    pub fn fits(&self) -> bool {
+        self.doing.form() == self.dose.kind().form()
+    }
+}
+
+impl Doing {
+    /// Nothing yet of a run of `kind`; `conditions` are the surface and the eyes, which trials keep.
+    pub fn begun(kind: Kind, conditions: (Surface, Eyes)) -> Doing {
+        match kind.form() {
+            WorkForm::Timed => Doing::Timed(Vec::new()),
+            WorkForm::Counted => Doing::Counted(Vec::new()),
+            WorkForm::Trials => {
+                let (surface, eyes) = conditions;
+                Doing::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials: Vec::new() })
+            }
+        }
+    }
+
+    /// All of `dose` on each of `sides`, for somebody who says that it was done; `None` for trials, whose time is the result.
+    pub fn in_full(dose: Dose, sides: &[Option<BodySide>]) -> Option<Doing> {
+        let all = sides.iter().flat_map(|side| std::iter::repeat_n(*side, dose.parts().into()));
+        let amount = dose.part_amount();
+        match dose.kind().form() {
+            WorkForm::Timed => Some(Doing::Timed(all.map(|side| Held { side, held_ms: amount }).collect())),
+            WorkForm::Counted => {
+                let done = u8::try_from(amount).unwrap_or(u8::MAX);
+                Some(Doing::Counted(all.map(|side| Counted { side, done, failed: 0 }).collect()))
+            }
+            WorkForm::Trials => None,
+        }
+    }
+
+    /// The form that it is in.
+    pub fn form(&self) -> WorkForm {
+        match self {
+            Doing::Timed(_) => WorkForm::Timed,
+            Doing::Counted(_) => WorkForm::Counted,
+            Doing::Balance(_) => WorkForm::Trials,
+        }
+    }
+
+    /// How many parts there are so far, whole or not.
+    pub fn count(&self) -> usize {
+        match self {
+            Doing::Timed(parts) => parts.len(),
+            Doing::Counted(sets) => sets.len(),
+            Doing::Balance(balance) => balance.trials.len(),
+        }
+    }
+
+    /// The balance trials, if it is such.
+    pub fn balance(&self) -> Option<&Balance> {
+        if let Doing::Balance(balance) = self { Some(balance) } else { None }
     }
 }
 

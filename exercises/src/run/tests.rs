@@ -26,12 +26,12 @@ fn run(dose: Dose, doing: Doing) -> Run {
 }
 
 fn holds(of: &[(Option<BodySide>, u32)]) -> Run {
-    run(HOLD, Doing::Hold(of.iter().map(|(leg, held_ms)| Held { side: *leg, held_ms: *held_ms }).collect()))
+    run(HOLD, Doing::Timed(of.iter().map(|(leg, held_ms)| Held { side: *leg, held_ms: *held_ms }).collect()))
 }
 
 fn sets(of: &[(Option<BodySide>, u8, u8)]) -> Run {
     let set = |(leg, done, failed): &(Option<BodySide>, u8, u8)| Counted { side: *leg, done: *done, failed: *failed };
-    run(REPS, Doing::Reps(of.iter().map(set).collect()))
+    run(REPS, Doing::Counted(of.iter().map(set).collect()))
 }
 
 fn trials(of: &[(BodySide, TrialEnd)]) -> Run {
@@ -95,7 +95,7 @@ fn tried_is_less_than_done_and_more_than_begun() {
 
 #[test]
 fn a_doing_of_another_kind_than_its_dose_is_nothing() {
-    let odd = run(BALANCE, Doing::Hold(vec![Held { side: None, held_ms: 10_000 }]));
+    let odd = run(BALANCE, Doing::Timed(vec![Held { side: None, held_ms: 10_000 }]));
     assert_eq!(odd.share(1), share(0, 0));
     assert!(!odd.share(1).full(), "nothing of nothing is not the whole");
 }

@@ -12,7 +12,7 @@
 //! during. The morning after is the first answer on a later day, up to the next session.
 
 use crate::adherence::{AS_AGREED_PERCENT, SlotCounts, SlotOn, by_day};
-use crate::catalogue::Kind;
+use crate::catalogue::kind::WorkForm;
 use crate::id::ComplaintId;
 use crate::plan::check::LEAST_STANCE_TENTHS;
 use crate::plan::{BodySide, Item};
@@ -101,7 +101,7 @@ fn met_target(run: &RunOn) -> bool {
 }
 
 fn missed(item: &Item, gone_through: &[&&RunOn], met: usize) -> bool {
-    if item.dose.kind() != Kind::Balance {
+    if item.dose.kind().form() != WorkForm::Trials {
         return !gone_through.is_empty() && 2 * (gone_through.len() - met) >= gone_through.len();
     }
     let trials = || gone_through.iter().filter_map(|run| run.stance.as_ref()).flat_map(|stance| &stance.trials);

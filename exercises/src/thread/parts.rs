@@ -1,7 +1,6 @@
 //! A run as a string: a knot for each of its parts.
 
 use super::day::{Strand, Tie};
-use crate::catalogue::Dose;
 use crate::plan::{BodySide, Side};
 use crate::run::{Doing, Run, TrialEnd};
 
@@ -61,16 +60,18 @@ pub fn parts(run: &Run, side: Side) -> Vec<PartRow> {
 
 /// What was done on one side, in order.
 fn done(run: &Run, leg: Option<BodySide>) -> Vec<PartDone> {
-    match (&run.doing, run.dose) {
-        (Doing::Hold(holds), Dose::Hold { hold_s, .. }) => {
-            let own = holds.iter().filter(|held| held.side == leg);
-            own.map(|held| PartDone::Held(held.held_ms, u32::from(hold_s) * 1000)).collect()
+    let amount = run.dose.part_amount();
+    match &run.doing {
+        _ if !run.fits() => Vec::new(),
+        Doing::Timed(parts) => {
+            let own = parts.iter().filter(|held| held.side == leg);
+            own.map(|held| PartDone::Held(held.held_ms, amount)).collect()
         }
-        (Doing::Reps(sets), Dose::Reps { repetitions, .. }) => {
+        Doing::Counted(sets) => {
             let own = sets.iter().filter(|set| set.side == leg);
-            own.map(|set| PartDone::Counted(set.done, repetitions)).collect()
+            own.map(|set| PartDone::Counted(set.done, u8::try_from(amount).unwrap_or(u8::MAX))).collect()
         }
-        (Doing::Balance(balance), _) => {
+        Doing::Balance(balance) => {
             let own = balance.trials.iter().filter(|trial| Some(trial.leg) == leg);
             let done = |trial: &crate::run::Trial| match trial.end {
                 TrialEnd::CutOff => PartDone::CutOff,
@@ -78,7 +79,6 @@ fn done(run: &Run, leg: Option<BodySide>) -> Vec<PartDone> {
             };
             own.map(done).collect()
         }
-        _ => Vec::new(),
     }
 }
 
@@ -97,7 +97,7 @@ fn tie(done: PartDone) -> Tie {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::catalogue::{ExerciseId, Eyes, Surface};
+    use crate::catalogue::{Dose, ExerciseId, Eyes, Surface};
     use crate::id::{ItemId, RunId};
     use crate::run::{Balance, Held, RunEnd, SetUp, Trial};
     use crate::time::Stamp;
@@ -123,7 +123,7 @@ mod tests {
     fn a_run_that_was_stopped_has_its_knots_so_far() {
         let dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 0 };
         let held = |held_ms| Held { side: None, held_ms };
-        let rows = parts(&run(dose, Doing::Hold(vec![held(10_000), held(4_000)])), Side::Neither);
+        let rows = parts(&run(dose, Doing::Timed(vec![held(10_000), held(4_000)])), Side::Neither);
         assert_eq!(rows.iter().map(|row| row.tie).collect::<Vec<_>>(), [Tie::Knot, Tie::Half(0.4), Tie::Peg]);
         let strands: Vec<_> = rows.iter().map(|row| (row.above, row.below)).collect();
         let expected = [(Strand::End, Strand::Past), (Strand::Past, Strand::Past), (Strand::ToCome, Strand::End)];

@@ -7,7 +7,7 @@ use exercises::plan::{BodySide, Side};
 use exercises::run::{Doing, Held, RunEnd};
 
 fn held(watched: &Watched) -> Vec<(Option<BodySide>, u32)> {
-    let Doing::Hold(holds) = watched.guide.snapshot().doing else { panic!("holds") };
+    let Doing::Timed(holds) = watched.guide.snapshot().doing else { panic!("holds") };
     holds.into_iter().map(|Held { side: leg, held_ms }| (leg, held_ms)).collect()
 }
 

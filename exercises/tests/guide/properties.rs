@@ -76,8 +76,8 @@ fn play(dose: Dose, side: Side, acts: &[Act], mut look: impl FnMut(&Guide, Momen
 /// What was done, in the units of the dose, and the most that may have been done.
 fn done(run: &Run) -> u64 {
     match &run.doing {
-        Doing::Hold(holds) => holds.iter().map(|held| u64::from(held.held_ms)).sum(),
-        Doing::Reps(sets) => sets.iter().map(|set| u64::from(set.done)).sum(),
+        Doing::Timed(holds) => holds.iter().map(|held| u64::from(held.held_ms)).sum(),
+        Doing::Counted(sets) => sets.iter().map(|set| u64::from(set.done)).sum(),
         Doing::Balance(balance) => balance.trials.iter().map(|trial| u64::from(trial.held_ms)).sum(),
     }
 }
@@ -89,11 +89,11 @@ proptest! {
         play(dose, side, &acts, |guide, _, _| {
             let run = guide.snapshot();
             let fits = match (dose, &run.doing) {
-                (Dose::Hold { repetitions, hold_s, .. }, Doing::Hold(holds)) => {
+                (Dose::Hold { repetitions, hold_s, .. }, Doing::Timed(holds)) => {
                     holds.len() <= usize::from(repetitions) * sides
                         && holds.iter().all(|held| held.held_ms <= u32::from(hold_s) * 1000)
                 }
-                (Dose::Reps { sets: asked, repetitions, .. }, Doing::Reps(sets)) => {
+                (Dose::Reps { sets: asked, repetitions, .. }, Doing::Counted(sets)) => {
                     sets.len() <= usize::from(asked) * sides && sets.iter().all(|set| set.done + set.failed <= repetitions)
                 }
                 (Dose::Balance { trials, target_s, .. }, Doing::Balance(balance)) => {

@@ -7,7 +7,7 @@ use exercises::plan::Side;
 use exercises::run::{Counted, Doing, RunEnd};
 
 fn counted(watched: &Watched) -> Vec<(u8, u8)> {
-    let Doing::Reps(sets) = watched.guide.snapshot().doing else { panic!("repetitions") };
+    let Doing::Counted(sets) = watched.guide.snapshot().doing else { panic!("repetitions") };
     sets.into_iter().map(|Counted { done, failed, .. }| (done, failed)).collect()
 }
 
@@ -89,6 +89,6 @@ fn sets_of_both_sides_are_kept_apart() {
     let mut watched = Watched::new(Dose::Reps { sets: 1, repetitions: 2, rest_s: 0, tempo }, Side::Both);
     watched.until(60_000);
     assert_eq!(counted(&watched), [(2, 0), (2, 0)]);
-    let Doing::Reps(sets) = watched.guide.snapshot().doing else { panic!("repetitions") };
-    assert_ne!(sets[0].leg, sets[1].leg);
+    let Doing::Counted(sets) = watched.guide.snapshot().doing else { panic!("repetitions") };
+    assert_ne!(sets[0].side, sets[1].side);
 }

@@ -273,10 +273,10 @@ impl Diary<'_> {
 /// What was done: mostly everything, sometimes less; stance grows slowly and wavers.
 fn doing(number: i64, item: ItemId) -> Doing {
     match item {
-        HOLD => Doing::Hold((0..3).map(|_| Held { side: None, held_ms: 10_000 }).collect()),
+        HOLD => Doing::Timed((0..3).map(|_| Held { side: None, held_ms: 10_000 }).collect()),
         RISE => {
             let failed = u8::from(number % 10 == 4);
-            Doing::Reps((0..2).map(|_| Counted { side: None, done: 8 - failed, failed }).collect())
+            Doing::Counted((0..2).map(|_| Counted { side: None, done: 8 - failed, failed }).collect())
         }
         _ => {
             let trial = |leg, base: i64, place: i64| {

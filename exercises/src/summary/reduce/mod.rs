@@ -4,12 +4,12 @@ use super::{
     AlarmOn, Corrections, ItemDay, MAX_DAYS, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, SwayOn, TakenOn,
     WeekDelay,
 };
-use crate::catalogue::{Catalogue, Dose};
+use crate::catalogue::{Catalogue, Quantity};
 use crate::correct::{Corrected, Correction};
 use crate::history::{History, Mark};
 use crate::id::{ItemId, LogId, RunId};
 use crate::plan::{Item, Plan};
-use crate::run::{Doing, Run};
+use crate::run::Run;
 use crate::slots::{self, Slot};
 use crate::sway::Sensed;
 use crate::time::{Offsets, Stamp, days_since_1970};
@@ -266,7 +266,8 @@ fn runs(history: &History, revisions: &BTreeMap<u16, Plan>, (from, until): (u16,
 }
 
 fn stance(history: &History, run: &Run) -> Option<StanceOn> {
-    let (Doing::Balance(balance), Dose::Balance { target_s, .. }) = (&run.doing, run.dose) else { return None };
+    let balance = run.doing.balance()?;
+    let target_s = u16::try_from(run.dose.value(Quantity::TargetSeconds)?).ok()?;
     Some(StanceOn {
         set_up: balance.set_up,
         surface: balance.surface,

@@ -55,7 +55,7 @@ fn run(id: u32, item: u8, dose: Dose, end: RunEnd, doing: Doing) -> Run {
 fn happened() -> Vec<What> {
     let hold = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 5 };
     let held = |ms| {
-        Doing::Hold(vec![OneHold { side: None, held_ms: 10_000 }, OneHold { side: Some(BodySide::Right), held_ms: ms }])
+        Doing::Timed(vec![OneHold { side: None, held_ms: 10_000 }, OneHold { side: Some(BodySide::Right), held_ms: ms }])
     };
     let balance = Balance {
         set_up: SetUp::OnSupport,
@@ -82,8 +82,8 @@ fn happened() -> Vec<What> {
             RunEnd::Stopped,
             Doing::Balance(balance),
         )),
-        What::Run(run(3, 3, reps, RunEnd::Trouble, Doing::Reps(vec![Counted { side: None, done: 7, failed: 1 }]))),
-        What::Run(run(4, 1, hold, RunEnd::Going, Doing::Hold(Vec::new()))),
+        What::Run(run(3, 3, reps, RunEnd::Trouble, Doing::Counted(vec![Counted { side: None, done: 7, failed: 1 }]))),
+        What::Run(run(4, 1, hold, RunEnd::Going, Doing::Timed(Vec::new()))),
         What::LeftOut { slot: slot(1, 2), reason: Barrier::NoTime },
         What::Excused { from: at(12, 0).date(), until: at(12, 0).date(), why: Excuse::Ill },
         What::Pain { complaint: ComplaintId(1), score: 4, after: Some(RunId(1)) },

@@ -5,7 +5,7 @@ use crate::alarm::Trouble;
 use crate::log::{Barrier, Excuse};
 use crate::plan::{BodySide, Pattern};
 use crate::review::samples::{BACK, BALANCE, REPS, revised};
-use crate::run::{Balance, SetUp, Share, Trial, TrialEnd};
+use crate::run::{Balance, Doing, SetUp, Share, Trial, TrialEnd};
 
 /// The marks of the hold on one day.
 fn hold_on(summary: &Summary, day: u16) -> Vec<(u8, Mark)> {

@@ -9,7 +9,7 @@ use crate::id::EntryRef;
 use crate::log::{Entry, Log, What};
 use crate::plan::Plan;
 use crate::review::samples::{HOLD, PHONE, PLAN, catalogue, plan, start};
-use crate::run::{Held, RunEnd};
+use crate::run::{Doing, Held, RunEnd};
 use crate::slots::SlotRef;
 
 fn zone() -> Offsets {
@@ -50,7 +50,7 @@ fn run(n: u32, started: Stamp, slot: Option<SlotRef>, whole: usize) -> Run {
         end: if whole == 3 { RunEnd::Completed } else { RunEnd::Stopped },
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing: Doing::Hold(vec![Held { side: None, held_ms: 10_000 }; whole]),
+        doing: Doing::Timed(vec![Held { side: None, held_ms: 10_000 }; whole]),
     }
 }
 

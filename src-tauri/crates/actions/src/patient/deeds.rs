@@ -4,7 +4,6 @@ use super::plans::{self, Carried};
 use super::{answering, running, today};
 use crate::clock::Moment;
 use crate::{Answer, House};
-use exercises::catalogue::Dose;
 use exercises::id::PlanId;
 use exercises::plan::{BodySide, Side};
 use exercises::run::{Counted, Doing, Held, Run, RunEnd, Trial};
@@ -89,24 +88,24 @@ fn open_slot(one: &Carried, item: exercises::id::ItemId, moment: &Moment) -> Ans
 
 /// What was done, with the sides in turn: the dose of one side, then that of the other.
 fn doing(run: &Run, side: Side, parts: &Parts) -> Answer<Doing> {
-    let legs = side.in_turn();
-    let leg = |place: usize, each: u8| legs.get(place / usize::from(each.max(1))).copied().ok_or(Failure::NoSuchItem);
-    match (parts, run.dose, &run.doing) {
-        (Parts::Held(held), Dose::Hold { repetitions, hold_s, .. }, _) => {
-            let most = u32::from(hold_s) * 1000;
-            let holds = held.iter().enumerate();
-            let holds = holds.map(|(place, ms)| Ok(Held { side: leg(place, repetitions)?, held_ms: (*ms).min(most) }));
-            Ok(Doing::Hold(holds.collect::<Answer<_>>()?))
+    let sides = side.in_turn();
+    let each = usize::from(run.dose.parts().max(1));
+    let side_of = |place: usize| sides.get(place / each).copied().ok_or(Failure::NoSuchItem);
+    let most = run.dose.part_ms();
+    match (parts, &run.doing) {
+        (Parts::Held(held), Doing::Timed(_)) => {
+            let parts = held.iter().enumerate();
+            let parts = parts.map(|(place, ms)| Ok(Held { side: side_of(place)?, held_ms: (*ms).min(most) }));
+            Ok(Doing::Timed(parts.collect::<Answer<_>>()?))
         }
-        (Parts::Counted(counted), Dose::Reps { sets, .. }, _) => {
-            let all = counted.iter().enumerate();
-            let all =
-                all.map(|(place, (done, failed))| Ok(Counted { side: leg(place, sets)?, done: *done, failed: *failed }));
-            Ok(Doing::Reps(all.collect::<Answer<_>>()?))
+        (Parts::Counted(counted), Doing::Counted(_)) => {
+            let sets = counted.iter().enumerate();
+            let sets =
+                sets.map(|(place, (done, failed))| Ok(Counted { side: side_of(place)?, done: *done, failed: *failed }));
+            Ok(Doing::Counted(sets.collect::<Answer<_>>()?))
         }
-        (Parts::Trials { phone, each: trials }, Dose::Balance { target_s, .. }, Doing::Balance(balance)) => {
-            let most = u32::from(target_s) * 1000;
-            let prescribed = |wanted: &BodySide| legs.contains(&Some(*wanted));
+        (Parts::Trials { phone, each: trials }, Doing::Balance(balance)) => {
+            let prescribed = |wanted: &BodySide| sides.contains(&Some(*wanted));
             if !trials.iter().all(|(leg, _, _)| prescribed(leg)) {
                 return Err(Failure::NoSuchItem);
             }
@@ -123,10 +122,5 @@ fn doing(run: &Run, side: Side, parts: &Parts) -> Answer<Doing> {
 /// A run that went through everything asked for is complete; any other was stopped.
 fn end(run: &Run, side: Side) -> RunEnd {
     let asked = side.in_turn().len() * usize::from(run.dose.parts());
-    let done = match &run.doing {
-        Doing::Hold(holds) => holds.len(),
-        Doing::Reps(sets) => sets.len(),
-        Doing::Balance(balance) => balance.trials.len(),
-    };
-    if done >= asked { RunEnd::Completed } else { RunEnd::Stopped }
+    if run.doing.count() >= asked { RunEnd::Completed } else { RunEnd::Stopped }
 }

@@ -5,11 +5,10 @@ use super::recording;
 use crate::{Answer, House, Moment};
 use exercises::alarm;
 use exercises::ask::{self, Question};
-use exercises::catalogue::Dose;
 use exercises::history::Mark;
 use exercises::log::What;
 use exercises::plan::Item;
-use exercises::run::{Balance, Doing, Run, RunEnd, SetUp};
+use exercises::run::{Doing, Run, RunEnd};
 use exercises::slots;
 use wire::Failure;
 use wire::patient::{BeginAsk, RunScript, RunSnapshot, SensedTrial};
@@ -49,12 +48,7 @@ fn item_to_begin(one: &Carried, moment: &Moment, ask: &BeginAsk) -> Answer<Item>
 }
 
 fn first_snapshot(one: &Carried, item: &Item, moment: &Moment) -> Run {
-    let (surface, eyes) = item.conditions(&one.catalogue);
-    let doing = match item.dose {
-        Dose::Hold { .. } => Doing::Hold(Vec::new()),
-        Dose::Reps { .. } => Doing::Reps(Vec::new()),
-        Dose::Balance { .. } => Doing::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials: Vec::new() }),
-    };
+    let doing = Doing::begun(item.dose.kind(), item.conditions(&one.catalogue));
     Run {
         id: one.followed.history.next_run(),
         item: item.id,

@@ -3,11 +3,10 @@
 use super::plans::{self, Carried, append};
 use super::recording;
 use crate::{Answer, House, Moment};
-use exercises::catalogue::Dose;
 use exercises::history::Mark;
 use exercises::id::PlanId;
 use exercises::log::What;
-use exercises::run::{Counted, Doing, Held, Run, RunEnd};
+use exercises::run::{Doing, Run, RunEnd};
 use exercises::slots::{self, Slot, SlotRef};
 use exercises::today::{Followed, Today, compose};
 use std::borrow::Cow;
@@ -69,18 +68,7 @@ pub fn did_it(house: &mut House, moment: &Moment, ask: &SlotAsk) -> Answer<Today
     if one.followed.history.mark(&slot, item, moment.now) == Mark::Done {
         return Err(Failure::NoSuchSlot);
     }
-    let legs = item.side.in_turn();
-    let doing = match item.dose {
-        Dose::Hold { repetitions, hold_s, .. } => {
-            let held = |leg| std::iter::repeat_n(Held { side: leg, held_ms: u32::from(hold_s) * 1000 }, repetitions.into());
-            Doing::Hold(legs.iter().flat_map(|leg| held(*leg)).collect())
-        }
-        Dose::Reps { sets, repetitions, .. } => {
-            let set = |leg| std::iter::repeat_n(Counted { side: leg, done: repetitions, failed: 0 }, sets.into());
-            Doing::Reps(legs.iter().flat_map(|leg| set(*leg)).collect())
-        }
-        Dose::Balance { .. } => return Err(Failure::NoSuchSlot),
-    };
+    let doing = Doing::in_full(item.dose, item.side.in_turn()).ok_or(Failure::NoSuchSlot)?;
     let run = Run {
         id: one.followed.history.next_run(),
         item: item.id,

@@ -37,7 +37,7 @@ fn hold(patient: &mut Patient, moment: &str) {
     let script = running::begin(&mut patient.house, &moment, &BeginAsk { plan, item: ItemId(1), step: false })
         .expect("free to begin");
     let held = vec![Held { side: None, held_ms: 10_000 }; 3];
-    let run = exercises::run::Run { end: RunEnd::Completed, doing: Doing::Hold(held), ..script.run };
+    let run = exercises::run::Run { end: RunEnd::Completed, doing: Doing::Timed(held), ..script.run };
     running::checkpoint(&mut patient.house, &moment, &RunSnapshot { plan, run }).expect("a run that was begun");
 }
 

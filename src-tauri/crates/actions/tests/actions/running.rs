@@ -21,7 +21,7 @@ fn checkpoint(patient: &mut Patient, moment: &str, script: &RunScript, doing: Do
 }
 
 fn held(times: &[u32]) -> Doing {
-    Doing::Hold(times.iter().map(|held_ms| Held { side: None, held_ms: *held_ms }).collect())
+    Doing::Timed(times.iter().map(|held_ms| Held { side: None, held_ms: *held_ms }).collect())
 }
 
 fn mark(patient: &Patient, moment: &str, number: u8) -> Mark {

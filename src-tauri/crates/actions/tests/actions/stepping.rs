@@ -37,7 +37,7 @@ fn whole_day(patient: &mut Patient, day: &str) {
         let script = running::begin(&mut patient.house, &moment, &ask).expect("nothing holds it back");
         let Dose::Hold { repetitions, hold_s, .. } = script.run.dose else { panic!("a hold") };
         let held = Held { side: None, held_ms: u32::from(hold_s) * 1000 };
-        let doing = Doing::Hold(vec![held; repetitions.into()]);
+        let doing = Doing::Timed(vec![held; repetitions.into()]);
         let run = exercises::run::Run { doing, end: RunEnd::Completed, ..script.run };
         running::checkpoint(&mut patient.house, &moment, &RunSnapshot { plan: patient.plan, run }).expect("begun here");
     }

@@ -200,8 +200,8 @@ mod tests {
         let dose = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
         let endless = [
             run(Doing::Balance(balance), dose),
-            run(Doing::Hold(vec![Held { side: None, held_ms: 1 }; 1000]), dose),
-            run(Doing::Reps(vec![exercises::run::Counted { side: None, done: 1, failed: 0 }; 1000]), dose),
+            run(Doing::Timed(vec![Held { side: None, held_ms: 1 }; 1000]), dose),
+            run(Doing::Counted(vec![exercises::run::Counted { side: None, done: 1, failed: 0 }; 1000]), dose),
         ];
         for endless in endless {
             assert!(read(&write(&What::Run(endless))).is_ok());
@@ -226,7 +226,7 @@ mod tests {
     fn all() -> Vec<What> {
         let slot = SlotRef { day: day(), item: ItemId(1), number: 8 };
         let hold = run(
-            Doing::Hold(vec![Held { side: None, held_ms: 10_000 }, Held { side: Some(BodySide::Right), held_ms: 4300 }]),
+            Doing::Timed(vec![Held { side: None, held_ms: 10_000 }, Held { side: Some(BodySide::Right), held_ms: 4300 }]),
             Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 },
         );
         let trials = vec![Trial { leg: BodySide::Left, held_ms: 14_250, end: TrialEnd::Touch }];

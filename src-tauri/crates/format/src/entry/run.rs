@@ -49,9 +49,9 @@ pub(super) struct RunOut {
 #[cbor(flat)]
 enum DoingOut {
     #[n(0)]
-    Hold(#[n(0)] AtMost<HeldOut, MAX_PARTS>),
+    Timed(#[n(0)] AtMost<HeldOut, MAX_PARTS>),
     #[n(1)]
-    Reps(#[n(0)] AtMost<CountedOut, MAX_PARTS>),
+    Counted(#[n(0)] AtMost<CountedOut, MAX_PARTS>),
     #[n(2)]
     Balance(#[n(0)] Code<SetUp>, #[n(1)] Code<Surface>, #[n(2)] Code<Eyes>, #[n(3)] AtMost<TrialOut, MAX_PARTS>),
 }
@@ -90,16 +90,16 @@ impl From<&Run> for RunOut {
 impl From<&Doing> for DoingOut {
     fn from(doing: &Doing) -> DoingOut {
         match doing {
-            Doing::Hold(holds) => {
+            Doing::Timed(holds) => {
                 let held = |Held { side: leg, held_ms }: &Held| HeldOut(leg.map(Code), *held_ms);
-                DoingOut::Hold(AtMost(holds.iter().take(MAX_PARTS).map(held).collect()))
+                DoingOut::Timed(AtMost(holds.iter().take(MAX_PARTS).map(held).collect()))
             }
-            Doing::Reps(sets) => {
+            Doing::Counted(sets) => {
                 let sets = sets
                     .iter()
                     .take(MAX_PARTS)
                     .map(|Counted { side: leg, done, failed }| CountedOut(leg.map(Code), *done, *failed));
-                DoingOut::Reps(AtMost(sets.collect()))
+                DoingOut::Counted(AtMost(sets.collect()))
             }
             Doing::Balance(Balance { set_up, surface, eyes, trials }) => {
                 let trial = |Trial { leg, held_ms, end }: &Trial| TrialOut(Code(*leg), *held_ms, Code(*end));
@@ -133,14 +133,14 @@ impl RunOut {
 impl From<DoingOut> for Doing {
     fn from(out: DoingOut) -> Doing {
         match out {
-            DoingOut::Hold(AtMost(holds)) => {
+            DoingOut::Timed(AtMost(holds)) => {
                 let holds = holds.into_iter().map(|HeldOut(leg, held_ms)| Held { side: leg.map(|leg| leg.0), held_ms });
-                Doing::Hold(holds.collect())
+                Doing::Timed(holds.collect())
             }
-            DoingOut::Reps(AtMost(sets)) => {
+            DoingOut::Counted(AtMost(sets)) => {
                 let set =
                     |CountedOut(leg, done, failed)| Counted { side: leg.map(|leg: Code<BodySide>| leg.0), done, failed };
-                Doing::Reps(sets.into_iter().map(set).collect())
+                Doing::Counted(sets.into_iter().map(set).collect())
             }
             DoingOut::Balance(Code(set_up), Code(surface), Code(eyes), AtMost(trials)) => {
                 let trial = |TrialOut(leg, held_ms, end)| Trial { leg: leg.0, held_ms, end: end.0 };

@@ -82,22 +82,21 @@ fn run(run: &Run) -> Value {
         "end": name(&run.end),
         "paused_s": seconds(run.paused_ms),
         "interrupted_at_s": run.interruptions.iter().map(|ms| seconds(*ms)).collect::<Vec<_>>(),
-        "done": doing(&run.doing),
+        "done": done(run),
     })
 }
 
-fn doing(doing: &Doing) -> Value {
-    match doing {
-        Doing::Hold(holds) => {
-            let held =
-                holds.iter().map(|one| json!({ "side": one.side.as_ref().map(name), "held_s": seconds(one.held_ms) }));
-            json!({ "holds": held.collect::<Vec<Value>>() })
+/// The parts of a run under the name that its kind has for them, by the form in which they are kept.
+fn done(run: &Run) -> Value {
+    let parts: Vec<Value> = match &run.doing {
+        Doing::Timed(parts) => {
+            let part =
+                |one: &exercises::run::Held| json!({ "side": one.side.as_ref().map(name), "held_s": seconds(one.held_ms) });
+            parts.iter().map(part).collect()
         }
-        Doing::Reps(sets) => {
-            let sets = sets
-                .iter()
-                .map(|one| json!({ "side": one.side.as_ref().map(name), "done": one.done, "failed": one.failed }));
-            json!({ "sets": sets.collect::<Vec<Value>>() })
+        Doing::Counted(sets) => {
+            let set = |one: &exercises::run::Counted| json!({ "side": one.side.as_ref().map(name), "done": one.done, "failed": one.failed });
+            sets.iter().map(set).collect()
         }
         Doing::Balance(balance) => {
             // A trial that was cut off has no time.
@@ -105,14 +104,16 @@ fn doing(doing: &Doing) -> Value {
                 let held = (one.end != TrialEnd::CutOff).then(|| seconds(one.held_ms));
                 json!({ "leg": name(&one.leg), "held_s": held, "end": name(&one.end) })
             };
-            json!({
-                "phone": name(&balance.set_up),
-                "surface": name(&balance.surface),
-                "eyes": name(&balance.eyes),
-                "trials": balance.trials.iter().map(trial).collect::<Vec<Value>>(),
-            })
+            balance.trials.iter().map(trial).collect()
         }
+    };
+    let mut all = json!({ run.dose.kind().rules().parts_name(): parts });
+    if let Some(balance) = run.doing.balance() {
+        all["phone"] = name(&balance.set_up).into();
+        all["surface"] = name(&balance.surface).into();
+        all["eyes"] = name(&balance.eyes).into();
     }
+    all
 }
 
 fn sensed(run: u32, trial: u16, sensed: &Sensed, detail: &str) -> Value {

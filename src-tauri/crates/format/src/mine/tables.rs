@@ -3,7 +3,7 @@
 use super::{Held, Mine, clock, moment, seconds};
 use crate::names::name;
 use csv::{Terminator, WriterBuilder};
-use exercises::catalogue::{Dose, ExerciseId};
+use exercises::catalogue::ExerciseId;
 use exercises::history::Mark;
 use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::plan::BodySide;
@@ -76,7 +76,7 @@ pub(super) fn runs(mine: &Mine<'_>) -> Vec<u8> {
 type Part = [String; 10];
 
 fn run_lines(plan: &str, run: &Run) -> Vec<[String; 22]> {
-    let (kind, parts) = parts(run);
+    let (kind, parts) = (run.dose.kind().rules().name(), parts(run));
     let day = run.slot.map_or(run.started.date(), |slot| slot.day);
     let line = |number: Option<usize>, part: Part| {
         let [side, held, target, done, failed, asked, ended, surface, eyes, phone] = part;
@@ -112,27 +112,29 @@ fn run_lines(plan: &str, run: &Run) -> Vec<[String; 22]> {
     parts.into_iter().enumerate().map(|(at, part)| line(Some(at + 1), part)).collect()
 }
 
-fn parts(run: &Run) -> (&'static str, Vec<Part>) {
+/// The parts of a run by the form in which they are kept.
+fn parts(run: &Run) -> Vec<Part> {
     let none = String::new;
-    match (&run.doing, run.dose) {
-        (Doing::Hold(holds), dose) => {
-            let target = if let Dose::Hold { hold_s, .. } = dose { hold_s.to_string() } else { none() };
+    let amount = run.dose.part_amount();
+    match &run.doing {
+        Doing::Timed(parts) => {
+            let target = if run.fits() { seconds(amount).to_string() } else { none() };
             let part = |one: &exercises::run::Held| {
                 let held = seconds(one.held_ms).to_string();
                 [side(one.side), held, target.clone(), none(), none(), none(), none(), none(), none(), none()]
             };
-            ("hold", holds.iter().map(part).collect())
+            parts.iter().map(part).collect()
         }
-        (Doing::Reps(sets), dose) => {
-            let asked = if let Dose::Reps { repetitions, .. } = dose { repetitions.to_string() } else { none() };
+        Doing::Counted(sets) => {
+            let asked = if run.fits() { amount.to_string() } else { none() };
             let part = |one: &exercises::run::Counted| {
                 let (done, failed) = (one.done.to_string(), one.failed.to_string());
                 [side(one.side), none(), none(), done, failed, asked.clone(), none(), none(), none(), none()]
             };
-            ("reps", sets.iter().map(part).collect())
+            sets.iter().map(part).collect()
         }
-        (Doing::Balance(balance), dose) => {
-            let target = if let Dose::Balance { target_s, .. } = dose { target_s.to_string() } else { none() };
+        Doing::Balance(balance) => {
+            let target = if run.fits() { seconds(run.dose.part_ms()).to_string() } else { none() };
             let on = [name(&balance.surface), name(&balance.eyes), name(&balance.set_up)].map(str::to_owned);
             let part = |one: &exercises::run::Trial| {
                 // A trial that was cut off has no time.
@@ -141,7 +143,7 @@ fn parts(run: &Run) -> (&'static str, Vec<Part>) {
                 let ended = name(&one.end).to_owned();
                 [side(Some(one.leg)), held, target.clone(), none(), none(), none(), ended, surface, eyes, phone]
             };
-            ("balance", balance.trials.iter().map(part).collect())
+            balance.trials.iter().map(part).collect()
         }
     }
 }

@@ -13,7 +13,7 @@ use chrono::{Datelike, NaiveDate};
 use exercises::adherence::ItemAdherence;
 use exercises::catalogue::{Exercise, Lang};
 use exercises::plan::{BodySide, Item, Schedule, Side};
-use exercises::run::{Doing, Run, Share};
+use exercises::run::{Balance, Doing, Run, Share};
 use exercises::thread::PartDone;
 use exercises::time::Stamp;
 
@@ -99,10 +99,8 @@ impl Words {
 
     /// "Firm floor, eyes open"; empty where nothing is stood on.
     pub fn conditions(self, doing: &Doing) -> String {
-        match doing {
-            Doing::Balance(balance) => upper(&format!("{}, {}", self.surface(balance.surface), self.eyes(balance.eyes))),
-            Doing::Hold(_) | Doing::Reps(_) => String::new(),
-        }
+        let said = |balance: &Balance| upper(&format!("{}, {}", self.surface(balance.surface), self.eyes(balance.eyes)));
+        doing.balance().map(said).unwrap_or_default()
     }
 
     /// "12.3", of milliseconds. Cut and not rounded, so that nobody reads 30 who did not reach it.
@@ -113,13 +111,13 @@ impl Words {
     /// "2 of 3 holds held to the end."
     pub fn done_of(self, run: &Run, parts: Share) -> String {
         let key = match run.doing {
-            Doing::Hold(_) => Key::DoneHolds,
-            Doing::Reps(_) => Key::DoneReps,
+            Doing::Timed(_) => Key::DoneHolds,
+            Doing::Counted(_) => Key::DoneReps,
             Doing::Balance(_) => Key::DoneTries,
         };
         let done = self.fill(key, &[("done", &parts.done), ("of", &parts.of)]);
         match &run.doing {
-            Doing::Reps(sets) if sets.iter().any(|set| set.failed > 0) => {
+            Doing::Counted(sets) if sets.iter().any(|set| set.failed > 0) => {
                 let failed: u32 = sets.iter().map(|set| u32::from(set.failed)).sum();
                 format!("{done} {}", self.fill(Key::DoneFailed, &[("n", &failed)]))
             }
