@@ -6,8 +6,7 @@ use super::record::Record;
 use super::stage::Stage;
 use super::step::{Part, Step, What, course};
 use super::view::Phase;
-use crate::catalogue::Kind;
-use crate::catalogue::kind::WorkForm;
+use crate::catalogue::kind::{RunFlags, WorkForm};
 use crate::plan::Side;
 use crate::run::{Doing, Run, RunEnd, SetUp, TrialEnd};
 
@@ -134,10 +133,10 @@ impl Guide {
         events
     }
 
-    /// The window went out of sight: nobody can touch it any more, so a trial is no measurement.
+    /// The window went out of sight: what needs a touch is broken off, since nobody can touch it any more.
     pub fn out_of_sight(&mut self, now: Moment) -> Vec<Event> {
         let mut events = self.advance(now);
-        if self.run.dose.kind() == Kind::Balance {
+        if self.flags().ends_out_of_sight {
             self.break_off(self.last.steady_ms, &mut events);
         }
         events
@@ -175,6 +174,10 @@ impl Guide {
 
     pub(super) fn run(&self) -> &Run {
         &self.run
+    }
+
+    pub(super) fn flags(&self) -> RunFlags {
+        self.run.dose.kind().rules().flags()
     }
 
     fn working(&self) -> bool {
@@ -265,10 +268,10 @@ impl Guide {
             self.interruptions.push(small(last.saturating_sub(self.began)));
         }
         events.push(Event::Interrupted);
-        if self.run.dose.kind() == Kind::Balance {
-            self.break_off(last, events);
-        } else {
+        if self.flags().pausable {
             self.pause(last, now, true, events);
+        } else {
+            self.break_off(last, events);
         }
     }
 

@@ -1,5 +1,6 @@
 //! The course of a run, laid out in advance: every step with its length.
 
+use crate::catalogue::kind::{Lead, PartCourse, PartWork};
 use crate::catalogue::{Dose, Tempo};
 use crate::plan::{BodySide, Side};
 use crate::run::SetUp;
@@ -76,24 +77,23 @@ impl What {
     }
 }
 
-/// All steps of a run with this dose on this side. There is no rest before the first part nor after the last.
+/// All steps of a run with this dose on this side, as its kind lays out a part. There is no rest before the first part nor after the last.
 /// `set_up` says where the phone is, for a stance.
 pub(super) fn course(dose: Dose, side: Side, set_up: SetUp) -> Vec<Step> {
-    let parts = parts(dose.parts(), side);
+    let PartCourse { lead, rest_s, work } = dose.kind().rules().course(&dose);
     let mut steps = Vec::new();
-    for (index, part) in parts.into_iter().enumerate() {
+    for (index, part) in parts(dose.parts(), side).into_iter().enumerate() {
         let first = index == 0;
-        match dose {
-            Dose::Hold { hold_s, rest_s, .. } => {
-                lead(&mut steps, part, first, rest_s);
-                steps.push(Step { what: What::Hold, part, ms: seconds(hold_s) });
-            }
-            Dose::Reps { repetitions, rest_s, tempo, .. } => {
-                lead(&mut steps, part, first, rest_s);
-                beats(&mut steps, part, repetitions, tempo);
-            }
-            Dose::Balance { target_s, rest_s, .. } => {
-                trial(&mut steps, part, first, seconds(target_s), rest_s, count_in_ms(set_up));
+        match lead {
+            Lead::CountIn => count_in(&mut steps, part, first, rest_s),
+            Lead::WhenReady => when_ready(&mut steps, part, first, rest_s, count_in_ms(set_up)),
+        }
+        match work {
+            PartWork::Hold { s } => steps.push(Step { what: What::Hold, part, ms: seconds(s) }),
+            PartWork::Movements { count, tempo } => beats(&mut steps, part, count, tempo),
+            PartWork::Trial { s } => {
+                steps.push(Step { what: What::Trial, part, ms: seconds(s) });
+                steps.push(Step { what: What::Settle, part, ms: SETTLE_MS });
             }
         }
     }
@@ -116,7 +116,7 @@ fn parts(each: u8, side: Side) -> Vec<Part> {
 }
 
 /// The rest and the count-in before a part. The count-in is the rest's end; where the rest is shorter, it is lengthened.
-fn lead(steps: &mut Vec<Step>, part: Part, first: bool, rest_s: u16) {
+fn count_in(steps: &mut Vec<Step>, part: Part, first: bool, rest_s: u16) {
     if first {
         steps.push(Step { what: What::CountIn, part, ms: FIRST_COUNT_IN_MS });
         return;
@@ -146,15 +146,13 @@ fn count_in_ms(set_up: SetUp) -> u64 {
     }
 }
 
-/// A trial never begins by itself: the person says when.
-fn trial(steps: &mut Vec<Step>, part: Part, first: bool, target_ms: u64, rest_s: u16, count_in_ms: u64) {
+/// The rest, then the person says when; the count-in leaves time to put the phone where it belongs.
+fn when_ready(steps: &mut Vec<Step>, part: Part, first: bool, rest_s: u16, count_in_ms: u64) {
     if !first && rest_s > 0 {
         steps.push(Step { what: What::Rest, part, ms: seconds(rest_s) });
     }
     steps.push(Step { what: What::Wait, part, ms: 0 });
     steps.push(Step { what: What::CountIn, part, ms: count_in_ms });
-    steps.push(Step { what: What::Trial, part, ms: target_ms });
-    steps.push(Step { what: What::Settle, part, ms: SETTLE_MS });
 }
 
 fn seconds(s: impl Into<u64>) -> u64 {
