@@ -1,7 +1,7 @@
 //! Sentences of the clinic's side, made of domain values.
 
 use crate::{Key, Words};
-use exercises::catalogue::{Dose, Exercise, Quantity, Region};
+use exercises::catalogue::{Exercise, Region};
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
 use exercises::plan::{AgeBand, Prescription};
@@ -33,22 +33,6 @@ impl Words {
             AgeBand::From70 => (70, 79),
         };
         self.fill(Key::AgeBetween, &[("from", &from), ("to", &to)])
-    }
-
-    /// What a quantity of a dose is called beside its number.
-    pub fn quantity(self, quantity: Quantity, dose: Dose) -> &'static str {
-        self.text(match quantity {
-            Quantity::Repetitions if matches!(dose, Dose::Hold { .. }) => Key::DoseHolds,
-            Quantity::HoldSeconds => Key::DoseHoldSeconds,
-            Quantity::RestSeconds => Key::DoseRest,
-            Quantity::Trials => Key::DoseTrials,
-            Quantity::TargetSeconds => Key::DoseTarget,
-            Quantity::Sets => Key::DoseSets,
-            Quantity::TempoUpSeconds => Key::DoseTempoUp,
-            Quantity::TempoHoldSeconds => Key::DoseTempoHold,
-            Quantity::TempoDownSeconds => Key::DoseTempoDown,
-            _ => Key::DoseRepetitions,
-        })
     }
 
     /// "Mon"; bit 0 is Monday.

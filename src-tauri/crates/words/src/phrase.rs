@@ -2,7 +2,7 @@
 
 use crate::{Key, Words};
 use exercises::alarm::Trouble;
-use exercises::catalogue::{Dose, Eyes, Surface};
+use exercises::catalogue::{Eyes, Surface};
 use exercises::history::Mark;
 use exercises::log::{Barrier, Excuse};
 use exercises::plan::{Aftercare, BodySide, Days, Pattern, Schedule, Side};
@@ -12,16 +12,6 @@ impl Words {
     /// "09:00"; minutes past midnight wrap.
     pub fn minute(self, minute: u16) -> String {
         format!("{:02}:{:02}", minute / 60 % 24, minute % 60)
-    }
-
-    /// "3 holds of 10 seconds".
-    pub fn dose(self, dose: Dose) -> String {
-        match dose {
-            Dose::Hold { repetitions, hold_s, .. } => self.fill(Key::DoseHold, &[("n", &repetitions), ("s", &hold_s)]),
-            Dose::Balance { trials, target_s, .. } => self.fill(Key::DoseBalance, &[("n", &trials), ("s", &target_s)]),
-            Dose::Reps { sets: 1, repetitions, .. } => self.fill(Key::DoseReps, &[("n", &repetitions)]),
-            Dose::Reps { sets, repetitions, .. } => self.fill(Key::DoseRepsSets, &[("sets", &sets), ("n", &repetitions)]),
-        }
     }
 
     /// "Monday to Friday, every hour from 09:00 to 17:00".

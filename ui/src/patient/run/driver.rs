@@ -3,7 +3,6 @@
 use std::collections::VecDeque;
 
 use exercises::ask::Question;
-use exercises::catalogue::Kind;
 use exercises::guide::{Event, Guide, GuideView, Phase, Press};
 use exercises::id::PlanId;
 use exercises::run::{Doing, Run, SetUp};
@@ -181,7 +180,7 @@ impl Driver {
 
     /// Hears the phone's movement from the count-in of a trial to the moment after it.
     fn hear(self, phase: Phase) {
-        if self.raw().dose.kind() != Kind::Balance {
+        if self.raw().doing.balance().is_none() {
             return;
         }
         match phase {

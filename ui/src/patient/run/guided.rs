@@ -11,12 +11,11 @@ use super::driver::Driver;
 use crate::shared::figure::{Figure, NARROW};
 use crate::shared::{Fault, House};
 
-/// Head, figure and controls of a run. `part` says which part is on; `children` is what runs beside the figure, `pressed`
-/// what can be pressed besides the usual.
+/// Head, figure and controls of a run. `children` is what runs beside the figure, `pressed` what can be pressed besides the
+/// usual.
 #[component]
 pub fn Guided(
     script: Box<RunScript>,
-    part: fn(&GuideView, Words) -> String,
     something_wrong: impl Fn() + Copy + Send + 'static,
     #[prop(optional)] pressed: Option<AnyView>,
     children: Children,
@@ -67,4 +66,10 @@ fn title(view: &GuideView, words: Words) -> String {
         Phase::Ended(_) => Key::Done,
     };
     words.text(key).to_owned()
+}
+
+/// Which part: of a rest the one that follows.
+fn part(view: &GuideView, words: Words) -> String {
+    let part = words.part_of(view.kind, view.part.number, view.part.of, view.phase == Phase::Resting);
+    words.with_side(part, view.part.side)
 }

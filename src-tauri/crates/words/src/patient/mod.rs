@@ -110,12 +110,7 @@ impl Words {
 
     /// "2 of 3 holds held to the end."
     pub fn done_of(self, run: &Run, parts: Share) -> String {
-        let key = match run.doing {
-            Doing::Timed(_) => Key::DoneHolds,
-            Doing::Counted(_) => Key::DoneReps,
-            Doing::Balance(_) => Key::DoneTries,
-        };
-        let done = self.fill(key, &[("done", &parts.done), ("of", &parts.of)]);
+        let done = self.parts_done(run.dose.kind(), parts.done, parts.of);
         match &run.doing {
             Doing::Counted(sets) if sets.iter().any(|set| set.failed > 0) => {
                 let failed: u32 = sets.iter().map(|set| u32::from(set.failed)).sum();

@@ -27,7 +27,7 @@ pub fn Between(
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let leg = view.part.side.map(|leg| words.stand_on(leg));
-    let part = words.fill(Key::TryOf, &[("n", &view.part.number), ("of", &view.part.of)]);
+    let part = words.part_of(view.kind, view.part.number, view.part.of, false);
     let last = last(driver).map(|trial| words.fill(Key::LastTry, &[("s", &words.seconds(trial.held_ms))]));
     let rest = Memo::new(move |_| driver.view.get().seconds.filter(|_| driver.view.get().phase == Phase::Resting));
     let resting = move || {

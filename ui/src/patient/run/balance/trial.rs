@@ -21,7 +21,7 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
     let driver = Driver::here();
     let own = script.own.clone();
     let set_up = driver.set_up.get_untracked();
-    let target_ms = script.run.dose.work_s() as f64 * 1000.0 / f64::from(script.run.dose.parts().max(1));
+    let target_ms = f64::from(script.run.dose.part_ms());
     let going = Signal::derive(move || {
         let view = driver.view.get();
         let progress = if matches!(view.phase, Phase::Trial | Phase::Settling) { view.progress } else { 0.0 };
