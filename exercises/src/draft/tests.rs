@@ -115,7 +115,7 @@ fn activities_come_and_go_and_names_are_cut() {
 #[test]
 fn a_suggested_step_is_taken_from_what_is_in_use() {
     let (mut draft, id) = with_hold();
-    let advance = suggestion(id, Advice::Advance(Step::HoldSeconds(5)));
+    let advance = suggestion(id, Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 }));
     assert!(!draft.follows(&advance));
     draft.apply(&advance);
     let longer = with(hold().dose, Quantity::HoldSeconds, 15);
@@ -250,8 +250,11 @@ fn a_clinician_may_choose_otherwise_than_the_rules_propose() {
     let keep = suggestion(id, Advice::Keep);
     let choices = draft.choices(&keep, Some(&hold())).expect("the item is there");
     let advance = choices.advance.expect("five seconds more");
-    assert_eq!(advance.advice, Advice::Advance(Step::HoldSeconds(5)));
-    assert_eq!(choices.back.map(|back| back.advice), Some(Advice::StepBack(Step::HoldSeconds(-5))));
+    assert_eq!(advance.advice, Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 }));
+    assert_eq!(
+        choices.back.map(|back| back.advice),
+        Some(Advice::StepBack(Step::Change { quantity: Quantity::HoldSeconds, by: -5 }))
+    );
     draft.apply(&advance);
     assert!(draft.follows(&advance) && !draft.follows(&choices.keep));
     let again = draft.choices(&keep, Some(&hold())).expect("the item is there");
@@ -264,7 +267,10 @@ fn a_clinician_may_choose_otherwise_than_the_rules_propose() {
 fn all_proposals_at_once_leave_stop_and_talk_to_a_press_of_its_own() {
     let (mut draft, one) = with_hold();
     let two = draft.add(&hold()).expect("room");
-    let all = [suggestion(one, Advice::Advance(Step::HoldSeconds(5))), suggestion(two, Advice::StopAndTalk)];
+    let all = [
+        suggestion(one, Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
+        suggestion(two, Advice::StopAndTalk),
+    ];
     assert!(!draft.follows_all(&all));
     draft.apply_all(&all);
     assert_eq!(draft.prescription.items.len(), 2, "nothing was taken out");

@@ -1,7 +1,7 @@
 //! From summaries to suggestions.
 
 use crate::alarm::Trouble;
-use crate::catalogue::Dose;
+use crate::catalogue::{Dose, Quantity};
 use crate::history::Mark;
 use crate::id::EntryRef;
 use crate::plan::{BodySide, Item, Plan};
@@ -39,7 +39,10 @@ fn reps_on(days: &[u16]) -> Summary {
 #[test]
 fn two_good_evenings_advance() {
     let got = of(&build([plan()], &[reps_on(&[3, 5])]), REPS);
-    assert_eq!((got.advice, got.reason), (Advice::Advance(Step::Repetitions(1)), Reason::MetTwice));
+    assert_eq!(
+        (got.advice, got.reason),
+        (Advice::Advance(Step::Change { quantity: Quantity::Repetitions, by: 1 }), Reason::MetTwice)
+    );
     assert_eq!(got.based_on, [3, 5]);
 }
 
@@ -102,7 +105,7 @@ fn an_hourly_item_is_met_with_four_fifths_of_the_days_slots() {
         }
         of(&build([plan()], &[told]), HOLD)
     };
-    assert_eq!(with(&[Mark::Done; 3]).advice, Advice::Advance(Step::HoldSeconds(5)));
+    assert_eq!(with(&[Mark::Done; 3]).advice, Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 }));
     let got = with(&[Mark::Done, Mark::PassedBy, Mark::Done]);
     assert_eq!((got.advice, got.reason), (Advice::Keep, Reason::NotMet));
 }
@@ -121,7 +124,7 @@ fn balance(right_ms: &[u32]) -> Summary {
 #[test]
 fn balance_is_met_when_every_trial_reaches_the_target() {
     let got = of(&build([plan()], &[balance(&[30_000; 3])]), BALANCE);
-    assert_eq!(got.advice, Advice::Advance(Step::TargetSeconds(5)));
+    assert_eq!(got.advice, Advice::Advance(Step::Change { quantity: Quantity::TargetSeconds, by: 5 }));
     let got = of(&build([plan()], &[balance(&[30_000, 29_900, 30_000])]), BALANCE);
     assert_eq!((got.advice, got.reason), (Advice::Keep, Reason::NotMet));
 }
@@ -131,7 +134,10 @@ fn a_touch_down_is_practice_and_under_five_seconds_is_too_hard() {
     let got = of(&build([plan()], &[balance(&[4_000, 5_000, 3_000])]), BALANCE);
     assert_eq!((got.advice, got.reason), (Advice::Keep, Reason::NotMet));
     let got = of(&build([plan()], &[balance(&[4_000, 4_999, 3_000])]), BALANCE);
-    assert_eq!((got.advice, got.reason), (Advice::StepBack(Step::TargetSeconds(-5)), Reason::MissedTwice));
+    assert_eq!(
+        (got.advice, got.reason),
+        (Advice::StepBack(Step::Change { quantity: Quantity::TargetSeconds, by: -5 }), Reason::MissedTwice)
+    );
 }
 
 #[test]
@@ -179,7 +185,10 @@ fn the_morning_after_is_found_up_to_the_next_session() {
         told.settled = (200..).zip(answers).map(|(n, (day, yes))| settled(n, *day, BACK, *yes)).collect();
         of(&build([plan()], &[told]), REPS)
     };
-    assert_eq!(with(&[(4, true), (6, true)]).advice, Advice::Advance(Step::Repetitions(1)));
+    assert_eq!(
+        with(&[(4, true), (6, true)]).advice,
+        Advice::Advance(Step::Change { quantity: Quantity::Repetitions, by: 1 })
+    );
     assert_eq!(with(&[(4, true)]).reason, Reason::MorningUnanswered);
     assert_eq!(with(&[(3, true), (6, true)]).reason, Reason::MorningUnanswered, "the same day is no next morning");
     assert_eq!(with(&[(4, false), (6, true)]).reason, Reason::NotSettled);
@@ -212,7 +221,7 @@ fn an_alarm_blocks_until_a_card_clears_it() {
     let mut cleared = plan();
     cleared.prescription.cleared = vec![entry];
     let got = of(&build([cleared], &[told]), REPS);
-    assert_eq!(got.advice, Advice::Advance(Step::Repetitions(1)));
+    assert_eq!(got.advice, Advice::Advance(Step::Change { quantity: Quantity::Repetitions, by: 1 }));
 }
 
 #[test]
@@ -237,7 +246,10 @@ fn a_step_that_the_patient_took_is_the_dose_in_use() {
     let Dose::Reps { repetitions, .. } = got.dose else { panic!("repetitions") };
     assert_eq!((repetitions, got.reason), (9, Reason::StepThisWeek { stepped: 9 }));
     told.until = 16;
-    assert_eq!(of(&build([plan()], &[told.clone()]), REPS).advice, Advice::Advance(Step::Repetitions(1)));
+    assert_eq!(
+        of(&build([plan()], &[told.clone()]), REPS).advice,
+        Advice::Advance(Step::Change { quantity: Quantity::Repetitions, by: 1 })
+    );
     let fixed = |mut plan: Plan| {
         plan.prescription.items.iter_mut().for_each(|item: &mut Item| item.may_step = false);
         plan
@@ -253,7 +265,10 @@ fn sessions_of_two_devices_stand_together() {
     let mut desk = reps_on(&[5]);
     desk.log = DESK;
     let got = of(&build([plan()], &[phone, desk]), REPS);
-    assert_eq!((got.advice, got.based_on), (Advice::Advance(Step::Repetitions(1)), vec![3, 5]));
+    assert_eq!(
+        (got.advice, got.based_on),
+        (Advice::Advance(Step::Change { quantity: Quantity::Repetitions, by: 1 }), vec![3, 5])
+    );
 }
 
 #[test]

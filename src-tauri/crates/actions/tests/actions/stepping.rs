@@ -2,7 +2,7 @@
 
 use crate::people::{Patient, at, clinic, example, issue};
 use actions::patient::{running, taking, today};
-use exercises::catalogue::Dose;
+use exercises::catalogue::{Dose, Quantity};
 use exercises::id::ItemId;
 use exercises::run::{Doing, Held, RunEnd};
 use exercises::suggest::Step;
@@ -55,7 +55,7 @@ fn a_step_is_offered_taken_and_then_in_use() {
     whole_day(&mut patient, "11-26");
     let offered = item(&patient, "11-27T08:55");
     let step = offered.step.as_ref().and_then(|step| step.offered(&offered.item)).expect("met twice");
-    assert_eq!(*step, Step::HoldSeconds(5));
+    assert_eq!(*step, Step::Change { quantity: Quantity::HoldSeconds, by: 5 });
     let Dose::Hold { hold_s: before, .. } = offered.item.dose else { panic!("a hold") };
     let ask = ask(&patient, true);
     let script = running::begin(&mut patient.house, &at("11-27T09:01"), &ask).expect("it is offered");

@@ -1,6 +1,7 @@
 use super::samples::{page, plan};
 use super::*;
 use exercises::alarm::Trouble;
+use exercises::catalogue::Quantity;
 use exercises::id::ItemId;
 use exercises::review::StanceSeries;
 use exercises::statistics::{DayValue, TrendContext, Verdict, trend};
@@ -132,8 +133,11 @@ fn a_step_is_told_by_what_it_leads_to() {
         assert!(words.reason.starts_with("The target was met in two sessions"));
         words.line()
     };
-    assert_eq!(line(Advice::Advance(Step::HoldSeconds(5))), "Advance to 15 seconds a hold");
-    assert_eq!(line(Advice::StepBack(Step::Repetitions(-1))), "Step back to 2 holds");
+    assert_eq!(
+        line(Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
+        "Advance to 15 seconds a hold"
+    );
+    assert_eq!(line(Advice::StepBack(Step::Change { quantity: Quantity::Repetitions, by: -1 })), "Step back to 2 holds");
     let chair = exercises::catalogue::RungId::new("chair").expect("an id");
     assert_eq!(line(Advice::Advance(Step::Rung(chair))), "Advance to “Back free”");
     assert_eq!(line(Advice::Keep), "Keep");
