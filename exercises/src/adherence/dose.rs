@@ -12,13 +12,6 @@ use crate::plan::Item;
 
 pub use crate::catalogue::kind::DoseUnit;
 
-impl DoseUnit {
-    /// How many of a [`crate::run::Share`]'s units make one of this unit: a share counts holding in milliseconds.
-    pub(crate) fn divisor(self) -> u64 {
-        if self == DoseUnit::HoldSeconds { 1000 } else { 1 }
-    }
-}
-
 /// Dose done of dose asked for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]

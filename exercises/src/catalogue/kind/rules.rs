@@ -174,6 +174,16 @@ pub enum DoseUnit {
     Trials,
 }
 
+impl DoseUnit {
+    /// How many of a [`crate::run::Share`]'s units make one of this unit: a share counts time in milliseconds.
+    pub(crate) fn divisor(self) -> u64 {
+        match self {
+            DoseUnit::HoldSeconds => 1000,
+            DoseUnit::Repetitions | DoseUnit::Trials => 1,
+        }
+    }
+}
+
 /// After which runs pain is asked about, once a day for each complaint.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum AskPain {

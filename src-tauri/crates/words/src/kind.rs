@@ -2,6 +2,7 @@
 
 use crate::review::Say;
 use crate::{Key, Words};
+use exercises::adherence::DoseUnit;
 use exercises::catalogue::{Dose, Kind, Quantity};
 
 /// The texts that a kind has of its own.
@@ -52,6 +53,15 @@ const fn texts(kind: Kind) -> KindTexts {
             next_part: Key::NextSetOf,
             done: Key::DoneReps,
         },
+    }
+}
+
+/// The sentence of how much of a dose was done, by what it is counted in.
+pub(crate) const fn dose_kept(unit: DoseUnit) -> Say {
+    match unit {
+        DoseUnit::HoldSeconds => Say::DoseSeconds,
+        DoseUnit::Repetitions => Say::DoseRepetitions,
+        DoseUnit::Trials => Say::DoseTrials,
     }
 }
 
