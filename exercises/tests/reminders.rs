@@ -6,7 +6,7 @@ use exercises::catalogue::{Catalogue, Dose, ExerciseId};
 use exercises::history::History;
 use exercises::id::{ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, Entry, Excuse, Log, What};
-use exercises::plan::{Days, Header, Item, Pattern, Plan, Prescription, Schedule, Side};
+use exercises::plan::{Days, Header, Item, Pattern, Plan, Prescription, Schedule};
 use exercises::remind::{Coming, Lookout, MAX_AHEAD, Meeting, Of, Settings, Span, ahead};
 use exercises::run::{Doing, Held, Run, RunEnd};
 use exercises::slots::SlotRef;
@@ -27,18 +27,9 @@ fn changes() -> [(NaiveDate, Offsets); 2] {
 }
 
 fn plan(start: NaiveDate, patterns: &[Pattern]) -> Plan {
-    let item = |(at, pattern): (usize, &Pattern)| Item {
-        id: ItemId(at as u8 + 1),
-        exercise: ExerciseId::new("sit-tall").expect("an id"),
-        content: 1,
-        rung: None,
-        side: Side::Neither,
-        dose: DOSE,
-        schedule: Schedule { days: Days::ALL, pattern: pattern.clone() },
-        pain_limit: 5,
-        may_step: false,
-        serves: None,
-        note: String::new(),
+    let item = |(at, pattern): (usize, &Pattern)| {
+        let schedule = Schedule { days: Days::ALL, pattern: pattern.clone() };
+        Item::new(ItemId(at as u8 + 1), ExerciseId::new("sit-tall").expect("an id"), DOSE, schedule)
     };
     Plan {
         header: Header {

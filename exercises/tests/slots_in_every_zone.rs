@@ -7,7 +7,7 @@ use chrono::{DateTime, Datelike, Duration, MappedLocalTime, NaiveDate, NaiveDate
 use chrono_tz::{TZ_VARIANTS, Tz};
 use exercises::catalogue::{Dose, ExerciseId};
 use exercises::id::{ItemId, PlanId};
-use exercises::plan::{Days, Header, Item, Pattern, Plan, Prescription, Schedule, Side};
+use exercises::plan::{Days, Header, Item, Pattern, Plan, Prescription, Schedule};
 use exercises::slots::{self, Slot};
 use exercises::time::{Offsets, Stamp};
 use proptest::prelude::*;
@@ -52,19 +52,9 @@ fn offsets(zone: Tz) -> Offsets {
 }
 
 fn item(pattern: Pattern) -> Item {
-    Item {
-        id: ItemId(1),
-        exercise: ExerciseId::new("sit-tall").expect("an id"),
-        content: 1,
-        rung: None,
-        side: Side::Neither,
-        dose: Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 },
-        schedule: Schedule { days: Days::ALL, pattern },
-        pain_limit: 5,
-        may_step: false,
-        serves: None,
-        note: String::new(),
-    }
+    let dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
+    let schedule = Schedule { days: Days::ALL, pattern };
+    Item::new(ItemId(1), ExerciseId::new("sit-tall").expect("an id"), dose, schedule)
 }
 
 fn plan(item: Item, start: NaiveDate) -> Plan {

@@ -13,7 +13,7 @@ mod times;
 use crate::catalogue::kind::UsualTimes;
 use crate::catalogue::{Exercise, Sidedness};
 use crate::id::ItemId;
-use crate::plan::{DEFAULT_PAIN_LIMIT, Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Prescription, Schedule, Side};
+use crate::plan::{Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Prescription, Schedule, Side};
 use chrono::NaiveDate;
 
 pub use dose::{stepped, with};
@@ -50,17 +50,11 @@ impl Draft {
             _ => None,
         };
         self.prescription.items.push(Item {
-            id,
-            exercise: exercise.id.clone(),
             content: exercise.revision,
             rung: exercise.first_rung().map(|rung| rung.id.clone()),
             side: if exercise.side == Sidedness::EachSide { Side::Both } else { Side::Neither },
-            dose: exercise.dose,
-            schedule: default_schedule(exercise),
-            pain_limit: DEFAULT_PAIN_LIMIT,
-            may_step: false,
             serves: only,
-            note: String::new(),
+            ..Item::new(id, exercise.id.clone(), exercise.dose, default_schedule(exercise))
         });
         Some(id)
     }

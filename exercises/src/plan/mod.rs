@@ -158,6 +158,24 @@ pub struct Item {
 }
 
 impl Item {
+    /// An item of the first edition of `exercise`, without rung, side, complaint or note, and with the usual limits. What it has
+    /// beyond that is said where it is made, so that a new field has its usual value in one place.
+    pub fn new(id: ItemId, exercise: ExerciseId, dose: Dose, schedule: Schedule) -> Item {
+        Item {
+            id,
+            exercise,
+            content: 1,
+            rung: None,
+            side: Side::Neither,
+            dose,
+            schedule,
+            pain_limit: DEFAULT_PAIN_LIMIT,
+            may_step: false,
+            serves: None,
+            note: String::new(),
+        }
+    }
+
     /// What a balance item is stood on, and with which eyes: those of its rung, else the firm floor with eyes open.
     pub fn conditions(&self, catalogue: &Catalogue) -> (Surface, Eyes) {
         let exercise = catalogue.get(&self.exercise);

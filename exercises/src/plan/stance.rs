@@ -125,7 +125,8 @@ mod tests {
     fn without_days_the_last_is_of_the_day_of_issue_and_those_before_are_earlier_days() {
         let mut old = plan();
         old.header.issued = start() + Duration::days(14);
-        old.prescription.baselines = vec![baseline(BodySide::Left, 310), baseline(BodySide::Left, 320), baseline(BodySide::Right, 90)];
+        old.prescription.baselines =
+            vec![baseline(BodySide::Left, 310), baseline(BodySide::Left, 320), baseline(BodySide::Right, 90)];
         let taken: Vec<_> = old.dated_baselines().iter().map(|one| one.taken).collect();
         assert_eq!(taken, [None, Some(old.header.issued), Some(old.header.issued)]);
         assert_eq!(days_reached(&old.dated_baselines(), BodySide::Left, 300, []), 2, "as the program that wrote it counted");

@@ -95,18 +95,13 @@ pub fn item(dose: Dose, side: Side) -> Item {
         Dose::Balance { .. } => (BALANCE, "one-leg", "firm", ANKLE),
         Dose::Reps { .. } => (REPS, "stand-up", "high", BACK),
     };
+    let exercise = ExerciseId::new(exercise).expect("an id");
     Item {
-        id,
-        exercise: ExerciseId::new(exercise).expect("an id"),
-        content: 1,
         rung: Some(rung(first)),
         side,
-        dose,
-        schedule: once_a_day(),
-        pain_limit: 5,
         may_step: true,
         serves: Some(serves),
-        note: String::new(),
+        ..Item::new(id, exercise, dose, once_a_day())
     }
 }
 

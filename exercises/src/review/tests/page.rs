@@ -152,7 +152,8 @@ fn notes_come_once_and_the_covered_days_are_those_with_a_record() {
 #[test]
 fn stance_times_of_all_visits_and_a_carried_one_stays_with_its_visit() {
     let mut newest = second();
-    newest.prescription.baselines = vec![baseline(BodySide::Left, 220), baseline(BodySide::Left, 260), baseline(BodySide::Right, 180)];
+    newest.prescription.baselines =
+        vec![baseline(BodySide::Left, 220), baseline(BodySide::Left, 260), baseline(BodySide::Right, 180)];
     let told = page([plan(), newest], &[summary(PHONE, 1, 0, 3)]).baselines;
     let short: Vec<(u16, BodySide, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
     let (left, right) = (BodySide::Left, BodySide::Right);

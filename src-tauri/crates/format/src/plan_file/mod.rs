@@ -4,6 +4,7 @@
 //! each exercise) is set when it is issued.
 
 mod doses;
+mod item;
 mod read;
 mod shape;
 

@@ -1,15 +1,11 @@
 //! From the file's words to a plan.
 
-use super::doses::{self, WithDoses};
-use super::shape::{DaysShape, EveryShape, ItemShape, PlanShape, StanceShape, Word};
+use super::shape::{DaysShape, EveryShape, PlanShape, StanceShape, Word};
 use crate::names::{self, Named};
 use chrono::NaiveDate;
-use exercises::catalogue::{ExerciseId, RungId};
-use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId};
+use exercises::id::{ActivityId, ComplaintId, EntryRef, LogId};
 use exercises::plan::stance::MAX_STANCE_TENTHS;
-use exercises::plan::{
-    Activity, Aftercare, Complaint, DEFAULT_PAIN_LIMIT, Days, Item, Pattern, Prescription, Schedule, Side, StanceBaseline,
-};
+use exercises::plan::{Activity, Aftercare, Complaint, Days, Pattern, Prescription, Side, StanceBaseline};
 use std::ops::Range;
 use toml::Spanned;
 
@@ -24,7 +20,7 @@ pub struct FileFault {
 }
 
 /// A fault at a place of the text, before its line is counted.
-struct Wrong(Option<Range<usize>>, String);
+pub(super) struct Wrong(pub Option<Range<usize>>, pub String);
 
 /// Reads a prescription. The editions of exercises are 0 until it is issued; `today` is the day of issue.
 ///
@@ -66,7 +62,7 @@ fn prescription(shape: PlanShape, today: NaiveDate) -> Result<Prescription, Wron
         review: date(&review)?,
         age: age.as_ref().map(named).transpose()?,
         absent: absent.iter().map(named).collect::<Result<_, _>>()?,
-        items: item.into_iter().map(self::item).collect::<Result<_, _>>()?,
+        items: item.into_iter().map(super::item::item).collect::<Result<_, _>>()?,
         complaints: complaints.collect::<Result<_, Wrong>>()?,
         activities: activities.collect(),
         baselines: stance.into_iter().map(|taken| self::stance(taken, today)).collect::<Result<_, _>>()?,
@@ -75,38 +71,7 @@ fn prescription(shape: PlanShape, today: NaiveDate) -> Result<Prescription, Wron
     })
 }
 
-fn item(shape: Spanned<WithDoses<ItemShape>>) -> Result<Item, Wrong> {
-    let whole = shape.span();
-    let WithDoses { rest: shape, doses } = shape.into_inner();
-    let exercise = ExerciseId::new(shape.exercise.get_ref().as_str());
-    let exercise = exercise.map_err(|fault| Wrong(Some(shape.exercise.span()), format!("exercise: {fault}")))?;
-    let rung = shape.rung.as_ref().map(|word| {
-        RungId::new(word.get_ref().as_str()).map_err(|fault| Wrong(Some(word.span()), format!("rung: {fault}")))
-    });
-    let pattern = match (shape.every, shape.at) {
-        (Some(every), None) => every_pattern(&every)?,
-        (None, Some(at)) => Pattern::At { times: at.iter().map(minute).collect::<Result<_, _>>()? },
-        _ => return Err(Wrong(Some(whole), "an item needs either every or at".into())),
-    };
-    let [dose] = doses[..] else {
-        return Err(Wrong(Some(whole), format!("an item needs one of {}", doses::names().join(", "))));
-    };
-    Ok(Item {
-        id: ItemId(shape.number),
-        exercise,
-        content: 0,
-        rung: rung.transpose()?,
-        side: shape.side.as_ref().map_or(Ok(Side::Neither), named)?,
-        dose,
-        schedule: Schedule { days: days(&shape.days)?, pattern },
-        pain_limit: shape.pain_limit.unwrap_or(DEFAULT_PAIN_LIMIT),
-        may_step: shape.may_step,
-        serves: shape.serves.map(ComplaintId),
-        note: shape.note,
-    })
-}
-
-fn every_pattern(every: &EveryShape) -> Result<Pattern, Wrong> {
+pub(super) fn every_pattern(every: &EveryShape) -> Result<Pattern, Wrong> {
     Ok(Pattern::Every { minutes: every.minutes, from: minute(&every.from)?, to: minute(&every.to)? })
 }
 
@@ -130,7 +95,7 @@ fn stance(shape: StanceShape, today: NaiveDate) -> Result<StanceBaseline, Wrong>
     })
 }
 
-fn named<T: Named>(word: &Word) -> Result<T, Wrong> {
+pub(super) fn named<T: Named>(word: &Word) -> Result<T, Wrong> {
     names::find(word.get_ref())
         .ok_or_else(|| Wrong(Some(word.span()), format!("one of {} belongs here", names::list::<T>())))
 }
@@ -141,13 +106,13 @@ fn date(word: &Spanned<toml::value::Datetime>) -> Result<NaiveDate, Wrong> {
     found.ok_or_else(|| Wrong(Some(word.span()), "a date such as 2027-01-31".into()))
 }
 
-fn minute(word: &Word) -> Result<u16, Wrong> {
+pub(super) fn minute(word: &Word) -> Result<u16, Wrong> {
     let parsed = chrono::NaiveTime::parse_from_str(word.get_ref(), "%H:%M");
     let time = parsed.map_err(|_| Wrong(Some(word.span()), "a time such as \"09:00\" belongs here".into()))?;
     Ok((chrono::Timelike::num_seconds_from_midnight(&time) / 60) as u16)
 }
 
-fn days(word: &Spanned<DaysShape>) -> Result<Days, Wrong> {
+pub(super) fn days(word: &Spanned<DaysShape>) -> Result<Days, Wrong> {
     const NAMES: [&str; 7] = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"];
     let wrong = || {
         Wrong(

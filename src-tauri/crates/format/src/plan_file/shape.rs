@@ -1,6 +1,7 @@
 //! The shape of the file, before its words are understood.
 
 use super::doses::WithDoses;
+use super::item::ItemShape;
 use serde::Deserialize;
 use toml::Spanned;
 use toml::value::Datetime;
@@ -43,24 +44,6 @@ pub(super) struct ActivityShape {
     pub number: u8,
     pub name: String,
     pub rating: Option<u8>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct ItemShape {
-    pub number: u8,
-    pub exercise: Word,
-    pub rung: Option<Word>,
-    pub side: Option<Word>,
-    pub every: Option<EveryShape>,
-    pub at: Option<Vec<Word>>,
-    pub days: Spanned<DaysShape>,
-    pub pain_limit: Option<u8>,
-    #[serde(default)]
-    pub may_step: bool,
-    pub serves: Option<u8>,
-    #[serde(default)]
-    pub note: String,
 }
 
 #[derive(Deserialize)]

@@ -25,18 +25,15 @@ pub fn date(year: i32, month: u32, day: u32) -> NaiveDate {
 
 /// An item by exercise, rung, side, dose, days and pattern, with a limit, a complaint and a note.
 fn item(id: u8, (exercise, rung): (&str, &str), side: Side, dose: Dose, schedule: Schedule, serves: u8, note: &str) -> Item {
+    let exercise = ExerciseId::new(exercise).expect("an id");
     Item {
-        id: ItemId(id),
-        exercise: ExerciseId::new(exercise).expect("an id"),
-        content: 1,
         rung: Some(RungId::new(rung).expect("an id")),
         side,
-        dose,
-        schedule,
         pain_limit: 4,
         may_step: id.is_multiple_of(2),
         serves: Some(ComplaintId(serves)),
         note: note.to_owned(),
+        ..Item::new(ItemId(id), exercise, dose, schedule)
     }
 }
 
