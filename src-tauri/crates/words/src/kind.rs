@@ -4,6 +4,7 @@ use crate::review::Say;
 use crate::{Key, Words};
 use exercises::adherence::DoseUnit;
 use exercises::catalogue::{Dose, Kind, Quantity};
+use exercises::guide::Beat;
 
 /// The texts that a kind has of its own.
 struct KindTexts {
@@ -17,7 +18,11 @@ struct KindTexts {
     next_part: Key,
     /// How many parts were done.
     done: Key,
+    /// What the ways out, staying and back of a movement are called.
+    movement: [Key; 3],
 }
+
+const MOVEMENT: [Key; 3] = [Key::BeatUp, Key::BeatKeep, Key::BeatDown];
 
 const fn texts(kind: Kind) -> KindTexts {
     use Quantity::{
@@ -31,6 +36,7 @@ const fn texts(kind: Kind) -> KindTexts {
             part: Key::HoldOf,
             next_part: Key::NextHoldOf,
             done: Key::DoneHolds,
+            movement: MOVEMENT,
         },
         Kind::Balance => KindTexts {
             fields: &[(Trials, Key::DoseTrials), (TargetSeconds, Key::DoseTarget), (RestSeconds, Key::DoseRest)],
@@ -38,6 +44,7 @@ const fn texts(kind: Kind) -> KindTexts {
             part: Key::TryOf,
             next_part: Key::TryOf,
             done: Key::DoneTries,
+            movement: MOVEMENT,
         },
         Kind::Reps => KindTexts {
             fields: &[
@@ -52,6 +59,7 @@ const fn texts(kind: Kind) -> KindTexts {
             part: Key::SetOf,
             next_part: Key::NextSetOf,
             done: Key::DoneReps,
+            movement: MOVEMENT,
         },
     }
 }
@@ -90,6 +98,16 @@ impl Words {
     pub fn part_of(self, kind: Kind, number: u8, of: u8, comes_next: bool) -> String {
         let texts = texts(kind);
         self.fill(if comes_next { texts.next_part } else { texts.part }, &[("n", &number), ("of", &of)])
+    }
+
+    /// "Out", "Stay", "Back".
+    pub fn beat(self, kind: Kind, beat: Beat) -> &'static str {
+        let [up, keep, down] = texts(kind).movement;
+        self.text(match beat {
+            Beat::Up => up,
+            Beat::Keep => keep,
+            Beat::Down => down,
+        })
     }
 
     /// "2 of 3 holds held to the end."

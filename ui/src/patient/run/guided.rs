@@ -1,6 +1,6 @@
 //! The frame of a guided run with controls: what is on, the figure that moves, and what can be pressed.
 
-use exercises::guide::{Beat, GuideView, Phase};
+use exercises::guide::{GuideView, Phase};
 use exercises::plan::BodySide;
 use leptos::prelude::*;
 use wire::patient::RunScript;
@@ -59,9 +59,7 @@ fn title(view: &GuideView, words: Words) -> String {
         Phase::Resting => Key::Rest,
         Phase::Paused { slept: false } => Key::Paused,
         Phase::Paused { slept: true } => Key::PausedAsleep,
-        Phase::Beat(Beat::Up) => Key::BeatUp,
-        Phase::Beat(Beat::Keep) => Key::BeatKeep,
-        Phase::Beat(Beat::Down) => Key::BeatDown,
+        Phase::Beat(beat) => return words.beat(view.kind, beat).to_owned(),
         Phase::Trial | Phase::Settling => Key::TouchWhenDown,
         Phase::Ended(_) => Key::Done,
     };
