@@ -3,7 +3,8 @@
 //! Pain once a day for each complaint, after the day's last hold and after each balance or repetition run; "settled by this
 //! morning?" at the next day's first opening after any pain; named activities weekly and before the visit.
 
-use crate::catalogue::{Catalogue, Kind};
+use crate::catalogue::Catalogue;
+use crate::catalogue::kind::AskPain;
 use crate::history::History;
 use crate::id::{ActivityId, ComplaintId, PlanId, RunId};
 use crate::plan::Plan;
@@ -55,13 +56,13 @@ pub enum Question {
 /// (the visit's own counts) or the visit is tomorrow or today.
 pub fn on_opening(plan: &Plan, history: &History, now: Stamp) -> Vec<Question> {
     let mut questions = morning(plan, history, now);
-    for activity in &plan.activities {
+    for activity in &plan.prescription.activities {
         let rated = history.rated.iter().filter(|rating| rating.of == activity.id);
-        let last = rated.map(|rating| rating.at.date()).max().unwrap_or(plan.issued);
+        let last = rated.map(|rating| rating.at.date()).max().unwrap_or(plan.header.issued);
         let since = now.date().signed_duration_since(last).num_days();
-        let visit_near = plan.review.signed_duration_since(now.date()).num_days() <= 1 && since >= 2;
+        let visit_near = plan.prescription.review.signed_duration_since(now.date()).num_days() <= 1 && since >= 2;
         if since >= ACTIVITY_DAYS || visit_near {
-            questions.push(Question::Activity { plan: plan.id, activity: activity.id, name: activity.name.clone() });
+            questions.push(Question::Activity { plan: plan.header.id, activity: activity.id, name: activity.name.clone() });
         }
     }
     questions
@@ -70,32 +71,36 @@ pub fn on_opening(plan: &Plan, history: &History, now: Stamp) -> Vec<Question> {
 fn morning(plan: &Plan, history: &History, now: Stamp) -> Vec<Question> {
     let today = now.date();
     let mut questions = Vec::new();
-    for complaint in &plan.complaints {
+    for complaint in &plan.prescription.complaints {
         let last = history.pain.iter().rev().find(|rating| rating.of == complaint.id && rating.at.date() < today);
         let sore = last.is_some_and(|last| {
             last.score >= ASK_MORNING_FROM && today.signed_duration_since(last.at.date()).num_days() == 1
         });
         let answered = history.settled.iter().any(|s| s.complaint == complaint.id && s.at.date() == today);
         if sore && !answered {
-            questions.push(Question::Settled { plan: plan.id, complaint: complaint.id, name: complaint.name.clone() });
+            questions.push(Question::Settled {
+                plan: plan.header.id,
+                complaint: complaint.id,
+                name: complaint.name.clone(),
+            });
         }
     }
     questions
 }
 
 /// Questions after a run that has ended: the pain of the complaint that its item serves (of all complaints where it serves
-/// none), after balance and repetition runs, and after the last hold of the day, once a day for each complaint.
+/// none), after each run or after the last of the day, as its kind says, once a day for each complaint.
 pub fn after_run(plan: &Plan, history: &History, catalogue: &Catalogue, run: &Run, last_today: bool) -> Vec<Question> {
-    let kind = catalogue.get(&run.exercise).map(|exercise| exercise.kind);
-    if kind == Some(Kind::Hold) && !last_today {
+    let asks = catalogue.get(&run.exercise).map(|exercise| exercise.kind.rules().asks_pain());
+    if asks == Some(AskPain::LastOfTheDay) && !last_today {
         return Vec::new();
     }
     let serves = plan.item(run.item).and_then(|item| item.serves);
-    let asked = plan.complaints.iter().filter(|complaint| serves.is_none_or(|served| served == complaint.id));
+    let asked = plan.prescription.complaints.iter().filter(|complaint| serves.is_none_or(|served| served == complaint.id));
     let day = run.started.date();
     let open = asked.filter(|complaint| !history.pain_on(day, complaint.id));
     open.map(|complaint| Question::Pain {
-        plan: plan.id,
+        plan: plan.header.id,
         complaint: complaint.id,
         name: complaint.name.clone(),
         after: Some(run.id),

@@ -6,7 +6,7 @@ use exercises::catalogue::{Catalogue, Dose, ExerciseId};
 use exercises::history::History;
 use exercises::id::{ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
-use exercises::plan::{Days, Item, Pattern, Plan, Schedule, Side};
+use exercises::plan::{Days, Header, Item, Pattern, Plan, Prescription, Schedule};
 use exercises::remind::{MAX_AHEAD, Meeting, PlanInForce, ReminderContext, Settings, Span, UpcomingReminder, upcoming};
 use exercises::run::{HoldRecord, Run, RunEnd, Work};
 use exercises::slots::SlotRef;
@@ -27,34 +27,29 @@ fn changes() -> [(NaiveDate, Offsets); 2] {
 }
 
 fn plan(start: NaiveDate, patterns: &[Pattern]) -> Plan {
-    let item = |(at, pattern): (usize, &Pattern)| Item {
-        id: ItemId(at as u8 + 1),
-        exercise: ExerciseId::new("sit-tall").expect("an id"),
-        content: 1,
-        rung: None,
-        side: Side::Neither,
-        dose: DOSE,
-        schedule: Schedule { days: Days::ALL, pattern: pattern.clone() },
-        pain_limit: 5,
-        may_step: false,
-        serves: None,
-        note: String::new(),
+    let item = |(at, pattern): (usize, &Pattern)| {
+        let schedule = Schedule { days: Days::ALL, pattern: pattern.clone() };
+        Item::new(ItemId(at as u8 + 1), ExerciseId::new("sit-tall").expect("an id"), DOSE, schedule)
     };
     Plan {
-        id: PLAN,
-        revision: 1,
-        clinic: "Bridge Street".into(),
-        start: start - Duration::days(3),
-        issued: start - Duration::days(3),
-        review: start + Duration::days(1),
-        age: None,
-        absent: BTreeSet::new(),
-        items: patterns.iter().enumerate().map(item).collect(),
-        complaints: Vec::new(),
-        activities: Vec::new(),
-        baselines: Vec::new(),
-        aftercare: Vec::new(),
-        cleared: Vec::new(),
+        header: Header {
+            id: PLAN,
+            revision: 1,
+            clinic: "Bridge Street".into(),
+            start: start - Duration::days(3),
+            issued: start - Duration::days(3),
+        },
+        prescription: Prescription {
+            review: start + Duration::days(1),
+            age: None,
+            absent: BTreeSet::new(),
+            items: patterns.iter().enumerate().map(item).collect(),
+            complaints: Vec::new(),
+            activities: Vec::new(),
+            baselines: Vec::new(),
+            aftercare: Vec::new(),
+            cleared: Vec::new(),
+        },
     }
 }
 
@@ -99,7 +94,7 @@ fn happening(day: NaiveDate) -> impl Strategy<Value = (i64, LogEvent)> {
             end,
             paused_ms: 0,
             interruptions: Vec::new(),
-            work: Work::Hold(vec![HoldRecord { leg: None, held_ms }; 3]),
+            work: Work::Timed(vec![HoldRecord { side: None, held_ms }; 3]),
         })
     };
     let day_off = move |days: i64| day + Duration::days(days);

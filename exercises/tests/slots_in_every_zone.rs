@@ -7,7 +7,7 @@ use chrono::{DateTime, Datelike, Duration, MappedLocalTime, NaiveDate, NaiveDate
 use chrono_tz::{TZ_VARIANTS, Tz};
 use exercises::catalogue::{Dose, ExerciseId};
 use exercises::id::{ItemId, PlanId};
-use exercises::plan::{Days, Item, Pattern, Plan, Schedule, Side};
+use exercises::plan::{Days, Header, Item, Pattern, Plan, Prescription, Schedule};
 use exercises::slots::{self, Slot};
 use exercises::time::{Offsets, Stamp};
 use proptest::prelude::*;
@@ -52,37 +52,25 @@ fn offsets(zone: Tz) -> Offsets {
 }
 
 fn item(pattern: Pattern) -> Item {
-    Item {
-        id: ItemId(1),
-        exercise: ExerciseId::new("sit-tall").expect("an id"),
-        content: 1,
-        rung: None,
-        side: Side::Neither,
-        dose: Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 },
-        schedule: Schedule { days: Days::ALL, pattern },
-        pain_limit: 5,
-        may_step: false,
-        serves: None,
-        note: String::new(),
-    }
+    let dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
+    let schedule = Schedule { days: Days::ALL, pattern };
+    Item::new(ItemId(1), ExerciseId::new("sit-tall").expect("an id"), dose, schedule)
 }
 
 fn plan(item: Item, start: NaiveDate) -> Plan {
     Plan {
-        id: PlanId([1; 8]),
-        revision: 1,
-        clinic: "Bridge Street".into(),
-        start,
-        issued: start,
-        review: start + Duration::days(300),
-        age: None,
-        absent: BTreeSet::new(),
-        items: vec![item],
-        complaints: Vec::new(),
-        activities: Vec::new(),
-        baselines: Vec::new(),
-        aftercare: Vec::new(),
-        cleared: Vec::new(),
+        header: Header { id: PlanId([1; 8]), revision: 1, clinic: "Bridge Street".into(), start, issued: start },
+        prescription: Prescription {
+            review: start + Duration::days(300),
+            age: None,
+            absent: BTreeSet::new(),
+            items: vec![item],
+            complaints: Vec::new(),
+            activities: Vec::new(),
+            baselines: Vec::new(),
+            aftercare: Vec::new(),
+            cleared: Vec::new(),
+        },
     }
 }
 
@@ -241,14 +229,14 @@ proptest! {
         let taken = offsets.stamp((seconds(start) + minute * 60) * 1000);
         for date in [taken.date(), taken.date() + Duration::days(1)] {
             let kept = slots::of_day(&plan, date, &offsets, taken);
-            let all = slots::of_item(&plan.items[0], date, &offsets);
+            let all = slots::of_item(&plan.prescription.items[0], date, &offsets);
             for slot in all {
                 let after = slot.due.is_some_and(|due| due.utc_ms >= taken.utc_ms);
                 let marked = slot.due.is_none() && date > taken.date();
                 prop_assert_eq!(kept.contains(&slot), after || marked);
             }
         }
-        prop_assert!(!slots::of_day(&plan, plan.review, &offsets, taken).is_empty(), "the day of the visit counts");
-        prop_assert!(slots::of_day(&plan, plan.review + Duration::days(1), &offsets, taken).is_empty());
+        prop_assert!(!slots::of_day(&plan, plan.prescription.review, &offsets, taken).is_empty(), "the day of the visit counts");
+        prop_assert!(slots::of_day(&plan, plan.prescription.review + Duration::days(1), &offsets, taken).is_empty());
     }
 }

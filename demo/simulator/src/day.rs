@@ -2,8 +2,8 @@
 
 use crate::people::Person;
 use chrono::NaiveDate;
-use exercises::catalogue::Dose;
-use exercises::plan::{Item, Leg, Plan};
+use exercises::catalogue::kind::WorkForm;
+use exercises::plan::{BodySide, Item, Plan};
 use exercises::run::TrialEnd;
 use exercises::slots::{self, Slot};
 use exercises::time::{Offsets, Stamp};
@@ -50,7 +50,7 @@ impl Day<'_> {
     fn at_slot(&self, slot: &Slot, chance: &mut StdRng) -> Option<(usize, RunsFileEntry)> {
         let (due, item) = (slot.due?, self.plan.item(slot.slot.item)?);
         let hour = slot.minute / 60;
-        let paused = self.balance_paused && matches!(item.dose, Dose::Balance { .. });
+        let paused = self.balance_paused && item.dose.kind().is_balance();
         let trouble = self.person.trouble.filter(|(day, _, during)| *day == self.number && *during == item.id.0);
         let at = due.plus_ms(chance.gen_range(20_000..1_500_000));
         let device = (self.device)(self.person.devices.len(), hour);
@@ -61,7 +61,7 @@ impl Day<'_> {
             return Some((device, entry(at, RunsFileEvent::Trouble { trouble, item: Some(item.id) })));
         }
         if chance.gen_bool((self.person.keeps)(self.number, hour).clamp(0.0, 1.0)) {
-            let live = chance.gen_bool(0.97) || matches!(item.dose, Dose::Balance { .. });
+            let live = chance.gen_bool(0.97) || item.dose.kind().is_balance();
             return Some((device, entry(at, RunsFileEvent::Run { item: item.id, live, parts: self.parts(item, chance) })));
         }
         let reason = *self.person.reasons.choose(chance)?;
@@ -70,37 +70,35 @@ impl Day<'_> {
 
     fn parts(&self, item: &Item, chance: &mut StdRng) -> Parts {
         let legs = item.side.in_turn();
-        match item.dose {
-            Dose::Hold { repetitions, hold_s, .. } => {
-                let asked = usize::from(repetitions) * legs.len();
+        let dose = item.dose;
+        let asked = usize::from(dose.parts()) * legs.len();
+        match dose.kind().form() {
+            WorkForm::Timed => {
                 let done = if chance.gen_bool(0.9) { asked } else { asked - 1 };
-                let whole = u32::from(hold_s) * 1000;
+                let whole = dose.part_ms();
                 let held = |_| if chance.gen_bool(0.95) { whole } else { chance.gen_range(whole / 3..whole) };
                 Parts::Held((0..done).map(held).collect())
             }
-            Dose::Reps { sets, repetitions, .. } => {
+            WorkForm::Counted => {
                 let set = |_| {
                     let failed = u8::from(chance.gen_bool(0.2));
-                    (repetitions - failed, failed)
+                    (dose.part_amount() as u8 - failed, failed)
                 };
-                Parts::Counted((0..usize::from(sets) * legs.len()).map(set).collect())
+                Parts::Counted((0..asked).map(set).collect())
             }
-            Dose::Balance { trials, target_s, .. } => {
-                let legs = legs.iter().flatten().flat_map(|leg| std::iter::repeat_n(*leg, trials.into()));
-                Parts::Trials { phone: None, each: legs.map(|leg| self.trial(leg, target_s, chance)).collect() }
+            WorkForm::Trials => {
+                let legs = legs.iter().flatten().flat_map(|leg| std::iter::repeat_n(*leg, dose.parts().into()));
+                Parts::Trials { phone: None, each: legs.map(|leg| self.trial(leg, dose.part_ms(), chance)).collect() }
             }
         }
     }
 
     /// The right leg is the steadier one in this scenario. Times scatter widely from trial to trial, as they do in life.
-    fn trial(&self, leg: Leg, target_s: u16, chance: &mut StdRng) -> (Leg, u32, TrialEnd) {
-        let able = (self.person.stance)(self.number) * if leg == Leg::Right { 1.9 } else { 1.0 };
+    fn trial(&self, leg: BodySide, target_ms: u32, chance: &mut StdRng) -> (BodySide, u32, TrialEnd) {
+        let able = (self.person.stance)(self.number) * if leg == BodySide::Right { 1.9 } else { 1.0 };
         let seconds = able * chance.gen_range(0.75..1.25);
-        if seconds >= f64::from(target_s) {
-            (leg, u32::from(target_s) * 1000, TrialEnd::Target)
-        } else {
-            (leg, (seconds * 1000.0) as u32, TrialEnd::Touch)
-        }
+        let ms = (seconds * 1000.0) as u32;
+        if ms >= target_ms { (leg, target_ms, TrialEnd::Target) } else { (leg, ms, TrialEnd::Touch) }
     }
 
     /// "Settled by this morning?", where it is answered: sore mornings belong to sore days.
@@ -111,7 +109,7 @@ impl Day<'_> {
             return Vec::new();
         }
         let settled = (self.person.pain)(self.number) < 6.0 || chance.gen_bool(0.3);
-        let complaints = self.plan.complaints.iter();
+        let complaints = self.plan.prescription.complaints.iter();
         complaints.map(|c| (home, entry(at, RunsFileEvent::Settled { complaint: c.id, settled }))).collect()
     }
 
@@ -122,14 +120,14 @@ impl Day<'_> {
         let mut entries = Vec::new();
         if chance.gen_bool(0.85) {
             let pain = ((self.person.pain)(self.number) + chance.gen_range(-0.9..0.9)).round().clamp(0.0, 10.0) as u8;
-            let complaints = self.plan.complaints.iter();
+            let complaints = self.plan.prescription.complaints.iter();
             entries.extend(complaints.map(|c| (home, entry(at, RunsFileEvent::Pain { complaint: c.id, score: pain }))));
         }
         if chrono::Datelike::weekday(&self.date) == chrono::Weekday::Sun {
             let able = |chance: &mut StdRng| {
                 ((self.person.ability)(self.number) + chance.gen_range(-0.6..0.6)).round().clamp(0.0, 10.0) as u8
             };
-            let activities = self.plan.activities.iter();
+            let activities = self.plan.prescription.activities.iter();
             let rated: Vec<_> = activities.map(|a| RunsFileEvent::Rated { activity: a.id, score: able(chance) }).collect();
             entries.extend(rated.into_iter().map(|event| (home, entry(at, event))));
         }

@@ -9,7 +9,8 @@ use actions::{ActionResult, DataFolder, Moment, clock, platform};
 use chrono::{Duration, NaiveDate, NaiveTime};
 use chrono_tz::Tz;
 use exercises::alarm::Scope;
-use exercises::plan::Plan;
+use exercises::draft::Draft;
+use exercises::plan::{Plan, Prescription};
 use exercises::time::{ResolvedTime, Stamp};
 use rand::SeedableRng;
 use rand::rngs::StdRng;
@@ -58,17 +59,17 @@ impl Scenario<'_> {
         let mut devices = self.devices(person)?;
         let review = self.until.max(self.start + Duration::days(1));
         let text = person.plan.replace("REVIEW", &review.to_string());
-        let plan =
+        let prescription =
             format::plan_file::read(&text, self.start).map_err(|fault| platform::not_understood(person.code, fault))?;
-        let mut plan = self.visit(clinic, person, &mut devices, self.start, plan)?;
+        let mut plan = self.visit(clinic, person, &mut devices, self.start, prescription)?;
         let mut taken = self.moment(self.start, 8, 40).now;
         let mut paused = false;
         for number in 0..=DAYS as u16 {
             let date = self.start + Duration::days(number.into());
             if person.second_card == Some(number) {
                 self.hand_over(clinic, person, &mut devices, date - Duration::days(1))?;
-                let next = drafting::draft(clinic, &self.moment(date, 8, 30), person.code)?.plan;
-                let next = Plan { review, ..self.second(&plan, next) };
+                let next = drafting::draft(clinic, &self.moment(date, 8, 30), person.code)?.draft;
+                let next = Prescription { review, ..self.second(&plan.prescription, next) };
                 plan = self.visit(clinic, person, &mut devices, date, next)?;
                 taken = self.moment(date, 8, 40).now;
             }
@@ -94,13 +95,13 @@ impl Scenario<'_> {
     }
 
     /// What the clinician keeps and changes at the second visit: today's ratings and stance times, a little more to do.
-    fn second(&self, first: &Plan, next: Plan) -> Plan {
+    fn second(&self, first: &Prescription, next: Draft) -> Prescription {
         let baselines = first.baselines.iter().map(|b| exercises::plan::StanceBaseline {
-            taken: Some(next.issued),
+            taken: Some(next.today),
             tenths: b.tenths.max(180),
             ..*b
         });
-        let mut plan = Plan { absent: first.absent.clone(), baselines: baselines.collect(), ..next };
+        let mut plan = Prescription { absent: first.absent.clone(), baselines: baselines.collect(), ..next.prescription };
         plan.complaints.iter_mut().for_each(|complaint| complaint.pain = Some(4));
         plan.activities.iter_mut().for_each(|activity| activity.rating = Some(6));
         for item in &mut plan.items {
@@ -118,9 +119,9 @@ impl Scenario<'_> {
         person: &Person,
         devices: &mut [DataFolder],
         day: NaiveDate,
-        plan: Plan,
+        prescription: Prescription,
     ) -> ActionResult<Plan> {
-        let request = IssueRequest { code: person.code.to_owned(), plan };
+        let request = IssueRequest { code: person.code.to_owned(), prescription };
         let folder = self.out.join("cards").join(format!("{}-{day}", person.code));
         let issued = issuing::issue(clinic, &self.moment(day, FIRST_VISIT.0, FIRST_VISIT.1), &request, Some(&folder))?;
         for folder in devices {
@@ -140,7 +141,7 @@ impl Scenario<'_> {
     ) -> ActionResult<()> {
         let moment = self.moment(until, 8, 5);
         for (folder, name) in devices.iter_mut().zip(person.devices) {
-            let plan = actions::patient::plans::one(folder, None)?.plan().id;
+            let plan = actions::patient::plans::one(folder, None)?.plan().header.id;
             let path = self.out.join("summaries").join(format!("{name}-{until}.age"));
             platform::folder(&self.out.join("summaries"))?;
             sealing::seal(folder, &moment, &SealRequest { plan, from: None, until, note: None }, Some(&path))?;

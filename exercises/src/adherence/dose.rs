@@ -7,37 +7,10 @@
 //! 10:155, 10.1186/1471-2474-10-155; seen).
 
 use super::SlotOn;
-use crate::catalogue::{Dose, Kind};
 use crate::history::Mark;
 use crate::plan::Item;
 
-/// What a dose is counted in.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum DoseUnit {
-    /// Seconds of holding.
-    HoldSeconds,
-    /// Repetitions that went well.
-    Repetitions,
-    /// Balance trials attempted.
-    Trials,
-}
-
-impl DoseUnit {
-    /// The unit for a kind of exercise.
-    pub fn of(kind: Kind) -> DoseUnit {
-        match kind {
-            Kind::Hold => DoseUnit::HoldSeconds,
-            Kind::Reps => DoseUnit::Repetitions,
-            Kind::Balance => DoseUnit::Trials,
-        }
-    }
-
-    /// How many of a [`crate::run::Share`]'s units make one of this unit: a share counts holding in milliseconds.
-    pub(crate) fn divisor(self) -> u64 {
-        if self == DoseUnit::HoldSeconds { 1000 } else { 1 }
-    }
-}
+pub use crate::catalogue::kind::DoseUnit;
 
 /// Dose done of dose asked for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -56,12 +29,7 @@ pub struct DoseKept {
 /// What one doing of `item` asks for, all sides together: its unit, and the amount in the units of [`crate::run::Share`].
 pub fn target(item: &Item) -> (DoseUnit, u32) {
     let sides = item.side.in_turn().len() as u32;
-    let one = match item.dose {
-        Dose::Hold { repetitions, hold_s, .. } => u32::from(repetitions) * u32::from(hold_s) * 1000,
-        Dose::Reps { sets, repetitions, .. } => u32::from(sets) * u32::from(repetitions),
-        Dose::Balance { trials, .. } => u32::from(trials),
-    };
-    (DoseUnit::of(item.dose.kind()), sides * one)
+    (item.dose.kind().rules().unit(), sides * u32::from(item.dose.parts()) * item.dose.part_amount())
 }
 
 /// The dose over the slots that were asked for, as [`super::SlotCounts::kept`] counts them; slots in another unit than
@@ -88,7 +56,7 @@ fn asked_for(slot: &SlotOn) -> bool {
 mod tests {
     use super::super::samples::{DAY_OFF, PARTLY, SKIPPED, day, slot, unseen};
     use super::*;
-    use crate::catalogue::Tempo;
+    use crate::catalogue::{Dose, Tempo};
     use crate::plan::Side;
     use crate::review::samples::item;
     use crate::run::Share;

@@ -3,7 +3,7 @@
 //! The scopes are a proposal built from public safety sheets and Finucane 2020 (JOSPT 50:350-72), Rushton 2023
 //! (JOSPT 53:7-22); the program does not diagnose. Only a newer signed card that lists the alarm clears it.
 
-use crate::catalogue::{Catalogue, Kind};
+use crate::catalogue::Catalogue;
 use crate::id::{EntryRef, ItemId};
 use crate::plan::{Item, Plan};
 use crate::time::Stamp;
@@ -82,14 +82,14 @@ pub struct Alarm {
 /// Whether `alarm` pauses `item`. An alarm of one exercise that was raised outside a run pauses the whole plan,
 /// since nobody can tell which exercise is meant.
 pub fn blocks(alarm: &Alarm, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
-    !plan.cleared.contains(&alarm.entry) && reaches(alarm.trouble, alarm.item, item, plan, catalogue)
+    !plan.prescription.cleared.contains(&alarm.entry) && reaches(alarm.trouble, alarm.item, item, plan, catalogue)
 }
 
 /// Whether `trouble` during `during` reaches `item`, whoever raised it and whether or not it was cleared.
 pub fn reaches(trouble: Trouble, during: Option<ItemId>, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
     match (trouble.scope(), during) {
         (Scope::WholePlan, _) | (Scope::Exercise, None) => true,
-        (Scope::Balance, _) => catalogue.get(&item.exercise).is_none_or(|exercise| exercise.kind == Kind::Balance),
+        (Scope::Balance, _) => catalogue.get(&item.exercise).is_none_or(|exercise| exercise.kind.is_balance()),
         (Scope::Exercise, Some(during)) => {
             during == item.id || plan.item(during).is_some_and(|other| other.exercise == item.exercise)
         }

@@ -12,7 +12,7 @@ fn alarm(trouble: Trouble, during: Option<ItemId>) -> Alarm {
 /// Which of hold, balance and counted movement are paused.
 fn paused(trouble: Trouble, during: Option<ItemId>) -> Vec<ItemId> {
     let (plan, catalogue) = (plan(), catalogue());
-    let blocked = plan.items.iter().filter(|item| blocks(&alarm(trouble, during), item, &plan, &catalogue));
+    let blocked = plan.prescription.items.iter().filter(|item| blocks(&alarm(trouble, during), item, &plan, &catalogue));
     blocked.map(|item| item.id).collect()
 }
 
@@ -36,7 +36,7 @@ fn each_trouble_reaches_as_far_as_it_should() {
 fn the_same_exercise_is_paused_on_every_rung_and_item() {
     let mut plan = plan();
     let twin = Item { id: ItemId(9), rung: Some(rung("chair")), ..item(HOLD_DOSE, Side::Neither) };
-    plan.items.push(twin.clone());
+    plan.prescription.items.push(twin.clone());
     assert!(blocks(&alarm(Trouble::TooMuchPain, Some(HOLD)), &twin, &plan, &catalogue()));
 }
 
@@ -45,19 +45,19 @@ fn only_the_entry_that_a_card_lists_is_cleared() {
     let (mut plan, catalogue) = (plan(), catalogue());
     let raised = alarm(Trouble::Nerve, None);
     for other in [EntryRef { log: PHONE, n: 6 }, EntryRef { log: LogId([9; 8]), n: 5 }] {
-        plan.cleared = vec![other];
-        assert!(blocks(&raised, &plan.items[0], &plan, &catalogue), "{other:?}");
+        plan.prescription.cleared = vec![other];
+        assert!(blocks(&raised, &plan.prescription.items[0], &plan, &catalogue), "{other:?}");
     }
-    plan.cleared = vec![raised.entry];
-    assert!(!blocks(&raised, &plan.items[0], &plan, &catalogue));
-    assert_eq!(blocking(&[raised], &plan.items[0], &plan, &catalogue), None);
+    plan.prescription.cleared = vec![raised.entry];
+    assert!(!blocks(&raised, &plan.prescription.items[0], &plan, &catalogue));
+    assert_eq!(blocking(&[raised], &plan.prescription.items[0], &plan, &catalogue), None);
 }
 
 #[test]
 fn an_unknown_exercise_is_paused_by_a_fall() {
     let mut plan = plan();
-    plan.items[0].exercise = crate::catalogue::ExerciseId::new("unheard-of").expect("an id");
-    assert!(blocks(&alarm(Trouble::Fell, None), &plan.items[0], &plan, &catalogue()));
+    plan.prescription.items[0].exercise = crate::catalogue::ExerciseId::new("unheard-of").expect("an id");
+    assert!(blocks(&alarm(Trouble::Fell, None), &plan.prescription.items[0], &plan, &catalogue()));
 }
 
 #[test]
@@ -66,7 +66,7 @@ fn of_several_alarms_the_gravest_is_shown() {
     let alarms =
         [Trouble::TooMuchPain, Trouble::Nerve, Trouble::HeartOrBreath, Trouble::Other].map(|t| alarm(t, Some(HOLD)));
     assert_eq!(
-        blocking(&alarms, &plan.items[0], &plan, &catalogue).map(|alarm| alarm.trouble),
+        blocking(&alarms, &plan.prescription.items[0], &plan, &catalogue).map(|alarm| alarm.trouble),
         Some(Trouble::HeartOrBreath)
     );
 }

@@ -1,8 +1,8 @@
 //! The exercise itself, and the catalogue that holds them.
 
-use super::dose::{Dose, Kind};
 use super::figure::{Figure, Furniture};
 use super::id::{ExerciseId, RungId};
+use super::kind::{Dose, Kind};
 use super::ladder::{Ladder, Rung, Surface};
 use super::texts::{Lang, Texts};
 use std::collections::BTreeMap;

@@ -4,19 +4,19 @@
 //! Ranges of every quantity stand in one table, [`bounds::BOUNDS`]; ranges of the joint angles in [`Joint::range`].
 
 pub mod bounds;
-mod dose;
 mod exercise;
 mod figure;
 mod id;
+pub mod kind;
 mod ladder;
 mod pose;
 mod texts;
 
 pub use bounds::{Bound, OutOfRange, Quantity, Unit};
-pub use dose::{Dose, Kind, Tempo};
 pub use exercise::{Catalogue, Exercise, Region, Sidedness};
 pub use figure::{Arrow, Contact, Figure, Furniture, Landmark, View};
 pub use id::{ExerciseId, IdFault, LadderId, RungId};
+pub use kind::{Dose, Kind, Tempo};
 pub use ladder::{Eyes, Factor, Ladder, Rung, RungTexts, Surface};
 pub use pose::{Joint, Pose};
 pub use texts::{Lang, Texts};

@@ -7,7 +7,7 @@
 //! Goldberg 2011, Gait Posture 33:737-9).
 
 use crate::catalogue::{ExerciseId, Eyes, RungId, Surface};
-use crate::plan::{AgeBand, Leg};
+use crate::plan::{AgeBand, BodySide};
 use crate::run::{SetUp, Trial, TrialEnd};
 use crate::statistics::{DayValue, StanceFallback, Trend, TrendContext, Verdict, WhyTooFew, median, trend};
 
@@ -31,7 +31,7 @@ pub struct Conditions {
     /// The cap in seconds.
     pub target_s: u16,
     /// The leg stood on.
-    pub leg: Leg,
+    pub leg: BodySide,
 }
 
 /// One day of a series.

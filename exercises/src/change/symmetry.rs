@@ -6,7 +6,7 @@
 //! they have one.
 
 use super::StanceDay;
-use crate::plan::Leg;
+use crate::plan::BodySide;
 use crate::statistics::{Symmetry, SymmetryInput, Trend, median, side_to_side};
 
 /// Days of each leg that enter.
@@ -28,7 +28,7 @@ pub struct OneLeg<'a> {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct SideToSide {
     /// The leg on the complaint's side.
-    pub involved: Leg,
+    pub involved: BodySide,
     /// Its median of daily bests, in seconds.
     pub involved_s: f64,
     /// The other leg's, in seconds.
@@ -38,7 +38,7 @@ pub struct SideToSide {
 }
 
 /// Compares two legs under the same conditions; `None` where a side has too few days.
-pub fn compare_legs(involved: Leg, leg: OneLeg<'_>, other: OneLeg<'_>, target_s: u16) -> Option<SideToSide> {
+pub fn compare_legs(involved: BodySide, leg: OneLeg<'_>, other: OneLeg<'_>, target_s: u16) -> Option<SideToSide> {
     let involved_s = median_of_bests(leg.days)?;
     let other_s = median_of_bests(other.days)?;
     let difference = |change: &Trend| change.figures.map(|figures| figures.important.difference);

@@ -5,7 +5,7 @@
 
 use super::axis::{DayAxis, NAMES_WIDTH, WeekStart};
 use crate::catalogue::{ExerciseId, Eyes, RungId, Surface};
-use crate::plan::Leg;
+use crate::plan::BodySide;
 use crate::review::{StanceDay, StanceSeries};
 use crate::run::SetUp;
 use crate::statistics::{Trend, Verdict};
@@ -109,7 +109,7 @@ pub struct StancePoint {
     /// Where: the day's median.
     pub y: f64,
     /// The leg.
-    pub leg: Leg,
+    pub leg: BodySide,
     /// The day, for its words.
     pub day: StanceDay,
 }
@@ -118,7 +118,7 @@ pub struct StancePoint {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Trendline {
     /// The leg.
-    pub leg: Leg,
+    pub leg: BodySide,
     /// Where it begins.
     pub from: (f64, f64),
     /// Where it ends.
@@ -129,7 +129,7 @@ pub struct Trendline {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct EndLabel {
     /// The leg.
-    pub leg: Leg,
+    pub leg: BodySide,
     /// Where the word begins.
     pub x: f64,
     /// The middle of the word.
@@ -199,7 +199,7 @@ mod tests {
         DayAxis::for_strings(NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date"), 0, 27, 400.0)
     }
 
-    fn series(leg: Leg, target_s: u16, times: &[f64]) -> StanceSeries {
+    fn series(leg: BodySide, target_s: u16, times: &[f64]) -> StanceSeries {
         let days: Vec<StanceDay> = times
             .iter()
             .enumerate()
@@ -232,15 +232,19 @@ mod tests {
 
     #[test]
     fn legs_under_the_same_conditions_share_a_chart_and_others_do_not() {
-        let all = [series(Leg::Right, 30, &[9.0; 3]), series(Leg::Left, 30, &[8.0; 3]), series(Leg::Left, 45, &[20.0; 5])];
+        let all = [
+            series(BodySide::Right, 30, &[9.0; 3]),
+            series(BodySide::Left, 30, &[8.0; 3]),
+            series(BodySide::Left, 45, &[20.0; 5]),
+        ];
         let groups = groups(&all);
         assert_eq!(groups.iter().map(|group| group.target_s).collect::<Vec<_>>(), [45, 30], "the latest first");
-        assert_eq!(groups[1].legs.iter().map(|leg| leg.leg).collect::<Vec<_>>(), [Leg::Left, Leg::Right]);
+        assert_eq!(groups[1].legs.iter().map(|leg| leg.leg).collect::<Vec<_>>(), [BodySide::Left, BodySide::Right]);
     }
 
     #[test]
     fn longer_stands_higher_and_nothing_above_the_scale() {
-        let chart = stance(&groups(&[series(Leg::Left, 30, &[5.0, 29.0, 30.0])])[0], &axis());
+        let chart = stance(&groups(&[series(BodySide::Left, 30, &[5.0, 29.0, 30.0])])[0], &axis());
         let ys: Vec<f64> = chart.points.iter().map(|point| point.y).collect();
         assert!(ys[0] > ys[1] && ys[1] > ys[2]);
         assert_eq!(ys[2], chart.cap.0, "at the cap");
@@ -249,17 +253,17 @@ mod tests {
 
     #[test]
     fn only_a_clear_change_gets_a_line() {
-        let group = groups(&[series(Leg::Left, 60, &rising()), series(Leg::Right, 60, &[20.0; 12])]);
+        let group = groups(&[series(BodySide::Left, 60, &rising()), series(BodySide::Right, 60, &[20.0; 12])]);
         let chart = stance(&group[0], &axis());
-        assert_eq!(chart.trends.iter().map(|line| line.leg).collect::<Vec<_>>(), [Leg::Left]);
+        assert_eq!(chart.trends.iter().map(|line| line.leg).collect::<Vec<_>>(), [BodySide::Left]);
         assert!(chart.trends[0].to.1 < chart.trends[0].from.1, "upward");
     }
 
     #[test]
     fn names_at_the_same_height_move_apart() {
-        let group = groups(&[series(Leg::Left, 30, &[20.0; 6]), series(Leg::Right, 30, &[20.5; 6])]);
+        let group = groups(&[series(BodySide::Left, 30, &[20.0; 6]), series(BodySide::Right, 30, &[20.5; 6])]);
         let ends = stance(&group[0], &axis()).ends;
         assert!((ends[1].y - ends[0].y).abs() >= WORDS_APART - 1e-9);
-        assert_eq!(ends[0].leg, Leg::Right, "the longer time's name stands above");
+        assert_eq!(ends[0].leg, BodySide::Right, "the longer time's name stands above");
     }
 }

@@ -96,10 +96,11 @@ pub struct Correctable {
 
 /// All entries about `plan` from `from` on that can be put right, newest first; each run once.
 pub fn list(log: &Log, plan: &Plan, from: NaiveDate) -> Vec<Correctable> {
-    let corrected = Corrected::find(log, plan.id);
+    let corrected = Corrected::find(log, plan.header.id);
     let mut listed: BTreeSet<RunId> = BTreeSet::new();
-    let runs: BTreeMap<RunId, ItemId> = log.entries.iter().filter(|entry| entry.plan == plan.id).filter_map(run).collect();
-    let newest = log.entries.iter().rev().filter(|entry| entry.plan == plan.id && entry.at.date() >= from);
+    let runs: BTreeMap<RunId, ItemId> =
+        log.entries.iter().filter(|entry| entry.plan == plan.header.id).filter_map(run).collect();
+    let newest = log.entries.iter().rev().filter(|entry| entry.plan == plan.header.id && entry.at.date() >= from);
     let lines = newest.filter_map(|entry| {
         let said = said(&entry.event, plan, &runs)?;
         if let LogEvent::Run(run) = &entry.event

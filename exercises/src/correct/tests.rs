@@ -4,7 +4,7 @@ use super::*;
 use crate::alarm::Trouble;
 use crate::history::{History, Mark};
 use crate::id::{ActivityId, ComplaintId};
-use crate::plan::Leg;
+use crate::plan::BodySide;
 use crate::review::samples::{BACK, HOLD, PHONE, PLAN, plan, start};
 use crate::run::{HoldRecord, Run, RunEnd, Work};
 use crate::slots::{self, Slot, SlotRef};
@@ -22,11 +22,11 @@ fn at(day: i64, minute: i64) -> Stamp {
 }
 
 fn slot(day: i64, number: u8) -> Slot {
-    slots::of_item(&plan().items[0], start() + chrono::Duration::days(day), &zone())[usize::from(number)]
+    slots::of_item(&plan().prescription.items[0], start() + chrono::Duration::days(day), &zone())[usize::from(number)]
 }
 
 fn run(n: u32, begun: Stamp, slot: Option<SlotRef>, holds: usize) -> LogEvent {
-    let item = plan().items[0].clone();
+    let item = plan().prescription.items[0].clone();
     LogEvent::Run(Run {
         id: RunId(n),
         item: HOLD,
@@ -39,7 +39,7 @@ fn run(n: u32, begun: Stamp, slot: Option<SlotRef>, holds: usize) -> LogEvent {
         end: RunEnd::Completed,
         paused_ms: 0,
         interruptions: Vec::new(),
-        work: Work::Hold(vec![HoldRecord { leg: Some(Leg::Left), held_ms: 10_000 }; holds]),
+        work: Work::Timed(vec![HoldRecord { side: Some(BodySide::Left), held_ms: 10_000 }; holds]),
     })
 }
 
@@ -108,7 +108,7 @@ fn a_correction_that_does_not_fit_is_ignored() {
 fn a_run_that_did_not_happen_leaves_its_slot_and_its_number() {
     let named = slot(1, 0);
     let begun = at(1, 9 * 60 + 5);
-    let item = plan().items[0].clone();
+    let item = plan().prescription.items[0].clone();
     let done = vec![run(1, begun, Some(named.slot), 1), run(1, begun, Some(named.slot), 3)];
     assert_eq!(fold(done.clone()).mark(&named, &item, at(2, 0)), Mark::Done);
     for snapshot in [1, 2] {
@@ -127,7 +127,7 @@ fn an_alarm_stays_and_its_mistake_is_noted() {
     assert_eq!(history.alarms, fold(vec![trouble.clone()]).alarms);
     assert_eq!(history.corrected.alarms, [1].into());
     let (plan, catalogue) = (plan(), crate::review::samples::catalogue());
-    assert!(history.was_paused(&slot(1, 2), &plan.items[0], &plan, &catalogue), "only a card lifts it");
+    assert!(history.was_paused(&slot(1, 2), &plan.prescription.items[0], &plan, &catalogue), "only a card lifts it");
     let taken_back = fold(vec![trouble, to(1, Correction::Never), to(1, Correction::Stands)]);
     assert!(taken_back.corrected.alarms.is_empty());
 }

@@ -1,8 +1,7 @@
 //! A run as a string: a knot for each of its parts.
 
 use super::day::{KnotShape, Segment};
-use crate::catalogue::Dose;
-use crate::plan::{Leg, Side};
+use crate::plan::{BodySide, Side};
 use crate::run::{Run, TrialEnd, Work};
 
 /// One part of a run: a hold, a set or a trial.
@@ -11,7 +10,7 @@ pub struct PartRow {
     /// From 1, within its side.
     pub number: u8,
     /// The side, where there are sides.
-    pub leg: Option<Leg>,
+    pub side: Option<BodySide>,
     /// The string above its knot.
     pub above: Segment,
     /// What is tied into it.
@@ -46,7 +45,7 @@ pub fn parts(run: &Run, side: Side) -> Vec<PartRow> {
         (0..each).map(move |place| {
             let done = done.get(usize::from(place)).copied().unwrap_or(PartDone::Not);
             let side = if done == PartDone::Not { Segment::ToCome } else { Segment::Past };
-            PartRow { number: place + 1, leg: *leg, above: side, shape: shape(done), below: side, done }
+            PartRow { number: place + 1, side: *leg, above: side, shape: shape(done), below: side, done }
         })
     });
     let mut rows: Vec<PartRow> = all.collect();
@@ -60,17 +59,19 @@ pub fn parts(run: &Run, side: Side) -> Vec<PartRow> {
 }
 
 /// What was done on one side, in order.
-fn done(run: &Run, leg: Option<Leg>) -> Vec<PartDone> {
-    match (&run.work, run.dose) {
-        (Work::Hold(holds), Dose::Hold { hold_s, .. }) => {
-            let own = holds.iter().filter(|held| held.leg == leg);
-            own.map(|held| PartDone::Held(held.held_ms, u32::from(hold_s) * 1000)).collect()
+fn done(run: &Run, leg: Option<BodySide>) -> Vec<PartDone> {
+    let amount = run.dose.part_amount();
+    match &run.work {
+        _ if !run.fits() => Vec::new(),
+        Work::Timed(parts) => {
+            let own = parts.iter().filter(|held| held.side == leg);
+            own.map(|held| PartDone::Held(held.held_ms, amount)).collect()
         }
-        (Work::Reps(sets), Dose::Reps { repetitions, .. }) => {
-            let own = sets.iter().filter(|set| set.leg == leg);
-            own.map(|set| PartDone::Counted(set.done, repetitions)).collect()
+        Work::Counted(sets) => {
+            let own = sets.iter().filter(|set| set.side == leg);
+            own.map(|set| PartDone::Counted(set.done, u8::try_from(amount).unwrap_or(u8::MAX))).collect()
         }
-        (Work::Balance(balance), _) => {
+        Work::Balance(balance) => {
             let own = balance.trials.iter().filter(|trial| Some(trial.leg) == leg);
             let done = |trial: &crate::run::Trial| match trial.end {
                 TrialEnd::CutOff => PartDone::CutOff,
@@ -78,7 +79,6 @@ fn done(run: &Run, leg: Option<Leg>) -> Vec<PartDone> {
             };
             own.map(done).collect()
         }
-        _ => Vec::new(),
     }
 }
 
@@ -99,7 +99,7 @@ fn shape(done: PartDone) -> KnotShape {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::catalogue::{ExerciseId, Eyes, Surface};
+    use crate::catalogue::{Dose, ExerciseId, Eyes, Surface};
     use crate::id::{ItemId, RunId};
     use crate::run::{Balance, HoldRecord, RunEnd, SetUp, Trial};
     use crate::time::Stamp;
@@ -124,8 +124,8 @@ mod tests {
     #[test]
     fn a_run_that_was_stopped_has_its_knots_so_far() {
         let dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 0 };
-        let held = |held_ms| HoldRecord { leg: None, held_ms };
-        let rows = parts(&run(dose, Work::Hold(vec![held(10_000), held(4_000)])), Side::Neither);
+        let held = |held_ms| HoldRecord { side: None, held_ms };
+        let rows = parts(&run(dose, Work::Timed(vec![held(10_000), held(4_000)])), Side::Neither);
         assert_eq!(
             rows.iter().map(|row| row.shape).collect::<Vec<_>>(),
             [KnotShape::Knot, KnotShape::Half(0.4), KnotShape::Peg]
@@ -140,18 +140,18 @@ mod tests {
         let dose = Dose::Balance { trials: 2, target_s: 30, rest_s: 0 };
         let trial = |leg, held_ms, end| Trial { leg, held_ms, end };
         let trials = vec![
-            trial(Leg::Left, 12_000, TrialEnd::Touch),
-            trial(Leg::Left, 3_000, TrialEnd::CutOff),
-            trial(Leg::Right, 30_000, TrialEnd::Target),
+            trial(BodySide::Left, 12_000, TrialEnd::Touch),
+            trial(BodySide::Left, 3_000, TrialEnd::CutOff),
+            trial(BodySide::Right, 30_000, TrialEnd::Target),
         ];
         let balance = Balance { set_up: SetUp::OnSupport, surface: Surface::Firm, eyes: Eyes::Open, trials };
         let rows = parts(&run(dose, Work::Balance(balance)), Side::Both);
-        let done: Vec<_> = rows.iter().map(|row| (row.leg, row.number, row.done)).collect();
+        let done: Vec<_> = rows.iter().map(|row| (row.side, row.number, row.done)).collect();
         let expected = [
-            (Some(Leg::Left), 1, PartDone::Stood(12_000, false)),
-            (Some(Leg::Left), 2, PartDone::CutOff),
-            (Some(Leg::Right), 1, PartDone::Stood(30_000, true)),
-            (Some(Leg::Right), 2, PartDone::Not),
+            (Some(BodySide::Left), 1, PartDone::Stood(12_000, false)),
+            (Some(BodySide::Left), 2, PartDone::CutOff),
+            (Some(BodySide::Right), 1, PartDone::Stood(30_000, true)),
+            (Some(BodySide::Right), 2, PartDone::Not),
         ];
         assert_eq!(done, expected);
     }

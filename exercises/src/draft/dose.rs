@@ -1,43 +1,18 @@
 //! Doses changed one quantity at a time.
 
-use crate::catalogue::{Dose, Quantity, Tempo};
+use crate::catalogue::{Dose, Quantity};
 
 /// `dose` with one quantity at `value`, brought into its range; a quantity that the dose has not changes nothing.
 pub fn with(dose: Dose, quantity: Quantity, value: i64) -> Dose {
     let bound = quantity.bound();
-    let value = value.clamp(bound.min, bound.max);
-    let small = value as u8;
-    let seconds = value as u16;
-    let mut dose = dose;
-    match (&mut dose, quantity) {
-        (Dose::Hold { repetitions, .. } | Dose::Reps { repetitions, .. }, Quantity::Repetitions) => *repetitions = small,
-        (Dose::Hold { hold_s, .. }, Quantity::HoldSeconds) => *hold_s = seconds,
-        (Dose::Hold { rest_s, .. } | Dose::Balance { rest_s, .. } | Dose::Reps { rest_s, .. }, Quantity::RestSeconds) => {
-            *rest_s = seconds;
-        }
-        (Dose::Balance { trials, .. }, Quantity::Trials) => *trials = small,
-        (Dose::Balance { target_s, .. }, Quantity::TargetSeconds) => *target_s = seconds,
-        (Dose::Reps { sets, .. }, Quantity::Sets) => *sets = small,
-        (Dose::Reps { tempo, .. }, quantity) => put_tempo(tempo, quantity, small),
-        _ => {}
-    }
-    dose
+    dose.with(quantity, value.clamp(bound.min, bound.max))
 }
 
-fn put_tempo(tempo: &mut Tempo, quantity: Quantity, value: u8) {
-    match quantity {
-        Quantity::TempoUpSeconds => tempo.up_s = value,
-        Quantity::TempoHoldSeconds => tempo.hold_s = value,
-        Quantity::TempoDownSeconds => tempo.down_s = value,
-        _ => {}
-    }
-}
-
-/// `dose` with one quantity a step up or down: five seconds from five on for holds, rests and targets, else one.
+/// `dose` with one quantity a step up or down: of holds, rests and targets five seconds from five on, else one.
 pub fn stepped(dose: Dose, quantity: Quantity, up: bool) -> Dose {
-    let Some((_, value)) = dose.quantities().into_iter().find(|(other, _)| *other == quantity) else { return dose };
-    let coarse = matches!(quantity, Quantity::HoldSeconds | Quantity::RestSeconds | Quantity::TargetSeconds);
-    let step = match (coarse, up) {
+    let mut fields = dose.fields().iter().zip(dose.values());
+    let Some((field, value)) = fields.find(|(field, _)| field.quantity == quantity) else { return dose };
+    let step = match (field.by_fives, up) {
         (true, true) if value >= 5 => 5 - value % 5,
         (true, false) if value > 5 => {
             if value % 5 == 0 {
@@ -54,6 +29,7 @@ pub fn stepped(dose: Dose, quantity: Quantity, up: bool) -> Dose {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::catalogue::Tempo;
 
     const HOLD: Dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 7 };
 

@@ -12,9 +12,11 @@ mod step;
 mod times;
 mod typed;
 
-use crate::catalogue::{Exercise, Kind, Sidedness};
+use crate::catalogue::kind::UsualTimes;
+use crate::catalogue::{Exercise, Sidedness};
 use crate::id::ItemId;
-use crate::plan::{DEFAULT_PAIN_LIMIT, Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Plan, Schedule, Side};
+use crate::plan::{Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Prescription, Schedule, Side};
+use chrono::NaiveDate;
 
 pub use dose::{stepped, with};
 pub use named::{UsedNumbers, truncated};
@@ -28,11 +30,14 @@ pub use typed::{MAX_TYPED, TypedField, Unread};
 /// The longest doing that still fits an hourly rhythm, in seconds (our proposal; no trial gives one).
 pub const HOURLY_AT_MOST_S: u32 = 120;
 
-/// A plan on its way to the patient.
+/// A prescription on its way to the patient.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Draft {
-    /// The plan as it would be issued now.
-    pub plan: Plan,
+    /// What would be prescribed now.
+    pub prescription: Prescription,
+    /// The day of the visit, on which it is to be issued.
+    pub today: NaiveDate,
     /// Numbers given so far.
     pub used: UsedNumbers,
 }
@@ -40,50 +45,44 @@ pub struct Draft {
 impl Draft {
     /// Adds `exercise` on its easiest rung with its own dose, as the last item; `None` where the plan is full.
     pub fn add(&mut self, exercise: &Exercise) -> Option<ItemId> {
-        if self.plan.items.len() >= MAX_ITEMS {
+        if self.prescription.items.len() >= MAX_ITEMS {
             return None;
         }
         let id = ItemId(self.used.item()?);
-        let only = match self.plan.complaints.as_slice() {
+        let only = match self.prescription.complaints.as_slice() {
             [only] => Some(only.id),
             _ => None,
         };
-        self.plan.items.push(Item {
-            id,
-            exercise: exercise.id.clone(),
+        self.prescription.items.push(Item {
             content: exercise.revision,
             rung: exercise.first_rung().map(|rung| rung.id.clone()),
             side: if exercise.side == Sidedness::EachSide { Side::Both } else { Side::Neither },
-            dose: exercise.dose,
-            schedule: default_schedule(exercise),
-            pain_limit: DEFAULT_PAIN_LIMIT,
-            may_step: false,
             serves: only,
-            note: String::new(),
+            ..Item::new(id, exercise.id.clone(), exercise.dose, default_schedule(exercise))
         });
         Some(id)
     }
 
     /// Takes an item out.
     pub fn remove(&mut self, id: ItemId) {
-        self.plan.items.retain(|item| item.id != id);
+        self.prescription.items.retain(|item| item.id != id);
     }
 
     /// Changes places with the item before it, or after it.
     pub fn shift(&mut self, id: ItemId, direction: Direction) {
-        let Some(place) = self.plan.items.iter().position(|item| item.id == id) else { return };
+        let Some(place) = self.prescription.items.iter().position(|item| item.id == id) else { return };
         let other = match direction {
             Direction::Earlier => place.checked_sub(1),
             Direction::Later => Some(place + 1),
         };
-        if let Some(other) = other.filter(|other| *other < self.plan.items.len()) {
-            self.plan.items.swap(place, other);
+        if let Some(other) = other.filter(|other| *other < self.prescription.items.len()) {
+            self.prescription.items.swap(place, other);
         }
     }
 
     /// Changes one item; its note is cut at [`MAX_NOTE`] characters.
     pub fn edit(&mut self, id: ItemId, change: impl FnOnce(&mut Item)) {
-        if let Some(item) = self.plan.items.iter_mut().find(|item| item.id == id) {
+        if let Some(item) = self.prescription.items.iter_mut().find(|item| item.id == id) {
             change(item);
             item.note = truncated(&item.note, MAX_NOTE);
         }
@@ -91,8 +90,8 @@ impl Draft {
 
     /// Whether any item is practised standing on one leg: then the plan asks for more.
     pub fn balances<'a>(&self, exercises: impl IntoIterator<Item = &'a Exercise>) -> bool {
-        let balance: Vec<&Exercise> = exercises.into_iter().filter(|exercise| exercise.kind == Kind::Balance).collect();
-        self.plan.items.iter().any(|item| balance.iter().any(|exercise| exercise.id == item.exercise))
+        let balance: Vec<&Exercise> = exercises.into_iter().filter(|exercise| exercise.kind.is_balance()).collect();
+        self.prescription.items.iter().any(|item| balance.iter().any(|exercise| exercise.id == item.exercise))
     }
 }
 
@@ -105,13 +104,15 @@ pub enum Direction {
     Later,
 }
 
-/// When an exercise is due before a clinician says otherwise: short holds by the hour of a working day, longer ones three
-/// times a day, balance and repetitions once in the evening, when the person is at home.
+/// When an exercise is due before a clinician says otherwise, as its kind states: through the day (by the hour of a working day
+/// where one doing is short, else three times a day), or once in the evening.
 pub fn default_schedule(exercise: &Exercise) -> Schedule {
-    match exercise.kind {
-        Kind::Hold if exercise.dose.total_s(exercise.side) <= HOURLY_AT_MOST_S => hourly(),
-        Kind::Hold => Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } },
-        Kind::Balance | Kind::Reps => Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![18 * 60] } },
+    match exercise.kind.rules().usual_times() {
+        UsualTimes::ThroughTheDay if exercise.dose.total_s(exercise.side) <= HOURLY_AT_MOST_S => hourly(),
+        UsualTimes::ThroughTheDay => {
+            Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } }
+        }
+        UsualTimes::Evening => Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![18 * 60] } },
     }
 }
 

@@ -5,6 +5,7 @@ use crate::catalogue::{
     Dose, Exercise, ExerciseId, Eyes, Factor, Figure, Ladder, LadderId, Region, Rung, RungId, Sidedness, Surface, View,
 };
 use crate::id::PlanId;
+use crate::plan::{Header, Plan};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
@@ -13,7 +14,13 @@ pub fn day(month: u32, day: u32) -> NaiveDate {
 }
 
 pub fn empty() -> Draft {
-    first(PlanId([7; 8]), "Bridge Street", day(11, 25))
+    first(day(11, 25))
+}
+
+/// The draft as it would be issued on its day.
+pub fn issued(draft: &Draft) -> Plan {
+    let header = Header { issued: draft.today, ..Header::first(PlanId([7; 8]), "Bridge Street", day(11, 25)) };
+    Plan { header, prescription: draft.prescription.clone() }
 }
 
 fn rung(id: &str, surface: Option<Surface>, eyes: Option<Eyes>) -> Rung {

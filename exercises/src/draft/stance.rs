@@ -18,30 +18,30 @@ pub fn tenths_of(text: &str) -> Option<u16> {
 impl Draft {
     /// Whether a time was taken at this visit. A day after the day of issue counts as well: the clock was put back since.
     fn is_of_today(&self, baseline: &StanceBaseline) -> bool {
-        baseline.taken.is_some_and(|taken| taken >= self.plan.issued)
+        baseline.taken.is_some_and(|taken| taken >= self.today)
     }
 
     /// The time taken at this visit.
     pub fn stance_today(&self, field: StanceField) -> Option<StanceBaseline> {
         let today = |baseline: &&StanceBaseline| field.is_of(baseline) && self.is_of_today(baseline);
-        self.plan.baselines.iter().rfind(today).copied()
+        self.prescription.baselines.iter().rfind(today).copied()
     }
 
     /// The longest time of earlier visits.
     pub fn stance_earlier(&self, field: StanceField) -> Option<StanceBaseline> {
         let earlier = |baseline: &&StanceBaseline| field.is_of(baseline) && !self.is_of_today(baseline);
-        self.plan.baselines.iter().filter(earlier).max_by_key(|baseline| baseline.tenths).copied()
+        self.prescription.baselines.iter().filter(earlier).max_by_key(|baseline| baseline.tenths).copied()
     }
 
     /// Writes the time of this visit in, or takes it out. Times of earlier visits stay.
     pub fn set_stance(&mut self, field: StanceField, tenths: Option<u16>, capped: bool) {
-        let mut baselines = std::mem::take(&mut self.plan.baselines);
+        let mut baselines = std::mem::take(&mut self.prescription.baselines);
         baselines.retain(|baseline| !(field.is_of(baseline) && self.is_of_today(baseline)));
         if let Some(tenths) = tenths {
             let StanceField { leg, surface, eyes } = field;
-            let taken = Some(self.plan.issued);
+            let taken = Some(self.today);
             baselines.push(StanceBaseline { taken, leg, surface, eyes, tenths, capped });
         }
-        self.plan.baselines = baselines;
+        self.prescription.baselines = baselines;
     }
 }

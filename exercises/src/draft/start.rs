@@ -1,24 +1,18 @@
 //! What a plan starts from: nothing, or the last one.
 
 use super::{Draft, UsedNumbers};
-use crate::id::PlanId;
 use crate::plan::check::GATE_DAYS;
 use crate::plan::stance::longest;
-use crate::plan::{Aftercare, Plan};
+use crate::plan::{Aftercare, Plan, Prescription};
 use chrono::{Days, NaiveDate};
 use std::collections::BTreeSet;
 
 /// A review is due after so many days, where no earlier plan says otherwise.
 pub const DEFAULT_DAYS: u64 = 28;
 
-/// The first revision, empty but for the lines that hold after every hands-on visit.
-pub fn first(id: PlanId, clinic: &str, today: NaiveDate) -> Draft {
-    let plan = Plan {
-        id,
-        revision: 1,
-        clinic: clinic.to_owned(),
-        start: today,
-        issued: today,
+/// The first prescription, empty but for the lines that hold after every hands-on visit.
+pub fn first(today: NaiveDate) -> Draft {
+    let prescription = Prescription {
         review: after(today, DEFAULT_DAYS),
         age: None,
         absent: BTreeSet::new(),
@@ -29,31 +23,30 @@ pub fn first(id: PlanId, clinic: &str, today: NaiveDate) -> Draft {
         aftercare: vec![Aftercare::SorenessIsUsual, Aftercare::ContactIfWorse],
         cleared: Vec::new(),
     };
-    Draft { plan, used: UsedNumbers::default() }
+    Draft { prescription, today, used: UsedNumbers::default() }
 }
 
-/// The revision that follows `last`, in a plan whose revisions together gave the numbers in `used`: the same items,
+/// The prescription that follows `last`, in a plan whose revisions together gave the numbers in `used`: the same items,
 /// complaints and activities until the same span ahead.
 ///
 /// What belongs to the last visit is left behind: ratings, the clinician's own line, the ticked list. Of the stance times the
 /// longest of each condition stay, from as many days as a gate asks for: a gate that was open stays open. A revision of the
 /// same day is a correction of the same visit: it keeps all of that. Alarms that were cleared stay cleared.
-pub fn next(last: &Plan, used: UsedNumbers, clinic: &str, today: NaiveDate) -> Draft {
-    let mut plan =
-        Plan { revision: last.revision.saturating_add(1), clinic: clinic.to_owned(), issued: today, ..last.clone() };
-    plan.baselines = last.dated_baselines();
-    let used = used.and(UsedNumbers::of(last));
-    if last.issued >= today {
-        return Draft { plan, used };
+pub fn next(last: &Plan, used: UsedNumbers, today: NaiveDate) -> Draft {
+    let used = used.and(UsedNumbers::of(&last.prescription));
+    let mut prescription = Prescription { baselines: last.dated_baselines(), ..last.prescription.clone() };
+    let issued = last.header.issued;
+    if issued >= today {
+        return Draft { prescription, today, used };
     }
-    let span = last.review.signed_duration_since(last.issued).num_days();
-    plan.review = after(today, u64::try_from(span).ok().filter(|days| *days > 0).unwrap_or(DEFAULT_DAYS));
-    plan.absent = BTreeSet::new();
-    plan.baselines = longest(&plan.baselines, GATE_DAYS);
-    plan.complaints.iter_mut().for_each(|complaint| complaint.pain = None);
-    plan.activities.iter_mut().for_each(|activity| activity.rating = None);
-    plan.aftercare.retain(|line| !matches!(line, Aftercare::Own(_)));
-    Draft { plan, used }
+    let span = prescription.review.signed_duration_since(issued).num_days();
+    prescription.review = after(today, u64::try_from(span).ok().filter(|days| *days > 0).unwrap_or(DEFAULT_DAYS));
+    prescription.absent = BTreeSet::new();
+    prescription.baselines = longest(&prescription.baselines, GATE_DAYS);
+    prescription.complaints.iter_mut().for_each(|complaint| complaint.pain = None);
+    prescription.activities.iter_mut().for_each(|activity| activity.rating = None);
+    prescription.aftercare.retain(|line| !matches!(line, Aftercare::Own(_)));
+    Draft { prescription, today, used }
 }
 
 fn after(day: NaiveDate, days: u64) -> NaiveDate {

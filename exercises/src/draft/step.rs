@@ -37,13 +37,13 @@ impl Draft {
     pub fn follows_all(&self, suggestions: &[Suggestion]) -> bool {
         suggestions
             .iter()
-            .filter(|one| one.advice != Advice::StopAndTalk && self.plan.item(one.item).is_some())
+            .filter(|one| one.advice != Advice::StopAndTalk && self.prescription.item(one.item).is_some())
             .all(|one| self.follows(one))
     }
 
     /// Whether the item stands as the suggestion proposes.
     pub fn follows(&self, suggestion: &Suggestion) -> bool {
-        let item = self.plan.item(suggestion.item);
+        let item = self.prescription.item(suggestion.item);
         match (&suggestion.advice, item) {
             (Advice::StopAndTalk, item) => item.is_none(),
             (_, None) => false,
@@ -71,11 +71,11 @@ impl Draft {
     /// The choices beside `suggestion`. Gates do not narrow them: the clinician sees the step, and issuing asks for what the
     /// gate needs. `None` where the item is not in the draft.
     pub fn choices(&self, suggestion: &Suggestion, exercise: Option<&Exercise>) -> Option<Choices> {
-        let mut in_use = self.plan.item(suggestion.item)?.clone();
+        let mut in_use = self.prescription.item(suggestion.item)?.clone();
         let keep = Suggestion { advice: Advice::Keep, ..suggestion.clone() };
         apply(&mut in_use, &keep);
         let to = |advice| Suggestion { advice, ..suggestion.clone() };
-        let ground = StepConditions { exercise, age: self.plan.age, gate_open: true };
+        let ground = StepConditions { exercise, age: self.prescription.age, gate_open: true };
         Some(Choices {
             advance: next(&in_use, ground).ok().map(|step| to(Advice::Advance(step))),
             back: back(&in_use, exercise).map(|step| to(Advice::StepBack(step))),

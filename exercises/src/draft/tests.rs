@@ -1,9 +1,9 @@
-use super::samples::{balance, day, empty, hold};
+use super::samples::{balance, day, empty, hold, issued};
 use super::*;
 use crate::catalogue::{Catalogue, Dose, Quantity, RungId};
-use crate::id::{ComplaintId, EntryRef, LogId};
+use crate::id::{ComplaintId, EntryRef, LogId, PlanId};
 use crate::plan::check::{Problem, problems};
-use crate::plan::{Aftercare, AgeBand, Risk, StanceField};
+use crate::plan::{Aftercare, AgeBand, Header, Risk, StanceField};
 use crate::suggest::{Advice, Reason, Step, Suggestion};
 
 fn catalogue() -> Catalogue {
@@ -30,8 +30,8 @@ fn suggestion(item: ItemId, advice: Advice) -> Suggestion {
 #[test]
 fn one_click_makes_a_plan_that_may_be_issued() {
     let (draft, _) = with_hold();
-    assert_eq!(problems(&draft.plan, &catalogue()), []);
-    let item = &draft.plan.items[0];
+    assert_eq!(problems(&issued(&draft), &catalogue()), []);
+    let item = &draft.prescription.items[0];
     assert_eq!((item.schedule.clone(), item.side, item.may_step), (hourly(), Side::Neither, false));
     assert_eq!(item.content, 3, "the content revision that was taught from");
 }
@@ -50,7 +50,7 @@ fn a_number_is_never_given_twice() {
     draft.remove(first);
     let second = draft.add(&hold()).expect("room");
     assert_ne!(first, second, "the first item's history is not the second's");
-    let later = next(&draft.plan, UsedNumbers { items: 9, ..UsedNumbers::default() }, "Bridge Street", day(12, 9));
+    let later = next(&issued(&draft), UsedNumbers { items: 9, ..UsedNumbers::default() }, day(12, 9));
     let mut later = later;
     assert_eq!(later.add(&hold()), Some(ItemId(10)), "an older revision had item 9");
 }
@@ -59,9 +59,9 @@ fn a_number_is_never_given_twice() {
 fn a_full_plan_takes_no_more() {
     let mut draft = empty();
     let taken = (0..MAX_ITEMS + 3).filter(|_| draft.add(&hold()).is_some()).count();
-    assert_eq!((taken, draft.plan.items.len()), (MAX_ITEMS, MAX_ITEMS));
+    assert_eq!((taken, draft.prescription.items.len()), (MAX_ITEMS, MAX_ITEMS));
     draft.used.items = u8::MAX;
-    draft.plan.items.pop();
+    draft.prescription.items.pop();
     assert_eq!(draft.add(&hold()), None, "no number is left");
 }
 
@@ -69,7 +69,7 @@ fn a_full_plan_takes_no_more() {
 fn items_change_places_and_stop_at_the_ends() {
     let (mut draft, one) = with_hold();
     let two = draft.add(&balance()).expect("room");
-    let order = |draft: &Draft| draft.plan.items.iter().map(|item| item.id).collect::<Vec<_>>();
+    let order = |draft: &Draft| draft.prescription.items.iter().map(|item| item.id).collect::<Vec<_>>();
     draft.shift(one, Direction::Earlier);
     assert_eq!(order(&draft), [one, two]);
     draft.shift(one, Direction::Later);
@@ -82,7 +82,7 @@ fn items_change_places_and_stop_at_the_ends() {
 fn a_note_is_cut_at_forty_characters() {
     let (mut draft, id) = with_hold();
     draft.edit(id, |item| item.note = "ñ".repeat(50) + "\n");
-    assert_eq!(draft.plan.items[0].note, "ñ".repeat(40));
+    assert_eq!(draft.prescription.items[0].note, "ñ".repeat(40));
 }
 
 #[test]
@@ -90,13 +90,13 @@ fn the_first_complaint_is_served_by_what_is_there_and_what_comes() {
     let (mut draft, _) = with_hold();
     let first = draft.add_complaint().expect("room");
     draft.add(&balance());
-    assert!(draft.plan.items.iter().all(|item| item.serves == Some(first)));
+    assert!(draft.prescription.items.iter().all(|item| item.serves == Some(first)));
     let second = draft.add_complaint().expect("room");
     draft.add(&hold());
-    assert_eq!(draft.plan.items[2].serves, None, "of two complaints nobody knows which");
+    assert_eq!(draft.prescription.items[2].serves, None, "of two complaints nobody knows which");
     draft.remove_complaint(first);
-    assert!(draft.plan.items.iter().all(|item| item.serves.is_none()));
-    assert_eq!(draft.plan.complaints.len(), 1);
+    assert!(draft.prescription.items.iter().all(|item| item.serves.is_none()));
+    assert_eq!(draft.prescription.complaints.len(), 1);
     assert_eq!(draft.add_complaint(), Some(ComplaintId(second.0 + 1)));
 }
 
@@ -105,26 +105,26 @@ fn activities_come_and_go_and_names_are_cut() {
     let mut draft = empty();
     let id = draft.add_activity().expect("room");
     draft.edit_activity(id, |activity| activity.name = "x".repeat(80));
-    assert_eq!(draft.plan.activities[0].name.len(), crate::plan::MAX_NAME);
+    assert_eq!(draft.prescription.activities[0].name.len(), crate::plan::MAX_NAME);
     while draft.add_activity().is_some() {}
-    assert_eq!(draft.plan.activities.len(), crate::plan::MAX_NAMED);
+    assert_eq!(draft.prescription.activities.len(), crate::plan::MAX_NAMED);
     draft.remove_activity(id);
-    assert!(draft.plan.activities.iter().all(|activity| activity.id != id));
+    assert!(draft.prescription.activities.iter().all(|activity| activity.id != id));
 }
 
 #[test]
 fn a_suggested_step_is_taken_from_what_is_in_use() {
     let (mut draft, id) = with_hold();
-    let advance = suggestion(id, Advice::Advance(Step::HoldSeconds(5)));
+    let advance = suggestion(id, Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 }));
     assert!(!draft.follows(&advance));
     draft.apply(&advance);
     let longer = with(hold().dose, Quantity::HoldSeconds, 15);
-    assert_eq!(draft.plan.items[0].dose, longer);
+    assert_eq!(draft.prescription.items[0].dose, longer);
     draft.apply(&advance);
-    assert_eq!(draft.plan.items[0].dose, longer, "a second click goes no further");
+    assert_eq!(draft.prescription.items[0].dose, longer, "a second click goes no further");
     assert!(draft.follows(&advance));
     draft.apply(&suggestion(id, Advice::Keep));
-    assert_eq!(draft.plan.items[0].dose, hold().dose);
+    assert_eq!(draft.prescription.items[0].dose, hold().dose);
 }
 
 #[test]
@@ -132,11 +132,11 @@ fn a_rung_may_be_the_step_and_stop_and_talk_takes_the_item_out() {
     let (mut draft, id) = with_hold();
     let chair = RungId::new("chair").expect("an id");
     draft.apply(&suggestion(id, Advice::Advance(Step::Rung(chair.clone()))));
-    assert_eq!((draft.plan.items[0].rung.clone(), draft.plan.items[0].dose), (Some(chair), hold().dose));
+    assert_eq!((draft.prescription.items[0].rung.clone(), draft.prescription.items[0].dose), (Some(chair), hold().dose));
     let stop = suggestion(id, Advice::StopAndTalk);
     assert!(!draft.follows(&stop));
     draft.apply(&stop);
-    assert!(draft.plan.items.is_empty() && draft.follows(&stop));
+    assert!(draft.prescription.items.is_empty() && draft.follows(&stop));
 }
 
 #[test]
@@ -145,13 +145,13 @@ fn balance_asks_for_more_and_gets_it() {
     assert!(!draft.balances(&catalogue().exercises));
     draft.add(&balance());
     assert!(draft.balances(&catalogue().exercises));
-    assert!(problems(&draft.plan, &catalogue()).contains(&Problem::AgeMissing));
-    draft.plan.age = Some(AgeBand::From50);
-    draft.plan.absent = Risk::ALL.into_iter().collect();
+    assert!(problems(&issued(&draft), &catalogue()).contains(&Problem::AgeMissing));
+    draft.prescription.age = Some(AgeBand::From50);
+    draft.prescription.absent = Risk::ALL.into_iter().collect();
     for field in StanceField::FIRM_OPEN {
         draft.set_stance(field, tenths_of("12,4"), false);
     }
-    assert_eq!(problems(&draft.plan, &catalogue()), []);
+    assert_eq!(problems(&issued(&draft), &catalogue()), []);
 }
 
 #[test]
@@ -159,15 +159,15 @@ fn a_time_of_today_replaces_another_of_today_and_no_earlier_one() {
     let [left, _] = StanceField::FIRM_OPEN;
     let mut visit = empty();
     visit.set_stance(left, Some(310), false);
-    let mut draft = next(&visit.plan, visit.used, "Bridge Street", day(12, 9));
-    assert_eq!((draft.plan.baselines.len(), draft.stance_today(left)), (1, None));
+    let mut draft = next(&issued(&visit), visit.used, day(12, 9));
+    assert_eq!((draft.prescription.baselines.len(), draft.stance_today(left)), (1, None));
     draft.set_stance(left, Some(290), false);
     draft.set_stance(left, Some(330), true);
     assert_eq!(draft.stance_today(left).map(|baseline| (baseline.tenths, baseline.capped)), Some((330, true)));
     assert_eq!(draft.stance_earlier(left).map(|baseline| baseline.tenths), Some(310));
-    assert_eq!(draft.plan.baselines.len(), 2);
+    assert_eq!(draft.prescription.baselines.len(), 2);
     draft.set_stance(left, None, false);
-    assert_eq!(draft.plan.baselines.len(), 1);
+    assert_eq!(draft.prescription.baselines.len(), 1);
 }
 
 #[test]
@@ -175,10 +175,9 @@ fn a_correction_on_the_same_day_makes_no_second_day() {
     let [left, _] = StanceField::FIRM_OPEN;
     let mut visit = empty();
     visit.set_stance(left, Some(310), false);
-    let mut again = next(&visit.plan, visit.used, "Bridge Street", day(11, 25));
+    let mut again = next(&issued(&visit), visit.used, day(11, 25));
     again.set_stance(left, Some(320), false);
-    assert_eq!(again.plan.baselines.len(), 1, "two tries of one day are one day");
-    assert_eq!(again.plan.revision, 2);
+    assert_eq!(again.prescription.baselines.len(), 1, "two tries of one day are one day");
 }
 
 #[test]
@@ -186,27 +185,27 @@ fn a_correction_on_the_day_of_a_second_visit_leaves_the_first_visits_time() {
     let [left, _] = StanceField::FIRM_OPEN;
     let mut visit = empty();
     visit.add(&balance()).expect("room");
-    visit.plan.items[0].rung = Some(RungId::new("cushion-open").expect("an id"));
-    visit.plan.age = Some(AgeBand::From50);
-    visit.plan.absent = Risk::ALL.into_iter().collect();
+    visit.prescription.items[0].rung = Some(RungId::new("cushion-open").expect("an id"));
+    visit.prescription.age = Some(AgeBand::From50);
+    visit.prescription.absent = Risk::ALL.into_iter().collect();
     StanceField::FIRM_OPEN.into_iter().for_each(|field| visit.set_stance(field, Some(310), false));
-    let mut second = next(&visit.plan, visit.used, "Bridge Street", day(12, 9));
-    second.plan.absent = Risk::ALL.into_iter().collect();
+    let mut second = next(&issued(&visit), visit.used, day(12, 9));
+    second.prescription.absent = Risk::ALL.into_iter().collect();
     StanceField::FIRM_OPEN.into_iter().for_each(|field| second.set_stance(field, Some(330), false));
-    assert_eq!(problems(&second.plan, &catalogue()), [], "thirty seconds on two days");
-    let mut again = next(&second.plan, second.used, "Bridge Street", day(12, 9));
+    assert_eq!(problems(&issued(&second), &catalogue()), [], "thirty seconds on two days");
+    let mut again = next(&issued(&second), second.used, day(12, 9));
     assert_eq!(again.stance_today(left).map(|baseline| baseline.tenths), Some(330), "not the first visit's");
     assert_eq!(again.stance_earlier(left).map(|baseline| baseline.tenths), Some(310));
     again.set_stance(left, Some(340), false);
-    assert_eq!(again.plan.baselines.iter().filter(|baseline| left.is_of(baseline)).count(), 2);
-    assert_eq!(problems(&again.plan, &catalogue()), [], "what was shown on two days is still shown");
+    assert_eq!(again.prescription.baselines.iter().filter(|baseline| left.is_of(baseline)).count(), 2);
+    assert_eq!(problems(&issued(&again), &catalogue()), [], "what was shown on two days is still shown");
 }
 
 #[test]
 fn of_each_condition_the_two_longest_times_go_on() {
     let [left, right] = StanceField::FIRM_OPEN;
     let visit = |before: Option<Draft>, day, times: &[(StanceField, u16)]| {
-        let mut draft = before.map_or_else(empty, |before| next(&before.plan, before.used, "Bridge Street", day));
+        let mut draft = before.map_or_else(empty, |before| next(&issued(&before), before.used, day));
         times.iter().for_each(|(field, tenths)| draft.set_stance(*field, Some(*tenths), false));
         draft
     };
@@ -214,10 +213,10 @@ fn of_each_condition_the_two_longest_times_go_on() {
     let second = visit(Some(first), day(12, 1), &[(left, 90), (right, 50)]);
     let third = visit(Some(second), day(12, 8), &[(left, 320)]);
     let fourth = visit(Some(third), day(12, 15), &[]);
-    let lefts = fourth.plan.baselines.iter().filter(|baseline| baseline.leg == crate::plan::Leg::Left);
+    let lefts = fourth.prescription.baselines.iter().filter(|baseline| baseline.leg == crate::plan::BodySide::Left);
     assert_eq!(lefts.map(|baseline| baseline.tenths).collect::<Vec<_>>(), [320, 310], "thirty seconds on two days");
     let right = fourth.stance_earlier(right).map(|baseline| baseline.tenths);
-    assert_eq!((fourth.plan.baselines.len(), right), (3, Some(50)));
+    assert_eq!((fourth.prescription.baselines.len(), right), (3, Some(50)));
 }
 
 #[test]
@@ -226,15 +225,12 @@ fn the_next_plan_leaves_the_visit_behind_and_keeps_the_rest() {
     let complaint = draft.add_complaint().expect("room");
     draft.edit_complaint(complaint, |complaint| complaint.pain = Some(6));
     let entry = EntryRef { log: LogId([1; 8]), n: 4 };
-    draft.plan.cleared.push(entry);
-    draft.plan.absent.insert(Risk::NumbFeet);
-    draft.plan.aftercare.push(Aftercare::Own("Ring on Friday".into()));
-    draft.plan.review = day(12, 16);
-    let later = next(&draft.plan, draft.used, "Bridge Street", day(12, 16)).plan;
-    assert_eq!(
-        (later.revision, later.start, later.issued, later.review),
-        (2, day(11, 25), day(12, 16), chrono::NaiveDate::from_ymd_opt(2027, 1, 6).expect("a date"))
-    );
+    draft.prescription.cleared.push(entry);
+    draft.prescription.absent.insert(Risk::NumbFeet);
+    draft.prescription.aftercare.push(Aftercare::Own("Ring on Friday".into()));
+    draft.prescription.review = day(12, 16);
+    let later = next(&issued(&draft), draft.used, day(12, 16)).prescription;
+    assert_eq!(later.review, chrono::NaiveDate::from_ymd_opt(2027, 1, 6).expect("a date"), "the same span ahead");
     assert_eq!((later.items.len(), later.complaints[0].pain, later.absent.len()), (1, None, 0));
     assert_eq!(later.aftercare, [Aftercare::SorenessIsUsual, Aftercare::ContactIfWorse]);
     assert_eq!(later.cleared, [entry], "an alarm that was cleared stays cleared");
@@ -254,8 +250,11 @@ fn a_clinician_may_choose_otherwise_than_the_rules_propose() {
     let keep = suggestion(id, Advice::Keep);
     let choices = draft.choices(&keep, Some(&hold())).expect("the item is there");
     let advance = choices.advance.expect("five seconds more");
-    assert_eq!(advance.advice, Advice::Advance(Step::HoldSeconds(5)));
-    assert_eq!(choices.back.map(|back| back.advice), Some(Advice::StepBack(Step::HoldSeconds(-5))));
+    assert_eq!(advance.advice, Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 }));
+    assert_eq!(
+        choices.back.map(|back| back.advice),
+        Some(Advice::StepBack(Step::Change { quantity: Quantity::HoldSeconds, by: -5 }))
+    );
     draft.apply(&advance);
     assert!(draft.follows(&advance) && !draft.follows(&choices.keep));
     let again = draft.choices(&keep, Some(&hold())).expect("the item is there");
@@ -268,11 +267,23 @@ fn a_clinician_may_choose_otherwise_than_the_rules_propose() {
 fn all_proposals_at_once_leave_stop_and_talk_to_a_press_of_its_own() {
     let (mut draft, one) = with_hold();
     let two = draft.add(&hold()).expect("room");
-    let all = [suggestion(one, Advice::Advance(Step::HoldSeconds(5))), suggestion(two, Advice::StopAndTalk)];
+    let all = [
+        suggestion(one, Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
+        suggestion(two, Advice::StopAndTalk),
+    ];
     assert!(!draft.follows_all(&all));
     draft.apply_all(&all);
-    assert_eq!(draft.plan.items.len(), 2, "nothing was taken out");
+    assert_eq!(draft.prescription.items.len(), 2, "nothing was taken out");
     assert!(draft.follows_all(&all) && draft.follows(&all[0]));
     draft.remove(one);
     assert!(draft.follows_all(&all), "of an item that is gone nothing can be taken over");
+}
+
+#[test]
+fn a_header_keeps_what_is_the_plans_and_counts_its_revisions() {
+    let first = Header::first(PlanId([7; 8]), "Bridge Street", day(11, 25));
+    assert_eq!((first.revision, first.start, first.issued), (1, day(11, 25), day(11, 25)));
+    let next = first.next("Mill Lane", day(12, 16));
+    let expected = Header { revision: 2, clinic: "Mill Lane".into(), issued: day(12, 16), ..first };
+    assert_eq!(next, expected);
 }

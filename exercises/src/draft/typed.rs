@@ -4,7 +4,7 @@
 use super::Draft;
 use crate::catalogue::{Exercise, Eyes, Surface};
 use crate::id::ItemId;
-use crate::plan::{Leg, Pattern, StanceField};
+use crate::plan::{BodySide, Pattern, StanceField};
 
 /// Longest typed text that is kept, in characters.
 pub const MAX_TYPED: usize = 60;
@@ -16,7 +16,7 @@ pub enum TypedField {
     /// The list of times of an item.
     Times(ItemId),
     /// Seconds on one leg, eyes open on the firm floor.
-    Stance(Leg),
+    Stance(BodySide),
     /// The day of the next visit.
     Visit,
 }
@@ -56,7 +56,7 @@ impl Unread {
         let balances = draft.balances(exercises);
         let is_there = |field: TypedField| match field {
             TypedField::Times(id) => {
-                draft.plan.item(id).is_some_and(|item| matches!(item.schedule.pattern, Pattern::At { .. }))
+                draft.prescription.item(id).is_some_and(|item| matches!(item.schedule.pattern, Pattern::At { .. }))
             }
             TypedField::Stance(_) => balances,
             TypedField::Visit => true,

@@ -2,7 +2,7 @@
 
 use super::body::*;
 use super::motion::{Angles, between};
-use super::skeleton::{Leg, Skeleton, skeleton};
+use super::skeleton::{BodySide, Skeleton, skeleton};
 use super::space::Vec3;
 use crate::catalogue::{Contact, Figure, Furniture, Pose};
 
@@ -98,7 +98,7 @@ fn point(contact: Contact, body: &Skeleton) -> Vec3 {
     }
 }
 
-fn sole_point(contact: Contact, leg: &Leg) -> Vec3 {
+fn sole_point(contact: Contact, leg: &BodySide) -> Vec3 {
     leg.foot_point(foot(contact).unwrap_or(0.0), 0.0)
 }
 

@@ -3,7 +3,7 @@
 use super::body::*;
 use super::outline::{closed, ellipse, limb, open, taper};
 use super::shape::{Paint, Piece, Point, Shape};
-use super::skeleton::{Arm, Leg, Skeleton};
+use super::skeleton::{Arm, BodySide, Skeleton};
 use super::space::Vec3;
 use crate::catalogue::Eyes;
 
@@ -77,7 +77,7 @@ fn head(s: &Skeleton, eyes: Eyes) -> Vec<Shape> {
     shapes
 }
 
-fn leg(leg: &Leg) -> Vec<Shape> {
+fn leg(leg: &BodySide) -> Vec<Shape> {
     let [hip, knee, ankle] = [leg.hip, leg.knee, leg.ankle].map(flat);
     let even = |girths: &[(f64, f64)]| girths.iter().map(|&(part, r)| (part, r, r)).collect::<Vec<_>>();
     let thigh = limb(hip, knee, &even(&[(0.0, 8.0), (0.3, 8.0), (0.7, 6.2), (1.0, 5.4)]));
@@ -89,7 +89,7 @@ fn leg(leg: &Leg) -> Vec<Shape> {
 const FOOT: [(f64, f64, f64); 6] =
     [(0.0, 10.0, 3.3), (3.0, 6.6, 3.6), (9.0, 3.8, 4.6), (14.0, 2.0, 4.7), (15.0, 0.4, 3.9), (14.0, 0.0, 2.0)];
 
-fn foot(leg: &Leg) -> Vec<Piece> {
+fn foot(leg: &BodySide) -> Vec<Piece> {
     let across = leg.foot.cross(leg.instep);
     let side = |sign: f64| {
         FOOT.iter().map(move |&(along, above, half)| flat(leg.foot_point(along, above) + across * (half * sign)))

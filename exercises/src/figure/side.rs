@@ -3,7 +3,7 @@
 use super::body::*;
 use super::outline::{closed, ellipse, limb, open, taper};
 use super::shape::{Paint, Piece, Point, Shape};
-use super::skeleton::{Arm, Leg, Skeleton};
+use super::skeleton::{Arm, BodySide, Skeleton};
 use super::space::{Frame, Vec3};
 use crate::catalogue::Eyes;
 
@@ -122,7 +122,7 @@ fn direction(frame: &Frame) -> Point {
     flat(frame.front).unit()
 }
 
-fn leg(leg: &Leg, paint: Paint) -> Vec<Shape> {
+fn leg(leg: &BodySide, paint: Paint) -> Vec<Shape> {
     let [hip, knee, ankle] = [leg.hip, leg.knee, leg.ankle].map(flat);
     // Downward: to the left is the front.
     let thigh = limb(
@@ -139,7 +139,7 @@ fn leg(leg: &Leg, paint: Paint) -> Vec<Shape> {
 }
 
 /// The foot; the toes stay on the floor while the heel rises.
-fn foot(leg: &Leg) -> Vec<Piece> {
+fn foot(leg: &BodySide) -> Vec<Piece> {
     let at = |along: f64, above: f64| flat(leg.foot_point(along, above));
     let bend = (-leg.foot.y).asin().to_degrees().clamp(0.0, 60.0);
     let ball = leg.foot_point(BALL, 0.0);
@@ -165,7 +165,7 @@ fn foot(leg: &Leg) -> Vec<Piece> {
 }
 
 /// How much the toes bend: fully on the floor, not in the air.
-fn pressed(leg: &Leg) -> f64 {
+fn pressed(leg: &BodySide) -> f64 {
     let height = leg.foot_point(BALL, 0.0).y;
     (1.0 - (height - 3.0) / 6.0).clamp(0.0, 1.0)
 }

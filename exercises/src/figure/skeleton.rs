@@ -7,7 +7,7 @@ use crate::catalogue::Joint;
 
 /// A leg in space. Directions have length 1.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct Leg {
+pub(super) struct BodySide {
     pub hip: Vec3,
     pub knee: Vec3,
     pub ankle: Vec3,
@@ -52,8 +52,8 @@ pub(super) struct Skeleton {
     pub head: Frame,
     pub near_arm: Arm,
     pub far_arm: Arm,
-    pub near_leg: Leg,
-    pub far_leg: Leg,
+    pub near_leg: BodySide,
+    pub far_leg: BodySide,
 }
 
 /// The joints of one side.
@@ -128,7 +128,7 @@ fn arm(angles: &Angles, spine: &Spine, side: &Side) -> Arm {
     Arm { shoulder, elbow, wrist: elbow + fore * FOREARM, hand, thumb }
 }
 
-fn leg(angles: &Angles, pelvis: Frame, side: &Side) -> Leg {
+fn leg(angles: &Angles, pelvis: Frame, side: &Side) -> BodySide {
     let out = pelvis.right * side.sign;
     let hip = out * HIP_HALF;
     let [flex, away] = side.hip.map(|joint| angles.of(joint));
@@ -138,7 +138,7 @@ fn leg(angles: &Angles, pelvis: Frame, side: &Side) -> Leg {
     let shank_front = -behind;
     let (foot, instep) = turned(shank_front, -shank, angles.of(side.ankle));
     let knee = hip + down * THIGH;
-    Leg { hip, knee, ankle: knee + shank * SHANK, thigh_front, shank_front, foot, instep }
+    BodySide { hip, knee, ankle: knee + shank * SHANK, thigh_front, shank_front, foot, instep }
 }
 
 impl Spine {
@@ -162,7 +162,7 @@ impl Spine {
     }
 }
 
-impl Leg {
+impl BodySide {
     /// A point of the foot: so far along the sole from below the ankle, so far above the sole.
     pub fn foot_point(&self, along: f64, above: f64) -> Vec3 {
         self.ankle + self.foot * along + self.instep * (above - ANKLE)

@@ -1,6 +1,6 @@
 use super::body::{FOREARM, SEAT, SHANK, THIGH, UPPER_ARM};
 use super::contact::AnchoredBody;
-use super::skeleton::{Arm, Leg};
+use super::skeleton::{Arm, BodySide};
 use super::space::Vec3;
 use super::*;
 use crate::catalogue::{Contact, Eyes, Furniture, Joint, Pose, View};
@@ -87,7 +87,7 @@ fn the_ball_stays_while_the_heel_rises_and_the_hands_stay_on_the_worktop() {
     assert!(end.ear.y > start.ear.y + 4.0, "and the head with it");
 }
 
-fn bones(leg: &Leg, arm: &Arm) -> [(f64, f64, &'static str); 4] {
+fn bones(leg: &BodySide, arm: &Arm) -> [(f64, f64, &'static str); 4] {
     let length = |a: Vec3, b: Vec3| (b - a).length();
     [
         (length(leg.hip, leg.knee), THIGH, "thigh"),

@@ -6,7 +6,7 @@ use super::record::Record;
 use super::stage::Stage;
 use super::step::{Part, Step, StepKind, course};
 use super::view::Phase;
-use crate::catalogue::{Dose, Kind};
+use crate::catalogue::kind::{RunFlags, WorkForm};
 use crate::plan::Side;
 use crate::run::{Run, RunEnd, SetUp, TrialEnd, Work};
 
@@ -47,17 +47,13 @@ impl Guide {
     /// Begins `run` now, on the item's side. `None` if what is done does not fit the dose, the dose asks for nothing, or
     /// it is a stance without a leg.
     pub fn new(run: Run, side: Side, now: Moment) -> Option<Guide> {
-        let fits = match (run.dose, &run.work) {
-            (Dose::Hold { .. }, Work::Hold(_)) | (Dose::Reps { .. }, Work::Reps(_)) => true,
-            (Dose::Balance { .. }, Work::Balance(_)) => side != Side::Neither,
-            _ => false,
-        };
+        let fits = run.fits() && (run.work.form() != WorkForm::Trials || side != Side::Neither);
         let steps = course(run.dose, side, set_up(&run));
         if !fits || steps.is_empty() {
             return None;
         }
         Some(Guide {
-            record: Record::new(run.dose),
+            record: Record::new(run.work.form()),
             steps,
             stage: Stage::Going { step: 0, since: now.steady_ms, extra: 0 },
             side,
@@ -137,10 +133,10 @@ impl Guide {
         events
     }
 
-    /// The window went out of sight: nobody can touch it any more, so a trial is no measurement.
+    /// The window went out of sight: what needs a touch is broken off, since nobody can touch it any more.
     pub fn window_hidden(&mut self, now: Moment) -> Vec<GuideEvent> {
         let mut events = self.advance(now);
-        if self.run.dose.kind() == Kind::Balance {
+        if self.flags().ends_out_of_sight {
             self.break_off(self.last.steady_ms, &mut events);
         }
         events
@@ -180,11 +176,15 @@ impl Guide {
         &self.run
     }
 
+    pub(super) fn flags(&self) -> RunFlags {
+        self.run.dose.kind().rules().flags()
+    }
+
     fn working(&self) -> bool {
         matches!(self.stage, Stage::Going { step, .. } if self.steps[step].kind.is_work())
     }
 
-    /// The hold or trial that is not over yet, with the milliseconds gone of it at `at`.
+    /// The step that is not over yet and counts as far as it gets, with the milliseconds gone of it at `at`.
     fn going(&self, at: u64) -> Option<(StepKind, Part, u64)> {
         let step = self.steps[self.stage.step()?];
         let done = match self.stage {
@@ -192,7 +192,7 @@ impl Guide {
             Stage::LeadIn { done, .. } | Stage::Paused { done, .. } => done,
             Stage::Ended(_) => return None,
         };
-        matches!(step.kind, StepKind::Hold | StepKind::Trial).then_some((step.kind, step.part, done))
+        self.record.counts_unfinished(step.kind).then_some((step.kind, step.part, done))
     }
 
     /// Goes through every step that has ended by `at`; each begins exactly where the one before ended.
@@ -268,10 +268,10 @@ impl Guide {
             self.interruptions.push(small(last.saturating_sub(self.began)));
         }
         events.push(GuideEvent::Interrupted);
-        if self.run.dose.kind() == Kind::Balance {
-            self.break_off(last, events);
-        } else {
+        if self.flags().pausable {
             self.pause(last, now, true, events);
+        } else {
+            self.break_off(last, events);
         }
     }
 
@@ -288,10 +288,7 @@ impl Guide {
 
 /// Where the phone is; without a stance it makes no difference.
 fn set_up(run: &Run) -> SetUp {
-    match &run.work {
-        Work::Balance(balance) => balance.set_up,
-        Work::Hold(_) | Work::Reps(_) => SetUp::OnSupport,
-    }
+    run.work.balance().map_or(SetUp::OnSupport, |balance| balance.set_up)
 }
 
 fn small(ms: u64) -> u32 {

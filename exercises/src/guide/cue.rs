@@ -4,7 +4,6 @@ use super::course::Guide;
 use super::sound::Sound;
 use super::stage::Stage;
 use super::step::{Beat, COUNT_IN_MS, Step, StepKind};
-use crate::catalogue::Kind;
 
 /// Sounds are told so far ahead, in milliseconds. A window out of sight still asks every two seconds.
 pub const AHEAD_MS: u64 = 30_000;
@@ -73,8 +72,10 @@ impl Guide {
                     cues.push(at(end, over));
                 }
             }
-            // A rest of holds and sets runs into its count-in, which is heard; one that ends in a wait calls.
-            StepKind::Rest if self.run().dose.kind() == Kind::Balance => cues.push(at(end, Sound::Ready)),
+            // A rest that runs into a count-in is heard to end; one that ends in a wait calls.
+            StepKind::Rest if self.steps.get(step + 1).is_some_and(|next| next.kind == StepKind::Wait) => {
+                cues.push(at(end, Sound::Ready))
+            }
             StepKind::Rest | StepKind::Settle | StepKind::Wait => {}
         }
         cues

@@ -3,7 +3,7 @@
 use super::course::{Guide, GuideEvent};
 use super::stage::Stage;
 use super::step::{COUNT_IN_MS, Part, StepKind};
-use crate::catalogue::Kind;
+use crate::catalogue::kind::WorkForm;
 use crate::run::RunEnd;
 
 /// By so much "more rest" lengthens a rest, in milliseconds.
@@ -37,7 +37,7 @@ impl Guide {
             Press::Trouble => self.stop(RunEnd::Trouble, at, events),
             Press::Failed => self.mark_failed(),
             Press::Touch => {
-                if kind == StepKind::CountIn && self.run().dose.kind() == Kind::Balance {
+                if kind == StepKind::CountIn && self.flags().whole_screen {
                     self.break_off(at, events);
                 }
             }
@@ -99,8 +99,13 @@ impl Guide {
         }
     }
 
-    /// The repetition that "that one failed" speaks of: the one going on, or the last one of the set that just ended.
+    /// The repetition that "that one failed" speaks of, where repetitions are counted.
     pub(super) fn markable(&self) -> Option<(Part, u8)> {
+        if self.run().work.form() == WorkForm::Counted { self.last_repetition() } else { None }
+    }
+
+    /// The repetition that goes on, or the last one of the part that just ended.
+    pub(super) fn last_repetition(&self) -> Option<(Part, u8)> {
         let Stage::Going { step, .. } = self.stage else { return None };
         let back = self.steps[..=step].iter().rev();
         back.take(3).find_map(|step| {

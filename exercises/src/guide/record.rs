@@ -1,23 +1,31 @@
 //! What was done so far.
 
 use super::step::{Beat, Part, StepKind};
-use crate::catalogue::Dose;
-use crate::plan::Leg;
+use crate::catalogue::kind::WorkForm;
+use crate::plan::BodySide;
 use crate::run::{Balance, HoldRecord, SetRecord, Trial, TrialEnd, Work};
 use crate::statistics::median;
 
 /// What was done so far; a part that still goes is not in it.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) enum Record {
-    Hold(Vec<HoldRecord>),
-    Reps(Vec<Set>),
-    Balance(Vec<Trial>),
+    Timed(Vec<Piece>),
+    Counted(Vec<Set>),
+    Trials(Vec<Trial>),
+}
+
+/// What went by of one step of a timed part.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Piece {
+    part: Part,
+    kind: StepKind,
+    ms: u32,
 }
 
 /// A set of repetitions.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Set {
-    leg: Option<Leg>,
+    side: Option<BodySide>,
     number: u8,
     /// Repetitions that went through.
     finished: u8,
@@ -26,11 +34,20 @@ pub(super) struct Set {
 }
 
 impl Record {
-    pub fn new(dose: Dose) -> Record {
-        match dose {
-            Dose::Hold { .. } => Record::Hold(Vec::new()),
-            Dose::Reps { .. } => Record::Reps(Vec::new()),
-            Dose::Balance { .. } => Record::Balance(Vec::new()),
+    pub fn new(form: WorkForm) -> Record {
+        match form {
+            WorkForm::Timed => Record::Timed(Vec::new()),
+            WorkForm::Counted => Record::Counted(Vec::new()),
+            WorkForm::Trials => Record::Trials(Vec::new()),
+        }
+    }
+
+    /// Whether a step counts as far as it got when it does not come to its end.
+    pub fn counts_unfinished(&self, kind: StepKind) -> bool {
+        match self {
+            Record::Timed(_) => kind.is_work(),
+            Record::Counted(_) => false,
+            Record::Trials(_) => kind == StepKind::Trial,
         }
     }
 
@@ -38,12 +55,16 @@ impl Record {
     pub fn finish(&mut self, kind: StepKind, part: Part, ms: u64, trial_end: TrialEnd) {
         let held_ms = u32::try_from(ms).unwrap_or(u32::MAX);
         match (self, kind) {
-            (Record::Hold(holds), StepKind::Hold) if ms > 0 => holds.push(HoldRecord { leg: part.leg, held_ms }),
-            (Record::Reps(sets), StepKind::Beat(repetition, Beat::Down)) => {
+            (Record::Timed(pieces), kind) if kind.is_work() && ms > 0 => {
+                // A movement that a pause cut short begins anew, and then counts once.
+                pieces.retain(|piece| (piece.part, piece.kind) != (part, kind));
+                pieces.push(Piece { part, kind, ms: held_ms });
+            }
+            (Record::Counted(sets), StepKind::Beat(repetition, Beat::Down)) => {
                 set(sets, part).finished = repetition.saturating_add(1);
             }
-            (Record::Balance(trials), StepKind::Trial) => {
-                if let Some(leg) = part.leg {
+            (Record::Trials(trials), StepKind::Trial) => {
+                if let Some(leg) = part.side {
                     trials.push(Trial { leg, held_ms, end: trial_end });
                 }
             }
@@ -53,7 +74,7 @@ impl Record {
 
     /// Marks or unmarks a repetition, from 0, of `part` as failed.
     pub fn mark(&mut self, part: Part, repetition: u8) {
-        if let Record::Reps(sets) = self {
+        if let Record::Counted(sets) = self {
             let failed = &mut set(sets, part).failed;
             let at = usize::from(repetition);
             if failed.len() <= at {
@@ -65,43 +86,51 @@ impl Record {
 
     /// Whether a repetition, from 0, of `part` is marked as failed.
     pub fn is_marked(&self, part: Part, repetition: u8) -> bool {
-        let Record::Reps(sets) = self else { return false };
+        let Record::Counted(sets) = self else { return false };
         let set = sets.iter().find(|set| set.is(part));
         set.and_then(|set| set.failed.get(usize::from(repetition)).copied()).unwrap_or(false)
     }
 
-    /// What was done, with the hold or trial that still goes on, for so many milliseconds.
+    /// What was done, with the step that still goes on, for so many milliseconds.
     pub fn work(&self, like: &Work, going: Option<(StepKind, Part, u64)>) -> Work {
         let mut all = self.clone();
         if let Some((kind, part, ms)) = going {
             all.finish(kind, part, ms, TrialEnd::CutOff);
         }
         match (all, like) {
-            (Record::Hold(holds), _) => Work::Hold(holds),
-            (Record::Reps(sets), _) => Work::Reps(sets.iter().map(Set::counted).collect()),
-            (Record::Balance(trials), Work::Balance(balance)) => Work::Balance(Balance { trials, ..balance.clone() }),
-            (Record::Balance(_), other) => other.clone(),
+            (Record::Timed(pieces), _) => {
+                Work::Timed(pieces.chunk_by(|one, next| one.part == next.part).map(held).collect())
+            }
+            (Record::Counted(sets), _) => Work::Counted(sets.iter().map(Set::counted).collect()),
+            (Record::Trials(trials), Work::Balance(balance)) => Work::Balance(Balance { trials, ..balance.clone() }),
+            (Record::Trials(_), other) => other.clone(),
         }
     }
 }
 
 impl Set {
     fn is(&self, part: Part) -> bool {
-        self.leg == part.leg && self.number == part.number
+        self.side == part.side && self.number == part.number
     }
 
     fn counted(&self) -> SetRecord {
         let failed = self.failed.iter().filter(|failed| **failed).count();
         let well = (0..usize::from(self.finished)).filter(|at| !self.failed.get(*at).copied().unwrap_or(false)).count();
         let small = |n: usize| u8::try_from(n).unwrap_or(u8::MAX);
-        SetRecord { leg: self.leg, done: small(well), failed: small(failed) }
+        SetRecord { side: self.side, done: small(well), failed: small(failed) }
     }
+}
+
+/// What was kept of one timed part, of which these are the pieces.
+fn held(pieces: &[Piece]) -> HoldRecord {
+    let held_ms = pieces.iter().fold(0, |sum: u32, piece| sum.saturating_add(piece.ms));
+    HoldRecord { side: pieces[0].part.side, held_ms }
 }
 
 /// The set of `part`, begun if it was not yet.
 fn set(sets: &mut Vec<Set>, part: Part) -> &mut Set {
     let at = sets.iter().position(|set| set.is(part)).unwrap_or_else(|| {
-        sets.push(Set { leg: part.leg, number: part.number, finished: 0, failed: Vec::new() });
+        sets.push(Set { side: part.side, number: part.number, finished: 0, failed: Vec::new() });
         sets.len() - 1
     });
     &mut sets[at]
@@ -111,7 +140,7 @@ fn set(sets: &mut Vec<Set>, part: Part) -> &mut Set {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BalanceResult {
     /// The leg stood on.
-    pub leg: Leg,
+    pub leg: BodySide,
     /// Trials that were measured.
     pub trials: u8,
     /// The best, in milliseconds.
@@ -124,10 +153,10 @@ pub struct BalanceResult {
 
 /// How each leg stood, the left first; legs without a measured trial are left out.
 pub fn balance_results(trials: &[Trial]) -> Vec<BalanceResult> {
-    [Leg::Left, Leg::Right].into_iter().filter_map(|leg| leg_stood(trials, leg)).collect()
+    [BodySide::Left, BodySide::Right].into_iter().filter_map(|leg| leg_stood(trials, leg)).collect()
 }
 
-fn leg_stood(trials: &[Trial], leg: Leg) -> Option<BalanceResult> {
+fn leg_stood(trials: &[Trial], leg: BodySide) -> Option<BalanceResult> {
     let measured: Vec<&Trial> = trials.iter().filter(|t| t.leg == leg && t.end != TrialEnd::CutOff).collect();
     let times: Vec<f64> = measured.iter().map(|trial| trial.held_ms.into()).collect();
     let best = measured.iter().max_by_key(|trial| trial.held_ms)?;
@@ -144,45 +173,57 @@ fn leg_stood(trials: &[Trial], leg: Leg) -> Option<BalanceResult> {
 mod tests {
     use super::*;
 
-    fn trial(leg: Leg, held_ms: u32, end: TrialEnd) -> Trial {
+    fn trial(leg: BodySide, held_ms: u32, end: TrialEnd) -> Trial {
         Trial { leg, held_ms, end }
     }
 
     #[test]
     fn best_and_middle_by_leg_without_trials_that_were_cut_off() {
         let trials = [
-            trial(Leg::Right, 9_000, TrialEnd::Touch),
-            trial(Leg::Left, 12_000, TrialEnd::Touch),
-            trial(Leg::Left, 25_000, TrialEnd::CutOff),
-            trial(Leg::Left, 30_000, TrialEnd::Target),
-            trial(Leg::Left, 14_000, TrialEnd::Touch),
+            trial(BodySide::Right, 9_000, TrialEnd::Touch),
+            trial(BodySide::Left, 12_000, TrialEnd::Touch),
+            trial(BodySide::Left, 25_000, TrialEnd::CutOff),
+            trial(BodySide::Left, 30_000, TrialEnd::Target),
+            trial(BodySide::Left, 14_000, TrialEnd::Touch),
         ];
         let found = balance_results(&trials);
-        let left = BalanceResult { leg: Leg::Left, trials: 3, best_ms: 30_000, median_ms: 14_000, capped: true };
-        let right = BalanceResult { leg: Leg::Right, trials: 1, best_ms: 9_000, median_ms: 9_000, capped: false };
+        let left = BalanceResult { leg: BodySide::Left, trials: 3, best_ms: 30_000, median_ms: 14_000, capped: true };
+        let right = BalanceResult { leg: BodySide::Right, trials: 1, best_ms: 9_000, median_ms: 9_000, capped: false };
         assert_eq!(found, [left, right]);
     }
 
     #[test]
     fn a_leg_that_was_only_cut_off_has_no_time_at_all() {
-        assert_eq!(balance_results(&[trial(Leg::Left, 8_000, TrialEnd::CutOff)]), []);
+        assert_eq!(balance_results(&[trial(BodySide::Left, 8_000, TrialEnd::CutOff)]), []);
     }
 
     #[test]
     fn a_repetition_marked_twice_is_not_marked() {
-        let part = Part { number: 1, of: 1, leg: None, changes_side: false, last: true };
-        let mut record = Record::new(Dose::Reps {
-            sets: 1,
-            repetitions: 3,
-            rest_s: 0,
-            tempo: crate::catalogue::Tempo { up_s: 1, hold_s: 0, down_s: 1 },
-        });
+        let part = Part { number: 1, of: 1, side: None, changes_side: false, last: true };
+        let mut record = Record::new(WorkForm::Counted);
         record.finish(StepKind::Beat(0, Beat::Down), part, 1000, TrialEnd::Touch);
         record.finish(StepKind::Beat(1, Beat::Down), part, 1000, TrialEnd::Touch);
         record.mark(part, 1);
         assert!(record.is_marked(part, 1));
-        assert_eq!(record.work(&Work::Reps(vec![]), None), Work::Reps(vec![SetRecord { leg: None, done: 1, failed: 1 }]));
+        assert_eq!(
+            record.work(&Work::Counted(vec![]), None),
+            Work::Counted(vec![SetRecord { side: None, done: 1, failed: 1 }])
+        );
         record.mark(part, 1);
-        assert_eq!(record.work(&Work::Reps(vec![]), None), Work::Reps(vec![SetRecord { leg: None, done: 2, failed: 0 }]));
+        assert_eq!(
+            record.work(&Work::Counted(vec![]), None),
+            Work::Counted(vec![SetRecord { side: None, done: 2, failed: 0 }])
+        );
+    }
+
+    #[test]
+    fn the_movements_of_a_timed_part_add_up_and_one_that_begins_anew_counts_once() {
+        let part = Part { number: 1, of: 1, side: None, changes_side: false, last: true };
+        let mut record = Record::new(WorkForm::Timed);
+        record.finish(StepKind::Beat(0, Beat::Up), part, 2000, TrialEnd::Touch);
+        record.finish(StepKind::Beat(0, Beat::Up), part, 2000, TrialEnd::Touch);
+        record.finish(StepKind::Beat(0, Beat::Down), part, 3000, TrialEnd::Touch);
+        let going = Some((StepKind::Beat(1, Beat::Up), part, 500));
+        assert_eq!(record.work(&Work::Timed(vec![]), going), Work::Timed(vec![HoldRecord { side: None, held_ms: 5500 }]));
     }
 }

@@ -1,7 +1,8 @@
 //! The course of a run, laid out in advance: every step with its length.
 
+use crate::catalogue::kind::{Lead, PartCourse, PartWork};
 use crate::catalogue::{Dose, Tempo};
-use crate::plan::{Leg, Side};
+use crate::plan::{BodySide, Side};
 use crate::run::SetUp;
 
 /// Before the first part, in milliseconds: time to take the position.
@@ -27,7 +28,7 @@ pub struct Part {
     /// Parts of this side.
     pub of: u8,
     /// The side, where there are sides.
-    pub leg: Option<Leg>,
+    pub side: Option<BodySide>,
     /// Whether another side came before and this is its first part.
     pub changes_side: bool,
     /// Whether it is the run's last.
@@ -76,24 +77,23 @@ impl StepKind {
     }
 }
 
-/// All steps of a run with this dose on this side. There is no rest before the first part nor after the last.
+/// All steps of a run with this dose on this side, as its kind lays out a part. There is no rest before the first part nor after the last.
 /// `set_up` says where the phone is, for a stance.
 pub(super) fn course(dose: Dose, side: Side, set_up: SetUp) -> Vec<Step> {
-    let parts = parts(dose.parts(), side);
+    let PartCourse { lead, rest_s, work } = dose.kind().rules().course(&dose);
     let mut steps = Vec::new();
-    for (index, part) in parts.into_iter().enumerate() {
+    for (index, part) in parts(dose.parts(), side).into_iter().enumerate() {
         let first = index == 0;
-        match dose {
-            Dose::Hold { hold_s, rest_s, .. } => {
-                lead(&mut steps, part, first, rest_s);
-                steps.push(Step { kind: StepKind::Hold, part, ms: seconds(hold_s) });
-            }
-            Dose::Reps { repetitions, rest_s, tempo, .. } => {
-                lead(&mut steps, part, first, rest_s);
-                beats(&mut steps, part, repetitions, tempo);
-            }
-            Dose::Balance { target_s, rest_s, .. } => {
-                trial(&mut steps, part, first, seconds(target_s), rest_s, count_in_ms(set_up));
+        match lead {
+            Lead::CountIn => count_in(&mut steps, part, first, rest_s),
+            Lead::WhenReady => when_ready(&mut steps, part, first, rest_s, count_in_ms(set_up)),
+        }
+        match work {
+            PartWork::Hold { s } => steps.push(Step { kind: StepKind::Hold, part, ms: seconds(s) }),
+            PartWork::Movements { count, tempo } => beats(&mut steps, part, count, tempo),
+            PartWork::Trial { s } => {
+                steps.push(Step { kind: StepKind::Trial, part, ms: seconds(s) });
+                steps.push(Step { kind: StepKind::Settle, part, ms: SETTLE_MS });
             }
         }
     }
@@ -107,7 +107,7 @@ fn parts(each: u8, side: Side) -> Vec<Part> {
         (1..=each).map(move |number| Part {
             number,
             of: each,
-            leg: *leg,
+            side: *leg,
             changes_side: turn > 0 && number == 1,
             last: last_side && number == each,
         })
@@ -116,7 +116,7 @@ fn parts(each: u8, side: Side) -> Vec<Part> {
 }
 
 /// The rest and the count-in before a part. The count-in is the rest's end; where the rest is shorter, it is lengthened.
-fn lead(steps: &mut Vec<Step>, part: Part, first: bool, rest_s: u16) {
+fn count_in(steps: &mut Vec<Step>, part: Part, first: bool, rest_s: u16) {
     if first {
         steps.push(Step { kind: StepKind::CountIn, part, ms: FIRST_COUNT_IN_MS });
         return;
@@ -146,15 +146,13 @@ fn count_in_ms(set_up: SetUp) -> u64 {
     }
 }
 
-/// A trial never begins by itself: the person says when.
-fn trial(steps: &mut Vec<Step>, part: Part, first: bool, target_ms: u64, rest_s: u16, count_in_ms: u64) {
+/// The rest, then the person says when; the count-in leaves time to put the phone where it belongs.
+fn when_ready(steps: &mut Vec<Step>, part: Part, first: bool, rest_s: u16, count_in_ms: u64) {
     if !first && rest_s > 0 {
         steps.push(Step { kind: StepKind::Rest, part, ms: seconds(rest_s) });
     }
     steps.push(Step { kind: StepKind::Wait, part, ms: 0 });
     steps.push(Step { kind: StepKind::CountIn, part, ms: count_in_ms });
-    steps.push(Step { kind: StepKind::Trial, part, ms: target_ms });
-    steps.push(Step { kind: StepKind::Settle, part, ms: SETTLE_MS });
 }
 
 fn seconds(s: impl Into<u64>) -> u64 {
@@ -203,12 +201,12 @@ mod tests {
             .filter(|s| s.kind == StepKind::Trial)
             .map(|s| s.part)
             .collect();
-        let order: Vec<_> = trials.iter().map(|part| (part.leg, part.number, part.changes_side, part.last)).collect();
+        let order: Vec<_> = trials.iter().map(|part| (part.side, part.number, part.changes_side, part.last)).collect();
         let expected = [
-            (Some(Leg::Left), 1, false, false),
-            (Some(Leg::Left), 2, false, false),
-            (Some(Leg::Right), 1, true, false),
-            (Some(Leg::Right), 2, false, true),
+            (Some(BodySide::Left), 1, false, false),
+            (Some(BodySide::Left), 2, false, false),
+            (Some(BodySide::Right), 1, true, false),
+            (Some(BodySide::Right), 2, false, true),
         ];
         assert_eq!(order, expected);
     }

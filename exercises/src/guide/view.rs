@@ -3,7 +3,8 @@
 use super::course::Guide;
 use super::stage::Stage;
 use super::step::{Beat, COUNT_IN_MS, Part, Step, StepKind};
-use crate::catalogue::{Dose, Kind};
+use crate::catalogue::Kind;
+use crate::catalogue::kind::PartWork;
 use crate::run::RunEnd;
 
 /// So long before a hold or a set begins, and after it ends, the figure moves into and out of its position, milliseconds.
@@ -99,7 +100,7 @@ impl Guide {
             seconds,
             progress,
             half: progress >= 0.5,
-            pose: pose(phase, self.run().dose.kind(), gone, left, step.ms),
+            pose: pose(phase, self.movements().is_some(), gone, left, step.ms),
             repetition: self.repetition(step),
             marked: self.markable().is_some_and(|(part, repetition)| self.record.is_marked(part, repetition)),
             controls: self.controls(phase),
@@ -137,37 +138,46 @@ impl Guide {
     }
 
     fn repetition(&self, step: Step) -> Option<(u8, u8)> {
-        let Dose::Reps { repetitions, .. } = self.run().dose else { return None };
-        let number = match (step.kind, self.markable()) {
+        let of = self.movements()?;
+        let number = match (step.kind, self.last_repetition()) {
             (StepKind::Beat(repetition, _), _) | (StepKind::Rest, Some((_, repetition))) => repetition + 1,
             _ => 1,
         };
-        Some((number, repetitions))
+        Some((number, of))
+    }
+
+    /// How many movements a part has, where the work is movements.
+    fn movements(&self) -> Option<u8> {
+        let run = self.run();
+        match run.dose.kind().rules().course(&run.dose).work {
+            PartWork::Movements { count, .. } => Some(count),
+            PartWork::Hold { .. } | PartWork::Trial { .. } => None,
+        }
     }
 
     fn controls(&self, phase: Phase) -> Controls {
-        let balance = self.run().dose.kind() == Kind::Balance;
+        let flags = self.flags();
         let over = matches!(phase, Phase::Ended(_) | Phase::Settling | Phase::Trial);
         Controls {
-            touch: phase == Phase::Trial || balance && phase == Phase::CountIn,
-            pause: !balance && !over && !matches!(phase, Phase::Paused { .. } | Phase::Waiting),
+            touch: phase == Phase::Trial || flags.whole_screen && phase == Phase::CountIn,
+            pause: flags.pausable && !over && !matches!(phase, Phase::Paused { .. } | Phase::Waiting),
             resume: matches!(phase, Phase::Paused { .. }),
             next: matches!(phase, Phase::Waiting | Phase::Resting),
             more_rest: phase == Phase::Resting,
             failed: self.markable().is_some(),
-            stop: !(over || balance && phase == Phase::CountIn),
+            stop: !(over || flags.whole_screen && phase == Phase::CountIn),
         }
     }
 }
 
 /// The body goes into its position just before the work and out of it just after; a repetition is the movement itself.
-fn pose(phase: Phase, kind: Kind, gone: u64, left: u64, ms: u64) -> f64 {
+fn pose(phase: Phase, moves: bool, gone: u64, left: u64, ms: u64) -> f64 {
     let share = |part: u64, of: u64| if of == 0 { 1.0 } else { (part as f64 / of as f64).clamp(0.0, 1.0) };
     match phase {
         Phase::Holding | Phase::Trial | Phase::Beat(Beat::Keep) => 1.0,
         Phase::Beat(Beat::Up) => share(gone, ms),
         Phase::Beat(Beat::Down) => share(left, ms),
-        Phase::CountIn | Phase::Resting if kind == Kind::Reps => 0.0,
+        Phase::CountIn | Phase::Resting if moves => 0.0,
         Phase::CountIn => 1.0 - share(left.min(MOVE_MS), MOVE_MS),
         Phase::Resting | Phase::Settling => 1.0 - share(gone.min(MOVE_MS), MOVE_MS),
         Phase::Waiting | Phase::Paused { .. } | Phase::Ended(_) => 0.0,

@@ -3,7 +3,7 @@
 mod own;
 
 use crate::alarm::Alarm;
-use crate::catalogue::{Catalogue, Kind};
+use crate::catalogue::Catalogue;
 use crate::correct::Corrected;
 use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use crate::log::{Barrier, DayOffReason, Log, LogEvent};
@@ -244,7 +244,7 @@ impl History {
 
     /// The runs of balance items, oldest first.
     pub fn balance_runs<'a>(&'a self, catalogue: &'a Catalogue) -> impl Iterator<Item = &'a Run> {
-        let balance = |run: &&Run| catalogue.get(&run.exercise).is_some_and(|exercise| exercise.kind == Kind::Balance);
+        let balance = |run: &&Run| catalogue.get(&run.exercise).is_some_and(|exercise| exercise.kind.is_balance());
         self.runs.values().filter(balance)
     }
 }

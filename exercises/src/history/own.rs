@@ -3,8 +3,8 @@
 use super::History;
 use crate::catalogue::Catalogue;
 use crate::guide::balance_results;
-use crate::plan::{Item, Leg};
-use crate::run::{Balance, SetUp, Trial, Work};
+use crate::plan::{BodySide, Item};
+use crate::run::{Balance, SetUp, Trial};
 use chrono::NaiveDate;
 
 /// Days over which the person's own median is taken, today included.
@@ -17,13 +17,13 @@ pub struct OwnMedian {
     /// Where the phone was.
     pub set_up: SetUp,
     /// The leg stood on.
-    pub leg: Leg,
+    pub leg: BodySide,
     /// The median of the measured trials, in milliseconds.
     pub median_ms: u32,
 }
 
 /// The median of that leg and place, in milliseconds, if there is one.
-pub fn own_median_ms(all: &[OwnMedian], set_up: SetUp, leg: Leg) -> Option<u32> {
+pub fn own_median_ms(all: &[OwnMedian], set_up: SetUp, leg: BodySide) -> Option<u32> {
     all.iter().find(|one| (one.set_up, one.leg) == (set_up, leg)).map(|one| one.median_ms)
 }
 
@@ -37,16 +37,13 @@ impl History {
             run.exercise == item.exercise && ago < OWN_DAYS
         });
         let like: Vec<&Balance> = recent
-            .filter_map(|run| match &run.work {
-                Work::Balance(balance) => Some(balance),
-                Work::Hold(_) | Work::Reps(_) => None,
-            })
+            .filter_map(|run| run.work.balance())
             .filter(|balance| (balance.surface, balance.eyes) == (surface, eyes))
             .collect();
         let of = |set_up: SetUp| {
             let there = like.iter().filter(|balance| balance.set_up == set_up);
             let trials: Vec<Trial> = there.flat_map(|balance| balance.trials.iter().copied()).collect();
-            stood(&trials).into_iter().map(move |stood| OwnMedian { set_up, leg: stood.leg, median_ms: stood.median_ms })
+            balance_results(&trials).into_iter().map(move |one| OwnMedian { set_up, leg: one.leg, median_ms: one.median_ms })
         };
         SetUp::ALL.into_iter().flat_map(of).collect()
     }
@@ -57,15 +54,15 @@ mod tests {
     use super::*;
     use crate::catalogue::{Eyes, Surface};
     use crate::id::RunId;
-    use crate::plan::Leg::{Left, Right};
+    use crate::plan::BodySide::{Left, Right};
     use crate::review::samples::{catalogue, plan, start};
     use crate::run::SetUp::{AtBreastbone, InPocket, OnSupport};
-    use crate::run::{Run, RunEnd, TrialEnd};
+    use crate::run::{Run, RunEnd, TrialEnd, Work};
     use crate::time::Offsets;
     use chrono::Duration;
 
-    fn balance(n: u32, days_ago: i64, set_up: SetUp, trials: &[(Leg, u32)]) -> Run {
-        let item = plan().items[1].clone();
+    fn balance(n: u32, days_ago: i64, set_up: SetUp, trials: &[(BodySide, u32)]) -> Run {
+        let item = plan().prescription.items[1].clone();
         let noon = (today() - Duration::days(days_ago)).and_hms_opt(12, 0, 0).expect("a time").and_utc();
         let (surface, eyes) = item.conditions(&catalogue());
         let trials = trials.iter().map(|(leg, held_ms)| Trial { leg: *leg, held_ms: *held_ms, end: TrialEnd::Touch });
@@ -89,9 +86,9 @@ mod tests {
         start() + Duration::days(20)
     }
 
-    fn medians(runs: &[Run]) -> Vec<(SetUp, Leg, u32)> {
+    fn medians(runs: &[Run]) -> Vec<(SetUp, BodySide, u32)> {
         let history = History { runs: runs.iter().map(|run| (run.id, run.clone())).collect(), ..History::default() };
-        let own = history.own_medians(&plan().items[1], &catalogue(), today());
+        let own = history.own_medians(&plan().prescription.items[1], &catalogue(), today());
         own.iter().map(|one| (one.set_up, one.leg, one.median_ms)).collect()
     }
 
@@ -104,7 +101,7 @@ mod tests {
         ];
         assert_eq!(medians(&runs), [(OnSupport, Left, 12_000), (OnSupport, Right, 20_000), (InPocket, Left, 30_000)]);
         let history = History { runs: runs.into_iter().map(|run| (run.id, run)).collect(), ..History::default() };
-        let own = history.own_medians(&plan().items[1], &catalogue(), today());
+        let own = history.own_medians(&plan().prescription.items[1], &catalogue(), today());
         assert_eq!(own_median_ms(&own, InPocket, Left), Some(30_000));
         assert_eq!(own_median_ms(&own, AtBreastbone, Left), None);
     }
@@ -121,7 +118,7 @@ mod tests {
             }
         }
         let mut other = balance(5, 0, OnSupport, &[(Left, 1_000)]);
-        other.exercise = plan().items[0].exercise.clone();
+        other.exercise = plan().prescription.items[0].exercise.clone();
         let runs = [
             balance(1, 6, OnSupport, &[(Left, 10_000), (Left, 11_000)]),
             balance(2, 7, OnSupport, &[(Left, 90_000)]),

@@ -30,7 +30,7 @@ fn taken(revision: u16) -> LogEvent {
 }
 
 fn item() -> Item {
-    plan().items[0].clone()
+    plan().prescription.items[0].clone()
 }
 
 fn slot(day: i64, number: u8) -> Slot {
@@ -52,7 +52,7 @@ fn run(n: u32, begun: Stamp, slot: Option<SlotRef>, held_ms: &[u32]) -> Run {
         end: RunEnd::Completed,
         paused_ms: 0,
         interruptions: Vec::new(),
-        work: Work::Hold(held_ms.iter().map(|held_ms| HoldRecord { leg: None, held_ms: *held_ms }).collect()),
+        work: Work::Timed(held_ms.iter().map(|held_ms| HoldRecord { side: None, held_ms: *held_ms }).collect()),
     }
 }
 
@@ -233,14 +233,14 @@ fn answers_keep_their_entrys_number_and_the_highest_counter_counts() {
 
 #[test]
 fn repetitions_that_all_failed_were_tried() {
-    let mut reps = plan().items[2].clone();
+    let mut reps = plan().prescription.items[2].clone();
     reps.schedule = item().schedule;
     let named = slots::of_item(&reps, start(), &zone())[0];
     let failed = Run {
         item: reps.id,
         dose: reps.dose,
         slot: Some(named.slot),
-        work: Work::Reps(vec![SetRecord { leg: None, done: 0, failed: 3 }]),
+        work: Work::Counted(vec![SetRecord { side: None, done: 0, failed: 3 }]),
         ..run(1, at(0, 545), None, &[])
     };
     let told = history(vec![(at(0, 545), LogEvent::Run(failed))]);
@@ -249,7 +249,7 @@ fn repetitions_that_all_failed_were_tried() {
 
 /// A balance run of one trial on the left leg, and what the sensor said about it.
 fn stood(end: TrialEnd, sensed: Option<(u32, bool)>) -> Vec<LogEvent> {
-    let trials = vec![Trial { leg: crate::plan::Leg::Left, held_ms: 15_600, end }];
+    let trials = vec![Trial { leg: crate::plan::BodySide::Left, held_ms: 15_600, end }];
     let balance = crate::run::Balance {
         set_up: crate::run::SetUp::InPocket,
         surface: crate::catalogue::Surface::Firm,

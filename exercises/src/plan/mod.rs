@@ -41,10 +41,20 @@ pub const MAX_SCORE: u8 = 10;
 /// nerve pain needs less).
 pub const DEFAULT_PAIN_LIMIT: u8 = 5;
 
-/// What one patient is to do until the review date.
+/// What one patient is to do until the review date, as it was issued.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Plan {
+    /// Which plan it is, of whom and since when: what issuing gives it.
+    pub header: Header,
+    /// What the clinician prescribed.
+    pub prescription: Prescription,
+}
+
+/// What issuing gives a plan.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Header {
     /// The plan, through all its revisions.
     pub id: PlanId,
     /// Counted from 1; a higher revision replaces a lower one.
@@ -55,6 +65,25 @@ pub struct Plan {
     pub start: NaiveDate,
     /// This revision's day of issue.
     pub issued: NaiveDate,
+}
+
+impl Header {
+    /// Of a plan that is issued for the first time.
+    pub fn first(id: PlanId, clinic: &str, today: NaiveDate) -> Header {
+        Header { id, revision: 1, clinic: clinic.to_owned(), start: today, issued: today }
+    }
+
+    /// Of the revision that follows this one.
+    pub fn next(&self, clinic: &str, today: NaiveDate) -> Header {
+        let revision = self.revision.saturating_add(1);
+        Header { id: self.id, revision, clinic: clinic.to_owned(), start: self.start, issued: today }
+    }
+}
+
+/// What a clinician prescribes and edits.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Prescription {
     /// The day of the next visit. Reminders go on until then.
     pub review: NaiveDate,
     /// The patient's age band; needed where balance is prescribed.
@@ -75,16 +104,23 @@ pub struct Plan {
     pub cleared: Vec<EntryRef>,
 }
 
+impl Prescription {
+    /// The item of that number, if there is one.
+    pub fn item(&self, id: ItemId) -> Option<&Item> {
+        self.items.iter().find(|item| item.id == id)
+    }
+}
+
 impl Plan {
     /// The item of that number, if this revision has it.
     pub fn item(&self, id: ItemId) -> Option<&Item> {
-        self.items.iter().find(|item| item.id == id)
+        self.prescription.item(id)
     }
 
     /// The same plan with the schedules that the person agreed to.
     pub fn with_schedules(&self, agreed: &[(ItemId, Schedule)]) -> Plan {
         let mut plan = self.clone();
-        for item in &mut plan.items {
+        for item in &mut plan.prescription.items {
             if let Some((_, schedule)) = agreed.iter().find(|(id, _)| *id == item.id) {
                 item.schedule = schedule.clone();
             }
@@ -122,6 +158,24 @@ pub struct Item {
 }
 
 impl Item {
+    /// An item of the first edition of `exercise`, without rung, side, complaint or note, and with the usual limits. What it has
+    /// beyond that is said where it is made, so that a new field has its usual value in one place.
+    pub fn new(id: ItemId, exercise: ExerciseId, dose: Dose, schedule: Schedule) -> Item {
+        Item {
+            id,
+            exercise,
+            content: 1,
+            rung: None,
+            side: Side::Neither,
+            dose,
+            schedule,
+            pain_limit: DEFAULT_PAIN_LIMIT,
+            may_step: false,
+            serves: None,
+            note: String::new(),
+        }
+    }
+
     /// What a balance item is stood on, and with which eyes: those of its rung, else the firm floor with eyes open.
     pub fn conditions(&self, catalogue: &Catalogue) -> (Surface, Eyes) {
         let exercise = catalogue.get(&self.exercise);
@@ -147,20 +201,20 @@ pub enum Side {
 
 impl Side {
     /// The sides in the order in which they are done; one `None` where there are no sides.
-    pub fn in_turn(self) -> &'static [Option<Leg>] {
+    pub fn in_turn(self) -> &'static [Option<BodySide>] {
         match self {
-            Side::Left => &[Some(Leg::Left)],
-            Side::Right => &[Some(Leg::Right)],
-            Side::Both => &[Some(Leg::Left), Some(Leg::Right)],
+            Side::Left => &[Some(BodySide::Left)],
+            Side::Right => &[Some(BodySide::Right)],
+            Side::Both => &[Some(BodySide::Left), Some(BodySide::Right)],
             Side::Neither => &[None],
         }
     }
 }
 
-/// One side of the body, as one hold, set or trial is done on it.
+/// One side of the body: the leg, arm or wrist with which one hold, set or trial is done.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum Leg {
+pub enum BodySide {
     /// The left.
     Left,
     /// The right.

@@ -3,7 +3,7 @@
 //! Cards and plan files of older programs give no days. Their times are read as those programs read them: of each condition the
 //! last in the list was taken on the day of issue, and each one before it on a day of its own, which nobody wrote down.
 
-use super::{Leg, Plan};
+use super::{BodySide, Plan};
 use crate::catalogue::{Eyes, Surface};
 use chrono::NaiveDate;
 use std::cmp::Reverse;
@@ -19,7 +19,7 @@ pub struct StanceBaseline {
     /// The day of the visit; `None` where an older card or plan file does not say.
     pub taken: Option<NaiveDate>,
     /// The leg stood on.
-    pub leg: Leg,
+    pub leg: BodySide,
     /// What it stood on.
     pub surface: Surface,
     /// Eyes open or closed.
@@ -34,7 +34,7 @@ pub struct StanceBaseline {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct StanceField {
     /// The leg stood on.
-    pub leg: Leg,
+    pub leg: BodySide,
     /// What it stands on.
     pub surface: Surface,
     /// Eyes open or closed.
@@ -43,10 +43,11 @@ pub struct StanceField {
 
 impl StanceField {
     /// The two that every balance item needs: eyes open on the firm floor.
-    pub const FIRM_OPEN: [StanceField; 2] = [StanceField::firm_open(Leg::Left), StanceField::firm_open(Leg::Right)];
+    pub const FIRM_OPEN: [StanceField; 2] =
+        [StanceField::firm_open(BodySide::Left), StanceField::firm_open(BodySide::Right)];
 
     /// Eyes open on the firm floor.
-    pub const fn firm_open(leg: Leg) -> StanceField {
+    pub const fn firm_open(leg: BodySide) -> StanceField {
         StanceField { leg, surface: Surface::Firm, eyes: Eyes::Open }
     }
 
@@ -67,12 +68,13 @@ impl Plan {
     /// The stance times with their days. Where none is written down, the last of each condition gets the day of issue; those
     /// before it keep `None`, which is an earlier day, another one for each.
     pub fn dated_baselines(&self) -> Vec<StanceBaseline> {
-        let last = |at: usize| !self.baselines[at + 1..].iter().any(|later| later.field() == self.baselines[at].field());
+        let all = &self.prescription.baselines;
+        let last = |at: usize| !all[at + 1..].iter().any(|later| later.field() == all[at].field());
         let dated = |(at, baseline): (usize, &StanceBaseline)| StanceBaseline {
-            taken: baseline.taken.or(last(at).then_some(self.issued)),
+            taken: baseline.taken.or(last(at).then_some(self.header.issued)),
             ..*baseline
         };
-        self.baselines.iter().enumerate().map(dated).collect()
+        all.iter().enumerate().map(dated).collect()
     }
 }
 
@@ -83,7 +85,12 @@ pub fn newest(dated: &[StanceBaseline], field: StanceField) -> Option<&StanceBas
 
 /// On how many days a leg stood for `tenths` or longer with eyes open on the firm floor: the days of `dated` times, and
 /// `other` days on which it is known to have done so.
-pub fn days_reached(dated: &[StanceBaseline], leg: Leg, tenths: u16, other: impl IntoIterator<Item = NaiveDate>) -> usize {
+pub fn days_reached(
+    dated: &[StanceBaseline],
+    leg: BodySide,
+    tenths: u16,
+    other: impl IntoIterator<Item = NaiveDate>,
+) -> usize {
     let long = || dated.iter().filter(|one| StanceField::firm_open(leg).is_of(one) && one.tenths >= tenths);
     let days: BTreeSet<NaiveDate> = long().filter_map(|baseline| baseline.taken).chain(other).collect();
     days.len() + long().filter(|baseline| baseline.taken.is_none()).count()
@@ -110,50 +117,52 @@ mod tests {
     use crate::review::samples::{baseline, plan, start};
     use chrono::Duration;
 
-    fn on(day: i64, leg: Leg, tenths: u16) -> StanceBaseline {
+    fn on(day: i64, leg: BodySide, tenths: u16) -> StanceBaseline {
         StanceBaseline { taken: Some(start() + Duration::days(day)), ..baseline(leg, tenths) }
     }
 
     #[test]
     fn without_days_the_last_is_of_the_day_of_issue_and_those_before_are_earlier_days() {
         let mut old = plan();
-        old.issued = start() + Duration::days(14);
-        old.baselines = vec![baseline(Leg::Left, 310), baseline(Leg::Left, 320), baseline(Leg::Right, 90)];
+        old.header.issued = start() + Duration::days(14);
+        old.prescription.baselines =
+            vec![baseline(BodySide::Left, 310), baseline(BodySide::Left, 320), baseline(BodySide::Right, 90)];
         let taken: Vec<_> = old.dated_baselines().iter().map(|one| one.taken).collect();
-        assert_eq!(taken, [None, Some(old.issued), Some(old.issued)]);
-        assert_eq!(days_reached(&old.dated_baselines(), Leg::Left, 300, []), 2, "as the program that wrote it counted");
+        assert_eq!(taken, [None, Some(old.header.issued), Some(old.header.issued)]);
+        assert_eq!(days_reached(&old.dated_baselines(), BodySide::Left, 300, []), 2, "as the program that wrote it counted");
     }
 
     #[test]
     fn a_day_that_is_known_stays() {
         let mut told = plan();
-        told.issued = start() + Duration::days(14);
-        told.baselines = vec![on(0, Leg::Left, 310), on(0, Leg::Right, 310)];
-        assert_eq!(told.dated_baselines(), told.baselines);
+        told.header.issued = start() + Duration::days(14);
+        told.prescription.baselines = vec![on(0, BodySide::Left, 310), on(0, BodySide::Right, 310)];
+        assert_eq!(told.dated_baselines(), told.prescription.baselines);
     }
 
     #[test]
     fn two_times_of_one_day_are_one_day() {
-        let told = [on(0, Leg::Left, 310), on(0, Leg::Left, 320), on(7, Leg::Right, 450)];
-        assert_eq!(days_reached(&told, Leg::Left, 300, []), 1);
-        assert_eq!(days_reached(&told, Leg::Left, 300, [start()]), 1, "at home on the day of the visit");
-        assert_eq!(days_reached(&told, Leg::Left, 300, [start() + Duration::days(1)]), 2);
-        assert_eq!(days_reached(&told, Leg::Left, 311, [start() + Duration::days(1)]), 2);
-        assert_eq!(days_reached(&told, Leg::Left, 321, []), 0);
+        let told = [on(0, BodySide::Left, 310), on(0, BodySide::Left, 320), on(7, BodySide::Right, 450)];
+        assert_eq!(days_reached(&told, BodySide::Left, 300, []), 1);
+        assert_eq!(days_reached(&told, BodySide::Left, 300, [start()]), 1, "at home on the day of the visit");
+        assert_eq!(days_reached(&told, BodySide::Left, 300, [start() + Duration::days(1)]), 2);
+        assert_eq!(days_reached(&told, BodySide::Left, 311, [start() + Duration::days(1)]), 2);
+        assert_eq!(days_reached(&told, BodySide::Left, 321, []), 0);
     }
 
     #[test]
     fn the_newest_is_the_one_of_the_last_day_wherever_it_is_in_the_list() {
-        let told = [on(7, Leg::Left, 40), on(0, Leg::Left, 310), on(7, Leg::Left, 60)];
-        assert_eq!(newest(&told, StanceField::firm_open(Leg::Left)).map(|one| one.tenths), Some(60));
-        assert_eq!(newest(&told, StanceField::firm_open(Leg::Right)), None);
+        let told = [on(7, BodySide::Left, 40), on(0, BodySide::Left, 310), on(7, BodySide::Left, 60)];
+        assert_eq!(newest(&told, StanceField::firm_open(BodySide::Left)).map(|one| one.tenths), Some(60));
+        assert_eq!(newest(&told, StanceField::firm_open(BodySide::Right)), None);
     }
 
     #[test]
     fn the_longest_times_are_of_different_days() {
-        let told = [on(0, Leg::Left, 310), on(7, Leg::Left, 330), on(7, Leg::Left, 340), on(9, Leg::Left, 50)];
-        assert_eq!(longest(&told, 2), [on(7, Leg::Left, 340), on(0, Leg::Left, 310)]);
-        let unknown = [baseline(Leg::Left, 310), baseline(Leg::Left, 320), on(9, Leg::Left, 50)];
+        let told =
+            [on(0, BodySide::Left, 310), on(7, BodySide::Left, 330), on(7, BodySide::Left, 340), on(9, BodySide::Left, 50)];
+        assert_eq!(longest(&told, 2), [on(7, BodySide::Left, 340), on(0, BodySide::Left, 310)]);
+        let unknown = [baseline(BodySide::Left, 310), baseline(BodySide::Left, 320), on(9, BodySide::Left, 50)];
         assert_eq!(longest(&unknown, 2), [unknown[1], unknown[0]], "each on a day of its own");
     }
 }

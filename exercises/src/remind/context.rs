@@ -53,7 +53,7 @@ impl<'a> ReminderContext<'a> {
     /// Over all plans followed on one device.
     pub fn new(of: Vec<PlanInForce<'a>>, settings: &'a Settings, zone: &'a Offsets) -> ReminderContext<'a> {
         let shown = of.iter().flat_map(|one| {
-            let plan = one.followed.plan.id;
+            let plan = one.followed.plan.header.id;
             one.followed.history.reminded_last.iter().map(move |(slot, at)| ((plan, *slot), *at))
         });
         ReminderContext { shown: shown.collect(), of, settings, zone }
@@ -71,7 +71,7 @@ impl<'a> ReminderContext<'a> {
         });
         let (of, slot, item) = wanted.min_by_key(|(_, slot, _)| std::cmp::Reverse(slot.due.map(|due| due.utc_ms)))?;
         let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
-        let plan = of.followed.plan.id;
+        let plan = of.followed.plan.header.id;
         Some(Reminder {
             plan,
             slot: slot.slot,
@@ -84,12 +84,12 @@ impl<'a> ReminderContext<'a> {
     /// Whether a reminder of `slot` that was shown is still of use at `now`: the slot is open, nothing of it was begun since, left
     /// out or on a day off, no alarm pauses it, and it was not put off.
     pub fn still_applies(&self, plan: PlanId, slot: SlotRef, now: Stamp) -> bool {
-        let same = |(of, open, _): &(PlanInForce<'_>, Slot, &Item)| of.followed.plan.id == plan && open.slot == slot;
+        let same = |(of, open, _): &(PlanInForce<'_>, Slot, &Item)| of.followed.plan.header.id == plan && open.slot == slot;
         let found = self.of.iter().flat_map(|one| open(*one, now, self.zone)).find(same);
         found.is_some_and(|one| {
             let (of, Slot { slot, .. }, item) = one;
             let Followed { plan, history, .. } = of.followed;
-            let shown = self.shown.get(&(plan.id, slot));
+            let shown = self.shown.get(&(plan.header.id, slot));
             let put_off = history.put_off.get(&slot).zip(shown).is_some_and(|(until, at)| until.utc_ms > at.utc_ms);
             let paused = alarm::blocking(&history.alarms, item, plan, of.catalogue).is_some();
             let undone = self.undone(&one, shown.copied().unwrap_or(now), now);
@@ -112,7 +112,7 @@ impl<'a> ReminderContext<'a> {
     fn wanted_since(&self, one: &(PlanInForce<'_>, Slot, &Item), now: Stamp) -> Option<Stamp> {
         let (of, slot, item) = one;
         let Followed { plan, history, .. } = of.followed;
-        let shown = self.shown.get(&(plan.id, slot.slot));
+        let shown = self.shown.get(&(plan.header.id, slot.slot));
         let since = match history.put_off.get(&slot.slot) {
             Some(until) => Some(*until).filter(|until| shown.is_none_or(|at| at.utc_ms < until.utc_ms)),
             None => slot.due.filter(|_| shown.is_none()),
@@ -127,7 +127,7 @@ impl<'a> ReminderContext<'a> {
     fn waits(&self, one: &(PlanInForce<'_>, Slot, &Item), since: Stamp, now: Stamp) -> bool {
         let (of, slot, _) = one;
         let Followed { plan, history, .. } = of.followed;
-        let Some(shown) = self.shown.get(&(plan.id, slot.slot)) else { return false };
+        let Some(shown) = self.shown.get(&(plan.header.id, slot.slot)) else { return false };
         let put_off = history.put_off.get(&slot.slot).is_some_and(|until| until.utc_ms > shown.utc_ms);
         let waits = being_done(history, slot.slot) || self.undone(one, *shown, now);
         (since.utc_ms..=now.utc_ms).contains(&shown.utc_ms) && !put_off && waits
@@ -151,7 +151,7 @@ impl<'a> ReminderContext<'a> {
     fn heeded(&self, slot: (PlanId, SlotRef), now: Stamp) -> bool {
         let before = self.shown.iter().filter(|(other, at)| **other != slot && at.utc_ms <= now.utc_ms);
         let Some(((plan, last), _)) = before.max_by_key(|(_, at)| at.utc_ms) else { return false };
-        let of = self.of.iter().find(|one| one.followed.plan.id == *plan);
+        let of = self.of.iter().find(|one| one.followed.plan.header.id == *plan);
         let mut runs = of.into_iter().flat_map(|one| one.followed.history.runs.values().rev());
         runs.any(|run| run.slot == Some(*last) && run.tried())
     }

@@ -24,9 +24,10 @@ fn slot(day: i64, item: ItemId, number: u8) -> SlotRef {
 /// The card was taken on day 0 at eight; then this happened.
 fn followed(happened: &[(Stamp, LogEvent)]) -> Followed {
     let entries = happened.iter().enumerate();
-    let entries = entries.map(|(n, (at, event))| Entry { n: n as u32 + 1, plan: plan().id, at: *at, event: event.clone() });
+    let entries =
+        entries.map(|(n, (at, event))| Entry { n: n as u32 + 1, plan: plan().header.id, at: *at, event: event.clone() });
     let log = Log { id: PHONE, entries: entries.collect() };
-    Followed { plan: plan(), taken: at(0, 8, 0), history: History::fold(&log, plan().id) }
+    Followed { plan: plan(), taken: at(0, 8, 0), history: History::fold(&log, plan().header.id) }
 }
 
 fn due_with(happened: &[(Stamp, LogEvent)], settings: &Settings, now: Stamp) -> Option<Reminder> {
@@ -56,7 +57,7 @@ fn done(when: Stamp, slot: SlotRef) -> (Stamp, LogEvent) {
     let run = Run {
         id: RunId(1),
         item: HOLD,
-        exercise: plan().items[0].exercise.clone(),
+        exercise: plan().prescription.items[0].exercise.clone(),
         rung: None,
         dose: HOLD_DOSE,
         slot: Some(slot),
@@ -65,7 +66,7 @@ fn done(when: Stamp, slot: SlotRef) -> (Stamp, LogEvent) {
         end: RunEnd::Completed,
         paused_ms: 0,
         interruptions: Vec::new(),
-        work: Work::Hold(vec![HoldRecord { leg: None, held_ms: 10_000 }; 3]),
+        work: Work::Timed(vec![HoldRecord { side: None, held_ms: 10_000 }; 3]),
     };
     (when, LogEvent::Run(run))
 }
@@ -182,13 +183,13 @@ fn a_reminder_that_is_shown_goes_as_soon_as_it_is_of_no_use() {
         let settings = Settings::default();
         let context =
             ReminderContext::new(vec![PlanInForce { followed: &followed, catalogue: &catalogue }], &settings, &zone);
-        context.still_applies(plan().id, nine, now)
+        context.still_applies(plan().header.id, nine, now)
     };
     assert!(stands(&[], at(1, 9, 5)));
     assert!(!stands(&[], at(1, 10, 0)), "the slot has closed");
     assert!(!stands(&[done(at(1, 9, 2), nine)], at(1, 9, 5)));
     let (when, LogEvent::Run(run)) = done(at(1, 9, 4), nine) else { panic!("a run") };
-    assert!(!stands(&[(when, LogEvent::Run(Run { end: RunEnd::Going, work: Work::Hold(vec![]), ..run }))], at(1, 9, 5)));
+    assert!(!stands(&[(when, LogEvent::Run(Run { end: RunEnd::Going, work: Work::Timed(vec![]), ..run }))], at(1, 9, 5)));
     assert!(!stands(&[(at(1, 9, 2), LogEvent::Skipped { slot: nine, reason: Barrier::NoTime })], at(1, 9, 5)));
     assert!(!stands(&[(at(1, 9, 2), LogEvent::PutOff { slot: nine, minutes: 10 })], at(1, 9, 5)));
     assert!(!stands(&[(at(1, 9, 2), LogEvent::Trouble { trouble: Trouble::Nerve, item: None })], at(1, 9, 5)));
@@ -225,14 +226,14 @@ fn after_the_review_nothing_comes() {
 /// One hold of three, of a run that began at `began` and of which this was recorded at `recorded`.
 fn in_part(began: Stamp, recorded: Stamp, slot: SlotRef, end: RunEnd) -> (Stamp, LogEvent) {
     let (_, LogEvent::Run(run)) = done(began, slot) else { panic!("a run") };
-    (recorded, LogEvent::Run(Run { end, work: Work::Hold(vec![HoldRecord { leg: None, held_ms: 10_000 }]), ..run }))
+    (recorded, LogEvent::Run(Run { end, work: Work::Timed(vec![HoldRecord { side: None, held_ms: 10_000 }]), ..run }))
 }
 
 fn stays(happened: &[(Stamp, LogEvent)], slot: SlotRef, now: Stamp) -> bool {
     let (followed, catalogue, zone) = (followed(happened), catalogue(), Offsets::fixed(0));
     let settings = Settings::default();
     ReminderContext::new(vec![PlanInForce { followed: &followed, catalogue: &catalogue }], &settings, &zone).still_applies(
-        plan().id,
+        plan().header.id,
         slot,
         now,
     )
@@ -289,7 +290,7 @@ fn a_part_that_is_announced_again_waits_as_any_other() {
     let part = {
         let (when, LogEvent::Run(run)) = done(at(1, 18, 1), reps) else { panic!("a run") };
         let dose = plan().item(REPS).expect("an item").dose;
-        let work = Work::Reps(vec![crate::run::SetRecord { leg: None, done: 2, failed: 0 }]);
+        let work = Work::Counted(vec![crate::run::SetRecord { side: None, done: 2, failed: 0 }]);
         (when, LogEvent::Run(Run { item: REPS, dose, end: RunEnd::Stopped, work, ..run }))
     };
     let later = |slot, minute| (at(1, 18, minute), LogEvent::PutOff { slot, minutes: 10 });

@@ -33,7 +33,7 @@ pub fn weekly(of: PlanInForce<'_>, now: Stamp, zone: &Offsets) -> Vec<Weekly> {
     let plan = &of.followed.plan;
     let mut times: BTreeMap<NaiveTime, (BTreeSet<NaiveDateTime>, u32)> = BTreeMap::new();
     // A window of yesterday may reach over midnight.
-    let days = (now.date() - Duration::days(1)).iter_days().take_while(|day| *day <= plan.review);
+    let days = (now.date() - Duration::days(1)).iter_days().take_while(|day| *day <= plan.prescription.review);
     for slot in days.flat_map(|day| slots::of_day(plan, day, zone, of.followed.taken)) {
         let Some(due) = slot.due.filter(|due| due.utc_ms >= now.utc_ms) else { continue };
         let item = plan.item(slot.slot.item).filter(|_| of.followed.history.day_off(slot.slot.day).is_none());
@@ -44,7 +44,7 @@ pub fn weekly(of: PlanInForce<'_>, now: Stamp, zone: &Offsets) -> Vec<Weekly> {
         dates.insert(due.local());
         *takes_s = item.dose.total_s(sides).max(*takes_s);
     }
-    times.into_values().filter_map(|(dates, takes_s)| one(plan.id, &dates, takes_s)).collect()
+    times.into_values().filter_map(|(dates, takes_s)| one(plan.header.id, &dates, takes_s)).collect()
 }
 
 fn one(plan: PlanId, dates: &BTreeSet<NaiveDateTime>, takes_s: u32) -> Option<Weekly> {

@@ -35,10 +35,10 @@ pub fn build_against(
     norms: &Norms,
 ) -> Option<Review> {
     let newest = revisions.values().next_back()?;
-    let united = unite(summaries.iter().filter(|summary| summary.plan == newest.id))?;
-    let start = newest.start;
+    let united = unite(summaries.iter().filter(|summary| summary.plan == newest.header.id))?;
+    let start = newest.header.start;
     let date = |day: u16| start + Duration::days(i64::from(day));
-    let day_of = |plan: &Plan| day_number(plan.issued, start);
+    let day_of = |plan: &Plan| day_number(plan.header.issued, start);
     let strings = strings::strings(&united, revisions, start);
     let balance = stance::series(&united, revisions, catalogue, norms);
     let activities = ratings::activities(&united, revisions, day_of);
@@ -48,7 +48,7 @@ pub fn build_against(
         covered: united.seen.first().zip(united.seen.last()).map(|(first, last)| (date(*first), date(*last))),
         logs: united.logs.len() as u16,
         behind: behind(&united, date),
-        revision: in_force(&united, revisions).unwrap_or(newest.revision),
+        revision: in_force(&united, revisions).unwrap_or(newest.header.revision),
         alarms: alarms(&united, newest, date),
         adherence: adherence(&united, revisions, newest, &strings),
         days: strings::day_strings(&united, &strings.slots, start),
@@ -85,7 +85,7 @@ fn alarms(united: &United<'_>, newest: &Plan, date: impl Fn(u16) -> NaiveDate) -
         date: date(alarm.day),
         trouble: alarm.trouble,
         item: alarm.item,
-        cleared: newest.cleared.contains(entry),
+        cleared: newest.prescription.cleared.contains(entry),
         said_mistaken: united.corrections.get(&entry.log).is_some_and(|said| said.alarms.contains(&entry.n)),
     };
     let mut all: Vec<ReviewAlarm> = united.alarms.iter().map(one).collect();
@@ -99,7 +99,7 @@ fn alarms(united: &United<'_>, newest: &Plan, date: impl Fn(u16) -> NaiveDate) -
 fn baselines(revisions: &BTreeMap<u16, Plan>, start: NaiveDate) -> Vec<(u16, StanceBaseline)> {
     let mut all: Vec<(u16, StanceBaseline)> = Vec::new();
     for plan in revisions.values() {
-        for (written, dated) in plan.baselines.iter().zip(plan.dated_baselines()) {
+        for (written, dated) in plan.prescription.baselines.iter().zip(plan.dated_baselines()) {
             let same_day = |other: &StanceBaseline| dated.taken.is_some() && other.taken == dated.taken;
             let carried = |other: &StanceBaseline| {
                 written.taken.is_none() && (other.tenths, other.capped) == (dated.tenths, dated.capped)
@@ -108,7 +108,7 @@ fn baselines(revisions: &BTreeMap<u16, Plan>, start: NaiveDate) -> Vec<(u16, Sta
             match like.find(|other| same_day(other) || carried(other)) {
                 Some(known) if same_day(known) => *known = dated,
                 Some(_) => {}
-                None => all.push((day_number(dated.taken.unwrap_or(plan.issued), start), dated)),
+                None => all.push((day_number(dated.taken.unwrap_or(plan.header.issued), start), dated)),
             }
         }
     }
@@ -120,7 +120,7 @@ fn day_number(date: NaiveDate, start: NaiveDate) -> u16 {
 }
 
 fn adherence(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, newest: &Plan, strings: &Strings) -> Vec<ItemAdherence> {
-    let in_force = newest.items.iter().map(|item| item.id);
+    let in_force = newest.prescription.items.iter().map(|item| item.id);
     let told = strings.slots.iter().map(|slot| slot.item).chain(united.runs.values().map(|run| run.item));
     let items = ratings::unique(in_force.chain(told));
     items.into_iter().map(|item| of_item(united, revisions, newest, strings, item)).collect()

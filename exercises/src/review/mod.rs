@@ -18,7 +18,7 @@ use crate::change::{ActivitiesTogether, ActivityChange, Conditions, PainChange, 
 use crate::history::Mark;
 use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId};
 use crate::log::Barrier;
-use crate::plan::{Leg, StanceBaseline};
+use crate::plan::{BodySide, StanceBaseline};
 use crate::run::SetUp;
 use crate::suggest::Suggestion;
 use crate::summary::WeekDelay;
@@ -146,7 +146,7 @@ pub struct StanceSeries {
     /// Its rung.
     pub rung: Option<RungId>,
     /// The leg stood on.
-    pub leg: Leg,
+    pub leg: BodySide,
     /// What was stood on.
     pub surface: Surface,
     /// Eyes open or closed.

@@ -97,7 +97,7 @@ mod tests {
     use super::*;
     use crate::catalogue::{ExerciseId, Eyes, Surface};
     use crate::norms::{Ages, ClinicRow, ClinicTable, Condition, Conditions as Row, Feet, Published};
-    use crate::plan::Leg;
+    use crate::plan::BodySide;
     use crate::review::samples;
 
     fn catalogue() -> Catalogue {
@@ -129,7 +129,7 @@ mod tests {
             eyes: Eyes::Open,
             set_up,
             target_s: 30,
-            leg: Leg::Left,
+            leg: BodySide::Left,
         }
     }
 

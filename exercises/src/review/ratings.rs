@@ -24,13 +24,13 @@ pub(crate) fn pain_points<'a>(ratings: impl IntoIterator<Item = &'a PainOn>) -> 
 }
 
 pub(super) fn pain(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, day_of: impl Fn(&Plan) -> u16) -> Vec<PainSeries> {
-    let named = revisions.values().rev().flat_map(|plan| plan.complaints.iter().map(|complaint| complaint.id));
+    let named = revisions.values().rev().flat_map(|plan| plan.prescription.complaints.iter().map(|complaint| complaint.id));
     let told = united.pain.values().map(|rating| rating.complaint);
     let one = |complaint: ComplaintId| {
         let points = pain_points(united.pain.values().filter(|rating| rating.complaint == complaint));
-        let at_visits = revisions
-            .values()
-            .filter_map(|plan| Some((day_of(plan), plan.complaints.iter().find(|other| other.id == complaint)?.pain?)));
+        let at_visits = revisions.values().filter_map(|plan| {
+            Some((day_of(plan), plan.prescription.complaints.iter().find(|other| other.id == complaint)?.pain?))
+        });
         PainSeries { complaint, at_visits: at_visits.collect(), change: pain_over_days(&points), points }
     };
     unique(named.chain(told)).into_iter().map(one).collect()
@@ -41,7 +41,7 @@ pub(super) fn activities(
     revisions: &BTreeMap<u16, Plan>,
     day_of: impl Fn(&Plan) -> u16,
 ) -> Vec<ActivitySeries> {
-    let named = revisions.values().rev().flat_map(|plan| plan.activities.iter().map(|activity| activity.id));
+    let named = revisions.values().rev().flat_map(|plan| plan.prescription.activities.iter().map(|activity| activity.id));
     let told = united.rated.values().map(|rating| rating.activity);
     let one = |activity: ActivityId| {
         let of_it = united.rated.values().filter(|rating| rating.activity == activity);
@@ -50,7 +50,9 @@ pub(super) fn activities(
         let points: Vec<(u16, u8)> = points.into_iter().collect();
         let at_visits: Vec<(u16, u8)> = revisions
             .values()
-            .filter_map(|plan| Some((day_of(plan), plan.activities.iter().find(|other| other.id == activity)?.rating?)))
+            .filter_map(|plan| {
+                Some((day_of(plan), plan.prescription.activities.iter().find(|other| other.id == activity)?.rating?))
+            })
             .collect();
         let change = activity_change(at_visits.first().map(|(_, rating)| *rating), &points);
         ActivitySeries { activity, at_visits, change, points }

@@ -6,7 +6,10 @@ use crate::catalogue::{
 };
 use crate::history::Mark;
 use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
-use crate::plan::{Activity, AgeBand, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline};
+use crate::plan::{
+    Activity, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side,
+    StanceBaseline,
+};
 use crate::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use crate::summary::{ItemDay, PainOn, RunOn, SettledOn, StanceOn, Summary, TakenOn};
 use chrono::NaiveDate;
@@ -92,18 +95,13 @@ pub fn item(dose: Dose, side: Side) -> Item {
         Dose::Balance { .. } => (BALANCE, "one-leg", "firm", ANKLE),
         Dose::Reps { .. } => (REPS, "stand-up", "high", BACK),
     };
+    let exercise = ExerciseId::new(exercise).expect("an id");
     Item {
-        id,
-        exercise: ExerciseId::new(exercise).expect("an id"),
-        content: 1,
         rung: Some(rung(first)),
         side,
-        dose,
-        schedule: once_a_day(),
-        pain_limit: 5,
         may_step: true,
         serves: Some(serves),
-        note: String::new(),
+        ..Item::new(id, exercise, dose, once_a_day())
     }
 }
 
@@ -118,8 +116,14 @@ pub fn start() -> NaiveDate {
 }
 
 /// With eyes open on the firm floor, on a day that is not written down.
-pub fn baseline(leg: Leg, tenths: u16) -> StanceBaseline {
+pub fn baseline(leg: BodySide, tenths: u16) -> StanceBaseline {
     StanceBaseline { taken: None, leg, surface: Surface::Firm, eyes: Eyes::Open, tenths, capped: false }
+}
+
+/// That plan in another revision, issued so many days after its start.
+pub fn revised(revision: u16, days: i64) -> Plan {
+    let header = Header { revision, issued: start() + chrono::Duration::days(days), ..plan().header };
+    Plan { header, ..plan() }
 }
 
 /// Hold three times a day, balance on both legs and the counted movement once a day, for four weeks.
@@ -127,25 +131,23 @@ pub fn plan() -> Plan {
     let hold = Item { schedule: three_times_a_day(), ..item(HOLD_DOSE, Side::Neither) };
     let complaint = |id, name: &str, side, pain| Complaint { id, name: name.into(), side, pain: Some(pain) };
     Plan {
-        id: PLAN,
-        revision: 1,
-        clinic: "Bridge Street".into(),
-        start: start(),
-        issued: start(),
-        review: start() + chrono::Duration::days(28),
-        age: Some(AgeBand::From40),
-        absent: Risk::ALL.into_iter().collect(),
-        items: vec![hold, item(BALANCE_DOSE, Side::Both), item(REPS_DOSE, Side::Neither)],
-        complaints: vec![complaint(BACK, "upper back", Side::Neither, 6), complaint(ANKLE, "ankle", Side::Right, 3)],
-        activities: vec![Activity { id: ActivityId(1), name: "turning the head".into(), rating: Some(4) }],
-        baselines: vec![baseline(Leg::Left, 220), baseline(Leg::Right, 124)],
-        aftercare: Vec::new(),
-        cleared: Vec::new(),
+        header: Header { id: PLAN, revision: 1, clinic: "Bridge Street".into(), start: start(), issued: start() },
+        prescription: Prescription {
+            review: start() + chrono::Duration::days(28),
+            age: Some(AgeBand::From40),
+            absent: Risk::ALL.into_iter().collect(),
+            items: vec![hold, item(BALANCE_DOSE, Side::Both), item(REPS_DOSE, Side::Neither)],
+            complaints: vec![complaint(BACK, "upper back", Side::Neither, 6), complaint(ANKLE, "ankle", Side::Right, 3)],
+            activities: vec![Activity { id: ActivityId(1), name: "turning the head".into(), rating: Some(4) }],
+            baselines: vec![baseline(BodySide::Left, 220), baseline(BodySide::Right, 124)],
+            aftercare: Vec::new(),
+            cleared: Vec::new(),
+        },
     }
 }
 
 pub fn revisions(plans: impl IntoIterator<Item = Plan>) -> BTreeMap<u16, Plan> {
-    plans.into_iter().map(|plan| (plan.revision, plan)).collect()
+    plans.into_iter().map(|plan| (plan.header.revision, plan)).collect()
 }
 
 /// A summary of days on each of which the program was opened, with nothing else.
@@ -208,7 +210,7 @@ pub fn stance(left_ms: &[u32], right_ms: &[u32]) -> StanceOn {
             end: if *held_ms >= 30_000 { TrialEnd::Target } else { TrialEnd::Touch },
         }
     };
-    let trials = left_ms.iter().map(trial(Leg::Left)).chain(right_ms.iter().map(trial(Leg::Right)));
+    let trials = left_ms.iter().map(trial(BodySide::Left)).chain(right_ms.iter().map(trial(BodySide::Right)));
     StanceOn {
         set_up: SetUp::OnSupport,
         surface: Surface::Firm,

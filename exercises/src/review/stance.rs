@@ -7,7 +7,7 @@ use crate::catalogue::{Catalogue, ExerciseId};
 use crate::change::{Conditions, OneLeg, StanceDay, compare_legs, seconds, stance_change, stance_day, sway_series};
 use crate::id::{ItemId, LogId};
 use crate::norms::Norms;
-use crate::plan::{Leg, Plan, Side};
+use crate::plan::{BodySide, Plan, Side};
 use crate::summary::{RunOn, SwayOn};
 use std::collections::BTreeMap;
 
@@ -27,7 +27,7 @@ pub(super) fn series(
     catalogue: &Catalogue,
     norms: &Norms,
 ) -> Vec<StanceSeries> {
-    let known = NormContext { norms, catalogue, age: revisions.values().rev().find_map(|plan| plan.age) };
+    let known = NormContext { norms, catalogue, age: revisions.values().rev().find_map(|plan| plan.prescription.age) };
     trials(united, revisions).into_iter().filter_map(|(conditions, days)| one(&conditions, &days, known)).collect()
 }
 
@@ -106,20 +106,21 @@ pub(super) fn sides(all: &[StanceSeries], newest: &Plan) -> Vec<Sides> {
     pairs.collect()
 }
 
-fn other(leg: Leg) -> Leg {
+fn other(leg: BodySide) -> BodySide {
     match leg {
-        Leg::Left => Leg::Right,
-        Leg::Right => Leg::Left,
+        BodySide::Left => BodySide::Right,
+        BodySide::Right => BodySide::Left,
     }
 }
 
 /// The side of the complaint that `exercise` serves, if it has one.
-fn involved(plan: &Plan, exercise: &ExerciseId) -> Option<Leg> {
-    let mut served = plan.items.iter().filter(|item| item.exercise == *exercise).filter_map(|item| item.serves);
-    let side = |complaint| plan.complaints.iter().find(|other| other.id == complaint).map(|complaint| complaint.side);
+fn involved(plan: &Plan, exercise: &ExerciseId) -> Option<BodySide> {
+    let mut served = plan.prescription.items.iter().filter(|item| item.exercise == *exercise).filter_map(|item| item.serves);
+    let side =
+        |complaint| plan.prescription.complaints.iter().find(|other| other.id == complaint).map(|complaint| complaint.side);
     served.find_map(|complaint| match side(complaint)? {
-        Side::Left => Some(Leg::Left),
-        Side::Right => Some(Leg::Right),
+        Side::Left => Some(BodySide::Left),
+        Side::Right => Some(BodySide::Right),
         Side::Both | Side::Neither => None,
     })
 }

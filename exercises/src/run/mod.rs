@@ -3,9 +3,10 @@
 //! A run is logged as snapshots while it goes; the last snapshot counts. One that a crash or a closed lid cut off stays as
 //! far as it got.
 
-use crate::catalogue::{Dose, ExerciseId, Eyes, RungId, Surface};
+use crate::catalogue::kind::WorkForm;
+use crate::catalogue::{Dose, ExerciseId, Eyes, Kind, RungId, Surface};
 use crate::id::{ItemId, RunId};
-use crate::plan::Leg;
+use crate::plan::BodySide;
 use crate::slots::SlotRef;
 use crate::time::Stamp;
 
@@ -53,24 +54,24 @@ pub enum RunEnd {
     Trouble,
 }
 
-/// What was done, by kind.
+/// What was done, in one of the forms that kinds of exercise share.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Work {
-    /// Isometric holds, in order.
-    Hold(Vec<HoldRecord>),
-    /// Counted repetitions, a set each.
-    Reps(Vec<SetRecord>),
-    /// Balance trials, in order.
+    /// Timed parts, in order: holds.
+    Timed(Vec<HoldRecord>),
+    /// Counted parts, in order: sets of repetitions.
+    Counted(Vec<SetRecord>),
+    /// Balance trials, in order, with what they were done on.
     Balance(Balance),
 }
 
-/// One hold.
+/// One timed part.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct HoldRecord {
     /// The side, where there are sides.
-    pub leg: Option<Leg>,
+    pub side: Option<BodySide>,
     /// Milliseconds held, at most the target.
     pub held_ms: u32,
 }
@@ -80,7 +81,7 @@ pub struct HoldRecord {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct SetRecord {
     /// The side, where there are sides.
-    pub leg: Option<Leg>,
+    pub side: Option<BodySide>,
     /// Repetitions that went well.
     pub done: u8,
     /// Repetitions that the person marked as failed.
@@ -118,7 +119,7 @@ pub enum SetUp {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Trial {
     /// The leg stood on.
-    pub leg: Leg,
+    pub leg: BodySide,
     /// Milliseconds from the start tone to the end.
     pub held_ms: u32,
     /// What ended it.
@@ -137,7 +138,7 @@ pub enum TrialEnd {
     CutOff,
 }
 
-/// A part of a whole: what was done of what was asked for. Units are holds' milliseconds, repetitions, or trials.
+/// A part of a whole: what was done of what was asked for. Units are milliseconds of timed parts, repetitions, or trials.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Share {
@@ -155,35 +156,29 @@ impl Share {
 }
 
 impl Run {
-    /// What was done of the dose. A hold's seconds count up to its target, a repetition that failed does not count, a
-    /// balance trial counts whatever its time, since its time is a result and not a dose. More on one side does not make up
-    /// for less on the other.
+    /// What was done of the dose. A timed part counts up to its target, a repetition that failed does not count, a balance trial
+    /// counts whatever its time, since its time is a result and not a dose. More on one side does not make up for less on the
+    /// other.
     pub fn share(&self, sides: u32) -> Share {
-        match (&self.work, self.dose) {
-            (Work::Hold(holds), Dose::Hold { repetitions, hold_s, .. }) => {
-                let target = u32::from(hold_s) * 1000;
-                let held = holds.iter().map(|held| (held.leg, held.held_ms.min(target)));
-                by_side(held, sides, u32::from(repetitions) * target)
-            }
-            (Work::Reps(sets), Dose::Reps { sets: asked, repetitions, .. }) => {
-                let each = u32::from(repetitions);
-                let done = sets.iter().map(|set| (set.leg, u32::from(set.done).min(each)));
-                by_side(done, sides, u32::from(asked) * each)
-            }
-            (Work::Balance(balance), Dose::Balance { trials, .. }) => {
+        let part = self.dose.part_amount();
+        let each = u32::from(self.dose.parts()) * part;
+        match &self.work {
+            _ if !self.fits() => Share { done: 0, of: 0 },
+            Work::Timed(parts) => by_side(parts.iter().map(|held| (held.side, held.held_ms.min(part))), sides, each),
+            Work::Counted(sets) => by_side(sets.iter().map(|set| (set.side, u32::from(set.done).min(part))), sides, each),
+            Work::Balance(balance) => {
                 let real = balance.trials.iter().filter(|trial| trial.end != TrialEnd::CutOff);
-                by_side(real.map(|trial| (Some(trial.leg), 1)), sides, u32::from(trials))
+                by_side(real.map(|trial| (Some(trial.leg), 1)), sides, each)
             }
-            _ => Share { done: 0, of: 0 },
         }
     }
 
-    /// Whole parts done of whole parts asked for: holds kept to the end, repetitions, trials.
+    /// Whole parts done of whole parts asked for: timed parts kept to the end, repetitions, trials.
     pub fn parts(&self, sides: u32) -> Share {
-        match (&self.work, self.dose) {
-            (Work::Hold(holds), Dose::Hold { repetitions, hold_s, .. }) => {
-                let full = holds.iter().filter(|held| held.held_ms >= u32::from(hold_s) * 1000);
-                by_side(full.map(|held| (held.leg, 1)), sides, u32::from(repetitions))
+        match &self.work {
+            Work::Timed(parts) if self.fits() => {
+                let full = parts.iter().filter(|held| held.held_ms >= self.dose.part_amount());
+                by_side(full.map(|held| (held.side, 1)), sides, u32::from(self.dose.parts()))
             }
             _ => self.share(sides),
         }
@@ -192,15 +187,71 @@ impl Run {
     /// Whether anything was tried at all, even if no part of it came to its end.
     pub fn tried(&self) -> bool {
         match &self.work {
-            Work::Hold(holds) => holds.iter().any(|held| held.held_ms > 0),
-            Work::Reps(sets) => sets.iter().any(|set| set.done > 0 || set.failed > 0),
+            Work::Timed(parts) => parts.iter().any(|held| held.held_ms > 0),
+            Work::Counted(sets) => sets.iter().any(|set| set.done > 0 || set.failed > 0),
             Work::Balance(balance) => balance.trials.iter().any(|trial| trial.end != TrialEnd::CutOff),
         }
+    }
+
+    /// Whether what was done is in the form of the dose's kind. A log may hold anything.
+    pub fn fits(&self) -> bool {
+        self.work.form() == self.dose.kind().form()
+    }
+}
+
+impl Work {
+    /// Nothing yet of a run of `kind`; `conditions` are the surface and the eyes, which trials keep.
+    pub fn begun(kind: Kind, conditions: (Surface, Eyes)) -> Work {
+        match kind.form() {
+            WorkForm::Timed => Work::Timed(Vec::new()),
+            WorkForm::Counted => Work::Counted(Vec::new()),
+            WorkForm::Trials => {
+                let (surface, eyes) = conditions;
+                Work::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials: Vec::new() })
+            }
+        }
+    }
+
+    /// All of `dose` on each of `sides`, for somebody who says that it was done; `None` for trials, whose time is the result.
+    pub fn in_full(dose: Dose, sides: &[Option<BodySide>]) -> Option<Work> {
+        let all = sides.iter().flat_map(|side| std::iter::repeat_n(*side, dose.parts().into()));
+        let amount = dose.part_amount();
+        match dose.kind().form() {
+            WorkForm::Timed => Some(Work::Timed(all.map(|side| HoldRecord { side, held_ms: amount }).collect())),
+            WorkForm::Counted => {
+                let done = u8::try_from(amount).unwrap_or(u8::MAX);
+                Some(Work::Counted(all.map(|side| SetRecord { side, done, failed: 0 }).collect()))
+            }
+            WorkForm::Trials => None,
+        }
+    }
+
+    /// The form that it is in.
+    pub fn form(&self) -> WorkForm {
+        match self {
+            Work::Timed(_) => WorkForm::Timed,
+            Work::Counted(_) => WorkForm::Counted,
+            Work::Balance(_) => WorkForm::Trials,
+        }
+    }
+
+    /// How many parts there are so far, whole or not.
+    pub fn count(&self) -> usize {
+        match self {
+            Work::Timed(parts) => parts.len(),
+            Work::Counted(sets) => sets.len(),
+            Work::Balance(balance) => balance.trials.len(),
+        }
+    }
+
+    /// The balance trials, if it is such.
+    pub fn balance(&self) -> Option<&Balance> {
+        if let Work::Balance(balance) = self { Some(balance) } else { None }
     }
 }
 
 /// Adds up what was done on each side, each capped at `each`.
-fn by_side(done: impl Iterator<Item = (Option<Leg>, u32)>, sides: u32, each: u32) -> Share {
+fn by_side(done: impl Iterator<Item = (Option<BodySide>, u32)>, sides: u32, each: u32) -> Share {
     let mut of_side = [0; 3];
     for (leg, amount) in done {
         of_side[leg.map_or(0, |leg| 1 + leg as usize)] += amount;

@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::catalogue::Tempo;
-use crate::plan::Leg::{Left, Right};
+use crate::plan::BodySide::{Left, Right};
 
 const HOLD: Dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
 const REPS: Dose = Dose::Reps { sets: 2, repetitions: 8, rest_s: 60, tempo: Tempo { up_s: 2, hold_s: 0, down_s: 2 } };
@@ -25,17 +25,17 @@ fn run(dose: Dose, work: Work) -> Run {
     }
 }
 
-fn holds(of: &[(Option<Leg>, u32)]) -> Run {
-    run(HOLD, Work::Hold(of.iter().map(|(leg, held_ms)| HoldRecord { leg: *leg, held_ms: *held_ms }).collect()))
+fn holds(of: &[(Option<BodySide>, u32)]) -> Run {
+    run(HOLD, Work::Timed(of.iter().map(|(leg, held_ms)| HoldRecord { side: *leg, held_ms: *held_ms }).collect()))
 }
 
-fn sets(of: &[(Option<Leg>, u8, u8)]) -> Run {
-    let set = |(leg, done, failed): &(Option<Leg>, u8, u8)| SetRecord { leg: *leg, done: *done, failed: *failed };
-    run(REPS, Work::Reps(of.iter().map(set).collect()))
+fn sets(of: &[(Option<BodySide>, u8, u8)]) -> Run {
+    let set = |(leg, done, failed): &(Option<BodySide>, u8, u8)| SetRecord { side: *leg, done: *done, failed: *failed };
+    run(REPS, Work::Counted(of.iter().map(set).collect()))
 }
 
-fn trials(of: &[(Leg, TrialEnd)]) -> Run {
-    let trial = |(leg, end): &(Leg, TrialEnd)| Trial { leg: *leg, held_ms: 4000, end: *end };
+fn trials(of: &[(BodySide, TrialEnd)]) -> Run {
+    let trial = |(leg, end): &(BodySide, TrialEnd)| Trial { leg: *leg, held_ms: 4000, end: *end };
     let balance = Balance {
         set_up: SetUp::OnSupport,
         surface: Surface::Firm,
@@ -95,7 +95,7 @@ fn tried_is_less_than_done_and_more_than_begun() {
 
 #[test]
 fn a_doing_of_another_kind_than_its_dose_is_nothing() {
-    let odd = run(BALANCE, Work::Hold(vec![HoldRecord { leg: None, held_ms: 10_000 }]));
+    let odd = run(BALANCE, Work::Timed(vec![HoldRecord { side: None, held_ms: 10_000 }]));
     assert_eq!(odd.share(1), share(0, 0));
     assert!(!odd.share(1).full(), "nothing of nothing is not the whole");
 }

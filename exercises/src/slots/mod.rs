@@ -84,10 +84,10 @@ fn due_at(day: NaiveDate, minute: u16, zone: &Offsets) -> Option<Stamp> {
 /// All slots of a plan whose windows open on `day`, by due time; those before `taken` (the taking of the card) or after
 /// the review date are left out.
 pub fn of_day(plan: &Plan, day: NaiveDate, zone: &Offsets, taken: Stamp) -> Vec<Slot> {
-    if day > plan.review {
+    if day > plan.prescription.review {
         return Vec::new();
     }
-    let all = plan.items.iter().flat_map(|item| of_item(item, day, zone));
+    let all = plan.prescription.items.iter().flat_map(|item| of_item(item, day, zone));
     let later_day = days_since_1970(day) > taken.day();
     let mut slots: Vec<Slot> = all.filter(|slot| slot.due.map_or(later_day, |due| due.utc_ms >= taken.utc_ms)).collect();
     slots.sort_by_key(|slot| (slot.minute, slot.slot.item));

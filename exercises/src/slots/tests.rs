@@ -17,7 +17,7 @@ fn utc() -> Offsets {
 /// The plan with this pattern for its first item.
 fn with(pattern: Pattern) -> Plan {
     let mut plan = plan();
-    plan.items[0].schedule.pattern = pattern;
+    plan.prescription.items[0].schedule.pattern = pattern;
     plan
 }
 
@@ -26,7 +26,7 @@ fn every(minutes: u16, from: u16, to: u16) -> Plan {
 }
 
 fn open(plan: &Plan, number: usize) -> (i64, i64) {
-    let slot = of_item(&plan.items[0], start(), &utc())[number];
+    let slot = of_item(&plan.prescription.items[0], start(), &utc())[number];
     let minutes = |stamp: Option<Stamp>| stamp.expect("it exists").seconds_since(at(0, 0)) / 60;
     (minutes(slot.due), minutes(slot.closes))
 }
@@ -43,15 +43,15 @@ fn a_slot_closes_at_the_next_or_after_an_hour() {
 fn a_late_slot_closes_when_the_next_days_first_opens() {
     assert_eq!(open(&every(30, 15, 1425), 47), (1425, 1440 + 15));
     let mut weekdays = every(30, 15, 1425);
-    weekdays.items[0].schedule.days = Days(0b000_0100);
+    weekdays.prescription.items[0].schedule.days = Days(0b000_0100);
     assert_eq!(open(&weekdays, 47), (1425, 1440 + 45), "no slot on the day after");
 }
 
 #[test]
 fn days_that_the_schedule_leaves_out_have_none() {
     let mut plan = plan();
-    plan.items[0].schedule.days = Days::WORKDAYS;
-    let counts = (0..7).map(|day| of_item(&plan.items[0], start() + Duration::days(day), &utc()).len());
+    plan.prescription.items[0].schedule.days = Days::WORKDAYS;
+    let counts = (0..7).map(|day| of_item(&plan.prescription.items[0], start() + Duration::days(day), &utc()).len());
     assert_eq!(counts.collect::<Vec<_>>(), [3, 3, 3, 0, 0, 3, 3], "from a Wednesday on");
 }
 

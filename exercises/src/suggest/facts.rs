@@ -12,7 +12,7 @@ use crate::alarm::{self, Trouble};
 use crate::catalogue::{Catalogue, Exercise, Eyes, Surface};
 use crate::change::seconds;
 use crate::id::{EntryRef, ItemId, LogId};
-use crate::plan::{AgeBand, Item, Leg, Plan};
+use crate::plan::{AgeBand, BodySide, Item, Plan};
 use crate::review::union::United;
 use crate::summary::{PainOn, RunOn, SettledOn};
 use chrono::{Duration, NaiveDate};
@@ -50,7 +50,7 @@ pub struct Facts<'a> {
 /// What the rules propose for each item of `plan`, the newest revision, in its order. `slots` are those of all devices.
 pub fn of_plan(plan: &Plan, catalogue: &Catalogue, united: &United<'_>, slots: &[SlotOn]) -> Vec<Suggestion> {
     let since = Since::taking(plan, united);
-    plan.items.iter().map(|item| advise(&gather(plan, catalogue, &since, slots, item))).collect()
+    plan.prescription.items.iter().map(|item| advise(&gather(plan, catalogue, &since, slots, item))).collect()
 }
 
 /// What each device recorded since it took the card in force.
@@ -63,7 +63,7 @@ struct Since<'a> {
 impl<'a> Since<'a> {
     fn taking(plan: &Plan, united: &'a United<'a>) -> Since<'a> {
         let first = united.logs.iter().filter_map(|(log, of_log)| {
-            let place = of_log.taken.iter().position(|taken| taken.revision == plan.revision)?;
+            let place = of_log.taken.iter().position(|taken| taken.revision == plan.header.revision)?;
             Some((*log, of_log.taken[place].day.saturating_add(u16::from(place > 0))))
         });
         Since { united, first: first.collect() }
@@ -103,17 +103,17 @@ fn gather<'a>(plan: &Plan, catalogue: &'a Catalogue, since: &Since<'_>, slots: &
     let of_item = slots.iter().filter(|slot| slot.item == planned.id);
     let (pain, settled) = (since.pain(), since.settled());
     let today = since.united.covered.last().copied().unwrap_or(0);
-    let uncleared = || since.united.alarms.iter().filter(|(entry, _)| !plan.cleared.contains(entry));
+    let uncleared = || since.united.alarms.iter().filter(|(entry, _)| !plan.prescription.cleared.contains(entry));
     let reaches = |trouble, during| alarm::reaches(trouble, during, planned, plan, catalogue);
     let last_step = last_step(since.united, &item);
     Facts {
         planned,
         exercise: catalogue.get(&item.exercise),
-        age: plan.age,
+        age: plan.prescription.age,
         today,
         alarm: uncleared().find(|(_, alarm)| reaches(alarm.trouble, alarm.item)).map(|(entry, a)| (*entry, a.trouble)),
         any_alarm: uncleared().map(|(entry, alarm)| (*entry, alarm.trouble)).next(),
-        asks_pain: !plan.complaints.is_empty(),
+        asks_pain: !plan.prescription.complaints.is_empty(),
         sessions: sessions(&item, &at_it, of_item, SessionAnswers { pain: &pain, settled: &settled }),
         last_step,
         rise: item.serves.and_then(|served| {
@@ -134,8 +134,8 @@ fn last_step(united: &United<'_>, item: &Item) -> Option<u16> {
 }
 
 /// Trials with eyes open on the firm floor, of the same exercise: day, leg, tenths of a second.
-fn firm_open(united: &United<'_>, plan: &Plan, item: &Item) -> Vec<(NaiveDate, Leg, u32)> {
-    let date = |day: u16| plan.start + Duration::days(i64::from(day));
+fn firm_open(united: &United<'_>, plan: &Plan, item: &Item) -> Vec<(NaiveDate, BodySide, u32)> {
+    let date = |day: u16| plan.header.start + Duration::days(i64::from(day));
     let same_exercise = |id: ItemId| plan.item(id).is_some_and(|other| other.exercise == item.exercise);
     let runs = united.runs.values().filter(|run| same_exercise(run.item));
     let found = runs.filter_map(|run| Some((run.day, run.stance.as_ref()?))).flat_map(|(day, stance)| {

@@ -8,12 +8,12 @@ use super::Hindrance;
 use crate::catalogue::{Eyes, Rung, Surface};
 use crate::plan::check::{GATE_DAYS, GATE_TENTHS};
 use crate::plan::stance::days_reached;
-use crate::plan::{AgeBand, Leg, Side, StanceBaseline};
+use crate::plan::{AgeBand, BodySide, Side, StanceBaseline};
 use chrono::NaiveDate;
 
 /// Whether each leg of `side` has reached the gate's time on enough days. `at_home` are the days and legs of trials at home
 /// with eyes open on the firm floor, in tenths of a second; `at_visits` the plan's dated stance times.
-pub fn gate_open(side: Side, at_home: &[(NaiveDate, Leg, u32)], at_visits: &[StanceBaseline]) -> bool {
+pub fn gate_open(side: Side, at_home: &[(NaiveDate, BodySide, u32)], at_visits: &[StanceBaseline]) -> bool {
     side.in_turn().iter().flatten().all(|leg| {
         let long = at_home.iter().filter(|(_, of, tenths)| of == leg && *tenths >= u32::from(GATE_TENTHS));
         days_reached(at_visits, *leg, GATE_TENTHS, long.map(|(day, ..)| *day)) >= GATE_DAYS

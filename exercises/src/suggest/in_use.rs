@@ -3,6 +3,7 @@
 //! A summary tells a run's rung and how much was asked for in all; with the item that gives the dose back.
 
 use crate::catalogue::Dose;
+use crate::catalogue::kind::Totals;
 use crate::plan::Item;
 use crate::run::Run;
 use crate::summary::RunOn;
@@ -38,21 +39,13 @@ pub(super) fn same(item: &Item, run: &RunOn) -> bool {
 
 fn dose_of(item: &Item, run: &RunOn) -> Option<Dose> {
     let sides = item.side.in_turn().len() as u32;
-    let whole = |of: u32, by: u32| (by > 0 && of.is_multiple_of(by)).then(|| of / by);
-    let small = |n: u32| u8::try_from(n).ok();
-    let dose = match item.dose {
-        Dose::Hold { rest_s, .. } => Dose::Hold {
-            repetitions: small(whole(run.parts.of, sides)?)?,
-            hold_s: u16::try_from(whole(run.dose.of, run.parts.of * 1000)?).ok()?,
-            rest_s,
-        },
-        Dose::Reps { sets, rest_s, tempo, .. } => {
-            Dose::Reps { sets, repetitions: small(whole(run.dose.of, sides * u32::from(sets))?)?, rest_s, tempo }
-        }
-        Dose::Balance { rest_s, .. } => {
-            Dose::Balance { trials: small(whole(run.parts.of, sides)?)?, target_s: run.stance.as_ref()?.target_s, rest_s }
-        }
+    let one_side = |of: u32| of.is_multiple_of(sides).then(|| of / sides);
+    let totals = Totals {
+        parts: one_side(run.parts.of),
+        amount: one_side(run.dose.of),
+        target_s: run.stance.as_ref().map(|stance| stance.target_s),
     };
+    let dose = item.dose.kind().rules().dose_of_totals(&item.dose, totals)?;
     dose.check().is_ok().then_some(dose)
 }
 

@@ -12,10 +12,10 @@
 //! during. The morning after is the first answer on a later day, up to the next session.
 
 use crate::adherence::{AS_AGREED_PERCENT, SlotCounts, SlotOn, by_day};
-use crate::catalogue::Kind;
+use crate::catalogue::kind::WorkForm;
 use crate::id::ComplaintId;
 use crate::plan::check::MIN_STANCE_TENTHS;
-use crate::plan::{Item, Leg};
+use crate::plan::{BodySide, Item};
 use crate::run::{RunEnd, Trial, TrialEnd};
 use crate::summary::{PainOn, RunOn, SettledOn, StanceOn};
 use std::collections::BTreeMap;
@@ -101,11 +101,11 @@ fn met_target(run: &RunOn) -> bool {
 }
 
 fn missed(item: &Item, gone_through: &[&&RunOn], met: usize) -> bool {
-    if item.dose.kind() != Kind::Balance {
+    if item.dose.kind().form() != WorkForm::Trials {
         return !gone_through.is_empty() && 2 * (gone_through.len() - met) >= gone_through.len();
     }
     let trials = || gone_through.iter().filter_map(|run| run.stance.as_ref()).flat_map(|stance| &stance.trials);
-    let best = |leg: Leg| {
+    let best = |leg: BodySide| {
         let real = trials().filter(|trial: &&Trial| trial.leg == leg && trial.end != TrialEnd::CutOff);
         real.map(|trial| trial.held_ms).max()
     };

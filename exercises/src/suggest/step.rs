@@ -1,26 +1,17 @@
 //! One step forward or back: one factor at a time.
 //!
-//! Rule (our design): forward, a hold gets 5 s more up to 30 s, then a repetition more up to 10, then the next rung; a counted
-//! movement gets a repetition more up to 20, then the next rung; a balance trial gets 5 s more up to 60 s, then the next rung
+//! Rule (our design): forward, the dose grows as its kind states, then the next rung: a hold gets 5 s more up to 30 s, then a
+//! repetition more up to 10; a counted movement gets a repetition more up to 20; a balance trial gets 5 s more up to 60 s
 //! (60 s without loss of balance, then the surface: J Foot Ankle Res 2022, 10.1186/s13047-022-00514-x table 2; seen). Where an
-//! exercise is due every two hours or more often, one doing stays within two minutes of work. Back, what the
-//! patient added since the card goes first, then the rung, then seconds, then repetitions or trials. A rung keeps its dose and a dose its rung, so that one factor changes. A ladder is
-//! never left for another: closed eyes are switched on apart, by a clinician.
+//! exercise is due every two hours or more often, one doing stays within two minutes of work. Back, what the patient added
+//! since the card goes first, then the rung, then what the kind states. A rung keeps its dose and a dose its rung, so that one
+//! factor changes. A ladder is never left for another: closed eyes are switched on apart, by a clinician.
 
 use super::gate;
-use crate::catalogue::{Dose, Exercise, RungId};
+use crate::catalogue::kind::StepForward;
+use crate::catalogue::{Exercise, Quantity, RungId};
 use crate::plan::{AgeBand, Item, Pattern};
 
-/// Seconds that a step adds to a hold or a target, or takes away.
-pub const STEP_S: u16 = 5;
-/// Longest hold that a step leads to, seconds (working range 5 to 30 s; our design).
-pub const MAX_HOLD_S: u16 = 30;
-/// Most holds that a step leads to (our design).
-pub const MAX_HOLDS: u8 = 10;
-/// Most repetitions of a set that a step leads to (sets of home exercise lie at 8 to 20).
-pub const MAX_REPETITIONS: u8 = 20;
-/// Longest target of a balance trial that a step leads to, seconds.
-pub const MAX_TARGET_S: u16 = 60;
 /// Most work of one doing that is due at least every [`OFTEN_MINUTES`], seconds (our design).
 pub const MAX_OFTEN_S: u32 = 120;
 /// From this interval down an item counts as due often, minutes.
@@ -30,14 +21,13 @@ pub const OFTEN_MINUTES: u16 = 120;
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Step {
-    /// Seconds of each hold, more or less.
-    HoldSeconds(i16),
-    /// Repetitions (holds, or movements of a set), more or less.
-    Repetitions(i16),
-    /// Seconds of a balance trial's target, more or less.
-    TargetSeconds(i16),
-    /// Balance trials, more or less.
-    Trials(i16),
+    /// One quantity of the dose, more or less.
+    Change {
+        /// Which.
+        quantity: Quantity,
+        /// By how much.
+        by: i16,
+    },
     /// This rung instead.
     Rung(RungId),
 }
@@ -75,23 +65,18 @@ pub struct StepConditions<'a> {
 /// The [`Hindrance`], where there is none to be had.
 pub fn next(item: &Item, conditions: StepConditions<'_>) -> Result<Step, Hindrance> {
     let exercise = conditions.exercise.ok_or(Hindrance::Unknown)?;
-    let more = match item.dose {
-        Dose::Hold { repetitions, hold_s, .. } => {
-            let longer = hold_s + STEP_S <= MAX_HOLD_S;
-            let another = repetitions < MAX_HOLDS;
-            let forward = [longer.then_some(Step::HoldSeconds(STEP_S as i16)), another.then_some(Step::Repetitions(1))];
-            forward.into_iter().flatten().find(|step| short_enough(&step.apply(item)))
-        }
-        Dose::Reps { repetitions, .. } => {
-            let another = (repetitions < MAX_REPETITIONS).then_some(Step::Repetitions(1));
-            another.filter(|step| short_enough(&step.apply(item)))
-        }
-        Dose::Balance { target_s, .. } => (target_s + STEP_S <= MAX_TARGET_S).then_some(Step::TargetSeconds(STEP_S as i16)),
-    };
-    match more {
-        Some(step) => Ok(step),
+    let forward = item.dose.kind().rules().forward();
+    match forward.iter().find(|step| is_free(item, step)) {
+        Some(StepForward { quantity, by, .. }) => Ok(Step::Change { quantity: *quantity, by: *by }),
         None => harder_rung(item, exercise, conditions),
     }
+}
+
+/// Whether the step stays within the most that steps lead to, and leaves an item short that is due often.
+fn is_free(item: &Item, step: &StepForward) -> bool {
+    let StepForward { quantity, by, most, short_if_often } = *step;
+    let within = item.dose.value(quantity).is_some_and(|value| value + i64::from(by) <= most);
+    within && (!short_if_often || short_enough(&Step::Change { quantity, by }.apply(item)))
 }
 
 fn harder_rung(item: &Item, exercise: &Exercise, conditions: StepConditions<'_>) -> Result<Step, Hindrance> {
@@ -114,12 +99,9 @@ pub fn back(item: &Item, exercise: Option<&Exercise>) -> Option<Step> {
     if let Some(easier) = easier {
         return Some(Step::Rung(easier.id.clone()));
     }
-    let less = match item.dose {
-        Dose::Hold { .. } => vec![Step::HoldSeconds(-(STEP_S as i16)), Step::Repetitions(-1)],
-        Dose::Reps { .. } => vec![Step::Repetitions(-1)],
-        Dose::Balance { .. } => vec![Step::TargetSeconds(-(STEP_S as i16)), Step::Trials(-1)],
-    };
-    less.into_iter().find(|step| step.apply(item).dose != item.dose && step.apply(item).dose.check().is_ok())
+    let steps = item.dose.kind().rules().back().iter();
+    let mut less = steps.map(|(quantity, by)| Step::Change { quantity: *quantity, by: *by });
+    less.find(|step| step.apply(item).dose != item.dose && step.apply(item).dose.check().is_ok())
 }
 
 /// One step back that first takes back what the patient added to `planned` since the card, the last kind of step first;
@@ -128,35 +110,26 @@ pub fn undo(item: &Item, planned: &Item, exercise: Option<&Exercise>) -> Option<
     if item.rung != planned.rung {
         return back(item, exercise);
     }
-    let added = match (item.dose, planned.dose) {
-        (Dose::Hold { repetitions, hold_s, .. }, Dose::Hold { repetitions: of, hold_s: of_s, .. }) => {
-            let fewer = (repetitions > of).then_some(Step::Repetitions(-1));
-            fewer.or((hold_s > of_s).then_some(Step::HoldSeconds(-(STEP_S as i16))))
-        }
-        (Dose::Reps { repetitions, .. }, Dose::Reps { repetitions: of, .. }) => {
-            (repetitions > of).then_some(Step::Repetitions(-1))
-        }
-        (Dose::Balance { target_s, .. }, Dose::Balance { target_s: of_s, .. }) => {
-            (target_s > of_s).then_some(Step::TargetSeconds(-(STEP_S as i16)))
-        }
-        _ => None,
-    };
-    added.or_else(|| back(item, exercise))
+    let steps = item.dose.kind().rules().forward().iter().rev();
+    let mut steps = steps.filter(|_| item.dose.kind() == planned.dose.kind());
+    let added = steps.find(|step| item.dose.value(step.quantity) > planned.dose.value(step.quantity));
+    match added {
+        Some(StepForward { quantity, by, .. }) => Some(Step::Change { quantity: *quantity, by: -by }),
+        None => back(item, exercise),
+    }
 }
 
 impl Step {
     /// `item` after the step. A step that does not fit the kind of its dose, or leads below zero, leaves it as it is.
     pub fn apply(&self, item: &Item) -> Item {
         let mut after = item.clone();
-        match (self, &mut after.dose) {
-            (Step::HoldSeconds(more), Dose::Hold { hold_s: of, .. })
-            | (Step::TargetSeconds(more), Dose::Balance { target_s: of, .. }) => *of = of.saturating_add_signed(*more),
-            (Step::Repetitions(more), Dose::Hold { repetitions: of, .. } | Dose::Reps { repetitions: of, .. })
-            | (Step::Trials(more), Dose::Balance { trials: of, .. }) => {
-                *of = u8::try_from(i16::from(*of) + more).unwrap_or(*of);
+        match self {
+            Step::Change { quantity, by } => {
+                if let Some(value) = item.dose.value(*quantity) {
+                    after.dose = item.dose.with(*quantity, value + i64::from(*by));
+                }
             }
-            (Step::Rung(rung), _) => after.rung = Some(rung.clone()),
-            _ => {}
+            Step::Rung(rung) => after.rung = Some(rung.clone()),
         }
         after
     }

@@ -22,7 +22,7 @@ const LOOK_AHEAD_DAYS: u64 = 14;
 pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: Stamp, zone: &Offsets) -> Today {
     let followed: Vec<&Followed> = followed.iter().map(Borrow::borrow).collect();
     let followed = followed.as_slice();
-    let several = followed.iter().any(|one| one.plan.clinic != followed[0].plan.clinic);
+    let several = followed.iter().any(|one| one.plan.header.clinic != followed[0].plan.header.clinic);
     let items: Vec<TodayItem> = followed.iter().flat_map(|one| items_of(one, catalogue, several)).collect();
     let mut string: Vec<(Slot, TodayKnot)> = followed.iter().flat_map(|one| knots(one, &items, now, zone)).collect();
     string.sort_by_key(|(slot, _)| (slot.minute, slot.slot.item));
@@ -34,7 +34,7 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
     let item = of.and_then(|(plan, id)| items.iter().find(|item| (item.plan, item.item.id) == (plan, id)).cloned());
     // Who has just said that something is badly wrong is not asked how well a meeting goes.
     let asks = !matches!(head, Head::Stopped(_));
-    let in_force = followed.iter().filter(|one| asks && now.date() <= one.plan.review);
+    let in_force = followed.iter().filter(|one| asks && now.date() <= one.plan.prescription.review);
     Today {
         now,
         head,
@@ -48,25 +48,25 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
 }
 
 fn items_of(one: &Followed, catalogue: &Catalogue, several: bool) -> Vec<TodayItem> {
-    let all = one.plan.items.iter().filter_map(|item| {
+    let all = one.plan.prescription.items.iter().filter_map(|item| {
         let exercise = catalogue.get(&item.exercise)?.clone();
         let paused = alarm::blocking(&one.history.alarms, item, &one.plan, catalogue).map(|alarm| alarm.trouble);
         let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
         let takes_s = item.dose.total_s(sides);
-        let clinic = several.then(|| one.plan.clinic.clone());
-        Some(TodayItem { plan: one.plan.id, clinic, item: item.clone(), exercise, paused, takes_s, step: None })
+        let clinic = several.then(|| one.plan.header.clinic.clone());
+        Some(TodayItem { plan: one.plan.header.id, clinic, item: item.clone(), exercise, paused, takes_s, step: None })
     });
     all.collect()
 }
 
 fn alarms(one: &Followed) -> Vec<alarm::Trouble> {
-    let in_force = one.history.alarms.iter().filter(|alarm| !one.plan.cleared.contains(&alarm.entry));
+    let in_force = one.history.alarms.iter().filter(|alarm| !one.plan.prescription.cleared.contains(&alarm.entry));
     in_force.map(|alarm| alarm.trouble).collect()
 }
 
 fn aftercare(one: &Followed, now: Stamp) -> Vec<crate::plan::Aftercare> {
-    let since = now.date().signed_duration_since(one.plan.issued).num_days();
-    if (0..AFTERCARE_DAYS).contains(&since) { one.plan.aftercare.clone() } else { Vec::new() }
+    let since = now.date().signed_duration_since(one.plan.header.issued).num_days();
+    if (0..AFTERCARE_DAYS).contains(&since) { one.plan.prescription.aftercare.clone() } else { Vec::new() }
 }
 
 /// Two clinics may say the same.
@@ -88,11 +88,11 @@ fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec
     let all = over_midnight.chain(slots::of_day(&one.plan, today, zone, one.taken));
     all.filter_map(|slot| {
         let item: &Item = one.plan.item(slot.slot.item)?;
-        let paused = items.iter().any(|i| i.plan == one.plan.id && i.item.id == item.id && i.paused.is_some());
+        let paused = items.iter().any(|i| i.plan == one.plan.header.id && i.item.id == item.id && i.paused.is_some());
         let mark = one.history.mark(&slot, item, now);
         let asks = matches!(mark, Mark::Due | Mark::Partly(_)) && slot.open_at(now) || mark == Mark::ToCome;
         let put_off = one.history.put_off.get(&slot.slot).copied().filter(|until| asks && until.utc_ms > now.utc_ms);
-        let knot = TodayKnot { plan: one.plan.id, slot: slot.slot, minute: slot.minute, mark, paused, put_off };
+        let knot = TodayKnot { plan: one.plan.header.id, slot: slot.slot, minute: slot.minute, mark, paused, put_off };
         Some((slot, knot))
     })
     .collect()
@@ -100,7 +100,7 @@ fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec
 
 /// No plan, everything paused (told by the gravest sign), or over.
 fn stopped(followed: &[&Followed], items: &[TodayItem], now: Stamp) -> Option<Head> {
-    let Some(latest) = followed.iter().map(|one| one.plan.review).max() else { return Some(Head::NoPlan) };
+    let Some(latest) = followed.iter().map(|one| one.plan.prescription.review).max() else { return Some(Head::NoPlan) };
     let gravest = items.iter().filter_map(|item| item.paused).min();
     match gravest.filter(|_| items.iter().all(|item| item.paused.is_some())) {
         Some(trouble) => Some(Head::Stopped(trouble)),

@@ -15,9 +15,10 @@ fn at(day: i64, hour: i64, minute: i64) -> Stamp {
 /// The card was taken on day 0 at eight; then this happened.
 fn followed(happened: &[(Stamp, LogEvent)]) -> Followed {
     let entries = happened.iter().enumerate();
-    let entries = entries.map(|(n, (at, event))| Entry { n: n as u32 + 1, plan: plan().id, at: *at, event: event.clone() });
+    let entries =
+        entries.map(|(n, (at, event))| Entry { n: n as u32 + 1, plan: plan().header.id, at: *at, event: event.clone() });
     let log = Log { id: PHONE, entries: entries.collect() };
-    Followed { plan: plan(), taken: at(0, 8, 0), history: History::fold(&log, plan().id) }
+    Followed { plan: plan(), taken: at(0, 8, 0), history: History::fold(&log, plan().header.id) }
 }
 
 fn head(happened: &[(Stamp, LogEvent)], now: Stamp) -> Head {
@@ -77,7 +78,7 @@ fn after_the_review_the_plan_is_over() {
         head(&[], at(28, 9, 0)),
         Head::Due { slot: slot(28, HOLD, 0), due: at(28, 9, 0), closes: at(28, 10, 0), put_off: None }
     );
-    assert_eq!(head(&[], at(29, 9, 0)), Head::Over { review: plan().review });
+    assert_eq!(head(&[], at(29, 9, 0)), Head::Over { review: plan().prescription.review });
 }
 
 #[test]
@@ -98,21 +99,21 @@ fn a_card_that_clears_the_alarm_opens_the_plan_again() {
     assert_eq!(entry, EntryRef { log: PHONE, n: 1 });
     let head = |one: &Followed| compose(std::slice::from_ref(one), &catalogue(), at(1, 9, 10), &Offsets::fixed(0)).head;
     assert_eq!(head(&one), Head::Stopped(Trouble::Nerve));
-    one.plan.cleared = vec![entry];
+    one.plan.prescription.cleared = vec![entry];
     assert!(matches!(head(&one), Head::Due { .. }));
 }
 
 #[test]
 fn of_two_plans_the_earlier_slot_is_spoken_of() {
     let mut other = followed(&[]);
-    other.plan.id = PlanId([7; 8]);
-    other.plan.items.retain(|item| item.id == HOLD);
-    other.plan.items[0].schedule.pattern = crate::plan::Pattern::At { times: vec![8 * 60 + 30] };
+    other.plan.header.id = PlanId([7; 8]);
+    other.plan.prescription.items.retain(|item| item.id == HOLD);
+    other.plan.prescription.items[0].schedule.pattern = crate::plan::Pattern::At { times: vec![8 * 60 + 30] };
     let today = compose(&[followed(&[]), other.clone()], &catalogue(), at(1, 8, 35), &Offsets::fixed(0));
     assert_eq!(today.item.map(|item| item.plan), Some(PlanId([7; 8])));
     assert_eq!(today.string.len(), 6, "both plans' slots are on the day's string");
     let mine = compose(&[followed(&[]), other], &catalogue(), at(1, 9, 31), &Offsets::fixed(0));
-    assert_eq!(mine.item.map(|item| item.plan), Some(plan().id), "the same number in the other plan is not meant");
+    assert_eq!(mine.item.map(|item| item.plan), Some(plan().header.id), "the same number in the other plan is not meant");
 }
 
 #[test]
@@ -152,15 +153,15 @@ fn a_slot_that_was_put_off_says_until_when_whatever_the_head_speaks_of() {
 #[test]
 fn with_two_clinics_each_item_says_whose_it_is_and_the_same_line_stands_once() {
     let mut other = followed(&[]);
-    other.plan.id = PlanId([7; 8]);
+    other.plan.header.id = PlanId([7; 8]);
     let aftercare = vec![crate::plan::Aftercare::KeepMoving];
-    other.plan.aftercare = aftercare.clone();
+    other.plan.prescription.aftercare = aftercare.clone();
     let mut mine = followed(&[]);
-    mine.plan.aftercare = aftercare.clone();
+    mine.plan.prescription.aftercare = aftercare.clone();
     let page = |other: &Followed| compose(&[mine.clone(), other.clone()], &catalogue(), at(0, 9, 0), &Offsets::fixed(0));
     assert!(page(&other).items.iter().all(|item| item.clinic.is_none()), "one clinic: nobody asks whose");
-    other.plan.clinic = "Harbour Rooms".into();
+    other.plan.header.clinic = "Harbour Rooms".into();
     let clinics: Vec<_> = page(&other).items.into_iter().filter_map(|item| item.clinic).collect();
-    assert!(clinics.contains(&"Harbour Rooms".to_owned()) && clinics.contains(&plan().clinic), "{clinics:?}");
+    assert!(clinics.contains(&"Harbour Rooms".to_owned()) && clinics.contains(&plan().header.clinic), "{clinics:?}");
     assert_eq!(page(&other).aftercare, aftercare);
 }

@@ -2,7 +2,7 @@
 
 use crate::{BALANCE, STEADY_MS, WALL_MS, Watched, at};
 use exercises::guide::{Controls, GuideEvent, Moment, Phase, Press, balance_results};
-use exercises::plan::{Leg, Side};
+use exercises::plan::{BodySide, Side};
 use exercises::run::{RunEnd, SetUp, Trial, TrialEnd, Work};
 
 fn trials(watched: &Watched) -> Vec<(u32, TrialEnd)> {
@@ -127,7 +127,7 @@ fn both_legs_in_turn_and_how_each_stood() {
     }
     let Work::Balance(balance) = watched.guide.snapshot().work else { panic!("trials") };
     let found: Vec<_> = balance_results(&balance.trials).iter().map(|s| (s.leg, s.best_ms, s.median_ms, s.capped)).collect();
-    assert_eq!(found, [(Leg::Left, 14_000, 12_000, false), (Leg::Right, 30_000, 6_000, true)]);
+    assert_eq!(found, [(BodySide::Left, 14_000, 12_000, false), (BodySide::Right, 30_000, 6_000, true)]);
 }
 
 #[test]

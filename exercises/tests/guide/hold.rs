@@ -3,12 +3,12 @@
 use crate::{HOLD, STEADY_MS, WALL_MS, Watched, at};
 use exercises::catalogue::Dose;
 use exercises::guide::{Controls, GuideEvent, MORE_REST_MS, Moment, Phase, Press};
-use exercises::plan::{Leg, Side};
+use exercises::plan::{BodySide, Side};
 use exercises::run::{HoldRecord, RunEnd, Work};
 
-fn held(watched: &Watched) -> Vec<(Option<Leg>, u32)> {
-    let Work::Hold(holds) = watched.guide.snapshot().work else { panic!("holds") };
-    holds.into_iter().map(|HoldRecord { leg, held_ms }| (leg, held_ms)).collect()
+fn held(watched: &Watched) -> Vec<(Option<BodySide>, u32)> {
+    let Work::Timed(holds) = watched.guide.snapshot().work else { panic!("holds") };
+    holds.into_iter().map(|HoldRecord { side: leg, held_ms }| (leg, held_ms)).collect()
 }
 
 #[test]
@@ -34,11 +34,11 @@ fn three_holds_of_ten_seconds_from_begin_to_end() {
 #[test]
 fn sides_come_one_after_the_other_and_are_named() {
     let mut watched = Watched::new(Dose::Hold { repetitions: 1, hold_s: 5, rest_s: 0 }, Side::Both);
-    assert_eq!(watched.until(7_000).guide.view().part.leg, Some(Leg::Left));
+    assert_eq!(watched.until(7_000).guide.view().part.side, Some(BodySide::Left));
     let resting = watched.until(12_000).guide.view();
-    assert_eq!((resting.phase, resting.part.leg, resting.part.changes_side), (Phase::Resting, Some(Leg::Right), true));
+    assert_eq!((resting.phase, resting.part.side, resting.part.changes_side), (Phase::Resting, Some(BodySide::Right), true));
     watched.until(30_000);
-    assert_eq!(held(&watched), [(Some(Leg::Left), 5_000), (Some(Leg::Right), 5_000)]);
+    assert_eq!(held(&watched), [(Some(BodySide::Left), 5_000), (Some(BodySide::Right), 5_000)]);
 }
 
 #[test]

@@ -10,7 +10,7 @@ use exercises::catalogue::{Dose, ExerciseId, Eyes, Surface, Tempo};
 use exercises::guide::{Guide, GuideEvent, Moment, Phase, Press};
 use exercises::id::{ItemId, RunId};
 use exercises::plan::Side;
-use exercises::run::{Balance, Run, RunEnd, SetUp, Work};
+use exercises::run::{Run, RunEnd, Work};
 use exercises::time::Stamp;
 
 /// An arbitrary wall clock at the beginning.
@@ -24,13 +24,7 @@ fn at(ms: u64) -> Moment {
 }
 
 fn run(dose: Dose) -> Run {
-    let work = match dose {
-        Dose::Hold { .. } => Work::Hold(Vec::new()),
-        Dose::Reps { .. } => Work::Reps(Vec::new()),
-        Dose::Balance { .. } => {
-            Work::Balance(Balance { set_up: SetUp::OnSupport, surface: Surface::Firm, eyes: Eyes::Open, trials: Vec::new() })
-        }
-    };
+    let work = Work::begun(dose.kind(), (Surface::Firm, Eyes::Open));
     Run {
         id: RunId(1),
         item: ItemId(1),
@@ -100,7 +94,7 @@ const BALANCE: Dose = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
 
 #[test]
 fn a_run_whose_doing_does_not_fit_its_dose_is_not_guided() {
-    let odd = Run { work: Work::Reps(Vec::new()), ..run(HOLD) };
+    let odd = Run { work: Work::Counted(Vec::new()), ..run(HOLD) };
     assert_eq!(Guide::new(odd, Side::Neither, at(0)), None);
     assert_eq!(Guide::new(run(BALANCE), Side::Neither, at(0)), None, "a stance has a leg");
     let nothing = Dose::Hold { repetitions: 0, hold_s: 10, rest_s: 10 };

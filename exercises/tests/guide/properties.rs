@@ -76,8 +76,8 @@ fn play(dose: Dose, side: Side, acts: &[Act], mut look: impl FnMut(&Guide, Momen
 /// What was done, in the units of the dose, and the most that may have been done.
 fn done(run: &Run) -> u64 {
     match &run.work {
-        Work::Hold(holds) => holds.iter().map(|held| u64::from(held.held_ms)).sum(),
-        Work::Reps(sets) => sets.iter().map(|set| u64::from(set.done)).sum(),
+        Work::Timed(holds) => holds.iter().map(|held| u64::from(held.held_ms)).sum(),
+        Work::Counted(sets) => sets.iter().map(|set| u64::from(set.done)).sum(),
         Work::Balance(balance) => balance.trials.iter().map(|trial| u64::from(trial.held_ms)).sum(),
     }
 }
@@ -89,11 +89,11 @@ proptest! {
         play(dose, side, &acts, |guide, _, _| {
             let run = guide.snapshot();
             let fits = match (dose, &run.work) {
-                (Dose::Hold { repetitions, hold_s, .. }, Work::Hold(holds)) => {
+                (Dose::Hold { repetitions, hold_s, .. }, Work::Timed(holds)) => {
                     holds.len() <= usize::from(repetitions) * sides
                         && holds.iter().all(|held| held.held_ms <= u32::from(hold_s) * 1000)
                 }
-                (Dose::Reps { sets: asked, repetitions, .. }, Work::Reps(sets)) => {
+                (Dose::Reps { sets: asked, repetitions, .. }, Work::Counted(sets)) => {
                     sets.len() <= usize::from(asked) * sides && sets.iter().all(|set| set.done + set.failed <= repetitions)
                 }
                 (Dose::Balance { trials, target_s, .. }, Work::Balance(balance)) => {

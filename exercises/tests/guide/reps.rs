@@ -7,7 +7,7 @@ use exercises::plan::Side;
 use exercises::run::{RunEnd, SetRecord, Work};
 
 fn counted(watched: &Watched) -> Vec<(u8, u8)> {
-    let Work::Reps(sets) = watched.guide.snapshot().work else { panic!("repetitions") };
+    let Work::Counted(sets) = watched.guide.snapshot().work else { panic!("repetitions") };
     sets.into_iter().map(|SetRecord { done, failed, .. }| (done, failed)).collect()
 }
 
@@ -89,6 +89,6 @@ fn sets_of_both_sides_are_kept_apart() {
     let mut watched = Watched::new(Dose::Reps { sets: 1, repetitions: 2, rest_s: 0, tempo }, Side::Both);
     watched.until(60_000);
     assert_eq!(counted(&watched), [(2, 0), (2, 0)]);
-    let Work::Reps(sets) = watched.guide.snapshot().work else { panic!("repetitions") };
-    assert_ne!(sets[0].leg, sets[1].leg);
+    let Work::Counted(sets) = watched.guide.snapshot().work else { panic!("repetitions") };
+    assert_ne!(sets[0].side, sets[1].side);
 }

@@ -70,7 +70,7 @@ pub async fn discard_draft(
 /// [`wire::clinic::CheckPlan`].
 #[tauri::command]
 pub async fn check_plan(session: State<'_, Session>, args: Args<clinic::CheckPlan>) -> CommandResult<clinic::CheckPlan> {
-    session.with(|folder, moment| drafting::problems(folder, moment, &args.code, &args.plan))
+    session.with(|folder, moment| drafting::problems(folder, moment, &args.code, &args.prescription))
 }
 
 /// [`wire::clinic::Issue`].

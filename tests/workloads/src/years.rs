@@ -6,7 +6,10 @@ use exercises::catalogue::{Catalogue, Dose, ExerciseId, Eyes, RungId, Surface, T
 use exercises::history::History;
 use exercises::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
-use exercises::plan::{Activity, AgeBand, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline};
+use exercises::plan::{
+    Activity, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side,
+    StanceBaseline,
+};
 use exercises::review::{Review, build};
 use exercises::run::{Balance, HoldRecord, Run, RunEnd, SetRecord, SetUp, Trial, TrialEnd, Work};
 use exercises::slots::{Slot, of_day};
@@ -41,8 +44,11 @@ impl Years {
     pub fn new() -> Years {
         let catalogue = format::catalogue::embedded().expect("the shipped catalogue is sound");
         let zone = zone();
-        let revisions: BTreeMap<u16, Plan> =
-            (1..).map(revision).take_while(|plan| plan.issued < day(DAYS)).map(|plan| (plan.revision, plan)).collect();
+        let revisions: BTreeMap<u16, Plan> = (1..)
+            .map(revision)
+            .take_while(|plan| plan.header.issued < day(DAYS))
+            .map(|plan| (plan.header.revision, plan))
+            .collect();
         let log = Diary::of(&revisions, &zone);
         let history = History::fold(&log, PLAN);
         let mut years = Years { catalogue, zone, revisions, log, history, summaries: Vec::new() };
@@ -77,7 +83,8 @@ impl Years {
 
     /// How many slots a year of the first card has.
     pub fn slots_of_a_year(&self) -> usize {
-        let plan = Plan { review: day(365), ..self.revisions[&1].clone() };
+        let mut plan = self.revisions[&1].clone();
+        plan.prescription.review = day(365);
         let taken = stamp(&self.zone, 0, 0);
         (0..365).map(|number| of_day(&plan, day(number), &self.zone, taken).len()).sum()
     }
@@ -122,27 +129,27 @@ fn revision(number: u16) -> Plan {
     let issued = day(i64::from(number - 1) * QUARTER);
     let complaint = |id, name: &str, side, pain| Complaint { id, name: name.into(), side, pain: Some(pain) };
     Plan {
-        id: PLAN,
-        revision: number,
-        clinic: "Bridge Street".into(),
-        start: day(0),
-        issued,
-        review: issued + Duration::days(QUARTER),
-        age: Some(AgeBand::From40),
-        absent: Risk::ALL.into_iter().collect(),
-        items: items(),
-        complaints: vec![complaint(NECK, "neck", Side::Neither, 6), complaint(ANKLE, "ankle", Side::Right, 3)],
-        activities: vec![
-            Activity { id: ActivityId(1), name: "turning the head".into(), rating: Some(4) },
-            Activity { id: ActivityId(2), name: "going downstairs".into(), rating: Some(5) },
-        ],
-        baselines: [(Leg::Left, 220), (Leg::Right, 120 + 10 * number)].map(|(leg, tenths)| baseline(leg, tenths)).to_vec(),
-        aftercare: Vec::new(),
-        cleared: Vec::new(),
+        header: Header { id: PLAN, revision: number, clinic: "Bridge Street".into(), start: day(0), issued },
+        prescription: Prescription {
+            review: issued + Duration::days(QUARTER),
+            age: Some(AgeBand::From40),
+            absent: Risk::ALL.into_iter().collect(),
+            items: items(),
+            complaints: vec![complaint(NECK, "neck", Side::Neither, 6), complaint(ANKLE, "ankle", Side::Right, 3)],
+            activities: vec![
+                Activity { id: ActivityId(1), name: "turning the head".into(), rating: Some(4) },
+                Activity { id: ActivityId(2), name: "going downstairs".into(), rating: Some(5) },
+            ],
+            baselines: [(BodySide::Left, 220), (BodySide::Right, 120 + 10 * number)]
+                .map(|(leg, tenths)| baseline(leg, tenths))
+                .to_vec(),
+            aftercare: Vec::new(),
+            cleared: Vec::new(),
+        },
     }
 }
 
-fn baseline(leg: Leg, tenths: u16) -> StanceBaseline {
+fn baseline(leg: BodySide, tenths: u16) -> StanceBaseline {
     StanceBaseline { taken: None, leg, surface: Surface::Firm, eyes: Eyes::Open, tenths, capped: false }
 }
 
@@ -152,18 +159,10 @@ fn items() -> Vec<Item> {
     let hold = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
     let stance = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
     let rise = Dose::Reps { sets: 2, repetitions: 8, rest_s: 60, tempo: Tempo { up_s: 2, hold_s: 0, down_s: 2 } };
-    let item = |id, exercise: &str, first: &str, side, dose, days, pattern, serves| Item {
-        id,
-        exercise: ExerciseId::new(exercise).expect("an id"),
-        content: 1,
-        rung: rung(first),
-        side,
-        dose,
-        schedule: Schedule { days, pattern },
-        pain_limit: 5,
-        may_step: true,
-        serves: Some(serves),
-        note: String::new(),
+    let item = |id, exercise: &str, first: &str, side, dose, days, pattern, serves| {
+        let exercise = ExerciseId::new(exercise).expect("an id");
+        let plain = Item::new(id, exercise, dose, Schedule { days, pattern });
+        Item { rung: rung(first), side, may_step: true, serves: Some(serves), ..plain }
     };
     vec![
         item(HOLD, "sit-tall-chin-back", "wall", Side::Neither, hold, Days::ALL, hourly, NECK),
@@ -184,10 +183,14 @@ impl Diary<'_> {
         let mut diary = Diary { zone, log: Log { id: LOG, entries: Vec::new() }, runs: 0 };
         let taken = stamp(zone, 0, 8 * 60);
         for number in 0..DAYS {
-            let plan = revisions.values().rfind(|plan| plan.issued <= day(number)).expect("the first card is of day 0");
+            let plan =
+                revisions.values().rfind(|plan| plan.header.issued <= day(number)).expect("the first card is of day 0");
             diary.write(stamp(zone, number, 8 * 60), LogEvent::Opened);
-            if plan.issued == day(number) {
-                diary.write(stamp(zone, number, 8 * 60), LogEvent::Taken { revision: plan.revision, agreed: Vec::new() });
+            if plan.header.issued == day(number) {
+                diary.write(
+                    stamp(zone, number, 8 * 60),
+                    LogEvent::Taken { revision: plan.header.revision, agreed: Vec::new() },
+                );
             }
             diary.morning(number);
             for slot in of_day(plan, day(number), zone, taken) {
@@ -267,10 +270,10 @@ impl Diary<'_> {
 /// What was done: mostly everything, sometimes less; stance grows slowly and wavers.
 fn work(number: i64, item: ItemId) -> Work {
     match item {
-        HOLD => Work::Hold((0..3).map(|_| HoldRecord { leg: None, held_ms: 10_000 }).collect()),
+        HOLD => Work::Timed((0..3).map(|_| HoldRecord { side: None, held_ms: 10_000 }).collect()),
         RISE => {
             let failed = u8::from(number % 10 == 4);
-            Work::Reps((0..2).map(|_| SetRecord { leg: None, done: 8 - failed, failed }).collect())
+            Work::Counted((0..2).map(|_| SetRecord { side: None, done: 8 - failed, failed }).collect())
         }
         _ => {
             let trial = |leg, base: i64, place: i64| {
@@ -278,8 +281,8 @@ fn work(number: i64, item: ItemId) -> Work {
                 let end = if held_ms == 30_000 { TrialEnd::Target } else { TrialEnd::Touch };
                 Trial { leg, held_ms, end }
             };
-            let left = (0..3).map(|place| trial(Leg::Left, 21_000, place));
-            let trials = left.chain((0..3).map(|place| trial(Leg::Right, 12_000, place))).collect();
+            let left = (0..3).map(|place| trial(BodySide::Left, 21_000, place));
+            let trials = left.chain((0..3).map(|place| trial(BodySide::Right, 12_000, place))).collect();
             Work::Balance(Balance { set_up: SetUp::OnSupport, surface: Surface::Firm, eyes: Eyes::Open, trials })
         }
     }

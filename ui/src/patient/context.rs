@@ -193,5 +193,5 @@ impl PatientContext {
 /// A complaint's name, for an item that serves one.
 pub fn served(plan: &Plan, item: &exercises::plan::Item) -> Option<String> {
     let id = item.serves?;
-    plan.complaints.iter().find(|complaint| complaint.id == id).map(|complaint| complaint.name.clone())
+    plan.prescription.complaints.iter().find(|complaint| complaint.id == id).map(|complaint| complaint.name.clone())
 }

@@ -7,7 +7,7 @@ use super::{
     Aftercare, AgeBand, Item, MAX_AFTERCARE, MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAME,
     MAX_NAMED, MAX_NOTE, MAX_SCORE, Pattern, Plan, Risk, Side,
 };
-use crate::catalogue::{Catalogue, Exercise, Eyes, Kind, Sidedness, Surface};
+use crate::catalogue::{Catalogue, Exercise, Eyes, Sidedness, Surface};
 use crate::id::ItemId;
 
 /// Under this stance time with eyes open on a firm floor no balance item goes home without supervision, in tenths of a second.
@@ -87,7 +87,7 @@ pub enum TextPlace {
 /// Everything that keeps `plan` from being issued or taken; empty when nothing does.
 pub fn problems(plan: &Plan, catalogue: &Catalogue) -> Vec<Problem> {
     let mut found = whole(plan);
-    for item in &plan.items {
+    for item in &plan.prescription.items {
         match catalogue.get(&item.exercise) {
             None => found.push(Problem::UnknownExercise(item.id, item.exercise.to_string())),
             Some(exercise) if exercise.revision != item.content => {
@@ -96,7 +96,8 @@ pub fn problems(plan: &Plan, catalogue: &Catalogue) -> Vec<Problem> {
             Some(exercise) => found.extend(of_item(plan, item, exercise)),
         }
     }
-    let balances = plan.items.iter().any(|item| catalogue.get(&item.exercise).is_some_and(|e| e.kind == Kind::Balance));
+    let balances =
+        plan.prescription.items.iter().any(|item| catalogue.get(&item.exercise).is_some_and(|e| e.kind.is_balance()));
     if balances {
         found.extend(screening(plan, catalogue));
     }
@@ -105,30 +106,36 @@ pub fn problems(plan: &Plan, catalogue: &Catalogue) -> Vec<Problem> {
 
 fn whole(plan: &Plan) -> Vec<Problem> {
     let mut found = Vec::new();
-    if plan.items.is_empty() {
+    if plan.prescription.items.is_empty() {
         found.push(Problem::NoItem);
     }
-    if plan.items.len() > MAX_ITEMS || plan.complaints.len() > MAX_NAMED || plan.activities.len() > MAX_NAMED {
+    if plan.prescription.items.len() > MAX_ITEMS
+        || plan.prescription.complaints.len() > MAX_NAMED
+        || plan.prescription.activities.len() > MAX_NAMED
+    {
         found.push(Problem::TooMany);
     }
-    if plan.baselines.len() > MAX_BASELINES || plan.aftercare.len() > MAX_AFTERCARE_LINES || plan.cleared.len() > MAX_CLEARED
+    if plan.prescription.baselines.len() > MAX_BASELINES
+        || plan.prescription.aftercare.len() > MAX_AFTERCARE_LINES
+        || plan.prescription.cleared.len() > MAX_CLEARED
     {
         found.push(Problem::TooMany);
     }
     found.extend(texts(plan));
-    let twice = twice(plan.items.iter().map(|item| item.id.0))
-        || twice(plan.complaints.iter().map(|complaint| complaint.id.0))
-        || twice(plan.activities.iter().map(|activity| activity.id.0));
+    let twice = twice(plan.prescription.items.iter().map(|item| item.id.0))
+        || twice(plan.prescription.complaints.iter().map(|complaint| complaint.id.0))
+        || twice(plan.prescription.activities.iter().map(|activity| activity.id.0));
     if twice {
         found.push(Problem::SameNumber);
     }
-    let ahead = plan.review.signed_duration_since(plan.issued).num_days();
-    if !(1..=366).contains(&ahead) || plan.start > plan.issued {
+    let ahead = plan.prescription.review.signed_duration_since(plan.header.issued).num_days();
+    if !(1..=366).contains(&ahead) || plan.header.start > plan.header.issued {
         found.push(Problem::ReviewDate);
     }
-    let scores = plan.complaints.iter().filter_map(|complaint| complaint.pain);
-    let ratings = plan.activities.iter().filter_map(|activity| activity.rating);
-    if scores.chain(ratings).chain(plan.items.iter().map(|item| item.pain_limit)).any(|score| score > MAX_SCORE) {
+    let scores = plan.prescription.complaints.iter().filter_map(|complaint| complaint.pain);
+    let ratings = plan.prescription.activities.iter().filter_map(|activity| activity.rating);
+    if scores.chain(ratings).chain(plan.prescription.items.iter().map(|item| item.pain_limit)).any(|score| score > MAX_SCORE)
+    {
         found.push(Problem::Score);
     }
     found
@@ -149,11 +156,11 @@ fn texts(plan: &Plan) -> Vec<Problem> {
             found.push(Problem::Text { what, most });
         }
     };
-    need(fits(&plan.clinic, MAX_NAME, 1), TextPlace::Clinic, MAX_NAME);
-    need(plan.complaints.iter().all(|c| fits(&c.name, MAX_NAME, 1)), TextPlace::Complaint, MAX_NAME);
-    need(plan.activities.iter().all(|a| fits(&a.name, MAX_NAME, 1)), TextPlace::Activity, MAX_NAME);
-    need(plan.items.iter().all(|item| fits(&item.note, MAX_NOTE, 0)), TextPlace::Note, MAX_NOTE);
-    let own_lines_fit = plan.aftercare.iter().all(|line| match line {
+    need(fits(&plan.header.clinic, MAX_NAME, 1), TextPlace::Clinic, MAX_NAME);
+    need(plan.prescription.complaints.iter().all(|c| fits(&c.name, MAX_NAME, 1)), TextPlace::Complaint, MAX_NAME);
+    need(plan.prescription.activities.iter().all(|a| fits(&a.name, MAX_NAME, 1)), TextPlace::Activity, MAX_NAME);
+    need(plan.prescription.items.iter().all(|item| fits(&item.note, MAX_NOTE, 0)), TextPlace::Note, MAX_NOTE);
+    let own_lines_fit = plan.prescription.aftercare.iter().all(|line| match line {
         Aftercare::Own(text) => fits(text, MAX_AFTERCARE, 1),
         _ => true,
     });
@@ -172,19 +179,19 @@ fn of_item(plan: &Plan, item: &Item, exercise: &Exercise) -> Vec<Problem> {
     if !schedule_fits(item) {
         found.push(Problem::Schedule(item.id));
     }
-    if item.serves.is_some_and(|served| plan.complaints.iter().all(|complaint| complaint.id != served)) {
+    if item.serves.is_some_and(|served| plan.prescription.complaints.iter().all(|complaint| complaint.id != served)) {
         found.push(Problem::Serves(item.id));
     }
     match &item.rung {
         Some(rung) => match exercise.rung(rung) {
             None => found.push(Problem::UnknownRung(item.id, rung.to_string())),
-            Some(rung) if exercise.kind == Kind::Balance => {
+            Some(rung) if exercise.kind.is_balance() => {
                 found.extend(stance(plan, item, rung.surface.unwrap_or(Surface::Firm), rung.eyes.unwrap_or(Eyes::Open)));
             }
             Some(_) => {}
         },
         None if !exercise.ladders.is_empty() => found.push(Problem::UnknownRung(item.id, String::new())),
-        None if exercise.kind == Kind::Balance => found.extend(stance(plan, item, Surface::Firm, Eyes::Open)),
+        None if exercise.kind.is_balance() => found.extend(stance(plan, item, Surface::Firm, Eyes::Open)),
         None => {}
     }
     found
@@ -217,7 +224,7 @@ fn stance(plan: &Plan, item: &Item, surface: Surface, eyes: Eyes) -> Vec<Problem
             Some(_) => {}
         }
     }
-    let old_enough = plan.age.is_some_and(|age| age >= AgeBand::From65);
+    let old_enough = plan.prescription.age.is_some_and(|age| age >= AgeBand::From65);
     if surface != Surface::Firm && eyes == Eyes::Closed && old_enough {
         found.push(Problem::SoftAndClosed(item.id));
     }
@@ -228,15 +235,16 @@ fn stance(plan: &Plan, item: &Item, surface: Surface, eyes: Eyes) -> Vec<Problem
 /// Severe loss of sight only speaks against closed eyes; everything else against any balance practice alone.
 fn screening(plan: &Plan, catalogue: &Catalogue) -> Vec<Problem> {
     let mut found = Vec::new();
-    if plan.age.is_none() {
+    if plan.prescription.age.is_none() {
         found.push(Problem::AgeMissing);
     }
-    let eyes_closed = plan.items.iter().any(|item| {
+    let eyes_closed = plan.prescription.items.iter().any(|item| {
         let rung = item.rung.as_ref().and_then(|rung| catalogue.get(&item.exercise)?.rung(rung));
         rung.is_some_and(|rung| rung.eyes == Some(Eyes::Closed))
     });
     let asked = |risk: &Risk| *risk != Risk::SevereVisualLoss || eyes_closed;
-    let missing: Vec<Risk> = Risk::ALL.into_iter().filter(asked).filter(|risk| !plan.absent.contains(risk)).collect();
+    let missing: Vec<Risk> =
+        Risk::ALL.into_iter().filter(asked).filter(|risk| !plan.prescription.absent.contains(risk)).collect();
     if !missing.is_empty() {
         found.push(Problem::NotTicked(missing));
     }

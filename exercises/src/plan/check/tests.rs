@@ -3,7 +3,7 @@
 use super::*;
 use crate::catalogue::{Dose, ExerciseId, RungId};
 use crate::id::{ActivityId, ComplaintId, EntryRef};
-use crate::plan::{Activity, Complaint, Days, Leg, StanceBaseline};
+use crate::plan::{Activity, BodySide, Complaint, Days, StanceBaseline};
 use crate::review::samples::{BALANCE, HOLD, PHONE, REPS, baseline, catalogue, plan, rung};
 use chrono::Duration;
 
@@ -15,7 +15,7 @@ fn check(change: impl FnOnce(&mut Plan), expected: &[Problem]) {
 }
 
 fn balance(plan: &mut Plan) -> &mut Item {
-    plan.items.iter_mut().find(|item| item.id == BALANCE).expect("there")
+    plan.prescription.items.iter_mut().find(|item| item.id == BALANCE).expect("there")
 }
 
 #[test]
@@ -25,31 +25,34 @@ fn the_sample_has_no_problem() {
 
 #[test]
 fn a_plan_as_a_whole() {
-    check(|plan| plan.items.clear(), &[Problem::NoItem]);
-    check(|plan| plan.items[2].id = HOLD, &[Problem::SameNumber]);
-    check(|plan| plan.complaints[1].id = plan.complaints[0].id, &[Problem::SameNumber, Problem::Serves(BALANCE)]);
-    check(|plan| plan.review = plan.issued, &[Problem::ReviewDate]);
-    check(|plan| plan.review = plan.issued + Duration::days(1), &[]);
-    check(|plan| plan.review = plan.issued + Duration::days(366), &[]);
-    check(|plan| plan.review = plan.issued + Duration::days(367), &[Problem::ReviewDate]);
-    check(|plan| plan.start = plan.issued + Duration::days(1), &[Problem::ReviewDate]);
-    check(|plan| plan.complaints[0].pain = Some(10), &[]);
-    check(|plan| plan.complaints[0].pain = Some(11), &[Problem::Score]);
-    check(|plan| plan.activities[0].rating = Some(11), &[Problem::Score]);
-    check(|plan| plan.items[0].pain_limit = 11, &[Problem::Score]);
+    check(|plan| plan.prescription.items.clear(), &[Problem::NoItem]);
+    check(|plan| plan.prescription.items[2].id = HOLD, &[Problem::SameNumber]);
+    check(
+        |plan| plan.prescription.complaints[1].id = plan.prescription.complaints[0].id,
+        &[Problem::SameNumber, Problem::Serves(BALANCE)],
+    );
+    check(|plan| plan.prescription.review = plan.header.issued, &[Problem::ReviewDate]);
+    check(|plan| plan.prescription.review = plan.header.issued + Duration::days(1), &[]);
+    check(|plan| plan.prescription.review = plan.header.issued + Duration::days(366), &[]);
+    check(|plan| plan.prescription.review = plan.header.issued + Duration::days(367), &[Problem::ReviewDate]);
+    check(|plan| plan.header.start = plan.header.issued + Duration::days(1), &[Problem::ReviewDate]);
+    check(|plan| plan.prescription.complaints[0].pain = Some(10), &[]);
+    check(|plan| plan.prescription.complaints[0].pain = Some(11), &[Problem::Score]);
+    check(|plan| plan.prescription.activities[0].rating = Some(11), &[Problem::Score]);
+    check(|plan| plan.prescription.items[0].pain_limit = 11, &[Problem::Score]);
 }
 
 #[test]
 fn no_more_than_a_card_can_carry() {
     let complaint = |n| Complaint { id: ComplaintId(n), name: "knee".into(), side: Side::Left, pain: None };
     let activity = |n| Activity { id: ActivityId(n), name: "stairs".into(), rating: None };
-    check(|plan| plan.complaints.extend((3..=5).map(complaint)), &[]);
-    check(|plan| plan.complaints.extend((3..=6).map(complaint)), &[Problem::TooMany]);
-    check(|plan| plan.activities.extend((2..=6).map(activity)), &[Problem::TooMany]);
-    check(|plan| plan.cleared = (0..33).map(|n| EntryRef { log: PHONE, n }).collect(), &[Problem::TooMany]);
+    check(|plan| plan.prescription.complaints.extend((3..=5).map(complaint)), &[]);
+    check(|plan| plan.prescription.complaints.extend((3..=6).map(complaint)), &[Problem::TooMany]);
+    check(|plan| plan.prescription.activities.extend((2..=6).map(activity)), &[Problem::TooMany]);
+    check(|plan| plan.prescription.cleared = (0..33).map(|n| EntryRef { log: PHONE, n }).collect(), &[Problem::TooMany]);
     let more = |plan: &mut Plan, until: u8| {
-        let hold = plan.items[0].clone();
-        plan.items.extend((4..=until).map(|n| Item { id: ItemId(n), ..hold.clone() }));
+        let hold = plan.prescription.items[0].clone();
+        plan.prescription.items.extend((4..=until).map(|n| Item { id: ItemId(n), ..hold.clone() }));
     };
     check(|plan| more(plan, 12), &[]);
     check(|plan| more(plan, 13), &[Problem::TooMany]);
@@ -58,33 +61,36 @@ fn no_more_than_a_card_can_carry() {
 #[test]
 fn texts_have_a_length_and_no_control_characters() {
     let text = |what, most| Problem::Text { what, most };
-    check(|plan| plan.clinic.clear(), &[text(TextPlace::Clinic, MAX_NAME)]);
-    check(|plan| plan.clinic = "é".repeat(MAX_NAME), &[]);
-    check(|plan| plan.clinic = "é".repeat(MAX_NAME + 1), &[text(TextPlace::Clinic, MAX_NAME)]);
-    check(|plan| plan.complaints[0].name = "up\nper".into(), &[text(TextPlace::Complaint, MAX_NAME)]);
-    check(|plan| plan.activities[0].name.clear(), &[text(TextPlace::Activity, MAX_NAME)]);
-    check(|plan| plan.items[0].note = "x".repeat(MAX_NOTE), &[]);
-    check(|plan| plan.items[0].note = "x".repeat(MAX_NOTE + 1), &[text(TextPlace::Note, MAX_NOTE)]);
-    check(|plan| plan.aftercare = vec![Aftercare::Own(String::new())], &[text(TextPlace::Aftercare, MAX_AFTERCARE)]);
+    check(|plan| plan.header.clinic.clear(), &[text(TextPlace::Clinic, MAX_NAME)]);
+    check(|plan| plan.header.clinic = "é".repeat(MAX_NAME), &[]);
+    check(|plan| plan.header.clinic = "é".repeat(MAX_NAME + 1), &[text(TextPlace::Clinic, MAX_NAME)]);
+    check(|plan| plan.prescription.complaints[0].name = "up\nper".into(), &[text(TextPlace::Complaint, MAX_NAME)]);
+    check(|plan| plan.prescription.activities[0].name.clear(), &[text(TextPlace::Activity, MAX_NAME)]);
+    check(|plan| plan.prescription.items[0].note = "x".repeat(MAX_NOTE), &[]);
+    check(|plan| plan.prescription.items[0].note = "x".repeat(MAX_NOTE + 1), &[text(TextPlace::Note, MAX_NOTE)]);
+    check(
+        |plan| plan.prescription.aftercare = vec![Aftercare::Own(String::new())],
+        &[text(TextPlace::Aftercare, MAX_AFTERCARE)],
+    );
 }
 
 #[test]
 fn an_item_must_fit_its_exercise() {
     let id = |text: &str| ExerciseId::new(text).expect("an id");
     let unknown = Problem::UnknownExercise(HOLD, "unheard-of".into());
-    check(|plan| plan.items[0].exercise = id("unheard-of"), &[unknown]);
-    check(|plan| plan.items[0].content = 2, &[Problem::OtherContent(HOLD, "sit-tall".into())]);
+    check(|plan| plan.prescription.items[0].exercise = id("unheard-of"), &[unknown]);
+    check(|plan| plan.prescription.items[0].content = 2, &[Problem::OtherContent(HOLD, "sit-tall".into())]);
     check(
-        |plan| plan.items[0].rung = Some(RungId::new("firm").expect("an id")),
+        |plan| plan.prescription.items[0].rung = Some(RungId::new("firm").expect("an id")),
         &[Problem::UnknownRung(HOLD, "firm".into())],
     );
-    check(|plan| plan.items[0].rung = None, &[Problem::UnknownRung(HOLD, String::new())]);
-    check(|plan| plan.items[0].side = Side::Left, &[Problem::Side(HOLD)]);
+    check(|plan| plan.prescription.items[0].rung = None, &[Problem::UnknownRung(HOLD, String::new())]);
+    check(|plan| plan.prescription.items[0].side = Side::Left, &[Problem::Side(HOLD)]);
     check(|plan| balance(plan).side = Side::Neither, &[Problem::Side(BALANCE)]);
-    check(|plan| plan.items[0].serves = Some(ComplaintId(9)), &[Problem::Serves(HOLD)]);
+    check(|plan| plan.prescription.items[0].serves = Some(ComplaintId(9)), &[Problem::Serves(HOLD)]);
     let too_long = Dose::Hold { repetitions: 3, hold_s: 121, rest_s: 0 };
-    check(|plan| plan.items[0].dose = too_long, &[Problem::Dose(HOLD)]);
-    check(|plan| plan.items[0].dose = balance(plan).dose, &[Problem::Dose(HOLD)]);
+    check(|plan| plan.prescription.items[0].dose = too_long, &[Problem::Dose(HOLD)]);
+    check(|plan| plan.prescription.items[0].dose = balance(plan).dose, &[Problem::Dose(HOLD)]);
 }
 
 #[test]
@@ -106,25 +112,25 @@ fn a_schedule_must_have_a_day_and_a_minute() {
         (at(&[1440]), &bad),
         (at(&(0..13).collect::<Vec<u16>>()), &bad),
     ] {
-        check(|plan| plan.items[0].schedule.pattern = pattern.clone(), expected);
+        check(|plan| plan.prescription.items[0].schedule.pattern = pattern.clone(), expected);
     }
-    check(|plan| plan.items[0].schedule.days = Days(0), &bad);
-    check(|plan| plan.items[0].schedule.days = Days(0b1000_0000), &bad);
+    check(|plan| plan.prescription.items[0].schedule.days = Days(0), &bad);
+    check(|plan| plan.prescription.items[0].schedule.days = Days(0b1000_0000), &bad);
 }
 
 #[test]
 fn balance_needs_the_age_and_the_ticked_list() {
-    check(|plan| plan.age = None, &[Problem::AgeMissing]);
+    check(|plan| plan.prescription.age = None, &[Problem::AgeMissing]);
     for risk in Risk::ALL {
         let expected = vec![Problem::NotTicked(vec![risk])];
         let needed = risk != Risk::SevereVisualLoss;
-        let without = |plan: &mut Plan| plan.absent.retain(|other| *other != risk);
+        let without = |plan: &mut Plan| plan.prescription.absent.retain(|other| *other != risk);
         check(without, if needed { &expected } else { &[] });
     }
     let without = |plan: &mut Plan| {
-        plan.age = None;
-        plan.absent.clear();
-        plan.items.retain(|item| item.id != BALANCE);
+        plan.prescription.age = None;
+        plan.prescription.absent.clear();
+        plan.prescription.items.retain(|item| item.id != BALANCE);
     };
     check(without, &[]);
 }
@@ -133,33 +139,33 @@ fn balance_needs_the_age_and_the_ticked_list() {
 fn severe_loss_of_sight_speaks_against_closed_eyes() {
     let closed = |plan: &mut Plan| {
         balance(plan).rung = Some(rung("firm-closed"));
-        plan.baselines = both(&[300, 300]);
-        plan.absent.remove(&Risk::SevereVisualLoss);
+        plan.prescription.baselines = both(&[300, 300]);
+        plan.prescription.absent.remove(&Risk::SevereVisualLoss);
     };
     check(closed, &[Problem::NotTicked(vec![Risk::SevereVisualLoss])]);
 }
 
 fn both(tenths: &[u16]) -> Vec<StanceBaseline> {
-    tenths.iter().flat_map(|tenths| [baseline(Leg::Left, *tenths), baseline(Leg::Right, *tenths)]).collect()
+    tenths.iter().flat_map(|tenths| [baseline(BodySide::Left, *tenths), baseline(BodySide::Right, *tenths)]).collect()
 }
 
 #[test]
 fn a_stance_time_of_five_seconds_for_each_prescribed_leg() {
     let none = [Problem::NoStanceBaseline(BALANCE)];
     let short = [Problem::StanceTooShort(BALANCE)];
-    check(|plan| plan.baselines.clear(), &none);
-    check(|plan| plan.baselines.truncate(1), &none);
+    check(|plan| plan.prescription.baselines.clear(), &none);
+    check(|plan| plan.prescription.baselines.truncate(1), &none);
     let left_alone = |plan: &mut Plan| {
         balance(plan).side = Side::Left;
-        plan.baselines.truncate(1);
+        plan.prescription.baselines.truncate(1);
     };
     check(left_alone, &[]);
-    check(|plan| plan.baselines = both(&[50]), &[]);
-    check(|plan| plan.baselines = both(&[49]), &short);
-    check(|plan| plan.baselines[1].tenths = 49, &short);
-    check(|plan| plan.baselines = both(&[200, 49]), &short);
-    check(|plan| plan.baselines = both(&[49, 200]), &[]);
-    let closed = |plan: &mut Plan| plan.baselines.iter_mut().for_each(|baseline| baseline.eyes = Eyes::Closed);
+    check(|plan| plan.prescription.baselines = both(&[50]), &[]);
+    check(|plan| plan.prescription.baselines = both(&[49]), &short);
+    check(|plan| plan.prescription.baselines[1].tenths = 49, &short);
+    check(|plan| plan.prescription.baselines = both(&[200, 49]), &short);
+    check(|plan| plan.prescription.baselines = both(&[49, 200]), &[]);
+    let closed = |plan: &mut Plan| plan.prescription.baselines.iter_mut().for_each(|baseline| baseline.eyes = Eyes::Closed);
     check(closed, &none);
 }
 
@@ -171,14 +177,14 @@ fn softer_or_closed_waits_for_thirty_seconds_on_two_days() {
             let baselines = both(tenths);
             move |plan: &mut Plan| {
                 balance(plan).rung = Some(rung(on));
-                plan.baselines = baselines;
+                plan.prescription.baselines = baselines;
             }
         };
         check(with(&[300, 300]), &[]);
         check(with(&[300, 299]), &shut);
         check(with(&[450]), &shut);
     }
-    check(|plan| plan.baselines = both(&[60]), &[]);
+    check(|plan| plan.prescription.baselines = both(&[60]), &[]);
 }
 
 #[test]
@@ -186,9 +192,9 @@ fn thirty_seconds_twice_on_one_day_are_one_day() {
     let dated = |days: [i64; 2]| {
         move |plan: &mut Plan| {
             balance(plan).rung = Some(rung("towel"));
-            plan.baselines = both(&[300, 310]);
-            for (place, baseline) in plan.baselines.iter_mut().enumerate() {
-                baseline.taken = Some(plan.issued - chrono::Duration::days(days[place / 2]));
+            plan.prescription.baselines = both(&[300, 310]);
+            for (place, baseline) in plan.prescription.baselines.iter_mut().enumerate() {
+                baseline.taken = Some(plan.header.issued - chrono::Duration::days(days[place / 2]));
             }
         }
     };
@@ -202,9 +208,9 @@ fn soft_and_closed_together_only_under_sixty_five() {
     for age in AgeBand::ALL {
         let with = |on: &'static str| {
             move |plan: &mut Plan| {
-                plan.age = Some(age);
+                plan.prescription.age = Some(age);
                 balance(plan).rung = Some(rung(on));
-                plan.baselines = both(&[300, 300]);
+                plan.prescription.baselines = both(&[300, 300]);
             }
         };
         let refused = [Problem::SoftAndClosed(BALANCE)];
@@ -217,10 +223,10 @@ fn soft_and_closed_together_only_under_sixty_five() {
 #[test]
 fn several_problems_are_all_named() {
     let spoil = |plan: &mut Plan| {
-        plan.review = plan.issued;
-        plan.items[0].content = 4;
-        plan.items[2].side = Side::Right;
-        plan.age = None;
+        plan.prescription.review = plan.header.issued;
+        plan.prescription.items[0].content = 4;
+        plan.prescription.items[2].side = Side::Right;
+        plan.prescription.age = None;
     };
     let expected =
         [Problem::ReviewDate, Problem::OtherContent(HOLD, "sit-tall".into()), Problem::Side(REPS), Problem::AgeMissing];

@@ -7,10 +7,10 @@ use crate::change::ActivityVerdict;
 use crate::history::Mark;
 use crate::id::{ActivityId, ComplaintId, EntryRef};
 use crate::log::Barrier;
-use crate::plan::{Activity, AgeBand, Leg, Plan, StanceBaseline};
+use crate::plan::{Activity, AgeBand, BodySide, Plan, StanceBaseline};
 use crate::review::samples::{
-    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revisions, run, stance, start,
-    summary,
+    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revised, revisions, run,
+    stance, start, summary,
 };
 use crate::review::{Review, StanceSeries, build};
 use crate::run::{SetUp, TrialEnd};
@@ -23,7 +23,7 @@ fn page(plans: impl IntoIterator<Item = Plan>, summaries: &[Summary]) -> Review 
 }
 
 fn second() -> Plan {
-    Plan { revision: 2, issued: start() + Duration::days(14), ..plan() }
+    revised(2, 14)
 }
 
 #[test]
@@ -50,7 +50,7 @@ fn alarms_newest_first_and_cleared_by_the_newest_card() {
     let mut desk = summary(DESK, 1, 0, 9);
     desk.alarms = vec![alarm(5, 4, Trouble::Other)];
     let mut newest = second();
-    newest.cleared = vec![EntryRef { log: PHONE, n: 3 }];
+    newest.prescription.cleared = vec![EntryRef { log: PHONE, n: 3 }];
     let review = page([plan(), newest], &[phone, desk]);
     let told: Vec<(u16, bool)> = review.alarms.iter().map(|alarm| (alarm.day, alarm.cleared)).collect();
     assert_eq!(told, [(7, false), (4, false), (2, true)]);
@@ -70,8 +70,8 @@ fn a_device_whose_record_ends_earlier_is_named() {
 #[test]
 fn items_stand_in_the_plans_order_and_dropped_ones_last() {
     let mut newest = second();
-    newest.items.swap(0, 1);
-    newest.items.retain(|item| item.id != REPS);
+    newest.prescription.items.swap(0, 1);
+    newest.prescription.items.retain(|item| item.id != REPS);
     let mut told = summary(PHONE, 1, 0, 3);
     told.days.push(item_day(1, REPS, &[Mark::Done]));
     let review = page([plan(), newest], &[told]);
@@ -102,7 +102,7 @@ fn a_days_own_rating_goes_before_those_after_runs() {
 #[test]
 fn a_complaint_that_the_newest_card_dropped_keeps_its_series() {
     let mut newest = second();
-    newest.complaints.retain(|complaint| complaint.id == ANKLE);
+    newest.prescription.complaints.retain(|complaint| complaint.id == ANKLE);
     let mut told = summary(PHONE, 1, 0, 3);
     told.pain = vec![pain(1, 0, BACK, 7, None)];
     let series = page([plan(), newest], &[told]).pain;
@@ -113,7 +113,7 @@ fn a_complaint_that_the_newest_card_dropped_keeps_its_series() {
 fn activities_one_by_one_and_together() {
     let rated = |n, day, activity, score| RatedOn { n, day, activity: ActivityId(activity), score };
     let mut two = plan();
-    two.activities.push(Activity { id: ActivityId(2), name: "climbing stairs".into(), rating: Some(5) });
+    two.prescription.activities.push(Activity { id: ActivityId(2), name: "climbing stairs".into(), rating: Some(5) });
     let mut told = summary(PHONE, 1, 0, 14);
     told.rated = vec![rated(1, 7, 1, 5), rated(2, 14, 1, 7), rated(3, 14, 2, 3), rated(4, 14, 2, 6)];
     let review = page([two], &[told]);
@@ -152,26 +152,27 @@ fn notes_come_once_and_the_covered_days_are_those_with_a_record() {
 #[test]
 fn stance_times_of_all_visits_and_a_carried_one_stays_with_its_visit() {
     let mut newest = second();
-    newest.baselines = vec![baseline(Leg::Left, 220), baseline(Leg::Left, 260), baseline(Leg::Right, 180)];
+    newest.prescription.baselines =
+        vec![baseline(BodySide::Left, 220), baseline(BodySide::Left, 260), baseline(BodySide::Right, 180)];
     let told = page([plan(), newest], &[summary(PHONE, 1, 0, 3)]).baselines;
-    let short: Vec<(u16, Leg, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
-    let (left, right) = (Leg::Left, Leg::Right);
+    let short: Vec<(u16, BodySide, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
+    let (left, right) = (BodySide::Left, BodySide::Right);
     assert_eq!(short, [(0, left, 220), (0, right, 124), (14, left, 260), (14, right, 180)]);
 }
 
 #[test]
 fn a_stance_time_shows_on_the_day_on_which_it_was_taken() {
     let on = |day, leg, tenths| StanceBaseline { taken: Some(start() + Duration::days(day)), ..baseline(leg, tenths) };
-    let (left, right) = (Leg::Left, Leg::Right);
+    let (left, right) = (BodySide::Left, BodySide::Right);
     let mut first = plan();
-    first.baselines = vec![on(0, left, 220), on(0, right, 124)];
+    first.prescription.baselines = vec![on(0, left, 220), on(0, right, 124)];
     let mut corrected = second();
-    corrected.issued = start();
-    corrected.baselines = vec![on(0, left, 222), on(0, right, 124)];
-    let mut third = Plan { revision: 3, ..second() };
-    third.baselines = vec![on(0, left, 222), on(0, right, 124), on(14, right, 124)];
+    corrected.header.issued = start();
+    corrected.prescription.baselines = vec![on(0, left, 222), on(0, right, 124)];
+    let mut third = revised(3, 14);
+    third.prescription.baselines = vec![on(0, left, 222), on(0, right, 124), on(14, right, 124)];
     let told = page([first, corrected, third], &[summary(PHONE, 1, 0, 3)]).baselines;
-    let short: Vec<(u16, Leg, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
+    let short: Vec<(u16, BodySide, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
     assert_eq!(short, [(0, left, 222), (0, right, 124), (14, right, 124)]);
 }
 
@@ -186,7 +187,7 @@ fn balance(times_ms: &[(u32, u32)]) -> Summary {
     told
 }
 
-fn leg(review: &Review, leg: Leg) -> &StanceSeries {
+fn leg(review: &Review, leg: BodySide) -> &StanceSeries {
     review.balance.iter().find(|series| series.leg == leg).expect("a series of the leg")
 }
 
@@ -195,9 +196,9 @@ fn a_rise_over_ten_days_is_called_one() {
     let times: Vec<(u32, u32)> = (0..10).map(|day| (20_000, 8_000 + day * 1500 + (day % 2) * 400)).collect();
     let review = page([plan()], &[balance(&times)]);
     assert_eq!(review.balance.len(), 2);
-    assert_eq!(leg(&review, Leg::Right).change.verdict, Verdict::Rising);
-    assert_eq!(leg(&review, Leg::Left).change.verdict, Verdict::NoClearChange);
-    let first = leg(&review, Leg::Right).days[0];
+    assert_eq!(leg(&review, BodySide::Right).change.verdict, Verdict::Rising);
+    assert_eq!(leg(&review, BodySide::Left).change.verdict, Verdict::NoClearChange);
+    let first = leg(&review, BodySide::Right).days[0];
     assert_eq!((first.trials, first.best_s, first.median_s, first.capped), (3, 8.0, 7.0, false));
 }
 
@@ -224,19 +225,19 @@ fn another_surface_eyes_set_up_or_cap_is_another_series() {
 fn a_trial_that_was_cut_off_is_no_measurement() {
     let mut told = balance(&[(20_000, 10_000)]);
     for trial in told.runs[0].stance.iter_mut().flat_map(|stance| &mut stance.trials) {
-        if trial.leg == Leg::Left {
+        if trial.leg == BodySide::Left {
             trial.end = TrialEnd::CutOff;
         }
     }
     let review = page([plan()], &[told]);
-    assert_eq!(review.balance.iter().map(|series| series.leg).collect::<Vec<_>>(), [Leg::Right]);
+    assert_eq!(review.balance.iter().map(|series| series.leg).collect::<Vec<_>>(), [BodySide::Right]);
 }
 
 #[test]
 fn a_trial_to_the_target_is_the_cap_and_many_say_at_the_cap() {
     let times: Vec<(u32, u32)> = (0..6).map(|_| (33_000, 10_000)).collect();
     let review = page([plan()], &[balance(&times)]);
-    let left = leg(&review, Leg::Left);
+    let left = leg(&review, BodySide::Left);
     assert!(left.days.iter().all(|day| day.capped && day.best_s == 30.0 && day.median_s == 30.0));
     assert_eq!(left.change.verdict, Verdict::AtTheCap);
 }
@@ -245,8 +246,10 @@ fn a_trial_to_the_target_is_the_cap_and_many_say_at_the_cap() {
 fn seven_days_have_a_yardstick_only_from_sixty_on() {
     let times: Vec<(u32, u32)> = (0..7).map(|day| (20_000, 6_000 + day * 3000)).collect();
     let of = |age| {
-        let review = page([Plan { age, ..plan() }], &[balance(&times)]);
-        leg(&review, Leg::Right).change
+        let mut told = plan();
+        told.prescription.age = age;
+        let review = page([told], &[balance(&times)]);
+        leg(&review, BodySide::Right).change
     };
     assert_eq!(of(Some(AgeBand::From50)).too_few, Some(WhyTooFew::ImportantDifference));
     assert_eq!(of(None).verdict, Verdict::TooFewData);
@@ -257,14 +260,14 @@ fn seven_days_have_a_yardstick_only_from_sixty_on() {
 fn the_involved_leg_stands_against_the_other() {
     let review = page([plan()], &[balance(&[(20_000, 12_000); 3])]);
     let [only] = review.sides.as_slice() else { panic!("one set of conditions") };
-    assert_eq!((only.sides.involved, only.sides.involved_s, only.sides.other_s), (Leg::Right, 12.0, 20.0));
+    assert_eq!((only.sides.involved, only.sides.involved_s, only.sides.other_s), (BodySide::Right, 12.0, 20.0));
     assert_eq!(only.sides.symmetry.verdict, SymmetryVerdict::Percent(60.0));
-    assert_eq!(only.conditions.leg, Leg::Right);
+    assert_eq!(only.conditions.leg, BodySide::Right);
     let capped = page([plan()], &[balance(&[(33_000, 12_000); 3])]);
     assert_eq!(capped.sides[0].sides.symmetry.verdict, SymmetryVerdict::AtMost(40.0));
     assert!(page([plan()], &[balance(&[(20_000, 12_000); 2])]).sides.is_empty(), "two days are too few");
     let mut no_side = plan();
-    no_side.items.iter_mut().for_each(|item| item.serves = Some(BACK));
+    no_side.prescription.items.iter_mut().for_each(|item| item.serves = Some(BACK));
     assert!(page([no_side], &[balance(&[(20_000, 12_000); 3])]).sides.is_empty(), "the complaint has no side");
 }
 

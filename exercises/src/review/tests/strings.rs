@@ -6,7 +6,7 @@ use crate::id::LogId;
 use crate::log::{Barrier, DayOffReason};
 use crate::plan::{Pattern, Plan, Schedule};
 use crate::review::samples::{
-    DESK, HOLD, PHONE, REPS, catalogue, item_day, plan, revisions, run, summary, three_times_a_day,
+    DESK, HOLD, PHONE, REPS, catalogue, item_day, plan, revised, revisions, run, summary, three_times_a_day,
 };
 use crate::review::{Review, build};
 use crate::run::Share;
@@ -55,8 +55,8 @@ fn knots_stand_at_the_minutes_that_were_agreed() {
 
 /// From day 4 on a second card asks for the hold at ten, eleven and twelve.
 fn second() -> Plan {
-    let mut second = Plan { revision: 2, issued: plan().start + chrono::Duration::days(4), ..plan() };
-    second.items[0].schedule.pattern = Pattern::Every { minutes: 60, from: 10 * 60, to: 12 * 60 };
+    let mut second = revised(2, 4);
+    second.prescription.items[0].schedule.pattern = Pattern::Every { minutes: 60, from: 10 * 60, to: 12 * 60 };
     second
 }
 

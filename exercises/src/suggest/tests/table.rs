@@ -2,7 +2,7 @@
 
 use super::{facts, item, met};
 use crate::alarm::Trouble;
-use crate::catalogue::Dose;
+use crate::catalogue::{Dose, Quantity};
 use crate::id::EntryRef;
 use crate::plan::{AgeBand, Item, Pattern, Side};
 use crate::review::samples::{BALANCE_DOSE, HOLD_DOSE, PHONE, REPS_DOSE, catalogue, rung, three_times_a_day};
@@ -10,7 +10,7 @@ use crate::suggest::StepConditions;
 use crate::suggest::{Advice, Facts, Hindrance, Reached, Reason, Rise, Session, Step, advise, back, gate_open, next, undo};
 
 const ENTRY: EntryRef = EntryRef { log: PHONE, n: 9 };
-const FIVE_MORE: Advice = Advice::Advance(Step::HoldSeconds(5));
+const FIVE_MORE: Advice = Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 });
 
 fn to_rung(id: &str) -> Step {
     Step::Rung(rung(id))
@@ -78,7 +78,11 @@ fn a_target_missed_in_two_sessions_steps_back() {
     let catalogue = catalogue();
     let row = facts(&catalogue, &on_the_chair, &[missed(10), missed(12)]);
     assert_eq!(check(&row, Advice::StepBack(to_rung("wall")), Reason::MissedTwice), [10, 12]);
-    hold(&[missed(10), missed(12)], Advice::StepBack(Step::HoldSeconds(-5)), Reason::MissedTwice);
+    hold(
+        &[missed(10), missed(12)],
+        Advice::StepBack(Step::Change { quantity: Quantity::HoldSeconds, by: -5 }),
+        Reason::MissedTwice,
+    );
     hold(&[missed(10), reached(met(11, 0), Reached::Short), missed(12)], Advice::Keep, Reason::NotMet);
     let least = item(Dose::Hold { repetitions: 1, hold_s: 5, rest_s: 0 });
     let row = facts(&catalogue, &least, &[missed(10), missed(12)]);
@@ -87,7 +91,7 @@ fn a_target_missed_in_two_sessions_steps_back() {
 
 #[test]
 fn pain_and_its_borders() {
-    let back = Advice::StepBack(Step::HoldSeconds(-5));
+    let back = Advice::StepBack(Step::Change { quantity: Quantity::HoldSeconds, by: -5 });
     hold(&[met(10, 3), met(12, 3)], FIVE_MORE, Reason::MetTwice);
     hold(&[met(10, 3), met(12, 4)], Advice::Keep, Reason::PainBetween { score: 4 });
     hold(&[met(10, 5), met(12, 0)], Advice::Keep, Reason::PainBetween { score: 5 });
@@ -99,7 +103,7 @@ fn pain_and_its_borders() {
 #[test]
 fn the_items_own_limit_holds_where_it_is_lower() {
     let catalogue = catalogue();
-    let back = Advice::StepBack(Step::HoldSeconds(-5));
+    let back = Advice::StepBack(Step::Change { quantity: Quantity::HoldSeconds, by: -5 });
     let low = Item { pain_limit: 2, ..item(HOLD_DOSE) };
     check(&facts(&catalogue, &low, &[met(10, 2), met(12, 2)]), FIVE_MORE, Reason::MetTwice);
     let row = facts(&catalogue, &low, &[met(10, 0), met(12, 3)]);
@@ -123,7 +127,7 @@ fn pain_at_the_easiest_is_to_stop_and_talk() {
 
 #[test]
 fn the_morning_after() {
-    let back = Advice::StepBack(Step::HoldSeconds(-5));
+    let back = Advice::StepBack(Step::Change { quantity: Quantity::HoldSeconds, by: -5 });
     hold(&[met(10, 2), morning(met(12, 2), Some(false))], back.clone(), Reason::NotSettled);
     hold(&[morning(met(10, 4), Some(false)), met(12, 0)], back, Reason::NotSettled);
     hold(&[met(10, 2), morning(met(12, 1), None)], Advice::Keep, Reason::MorningUnanswered);
@@ -153,7 +157,7 @@ fn todays_session_waits_for_its_morning() {
     hold(&with_today(reached(met(20, 0), Reached::Missed)), Advice::Keep, Reason::NotMet);
     hold(&with_today(morning(met(20, 4), None)), Advice::Keep, Reason::PainBetween { score: 4 });
     hold(&[before[1], met(20, 0)], Advice::Keep, Reason::MetOnce);
-    let back = Advice::StepBack(Step::HoldSeconds(-5));
+    let back = Advice::StepBack(Step::Change { quantity: Quantity::HoldSeconds, by: -5 });
     hold(&with_today(met(20, 7)), back, Reason::PainTooHigh { score: 7, limit: 5 });
 }
 
@@ -163,7 +167,7 @@ fn pain_that_rises_for_two_weeks_steps_back() {
     let chosen = item(HOLD_DOSE);
     let rise = Rise { base: 1.0, week_before: 3.0, last_week: 3.0 };
     let row = Facts { rise: Some(rise), ..facts(&catalogue, &chosen, &[met(10, 3), met(12, 3)]) };
-    check(&row, Advice::StepBack(Step::HoldSeconds(-5)), Reason::PainRising(rise));
+    check(&row, Advice::StepBack(Step::Change { quantity: Quantity::HoldSeconds, by: -5 }), Reason::PainRising(rise));
 }
 
 #[test]
@@ -212,17 +216,17 @@ fn the_order_of_steps_forward() {
     let balance = |target_s| item(Dose::Balance { trials: 3, target_s, rest_s: 30 });
     let on = |id: &str, of: Item| Item { rung: Some(rung(id)), ..of };
     for (row, step) in [
-        (hold(3, 10), Ok(Step::HoldSeconds(5))),
-        (hold(3, 25), Ok(Step::HoldSeconds(5))),
-        (hold(3, 26), Ok(Step::Repetitions(1))),
-        (hold(9, 30), Ok(Step::Repetitions(1))),
+        (hold(3, 10), Ok(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
+        (hold(3, 25), Ok(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
+        (hold(3, 26), Ok(Step::Change { quantity: Quantity::Repetitions, by: 1 })),
+        (hold(9, 30), Ok(Step::Change { quantity: Quantity::Repetitions, by: 1 })),
         (hold(10, 30), Ok(to_rung("chair"))),
         (on("chair", hold(10, 30)), Err(Hindrance::AtTheTop)),
         (Item { rung: None, ..hold(10, 30) }, Err(Hindrance::AtTheTop)),
         (on("gone", hold(10, 30)), Err(Hindrance::Unknown)),
-        (reps(19), Ok(Step::Repetitions(1))),
+        (reps(19), Ok(Step::Change { quantity: Quantity::Repetitions, by: 1 })),
         (reps(20), Ok(to_rung("low"))),
-        (balance(55), Ok(Step::TargetSeconds(5))),
+        (balance(55), Ok(Step::Change { quantity: Quantity::TargetSeconds, by: 5 })),
         (balance(56), Ok(to_rung("towel"))),
         (on("towel", balance(60)), Ok(to_rung("foam"))),
         (on("foam", balance(60)), Err(Hindrance::AtTheTop)),
@@ -238,9 +242,9 @@ fn what_is_due_every_hour_stays_within_two_minutes_of_work() {
     let hourly =
         |repetitions, hold_s| Item { schedule: three_times_a_day(), ..item(Dose::Hold { repetitions, hold_s, rest_s: 5 }) };
     for (row, step) in [
-        (hourly(5, 15), Ok(Step::HoldSeconds(5))),
-        (hourly(6, 15), Ok(Step::HoldSeconds(5))),
-        (hourly(7, 15), Ok(Step::Repetitions(1))),
+        (hourly(5, 15), Ok(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
+        (hourly(6, 15), Ok(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
+        (hourly(7, 15), Ok(Step::Change { quantity: Quantity::Repetitions, by: 1 })),
         (hourly(8, 15), Ok(to_rung("chair"))),
         (Item { side: Side::Both, ..hourly(4, 15) }, Ok(to_rung("chair"))),
     ] {
@@ -252,7 +256,7 @@ fn what_is_due_every_hour_stays_within_two_minutes_of_work() {
         next(&row, conditions(&catalogue, &row))
     };
     assert_eq!(every(120), Ok(to_rung("chair")));
-    assert_eq!(every(121), Ok(Step::HoldSeconds(5)));
+    assert_eq!(every(121), Ok(Step::Change { quantity: Quantity::HoldSeconds, by: 5 }));
 }
 
 #[test]
@@ -293,7 +297,7 @@ fn a_step_never_closes_the_eyes() {
 
 #[test]
 fn thirty_seconds_on_two_days_for_each_leg() {
-    use crate::plan::Leg::{Left, Right};
+    use crate::plan::BodySide::{Left, Right};
     use crate::review::samples::{baseline, start};
     let on = |day: i64| start() + chrono::Duration::days(day);
     let home = [(on(1), Left, 300), (on(2), Left, 310), (on(2), Right, 300), (on(3), Right, 450)];
@@ -321,14 +325,14 @@ fn the_order_of_steps_back() {
     let on = |id: &str, of: Item| Item { rung: Some(rung(id)), ..of };
     for (row, step) in [
         (on("chair", hold(3, 10)), Some(to_rung("wall"))),
-        (hold(3, 10), Some(Step::HoldSeconds(-5))),
-        (hold(3, 6), Some(Step::HoldSeconds(-5))),
-        (hold(3, 5), Some(Step::Repetitions(-1))),
+        (hold(3, 10), Some(Step::Change { quantity: Quantity::HoldSeconds, by: -5 })),
+        (hold(3, 6), Some(Step::Change { quantity: Quantity::HoldSeconds, by: -5 })),
+        (hold(3, 5), Some(Step::Change { quantity: Quantity::Repetitions, by: -1 })),
         (hold(1, 5), None),
-        (item(REPS_DOSE), Some(Step::Repetitions(-1))),
+        (item(REPS_DOSE), Some(Step::Change { quantity: Quantity::Repetitions, by: -1 })),
         (on("foam", balance(3, 30)), Some(to_rung("towel"))),
-        (balance(3, 10), Some(Step::TargetSeconds(-5))),
-        (balance(3, 9), Some(Step::Trials(-1))),
+        (balance(3, 10), Some(Step::Change { quantity: Quantity::TargetSeconds, by: -5 })),
+        (balance(3, 9), Some(Step::Change { quantity: Quantity::Trials, by: -1 })),
         (balance(1, 5), None),
     ] {
         assert_eq!(back(&row, catalogue.get(&row.exercise)), step, "{:?} {:?}", row.rung, row.dose);
@@ -338,19 +342,19 @@ fn the_order_of_steps_back() {
 #[test]
 fn what_was_added_since_the_card_goes_first() {
     let catalogue = catalogue();
-    let longer = Step::TargetSeconds(5).apply(&item(BALANCE_DOSE));
+    let longer = Step::Change { quantity: Quantity::TargetSeconds, by: 5 }.apply(&item(BALANCE_DOSE));
     let hold = |repetitions, hold_s| item(Dose::Hold { repetitions, hold_s, rest_s: 10 });
     let on = |id: &str, of: Item| Item { rung: Some(rung(id)), ..of };
-    let more = Step::Repetitions(1).apply(&item(REPS_DOSE));
+    let more = Step::Change { quantity: Quantity::Repetitions, by: 1 }.apply(&item(REPS_DOSE));
     for (row, planned, step) in [
-        (on("low", more), on("low", item(REPS_DOSE)), Step::Repetitions(-1)),
+        (on("low", more), on("low", item(REPS_DOSE)), Step::Change { quantity: Quantity::Repetitions, by: -1 }),
         (on("low", item(REPS_DOSE)), on("low", item(REPS_DOSE)), to_rung("high")),
-        (on("chair", hold(3, 15)), on("chair", hold(3, 10)), Step::HoldSeconds(-5)),
-        (on("chair", hold(4, 15)), on("chair", hold(3, 10)), Step::Repetitions(-1)),
+        (on("chair", hold(3, 15)), on("chair", hold(3, 10)), Step::Change { quantity: Quantity::HoldSeconds, by: -5 }),
+        (on("chair", hold(4, 15)), on("chair", hold(3, 10)), Step::Change { quantity: Quantity::Repetitions, by: -1 }),
         (on("chair", hold(4, 15)), on("wall", hold(3, 10)), to_rung("wall")),
         (on("chair", hold(3, 10)), on("chair", hold(3, 10)), to_rung("wall")),
         (on("towel", item(BALANCE_DOSE)), on("towel", item(BALANCE_DOSE)), to_rung("firm")),
-        (on("towel", longer), on("towel", item(BALANCE_DOSE)), Step::TargetSeconds(-5)),
+        (on("towel", longer), on("towel", item(BALANCE_DOSE)), Step::Change { quantity: Quantity::TargetSeconds, by: -5 }),
     ] {
         assert_eq!(undo(&row, &planned, catalogue.get(&row.exercise)), Some(step), "{:?} {:?}", row.rung, row.dose);
     }
@@ -364,6 +368,6 @@ fn the_patients_copy_offers_a_step_only_where_it_may() {
     let suggestion = advise(&facts(&catalogue, &may_not, &[met(10, 0), met(12, 0)]));
     assert_eq!(suggestion.advice, FIVE_MORE, "the clinician is told all the same");
     assert_eq!(suggestion.offered(&may_not), None);
-    assert_eq!(suggestion.offered(&may), Some(&Step::HoldSeconds(5)));
+    assert_eq!(suggestion.offered(&may), Some(&Step::Change { quantity: Quantity::HoldSeconds, by: 5 }));
     assert_eq!(suggestion.offered(&item(REPS_DOSE)), None, "another item's permission does not count");
 }

@@ -1,13 +1,13 @@
 //! From summaries to suggestions.
 
 use crate::alarm::Trouble;
-use crate::catalogue::Dose;
+use crate::catalogue::{Dose, Quantity};
 use crate::history::Mark;
 use crate::id::EntryRef;
-use crate::plan::{Item, Leg, Plan};
+use crate::plan::{BodySide, Item, Plan};
 use crate::review::samples::{
-    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revisions, run, rung, settled,
-    stance, summary,
+    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revised, revisions, run, rung,
+    settled, stance, summary,
 };
 use crate::review::{self, Review};
 use crate::run::{RunEnd, Share};
@@ -39,7 +39,10 @@ fn reps_on(days: &[u16]) -> Summary {
 #[test]
 fn two_good_evenings_advance() {
     let got = of(&build([plan()], &[reps_on(&[3, 5])]), REPS);
-    assert_eq!((got.advice, got.reason), (Advice::Advance(Step::Repetitions(1)), Reason::MetTwice));
+    assert_eq!(
+        (got.advice, got.reason),
+        (Advice::Advance(Step::Change { quantity: Quantity::Repetitions, by: 1 }), Reason::MetTwice)
+    );
     assert_eq!(got.based_on, [3, 5]);
 }
 
@@ -102,7 +105,7 @@ fn an_hourly_item_is_met_with_four_fifths_of_the_days_slots() {
         }
         of(&build([plan()], &[told]), HOLD)
     };
-    assert_eq!(with(&[Mark::Done; 3]).advice, Advice::Advance(Step::HoldSeconds(5)));
+    assert_eq!(with(&[Mark::Done; 3]).advice, Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 }));
     let got = with(&[Mark::Done, Mark::NotDone, Mark::Done]);
     assert_eq!((got.advice, got.reason), (Advice::Keep, Reason::NotMet));
 }
@@ -121,7 +124,7 @@ fn balance(right_ms: &[u32]) -> Summary {
 #[test]
 fn balance_is_met_when_every_trial_reaches_the_target() {
     let got = of(&build([plan()], &[balance(&[30_000; 3])]), BALANCE);
-    assert_eq!(got.advice, Advice::Advance(Step::TargetSeconds(5)));
+    assert_eq!(got.advice, Advice::Advance(Step::Change { quantity: Quantity::TargetSeconds, by: 5 }));
     let got = of(&build([plan()], &[balance(&[30_000, 29_900, 30_000])]), BALANCE);
     assert_eq!((got.advice, got.reason), (Advice::Keep, Reason::NotMet));
 }
@@ -131,15 +134,18 @@ fn a_touch_down_is_practice_and_under_five_seconds_is_too_hard() {
     let got = of(&build([plan()], &[balance(&[4_000, 5_000, 3_000])]), BALANCE);
     assert_eq!((got.advice, got.reason), (Advice::Keep, Reason::NotMet));
     let got = of(&build([plan()], &[balance(&[4_000, 4_999, 3_000])]), BALANCE);
-    assert_eq!((got.advice, got.reason), (Advice::StepBack(Step::TargetSeconds(-5)), Reason::MissedTwice));
+    assert_eq!(
+        (got.advice, got.reason),
+        (Advice::StepBack(Step::Change { quantity: Quantity::TargetSeconds, by: -5 }), Reason::MissedTwice)
+    );
 }
 
 #[test]
 fn the_gate_opens_with_what_was_shown_at_home_and_at_visits() {
     let longest = |baselines| {
         let mut told = plan();
-        told.items[1].dose = Dose::Balance { trials: 3, target_s: 60, rest_s: 30 };
-        told.baselines = baselines;
+        told.prescription.items[1].dose = Dose::Balance { trials: 3, target_s: 60, rest_s: 30 };
+        told.prescription.baselines = baselines;
         told
     };
     let minute = |days: &[u16]| {
@@ -155,7 +161,7 @@ fn the_gate_opens_with_what_was_shown_at_home_and_at_visits() {
     let got = of(&build([longest(Vec::new())], &[minute(&[4, 5])]), BALANCE);
     assert_eq!(got.advice, Advice::Advance(Step::Rung(rung("towel"))), "two days at home");
     let mut soft = longest(Vec::new());
-    soft.items[1].rung = Some(rung("towel"));
+    soft.prescription.items[1].rung = Some(rung("towel"));
     let mut on_the_towel = minute(&[4, 5]);
     for run in &mut on_the_towel.runs {
         run.rung = Some(rung("towel"));
@@ -165,7 +171,8 @@ fn the_gate_opens_with_what_was_shown_at_home_and_at_visits() {
     }
     let got = of(&build([soft.clone()], &[on_the_towel.clone()]), BALANCE);
     assert_eq!(got.reason, Reason::Hindered(Hindrance::GateClosed), "what is shown on a towel is no firm floor");
-    soft.baselines = [Leg::Left, Leg::Right].into_iter().flat_map(|leg| [baseline(leg, 300), baseline(leg, 310)]).collect();
+    soft.prescription.baselines =
+        [BodySide::Left, BodySide::Right].into_iter().flat_map(|leg| [baseline(leg, 300), baseline(leg, 310)]).collect();
     let got = of(&build([soft], &[on_the_towel]), BALANCE);
     assert_eq!(got.advice, Advice::Advance(Step::Rung(rung("foam"))));
 }
@@ -178,7 +185,10 @@ fn the_morning_after_is_found_up_to_the_next_session() {
         told.settled = (200..).zip(answers).map(|(n, (day, yes))| settled(n, *day, BACK, *yes)).collect();
         of(&build([plan()], &[told]), REPS)
     };
-    assert_eq!(with(&[(4, true), (6, true)]).advice, Advice::Advance(Step::Repetitions(1)));
+    assert_eq!(
+        with(&[(4, true), (6, true)]).advice,
+        Advice::Advance(Step::Change { quantity: Quantity::Repetitions, by: 1 })
+    );
     assert_eq!(with(&[(4, true)]).reason, Reason::MorningUnanswered);
     assert_eq!(with(&[(3, true), (6, true)]).reason, Reason::MorningUnanswered, "the same day is no next morning");
     assert_eq!(with(&[(4, false), (6, true)]).reason, Reason::NotSettled);
@@ -208,14 +218,15 @@ fn an_alarm_blocks_until_a_card_clears_it() {
     let entry = EntryRef { log: PHONE, n: 40 };
     let got = of(&build([plan()], &[told.clone()]), REPS);
     assert_eq!((got.advice, got.reason), (Advice::StopAndTalk, Reason::Alarm { entry, trouble: Trouble::Other }));
-    let cleared = Plan { cleared: vec![entry], ..plan() };
+    let mut cleared = plan();
+    cleared.prescription.cleared = vec![entry];
     let got = of(&build([cleared], &[told]), REPS);
-    assert_eq!(got.advice, Advice::Advance(Step::Repetitions(1)));
+    assert_eq!(got.advice, Advice::Advance(Step::Change { quantity: Quantity::Repetitions, by: 1 }));
 }
 
 #[test]
 fn only_what_came_after_the_card_in_force_counts() {
-    let second = Plan { revision: 2, issued: plan().start + chrono::Duration::days(4), ..plan() };
+    let second = revised(2, 4);
     let mut told = reps_on(&[3, 4, 5]);
     told.taken.push(TakenOn { day: 4, revision: 2, agreed: Vec::new() });
     let got = of(&build([plan(), second.clone()], &[told]), REPS);
@@ -235,9 +246,12 @@ fn a_step_that_the_patient_took_is_the_dose_in_use() {
     let Dose::Reps { repetitions, .. } = got.dose else { panic!("repetitions") };
     assert_eq!((repetitions, got.reason), (9, Reason::StepThisWeek { stepped: 9 }));
     told.until = 16;
-    assert_eq!(of(&build([plan()], &[told.clone()]), REPS).advice, Advice::Advance(Step::Repetitions(1)));
+    assert_eq!(
+        of(&build([plan()], &[told.clone()]), REPS).advice,
+        Advice::Advance(Step::Change { quantity: Quantity::Repetitions, by: 1 })
+    );
     let fixed = |mut plan: Plan| {
-        plan.items.iter_mut().for_each(|item: &mut Item| item.may_step = false);
+        plan.prescription.items.iter_mut().for_each(|item: &mut Item| item.may_step = false);
         plan
     };
     let got = of(&build([fixed(plan())], &[told]), REPS);
@@ -251,7 +265,10 @@ fn sessions_of_two_devices_stand_together() {
     let mut desk = reps_on(&[5]);
     desk.log = DESK;
     let got = of(&build([plan()], &[phone, desk]), REPS);
-    assert_eq!((got.advice, got.based_on), (Advice::Advance(Step::Repetitions(1)), vec![3, 5]));
+    assert_eq!(
+        (got.advice, got.based_on),
+        (Advice::Advance(Step::Change { quantity: Quantity::Repetitions, by: 1 }), vec![3, 5])
+    );
 }
 
 #[test]

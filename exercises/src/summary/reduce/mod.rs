@@ -4,12 +4,12 @@ use super::{
     AlarmOn, Corrections, ItemDay, MAX_DAYS, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, SwayOn, TakenOn,
     WeekDelay,
 };
-use crate::catalogue::{Catalogue, Dose};
+use crate::catalogue::{Catalogue, Quantity};
 use crate::correct::{Corrected, Correction};
 use crate::history::{History, Mark};
 use crate::id::{ItemId, LogId, RunId};
 use crate::plan::{Item, Plan};
-use crate::run::{Run, Work};
+use crate::run::Run;
 use crate::slots::{self, Slot};
 use crate::sway::Sensed;
 use crate::time::{Offsets, Stamp, days_since_1970};
@@ -53,16 +53,16 @@ pub fn reduce(
 ) -> Option<Summary> {
     let Sealing { log, period, now, counter, note } = sealing;
     let plan = revisions.values().next_back()?;
-    let days = Days::from(plan.start);
+    let days = Days::from(plan.header.start);
     let until = days.number(period.until.min(now.date()))?;
-    let from = days.number(period.from.max(plan.start))?.max(until.saturating_sub(MAX_DAYS - 1));
+    let from = days.number(period.from.max(plan.header.start))?.max(until.saturating_sub(MAX_DAYS - 1));
     if from > until {
         return None;
     }
     let covers = |at: Stamp| days.of(at).filter(|day| (from..=until).contains(day));
     let item_of = |run: RunId| history.runs.get(&run).map(|run| run.item);
     Some(Summary {
-        plan: plan.id,
+        plan: plan.header.id,
         log,
         counter,
         from,
@@ -152,7 +152,7 @@ fn taken(history: &History, days: &Days, until: u16) -> Vec<TakenOn> {
 fn alarms(history: &History, plan: &Plan, (from, until): (u16, u16), days: &Days) -> Vec<AlarmOn> {
     let all = history.alarms.iter().filter_map(|alarm| {
         let day = days.nearest(alarm.at);
-        let goes = (from..=until).contains(&day) || !plan.cleared.contains(&alarm.entry);
+        let goes = (from..=until).contains(&day) || !plan.prescription.cleared.contains(&alarm.entry);
         goes.then_some(AlarmOn { n: alarm.entry.n, day, trouble: alarm.trouble, item: alarm.item })
     });
     all.collect()
@@ -207,7 +207,7 @@ fn item_days(
             for slot in slots::of_day(&stretch.plan, date, zone, stretch.taken) {
                 let Some(item) = stretch.plan.item(slot.slot.item) else { continue };
                 if let Some(mark) = closed_mark(history, &slot, item, &stretch, catalogue, now) {
-                    found.push(((day, item.id, stretch.plan.revision), (slot.slot.number, mark)));
+                    found.push(((day, item.id, stretch.plan.header.revision), (slot.slot.number, mark)));
                 }
             }
         }
@@ -266,7 +266,8 @@ fn runs(history: &History, revisions: &BTreeMap<u16, Plan>, (from, until): (u16,
 }
 
 fn stance(history: &History, run: &Run) -> Option<StanceOn> {
-    let (Work::Balance(balance), Dose::Balance { target_s, .. }) = (&run.work, run.dose) else { return None };
+    let balance = run.work.balance()?;
+    let target_s = u16::try_from(run.dose.value(Quantity::TargetSeconds)?).ok()?;
     Some(StanceOn {
         set_up: balance.set_up,
         surface: balance.surface,

@@ -5,7 +5,7 @@
 use exercises::alarm::Trouble;
 use exercises::catalogue::{Eyes, Surface};
 use exercises::log::{Barrier, DayOffReason};
-use exercises::plan::{AgeBand, Leg, Risk, Side};
+use exercises::plan::{AgeBand, BodySide, Risk, Side};
 use exercises::run::{RunEnd, SetUp, TrialEnd};
 use exercises::sway::{Flag, Reason, SourceKind};
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
@@ -55,7 +55,7 @@ macro_rules! codes {
 
 codes! {
     Side { Left = 0, Right = 1, Both = 2, Neither = 3 }
-    Leg { Left = 0, Right = 1 }
+    BodySide { Left = 0, Right = 1 }
     Surface { Firm = 0, FoldedTowel = 1, Cushion = 2, Foam = 3 }
     Eyes { Open = 0, Closed = 1 }
     AgeBand { Under18 = 0, From18 = 1, From40 = 2, From50 = 3, From60 = 4, From65 = 5, From70 = 6, From80 = 7 }
@@ -147,7 +147,7 @@ mod tests {
             }
         }
         check::<Side>(4);
-        check::<Leg>(2);
+        check::<BodySide>(2);
         check::<Surface>(4);
         check::<Eyes>(2);
         check::<AgeBand>(AgeBand::ALL.len());
@@ -175,6 +175,6 @@ mod tests {
     #[test]
     fn an_unknown_code_is_refused() {
         assert!(minicbor::decode::<Code<Trouble>>(&[8]).is_err());
-        assert!(minicbor::decode::<Code<Leg>>(&[2]).is_err());
+        assert!(minicbor::decode::<Code<BodySide>>(&[2]).is_err());
     }
 }

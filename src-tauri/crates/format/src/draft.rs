@@ -1,12 +1,12 @@
 //! A plan that is still being composed, as the clinic keeps it until its card is issued: CBOR with integer keys. The plan's
-//! own keys are a card's; they end before 20. It never leaves the clinic, which seals it.
+//! own keys are a card's, with the revision and the day of issue that it would have; they end before 20. It never leaves the clinic, which seals it.
 
-use crate::card::{read_plan, write_plan};
+use crate::card::{read_prescription, write_prescription};
 use crate::cbor::{Malformed, MapIn, MapOut};
 use crate::parts::Date;
 use exercises::draft::{Draft, Kept, TypedField, Unread, UsedNumbers};
-use exercises::id::{ItemId, PlanId};
-use exercises::plan::Leg;
+use exercises::id::ItemId;
+use exercises::plan::BodySide;
 
 /// More fields than any page has.
 const MAX_UNREAD: usize = 32;
@@ -25,14 +25,16 @@ impl From<Malformed> for DraftFault {
     }
 }
 
-/// The draft as bytes, without the plan's id.
+/// The draft as bytes.
 ///
 /// # Errors
 /// A date outside 2020 to 2199.
 pub fn write(kept: &Kept) -> Result<Vec<u8>, DraftFault> {
-    let Kept { draft: Draft { plan, used }, unread, on } = kept;
+    let Kept { draft: Draft { prescription, used, today }, replaces, unread, on } = kept;
     let mut map = MapOut::default();
-    write_plan(&mut map, plan)?;
+    map.put(0, "revision", &replaces.unwrap_or(0).saturating_add(1))?;
+    map.put(3, "issued", &Date(*today))?;
+    write_prescription(&mut map, prescription)?;
     map.put(20, "day", &Date(*on))?;
     map.put(21, "numbers given", &(used.items, used.complaints, used.activities))?;
     let unread: Vec<(u8, u8, &str)> = unread.all().iter().map(|(field, text)| unread_out(*field, text)).collect();
@@ -40,18 +42,23 @@ pub fn write(kept: &Kept) -> Result<Vec<u8>, DraftFault> {
     Ok(map.finish())
 }
 
-/// Reads what [`write()`] wrote, passing over keys that it does not know. The plan's id is empty.
+/// Reads what [`write()`] wrote, passing over keys that it does not know.
 ///
 /// # Errors
 /// The part that says nothing a draft can hold.
 pub fn read(bytes: &[u8]) -> Result<Kept, DraftFault> {
     let map = MapIn::split(bytes, "draft")?;
-    let plan = read_plan(&map, PlanId([0; 8]))?;
+    let revision: u16 = map.need(0, "revision")?;
     let (items, complaints, activities) = map.need::<(u8, u8, u8)>(21, "numbers given")?;
     let unread = map.list::<(u8, u8, String), MAX_UNREAD>(22, "unread")?;
     let unread: Option<Unread> = unread.into_iter().map(unread_in).collect();
     Ok(Kept {
-        draft: Draft { plan, used: UsedNumbers { items, complaints, activities } },
+        draft: Draft {
+            prescription: read_prescription(&map)?,
+            today: map.need::<Date>(3, "issued")?.0,
+            used: UsedNumbers { items, complaints, activities },
+        },
+        replaces: revision.checked_sub(1).filter(|last| *last > 0),
         unread: unread.ok_or(Malformed("unread"))?,
         on: map.need::<Date>(20, "day")?.0,
     })
@@ -60,8 +67,8 @@ pub fn read(bytes: &[u8]) -> Result<Kept, DraftFault> {
 fn unread_out(field: TypedField, text: &str) -> (u8, u8, &str) {
     match field {
         TypedField::Times(ItemId(item)) => (0, item, text),
-        TypedField::Stance(Leg::Left) => (1, 0, text),
-        TypedField::Stance(Leg::Right) => (1, 1, text),
+        TypedField::Stance(BodySide::Left) => (1, 0, text),
+        TypedField::Stance(BodySide::Right) => (1, 1, text),
         TypedField::Visit => (2, 0, text),
     }
 }
@@ -69,8 +76,8 @@ fn unread_out(field: TypedField, text: &str) -> (u8, u8, &str) {
 fn unread_in((kind, of, text): (u8, u8, String)) -> Option<(TypedField, String)> {
     let field = match (kind, of) {
         (0, item) => TypedField::Times(ItemId(item)),
-        (1, 0) => TypedField::Stance(Leg::Left),
-        (1, 1) => TypedField::Stance(Leg::Right),
+        (1, 0) => TypedField::Stance(BodySide::Left),
+        (1, 1) => TypedField::Stance(BodySide::Right),
         (2, 0) => TypedField::Visit,
         _ => return None,
     };
@@ -81,23 +88,24 @@ fn unread_in((kind, of, text): (u8, u8, String)) -> Option<(TypedField, String)>
 mod tests {
     use super::*;
     use exercises::draft::first;
+    use exercises::plan::Plan;
 
     fn kept() -> Kept {
         let card = crate::card::open(include_bytes!("../tests/frozen/card-1.bin")).expect("a card");
-        let mut plan = card.into_card_after_checking_the_signature().plan;
-        plan.id = PlanId([0; 8]);
-        let legs = [Leg::Left, Leg::Right].map(TypedField::Stance);
+        let Plan { header, prescription } = card.into_card_after_checking_the_signature().plan;
+        let legs = [BodySide::Left, BodySide::Right].map(TypedField::Stance);
         let fields = [TypedField::Times(ItemId(2)), legs[0], legs[1], TypedField::Visit];
         let unread = fields.into_iter().map(|field| (field, "8am 7pn".to_owned())).collect();
-        let on = plan.issued;
-        Kept { draft: Draft { plan, used: UsedNumbers { items: 7, complaints: 2, activities: 0 } }, unread, on }
+        let used = UsedNumbers { items: 7, complaints: 2, activities: 0 };
+        let draft = Draft { prescription, today: header.issued, used };
+        Kept { draft, replaces: Some(header.revision), unread, on: header.issued }
     }
 
     #[test]
     fn what_is_kept_is_read_again() {
         let day = kept().on;
-        let unnamed = first(PlanId([0; 8]), "Bridge Street", day);
-        for kept in [kept(), Kept { draft: unnamed, unread: Unread::default(), on: day }] {
+        let empty = Kept { draft: first(day), replaces: None, unread: Unread::default(), on: day };
+        for kept in [kept(), empty] {
             assert_eq!(read(&write(&kept).expect("a draft")), Ok(kept));
         }
     }
@@ -105,8 +113,8 @@ mod tests {
     #[test]
     fn a_half_done_plan_is_kept_as_it_is() {
         let mut half = kept();
-        half.draft.plan.items.clear();
-        half.draft.plan.complaints.iter_mut().for_each(|complaint| complaint.name.clear());
+        half.draft.prescription.items.clear();
+        half.draft.prescription.complaints.iter_mut().for_each(|complaint| complaint.name.clear());
         assert_eq!(read(&write(&half).expect("a draft")), Ok(half));
     }
 

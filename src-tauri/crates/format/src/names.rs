@@ -4,7 +4,7 @@ use exercises::alarm::Trouble;
 use exercises::catalogue::{Eyes, Surface};
 use exercises::log::{Barrier, DayOffReason};
 use exercises::norms::{Arms, Feet};
-use exercises::plan::{Aftercare, AgeBand, Leg, Risk, Side};
+use exercises::plan::{Aftercare, AgeBand, BodySide, Risk, Side};
 use exercises::run::{RunEnd, SetUp, TrialEnd};
 
 /// A choice whose values have names.
@@ -38,7 +38,7 @@ macro_rules! named {
 
 named! {
     Side { "left" = Left, "right" = Right, "both" = Both, "neither" = Neither }
-    Leg { "left" = Left, "right" = Right }
+    BodySide { "left" = Left, "right" = Right }
     Surface { "firm" = Firm, "folded-towel" = FoldedTowel, "cushion" = Cushion, "foam" = Foam }
     Eyes { "open" = Open, "closed" = Closed }
     Feet { "bare" = Bare, "covered" = Covered }

@@ -2,7 +2,7 @@
 
 use crate::cbor::AtMost;
 use chrono::{Days as Ahead, NaiveDate};
-use exercises::catalogue::{Dose, Tempo};
+use exercises::catalogue::{Dose, Kind};
 use exercises::plan::schedule::DAY_MINUTES;
 use exercises::plan::{Days, Pattern, Schedule};
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
@@ -69,39 +69,30 @@ impl ScheduleOut {
     }
 }
 
-/// How much at a time.
-#[derive(Encode, Decode)]
-#[cbor(flat)]
-pub(crate) enum DoseOut {
-    #[n(0)]
-    Hold(#[n(0)] u8, #[n(1)] u16, #[n(2)] u16),
-    #[n(1)]
-    Balance(#[n(0)] u8, #[n(1)] u16, #[n(2)] u16),
-    #[n(2)]
-    Reps(#[n(0)] u8, #[n(1)] u8, #[n(2)] u16, #[n(3)] u8, #[n(4)] u8, #[n(5)] u8),
-}
+/// How much at a time: the code of its kind, then the values of its fields. Fields that this version does not know are passed
+/// over.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct DoseOut(pub Dose);
 
-impl From<Dose> for DoseOut {
-    fn from(dose: Dose) -> DoseOut {
-        match dose {
-            Dose::Hold { repetitions, hold_s, rest_s } => DoseOut::Hold(repetitions, hold_s, rest_s),
-            Dose::Balance { trials, target_s, rest_s } => DoseOut::Balance(trials, target_s, rest_s),
-            Dose::Reps { sets, repetitions, rest_s, tempo: Tempo { up_s, hold_s, down_s } } => {
-                DoseOut::Reps(sets, repetitions, rest_s, up_s, hold_s, down_s)
-            }
-        }
+impl<C> Encode<C> for DoseOut {
+    fn encode<W: encode::Write>(&self, out: &mut Encoder<W>, _: &mut C) -> Result<(), encode::Error<W::Error>> {
+        let values = self.0.values();
+        out.array(1 + values.len() as u64)?.u8(self.0.kind().rules().code())?;
+        values.iter().try_for_each(|value| out.i64(*value).map(drop))
     }
 }
 
-impl From<DoseOut> for Dose {
-    fn from(dose: DoseOut) -> Dose {
-        match dose {
-            DoseOut::Hold(repetitions, hold_s, rest_s) => Dose::Hold { repetitions, hold_s, rest_s },
-            DoseOut::Balance(trials, target_s, rest_s) => Dose::Balance { trials, target_s, rest_s },
-            DoseOut::Reps(sets, repetitions, rest_s, up_s, hold_s, down_s) => {
-                Dose::Reps { sets, repetitions, rest_s, tempo: Tempo { up_s, hold_s, down_s } }
-            }
-        }
+impl<'b, C> Decode<'b, C> for DoseOut {
+    fn decode(input: &mut Decoder<'b>, _: &mut C) -> Result<Self, decode::Error> {
+        let count =
+            input.array()?.filter(|count| *count > 0).ok_or_else(|| decode::Error::message("a dose without a kind"))?;
+        let kind = Kind::of_code(input.u8()?).ok_or_else(|| decode::Error::message("an unknown kind of dose"))?;
+        let known = kind.rules().fields().len() as u64;
+        let values = (1..count.min(known + 1)).map(|_| input.i64()).collect::<Result<Vec<i64>, _>>()?;
+        (known + 1..count).try_for_each(|_| input.skip())?;
+        Dose::from_values(kind, &values)
+            .map(DoseOut)
+            .ok_or_else(|| decode::Error::message("a dose that no field has room for"))
     }
 }
 
@@ -138,5 +129,37 @@ mod tests {
         ] {
             assert!(wrong.schedule().is_none(), "{why}");
         }
+    }
+
+    /// The smallest dose of a kind.
+    fn least(kind: Kind) -> Dose {
+        let values: Vec<i64> = kind.rules().fields().iter().map(|field| field.quantity.bound().min).collect();
+        Dose::from_values(kind, &values).expect("the smallest values fit")
+    }
+
+    #[test]
+    fn a_dose_of_every_kind_comes_back_and_a_field_of_a_later_version_is_passed_over() {
+        for dose in Kind::ALL.iter().map(|kind| least(*kind)) {
+            let mut bytes = minicbor::to_vec(DoseOut(dose)).expect("a vector takes every byte");
+            assert_eq!(minicbor::decode::<DoseOut>(&bytes).expect("as written").0, dose);
+            assert_eq!((bytes[0], bytes[1]), (0x81 + dose.fields().len() as u8, dose.kind().rules().code()));
+            bytes[0] += 1;
+            bytes.push(7);
+            assert_eq!(minicbor::decode::<DoseOut>(&bytes).expect("one field more").0, dose);
+        }
+    }
+
+    #[test]
+    fn a_dose_of_no_kind_or_with_a_value_missing_or_too_large_is_refused() {
+        for (wrong, why) in [
+            (&[0x80][..], "nothing"),
+            (&[0x84, 0x17, 3, 10, 10], "a kind that nobody knows"),
+            (&[0x83, 0, 3, 10], "a value too few"),
+            (&[0x84, 0, 0x19, 1, 0, 10, 10], "256 repetitions"),
+            (&[0x84, 0, 3, 0x20, 10], "a negative time"),
+        ] {
+            assert!(minicbor::decode::<DoseOut>(wrong).is_err(), "{why}");
+        }
+        assert!(minicbor::decode::<DoseOut>(&[0x84, 0, 3, 10, 10]).is_ok());
     }
 }

@@ -6,7 +6,7 @@ use exercises::catalogue::{Catalogue, Dose, ExerciseId};
 use exercises::history::History;
 use exercises::id::{ItemId, LogId, PlanId};
 use exercises::log::{DayOffReason, Entry, Log, LogEvent};
-use exercises::plan::{Days, Item, Pattern, Plan, Schedule, Side};
+use exercises::plan::{Days, Header, Item, Pattern, Plan, Prescription, Schedule};
 use exercises::remind::{PlanInForce, Weekly, weekly};
 use exercises::slots;
 use exercises::time::{Offsets, Stamp};
@@ -32,34 +32,25 @@ fn changes() -> [(NaiveDate, Offsets); 2] {
 }
 
 fn plan(start: NaiveDate, weeks: i64, schedules: &[Schedule]) -> Plan {
-    let item = |(at, schedule): (usize, &Schedule)| Item {
-        id: ItemId(at as u8 + 1),
-        exercise: ExerciseId::new("sit-tall").expect("an id"),
-        content: 1,
-        rung: None,
-        side: Side::Neither,
-        dose: Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 },
-        schedule: schedule.clone(),
-        pain_limit: 5,
-        may_step: false,
-        serves: None,
-        note: "Neck long; chin level, \\ not down".into(),
+    let item = |(at, schedule): (usize, &Schedule)| {
+        let exercise = ExerciseId::new("sit-tall").expect("an id");
+        let dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
+        let note = "Neck long; chin level, \\ not down".into();
+        Item { note, ..Item::new(ItemId(at as u8 + 1), exercise, dose, schedule.clone()) }
     };
     Plan {
-        id: PLAN,
-        revision: 1,
-        clinic: "Bridge Street".into(),
-        start,
-        issued: start,
-        review: start + Duration::weeks(weeks),
-        age: None,
-        absent: BTreeSet::new(),
-        items: schedules.iter().enumerate().map(item).collect(),
-        complaints: Vec::new(),
-        activities: Vec::new(),
-        baselines: Vec::new(),
-        aftercare: Vec::new(),
-        cleared: Vec::new(),
+        header: Header { id: PLAN, revision: 1, clinic: "Bridge Street".into(), start, issued: start },
+        prescription: Prescription {
+            review: start + Duration::weeks(weeks),
+            age: None,
+            absent: BTreeSet::new(),
+            items: schedules.iter().enumerate().map(item).collect(),
+            complaints: Vec::new(),
+            activities: Vec::new(),
+            baselines: Vec::new(),
+            aftercare: Vec::new(),
+            cleared: Vec::new(),
+        },
     }
 }
 

@@ -112,12 +112,12 @@ fn a_card_that_no_one_could_read_is_not_made() {
         card::payload(&card).err()
     };
     let too_many = |card: &mut Card| {
-        let item = card.plan.items[0].clone();
-        card.plan.items = vec![item; 13];
+        let item = card.plan.prescription.items[0].clone();
+        card.plan.prescription.items = vec![item; 13];
     };
-    let ancient = |card: &mut Card| card.plan.review = support::date(1999, 12, 31);
+    let ancient = |card: &mut Card| card.plan.prescription.review = support::date(1999, 12, 31);
     let endless = |card: &mut Card| {
-        let Schedule { pattern, .. } = &mut card.plan.items[0].schedule;
+        let Schedule { pattern, .. } = &mut card.plan.prescription.items[0].schedule;
         *pattern = exercises::plan::Pattern::Every { minutes: 0, from: 0, to: 0 };
     };
     let huge = |card: &mut Card| card.own = vec!["x".repeat(MAX_CONTENTS)];

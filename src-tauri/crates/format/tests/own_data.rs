@@ -8,7 +8,7 @@ use exercises::catalogue::{Dose, Lang};
 use exercises::history::{History, Mark};
 use exercises::id::{ActivityId, ComplaintId, ItemId, LogId, RunId};
 use exercises::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
-use exercises::plan::{Days, Leg, Pattern, Plan, Schedule};
+use exercises::plan::{BodySide, Days, Pattern, Plan, Schedule};
 use exercises::remind::{Meeting, Settings, Span};
 use exercises::run::{Balance, HoldRecord as OneHold, Run, RunEnd, SetRecord, SetUp, Share, Trial, TrialEnd, Work};
 use exercises::slots::SlotRef;
@@ -54,13 +54,15 @@ fn run(id: u32, item: u8, dose: Dose, end: RunEnd, work: Work) -> Run {
 /// One of each happening, and the same run logged twice.
 fn happened() -> Vec<LogEvent> {
     let hold = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 5 };
-    let held = |ms| Work::Hold(vec![OneHold { leg: None, held_ms: 10_000 }, OneHold { leg: Some(Leg::Right), held_ms: ms }]);
+    let held = |ms| {
+        Work::Timed(vec![OneHold { side: None, held_ms: 10_000 }, OneHold { side: Some(BodySide::Right), held_ms: ms }])
+    };
     let balance = Balance {
         set_up: SetUp::OnSupport,
         surface: exercises::catalogue::Surface::Firm,
         eyes: exercises::catalogue::Eyes::Open,
         trials: [(30_000, TrialEnd::Target), (12_340, TrialEnd::Touch), (5_000, TrialEnd::CutOff)]
-            .map(|(held_ms, end)| Trial { leg: Leg::Left, held_ms, end })
+            .map(|(held_ms, end)| Trial { leg: BodySide::Left, held_ms, end })
             .into(),
     };
     let tempo = exercises::catalogue::Tempo { up_s: 2, hold_s: 1, down_s: 3 };
@@ -80,8 +82,8 @@ fn happened() -> Vec<LogEvent> {
             RunEnd::Stopped,
             Work::Balance(balance),
         )),
-        LogEvent::Run(run(3, 3, reps, RunEnd::Trouble, Work::Reps(vec![SetRecord { leg: None, done: 7, failed: 1 }]))),
-        LogEvent::Run(run(4, 1, hold, RunEnd::Going, Work::Hold(Vec::new()))),
+        LogEvent::Run(run(3, 3, reps, RunEnd::Trouble, Work::Counted(vec![SetRecord { side: None, done: 7, failed: 1 }]))),
+        LogEvent::Run(run(4, 1, hold, RunEnd::Going, Work::Timed(Vec::new()))),
         LogEvent::Skipped { slot: slot(1, 2), reason: Barrier::NoTime },
         LogEvent::DaysOff { from: at(12, 0).date(), until: at(12, 0).date(), why: DayOffReason::Ill },
         LogEvent::Pain { complaint: ComplaintId(1), score: 4, after: Some(RunId(1)) },
@@ -116,12 +118,12 @@ fn sensed() -> Sensed {
 /// The files of a copy that followed `plan`, by name.
 fn written(plan: Plan) -> BTreeMap<&'static str, Vec<u8>> {
     let entries = happened().into_iter().enumerate();
-    let entries = entries.map(|(n, event)| Entry { n: n as u32 + 1, plan: plan.id, at: at(8, 40 + n as i64), event });
+    let entries = entries.map(|(n, event)| Entry { n: n as u32 + 1, plan: plan.header.id, at: at(8, 40 + n as i64), event });
     let log = Log { id: LOG, entries: entries.collect() };
-    let history = History::fold(&log, plan.id);
+    let history = History::fold(&log, plan.header.id);
     let agreed = history.taken[0].agreed.clone();
     let followed = Followed { plan: plan.with_schedules(&agreed), taken: at(8, 40), history };
-    let revisions = BTreeMap::from([(plan.revision, plan)]);
+    let revisions = BTreeMap::from([(plan.header.revision, plan)]);
     let catalogue = format::catalogue::embedded().expect("the shipped catalogue");
     let days = vec![ItemDay {
         day: 0,
@@ -234,7 +236,7 @@ fn version_1_says_it_in_the_same_words_for_good() {
 #[test]
 fn a_stance_time_says_when_it_was_taken_where_the_card_does() {
     let mut plan = support::plan(2);
-    plan.baselines[0].taken = Some(support::date(2026, 11, 18));
+    plan.prescription.baselines[0].taken = Some(support::date(2026, 11, 18));
     let whole: Value = serde_json::from_slice(&written(plan)["everything.json"]).expect("JSON");
     let stance = &whole["plans"][0]["revisions"][0]["stance"];
     assert_eq!((&stance[0]["taken"], stance[1].get("taken")), (&Value::from("2026-11-18"), None));
@@ -289,7 +291,7 @@ proptest! {
     #[test]
     fn no_name_is_run_by_a_spreadsheet(name in "[ ]?[=+@\t-]?.{0,30}|=cmd\\|' /C calc'!A0|\"=1,2\"") {
         let mut plan = support::plan(6);
-        plan.complaints[0].name = name.clone();
+        plan.prescription.complaints[0].name = name.clone();
         let answers = lines(&written(plan)["answers.csv"]);
         let cell = &answers[0]["name"];
         prop_assert!(*cell == name || *cell == format!("'{name}"), "{cell:?}");

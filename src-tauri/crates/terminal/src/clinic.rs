@@ -90,12 +90,12 @@ fn issue(folder: &mut DataFolder, moment: &Moment, code: &str, plan: &Path, out_
     let text = String::from_utf8(bytes)
         .map_err(|_| format::plan_file::FileFault { line: 0, expected: "it is no text in UTF-8".into() });
     let read = text.and_then(|text| format::plan_file::read(&text, moment.now.date()));
-    let plan = read.map_err(|fault| platform::not_understood(&name, fault))?;
-    let issued = issuing::issue(folder, moment, &IssueRequest { code: code.to_owned(), plan }, Some(out_folder))?;
+    let prescription = read.map_err(|fault| platform::not_understood(&name, fault))?;
+    let issued = issuing::issue(folder, moment, &IssueRequest { code: code.to_owned(), prescription }, Some(out_folder))?;
     out.say(
         |_| issued.files.join("\n"),
         || {
-            json!({ "plan": issued.plan.id.to_string(), "revision": issued.plan.revision, "version": issued.version,
+            json!({ "plan": issued.plan.header.id.to_string(), "revision": issued.plan.header.revision, "version": issued.version,
                    "fingerprint": issued.fingerprint, "files": issued.files })
         },
     );

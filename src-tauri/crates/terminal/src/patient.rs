@@ -27,7 +27,7 @@ pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, ou
         Patient::Now => now(args, &moment, out),
         Patient::Summary { from, until, note, out: path, frames } => {
             let mut folder = DataFolder::open(&args.home(), false)?;
-            let plan = actions::patient::plans::one(&folder, which)?.plan().id;
+            let plan = actions::patient::plans::one(&folder, which)?.plan().header.id;
             let request = SealRequest { plan, from: *from, until: *until, note: note.clone() };
             let saved = match frames {
                 Some(dir) => sealing::seal_to_frames(&mut folder, &moment, &request, dir, path.as_deref())?,
@@ -50,17 +50,17 @@ fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
     let plan = &preview.plan;
     out.say(
         |words| {
-            let items = plan.items.iter().map(|item| {
+            let items = plan.prescription.items.iter().map(|item| {
                 let exercise = preview.exercises.iter().find(|exercise| exercise.id == item.exercise);
                 let name = exercise.and_then(|e| e.text(words.lang)).map_or("", |text| text.name.as_str());
                 format!("  {}. {name}: {}; {}", item.id, words.dose(item.dose), words.schedule(&item.schedule))
             });
             let items: Vec<String> = items.collect();
-            format!("{} {} ({})\n{}", plan.clinic, plan.revision, preview.fingerprint, items.join("\n"))
+            format!("{} {} ({})\n{}", plan.header.clinic, plan.header.revision, preview.fingerprint, items.join("\n"))
         },
         || {
-            json!({ "plan": plan.id.to_string(), "revision": plan.revision, "clinic": plan.clinic,
-                   "fingerprint": preview.fingerprint, "review": plan.review, "items": plan.items.len() })
+            json!({ "plan": plan.header.id.to_string(), "revision": plan.header.revision, "clinic": plan.header.clinic,
+                   "fingerprint": preview.fingerprint, "review": plan.prescription.review, "items": plan.prescription.items.len() })
         },
     );
     Ok(true)
@@ -68,7 +68,7 @@ fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
 
 fn correct(args: &Args, which: Option<PlanId>, what: &Correct, moment: &Moment, out: &mut Out) -> Done {
     let mut folder = DataFolder::open(&args.home(), false)?;
-    let (plan, days) = (actions::patient::plans::one(&folder, which)?.plan().id, what.days);
+    let (plan, days) = (actions::patient::plans::one(&folder, which)?.plan().header.id, what.days);
     let page = match what.entry.zip(what.to.correction()) {
         Some((entry, to)) => correcting::correct(&mut folder, moment, &CorrectRequest { plan, entry, to, days })?,
         None => correcting::page(&folder, moment, &CorrectableRequest { plan, days })?,
@@ -79,7 +79,7 @@ fn correct(args: &Args, which: Option<PlanId>, what: &Correct, moment: &Moment, 
     for line in page.entries.iter().filter(|line| what.entry.is_none_or(|entry| entry == line.n)) {
         out.say(
             |words| {
-                let names = Names::of_plan(words, &page.plan, &page.exercises);
+                let names = Names::of_prescription(words, &page.plan.prescription, &page.exercises);
                 let now = words.corrected(line, names).map(|now| format!(". {now}")).unwrap_or_default();
                 format!("{}\t{}\t{}{now}", line.n, instant(line.at), words.said_so(line.said, names))
             },

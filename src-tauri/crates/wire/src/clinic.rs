@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 use exercises::catalogue::Exercise;
 use exercises::draft::Unread;
-use exercises::plan::Plan;
+use exercises::plan::{Plan, Prescription};
 use exercises::review::{Review, ReviewAlarm};
 use exercises::suggest::Suggestion;
 use serde::{Deserialize, Serialize};
@@ -98,15 +98,17 @@ pub struct PatientLine {
 /// What the next plan starts from.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct PlanDraft {
-    /// The next revision: the last plan carried over by [`exercises::draft::next`], or [`exercises::draft::first`]; where
-    /// somebody was composing it already, as it was left ([`exercises::draft::resume`]).
-    pub plan: Plan,
-    /// Numbers given in any of its revisions: none of them is given again.
-    pub used: exercises::draft::UsedNumbers,
+    /// The last prescription carried over by [`exercises::draft::next`], or [`exercises::draft::first`]; where somebody was
+    /// composing it already, as it was left ([`exercises::draft::resume`]).
+    pub draft: exercises::draft::Draft,
     /// What was typed and could not be read when it was left.
     pub unread: Unread,
     /// The day on which it was left; `None` for a plan that nobody was composing yet.
     pub left_on: Option<NaiveDate>,
+    /// The revision that it will replace; `None` for a first plan.
+    pub replaces: Option<u16>,
+    /// The first revision's day of issue: day 0 of the suggestions' day numbers.
+    pub start: NaiveDate,
     /// The catalogue.
     pub exercises: Vec<Exercise>,
     /// What the rules propose for its items.
@@ -120,10 +122,10 @@ pub struct PlanDraft {
 pub struct AskKeep {
     /// The patient's code.
     pub code: String,
-    /// The plan as it stands.
-    pub plan: Plan,
-    /// Numbers given so far.
-    pub used: exercises::draft::UsedNumbers,
+    /// What would be prescribed now.
+    pub draft: exercises::draft::Draft,
+    /// The revision that it will replace; `None` for a first plan.
+    pub replaces: Option<u16>,
     /// What was typed and cannot be read.
     pub unread: Unread,
 }
@@ -133,8 +135,8 @@ pub struct AskKeep {
 pub struct IssueRequest {
     /// The patient's code.
     pub code: String,
-    /// The plan; id, revision, clinic's name and day of issue are set by the store.
-    pub plan: Plan,
+    /// What is prescribed; id, revision, clinic's name and day of issue are set at issuing.
+    pub prescription: Prescription,
 }
 
 /// An issued plan card.

@@ -1,11 +1,11 @@
 //! Sentences of the clinic's side, made of domain values.
 
 use crate::{Key, Words};
-use exercises::catalogue::{Dose, Exercise, Quantity, Region};
+use exercises::catalogue::{Exercise, Region};
 use exercises::draft::TypedField;
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
-use exercises::plan::{AgeBand, Pattern, Plan};
+use exercises::plan::{AgeBand, Pattern, Prescription};
 use std::cmp::Ordering;
 
 impl Words {
@@ -37,22 +37,6 @@ impl Words {
         self.fill(Key::AgeBetween, &[("from", &from), ("to", &to)])
     }
 
-    /// What a quantity of a dose is called beside its number.
-    pub fn quantity(self, quantity: Quantity, dose: Dose) -> &'static str {
-        self.text(match quantity {
-            Quantity::Repetitions if matches!(dose, Dose::Hold { .. }) => Key::DoseHolds,
-            Quantity::HoldSeconds => Key::DoseHoldSeconds,
-            Quantity::RestSeconds => Key::DoseRest,
-            Quantity::Trials => Key::DoseTrials,
-            Quantity::TargetSeconds => Key::DoseTarget,
-            Quantity::Sets => Key::DoseSets,
-            Quantity::TempoUpSeconds => Key::DoseTempoUp,
-            Quantity::TempoHoldSeconds => Key::DoseTempoHold,
-            Quantity::TempoDownSeconds => Key::DoseTempoDown,
-            _ => Key::DoseRepetitions,
-        })
-    }
-
     /// "Mon"; bit 0 is Monday.
     pub fn weekday_short(self, bit: u8) -> String {
         const NAMES_WIDTH: [Key; 7] =
@@ -61,13 +45,14 @@ impl Words {
     }
 
     /// "A full day: 11 times, about 14 minutes." Nothing for an empty plan.
-    pub fn full_day(self, plan: &Plan, exercises: &[Exercise]) -> Option<String> {
+    pub fn full_day(self, prescription: &Prescription, exercises: &[Exercise]) -> Option<String> {
         let whole = |item: &exercises::plan::Item| {
             let exercise = exercises.iter().find(|exercise| exercise.id == item.exercise)?;
             let times = item.schedule.pattern.minutes().len() as u32;
             Some((times, times * item.dose.total_s(exercise.side)))
         };
-        let (times, seconds) = plan.items.iter().filter_map(whole).fold((0, 0), |sum, one| (sum.0 + one.0, sum.1 + one.1));
+        let (times, seconds) =
+            prescription.items.iter().filter_map(whole).fold((0, 0), |sum, one| (sum.0 + one.0, sum.1 + one.1));
         let takes = self.takes(seconds).to_lowercase();
         (times > 0).then(|| self.fill(Key::PlanDay, &[("n", &times), ("takes", &takes)]))
     }
@@ -199,7 +184,7 @@ impl Words {
 mod tests {
     use super::*;
     use exercises::catalogue::Lang;
-    use exercises::plan::{Leg, Risk};
+    use exercises::plan::{BodySide, Risk};
 
     #[test]
     fn what_cannot_be_read_is_quoted_and_named() {
@@ -211,7 +196,7 @@ mod tests {
         );
         assert_eq!(words.unread_here(TypedField::Times(ItemId(7)), "  "), words.text(Key::UnreadTimesNone));
         for lang in Lang::ALL {
-            let said = Words::new(lang).unread_named(TypedField::Stance(Leg::Left), "900", name);
+            let said = Words::new(lang).unread_named(TypedField::Stance(BodySide::Left), "900", name);
             assert!(said.contains("900") && said.contains("600") && !said.contains("Wall sit"), "{said}");
         }
     }

@@ -12,6 +12,7 @@ mod es;
 pub mod failure;
 mod fill;
 mod key;
+mod kind;
 pub mod patient;
 pub mod phrase;
 mod pseudo;

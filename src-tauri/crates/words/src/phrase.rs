@@ -2,10 +2,10 @@
 
 use crate::{Key, Words};
 use exercises::alarm::Trouble;
-use exercises::catalogue::{Dose, Eyes, Surface};
+use exercises::catalogue::{Eyes, Surface};
 use exercises::history::Mark;
 use exercises::log::{Barrier, DayOffReason};
-use exercises::plan::{Aftercare, Days, Leg, Pattern, Schedule, Side};
+use exercises::plan::{Aftercare, BodySide, Days, Pattern, Schedule, Side};
 use exercises::time::MinuteOfDay;
 use wire::clinic::{Outcome, Receipt};
 
@@ -13,16 +13,6 @@ impl Words {
     /// "09:00"; minutes past midnight wrap.
     pub fn minute(self, minute: u16) -> String {
         MinuteOfDay::on_the_clock(minute).to_string()
-    }
-
-    /// "3 holds of 10 seconds".
-    pub fn dose(self, dose: Dose) -> String {
-        match dose {
-            Dose::Hold { repetitions, hold_s, .. } => self.fill(Key::DoseHold, &[("n", &repetitions), ("s", &hold_s)]),
-            Dose::Balance { trials, target_s, .. } => self.fill(Key::DoseBalance, &[("n", &trials), ("s", &target_s)]),
-            Dose::Reps { sets: 1, repetitions, .. } => self.fill(Key::DoseReps, &[("n", &repetitions)]),
-            Dose::Reps { sets, repetitions, .. } => self.fill(Key::DoseRepsSets, &[("sets", &sets), ("n", &repetitions)]),
-        }
     }
 
     /// "Monday to Friday, every hour from 09:00 to 17:00".
@@ -81,10 +71,10 @@ impl Words {
     }
 
     /// "left leg".
-    pub fn leg(self, leg: Leg) -> &'static str {
+    pub fn leg(self, leg: BodySide) -> &'static str {
         self.text(match leg {
-            Leg::Left => Key::LeftLeg,
-            Leg::Right => Key::RightLeg,
+            BodySide::Left => Key::LeftLeg,
+            BodySide::Right => Key::RightLeg,
         })
     }
 

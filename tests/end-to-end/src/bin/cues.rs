@@ -80,7 +80,7 @@ fn expected() -> Vec<Cue> {
         end: RunEnd::Going,
         paused_ms: 0,
         interruptions: Vec::new(),
-        work: Work::Hold(Vec::new()),
+        work: Work::Timed(Vec::new()),
     };
     let at = |ms: u64| Moment { steady_ms: ms, wall_ms: ms as i64 };
     let mut guide = Guide::new(run, Side::Neither, at(0)).expect("the dose can be guided");

@@ -22,8 +22,8 @@ pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
         }
         None => view! { <p class="note">{words.text(Key::IssuedTooLarge)}</p> }.into_any(),
     };
-    let review = words.fill(Key::ReviewOn, &[("date", &words.date_in_full(card.plan.review))]);
-    let line = format!("{}; {review}", words.fill(Key::IssuedRevision, &[("revision", &card.plan.revision)]));
+    let review = words.fill(Key::ReviewOn, &[("date", &words.date_in_full(card.plan.prescription.review))]);
+    let line = format!("{}; {review}", words.fill(Key::IssuedRevision, &[("revision", &card.plan.header.revision)]));
     view! {
         <main class="screen issued">
             <Head title line>

@@ -33,10 +33,10 @@ pub fn AftercareLines() -> impl IntoView {
         let put = move |on| {
             let line = line.clone();
             editor.edit(|draft| {
-                draft.plan.aftercare.retain(|kept| *kept != line);
+                draft.prescription.aftercare.retain(|kept| *kept != line);
                 if on {
-                    draft.plan.aftercare.push(line);
-                    draft.plan.aftercare.sort();
+                    draft.prescription.aftercare.push(line);
+                    draft.prescription.aftercare.sort();
                 }
             });
         };
@@ -74,9 +74,9 @@ fn OwnLine() -> impl IntoView {
     let put = move |text: String| {
         let text = truncated(&text, MAX_AFTERCARE);
         editor.edit(|draft| {
-            draft.plan.aftercare.retain(|line| !matches!(line, Aftercare::Own(_)));
+            draft.prescription.aftercare.retain(|line| !matches!(line, Aftercare::Own(_)));
             if !text.trim().is_empty() {
-                draft.plan.aftercare.push(Aftercare::Own(text));
+                draft.prescription.aftercare.push(Aftercare::Own(text));
             }
         });
     };

@@ -30,17 +30,17 @@ fn Alarm(alarm: ReviewAlarm) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
     let said = editor.draft.with_untracked(|draft| {
-        editor
-            .exercises
-            .with_value(|exercises| words.review_alarm(&alarm, words::review::Names::of_plan(words, &draft.plan, exercises)))
+        editor.exercises.with_value(|exercises| {
+            words.review_alarm(&alarm, words::review::Names::of_prescription(words, &draft.prescription, exercises))
+        })
     });
     let entry = alarm.entry;
     let value = Signal::derive(move || editor.plan(|plan| plan.cleared.contains(&entry)));
     let put = move |on| {
         editor.edit(|draft| {
-            draft.plan.cleared.retain(|other| *other != entry);
+            draft.prescription.cleared.retain(|other| *other != entry);
             if on {
-                draft.plan.cleared.push(entry);
+                draft.prescription.cleared.push(entry);
             }
         });
     };

@@ -46,7 +46,7 @@ fn Age() -> impl IntoView {
     let value = Signal::derive(move || editor.plan(|plan| plan.age.map(|band| format!("{band:?}")).unwrap_or_default()));
     let choose = move |chosen: String| {
         let band = AgeBand::ALL.into_iter().find(|band| format!("{band:?}") == chosen);
-        editor.edit(|draft| draft.plan.age = band);
+        editor.edit(|draft| draft.prescription.age = band);
     };
     view! { <Choice label=words.text(Key::AgeBand) options value choose/> }
 }
@@ -61,9 +61,9 @@ fn Absent() -> impl IntoView {
         let put = move |on| {
             editor.edit(|draft| {
                 if on {
-                    draft.plan.absent.insert(risk)
+                    draft.prescription.absent.insert(risk)
                 } else {
-                    draft.plan.absent.remove(&risk)
+                    draft.prescription.absent.remove(&risk)
                 };
             });
         };

@@ -26,11 +26,11 @@ pub fn Compose(code: String, draft: PlanDraft) -> impl IntoView {
     let editor = PlanEditor::new(context.app, context.keeper, code.clone(), draft);
     provide_context(editor);
     let words = editor.words();
-    let revision = editor.draft.with_untracked(|draft| draft.plan.revision);
+    let revision = editor.replaces.map_or(1, |last| last.saturating_add(1));
     let title = words.fill(Key::PlanOf, &[("revision", &revision), ("who", &code)]);
-    let carried = (revision > 1).then(|| words.fill(Key::PlanCarried, &[("revision", &(revision - 1))]));
+    let carried = editor.replaces.map(|last| words.fill(Key::PlanCarried, &[("revision", &last)]));
     let to_review = code.clone();
-    let review = (revision > 1).then(|| {
+    let review = editor.replaces.map(|_| {
         view! {
             <button type="button" on:click=move |_| context.review(to_review.clone())>{words.text(Key::PlanReview)}</button>
         }

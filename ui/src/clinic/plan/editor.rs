@@ -1,10 +1,11 @@
 //! The plan on the table: what every part of the composing page reads and changes.
 
+use chrono::NaiveDate;
 use exercises::catalogue::{Exercise, ExerciseId};
 use exercises::draft::{Draft, TypedField, Unread};
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
-use exercises::plan::{Item, Plan};
+use exercises::plan::{Item, Prescription};
 use exercises::review::ReviewAlarm;
 use exercises::suggest::Suggestion;
 use leptos::prelude::*;
@@ -23,10 +24,14 @@ use crate::shared::AppContext;
 pub struct PlanEditor {
     /// The window's own.
     pub app: AppContext,
-    /// The plan as it would be issued now.
+    /// What would be prescribed now.
     pub draft: RwSignal<Draft>,
     /// What was typed and cannot be read; it keeps the plan from being issued.
     pub unread: RwSignal<Unread>,
+    /// The revision that it will replace; `None` for a first plan.
+    pub replaces: Option<u16>,
+    /// Day 0 of the suggestions' day numbers.
+    pub start: NaiveDate,
     /// The catalogue.
     pub exercises: StoredValue<Vec<Exercise>>,
     /// What the rules propose.
@@ -47,15 +52,17 @@ impl PlanEditor {
         let editor = PlanEditor {
             app,
             code: StoredValue::new(code),
-            draft: RwSignal::new(Draft { plan: draft.plan, used: draft.used }),
             unread: RwSignal::new(draft.unread),
+            draft: RwSignal::new(draft.draft),
+            replaces: draft.replaces,
+            start: draft.start,
             exercises: StoredValue::new(draft.exercises),
             suggestions: StoredValue::new(draft.suggestions),
             alarms: StoredValue::new(draft.alarms),
             problems: RwSignal::new(None),
             asked: StoredValue::new(0),
         };
-        Effect::new(move || editor.check(editor.draft.with(|draft| draft.plan.clone())));
+        Effect::new(move || editor.check(editor.draft.with(|draft| draft.prescription.clone())));
         // Looking at a plan begins no draft: the first state is the one that the shell gave.
         Effect::new(move |seen: Option<()>| {
             let state = editor.state();
@@ -69,8 +76,7 @@ impl PlanEditor {
     /// The draft as the shell keeps it.
     fn state(self) -> AskKeep {
         let code = self.code.get_value();
-        let unread = self.unread.get();
-        self.draft.with(|Draft { plan, used }| AskKeep { code, plan: plan.clone(), used: *used, unread })
+        AskKeep { code, draft: self.draft.get(), replaces: self.replaces, unread: self.unread.get() }
     }
 
     /// Takes what was typed into a field: `put` writes the value that was read into the draft. Without one the text is kept as
@@ -129,12 +135,12 @@ impl PlanEditor {
 
     /// What one item says; `other` once it is taken out.
     pub fn item<T>(self, id: ItemId, other: T, of: impl FnOnce(&Item) -> T) -> T {
-        self.draft.with(|draft| draft.plan.item(id).map_or(other, of))
+        self.draft.with(|draft| draft.prescription.item(id).map_or(other, of))
     }
 
-    /// What the plan says.
-    pub fn plan<T>(self, of: impl FnOnce(&Plan) -> T) -> T {
-        self.draft.with(|draft| of(&draft.plan))
+    /// What is prescribed.
+    pub fn plan<T>(self, of: impl FnOnce(&Prescription) -> T) -> T {
+        self.draft.with(|draft| of(&draft.prescription))
     }
 
     /// An exercise of the catalogue.
@@ -144,8 +150,9 @@ impl PlanEditor {
 
     /// Says something with the names of this plan's parts.
     pub fn named<T>(self, say: impl FnOnce(Names<'_>) -> T) -> T {
-        self.draft
-            .with(|draft| self.exercises.with_value(|exercises| say(Names::of_plan(self.words(), &draft.plan, exercises))))
+        self.draft.with(|draft| {
+            self.exercises.with_value(|exercises| say(Names::of_prescription(self.words(), &draft.prescription, exercises)))
+        })
     }
 
     /// What keeps the plan from being issued and is put right at `place`.
@@ -156,11 +163,11 @@ impl PlanEditor {
             .with(|problems| problems.iter().flatten().filter(here).map(|problem| words.problem_here(problem)).collect())
     }
 
-    /// Asks the shell what keeps `plan` from being issued.
-    fn check(self, plan: Plan) {
+    /// Asks the shell what keeps `prescription` from being issued.
+    fn check(self, prescription: Prescription) {
         self.asked.update_value(|asked| *asked += 1);
         let mine = self.asked.get_value();
-        let request = IssueRequest { code: self.code.get_value(), plan };
+        let request = IssueRequest { code: self.code.get_value(), prescription };
         spawn_local(async move {
             let answer = invoke::call::<CheckPlan>(&request).await;
             if self.asked.try_get_value() != Some(mine) {

@@ -30,7 +30,7 @@ pub fn Issue(code: String) -> impl IntoView {
                 let said = words.through_the_night(&item.schedule.pattern)?;
                 Some(words.fill(Key::UnreadHere, &[("where", &editor.named(|names| names.item(item.id))), ("what", &said)]))
             };
-            draft.plan.items.iter().filter_map(of).collect::<Vec<_>>()
+            draft.prescription.items.iter().filter_map(of).collect::<Vec<_>>()
         });
         said.into_iter().map(|line| view! { <p class="small warning">{line}</p> }).collect_view()
     };
@@ -41,8 +41,8 @@ pub fn Issue(code: String) -> impl IntoView {
         if !ready.get_untracked() {
             return;
         }
-        let (whose, plan) = (code.clone(), editor.draft.with_untracked(|draft| draft.plan.clone()));
-        context.app.request::<clinic::Issue>(IssueRequest { code: code.clone(), plan }, move |card| {
+        let (whose, prescription) = (code.clone(), editor.draft.with_untracked(|draft| draft.prescription.clone()));
+        context.app.request::<clinic::Issue>(IssueRequest { code: code.clone(), prescription }, move |card| {
             context.keeper.forget();
             context.show(Page::Issued(whose, Box::new(card)));
         });

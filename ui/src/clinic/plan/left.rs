@@ -13,9 +13,8 @@ use crate::clinic::context::{ClinicContext, Page};
 pub fn Left(code: String, day: NaiveDate) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
-    let another_day = editor
-        .draft
-        .with_untracked(|draft| draft.plan.issued != day && editor.exercises.with_value(|all| draft.balances(all)));
+    let another_day =
+        editor.draft.with_untracked(|draft| draft.today != day && editor.exercises.with_value(|all| draft.balances(all)));
     let key = if another_day { Key::DraftResumedAnew } else { Key::DraftResumed };
     let asked = RwSignal::new(false);
     let code = StoredValue::new(code);

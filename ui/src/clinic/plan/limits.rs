@@ -1,6 +1,5 @@
 //! Times, limits and note of an item, folded away.
 
-use exercises::catalogue::Dose as Amount;
 use exercises::id::{ComplaintId, ItemId};
 use exercises::plan::MAX_NOTE;
 use leptos::prelude::*;
@@ -17,13 +16,12 @@ pub fn Limits(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
     let inside = Signal::derive(move || editor.item(id, String::new(), |item| words.schedule(&item.schedule)));
-    let counted = editor
-        .draft
-        .with_untracked(|draft| draft.plan.item(id).is_some_and(|item| matches!(item.dose, Amount::Reps { .. })));
+    let dose = editor.draft.with_untracked(|draft| draft.prescription.item(id).map(|item| item.dose));
+    let seldom = dose.is_some_and(|dose| dose.fields().iter().any(|field| field.group.is_some()));
     view! {
         <Fold title=words.text(Key::MoreOfItem) inside>
             <When id/>
-            {counted.then(|| view! { <Dose id tempo=true/> })}
+            {seldom.then(|| view! { <Dose id seldom/> })}
             <div class="when"><PainLimit id/><Serves id/></div>
             <MayStep id/>
             <Note id/>

@@ -15,11 +15,11 @@ pub fn Proposal(id: ItemId) -> impl IntoView {
     let suggestion = editor.suggestions.with_value(|all| all.iter().find(|one| one.item == id).cloned());
     let Some(suggestion) = suggestion else { return ().into_any() };
     let words = editor.words();
-    let start = editor.draft.with_untracked(|draft| draft.plan.start);
+    let start = editor.start;
     let reason = words.reason(&suggestion.reason, start);
     let proposed = suggestion.advice.clone();
     let choices = editor.draft.with_untracked(|draft| {
-        let item = draft.plan.item(id)?;
+        let item = draft.prescription.item(id)?;
         draft.choices(&suggestion, editor.exercise(&item.exercise).as_ref())
     });
     let stop = (proposed == Advice::StopAndTalk).then(|| suggestion.clone());

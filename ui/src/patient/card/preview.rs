@@ -30,25 +30,25 @@ pub fn Preview(source: CardSource, preview: CardPreview, back: impl Fn() + Copy 
             context.go(Place::Now);
         });
     };
-    let items = plan.items.iter().map(|item| {
+    let items = plan.prescription.items.iter().map(|item| {
         let exercise = exercises.iter().find(|exercise| exercise.id == item.exercise).cloned();
         view! { <CardItem plan=plan.clone() item=item.clone() exercise agreed/> }
     });
     let items = items.collect_view();
-    let aftercare = plan.aftercare.iter().map(|line| view! { <li>{words.aftercare(line)}</li> }).collect_view();
+    let aftercare = plan.prescription.aftercare.iter().map(|line| view! { <li>{words.aftercare(line)}</li> }).collect_view();
     let clinic = words.text(if known_clinic { Key::KnownClinic } else { Key::NewClinic });
     view! {
         <div class="stack-5">
             <h1>{words.text(Key::OnThisCard)}</h1>
             <section class="sheet stack-2">
-                <h2>{plan.clinic.clone()}</h2>
+                <h2>{plan.header.clinic.clone()}</h2>
                 <p class="number">{words.fill(Key::ClinicCode, &[("code", &fingerprint)])}</p>
                 <p class="small soft">{clinic}</p>
-                {replaces.map(|old| view! { <p>{words.fill(Key::Replaces, &[("old", &old), ("new", &plan.revision)])}</p> })}
-                <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(plan.review))])}</p>
+                {replaces.map(|old| view! { <p>{words.fill(Key::Replaces, &[("old", &old), ("new", &plan.header.revision)])}</p> })}
+                <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(plan.prescription.review))])}</p>
             </section>
             {items}
-            {(!plan.aftercare.is_empty()).then(|| view! {
+            {(!plan.prescription.aftercare.is_empty()).then(|| view! {
                 <section class="sheet stack-2"><h2>{words.text(Key::AfterTheVisit)}</h2><ul class="lines">{aftercare}</ul></section>
             })}
             <p>{words.text(Key::RemindersAhead)}</p>

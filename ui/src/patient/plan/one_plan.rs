@@ -14,8 +14,8 @@ pub fn OnePlan(page: PlanPage) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
     let PlanPage { plan, fingerprint, exercises, paused } = page;
-    let id = plan.id;
-    let items = plan.items.iter().map(|item| {
+    let id = plan.header.id;
+    let items = plan.prescription.items.iter().map(|item| {
         let exercise = exercises.iter().find(|exercise| exercise.id == item.exercise).cloned();
         let paused = paused.iter().find(|(held, _)| *held == item.id).map(|(_, trouble)| *trouble);
         view! { <PlanItem plan=plan.clone() item=item.clone() exercise paused/> }
@@ -24,15 +24,15 @@ pub fn OnePlan(page: PlanPage) -> impl IntoView {
     view! {
         <section class="stack-5">
             <div class="stack-1">
-                <p><strong>{plan.clinic.clone()}</strong></p>
-                <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(plan.review))])}</p>
+                <p><strong>{plan.header.clinic.clone()}</strong></p>
+                <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(plan.prescription.review))])}</p>
             </div>
             <ul class="stack">{items}</ul>
             {facts(words.text(Key::MyComplaints), complaints(&plan, words))}
             {facts(words.text(Key::MyActivities), activities(&plan, words))}
             {facts(words.text(Key::Baselines), baselines(&plan, words))}
             <button type="button" on:click=move |_| context.open(Page::DaysOff(id))>{words.text(Key::LeaveOutDays)}</button>
-            <p class="small soft number">{words.fill(Key::ClinicCode, &[("code", &fingerprint)])}" "{words.fill(Key::Revision, &[("n", &plan.revision)])}</p>
+            <p class="small soft number">{words.fill(Key::ClinicCode, &[("code", &fingerprint)])}" "{words.fill(Key::Revision, &[("n", &plan.header.revision)])}</p>
         </section>
     }
 }
@@ -52,19 +52,19 @@ fn complaints(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String
         let name = name.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(", ");
         (name, complaint.pain.map(|pain| words.fill(Key::PainThen, &[("n", &pain)])).unwrap_or_default())
     };
-    plan.complaints.iter().map(line).collect()
+    plan.prescription.complaints.iter().map(line).collect()
 }
 
 fn activities(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String)> {
     let value = |rating: Option<u8>| rating.map(|n| words.fill(Key::OfTen, &[("n", &n)])).unwrap_or_default();
-    plan.activities.iter().map(|activity| (activity.name.clone(), value(activity.rating))).collect()
+    plan.prescription.activities.iter().map(|activity| (activity.name.clone(), value(activity.rating))).collect()
 }
 
 fn baselines(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String)> {
     let line = |taken: &exercises::plan::StanceBaseline| {
         let name = format!("{}, {}, {}", words.stand_on(taken.leg), words.surface(taken.surface), words.eyes(taken.eyes));
         let key = if taken.capped { Key::SecondsOrMore } else { Key::SecondsShort };
-        let earlier = taken.taken.filter(|day| *day != plan.issued).map(|day| words.date(day));
+        let earlier = taken.taken.filter(|day| *day != plan.header.issued).map(|day| words.date(day));
         let name = [Some(name), earlier].into_iter().flatten().collect::<Vec<_>>().join(", ");
         (name, words.fill(key, &[("s", &words.seconds(u32::from(taken.tenths) * 100))]))
     };

@@ -15,7 +15,7 @@ use crate::shared::width::column_width;
 #[component]
 pub fn Balance(page: RecordPage, review: Review) -> impl IntoView {
     let words = PatientContext::current().app.words();
-    let names = Names::of_plan(words, &page.plan, &page.exercises);
+    let names = Names::of_prescription(words, &page.plan.prescription, &page.exercises);
     let last = review.days.last().map_or(0, |day| day.day);
     let axis = DayAxis::for_points(review.start, 0, last, column_width() - NAMES_WIDTH);
     let all = groups(&review.balance);

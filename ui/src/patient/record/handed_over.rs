@@ -11,8 +11,8 @@ use crate::patient::context::PatientContext;
 #[component]
 pub fn HandedOver(page: RecordPage, summary: Summary) -> impl IntoView {
     let words = PatientContext::current().app.words();
-    let names = words::review::Names::of_plan(words, &page.plan, &page.exercises);
-    let lines = words.handed_over(&summary, names, page.plan.start);
+    let names = words::review::Names::of_prescription(words, &page.plan.prescription, &page.exercises);
+    let lines = words.handed_over(&summary, names, page.plan.header.start);
     let lines = lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view();
     view! {
         <section class="sheet stack-2">

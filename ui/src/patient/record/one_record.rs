@@ -16,10 +16,10 @@ use crate::patient::page::Page;
 pub fn OneRecord(page: RecordPage) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
-    let id = page.plan.id;
+    let id = page.plan.header.id;
     let visit = (!context.is_sample()).then(|| view! {
         <section class="sheet stack">
-            <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(page.plan.review))])}</p>
+            <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(page.plan.prescription.review))])}</p>
             <button type="button" class="main" on:click=move |_| context.open(Page::Visit(id))>{words.text(Key::ForTheVisit)}</button>
         </section>
     });
@@ -36,7 +36,7 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
     let behind = page.later.map(|later| view! { <p><strong>{words.clock_behind(later.date(), page.offer.1)}</strong></p> });
     view! {
         <section class="stack-5">
-            <p class="soft">{page.plan.clinic.clone()}</p>
+            <p class="soft">{page.plan.header.clinic.clone()}</p>
             {behind}
             {record}
             {visit}

@@ -24,7 +24,7 @@ pub fn Period(
     let (from, until) = (RwSignal::new(first), RwSignal::new(last));
     let note = RwSignal::new(String::new());
     let inside = ArcRwSignal::new(None::<Summary>);
-    let plan = page.plan.id;
+    let plan = page.plan.header.id;
     let asked = move || {
         let note = note.get().trim().to_owned();
         SealRequest { plan, from: Some(from.get()), until: until.get(), note: (!note.is_empty()).then_some(note) }
@@ -52,7 +52,7 @@ pub fn Period(
     };
     // Each asking seals anew, so the answer is kept as it came for as long as it is shown.
     let show = move |_| context.app.request::<ShowFrames>(untrack(asked), move |list| frames.set(Some(list.into())));
-    let begun = page.plan.start;
+    let begun = page.plan.header.start;
     let kept = page.clone();
     let list = move || inside.get().map(|summary| view! { <HandedOver page=kept.clone() summary/> });
     view! {

@@ -22,7 +22,7 @@ pub fn Visit(plan: PlanId) -> impl IntoView {
     let saved = ArcRwSignal::new(None::<Saved>);
     let frames = RwSignal::new(None::<Arc<[String]>>);
     let answer = page.clone();
-    context.app.query::<ShowRecord>((), move |pages| answer.set(pages.into_iter().find(|page| page.plan.id == plan)));
+    context.app.query::<ShowRecord>((), move |pages| answer.set(pages.into_iter().find(|page| page.plan.header.id == plan)));
     let done = saved.clone();
     let form = move || page.get().map(|page| view! { <Period page saved=saved.clone() frames/> });
     let told = move || {

@@ -2,7 +2,6 @@
 
 use std::collections::VecDeque;
 
-use exercises::catalogue::Kind;
 use exercises::guide::{Guide, GuideEvent, GuideView, Phase, Press};
 use exercises::id::PlanId;
 use exercises::questions::Question;
@@ -181,7 +180,7 @@ impl Driver {
 
     /// Hears the phone's movement from the count-in of a trial to the moment after it.
     fn on_phase(self, phase: Phase) {
-        if self.raw().dose.kind() != Kind::Balance {
+        if self.raw().work.balance().is_none() {
             return;
         }
         match phase {

@@ -1,7 +1,7 @@
 //! The frame of a guided run with controls: what is on, the figure that moves, and what can be pressed.
 
-use exercises::guide::{Beat, GuideView, Phase};
-use exercises::plan::Leg;
+use exercises::guide::{GuideView, Phase};
+use exercises::plan::BodySide;
 use leptos::prelude::*;
 use wire::patient::RunScript;
 use words::{Key, Words};
@@ -11,12 +11,11 @@ use super::driver::Driver;
 use crate::shared::figure::{Figure, NARROW};
 use crate::shared::{AppContext, Fault};
 
-/// Head, figure and controls of a run. `part` says which part is on; `children` is what runs beside the figure, `pressed`
-/// what can be pressed besides the usual.
+/// Head, figure and controls of a run. `children` is what runs beside the figure, `pressed` what can be pressed besides the
+/// usual.
 #[component]
 pub fn Guided(
     script: Box<RunScript>,
-    part: fn(&GuideView, Words) -> String,
     something_wrong: impl Fn() + Copy + Send + 'static,
     #[prop(optional)] pressed: Option<AnyView>,
     children: Children,
@@ -27,7 +26,7 @@ pub fn Guided(
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let pose = Signal::derive(move || driver.view.get().pose);
-    let mirrored = Memo::new(move |_| driver.view.get().part.leg == Some(Leg::Left));
+    let mirrored = Memo::new(move |_| driver.view.get().part.side == Some(BodySide::Left));
     let title = Memo::new(move |_| title(&driver.view.get(), words));
     let part = Memo::new(move |_| part(&driver.view.get(), words));
     view! {
@@ -60,11 +59,15 @@ fn title(view: &GuideView, words: Words) -> String {
         Phase::Resting => Key::Rest,
         Phase::Paused { slept: false } => Key::Paused,
         Phase::Paused { slept: true } => Key::PausedAsleep,
-        Phase::Beat(Beat::Up) => Key::BeatUp,
-        Phase::Beat(Beat::Keep) => Key::BeatKeep,
-        Phase::Beat(Beat::Down) => Key::BeatDown,
+        Phase::Beat(beat) => return words.beat(view.kind, beat).to_owned(),
         Phase::Trial | Phase::Settling => Key::TouchWhenDown,
         Phase::Ended(_) => Key::Done,
     };
     words.text(key).to_owned()
+}
+
+/// Which part: of a rest the one that follows.
+fn part(view: &GuideView, words: Words) -> String {
+    let part = words.part_of(view.kind, view.part.number, view.part.of, view.phase == Phase::Resting);
+    words.with_side(part, view.part.side)
 }

@@ -4,7 +4,6 @@ use exercises::day_string;
 use exercises::guide::{GuideView, Phase};
 use leptos::prelude::*;
 use wire::patient::RunScript;
-use words::{Key, Words};
 
 use super::driver::Driver;
 use super::guided::Guided;
@@ -17,7 +16,7 @@ pub fn HoldRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send 
     let driver = Driver::current();
     let going = Signal::derive(move || day_string::hold(straight(&driver.view.get())));
     let seconds = Memo::new(move |_| driver.view.get().seconds);
-    view! { <Guided script part something_wrong><RunStringView going><Seconds seconds/></RunStringView></Guided> }
+    view! { <Guided script something_wrong><RunStringView going><Seconds seconds/></RunStringView></Guided> }
 }
 
 /// How much of the string is straight: during the hold as it goes on, else as it was or will be.
@@ -28,11 +27,4 @@ fn straight(view: &GuideView) -> f64 {
         Phase::Resting => 1.0 - view.progress,
         _ => 0.0,
     }
-}
-
-/// Which part: of a rest the one that follows.
-fn part(view: &GuideView, words: Words) -> String {
-    let key = if view.phase == Phase::Resting { Key::NextHoldOf } else { Key::HoldOf };
-    let part = words.fill(key, &[("n", &view.part.number), ("of", &view.part.of)]);
-    words.with_side(part, view.part.leg)
 }

@@ -18,7 +18,7 @@ pub fn Parts(run: Run, side: Side) -> impl IntoView {
             <li class="knot-row">
                 <span class="number">{row.number}</span>
                 {piece(row.above, row.shape, row.below)}
-                <span class="said number">{words.with_side(words.part_done(row.done), row.leg)}</span>
+                <span class="said number">{words.with_side(words.part_done(row.done), row.side)}</span>
             </li>
         }
     });

@@ -1,10 +1,10 @@
 //! Repetitions as they are done: the bob travels along the string with the tempo.
 
 use exercises::day_string;
-use exercises::guide::{GuideView, Phase, Press};
+use exercises::guide::{Phase, Press};
 use leptos::prelude::*;
 use wire::patient::RunScript;
-use words::{Key, Words};
+use words::Key;
 
 use super::driver::Driver;
 use super::guided::Guided;
@@ -17,7 +17,7 @@ pub fn RepsRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send 
     let driver = Driver::current();
     let going = Signal::derive(move || day_string::reps(driver.view.get().pose));
     let pressed = view! { <Failed/> }.into_any();
-    view! { <Guided script part something_wrong pressed><RunStringView going/><Count/></Guided> }
+    view! { <Guided script something_wrong pressed><RunStringView going/><Count/></Guided> }
 }
 
 /// One tap for a repetition that failed, and one to take it back.
@@ -52,10 +52,4 @@ fn Count() -> impl IntoView {
             <span class="soft">" "{move || shown.get().1}</span>
         </div>
     }
-}
-
-fn part(view: &GuideView, words: Words) -> String {
-    let key = if view.phase == Phase::Resting { Key::NextSetOf } else { Key::SetOf };
-    let part = words.fill(key, &[("n", &view.part.number), ("of", &view.part.of)]);
-    words.with_side(part, view.part.leg)
 }

@@ -40,14 +40,18 @@ pub fn Run(script: Box<RunScript>) -> impl IntoView {
         if let Some(asked) = driver.motion.asked.get() {
             return view! { <AskTouched asked something_wrong/> }.into_any();
         }
-        match (ended.get(), kind) {
-            (true, _) => view! { <Done script/> }.into_any(),
-            (false, Kind::Hold) => view! { <HoldRun script something_wrong/> }.into_any(),
-            (false, Kind::Reps) => view! { <RepsRun script something_wrong/> }.into_any(),
-            (false, Kind::Balance) => view! { <BalanceRun script something_wrong/> }.into_any(),
-        }
+        if ended.get() { view! { <Done script/> }.into_any() } else { going(kind, script, something_wrong) }
     };
     view! { <RunStatus/>{screen} }.into_any()
+}
+
+/// The screen of each kind while a run goes on.
+fn going(kind: Kind, script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send + 'static) -> AnyView {
+    match kind {
+        Kind::Hold => view! { <HoldRun script something_wrong/> }.into_any(),
+        Kind::Balance => view! { <BalanceRun script something_wrong/> }.into_any(),
+        Kind::Reps => view! { <RepsRun script something_wrong/> }.into_any(),
+    }
 }
 
 /// A dose that fits no guide: a fault of the plan, said plainly.

@@ -34,7 +34,7 @@ pub fn RunStatus() -> impl IntoView {
 }
 
 fn said(view: &GuideView, words: Words) -> String {
-    let side = words.side_of_part(view.part.leg);
+    let side = words.side_of_part(view.part.side);
     let part = words.fill(Key::PartOf, &[("n", &view.part.number), ("of", &view.part.of)]);
     let with =
         |key| [words.text(key), &part, &side].into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join(", ");

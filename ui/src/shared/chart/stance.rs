@@ -1,7 +1,7 @@
 //! Seconds on one leg by day.
 
 use exercises::chart::{StanceChart, StancePoint};
-use exercises::plan::Leg;
+use exercises::plan::BodySide;
 use leptos::prelude::*;
 use words::Words;
 
@@ -41,16 +41,16 @@ fn point(words: Words, point: StancePoint) -> AnyView {
     let StancePoint { x, y, leg, day } = point;
     let tick = day.capped.then(|| view! { <path class="ink-line" d=format!("M{x:.1} {:.1}V{:.1}", y - 4.0, y - 9.0)/> });
     let mark = match leg {
-        Leg::Left => view! { <circle class="leg-left" cx=x cy=y r="4"/> }.into_any(),
-        Leg::Right => view! { <rect class="leg-right" x=x - 3.5 y=y - 3.5 width="7" height="7"/> }.into_any(),
+        BodySide::Left => view! { <circle class="leg-left" cx=x cy=y r="4"/> }.into_any(),
+        BodySide::Right => view! { <rect class="leg-right" x=x - 3.5 y=y - 3.5 width="7" height="7"/> }.into_any(),
     };
     let said = format!("{} {} s", words.leg_short(leg), words.number(day.median_s));
     view! { <g><title>{said}</title>{tick}{mark}</g> }.into_any()
 }
 
-fn leg_class(leg: Leg, what: &str) -> String {
+fn leg_class(leg: BodySide, what: &str) -> String {
     match leg {
-        Leg::Left => format!("{what} of-left"),
-        Leg::Right => format!("{what} of-right"),
+        BodySide::Left => format!("{what} of-left"),
+        BodySide::Right => format!("{what} of-right"),
     }
 }

@@ -3,9 +3,9 @@
 use super::*;
 use crate::alarm::Trouble;
 use crate::log::{Barrier, DayOffReason};
-use crate::plan::{Leg, Pattern};
-use crate::review::samples::{BACK, BALANCE, REPS};
-use crate::run::{Balance, SetUp, Share, Trial, TrialEnd};
+use crate::plan::{BodySide, Pattern};
+use crate::review::samples::{BACK, BALANCE, REPS, revised};
+use crate::run::{Balance, SetUp, Share, Trial, TrialEnd, Work};
 
 /// The marks of the hold on one day.
 fn hold_on(summary: &Summary, day: u16) -> Vec<(u8, Mark)> {
@@ -72,8 +72,8 @@ fn marks_that_a_patient_can_give() {
 
 /// From half past ten of day 2 on a second card asks for the hold at eleven and fifteen.
 fn second() -> Plan {
-    let mut second = Plan { revision: 2, issued: start() + chrono::Duration::days(2), ..plan() };
-    second.items[0].schedule.pattern = Pattern::At { times: vec![11 * 60, 15 * 60] };
+    let mut second = revised(2, 2);
+    second.prescription.items[0].schedule.pattern = Pattern::At { times: vec![11 * 60, 15 * 60] };
     second
 }
 
@@ -100,11 +100,11 @@ fn an_hour_that_does_not_exist_is_reported_once() {
     let jump = night.and_time(chrono::NaiveTime::MIN).and_utc().timestamp() + 3600;
     let zone = Offsets { first_s: 3600, changes: vec![(jump, 7200)] };
     let at_half_past_two = |mut plan: Plan| {
-        plan.items.truncate(1);
-        plan.items[0].schedule.pattern = Pattern::At { times: vec![150] };
+        plan.prescription.items.truncate(1);
+        plan.prescription.items[0].schedule.pattern = Pattern::At { times: vec![150] };
         plan
     };
-    let revisions = [plan(), second()].map(at_half_past_two).map(|plan| (plan.revision, plan)).into();
+    let revisions = [plan(), second()].map(at_half_past_two).map(|plan| (plan.header.revision, plan)).into();
     let history = fold(&[taken_at_eight(), (at(2, 10 * 60), taken(2))]);
     let period = Period { from: start(), until: night };
     let summary = reduce(
@@ -121,7 +121,7 @@ fn an_hour_that_does_not_exist_is_reported_once() {
 
 #[test]
 fn the_schedule_that_was_agreed_counts() {
-    let mut later = plan().items[0].schedule.clone();
+    let mut later = plan().prescription.items[0].schedule.clone();
     later.pattern = Pattern::At { times: vec![20 * 60] };
     let events = [(at(0, 8 * 60), LogEvent::Taken { revision: 1, agreed: vec![(HOLD, later.clone())] })];
     let summary = sealed(&events, &[plan()], (0, 0), at(0, 23 * 60)).expect("a period");
@@ -142,7 +142,8 @@ fn an_alarm_goes_with_every_summary_until_a_card_clears_it() {
     };
     assert_eq!(days(&[plan()], (4, 9)), [(2, 1), (3, 6)]);
     assert_eq!(days(&[plan()], (3, 4)), [(2, 1), (3, 6)], "also one after the period");
-    let clears = Plan { revision: 2, cleared: vec![EntryRef { log: PHONE, n: 2 }], ..plan() };
+    let mut clears = revised(2, 0);
+    clears.prescription.cleared = vec![EntryRef { log: PHONE, n: 2 }];
     assert_eq!(days(&[plan(), clears.clone()], (4, 9)), [(3, 6)]);
     assert_eq!(days(&[plan(), clears], (0, 9)), [(2, 1), (3, 6)], "within the period a cleared one is told too");
 }
@@ -186,9 +187,9 @@ fn pain_is_reported_with_its_item_and_only_within_the_period() {
 
 #[test]
 fn a_run_is_reported_with_its_dose_its_hour_and_its_trials() {
-    let balance = plan().items[1].clone();
+    let balance = plan().prescription.items[1].clone();
     let trial = |leg, held_ms, end| Trial { leg, held_ms, end };
-    let trials = vec![trial(Leg::Left, 12_400, TrialEnd::Touch), trial(Leg::Right, 3_000, TrialEnd::CutOff)];
+    let trials = vec![trial(BodySide::Left, 12_400, TrialEnd::Touch), trial(BodySide::Right, 3_000, TrialEnd::CutOff)];
     let (surface, eyes) = (crate::catalogue::Surface::Firm, crate::catalogue::Eyes::Open);
     let work = Work::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials: trials.clone() });
     let extra = Run {

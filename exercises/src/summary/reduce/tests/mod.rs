@@ -9,7 +9,7 @@ use crate::id::EntryRef;
 use crate::log::{Entry, Log, LogEvent};
 use crate::plan::Plan;
 use crate::review::samples::{HOLD, PHONE, PLAN, catalogue, plan, start};
-use crate::run::{HoldRecord, RunEnd};
+use crate::run::{HoldRecord, RunEnd, Work};
 use crate::slots::SlotRef;
 
 fn zone() -> Offsets {
@@ -37,7 +37,7 @@ fn slot(day: i64, number: u8) -> SlotRef {
 
 /// A run of the hold with so many whole holds of three.
 fn run(n: u32, started: Stamp, slot: Option<SlotRef>, whole: usize) -> Run {
-    let item = plan().items[0].clone();
+    let item = plan().prescription.items[0].clone();
     Run {
         id: RunId(n),
         item: HOLD,
@@ -50,13 +50,13 @@ fn run(n: u32, started: Stamp, slot: Option<SlotRef>, whole: usize) -> Run {
         end: if whole == 3 { RunEnd::Completed } else { RunEnd::Stopped },
         paused_ms: 0,
         interruptions: Vec::new(),
-        work: Work::Hold(vec![HoldRecord { leg: None, held_ms: 10_000 }; whole]),
+        work: Work::Timed(vec![HoldRecord { side: None, held_ms: 10_000 }; whole]),
     }
 }
 
 /// The summary of days `from` to `until`, sealed at `now`.
 fn sealed(events: &[(Stamp, LogEvent)], plans: &[Plan], (from, until): (i64, i64), now: Stamp) -> Option<Summary> {
-    let revisions = plans.iter().map(|plan| (plan.revision, plan.clone())).collect();
+    let revisions = plans.iter().map(|plan| (plan.header.revision, plan.clone())).collect();
     let day = |number| start() + chrono::Duration::days(number);
     let period = Period { from: day(from), until: day(until) };
     reduce(&fold(events), &revisions, &catalogue(), &zone(), Sealing { log: PHONE, period, now, counter: 1, note: None })

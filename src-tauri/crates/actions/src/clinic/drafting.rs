@@ -5,10 +5,9 @@ use super::{lock, reviewing};
 use crate::{ActionResult, DataFolder, Moment, refuse};
 use exercises::catalogue::Catalogue;
 use exercises::draft::{self, Draft, Kept, Unread, UsedNumbers};
-use exercises::id::PlanId;
 use exercises::norms::Norms;
-use exercises::plan::Plan;
 use exercises::plan::check::{self, Problem};
+use exercises::plan::{Header, Plan, Prescription};
 use store::table;
 use wire::Failure;
 use wire::clinic::{AskKeep, PlanDraft};
@@ -22,15 +21,18 @@ pub fn draft(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<P
     let patient = rows::patient(folder, code)?;
     let review = reviewing::review(folder, &patient, &Norms::built_in());
     let alarms = review.as_ref().map(|review| review.alarms.iter().filter(|alarm| !alarm.cleared).copied().collect());
-    let fresh = next(folder, moment, &patient)?;
-    let left = kept(folder, patient.row)?.and_then(|kept| Some((draft::resume(&kept, &fresh)?, kept.unread, kept.on)));
-    let (Draft { plan, used }, unread, left_on) = match left {
-        Some((draft, unread, on)) => (draft, unread, Some(on)),
+    let fresh = next(moment, &patient);
+    let last = patient.newest().map(|card| &card.plan.header);
+    let replaces = last.map(|last| last.revision);
+    let kept = kept(folder, patient.row)?.filter(|kept| kept.replaces == replaces);
+    let (draft, unread, left_on) = match kept {
+        Some(kept) => (draft::resume(&kept, &fresh), kept.unread, Some(kept.on)),
         None => (fresh, Unread::default(), None),
     };
     Ok(PlanDraft {
-        plan,
-        used,
+        replaces,
+        start: last.map_or(draft.today, |last| last.start),
+        draft,
         unread,
         left_on,
         exercises: reviewing::catalogue(folder, &patient).exercises,
@@ -46,11 +48,11 @@ pub fn draft(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<P
 /// [`Failure::ClinicLocked`], [`Failure::NoSuchPatient`], or what keeps it from being written.
 pub fn keep(folder: &mut DataFolder, moment: &Moment, request: AskKeep) -> ActionResult<()> {
     let patient = rows::patient(folder, &request.code)?;
-    let AskKeep { code: _, plan, used, unread } = request;
-    if plan.revision != next(folder, moment, &patient)?.plan.revision {
+    let AskKeep { code: _, draft, replaces, unread } = request;
+    if replaces != patient.newest().map(|card| card.plan.header.revision) {
         return Ok(());
     }
-    let kept = Kept { draft: Draft { plan, used }, unread, on: moment.now.date() };
+    let kept = Kept { draft, replaces, unread, on: moment.now.date() };
     let plain = format::draft::write(&kept).map_err(refuse::internal)?;
     let sealed = vault::rows::seal(lock::unlocked_keys(folder)?, DRAFT, &rows::bound(patient.row), &plain);
     let dir = folder.dir();
@@ -81,31 +83,40 @@ fn kept(folder: &DataFolder, patient: i64) -> ActionResult<Option<Kept>> {
     sealed.map(|sealed| open(sealed).ok_or_else(damaged)).transpose()
 }
 
-/// A new patient's plan gets its id when its first card is issued.
-fn next(folder: &DataFolder, moment: &Moment, patient: &Patient) -> ActionResult<Draft> {
+fn next(moment: &Moment, patient: &Patient) -> Draft {
     let today = moment.now.date();
-    let clinic = lock::name(folder)?;
-    let used = patient.cards.values().map(|card| UsedNumbers::of(&card.plan)).fold(UsedNumbers::default(), UsedNumbers::and);
-    Ok(match patient.newest() {
-        Some(card) => draft::next(&card.plan, used, &clinic, today),
-        None => draft::first(PlanId([0; 8]), &clinic, today),
-    })
+    let used = patient
+        .cards
+        .values()
+        .map(|card| UsedNumbers::of(&card.plan.prescription))
+        .fold(UsedNumbers::default(), UsedNumbers::and);
+    patient.newest().map_or_else(|| draft::first(today), |card| draft::next(&card.plan, used, today))
 }
 
-/// What keeps a plan from being issued to the patient under `code`.
-pub fn problems(folder: &DataFolder, moment: &Moment, code: &str, plan: &Plan) -> ActionResult<Vec<Problem>> {
+/// What keeps a prescription from being issued to the patient under `code`.
+pub fn problems(
+    folder: &DataFolder,
+    moment: &Moment,
+    code: &str,
+    prescription: &Prescription,
+) -> ActionResult<Vec<Problem>> {
     let patient = rows::patient(folder, code)?;
     let catalogue = reviewing::catalogue(folder, &patient);
-    Ok(check::problems(&finished(folder, moment, &patient, &catalogue, plan)?, &catalogue))
+    Ok(check::problems(&finished(folder, moment, &patient, &catalogue, prescription)?, &catalogue))
 }
 
-/// The plan as it will be issued to the patient: id, revision, clinic, dates, and the editions of its exercises.
+/// The plan as it will be issued to the patient: with its header, and the editions of its exercises.
 ///
 /// # Errors
 /// [`Failure::PlanRefused`] with everything that keeps it from being issued.
-pub(crate) fn finish(folder: &DataFolder, moment: &Moment, patient: &Patient, plan: &Plan) -> ActionResult<Plan> {
+pub(crate) fn finish(
+    folder: &DataFolder,
+    moment: &Moment,
+    patient: &Patient,
+    prescription: &Prescription,
+) -> ActionResult<Plan> {
     let catalogue = reviewing::catalogue(folder, patient);
-    let plan = finished(folder, moment, patient, &catalogue, plan)?;
+    let plan = finished(folder, moment, patient, &catalogue, prescription)?;
     let problems = check::problems(&plan, &catalogue);
     if problems.is_empty() { Ok(plan) } else { Err(Failure::PlanRefused(problems)) }
 }
@@ -115,18 +126,15 @@ fn finished(
     moment: &Moment,
     patient: &Patient,
     catalogue: &Catalogue,
-    plan: &Plan,
+    prescription: &Prescription,
 ) -> ActionResult<Plan> {
-    let base = next(folder, moment, patient)?.plan;
-    let mut plan = Plan {
-        id: patient.plan().unwrap_or_else(vault::random::plan_id),
-        revision: base.revision,
-        clinic: base.clinic,
-        start: base.start,
-        issued: base.issued,
-        ..plan.clone()
+    let (clinic, today) = (lock::name(folder)?, moment.now.date());
+    let header = match patient.newest() {
+        Some(card) => card.plan.header.next(&clinic, today),
+        None => Header::first(vault::random::plan_id(), &clinic, today),
     };
-    for item in &mut plan.items {
+    let mut plan = Plan { header, prescription: prescription.clone() };
+    for item in &mut plan.prescription.items {
         if let Some(exercise) = catalogue.get(&item.exercise) {
             item.content = exercise.revision;
             let first = exercise.first_rung().map(|rung| rung.id.clone());

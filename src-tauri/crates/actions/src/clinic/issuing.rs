@@ -29,11 +29,11 @@ pub fn issue(
     out: Option<&Path>,
 ) -> ActionResult<IssuedCard> {
     let patient = rows::patient(folder, &request.code)?;
-    let plan = drafting::finish(folder, moment, &patient, &request.plan)?;
+    let plan = drafting::finish(folder, moment, &patient, &request.prescription)?;
     let (card, bytes) = sign(folder, &patient, plan)?;
     let text = format::card::to_text(&bytes);
     let code = Code::of(&text).ok();
-    let out_folder = out.map_or_else(|| free_folder(folder, &request.code, card.plan.revision), Path::to_path_buf);
+    let out_folder = out.map_or_else(|| free_folder(folder, &request.code, card.plan.header.revision), Path::to_path_buf);
     let files = files(&out_folder, &text, &bytes, code.as_ref());
     hand_over(folder, &patient, &card.plan, &bytes, &out_folder, &files)?;
     Ok(IssuedCard {
@@ -62,7 +62,7 @@ fn keep(folder: &mut DataFolder, patient: &Patient, plan: &Plan, bytes: &[u8]) -
     let Some(keys) = keys.as_ref() else { return Err(Failure::ClinicLocked) };
     let kept = home.store_mut().transaction(|tx| {
         table::draft::remove(tx, patient.row)?;
-        table::issued::insert(tx, patient.row, plan.revision.into(), |id| {
+        table::issued::insert(tx, patient.row, plan.header.revision.into(), |id| {
             Ok::<_, StoreError>(vault::rows::seal(keys, ISSUED, &rows::bound(id), bytes))
         })
     });

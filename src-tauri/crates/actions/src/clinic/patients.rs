@@ -22,7 +22,7 @@ fn line(folder: &DataFolder, patient: &Patient) -> PatientLine {
     PatientLine {
         code: patient.code.clone(),
         name: patient.name.clone(),
-        plan: patient.newest().map(|card| (card.plan.revision, card.plan.review)),
+        plan: patient.newest().map(|card| (card.plan.header.revision, card.plan.prescription.review)),
         covered_until: review.and_then(|review| review.covered).map(|(_, until)| until),
         alarms: alarms as u16,
     }

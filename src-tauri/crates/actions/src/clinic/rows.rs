@@ -42,7 +42,7 @@ impl Patient {
 
     /// The plan's id, the same through all revisions.
     pub(crate) fn plan(&self) -> Option<PlanId> {
-        self.newest().map(|card| card.plan.id)
+        self.newest().map(|card| card.plan.header.id)
     }
 }
 
@@ -106,10 +106,10 @@ fn open_patient(
     let cards = issued.iter().map(|row| {
         let bytes = rows::open(keys, ISSUED, &bound(row.id), &row.sealed).ok()?;
         let card = vault::card::verify(format::card::open(&bytes).ok()?, Some(keys.verify_key())).ok()?;
-        Some((card.plan.revision, card))
+        Some((card.plan.header.revision, card))
     });
     let cards = cards.collect::<Option<BTreeMap<u16, Card>>>()?;
-    let plan = cards.values().next().map(|card| card.plan.id);
+    let plan = cards.values().next().map(|card| card.plan.header.id);
     let summaries = received.iter().map(|row| {
         let packed = rows::open(keys, RECEIVED, &bound(row.id), &row.sealed).ok()?;
         let log = LogId(row.log.as_slice().try_into().ok()?);

@@ -21,9 +21,9 @@ pub fn answer(folder: &mut DataFolder, moment: &Moment, said: &QuestionAnswer) -
     let one = plans::one(folder, Some(plan))?;
     let known = match event {
         LogEvent::Pain { complaint, .. } | LogEvent::Settled { complaint, .. } => {
-            one.plan().complaints.iter().any(|known| known.id == complaint)
+            one.plan().prescription.complaints.iter().any(|known| known.id == complaint)
         }
-        LogEvent::Rated { activity, .. } => one.plan().activities.iter().any(|known| known.id == activity),
+        LogEvent::Rated { activity, .. } => one.plan().prescription.activities.iter().any(|known| known.id == activity),
         _ => false,
     };
     if !known {

@@ -41,7 +41,9 @@ fn fits(folder: &DataFolder, one: &FollowedPlan, request: &CorrectRequest) -> Ac
         Correction::Score(score) if score > MAX_SCORE => {
             return Err(Failure::OutOfRange { least: 0, most: MAX_SCORE.into() });
         }
-        Correction::DaysOff { from, until, .. } if from > until || from < one.plan().start || until > one.plan().review => {
+        Correction::DaysOff { from, until, .. }
+            if from > until || from < one.plan().header.start || until > one.plan().prescription.review =>
+        {
             return Err(Failure::EmptyPeriod);
         }
         to if !to.fits(&named.event) => return Err(Failure::CorrectionUnfit),

@@ -4,9 +4,8 @@ use super::plans::{self, FollowedPlan};
 use super::{answering, running, today};
 use crate::clock::Moment;
 use crate::{ActionResult, DataFolder};
-use exercises::catalogue::Dose;
 use exercises::id::PlanId;
-use exercises::plan::{Leg, Side};
+use exercises::plan::{BodySide, Side};
 use exercises::run::{HoldRecord, Run, RunEnd, SetRecord, Trial, Work};
 use exercises::slots;
 use exercises::time::Offsets;
@@ -25,7 +24,7 @@ pub fn record(
     file: &str,
     entries: &[RunsFileEntry],
 ) -> ActionResult<usize> {
-    let plan = plans::one(folder, plan)?.plan().id;
+    let plan = plans::one(folder, plan)?.plan().header.id;
     let mut ordered: Vec<&RunsFileEntry> = entries.iter().collect();
     ordered.sort_by_key(|entry| entry.at.utc_ms);
     folder.all_or_nothing(|folder| {
@@ -95,28 +94,28 @@ fn open_slot(one: &FollowedPlan, item: exercises::id::ItemId, moment: &Moment) -
 
 /// What was done, with the sides in turn: the dose of one side, then that of the other.
 fn work(run: &Run, side: Side, parts: &Parts) -> ActionResult<Work> {
-    let legs = side.in_turn();
-    let leg = |place: usize, each: u8| legs.get(place / usize::from(each.max(1))).copied().ok_or(Failure::NoSuchItem);
-    match (parts, run.dose, &run.work) {
-        (Parts::Held(held), Dose::Hold { repetitions, hold_s, .. }, _) => {
-            let most = u32::from(hold_s) * 1000;
-            let holds = held.iter().enumerate();
-            let holds = holds.map(|(place, ms)| Ok(HoldRecord { leg: leg(place, repetitions)?, held_ms: (*ms).min(most) }));
-            Ok(Work::Hold(holds.collect::<ActionResult<_>>()?))
+    let sides = side.in_turn();
+    let each = usize::from(run.dose.parts().max(1));
+    let side_of = |place: usize| sides.get(place / each).copied().ok_or(Failure::NoSuchItem);
+    let most = run.dose.part_ms();
+    match (parts, &run.work) {
+        (Parts::Held(held), Work::Timed(_)) => {
+            let parts = held.iter().enumerate();
+            let parts = parts.map(|(place, ms)| Ok(HoldRecord { side: side_of(place)?, held_ms: (*ms).min(most) }));
+            Ok(Work::Timed(parts.collect::<ActionResult<_>>()?))
         }
-        (Parts::Counted(counted), Dose::Reps { sets, .. }, _) => {
-            let all = counted.iter().enumerate();
-            let all =
-                all.map(|(place, (done, failed))| Ok(SetRecord { leg: leg(place, sets)?, done: *done, failed: *failed }));
-            Ok(Work::Reps(all.collect::<ActionResult<_>>()?))
+        (Parts::Counted(counted), Work::Counted(_)) => {
+            let sets = counted.iter().enumerate();
+            let sets =
+                sets.map(|(place, (done, failed))| Ok(SetRecord { side: side_of(place)?, done: *done, failed: *failed }));
+            Ok(Work::Counted(sets.collect::<ActionResult<_>>()?))
         }
-        (Parts::Trials { phone, each: trials }, Dose::Balance { target_s, .. }, Work::Balance(balance)) => {
-            let most = u32::from(target_s) * 1000;
-            let prescribed = |wanted: &Leg| legs.contains(&Some(*wanted));
+        (Parts::Trials { phone, each: trials }, Work::Balance(balance)) => {
+            let prescribed = |wanted: &BodySide| sides.contains(&Some(*wanted));
             if !trials.iter().all(|(leg, _, _)| prescribed(leg)) {
                 return Err(Failure::NoSuchItem);
             }
-            let trial = |(leg, ms, end): &(Leg, u32, _)| Trial { leg: *leg, held_ms: (*ms).min(most), end: *end };
+            let trial = |(leg, ms, end): &(BodySide, u32, _)| Trial { leg: *leg, held_ms: (*ms).min(most), end: *end };
             let mut balance = balance.clone();
             balance.set_up = phone.unwrap_or(balance.set_up);
             balance.trials = trials.iter().map(trial).collect();
@@ -129,10 +128,5 @@ fn work(run: &Run, side: Side, parts: &Parts) -> ActionResult<Work> {
 /// A run that went through everything asked for is complete; any other was stopped.
 fn end(run: &Run, side: Side) -> RunEnd {
     let asked = side.in_turn().len() * usize::from(run.dose.parts());
-    let done = match &run.work {
-        Work::Hold(holds) => holds.len(),
-        Work::Reps(sets) => sets.len(),
-        Work::Balance(balance) => balance.trials.len(),
-    };
-    if done >= asked { RunEnd::Completed } else { RunEnd::Stopped }
+    if run.work.count() >= asked { RunEnd::Completed } else { RunEnd::Stopped }
 }

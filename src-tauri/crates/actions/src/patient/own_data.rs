@@ -53,7 +53,7 @@ fn held<'a>(one: &'a FollowedPlan, moment: &Moment) -> PlanData<'a> {
 /// as often as it takes.
 fn days(one: &FollowedPlan, moment: &Moment) -> Vec<ItemDay> {
     let stretch = Duration::days(i64::from(MAX_DAYS));
-    let starts = std::iter::successors(Some(one.plan().start), |from| from.checked_add_signed(stretch));
+    let starts = std::iter::successors(Some(one.plan().header.start), |from| from.checked_add_signed(stretch));
     let starts = starts.take_while(|from| *from <= moment.now.date());
     let summaries = starts.filter_map(|from| {
         let period = Period { from, until: from + stretch - Duration::days(1) };

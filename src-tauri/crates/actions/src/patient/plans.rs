@@ -54,7 +54,7 @@ impl FollowedPlan {
 /// The exercises that a plan's items name, each once, in the plan's order.
 pub(crate) fn exercises_of(plan: &Plan, catalogue: &Catalogue) -> Vec<Exercise> {
     let mut found: Vec<Exercise> = Vec::new();
-    for exercise in plan.items.iter().filter_map(|item| catalogue.get(&item.exercise)) {
+    for exercise in plan.prescription.items.iter().filter_map(|item| catalogue.get(&item.exercise)) {
         if found.iter().all(|known| known.id != exercise.id) {
             found.push(exercise.clone());
         }
@@ -136,7 +136,7 @@ pub fn all(folder: &DataFolder) -> ActionResult<Vec<Arc<FollowedPlan>>> {
 pub fn one(folder: &DataFolder, plan: Option<PlanId>) -> ActionResult<Arc<FollowedPlan>> {
     let mut all = all(folder)?;
     match plan {
-        Some(plan) => all.into_iter().find(|one| one.plan().id == plan).ok_or(Failure::NoPlan),
+        Some(plan) => all.into_iter().find(|one| one.plan().header.id == plan).ok_or(Failure::NoPlan),
         None if all.len() > 1 => Err(Failure::WhichPlan),
         None => all.pop().ok_or(Failure::NoPlan),
     }
@@ -150,11 +150,11 @@ fn followed(folder: &DataFolder, cards: Vec<&table::card::Card>, log: &Log) -> A
         Ok((Stamp { utc_ms: row.taken_ms, offset_s: row.taken_offset_s }, card))
     });
     let mut opened = opened.collect::<ActionResult<Vec<_>>>()?;
-    opened.sort_by_key(|(_, card)| card.plan.revision);
-    let revisions = opened.iter().map(|(_, card)| (card.plan.revision, card.plan.clone())).collect();
+    opened.sort_by_key(|(_, card)| card.plan.header.revision);
+    let revisions = opened.iter().map(|(_, card)| (card.plan.header.revision, card.plan.clone())).collect();
     let (taken, newest) = opened.pop().ok_or_else(damaged)?;
     let catalogue = with_own(&folder.catalogue, &newest.own)?;
-    let history = History::fold(log, newest.plan.id);
+    let history = History::fold(log, newest.plan.header.id);
     let agreed = history.taken.last().map(|taken| taken.agreed.clone()).unwrap_or_default();
     let plan = stepped(newest.plan.with_schedules(&agreed), &history, taken);
     Ok(FollowedPlan {
@@ -171,7 +171,7 @@ fn followed(folder: &DataFolder, cards: Vec<&table::card::Card>, log: &Log) -> A
 /// The plan with what the person stepped to since its card was taken, where the clinician allowed that.
 fn stepped(mut plan: Plan, history: &History, taken: Stamp) -> Plan {
     let since = || history.runs.values().rev().filter(|run| run.started.utc_ms >= taken.utc_ms);
-    for item in &mut plan.items {
+    for item in &mut plan.prescription.items {
         *item = in_use_here(item, since().find(|run| run.item == item.id));
     }
     plan
@@ -199,7 +199,7 @@ pub(crate) fn append(folder: &mut DataFolder, plan: PlanId, at: Stamp, event: &L
 /// The Plan pages, one for each plan.
 pub fn pages(folder: &DataFolder) -> ActionResult<Vec<PlanPage>> {
     let pages = all(folder)?.into_iter().map(|one| {
-        let paused = one.plan().items.iter().filter_map(|item| {
+        let paused = one.plan().prescription.items.iter().filter_map(|item| {
             let alarm = exercises::alarm::blocking(&one.followed.history.alarms, item, one.plan(), &one.catalogue)?;
             Some((item.id, alarm.trouble))
         });

@@ -4,12 +4,11 @@ use super::plans::{self, FollowedPlan, append};
 use super::record;
 use crate::{ActionResult, DataFolder, Moment};
 use exercises::alarm;
-use exercises::catalogue::Dose;
 use exercises::history::Mark;
 use exercises::log::LogEvent;
 use exercises::plan::Item;
 use exercises::questions::{self, Question};
-use exercises::run::{Balance, Run, RunEnd, SetUp, Work};
+use exercises::run::{Run, RunEnd, Work};
 use exercises::slots;
 use wire::Failure;
 use wire::patient::{BeginRequest, RunScript, RunSnapshot, SensedTrial};
@@ -49,12 +48,7 @@ fn item_to_begin(folder: &DataFolder, one: &FollowedPlan, moment: &Moment, reque
 }
 
 fn first_snapshot(one: &FollowedPlan, item: &Item, moment: &Moment) -> Run {
-    let (surface, eyes) = item.conditions(&one.catalogue);
-    let work = match item.dose {
-        Dose::Hold { .. } => Work::Hold(Vec::new()),
-        Dose::Reps { .. } => Work::Reps(Vec::new()),
-        Dose::Balance { .. } => Work::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials: Vec::new() }),
-    };
+    let work = Work::begun(item.dose.kind(), item.conditions(&one.catalogue));
     Run {
         id: one.followed.history.next_run(),
         item: item.id,

@@ -4,7 +4,7 @@ use super::taking;
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
 use chrono::Duration;
 use exercises::catalogue::Lang;
-use exercises::plan::Plan;
+use exercises::plan::{Header, Plan};
 use std::path::Path;
 use wire::app::Role;
 use wire::patient::{CardSource, TakeCardRequest};
@@ -42,11 +42,10 @@ fn plan(folder: &DataFolder, moment: &Moment, lang: Lang) -> ActionResult<Plan> 
     for (place, name) in [("BACK", Key::SampleBack), ("ANKLE", Key::SampleAnkle), ("MEETING", Key::SampleMeeting)] {
         text = text.replace(place, words.text(name));
     }
-    let mut plan = format::plan_file::read(&text, today).map_err(refuse::internal)?;
-    plan.id = vault::random::plan_id();
-    plan.revision = 1;
-    plan.clinic = words.text(Key::SampleClinic).to_owned();
-    for item in &mut plan.items {
+    let prescription = format::plan_file::read(&text, today).map_err(refuse::internal)?;
+    let header = Header::first(vault::random::plan_id(), words.text(Key::SampleClinic), today);
+    let mut plan = Plan { header, prescription };
+    for item in &mut plan.prescription.items {
         if let Some(exercise) = folder.catalogue().get(&item.exercise) {
             item.content = exercise.revision;
             item.rung = item.rung.take().or(exercise.first_rung().map(|rung| rung.id.clone()));

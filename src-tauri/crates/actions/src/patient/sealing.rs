@@ -94,7 +94,7 @@ fn sealed(folder: &mut DataFolder, moment: &Moment, request: &SealRequest, one: 
 
 fn next_counter(folder: &mut DataFolder, moment: &Moment, one: &FollowedPlan) -> ActionResult<u32> {
     let dir = folder.dir();
-    let plan = one.plan().id;
+    let plan = one.plan().header.id;
     let taken = folder.home.store_mut().transaction(|tx| {
         let counter = table::log::next_export(tx)?;
         let payload = format::entry::write(&LogEvent::Sealed { counter });
@@ -115,7 +115,7 @@ fn summary(one: &FollowedPlan, moment: &Moment, request: &SealRequest, counter: 
     if note.is_some_and(|note| note.chars().count() > MAX_NOTE) {
         return Err(Failure::TextUnfit { most: MAX_NOTE as u16 });
     }
-    let period = Period { from: request.from.unwrap_or(one.plan().start), until: request.until };
+    let period = Period { from: request.from.unwrap_or(one.plan().header.start), until: request.until };
     let sealing = Sealing { log: one.log, period, now: moment.now, counter, note: note.map(str::to_owned) };
     let reduced = reduce(&one.followed.history, &one.revisions, &one.catalogue, &moment.zone, sealing);
     reduced.ok_or(Failure::EmptyPeriod)

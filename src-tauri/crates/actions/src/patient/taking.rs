@@ -42,15 +42,15 @@ fn see(folder: &DataFolder, source: &CardSource) -> ActionResult<Seen> {
     let bytes = platform::card_bytes(source)?;
     let unverified = format::card::open(&bytes).map_err(refuse::card)?;
     let known = plans::all(folder)?;
-    let same_plan = known.iter().find(|one| one.plan().id == unverified.claimed_plan());
+    let same_plan = known.iter().find(|one| one.plan().header.id == unverified.claimed_plan());
     let pinned = same_plan.map(|one| one.verify_key);
     let card = vault::card::verify(unverified, pinned).map_err(refusal)?;
-    if let Some(have) = same_plan.map(|one| one.plan().revision).filter(|have| *have >= card.plan.revision) {
-        return Err(Failure::CardOld { revision: card.plan.revision, have });
+    if let Some(have) = same_plan.map(|one| one.plan().header.revision).filter(|have| *have >= card.plan.header.revision) {
+        return Err(Failure::CardOld { revision: card.plan.header.revision, have });
     }
     can_be_followed(&card, &folder.catalogue)?;
     let known_clinic = known.iter().any(|one| one.verify_key == card.verify_key);
-    let replaces = same_plan.map(|one| one.plan().revision);
+    let replaces = same_plan.map(|one| one.plan().header.revision);
     Ok(Seen { known_clinic, replaces, card, bytes })
 }
 
@@ -92,14 +92,14 @@ pub fn take(folder: &mut DataFolder, moment: &Moment, request: &TakeCardRequest)
         return Err(Failure::CardRefused(problems));
     }
     let row = table::card::Card {
-        plan: card.plan.id.0.to_vec(),
-        revision: card.plan.revision.into(),
+        plan: card.plan.header.id.0.to_vec(),
+        revision: card.plan.header.revision.into(),
         clinic: card.verify_key.to_vec(),
         taken_ms: moment.now.utc_ms,
         taken_offset_s: moment.now.offset_s,
         bytes,
     };
-    let payload = entry::write(&LogEvent::Taken { revision: card.plan.revision, agreed });
+    let payload = entry::write(&LogEvent::Taken { revision: card.plan.header.revision, agreed });
     let dir = folder.dir();
     let kept = folder.home.store_mut().transaction(|tx| {
         table::card::insert(tx, &row)?;

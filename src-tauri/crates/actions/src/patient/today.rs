@@ -3,11 +3,10 @@
 use super::plans::{self, FollowedPlan, append};
 use super::record;
 use crate::{ActionResult, DataFolder, Moment};
-use exercises::catalogue::Dose;
 use exercises::history::Mark;
 use exercises::id::PlanId;
 use exercises::log::LogEvent;
-use exercises::run::{HoldRecord, Run, RunEnd, SetRecord, Work};
+use exercises::run::{Run, RunEnd, Work};
 use exercises::slots::{self, Slot, SlotRef};
 use exercises::today::{Followed, Today, compose};
 use std::borrow::Cow;
@@ -27,7 +26,7 @@ pub fn page(folder: &DataFolder, moment: &Moment) -> ActionResult<Today> {
             catalogue.to_mut().exercises.push(exercise);
         }
     }
-    let steps: Vec<_> = followed.iter().map(|one| (one.plan().id, record::steps(folder, one, moment))).collect();
+    let steps: Vec<_> = followed.iter().map(|one| (one.plan().header.id, record::steps(folder, one, moment))).collect();
     let followed: Vec<&Followed> = followed.iter().map(|one| &one.followed).collect();
     let today = compose(&followed, &catalogue, moment.now, &moment.zone);
     Ok(steps.iter().fold(today, |today, (plan, steps)| today.with_steps(*plan, steps)))
@@ -39,7 +38,7 @@ pub fn opened(folder: &mut DataFolder, moment: &Moment) -> ActionResult<()> {
     let unseen: Vec<PlanId> = plans::all(folder)?
         .iter()
         .filter(|one| !one.followed.history.seen.contains(&today))
-        .map(|one| one.plan().id)
+        .map(|one| one.plan().header.id)
         .collect();
     unseen.into_iter().try_for_each(|plan| append(folder, plan, moment.now, &LogEvent::Opened).map(drop))
 }
@@ -69,18 +68,7 @@ pub fn did_it(folder: &mut DataFolder, moment: &Moment, request: &SlotRequest) -
     if one.followed.history.mark(&slot, item, moment.now) == Mark::Done {
         return Err(Failure::NoSuchSlot);
     }
-    let legs = item.side.in_turn();
-    let work = match item.dose {
-        Dose::Hold { repetitions, hold_s, .. } => {
-            let held = |leg| std::iter::repeat_n(HoldRecord { leg, held_ms: u32::from(hold_s) * 1000 }, repetitions.into());
-            Work::Hold(legs.iter().flat_map(|leg| held(*leg)).collect())
-        }
-        Dose::Reps { sets, repetitions, .. } => {
-            let set = |leg| std::iter::repeat_n(SetRecord { leg, done: repetitions, failed: 0 }, sets.into());
-            Work::Reps(legs.iter().flat_map(|leg| set(*leg)).collect())
-        }
-        Dose::Balance { .. } => return Err(Failure::NoSuchSlot),
-    };
+    let work = Work::in_full(item.dose, item.side.in_turn()).ok_or(Failure::NoSuchSlot)?;
     let run = Run {
         id: one.followed.history.next_run(),
         item: item.id,
@@ -102,7 +90,10 @@ pub fn did_it(folder: &mut DataFolder, moment: &Moment, request: &SlotRequest) -
 /// Takes days off.
 pub fn take_days_off(folder: &mut DataFolder, moment: &Moment, request: &DaysOffRequest) -> ActionResult<Today> {
     let one = plans::one(folder, Some(request.plan))?;
-    if request.from > request.until || request.from < one.plan().start || request.until > one.plan().review {
+    if request.from > request.until
+        || request.from < one.plan().header.start
+        || request.until > one.plan().prescription.review
+    {
         return Err(Failure::EmptyPeriod);
     }
     append(

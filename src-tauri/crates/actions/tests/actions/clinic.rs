@@ -4,7 +4,6 @@ use crate::people::{PASSPHRASE, Patient, at, clinic, example, issue};
 use actions::DataFolder;
 use actions::clinic::{drafting, issuing, lock, patients, receiving, reviewing};
 use actions::patient::{sealing, taking};
-use exercises::draft::Draft;
 use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::plan::{Activity, Aftercare, Complaint, Side};
 use wire::Failure;
@@ -27,7 +26,7 @@ fn while_locked_nothing_is_shown_or_done() {
         patients::add(&mut folder, &AddPatientRequest { code: "X1".into(), name: None }).err(),
         Some(Failure::ClinicLocked)
     );
-    let request = IssueRequest { code: "K17".into(), plan: example() };
+    let request = IssueRequest { code: "K17".into(), prescription: example() };
     assert_eq!(issuing::issue(&mut folder, &now, &request, Some(dir.path())).err(), Some(Failure::ClinicLocked));
     assert_eq!(lock::unlock(&mut folder, "seven grey herons".into()), Err(Failure::WrongPassphrase));
     assert_eq!(lock::state(&folder), Ok(LockState::Locked));
@@ -60,21 +59,21 @@ fn from_draft_to_draft_numbers_keep_their_meaning() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     let first = drafting::draft(&folder, &at("11-25T08:00"), "K17").expect("an empty one");
-    assert_eq!((first.plan.items.len(), first.plan.baselines.len()), (0, 0));
-    let problems = drafting::problems(&folder, &at("11-25T08:00"), "K17", &first.plan).expect("checked");
+    assert_eq!((first.draft.prescription.items.len(), first.replaces), (0, None));
+    let problems = drafting::problems(&folder, &at("11-25T08:00"), "K17", &first.draft.prescription).expect("checked");
     assert!(problems.contains(&exercises::plan::check::Problem::NoItem), "{problems:?}");
     issue(&mut folder, &at("11-25T08:00"), example(), &dir.path().join("one"));
     let second = drafting::draft(&folder, &at("12-02T08:00"), "K17").expect("the last one carried over");
-    assert_eq!((second.plan.items.len(), second.plan.revision), (3, 2));
-    let mut dropped = second.plan.clone();
+    assert_eq!((second.draft.prescription.items.len(), second.replaces), (3, Some(1)));
+    let mut dropped = second.draft.prescription.clone();
     assert!(dropped.absent.is_empty(), "what speaks against balance is asked anew at each visit");
     dropped.absent = example().absent;
     dropped.items.remove(0);
     issue(&mut folder, &at("12-02T08:00"), dropped, &dir.path().join("two"));
     let third = drafting::draft(&folder, &at("12-09T08:00"), "K17").expect("the last one carried over");
-    assert_eq!(third.plan.id, second.plan.id, "one plan through all revisions");
+    assert_eq!((third.replaces, third.start), (Some(2), second.start), "one plan through all revisions");
     let wall_sit = third.exercises.iter().find(|exercise| exercise.id.as_str() == "wall-sit").expect("shipped");
-    let mut draft = Draft { plan: third.plan, used: third.used };
+    let mut draft = third.draft;
     assert_eq!(draft.add(wall_sit), Some(ItemId(4)), "1 was dropped, and nothing else takes its number");
 }
 
@@ -82,15 +81,16 @@ fn from_draft_to_draft_numbers_keep_their_meaning() {
 fn a_refused_plan_uses_up_no_revision_and_writes_nothing() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
-    let mut plan = example();
-    plan.items[0].side = Side::Left;
-    let request = IssueRequest { code: "K17".into(), plan };
+    let mut prescription = example();
+    prescription.items[0].side = Side::Left;
+    let request = IssueRequest { code: "K17".into(), prescription };
     let out = dir.path().join("card");
     assert!(matches!(issuing::issue(&mut folder, &at("11-25T08:00"), &request, Some(&out)), Err(Failure::PlanRefused(_))));
     assert!(!out.exists());
-    let card = issuing::issue(&mut folder, &at("11-25T08:00"), &IssueRequest { plan: example(), ..request }, Some(&out))
-        .expect("good");
-    assert_eq!(card.plan.revision, 1);
+    let card =
+        issuing::issue(&mut folder, &at("11-25T08:00"), &IssueRequest { prescription: example(), ..request }, Some(&out))
+            .expect("good");
+    assert_eq!(card.plan.header.revision, 1);
 }
 
 /// Texts of that many letters that do not pack well.
@@ -120,9 +120,13 @@ fn a_plan_too_large_for_a_code_leaves_no_older_code_beside_it() {
     large.complaints = (1..=5).map(|n| Complaint { id: ComplaintId(n), name: text(60), ..complaint.clone() }).collect();
     large.activities = (1..=5).map(|n| Activity { id: ActivityId(n), name: text(60), rating: Some(n) }).collect();
     large.aftercare = (0..8).map(|_| Aftercare::Own(text(120))).collect();
-    let card =
-        issuing::issue(&mut folder, &at("11-26T08:00"), &IssueRequest { code: "K17".into(), plan: large }, Some(&out))
-            .expect("good");
+    let card = issuing::issue(
+        &mut folder,
+        &at("11-26T08:00"),
+        &IssueRequest { code: "K17".into(), prescription: large },
+        Some(&out),
+    )
+    .expect("good");
     assert_eq!((card.svg, card.version), (None, None), "{} characters are too many for a code", card.text.len());
     assert!(!out.join("card.png").exists() && !out.join("card.svg").exists(), "the code of another plan is gone");
     let mut patient = Patient::without_card();
@@ -152,7 +156,7 @@ fn files_from_the_window_stand_each_for_itself() {
     let mut patient = Patient::without_card();
     let request = TakeCardRequest { source: CardSource::Text(text), agreed: Vec::new() };
     taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a good card");
-    let plan = actions::patient::plans::one(&patient.folder, None).expect("taken").plan().id;
+    let plan = actions::patient::plans::one(&patient.folder, None).expect("taken").plan().header.id;
     let seal = SealRequest { plan, from: None, until: at("11-25T20:00").now.date(), note: Some("  It went well.  ".into()) };
     let out = dir.path().join("x.age");
     sealing::seal(&mut patient.folder, &at("11-25T20:00"), &seal, Some(&out)).expect("a day to hand over");

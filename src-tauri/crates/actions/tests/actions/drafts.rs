@@ -4,9 +4,9 @@ use crate::people::{PASSPHRASE, at, clinic, example, issue};
 use actions::DataFolder;
 use actions::clinic::{drafting, lock};
 use chrono::NaiveDate;
-use exercises::draft::{TypedField, Unread};
+use exercises::draft::{Draft, TypedField, Unread};
 use exercises::id::ItemId;
-use exercises::plan::{Plan, StanceBaseline};
+use exercises::plan::{Prescription, StanceBaseline};
 use wire::Failure;
 use wire::clinic::{AskKeep, PlanDraft};
 
@@ -14,17 +14,17 @@ fn on(month: u32, day: u32) -> Option<NaiveDate> {
     NaiveDate::from_ymd_opt(2026, month, day)
 }
 
-/// What the window asks after a change: the draft with another plan.
-fn keeping(draft: &PlanDraft, plan: Plan) -> AskKeep {
-    let PlanDraft { used, unread, .. } = draft.clone();
-    AskKeep { code: "K17".into(), plan, used, unread }
+/// What the window asks after a change: the draft with another prescription.
+fn keeping(open: &PlanDraft, prescription: Prescription) -> AskKeep {
+    let PlanDraft { draft, replaces, unread, .. } = open.clone();
+    AskKeep { code: "K17".into(), draft: Draft { prescription, ..draft }, replaces, unread }
 }
 
 /// K17's first plan, with the example's items in it and a list of times that cannot be read.
 fn compose(folder: &mut DataFolder, moment: &str) -> AskKeep {
     let draft = drafting::draft(folder, &at(moment), "K17").expect("an empty one");
-    assert_eq!((draft.plan.items.len(), draft.left_on), (0, None), "nobody was composing it");
-    let mut request = keeping(&draft, Plan { revision: draft.plan.revision, review: draft.plan.review, ..example() });
+    assert_eq!((draft.draft.prescription.items.len(), draft.left_on), (0, None), "nobody was composing it");
+    let mut request = keeping(&draft, Prescription { review: draft.draft.prescription.review, ..example() });
     request.unread.put(TypedField::Times(ItemId(2)), Some("8am 7pn"));
     drafting::keep(folder, &at(moment), request.clone()).expect("kept");
     request
@@ -44,10 +44,8 @@ fn what_was_left_is_resumed_after_the_program_was_closed() {
     lock::unlock(&mut folder, PASSPHRASE.into()).expect("the passphrase");
     let again = drafting::draft(&folder, &now, "K17").expect("the one that was left");
     assert_eq!(again.left_on, on(11, 25));
-    assert_eq!((&again.plan.items, &again.plan.complaints), (&left.plan.items, &left.plan.complaints));
-    assert_eq!((&again.plan.absent, &again.plan.baselines), (&left.plan.absent, &left.plan.baselines));
+    assert_eq!(again.draft.prescription, left.draft.prescription);
     assert_eq!(again.unread.get(TypedField::Times(ItemId(2))), Some("8am 7pn"));
-    assert_eq!(again.plan.clinic, "Linden Lane Practice");
 }
 
 #[test]
@@ -55,7 +53,7 @@ fn a_draft_lies_sealed_in_the_folder() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     let left = compose(&mut folder, "11-25T08:00");
-    let name = left.plan.complaints[0].name.as_bytes().to_vec();
+    let name = left.draft.prescription.complaints[0].name.as_bytes().to_vec();
     assert_eq!(
         drafting::draft(&folder, &at("11-25T08:00"), "K17").map(|draft| draft.left_on),
         Ok(on(11, 25)),
@@ -77,13 +75,17 @@ fn on_a_later_day_the_visits_own_questions_come_anew() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     let left = compose(&mut folder, "11-25T08:00");
-    assert!(!left.plan.absent.is_empty() && !left.plan.baselines.is_empty(), "the example balances");
+    assert!(
+        !left.draft.prescription.absent.is_empty() && !left.draft.prescription.baselines.is_empty(),
+        "the example balances"
+    );
     let again = drafting::draft(&folder, &at("11-27T08:00"), "K17").expect("the one that was left");
-    assert_eq!((again.left_on, again.plan.issued), (on(11, 25), on(11, 27).expect("a date")));
-    assert!(again.plan.absent.is_empty());
-    let earlier = |baseline: &StanceBaseline| baseline.taken.is_none_or(|taken| taken < again.plan.issued);
-    assert!(!again.plan.baselines.is_empty() && again.plan.baselines.iter().all(earlier));
-    assert_eq!(again.plan.items, left.plan.items);
+    assert_eq!((again.left_on, again.draft.today), (on(11, 25), on(11, 27).expect("a date")));
+    let prescription = &again.draft.prescription;
+    assert!(prescription.absent.is_empty());
+    let earlier = |baseline: &StanceBaseline| baseline.taken.is_none_or(|taken| taken < again.draft.today);
+    assert!(!prescription.baselines.is_empty() && prescription.baselines.iter().all(earlier));
+    assert_eq!(prescription.items, left.draft.prescription.items);
 }
 
 #[test]
@@ -94,7 +96,7 @@ fn an_issued_card_ends_its_draft_and_none_comes_back_later() {
     issue(&mut folder, &at("11-25T09:00"), example(), &dir.path().join("card"));
     drafting::keep(&mut folder, &at("11-25T09:00"), late).expect("nothing to keep");
     let next = drafting::draft(&folder, &at("11-25T09:01"), "K17").expect("the issued plan carried over");
-    assert_eq!((next.left_on, next.plan.revision, next.unread), (None, 2, Unread::default()));
+    assert_eq!((next.left_on, next.replaces, next.unread), (None, Some(1), Unread::default()));
 }
 
 #[test]
@@ -104,10 +106,10 @@ fn a_discarded_draft_leaves_the_last_card_as_the_start() {
     issue(&mut folder, &at("11-25T08:00"), example(), &dir.path().join("card"));
     let now = at("12-02T08:00");
     let next = drafting::draft(&folder, &now, "K17").expect("carried over");
-    let mut changed = next.plan.clone();
+    let mut changed = next.draft.prescription.clone();
     changed.items.remove(0);
     drafting::keep(&mut folder, &now, keeping(&next, changed.clone())).expect("kept");
-    assert_eq!(drafting::draft(&folder, &now, "K17").map(|draft| draft.plan.items), Ok(changed.items));
+    assert_eq!(drafting::draft(&folder, &now, "K17").map(|draft| draft.draft.prescription.items), Ok(changed.items));
     let anew = drafting::discard(&mut folder, &now, "K17").expect("begun anew");
     assert_eq!(anew, next);
     assert_eq!(drafting::draft(&folder, &now, "K17"), Ok(next));
@@ -118,9 +120,9 @@ fn a_refused_card_keeps_its_draft() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     let left = compose(&mut folder, "11-25T08:00");
-    let mut plan = left.plan;
-    plan.items.clear();
-    let request = wire::clinic::IssueRequest { code: "K17".into(), plan };
+    let mut prescription = left.draft.prescription;
+    prescription.items.clear();
+    let request = wire::clinic::IssueRequest { code: "K17".into(), prescription };
     let refused = actions::clinic::issuing::issue(&mut folder, &at("11-25T08:10"), &request, Some(&dir.path().join("card")));
     assert!(matches!(refused, Err(Failure::PlanRefused(_))));
     assert_eq!(drafting::draft(&folder, &at("11-25T08:11"), "K17").map(|draft| draft.left_on), Ok(on(11, 25)));

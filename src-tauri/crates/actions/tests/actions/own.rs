@@ -36,8 +36,8 @@ fn hold(patient: &mut Patient, moment: &str) {
     let (plan, moment) = (patient.plan, at(moment));
     let script = running::begin(&mut patient.folder, &moment, &BeginRequest { plan, item: ItemId(1), step: false })
         .expect("free to begin");
-    let held = vec![HoldRecord { leg: None, held_ms: 10_000 }; 3];
-    let run = exercises::run::Run { end: RunEnd::Completed, work: Work::Hold(held), ..script.run };
+    let held = vec![HoldRecord { side: None, held_ms: 10_000 }; 3];
+    let run = exercises::run::Run { end: RunEnd::Completed, work: Work::Timed(held), ..script.run };
     running::checkpoint(&mut patient.folder, &moment, &RunSnapshot { plan, run }).expect("a run that was begun");
 }
 

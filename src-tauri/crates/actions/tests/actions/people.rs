@@ -5,7 +5,7 @@ use actions::patient::taking;
 use actions::{DataFolder, Moment, clock, zone};
 use chrono::DateTime;
 use exercises::id::{ItemId, PlanId};
-use exercises::plan::Plan;
+use exercises::plan::Prescription;
 use exercises::slots::SlotRef;
 use std::path::Path;
 use std::sync::LazyLock;
@@ -22,8 +22,8 @@ pub fn at(text: &str) -> Moment {
     clock::at(instant.timestamp_millis(), zone::named("Europe/Vienna").expect("a zone"))
 }
 
-/// The example plan, as its clinic wrote it down on 25 November.
-pub fn example() -> Plan {
+/// The example, as its clinic wrote it down on 25 November.
+pub fn example() -> Prescription {
     let today = at("11-25T08:00").now.date();
     format::plan_file::read(&format::plan_file::example(today + chrono::Duration::days(42)), today).expect("the example")
 }
@@ -35,8 +35,8 @@ pub fn clinic(dir: &Path) -> DataFolder {
     folder
 }
 
-pub fn issue(folder: &mut DataFolder, moment: &Moment, plan: Plan, out: &Path) -> String {
-    issuing::issue(folder, moment, &IssueRequest { code: "K17".into(), plan }, Some(out))
+pub fn issue(folder: &mut DataFolder, moment: &Moment, prescription: Prescription, out: &Path) -> String {
+    issuing::issue(folder, moment, &IssueRequest { code: "K17".into(), prescription }, Some(out))
         .expect("a plan that may be issued")
         .text
 }
@@ -63,7 +63,7 @@ impl Patient {
         let mut patient = Patient::without_card();
         let request = TakeCardRequest { source: card(), agreed: Vec::new() };
         taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a good card");
-        patient.plan = actions::patient::plans::one(&patient.folder, None).expect("taken").plan().id;
+        patient.plan = actions::patient::plans::one(&patient.folder, None).expect("taken").plan().header.id;
         patient
     }
 

@@ -5,7 +5,7 @@ use actions::patient::{answering, running, sealing, today};
 use exercises::alarm::Trouble;
 use exercises::history::Mark;
 use exercises::id::{ComplaintId, ItemId};
-use exercises::plan::Leg;
+use exercises::plan::BodySide;
 use exercises::run::{HoldRecord, RunEnd, Share, Trial, TrialEnd, Work};
 use wire::Failure;
 use wire::patient::{
@@ -23,7 +23,7 @@ fn checkpoint(patient: &mut Patient, moment: &str, script: &RunScript, work: Wor
 }
 
 fn held(times: &[u32]) -> Work {
-    Work::Hold(times.iter().map(|held_ms| HoldRecord { leg: None, held_ms: *held_ms }).collect())
+    Work::Timed(times.iter().map(|held_ms| HoldRecord { side: None, held_ms: *held_ms }).collect())
 }
 
 fn mark(patient: &Patient, moment: &str, number: u8) -> Mark {
@@ -82,7 +82,7 @@ fn an_endless_run_does_not_spoil_the_log() {
     let mut patient = Patient::new();
     let script = begin(&mut patient, "11-25T19:31", 2);
     let Work::Balance(mut balance) = script.run.work.clone() else { panic!("a balance item") };
-    balance.trials = vec![Trial { leg: Leg::Left, held_ms: 900, end: TrialEnd::Touch }; 2000];
+    balance.trials = vec![Trial { leg: BodySide::Left, held_ms: 900, end: TrialEnd::Touch }; 2000];
     checkpoint(&mut patient, "11-25T19:50", &script, Work::Balance(balance), RunEnd::Completed);
     let mut patient = patient.restarted();
     today::page(&patient.folder, &at("11-25T20:00")).expect("the log is readable");

@@ -2,7 +2,7 @@
 
 use crate::people::{Patient, at, clinic, example, issue};
 use actions::patient::{running, taking, today};
-use exercises::catalogue::Dose;
+use exercises::catalogue::{Dose, Quantity};
 use exercises::id::ItemId;
 use exercises::run::{HoldRecord, RunEnd, Work};
 use exercises::suggest::Step;
@@ -21,7 +21,7 @@ fn patient(may_step: bool) -> Patient {
     let text = issue(&mut clinic(patient.dir.path()), &at("11-25T08:00"), plan, &patient.dir.path().join("card"));
     let request = TakeCardRequest { source: CardSource::Text(text), agreed: Vec::new() };
     taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a good card");
-    patient.plan = actions::patient::plans::one(&patient.folder, None).expect("taken").plan().id;
+    patient.plan = actions::patient::plans::one(&patient.folder, None).expect("taken").plan().header.id;
     patient
 }
 
@@ -36,8 +36,8 @@ fn whole_day(patient: &mut Patient, day: &str) {
         let request = request(patient, false);
         let script = running::begin(&mut patient.folder, &moment, &request).expect("nothing holds it back");
         let Dose::Hold { repetitions, hold_s, .. } = script.run.dose else { panic!("a hold") };
-        let held = HoldRecord { leg: None, held_ms: u32::from(hold_s) * 1000 };
-        let work = Work::Hold(vec![held; repetitions.into()]);
+        let held = HoldRecord { side: None, held_ms: u32::from(hold_s) * 1000 };
+        let work = Work::Timed(vec![held; repetitions.into()]);
         let run = exercises::run::Run { work, end: RunEnd::Completed, ..script.run };
         running::checkpoint(&mut patient.folder, &moment, &RunSnapshot { plan: patient.plan, run }).expect("begun here");
     }
@@ -55,7 +55,7 @@ fn a_step_is_offered_taken_and_then_in_use() {
     whole_day(&mut patient, "11-26");
     let offered = item(&patient, "11-27T08:55");
     let step = offered.step.as_ref().and_then(|step| step.offered(&offered.item)).expect("met twice");
-    assert_eq!(*step, Step::HoldSeconds(5));
+    assert_eq!(*step, Step::Change { quantity: Quantity::HoldSeconds, by: 5 });
     let Dose::Hold { hold_s: before, .. } = offered.item.dose else { panic!("a hold") };
     let request = request(&patient, true);
     let script = running::begin(&mut patient.folder, &at("11-27T09:01"), &request).expect("it is offered");

@@ -17,7 +17,7 @@ fn a_preview_changes_nothing() {
     let patient = Patient::without_card();
     let before = patient.bytes();
     let preview = taking::preview(&patient.folder, &card()).expect("a good card");
-    assert_eq!((preview.plan.items.len(), preview.known_clinic, preview.replaces), (3, false, None));
+    assert_eq!((preview.plan.prescription.items.len(), preview.known_clinic, preview.replaces), (3, false, None));
     assert!(patient.bytes() == before);
 }
 
@@ -88,8 +88,8 @@ fn a_later_card_replaces_the_plan_and_keeps_the_history() {
     assert_eq!((preview.known_clinic, preview.replaces), (true, Some(1)));
     assert_eq!(take(&mut patient, &first, "12-02T08:41"), Err(Failure::CardOld { revision: 1, have: 2 }));
     let one = plans::one(&patient.folder, None).expect("one plan");
-    assert_eq!((one.plan().revision, one.plan().items.len(), one.revisions.len()), (2, 2, 2));
-    assert_eq!(one.plan().start, at("11-25T08:00").now.date(), "it began with the first card");
+    assert_eq!((one.plan().header.revision, one.plan().prescription.items.len(), one.revisions.len()), (2, 2, 2));
+    assert_eq!(one.plan().header.start, at("11-25T08:00").now.date(), "it began with the first card");
     assert!(one.followed.history.seen.contains(&at("11-26T08:00").now.date()), "the history goes on");
 }
 

@@ -7,7 +7,9 @@ use crate::codes::{Code, Coded};
 use crate::packed::{UnpackFault, pack, unpack};
 use crate::parts::Date;
 use exercises::id::PlanId;
-use exercises::plan::{MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAMED, Plan, Risk};
+use exercises::plan::{
+    Header, MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAMED, Plan, Prescription, Risk,
+};
 use std::collections::BTreeSet;
 
 impl From<Malformed> for CardFault {
@@ -31,31 +33,32 @@ pub(super) fn write(card: &Card) -> Result<Vec<u8>, CardFault> {
     }
     let packed = pack(dictionary::VERSION_1, &plain);
     let secret = pairing_secret.expose_the_secret_bytes();
-    Ok([&plan.id.0[..], verify_key, recipient, secret, &packed].concat())
+    Ok([&plan.header.id.0[..], verify_key, recipient, secret, &packed].concat())
 }
 
 /// Writes the plan under the keys 0 to 12.
-pub(crate) fn write_plan(map: &mut MapOut, plan: &Plan) -> Result<(), Malformed> {
+fn write_plan(map: &mut MapOut, plan: &Plan) -> Result<(), Malformed> {
     let Plan {
-        id: _, // stands outside the packing
-        revision,
-        clinic,
-        start,
-        issued,
-        review,
-        age,
-        absent,
-        items,
-        complaints,
-        activities,
-        baselines,
-        aftercare,
-        cleared,
+        header:
+            Header {
+                id: _, // stands outside the packing
+                revision,
+                clinic,
+                start,
+                issued,
+            },
+        prescription,
     } = plan;
     map.put(0, "revision", revision)?;
     map.put(1, "clinic", clinic)?;
     map.put(2, "start", &Date(*start))?;
     map.put(3, "issued", &Date(*issued))?;
+    write_prescription(map, prescription)
+}
+
+/// Puts a prescription alone under its keys, 4 to 12.
+pub(crate) fn write_prescription(map: &mut MapOut, prescription: &Prescription) -> Result<(), Malformed> {
+    let Prescription { review, age, absent, items, complaints, activities, baselines, aftercare, cleared } = prescription;
     map.put(4, "review", &Date(*review))?;
     map.put_some(5, "age band", age.map(Code).as_ref())?;
     map.put_some(6, "considered", bits(absent).as_ref())?;
@@ -94,19 +97,28 @@ fn part<const N: usize>(fixed: &[u8], from: usize) -> [u8; N] {
 }
 
 /// Reads the plan from the keys 0 to 12.
-pub(crate) fn read_plan(map: &MapIn<'_>, id: PlanId) -> Result<Plan, Malformed> {
+fn read_plan(map: &MapIn<'_>, id: PlanId) -> Result<Plan, Malformed> {
+    Ok(Plan {
+        header: Header {
+            id,
+            revision: map.need(0, "revision")?,
+            clinic: map.need(1, "clinic")?,
+            start: map.need::<Date>(2, "start")?.0,
+            issued: map.need::<Date>(3, "issued")?.0,
+        },
+        prescription: read_prescription(map)?,
+    })
+}
+
+/// Reads what [`write_prescription`] put.
+pub(crate) fn read_prescription(map: &MapIn<'_>) -> Result<Prescription, Malformed> {
     let items = map.list::<ItemOut, MAX_ITEMS>(7, "items")?;
     let complaints = map.list::<ComplaintOut, MAX_NAMED>(8, "complaints")?;
     let activities = map.list::<ActivityOut, MAX_NAMED>(9, "activities")?;
     let baselines = map.list::<BaselineOut, MAX_BASELINES>(10, "baselines")?;
     let aftercare = map.list::<AftercareOut, MAX_AFTERCARE_LINES>(11, "aftercare")?;
     let cleared = map.list::<ClearedOut, MAX_CLEARED>(12, "cleared")?;
-    Ok(Plan {
-        id,
-        revision: map.need(0, "revision")?,
-        clinic: map.need(1, "clinic")?,
-        start: map.need::<Date>(2, "start")?.0,
-        issued: map.need::<Date>(3, "issued")?.0,
+    Ok(Prescription {
         review: map.need::<Date>(4, "review")?.0,
         age: map.some::<Code<_>>(5, "age band")?.map(|Code(age)| age),
         absent: map.some(6, "considered")?.map_or_else(BTreeSet::new, of_bits),

@@ -4,7 +4,7 @@ use crate::codes::Code;
 use crate::parts::{Date, DoseOut, ScheduleOut};
 use exercises::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId};
-use exercises::plan::{Activity, Aftercare, Complaint, Item, Leg, Side, StanceBaseline};
+use exercises::plan::{Activity, Aftercare, BodySide, Complaint, Item, Side, StanceBaseline};
 use minicbor::bytes::ByteArray;
 use minicbor::data::Type;
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
@@ -51,7 +51,7 @@ impl From<&Item> for ItemOut {
             content: *content,
             rung: rung.as_ref().map(RungId::to_string),
             side: Code(*side),
-            dose: DoseOut::from(*dose),
+            dose: DoseOut(*dose),
             schedule: ScheduleOut::from(schedule),
             pain_limit: *pain_limit,
             may_step: *may_step,
@@ -71,7 +71,7 @@ impl ItemOut {
             content,
             rung: rung.map(RungId::new).transpose().ok()?,
             side: side.0,
-            dose: dose.into(),
+            dose: dose.0,
             schedule: schedule.schedule()?,
             pain_limit,
             may_step,
@@ -135,7 +135,7 @@ impl ActivityOut {
 #[cbor(map)]
 pub(super) struct BaselineOut {
     #[n(0)]
-    leg: Code<Leg>,
+    leg: Code<BodySide>,
     #[n(1)]
     surface: Code<Surface>,
     #[n(2)]

@@ -28,7 +28,7 @@ use exercises::id::PlanId;
 use exercises::plan::Plan;
 use std::fmt;
 
-pub(crate) use contents::{read_plan, write_plan};
+pub(crate) use contents::{read_prescription, write_prescription};
 pub use secret::PairingSecret;
 pub(crate) use text::decode as strict_base45;
 pub use text::{from_text, to_text};
@@ -153,7 +153,7 @@ impl Unverified {
 
     /// The plan that the card says it is for: the name under which a key may have been kept.
     pub fn claimed_plan(&self) -> PlanId {
-        self.card.plan.id
+        self.card.plan.header.id
     }
 
     /// The card, for the one who has just checked the signature.

@@ -5,8 +5,9 @@ use super::figure;
 use super::names::{ARMS, EYES, FACTORS, FEET, KINDS, REGIONS, SIDES, SURFACES};
 use super::table::{Item, Table};
 use super::texts::{by_language, texts};
+use exercises::catalogue::kind::DoseField;
 use exercises::catalogue::{
-    Dose, Exercise, ExerciseId, Figure, IdFault, Kind, Ladder, LadderId, Quantity, Rung, RungId, RungTexts, Tempo,
+    Dose, Exercise, ExerciseId, Figure, IdFault, Kind, Ladder, LadderId, Quantity, Rung, RungId, RungTexts,
 };
 use std::collections::BTreeSet;
 
@@ -18,7 +19,7 @@ pub(super) fn exercise(top: &Table) -> Option<Exercise> {
     let id = top.required("id").and_then(|item| id(&item, ExerciseId::new));
     let revision = top.number("revision", Quantity::Revision).and_then(|n| u16::try_from(n).ok());
     let region = top.word("region", REGIONS);
-    let kind = top.word("kind", KINDS);
+    let kind = top.word("kind", &KINDS);
     let side = top.word("side", SIDES);
     let one_leg = top.optional("one_leg").map_or(Some(false), |item| item.truth());
     let dose = top.table("dose").zip(kind).and_then(|(table, kind)| dose(&table, kind));
@@ -49,42 +50,24 @@ fn id<T>(item: &Item, new: impl Fn(String) -> Result<T, IdFault>) -> Option<T> {
     }
 }
 
-const HOLD_FIELDS: &[&str] = &["repetitions", "hold_s", "rest_s"];
-const BALANCE_FIELDS: &[&str] = &["trials", "target_s", "rest_s"];
-const REPS_FIELDS: &[&str] = &["sets", "repetitions", "rest_s", "tempo"];
-
 fn dose(table: &Table, kind: Kind) -> Option<Dose> {
-    let small = |field, quantity| table.number(field, quantity).and_then(|n| u8::try_from(n).ok());
-    let seconds = |field, quantity| table.number(field, quantity).and_then(|n| u16::try_from(n).ok());
-    let rest_s = seconds("rest_s", Quantity::RestSeconds);
-    match kind {
-        Kind::Hold => {
-            table.only(HOLD_FIELDS);
-            let (repetitions, hold_s) =
-                (small("repetitions", Quantity::Repetitions), seconds("hold_s", Quantity::HoldSeconds));
-            Some(Dose::Hold { repetitions: repetitions?, hold_s: hold_s?, rest_s: rest_s? })
-        }
-        Kind::Balance => {
-            table.only(BALANCE_FIELDS);
-            let (trials, target_s) = (small("trials", Quantity::Trials), seconds("target_s", Quantity::TargetSeconds));
-            Some(Dose::Balance { trials: trials?, target_s: target_s?, rest_s: rest_s? })
-        }
-        Kind::Reps => {
-            table.only(REPS_FIELDS);
-            let (sets, repetitions) = (small("sets", Quantity::Sets), small("repetitions", Quantity::Repetitions));
-            let tempo = table.table("tempo").and_then(|table| tempo(&table));
-            Some(Dose::Reps { sets: sets?, repetitions: repetitions?, rest_s: rest_s?, tempo: tempo? })
-        }
-    }
+    let fields = kind.rules().fields();
+    let mut names: Vec<&'static str> = fields.iter().map(|field| field.group.unwrap_or(field.key)).collect();
+    names.dedup();
+    table.only(&names);
+    let groups = fields.chunk_by(|one, next| one.group.is_some() && one.group == next.group);
+    let values: Vec<Option<i64>> = groups.flat_map(|fields| values(table, fields)).collect();
+    Dose::from_values(kind, &values.into_iter().collect::<Option<Vec<i64>>>()?)
 }
 
-fn tempo(table: &Table) -> Option<Tempo> {
-    table.only(&["up_s", "hold_s", "down_s"]);
-    let part = |field, quantity| table.number(field, quantity).and_then(|n| u8::try_from(n).ok());
-    let up_s = part("up_s", Quantity::TempoUpSeconds);
-    let hold_s = part("hold_s", Quantity::TempoHoldSeconds);
-    let down_s = part("down_s", Quantity::TempoDownSeconds);
-    Some(Tempo { up_s: up_s?, hold_s: hold_s?, down_s: down_s? })
+/// The values of fields that stand together: in a table of their own, or one field by itself.
+fn values(table: &Table, fields: &[DoseField]) -> Vec<Option<i64>> {
+    let own = fields[0].group.map(|group| {
+        let own = table.table(group);
+        own.inspect(|own| own.only(&fields.iter().map(|field| field.key).collect::<Vec<_>>()))
+    });
+    let place = own.as_ref().map_or(Some(table), Option::as_ref);
+    fields.iter().map(|field| place?.number(field.key, field.quantity)).collect()
 }
 
 fn ladders(item: &Item, kind: Option<Kind>, base: Option<&Figure>) -> Option<Vec<Ladder>> {
@@ -129,7 +112,7 @@ fn rung(table: &Table, kind: Option<Kind>, base: Option<&Figure>, seen: &mut BTr
     let eyes = table.optional("eyes").map(|item| item.word(EYES));
     let feet = table.optional("feet").map(|item| item.word(FEET));
     let arms = table.optional("arms").map(|item| item.word(ARMS));
-    if kind == Some(Kind::Balance) && (surface.is_none() || eyes.is_none()) {
+    if kind.is_some_and(Kind::is_balance) && (surface.is_none() || eyes.is_none()) {
         table.fault("", FaultKind::BalanceNeeds);
     }
     let texts = table.table("text").and_then(|table| by_language(&table, rung_texts));

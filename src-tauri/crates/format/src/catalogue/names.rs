@@ -2,6 +2,7 @@
 
 use exercises::catalogue::{Contact, Eyes, Factor, Furniture, Kind, Landmark, Region, Sidedness, Surface, View};
 use exercises::norms::{Arms, Feet};
+use std::sync::LazyLock;
 
 /// A word in a file and the value that it stands for.
 pub(super) type Names<T> = &'static [(&'static str, T)];
@@ -16,7 +17,9 @@ pub(super) const REGIONS: Names<Region> = &[
     ("ankle", Region::Ankle),
 ];
 
-pub(super) const KINDS: Names<Kind> = &[("hold", Kind::Hold), ("balance", Kind::Balance), ("reps", Kind::Reps)];
+/// Each kind states its own name.
+pub(super) static KINDS: LazyLock<Vec<(&str, Kind)>> =
+    LazyLock::new(|| Kind::ALL.iter().map(|kind| (kind.rules().name(), *kind)).collect());
 
 pub(super) const SIDES: Names<Sidedness> = &[("none", Sidedness::None), ("each-side", Sidedness::EachSide)];
 

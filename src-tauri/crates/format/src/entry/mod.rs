@@ -166,7 +166,7 @@ mod tests {
     use chrono::NaiveDate;
     use exercises::catalogue::{Dose, ExerciseId, Eyes, Surface};
     use exercises::correct::Correction;
-    use exercises::plan::{Days, Leg, Pattern, Schedule};
+    use exercises::plan::{BodySide, Days, Pattern, Schedule};
     use exercises::run::{Balance, HoldRecord, Run, RunEnd, SetUp, Trial, TrialEnd, Work};
     use exercises::sway::{AlternativeHold, Flag, Reason, ReportedFigures, Sensed, SourceKind};
     use exercises::time::Stamp;
@@ -194,14 +194,14 @@ mod tests {
 
     #[test]
     fn what_is_written_can_be_read_however_long_it_is() {
-        let trial = Trial { leg: Leg::Left, held_ms: 1000, end: TrialEnd::CutOff };
+        let trial = Trial { leg: BodySide::Left, held_ms: 1000, end: TrialEnd::CutOff };
         let balance =
             Balance { set_up: SetUp::OnSupport, surface: Surface::Firm, eyes: Eyes::Open, trials: vec![trial; 1000] };
         let dose = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
         let endless = [
             run(Work::Balance(balance), dose),
-            run(Work::Hold(vec![HoldRecord { leg: None, held_ms: 1 }; 1000]), dose),
-            run(Work::Reps(vec![exercises::run::SetRecord { leg: None, done: 1, failed: 0 }; 1000]), dose),
+            run(Work::Timed(vec![HoldRecord { side: None, held_ms: 1 }; 1000]), dose),
+            run(Work::Counted(vec![exercises::run::SetRecord { side: None, done: 1, failed: 0 }; 1000]), dose),
         ];
         for endless in endless {
             assert!(read(&write(&LogEvent::Run(endless))).is_ok());
@@ -226,10 +226,13 @@ mod tests {
     fn all() -> Vec<LogEvent> {
         let slot = SlotRef { day: day(), item: ItemId(1), number: 8 };
         let hold = run(
-            Work::Hold(vec![HoldRecord { leg: None, held_ms: 10_000 }, HoldRecord { leg: Some(Leg::Right), held_ms: 4300 }]),
+            Work::Timed(vec![
+                HoldRecord { side: None, held_ms: 10_000 },
+                HoldRecord { side: Some(BodySide::Right), held_ms: 4300 },
+            ]),
             Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 },
         );
-        let trials = vec![Trial { leg: Leg::Left, held_ms: 14_250, end: TrialEnd::Touch }];
+        let trials = vec![Trial { leg: BodySide::Left, held_ms: 14_250, end: TrialEnd::Touch }];
         let balance = Balance { set_up: SetUp::OnSupport, surface: Surface::Cushion, eyes: Eyes::Open, trials };
         let schedule = Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![480, 1200] } };
         vec![

@@ -6,7 +6,7 @@ use crate::codes::Code;
 use crate::parts::DoseOut;
 use exercises::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use exercises::id::{ItemId, RunId};
-use exercises::plan::Leg;
+use exercises::plan::BodySide;
 use exercises::run::{Balance, HoldRecord, Run, RunEnd, SetRecord, SetUp, Trial, TrialEnd, Work};
 use exercises::time::Stamp;
 use minicbor::{Decode, Encode};
@@ -49,21 +49,21 @@ pub(super) struct RunOut {
 #[cbor(flat)]
 enum WorkOut {
     #[n(0)]
-    Hold(#[n(0)] AtMost<HeldOut, MAX_PARTS>),
+    Timed(#[n(0)] AtMost<HeldOut, MAX_PARTS>),
     #[n(1)]
-    Reps(#[n(0)] AtMost<CountedOut, MAX_PARTS>),
+    Counted(#[n(0)] AtMost<CountedOut, MAX_PARTS>),
     #[n(2)]
     Balance(#[n(0)] Code<SetUp>, #[n(1)] Code<Surface>, #[n(2)] Code<Eyes>, #[n(3)] AtMost<TrialOut, MAX_PARTS>),
 }
 
 #[derive(Encode, Decode)]
-struct HeldOut(#[n(0)] Option<Code<Leg>>, #[n(1)] u32);
+struct HeldOut(#[n(0)] Option<Code<BodySide>>, #[n(1)] u32);
 
 #[derive(Encode, Decode)]
-struct CountedOut(#[n(0)] Option<Code<Leg>>, #[n(1)] u8, #[n(2)] u8);
+struct CountedOut(#[n(0)] Option<Code<BodySide>>, #[n(1)] u8, #[n(2)] u8);
 
 #[derive(Encode, Decode)]
-struct TrialOut(#[n(0)] Code<Leg>, #[n(1)] u32, #[n(2)] Code<TrialEnd>);
+struct TrialOut(#[n(0)] Code<BodySide>, #[n(1)] u32, #[n(2)] Code<TrialEnd>);
 
 impl From<&Run> for RunOut {
     fn from(run: &Run) -> RunOut {
@@ -74,7 +74,7 @@ impl From<&Run> for RunOut {
             item: item.0,
             exercise: exercise.to_string(),
             rung: rung.as_ref().map(RungId::to_string),
-            dose: (*dose).into(),
+            dose: DoseOut(*dose),
             slot: slot.map(SlotOut::from),
             started_ms: started.utc_ms,
             offset_s: started.offset_s,
@@ -90,16 +90,16 @@ impl From<&Run> for RunOut {
 impl From<&Work> for WorkOut {
     fn from(work: &Work) -> WorkOut {
         match work {
-            Work::Hold(holds) => {
-                let held = |HoldRecord { leg, held_ms }: &HoldRecord| HeldOut(leg.map(Code), *held_ms);
-                WorkOut::Hold(AtMost(holds.iter().take(MAX_PARTS).map(held).collect()))
+            Work::Timed(holds) => {
+                let held = |HoldRecord { side: leg, held_ms }: &HoldRecord| HeldOut(leg.map(Code), *held_ms);
+                WorkOut::Timed(AtMost(holds.iter().take(MAX_PARTS).map(held).collect()))
             }
-            Work::Reps(sets) => {
+            Work::Counted(sets) => {
                 let sets = sets
                     .iter()
                     .take(MAX_PARTS)
-                    .map(|SetRecord { leg, done, failed }| CountedOut(leg.map(Code), *done, *failed));
-                WorkOut::Reps(AtMost(sets.collect()))
+                    .map(|SetRecord { side: leg, done, failed }| CountedOut(leg.map(Code), *done, *failed));
+                WorkOut::Counted(AtMost(sets.collect()))
             }
             Work::Balance(Balance { set_up, surface, eyes, trials }) => {
                 let trial = |Trial { leg, held_ms, end }: &Trial| TrialOut(Code(*leg), *held_ms, Code(*end));
@@ -118,7 +118,7 @@ impl RunOut {
             item: ItemId(self.item),
             exercise: ExerciseId::new(self.exercise).ok()?,
             rung: self.rung.map(RungId::new).transpose().ok()?,
-            dose: self.dose.into(),
+            dose: self.dose.0,
             slot: self.slot.map(Into::into),
             started: Stamp { utc_ms: self.started_ms, offset_s: self.offset_s },
             live: self.live,
@@ -133,13 +133,15 @@ impl RunOut {
 impl From<WorkOut> for Work {
     fn from(out: WorkOut) -> Work {
         match out {
-            WorkOut::Hold(AtMost(holds)) => {
-                let holds = holds.into_iter().map(|HeldOut(leg, held_ms)| HoldRecord { leg: leg.map(|leg| leg.0), held_ms });
-                Work::Hold(holds.collect())
+            WorkOut::Timed(AtMost(holds)) => {
+                let holds =
+                    holds.into_iter().map(|HeldOut(leg, held_ms)| HoldRecord { side: leg.map(|leg| leg.0), held_ms });
+                Work::Timed(holds.collect())
             }
-            WorkOut::Reps(AtMost(sets)) => {
-                let set = |CountedOut(leg, done, failed)| SetRecord { leg: leg.map(|leg: Code<Leg>| leg.0), done, failed };
-                Work::Reps(sets.into_iter().map(set).collect())
+            WorkOut::Counted(AtMost(sets)) => {
+                let set =
+                    |CountedOut(leg, done, failed)| SetRecord { side: leg.map(|leg: Code<BodySide>| leg.0), done, failed };
+                Work::Counted(sets.into_iter().map(set).collect())
             }
             WorkOut::Balance(Code(set_up), Code(surface), Code(eyes), AtMost(trials)) => {
                 let trial = |TrialOut(leg, held_ms, end)| Trial { leg: leg.0, held_ms, end: end.0 };

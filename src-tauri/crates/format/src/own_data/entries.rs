@@ -84,20 +84,20 @@ fn run(run: &Run) -> Value {
         "end": name(&run.end),
         "paused_s": seconds(run.paused_ms),
         "interrupted_at_s": run.interruptions.iter().map(|ms| seconds(*ms)).collect::<Vec<_>>(),
-        "done": work(&run.work),
+        "done": done(run),
     })
 }
 
-fn work(work: &Work) -> Value {
-    match work {
-        Work::Hold(holds) => {
-            let held = holds.iter().map(|one| json!({ "side": one.leg.as_ref().map(name), "held_s": seconds(one.held_ms) }));
-            json!({ "holds": held.collect::<Vec<Value>>() })
+/// The parts of a run under the name that its kind has for them, by the form in which they are kept.
+fn done(run: &Run) -> Value {
+    let parts: Vec<Value> = match &run.work {
+        Work::Timed(parts) => {
+            let part = |one: &exercises::run::HoldRecord| json!({ "side": one.side.as_ref().map(name), "held_s": seconds(one.held_ms) });
+            parts.iter().map(part).collect()
         }
-        Work::Reps(sets) => {
-            let sets =
-                sets.iter().map(|one| json!({ "side": one.leg.as_ref().map(name), "done": one.done, "failed": one.failed }));
-            json!({ "sets": sets.collect::<Vec<Value>>() })
+        Work::Counted(sets) => {
+            let set = |one: &exercises::run::SetRecord| json!({ "side": one.side.as_ref().map(name), "done": one.done, "failed": one.failed });
+            sets.iter().map(set).collect()
         }
         Work::Balance(balance) => {
             // A trial that was cut off has no time.
@@ -105,14 +105,16 @@ fn work(work: &Work) -> Value {
                 let held = (one.end != TrialEnd::CutOff).then(|| seconds(one.held_ms));
                 json!({ "leg": name(&one.leg), "held_s": held, "end": name(&one.end) })
             };
-            json!({
-                "phone": name(&balance.set_up),
-                "surface": name(&balance.surface),
-                "eyes": name(&balance.eyes),
-                "trials": balance.trials.iter().map(trial).collect::<Vec<Value>>(),
-            })
+            balance.trials.iter().map(trial).collect()
         }
+    };
+    let mut all = json!({ run.dose.kind().rules().parts_name(): parts });
+    if let Some(balance) = run.work.balance() {
+        all["phone"] = name(&balance.set_up).into();
+        all["surface"] = name(&balance.surface).into();
+        all["eyes"] = name(&balance.eyes).into();
     }
+    all
 }
 
 fn sensed(run: u32, trial: u16, sensed: &Sensed, detail: &str) -> Value {

@@ -11,14 +11,15 @@ use std::collections::BTreeSet;
 pub(super) fn plan(held: &PlanData<'_>, lang: Lang) -> Value {
     let plan = &held.followed.plan;
     let agreed = held.followed.history.taken.last().map(|taken| agreed(&taken.agreed)).unwrap_or_default();
-    let named: BTreeSet<_> = held.revisions.values().flat_map(|plan| plan.items.iter().map(|item| &item.exercise)).collect();
+    let named: BTreeSet<_> =
+        held.revisions.values().flat_map(|plan| plan.prescription.items.iter().map(|item| &item.exercise)).collect();
     let exercises = named.into_iter().filter_map(|id| held.catalogue.get(id)).map(|one| exercise(one, lang));
     json!({
-        "id": plan.id.to_string(),
-        "clinic": plan.clinic,
+        "id": plan.header.id.to_string(),
+        "clinic": plan.header.clinic,
         "fingerprint": held.fingerprint,
-        "start": plan.start.to_string(),
-        "follows": plan.revision,
+        "start": plan.header.start.to_string(),
+        "follows": plan.header.revision,
         "agreed": agreed,
         "revisions": held.revisions.values().map(|plan| revision(held, plan)).collect::<Vec<Value>>(),
         "exercises": exercises.collect::<Vec<Value>>(),
@@ -31,23 +32,23 @@ pub(super) fn agreed(all: &[(ItemId, Schedule)]) -> Vec<Value> {
 }
 
 fn revision(held: &PlanData<'_>, plan: &Plan) -> Value {
-    let taken = held.followed.history.taken.iter().filter(|taken| taken.revision == plan.revision);
+    let taken = held.followed.history.taken.iter().filter(|taken| taken.revision == plan.header.revision);
     let complaint = |one: &exercises::plan::Complaint| json!({ "id": one.id.0, "name": one.name, "side": name(&one.side), "pain": one.pain });
     let activity = |one: &exercises::plan::Activity| json!({ "id": one.id.0, "name": one.name, "rating": one.rating });
     json!({
-        "revision": plan.revision,
+        "revision": plan.header.revision,
         "taken": taken.map(|taken| moment(taken.at)).collect::<Vec<_>>(),
-        "clinic": plan.clinic,
-        "issued": plan.issued.to_string(),
-        "review": plan.review.to_string(),
-        "age": plan.age.as_ref().map(name),
-        "considered_absent": plan.absent.iter().map(name).collect::<Vec<_>>(),
-        "items": plan.items.iter().map(item).collect::<Vec<Value>>(),
-        "complaints": plan.complaints.iter().map(complaint).collect::<Vec<Value>>(),
-        "activities": plan.activities.iter().map(activity).collect::<Vec<Value>>(),
-        "stance": plan.baselines.iter().map(stance).collect::<Vec<Value>>(),
-        "aftercare": plan.aftercare.iter().map(aftercare).collect::<Vec<_>>(),
-        "cleared": plan.cleared.iter().map(|entry| format!("{}:{}", entry.log, entry.n)).collect::<Vec<_>>(),
+        "clinic": plan.header.clinic,
+        "issued": plan.header.issued.to_string(),
+        "review": plan.prescription.review.to_string(),
+        "age": plan.prescription.age.as_ref().map(name),
+        "considered_absent": plan.prescription.absent.iter().map(name).collect::<Vec<_>>(),
+        "items": plan.prescription.items.iter().map(item).collect::<Vec<Value>>(),
+        "complaints": plan.prescription.complaints.iter().map(complaint).collect::<Vec<Value>>(),
+        "activities": plan.prescription.activities.iter().map(activity).collect::<Vec<Value>>(),
+        "stance": plan.prescription.baselines.iter().map(stance).collect::<Vec<Value>>(),
+        "aftercare": plan.prescription.aftercare.iter().map(aftercare).collect::<Vec<_>>(),
+        "cleared": plan.prescription.cleared.iter().map(|entry| format!("{}:{}", entry.log, entry.n)).collect::<Vec<_>>(),
     })
 }
 
@@ -91,18 +92,9 @@ fn aftercare(line: &Aftercare) -> &str {
 }
 
 pub(super) fn dose(dose: Dose) -> Value {
-    match dose {
-        Dose::Hold { repetitions, hold_s, rest_s } => {
-            json!({ "kind": "hold", "repetitions": repetitions, "hold_s": hold_s, "rest_s": rest_s })
-        }
-        Dose::Balance { trials, target_s, rest_s } => {
-            json!({ "kind": "balance", "trials": trials, "target_s": target_s, "rest_s": rest_s })
-        }
-        Dose::Reps { sets, repetitions, rest_s, tempo } => json!({
-            "kind": "reps", "sets": sets, "repetitions": repetitions, "rest_s": rest_s,
-            "up_s": tempo.up_s, "hold_s": tempo.hold_s, "down_s": tempo.down_s,
-        }),
-    }
+    let fields = dose.fields().iter().zip(dose.values()).map(|(field, value)| (field.key, value.into()));
+    let all = std::iter::once(("kind", Value::from(dose.kind().rules().name()))).chain(fields);
+    Value::Object(all.map(|(key, value)| (key.to_owned(), value)).collect())
 }
 
 pub(super) fn schedule(schedule: &Schedule) -> Value {

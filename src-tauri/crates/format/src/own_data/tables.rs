@@ -3,10 +3,10 @@
 use super::{OwnData, PlanData, clock, moment, seconds};
 use crate::names::name;
 use csv::{Terminator, WriterBuilder};
-use exercises::catalogue::{Dose, ExerciseId};
+use exercises::catalogue::ExerciseId;
 use exercises::history::Mark;
 use exercises::id::{ActivityId, ComplaintId, ItemId};
-use exercises::plan::Leg;
+use exercises::plan::BodySide;
 use exercises::run::{Run, TrialEnd, Work};
 use exercises::summary::ItemDay;
 
@@ -33,13 +33,13 @@ pub(super) fn yes(is: bool) -> String {
     if is { "yes" } else { "no" }.to_owned()
 }
 
-fn side(leg: Option<Leg>) -> String {
+fn side(leg: Option<BodySide>) -> String {
     some(leg.as_ref().map(name))
 }
 
 impl PlanData<'_> {
     fn plan(&self) -> String {
-        self.followed.plan.id.to_string()
+        self.followed.plan.header.id.to_string()
     }
 
     /// The exercise that an item was last.
@@ -49,12 +49,12 @@ impl PlanData<'_> {
     }
 
     fn complaint(&self, id: ComplaintId) -> String {
-        let mut newest = self.revisions.values().rev().flat_map(|plan| &plan.complaints);
+        let mut newest = self.revisions.values().rev().flat_map(|plan| &plan.prescription.complaints);
         newest.find(|one| one.id == id).map(|one| text(&one.name)).unwrap_or_default()
     }
 
     fn activity(&self, id: ActivityId) -> String {
-        let mut newest = self.revisions.values().rev().flat_map(|plan| &plan.activities);
+        let mut newest = self.revisions.values().rev().flat_map(|plan| &plan.prescription.activities);
         newest.find(|one| one.id == id).map(|one| text(&one.name)).unwrap_or_default()
     }
 }
@@ -76,7 +76,7 @@ pub(super) fn runs(own_data: &OwnData<'_>) -> Vec<u8> {
 type Part = [String; 10];
 
 fn run_lines(plan: &str, run: &Run) -> Vec<[String; 22]> {
-    let (kind, parts) = parts(run);
+    let (kind, parts) = (run.dose.kind().rules().name(), parts(run));
     let day = run.slot.map_or(run.started.date(), |slot| slot.day);
     let line = |number: Option<usize>, part: Part| {
         let [side, held, target, done, failed, asked, ended, surface, eyes, phone] = part;
@@ -112,27 +112,29 @@ fn run_lines(plan: &str, run: &Run) -> Vec<[String; 22]> {
     parts.into_iter().enumerate().map(|(at, part)| line(Some(at + 1), part)).collect()
 }
 
-fn parts(run: &Run) -> (&'static str, Vec<Part>) {
+/// The parts of a run by the form in which they are kept.
+fn parts(run: &Run) -> Vec<Part> {
     let none = String::new;
-    match (&run.work, run.dose) {
-        (Work::Hold(holds), dose) => {
-            let target = if let Dose::Hold { hold_s, .. } = dose { hold_s.to_string() } else { none() };
+    let amount = run.dose.part_amount();
+    match &run.work {
+        Work::Timed(parts) => {
+            let target = if run.fits() { seconds(amount).to_string() } else { none() };
             let part = |one: &exercises::run::HoldRecord| {
                 let held = seconds(one.held_ms).to_string();
-                [side(one.leg), held, target.clone(), none(), none(), none(), none(), none(), none(), none()]
+                [side(one.side), held, target.clone(), none(), none(), none(), none(), none(), none(), none()]
             };
-            ("hold", holds.iter().map(part).collect())
+            parts.iter().map(part).collect()
         }
-        (Work::Reps(sets), dose) => {
-            let asked = if let Dose::Reps { repetitions, .. } = dose { repetitions.to_string() } else { none() };
+        Work::Counted(sets) => {
+            let asked = if run.fits() { amount.to_string() } else { none() };
             let part = |one: &exercises::run::SetRecord| {
                 let (done, failed) = (one.done.to_string(), one.failed.to_string());
-                [side(one.leg), none(), none(), done, failed, asked.clone(), none(), none(), none(), none()]
+                [side(one.side), none(), none(), done, failed, asked.clone(), none(), none(), none(), none()]
             };
-            ("reps", sets.iter().map(part).collect())
+            sets.iter().map(part).collect()
         }
-        (Work::Balance(balance), dose) => {
-            let target = if let Dose::Balance { target_s, .. } = dose { target_s.to_string() } else { none() };
+        Work::Balance(balance) => {
+            let target = if run.fits() { seconds(run.dose.part_ms()).to_string() } else { none() };
             let on = [name(&balance.surface), name(&balance.eyes), name(&balance.set_up)].map(str::to_owned);
             let part = |one: &exercises::run::Trial| {
                 // A trial that was cut off has no time.
@@ -141,7 +143,7 @@ fn parts(run: &Run) -> (&'static str, Vec<Part>) {
                 let ended = name(&one.end).to_owned();
                 [side(Some(one.leg)), held, target.clone(), none(), none(), none(), ended, surface, eyes, phone]
             };
-            ("balance", balance.trials.iter().map(part).collect())
+            balance.trials.iter().map(part).collect()
         }
     }
 }
@@ -195,7 +197,7 @@ pub(super) fn days(own_data: &OwnData<'_>) -> Vec<u8> {
 }
 
 fn day_line(held: &PlanData<'_>, day: &ItemDay) -> [String; 14] {
-    let date = held.followed.plan.start + chrono::Days::new(day.day.into());
+    let date = held.followed.plan.header.start + chrono::Days::new(day.day.into());
     let item = held.revisions.get(&day.revision).and_then(|plan| plan.item(day.item));
     let agreed = held.followed.history.taken.iter().rev().find(|taken| taken.revision == day.revision);
     let agreed = agreed.and_then(|taken| taken.agreed.iter().find(|(id, _)| *id == day.item).map(|(_, schedule)| schedule));
@@ -250,7 +252,7 @@ pub(super) fn alarms(own_data: &OwnData<'_>) -> Vec<u8> {
                 name(&alarm.trouble).to_owned(),
                 some(alarm.item.map(|item| item.0)),
                 alarm.item.map(|item| held.exercise(item)).unwrap_or_default(),
-                yes(held.followed.plan.cleared.contains(&alarm.entry)),
+                yes(held.followed.plan.prescription.cleared.contains(&alarm.entry)),
             ]
         })
     });

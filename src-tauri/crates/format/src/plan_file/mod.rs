@@ -3,6 +3,8 @@
 //! [`example`] prints one with comments; what a card carries beyond it (id, revision, clinic, day of issue, the edition of
 //! each exercise) is set when it is issued.
 
+mod doses;
+mod item;
 mod read;
 mod shape;
 

@@ -1,14 +1,11 @@
 //! From the file's words to a plan.
 
-use super::shape::{DaysShape, EveryShape, ItemShape, PlanShape, StanceShape, Word};
+use super::shape::{DaysShape, EveryShape, PlanShape, StanceShape, Word};
 use crate::names::{self, Named};
 use chrono::NaiveDate;
-use exercises::catalogue::{Dose, ExerciseId, RungId, Tempo};
-use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId};
+use exercises::id::{ActivityId, ComplaintId, EntryRef, LogId};
 use exercises::plan::stance::MAX_STANCE_TENTHS;
-use exercises::plan::{
-    Activity, Aftercare, Complaint, DEFAULT_PAIN_LIMIT, Days, Item, Pattern, Plan, Schedule, Side, StanceBaseline,
-};
+use exercises::plan::{Activity, Aftercare, Complaint, Days, Pattern, Prescription, Side, StanceBaseline};
 use exercises::time::MinuteOfDay;
 use std::ops::Range;
 use toml::Spanned;
@@ -24,20 +21,20 @@ pub struct FileFault {
 }
 
 /// A fault at a place of the text, before its line is counted.
-struct Wrong(Option<Range<usize>>, String);
+pub(super) struct Wrong(pub Option<Range<usize>>, pub String);
 
-/// Reads a plan. Id, revision, clinic and the editions of exercises are empty; `today` is the day of issue.
+/// Reads a prescription. The editions of exercises are 0 until it is issued; `today` is the day of issue.
 ///
 /// # Errors
 /// The first [`FileFault`] of the file. Ranges of doses and the gates of balance are not looked at here:
 /// `exercises::plan::check` does that.
-pub fn read(text: &str, today: NaiveDate) -> Result<Plan, FileFault> {
+pub fn read(text: &str, today: NaiveDate) -> Result<Prescription, FileFault> {
     let line = |span: Option<Range<usize>>| {
         span.map_or(0, |span| 1 + text[..span.start.min(text.len())].matches('\n').count() as u32)
     };
     let shape: PlanShape =
         toml::from_str(text).map_err(|error| FileFault { line: line(error.span()), expected: plainly(error.message()) })?;
-    plan(shape, today).map_err(|Wrong(span, expected)| FileFault { line: line(span), expected })
+    prescription(shape, today).map_err(|Wrong(span, expected)| FileFault { line: line(span), expected })
 }
 
 /// A parser's message on one line, without the names that only a programmer knows.
@@ -55,23 +52,18 @@ pub(crate) fn plainly(message: &str) -> String {
     said
 }
 
-fn plan(shape: PlanShape, today: NaiveDate) -> Result<Plan, Wrong> {
+fn prescription(shape: PlanShape, today: NaiveDate) -> Result<Prescription, Wrong> {
     let PlanShape { review, age, absent, aftercare, clear, complaint, activity, item, stance } = shape;
     let complaints = complaint.into_iter().map(|c| {
         let side = c.side.as_ref().map_or(Ok(Side::Neither), named)?;
         Ok(Complaint { id: ComplaintId(c.number), name: c.name, side, pain: c.pain })
     });
     let activities = activity.into_iter().map(|a| Activity { id: ActivityId(a.number), name: a.name, rating: a.rating });
-    Ok(Plan {
-        id: PlanId([0; 8]),
-        revision: 0,
-        clinic: String::new(),
-        start: today,
-        issued: today,
+    Ok(Prescription {
         review: date(&review)?,
         age: age.as_ref().map(named).transpose()?,
         absent: absent.iter().map(named).collect::<Result<_, _>>()?,
-        items: item.into_iter().map(self::item).collect::<Result<_, _>>()?,
+        items: item.into_iter().map(super::item::item).collect::<Result<_, _>>()?,
         complaints: complaints.collect::<Result<_, Wrong>>()?,
         activities: activities.collect(),
         baselines: stance.into_iter().map(|taken| self::stance(taken, today)).collect::<Result<_, _>>()?,
@@ -80,44 +72,7 @@ fn plan(shape: PlanShape, today: NaiveDate) -> Result<Plan, Wrong> {
     })
 }
 
-fn item(shape: Spanned<ItemShape>) -> Result<Item, Wrong> {
-    let whole = shape.span();
-    let shape = shape.into_inner();
-    let exercise = ExerciseId::new(shape.exercise.get_ref().as_str());
-    let exercise = exercise.map_err(|fault| Wrong(Some(shape.exercise.span()), format!("exercise: {fault}")))?;
-    let rung = shape.rung.as_ref().map(|word| {
-        RungId::new(word.get_ref().as_str()).map_err(|fault| Wrong(Some(word.span()), format!("rung: {fault}")))
-    });
-    let pattern = match (shape.every, shape.at) {
-        (Some(every), None) => every_pattern(&every)?,
-        (None, Some(at)) => Pattern::At { times: at.iter().map(minute).collect::<Result<_, _>>()? },
-        _ => return Err(Wrong(Some(whole), "an item needs either every or at".into())),
-    };
-    let dose = match (shape.hold, shape.balance, shape.reps) {
-        (Some(d), None, None) => Dose::Hold { repetitions: d.repetitions, hold_s: d.seconds, rest_s: d.rest },
-        (None, Some(d), None) => Dose::Balance { trials: d.trials, target_s: d.target, rest_s: d.rest },
-        (None, None, Some(d)) => {
-            let [up_s, hold_s, down_s] = d.tempo;
-            Dose::Reps { sets: d.sets, repetitions: d.repetitions, rest_s: d.rest, tempo: Tempo { up_s, hold_s, down_s } }
-        }
-        _ => return Err(Wrong(Some(whole), "an item needs one of hold, balance, reps".into())),
-    };
-    Ok(Item {
-        id: ItemId(shape.number),
-        exercise,
-        content: 0,
-        rung: rung.transpose()?,
-        side: shape.side.as_ref().map_or(Ok(Side::Neither), named)?,
-        dose,
-        schedule: Schedule { days: days(&shape.days)?, pattern },
-        pain_limit: shape.pain_limit.unwrap_or(DEFAULT_PAIN_LIMIT),
-        may_step: shape.may_step,
-        serves: shape.serves.map(ComplaintId),
-        note: shape.note,
-    })
-}
-
-fn every_pattern(every: &EveryShape) -> Result<Pattern, Wrong> {
+pub(super) fn every_pattern(every: &EveryShape) -> Result<Pattern, Wrong> {
     Ok(Pattern::Every { minutes: every.minutes, from: minute(&every.from)?, to: minute(&every.to)? })
 }
 
@@ -141,7 +96,7 @@ fn stance(shape: StanceShape, today: NaiveDate) -> Result<StanceBaseline, Wrong>
     })
 }
 
-fn named<T: Named>(word: &Word) -> Result<T, Wrong> {
+pub(super) fn named<T: Named>(word: &Word) -> Result<T, Wrong> {
     names::find(word.get_ref())
         .ok_or_else(|| Wrong(Some(word.span()), format!("one of {} belongs here", names::list::<T>())))
 }
@@ -152,12 +107,12 @@ fn date(word: &Spanned<toml::value::Datetime>) -> Result<NaiveDate, Wrong> {
     found.ok_or_else(|| Wrong(Some(word.span()), "a date such as 2027-01-31".into()))
 }
 
-fn minute(word: &Word) -> Result<u16, Wrong> {
+pub(super) fn minute(word: &Word) -> Result<u16, Wrong> {
     let time = word.get_ref().parse().map(MinuteOfDay::minutes);
     time.map_err(|_| Wrong(Some(word.span()), "a time such as \"09:00\" belongs here".into()))
 }
 
-fn days(word: &Spanned<DaysShape>) -> Result<Days, Wrong> {
+pub(super) fn days(word: &Spanned<DaysShape>) -> Result<Days, Wrong> {
     const NAMES: [&str; 7] = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"];
     let wrong = || {
         Wrong(

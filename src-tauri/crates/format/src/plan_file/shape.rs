@@ -1,5 +1,7 @@
 //! The shape of the file, before its words are understood.
 
+use super::doses::WithDoses;
+use super::item::ItemShape;
 use serde::Deserialize;
 use toml::Spanned;
 use toml::value::Datetime;
@@ -22,7 +24,7 @@ pub(super) struct PlanShape {
     #[serde(default)]
     pub activity: Vec<ActivityShape>,
     #[serde(default)]
-    pub item: Vec<Spanned<ItemShape>>,
+    pub item: Vec<Spanned<WithDoses<ItemShape>>>,
     #[serde(default)]
     pub stance: Vec<StanceShape>,
 }
@@ -42,52 +44,6 @@ pub(super) struct ActivityShape {
     pub number: u8,
     pub name: String,
     pub rating: Option<u8>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct ItemShape {
-    pub number: u8,
-    pub exercise: Word,
-    pub rung: Option<Word>,
-    pub side: Option<Word>,
-    pub hold: Option<HoldShape>,
-    pub balance: Option<BalanceShape>,
-    pub reps: Option<RepsShape>,
-    pub every: Option<EveryShape>,
-    pub at: Option<Vec<Word>>,
-    pub days: Spanned<DaysShape>,
-    pub pain_limit: Option<u8>,
-    #[serde(default)]
-    pub may_step: bool,
-    pub serves: Option<u8>,
-    #[serde(default)]
-    pub note: String,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct HoldShape {
-    pub repetitions: u8,
-    pub seconds: u16,
-    pub rest: u16,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct BalanceShape {
-    pub trials: u8,
-    pub target: u16,
-    pub rest: u16,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct RepsShape {
-    pub sets: u8,
-    pub repetitions: u8,
-    pub rest: u16,
-    pub tempo: [u8; 3],
 }
 
 #[derive(Deserialize)]

@@ -6,7 +6,7 @@ use chrono::{DateTime, NaiveDate};
 use exercises::alarm::Trouble;
 use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::log::{Barrier, DayOffReason};
-use exercises::plan::{Leg, MAX_SCORE};
+use exercises::plan::{BodySide, MAX_SCORE};
 use exercises::run::{SetUp, TrialEnd};
 use exercises::time::Stamp;
 use serde::Deserialize;
@@ -100,7 +100,7 @@ pub enum Parts {
         /// Where the phone was, where that is said.
         phone: Option<SetUp>,
         /// Leg, milliseconds, end of each.
-        each: Vec<(Leg, u32, TrialEnd)>,
+        each: Vec<(BodySide, u32, TrialEnd)>,
     },
 }
 

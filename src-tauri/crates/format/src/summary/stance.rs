@@ -4,7 +4,7 @@ use crate::cbor::AtMost;
 use crate::codes::Code;
 use crate::entry::ShownOut;
 use exercises::catalogue::{Eyes, Surface};
-use exercises::plan::Leg;
+use exercises::plan::BodySide;
 use exercises::run::{SetUp, Trial, TrialEnd};
 use exercises::summary::{StanceOn, SwayOn};
 use exercises::sway::{ReportedFigures, SourceKind};
@@ -66,7 +66,7 @@ impl From<SwayOut> for SwayOn {
 #[cbor(map)]
 struct TrialOut {
     #[n(0)]
-    leg: Code<Leg>,
+    leg: Code<BodySide>,
     #[n(1)]
     held_ms: u32,
     #[n(2)]

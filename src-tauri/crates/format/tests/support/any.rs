@@ -7,7 +7,8 @@ use exercises::history::Mark;
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{
-    Activity, Aftercare, AgeBand, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline,
+    Activity, Aftercare, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule,
+    Side, StanceBaseline,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::summary::{
@@ -37,8 +38,8 @@ fn side() -> impl Strategy<Value = Side> {
     select(vec![Side::Left, Side::Right, Side::Both, Side::Neither])
 }
 
-fn leg() -> impl Strategy<Value = Leg> {
-    select(vec![Leg::Left, Leg::Right])
+fn leg() -> impl Strategy<Value = BodySide> {
+    select(vec![BodySide::Left, BodySide::Right])
 }
 
 fn surface() -> impl Strategy<Value = Surface> {
@@ -152,20 +153,8 @@ pub fn plan() -> impl Strategy<Value = Plan> {
         let (age, absent, cleared) = who;
         let (items, complaints, activities, baselines, aftercare) = lists;
         Plan {
-            id: PlanId(id),
-            revision,
-            clinic,
-            start,
-            issued,
-            review,
-            age,
-            absent,
-            items,
-            complaints,
-            activities,
-            baselines,
-            aftercare,
-            cleared,
+            header: Header { id: PlanId(id), revision, clinic, start, issued },
+            prescription: Prescription { review, age, absent, items, complaints, activities, baselines, aftercare, cleared },
         }
     })
 }

@@ -10,7 +10,8 @@ use exercises::history::Mark;
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{
-    Activity, Aftercare, AgeBand, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline,
+    Activity, Aftercare, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule,
+    Side, StanceBaseline,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::summary::{
@@ -24,18 +25,15 @@ pub fn date(year: i32, month: u32, day: u32) -> NaiveDate {
 
 /// An item by exercise, rung, side, dose, days and pattern, with a limit, a complaint and a note.
 fn item(id: u8, (exercise, rung): (&str, &str), side: Side, dose: Dose, schedule: Schedule, serves: u8, note: &str) -> Item {
+    let exercise = ExerciseId::new(exercise).expect("an id");
     Item {
-        id: ItemId(id),
-        exercise: ExerciseId::new(exercise).expect("an id"),
-        content: 1,
         rung: Some(RungId::new(rung).expect("an id")),
         side,
-        dose,
-        schedule,
         pain_limit: 4,
         may_step: id.is_multiple_of(2),
         serves: Some(ComplaintId(serves)),
         note: note.to_owned(),
+        ..Item::new(ItemId(id), exercise, dose, schedule)
     }
 }
 
@@ -80,32 +78,36 @@ pub fn plan(count: usize) -> Plan {
     let (surface, eyes) = (Surface::Firm, Eyes::Open);
     let baseline = |leg, tenths, capped| StanceBaseline { taken: None, leg, surface, eyes, tenths, capped };
     Plan {
-        id: PlanId([0x3D, 0x91, 0x5A, 0xC7, 0x08, 0xEE, 0x42, 0xB6]),
-        revision: 1,
-        clinic: "Practice for hands-on therapy, Example Lane".to_owned(),
-        start: date(2026, 11, 25),
-        issued: date(2026, 11, 25),
-        review: date(2027, 1, 6),
-        age: Some(AgeBand::From50),
-        absent: Risk::ALL.into_iter().collect(),
-        items: items().into_iter().take(count).collect(),
-        complaints: vec![
-            complaint(1, "Upper back and neck, worse at the desk", Side::Neither, Some(5)),
-            complaint(2, "Ankle, gives way on uneven ground", Side::Right, Some(3)),
-        ],
-        activities: vec![
-            activity(1, "Reading on screen for two hours", Some(4)),
-            activity(2, "Walking the dog over the fields", Some(6)),
-            activity(3, "Reversing the car", Some(5)),
-        ],
-        baselines: vec![baseline(Leg::Left, 300, true), baseline(Leg::Right, 124, false)],
-        aftercare: vec![
-            Aftercare::SorenessIsUsual,
-            Aftercare::KeepMoving,
-            Aftercare::ContactIfWorse,
-            Aftercare::Own("No running until Saturday; walk as much as you like.".to_owned()),
-        ],
-        cleared: Vec::new(),
+        header: Header {
+            id: PlanId([0x3D, 0x91, 0x5A, 0xC7, 0x08, 0xEE, 0x42, 0xB6]),
+            revision: 1,
+            clinic: "Practice for hands-on therapy, Example Lane".to_owned(),
+            start: date(2026, 11, 25),
+            issued: date(2026, 11, 25),
+        },
+        prescription: Prescription {
+            review: date(2027, 1, 6),
+            age: Some(AgeBand::From50),
+            absent: Risk::ALL.into_iter().collect(),
+            items: items().into_iter().take(count).collect(),
+            complaints: vec![
+                complaint(1, "Upper back and neck, worse at the desk", Side::Neither, Some(5)),
+                complaint(2, "Ankle, gives way on uneven ground", Side::Right, Some(3)),
+            ],
+            activities: vec![
+                activity(1, "Reading on screen for two hours", Some(4)),
+                activity(2, "Walking the dog over the fields", Some(6)),
+                activity(3, "Reversing the car", Some(5)),
+            ],
+            baselines: vec![baseline(BodySide::Left, 300, true), baseline(BodySide::Right, 124, false)],
+            aftercare: vec![
+                Aftercare::SorenessIsUsual,
+                Aftercare::KeepMoving,
+                Aftercare::ContactIfWorse,
+                Aftercare::Own("No running until Saturday; walk as much as you like.".to_owned()),
+            ],
+            cleared: Vec::new(),
+        },
     }
 }
 
@@ -132,17 +134,17 @@ pub fn scattered(seed: u8) -> [u8; 32] {
 /// The frozen card: every part of a card at least once, in its own words, with the keys that signed it.
 pub fn frozen_card(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
     let mut plan = plan(6);
-    plan.revision = 3;
-    plan.issued = date(2026, 12, 16);
-    plan.items[0].rung = None;
-    plan.items[3].serves = None;
-    plan.items[5].note = String::new();
-    plan.complaints[1].pain = None;
-    plan.activities[2].rating = None;
-    let (leg, surface, eyes) = (Leg::Right, Surface::Cushion, Eyes::Closed);
-    plan.baselines.push(StanceBaseline { taken: None, leg, surface, eyes, tenths: 61, capped: false });
-    plan.cleared = vec![EntryRef { log: LogId([0xA0, 1, 2, 3, 4, 5, 6, 7]), n: 70_000 }];
-    plan.absent.remove(&Risk::SevereVisualLoss);
+    plan.header.revision = 3;
+    plan.header.issued = date(2026, 12, 16);
+    plan.prescription.items[0].rung = None;
+    plan.prescription.items[3].serves = None;
+    plan.prescription.items[5].note = String::new();
+    plan.prescription.complaints[1].pain = None;
+    plan.prescription.activities[2].rating = None;
+    let (leg, surface, eyes) = (BodySide::Right, Surface::Cushion, Eyes::Closed);
+    plan.prescription.baselines.push(StanceBaseline { taken: None, leg, surface, eyes, tenths: 61, capped: false });
+    plan.prescription.cleared = vec![EntryRef { log: LogId([0xA0, 1, 2, 3, 4, 5, 6, 7]), n: 70_000 }];
+    plan.prescription.absent.remove(&Risk::SevereVisualLoss);
     Card {
         plan,
         verify_key,
@@ -156,7 +158,7 @@ pub fn frozen_card(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
 pub fn frozen_card_with_days(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
     let mut card = frozen_card(verify_key, recipient);
     let days = [date(2026, 11, 25), date(2026, 12, 16), date(2026, 12, 9)];
-    for (baseline, day) in card.plan.baselines.iter_mut().zip(days) {
+    for (baseline, day) in card.plan.prescription.baselines.iter_mut().zip(days) {
         baseline.taken = Some(day);
     }
     card
@@ -243,7 +245,7 @@ fn stances(summary: &mut Summary, day: u16) {
     let trial = |at: u32| {
         let held_ms = 9_000 + u32::from(day) * 311 + at * 2_477;
         let end = if held_ms >= 30_000 { TrialEnd::Target } else { TrialEnd::Touch };
-        Trial { leg: if at.is_multiple_of(2) { Leg::Left } else { Leg::Right }, held_ms: held_ms.min(30_000), end }
+        Trial { leg: if at.is_multiple_of(2) { BodySide::Left } else { BodySide::Right }, held_ms: held_ms.min(30_000), end }
     };
     for slot in 0..2_u8 {
         let stance = StanceOn {

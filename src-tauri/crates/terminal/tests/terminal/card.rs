@@ -116,7 +116,7 @@ fn a_card_of_a_newer_version() {
 #[test]
 fn another_clinics_signature_on_a_plan_that_is_followed() {
     let place = Place::prepared();
-    place.write("stranger.bin", forge::signed_by_another(&place, |card| card.plan.revision = 2));
+    place.write("stranger.bin", forge::signed_by_another(&place, |card| card.plan.header.revision = 2));
     place.refused(&patient(&["accept", "stranger.bin"]), &["it is not signed by that clinic", "Do not take it"]);
     place.refused(&["--home", "done", "--at", DONE, "patient", "accept", "stranger.bin"], &["not signed by that clinic"]);
 }
@@ -125,7 +125,7 @@ fn another_clinics_signature_on_a_plan_that_is_followed() {
 fn a_card_that_names_the_clinics_key_but_is_signed_by_nobody() {
     let place = Place::prepared();
     let mut card = forge::card(&place);
-    card.plan.revision = 2;
+    card.plan.header.revision = 2;
     let payload = card::payload(&card).expect("a card");
     place.write("unsigned.bin", card::seal(&payload, &[0x5A; 64]));
     refused(&place, "unsigned.bin", &["The card is damaged"]);
@@ -136,21 +136,21 @@ fn exercises_and_rungs_that_this_program_does_not_have() {
     let place = Place::prepared();
     let new_plan = PlanId([9; 8]);
     let unknown = forge::signed_by_another(&place, |card| {
-        card.plan.id = new_plan;
-        card.plan.items[0].exercise = ExerciseId::new("stork-on-a-ball").expect("an id");
+        card.plan.header.id = new_plan;
+        card.plan.prescription.items[0].exercise = ExerciseId::new("stork-on-a-ball").expect("an id");
     });
     place.write("exercise.bin", unknown);
     let says = ["cannot be followed here", "The exercise \"stork-on-a-ball\" is not in this program's catalogue.", "Update"];
     refused(&place, "exercise.bin", &says);
     let rung = forge::signed_by_another(&place, |card| {
-        card.plan.id = new_plan;
-        card.plan.items[0].rung = Some(RungId::new("on-the-moon").expect("an id"));
+        card.plan.header.id = new_plan;
+        card.plan.prescription.items[0].rung = Some(RungId::new("on-the-moon").expect("an id"));
     });
     place.write("rung.bin", rung);
     refused(&place, "rung.bin", &["The rung \"on-the-moon\" is not in this program's catalogue."]);
     let edition = forge::signed_by_another(&place, |card| {
-        card.plan.id = new_plan;
-        card.plan.items[0].content += 1;
+        card.plan.header.id = new_plan;
+        card.plan.prescription.items[0].content += 1;
     });
     place.write("edition.bin", edition);
     refused(&place, "edition.bin", &["is known here in another edition"]);
@@ -160,9 +160,9 @@ fn exercises_and_rungs_that_this_program_does_not_have() {
 fn balance_that_the_rules_hold_back_also_on_a_card_of_another_program() {
     let place = Place::prepared();
     let unscreened = forge::signed_by_another(&place, |card| {
-        card.plan.id = PlanId([9; 8]);
-        card.plan.absent.clear();
-        card.plan.baselines[0].tenths = 31;
+        card.plan.header.id = PlanId([9; 8]);
+        card.plan.prescription.absent.clear();
+        card.plan.prescription.baselines[0].tenths = 31;
     });
     let catalogue = format::catalogue::embedded().expect("the shipped one");
     let read = card::open(&unscreened).expect("a card").into_card_after_checking_the_signature();

@@ -43,7 +43,7 @@ pub fn of_version(place: &Place, version: u8) -> Vec<u8> {
 /// A letter of the card's plan with this packed body and a good tag (HMAC-SHA-256 under a key that HKDF derives from the
 /// card's secret): what the holder of the card can make.
 pub fn letter(card: &Card, counter: u32, packed: Vec<u8>) -> Letter {
-    let body = Body { plan: card.plan.id, log: exercises::id::LogId([7; 8]), counter, packed };
+    let body = Body { plan: card.plan.header.id, log: exercises::id::LogId([7; 8]), counter, packed };
     let mut key = [0; 32];
     let derive = Hkdf::<Sha256>::new(Some(&body.plan.0), card.pairing_secret.expose_the_secret_bytes());
     derive.expand(b"carryover/summary-tag/v1", &mut key).expect("32 bytes");

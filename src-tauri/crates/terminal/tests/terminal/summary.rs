@@ -73,7 +73,7 @@ fn a_summary_for_another_clinic() {
 fn a_summary_of_a_plan_that_this_clinic_does_not_have() {
     let place = Place::prepared();
     let mut other = forge::card(&place);
-    other.plan.id = exercises::id::PlanId([3; 8]);
+    other.plan.header.id = exercises::id::PlanId([3; 8]);
     let letter = forge::letter(&other, 1, compress_to_vec(&[0xA0], 6));
     place.write("unknown.age", forge::sealed(&place, &letter.to_bytes()));
     refused(

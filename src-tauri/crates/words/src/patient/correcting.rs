@@ -91,7 +91,7 @@ mod tests {
     fn what_was_said_and_what_counts_now() {
         let words = Words::new(Lang::En);
         let (plan, exercises) = (crate::review::samples::plan(), crate::review::samples::exercises());
-        let names = Names::of_plan(words, &plan, &exercises);
+        let names = Names::of_prescription(words, &plan.prescription, &exercises);
         let pain = |score| EntryContent::Pain { complaint: ComplaintId(1), score, after: None };
         let of = names.complaint(ComplaintId(1));
         assert_eq!(words.said_so(pain(8), names), format!("Pain, {of}: 8 of 10"));

@@ -86,7 +86,7 @@ mod tests {
         let plan = crate::review::samples::plan();
         let exercises = crate::review::samples::exercises();
         let start = NaiveDate::from_ymd_opt(2026, 10, 28).expect("a date");
-        words.handed_over(summary, Names::of_plan(words, &plan, &exercises), start)
+        words.handed_over(summary, Names::of_prescription(words, &plan.prescription, &exercises), start)
     }
 
     #[test]

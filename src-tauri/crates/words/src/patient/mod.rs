@@ -13,8 +13,8 @@ use chrono::{Datelike, NaiveDate};
 use exercises::adherence::ItemAdherence;
 use exercises::catalogue::{Exercise, Lang};
 use exercises::day_string::PartDone;
-use exercises::plan::{Item, Leg, Schedule, Side};
-use exercises::run::{Run, Share, Work};
+use exercises::plan::{BodySide, Item, Schedule, Side};
+use exercises::run::{Balance, Run, Share, Work};
 use exercises::time::Stamp;
 
 /// From so many minutes on a wait is told in hours.
@@ -60,8 +60,8 @@ impl Words {
         let dose = self.dose(item.dose);
         match item.side {
             Side::Neither => dose,
-            Side::Left => format!("{dose}, {}", self.of_side(Leg::Left)),
-            Side::Right => format!("{dose}, {}", self.of_side(Leg::Right)),
+            Side::Left => format!("{dose}, {}", self.of_side(BodySide::Left)),
+            Side::Right => format!("{dose}, {}", self.of_side(BodySide::Right)),
             Side::Both => format!("{dose}, {}", self.side(Side::Both)),
         }
     }
@@ -79,28 +79,28 @@ impl Words {
     }
 
     /// "Left leg".
-    pub fn stand_on(self, leg: Leg) -> &'static str {
+    pub fn stand_on(self, leg: BodySide) -> &'static str {
         self.text(match leg {
-            Leg::Left => Key::StandOnLeft,
-            Leg::Right => Key::StandOnRight,
+            BodySide::Left => Key::StandOnLeft,
+            BodySide::Right => Key::StandOnRight,
         })
     }
 
     /// "left side". "Left" alone, behind a number or "not done", reads as what remains.
-    fn of_side(self, leg: Leg) -> &'static str {
+    fn of_side(self, leg: BodySide) -> &'static str {
         self.text(match leg {
-            Leg::Left => Key::LeftSide,
-            Leg::Right => Key::RightSide,
+            BodySide::Left => Key::LeftSide,
+            BodySide::Right => Key::RightSide,
         })
     }
 
     /// "left side"; empty where there are no sides.
-    pub fn side_of_part(self, leg: Option<Leg>) -> String {
+    pub fn side_of_part(self, leg: Option<BodySide>) -> String {
         leg.map(|leg| self.of_side(leg).to_owned()).unwrap_or_default()
     }
 
     /// "Hold 2 of 3, left side".
-    pub fn with_side(self, part: String, leg: Option<Leg>) -> String {
+    pub fn with_side(self, part: String, leg: Option<BodySide>) -> String {
         match leg {
             Some(leg) => format!("{part}, {}", self.of_side(leg)),
             None => part,
@@ -109,10 +109,8 @@ impl Words {
 
     /// "Firm floor, eyes open"; empty where nothing is stood on.
     pub fn conditions(self, work: &Work) -> String {
-        match work {
-            Work::Balance(balance) => upper(&format!("{}, {}", self.surface(balance.surface), self.eyes(balance.eyes))),
-            Work::Hold(_) | Work::Reps(_) => String::new(),
-        }
+        let said = |balance: &Balance| upper(&format!("{}, {}", self.surface(balance.surface), self.eyes(balance.eyes)));
+        work.balance().map(said).unwrap_or_default()
     }
 
     /// "12.3", of milliseconds. Cut and not rounded, so that nobody reads 30 who did not reach it.
@@ -122,14 +120,9 @@ impl Words {
 
     /// "2 of 3 holds held to the end."
     pub fn done_of(self, run: &Run, parts: Share) -> String {
-        let key = match run.work {
-            Work::Hold(_) => Key::DoneHolds,
-            Work::Reps(_) => Key::DoneReps,
-            Work::Balance(_) => Key::DoneTries,
-        };
-        let done = self.fill(key, &[("done", &parts.done), ("of", &parts.of)]);
+        let done = self.parts_done(run.dose.kind(), parts.done, parts.of);
         match &run.work {
-            Work::Reps(sets) if sets.iter().any(|set| set.failed > 0) => {
+            Work::Counted(sets) if sets.iter().any(|set| set.failed > 0) => {
                 let failed: u32 = sets.iter().map(|set| u32::from(set.failed)).sum();
                 format!("{done} {}", self.fill(Key::DoneFailed, &[("n", &failed)]))
             }
@@ -199,9 +192,9 @@ mod tests {
 
     #[test]
     fn a_side_is_never_what_remains() {
-        let said = |words: Words| words.with_side(words.part_done(PartDone::Not), Some(Leg::Left));
+        let said = |words: Words| words.with_side(words.part_done(PartDone::Not), Some(BodySide::Left));
         assert_eq!([said(EN), said(ES)], ["not done, left side", "no hecho, lado izquierdo"]);
-        assert_eq!(EN.with_side("Hold 2 of 3".into(), Some(Leg::Right)), "Hold 2 of 3, right side");
+        assert_eq!(EN.with_side("Hold 2 of 3".into(), Some(BodySide::Right)), "Hold 2 of 3, right side");
         assert_eq!(EN.side_of_part(None), "");
     }
 

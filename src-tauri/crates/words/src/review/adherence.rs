@@ -1,9 +1,9 @@
 //! Did they do it: the word, the counts, and what lies behind them.
 
 use super::{Finding, Sentence};
-use crate::Words;
+use crate::{Words, kind};
 use chrono::{Duration, NaiveDate};
-use exercises::adherence::{DoseKept, DoseUnit, ItemAdherence, KofN, Level};
+use exercises::adherence::{DoseKept, ItemAdherence, KofN, Level};
 use exercises::chart::{LegendEntry, Shape};
 use exercises::summary::WeekDelay;
 
@@ -109,13 +109,8 @@ impl Words {
     }
 
     fn dose_kept(self, dose: DoseKept) -> String {
-        let what = match dose.unit {
-            DoseUnit::HoldSeconds => Sentence::DoseSeconds,
-            DoseUnit::Repetitions => Sentence::DoseRepetitions,
-            DoseUnit::Trials => Sentence::DoseTrials,
-        };
         let percent = KofN::of(dose.done, dose.of).map_or(0, percent);
-        self.filled(what, &[("done", &dose.done), ("of", &dose.of), ("percent", &percent)])
+        self.filled(kind::dose_kept(dose.unit), &[("done", &dose.done), ("of", &dose.of), ("percent", &percent)])
     }
 
     fn with_days_off(self, item: &ItemAdherence) -> Option<String> {

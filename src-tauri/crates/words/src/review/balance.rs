@@ -7,7 +7,7 @@ use chrono::NaiveDate;
 use exercises::catalogue::{Eyes, Surface};
 use exercises::change::SideToSide;
 use exercises::chart::StanceGroup;
-use exercises::plan::{Leg, StanceBaseline};
+use exercises::plan::{BodySide, StanceBaseline};
 use exercises::review::StanceSeries;
 use exercises::run::SetUp;
 use exercises::statistics::{DifferenceBasis, SymmetryVerdict, Trend, TrendFigures, Verdict, WhyTooFew};
@@ -74,8 +74,8 @@ impl Words {
     /// "Left 12.4 s, right 18.6 s: 66 % of the right."
     pub fn side_to_side(self, sides: &SideToSide) -> String {
         let other = match sides.involved {
-            Leg::Left => Leg::Right,
-            Leg::Right => Leg::Left,
+            BodySide::Left => BodySide::Right,
+            BodySide::Right => BodySide::Left,
         };
         let (what, percent) = match sides.symmetry.verdict {
             SymmetryVerdict::Percent(percent) => (Sentence::SidesPercent, percent),
@@ -100,7 +100,7 @@ impl Words {
     /// times of one leg the last is the visit's own: "left 31.5 s (earlier: left 33 s)".
     pub fn visit_stances(self, baselines: &[(u16, StanceBaseline)], start: NaiveDate) -> Vec<String> {
         type Conditions = (u16, Surface, Eyes);
-        type Times = Vec<(Leg, Vec<String>)>;
+        type Times = Vec<(BodySide, Vec<String>)>;
         let mut lines: Vec<(Conditions, Times)> = Vec::new();
         for (day, baseline) in baselines {
             let what = if baseline.capped { Sentence::VisitStanceCapped } else { Sentence::VisitStance };
@@ -109,7 +109,7 @@ impl Words {
             let legs = in_place(&mut lines, (*day, baseline.surface, baseline.eyes));
             in_place(legs, baseline.leg).push(one);
         }
-        let leg = |(_, mut times): (Leg, Vec<String>)| {
+        let leg = |(_, mut times): (BodySide, Vec<String>)| {
             let last = times.pop().unwrap_or_default();
             if times.is_empty() {
                 return last;
@@ -152,7 +152,7 @@ mod tests {
             tenths,
             capped: false,
         };
-        let times = [(0, of(Leg::Left, 330)), (0, of(Leg::Right, 280)), (0, of(Leg::Left, 315))];
+        let times = [(0, of(BodySide::Left, 330)), (0, of(BodySide::Right, 280)), (0, of(BodySide::Left, 315))];
         let start = NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date");
         assert_eq!(
             Words::new(Lang::En).visit_stances(&times, start),

@@ -58,19 +58,19 @@ impl Words {
     /// "28 days since 28 October; 3 exercises; visit today".
     pub fn review_head(self, page: &ReviewPage) -> String {
         let Some(plan) = &page.plan else { return self.sentence(Sentence::NoPlan).to_owned() };
-        let days = page.today.signed_duration_since(plan.start).num_days().max(0);
-        let since = self.filled(Sentence::Since, &[("n", &days), ("date", &self.date(plan.start))]);
-        let exercises = self.filled(Sentence::Exercises, &[("n", &plan.items.len())]);
+        let days = page.today.signed_duration_since(plan.header.start).num_days().max(0);
+        let since = self.filled(Sentence::Since, &[("n", &days), ("date", &self.date(plan.header.start))]);
+        let exercises = self.filled(Sentence::Exercises, &[("n", &plan.prescription.items.len())]);
         format!("{since}; {exercises}; {}", self.visit(plan, page))
     }
 
     fn visit(self, plan: &Plan, page: &ReviewPage) -> String {
-        let what = match plan.review.cmp(&page.today) {
+        let what = match plan.prescription.review.cmp(&page.today) {
             std::cmp::Ordering::Equal => return self.sentence(Sentence::VisitToday).to_owned(),
             std::cmp::Ordering::Greater => Sentence::VisitOn,
             std::cmp::Ordering::Less => Sentence::VisitWas,
         };
-        self.filled(what, &[("date", &self.date(plan.review))])
+        self.filled(what, &[("date", &self.date(plan.prescription.review))])
     }
 
     /// What the record covers, and what has not come yet; empty where nothing has.
@@ -90,7 +90,7 @@ impl Words {
     }
 
     fn older_card(self, plan: Option<&Plan>, review: &Review) -> Option<String> {
-        let newest = plan?.revision;
+        let newest = plan?.header.revision;
         (review.revision < newest)
             .then(|| self.filled(Sentence::Revision, &[("have", &review.revision), ("newest", &newest)]))
     }

@@ -4,14 +4,14 @@ use super::Sentence;
 use crate::Words;
 use exercises::catalogue::{Exercise, ExerciseId, RungId};
 use exercises::id::{ActivityId, ComplaintId, ItemId};
-use exercises::plan::{Item, Leg, Plan, Side};
+use exercises::plan::{BodySide, Item, Plan, Prescription, Side};
 use wire::clinic::ReviewPage;
 
 /// Looks names up.
 #[derive(Debug, Clone, Copy)]
 pub struct Names<'a> {
     words: Words,
-    plan: Option<&'a Plan>,
+    prescription: Option<&'a Prescription>,
     earlier: &'a [Plan],
     exercises: &'a [Exercise],
 }
@@ -19,26 +19,27 @@ pub struct Names<'a> {
 impl<'a> Names<'a> {
     /// The names of a review page.
     pub fn of(words: Words, page: &'a ReviewPage) -> Names<'a> {
-        Names { words, plan: page.plan.as_ref(), earlier: &page.earlier, exercises: &page.exercises }
+        let prescription = page.plan.as_ref().map(|plan| &plan.prescription);
+        Names { words, prescription, earlier: &page.earlier, exercises: &page.exercises }
     }
 
-    /// The names of one plan.
-    pub fn of_plan(words: Words, plan: &'a Plan, exercises: &'a [Exercise]) -> Names<'a> {
-        Names { words, plan: Some(plan), earlier: &[], exercises }
+    /// The names of one prescription.
+    pub fn of_prescription(words: Words, prescription: &'a Prescription, exercises: &'a [Exercise]) -> Names<'a> {
+        Names { words, prescription: Some(prescription), earlier: &[], exercises }
     }
 
     /// The names of exercises alone.
     pub fn of_exercises(words: Words, exercises: &'a [Exercise]) -> Names<'a> {
-        Names { words, plan: None, earlier: &[], exercises }
+        Names { words, prescription: None, earlier: &[], exercises }
     }
 
-    fn plans(&self) -> impl Iterator<Item = &'a Plan> + use<'a> {
-        self.plan.into_iter().chain(self.earlier)
+    fn prescriptions(&self) -> impl Iterator<Item = &'a Prescription> + use<'a> {
+        self.prescription.into_iter().chain(self.earlier.iter().map(|plan| &plan.prescription))
     }
 
     /// The item, as the newest revision that has it says.
     pub fn find(&self, id: ItemId) -> Option<&'a Item> {
-        self.plans().find_map(|plan| plan.item(id))
+        self.prescriptions().find_map(|plan| plan.item(id))
     }
 
     /// "Stand on one leg, left".
@@ -70,7 +71,7 @@ impl<'a> Names<'a> {
 
     /// "upper back, left".
     pub fn complaint(&self, id: ComplaintId) -> String {
-        let named = self.plans().find_map(|plan| plan.complaints.iter().find(|complaint| complaint.id == id));
+        let named = self.prescriptions().find_map(|plan| plan.complaints.iter().find(|complaint| complaint.id == id));
         match named {
             None => self.words.filled(Sentence::SomeComplaint, &[("n", &id)]),
             Some(complaint) if complaint.side == Side::Neither => complaint.name.clone(),
@@ -80,17 +81,17 @@ impl<'a> Names<'a> {
 
     /// In the patient's words.
     pub fn activity(&self, id: ActivityId) -> String {
-        let named = self.plans().find_map(|plan| plan.activities.iter().find(|activity| activity.id == id));
+        let named = self.prescriptions().find_map(|plan| plan.activities.iter().find(|activity| activity.id == id));
         named.map_or_else(|| self.words.filled(Sentence::SomeActivity, &[("n", &id)]), |activity| activity.name.clone())
     }
 }
 
 impl Words {
     /// "left", "right", of a leg whose noun is clear.
-    pub fn leg_short(self, leg: Leg) -> &'static str {
+    pub fn leg_short(self, leg: BodySide) -> &'static str {
         self.side(match leg {
-            Leg::Left => Side::Left,
-            Leg::Right => Side::Right,
+            BodySide::Left => Side::Left,
+            BodySide::Right => Side::Right,
         })
     }
 }

@@ -4,7 +4,7 @@ use super::adherence::on;
 use super::{Names, Sentence};
 use crate::{Key, Words};
 use chrono::NaiveDate;
-use exercises::catalogue::{Dose, Exercise};
+use exercises::catalogue::Exercise;
 use exercises::suggest::{Advice, Hindrance, Reason, Step, Suggestion};
 
 /// A proposal in words.
@@ -60,23 +60,17 @@ impl Words {
     /// "to 15 seconds a hold"; empty where nothing changes.
     pub fn step(self, suggestion: &Suggestion, names: Names<'_>) -> String {
         let Some(step) = suggestion.step() else { return String::new() };
-        let by = |value: u16, by: i16| value.saturating_add_signed(by);
-        let (what, n) = match (step, suggestion.dose) {
-            (Step::Rung(rung), _) => {
+        match step {
+            Step::Rung(rung) => {
                 let exercise = names.find(suggestion.item).map(|item| &item.exercise);
                 let name = exercise.map_or_else(|| rung.to_string(), |exercise| names.rung(exercise, rung));
-                return self.filled(Sentence::ToRung, &[("rung", &name)]);
+                self.filled(Sentence::ToRung, &[("rung", &name)])
             }
-            (Step::HoldSeconds(more), Dose::Hold { hold_s, .. }) => (Sentence::ToHoldSeconds, by(hold_s, *more)),
-            (Step::Repetitions(more), Dose::Hold { repetitions, .. }) => (Sentence::ToHolds, by(repetitions.into(), *more)),
-            (Step::Repetitions(more), Dose::Reps { repetitions, .. }) => {
-                (Sentence::ToRepetitions, by(repetitions.into(), *more))
+            Step::Change { quantity, by } => {
+                let to = suggestion.dose.value(*quantity).map(|value| value + i64::from(*by));
+                to.map(|to| self.dose_step(suggestion.dose.kind(), *quantity, to)).unwrap_or_default()
             }
-            (Step::TargetSeconds(more), Dose::Balance { target_s, .. }) => (Sentence::ToTarget, by(target_s, *more)),
-            (Step::Trials(more), Dose::Balance { trials, .. }) => (Sentence::ToTrials, by(trials.into(), *more)),
-            _ => return String::new(),
-        };
-        self.filled(what, &[("n", &n)])
+        }
     }
 
     /// Why, one sentence.

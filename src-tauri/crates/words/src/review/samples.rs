@@ -10,7 +10,7 @@ use exercises::draft::first;
 use exercises::history::Mark;
 use exercises::id::{ComplaintId, ItemId, LogId, PlanId, RunId};
 use exercises::log::Barrier;
-use exercises::plan::{Activity, Complaint, Leg, Plan, Side, StanceBaseline};
+use exercises::plan::{Activity, BodySide, Complaint, Header, Plan, Side, StanceBaseline};
 use exercises::review::build;
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::summary::{AlarmOn, ItemDay, PainOn, RatedOn, RunOn, StanceOn, Summary, TakenOn, WeekDelay};
@@ -90,19 +90,20 @@ pub fn exercises() -> Vec<Exercise> {
 }
 
 pub fn plan() -> Plan {
-    let mut draft = first(PlanId([5; 8]), "Mill Lane", start());
+    let mut draft = first(start());
     for exercise in exercises() {
         draft.add(&exercise).expect("room");
     }
-    let mut plan = draft.plan;
-    plan.complaints = vec![Complaint { id: ComplaintId(1), name: "upper back".into(), side: Side::Left, pain: Some(7) }];
-    plan.items[1].serves = Some(ComplaintId(1));
-    plan.activities =
+    let mut plan = Plan { header: Header::first(PlanId([5; 8]), "Mill Lane", start()), prescription: draft.prescription };
+    plan.prescription.complaints =
+        vec![Complaint { id: ComplaintId(1), name: "upper back".into(), side: Side::Left, pain: Some(7) }];
+    plan.prescription.items[1].serves = Some(ComplaintId(1));
+    plan.prescription.activities =
         vec![Activity { id: exercises::id::ActivityId(1), name: "carry the shopping".into(), rating: Some(3) }];
-    plan.baselines = vec![
+    plan.prescription.baselines = vec![
         StanceBaseline {
             taken: Some(start()),
-            leg: Leg::Left,
+            leg: BodySide::Left,
             surface: Surface::Firm,
             eyes: Eyes::Open,
             tenths: 124,
@@ -110,7 +111,7 @@ pub fn plan() -> Plan {
         },
         StanceBaseline {
             taken: Some(start()),
-            leg: Leg::Right,
+            leg: BodySide::Right,
             surface: Surface::Firm,
             eyes: Eyes::Open,
             tenths: 450,
@@ -137,7 +138,7 @@ fn summary(plan: &Plan) -> Summary {
         slots: vec![(0, if stood(*day) { Mark::Done } else { Mark::NotDone })],
     });
     Summary {
-        plan: plan.id,
+        plan: plan.header.id,
         log: LogId([3; 8]),
         counter: 1,
         from: 0,
@@ -191,7 +192,7 @@ fn trials(day: u16) -> RunOn {
             eyes: Eyes::Open,
             target_s: 30,
             sway: Vec::new(),
-            trials: vec![trial(Leg::Left, left), trial(Leg::Right, 24 + u32::from(day % 3))],
+            trials: vec![trial(BodySide::Left, left), trial(BodySide::Right, 24 + u32::from(day % 3))],
         }),
     }
 }

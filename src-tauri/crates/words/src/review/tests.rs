@@ -1,6 +1,7 @@
 use super::samples::{page, plan};
 use super::*;
 use exercises::alarm::Trouble;
+use exercises::catalogue::Quantity;
 use exercises::id::ItemId;
 use exercises::review::StanceSeries;
 use exercises::statistics::{DayValue, TrendContext, Verdict, trend};
@@ -116,7 +117,7 @@ fn before_any_summary_it_says_so_and_nothing_else() {
 fn an_item_of_an_earlier_plan_keeps_its_name() {
     let mut page = page();
     let old = page.plan.clone().expect("a plan");
-    page.plan.as_mut().expect("a plan").items.clear();
+    page.plan.as_mut().expect("a plan").prescription.items.clear();
     assert_eq!(Names::of(EN, &page).item(ItemId(1)), "exercise 1", "nobody knows it any more");
     page.earlier = vec![old];
     assert_eq!(Names::of(EN, &page).item(ItemId(1)), "Sit tall, chin back");
@@ -124,7 +125,7 @@ fn an_item_of_an_earlier_plan_keeps_its_name() {
 }
 
 fn suggestion(advice: Advice, reason: Reason) -> Suggestion {
-    let item = plan().items[0].clone();
+    let item = plan().prescription.items[0].clone();
     Suggestion { item: item.id, rung: item.rung, dose: item.dose, advice, reason, based_on: Vec::new() }
 }
 
@@ -132,12 +133,15 @@ fn suggestion(advice: Advice, reason: Reason) -> Suggestion {
 fn a_step_is_told_by_what_it_leads_to() {
     let page = page();
     let line = |advice| {
-        let words = EN.suggestion(&suggestion(advice, Reason::MetTwice), Names::of(EN, &page), plan().start);
+        let words = EN.suggestion(&suggestion(advice, Reason::MetTwice), Names::of(EN, &page), plan().header.start);
         assert!(words.reason.starts_with("The target was met in two sessions"));
         words.line()
     };
-    assert_eq!(line(Advice::Advance(Step::HoldSeconds(5))), "Advance to 15 seconds a hold");
-    assert_eq!(line(Advice::StepBack(Step::Repetitions(-1))), "Step back to 2 holds");
+    assert_eq!(
+        line(Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
+        "Advance to 15 seconds a hold"
+    );
+    assert_eq!(line(Advice::StepBack(Step::Change { quantity: Quantity::Repetitions, by: -1 })), "Step back to 2 holds");
     let chair = exercises::catalogue::RungId::new("chair").expect("an id");
     assert_eq!(line(Advice::Advance(Step::Rung(chair))), "Advance to “Back free”");
     assert_eq!(line(Advice::Keep), "Keep");
@@ -167,9 +171,9 @@ fn every_reason_has_a_sentence_of_its_own() {
     ];
     reasons.extend(hindrances.map(Reason::Hindered));
     for words in [EN, ES] {
-        let told: BTreeSet<String> = reasons.iter().map(|reason| words.reason(reason, plan().start)).collect();
+        let told: BTreeSet<String> = reasons.iter().map(|reason| words.reason(reason, plan().header.start)).collect();
         assert_eq!(told.len(), reasons.len());
         assert!(told.iter().all(|sentence| sentence.ends_with('.') && !sentence.contains('{')), "{told:?}");
     }
-    assert_eq!(EN.reason(&reasons[3], plan().start), "Pain rose two weeks in a row: 2, then 4.5, then 5.");
+    assert_eq!(EN.reason(&reasons[3], plan().header.start), "Pain rose two weeks in a row: 2, then 4.5, then 5.");
 }

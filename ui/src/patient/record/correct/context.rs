@@ -73,7 +73,9 @@ impl CorrectionContext {
     /// What is said with the names of the plan.
     pub fn named<T>(self, say: impl FnOnce(Names<'_>) -> T) -> Option<T> {
         let words = self.patient.app.words();
-        self.page.with_untracked(|page| page.as_ref().map(|page| say(Names::of_plan(words, &page.plan, &page.exercises))))
+        self.page.with_untracked(|page| {
+            page.as_ref().map(|page| say(Names::of_prescription(words, &page.plan.prescription, &page.exercises)))
+        })
     }
 }
 

@@ -27,7 +27,7 @@ pub fn Correct(plan: PlanId) -> impl IntoView {
         })
     };
     let earlier = move || {
-        let start = context.page.with(|page| page.as_ref().map(|page| page.plan.start))?;
+        let start = context.page.with(|page| page.as_ref().map(|page| page.plan.header.start))?;
         let today = patient.today.with_untracked(|today| today.as_ref().map(|today| today.now.date()))?;
         let days = earlier_days(context.days.get(), start, today)?;
         let look = move |_| context.load_days(days);

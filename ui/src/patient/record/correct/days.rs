@@ -17,8 +17,9 @@ pub fn Days(line: Correctable, from: NaiveDate, until: NaiveDate, why: DayOffRea
     let patient = PatientContext::current();
     let words = patient.app.words();
     let context = CorrectionContext::current();
-    let (first, last) =
-        context.page.with_untracked(|page| page.as_ref().map_or((from, until), |page| (page.plan.start, page.plan.review)));
+    let (first, last) = context.page.with_untracked(|page| {
+        page.as_ref().map_or((from, until), |page| (page.plan.header.start, page.plan.prescription.review))
+    });
     let wanted = RwSignal::new((from, until, why));
     let off = move || patient.app.busy.get() || wanted.with(|(from, until, _)| from > until);
     let keep = move |_| {

@@ -1,7 +1,7 @@
 //! Before and between trials: where the phone goes, what stands near, and the way on.
 
 use exercises::guide::{Phase, Press};
-use exercises::plan::Leg;
+use exercises::plan::BodySide;
 use exercises::run::{Trial, Work};
 use leptos::prelude::*;
 use wire::patient::RunScript;
@@ -26,8 +26,8 @@ pub fn Between(
     let name = script.exercise.text(words.lang).map(|texts| texts.name.clone());
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
-    let leg = view.part.leg.map(|leg| words.stand_on(leg));
-    let part = words.fill(Key::TryOf, &[("n", &view.part.number), ("of", &view.part.of)]);
+    let leg = view.part.side.map(|leg| words.stand_on(leg));
+    let part = words.part_of(view.kind, view.part.number, view.part.of, false);
     let last = last(driver).map(|trial| words.fill(Key::LastTry, &[("s", &words.seconds(trial.held_ms))]));
     let rest = Memo::new(move |_| driver.view.get().seconds.filter(|_| driver.view.get().phase == Phase::Resting));
     let resting = move || {
@@ -55,7 +55,7 @@ pub fn Between(
             <Fault/>
             <div class="between">
                 <div class="between-side">
-                    <Figure drawing mirrored=view.part.leg == Some(Leg::Left) pose=Signal::stored(1.0) set_up=driver.set_up/>
+                    <Figure drawing mirrored=view.part.side == Some(BodySide::Left) pose=Signal::stored(1.0) set_up=driver.set_up/>
                     <WherePhone/>
                 </div>
                 <div class="between-words">

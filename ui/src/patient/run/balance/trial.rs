@@ -21,11 +21,11 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
     let driver = Driver::current();
     let own = script.own.clone();
     let set_up = driver.set_up.get_untracked();
-    let target_ms = script.run.dose.work_s() as f64 * 1000.0 / f64::from(script.run.dose.parts().max(1));
+    let target_ms = f64::from(script.run.dose.part_ms());
     let going = Signal::derive(move || {
         let view = driver.view.get();
         let progress = if matches!(view.phase, Phase::Trial | Phase::Settling) { view.progress } else { 0.0 };
-        let own_ms = view.part.leg.and_then(|leg| own_median_ms(&own, set_up, leg));
+        let own_ms = view.part.side.and_then(|leg| own_median_ms(&own, set_up, leg));
         let going = day_string::stance(progress, own_ms.map(|ms| f64::from(ms) / target_ms.max(1.0)));
         match driver.motion.sway.get() {
             Some((left, _)) => going.swinging(left),
@@ -38,7 +38,7 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
     let title = Memo::new(move |_| title(&driver.view.get(), touchable, words));
     let foot = Memo::new(move |_| foot(&driver.view.get(), touchable, words));
     let announced = move || driver.motion.announced.get() && touchable;
-    let head = Memo::new(move |_| driver.view.get().part.leg.map(|leg| words.stand_on(leg)));
+    let head = Memo::new(move |_| driver.view.get().part.side.map(|leg| words.stand_on(leg)));
     let press = move || driver.press(Press::Touch);
     let touch = move || {
         if touchable {
