@@ -10,11 +10,11 @@
 
 pub mod adherence;
 pub mod alarm;
-pub mod ask;
 pub mod catalogue;
 pub mod change;
 pub mod chart;
 pub mod correct;
+pub mod day_string;
 pub mod draft;
 pub mod figure;
 pub mod frames;
@@ -24,6 +24,7 @@ pub mod id;
 pub mod log;
 pub mod norms;
 pub mod plan;
+pub mod questions;
 pub mod remind;
 pub mod review;
 pub mod run;
@@ -32,6 +33,5 @@ pub mod statistics;
 pub mod suggest;
 pub mod summary;
 pub mod sway;
-pub mod thread;
 pub mod time;
 pub mod today;

@@ -21,7 +21,7 @@ pub struct Entry {
     /// When it was made.
     pub at: Stamp,
     /// What happened.
-    pub what: What,
+    pub event: LogEvent,
 }
 
 /// A whole log, or a stretch of one.
@@ -37,7 +37,7 @@ pub struct Log {
 /// What happened.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum What {
+pub enum LogEvent {
     /// The program was opened: the day has a record, even if nothing was done.
     Opened,
     /// A card was taken.
@@ -61,21 +61,21 @@ pub enum What {
         /// By so many minutes.
         minutes: u16,
     },
-    /// A slot was left out.
-    LeftOut {
+    /// A slot was skipped.
+    Skipped {
         /// The slot.
         slot: SlotRef,
         /// Why, in one tap.
         reason: Barrier,
     },
     /// Days on which nothing is asked for.
-    Excused {
+    DaysOff {
         /// First day.
         from: NaiveDate,
         /// Last day.
         until: NaiveDate,
         /// Why.
-        why: Excuse,
+        why: DayOffReason,
     },
     /// Pain, 0 to 10.
     Pain {
@@ -132,7 +132,7 @@ pub enum What {
     },
 }
 
-/// Why a slot was left out (own list, after barriers reported by Jack 2010, Man Ther 15:220-8, and Escolar-Reina 2010,
+/// Why a slot was skipped (own list, after barriers reported by Jack 2010, Man Ther 15:220-8, and Escolar-Reina 2010,
 /// BMC Health Serv Res 10:60).
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
@@ -183,10 +183,10 @@ impl Barrier {
     }
 }
 
-/// Why a stretch of days is excused.
+/// Why a stretch of days is taken off.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum Excuse {
+pub enum DayOffReason {
     /// Ill.
     Ill,
     /// Travelling.
@@ -197,7 +197,8 @@ pub enum Excuse {
     Other,
 }
 
-impl Excuse {
+impl DayOffReason {
     /// All of them. The place is the code in a summary: append only.
-    pub const ALL: [Excuse; 4] = [Excuse::Ill, Excuse::Travelling, Excuse::Holiday, Excuse::Other];
+    pub const ALL: [DayOffReason; 4] =
+        [DayOffReason::Ill, DayOffReason::Travelling, DayOffReason::Holiday, DayOffReason::Other];
 }

@@ -67,7 +67,7 @@ pub struct Offsets {
 
 /// What a wall-clock time means in a zone.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Wall {
+pub enum ResolvedTime {
     /// It happens once.
     Once(Stamp),
     /// The clocks go back over it: the first of its two occurrences.
@@ -97,16 +97,16 @@ impl Offsets {
     ///
     /// Every offset that is in force within two days of `local` is tried; those under which the clock really shows it are
     /// its occurrences. The earliest counts.
-    pub fn resolve(&self, local: NaiveDateTime) -> Wall {
+    pub fn resolve(&self, local: NaiveDateTime) -> ResolvedTime {
         self.resolve_s(local.and_utc().timestamp())
     }
 
     /// As [`Offsets::resolve`], of a wall clock that counts seconds from 1970-01-01 on.
-    pub(crate) fn resolve_s(&self, naive_s: i64) -> Wall {
+    pub(crate) fn resolve_s(&self, naive_s: i64) -> ResolvedTime {
         let near = || self.changes.iter().filter(|(from, _)| (from - naive_s).abs() <= 2 * 86_400);
         let before = self.at(naive_s - 2 * 86_400);
         if near().next().is_none() && self.at(naive_s - i64::from(before)) == before {
-            return Wall::Once(Stamp { utc_ms: (naive_s - i64::from(before)) * 1000, offset_s: before });
+            return ResolvedTime::Once(Stamp { utc_ms: (naive_s - i64::from(before)) * 1000, offset_s: before });
         }
         let mut tried: Vec<i32> = near().map(|(_, offset)| *offset).collect();
         tried.push(before);
@@ -118,9 +118,9 @@ impl Offsets {
         found.sort();
         found.dedup();
         match found.as_slice() {
-            [] => Wall::Never,
-            [only] => Wall::Once(*only),
-            [first, ..] => Wall::Twice(*first),
+            [] => ResolvedTime::Never,
+            [only] => ResolvedTime::Once(*only),
+            [first, ..] => ResolvedTime::Twice(*first),
         }
     }
 }
@@ -141,19 +141,19 @@ mod tests {
 
     #[test]
     fn a_plain_hour_happens_once() {
-        let Wall::Once(stamp) = zone().resolve(local(6, 1, 9, 0)) else { panic!("once") };
+        let ResolvedTime::Once(stamp) = zone().resolve(local(6, 1, 9, 0)) else { panic!("once") };
         assert_eq!((stamp.offset_s, stamp.local()), (7200, local(6, 1, 9, 0)));
     }
 
     #[test]
     fn the_jumped_hour_never_happens() {
-        assert_eq!(zone().resolve(local(3, 29, 2, 30)), Wall::Never);
-        assert!(matches!(zone().resolve(local(3, 29, 3, 0)), Wall::Once(_)), "the hour after the jump exists");
+        assert_eq!(zone().resolve(local(3, 29, 2, 30)), ResolvedTime::Never);
+        assert!(matches!(zone().resolve(local(3, 29, 3, 0)), ResolvedTime::Once(_)), "the hour after the jump exists");
     }
 
     #[test]
     fn the_doubled_hour_counts_at_its_first_occurrence() {
-        let Wall::Twice(stamp) = zone().resolve(local(10, 25, 2, 30)) else { panic!("twice") };
+        let ResolvedTime::Twice(stamp) = zone().resolve(local(10, 25, 2, 30)) else { panic!("twice") };
         assert_eq!(stamp.offset_s, 7200, "the first occurrence is still on summer time");
     }
 

@@ -5,10 +5,10 @@ use exercises::alarm::Trouble;
 use exercises::catalogue::{Catalogue, Dose, ExerciseId};
 use exercises::history::History;
 use exercises::id::{ItemId, LogId, PlanId, RunId};
-use exercises::log::{Barrier, Entry, Excuse, Log, What};
+use exercises::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
 use exercises::plan::{Days, Item, Pattern, Plan, Schedule, Side};
-use exercises::remind::{Coming, Lookout, MOST_AHEAD, Meeting, Of, Settings, Span, ahead};
-use exercises::run::{Doing, Held, Run, RunEnd};
+use exercises::remind::{MAX_AHEAD, Meeting, PlanInForce, ReminderContext, Settings, Span, UpcomingReminder, upcoming};
+use exercises::run::{HoldRecord, Run, RunEnd, Work};
 use exercises::slots::SlotRef;
 use exercises::time::{Offsets, Stamp};
 use exercises::today::Followed;
@@ -80,14 +80,14 @@ fn settings(now: Stamp) -> impl Strategy<Value = Settings> {
 }
 
 /// Something that happened at, before or after a slot near `now`.
-fn happening(day: NaiveDate) -> impl Strategy<Value = (i64, What)> {
+fn happening(day: NaiveDate) -> impl Strategy<Value = (i64, LogEvent)> {
     let slot = (0i64..=1, 1u8..=3, 0u8..12).prop_map(move |(days, item, number)| SlotRef {
         day: day + Duration::days(days),
         item: ItemId(item),
         number,
     });
     let run = |slot: SlotRef, end, held_ms| {
-        What::Run(Run {
+        LogEvent::Run(Run {
             id: RunId(u32::from(slot.number) + 1),
             item: slot.item,
             exercise: ExerciseId::new("sit-tall").expect("an id"),
@@ -99,39 +99,40 @@ fn happening(day: NaiveDate) -> impl Strategy<Value = (i64, What)> {
             end,
             paused_ms: 0,
             interruptions: Vec::new(),
-            doing: Doing::Hold(vec![Held { leg: None, held_ms }; 3]),
+            work: Work::Hold(vec![HoldRecord { leg: None, held_ms }; 3]),
         })
     };
-    let excused = move |days: i64| day + Duration::days(days);
-    let what = prop_oneof![
-        4 => slot.clone().prop_map(|slot| What::Reminded { slot }),
-        2 => (slot.clone(), 1u16..60).prop_map(|(slot, minutes)| What::PutOff { slot, minutes }),
-        1 => slot.clone().prop_map(|slot| What::LeftOut { slot, reason: Barrier::NoTime }),
+    let day_off = move |days: i64| day + Duration::days(days);
+    let event = prop_oneof![
+        4 => slot.clone().prop_map(|slot| LogEvent::Reminded { slot }),
+        2 => (slot.clone(), 1u16..60).prop_map(|(slot, minutes)| LogEvent::PutOff { slot, minutes }),
+        1 => slot.clone().prop_map(|slot| LogEvent::Skipped { slot, reason: Barrier::NoTime }),
         2 => slot.clone().prop_map(move |slot| run(slot, RunEnd::Completed, 10_000)),
         1 => slot.prop_map(move |slot| run(slot, RunEnd::Going, 0)),
-        1 => (0i64..2).prop_map(move |days| What::Excused { from: excused(days), until: excused(days), why: Excuse::Ill }),
-        1 => (1u8..=3).prop_map(|item| What::Trouble { trouble: Trouble::TooMuchPain, item: Some(ItemId(item)) }),
+        1 => (0i64..2).prop_map(move |days| LogEvent::DaysOff { from: day_off(days), until: day_off(days), why: DayOffReason::Ill }),
+        1 => (1u8..=3).prop_map(|item| LogEvent::Trouble { trouble: Trouble::TooMuchPain, item: Some(ItemId(item)) }),
     ];
-    (-600i64..=0, what)
+    (-600i64..=0, event)
 }
 
 /// Asks at every minute, as the loop does, and logs what it shows.
-fn waited(plan: &Plan, log: &mut Log, settings: &Settings, zone: &Offsets, now: Stamp, hours: u16) -> Vec<Coming> {
+fn waited(plan: &Plan, log: &mut Log, settings: &Settings, zone: &Offsets, now: Stamp, hours: u16) -> Vec<UpcomingReminder> {
     let (taken, catalogue) = (now.plus_ms(-3 * 86_400_000), Catalogue::default());
     let fold = |log: &Log| Followed { plan: plan.clone(), taken, history: History::fold(log, PLAN) };
     let mut followed = fold(log);
     let mut shown = Vec::new();
     for minute in 0..=i64::from(hours) * 60 {
         let at = zone.stamp(now.utc_ms + minute * 60_000);
-        let due = Lookout::new(vec![Of { followed: &followed, catalogue: &catalogue }], settings, zone).due(at);
+        let due =
+            ReminderContext::new(vec![PlanInForce { followed: &followed, catalogue: &catalogue }], settings, zone).due(at);
         if let Some(reminder) = due {
             let n = log.entries.len() as u32 + 1;
-            log.entries.push(Entry { n, plan: PLAN, at, what: What::Reminded { slot: reminder.slot } });
+            log.entries.push(Entry { n, plan: PLAN, at, event: LogEvent::Reminded { slot: reminder.slot } });
             followed = fold(log);
-            shown.push(Coming { at, reminder });
+            shown.push(UpcomingReminder { at, reminder });
         }
     }
-    shown.truncate(MOST_AHEAD);
+    shown.truncate(MAX_AHEAD);
     shown
 }
 
@@ -142,11 +143,11 @@ fn story() -> impl Strategy<Value = (Plan, Offsets, Stamp, Settings, Log, u16)> 
         let now = zone.stamp(midnight + hour * 3_600_000);
         let log = prop::collection::vec(happening(day), 0..12).prop_map(move |mut all| {
             all.sort_by_key(|(minute, _)| *minute);
-            let entry = |(n, (minute, what)): (usize, (i64, What))| Entry {
+            let entry = |(n, (minute, event)): (usize, (i64, LogEvent))| Entry {
                 n: n as u32 + 1,
                 plan: PLAN,
                 at: now.plus_ms(minute * 60_000),
-                what,
+                event,
             };
             Log { id: LogId([2; 8]), entries: all.into_iter().enumerate().map(entry).collect() }
         });
@@ -162,11 +163,11 @@ proptest! {
     fn what_is_listed_comes_and_nothing_else((plan, zone, now, settings, mut log, hours) in story()) {
         let (taken, catalogue) = (now.plus_ms(-3 * 86_400_000), Catalogue::default());
         let followed = Followed { plan: plan.clone(), taken, history: History::fold(&log, PLAN) };
-        let lookout = Lookout::new(vec![Of { followed: &followed, catalogue: &catalogue }], &settings, &zone);
-        let listed = ahead(lookout, now, hours);
+        let context = ReminderContext::new(vec![PlanInForce { followed: &followed, catalogue: &catalogue }], &settings, &zone);
+        let listed = upcoming(context, now, hours);
         for coming in &listed {
             prop_assert!(coming.at.utc_ms < coming.reminder.closes.utc_ms, "never once the slot has closed");
-            prop_assert!(!settings.silent(coming.at), "never in silence");
+            prop_assert!(!settings.is_silent(coming.at), "never in silence");
         }
         prop_assert!(listed.windows(2).all(|pair| pair[0].at < pair[1].at), "in order, one at a time");
         prop_assert_eq!(&listed, &waited(&plan, &mut log, &settings, &zone, now, hours));

@@ -2,7 +2,7 @@
 //! the clock; and what no input may do: panic.
 
 use exercises::sway::{
-    Analysis, Answer, AnsweredAt, Event, Marks, Os, Sample, Screen, SetUp, Source, SourceKind, analyse, printed,
+    Analysis, AnsweredAt, Event, Marks, Os, Sample, Screen, SetUp, Source, SourceKind, TouchAnswer, analyse, printed,
     printed_measures,
 };
 use proptest::prelude::*;
@@ -211,7 +211,7 @@ proptest! {
         said in proptest::collection::vec(a_number(), 0..3), source in any_source(),
     ) {
         let samples: Vec<Sample> = rows.iter().map(|&(t_s, x, y, z)| Sample { t_s, a: [x, y, z] }).collect();
-        let answers = said.into_iter().map(|t_s| AnsweredAt { t_s, answer: Answer::Yes }).collect();
+        let answers = said.into_iter().map(|t_s| AnsweredAt { t_s, answer: TouchAnswer::Yes }).collect();
         let marks = Marks { t_on_s: on, t_off_s: off, taps_s, answers };
         let got = analyse(&samples, &marks, &source);
         prop_assert!(got.measures().is_some() == got.reasons().is_empty());

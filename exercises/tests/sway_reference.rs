@@ -165,9 +165,9 @@ fn without_the_tap_the_sensor_ends_the_hold_provisionally() {
             Marks { answers: vec![exercises::sway::AnsweredAt { t_s: hold.ask_s[0], answer }], ..Marks::between(0.0, 30.0) };
         analyse(&samples(B), &marks, &Source::file()).hold.expect("sound marks")
     };
-    let no = answered(exercises::sway::Answer::No);
+    let no = answered(exercises::sway::TouchAnswer::No);
     assert!((no.seconds - 22.6568).abs() < 1e-9, "the second touch-down ends it then");
-    let yes = answered(exercises::sway::Answer::Yes);
+    let yes = answered(exercises::sway::TouchAnswer::Yes);
     assert!((yes.seconds - 14.2768).abs() < 1e-9 && !yes.to_be_confirmed());
 }
 

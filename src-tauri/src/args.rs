@@ -50,8 +50,8 @@ impl Args {
 /// A recorded trial, or in a sentence why it is none.
 #[cfg(desktop)]
 fn recorded(path: &str) -> Result<Vec<Sample>, String> {
-    let words = words::Words::new(actions::outside::lang());
-    actions::sums::trial(std::path::Path::new(path), exercises::sway::Os::Other)
+    let words = words::Words::new(actions::platform::lang());
+    actions::analysis::trial(std::path::Path::new(path), exercises::sway::Os::Other)
         .map_err(|failure| words.failure(&failure).fault)
 }
 

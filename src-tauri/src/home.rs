@@ -17,7 +17,7 @@ pub fn of(app: &AppHandle, args: &Args) -> tauri::Result<PathBuf> {
 
 /// Where the web view keeps what it keeps; it goes when everything is erased.
 pub fn web_view_folder(home: &Path) -> PathBuf {
-    home.join(actions::outside::WEB_VIEW)
+    home.join(actions::platform::WEB_VIEW)
 }
 
 #[cfg(desktop)]

@@ -1,16 +1,16 @@
 //! The desktop and phone shell: windows, tray, commands, the reminder loop. Decides nothing.
 
-#[cfg(mobile)]
-mod ahead;
 mod args;
 #[cfg(desktop)]
 mod at_login;
+mod background;
 mod commands;
 mod home;
 #[cfg(desktop)]
 mod reminders;
+#[cfg(mobile)]
+mod schedule_ahead;
 mod session;
-mod stay;
 #[cfg(desktop)]
 mod tray;
 mod window;
@@ -44,7 +44,7 @@ pub fn run() {
                 reminders::start(app.handle().clone());
             }
             #[cfg(mobile)]
-            ahead::start(app.handle().clone());
+            schedule_ahead::start(app.handle().clone());
             Ok(())
         })
         .run(context)

@@ -3,13 +3,13 @@
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::{Mutex, PoisonError};
 
-use actions::patient::glance::{self, Glance};
 use actions::patient::reminders;
+use actions::patient::tray_summary::{self, TraySummary};
 use exercises::remind::MEETINGS;
 use tauri::menu::{Menu, MenuBuilder, MenuItemBuilder};
 use tauri::tray::{TrayIcon, TrayIconBuilder};
 use tauri::{AppHandle, Emitter, Manager, Wry};
-use wire::own::MeetingAsk;
+use wire::device::MeetingRequest;
 use words::Key;
 
 use crate::reminders::TODAY_CHANGED;
@@ -24,7 +24,7 @@ const QUIT: &str = "quit";
 /// The icon, where there is one, and what its menu says.
 struct Tray {
     icon: TrayIcon,
-    said: Mutex<Glance>,
+    said: Mutex<TraySummary>,
 }
 
 /// Puts the icon into the tray, or goes on without one.
@@ -40,28 +40,28 @@ pub fn show(app: &AppHandle) {
 }
 
 /// Lets the menu say how the day stands now.
-pub fn keep_up(app: &AppHandle) {
+pub fn refresh(app: &AppHandle) {
     let Some(tray) = app.try_state::<Tray>() else { return };
-    let Ok(glance) = glance(app) else { return };
+    let Ok(summary) = summary(app) else { return };
     let said = || tray.said.lock().unwrap_or_else(PoisonError::into_inner);
-    if *said() == glance {
+    if *said() == summary {
         return;
     }
     // Menus are made on the main thread, which may itself wait for this lock: it is not held meanwhile.
-    match menu(app, &glance).and_then(|menu| tray.icon.set_menu(Some(menu))) {
-        Ok(()) => *said() = glance,
+    match menu(app, &summary).and_then(|menu| tray.icon.set_menu(Some(menu))) {
+        Ok(()) => *said() = summary,
         Err(error) => eprintln!("the tray's menu stays as it was: {error}"),
     }
 }
 
 /// Whether there is a tray in which a person sees the icon.
-pub fn is_seen(app: &AppHandle) -> bool {
+pub fn is_visible(app: &AppHandle) -> bool {
     app.try_state::<Tray>().is_some() && has_host()
 }
 
 /// Whether closing the window leaves the program in the tray.
-pub fn keeps(app: &AppHandle) -> bool {
-    glance(app).is_ok_and(|glance| glance.followed) && is_seen(app)
+pub fn keeps_running(app: &AppHandle) -> bool {
+    summary(app).is_ok_and(|summary| summary.followed) && is_visible(app)
 }
 
 /// On Linux an icon is only shown where a panel watches for icons; the panel owns this name of the session bus.
@@ -79,32 +79,32 @@ fn has_host() -> bool {
     true
 }
 
-fn glance(app: &AppHandle) -> Result<Glance, wire::Failure> {
-    app.state::<Session>().own(|house, moment| glance::show(house, moment))
+fn summary(app: &AppHandle) -> Result<TraySummary, wire::Failure> {
+    app.state::<Session>().with_own_folder(|folder, moment| tray_summary::show(folder, moment))
 }
 
 fn build(app: &AppHandle) -> tauri::Result<Tray> {
-    let glance = glance(app).unwrap_or_else(|_| Glance::nothing(actions::outside::lang()));
-    let menu = menu(app, &glance)?;
+    let summary = summary(app).unwrap_or_else(|_| TraySummary::nothing(actions::platform::lang()));
+    let menu = menu(app, &summary)?;
     let mut tray = TrayIconBuilder::new().menu(&menu).on_menu_event(|app, event| chose(app, event.id().as_ref()));
     if let Some(icon) = app.default_window_icon() {
         tray = tray.icon(icon.clone());
     }
-    Ok(Tray { icon: tray.build(app)?, said: Mutex::new(glance) })
+    Ok(Tray { icon: tray.build(app)?, said: Mutex::new(summary) })
 }
 
 /// The day's lines, which cannot be chosen; then what can.
-fn menu(app: &AppHandle, glance: &Glance) -> tauri::Result<Menu<Wry>> {
-    let words = glance.words;
+fn menu(app: &AppHandle, summary: &TraySummary) -> tauri::Result<Menu<Wry>> {
+    let words = summary.words;
     let mut menu = MenuBuilder::new(app);
-    for line in &glance.lines {
+    for line in &summary.lines {
         menu = menu.item(&MenuItemBuilder::new(line).enabled(false).build(app)?);
     }
-    if !glance.lines.is_empty() {
+    if !summary.lines.is_empty() {
         menu = menu.separator();
     }
     menu = menu.text(OPEN, words.text(Key::ReminderOpen));
-    menu = match glance.meeting {
+    menu = match summary.meeting {
         Some(true) => menu.text(MEETING_OVER, words.text(Key::MeetingEnd)),
         Some(false) => menu.text(MEETING, words.fill(Key::TrayMeeting, &[("n", &(LONGEST / 60))])),
         None => menu,
@@ -126,11 +126,13 @@ fn chose(app: &AppHandle, item: &str) {
 }
 
 fn meeting(app: &AppHandle, minutes: Option<u16>) {
-    let asked = app.state::<Session>().own(|house, moment| reminders::meeting(house, moment, MeetingAsk { minutes }));
+    let asked = app
+        .state::<Session>()
+        .with_own_folder(|folder, moment| reminders::meeting(folder, moment, MeetingRequest { minutes }));
     if let Err(failure) = asked {
         eprintln!("a meeting from the tray: {failure:?}");
     }
-    keep_up(app);
+    refresh(app);
     // The window may not listen yet; it asks by itself every few seconds.
     let _ = app.emit(TODAY_CHANGED, ());
 }

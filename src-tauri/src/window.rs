@@ -42,7 +42,7 @@ fn stay_in_tray(window: &WebviewWindow) {
     let closed = window.clone();
     window.on_window_event(move |event| {
         if let WindowEvent::CloseRequested { api, .. } = event
-            && tray::keeps(closed.app_handle())
+            && tray::keeps_running(closed.app_handle())
         {
             api.prevent_close();
             // A window that does not hide stays in sight, which is no harm.

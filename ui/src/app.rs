@@ -1,28 +1,28 @@
 //! The window's outermost component: which side of the program it shows.
 
 use leptos::prelude::*;
-use wire::house::{Role, Situate};
+use wire::app::{Role, ShowAppState};
 
 use crate::clinic::Clinic;
 use crate::patient::Patient;
-use crate::shared::{Fault, House, focus};
+use crate::shared::{AppContext, Fault, focus};
 use crate::start::ChooseSide;
 
 /// The whole window.
 #[component]
 pub fn App() -> impl IntoView {
-    let house = House::new();
-    provide_context(house);
+    let app = AppContext::new();
+    provide_context(app);
     focus::keep();
-    house.tell::<Situate>((), move |situation| house.situation.set(Some(situation)));
+    app.query::<ShowAppState>((), move |state| app.state.set(Some(state)));
     Effect::new(move || {
-        let code = house.words().lang.code();
+        let code = app.words().lang.code();
         if let Some(page) = document().document_element() {
             // Only a name that no attribute can have is refused.
             let _ = page.set_attribute("lang", code);
         }
     });
-    let side = Memo::new(move |_| house.situation.with(|situation| situation.as_ref().map(|s| s.role)));
+    let side = Memo::new(move |_| app.state.with(|state| state.as_ref().map(|s| s.role)));
     move || match side.get() {
         None => view! { <main class="screen"><Fault/></main> }.into_any(),
         Some(None) => view! { <ChooseSide/> }.into_any(),

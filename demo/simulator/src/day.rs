@@ -1,4 +1,4 @@
-//! One person's day as deeds.
+//! One person's day as entries of a runs file.
 
 use crate::people::Person;
 use chrono::NaiveDate;
@@ -7,7 +7,7 @@ use exercises::plan::{Item, Leg, Plan};
 use exercises::run::TrialEnd;
 use exercises::slots::{self, Slot};
 use exercises::time::{Offsets, Stamp};
-use format::runs_file::{Deed, Did, Parts};
+use format::runs_file::{Parts, RunsFileEntry, RunsFileEvent};
 use rand::Rng;
 use rand::rngs::StdRng;
 use rand::seq::SliceRandom;
@@ -26,46 +26,46 @@ pub struct Day<'a> {
     pub zone: &'a Offsets,
     /// When the card in force was taken.
     pub taken: Stamp,
-    /// Whether balance is held back since an alarm.
-    pub balance_held_back: bool,
+    /// Whether balance is paused since an alarm.
+    pub balance_paused: bool,
     /// Which of the person's devices is at hand at that hour.
     pub device: fn(devices: usize, hour: u16) -> usize,
 }
 
 impl Day<'_> {
-    /// The day's deeds, each with the device on which it is logged.
-    pub fn deeds(&self, chance: &mut StdRng) -> Vec<(usize, Deed)> {
-        let mut deeds = Vec::new();
+    /// The day's entries, each with the device on which it is logged.
+    pub fn entries(&self, chance: &mut StdRng) -> Vec<(usize, RunsFileEntry)> {
+        let mut entries = Vec::new();
         for slot in slots::of_day(self.plan, self.date, self.zone, self.taken) {
-            deeds.extend(self.at_slot(&slot, chance));
+            entries.extend(self.at_slot(&slot, chance));
         }
-        if !deeds.is_empty() || chance.gen_bool(0.7) {
-            deeds.extend(self.morning(chance));
-            deeds.extend(self.evening(chance));
+        if !entries.is_empty() || chance.gen_bool(0.7) {
+            entries.extend(self.morning(chance));
+            entries.extend(self.evening(chance));
         }
-        deeds.sort_by_key(|(_, deed)| deed.at);
-        deeds
+        entries.sort_by_key(|(_, entry)| entry.at);
+        entries
     }
 
-    fn at_slot(&self, slot: &Slot, chance: &mut StdRng) -> Option<(usize, Deed)> {
+    fn at_slot(&self, slot: &Slot, chance: &mut StdRng) -> Option<(usize, RunsFileEntry)> {
         let (due, item) = (slot.due?, self.plan.item(slot.slot.item)?);
         let hour = slot.minute / 60;
-        let held_back = self.balance_held_back && matches!(item.dose, Dose::Balance { .. });
+        let paused = self.balance_paused && matches!(item.dose, Dose::Balance { .. });
         let trouble = self.person.trouble.filter(|(day, _, during)| *day == self.number && *during == item.id.0);
         let at = due.plus_ms(chance.gen_range(20_000..1_500_000));
         let device = (self.device)(self.person.devices.len(), hour);
-        if held_back {
+        if paused {
             return None;
         }
         if let (Some((_, trouble, _)), true) = (trouble, hour >= 12) {
-            return Some((device, deed(at, Did::Trouble { trouble, item: Some(item.id) })));
+            return Some((device, entry(at, RunsFileEvent::Trouble { trouble, item: Some(item.id) })));
         }
         if chance.gen_bool((self.person.keeps)(self.number, hour).clamp(0.0, 1.0)) {
             let live = chance.gen_bool(0.97) || matches!(item.dose, Dose::Balance { .. });
-            return Some((device, deed(at, Did::Run { item: item.id, live, parts: self.parts(item, chance) })));
+            return Some((device, entry(at, RunsFileEvent::Run { item: item.id, live, parts: self.parts(item, chance) })));
         }
         let reason = *self.person.reasons.choose(chance)?;
-        chance.gen_bool(0.25).then(|| (device, deed(at, Did::LeftOut { item: item.id, reason })))
+        chance.gen_bool(0.25).then(|| (device, entry(at, RunsFileEvent::Skipped { item: item.id, reason })))
     }
 
     fn parts(&self, item: &Item, chance: &mut StdRng) -> Parts {
@@ -104,7 +104,7 @@ impl Day<'_> {
     }
 
     /// "Settled by this morning?", where it is answered: sore mornings belong to sore days.
-    fn morning(&self, chance: &mut StdRng) -> Vec<(usize, Deed)> {
+    fn morning(&self, chance: &mut StdRng) -> Vec<(usize, RunsFileEntry)> {
         let home = self.person.devices.len() - 1;
         let Some(at) = self.clock(7, chance.gen_range(5..25)) else { return Vec::new() };
         if self.number == 0 || at.utc_ms < self.taken.utc_ms || !chance.gen_bool(0.8) {
@@ -112,39 +112,39 @@ impl Day<'_> {
         }
         let settled = (self.person.pain)(self.number) < 6.0 || chance.gen_bool(0.3);
         let complaints = self.plan.complaints.iter();
-        complaints.map(|c| (home, deed(at, Did::Settled { complaint: c.id, settled }))).collect()
+        complaints.map(|c| (home, entry(at, RunsFileEvent::Settled { complaint: c.id, settled }))).collect()
     }
 
     /// Pain in the evening, named activities on Sundays.
-    fn evening(&self, chance: &mut StdRng) -> Vec<(usize, Deed)> {
+    fn evening(&self, chance: &mut StdRng) -> Vec<(usize, RunsFileEntry)> {
         let home = self.person.devices.len() - 1;
         let Some(at) = self.clock(21, chance.gen_range(0..40)) else { return Vec::new() };
-        let mut deeds = Vec::new();
+        let mut entries = Vec::new();
         if chance.gen_bool(0.85) {
             let pain = ((self.person.pain)(self.number) + chance.gen_range(-0.9..0.9)).round().clamp(0.0, 10.0) as u8;
             let complaints = self.plan.complaints.iter();
-            deeds.extend(complaints.map(|c| (home, deed(at, Did::Pain { complaint: c.id, score: pain }))));
+            entries.extend(complaints.map(|c| (home, entry(at, RunsFileEvent::Pain { complaint: c.id, score: pain }))));
         }
         if chrono::Datelike::weekday(&self.date) == chrono::Weekday::Sun {
             let able = |chance: &mut StdRng| {
                 ((self.person.ability)(self.number) + chance.gen_range(-0.6..0.6)).round().clamp(0.0, 10.0) as u8
             };
             let activities = self.plan.activities.iter();
-            let rated: Vec<_> = activities.map(|a| Did::Rated { activity: a.id, score: able(chance) }).collect();
-            deeds.extend(rated.into_iter().map(|did| (home, deed(at, did))));
+            let rated: Vec<_> = activities.map(|a| RunsFileEvent::Rated { activity: a.id, score: able(chance) }).collect();
+            entries.extend(rated.into_iter().map(|event| (home, entry(at, event))));
         }
-        deeds
+        entries
     }
 
     fn clock(&self, hour: u32, minute: u32) -> Option<Stamp> {
-        use exercises::time::Wall;
+        use exercises::time::ResolvedTime;
         match self.zone.resolve(self.date.and_hms_opt(hour, minute, 0)?) {
-            Wall::Once(at) | Wall::Twice(at) => Some(at),
-            Wall::Never => None,
+            ResolvedTime::Once(at) | ResolvedTime::Twice(at) => Some(at),
+            ResolvedTime::Never => None,
         }
     }
 }
 
-fn deed(at: Stamp, what: Did) -> Deed {
-    Deed { line: 0, at, what }
+fn entry(at: Stamp, event: RunsFileEvent) -> RunsFileEntry {
+    RunsFileEntry { line: 0, at, event }
 }

@@ -86,7 +86,7 @@ pub const PEOPLE: [Person; 6] = [
         trouble: None,
         second_card: None,
     },
-    // Nearly falls on the cushion; balance is held back from then on.
+    // Nearly falls on the cushion; balance is paused from then on.
     Person {
         code: "E58",
         plan: include_str!("../../plans/cushion.toml"),

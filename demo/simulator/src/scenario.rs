@@ -2,21 +2,21 @@
 
 use crate::day::Day;
 use crate::people::{PEOPLE, Person};
-use actions::clinic::{door, drafting, issuing, patients, receiving};
-use actions::patient::{deeds, sealing, taking};
-use actions::{Answer, House, Moment, clock, outside};
+use actions::clinic::{drafting, issuing, lock, patients, receiving};
+use actions::patient::{import_runs, sealing, taking};
+use actions::{ActionResult, DataFolder, Moment, clock, platform};
 use chrono::{Duration, NaiveDate, NaiveTime};
 use chrono_tz::Tz;
 use exercises::alarm::Scope;
 use exercises::plan::Plan;
-use exercises::time::{Stamp, Wall};
+use exercises::time::{ResolvedTime, Stamp};
 use rand::SeedableRng;
 use rand::rngs::StdRng;
 use std::path::Path;
 use wire::Failure;
-use wire::clinic::{AddPatient, AskIssue};
-use wire::house::Role;
-use wire::patient::{CardSource, SealAsk, TakeAsk};
+use wire::app::Role;
+use wire::clinic::{AddPatientRequest, IssueRequest};
+use wire::patient::{CardSource, SealRequest, TakeCardRequest};
 
 /// The invented clinic.
 pub const CLINIC: &str = "Ropewalk Practice";
@@ -33,13 +33,13 @@ struct Scenario<'a> {
 }
 
 /// Makes every data folder under `out`: `clinic`, and one for each device.
-pub fn make(out: &Path, until: NaiveDate, place: Tz, seed: u64) -> Answer<()> {
+pub fn make(out: &Path, until: NaiveDate, place: Tz, seed: u64) -> ActionResult<()> {
     let scenario = Scenario { out, start: until - Duration::days(DAYS), until, place };
-    let mut clinic = House::open(&out.join("clinic"), true)?;
-    door::start(&mut clinic, CLINIC, PASSPHRASE.to_owned())?;
-    outside::write(&out.join("passphrase.txt"), format!("{PASSPHRASE}\n").as_bytes())?;
+    let mut clinic = DataFolder::open(&out.join("clinic"), true)?;
+    lock::start(&mut clinic, CLINIC, PASSPHRASE.to_owned())?;
+    platform::write(&out.join("passphrase.txt"), format!("{PASSPHRASE}\n").as_bytes())?;
     for (number, person) in PEOPLE.iter().enumerate() {
-        patients::add(&mut clinic, &AddPatient { code: person.code.to_owned(), name: None })?;
+        patients::add(&mut clinic, &AddPatientRequest { code: person.code.to_owned(), name: None })?;
         let mut chance = StdRng::seed_from_u64(seed + number as u64);
         scenario.live(&mut clinic, person, &mut chance)?;
     }
@@ -48,15 +48,15 @@ pub fn make(out: &Path, until: NaiveDate, place: Tz, seed: u64) -> Answer<()> {
 
 impl Scenario<'_> {
     /// One person: the first card, six weeks, perhaps a second card, and the summaries.
-    fn live(&self, clinic: &mut House, person: &Person, chance: &mut StdRng) -> Answer<()> {
+    fn live(&self, clinic: &mut DataFolder, person: &Person, chance: &mut StdRng) -> ActionResult<()> {
         let mut devices = self.devices(person)?;
         let review = self.until.max(self.start + Duration::days(1));
         let text = person.plan.replace("REVIEW", &review.to_string());
         let plan =
-            format::plan_file::read(&text, self.start).map_err(|fault| outside::not_understood(person.code, fault))?;
+            format::plan_file::read(&text, self.start).map_err(|fault| platform::not_understood(person.code, fault))?;
         let mut plan = self.visit(clinic, person, &mut devices, self.start, plan)?;
         let mut taken = self.moment(self.start, 8, 40).now;
-        let mut held_back = false;
+        let mut paused = false;
         for number in 0..=DAYS as u16 {
             let date = self.start + Duration::days(number.into());
             if person.second_card == Some(number) {
@@ -67,22 +67,22 @@ impl Scenario<'_> {
                 taken = self.moment(date, 8, 40).now;
             }
             let zone = self.moment(date, 12, 0).zone;
-            let balance_held_back = held_back;
-            let day = Day { person, plan: &plan, date, number, zone: &zone, taken, balance_held_back, device };
+            let balance_paused = paused;
+            let day = Day { person, plan: &plan, date, number, zone: &zone, taken, balance_paused, device };
             let last = self.moment(self.until, 8, 0).now;
-            for (device, deed) in day.deeds(chance).into_iter().filter(|(_, deed)| deed.at < last) {
-                deeds::record(&mut devices[device], None, &zone, person.code, std::slice::from_ref(&deed))?;
+            for (device, entry) in day.entries(chance).into_iter().filter(|(_, entry)| entry.at < last) {
+                import_runs::record(&mut devices[device], None, &zone, person.code, std::slice::from_ref(&entry))?;
             }
-            held_back |= person.trouble.is_some_and(|(day, trouble, _)| day == number && trouble.scope() == Scope::Balance);
+            paused |= person.trouble.is_some_and(|(day, trouble, _)| day == number && trouble.scope() == Scope::Balance);
         }
         self.hand_over(clinic, person, &mut devices, self.until)
     }
 
-    fn devices(&self, person: &Person) -> Answer<Vec<House>> {
+    fn devices(&self, person: &Person) -> ActionResult<Vec<DataFolder>> {
         let open = |name: &&str| {
-            let mut house = House::open(&self.out.join(name), true)?;
-            house.choose(Role::Patient)?;
-            Ok(house)
+            let mut folder = DataFolder::open(&self.out.join(name), true)?;
+            folder.choose_role(Role::Patient)?;
+            Ok(folder)
         };
         person.devices.iter().map(open).collect()
     }
@@ -102,25 +102,38 @@ impl Scenario<'_> {
     }
 
     /// A visit: the clinician issues a card, every device takes it.
-    fn visit(&self, clinic: &mut House, person: &Person, devices: &mut [House], day: NaiveDate, plan: Plan) -> Answer<Plan> {
-        let ask = AskIssue { code: person.code.to_owned(), plan };
+    fn visit(
+        &self,
+        clinic: &mut DataFolder,
+        person: &Person,
+        devices: &mut [DataFolder],
+        day: NaiveDate,
+        plan: Plan,
+    ) -> ActionResult<Plan> {
+        let request = IssueRequest { code: person.code.to_owned(), plan };
         let folder = self.out.join("cards").join(format!("{}-{day}", person.code));
-        let issued = issuing::issue(clinic, &self.moment(day, 8, 30), &ask, Some(&folder))?;
-        for house in devices {
+        let issued = issuing::issue(clinic, &self.moment(day, 8, 30), &request, Some(&folder))?;
+        for folder in devices {
             let source = CardSource::Text(issued.text.clone());
-            taking::take(house, &self.moment(day, 8, 40), &TakeAsk { source, agreed: Vec::new() })?;
+            taking::take(folder, &self.moment(day, 8, 40), &TakeCardRequest { source, agreed: Vec::new() })?;
         }
         Ok(issued.plan)
     }
 
     /// Every device seals its summary, the clinic receives them.
-    fn hand_over(&self, clinic: &mut House, person: &Person, devices: &mut [House], until: NaiveDate) -> Answer<()> {
+    fn hand_over(
+        &self,
+        clinic: &mut DataFolder,
+        person: &Person,
+        devices: &mut [DataFolder],
+        until: NaiveDate,
+    ) -> ActionResult<()> {
         let moment = self.moment(until, 8, 5);
-        for (house, name) in devices.iter_mut().zip(person.devices) {
-            let plan = actions::patient::plans::one(house, None)?.plan().id;
+        for (folder, name) in devices.iter_mut().zip(person.devices) {
+            let plan = actions::patient::plans::one(folder, None)?.plan().id;
             let path = self.out.join("summaries").join(format!("{name}-{until}.age"));
-            outside::folder(&self.out.join("summaries"))?;
-            sealing::seal(house, &moment, &SealAsk { plan, from: None, until, note: None }, Some(&path))?;
+            platform::folder(&self.out.join("summaries"))?;
+            sealing::seal(folder, &moment, &SealRequest { plan, from: None, until, note: None }, Some(&path))?;
             receive(clinic, &path)?;
         }
         Ok(())
@@ -130,8 +143,8 @@ impl Scenario<'_> {
         let local = day.and_time(NaiveTime::from_hms_opt(hour, minute, 0).unwrap_or_default());
         let around = clock::at(local.and_utc().timestamp_millis(), self.place);
         let now: Stamp = match around.zone.resolve(local) {
-            Wall::Once(at) | Wall::Twice(at) => at,
-            Wall::Never => around.now,
+            ResolvedTime::Once(at) | ResolvedTime::Twice(at) => at,
+            ResolvedTime::Never => around.now,
         };
         Moment { now, zone: around.zone }
     }
@@ -142,8 +155,8 @@ fn device(devices: usize, hour: u16) -> usize {
     if (8..18).contains(&hour) { 0 } else { devices - 1 }
 }
 
-fn receive(clinic: &mut House, path: &Path) -> Answer<()> {
-    let bytes = outside::read(path, outside::MOST_SUMMARY);
+fn receive(clinic: &mut DataFolder, path: &Path) -> ActionResult<()> {
+    let bytes = platform::read(path, platform::MAX_SUMMARY);
     let receipts = receiving::receive(clinic, vec![(path.display().to_string(), bytes)])?;
     let refused = receipts.into_iter().find_map(|receipt| match receipt.outcome {
         wire::clinic::Outcome::Refused(failure) => Some(failure),

@@ -1,14 +1,14 @@
 //! Since when it broke off.
 //!
 //! Rule (our design): each day on which the item was asked for has the share of its slots that were done, days without any
-//! record counting as nothing done; excused days and days held back by an alarm are taken out. The days are cut in two where
+//! record counting as nothing done; days off and days paused by an alarm are taken out. The days are cut in two where
 //! two constant shares fit best, by the likelihood of a Bernoulli variable with the day as the unit (slots of one day are
 //! correlated, so nine slots weigh as one day; shares between 0 and 1 enter as in the quasi-likelihood of Papke & Wooldridge
 //! 1996, J Appl Econom 11:619-632; recalled). It broke off there if
-//! - each part has [`LEAST_DAYS`] days or more,
-//! - the share falls by [`LEAST_DROP`] or more,
+//! - each part has [`MIN_DAYS`] days or more,
+//! - the share falls by [`MIN_DROP`] or more,
 //! - the first day of the later part lies below the middle of both shares, so that no good day is named as the beginning, and
-//! - twice the gain in log-likelihood over one constant share is [`LEAST_GAIN`] or more: the best of many cuts gains more by
+//! - twice the gain in log-likelihood over one constant share is [`MIN_GAIN`] or more: the best of many cuts gains more by
 //!   chance than one cut chosen beforehand, so the usual 3.84 would cry wolf.
 //!
 //! Only one cut is looked for, and only a fall; a rise is no breaking off.
@@ -17,11 +17,11 @@ use super::days::by_day;
 use super::{KofN, SlotOn};
 
 /// Days that each part needs.
-pub const LEAST_DAYS: usize = 5;
+pub const MIN_DAYS: usize = 5;
 /// Fall of the share of slots done, 0 to 1.
-pub const LEAST_DROP: f64 = 0.30;
+pub const MIN_DROP: f64 = 0.30;
 /// Twice the gain in log-likelihood.
-pub const LEAST_GAIN: f64 = 8.0;
+pub const MIN_GAIN: f64 = 8.0;
 
 /// Since when it broke off.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -51,7 +51,7 @@ fn sum(days: &[(u16, KofN)]) -> Option<KofN> {
 
 /// Where the later part begins.
 fn best_cut(shares: &[f64]) -> Option<usize> {
-    let last = shares.len().checked_sub(LEAST_DAYS)?;
+    let last = shares.len().checked_sub(MIN_DAYS)?;
     let total: f64 = shares.iter().sum();
     let whole = log_likelihood(total, shares.len());
     // The sum before each day is carried along: two years have as many cuts as days.
@@ -60,15 +60,15 @@ fn best_cut(shares: &[f64]) -> Option<usize> {
         *sum += share;
         Some(before)
     });
-    let gains = sums_before.enumerate().take(last + 1).skip(LEAST_DAYS).filter_map(|(cut, before)| {
+    let gains = sums_before.enumerate().take(last + 1).skip(MIN_DAYS).filter_map(|(cut, before)| {
         let (after, days_after) = (total - before, shares.len() - cut);
         let (high, low) = (before / cut as f64, after / days_after as f64);
         // Shares are small fractions; a hair's breadth of rounding does not keep 0.8 to 0.5 out.
-        let falls = high - low >= LEAST_DROP - 1e-9 && shares[cut] < high.midpoint(low);
+        let falls = high - low >= MIN_DROP - 1e-9 && shares[cut] < high.midpoint(low);
         falls.then(|| (cut, 2.0 * (log_likelihood(before, cut) + log_likelihood(after, days_after) - whole)))
     });
     let (cut, gain) = gains.max_by(|one, other| one.1.total_cmp(&other.1))?;
-    (gain >= LEAST_GAIN).then_some(cut)
+    (gain >= MIN_GAIN).then_some(cut)
 }
 
 /// The greatest log-likelihood of so many days' shares under one constant share, their own mean.
@@ -80,7 +80,7 @@ fn log_likelihood(sum: f64, days: usize) -> f64 {
 
 #[cfg(test)]
 mod tests {
-    use super::super::samples::{EXCUSED, day, share_of_day, unseen};
+    use super::super::samples::{DAY_OFF, day, share_of_day, unseen};
     use super::*;
     use proptest::prelude::*;
 
@@ -106,9 +106,9 @@ mod tests {
     }
 
     #[test]
-    fn excused_days_are_no_breaking_off() {
+    fn days_off_are_not_a_break() {
         let mut slots = days(&[9; 10]);
-        slots.extend((10..20).flat_map(|number| day(number, &[EXCUSED; 9])));
+        slots.extend((10..20).flat_map(|number| day(number, &[DAY_OFF; 9])));
         assert_eq!(broke_off(&slots), None);
     }
 
@@ -174,8 +174,8 @@ mod tests {
         fn what_is_found_holds_the_rule(done in prop::collection::vec(0usize..=9, 0..60)) {
             if let Some(found) = broke_off(&days(&done)) {
                 let cut = usize::from(found.since);
-                prop_assert!(cut >= LEAST_DAYS && done.len() - cut >= LEAST_DAYS);
-                prop_assert!(found.before.share() - found.after.share() >= LEAST_DROP - 1e-9);
+                prop_assert!(cut >= MIN_DAYS && done.len() - cut >= MIN_DAYS);
+                prop_assert!(found.before.share() - found.after.share() >= MIN_DROP - 1e-9);
                 prop_assert_eq!(found.before.n + found.after.n, 9 * done.len() as u32);
             }
         }

@@ -1,7 +1,7 @@
 //! Slots by how they went, and slots done of slots asked for.
 //!
 //! Rule: a slot is done when its whole dose was done. Asked for is every slot but those in an hour that did not exist and
-//! those that an alarm held back; excused slots and slots of days without any record are given both ways, left out and
+//! those that an alarm paused; slots on days off and slots of days without any record are given both ways, left out and
 //! counted as not done, because each way alone misleads (adherence is to what was *agreed*: WHO 2003, as cited in Holden
 //! 2014, Syst Rev 3:10; "days never opened" were a third of a paper diary's days: Stone 2002, BMJ 324:1193).
 
@@ -18,16 +18,20 @@ pub struct SlotCounts {
     pub written_in: u32,
     /// Done in part.
     pub partly: u32,
-    /// Left out, with a reason.
-    pub left_out: u32,
-    /// Passed by on a day with a record.
-    pub passed_by: u32,
-    /// On an excused day, and not done.
-    pub excused: u32,
+    /// Skipped, with a reason.
+    #[cfg_attr(feature = "serde", serde(rename = "left_out"))]
+    pub skipped: u32,
+    /// Not done on a day with a record.
+    #[cfg_attr(feature = "serde", serde(rename = "passed_by"))]
+    pub not_done: u32,
+    /// On a day off, and not done.
+    #[cfg_attr(feature = "serde", serde(rename = "excused"))]
+    pub day_off: u32,
     /// On a day without any record.
     pub unrecorded: u32,
-    /// Held back by an alarm: not asked for.
-    pub held_back: u32,
+    /// Paused by an alarm: not asked for.
+    #[cfg_attr(feature = "serde", serde(rename = "held_back"))]
+    pub paused: u32,
     /// In an hour that the clocks jumped over: not asked for.
     pub no_such_hour: u32,
 }
@@ -44,11 +48,11 @@ impl SlotCounts {
             Mark::Done if slot.written_in => &mut self.written_in,
             Mark::Done => &mut self.done,
             Mark::Partly(_) => &mut self.partly,
-            Mark::LeftOut(_) => &mut self.left_out,
-            Mark::Excused(_) => &mut self.excused,
-            Mark::HeldBack => &mut self.held_back,
-            Mark::PassedBy if slot.seen => &mut self.passed_by,
-            Mark::PassedBy => &mut self.unrecorded,
+            Mark::Skipped(_) => &mut self.skipped,
+            Mark::DayOff(_) => &mut self.day_off,
+            Mark::Paused => &mut self.paused,
+            Mark::NotDone if slot.seen => &mut self.not_done,
+            Mark::NotDone => &mut self.unrecorded,
             Mark::NoSuchHour => &mut self.no_such_hour,
             Mark::Due | Mark::ToCome => return,
         };
@@ -56,10 +60,10 @@ impl SlotCounts {
     }
 
     fn asked(&self) -> u32 {
-        self.all_done() + self.partly + self.left_out + self.passed_by
+        self.all_done() + self.partly + self.skipped + self.not_done
     }
 
-    /// Done of asked for, on days with a record, excused slots left out.
+    /// Done of asked for, on days with a record, slots on days off left out.
     pub fn kept(&self) -> Option<KofN> {
         KofN::of(self.all_done(), self.asked())
     }
@@ -69,9 +73,9 @@ impl SlotCounts {
         KofN::of(self.done, self.asked())
     }
 
-    /// As [`SlotCounts::kept`], with excused slots counted as not done.
-    pub fn kept_with_excused(&self) -> Option<KofN> {
-        KofN::of(self.all_done(), self.asked() + self.excused)
+    /// As [`SlotCounts::kept`], with slots on days off counted as not done.
+    pub fn kept_with_days_off(&self) -> Option<KofN> {
+        KofN::of(self.all_done(), self.asked() + self.day_off)
     }
 
     /// As [`SlotCounts::kept`], with the slots of days without any record counted as not done.
@@ -89,7 +93,7 @@ pub fn count<'a>(slots: impl IntoIterator<Item = &'a SlotOn>) -> SlotCounts {
 
 #[cfg(test)]
 mod tests {
-    use super::super::samples::{EXCUSED, LEFT_OUT, PARTLY, day, slot, unseen};
+    use super::super::samples::{DAY_OFF, PARTLY, SKIPPED, day, slot, unseen};
     use super::*;
 
     fn k_of_n(k: u32, n: u32) -> Option<KofN> {
@@ -98,53 +102,53 @@ mod tests {
 
     #[test]
     fn each_mark_has_its_own_count() {
-        let marks = [Mark::Done, PARTLY, LEFT_OUT, Mark::PassedBy, EXCUSED, Mark::HeldBack, Mark::NoSuchHour];
+        let marks = [Mark::Done, PARTLY, SKIPPED, Mark::NotDone, DAY_OFF, Mark::Paused, Mark::NoSuchHour];
         let mut slots = day(0, &marks);
-        slots.extend(unseen(day(1, &[Mark::PassedBy, Mark::PassedBy])));
+        slots.extend(unseen(day(1, &[Mark::NotDone, Mark::NotDone])));
         slots.push(SlotOn { written_in: true, ..slot(2, 0, Mark::Done) });
         let counted = count(&slots);
         let expected = SlotCounts {
             done: 1,
             written_in: 1,
             partly: 1,
-            left_out: 1,
-            passed_by: 1,
-            excused: 1,
+            skipped: 1,
+            not_done: 1,
+            day_off: 1,
             unrecorded: 2,
-            held_back: 1,
+            paused: 1,
             no_such_hour: 1,
         };
         assert_eq!(counted, expected);
     }
 
     #[test]
-    fn excused_slots_are_told_both_ways() {
-        let counted = count(&day(0, &[Mark::Done, Mark::PassedBy, EXCUSED, EXCUSED]));
+    fn slots_on_days_off_are_counted_both_ways() {
+        let counted = count(&day(0, &[Mark::Done, Mark::NotDone, DAY_OFF, DAY_OFF]));
         assert_eq!(counted.kept(), k_of_n(1, 2));
-        assert_eq!(counted.kept_with_excused(), k_of_n(1, 4));
+        assert_eq!(counted.kept_with_days_off(), k_of_n(1, 4));
     }
 
     #[test]
     fn a_day_without_a_record_is_not_a_day_on_which_nothing_was_done() {
-        let counted = count(&unseen(day(0, &[Mark::PassedBy, Mark::PassedBy])));
+        let counted = count(&unseen(day(0, &[Mark::NotDone, Mark::NotDone])));
         assert_eq!(counted.kept(), None, "not 0 %");
         assert_eq!(counted.kept_with_unrecorded(), k_of_n(0, 2));
-        assert_eq!(count(&day(0, &[Mark::PassedBy])).kept(), k_of_n(0, 1), "seen, and not done");
+        assert_eq!(count(&day(0, &[Mark::NotDone])).kept(), k_of_n(0, 1), "seen, and not done");
     }
 
     #[test]
     fn what_was_never_asked_for_is_in_no_count() {
-        let counted = count(&day(0, &[Mark::Done, Mark::HeldBack, Mark::NoSuchHour, Mark::ToCome, Mark::Due]));
+        let counted = count(&day(0, &[Mark::Done, Mark::Paused, Mark::NoSuchHour, Mark::ToCome, Mark::Due]));
         assert_eq!(counted.kept(), k_of_n(1, 1));
-        assert_eq!(counted.kept_with_excused(), k_of_n(1, 1));
-        assert_eq!(count(&day(0, &[Mark::HeldBack])).kept(), None);
+        assert_eq!(counted.kept_with_days_off(), k_of_n(1, 1));
+        assert_eq!(count(&day(0, &[Mark::Paused])).kept(), None);
         assert_eq!(count(&[]).kept(), None);
     }
 
     #[test]
-    fn what_was_written_in_afterwards_is_told_apart() {
+    fn what_was_written_in_afterwards_is_counted_apart() {
         let written = SlotOn { written_in: true, ..slot(0, 0, Mark::Done) };
-        let counted = count(&[written, slot(0, 1, Mark::Done), slot(0, 2, Mark::PassedBy)]);
+        let counted = count(&[written, slot(0, 1, Mark::Done), slot(0, 2, Mark::NotDone)]);
         assert_eq!(counted.kept(), k_of_n(2, 3));
         assert_eq!(counted.kept_timed(), k_of_n(1, 3));
     }

@@ -1,7 +1,7 @@
 //! Days kept of days asked for.
 //!
 //! Rule (our design, after the frequency parameter of Bailey 2020, Br J Sports Med 54:326-331): a day is kept when 80 % or
-//! more of that day's slots were done. Days without any record and excused days stand apart.
+//! more of that day's slots were done. Days without any record and days off stand apart.
 
 use super::{AS_AGREED_PERCENT, KofN, SlotCounts, SlotOn};
 
@@ -15,8 +15,9 @@ pub struct DayCounts {
     pub nothing_done: u16,
     /// Days on which slots were due and no device has an entry.
     pub unrecorded: u16,
-    /// Days on which every slot that counts was excused.
-    pub excused: u16,
+    /// Days on which every slot that counts was on a day off.
+    #[cfg_attr(feature = "serde", serde(rename = "excused"))]
+    pub days_off: u16,
 }
 
 /// The slots of each day, counted; days ascending. Slots may come in any order, and come by day.
@@ -47,13 +48,13 @@ pub fn day_counts(slots: &[SlotOn]) -> DayCounts {
         kept: KofN::of(kept as u32, asked.len() as u32),
         nothing_done: asked.iter().filter(|(day, _)| day.all_done() + day.partly == 0).count() as u16,
         unrecorded: apart(|day| day.unrecorded),
-        excused: apart(|day| if day.unrecorded > 0 { 0 } else { day.excused }),
+        days_off: apart(|day| if day.unrecorded > 0 { 0 } else { day.day_off }),
     }
 }
 
 #[cfg(test)]
 mod tests {
-    use super::super::samples::{EXCUSED, day, share_of_day, unseen};
+    use super::super::samples::{DAY_OFF, day, share_of_day, unseen};
     use super::*;
     use crate::history::Mark;
 
@@ -69,18 +70,18 @@ mod tests {
     }
 
     #[test]
-    fn days_without_a_record_and_excused_days_stand_apart() {
+    fn days_without_a_record_and_days_off_are_counted_apart() {
         let mut slots = share_of_day(0, 1, 1);
-        slots.extend(unseen(day(1, &[Mark::PassedBy])));
-        slots.extend(day(2, &[EXCUSED, EXCUSED]));
-        slots.extend(day(3, &[Mark::HeldBack]));
+        slots.extend(unseen(day(1, &[Mark::NotDone])));
+        slots.extend(day(2, &[DAY_OFF, DAY_OFF]));
+        slots.extend(day(3, &[Mark::Paused]));
         let counted = day_counts(&slots);
-        assert_eq!(counted, DayCounts { kept: Some(KofN { k: 1, n: 1 }), nothing_done: 0, unrecorded: 1, excused: 1 });
+        assert_eq!(counted, DayCounts { kept: Some(KofN { k: 1, n: 1 }), nothing_done: 0, unrecorded: 1, days_off: 1 });
     }
 
     #[test]
     fn what_is_left_of_a_day_decides() {
-        let counted = day_counts(&day(0, &[Mark::Done, EXCUSED, Mark::HeldBack]));
+        let counted = day_counts(&day(0, &[Mark::Done, DAY_OFF, Mark::Paused]));
         assert_eq!(counted.kept, Some(KofN { k: 1, n: 1 }));
         assert_eq!(day_counts(&[]).kept, None);
     }

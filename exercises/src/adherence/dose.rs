@@ -2,7 +2,7 @@
 //!
 //! Rule: seconds held of seconds asked for; repetitions done of repetitions asked for; balance trials attempted of trials
 //! asked for (seconds on one leg are a result, never adherence). Each slot's dose is capped at its own target, so that
-//! overdoing on one day never hides a slot passed by on another; what was done beyond stands apart. Frequency and duration
+//! overdoing on one day never hides a slot was not done on another; what was done beyond stands apart. Frequency and duration
 //! are kept apart because they differ in the same people (60.7 % and 70.9 %: Medina-Mirapeix 2009, BMC Musculoskelet Disord
 //! 10:155, 10.1186/1471-2474-10-155; seen).
 
@@ -78,15 +78,15 @@ pub fn dose_kept(slots: &[SlotOn], unit: DoseUnit) -> Option<DoseKept> {
 
 fn asked_for(slot: &SlotOn) -> bool {
     match slot.mark {
-        Mark::Done | Mark::Partly(_) | Mark::LeftOut(_) => true,
-        Mark::PassedBy => slot.seen,
-        Mark::Excused(_) | Mark::HeldBack | Mark::NoSuchHour | Mark::Due | Mark::ToCome => false,
+        Mark::Done | Mark::Partly(_) | Mark::Skipped(_) => true,
+        Mark::NotDone => slot.seen,
+        Mark::DayOff(_) | Mark::Paused | Mark::NoSuchHour | Mark::Due | Mark::ToCome => false,
     }
 }
 
 #[cfg(test)]
 mod tests {
-    use super::super::samples::{EXCUSED, LEFT_OUT, PARTLY, day, slot, unseen};
+    use super::super::samples::{DAY_OFF, PARTLY, SKIPPED, day, slot, unseen};
     use super::*;
     use crate::catalogue::Tempo;
     use crate::plan::Side;
@@ -96,13 +96,13 @@ mod tests {
     #[test]
     fn each_slot_is_capped_so_that_overdoing_hides_nothing() {
         let overdone = SlotOn { over: 20_000, ..slot(0, 0, Mark::Done) };
-        let kept = dose_kept(&[overdone, slot(0, 1, Mark::PassedBy)], DoseUnit::HoldSeconds);
+        let kept = dose_kept(&[overdone, slot(0, 1, Mark::NotDone)], DoseUnit::HoldSeconds);
         assert_eq!(kept, Some(DoseKept { unit: DoseUnit::HoldSeconds, done: 30, of: 60, over: 20 }));
     }
 
     #[test]
     fn parts_count_as_far_as_they_got() {
-        let kept = dose_kept(&day(0, &[Mark::Done, PARTLY, LEFT_OUT]), DoseUnit::HoldSeconds).expect("asked for");
+        let kept = dose_kept(&day(0, &[Mark::Done, PARTLY, SKIPPED]), DoseUnit::HoldSeconds).expect("asked for");
         assert_eq!((kept.done, kept.of), (40, 90));
     }
 
@@ -114,8 +114,8 @@ mod tests {
 
     #[test]
     fn only_what_was_asked_for_counts() {
-        let mut slots = day(0, &[EXCUSED, Mark::HeldBack, Mark::NoSuchHour]);
-        slots.extend(unseen(day(1, &[Mark::PassedBy])));
+        let mut slots = day(0, &[DAY_OFF, Mark::Paused, Mark::NoSuchHour]);
+        slots.extend(unseen(day(1, &[Mark::NotDone])));
         assert_eq!(dose_kept(&slots, DoseUnit::HoldSeconds), None);
     }
 

@@ -1,6 +1,6 @@
 //! The longest stretch with nothing done, and the last day with something done.
 //!
-//! Rule (our design): days on which the item was asked for stand in a row; excused days and days held back by an alarm are
+//! Rule (our design): days on which the item was asked for stand in a row; days off and days paused by an alarm are
 //! taken out of it. The longest unbroken stretch of days without anything done, not even in part, is the gap; of two equal
 //! ones the later. Days without any record belong to it, and it says how many they are.
 
@@ -52,7 +52,7 @@ fn any_done(counts: &SlotCounts) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use super::super::samples::{EXCUSED, PARTLY, day, share_of_day, unseen};
+    use super::super::samples::{DAY_OFF, PARTLY, day, share_of_day, unseen};
     use super::*;
     use crate::history::Mark;
 
@@ -62,21 +62,21 @@ mod tests {
 
     #[test]
     fn the_longest_stretch_counts_and_of_equal_ones_the_later() {
-        let (done, not) = (Mark::Done, Mark::PassedBy);
+        let (done, not) = (Mark::Done, Mark::NotDone);
         let gap = longest_gap(&days(&[not, not, done, not, not, done, not])).expect("a gap");
         assert_eq!(gap, Gap { days: 2, unrecorded: 0, from: 3, until: 4 });
         assert_eq!(longest_gap(&days(&[done, PARTLY, done])), None, "a part is something");
     }
 
     #[test]
-    fn excused_and_held_back_days_neither_break_nor_lengthen_it() {
-        let not = Mark::PassedBy;
-        let gap = longest_gap(&days(&[Mark::Done, not, EXCUSED, Mark::HeldBack, not, Mark::Done])).expect("a gap");
+    fn days_off_and_paused_days_neither_break_nor_lengthen_the_gap() {
+        let not = Mark::NotDone;
+        let gap = longest_gap(&days(&[Mark::Done, not, DAY_OFF, Mark::Paused, not, Mark::Done])).expect("a gap");
         assert_eq!(gap, Gap { days: 2, unrecorded: 0, from: 1, until: 4 });
     }
 
     #[test]
-    fn days_without_a_record_belong_to_it_and_are_told() {
+    fn days_without_a_record_belong_to_the_gap_and_are_counted() {
         let mut slots = share_of_day(0, 1, 1);
         slots.extend(share_of_day(1, 0, 1));
         slots.extend(unseen(share_of_day(2, 0, 1)));
@@ -85,7 +85,7 @@ mod tests {
 
     #[test]
     fn the_last_day_with_anything_done() {
-        assert_eq!(last_done(&days(&[Mark::Done, PARTLY, Mark::PassedBy])), Some(1));
-        assert_eq!(last_done(&days(&[Mark::PassedBy])), None);
+        assert_eq!(last_done(&days(&[Mark::Done, PARTLY, Mark::NotDone])), Some(1));
+        assert_eq!(last_done(&days(&[Mark::NotDone])), None);
     }
 }

@@ -2,7 +2,7 @@
 //!
 //! One rule a file. Quantities after the parameters that adherence is usually told by, frequency and dose (Bailey 2020,
 //! Br J Sports Med 54:326-331, 10.1136/bjsports-2017-098742): slots done of slots asked for, dose done of dose asked for,
-//! days kept of days asked for. The clocks' missing hours and what an alarm held back were never asked for. Days without any
+//! days kept of days asked for. The clocks' missing hours and what an alarm paused were never asked for. Days without any
 //! record stand apart from days on which nothing was done; entries written in afterwards stand apart from timed ones (in a
 //! paper diary 90 % were claimed and 11 % true: Stone 2002, BMJ 324:1193). No figure is corrected for overstatement.
 
@@ -22,7 +22,7 @@ use crate::history::Mark;
 use crate::id::ItemId;
 use crate::run::Share;
 
-pub use broke_off::{BreakOff, LEAST_DAYS, LEAST_DROP, LEAST_GAIN, broke_off};
+pub use broke_off::{BreakOff, MIN_DAYS, MIN_DROP, MIN_GAIN, broke_off};
 pub use counts::{SlotCounts, count};
 pub(crate) use days::by_day;
 pub use days::{DayCounts, day_counts};
@@ -73,12 +73,12 @@ pub struct ItemAdherence {
     pub in_force: bool,
     /// Every slot by how it went.
     pub slots: SlotCounts,
-    /// Slots done of slots asked for, on days with a record; excused days left out. `None`: nothing was asked for.
+    /// Slots done of slots asked for, on days with a record; days off left out. `None`: nothing was asked for.
     pub kept: Option<KofN>,
     /// Of [`ItemAdherence::kept`], those that were timed while they were done: entries written in afterwards left out of `k`.
     pub kept_timed: Option<KofN>,
-    /// The same as [`ItemAdherence::kept`], with what was excused counted as not done.
-    pub kept_with_excused: Option<KofN>,
+    /// The same as [`ItemAdherence::kept`], with slots on days off counted as not done.
+    pub kept_with_days_off: Option<KofN>,
     /// The same as [`ItemAdherence::kept`], with the slots of days without any record counted as not done.
     pub kept_with_unrecorded: Option<KofN>,
     /// Dose done of dose asked for, over the slots of [`ItemAdherence::kept`].

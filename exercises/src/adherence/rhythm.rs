@@ -36,9 +36,9 @@ mod tests {
 
     #[test]
     fn by_weekday() {
-        let mut slots = day(0, &[Mark::Done, Mark::PassedBy]);
+        let mut slots = day(0, &[Mark::Done, Mark::NotDone]);
         slots.extend(day(7, &[Mark::Done]));
-        slots.extend(day(5, &[Mark::PassedBy]));
+        slots.extend(day(5, &[Mark::NotDone]));
         let found = rhythm(&slots);
         assert_eq!(found.weekdays[0], Some(KofN { k: 2, n: 3 }), "two Mondays");
         assert_eq!(found.weekdays[5], Some(KofN { k: 0, n: 1 }), "a Saturday");
@@ -48,12 +48,12 @@ mod tests {
     #[test]
     fn by_hour_also_beyond_midnight() {
         let late = SlotOn { minute: 1440 + 90, ..slot(0, 5, Mark::Done) };
-        let found = rhythm(&[slot(0, 0, Mark::Done), slot(1, 0, Mark::PassedBy), late]);
+        let found = rhythm(&[slot(0, 0, Mark::Done), slot(1, 0, Mark::NotDone), late]);
         assert_eq!(found.hours, [(1, KofN { k: 1, n: 1 }), (9, KofN { k: 1, n: 2 })]);
     }
 
     #[test]
     fn days_without_a_record_are_not_in_it() {
-        assert_eq!(rhythm(&unseen(day(0, &[Mark::PassedBy]))), Rhythm::default());
+        assert_eq!(rhythm(&unseen(day(0, &[Mark::NotDone]))), Rhythm::default());
     }
 }

@@ -3,12 +3,12 @@
 use super::{DoseUnit, SlotOn};
 use crate::history::Mark;
 use crate::id::ItemId;
-use crate::log::{Barrier, Excuse};
+use crate::log::{Barrier, DayOffReason};
 use crate::run::{RunEnd, Share};
 use crate::summary::RunOn;
 
-pub const LEFT_OUT: Mark = Mark::LeftOut(Barrier::NoTime);
-pub const EXCUSED: Mark = Mark::Excused(Excuse::Ill);
+pub const SKIPPED: Mark = Mark::Skipped(Barrier::NoTime);
+pub const DAY_OFF: Mark = Mark::DayOff(DayOffReason::Ill);
 pub const PARTLY: Mark = Mark::Partly(Share { done: 1, of: 3 });
 
 /// A slot of three holds of ten seconds at nine; day 0 is a Monday.
@@ -44,9 +44,9 @@ pub fn unseen(slots: Vec<SlotOn>) -> Vec<SlotOn> {
     slots.into_iter().map(|slot| SlotOn { seen: false, ..slot }).collect()
 }
 
-/// `done` of `of` slots done on a day, the rest passed by.
+/// `done` of `of` slots done on a day, the rest not done.
 pub fn share_of_day(day_number: u16, done: usize, of: usize) -> Vec<SlotOn> {
-    let marks: Vec<Mark> = (0..of).map(|number| if number < done { Mark::Done } else { Mark::PassedBy }).collect();
+    let marks: Vec<Mark> = (0..of).map(|number| if number < done { Mark::Done } else { Mark::NotDone }).collect();
     day(day_number, &marks)
 }
 

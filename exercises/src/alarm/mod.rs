@@ -79,7 +79,7 @@ pub struct Alarm {
     pub item: Option<ItemId>,
 }
 
-/// Whether `alarm` holds `item` back. An alarm of one exercise that was raised outside a run holds back the whole plan,
+/// Whether `alarm` pauses `item`. An alarm of one exercise that was raised outside a run pauses the whole plan,
 /// since nobody can tell which exercise is meant.
 pub fn blocks(alarm: &Alarm, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
     !plan.cleared.contains(&alarm.entry) && reaches(alarm.trouble, alarm.item, item, plan, catalogue)
@@ -96,7 +96,7 @@ pub fn reaches(trouble: Trouble, during: Option<ItemId>, item: &Item, plan: &Pla
     }
 }
 
-/// Of the `alarms` that hold `item` back the gravest, and of equal ones the first: what to do follows from it.
+/// Of the `alarms` that pause `item` the gravest, and of equal ones the first: what to do follows from it.
 pub fn blocking<'a>(alarms: &'a [Alarm], item: &Item, plan: &Plan, catalogue: &Catalogue) -> Option<&'a Alarm> {
     alarms.iter().filter(|alarm| blocks(alarm, item, plan, catalogue)).min_by_key(|alarm| alarm.trouble)
 }

@@ -1,4 +1,4 @@
-//! What each trouble holds back, on every item.
+//! What each trouble pauses, on every item.
 
 use super::*;
 use crate::id::LogId;
@@ -9,8 +9,8 @@ fn alarm(trouble: Trouble, during: Option<ItemId>) -> Alarm {
     Alarm { entry: EntryRef { log: PHONE, n: 5 }, at: Stamp { utc_ms: 0, offset_s: 0 }, trouble, item: during }
 }
 
-/// Which of hold, balance and counted movement are held back.
-fn held_back(trouble: Trouble, during: Option<ItemId>) -> Vec<ItemId> {
+/// Which of hold, balance and counted movement are paused.
+fn paused(trouble: Trouble, during: Option<ItemId>) -> Vec<ItemId> {
     let (plan, catalogue) = (plan(), catalogue());
     let blocked = plan.items.iter().filter(|item| blocks(&alarm(trouble, during), item, &plan, &catalogue));
     blocked.map(|item| item.id).collect()
@@ -27,13 +27,13 @@ fn each_trouble_reaches_as_far_as_it_should() {
             Trouble::Fell | Trouble::NearlyFell => (vec![BALANCE], vec![BALANCE]),
             Trouble::TooMuchPain | Trouble::Other => (vec![HOLD], all.clone()),
         };
-        assert_eq!(held_back(trouble, Some(HOLD)), during_hold, "{trouble:?} during the hold");
-        assert_eq!(held_back(trouble, None), outside, "{trouble:?} outside a run");
+        assert_eq!(paused(trouble, Some(HOLD)), during_hold, "{trouble:?} during the hold");
+        assert_eq!(paused(trouble, None), outside, "{trouble:?} outside a run");
     }
 }
 
 #[test]
-fn the_same_exercise_is_held_back_on_every_rung_and_item() {
+fn the_same_exercise_is_paused_on_every_rung_and_item() {
     let mut plan = plan();
     let twin = Item { id: ItemId(9), rung: Some(rung("chair")), ..item(HOLD_DOSE, Side::Neither) };
     plan.items.push(twin.clone());
@@ -54,14 +54,14 @@ fn only_the_entry_that_a_card_lists_is_cleared() {
 }
 
 #[test]
-fn an_exercise_that_nobody_knows_is_held_back_by_a_fall() {
+fn an_unknown_exercise_is_paused_by_a_fall() {
     let mut plan = plan();
     plan.items[0].exercise = crate::catalogue::ExerciseId::new("unheard-of").expect("an id");
     assert!(blocks(&alarm(Trouble::Fell, None), &plan.items[0], &plan, &catalogue()));
 }
 
 #[test]
-fn of_several_the_gravest_is_told() {
+fn of_several_alarms_the_gravest_is_shown() {
     let (plan, catalogue) = (plan(), catalogue());
     let alarms =
         [Trouble::TooMuchPain, Trouble::Nerve, Trouble::HeartOrBreath, Trouble::Other].map(|t| alarm(t, Some(HOLD)));

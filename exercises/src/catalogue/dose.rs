@@ -126,7 +126,7 @@ impl Dose {
 
     /// Seconds of one whole doing with its rests, both sides where there are sides.
     /// There is no rest after the last part; changing sides counts as one rest.
-    pub fn whole_s(&self, side: Sidedness) -> u32 {
+    pub fn total_s(&self, side: Sidedness) -> u32 {
         let rest_s = u32::from(match *self {
             Dose::Hold { rest_s, .. } | Dose::Balance { rest_s, .. } | Dose::Reps { rest_s, .. } => rest_s,
         });
@@ -170,8 +170,8 @@ mod tests {
 
     #[test]
     fn time_is_work_and_the_rests_between() {
-        assert_eq!((HOLD.work_s(), HOLD.whole_s(Sidedness::None)), (30, 50));
-        assert_eq!(HOLD.whole_s(Sidedness::EachSide), 60 + 5 * 10);
-        assert_eq!((REPS.work_s(), REPS.whole_s(Sidedness::None)), (96, 156));
+        assert_eq!((HOLD.work_s(), HOLD.total_s(Sidedness::None)), (30, 50));
+        assert_eq!(HOLD.total_s(Sidedness::EachSide), 60 + 5 * 10);
+        assert_eq!((REPS.work_s(), REPS.total_s(Sidedness::None)), (96, 156));
     }
 }

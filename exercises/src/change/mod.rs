@@ -16,4 +16,4 @@ pub use activity::{
 pub use pain::pain_over_days;
 pub use stance::{Conditions, StanceChange, StanceDay, seconds, stance_change, stance_day};
 pub use sway::{SwaySeries, SwaySession, sway_series};
-pub use symmetry::{LATEST_DAYS, LEAST_DAYS, OneLeg, SideToSide, compare_legs};
+pub use symmetry::{LATEST_DAYS, MIN_DAYS, OneLeg, SideToSide, compare_legs};

@@ -44,7 +44,7 @@ mod tests {
     }
 
     #[test]
-    fn a_low_start_is_no_call() {
+    fn a_low_first_rating_gives_no_verdict() {
         check(&[1, 1, 1, 0, 0, 0], PainVerdict::BaselineTooLow);
     }
 }

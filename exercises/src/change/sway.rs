@@ -5,7 +5,7 @@
 //! ([`crate::sway::session_change`]). Only like with like: the kind of source of the newest trial counts, others are left out.
 
 use crate::summary::SwayOn;
-use crate::sway::{SESSION_MIN_TRIALS, SessionChange, Shown, SourceKind, session_change};
+use crate::sway::{ReportedFigures, SESSION_MIN_TRIALS, SessionChange, SourceKind, session_change};
 use std::collections::BTreeMap;
 
 /// One day's measured trials.
@@ -47,15 +47,15 @@ pub struct SwaySeries {
 /// The series of the trials of each day, oldest first; `None` where no sensor took part.
 pub fn sway_series(days: &BTreeMap<u16, Vec<&SwayOn>>) -> Option<SwaySeries> {
     let kind = days.values().flatten().last()?.kind;
-    let like = |day: &[&SwayOn]| -> Vec<Shown> {
+    let like = |day: &[&SwayOn]| -> Vec<ReportedFigures> {
         day.iter().filter(|one| one.kind == kind).filter_map(|one| one.figures).collect()
     };
-    let measured: Vec<(u16, Vec<Shown>, u16)> = days
+    let measured: Vec<(u16, Vec<ReportedFigures>, u16)> = days
         .iter()
         .map(|(day, trials)| (*day, like(trials), trials.iter().map(|one| u16::from(one.touch_downs)).sum()))
         .filter(|(_, figures, _)| !figures.is_empty())
         .collect();
-    let of = |figure: fn(&Shown) -> u32| -> Vec<Vec<f64>> {
+    let of = |figure: fn(&ReportedFigures) -> u32| -> Vec<Vec<f64>> {
         measured.iter().map(|(_, trials, _)| trials.iter().map(|one| whole(figure(one))).collect()).collect()
     };
     let all = || days.values().flatten();
@@ -69,7 +69,7 @@ pub fn sway_series(days: &BTreeMap<u16, Vec<&SwayOn>>) -> Option<SwaySeries> {
     })
 }
 
-fn session(day: u16, trials: &[Shown], touch_downs: u16) -> SwaySession {
+fn session(day: u16, trials: &[ReportedFigures], touch_downs: u16) -> SwaySession {
     let mean = |values: Vec<f64>| values.iter().sum::<f64>() / values.len() as f64;
     let ml: Option<Vec<f64>> = trials.iter().map(|one| one.rms_ml.map(whole)).collect();
     SwaySession {
@@ -100,7 +100,7 @@ mod tests {
     use super::*;
 
     fn trial(planar: u32, kind: SourceKind) -> SwayOn {
-        let figures = Some(Shown { rms_ml: Some(planar / 2), rms_planar: planar, path_per_s: planar * 8 });
+        let figures = Some(ReportedFigures { rms_ml: Some(planar / 2), rms_planar: planar, path_per_s: planar * 8 });
         SwayOn { trial: 0, kind, touch_downs: 1, figures, gap: false, to_confirm: false }
     }
 

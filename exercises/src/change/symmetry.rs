@@ -1,7 +1,7 @@
 //! Side to side: the involved leg against the other, under the same conditions.
 //!
 //! Rule: the same statistic on both sides, the median of the daily bests over each leg's last [`LATEST_DAYS`] days with
-//! trials; fewer than [`LEAST_DAYS`] days on a side say nothing. The share and its guards are those of
+//! trials; fewer than [`MIN_DAYS`] days on a side say nothing. The share and its guards are those of
 //! [`crate::statistics::side_to_side`]; the detectable change is the larger of the two series' important differences, where
 //! they have one.
 
@@ -12,7 +12,7 @@ use crate::statistics::{Symmetry, SymmetryInput, Trend, median, side_to_side};
 /// Days of each leg that enter.
 pub const LATEST_DAYS: usize = 7;
 /// Days that each leg needs.
-pub const LEAST_DAYS: usize = 3;
+pub const MIN_DAYS: usize = 3;
 
 /// One leg's series, as far as the comparison needs it.
 #[derive(Debug, Clone, Copy)]
@@ -51,7 +51,7 @@ pub fn compare_legs(involved: Leg, leg: OneLeg<'_>, other: OneLeg<'_>, target_s:
 }
 
 fn median_of_bests(days: &[StanceDay]) -> Option<f64> {
-    if days.len() < LEAST_DAYS {
+    if days.len() < MIN_DAYS {
         return None;
     }
     let latest = &days[days.len().saturating_sub(LATEST_DAYS)..];

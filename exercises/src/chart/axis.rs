@@ -7,13 +7,13 @@ pub const LEFT: f64 = 44.0;
 /// Room at the right.
 pub const RIGHT: f64 = 14.0;
 /// Room beyond it for what is written at a line's end.
-pub const NAMES: f64 = 74.0;
+pub const NAMES_WIDTH: f64 = 74.0;
 /// Of strings a day is at least this wide: two knots side by side stay two.
-pub const LEAST_STEP: f64 = 11.0;
+pub const MIN_STEP: f64 = 11.0;
 /// Of points a day is at least this wide: a year fits a page.
-pub const LEAST_POINT_STEP: f64 = 1.0;
+pub const MIN_POINT_STEP: f64 = 1.0;
 /// And at most this wide: a fortnight does not fall apart.
-pub const MOST_STEP: f64 = 26.0;
+pub const MAX_STEP: f64 = 26.0;
 /// From one date below a chart to the next there is at least so much.
 const DATES_APART: f64 = 54.0;
 /// Room that a date takes to the right of its day's middle.
@@ -23,7 +23,7 @@ const WEEK_GAP: f64 = 0.5;
 
 /// The days of a review and where they stand.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Days {
+pub struct DayAxis {
     /// The date of day 0.
     pub start: NaiveDate,
     /// First day number.
@@ -43,22 +43,22 @@ pub struct WeekStart {
     pub date: NaiveDate,
 }
 
-impl Days {
+impl DayAxis {
     /// Days `first` to `last`, counted from `start`, laid out for strings within `width` where they fit; else wider.
-    pub fn within(start: NaiveDate, first: u16, last: u16, width: f64) -> Days {
-        Days::at_least(LEAST_STEP, start, first, last, width)
+    pub fn for_strings(start: NaiveDate, first: u16, last: u16, width: f64) -> DayAxis {
+        DayAxis::at_least(MIN_STEP, start, first, last, width)
     }
 
     /// The same for points, which may stand closer.
-    pub fn close(start: NaiveDate, first: u16, last: u16, width: f64) -> Days {
-        Days::at_least(LEAST_POINT_STEP, start, first, last, width)
+    pub fn for_points(start: NaiveDate, first: u16, last: u16, width: f64) -> DayAxis {
+        DayAxis::at_least(MIN_POINT_STEP, start, first, last, width)
     }
 
-    fn at_least(least: f64, start: NaiveDate, first: u16, last: u16, width: f64) -> Days {
+    fn at_least(least: f64, start: NaiveDate, first: u16, last: u16, width: f64) -> DayAxis {
         let last = last.max(first);
-        let mut days = Days { start, first, last, step: 1.0 };
+        let mut days = DayAxis { start, first, last, step: 1.0 };
         let steps = days.offset(last) + 1.0;
-        days.step = ((width - LEFT - RIGHT) / steps).clamp(least, MOST_STEP);
+        days.step = ((width - LEFT - RIGHT) / steps).clamp(least, MAX_STEP);
         days
     }
 
@@ -111,7 +111,7 @@ mod tests {
 
     #[test]
     fn four_weeks_fit_and_mondays_stand_apart() {
-        let days = Days::within(wednesday(), 0, 27, 760.0);
+        let days = DayAxis::for_strings(wednesday(), 0, 27, 760.0);
         assert!(days.width() <= 760.0 + 1e-9, "{}", days.width());
         let plain = days.x(1) - days.x(0);
         let over_the_weekend = days.x(5) - days.x(4);
@@ -122,20 +122,20 @@ mod tests {
 
     #[test]
     fn a_year_gets_wider_than_the_page_and_a_day_stays_a_day() {
-        let year = Days::within(wednesday(), 0, 365, 340.0);
-        assert_eq!(year.step, LEAST_STEP);
+        let year = DayAxis::for_strings(wednesday(), 0, 365, 340.0);
+        assert_eq!(year.step, MIN_STEP);
         assert!(year.width() > 4000.0);
-        let points = Days::close(wednesday(), 0, 365, 473.0);
+        let points = DayAxis::for_points(wednesday(), 0, 365, 473.0);
         assert!(points.width() <= 473.0 + 1e-9, "points of a year stay on the page");
         assert!(points.weeks().windows(2).all(|pair| pair[1].x - pair[0].x >= DATES_APART), "and dates stay apart");
-        let one = Days::within(wednesday(), 3, 3, 760.0);
-        assert_eq!(one.step, MOST_STEP);
+        let one = DayAxis::for_strings(wednesday(), 3, 3, 760.0);
+        assert_eq!(one.step, MAX_STEP);
         assert!(one.x(3) > LEFT && one.x(3) + DATE_WIDTH <= one.width(), "its date is whole");
         assert_eq!(one.weeks().len(), 1);
     }
 
     #[test]
     fn a_last_day_before_the_first_is_one_day() {
-        assert_eq!(Days::within(wednesday(), 4, 1, 300.0).last, 4);
+        assert_eq!(DayAxis::for_strings(wednesday(), 4, 1, 300.0).last, 4);
     }
 }

@@ -1,6 +1,6 @@
 //! Scores from 0 to 10 by day: pain of a complaint, or an activity.
 
-use super::axis::{Days, WeekStart};
+use super::axis::{DayAxis, WeekStart};
 
 /// Height of the drawing.
 const HEIGHT: f64 = 118.0;
@@ -47,7 +47,7 @@ pub struct Point {
 const SILENCE: u16 = 7;
 
 /// `points` and `at_visits` are `(day, score)`, oldest first. A visit's rating stands a little before its day.
-pub fn lines(points: &[(u16, u8)], at_visits: &[(u16, u8)], axis: &Days) -> Lines {
+pub fn lines(points: &[(u16, u8)], at_visits: &[(u16, u8)], axis: &DayAxis) -> Lines {
     let place = |day: u16, score: u8| Point { x: axis.x(day), y: y(score), day, score };
     let within = |scores: &[(u16, u8)]| -> Vec<Point> {
         let inside = scores.iter().filter(|(day, _)| (axis.first..=axis.last).contains(day));
@@ -80,8 +80,8 @@ mod tests {
     use super::*;
     use chrono::NaiveDate;
 
-    fn axis() -> Days {
-        Days::within(NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date"), 0, 27, 400.0)
+    fn axis() -> DayAxis {
+        DayAxis::for_strings(NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date"), 0, 27, 400.0)
     }
 
     #[test]

@@ -9,7 +9,7 @@ mod lines;
 mod stance;
 mod weeks;
 
-pub use axis::{Days, LEFT, NAMES, WeekStart};
+pub use axis::{DayAxis, LEFT, NAMES_WIDTH, WeekStart};
 pub use lines::{Lines, Point, lines};
 pub use stance::{EndLabel, StanceChart, StanceGroup, StancePoint, Trendline, groups, stance};
-pub use weeks::{DayShape, HourLabel, MarkAt, Shape, Sign, Weeks, signs, weeks};
+pub use weeks::{DayShape, HourLabel, LegendEntry, MarkAt, Shape, Weeks, legend_entries, weeks};

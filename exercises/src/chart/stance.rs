@@ -3,7 +3,7 @@
 //! The left is a filled circle, the right an open square. A day whose best trial reached the cap carries a tick upward: its
 //! time is a lower bound. A line is drawn only where the series rises or falls clearly.
 
-use super::axis::{Days, NAMES, WeekStart};
+use super::axis::{DayAxis, NAMES_WIDTH, WeekStart};
 use crate::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use crate::plan::Leg;
 use crate::review::{StanceDay, StanceSeries};
@@ -136,8 +136,8 @@ pub struct EndLabel {
     pub y: f64,
 }
 
-/// Draws one group over `axis`; the names need [`NAMES`] beyond it.
-pub fn stance(group: &StanceGroup, axis: &Days) -> StanceChart {
+/// Draws one group over `axis`; the names need [`NAMES_WIDTH`] beyond it.
+pub fn stance(group: &StanceGroup, axis: &DayAxis) -> StanceChart {
     let cap = f64::from(group.target_s);
     let y = |seconds: f64| FOOT - (FOOT - TOP) * (seconds / (cap * HEADROOM)).clamp(0.0, 1.0);
     let inside = |day: &u16| (axis.first..=axis.last).contains(day);
@@ -151,7 +151,7 @@ pub fn stance(group: &StanceGroup, axis: &Days) -> StanceChart {
         Some(EndLabel { leg: series.leg, x: axis.x(last.day) + BEFORE_WORDS, y: y(last.median_s) })
     });
     StanceChart {
-        width: axis.width() + NAMES,
+        width: axis.width() + NAMES_WIDTH,
         end: axis.width(),
         height: HEIGHT,
         foot: FOOT,
@@ -163,7 +163,7 @@ pub fn stance(group: &StanceGroup, axis: &Days) -> StanceChart {
     }
 }
 
-fn trendline(series: &StanceSeries, change: &Trend, axis: &Days, y: impl Fn(f64) -> f64) -> Option<Trendline> {
+fn trendline(series: &StanceSeries, change: &Trend, axis: &DayAxis, y: impl Fn(f64) -> f64) -> Option<Trendline> {
     if !matches!(change.verdict, Verdict::Rising | Verdict::Falling) {
         return None;
     }
@@ -195,8 +195,8 @@ mod tests {
     use crate::change::{Conditions, stance_change};
     use chrono::NaiveDate;
 
-    fn axis() -> Days {
-        Days::within(NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date"), 0, 27, 400.0)
+    fn axis() -> DayAxis {
+        DayAxis::for_strings(NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date"), 0, 27, 400.0)
     }
 
     fn series(leg: Leg, target_s: u16, times: &[f64]) -> StanceSeries {

@@ -1,9 +1,9 @@
 //! The days' strings of one item side by side: at which hour it breaks off, and since which day, without reading.
 //!
-//! A slot done is a knot, one done in part a half knot; where a slot was passed by the string is missing; one left out is an
-//! open loop, an excused one a bar across, one held back by an alarm a cross. A day without any record is dotted.
+//! A slot done is a knot, one done in part a half knot; where a slot was not done the string is missing; one left out is an
+//! open loop, a day off a bar across, one paused by an alarm a cross. A day without any record is dotted.
 
-use super::axis::{Days, WeekStart};
+use super::axis::{DayAxis, WeekStart};
 use crate::history::Mark;
 use crate::id::ItemId;
 use crate::review::{DayString, Knot};
@@ -76,11 +76,11 @@ pub enum Shape {
     Knot,
     /// A half-filled knot: done in part.
     Half,
-    /// An open loop: left out, with a reason.
+    /// An open loop: skipped, with a reason.
     Loop,
-    /// A bar across: excused.
+    /// A bar across: a day off.
     Bar,
-    /// A cross: held back by an alarm.
+    /// A cross: paused by an alarm.
     Cross,
 }
 
@@ -93,34 +93,34 @@ impl Shape {
         match mark {
             Mark::Done => Some(Shape::Knot),
             Mark::Partly(_) => Some(Shape::Half),
-            Mark::LeftOut(_) => Some(Shape::Loop),
-            Mark::Excused(_) => Some(Shape::Bar),
-            Mark::HeldBack => Some(Shape::Cross),
-            Mark::PassedBy | Mark::Due | Mark::ToCome | Mark::NoSuchHour => None,
+            Mark::Skipped(_) => Some(Shape::Loop),
+            Mark::DayOff(_) => Some(Shape::Bar),
+            Mark::Paused => Some(Shape::Cross),
+            Mark::NotDone | Mark::Due | Mark::ToCome | Mark::NoSuchHour => None,
         }
     }
 }
 
 /// What can be seen on a string, and wants its words beside the chart.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Sign {
+pub enum LegendEntry {
     /// A mark.
     Mark(Shape),
-    /// A gap: passed by.
+    /// A gap: not done.
     Gap,
     /// A dotted string: no record.
     Unseen,
 }
 
 /// The signs that occur on the strings of `days`, each once.
-pub fn signs(days: &[DayString]) -> Vec<Sign> {
+pub fn legend_entries(days: &[DayString]) -> Vec<LegendEntry> {
     let knots = || days.iter().filter(|day| day.seen).flat_map(|day| &day.knots);
-    let occurs = |sign: &Sign| match sign {
-        Sign::Mark(shape) => knots().any(|knot| Shape::of(knot.mark) == Some(*shape)),
-        Sign::Gap => knots().any(|knot| knot.mark == Mark::PassedBy),
-        Sign::Unseen => days.iter().any(|day| !day.seen && !day.knots.is_empty()),
+    let occurs = |sign: &LegendEntry| match sign {
+        LegendEntry::Mark(shape) => knots().any(|knot| Shape::of(knot.mark) == Some(*shape)),
+        LegendEntry::Gap => knots().any(|knot| knot.mark == Mark::NotDone),
+        LegendEntry::Unseen => days.iter().any(|day| !day.seen && !day.knots.is_empty()),
     };
-    let all = Shape::ALL.into_iter().map(Sign::Mark).chain([Sign::Gap, Sign::Unseen]);
+    let all = Shape::ALL.into_iter().map(LegendEntry::Mark).chain([LegendEntry::Gap, LegendEntry::Unseen]);
     all.filter(occurs).collect()
 }
 
@@ -134,7 +134,7 @@ pub struct HourLabel {
 }
 
 /// The strings of `item` over `axis`; `broke_off` is the first day after it broke off. `None` where it had no slot.
-pub fn weeks(days: &[DayString], item: ItemId, axis: &Days, broke_off: Option<u16>) -> Option<Weeks> {
+pub fn weeks(days: &[DayString], item: ItemId, axis: &DayAxis, broke_off: Option<u16>) -> Option<Weeks> {
     let own: Vec<(&DayString, Vec<Knot>)> = days
         .iter()
         .filter(|day| (axis.first..=axis.last).contains(&day.day))
@@ -206,7 +206,7 @@ fn day_shape(day: &DayString, knots: &[Knot], x: f64, scale: &Scale) -> DayShape
         return DayShape { day: day.day, x, seen: false, pieces: vec![whole], marks: Vec::new() };
     }
     let gaps: Vec<(f64, f64)> = (0..at.len())
-        .filter(|place| matches!(sorted[*place].mark, Mark::PassedBy | Mark::HeldBack | Mark::Due | Mark::ToCome))
+        .filter(|place| matches!(sorted[*place].mark, Mark::NotDone | Mark::Paused | Mark::Due | Mark::ToCome))
         .map(|place| gap(&at, place))
         .collect();
     let marks = sorted
@@ -247,8 +247,8 @@ mod tests {
     use crate::run::Share;
     use chrono::NaiveDate;
 
-    fn axis() -> Days {
-        Days::within(NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date"), 0, 6, 300.0)
+    fn axis() -> DayAxis {
+        DayAxis::for_strings(NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date"), 0, 6, 300.0)
     }
 
     fn day(number: u16, seen: bool, marks: &[(u16, Mark)]) -> DayString {
@@ -276,8 +276,8 @@ mod tests {
     }
 
     #[test]
-    fn what_was_passed_by_is_a_gap_half_way_to_its_neighbours() {
-        let chart = one(&[day(0, true, &[(540, Mark::Done), (600, Mark::PassedBy), (660, Mark::Done)])]);
+    fn a_slot_not_done_is_a_gap_half_way_to_its_neighbours() {
+        let chart = one(&[day(0, true, &[(540, Mark::Done), (600, Mark::NotDone), (660, Mark::Done)])]);
         let [(_, above), (below, _)] = chart.days[0].pieces[..] else { panic!("two pieces") };
         let [first, last] = chart.days[0].marks[..] else { panic!("two knots") };
         let middle = (first.y + last.y) / 2.0;
@@ -285,17 +285,17 @@ mod tests {
     }
 
     #[test]
-    fn a_day_passed_by_leaves_only_its_pegs() {
-        let chart = one(&[day(0, true, &[(540, Mark::PassedBy), (600, Mark::PassedBy)])]);
+    fn a_day_with_nothing_done_leaves_only_its_pegs() {
+        let chart = one(&[day(0, true, &[(540, Mark::NotDone), (600, Mark::NotDone)])]);
         assert_eq!(chart.days[0].marks, []);
         assert!(chart.days[0].pieces.iter().all(|(from, to)| to - from <= PEG + 1e-9), "{:?}", chart.days[0].pieces);
-        let single = one(&[day(0, true, &[(1080, Mark::PassedBy)])]);
+        let single = one(&[day(0, true, &[(1080, Mark::NotDone)])]);
         assert_eq!(single.days[0].pieces.len(), 2, "a peg above and one below");
     }
 
     #[test]
-    fn what_an_alarm_held_back_is_a_cross_in_a_gap() {
-        let chart = one(&[day(0, true, &[(540, Mark::HeldBack), (600, Mark::HeldBack)])]);
+    fn a_paused_slot_is_a_cross_in_a_gap() {
+        let chart = one(&[day(0, true, &[(540, Mark::Paused), (600, Mark::Paused)])]);
         assert_eq!(chart.days[0].marks.len(), 2);
         assert!(
             chart.days[0].pieces.iter().all(|(from, to)| to - from <= PEG + 1e-9),
@@ -309,10 +309,10 @@ mod tests {
         let marks = [
             (Mark::Done, Some(Shape::Knot)),
             (Mark::Partly(Share { done: 1, of: 3 }), Some(Shape::Half)),
-            (Mark::LeftOut(Barrier::Forgot), Some(Shape::Loop)),
-            (Mark::Excused(crate::log::Excuse::Ill), Some(Shape::Bar)),
-            (Mark::HeldBack, Some(Shape::Cross)),
-            (Mark::PassedBy, None),
+            (Mark::Skipped(Barrier::Forgot), Some(Shape::Loop)),
+            (Mark::DayOff(crate::log::DayOffReason::Ill), Some(Shape::Bar)),
+            (Mark::Paused, Some(Shape::Cross)),
+            (Mark::NotDone, None),
             (Mark::NoSuchHour, None),
         ];
         for (mark, shape) in marks {
@@ -322,7 +322,7 @@ mod tests {
 
     #[test]
     fn a_day_without_a_record_is_told_from_one_with_nothing_done() {
-        let nothing = [(540, Mark::PassedBy), (600, Mark::PassedBy)];
+        let nothing = [(540, Mark::NotDone), (600, Mark::NotDone)];
         let chart = one(&[day(0, false, &nothing), day(1, true, &nothing)]);
         assert_eq!((chart.days[0].seen, chart.days[0].pieces.len()), (false, 1), "one dotted string");
         assert!(chart.days[1].seen && chart.days[1].pieces.len() > 1);
@@ -335,12 +335,12 @@ mod tests {
     }
 
     #[test]
-    fn only_signs_that_occur_want_words() {
-        let seen = day(0, true, &[(540, Mark::Done), (600, Mark::PassedBy)]);
-        assert_eq!(signs(std::slice::from_ref(&seen)), [Sign::Mark(Shape::Knot), Sign::Gap]);
-        let unseen = day(1, false, &[(540, Mark::PassedBy)]);
-        assert_eq!(signs(&[unseen]), [Sign::Unseen], "nobody knows whether it was passed by");
-        assert_eq!(signs(&[]), []);
+    fn only_signs_that_occur_are_in_the_legend() {
+        let seen = day(0, true, &[(540, Mark::Done), (600, Mark::NotDone)]);
+        assert_eq!(legend_entries(std::slice::from_ref(&seen)), [LegendEntry::Mark(Shape::Knot), LegendEntry::Gap]);
+        let unseen = day(1, false, &[(540, Mark::NotDone)]);
+        assert_eq!(legend_entries(&[unseen]), [LegendEntry::Unseen], "nobody knows whether it was passed by");
+        assert_eq!(legend_entries(&[]), []);
     }
 
     #[test]
@@ -360,7 +360,7 @@ mod tests {
 
     #[test]
     fn the_line_of_breaking_off_stands_before_its_day() {
-        let days = [day(0, true, &[(540, Mark::Done)]), day(3, true, &[(540, Mark::PassedBy)])];
+        let days = [day(0, true, &[(540, Mark::Done)]), day(3, true, &[(540, Mark::NotDone)])];
         let chart = weeks(&days, ItemId(1), &axis(), Some(3)).expect("slots");
         let x = chart.broke_off.expect("a line");
         assert!(axis().x(2) < x && x < axis().x(3));

@@ -3,7 +3,7 @@
 use super::{Corrected, Correction};
 use crate::alarm::Trouble;
 use crate::id::{ActivityId, ComplaintId, ItemId, RunId};
-use crate::log::{Barrier, Entry, Excuse, Log, What};
+use crate::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
 use crate::plan::Plan;
 use crate::run::Share;
 use crate::slots::SlotRef;
@@ -14,7 +14,7 @@ use std::collections::{BTreeMap, BTreeSet};
 /// What an entry says.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum Said {
+pub enum EntryContent {
     /// Pain.
     Pain {
         /// Of this complaint.
@@ -38,21 +38,23 @@ pub enum Said {
         /// 0 to 10.
         score: u8,
     },
-    /// A slot left out.
-    LeftOut {
+    /// A skipped slots.
+    #[cfg_attr(feature = "serde", serde(rename = "LeftOut"))]
+    Skipped {
         /// The slot.
         slot: SlotRef,
         /// Why.
         reason: Barrier,
     },
-    /// Excused days.
-    Excused {
+    /// Days off.
+    #[cfg_attr(feature = "serde", serde(rename = "Excused"))]
+    DaysOff {
         /// First day.
         from: NaiveDate,
         /// Last day.
         until: NaiveDate,
         /// Why.
-        why: Excuse,
+        why: DayOffReason,
     },
     /// A run, as its last snapshot shows it.
     Run {
@@ -85,11 +87,11 @@ pub struct Correctable {
     /// When it was made.
     pub at: Stamp,
     /// What it said at first.
-    pub said: Said,
+    pub said: EntryContent,
     /// The correction in force, if there is one.
     pub correction: Option<Correction>,
     /// What counts now; `None` where it should not be there.
-    pub now: Option<Said>,
+    pub now: Option<EntryContent>,
 }
 
 /// All entries about `plan` from `from` on that can be put right, newest first; each run once.
@@ -99,39 +101,39 @@ pub fn list(log: &Log, plan: &Plan, from: NaiveDate) -> Vec<Correctable> {
     let runs: BTreeMap<RunId, ItemId> = log.entries.iter().filter(|entry| entry.plan == plan.id).filter_map(run).collect();
     let newest = log.entries.iter().rev().filter(|entry| entry.plan == plan.id && entry.at.date() >= from);
     let lines = newest.filter_map(|entry| {
-        let said = said(&entry.what, plan, &runs)?;
-        if let What::Run(run) = &entry.what
+        let said = said(&entry.event, plan, &runs)?;
+        if let LogEvent::Run(run) = &entry.event
             && !listed.insert(run.id)
         {
             return None;
         }
         let correction = corrected.correction(entry);
         // An alarm counts whatever is noted beside it.
-        let now = corrected.of(entry).and_then(|what| self::said(&what, plan, &runs));
+        let now = corrected.of(entry).and_then(|event| self::said(&event, plan, &runs));
         Some(Correctable { n: entry.n, at: entry.at, said, correction, now })
     });
     lines.collect()
 }
 
 fn run(entry: &Entry) -> Option<(RunId, ItemId)> {
-    if let What::Run(run) = &entry.what { Some((run.id, run.item)) } else { None }
+    if let LogEvent::Run(run) = &entry.event { Some((run.id, run.item)) } else { None }
 }
 
-fn said(what: &What, plan: &Plan, runs: &BTreeMap<RunId, ItemId>) -> Option<Said> {
-    Some(match what {
-        What::Pain { complaint, score, after } => {
-            Said::Pain { complaint: *complaint, score: *score, after: after.and_then(|run| runs.get(&run).copied()) }
+fn said(event: &LogEvent, plan: &Plan, runs: &BTreeMap<RunId, ItemId>) -> Option<EntryContent> {
+    Some(match event {
+        LogEvent::Pain { complaint, score, after } => {
+            EntryContent::Pain { complaint: *complaint, score: *score, after: after.and_then(|run| runs.get(&run).copied()) }
         }
-        What::Settled { complaint, settled } => Said::Settled { complaint: *complaint, settled: *settled },
-        What::Rated { activity, score } => Said::Rated { activity: *activity, score: *score },
-        What::LeftOut { slot, reason } => Said::LeftOut { slot: *slot, reason: *reason },
-        What::Excused { from, until, why } => Said::Excused { from: *from, until: *until, why: *why },
-        What::Run(run) => {
+        LogEvent::Settled { complaint, settled } => EntryContent::Settled { complaint: *complaint, settled: *settled },
+        LogEvent::Rated { activity, score } => EntryContent::Rated { activity: *activity, score: *score },
+        LogEvent::Skipped { slot, reason } => EntryContent::Skipped { slot: *slot, reason: *reason },
+        LogEvent::DaysOff { from, until, why } => EntryContent::DaysOff { from: *from, until: *until, why: *why },
+        LogEvent::Run(run) => {
             let sides = plan.item(run.item).map_or(1, |item| item.side.in_turn().len() as u32);
             let parts = run.parts(sides);
-            Said::Run { item: run.item, slot: run.slot, started: run.started, live: run.live, parts }
+            EntryContent::Run { item: run.item, slot: run.slot, started: run.started, live: run.live, parts }
         }
-        What::Trouble { trouble, item } => Said::Trouble { trouble: *trouble, item: *item },
+        LogEvent::Trouble { trouble, item } => EntryContent::Trouble { trouble: *trouble, item: *item },
         _ => return None,
     })
 }

@@ -1,24 +1,24 @@
 //! A mistaken entry put right. Nothing of the log is erased: a later entry names the mistaken one and says what it should
 //! have been, and the fold takes it so.
 //!
-//! What can be put right is what a person said or may have tapped by mistake: answers, a slot left out, an excused stretch,
-//! a run. An alarm cannot: what it holds back stays held back until a card clears it. That it was raised by mistake is noted
+//! What can be put right is what a person said or may have tapped by mistake: answers, a skipped slots, a stretch of days off,
+//! a run. An alarm cannot: what it pauses stays paused until a card clears it. That it was raised by mistake is noted
 //! beside it, for the clinician to judge.
 
 mod list;
 mod page;
 
-pub use list::{Correctable, Said, list};
-pub use page::{Change, Choices, Day, FIRST_DAYS, by_day, further_back};
+pub use list::{Correctable, EntryContent, list};
+pub use page::{Change, Choices, Day, FIRST_DAYS, by_day, earlier_days};
 
 use crate::id::{PlanId, RunId};
-use crate::log::{Barrier, Entry, Excuse, Log, What};
+use crate::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
 use chrono::NaiveDate;
 use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// The highest score of pain or of an activity.
-pub const MOST_SCORE: u8 = 10;
+pub const MAX_SCORE: u8 = 10;
 
 /// What an earlier entry should have been.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -28,59 +28,62 @@ pub enum Correction {
     Stands,
     /// It did not happen, or was not meant. Of an alarm: it was raised by mistake, which does not lift it.
     Never,
-    /// Another score of pain or of an activity, 0 to [`MOST_SCORE`].
+    /// Another score of pain or of an activity, 0 to [`MAX_SCORE`].
     Score(u8),
     /// The other answer about the morning after.
     Settled(bool),
     /// Another reason for leaving the slot out.
     Reason(Barrier),
     /// Other days, or another reason for them.
-    Excused {
+    #[cfg_attr(feature = "serde", serde(rename = "Excused"))]
+    DaysOff {
         /// First day.
         from: NaiveDate,
         /// Last day.
         until: NaiveDate,
         /// Why.
-        why: Excuse,
+        why: DayOffReason,
     },
 }
 
 impl Correction {
-    /// Whether an entry that says `what` can be put right so.
-    pub fn fits(self, what: &What) -> bool {
+    /// Whether an entry that says `event` can be put right so.
+    pub fn fits(self, event: &LogEvent) -> bool {
         match self {
             Correction::Stands | Correction::Never => matches!(
-                what,
-                What::Pain { .. }
-                    | What::Settled { .. }
-                    | What::Rated { .. }
-                    | What::LeftOut { .. }
-                    | What::Excused { .. }
-                    | What::Run(_)
-                    | What::Trouble { .. }
+                event,
+                LogEvent::Pain { .. }
+                    | LogEvent::Settled { .. }
+                    | LogEvent::Rated { .. }
+                    | LogEvent::Skipped { .. }
+                    | LogEvent::DaysOff { .. }
+                    | LogEvent::Run(_)
+                    | LogEvent::Trouble { .. }
             ),
-            Correction::Score(score) => score <= MOST_SCORE && matches!(what, What::Pain { .. } | What::Rated { .. }),
-            Correction::Settled(_) => matches!(what, What::Settled { .. }),
-            Correction::Reason(_) => matches!(what, What::LeftOut { .. }),
-            Correction::Excused { from, until, .. } => from <= until && matches!(what, What::Excused { .. }),
+            Correction::Score(score) => {
+                score <= MAX_SCORE && matches!(event, LogEvent::Pain { .. } | LogEvent::Rated { .. })
+            }
+            Correction::Settled(_) => matches!(event, LogEvent::Settled { .. }),
+            Correction::Reason(_) => matches!(event, LogEvent::Skipped { .. }),
+            Correction::DaysOff { from, until, .. } => from <= until && matches!(event, LogEvent::DaysOff { .. }),
         }
     }
 
     /// What the entry should have said; `None` where it should not be there. Call it only where it [`fits`](Self::fits).
-    pub fn of(self, what: &What) -> Option<What> {
-        Some(match (self, what) {
-            (_, What::Trouble { .. }) => what.clone(),
+    pub fn of(self, event: &LogEvent) -> Option<LogEvent> {
+        Some(match (self, event) {
+            (_, LogEvent::Trouble { .. }) => event.clone(),
             (Correction::Never, _) => return None,
-            (Correction::Score(score), What::Pain { complaint, after, .. }) => {
-                What::Pain { complaint: *complaint, score, after: *after }
+            (Correction::Score(score), LogEvent::Pain { complaint, after, .. }) => {
+                LogEvent::Pain { complaint: *complaint, score, after: *after }
             }
-            (Correction::Score(score), What::Rated { activity, .. }) => What::Rated { activity: *activity, score },
-            (Correction::Settled(settled), What::Settled { complaint, .. }) => {
-                What::Settled { complaint: *complaint, settled }
+            (Correction::Score(score), LogEvent::Rated { activity, .. }) => LogEvent::Rated { activity: *activity, score },
+            (Correction::Settled(settled), LogEvent::Settled { complaint, .. }) => {
+                LogEvent::Settled { complaint: *complaint, settled }
             }
-            (Correction::Reason(reason), What::LeftOut { slot, .. }) => What::LeftOut { slot: *slot, reason },
-            (Correction::Excused { from, until, why }, What::Excused { .. }) => What::Excused { from, until, why },
-            _ => what.clone(),
+            (Correction::Reason(reason), LogEvent::Skipped { slot, .. }) => LogEvent::Skipped { slot: *slot, reason },
+            (Correction::DaysOff { from, until, why }, LogEvent::DaysOff { .. }) => LogEvent::DaysOff { from, until, why },
+            _ => event.clone(),
         })
     }
 }
@@ -90,7 +93,7 @@ impl Correction {
 pub struct Corrected {
     /// Answers about pain, the morning after and activities, by entry.
     pub answers: BTreeMap<u32, Correction>,
-    /// Slots left out and excused stretches, by entry.
+    /// Slots left out and days off, by entry.
     pub days: BTreeMap<u32, Correction>,
     /// Runs that did not happen.
     pub runs: BTreeSet<RunId>,
@@ -104,9 +107,9 @@ impl Corrected {
     pub fn find(log: &Log, plan: PlanId) -> Corrected {
         let mut found = Corrected::default();
         for entry in log.entries.iter().filter(|entry| entry.plan == plan) {
-            if let What::Corrected { entry: n, to } = entry.what
+            if let LogEvent::Corrected { entry: n, to } = entry.event
                 && let Some(named) = named(log, entry, n)
-                && to.fits(&named.what)
+                && to.fits(&named.event)
             {
                 found.take(named, to);
             }
@@ -116,34 +119,34 @@ impl Corrected {
 
     fn take(&mut self, named: &Entry, to: Correction) {
         let stands = to == Correction::Stands;
-        match &named.what {
-            What::Run(run) if stands => drop(self.runs.remove(&run.id)),
-            What::Run(run) => drop(self.runs.insert(run.id)),
-            What::Trouble { .. } if stands => drop(self.alarms.remove(&named.n)),
-            What::Trouble { .. } => drop(self.alarms.insert(named.n)),
-            What::LeftOut { .. } | What::Excused { .. } => put(&mut self.days, named.n, to),
+        match &named.event {
+            LogEvent::Run(run) if stands => drop(self.runs.remove(&run.id)),
+            LogEvent::Run(run) => drop(self.runs.insert(run.id)),
+            LogEvent::Trouble { .. } if stands => drop(self.alarms.remove(&named.n)),
+            LogEvent::Trouble { .. } => drop(self.alarms.insert(named.n)),
+            LogEvent::Skipped { .. } | LogEvent::DaysOff { .. } => put(&mut self.days, named.n, to),
             _ => put(&mut self.answers, named.n, to),
         }
     }
 
     /// What `entry` says, corrected; `None` where it should not be there.
-    pub fn of<'a>(&self, entry: &'a Entry) -> Option<Cow<'a, What>> {
-        let to = match &entry.what {
-            What::Run(run) => return (!self.runs.contains(&run.id)).then_some(Cow::Borrowed(&entry.what)),
-            What::Sensed { run, .. } => return (!self.runs.contains(run)).then_some(Cow::Borrowed(&entry.what)),
-            What::LeftOut { .. } | What::Excused { .. } => self.days.get(&entry.n),
-            What::Pain { .. } | What::Settled { .. } | What::Rated { .. } => self.answers.get(&entry.n),
+    pub fn of<'a>(&self, entry: &'a Entry) -> Option<Cow<'a, LogEvent>> {
+        let to = match &entry.event {
+            LogEvent::Run(run) => return (!self.runs.contains(&run.id)).then_some(Cow::Borrowed(&entry.event)),
+            LogEvent::Sensed { run, .. } => return (!self.runs.contains(run)).then_some(Cow::Borrowed(&entry.event)),
+            LogEvent::Skipped { .. } | LogEvent::DaysOff { .. } => self.days.get(&entry.n),
+            LogEvent::Pain { .. } | LogEvent::Settled { .. } | LogEvent::Rated { .. } => self.answers.get(&entry.n),
             _ => None,
         };
-        to.map_or(Some(Cow::Borrowed(&entry.what)), |to| to.of(&entry.what).map(Cow::Owned))
+        to.map_or(Some(Cow::Borrowed(&entry.event)), |to| to.of(&entry.event).map(Cow::Owned))
     }
 
     /// The correction of `entry` that is in force.
     pub fn correction(&self, entry: &Entry) -> Option<Correction> {
         let never = |is: bool| is.then_some(Correction::Never);
-        match &entry.what {
-            What::Run(run) => never(self.runs.contains(&run.id)),
-            What::Trouble { .. } => never(self.alarms.contains(&entry.n)),
+        match &entry.event {
+            LogEvent::Run(run) => never(self.runs.contains(&run.id)),
+            LogEvent::Trouble { .. } => never(self.alarms.contains(&entry.n)),
             _ => self.days.get(&entry.n).or_else(|| self.answers.get(&entry.n)).copied(),
         }
     }

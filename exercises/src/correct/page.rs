@@ -1,7 +1,7 @@
 //! The page on which mistaken entries are put right: days, and what can be chosen for one entry.
 
-use super::{Correctable, Correction, Said};
-use crate::log::{Barrier, Excuse};
+use super::{Correctable, Correction, EntryContent};
+use crate::log::{Barrier, DayOffReason};
 use chrono::{Duration, NaiveDate};
 
 /// So many days are shown at first, today among them.
@@ -26,7 +26,7 @@ pub fn by_day(entries: &[Correctable]) -> Vec<Day> {
 }
 
 /// How many days back the next look goes; `None` where `days` reach the plan's first day already.
-pub fn further_back(days: u16, start: NaiveDate, today: NaiveDate) -> Option<u16> {
+pub fn earlier_days(days: u16, start: NaiveDate, today: NaiveDate) -> Option<u16> {
     let oldest = today - Duration::days(i64::from(days.max(1)) - 1);
     (oldest > start).then(|| days.max(1).saturating_mul(MORE))
 }
@@ -44,7 +44,7 @@ pub enum Change {
         pain: bool,
     },
     /// The other one of two entries.
-    Other(Said),
+    Other(EntryContent),
     /// Another reason for leaving the slot out.
     Reason(Barrier),
     /// Other days, or another reason for them.
@@ -54,7 +54,7 @@ pub enum Change {
         /// Last day.
         until: NaiveDate,
         /// Why.
-        why: Excuse,
+        why: DayOffReason,
     },
 }
 
@@ -78,43 +78,45 @@ impl Correctable {
     }
 
     /// The correction after which the entry says `wanted`: none is in force once it says again what it said at first.
-    pub fn correction_to(&self, wanted: Said) -> Correction {
+    pub fn correction_to(&self, wanted: EntryContent) -> Correction {
         match wanted {
             wanted if wanted == self.said => Correction::Stands,
-            Said::Pain { score, .. } | Said::Rated { score, .. } => Correction::Score(score),
-            Said::Settled { settled, .. } => Correction::Settled(settled),
-            Said::LeftOut { reason, .. } => Correction::Reason(reason),
-            Said::Excused { from, until, why } => Correction::Excused { from, until, why },
+            EntryContent::Pain { score, .. } | EntryContent::Rated { score, .. } => Correction::Score(score),
+            EntryContent::Settled { settled, .. } => Correction::Settled(settled),
+            EntryContent::Skipped { reason, .. } => Correction::Reason(reason),
+            EntryContent::DaysOff { from, until, why } => Correction::DaysOff { from, until, why },
             // Runs and alarms have nothing that could be said otherwise.
-            Said::Run { .. } | Said::Trouble { .. } => Correction::Stands,
+            EntryContent::Run { .. } | EntryContent::Trouble { .. } => Correction::Stands,
         }
     }
 }
 
-impl Said {
+impl EntryContent {
     /// The same about pain or an activity with another score; anything else as it is.
-    pub fn with_score(self, score: u8) -> Said {
+    pub fn with_score(self, score: u8) -> EntryContent {
         match self {
-            Said::Pain { complaint, after, .. } => Said::Pain { complaint, score, after },
-            Said::Rated { activity, .. } => Said::Rated { activity, score },
+            EntryContent::Pain { complaint, after, .. } => EntryContent::Pain { complaint, score, after },
+            EntryContent::Rated { activity, .. } => EntryContent::Rated { activity, score },
             other => other,
         }
     }
 
-    /// The same slot left out for another reason; anything else as it is.
-    pub fn with_reason(self, reason: Barrier) -> Said {
-        if let Said::LeftOut { slot, .. } = self { Said::LeftOut { slot, reason } } else { self }
+    /// The same skipped slots for another reason; anything else as it is.
+    pub fn with_reason(self, reason: Barrier) -> EntryContent {
+        if let EntryContent::Skipped { slot, .. } = self { EntryContent::Skipped { slot, reason } } else { self }
     }
 }
 
-fn change(now: Said) -> Change {
+fn change(now: EntryContent) -> Change {
     match now {
-        Said::Pain { score, .. } => Change::Score { now: score, pain: true },
-        Said::Rated { score, .. } => Change::Score { now: score, pain: false },
-        Said::Settled { complaint, settled } => Change::Other(Said::Settled { complaint, settled: !settled }),
-        Said::LeftOut { reason, .. } => Change::Reason(reason),
-        Said::Excused { from, until, why } => Change::Days { from, until, why },
-        Said::Run { .. } | Said::Trouble { .. } => Change::Nothing,
+        EntryContent::Pain { score, .. } => Change::Score { now: score, pain: true },
+        EntryContent::Rated { score, .. } => Change::Score { now: score, pain: false },
+        EntryContent::Settled { complaint, settled } => {
+            Change::Other(EntryContent::Settled { complaint, settled: !settled })
+        }
+        EntryContent::Skipped { reason, .. } => Change::Reason(reason),
+        EntryContent::DaysOff { from, until, why } => Change::Days { from, until, why },
+        EntryContent::Run { .. } | EntryContent::Trouble { .. } => Change::Nothing,
     }
 }
 
@@ -127,9 +129,15 @@ mod tests {
     use crate::time::Stamp;
 
     const DAY_MS: i64 = 86_400_000;
-    const PAIN: Said = Said::Pain { complaint: ComplaintId(1), score: 8, after: None };
+    const PAIN: EntryContent = EntryContent::Pain { complaint: ComplaintId(1), score: 8, after: None };
 
-    fn entry(n: u32, days: i64, said: Said, correction: Option<Correction>, now: Option<Said>) -> Correctable {
+    fn entry(
+        n: u32,
+        days: i64,
+        said: EntryContent,
+        correction: Option<Correction>,
+        now: Option<EntryContent>,
+    ) -> Correctable {
         Correctable { n, at: Stamp { utc_ms: days * DAY_MS, offset_s: 0 }, said, correction, now }
     }
 
@@ -148,13 +156,13 @@ mod tests {
     }
 
     #[test]
-    fn a_look_goes_further_back_until_the_plan_began() {
+    fn the_list_goes_further_back_until_the_plan_began() {
         let (start, today) = (date("2027-03-01"), date("2027-03-20"));
-        assert_eq!(further_back(FIRST_DAYS, start, today), Some(28));
-        assert_eq!(further_back(28, start, today), None);
-        assert_eq!(further_back(20, start, today), None, "the first day is among them");
-        assert_eq!(further_back(19, start, today), Some(76));
-        assert_eq!(further_back(0, start, today), Some(4));
+        assert_eq!(earlier_days(FIRST_DAYS, start, today), Some(28));
+        assert_eq!(earlier_days(28, start, today), None);
+        assert_eq!(earlier_days(20, start, today), None, "the first day is among them");
+        assert_eq!(earlier_days(19, start, today), Some(76));
+        assert_eq!(earlier_days(0, start, today), Some(4));
     }
 
     #[test]
@@ -176,7 +184,7 @@ mod tests {
     fn what_was_taken_out_can_only_be_had_back() {
         let line = entry(1, 0, PAIN, Some(Correction::Never), None);
         assert_eq!(line.choices(), Choices { change: Change::Nothing, take_out: false, stands: true });
-        let alarm = Said::Trouble { trouble: Trouble::NearlyFell, item: None };
+        let alarm = EntryContent::Trouble { trouble: Trouble::NearlyFell, item: None };
         let noted = entry(2, 0, alarm, Some(Correction::Never), Some(alarm));
         assert_eq!(noted.choices(), Choices { change: Change::Nothing, take_out: false, stands: true });
     }
@@ -184,20 +192,23 @@ mod tests {
     #[test]
     fn each_kind_changes_to_its_own_kind() {
         let slot = SlotRef { item: ItemId(1), day: date("2027-03-01"), number: 0 };
-        let left = Said::LeftOut { slot, reason: Barrier::Forgot };
+        let left = EntryContent::Skipped { slot, reason: Barrier::Forgot };
         let (from, until) = (date("2027-03-02"), date("2027-03-03"));
-        let excused = Said::Excused { from, until, why: Excuse::Ill };
-        let settled = |settled| Said::Settled { complaint: ComplaintId(1), settled };
+        let day_off = EntryContent::DaysOff { from, until, why: DayOffReason::Ill };
+        let settled = |settled| EntryContent::Settled { complaint: ComplaintId(1), settled };
         let offered = |said| entry(1, 0, said, None, Some(said)).choices().change;
         assert_eq!(offered(left), Change::Reason(Barrier::Forgot));
-        assert_eq!(offered(excused), Change::Days { from, until, why: Excuse::Ill });
+        assert_eq!(offered(day_off), Change::Days { from, until, why: DayOffReason::Ill });
         assert_eq!(offered(settled(true)), Change::Other(settled(false)));
 
         let to = |said, wanted| entry(1, 0, said, None, Some(said)).correction_to(wanted);
         assert_eq!(to(left, left.with_reason(Barrier::NoTime)), Correction::Reason(Barrier::NoTime));
         assert_eq!(to(settled(true), settled(false)), Correction::Settled(false));
-        let longer = Said::Excused { from, until: until + Duration::days(1), why: Excuse::Ill };
-        assert_eq!(to(excused, longer), Correction::Excused { from, until: until + Duration::days(1), why: Excuse::Ill });
+        let longer = EntryContent::DaysOff { from, until: until + Duration::days(1), why: DayOffReason::Ill };
+        assert_eq!(
+            to(day_off, longer),
+            Correction::DaysOff { from, until: until + Duration::days(1), why: DayOffReason::Ill }
+        );
         assert_eq!(left.with_score(4), left);
         assert_eq!(PAIN.with_reason(Barrier::Forgot), PAIN);
     }

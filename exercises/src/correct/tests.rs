@@ -6,7 +6,7 @@ use crate::history::{History, Mark};
 use crate::id::{ActivityId, ComplaintId};
 use crate::plan::Leg;
 use crate::review::samples::{BACK, HOLD, PHONE, PLAN, plan, start};
-use crate::run::{Doing, Held, Run, RunEnd};
+use crate::run::{HoldRecord, Run, RunEnd, Work};
 use crate::slots::{self, Slot, SlotRef};
 use crate::sway::{Sensed, SourceKind};
 use crate::time::{Offsets, Stamp};
@@ -25,9 +25,9 @@ fn slot(day: i64, number: u8) -> Slot {
     slots::of_item(&plan().items[0], start() + chrono::Duration::days(day), &zone())[usize::from(number)]
 }
 
-fn run(n: u32, begun: Stamp, slot: Option<SlotRef>, holds: usize) -> What {
+fn run(n: u32, begun: Stamp, slot: Option<SlotRef>, holds: usize) -> LogEvent {
     let item = plan().items[0].clone();
-    What::Run(Run {
+    LogEvent::Run(Run {
         id: RunId(n),
         item: HOLD,
         exercise: item.exercise,
@@ -39,25 +39,25 @@ fn run(n: u32, begun: Stamp, slot: Option<SlotRef>, holds: usize) -> What {
         end: RunEnd::Completed,
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing: Doing::Hold(vec![Held { leg: Some(Leg::Left), held_ms: 10_000 }; holds]),
+        work: Work::Hold(vec![HoldRecord { leg: Some(Leg::Left), held_ms: 10_000 }; holds]),
     })
 }
 
-fn log(what: Vec<What>) -> Log {
-    let entry = |(n, what): (u32, What)| Entry { n, plan: PLAN, at: at(1, 600 + i64::from(n)), what };
-    Log { id: PHONE, entries: (1..).zip(what).map(entry).collect() }
+fn log(events: Vec<LogEvent>) -> Log {
+    let entry = |(n, event): (u32, LogEvent)| Entry { n, plan: PLAN, at: at(1, 600 + i64::from(n)), event };
+    Log { id: PHONE, entries: (1..).zip(events).map(entry).collect() }
 }
 
-fn fold(what: Vec<What>) -> History {
-    History::fold(&log(what), PLAN)
+fn fold(events: Vec<LogEvent>) -> History {
+    History::fold(&log(events), PLAN)
 }
 
-fn pain(score: u8) -> What {
-    What::Pain { complaint: BACK, score, after: None }
+fn pain(score: u8) -> LogEvent {
+    LogEvent::Pain { complaint: BACK, score, after: None }
 }
 
-fn to(entry: u32, to: Correction) -> What {
-    What::Corrected { entry, to }
+fn to(entry: u32, to: Correction) -> LogEvent {
+    LogEvent::Corrected { entry, to }
 }
 
 fn scores(history: &History) -> Vec<(u32, u8)> {
@@ -66,21 +66,21 @@ fn scores(history: &History) -> Vec<(u32, u8)> {
 
 #[test]
 fn the_last_correction_wins_and_may_take_the_others_back() {
-    let mut what = vec![pain(8)];
+    let mut events = vec![pain(8)];
     for (correction, expected) in [
         (Correction::Score(3), vec![(1, 3)]),
         (Correction::Never, vec![]),
         (Correction::Score(2), vec![(1, 2)]),
         (Correction::Stands, vec![(1, 8)]),
     ] {
-        what.push(to(1, correction));
-        assert_eq!(scores(&fold(what.clone())), expected, "{correction:?}");
+        events.push(to(1, correction));
+        assert_eq!(scores(&fold(events.clone())), expected, "{correction:?}");
     }
 }
 
 #[test]
-fn what_cannot_be_put_right_so_says_nothing() {
-    let first = vec![pain(8), What::Opened, run(1, at(1, 600), None, 3), What::Sealed { counter: 4 }];
+fn a_correction_that_does_not_fit_is_ignored() {
+    let first = vec![pain(8), LogEvent::Opened, run(1, at(1, 600), None, 3), LogEvent::Sealed { counter: 4 }];
     let untouched = fold(first.clone());
     for (n, correction, why) in [
         (1, Correction::Score(11), "over ten"),
@@ -95,7 +95,7 @@ fn what_cannot_be_put_right_so_says_nothing() {
     ] {
         let history = fold([first.clone(), vec![to(n, correction), pain(1)]].concat());
         assert_eq!(history.corrected, Corrected::default(), "{why}");
-        let with = fold([first.clone(), vec![What::Opened, pain(1)]].concat());
+        let with = fold([first.clone(), vec![LogEvent::Opened, pain(1)]].concat());
         assert_eq!(history, with, "{why}");
         assert_eq!(history.pain[0], untouched.pain[0], "{why}");
     }
@@ -113,7 +113,7 @@ fn a_run_that_did_not_happen_leaves_its_slot_and_its_number() {
     assert_eq!(fold(done.clone()).mark(&named, &item, at(2, 0)), Mark::Done);
     for snapshot in [1, 2] {
         let history = fold([done.clone(), vec![to(snapshot, Correction::Never)]].concat());
-        assert_eq!(history.mark(&named, &item, at(2, 0)), Mark::PassedBy, "whichever snapshot is named");
+        assert_eq!(history.mark(&named, &item, at(2, 0)), Mark::NotDone, "whichever snapshot is named");
         assert_eq!(history.next_run(), RunId(2), "its number is not given again");
     }
     let back = [done, vec![to(1, Correction::Never), to(2, Correction::Stands)]].concat();
@@ -122,12 +122,12 @@ fn a_run_that_did_not_happen_leaves_its_slot_and_its_number() {
 
 #[test]
 fn an_alarm_stays_and_its_mistake_is_noted() {
-    let trouble = What::Trouble { trouble: Trouble::Nerve, item: None };
+    let trouble = LogEvent::Trouble { trouble: Trouble::Nerve, item: None };
     let history = fold(vec![trouble.clone(), to(1, Correction::Never)]);
     assert_eq!(history.alarms, fold(vec![trouble.clone()]).alarms);
     assert_eq!(history.corrected.alarms, [1].into());
     let (plan, catalogue) = (plan(), crate::review::samples::catalogue());
-    assert!(history.held_back(&slot(1, 2), &plan.items[0], &plan, &catalogue), "only a card lifts it");
+    assert!(history.was_paused(&slot(1, 2), &plan.items[0], &plan, &catalogue), "only a card lifts it");
     let taken_back = fold(vec![trouble, to(1, Correction::Never), to(1, Correction::Stands)]);
     assert!(taken_back.corrected.alarms.is_empty());
 }
@@ -135,25 +135,25 @@ fn an_alarm_stays_and_its_mistake_is_noted() {
 #[test]
 fn the_list_shows_what_was_said_and_what_counts() {
     let named = slot(1, 0).slot;
-    let what = vec![
-        What::Opened,
+    let events = vec![
+        LogEvent::Opened,
         run(1, at(1, 545), Some(named), 1),
         run(1, at(1, 545), Some(named), 3),
-        What::Pain { complaint: BACK, score: 8, after: Some(RunId(1)) },
-        What::LeftOut { slot: named, reason: Barrier::NoTime },
-        What::Trouble { trouble: Trouble::Other, item: Some(HOLD) },
+        LogEvent::Pain { complaint: BACK, score: 8, after: Some(RunId(1)) },
+        LogEvent::Skipped { slot: named, reason: Barrier::NoTime },
+        LogEvent::Trouble { trouble: Trouble::Other, item: Some(HOLD) },
         to(4, Correction::Score(2)),
         to(5, Correction::Never),
         to(6, Correction::Never),
     ];
-    let listed = list(&log(what), &plan(), start());
+    let listed = list(&log(events), &plan(), start());
     assert_eq!(listed.iter().map(|line| line.n).collect::<Vec<_>>(), [6, 5, 4, 3], "newest first, the run once");
-    let trouble = Said::Trouble { trouble: Trouble::Other, item: Some(HOLD) };
+    let trouble = EntryContent::Trouble { trouble: Trouble::Other, item: Some(HOLD) };
     assert_eq!((listed[0].said, listed[0].correction, listed[0].now), (trouble, Some(Correction::Never), Some(trouble)));
-    assert_eq!((listed[1].said, listed[1].now), (Said::LeftOut { slot: named, reason: Barrier::NoTime }, None));
-    let rated = |score| Said::Pain { complaint: BACK, score, after: Some(HOLD) };
+    assert_eq!((listed[1].said, listed[1].now), (EntryContent::Skipped { slot: named, reason: Barrier::NoTime }, None));
+    let rated = |score| EntryContent::Pain { complaint: BACK, score, after: Some(HOLD) };
     assert_eq!((listed[2].said, listed[2].now), (rated(8), Some(rated(2))));
-    let Said::Run { parts, .. } = listed[3].said else { panic!("a run: {:?}", listed[3]) };
+    let EntryContent::Run { parts, .. } = listed[3].said else { panic!("a run: {:?}", listed[3]) };
     assert_eq!((parts.done, listed[3].correction), (3, None), "its last snapshot");
     let later = list(&log(vec![pain(1)]), &plan(), start() + chrono::Duration::days(2));
     assert!(later.is_empty(), "only from that day on");
@@ -174,18 +174,18 @@ fn mistakes() -> impl Strategy<Value = Vec<Mistake>> {
 }
 
 /// What is said at a step, in one of the ways that can be mistaken, with a value of its own.
-fn says(kind: u8, value: u8, step: usize) -> What {
+fn says(kind: u8, value: u8, step: usize) -> LogEvent {
     let day = start() + chrono::Duration::days(i64::from(value % 4));
     let n = step as u32 + 1;
     match kind {
-        0 => What::Pain { complaint: ComplaintId(value % 2), score: value, after: (value > 5).then_some(RunId(n)) },
-        1 => What::Settled { complaint: BACK, settled: value > 5 },
-        2 => What::Rated { activity: ActivityId(1), score: value },
-        3 => What::LeftOut { slot: slot(1, step as u8 % 3).slot, reason: Barrier::ALL[usize::from(value)] },
-        4 => What::Excused { from: day, until: day, why: Excuse::ALL[usize::from(value % 4)] },
+        0 => LogEvent::Pain { complaint: ComplaintId(value % 2), score: value, after: (value > 5).then_some(RunId(n)) },
+        1 => LogEvent::Settled { complaint: BACK, settled: value > 5 },
+        2 => LogEvent::Rated { activity: ActivityId(1), score: value },
+        3 => LogEvent::Skipped { slot: slot(1, step as u8 % 3).slot, reason: Barrier::ALL[usize::from(value)] },
+        4 => LogEvent::DaysOff { from: day, until: day, why: DayOffReason::ALL[usize::from(value % 4)] },
         5 => run(n, at(1, 545), Some(slot(1, value % 3).slot), usize::from(value % 4)),
-        6 => What::Trouble { trouble: Trouble::NearlyFell, item: Some(HOLD) },
-        _ => What::Opened,
+        6 => LogEvent::Trouble { trouble: Trouble::NearlyFell, item: Some(HOLD) },
+        _ => LogEvent::Opened,
     }
 }
 
@@ -194,30 +194,30 @@ fn fix(kind: u8, (how, value): (u8, u8), step: usize) -> Correction {
     match (how, says(kind, value, step)) {
         (0, _) => Correction::Never,
         (1, _) => Correction::Stands,
-        (_, What::Pain { score, .. } | What::Rated { score, .. }) => Correction::Score(score),
-        (_, What::Settled { settled, .. }) => Correction::Settled(settled),
-        (_, What::LeftOut { reason, .. }) => Correction::Reason(reason),
-        (_, What::Excused { from, until, why }) => Correction::Excused { from, until, why },
+        (_, LogEvent::Pain { score, .. } | LogEvent::Rated { score, .. }) => Correction::Score(score),
+        (_, LogEvent::Settled { settled, .. }) => Correction::Settled(settled),
+        (_, LogEvent::Skipped { reason, .. }) => Correction::Reason(reason),
+        (_, LogEvent::DaysOff { from, until, why }) => Correction::DaysOff { from, until, why },
         _ => Correction::Never,
     }
 }
 
 /// What should have been said, told without the code under test.
-fn truth(mistake: &Mistake, step: usize) -> What {
+fn truth(mistake: &Mistake, step: usize) -> LogEvent {
     let said = says(mistake.said, mistake.value, step);
     let Some(&(_, how, value)) = mistake.fixes.last() else { return said };
     match (fix(mistake.said, (how, value), step), said) {
-        (_, said @ (What::Trouble { .. } | What::Opened)) => said,
+        (_, said @ (LogEvent::Trouble { .. } | LogEvent::Opened)) => said,
         (Correction::Stands, said) => said,
-        (Correction::Never, _) => What::Opened,
-        (Correction::Score(score), What::Pain { complaint, after, .. }) => What::Pain { complaint, score, after },
-        (_, What::LeftOut { slot, .. }) => What::LeftOut { slot, reason: Barrier::ALL[usize::from(value)] },
+        (Correction::Never, _) => LogEvent::Opened,
+        (Correction::Score(score), LogEvent::Pain { complaint, after, .. }) => LogEvent::Pain { complaint, score, after },
+        (_, LogEvent::Skipped { slot, .. }) => LogEvent::Skipped { slot, reason: Barrier::ALL[usize::from(value)] },
         _ => says(mistake.said, value, step),
     }
 }
 
 /// What the sensor said about a run, after it.
-fn sensed(step: usize) -> What {
+fn sensed(step: usize) -> LogEvent {
     let sensed = Sensed {
         kind: SourceKind::Web,
         held_ms: 9000,
@@ -229,14 +229,14 @@ fn sensed(step: usize) -> What {
         reasons: Vec::new(),
         flags: Vec::new(),
     };
-    What::Sensed { run: RunId(step as u32 + 1), trial: 0, sensed, detail: String::new() }
+    LogEvent::Sensed { run: RunId(step as u32 + 1), trial: 0, sensed, detail: String::new() }
 }
 
 proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
-    fn with_corrections_is_as_it_should_have_been(mistakes in mistakes()) {
+    fn a_corrected_log_equals_the_log_as_it_should_have_been(mistakes in mistakes()) {
         let (mut said, mut meant) = (Vec::new(), Vec::new());
         let mut pending: Vec<(usize, u32, Correction)> = Vec::new();
         for step in 0..mistakes.len() + 20 {
@@ -246,7 +246,7 @@ proptest! {
                 let n = said.len() as u32;
                 if mistake.said == 5 {
                     said.push(sensed(step));
-                    meant.push(if meant.last() == Some(&What::Opened) { What::Opened } else { sensed(step) });
+                    meant.push(if meant.last() == Some(&LogEvent::Opened) { LogEvent::Opened } else { sensed(step) });
                 }
                 let mut when = step;
                 for (delay, how, value) in &mistake.fixes {
@@ -258,7 +258,7 @@ proptest! {
             pending = later;
             for (_, n, correction) in now {
                 said.push(to(n, correction));
-                meant.push(What::Opened);
+                meant.push(LogEvent::Opened);
             }
         }
         prop_assert!(pending.is_empty(), "all corrections were made");
@@ -269,37 +269,37 @@ proptest! {
 }
 
 /// A summary of the first two days, sealed at the end of the second.
-fn sealed(what: &[What], counter: u32) -> crate::summary::Summary {
+fn sealed(events: &[LogEvent], counter: u32) -> crate::summary::Summary {
     use crate::summary::{Period, Sealing, reduce};
     let period = Period { from: start(), until: start() + chrono::Duration::days(1) };
     let sealing = Sealing { log: PHONE, period, now: at(1, 1400), counter, note: None };
     let revisions = crate::review::samples::revisions([plan()]);
-    let history = fold(what.to_vec());
+    let history = fold(events.to_vec());
     reduce(&history, &revisions, &crate::review::samples::catalogue(), &zone(), sealing).expect("days of the plan")
 }
 
 #[test]
 fn a_correction_reaches_what_was_handed_over_before() {
-    use crate::review::union::{Gain, gain, unite};
+    use crate::review::union::{ArrivalEffect, arrival_effect, unite};
     let named = slot(1, 0).slot;
-    let mut what = vec![
-        What::Taken { revision: 1, agreed: Vec::new() },
+    let mut events = vec![
+        LogEvent::Taken { revision: 1, agreed: Vec::new() },
         run(1, at(1, 545), Some(named), 3),
         pain(8),
         pain(3),
-        What::Rated { activity: ActivityId(1), score: 9 },
-        What::Trouble { trouble: Trouble::Nerve, item: None },
+        LogEvent::Rated { activity: ActivityId(1), score: 9 },
+        LogEvent::Trouble { trouble: Trouble::Nerve, item: None },
     ];
-    let before = sealed(&what, 1);
+    let before = sealed(&events, 1);
     assert_eq!((before.runs.len(), before.pain.len(), before.corrections.count()), (1, 2, 0));
-    what.extend([
+    events.extend([
         to(2, Correction::Never),
         to(3, Correction::Never),
         to(4, Correction::Score(1)),
         to(5, Correction::Never),
         to(6, Correction::Never),
     ]);
-    let after = sealed(&what, 2);
+    let after = sealed(&events, 2);
     assert_eq!((after.runs.len(), after.rated.len(), after.corrections.count()), (0, 0, 5));
     assert_eq!((after.pain[0].n, after.pain[0].score, after.pain.len()), (4, 1, 1));
     assert_eq!(after.alarms, before.alarms, "an alarm goes on");
@@ -307,8 +307,12 @@ fn a_correction_reaches_what_was_handed_over_before() {
     for both in [[&before, &after], [&after, &before]] {
         assert_eq!(unite(both), alone, "whichever comes first");
     }
-    assert!(matches!(gain(std::slice::from_ref(&before), &after), Gain::Filled { days: 1 }));
-    assert_eq!(gain(std::slice::from_ref(&after), &before), Gain::Known, "the mistake is known to be one");
+    assert!(matches!(arrival_effect(std::slice::from_ref(&before), &after), ArrivalEffect::Filled { days: 1 }));
+    assert_eq!(
+        arrival_effect(std::slice::from_ref(&after), &before),
+        ArrivalEffect::Known,
+        "the mistake is known to be one"
+    );
     let review = crate::review::build(
         &crate::review::samples::revisions([plan()]),
         &crate::review::samples::catalogue(),

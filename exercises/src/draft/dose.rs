@@ -89,7 +89,7 @@ mod tests {
     }
 
     #[test]
-    fn what_a_dose_has_not_changes_nothing() {
+    fn a_quantity_that_the_dose_lacks_changes_nothing() {
         assert_eq!(with(HOLD, Quantity::Trials, 5), HOLD);
         assert_eq!(stepped(HOLD, Quantity::TempoUpSeconds, true), HOLD);
     }

@@ -15,7 +15,7 @@ use crate::id::ItemId;
 use crate::plan::{Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Plan, Schedule, Side};
 
 pub use dose::{stepped, with};
-pub use named::{Used, cut};
+pub use named::{UsedNumbers, truncated};
 pub use stance::{StanceField, tenths_of};
 pub use start::{DEFAULT_DAYS, first, next};
 pub use step::{Choices, apply};
@@ -33,7 +33,7 @@ pub struct Draft {
     /// The plan as it would be issued now.
     pub plan: Plan,
     /// Numbers given so far.
-    pub used: Used,
+    pub used: UsedNumbers,
     /// So many of the plan's stance times, from the first, are of earlier visits.
     pub earlier: usize,
 }
@@ -71,11 +71,11 @@ impl Draft {
     }
 
     /// Changes places with the item before it, or after it.
-    pub fn shift(&mut self, id: ItemId, toward: Toward) {
+    pub fn shift(&mut self, id: ItemId, direction: Direction) {
         let Some(place) = self.plan.items.iter().position(|item| item.id == id) else { return };
-        let other = match toward {
-            Toward::Earlier => place.checked_sub(1),
-            Toward::Later => Some(place + 1),
+        let other = match direction {
+            Direction::Earlier => place.checked_sub(1),
+            Direction::Later => Some(place + 1),
         };
         if let Some(other) = other.filter(|other| *other < self.plan.items.len()) {
             self.plan.items.swap(place, other);
@@ -86,7 +86,7 @@ impl Draft {
     pub fn edit(&mut self, id: ItemId, change: impl FnOnce(&mut Item)) {
         if let Some(item) = self.plan.items.iter_mut().find(|item| item.id == id) {
             change(item);
-            item.note = cut(&item.note, MAX_NOTE);
+            item.note = truncated(&item.note, MAX_NOTE);
         }
     }
 
@@ -99,7 +99,7 @@ impl Draft {
 
 /// Where an item goes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Toward {
+pub enum Direction {
     /// One place nearer to the top.
     Earlier,
     /// One place nearer to the end.
@@ -110,7 +110,7 @@ pub enum Toward {
 /// times a day, balance and repetitions once in the evening, when the person is at home.
 pub fn default_schedule(exercise: &Exercise) -> Schedule {
     match exercise.kind {
-        Kind::Hold if exercise.dose.whole_s(exercise.side) <= HOURLY_AT_MOST_S => hourly(),
+        Kind::Hold if exercise.dose.total_s(exercise.side) <= HOURLY_AT_MOST_S => hourly(),
         Kind::Hold => Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } },
         Kind::Balance | Kind::Reps => Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![18 * 60] } },
     }

@@ -7,7 +7,7 @@ use crate::plan::{Activity, Complaint, MAX_NAME, MAX_NAMED, Plan, Side};
 /// The highest numbers given in any revision of a plan; 0 where none was.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct Used {
+pub struct UsedNumbers {
     /// Of items.
     pub items: u8,
     /// Of complaints.
@@ -16,10 +16,10 @@ pub struct Used {
     pub activities: u8,
 }
 
-impl Used {
+impl UsedNumbers {
     /// The numbers that one revision holds.
-    pub fn of(plan: &Plan) -> Used {
-        Used {
+    pub fn of(plan: &Plan) -> UsedNumbers {
+        UsedNumbers {
             items: plan.items.iter().map(|item| item.id.0).max().unwrap_or(0),
             complaints: plan.complaints.iter().map(|complaint| complaint.id.0).max().unwrap_or(0),
             activities: plan.activities.iter().map(|activity| activity.id.0).max().unwrap_or(0),
@@ -27,8 +27,8 @@ impl Used {
     }
 
     /// The numbers of both.
-    pub fn and(self, other: Used) -> Used {
-        Used {
+    pub fn and(self, other: UsedNumbers) -> UsedNumbers {
+        UsedNumbers {
             items: self.items.max(other.items),
             complaints: self.complaints.max(other.complaints),
             activities: self.activities.max(other.activities),
@@ -43,7 +43,7 @@ impl Used {
 }
 
 /// `text` without control characters, cut at `most` characters.
-pub fn cut(text: &str, most: usize) -> String {
+pub fn truncated(text: &str, most: usize) -> String {
     text.chars().filter(|letter| !letter.is_control()).take(most).collect()
 }
 
@@ -73,7 +73,7 @@ impl Draft {
     pub fn edit_complaint(&mut self, id: ComplaintId, change: impl FnOnce(&mut Complaint)) {
         if let Some(complaint) = self.plan.complaints.iter_mut().find(|complaint| complaint.id == id) {
             change(complaint);
-            complaint.name = cut(&complaint.name, MAX_NAME);
+            complaint.name = truncated(&complaint.name, MAX_NAME);
         }
     }
 
@@ -97,7 +97,7 @@ impl Draft {
     pub fn edit_activity(&mut self, id: ActivityId, change: impl FnOnce(&mut Activity)) {
         if let Some(activity) = self.plan.activities.iter_mut().find(|activity| activity.id == id) {
             change(activity);
-            activity.name = cut(&activity.name, MAX_NAME);
+            activity.name = truncated(&activity.name, MAX_NAME);
         }
     }
 }

@@ -5,7 +5,7 @@ use crate::catalogue::{Eyes, Surface};
 use crate::plan::{Leg, StanceBaseline};
 
 /// The longest stance time that can be written in, in tenths of a second: ten minutes.
-const MOST_TENTHS: f64 = 6000.0;
+const MAX_TENTHS: f64 = 6000.0;
 
 /// Which stance time is meant.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -34,7 +34,7 @@ impl StanceField {
 pub fn tenths_of(text: &str) -> Option<u16> {
     let seconds: f64 = text.trim().replace(',', ".").parse().ok()?;
     let tenths = libm::round(seconds * 10.0);
-    (0.0..=MOST_TENTHS).contains(&tenths).then_some(tenths as u16)
+    (0.0..=MAX_TENTHS).contains(&tenths).then_some(tenths as u16)
 }
 
 impl Draft {
@@ -50,7 +50,7 @@ impl Draft {
     }
 
     /// Writes the time of this visit in, or takes it out.
-    pub fn put_stance(&mut self, field: StanceField, tenths: Option<u16>, capped: bool) {
+    pub fn set_stance(&mut self, field: StanceField, tenths: Option<u16>, capped: bool) {
         let today = self.plan.baselines.split_off(self.earlier);
         self.plan.baselines.extend(today.into_iter().filter(|baseline| !field.is_of(baseline)));
         if let Some(tenths) = tenths {

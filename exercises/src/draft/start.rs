@@ -1,7 +1,7 @@
 //! What a plan starts from: nothing, or the last one.
 
 use super::stance::longest;
-use super::{Draft, Used};
+use super::{Draft, UsedNumbers};
 use crate::id::PlanId;
 use crate::plan::{Aftercare, Plan};
 use chrono::{Days, NaiveDate};
@@ -28,7 +28,7 @@ pub fn first(id: PlanId, clinic: &str, today: NaiveDate) -> Draft {
         aftercare: vec![Aftercare::SorenessIsUsual, Aftercare::ContactIfWorse],
         cleared: Vec::new(),
     };
-    Draft { plan, used: Used::default(), earlier: 0 }
+    Draft { plan, used: UsedNumbers::default(), earlier: 0 }
 }
 
 /// The revision that follows `last`, in a plan whose revisions together gave the numbers in `used`: the same items,
@@ -37,10 +37,10 @@ pub fn first(id: PlanId, clinic: &str, today: NaiveDate) -> Draft {
 /// What belongs to the last visit is left behind: ratings, the clinician's own line, the ticked list. Of the stance times
 /// the two longest of each condition stay as earlier visits': a gate that was open stays open. A revision of the same day is a correction of the same visit:
 /// it keeps all of that. Alarms that were cleared stay cleared.
-pub fn next(last: &Plan, used: Used, clinic: &str, today: NaiveDate) -> Draft {
+pub fn next(last: &Plan, used: UsedNumbers, clinic: &str, today: NaiveDate) -> Draft {
     let mut plan =
         Plan { revision: last.revision.saturating_add(1), clinic: clinic.to_owned(), issued: today, ..last.clone() };
-    let used = used.and(Used::of(last));
+    let used = used.and(UsedNumbers::of(last));
     if last.issued >= today {
         return Draft { plan, used, earlier: 0 };
     }

@@ -3,7 +3,7 @@
 use super::Draft;
 use crate::catalogue::Exercise;
 use crate::plan::Item;
-use crate::suggest::{Advice, Ground, Suggestion, back, next};
+use crate::suggest::{Advice, StepConditions, Suggestion, back, next};
 
 /// Makes `item` what the suggestion proposes: the rung and dose in use, a step further or back. "Keep" and "stop and talk"
 /// leave the item at what is in use.
@@ -75,7 +75,7 @@ impl Draft {
         let keep = Suggestion { advice: Advice::Keep, ..suggestion.clone() };
         apply(&mut in_use, &keep);
         let to = |advice| Suggestion { advice, ..suggestion.clone() };
-        let ground = Ground { exercise, age: self.plan.age, gate_open: true };
+        let ground = StepConditions { exercise, age: self.plan.age, gate_open: true };
         Some(Choices {
             advance: next(&in_use, ground).ok().map(|step| to(Advice::Advance(step))),
             back: back(&in_use, exercise).map(|step| to(Advice::StepBack(step))),

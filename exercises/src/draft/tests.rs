@@ -50,7 +50,7 @@ fn a_number_is_never_given_twice() {
     draft.remove(first);
     let second = draft.add(&hold()).expect("room");
     assert_ne!(first, second, "the first item's history is not the second's");
-    let later = next(&draft.plan, Used { items: 9, ..Used::default() }, "Bridge Street", day(12, 9));
+    let later = next(&draft.plan, UsedNumbers { items: 9, ..UsedNumbers::default() }, "Bridge Street", day(12, 9));
     let mut later = later;
     assert_eq!(later.add(&hold()), Some(ItemId(10)), "an older revision had item 9");
 }
@@ -70,11 +70,11 @@ fn items_change_places_and_stop_at_the_ends() {
     let (mut draft, one) = with_hold();
     let two = draft.add(&balance()).expect("room");
     let order = |draft: &Draft| draft.plan.items.iter().map(|item| item.id).collect::<Vec<_>>();
-    draft.shift(one, Toward::Earlier);
+    draft.shift(one, Direction::Earlier);
     assert_eq!(order(&draft), [one, two]);
-    draft.shift(one, Toward::Later);
+    draft.shift(one, Direction::Later);
     assert_eq!(order(&draft), [two, one]);
-    draft.shift(one, Toward::Later);
+    draft.shift(one, Direction::Later);
     assert_eq!(order(&draft), [two, one]);
 }
 
@@ -149,7 +149,7 @@ fn balance_asks_for_more_and_gets_it() {
     draft.plan.age = Some(AgeBand::From50);
     draft.plan.absent = Risk::ALL.into_iter().collect();
     for field in StanceField::FIRM_OPEN {
-        draft.put_stance(field, tenths_of("12,4"), false);
+        draft.set_stance(field, tenths_of("12,4"), false);
     }
     assert_eq!(problems(&draft.plan, &catalogue()), []);
 }
@@ -158,15 +158,15 @@ fn balance_asks_for_more_and_gets_it() {
 fn a_time_of_today_replaces_another_of_today_and_no_earlier_one() {
     let [left, _] = StanceField::FIRM_OPEN;
     let mut visit = empty();
-    visit.put_stance(left, Some(310), false);
+    visit.set_stance(left, Some(310), false);
     let mut draft = next(&visit.plan, visit.used, "Bridge Street", day(12, 9));
     assert_eq!((draft.earlier, draft.stance_today(left)), (1, None));
-    draft.put_stance(left, Some(290), false);
-    draft.put_stance(left, Some(330), true);
+    draft.set_stance(left, Some(290), false);
+    draft.set_stance(left, Some(330), true);
     assert_eq!(draft.stance_today(left).map(|baseline| (baseline.tenths, baseline.capped)), Some((330, true)));
     assert_eq!(draft.stance_earlier(left).map(|baseline| baseline.tenths), Some(310));
     assert_eq!(draft.plan.baselines.len(), 2);
-    draft.put_stance(left, None, false);
+    draft.set_stance(left, None, false);
     assert_eq!(draft.plan.baselines.len(), 1);
 }
 
@@ -174,9 +174,9 @@ fn a_time_of_today_replaces_another_of_today_and_no_earlier_one() {
 fn a_correction_on_the_same_day_makes_no_second_day() {
     let [left, _] = StanceField::FIRM_OPEN;
     let mut visit = empty();
-    visit.put_stance(left, Some(310), false);
+    visit.set_stance(left, Some(310), false);
     let mut again = next(&visit.plan, visit.used, "Bridge Street", day(11, 25));
-    again.put_stance(left, Some(320), false);
+    again.set_stance(left, Some(320), false);
     assert_eq!(again.plan.baselines.len(), 1, "two tries of one day are one day");
     assert_eq!(again.plan.revision, 2);
 }
@@ -186,7 +186,7 @@ fn of_each_condition_the_two_longest_times_go_on() {
     let [left, right] = StanceField::FIRM_OPEN;
     let visit = |before: Option<Draft>, day, times: &[(StanceField, u16)]| {
         let mut draft = before.map_or_else(empty, |before| next(&before.plan, before.used, "Bridge Street", day));
-        times.iter().for_each(|(field, tenths)| draft.put_stance(*field, Some(*tenths), false));
+        times.iter().for_each(|(field, tenths)| draft.set_stance(*field, Some(*tenths), false));
         draft
     };
     let first = visit(None, day(11, 25), &[(left, 310)]);

@@ -7,7 +7,7 @@ use super::space::Vec3;
 use crate::catalogue::{Contact, Figure, Furniture, Pose};
 
 /// A body that moves through its poses and keeps its contacts.
-pub(super) struct Held {
+pub(super) struct AnchoredBody {
     poses: Vec<Pose>,
     /// Each contact and where it stays. The first moves the whole body.
     contacts: Vec<(Contact, Vec3)>,
@@ -25,10 +25,10 @@ pub(super) fn surface(furniture: &[Furniture]) -> f64 {
     furniture.iter().map(height).fold(0.0, f64::max)
 }
 
-impl Held {
+impl AnchoredBody {
     /// Finds the places of the contacts in the first pose.
-    pub fn new(figure: &Figure) -> Held {
-        let mut held = Held { poses: figure.poses.clone(), contacts: Vec::new() };
+    pub fn new(figure: &Figure) -> AnchoredBody {
+        let mut held = AnchoredBody { poses: figure.poses.clone(), contacts: Vec::new() };
         let first = skeleton(&between(&held.poses, 0.0));
         let floor = if figure.furniture.contains(&Furniture::Mat) { MAT } else { 0.0 };
         let standing = floor + surface(&figure.furniture);

@@ -1,6 +1,6 @@
 //! The frame in which a figure moves.
 
-use super::contact::Held;
+use super::contact::AnchoredBody;
 use super::phone::{self, Phone};
 use super::shape::{Point, Shape};
 use super::surroundings::{Scene, Surroundings};
@@ -22,7 +22,7 @@ pub struct Size {
 /// stage for a moving figure and keep it.
 pub struct Stage {
     figure: Figure,
-    held: Held,
+    held: AnchoredBody,
     around: Surroundings,
     phone: Option<Phone>,
     fit: Fit,
@@ -63,7 +63,7 @@ impl Stage {
     }
 
     fn set(figure: &Figure, set_up: Option<SetUp>, size: Size) -> Stage {
-        let held = Held::new(figure);
+        let held = AnchoredBody::new(figure);
         let scene = Scene::new(figure, &held);
         let (around, phone) = (Surroundings::new(&scene), set_up.and_then(|set_up| Phone::new(set_up, &scene)));
         let fit = Fit { scale: 1.0, left: 0.0, top: 0.0 };

@@ -2,7 +2,7 @@
 
 use super::arrow;
 use super::body::*;
-use super::contact::{Held, surface};
+use super::contact::{AnchoredBody, surface};
 use super::outline::ellipse;
 use super::shape::{Paint, Piece, Point, Shape, Stroke};
 use super::side::{CHIN, on_head};
@@ -34,7 +34,7 @@ pub(super) fn flat(view: View, v: Vec3) -> Point {
 }
 
 impl<'a> Scene<'a> {
-    pub fn new(figure: &'a Figure, held: &Held) -> Scene<'a> {
+    pub fn new(figure: &'a Figure, held: &AnchoredBody) -> Scene<'a> {
         Scene { figure, first: held.at(0.0), last: held.at(1.0) }
     }
 }

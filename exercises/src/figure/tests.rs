@@ -1,5 +1,5 @@
 use super::body::{FOREARM, SEAT, SHANK, THIGH, UPPER_ARM};
-use super::contact::Held;
+use super::contact::AnchoredBody;
 use super::skeleton::{Arm, Leg};
 use super::space::Vec3;
 use super::*;
@@ -62,7 +62,7 @@ fn every_moment_stays_within_the_picture() {
 #[test]
 fn soles_stay_flat_on_the_floor_where_they_are() {
     let figure = rising();
-    let held = Held::new(&figure);
+    let held = AnchoredBody::new(&figure);
     let start = held.at(0.0);
     for body in phases().map(|phase| held.at(phase)) {
         for (leg, first) in [(&body.near_leg, &start.near_leg), (&body.far_leg, &start.far_leg)] {
@@ -76,7 +76,7 @@ fn soles_stay_flat_on_the_floor_where_they_are() {
 #[test]
 fn the_ball_stays_while_the_heel_rises_and_the_hands_stay_on_the_worktop() {
     let figure = on_toes();
-    let held = Held::new(&figure);
+    let held = AnchoredBody::new(&figure);
     let (start, end) = (held.at(0.0), held.at(1.0));
     for body in phases().map(|phase| held.at(phase)) {
         close(body.near_leg.foot_point(super::body::BALL, 0.0).y, 0.0, "ball of the foot");
@@ -100,7 +100,7 @@ fn bones(leg: &Leg, arm: &Arm) -> [(f64, f64, &'static str); 4] {
 #[test]
 fn bones_keep_their_length_and_joints_bend_their_own_way() {
     for figure in [rising(), on_toes()] {
-        let held = Held::new(&figure);
+        let held = AnchoredBody::new(&figure);
         for body in phases().map(|phase| held.at(phase)) {
             for (measured, length, bone) in
                 bones(&body.near_leg, &body.near_arm).into_iter().chain(bones(&body.far_leg, &body.far_arm))
@@ -117,7 +117,7 @@ fn bones_keep_their_length_and_joints_bend_their_own_way() {
 #[test]
 fn the_chair_stands_under_the_seat() {
     let figure = rising();
-    let pelvis = Held::new(&figure).at(0.0).spine.pelvis;
+    let pelvis = AnchoredBody::new(&figure).at(0.0).spine.pelvis;
     // At a picture this large a centimetre is ten units; the floor's upper edge is the chair's lowest line.
     let shapes = draw(&figure, 0.0, Size { width: 4000.0, height: 2000.0 });
     let furniture = || shapes.iter().filter(|shape| shape.paint == Paint::Furniture);

@@ -41,7 +41,7 @@ impl Seen {
 
 impl AudioClock {
     /// Looks at both clocks at once: milliseconds of the steady one, seconds of the audio clock.
-    pub fn look(&mut self, steady_ms: f64, audio_s: f64) {
+    pub fn sync(&mut self, steady_ms: f64, audio_s: f64) {
         let steady_s = steady_ms / 1000.0;
         let now = Seen { lead_s: audio_s - steady_s, steady_s };
         let span = Seen::span(steady_s);
@@ -79,13 +79,13 @@ mod tests {
         for look in 0..seconds * 60 {
             let steady_ms = f64::from(look) * 1000.0 / 60.0;
             let rendered = libm::floor(steady_ms * speed / 80.0) * 0.08;
-            clock.look(steady_ms, 7.0 + rendered);
+            clock.sync(steady_ms, 7.0 + rendered);
         }
         clock
     }
 
     #[test]
-    fn bursts_do_not_move_it() {
+    fn bursts_of_audio_time_do_not_move_the_estimate() {
         let clock = looked_at(10, 1.0);
         for ms in (0..10_000).step_by(500) {
             let at = clock.at(f64::from(ms)).expect("it was looked at");
@@ -96,7 +96,7 @@ mod tests {
     }
 
     #[test]
-    fn another_speed_is_followed() {
+    fn a_clock_of_another_speed_is_followed() {
         let clock = looked_at(600, 0.9999);
         let at = clock.at(600_000.0).expect("it was looked at");
         assert!((at - (7.0 + 600.0 * 0.9999)).abs() < 0.03, "{at}");
@@ -108,14 +108,14 @@ mod tests {
         for second in 20..53_u32 {
             // Out of sight it is looked at once a second, at another place of its bursts each time.
             let steady_ms = f64::from(second) * 1007.0;
-            clock.look(steady_ms, 7.0 - 0.06 + libm::floor(steady_ms / 80.0) * 0.08);
+            clock.sync(steady_ms, 7.0 - 0.06 + libm::floor(steady_ms / 80.0) * 0.08);
         }
         let at = clock.at(53_000.0).expect("it was looked at");
         assert!((at - (7.0 - 0.06 + 53.0)).abs() < 0.017, "{at}");
     }
 
     #[test]
-    fn nothing_is_known_before_the_first_look() {
+    fn before_the_first_sync_nothing_is_known() {
         assert_eq!(AudioClock::default().at(0.0), None);
         assert!(!AudioClock::default().has_moved(0.0, 3.0));
     }

@@ -4,20 +4,20 @@ use super::moment::{self, Moment};
 use super::press::Press;
 use super::record::Record;
 use super::stage::Stage;
-use super::step::{Part, Step, What, course};
+use super::step::{Part, Step, StepKind, course};
 use super::view::Phase;
 use crate::catalogue::{Dose, Kind};
 use crate::plan::Side;
-use crate::run::{Doing, Run, RunEnd, SetUp, TrialEnd};
+use crate::run::{Run, RunEnd, SetUp, TrialEnd, Work};
 
 /// While something is done it is logged every so many milliseconds, besides at each phase.
 pub const CHECKPOINT_MS: u64 = 5_000;
 /// Most interruptions that are kept.
-const MOST_INTERRUPTIONS: usize = 100;
+const MAX_INTERRUPTIONS: usize = 100;
 
 /// What happened, for whoever drives the guide.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Event {
+pub enum GuideEvent {
     /// Another phase is on.
     Entered(Phase),
     /// The device slept, or the program stood still.
@@ -47,9 +47,9 @@ impl Guide {
     /// Begins `run` now, on the item's side. `None` if what is done does not fit the dose, the dose asks for nothing, or
     /// it is a stance without a leg.
     pub fn new(run: Run, side: Side, now: Moment) -> Option<Guide> {
-        let fits = match (run.dose, &run.doing) {
-            (Dose::Hold { .. }, Doing::Hold(_)) | (Dose::Reps { .. }, Doing::Reps(_)) => true,
-            (Dose::Balance { .. }, Doing::Balance(_)) => side != Side::Neither,
+        let fits = match (run.dose, &run.work) {
+            (Dose::Hold { .. }, Work::Hold(_)) | (Dose::Reps { .. }, Work::Reps(_)) => true,
+            (Dose::Balance { .. }, Work::Balance(_)) => side != Side::Neither,
             _ => false,
         };
         let steps = course(run.dose, side, set_up(&run));
@@ -71,7 +71,7 @@ impl Guide {
     }
 
     /// Lets time pass up to `now`. A clock that went back stands still.
-    pub fn advance(&mut self, now: Moment) -> Vec<Event> {
+    pub fn advance(&mut self, now: Moment) -> Vec<GuideEvent> {
         let mut events = Vec::new();
         let now = Moment { steady_ms: now.steady_ms.max(self.last.steady_ms), ..now };
         if moment::slept(self.last, now) {
@@ -79,10 +79,10 @@ impl Guide {
         }
         self.pass(now.steady_ms, &mut events);
         let long_ago = now.steady_ms.saturating_sub(self.logged) >= CHECKPOINT_MS;
-        if self.working() && long_ago && !events.contains(&Event::Checkpoint) {
-            events.push(Event::Checkpoint);
+        if self.working() && long_ago && !events.contains(&GuideEvent::Checkpoint) {
+            events.push(GuideEvent::Checkpoint);
         }
-        if events.contains(&Event::Checkpoint) {
+        if events.contains(&GuideEvent::Checkpoint) {
             self.logged = now.steady_ms;
         }
         self.last = now;
@@ -90,20 +90,20 @@ impl Guide {
     }
 
     /// The person presses something at `now`. While a trial goes on, anything that is pressed ends it.
-    pub fn press(&mut self, press: Press, now: Moment) -> Vec<Event> {
+    pub fn press(&mut self, press: Press, now: Moment) -> Vec<GuideEvent> {
         let mut events = self.advance(now);
         let at = self.last.steady_ms;
-        match self.what() {
-            Some(What::Trial) => self.end_step(at, TrialEnd::Touch, &mut events),
-            Some(What::Settle) | None => {}
-            Some(what) => self.take(press, what, at, &mut events),
+        match self.step_kind() {
+            Some(StepKind::Trial) => self.end_step(at, TrialEnd::Touch, &mut events),
+            Some(StepKind::Settle) | None => {}
+            Some(kind) => self.handle(press, kind, at, &mut events),
         }
         events
     }
 
     /// Where the phone is during this run's trials. Only before the first count-in: set-ups are never mixed in one run.
     pub fn choose_set_up(&mut self, chosen: SetUp) {
-        if let (Stage::Going { step: 0, .. }, Doing::Balance(balance)) = (self.stage, &mut self.run.doing) {
+        if let (Stage::Going { step: 0, .. }, Work::Balance(balance)) = (self.stage, &mut self.run.work) {
             balance.set_up = chosen;
             self.steps = course(self.run.dose, self.side, chosen);
         }
@@ -116,29 +116,29 @@ impl Guide {
 
     /// Whether the set-up may still be chosen.
     pub fn may_choose_set_up(&self) -> bool {
-        matches!((self.stage, &self.run.doing), (Stage::Going { step: 0, .. }, Doing::Balance(_)))
+        matches!((self.stage, &self.run.work), (Stage::Going { step: 0, .. }, Work::Balance(_)))
     }
 
     /// The start tone of the trial that goes on, on the steady clock, in milliseconds.
     pub fn trial_began(&self) -> Option<u64> {
         match self.stage {
-            Stage::Going { step, since, .. } if self.steps[step].what == What::Trial => Some(since),
+            Stage::Going { step, since, .. } if self.steps[step].kind == StepKind::Trial => Some(since),
             _ => None,
         }
     }
 
     /// The sensor proposes that the foot came down, where that ends a trial. Nobody has confirmed it: until then the time is
     /// no measurement.
-    pub fn propose_end(&mut self, now: Moment) -> Vec<Event> {
+    pub fn propose_end(&mut self, now: Moment) -> Vec<GuideEvent> {
         let mut events = self.advance(now);
-        if self.what() == Some(What::Trial) {
+        if self.step_kind() == Some(StepKind::Trial) {
             self.end_step(self.last.steady_ms, TrialEnd::CutOff, &mut events);
         }
         events
     }
 
     /// The window went out of sight: nobody can touch it any more, so a trial is no measurement.
-    pub fn out_of_sight(&mut self, now: Moment) -> Vec<Event> {
+    pub fn window_hidden(&mut self, now: Moment) -> Vec<GuideEvent> {
         let mut events = self.advance(now);
         if self.run.dose.kind() == Kind::Balance {
             self.break_off(self.last.steady_ms, &mut events);
@@ -158,16 +158,16 @@ impl Guide {
             end: if let Stage::Ended(end) = self.stage { end } else { RunEnd::Going },
             paused_ms: small(self.paused_ms.saturating_add(pause)),
             interruptions: self.interruptions.clone(),
-            doing: self.record.doing(&self.run.doing, going),
+            work: self.record.work(&self.run.work, going),
             ..self.run.clone()
         }
     }
 
     /// The step's content that is on; `None` while on pause, counting in again, or over.
-    pub(super) fn what(&self) -> Option<What> {
+    pub(super) fn step_kind(&self) -> Option<StepKind> {
         match self.stage {
-            Stage::Going { step, .. } => Some(self.steps[step].what),
-            Stage::LeadIn { .. } | Stage::Paused { .. } => Some(What::CountIn),
+            Stage::Going { step, .. } => Some(self.steps[step].kind),
+            Stage::LeadIn { .. } | Stage::Paused { .. } => Some(StepKind::CountIn),
             Stage::Ended(_) => None,
         }
     }
@@ -181,22 +181,22 @@ impl Guide {
     }
 
     fn working(&self) -> bool {
-        matches!(self.stage, Stage::Going { step, .. } if self.steps[step].what.is_work())
+        matches!(self.stage, Stage::Going { step, .. } if self.steps[step].kind.is_work())
     }
 
     /// The hold or trial that is not over yet, with the milliseconds gone of it at `at`.
-    fn going(&self, at: u64) -> Option<(What, Part, u64)> {
+    fn going(&self, at: u64) -> Option<(StepKind, Part, u64)> {
         let step = self.steps[self.stage.step()?];
         let done = match self.stage {
             Stage::Going { since, .. } => at.saturating_sub(since).min(step.ms),
             Stage::LeadIn { done, .. } | Stage::Paused { done, .. } => done,
             Stage::Ended(_) => return None,
         };
-        matches!(step.what, What::Hold | What::Trial).then_some((step.what, step.part, done))
+        matches!(step.kind, StepKind::Hold | StepKind::Trial).then_some((step.kind, step.part, done))
     }
 
     /// Goes through every step that has ended by `at`; each begins exactly where the one before ended.
-    fn pass(&mut self, at: u64, events: &mut Vec<Event>) {
+    fn pass(&mut self, at: u64, events: &mut Vec<GuideEvent>) {
         loop {
             match self.stage {
                 Stage::LeadIn { step, until, done } if at >= until => {
@@ -204,9 +204,9 @@ impl Guide {
                     self.entered(events);
                 }
                 Stage::Going { step, since, extra } => {
-                    let Step { what, ms, .. } = self.steps[step];
+                    let Step { kind, ms, .. } = self.steps[step];
                     let end = since.saturating_add(ms).saturating_add(extra);
-                    if what == What::Wait || at < end {
+                    if kind == StepKind::Wait || at < end {
                         return;
                     }
                     self.end_step(end, TrialEnd::Target, events);
@@ -217,14 +217,14 @@ impl Guide {
     }
 
     /// Ends the step that goes on at `at` and begins the next.
-    pub(super) fn end_step(&mut self, at: u64, trial_end: TrialEnd, events: &mut Vec<Event>) {
+    pub(super) fn end_step(&mut self, at: u64, trial_end: TrialEnd, events: &mut Vec<GuideEvent>) {
         let Stage::Going { step, since, .. } = self.stage else { return };
-        let Step { what, part, ms } = self.steps[step];
-        self.record.finish(what, part, at.saturating_sub(since).min(ms), trial_end);
+        let Step { kind, part, ms } = self.steps[step];
+        self.record.finish(kind, part, at.saturating_sub(since).min(ms), trial_end);
         self.go_to(step + 1, at, events);
     }
 
-    pub(super) fn go_to(&mut self, step: usize, at: u64, events: &mut Vec<Event>) {
+    pub(super) fn go_to(&mut self, step: usize, at: u64, events: &mut Vec<GuideEvent>) {
         if step >= self.steps.len() {
             self.over(RunEnd::Completed, events);
             return;
@@ -234,9 +234,9 @@ impl Guide {
     }
 
     /// The person ends it: the hold that goes on counts as far as it got.
-    pub(super) fn stop(&mut self, end: RunEnd, at: u64, events: &mut Vec<Event>) {
-        if let Some((what, part, ms)) = self.going(at) {
-            self.record.finish(what, part, ms, TrialEnd::CutOff);
+    pub(super) fn stop(&mut self, end: RunEnd, at: u64, events: &mut Vec<GuideEvent>) {
+        if let Some((kind, part, ms)) = self.going(at) {
+            self.record.finish(kind, part, ms, TrialEnd::CutOff);
         }
         if let Stage::Paused { since, .. } = self.stage {
             self.paused_ms = self.paused_ms.saturating_add(at.saturating_sub(since));
@@ -244,30 +244,30 @@ impl Guide {
         self.over(end, events);
     }
 
-    fn over(&mut self, end: RunEnd, events: &mut Vec<Event>) {
+    fn over(&mut self, end: RunEnd, events: &mut Vec<GuideEvent>) {
         self.stage = Stage::Ended(end);
-        events.extend([Event::Checkpoint, Event::Ended(end)]);
+        events.extend([GuideEvent::Checkpoint, GuideEvent::Ended(end)]);
     }
 
     /// Repetitions are too short to log each of their beats; the five seconds cover them.
-    pub(super) fn entered(&self, events: &mut Vec<Event>) {
+    pub(super) fn entered(&self, events: &mut Vec<GuideEvent>) {
         let phase = self.view().phase;
-        events.push(Event::Entered(phase));
+        events.push(GuideEvent::Entered(phase));
         if !matches!(phase, Phase::Beat(_)) {
-            events.push(Event::Checkpoint);
+            events.push(GuideEvent::Checkpoint);
         }
     }
 
     /// The device slept from `last` on, or nobody looked at the clock.
-    fn interrupt(&mut self, last: u64, now: u64, events: &mut Vec<Event>) {
+    fn interrupt(&mut self, last: u64, now: u64, events: &mut Vec<GuideEvent>) {
         let (Stage::Going { step, .. } | Stage::LeadIn { step, .. }) = self.stage else { return };
-        if matches!(self.steps[step].what, What::Wait) {
+        if matches!(self.steps[step].kind, StepKind::Wait) {
             return;
         }
-        if self.interruptions.len() < MOST_INTERRUPTIONS {
+        if self.interruptions.len() < MAX_INTERRUPTIONS {
             self.interruptions.push(small(last.saturating_sub(self.began)));
         }
-        events.push(Event::Interrupted);
+        events.push(GuideEvent::Interrupted);
         if self.run.dose.kind() == Kind::Balance {
             self.break_off(last, events);
         } else {
@@ -276,11 +276,11 @@ impl Guide {
     }
 
     /// Breaks a trial off at `at`, or its count-in, and waits for the person again.
-    pub(super) fn break_off(&mut self, at: u64, events: &mut Vec<Event>) {
+    pub(super) fn break_off(&mut self, at: u64, events: &mut Vec<GuideEvent>) {
         let Stage::Going { step, .. } = self.stage else { return };
-        match self.steps[step].what {
-            What::Trial => self.end_step(at, TrialEnd::CutOff, events),
-            What::CountIn => self.go_to(step.saturating_sub(1), at, events),
+        match self.steps[step].kind {
+            StepKind::Trial => self.end_step(at, TrialEnd::CutOff, events),
+            StepKind::CountIn => self.go_to(step.saturating_sub(1), at, events),
             _ => {}
         }
     }
@@ -288,9 +288,9 @@ impl Guide {
 
 /// Where the phone is; without a stance it makes no difference.
 fn set_up(run: &Run) -> SetUp {
-    match &run.doing {
-        Doing::Balance(balance) => balance.set_up,
-        Doing::Hold(_) | Doing::Reps(_) => SetUp::OnSupport,
+    match &run.work {
+        Work::Balance(balance) => balance.set_up,
+        Work::Hold(_) | Work::Reps(_) => SetUp::OnSupport,
     }
 }
 

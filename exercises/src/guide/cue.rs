@@ -3,7 +3,7 @@
 use super::course::Guide;
 use super::sound::Sound;
 use super::stage::Stage;
-use super::step::{Beat, COUNT_IN_MS, Step, What};
+use super::step::{Beat, COUNT_IN_MS, Step, StepKind};
 use crate::catalogue::Kind;
 
 /// Sounds are told so far ahead, in milliseconds. A window out of sight still asks every two seconds.
@@ -33,7 +33,7 @@ impl Guide {
             Stage::LeadIn { step, until, done } => (step, until.saturating_sub(done), 0, until),
             Stage::Paused { .. } | Stage::Ended(_) => return cues,
         };
-        while let Some(this) = self.steps.get(step).filter(|step| step.what != What::Wait) {
+        while let Some(this) = self.steps.get(step).filter(|step| step.kind != StepKind::Wait) {
             let length = this.ms.saturating_add(extra);
             cues.extend(self.of_step(*this, step, since, length));
             (step, since, extra) = (step + 1, since.saturating_add(length), 0);
@@ -56,32 +56,32 @@ impl Guide {
         let over = if self.over_after(step) { Sound::End } else { Sound::Rest };
         let at = |at_ms, sound| Cue { at_ms, sound };
         let mut cues = Vec::new();
-        match this.what {
-            What::CountIn => count_in(end, &mut cues),
-            What::Hold | What::Trial => {
+        match this.kind {
+            StepKind::CountIn => count_in(end, &mut cues),
+            StepKind::Hold | StepKind::Trial => {
                 cues.push(at(since, Sound::Start));
                 if this.ms >= HALF_FROM_MS {
                     cues.push(at(since.saturating_add(this.ms / 2), Sound::Half));
                 }
                 cues.push(at(end, over));
             }
-            What::Beat(_, Beat::Up) => cues.push(at(since, Sound::Up)),
-            What::Beat(_, Beat::Keep) => {}
-            What::Beat(_, Beat::Down) => {
+            StepKind::Beat(_, Beat::Up) => cues.push(at(since, Sound::Up)),
+            StepKind::Beat(_, Beat::Keep) => {}
+            StepKind::Beat(_, Beat::Down) => {
                 cues.push(at(since, Sound::Down));
-                if !matches!(self.steps.get(step + 1).map(|next| next.what), Some(What::Beat(..))) {
+                if !matches!(self.steps.get(step + 1).map(|next| next.kind), Some(StepKind::Beat(..))) {
                     cues.push(at(end, over));
                 }
             }
             // A rest of holds and sets runs into its count-in, which is heard; one that ends in a wait calls.
-            What::Rest if self.run().dose.kind() == Kind::Balance => cues.push(at(end, Sound::Ready)),
-            What::Rest | What::Settle | What::Wait => {}
+            StepKind::Rest if self.run().dose.kind() == Kind::Balance => cues.push(at(end, Sound::Ready)),
+            StepKind::Rest | StepKind::Settle | StepKind::Wait => {}
         }
         cues
     }
 
     fn over_after(&self, step: usize) -> bool {
-        self.steps[step + 1..].iter().all(|next| next.what == What::Settle)
+        self.steps[step + 1..].iter().all(|next| next.kind == StepKind::Settle)
     }
 }
 

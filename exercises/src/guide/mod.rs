@@ -7,23 +7,23 @@
 mod audio_clock;
 mod course;
 mod cue;
-mod hearing;
 mod moment;
 mod press;
 mod record;
 mod sound;
+mod sound_mode;
 mod stage;
 mod step;
 mod view;
 
 pub use audio_clock::AudioClock;
-pub use course::{CHECKPOINT_MS, Event, Guide};
+pub use course::{CHECKPOINT_MS, Guide, GuideEvent};
 pub use cue::{AHEAD_MS, Cue};
-pub use hearing::Hearing;
 pub use moment::{Moment, SLEPT_MS, STALLED_MS};
 pub use press::{MORE_REST_MS, Press};
-pub use record::{Stood, stood};
+pub use record::{BalanceResult, balance_results};
 pub use sound::{Note, Sound};
+pub use sound_mode::SoundMode;
 pub use step::{
     BALANCE_COUNT_IN_MS, BREASTBONE_COUNT_IN_MS, Beat, CHANGE_SIDES_MS, COUNT_IN_MS, FIRST_COUNT_IN_MS, POCKET_COUNT_IN_MS,
     Part, SETTLE_MS,

@@ -35,29 +35,29 @@ mod tests {
     }
 
     #[test]
-    fn both_clocks_together_are_awake() {
+    fn clocks_that_advance_together_mean_awake() {
         assert!(!slept(at(0, 0), at(100, 100)));
         assert!(!slept(at(0, 0), at(2_000, 2_050)), "a window out of sight looks every two seconds");
     }
 
     #[test]
-    fn a_wall_clock_that_ran_ahead_was_a_sleep() {
+    fn a_wall_clock_that_ran_ahead_means_sleep() {
         assert!(slept(at(0, 0), at(100, 60_000)));
     }
 
     #[test]
-    fn a_wall_clock_set_back_or_a_little_forward_was_not() {
+    fn a_wall_clock_set_back_or_a_little_forward_means_awake() {
         assert!(!slept(at(0, 0), at(100, -3_600_000)));
         assert!(!slept(at(0, 0), at(100, 1_900)));
     }
 
     #[test]
-    fn a_long_time_without_a_look_was_a_standstill() {
+    fn a_long_time_without_a_tick_means_a_stall() {
         assert!(slept(at(0, 0), at(10_001, 10_001)));
     }
 
     #[test]
-    fn the_ends_of_both_clocks_are_no_trap() {
+    fn extreme_clock_values_do_not_panic() {
         assert!(slept(at(0, i64::MIN), at(u64::MAX, i64::MAX)));
         assert!(!slept(at(u64::MAX, i64::MAX), at(0, i64::MIN)), "clocks that went back");
     }

@@ -1,8 +1,8 @@
 //! What the person can press, and what it does.
 
-use super::course::{Event, Guide};
+use super::course::{Guide, GuideEvent};
 use super::stage::Stage;
-use super::step::{COUNT_IN_MS, Part, What};
+use super::step::{COUNT_IN_MS, Part, StepKind};
 use crate::catalogue::Kind;
 use crate::run::RunEnd;
 
@@ -31,21 +31,21 @@ pub enum Press {
 }
 
 impl Guide {
-    pub(super) fn take(&mut self, press: Press, what: What, at: u64, events: &mut Vec<Event>) {
+    pub(super) fn handle(&mut self, press: Press, kind: StepKind, at: u64, events: &mut Vec<GuideEvent>) {
         match press {
             Press::Stop => self.stop(RunEnd::Stopped, at, events),
             Press::Trouble => self.stop(RunEnd::Trouble, at, events),
             Press::Failed => self.mark_failed(),
             Press::Touch => {
-                if what == What::CountIn && self.run().dose.kind() == Kind::Balance {
+                if kind == StepKind::CountIn && self.run().dose.kind() == Kind::Balance {
                     self.break_off(at, events);
                 }
             }
             Press::Pause => self.pause(at, at, false, events),
             Press::Resume => self.resume(at, events),
-            Press::Next => self.next(what, at, events),
+            Press::Next => self.next(kind, at, events),
             Press::MoreRest => {
-                if let (What::Rest, Stage::Going { extra, .. }) = (what, &mut self.stage) {
+                if let (StepKind::Rest, Stage::Going { extra, .. }) = (kind, &mut self.stage) {
                     *extra = extra.saturating_add(MORE_REST_MS);
                 }
             }
@@ -53,16 +53,16 @@ impl Guide {
     }
 
     /// Ends a rest or a wait; the count-in comes next.
-    fn next(&mut self, what: What, at: u64, events: &mut Vec<Event>) {
+    fn next(&mut self, kind: StepKind, at: u64, events: &mut Vec<GuideEvent>) {
         let Stage::Going { step, .. } = self.stage else { return };
-        if matches!(what, What::Rest | What::Wait) {
-            let count_in = self.steps[step..].iter().position(|step| step.what == What::CountIn);
+        if matches!(kind, StepKind::Rest | StepKind::Wait) {
+            let count_in = self.steps[step..].iter().position(|step| step.kind == StepKind::CountIn);
             self.go_to(count_in.map_or(step + 1, |ahead| step + ahead), at, events);
         }
     }
 
     /// Stops the time. A repetition begins anew afterwards, as does a count-in; a trial cannot be paused.
-    pub(super) fn pause(&mut self, from: u64, now: u64, slept: bool, events: &mut Vec<Event>) {
+    pub(super) fn pause(&mut self, from: u64, now: u64, slept: bool, events: &mut Vec<GuideEvent>) {
         let (step, done, extra) = match self.stage {
             Stage::Going { step, since, extra } => (step, from.saturating_sub(since), extra),
             Stage::LeadIn { step, done, .. } => (step, done, 0),
@@ -70,22 +70,22 @@ impl Guide {
         };
         let first_beat = |step: usize, repetition| {
             let beats = self.steps[..=step].iter().rev();
-            step + 1 - beats.take_while(|s| matches!(s.what, What::Beat(r, _) if r == repetition)).count()
+            step + 1 - beats.take_while(|s| matches!(s.kind, StepKind::Beat(r, _) if r == repetition)).count()
         };
-        let (step, done) = match self.steps[step].what {
-            What::Wait | What::Settle | What::Trial => return,
-            What::CountIn => (step, 0),
-            What::Beat(repetition, _) => (first_beat(step, repetition), 0),
-            What::Hold | What::Rest => (step, done.min(self.steps[step].ms.saturating_add(extra))),
+        let (step, done) = match self.steps[step].kind {
+            StepKind::Wait | StepKind::Settle | StepKind::Trial => return,
+            StepKind::CountIn => (step, 0),
+            StepKind::Beat(repetition, _) => (first_beat(step, repetition), 0),
+            StepKind::Hold | StepKind::Rest => (step, done.min(self.steps[step].ms.saturating_add(extra))),
         };
         self.stage = Stage::Paused { step, done, extra, since: from.min(now), slept };
         self.entered(events);
     }
 
-    fn resume(&mut self, at: u64, events: &mut Vec<Event>) {
+    fn resume(&mut self, at: u64, events: &mut Vec<GuideEvent>) {
         let Stage::Paused { step, done, extra, since, .. } = self.stage else { return };
         self.paused_ms = self.paused_ms.saturating_add(at.saturating_sub(since));
-        self.stage = if self.steps[step].what.is_work() {
+        self.stage = if self.steps[step].kind.is_work() {
             Stage::LeadIn { step, until: at.saturating_add(COUNT_IN_MS), done }
         } else {
             Stage::Going { step, since: at.saturating_sub(done), extra }
@@ -103,7 +103,8 @@ impl Guide {
     pub(super) fn markable(&self) -> Option<(Part, u8)> {
         let Stage::Going { step, .. } = self.stage else { return None };
         let back = self.steps[..=step].iter().rev();
-        back.take(3)
-            .find_map(|step| if let What::Beat(repetition, _) = step.what { Some((step.part, repetition)) } else { None })
+        back.take(3).find_map(|step| {
+            if let StepKind::Beat(repetition, _) = step.kind { Some((step.part, repetition)) } else { None }
+        })
     }
 }

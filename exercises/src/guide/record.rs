@@ -1,15 +1,15 @@
 //! What was done so far.
 
-use super::step::{Beat, Part, What};
+use super::step::{Beat, Part, StepKind};
 use crate::catalogue::Dose;
 use crate::plan::Leg;
-use crate::run::{Balance, Counted, Doing, Held, Trial, TrialEnd};
+use crate::run::{Balance, HoldRecord, SetRecord, Trial, TrialEnd, Work};
 use crate::statistics::median;
 
 /// What was done so far; a part that still goes is not in it.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) enum Record {
-    Hold(Vec<Held>),
+    Hold(Vec<HoldRecord>),
     Reps(Vec<Set>),
     Balance(Vec<Trial>),
 }
@@ -35,14 +35,14 @@ impl Record {
     }
 
     /// A step has ended after `ms`.
-    pub fn finish(&mut self, what: What, part: Part, ms: u64, trial_end: TrialEnd) {
+    pub fn finish(&mut self, kind: StepKind, part: Part, ms: u64, trial_end: TrialEnd) {
         let held_ms = u32::try_from(ms).unwrap_or(u32::MAX);
-        match (self, what) {
-            (Record::Hold(holds), What::Hold) if ms > 0 => holds.push(Held { leg: part.leg, held_ms }),
-            (Record::Reps(sets), What::Beat(repetition, Beat::Down)) => {
+        match (self, kind) {
+            (Record::Hold(holds), StepKind::Hold) if ms > 0 => holds.push(HoldRecord { leg: part.leg, held_ms }),
+            (Record::Reps(sets), StepKind::Beat(repetition, Beat::Down)) => {
                 set(sets, part).finished = repetition.saturating_add(1);
             }
-            (Record::Balance(trials), What::Trial) => {
+            (Record::Balance(trials), StepKind::Trial) => {
                 if let Some(leg) = part.leg {
                     trials.push(Trial { leg, held_ms, end: trial_end });
                 }
@@ -71,15 +71,15 @@ impl Record {
     }
 
     /// What was done, with the hold or trial that still goes on, for so many milliseconds.
-    pub fn doing(&self, like: &Doing, going: Option<(What, Part, u64)>) -> Doing {
+    pub fn work(&self, like: &Work, going: Option<(StepKind, Part, u64)>) -> Work {
         let mut all = self.clone();
-        if let Some((what, part, ms)) = going {
-            all.finish(what, part, ms, TrialEnd::CutOff);
+        if let Some((kind, part, ms)) = going {
+            all.finish(kind, part, ms, TrialEnd::CutOff);
         }
         match (all, like) {
-            (Record::Hold(holds), _) => Doing::Hold(holds),
-            (Record::Reps(sets), _) => Doing::Reps(sets.iter().map(Set::counted).collect()),
-            (Record::Balance(trials), Doing::Balance(balance)) => Doing::Balance(Balance { trials, ..balance.clone() }),
+            (Record::Hold(holds), _) => Work::Hold(holds),
+            (Record::Reps(sets), _) => Work::Reps(sets.iter().map(Set::counted).collect()),
+            (Record::Balance(trials), Work::Balance(balance)) => Work::Balance(Balance { trials, ..balance.clone() }),
             (Record::Balance(_), other) => other.clone(),
         }
     }
@@ -90,11 +90,11 @@ impl Set {
         self.leg == part.leg && self.number == part.number
     }
 
-    fn counted(&self) -> Counted {
+    fn counted(&self) -> SetRecord {
         let failed = self.failed.iter().filter(|failed| **failed).count();
         let well = (0..usize::from(self.finished)).filter(|at| !self.failed.get(*at).copied().unwrap_or(false)).count();
         let small = |n: usize| u8::try_from(n).unwrap_or(u8::MAX);
-        Counted { leg: self.leg, done: small(well), failed: small(failed) }
+        SetRecord { leg: self.leg, done: small(well), failed: small(failed) }
     }
 }
 
@@ -109,7 +109,7 @@ fn set(sets: &mut Vec<Set>, part: Part) -> &mut Set {
 
 /// How one leg stood in this run, over the trials that were measured.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Stood {
+pub struct BalanceResult {
     /// The leg stood on.
     pub leg: Leg,
     /// Trials that were measured.
@@ -123,15 +123,15 @@ pub struct Stood {
 }
 
 /// How each leg stood, the left first; legs without a measured trial are left out.
-pub fn stood(trials: &[Trial]) -> Vec<Stood> {
+pub fn balance_results(trials: &[Trial]) -> Vec<BalanceResult> {
     [Leg::Left, Leg::Right].into_iter().filter_map(|leg| leg_stood(trials, leg)).collect()
 }
 
-fn leg_stood(trials: &[Trial], leg: Leg) -> Option<Stood> {
+fn leg_stood(trials: &[Trial], leg: Leg) -> Option<BalanceResult> {
     let measured: Vec<&Trial> = trials.iter().filter(|t| t.leg == leg && t.end != TrialEnd::CutOff).collect();
     let times: Vec<f64> = measured.iter().map(|trial| trial.held_ms.into()).collect();
     let best = measured.iter().max_by_key(|trial| trial.held_ms)?;
-    Some(Stood {
+    Some(BalanceResult {
         leg,
         trials: u8::try_from(measured.len()).unwrap_or(u8::MAX),
         best_ms: best.held_ms,
@@ -157,15 +157,15 @@ mod tests {
             trial(Leg::Left, 30_000, TrialEnd::Target),
             trial(Leg::Left, 14_000, TrialEnd::Touch),
         ];
-        let found = stood(&trials);
-        let left = Stood { leg: Leg::Left, trials: 3, best_ms: 30_000, median_ms: 14_000, capped: true };
-        let right = Stood { leg: Leg::Right, trials: 1, best_ms: 9_000, median_ms: 9_000, capped: false };
+        let found = balance_results(&trials);
+        let left = BalanceResult { leg: Leg::Left, trials: 3, best_ms: 30_000, median_ms: 14_000, capped: true };
+        let right = BalanceResult { leg: Leg::Right, trials: 1, best_ms: 9_000, median_ms: 9_000, capped: false };
         assert_eq!(found, [left, right]);
     }
 
     #[test]
     fn a_leg_that_was_only_cut_off_has_no_time_at_all() {
-        assert_eq!(stood(&[trial(Leg::Left, 8_000, TrialEnd::CutOff)]), []);
+        assert_eq!(balance_results(&[trial(Leg::Left, 8_000, TrialEnd::CutOff)]), []);
     }
 
     #[test]
@@ -177,12 +177,12 @@ mod tests {
             rest_s: 0,
             tempo: crate::catalogue::Tempo { up_s: 1, hold_s: 0, down_s: 1 },
         });
-        record.finish(What::Beat(0, Beat::Down), part, 1000, TrialEnd::Touch);
-        record.finish(What::Beat(1, Beat::Down), part, 1000, TrialEnd::Touch);
+        record.finish(StepKind::Beat(0, Beat::Down), part, 1000, TrialEnd::Touch);
+        record.finish(StepKind::Beat(1, Beat::Down), part, 1000, TrialEnd::Touch);
         record.mark(part, 1);
         assert!(record.is_marked(part, 1));
-        assert_eq!(record.doing(&Doing::Reps(vec![]), None), Doing::Reps(vec![Counted { leg: None, done: 1, failed: 1 }]));
+        assert_eq!(record.work(&Work::Reps(vec![]), None), Work::Reps(vec![SetRecord { leg: None, done: 1, failed: 1 }]));
         record.mark(part, 1);
-        assert_eq!(record.doing(&Doing::Reps(vec![]), None), Doing::Reps(vec![Counted { leg: None, done: 2, failed: 0 }]));
+        assert_eq!(record.work(&Work::Reps(vec![]), None), Work::Reps(vec![SetRecord { leg: None, done: 2, failed: 0 }]));
     }
 }

@@ -45,7 +45,7 @@ impl Sound {
     }
 
     /// How long it sounds, in milliseconds.
-    pub fn lasts_ms(self) -> u32 {
+    pub fn duration_ms(self) -> u32 {
         self.notes().iter().map(|note| u32::from(note.at_ms) + u32::from(note.for_ms)).max().unwrap_or(0)
     }
 }
@@ -108,13 +108,13 @@ mod tests {
             for pair in sound.notes().windows(2) {
                 assert!(pair[0].at_ms + pair[0].for_ms < pair[1].at_ms, "{sound:?} overlaps itself");
             }
-            assert!((1..1000).contains(&sound.lasts_ms()), "{sound:?} lasts {} ms", sound.lasts_ms());
+            assert!((1..1000).contains(&sound.duration_ms()), "{sound:?} lasts {} ms", sound.duration_ms());
             assert!(sound.notes().iter().all(|n| (200..=1100).contains(&n.from_hz) && (200..=1100).contains(&n.to_hz)));
         }
     }
 
     #[test]
     fn the_sounds_of_the_shortest_repetition_do_not_run_into_each_other() {
-        assert!(Sound::Up.lasts_ms() < 1000 && Sound::Down.lasts_ms() < 1000, "the shortest beat is a second");
+        assert!(Sound::Up.duration_ms() < 1000 && Sound::Down.duration_ms() < 1000, "the shortest beat is a second");
     }
 }

@@ -48,7 +48,7 @@ pub enum Beat {
 /// One step of the course.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) struct Step {
-    pub what: What,
+    pub kind: StepKind,
     /// The part that it belongs to; of a count-in, a rest or a wait the one that follows.
     pub part: Part,
     /// Its length; a wait has none.
@@ -56,7 +56,7 @@ pub(super) struct Step {
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum What {
+pub(super) enum StepKind {
     /// Nothing goes on until the person says so.
     Wait,
     CountIn,
@@ -69,10 +69,10 @@ pub(super) enum What {
     Rest,
 }
 
-impl What {
+impl StepKind {
     /// Whether the dose is being done.
     pub fn is_work(self) -> bool {
-        matches!(self, What::Hold | What::Beat(..) | What::Trial)
+        matches!(self, StepKind::Hold | StepKind::Beat(..) | StepKind::Trial)
     }
 }
 
@@ -86,7 +86,7 @@ pub(super) fn course(dose: Dose, side: Side, set_up: SetUp) -> Vec<Step> {
         match dose {
             Dose::Hold { hold_s, rest_s, .. } => {
                 lead(&mut steps, part, first, rest_s);
-                steps.push(Step { what: What::Hold, part, ms: seconds(hold_s) });
+                steps.push(Step { kind: StepKind::Hold, part, ms: seconds(hold_s) });
             }
             Dose::Reps { repetitions, rest_s, tempo, .. } => {
                 lead(&mut steps, part, first, rest_s);
@@ -118,15 +118,15 @@ fn parts(each: u8, side: Side) -> Vec<Part> {
 /// The rest and the count-in before a part. The count-in is the rest's end; where the rest is shorter, it is lengthened.
 fn lead(steps: &mut Vec<Step>, part: Part, first: bool, rest_s: u16) {
     if first {
-        steps.push(Step { what: What::CountIn, part, ms: FIRST_COUNT_IN_MS });
+        steps.push(Step { kind: StepKind::CountIn, part, ms: FIRST_COUNT_IN_MS });
         return;
     }
     let least = if part.changes_side { CHANGE_SIDES_MS } else { 0 };
     let rest = seconds(rest_s).saturating_sub(COUNT_IN_MS).max(least);
     if rest > 0 {
-        steps.push(Step { what: What::Rest, part, ms: rest });
+        steps.push(Step { kind: StepKind::Rest, part, ms: rest });
     }
-    steps.push(Step { what: What::CountIn, part, ms: COUNT_IN_MS });
+    steps.push(Step { kind: StepKind::CountIn, part, ms: COUNT_IN_MS });
 }
 
 fn beats(steps: &mut Vec<Step>, part: Part, repetitions: u8, tempo: Tempo) {
@@ -134,7 +134,7 @@ fn beats(steps: &mut Vec<Step>, part: Part, repetitions: u8, tempo: Tempo) {
         let each = [(Beat::Up, tempo.up_s), (Beat::Keep, tempo.hold_s), (Beat::Down, tempo.down_s)];
         // A beat of no length is left out, but the return always is there: it ends the repetition.
         let kept = each.into_iter().filter(|(beat, s)| *s > 0 || *beat == Beat::Down);
-        steps.extend(kept.map(|(beat, s)| Step { what: What::Beat(repetition, beat), part, ms: seconds(s) }));
+        steps.extend(kept.map(|(beat, s)| Step { kind: StepKind::Beat(repetition, beat), part, ms: seconds(s) }));
     }
 }
 
@@ -149,12 +149,12 @@ fn count_in_ms(set_up: SetUp) -> u64 {
 /// A trial never begins by itself: the person says when.
 fn trial(steps: &mut Vec<Step>, part: Part, first: bool, target_ms: u64, rest_s: u16, count_in_ms: u64) {
     if !first && rest_s > 0 {
-        steps.push(Step { what: What::Rest, part, ms: seconds(rest_s) });
+        steps.push(Step { kind: StepKind::Rest, part, ms: seconds(rest_s) });
     }
-    steps.push(Step { what: What::Wait, part, ms: 0 });
-    steps.push(Step { what: What::CountIn, part, ms: count_in_ms });
-    steps.push(Step { what: What::Trial, part, ms: target_ms });
-    steps.push(Step { what: What::Settle, part, ms: SETTLE_MS });
+    steps.push(Step { kind: StepKind::Wait, part, ms: 0 });
+    steps.push(Step { kind: StepKind::CountIn, part, ms: count_in_ms });
+    steps.push(Step { kind: StepKind::Trial, part, ms: target_ms });
+    steps.push(Step { kind: StepKind::Settle, part, ms: SETTLE_MS });
 }
 
 fn seconds(s: impl Into<u64>) -> u64 {
@@ -165,19 +165,19 @@ fn seconds(s: impl Into<u64>) -> u64 {
 mod tests {
     use super::*;
 
-    fn lengths(dose: Dose, side: Side) -> Vec<(What, u64)> {
-        course(dose, side, SetUp::OnSupport).into_iter().map(|step| (step.what, step.ms)).collect()
+    fn lengths(dose: Dose, side: Side) -> Vec<(StepKind, u64)> {
+        course(dose, side, SetUp::OnSupport).into_iter().map(|step| (step.kind, step.ms)).collect()
     }
 
     #[test]
     fn the_last_three_seconds_of_a_rest_are_the_count_in() {
         let dose = Dose::Hold { repetitions: 2, hold_s: 10, rest_s: 10 };
         let expected = [
-            (What::CountIn, 5_000),
-            (What::Hold, 10_000),
-            (What::Rest, 7_000),
-            (What::CountIn, 3_000),
-            (What::Hold, 10_000),
+            (StepKind::CountIn, 5_000),
+            (StepKind::Hold, 10_000),
+            (StepKind::Rest, 7_000),
+            (StepKind::CountIn, 3_000),
+            (StepKind::Hold, 10_000),
         ];
         assert_eq!(lengths(dose, Side::Neither), expected);
     }
@@ -186,11 +186,11 @@ mod tests {
     fn without_a_rest_there_still_is_a_count_in_and_time_to_change_sides() {
         let dose = Dose::Hold { repetitions: 1, hold_s: 5, rest_s: 0 };
         let expected = [
-            (What::CountIn, 5_000),
-            (What::Hold, 5_000),
-            (What::Rest, CHANGE_SIDES_MS),
-            (What::CountIn, 3_000),
-            (What::Hold, 5_000),
+            (StepKind::CountIn, 5_000),
+            (StepKind::Hold, 5_000),
+            (StepKind::Rest, CHANGE_SIDES_MS),
+            (StepKind::CountIn, 3_000),
+            (StepKind::Hold, 5_000),
         ];
         assert_eq!(lengths(dose, Side::Both), expected);
     }
@@ -198,8 +198,11 @@ mod tests {
     #[test]
     fn each_side_gets_its_full_dose_one_after_the_other() {
         let dose = Dose::Balance { trials: 2, target_s: 30, rest_s: 30 };
-        let trials: Vec<Part> =
-            course(dose, Side::Both, SetUp::OnSupport).iter().filter(|s| s.what == What::Trial).map(|s| s.part).collect();
+        let trials: Vec<Part> = course(dose, Side::Both, SetUp::OnSupport)
+            .iter()
+            .filter(|s| s.kind == StepKind::Trial)
+            .map(|s| s.part)
+            .collect();
         let order: Vec<_> = trials.iter().map(|part| (part.leg, part.number, part.changes_side, part.last)).collect();
         let expected = [
             (Some(Leg::Left), 1, false, false),
@@ -214,9 +217,9 @@ mod tests {
     fn every_trial_waits_for_the_person() {
         let dose = Dose::Balance { trials: 3, target_s: 5, rest_s: 0 };
         let steps = course(dose, Side::Left, SetUp::OnSupport);
-        assert_eq!(steps.iter().filter(|step| step.what == What::Wait).count(), 3);
-        let before: Vec<What> = steps.windows(2).filter(|w| w[1].what == What::CountIn).map(|w| w[0].what).collect();
-        assert_eq!(before, [What::Wait; 3]);
+        assert_eq!(steps.iter().filter(|step| step.kind == StepKind::Wait).count(), 3);
+        let before: Vec<StepKind> = steps.windows(2).filter(|w| w[1].kind == StepKind::CountIn).map(|w| w[0].kind).collect();
+        assert_eq!(before, [StepKind::Wait; 3]);
     }
 
     #[test]
@@ -224,11 +227,11 @@ mod tests {
         let tempo = Tempo { up_s: 2, hold_s: 0, down_s: 3 };
         let dose = Dose::Reps { sets: 1, repetitions: 2, rest_s: 0, tempo };
         let expected = [
-            (What::CountIn, 5_000),
-            (What::Beat(0, Beat::Up), 2_000),
-            (What::Beat(0, Beat::Down), 3_000),
-            (What::Beat(1, Beat::Up), 2_000),
-            (What::Beat(1, Beat::Down), 3_000),
+            (StepKind::CountIn, 5_000),
+            (StepKind::Beat(0, Beat::Up), 2_000),
+            (StepKind::Beat(0, Beat::Down), 3_000),
+            (StepKind::Beat(1, Beat::Up), 2_000),
+            (StepKind::Beat(1, Beat::Down), 3_000),
         ];
         assert_eq!(lengths(dose, Side::Neither), expected);
     }

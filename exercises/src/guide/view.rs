@@ -2,7 +2,7 @@
 
 use super::course::Guide;
 use super::stage::Stage;
-use super::step::{Beat, COUNT_IN_MS, Part, Step, What};
+use super::step::{Beat, COUNT_IN_MS, Part, Step, StepKind};
 use crate::catalogue::{Dose, Kind};
 use crate::run::RunEnd;
 
@@ -124,22 +124,22 @@ impl Guide {
             Stage::Ended(end) => Phase::Ended(end),
             Stage::Paused { slept, .. } => Phase::Paused { slept },
             Stage::LeadIn { .. } => Phase::CountIn,
-            Stage::Going { .. } => match step.what {
-                What::Wait => Phase::Waiting,
-                What::CountIn => Phase::CountIn,
-                What::Hold => Phase::Holding,
-                What::Beat(_, beat) => Phase::Beat(beat),
-                What::Trial => Phase::Trial,
-                What::Settle => Phase::Settling,
-                What::Rest => Phase::Resting,
+            Stage::Going { .. } => match step.kind {
+                StepKind::Wait => Phase::Waiting,
+                StepKind::CountIn => Phase::CountIn,
+                StepKind::Hold => Phase::Holding,
+                StepKind::Beat(_, beat) => Phase::Beat(beat),
+                StepKind::Trial => Phase::Trial,
+                StepKind::Settle => Phase::Settling,
+                StepKind::Rest => Phase::Resting,
             },
         }
     }
 
     fn repetition(&self, step: Step) -> Option<(u8, u8)> {
         let Dose::Reps { repetitions, .. } = self.run().dose else { return None };
-        let number = match (step.what, self.markable()) {
-            (What::Beat(repetition, _), _) | (What::Rest, Some((_, repetition))) => repetition + 1,
+        let number = match (step.kind, self.markable()) {
+            (StepKind::Beat(repetition, _), _) | (StepKind::Rest, Some((_, repetition))) => repetition + 1,
             _ => 1,
         };
         Some((number, repetitions))

@@ -4,9 +4,9 @@ use crate::alarm::Alarm;
 use crate::catalogue::{Catalogue, Kind};
 use crate::correct::Corrected;
 use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
-use crate::log::{Barrier, Excuse, Log, What};
+use crate::log::{Barrier, DayOffReason, Log, LogEvent};
 use crate::plan::{Item, Plan, Schedule};
-use crate::run::{Doing, Run, Share};
+use crate::run::{Run, Share, Work};
 use crate::slots::{Slot, SlotRef};
 use crate::sway::Sensed;
 use crate::time::Stamp;
@@ -16,13 +16,13 @@ use std::collections::{BTreeMap, BTreeSet};
 /// A rating with its entry and time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct Rating<Of> {
+pub struct Rating<T> {
     /// The entry's number.
     pub n: u32,
     /// When it was given.
     pub at: Stamp,
     /// What was rated.
-    pub of: Of,
+    pub of: T,
     /// 0 to 10.
     pub score: u8,
     /// After this run, where it was asked for one.
@@ -46,7 +46,7 @@ pub struct Settled {
 /// A card that was taken.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct Taken {
+pub struct TakenCard {
     /// The entry's number.
     pub n: u32,
     /// When.
@@ -67,7 +67,7 @@ pub struct History {
     /// What the sensor said, by run and place of the trial.
     pub sensed: BTreeMap<(RunId, u16), Sensed>,
     /// Slots left out, with the last reason given.
-    pub left_out: BTreeMap<SlotRef, Barrier>,
+    pub skipped: BTreeMap<SlotRef, Barrier>,
     /// Until when a slot's reminder was put off.
     pub put_off: BTreeMap<SlotRef, Stamp>,
     /// The first reminder shown for a slot.
@@ -82,10 +82,10 @@ pub struct History {
     pub rated: Vec<Rating<ActivityId>>,
     /// Alarms in order, cleared ones too.
     pub alarms: Vec<Alarm>,
-    /// Excused stretches: first day, last day, why.
-    pub excused: Vec<(NaiveDate, NaiveDate, Excuse)>,
+    /// days off: first day, last day, why.
+    pub days_off: Vec<(NaiveDate, NaiveDate, DayOffReason)>,
     /// Cards taken, in order.
-    pub taken: Vec<Taken>,
+    pub taken: Vec<TakenCard>,
     /// Days with any entry.
     pub seen: BTreeSet<NaiveDate>,
     /// The highest export counter used.
@@ -101,61 +101,61 @@ impl History {
         let mut history = History { corrected: Corrected::find(log, plan), ..History::default() };
         for entry in log.entries.iter().filter(|entry| entry.plan == plan) {
             history.seen.insert(entry.at.date());
-            if let Some(what) = history.corrected.of(entry) {
-                history.take(log.id, entry.n, entry.at, &what);
+            if let Some(event) = history.corrected.of(entry) {
+                history.take(log.id, entry.n, entry.at, &event);
             }
         }
         history
     }
 
-    fn take(&mut self, log: LogId, n: u32, at: Stamp, what: &What) {
-        match what {
-            What::Opened | What::Corrected { .. } => {}
-            What::Taken { revision, agreed } => {
-                self.taken.push(Taken { n, at, revision: *revision, agreed: agreed.clone() });
+    fn take(&mut self, log: LogId, n: u32, at: Stamp, event: &LogEvent) {
+        match event {
+            LogEvent::Opened | LogEvent::Corrected { .. } => {}
+            LogEvent::Taken { revision, agreed } => {
+                self.taken.push(TakenCard { n, at, revision: *revision, agreed: agreed.clone() });
             }
-            What::Run(run) => {
+            LogEvent::Run(run) => {
                 if let Some(slot) = run.slot {
                     self.naming.insert((slot, run.id));
                 }
                 self.runs.insert(run.id, run.clone());
                 self.settle_trials(run.id);
             }
-            What::Reminded { slot } => {
+            LogEvent::Reminded { slot } => {
                 self.reminded.entry(*slot).or_insert(at);
                 self.reminded_last.insert(*slot, at);
             }
-            What::PutOff { slot, minutes } => {
+            LogEvent::PutOff { slot, minutes } => {
                 self.put_off.insert(*slot, at.plus_ms(i64::from(*minutes) * 60_000));
             }
-            What::LeftOut { slot, reason } => {
-                self.left_out.insert(*slot, *reason);
+            LogEvent::Skipped { slot, reason } => {
+                self.skipped.insert(*slot, *reason);
             }
-            What::Excused { from, until, why } => self.excused.push((*from, *until, *why)),
-            What::Pain { complaint, score, after } => {
+            LogEvent::DaysOff { from, until, why } => self.days_off.push((*from, *until, *why)),
+            LogEvent::Pain { complaint, score, after } => {
                 self.pain.push(Rating { n, at, of: *complaint, score: *score, after: *after });
             }
-            What::Settled { complaint, settled } => {
+            LogEvent::Settled { complaint, settled } => {
                 self.settled.push(Settled { n, at, complaint: *complaint, settled: *settled });
             }
-            What::Rated { activity, score } => {
+            LogEvent::Rated { activity, score } => {
                 self.rated.push(Rating { n, at, of: *activity, score: *score, after: None });
             }
-            What::Trouble { trouble, item } => {
+            LogEvent::Trouble { trouble, item } => {
                 self.alarms.push(Alarm { entry: EntryRef { log, n }, at, trouble: *trouble, item: *item });
             }
-            What::Sensed { run, trial, sensed, .. } => {
+            LogEvent::Sensed { run, trial, sensed, .. } => {
                 self.sensed.insert((*run, *trial), sensed.clone());
                 self.settle_trials(*run);
             }
-            What::Sealed { counter } => self.counter = self.counter.max(*counter),
+            LogEvent::Sealed { counter } => self.counter = self.counter.max(*counter),
         }
     }
 
     /// Where the sensor and the person's answers know better, a trial's time is theirs and not that of the raw end.
     fn settle_trials(&mut self, run: RunId) {
         let known = self.sensed.range((run, 0)..=(run, u16::MAX));
-        let Some(Doing::Balance(balance)) = self.runs.get_mut(&run).map(|run| &mut run.doing) else { return };
+        let Some(Work::Balance(balance)) = self.runs.get_mut(&run).map(|run| &mut run.work) else { return };
         for ((_, place), sensed) in known {
             if let Some(trial) = balance.trials.get_mut(usize::from(*place)) {
                 *trial = sensed.settle(*trial);
@@ -170,13 +170,13 @@ impl History {
     }
 
     /// The card in force at `at`: the last one taken until then.
-    pub fn in_force(&self, at: Stamp) -> Option<&Taken> {
+    pub fn in_force(&self, at: Stamp) -> Option<&TakenCard> {
         self.taken.iter().rev().find(|taken| taken.at.utc_ms <= at.utc_ms)
     }
 
-    /// Why `day` is excused, if it is.
-    pub fn excuse(&self, day: NaiveDate) -> Option<Excuse> {
-        self.excused.iter().rev().find(|(from, until, _)| (*from..=*until).contains(&day)).map(|(_, _, why)| *why)
+    /// Why `day` is a day off, if it is.
+    pub fn day_off(&self, day: NaiveDate) -> Option<DayOffReason> {
+        self.days_off.iter().rev().find(|(from, until, _)| (*from..=*until).contains(&day)).map(|(_, _, why)| *why)
     }
 
     /// Whether pain of `complaint` was answered after any run of `day`. A rating that the person gave before it says nothing
@@ -198,22 +198,22 @@ impl History {
             Some(share) if share.done > 0 => return Mark::Partly(share),
             _ => {}
         }
-        if let Some(reason) = self.left_out.get(&slot.slot) {
-            return Mark::LeftOut(*reason);
+        if let Some(reason) = self.skipped.get(&slot.slot) {
+            return Mark::Skipped(*reason);
         }
         if let Some(share) = fullest.filter(|_| filling.iter().any(|run| run.tried())) {
             return Mark::Partly(share);
         }
         let (Some(due), Some(closes)) = (slot.due, slot.closes) else { return Mark::NoSuchHour };
-        if let Some(why) = self.excuse(slot.slot.day) {
-            return Mark::Excused(why);
+        if let Some(why) = self.day_off(slot.slot.day) {
+            return Mark::DayOff(why);
         }
         if now.utc_ms < due.utc_ms {
             Mark::ToCome
         } else if now.utc_ms < closes.utc_ms {
             Mark::Due
         } else {
-            Mark::PassedBy
+            Mark::NotDone
         }
     }
 
@@ -225,8 +225,8 @@ impl History {
         !run.live || card(run.started) == card(due) || slot.soon_at(run.started)
     }
 
-    /// Whether `slot`, seen once it has closed, was held back by an alarm that was in force when it was due.
-    pub fn held_back(&self, slot: &Slot, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
+    /// Whether `slot`, seen once it has closed, was paused by an alarm that was in force when it was due.
+    pub fn was_paused(&self, slot: &Slot, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
         let Some(due) = slot.due else { return false };
         let earlier = self.alarms.iter().filter(|alarm| alarm.at.utc_ms <= due.utc_ms);
         earlier.into_iter().any(|alarm| crate::alarm::blocks(alarm, item, plan, catalogue))
@@ -247,14 +247,18 @@ pub enum Mark {
     Done,
     /// So many holds, repetitions or trials of so many.
     Partly(Share),
-    /// Left out, with a reason.
-    LeftOut(Barrier),
-    /// The day is excused.
-    Excused(Excuse),
-    /// An alarm held it back.
-    HeldBack,
+    /// Skipped, with a reason.
+    #[cfg_attr(feature = "serde", serde(rename = "LeftOut"))]
+    Skipped(Barrier),
+    /// The day is a day off.
+    #[cfg_attr(feature = "serde", serde(rename = "Excused"))]
+    DayOff(DayOffReason),
+    /// An alarm paused it.
+    #[cfg_attr(feature = "serde", serde(rename = "HeldBack"))]
+    Paused,
     /// It closed with nothing done and nothing said.
-    PassedBy,
+    #[cfg_attr(feature = "serde", serde(rename = "PassedBy"))]
+    NotDone,
     /// Open now.
     Due,
     /// Still to come.

@@ -4,7 +4,7 @@ use super::*;
 use crate::alarm::Trouble;
 use crate::log::Entry;
 use crate::review::samples::{BACK, HOLD, PHONE, PLAN, catalogue, plan, start};
-use crate::run::{Counted, Doing, Held, RunEnd, Trial, TrialEnd};
+use crate::run::{HoldRecord, RunEnd, SetRecord, Trial, TrialEnd, Work};
 use crate::slots;
 use crate::sway::Sensed;
 use crate::time::Offsets;
@@ -20,13 +20,13 @@ fn at(day: i64, minute: i64) -> Stamp {
 }
 
 /// Folds what happened, in order.
-fn history(what: Vec<(Stamp, What)>) -> History {
-    let entries = (1..).zip(what).map(|(n, (at, what))| Entry { n, plan: PLAN, at, what });
+fn history(events: Vec<(Stamp, LogEvent)>) -> History {
+    let entries = (1..).zip(events).map(|(n, (at, event))| Entry { n, plan: PLAN, at, event });
     History::fold(&Log { id: PHONE, entries: entries.collect() }, PLAN)
 }
 
-fn taken(revision: u16) -> What {
-    What::Taken { revision, agreed: Vec::new() }
+fn taken(revision: u16) -> LogEvent {
+    LogEvent::Taken { revision, agreed: Vec::new() }
 }
 
 fn item() -> Item {
@@ -52,23 +52,23 @@ fn run(n: u32, begun: Stamp, slot: Option<SlotRef>, held_ms: &[u32]) -> Run {
         end: RunEnd::Completed,
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing: Doing::Hold(held_ms.iter().map(|held_ms| Held { leg: None, held_ms: *held_ms }).collect()),
+        work: Work::Hold(held_ms.iter().map(|held_ms| HoldRecord { leg: None, held_ms: *held_ms }).collect()),
     }
 }
 
-fn done(begun: Stamp, slot: &Slot) -> What {
-    What::Run(run(1, begun, Some(slot.slot), &[10_000; 3]))
+fn done(begun: Stamp, slot: &Slot) -> LogEvent {
+    LogEvent::Run(run(1, begun, Some(slot.slot), &[10_000; 3]))
 }
 
 /// The mark of the first slot of day 1 at a minute of that day, after what happened.
-fn mark(what: Vec<(Stamp, What)>, minute: i64) -> Mark {
-    history(what).mark(&slot(1, 0), &item(), at(1, minute))
+fn mark(events: Vec<(Stamp, LogEvent)>, minute: i64) -> Mark {
+    history(events).mark(&slot(1, 0), &item(), at(1, minute))
 }
 
 #[test]
-fn a_slot_comes_opens_and_passes_by() {
+fn a_slot_is_to_come_then_due_then_not_done() {
     for (minute, expected) in
-        [(9 * 60 - 1, Mark::ToCome), (9 * 60, Mark::Due), (10 * 60 - 1, Mark::Due), (10 * 60, Mark::PassedBy)]
+        [(9 * 60 - 1, Mark::ToCome), (9 * 60, Mark::Due), (10 * 60 - 1, Mark::Due), (10 * 60, Mark::NotDone)]
     {
         assert_eq!(mark(Vec::new(), minute), expected, "{minute}");
     }
@@ -78,13 +78,13 @@ fn a_slot_comes_opens_and_passes_by() {
 fn a_run_fills_its_slot_as_far_as_the_fullest_got() {
     let begun = at(1, 9 * 60 + 5);
     let named = Some(slot(1, 0).slot);
-    let with = |runs: Vec<Run>| mark(runs.into_iter().map(|run| (begun, What::Run(run))).collect(), 11 * 60);
+    let with = |runs: Vec<Run>| mark(runs.into_iter().map(|run| (begun, LogEvent::Run(run))).collect(), 11 * 60);
     let share = |done| Share { done, of: 3 };
     assert_eq!(with(vec![run(1, begun, named, &[10_000; 3])]), Mark::Done);
     assert_eq!(with(vec![run(1, begun, named, &[10_000, 10_000])]), Mark::Partly(share(2)));
     assert_eq!(with(vec![run(1, begun, named, &[10_000]), run(2, begun, named, &[10_000; 2])]), Mark::Partly(share(2)));
-    assert_eq!(with(vec![run(1, begun, None, &[10_000; 3])]), Mark::PassedBy, "an extra run fills nothing");
-    assert_eq!(with(vec![run(1, begun, named, &[])]), Mark::PassedBy, "begun and nothing tried");
+    assert_eq!(with(vec![run(1, begun, None, &[10_000; 3])]), Mark::NotDone, "an extra run fills nothing");
+    assert_eq!(with(vec![run(1, begun, named, &[])]), Mark::NotDone, "begun and nothing tried");
 }
 
 #[test]
@@ -92,8 +92,8 @@ fn of_one_run_the_last_snapshot_counts() {
     let begun = at(1, 9 * 60 + 5);
     let named = Some(slot(1, 0).slot);
     let snapshots = [[10_000, 2_000, 0], [10_000, 10_000, 10_000]];
-    let what = snapshots.iter().map(|held| (begun, What::Run(run(4, begun, named, held)))).collect();
-    let history = history(what);
+    let events = snapshots.iter().map(|held| (begun, LogEvent::Run(run(4, begun, named, held)))).collect();
+    let history = history(events);
     assert_eq!(history.runs.len(), 1);
     assert_eq!((history.mark(&slot(1, 0), &item(), at(2, 0)), history.next_run()), (Mark::Done, RunId(5)));
 }
@@ -102,32 +102,34 @@ fn of_one_run_the_last_snapshot_counts() {
 fn holds_let_go_just_before_the_end_are_not_nothing() {
     let begun = at(1, 9 * 60 + 5);
     let almost = run(1, begun, Some(slot(1, 0).slot), &[9_900; 3]);
-    assert_eq!(mark(vec![(begun, What::Run(almost.clone()))], 11 * 60), Mark::Partly(Share { done: 0, of: 3 }));
-    let reason = What::LeftOut { slot: slot(1, 0).slot, reason: Barrier::Pain };
-    let both = vec![(begun, What::Run(almost)), (begun, reason)];
-    assert_eq!(mark(both, 11 * 60), Mark::LeftOut(Barrier::Pain), "the reason says more");
+    assert_eq!(mark(vec![(begun, LogEvent::Run(almost.clone()))], 11 * 60), Mark::Partly(Share { done: 0, of: 3 }));
+    let reason = LogEvent::Skipped { slot: slot(1, 0).slot, reason: Barrier::Pain };
+    let both = vec![(begun, LogEvent::Run(almost)), (begun, reason)];
+    assert_eq!(mark(both, 11 * 60), Mark::Skipped(Barrier::Pain), "the reason says more");
 }
 
 #[test]
 fn what_was_done_goes_before_what_was_said() {
     let named = slot(1, 0).slot;
-    let out = |reason| (at(1, 9 * 60), What::LeftOut { slot: named, reason });
-    assert_eq!(mark(vec![out(Barrier::NoTime), out(Barrier::Unwell)], 9 * 60 + 30), Mark::LeftOut(Barrier::Unwell));
-    let excused =
-        (at(1, 8 * 60), What::Excused { from: start(), until: start() + chrono::Duration::days(1), why: Excuse::Ill });
-    assert_eq!(mark(vec![excused.clone()], 9 * 60), Mark::Excused(Excuse::Ill));
-    assert_eq!(mark(vec![excused.clone(), out(Barrier::NoTime)], 9 * 60), Mark::LeftOut(Barrier::NoTime));
+    let out = |reason| (at(1, 9 * 60), LogEvent::Skipped { slot: named, reason });
+    assert_eq!(mark(vec![out(Barrier::NoTime), out(Barrier::Unwell)], 9 * 60 + 30), Mark::Skipped(Barrier::Unwell));
+    let day_off = (
+        at(1, 8 * 60),
+        LogEvent::DaysOff { from: start(), until: start() + chrono::Duration::days(1), why: DayOffReason::Ill },
+    );
+    assert_eq!(mark(vec![day_off.clone()], 9 * 60), Mark::DayOff(DayOffReason::Ill));
+    assert_eq!(mark(vec![day_off.clone(), out(Barrier::NoTime)], 9 * 60), Mark::Skipped(Barrier::NoTime));
     let run = (at(1, 9 * 60 + 1), done(at(1, 9 * 60 + 1), &slot(1, 0)));
-    assert_eq!(mark(vec![excused, out(Barrier::NoTime), run], 9 * 60 + 30), Mark::Done);
+    assert_eq!(mark(vec![day_off, out(Barrier::NoTime), run], 9 * 60 + 30), Mark::Done);
 }
 
 #[test]
-fn excused_days_have_a_first_and_a_last() {
-    let why = Excuse::Travelling;
-    let excused =
-        What::Excused { from: start() + chrono::Duration::days(1), until: start() + chrono::Duration::days(2), why };
-    let history = history(vec![(at(0, 600), excused)]);
-    let told = (0..4).map(|day| history.excuse(start() + chrono::Duration::days(day)));
+fn days_off_have_a_first_and_a_last() {
+    let why = DayOffReason::Travelling;
+    let day_off =
+        LogEvent::DaysOff { from: start() + chrono::Duration::days(1), until: start() + chrono::Duration::days(2), why };
+    let history = history(vec![(at(0, 600), day_off)]);
+    let told = (0..4).map(|day| history.day_off(start() + chrono::Duration::days(day)));
     assert_eq!(told.collect::<Vec<_>>(), [None, Some(why), Some(why), None]);
 }
 
@@ -138,7 +140,7 @@ fn an_hour_that_does_not_exist_is_marked() {
 }
 
 /// On day 1 a second card is taken at half past ten whose first slot is due at eleven.
-fn two_cards() -> (Vec<(Stamp, What)>, Item, Slot) {
+fn two_cards() -> (Vec<(Stamp, LogEvent)>, Item, Slot) {
     let mut later = item();
     later.schedule.pattern = crate::plan::Pattern::At { times: vec![11 * 60, 15 * 60] };
     let first = slots::of_item(&later, start() + chrono::Duration::days(1), &zone())[0];
@@ -147,34 +149,34 @@ fn two_cards() -> (Vec<(Stamp, What)>, Item, Slot) {
 
 #[test]
 fn a_run_of_the_card_before_does_not_fill_the_next_cards_slot_of_the_same_name() {
-    let (mut what, later, first) = two_cards();
+    let (mut events, later, first) = two_cards();
     assert_eq!(first.slot, slot(1, 0).slot, "one name for two slots");
-    what.insert(1, (at(1, 9 * 60 + 5), done(at(1, 9 * 60 + 5), &slot(1, 0))));
-    let told = history(what.clone());
+    events.insert(1, (at(1, 9 * 60 + 5), done(at(1, 9 * 60 + 5), &slot(1, 0))));
+    let told = history(events.clone());
     assert_eq!(told.mark(&slot(1, 0), &item(), at(1, 20 * 60)), Mark::Done);
-    assert_eq!(told.mark(&first, &later, at(1, 20 * 60)), Mark::PassedBy);
+    assert_eq!(told.mark(&first, &later, at(1, 20 * 60)), Mark::NotDone);
     let after = run(2, at(1, 11 * 60 + 5), Some(first.slot), &[10_000; 3]);
-    what.push((after.started, What::Run(after)));
-    assert_eq!(history(what).mark(&first, &later, at(1, 20 * 60)), Mark::Done);
+    events.push((after.started, LogEvent::Run(after)));
+    assert_eq!(history(events).mark(&first, &later, at(1, 20 * 60)), Mark::Done);
 }
 
 #[test]
 fn a_run_begun_just_before_the_new_card_still_counts_for_the_slot_that_comes() {
-    let (mut what, later, mut first) = two_cards();
-    what[1].0 = at(1, 10 * 60 + 57);
+    let (mut events, later, mut first) = two_cards();
+    events[1].0 = at(1, 10 * 60 + 57);
     let early = run(1, at(1, 10 * 60 + 55), Some(first.slot), &[10_000; 3]);
-    what.insert(1, (early.started, What::Run(early)));
-    assert_eq!(history(what.clone()).mark(&first, &later, at(1, 20 * 60)), Mark::Done);
+    events.insert(1, (early.started, LogEvent::Run(early)));
+    assert_eq!(history(events.clone()).mark(&first, &later, at(1, 20 * 60)), Mark::Done);
     first.due = Some(at(1, 11 * 60 + 10));
-    assert_eq!(history(what).mark(&first, &later, at(1, 20 * 60)), Mark::PassedBy, "eleven minutes are too early");
+    assert_eq!(history(events).mark(&first, &later, at(1, 20 * 60)), Mark::NotDone, "eleven minutes are too early");
 }
 
 #[test]
 fn what_is_written_in_afterwards_counts_for_the_slot_it_names() {
-    let (mut what, later, first) = two_cards();
+    let (mut events, later, first) = two_cards();
     let written = Run { live: false, ..run(1, at(0, 0), Some(first.slot), &[10_000; 3]) };
-    what.push((at(1, 18 * 60), What::Run(written)));
-    assert_eq!(history(what).mark(&first, &later, at(1, 20 * 60)), Mark::Done);
+    events.push((at(1, 18 * 60), LogEvent::Run(written)));
+    assert_eq!(history(events).mark(&first, &later, at(1, 20 * 60)), Mark::Done);
 }
 
 #[test]
@@ -188,11 +190,11 @@ fn the_card_in_force_is_the_last_one_taken() {
 }
 
 #[test]
-fn an_alarm_holds_back_what_was_due_after_it() {
-    let trouble = What::Trouble { trouble: Trouble::Nerve, item: None };
+fn an_alarm_pauses_what_was_due_after_it() {
+    let trouble = LogEvent::Trouble { trouble: Trouble::Nerve, item: None };
     let told = history(vec![(at(1, 9 * 60 + 30), trouble)]);
     let (plan, catalogue) = (plan(), catalogue());
-    let held = |number| told.held_back(&slot(1, number), &item(), &plan, &catalogue);
+    let held = |number| told.was_paused(&slot(1, number), &item(), &plan, &catalogue);
     assert_eq!((held(0), held(1)), (false, true));
 }
 
@@ -200,32 +202,32 @@ fn an_alarm_holds_back_what_was_due_after_it() {
 fn the_first_reminder_stays_and_the_last_delay_counts() {
     let named = slot(1, 0).slot;
     let told = history(vec![
-        (at(1, 540), What::Reminded { slot: named }),
-        (at(1, 541), What::PutOff { slot: named, minutes: 10 }),
-        (at(1, 551), What::Reminded { slot: named }),
-        (at(1, 552), What::PutOff { slot: named, minutes: 10 }),
+        (at(1, 540), LogEvent::Reminded { slot: named }),
+        (at(1, 541), LogEvent::PutOff { slot: named, minutes: 10 }),
+        (at(1, 551), LogEvent::Reminded { slot: named }),
+        (at(1, 552), LogEvent::PutOff { slot: named, minutes: 10 }),
     ]);
     assert_eq!((told.reminded[&named], told.put_off[&named]), (at(1, 540), at(1, 562)));
 }
 
 #[test]
 fn every_entry_makes_its_day_seen_and_another_plans_none() {
-    let entry = |n, day, plan| Entry { n, plan, at: at(day, 600), what: What::Opened };
+    let entry = |n, day, plan| Entry { n, plan, at: at(day, 600), event: LogEvent::Opened };
     let log = Log { id: PHONE, entries: vec![entry(1, 0, PLAN), entry(2, 3, PlanId([9; 8]))] };
     assert_eq!(History::fold(&log, PLAN).seen, [start()].into());
 }
 
 #[test]
 fn answers_keep_their_entrys_number_and_the_highest_counter_counts() {
-    let pain = What::Pain { complaint: BACK, score: 6, after: Some(RunId(1)) };
+    let pain = LogEvent::Pain { complaint: BACK, score: 6, after: Some(RunId(1)) };
     let told = history(vec![
-        (at(0, 600), What::Sealed { counter: 3 }),
+        (at(0, 600), LogEvent::Sealed { counter: 3 }),
         (at(0, 601), pain),
-        (at(0, 602), What::Sealed { counter: 2 }),
+        (at(0, 602), LogEvent::Sealed { counter: 2 }),
     ]);
     assert_eq!((told.counter, told.pain[0].n, told.pain[0].after), (3, 2, Some(RunId(1))));
     assert!(told.pain_on(start(), BACK) && !told.pain_on(start(), ComplaintId(9)));
-    let own = What::Pain { complaint: BACK, score: 2, after: None };
+    let own = LogEvent::Pain { complaint: BACK, score: 2, after: None };
     assert!(!history(vec![(at(0, 500), own)]).pain_on(start(), BACK), "the morning's own rating is no answer after a run");
 }
 
@@ -238,15 +240,15 @@ fn repetitions_that_all_failed_were_tried() {
         item: reps.id,
         dose: reps.dose,
         slot: Some(named.slot),
-        doing: Doing::Reps(vec![Counted { leg: None, done: 0, failed: 3 }]),
+        work: Work::Reps(vec![SetRecord { leg: None, done: 0, failed: 3 }]),
         ..run(1, at(0, 545), None, &[])
     };
-    let told = history(vec![(at(0, 545), What::Run(failed))]);
+    let told = history(vec![(at(0, 545), LogEvent::Run(failed))]);
     assert_eq!(told.mark(&named, &reps, at(1, 0)), Mark::Partly(Share { done: 0, of: 16 }));
 }
 
 /// A balance run of one trial on the left leg, and what the sensor said about it.
-fn stood(end: TrialEnd, sensed: Option<(u32, bool)>) -> Vec<What> {
+fn stood(end: TrialEnd, sensed: Option<(u32, bool)>) -> Vec<LogEvent> {
     let trials = vec![Trial { leg: crate::plan::Leg::Left, held_ms: 15_600, end }];
     let balance = crate::run::Balance {
         set_up: crate::run::SetUp::InPocket,
@@ -254,8 +256,8 @@ fn stood(end: TrialEnd, sensed: Option<(u32, bool)>) -> Vec<What> {
         eyes: crate::catalogue::Eyes::Open,
         trials,
     };
-    let run = Run { doing: Doing::Balance(balance), ..run(1, at(1, 600), None, &[]) };
-    let said = sensed.map(|(held_ms, censored)| What::Sensed {
+    let run = Run { work: Work::Balance(balance), ..run(1, at(1, 600), None, &[]) };
+    let said = sensed.map(|(held_ms, censored)| LogEvent::Sensed {
         run: RunId(1),
         trial: 0,
         sensed: Sensed {
@@ -271,12 +273,12 @@ fn stood(end: TrialEnd, sensed: Option<(u32, bool)>) -> Vec<What> {
         },
         detail: String::new(),
     });
-    [What::Run(run)].into_iter().chain(said).collect()
+    [LogEvent::Run(run)].into_iter().chain(said).collect()
 }
 
-fn the_trial(what: Vec<What>) -> (u32, TrialEnd) {
-    let history = history(what.into_iter().map(|what| (at(1, 610), what)).collect());
-    let Doing::Balance(balance) = &history.runs[&RunId(1)].doing else { panic!("a stance") };
+fn the_trial(events: Vec<LogEvent>) -> (u32, TrialEnd) {
+    let history = history(events.into_iter().map(|event| (at(1, 610), event)).collect());
+    let Work::Balance(balance) = &history.runs[&RunId(1)].work else { panic!("a stance") };
     (balance.trials[0].held_ms, balance.trials[0].end)
 }
 
@@ -297,7 +299,7 @@ fn without_a_touch_down_only_the_target_is_a_time() {
 
 #[test]
 fn a_snapshot_that_comes_late_does_not_undo_it() {
-    let mut what = stood(TrialEnd::Touch, Some((14_277, false)));
-    what.push(what[0].clone());
-    assert_eq!(the_trial(what), (14_277, TrialEnd::Touch));
+    let mut events = stood(TrialEnd::Touch, Some((14_277, false)));
+    events.push(events[0].clone());
+    assert_eq!(the_trial(events), (14_277, TrialEnd::Touch));
 }

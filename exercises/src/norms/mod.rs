@@ -9,11 +9,11 @@
 //! Every row says whether its figures were seen in the source or only recalled; a recalled row is never shown. A clinic
 //! can add a table of its own.
 
-mod beside;
+mod comparison;
 mod published;
 mod row;
 mod table;
 
-pub use beside::{Beside, Caveat, Comparison, Own, WhyNot, put_beside};
+pub use comparison::{Caveat, Comparison, Measured, NormComparison, WhyNot, compare_with_norms};
 pub use row::{Ages, Arms, Cap, Condition, Conditions, Evidence, Feet, NormRow, Published, Statistic};
 pub use table::{ClinicRow, ClinicTable, Norms, TableFault};

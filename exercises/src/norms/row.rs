@@ -26,7 +26,7 @@ pub struct Ages {
 
 impl Ages {
     /// Whether every age of `other` lies in this range.
-    pub fn hold(&self, other: Ages) -> bool {
+    pub fn contain(&self, other: Ages) -> bool {
         let upper = match (self.to, other.to) {
             (None, _) => true,
             (Some(mine), Some(others)) => others <= mine,
@@ -189,10 +189,10 @@ mod tests {
     #[test]
     fn a_band_lies_in_a_range_or_it_does_not() {
         let sixties = Ages { from: 60, to: Some(69) };
-        assert!(sixties.hold(AgeBand::From60.into()) && sixties.hold(AgeBand::From65.into()));
-        assert!(!sixties.hold(AgeBand::From70.into()) && !sixties.hold(AgeBand::From80.into()));
-        assert!(Ages { from: 80, to: None }.hold(AgeBand::From80.into()));
-        assert!(!Ages { from: 80, to: Some(99) }.hold(AgeBand::From80.into()));
+        assert!(sixties.contain(AgeBand::From60.into()) && sixties.contain(AgeBand::From65.into()));
+        assert!(!sixties.contain(AgeBand::From70.into()) && !sixties.contain(AgeBand::From80.into()));
+        assert!(Ages { from: 80, to: None }.contain(AgeBand::From80.into()));
+        assert!(!Ages { from: 80, to: Some(99) }.contain(AgeBand::From80.into()));
     }
 
     #[test]

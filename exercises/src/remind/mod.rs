@@ -5,16 +5,16 @@
 //! whatever else was due when it was shown. Whoever did the last one that was announced is reminded more lightly: what is
 //! heeded need not be loud.
 
-mod ahead;
-mod draft;
-mod lookout;
+mod context;
 mod quiet;
+mod quiet_draft;
+mod upcoming;
 mod weekly;
 
-pub use ahead::{Coming, MOST_AHEAD, ahead};
-pub use draft::Draft;
-pub use lookout::{Lookout, Of, Reminder};
-pub use quiet::{MEETINGS, MOST_MEETING, MOST_QUIET, Meeting, Settings, Span};
+pub use context::{PlanInForce, Reminder, ReminderContext};
+pub use quiet::{MAX_MEETING, MAX_QUIET, MEETINGS, Meeting, Settings, Span};
+pub use quiet_draft::QuietTimesDraft;
+pub use upcoming::{MAX_AHEAD, UpcomingReminder, upcoming};
 pub use weekly::{Weekly, weekly};
 
 #[cfg(test)]

@@ -6,9 +6,9 @@ use chrono::{Duration, NaiveTime};
 use std::collections::BTreeSet;
 
 /// Most quiet times of a day.
-pub const MOST_QUIET: usize = 8;
+pub const MAX_QUIET: usize = 8;
 /// The longest meeting, in minutes. A proposal of ours: one that lasts longer is a day off.
-pub const MOST_MEETING: u16 = 720;
+pub const MAX_MEETING: u16 = 720;
 /// The meetings that are offered by one tap, in minutes; the longest is the one that the tray offers. A proposal of ours.
 pub const MEETINGS: [u16; 3] = [30, 60, 120];
 
@@ -54,7 +54,7 @@ pub struct Meeting {
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Settings {
-    /// Quiet times of every day, up to [`MOST_QUIET`].
+    /// Quiet times of every day, up to [`MAX_QUIET`].
     pub quiet: Vec<Span>,
     /// The last meeting asked for, if it was not ended early.
     pub meeting: Option<Meeting>,
@@ -73,7 +73,7 @@ impl Meeting {
 
 impl Settings {
     /// Whether no reminder comes at `now`.
-    pub fn silent(&self, now: Stamp) -> bool {
+    pub fn is_silent(&self, now: Stamp) -> bool {
         self.meeting_at(now).is_some() || self.quiet.iter().any(|span| span.holds(now.minute()))
     }
 
@@ -84,11 +84,11 @@ impl Settings {
 
     /// Until when no reminder comes, seen at `now`; `None` where one may come now, or where quiet times fill the whole day.
     pub fn silent_until(&self, now: Stamp, zone: &Offsets) -> Option<Stamp> {
-        if !self.silent(now) {
+        if !self.is_silent(now) {
             return None;
         }
         let moments = self.moments(now.utc_ms, now.utc_ms + 3 * 86_400_000, zone);
-        moments.into_iter().map(|ms| zone.stamp(ms)).find(|at| !self.silent(*at))
+        moments.into_iter().map(|ms| zone.stamp(ms)).find(|at| !self.is_silent(*at))
     }
 
     /// Every instant after `from` up to `until` (milliseconds since 1970 UTC) at which silence may begin or end. Some of them

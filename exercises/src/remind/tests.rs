@@ -4,9 +4,9 @@ use super::*;
 use crate::alarm::Trouble;
 use crate::history::History;
 use crate::id::{ItemId, RunId};
-use crate::log::{Barrier, Entry, Excuse, Log, What};
+use crate::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
 use crate::review::samples::{BALANCE, HOLD, HOLD_DOSE, PHONE, REPS, catalogue, plan, start};
-use crate::run::{Doing, Held, Run, RunEnd};
+use crate::run::{HoldRecord, Run, RunEnd, Work};
 use crate::slots::SlotRef;
 use crate::time::{Offsets, Stamp};
 use crate::today::Followed;
@@ -22,37 +22,37 @@ fn slot(day: i64, item: ItemId, number: u8) -> SlotRef {
 }
 
 /// The card was taken on day 0 at eight; then this happened.
-fn followed(happened: &[(Stamp, What)]) -> Followed {
+fn followed(happened: &[(Stamp, LogEvent)]) -> Followed {
     let entries = happened.iter().enumerate();
-    let entries = entries.map(|(n, (at, what))| Entry { n: n as u32 + 1, plan: plan().id, at: *at, what: what.clone() });
+    let entries = entries.map(|(n, (at, event))| Entry { n: n as u32 + 1, plan: plan().id, at: *at, event: event.clone() });
     let log = Log { id: PHONE, entries: entries.collect() };
     Followed { plan: plan(), taken: at(0, 8, 0), history: History::fold(&log, plan().id) }
 }
 
-fn due_with(happened: &[(Stamp, What)], settings: &Settings, now: Stamp) -> Option<Reminder> {
+fn due_with(happened: &[(Stamp, LogEvent)], settings: &Settings, now: Stamp) -> Option<Reminder> {
     let (followed, catalogue, zone) = (followed(happened), catalogue(), Offsets::fixed(0));
-    Lookout::new(vec![Of { followed: &followed, catalogue: &catalogue }], settings, &zone).due(now)
+    ReminderContext::new(vec![PlanInForce { followed: &followed, catalogue: &catalogue }], settings, &zone).due(now)
 }
 
-fn due(happened: &[(Stamp, What)], now: Stamp) -> Option<SlotRef> {
+fn due(happened: &[(Stamp, LogEvent)], now: Stamp) -> Option<SlotRef> {
     due_with(happened, &Settings::default(), now).map(|reminder| reminder.slot)
 }
 
-fn coming(happened: &[(Stamp, What)], settings: &Settings, now: Stamp, hours: u16) -> Vec<(Stamp, SlotRef)> {
+fn coming(happened: &[(Stamp, LogEvent)], settings: &Settings, now: Stamp, hours: u16) -> Vec<(Stamp, SlotRef)> {
     let (followed, catalogue, zone) = (followed(happened), catalogue(), Offsets::fixed(0));
-    let lookout = Lookout::new(vec![Of { followed: &followed, catalogue: &catalogue }], settings, &zone);
-    ahead(lookout, now, hours).into_iter().map(|coming| (coming.at, coming.reminder.slot)).collect()
+    let context = ReminderContext::new(vec![PlanInForce { followed: &followed, catalogue: &catalogue }], settings, &zone);
+    upcoming(context, now, hours).into_iter().map(|coming| (coming.at, coming.reminder.slot)).collect()
 }
 
 fn quiet(from: u16, to: u16) -> Settings {
     Settings { quiet: vec![Span { from: from * 60, to: to * 60 }], meeting: None }
 }
 
-fn reminded(when: Stamp, slot: SlotRef) -> (Stamp, What) {
-    (when, What::Reminded { slot })
+fn reminded(when: Stamp, slot: SlotRef) -> (Stamp, LogEvent) {
+    (when, LogEvent::Reminded { slot })
 }
 
-fn done(when: Stamp, slot: SlotRef) -> (Stamp, What) {
+fn done(when: Stamp, slot: SlotRef) -> (Stamp, LogEvent) {
     let run = Run {
         id: RunId(1),
         item: HOLD,
@@ -65,9 +65,9 @@ fn done(when: Stamp, slot: SlotRef) -> (Stamp, What) {
         end: RunEnd::Completed,
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing: Doing::Hold(vec![Held { leg: None, held_ms: 10_000 }; 3]),
+        work: Work::Hold(vec![HoldRecord { leg: None, held_ms: 10_000 }; 3]),
     };
-    (when, What::Run(run))
+    (when, LogEvent::Run(run))
 }
 
 #[test]
@@ -89,8 +89,8 @@ fn what_falls_into_a_quiet_time_comes_at_its_end_if_it_is_still_open() {
 #[test]
 fn a_quiet_time_may_go_over_midnight() {
     let night = quiet(17, 8);
-    assert!([17, 23, 0, 7].iter().all(|hour| night.silent(at(1, *hour, 0))));
-    assert!([8, 12, 16].iter().all(|hour| !night.silent(at(1, *hour, 0))));
+    assert!([17, 23, 0, 7].iter().all(|hour| night.is_silent(at(1, *hour, 0))));
+    assert!([8, 12, 16].iter().all(|hour| !night.is_silent(at(1, *hour, 0))));
     assert_eq!(night.silent_until(at(1, 18, 0), &Offsets::fixed(0)), Some(at(2, 8, 0)));
     assert_eq!(night.silent_until(at(1, 12, 0), &Offsets::fixed(0)), None);
 }
@@ -100,7 +100,7 @@ fn quiet_times_that_touch_are_one_silence_and_a_day_full_of_them_has_no_end() {
     let two = Settings { quiet: vec![Span { from: 540, to: 600 }, Span { from: 600, to: 660 }], meeting: None };
     assert_eq!(two.silent_until(at(1, 9, 15), &Offsets::fixed(0)), Some(at(1, 11, 0)));
     let full = Settings { quiet: vec![Span { from: 0, to: 720 }, Span { from: 720, to: 0 }], meeting: None };
-    assert_eq!((full.silent(at(1, 9, 0)), full.silent_until(at(1, 9, 0), &Offsets::fixed(0))), (true, None));
+    assert_eq!((full.is_silent(at(1, 9, 0)), full.silent_until(at(1, 9, 0), &Offsets::fixed(0))), (true, None));
 }
 
 #[test]
@@ -142,17 +142,17 @@ fn one_reminder_waits_and_the_other_of_that_hour_comes_when_it_is_done_with() {
     assert_eq!(due(&[], at(1, 18, 0)), Some(balance));
     let shown = reminded(at(1, 18, 0), balance);
     assert_eq!(due(std::slice::from_ref(&shown), at(1, 18, 1)), None, "one at a time");
-    let left_out = (at(1, 18, 5), What::LeftOut { slot: balance, reason: Barrier::NoTime });
-    assert_eq!(due(&[shown.clone(), left_out], at(1, 18, 5)), Some(reps));
-    let later = (at(1, 18, 5), What::PutOff { slot: balance, minutes: 10 });
+    let skipped = (at(1, 18, 5), LogEvent::Skipped { slot: balance, reason: Barrier::NoTime });
+    assert_eq!(due(&[shown.clone(), skipped], at(1, 18, 5)), Some(reps));
+    let later = (at(1, 18, 5), LogEvent::PutOff { slot: balance, minutes: 10 });
     assert_eq!(due(&[shown.clone(), later.clone()], at(1, 18, 6)), Some(reps));
     let both = [shown, later, reminded(at(1, 18, 6), reps)];
     assert_eq!(due(&both, at(1, 18, 15)), Some(balance), "put off to later than the other's reminder: it comes");
 }
 
 #[test]
-fn who_did_the_last_one_is_reminded_lightly() {
-    let light = |happened: &[(Stamp, What)]| due_with(happened, &Settings::default(), at(1, 10, 0)).expect("ten").light;
+fn after_a_reminder_that_was_followed_the_next_has_no_sound() {
+    let light = |happened: &[(Stamp, LogEvent)]| due_with(happened, &Settings::default(), at(1, 10, 0)).expect("ten").light;
     let nine = slot(1, HOLD, 0);
     assert!(!light(&[]), "the first one");
     assert!(!light(&[reminded(at(1, 9, 0), nine)]), "nothing was done");
@@ -163,12 +163,12 @@ fn who_did_the_last_one_is_reminded_lightly() {
 }
 
 #[test]
-fn excused_left_out_and_held_back_are_not_announced() {
+fn slots_on_days_off_skipped_and_paused_are_not_announced() {
     let day = at(1, 0, 0).date();
-    let ill = (at(1, 7, 0), What::Excused { from: day, until: day, why: Excuse::Ill });
-    let left_out = (at(1, 8, 55), What::LeftOut { slot: slot(1, HOLD, 0), reason: Barrier::NoTime });
-    let nerve = (at(1, 8, 55), What::Trouble { trouble: Trouble::Nerve, item: None });
-    for happened in [ill, left_out, nerve] {
+    let ill = (at(1, 7, 0), LogEvent::DaysOff { from: day, until: day, why: DayOffReason::Ill });
+    let skipped = (at(1, 8, 55), LogEvent::Skipped { slot: slot(1, HOLD, 0), reason: Barrier::NoTime });
+    let nerve = (at(1, 8, 55), LogEvent::Trouble { trouble: Trouble::Nerve, item: None });
+    for happened in [ill, skipped, nerve] {
         assert_eq!(due(&[happened], at(1, 9, 0)), None);
     }
 }
@@ -176,27 +176,28 @@ fn excused_left_out_and_held_back_are_not_announced() {
 #[test]
 fn a_reminder_that_is_shown_goes_as_soon_as_it_is_of_no_use() {
     let nine = slot(1, HOLD, 0);
-    let stands = |happened: &[(Stamp, What)], now: Stamp| {
+    let stands = |happened: &[(Stamp, LogEvent)], now: Stamp| {
         let happened = [&[reminded(at(1, 9, 0), nine)], happened].concat();
         let (followed, catalogue, zone) = (followed(&happened), catalogue(), Offsets::fixed(0));
         let settings = Settings::default();
-        let lookout = Lookout::new(vec![Of { followed: &followed, catalogue: &catalogue }], &settings, &zone);
-        lookout.stands(plan().id, nine, now)
+        let context =
+            ReminderContext::new(vec![PlanInForce { followed: &followed, catalogue: &catalogue }], &settings, &zone);
+        context.still_applies(plan().id, nine, now)
     };
     assert!(stands(&[], at(1, 9, 5)));
     assert!(!stands(&[], at(1, 10, 0)), "the slot has closed");
     assert!(!stands(&[done(at(1, 9, 2), nine)], at(1, 9, 5)));
-    let (when, What::Run(run)) = done(at(1, 9, 4), nine) else { panic!("a run") };
-    assert!(!stands(&[(when, What::Run(Run { end: RunEnd::Going, doing: Doing::Hold(vec![]), ..run }))], at(1, 9, 5)));
-    assert!(!stands(&[(at(1, 9, 2), What::LeftOut { slot: nine, reason: Barrier::NoTime })], at(1, 9, 5)));
-    assert!(!stands(&[(at(1, 9, 2), What::PutOff { slot: nine, minutes: 10 })], at(1, 9, 5)));
-    assert!(!stands(&[(at(1, 9, 2), What::Trouble { trouble: Trouble::Nerve, item: None })], at(1, 9, 5)));
+    let (when, LogEvent::Run(run)) = done(at(1, 9, 4), nine) else { panic!("a run") };
+    assert!(!stands(&[(when, LogEvent::Run(Run { end: RunEnd::Going, work: Work::Hold(vec![]), ..run }))], at(1, 9, 5)));
+    assert!(!stands(&[(at(1, 9, 2), LogEvent::Skipped { slot: nine, reason: Barrier::NoTime })], at(1, 9, 5)));
+    assert!(!stands(&[(at(1, 9, 2), LogEvent::PutOff { slot: nine, minutes: 10 })], at(1, 9, 5)));
+    assert!(!stands(&[(at(1, 9, 2), LogEvent::Trouble { trouble: Trouble::Nerve, item: None })], at(1, 9, 5)));
     let day = at(1, 0, 0).date();
-    assert!(!stands(&[(at(1, 9, 2), What::Excused { from: day, until: day, why: Excuse::Ill })], at(1, 9, 5)));
+    assert!(!stands(&[(at(1, 9, 2), LogEvent::DaysOff { from: day, until: day, why: DayOffReason::Ill })], at(1, 9, 5)));
 }
 
 #[test]
-fn a_day_ahead_is_its_hours_and_nothing_of_an_excused_one() {
+fn upcoming_reminders_of_a_day_leave_out_days_off() {
     let day = |day| {
         [
             (at(day, 9, 0), slot(day, HOLD, 0)),
@@ -205,15 +206,15 @@ fn a_day_ahead_is_its_hours_and_nothing_of_an_excused_one() {
             (at(day, 18, 0), slot(day, BALANCE, 0)),
         ]
     };
-    let excused = at(2, 0, 0).date();
-    let ill = (at(1, 7, 0), What::Excused { from: excused, until: excused, why: Excuse::Ill });
+    let day_off = at(2, 0, 0).date();
+    let ill = (at(1, 7, 0), LogEvent::DaysOff { from: day_off, until: day_off, why: DayOffReason::Ill });
     assert_eq!(coming(&[ill], &Settings::default(), at(1, 7, 0), 72), [day(1), day(3)].concat());
 }
 
 #[test]
 fn no_more_than_the_smallest_system_takes() {
     assert_eq!(coming(&[], &Settings::default(), at(1, 7, 0), 14 * 24).len(), 14 * 4);
-    assert_eq!(coming(&[], &Settings::default(), at(1, 7, 0), 28 * 24).len(), MOST_AHEAD);
+    assert_eq!(coming(&[], &Settings::default(), at(1, 7, 0), 28 * 24).len(), MAX_AHEAD);
 }
 
 #[test]

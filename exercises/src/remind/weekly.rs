@@ -1,6 +1,6 @@
 //! The slots to come as a calendar can hold them: one time of day, some days of the week, until the review, with exceptions.
 
-use super::Of;
+use super::PlanInForce;
 use crate::alarm;
 use crate::catalogue::Sidedness;
 use crate::id::PlanId;
@@ -21,28 +21,28 @@ pub struct Weekly {
     pub first: NaiveDateTime,
     /// The last time.
     pub last: NaiveDateTime,
-    /// Of the times that first, last and days name, those that do not come: excused days, an hour that does not exist.
+    /// Of the times that first, last and days name, those that do not come: days off, an hour that does not exist.
     pub except: Vec<NaiveDateTime>,
     /// About how long it takes, in seconds.
     pub takes_s: u32,
 }
 
 /// What a plan's slots from `now` on come to, in order of the time of day; several items at the same time are one. Items that
-/// an alarm holds back are left out.
-pub fn weekly(of: Of<'_>, now: Stamp, zone: &Offsets) -> Vec<Weekly> {
+/// an alarm pauses are left out.
+pub fn weekly(of: PlanInForce<'_>, now: Stamp, zone: &Offsets) -> Vec<Weekly> {
     let plan = &of.followed.plan;
     let mut times: BTreeMap<NaiveTime, (BTreeSet<NaiveDateTime>, u32)> = BTreeMap::new();
     // A window of yesterday may reach over midnight.
     let days = (now.date() - Duration::days(1)).iter_days().take_while(|day| *day <= plan.review);
     for slot in days.flat_map(|day| slots::of_day(plan, day, zone, of.followed.taken)) {
         let Some(due) = slot.due.filter(|due| due.utc_ms >= now.utc_ms) else { continue };
-        let item = plan.item(slot.slot.item).filter(|_| of.followed.history.excuse(slot.slot.day).is_none());
-        let held_back = |item| alarm::blocking(&of.followed.history.alarms, item, plan, of.catalogue).is_some();
-        let Some(item) = item.filter(|item| !held_back(item)) else { continue };
+        let item = plan.item(slot.slot.item).filter(|_| of.followed.history.day_off(slot.slot.day).is_none());
+        let paused = |item| alarm::blocking(&of.followed.history.alarms, item, plan, of.catalogue).is_some();
+        let Some(item) = item.filter(|item| !paused(item)) else { continue };
         let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
         let (dates, takes_s) = times.entry(due.local().time()).or_default();
         dates.insert(due.local());
-        *takes_s = item.dose.whole_s(sides).max(*takes_s);
+        *takes_s = item.dose.total_s(sides).max(*takes_s);
     }
     times.into_values().filter_map(|(dates, takes_s)| one(plan.id, &dates, takes_s)).collect()
 }

@@ -4,7 +4,7 @@
 //! any entry, show as days without a record.
 
 use super::union::{United, unite};
-use super::{Behind, Review, ReviewAlarm, said, stance, strings};
+use super::{LaggingDevice, Review, ReviewAlarm, ratings, stance, strings};
 use crate::adherence::{
     ItemAdherence, SlotOn, broke_off, count, day_counts, dose_kept, extra, last_done, longest_gap, rhythm, stops,
     unite_delays,
@@ -41,7 +41,7 @@ pub fn build_against(
     let day_of = |plan: &Plan| u16::try_from(plan.issued.signed_duration_since(start).num_days()).unwrap_or(0);
     let strings = strings::strings(&united, revisions, start);
     let balance = stance::series(&united, revisions, catalogue, norms);
-    let activities = said::activities(&united, revisions, day_of);
+    let activities = ratings::activities(&united, revisions, day_of);
     let changes: Vec<ActivityChange> = activities.iter().map(|series| series.change).collect();
     Some(Review {
         start,
@@ -53,23 +53,23 @@ pub fn build_against(
         adherence: adherence(&united, revisions, newest, &strings),
         days: strings::day_strings(&united, &strings.slots, start),
         delays: unite_delays(united.delays.values()),
-        pain: said::pain(&united, revisions, day_of),
+        pain: ratings::pain(&united, revisions, day_of),
         sides: stance::sides(&balance, newest),
         balance,
         baselines: baselines(revisions, day_of),
         activities_together: together(&changes),
         activities,
-        barriers: said::barriers(&strings.slots),
+        barriers: ratings::barriers(&strings.slots),
         items: suggest::of_plan(newest, catalogue, &united, &strings.slots),
         notes: united.notes.clone(),
         corrected: united.corrections.values().map(Corrections::count).sum(),
     })
 }
 
-fn behind(united: &United<'_>, date: impl Fn(u16) -> NaiveDate) -> Vec<Behind> {
+fn behind(united: &United<'_>, date: impl Fn(u16) -> NaiveDate) -> Vec<LaggingDevice> {
     let last = united.covered.last();
     let late = united.logs.iter().filter(|(_, of)| of.covered.last() < last);
-    late.filter_map(|(log, of)| Some(Behind { log: *log, until: date(*of.covered.last()?) })).collect()
+    late.filter_map(|(log, of)| Some(LaggingDevice { log: *log, until: date(*of.covered.last()?) })).collect()
 }
 
 /// The highest revision that any device has taken.
@@ -109,7 +109,7 @@ fn baselines(revisions: &BTreeMap<u16, Plan>, day_of: impl Fn(&Plan) -> u16) -> 
 fn adherence(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, newest: &Plan, strings: &Strings) -> Vec<ItemAdherence> {
     let in_force = newest.items.iter().map(|item| item.id);
     let told = strings.slots.iter().map(|slot| slot.item).chain(united.runs.values().map(|run| run.item));
-    let items = said::once(in_force.chain(told));
+    let items = ratings::unique(in_force.chain(told));
     items.into_iter().map(|item| of_item(united, revisions, newest, strings, item)).collect()
 }
 
@@ -132,7 +132,7 @@ fn of_item(
         slots: counts,
         kept: counts.kept(),
         kept_timed: counts.kept_timed(),
-        kept_with_excused: counts.kept_with_excused(),
+        kept_with_days_off: counts.kept_with_days_off(),
         kept_with_unrecorded: counts.kept_with_unrecorded(),
         dose: dose_kept(&slots, unit),
         days: day_counts(&slots),

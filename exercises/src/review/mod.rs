@@ -2,7 +2,7 @@
 
 mod build;
 mod norms;
-mod said;
+mod ratings;
 #[cfg(test)]
 pub(crate) mod samples;
 mod stance;
@@ -29,7 +29,7 @@ pub use build::{build, build_against};
 pub use norms::AgainstNorms;
 #[cfg(test)]
 pub(crate) use norms::not_compared as norms_not_compared;
-pub(crate) use said::pain_points;
+pub(crate) use ratings::pain_points;
 
 /// The clinician's page about one patient. Each field answers one question.
 #[derive(Debug, Clone, PartialEq)]
@@ -42,7 +42,7 @@ pub struct Review {
     /// Devices that have sent a summary.
     pub logs: u16,
     /// Those devices whose record ends before the last day that is covered: what they know since is not here yet.
-    pub behind: Vec<Behind>,
+    pub behind: Vec<LaggingDevice>,
     /// The revision in force.
     pub revision: u16,
     /// Did anything alarming happen? Newest first.
@@ -91,7 +91,7 @@ pub struct ReviewAlarm {
     pub item: Option<ItemId>,
     /// Whether the newest revision clears it.
     pub cleared: bool,
-    /// Whether the patient says that it was raised by mistake. It holds back all the same.
+    /// Whether the patient says that it was raised by mistake. It pauses all the same.
     pub said_mistaken: bool,
 }
 
@@ -178,7 +178,7 @@ pub struct Sides {
 /// A device whose record ends before the last day that is covered.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct Behind {
+pub struct LaggingDevice {
     /// The device's log.
     pub log: LogId,
     /// The last day that it covers.

@@ -7,7 +7,7 @@
 
 use crate::catalogue::{Catalogue, Exercise, Rung};
 use crate::change::{Conditions, StanceDay};
-use crate::norms::{Arms, Cap, Comparison, Norms, Own, Statistic, WhyNot, put_beside};
+use crate::norms::{Arms, Cap, Comparison, Measured, Norms, Statistic, WhyNot, compare_with_norms};
 use crate::plan::AgeBand;
 use crate::run::SetUp;
 
@@ -18,27 +18,27 @@ pub struct AgainstNorms {
     /// The series' last day.
     pub day: u16,
     /// The day's figure and how it was taken.
-    pub own: Own,
+    pub own: Measured,
     /// What stands beside it, or why nothing does.
     pub comparison: Comparison,
 }
 
 /// The norms, and what is known of the person and of the exercises.
 #[derive(Clone, Copy)]
-pub(super) struct Known<'a> {
+pub(super) struct NormContext<'a> {
     pub norms: &'a Norms,
     pub catalogue: &'a Catalogue,
     pub age: Option<AgeBand>,
 }
 
-impl Known<'_> {
+impl NormContext<'_> {
     /// Puts a series' last day beside the norms.
     pub fn against(&self, conditions: &Conditions, last: &StanceDay) -> AgainstNorms {
         let exercise = self.catalogue.get(&conditions.exercise);
         let rung = exercise.and_then(|exercise| rung(exercise, conditions));
         // So many trials a day fit no row; the count need not be exact.
         let trials = u8::try_from(last.trials).unwrap_or(u8::MAX);
-        let own = |seconds, statistic| Own {
+        let own = |seconds, statistic| Measured {
             seconds,
             age: self.age,
             eyes: conditions.eyes,
@@ -51,7 +51,7 @@ impl Known<'_> {
         let best = own(last.best_s, Statistic::BestOf(trials));
         let median = own(last.median_s, Statistic::MedianOf(trials));
         let (own, comparison) = if exercise.is_some_and(|exercise| exercise.one_leg) {
-            let all = [best, median].map(|own| (own, put_beside(&own, self.norms)));
+            let all = [best, median].map(|own| (own, compare_with_norms(&own, self.norms)));
             let applies = all.iter().find(|(_, comparison)| matches!(comparison, Comparison::Beside(_)));
             applies.unwrap_or(&all[0]).clone()
         } else {
@@ -79,7 +79,7 @@ fn arms(set_up: SetUp, rung: Option<&Rung>) -> Option<Arms> {
 /// For tests of what does not look at it.
 #[cfg(test)]
 pub(crate) fn not_compared() -> AgainstNorms {
-    let own = Own {
+    let own = Measured {
         seconds: 0.0,
         age: None,
         eyes: crate::catalogue::Eyes::Open,
@@ -136,7 +136,7 @@ mod tests {
     const DAY: StanceDay = StanceDay { day: 9, trials: 3, best_s: 20.0, median_s: 14.0, capped: false };
 
     fn against(norms: &Norms, catalogue: &Catalogue, conditions: &Conditions, day: &StanceDay) -> AgainstNorms {
-        Known { norms, catalogue, age: Some(AgeBand::From40) }.against(conditions, day)
+        NormContext { norms, catalogue, age: Some(AgeBand::From40) }.against(conditions, day)
     }
 
     #[test]
@@ -180,7 +180,7 @@ mod tests {
     }
 
     #[test]
-    fn so_many_trials_as_the_table_says_and_no_other_stand() {
+    fn the_number_of_trials_must_be_the_one_of_the_table() {
         let norms = norms(Statistic::BestOf(3));
         let pocket = conditions(SetUp::InPocket);
         let six = StanceDay { trials: 6, ..DAY };

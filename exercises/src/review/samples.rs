@@ -108,7 +108,7 @@ pub fn item(dose: Dose, side: Side) -> Item {
 }
 
 /// By the hour from nine to eleven.
-pub fn thrice() -> Schedule {
+pub fn three_times_a_day() -> Schedule {
     Schedule { days: Days::ALL, pattern: Pattern::Every { minutes: 60, from: 9 * 60, to: 11 * 60 } }
 }
 
@@ -123,7 +123,7 @@ pub fn baseline(leg: Leg, tenths: u16) -> StanceBaseline {
 
 /// Hold three times a day, balance on both legs and the counted movement once a day, for four weeks.
 pub fn plan() -> Plan {
-    let hold = Item { schedule: thrice(), ..item(HOLD_DOSE, Side::Neither) };
+    let hold = Item { schedule: three_times_a_day(), ..item(HOLD_DOSE, Side::Neither) };
     let complaint = |id, name: &str, side, pain| Complaint { id, name: name.into(), side, pain: Some(pain) };
     Plan {
         id: PLAN,

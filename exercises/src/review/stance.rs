@@ -1,6 +1,6 @@
 //! Stance times: a series for each set of conditions, and side to side.
 
-use super::norms::Known;
+use super::norms::NormContext;
 use super::union::United;
 use super::{Sides, StanceSeries};
 use crate::catalogue::{Catalogue, ExerciseId};
@@ -27,7 +27,7 @@ pub(super) fn series(
     catalogue: &Catalogue,
     norms: &Norms,
 ) -> Vec<StanceSeries> {
-    let known = Known { norms, catalogue, age: revisions.values().rev().find_map(|plan| plan.age) };
+    let known = NormContext { norms, catalogue, age: revisions.values().rev().find_map(|plan| plan.age) };
     trials(united, revisions).into_iter().filter_map(|(conditions, days)| one(&conditions, &days, known)).collect()
 }
 
@@ -68,7 +68,7 @@ fn exercise(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, log: LogId, ru
     in_force.and_then(|plan| of(plan, run.item)).or_else(newest)
 }
 
-fn one(conditions: &Conditions, all: &BTreeMap<u16, Day>, known: Known<'_>) -> Option<StanceSeries> {
+fn one(conditions: &Conditions, all: &BTreeMap<u16, Day>, known: NormContext<'_>) -> Option<StanceSeries> {
     let target_s = conditions.target_s;
     let days: Vec<StanceDay> = all.iter().filter_map(|(day, of)| stance_day(*day, &of.times, target_s)).collect();
     let sway = all.iter().filter(|(_, of)| !of.sway.is_empty()).map(|(day, of)| (*day, of.sway.clone())).collect();

@@ -1,6 +1,6 @@
 //! The slots of all devices laid over each other, and the days' strings.
 //!
-//! Rule: the same slot on two devices counts once, with the best mark: done, partly, left out, excused, held back, passed by.
+//! Rule: the same slot on two devices counts once, with the best mark: done, partly, skipped, day off, paused, not done.
 //! A device that still had an older card on a day that a device with the newer card also covers only fills the newer card's
 //! slots of the same minute: what the older card asked for beyond it was no longer asked for.
 
@@ -50,7 +50,7 @@ pub(super) fn strings(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, star
         }
         let (unit, asked_for) = target(asked);
         let (dose, over) = dose(&runs, asked_for);
-        let acted = matches!(best, Mark::Done | Mark::Partly(_) | Mark::LeftOut(_));
+        let acted = matches!(best, Mark::Done | Mark::Partly(_) | Mark::Skipped(_));
         strings.slots.push(SlotOn {
             day,
             weekday: (start + Duration::days(i64::from(day))).weekday().num_days_from_monday() as u8,
@@ -163,10 +163,10 @@ fn rank(mark: Mark) -> u8 {
     match mark {
         Mark::Done => 0,
         Mark::Partly(_) => 1,
-        Mark::LeftOut(_) => 2,
-        Mark::Excused(_) => 3,
-        Mark::HeldBack => 4,
-        Mark::PassedBy => 5,
+        Mark::Skipped(_) => 2,
+        Mark::DayOff(_) => 3,
+        Mark::Paused => 4,
+        Mark::NotDone => 5,
         Mark::NoSuchHour => 6,
         Mark::Due => 7,
         Mark::ToCome => 8,

@@ -18,7 +18,7 @@ pub struct United<'a> {
     /// The plan.
     pub plan: PlanId,
     /// The devices.
-    pub logs: BTreeMap<LogId, OfLog>,
+    pub logs: BTreeMap<LogId, DeviceRecord>,
     /// Days within the period of any summary.
     pub covered: BTreeSet<u16>,
     /// Days on which any device has an entry.
@@ -45,14 +45,14 @@ pub struct United<'a> {
 
 /// What is known of one device as a whole.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct OfLog {
+pub struct DeviceRecord {
     /// Days within the period of any of its summaries.
     pub covered: BTreeSet<u16>,
     /// The cards that it took, as its newest summary tells.
     pub taken: Vec<TakenOn>,
 }
 
-impl OfLog {
+impl DeviceRecord {
     /// The revision in force on `day` as far as days tell: the last one taken on it or before.
     pub fn in_force(&self, day: u16) -> Option<&TakenOn> {
         self.taken.iter().rfind(|taken| taken.day <= day)
@@ -195,7 +195,7 @@ struct OnDay<'a> {
 /// What an arriving summary tells.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum Gain {
+pub enum ArrivalEffect {
     /// Days that no summary covered before.
     New {
         /// How many.
@@ -211,17 +211,17 @@ pub enum Gain {
 }
 
 /// What `new` adds to `before`, all of one plan.
-pub fn gain(before: &[Summary], new: &Summary) -> Gain {
+pub fn arrival_effect(before: &[Summary], new: &Summary) -> ArrivalEffect {
     let same_plan = before.iter().filter(|summary| summary.plan == new.plan);
     let known = unite(same_plan.clone()).unwrap_or_else(|| United::of(new.plan));
-    let Some(with_it) = unite(same_plan.chain([new])) else { return Gain::Known };
+    let Some(with_it) = unite(same_plan.chain([new])) else { return ArrivalEffect::Known };
     let days = |count: usize| u16::try_from(count).unwrap_or(u16::MAX);
     let fresh = (new.from..=new.until).filter(|day| !known.covered.contains(day)).count();
     if fresh > 0 {
-        return Gain::New { days: days(fresh) };
+        return ArrivalEffect::New { days: days(fresh) };
     }
     if with_it == known || before.contains(new) {
-        return Gain::Known;
+        return ArrivalEffect::Known;
     }
-    Gain::Filled { days: days(with_it.covered.iter().filter(|day| known.on(**day) != with_it.on(**day)).count()) }
+    ArrivalEffect::Filled { days: days(with_it.covered.iter().filter(|day| known.on(**day) != with_it.on(**day)).count()) }
 }

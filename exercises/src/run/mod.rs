@@ -36,7 +36,7 @@ pub struct Run {
     /// Times at which the device slept or the program was cut off, in milliseconds after the start.
     pub interruptions: Vec<u32>,
     /// What was done so far.
-    pub doing: Doing,
+    pub work: Work,
 }
 
 /// How a run ended.
@@ -56,11 +56,11 @@ pub enum RunEnd {
 /// What was done, by kind.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum Doing {
+pub enum Work {
     /// Isometric holds, in order.
-    Hold(Vec<Held>),
+    Hold(Vec<HoldRecord>),
     /// Counted repetitions, a set each.
-    Reps(Vec<Counted>),
+    Reps(Vec<SetRecord>),
     /// Balance trials, in order.
     Balance(Balance),
 }
@@ -68,7 +68,7 @@ pub enum Doing {
 /// One hold.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct Held {
+pub struct HoldRecord {
     /// The side, where there are sides.
     pub leg: Option<Leg>,
     /// Milliseconds held, at most the target.
@@ -78,7 +78,7 @@ pub struct Held {
 /// One set of repetitions.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct Counted {
+pub struct SetRecord {
     /// The side, where there are sides.
     pub leg: Option<Leg>,
     /// Repetitions that went well.
@@ -159,18 +159,18 @@ impl Run {
     /// balance trial counts whatever its time, since its time is a result and not a dose. More on one side does not make up
     /// for less on the other.
     pub fn share(&self, sides: u32) -> Share {
-        match (&self.doing, self.dose) {
-            (Doing::Hold(holds), Dose::Hold { repetitions, hold_s, .. }) => {
+        match (&self.work, self.dose) {
+            (Work::Hold(holds), Dose::Hold { repetitions, hold_s, .. }) => {
                 let target = u32::from(hold_s) * 1000;
                 let held = holds.iter().map(|held| (held.leg, held.held_ms.min(target)));
                 by_side(held, sides, u32::from(repetitions) * target)
             }
-            (Doing::Reps(sets), Dose::Reps { sets: asked, repetitions, .. }) => {
+            (Work::Reps(sets), Dose::Reps { sets: asked, repetitions, .. }) => {
                 let each = u32::from(repetitions);
                 let done = sets.iter().map(|set| (set.leg, u32::from(set.done).min(each)));
                 by_side(done, sides, u32::from(asked) * each)
             }
-            (Doing::Balance(balance), Dose::Balance { trials, .. }) => {
+            (Work::Balance(balance), Dose::Balance { trials, .. }) => {
                 let real = balance.trials.iter().filter(|trial| trial.end != TrialEnd::CutOff);
                 by_side(real.map(|trial| (Some(trial.leg), 1)), sides, u32::from(trials))
             }
@@ -180,8 +180,8 @@ impl Run {
 
     /// Whole parts done of whole parts asked for: holds kept to the end, repetitions, trials.
     pub fn parts(&self, sides: u32) -> Share {
-        match (&self.doing, self.dose) {
-            (Doing::Hold(holds), Dose::Hold { repetitions, hold_s, .. }) => {
+        match (&self.work, self.dose) {
+            (Work::Hold(holds), Dose::Hold { repetitions, hold_s, .. }) => {
                 let full = holds.iter().filter(|held| held.held_ms >= u32::from(hold_s) * 1000);
                 by_side(full.map(|held| (held.leg, 1)), sides, u32::from(repetitions))
             }
@@ -191,10 +191,10 @@ impl Run {
 
     /// Whether anything was tried at all, even if no part of it came to its end.
     pub fn tried(&self) -> bool {
-        match &self.doing {
-            Doing::Hold(holds) => holds.iter().any(|held| held.held_ms > 0),
-            Doing::Reps(sets) => sets.iter().any(|set| set.done > 0 || set.failed > 0),
-            Doing::Balance(balance) => balance.trials.iter().any(|trial| trial.end != TrialEnd::CutOff),
+        match &self.work {
+            Work::Hold(holds) => holds.iter().any(|held| held.held_ms > 0),
+            Work::Reps(sets) => sets.iter().any(|set| set.done > 0 || set.failed > 0),
+            Work::Balance(balance) => balance.trials.iter().any(|trial| trial.end != TrialEnd::CutOff),
         }
     }
 }

@@ -8,7 +8,7 @@ const HOLD: Dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
 const REPS: Dose = Dose::Reps { sets: 2, repetitions: 8, rest_s: 60, tempo: Tempo { up_s: 2, hold_s: 0, down_s: 2 } };
 const BALANCE: Dose = Dose::Balance { trials: 2, target_s: 30, rest_s: 30 };
 
-fn run(dose: Dose, doing: Doing) -> Run {
+fn run(dose: Dose, work: Work) -> Run {
     Run {
         id: RunId(1),
         item: ItemId(1),
@@ -21,17 +21,17 @@ fn run(dose: Dose, doing: Doing) -> Run {
         end: RunEnd::Completed,
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing,
+        work,
     }
 }
 
 fn holds(of: &[(Option<Leg>, u32)]) -> Run {
-    run(HOLD, Doing::Hold(of.iter().map(|(leg, held_ms)| Held { leg: *leg, held_ms: *held_ms }).collect()))
+    run(HOLD, Work::Hold(of.iter().map(|(leg, held_ms)| HoldRecord { leg: *leg, held_ms: *held_ms }).collect()))
 }
 
 fn sets(of: &[(Option<Leg>, u8, u8)]) -> Run {
-    let set = |(leg, done, failed): &(Option<Leg>, u8, u8)| Counted { leg: *leg, done: *done, failed: *failed };
-    run(REPS, Doing::Reps(of.iter().map(set).collect()))
+    let set = |(leg, done, failed): &(Option<Leg>, u8, u8)| SetRecord { leg: *leg, done: *done, failed: *failed };
+    run(REPS, Work::Reps(of.iter().map(set).collect()))
 }
 
 fn trials(of: &[(Leg, TrialEnd)]) -> Run {
@@ -42,7 +42,7 @@ fn trials(of: &[(Leg, TrialEnd)]) -> Run {
         eyes: Eyes::Open,
         trials: of.iter().map(trial).collect(),
     };
-    run(BALANCE, Doing::Balance(balance))
+    run(BALANCE, Work::Balance(balance))
 }
 
 fn share(done: u32, of: u32) -> Share {
@@ -95,7 +95,7 @@ fn tried_is_less_than_done_and_more_than_begun() {
 
 #[test]
 fn a_doing_of_another_kind_than_its_dose_is_nothing() {
-    let odd = run(BALANCE, Doing::Hold(vec![Held { leg: None, held_ms: 10_000 }]));
+    let odd = run(BALANCE, Work::Hold(vec![HoldRecord { leg: None, held_ms: 10_000 }]));
     assert_eq!(odd.share(1), share(0, 0));
     assert!(!odd.share(1).full(), "nothing of nothing is not the whole");
 }

@@ -7,7 +7,7 @@
 
 use crate::id::ItemId;
 use crate::plan::{Item, Plan};
-use crate::time::{Offsets, Stamp, Wall, days_since_1970};
+use crate::time::{Offsets, ResolvedTime, Stamp, days_since_1970};
 use chrono::NaiveDate;
 
 /// A slot stays open for at most this long, in minutes.
@@ -76,8 +76,8 @@ pub fn of_item(item: &Item, day: NaiveDate, zone: &Offsets) -> Vec<Slot> {
 
 fn due_at(day: NaiveDate, minute: u16, zone: &Offsets) -> Option<Stamp> {
     match zone.resolve_s(days_since_1970(day) * 86_400 + i64::from(minute) * 60) {
-        Wall::Once(stamp) | Wall::Twice(stamp) => Some(stamp),
-        Wall::Never => None,
+        ResolvedTime::Once(stamp) | ResolvedTime::Twice(stamp) => Some(stamp),
+        ResolvedTime::Never => None,
     }
 }
 

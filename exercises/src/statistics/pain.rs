@@ -101,13 +101,13 @@ mod tests {
     }
 
     #[test]
-    fn a_low_baseline_is_no_call() {
+    fn a_low_baseline_gives_no_verdict() {
         check(1, 0, PainVerdict::BaselineTooLow);
         check(1, 5, PainVerdict::BaselineTooLow);
     }
 
     #[test]
-    fn one_rating_is_no_call() {
+    fn one_rating_gives_no_verdict() {
         assert_eq!(pain_change(&[6, 6], &[2, 2, 2]).verdict, PainVerdict::TooFewRatings);
         assert_eq!(pain_change(&[6, 6, 6], &[]).verdict, PainVerdict::TooFewRatings);
         assert_eq!(pain_change(&[], &[]).base, None);

@@ -10,9 +10,9 @@
 //!
 //! A session of today whose morning has not come waits: it speaks against a step forward, never for one.
 
-use super::step::{Ground, next, undo};
+use super::step::{StepConditions, next, undo};
 use super::{Advice, Facts, Reached, Reason, Session, Suggestion};
-use crate::ask::ASK_MORNING_FROM;
+use crate::questions::ASK_MORNING_FROM;
 
 /// Highest pain during that lets an exercise be made harder, 0 to 10.
 pub const ADVANCE_PAIN: u8 = 3;
@@ -81,8 +81,8 @@ fn forward(facts: &Facts<'_>) -> Outcome {
     if let Some(stepped) = facts.last_step.filter(|stepped| facts.today < stepped.saturating_add(STEP_DAYS)) {
         return keep(Reason::StepThisWeek { stepped });
     }
-    let ground = Ground { exercise: facts.exercise, age: facts.age, gate_open: facts.gate_open };
-    match next(&facts.item, ground) {
+    let conditions = StepConditions { exercise: facts.exercise, age: facts.age, gate_open: facts.gate_open };
+    match next(&facts.item, conditions) {
         Ok(step) => (Advice::Advance(step), Reason::MetTwice, days(last_two)),
         Err(hindrance) => keep(Reason::Hindered(hindrance)),
     }

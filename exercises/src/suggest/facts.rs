@@ -5,7 +5,7 @@
 
 use super::in_use::{in_use, same};
 use super::rising::{Rise, rise};
-use super::sessions::{Said, Session, sessions};
+use super::sessions::{Session, SessionAnswers, sessions};
 use super::{Suggestion, advise, gate_open};
 use crate::adherence::SlotOn;
 use crate::alarm::{self, Trouble};
@@ -32,7 +32,7 @@ pub struct Facts<'a> {
     pub today: u16,
     /// An uncleared alarm that holds the item back.
     pub alarm: Option<(EntryRef, Trouble)>,
-    /// An uncleared alarm, whatever it holds back.
+    /// An uncleared alarm, whatever it pauses.
     pub any_alarm: Option<(EntryRef, Trouble)>,
     /// Whether the plan has a complaint, so that pain is asked about.
     pub asks_pain: bool,
@@ -113,7 +113,7 @@ fn gather<'a>(plan: &Plan, catalogue: &'a Catalogue, since: &Since<'_>, slots: &
         alarm: uncleared().find(|(_, alarm)| reaches(alarm.trouble, alarm.item)).map(|(entry, a)| (*entry, a.trouble)),
         any_alarm: uncleared().map(|(entry, alarm)| (*entry, alarm.trouble)).next(),
         asks_pain: !plan.complaints.is_empty(),
-        sessions: sessions(&item, &at_it, of_item, Said { pain: &pain, settled: &settled }),
+        sessions: sessions(&item, &at_it, of_item, SessionAnswers { pain: &pain, settled: &settled }),
         last_step,
         rise: item.serves.and_then(|served| {
             let from = last_step.unwrap_or(0);

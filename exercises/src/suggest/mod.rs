@@ -28,7 +28,7 @@ pub use gate::{GATE_DAYS, gate_open};
 pub use in_use::{in_use, in_use_here};
 pub use rising::{RISE_POINTS, Rise, WEEK_RATINGS, rise};
 pub use sessions::{Reached, Session};
-pub use step::{Ground, Hindrance, Step, back, next, undo};
+pub use step::{Hindrance, Step, StepConditions, back, next, undo};
 
 /// What the rules propose for one item.
 #[derive(Debug, Clone, PartialEq)]

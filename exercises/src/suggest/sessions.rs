@@ -14,7 +14,7 @@
 use crate::adherence::{AS_AGREED_PERCENT, SlotCounts, SlotOn, by_day};
 use crate::catalogue::Kind;
 use crate::id::ComplaintId;
-use crate::plan::check::LEAST_STANCE_TENTHS;
+use crate::plan::check::MIN_STANCE_TENTHS;
 use crate::plan::{Item, Leg};
 use crate::run::{RunEnd, Trial, TrialEnd};
 use crate::summary::{PainOn, RunOn, SettledOn, StanceOn};
@@ -48,7 +48,7 @@ pub struct Session {
 
 /// What was said that belongs to an item's sessions.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Said<'a> {
+pub(super) struct SessionAnswers<'a> {
     pub pain: &'a [PainOn],
     pub settled: &'a [SettledOn],
 }
@@ -58,7 +58,7 @@ pub(super) fn sessions<'a>(
     item: &Item,
     runs: &[&RunOn],
     slots: impl IntoIterator<Item = &'a SlotOn>,
-    said: Said<'_>,
+    said: SessionAnswers<'_>,
 ) -> Vec<Session> {
     let mut days: BTreeMap<u16, Vec<&RunOn>> = BTreeMap::new();
     for run in runs {
@@ -109,7 +109,7 @@ fn missed(item: &Item, gone_through: &[&&RunOn], met: usize) -> bool {
         let real = trials().filter(|trial: &&Trial| trial.leg == leg && trial.end != TrialEnd::CutOff);
         real.map(|trial| trial.held_ms).max()
     };
-    let floor = u32::from(LEAST_STANCE_TENTHS) * 100;
+    let floor = u32::from(MIN_STANCE_TENTHS) * 100;
     item.side.in_turn().iter().flatten().any(|leg| best(*leg).is_some_and(|best| best < floor))
 }
 

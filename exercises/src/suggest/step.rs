@@ -14,15 +14,15 @@ use crate::plan::{AgeBand, Item, Pattern};
 /// Seconds that a step adds to a hold or a target, or takes away.
 pub const STEP_S: u16 = 5;
 /// Longest hold that a step leads to, seconds (working range 5 to 30 s; our design).
-pub const MOST_HOLD_S: u16 = 30;
+pub const MAX_HOLD_S: u16 = 30;
 /// Most holds that a step leads to (our design).
-pub const MOST_HOLDS: u8 = 10;
+pub const MAX_HOLDS: u8 = 10;
 /// Most repetitions of a set that a step leads to (sets of home exercise lie at 8 to 20).
-pub const MOST_REPETITIONS: u8 = 20;
+pub const MAX_REPETITIONS: u8 = 20;
 /// Longest target of a balance trial that a step leads to, seconds.
-pub const MOST_TARGET_S: u16 = 60;
+pub const MAX_TARGET_S: u16 = 60;
 /// Most work of one doing that is due at least every [`OFTEN_MINUTES`], seconds (our design).
-pub const MOST_OFTEN_S: u32 = 120;
+pub const MAX_OFTEN_S: u32 = 120;
 /// From this interval down an item counts as due often, minutes.
 pub const OFTEN_MINUTES: u16 = 120;
 
@@ -60,7 +60,7 @@ pub enum Hindrance {
 
 /// What a step forward depends on, besides the item.
 #[derive(Debug, Clone, Copy)]
-pub struct Ground<'a> {
+pub struct StepConditions<'a> {
     /// The item's exercise; `None` where the catalogue does not know it.
     pub exercise: Option<&'a Exercise>,
     /// The patient's age band.
@@ -73,39 +73,39 @@ pub struct Ground<'a> {
 ///
 /// # Errors
 /// The [`Hindrance`], where there is none to be had.
-pub fn next(item: &Item, ground: Ground<'_>) -> Result<Step, Hindrance> {
-    let exercise = ground.exercise.ok_or(Hindrance::Unknown)?;
+pub fn next(item: &Item, conditions: StepConditions<'_>) -> Result<Step, Hindrance> {
+    let exercise = conditions.exercise.ok_or(Hindrance::Unknown)?;
     let more = match item.dose {
         Dose::Hold { repetitions, hold_s, .. } => {
-            let longer = hold_s + STEP_S <= MOST_HOLD_S;
-            let another = repetitions < MOST_HOLDS;
+            let longer = hold_s + STEP_S <= MAX_HOLD_S;
+            let another = repetitions < MAX_HOLDS;
             let forward = [longer.then_some(Step::HoldSeconds(STEP_S as i16)), another.then_some(Step::Repetitions(1))];
             forward.into_iter().flatten().find(|step| short_enough(&step.apply(item)))
         }
         Dose::Reps { repetitions, .. } => {
-            let another = (repetitions < MOST_REPETITIONS).then_some(Step::Repetitions(1));
+            let another = (repetitions < MAX_REPETITIONS).then_some(Step::Repetitions(1));
             another.filter(|step| short_enough(&step.apply(item)))
         }
-        Dose::Balance { target_s, .. } => (target_s + STEP_S <= MOST_TARGET_S).then_some(Step::TargetSeconds(STEP_S as i16)),
+        Dose::Balance { target_s, .. } => (target_s + STEP_S <= MAX_TARGET_S).then_some(Step::TargetSeconds(STEP_S as i16)),
     };
     match more {
         Some(step) => Ok(step),
-        None => harder_rung(item, exercise, ground),
+        None => harder_rung(item, exercise, conditions),
     }
 }
 
-fn harder_rung(item: &Item, exercise: &Exercise, ground: Ground<'_>) -> Result<Step, Hindrance> {
+fn harder_rung(item: &Item, exercise: &Exercise, conditions: StepConditions<'_>) -> Result<Step, Hindrance> {
     let Some(id) = &item.rung else { return Err(Hindrance::AtTheTop) };
     let now = exercise.rung(id).ok_or(Hindrance::Unknown)?;
     let harder = exercise.harder(id).ok_or(Hindrance::AtTheTop)?;
-    gate::allows(now, harder, ground.age, ground.gate_open)?;
+    gate::allows(now, harder, conditions.age, conditions.gate_open)?;
     Ok(Step::Rung(harder.id.clone()))
 }
 
-/// Whether an item that is due often stays within [`MOST_OFTEN_S`] of work.
+/// Whether an item that is due often stays within [`MAX_OFTEN_S`] of work.
 fn short_enough(item: &Item) -> bool {
     let often = matches!(item.schedule.pattern, Pattern::Every { minutes, .. } if minutes <= OFTEN_MINUTES);
-    !often || item.dose.work_s() * item.side.in_turn().len() as u32 <= MOST_OFTEN_S
+    !often || item.dose.work_s() * item.side.in_turn().len() as u32 <= MAX_OFTEN_S
 }
 
 /// One step back from `item`'s rung and dose; `None` at the easiest.

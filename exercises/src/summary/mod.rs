@@ -12,7 +12,7 @@ use crate::history::Mark;
 use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use crate::plan::Schedule;
 use crate::run::{RunEnd, SetUp, Share, Trial};
-use crate::sway::{Shown, SourceKind};
+use crate::sway::{ReportedFigures, SourceKind};
 use std::collections::BTreeSet;
 
 pub use reduce::{Period, Sealing, reduce};
@@ -70,7 +70,7 @@ pub struct Corrections {
     pub gone: BTreeSet<u32>,
     /// Entries of answers that were given another value.
     pub changed: BTreeSet<u32>,
-    /// How many slots left out and excused stretches were corrected.
+    /// How many skipped slots and days off were corrected.
     pub days: u16,
     /// Entries of alarms that were raised by mistake, as the person says. They stay alarms.
     pub alarms: BTreeSet<u32>,
@@ -167,7 +167,7 @@ pub struct SwayOn {
     /// Touch-downs that are definite or were confirmed.
     pub touch_downs: u8,
     /// What was measured.
-    pub figures: Option<Shown>,
+    pub figures: Option<ReportedFigures>,
     /// Whether contact in a gap of the record cannot be excluded.
     pub gap: bool,
     /// Whether the hold is still to be confirmed: the sensor proposed, and the person did not say yes or no.

@@ -190,6 +190,6 @@ fn flag_of_end(hold: &Hold) -> Option<Flag> {
     match hold.ended_by {
         EndedBy::SensorOnly => Some(Flag::Auto),
         EndedBy::TapOnly => Some(Flag::TapOnly),
-        EndedBy::End | EndedBy::TapAndSensor | EndedBy::Answer => None,
+        EndedBy::End | EndedBy::TapAndSensor | EndedBy::TouchAnswer => None,
     }
 }

@@ -14,7 +14,7 @@ use super::{
     clean::Clean,
     detection::{Class, Detection, Event},
     parameters::{GAP_SPLIT_S, TAP_DELAY_S},
-    sample::{Answer, AnsweredAt, Marks},
+    sample::{AnsweredAt, Marks, TouchAnswer},
 };
 
 /// An answer belongs to an event this near, s: two steps of the grid.
@@ -34,7 +34,7 @@ pub enum EndedBy {
     /// The sensor alone, provisionally.
     SensorOnly,
     /// The patient's answer afterwards.
-    Answer,
+    TouchAnswer,
 }
 
 /// A hold as it would be if the open question were answered the other way.
@@ -92,7 +92,7 @@ pub(crate) fn hold(detection: Option<&Detection>, taps_s: &[f64], marks: &Marks,
     let other = |end: (f64, EndedBy)| OtherHold { seconds: end.0 - marks.t_on_s, censored: end.1 == EndedBy::End };
     let otherwise = match (ended_by, open.first()) {
         (EndedBy::SensorOnly, _) => Some(other(ends.first(|event| event.t_s != end))),
-        (_, Some(possible)) => Some(other((possible.t_s, EndedBy::Answer))),
+        (_, Some(possible)) => Some(other((possible.t_s, EndedBy::TouchAnswer))),
         _ => None,
     };
     Hold {
@@ -101,13 +101,13 @@ pub(crate) fn hold(detection: Option<&Detection>, taps_s: &[f64], marks: &Marks,
         gap: clean.is_some_and(|clean| gap_between(clean, marks.t_on_s, end)),
         ended_by,
         otherwise,
-        ask_s: open.iter().filter(|event| event.answer == Answer::NotAsked).map(|event| event.t_s).collect(),
+        ask_s: open.iter().filter(|event| event.answer == TouchAnswer::NotAsked).map(|event| event.t_s).collect(),
     }
 }
 
 /// Whether an event could still end the hold, or not end it, by an answer.
 fn open(event: &Event) -> bool {
-    let unanswered = matches!(event.answer, Answer::NotAsked | Answer::Unsure);
+    let unanswered = matches!(event.answer, TouchAnswer::NotAsked | TouchAnswer::Unsure);
     unanswered && event.tap_s.is_none() && event.class != Class::TapKnock
 }
 
@@ -122,14 +122,14 @@ impl Ends<'_> {
     fn first(&self, counts: impl Fn(&Event) -> bool) -> (f64, EndedBy) {
         let by_event = self.events.iter().filter(|event| counts(event)).filter_map(ended_by_event);
         let by_tap = self.lone_taps.iter().map(|tap| (tap - TAP_DELAY_S, EndedBy::TapOnly));
-        let by_answer = self.answers_without_event().map(|t| (t, EndedBy::Answer));
+        let by_answer = self.answers_without_event().map(|t| (t, EndedBy::TouchAnswer));
         let bounded = by_event.chain(by_tap).chain(by_answer).map(|(t, by)| (t.max(self.marks.t_on_s), by));
         let planned = (self.marks.t_off_s, EndedBy::End);
         bounded.fold(planned, |first, next| if next.0 < first.0 { next } else { first })
     }
 
     fn answers_without_event(&self) -> impl Iterator<Item = f64> {
-        let said_yes = |one: &&AnsweredAt| one.answer == Answer::Yes && one.t_s >= self.marks.t_on_s;
+        let said_yes = |one: &&AnsweredAt| one.answer == TouchAnswer::Yes && one.t_s >= self.marks.t_on_s;
         let matched = |t: f64| self.events.iter().any(|event| (event.t_s - t).abs() <= ANSWER_REACH_S);
         self.marks.answers.iter().filter(said_yes).map(|one| one.t_s).filter(move |t| !matched(*t))
     }
@@ -137,9 +137,9 @@ impl Ends<'_> {
 
 fn ended_by_event(event: &Event) -> Option<(f64, EndedBy)> {
     let by = match (event.answer, event.class, event.tap_s) {
-        (Answer::No, ..) => return None,
+        (TouchAnswer::No, ..) => return None,
         (_, Class::Definite, Some(_)) => EndedBy::TapAndSensor,
-        (Answer::Yes, ..) => EndedBy::Answer,
+        (TouchAnswer::Yes, ..) => EndedBy::TouchAnswer,
         (_, Class::Definite, None) => EndedBy::SensorOnly,
         (_, Class::Possible | Class::TapKnock, _) => return None,
     };
@@ -164,7 +164,7 @@ mod tests {
     use super::*;
     use crate::sway::{clean::clean, sample::Sample};
 
-    fn event(t_s: f64, class: Class, tap_s: Option<f64>, answer: Answer) -> Event {
+    fn event(t_s: f64, class: Class, tap_s: Option<f64>, answer: TouchAnswer) -> Event {
         Event { t_s, p2p: 30.0, pre: 1.0, shift: 0.5, support: true, tap_s, class, answer }
     }
 
@@ -199,7 +199,7 @@ mod tests {
 
     #[test]
     fn tap_and_sensor() {
-        let got = of(&[event(19.0, Class::Definite, Some(19.6), Answer::NotAsked)], &[]);
+        let got = of(&[event(19.0, Class::Definite, Some(19.6), TouchAnswer::NotAsked)], &[]);
         check(&got, 14.0, EndedBy::TapAndSensor);
         assert!(got.ask_s.is_empty());
     }
@@ -213,7 +213,7 @@ mod tests {
 
     #[test]
     fn the_sensor_alone_ends_it_provisionally() {
-        let got = of(&[event(19.0, Class::Definite, None, Answer::NotAsked)], &[]);
+        let got = of(&[event(19.0, Class::Definite, None, TouchAnswer::NotAsked)], &[]);
         check(&got, 14.0, EndedBy::SensorOnly);
         assert_eq!(got.otherwise, Some(OtherHold { seconds: 30.0, censored: true }));
         assert_eq!(got.ask_s, vec![19.0]);
@@ -221,44 +221,47 @@ mod tests {
 
     #[test]
     fn a_possible_event_is_asked_about_and_ends_nothing() {
-        let got = of(&[event(12.0, Class::Possible, None, Answer::NotAsked)], &[]);
+        let got = of(&[event(12.0, Class::Possible, None, TouchAnswer::NotAsked)], &[]);
         check(&got, 30.0, EndedBy::End);
         assert_eq!(got.otherwise, Some(OtherHold { seconds: 7.0, censored: false }));
         assert_eq!(got.ask_s, vec![12.0]);
         let late = [
-            event(12.0, Class::Definite, Some(12.5), Answer::NotAsked),
-            event(20.0, Class::Possible, None, Answer::NotAsked),
+            event(12.0, Class::Definite, Some(12.5), TouchAnswer::NotAsked),
+            event(20.0, Class::Possible, None, TouchAnswer::NotAsked),
         ];
         assert!(of(&late, &[]).ask_s.is_empty());
     }
 
     #[test]
     fn answers_decide() {
-        check(&of(&[event(12.0, Class::Possible, None, Answer::Yes)], &[]), 7.0, EndedBy::Answer);
-        check(&of(&[event(12.0, Class::Definite, None, Answer::No)], &[]), 30.0, EndedBy::End);
-        let unsure = of(&[event(12.0, Class::Possible, None, Answer::Unsure)], &[]);
+        check(&of(&[event(12.0, Class::Possible, None, TouchAnswer::Yes)], &[]), 7.0, EndedBy::TouchAnswer);
+        check(&of(&[event(12.0, Class::Definite, None, TouchAnswer::No)], &[]), 30.0, EndedBy::End);
+        let unsure = of(&[event(12.0, Class::Possible, None, TouchAnswer::Unsure)], &[]);
         check(&unsure, 30.0, EndedBy::End);
         assert!(unsure.to_be_confirmed() && unsure.ask_s.is_empty());
     }
 
     #[test]
     fn an_answer_is_written_on_its_event_and_the_last_one_counts() {
-        let mut events = [event(12.0, Class::Possible, None, Answer::NotAsked)];
+        let mut events = [event(12.0, Class::Possible, None, TouchAnswer::NotAsked)];
         let said = |t_s, answer| AnsweredAt { t_s, answer };
-        apply_answers(&mut events, &[said(12.01, Answer::Unsure), said(12.0, Answer::Yes), said(13.0, Answer::No)]);
-        assert_eq!(events[0].answer, Answer::Yes);
+        apply_answers(
+            &mut events,
+            &[said(12.01, TouchAnswer::Unsure), said(12.0, TouchAnswer::Yes), said(13.0, TouchAnswer::No)],
+        );
+        assert_eq!(events[0].answer, TouchAnswer::Yes);
     }
 
     #[test]
     fn a_time_that_the_patient_gives_ends_the_hold_there() {
-        let answers = vec![AnsweredAt { t_s: 15.0, answer: Answer::Yes }];
+        let answers = vec![AnsweredAt { t_s: 15.0, answer: TouchAnswer::Yes }];
         let marks = Marks { answers, ..Marks::between(5.0, 35.0) };
-        check(&hold(Some(&found(&[], &[])), &[], &marks, None), 10.0, EndedBy::Answer);
+        check(&hold(Some(&found(&[], &[])), &[], &marks, None), 10.0, EndedBy::TouchAnswer);
     }
 
     #[test]
     fn a_knock_of_a_tap_is_neither_an_end_nor_a_question() {
-        let got = of(&[event(12.0, Class::TapKnock, None, Answer::NotAsked)], &[]);
+        let got = of(&[event(12.0, Class::TapKnock, None, TouchAnswer::NotAsked)], &[]);
         check(&got, 30.0, EndedBy::End);
         assert!(got.ask_s.is_empty());
     }

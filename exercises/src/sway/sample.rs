@@ -15,7 +15,7 @@ pub struct Sample {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
-pub enum Answer {
+pub enum TouchAnswer {
     /// The foot touched.
     Yes,
     /// It did not.
@@ -33,7 +33,7 @@ pub struct AnsweredAt {
     /// Time of the event that was asked about, or the time that the patient gave, s on the samples' clock.
     pub t_s: f64,
     /// What was said.
-    pub answer: Answer,
+    pub answer: TouchAnswer,
 }
 
 /// The marks of one trial, all on the samples' clock.

@@ -8,7 +8,7 @@ use super::{
     hold::OtherHold,
     parameters::VERSION,
     printed::{Printed, printed},
-    sample::{Answer, AnsweredAt, Marks, Sample, samples_around},
+    sample::{AnsweredAt, Marks, Sample, TouchAnswer, samples_around},
     source::{Os, Screen, Source, SourceFault, SourceKind},
     verdict::{Flag, Reason},
 };
@@ -16,7 +16,7 @@ use super::{
 /// Raw samples this near an event are logged beside it, s.
 const AROUND_S: f64 = 2.0;
 /// Of so many events at most the raw samples are logged: a phone that is shaken finds hundreds.
-const MOST_AROUND: usize = 8;
+const MAX_AROUND: usize = 8;
 
 /// One trial as the sensor saw it. Figures are counted in tenths of a millimetre, so that device and clinic read the same.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -31,11 +31,11 @@ pub struct Sensed {
     /// Whether samples are missing inside: contact there cannot be excluded.
     pub gap: bool,
     /// Set while the hold is to be confirmed: how long it may be instead.
-    pub otherwise: Option<Otherwise>,
+    pub otherwise: Option<AlternativeHold>,
     /// Touch-downs that are definite or that the person confirmed.
     pub touch_downs: u8,
     /// What was measured.
-    pub figures: Option<Shown>,
+    pub figures: Option<ReportedFigures>,
     /// Why nothing was measured, where nothing was.
     pub reasons: Vec<Reason>,
     /// What to know about hold and figures.
@@ -45,7 +45,7 @@ pub struct Sensed {
 /// How long a hold may be instead.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct Otherwise {
+pub struct AlternativeHold {
     /// Its length, ms.
     pub held_ms: u32,
     /// Whether it would be a lower bound.
@@ -55,7 +55,7 @@ pub struct Otherwise {
 /// The figures that may be shown.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct Shown {
+pub struct ReportedFigures {
     /// From side to side, root mean square, 0.1 mm/s2; `None` where side and front cannot be told apart.
     pub rms_ml: Option<u32>,
     /// All round, root mean square, 0.1 mm/s2.
@@ -74,9 +74,11 @@ impl Sensed {
             held_ms: ms(hold.seconds),
             censored: hold.censored,
             gap: hold.gap,
-            otherwise: hold.otherwise.map(|OtherHold { seconds, censored }| Otherwise { held_ms: ms(seconds), censored }),
+            otherwise: hold
+                .otherwise
+                .map(|OtherHold { seconds, censored }| AlternativeHold { held_ms: ms(seconds), censored }),
             touch_downs: u8::try_from(events.iter().filter(|event| touched(event)).count()).unwrap_or(u8::MAX),
-            figures: analysis.measures().map(|of| Shown {
+            figures: analysis.measures().map(|of| ReportedFigures {
                 rms_ml: of.rms_ml.map(tenths),
                 rms_planar: tenths(of.rms_planar),
                 path_per_s: tenths(of.path_per_s),
@@ -108,9 +110,9 @@ impl Sensed {
 
 fn touched(event: &Event) -> bool {
     match event.answer {
-        Answer::Yes => true,
-        Answer::No => false,
-        Answer::Unsure | Answer::NotAsked => event.class == Class::Definite,
+        TouchAnswer::Yes => true,
+        TouchAnswer::No => false,
+        TouchAnswer::Unsure | TouchAnswer::NotAsked => event.class == Class::Definite,
     }
 }
 
@@ -128,7 +130,7 @@ fn tenths(figure: f64) -> u32 {
 /// samples around each event.
 pub fn detail(samples: &[Sample], marks: &Marks, source: &Source, analysis: &Analysis) -> String {
     let events = analysis.detection.as_ref().map_or(&[][..], |found| &found.events);
-    let around = events.iter().take(MOST_AROUND).map(|event| raw(&samples_around(samples, event.t_s, AROUND_S)));
+    let around = events.iter().take(MAX_AROUND).map(|event| raw(&samples_around(samples, event.t_s, AROUND_S)));
     Printed::Map(vec![
         ("version", Printed::Text(VERSION)),
         ("source", of_source(source)),
@@ -173,10 +175,10 @@ fn of_source(source: &Source) -> Printed {
 
 fn said(answer: &AnsweredAt) -> Printed {
     let word = match answer.answer {
-        Answer::Yes => "yes",
-        Answer::No => "no",
-        Answer::Unsure => "unsure",
-        Answer::NotAsked => "not_asked",
+        TouchAnswer::Yes => "yes",
+        TouchAnswer::No => "no",
+        TouchAnswer::Unsure => "unsure",
+        TouchAnswer::NotAsked => "not_asked",
     };
     Printed::Map(vec![("t", Printed::Number(answer.t_s)), ("answer", Printed::Text(word))])
 }

@@ -89,7 +89,7 @@ mod tests {
         let at = |seconds: i64, head| Today { now: NOW.plus_ms(seconds * 1000), ..today(head) };
         assert!(at(0, Head::NoPlan).says_the_same(&at(59, Head::NoPlan)));
         assert!(!at(0, Head::NoPlan).says_the_same(&at(60, Head::NoPlan)));
-        assert!(!at(0, Head::NoPlan).says_the_same(&at(1, Head::DayOff { excused: false, next: None })));
+        assert!(!at(0, Head::NoPlan).says_the_same(&at(1, Head::DayOff { chosen: false, next: None })));
         let elsewhere = Stamp { offset_s: 0, ..NOW };
         assert!(!at(0, Head::NoPlan).says_the_same(&Today { now: elsewhere, ..today(Head::NoPlan) }));
         let alarm = Today { alarms: vec![crate::alarm::Trouble::ALL[0]], ..today(Head::NoPlan) };

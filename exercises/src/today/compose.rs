@@ -1,13 +1,13 @@
 //! Composes the Now page.
 
-use super::glance::count;
+use super::progress::count;
 use super::{Followed, Head, Today, TodayItem, TodayKnot};
 use crate::alarm;
-use crate::ask;
 use crate::catalogue::{Catalogue, Sidedness};
 use crate::history::Mark;
 use crate::id::{ItemId, PlanId};
 use crate::plan::{Item, Side};
+use crate::questions;
 use crate::slots::{self, Slot};
 use crate::time::{Offsets, Stamp};
 use chrono::NaiveDate;
@@ -40,7 +40,7 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
         item,
         items,
         string: string.into_iter().map(|(_, knot)| knot).collect(),
-        questions: in_force.flat_map(|one| ask::on_opening(&one.plan, &one.history, now)).collect(),
+        questions: in_force.flat_map(|one| questions::on_opening(&one.plan, &one.history, now)).collect(),
         aftercare: followed.iter().flat_map(|one| aftercare(one, now)).collect(),
         alarms: followed.iter().copied().flat_map(alarms).collect(),
     }
@@ -49,10 +49,10 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
 fn items_of(one: &Followed, catalogue: &Catalogue) -> Vec<TodayItem> {
     let all = one.plan.items.iter().filter_map(|item| {
         let exercise = catalogue.get(&item.exercise)?.clone();
-        let held_back = alarm::blocking(&one.history.alarms, item, &one.plan, catalogue).map(|alarm| alarm.trouble);
+        let paused = alarm::blocking(&one.history.alarms, item, &one.plan, catalogue).map(|alarm| alarm.trouble);
         let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
-        let takes_s = item.dose.whole_s(sides);
-        Some(TodayItem { plan: one.plan.id, item: item.clone(), exercise, held_back, takes_s, step: None })
+        let takes_s = item.dose.total_s(sides);
+        Some(TodayItem { plan: one.plan.id, item: item.clone(), exercise, paused, takes_s, step: None })
     });
     all.collect()
 }
@@ -76,19 +76,19 @@ fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec
     let all = over_midnight.chain(slots::of_day(&one.plan, today, zone, one.taken));
     all.filter_map(|slot| {
         let item: &Item = one.plan.item(slot.slot.item)?;
-        let held_back = items.iter().any(|i| i.plan == one.plan.id && i.item.id == item.id && i.held_back.is_some());
+        let paused = items.iter().any(|i| i.plan == one.plan.id && i.item.id == item.id && i.paused.is_some());
         let mark = one.history.mark(&slot, item, now);
-        let knot = TodayKnot { plan: one.plan.id, slot: slot.slot, minute: slot.minute, mark, held_back };
+        let knot = TodayKnot { plan: one.plan.id, slot: slot.slot, minute: slot.minute, mark, paused };
         Some((slot, knot))
     })
     .collect()
 }
 
-/// No plan, everything held back (told by the gravest sign), or over.
+/// No plan, everything paused (told by the gravest sign), or over.
 fn stopped(followed: &[&Followed], items: &[TodayItem], now: Stamp) -> Option<Head> {
     let Some(latest) = followed.iter().map(|one| one.plan.review).max() else { return Some(Head::NoPlan) };
-    let gravest = items.iter().filter_map(|item| item.held_back).min();
-    match gravest.filter(|_| items.iter().all(|item| item.held_back.is_some())) {
+    let gravest = items.iter().filter_map(|item| item.paused).min();
+    match gravest.filter(|_| items.iter().all(|item| item.paused.is_some())) {
         Some(trouble) => Some(Head::Stopped(trouble)),
         None => (now.date() > latest).then_some(Head::Over { review: latest }),
     }
@@ -106,9 +106,9 @@ fn spoken_of(followed: &[&Followed], string: &[(Slot, TodayKnot)], now: Stamp) -
 fn quiet(followed: &[&Followed], string: &[(Slot, TodayKnot)], now: Stamp, zone: &Offsets) -> Head {
     let next = next_day(followed, now, zone);
     let counted: Vec<Mark> = string.iter().map(|(_, knot)| knot.mark).collect();
-    let excused = counted.iter().any(|mark| matches!(mark, Mark::Excused(_)));
-    if counted.iter().all(|mark| matches!(mark, Mark::Excused(_) | Mark::NoSuchHour)) {
-        return Head::DayOff { excused, next };
+    let chosen = counted.iter().any(|mark| matches!(mark, Mark::DayOff(_)));
+    if counted.iter().all(|mark| matches!(mark, Mark::DayOff(_) | Mark::NoSuchHour)) {
+        return Head::DayOff { chosen, next };
     }
     let (done, of) = count(counted.iter().copied());
     Head::DoneForToday { done, of, next }
@@ -118,7 +118,7 @@ fn quiet(followed: &[&Followed], string: &[(Slot, TodayKnot)], now: Stamp, zone:
 /// waits behind what was not.
 fn due(followed: &[&Followed], string: &[(Slot, TodayKnot)], now: Stamp) -> Option<(Of, Head)> {
     let speaks = |slot: &Slot, knot: &TodayKnot| {
-        !knot.held_back
+        !knot.paused
             && (knot.mark == Mark::Due
                 || matches!(knot.mark, Mark::Partly(_)) && slot.open_at(now)
                 || slot.soon_at(now) && knot.mark == Mark::ToCome)
@@ -136,7 +136,7 @@ fn due(followed: &[&Followed], string: &[(Slot, TodayKnot)], now: Stamp) -> Opti
 }
 
 fn next_today(string: &[(Slot, TodayKnot)]) -> Option<(Of, Head)> {
-    let ahead = string.iter().filter(|(_, knot)| knot.mark == Mark::ToCome && !knot.held_back);
+    let ahead = string.iter().filter(|(_, knot)| knot.mark == Mark::ToCome && !knot.paused);
     let (slot, knot) = ahead.min_by_key(|(slot, _)| slot.due.map(|due| due.utc_ms))?;
     Some(((knot.plan, slot.slot.item), Head::Next { slot: slot.slot, due: slot.due? }))
 }
@@ -147,7 +147,7 @@ fn next_day(followed: &[&Followed], now: Stamp, zone: &Offsets) -> Option<Stamp>
 }
 
 fn first_due(one: &Followed, day: NaiveDate, zone: &Offsets) -> Option<Stamp> {
-    if one.history.excuse(day).is_some() {
+    if one.history.day_off(day).is_some() {
         return None;
     }
     slots::of_day(&one.plan, day, zone, one.taken).iter().filter_map(|slot| slot.due).min()

@@ -2,14 +2,14 @@
 
 mod boundary;
 mod compose;
-mod glance;
+mod progress;
 
 use crate::alarm::Trouble;
-use crate::ask::Question;
 use crate::catalogue::Exercise;
 use crate::history::{History, Mark};
 use crate::id::PlanId;
 use crate::plan::{Aftercare, Item, Plan};
+use crate::questions::Question;
 use crate::slots::SlotRef;
 use crate::suggest::Suggestion;
 use crate::time::Stamp;
@@ -40,7 +40,7 @@ pub struct Today {
     pub item: Option<TodayItem>,
     /// The day's slots of all plans, by due time.
     pub string: Vec<TodayKnot>,
-    /// Every item, for an extra run or to see why it is held back.
+    /// Every item, for an extra run or to see why it is paused.
     pub items: Vec<TodayItem>,
     /// What to ask; a window shows one at a time.
     pub questions: Vec<Question>,
@@ -85,8 +85,8 @@ pub enum Head {
     },
     /// Nothing is asked for today.
     DayOff {
-        /// Whether the person excused the day.
-        excused: bool,
+        /// Whether the person took the day off.
+        chosen: bool,
         /// When the next one is due.
         next: Option<Stamp>,
     },
@@ -109,8 +109,8 @@ pub struct TodayItem {
     pub item: Item,
     /// The exercise.
     pub exercise: Exercise,
-    /// What holds it back, if anything.
-    pub held_back: Option<Trouble>,
+    /// What pauses it, if anything.
+    pub paused: Option<Trouble>,
     /// About how long a run takes, in seconds.
     pub takes_s: u32,
     /// A step that the clinician allowed the person to take, where the rules propose one.
@@ -129,15 +129,15 @@ pub struct TodayKnot {
     pub minute: u16,
     /// How it went or stands.
     pub mark: Mark,
-    /// Whether an alarm holds it back.
-    pub held_back: bool,
+    /// Whether an alarm pauses it.
+    pub paused: bool,
 }
 
 impl Today {
-    /// Shows the steps that may be offered. One that is held back has none.
+    /// Shows the steps that may be offered. One that is paused has none.
     pub fn with_steps(mut self, plan: PlanId, offered: &[Suggestion]) -> Today {
         for item in self.items.iter_mut().chain(&mut self.item) {
-            let own = item.plan == plan && item.held_back.is_none();
+            let own = item.plan == plan && item.paused.is_none();
             let of_it = offered.iter().find(|one| one.offered(&item.item).is_some());
             item.step = of_it.filter(|_| own).cloned().or(item.step.take());
         }

@@ -3,7 +3,7 @@
 use super::*;
 use crate::alarm::Alarm;
 use crate::id::{EntryRef, ItemId, PlanId};
-use crate::log::{Barrier, Entry, Excuse, Log, What};
+use crate::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
 use crate::review::samples::{BALANCE, HOLD, PHONE, REPS, catalogue, plan, start};
 use crate::time::Offsets;
 
@@ -13,14 +13,14 @@ fn at(day: i64, hour: i64, minute: i64) -> Stamp {
 }
 
 /// The card was taken on day 0 at eight; then this happened.
-fn followed(happened: &[(Stamp, What)]) -> Followed {
+fn followed(happened: &[(Stamp, LogEvent)]) -> Followed {
     let entries = happened.iter().enumerate();
-    let entries = entries.map(|(n, (at, what))| Entry { n: n as u32 + 1, plan: plan().id, at: *at, what: what.clone() });
+    let entries = entries.map(|(n, (at, event))| Entry { n: n as u32 + 1, plan: plan().id, at: *at, event: event.clone() });
     let log = Log { id: PHONE, entries: entries.collect() };
     Followed { plan: plan(), taken: at(0, 8, 0), history: History::fold(&log, plan().id) }
 }
 
-fn head(happened: &[(Stamp, What)], now: Stamp) -> Head {
+fn head(happened: &[(Stamp, LogEvent)], now: Stamp) -> Head {
     compose(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0)).head
 }
 
@@ -28,8 +28,8 @@ fn slot(day: i64, item: ItemId, number: u8) -> SlotRef {
     SlotRef { day: at(day, 0, 0).date(), item, number }
 }
 
-fn left_out(day: i64, item: ItemId, number: u8) -> (Stamp, What) {
-    (at(day, 8, 30), What::LeftOut { slot: slot(day, item, number), reason: Barrier::NoTime })
+fn skipped(day: i64, item: ItemId, number: u8) -> (Stamp, LogEvent) {
+    (at(day, 8, 30), LogEvent::Skipped { slot: slot(day, item, number), reason: Barrier::NoTime })
 }
 
 #[test]
@@ -41,7 +41,7 @@ fn without_a_card_there_is_no_plan() {
 fn an_open_slot_is_due_until_it_closes() {
     let due = |put_off| Head::Due { slot: slot(1, HOLD, 1), due: at(1, 10, 0), closes: at(1, 11, 0), put_off };
     assert_eq!(head(&[], at(1, 10, 59)), due(None));
-    let later = What::PutOff { slot: slot(1, HOLD, 1), minutes: 10 };
+    let later = LogEvent::PutOff { slot: slot(1, HOLD, 1), minutes: 10 };
     assert_eq!(head(&[(at(1, 10, 1), later)], at(1, 10, 5)), due(Some(at(1, 10, 11))));
 }
 
@@ -53,22 +53,22 @@ fn ten_minutes_ahead_it_can_be_begun_and_earlier_it_is_next() {
 }
 
 #[test]
-fn what_was_left_out_makes_room_for_the_next() {
-    assert_eq!(head(&[left_out(1, HOLD, 0)], at(1, 9, 5)), Head::Next { slot: slot(1, HOLD, 1), due: at(1, 10, 0) });
+fn a_skipped_slot_makes_room_for_the_next() {
+    assert_eq!(head(&[skipped(1, HOLD, 0)], at(1, 9, 5)), Head::Next { slot: slot(1, HOLD, 1), due: at(1, 10, 0) });
 }
 
 #[test]
 fn after_the_last_slot_the_day_is_over() {
     let over = Head::DoneForToday { done: 0, of: 5, next: Some(at(2, 9, 0)) };
     assert_eq!(head(&[], at(1, 19, 0)), over);
-    assert_eq!(head(&[left_out(1, BALANCE, 0), left_out(1, REPS, 0)], at(1, 18, 5)), over);
+    assert_eq!(head(&[skipped(1, BALANCE, 0), skipped(1, REPS, 0)], at(1, 18, 5)), over);
 }
 
 #[test]
-fn an_excused_day_is_a_day_off_and_the_next_due_lies_behind_it() {
+fn a_day_off_shows_the_next_due_slot_after_it() {
     let until = at(2, 0, 0).date();
-    let ill = What::Excused { from: at(1, 0, 0).date(), until, why: Excuse::Ill };
-    assert_eq!(head(&[(at(1, 7, 0), ill)], at(1, 9, 5)), Head::DayOff { excused: true, next: Some(at(3, 9, 0)) });
+    let ill = LogEvent::DaysOff { from: at(1, 0, 0).date(), until, why: DayOffReason::Ill };
+    assert_eq!(head(&[(at(1, 7, 0), ill)], at(1, 9, 5)), Head::DayOff { chosen: true, next: Some(at(3, 9, 0)) });
 }
 
 #[test]
@@ -81,19 +81,19 @@ fn after_the_review_the_plan_is_over() {
 }
 
 #[test]
-fn what_stops_everything_is_told_by_its_gravest_sign() {
-    let pain = |minute, item| (at(1, 9, minute), What::Trouble { trouble: Trouble::TooMuchPain, item: Some(item) });
-    let heart = (at(1, 9, 9), What::Trouble { trouble: Trouble::HeartOrBreath, item: None });
+fn when_everything_is_paused_the_gravest_alarm_is_shown() {
+    let pain = |minute, item| (at(1, 9, minute), LogEvent::Trouble { trouble: Trouble::TooMuchPain, item: Some(item) });
+    let heart = (at(1, 9, 9), LogEvent::Trouble { trouble: Trouble::HeartOrBreath, item: None });
     assert!(matches!(head(&[pain(1, HOLD)], at(1, 9, 10)), Head::Next { .. }), "the other exercises go on");
     assert_eq!(head(&[pain(1, HOLD), heart.clone()], at(1, 9, 10)), Head::Stopped(Trouble::HeartOrBreath));
-    let near_fall = (at(1, 9, 4), What::Trouble { trouble: Trouble::NearlyFell, item: None });
+    let near_fall = (at(1, 9, 4), LogEvent::Trouble { trouble: Trouble::NearlyFell, item: None });
     let each = [pain(1, HOLD), pain(2, REPS), near_fall];
     assert_eq!(head(&each, at(1, 9, 10)), Head::Stopped(Trouble::NearlyFell), "one alarm for each exercise stops all too");
 }
 
 #[test]
 fn a_card_that_clears_the_alarm_opens_the_plan_again() {
-    let mut one = followed(&[(at(1, 9, 1), What::Trouble { trouble: Trouble::Nerve, item: None })]);
+    let mut one = followed(&[(at(1, 9, 1), LogEvent::Trouble { trouble: Trouble::Nerve, item: None })]);
     let Alarm { entry, .. } = one.history.alarms[0];
     assert_eq!(entry, EntryRef { log: PHONE, n: 1 });
     let head = |one: &Followed| compose(std::slice::from_ref(one), &catalogue(), at(1, 9, 10), &Offsets::fixed(0)).head;
@@ -117,7 +117,7 @@ fn of_two_plans_the_earlier_slot_is_spoken_of() {
 
 #[test]
 fn at_a_glance_what_is_done_of_how_many_and_whether_a_plan_is_followed() {
-    let page = |happened: &[(Stamp, What)], now| compose(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0));
+    let page = |happened: &[(Stamp, LogEvent)], now| compose(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0));
     let morning = page(&[], at(1, 8, 0));
     assert_eq!((morning.count().0, morning.is_followed()), (0, true));
     assert_eq!(usize::from(morning.count().1), morning.string.len(), "every hour of this day exists");
@@ -127,8 +127,8 @@ fn at_a_glance_what_is_done_of_how_many_and_whether_a_plan_is_followed() {
 
 #[test]
 fn while_all_is_stopped_nothing_is_asked() {
-    let heart = (at(7, 9, 5), What::Trouble { trouble: Trouble::HeartOrBreath, item: None });
-    let questions = |happened: &[(Stamp, What)]| {
+    let heart = (at(7, 9, 5), LogEvent::Trouble { trouble: Trouble::HeartOrBreath, item: None });
+    let questions = |happened: &[(Stamp, LogEvent)]| {
         compose(&[followed(happened)], &catalogue(), at(7, 9, 10), &Offsets::fixed(0)).questions
     };
     assert!(!questions(&[]).is_empty(), "the activity of the week");

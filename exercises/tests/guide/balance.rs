@@ -1,12 +1,12 @@
 //! Balance trials.
 
 use crate::{BALANCE, STEADY_MS, WALL_MS, Watched, at};
-use exercises::guide::{Controls, Event, Moment, Phase, Press, stood};
+use exercises::guide::{Controls, GuideEvent, Moment, Phase, Press, balance_results};
 use exercises::plan::{Leg, Side};
-use exercises::run::{Doing, RunEnd, SetUp, Trial, TrialEnd};
+use exercises::run::{RunEnd, SetUp, Trial, TrialEnd, Work};
 
 fn trials(watched: &Watched) -> Vec<(u32, TrialEnd)> {
-    let Doing::Balance(balance) = watched.guide.snapshot().doing else { panic!("trials") };
+    let Work::Balance(balance) = watched.guide.snapshot().work else { panic!("trials") };
     balance.trials.into_iter().map(|Trial { held_ms, end, .. }| (held_ms, end)).collect()
 }
 
@@ -91,10 +91,10 @@ fn a_window_out_of_sight_measures_nothing() {
     let mut watched = Watched::new(BALANCE, Side::Left);
     stand(&mut watched, 8_000);
     let now = crate::at(watched.now);
-    watched.guide.out_of_sight(now);
+    watched.guide.window_hidden(now);
     assert_eq!(trials(&watched), [(8_000, TrialEnd::CutOff)]);
-    let Doing::Balance(balance) = watched.guide.snapshot().doing else { panic!("trials") };
-    assert_eq!(stood(&balance.trials), []);
+    let Work::Balance(balance) = watched.guide.snapshot().work else { panic!("trials") };
+    assert_eq!(balance_results(&balance.trials), []);
 }
 
 #[test]
@@ -103,7 +103,7 @@ fn a_device_that_sleeps_cuts_the_trial_off_at_the_last_look() {
     stand(&mut watched, 8_000);
     let last = watched.now;
     let woken = Moment { steady_ms: STEADY_MS + last + 50, wall_ms: WALL_MS + 10_000_000 };
-    assert!(watched.guide.advance(woken).contains(&Event::Interrupted));
+    assert!(watched.guide.advance(woken).contains(&GuideEvent::Interrupted));
     assert_eq!(trials(&watched), [(8_000, TrialEnd::CutOff)]);
     assert_eq!(watched.guide.snapshot().interruptions, [last as u32]);
 }
@@ -125,8 +125,8 @@ fn both_legs_in_turn_and_how_each_stood() {
         let now = watched.now;
         watched.until(now + 1_500);
     }
-    let Doing::Balance(balance) = watched.guide.snapshot().doing else { panic!("trials") };
-    let found: Vec<_> = stood(&balance.trials).iter().map(|s| (s.leg, s.best_ms, s.median_ms, s.capped)).collect();
+    let Work::Balance(balance) = watched.guide.snapshot().work else { panic!("trials") };
+    let found: Vec<_> = balance_results(&balance.trials).iter().map(|s| (s.leg, s.best_ms, s.median_ms, s.capped)).collect();
     assert_eq!(found, [(Leg::Left, 14_000, 12_000, false), (Leg::Right, 30_000, 6_000, true)]);
 }
 
@@ -153,7 +153,7 @@ fn a_phone_that_is_worn_gets_a_longer_count_in_and_the_set_up_is_logged() {
         assert_eq!((watched.phase(), watched.guide.trial_began()), (Phase::CountIn, None));
         watched.until(begun + count_in + 500);
         assert_eq!(watched.guide.trial_began(), Some(STEADY_MS + begun + count_in), "the tone, not the look at the clock");
-        let Doing::Balance(balance) = watched.guide.snapshot().doing else { panic!("trials") };
+        let Work::Balance(balance) = watched.guide.snapshot().work else { panic!("trials") };
         assert_eq!(balance.set_up, set_up);
     }
 }
@@ -165,7 +165,7 @@ fn set_ups_are_never_mixed_in_one_run() {
     watched.press(Press::Next);
     watched.guide.choose_set_up(SetUp::InPocket);
     assert!(!watched.guide.may_choose_set_up());
-    let Doing::Balance(balance) = watched.guide.snapshot().doing else { panic!("trials") };
+    let Work::Balance(balance) = watched.guide.snapshot().work else { panic!("trials") };
     assert_eq!(balance.set_up, SetUp::OnSupport);
 }
 
@@ -178,6 +178,9 @@ fn a_proposal_of_the_sensor_ends_a_trial_without_a_measured_time() {
     let now = watched.now + 15_000 + 9_000;
     watched.until(now);
     let events = watched.guide.propose_end(at(now));
-    assert!(events.contains(&Event::Entered(Phase::Settling)) && events.contains(&Event::Checkpoint), "{events:?}");
+    assert!(
+        events.contains(&GuideEvent::Entered(Phase::Settling)) && events.contains(&GuideEvent::Checkpoint),
+        "{events:?}"
+    );
     assert_eq!(trials(&watched), [(9_000, TrialEnd::CutOff)]);
 }

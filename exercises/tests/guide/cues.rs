@@ -33,7 +33,7 @@ fn only_the_last_part_ends_with_the_end() {
 }
 
 #[test]
-fn nothing_is_told_further_ahead_than_it_can_be_taken_back() {
+fn sounds_are_scheduled_only_as_far_ahead_as_they_can_be_cancelled() {
     let mut watched = Watched::new(HOLD, Side::Neither);
     for ms in (0..55_000).step_by(500) {
         watched.until(ms);
@@ -74,7 +74,7 @@ fn a_repetition_is_heard_going_out_and_coming_back() {
 }
 
 #[test]
-fn a_trial_is_silent_until_it_is_begun_and_its_rest_calls() {
+fn a_trial_is_silent_until_begun_and_its_rest_ends_with_a_sound() {
     let mut watched = Watched::new(BALANCE, Side::Left);
     assert_eq!(heard(&watched), []);
     watched.press(Press::Next);

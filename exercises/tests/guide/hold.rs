@@ -2,13 +2,13 @@
 
 use crate::{HOLD, STEADY_MS, WALL_MS, Watched, at};
 use exercises::catalogue::Dose;
-use exercises::guide::{Controls, Event, MORE_REST_MS, Moment, Phase, Press};
+use exercises::guide::{Controls, GuideEvent, MORE_REST_MS, Moment, Phase, Press};
 use exercises::plan::{Leg, Side};
-use exercises::run::{Doing, Held, RunEnd};
+use exercises::run::{HoldRecord, RunEnd, Work};
 
 fn held(watched: &Watched) -> Vec<(Option<Leg>, u32)> {
-    let Doing::Hold(holds) = watched.guide.snapshot().doing else { panic!("holds") };
-    holds.into_iter().map(|Held { leg, held_ms }| (leg, held_ms)).collect()
+    let Work::Hold(holds) = watched.guide.snapshot().work else { panic!("holds") };
+    holds.into_iter().map(|HoldRecord { leg, held_ms }| (leg, held_ms)).collect()
 }
 
 #[test]
@@ -25,7 +25,7 @@ fn three_holds_of_ten_seconds_from_begin_to_end() {
         (45_000, Phase::Holding),
     ];
     assert_eq!(watched.phases(), expected);
-    assert_eq!(watched.events.last(), Some(&(55_000, Event::Ended(RunEnd::Completed))));
+    assert_eq!(watched.events.last(), Some(&(55_000, GuideEvent::Ended(RunEnd::Completed))));
     assert_eq!(held(&watched), [(None, 10_000); 3]);
     let run = watched.guide.snapshot();
     assert_eq!((run.end, run.paused_ms, run.interruptions), (RunEnd::Completed, 0, vec![]));
@@ -126,7 +126,7 @@ fn a_device_that_sleeps_pauses_the_hold_at_the_last_look() {
     watched.until(8_000);
     let woken = Moment { steady_ms: STEADY_MS + 8_100, wall_ms: WALL_MS + 3_600_000 };
     let events = watched.guide.advance(woken);
-    assert!(events.contains(&Event::Interrupted) && events.contains(&Event::Checkpoint));
+    assert!(events.contains(&GuideEvent::Interrupted) && events.contains(&GuideEvent::Checkpoint));
     assert_eq!(watched.phase(), Phase::Paused { slept: true });
     assert_eq!(held(&watched), [(None, 3_000)]);
     assert_eq!(watched.guide.snapshot().interruptions, [8_000]);
@@ -147,7 +147,7 @@ fn a_window_out_of_sight_that_looks_every_two_seconds_loses_nothing() {
     for ms in (2_000..=70_000).step_by(2_000) {
         seen.guide.advance(at(ms));
     }
-    seen.guide.out_of_sight(at(70_000));
+    seen.guide.window_hidden(at(70_000));
     assert_eq!(held(&seen), [(None, 10_000); 3]);
     assert_eq!(seen.guide.snapshot().interruptions, Vec::<u32>::new());
 }

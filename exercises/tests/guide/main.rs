@@ -7,10 +7,10 @@ mod properties;
 mod reps;
 
 use exercises::catalogue::{Dose, ExerciseId, Eyes, Surface, Tempo};
-use exercises::guide::{Event, Guide, Moment, Phase, Press};
+use exercises::guide::{Guide, GuideEvent, Moment, Phase, Press};
 use exercises::id::{ItemId, RunId};
 use exercises::plan::Side;
-use exercises::run::{Balance, Doing, Run, RunEnd, SetUp};
+use exercises::run::{Balance, Run, RunEnd, SetUp, Work};
 use exercises::time::Stamp;
 
 /// An arbitrary wall clock at the beginning.
@@ -24,15 +24,12 @@ fn at(ms: u64) -> Moment {
 }
 
 fn run(dose: Dose) -> Run {
-    let doing = match dose {
-        Dose::Hold { .. } => Doing::Hold(Vec::new()),
-        Dose::Reps { .. } => Doing::Reps(Vec::new()),
-        Dose::Balance { .. } => Doing::Balance(Balance {
-            set_up: SetUp::OnSupport,
-            surface: Surface::Firm,
-            eyes: Eyes::Open,
-            trials: Vec::new(),
-        }),
+    let work = match dose {
+        Dose::Hold { .. } => Work::Hold(Vec::new()),
+        Dose::Reps { .. } => Work::Reps(Vec::new()),
+        Dose::Balance { .. } => {
+            Work::Balance(Balance { set_up: SetUp::OnSupport, surface: Surface::Firm, eyes: Eyes::Open, trials: Vec::new() })
+        }
     };
     Run {
         id: RunId(1),
@@ -46,7 +43,7 @@ fn run(dose: Dose) -> Run {
         end: RunEnd::Going,
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing,
+        work,
     }
 }
 
@@ -59,7 +56,7 @@ struct Watched {
     guide: Guide,
     now: u64,
     /// Every event so far with its time.
-    events: Vec<(u64, Event)>,
+    events: Vec<(u64, GuideEvent)>,
 }
 
 impl Watched {
@@ -88,12 +85,12 @@ impl Watched {
 
     /// When each phase was entered.
     fn phases(&self) -> Vec<(u64, Phase)> {
-        let entered = |event: &Event| if let Event::Entered(phase) = event { Some(*phase) } else { None };
+        let entered = |event: &GuideEvent| if let GuideEvent::Entered(phase) = event { Some(*phase) } else { None };
         self.events.iter().filter_map(|(at, event)| Some((*at, entered(event)?))).collect()
     }
 
     fn checkpoints(&self) -> Vec<u64> {
-        self.events.iter().filter(|(_, event)| *event == Event::Checkpoint).map(|(at, _)| *at).collect()
+        self.events.iter().filter(|(_, event)| *event == GuideEvent::Checkpoint).map(|(at, _)| *at).collect()
     }
 }
 
@@ -103,7 +100,7 @@ const BALANCE: Dose = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
 
 #[test]
 fn a_run_whose_doing_does_not_fit_its_dose_is_not_guided() {
-    let odd = Run { doing: Doing::Reps(Vec::new()), ..run(HOLD) };
+    let odd = Run { work: Work::Reps(Vec::new()), ..run(HOLD) };
     assert_eq!(Guide::new(odd, Side::Neither, at(0)), None);
     assert_eq!(Guide::new(run(BALANCE), Side::Neither, at(0)), None, "a stance has a leg");
     let nothing = Dose::Hold { repetitions: 0, hold_s: 10, rest_s: 10 };

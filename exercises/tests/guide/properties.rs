@@ -2,9 +2,9 @@
 
 use crate::{STEADY_MS, WALL_MS, run};
 use exercises::catalogue::{Dose, Tempo};
-use exercises::guide::{Event, Guide, Moment, Phase, Press};
+use exercises::guide::{Guide, GuideEvent, Moment, Phase, Press};
 use exercises::plan::Side;
-use exercises::run::{Doing, Run, RunEnd};
+use exercises::run::{Run, RunEnd, Work};
 use proptest::prelude::*;
 
 fn dose() -> impl Strategy<Value = Dose> {
@@ -51,7 +51,7 @@ fn act() -> impl Strategy<Value = Act> {
 }
 
 /// Carries the acts out; hands every state in between to `look`.
-fn play(dose: Dose, side: Side, acts: &[Act], mut look: impl FnMut(&Guide, Moment, &[Event])) -> Guide {
+fn play(dose: Dose, side: Side, acts: &[Act], mut look: impl FnMut(&Guide, Moment, &[GuideEvent])) -> Guide {
     let mut now = Moment { steady_ms: STEADY_MS, wall_ms: WALL_MS };
     let mut guide = Guide::new(run(dose), side, now).expect("the dose fits");
     for act in acts {
@@ -66,7 +66,7 @@ fn play(dose: Dose, side: Side, acts: &[Act], mut look: impl FnMut(&Guide, Momen
                 guide.advance(jumped)
             }
             Act::Press(press) => guide.press(*press, now),
-            Act::Hide => guide.out_of_sight(now),
+            Act::Hide => guide.window_hidden(now),
         };
         look(&guide, now, &events);
     }
@@ -75,10 +75,10 @@ fn play(dose: Dose, side: Side, acts: &[Act], mut look: impl FnMut(&Guide, Momen
 
 /// What was done, in the units of the dose, and the most that may have been done.
 fn done(run: &Run) -> u64 {
-    match &run.doing {
-        Doing::Hold(holds) => holds.iter().map(|held| u64::from(held.held_ms)).sum(),
-        Doing::Reps(sets) => sets.iter().map(|set| u64::from(set.done)).sum(),
-        Doing::Balance(balance) => balance.trials.iter().map(|trial| u64::from(trial.held_ms)).sum(),
+    match &run.work {
+        Work::Hold(holds) => holds.iter().map(|held| u64::from(held.held_ms)).sum(),
+        Work::Reps(sets) => sets.iter().map(|set| u64::from(set.done)).sum(),
+        Work::Balance(balance) => balance.trials.iter().map(|trial| u64::from(trial.held_ms)).sum(),
     }
 }
 
@@ -88,15 +88,15 @@ proptest! {
         let sides = side.in_turn().len();
         play(dose, side, &acts, |guide, _, _| {
             let run = guide.snapshot();
-            let fits = match (dose, &run.doing) {
-                (Dose::Hold { repetitions, hold_s, .. }, Doing::Hold(holds)) => {
+            let fits = match (dose, &run.work) {
+                (Dose::Hold { repetitions, hold_s, .. }, Work::Hold(holds)) => {
                     holds.len() <= usize::from(repetitions) * sides
                         && holds.iter().all(|held| held.held_ms <= u32::from(hold_s) * 1000)
                 }
-                (Dose::Reps { sets: asked, repetitions, .. }, Doing::Reps(sets)) => {
+                (Dose::Reps { sets: asked, repetitions, .. }, Work::Reps(sets)) => {
                     sets.len() <= usize::from(asked) * sides && sets.iter().all(|set| set.done + set.failed <= repetitions)
                 }
-                (Dose::Balance { trials, target_s, .. }, Doing::Balance(balance)) => {
+                (Dose::Balance { trials, target_s, .. }, Work::Balance(balance)) => {
                     balance.trials.len() <= usize::from(trials) * sides
                         && balance.trials.iter().all(|trial| trial.held_ms <= u32::from(target_s) * 1000)
                 }
@@ -138,7 +138,7 @@ proptest! {
         play(dose, side, &acts, |guide, _, events| {
             let run = guide.snapshot();
             if let Some(before) = before.take() {
-                assert_eq!(run.doing, before.doing);
+                assert_eq!(run.work, before.work);
                 assert!(run.paused_ms >= before.paused_ms);
             }
             let paused = matches!(guide.view().phase, Phase::Paused { .. });
@@ -173,19 +173,19 @@ proptest! {
     }
 
     #[test]
-    fn the_end_is_the_end_and_is_told_once(dose in dose(), side in side(), acts in prop::collection::vec(act(), 0..400), after in prop::collection::vec(act(), 0..40)) {
+    fn the_end_is_final_and_reported_once(dose in dose(), side in side(), acts in prop::collection::vec(act(), 0..400), after in prop::collection::vec(act(), 0..40)) {
         let stop = [Act::Press(Press::Touch), Act::Pass(1_500), Act::Press(Press::Stop)];
         let all: Vec<Act> = acts.iter().chain(&stop).chain(&after).copied().collect();
         let mut told = 0;
         let guide = play(dose, side, &all, |_, _, events| {
-            told += events.iter().filter(|event| matches!(event, Event::Ended(_))).count();
+            told += events.iter().filter(|event| matches!(event, GuideEvent::Ended(_))).count();
         });
         prop_assert_eq!(told, 1);
         prop_assert!(matches!(guide.snapshot().end, RunEnd::Stopped | RunEnd::Completed));
     }
 
     #[test]
-    fn any_moments_at_all_are_no_trap(dose in dose(), side in side(), moments in prop::collection::vec((any::<u64>(), any::<i64>()), 1..30)) {
+    fn no_sequence_of_moments_panics(dose in dose(), side in side(), moments in prop::collection::vec((any::<u64>(), any::<i64>()), 1..30)) {
         let at = |(steady_ms, wall_ms)| Moment { steady_ms, wall_ms };
         let mut guide = Guide::new(run(dose), side, at(moments[0])).expect("the dose fits");
         for (turn, moment) in moments.into_iter().enumerate() {

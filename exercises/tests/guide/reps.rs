@@ -4,11 +4,11 @@ use crate::{REPS, Watched};
 use exercises::catalogue::{Dose, Tempo};
 use exercises::guide::{Beat, Phase, Press};
 use exercises::plan::Side;
-use exercises::run::{Counted, Doing, RunEnd};
+use exercises::run::{RunEnd, SetRecord, Work};
 
 fn counted(watched: &Watched) -> Vec<(u8, u8)> {
-    let Doing::Reps(sets) = watched.guide.snapshot().doing else { panic!("repetitions") };
-    sets.into_iter().map(|Counted { done, failed, .. }| (done, failed)).collect()
+    let Work::Reps(sets) = watched.guide.snapshot().work else { panic!("repetitions") };
+    sets.into_iter().map(|SetRecord { done, failed, .. }| (done, failed)).collect()
 }
 
 #[test]
@@ -89,6 +89,6 @@ fn sets_of_both_sides_are_kept_apart() {
     let mut watched = Watched::new(Dose::Reps { sets: 1, repetitions: 2, rest_s: 0, tempo }, Side::Both);
     watched.until(60_000);
     assert_eq!(counted(&watched), [(2, 0), (2, 0)]);
-    let Doing::Reps(sets) = watched.guide.snapshot().doing else { panic!("repetitions") };
+    let Work::Reps(sets) = watched.guide.snapshot().work else { panic!("repetitions") };
     assert_ne!(sets[0].leg, sets[1].leg);
 }

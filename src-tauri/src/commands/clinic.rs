@@ -1,67 +1,70 @@
 //! What the clinician's window asks.
 
-use super::{Answer, Args};
+use super::{Args, CommandResult};
 use crate::session::Session;
-use actions::clinic::{door, drafting, issuing, patients, receiving, reviewing};
+use actions::clinic::{drafting, issuing, lock, patients, receiving, reviewing};
 use tauri::State;
 use wire::clinic;
 
 /// [`wire::clinic::Start`].
 #[tauri::command]
-pub async fn clinic_start(session: State<'_, Session>, args: Args<clinic::Start>) -> Answer<clinic::Start> {
-    session.with(|house, moment| {
-        door::start(house, &args.name, args.passphrase)?;
-        house.situation(moment)
+pub async fn clinic_start(session: State<'_, Session>, args: Args<clinic::Start>) -> CommandResult<clinic::Start> {
+    session.with(|folder, moment| {
+        lock::start(folder, &args.name, args.passphrase)?;
+        folder.app_state(moment)
     })
 }
 
 /// [`wire::clinic::Unlock`].
 #[tauri::command]
-pub async fn clinic_unlock(session: State<'_, Session>, args: Args<clinic::Unlock>) -> Answer<clinic::Unlock> {
-    session.with(|house, moment| {
-        door::unlock(house, args.passphrase)?;
-        house.situation(moment)
+pub async fn clinic_unlock(session: State<'_, Session>, args: Args<clinic::Unlock>) -> CommandResult<clinic::Unlock> {
+    session.with(|folder, moment| {
+        lock::unlock(folder, args.passphrase)?;
+        folder.app_state(moment)
     })
 }
 
 /// [`wire::clinic::ShowPatients`].
 #[tauri::command]
-pub async fn patients(session: State<'_, Session>, _args: Args<clinic::ShowPatients>) -> Answer<clinic::ShowPatients> {
-    session.with(|house, _| patients::list(house))
+pub async fn patients(
+    session: State<'_, Session>,
+    _args: Args<clinic::ShowPatients>,
+) -> CommandResult<clinic::ShowPatients> {
+    session.with(|folder, _| patients::list(folder))
 }
 
 /// [`wire::clinic::Add`].
 #[tauri::command]
-pub async fn add_patient(session: State<'_, Session>, args: Args<clinic::Add>) -> Answer<clinic::Add> {
-    session.with(|house, _| patients::add(house, &args))
+pub async fn add_patient(session: State<'_, Session>, args: Args<clinic::Add>) -> CommandResult<clinic::Add> {
+    session.with(|folder, _| patients::add(folder, &args))
 }
 
 /// [`wire::clinic::BeginPlan`].
 #[tauri::command]
-pub async fn draft(session: State<'_, Session>, args: Args<clinic::BeginPlan>) -> Answer<clinic::BeginPlan> {
-    session.with(|house, moment| drafting::draft(house, moment, &args.code))
+pub async fn draft(session: State<'_, Session>, args: Args<clinic::BeginPlan>) -> CommandResult<clinic::BeginPlan> {
+    session.with(|folder, moment| drafting::draft(folder, moment, &args.code))
 }
 
 /// [`wire::clinic::CheckPlan`].
 #[tauri::command]
-pub async fn check_plan(session: State<'_, Session>, args: Args<clinic::CheckPlan>) -> Answer<clinic::CheckPlan> {
-    session.with(|house, moment| drafting::problems(house, moment, &args.code, &args.plan))
+pub async fn check_plan(session: State<'_, Session>, args: Args<clinic::CheckPlan>) -> CommandResult<clinic::CheckPlan> {
+    session.with(|folder, moment| drafting::problems(folder, moment, &args.code, &args.plan))
 }
 
 /// [`wire::clinic::Issue`].
 #[tauri::command]
-pub async fn issue(session: State<'_, Session>, args: Args<clinic::Issue>) -> Answer<clinic::Issue> {
-    session.with(|house, moment| issuing::issue(house, moment, &args, None))
+pub async fn issue(session: State<'_, Session>, args: Args<clinic::Issue>) -> CommandResult<clinic::Issue> {
+    session.with(|folder, moment| issuing::issue(folder, moment, &args, None))
 }
 
 /// [`wire::clinic::Receive`].
 #[tauri::command]
-pub async fn receive(session: State<'_, Session>, args: Args<clinic::Receive>) -> Answer<clinic::Receive> {
-    session.with(|house, _| receiving::receive(house, receiving::from_window(&args.files)))
+pub async fn receive(session: State<'_, Session>, args: Args<clinic::Receive>) -> CommandResult<clinic::Receive> {
+    session.with(|folder, _| receiving::receive(folder, receiving::from_window(&args.files)))
 }
 
 /// [`wire::clinic::ShowReview`].
 #[tauri::command]
-pub async fn review(session: State<'_, Session>, args: Args<clinic::ShowReview>) -> Answer<clinic::ShowReview> {
-    session.with(|house, moment| reviewing::page(house, moment, &args.code))
+pub async fn review(session: State<'_, Session>, args: Args<clinic::ShowReview>) -> CommandResult<clinic::ShowReview> {
+    session.with(|folder, moment| reviewing::page(folder, moment, &args.code))
 }

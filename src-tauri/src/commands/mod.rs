@@ -1,9 +1,9 @@
 //! What the window can ask of the shell: one file for each area of the screen, one function for
 //! each command, and in each function one call.
 
+mod app;
 mod clinic;
-mod house;
-mod own;
+mod device;
 mod patient;
 
 use tauri::ipc::Invoke;
@@ -12,27 +12,27 @@ use wire::Command;
 /// What a command is asked with, by the contract's declaration of it.
 type Args<C> = <C as Command>::Args;
 /// What a command answers.
-type Answer<C> = Result<<C as Command>::Reply, wire::Failure>;
+type CommandResult<C> = Result<<C as Command>::Reply, wire::Failure>;
 
 /// Every command, in the order of [`wire::COMMANDS`].
 pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
     tauri::generate_handler![
-        house::situation,
-        house::choose_role,
-        house::look_around,
-        house::catalogue,
+        app::state,
+        app::choose_role,
+        app::show_sample,
+        app::catalogue,
         patient::read_card,
         patient::take_card,
         patient::today,
         patient::plan,
         patient::begin,
         patient::checkpoint,
-        patient::keep_sensed,
+        patient::save_sensed,
         patient::replay,
         patient::put_off,
-        patient::leave_out,
+        patient::skip_slot,
         patient::did_it,
-        patient::excuse,
+        patient::take_days_off,
         patient::answer,
         patient::trouble,
         patient::record,
@@ -41,14 +41,14 @@ pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
         patient::show_frames,
         patient::correctable,
         patient::correct,
-        own::reminders,
-        own::set_reminders,
-        own::meeting,
-        own::export_mine,
-        own::export_calendar,
-        own::erase_everything,
-        own::stay,
-        own::set_at_login,
+        device::reminders,
+        device::set_reminders,
+        device::meeting,
+        device::export_own_data,
+        device::export_calendar,
+        device::erase_everything,
+        device::background_state,
+        device::set_at_login,
         clinic::clinic_start,
         clinic::clinic_unlock,
         clinic::patients,

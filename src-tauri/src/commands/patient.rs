@@ -1,99 +1,108 @@
 //! What the patient's window asks.
 
-use super::{Answer, Args};
+use super::{Args, CommandResult};
 use crate::session::{Replays, Session};
-use actions::patient::{answering, correcting, plans, recording, running, sealing, taking, today};
+use actions::patient::{answering, correcting, plans, record, running, sealing, taking, today};
 use tauri::State;
 use wire::patient;
 
 /// [`wire::patient::ReadCard`].
 #[tauri::command]
-pub async fn read_card(session: State<'_, Session>, args: Args<patient::ReadCard>) -> Answer<patient::ReadCard> {
-    session.in_earnest(|house, _| taking::look(house, &args))
+pub async fn read_card(session: State<'_, Session>, args: Args<patient::ReadCard>) -> CommandResult<patient::ReadCard> {
+    session.outside_sample(|folder, _| taking::preview(folder, &args))
 }
 
 /// [`wire::patient::TakeCard`].
 #[tauri::command]
-pub async fn take_card(session: State<'_, Session>, args: Args<patient::TakeCard>) -> Answer<patient::TakeCard> {
-    session.in_earnest(|house, moment| taking::take(house, moment, &args))
+pub async fn take_card(session: State<'_, Session>, args: Args<patient::TakeCard>) -> CommandResult<patient::TakeCard> {
+    session.outside_sample(|folder, moment| taking::take(folder, moment, &args))
 }
 
 /// [`wire::patient::ShowToday`].
 #[tauri::command]
-pub async fn today(session: State<'_, Session>, _args: Args<patient::ShowToday>) -> Answer<patient::ShowToday> {
-    session.with(|house, moment| today::page(house, moment))
+pub async fn today(session: State<'_, Session>, _args: Args<patient::ShowToday>) -> CommandResult<patient::ShowToday> {
+    session.with(|folder, moment| today::page(folder, moment))
 }
 
 /// [`wire::patient::ShowPlan`].
 #[tauri::command]
-pub async fn plan(session: State<'_, Session>, _args: Args<patient::ShowPlan>) -> Answer<patient::ShowPlan> {
-    session.with(|house, _| plans::pages(house))
+pub async fn plan(session: State<'_, Session>, _args: Args<patient::ShowPlan>) -> CommandResult<patient::ShowPlan> {
+    session.with(|folder, _| plans::pages(folder))
 }
 
 /// [`wire::patient::Begin`].
 #[tauri::command]
-pub async fn begin(session: State<'_, Session>, args: Args<patient::Begin>) -> Answer<patient::Begin> {
-    session.with(|house, moment| running::begin(house, moment, &args))
+pub async fn begin(session: State<'_, Session>, args: Args<patient::Begin>) -> CommandResult<patient::Begin> {
+    session.with(|folder, moment| running::begin(folder, moment, &args))
 }
 
 /// [`wire::patient::Checkpoint`].
 #[tauri::command]
-pub async fn checkpoint(session: State<'_, Session>, args: Args<patient::Checkpoint>) -> Answer<patient::Checkpoint> {
-    session.with(|house, moment| running::checkpoint(house, moment, &args))
+pub async fn checkpoint(session: State<'_, Session>, args: Args<patient::Checkpoint>) -> CommandResult<patient::Checkpoint> {
+    session.with(|folder, moment| running::checkpoint(folder, moment, &args))
 }
 
-/// [`wire::patient::KeepSensed`].
+/// [`wire::patient::SaveSensed`].
 #[tauri::command]
-pub async fn keep_sensed(session: State<'_, Session>, args: Args<patient::KeepSensed>) -> Answer<patient::KeepSensed> {
-    session.with(|house, moment| running::keep_sensed(house, moment, &args))
+pub async fn save_sensed(
+    session: State<'_, Session>,
+    args: Args<patient::SaveSensed>,
+) -> CommandResult<patient::SaveSensed> {
+    session.with(|folder, moment| running::save_sensed(folder, moment, &args))
 }
 
 /// [`wire::patient::Replay`].
 #[tauri::command]
-pub async fn replay(replays: State<'_, Replays>, _args: Args<patient::Replay>) -> Answer<patient::Replay> {
+pub async fn replay(replays: State<'_, Replays>, _args: Args<patient::Replay>) -> CommandResult<patient::Replay> {
     Ok(replays.0.clone())
 }
 
 /// [`wire::patient::PutOff`].
 #[tauri::command]
-pub async fn put_off(session: State<'_, Session>, args: Args<patient::PutOff>) -> Answer<patient::PutOff> {
-    session.with(|house, moment| today::put_off(house, moment, &args))
+pub async fn put_off(session: State<'_, Session>, args: Args<patient::PutOff>) -> CommandResult<patient::PutOff> {
+    session.with(|folder, moment| today::put_off(folder, moment, &args))
 }
 
-/// [`wire::patient::LeaveOut`].
+/// [`wire::patient::SkipSlot`].
 #[tauri::command]
-pub async fn leave_out(session: State<'_, Session>, args: Args<patient::LeaveOut>) -> Answer<patient::LeaveOut> {
-    session.with(|house, moment| today::leave_out(house, moment, &args))
+pub async fn skip_slot(session: State<'_, Session>, args: Args<patient::SkipSlot>) -> CommandResult<patient::SkipSlot> {
+    session.with(|folder, moment| today::skip(folder, moment, &args))
 }
 
 /// [`wire::patient::DidIt`].
 #[tauri::command]
-pub async fn did_it(session: State<'_, Session>, args: Args<patient::DidIt>) -> Answer<patient::DidIt> {
-    session.with(|house, moment| today::did_it(house, moment, &args))
+pub async fn did_it(session: State<'_, Session>, args: Args<patient::DidIt>) -> CommandResult<patient::DidIt> {
+    session.with(|folder, moment| today::did_it(folder, moment, &args))
 }
 
-/// [`wire::patient::Excuse`].
+/// [`wire::patient::TakeDaysOff`].
 #[tauri::command]
-pub async fn excuse(session: State<'_, Session>, args: Args<patient::Excuse>) -> Answer<patient::Excuse> {
-    session.with(|house, moment| today::excuse(house, moment, &args))
+pub async fn take_days_off(
+    session: State<'_, Session>,
+    args: Args<patient::TakeDaysOff>,
+) -> CommandResult<patient::TakeDaysOff> {
+    session.with(|folder, moment| today::take_days_off(folder, moment, &args))
 }
 
 /// [`wire::patient::GiveAnswer`].
 #[tauri::command]
-pub async fn answer(session: State<'_, Session>, args: Args<patient::GiveAnswer>) -> Answer<patient::GiveAnswer> {
-    session.with(|house, moment| answering::answer(house, moment, &args))
+pub async fn answer(session: State<'_, Session>, args: Args<patient::GiveAnswer>) -> CommandResult<patient::GiveAnswer> {
+    session.with(|folder, moment| answering::answer(folder, moment, &args))
 }
 
 /// [`wire::patient::RaiseTrouble`].
 #[tauri::command]
-pub async fn trouble(session: State<'_, Session>, args: Args<patient::RaiseTrouble>) -> Answer<patient::RaiseTrouble> {
-    session.with(|house, moment| answering::trouble(house, moment, &args))
+pub async fn trouble(
+    session: State<'_, Session>,
+    args: Args<patient::RaiseTrouble>,
+) -> CommandResult<patient::RaiseTrouble> {
+    session.with(|folder, moment| answering::trouble(folder, moment, &args))
 }
 
 /// [`wire::patient::ShowRecord`].
 #[tauri::command]
-pub async fn record(session: State<'_, Session>, _args: Args<patient::ShowRecord>) -> Answer<patient::ShowRecord> {
-    session.with(|house, moment| recording::pages(house, moment))
+pub async fn record(session: State<'_, Session>, _args: Args<patient::ShowRecord>) -> CommandResult<patient::ShowRecord> {
+    session.with(|folder, moment| record::pages(folder, moment))
 }
 
 /// [`wire::patient::PreviewSummary`].
@@ -101,20 +110,26 @@ pub async fn record(session: State<'_, Session>, _args: Args<patient::ShowRecord
 pub async fn preview_summary(
     session: State<'_, Session>,
     args: Args<patient::PreviewSummary>,
-) -> Answer<patient::PreviewSummary> {
-    session.in_earnest(|house, moment| sealing::preview(house, moment, &args))
+) -> CommandResult<patient::PreviewSummary> {
+    session.outside_sample(|folder, moment| sealing::preview(folder, moment, &args))
 }
 
 /// [`wire::patient::SealSummary`].
 #[tauri::command]
-pub async fn seal_summary(session: State<'_, Session>, args: Args<patient::SealSummary>) -> Answer<patient::SealSummary> {
-    session.in_earnest(|house, moment| sealing::seal(house, moment, &args, None))
+pub async fn seal_summary(
+    session: State<'_, Session>,
+    args: Args<patient::SealSummary>,
+) -> CommandResult<patient::SealSummary> {
+    session.outside_sample(|folder, moment| sealing::seal(folder, moment, &args, None))
 }
 
 /// [`wire::patient::ShowFrames`].
 #[tauri::command]
-pub async fn show_frames(session: State<'_, Session>, args: Args<patient::ShowFrames>) -> Answer<patient::ShowFrames> {
-    session.in_earnest(|house, moment| sealing::frames(house, moment, &args))
+pub async fn show_frames(
+    session: State<'_, Session>,
+    args: Args<patient::ShowFrames>,
+) -> CommandResult<patient::ShowFrames> {
+    session.outside_sample(|folder, moment| sealing::frames(folder, moment, &args))
 }
 
 /// [`wire::patient::ShowCorrectable`].
@@ -122,12 +137,12 @@ pub async fn show_frames(session: State<'_, Session>, args: Args<patient::ShowFr
 pub async fn correctable(
     session: State<'_, Session>,
     args: Args<patient::ShowCorrectable>,
-) -> Answer<patient::ShowCorrectable> {
-    session.with(|house, moment| correcting::page(house, moment, &args))
+) -> CommandResult<patient::ShowCorrectable> {
+    session.with(|folder, moment| correcting::page(folder, moment, &args))
 }
 
 /// [`wire::patient::Correct`].
 #[tauri::command]
-pub async fn correct(session: State<'_, Session>, args: Args<patient::Correct>) -> Answer<patient::Correct> {
-    session.with(|house, moment| correcting::correct(house, moment, &args))
+pub async fn correct(session: State<'_, Session>, args: Args<patient::Correct>) -> CommandResult<patient::Correct> {
+    session.with(|folder, moment| correcting::correct(folder, moment, &args))
 }

@@ -8,7 +8,7 @@ mod notice;
 use std::thread;
 use std::time::Duration;
 
-use actions::patient::reminding::{self, Reminder};
+use actions::patient::due_reminder::{self, Reminder};
 use tauri::{AppHandle, Emitter, Manager};
 use words::Words;
 
@@ -28,7 +28,7 @@ pub fn start(app: AppHandle) {
     let spawned = thread::Builder::new().name("reminders".into()).spawn(move || {
         let mut notice = Notice::default();
         loop {
-            thread::sleep(look(&app, &mut notice));
+            thread::sleep(check(&app, &mut notice));
         }
     });
     if let Err(error) = spawned {
@@ -37,20 +37,21 @@ pub fn start(app: AppHandle) {
 }
 
 /// Looks once, shows what is due, and answers how long to sleep.
-fn look(app: &AppHandle, notice: &mut Notice) -> Duration {
+fn check(app: &AppHandle, notice: &mut Notice) -> Duration {
     let session = app.state::<Session>();
     let shown = notice.shown();
-    let looked = session.own(|house, moment| {
-        let stands = shown.map_or(Ok(true), |(plan, slot)| reminding::stands(house, moment, plan, slot))?;
-        let due = reminding::due(house, moment)?;
-        let next = reminding::next_look(house, moment)?;
+    let looked = session.with_own_folder(|folder, moment| {
+        let still_applies =
+            shown.map_or(Ok(true), |(plan, slot)| due_reminder::still_applies(folder, moment, plan, slot))?;
+        let due = due_reminder::due(folder, moment)?;
+        let next = due_reminder::next_due_ms(folder, moment)?;
         let wait = next.map(|next| next - moment.now.utc_ms).and_then(|ms| u64::try_from(ms).ok());
-        Ok((due, wait, stands, actions::outside::words(house.lang())))
+        Ok((due, wait, still_applies, actions::platform::words(folder.lang())))
     });
-    tray::keep_up(app);
+    tray::refresh(app);
     // No plan yet, or the other side: there is nothing to remind of.
-    let Ok((due, wait, stands, words)) = looked else { return LONGEST_SLEEP };
-    if !stands {
+    let Ok((due, wait, still_applies, words)) = looked else { return LONGEST_SLEEP };
+    if !still_applies {
         notice.withdraw();
     }
     if let Some(reminder) = due {
@@ -68,7 +69,9 @@ fn show(app: &AppHandle, notice: &mut Notice, reminder: Reminder, words: Words) 
 }
 
 fn chose(app: &AppHandle, reminder: &Reminder, choice: Choice) {
-    let done = app.state::<Session>().own(|house, moment| reminding::choose(house, moment, reminder, choice.into()));
+    let done = app
+        .state::<Session>()
+        .with_own_folder(|folder, moment| due_reminder::choose(folder, moment, reminder, choice.into()));
     if let Err(failure) = done {
         eprintln!("a reminder's action: {failure:?}");
     }

@@ -8,7 +8,7 @@ use std::sync::Arc;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::thread;
 
-use actions::patient::reminding::{Choice as Chosen, Reminder};
+use actions::patient::due_reminder::{Choice as Chosen, Reminder};
 use exercises::id::PlanId;
 use exercises::slots::SlotRef;
 use notify_rust::{Notification, NotificationHandle, Timeout};
@@ -16,10 +16,10 @@ use words::{Key, Words};
 
 /// A service may never tell that a notification was closed; after so many waiting threads a notification goes without
 /// actions.
-const MOST_WAITING: usize = 16;
+const MAX_WAITING: usize = 16;
 const OPEN: &str = "open";
 const LATER: &str = "later";
-const LEAVE_OUT: &str = "leave-out";
+const SKIP: &str = "leave-out";
 
 /// What the person chose on a notification.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -29,7 +29,7 @@ pub enum Choice {
     /// Put it off by ten minutes.
     Later,
     /// Leave it out.
-    LeaveOut,
+    Skip,
 }
 
 impl From<Choice> for Chosen {
@@ -37,7 +37,7 @@ impl From<Choice> for Chosen {
         match choice {
             Choice::Open => Chosen::Open,
             Choice::Later => Chosen::PutOff,
-            Choice::LeaveOut => Chosen::LeaveOut,
+            Choice::Skip => Chosen::Skip,
         }
     }
 }
@@ -63,7 +63,7 @@ impl Notice {
             .action("default", words.text(Key::ReminderOpen))
             .action(OPEN, words.text(Key::ReminderOpen))
             .action(LATER, words.text(Key::ReminderLater))
-            .action(LEAVE_OUT, words.text(Key::ReminderLeaveOut))
+            .action(SKIP, words.text(Key::ReminderLeaveOut))
             .timeout(Timeout::Milliseconds(reminder.open_ms));
         #[cfg(all(unix, not(target_os = "macos")))]
         loudness(&mut notification, reminder.light);
@@ -94,7 +94,7 @@ impl Notice {
     }
 
     fn wait(&self, handle: NotificationHandle, chose: impl FnOnce(Choice) + Send + 'static) {
-        if self.waiting.load(Ordering::Relaxed) >= MOST_WAITING {
+        if self.waiting.load(Ordering::Relaxed) >= MAX_WAITING {
             return;
         }
         let waiting = Arc::clone(&self.waiting);
@@ -105,7 +105,7 @@ impl Notice {
                 choice = match action {
                     "default" | OPEN => Some(Choice::Open),
                     LATER => Some(Choice::Later),
-                    LEAVE_OUT => Some(Choice::LeaveOut),
+                    SKIP => Some(Choice::Skip),
                     _ => None,
                 };
             });

@@ -126,9 +126,9 @@ mod tests {
     fn notify(bus: &Bus, title: &str, text: &str) {
         let call = ["call", "--session", "--dest", "org.freedesktop.Notifications"];
         let on = ["--object-path", "/org/freedesktop/Notifications", "--method", "org.freedesktop.Notifications.Notify"];
-        let what = ["by hand", "0", "", title, text, "[]", "{}", "0"];
+        let event = ["by hand", "0", "", title, text, "[]", "{}", "0"];
         let mut gdbus = Command::new("gdbus");
-        gdbus.args(call).args(on).args(what).env("DBUS_SESSION_BUS_ADDRESS", &bus.address).stdout(Stdio::null());
+        gdbus.args(call).args(on).args(event).env("DBUS_SESSION_BUS_ADDRESS", &bus.address).stdout(Stdio::null());
         assert!(gdbus.status().unwrap().success());
     }
 

@@ -87,9 +87,9 @@ impl Window {
     }
 
     /// Keeps a picture under the running test's name, when there still is a page to be painted.
-    pub(crate) fn keep_picture(&self, what: &str) {
+    pub(crate) fn keep_picture(&self, event: &str) {
         let test = std::thread::current().name().unwrap_or("test").replace("::", "-");
-        let _ = self.keep_as(&format!("{test}-{what}"));
+        let _ = self.keep_as(&format!("{test}-{event}"));
     }
 
     /// What went wrong in the page so far: errors, and what its policy refused.

@@ -7,7 +7,7 @@ use crate::window::Window;
 use crate::{page, wait};
 
 /// More stops than any page has.
-const MOST_STOPS: usize = 150;
+const MAX_STOPS: usize = 150;
 
 /// Where the focus is.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -84,7 +84,7 @@ impl Window {
     #[track_caller]
     fn walk_to(&self, key: &str, words: &str) {
         let mut stops = Vec::new();
-        for _ in 0..MOST_STOPS {
+        for _ in 0..MAX_STOPS {
             let focus = self.focus();
             if focus.words == words {
                 return;
@@ -110,7 +110,7 @@ impl Window {
     pub fn no_trap(&self) {
         let stops = self.ask(&page::stops(), &[]).as_u64().expect("a number");
         let mut reached = std::collections::BTreeSet::new();
-        for _ in 0..MOST_STOPS {
+        for _ in 0..MAX_STOPS {
             self.key("Tab");
             let number = self.ask(page::NUMBER, &[]);
             if let Value::Number(number) = number {

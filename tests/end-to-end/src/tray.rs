@@ -47,10 +47,10 @@ fn find(bus: &Bus) -> Option<Place> {
     })
 }
 
-fn call(bus: &Bus, place: &Place, what: &[&str]) -> Option<String> {
-    let method = format!("{MENU}.{}", what[0]);
+fn call(bus: &Bus, place: &Place, event: &[&str]) -> Option<String> {
+    let method = format!("{MENU}.{}", event[0]);
     let call = ["call", "--dest", &place.name, "--object-path", &place.path, "--method", &method];
-    gdbus(bus, &[&call[..], &what[1..]].concat())
+    gdbus(bus, &[&call[..], &event[1..]].concat())
 }
 
 fn gdbus(bus: &Bus, words: &[&str]) -> Option<String> {

@@ -2,10 +2,10 @@
 
 use end_to_end::scenes::{FOUR_WEEKS_ON, ZONE};
 use end_to_end::{Desktop, Prescribed, Window};
-use exercises::log::What;
+use exercises::log::LogEvent;
 use rusqlite::Connection;
 
-fn log(desktop: &Desktop) -> Vec<What> {
+fn log(desktop: &Desktop) -> Vec<LogEvent> {
     let db = Connection::open(desktop.path("patient").join("carryover.db")).expect("the patient's database");
     let mut rows = db.prepare("SELECT payload FROM entry ORDER BY n").expect("the log");
     let rows = rows.query_map([], |row| row.get::<_, Vec<u8>>(0)).expect("entries");
@@ -52,10 +52,10 @@ fn mistakes_are_put_right_and_nothing_is_erased() {
     window.close();
 
     let after = log(&desktop);
-    let grown: Vec<&What> = after[before.len()..].iter().filter(|what| !matches!(what, What::Opened)).collect();
+    let grown: Vec<&LogEvent> = after[before.len()..].iter().filter(|event| !matches!(event, LogEvent::Opened)).collect();
     assert_eq!(after[..before.len()], before[..], "nothing of before was changed");
     assert_eq!(grown.len(), 7, "{grown:?}");
-    assert!(grown.iter().all(|what| matches!(what, What::Corrected { .. })), "{grown:?}");
+    assert!(grown.iter().all(|event| matches!(event, LogEvent::Corrected { .. })), "{grown:?}");
     the_clinic_reads(&desktop, &made);
 }
 
@@ -93,7 +93,7 @@ fn a_correction_is_taken_back_by_another() {
 }
 
 #[test]
-fn excused_days_are_moved_but_not_to_an_end_before_their_beginning() {
+fn days_off_are_moved_but_not_to_an_end_before_their_beginning() {
     let desktop = Desktop::new();
     desktop.with_four_weeks();
     let window = open(&desktop);

@@ -35,12 +35,12 @@ fn to_mine(window: &Window, words: Words) {
 
 /// Waits for what the program does outside its window.
 #[track_caller]
-fn becomes(what: &str, so: impl Fn() -> bool) {
+fn becomes(event: &str, so: impl Fn() -> bool) {
     let waited = (0..1200).any(|_| {
         std::thread::sleep(Duration::from_millis(100));
         so()
     });
-    assert!(waited, "never so: {what}");
+    assert!(waited, "never so: {event}");
 }
 
 #[test]
@@ -232,9 +232,9 @@ fn every_page_fits_and_is_kept_as_a_picture() {
 }
 
 fn look_around(window: &Window, words: Words, name: &str) {
-    let keep = |what: &str| {
+    let keep = |event: &str| {
         window.fits();
-        window.screenshot(&format!("own-{name}-{what}"));
+        window.screenshot(&format!("own-{name}-{event}"));
     };
     window.see(words.text(Key::MeetingEnd));
     keep("now");

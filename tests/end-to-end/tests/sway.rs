@@ -3,8 +3,8 @@
 
 use end_to_end::scenes::{BALANCE as PLAN, TAKEN as AT, recorded_trial as trial};
 use end_to_end::{Desktop, Prescribed, Window};
-use exercises::log::What;
-use exercises::run::{Doing, SetUp, TrialEnd};
+use exercises::log::LogEvent;
+use exercises::run::{SetUp, TrialEnd, Work};
 use exercises::sway::SourceKind;
 use rusqlite::Connection;
 use serde_json::Value;
@@ -21,8 +21,8 @@ fn said(desktop: &Desktop) -> Vec<(u16, exercises::sway::Sensed, Value)> {
     let mut rows = db.prepare("SELECT payload FROM entry ORDER BY n").expect("the log");
     let rows = rows.query_map([], |row| row.get::<_, Vec<u8>>(0)).expect("entries");
     let read = rows.map(|payload| format::entry::read(&payload.expect("bytes")).expect("an entry"));
-    let said = read.filter_map(|what| match what {
-        What::Sensed { trial, sensed, detail, .. } => {
+    let said = read.filter_map(|event| match event {
+        LogEvent::Sensed { trial, sensed, detail, .. } => {
             Some((trial, sensed, serde_json::from_str(&detail).expect("the account is JSON")))
         }
         _ => None,
@@ -140,7 +140,7 @@ fn in_the_pocket_the_sensor_ends_the_trial_and_it_is_always_asked() {
     assert_eq!(account["answers"][0]["answer"], "unsure");
     figures_agree(account, "b_touchdowns_web60");
     let run = last_run(&desktop);
-    let Doing::Balance(balance) = run.doing else { panic!("a stance") };
+    let Work::Balance(balance) = run.work else { panic!("a stance") };
     assert_eq!((balance.set_up, balance.trials[0].end), (SetUp::InPocket, TrialEnd::Target));
     assert_eq!(balance.trials[1].end, TrialEnd::CutOff, "raw: nobody confirmed it when the sensor ended it");
     assert!((15_400..18_000).contains(&balance.trials[1].held_ms), "the evidence takes 1.2 s: {:?}", balance.trials[1]);
@@ -151,5 +151,5 @@ fn last_run(desktop: &Desktop) -> exercises::run::Run {
     let mut rows = db.prepare("SELECT payload FROM entry ORDER BY n DESC").expect("the log");
     let rows = rows.query_map([], |row| row.get::<_, Vec<u8>>(0)).expect("entries");
     let mut read = rows.map(|payload| format::entry::read(&payload.expect("bytes")).expect("an entry"));
-    read.find_map(|what| if let What::Run(run) = what { Some(run) } else { None }).expect("a run")
+    read.find_map(|event| if let LogEvent::Run(run) = event { Some(run) } else { None }).expect("a run")
 }

@@ -3,7 +3,7 @@
 use house_rules::{cargo, packages};
 use std::collections::BTreeSet;
 
-/// Each package and the packages of the house that it may name. A new package has to find its place here.
+/// Each package and the packages of the workspace that it may name. A new package has to find its place here.
 const ARROWS: [(&str, &[&str]); 17] = [
     ("exercises", &[]),
     ("wire", &["exercises"]),
@@ -20,8 +20,8 @@ const ARROWS: [(&str, &[&str]); 17] = [
     ("simulator", &["actions", "exercises", "wire", "words", "format"]),
     ("end-to-end", &["exercises", "wire", "words"]),
     ("house-rules", &[]),
-    ("sums", &["exercises", "format"]),
-    ("in-web-view", &["end-to-end", "sums"]),
+    ("workloads", &["exercises", "format"]),
+    ("in-web-view", &["end-to-end", "workloads"]),
 ];
 
 /// Libraries that only these packages name outside their tests.
@@ -47,7 +47,7 @@ const KEPT_TO: [(&str, &[&str]); 24] = [
     ("notify-rust", &["carryover-shell"]),
     ("leptos", &["carryover-ui"]),
     ("web-sys", &["carryover-ui"]),
-    ("wasm-bindgen", &["carryover-ui", "sums"]),
+    ("wasm-bindgen", &["carryover-ui", "workloads"]),
     ("rpassword", &["terminal"]),
     ("tokio", &["end-to-end"]),
 ];

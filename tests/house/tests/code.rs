@@ -73,7 +73,7 @@ fn the_domain_is_pure() {
 }
 
 #[test]
-fn bytes_and_sentences_are_pure_too() {
+fn format_and_words_are_pure_too() {
     for folder in ["format", "vault", "words", "wire", "pictures"] {
         let code = sources(&format!("src-tauri/crates/{folder}/src"), &[".rs"]);
         let code: Vec<Source> = code.into_iter().filter(|source| !source.is_test()).collect();
@@ -82,7 +82,7 @@ fn bytes_and_sentences_are_pure_too() {
 }
 
 #[test]
-fn nothing_is_left_for_later() {
+fn no_todo_markers_are_left() {
     // Put together here, so that this file does not hold them itself.
     let later = ["todo", "unimplemented", "dbg"].map(|name| format!("{name}!("));
     let ignored = ["#[", "ignore"].concat();
@@ -119,9 +119,9 @@ fn no_path_of_one_machine_stands_anywhere() {
 }
 
 #[test]
-fn every_package_takes_the_houses_lints_and_none_allows_unsafe_code() {
+fn every_package_takes_the_workspace_lints_and_none_allows_unsafe_code() {
     let mut manifests = sources("", &["Cargo.toml"]);
-    // The fuzz targets are a workspace of their own: the macro that makes one of a function needs what the house forbids.
+    // The fuzz targets are a workspace of their own: the macro that makes one of a function needs what the workspace forbids.
     manifests.retain(|manifest| manifest.path != "tests/fuzz/Cargo.toml");
     assert_eq!(manifests.len(), packages().len() + 1, "each package's and the workspace's");
     for manifest in manifests {
@@ -140,7 +140,7 @@ fn every_package_takes_the_houses_lints_and_none_allows_unsafe_code() {
 
 /// A file's code above its tests: 300 lines are a reason to look again, 500 are too many.
 #[test]
-fn no_file_is_longer_than_one_can_keep_in_mind() {
+fn no_file_is_longer_than_the_limit() {
     // A table with one line a text, and one file a language: nothing to keep in mind.
     let tables = ["src-tauri/crates/words/src/en.rs", "src-tauri/crates/words/src/es.rs"];
     let long: Vec<String> = sources("", &[".rs"])
@@ -183,7 +183,7 @@ fn commands_are_short() {
 }
 
 #[test]
-fn the_top_of_the_house_is_what_was_agreed() {
+fn the_top_level_holds_only_what_was_agreed() {
     let agreed = [
         "Cargo.lock",
         "Cargo.toml",

@@ -40,7 +40,7 @@ fn every_folder_and_crate_of_the_map_is_there() {
     }
 }
 
-/// Each invariant names a file or folder that holds it, from the top of the house or from `src-tauri/crates`.
+/// Each invariant names a file or folder that holds it, from the top of the workspace or from `src-tauri/crates`.
 #[test]
 fn what_holds_each_invariant_is_there() {
     for row in table("Invariants") {

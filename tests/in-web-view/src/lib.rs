@@ -1,4 +1,4 @@
-//! The crate `sums` in the web view of the program's own window: the engine and the policy in which the front end runs.
+//! The crate `workloads` in the web view of the program's own window: the engine and the policy in which the front end runs.
 //!
 //! It is built for wasm by cargo and bound by wasm-bindgen as a library, as the front end is; WebDriver hands it to the
 //! page.
@@ -15,14 +15,14 @@ use wasm_bindgen_cli_support::Bindgen;
 const LOAD: &str = r"
     const program = Uint8Array.from(atob(arguments[0]), (letter) => letter.charCodeAt(0));
     wasm_bindgen.initSync({ module: program });
-    window.sums = wasm_bindgen;
+    window.workloads = wasm_bindgen;
     return true;
 ";
 
 /// Milliseconds of one sum: the median and the best of some rounds, each long enough for a clock that ticks in milliseconds, after a
 /// time in which the engine may compile what is hot.
 const TIME: &str = r"
-    const prepared = window.prepared ??= new sums.Prepared();
+    const prepared = window.prepared ??= new workloads.Prepared();
     const spent = (times) => {
         const begin = performance.now();
         prepared[arguments[0]](times);
@@ -56,15 +56,15 @@ impl Page {
         Page { window, _desktop: desktop }
     }
 
-    /// What [`sums::texts`] says there.
+    /// What [`workloads::texts`] says there.
     pub fn texts(&self) -> String {
-        match self.window.ask("return sums.texts()", &[]) {
+        match self.window.ask("return workloads.texts()", &[]) {
             Value::String(text) => text,
             other => panic!("texts are text, not {other}"),
         }
     }
 
-    /// Milliseconds that one of the methods of [`sums::Prepared`] takes there: the median of some rounds, and the best.
+    /// Milliseconds that one of the methods of [`workloads::Prepared`] takes there: the median of some rounds, and the best.
     pub fn milliseconds(&self, sum: &str) -> [f64; 2] {
         let took = self.window.ask(TIME, &[json!(sum)]);
         [0, 1].map(|place| took[place].as_f64().expect("a number of milliseconds"))
@@ -75,21 +75,21 @@ impl Page {
 fn bound(profile: &str) -> (String, Vec<u8>) {
     let folder = tempfile::tempdir().expect("there is room for temporary files");
     let mut bindgen = Bindgen::new();
-    bindgen.input_path(built(profile)).out_name("sums").typescript(false);
+    bindgen.input_path(built(profile)).out_name("workloads").typescript(false);
     bindgen
         .no_modules(true)
         .expect("one kind of output is chosen")
         .generate(folder.path())
         .expect("the program can be bound");
-    let binding = fs::read_to_string(folder.path().join("sums.js")).expect("the binding was written");
-    (binding, fs::read(folder.path().join("sums_bg.wasm")).expect("the program was written"))
+    let binding = fs::read_to_string(folder.path().join("workloads.js")).expect("the binding was written");
+    (binding, fs::read(folder.path().join("workloads_bg.wasm")).expect("the program was written"))
 }
 
 /// Has cargo build the sums and returns the wasm file that it names.
 fn built(profile: &str) -> PathBuf {
     let output = Command::new(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()))
         .current_dir(env!("CARGO_MANIFEST_DIR"))
-        .args(["build", "-p", "sums", "--lib", "--target", "wasm32-unknown-unknown"])
+        .args(["build", "-p", "workloads", "--lib", "--target", "wasm32-unknown-unknown"])
         .args(["--profile", profile, "--message-format", "json-render-diagnostics"])
         .stderr(Stdio::inherit())
         .output()
@@ -101,6 +101,6 @@ fn built(profile: &str) -> PathBuf {
 
 fn wasm_file(message: &str) -> Option<PathBuf> {
     let message: Value = serde_json::from_str(message).ok()?;
-    let names = message["filenames"].as_array().filter(|_| message["target"]["name"] == "sums")?;
+    let names = message["filenames"].as_array().filter(|_| message["target"]["name"] == "workloads")?;
     names.iter().filter_map(Value::as_str).find(|name| name.ends_with(".wasm")).map(PathBuf::from)
 }

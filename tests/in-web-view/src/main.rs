@@ -6,7 +6,7 @@ use in_web_view::Page;
 fn main() {
     for profile in std::env::args().skip(1) {
         let page = Page::open(&profile);
-        assert!(page.texts() == sums::texts(), "the web view and native code say the same");
+        assert!(page.texts() == workloads::texts(), "the web view and native code say the same");
         for sum in ["sway", "review"] {
             let [median, best] = page.milliseconds(sum);
             println!("{profile} {sum} {median} {best}");

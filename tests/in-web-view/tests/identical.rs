@@ -14,7 +14,7 @@ fn difference(one: &str, other: &str) -> Option<(usize, String, String)> {
 
 #[test]
 fn the_web_view_and_native_code_agree_to_the_last_bit() {
-    let native = sums::texts();
+    let native = workloads::texts();
     for part in ["a_stable_native100", "\"hold_s\":14.2768", "MannKendall", "TheilSen", "Interval", "Review {"] {
         assert!(native.contains(part), "the texts hold {part}");
     }
@@ -23,7 +23,7 @@ fn the_web_view_and_native_code_agree_to_the_last_bit() {
 }
 
 #[test]
-fn a_last_bit_would_be_seen() {
+fn a_difference_in_the_last_bit_is_detected() {
     let one = format!("{:?}", 0.1 + 0.2);
     assert!(difference(&one, "0.3").is_some());
     assert!(difference("-0.0", "0.0").is_some() && difference("1\n2", "1").is_some());

@@ -1,14 +1,14 @@
 //! The clinician's side of the window.
 
 mod clinic_window;
-mod door;
+mod context;
 mod fields;
 mod head;
 mod issued;
+mod lock;
 mod patients;
 mod plan;
 mod review;
-mod room;
 mod width;
 
 pub use clinic_window::Clinic;

@@ -3,26 +3,26 @@
 use leptos::prelude::*;
 use words::Key;
 
-use super::desk::Desk;
+use super::context::PatientContext;
 use super::page::Page;
 use crate::shared::line::TimeIsSet;
 
 /// Day and time at the left; at the right, always within reach, "Something is wrong".
 #[component]
 pub fn Bar() -> impl IntoView {
-    let desk = Desk::here();
+    let context = PatientContext::current();
     let when = move || {
-        desk.today.with(|today| {
+        context.today.with(|today| {
             let now = today.as_ref()?.now;
-            let words = desk.house.words();
+            let words = context.app.words();
             Some(format!("{}, {}", words.weekday(now.date()), words.minute(now.minute())))
         })
     };
     view! {
         <header class="bar">
             <p class="soft number">{when}</p>
-            <button type="button" class="alarm" on:click=move |_| desk.open(Page::Trouble(None))>
-                {desk.house.text(Key::SomethingWrong)}
+            <button type="button" class="alarm" on:click=move |_| context.open(Page::Trouble(None))>
+                {context.app.text(Key::SomethingWrong)}
             </button>
         </header>
         <TimeIsSet/>

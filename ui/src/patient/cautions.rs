@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use wire::patient::{Checkpoint, RunScript, RunSnapshot};
 use words::Key;
 
-use super::desk::Desk;
+use super::context::PatientContext;
 use super::how_to::{List, Steps};
 use super::page::Page;
 use super::run::{sounds, wake};
@@ -15,8 +15,8 @@ use crate::shared::figure::Figure;
 /// Cautions and signs to stop, then the steps; only then Begin.
 #[component]
 pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
+    let context = PatientContext::current();
+    let words = context.app.words();
     let texts = script.exercise.text(words.lang).cloned();
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
@@ -25,11 +25,11 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
     let begin = move |_| {
         sounds::unlock();
         wake::keep();
-        desk.open(Page::Run(script.clone()));
+        context.open(Page::Run(script.clone()));
     };
     let not_now = move |_| {
         let stopped = Run { end: RunEnd::Stopped, ..run.clone() };
-        desk.house.ask::<Checkpoint>(RunSnapshot { plan, run: stopped }, move |_| desk.close());
+        context.app.request::<Checkpoint>(RunSnapshot { plan, run: stopped }, move |_| context.close());
     };
     let told = texts.map(|texts| {
         view! {

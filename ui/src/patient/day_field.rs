@@ -4,7 +4,7 @@ use chrono::NaiveDate;
 use leptos::prelude::*;
 use words::Key;
 
-use super::desk::Desk;
+use super::context::PatientContext;
 
 /// A list of the days from the first to the last; `set` is called with the one chosen.
 #[component]
@@ -15,7 +15,7 @@ pub fn DayField(
     chosen: NaiveDate,
     set: impl Fn(NaiveDate) + 'static,
 ) -> impl IntoView {
-    let words = Desk::here().house.words();
+    let words = PatientContext::current().app.words();
     let options = first.iter_days().take_while(|day| *day <= last).map(|day| {
         view! { <option value=day.to_string() selected=day == chosen>{words.date_short(day)}</option> }
     });

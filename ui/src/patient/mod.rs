@@ -1,26 +1,26 @@
 //! The patient's side of the window.
 
 mod after;
-mod asked;
 mod bar;
 mod card;
 mod cautions;
+mod context;
 mod day_field;
-mod desk;
 mod how_to;
-mod knot;
-mod mine;
 mod now;
+mod own_data;
 mod page;
 mod patient_window;
 mod places;
 mod plan;
+mod question;
 mod record;
 mod reminders;
 mod run;
 mod sample;
 mod score;
 mod string;
+mod string_piece;
 mod time_field;
 mod trouble;
 

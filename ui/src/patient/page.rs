@@ -1,8 +1,8 @@
 //! What can lie over the three places.
 
 use exercises::alarm::Trouble;
-use exercises::ask::Question;
 use exercises::id::{ItemId, PlanId};
+use exercises::questions::Question;
 use exercises::slots::SlotRef;
 use wire::patient::RunScript;
 
@@ -10,9 +10,9 @@ use wire::patient::RunScript;
 #[derive(Clone, PartialEq)]
 pub enum Page {
     /// Why a slot is left out.
-    LeaveOut(PlanId, SlotRef),
+    SkipSlot(PlanId, SlotRef),
     /// Whole days on which nothing is asked for.
-    Excuse(PlanId),
+    DaysOff(PlanId),
     /// Which exercise to do now, besides the slots.
     Choose,
     /// How an exercise is done, in full.
@@ -32,7 +32,7 @@ pub enum Page {
     /// When reminders come, and when none does.
     Reminders,
     /// What is the person's own: to save, and to erase.
-    Mine,
+    OwnData,
     /// What goes to the visit.
     Visit(PlanId),
     /// Mistaken entries, to be put right.

@@ -11,10 +11,10 @@ use super::after::After;
 use super::bar::Bar;
 use super::card::TakeACard;
 use super::cautions::Cautions;
-use super::desk::Desk;
+use super::context::PatientContext;
 use super::how_to::HowTo;
-use super::mine::Mine;
-use super::now::{Choose, ExcuseDays, LeaveOut, Now};
+use super::now::{Choose, Now, SkipSlot, TakeDaysOff};
+use super::own_data::OwnData;
 use super::page::Page;
 use super::places::{Place, Places};
 use super::plan::Plan;
@@ -24,7 +24,7 @@ use super::run::Run;
 use super::sample::SampleLine;
 use super::trouble::{Advice, AskTrouble};
 use crate::events;
-use crate::shared::{House, clock};
+use crate::shared::{AppContext, clock};
 
 /// The Now page is asked for when it would say something else and when the shell says so; and so often, in milliseconds, should both
 /// fail.
@@ -33,13 +33,13 @@ const LOOK_MS: u64 = 5 * 60_000;
 /// The patient's side of the window.
 #[component]
 pub fn Patient() -> impl IntoView {
-    let desk = Desk::new(House::here());
-    provide_context(desk);
-    keep_up(desk);
+    let context = PatientContext::new(AppContext::current());
+    provide_context(context);
+    keep_current(context);
     let over = move || {
-        let page = match desk.page.get()? {
-            Page::LeaveOut(plan, slot) => view! { <LeaveOut plan at=slot/> }.into_any(),
-            Page::Excuse(plan) => view! { <ExcuseDays plan/> }.into_any(),
+        let page = match context.page.get()? {
+            Page::SkipSlot(plan, slot) => view! { <SkipSlot plan at=slot/> }.into_any(),
+            Page::DaysOff(plan) => view! { <TakeDaysOff plan/> }.into_any(),
             Page::Choose => view! { <Choose/> }.into_any(),
             Page::HowTo(plan, item) => view! { <HowTo plan item/> }.into_any(),
             Page::Cautions(script) => view! { <Cautions script/> }.into_any(),
@@ -49,29 +49,29 @@ pub fn Patient() -> impl IntoView {
             Page::Advice(trouble) => view! { <Advice trouble/> }.into_any(),
             Page::Card => view! { <TakeACard/> }.into_any(),
             Page::Reminders => view! { <Reminders/> }.into_any(),
-            Page::Mine => view! { <Mine/> }.into_any(),
+            Page::OwnData => view! { <OwnData/> }.into_any(),
             Page::Visit(plan) => view! { <Visit plan/> }.into_any(),
             Page::Correct(plan) => view! { <Correct plan/> }.into_any(),
         };
         Some(page)
     };
-    let place = move || match desk.place.get() {
+    let place = move || match context.place.get() {
         Place::Now => view! { <Now/> }.into_any(),
         Place::Plan => view! { <Plan/> }.into_any(),
         Place::Record => view! { <Record/> }.into_any(),
     };
     let screen = NodeRef::<html::Main>::new();
     let without_plan =
-        Memo::new(move |_| desk.today.with(|today| today.as_ref().is_none_or(|today| today.head == Head::NoPlan)));
+        Memo::new(move |_| context.today.with(|today| today.as_ref().is_none_or(|today| today.head == Head::NoPlan)));
     // Another place begins at its top, and so does the first day once its card is taken.
     Effect::new(move || {
-        desk.place.track();
+        context.place.track();
         without_plan.track();
         if let Some(screen) = screen.get() {
             screen.set_scroll_top(0);
         }
     });
-    let covered = Memo::new(move |_| desk.page.with(Option::is_some));
+    let covered = Memo::new(move |_| context.page.with(Option::is_some));
     view! {
         <div class="window">
             <SampleLine/>
@@ -86,12 +86,12 @@ pub fn Patient() -> impl IntoView {
 }
 
 /// Keeps the Now page up with the time, the shell and the notifications.
-fn keep_up(desk: Desk) {
-    desk.refresh();
-    desk.look_for_call();
+fn keep_current(context: PatientContext) {
+    context.refresh();
+    context.open_requested_slot();
     let refresh = move || {
-        if !desk.running() {
-            desk.refresh();
+        if !context.running() {
+            context.refresh();
         }
     };
     let seen = || !document().hidden();
@@ -104,17 +104,17 @@ fn keep_up(desk: Desk) {
     // One timer at a time: every answer sets it anew.
     let timer = StoredValue::new(None::<TimeoutHandle>);
     Effect::new(move || {
-        let next = desk.changes_in_ms.get().and_then(|ms| set_timeout_with_handle(look, Duration::from_millis(ms)).ok());
+        let next = context.changes_in_ms.get().and_then(|ms| set_timeout_with_handle(look, Duration::from_millis(ms)).ok());
         if let Some(before) = timer.try_update_value(|timer| std::mem::replace(timer, next)).flatten() {
             before.clear();
         }
     });
     events::listen("today_changed", move |_: serde_json::Value| refresh());
-    events::listen("open_slot", move |slot: SlotRef| desk.open_slot(slot));
+    events::listen("open_slot", move |slot: SlotRef| context.open_slot(slot));
     let looked = window_event_listener(ev::focus, move |_| {
-        if !desk.running() {
-            desk.look_for_call();
-            desk.refresh();
+        if !context.running() {
+            context.open_requested_slot();
+            context.refresh();
         }
     });
     let shown = window_event_listener(ev::visibilitychange, move |_| look());

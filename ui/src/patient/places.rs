@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 use words::Key;
 
-use super::desk::Desk;
+use super::context::PatientContext;
 
 /// Where in the window the person is.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -23,11 +23,11 @@ const PLACES: [(Place, Key); 3] =
 /// Three words, the chosen one marked.
 #[component]
 pub fn Places() -> impl IntoView {
-    let desk = Desk::here();
+    let context = PatientContext::current();
     let words = PLACES.map(|(this, word)| {
-        let current = move || (desk.place.get() == this).then_some("page");
-        let go = move |_| desk.go(this);
-        view! { <button type="button" aria-current=current on:click=go>{desk.house.text(word)}</button> }
+        let current = move || (context.place.get() == this).then_some("page");
+        let go = move |_| context.go(this);
+        view! { <button type="button" aria-current=current on:click=go>{context.app.text(word)}</button> }
     });
-    view! { <nav class="places" aria-label=desk.house.text(Key::PlacesLabel)>{words}</nav> }
+    view! { <nav class="places" aria-label=context.app.text(Key::PlacesLabel)>{words}</nav> }
 }

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::desk::Desk;
+use super::context::PatientContext;
 
 /// Eleven buttons with what their ends mean. `label` names the group; `now` is the answer so far, where there is one.
 #[component]
@@ -13,7 +13,7 @@ pub fn Score(
     give: impl Fn(u8) + Copy + Send + 'static,
     #[prop(optional)] now: Option<u8>,
 ) -> impl IntoView {
-    let busy = Desk::here().house.busy;
+    let busy = PatientContext::current().app.busy;
     let buttons = (0u8..=10).map(move |score| {
         let counts = (now == Some(score)).then_some("true");
         view! { <button type="button" class="number" aria-current=counts disabled=busy on:click=move |_| give(score)>{score}</button> }

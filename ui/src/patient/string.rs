@@ -1,19 +1,19 @@
 //! The day as a string: a row for each slot, its piece of string drawn beside the words.
 
+use exercises::day_string::{DayRow, KnotShape, day};
 use exercises::history::Mark;
-use exercises::thread::{DayRow, Tie, day};
 use exercises::today::Today;
 use leptos::prelude::*;
 use words::Key;
 
-use super::desk::Desk;
-use super::knot::piece;
+use super::context::PatientContext;
+use super::string_piece::piece;
 
 /// The day's string with its times and words.
 #[component]
 pub fn DayString(today: Today) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
+    let context = PatientContext::current();
+    let words = context.app.words();
     let several = today.items.len() > 1;
     let name = |row: &DayRow| {
         let item = today.items.iter().find(|item| Some(item.item.id) == row.item)?;
@@ -24,25 +24,25 @@ pub fn DayString(today: Today) -> impl IntoView {
     let rows = rows.into_iter().map(|(name, row)| {
         let what = match row.mark {
             None => words.text(Key::RowNow).to_owned(),
-            Some(Mark::Due | Mark::ToCome) if row.held_back => words.text(Key::MarkHeldBack).to_owned(),
+            Some(Mark::Due | Mark::ToCome) if row.paused => words.text(Key::MarkHeldBack).to_owned(),
             Some(mark) => words.mark(mark),
         };
-        let open = (row.mark == Some(Mark::Due) && !row.held_back && row.tie != Tie::Bob).then_some(row.slot).flatten();
+        let open = (row.mark == Some(Mark::Due) && !row.paused && row.shape != KnotShape::Bob).then_some(row.slot).flatten();
         let what = match open {
             Some((_, slot)) => {
-                view! { <button type="button" class="link" on:click=move |_| desk.chosen.set(Some(slot))>{what}</button> }
+                view! { <button type="button" class="link" on:click=move |_| context.chosen.set(Some(slot))>{what}</button> }
                     .into_any()
             }
             None => what.into_any(),
         };
         view! {
-            <li class="knot-row" class:now=row.tie == Tie::Bob>
+            <li class="knot-row" class:now=row.shape == KnotShape::Bob>
                 <span class="number">{words.minute(row.minute)}</span>
-                {piece(row.above, row.tie, row.below)}
+                {piece(row.above, row.shape, row.below)}
                 <span class="said">{name.map(|name| view! { <span class="soft">{name}": "</span> })}{what}</span>
             </li>
         }
     });
-    let label = desk.house.text(Key::DayLabel);
+    let label = context.app.text(Key::DayLabel);
     view! { <ol class="day" aria-label=label>{rows.collect_view()}</ol> }
 }

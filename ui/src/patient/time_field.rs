@@ -3,7 +3,7 @@
 use exercises::plan::schedule::DAY_MINUTES;
 use leptos::prelude::*;
 
-use super::desk::Desk;
+use super::context::PatientContext;
 
 /// Times are offered so many minutes apart.
 const STEP_MINUTES: u16 = 30;
@@ -11,7 +11,7 @@ const STEP_MINUTES: u16 = 30;
 /// A list of times; `set` is called with the minute chosen.
 #[component]
 pub fn TimeField(label: String, chosen: u16, set: impl Fn(u16) + 'static) -> impl IntoView {
-    let words = Desk::here().house.words();
+    let words = PatientContext::current().app.words();
     let mut minutes: Vec<u16> = (0..DAY_MINUTES).step_by(STEP_MINUTES.into()).collect();
     if !minutes.contains(&chosen) {
         minutes.push(chosen);

@@ -13,7 +13,7 @@ const QUALITY: f64 = 0.92;
 
 /// Whether the web view knows cameras at all; whether there is one shows when it is asked for.
 pub fn is_known() -> bool {
-    ask().is_ok()
+    request().is_ok()
 }
 
 /// Opens the camera that looks away from the person, or the only one.
@@ -21,10 +21,10 @@ pub fn is_known() -> bool {
 /// # Errors
 /// There is none, it is in use, or the person or the system said no.
 pub async fn open() -> Result<MediaStream, JsValue> {
-    let (devices, ask) = ask()?;
+    let (devices, request) = request()?;
     let wanted =
         js_sys::JSON::parse(r#"{"video": {"facingMode": "environment", "width": {"ideal": 1280}}, "audio": false}"#)?;
-    let asked: Promise = ask.call1(&devices, &wanted)?.dyn_into()?;
+    let asked: Promise = request.call1(&devices, &wanted)?.dyn_into()?;
     JsFuture::from(asked).await?.dyn_into()
 }
 
@@ -53,8 +53,8 @@ pub fn picture(video: &HtmlVideoElement) -> Option<String> {
     address.split_once(',').map(|(_, bytes)| bytes.to_owned())
 }
 
-fn ask() -> Result<(JsValue, Function), JsValue> {
+fn request() -> Result<(JsValue, Function), JsValue> {
     let devices = Reflect::get(&window().navigator(), &"mediaDevices".into())?;
-    let ask: Function = Reflect::get(&devices, &"getUserMedia".into())?.dyn_into()?;
-    Ok((devices, ask))
+    let request: Function = Reflect::get(&devices, &"getUserMedia".into())?.dyn_into()?;
+    Ok((devices, request))
 }

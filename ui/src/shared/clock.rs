@@ -58,10 +58,10 @@ pub fn frames_while(then: impl Fn(f64) -> bool + 'static) {
     *frames.call.borrow_mut() = Some(Closure::new(move |at: f64| {
         again.asked.set(None);
         if then(at) {
-            again.ask();
+            again.request();
         }
     }));
-    frames.ask();
+    frames.request();
     let frames = StoredValue::new_local(frames);
     on_cleanup(move || {
         frames.try_with_value(|frames| frames.end());
@@ -70,7 +70,7 @@ pub fn frames_while(then: impl Fn(f64) -> bool + 'static) {
 
 impl Frames {
     /// Asks for the next frame, unless it has ended.
-    fn ask(&self) {
+    fn request(&self) {
         if let Some(call) = self.call.borrow().as_ref() {
             self.asked.set(window().request_animation_frame(call.as_ref().unchecked_ref()).ok());
         }

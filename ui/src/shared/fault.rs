@@ -3,20 +3,20 @@
 use leptos::prelude::*;
 use words::Key;
 
-use super::House;
+use super::AppContext;
 
 /// The last fault at the head of a screen, with the advice what to do; nothing when there is none.
 #[component]
 pub fn Fault() -> impl IntoView {
-    let house = House::here();
+    let app = AppContext::current();
     let shown = move || {
-        house.fault.get().map(|failure| {
-            let refusal = house.words().failure(&failure);
+        app.fault.get().map(|failure| {
+            let refusal = app.words().failure(&failure);
             view! {
                 <div class="fault stack-2">
                     <p><strong>{refusal.fault}</strong></p>
                     <p>{refusal.advice}</p>
-                    <button type="button" class="quiet" on:click=move |_| house.fault.set(None)>{house.text(Key::Close)}</button>
+                    <button type="button" class="quiet" on:click=move |_| app.fault.set(None)>{app.text(Key::Close)}</button>
                 </div>
             }
         })

@@ -9,7 +9,7 @@ use web_sys::{File, FileReader, HtmlInputElement};
 use wire::Failure;
 
 /// The largest file that is read into the window, in bytes: a phone's photograph is a quarter of it.
-const MOST_BYTES: u64 = 24 * 1024 * 1024;
+const MAX_BYTES: u64 = 24 * 1024 * 1024;
 
 /// The files chosen in a field.
 pub fn chosen(field: &HtmlInputElement) -> Vec<File> {
@@ -22,8 +22,8 @@ pub fn chosen(field: &HtmlInputElement) -> Vec<File> {
 /// # Errors
 /// It is too large, or cannot be read.
 pub async fn base64(file: &File) -> Result<String, Failure> {
-    if file.size() > MOST_BYTES as f64 {
-        return Err(Failure::FileTooBig { file: file.name(), most: MOST_BYTES });
+    if file.size() > MAX_BYTES as f64 {
+        return Err(Failure::FileTooBig { file: file.name(), most: MAX_BYTES });
     }
     let unreadable = |_| Failure::FileUnreadable { file: file.name() };
     let address = JsFuture::from(read(file)).await.map_err(unreadable)?;

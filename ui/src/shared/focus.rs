@@ -17,7 +17,7 @@ const PAGE: &str = "main:not([hidden])";
 
 /// What has the focus, and how to find the way back when it goes.
 #[derive(Clone)]
-struct Held {
+struct FocusTarget {
     element: HtmlElement,
     /// The parts of the page in which it stands, from the inside outwards.
     within: Vec<HtmlElement>,
@@ -28,15 +28,15 @@ struct Held {
     waits: bool,
 }
 
-type Keeper = Rc<RefCell<Option<Held>>>;
+type FocusKeeper = Rc<RefCell<Option<FocusTarget>>>;
 
 /// Watches over the focus for as long as the window lives.
 pub fn keep() {
-    let keeper = Keeper::default();
+    let keeper = FocusKeeper::default();
     let (taken, left, changed) = (keeper.clone(), keeper.clone(), keeper);
     let took = window_event_listener(ev::focusin, move |event| {
         if let Some(element) = event.target().and_then(|target| target.dyn_into().ok()) {
-            taken.replace(Some(Held::of(element)));
+            taken.replace(Some(FocusTarget::of(element)));
         }
     });
     let lost = window_event_listener(ev::focusout, move |_| {
@@ -44,7 +44,7 @@ pub fn keep() {
         // Whether it went by itself or was let go of is to be seen only afterwards.
         request_animation_frame(move || let_go(&left));
     });
-    watch(move || mend(&changed));
+    watch(move || restore(&changed));
     on_cleanup(move || {
         took.remove();
         lost.remove();
@@ -67,32 +67,32 @@ fn watch(then: impl Fn() + 'static) {
 }
 
 /// A press beside everything lets go of the focus: then nothing brings it back.
-fn let_go(keeper: &Keeper) {
-    let free = |held: &Held| is_there(&held.element) && !is_off(&held.element);
+fn let_go(keeper: &FocusKeeper) {
+    let free = |target: &FocusTarget| is_there(&target.element) && !is_off(&target.element);
     let away = nothing_has_it() && document().has_focus().unwrap_or_default();
     if away && keeper.borrow().as_ref().is_some_and(free) {
         keeper.replace(None);
     }
 }
 
-fn mend(keeper: &Keeper) {
-    let Some(held) = keeper.borrow().clone() else { return };
-    if held.waits && held.has_it() {
+fn restore(keeper: &FocusKeeper) {
+    let Some(target) = keeper.borrow().clone() else { return };
+    if target.waits && target.has_it() {
         if let Some(heading) = heading() {
             give(&heading, false);
         }
-    } else if !is_there(&held.element) {
-        held.hand_on(keeper);
-    } else if nothing_has_it() && !is_off(&held.element) {
-        give(&held.element, true);
+    } else if !is_there(&target.element) {
+        target.hand_on(keeper);
+    } else if nothing_has_it() && !is_off(&target.element) {
+        give(&target.element, true);
     }
 }
 
-impl Held {
-    fn of(element: HtmlElement) -> Held {
+impl FocusTarget {
+    fn of(element: HtmlElement) -> FocusTarget {
         let parts = std::iter::successors(element.parent_element(), |part| part.parent_element());
         let within = parts.take_while(|part| part.tag_name() != "BODY").filter_map(|part| part.dyn_into().ok()).collect();
-        Held { within, heading: heading().map(Into::into), name: name(&element), waits: false, element }
+        FocusTarget { within, heading: heading().map(Into::into), name: name(&element), waits: false, element }
     }
 
     fn has_it(&self) -> bool {
@@ -100,7 +100,7 @@ impl Held {
     }
 
     /// To the same drawn anew, to the part of the page in which it stood, or to the page's heading.
-    fn hand_on(&self, keeper: &Keeper) {
+    fn hand_on(&self, keeper: &FocusKeeper) {
         let other = document().active_element().and_then(|active| active.dyn_into().ok());
         if other.is_some_and(|other: HtmlElement| other.tag_name() != "BODY" && is_there(&other)) {
             return;
@@ -120,8 +120,8 @@ impl Held {
         }
         if let Some(page) = first(PAGE) {
             give(&page, true);
-            if let Some(held) = keeper.borrow_mut().as_mut() {
-                held.waits = true;
+            if let Some(target) = keeper.borrow_mut().as_mut() {
+                target.waits = true;
             }
         }
     }

@@ -3,15 +3,15 @@
 use leptos::prelude::*;
 use words::Key;
 
-use super::House;
+use super::AppContext;
 
 /// A small line that says that the program's time was set on its command line; nothing otherwise.
 #[component]
 pub fn TimeIsSet() -> impl IntoView {
-    let house = House::here();
+    let app = AppContext::current();
     let line = move || {
-        let now = house.situation.with(|situation| situation.as_ref().filter(|s| s.at_is_set).map(|s| s.now))?;
-        let words = house.words();
+        let now = app.state.with(|state| state.as_ref().filter(|s| s.at_is_set).map(|s| s.now))?;
+        let words = app.words();
         let time = format!("{} {}", words.date_in_full(now.date()), words.minute(now.minute()));
         let said = words.fill(Key::AtIsSet, &[("time", &time)]);
         let name = said.clone();

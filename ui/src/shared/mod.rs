@@ -1,6 +1,6 @@
 //! What both sides of the program share.
 
-pub mod anew;
+pub mod app_context;
 pub mod camera;
 pub mod chart;
 pub mod clock;
@@ -8,12 +8,12 @@ pub mod fault;
 pub mod figure;
 pub mod file;
 pub mod focus;
-pub mod house;
-pub mod kept;
 pub mod line;
+pub mod local_flags;
 pub mod paint;
+pub mod restart;
 pub mod tick;
 pub mod width;
 
+pub use app_context::AppContext;
 pub use fault::Fault;
-pub use house::House;

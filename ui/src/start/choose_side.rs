@@ -1,25 +1,25 @@
 //! Which side the person is on. It is asked once.
 
 use leptos::prelude::*;
-use wire::house::{ChooseRole, Role, RoleChoice};
+use wire::app::{ChooseRole, Role, RoleRequest};
 use words::Key;
 
-use crate::shared::anew;
 use crate::shared::line::TimeIsSet;
-use crate::shared::{Fault, House};
+use crate::shared::restart;
+use crate::shared::{AppContext, Fault};
 
 /// Two buttons, each with what it means, and the plain word about an employer's computer.
 #[component]
 pub fn ChooseSide() -> impl IntoView {
-    let house = House::here();
+    let app = AppContext::current();
     let choose = move |role| {
-        house.ask::<ChooseRole>(RoleChoice { role }, move |situation| house.situation.set(Some(situation)));
+        app.request::<ChooseRole>(RoleRequest { role }, move |state| app.state.set(Some(state)));
     };
     let side = move |id: &'static str, role, name, what| {
         view! {
             <section class="sheet stack">
-                <button type="button" class="main" aria-describedby=id on:click=move |_| choose(role)>{house.text(name)}</button>
-                <p id=id>{house.text(what)}</p>
+                <button type="button" class="main" aria-describedby=id on:click=move |_| choose(role)>{app.text(name)}</button>
+                <p id=id>{app.text(what)}</p>
             </section>
         }
     };
@@ -29,15 +29,15 @@ pub fn ChooseSide() -> impl IntoView {
                 <div class="column stack-5">
                     <div class="brand" aria-hidden="true"><Plumb/></div>
                     <div>
-                        <p class="soft">{house.text(Key::AppName)}</p>
-                        <h1>{house.text(Key::ChooseSide)}</h1>
-                        <p class="soft">{house.text(Key::SideStays)}</p>
+                        <p class="soft">{app.text(Key::AppName)}</p>
+                        <h1>{app.text(Key::ChooseSide)}</h1>
+                        <p class="soft">{app.text(Key::SideStays)}</p>
                     </div>
-                    {anew::is_new().then(|| view! { <p role="status"><strong>{house.text(Key::Erased)}</strong></p> })}
+                    {restart::is_new().then(|| view! { <p role="status"><strong>{app.text(Key::Erased)}</strong></p> })}
                     <Fault/>
                     {side("side-patient", Role::Patient, Key::SidePatient, Key::SidePatientWhat)}
                     {side("side-clinic", Role::Clinic, Key::SideClinic, Key::SideClinicWhat)}
-                    <p class="small soft">{house.text(Key::SideWarning)}</p>
+                    <p class="small soft">{app.text(Key::SideWarning)}</p>
                     <TimeIsSet/>
                 </div>
             </main>

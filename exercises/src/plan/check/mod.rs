@@ -8,7 +8,7 @@ use crate::id::ItemId;
 
 /// Under this stance time with eyes open on a firm floor no balance item goes home without supervision, in tenths of a second.
 /// A proposal, drawn from Vellas 1997 (JAGS 45:735-8), where being unable to stand 5 s went with injurious falls.
-pub const LEAST_STANCE_TENTHS: u16 = 50;
+pub const MIN_STANCE_TENTHS: u16 = 50;
 /// This stance time with eyes open on a firm floor opens softer surfaces and closed eyes, in tenths of a second (a proposal).
 pub const GATE_TENTHS: u16 = 300;
 
@@ -205,7 +205,7 @@ fn stance(plan: &Plan, item: &Item, surface: Surface, eyes: Eyes) -> Vec<Problem
         let times: Vec<u16> = firm_open.map(|baseline| baseline.tenths).collect();
         match times.last() {
             None => found.push(Problem::NoStanceBaseline(item.id)),
-            Some(today) if *today < LEAST_STANCE_TENTHS => found.push(Problem::StanceTooShort(item.id)),
+            Some(today) if *today < MIN_STANCE_TENTHS => found.push(Problem::StanceTooShort(item.id)),
             Some(_) if harder && times.iter().filter(|tenths| **tenths >= GATE_TENTHS).count() < 2 => {
                 found.push(Problem::GateClosed(item.id));
             }

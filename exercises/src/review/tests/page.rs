@@ -128,7 +128,7 @@ fn activities_one_by_one_and_together() {
 #[test]
 fn reasons_that_need_attention_come_first() {
     let mut told = summary(PHONE, 1, 0, 5);
-    let out = |barrier| Mark::LeftOut(barrier);
+    let out = |barrier| Mark::Skipped(barrier);
     told.days = vec![
         item_day(0, HOLD, &[out(Barrier::NoTime), out(Barrier::NoTime), out(Barrier::Unwell)]),
         item_day(1, HOLD, &[out(Barrier::NoTime), out(Barrier::Pain), out(Barrier::Pain)]),

@@ -3,9 +3,11 @@
 use crate::adherence::{DoseKept, DoseUnit, KofN};
 use crate::history::Mark;
 use crate::id::LogId;
-use crate::log::{Barrier, Excuse};
+use crate::log::{Barrier, DayOffReason};
 use crate::plan::{Pattern, Plan, Schedule};
-use crate::review::samples::{DESK, HOLD, PHONE, REPS, catalogue, item_day, plan, revisions, run, summary, thrice};
+use crate::review::samples::{
+    DESK, HOLD, PHONE, REPS, catalogue, item_day, plan, revisions, run, summary, three_times_a_day,
+};
 use crate::review::{Review, build};
 use crate::run::Share;
 use crate::summary::{ItemDay, RunOn, Summary, TakenOn};
@@ -29,8 +31,8 @@ fn marks_of(review: &Review, day: u16) -> Vec<(u16, Mark)> {
 #[test]
 fn done_on_any_device_is_done() {
     let partly = |done| Mark::Partly(Share { done, of: 3 });
-    let (left_out, excused) = (Mark::LeftOut(Barrier::NoTime), Mark::Excused(Excuse::Ill));
-    let ordered = [Mark::Done, partly(2), partly(1), left_out, excused, Mark::HeldBack, Mark::PassedBy, Mark::NoSuchHour];
+    let (skipped, day_off) = (Mark::Skipped(Barrier::NoTime), Mark::DayOff(DayOffReason::Ill));
+    let ordered = [Mark::Done, partly(2), partly(1), skipped, day_off, Mark::Paused, Mark::NotDone, Mark::NoSuchHour];
     for (place, better) in ordered.iter().enumerate() {
         for worse in &ordered[place..] {
             for (one, other) in [(better, worse), (worse, better)] {
@@ -43,8 +45,9 @@ fn done_on_any_device_is_done() {
 
 #[test]
 fn knots_stand_at_the_minutes_that_were_agreed() {
-    let mut told = saw(PHONE, 2, &[Mark::Done, Mark::PassedBy, Mark::Done]);
-    let by_half_hour = Schedule { pattern: Pattern::Every { minutes: 30, from: 10 * 60, to: 11 * 60 }, ..thrice() };
+    let mut told = saw(PHONE, 2, &[Mark::Done, Mark::NotDone, Mark::Done]);
+    let by_half_hour =
+        Schedule { pattern: Pattern::Every { minutes: 30, from: 10 * 60, to: 11 * 60 }, ..three_times_a_day() };
     assert_eq!(marks_of(&page([plan()], &[told.clone()]), 2).iter().map(|(m, _)| *m).collect::<Vec<_>>(), [540, 600, 660]);
     told.taken[0].agreed.push((HOLD, by_half_hour));
     assert_eq!(marks_of(&page([plan()], &[told]), 2).iter().map(|(m, _)| *m).collect::<Vec<_>>(), [600, 630, 660]);
@@ -67,10 +70,10 @@ fn two_cards_on_one_day_each_ask_for_their_own_part() {
     told.taken.push(taken(4));
     told.days = vec![
         item_day(4, HOLD, &[Mark::Done]),
-        ItemDay { day: 4, item: HOLD, revision: 2, slots: vec![(1, Mark::Done), (2, Mark::PassedBy)] },
+        ItemDay { day: 4, item: HOLD, revision: 2, slots: vec![(1, Mark::Done), (2, Mark::NotDone)] },
     ];
     let united = page([plan(), second()], &[told]);
-    assert_eq!(marks_of(&united, 4), [(540, Mark::Done), (660, Mark::Done), (720, Mark::PassedBy)]);
+    assert_eq!(marks_of(&united, 4), [(540, Mark::Done), (660, Mark::Done), (720, Mark::NotDone)]);
     assert_eq!(united.adherence[0].kept, Some(KofN { k: 2, n: 3 }));
     assert_eq!(united.revision, 2);
 }
@@ -79,12 +82,12 @@ fn two_cards_on_one_day_each_ask_for_their_own_part() {
 fn a_device_with_an_older_card_only_fills_the_newer_cards_slots() {
     let mut phone = summary(PHONE, 1, 6, 6);
     phone.taken.push(taken(4));
-    let slots = vec![(0, Mark::PassedBy), (1, Mark::PassedBy), (2, Mark::PassedBy)];
+    let slots = vec![(0, Mark::NotDone), (1, Mark::NotDone), (2, Mark::NotDone)];
     phone.days = vec![ItemDay { day: 6, item: HOLD, revision: 2, slots }];
-    let mut desk = saw(DESK, 6, &[Mark::Done, Mark::Done, Mark::PassedBy]);
+    let mut desk = saw(DESK, 6, &[Mark::Done, Mark::Done, Mark::NotDone]);
     desk.runs = vec![run(1, 6, HOLD, Some(0)), run(2, 6, HOLD, Some(1))];
     let united = page([plan(), second()], &[phone, desk]);
-    assert_eq!(marks_of(&united, 6), [(600, Mark::Done), (660, Mark::PassedBy), (720, Mark::PassedBy)]);
+    assert_eq!(marks_of(&united, 6), [(600, Mark::Done), (660, Mark::NotDone), (720, Mark::NotDone)]);
     let hold = &united.adherence[0];
     assert_eq!(hold.kept, Some(KofN { k: 1, n: 3 }));
     assert_eq!((hold.extra.runs, hold.extra.done), (1, 30), "what the older card asked for at nine is extra now");
@@ -94,13 +97,13 @@ fn a_device_with_an_older_card_only_fills_the_newer_cards_slots() {
 fn a_device_with_an_older_card_counts_where_no_newer_one_covers_the_day() {
     let mut phone = summary(PHONE, 1, 0, 4);
     phone.taken.push(taken(4));
-    let united = page([plan(), second()], &[phone, saw(DESK, 6, &[Mark::Done, Mark::PassedBy])]);
-    assert_eq!(marks_of(&united, 6), [(540, Mark::Done), (600, Mark::PassedBy)]);
+    let united = page([plan(), second()], &[phone, saw(DESK, 6, &[Mark::Done, Mark::NotDone])]);
+    assert_eq!(marks_of(&united, 6), [(540, Mark::Done), (600, Mark::NotDone)]);
 }
 
 #[test]
 fn the_dose_of_a_slot_is_capped_and_what_is_beyond_stands_apart() {
-    let mut told = saw(PHONE, 2, &[Mark::Done, Mark::Partly(Share { done: 1, of: 3 }), Mark::PassedBy]);
+    let mut told = saw(PHONE, 2, &[Mark::Done, Mark::Partly(Share { done: 1, of: 3 }), Mark::NotDone]);
     let part = |n, slot| RunOn {
         dose: Share { done: 12_000, of: 30_000 },
         parts: Share { done: 1, of: 3 },
@@ -116,19 +119,19 @@ fn the_dose_of_a_slot_is_capped_and_what_is_beyond_stands_apart() {
 #[test]
 fn what_was_written_in_stands_apart_and_does_not_double_what_was_timed() {
     let written = |n, slot| RunOn { live: false, ..run(n, 2, HOLD, Some(slot)) };
-    let mut phone = saw(PHONE, 2, &[Mark::Done, Mark::Done, Mark::PassedBy]);
+    let mut phone = saw(PHONE, 2, &[Mark::Done, Mark::Done, Mark::NotDone]);
     phone.runs = vec![run(1, 2, HOLD, Some(0)), written(2, 1)];
-    let mut desk = saw(DESK, 2, &[Mark::Done, Mark::PassedBy, Mark::PassedBy]);
+    let mut desk = saw(DESK, 2, &[Mark::Done, Mark::NotDone, Mark::NotDone]);
     desk.runs = vec![written(1, 0)];
     let hold = &page([plan()], &[phone, desk]).adherence[0];
-    assert_eq!((hold.slots.done, hold.slots.written_in, hold.slots.passed_by), (1, 1, 1));
+    assert_eq!((hold.slots.done, hold.slots.written_in, hold.slots.not_done), (1, 1, 1));
     assert_eq!((hold.kept, hold.kept_timed), (Some(KofN { k: 2, n: 3 }), Some(KofN { k: 1, n: 3 })));
     assert_eq!(hold.dose.map(|dose| (dose.done, dose.over)), Some((60, 0)));
 }
 
 #[test]
 fn a_timed_part_does_not_make_timed_what_was_written_in_whole() {
-    let mut told = saw(PHONE, 2, &[Mark::Done, Mark::PassedBy, Mark::PassedBy]);
+    let mut told = saw(PHONE, 2, &[Mark::Done, Mark::NotDone, Mark::NotDone]);
     let part = RunOn { parts: Share { done: 1, of: 3 }, ..run(1, 2, HOLD, Some(0)) };
     told.runs = vec![part, RunOn { live: false, ..run(2, 2, HOLD, Some(0)) }];
     let hold = &page([plan()], &[told]).adherence[0];
@@ -139,7 +142,7 @@ fn a_timed_part_does_not_make_timed_what_was_written_in_whole() {
 fn days_without_a_record_are_told_apart_and_days_ahead_are_not_counted() {
     let mut told = summary(PHONE, 1, 0, 3);
     told.seen.remove(&1);
-    told.days = (0..=3).map(|day| item_day(day, REPS, &[Mark::PassedBy])).collect();
+    told.days = (0..=3).map(|day| item_day(day, REPS, &[Mark::NotDone])).collect();
     let mut later = summary(PHONE, 2, 6, 7);
     later.days = vec![item_day(6, REPS, &[Mark::Done]), item_day(7, REPS, &[Mark::Done])];
     let united = page([plan()], &[told, later]);

@@ -7,7 +7,7 @@ use crate::log::Barrier;
 use crate::review::samples::{
     BACK, DESK, HOLD, PHONE, REPS, catalogue, item_day, pain, plan, revisions, run, settled, summary,
 };
-use crate::review::union::{Gain, gain, unite};
+use crate::review::union::{ArrivalEffect, arrival_effect, unite};
 use crate::review::{Review, build};
 use crate::run::{RunEnd, Share};
 use crate::summary::{AlarmOn, RatedOn, Summary, WeekDelay};
@@ -24,7 +24,7 @@ fn of_one_log_the_higher_counter_counts() {
     old.days.push(item_day(3, HOLD, &[Mark::Done]));
     old.runs.push(run(7, 3, HOLD, Some(0)));
     let mut new = summary(PHONE, 2, 2, 5);
-    new.days.push(item_day(3, HOLD, &[Mark::Done, Mark::PassedBy, Mark::Done]));
+    new.days.push(item_day(3, HOLD, &[Mark::Done, Mark::NotDone, Mark::Done]));
     new.runs.push(crate::summary::RunOn { end: RunEnd::Stopped, ..run(7, 3, HOLD, Some(0)) });
     for order in [[&old, &new], [&new, &old]] {
         let united = unite(order).expect("two");
@@ -78,7 +78,7 @@ fn another_plans_summary_is_left_out() {
 }
 
 #[test]
-fn of_two_tellings_of_a_week_the_fuller_counts() {
+fn of_two_reports_of_a_week_the_fuller_counts() {
     let delay = |runs, median_s| WeekDelay { week: 0, runs, lower_s: 10, median_s, upper_s: 900 };
     let with = |counter, runs, median_s| {
         let mut told = summary(PHONE, counter, 0, 6);
@@ -90,18 +90,18 @@ fn of_two_tellings_of_a_week_the_fuller_counts() {
 }
 
 #[test]
-fn what_an_arriving_summary_tells() {
+fn what_an_arriving_summary_adds() {
     let mut first = summary(PHONE, 2, 3, 9);
-    first.days.push(item_day(4, HOLD, &[Mark::Done, Mark::PassedBy, Mark::PassedBy]));
-    assert_eq!(gain(&[], &first), Gain::New { days: 7 });
-    assert_eq!(gain(std::slice::from_ref(&first), &first), Gain::Known, "the same file twice");
+    first.days.push(item_day(4, HOLD, &[Mark::Done, Mark::NotDone, Mark::NotDone]));
+    assert_eq!(arrival_effect(&[], &first), ArrivalEffect::New { days: 7 });
+    assert_eq!(arrival_effect(std::slice::from_ref(&first), &first), ArrivalEffect::Known, "the same file twice");
     let later = summary(PHONE, 3, 8, 12);
-    assert_eq!(gain(std::slice::from_ref(&first), &later), Gain::New { days: 3 });
+    assert_eq!(arrival_effect(std::slice::from_ref(&first), &later), ArrivalEffect::New { days: 3 });
     let mut older = summary(PHONE, 1, 3, 5);
     older.days.push(item_day(4, HOLD, &[Mark::Done]));
-    assert_eq!(gain(std::slice::from_ref(&first), &older), Gain::Known, "the newer one knows better");
+    assert_eq!(arrival_effect(std::slice::from_ref(&first), &older), ArrivalEffect::Known, "the newer one knows better");
     older.pain.push(pain(7, 5, BACK, 4, None));
-    assert_eq!(gain(std::slice::from_ref(&first), &older), Gain::Filled { days: 1 });
+    assert_eq!(arrival_effect(std::slice::from_ref(&first), &older), ArrivalEffect::Filled { days: 1 });
 }
 
 #[test]
@@ -109,11 +109,11 @@ fn a_second_device_fills_days_that_were_covered() {
     let mut desk = summary(DESK, 1, 2, 4);
     desk.days.push(item_day(3, HOLD, &[Mark::Done]));
     desk.rated.push(RatedOn { n: 3, day: 4, activity: crate::id::ActivityId(1), score: 7 });
-    assert_eq!(gain(&[summary(PHONE, 1, 0, 9)], &desk), Gain::Filled { days: 2 });
+    assert_eq!(arrival_effect(&[summary(PHONE, 1, 0, 9)], &desk), ArrivalEffect::Filled { days: 2 });
     desk.note = Some("away on Friday".into());
     desk.days.clear();
     desk.rated.clear();
-    assert_eq!(gain(&[summary(PHONE, 1, 0, 9)], &desk), Gain::Filled { days: 0 }, "a device and a note");
+    assert_eq!(arrival_effect(&[summary(PHONE, 1, 0, 9)], &desk), ArrivalEffect::Filled { days: 0 }, "a device and a note");
 }
 
 fn any_mark() -> impl Strategy<Value = Mark> {
@@ -121,10 +121,10 @@ fn any_mark() -> impl Strategy<Value = Mark> {
         Mark::Done,
         Mark::Partly(Share { done: 1, of: 3 }),
         Mark::Partly(Share { done: 2, of: 3 }),
-        Mark::LeftOut(Barrier::NoTime),
-        Mark::Excused(crate::log::Excuse::Ill),
-        Mark::HeldBack,
-        Mark::PassedBy,
+        Mark::Skipped(Barrier::NoTime),
+        Mark::DayOff(crate::log::DayOffReason::Ill),
+        Mark::Paused,
+        Mark::NotDone,
         Mark::NoSuchHour,
     ])
 }
@@ -160,10 +160,10 @@ fn rank(mark: Mark) -> u8 {
     match mark {
         Mark::Done => 0,
         Mark::Partly(_) => 1,
-        Mark::LeftOut(_) => 2,
-        Mark::Excused(_) => 3,
-        Mark::HeldBack => 4,
-        Mark::PassedBy => 5,
+        Mark::Skipped(_) => 2,
+        Mark::DayOff(_) => 3,
+        Mark::Paused => 4,
+        Mark::NotDone => 5,
         _ => 6,
     }
 }
@@ -188,7 +188,7 @@ proptest! {
         prop_assume!(!all.is_empty());
         let twice: Vec<Summary> = all.iter().chain([again.get(&all)]).cloned().collect();
         prop_assert_eq!(unite(&twice), unite(&all));
-        prop_assert_eq!(gain(&all, again.get(&all)), Gain::Known);
+        prop_assert_eq!(arrival_effect(&all, again.get(&all)), ArrivalEffect::Known);
     }
 
     #[test]
@@ -210,7 +210,7 @@ proptest! {
         let mut before: Vec<Summary> = Vec::new();
         let mut days = 0;
         for told in &all {
-            if let Gain::New { days: more } = gain(&before, told) {
+            if let ArrivalEffect::New { days: more } = arrival_effect(&before, told) {
                 days += more;
             }
             before.push(told.clone());

@@ -5,8 +5,8 @@ use crate::alarm::Trouble;
 use crate::catalogue::Dose;
 use crate::id::EntryRef;
 use crate::plan::{AgeBand, Item, Pattern, Side};
-use crate::review::samples::{BALANCE_DOSE, HOLD_DOSE, PHONE, REPS_DOSE, catalogue, rung, thrice};
-use crate::suggest::Ground;
+use crate::review::samples::{BALANCE_DOSE, HOLD_DOSE, PHONE, REPS_DOSE, catalogue, rung, three_times_a_day};
+use crate::suggest::StepConditions;
 use crate::suggest::{Advice, Facts, Hindrance, Reached, Reason, Rise, Session, Step, advise, back, gate_open, next, undo};
 
 const ENTRY: EntryRef = EntryRef { log: PHONE, n: 9 };
@@ -197,8 +197,8 @@ fn an_exercise_that_the_catalogue_does_not_know_is_kept() {
     check(&row, Advice::Keep, Reason::Hindered(Hindrance::Unknown));
 }
 
-fn ground<'a>(catalogue: &'a crate::catalogue::Catalogue, item: &Item) -> Ground<'a> {
-    Ground { exercise: catalogue.get(&item.exercise), age: Some(AgeBand::From40), gate_open: true }
+fn conditions<'a>(catalogue: &'a crate::catalogue::Catalogue, item: &Item) -> StepConditions<'a> {
+    StepConditions { exercise: catalogue.get(&item.exercise), age: Some(AgeBand::From40), gate_open: true }
 }
 
 #[test]
@@ -228,14 +228,15 @@ fn the_order_of_steps_forward() {
         (on("foam", balance(60)), Err(Hindrance::AtTheTop)),
         (on("firm-closed", balance(60)), Ok(to_rung("towel-closed"))),
     ] {
-        assert_eq!(next(&row, ground(&catalogue, &row)), step, "{:?} {:?}", row.rung, row.dose);
+        assert_eq!(next(&row, conditions(&catalogue, &row)), step, "{:?} {:?}", row.rung, row.dose);
     }
 }
 
 #[test]
 fn what_is_due_every_hour_stays_within_two_minutes_of_work() {
     let catalogue = catalogue();
-    let hourly = |repetitions, hold_s| Item { schedule: thrice(), ..item(Dose::Hold { repetitions, hold_s, rest_s: 5 }) };
+    let hourly =
+        |repetitions, hold_s| Item { schedule: three_times_a_day(), ..item(Dose::Hold { repetitions, hold_s, rest_s: 5 }) };
     for (row, step) in [
         (hourly(5, 15), Ok(Step::HoldSeconds(5))),
         (hourly(6, 15), Ok(Step::HoldSeconds(5))),
@@ -243,12 +244,12 @@ fn what_is_due_every_hour_stays_within_two_minutes_of_work() {
         (hourly(8, 15), Ok(to_rung("chair"))),
         (Item { side: Side::Both, ..hourly(4, 15) }, Ok(to_rung("chair"))),
     ] {
-        assert_eq!(next(&row, ground(&catalogue, &row)), step, "{:?}", row.dose);
+        assert_eq!(next(&row, conditions(&catalogue, &row)), step, "{:?}", row.dose);
     }
     let every = |minutes| {
         let mut row = hourly(8, 15);
         row.schedule.pattern = Pattern::Every { minutes, from: 540, to: 1020 };
-        next(&row, ground(&catalogue, &row))
+        next(&row, conditions(&catalogue, &row))
     };
     assert_eq!(every(120), Ok(to_rung("chair")));
     assert_eq!(every(121), Ok(Step::HoldSeconds(5)));
@@ -261,7 +262,7 @@ fn the_gates_of_soft_surfaces_and_closed_eyes() {
     let on = |id: &str| Item { rung: Some(rung(id)), ..item(full) };
     let step = |id: &str, age, gate_open| {
         let row = on(id);
-        next(&row, Ground { age, gate_open, ..ground(&catalogue, &row) })
+        next(&row, StepConditions { age, gate_open, ..conditions(&catalogue, &row) })
     };
     let (young, old) = (Some(AgeBand::From60), Some(AgeBand::From65));
     assert_eq!(step("firm", young, false), Err(Hindrance::GateClosed));
@@ -287,7 +288,7 @@ fn a_step_never_closes_the_eyes() {
     stance.ladders.truncate(1);
     let full = Dose::Balance { trials: 3, target_s: 60, rest_s: 30 };
     let row = Item { rung: Some(rung("foam")), ..item(full) };
-    assert_eq!(next(&row, ground(&catalogue, &row)), Err(Hindrance::EyesApart));
+    assert_eq!(next(&row, conditions(&catalogue, &row)), Err(Hindrance::EyesApart));
 }
 
 #[test]

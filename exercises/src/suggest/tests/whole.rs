@@ -46,7 +46,7 @@ fn two_good_evenings_advance() {
 #[test]
 fn a_day_is_judged_by_its_own_slots() {
     let mut told = summary(PHONE, 1, 0, 6);
-    for (day, mark) in [(3, Mark::Done), (4, Mark::PassedBy), (5, Mark::Done)] {
+    for (day, mark) in [(3, Mark::Done), (4, Mark::NotDone), (5, Mark::Done)] {
         told.days.push(item_day(day, HOLD, &[mark; 3]));
     }
     for (n, (day, slot)) in (1..).zip([3, 5].iter().flat_map(|day| (0..3).map(move |slot| (*day, slot)))) {
@@ -55,7 +55,7 @@ fn a_day_is_judged_by_its_own_slots() {
     }
     let got = of(&build([plan()], &[told.clone()]), HOLD);
     assert_eq!((got.reason, got.based_on), (Reason::MetTwice, vec![3, 5]));
-    told.days[2] = item_day(5, HOLD, &[Mark::Done, Mark::PassedBy, Mark::PassedBy]);
+    told.days[2] = item_day(5, HOLD, &[Mark::Done, Mark::NotDone, Mark::NotDone]);
     assert_eq!(of(&build([plan()], &[told]), HOLD).reason, Reason::NotMet, "one slot of three is not the day");
 }
 
@@ -103,7 +103,7 @@ fn an_hourly_item_is_met_with_four_fifths_of_the_days_slots() {
         of(&build([plan()], &[told]), HOLD)
     };
     assert_eq!(with(&[Mark::Done; 3]).advice, Advice::Advance(Step::HoldSeconds(5)));
-    let got = with(&[Mark::Done, Mark::PassedBy, Mark::Done]);
+    let got = with(&[Mark::Done, Mark::NotDone, Mark::Done]);
     assert_eq!((got.advice, got.reason), (Advice::Keep, Reason::NotMet));
 }
 

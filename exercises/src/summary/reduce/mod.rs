@@ -9,7 +9,7 @@ use crate::correct::{Corrected, Correction};
 use crate::history::{History, Mark};
 use crate::id::{ItemId, LogId, RunId};
 use crate::plan::{Item, Plan};
-use crate::run::{Doing, Run};
+use crate::run::{Run, Work};
 use crate::slots::{self, Slot};
 use crate::sway::Sensed;
 use crate::time::{Offsets, Stamp, days_since_1970};
@@ -236,7 +236,7 @@ fn closed_mark(
     }
     match history.mark(slot, item, now) {
         Mark::ToCome | Mark::Due => None,
-        Mark::PassedBy if history.held_back(slot, item, &stretch.plan, catalogue) => Some(Mark::HeldBack),
+        Mark::NotDone if history.was_paused(slot, item, &stretch.plan, catalogue) => Some(Mark::Paused),
         mark => Some(mark),
     }
 }
@@ -266,7 +266,7 @@ fn runs(history: &History, revisions: &BTreeMap<u16, Plan>, (from, until): (u16,
 }
 
 fn stance(history: &History, run: &Run) -> Option<StanceOn> {
-    let (Doing::Balance(balance), Dose::Balance { target_s, .. }) = (&run.doing, run.dose) else { return None };
+    let (Work::Balance(balance), Dose::Balance { target_s, .. }) = (&run.work, run.dose) else { return None };
     Some(StanceOn {
         set_up: balance.set_up,
         surface: balance.surface,

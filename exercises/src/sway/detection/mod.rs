@@ -18,7 +18,7 @@ use super::{
     filter::zero_phase,
     grid::Grid,
     parameters::{FC_EVENT, IGNORE_START_S, REFRACTORY, SWING_HIGH, SWING_HIGH_SPREADS, SWING_LOW, SWING_LOW_SPREADS},
-    sample::{Answer, Marks},
+    sample::{Marks, TouchAnswer},
 };
 use crate::statistics::{MAD_TO_SD, mad, median};
 use evidence::Evidence;
@@ -67,7 +67,7 @@ pub struct Event {
     /// How sure.
     pub class: Class,
     /// What the patient said about it.
-    pub answer: Answer,
+    pub answer: TouchAnswer,
 }
 
 /// All events of a record and the thresholds that found them.
@@ -139,7 +139,7 @@ fn event(grid: &Grid, evidence: &Evidence, at: usize, p2p: f64, thr_hi: f64) -> 
     let (pre, shift) = (evidence.pre(at), evidence.shift(at));
     let support = evidence::supports(pre, shift);
     let class = if p2p >= thr_hi && support { Class::Definite } else { Class::Possible };
-    let answer = Answer::NotAsked;
+    let answer = TouchAnswer::NotAsked;
     Event { t_s: grid.time(at), p2p, pre, shift, support, tap_s: None, class, answer }
 }
 

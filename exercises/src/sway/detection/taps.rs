@@ -32,10 +32,10 @@ fn claim(events: &mut [Event], tap: f64) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::sway::sample::Answer;
+    use crate::sway::sample::TouchAnswer;
 
     fn event(t_s: f64, p2p: f64, class: Class) -> Event {
-        Event { t_s, p2p, pre: 0.0, shift: 0.0, support: false, tap_s: None, class, answer: Answer::NotAsked }
+        Event { t_s, p2p, pre: 0.0, shift: 0.0, support: false, tap_s: None, class, answer: TouchAnswer::NotAsked }
     }
 
     #[test]

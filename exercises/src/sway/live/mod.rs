@@ -7,5 +7,5 @@ mod recording;
 mod trace;
 
 pub use announce::{Announcement, provisional_touch_down};
-pub use recording::{Asked, Recording};
+pub use recording::{Recording, TrialQuestion};
 pub use trace::{LiveTrace, TracePoint};

@@ -4,7 +4,7 @@ use super::{Announcement, LiveTrace, TracePoint, provisional_touch_down};
 use crate::sway::{
     analysis::{Analysis, analyse},
     parameters::MAX_SAMPLES,
-    sample::{Answer, AnsweredAt, Marks, Sample},
+    sample::{AnsweredAt, Marks, Sample, TouchAnswer},
     sensed::{Sensed, detail},
     set_up::AskAfter,
     source::{Source, SourceFault},
@@ -15,7 +15,7 @@ const LOOK_EVERY_S: f64 = 0.25;
 
 /// What is asked after a trial.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Asked {
+pub enum TrialQuestion {
     /// Whether the foot touched at this moment, s after the start tone.
     At(f64),
     /// Whether the foot touched at all, at another moment where some were asked about already.
@@ -65,7 +65,7 @@ impl Recording {
 
     /// The next sample, in the sign of [`Sample::a`]; the trace's newest point. What is beyond the longest record is not
     /// kept.
-    pub fn hear(&mut self, sample: Sample) -> Option<TracePoint> {
+    pub fn on_sample(&mut self, sample: Sample) -> Option<TracePoint> {
         if self.samples.len() < MAX_SAMPLES {
             self.samples.push(sample);
         }
@@ -86,7 +86,7 @@ impl Recording {
     }
 
     /// Looks for a touch-down that may be announced; gives each trial's first one, once.
-    pub fn look(&mut self) -> Option<Announcement> {
+    pub fn detect_touch_down(&mut self) -> Option<Announcement> {
         let newest = self.samples.last()?.t_s;
         let due = newest - self.looked_s >= LOOK_EVERY_S;
         if !self.began || self.over || self.announced.is_some() || !due {
@@ -118,7 +118,7 @@ impl Recording {
     }
 
     /// Whether anything finite came at all.
-    pub fn heard(&self) -> bool {
+    pub fn has_samples(&self) -> bool {
         self.samples.iter().any(|sample| sample.t_s.is_finite() && sample.a.iter().all(|axis| axis.is_finite()))
     }
 
@@ -128,40 +128,40 @@ impl Recording {
     }
 
     /// What stays in the log: the brief form and everything else as text.
-    pub fn kept(&self) -> Option<(Sensed, String)> {
+    pub fn result(&self) -> Option<(Sensed, String)> {
         let analysis = self.analysis();
         let sensed = Sensed::of(&analysis, &self.source)?;
         Some((sensed, detail(&self.samples, &self.marks, &self.source, &analysis)))
     }
 
     /// The next thing to ask, if any.
-    pub fn ask(&self) -> Option<Asked> {
+    pub fn next_question(&self) -> Option<TrialQuestion> {
         let hold = self.analysis().hold?;
         let after = self.source.set_up.ask_after();
         if after == AskAfter::Nothing {
             return None;
         }
         let said = |answer| self.marks.answers.iter().any(|one| one.answer == answer);
-        let (confirmed, unsure) = (said(Answer::Yes), said(Answer::Unsure));
+        let (confirmed, unsure) = (said(TouchAnswer::Yes), said(TouchAnswer::Unsure));
         match hold.ask_s.first() {
             _ if confirmed => None,
-            Some(t_s) => Some(Asked::At(t_s - self.marks.t_on_s)),
+            Some(t_s) => Some(TrialQuestion::At(t_s - self.marks.t_on_s)),
             // Who is not sure is not asked again.
             None if after == AskAfter::Always && !self.asked_at_all && !unsure && self.marks.taps_s.is_empty() => {
                 let another = !self.marks.answers.is_empty();
-                Some(Asked::AtAll { another, within_s: self.marks.t_off_s - self.marks.t_on_s })
+                Some(TrialQuestion::AtAll { another, within_s: self.marks.t_off_s - self.marks.t_on_s })
             }
             None => None,
         }
     }
 
     /// An answer; `after_s` is the moment that was asked about or that the person gave, s after the start tone.
-    pub fn answer(&mut self, asked: Asked, after_s: f64, answer: Answer) {
-        if let Asked::AtAll { .. } = asked {
+    pub fn answer(&mut self, asked: TrialQuestion, after_s: f64, answer: TouchAnswer) {
+        if let TrialQuestion::AtAll { .. } = asked {
             self.asked_at_all = true;
         }
         // That the foot did not touch at all belongs to no moment; the detection has nothing to take back.
-        if !(matches!(asked, Asked::AtAll { .. }) && answer == Answer::No) {
+        if !(matches!(asked, TrialQuestion::AtAll { .. }) && answer == TouchAnswer::No) {
             self.marks.answers.push(AnsweredAt { t_s: self.marks.t_on_s + after_s, answer });
         }
     }
@@ -191,28 +191,28 @@ mod tests {
         let mut recording = Recording::new(Source { set_up, ..Source::file() });
         recording.begin(0.0);
         for sample in calm(touch_at).into_iter().filter(|sample| sample.t_s <= until + 1.0) {
-            recording.hear(sample);
-            recording.look();
+            recording.on_sample(sample);
+            recording.detect_touch_down();
         }
         recording.end(until);
         recording
     }
 
     #[test]
-    fn only_a_reading_with_numbers_counts_as_heard() {
+    fn only_a_finite_reading_counts_as_received() {
         let mut recording = Recording::new(Source::file());
-        assert!(!recording.heard());
-        recording.hear(Sample { t_s: 0.0, a: [f64::NAN, 9.8, 0.0] });
-        assert!(!recording.heard());
-        recording.hear(Sample { t_s: 0.01, a: [0.0, 9.8, 0.0] });
-        assert!(recording.heard());
+        assert!(!recording.has_samples());
+        recording.on_sample(Sample { t_s: 0.0, a: [f64::NAN, 9.8, 0.0] });
+        assert!(!recording.has_samples());
+        recording.on_sample(Sample { t_s: 0.01, a: [0.0, 9.8, 0.0] });
+        assert!(recording.has_samples());
     }
 
     #[test]
     fn at_the_breastbone_only_proposals_are_asked_about() {
-        assert_eq!(recorded(SetUp::AtBreastbone, None, 15.0).ask(), None);
+        assert_eq!(recorded(SetUp::AtBreastbone, None, 15.0).next_question(), None);
         let touched = recorded(SetUp::AtBreastbone, Some(12.0), 15.0);
-        let Some(Asked::At(t)) = touched.ask() else { panic!("{:?}", touched.analysis()) };
+        let Some(TrialQuestion::At(t)) = touched.next_question() else { panic!("{:?}", touched.analysis()) };
         assert!((t - 12.0).abs() < 0.2, "{t}");
     }
 
@@ -226,36 +226,36 @@ mod tests {
     #[test]
     fn in_the_pocket_it_is_always_asked_and_the_answer_decides() {
         let mut calm = recorded(SetUp::InPocket, None, 15.0);
-        let asked = calm.ask().expect("always");
-        assert_eq!(asked, Asked::AtAll { another: false, within_s: 15.0 });
-        calm.answer(asked, 8.0, Answer::Yes);
-        assert_eq!(calm.ask(), None);
-        let (sensed, _) = calm.kept().expect("sound marks");
+        let asked = calm.next_question().expect("always");
+        assert_eq!(asked, TrialQuestion::AtAll { another: false, within_s: 15.0 });
+        calm.answer(asked, 8.0, TouchAnswer::Yes);
+        assert_eq!(calm.next_question(), None);
+        let (sensed, _) = calm.result().expect("sound marks");
         assert_eq!((sensed.held_ms, sensed.censored), (8000, false));
     }
 
     #[test]
     fn after_a_proposal_was_wrong_another_moment_is_asked_for() {
         let mut touched = recorded(SetUp::InPocket, Some(12.0), 15.0);
-        let asked = touched.ask().expect("a proposal");
-        let Asked::At(t) = asked else { panic!("{asked:?}") };
-        touched.answer(asked, t, Answer::No);
-        let asked = touched.ask().expect("another moment");
-        assert_eq!(asked, Asked::AtAll { another: true, within_s: 15.0 });
-        touched.answer(asked, 0.0, Answer::No);
-        assert_eq!(touched.ask(), None);
-        let (sensed, _) = touched.kept().expect("sound marks");
+        let asked = touched.next_question().expect("a proposal");
+        let TrialQuestion::At(t) = asked else { panic!("{asked:?}") };
+        touched.answer(asked, t, TouchAnswer::No);
+        let asked = touched.next_question().expect("another moment");
+        assert_eq!(asked, TrialQuestion::AtAll { another: true, within_s: 15.0 });
+        touched.answer(asked, 0.0, TouchAnswer::No);
+        assert_eq!(touched.next_question(), None);
+        let (sensed, _) = touched.result().expect("sound marks");
         assert_eq!((sensed.held_ms, sensed.censored, sensed.touch_downs), (15_000, true, 0));
     }
 
     #[test]
     fn unsure_keeps_both_times() {
         let mut touched = recorded(SetUp::InPocket, Some(12.0), 15.0);
-        let asked = touched.ask().expect("a proposal");
-        let Asked::At(t) = asked else { panic!("{asked:?}") };
-        touched.answer(asked, t, Answer::Unsure);
-        assert_eq!(touched.ask(), None);
-        let (sensed, _) = touched.kept().expect("sound marks");
+        let asked = touched.next_question().expect("a proposal");
+        let TrialQuestion::At(t) = asked else { panic!("{asked:?}") };
+        touched.answer(asked, t, TouchAnswer::Unsure);
+        assert_eq!(touched.next_question(), None);
+        let (sensed, _) = touched.result().expect("sound marks");
         assert!(sensed.held_ms < 12_200 && !sensed.censored);
         assert_eq!(sensed.otherwise.map(|other| (other.held_ms, other.censored)), Some((15_000, true)));
     }
@@ -263,16 +263,16 @@ mod tests {
     #[test]
     fn a_phone_on_the_support_asks_nothing() {
         let mut lying = recorded(SetUp::OnSupport, Some(12.0), 15.0);
-        assert_eq!((lying.ask(), lying.announced()), (None, None));
+        assert_eq!((lying.next_question(), lying.announced()), (None, None));
         lying.touch(12.5);
-        assert_eq!(lying.kept().map(|(sensed, _)| sensed.figures), Some(None), "nothing worn, nothing measured");
+        assert_eq!(lying.result().map(|(sensed, _)| sensed.figures), Some(None), "nothing worn, nothing measured");
     }
 
     #[test]
     fn the_text_holds_marks_answers_and_the_samples_around() {
         let mut touched = recorded(SetUp::AtBreastbone, Some(12.0), 15.0);
         touched.touch(12.6);
-        let (_, text) = touched.kept().expect("sound marks");
+        let (_, text) = touched.result().expect("sound marks");
         let read: serde_json::Value = serde_json::from_str(&text).expect("JSON");
         assert_eq!((&read["version"], &read["taps"][0]), (&"sway/1".into(), &12.6.into()));
         assert!(read["result"]["detection"]["events"][0]["tap"].is_f64(), "{read}");

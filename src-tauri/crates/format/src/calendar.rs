@@ -11,7 +11,7 @@ use exercises::remind::Weekly;
 use exercises::time::Stamp;
 
 /// Longest line without its end, in bytes (section 3.1).
-const MOST_OCTETS: usize = 75;
+const MAX_OCTETS: usize = 75;
 
 /// What the events have in common.
 #[derive(Debug, Clone, Copy)]
@@ -99,7 +99,7 @@ impl Lines {
     fn line(&mut self, line: &str) {
         let mut used = 0;
         for character in line.chars() {
-            if used + character.len_utf8() > MOST_OCTETS {
+            if used + character.len_utf8() > MAX_OCTETS {
                 self.0.push_str("\r\n ");
                 used = 1;
             }

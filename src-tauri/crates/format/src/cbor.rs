@@ -98,24 +98,24 @@ impl<'b> MapIn<'b> {
         self.some(key, field)?.ok_or(Malformed(field))
     }
 
-    /// The list of at most `MOST` under `key`; empty if there is none.
-    pub(crate) fn list<T: Decode<'b, ()>, const MOST: usize>(
+    /// The list of at most `MAX` under `key`; empty if there is none.
+    pub(crate) fn list<T: Decode<'b, ()>, const MAX: usize>(
         &self,
         key: u8,
         field: &'static str,
     ) -> Result<Vec<T>, Malformed> {
-        Ok(self.some::<AtMost<T, MOST>>(key, field)?.map_or_else(Vec::new, |list| list.0))
+        Ok(self.some::<AtMost<T, MAX>>(key, field)?.map_or_else(Vec::new, |list| list.0))
     }
 }
 
 /// A list of which the length is looked at before anything of it is read.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub(crate) struct AtMost<T, const MOST: usize>(pub Vec<T>);
+pub(crate) struct AtMost<T, const MAX: usize>(pub Vec<T>);
 
-impl<'b, C, T: Decode<'b, C>, const MOST: usize> Decode<'b, C> for AtMost<T, MOST> {
+impl<'b, C, T: Decode<'b, C>, const MAX: usize> Decode<'b, C> for AtMost<T, MAX> {
     fn decode(input: &mut Decoder<'b>, ctx: &mut C) -> Result<Self, decode::Error> {
         match input.array()? {
-            Some(length) if length <= MOST as u64 => {
+            Some(length) if length <= MAX as u64 => {
                 let items: Result<Vec<T>, _> = (0..length).map(|_| T::decode(input, ctx)).collect();
                 Ok(AtMost(items?))
             }
@@ -124,7 +124,7 @@ impl<'b, C, T: Decode<'b, C>, const MOST: usize> Decode<'b, C> for AtMost<T, MOS
     }
 }
 
-impl<C, T: Encode<C>, const MOST: usize> Encode<C> for AtMost<T, MOST> {
+impl<C, T: Encode<C>, const MAX: usize> Encode<C> for AtMost<T, MAX> {
     fn encode<W: encode::Write>(&self, out: &mut Encoder<W>, ctx: &mut C) -> Result<(), encode::Error<W::Error>> {
         List(&self.0).encode(out, ctx)
     }

@@ -4,7 +4,7 @@
 
 use exercises::alarm::Trouble;
 use exercises::catalogue::{Eyes, Surface};
-use exercises::log::{Barrier, Excuse};
+use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{AgeBand, Leg, Risk, Side};
 use exercises::run::{RunEnd, SetUp, TrialEnd};
 use exercises::sway::{Flag, Reason, SourceKind};
@@ -95,7 +95,7 @@ codes! {
         Other = 9,
         RatherNotSay = 10,
     }
-    Excuse { Ill = 0, Travelling = 1, Holiday = 2, Other = 3 }
+    DayOffReason { Ill = 0, Travelling = 1, Holiday = 2, Other = 3 }
     RunEnd { Going = 0, Completed = 1, Stopped = 2, Trouble = 3 }
     SetUp { OnSupport = 0, AtBreastbone = 1, InPocket = 2 }
     TrialEnd { Touch = 0, Target = 1, CutOff = 2 }
@@ -154,7 +154,7 @@ mod tests {
         check::<Risk>(Risk::ALL.len());
         check::<Trouble>(Trouble::ALL.len());
         check::<Barrier>(Barrier::ALL.len());
-        check::<Excuse>(Excuse::ALL.len());
+        check::<DayOffReason>(DayOffReason::ALL.len());
         check::<RunEnd>(4);
         check::<SetUp>(3);
         check::<TrialEnd>(3);
@@ -168,7 +168,7 @@ mod tests {
         assert_eq!(all::<Risk>(), Risk::ALL);
         assert_eq!(all::<Trouble>(), Trouble::ALL);
         assert_eq!(all::<Barrier>(), Barrier::ALL);
-        assert_eq!(all::<Excuse>(), Excuse::ALL);
+        assert_eq!(all::<DayOffReason>(), DayOffReason::ALL);
         assert_eq!(all::<AgeBand>(), AgeBand::ALL);
     }
 

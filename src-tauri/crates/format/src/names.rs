@@ -2,7 +2,7 @@
 
 use exercises::alarm::Trouble;
 use exercises::catalogue::{Eyes, Surface};
-use exercises::log::{Barrier, Excuse};
+use exercises::log::{Barrier, DayOffReason};
 use exercises::norms::{Arms, Feet};
 use exercises::plan::{Aftercare, AgeBand, Leg, Risk, Side};
 use exercises::run::{RunEnd, SetUp, TrialEnd};
@@ -96,7 +96,7 @@ named! {
         "other" = Other,
         "rather-not-say" = RatherNotSay,
     }
-    Excuse { "ill" = Ill, "travelling" = Travelling, "holiday" = Holiday, "other" = Other }
+    DayOffReason { "ill" = Ill, "travelling" = Travelling, "holiday" = Holiday, "other" = Other }
     RunEnd { "going" = Going, "completed" = Completed, "stopped" = Stopped, "trouble" = Trouble }
     SetUp { "on-support" = OnSupport, "at-breastbone" = AtBreastbone, "in-pocket" = InPocket }
     TrialEnd { "touch" = Touch, "target" = Target, "cut-off" = CutOff }

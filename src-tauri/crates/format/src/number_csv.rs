@@ -4,9 +4,9 @@
 //! Lines end with LF or CRLF; the last one may end without.
 
 /// The longest line, in bytes.
-const MOST_LINE: usize = 256;
+const MAX_LINE: usize = 256;
 /// Of what was found, as much is quoted in a fault, in characters.
-const MOST_QUOTED: usize = 40;
+const MAX_QUOTED: usize = 40;
 
 /// Why a table cannot be read. Lines count from 1, the header being the first.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
@@ -171,12 +171,12 @@ pub(crate) fn number(line: usize, column: &'static str, cell: &str) -> Result<f6
 }
 
 pub(crate) fn quoted(text: &str) -> String {
-    text.chars().take(MOST_QUOTED).collect()
+    text.chars().take(MAX_QUOTED).collect()
 }
 
 fn text(line: usize, bytes: &[u8]) -> Result<&str, CsvFault> {
-    if bytes.len() > MOST_LINE {
-        return Err(CsvFault::LineTooLong { line, most: MOST_LINE });
+    if bytes.len() > MAX_LINE {
+        return Err(CsvFault::LineTooLong { line, most: MAX_LINE });
     }
     std::str::from_utf8(bytes).map_err(|_| CsvFault::NotText { line })
 }

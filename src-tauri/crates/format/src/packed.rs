@@ -79,7 +79,7 @@ mod tests {
         }
 
         #[test]
-        fn any_bytes_are_answered_within_the_limit(dictionary: Vec<u8>, packed: Vec<u8>) {
+        fn any_bytes_unpack_within_the_limit_or_fail(dictionary: Vec<u8>, packed: Vec<u8>) {
             if let Ok(plain) = unpack(&dictionary, &packed, 1000) {
                 prop_assert!(plain.len() <= 1000);
             }

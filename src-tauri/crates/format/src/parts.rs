@@ -8,7 +8,7 @@ use exercises::plan::{Days, Pattern, Schedule};
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
 
 /// Most due times of one day, with room over what a plan may ask for.
-const MOST_TIMES: usize = 24;
+const MAX_TIMES: usize = 24;
 
 /// A date, as days since 2020-01-01: two bytes reach to 2199, and nothing outside can be written or read.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -40,7 +40,7 @@ pub(crate) enum ScheduleOut {
     #[n(0)]
     Every(#[n(0)] u8, #[n(1)] u16, #[n(2)] u16, #[n(3)] u16),
     #[n(1)]
-    At(#[n(0)] u8, #[n(1)] AtMost<u16, MOST_TIMES>),
+    At(#[n(0)] u8, #[n(1)] AtMost<u16, MAX_TIMES>),
 }
 
 impl From<&Schedule> for ScheduleOut {

@@ -5,9 +5,9 @@ use exercises::alarm::Trouble;
 use exercises::catalogue::{Catalogue, Dose, ExerciseId};
 use exercises::history::History;
 use exercises::id::{ItemId, LogId, PlanId};
-use exercises::log::{Entry, Excuse, Log, What};
+use exercises::log::{DayOffReason, Entry, Log, LogEvent};
 use exercises::plan::{Days, Item, Pattern, Plan, Schedule, Side};
-use exercises::remind::{Of, Weekly, weekly};
+use exercises::remind::{PlanInForce, Weekly, weekly};
 use exercises::slots;
 use exercises::time::{Offsets, Stamp};
 use exercises::today::Followed;
@@ -70,15 +70,15 @@ fn schedule() -> impl Strategy<Value = Schedule> {
     (1u8..128, prop_oneof![window, times]).prop_map(|(days, pattern)| Schedule { days: Days(days), pattern })
 }
 
-fn followed(plan: &Plan, taken: Stamp, happened: Vec<What>) -> Followed {
+fn followed(plan: &Plan, taken: Stamp, happened: Vec<LogEvent>) -> Followed {
     let entries = happened.into_iter().enumerate();
-    let entries = entries.map(|(n, what)| Entry { n: n as u32 + 1, plan: PLAN, at: taken, what });
+    let entries = entries.map(|(n, event)| Entry { n: n as u32 + 1, plan: PLAN, at: taken, event });
     let log = Log { id: LogId([2; 8]), entries: entries.collect() };
     Followed { plan: plan.clone(), taken, history: History::fold(&log, PLAN) }
 }
 
 fn events(followed: &Followed, now: Stamp, zone: &Offsets) -> Vec<Weekly> {
-    weekly(Of { followed, catalogue: &Catalogue::default() }, now, zone)
+    weekly(PlanInForce { followed, catalogue: &Catalogue::default() }, now, zone)
 }
 
 fn write(events: &[Weekly]) -> String {
@@ -110,10 +110,10 @@ fn times(event: &icalendar::Event) -> Vec<NaiveDateTime> {
     set.all_unchecked().iter().map(|at: &DateTime<Tz>| at.naive_utc()).collect()
 }
 
-/// The slots from `now` on that are not excused, as the wall clock shows them; two items at one time are one.
+/// The slots from `now` on that are not on a day off, as the wall clock shows them; two items at one time are one.
 fn due(followed: &Followed, now: Stamp, zone: &Offsets) -> Vec<NaiveDateTime> {
     let days = (now.date() - Duration::days(1)).iter_days().take(500);
-    let open = days.filter(|day| followed.history.excuse(*day).is_none());
+    let open = days.filter(|day| followed.history.day_off(*day).is_none());
     let slots = open.flat_map(|day| slots::of_day(&followed.plan, day, zone, followed.taken));
     let dues = slots.filter_map(|slot| slot.due).filter(|due| due.utc_ms >= now.utc_ms);
     dues.map(Stamp::local).collect::<BTreeSet<_>>().into_iter().collect()
@@ -128,16 +128,16 @@ proptest! {
         weeks in 0i64..5,
         hours in 0i64..96,
         schedules in prop::collection::vec(schedule(), 1..=3),
-        excused in prop::collection::vec((0i64..30, 0i64..5), 0..3),
+        day_off in prop::collection::vec((0i64..30, 0i64..5), 0..3),
     ) {
         let (start, zone) = changes()[change].clone();
         let plan = plan(start, weeks, &schedules);
         let excuse = |(from, days): &(i64, i64)| {
             let from = start + Duration::days(*from);
-            What::Excused { from, until: from + Duration::days(*days), why: Excuse::Ill }
+            LogEvent::DaysOff { from, until: from + Duration::days(*days), why: DayOffReason::Ill }
         };
         let taken = zone.stamp(midnight(start).utc_ms + 6 * 3_600_000);
-        let followed = followed(&plan, taken, excused.iter().map(excuse).collect());
+        let followed = followed(&plan, taken, day_off.iter().map(excuse).collect());
         let now = zone.stamp(taken.utc_ms + hours * 3_600_000);
         let events = events(&followed, now, &zone);
         let text = write(&events);
@@ -190,7 +190,7 @@ fn an_hourly_plan_is_nine_events_that_say_nothing_of_it() {
 fn what_an_alarm_holds_back_is_not_in_the_calendar() {
     let (start, zone) = changes()[0].clone();
     let plan = plan(start, 2, &[hourly()]);
-    let stopped = What::Trouble { trouble: Trouble::HeartOrBreath, item: None };
+    let stopped = LogEvent::Trouble { trouble: Trouble::HeartOrBreath, item: None };
     assert_eq!(events(&followed(&plan, midnight(start), vec![stopped]), midnight(start), &zone), []);
 }
 

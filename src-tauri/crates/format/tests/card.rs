@@ -3,7 +3,7 @@
 mod support;
 
 use exercises::plan::Schedule;
-use format::card::{self, Card, CardFault, MOST_CONTENTS, MOST_TEXT};
+use format::card::{self, Card, CardFault, MAX_CONTENTS, MAX_TEXT};
 use miniz_oxide::deflate::compress_to_vec;
 use proptest::prelude::*;
 use qrcode::{EcLevel, QrCode, Version};
@@ -33,13 +33,13 @@ proptest! {
     }
 
     #[test]
-    fn any_bytes_are_answered(bytes: Vec<u8>) {
+    fn any_bytes_give_a_value_or_a_fault(bytes: Vec<u8>) {
         prop_assert!(card::read(&bytes).is_err());
         prop_assert!(card::open(&[b"\x8FCrd\x01\x01".as_slice(), &bytes].concat()).is_err());
     }
 
     #[test]
-    fn any_text_is_answered(text in "(CARRYOVER )?[A-Z0-9 $%*+./:-]{0,300}") {
+    fn any_text_gives_a_value_or_a_fault(text in "(CARRYOVER )?[A-Z0-9 $%*+./:-]{0,300}") {
         prop_assert!(card::read(text.as_bytes()).is_err());
     }
 }
@@ -79,13 +79,13 @@ fn words_behind_the_text_are_refused_as_such() {
 #[test]
 fn contents_that_unpack_to_more_than_allowed_are_refused() {
     let bomb = compress_to_vec(&vec![0; 30_000_000], 9);
-    assert_eq!(fault(&sealed(&bomb)), Some(CardFault::TooBig { most: MOST_CONTENTS }));
+    assert_eq!(fault(&sealed(&bomb)), Some(CardFault::TooBig { most: MAX_CONTENTS }));
 }
 
 #[test]
 fn ten_megabytes_are_refused_before_any_work() {
     let big = vec![b'A'; 10_000_000];
-    assert_eq!(card::read(&big).err(), Some(CardFault::TooBig { most: MOST_TEXT }));
+    assert_eq!(card::read(&big).err(), Some(CardFault::TooBig { most: MAX_TEXT }));
 }
 
 #[test]
@@ -120,11 +120,11 @@ fn a_card_that_no_one_could_read_is_not_made() {
         let Schedule { pattern, .. } = &mut card.plan.items[0].schedule;
         *pattern = exercises::plan::Pattern::Every { minutes: 0, from: 0, to: 0 };
     };
-    let huge = |card: &mut Card| card.own = vec!["x".repeat(MOST_CONTENTS)];
+    let huge = |card: &mut Card| card.own = vec!["x".repeat(MAX_CONTENTS)];
     assert_eq!(without(too_many), Some(CardFault::Malformed { field: "items" }));
     assert_eq!(without(ancient), Some(CardFault::Malformed { field: "review" }));
     assert_eq!(without(endless), Some(CardFault::Malformed { field: "items" }));
-    assert_eq!(without(huge), Some(CardFault::TooBig { most: MOST_CONTENTS }));
+    assert_eq!(without(huge), Some(CardFault::TooBig { most: MAX_CONTENTS }));
 }
 
 #[test]

@@ -2,7 +2,7 @@
 
 mod support;
 
-use format::frames::{Frame, FrameFault, Gathered, MOST_FRAMES, MOST_PART, MOST_WHOLE, Transfer, VERSION, read, split};
+use format::frames::{Frame, FrameFault, Gathered, MAX_FRAMES, MAX_PART, MAX_WHOLE, Transfer, VERSION, read, split};
 use proptest::collection::vec;
 use proptest::prelude::*;
 use qrcode::{EcLevel, QrCode, Version};
@@ -33,7 +33,7 @@ proptest! {
 
     #[test]
     fn in_any_order_and_doubled_they_make_the_whole(
-        (whole, order) in vec(any::<u8>(), 1..=MOST_WHOLE).prop_flat_map(|whole| {
+        (whole, order) in vec(any::<u8>(), 1..=MAX_WHOLE).prop_flat_map(|whole| {
             let count = split(&whole, ONE).expect("within the limit").len();
             let order = (Just((0..count).collect::<Vec<_>>()).prop_shuffle(), vec(0..count, 0..12));
             (Just(whole), order.prop_map(|(all, again)| [all, again].concat()))
@@ -46,7 +46,7 @@ proptest! {
     }
 
     #[test]
-    fn those_that_did_not_come_are_named(length in 1..=MOST_WHOLE, come in any::<u8>()) {
+    fn those_that_did_not_come_are_named(length in 1..=MAX_WHOLE, come in any::<u8>()) {
         let all = frames(&split(&sealed(length), ONE).expect("within the limit"));
         let (came, missing): (Vec<Frame>, Vec<Frame>) =
             all.into_iter().partition(|frame| come & (1 << (frame.place - 1)) != 0);
@@ -68,7 +68,7 @@ proptest! {
     }
 
     #[test]
-    fn one_changed_character_is_told(length in 1..2000_usize, at in any::<prop::sample::Index>(), to in any::<prop::sample::Index>()) {
+    fn one_changed_character_is_detected(length in 1..2000_usize, at in any::<prop::sample::Index>(), to in any::<prop::sample::Index>()) {
         const SIGNS: &[u8] = b"0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:";
         for text in split(&sealed(length), ONE).expect("short") {
             let mut changed = text.clone().into_bytes();
@@ -82,10 +82,10 @@ proptest! {
     }
 
     #[test]
-    fn any_text_is_answered(text: String, groups in "[0-9A-Z $%*+./:-]{0,90}") {
+    fn any_text_gives_a_value_or_a_fault(text: String, groups in "[0-9A-Z $%*+./:-]{0,90}") {
         prop_assert_eq!(read(&text), Err(FrameFault::NotAFrame));
         if let Ok(frame) = read(&format!("CARRYOVER-SUMMARY {groups}")) {
-            prop_assert!(frame.place >= 1 && frame.place <= frame.of && frame.of <= MOST_FRAMES);
+            prop_assert!(frame.place >= 1 && frame.place <= frame.of && frame.of <= MAX_FRAMES);
         }
     }
 }
@@ -104,9 +104,9 @@ fn what_no_program_writes_is_refused() {
         (forged(1, 0, 1, b"part"), "counted from 1"),
         (forged(1, 3, 2, b"part"), "the third of two"),
         (forged(1, 1, 0, b"part"), "of none"),
-        (forged(1, 1, MOST_FRAMES + 1, b"part"), "too many"),
+        (forged(1, 1, MAX_FRAMES + 1, b"part"), "too many"),
         (forged(1, 1, 1, b""), "nothing in it"),
-        (forged(1, 1, 1, &[7; MOST_PART + 1]), "too long"),
+        (forged(1, 1, 1, &[7; MAX_PART + 1]), "too long"),
         (forged(0, 1, 1, b"part"), "no version"),
         ("CARRYOVER-SUMMARY ".into(), "nothing at all"),
         ("CARRYOVER-SUMMARY GGW".into(), "65536 in three characters"),
@@ -155,10 +155,10 @@ fn every_frame_is_a_code_that_a_camera_reads() {
         let (least, most) = (texts.iter().map(String::len).min(), texts.iter().map(String::len).max());
         assert!(most.zip(least).is_some_and(|(most, least)| most - least <= 3 * texts.len()), "all about equally long");
     }
-    let most = split(&sealed(MOST_WHOLE), ONE).expect("just fits");
-    assert_eq!(most.len(), usize::from(MOST_FRAMES));
+    let most = split(&sealed(MAX_WHOLE), ONE).expect("just fits");
+    assert_eq!(most.len(), usize::from(MAX_FRAMES));
     assert!(most.iter().all(|text| version(text, EcLevel::L) <= 22));
-    assert_eq!(split(&sealed(MOST_WHOLE + 1), ONE), Err(FrameFault::TooBig { most: MOST_WHOLE }));
+    assert_eq!(split(&sealed(MAX_WHOLE + 1), ONE), Err(FrameFault::TooBig { most: MAX_WHOLE }));
 }
 
 #[test]

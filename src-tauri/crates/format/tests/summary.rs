@@ -24,7 +24,7 @@ proptest! {
     }
 
     #[test]
-    fn any_bytes_are_answered(bytes: Vec<u8>) {
+    fn any_bytes_give_a_value_or_a_fault(bytes: Vec<u8>) {
         prop_assert!(Letter::parse(&bytes).is_err());
         prop_assert!(summary::read(&body(bytes.clone())).is_err());
         prop_assert!(summary::read(&body(compress_to_vec(&bytes, 1))).is_err());
@@ -43,7 +43,7 @@ fn six_hourly_weeks_take_a_few_kilobytes() {
 #[test]
 fn contents_that_unpack_to_more_than_allowed_are_refused() {
     let bomb = compress_to_vec(&vec![0; 60_000_000], 9);
-    assert_eq!(summary::read(&body(bomb)), Err(SummaryFault::TooBig { most: summary::MOST_CONTENTS }));
+    assert_eq!(summary::read(&body(bomb)), Err(SummaryFault::TooBig { most: summary::MAX_CONTENTS }));
 }
 
 #[test]

@@ -31,7 +31,7 @@ pub(crate) fn migrate(connection: &mut Connection) -> Result<(), StoreError> {
 
 /// Empties the database: every table goes and is made anew, in one transaction. The triggers that keep the log
 /// append-only do not stand in the way, because dropping a table fires none.
-pub(crate) fn raze(connection: &mut Connection) -> Result<(), StoreError> {
+pub(crate) fn drop_all_tables(connection: &mut Connection) -> Result<(), StoreError> {
     let tx = Transaction::new(connection, rusqlite::TransactionBehavior::Immediate)?;
     for name in tables(&tx)? {
         tx.execute_batch(&format!("DROP TABLE \"{name}\""))?;
@@ -122,7 +122,7 @@ mod tests {
                  INSERT INTO entry VALUES (1, x'01', 0, 0, x'01');",
             )
             .expect("allowed");
-        raze(&mut connection).expect("all goes");
+        drop_all_tables(&mut connection).expect("all goes");
         for table in tables(&connection).expect("there") {
             let rows: i64 =
                 connection.query_row(&format!("SELECT count(*) FROM {table}"), [], |row| row.get(0)).expect("there");

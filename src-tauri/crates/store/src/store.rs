@@ -14,11 +14,11 @@ pub struct Store {
 
 /// What reads need: one unchanging view of all tables.
 #[derive(Debug)]
-pub struct View<'s>(Held<'s>);
+pub struct View<'s>(Handle<'s>);
 
 /// What SQLite holds while a view or a transaction lasts.
 #[derive(Debug)]
-enum Held<'s> {
+enum Handle<'s> {
     Whole(Transaction<'s>),
     /// A transaction within a stretch: its failure undoes it alone.
     Part(Savepoint<'s>),
@@ -40,16 +40,16 @@ impl Store {
     pub fn transaction<T, E: From<StoreError>>(&mut self, work: impl FnOnce(&Tx<'_>) -> Result<T, E>) -> Result<T, E> {
         let begun = if self.connection.is_autocommit() {
             // Immediate: the right to write is taken now, so that waiting for it cannot fail halfway.
-            Transaction::new(&mut self.connection, TransactionBehavior::Immediate).map(Held::Whole)
+            Transaction::new(&mut self.connection, TransactionBehavior::Immediate).map(Handle::Whole)
         } else {
-            self.connection.savepoint().map(Held::Part)
+            self.connection.savepoint().map(Handle::Part)
         };
         let tx = Tx(View(begun.map_err(StoreError::from)?));
         let done = work(&tx)?;
         match tx.0.0 {
-            Held::Whole(whole) => whole.commit(),
-            Held::Part(part) => part.commit(),
-            Held::Look(_) => Ok(()),
+            Handle::Whole(whole) => whole.commit(),
+            Handle::Part(part) => part.commit(),
+            Handle::Look(_) => Ok(()),
         }
         .map_err(StoreError::from)?;
         Ok(done)
@@ -75,9 +75,9 @@ impl Store {
     /// Looks at one state of all tables.
     pub fn read<T, E: From<StoreError>>(&self, look: impl FnOnce(&View<'_>) -> Result<T, E>) -> Result<T, E> {
         let begun = if self.connection.is_autocommit() {
-            Transaction::new_unchecked(&self.connection, TransactionBehavior::Deferred).map(Held::Whole)
+            Transaction::new_unchecked(&self.connection, TransactionBehavior::Deferred).map(Handle::Whole)
         } else {
-            Ok(Held::Look(&self.connection))
+            Ok(Handle::Look(&self.connection))
         };
         look(&View(begun.map_err(StoreError::from)?))
     }
@@ -95,7 +95,7 @@ impl Store {
     /// Removes every row of every table, the append-only log too, and what the file and its write-ahead log still hold
     /// of them. The folder is then as on the first day.
     pub fn erase(&mut self) -> Result<(), StoreError> {
-        migration::raze(&mut self.connection)?;
+        migration::drop_all_tables(&mut self.connection)?;
         self.connection.execute_batch("VACUUM")?;
         self.settle()
     }
@@ -130,9 +130,9 @@ impl<'s> Deref for Tx<'s> {
 impl View<'_> {
     pub(crate) fn sql(&self) -> &Connection {
         match &self.0 {
-            Held::Whole(whole) => whole,
-            Held::Part(part) => part,
-            Held::Look(connection) => connection,
+            Handle::Whole(whole) => whole,
+            Handle::Part(part) => part,
+            Handle::Look(connection) => connection,
         }
     }
 
@@ -157,7 +157,7 @@ mod tests {
 
     /// The same answer from SQLite as on a full disk, at a size of our choice.
     #[test]
-    fn a_full_disk_is_told_and_costs_nothing() {
+    fn a_full_disk_is_reported_and_loses_nothing() {
         let dir = tempfile::tempdir().expect("a temporary folder");
         let mut home = Home::open(&dir.path().join("home"), true).expect("a new folder");
         let limit = |home: &mut Home, pages: i64| {

@@ -51,7 +51,7 @@ fn a_backup_on_a_write_protected_disk_restores() {
     filled(&home, 3).store().backup(&copy).expect("room");
     fs::set_permissions(&copy, PermissionsExt::from_mode(0o444)).expect("ours");
     fs::set_permissions(dir.path(), PermissionsExt::from_mode(0o555)).expect("ours");
-    let output = support::as_nobody("restore", &copy);
+    let output = support::as_unprivileged_user("restore", &copy);
     fs::set_permissions(dir.path(), PermissionsExt::from_mode(0o755)).expect("ours");
     assert_eq!(support::said(&output, "restored "), ["Ok(3)"], "reading is enough: {output:?}");
 }

@@ -4,7 +4,7 @@
 mod model_state;
 mod support;
 
-use model_state::{Deed, Model, observed};
+use model_state::{Model, Operation, observed};
 use proptest::prelude::*;
 use store::{Home, StoreError};
 use support::place;
@@ -14,7 +14,7 @@ use support::place;
 enum Step {
     /// One transaction; with `given_up`, its work ends in an error of its own.
     Transaction {
-        deeds: Vec<Deed>,
+        operations: Vec<Operation>,
         given_up: bool,
     },
     Reopen,
@@ -25,8 +25,8 @@ enum Step {
 }
 
 fn steps() -> impl Strategy<Value = Vec<Step>> {
-    let transaction = (prop::collection::vec(Deed::any(), 1..6), prop::bool::weighted(0.2))
-        .prop_map(|(deeds, given_up)| Step::Transaction { deeds, given_up });
+    let transaction = (prop::collection::vec(Operation::any(), 1..6), prop::bool::weighted(0.2))
+        .prop_map(|(operations, given_up)| Step::Transaction { operations, given_up });
     prop::collection::vec(
         prop_oneof![
             24 => transaction,
@@ -40,18 +40,18 @@ fn steps() -> impl Strategy<Value = Vec<Step>> {
 }
 
 /// Does the deeds in both, and checks that both allow or refuse them; what is refused or given up is undone in both.
-fn transact(home: &mut Home, model: &mut Model, deeds: &[Deed], given_up: bool) {
+fn transact(home: &mut Home, model: &mut Model, operations: &[Operation], given_up: bool) {
     let mut tried = model.clone();
-    let allowed = deeds.iter().all(|deed| deed.in_model(&mut tried));
+    let allowed = operations.iter().all(|operation| operation.in_model(&mut tried));
     let outcome = home.store_mut().transaction(|tx| {
-        deeds.iter().try_for_each(|deed| deed.in_store(tx))?;
+        operations.iter().try_for_each(|operation| operation.in_store(tx))?;
         if given_up { Err(StoreError::Busy) } else { Ok(()) }
     });
     match outcome {
-        Ok(()) => assert!(allowed && !given_up, "the store allowed what the model refuses: {deeds:?}"),
-        Err(StoreError::Busy) => assert!(allowed && given_up, "{deeds:?}"),
+        Ok(()) => assert!(allowed && !given_up, "the store allowed what the model refuses: {operations:?}"),
+        Err(StoreError::Busy) => assert!(allowed && given_up, "{operations:?}"),
         Err(StoreError::Conflict { .. } | StoreError::NoRow { .. }) => {
-            assert!(!allowed, "the store refused what the model allows: {deeds:?}");
+            assert!(!allowed, "the store refused what the model allows: {operations:?}");
         }
         Err(other) => panic!("{other}"),
     }
@@ -79,7 +79,7 @@ proptest! {
         let mut model = Model::default();
         for (number, step) in steps.into_iter().enumerate() {
             match step {
-                Step::Transaction { deeds, given_up } => transact(&mut home, &mut model, &deeds, given_up),
+                Step::Transaction { operations, given_up } => transact(&mut home, &mut model, &operations, given_up),
                 Step::Reopen => {
                     drop(home);
                     home = Home::open(&at, false).expect("closed in order");

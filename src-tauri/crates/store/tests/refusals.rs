@@ -231,7 +231,7 @@ mod permissions {
         fs::create_dir(&home).expect("ours");
         fill(&home);
         fs::set_permissions(&home, PermissionsExt::from_mode(mode)).expect("ours");
-        let output = support::as_nobody("open", &home);
+        let output = support::as_unprivileged_user("open", &home);
         // So that it can be removed again by a user who is not root.
         fs::set_permissions(&home, PermissionsExt::from_mode(0o755)).expect("ours");
         let said = support::said(&output, "opened ");

@@ -1,6 +1,6 @@
 //! What may be typed.
 
-use crate::own::Own;
+use crate::device::DeviceCommand;
 use actions::Clock;
 use actions::zone::Tz;
 use chrono::NaiveDate;
@@ -268,7 +268,7 @@ pub enum Patient {
     /// Put a mistaken entry right, or list what can be put right
     Correct(Correct),
     #[command(flatten)]
-    Own(Own),
+    DeviceCommand(DeviceCommand),
 }
 
 /// What to put right, and how.
@@ -358,6 +358,6 @@ impl Args {
 
     /// The data folder.
     pub fn home(&self) -> PathBuf {
-        self.home.clone().unwrap_or_else(actions::outside::default_home)
+        self.home.clone().unwrap_or_else(actions::platform::default_home)
     }
 }

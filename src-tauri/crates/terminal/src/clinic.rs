@@ -3,69 +3,69 @@
 use crate::Done;
 use crate::args::{Args, Clinic, Form};
 use crate::out::Out;
-use actions::clinic::{door, issuing, norms, patients, receiving, reviewing};
-use actions::{Answer, Clock, House, Moment, outside};
+use actions::clinic::{issuing, lock, norms, patients, receiving, reviewing};
+use actions::{ActionResult, Clock, DataFolder, Moment, platform};
 use exercises::norms::ClinicTable;
 use serde_json::json;
 use std::path::Path;
 use wire::Failure;
-use wire::clinic::{AddPatient, AskIssue, Outcome, ReviewPage};
-use wire::house::Door;
+use wire::app::LockState;
+use wire::clinic::{AddPatientRequest, IssueRequest, Outcome, ReviewPage};
 
 pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &Clock, out: &mut Out) -> Done {
     let moment = clock.moment();
     if let Clinic::Start { name } = what {
         return start(args, name, passphrase(passphrase_file)?, out);
     }
-    let mut house = House::open(&args.home(), false)?;
-    door::unlock(&mut house, passphrase(passphrase_file)?)?;
+    let mut folder = DataFolder::open(&args.home(), false)?;
+    lock::unlock(&mut folder, passphrase(passphrase_file)?)?;
     match what {
         Clinic::Start { .. } => Ok(true),
         Clinic::Add { code, name } => {
-            patients::add(&mut house, &AddPatient { code: code.clone(), name: name.clone() })?;
+            patients::add(&mut folder, &AddPatientRequest { code: code.clone(), name: name.clone() })?;
             out.say(|_| code.clone(), || json!({ "added": code }));
             Ok(true)
         }
-        Clinic::Issue { code, plan, out: folder } => issue(&mut house, &moment, code, plan, folder, out),
+        Clinic::Issue { code, plan, out: out_folder } => issue(&mut folder, &moment, code, plan, out_folder, out),
         Clinic::Receive { files } => {
-            let read = files.iter().map(|file| (file.display().to_string(), outside::read_received(file)));
+            let read = files.iter().map(|file| (file.display().to_string(), platform::read_received(file)));
             let read = read.collect();
-            receive(&mut house, read, out)
+            receive(&mut folder, read, out)
         }
-        Clinic::Review { code, form } => review(&house, &moment, code, *form, out),
+        Clinic::Review { code, form } => review(&folder, &moment, code, *form, out),
         Clinic::Patients => {
-            for line in patients::list(&house)? {
+            for line in patients::list(&folder)? {
                 out.say(|_| format!("{}\t{}", line.code, line.alarms), || json!(line));
             }
             Ok(true)
         }
         Clinic::Norms { file: Some(file), .. } => {
-            let bytes = outside::read(file, format::norms_file::MOST_BYTES)?;
-            let table = norms::keep(&mut house, &file.display().to_string(), &bytes)?;
+            let bytes = platform::read(file, format::norms_file::MAX_BYTES)?;
+            let table = norms::save(&mut folder, &file.display().to_string(), &bytes)?;
             show_norms(Some(&table), out)
         }
         Clinic::Norms { remove: true, .. } => {
-            let was = norms::remove(&mut house)?;
+            let was = norms::remove(&mut folder)?;
             out.say(|words| words.norms_removed(was).to_owned(), || json!({ "removed": was }));
             Ok(true)
         }
-        Clinic::Norms { .. } => show_norms(norms::kept(&house)?.as_ref(), out),
-        Clinic::Identity => identity(&house, out),
+        Clinic::Norms { .. } => show_norms(norms::load(&folder)?.as_ref(), out),
+        Clinic::Identity => identity(&folder, out),
     }
 }
 
 /// What a plan file needs to clear the alarms that are still open, ready to be copied.
 fn to_clear(page: &ReviewPage) -> String {
     let alarms = page.review.iter().flat_map(|review| &review.alarms).filter(|alarm| !alarm.cleared);
-    let names: Vec<String> = alarms.map(|alarm| format!("\"{}\"", outside::alarm_name(alarm.entry))).collect();
+    let names: Vec<String> = alarms.map(|alarm| format!("\"{}\"", platform::alarm_name(alarm.entry))).collect();
     if names.is_empty() { String::new() } else { format!("\nclear = [{}]\n", names.join(", ")) }
 }
 
 /// The passphrase: the first line of the file, or typed at the terminal without being shown.
-fn passphrase(file: Option<&Path>) -> Answer<String> {
+fn passphrase(file: Option<&Path>) -> ActionResult<String> {
     match file {
         Some(path) => {
-            let bytes = outside::read(path, 4096)?;
+            let bytes = platform::read(path, 4096)?;
             let text = String::from_utf8(bytes).map_err(|_| Failure::FileUnreadable { file: path.display().to_string() })?;
             Ok(text.lines().next().unwrap_or_default().to_owned())
         }
@@ -75,23 +75,23 @@ fn passphrase(file: Option<&Path>) -> Answer<String> {
 
 /// A name or a passphrase that does not do is told before a folder is made.
 fn start(args: &Args, name: &str, passphrase: String, out: &mut Out) -> Done {
-    door::could_start(name, &passphrase)?;
-    let mut house = House::open(&args.home(), true)?;
-    door::start(&mut house, name, passphrase)?;
-    if let Door::Open { clinic, fingerprint } = door::stands(&house)? {
+    lock::could_start(name, &passphrase)?;
+    let mut folder = DataFolder::open(&args.home(), true)?;
+    lock::start(&mut folder, name, passphrase)?;
+    if let LockState::Open { clinic, fingerprint } = lock::state(&folder)? {
         out.say(|_| format!("{clinic}: {fingerprint}"), || json!({ "clinic": clinic, "fingerprint": fingerprint }));
     }
     Ok(true)
 }
 
-fn issue(house: &mut House, moment: &Moment, code: &str, plan: &Path, folder: &Path, out: &mut Out) -> Done {
+fn issue(folder: &mut DataFolder, moment: &Moment, code: &str, plan: &Path, out_folder: &Path, out: &mut Out) -> Done {
     let name = plan.display().to_string();
-    let bytes = outside::read(plan, format::plan_file::MOST_BYTES)?;
+    let bytes = platform::read(plan, format::plan_file::MAX_BYTES)?;
     let text = String::from_utf8(bytes)
         .map_err(|_| format::plan_file::FileFault { line: 0, expected: "it is no text in UTF-8".into() });
     let read = text.and_then(|text| format::plan_file::read(&text, moment.now.date()));
-    let plan = read.map_err(|fault| outside::not_understood(&name, fault))?;
-    let issued = issuing::issue(house, moment, &AskIssue { code: code.to_owned(), plan }, Some(folder))?;
+    let plan = read.map_err(|fault| platform::not_understood(&name, fault))?;
+    let issued = issuing::issue(folder, moment, &IssueRequest { code: code.to_owned(), plan }, Some(out_folder))?;
     out.say(
         |_| issued.files.join("\n"),
         || {
@@ -102,8 +102,8 @@ fn issue(house: &mut House, moment: &Moment, code: &str, plan: &Path, folder: &P
     Ok(true)
 }
 
-fn receive(house: &mut House, files: Vec<(String, Answer<Vec<u8>>)>, out: &mut Out) -> Done {
-    let receipts = receiving::receive(house, files)?;
+fn receive(folder: &mut DataFolder, files: Vec<(String, ActionResult<Vec<u8>>)>, out: &mut Out) -> Done {
+    let receipts = receiving::receive(folder, files)?;
     for receipt in &receipts {
         if let Outcome::Refused(failure) = &receipt.outcome {
             let refusal = out.words.failure(failure);
@@ -121,10 +121,10 @@ fn receive(house: &mut House, files: Vec<(String, Answer<Vec<u8>>)>, out: &mut O
     Ok(receipts.iter().all(|receipt| !matches!(receipt.outcome, Outcome::Refused(_))))
 }
 
-fn review(house: &House, moment: &Moment, code: &str, form: Form, out: &mut Out) -> Done {
-    let page = reviewing::page(house, moment, code)?;
+fn review(folder: &DataFolder, moment: &Moment, code: &str, form: Form, out: &mut Out) -> Done {
+    let page = reviewing::page(folder, moment, code)?;
     if form == Form::Json || out.json() {
-        out.print(&format!("{}\n", outside::review_json(&page)));
+        out.print(&format!("{}\n", platform::review_json(&page)));
     } else {
         let text = out.words.review_text(&page);
         out.print(&text);
@@ -139,8 +139,8 @@ fn show_norms(table: Option<&ClinicTable>, out: &mut Out) -> Done {
     Ok(true)
 }
 
-fn identity(house: &House, out: &mut Out) -> Done {
-    let identity = door::identity(house)?;
+fn identity(folder: &DataFolder, out: &mut Out) -> Done {
+    let identity = lock::identity(folder)?;
     let warning = out.words.text(words::Key::IdentityWarning);
     if out.json() {
         eprintln!("{}", json!({ "warning": warning }));

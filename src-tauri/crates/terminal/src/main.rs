@@ -3,14 +3,14 @@
 //! Exit 0: done. 1: refused, with one sentence on what is wrong and one on what to do, on stderr. 2: wrong usage.
 #![forbid(unsafe_code)]
 
+mod analysis;
 mod args;
 mod catalogue;
 mod clinic;
+mod device;
 mod example;
 mod out;
-mod own;
 mod patient;
-mod sums;
 
 use args::{Area, Args};
 use clap::Parser;
@@ -27,9 +27,9 @@ fn main() -> ExitCode {
     let done = match &args.area {
         Area::Example { what } => example::run(what, &clock, &mut out),
         Area::Catalogue { what } => catalogue::run(what, &mut out),
-        Area::Sway(what) => sums::sway(what, &mut out),
-        Area::Trend(what) => sums::trend(what, &mut out),
-        Area::Proportion(what) => sums::proportion(what, &mut out),
+        Area::Sway(what) => analysis::sway(what, &mut out),
+        Area::Trend(what) => analysis::trend(what, &mut out),
+        Area::Proportion(what) => analysis::proportion(what, &mut out),
         Area::Clinic { what, passphrase_file } => clinic::run(&args, passphrase_file.as_deref(), what, &clock, &mut out),
         Area::Patient { plan, what } => patient::run(&args, *plan, what, &clock, &mut out),
     };

@@ -1,6 +1,6 @@
 //! What is printed, as text or as JSON lines.
 
-use actions::outside;
+use actions::platform;
 use serde_json::Value;
 use std::io::Write;
 use wire::Failure;
@@ -16,7 +16,7 @@ pub struct Out {
 impl Out {
     /// Text, or one JSON object a line.
     pub fn new(json: bool) -> Out {
-        Out { json, words: Words::new(outside::lang()) }
+        Out { json, words: Words::new(platform::lang()) }
     }
 
     /// Whether JSON is wanted.

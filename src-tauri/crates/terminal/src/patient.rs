@@ -3,9 +3,9 @@
 use crate::Done;
 use crate::args::{Args, Correct, Patient};
 use crate::out::Out;
-use actions::patient::{correcting, deeds, sealing, taking, today};
+use actions::patient::{correcting, import_runs, sealing, taking, today};
 use actions::zone::{self, Tz};
-use actions::{Answer, Clock, House, Moment, outside};
+use actions::{ActionResult, Clock, DataFolder, Moment, platform};
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use exercises::id::PlanId;
 use exercises::slots;
@@ -13,8 +13,8 @@ use exercises::time::Stamp;
 use serde_json::json;
 use std::path::Path;
 use wire::Failure;
-use wire::house::Role;
-use wire::patient::{CardSource, CorrectAsk, LookBack, SealAsk, TakeAsk};
+use wire::app::Role;
+use wire::patient::{CardSource, CorrectRequest, CorrectableRequest, SealRequest, TakeCardRequest};
 use words::Key;
 use words::review::Names;
 
@@ -26,27 +26,27 @@ pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, ou
         Patient::Record { runs } => record(args, which, runs, &moment, out),
         Patient::Now => now(args, &moment, out),
         Patient::Summary { from, until, note, out: path, frames } => {
-            let mut house = House::open(&args.home(), false)?;
-            let plan = actions::patient::plans::one(&house, which)?.plan().id;
-            let ask = SealAsk { plan, from: *from, until: *until, note: note.clone() };
+            let mut folder = DataFolder::open(&args.home(), false)?;
+            let plan = actions::patient::plans::one(&folder, which)?.plan().id;
+            let request = SealRequest { plan, from: *from, until: *until, note: note.clone() };
             let saved = match frames {
-                Some(dir) => sealing::seal_to_frames(&mut house, &moment, &ask, dir, path.as_deref())?,
-                None => vec![sealing::seal(&mut house, &moment, &ask, path.as_deref())?],
+                Some(dir) => sealing::seal_to_frames(&mut folder, &moment, &request, dir, path.as_deref())?,
+                None => vec![sealing::seal(&mut folder, &moment, &request, path.as_deref())?],
             };
             saved.iter().for_each(|saved| out.say(|_| format!("{} ({} bytes)", saved.path, saved.bytes), || json!(saved)));
             Ok(true)
         }
         Patient::Correct(what) => correct(args, which, what, &moment, out),
-        Patient::Own(what) => crate::own::run(args, which, what, &moment, out),
+        Patient::DeviceCommand(what) => crate::device::run(args, which, what, &moment, out),
     }
 }
 
 fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
-    let bytes = outside::read(card, outside::MOST_PICTURE)?;
-    let source = CardSource::File(outside::to_base64(&bytes));
-    let mut house = house_for(&args.home(), &source)?;
-    let preview = taking::look(&house, &source)?;
-    taking::take(&mut house, moment, &TakeAsk { source, agreed: Vec::new() })?;
+    let bytes = platform::read(card, platform::MAX_PICTURE)?;
+    let source = CardSource::File(platform::to_base64(&bytes));
+    let mut folder = house_for(&args.home(), &source)?;
+    let preview = taking::preview(&folder, &source)?;
+    taking::take(&mut folder, moment, &TakeCardRequest { source, agreed: Vec::new() })?;
     let plan = &preview.plan;
     out.say(
         |words| {
@@ -67,11 +67,11 @@ fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
 }
 
 fn correct(args: &Args, which: Option<PlanId>, what: &Correct, moment: &Moment, out: &mut Out) -> Done {
-    let mut house = House::open(&args.home(), false)?;
-    let (plan, days) = (actions::patient::plans::one(&house, which)?.plan().id, what.days);
+    let mut folder = DataFolder::open(&args.home(), false)?;
+    let (plan, days) = (actions::patient::plans::one(&folder, which)?.plan().id, what.days);
     let page = match what.entry.zip(what.to.correction()) {
-        Some((entry, to)) => correcting::correct(&mut house, moment, &CorrectAsk { plan, entry, to, days })?,
-        None => correcting::page(&house, moment, &LookBack { plan, days })?,
+        Some((entry, to)) => correcting::correct(&mut folder, moment, &CorrectRequest { plan, entry, to, days })?,
+        None => correcting::page(&folder, moment, &CorrectableRequest { plan, days })?,
     };
     if page.entries.is_empty() && !out.json() {
         out.say(|words| words.fill(Key::CorrectNone, &[("n", &days)]), || json!(null));
@@ -91,24 +91,24 @@ fn correct(args: &Args, which: Option<PlanId>, what: &Correct, moment: &Moment, 
 
 /// The data folder that takes the card. A first card is looked at before there is a folder for it or a side is chosen, so
 /// that one that is refused leaves nothing behind.
-fn house_for(home: &Path, source: &CardSource) -> Answer<House> {
-    let mut house = match House::open(home, false) {
+fn house_for(home: &Path, source: &CardSource) -> ActionResult<DataFolder> {
+    let mut folder = match DataFolder::open(home, false) {
         Err(Failure::HomeMissing { .. }) => {
-            taking::look_before_choosing(source)?;
-            House::open(home, true)?
+            taking::preview_before_role(source)?;
+            DataFolder::open(home, true)?
         }
         opened => opened?,
     };
-    if house.role().is_none() {
-        taking::look_before_choosing(source)?;
+    if folder.role().is_none() {
+        taking::preview_before_role(source)?;
     }
-    house.choose(Role::Patient)?;
-    Ok(house)
+    folder.choose_role(Role::Patient)?;
+    Ok(folder)
 }
 
 fn slots(args: &Args, which: Option<PlanId>, from: NaiveDate, days: u16, place: Tz, out: &mut Out) -> Done {
-    let house = House::open(&args.home(), false)?;
-    let one = actions::patient::plans::one(&house, which)?;
+    let folder = DataFolder::open(&args.home(), false)?;
+    let one = actions::patient::plans::one(&folder, which)?;
     let around = from.and_hms_opt(12, 0, 0).unwrap_or_default().and_utc().timestamp();
     let offsets = zone::offsets(place, around);
     for day in from.iter_days().take(days.into()) {
@@ -138,20 +138,20 @@ pub(crate) fn instant(stamp: Stamp) -> String {
 
 fn record(args: &Args, which: Option<PlanId>, runs: &Path, moment: &Moment, out: &mut Out) -> Done {
     let name = runs.display().to_string();
-    let bytes = outside::read(runs, format::runs_file::MOST_BYTES)?;
+    let bytes = platform::read(runs, format::runs_file::MAX_BYTES)?;
     let read = String::from_utf8(bytes)
         .map_err(|_| format::plan_file::FileFault { line: 0, expected: "it is no text in UTF-8".into() });
-    let deeds = read.and_then(|text| format::runs_file::read(&text));
-    let deeds = deeds.map_err(|fault| outside::not_understood(&name, fault))?;
-    let mut house = House::open(&args.home(), false)?;
-    let recorded = deeds::record(&mut house, which, &moment.zone, &name, &deeds)?;
+    let entries = read.and_then(|text| format::runs_file::read(&text));
+    let entries = entries.map_err(|fault| platform::not_understood(&name, fault))?;
+    let mut folder = DataFolder::open(&args.home(), false)?;
+    let recorded = import_runs::record(&mut folder, which, &moment.zone, &name, &entries)?;
     out.say(|_| format!("{recorded}"), || json!({ "recorded": recorded }));
     Ok(true)
 }
 
 fn now(args: &Args, moment: &Moment, out: &mut Out) -> Done {
-    let house = House::open(&args.home(), false)?;
-    let page = today::page(&house, moment)?;
+    let folder = DataFolder::open(&args.home(), false)?;
+    let page = today::page(&folder, moment)?;
     out.say(
         |words| {
             let knots = page.string.iter().map(|knot| format!("{} {}", words.minute(knot.minute), words.mark(knot.mark)));

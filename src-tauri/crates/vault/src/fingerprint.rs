@@ -26,7 +26,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn it_stays_the_same_for_the_same_keys() {
+    fn the_same_keys_have_the_same_fingerprint() {
         // Computed once; patients compare it with what stands on their card.
         assert_eq!(fingerprint(&[1; 32], &[2; 32]), "EKMT-QFG6-FCEN-9CHW");
     }

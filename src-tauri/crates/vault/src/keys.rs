@@ -24,7 +24,7 @@ const HEAD: usize = 4 + 1 + 8;
 /// Three keys.
 const MATERIAL: usize = 3 * 32;
 /// Most bytes of a key file; it has about three hundred.
-const MOST_BYTES: usize = 4096;
+const MAX_BYTES: usize = 4096;
 
 /// A clinic's keys, opened. Masked in debug output, wiped when dropped.
 pub struct Keys {
@@ -107,7 +107,7 @@ pub enum KeysFault {
     #[error("the passphrase is another")]
     WrongPassphrase,
     /// Trying a passphrase asks for more work than this program does.
-    #[error("a passphrase costs 2^{asked}, over the limit of 2^{}", Cost::MOST_READ.log_n())]
+    #[error("a passphrase costs 2^{asked}, over the limit of 2^{}", Cost::MAX_READ.log_n())]
     TooCostly {
         /// The exponent that the file asks for.
         asked: u8,
@@ -167,7 +167,7 @@ fn frame(sealed: &[u8]) -> Vec<u8> {
 /// # Errors
 /// [`KeysFault`], all but those that need the passphrase.
 pub fn age_file(file: &[u8]) -> Result<&[u8], KeysFault> {
-    if file.len() > MOST_BYTES {
+    if file.len() > MAX_BYTES {
         return Err(KeysFault::NotKeys);
     }
     let rest = file.strip_prefix(&MAGIC).ok_or(KeysFault::NotKeys)?;
@@ -187,14 +187,14 @@ pub fn open(file: &[u8], passphrase: &Passphrase) -> Result<Keys, KeysFault> {
     let sealed = age_file(file)?;
     let decryptor = age::Decryptor::new_buffered(sealed).map_err(|_| KeysFault::Damaged)?;
     let mut identity = age::scrypt::Identity::new(passphrase.for_age());
-    identity.set_max_work_factor(Cost::MOST_READ.log_n());
+    identity.set_max_work_factor(Cost::MAX_READ.log_n());
     let reader = decryptor.decrypt(once(&identity as &dyn age::Identity)).map_err(|fault| match fault {
         age::DecryptError::DecryptionFailed => KeysFault::WrongPassphrase,
         age::DecryptError::ExcessiveWork { required, .. } => KeysFault::TooCostly { asked: required },
         _ => KeysFault::Damaged,
     })?;
-    let mut plain = Zeroizing::new(Vec::with_capacity(MOST_BYTES));
-    reader.take(MOST_BYTES as u64).read_to_end(&mut plain).map_err(|_| KeysFault::Damaged)?;
+    let mut plain = Zeroizing::new(Vec::with_capacity(MAX_BYTES));
+    reader.take(MAX_BYTES as u64).read_to_end(&mut plain).map_err(|_| KeysFault::Damaged)?;
     match plain.split_first() {
         Some((&VERSION, material)) if material.len() == MATERIAL => {
             let mut kept = Zeroizing::new([0; MATERIAL]);

@@ -37,11 +37,11 @@ impl Cost {
     /// What is written: 64 MiB and a fifth of a second on a small computer.
     pub const WRITTEN: Cost = Cost(16);
     /// The most that is read: 256 MiB. A file that asks for more is refused before any work.
-    pub const MOST_READ: Cost = Cost(18);
+    pub const MAX_READ: Cost = Cost(18);
 
-    /// Another cost, from 1 (no protection, for tests) up to [`Cost::MOST_READ`].
+    /// Another cost, from 1 (no protection, for tests) up to [`Cost::MAX_READ`].
     pub fn new(log_n: u8) -> Option<Cost> {
-        (1..=Cost::MOST_READ.0).contains(&log_n).then_some(Cost(log_n))
+        (1..=Cost::MAX_READ.0).contains(&log_n).then_some(Cost(log_n))
     }
 
     /// The exponent.
@@ -63,6 +63,6 @@ mod tests {
     #[test]
     fn a_cost_outside_what_is_read_cannot_be_made() {
         assert_eq!((Cost::new(0), Cost::new(19)), (None, None));
-        assert_eq!(Cost::new(18), Some(Cost::MOST_READ));
+        assert_eq!(Cost::new(18), Some(Cost::MAX_READ));
     }
 }

@@ -39,7 +39,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn no_two_are_alike() {
+    fn no_two_random_names_are_alike() {
         assert_ne!(plan_id(), plan_id());
         assert_ne!(log_id(), log_id());
         assert_ne!(transfer(), transfer());

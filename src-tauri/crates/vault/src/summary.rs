@@ -8,7 +8,7 @@ use age::DecryptError;
 use exercises::id::PlanId;
 use exercises::summary::Summary;
 use format::card::PairingSecret;
-use format::summary::{Letter, MOST_LETTER, MOST_SEALED, SummaryFault, read, write};
+use format::summary::{Letter, MAX_LETTER, MAX_SEALED, SummaryFault, read, write};
 use hmac::Mac;
 use std::io::Read;
 use std::iter::once;
@@ -100,8 +100,8 @@ pub fn open(
 
 /// The whole plaintext of an age file for `identity`.
 fn decrypt(sealed: &[u8], identity: &age::x25519::Identity) -> Result<Vec<u8>, OpenFault> {
-    if sealed.len() > MOST_SEALED {
-        return Err(OpenFault::TooBig { most: MOST_SEALED });
+    if sealed.len() > MAX_SEALED {
+        return Err(OpenFault::TooBig { most: MAX_SEALED });
     }
     if !sealed.starts_with(AGE) {
         let begun = !sealed.is_empty() && AGE.starts_with(sealed);
@@ -116,8 +116,8 @@ fn decrypt(sealed: &[u8], identity: &age::x25519::Identity) -> Result<Vec<u8>, O
         _ => OpenFault::Damaged,
     })?;
     let mut plain = Vec::new();
-    reader.take(MOST_LETTER as u64 + 1).read_to_end(&mut plain).map_err(|_| OpenFault::Damaged)?;
-    if plain.len() > MOST_LETTER { Err(OpenFault::TooBig { most: MOST_LETTER }) } else { Ok(plain) }
+    reader.take(MAX_LETTER as u64 + 1).read_to_end(&mut plain).map_err(|_| OpenFault::Damaged)?;
+    if plain.len() > MAX_LETTER { Err(OpenFault::TooBig { most: MAX_LETTER }) } else { Ok(plain) }
 }
 
 #[cfg(test)]

@@ -63,8 +63,8 @@ fn a_card_is_not_signed_for_other_keys() {
 #[test]
 fn a_card_that_no_one_could_read_is_not_issued() {
     let mut card = of_this_clinic(support::card(1));
-    card.own = vec!["x".repeat(card::MOST_CONTENTS)];
-    let too_big = CardFault::TooBig { most: card::MOST_CONTENTS };
+    card.own = vec!["x".repeat(card::MAX_CONTENTS)];
+    let too_big = CardFault::TooBig { most: card::MAX_CONTENTS };
     assert_eq!(issue(&KEYS, &card), Err(IssueFault::Contents(too_big)));
 }
 

@@ -21,7 +21,7 @@ proptest! {
     }
 
     #[test]
-    fn any_bytes_are_answered(sealed: Vec<u8>) {
+    fn any_bytes_give_a_value_or_a_fault(sealed: Vec<u8>) {
         prop_assert!(open(&KEYS, "plan", b"1", &sealed).is_err());
     }
 }

@@ -7,7 +7,7 @@ use age::x25519::{Identity, Recipient};
 use exercises::id::PlanId;
 use exercises::summary::Summary;
 use format::card::PairingSecret;
-use format::summary::{Letter, MOST_CONTENTS, MOST_SEALED, SummaryFault, write};
+use format::summary::{Letter, MAX_CONTENTS, MAX_SEALED, SummaryFault, write};
 use hkdf::Hkdf;
 use hmac::{Hmac, Mac};
 use proptest::prelude::*;
@@ -72,7 +72,7 @@ proptest! {
     }
 
     #[test]
-    fn any_bytes_are_answered(bytes: Vec<u8>) {
+    fn any_bytes_give_a_value_or_a_fault(bytes: Vec<u8>) {
         prop_assert!(opened(&bytes).is_err());
         prop_assert!(opened(&[b"age-encryption.org/v1\n".as_slice(), &bytes].concat()).is_err());
         prop_assert!(opened(&age::encrypt(&to(&KEYS), &bytes).expect("sealed")).is_err());
@@ -159,7 +159,7 @@ fn every_field_of_the_letter_is_under_the_tag() {
 #[test]
 fn contents_are_refused_by_name_also_from_a_holder_of_the_card() {
     let bomb = |letter: &mut Letter| letter.body.packed = miniz_oxide::deflate::compress_to_vec(&vec![0; 60_000_000], 9);
-    let too_big = SummaryFault::TooBig { most: MOST_CONTENTS };
+    let too_big = SummaryFault::TooBig { most: MAX_CONTENTS };
     assert_eq!(opened(&letter_with(bomb)), Err(OpenFault::Contents(too_big)));
     let rubbish = |letter: &mut Letter| letter.body.packed = vec![0xFF; 40];
     let packing = SummaryFault::Malformed { field: "packing" };
@@ -195,8 +195,8 @@ fn a_file_under_a_passphrase_is_refused_before_any_work() {
 #[test]
 fn files_over_the_limit_are_refused_by_their_length() {
     let mut big = sealed(&support::six_weeks());
-    big.resize(MOST_SEALED + 1, 0);
-    assert_eq!(opened(&big), Err(OpenFault::TooBig { most: MOST_SEALED }));
+    big.resize(MAX_SEALED + 1, 0);
+    assert_eq!(opened(&big), Err(OpenFault::TooBig { most: MAX_SEALED }));
 }
 
 #[test]

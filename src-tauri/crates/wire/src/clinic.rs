@@ -30,7 +30,7 @@ pub struct ShowReview;
 
 /// A new clinic. The passphrase is never stored.
 #[derive(Clone, Serialize, Deserialize)]
-pub struct ClinicName {
+pub struct StartClinicRequest {
     /// The clinic's name, as patients will see it.
     pub name: String,
     /// The passphrase.
@@ -44,7 +44,7 @@ pub struct Passphrase {
     pub passphrase: String,
 }
 
-impl std::fmt::Debug for ClinicName {
+impl std::fmt::Debug for StartClinicRequest {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.debug_struct("ClinicName").field("name", &self.name).finish_non_exhaustive()
     }
@@ -65,7 +65,7 @@ pub struct PatientCode {
 
 /// A new patient.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct AddPatient {
+pub struct AddPatientRequest {
     /// The code.
     pub code: String,
     /// A name, only for this store; never on a card or in a summary.
@@ -93,7 +93,7 @@ pub struct PlanDraft {
     /// The next revision: the last plan carried over by [`exercises::draft::next`], or [`exercises::draft::first`].
     pub plan: Plan,
     /// Numbers given in any of its revisions: none of them is given again.
-    pub used: exercises::draft::Used,
+    pub used: exercises::draft::UsedNumbers,
     /// So many of its stance times, from the first, are of earlier visits ([`exercises::draft::Draft::earlier`]).
     pub earlier: usize,
     /// The catalogue.
@@ -106,7 +106,7 @@ pub struct PlanDraft {
 
 /// Issue a plan to a patient.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct AskIssue {
+pub struct IssueRequest {
     /// The patient's code.
     pub code: String,
     /// The plan; id, revision, clinic's name and day of issue are set by the store.
@@ -132,7 +132,7 @@ pub struct IssuedCard {
 
 /// Summaries to receive.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct AskReceive {
+pub struct ReceiveRequest {
     /// File names with their bytes in Base64.
     pub files: Vec<(String, String)>,
 }

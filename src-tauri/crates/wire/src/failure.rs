@@ -199,7 +199,8 @@ pub enum Failure {
     /// The slot does not exist or is already filled.
     NoSuchSlot,
     /// An alarm holds the item back.
-    HeldBack(Trouble),
+    #[serde(rename = "HeldBack")]
+    Paused(Trouble),
     /// The period holds no day.
     EmptyPeriod,
     /// A number is out of its range.
@@ -214,7 +215,7 @@ pub enum Failure {
         /// The most of them.
         most: u8,
     },
-    /// Nothing falls due any more, or an alarm holds back all of it.
+    /// Nothing falls due any more, or an alarm pauses all of it.
     NothingAhead,
     /// Everything would be erased, and nobody said yes to that.
     NotConfirmed {

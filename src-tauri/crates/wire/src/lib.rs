@@ -4,10 +4,10 @@
 //! test of the shell compares it with the app manifest and the handlers. Values cross as JSON.
 #![forbid(unsafe_code)]
 
+pub mod app;
 pub mod clinic;
+pub mod device;
 pub mod failure;
-pub mod house;
-pub mod own;
 pub mod patient;
 
 pub use failure::Failure;
@@ -40,66 +40,66 @@ macro_rules! commands {
     };
 }
 
+use app::{AppState, RoleRequest, SampleRequest};
 use clinic::{
-    AddPatient, AskIssue, AskReceive, ClinicName, IssuedCard, Passphrase, PatientCode, PatientLine, PlanDraft, Receipt,
-    ReviewPage,
+    AddPatientRequest, IssueRequest, IssuedCard, Passphrase, PatientCode, PatientLine, PlanDraft, Receipt, ReceiveRequest,
+    ReviewPage, StartClinicRequest,
 };
-use exercises::ask::Question;
+use device::{AtLoginRequest, BackgroundState, EraseRequest, MeetingRequest, QuietTimesRequest, Reminders};
 use exercises::catalogue::Exercise;
 use exercises::plan::check::Problem;
+use exercises::questions::Question;
 use exercises::summary::Summary;
 use exercises::sway::Sample;
 use exercises::today::Today;
-use house::{Around, RoleChoice, Situation};
-use own::{AtLogin, EraseAsk, MeetingAsk, QuietTimes, Reminders, Stay};
 use patient::{
-    Answer, CardPreview, CardSource, CorrectAsk, CorrectPage, Excusing, LeavingOut, LookBack, PlanPage, RecordPage,
-    RunScript, Saved, SealAsk, SlotAsk, TakeAsk, TroubleAsk,
+    CardPreview, CardSource, CorrectPage, CorrectRequest, CorrectableRequest, DaysOffRequest, PlanPage, QuestionAnswer,
+    RecordPage, RunScript, Saved, SealRequest, SkipRequest, SlotRequest, TakeCardRequest, TroubleRequest,
 };
 
 commands! {
-    house::Situate = "situation" (()) -> Situation;
-    house::ChooseRole = "choose_role" (RoleChoice) -> Situation;
-    house::LookAround = "look_around" (Around) -> Situation;
-    house::ShowCatalogue = "catalogue" (()) -> Vec<Exercise>;
+    app::ShowAppState = "app_state" (()) -> AppState;
+    app::ChooseRole = "choose_role" (RoleRequest) -> AppState;
+    app::ShowSample = "show_sample" (SampleRequest) -> AppState;
+    app::ShowCatalogue = "catalogue" (()) -> Vec<Exercise>;
 
     patient::ReadCard = "read_card" (CardSource) -> CardPreview;
-    patient::TakeCard = "take_card" (TakeAsk) -> Today;
+    patient::TakeCard = "take_card" (TakeCardRequest) -> Today;
     patient::ShowToday = "today" (()) -> Today;
     patient::ShowPlan = "plan" (()) -> Vec<PlanPage>;
-    patient::Begin = "begin" (patient::BeginAsk) -> RunScript;
+    patient::Begin = "begin" (patient::BeginRequest) -> RunScript;
     patient::Checkpoint = "checkpoint" (patient::RunSnapshot) -> Vec<Question>;
-    patient::KeepSensed = "keep_sensed" (patient::SensedTrial) -> ();
+    patient::SaveSensed = "save_sensed" (patient::SensedTrial) -> ();
     patient::Replay = "replay" (()) -> Vec<Vec<Sample>>;
-    patient::PutOff = "put_off" (SlotAsk) -> Today;
-    patient::LeaveOut = "leave_out" (LeavingOut) -> Today;
-    patient::DidIt = "did_it" (SlotAsk) -> Today;
-    patient::Excuse = "excuse" (Excusing) -> Today;
-    patient::GiveAnswer = "answer" (Answer) -> Today;
-    patient::RaiseTrouble = "trouble" (TroubleAsk) -> Today;
+    patient::PutOff = "put_off" (SlotRequest) -> Today;
+    patient::SkipSlot = "skip_slot" (SkipRequest) -> Today;
+    patient::DidIt = "did_it" (SlotRequest) -> Today;
+    patient::TakeDaysOff = "take_days_off" (DaysOffRequest) -> Today;
+    patient::GiveAnswer = "answer" (QuestionAnswer) -> Today;
+    patient::RaiseTrouble = "trouble" (TroubleRequest) -> Today;
     patient::ShowRecord = "record" (()) -> Vec<RecordPage>;
-    patient::PreviewSummary = "preview_summary" (SealAsk) -> Summary;
-    patient::SealSummary = "seal_summary" (SealAsk) -> Saved;
-    patient::ShowFrames = "show_frames" (SealAsk) -> Vec<String>;
-    patient::ShowCorrectable = "correctable" (LookBack) -> CorrectPage;
-    patient::Correct = "correct" (CorrectAsk) -> CorrectPage;
+    patient::PreviewSummary = "preview_summary" (SealRequest) -> Summary;
+    patient::SealSummary = "seal_summary" (SealRequest) -> Saved;
+    patient::ShowFrames = "show_frames" (SealRequest) -> Vec<String>;
+    patient::ShowCorrectable = "correctable" (CorrectableRequest) -> CorrectPage;
+    patient::Correct = "correct" (CorrectRequest) -> CorrectPage;
 
-    own::ShowReminders = "reminders" (()) -> Reminders;
-    own::SetReminders = "set_reminders" (QuietTimes) -> Reminders;
-    own::Meeting = "meeting" (MeetingAsk) -> Reminders;
-    own::ExportMine = "export_mine" (()) -> Vec<Saved>;
-    own::ExportCalendar = "export_calendar" (()) -> Saved;
-    own::EraseEverything = "erase_everything" (EraseAsk) -> Situation;
-    own::ShowStay = "stay" (()) -> Stay;
-    own::SetAtLogin = "set_at_login" (AtLogin) -> Stay;
+    device::ShowReminders = "reminders" (()) -> Reminders;
+    device::SetReminders = "set_reminders" (QuietTimesRequest) -> Reminders;
+    device::Meeting = "meeting" (MeetingRequest) -> Reminders;
+    device::ExportOwnData = "export_own_data" (()) -> Vec<Saved>;
+    device::ExportCalendar = "export_calendar" (()) -> Saved;
+    device::EraseEverything = "erase_everything" (EraseRequest) -> AppState;
+    device::ShowBackgroundState = "background_state" (()) -> BackgroundState;
+    device::SetAtLogin = "set_at_login" (AtLoginRequest) -> BackgroundState;
 
-    clinic::Start = "clinic_start" (ClinicName) -> Situation;
-    clinic::Unlock = "clinic_unlock" (Passphrase) -> Situation;
+    clinic::Start = "clinic_start" (StartClinicRequest) -> AppState;
+    clinic::Unlock = "clinic_unlock" (Passphrase) -> AppState;
     clinic::ShowPatients = "patients" (()) -> Vec<PatientLine>;
-    clinic::Add = "add_patient" (AddPatient) -> Vec<PatientLine>;
+    clinic::Add = "add_patient" (AddPatientRequest) -> Vec<PatientLine>;
     clinic::BeginPlan = "draft" (PatientCode) -> PlanDraft;
-    clinic::CheckPlan = "check_plan" (AskIssue) -> Vec<Problem>;
-    clinic::Issue = "issue" (AskIssue) -> IssuedCard;
-    clinic::Receive = "receive" (AskReceive) -> Vec<Receipt>;
+    clinic::CheckPlan = "check_plan" (IssueRequest) -> Vec<Problem>;
+    clinic::Issue = "issue" (IssueRequest) -> IssuedCard;
+    clinic::Receive = "receive" (ReceiveRequest) -> Vec<Receipt>;
     clinic::ShowReview = "review" (PatientCode) -> ReviewPage;
 }

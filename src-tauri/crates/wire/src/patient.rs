@@ -5,7 +5,7 @@ use exercises::alarm::Trouble;
 use exercises::catalogue::Exercise;
 use exercises::correct::{Correctable, Correction};
 use exercises::id::{ActivityId, ComplaintId, ItemId, PlanId, RunId};
-use exercises::log::{Barrier, Excuse as Why};
+use exercises::log::{Barrier, DayOffReason as Why};
 use exercises::plan::{Plan, Schedule};
 use exercises::review::Review;
 use exercises::run::Run;
@@ -26,17 +26,17 @@ pub struct Begin;
 /// Command: log a run as far as it got.
 pub struct Checkpoint;
 /// Command: keep what the sensor said about a trial.
-pub struct KeepSensed;
+pub struct SaveSensed;
 /// Command: recorded trials to be replayed as if they came from the sensor.
 pub struct Replay;
 /// Command: put a slot's reminder off.
 pub struct PutOff;
-/// Command: leave a slot out.
-pub struct LeaveOut;
+/// Command: skip a slot.
+pub struct SkipSlot;
 /// Command: "I already did it".
 pub struct DidIt;
-/// Command: excuse days.
-pub struct Excuse;
+/// Command: take days off.
+pub struct TakeDaysOff;
 /// Command: answer a question.
 pub struct GiveAnswer;
 /// Command: "Something is wrong".
@@ -82,7 +82,7 @@ pub struct CardPreview {
 
 /// Take a card.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct TakeAsk {
+pub struct TakeCardRequest {
     /// The card again.
     pub source: CardSource,
     /// Schedules that the person agreed to, where they differ from the card's.
@@ -98,13 +98,13 @@ pub struct PlanPage {
     pub fingerprint: String,
     /// The exercises of its items.
     pub exercises: Vec<Exercise>,
-    /// Items held back by an alarm.
-    pub held_back: Vec<(ItemId, Trouble)>,
+    /// Items paused by an alarm.
+    pub paused: Vec<(ItemId, Trouble)>,
 }
 
 /// Begin a run of an item.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct BeginAsk {
+pub struct BeginRequest {
     /// The plan.
     pub plan: PlanId,
     /// Its item.
@@ -156,7 +156,7 @@ pub struct SensedTrial {
 
 /// The answer to a question.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub enum Answer {
+pub enum QuestionAnswer {
     /// Pain.
     Pain {
         /// The plan.
@@ -190,16 +190,16 @@ pub enum Answer {
 
 /// One slot of one plan.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct SlotAsk {
+pub struct SlotRequest {
     /// The plan.
     pub plan: PlanId,
     /// The slot.
     pub slot: SlotRef,
 }
 
-/// Leave a slot out.
+/// Skips a slot.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct LeavingOut {
+pub struct SkipRequest {
     /// The plan.
     pub plan: PlanId,
     /// The slot.
@@ -208,9 +208,9 @@ pub struct LeavingOut {
     pub reason: Barrier,
 }
 
-/// Excuse a stretch of days.
+/// Take a stretch of days off.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Excusing {
+pub struct DaysOffRequest {
     /// The plan.
     pub plan: PlanId,
     /// First day.
@@ -223,7 +223,7 @@ pub struct Excusing {
 
 /// Something is wrong.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct TroubleAsk {
+pub struct TroubleRequest {
     /// The plan.
     pub plan: PlanId,
     /// What.
@@ -247,7 +247,7 @@ pub struct RecordPage {
 
 /// Seal a summary.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct SealAsk {
+pub struct SealRequest {
     /// The plan.
     pub plan: PlanId,
     /// First day; the plan's start if none.
@@ -260,7 +260,7 @@ pub struct SealAsk {
 
 /// The last days of one plan.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct LookBack {
+pub struct CorrectableRequest {
     /// The plan.
     pub plan: PlanId,
     /// So many days, today among them.
@@ -280,7 +280,7 @@ pub struct CorrectPage {
 
 /// Put one entry right.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct CorrectAsk {
+pub struct CorrectRequest {
     /// The plan.
     pub plan: PlanId,
     /// The entry's number.

@@ -53,9 +53,9 @@ impl Words {
 
     /// "Mon"; bit 0 is Monday.
     pub fn weekday_short(self, bit: u8) -> String {
-        const NAMES: [Key; 7] =
+        const NAMES_WIDTH: [Key; 7] =
             [Key::Monday, Key::Tuesday, Key::Wednesday, Key::Thursday, Key::Friday, Key::Saturday, Key::Sunday];
-        self.text(NAMES[usize::from(bit % 7)]).chars().take(3).collect()
+        self.text(NAMES_WIDTH[usize::from(bit % 7)]).chars().take(3).collect()
     }
 
     /// "A full day: 11 times, about 14 minutes." Nothing for an empty plan.
@@ -63,7 +63,7 @@ impl Words {
         let whole = |item: &exercises::plan::Item| {
             let exercise = exercises.iter().find(|exercise| exercise.id == item.exercise)?;
             let times = item.schedule.pattern.minutes().len() as u32;
-            Some((times, times * item.dose.whole_s(exercise.side)))
+            Some((times, times * item.dose.total_s(exercise.side)))
         };
         let (times, seconds) = plan.items.iter().filter_map(whole).fold((0, 0), |sum, one| (sum.0 + one.0, sum.1 + one.1));
         let takes = self.takes(seconds).to_lowercase();
@@ -98,7 +98,7 @@ pub fn item_of(problem: &Problem) -> Option<ItemId> {
 
 /// Where on the composing page a problem is put right.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Spot {
+pub enum PlanSection {
     /// At its item.
     Item(ItemId),
     /// At "Balance at home".
@@ -114,16 +114,16 @@ pub enum Spot {
 }
 
 /// Where on the composing page `problem` is put right.
-pub fn spot(problem: &Problem) -> Spot {
+pub fn section_of(problem: &Problem) -> PlanSection {
     use exercises::plan::check::TextPlace;
     match problem {
         Problem::AgeMissing | Problem::NotTicked(_) | Problem::NoStanceBaseline(_) | Problem::StanceTooShort(_) => {
-            Spot::Balance
+            PlanSection::Balance
         }
-        Problem::Text { what: TextPlace::Complaint | TextPlace::Activity, .. } | Problem::Score => Spot::Named,
-        Problem::Text { what: TextPlace::Aftercare, .. } => Spot::Aftercare,
-        Problem::ReviewDate => Spot::Visit,
-        other => item_of(other).map_or(Spot::Whole, Spot::Item),
+        Problem::Text { what: TextPlace::Complaint | TextPlace::Activity, .. } | Problem::Score => PlanSection::Named,
+        Problem::Text { what: TextPlace::Aftercare, .. } => PlanSection::Aftercare,
+        Problem::ReviewDate => PlanSection::Visit,
+        other => item_of(other).map_or(PlanSection::Whole, PlanSection::Item),
     }
 }
 
@@ -187,11 +187,11 @@ mod tests {
 
     #[test]
     fn a_problem_is_put_right_where_its_field_is() {
-        assert_eq!(spot(&Problem::NotTicked(vec![Risk::NumbFeet])), Spot::Balance);
-        assert_eq!(spot(&Problem::NoStanceBaseline(ItemId(1))), Spot::Balance);
-        assert_eq!(spot(&Problem::GateClosed(ItemId(1))), Spot::Item(ItemId(1)));
-        assert_eq!(spot(&Problem::ReviewDate), Spot::Visit);
-        assert_eq!(spot(&Problem::NoItem), Spot::Whole);
+        assert_eq!(section_of(&Problem::NotTicked(vec![Risk::NumbFeet])), PlanSection::Balance);
+        assert_eq!(section_of(&Problem::NoStanceBaseline(ItemId(1))), PlanSection::Balance);
+        assert_eq!(section_of(&Problem::GateClosed(ItemId(1))), PlanSection::Item(ItemId(1)));
+        assert_eq!(section_of(&Problem::ReviewDate), PlanSection::Visit);
+        assert_eq!(section_of(&Problem::NoItem), PlanSection::Whole);
     }
 
     #[test]

@@ -70,7 +70,7 @@ impl Words {
             Lang::En => &EN,
             Lang::Es => &ES,
         };
-        self.tell(names[day.month0() as usize])
+        self.as_shown(names[day.month0() as usize])
     }
 }
 

@@ -43,7 +43,7 @@ impl Words {
 
     /// A text without places.
     pub fn text(self, key: Key) -> &'static str {
-        self.tell(match self.lang {
+        self.as_shown(match self.lang {
             Lang::En => en::text(key),
             Lang::Es => es::text(key),
         })
@@ -55,13 +55,13 @@ impl Words {
     }
 
     /// Every text of a language goes through here.
-    pub(crate) fn tell(self, text: &'static str) -> &'static str {
+    pub(crate) fn as_shown(self, text: &'static str) -> &'static str {
         if self.pseudo { pseudo::text(text) } else { text }
     }
 
     /// So does every sentence that a language made of values by itself.
-    pub(crate) fn tell_made(self, text: String) -> String {
-        if self.pseudo { pseudo::say(&text) } else { text }
+    pub(crate) fn owned_as_shown(self, text: String) -> String {
+        if self.pseudo { pseudo::expanded(&text) } else { text }
     }
 }
 

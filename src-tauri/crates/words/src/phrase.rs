@@ -4,7 +4,7 @@ use crate::{Key, Words};
 use exercises::alarm::Trouble;
 use exercises::catalogue::{Dose, Eyes, Surface};
 use exercises::history::Mark;
-use exercises::log::{Barrier, Excuse};
+use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, Days, Leg, Pattern, Schedule, Side};
 use wire::clinic::{Outcome, Receipt};
 
@@ -47,13 +47,13 @@ impl Words {
 
     /// "Monday to Friday".
     pub fn days(self, days: Days) -> String {
-        const NAMES: [Key; 7] =
+        const NAMES_WIDTH: [Key; 7] =
             [Key::Monday, Key::Tuesday, Key::Wednesday, Key::Thursday, Key::Friday, Key::Saturday, Key::Sunday];
         match days {
             Days::ALL => self.text(Key::EveryDay).to_owned(),
             Days::WORKDAYS => self.text(Key::Workdays).to_owned(),
             Days(set) => {
-                let names = NAMES.iter().enumerate().filter(|(bit, _)| set & (1 << bit) != 0);
+                let names = NAMES_WIDTH.iter().enumerate().filter(|(bit, _)| set & (1 << bit) != 0);
                 names.map(|(_, key)| self.text(*key)).collect::<Vec<_>>().join(", ")
             }
         }
@@ -110,11 +110,11 @@ impl Words {
             Mark::Partly(share) => {
                 return self.fill(Key::MarkPartly, &[("done", &share.done), ("of", &share.of)]);
             }
-            Mark::LeftOut(reason) => return self.fill(Key::MarkLeftOut, &[("reason", &self.barrier(reason))]),
-            Mark::Excused(why) => return self.fill(Key::MarkExcused, &[("reason", &self.excuse(why))]),
+            Mark::Skipped(reason) => return self.fill(Key::MarkLeftOut, &[("reason", &self.barrier(reason))]),
+            Mark::DayOff(why) => return self.fill(Key::MarkExcused, &[("reason", &self.day_off_reason(why))]),
             Mark::Done => Key::MarkDone,
-            Mark::HeldBack => Key::MarkHeldBack,
-            Mark::PassedBy => Key::MarkPassedBy,
+            Mark::Paused => Key::MarkHeldBack,
+            Mark::NotDone => Key::MarkPassedBy,
             Mark::Due => Key::MarkDue,
             Mark::ToCome => Key::MarkToCome,
             Mark::NoSuchHour => Key::MarkNoSuchHour,
@@ -139,13 +139,13 @@ impl Words {
         })
     }
 
-    /// Why days are excused.
-    pub fn excuse(self, why: Excuse) -> &'static str {
+    /// Why days are off.
+    pub fn day_off_reason(self, why: DayOffReason) -> &'static str {
         self.text(match why {
-            Excuse::Ill => Key::ExcuseIll,
-            Excuse::Travelling => Key::ExcuseTravelling,
-            Excuse::Holiday => Key::ExcuseHoliday,
-            Excuse::Other => Key::ExcuseOther,
+            DayOffReason::Ill => Key::ExcuseIll,
+            DayOffReason::Travelling => Key::ExcuseTravelling,
+            DayOffReason::Holiday => Key::ExcuseHoliday,
+            DayOffReason::Other => Key::ExcuseOther,
         })
     }
 

@@ -10,11 +10,11 @@ static SAID: Mutex<BTreeMap<&str, &str>> = Mutex::new(BTreeMap::new());
 /// A text of a language, as the made-up one says it.
 pub fn text(text: &'static str) -> &'static str {
     let mut said = SAID.lock().unwrap_or_else(PoisonError::into_inner);
-    said.entry(text).or_insert_with(|| Box::leak(say(text).into_boxed_str()))
+    said.entry(text).or_insert_with(|| Box::leak(expanded(text).into_boxed_str()))
 }
 
 /// The same of any text. The names of places stay as they are; plural forms are said.
-pub fn say(text: &str) -> String {
+pub fn expanded(text: &str) -> String {
     let mut out = String::with_capacity(text.len() * 2);
     let mut in_name = false;
     for letter in text.chars() {
@@ -57,7 +57,10 @@ mod tests {
 
     #[test]
     fn vowels_are_doubled_and_names_of_places_kept() {
-        assert_eq!(super::say("Hold {name}: {n|# hold|# holds} of {s} s"), "Hòòld {name}: {n|# hòòld|# hòòlds} òòf {s} s");
+        assert_eq!(
+            super::expanded("Hold {name}: {n|# hold|# holds} of {s} s"),
+            "Hòòld {name}: {n|# hòòld|# hòòlds} òòf {s} s"
+        );
         assert_eq!(PSEUDO.fill(Key::DoseHold, &[("n", &3), ("s", &10)]), "3 hòòlds òòf 10 sèècòònds");
     }
 

@@ -6,7 +6,7 @@ use exercises::catalogue::{Dose, ExerciseId};
 use exercises::guide::{Cue, Guide, Moment, Phase, Sound};
 use exercises::id::{ItemId, RunId};
 use exercises::plan::Side;
-use exercises::run::{Doing, Run, RunEnd};
+use exercises::run::{Run, RunEnd, Work};
 use exercises::time::Stamp;
 use std::collections::BTreeSet;
 use std::process::Command;
@@ -80,7 +80,7 @@ fn expected() -> Vec<Cue> {
         end: RunEnd::Going,
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing: Doing::Hold(Vec::new()),
+        work: Work::Hold(Vec::new()),
     };
     let at = |ms: u64| Moment { steady_ms: ms, wall_ms: ms as i64 };
     let mut guide = Guide::new(run, Side::Neither, at(0)).expect("the dose can be guided");

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 use words::Key;
 
-use crate::shared::House;
+use crate::shared::AppContext;
 
 /// A small number between two buttons. `step` is told whether it goes up.
 #[component]
@@ -12,7 +12,7 @@ pub fn Stepper(
     #[prop(into)] value: Signal<i64>,
     step: impl Fn(bool) + Copy + 'static,
 ) -> impl IntoView {
-    let words = House::here().words();
+    let words = AppContext::current().words();
     let less = words.fill(Key::StepLess, &[("what", &label)]);
     let more = words.fill(Key::StepMore, &[("what", &label)]);
     view! {

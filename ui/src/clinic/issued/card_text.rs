@@ -6,12 +6,12 @@ use leptos::task::spawn_local;
 use wasm_bindgen_futures::JsFuture;
 use words::Key;
 
-use crate::shared::House;
+use crate::shared::AppContext;
 
 /// The text, and a button that copies it; where copying is refused the text is marked instead.
 #[component]
 pub fn CardText(text: String) -> impl IntoView {
-    let house = House::here();
+    let app = AppContext::current();
     let field = NodeRef::<Textarea>::new();
     let copied = RwSignal::new(false);
     let stored = StoredValue::new(text.clone());
@@ -26,10 +26,10 @@ pub fn CardText(text: String) -> impl IntoView {
     };
     view! {
         <div class="stack">
-            <label class="text"><span>{house.text(Key::IssuedText)}</span><textarea readonly rows="4" class="code" node_ref=field prop:value=text></textarea></label>
+            <label class="text"><span>{app.text(Key::IssuedText)}</span><textarea readonly rows="4" class="code" node_ref=field prop:value=text></textarea></label>
             <div class="row-start">
-                <button type="button" on:click=copy>{house.text(Key::IssuedCopy)}</button>
-                <p class="small soft" role="status">{move || copied.get().then(|| house.text(Key::IssuedCopied))}</p>
+                <button type="button" on:click=copy>{app.text(Key::IssuedCopy)}</button>
+                <p class="small soft" role="status">{move || copied.get().then(|| app.text(Key::IssuedCopied))}</p>
             </div>
         </div>
     }

@@ -5,14 +5,14 @@ use wire::clinic::IssuedCard;
 use words::Key;
 
 use super::card_text::CardText;
+use crate::clinic::context::{ClinicContext, Page};
 use crate::clinic::head::Head;
-use crate::clinic::room::{Page, Room};
 
 /// The issued card of the patient under `code`.
 #[component]
 pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
-    let room = Room::here();
-    let words = room.house.words();
+    let context = ClinicContext::current();
+    let words = context.app.words();
     let title = words.fill(Key::IssuedTitle, &[("who", &code)]);
     let version = card.version.map(|version| words.fill(Key::IssuedVersion, &[("n", &version)]));
     let picture = match card.svg {
@@ -27,7 +27,7 @@ pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
     view! {
         <main class="screen issued">
             <Head title line>
-                <button type="button" on:click=move |_| room.show(Page::Patients)>{words.text(Key::Close)}</button>
+                <button type="button" on:click=move |_| context.show(Page::Patients)>{words.text(Key::Close)}</button>
             </Head>
             <div class="two">
                 <figure>{picture}<figcaption class="small soft">{version}</figcaption></figure>

@@ -5,8 +5,8 @@ use leptos::prelude::*;
 use wire::clinic::{self, Add, PatientLine};
 use words::Key;
 
+use crate::clinic::context::ClinicContext;
 use crate::clinic::fields::Text;
-use crate::clinic::room::Room;
 
 /// The longest code, in characters.
 const MAX_CODE: usize = 12;
@@ -14,14 +14,14 @@ const MAX_CODE: usize = 12;
 /// A code, a name if wanted, and straight on to the first plan.
 #[component]
 pub fn AddPatient(lines: RwSignal<Option<Vec<PatientLine>>>) -> impl IntoView {
-    let room = Room::here();
-    let house = room.house;
+    let context = ClinicContext::current();
+    let app = context.app;
     let (code, name) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
     let add = move |event: leptos::ev::SubmitEvent| {
         event.prevent_default();
         let wanted = code.get_untracked().trim().to_owned();
         let named = Some(name.get_untracked()).filter(|name| !name.trim().is_empty());
-        house.ask::<Add>(clinic::AddPatient { code: wanted, name: named }, move |all| {
+        app.request::<Add>(clinic::AddPatientRequest { code: wanted, name: named }, move |all| {
             code.set(String::new());
             name.set(String::new());
             lines.set(Some(all));
@@ -29,13 +29,13 @@ pub fn AddPatient(lines: RwSignal<Option<Vec<PatientLine>>>) -> impl IntoView {
     };
     view! {
         <form class="sheet stack" on:submit=add>
-            <h2>{house.text(Key::PatientAdd)}</h2>
-            <Text label=house.text(Key::PatientCode) value=code put=move |text| code.set(text)
-                hint=house.text(Key::PatientCodeHint).to_owned() most=MAX_CODE/>
-            <Text label=house.text(Key::PatientName) value=name put=move |text| name.set(text)
-                hint=house.text(Key::PatientNameHint).to_owned() most=MAX_NAME/>
-            <button type="submit" disabled=move || code.with(|code| code.trim().is_empty()) || house.busy.get()>
-                {house.text(Key::PatientAdd)}
+            <h2>{app.text(Key::PatientAdd)}</h2>
+            <Text label=app.text(Key::PatientCode) value=code put=move |text| code.set(text)
+                hint=app.text(Key::PatientCodeHint).to_owned() most=MAX_CODE/>
+            <Text label=app.text(Key::PatientName) value=name put=move |text| name.set(text)
+                hint=app.text(Key::PatientNameHint).to_owned() most=MAX_NAME/>
+            <button type="submit" disabled=move || code.with(|code| code.trim().is_empty()) || app.busy.get()>
+                {app.text(Key::PatientAdd)}
             </button>
         </form>
     }

@@ -6,19 +6,19 @@ use std::cmp::Ordering;
 use wire::clinic::PatientLine;
 use words::{Key, Words};
 
-use crate::clinic::room::Room;
+use crate::clinic::context::ClinicContext;
 
 /// The code as the way to the review (to the first plan where there is none), what stands, and the next plan.
 #[component]
 pub fn Line(line: PatientLine) -> impl IntoView {
-    let room = Room::here();
-    let words = room.house.words();
-    let today = room.house.situation.with_untracked(|situation| situation.as_ref().map(|s| s.now.date()));
+    let context = ClinicContext::current();
+    let words = context.app.words();
+    let today = context.app.state.with_untracked(|state| state.as_ref().map(|s| s.now.date()));
     let alarms = (line.alarms > 0).then(|| words.fill(Key::AlarmsOpen, &[("n", &line.alarms)]));
     let alarms = alarms.map(|alarms| view! { <strong class="alarms">{alarms}</strong> });
     let has_plan = line.plan.is_some();
     let (to_review, to_plan) = (line.code.clone(), line.code.clone());
-    let open = move |_| if has_plan { room.review(to_review.clone()) } else { room.plan(to_review.clone()) };
+    let open = move |_| if has_plan { context.review(to_review.clone()) } else { context.plan(to_review.clone()) };
     let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
     let name = line.name.clone();
     view! {
@@ -29,7 +29,7 @@ pub fn Line(line: PatientLine) -> impl IntoView {
                 {has_plan.then(|| view! { <span class="go">{words.text(Key::PlanReview)}</span> })}
                 <span class="small soft">{stands(words, &line, today)}</span>
             </button>
-            <button type="button" aria-label=format!("{next}: {}", line.code) on:click=move |_| room.plan(to_plan.clone())>{next}</button>
+            <button type="button" aria-label=format!("{next}: {}", line.code) on:click=move |_| context.plan(to_plan.clone())>{next}</button>
         </li>
     }
 }

@@ -1,15 +1,15 @@
 //! The list of patients, with what comes in and who comes new beside it.
 
 use leptos::prelude::*;
+use wire::app::LockState;
 use wire::clinic::{PatientLine, ShowPatients};
-use wire::house::Door;
 use words::Key;
 
 use super::add::AddPatient;
 use super::line::Line;
 use super::receive::Receive;
 use crate::shared::line::TimeIsSet;
-use crate::shared::{Fault, House};
+use crate::shared::{AppContext, Fault};
 
 /// From so many patients on the list can be searched.
 const MANY: usize = 7;
@@ -17,9 +17,9 @@ const MANY: usize = 7;
 /// All patients; those with alarms first.
 #[component]
 pub fn Patients() -> impl IntoView {
-    let house = House::here();
+    let app = AppContext::current();
     let lines = RwSignal::new(None::<Vec<PatientLine>>);
-    let look = move || house.tell::<ShowPatients>((), move |all| lines.set(Some(all)));
+    let look = move || app.query::<ShowPatients>((), move |all| lines.set(Some(all)));
     look();
     let find = RwSignal::new(String::new());
     let many = Memo::new(move |_| lines.with(|lines| lines.as_ref().is_some_and(|lines| lines.len() >= MANY)));
@@ -35,17 +35,17 @@ pub fn Patients() -> impl IntoView {
     view! {
         <main class="screen patients">
             <header class="head">
-                <div class="titles"><h1>{house.text(Key::Patients)}</h1><ClinicName/></div>
+                <div class="titles"><h1>{app.text(Key::Patients)}</h1><ClinicName/></div>
                 <Show when=move || many.get()>
-                    <input type="search" aria-label=house.text(Key::PatientsFind) placeholder=house.text(Key::PatientsFind)
+                    <input type="search" aria-label=app.text(Key::PatientsFind) placeholder=app.text(Key::PatientsFind)
                         prop:value=find on:input:target=move |event| find.set(event.target().value())/>
                 </Show>
             </header>
             <TimeIsSet/>
             <Fault/>
             <div class="two">
-                <section aria-label=house.text(Key::Patients)>
-                    <Show when=none><p class="empty">{house.text(Key::PatientsNone)}</p></Show>
+                <section aria-label=app.text(Key::Patients)>
+                    <Show when=none><p class="empty">{app.text(Key::PatientsNone)}</p></Show>
                     <ul class="list">
                         <For each=found key=|line| format!("{line:?}") children=move |line| view! { <Line line/> }/>
                     </ul>
@@ -59,13 +59,13 @@ pub fn Patients() -> impl IntoView {
 /// The clinic's name and fingerprint.
 #[component]
 fn ClinicName() -> impl IntoView {
-    let house = House::here();
-    let door = move || house.situation.with(|situation| situation.as_ref().map(|situation| situation.door.clone()));
+    let app = AppContext::current();
+    let lock = move || app.state.with(|state| state.as_ref().map(|state| state.lock.clone()));
     let line = move || {
-        let Some(Door::Open { clinic, fingerprint }) = door() else { return None };
-        let what = house.text(Key::FingerprintWhat);
+        let Some(LockState::Open { clinic, fingerprint }) = lock() else { return None };
+        let what = app.text(Key::FingerprintWhat);
         Some(view! {
-            <p class="soft">{clinic}" · "<span title=what>{house.text(Key::Fingerprint)}" "<span class="code">{fingerprint}</span></span></p>
+            <p class="soft">{clinic}" · "<span title=what>{app.text(Key::Fingerprint)}" "<span class="code">{fingerprint}</span></span></p>
         })
     };
     view! { {line} }

@@ -4,10 +4,10 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 use web_sys::HtmlInputElement;
 use wire::clinic;
-use wire::clinic::{AskReceive, Outcome, Receipt};
+use wire::clinic::{Outcome, Receipt, ReceiveRequest};
 use words::Key;
 
-use crate::shared::{House, file};
+use crate::shared::{AppContext, file};
 
 /// What the system's dialogue offers: sealed files, and photos of codes. What a file is, its bytes say.
 const ACCEPTED: &str = ".age,.png,.jpg,.jpeg";
@@ -15,7 +15,7 @@ const ACCEPTED: &str = ".age,.png,.jpg,.jpeg";
 /// A field for files, and a line for each file that says what it did. `received` is called when any came in.
 #[component]
 pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
-    let house = House::here();
+    let app = AppContext::current();
     let receipts = RwSignal::new(Vec::<Receipt>::new());
     let take = move |field: HtmlInputElement| {
         let chosen = file::chosen(&field);
@@ -29,7 +29,7 @@ pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
             }
             // The same file may be chosen again.
             field.set_value("");
-            house.ask::<clinic::Receive>(AskReceive { files }, move |mut new| {
+            app.request::<clinic::Receive>(ReceiveRequest { files }, move |mut new| {
                 new.extend(refused);
                 let any = new.iter().any(|receipt| !matches!(receipt.outcome, Outcome::Refused(_)));
                 receipts.set(new);
@@ -41,10 +41,10 @@ pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     };
     view! {
         <section class="sheet stack">
-            <h2>{house.text(Key::ReceiveSummaries)}</h2>
-            <p class="small soft">{house.text(Key::ReceiveWhat)}</p>
+            <h2>{app.text(Key::ReceiveSummaries)}</h2>
+            <p class="small soft">{app.text(Key::ReceiveWhat)}</p>
             <label class="pick">
-                <span>{house.text(Key::ChooseFiles)}</span>
+                <span>{app.text(Key::ChooseFiles)}</span>
                 <input type="file" multiple accept=ACCEPTED on:change:target=move |event| take(event.target())/>
             </label>
             <div role="status"><ul class="receipts">
@@ -58,6 +58,6 @@ pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
 #[component]
 fn OneReceipt(receipt: Receipt) -> impl IntoView {
     let refused = matches!(receipt.outcome, Outcome::Refused(_));
-    let line = House::here().words().receipt(&receipt);
+    let line = AppContext::current().words().receipt(&receipt);
     view! { <li class:refused=refused>{line}</li> }
 }

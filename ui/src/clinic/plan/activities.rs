@@ -5,7 +5,7 @@ use exercises::plan::MAX_NAME;
 use leptos::prelude::*;
 use words::{Key, Words};
 
-use super::sheet::Sheet;
+use super::editor::PlanEditor;
 use crate::clinic::fields::{Choice, Fold, Text};
 
 /// "not asked", and 0 to 10.
@@ -17,15 +17,15 @@ pub fn scores(words: Words) -> Vec<(String, String)> {
 /// The activities, folded away.
 #[component]
 pub fn Activities() -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let ids = move || sheet.plan(|plan| plan.activities.iter().map(|activity| activity.id).collect::<Vec<_>>());
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let ids = move || editor.plan(|plan| plan.activities.iter().map(|activity| activity.id).collect::<Vec<_>>());
     let inside = Signal::derive(move || {
-        let names: Vec<String> = sheet.plan(|plan| plan.activities.iter().map(|activity| activity.name.clone()).collect());
+        let names: Vec<String> = editor.plan(|plan| plan.activities.iter().map(|activity| activity.name.clone()).collect());
         if names.is_empty() { words.text(Key::FoldNone).to_owned() } else { names.join("; ") }
     });
     let add = move |_| {
-        sheet.edit(|draft| {
+        editor.edit(|draft| {
             draft.add_activity();
         })
     };
@@ -40,21 +40,21 @@ pub fn Activities() -> impl IntoView {
 /// One activity: in the patient's words, with today's rating.
 #[component]
 fn Activity(id: ActivityId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let of = move |of: fn(&exercises::plan::Activity) -> String| {
         Signal::derive(move || {
-            sheet.plan(|plan| plan.activities.iter().find(|activity| activity.id == id).map(of).unwrap_or_default())
+            editor.plan(|plan| plan.activities.iter().find(|activity| activity.id == id).map(of).unwrap_or_default())
         })
     };
     view! {
         <li class="named">
             <Text label=words.text(Key::ActivityName) value=of(|one| one.name.clone()) most=MAX_NAME
-                put=move |text| sheet.edit(|draft| draft.edit_activity(id, |activity| activity.name = text))/>
+                put=move |text| editor.edit(|draft| draft.edit_activity(id, |activity| activity.name = text))/>
             <Choice label=words.text(Key::RatingToday) options=scores(words)
                 value=of(|one| one.rating.map(|rating| rating.to_string()).unwrap_or_default())
-                choose=move |chosen| sheet.edit(|draft| draft.edit_activity(id, |activity| activity.rating = chosen.parse().ok()))/>
-            <button type="button" class="quiet" on:click=move |_| sheet.edit(|draft| draft.remove_activity(id))>{words.text(Key::TakeOut)}</button>
+                choose=move |chosen| editor.edit(|draft| draft.edit_activity(id, |activity| activity.rating = chosen.parse().ok()))/>
+            <button type="button" class="quiet" on:click=move |_| editor.edit(|draft| draft.remove_activity(id))>{words.text(Key::TakeOut)}</button>
         </li>
     }
 }

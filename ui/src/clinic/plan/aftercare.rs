@@ -1,12 +1,12 @@
 //! What the patient reads for the first two days.
 
-use exercises::draft::cut;
+use exercises::draft::truncated;
 use exercises::plan::{Aftercare, MAX_AFTERCARE};
 use leptos::prelude::*;
 use words::Key;
-use words::clinic::Spot;
+use words::clinic::PlanSection;
 
-use super::sheet::Sheet;
+use super::editor::PlanEditor;
 use crate::clinic::fields::{Fold, Text, Tick};
 
 /// The lines that can be ticked.
@@ -21,18 +21,18 @@ const LINES: [Aftercare; 5] = [
 /// Ticks, and one line of the clinician's own.
 #[component]
 pub fn AftercareLines() -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let inside = Signal::derive(move || match sheet.plan(|plan| plan.aftercare.len()) {
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let inside = Signal::derive(move || match editor.plan(|plan| plan.aftercare.len()) {
         0 => words.text(Key::FoldNone).to_owned(),
         n => words.fill(Key::FoldLines, &[("n", &n)]),
     });
     let line = move |line: Aftercare| {
         let (here, other) = (line.clone(), line.clone());
-        let value = Signal::derive(move || sheet.plan(|plan| plan.aftercare.contains(&here)));
+        let value = Signal::derive(move || editor.plan(|plan| plan.aftercare.contains(&here)));
         let put = move |on| {
             let line = line.clone();
-            sheet.edit(|draft| {
+            editor.edit(|draft| {
                 draft.plan.aftercare.retain(|kept| *kept != line);
                 if on {
                     draft.plan.aftercare.push(line);
@@ -43,7 +43,11 @@ pub fn AftercareLines() -> impl IntoView {
         view! { <Tick label=words.aftercare(&other) value put/> }
     };
     let problems = move || {
-        sheet.problems_at(Spot::Aftercare).into_iter().map(|line| view! { <p class="warning">{line}</p> }).collect_view()
+        editor
+            .problems_at(PlanSection::Aftercare)
+            .into_iter()
+            .map(|line| view! { <p class="warning">{line}</p> })
+            .collect_view()
     };
     view! {
         <Fold title=words.text(Key::Aftercare) inside>
@@ -57,10 +61,10 @@ pub fn AftercareLines() -> impl IntoView {
 /// The clinician's own line.
 #[component]
 fn OwnLine() -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let value = Signal::derive(move || {
-        sheet.plan(|plan| {
+        editor.plan(|plan| {
             plan.aftercare
                 .iter()
                 .find_map(|line| if let Aftercare::Own(text) = line { Some(text.clone()) } else { None })
@@ -68,8 +72,8 @@ fn OwnLine() -> impl IntoView {
         })
     });
     let put = move |text: String| {
-        let text = cut(&text, MAX_AFTERCARE);
-        sheet.edit(|draft| {
+        let text = truncated(&text, MAX_AFTERCARE);
+        editor.edit(|draft| {
             draft.plan.aftercare.retain(|line| !matches!(line, Aftercare::Own(_)));
             if !text.trim().is_empty() {
                 draft.plan.aftercare.push(Aftercare::Own(text));

@@ -4,15 +4,15 @@ use exercises::review::ReviewAlarm;
 use leptos::prelude::*;
 use words::Key;
 
-use super::sheet::Sheet;
+use super::editor::PlanEditor;
 use crate::clinic::fields::Tick;
 
 /// Each alarm with what happened, and a box that clears it with this card. Nothing where there is none.
 #[component]
 pub fn AlarmsToClear() -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let alarms = sheet.alarms.get_value();
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let alarms = editor.alarms.get_value();
     (!alarms.is_empty()).then(|| {
         view! {
             <section class="stack" aria-label=words.text(Key::AlarmsToClear)>
@@ -27,17 +27,17 @@ pub fn AlarmsToClear() -> impl IntoView {
 /// One alarm.
 #[component]
 fn Alarm(alarm: ReviewAlarm) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let said = sheet.draft.with_untracked(|draft| {
-        sheet
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let said = editor.draft.with_untracked(|draft| {
+        editor
             .exercises
             .with_value(|exercises| words.review_alarm(&alarm, words::review::Names::of_plan(words, &draft.plan, exercises)))
     });
     let entry = alarm.entry;
-    let value = Signal::derive(move || sheet.plan(|plan| plan.cleared.contains(&entry)));
+    let value = Signal::derive(move || editor.plan(|plan| plan.cleared.contains(&entry)));
     let put = move |on| {
-        sheet.edit(|draft| {
+        editor.edit(|draft| {
             draft.plan.cleared.retain(|other| *other != entry);
             if on {
                 draft.plan.cleared.push(entry);

@@ -3,20 +3,24 @@
 use exercises::plan::{AgeBand, Risk};
 use leptos::prelude::*;
 use words::Key;
-use words::clinic::Spot;
+use words::clinic::PlanSection;
 
-use super::sheet::Sheet;
+use super::editor::PlanEditor;
 use super::stance::StanceTimes;
 use crate::clinic::fields::{Choice, Tick};
 
 /// Age, the ticked list, and today's seconds on one leg.
 #[component]
 pub fn BalanceAtHome() -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let asked = Memo::new(move |_| sheet.draft.with(|draft| sheet.exercises.with_value(|all| draft.balances(all))));
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let asked = Memo::new(move |_| editor.draft.with(|draft| editor.exercises.with_value(|all| draft.balances(all))));
     let problems = move || {
-        sheet.problems_at(Spot::Balance).into_iter().map(|line| view! { <li class="warning">{line}</li> }).collect_view()
+        editor
+            .problems_at(PlanSection::Balance)
+            .into_iter()
+            .map(|line| view! { <li class="warning">{line}</li> })
+            .collect_view()
     };
     view! {
         <Show when=move || asked.get()>
@@ -34,15 +38,15 @@ pub fn BalanceAtHome() -> impl IntoView {
 /// The age band.
 #[component]
 fn Age() -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let none = (String::new(), words.text(Key::AgeNone).to_owned());
     let bands = AgeBand::ALL.into_iter().map(|band| (format!("{band:?}"), words.age(band)));
     let options = std::iter::once(none).chain(bands).collect::<Vec<_>>();
-    let value = Signal::derive(move || sheet.plan(|plan| plan.age.map(|band| format!("{band:?}")).unwrap_or_default()));
+    let value = Signal::derive(move || editor.plan(|plan| plan.age.map(|band| format!("{band:?}")).unwrap_or_default()));
     let choose = move |chosen: String| {
         let band = AgeBand::ALL.into_iter().find(|band| format!("{band:?}") == chosen);
-        sheet.edit(|draft| draft.plan.age = band);
+        editor.edit(|draft| draft.plan.age = band);
     };
     view! { <Choice label=words.text(Key::AgeBand) options value choose/> }
 }
@@ -50,12 +54,12 @@ fn Age() -> impl IntoView {
 /// What was considered and is absent. Line by line on purpose: each is a decision, so there is no press that ticks them all.
 #[component]
 fn Absent() -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let line = move |risk: Risk| {
-        let value = Signal::derive(move || sheet.plan(|plan| plan.absent.contains(&risk)));
+        let value = Signal::derive(move || editor.plan(|plan| plan.absent.contains(&risk)));
         let put = move |on| {
-            sheet.edit(|draft| {
+            editor.edit(|draft| {
                 if on {
                     draft.plan.absent.insert(risk)
                 } else {

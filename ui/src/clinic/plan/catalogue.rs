@@ -4,7 +4,7 @@ use exercises::catalogue::{Exercise, Region};
 use leptos::prelude::*;
 use words::Key;
 
-use super::sheet::Sheet;
+use super::editor::PlanEditor;
 use crate::clinic::width::{TWO_COLUMNS, window_width};
 use crate::shared::figure::Figure;
 
@@ -15,8 +15,8 @@ const REGIONS: [Region; 7] =
 /// The catalogue with a field that narrows it.
 #[component]
 pub fn Catalogue() -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let find = RwSignal::new(String::new());
     let fits = move |exercise: &Exercise| {
         let text = exercise.text(words.lang);
@@ -24,14 +24,14 @@ pub fn Catalogue() -> impl IntoView {
         find.get().to_lowercase().split_whitespace().all(|word| said.contains(word))
     };
     let of_region = move |region: Region| {
-        sheet.exercises.with_value(|all| {
+        editor.exercises.with_value(|all| {
             all.iter().filter(|exercise| exercise.region == region && fits(exercise)).cloned().collect::<Vec<_>>()
         })
     };
     // Beside the plan it stands open; above it, on a narrow page, it opens while there is nothing in the plan.
     let width = window_width();
     let is_wide = Memo::new(move |_| width.get() >= TWO_COLUMNS);
-    let starts_open = sheet.draft.with_untracked(|draft| draft.plan.items.is_empty());
+    let starts_open = editor.draft.with_untracked(|draft| draft.plan.items.is_empty());
     let none = move || REGIONS.iter().all(|region| of_region(*region).is_empty());
     let group = move |region: Region| {
         view! {
@@ -58,18 +58,18 @@ pub fn Catalogue() -> impl IntoView {
 /// One exercise: its figure, its name and its usual dose.
 #[component]
 fn Entry(exercise: Exercise) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let name = exercise.text(words.lang).map(|text| text.name.clone()).unwrap_or_else(|| exercise.id.to_string());
     let rung = exercise.first_rung().map(|rung| rung.id.clone());
     let drawing = rung.map_or_else(|| exercise.poses.clone(), |rung| exercise.figure(&rung));
     let id = exercise.id.clone();
-    let chosen = Memo::new(move |_| sheet.plan(|plan| plan.items.iter().any(|item| item.exercise == id)));
+    let chosen = Memo::new(move |_| editor.plan(|plan| plan.items.iter().any(|item| item.exercise == id)));
     let below = words.dose(exercise.dose);
     let add = words.fill(Key::CatalogueAdd, &[("name", &name)]);
     view! {
         <button type="button" class="entry" aria-label=add class:chosen=chosen
-            on:click=move |_| sheet.edit(|draft| { draft.add(&exercise); })>
+            on:click=move |_| editor.edit(|draft| { draft.add(&exercise); })>
             <Figure drawing pose=Signal::stored(1.0)/>
             <span><b>{name}</b><small>{below}{move || chosen.get().then(|| format!("; {}", words.text(Key::InPlan)))}</small></span>
         </button>

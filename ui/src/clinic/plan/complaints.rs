@@ -4,28 +4,28 @@ use exercises::id::ComplaintId;
 use exercises::plan::{MAX_NAME, Side};
 use leptos::prelude::*;
 use words::Key;
-use words::clinic::Spot;
+use words::clinic::PlanSection;
 
-use super::sheet::Sheet;
+use super::editor::PlanEditor;
 use crate::clinic::fields::{Choice, Fold, Text};
 
 /// The complaints, folded away; pain is asked about by complaint.
 #[component]
 pub fn Complaints() -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let ids = move || sheet.plan(|plan| plan.complaints.iter().map(|complaint| complaint.id).collect::<Vec<_>>());
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let ids = move || editor.plan(|plan| plan.complaints.iter().map(|complaint| complaint.id).collect::<Vec<_>>());
     let inside = Signal::derive(move || {
-        let names: Vec<String> = ids().into_iter().map(|id| sheet.named(|names| names.complaint(id))).collect();
+        let names: Vec<String> = ids().into_iter().map(|id| editor.named(|names| names.complaint(id))).collect();
         if names.is_empty() { words.text(Key::FoldNone).to_owned() } else { names.join("; ") }
     });
     let add = move |_| {
-        sheet.edit(|draft| {
+        editor.edit(|draft| {
             draft.add_complaint();
         })
     };
     let problems = move || {
-        sheet.problems_at(Spot::Named).into_iter().map(|line| view! { <p class="warning">{line}</p> }).collect_view()
+        editor.problems_at(PlanSection::Named).into_iter().map(|line| view! { <p class="warning">{line}</p> }).collect_view()
     };
     view! {
         <Fold title=words.text(Key::Complaints) inside>
@@ -39,15 +39,15 @@ pub fn Complaints() -> impl IntoView {
 /// One complaint: its name, its side, its pain today.
 #[component]
 fn Complaint(id: ComplaintId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let of = move |of: fn(&exercises::plan::Complaint) -> String| {
         Signal::derive(move || {
-            sheet.plan(|plan| plan.complaints.iter().find(|complaint| complaint.id == id).map(of).unwrap_or_default())
+            editor.plan(|plan| plan.complaints.iter().find(|complaint| complaint.id == id).map(of).unwrap_or_default())
         })
     };
     let edit = move |change: &dyn Fn(&mut exercises::plan::Complaint)| {
-        sheet.edit(|draft| draft.edit_complaint(id, |complaint| change(complaint)))
+        editor.edit(|draft| draft.edit_complaint(id, |complaint| change(complaint)))
     };
     let sides = [Side::Neither, Side::Left, Side::Right, Side::Both];
     let side_name = move |side: Side| if side == Side::Neither { words.text(Key::SideNone) } else { words.side(side) };
@@ -64,7 +64,7 @@ fn Complaint(id: ComplaintId) -> impl IntoView {
             <Choice label=words.text(Key::PainToday) options=super::activities::scores(words)
                 value=of(|one| one.pain.map(|pain| pain.to_string()).unwrap_or_default())
                 choose=move |chosen| edit(&|complaint| complaint.pain = chosen.parse().ok())/>
-            <button type="button" class="quiet" on:click=move |_| sheet.edit(|draft| draft.remove_complaint(id))>{words.text(Key::TakeOut)}</button>
+            <button type="button" class="quiet" on:click=move |_| editor.edit(|draft| draft.remove_complaint(id))>{words.text(Key::TakeOut)}</button>
         </li>
     }
 }

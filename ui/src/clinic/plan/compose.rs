@@ -10,27 +10,27 @@ use super::alarms::AlarmsToClear;
 use super::balance::BalanceAtHome;
 use super::catalogue::Catalogue;
 use super::complaints::Complaints;
+use super::editor::PlanEditor;
 use super::issue::Issue;
 use super::items::Items;
-use super::sheet::Sheet;
 use super::visit::NextVisit;
+use crate::clinic::context::ClinicContext;
 use crate::clinic::head::Head;
-use crate::clinic::room::Room;
 
 /// The next plan of the patient under `code`.
 #[component]
 pub fn Compose(code: String, draft: PlanDraft) -> impl IntoView {
-    let room = Room::here();
-    let sheet = Sheet::new(room.house, code.clone(), draft);
-    provide_context(sheet);
-    let words = sheet.words();
-    let revision = sheet.draft.with_untracked(|draft| draft.plan.revision);
+    let context = ClinicContext::current();
+    let editor = PlanEditor::new(context.app, code.clone(), draft);
+    provide_context(editor);
+    let words = editor.words();
+    let revision = editor.draft.with_untracked(|draft| draft.plan.revision);
     let title = words.fill(Key::PlanOf, &[("revision", &revision), ("who", &code)]);
     let carried = (revision > 1).then(|| words.fill(Key::PlanCarried, &[("revision", &(revision - 1))]));
     let to_review = code.clone();
     let review = (revision > 1).then(|| {
         view! {
-            <button type="button" on:click=move |_| room.review(to_review.clone())>{words.text(Key::PlanReview)}</button>
+            <button type="button" on:click=move |_| context.review(to_review.clone())>{words.text(Key::PlanReview)}</button>
         }
     });
     view! {

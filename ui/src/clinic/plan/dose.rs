@@ -5,15 +5,15 @@ use exercises::draft::stepped;
 use exercises::id::ItemId;
 use leptos::prelude::*;
 
-use super::sheet::Sheet;
+use super::editor::PlanEditor;
 use crate::clinic::fields::Stepper;
 
 /// A stepper for each quantity that is changed often; the tempo of repetitions stands with the limits.
 #[component]
 pub fn Dose(id: ItemId, #[prop(optional)] tempo: bool) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let Some(dose) = sheet.draft.with_untracked(|draft| draft.plan.item(id).map(|item| item.dose)) else {
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let Some(dose) = editor.draft.with_untracked(|draft| draft.plan.item(id).map(|item| item.dose)) else {
         return ().into_any();
     };
     let of_tempo = |quantity: Quantity| {
@@ -23,11 +23,11 @@ pub fn Dose(id: ItemId, #[prop(optional)] tempo: bool) -> impl IntoView {
         dose.quantities().into_iter().map(|(quantity, _)| quantity).filter(move |quantity| of_tempo(*quantity) == tempo);
     let steppers = quantities.map(move |quantity| {
         let value = Signal::derive(move || {
-            sheet.item(id, 0, |item| {
+            editor.item(id, 0, |item| {
                 item.dose.quantities().into_iter().find(|(other, _)| *other == quantity).map_or(0, |(_, value)| value)
             })
         });
-        let step = move |up| sheet.edit_item(id, |item| item.dose = stepped(item.dose, quantity, up));
+        let step = move |up| editor.edit_item(id, |item| item.dose = stepped(item.dose, quantity, up));
         view! { <Stepper label=words.quantity(quantity, dose) value step/> }
     });
     view! { <div class="steppers">{steppers.collect_view()}</div> }.into_any()

@@ -1,38 +1,38 @@
 //! What still stands against it, and the button that issues the card.
 
 use leptos::prelude::*;
-use wire::clinic::{self, AskIssue};
+use wire::clinic::{self, IssueRequest};
 use words::Key;
 
-use super::sheet::Sheet;
-use crate::clinic::room::{Page, Room};
+use super::editor::PlanEditor;
+use crate::clinic::context::{ClinicContext, Page};
 
 /// The list of what is missing, a full day's load, and "Issue plan card".
 #[component]
 pub fn Issue(code: String) -> impl IntoView {
-    let room = Room::here();
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let context = ClinicContext::current();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let problems = move || {
-        let problems = sheet.problems.get().unwrap_or_default();
-        let say = |problem: &_| words.problem_named(problem, |item| sheet.named(|names| names.item(item)));
+        let problems = editor.problems.get().unwrap_or_default();
+        let say = |problem: &_| words.problem_named(problem, |item| editor.named(|names| names.item(item)));
         problems.iter().map(say).collect::<Vec<_>>()
     };
-    let ready = Memo::new(move |_| sheet.problems.with(|problems| problems.as_ref().is_some_and(Vec::is_empty)));
+    let ready = Memo::new(move |_| editor.problems.with(|problems| problems.as_ref().is_some_and(Vec::is_empty)));
     let list = move || problems().into_iter().map(|line| view! { <li>{line}</li> }).collect_view();
-    let load = move || sheet.plan(|plan| sheet.exercises.with_value(|exercises| words.full_day(plan, exercises)));
+    let load = move || editor.plan(|plan| editor.exercises.with_value(|exercises| words.full_day(plan, exercises)));
     let issue = move |_| {
-        let (whose, plan) = (code.clone(), sheet.draft.with_untracked(|draft| draft.plan.clone()));
-        room.house.ask::<clinic::Issue>(AskIssue { code: code.clone(), plan }, move |card| {
-            room.show(Page::Issued(whose, Box::new(card)));
+        let (whose, plan) = (code.clone(), editor.draft.with_untracked(|draft| draft.plan.clone()));
+        context.app.request::<clinic::Issue>(IssueRequest { code: code.clone(), plan }, move |card| {
+            context.show(Page::Issued(whose, Box::new(card)));
         });
     };
-    let busy = room.house.busy;
+    let busy = context.app.busy;
     view! {
         <footer class="issue">
             <div role="status">
                 <p class="small soft load">{load}</p>
-                <Show when=move || sheet.problems.with(|problems| problems.as_ref().is_some_and(|all| !all.is_empty()))>
+                <Show when=move || editor.problems.with(|problems| problems.as_ref().is_some_and(|all| !all.is_empty()))>
                     <p class="small"><b>{words.text(Key::IssueNotYet)}</b></p>
                     <ul class="small missing" tabindex="0" aria-label=words.text(Key::IssueNotYet)>{list}</ul>
                 </Show>

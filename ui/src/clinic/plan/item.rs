@@ -1,37 +1,37 @@
 //! One item of the plan.
 
 use exercises::catalogue::{Exercise, RungId, Sidedness};
-use exercises::draft::Toward;
+use exercises::draft::Direction;
 use exercises::id::ItemId;
 use exercises::plan::Side;
 use leptos::prelude::*;
 use words::Key;
-use words::clinic::Spot;
+use words::clinic::PlanSection;
 
 use super::dose::Dose;
+use super::editor::PlanEditor;
 use super::limits::Limits;
 use super::proposal::Proposal;
-use super::sheet::Sheet;
 use crate::clinic::fields::Choice;
 use crate::shared::figure::Figure;
 
 /// Its figure and name, the proposal, rung, side and dose; times, limits and note folded below.
 #[component]
 pub fn ItemCard(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let exercise = sheet.item(id, None, |item| Some(item.exercise.clone())).and_then(|id| sheet.exercise(&id));
-    let name = move || sheet.named(|names| names.item(id));
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let exercise = editor.item(id, None, |item| Some(item.exercise.clone())).and_then(|id| editor.exercise(&id));
+    let name = move || editor.named(|names| names.item(id));
     let drawn = exercise.clone();
-    let rung = Memo::new(move |_| sheet.item(id, None, |item| item.rung.clone()));
+    let rung = Memo::new(move |_| editor.item(id, None, |item| item.rung.clone()));
     let drawing = move || {
         let drawn = drawn.as_ref()?;
         let drawing = rung.get().map_or_else(|| drawn.poses.clone(), |rung| drawn.figure(&rung));
         Some(view! { <Figure drawing pose=Signal::stored(1.0)/> })
     };
-    let press = move |key: Key, what: fn(Sheet, ItemId)| {
+    let press = move |key: Key, what: fn(PlanEditor, ItemId)| {
         view! {
-            <button type="button" class="quiet" aria-label=move || format!("{}: {}", words.text(key), name()) on:click=move |_| what(sheet, id)>
+            <button type="button" class="quiet" aria-label=move || format!("{}: {}", words.text(key), name()) on:click=move |_| what(editor, id)>
                 {words.text(key)}
             </button>
         }
@@ -43,9 +43,9 @@ pub fn ItemCard(id: ItemId) -> impl IntoView {
                 <header>
                     <h2>{name}</h2>
                     <div class="presses">
-                        {press(Key::MoveUp, |sheet, id| sheet.edit(|draft| draft.shift(id, Toward::Earlier)))}
-                        {press(Key::MoveDown, |sheet, id| sheet.edit(|draft| draft.shift(id, Toward::Later)))}
-                        {press(Key::TakeOut, |sheet, id| sheet.edit(|draft| draft.remove(id)))}
+                        {press(Key::MoveUp, |editor, id| editor.edit(|draft| draft.shift(id, Direction::Earlier)))}
+                        {press(Key::MoveDown, |editor, id| editor.edit(|draft| draft.shift(id, Direction::Later)))}
+                        {press(Key::TakeOut, |editor, id| editor.edit(|draft| draft.remove(id)))}
                     </div>
                 </header>
                 <Proposal id/>
@@ -60,22 +60,22 @@ pub fn ItemCard(id: ItemId) -> impl IntoView {
 /// The rung, and the side where there are sides.
 #[component]
 fn RungAndSide(id: ItemId, exercise: Exercise) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let rungs = exercise.ladders.iter().flat_map(|ladder| &ladder.rungs);
     let name = |rung: &exercises::catalogue::Rung| {
         rung.text(words.lang).map_or_else(|| rung.id.to_string(), |text| text.name.clone())
     };
     let rungs: Vec<(String, String)> = rungs.map(|rung| (rung.id.to_string(), name(rung))).collect();
     let rung = Signal::derive(move || {
-        sheet.item(id, String::new(), |item| item.rung.as_ref().map(RungId::to_string).unwrap_or_default())
+        editor.item(id, String::new(), |item| item.rung.as_ref().map(RungId::to_string).unwrap_or_default())
     });
-    let put_rung = move |chosen: String| sheet.edit_item(id, |item| item.rung = RungId::new(chosen).ok());
+    let put_rung = move |chosen: String| editor.edit_item(id, |item| item.rung = RungId::new(chosen).ok());
     let sides = [Side::Both, Side::Left, Side::Right];
-    let side = Signal::derive(move || sheet.item(id, String::new(), |item| words.side(item.side).to_owned()));
+    let side = Signal::derive(move || editor.item(id, String::new(), |item| words.side(item.side).to_owned()));
     let put_side = move |chosen: String| {
         if let Some(side) = sides.into_iter().find(|side| words.side(*side) == chosen) {
-            sheet.edit_item(id, |item| item.side = side);
+            editor.edit_item(id, |item| item.side = side);
         }
     };
     let options = sides.map(|side| (words.side(side).to_owned(), words.side(side).to_owned())).to_vec();
@@ -88,9 +88,13 @@ fn RungAndSide(id: ItemId, exercise: Exercise) -> impl IntoView {
 /// What keeps the plan from being issued and lies with this item.
 #[component]
 fn Problems(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
+    let editor = PlanEditor::current();
     let lines = move || {
-        sheet.problems_at(Spot::Item(id)).into_iter().map(|line| view! { <p class="warning">{line}</p> }).collect_view()
+        editor
+            .problems_at(PlanSection::Item(id))
+            .into_iter()
+            .map(|line| view! { <p class="warning">{line}</p> })
+            .collect_view()
     };
     view! { <div role="status">{lines}</div> }
 }

@@ -3,18 +3,18 @@
 use leptos::prelude::*;
 use words::Key;
 
+use super::editor::PlanEditor;
 use super::item::ItemCard;
-use super::sheet::Sheet;
 
 /// The items in their order, and one press that takes all proposals over.
 #[component]
 pub fn Items() -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let ids = move || sheet.plan(|plan| plan.items.iter().map(|item| item.id).collect::<Vec<_>>());
-    let none = Memo::new(move |_| sheet.plan(|plan| plan.items.is_empty()));
-    let open = Memo::new(move |_| sheet.draft.with(|draft| sheet.suggestions.with_value(|all| !draft.follows_all(all))));
-    let take_all = move |_| sheet.edit(|draft| sheet.suggestions.with_value(|all| draft.apply_all(all)));
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let ids = move || editor.plan(|plan| plan.items.iter().map(|item| item.id).collect::<Vec<_>>());
+    let none = Memo::new(move |_| editor.plan(|plan| plan.items.is_empty()));
+    let open = Memo::new(move |_| editor.draft.with(|draft| editor.suggestions.with_value(|all| !draft.follows_all(all))));
+    let take_all = move |_| editor.edit(|draft| editor.suggestions.with_value(|all| draft.apply_all(all)));
     view! {
         <section class="items" aria-label=words.text(Key::InPlan)>
             <Show when=move || open.get()>

@@ -7,18 +7,19 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::dose::Dose;
+use super::editor::PlanEditor;
 use super::schedule::When;
-use super::sheet::Sheet;
 use crate::clinic::fields::{Choice, Fold, Stepper, Text, Tick};
 
 /// The fold; its heading tells when the item is due.
 #[component]
 pub fn Limits(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let inside = Signal::derive(move || sheet.item(id, String::new(), |item| words.schedule(&item.schedule)));
-    let counted =
-        sheet.draft.with_untracked(|draft| draft.plan.item(id).is_some_and(|item| matches!(item.dose, Amount::Reps { .. })));
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let inside = Signal::derive(move || editor.item(id, String::new(), |item| words.schedule(&item.schedule)));
+    let counted = editor
+        .draft
+        .with_untracked(|draft| draft.plan.item(id).is_some_and(|item| matches!(item.dose, Amount::Reps { .. })));
     view! {
         <Fold title=words.text(Key::MoreOfItem) inside>
             <When id/>
@@ -33,14 +34,14 @@ pub fn Limits(id: ItemId) -> impl IntoView {
 /// Above this pain the patient stops.
 #[component]
 fn PainLimit(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let value = Signal::derive(move || sheet.item(id, 0, |item| i64::from(item.pain_limit)));
+    let editor = PlanEditor::current();
+    let value = Signal::derive(move || editor.item(id, 0, |item| i64::from(item.pain_limit)));
     let step = move |up| {
-        sheet.edit_item(id, |item| {
+        editor.edit_item(id, |item| {
             item.pain_limit = if up { (item.pain_limit + 1).min(10) } else { item.pain_limit.saturating_sub(1) }
         });
     };
-    let words = sheet.words();
+    let words = editor.words();
     view! {
         <div>
             <Stepper label=words.text(Key::PainLimit) value step/>
@@ -52,18 +53,18 @@ fn PainLimit(id: ItemId) -> impl IntoView {
 /// The complaint that it serves; asked where there is one.
 #[component]
 fn Serves(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let options = move || {
         let none = (String::new(), words.text(Key::ServesNone).to_owned());
-        let ids: Vec<ComplaintId> = sheet.plan(|plan| plan.complaints.iter().map(|complaint| complaint.id).collect());
-        let named = ids.into_iter().map(|id| (id.to_string(), sheet.named(|names| names.complaint(id))));
+        let ids: Vec<ComplaintId> = editor.plan(|plan| plan.complaints.iter().map(|complaint| complaint.id).collect());
+        let named = ids.into_iter().map(|id| (id.to_string(), editor.named(|names| names.complaint(id))));
         std::iter::once(none).chain(named).collect::<Vec<_>>()
     };
     let value = Signal::derive(move || {
-        sheet.item(id, String::new(), |item| item.serves.map(|served| served.to_string()).unwrap_or_default())
+        editor.item(id, String::new(), |item| item.serves.map(|served| served.to_string()).unwrap_or_default())
     });
-    let choose = move |chosen: String| sheet.edit_item(id, |item| item.serves = chosen.parse().ok().map(ComplaintId));
+    let choose = move |chosen: String| editor.edit_item(id, |item| item.serves = chosen.parse().ok().map(ComplaintId));
     move || {
         let options = options();
         (options.len() > 1).then(|| view! { <Choice label=words.text(Key::ServesLabel) options value choose/> })
@@ -73,22 +74,22 @@ fn Serves(id: ItemId) -> impl IntoView {
 /// Whether the patient's copy may offer the next step.
 #[component]
 fn MayStep(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let value = Signal::derive(move || sheet.item(id, false, |item| item.may_step));
-    let put = move |on| sheet.edit_item(id, |item| item.may_step = on);
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let value = Signal::derive(move || editor.item(id, false, |item| item.may_step));
+    let put = move |on| editor.edit_item(id, |item| item.may_step = on);
     view! { <Tick label=words.text(Key::MayStep) hint=words.text(Key::MayStepHint) value put/> }
 }
 
 /// A note of up to forty characters, counted.
 #[component]
 fn Note(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let value = Signal::derive(move || sheet.item(id, String::new(), |item| item.note.clone()));
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let value = Signal::derive(move || editor.item(id, String::new(), |item| item.note.clone()));
     let hint = Signal::derive(move || {
         words.fill(Key::NoteCount, &[("n", &value.with(|note| note.chars().count())), ("most", &MAX_NOTE)])
     });
-    let put = move |text| sheet.edit_item(id, |item| item.note = text);
+    let put = move |text| editor.edit_item(id, |item| item.note = text);
     view! { <Text label=words.text(Key::NoteLabel) value put hint most=MAX_NOTE/> }
 }

@@ -8,13 +8,13 @@ mod catalogue;
 mod complaints;
 mod compose;
 mod dose;
+mod editor;
 mod issue;
 mod item;
 mod items;
 mod limits;
 mod proposal;
 mod schedule;
-mod sheet;
 mod stance;
 mod visit;
 

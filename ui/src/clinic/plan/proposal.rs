@@ -5,22 +5,22 @@ use exercises::suggest::{Advice, Suggestion};
 use leptos::prelude::*;
 use words::Key;
 
-use super::sheet::Sheet;
+use super::editor::PlanEditor;
 
 /// Advance, keep or step back, each with what it leads to; the proposal is marked, with its reason below. Nothing for an
 /// item without one.
 #[component]
 pub fn Proposal(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let suggestion = sheet.suggestions.with_value(|all| all.iter().find(|one| one.item == id).cloned());
+    let editor = PlanEditor::current();
+    let suggestion = editor.suggestions.with_value(|all| all.iter().find(|one| one.item == id).cloned());
     let Some(suggestion) = suggestion else { return ().into_any() };
-    let words = sheet.words();
-    let start = sheet.draft.with_untracked(|draft| draft.plan.start);
+    let words = editor.words();
+    let start = editor.draft.with_untracked(|draft| draft.plan.start);
     let reason = words.reason(&suggestion.reason, start);
     let proposed = suggestion.advice.clone();
-    let choices = sheet.draft.with_untracked(|draft| {
+    let choices = editor.draft.with_untracked(|draft| {
         let item = draft.plan.item(id)?;
-        draft.choices(&suggestion, sheet.exercise(&item.exercise).as_ref())
+        draft.choices(&suggestion, editor.exercise(&item.exercise).as_ref())
     });
     let stop = (proposed == Advice::StopAndTalk).then(|| suggestion.clone());
     let all =
@@ -41,18 +41,18 @@ pub fn Proposal(id: ItemId) -> impl IntoView {
 /// One of them: pressed while the item stands as it says.
 #[component]
 fn ChoiceButton(choice: Suggestion, marked: bool) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let advice = words.advice(&choice.advice);
     let step = match choice.advice {
         Advice::StopAndTalk => words.text(Key::StopTakesOut).to_owned(),
-        _ => untrack(|| sheet.named(|names| words.step(&choice, names))),
+        _ => untrack(|| editor.named(|names| words.step(&choice, names))),
     };
     let mark = marked.then(|| view! { <small>{words.text(Key::Proposed)}</small> });
     let is = choice.clone();
-    let follows = move || sheet.draft.with(|draft| draft.follows(&is)).to_string();
+    let follows = move || editor.draft.with(|draft| draft.follows(&is)).to_string();
     view! {
-        <button type="button" aria-pressed=follows class:proposed=marked on:click=move |_| sheet.edit(|draft| draft.apply(&choice))>
+        <button type="button" aria-pressed=follows class:proposed=marked on:click=move |_| editor.edit(|draft| draft.apply(&choice))>
             <span><b>{advice}</b>" "{step}</span>{mark}
         </button>
     }

@@ -6,7 +6,7 @@ use exercises::plan::{Days, Pattern};
 use leptos::prelude::*;
 use words::Key;
 
-use super::sheet::Sheet;
+use super::editor::PlanEditor;
 use crate::clinic::fields::{Choice, Text, Tick};
 
 /// Intervals to choose from, in minutes.
@@ -17,10 +17,10 @@ const GRID: u16 = 30;
 /// Again and again within a window, or at set times; and on which days.
 #[component]
 pub fn When(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let every = Memo::new(move |_| sheet.item(id, false, |item| matches!(item.schedule.pattern, Pattern::Every { .. })));
-    let put = move |pattern: Pattern| sheet.edit_item(id, |item| item.schedule.pattern = pattern);
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let every = Memo::new(move |_| editor.item(id, false, |item| matches!(item.schedule.pattern, Pattern::Every { .. })));
+    let put = move |pattern: Pattern| editor.edit_item(id, |item| item.schedule.pattern = pattern);
     let choose = move |chosen: String| {
         put(if chosen == "every" { hourly().pattern } else { Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } });
     };
@@ -41,16 +41,16 @@ pub fn When(id: ItemId) -> impl IntoView {
 /// Every so many minutes, from, to.
 #[component]
 fn Window(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let now = move || {
-        sheet.item(id, (60, 540, 1020), |item| match item.schedule.pattern {
+        editor.item(id, (60, 540, 1020), |item| match item.schedule.pattern {
             Pattern::Every { minutes, from, to } => (minutes, from, to),
             Pattern::At { .. } => (60, 540, 1020),
         })
     };
     let put = move |minutes: u16, from: u16, to: u16| {
-        sheet.edit_item(id, |item| item.schedule.pattern = Pattern::Every { minutes, from, to });
+        editor.edit_item(id, |item| item.schedule.pattern = Pattern::Every { minutes, from, to });
     };
     let (minutes, from, to) = untrack(now);
     let with = |offered: Vec<u16>, now: u16, say: &dyn Fn(u16) -> String| {
@@ -76,9 +76,9 @@ fn Window(id: ItemId) -> impl IntoView {
 /// A list of times.
 #[component]
 fn Times(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let now = sheet.draft.with_untracked(|draft| match draft.plan.item(id).map(|item| &item.schedule.pattern) {
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let now = editor.draft.with_untracked(|draft| match draft.plan.item(id).map(|item| &item.schedule.pattern) {
         Some(Pattern::At { times }) => times.iter().map(|minute| words.minute(*minute)).collect::<Vec<_>>().join(", "),
         _ => String::new(),
     });
@@ -89,7 +89,7 @@ fn Times(id: ItemId) -> impl IntoView {
     });
     let put = move |text: String| {
         if let Some(times) = times_of(&text) {
-            sheet.edit_item(id, |item| item.schedule.pattern = Pattern::At { times });
+            editor.edit_item(id, |item| item.schedule.pattern = Pattern::At { times });
         }
         typed.set(text);
     };
@@ -99,11 +99,11 @@ fn Times(id: ItemId) -> impl IntoView {
 /// Seven boxes.
 #[component]
 fn Weekdays(id: ItemId) -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
+    let editor = PlanEditor::current();
+    let words = editor.words();
     let day = move |bit: u8| {
-        let on = Signal::derive(move || sheet.item(id, false, |item| item.schedule.days.0 & (1 << bit) != 0));
-        let put = move |_| sheet.edit_item(id, |item| item.schedule.days = Days(item.schedule.days.0 ^ (1 << bit)));
+        let on = Signal::derive(move || editor.item(id, false, |item| item.schedule.days.0 & (1 << bit) != 0));
+        let put = move |_| editor.edit_item(id, |item| item.schedule.days = Days(item.schedule.days.0 ^ (1 << bit)));
         view! { <Tick label=words.weekday_short(bit) value=on put/> }
     };
     view! { <fieldset class="weekdays"><legend>{words.text(Key::DaysLabel)}</legend>{(0..7).map(day).collect_view()}</fieldset> }

@@ -3,9 +3,9 @@
 use chrono::{Days, NaiveDate};
 use leptos::prelude::*;
 use words::Key;
-use words::clinic::Spot;
+use words::clinic::PlanSection;
 
-use super::sheet::Sheet;
+use super::editor::PlanEditor;
 
 /// Weeks to choose from.
 const WEEKS: [u64; 4] = [1, 2, 4, 6];
@@ -13,11 +13,11 @@ const WEEKS: [u64; 4] = [1, 2, 4, 6];
 /// A few spans to press, or a date.
 #[component]
 pub fn NextVisit() -> impl IntoView {
-    let sheet = Sheet::here();
-    let words = sheet.words();
-    let issued = sheet.draft.with_untracked(|draft| draft.plan.issued);
-    let review = Memo::new(move |_| sheet.plan(|plan| plan.review));
-    let put = move |day: NaiveDate| sheet.edit(|draft| draft.plan.review = day);
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let issued = editor.draft.with_untracked(|draft| draft.plan.issued);
+    let review = Memo::new(move |_| editor.plan(|plan| plan.review));
+    let put = move |day: NaiveDate| editor.edit(|draft| draft.plan.review = day);
     let span = move |weeks: u64| {
         let day = issued.checked_add_days(Days::new(weeks * 7)).unwrap_or(issued);
         view! {
@@ -32,7 +32,7 @@ pub fn NextVisit() -> impl IntoView {
         }
     };
     let problems = move || {
-        sheet.problems_at(Spot::Visit).into_iter().map(|line| view! { <p class="warning">{line}</p> }).collect_view()
+        editor.problems_at(PlanSection::Visit).into_iter().map(|line| view! { <p class="warning">{line}</p> }).collect_view()
     };
     view! {
         <section class="visit stack" aria-label=words.text(Key::NextVisit)>

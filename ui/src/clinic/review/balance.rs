@@ -3,9 +3,9 @@
 use exercises::chart::{StanceGroup, groups, stance};
 use leptos::prelude::*;
 use words::Key;
-use words::review::{Question, upper};
+use words::review::{ReviewQuestion, upper};
 
-use super::desk::Desk;
+use super::context::ReviewContext;
 use super::finding::Finding;
 use crate::clinic::fields::Fold;
 use crate::shared::chart::StanceView;
@@ -14,13 +14,13 @@ use crate::shared::chart::StanceView;
 /// below.
 #[component]
 pub fn Balance() -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.words;
-    let mut all = desk.read(|review, _| groups(&review.balance)).unwrap_or_default().into_iter();
-    let visits = desk.read(|review, _| words.visit_stances(&review.baselines, review.start)).unwrap_or_default();
+    let context = ReviewContext::current();
+    let words = context.words;
+    let mut all = context.read(|review, _| groups(&review.balance)).unwrap_or_default().into_iter();
+    let visits = context.read(|review, _| words.visit_stances(&review.baselines, review.start)).unwrap_or_default();
     let latest = all.next();
-    let none = latest.is_none().then(|| view! { <p class="soft">{words.unanswered(Question::Balance)}</p> });
-    let norms = latest.as_ref().map(|group| norms_of(&desk, group)).unwrap_or_default();
+    let none = latest.is_none().then(|| view! { <p class="soft">{words.unanswered(ReviewQuestion::Balance)}</p> });
+    let norms = latest.as_ref().map(|group| norms_of(&context, group)).unwrap_or_default();
     let (others, lines): (Vec<StanceGroup>, Vec<String>) = (all.collect(), [norms, visits].concat());
     let more = (!others.is_empty() || !lines.is_empty()).then(|| {
         view! {
@@ -32,7 +32,7 @@ pub fn Balance() -> impl IntoView {
     });
     view! {
         <section>
-            <h2>{desk.question(Question::Balance)}</h2>
+            <h2>{context.question(ReviewQuestion::Balance)}</h2>
             {none}
             {latest.map(|group| view! { <Group group/> })}
             {more}
@@ -41,18 +41,18 @@ pub fn Balance() -> impl IntoView {
 }
 
 /// Published times beside the group's, or why there are none.
-fn norms_of(desk: &Desk, group: &StanceGroup) -> Vec<String> {
-    desk.read(|review, _| desk.words.against_norms_by_leg(&group.legs, review.start)).unwrap_or_default()
+fn norms_of(context: &ReviewContext, group: &StanceGroup) -> Vec<String> {
+    context.read(|review, _| context.words.against_norms_by_leg(&group.legs, review.start)).unwrap_or_default()
 }
 
 /// One set of conditions: both legs; with published times where `norms` asks for them.
 #[component]
 fn Group(group: StanceGroup, #[prop(optional)] norms: bool) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.words;
-    let norms = if norms { norms_of(&desk, &group) } else { Vec::new() };
-    let title = desk.read(|_, names| words.stance_conditions(&group, names)).unwrap_or_default();
-    let sides = desk.read(|review, _| {
+    let context = ReviewContext::current();
+    let words = context.words;
+    let norms = if norms { norms_of(&context, &group) } else { Vec::new() };
+    let title = context.read(|_, names| words.stance_conditions(&group, names)).unwrap_or_default();
+    let sides = context.read(|review, _| {
         let of_group = review.sides.iter().filter(|sides| group.legs.iter().any(|leg| leg.conditions() == sides.conditions));
         of_group.map(|sides| words.side_to_side(&sides.sides)).collect::<Vec<_>>()
     });
@@ -66,7 +66,7 @@ fn Group(group: StanceGroup, #[prop(optional)] norms: bool) -> impl IntoView {
     });
     let sway = sway.collect_view();
     let chart = move || {
-        let axis = desk.points(true)?;
+        let axis = context.points(true)?;
         Some(view! { <StanceView chart=stance(&group, &axis) label=words.text(Key::ChartStance).to_owned()/> })
     };
     view! {

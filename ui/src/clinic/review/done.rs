@@ -1,12 +1,12 @@
 //! Did they do it: when, how fully, and since when not?
 
 use exercises::adherence::ItemAdherence;
-use exercises::chart::{signs, weeks};
+use exercises::chart::{legend_entries, weeks};
 use leptos::prelude::*;
 use words::Key;
-use words::review::Question;
+use words::review::ReviewQuestion;
 
-use super::desk::Desk;
+use super::context::ReviewContext;
 use super::finding::Finding;
 use crate::clinic::fields::Fold;
 use crate::shared::chart::{Legend, WeeksChart};
@@ -14,14 +14,14 @@ use crate::shared::chart::{Legend, WeeksChart};
 /// Each item with its count, its days' strings side by side, and more figures folded below.
 #[component]
 pub fn Done() -> impl IntoView {
-    let desk = Desk::here();
-    let items = desk.read(|review, _| review.adherence.clone()).unwrap_or_default();
-    let delay = desk.read(|review, _| desk.words.delay(&review.delays, review.start)).flatten();
-    let signs = desk.read(|review, _| signs(&review.days)).unwrap_or_default();
-    let none = items.is_empty().then(|| view! { <p class="soft">{desk.words.unanswered(Question::Done)}</p> });
+    let context = ReviewContext::current();
+    let items = context.read(|review, _| review.adherence.clone()).unwrap_or_default();
+    let delay = context.read(|review, _| context.words.delay(&review.delays, review.start)).flatten();
+    let signs = context.read(|review, _| legend_entries(&review.days)).unwrap_or_default();
+    let none = items.is_empty().then(|| view! { <p class="soft">{context.words.unanswered(ReviewQuestion::Done)}</p> });
     view! {
         <section class="done">
-            <h2>{desk.question(Question::Done)}</h2>
+            <h2>{context.question(ReviewQuestion::Done)}</h2>
             {none}
             {items.into_iter().map(|item| view! { <Item item/> }).collect_view()}
             <Legend only=signs/>
@@ -33,18 +33,18 @@ pub fn Done() -> impl IntoView {
 /// One item.
 #[component]
 fn Item(item: ItemAdherence) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.words;
-    let name = desk.read(|_, names| names.item(item.item)).unwrap_or_default();
+    let context = ReviewContext::current();
+    let words = context.words;
+    let name = context.read(|_, names| names.item(item.item)).unwrap_or_default();
     let gone = (!item.in_force).then(|| view! { <small class="soft">" "{words.no_longer()}</small> });
-    let start = desk.read(|review, _| review.start);
+    let start = context.read(|review, _| review.start);
     let broke = start.and_then(|start| words.broke_off(&item, start));
     let details = start.map(|start| words.adherence_details(&item, start)).unwrap_or_default();
     let (id, since) = (item.item, item.broke_off.map(|broke| broke.since));
     let strings = move || {
         let (axis, label) =
-            (desk.strings()?, desk.read(|_, names| words.fill(Key::ChartDays, &[("name", &names.item(id))]))?);
-        let chart = desk.read(|review, _| weeks(&review.days, id, &axis, since)).flatten()?;
+            (context.strings()?, context.read(|_, names| words.fill(Key::ChartDays, &[("name", &names.item(id))]))?);
+        let chart = context.read(|review, _| weeks(&review.days, id, &axis, since)).flatten()?;
         Some(view! { <WeeksChart chart label/> })
     };
     let list = details.into_iter().map(|line| view! { <li>{line}</li> }).collect_view();

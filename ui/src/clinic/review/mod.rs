@@ -4,7 +4,7 @@ mod activities;
 mod alarms;
 mod balance;
 mod barriers;
-mod desk;
+mod context;
 mod done;
 mod finding;
 mod next;

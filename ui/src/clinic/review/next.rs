@@ -3,26 +3,26 @@
 use exercises::suggest::Suggestion;
 use leptos::prelude::*;
 use words::Key;
-use words::review::Question;
+use words::review::ReviewQuestion;
 
-use super::desk::Desk;
-use crate::clinic::room::Room;
+use super::context::ReviewContext;
+use crate::clinic::context::ClinicContext;
 
 /// A proposal for each item with its reason, and the way to the next plan.
 #[component]
 pub fn Next() -> impl IntoView {
-    let desk = Desk::here();
-    let room = Room::here();
-    let all = desk.read(|review, _| review.items.clone()).unwrap_or_default();
-    let none = all.is_empty().then(|| view! { <p class="soft">{desk.words.unanswered(Question::Next)}</p> });
-    let code = desk.page(|page| page.code.clone());
+    let context = ReviewContext::current();
+    let clinic = ClinicContext::current();
+    let all = context.read(|review, _| review.items.clone()).unwrap_or_default();
+    let none = all.is_empty().then(|| view! { <p class="soft">{context.words.unanswered(ReviewQuestion::Next)}</p> });
+    let code = context.page(|page| page.code.clone());
     view! {
         <section class="next">
-            <h2>{desk.question(Question::Next)}</h2>
+            <h2>{context.question(ReviewQuestion::Next)}</h2>
             {none}
             <dl>{all.into_iter().map(|one| view! { <One suggestion=one/> }).collect_view()}</dl>
-            <p class="small soft">{desk.words.proposals_only()}</p>
-            <button type="button" on:click=move |_| room.plan(code.clone())>{desk.words.text(Key::PlanNext)}</button>
+            <p class="small soft">{context.words.proposals_only()}</p>
+            <button type="button" on:click=move |_| clinic.plan(code.clone())>{context.words.text(Key::PlanNext)}</button>
         </section>
     }
 }
@@ -30,9 +30,9 @@ pub fn Next() -> impl IntoView {
 /// One proposal.
 #[component]
 fn One(suggestion: Suggestion) -> impl IntoView {
-    let desk = Desk::here();
-    let said =
-        desk.read(|review, names| (names.item(suggestion.item), desk.words.suggestion(&suggestion, names, review.start)));
+    let context = ReviewContext::current();
+    let said = context
+        .read(|review, names| (names.item(suggestion.item), context.words.suggestion(&suggestion, names, review.start)));
     said.map(|(name, said)| {
         view! {
             <div>

@@ -8,40 +8,40 @@ use super::activities::Activities;
 use super::alarms::Alarms;
 use super::balance::Balance;
 use super::barriers::Barriers;
-use super::desk::Desk;
+use super::context::ReviewContext;
 use super::done::Done;
 use super::next::Next;
 use super::notes::Notes;
 use super::pain::Pain;
+use crate::clinic::context::ClinicContext;
 use crate::clinic::head::Head;
 use crate::clinic::patients::Receive;
-use crate::clinic::room::Room;
 use crate::clinic::width::{TWO_COLUMNS, columns, window_width};
 
 /// The head, the alarms, and the answers below them.
 #[component]
 pub fn Review(page: ReviewPage) -> impl IntoView {
-    let room = Room::here();
-    let words = room.house.words();
+    let clinic = ClinicContext::current();
+    let words = clinic.app.words();
     let width = window_width();
     let (title, line) = (page.code.clone(), words.review_head(&page));
     let title = page.name.as_ref().map_or(title.clone(), |name| format!("{title} {name}"));
     let covers = words.review_covers(&page).join(" ");
     let (has_plan, has_review, code) = (page.plan.is_some(), page.review.is_some(), page.code.clone());
-    provide_context(Desk::new(page, words, Signal::derive(move || columns(width.get()))));
+    provide_context(ReviewContext::new(page, words, Signal::derive(move || columns(width.get()))));
     let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
     let answers = if has_review {
         view! { <Alarms/><Answers width/> }.into_any()
     } else {
         let again = StoredValue::new(code.clone());
-        let received = move || room.review(again.get_value());
+        let received = move || clinic.review(again.get_value());
         view! { <div class="waiting stack"><p class="empty">{words.text(Key::ReviewEmpty)}</p><Receive received/></div> }
             .into_any()
     };
     view! {
         <main class="screen review">
             <Head title line>
-                <button type="button" class="filled" on:click=move |_| room.plan(code.clone())>{next}</button>
+                <button type="button" class="filled" on:click=move |_| clinic.plan(code.clone())>{next}</button>
             </Head>
             <p class="small soft covers">{covers}</p>
             {answers}
@@ -54,7 +54,7 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
 #[component]
 fn Answers(width: Signal<f64>) -> impl IntoView {
     let is_wide = Memo::new(move |_| width.get() >= TWO_COLUMNS);
-    let balances = Desk::here().read(|review, _| !review.balance.is_empty()).unwrap_or(false);
+    let balances = ReviewContext::current().read(|review, _| !review.balance.is_empty()).unwrap_or(false);
     move || match (is_wide.get(), balances) {
         (false, _) => view! {
             <div class="answers"><Done/><Pain/><Balance/><Activities/><Barriers/><Next/><Notes/></div>

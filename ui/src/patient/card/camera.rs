@@ -9,7 +9,7 @@ use wire::patient::{CardPreview, CardSource, ReadCard};
 use words::Key;
 
 use crate::invoke;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::shared::{camera, clock};
 
 /// What the camera sees is looked at so often, in milliseconds.
@@ -17,7 +17,7 @@ const LOOK_MS: u64 = 400;
 
 /// How far the camera is.
 #[derive(Clone, Copy, PartialEq)]
-enum Stand {
+enum CameraState {
     Closed,
     Open,
     /// It could not be opened.
@@ -27,12 +27,12 @@ enum Stand {
 /// A button that opens the camera; then what it sees, until a card is found. Where the web view knows no camera, a word about it.
 #[component]
 pub fn CardCamera(found: impl Fn(CardSource, CardPreview) + Copy + Send + Sync + 'static) -> impl IntoView {
-    let desk = Desk::here();
-    let text = move |key| desk.house.text(key);
+    let context = PatientContext::current();
+    let text = move |key| context.app.text(key);
     if !camera::is_known() {
         return view! { <p class="small soft">{text(Key::CameraUnknown)}</p> }.into_any();
     }
-    let stand = RwSignal::new(Stand::Closed);
+    let state = RwSignal::new(CameraState::Closed);
     let stream = StoredValue::new_local(None::<MediaStream>);
     let close = move || {
         if let Some(stream) = stream.try_update_value(Option::take).flatten() {
@@ -44,28 +44,28 @@ pub fn CardCamera(found: impl Fn(CardSource, CardPreview) + Copy + Send + Sync +
         spawn_local(async move {
             match camera::open().await {
                 // The page may have gone while the system asked.
-                Ok(opened) if stand.try_get_untracked().is_some() => {
+                Ok(opened) if state.try_get_untracked().is_some() => {
                     stream.set_value(Some(opened));
-                    stand.set(Stand::Open);
+                    state.set(CameraState::Open);
                 }
                 Ok(opened) => camera::close(&opened),
-                Err(_) => drop(stand.try_set(Stand::Refused)),
+                Err(_) => drop(state.try_set(CameraState::Refused)),
             }
         });
     };
     let leave = move |_| {
         close();
-        stand.set(Stand::Closed);
+        state.set(CameraState::Closed);
     };
-    let shown = move || match stand.get() {
-        Stand::Open => view! {
+    let shown = move || match state.get() {
+        CameraState::Open => view! {
             <Viewfinder stream found/>
             <button type="button" on:click=leave>{text(Key::CameraClose)}</button>
         }
         .into_any(),
         stood => view! {
             <button type="button" class="main" on:click=open>{text(Key::CameraOpen)}</button>
-            <p class="small" role="status">{(stood == Stand::Refused).then(|| text(Key::CameraRefused))}</p>
+            <p class="small" role="status">{(stood == CameraState::Refused).then(|| text(Key::CameraRefused))}</p>
         }
         .into_any(),
     };
@@ -78,7 +78,7 @@ fn Viewfinder(
     stream: StoredValue<Option<MediaStream>, LocalStorage>,
     found: impl Fn(CardSource, CardPreview) + Copy + Send + Sync + 'static,
 ) -> impl IntoView {
-    let desk = Desk::here();
+    let context = PatientContext::current();
     let video = NodeRef::<html::Video>::new();
     Effect::new(move || {
         if let Some(video) = video.get() {
@@ -104,13 +104,13 @@ fn Viewfinder(
             match answer {
                 Ok(preview) => found(source, preview),
                 Err(Failure::NoCode | Failure::NotAPicture) => {}
-                Err(failure) => desk.house.fault.set(Some(failure)),
+                Err(failure) => context.app.fault.set(Some(failure)),
             }
         });
     };
     clock::every(LOOK_MS, look);
     view! {
-        <video class="viewfinder" node_ref=video autoplay playsinline muted aria-label=desk.house.text(Key::CameraSees)></video>
-        <p class="small soft">{desk.house.text(Key::CameraHow)}</p>
+        <video class="viewfinder" node_ref=video autoplay playsinline muted aria-label=context.app.text(Key::CameraSees)></video>
+        <p class="small soft">{context.app.text(Key::CameraHow)}</p>
     }
 }

@@ -9,19 +9,19 @@ use words::Key;
 
 use super::camera::CardCamera;
 use super::preview::Preview;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::shared::file;
 
 /// Reads a card and shows what is on it before it is taken. `title` stands above the form.
 #[component]
 pub fn CardForm(title: Key) -> impl IntoView {
-    let desk = Desk::here();
-    let text = move |key| desk.house.text(key);
+    let context = PatientContext::current();
+    let text = move |key| context.app.text(key);
     let typed = RwSignal::new(String::new());
     let read = RwSignal::new(None::<(CardSource, CardPreview)>);
     let look = move |source: CardSource| {
         let again = source.clone();
-        desk.house.ask::<ReadCard>(source, move |preview| read.set(Some((again, preview))));
+        context.app.request::<ReadCard>(source, move |preview| read.set(Some((again, preview))));
     };
     let from_file = move |event: leptos::ev::Event| {
         let field: HtmlInputElement = event.target().expect("an event of a field").unchecked_into();
@@ -30,7 +30,7 @@ pub fn CardForm(title: Key) -> impl IntoView {
         spawn_local(async move {
             match file::base64(&file).await {
                 Ok(bytes) => look(CardSource::File(bytes)),
-                Err(failure) => desk.house.fault.set(Some(failure)),
+                Err(failure) => context.app.fault.set(Some(failure)),
             }
             field.set_value("");
         });
@@ -45,7 +45,7 @@ pub fn CardForm(title: Key) -> impl IntoView {
             <p class="small soft">{text(Key::CardFileWhat)}</p>
             <label>{text(Key::CardText)}<textarea rows="4" spellcheck="false" autocapitalize="off" autocomplete="off" prop:value=typed
                 on:input=move |event| typed.set(event_target_value(&event))></textarea></label>
-            <button type="button" disabled=move || empty() || desk.house.busy.get() on:click=from_text>{text(Key::ReadTheCard)}</button>
+            <button type="button" disabled=move || empty() || context.app.busy.get() on:click=from_text>{text(Key::ReadTheCard)}</button>
         }
     };
     move || match read.get() {

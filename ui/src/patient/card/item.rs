@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 use words::Key;
 
 use super::window_of_day::WindowOfDay;
-use crate::patient::desk::{Desk, served};
+use crate::patient::context::{PatientContext, served};
 
 /// Name, dose, side, what for, note, and when; the times can be moved to fit the person's day.
 #[component]
@@ -18,7 +18,7 @@ pub fn CardItem(
     exercise: Option<Exercise>,
     agreed: RwSignal<BTreeMap<u8, (ItemId, Schedule)>>,
 ) -> impl IntoView {
-    let words = Desk::here().house.words();
+    let words = PatientContext::current().app.words();
     let id = item.id;
     let texts = exercise.as_ref().and_then(|exercise| exercise.text(words.lang)).cloned();
     let name = texts.as_ref().map_or_else(|| item.exercise.to_string(), |texts| texts.name.clone());

@@ -4,30 +4,30 @@ use exercises::id::ItemId;
 use exercises::plan::Schedule;
 use leptos::prelude::*;
 use std::collections::BTreeMap;
-use wire::patient::{CardPreview, CardSource, TakeAsk, TakeCard};
+use wire::patient::{CardPreview, CardSource, TakeCard, TakeCardRequest};
 use words::Key;
 
 use super::item::CardItem;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::places::Place;
 
 /// Everything on the card in plain words, the window of the day to agree on, and "Take this plan".
 #[component]
 pub fn Preview(source: CardSource, preview: CardPreview, back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
+    let context = PatientContext::current();
+    let words = context.app.words();
     let agreed = RwSignal::new(BTreeMap::<u8, (ItemId, Schedule)>::new());
     let CardPreview { plan, fingerprint, known_clinic, replaces, exercises } = preview;
     let take = move |_| {
         let agreed = agreed.with_untracked(|agreed| agreed.values().cloned().collect());
-        desk.house.ask::<TakeCard>(TakeAsk { source: source.clone(), agreed }, move |today| {
-            desk.house.situation.update(|situation| {
-                if let Some(situation) = situation {
-                    situation.has_plan = true;
+        context.app.request::<TakeCard>(TakeCardRequest { source: source.clone(), agreed }, move |today| {
+            context.app.state.update(|state| {
+                if let Some(state) = state {
+                    state.has_plan = true;
                 }
             });
-            desk.show(today);
-            desk.go(Place::Now);
+            context.show(today);
+            context.go(Place::Now);
         });
     };
     let items = plan.items.iter().map(|item| {
@@ -53,7 +53,7 @@ pub fn Preview(source: CardSource, preview: CardPreview, back: impl Fn() + Copy 
             })}
             <p>{words.text(Key::RemindersAhead)}</p>
             <p class="small soft">{words.text(Key::WhoPhotographs)}</p>
-            <button type="button" class="main" disabled=desk.house.busy on:click=take>{words.text(Key::TakeThisPlan)}</button>
+            <button type="button" class="main" disabled=context.app.busy on:click=take>{words.text(Key::TakeThisPlan)}</button>
             <button type="button" class="quiet" on:click=move |_| back()>{words.text(Key::AnotherCard)}</button>
         </div>
     }

@@ -4,19 +4,19 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::form::CardForm;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::shared::Fault;
 
 /// The form with a way back.
 #[component]
 pub fn TakeACard() -> impl IntoView {
-    let desk = Desk::here();
+    let context = PatientContext::current();
     view! {
         <main class="screen">
             <div class="column stack-5">
                 <Fault/>
                 <CardForm title=Key::TakeNewCard/>
-                <button type="button" class="quiet" on:click=move |_| desk.close()>{desk.house.text(Key::Back)}</button>
+                <button type="button" class="quiet" on:click=move |_| context.close()>{context.app.text(Key::Back)}</button>
             </div>
         </main>
     }

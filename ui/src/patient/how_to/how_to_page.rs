@@ -5,19 +5,19 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::in_full::InFull;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 
 /// One exercise of the plan: what for, how, what to watch for.
 #[component]
 pub fn HowTo(plan: PlanId, item: ItemId) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
-    let found = desk
+    let context = PatientContext::current();
+    let words = context.app.words();
+    let found = context
         .today
         .with_untracked(|today| today.as_ref()?.items.iter().find(|one| one.plan == plan && one.item.id == item).cloned());
     let texts = found.as_ref().and_then(|found| found.exercise.text(words.lang).cloned());
     let told = found.zip(texts).map(|(found, texts)| view! { <InFull found texts/> });
-    let back = move |_| desk.close();
+    let back = move |_| context.close();
     view! {
         <main class="screen">
             <div class="column stack-5">

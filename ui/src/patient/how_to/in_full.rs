@@ -8,13 +8,13 @@ use words::Key;
 
 use super::list::List;
 use super::steps::Steps;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::shared::figure::Figure;
 
 /// Everything that an exercise says.
 #[component]
 pub fn InFull(found: TodayItem, texts: Texts) -> impl IntoView {
-    let words = Desk::here().house.words();
+    let words = PatientContext::current().app.words();
     let item = &found.item;
     let drawing = item.rung.as_ref().map_or_else(|| found.exercise.poses.clone(), |rung| found.exercise.figure(rung));
     let limit = words.fill(Key::StopAbove, &[("n", &item.pain_limit)]);

@@ -4,12 +4,12 @@ use exercises::catalogue::Texts;
 use leptos::prelude::*;
 use words::Key;
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 
 /// Where to begin, and the steps in order.
 #[component]
 pub fn Steps(texts: Texts, change: Option<String>) -> impl IntoView {
-    let words = Desk::here().house.words();
+    let words = PatientContext::current().app.words();
     let steps = texts.steps.into_iter().map(|step| view! { <li>{step}</li> }).collect_view();
     view! {
         <section class="stack-2">

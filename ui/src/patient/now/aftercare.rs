@@ -4,12 +4,12 @@ use exercises::plan::Aftercare;
 use leptos::prelude::*;
 use words::Key;
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 
 /// The lines, while they apply.
 #[component]
 pub fn Lines(lines: Vec<Aftercare>) -> impl IntoView {
-    let words = Desk::here().house.words();
+    let words = PatientContext::current().app.words();
     (!lines.is_empty()).then(|| {
         let lines = lines.iter().map(|line| view! { <li>{words.aftercare(line)}</li> }).collect_view();
         view! {

@@ -5,25 +5,25 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::head::name;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::shared::Fault;
 
-/// Every exercise as a button; one that is held back says why.
+/// Every exercise as a button; one that is paused says why.
 #[component]
 pub fn Choose() -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
-    let items = desk.today.with_untracked(|today| today.as_ref().map(|today| today.items.clone()).unwrap_or_default());
+    let context = PatientContext::current();
+    let words = context.app.words();
+    let items = context.today.with_untracked(|today| today.as_ref().map(|today| today.items.clone()).unwrap_or_default());
     let row = move |item: TodayItem| {
         let (plan, id) = (item.plan, item.item.id);
-        let held = item.held_back.map(|trouble| {
+        let held = item.paused.map(|trouble| {
             view! { <p class="alarm-text">{words.fill(Key::HeldBackSince, &[("what", &words.trouble(trouble))])}</p> }
         });
-        let off = Signal::derive(move || desk.house.busy.get());
+        let off = Signal::derive(move || context.app.busy.get());
         let blocked = held.is_some();
         view! {
             <li class="stack-1">
-                <button type="button" disabled=move || blocked || off.get() on:click=move |_| desk.begin(plan, id)>
+                <button type="button" disabled=move || blocked || off.get() on:click=move |_| context.begin(plan, id)>
                     {name(&item, words)}
                     // A space keeps the two apart where they are read out.
                     " "<small class="soft">{words.dose_of(&item.item)}</small>
@@ -38,7 +38,7 @@ pub fn Choose() -> impl IntoView {
                 <div class="stack-1"><h1>{words.text(Key::WhichOne)}</h1><p class="soft">{words.text(Key::ExtraWhat)}</p></div>
                 <Fault/>
                 <ul class="choices">{items.into_iter().map(row).collect_view()}</ul>
-                <button type="button" class="quiet" on:click=move |_| desk.close()>{words.text(Key::Back)}</button>
+                <button type="button" class="quiet" on:click=move |_| context.close()>{words.text(Key::Back)}</button>
             </div>
         </main>
     }

@@ -5,18 +5,18 @@ use exercises::today::{Head, Today, TodayItem};
 use leptos::prelude::*;
 use words::{Key, Words};
 
+use super::message::Message;
 use super::offer::Offer;
-use super::still::Still;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 use crate::patient::places::Place;
 
 /// One thing to do, or why there is none.
 #[component]
 pub fn HeadOf(today: Today) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
-    if let Some((item, slot)) = chosen(desk, &today) {
+    let context = PatientContext::current();
+    let words = context.app.words();
+    if let Some((item, slot)) = chosen(context, &today) {
         return view! { <Offer item at=slot line=None/> }.into_any();
     }
     match today.head.clone() {
@@ -32,35 +32,35 @@ pub fn HeadOf(today: Today) -> impl IntoView {
             let minutes = (due.utc_ms - today.now.utc_ms + 59_999) / 60_000;
             let next = words.fill(Key::NextAt, &[("name", &name), ("time", &words.minute(due.minute()))]);
             let ahead = words.ahead(minutes);
-            view! { <Still title=words.text(Key::NothingNow) lines=vec![next, ahead]/> }.into_any()
+            view! { <Message title=words.text(Key::NothingNow) lines=vec![next, ahead]/> }.into_any()
         }
         Head::DoneForToday { done, of, next } => {
             let count = words.fill(Key::DoneOf, &[("done", &done), ("of", &of)]);
             let title = if done >= of { Key::AllDone } else { Key::DayOver };
             let lines = [Some(count), next.map(|next| words.next_on(today.now, next))];
-            view! { <Still title=words.text(title) lines=lines.into_iter().flatten().collect()/> }.into_any()
+            view! { <Message title=words.text(title) lines=lines.into_iter().flatten().collect()/> }.into_any()
         }
-        Head::DayOff { excused, next } => {
-            let title = if excused { Key::DayExcused } else { Key::DayOff };
+        Head::DayOff { chosen, next } => {
+            let title = if chosen { Key::DayExcused } else { Key::DayOff };
             let lines = next.map(|next| words.next_on(today.now, next));
-            view! { <Still title=words.text(title) lines=lines.into_iter().collect()/> }.into_any()
+            view! { <Message title=words.text(title) lines=lines.into_iter().collect()/> }.into_any()
         }
         Head::Over { review } => {
             let lines = vec![words.fill(Key::OverWhat, &[("date", &words.date(review))])];
             view! {
-                <Still title=words.text(Key::Over) lines/>
-                <button type="button" class="main" on:click=move |_| desk.go(Place::Record)>{words.text(Key::ForTheVisit)}</button>
-                <button type="button" on:click=move |_| desk.open(Page::Card)>{words.text(Key::TakeNewCard)}</button>
+                <Message title=words.text(Key::Over) lines/>
+                <button type="button" class="main" on:click=move |_| context.go(Place::Record)>{words.text(Key::ForTheVisit)}</button>
+                <button type="button" on:click=move |_| context.open(Page::Card)>{words.text(Key::TakeNewCard)}</button>
             }
             .into_any()
         }
         Head::Stopped(trouble) => {
             let lines = vec![words.fill(Key::StoppedSince, &[("what", &words.trouble(trouble))])];
             view! {
-                <Still title=words.text(Key::Stopped) lines/>
+                <Message title=words.text(Key::Stopped) lines/>
                 <p><strong>{words.text(Key::OnlyNewCard)}</strong></p>
-                <button type="button" class="main" on:click=move |_| desk.open(Page::Advice(trouble))>{words.text(Key::WhatToDo)}</button>
-                <button type="button" on:click=move |_| desk.open(Page::Card)>{words.text(Key::TakeNewCard)}</button>
+                <button type="button" class="main" on:click=move |_| context.open(Page::Advice(trouble))>{words.text(Key::WhatToDo)}</button>
+                <button type="button" on:click=move |_| context.open(Page::Card)>{words.text(Key::TakeNewCard)}</button>
             }
             .into_any()
         }
@@ -68,10 +68,10 @@ pub fn HeadOf(today: Today) -> impl IntoView {
 }
 
 /// The slot that the person chose to look at, while it is still open.
-fn chosen(desk: Desk, today: &Today) -> Option<(TodayItem, exercises::slots::SlotRef)> {
-    let slot = desk.chosen.get()?;
+fn chosen(context: PatientContext, today: &Today) -> Option<(TodayItem, exercises::slots::SlotRef)> {
+    let slot = context.chosen.get()?;
     let open = |mark| matches!(mark, Mark::Due | Mark::Partly(_));
-    let knot = today.string.iter().find(|knot| knot.slot == slot && open(knot.mark) && !knot.held_back)?;
+    let knot = today.string.iter().find(|knot| knot.slot == slot && open(knot.mark) && !knot.paused)?;
     let item = today.items.iter().find(|item| item.item.id == slot.item && item.plan == knot.plan)?;
     Some((item.clone(), slot))
 }

@@ -2,19 +2,19 @@
 
 mod aftercare;
 mod choose;
-mod excuse_days;
+mod days_off;
 mod head;
-mod leave_out;
+mod message;
 mod next_step;
 mod now_page;
 mod offer;
 mod question;
 mod silence;
-mod still;
-mod told_once;
+mod skip;
+mod tray_hint;
 
 pub use choose::Choose;
-pub use excuse_days::ExcuseDays;
+pub use days_off::TakeDaysOff;
 pub use head::name;
-pub use leave_out::LeaveOut;
 pub use now_page::Now;
+pub use skip::SkipSlot;

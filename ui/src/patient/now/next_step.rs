@@ -4,22 +4,22 @@ use exercises::today::TodayItem;
 use leptos::prelude::*;
 use words::Key;
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 
 /// What it would be, why, and the press that takes it for this and the next times.
 #[component]
 pub fn NextStep(item: TodayItem) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
+    let context = PatientContext::current();
+    let words = context.app.words();
     let (plan, id) = (item.plan, item.item.id);
-    let today = desk.today.with_untracked(|today| today.as_ref().map(|today| today.now.date())).unwrap_or_default();
+    let today = context.today.with_untracked(|today| today.as_ref().map(|today| today.now.date())).unwrap_or_default();
     let shown = item.step.clone().map(|step| {
         let (question, why) = words.offered_step(&step, &item.exercise, today);
         view! {
             <section class="next-step sheet stack-2">
                 <h2>{question}</h2>
                 <p class="soft">{why}" "{words.text(Key::StepAllowed)}</p>
-                <button type="button" disabled=desk.house.busy on:click=move |_| desk.begin_step(plan, id)>{words.text(Key::StepTake)}</button>
+                <button type="button" disabled=context.app.busy on:click=move |_| context.begin_step(plan, id)>{words.text(Key::StepTake)}</button>
             </section>
         }
     });

@@ -4,26 +4,26 @@ use exercises::plan::Side;
 use exercises::slots::SlotRef;
 use exercises::today::TodayItem;
 use leptos::prelude::*;
-use wire::patient::{DidIt, PutOff, SlotAsk};
+use wire::patient::{DidIt, PutOff, SlotRequest};
 use words::Key;
 
 use super::head::name;
 use super::next_step::NextStep;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 use crate::shared::figure::Figure;
 
 /// The exercise that is due, with everything that can be done about it.
 #[component]
 pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
+    let context = PatientContext::current();
+    let words = context.app.words();
     let slot = at;
-    let (plan, id, busy) = (item.plan, item.item.id, desk.house.busy);
+    let (plan, id, busy) = (item.plan, item.item.id, context.app.busy);
     let drawing = item.item.rung.as_ref().map_or_else(|| item.exercise.poses.clone(), |rung| item.exercise.figure(rung));
     let mirrored = item.item.side == Side::Left;
-    let put_off = move |_| desk.house.ask::<PutOff>(SlotAsk { plan, slot }, move |today| desk.show(today));
-    let did_it = move |_| desk.house.ask::<DidIt>(SlotAsk { plan, slot }, move |today| desk.show(today));
+    let put_off = move |_| context.app.request::<PutOff>(SlotRequest { plan, slot }, move |today| context.show(today));
+    let did_it = move |_| context.app.request::<DidIt>(SlotRequest { plan, slot }, move |today| context.show(today));
     // The question comes before its answers.
     let begin = words.text(if item.step.is_some() { Key::BeginAsBefore } else { Key::Begin });
     let step = item.step.is_some().then(|| view! { <NextStep item=item.clone()/> });
@@ -37,16 +37,16 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
                 {note}
                 {line.map(|line| view! { <p class="brass">{line}</p> })}
             </div>
-            <Figure drawing mirrored rests=desk.has_moved(slot)/>
+            <Figure drawing mirrored rests=context.mark_moved(slot)/>
             <div class="offer-buttons stack">
                 {step}
-                <button type="button" class="main" disabled=busy on:click=move |_| desk.begin(plan, id)>{begin}</button>
+                <button type="button" class="main" disabled=busy on:click=move |_| context.begin(plan, id)>{begin}</button>
                 <div class="row">
                     <button type="button" disabled=busy on:click=put_off>{words.text(Key::InTenMinutes)}</button>
-                    <button type="button" on:click=move |_| desk.open(Page::LeaveOut(plan, slot))>{words.text(Key::LeaveItOut)}</button>
+                    <button type="button" on:click=move |_| context.open(Page::SkipSlot(plan, slot))>{words.text(Key::LeaveItOut)}</button>
                 </div>
                 <div class="row">
-                    <button type="button" class="quiet" on:click=move |_| desk.open(Page::HowTo(plan, id))>{words.text(Key::HowToDoIt)}</button>
+                    <button type="button" class="quiet" on:click=move |_| context.open(Page::HowTo(plan, id))>{words.text(Key::HowToDoIt)}</button>
                     <button type="button" class="quiet" disabled=busy on:click=did_it>{words.text(Key::DidItAlready)}</button>
                 </div>
             </div>

@@ -3,21 +3,22 @@
 use leptos::prelude::*;
 use words::Key;
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 
 /// One line, with the end of a meeting and the way to everything about reminders; nothing while one may come.
 #[component]
 pub fn Silence() -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
-    let said = Memo::new(move |_| desk.reminders.with(|stand| words.silence(stand.as_ref()?)));
-    let meeting =
-        Memo::new(move |_| desk.reminders.with(|stand| stand.as_ref().is_some_and(|stand| stand.meeting_until.is_some())));
+    let context = PatientContext::current();
+    let words = context.app.words();
+    let said = Memo::new(move |_| context.reminders.with(|reminders| words.silence(reminders.as_ref()?)));
+    let meeting = Memo::new(move |_| {
+        context.reminders.with(|reminders| reminders.as_ref().is_some_and(|reminders| reminders.meeting_until.is_some()))
+    });
     let end = move || {
         meeting.get().then(|| {
             view! {
-                <button type="button" class="quiet" disabled=desk.house.busy on:click=move |_| desk.meeting(None)>
+                <button type="button" class="quiet" disabled=context.app.busy on:click=move |_| context.meeting(None)>
                     {words.text(Key::MeetingEnd)}
                 </button>
             }
@@ -28,7 +29,7 @@ pub fn Silence() -> impl IntoView {
             view! {
                 <p>{line}</p>
                 {end}
-                <button type="button" class="quiet" on:click=move |_| desk.open(Page::Reminders)>{words.text(Key::RemindersTitle)}</button>
+                <button type="button" class="quiet" on:click=move |_| context.open(Page::Reminders)>{words.text(Key::RemindersTitle)}</button>
             }
         })
     };

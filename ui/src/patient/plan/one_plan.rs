@@ -5,20 +5,20 @@ use wire::patient::PlanPage;
 use words::{Key, Words};
 
 use super::plan_item::PlanItem;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 
 /// The clinic, the next visit, the exercises, and what they are for.
 #[component]
 pub fn OnePlan(page: PlanPage) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
-    let PlanPage { plan, fingerprint, exercises, held_back } = page;
+    let context = PatientContext::current();
+    let words = context.app.words();
+    let PlanPage { plan, fingerprint, exercises, paused } = page;
     let id = plan.id;
     let items = plan.items.iter().map(|item| {
         let exercise = exercises.iter().find(|exercise| exercise.id == item.exercise).cloned();
-        let held_back = held_back.iter().find(|(held, _)| *held == item.id).map(|(_, trouble)| *trouble);
-        view! { <PlanItem plan=plan.clone() item=item.clone() exercise held_back/> }
+        let paused = paused.iter().find(|(held, _)| *held == item.id).map(|(_, trouble)| *trouble);
+        view! { <PlanItem plan=plan.clone() item=item.clone() exercise paused/> }
     });
     let items = items.collect_view();
     view! {
@@ -31,7 +31,7 @@ pub fn OnePlan(page: PlanPage) -> impl IntoView {
             {facts(words.text(Key::MyComplaints), complaints(&plan, words))}
             {facts(words.text(Key::MyActivities), activities(&plan, words))}
             {facts(words.text(Key::Baselines), baselines(&plan, words))}
-            <button type="button" on:click=move |_| desk.open(Page::Excuse(id))>{words.text(Key::LeaveOutDays)}</button>
+            <button type="button" on:click=move |_| context.open(Page::DaysOff(id))>{words.text(Key::LeaveOutDays)}</button>
             <p class="small soft number">{words.fill(Key::ClinicCode, &[("code", &fingerprint)])}" "{words.fill(Key::Revision, &[("n", &plan.revision)])}</p>
         </section>
     }

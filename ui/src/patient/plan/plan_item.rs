@@ -6,20 +6,20 @@ use exercises::plan::{Item, Plan};
 use leptos::prelude::*;
 use words::Key;
 
-use crate::patient::desk::{Desk, served};
+use crate::patient::context::{PatientContext, served};
 use crate::patient::page::Page;
 
 /// Its name, which opens everything about it, with dose, times and what it is for.
 #[component]
-pub fn PlanItem(plan: Plan, item: Item, exercise: Option<Exercise>, held_back: Option<Trouble>) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
+pub fn PlanItem(plan: Plan, item: Item, exercise: Option<Exercise>, paused: Option<Trouble>) -> impl IntoView {
+    let context = PatientContext::current();
+    let words = context.app.words();
     let (of, id) = (plan.id, item.id);
     let texts = exercise.as_ref().and_then(|exercise| exercise.text(words.lang));
     let name = texts.map_or_else(|| item.exercise.to_string(), |texts| texts.name.clone());
     let rung = exercise.as_ref().and_then(|exercise| words.rung_of(&item, exercise));
     let serves = served(&plan, &item).map(|name| words.fill(Key::ForComplaint, &[("name", &name)]));
-    let held = held_back.map(|trouble| words.fill(Key::HeldBackSince, &[("what", &words.trouble(trouble))]));
+    let held = paused.map(|trouble| words.fill(Key::HeldBackSince, &[("what", &words.trouble(trouble))]));
     view! {
         <li class="sheet stack-2">
             <h2>{name.clone()}</h2>
@@ -30,7 +30,7 @@ pub fn PlanItem(plan: Plan, item: Item, exercise: Option<Exercise>, held_back: O
             {(!item.note.is_empty()).then(|| view! { <p class="note">{item.note.clone()}</p> })}
             {held.map(|held| view! { <p class="alarm-text">{held}</p> })}
             <button type="button" aria-label=words.fill(Key::HowToOf, &[("name", &name)])
-                on:click=move |_| desk.open(Page::HowTo(of, id))>{words.text(Key::HowToDoIt)}</button>
+                on:click=move |_| context.open(Page::HowTo(of, id))>{words.text(Key::HowToDoIt)}</button>
         </li>
     }
 }

@@ -5,18 +5,18 @@ use wire::patient::{PlanPage, ShowPlan};
 use words::Key;
 
 use super::one_plan::OnePlan;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 use crate::shared::Fault;
 
 /// Every plan that is followed, and the way to a new card.
 #[component]
 pub fn Plan() -> impl IntoView {
-    let desk = Desk::here();
-    let text = move |key| desk.house.text(key);
+    let context = PatientContext::current();
+    let text = move |key| context.app.text(key);
     let plans = ArcRwSignal::new(None::<Vec<PlanPage>>);
     let answer = plans.clone();
-    desk.house.tell::<ShowPlan>((), move |pages| answer.set(Some(pages)));
+    context.app.query::<ShowPlan>((), move |pages| answer.set(Some(pages)));
     let shown = move || {
         plans.get().map(|pages| {
             if pages.is_empty() {
@@ -30,9 +30,9 @@ pub fn Plan() -> impl IntoView {
             <h1>{text(Key::PlacePlan)}</h1>
             <Fault/>
             {shown}
-            {(!desk.is_sample()).then(|| view! {
-                <button type="button" on:click=move |_| desk.open(Page::Reminders)>{text(Key::RemindersTitle)}</button>
-                <button type="button" on:click=move |_| desk.open(Page::Card)>{text(Key::TakeNewCard)}</button>
+            {(!context.is_sample()).then(|| view! {
+                <button type="button" on:click=move |_| context.open(Page::Reminders)>{text(Key::RemindersTitle)}</button>
+                <button type="button" on:click=move |_| context.open(Page::Card)>{text(Key::TakeNewCard)}</button>
             })}
         </div>
     }

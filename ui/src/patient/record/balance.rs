@@ -1,23 +1,23 @@
 //! Am I getting better? Seconds on one leg, each leg beside the other.
 
-use exercises::chart::{Days, NAMES, groups, stance};
+use exercises::chart::{DayAxis, NAMES_WIDTH, groups, stance};
 use exercises::review::Review;
 use leptos::prelude::*;
 use wire::patient::RecordPage;
 use words::Key;
 use words::review::Names;
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::shared::chart::StanceView;
 use crate::shared::width::column_width;
 
 /// A chart for each way of standing, with a verdict in words for each leg.
 #[component]
 pub fn Balance(page: RecordPage, review: Review) -> impl IntoView {
-    let words = Desk::here().house.words();
+    let words = PatientContext::current().app.words();
     let names = Names::of_plan(words, &page.plan, &page.exercises);
     let last = review.days.last().map_or(0, |day| day.day);
-    let axis = Days::close(review.start, 0, last, column_width() - NAMES);
+    let axis = DayAxis::for_points(review.start, 0, last, column_width() - NAMES_WIDTH);
     let all = groups(&review.balance);
     let shown = (!all.is_empty()).then(|| {
         let charts = all.into_iter().map(|group| {

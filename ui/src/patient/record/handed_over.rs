@@ -5,12 +5,12 @@ use leptos::prelude::*;
 use wire::patient::RecordPage;
 use words::Key;
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 
 /// What is in it, and what is not.
 #[component]
 pub fn HandedOver(page: RecordPage, summary: Summary) -> impl IntoView {
-    let words = Desk::here().house.words();
+    let words = PatientContext::current().app.words();
     let names = words::review::Names::of_plan(words, &page.plan, &page.exercises);
     let lines = words.handed_over(&summary, names, page.plan.start);
     let lines = lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view();

@@ -8,19 +8,19 @@ use words::Key;
 use super::balance::Balance;
 use super::scores::Scores;
 use super::strings::Strings;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 
 /// Four questions, answered: done when, balance, pain, activities. Before anything happened, a word about it.
 #[component]
 pub fn OneRecord(page: RecordPage) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
+    let context = PatientContext::current();
+    let words = context.app.words();
     let id = page.plan.id;
-    let visit = (!desk.is_sample()).then(|| view! {
+    let visit = (!context.is_sample()).then(|| view! {
         <section class="sheet stack">
             <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(page.plan.review))])}</p>
-            <button type="button" class="main" on:click=move |_| desk.open(Page::Visit(id))>{words.text(Key::ForTheVisit)}</button>
+            <button type="button" class="main" on:click=move |_| context.open(Page::Visit(id))>{words.text(Key::ForTheVisit)}</button>
         </section>
     });
     let record = match page.review.clone().filter(has_begun) {
@@ -37,7 +37,7 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
             <p class="soft">{page.plan.clinic.clone()}</p>
             {record}
             {visit}
-            <button type="button" class="quiet" on:click=move |_| desk.open(Page::Correct(id))>{words.text(Key::CorrectOpen)}</button>
+            <button type="button" class="quiet" on:click=move |_| context.open(Page::Correct(id))>{words.text(Key::CorrectOpen)}</button>
         </section>
     }
 }

@@ -4,12 +4,12 @@ use std::sync::Arc;
 
 use exercises::summary::{MAX_NOTE, Summary};
 use leptos::prelude::*;
-use wire::patient::{PreviewSummary, RecordPage, Saved, SealAsk, SealSummary, ShowFrames};
+use wire::patient::{PreviewSummary, RecordPage, Saved, SealRequest, SealSummary, ShowFrames};
 use words::Key;
 
 use super::handed_over::HandedOver;
+use crate::patient::context::PatientContext;
 use crate::patient::day_field::DayField;
-use crate::patient::desk::Desk;
 
 /// The period, what is in it, and the seal.
 #[component]
@@ -18,8 +18,8 @@ pub fn Period(
     saved: ArcRwSignal<Option<Saved>>,
     frames: RwSignal<Option<Arc<[String]>>>,
 ) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
+    let context = PatientContext::current();
+    let words = context.app.words();
     let (first, last) = page.offer;
     let (from, until) = (RwSignal::new(first), RwSignal::new(last));
     let note = RwSignal::new(String::new());
@@ -27,7 +27,7 @@ pub fn Period(
     let plan = page.plan.id;
     let asked = move || {
         let note = note.get().trim().to_owned();
-        SealAsk { plan, from: Some(from.get()), until: until.get(), note: (!note.is_empty()).then_some(note) }
+        SealRequest { plan, from: Some(from.get()), until: until.get(), note: (!note.is_empty()).then_some(note) }
     };
     // Nothing is sealed before it was seen. The list of another period stays until the new one is there, so that nothing
     // moves under the finger.
@@ -35,9 +35,9 @@ pub fn Period(
     let answer = inside.clone();
     Effect::new(move || {
         let period = (from.get(), until.get());
-        let ask = SealAsk { plan, from: Some(period.0), until: period.1, note: None };
+        let request = SealRequest { plan, from: Some(period.0), until: period.1, note: None };
         let answer = answer.clone();
-        desk.house.look::<PreviewSummary>(ask, move |summary| {
+        context.app.query_or_none::<PreviewSummary>(request, move |summary| {
             // An answer that was overtaken by another choice of days is not the one to show, nor one after the page was left.
             if untrack(|| from.try_get().zip(until.try_get())) == Some(period) {
                 seen.set(summary.is_some().then_some(period));
@@ -45,13 +45,13 @@ pub fn Period(
             }
         });
     });
-    let wait = move || desk.house.busy.get() || seen.get() != Some((from.get(), until.get()));
+    let wait = move || context.app.busy.get() || seen.get() != Some((from.get(), until.get()));
     let seal = move |_| {
         let saved = saved.clone();
-        desk.house.ask::<SealSummary>(untrack(asked), move |file| saved.set(Some(file)));
+        context.app.request::<SealSummary>(untrack(asked), move |file| saved.set(Some(file)));
     };
     // Each asking seals anew, so the answer is kept as it came for as long as it is shown.
-    let show = move |_| desk.house.ask::<ShowFrames>(untrack(asked), move |list| frames.set(Some(list.into())));
+    let show = move |_| context.app.request::<ShowFrames>(untrack(asked), move |list| frames.set(Some(list.into())));
     let begun = page.plan.start;
     let kept = page.clone();
     let list = move || inside.get().map(|summary| view! { <HandedOver page=kept.clone() summary/> });

@@ -5,18 +5,18 @@ use wire::patient::{RecordPage, ShowRecord};
 use words::Key;
 
 use super::one_record::OneRecord;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 use crate::shared::Fault;
 
 /// The record of every plan that is followed.
 #[component]
 pub fn Record() -> impl IntoView {
-    let desk = Desk::here();
-    let text = move |key| desk.house.text(key);
+    let context = PatientContext::current();
+    let text = move |key| context.app.text(key);
     let records = ArcRwSignal::new(None::<Vec<RecordPage>>);
     let answer = records.clone();
-    desk.house.tell::<ShowRecord>((), move |pages| answer.set(Some(pages)));
+    context.app.query::<ShowRecord>((), move |pages| answer.set(Some(pages)));
     let shown = move || {
         records.get().map(|pages| {
             let pages = if pages.is_empty() {
@@ -25,8 +25,8 @@ pub fn Record() -> impl IntoView {
                 pages.into_iter().map(|page| view! { <OneRecord page/> }).collect_view().into_any()
             };
             // With the record and not before it: a button that moves away is missed.
-            let mine = (!desk.is_sample()).then(|| view! {
-                <button type="button" class="quiet" on:click=move |_| desk.open(Page::Mine)>{text(Key::MineTitle)}</button>
+            let mine = (!context.is_sample()).then(|| view! {
+                <button type="button" class="quiet" on:click=move |_| context.open(Page::OwnData)>{text(Key::MineTitle)}</button>
             });
             (pages, mine)
         })

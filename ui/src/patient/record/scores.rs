@@ -1,23 +1,23 @@
 //! Pain by complaint, and the activities that the person named.
 
-use exercises::chart::{Days, lines};
+use exercises::chart::{DayAxis, lines};
 use exercises::review::Review;
 use leptos::prelude::*;
 use wire::patient::RecordPage;
 use words::Key;
 use words::review::{Names, upper};
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::shared::chart::LinesView;
 use crate::shared::width::column_width;
 
 /// A chart for each, with a verdict in words.
 #[component]
 pub fn Scores(page: RecordPage, review: Review) -> impl IntoView {
-    let words = Desk::here().house.words();
+    let words = PatientContext::current().app.words();
     let names = Names::of_plan(words, &page.plan, &page.exercises);
     let last = review.days.last().map_or(0, |day| day.day);
-    let axis = Days::close(review.start, 0, last, column_width());
+    let axis = DayAxis::for_points(review.start, 0, last, column_width());
     let chart = move |title: String, said: String, points: &[(u16, u8)], visits: &[(u16, u8)]| {
         let drawn =
             (!points.is_empty()).then(|| view! { <LinesView chart=lines(points, visits, &axis) label=title.clone()/> });

@@ -1,23 +1,23 @@
 //! The days' strings side by side, an exercise at a time.
 
-use exercises::chart::{Days, signs, weeks};
+use exercises::chart::{DayAxis, legend_entries, weeks};
 use exercises::review::Review;
 use leptos::prelude::*;
 use wire::patient::RecordPage;
 use words::Key;
 use words::review::Names;
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::shared::chart::{Legend, WeeksChart};
 use crate::shared::width::column_width;
 
 /// When in the day, and since when not: by exercise, without a verdict.
 #[component]
 pub fn Strings(page: RecordPage, review: Review) -> impl IntoView {
-    let words = Desk::here().house.words();
+    let words = PatientContext::current().app.words();
     let names = Names::of_plan(words, &page.plan, &page.exercises);
     let last = review.days.last().map_or(0, |day| day.day);
-    let axis = Days::within(review.start, 0, last, column_width());
+    let axis = DayAxis::for_strings(review.start, 0, last, column_width());
     let items = page.plan.items.iter().filter_map(|item| {
         let chart = weeks(&review.days, item.id, &axis, None)?;
         let name = names.item(item.id);
@@ -31,5 +31,5 @@ pub fn Strings(page: RecordPage, review: Review) -> impl IntoView {
         })
     });
     let items = items.collect_view();
-    view! { <section class="stack"><h2>{words.text(Key::DoneWhen)}</h2>{items}<Legend only=signs(&review.days)/></section> }
+    view! { <section class="stack"><h2>{words.text(Key::DoneWhen)}</h2>{items}<Legend only=legend_entries(&review.days)/></section> }
 }

@@ -9,20 +9,20 @@ use words::Key;
 
 use super::frames::Frames;
 use super::period::Period;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::places::Place;
 use crate::shared::Fault;
 
 /// From which day to which, what is in it, "Save sealed summary", and the same as codes.
 #[component]
 pub fn Visit(plan: PlanId) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
+    let context = PatientContext::current();
+    let words = context.app.words();
     let page = ArcRwSignal::new(None::<RecordPage>);
     let saved = ArcRwSignal::new(None::<Saved>);
     let frames = RwSignal::new(None::<Arc<[String]>>);
     let answer = page.clone();
-    desk.house.tell::<ShowRecord>((), move |pages| answer.set(pages.into_iter().find(|page| page.plan.id == plan)));
+    context.app.query::<ShowRecord>((), move |pages| answer.set(pages.into_iter().find(|page| page.plan.id == plan)));
     let done = saved.clone();
     let form = move || page.get().map(|page| view! { <Period page saved=saved.clone() frames/> });
     let told = move || {
@@ -46,7 +46,7 @@ pub fn Visit(plan: PlanId) -> impl IntoView {
                 <Fault/>
                 {form}
                 {told}
-                <button type="button" class="quiet" on:click=move |_| desk.go(Place::Record)>{words.text(Key::Back)}</button>
+                <button type="button" class="quiet" on:click=move |_| context.go(Place::Record)>{words.text(Key::Back)}</button>
             </div>
         </main>
     }

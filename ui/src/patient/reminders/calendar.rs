@@ -1,25 +1,25 @@
 //! The slots to come for another calendar.
 
 use leptos::prelude::*;
-use wire::own::ExportCalendar;
+use wire::device::ExportCalendar;
 use words::Key;
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 
 /// What such a file is for, the button, and where it was saved.
 #[component]
 pub fn Calendar() -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
+    let context = PatientContext::current();
+    let words = context.app.words();
     let saved = RwSignal::new(None::<String>);
-    let save = move |_| desk.house.ask::<ExportCalendar>((), move |file| saved.set(Some(file.path)));
+    let save = move |_| context.app.request::<ExportCalendar>((), move |file| saved.set(Some(file.path)));
     let told =
         move || saved.get().map(|file| view! { <p class="path">{words.fill(Key::CalendarSaved, &[("file", &file)])}</p> });
     view! {
         <section class="stack">
             <h2>{words.text(Key::CalendarTitle)}</h2>
             <p class="soft">{words.text(Key::CalendarWhat)}</p>
-            <button type="button" disabled=desk.house.busy on:click=save>{words.text(Key::CalendarSave)}</button>
+            <button type="button" disabled=context.app.busy on:click=save>{words.text(Key::CalendarSave)}</button>
             <div role="status">{told}</div>
         </section>
     }

@@ -1,12 +1,12 @@
 //! Quiet times of every day.
 
-use exercises::remind::{Draft, Span};
+use exercises::remind::{QuietTimesDraft, Span};
 use leptos::prelude::*;
-use wire::own::{QuietTimes, SetReminders};
+use wire::device::{QuietTimesRequest, SetReminders};
 use words::Key;
 
 use super::spans::Spans;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::time_field::TimeField;
 
 /// What is proposed for the next one: noon to one o'clock.
@@ -15,18 +15,20 @@ const PROPOSED: Span = Span { from: 12 * 60, to: 13 * 60 };
 /// The list, one more, and, once anything is changed, the button that keeps it.
 #[component]
 pub fn Quiet() -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
-    let held = desk.reminders.with_untracked(|stand| stand.as_ref().map(|stand| stand.quiet.clone()).unwrap_or_default());
-    let draft = RwSignal::new(Draft::new(held));
+    let context = PatientContext::current();
+    let words = context.app.words();
+    let held = context
+        .reminders
+        .with_untracked(|reminders| reminders.as_ref().map(|reminders| reminders.quiet.clone()).unwrap_or_default());
+    let draft = RwSignal::new(QuietTimesDraft::new(held));
     let span = RwSignal::new(PROPOSED);
-    let unfit = move || !draft.with(|draft| draft.takes(span.get()));
+    let unfit = move || !draft.with(|draft| draft.accepts(span.get()));
     let add = move |_| draft.update(|draft| draft.add(span.get_untracked()));
     let save = move |_| {
         let quiet = draft.with_untracked(|draft| draft.quiet().to_vec());
-        desk.house.ask::<SetReminders>(QuietTimes { quiet }, move |stand| {
-            draft.set(Draft::new(stand.quiet.clone()));
-            desk.reminders.set(Some(stand));
+        context.app.request::<SetReminders>(QuietTimesRequest { quiet }, move |reminders| {
+            draft.set(QuietTimesDraft::new(reminders.quiet.clone()));
+            context.reminders.set(Some(reminders));
         });
     };
     view! {
@@ -39,8 +41,8 @@ pub fn Quiet() -> impl IntoView {
                 <TimeField label=words.text(Key::To).to_owned() chosen=PROPOSED.to set=move |to| span.update(|span| span.to = to)/>
             </div>
             <button type="button" disabled=unfit on:click=add>{words.text(Key::QuietAdd)}</button>
-            <Show when=move || draft.with(Draft::is_changed)>
-                <button type="button" class="main" disabled=desk.house.busy on:click=save>{words.text(Key::QuietSave)}</button>
+            <Show when=move || draft.with(QuietTimesDraft::is_changed)>
+                <button type="button" class="main" disabled=context.app.busy on:click=save>{words.text(Key::QuietSave)}</button>
             </Show>
         </section>
     }

@@ -3,21 +3,22 @@
 use leptos::prelude::*;
 use words::Key;
 
+use super::background::WhileClosed;
 use super::calendar::Calendar;
 use super::meeting::Meeting;
 use super::quiet::Quiet;
-use super::stay::WhileClosed;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::shared::Fault;
 
 /// The next one, a meeting, quiet times, another calendar, and what happens while the window is closed.
 #[component]
 pub fn Reminders() -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
-    desk.look_at_reminders();
-    let known = Memo::new(move |_| desk.reminders.with(Option::is_some));
-    let next = move || desk.reminders.with(|stand| stand.as_ref().map(|stand| words.next_reminder(stand)));
+    let context = PatientContext::current();
+    let words = context.app.words();
+    context.load_reminders();
+    let known = Memo::new(move |_| context.reminders.with(Option::is_some));
+    let next =
+        move || context.reminders.with(|reminders| reminders.as_ref().map(|reminders| words.next_reminder(reminders)));
     view! {
         <main class="screen">
             <div class="column stack-8">
@@ -30,7 +31,7 @@ pub fn Reminders() -> impl IntoView {
                 <Show when=move || known.get()><Meeting/><Quiet/></Show>
                 <Calendar/>
                 <WhileClosed/>
-                <button type="button" class="quiet" on:click=move |_| desk.close()>{words.text(Key::Back)}</button>
+                <button type="button" class="quiet" on:click=move |_| context.close()>{words.text(Key::Back)}</button>
             </div>
         </main>
     }

@@ -1,15 +1,15 @@
 //! The quiet times so far.
 
-use exercises::remind::Draft;
+use exercises::remind::QuietTimesDraft;
 use leptos::prelude::*;
 use words::Key;
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 
 /// Each with a button that takes it out.
 #[component]
-pub fn Spans(draft: RwSignal<Draft>) -> impl IntoView {
-    let words = Desk::here().house.words();
+pub fn Spans(draft: RwSignal<QuietTimesDraft>) -> impl IntoView {
+    let words = PatientContext::current().app.words();
     let rows = move || {
         let spans = draft.with(|draft| draft.quiet().to_vec());
         if spans.is_empty() {
@@ -18,7 +18,7 @@ pub fn Spans(draft: RwSignal<Draft>) -> impl IntoView {
         let rows = spans.into_iter().map(|span| {
             let said = words.quiet_span(span);
             let label = format!("{}: {said}", words.text(Key::QuietTakeOut));
-            let out = move |_| draft.update(|draft| draft.take_out(span));
+            let out = move |_| draft.update(|draft| draft.remove(span));
             view! {
                 <li>
                     <span class="number">{said}</span>

@@ -1,30 +1,30 @@
 //! What can be pressed during holds and repetitions.
 
-use exercises::guide::{Hearing, Phase, Press};
+use exercises::guide::{Phase, Press, SoundMode};
 use leptos::prelude::*;
 use words::Key;
 
 use super::driver::Driver;
 use super::{sounds, voice};
-use crate::shared::House;
+use crate::shared::AppContext;
 
 /// Pause or go on, stop, "Something is wrong"; in a rest also the next one now, or more rest.
 #[component]
 pub fn RunControls(something_wrong: impl Fn() + Copy + Send + 'static) -> impl IntoView {
-    let house = House::here();
-    let driver = Driver::here();
-    let text = move |key| house.text(key);
+    let app = AppContext::current();
+    let driver = Driver::current();
+    let text = move |key| app.text(key);
     let controls = Memo::new(move |_| driver.view.get().controls);
     let resting = Memo::new(move |_| driver.view.get().phase == Phase::Resting);
-    let hearing = RwSignal::new(sounds::hearing().heard(voice::can_speak()));
+    let sound_mode = RwSignal::new(sounds::sound_mode().effective(voice::can_speak()));
     let sound = move |_| {
-        hearing.update(|hearing| *hearing = hearing.next(voice::can_speak()));
-        sounds::set_hearing(hearing.get_untracked());
+        sound_mode.update(|sound_mode| *sound_mode = sound_mode.next(voice::can_speak()));
+        sounds::set_sound_mode(sound_mode.get_untracked());
     };
-    let heard = move || match hearing.get() {
-        Hearing::Tones => Key::SoundOn,
-        Hearing::Voice => Key::SoundVoice,
-        Hearing::Nothing => Key::SoundOff,
+    let heard = move || match sound_mode.get() {
+        SoundMode::Tones => Key::SoundOn,
+        SoundMode::Voice => Key::SoundVoice,
+        SoundMode::Nothing => Key::SoundOff,
     };
     let go_on = move || if controls.get().resume { Key::GoOn } else { Key::Pause };
     let pause = move |_| driver.press(if controls.get_untracked().resume { Press::Resume } else { Press::Pause });

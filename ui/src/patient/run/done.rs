@@ -1,7 +1,7 @@
 //! The end of a run: what was done, and what comes next.
 
 use exercises::guide::{GuideView, Phase};
-use exercises::run::{Doing, RunEnd};
+use exercises::run::{RunEnd, Work};
 use leptos::prelude::*;
 use wire::patient::RunScript;
 use words::Key;
@@ -9,31 +9,31 @@ use words::Key;
 use super::driver::Driver;
 use super::parts::Parts;
 use super::results::Results;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 use crate::shared::Fault;
 
 /// What was done, as it went into the log; then the questions, if there are any.
 #[component]
 pub fn Done(script: Box<RunScript>) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
-    let driver = Driver::here();
+    let context = PatientContext::current();
+    let words = context.app.words();
+    let driver = Driver::current();
     let run = driver.run();
     let GuideView { phase, .. } = driver.view.get_untracked();
     let title = if phase == Phase::Ended(RunEnd::Completed) { Key::Done } else { Key::StoppedHere };
     let sides = script.item.side.in_turn().len() as u32;
     let share = run.parts(sides);
     let what = words.done_of(&run, share);
-    let results = match &run.doing {
-        Doing::Balance(balance) => Some(
+    let results = match &run.work {
+        Work::Balance(balance) => Some(
             view! { <Results trials=balance.trials.clone() sensed=driver.sensed.get_untracked() own=script.own_median_ms.clone()/> },
         ),
         _ => None,
     };
     let go_on = move |_| match driver.questions.get_untracked() {
-        Some(questions) if !questions.is_empty() => desk.open(Page::After(questions)),
-        _ => desk.close(),
+        Some(questions) if !questions.is_empty() => context.open(Page::After(questions)),
+        _ => context.close(),
     };
     let saved = move || driver.questions.get().is_some();
     view! {

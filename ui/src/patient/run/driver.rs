@@ -2,20 +2,20 @@
 
 use std::collections::VecDeque;
 
-use exercises::ask::Question;
 use exercises::catalogue::Kind;
-use exercises::guide::{Event, Guide, GuideView, Phase, Press};
+use exercises::guide::{Guide, GuideEvent, GuideView, Phase, Press};
 use exercises::id::PlanId;
-use exercises::run::{Doing, Run, SetUp};
-use exercises::sway::{Answer, Asked, Sensed};
+use exercises::questions::Question;
+use exercises::run::{Run, SetUp, Work};
+use exercises::sway::{Sensed, TouchAnswer, TrialQuestion};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use wire::patient::{Checkpoint, KeepSensed, RunScript, RunSnapshot, SensedTrial};
+use wire::patient::{Checkpoint, RunScript, RunSnapshot, SaveSensed, SensedTrial};
 
 use super::motion::Motion;
 use super::{sounds, wake};
 use crate::invoke;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::shared::clock;
 
 /// The guide is looked at so often while the window is out of sight too, in milliseconds.
@@ -24,7 +24,7 @@ const LOOK_MS: u64 = 250;
 /// Drives one run. It lives as long as the run's screen.
 #[derive(Clone, Copy)]
 pub struct Driver {
-    desk: Desk,
+    context: PatientContext,
     plan: PlanId,
     guide: StoredValue<Guide>,
     /// What the screen shows.
@@ -48,18 +48,18 @@ struct Log {
     sending: bool,
     waiting: Option<Run>,
     /// What the sensor said; it goes after the snapshot that holds its trial.
-    said: VecDeque<SensedTrial>,
+    sensed: VecDeque<SensedTrial>,
 }
 
 impl Driver {
     /// Begins now; `None` if the run cannot be guided.
-    pub fn start(desk: Desk, script: &RunScript) -> Option<Driver> {
+    pub fn start(context: PatientContext, script: &RunScript) -> Option<Driver> {
         let guide = Guide::new(script.run.clone(), script.item.side, clock::now())?;
         let driver = Driver {
-            desk,
+            context,
             plan: script.plan,
             view: RwSignal::new(guide.view()),
-            motion: Motion::new(desk.house),
+            motion: Motion::new(context.app),
             set_up: RwSignal::new(guide.set_up()),
             sensed: RwSignal::new(Vec::new()),
             guide: StoredValue::new(guide),
@@ -67,12 +67,12 @@ impl Driver {
             unsaved: RwSignal::new(false),
             log: StoredValue::new(Log::default()),
         };
-        driver.let_time_pass();
+        driver.start_ticking();
         Some(driver)
     }
 
     /// The one of this run.
-    pub fn here() -> Driver {
+    pub fn current() -> Driver {
         expect_context()
     }
 
@@ -99,7 +99,7 @@ impl Driver {
     }
 
     /// An answer about the last trial.
-    pub fn answer(self, asked: Asked, after_s: f64, answer: Answer) {
+    pub fn answer(self, asked: TrialQuestion, after_s: f64, answer: TouchAnswer) {
         if let Some((sensed, detail)) = self.motion.answer(asked, after_s, answer) {
             self.keep(sensed, detail);
         }
@@ -108,7 +108,7 @@ impl Driver {
     /// The run as far as it got, each trial as the sensor and the answers have it.
     pub fn run(self) -> Run {
         let mut run = self.raw();
-        if let Doing::Balance(balance) = &mut run.doing {
+        if let Work::Balance(balance) = &mut run.work {
             for (place, sensed) in self.sensed.get_untracked() {
                 if let Some(trial) = balance.trials.get_mut(usize::from(place)) {
                     *trial = sensed.settle(*trial);
@@ -129,17 +129,17 @@ impl Driver {
         self.save();
     }
 
-    fn let_time_pass(self) {
+    fn start_ticking(self) {
         let tick = move || {
             let events = self.guide.try_update_value(|guide| guide.advance(clock::now())).unwrap_or_default();
             self.follow(&events);
-            self.let_movement_pass();
+            self.advance_motion();
         };
         clock::every(LOOK_MS, tick);
         clock::each_frame(move |_| tick());
         let hidden = window_event_listener_untyped("visibilitychange", move |_| {
             if document().hidden() {
-                let events = self.guide.try_update_value(|guide| guide.out_of_sight(clock::now())).unwrap_or_default();
+                let events = self.guide.try_update_value(|guide| guide.window_hidden(clock::now())).unwrap_or_default();
                 sounds::silence();
                 self.motion.forget();
                 self.follow(&events);
@@ -154,33 +154,33 @@ impl Driver {
         });
     }
 
-    fn follow(self, events: &[Event]) {
+    fn follow(self, events: &[GuideEvent]) {
         let Some((view, cues)) = self.guide.try_with_value(|guide| (guide.view(), guide.cues())) else { return };
         sounds::schedule(&cues);
-        if events.contains(&Event::Interrupted) {
+        if events.contains(&GuideEvent::Interrupted) {
             self.motion.forget();
             sounds::silence();
         }
         for event in events {
             match event {
-                Event::Entered(phase) => self.hear(*phase),
-                Event::Ended(end) => self.hear(Phase::Ended(*end)),
-                Event::Interrupted | Event::Checkpoint => {}
+                GuideEvent::Entered(phase) => self.on_phase(*phase),
+                GuideEvent::Ended(end) => self.on_phase(Phase::Ended(*end)),
+                GuideEvent::Interrupted | GuideEvent::Checkpoint => {}
             }
         }
         if self.view.with_untracked(|old| *old != view) {
             self.view.set(view);
         }
-        if events.contains(&Event::Checkpoint) {
+        if events.contains(&GuideEvent::Checkpoint) {
             self.save();
         }
-        if events.iter().any(|event| matches!(event, Event::Ended(_))) {
+        if events.iter().any(|event| matches!(event, GuideEvent::Ended(_))) {
             wake::let_go();
         }
     }
 
     /// Hears the phone's movement from the count-in of a trial to the moment after it.
-    fn hear(self, phase: Phase) {
+    fn on_phase(self, phase: Phase) {
         if self.raw().dose.kind() != Kind::Balance {
             return;
         }
@@ -205,8 +205,8 @@ impl Driver {
     }
 
     /// Where nobody can touch, a touch-down that the sensor proposes ends the trial; it is asked about.
-    fn let_movement_pass(self) {
-        let announced = self.motion.pass();
+    fn advance_motion(self) {
+        let announced = self.motion.advance();
         if announced && !self.set_up.get_untracked().touch_ends() {
             let events = self.guide.try_update_value(|guide| guide.propose_end(clock::now())).unwrap_or_default();
             sounds::silence();
@@ -216,7 +216,7 @@ impl Driver {
 
     /// The last trial's place and raw time.
     fn last_trial(self) -> Option<(u16, u32)> {
-        let Doing::Balance(balance) = self.raw().doing else { return None };
+        let Work::Balance(balance) = self.raw().work else { return None };
         let last = balance.trials.last()?;
         Some((u16::try_from(balance.trials.len() - 1).ok()?, last.held_ms))
     }
@@ -229,7 +229,7 @@ impl Driver {
             all.push((trial, sensed.clone()));
         });
         let report = SensedTrial { plan: self.plan, run: self.raw().id, trial, sensed, detail };
-        self.log.update_value(|log| log.said.push_back(report));
+        self.log.update_value(|log| log.sensed.push_back(report));
         self.save();
     }
 
@@ -251,18 +251,18 @@ impl Driver {
             match invoke::call::<Checkpoint>(&RunSnapshot { plan: self.plan, run }).await {
                 Ok(questions) if ended => {
                     self.questions.try_set(Some(questions));
-                    self.desk.house.fault.set(None);
+                    self.context.app.fault.set(None);
                 }
                 Ok(_) => {}
                 Err(failure) => {
-                    self.desk.house.fault.set(Some(failure));
+                    self.context.app.fault.set(Some(failure));
                     self.unsaved.try_set(ended);
                 }
             }
         }
-        while let Some(report) = self.log.try_update_value(|log| log.said.pop_front()).flatten() {
-            if let Err(failure) = invoke::call::<KeepSensed>(&report).await {
-                self.desk.house.fault.set(Some(failure));
+        while let Some(report) = self.log.try_update_value(|log| log.sensed.pop_front()).flatten() {
+            if let Err(failure) = invoke::call::<SaveSensed>(&report).await {
+                self.context.app.fault.set(Some(failure));
             }
         }
         self.log.try_update_value(|log| log.sending = false);

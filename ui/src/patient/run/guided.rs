@@ -9,7 +9,7 @@ use words::{Key, Words};
 use super::controls::RunControls;
 use super::driver::Driver;
 use crate::shared::figure::{Figure, NARROW};
-use crate::shared::{Fault, House};
+use crate::shared::{AppContext, Fault};
 
 /// Head, figure and controls of a run. `part` says which part is on; `children` is what runs beside the figure, `pressed`
 /// what can be pressed besides the usual.
@@ -21,8 +21,8 @@ pub fn Guided(
     #[prop(optional)] pressed: Option<AnyView>,
     children: Children,
 ) -> impl IntoView {
-    let words = House::here().words();
-    let driver = Driver::here();
+    let words = AppContext::current().words();
+    let driver = Driver::current();
     let name = script.exercise.text(words.lang).map(|texts| texts.name.clone());
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));

@@ -1,23 +1,23 @@
 //! A hold as it is done: the bob falls second by second, and the string above it is straight.
 
+use exercises::day_string;
 use exercises::guide::{GuideView, Phase};
-use exercises::thread;
 use leptos::prelude::*;
 use wire::patient::RunScript;
 use words::{Key, Words};
 
 use super::driver::Driver;
 use super::guided::Guided;
+use super::run_string::RunStringView;
 use super::seconds::Seconds;
-use super::thread::Thread;
 
 /// The screen of a hold.
 #[component]
 pub fn HoldRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send + 'static) -> impl IntoView {
-    let driver = Driver::here();
-    let going = Signal::derive(move || thread::hold(straight(&driver.view.get())));
+    let driver = Driver::current();
+    let going = Signal::derive(move || day_string::hold(straight(&driver.view.get())));
     let seconds = Memo::new(move |_| driver.view.get().seconds);
-    view! { <Guided script part something_wrong><Thread going><Seconds seconds/></Thread></Guided> }
+    view! { <Guided script part something_wrong><RunStringView going><Seconds seconds/></RunStringView></Guided> }
 }
 
 /// How much of the string is straight: during the hold as it goes on, else as it was or will be.

@@ -11,11 +11,11 @@ mod parts;
 mod reps;
 mod results;
 mod run_page;
-mod said;
+mod run_string;
 mod seconds;
 pub mod sounds;
-mod sway_said;
-mod thread;
+mod status;
+mod sway_notes;
 mod voice;
 pub mod wake;
 

@@ -1,23 +1,23 @@
 //! What was done, part by part, as a string with its knots.
 
+use exercises::day_string::parts;
 use exercises::plan::Side;
 use exercises::run::Run;
-use exercises::thread::parts;
 use leptos::prelude::*;
 use words::Key;
 
-use crate::patient::knot::piece;
-use crate::shared::House;
+use crate::patient::string_piece::piece;
+use crate::shared::AppContext;
 
 /// The parts of a run with what was done of each.
 #[component]
 pub fn Parts(run: Run, side: Side) -> impl IntoView {
-    let words = House::here().words();
+    let words = AppContext::current().words();
     let rows = parts(&run, side).into_iter().map(|row| {
         view! {
             <li class="knot-row">
                 <span class="number">{row.number}</span>
-                {piece(row.above, row.tie, row.below)}
+                {piece(row.above, row.shape, row.below)}
                 <span class="said number">{words.with_side(words.part_done(row.done), row.leg)}</span>
             </li>
         }

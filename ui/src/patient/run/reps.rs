@@ -1,30 +1,30 @@
 //! Repetitions as they are done: the bob travels along the string with the tempo.
 
+use exercises::day_string;
 use exercises::guide::{GuideView, Phase, Press};
-use exercises::thread;
 use leptos::prelude::*;
 use wire::patient::RunScript;
 use words::{Key, Words};
 
 use super::driver::Driver;
 use super::guided::Guided;
-use super::thread::Thread;
-use crate::shared::House;
+use super::run_string::RunStringView;
+use crate::shared::AppContext;
 
 /// The screen of repetitions.
 #[component]
 pub fn RepsRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send + 'static) -> impl IntoView {
-    let driver = Driver::here();
-    let going = Signal::derive(move || thread::reps(driver.view.get().pose));
+    let driver = Driver::current();
+    let going = Signal::derive(move || day_string::reps(driver.view.get().pose));
     let pressed = view! { <Failed/> }.into_any();
-    view! { <Guided script part something_wrong pressed><Thread going/><Count/></Guided> }
+    view! { <Guided script part something_wrong pressed><RunStringView going/><Count/></Guided> }
 }
 
 /// One tap for a repetition that failed, and one to take it back.
 #[component]
 fn Failed() -> impl IntoView {
-    let words = House::here().words();
-    let driver = Driver::here();
+    let words = AppContext::current().words();
+    let driver = Driver::current();
     let failed = Memo::new(move |_| (driver.view.get().controls.failed, driver.view.get().marked));
     let tap = move || words.text(if failed.get().1 { Key::TakeItBack } else { Key::ThatFailed });
     view! {
@@ -35,8 +35,8 @@ fn Failed() -> impl IntoView {
 /// The repetition in large digits; in a rest or a count-in the seconds.
 #[component]
 fn Count() -> impl IntoView {
-    let words = House::here().words();
-    let driver = Driver::here();
+    let words = AppContext::current().words();
+    let driver = Driver::current();
     let shown = Memo::new(move |_| {
         let view = driver.view.get();
         match (view.phase, view.repetition, view.seconds) {

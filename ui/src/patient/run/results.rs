@@ -1,20 +1,20 @@
 //! How each leg stood in this run, beside the person's own last days.
 
-use exercises::guide::{Stood, stood};
+use exercises::guide::{BalanceResult, balance_results};
 use exercises::plan::Leg;
 use exercises::run::Trial;
 use exercises::sway::Sensed;
 use leptos::prelude::*;
 use words::Key;
 
-use super::sway_said::SwaySaid;
-use crate::shared::House;
+use super::sway_notes::SwayNotes;
+use crate::shared::AppContext;
 
 /// Best and middle value by leg; `own` are the person's own middle values over the last seven days.
 #[component]
 pub fn Results(trials: Vec<Trial>, sensed: Vec<(u16, Sensed)>, own: Vec<(Leg, u32)>) -> impl IntoView {
-    let words = House::here().words();
-    let legs = stood(&trials).into_iter().map(|Stood { leg, best_ms, median_ms, capped, .. }| {
+    let words = AppContext::current().words();
+    let legs = balance_results(&trials).into_iter().map(|BalanceResult { leg, best_ms, median_ms, capped, .. }| {
         let key = if capped { Key::AtLeastSeconds } else { Key::SecondsShort };
         let best = words.fill(key, &[("s", &words.seconds(best_ms))]);
         let middle = words.fill(Key::SecondsShort, &[("s", &words.seconds(median_ms))]);
@@ -34,6 +34,6 @@ pub fn Results(trials: Vec<Trial>, sensed: Vec<(u16, Sensed)>, own: Vec<(Leg, u3
         }
     });
     let legs = legs.collect_view();
-    let sway = (!sensed.is_empty()).then(|| view! { <SwaySaid trials=trials.clone() sensed=sensed/> });
+    let sway = (!sensed.is_empty()).then(|| view! { <SwayNotes trials=trials.clone() sensed=sensed/> });
     view! { <div class="stack">{legs}{sway}<p class="small soft">{words.text(Key::OneTryVaries)}</p></div> }
 }

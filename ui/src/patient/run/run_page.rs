@@ -11,15 +11,15 @@ use super::done::Done;
 use super::driver::Driver;
 use super::hold::HoldRun;
 use super::reps::RepsRun;
-use super::said::Said;
-use crate::patient::desk::Desk;
+use super::status::RunStatus;
+use crate::patient::context::PatientContext;
 use crate::patient::trouble::During;
 
 /// One run from its beginning to its end.
 #[component]
 pub fn Run(script: Box<RunScript>) -> impl IntoView {
-    let desk = Desk::here();
-    let Some(driver) = Driver::start(desk, &script) else {
+    let context = PatientContext::current();
+    let Some(driver) = Driver::start(context, &script) else {
         return view! { <CannotBeGuided/> }.into_any();
     };
     provide_context(driver);
@@ -47,18 +47,18 @@ pub fn Run(script: Box<RunScript>) -> impl IntoView {
             (false, Kind::Balance) => view! { <BalanceRun script something_wrong/> }.into_any(),
         }
     };
-    view! { <Said/>{screen} }.into_any()
+    view! { <RunStatus/>{screen} }.into_any()
 }
 
 /// A dose that fits no guide: a fault of the plan, said plainly.
 #[component]
 fn CannotBeGuided() -> impl IntoView {
-    let desk = Desk::here();
+    let context = PatientContext::current();
     view! {
         <main class="screen">
             <div class="column stack-5">
-                <p role="alert">{desk.house.text(Key::CannotBeGuided)}</p>
-                <button type="button" on:click=move |_| desk.close()>{desk.house.text(Key::Back)}</button>
+                <p role="alert">{context.app.text(Key::CannotBeGuided)}</p>
+                <button type="button" on:click=move |_| context.close()>{context.app.text(Key::Back)}</button>
             </div>
         </main>
     }

@@ -2,7 +2,7 @@
 
 use std::cell::RefCell;
 
-use exercises::guide::{AudioClock, Cue, Hearing, Note};
+use exercises::guide::{AudioClock, Cue, Note, SoundMode};
 use js_sys::Reflect;
 use leptos::prelude::window;
 use leptos::task::spawn_local;
@@ -67,14 +67,14 @@ pub fn unlock() {
 
 /// Schedules what was not told yet.
 pub fn schedule(cues: &[Cue]) {
-    if hearing() == Hearing::Nothing {
+    if sound_mode() == SoundMode::Nothing {
         return;
     }
     AUDIO.with_borrow_mut(|audio| {
         let Some(audio) = audio.as_mut().filter(|audio| audio.context.state() == AudioContextState::Running) else { return };
         let now = clock::steady_ms();
-        audio.clock.look(now, audio.context.current_time());
-        audio.ahead.retain(|told| told.cue.at_ms as f64 + f64::from(told.cue.sound.lasts_ms()) > now);
+        audio.clock.sync(now, audio.context.current_time());
+        audio.ahead.retain(|told| told.cue.at_ms as f64 + f64::from(told.cue.sound.duration_ms()) > now);
         // The clock is known better now than when these were told.
         audio.ahead.retain(|told| {
             let at_ms = told.cue.at_ms as f64;
@@ -105,22 +105,22 @@ pub fn silence() {
 }
 
 /// What the person wants to hear.
-pub fn hearing() -> Hearing {
+pub fn sound_mode() -> SoundMode {
     let kept = kept().and_then(|kept| kept.get_item(HEARING).ok().flatten());
-    kept.map_or(Hearing::default(), |code| Hearing::of_code(&code))
+    kept.map_or(SoundMode::default(), |code| SoundMode::from_code(&code))
 }
 
 /// Sets what the person wants to hear.
-pub fn set_hearing(hearing: Hearing) {
+pub fn set_sound_mode(sound_mode: SoundMode) {
     if let Some(kept) = kept() {
         // A web view that keeps nothing begins with the tones next time.
-        let _ = kept.set_item(HEARING, hearing.code());
+        let _ = kept.set_item(HEARING, sound_mode.code());
     }
-    if hearing == Hearing::Nothing {
+    if sound_mode == SoundMode::Nothing {
         silence();
     }
-    if hearing != Hearing::Voice {
-        voice::hush();
+    if sound_mode != SoundMode::Voice {
+        voice::stop();
     }
 }
 

@@ -12,7 +12,7 @@ pub fn can_speak() -> bool {
 }
 
 /// Says `text` instead of whatever is being said: what is late is wrong.
-pub fn say(text: &str, lang: Lang) {
+pub fn speak(text: &str, lang: Lang) {
     let Some(synthesis) = synthesis() else { return };
     synthesis.cancel();
     if let Ok(utterance) = SpeechSynthesisUtterance::new_with_text(text) {
@@ -22,7 +22,7 @@ pub fn say(text: &str, lang: Lang) {
 }
 
 /// Says no more.
-pub fn hush() {
+pub fn stop() {
     if let Some(synthesis) = synthesis() {
         synthesis.cancel();
     }

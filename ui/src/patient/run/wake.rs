@@ -15,7 +15,7 @@ thread_local! {
 /// Asks for the lock; called by a press, as web views demand. Refused or missing, the screen may go dark, and the sounds
 /// still guide.
 pub fn keep() {
-    let Ok(asked) = ask() else { return };
+    let Ok(asked) = request() else { return };
     spawn_local(async move {
         if let Ok(lock) = JsFuture::from(asked).await {
             LOCK.set(Some(lock));
@@ -37,7 +37,7 @@ pub fn let_go() {
     }
 }
 
-fn ask() -> Result<Promise, JsValue> {
+fn request() -> Result<Promise, JsValue> {
     let locks = Reflect::get(&window().navigator(), &"wakeLock".into())?;
     let request: Function = Reflect::get(&locks, &"request".into())?.dyn_into()?;
     request.call1(&locks, &"screen".into())?.dyn_into()

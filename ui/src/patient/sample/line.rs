@@ -4,19 +4,19 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::around;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 
 /// Says on every page that it is a sample, with the way out; nothing otherwise.
 #[component]
 pub fn SampleLine() -> impl IntoView {
-    let desk = Desk::here();
-    let text = move |key| desk.house.text(key);
-    let is_sample = Memo::new(move |_| desk.is_sample());
+    let context = PatientContext::current();
+    let text = move |key| context.app.text(key);
+    let is_sample = Memo::new(move |_| context.is_sample());
     view! {
         <Show when=move || is_sample.get()>
             <aside class="sample" aria-label=text(Key::SampleIs)>
                 <p>{text(Key::SampleIs)}</p>
-                <button type="button" class="quiet" on:click=move |_| around(desk, false)>{text(Key::SampleLeave)}</button>
+                <button type="button" class="quiet" on:click=move |_| around(context, false)>{text(Key::SampleLeave)}</button>
             </aside>
         </Show>
     }

@@ -7,14 +7,14 @@ pub use line::SampleLine;
 pub use offer::OfferSample;
 
 use leptos::prelude::*;
-use wire::house::{Around, LookAround, Situation};
+use wire::app::{AppState, SampleRequest, ShowSample};
 
-use super::desk::Desk;
+use super::context::PatientContext;
 use super::places::Place;
 
-fn around(desk: Desk, begin: bool) {
-    desk.house.ask::<LookAround>(Around { begin }, move |situation: Situation| {
-        desk.house.situation.set(Some(situation));
-        desk.go(Place::Now);
+fn around(context: PatientContext, begin: bool) {
+    context.app.request::<ShowSample>(SampleRequest { begin }, move |state: AppState| {
+        context.app.state.set(Some(state));
+        context.go(Place::Now);
     });
 }

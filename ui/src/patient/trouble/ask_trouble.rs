@@ -3,32 +3,32 @@
 use exercises::alarm::{Scope, Trouble};
 use exercises::id::{ItemId, PlanId};
 use leptos::prelude::*;
-use wire::patient::{RaiseTrouble, TroubleAsk};
+use wire::patient::{RaiseTrouble, TroubleRequest};
 
 use super::list::TroubleList;
 use super::which::Which;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 
-/// Asks what is wrong, and during which exercise where that decides what is held back. `during` is known already where the
+/// Asks what is wrong, and during which exercise where that decides what is paused. `during` is known already where the
 /// person came from an exercise.
 #[component]
 pub fn AskTrouble(during: Option<(PlanId, ItemId)>) -> impl IntoView {
-    let desk = Desk::here();
+    let context = PatientContext::current();
     let chosen = RwSignal::new(None::<Trouble>);
     let raise = move |trouble: Trouble, during: Option<(PlanId, ItemId)>| {
-        let plan = during.map(|(plan, _)| plan).or_else(|| desk.any_plan());
+        let plan = during.map(|(plan, _)| plan).or_else(|| context.any_plan());
         let item = during.map(|(_, item)| item);
         match plan {
             // Without a plan there is nothing to hold back and nobody to tell; what to do is the same.
-            None => desk.open(Page::Advice(trouble)),
-            Some(plan) => desk.house.ask::<RaiseTrouble>(TroubleAsk { plan, trouble, item }, move |today| {
-                desk.show(today);
-                desk.open(Page::Advice(trouble));
+            None => context.open(Page::Advice(trouble)),
+            Some(plan) => context.app.request::<RaiseTrouble>(TroubleRequest { plan, trouble, item }, move |today| {
+                context.show(today);
+                context.open(Page::Advice(trouble));
             }),
         }
     };
-    let several = desk.today.with_untracked(|today| today.as_ref().is_some_and(|today| today.items.len() > 1));
+    let several = context.today.with_untracked(|today| today.as_ref().is_some_and(|today| today.items.len() > 1));
     let chose = move |trouble: Trouble| {
         if during.is_none() && several && trouble.scope() == Scope::Exercise {
             chosen.set(Some(trouble))
@@ -37,7 +37,7 @@ pub fn AskTrouble(during: Option<(PlanId, ItemId)>) -> impl IntoView {
         }
     };
     move || match chosen.get() {
-        None => view! { <TroubleList chose nothing=move || desk.close()/> }.into_any(),
+        None => view! { <TroubleList chose nothing=move || context.close()/> }.into_any(),
         Some(trouble) => view! { <Which chose=move |item| raise(trouble, item) back=move || chosen.set(None)/> }.into_any(),
     }
 }

@@ -2,10 +2,10 @@
 
 use exercises::id::{ItemId, PlanId};
 use leptos::prelude::*;
-use wire::patient::{RaiseTrouble, TroubleAsk};
+use wire::patient::{RaiseTrouble, TroubleRequest};
 
 use super::list::TroubleList;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 
 /// Asks what is wrong. `nothing` goes back to the run on pause; `stop` ends it before the trouble is recorded.
@@ -16,12 +16,12 @@ pub fn During(
     nothing: impl Fn() + Copy + Send + 'static,
     stop: impl Fn() + Copy + Send + 'static,
 ) -> impl IntoView {
-    let desk = Desk::here();
+    let context = PatientContext::current();
     let chose = move |trouble| {
         stop();
-        desk.house.ask::<RaiseTrouble>(TroubleAsk { plan, trouble, item: Some(item) }, move |today| {
-            desk.show(today);
-            desk.open(Page::Advice(trouble));
+        context.app.request::<RaiseTrouble>(TroubleRequest { plan, trouble, item: Some(item) }, move |today| {
+            context.show(today);
+            context.open(Page::Advice(trouble));
         });
     };
     view! { <TroubleList chose nothing/> }

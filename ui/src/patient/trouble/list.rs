@@ -4,7 +4,7 @@ use exercises::alarm::{Scope, Trouble};
 use leptos::prelude::*;
 use words::Key;
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::shared::Fault;
 
 /// Everything that can be wrong, most urgent first; the way back last.
@@ -13,9 +13,9 @@ pub fn TroubleList(
     chose: impl Fn(Trouble) + Copy + Send + 'static,
     nothing: impl Fn() + Copy + Send + 'static,
 ) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
-    let busy = desk.house.busy;
+    let context = PatientContext::current();
+    let words = context.app.words();
+    let busy = context.app.busy;
     let all = Trouble::ALL.map(|trouble| {
         // Red is for what cannot wait.
         let class = if trouble.scope() == Scope::WholePlan { "alarm" } else { "" };

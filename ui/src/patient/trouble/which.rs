@@ -4,7 +4,7 @@ use exercises::id::{ItemId, PlanId};
 use leptos::prelude::*;
 use words::Key;
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::now::name;
 use crate::shared::Fault;
 
@@ -14,10 +14,10 @@ pub fn Which(
     chose: impl Fn(Option<(PlanId, ItemId)>) + Copy + Send + 'static,
     back: impl Fn() + Copy + Send + 'static,
 ) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
-    let busy = desk.house.busy;
-    let items = desk.today.with_untracked(|today| today.as_ref().map(|today| today.items.clone()).unwrap_or_default());
+    let context = PatientContext::current();
+    let words = context.app.words();
+    let busy = context.app.busy;
+    let items = context.today.with_untracked(|today| today.as_ref().map(|today| today.items.clone()).unwrap_or_default());
     let items = items.into_iter().map(|item| {
         let this = (item.plan, item.item.id);
         view! { <button type="button" disabled=busy on:click=move |_| chose(Some(this))>{name(&item, words)}</button> }

@@ -5,12 +5,12 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::dates;
-use crate::shared::{House, paint};
+use crate::shared::{AppContext, paint};
 
 /// A line of scores; the visits' own ratings are open diamonds beside it. `label` names the picture.
 #[component]
 pub fn LinesView(chart: Lines, label: String) -> impl IntoView {
-    let words = House::here().words();
+    let words = AppContext::current().words();
     let Lines { width, height, points, pieces, at_visits, ticks, starts } = chart;
     let across = ticks.map(|(y, score)| {
         view! {

@@ -13,11 +13,11 @@ pub use weeks::WeeksChart;
 use exercises::chart::WeekStart;
 use leptos::prelude::*;
 
-use super::House;
+use super::AppContext;
 
 /// Dates below a chart.
 fn dates(starts: Vec<WeekStart>, height: f64) -> impl IntoView {
-    let words = House::here().words();
+    let words = AppContext::current().words();
     let marks = starts.into_iter().map(|start| {
         view! { <text class="tick" x=start.x - 4.0 y=height - 5.0>{words.date_short(start.date)}</text> }
     });

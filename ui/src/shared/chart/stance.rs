@@ -6,12 +6,12 @@ use leptos::prelude::*;
 use words::Words;
 
 use super::dates;
-use crate::shared::House;
+use crate::shared::AppContext;
 
 /// One chart, both legs in it, each named at its end. `label` names the picture; the words beside it say what it shows.
 #[component]
 pub fn StanceView(chart: StanceChart, label: String) -> impl IntoView {
-    let words = House::here().words();
+    let words = AppContext::current().words();
     let StanceChart { width, end, height, foot, cap: (cap_y, cap_s), points, trends, ends, starts } = chart;
     let trends = trends.into_iter().map(|trend| {
         let ((x1, y1), (x2, y2)) = (trend.from, trend.to);

@@ -6,13 +6,13 @@ use leptos::prelude::*;
 use words::Words;
 
 use super::dates;
-use crate::shared::House;
+use crate::shared::AppContext;
 
 /// The strings of one item; a time too long for the page is scrolled, and begins at its latest days. `label` names the
 /// picture; the words beside it say what it shows.
 #[component]
 pub fn WeeksChart(chart: Weeks, label: String) -> impl IntoView {
-    let words = House::here().words();
+    let words = AppContext::current().words();
     let Weeks { width, height, knot, days, hours, starts, broke_off } = chart;
     let hours = hours
         .into_iter()

@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::alarm::Trouble;
-use crate::log::{Barrier, Excuse};
+use crate::log::{Barrier, DayOffReason};
 use crate::plan::{Leg, Pattern};
 use crate::review::samples::{BACK, BALANCE, REPS};
 use crate::run::{Balance, SetUp, Share, Trial, TrialEnd};
@@ -13,36 +13,36 @@ fn hold_on(summary: &Summary, day: u16) -> Vec<(u8, Mark)> {
     of_day.flat_map(|one| one.slots.clone()).collect()
 }
 
-fn taken_at_eight() -> (Stamp, What) {
+fn taken_at_eight() -> (Stamp, LogEvent) {
     (at(0, 8 * 60), taken(1))
 }
 
 #[test]
 fn what_is_not_over_is_left_out_and_what_was_done_is_not() {
     let done = run(1, at(1, 9 * 60 + 55), Some(slot(1, 1)), 3);
-    let what = [taken_at_eight(), (done.started, What::Run(done))];
-    let summary = sealed(&what, &[plan()], (0, 1), at(1, 9 * 60 + 58)).expect("a period");
+    let events = [taken_at_eight(), (done.started, LogEvent::Run(done))];
+    let summary = sealed(&events, &[plan()], (0, 1), at(1, 9 * 60 + 58)).expect("a period");
     assert_eq!(hold_on(&summary, 1), [(1, Mark::Done)], "nine is still open, eleven to come, ten done ahead");
     assert_eq!(hold_on(&summary, 0).len(), 3);
-    let later = sealed(&what, &[plan()], (0, 5), at(1, 11 * 60)).expect("a period");
-    assert_eq!((later.until, hold_on(&later, 1)), (1, vec![(0, Mark::PassedBy), (1, Mark::Done)]), "no day ahead");
+    let later = sealed(&events, &[plan()], (0, 5), at(1, 11 * 60)).expect("a period");
+    assert_eq!((later.until, hold_on(&later, 1)), (1, vec![(0, Mark::NotDone), (1, Mark::Done)]), "no day ahead");
 }
 
 #[test]
 fn only_slots_after_the_taking_count() {
-    let what = [(at(0, 9 * 60 + 30), taken(1))];
-    let summary = sealed(&what, &[plan()], (0, 0), at(0, 23 * 60)).expect("a period");
-    assert_eq!(hold_on(&summary, 0), [(1, Mark::PassedBy), (2, Mark::PassedBy)]);
+    let events = [(at(0, 9 * 60 + 30), taken(1))];
+    let summary = sealed(&events, &[plan()], (0, 0), at(0, 23 * 60)).expect("a period");
+    assert_eq!(hold_on(&summary, 0), [(1, Mark::NotDone), (2, Mark::NotDone)]);
     assert_eq!(sealed(&[], &[plan()], (0, 0), at(0, 23 * 60)).map(|summary| summary.days.len()), Some(0), "no card taken");
 }
 
 #[test]
 fn a_period_needs_a_day_of_the_plan() {
-    let what = [taken_at_eight()];
-    assert_eq!(sealed(&what, &[plan()], (3, 2), at(5, 0)), None);
-    assert_eq!(sealed(&what, &[plan()], (2, 4), at(1, 600)), None, "ahead of now");
-    assert_eq!(sealed(&what, &[], (0, 1), at(1, 600)), None, "no plan");
-    let early = sealed(&what, &[plan()], (-10, 1), at(1, 600)).expect("a period");
+    let events = [taken_at_eight()];
+    assert_eq!(sealed(&events, &[plan()], (3, 2), at(5, 0)), None);
+    assert_eq!(sealed(&events, &[plan()], (2, 4), at(1, 600)), None, "ahead of now");
+    assert_eq!(sealed(&events, &[], (0, 1), at(1, 600)), None, "no plan");
+    let early = sealed(&events, &[plan()], (-10, 1), at(1, 600)).expect("a period");
     assert_eq!((early.from, early.until), (0, 1));
 }
 
@@ -54,20 +54,20 @@ fn a_long_period_keeps_its_last_days() {
 
 #[test]
 fn marks_that_a_patient_can_give() {
-    let what = [
+    let events = [
         taken_at_eight(),
-        (at(1, 9 * 60 + 5), What::Run(run(1, at(1, 9 * 60 + 5), Some(slot(1, 0)), 2))),
-        (at(1, 10 * 60 + 5), What::LeftOut { slot: slot(1, 1), reason: Barrier::NoTime }),
-        (at(2, 8 * 60), What::Excused { from: slot(2, 0).day, until: slot(2, 0).day, why: Excuse::Ill }),
-        (at(3, 8 * 60), What::Trouble { trouble: Trouble::Other, item: Some(HOLD) }),
+        (at(1, 9 * 60 + 5), LogEvent::Run(run(1, at(1, 9 * 60 + 5), Some(slot(1, 0)), 2))),
+        (at(1, 10 * 60 + 5), LogEvent::Skipped { slot: slot(1, 1), reason: Barrier::NoTime }),
+        (at(2, 8 * 60), LogEvent::DaysOff { from: slot(2, 0).day, until: slot(2, 0).day, why: DayOffReason::Ill }),
+        (at(3, 8 * 60), LogEvent::Trouble { trouble: Trouble::Other, item: Some(HOLD) }),
     ];
-    let summary = sealed(&what, &[plan()], (1, 3), at(3, 23 * 60)).expect("a period");
+    let summary = sealed(&events, &[plan()], (1, 3), at(3, 23 * 60)).expect("a period");
     let partly = Mark::Partly(Share { done: 2, of: 3 });
-    assert_eq!(hold_on(&summary, 1), [(0, partly), (1, Mark::LeftOut(Barrier::NoTime)), (2, Mark::PassedBy)]);
-    assert!(hold_on(&summary, 2).iter().all(|(_, mark)| *mark == Mark::Excused(Excuse::Ill)));
-    assert!(hold_on(&summary, 3).iter().all(|(_, mark)| *mark == Mark::HeldBack));
+    assert_eq!(hold_on(&summary, 1), [(0, partly), (1, Mark::Skipped(Barrier::NoTime)), (2, Mark::NotDone)]);
+    assert!(hold_on(&summary, 2).iter().all(|(_, mark)| *mark == Mark::DayOff(DayOffReason::Ill)));
+    assert!(hold_on(&summary, 3).iter().all(|(_, mark)| *mark == Mark::Paused));
     let reps = summary.days.iter().find(|one| one.day == 3 && one.item == REPS).expect("asked for");
-    assert_eq!(reps.slots, [(0, Mark::PassedBy)], "another exercise is not held back");
+    assert_eq!(reps.slots, [(0, Mark::NotDone)], "another exercise is not held back");
 }
 
 /// From half past ten of day 2 on a second card asks for the hold at eleven and fifteen.
@@ -79,22 +79,22 @@ fn second() -> Plan {
 
 #[test]
 fn two_cards_on_one_day_each_keep_their_part() {
-    let what = [
+    let events = [
         taken_at_eight(),
-        (at(2, 9 * 60 + 5), What::Run(run(1, at(2, 9 * 60 + 5), Some(slot(2, 0)), 3))),
+        (at(2, 9 * 60 + 5), LogEvent::Run(run(1, at(2, 9 * 60 + 5), Some(slot(2, 0)), 3))),
         (at(2, 10 * 60 + 30), taken(2)),
     ];
-    let summary = sealed(&what, &[plan(), second()], (2, 3), at(3, 23 * 60)).expect("a period");
+    let summary = sealed(&events, &[plan(), second()], (2, 3), at(3, 23 * 60)).expect("a period");
     let of_hold = summary.days.iter().filter(|one| one.item == HOLD);
     let told: Vec<_> = of_hold.map(|one| (one.day, one.revision, one.slots.clone())).collect();
-    let passed = |numbers: &[u8]| numbers.iter().map(|number| (*number, Mark::PassedBy)).collect::<Vec<_>>();
-    let before = vec![(0, Mark::Done), (1, Mark::PassedBy)];
+    let passed = |numbers: &[u8]| numbers.iter().map(|number| (*number, Mark::NotDone)).collect::<Vec<_>>();
+    let before = vec![(0, Mark::Done), (1, Mark::NotDone)];
     assert_eq!(told, [(2, 1, before), (2, 2, passed(&[0, 1])), (3, 2, passed(&[0, 1]))]);
     assert_eq!(summary.taken.iter().map(|taken| (taken.day, taken.revision)).collect::<Vec<_>>(), [(0, 1), (2, 2)]);
 }
 
 #[test]
-fn an_hour_that_does_not_exist_is_told_once() {
+fn an_hour_that_does_not_exist_is_reported_once() {
     // The clocks jump from two to three in the night to day 3.
     let night = start() + chrono::Duration::days(3);
     let jump = night.and_time(chrono::NaiveTime::MIN).and_utc().timestamp() + 3600;
@@ -116,28 +116,28 @@ fn an_hour_that_does_not_exist_is_told_once() {
     )
     .expect("a period");
     let told: Vec<_> = summary.days.iter().map(|one| (one.day, one.revision, one.slots[0].1)).collect();
-    assert_eq!(told, [(1, 1, Mark::PassedBy), (2, 1, Mark::PassedBy), (3, 2, Mark::NoSuchHour)]);
+    assert_eq!(told, [(1, 1, Mark::NotDone), (2, 1, Mark::NotDone), (3, 2, Mark::NoSuchHour)]);
 }
 
 #[test]
 fn the_schedule_that_was_agreed_counts() {
     let mut later = plan().items[0].schedule.clone();
     later.pattern = Pattern::At { times: vec![20 * 60] };
-    let what = [(at(0, 8 * 60), What::Taken { revision: 1, agreed: vec![(HOLD, later.clone())] })];
-    let summary = sealed(&what, &[plan()], (0, 0), at(0, 23 * 60)).expect("a period");
-    assert_eq!(hold_on(&summary, 0), [(0, Mark::PassedBy)]);
+    let events = [(at(0, 8 * 60), LogEvent::Taken { revision: 1, agreed: vec![(HOLD, later.clone())] })];
+    let summary = sealed(&events, &[plan()], (0, 0), at(0, 23 * 60)).expect("a period");
+    assert_eq!(hold_on(&summary, 0), [(0, Mark::NotDone)]);
     assert_eq!(summary.taken[0].agreed, [(HOLD, later)]);
 }
 
 #[test]
 fn an_alarm_goes_with_every_summary_until_a_card_clears_it() {
-    let what = [
+    let events = [
         taken_at_eight(),
-        (at(1, 600), What::Trouble { trouble: Trouble::Nerve, item: None }),
-        (at(6, 600), What::Trouble { trouble: Trouble::Fell, item: Some(BALANCE) }),
+        (at(1, 600), LogEvent::Trouble { trouble: Trouble::Nerve, item: None }),
+        (at(6, 600), LogEvent::Trouble { trouble: Trouble::Fell, item: Some(BALANCE) }),
     ];
     let days = |plans: &[Plan], period| {
-        let summary = sealed(&what, plans, period, at(9, 600)).expect("a period");
+        let summary = sealed(&events, plans, period, at(9, 600)).expect("a period");
         summary.alarms.iter().map(|alarm| (alarm.n, alarm.day)).collect::<Vec<_>>()
     };
     assert_eq!(days(&[plan()], (4, 9)), [(2, 1), (3, 6)]);
@@ -149,19 +149,19 @@ fn an_alarm_goes_with_every_summary_until_a_card_clears_it() {
 
 #[test]
 fn a_card_taken_after_the_period_is_not_of_it() {
-    let what = [taken_at_eight(), (at(6, 600), taken(2))];
-    let summary = sealed(&what, &[plan(), second()], (0, 4), at(9, 600)).expect("a period");
+    let events = [taken_at_eight(), (at(6, 600), taken(2))];
+    let summary = sealed(&events, &[plan(), second()], (0, 4), at(9, 600)).expect("a period");
     assert_eq!(summary.taken.len(), 1);
 }
 
 #[test]
 fn a_card_taken_by_a_clock_centuries_ahead_takes_no_day_from_the_one_before() {
-    let what = [
+    let events = [
         taken_at_eight(),
         (at(130_000, 600), taken(2)),
-        (at(130_000, 601), What::Trouble { trouble: Trouble::Nerve, item: None }),
+        (at(130_000, 601), LogEvent::Trouble { trouble: Trouble::Nerve, item: None }),
     ];
-    let summary = sealed(&what, &[plan(), second()], (0, 4), at(9, 600)).expect("a period");
+    let summary = sealed(&events, &[plan(), second()], (0, 4), at(9, 600)).expect("a period");
     let told: Vec<_> = summary.days.iter().filter(|one| one.item == HOLD).map(|one| (one.day, one.revision)).collect();
     assert_eq!(told, [(0, 1), (1, 1), (2, 1), (3, 1), (4, 1)]);
     assert_eq!(summary.taken.iter().map(|taken| taken.revision).collect::<Vec<_>>(), [1]);
@@ -169,38 +169,38 @@ fn a_card_taken_by_a_clock_centuries_ahead_takes_no_day_from_the_one_before() {
 }
 
 #[test]
-fn pain_is_told_with_its_item_and_only_within_the_period() {
+fn pain_is_reported_with_its_item_and_only_within_the_period() {
     let first = run(4, at(1, 545), Some(slot(1, 0)), 3);
-    let pain = |score, after| What::Pain { complaint: BACK, score, after };
-    let what = [
+    let pain = |score, after| LogEvent::Pain { complaint: BACK, score, after };
+    let events = [
         taken_at_eight(),
-        (at(1, 545), What::Run(first)),
+        (at(1, 545), LogEvent::Run(first)),
         (at(1, 550), pain(4, Some(RunId(4)))),
         (at(1, 551), pain(5, Some(RunId(99)))),
         (at(3, 551), pain(6, None)),
     ];
-    let summary = sealed(&what, &[plan()], (0, 2), at(5, 600)).expect("a period");
+    let summary = sealed(&events, &[plan()], (0, 2), at(5, 600)).expect("a period");
     let told: Vec<_> = summary.pain.iter().map(|pain| (pain.n, pain.day, pain.score, pain.after)).collect();
     assert_eq!(told, [(3, 1, 4, Some(HOLD)), (4, 1, 5, None)]);
 }
 
 #[test]
-fn a_run_tells_its_dose_its_hour_and_its_trials() {
+fn a_run_is_reported_with_its_dose_its_hour_and_its_trials() {
     let balance = plan().items[1].clone();
     let trial = |leg, held_ms, end| Trial { leg, held_ms, end };
     let trials = vec![trial(Leg::Left, 12_400, TrialEnd::Touch), trial(Leg::Right, 3_000, TrialEnd::CutOff)];
     let (surface, eyes) = (crate::catalogue::Surface::Firm, crate::catalogue::Eyes::Open);
-    let doing = Doing::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials: trials.clone() });
+    let work = Work::Balance(Balance { set_up: SetUp::OnSupport, surface, eyes, trials: trials.clone() });
     let extra = Run {
         item: BALANCE,
         exercise: balance.exercise.clone(),
         rung: balance.rung.clone(),
         dose: balance.dose,
-        doing,
+        work,
         ..run(1, at(1, 18 * 60 + 59), None, 3)
     };
-    let what = [taken_at_eight(), (extra.started, What::Run(extra))];
-    let told = sealed(&what, &[plan()], (0, 1), at(1, 23 * 60)).expect("a period").runs.remove(0);
+    let events = [taken_at_eight(), (extra.started, LogEvent::Run(extra))];
+    let told = sealed(&events, &[plan()], (0, 1), at(1, 23 * 60)).expect("a period").runs.remove(0);
     assert_eq!((told.hour, told.slot, told.day), (18, None, 1));
     assert_eq!((told.dose, told.parts), (Share { done: 1, of: 6 }, Share { done: 1, of: 6 }));
     assert_eq!(told.stance.map(|stance| (stance.target_s, stance.trials)), Some((30, trials)));
@@ -208,17 +208,17 @@ fn a_run_tells_its_dose_its_hour_and_its_trials() {
 
 #[test]
 fn delays_are_weekly_quartiles_by_nearest_rank() {
-    let mut what = vec![taken_at_eight()];
+    let mut events = vec![taken_at_eight()];
     for (n, (day, delay_s)) in (1u32..).zip([(1, 10), (2, 20), (3, 30), (4, 400), (8, 70)]) {
         let due = at(day, 9 * 60);
-        what.push((due, What::Reminded { slot: slot(day, 0) }));
+        events.push((due, LogEvent::Reminded { slot: slot(day, 0) }));
         let begun = due.plus_ms(delay_s * 1000);
-        what.push((begun, What::Run(run(n, begun, Some(slot(day, 0)), 3))));
+        events.push((begun, LogEvent::Run(run(n, begun, Some(slot(day, 0)), 3))));
     }
     let before = at(5, 9 * 60 - 2);
-    what.push((before, What::Run(run(9, before, Some(slot(5, 0)), 3))));
-    what.push((at(5, 9 * 60), What::Reminded { slot: slot(5, 0) }));
-    let summary = sealed(&what, &[plan()], (0, 9), at(9, 600)).expect("a period");
+    events.push((before, LogEvent::Run(run(9, before, Some(slot(5, 0)), 3))));
+    events.push((at(5, 9 * 60), LogEvent::Reminded { slot: slot(5, 0) }));
+    let summary = sealed(&events, &[plan()], (0, 9), at(9, 600)).expect("a period");
     let week = |week, runs, [lower_s, median_s, upper_s]: [u16; 3]| WeekDelay { week, runs, lower_s, median_s, upper_s };
     assert_eq!(summary.delays, [week(0, 4, [10, 20, 30]), week(1, 1, [70, 70, 70])]);
 }

@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::alarm::Trouble;
-use crate::log::{Barrier, Excuse};
+use crate::log::{Barrier, DayOffReason};
 use crate::review::build;
 use crate::review::samples::BACK;
 use crate::review::union::{United, unite};
@@ -15,7 +15,7 @@ enum Act {
     LeaveOut(usize),
     Remind,
     Rate(u8),
-    Excuse,
+    DayOffReason,
     Trouble,
 }
 
@@ -26,49 +26,49 @@ fn any_act() -> impl Strategy<Value = Act> {
         2 => (0..Barrier::ALL.len()).prop_map(Act::LeaveOut),
         3 => Just(Act::Remind),
         2 => (0u8..=10).prop_map(Act::Rate),
-        1 => Just(Act::Excuse),
+        1 => Just(Act::DayOffReason),
         1 => Just(Act::Trouble),
     ]
 }
 
 /// What a person does on one device, each so many minutes after the last.
-fn any_log() -> impl Strategy<Value = Vec<(Stamp, What)>> {
+fn any_log() -> impl Strategy<Value = Vec<(Stamp, LogEvent)>> {
     prop::collection::vec((1i64..500, any_act()), 0..80).prop_map(|acts| {
         let plan = plan();
         let mut minute = 8 * 60;
-        let mut what = vec![(at(0, minute), taken(1))];
+        let mut events = vec![(at(0, minute), taken(1))];
         for (n, (gap, act)) in (1u32..).zip(acts) {
             minute += gap;
             let now = at(0, minute);
             let open = slots::counts_for(&plan, HOLD, now, &zone(), at(0, 8 * 60));
             let happened = match (act, open) {
-                (Act::Run(whole), open) => What::Run(run(n, now, open, whole)),
-                (Act::LeaveOut(why), Some(slot)) => What::LeftOut { slot, reason: Barrier::ALL[why] },
-                (Act::Remind, Some(slot)) => What::Reminded { slot },
-                (Act::Rate(score), _) => What::Pain { complaint: BACK, score, after: None },
-                (Act::Excuse, _) => What::Excused { from: now.date(), until: now.date(), why: Excuse::Ill },
-                (Act::Trouble, _) => What::Trouble { trouble: Trouble::Other, item: Some(HOLD) },
-                _ => What::Opened,
+                (Act::Run(whole), open) => LogEvent::Run(run(n, now, open, whole)),
+                (Act::LeaveOut(why), Some(slot)) => LogEvent::Skipped { slot, reason: Barrier::ALL[why] },
+                (Act::Remind, Some(slot)) => LogEvent::Reminded { slot },
+                (Act::Rate(score), _) => LogEvent::Pain { complaint: BACK, score, after: None },
+                (Act::DayOffReason, _) => LogEvent::DaysOff { from: now.date(), until: now.date(), why: DayOffReason::Ill },
+                (Act::Trouble, _) => LogEvent::Trouble { trouble: Trouble::Other, item: Some(HOLD) },
+                _ => LogEvent::Opened,
             };
-            what.push((now, happened));
+            events.push((now, happened));
         }
-        what
+        events
     })
 }
 
 /// All that happened until `now`.
-fn until(what: &[(Stamp, What)], now: Stamp) -> Vec<(Stamp, What)> {
-    what.iter().filter(|(at, _)| at.utc_ms <= now.utc_ms).cloned().collect()
+fn until(events: &[(Stamp, LogEvent)], now: Stamp) -> Vec<(Stamp, LogEvent)> {
+    events.iter().filter(|(at, _)| at.utc_ms <= now.utc_ms).cloned().collect()
 }
 
-fn last_day(what: &[(Stamp, What)]) -> i64 {
-    what.last().map_or(0, |(at, _)| at.date().signed_duration_since(start()).num_days())
+fn last_day(events: &[(Stamp, LogEvent)]) -> i64 {
+    events.last().map_or(0, |(at, _)| at.date().signed_duration_since(start()).num_days())
 }
 
 /// The summary of some days, sealed in the evening of the last.
-fn in_the_evening(what: &[(Stamp, What)], from: i64, last: i64, counter: u32) -> Summary {
+fn in_the_evening(events: &[(Stamp, LogEvent)], from: i64, last: i64, counter: u32) -> Summary {
     let now = at(last, 22 * 60);
-    let summary = sealed(&until(what, now), &[plan()], (from, last), now).expect("days of the plan");
+    let summary = sealed(&until(events, now), &[plan()], (from, last), now).expect("days of the plan");
     Summary { counter, ..summary }
 }
 
@@ -81,9 +81,9 @@ proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
-    fn every_row_lies_within_the_period(what in any_log(), from in 0i64..10) {
-        let last = last_day(&what).max(from);
-        let told = in_the_evening(&what, from, last, 1);
+    fn every_row_lies_within_the_period(events in any_log(), from in 0i64..10) {
+        let last = last_day(&events).max(from);
+        let told = in_the_evening(&events, from, last, 1);
         let within = |day: u16| (told.from..=told.until).contains(&day);
         prop_assert!(told.seen.iter().all(|day| within(*day)));
         prop_assert!(told.days.iter().all(|row| within(row.day)));
@@ -99,24 +99,24 @@ proptest! {
 
     /// What two visits bring together is what one summary of all would have told.
     #[test]
-    fn two_summaries_of_parts_are_one_of_the_whole(what in any_log(), cut in 0.0f64..1.0) {
-        let last = last_day(&what);
+    fn two_summaries_of_parts_are_one_of_the_whole(events in any_log(), cut in 0.0f64..1.0) {
+        let last = last_day(&events);
         let cut = (cut * last as f64) as i64;
-        let parts = [in_the_evening(&what, 0, cut, 1), in_the_evening(&what, cut, last, 2)];
-        let whole = in_the_evening(&what, 0, last, 2);
+        let parts = [in_the_evening(&events, 0, cut, 1), in_the_evening(&events, cut, last, 2)];
+        let whole = in_the_evening(&events, 0, last, 2);
         prop_assert_eq!(without_delays(unite(&parts)), without_delays(unite([&whole])));
     }
 
     /// The review counts each slot of the period once, whatever happened.
     #[test]
-    fn each_slot_is_counted_once(what in any_log()) {
-        let last = last_day(&what);
-        let told = in_the_evening(&what, 0, last, 1);
+    fn each_slot_is_counted_once(events in any_log()) {
+        let last = last_day(&events);
+        let told = in_the_evening(&events, 0, last, 1);
         let review = build(&[(1, plan())].into(), &catalogue(), &[told]).expect("a summary");
         let hold = &review.adherence[0];
         let counts = hold.slots;
-        let sum = counts.done + counts.written_in + counts.partly + counts.left_out + counts.passed_by
-            + counts.excused + counts.unrecorded + counts.held_back + counts.no_such_hour;
+        let sum = counts.done + counts.written_in + counts.partly + counts.skipped + counts.not_done
+            + counts.day_off + counts.unrecorded + counts.paused + counts.no_such_hour;
         prop_assert_eq!(i64::from(sum), 3 * (last.min(28) + 1));
         if let Some(kept) = hold.kept {
             prop_assert!(kept.k <= kept.n && hold.kept_timed.is_some_and(|timed| timed.k <= kept.k));
@@ -126,11 +126,11 @@ proptest! {
 
     /// A run is told once, filling one slot or none.
     #[test]
-    fn every_run_is_told_once(what in any_log()) {
-        let last = last_day(&what);
-        let told = in_the_evening(&what, 0, last, 1);
-        let before = until(&what, at(last, 22 * 60));
-        let runs = before.iter().filter(|(_, what)| matches!(what, What::Run(_))).count();
+    fn every_run_is_reported_once(events in any_log()) {
+        let last = last_day(&events);
+        let told = in_the_evening(&events, 0, last, 1);
+        let before = until(&events, at(last, 22 * 60));
+        let runs = before.iter().filter(|(_, event)| matches!(event, LogEvent::Run(_))).count();
         prop_assert_eq!(told.runs.len(), runs);
     }
 }

@@ -6,10 +6,10 @@ mod laws;
 use super::*;
 use crate::history::History;
 use crate::id::EntryRef;
-use crate::log::{Entry, Log, What};
+use crate::log::{Entry, Log, LogEvent};
 use crate::plan::Plan;
 use crate::review::samples::{HOLD, PHONE, PLAN, catalogue, plan, start};
-use crate::run::{Held, RunEnd};
+use crate::run::{HoldRecord, RunEnd};
 use crate::slots::SlotRef;
 
 fn zone() -> Offsets {
@@ -22,13 +22,13 @@ fn at(day: i64, minute: i64) -> Stamp {
     zone().stamp(midnight.timestamp_millis() + (minute * 60 - 3600) * 1000)
 }
 
-fn fold(what: &[(Stamp, What)]) -> History {
-    let entries = (1..).zip(what).map(|(n, (at, what))| Entry { n, plan: PLAN, at: *at, what: what.clone() });
+fn fold(events: &[(Stamp, LogEvent)]) -> History {
+    let entries = (1..).zip(events).map(|(n, (at, event))| Entry { n, plan: PLAN, at: *at, event: event.clone() });
     History::fold(&Log { id: PHONE, entries: entries.collect() }, PLAN)
 }
 
-fn taken(revision: u16) -> What {
-    What::Taken { revision, agreed: Vec::new() }
+fn taken(revision: u16) -> LogEvent {
+    LogEvent::Taken { revision, agreed: Vec::new() }
 }
 
 fn slot(day: i64, number: u8) -> SlotRef {
@@ -50,14 +50,14 @@ fn run(n: u32, started: Stamp, slot: Option<SlotRef>, whole: usize) -> Run {
         end: if whole == 3 { RunEnd::Completed } else { RunEnd::Stopped },
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing: Doing::Hold(vec![Held { leg: None, held_ms: 10_000 }; whole]),
+        work: Work::Hold(vec![HoldRecord { leg: None, held_ms: 10_000 }; whole]),
     }
 }
 
 /// The summary of days `from` to `until`, sealed at `now`.
-fn sealed(what: &[(Stamp, What)], plans: &[Plan], (from, until): (i64, i64), now: Stamp) -> Option<Summary> {
+fn sealed(events: &[(Stamp, LogEvent)], plans: &[Plan], (from, until): (i64, i64), now: Stamp) -> Option<Summary> {
     let revisions = plans.iter().map(|plan| (plan.revision, plan.clone())).collect();
     let day = |number| start() + chrono::Duration::days(number);
     let period = Period { from: day(from), until: day(until) };
-    reduce(&fold(what), &revisions, &catalogue(), &zone(), Sealing { log: PHONE, period, now, counter: 1, note: None })
+    reduce(&fold(events), &revisions, &catalogue(), &zone(), Sealing { log: PHONE, period, now, counter: 1, note: None })
 }

@@ -1,10 +1,10 @@
 //! What the next plan starts from, and how a plan is finished for its card.
 
 use super::rows::{self, Patient};
-use super::{door, reviewing};
-use crate::{Answer, House, Moment};
+use super::{lock, reviewing};
+use crate::{ActionResult, DataFolder, Moment};
 use exercises::catalogue::Catalogue;
-use exercises::draft::{self, Draft, Used};
+use exercises::draft::{self, Draft, UsedNumbers};
 use exercises::id::PlanId;
 use exercises::norms::Norms;
 use exercises::plan::Plan;
@@ -13,26 +13,26 @@ use wire::Failure;
 use wire::clinic::PlanDraft;
 
 /// The next revision: the last plan carried over, or an empty one for a new patient.
-pub fn draft(house: &House, moment: &Moment, code: &str) -> Answer<PlanDraft> {
-    let patient = rows::patient(house, code)?;
-    let review = reviewing::review(house, &patient, &Norms::built_in());
+pub fn draft(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<PlanDraft> {
+    let patient = rows::patient(folder, code)?;
+    let review = reviewing::review(folder, &patient, &Norms::built_in());
     let alarms = review.as_ref().map(|review| review.alarms.iter().filter(|alarm| !alarm.cleared).copied().collect());
-    let Draft { plan, used, earlier } = next(house, moment, &patient)?;
+    let Draft { plan, used, earlier } = next(folder, moment, &patient)?;
     Ok(PlanDraft {
         plan,
         used,
         earlier,
-        exercises: reviewing::catalogue(house, &patient).exercises,
+        exercises: reviewing::catalogue(folder, &patient).exercises,
         suggestions: review.map(|review| review.items).unwrap_or_default(),
         alarms: alarms.unwrap_or_default(),
     })
 }
 
 /// A new patient's plan gets its id when its first card is issued.
-fn next(house: &House, moment: &Moment, patient: &Patient) -> Answer<Draft> {
+fn next(folder: &DataFolder, moment: &Moment, patient: &Patient) -> ActionResult<Draft> {
     let today = moment.now.date();
-    let clinic = door::name(house)?;
-    let used = patient.cards.values().map(|card| Used::of(&card.plan)).fold(Used::default(), Used::and);
+    let clinic = lock::name(folder)?;
+    let used = patient.cards.values().map(|card| UsedNumbers::of(&card.plan)).fold(UsedNumbers::default(), UsedNumbers::and);
     Ok(match patient.newest() {
         Some(card) => draft::next(&card.plan, used, &clinic, today),
         None => draft::first(PlanId([0; 8]), &clinic, today),
@@ -40,25 +40,31 @@ fn next(house: &House, moment: &Moment, patient: &Patient) -> Answer<Draft> {
 }
 
 /// What keeps a plan from being issued to the patient under `code`.
-pub fn problems(house: &House, moment: &Moment, code: &str, plan: &Plan) -> Answer<Vec<Problem>> {
-    let patient = rows::patient(house, code)?;
-    let catalogue = reviewing::catalogue(house, &patient);
-    Ok(check::problems(&finished(house, moment, &patient, &catalogue, plan)?, &catalogue))
+pub fn problems(folder: &DataFolder, moment: &Moment, code: &str, plan: &Plan) -> ActionResult<Vec<Problem>> {
+    let patient = rows::patient(folder, code)?;
+    let catalogue = reviewing::catalogue(folder, &patient);
+    Ok(check::problems(&finished(folder, moment, &patient, &catalogue, plan)?, &catalogue))
 }
 
 /// The plan as it will be issued to the patient: id, revision, clinic, dates, and the editions of its exercises.
 ///
 /// # Errors
 /// [`Failure::PlanRefused`] with everything that keeps it from being issued.
-pub(crate) fn finish(house: &House, moment: &Moment, patient: &Patient, plan: &Plan) -> Answer<Plan> {
-    let catalogue = reviewing::catalogue(house, patient);
-    let plan = finished(house, moment, patient, &catalogue, plan)?;
+pub(crate) fn finish(folder: &DataFolder, moment: &Moment, patient: &Patient, plan: &Plan) -> ActionResult<Plan> {
+    let catalogue = reviewing::catalogue(folder, patient);
+    let plan = finished(folder, moment, patient, &catalogue, plan)?;
     let problems = check::problems(&plan, &catalogue);
     if problems.is_empty() { Ok(plan) } else { Err(Failure::PlanRefused(problems)) }
 }
 
-fn finished(house: &House, moment: &Moment, patient: &Patient, catalogue: &Catalogue, plan: &Plan) -> Answer<Plan> {
-    let base = next(house, moment, patient)?.plan;
+fn finished(
+    folder: &DataFolder,
+    moment: &Moment,
+    patient: &Patient,
+    catalogue: &Catalogue,
+    plan: &Plan,
+) -> ActionResult<Plan> {
+    let base = next(folder, moment, patient)?.plan;
     let mut plan = Plan {
         id: patient.plan().unwrap_or_else(vault::random::plan_id),
         revision: base.revision,

@@ -1,11 +1,11 @@
 //! What the clinician can do.
 
-pub mod door;
 pub mod drafting;
+mod incoming;
 pub mod issuing;
+pub mod lock;
 pub mod norms;
 pub mod patients;
-mod pieces;
 pub mod receiving;
 pub mod reviewing;
 mod rows;

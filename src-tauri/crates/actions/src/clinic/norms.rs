@@ -1,8 +1,8 @@
 //! The clinic's own table of norms: kept sealed, in the words in which it was written.
 
-use super::door;
+use super::lock;
 use super::rows::{self, NORMS};
-use crate::{Answer, House, outside, refuse};
+use crate::{ActionResult, DataFolder, platform, refuse};
 use exercises::norms::{ClinicTable, Norms};
 use format::norms_file;
 use format::plan_file::FileFault;
@@ -13,11 +13,11 @@ use wire::Failure;
 ///
 /// # Errors
 /// [`Failure::NotUnderstood`] with line and what belongs there; nothing has changed then.
-pub fn keep(house: &mut House, file: &str, bytes: &[u8]) -> Answer<ClinicTable> {
+pub fn save(folder: &mut DataFolder, file: &str, bytes: &[u8]) -> ActionResult<ClinicTable> {
     let text = std::str::from_utf8(bytes).map_err(|_| FileFault { line: 0, expected: "it is no text in UTF-8".into() });
-    let read = text.and_then(norms_file::read).map_err(|fault| outside::not_understood(file, fault))?;
-    let sealed = vault::rows::seal(door::open(house)?, NORMS, &rows::bound(table::norms::ID), bytes);
-    change(house, |tx| table::norms::put(tx, &sealed))?;
+    let read = text.and_then(norms_file::read).map_err(|fault| platform::not_understood(file, fault))?;
+    let sealed = vault::rows::seal(lock::unlocked_keys(folder)?, NORMS, &rows::bound(table::norms::ID), bytes);
+    change(folder, |tx| table::norms::put(tx, &sealed))?;
     Ok(read)
 }
 
@@ -25,10 +25,10 @@ pub fn keep(house: &mut House, file: &str, bytes: &[u8]) -> Answer<ClinicTable> 
 ///
 /// # Errors
 /// [`Failure::HomeDamaged`] where it cannot be opened or read.
-pub fn kept(house: &House) -> Answer<Option<ClinicTable>> {
-    let keys = door::open(house)?;
-    let damaged = || Failure::HomeDamaged { home: house.home.dir().display().to_string() };
-    let sealed = house.home.store().read(table::norms::get).map_err(refuse::store(house.home.dir()))?;
+pub fn load(folder: &DataFolder) -> ActionResult<Option<ClinicTable>> {
+    let keys = lock::unlocked_keys(folder)?;
+    let damaged = || Failure::HomeDamaged { home: folder.home.dir().display().to_string() };
+    let sealed = folder.home.store().read(table::norms::get).map_err(refuse::store(folder.home.dir()))?;
     let open = |sealed: Vec<u8>| {
         let plain = vault::rows::open(keys, NORMS, &rows::bound(table::norms::ID), &sealed).ok()?;
         norms_file::read(std::str::from_utf8(&plain).ok()?).ok()
@@ -37,23 +37,23 @@ pub fn kept(house: &House) -> Answer<Option<ClinicTable>> {
 }
 
 /// Removes the table; gives whether there was one.
-pub fn remove(house: &mut House) -> Answer<bool> {
-    let was = kept(house)?.is_some();
+pub fn remove(folder: &mut DataFolder) -> ActionResult<bool> {
+    let was = load(folder)?.is_some();
     if was {
-        change(house, table::norms::remove)?;
+        change(folder, table::norms::remove)?;
     }
     Ok(was)
 }
 
 /// What reviews are compared with: the program's own rows and those of the clinic's table.
-pub(crate) fn all(house: &House) -> Answer<Norms> {
-    let Some(table) = kept(house)? else { return Ok(Norms::built_in()) };
-    Norms::built_in().with(&table).map_err(|_| Failure::HomeDamaged { home: house.home.dir().display().to_string() })
+pub(crate) fn all(folder: &DataFolder) -> ActionResult<Norms> {
+    let Some(table) = load(folder)? else { return Ok(Norms::built_in()) };
+    Norms::built_in().with(&table).map_err(|_| Failure::HomeDamaged { home: folder.home.dir().display().to_string() })
 }
 
 /// Changes the row, and leaves nothing of the one before in the files.
-fn change(house: &mut House, work: impl FnOnce(&store::Tx<'_>) -> Result<(), store::StoreError>) -> Answer<()> {
-    let dir = house.dir();
-    house.home.store_mut().transaction(work).map_err(refuse::store(&dir))?;
-    house.home.store().settle().map_err(refuse::store(&dir))
+fn change(folder: &mut DataFolder, work: impl FnOnce(&store::Tx<'_>) -> Result<(), store::StoreError>) -> ActionResult<()> {
+    let dir = folder.dir();
+    folder.home.store_mut().transaction(work).map_err(refuse::store(&dir))?;
+    folder.home.store().settle().map_err(refuse::store(&dir))
 }

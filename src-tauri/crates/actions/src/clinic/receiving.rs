@@ -1,10 +1,10 @@
 //! Receiving sealed summaries.
 
-use super::door;
-use super::pieces::{self, Arrived};
+use super::incoming::{self, IncomingSummary};
+use super::lock;
 use super::rows::{self, Patient, RECEIVED};
-use crate::{Answer, House, outside, refuse};
-use exercises::review::union::{self, Gain};
+use crate::{ActionResult, DataFolder, platform, refuse};
+use exercises::review::union::{self, ArrivalEffect};
 use exercises::summary::Summary;
 use store::{StoreError, table};
 use vault::summary::OpenFault;
@@ -16,49 +16,49 @@ use wire::clinic::{Outcome, Receipt};
 ///
 /// # Errors
 /// Only when the clinic's own store cannot be used.
-pub fn receive(house: &mut House, files: Vec<(String, Answer<Vec<u8>>)>) -> Answer<Vec<Receipt>> {
-    door::open(house)?;
-    let receipts = pieces::sort(files).into_iter().map(|Arrived { file, sealed }| {
-        let outcome = sealed.and_then(|bytes| one(house, &bytes)).unwrap_or_else(Outcome::Refused);
+pub fn receive(folder: &mut DataFolder, files: Vec<(String, ActionResult<Vec<u8>>)>) -> ActionResult<Vec<Receipt>> {
+    lock::unlocked_keys(folder)?;
+    let receipts = incoming::join_frames(files).into_iter().map(|IncomingSummary { file, sealed }| {
+        let outcome = sealed.and_then(|bytes| one(folder, &bytes)).unwrap_or_else(Outcome::Refused);
         Receipt { file, outcome }
     });
     Ok(receipts.collect())
 }
 
 /// Files as the window sends them.
-pub fn from_window(files: &[(String, String)]) -> Vec<(String, Answer<Vec<u8>>)> {
-    files.iter().map(|(name, base64)| (name.clone(), outside::from_base64(base64))).collect()
+pub fn from_window(files: &[(String, String)]) -> Vec<(String, ActionResult<Vec<u8>>)> {
+    files.iter().map(|(name, base64)| (name.clone(), platform::from_base64(base64))).collect()
 }
 
-fn one(house: &mut House, sealed: &[u8]) -> Answer<Outcome> {
-    let patients = rows::patients(house)?;
-    let keys = door::open(house)?;
+fn one(folder: &mut DataFolder, sealed: &[u8]) -> ActionResult<Outcome> {
+    let patients = rows::patients(folder)?;
+    let keys = lock::unlocked_keys(folder)?;
     let secret = |plan| {
         let holder = patients.iter().find(|patient| patient.plan() == Some(plan));
         holder.and_then(Patient::newest).map(|card| card.pairing_secret.clone())
     };
     let summary = vault::summary::open(sealed, keys, secret).map_err(refusal)?;
     let patient = patients.iter().find(|patient| patient.plan() == Some(summary.plan)).ok_or(Failure::SummaryUnknownPlan)?;
-    let gain = union::gain(&patient.summaries, &summary);
-    if gain != Gain::Known {
+    let gain = union::arrival_effect(&patient.summaries, &summary);
+    if gain != ArrivalEffect::Known {
         let taken = |other: &Summary| (other.log, other.counter) == (summary.log, summary.counter);
         if patient.summaries.iter().any(taken) {
             return Err(Failure::SummaryNumberTaken);
         }
-        keep(house, patient, &summary)?;
+        keep(folder, patient, &summary)?;
     }
     let code = patient.code.clone();
     Ok(match gain {
-        Gain::New { days } => Outcome::New { code, days },
-        Gain::Filled { days } => Outcome::Filled { code, days },
-        Gain::Known => Outcome::Known { code },
+        ArrivalEffect::New { days } => Outcome::New { code, days },
+        ArrivalEffect::Filled { days } => Outcome::Filled { code, days },
+        ArrivalEffect::Known => Outcome::Known { code },
     })
 }
 
-fn keep(house: &mut House, patient: &Patient, summary: &Summary) -> Answer<()> {
+fn keep(folder: &mut DataFolder, patient: &Patient, summary: &Summary) -> ActionResult<()> {
     let body = format::summary::write(summary).map_err(refuse::internal)?;
-    let dir = house.dir();
-    let House { home, keys, .. } = house;
+    let dir = folder.dir();
+    let DataFolder { home, keys, .. } = folder;
     let Some(keys) = keys.as_ref() else { return Err(Failure::ClinicLocked) };
     let kept = home.store_mut().transaction(|tx| {
         table::received::insert(tx, patient.row, &summary.log.0, summary.counter, |id| {

@@ -3,7 +3,7 @@
 use super::norms;
 use super::rows::{self, Patient};
 use crate::patient::plans;
-use crate::{Answer, House, Moment};
+use crate::{ActionResult, DataFolder, Moment};
 use exercises::catalogue::{Catalogue, Exercise};
 use exercises::norms::Norms;
 use exercises::plan::Plan;
@@ -11,12 +11,12 @@ use exercises::review::{self, Review};
 use wire::clinic::ReviewPage;
 
 /// The review of the patient under `code`.
-pub fn page(house: &House, moment: &Moment, code: &str) -> Answer<ReviewPage> {
-    let patient = rows::patient(house, code)?;
-    let review = review(house, &patient, &norms::all(house)?);
+pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<ReviewPage> {
+    let patient = rows::patient(folder, code)?;
+    let review = review(folder, &patient, &norms::all(folder)?);
     let mut plans: Vec<Plan> = patient.cards.values().rev().map(|card| card.plan.clone()).collect();
     let plan = if plans.is_empty() { None } else { Some(plans.remove(0)) };
-    let known = catalogue(house, &patient);
+    let known = catalogue(folder, &patient);
     let mut exercises: Vec<Exercise> = Vec::new();
     for exercise in plan.iter().chain(&plans).flat_map(|plan| plans::exercises_of(plan, &known)) {
         if exercises.iter().all(|other| other.id != exercise.id) {
@@ -28,12 +28,12 @@ pub fn page(house: &House, moment: &Moment, code: &str) -> Answer<ReviewPage> {
 }
 
 /// The review of everything that was received from a patient, with these norms.
-pub(crate) fn review(house: &House, patient: &Patient, norms: &Norms) -> Option<Review> {
-    review::build_against(&patient.revisions(), &catalogue(house, patient), &patient.summaries, norms)
+pub(crate) fn review(folder: &DataFolder, patient: &Patient, norms: &Norms) -> Option<Review> {
+    review::build_against(&patient.revisions(), &catalogue(folder, patient), &patient.summaries, norms)
 }
 
 /// The shipped catalogue with the exercises of the clinic's own on the patient's newest card.
-pub(crate) fn catalogue(house: &House, patient: &Patient) -> Catalogue {
+pub(crate) fn catalogue(folder: &DataFolder, patient: &Patient) -> Catalogue {
     let own = patient.newest().map(|card| card.own.clone()).unwrap_or_default();
-    plans::with_own(&house.catalogue, &own).unwrap_or_else(|_| house.catalogue.clone())
+    plans::with_own(&folder.catalogue, &own).unwrap_or_else(|_| folder.catalogue.clone())
 }

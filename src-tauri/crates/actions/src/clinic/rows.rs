@@ -1,7 +1,7 @@
 //! The clinic's rows, opened: patients with their cards and summaries.
 
-use super::door;
-use crate::{Answer, House, refuse};
+use super::lock;
+use crate::{ActionResult, DataFolder, refuse};
 use exercises::id::{LogId, PlanId};
 use exercises::plan::Plan;
 use exercises::summary::Summary;
@@ -11,7 +11,7 @@ use std::collections::BTreeMap;
 use store::table;
 use vault::{Keys, rows};
 use wire::Failure;
-use wire::house::Role;
+use wire::app::Role;
 
 pub(crate) const PATIENT: &str = "patient";
 pub(crate) const ISSUED: &str = "issued";
@@ -51,11 +51,11 @@ pub(crate) fn bound(id: i64) -> [u8; 8] {
 }
 
 /// All patients, by code.
-pub(crate) fn patients(house: &House) -> Answer<Vec<Patient>> {
-    house.must_be(Role::Clinic)?;
-    let keys = door::open(house)?;
-    let damaged = || Failure::HomeDamaged { home: house.home.dir().display().to_string() };
-    let rows = house.home.store().read(|view| {
+pub(crate) fn patients(folder: &DataFolder) -> ActionResult<Vec<Patient>> {
+    folder.require_role(Role::Clinic)?;
+    let keys = lock::unlocked_keys(folder)?;
+    let damaged = || Failure::HomeDamaged { home: folder.home.dir().display().to_string() };
+    let rows = folder.home.store().read(|view| {
         let patients = table::patient::all(view)?.into_iter().map(|patient| {
             let issued = table::issued::of_patient(view, patient.id)?;
             let received = table::received::of_patient(view, patient.id)?;
@@ -63,18 +63,18 @@ pub(crate) fn patients(house: &House) -> Answer<Vec<Patient>> {
         });
         patients.collect::<Result<Vec<_>, store::StoreError>>()
     });
-    let rows = rows.map_err(refuse::store(house.home.dir()))?;
+    let rows = rows.map_err(refuse::store(folder.home.dir()))?;
     let opened = rows
         .into_iter()
         .map(|(patient, issued, received)| open_patient(keys, &patient, &issued, &received).ok_or_else(damaged));
-    let mut patients = opened.collect::<Answer<Vec<Patient>>>()?;
+    let mut patients = opened.collect::<ActionResult<Vec<Patient>>>()?;
     patients.sort_by(|one, other| one.code.cmp(&other.code));
     Ok(patients)
 }
 
 /// The patient under a code.
-pub(crate) fn patient(house: &House, code: &str) -> Answer<Patient> {
-    let found = patients(house)?.into_iter().find(|patient| patient.code.eq_ignore_ascii_case(code));
+pub(crate) fn patient(folder: &DataFolder, code: &str) -> ActionResult<Patient> {
+    let found = patients(folder)?.into_iter().find(|patient| patient.code.eq_ignore_ascii_case(code));
     found.ok_or_else(|| Failure::NoSuchPatient { code: code.to_owned() })
 }
 

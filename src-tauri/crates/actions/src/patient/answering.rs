@@ -2,44 +2,46 @@
 
 use super::plans::{self, append};
 use super::today;
-use crate::{Answer, House, Moment};
-use exercises::log::What;
+use crate::{ActionResult, DataFolder, Moment};
+use exercises::log::LogEvent;
 use exercises::today::Today;
 use wire::Failure;
-use wire::patient::{Answer as Said, TroubleAsk};
+use wire::patient::{QuestionAnswer, TroubleRequest};
 
 /// Logs the answer to a question.
-pub fn answer(house: &mut House, moment: &Moment, said: &Said) -> Answer<Today> {
-    let (plan, what) = match *said {
-        Said::Pain { plan, complaint, score, after } => (plan, What::Pain { complaint, score: ten(score)?, after }),
-        Said::Settled { plan, complaint, settled } => (plan, What::Settled { complaint, settled }),
-        Said::Activity { plan, activity, score } => (plan, What::Rated { activity, score: ten(score)? }),
+pub fn answer(folder: &mut DataFolder, moment: &Moment, said: &QuestionAnswer) -> ActionResult<Today> {
+    let (plan, event) = match *said {
+        QuestionAnswer::Pain { plan, complaint, score, after } => {
+            (plan, LogEvent::Pain { complaint, score: ten(score)?, after })
+        }
+        QuestionAnswer::Settled { plan, complaint, settled } => (plan, LogEvent::Settled { complaint, settled }),
+        QuestionAnswer::Activity { plan, activity, score } => (plan, LogEvent::Rated { activity, score: ten(score)? }),
     };
-    let one = plans::one(house, Some(plan))?;
-    let known = match what {
-        What::Pain { complaint, .. } | What::Settled { complaint, .. } => {
+    let one = plans::one(folder, Some(plan))?;
+    let known = match event {
+        LogEvent::Pain { complaint, .. } | LogEvent::Settled { complaint, .. } => {
             one.plan().complaints.iter().any(|known| known.id == complaint)
         }
-        What::Rated { activity, .. } => one.plan().activities.iter().any(|known| known.id == activity),
+        LogEvent::Rated { activity, .. } => one.plan().activities.iter().any(|known| known.id == activity),
         _ => false,
     };
     if !known {
         return Err(Failure::NoSuchItem);
     }
-    append(house, plan, moment.now, &what)?;
-    today::page(house, moment)
+    append(folder, plan, moment.now, &event)?;
+    today::page(folder, moment)
 }
 
-fn ten(score: u8) -> Answer<u8> {
+fn ten(score: u8) -> ActionResult<u8> {
     if score <= 10 { Ok(score) } else { Err(Failure::OutOfRange { least: 0, most: 10 }) }
 }
 
 /// Logs that something is wrong; what it blocks stays blocked until a newer card clears it.
-pub fn trouble(house: &mut House, moment: &Moment, ask: &TroubleAsk) -> Answer<Today> {
-    let one = plans::one(house, Some(ask.plan))?;
-    if let Some(item) = ask.item {
+pub fn trouble(folder: &mut DataFolder, moment: &Moment, request: &TroubleRequest) -> ActionResult<Today> {
+    let one = plans::one(folder, Some(request.plan))?;
+    if let Some(item) = request.item {
         one.item(item)?;
     }
-    append(house, ask.plan, moment.now, &What::Trouble { trouble: ask.trouble, item: ask.item })?;
-    today::page(house, moment)
+    append(folder, request.plan, moment.now, &LogEvent::Trouble { trouble: request.trouble, item: request.item })?;
+    today::page(folder, moment)
 }

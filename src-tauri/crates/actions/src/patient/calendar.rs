@@ -1,9 +1,9 @@
 //! The slots to come for another calendar.
 
 use super::plans;
-use crate::{Answer, House, Moment, outside};
+use crate::{ActionResult, DataFolder, Moment, platform};
 use exercises::id::PlanId;
-use exercises::remind::{Of, weekly};
+use exercises::remind::{PlanInForce, weekly};
 use format::calendar::{self, Head};
 use std::path::Path;
 use wire::Failure;
@@ -14,15 +14,15 @@ use words::Key;
 ///
 /// # Errors
 /// [`Failure::NothingAhead`] where there is nothing to write.
-pub fn export(house: &House, moment: &Moment, plan: Option<PlanId>, path: Option<&Path>) -> Answer<Saved> {
-    let carried = match plan {
-        Some(plan) => vec![plans::one(house, Some(plan))?],
-        None => plans::all(house)?,
+pub fn export(folder: &DataFolder, moment: &Moment, plan: Option<PlanId>, path: Option<&Path>) -> ActionResult<Saved> {
+    let followed = match plan {
+        Some(plan) => vec![plans::one(folder, Some(plan))?],
+        None => plans::all(folder)?,
     };
-    if carried.is_empty() {
+    if followed.is_empty() {
         return Err(Failure::NoPlan);
     }
-    let of = carried.iter().map(|one| Of { followed: &one.followed, catalogue: &one.catalogue });
+    let of = followed.iter().map(|one| PlanInForce { followed: &one.followed, catalogue: &one.catalogue });
     let events: Vec<_> = of.flat_map(|of| weekly(of, moment.now, &moment.zone)).collect();
     if events.is_empty() {
         return Err(Failure::NothingAhead);
@@ -30,12 +30,12 @@ pub fn export(house: &House, moment: &Moment, plan: Option<PlanId>, path: Option
     let head = Head {
         version: env!("CARGO_PKG_VERSION"),
         made: moment.now,
-        // Whatever changes the events, a card or excused days, is an entry of the log.
-        sequence: house.read.borrow().entries().last().map_or(0, |last| last.n),
-        title: outside::words(house.lang()).text(Key::ReminderTitle),
+        // Whatever changes the events, a card or days off, is an entry of the log.
+        sequence: folder.plan_cache.borrow().entries().last().map_or(0, |last| last.n),
+        title: platform::words(folder.lang()).text(Key::ReminderTitle),
     };
     let bytes = calendar::write(&events, head).into_bytes();
-    let path = path.map_or_else(|| outside::free_name(house, moment, "calendar", ".ics"), Path::to_path_buf);
-    outside::write(&path, &bytes)?;
+    let path = path.map_or_else(|| platform::free_name(folder, moment, "calendar", ".ics"), Path::to_path_buf);
+    platform::write(&path, &bytes)?;
     Ok(Saved { path: path.display().to_string(), bytes: bytes.len() as u64 })
 }

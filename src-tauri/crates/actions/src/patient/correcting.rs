@@ -1,17 +1,17 @@
 //! Mistaken entries put right: a later entry says what an earlier one should have been.
 
-use super::plans::{self, Carried, append};
-use crate::{Answer, House, Moment};
+use super::plans::{self, FollowedPlan, append};
+use crate::{ActionResult, DataFolder, Moment};
 use chrono::Duration;
-use exercises::correct::{Correctable, Correction, MOST_SCORE, list};
-use exercises::log::What;
+use exercises::correct::{Correctable, Correction, MAX_SCORE, list};
+use exercises::log::LogEvent;
 use wire::Failure;
-use wire::patient::{CorrectAsk, CorrectPage, LookBack};
+use wire::patient::{CorrectPage, CorrectRequest, CorrectableRequest};
 
 /// What can be put right of the last days, newest first.
-pub fn page(house: &House, moment: &Moment, ask: &LookBack) -> Answer<CorrectPage> {
-    let one = plans::one(house, Some(ask.plan))?;
-    let entries = listed(house, &one, moment, ask.days);
+pub fn page(folder: &DataFolder, moment: &Moment, request: &CorrectableRequest) -> ActionResult<CorrectPage> {
+    let one = plans::one(folder, Some(request.plan))?;
+    let entries = listed(folder, &one, moment, request.days);
     Ok(CorrectPage { exercises: one.exercises(), plan: one.plan().clone(), entries })
 }
 
@@ -21,35 +21,35 @@ pub fn page(house: &House, moment: &Moment, ask: &LookBack) -> Answer<CorrectPag
 /// # Errors
 /// [`Failure::NoSuchEntry`] for an entry that cannot be put right, [`Failure::CorrectionUnfit`] for one that cannot be put
 /// right so, [`Failure::OutOfRange`] for a score, [`Failure::EmptyPeriod`] for days outside the plan.
-pub fn correct(house: &mut House, moment: &Moment, ask: &CorrectAsk) -> Answer<CorrectPage> {
-    let one = plans::one(house, Some(ask.plan))?;
-    let in_force = fits(house, &one, ask)?;
-    if in_force.unwrap_or(Correction::Stands) != ask.to {
-        append(house, ask.plan, moment.now, &What::Corrected { entry: ask.entry, to: ask.to })?;
+pub fn correct(folder: &mut DataFolder, moment: &Moment, request: &CorrectRequest) -> ActionResult<CorrectPage> {
+    let one = plans::one(folder, Some(request.plan))?;
+    let in_force = fits(folder, &one, request)?;
+    if in_force.unwrap_or(Correction::Stands) != request.to {
+        append(folder, request.plan, moment.now, &LogEvent::Corrected { entry: request.entry, to: request.to })?;
     }
-    page(house, moment, &LookBack { plan: ask.plan, days: ask.days })
+    page(folder, moment, &CorrectableRequest { plan: request.plan, days: request.days })
 }
 
 /// The correction of that entry in force, if what is asked for can be said of it.
-fn fits(house: &House, one: &Carried, ask: &CorrectAsk) -> Answer<Option<Correction>> {
-    let read = house.read.borrow();
-    let named = read.entries().iter().find(|entry| entry.n == ask.entry && entry.plan == ask.plan);
-    let named = named.filter(|entry| Correction::Never.fits(&entry.what));
-    let named = named.ok_or(Failure::NoSuchEntry { entry: ask.entry })?;
-    match ask.to {
-        Correction::Score(score) if score > MOST_SCORE => {
-            return Err(Failure::OutOfRange { least: 0, most: MOST_SCORE.into() });
+fn fits(folder: &DataFolder, one: &FollowedPlan, request: &CorrectRequest) -> ActionResult<Option<Correction>> {
+    let read = folder.plan_cache.borrow();
+    let named = read.entries().iter().find(|entry| entry.n == request.entry && entry.plan == request.plan);
+    let named = named.filter(|entry| Correction::Never.fits(&entry.event));
+    let named = named.ok_or(Failure::NoSuchEntry { entry: request.entry })?;
+    match request.to {
+        Correction::Score(score) if score > MAX_SCORE => {
+            return Err(Failure::OutOfRange { least: 0, most: MAX_SCORE.into() });
         }
-        Correction::Excused { from, until, .. } if from > until || from < one.plan().start || until > one.plan().review => {
+        Correction::DaysOff { from, until, .. } if from > until || from < one.plan().start || until > one.plan().review => {
             return Err(Failure::EmptyPeriod);
         }
-        to if !to.fits(&named.what) => return Err(Failure::CorrectionUnfit),
+        to if !to.fits(&named.event) => return Err(Failure::CorrectionUnfit),
         _ => {}
     }
     Ok(one.followed.history.corrected.correction(named))
 }
 
-fn listed(house: &House, one: &Carried, moment: &Moment, days: u16) -> Vec<Correctable> {
+fn listed(folder: &DataFolder, one: &FollowedPlan, moment: &Moment, days: u16) -> Vec<Correctable> {
     let from = moment.now.date() - Duration::days(i64::from(days.max(1)) - 1);
-    house.read.borrow().log().map_or_else(Vec::new, |log| list(log, one.plan(), from))
+    folder.plan_cache.borrow().log().map_or_else(Vec::new, |log| list(log, one.plan(), from))
 }

@@ -1,10 +1,10 @@
 //! The plans followed on this device, as its database holds them.
 
-use crate::{Answer, House, refuse};
+use crate::{ActionResult, DataFolder, refuse};
 use exercises::catalogue::{Catalogue, Exercise};
 use exercises::history::History;
 use exercises::id::{ItemId, LogId, PlanId};
-use exercises::log::{Entry, Log, What};
+use exercises::log::{Entry, Log, LogEvent};
 use exercises::plan::{Item, Plan};
 use exercises::suggest::in_use_here;
 use exercises::time::Stamp;
@@ -14,11 +14,11 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 use store::table;
 use wire::Failure;
-use wire::house::Role;
+use wire::app::Role;
 use wire::patient::PlanPage;
 
 /// One plan with everything that the device holds about it.
-pub struct Carried {
+pub struct FollowedPlan {
     /// The clinic's key, pinned when the first card was taken.
     pub verify_key: [u8; 32],
     /// Where summaries are sealed to.
@@ -34,14 +34,14 @@ pub struct Carried {
     pub log: LogId,
 }
 
-impl Carried {
+impl FollowedPlan {
     /// The newest revision with the schedules agreed to.
     pub fn plan(&self) -> &Plan {
         &self.followed.plan
     }
 
     /// An item of it.
-    pub(crate) fn item(&self, id: ItemId) -> Answer<&Item> {
+    pub(crate) fn item(&self, id: ItemId) -> ActionResult<&Item> {
         self.plan().item(id).ok_or(Failure::NoSuchItem)
     }
 
@@ -65,14 +65,14 @@ pub(crate) fn exercises_of(plan: &Plan, catalogue: &Catalogue) -> Vec<Exercise> 
 /// What was read so far. A log only grows, so each entry is decoded once; and until an entry or a card comes, the plans stand as
 /// they stood.
 #[derive(Default)]
-pub(crate) struct Read {
+pub(crate) struct PlanCache {
     log: Option<Log>,
     cards: Vec<table::card::Card>,
     /// The plans as the entries and cards make them; `None` where that was not yet asked.
-    plans: Option<Vec<Arc<Carried>>>,
+    plans: Option<Vec<Arc<FollowedPlan>>>,
 }
 
-impl Read {
+impl PlanCache {
     /// The log as far as it was read; `None` before any plan was asked for.
     pub(crate) fn log(&self) -> Option<&Log> {
         self.log.as_ref()
@@ -85,8 +85,8 @@ impl Read {
 }
 
 /// Whether any card has been taken.
-pub fn any(house: &House) -> Answer<bool> {
-    let cards = house.home.store().read(table::card::newest).map_err(refuse::store(house.home.dir()))?;
+pub fn any(folder: &DataFolder) -> ActionResult<bool> {
+    let cards = folder.home.store().read(table::card::newest).map_err(refuse::store(folder.home.dir()))?;
     Ok(!cards.is_empty())
 }
 
@@ -94,27 +94,27 @@ pub fn any(house: &House) -> Answer<bool> {
 ///
 /// # Errors
 /// [`Failure::HomeDamaged`] where a card or an entry in the database cannot be read.
-pub fn all(house: &House) -> Answer<Vec<Arc<Carried>>> {
-    house.must_be(Role::Patient)?;
-    let known = house.read.borrow().entries().last().map_or(0, |last| last.n);
-    let read = house
+pub fn all(folder: &DataFolder) -> ActionResult<Vec<Arc<FollowedPlan>>> {
+    folder.require_role(Role::Patient)?;
+    let known = folder.plan_cache.borrow().entries().last().map_or(0, |last| last.n);
+    let read = folder
         .home
         .store()
         .read(|view| Ok((table::card::all(view)?, table::entry::after(view, known)?, table::log::id(view)?)));
-    let (cards, entries, log) = read.map_err(refuse::store(house.home.dir()))?;
-    let new = !entries.is_empty() || house.read.borrow().cards != cards;
-    if let Some(plans) = house.read.borrow().plans.as_ref().filter(|_| !new) {
+    let (cards, entries, log) = read.map_err(refuse::store(folder.home.dir()))?;
+    let new = !entries.is_empty() || folder.plan_cache.borrow().cards != cards;
+    if let Some(plans) = folder.plan_cache.borrow().plans.as_ref().filter(|_| !new) {
         return Ok(plans.clone());
     }
-    let damaged = || Failure::HomeDamaged { home: house.home.dir().display().to_string() };
+    let damaged = || Failure::HomeDamaged { home: folder.home.dir().display().to_string() };
     let id = LogId(log.and_then(|id| id.try_into().ok()).ok_or_else(damaged)?);
     let entries = entries.into_iter().map(|row| {
         let plan = PlanId(row.plan.try_into().map_err(|_| damaged())?);
-        let what = format::entry::read(&row.payload).map_err(|_| damaged())?;
-        Ok(Entry { n: row.n, plan, at: Stamp { utc_ms: row.at_ms, offset_s: row.offset_s }, what })
+        let event = format::entry::read(&row.payload).map_err(|_| damaged())?;
+        Ok(Entry { n: row.n, plan, at: Stamp { utc_ms: row.at_ms, offset_s: row.offset_s }, event })
     });
-    let entries = entries.collect::<Answer<Vec<Entry>>>()?;
-    let mut read = house.read.borrow_mut();
+    let entries = entries.collect::<ActionResult<Vec<Entry>>>()?;
+    let mut read = folder.plan_cache.borrow_mut();
     let read = &mut *read;
     read.plans = None;
     let log = read.log.get_or_insert(Log { id, entries: Vec::new() });
@@ -123,7 +123,8 @@ pub fn all(house: &House) -> Answer<Vec<Arc<Carried>>> {
     for card in &cards {
         by_plan.entry(&card.plan).or_default().push(card);
     }
-    let plans = by_plan.into_values().map(|cards| carried(house, cards, log).map(Arc::new)).collect::<Answer<Vec<_>>>();
+    let plans =
+        by_plan.into_values().map(|cards| followed(folder, cards, log).map(Arc::new)).collect::<ActionResult<Vec<_>>>();
     read.cards = cards;
     let mut plans = plans?;
     plans.sort_by_key(|one| std::cmp::Reverse(one.followed.taken));
@@ -132,8 +133,8 @@ pub fn all(house: &House) -> Answer<Vec<Arc<Carried>>> {
 }
 
 /// The plan of that id, or the only one.
-pub fn one(house: &House, plan: Option<PlanId>) -> Answer<Arc<Carried>> {
-    let mut all = all(house)?;
+pub fn one(folder: &DataFolder, plan: Option<PlanId>) -> ActionResult<Arc<FollowedPlan>> {
+    let mut all = all(folder)?;
     match plan {
         Some(plan) => all.into_iter().find(|one| one.plan().id == plan).ok_or(Failure::NoPlan),
         None if all.len() > 1 => Err(Failure::WhichPlan),
@@ -141,22 +142,22 @@ pub fn one(house: &House, plan: Option<PlanId>) -> Answer<Arc<Carried>> {
     }
 }
 
-fn carried(house: &House, cards: Vec<&table::card::Card>, log: &Log) -> Answer<Carried> {
-    let damaged = || Failure::HomeDamaged { home: house.home.dir().display().to_string() };
+fn followed(folder: &DataFolder, cards: Vec<&table::card::Card>, log: &Log) -> ActionResult<FollowedPlan> {
+    let damaged = || Failure::HomeDamaged { home: folder.home.dir().display().to_string() };
     let opened = cards.iter().map(|row| {
         let unverified = format::card::open(&row.bytes).map_err(|_| damaged())?;
         let card = vault::card::verify(unverified, None).map_err(|_| damaged())?;
         Ok((Stamp { utc_ms: row.taken_ms, offset_s: row.taken_offset_s }, card))
     });
-    let mut opened = opened.collect::<Answer<Vec<_>>>()?;
+    let mut opened = opened.collect::<ActionResult<Vec<_>>>()?;
     opened.sort_by_key(|(_, card)| card.plan.revision);
     let revisions = opened.iter().map(|(_, card)| (card.plan.revision, card.plan.clone())).collect();
     let (taken, newest) = opened.pop().ok_or_else(damaged)?;
-    let catalogue = with_own(&house.catalogue, &newest.own)?;
+    let catalogue = with_own(&folder.catalogue, &newest.own)?;
     let history = History::fold(log, newest.plan.id);
     let agreed = history.taken.last().map(|taken| taken.agreed.clone()).unwrap_or_default();
     let plan = stepped(newest.plan.with_schedules(&agreed), &history, taken);
-    Ok(Carried {
+    Ok(FollowedPlan {
         verify_key: newest.verify_key,
         recipient: newest.recipient,
         secret: newest.pairing_secret,
@@ -177,7 +178,7 @@ fn stepped(mut plan: Plan, history: &History, taken: Stamp) -> Plan {
 }
 
 /// The shipped catalogue with a card's own exercises; one of the same id replaces the shipped one.
-pub(crate) fn with_own(shipped: &Catalogue, own: &[String]) -> Answer<Catalogue> {
+pub(crate) fn with_own(shipped: &Catalogue, own: &[String]) -> ActionResult<Catalogue> {
     let mut catalogue = shipped.clone();
     for source in own {
         let exercise = format::catalogue::read("own exercise", source).map_err(|_| Failure::CardDamaged)?;
@@ -188,22 +189,22 @@ pub(crate) fn with_own(shipped: &Catalogue, own: &[String]) -> Answer<Catalogue>
 }
 
 /// Appends what happened to the log and answers with its number.
-pub(crate) fn append(house: &mut House, plan: PlanId, at: Stamp, what: &What) -> Answer<u32> {
-    let dir = house.dir();
-    let payload = format::entry::write(what);
+pub(crate) fn append(folder: &mut DataFolder, plan: PlanId, at: Stamp, event: &LogEvent) -> ActionResult<u32> {
+    let dir = folder.dir();
+    let payload = format::entry::write(event);
     let entry = table::entry::NewEntry { plan: &plan.0, at_ms: at.utc_ms, offset_s: at.offset_s, payload: &payload };
-    house.home.store_mut().transaction(|tx| table::entry::append(tx, &entry)).map_err(refuse::store(&dir))
+    folder.home.store_mut().transaction(|tx| table::entry::append(tx, &entry)).map_err(refuse::store(&dir))
 }
 
 /// The Plan pages, one for each plan.
-pub fn pages(house: &House) -> Answer<Vec<PlanPage>> {
-    let pages = all(house)?.into_iter().map(|one| {
-        let held_back = one.plan().items.iter().filter_map(|item| {
+pub fn pages(folder: &DataFolder) -> ActionResult<Vec<PlanPage>> {
+    let pages = all(folder)?.into_iter().map(|one| {
+        let paused = one.plan().items.iter().filter_map(|item| {
             let alarm = exercises::alarm::blocking(&one.followed.history.alarms, item, one.plan(), &one.catalogue)?;
             Some((item.id, alarm.trouble))
         });
         PlanPage {
-            held_back: held_back.collect(),
+            paused: paused.collect(),
             fingerprint: vault::fingerprint(&one.verify_key, &one.recipient),
             exercises: one.exercises(),
             plan: one.followed.plan.clone(),

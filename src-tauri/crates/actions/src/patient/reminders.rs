@@ -1,45 +1,53 @@
 //! What a person chooses about reminders, and which ones would come.
 
-use super::plans::{self, Carried};
-use crate::{Answer, House, Moment, refuse};
-use exercises::remind::{self, Coming, Lookout, MOST_MEETING, MOST_QUIET, Meeting, Of, Settings, Span};
+use super::plans::{self, FollowedPlan};
+use crate::{ActionResult, DataFolder, Moment, refuse};
+use exercises::remind::{
+    self, MAX_MEETING, MAX_QUIET, Meeting, PlanInForce, ReminderContext, Settings, Span, UpcomingReminder,
+};
 use exercises::time::Stamp;
 use std::sync::Arc;
 use store::table::setting;
 use wire::Failure;
-use wire::house::Role;
-use wire::own::{MeetingAsk, QuietTimes, Reminders};
+use wire::app::Role;
+use wire::device::{MeetingRequest, QuietTimesRequest, Reminders};
 
 const REMINDERS: &str = "reminders";
 /// The next reminder is looked for so many hours ahead: two weeks.
 const LOOK_AHEAD_HOURS: u16 = 14 * 24;
 
 /// What was chosen; nothing yet is no quiet times and no meeting.
-pub(crate) fn settings(house: &House) -> Answer<Settings> {
-    house.must_be(Role::Patient)?;
-    Ok(house.setting(REMINDERS)?.map_or_else(Settings::default, |text| format::reminders::read(&text)))
+pub(crate) fn settings(folder: &DataFolder) -> ActionResult<Settings> {
+    folder.require_role(Role::Patient)?;
+    Ok(folder.setting(REMINDERS)?.map_or_else(Settings::default, |text| format::reminders::read(&text)))
 }
 
-fn keep(house: &mut House, settings: &Settings) -> Answer<()> {
-    let dir = house.dir();
+fn keep(folder: &mut DataFolder, settings: &Settings) -> ActionResult<()> {
+    let dir = folder.dir();
     let text = format::reminders::write(settings);
-    house.home.store_mut().transaction(|tx| setting::put(tx, REMINDERS, &text)).map_err(refuse::store(&dir))
+    folder.home.store_mut().transaction(|tx| setting::put(tx, REMINDERS, &text)).map_err(refuse::store(&dir))
 }
 
 /// What the rules look at.
-pub(crate) fn lookout<'a>(carried: &'a [Arc<Carried>], settings: &'a Settings, moment: &'a Moment) -> Lookout<'a> {
-    let of = carried.iter().map(|one| Of { followed: &one.followed, catalogue: &one.catalogue });
-    Lookout::new(of.collect(), settings, &moment.zone)
+pub(crate) fn reminder_context<'a>(
+    followed: &'a [Arc<FollowedPlan>],
+    settings: &'a Settings,
+    moment: &'a Moment,
+) -> ReminderContext<'a> {
+    let of = followed.iter().map(|one| PlanInForce { followed: &one.followed, catalogue: &one.catalogue });
+    ReminderContext::new(of.collect(), settings, &moment.zone)
 }
 
 /// How reminders stand.
-pub fn show(house: &House, moment: &Moment) -> Answer<Reminders> {
-    let settings = settings(house)?;
-    let carried = plans::all(house)?;
-    let next = remind::ahead(lookout(&carried, &settings, moment), moment.now, LOOK_AHEAD_HOURS).first().map(|one| one.at);
+pub fn show(folder: &DataFolder, moment: &Moment) -> ActionResult<Reminders> {
+    let settings = settings(folder)?;
+    let followed = plans::all(folder)?;
+    let next = remind::upcoming(reminder_context(&followed, &settings, moment), moment.now, LOOK_AHEAD_HOURS)
+        .first()
+        .map(|one| one.at);
     Ok(Reminders {
         meeting_until: meeting_until(&settings, moment),
-        silent: settings.silent(moment.now),
+        silent: settings.is_silent(moment.now),
         silent_until: settings.silent_until(moment.now, &moment.zone),
         next,
         quiet: settings.quiet,
@@ -55,65 +63,70 @@ pub(super) fn meeting_until(settings: &Settings, moment: &Moment) -> Option<Stam
 ///
 /// # Errors
 /// [`Failure::QuietUnfit`] for too many, or for one that is none; those before stay.
-pub fn set(house: &mut House, moment: &Moment, ask: &QuietTimes) -> Answer<Reminders> {
-    let mut quiet = ask.quiet.clone();
+pub fn set(folder: &mut DataFolder, moment: &Moment, request: &QuietTimesRequest) -> ActionResult<Reminders> {
+    let mut quiet = request.quiet.clone();
     quiet.sort();
     quiet.dedup();
-    if quiet.len() > MOST_QUIET || !quiet.iter().all(|span| span.fits()) {
+    if quiet.len() > MAX_QUIET || !quiet.iter().all(|span| span.fits()) {
         return Err(unfit());
     }
-    let settings = Settings { quiet, ..settings(house)? };
-    keep(house, &settings)?;
-    show(house, moment)
+    let settings = Settings { quiet, ..settings(folder)? };
+    keep(folder, &settings)?;
+    show(folder, moment)
 }
 
 /// Quiet times as they are typed.
 ///
 /// # Errors
 /// [`Failure::QuietUnfit`] for the first that is none.
-pub fn typed(texts: &[String]) -> Answer<Vec<Span>> {
+pub fn typed(texts: &[String]) -> ActionResult<Vec<Span>> {
     texts.iter().map(|text| format::reminders::span(text).ok_or_else(unfit)).collect()
 }
 
 fn unfit() -> Failure {
-    Failure::QuietUnfit { most: MOST_QUIET as u8 }
+    Failure::QuietUnfit { most: MAX_QUIET as u8 }
 }
 
 /// A meeting from now on, or the end of one.
 ///
 /// # Errors
 /// [`Failure::OutOfRange`] for one of no or too many minutes.
-pub fn meeting(house: &mut House, moment: &Moment, ask: MeetingAsk) -> Answer<Reminders> {
-    let meeting = match ask.minutes {
+pub fn meeting(folder: &mut DataFolder, moment: &Moment, request: MeetingRequest) -> ActionResult<Reminders> {
+    let meeting = match request.minutes {
         None => None,
-        Some(minutes) if (1..=MOST_MEETING).contains(&minutes) => {
+        Some(minutes) if (1..=MAX_MEETING).contains(&minutes) => {
             let until: Stamp = moment.zone.stamp(moment.now.utc_ms + i64::from(minutes) * 60_000);
             Some(Meeting { from: moment.now, until })
         }
-        Some(_) => return Err(Failure::OutOfRange { least: 1, most: MOST_MEETING.into() }),
+        Some(_) => return Err(Failure::OutOfRange { least: 1, most: MAX_MEETING.into() }),
     };
-    let settings = Settings { meeting, ..settings(house)? };
-    keep(house, &settings)?;
-    show(house, moment)
+    let settings = Settings { meeting, ..settings(folder)? };
+    keep(folder, &settings)?;
+    show(folder, moment)
 }
 
 /// Other quiet times, a meeting, both or neither: all of it or nothing. How reminders stand then.
-pub fn change(house: &mut House, moment: &Moment, quiet: Option<&QuietTimes>, ask: Option<MeetingAsk>) -> Answer<Reminders> {
-    house.all_or_nothing(|house| {
+pub fn change(
+    folder: &mut DataFolder,
+    moment: &Moment,
+    quiet: Option<&QuietTimesRequest>,
+    request: Option<MeetingRequest>,
+) -> ActionResult<Reminders> {
+    folder.all_or_nothing(|folder| {
         if let Some(quiet) = quiet {
-            set(house, moment, quiet)?;
+            set(folder, moment, quiet)?;
         }
-        match ask {
-            Some(ask) => meeting(house, moment, ask),
-            None => show(house, moment),
+        match request {
+            Some(request) => meeting(folder, moment, request),
+            None => show(folder, moment),
         }
     })
 }
 
 /// The reminders of the next `hours` if nothing happens, for a system that shows them by itself; at most
-/// [`remind::MOST_AHEAD`].
-pub fn ahead(house: &House, moment: &Moment, hours: u16) -> Answer<Vec<Coming>> {
-    let settings = settings(house)?;
-    let carried = plans::all(house)?;
-    Ok(remind::ahead(lookout(&carried, &settings, moment), moment.now, hours))
+/// [`remind::MAX_AHEAD`].
+pub fn upcoming(folder: &DataFolder, moment: &Moment, hours: u16) -> ActionResult<Vec<UpcomingReminder>> {
+    let settings = settings(folder)?;
+    let followed = plans::all(folder)?;
+    Ok(remind::upcoming(reminder_context(&followed, &settings, moment), moment.now, hours))
 }

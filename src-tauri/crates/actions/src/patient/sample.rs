@@ -1,13 +1,13 @@
 //! Looking around without a card: a data folder for a while that follows a sample plan, so that every screen is the real one.
 
 use super::taking;
-use crate::{Answer, House, Moment, outside, refuse};
+use crate::{ActionResult, DataFolder, Moment, platform, refuse};
 use chrono::Duration;
 use exercises::catalogue::Lang;
 use exercises::plan::Plan;
 use std::path::Path;
-use wire::house::Role;
-use wire::patient::{CardSource, TakeAsk};
+use wire::app::Role;
+use wire::patient::{CardSource, TakeCardRequest};
 use words::Key;
 
 /// Days from today to the sample's visit.
@@ -19,25 +19,25 @@ const TAKEN_MS: i64 = 65 * 60 * 1000;
 ///
 /// # Errors
 /// What keeps the folder from being made.
-pub fn open(dir: &Path, moment: &Moment, lang: Lang) -> Answer<House> {
-    let mut house = House::open(dir, true)?;
-    house.speak(lang)?;
-    house.choose(Role::Patient)?;
+pub fn open(dir: &Path, moment: &Moment, lang: Lang) -> ActionResult<DataFolder> {
+    let mut folder = DataFolder::open(dir, true)?;
+    folder.set_language(lang)?;
+    folder.choose_role(Role::Patient)?;
     // A clinic of this moment: the card is read and checked like any other, and nobody can issue another one.
     let clinic = vault::keys::for_now();
-    let card = vault::card::of_clinic(&clinic, plan(&house, moment, lang)?, vault::random::pairing_secret(), Vec::new());
+    let card = vault::card::of_clinic(&clinic, plan(&folder, moment, lang)?, vault::random::pairing_secret(), Vec::new());
     let card = vault::card::issue(&clinic, &card).map_err(refuse::internal)?;
     let source = CardSource::Text(format::card::to_text(&card));
     // Taken a while ago, so that the hour that goes on has something to do.
     let earlier = Moment { now: moment.zone.stamp(moment.now.utc_ms - TAKEN_MS), zone: moment.zone.clone() };
-    taking::take(&mut house, &earlier, &TakeAsk { source, agreed: Vec::new() })?;
-    house.is_sample = true;
-    Ok(house)
+    taking::take(&mut folder, &earlier, &TakeCardRequest { source, agreed: Vec::new() })?;
+    folder.is_sample = true;
+    Ok(folder)
 }
 
-fn plan(house: &House, moment: &Moment, lang: Lang) -> Answer<Plan> {
+fn plan(folder: &DataFolder, moment: &Moment, lang: Lang) -> ActionResult<Plan> {
     let today = moment.now.date();
-    let words = outside::words(lang);
+    let words = platform::words(lang);
     let mut text = include_str!("sample.toml").replace("REVIEW", &(today + Duration::days(DAYS)).to_string());
     for (place, name) in [("BACK", Key::SampleBack), ("ANKLE", Key::SampleAnkle), ("MEETING", Key::SampleMeeting)] {
         text = text.replace(place, words.text(name));
@@ -47,7 +47,7 @@ fn plan(house: &House, moment: &Moment, lang: Lang) -> Answer<Plan> {
     plan.revision = 1;
     plan.clinic = words.text(Key::SampleClinic).to_owned();
     for item in &mut plan.items {
-        if let Some(exercise) = house.catalogue().get(&item.exercise) {
+        if let Some(exercise) = folder.catalogue().get(&item.exercise) {
             item.content = exercise.revision;
             item.rung = item.rung.take().or(exercise.first_rung().map(|rung| rung.id.clone()));
         }
@@ -65,10 +65,10 @@ mod tests {
         for lang in [Lang::En, Lang::Es] {
             let folder = tempfile::tempdir().expect("there is room for temporary files");
             let moment = Clock::set_to("2026-11-25T10:00:00+01:00").expect("an instant").moment();
-            let mut house = open(folder.path(), &moment, lang).expect("the sample is sound");
-            let situation = house.situation(&moment).expect("it is open");
+            let mut folder = open(folder.path(), &moment, lang).expect("the sample is sound");
+            let situation = folder.app_state(&moment).expect("it is open");
             assert!(situation.sample && situation.has_plan && situation.lang == lang);
-            let today = crate::patient::today::page(&house, &moment).expect("it has a day");
+            let today = crate::patient::today::page(&folder, &moment).expect("it has a day");
             assert!(matches!(today.head, exercises::today::Head::Due { .. }), "there is something to do at once");
             assert_eq!(today.items.len(), 3, "one of each kind");
         }

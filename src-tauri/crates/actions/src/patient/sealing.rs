@@ -1,36 +1,36 @@
 //! The sealed summary for the visit.
 
-use super::plans::{self, Carried};
-use crate::{Answer, House, Moment, outside, refuse};
-use exercises::log::What;
+use super::plans::{self, FollowedPlan};
+use crate::{ActionResult, DataFolder, Moment, platform, refuse};
+use exercises::log::LogEvent;
 use exercises::summary::{MAX_NOTE, Period, Sealing, Summary, reduce};
 use format::frames::FrameFault;
 use pictures::qr::Code;
 use std::path::Path;
 use store::table;
 use wire::Failure;
-use wire::patient::{Saved, SealAsk};
+use wire::patient::{Saved, SealRequest};
 
 /// Pixels of a module in a written picture: a whole frame is as wide as a large telephone's screen.
 const MODULE_PX: u8 = 8;
 
 /// Exactly what a summary of that period would hand over; nothing is sealed.
-pub fn preview(house: &House, moment: &Moment, ask: &SealAsk) -> Answer<Summary> {
-    let one = plans::one(house, Some(ask.plan))?;
-    summary(&one, moment, ask, one.followed.history.counter + 1)
+pub fn preview(folder: &DataFolder, moment: &Moment, request: &SealRequest) -> ActionResult<Summary> {
+    let one = plans::one(folder, Some(request.plan))?;
+    summary(&one, moment, request, one.followed.history.counter + 1)
 }
 
 /// Seals a summary and writes it to `path`, or into the folder for what is saved.
 ///
 /// The counter is taken and logged in one step before the file is written: a number is never used for two summaries, and a
 /// disk that fills up in that very moment only leaves a number unused. A path that cannot be written is told before.
-pub fn seal(house: &mut House, moment: &Moment, ask: &SealAsk, path: Option<&Path>) -> Answer<Saved> {
-    let one = plans::one(house, Some(ask.plan))?;
-    summary(&one, moment, ask, 1)?;
-    let path = path.map_or_else(|| outside::free_name(house, moment, "summary", ".age"), Path::to_path_buf);
-    outside::could_write(&path)?;
-    let sealed = sealed(house, moment, ask, &one)?;
-    outside::write(&path, &sealed)?;
+pub fn seal(folder: &mut DataFolder, moment: &Moment, request: &SealRequest, path: Option<&Path>) -> ActionResult<Saved> {
+    let one = plans::one(folder, Some(request.plan))?;
+    summary(&one, moment, request, 1)?;
+    let path = path.map_or_else(|| platform::free_name(folder, moment, "summary", ".age"), Path::to_path_buf);
+    platform::could_write(&path)?;
+    let sealed = sealed(folder, moment, request, &one)?;
+    platform::write(&path, &sealed)?;
     Ok(Saved { path: path.display().to_string(), bytes: sealed.len() as u64 })
 }
 
@@ -38,8 +38,8 @@ pub fn seal(house: &mut House, moment: &Moment, ask: &SealAsk, path: Option<&Pat
 ///
 /// # Errors
 /// [`Failure::FramesTooMany`] for a summary that is too long; then no number was taken.
-pub fn frames(house: &mut House, moment: &Moment, ask: &SealAsk) -> Answer<Vec<String>> {
-    let (_, codes) = house.all_or_nothing(|house| as_frames(house, moment, ask))?;
+pub fn frames(folder: &mut DataFolder, moment: &Moment, request: &SealRequest) -> ActionResult<Vec<String>> {
+    let (_, codes) = folder.all_or_nothing(|folder| as_frames(folder, moment, request))?;
     Ok(codes.iter().map(Code::svg).collect())
 }
 
@@ -48,56 +48,56 @@ pub fn frames(house: &mut House, moment: &Moment, ask: &SealAsk) -> Answer<Vec<S
 /// # Errors
 /// As [`frames`], or a folder or path that cannot be written; then no number was taken.
 pub fn seal_to_frames(
-    house: &mut House,
+    folder: &mut DataFolder,
     moment: &Moment,
-    ask: &SealAsk,
+    request: &SealRequest,
     dir: &Path,
     path: Option<&Path>,
-) -> Answer<Vec<Saved>> {
-    path.map_or(Ok(()), outside::could_write)?;
-    let (sealed, pictures) = house.all_or_nothing(|house| {
-        let (sealed, codes) = as_frames(house, moment, ask)?;
+) -> ActionResult<Vec<Saved>> {
+    path.map_or(Ok(()), platform::could_write)?;
+    let (sealed, pictures) = folder.all_or_nothing(|folder| {
+        let (sealed, codes) = as_frames(folder, moment, request)?;
         let names = (1..).map(|place: u8| format!("frame-{place:02}.png"));
         let pictures: Vec<(String, Vec<u8>)> = names.zip(codes.iter().map(|code| code.png(MODULE_PX))).collect();
         let named: Vec<(&str, Vec<u8>)> = pictures.iter().map(|(name, png)| (name.as_str(), png.clone())).collect();
-        outside::write_folder(dir, &named)?;
+        platform::write_folder(dir, &named)?;
         Ok((sealed, pictures))
     })?;
     let saved = |path: &Path, bytes: usize| Saved { path: path.display().to_string(), bytes: bytes as u64 };
     let mut all: Vec<Saved> = pictures.iter().map(|(name, png)| saved(&dir.join(name), png.len())).collect();
     if let Some(path) = path {
-        outside::write(path, &sealed)?;
+        platform::write(path, &sealed)?;
         all.push(saved(path, sealed.len()));
     }
     Ok(all)
 }
 
 /// The sealed bytes, the same as in a file, and the codes that carry them.
-fn as_frames(house: &mut House, moment: &Moment, ask: &SealAsk) -> Answer<(Vec<u8>, Vec<Code>)> {
-    let one = plans::one(house, Some(ask.plan))?;
-    summary(&one, moment, ask, 1)?;
-    let sealed = sealed(house, moment, ask, &one)?;
+fn as_frames(folder: &mut DataFolder, moment: &Moment, request: &SealRequest) -> ActionResult<(Vec<u8>, Vec<Code>)> {
+    let one = plans::one(folder, Some(request.plan))?;
+    summary(&one, moment, request, 1)?;
+    let sealed = sealed(folder, moment, request, &one)?;
     let texts = format::frames::split(&sealed, vault::random::transfer()).map_err(|fault| match fault {
         FrameFault::TooBig { most } => Failure::FramesTooMany { most: most as u32 },
         other => refuse::internal(other),
     })?;
-    let codes = texts.iter().map(|text| Code::of(text).map_err(refuse::internal)).collect::<Answer<_>>()?;
+    let codes = texts.iter().map(|text| Code::of(text).map_err(refuse::internal)).collect::<ActionResult<_>>()?;
     Ok((sealed, codes))
 }
 
 /// Takes the next number, and seals the summary under it.
-fn sealed(house: &mut House, moment: &Moment, ask: &SealAsk, one: &Carried) -> Answer<Vec<u8>> {
-    let counter = next_counter(house, moment, one)?;
-    let summary = summary(one, moment, ask, counter)?;
+fn sealed(folder: &mut DataFolder, moment: &Moment, request: &SealRequest, one: &FollowedPlan) -> ActionResult<Vec<u8>> {
+    let counter = next_counter(folder, moment, one)?;
+    let summary = summary(one, moment, request, counter)?;
     vault::summary::seal(&summary, &one.secret, &one.recipient).map_err(refuse::internal)
 }
 
-fn next_counter(house: &mut House, moment: &Moment, one: &Carried) -> Answer<u32> {
-    let dir = house.dir();
+fn next_counter(folder: &mut DataFolder, moment: &Moment, one: &FollowedPlan) -> ActionResult<u32> {
+    let dir = folder.dir();
     let plan = one.plan().id;
-    let taken = house.home.store_mut().transaction(|tx| {
+    let taken = folder.home.store_mut().transaction(|tx| {
         let counter = table::log::next_export(tx)?;
-        let payload = format::entry::write(&What::Sealed { counter });
+        let payload = format::entry::write(&LogEvent::Sealed { counter });
         let entry = table::entry::NewEntry {
             plan: &plan.0,
             at_ms: moment.now.utc_ms,
@@ -110,12 +110,12 @@ fn next_counter(house: &mut House, moment: &Moment, one: &Carried) -> Answer<u32
     taken.map_err(refuse::store(&dir))
 }
 
-fn summary(one: &Carried, moment: &Moment, ask: &SealAsk, counter: u32) -> Answer<Summary> {
-    let note = ask.note.as_deref().map(str::trim).filter(|note| !note.is_empty());
+fn summary(one: &FollowedPlan, moment: &Moment, request: &SealRequest, counter: u32) -> ActionResult<Summary> {
+    let note = request.note.as_deref().map(str::trim).filter(|note| !note.is_empty());
     if note.is_some_and(|note| note.chars().count() > MAX_NOTE) {
         return Err(Failure::TextUnfit { most: MAX_NOTE as u16 });
     }
-    let period = Period { from: ask.from.unwrap_or(one.plan().start), until: ask.until };
+    let period = Period { from: request.from.unwrap_or(one.plan().start), until: request.until };
     let sealing = Sealing { log: one.log, period, now: moment.now, counter, note: note.map(str::to_owned) };
     let reduced = reduce(&one.followed.history, &one.revisions, &one.catalogue, &moment.zone, sealing);
     reduced.ok_or(Failure::EmptyPeriod)

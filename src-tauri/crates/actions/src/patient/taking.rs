@@ -1,9 +1,9 @@
 //! Looking at a card, and taking it.
 
 use super::{plans, today};
-use crate::{Answer, House, Moment, outside, refuse};
+use crate::{ActionResult, DataFolder, Moment, platform, refuse};
 use exercises::catalogue::Catalogue;
-use exercises::log::What;
+use exercises::log::LogEvent;
 use exercises::plan::check;
 use format::card::Card;
 use format::entry;
@@ -11,8 +11,8 @@ use std::collections::BTreeMap;
 use store::table;
 use vault::card::VerifyFault;
 use wire::Failure;
-use wire::house::Role;
-use wire::patient::{CardPreview, CardSource, TakeAsk};
+use wire::app::Role;
+use wire::patient::{CardPreview, CardSource, TakeCardRequest};
 
 struct Seen {
     card: Card,
@@ -25,9 +25,9 @@ struct Seen {
 ///
 /// # Errors
 /// Every reason for which a card is refused; nothing is changed.
-pub fn look(house: &House, source: &CardSource) -> Answer<CardPreview> {
-    let Seen { card, known_clinic, replaces, .. } = see(house, source)?;
-    let catalogue = plans::with_own(&house.catalogue, &card.own)?;
+pub fn preview(folder: &DataFolder, source: &CardSource) -> ActionResult<CardPreview> {
+    let Seen { card, known_clinic, replaces, .. } = see(folder, source)?;
+    let catalogue = plans::with_own(&folder.catalogue, &card.own)?;
     Ok(CardPreview {
         fingerprint: vault::fingerprint(&card.verify_key, &card.recipient),
         exercises: plans::exercises_of(&card.plan, &catalogue),
@@ -37,18 +37,18 @@ pub fn look(house: &House, source: &CardSource) -> Answer<CardPreview> {
     })
 }
 
-fn see(house: &House, source: &CardSource) -> Answer<Seen> {
-    house.must_be(Role::Patient)?;
-    let bytes = outside::card_bytes(source)?;
+fn see(folder: &DataFolder, source: &CardSource) -> ActionResult<Seen> {
+    folder.require_role(Role::Patient)?;
+    let bytes = platform::card_bytes(source)?;
     let unverified = format::card::open(&bytes).map_err(refuse::card)?;
-    let known = plans::all(house)?;
+    let known = plans::all(folder)?;
     let same_plan = known.iter().find(|one| one.plan().id == unverified.claimed_plan());
     let pinned = same_plan.map(|one| one.verify_key);
     let card = vault::card::verify(unverified, pinned).map_err(refusal)?;
     if let Some(have) = same_plan.map(|one| one.plan().revision).filter(|have| *have >= card.plan.revision) {
         return Err(Failure::CardOld { revision: card.plan.revision, have });
     }
-    can_be_followed(&card, &house.catalogue)?;
+    can_be_followed(&card, &folder.catalogue)?;
     let known_clinic = known.iter().any(|one| one.verify_key == card.verify_key);
     let replaces = same_plan.map(|one| one.plan().revision);
     Ok(Seen { known_clinic, replaces, card, bytes })
@@ -56,14 +56,14 @@ fn see(house: &House, source: &CardSource) -> Answer<Seen> {
 
 /// Reads a first card before there is a data folder, or before it has chosen its side: a card that is refused then leaves
 /// everything as it was.
-pub fn look_before_choosing(source: &CardSource) -> Answer<()> {
-    let unverified = format::card::open(&outside::card_bytes(source)?).map_err(refuse::card)?;
+pub fn preview_before_role(source: &CardSource) -> ActionResult<()> {
+    let unverified = format::card::open(&platform::card_bytes(source)?).map_err(refuse::card)?;
     let card = vault::card::verify(unverified, None).map_err(refusal)?;
-    can_be_followed(&card, &House::shipped()?)
+    can_be_followed(&card, &DataFolder::shipped_catalogue()?)
 }
 
 /// Checks the card's plan against the shipped catalogue and the clinic's own exercises on the card.
-fn can_be_followed(card: &Card, shipped: &Catalogue) -> Answer<()> {
+fn can_be_followed(card: &Card, shipped: &Catalogue) -> ActionResult<()> {
     let problems = check::problems(&card.plan, &plans::with_own(shipped, &card.own)?);
     if problems.is_empty() { Ok(()) } else { Err(Failure::CardRefused(problems)) }
 }
@@ -76,15 +76,17 @@ fn refusal(fault: VerifyFault) -> Failure {
 }
 
 /// Takes a card: the plan is followed from now on; a later revision replaces it and the history goes on.
-pub fn take(house: &mut House, moment: &Moment, ask: &TakeAsk) -> Answer<exercises::today::Today> {
-    let Seen { card, bytes, .. } = see(house, &ask.source)?;
-    let agreed =
-        ask.agreed.iter().filter(|(item, schedule)| card.plan.item(*item).is_some_and(|item| item.schedule != *schedule));
+pub fn take(folder: &mut DataFolder, moment: &Moment, request: &TakeCardRequest) -> ActionResult<exercises::today::Today> {
+    let Seen { card, bytes, .. } = see(folder, &request.source)?;
+    let agreed = request
+        .agreed
+        .iter()
+        .filter(|(item, schedule)| card.plan.item(*item).is_some_and(|item| item.schedule != *schedule));
     // The last word about an item counts.
     let agreed: BTreeMap<_, _> = agreed.cloned().collect();
     let agreed: Vec<_> = agreed.into_iter().collect();
     let followed = card.plan.with_schedules(&agreed);
-    let catalogue = plans::with_own(&house.catalogue, &card.own)?;
+    let catalogue = plans::with_own(&folder.catalogue, &card.own)?;
     let problems = check::problems(&followed, &catalogue);
     if !problems.is_empty() {
         return Err(Failure::CardRefused(problems));
@@ -97,9 +99,9 @@ pub fn take(house: &mut House, moment: &Moment, ask: &TakeAsk) -> Answer<exercis
         taken_offset_s: moment.now.offset_s,
         bytes,
     };
-    let payload = entry::write(&What::Taken { revision: card.plan.revision, agreed });
-    let dir = house.dir();
-    let kept = house.home.store_mut().transaction(|tx| {
+    let payload = entry::write(&LogEvent::Taken { revision: card.plan.revision, agreed });
+    let dir = folder.dir();
+    let kept = folder.home.store_mut().transaction(|tx| {
         table::card::insert(tx, &row)?;
         let entry = table::entry::NewEntry {
             plan: &row.plan,
@@ -110,5 +112,5 @@ pub fn take(house: &mut House, moment: &Moment, ask: &TakeAsk) -> Answer<exercis
         table::entry::append(tx, &entry).map(drop)
     });
     kept.map_err(refuse::store(&dir))?;
-    today::page(house, moment)
+    today::page(folder, moment)
 }

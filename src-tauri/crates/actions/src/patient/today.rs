@@ -1,83 +1,83 @@
 //! The Now page, and what can be said about a slot.
 
-use super::plans::{self, Carried, append};
-use super::recording;
-use crate::{Answer, House, Moment};
+use super::plans::{self, FollowedPlan, append};
+use super::record;
+use crate::{ActionResult, DataFolder, Moment};
 use exercises::catalogue::Dose;
 use exercises::history::Mark;
 use exercises::id::PlanId;
-use exercises::log::What;
-use exercises::run::{Counted, Doing, Held, Run, RunEnd};
+use exercises::log::LogEvent;
+use exercises::run::{HoldRecord, Run, RunEnd, SetRecord, Work};
 use exercises::slots::{self, Slot, SlotRef};
 use exercises::today::{Followed, Today, compose};
 use std::borrow::Cow;
 use std::sync::Arc;
 use wire::Failure;
-use wire::patient::{Excusing, LeavingOut, SlotAsk};
+use wire::patient::{DaysOffRequest, SkipRequest, SlotRequest};
 
 /// A reminder is put off by so many minutes.
 pub const PUT_OFF_MINUTES: u16 = 10;
 
 /// The Now page.
-pub fn page(house: &House, moment: &Moment) -> Answer<Today> {
-    let carried = plans::all(house)?;
-    let mut catalogue = Cow::Borrowed(&house.catalogue);
-    for exercise in carried.iter().flat_map(|one| one.exercises()) {
+pub fn page(folder: &DataFolder, moment: &Moment) -> ActionResult<Today> {
+    let followed = plans::all(folder)?;
+    let mut catalogue = Cow::Borrowed(&folder.catalogue);
+    for exercise in followed.iter().flat_map(|one| one.exercises()) {
         if catalogue.get(&exercise.id).is_none() {
             catalogue.to_mut().exercises.push(exercise);
         }
     }
-    let steps: Vec<_> = carried.iter().map(|one| (one.plan().id, recording::steps(one, moment))).collect();
-    let followed: Vec<&Followed> = carried.iter().map(|one| &one.followed).collect();
+    let steps: Vec<_> = followed.iter().map(|one| (one.plan().id, record::steps(one, moment))).collect();
+    let followed: Vec<&Followed> = followed.iter().map(|one| &one.followed).collect();
     let today = compose(&followed, &catalogue, moment.now, &moment.zone);
     Ok(steps.iter().fold(today, |today, (plan, steps)| today.with_steps(*plan, steps)))
 }
 
 /// Logs that the program was opened, once a day for each plan: the day has a record.
-pub fn opened(house: &mut House, moment: &Moment) -> Answer<()> {
+pub fn opened(folder: &mut DataFolder, moment: &Moment) -> ActionResult<()> {
     let today = moment.now.date();
-    let unseen: Vec<PlanId> = plans::all(house)?
+    let unseen: Vec<PlanId> = plans::all(folder)?
         .iter()
         .filter(|one| !one.followed.history.seen.contains(&today))
         .map(|one| one.plan().id)
         .collect();
-    unseen.into_iter().try_for_each(|plan| append(house, plan, moment.now, &What::Opened).map(drop))
+    unseen.into_iter().try_for_each(|plan| append(folder, plan, moment.now, &LogEvent::Opened).map(drop))
 }
 
 /// Puts a slot's reminder off by ten minutes.
-pub fn put_off(house: &mut House, moment: &Moment, ask: &SlotAsk) -> Answer<Today> {
-    let (one, slot) = find(house, moment, ask.plan, ask.slot)?;
+pub fn put_off(folder: &mut DataFolder, moment: &Moment, request: &SlotRequest) -> ActionResult<Today> {
+    let (one, slot) = find(folder, moment, request.plan, request.slot)?;
     unfilled(&one, &slot, moment)?;
-    append(house, ask.plan, moment.now, &What::PutOff { slot: ask.slot, minutes: PUT_OFF_MINUTES })?;
-    page(house, moment)
+    append(folder, request.plan, moment.now, &LogEvent::PutOff { slot: request.slot, minutes: PUT_OFF_MINUTES })?;
+    page(folder, moment)
 }
 
-/// Leaves a slot out, with a reason in one tap.
-pub fn leave_out(house: &mut House, moment: &Moment, ask: &LeavingOut) -> Answer<Today> {
-    let (one, slot) = find(house, moment, ask.plan, ask.slot)?;
+/// Skips a slot, with a reason in one tap.
+pub fn skip(folder: &mut DataFolder, moment: &Moment, request: &SkipRequest) -> ActionResult<Today> {
+    let (one, slot) = find(folder, moment, request.plan, request.slot)?;
     unfilled(&one, &slot, moment)?;
-    append(house, ask.plan, moment.now, &What::LeftOut { slot: ask.slot, reason: ask.reason })?;
-    page(house, moment)
+    append(folder, request.plan, moment.now, &LogEvent::Skipped { slot: request.slot, reason: request.reason })?;
+    page(folder, moment)
 }
 
 /// "I already did it": a run that was not timed, kept apart from those that were. Balance trials cannot be written in
 /// afterwards, since their time is the result.
-pub fn did_it(house: &mut House, moment: &Moment, ask: &SlotAsk) -> Answer<Today> {
-    let (one, slot) = find(house, moment, ask.plan, ask.slot)?;
+pub fn did_it(folder: &mut DataFolder, moment: &Moment, request: &SlotRequest) -> ActionResult<Today> {
+    let (one, slot) = find(folder, moment, request.plan, request.slot)?;
     let due = slot.due.filter(|due| due.utc_ms <= moment.now.utc_ms).ok_or(Failure::NoSuchSlot)?;
-    let item = one.item(ask.slot.item)?;
+    let item = one.item(request.slot.item)?;
     if one.followed.history.mark(&slot, item, moment.now) == Mark::Done {
         return Err(Failure::NoSuchSlot);
     }
     let legs = item.side.in_turn();
-    let doing = match item.dose {
+    let work = match item.dose {
         Dose::Hold { repetitions, hold_s, .. } => {
-            let held = |leg| std::iter::repeat_n(Held { leg, held_ms: u32::from(hold_s) * 1000 }, repetitions.into());
-            Doing::Hold(legs.iter().flat_map(|leg| held(*leg)).collect())
+            let held = |leg| std::iter::repeat_n(HoldRecord { leg, held_ms: u32::from(hold_s) * 1000 }, repetitions.into());
+            Work::Hold(legs.iter().flat_map(|leg| held(*leg)).collect())
         }
         Dose::Reps { sets, repetitions, .. } => {
-            let set = |leg| std::iter::repeat_n(Counted { leg, done: repetitions, failed: 0 }, sets.into());
-            Doing::Reps(legs.iter().flat_map(|leg| set(*leg)).collect())
+            let set = |leg| std::iter::repeat_n(SetRecord { leg, done: repetitions, failed: 0 }, sets.into());
+            Work::Reps(legs.iter().flat_map(|leg| set(*leg)).collect())
         }
         Dose::Balance { .. } => return Err(Failure::NoSuchSlot),
     };
@@ -87,37 +87,47 @@ pub fn did_it(house: &mut House, moment: &Moment, ask: &SlotAsk) -> Answer<Today
         exercise: item.exercise.clone(),
         rung: item.rung.clone(),
         dose: item.dose,
-        slot: Some(ask.slot),
+        slot: Some(request.slot),
         started: due,
         live: false,
         end: RunEnd::Completed,
         paused_ms: 0,
         interruptions: Vec::new(),
-        doing,
+        work,
     };
-    append(house, ask.plan, moment.now, &What::Run(run))?;
-    page(house, moment)
+    append(folder, request.plan, moment.now, &LogEvent::Run(run))?;
+    page(folder, moment)
 }
 
-/// Excuses days.
-pub fn excuse(house: &mut House, moment: &Moment, ask: &Excusing) -> Answer<Today> {
-    let one = plans::one(house, Some(ask.plan))?;
-    if ask.from > ask.until || ask.from < one.plan().start || ask.until > one.plan().review {
+/// Takes days off.
+pub fn take_days_off(folder: &mut DataFolder, moment: &Moment, request: &DaysOffRequest) -> ActionResult<Today> {
+    let one = plans::one(folder, Some(request.plan))?;
+    if request.from > request.until || request.from < one.plan().start || request.until > one.plan().review {
         return Err(Failure::EmptyPeriod);
     }
-    append(house, ask.plan, moment.now, &What::Excused { from: ask.from, until: ask.until, why: ask.why })?;
-    page(house, moment)
+    append(
+        folder,
+        request.plan,
+        moment.now,
+        &LogEvent::DaysOff { from: request.from, until: request.until, why: request.why },
+    )?;
+    page(folder, moment)
 }
 
 /// The plan and the slot of that name.
-pub(crate) fn find(house: &House, moment: &Moment, plan: PlanId, slot: SlotRef) -> Answer<(Arc<Carried>, Slot)> {
-    let one = plans::one(house, Some(plan))?;
+pub(crate) fn find(
+    folder: &DataFolder,
+    moment: &Moment,
+    plan: PlanId,
+    slot: SlotRef,
+) -> ActionResult<(Arc<FollowedPlan>, Slot)> {
+    let one = plans::one(folder, Some(plan))?;
     let day = slots::of_day(one.plan(), slot.day, &moment.zone, one.followed.taken);
     let found = day.into_iter().find(|other| other.slot == slot).ok_or(Failure::NoSuchSlot)?;
     Ok((one, found))
 }
 
-fn unfilled(one: &Carried, slot: &Slot, moment: &Moment) -> Answer<()> {
+fn unfilled(one: &FollowedPlan, slot: &Slot, moment: &Moment) -> ActionResult<()> {
     match one.followed.history.mark(slot, one.item(slot.slot.item)?, moment.now) {
         Mark::Done => Err(Failure::NoSuchSlot),
         _ => Ok(()),

@@ -1,54 +1,57 @@
-//! The clinic's window: the door, drafts, cards, files.
+//! The clinic's window: the lock, drafts, cards, files.
 
 use crate::people::{PASSPHRASE, Patient, at, clinic, example, issue};
-use actions::House;
-use actions::clinic::{door, drafting, issuing, patients, receiving, reviewing};
+use actions::DataFolder;
+use actions::clinic::{drafting, issuing, lock, patients, receiving, reviewing};
 use actions::patient::{sealing, taking};
 use exercises::draft::Draft;
 use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::plan::{Activity, Aftercare, Complaint, Side};
 use wire::Failure;
-use wire::clinic::{AddPatient, AskIssue, Outcome};
-use wire::house::Door;
-use wire::patient::{CardSource, SealAsk, TakeAsk};
+use wire::app::LockState;
+use wire::clinic::{AddPatientRequest, IssueRequest, Outcome};
+use wire::patient::{CardSource, SealRequest, TakeCardRequest};
 
 #[test]
-fn behind_a_locked_door_nothing_is_shown_or_done() {
+fn while_locked_nothing_is_shown_or_done() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     drop(clinic(dir.path()));
-    let mut house = House::open(&dir.path().join("clinic"), false).expect("the folder opens");
-    assert_eq!(door::stands(&house), Ok(Door::Locked));
+    let mut folder = DataFolder::open(&dir.path().join("clinic"), false).expect("the folder opens");
+    assert_eq!(lock::state(&folder), Ok(LockState::Locked));
     let now = at("11-25T08:00");
-    assert_eq!(patients::list(&house).err(), Some(Failure::ClinicLocked));
-    assert_eq!(reviewing::page(&house, &now, "K17").err(), Some(Failure::ClinicLocked));
-    assert_eq!(drafting::draft(&house, &now, "K17").err(), Some(Failure::ClinicLocked));
-    assert_eq!(receiving::receive(&mut house, Vec::new()).err(), Some(Failure::ClinicLocked));
-    assert_eq!(patients::add(&mut house, &AddPatient { code: "X1".into(), name: None }).err(), Some(Failure::ClinicLocked));
-    let ask = AskIssue { code: "K17".into(), plan: example() };
-    assert_eq!(issuing::issue(&mut house, &now, &ask, Some(dir.path())).err(), Some(Failure::ClinicLocked));
-    assert_eq!(door::unlock(&mut house, "seven grey herons".into()), Err(Failure::WrongPassphrase));
-    assert_eq!(door::stands(&house), Ok(Door::Locked));
-    door::unlock(&mut house, PASSPHRASE.into()).expect("the passphrase");
-    assert_eq!(patients::list(&house).map(|all| all.len()), Ok(1));
+    assert_eq!(patients::list(&folder).err(), Some(Failure::ClinicLocked));
+    assert_eq!(reviewing::page(&folder, &now, "K17").err(), Some(Failure::ClinicLocked));
+    assert_eq!(drafting::draft(&folder, &now, "K17").err(), Some(Failure::ClinicLocked));
+    assert_eq!(receiving::receive(&mut folder, Vec::new()).err(), Some(Failure::ClinicLocked));
+    assert_eq!(
+        patients::add(&mut folder, &AddPatientRequest { code: "X1".into(), name: None }).err(),
+        Some(Failure::ClinicLocked)
+    );
+    let request = IssueRequest { code: "K17".into(), plan: example() };
+    assert_eq!(issuing::issue(&mut folder, &now, &request, Some(dir.path())).err(), Some(Failure::ClinicLocked));
+    assert_eq!(lock::unlock(&mut folder, "seven grey herons".into()), Err(Failure::WrongPassphrase));
+    assert_eq!(lock::state(&folder), Ok(LockState::Locked));
+    lock::unlock(&mut folder, PASSPHRASE.into()).expect("the passphrase");
+    assert_eq!(patients::list(&folder).map(|all| all.len()), Ok(1));
 }
 
 #[test]
 fn from_draft_to_draft_numbers_keep_their_meaning() {
     let dir = tempfile::tempdir().expect("a temporary folder");
-    let mut house = clinic(dir.path());
-    let first = drafting::draft(&house, &at("11-25T08:00"), "K17").expect("an empty one");
+    let mut folder = clinic(dir.path());
+    let first = drafting::draft(&folder, &at("11-25T08:00"), "K17").expect("an empty one");
     assert_eq!((first.plan.items.len(), first.earlier), (0, 0));
-    let problems = drafting::problems(&house, &at("11-25T08:00"), "K17", &first.plan).expect("checked");
+    let problems = drafting::problems(&folder, &at("11-25T08:00"), "K17", &first.plan).expect("checked");
     assert!(problems.contains(&exercises::plan::check::Problem::NoItem), "{problems:?}");
-    issue(&mut house, &at("11-25T08:00"), example(), &dir.path().join("one"));
-    let second = drafting::draft(&house, &at("12-02T08:00"), "K17").expect("the last one carried over");
+    issue(&mut folder, &at("11-25T08:00"), example(), &dir.path().join("one"));
+    let second = drafting::draft(&folder, &at("12-02T08:00"), "K17").expect("the last one carried over");
     assert_eq!((second.plan.items.len(), second.plan.revision), (3, 2));
     let mut dropped = second.plan.clone();
     assert!(dropped.absent.is_empty(), "what speaks against balance is asked anew at each visit");
     dropped.absent = example().absent;
     dropped.items.remove(0);
-    issue(&mut house, &at("12-02T08:00"), dropped, &dir.path().join("two"));
-    let third = drafting::draft(&house, &at("12-09T08:00"), "K17").expect("the last one carried over");
+    issue(&mut folder, &at("12-02T08:00"), dropped, &dir.path().join("two"));
+    let third = drafting::draft(&folder, &at("12-09T08:00"), "K17").expect("the last one carried over");
     assert_eq!(third.plan.id, second.plan.id, "one plan through all revisions");
     let wall_sit = third.exercises.iter().find(|exercise| exercise.id.as_str() == "wall-sit").expect("shipped");
     let mut draft = Draft { plan: third.plan, used: third.used, earlier: third.earlier };
@@ -58,15 +61,15 @@ fn from_draft_to_draft_numbers_keep_their_meaning() {
 #[test]
 fn a_refused_plan_uses_up_no_revision_and_writes_nothing() {
     let dir = tempfile::tempdir().expect("a temporary folder");
-    let mut house = clinic(dir.path());
+    let mut folder = clinic(dir.path());
     let mut plan = example();
     plan.items[0].side = Side::Left;
-    let ask = AskIssue { code: "K17".into(), plan };
+    let request = IssueRequest { code: "K17".into(), plan };
     let out = dir.path().join("card");
-    assert!(matches!(issuing::issue(&mut house, &at("11-25T08:00"), &ask, Some(&out)), Err(Failure::PlanRefused(_))));
+    assert!(matches!(issuing::issue(&mut folder, &at("11-25T08:00"), &request, Some(&out)), Err(Failure::PlanRefused(_))));
     assert!(!out.exists());
-    let card =
-        issuing::issue(&mut house, &at("11-25T08:00"), &AskIssue { plan: example(), ..ask }, Some(&out)).expect("good");
+    let card = issuing::issue(&mut folder, &at("11-25T08:00"), &IssueRequest { plan: example(), ..request }, Some(&out))
+        .expect("good");
     assert_eq!(card.plan.revision, 1);
 }
 
@@ -85,9 +88,9 @@ fn scattered() -> impl FnMut(usize) -> String {
 #[test]
 fn a_plan_too_large_for_a_code_leaves_no_older_code_beside_it() {
     let dir = tempfile::tempdir().expect("a temporary folder");
-    let mut house = clinic(dir.path());
+    let mut folder = clinic(dir.path());
     let out = dir.path().join("card");
-    issue(&mut house, &at("11-25T08:00"), example(), &out);
+    issue(&mut folder, &at("11-25T08:00"), example(), &out);
     assert!(out.join("card.png").exists() && out.join("card.svg").exists());
     let mut large = example();
     let mut text = scattered();
@@ -97,28 +100,29 @@ fn a_plan_too_large_for_a_code_leaves_no_older_code_beside_it() {
     large.complaints = (1..=5).map(|n| Complaint { id: ComplaintId(n), name: text(60), ..complaint.clone() }).collect();
     large.activities = (1..=5).map(|n| Activity { id: ActivityId(n), name: text(60), rating: Some(n) }).collect();
     large.aftercare = (0..8).map(|_| Aftercare::Own(text(120))).collect();
-    let card = issuing::issue(&mut house, &at("11-26T08:00"), &AskIssue { code: "K17".into(), plan: large }, Some(&out))
-        .expect("good");
+    let card =
+        issuing::issue(&mut folder, &at("11-26T08:00"), &IssueRequest { code: "K17".into(), plan: large }, Some(&out))
+            .expect("good");
     assert_eq!((card.svg, card.version), (None, None), "{} characters are too many for a code", card.text.len());
     assert!(!out.join("card.png").exists() && !out.join("card.svg").exists(), "the code of another plan is gone");
     let mut patient = Patient::without_card();
-    let ask = TakeAsk { source: CardSource::Text(card.text), agreed: Vec::new() };
-    taking::take(&mut patient.house, &at("11-26T08:40"), &ask).expect("the text is enough");
+    let request = TakeCardRequest { source: CardSource::Text(card.text), agreed: Vec::new() };
+    taking::take(&mut patient.folder, &at("11-26T08:40"), &request).expect("the text is enough");
 }
 
 #[test]
 fn files_from_the_window_stand_each_for_itself() {
     let dir = tempfile::tempdir().expect("a temporary folder");
-    let mut house = clinic(dir.path());
-    let text = issue(&mut house, &at("11-25T08:00"), example(), &dir.path().join("card"));
+    let mut folder = clinic(dir.path());
+    let text = issue(&mut folder, &at("11-25T08:00"), example(), &dir.path().join("card"));
     let mut patient = Patient::without_card();
-    let ask = TakeAsk { source: CardSource::Text(text), agreed: Vec::new() };
-    taking::take(&mut patient.house, &at("11-25T08:40"), &ask).expect("a good card");
-    let plan = actions::patient::plans::one(&patient.house, None).expect("taken").plan().id;
-    let seal = SealAsk { plan, from: None, until: at("11-25T20:00").now.date(), note: Some("  It went well.  ".into()) };
+    let request = TakeCardRequest { source: CardSource::Text(text), agreed: Vec::new() };
+    taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a good card");
+    let plan = actions::patient::plans::one(&patient.folder, None).expect("taken").plan().id;
+    let seal = SealRequest { plan, from: None, until: at("11-25T20:00").now.date(), note: Some("  It went well.  ".into()) };
     let out = dir.path().join("x.age");
-    sealing::seal(&mut patient.house, &at("11-25T20:00"), &seal, Some(&out)).expect("a day to hand over");
-    let sealed = actions::outside::to_base64(&std::fs::read(&out).expect("written"));
+    sealing::seal(&mut patient.folder, &at("11-25T20:00"), &seal, Some(&out)).expect("a day to hand over");
+    let sealed = actions::platform::to_base64(&std::fs::read(&out).expect("written"));
     let files = receiving::from_window(&[
         ("a".into(), "?".into()),
         ("b".into(), sealed.clone()),
@@ -126,7 +130,7 @@ fn files_from_the_window_stand_each_for_itself() {
         ("d".into(), sealed),
     ]);
     let outcomes: Vec<Outcome> =
-        receiving::receive(&mut house, files).expect("open").into_iter().map(|receipt| receipt.outcome).collect();
+        receiving::receive(&mut folder, files).expect("open").into_iter().map(|receipt| receipt.outcome).collect();
     assert!(matches!(outcomes[0], Outcome::Refused(_)), "{outcomes:?}");
     assert_eq!(outcomes[1], Outcome::New { code: "K17".into(), days: 1 });
     assert_eq!(outcomes[2], Outcome::Refused(Failure::SummaryForeign));

@@ -2,25 +2,27 @@
 
 use crate::people::{Patient, at, slot};
 use actions::patient::{answering, correcting, plans, sealing, today};
-use exercises::correct::{Correction, Said};
+use exercises::correct::{Correction, EntryContent};
 use exercises::history::Mark;
 use exercises::id::ComplaintId;
-use exercises::log::{Barrier, Excuse};
+use exercises::log::{Barrier, DayOffReason};
 use wire::Failure;
-use wire::patient::{Answer, CorrectAsk, CorrectPage, LeavingOut, LookBack, SealAsk, SlotAsk};
+use wire::patient::{
+    CorrectPage, CorrectRequest, CorrectableRequest, QuestionAnswer, SealRequest, SkipRequest, SlotRequest,
+};
 
 fn correct(patient: &mut Patient, entry: u32, to: Correction) -> Result<CorrectPage, Failure> {
-    let ask = CorrectAsk { plan: patient.plan, entry, to, days: 7 };
-    correcting::correct(&mut patient.house, &at("11-25T12:00"), &ask)
+    let request = CorrectRequest { plan: patient.plan, entry, to, days: 7 };
+    correcting::correct(&mut patient.folder, &at("11-25T12:00"), &request)
 }
 
 fn page(patient: &Patient, moment: &str, days: u16) -> CorrectPage {
-    correcting::page(&patient.house, &at(moment), &LookBack { plan: patient.plan, days }).expect("a page")
+    correcting::page(&patient.folder, &at(moment), &CorrectableRequest { plan: patient.plan, days }).expect("a page")
 }
 
 fn rate(patient: &mut Patient, score: u8) -> u32 {
-    let said = Answer::Pain { plan: patient.plan, complaint: ComplaintId(1), score, after: None };
-    answering::answer(&mut patient.house, &at("11-25T11:00"), &said).expect("a complaint of the plan");
+    let said = QuestionAnswer::Pain { plan: patient.plan, complaint: ComplaintId(1), score, after: None };
+    answering::answer(&mut patient.folder, &at("11-25T11:00"), &said).expect("a complaint of the plan");
     page(patient, "11-25T11:00", 1).entries[0].n
 }
 
@@ -29,12 +31,12 @@ fn a_score_is_put_right_and_taken_back() {
     let mut patient = Patient::new();
     let n = rate(&mut patient, 9);
     let scores = |patient: &Patient| {
-        let history = &plans::one(&patient.house, None).expect("taken").followed.history;
+        let history = &plans::one(&patient.folder, None).expect("taken").followed.history;
         history.pain.iter().map(|rating| rating.score).collect::<Vec<_>>()
     };
     let shown = correct(&mut patient, n, Correction::Score(2)).expect("a score");
     assert_eq!(shown.entries[0].correction, Some(Correction::Score(2)));
-    assert!(matches!(shown.entries[0].now, Some(Said::Pain { score: 2, .. })), "{shown:?}");
+    assert!(matches!(shown.entries[0].now, Some(EntryContent::Pain { score: 2, .. })), "{shown:?}");
     assert_eq!(scores(&patient), [2]);
     let patient = &mut patient.restarted();
     assert_eq!(scores(patient), [2], "after a start as well");
@@ -58,8 +60,8 @@ fn what_does_not_fit_is_refused_and_nothing_is_logged() {
         (n, Correction::Score(11), Failure::OutOfRange { least: 0, most: 10 }),
         (n, Correction::Reason(Barrier::Pain), Failure::CorrectionUnfit),
         (n, Correction::Settled(true), Failure::CorrectionUnfit),
-        (n, Correction::Excused { from: day, until: day - week, why: Excuse::Ill }, Failure::EmptyPeriod),
-        (n, Correction::Excused { from: day, until: day + week, why: Excuse::Ill }, Failure::EmptyPeriod),
+        (n, Correction::DaysOff { from: day, until: day - week, why: DayOffReason::Ill }, Failure::EmptyPeriod),
+        (n, Correction::DaysOff { from: day, until: day + week, why: DayOffReason::Ill }, Failure::EmptyPeriod),
         (1, Correction::Never, Failure::NoSuchEntry { entry: 1 }),
         (n + 1, Correction::Never, Failure::NoSuchEntry { entry: n + 1 }),
     ] {
@@ -69,29 +71,29 @@ fn what_does_not_fit_is_refused_and_nothing_is_logged() {
 }
 
 #[test]
-fn a_slot_said_to_be_done_or_left_out_is_open_again() {
+fn a_correction_opens_a_slot_said_to_be_done_or_skipped() {
     let mut patient = Patient::new();
     let mark = |patient: &Patient, number: u8| {
-        let page = today::page(&patient.house, &at("11-25T12:00")).expect("a page");
+        let page = today::page(&patient.folder, &at("11-25T12:00")).expect("a page");
         page.string.iter().find(|knot| knot.slot == slot(1, number)).expect("a slot of the day").mark
     };
-    let done = SlotAsk { plan: patient.plan, slot: slot(1, 0) };
-    today::did_it(&mut patient.house, &at("11-25T10:30"), &done).expect("it is due");
-    let left = LeavingOut { plan: patient.plan, slot: slot(1, 1), reason: Barrier::NoTime };
-    today::leave_out(&mut patient.house, &at("11-25T10:31"), &left).expect("it is open");
+    let done = SlotRequest { plan: patient.plan, slot: slot(1, 0) };
+    today::did_it(&mut patient.folder, &at("11-25T10:30"), &done).expect("it is due");
+    let left = SkipRequest { plan: patient.plan, slot: slot(1, 1), reason: Barrier::NoTime };
+    today::skip(&mut patient.folder, &at("11-25T10:31"), &left).expect("it is open");
     let listed = page(&patient, "11-25T12:00", 1).entries;
     let [left, run] = [listed[0].n, listed[1].n];
     correct(&mut patient, left, Correction::Reason(Barrier::Unwell)).expect("a reason");
-    assert_eq!(mark(&patient, 1), Mark::LeftOut(Barrier::Unwell));
+    assert_eq!(mark(&patient, 1), Mark::Skipped(Barrier::Unwell));
     correct(&mut patient, left, Correction::Never).expect("not left out");
-    assert_eq!(mark(&patient, 1), Mark::PassedBy);
+    assert_eq!(mark(&patient, 1), Mark::NotDone);
     assert_eq!(mark(&patient, 0), Mark::Done);
     correct(&mut patient, run, Correction::Never).expect("it did not happen");
-    assert_eq!(mark(&patient, 0), Mark::PassedBy);
-    today::did_it(&mut patient.house, &at("11-25T12:01"), &done).expect("it may be said again");
+    assert_eq!(mark(&patient, 0), Mark::NotDone);
+    today::did_it(&mut patient.folder, &at("11-25T12:01"), &done).expect("it may be said again");
     assert_eq!(mark(&patient, 0), Mark::Done, "under a number of its own");
-    let ask = SealAsk { plan: patient.plan, from: None, until: at("11-25T20:00").now.date(), note: None };
-    let summary = sealing::preview(&patient.house, &at("11-25T20:00"), &ask).expect("a day");
+    let request = SealRequest { plan: patient.plan, from: None, until: at("11-25T20:00").now.date(), note: None };
+    let summary = sealing::preview(&patient.folder, &at("11-25T20:00"), &request).expect("a day");
     assert_eq!((summary.runs.len(), summary.corrections.count()), (1, 2));
 }
 

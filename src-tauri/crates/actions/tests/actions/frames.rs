@@ -1,31 +1,31 @@
 //! A summary shown as codes: one number for each showing, none for one that is too long.
 
 use crate::people::{Patient, at};
-use actions::patient::{deeds, plans, sealing};
-use format::frames::MOST_WHOLE;
+use actions::patient::{import_runs, plans, sealing};
+use format::frames::MAX_WHOLE;
 use wire::Failure;
-use wire::patient::SealAsk;
+use wire::patient::SealRequest;
 
-fn ask(patient: &Patient, until: &str) -> SealAsk {
-    SealAsk { plan: patient.plan, from: None, until: at(until).now.date(), note: None }
+fn request(patient: &Patient, until: &str) -> SealRequest {
+    SealRequest { plan: patient.plan, from: None, until: at(until).now.date(), note: None }
 }
 
 fn counter(patient: &Patient) -> u32 {
-    plans::one(&patient.house, None).expect("taken").followed.history.counter
+    plans::one(&patient.folder, None).expect("taken").followed.history.counter
 }
 
 #[test]
 fn each_showing_takes_one_number_and_draws_black_on_white() {
     let mut patient = Patient::new();
-    let asked = ask(&patient, "11-25T20:00");
+    let asked = request(&patient, "11-25T20:00");
     for shown in 1..=2 {
-        let frames = sealing::frames(&mut patient.house, &at("11-25T20:00"), &asked).expect("short");
+        let frames = sealing::frames(&mut patient.folder, &at("11-25T20:00"), &asked).expect("short");
         assert_eq!((frames.len(), counter(&patient)), (1, shown));
         assert!(frames[0].starts_with("<svg ") && frames[0].contains("#fff"), "an element for the page");
     }
-    let long = SealAsk { note: Some("x".repeat(281)), ..asked };
+    let long = SealRequest { note: Some("x".repeat(281)), ..asked };
     let before = patient.bytes();
-    let refused = sealing::frames(&mut patient.house, &at("11-25T20:00"), &long);
+    let refused = sealing::frames(&mut patient.folder, &at("11-25T20:00"), &long);
     assert_eq!(refused, Err(Failure::TextUnfit { most: 280 }));
     assert!(patient.bytes() == before, "not a byte");
 }
@@ -47,15 +47,15 @@ fn what_is_too_long_for_codes_is_told_and_takes_no_number() {
     let mut patient = Patient::new();
     let lines: Vec<String> = (0..90).map(stance).collect();
     let all = format::runs_file::read(&lines.join("\n")).expect("runs");
-    deeds::record(&mut patient.house, None, &at("11-25T10:00").zone, "runs", &all).expect("nothing holds them back");
-    let asked = ask(&patient, "11-25T20:00");
-    let refused = sealing::frames(&mut patient.house, &at("11-25T20:00"), &asked);
-    assert_eq!(refused, Err(Failure::FramesTooMany { most: MOST_WHOLE as u32 }));
+    import_runs::record(&mut patient.folder, None, &at("11-25T10:00").zone, "runs", &all).expect("nothing holds them back");
+    let asked = request(&patient, "11-25T20:00");
+    let refused = sealing::frames(&mut patient.folder, &at("11-25T20:00"), &asked);
+    assert_eq!(refused, Err(Failure::FramesTooMany { most: MAX_WHOLE as u32 }));
     assert_eq!(counter(&patient), 0);
     let dir = patient.dir.path().join("frames");
-    let refused = sealing::seal_to_frames(&mut patient.house, &at("11-25T20:00"), &asked, &dir, None);
+    let refused = sealing::seal_to_frames(&mut patient.folder, &at("11-25T20:00"), &asked, &dir, None);
     assert!(refused.is_err() && !dir.exists() && counter(&patient) == 0);
     let file = patient.dir.path().join("x.age");
-    let saved = sealing::seal(&mut patient.house, &at("11-25T20:00"), &asked, Some(&file)).expect("a file takes it");
-    assert!(saved.bytes > MOST_WHOLE as u64 && counter(&patient) == 1, "{saved:?}");
+    let saved = sealing::seal(&mut patient.folder, &at("11-25T20:00"), &asked, Some(&file)).expect("a file takes it");
+    assert!(saved.bytes > MAX_WHOLE as u64 && counter(&patient) == 1, "{saved:?}");
 }

@@ -1,44 +1,44 @@
 //! What is the person's own: reminders as they chose them, everything handed over, everything erased.
 
 use crate::people::{Patient, at, card, slot};
-use actions::patient::mine::{self, WebView};
-use actions::patient::reminding::{self, Reminder};
-use actions::patient::{answering, calendar, glance, reminders, running, today};
-use actions::{House, Moment, outside};
+use actions::patient::due_reminder::{self, Reminder};
+use actions::patient::own_data::{self, WebView};
+use actions::patient::{answering, calendar, reminders, running, today, tray_summary};
+use actions::{DataFolder, Moment, platform};
 use base64::Engine;
 use exercises::alarm::Trouble;
 use exercises::id::ItemId;
-use exercises::log::Excuse;
-use exercises::remind::{Coming, Span};
-use exercises::run::{Doing, Held, RunEnd};
+use exercises::log::DayOffReason;
+use exercises::remind::{Span, UpcomingReminder};
+use exercises::run::{HoldRecord, RunEnd, Work};
 use format::card;
 use std::collections::BTreeMap;
 use std::path::Path;
 use wire::Failure;
-use wire::own::{EraseAsk, MeetingAsk, QuietTimes};
-use wire::patient::{Answer, BeginAsk, Excusing, RunSnapshot, TakeAsk, TroubleAsk};
+use wire::device::{EraseRequest, MeetingRequest, QuietTimesRequest};
+use wire::patient::{BeginRequest, DaysOffRequest, QuestionAnswer, RunSnapshot, TakeCardRequest, TroubleRequest};
 
 fn due(patient: &mut Patient, moment: &str) -> Option<Reminder> {
-    reminding::due(&mut patient.house, &at(moment)).expect("the loop can look")
+    due_reminder::due(&mut patient.folder, &at(moment)).expect("the loop can look")
 }
 
-fn quiet(patient: &mut Patient, moment: &str, spans: &[(u16, u16)]) -> Result<wire::own::Reminders, Failure> {
+fn quiet(patient: &mut Patient, moment: &str, spans: &[(u16, u16)]) -> Result<wire::device::Reminders, Failure> {
     let quiet = spans.iter().map(|(from, to)| Span { from: *from, to: *to }).collect();
-    reminders::set(&mut patient.house, &at(moment), &QuietTimes { quiet })
+    reminders::set(&mut patient.folder, &at(moment), &QuietTimesRequest { quiet })
 }
 
-fn meeting(patient: &mut Patient, moment: &str, minutes: Option<u16>) -> Result<wire::own::Reminders, Failure> {
-    reminders::meeting(&mut patient.house, &at(moment), MeetingAsk { minutes })
+fn meeting(patient: &mut Patient, moment: &str, minutes: Option<u16>) -> Result<wire::device::Reminders, Failure> {
+    reminders::meeting(&mut patient.folder, &at(moment), MeetingRequest { minutes })
 }
 
 /// Does the hold's run of the slot that is open at that moment.
 fn hold(patient: &mut Patient, moment: &str) {
     let (plan, moment) = (patient.plan, at(moment));
-    let script = running::begin(&mut patient.house, &moment, &BeginAsk { plan, item: ItemId(1), step: false })
+    let script = running::begin(&mut patient.folder, &moment, &BeginRequest { plan, item: ItemId(1), step: false })
         .expect("free to begin");
-    let held = vec![Held { leg: None, held_ms: 10_000 }; 3];
-    let run = exercises::run::Run { end: RunEnd::Completed, doing: Doing::Hold(held), ..script.run };
-    running::checkpoint(&mut patient.house, &moment, &RunSnapshot { plan, run }).expect("a run that was begun");
+    let held = vec![HoldRecord { leg: None, held_ms: 10_000 }; 3];
+    let run = exercises::run::Run { end: RunEnd::Completed, work: Work::Hold(held), ..script.run };
+    running::checkpoint(&mut patient.folder, &moment, &RunSnapshot { plan, run }).expect("a run that was begun");
 }
 
 #[test]
@@ -47,7 +47,7 @@ fn what_falls_into_a_quiet_time_comes_at_its_end_also_after_a_restart() {
     quiet(&mut patient, "11-25T08:50", &[(9 * 60, 9 * 60 + 30), (12 * 60, 13 * 60)]).expect("two quiet times");
     let mut patient = patient.restarted();
     assert_eq!(due(&mut patient, "11-25T09:00"), None);
-    let next = reminding::next_look(&patient.house, &at("11-25T09:01")).expect("looks");
+    let next = due_reminder::next_due_ms(&patient.folder, &at("11-25T09:01")).expect("looks");
     assert_eq!(next, Some(at("11-25T09:30").now.utc_ms), "the loop wakes for the end of the quiet time");
     let nine = due(&mut patient, "11-25T09:30").expect("still open");
     assert_eq!((nine.slot, nine.open_ms), (slot(1, 0), 30 * 60_000));
@@ -73,7 +73,7 @@ fn a_meeting_ends_by_itself_and_can_be_ended_early() {
 }
 
 #[test]
-fn after_one_that_was_followed_the_next_is_light() {
+fn after_a_reminder_that_was_followed_the_next_has_no_sound() {
     let mut patient = Patient::new();
     assert!(!due(&mut patient, "11-25T09:00").expect("nine").light);
     hold(&mut patient, "11-25T09:02");
@@ -95,11 +95,11 @@ fn what_cannot_be_chosen_is_refused_and_changes_nothing() {
         assert_eq!(refused, Err(Failure::OutOfRange { least: 1, most: 720 }));
     }
     assert!(patient.bytes() == before, "not a byte");
-    let both = QuietTimes { quiet: Vec::new() };
-    let ask = MeetingAsk { minutes: Some(0) };
-    let refused = reminders::change(&mut patient.house, &at("11-25T08:51"), Some(&both), Some(ask));
+    let both = QuietTimesRequest { quiet: Vec::new() };
+    let request = MeetingRequest { minutes: Some(0) };
+    let refused = reminders::change(&mut patient.folder, &at("11-25T08:51"), Some(&both), Some(request));
     assert_eq!(refused, Err(Failure::OutOfRange { least: 1, most: 720 }));
-    assert_eq!(reminders::show(&patient.house, &at("11-25T08:51")).expect("shown").quiet, [Span { from: 720, to: 780 }]);
+    assert_eq!(reminders::show(&patient.folder, &at("11-25T08:51")).expect("shown").quiet, [Span { from: 720, to: 780 }]);
 }
 
 /// The list for a phone's system against the loop itself, asked every minute of the same day in a copy of the folder.
@@ -110,21 +110,21 @@ fn what_is_listed_ahead_is_what_the_loop_shows() {
     due(&mut patient, "11-25T09:00").expect("nine");
     hold(&mut patient, "11-25T09:02");
     meeting(&mut patient, "11-25T09:10", Some(65)).expect("until 10:15");
-    let trouble = TroubleAsk { plan: patient.plan, trouble: Trouble::NearlyFell, item: Some(ItemId(2)) };
-    answering::trouble(&mut patient.house, &at("11-25T09:20"), &trouble).expect("always possible");
+    let trouble = TroubleRequest { plan: patient.plan, trouble: Trouble::NearlyFell, item: Some(ItemId(2)) };
+    answering::trouble(&mut patient.folder, &at("11-25T09:20"), &trouble).expect("always possible");
     let day = at("11-26T00:00").now.date();
-    let off = Excusing { plan: patient.plan, from: day, until: day, why: Excuse::Travelling };
-    today::excuse(&mut patient.house, &at("11-25T09:21"), &off).expect("within the plan");
-    let listed = reminders::ahead(&patient.house, &at("11-25T09:30"), 54).expect("listed");
+    let off = DaysOffRequest { plan: patient.plan, from: day, until: day, why: DayOffReason::Travelling };
+    today::take_days_off(&mut patient.folder, &at("11-25T09:21"), &off).expect("within the plan");
+    let listed = reminders::upcoming(&patient.folder, &at("11-25T09:30"), 54).expect("listed");
     let begin = at("11-25T09:30").now.utc_ms;
     let mut shown = Vec::new();
     for minute in 0..=54 * 60 {
         let moment = later(begin + minute * 60_000);
-        if let Some(found) = reminding::due(&mut patient.house, &moment).expect("looks") {
+        if let Some(found) = due_reminder::due(&mut patient.folder, &moment).expect("looks") {
             shown.push((moment.now, found.slot, found.takes_s, found.light));
         }
     }
-    let told = |one: &Coming| (one.at, one.reminder.slot, one.reminder.takes_s, one.reminder.light);
+    let told = |one: &UpcomingReminder| (one.at, one.reminder.slot, one.reminder.takes_s, one.reminder.light);
     assert_eq!(listed.iter().map(told).collect::<Vec<_>>(), shown);
     assert_eq!(shown[0].0, at("11-25T10:15").now, "when the meeting is over");
     assert!(shown[0].3, "lightly, since nine was followed");
@@ -145,10 +145,10 @@ fn files(dir: &Path) -> BTreeMap<String, Vec<u8>> {
 fn everything_is_handed_over_and_no_secret_is_in_it() {
     let mut patient = Patient::new();
     hold(&mut patient, "11-25T09:02");
-    let pain = Answer::Pain { plan: patient.plan, complaint: exercises::id::ComplaintId(1), score: 3, after: None };
-    answering::answer(&mut patient.house, &at("11-25T09:05"), &pain).expect("a score");
+    let pain = QuestionAnswer::Pain { plan: patient.plan, complaint: exercises::id::ComplaintId(1), score: 3, after: None };
+    answering::answer(&mut patient.folder, &at("11-25T09:05"), &pain).expect("a score");
     let dir = patient.dir.path().join("mine");
-    let saved = mine::export(&patient.house, &at("11-25T20:00"), Some(&dir)).expect("room");
+    let saved = own_data::export(&patient.folder, &at("11-25T20:00"), Some(&dir)).expect("room");
     let files = files(&dir);
     assert_eq!(
         files.keys().collect::<Vec<_>>(),
@@ -174,7 +174,7 @@ fn everything_is_handed_over_and_no_secret_is_in_it() {
     }
     let whole = String::from_utf8_lossy(&files["everything.json"]);
     assert!(whole.contains("\"score\": 3") && whole.contains("\"held_s\": 10.0"));
-    let again = mine::export(&patient.house, &at("11-25T20:01"), Some(&dir));
+    let again = own_data::export(&patient.folder, &at("11-25T20:01"), Some(&dir));
     assert_eq!(again, Err(Failure::FolderOccupied { folder: dir.display().to_string() }));
 }
 
@@ -183,8 +183,8 @@ fn the_calendar_is_replaced_by_a_later_one() {
     let mut patient = Patient::new();
     let path = patient.dir.path().join("times.ics");
     let write = |patient: &Patient, moment: &str| {
-        calendar::export(&patient.house, &at(moment), None, Some(&path)).expect("room");
-        String::from_utf8(outside::read(&path, 1 << 20).expect("written")).expect("UTF-8")
+        calendar::export(&patient.folder, &at(moment), None, Some(&path)).expect("room");
+        String::from_utf8(platform::read(&path, 1 << 20).expect("written")).expect("UTF-8")
     };
     let numbers = |text: &str| {
         let found = |start: &str| text.lines().find_map(|line| line.strip_prefix(start).map(str::to_owned));
@@ -192,16 +192,16 @@ fn the_calendar_is_replaced_by_a_later_one() {
     };
     let first = numbers(&write(&patient, "11-25T09:30"));
     let day = at("11-27T00:00").now.date();
-    let off = Excusing { plan: patient.plan, from: day, until: day, why: Excuse::Ill };
-    today::excuse(&mut patient.house, &at("11-25T09:31"), &off).expect("within the plan");
+    let off = DaysOffRequest { plan: patient.plan, from: day, until: day, why: DayOffReason::Ill };
+    today::take_days_off(&mut patient.folder, &at("11-25T09:31"), &off).expect("within the plan");
     let text = write(&patient, "11-25T09:32");
     let second = numbers(&text);
     assert_eq!(first.0, second.0);
     assert!(first.1 < second.1, "{first:?} {second:?}");
     assert!(text.contains("\r\nEXDATE:20261127T"), "{text}");
-    let stopped = TroubleAsk { plan: patient.plan, trouble: Trouble::HeartOrBreath, item: None };
-    answering::trouble(&mut patient.house, &at("11-25T09:33"), &stopped).expect("always possible");
-    let refused = calendar::export(&patient.house, &at("11-25T09:34"), None, Some(&path));
+    let stopped = TroubleRequest { plan: patient.plan, trouble: Trouble::HeartOrBreath, item: None };
+    answering::trouble(&mut patient.folder, &at("11-25T09:33"), &stopped).expect("always possible");
+    let refused = calendar::export(&patient.folder, &at("11-25T09:34"), None, Some(&path));
     assert_eq!(refused, Err(Failure::NothingAhead));
 }
 
@@ -212,38 +212,39 @@ fn erased_the_copy_is_as_new_and_a_card_can_be_taken_again() {
     quiet(&mut patient, "11-25T09:03", &[(720, 780)]).expect("one");
     let home = patient.dir.path().join("patient");
     std::fs::create_dir(home.join("web-view")).expect("ours");
-    let log = actions::patient::plans::one(&patient.house, None).expect("a plan").log;
+    let log = actions::patient::plans::one(&patient.folder, None).expect("a plan").log;
     let moment = at("11-25T09:10");
-    let unsure = mine::erase(&mut patient.house, &moment, EraseAsk { everything: false }, WebView::Closed);
+    let unsure = own_data::erase(&mut patient.folder, &moment, EraseRequest { everything: false }, WebView::Closed);
     assert_eq!(unsure, Err(Failure::NotConfirmed { home: home.display().to_string() }));
-    assert!(today::page(&patient.house, &moment).is_ok_and(|page| page.string.len() > 5), "nothing went");
-    let left = mine::erase(&mut patient.house, &moment, EraseAsk { everything: true }, WebView::Open).expect("erased");
+    assert!(today::page(&patient.folder, &moment).is_ok_and(|page| page.string.len() > 5), "nothing went");
+    let left =
+        own_data::erase(&mut patient.folder, &moment, EraseRequest { everything: true }, WebView::Open).expect("erased");
     assert_eq!((left.role, left.has_plan), (None, false));
-    assert_eq!(today::page(&patient.house, &moment), Err(Failure::NoRole));
-    assert_eq!(reminding::due(&mut patient.house, &moment), Err(Failure::NoRole), "the loop goes on and finds nothing");
-    patient.house.choose(wire::house::Role::Patient).expect("free to choose again");
-    let ask = TakeAsk { source: card(), agreed: Vec::new() };
-    actions::patient::taking::take(&mut patient.house, &moment, &ask).expect("the card is as good as before");
-    let one = actions::patient::plans::one(&patient.house, None).expect("a plan");
+    assert_eq!(today::page(&patient.folder, &moment), Err(Failure::NoRole));
+    assert_eq!(due_reminder::due(&mut patient.folder, &moment), Err(Failure::NoRole), "the loop goes on and finds nothing");
+    patient.folder.choose_role(wire::app::Role::Patient).expect("free to choose again");
+    let request = TakeCardRequest { source: card(), agreed: Vec::new() };
+    actions::patient::taking::take(&mut patient.folder, &moment, &request).expect("the card is as good as before");
+    let one = actions::patient::plans::one(&patient.folder, None).expect("a plan");
     assert!(one.log != log && one.followed.history.runs.is_empty(), "under another log, without a history");
-    assert_eq!(reminders::show(&patient.house, &moment).expect("shown").quiet, []);
+    assert_eq!(reminders::show(&patient.folder, &moment).expect("shown").quiet, []);
     let patient = patient.restarted();
-    assert!(today::page(&patient.house, &moment).is_ok(), "what came after the erasing stays");
+    assert!(today::page(&patient.folder, &moment).is_ok(), "what came after the erasing stays");
     assert!(!home.join("web-view").exists());
 }
 
 #[test]
 fn a_clinic_is_not_erased_from_here() {
     let dir = tempfile::tempdir().expect("a temporary folder");
-    let mut house: House = crate::people::clinic(dir.path());
-    let erased = mine::erase(&mut house, &at("11-25T09:00"), EraseAsk { everything: true }, WebView::Closed);
+    let mut folder: DataFolder = crate::people::clinic(dir.path());
+    let erased = own_data::erase(&mut folder, &at("11-25T09:00"), EraseRequest { everything: true }, WebView::Closed);
     assert_eq!(erased.map(|left| left.role), Err(Failure::OtherRole));
 }
 
 #[test]
 fn at_a_glance_the_day_the_meeting_and_whether_a_plan_is_followed() {
     let mut patient = Patient::new();
-    let shown = |patient: &Patient, moment| glance::show(&patient.house, &at(moment)).expect("a patient's day");
+    let shown = |patient: &Patient, moment| tray_summary::show(&patient.folder, &at(moment)).expect("a patient's day");
     hold(&mut patient, "11-25T09:02");
     let morning = shown(&patient, "11-25T09:10");
     assert_eq!((morning.meeting, morning.followed), (Some(false), true));
@@ -255,11 +256,14 @@ fn at_a_glance_the_day_the_meeting_and_whether_a_plan_is_followed() {
     assert_eq!(shown(&patient, "11-25T11:10").meeting, Some(false), "it ends by itself");
     let london = actions::zone::named("Europe/London").expect("a zone");
     let away = actions::clock::at(at("11-25T09:11").now.utc_ms, london);
-    let until = reminders::show(&patient.house, &away).expect("stands").meeting_until.expect("still in it");
+    let until = reminders::show(&patient.folder, &away).expect("stands").meeting_until.expect("still in it");
     assert_eq!(until.minute(), 10 * 60 + 10, "by the clocks of where the person is");
     let without = Patient::without_card();
     let nothing = shown(&without, "11-25T09:10");
     assert_eq!((nothing.meeting, nothing.followed, nothing.lines.len()), (None, false, 1));
     let clinic = crate::people::clinic(without.dir.path());
-    assert_eq!(glance::show(&clinic, &at("11-25T09:10")).expect("no day"), glance::Glance::nothing(clinic.lang()));
+    assert_eq!(
+        tray_summary::show(&clinic, &at("11-25T09:10")).expect("no day"),
+        tray_summary::TraySummary::nothing(clinic.lang())
+    );
 }

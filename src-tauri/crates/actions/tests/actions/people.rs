@@ -1,8 +1,8 @@
 //! A clinic and a patient, each with a folder of their own, and moments in Vienna.
 
-use actions::clinic::{door, issuing, patients};
+use actions::clinic::{issuing, lock, patients};
 use actions::patient::taking;
-use actions::{House, Moment, clock, zone};
+use actions::{DataFolder, Moment, clock, zone};
 use chrono::DateTime;
 use exercises::id::{ItemId, PlanId};
 use exercises::plan::Plan;
@@ -10,9 +10,9 @@ use exercises::slots::SlotRef;
 use std::path::Path;
 use std::sync::LazyLock;
 use tempfile::TempDir;
-use wire::clinic::{AddPatient, AskIssue};
-use wire::house::Role;
-use wire::patient::{CardSource, TakeAsk};
+use wire::app::Role;
+use wire::clinic::{AddPatientRequest, IssueRequest};
+use wire::patient::{CardSource, TakeCardRequest};
 
 pub const PASSPHRASE: &str = "seven grey herons wade";
 
@@ -28,15 +28,17 @@ pub fn example() -> Plan {
     format::plan_file::read(&format::plan_file::example(today + chrono::Duration::days(42)), today).expect("the example")
 }
 
-pub fn clinic(dir: &Path) -> House {
-    let mut house = House::open(&dir.join("clinic"), true).expect("a new folder");
-    door::start(&mut house, "Linden Lane Practice", PASSPHRASE.into()).expect("new keys");
-    patients::add(&mut house, &AddPatient { code: "K17".into(), name: None }).expect("a new code");
-    house
+pub fn clinic(dir: &Path) -> DataFolder {
+    let mut folder = DataFolder::open(&dir.join("clinic"), true).expect("a new folder");
+    lock::start(&mut folder, "Linden Lane Practice", PASSPHRASE.into()).expect("new keys");
+    patients::add(&mut folder, &AddPatientRequest { code: "K17".into(), name: None }).expect("a new code");
+    folder
 }
 
-pub fn issue(house: &mut House, moment: &Moment, plan: Plan, out: &Path) -> String {
-    issuing::issue(house, moment, &AskIssue { code: "K17".into(), plan }, Some(out)).expect("a plan that may be issued").text
+pub fn issue(folder: &mut DataFolder, moment: &Moment, plan: Plan, out: &Path) -> String {
+    issuing::issue(folder, moment, &IssueRequest { code: "K17".into(), plan }, Some(out))
+        .expect("a plan that may be issued")
+        .text
 }
 
 /// The first card of one clinic, which all tests of the patient's side share.
@@ -52,32 +54,32 @@ pub fn card() -> CardSource {
 /// A patient who took the card at 08:40 on 25 November.
 pub struct Patient {
     pub dir: TempDir,
-    pub house: House,
+    pub folder: DataFolder,
     pub plan: PlanId,
 }
 
 impl Patient {
     pub fn new() -> Patient {
         let mut patient = Patient::without_card();
-        let ask = TakeAsk { source: card(), agreed: Vec::new() };
-        taking::take(&mut patient.house, &at("11-25T08:40"), &ask).expect("a good card");
-        patient.plan = actions::patient::plans::one(&patient.house, None).expect("taken").plan().id;
+        let request = TakeCardRequest { source: card(), agreed: Vec::new() };
+        taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a good card");
+        patient.plan = actions::patient::plans::one(&patient.folder, None).expect("taken").plan().id;
         patient
     }
 
     pub fn without_card() -> Patient {
         let dir = tempfile::tempdir().expect("a temporary folder");
-        let mut house = House::open(&dir.path().join("patient"), true).expect("a new folder");
-        house.choose(Role::Patient).expect("free to choose");
-        Patient { dir, house, plan: PlanId([0; 8]) }
+        let mut folder = DataFolder::open(&dir.path().join("patient"), true).expect("a new folder");
+        folder.choose_role(Role::Patient).expect("free to choose");
+        Patient { dir, folder, plan: PlanId([0; 8]) }
     }
 
     /// The program killed and started again.
     pub fn restarted(self) -> Patient {
-        let Patient { dir, house, plan } = self;
-        drop(house);
-        let house = House::open(&dir.path().join("patient"), false).expect("the folder opens");
-        Patient { dir, house, plan }
+        let Patient { dir, folder, plan } = self;
+        drop(folder);
+        let folder = DataFolder::open(&dir.path().join("patient"), false).expect("the folder opens");
+        Patient { dir, folder, plan }
     }
 
     /// The whole folder, byte by byte.

@@ -1,20 +1,20 @@
-//! Reminders: each slot once, never a pile, never for what is done or held back.
+//! Reminders: each slot once, never a pile, never for what is done or paused.
 
 use crate::people::{Patient, at, slot};
-use actions::patient::reminding::{self, Choice, Reminder};
+use actions::patient::due_reminder::{self, Choice, Reminder};
 use actions::patient::{answering, today};
 use exercises::alarm::Trouble;
 use exercises::history::Mark;
 use exercises::id::ItemId;
 use exercises::log::Barrier;
-use wire::patient::{SlotAsk, TroubleAsk};
+use wire::patient::{SlotRequest, TroubleRequest};
 
 fn due(patient: &mut Patient, moment: &str) -> Option<Reminder> {
-    reminding::due(&mut patient.house, &at(moment)).expect("the loop can look")
+    due_reminder::due(&mut patient.folder, &at(moment)).expect("the loop can look")
 }
 
 fn mark(patient: &Patient, moment: &str, number: u8) -> Mark {
-    let page = today::page(&patient.house, &at(moment)).expect("a page");
+    let page = today::page(&patient.folder, &at(moment)).expect("a page");
     page.string.iter().find(|knot| knot.slot == slot(1, number)).expect("a slot of the day").mark
 }
 
@@ -55,25 +55,28 @@ fn a_clock_set_back_announces_nothing_twice() {
 fn put_off_it_comes_once_more_ten_minutes_later() {
     let mut patient = Patient::new();
     let nine = due(&mut patient, "11-25T09:00").expect("nine o'clock");
-    reminding::choose(&mut patient.house, &at("11-25T09:05"), &nine, Choice::PutOff).expect("an open slot");
+    due_reminder::choose(&mut patient.folder, &at("11-25T09:05"), &nine, Choice::PutOff).expect("an open slot");
     assert_eq!(due(&mut patient, "11-25T09:14"), None);
-    assert_eq!(reminding::next_look(&patient.house, &at("11-25T09:06")).expect("looks"), Some(at("11-25T09:15").now.utc_ms));
+    assert_eq!(
+        due_reminder::next_due_ms(&patient.folder, &at("11-25T09:06")).expect("looks"),
+        Some(at("11-25T09:15").now.utc_ms)
+    );
     assert_eq!(due(&mut patient, "11-25T09:15").map(|reminder| reminder.slot), Some(slot(1, 0)));
     assert_eq!(due(&mut patient, "11-25T09:16"), None, "once more, not for ever");
 }
 
 #[test]
-fn what_is_done_left_out_or_held_back_is_not_announced() {
+fn slots_done_skipped_or_paused_are_not_announced() {
     let mut patient = Patient::new();
-    let ask = SlotAsk { plan: patient.plan, slot: slot(1, 0) };
-    today::did_it(&mut patient.house, &at("11-25T09:00"), &ask).expect("open");
+    let request = SlotRequest { plan: patient.plan, slot: slot(1, 0) };
+    today::did_it(&mut patient.folder, &at("11-25T09:00"), &request).expect("open");
     assert_eq!(due(&mut patient, "11-25T09:01"), None, "done");
     let ten = Reminder { plan: patient.plan, slot: slot(1, 1), takes_s: 60, open_ms: 1, light: false };
-    reminding::choose(&mut patient.house, &at("11-25T10:00"), &ten, Choice::LeaveOut).expect("open");
+    due_reminder::choose(&mut patient.folder, &at("11-25T10:00"), &ten, Choice::Skip).expect("open");
     assert_eq!(due(&mut patient, "11-25T10:01"), None, "left out");
-    assert_eq!(mark(&patient, "11-25T10:02", 1), Mark::LeftOut(Barrier::RatherNotSay), "and nobody was asked why");
-    let wrong = TroubleAsk { plan: patient.plan, trouble: Trouble::Nerve, item: Some(ItemId(1)) };
-    answering::trouble(&mut patient.house, &at("11-25T10:30"), &wrong).expect("always possible");
+    assert_eq!(mark(&patient, "11-25T10:02", 1), Mark::Skipped(Barrier::RatherNotSay), "and nobody was asked why");
+    let wrong = TroubleRequest { plan: patient.plan, trouble: Trouble::Nerve, item: Some(ItemId(1)) };
+    answering::trouble(&mut patient.folder, &at("11-25T10:30"), &wrong).expect("always possible");
     assert_eq!(due(&mut patient, "11-25T11:00"), None, "held back");
 }
 
@@ -81,11 +84,11 @@ fn what_is_done_left_out_or_held_back_is_not_announced() {
 fn a_click_on_an_old_notification_changes_nothing() {
     let mut patient = Patient::new();
     let nine = due(&mut patient, "11-25T09:00").expect("nine o'clock");
-    let ask = SlotAsk { plan: patient.plan, slot: slot(1, 0) };
-    today::did_it(&mut patient.house, &at("11-25T09:02"), &ask).expect("open");
+    let request = SlotRequest { plan: patient.plan, slot: slot(1, 0) };
+    today::did_it(&mut patient.folder, &at("11-25T09:02"), &request).expect("open");
     let before = patient.bytes();
-    for choice in [Choice::PutOff, Choice::LeaveOut] {
-        reminding::choose(&mut patient.house, &at("11-25T09:03"), &nine, choice).expect("no fault");
+    for choice in [Choice::PutOff, Choice::Skip] {
+        due_reminder::choose(&mut patient.folder, &at("11-25T09:03"), &nine, choice).expect("no fault");
     }
     assert!(patient.bytes() == before);
     assert_eq!(mark(&patient, "11-25T09:04", 0), Mark::Done);

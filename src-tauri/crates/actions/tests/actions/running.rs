@@ -6,26 +6,28 @@ use exercises::alarm::Trouble;
 use exercises::history::Mark;
 use exercises::id::{ComplaintId, ItemId};
 use exercises::plan::Leg;
-use exercises::run::{Doing, Held, RunEnd, Share, Trial, TrialEnd};
+use exercises::run::{HoldRecord, RunEnd, Share, Trial, TrialEnd, Work};
 use wire::Failure;
-use wire::patient::{Answer, BeginAsk, LeavingOut, RunScript, RunSnapshot, SealAsk, SlotAsk, TroubleAsk};
+use wire::patient::{
+    BeginRequest, QuestionAnswer, RunScript, RunSnapshot, SealRequest, SkipRequest, SlotRequest, TroubleRequest,
+};
 
 fn begin(patient: &mut Patient, moment: &str, item: u8) -> RunScript {
-    let ask = BeginAsk { plan: patient.plan, item: ItemId(item), step: false };
-    running::begin(&mut patient.house, &at(moment), &ask).expect("nothing holds it back")
+    let request = BeginRequest { plan: patient.plan, item: ItemId(item), step: false };
+    running::begin(&mut patient.folder, &at(moment), &request).expect("nothing holds it back")
 }
 
-fn checkpoint(patient: &mut Patient, moment: &str, script: &RunScript, doing: Doing, end: RunEnd) {
-    let run = exercises::run::Run { doing, end, ..script.run.clone() };
-    running::checkpoint(&mut patient.house, &at(moment), &RunSnapshot { plan: patient.plan, run }).expect("begun here");
+fn checkpoint(patient: &mut Patient, moment: &str, script: &RunScript, work: Work, end: RunEnd) {
+    let run = exercises::run::Run { work, end, ..script.run.clone() };
+    running::checkpoint(&mut patient.folder, &at(moment), &RunSnapshot { plan: patient.plan, run }).expect("begun here");
 }
 
-fn held(times: &[u32]) -> Doing {
-    Doing::Hold(times.iter().map(|held_ms| Held { leg: None, held_ms: *held_ms }).collect())
+fn held(times: &[u32]) -> Work {
+    Work::Hold(times.iter().map(|held_ms| HoldRecord { leg: None, held_ms: *held_ms }).collect())
 }
 
 fn mark(patient: &Patient, moment: &str, number: u8) -> Mark {
-    let page = today::page(&patient.house, &at(moment)).expect("a page");
+    let page = today::page(&patient.folder, &at(moment)).expect("a page");
     page.string.iter().find(|knot| knot.slot == slot(1, number)).expect("a slot of the day").mark
 }
 
@@ -69,7 +71,7 @@ fn a_run_nobody_began_is_refused() {
     script.run.id = exercises::id::RunId(99);
     let before = patient.bytes();
     let snapshot = RunSnapshot { plan: patient.plan, run: script.run };
-    let refused = running::checkpoint(&mut patient.house, &at("11-25T09:03"), &snapshot);
+    let refused = running::checkpoint(&mut patient.folder, &at("11-25T09:03"), &snapshot);
     assert_eq!(refused, Err(Failure::NoSuchItem));
     assert!(patient.bytes() == before);
 }
@@ -79,25 +81,28 @@ fn a_run_nobody_began_is_refused() {
 fn an_endless_run_does_not_spoil_the_log() {
     let mut patient = Patient::new();
     let script = begin(&mut patient, "11-25T19:31", 2);
-    let Doing::Balance(mut balance) = script.run.doing.clone() else { panic!("a balance item") };
+    let Work::Balance(mut balance) = script.run.work.clone() else { panic!("a balance item") };
     balance.trials = vec![Trial { leg: Leg::Left, held_ms: 900, end: TrialEnd::Touch }; 2000];
-    checkpoint(&mut patient, "11-25T19:50", &script, Doing::Balance(balance), RunEnd::Completed);
+    checkpoint(&mut patient, "11-25T19:50", &script, Work::Balance(balance), RunEnd::Completed);
     let mut patient = patient.restarted();
-    today::page(&patient.house, &at("11-25T20:00")).expect("the log is readable");
-    let ask = SealAsk { plan: patient.plan, from: None, until: at("11-25T20:00").now.date(), note: None };
+    today::page(&patient.folder, &at("11-25T20:00")).expect("the log is readable");
+    let request = SealRequest { plan: patient.plan, from: None, until: at("11-25T20:00").now.date(), note: None };
     let out = patient.dir.path().join("x.age");
-    sealing::seal(&mut patient.house, &at("11-25T20:00"), &ask, Some(&out)).expect("it can be handed over");
+    sealing::seal(&mut patient.folder, &at("11-25T20:00"), &request, Some(&out)).expect("it can be handed over");
 }
 
 #[test]
 fn something_wrong_holds_back_what_it_must_until_a_newer_card() {
     let mut patient = Patient::new();
-    let wrong = TroubleAsk { plan: patient.plan, trouble: Trouble::Fell, item: Some(ItemId(2)) };
-    answering::trouble(&mut patient.house, &at("11-25T19:40"), &wrong).expect("always possible");
+    let wrong = TroubleRequest { plan: patient.plan, trouble: Trouble::Fell, item: Some(ItemId(2)) };
+    answering::trouble(&mut patient.folder, &at("11-25T19:40"), &wrong).expect("always possible");
     let mut patient = patient.restarted();
     let before = patient.bytes();
-    let ask = BeginAsk { plan: patient.plan, item: ItemId(2), step: false };
-    assert_eq!(running::begin(&mut patient.house, &at("11-26T08:00"), &ask).err(), Some(Failure::HeldBack(Trouble::Fell)));
+    let request = BeginRequest { plan: patient.plan, item: ItemId(2), step: false };
+    assert_eq!(
+        running::begin(&mut patient.folder, &at("11-26T08:00"), &request).err(),
+        Some(Failure::Paused(Trouble::Fell))
+    );
     assert!(patient.bytes() == before);
     begin(&mut patient, "11-26T09:00", 1);
 }
@@ -108,23 +113,23 @@ fn answers_and_slots_that_the_plan_does_not_have_are_refused() {
     let plan = patient.plan;
     let before = patient.bytes();
     let now = at("11-25T12:30");
-    let house = &mut patient.house;
-    let pain = |complaint, score| Answer::Pain { plan, complaint: ComplaintId(complaint), score, after: None };
-    assert_eq!(answering::answer(house, &now, &pain(1, 11)).err(), Some(Failure::OutOfRange { least: 0, most: 10 }));
-    assert_eq!(answering::answer(house, &now, &pain(7, 3)).err(), Some(Failure::NoSuchItem));
+    let folder = &mut patient.folder;
+    let pain = |complaint, score| QuestionAnswer::Pain { plan, complaint: ComplaintId(complaint), score, after: None };
+    assert_eq!(answering::answer(folder, &now, &pain(1, 11)).err(), Some(Failure::OutOfRange { least: 0, most: 10 }));
+    assert_eq!(answering::answer(folder, &now, &pain(7, 3)).err(), Some(Failure::NoSuchItem));
     let no_slot = [slot(1, 9), slot(9, 0), slot(2, 0)];
     for slot in no_slot {
-        let ask = SlotAsk { plan, slot };
-        assert_eq!(today::put_off(house, &now, &ask).err(), Some(Failure::NoSuchSlot), "{slot:?}");
-        assert_eq!(today::did_it(house, &now, &ask).err(), Some(Failure::NoSuchSlot), "{slot:?}");
-        let ask = LeavingOut { plan, slot, reason: exercises::log::Barrier::NoTime };
-        assert_eq!(today::leave_out(house, &now, &ask).err(), Some(Failure::NoSuchSlot), "{slot:?}");
+        let request = SlotRequest { plan, slot };
+        assert_eq!(today::put_off(folder, &now, &request).err(), Some(Failure::NoSuchSlot), "{slot:?}");
+        assert_eq!(today::did_it(folder, &now, &request).err(), Some(Failure::NoSuchSlot), "{slot:?}");
+        let request = SkipRequest { plan, slot, reason: exercises::log::Barrier::NoTime };
+        assert_eq!(today::skip(folder, &now, &request).err(), Some(Failure::NoSuchSlot), "{slot:?}");
     }
-    let not_yet = SlotAsk { plan, slot: slot(1, 8) };
-    assert_eq!(today::did_it(house, &now, &not_yet).err(), Some(Failure::NoSuchSlot), "17:00 has not come");
-    let timed = SlotAsk { plan, slot: slot(2, 1) };
+    let not_yet = SlotRequest { plan, slot: slot(1, 8) };
+    assert_eq!(today::did_it(folder, &now, &not_yet).err(), Some(Failure::NoSuchSlot), "17:00 has not come");
+    let timed = SlotRequest { plan, slot: slot(2, 1) };
     assert_eq!(
-        today::did_it(house, &at("11-25T19:40"), &timed).err(),
+        today::did_it(folder, &at("11-25T19:40"), &timed).err(),
         Some(Failure::NoSuchSlot),
         "a trial's time is its result"
     );
@@ -134,10 +139,10 @@ fn answers_and_slots_that_the_plan_does_not_have_are_refused() {
 #[test]
 fn opening_the_program_is_one_record_a_day() {
     let mut patient = Patient::new();
-    patient.house.situation(&at("11-26T08:00")).expect("a folder with a plan");
+    patient.folder.app_state(&at("11-26T08:00")).expect("a folder with a plan");
     let once = patient.bytes();
     for moment in ["11-26T08:01", "11-26T23:59"] {
-        assert!(patient.house.situation(&at(moment)).expect("a folder with a plan").has_plan);
+        assert!(patient.folder.app_state(&at(moment)).expect("a folder with a plan").has_plan);
     }
     assert!(patient.bytes() == once);
 }

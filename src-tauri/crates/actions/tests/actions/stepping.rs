@@ -4,11 +4,11 @@ use crate::people::{Patient, at, clinic, example, issue};
 use actions::patient::{running, taking, today};
 use exercises::catalogue::Dose;
 use exercises::id::ItemId;
-use exercises::run::{Doing, Held, RunEnd};
+use exercises::run::{HoldRecord, RunEnd, Work};
 use exercises::suggest::Step;
 use exercises::today::TodayItem;
 use wire::Failure;
-use wire::patient::{BeginAsk, CardSource, RunSnapshot, TakeAsk};
+use wire::patient::{BeginRequest, CardSource, RunSnapshot, TakeCardRequest};
 
 /// A patient whose plan asks for the hourly hold alone, without complaints, and may or may not step.
 fn patient(may_step: bool) -> Patient {
@@ -19,32 +19,32 @@ fn patient(may_step: bool) -> Patient {
     plan.items[0].may_step = may_step;
     let mut patient = Patient::without_card();
     let text = issue(&mut clinic(patient.dir.path()), &at("11-25T08:00"), plan, &patient.dir.path().join("card"));
-    let ask = TakeAsk { source: CardSource::Text(text), agreed: Vec::new() };
-    taking::take(&mut patient.house, &at("11-25T08:40"), &ask).expect("a good card");
-    patient.plan = actions::patient::plans::one(&patient.house, None).expect("taken").plan().id;
+    let request = TakeCardRequest { source: CardSource::Text(text), agreed: Vec::new() };
+    taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a good card");
+    patient.plan = actions::patient::plans::one(&patient.folder, None).expect("taken").plan().id;
     patient
 }
 
-fn ask(patient: &Patient, step: bool) -> BeginAsk {
-    BeginAsk { plan: patient.plan, item: ItemId(1), step }
+fn request(patient: &Patient, step: bool) -> BeginRequest {
+    BeginRequest { plan: patient.plan, item: ItemId(1), step }
 }
 
 /// Every hold of a day, to the end.
 fn whole_day(patient: &mut Patient, day: &str) {
     for hour in 9..=17 {
         let moment = at(&format!("{day}T{hour:02}:02"));
-        let ask = ask(patient, false);
-        let script = running::begin(&mut patient.house, &moment, &ask).expect("nothing holds it back");
+        let request = request(patient, false);
+        let script = running::begin(&mut patient.folder, &moment, &request).expect("nothing holds it back");
         let Dose::Hold { repetitions, hold_s, .. } = script.run.dose else { panic!("a hold") };
-        let held = Held { leg: None, held_ms: u32::from(hold_s) * 1000 };
-        let doing = Doing::Hold(vec![held; repetitions.into()]);
-        let run = exercises::run::Run { doing, end: RunEnd::Completed, ..script.run };
-        running::checkpoint(&mut patient.house, &moment, &RunSnapshot { plan: patient.plan, run }).expect("begun here");
+        let held = HoldRecord { leg: None, held_ms: u32::from(hold_s) * 1000 };
+        let work = Work::Hold(vec![held; repetitions.into()]);
+        let run = exercises::run::Run { work, end: RunEnd::Completed, ..script.run };
+        running::checkpoint(&mut patient.folder, &moment, &RunSnapshot { plan: patient.plan, run }).expect("begun here");
     }
 }
 
 fn item(patient: &Patient, moment: &str) -> TodayItem {
-    today::page(&patient.house, &at(moment)).expect("a page").items.remove(0)
+    today::page(&patient.folder, &at(moment)).expect("a page").items.remove(0)
 }
 
 #[test]
@@ -57,8 +57,8 @@ fn a_step_is_offered_taken_and_then_in_use() {
     let step = offered.step.as_ref().and_then(|step| step.offered(&offered.item)).expect("met twice");
     assert_eq!(*step, Step::HoldSeconds(5));
     let Dose::Hold { hold_s: before, .. } = offered.item.dose else { panic!("a hold") };
-    let ask = ask(&patient, true);
-    let script = running::begin(&mut patient.house, &at("11-27T09:01"), &ask).expect("it is offered");
+    let request = request(&patient, true);
+    let script = running::begin(&mut patient.folder, &at("11-27T09:01"), &request).expect("it is offered");
     let Dose::Hold { hold_s: after, .. } = script.run.dose else { panic!("a hold") };
     assert_eq!(after, before + 5);
     let patient = patient.restarted();
@@ -73,8 +73,8 @@ fn without_the_clinicians_leave_nothing_is_offered_and_a_press_is_refused() {
     whole_day(&mut patient, "11-26");
     assert_eq!(item(&patient, "11-27T08:55").step, None);
     let before = patient.bytes();
-    let ask = ask(&patient, true);
-    let refused = running::begin(&mut patient.house, &at("11-27T09:01"), &ask);
+    let request = request(&patient, true);
+    let refused = running::begin(&mut patient.folder, &at("11-27T09:01"), &request);
     assert_eq!(refused.err(), Some(Failure::NoSuchItem));
     assert!(patient.bytes() == before);
 }

@@ -1,7 +1,7 @@
 //! What stands on a card, as CBOR. The keys are frozen: a new part takes a new key, an old key is never used again.
 
 use super::items::{ActivityOut, AftercareOut, BaselineOut, ClearedOut, ComplaintOut, ItemOut};
-use super::{Card, CardFault, MOST_CONTENTS, MOST_OWN, PairingSecret, dictionary};
+use super::{Card, CardFault, MAX_CONTENTS, MAX_OWN, PairingSecret, dictionary};
 use crate::cbor::{Malformed, MapIn, MapOut};
 use crate::codes::{Code, Coded};
 use crate::packed::{UnpackFault, pack, unpack};
@@ -11,9 +11,9 @@ use exercises::plan::{MAX_ITEMS, MAX_NAMED, Plan, Risk};
 use std::collections::BTreeSet;
 
 /// Most stance baselines, and most lines of aftercare.
-const MOST_LINES: usize = 8;
+const MAX_LINES: usize = 8;
 /// Most alarms that one card clears.
-const MOST_CLEARED: usize = 32;
+const MAX_CLEARED: usize = 32;
 
 impl From<Malformed> for CardFault {
     fn from(Malformed(field): Malformed) -> CardFault {
@@ -31,8 +31,8 @@ pub(super) fn write(card: &Card) -> Result<Vec<u8>, CardFault> {
     write_plan(&mut map, plan)?;
     map.put_list(13, "own exercises", own)?;
     let plain = map.finish();
-    if plain.len() > MOST_CONTENTS {
-        return Err(CardFault::TooBig { most: MOST_CONTENTS });
+    if plain.len() > MAX_CONTENTS {
+        return Err(CardFault::TooBig { most: MAX_CONTENTS });
     }
     let packed = pack(dictionary::VERSION_1, &plain);
     let secret = pairing_secret.expose_the_secret_bytes();
@@ -78,8 +78,8 @@ fn rows<'a, T, Row: From<&'a T>>(parts: &'a [T]) -> Vec<Row> {
 /// Reads what [`write`] wrote, passing over keys that it does not know.
 pub(super) fn read(contents: &[u8]) -> Result<Card, CardFault> {
     let (fixed, packed) = contents.split_at_checked(FIXED).ok_or(Malformed("contents"))?;
-    let plain = unpack(dictionary::VERSION_1, packed, MOST_CONTENTS).map_err(|fault| match fault {
-        UnpackFault::TooBig => CardFault::TooBig { most: MOST_CONTENTS },
+    let plain = unpack(dictionary::VERSION_1, packed, MAX_CONTENTS).map_err(|fault| match fault {
+        UnpackFault::TooBig => CardFault::TooBig { most: MAX_CONTENTS },
         UnpackFault::Broken => CardFault::Malformed { field: "packing" },
     })?;
     let map = MapIn::split(&plain, "contents")?;
@@ -88,7 +88,7 @@ pub(super) fn read(contents: &[u8]) -> Result<Card, CardFault> {
         verify_key: part(fixed, 8),
         recipient: part(fixed, 40),
         pairing_secret: PairingSecret::new(part(fixed, 72)),
-        own: map.list::<String, MOST_OWN>(13, "own exercises")?,
+        own: map.list::<String, MAX_OWN>(13, "own exercises")?,
     })
 }
 
@@ -101,9 +101,9 @@ fn read_plan(map: &MapIn<'_>, id: PlanId) -> Result<Plan, Malformed> {
     let items = map.list::<ItemOut, MAX_ITEMS>(7, "items")?;
     let complaints = map.list::<ComplaintOut, MAX_NAMED>(8, "complaints")?;
     let activities = map.list::<ActivityOut, MAX_NAMED>(9, "activities")?;
-    let baselines = map.list::<BaselineOut, MOST_LINES>(10, "baselines")?;
-    let aftercare = map.list::<AftercareOut, MOST_LINES>(11, "aftercare")?;
-    let cleared = map.list::<ClearedOut, MOST_CLEARED>(12, "cleared")?;
+    let baselines = map.list::<BaselineOut, MAX_LINES>(10, "baselines")?;
+    let aftercare = map.list::<AftercareOut, MAX_LINES>(11, "aftercare")?;
+    let cleared = map.list::<ClearedOut, MAX_CLEARED>(12, "cleared")?;
     Ok(Plan {
         id,
         revision: map.need(0, "revision")?,
@@ -141,7 +141,7 @@ mod tests {
         let card = include_bytes!("../../tests/frozen/card-1.bin");
         let contents = super::super::envelope::open(card).expect("a whole card").contents;
         let (fixed, packed) = contents.split_first_chunk().expect("the fixed part");
-        (*fixed, unpack(dictionary::VERSION_1, packed, MOST_CONTENTS).expect("packed"))
+        (*fixed, unpack(dictionary::VERSION_1, packed, MAX_CONTENTS).expect("packed"))
     }
 
     fn read_plain(plain: &[u8]) -> Result<Card, CardFault> {
@@ -154,7 +154,7 @@ mod tests {
         let (fixed, plain) = frozen();
         let again = write(&read_plain(&plain).expect("a card")).expect("a card");
         assert_eq!(again[..FIXED], fixed);
-        assert_eq!(unpack(dictionary::VERSION_1, &again[FIXED..], MOST_CONTENTS), Ok(plain));
+        assert_eq!(unpack(dictionary::VERSION_1, &again[FIXED..], MAX_CONTENTS), Ok(plain));
     }
 
     #[test]

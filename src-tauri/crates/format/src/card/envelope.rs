@@ -12,7 +12,7 @@ const PREFIX: &[u8] = b"carryover/plan-card\0";
 const HEAD: usize = 12;
 const SIGNATURE: usize = 64;
 /// Most bytes of a card: its length is written in two bytes.
-pub(super) const MOST_BYTES: usize = HEAD + u16::MAX as usize;
+pub(super) const MAX_BYTES: usize = HEAD + u16::MAX as usize;
 
 /// A card taken apart.
 pub(super) struct Opened<'b> {
@@ -34,7 +34,7 @@ pub(super) fn sealed_len(message: &[u8]) -> usize {
     HEAD + message.len() - PREFIX.len() - 2 + SIGNATURE
 }
 
-/// The whole card of a message that [`sealed_len`] finds no longer than [`MOST_BYTES`].
+/// The whole card of a message that [`sealed_len`] finds no longer than [`MAX_BYTES`].
 pub(super) fn seal(message: &[u8], signature: &[u8; SIGNATURE]) -> Vec<u8> {
     let (kind, contents) = message[PREFIX.len()..].split_at(2);
     let rest = [contents, signature.as_slice()].concat();
@@ -45,8 +45,8 @@ pub(super) fn seal(message: &[u8], signature: &[u8; SIGNATURE]) -> Vec<u8> {
 
 /// Takes a card apart and tells apart what can have happened to it.
 pub(super) fn open(bytes: &[u8]) -> Result<Opened<'_>, CardFault> {
-    if bytes.len() > MOST_BYTES {
-        return Err(CardFault::TooBig { most: MOST_BYTES });
+    if bytes.len() > MAX_BYTES {
+        return Err(CardFault::TooBig { most: MAX_BYTES });
     }
     let Some((head, rest)) = bytes.split_at_checked(HEAD) else { return Err(headless(bytes)) };
     if head[..4] != MAGIC {
@@ -167,6 +167,6 @@ mod tests {
     fn ten_megabytes_are_refused_by_their_length() {
         let mut big = card();
         big.resize(10_000_000, b'x');
-        assert_eq!(fault(&big), Some(CardFault::TooBig { most: MOST_BYTES }));
+        assert_eq!(fault(&big), Some(CardFault::TooBig { most: MAX_BYTES }));
     }
 }

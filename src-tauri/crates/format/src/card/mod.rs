@@ -35,13 +35,13 @@ pub use text::{from_text, to_text};
 /// The newest version that this program writes and reads.
 pub const VERSION: u8 = 1;
 /// Most bytes of a card.
-pub const MOST_BYTES: usize = envelope::MOST_BYTES;
+pub const MAX_BYTES: usize = envelope::MAX_BYTES;
 /// Most characters of a card as text, with room for line breaks.
-pub const MOST_TEXT: usize = 110_000;
+pub const MAX_TEXT: usize = 110_000;
 /// Most bytes of the contents, unpacked.
-pub const MOST_CONTENTS: usize = 64 * 1024;
+pub const MAX_CONTENTS: usize = 64 * 1024;
 /// Most exercises of the clinic's own on one card.
-pub const MOST_OWN: usize = exercises::plan::MAX_ITEMS;
+pub const MAX_OWN: usize = exercises::plan::MAX_ITEMS;
 
 /// What a card carries.
 ///
@@ -175,8 +175,8 @@ pub fn payload(card: &Card) -> Result<Payload, CardFault> {
     let contents = contents::write(card)?;
     contents::read(&contents)?;
     let message = envelope::message(&contents);
-    if envelope::sealed_len(&message) > MOST_BYTES {
-        return Err(CardFault::TooBig { most: MOST_BYTES });
+    if envelope::sealed_len(&message) > MAX_BYTES {
+        return Err(CardFault::TooBig { most: MAX_BYTES });
     }
     Ok(Payload { message })
 }
@@ -200,8 +200,8 @@ pub fn open(bytes: &[u8]) -> Result<Unverified, CardFault> {
 /// # Errors
 /// [`CardFault`] tells what the bytes are instead.
 pub fn read(file: &[u8]) -> Result<Unverified, CardFault> {
-    if file.len() > MOST_TEXT {
-        return Err(CardFault::TooBig { most: MOST_TEXT });
+    if file.len() > MAX_TEXT {
+        return Err(CardFault::TooBig { most: MAX_TEXT });
     }
     match std::str::from_utf8(file) {
         Ok(text) => open(&from_text(text)?),

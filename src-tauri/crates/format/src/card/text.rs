@@ -4,7 +4,7 @@
 //! bytes never ends in a space (a group's last character stays under 33 or 6 of 45), so white space around it may go; line
 //! breaks that a mail program put in may go as well.
 
-use super::{CardFault, MOST_TEXT, envelope};
+use super::{CardFault, MAX_TEXT, envelope};
 
 /// Stands before the card, with a space.
 const WORD: &str = "CARRYOVER ";
@@ -23,8 +23,8 @@ pub fn to_text(card: &[u8]) -> String {
 /// missing within a group of characters, [`CardFault::Surplus`] where other text follows, [`CardFault::Damaged`] for
 /// characters that do not go together.
 pub fn from_text(text: &str) -> Result<Vec<u8>, CardFault> {
-    if text.len() > MOST_TEXT {
-        return Err(CardFault::TooBig { most: MOST_TEXT });
+    if text.len() > MAX_TEXT {
+        return Err(CardFault::TooBig { most: MAX_TEXT });
     }
     let text = text.trim_start_matches('\u{FEFF}').trim();
     let Some(groups) = text.strip_prefix(WORD) else {
@@ -118,6 +118,6 @@ mod tests {
     #[test]
     fn ten_megabytes_of_text_are_refused_by_their_length() {
         let big = format!("{WORD}{}", "A".repeat(10_000_000));
-        assert_eq!(from_text(&big), Err(CardFault::TooBig { most: MOST_TEXT }));
+        assert_eq!(from_text(&big), Err(CardFault::TooBig { most: MAX_TEXT }));
     }
 }

@@ -1,6 +1,6 @@
 //! An exercise from its table: heads, dose and ladders. Figure and texts are read next door.
 
-use super::fault::Trouble;
+use super::fault::FaultKind;
 use super::figure;
 use super::names::{ARMS, EYES, FACTORS, FEET, KINDS, REGIONS, SIDES, SURFACES};
 use super::table::{Item, Table};
@@ -43,7 +43,7 @@ fn id<T>(item: &Item, new: impl Fn(String) -> Result<T, IdFault>) -> Option<T> {
     match new(item.text()?.to_owned()) {
         Ok(id) => Some(id),
         Err(fault) => {
-            item.fault(Trouble::BadId(fault));
+            item.fault(FaultKind::BadId(fault));
             None
         }
     }
@@ -117,7 +117,7 @@ fn once<T: Ord + Clone + ToString>(table: &Table, id: &Option<T>, seen: &mut BTr
     if let Some(id) = id
         && !seen.insert(id.clone())
     {
-        table.fault("id", Trouble::Duplicate { id: id.to_string() });
+        table.fault("id", FaultKind::Duplicate { id: id.to_string() });
     }
 }
 
@@ -130,7 +130,7 @@ fn rung(table: &Table, kind: Option<Kind>, base: Option<&Figure>, seen: &mut BTr
     let feet = table.optional("feet").map(|item| item.word(FEET));
     let arms = table.optional("arms").map(|item| item.word(ARMS));
     if kind == Some(Kind::Balance) && (surface.is_none() || eyes.is_none()) {
-        table.fault("", Trouble::BalanceNeeds);
+        table.fault("", FaultKind::BalanceNeeds);
     }
     let texts = table.table("text").and_then(|table| by_language(&table, rung_texts));
     let own = table.optional("figure").map(|item| item.table().and_then(|table| figure::changed(&table, base)));

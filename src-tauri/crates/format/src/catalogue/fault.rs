@@ -14,13 +14,13 @@ pub struct Fault {
     /// The field, as in `ladder 1, rung 2, id`; empty for the file as a whole.
     pub field: String,
     /// What is wrong there.
-    pub trouble: Trouble,
+    pub kind: FaultKind,
 }
 
 /// What is wrong at one place of an exercise file.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[non_exhaustive]
-pub enum Trouble {
+pub enum FaultKind {
     /// The file is larger than what is read at all.
     TooLarge {
         /// Its size in bytes.
@@ -102,50 +102,50 @@ impl fmt::Display for Fault {
         if !self.field.is_empty() {
             write!(f, "{}: ", self.field)?;
         }
-        self.trouble.fmt(f)
+        self.kind.fmt(f)
     }
 }
 
 impl core::error::Error for Fault {}
 
-impl fmt::Display for Trouble {
+impl fmt::Display for FaultKind {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Trouble::TooLarge { bytes, max } => {
+            FaultKind::TooLarge { bytes, max } => {
                 write!(f, "the file has {bytes} bytes; at most {max} are read")
             }
-            Trouble::NotToml { message } => write!(f, "not TOML: {message}"),
-            Trouble::Missing => f.write_str("this field is missing"),
-            Trouble::Unknown { allowed } => write!(f, "no such field; allowed here: {}", allowed.join(", ")),
-            Trouble::WrongType { expected, found } => write!(f, "{found} stands here; {expected} belongs here"),
-            Trouble::NotOneOf { found, allowed } => {
+            FaultKind::NotToml { message } => write!(f, "not TOML: {message}"),
+            FaultKind::Missing => f.write_str("this field is missing"),
+            FaultKind::Unknown { allowed } => write!(f, "no such field; allowed here: {}", allowed.join(", ")),
+            FaultKind::WrongType { expected, found } => write!(f, "{found} stands here; {expected} belongs here"),
+            FaultKind::NotOneOf { found, allowed } => {
                 write!(f, "\"{found}\" is not known; allowed here: {}", allowed.join(", "))
             }
-            Trouble::OutOfRange(out) => out_of_range(out, f),
-            Trouble::Angle { joint, degrees } => {
+            FaultKind::OutOfRange(out) => out_of_range(out, f),
+            FaultKind::Angle { joint, degrees } => {
                 let (min, max) = joint.range();
                 write!(f, "{degrees} degrees are out of reach; {} takes {min} to {max}", joint.name())
             }
-            Trouble::NoSuchJoint { found } => {
+            FaultKind::NoSuchJoint { found } => {
                 let names: Vec<_> = Joint::ALL.iter().map(|joint| joint.name()).collect();
                 write!(f, "\"{found}\" is no joint; the joints are {}", names.join(", "))
             }
-            Trouble::BadId(fault) => write!(f, "{fault}; an id is 1 to 32 small letters, digits and single hyphens"),
-            Trouble::Duplicate { id } => write!(f, "\"{id}\" stands twice; once is enough"),
-            Trouble::MissingLanguage { lang } => {
+            FaultKind::BadId(fault) => write!(f, "{fault}; an id is 1 to 32 small letters, digits and single hyphens"),
+            FaultKind::Duplicate { id } => write!(f, "\"{id}\" stands twice; once is enough"),
+            FaultKind::MissingLanguage { lang } => {
                 write!(f, "not written in \"{}\"; every exercise is written in {}", lang.code(), languages())
             }
-            Trouble::ListsDiffer { here, first } => {
+            FaultKind::ListsDiffer { here, first } => {
                 write!(f, "{here} lines here, but {first} in the first language; both say the same")
             }
-            Trouble::UnprintableText { character } => {
+            FaultKind::UnprintableText { character } => {
                 write!(
                     f,
                     "the character U+{:04X} cannot be shown; plain text on one line belongs here",
                     u32::from(*character)
                 )
             }
-            Trouble::BalanceNeeds => {
+            FaultKind::BalanceNeeds => {
                 f.write_str("every rung of a balance exercise names its surface and whether the eyes are open or closed")
             }
         }

@@ -1,6 +1,6 @@
 //! A figure from its table: view, furniture, contacts, positions, arrows.
 
-use super::fault::Trouble;
+use super::fault::FaultKind;
 use super::names::{CONTACTS, FURNITURE, LANDMARKS, Names, VIEWS};
 use super::table::{Item, Table};
 use exercises::catalogue::{Arrow, Figure, Joint, Pose, Quantity};
@@ -61,7 +61,7 @@ fn words<T: Copy + PartialEq>(table: &Table, field: &str, names: Names<T>) -> Op
         match item.word(names) {
             Some(word) if words.contains(&word) => {
                 let id = item.text().unwrap_or_default().to_owned();
-                item.fault(Trouble::Duplicate { id });
+                item.fault(FaultKind::Duplicate { id });
             }
             word => words.extend(word),
         }
@@ -89,7 +89,7 @@ fn pose(table: &Table) -> Option<Pose> {
 fn joint(table: &Table, name: &str) -> Option<Joint> {
     let joint = Joint::from_name(name);
     if joint.is_none() {
-        table.fault(name, Trouble::NoSuchJoint { found: name.chars().take(40).collect() });
+        table.fault(name, FaultKind::NoSuchJoint { found: name.chars().take(40).collect() });
     }
     joint
 }
@@ -100,7 +100,7 @@ fn angle(joint: Joint, item: &Item) -> Option<(Joint, i16)> {
     match i16::try_from(degrees) {
         Ok(angle) if (min..=max).contains(&angle) => Some((joint, angle)),
         _ => {
-            item.fault(Trouble::Angle { joint, degrees });
+            item.fault(FaultKind::Angle { joint, degrees });
             None
         }
     }

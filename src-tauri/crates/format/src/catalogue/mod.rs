@@ -11,7 +11,7 @@ mod table;
 mod texts;
 
 pub use embedded::{FILES, embedded};
-pub use fault::{Fault, Trouble};
+pub use fault::{Fault, FaultKind};
 
 use exercises::catalogue::Exercise;
 use std::cell::RefCell;
@@ -28,14 +28,14 @@ pub const MAX_BYTES: usize = 64 * 1024;
 pub fn read(file_name: &str, text: &str) -> Result<Exercise, Vec<Fault>> {
     let page = Page { file: file_name, text, faults: RefCell::default() };
     if text.len() > MAX_BYTES {
-        page.fault(0, "", Trouble::TooLarge { bytes: text.len(), max: MAX_BYTES });
+        page.fault(0, "", FaultKind::TooLarge { bytes: text.len(), max: MAX_BYTES });
         return Err(page.faults.into_inner());
     }
     let top = match DeTable::parse(text) {
         Ok(top) => top,
         Err(error) => {
             let at = error.span().map_or(0, |span| span.start);
-            page.fault(at, "", Trouble::NotToml { message: error.message().to_owned() });
+            page.fault(at, "", FaultKind::NotToml { message: error.message().to_owned() });
             return Err(page.faults.into_inner());
         }
     };

@@ -2,7 +2,7 @@
 //!
 //! Every method gives the value or notes the fault and gives `None`, so that one reading finds all faults of a file.
 
-use super::fault::{Fault, Trouble};
+use super::fault::{Fault, FaultKind};
 use super::names::Names;
 use core::ops::Range;
 use exercises::catalogue::{OutOfRange, Quantity};
@@ -23,8 +23,8 @@ impl Page<'_> {
         1 + before.iter().filter(|&&byte| byte == b'\n').count()
     }
 
-    pub fn fault(&self, at: usize, field: &str, trouble: Trouble) {
-        let fault = Fault { file: self.file.to_owned(), line: self.line(at), field: field.to_owned(), trouble };
+    pub fn fault(&self, at: usize, field: &str, kind: FaultKind) {
+        let fault = Fault { file: self.file.to_owned(), line: self.line(at), field: field.to_owned(), kind };
         self.faults.borrow_mut().push(fault);
     }
 }
@@ -49,17 +49,17 @@ pub(super) struct Item<'a> {
 
 impl<'a> Table<'a> {
     /// Notes a fault at a field of this table, or at its head if the field is not there.
-    pub fn fault(&self, field: &str, trouble: Trouble) {
+    pub fn fault(&self, field: &str, kind: FaultKind) {
         let at =
             self.map.iter().find(|(key, _)| key.get_ref() == field).map_or(self.span.start, |(key, _)| key.span().start);
-        self.page.fault(at, &self.path_of(field), trouble);
+        self.page.fault(at, &self.path_of(field), kind);
     }
 
     /// Notes a fault for every field that is not in `allowed`.
     pub fn only(&self, allowed: &[&'static str]) {
         for key in self.map.keys().filter(|key| !allowed.contains(&key.get_ref().as_ref())) {
-            let trouble = Trouble::Unknown { allowed: allowed.to_vec() };
-            self.page.fault(key.span().start, &self.path_of(key.get_ref()), trouble);
+            let kind = FaultKind::Unknown { allowed: allowed.to_vec() };
+            self.page.fault(key.span().start, &self.path_of(key.get_ref()), kind);
         }
     }
 
@@ -71,7 +71,7 @@ impl<'a> Table<'a> {
     pub fn required(&self, field: &str) -> Option<Item<'a>> {
         let item = self.optional(field);
         if item.is_none() {
-            self.fault(field, Trouble::Missing);
+            self.fault(field, FaultKind::Missing);
         }
         item
     }
@@ -117,8 +117,8 @@ impl<'a> Item<'a> {
         Self { page, path, span: value.span(), value: value.get_ref() }
     }
 
-    pub fn fault(&self, trouble: Trouble) {
-        self.page.fault(self.span.start, &self.path, trouble);
+    pub fn fault(&self, kind: FaultKind) {
+        self.page.fault(self.span.start, &self.path, kind);
     }
 
     fn wrong_type<T>(&self, expected: &'static str) -> Option<T> {
@@ -131,7 +131,7 @@ impl<'a> Item<'a> {
             DeValue::Array(_) => "a list",
             DeValue::Table(_) => "a table",
         };
-        self.fault(Trouble::WrongType { expected, found });
+        self.fault(FaultKind::WrongType { expected, found });
         None
     }
 
@@ -148,7 +148,7 @@ impl<'a> Item<'a> {
         match quantity.check(self.whole()?) {
             Ok(value) => Some(value),
             Err(out) => {
-                self.fault(Trouble::OutOfRange(out));
+                self.fault(FaultKind::OutOfRange(out));
                 None
             }
         }
@@ -172,12 +172,12 @@ impl<'a> Item<'a> {
     pub fn line(&self, quantity: Quantity) -> Option<String> {
         let line = self.text()?.trim();
         if let Some(character) = line.chars().find(|&c| unprintable(c)) {
-            self.fault(Trouble::UnprintableText { character });
+            self.fault(FaultKind::UnprintableText { character });
             return None;
         }
         let characters = i64::try_from(line.chars().count()).unwrap_or(i64::MAX);
         if let Err(out) = quantity.check(characters) {
-            self.fault(Trouble::OutOfRange(out));
+            self.fault(FaultKind::OutOfRange(out));
             return None;
         }
         Some(line.to_owned())
@@ -188,7 +188,7 @@ impl<'a> Item<'a> {
         let value = names.iter().find(|(word, _)| *word == found).map(|(_, value)| *value);
         if value.is_none() {
             let allowed = names.iter().map(|(word, _)| *word).collect();
-            self.fault(Trouble::NotOneOf { found: found.chars().take(40).collect(), allowed });
+            self.fault(FaultKind::NotOneOf { found: found.chars().take(40).collect(), allowed });
         }
         value
     }
@@ -208,7 +208,7 @@ impl<'a> Item<'a> {
         if let Some(quantity) = count {
             let value = i64::try_from(values.len()).unwrap_or(i64::MAX);
             if quantity.check(value).is_err() {
-                self.fault(Trouble::OutOfRange(OutOfRange { quantity, value }));
+                self.fault(FaultKind::OutOfRange(OutOfRange { quantity, value }));
                 return None;
             }
         }

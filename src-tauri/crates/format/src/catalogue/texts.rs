@@ -1,6 +1,6 @@
 //! What an exercise says, language by language.
 
-use super::fault::Trouble;
+use super::fault::FaultKind;
 use super::table::Table;
 use exercises::catalogue::{Lang, Quantity, Texts};
 use std::collections::BTreeMap;
@@ -12,7 +12,7 @@ pub(super) fn by_language<T>(table: &Table, read: impl Fn(&Table) -> Option<T>) 
     for lang in Lang::ALL {
         match table.optional(lang.code()) {
             Some(item) => texts.extend(item.table().and_then(|table| read(&table)).map(|text| (lang, text))),
-            None => table.fault("", Trouble::MissingLanguage { lang }),
+            None => table.fault("", FaultKind::MissingLanguage { lang }),
         }
     }
     (texts.len() == Lang::ALL.len()).then_some(texts)
@@ -30,7 +30,7 @@ pub(super) fn texts(table: &Table) -> Option<BTreeMap<Lang, Texts>> {
         let fields = ["steps", "mistakes", "cautions", "stop_signs"].into_iter();
         for ((field, here), first) in fields.zip(lists(text)).zip(first).filter(|((_, here), first)| here != first) {
             if let Some(language) = table.table(lang.code()) {
-                language.fault(field, Trouble::ListsDiffer { here, first });
+                language.fault(field, FaultKind::ListsDiffer { here, first });
             }
         }
     }

@@ -3,7 +3,7 @@
 use crate::codes::Code;
 use crate::parts::Date;
 use exercises::correct::Correction;
-use exercises::log::{Barrier, Excuse};
+use exercises::log::{Barrier, DayOffReason};
 use minicbor::{Decode, Encode};
 
 #[derive(Encode, Decode)]
@@ -20,7 +20,7 @@ pub(super) enum CorrectionOut {
     #[n(4)]
     Reason(#[n(0)] Code<Barrier>),
     #[n(5)]
-    Excused(#[n(0)] Date, #[n(1)] Date, #[n(2)] Code<Excuse>),
+    DaysOff(#[n(0)] Date, #[n(1)] Date, #[n(2)] Code<DayOffReason>),
 }
 
 impl From<Correction> for CorrectionOut {
@@ -31,7 +31,7 @@ impl From<Correction> for CorrectionOut {
             Correction::Score(score) => CorrectionOut::Score(score),
             Correction::Settled(settled) => CorrectionOut::Settled(settled),
             Correction::Reason(reason) => CorrectionOut::Reason(Code(reason)),
-            Correction::Excused { from, until, why } => CorrectionOut::Excused(Date(from), Date(until), Code(why)),
+            Correction::DaysOff { from, until, why } => CorrectionOut::DaysOff(Date(from), Date(until), Code(why)),
         }
     }
 }
@@ -44,7 +44,7 @@ impl From<CorrectionOut> for Correction {
             CorrectionOut::Score(score) => Correction::Score(score),
             CorrectionOut::Settled(settled) => Correction::Settled(settled),
             CorrectionOut::Reason(Code(reason)) => Correction::Reason(reason),
-            CorrectionOut::Excused(Date(from), Date(until), Code(why)) => Correction::Excused { from, until, why },
+            CorrectionOut::DaysOff(Date(from), Date(until), Code(why)) => Correction::DaysOff { from, until, why },
         }
     }
 }

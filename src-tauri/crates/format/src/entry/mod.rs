@@ -13,7 +13,7 @@ use crate::parts::{Date, ScheduleOut};
 use correction::CorrectionOut;
 use exercises::alarm::Trouble;
 use exercises::id::{ActivityId, ComplaintId, ItemId, RunId};
-use exercises::log::{Barrier, Excuse, What};
+use exercises::log::{Barrier, DayOffReason, LogEvent};
 use exercises::slots::SlotRef;
 use minicbor::{Decode, Encode};
 use run::RunOut;
@@ -48,7 +48,7 @@ pub(super) struct SlotOut(#[n(0)] pub Date, #[n(1)] pub u8, #[n(2)] pub u8);
 
 #[derive(Encode, Decode)]
 #[cbor(flat)]
-enum WhatOut {
+enum LogEventOut {
     #[n(0)]
     Opened,
     #[n(1)]
@@ -60,9 +60,9 @@ enum WhatOut {
     #[n(4)]
     PutOff(#[n(0)] SlotOut, #[n(1)] u16),
     #[n(5)]
-    LeftOut(#[n(0)] SlotOut, #[n(1)] Code<Barrier>),
+    Skipped(#[n(0)] SlotOut, #[n(1)] Code<Barrier>),
     #[n(6)]
-    Excused(#[n(0)] Date, #[n(1)] Date, #[n(2)] Code<Excuse>),
+    DaysOff(#[n(0)] Date, #[n(1)] Date, #[n(2)] Code<DayOffReason>),
     #[n(7)]
     Pain(#[n(0)] u8, #[n(1)] u8, #[n(2)] Option<u32>),
     #[n(8)]
@@ -95,9 +95,9 @@ impl From<SlotOut> for SlotRef {
 ///
 /// # Panics
 /// Never for entries made by this program: their dates lie between 2020 and 2199, which the clock's reader holds.
-pub fn write(what: &What) -> Vec<u8> {
+pub fn write(event: &LogEvent) -> Vec<u8> {
     let mut bytes = vec![LATEST];
-    minicbor::encode(out(what), &mut bytes).expect("dates within 2020 to 2199, and a vector takes every byte");
+    minicbor::encode(out(event), &mut bytes).expect("dates within 2020 to 2199, and a vector takes every byte");
     bytes
 }
 
@@ -105,57 +105,57 @@ pub fn write(what: &What) -> Vec<u8> {
 ///
 /// # Errors
 /// [`EntryFault`] for a newer version or for bytes that are no entry.
-pub fn read(bytes: &[u8]) -> Result<What, EntryFault> {
+pub fn read(bytes: &[u8]) -> Result<LogEvent, EntryFault> {
     match bytes.split_first() {
-        Some((&LATEST, rest)) => minicbor::decode(rest).ok().and_then(what).ok_or(EntryFault::Malformed),
+        Some((&LATEST, rest)) => minicbor::decode(rest).ok().and_then(event).ok_or(EntryFault::Malformed),
         Some((&found, _)) if found > LATEST => Err(EntryFault::Newer { found }),
         _ => Err(EntryFault::Malformed),
     }
 }
 
-fn out(what: &What) -> WhatOut {
-    match what {
-        What::Opened => WhatOut::Opened,
-        What::Taken { revision, agreed } => {
+fn out(event: &LogEvent) -> LogEventOut {
+    match event {
+        LogEvent::Opened => LogEventOut::Opened,
+        LogEvent::Taken { revision, agreed } => {
             let agreed = agreed.iter().map(|(item, schedule)| AgreedOut(item.0, schedule.into()));
-            WhatOut::Taken(*revision, AtMost(agreed.collect()))
+            LogEventOut::Taken(*revision, AtMost(agreed.collect()))
         }
-        What::Run(run) => WhatOut::Run(run.into()),
-        What::Reminded { slot } => WhatOut::Reminded((*slot).into()),
-        What::PutOff { slot, minutes } => WhatOut::PutOff((*slot).into(), *minutes),
-        What::LeftOut { slot, reason } => WhatOut::LeftOut((*slot).into(), Code(*reason)),
-        What::Excused { from, until, why } => WhatOut::Excused(Date(*from), Date(*until), Code(*why)),
-        What::Pain { complaint, score, after } => WhatOut::Pain(complaint.0, *score, after.map(|run| run.0)),
-        What::Settled { complaint, settled } => WhatOut::Settled(complaint.0, *settled),
-        What::Rated { activity, score } => WhatOut::Rated(activity.0, *score),
-        What::Trouble { trouble, item } => WhatOut::Trouble(Code(*trouble), item.map(|item| item.0)),
-        What::Sealed { counter } => WhatOut::Sealed(*counter),
-        What::Sensed { run, trial, sensed, detail } => WhatOut::Sensed(SensedOut::new(*run, *trial, sensed, detail)),
-        What::Corrected { entry, to } => WhatOut::Corrected(*entry, (*to).into()),
+        LogEvent::Run(run) => LogEventOut::Run(run.into()),
+        LogEvent::Reminded { slot } => LogEventOut::Reminded((*slot).into()),
+        LogEvent::PutOff { slot, minutes } => LogEventOut::PutOff((*slot).into(), *minutes),
+        LogEvent::Skipped { slot, reason } => LogEventOut::Skipped((*slot).into(), Code(*reason)),
+        LogEvent::DaysOff { from, until, why } => LogEventOut::DaysOff(Date(*from), Date(*until), Code(*why)),
+        LogEvent::Pain { complaint, score, after } => LogEventOut::Pain(complaint.0, *score, after.map(|run| run.0)),
+        LogEvent::Settled { complaint, settled } => LogEventOut::Settled(complaint.0, *settled),
+        LogEvent::Rated { activity, score } => LogEventOut::Rated(activity.0, *score),
+        LogEvent::Trouble { trouble, item } => LogEventOut::Trouble(Code(*trouble), item.map(|item| item.0)),
+        LogEvent::Sealed { counter } => LogEventOut::Sealed(*counter),
+        LogEvent::Sensed { run, trial, sensed, detail } => LogEventOut::Sensed(SensedOut::new(*run, *trial, sensed, detail)),
+        LogEvent::Corrected { entry, to } => LogEventOut::Corrected(*entry, (*to).into()),
     }
 }
 
-fn what(out: WhatOut) -> Option<What> {
+fn event(out: LogEventOut) -> Option<LogEvent> {
     Some(match out {
-        WhatOut::Opened => What::Opened,
-        WhatOut::Taken(revision, AtMost(agreed)) => {
+        LogEventOut::Opened => LogEvent::Opened,
+        LogEventOut::Taken(revision, AtMost(agreed)) => {
             let agreed = agreed.into_iter().map(|AgreedOut(item, schedule)| Some((ItemId(item), schedule.schedule()?)));
-            What::Taken { revision, agreed: agreed.collect::<Option<_>>()? }
+            LogEvent::Taken { revision, agreed: agreed.collect::<Option<_>>()? }
         }
-        WhatOut::Run(run) => What::Run(run.run()?),
-        WhatOut::Reminded(slot) => What::Reminded { slot: slot.into() },
-        WhatOut::PutOff(slot, minutes) => What::PutOff { slot: slot.into(), minutes },
-        WhatOut::LeftOut(slot, Code(reason)) => What::LeftOut { slot: slot.into(), reason },
-        WhatOut::Excused(Date(from), Date(until), Code(why)) => What::Excused { from, until, why },
-        WhatOut::Pain(complaint, score, after) => {
-            What::Pain { complaint: ComplaintId(complaint), score, after: after.map(RunId) }
+        LogEventOut::Run(run) => LogEvent::Run(run.run()?),
+        LogEventOut::Reminded(slot) => LogEvent::Reminded { slot: slot.into() },
+        LogEventOut::PutOff(slot, minutes) => LogEvent::PutOff { slot: slot.into(), minutes },
+        LogEventOut::Skipped(slot, Code(reason)) => LogEvent::Skipped { slot: slot.into(), reason },
+        LogEventOut::DaysOff(Date(from), Date(until), Code(why)) => LogEvent::DaysOff { from, until, why },
+        LogEventOut::Pain(complaint, score, after) => {
+            LogEvent::Pain { complaint: ComplaintId(complaint), score, after: after.map(RunId) }
         }
-        WhatOut::Settled(complaint, settled) => What::Settled { complaint: ComplaintId(complaint), settled },
-        WhatOut::Rated(activity, score) => What::Rated { activity: ActivityId(activity), score },
-        WhatOut::Trouble(Code(trouble), item) => What::Trouble { trouble, item: item.map(ItemId) },
-        WhatOut::Sealed(counter) => What::Sealed { counter },
-        WhatOut::Sensed(sensed) => sensed.what(),
-        WhatOut::Corrected(entry, to) => What::Corrected { entry, to: to.into() },
+        LogEventOut::Settled(complaint, settled) => LogEvent::Settled { complaint: ComplaintId(complaint), settled },
+        LogEventOut::Rated(activity, score) => LogEvent::Rated { activity: ActivityId(activity), score },
+        LogEventOut::Trouble(Code(trouble), item) => LogEvent::Trouble { trouble, item: item.map(ItemId) },
+        LogEventOut::Sealed(counter) => LogEvent::Sealed { counter },
+        LogEventOut::Sensed(sensed) => sensed.event(),
+        LogEventOut::Corrected(entry, to) => LogEvent::Corrected { entry, to: to.into() },
     })
 }
 
@@ -166,15 +166,15 @@ mod tests {
     use exercises::catalogue::{Dose, ExerciseId, Eyes, Surface};
     use exercises::correct::Correction;
     use exercises::plan::{Days, Leg, Pattern, Schedule};
-    use exercises::run::{Balance, Doing, Held, Run, RunEnd, SetUp, Trial, TrialEnd};
-    use exercises::sway::{Flag, Otherwise, Reason, Sensed, Shown, SourceKind};
+    use exercises::run::{Balance, HoldRecord, Run, RunEnd, SetUp, Trial, TrialEnd, Work};
+    use exercises::sway::{AlternativeHold, Flag, Reason, ReportedFigures, Sensed, SourceKind};
     use exercises::time::Stamp;
 
     fn day() -> NaiveDate {
         NaiveDate::from_ymd_opt(2026, 11, 25).expect("a date")
     }
 
-    fn run(doing: Doing, dose: Dose) -> Run {
+    fn run(work: Work, dose: Dose) -> Run {
         Run {
             id: RunId(7),
             item: ItemId(2),
@@ -187,7 +187,7 @@ mod tests {
             end: RunEnd::Stopped,
             paused_ms: 1200,
             interruptions: vec![400, 9000],
-            doing,
+            work,
         }
     }
 
@@ -198,12 +198,12 @@ mod tests {
             Balance { set_up: SetUp::OnSupport, surface: Surface::Firm, eyes: Eyes::Open, trials: vec![trial; 1000] };
         let dose = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
         let endless = [
-            run(Doing::Balance(balance), dose),
-            run(Doing::Hold(vec![Held { leg: None, held_ms: 1 }; 1000]), dose),
-            run(Doing::Reps(vec![exercises::run::Counted { leg: None, done: 1, failed: 0 }; 1000]), dose),
+            run(Work::Balance(balance), dose),
+            run(Work::Hold(vec![HoldRecord { leg: None, held_ms: 1 }; 1000]), dose),
+            run(Work::Reps(vec![exercises::run::SetRecord { leg: None, done: 1, failed: 0 }; 1000]), dose),
         ];
         for endless in endless {
-            assert!(read(&write(&What::Run(endless))).is_ok());
+            assert!(read(&write(&LogEvent::Run(endless))).is_ok());
         }
     }
 
@@ -213,52 +213,55 @@ mod tests {
             held_ms: 14_277,
             censored: false,
             gap: true,
-            otherwise: Some(Otherwise { held_ms: 30_000, censored: true }),
+            otherwise: Some(AlternativeHold { held_ms: 30_000, censored: true }),
             touch_downs: 2,
-            figures: Some(Shown { rms_ml: None, rms_planar: 3603, path_per_s: 21_458 }),
+            figures: Some(ReportedFigures { rms_ml: None, rms_planar: 3603, path_per_s: 21_458 }),
             reasons: vec![Reason::WindowTooShort],
             flags: vec![Flag::Gap, Flag::Auto],
         }
     }
 
     /// One of each happening.
-    fn all() -> Vec<What> {
+    fn all() -> Vec<LogEvent> {
         let slot = SlotRef { day: day(), item: ItemId(1), number: 8 };
         let hold = run(
-            Doing::Hold(vec![Held { leg: None, held_ms: 10_000 }, Held { leg: Some(Leg::Right), held_ms: 4300 }]),
+            Work::Hold(vec![HoldRecord { leg: None, held_ms: 10_000 }, HoldRecord { leg: Some(Leg::Right), held_ms: 4300 }]),
             Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 },
         );
         let trials = vec![Trial { leg: Leg::Left, held_ms: 14_250, end: TrialEnd::Touch }];
         let balance = Balance { set_up: SetUp::OnSupport, surface: Surface::Cushion, eyes: Eyes::Open, trials };
         let schedule = Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![480, 1200] } };
         vec![
-            What::Opened,
-            What::Taken { revision: 2, agreed: vec![(ItemId(1), schedule)] },
-            What::Run(hold),
-            What::Run(run(Doing::Balance(balance), Dose::Balance { trials: 3, target_s: 30, rest_s: 30 })),
-            What::Reminded { slot },
-            What::PutOff { slot, minutes: 10 },
-            What::LeftOut { slot, reason: Barrier::NoTime },
-            What::Excused { from: day(), until: day(), why: Excuse::Ill },
-            What::Pain { complaint: ComplaintId(1), score: 4, after: Some(RunId(7)) },
-            What::Settled { complaint: ComplaintId(1), settled: false },
-            What::Rated { activity: ActivityId(1), score: 6 },
-            What::Trouble { trouble: Trouble::NearlyFell, item: Some(ItemId(2)) },
-            What::Sealed { counter: 3 },
-            What::Sensed { run: RunId(7), trial: 1, sensed: sensed(), detail: "{\"version\":\"sway/1\"}".into() },
-            What::Corrected { entry: 9, to: Correction::Never },
-            What::Corrected { entry: 9, to: Correction::Score(2) },
-            What::Corrected { entry: 10, to: Correction::Settled(true) },
-            What::Corrected { entry: 7, to: Correction::Reason(Barrier::Unwell) },
-            What::Corrected { entry: 8, to: Correction::Excused { from: day(), until: day(), why: Excuse::Travelling } },
-            What::Corrected { entry: 70_000, to: Correction::Stands },
+            LogEvent::Opened,
+            LogEvent::Taken { revision: 2, agreed: vec![(ItemId(1), schedule)] },
+            LogEvent::Run(hold),
+            LogEvent::Run(run(Work::Balance(balance), Dose::Balance { trials: 3, target_s: 30, rest_s: 30 })),
+            LogEvent::Reminded { slot },
+            LogEvent::PutOff { slot, minutes: 10 },
+            LogEvent::Skipped { slot, reason: Barrier::NoTime },
+            LogEvent::DaysOff { from: day(), until: day(), why: DayOffReason::Ill },
+            LogEvent::Pain { complaint: ComplaintId(1), score: 4, after: Some(RunId(7)) },
+            LogEvent::Settled { complaint: ComplaintId(1), settled: false },
+            LogEvent::Rated { activity: ActivityId(1), score: 6 },
+            LogEvent::Trouble { trouble: Trouble::NearlyFell, item: Some(ItemId(2)) },
+            LogEvent::Sealed { counter: 3 },
+            LogEvent::Sensed { run: RunId(7), trial: 1, sensed: sensed(), detail: "{\"version\":\"sway/1\"}".into() },
+            LogEvent::Corrected { entry: 9, to: Correction::Never },
+            LogEvent::Corrected { entry: 9, to: Correction::Score(2) },
+            LogEvent::Corrected { entry: 10, to: Correction::Settled(true) },
+            LogEvent::Corrected { entry: 7, to: Correction::Reason(Barrier::Unwell) },
+            LogEvent::Corrected {
+                entry: 8,
+                to: Correction::DaysOff { from: day(), until: day(), why: DayOffReason::Travelling },
+            },
+            LogEvent::Corrected { entry: 70_000, to: Correction::Stands },
         ]
     }
 
     #[test]
     fn what_was_written_is_read_again() {
-        for what in all() {
-            assert_eq!(read(&write(&what)), Ok(what));
+        for event in all() {
+            assert_eq!(read(&write(&event)), Ok(event));
         }
     }
 
@@ -275,7 +278,7 @@ mod tests {
         let frozen = include_str!("../../tests/frozen/entries-1.hex");
         let lines: Vec<&str> = frozen.lines().collect();
         let written: Vec<String> =
-            all().iter().map(|what| write(what).iter().map(|byte| format!("{byte:02x}")).collect()).collect();
+            all().iter().map(|event| write(event).iter().map(|byte| format!("{byte:02x}")).collect()).collect();
         assert_eq!(lines, written, "an entry on somebody's disk would read differently");
     }
 }

@@ -7,13 +7,13 @@ use crate::parts::DoseOut;
 use exercises::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use exercises::id::{ItemId, RunId};
 use exercises::plan::Leg;
-use exercises::run::{Balance, Counted, Doing, Held, Run, RunEnd, SetUp, Trial, TrialEnd};
+use exercises::run::{Balance, HoldRecord, Run, RunEnd, SetRecord, SetUp, Trial, TrialEnd, Work};
 use exercises::time::Stamp;
 use minicbor::{Decode, Encode};
 
 /// Most holds, sets or trials of one run, with room over what a dose may ask for. More are never written: an entry that
 /// cannot be read back would make the whole log unreadable.
-const MOST_PARTS: usize = 256;
+const MAX_PARTS: usize = 256;
 
 #[derive(Encode, Decode)]
 pub(super) struct RunOut {
@@ -40,20 +40,20 @@ pub(super) struct RunOut {
     #[n(10)]
     paused_ms: u32,
     #[n(11)]
-    interruptions: AtMost<u32, MOST_PARTS>,
+    interruptions: AtMost<u32, MAX_PARTS>,
     #[n(12)]
-    doing: DoingOut,
+    work: WorkOut,
 }
 
 #[derive(Encode, Decode)]
 #[cbor(flat)]
-enum DoingOut {
+enum WorkOut {
     #[n(0)]
-    Hold(#[n(0)] AtMost<HeldOut, MOST_PARTS>),
+    Hold(#[n(0)] AtMost<HeldOut, MAX_PARTS>),
     #[n(1)]
-    Reps(#[n(0)] AtMost<CountedOut, MOST_PARTS>),
+    Reps(#[n(0)] AtMost<CountedOut, MAX_PARTS>),
     #[n(2)]
-    Balance(#[n(0)] Code<SetUp>, #[n(1)] Code<Surface>, #[n(2)] Code<Eyes>, #[n(3)] AtMost<TrialOut, MOST_PARTS>),
+    Balance(#[n(0)] Code<SetUp>, #[n(1)] Code<Surface>, #[n(2)] Code<Eyes>, #[n(3)] AtMost<TrialOut, MAX_PARTS>),
 }
 
 #[derive(Encode, Decode)]
@@ -67,8 +67,8 @@ struct TrialOut(#[n(0)] Code<Leg>, #[n(1)] u32, #[n(2)] Code<TrialEnd>);
 
 impl From<&Run> for RunOut {
     fn from(run: &Run) -> RunOut {
-        let Run { id, item, exercise, rung, dose, slot, started, live, end, paused_ms, interruptions, doing } = run;
-        let kept = interruptions.iter().copied().take(MOST_PARTS).collect();
+        let Run { id, item, exercise, rung, dose, slot, started, live, end, paused_ms, interruptions, work } = run;
+        let kept = interruptions.iter().copied().take(MAX_PARTS).collect();
         RunOut {
             id: id.0,
             item: item.0,
@@ -82,29 +82,29 @@ impl From<&Run> for RunOut {
             end: Code(*end),
             paused_ms: *paused_ms,
             interruptions: AtMost(kept),
-            doing: doing.into(),
+            work: work.into(),
         }
     }
 }
 
-impl From<&Doing> for DoingOut {
-    fn from(doing: &Doing) -> DoingOut {
-        match doing {
-            Doing::Hold(holds) => {
-                let held = |Held { leg, held_ms }: &Held| HeldOut(leg.map(Code), *held_ms);
-                DoingOut::Hold(AtMost(holds.iter().take(MOST_PARTS).map(held).collect()))
+impl From<&Work> for WorkOut {
+    fn from(work: &Work) -> WorkOut {
+        match work {
+            Work::Hold(holds) => {
+                let held = |HoldRecord { leg, held_ms }: &HoldRecord| HeldOut(leg.map(Code), *held_ms);
+                WorkOut::Hold(AtMost(holds.iter().take(MAX_PARTS).map(held).collect()))
             }
-            Doing::Reps(sets) => {
+            Work::Reps(sets) => {
                 let sets = sets
                     .iter()
-                    .take(MOST_PARTS)
-                    .map(|Counted { leg, done, failed }| CountedOut(leg.map(Code), *done, *failed));
-                DoingOut::Reps(AtMost(sets.collect()))
+                    .take(MAX_PARTS)
+                    .map(|SetRecord { leg, done, failed }| CountedOut(leg.map(Code), *done, *failed));
+                WorkOut::Reps(AtMost(sets.collect()))
             }
-            Doing::Balance(Balance { set_up, surface, eyes, trials }) => {
+            Work::Balance(Balance { set_up, surface, eyes, trials }) => {
                 let trial = |Trial { leg, held_ms, end }: &Trial| TrialOut(Code(*leg), *held_ms, Code(*end));
-                let trials = trials.iter().take(MOST_PARTS).map(trial).collect();
-                DoingOut::Balance(Code(*set_up), Code(*surface), Code(*eyes), AtMost(trials))
+                let trials = trials.iter().take(MAX_PARTS).map(trial).collect();
+                WorkOut::Balance(Code(*set_up), Code(*surface), Code(*eyes), AtMost(trials))
             }
         }
     }
@@ -125,25 +125,25 @@ impl RunOut {
             end: self.end.0,
             paused_ms: self.paused_ms,
             interruptions: self.interruptions.0,
-            doing: self.doing.into(),
+            work: self.work.into(),
         })
     }
 }
 
-impl From<DoingOut> for Doing {
-    fn from(out: DoingOut) -> Doing {
+impl From<WorkOut> for Work {
+    fn from(out: WorkOut) -> Work {
         match out {
-            DoingOut::Hold(AtMost(holds)) => {
-                let holds = holds.into_iter().map(|HeldOut(leg, held_ms)| Held { leg: leg.map(|leg| leg.0), held_ms });
-                Doing::Hold(holds.collect())
+            WorkOut::Hold(AtMost(holds)) => {
+                let holds = holds.into_iter().map(|HeldOut(leg, held_ms)| HoldRecord { leg: leg.map(|leg| leg.0), held_ms });
+                Work::Hold(holds.collect())
             }
-            DoingOut::Reps(AtMost(sets)) => {
-                let set = |CountedOut(leg, done, failed)| Counted { leg: leg.map(|leg: Code<Leg>| leg.0), done, failed };
-                Doing::Reps(sets.into_iter().map(set).collect())
+            WorkOut::Reps(AtMost(sets)) => {
+                let set = |CountedOut(leg, done, failed)| SetRecord { leg: leg.map(|leg: Code<Leg>| leg.0), done, failed };
+                Work::Reps(sets.into_iter().map(set).collect())
             }
-            DoingOut::Balance(Code(set_up), Code(surface), Code(eyes), AtMost(trials)) => {
+            WorkOut::Balance(Code(set_up), Code(surface), Code(eyes), AtMost(trials)) => {
                 let trial = |TrialOut(leg, held_ms, end)| Trial { leg: leg.0, held_ms, end: end.0 };
-                Doing::Balance(Balance { set_up, surface, eyes, trials: trials.into_iter().map(trial).collect() })
+                Work::Balance(Balance { set_up, surface, eyes, trials: trials.into_iter().map(trial).collect() })
             }
         }
     }

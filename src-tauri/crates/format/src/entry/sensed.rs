@@ -3,12 +3,12 @@
 use crate::cbor::AtMost;
 use crate::codes::Code;
 use exercises::id::RunId;
-use exercises::log::What;
-use exercises::sway::{Flag, Otherwise, Reason, Sensed, Shown, SourceKind};
+use exercises::log::LogEvent;
+use exercises::sway::{AlternativeHold, Flag, Reason, ReportedFigures, Sensed, SourceKind};
 use minicbor::{Decode, Encode};
 
 /// Most flags or reasons, with room over what there is.
-const MOST: usize = 32;
+const MAX: usize = 32;
 
 #[derive(Encode, Decode)]
 pub(super) struct SensedOut {
@@ -31,9 +31,9 @@ pub(super) struct SensedOut {
     #[n(8)]
     figures: Option<ShownOut>,
     #[n(9)]
-    reasons: AtMost<Code<Reason>, MOST>,
+    reasons: AtMost<Code<Reason>, MAX>,
     #[n(10)]
-    flags: AtMost<Code<Flag>, MOST>,
+    flags: AtMost<Code<Flag>, MAX>,
     #[n(11)]
     detail: String,
 }
@@ -45,15 +45,15 @@ struct OtherOut(#[n(0)] u32, #[n(1)] bool);
 #[derive(Encode, Decode)]
 pub(crate) struct ShownOut(#[n(0)] Option<u32>, #[n(1)] u32, #[n(2)] u32);
 
-impl From<Shown> for ShownOut {
-    fn from(Shown { rms_ml, rms_planar, path_per_s }: Shown) -> ShownOut {
+impl From<ReportedFigures> for ShownOut {
+    fn from(ReportedFigures { rms_ml, rms_planar, path_per_s }: ReportedFigures) -> ShownOut {
         ShownOut(rms_ml, rms_planar, path_per_s)
     }
 }
 
-impl From<ShownOut> for Shown {
-    fn from(ShownOut(rms_ml, rms_planar, path_per_s): ShownOut) -> Shown {
-        Shown { rms_ml, rms_planar, path_per_s }
+impl From<ShownOut> for ReportedFigures {
+    fn from(ShownOut(rms_ml, rms_planar, path_per_s): ShownOut) -> ReportedFigures {
+        ReportedFigures { rms_ml, rms_planar, path_per_s }
     }
 }
 
@@ -67,27 +67,27 @@ impl SensedOut {
             held_ms: *held_ms,
             censored: *censored,
             gap: *gap,
-            otherwise: otherwise.map(|Otherwise { held_ms, censored }| OtherOut(held_ms, censored)),
+            otherwise: otherwise.map(|AlternativeHold { held_ms, censored }| OtherOut(held_ms, censored)),
             touch_downs: *touch_downs,
             figures: figures.map(ShownOut::from),
-            reasons: AtMost(reasons.iter().take(MOST).copied().map(Code).collect()),
-            flags: AtMost(flags.iter().take(MOST).copied().map(Code).collect()),
+            reasons: AtMost(reasons.iter().take(MAX).copied().map(Code).collect()),
+            flags: AtMost(flags.iter().take(MAX).copied().map(Code).collect()),
             detail: detail.to_owned(),
         }
     }
 
-    pub(super) fn what(self) -> What {
+    pub(super) fn event(self) -> LogEvent {
         let sensed = Sensed {
             kind: self.kind.0,
             held_ms: self.held_ms,
             censored: self.censored,
             gap: self.gap,
-            otherwise: self.otherwise.map(|OtherOut(held_ms, censored)| Otherwise { held_ms, censored }),
+            otherwise: self.otherwise.map(|OtherOut(held_ms, censored)| AlternativeHold { held_ms, censored }),
             touch_downs: self.touch_downs,
-            figures: self.figures.map(Shown::from),
+            figures: self.figures.map(ReportedFigures::from),
             reasons: self.reasons.0.into_iter().map(|code| code.0).collect(),
             flags: self.flags.0.into_iter().map(|code| code.0).collect(),
         };
-        What::Sensed { run: RunId(self.run), trial: self.trial, sensed, detail: self.detail }
+        LogEvent::Sensed { run: RunId(self.run), trial: self.trial, sensed, detail: self.detail }
     }
 }

@@ -19,15 +19,15 @@ use crate::card::strict_base45;
 /// The newest version that this program writes and reads.
 pub const VERSION: u8 = 1;
 /// Most frames of one summary: more pages than that nobody holds before a camera without losing the thread.
-pub const MOST_FRAMES: u8 = 8;
+pub const MAX_FRAMES: u8 = 8;
 /// Most bytes of a part: with its head and the word it fills a code of version 22 at level L, which is 1460 characters.
-pub const MOST_PART: usize = 945;
+pub const MAX_PART: usize = 945;
 /// A part that still fits the same code at level M (1134 characters), which a reflection on a screen spoils less easily.
 const GOOD_PART: usize = 729;
 /// Most bytes of a sealed summary that goes as frames.
-pub const MOST_WHOLE: usize = MOST_FRAMES as usize * MOST_PART;
+pub const MAX_WHOLE: usize = MAX_FRAMES as usize * MAX_PART;
 /// Most bytes of a frame's text, with room for white space around it.
-const MOST_TEXT: usize = 2048;
+const MAX_TEXT: usize = 2048;
 
 /// Stands before the frame, with a space: it keeps a phone's camera from taking the code for a web address.
 const WORD: &str = "CARRYOVER-SUMMARY ";
@@ -76,12 +76,12 @@ pub struct Frame {
 /// Cuts what is sealed into frames, as texts in their order; as few as are read well, all about equally long.
 ///
 /// # Errors
-/// [`FrameFault::TooBig`] over [`MOST_WHOLE`] bytes.
+/// [`FrameFault::TooBig`] over [`MAX_WHOLE`] bytes.
 pub fn split(sealed: &[u8], transfer: Transfer) -> Result<Vec<String>, FrameFault> {
-    if sealed.len() > MOST_WHOLE {
-        return Err(FrameFault::TooBig { most: MOST_WHOLE });
+    if sealed.len() > MAX_WHOLE {
+        return Err(FrameFault::TooBig { most: MAX_WHOLE });
     }
-    let of = sealed.len().div_ceil(GOOD_PART).clamp(1, MOST_FRAMES.into());
+    let of = sealed.len().div_ceil(GOOD_PART).clamp(1, MAX_FRAMES.into());
     let parts = sealed.chunks(sealed.len().div_ceil(of).max(1));
     // Parts are rounded up, so that there may be one less than reckoned.
     let of = u8::try_from(parts.len()).expect("at most as many as reckoned");
@@ -111,8 +111,8 @@ fn sum(head: &[u8], part: &[u8]) -> u32 {
 pub fn read(text: &str) -> Result<Frame, FrameFault> {
     let text = text.trim_start_matches('\u{FEFF}').trim();
     let groups = text.strip_prefix(WORD).ok_or(FrameFault::NotAFrame)?;
-    if text.len() > MOST_TEXT {
-        return Err(FrameFault::TooBig { most: MOST_TEXT });
+    if text.len() > MAX_TEXT {
+        return Err(FrameFault::TooBig { most: MAX_TEXT });
     }
     let bytes = strict_base45(groups).ok_or(FrameFault::Damaged)?;
     match bytes.first() {
@@ -124,7 +124,7 @@ pub fn read(text: &str) -> Result<Frame, FrameFault> {
     let (head, told) = head.split_at(HEAD - 4);
     let (place, of) = (head[9], head[10]);
     let sound = told == sum(head, part).to_be_bytes();
-    let fits = (1..=of).contains(&place) && of <= MOST_FRAMES && (1..=MOST_PART).contains(&part.len());
+    let fits = (1..=of).contains(&place) && of <= MAX_FRAMES && (1..=MAX_PART).contains(&part.len());
     if !sound || !fits {
         return Err(FrameFault::Damaged);
     }

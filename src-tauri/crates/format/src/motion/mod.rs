@@ -12,11 +12,11 @@ pub use crate::number_csv::CsvFault;
 /// The first line.
 pub const HEADER: &str = "t_s,ax,ay,az";
 /// Longest file that is read, in bytes.
-pub const MOST_BYTES: usize = 16 * 1024 * 1024;
+pub const MAX_BYTES: usize = 16 * 1024 * 1024;
 /// Most samples that are read: as many as are processed.
-pub const MOST_ROWS: usize = parameters::MAX_SAMPLES;
+pub const MAX_ROWS: usize = parameters::MAX_SAMPLES;
 
-const SHAPE: Shape<4> = Shape { header: HEADER, most_bytes: MOST_BYTES, most_rows: MOST_ROWS };
+const SHAPE: Shape<4> = Shape { header: HEADER, most_bytes: MAX_BYTES, most_rows: MAX_ROWS };
 
 /// Reads the samples of one trial, in the order of the file. Their order and rate are not looked at here: the processing
 /// does that, and answers with a verdict.

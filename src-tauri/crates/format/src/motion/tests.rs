@@ -76,12 +76,12 @@ fn what_is_no_text() {
 #[test]
 fn limits() {
     let mut many = String::from("t_s,ax,ay,az\n");
-    many.push_str(&"0,1,2,3\n".repeat(MOST_ROWS));
-    assert_eq!(read(many.as_bytes()).map(|samples| samples.len()), Ok(MOST_ROWS));
+    many.push_str(&"0,1,2,3\n".repeat(MAX_ROWS));
+    assert_eq!(read(many.as_bytes()).map(|samples| samples.len()), Ok(MAX_ROWS));
     many.push_str("0,1,2,3\n");
-    refuse(&many, CsvFault::TooManyRows { most: MOST_ROWS });
-    let large = vec![b'0'; MOST_BYTES + 1];
-    assert_eq!(read(&large), Err(CsvFault::TooLarge { bytes: MOST_BYTES + 1, most: MOST_BYTES }));
+    refuse(&many, CsvFault::TooManyRows { most: MAX_ROWS });
+    let large = vec![b'0'; MAX_BYTES + 1];
+    assert_eq!(read(&large), Err(CsvFault::TooLarge { bytes: MAX_BYTES + 1, most: MAX_BYTES }));
 }
 
 proptest::proptest! {

@@ -8,11 +8,11 @@ mod shape;
 pub use read::read;
 
 /// Longest file that is read, in bytes.
-pub const MOST_BYTES: u64 = 64 * 1024;
+pub const MAX_BYTES: u64 = 64 * 1024;
 /// Most rows of a table.
-pub const MOST_ROWS: usize = 500;
+pub const MAX_ROWS: usize = 500;
 /// Longest source, in characters.
-pub const MOST_SOURCE: usize = 200;
+pub const MAX_SOURCE: usize = 200;
 
 /// A valid table with comments, to start from.
 pub const EXAMPLE: &str = include_str!("example.toml");

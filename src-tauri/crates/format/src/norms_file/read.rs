@@ -1,7 +1,7 @@
 //! From the file's words to a table.
 
 use super::shape::{CapShape, RowShape, TableShape, Word};
-use super::{MOST_ROWS, MOST_SOURCE};
+use super::{MAX_ROWS, MAX_SOURCE};
 use crate::names::{self, Named};
 use crate::plan_file::{FileFault, plainly};
 use exercises::catalogue::Surface;
@@ -13,9 +13,9 @@ use toml::Spanned;
 struct Wrong(Option<Range<usize>>, String);
 
 /// Longest time that may stand in a table, in seconds.
-const MOST_SECONDS: f64 = 600.0;
+const MAX_SECONDS: f64 = 600.0;
 /// Most tries of which one figure is made.
-const MOST_TRIES: u8 = 20;
+const MAX_TRIES: u8 = 20;
 
 /// Reads a table.
 ///
@@ -32,8 +32,8 @@ pub fn read(text: &str) -> Result<ClinicTable, FileFault> {
 
 fn table(shape: TableShape) -> Result<ClinicTable, Wrong> {
     let source = source(&shape.source)?;
-    if !(1..=MOST_ROWS).contains(&shape.row.len()) {
-        return Err(Wrong(None, format!("1 to {MOST_ROWS} rows belong into it, each under [[row]]")));
+    if !(1..=MAX_ROWS).contains(&shape.row.len()) {
+        return Err(Wrong(None, format!("1 to {MAX_ROWS} rows belong into it, each under [[row]]")));
     }
     let spans: Vec<Range<usize>> = shape.row.iter().map(Spanned::span).collect();
     let rows = shape.row.into_iter().map(row).collect::<Result<_, _>>()?;
@@ -57,8 +57,8 @@ fn unsound(fault: TableFault, spans: &[Range<usize>]) -> Wrong {
 
 fn source(word: &Word) -> Result<String, Wrong> {
     let source = word.get_ref().trim();
-    let fits = (1..=MOST_SOURCE).contains(&source.chars().count()) && !source.chars().any(char::is_control);
-    let expected = || format!("source: where the figures are from belongs here, 1 to {MOST_SOURCE} characters on one line");
+    let fits = (1..=MAX_SOURCE).contains(&source.chars().count()) && !source.chars().any(char::is_control);
+    let expected = || format!("source: where the figures are from belongs here, 1 to {MAX_SOURCE} characters on one line");
     fits.then(|| source.to_owned()).ok_or_else(|| Wrong(Some(word.span()), expected()))
 }
 
@@ -94,7 +94,7 @@ fn published(shape: &RowShape, row: &Range<usize>) -> Result<Published, Wrong> {
 
 fn seconds(number: &Spanned<f64>) -> Result<f64, Wrong> {
     let seconds = *number.get_ref();
-    let fits = (0.0..=MOST_SECONDS).contains(&seconds);
+    let fits = (0.0..=MAX_SECONDS).contains(&seconds);
     fits.then_some(seconds).ok_or_else(|| Wrong(Some(number.span()), "seconds from 0 to 600 belong here".into()))
 }
 
@@ -125,14 +125,14 @@ fn ages(word: &Word) -> Result<Ages, Wrong> {
 }
 
 fn statistic(word: &Word) -> Result<Statistic, Wrong> {
-    let tries = |text: &str| whole(text).filter(|tries| (1..=MOST_TRIES).contains(tries));
+    let tries = |text: &str| whole(text).filter(|tries| (1..=MAX_TRIES).contains(tries));
     let parsed = match word.get_ref().rsplit_once('-') {
         Some(("best-of", number)) => tries(number).map(Statistic::BestOf),
         Some(("mean-of", number)) => tries(number).map(Statistic::MeanOf),
         Some(("median-of", number)) => tries(number).map(Statistic::MedianOf),
         _ => None,
     };
-    let expected = || format!("best-of-3, mean-of-3, median-of-3 or another number from 1 to {MOST_TRIES} belongs here");
+    let expected = || format!("best-of-3, mean-of-3, median-of-3 or another number from 1 to {MAX_TRIES} belongs here");
     parsed.ok_or_else(|| Wrong(Some(word.span()), expected()))
 }
 
@@ -221,8 +221,8 @@ mod tests {
         assert!(read("").expect_err("empty").expected.contains("missing field `source`"));
         assert!(read("source = \"x\"").expect_err("no row").expected.contains("[[row]]"));
         let many = |rows: usize| format!("source = \"x\"\n{}", "[[row]]\nmean = 1\n".repeat(rows));
-        assert_eq!(read(&many(MOST_ROWS)).expect("as many as are read").rows.len(), MOST_ROWS);
-        assert!(read(&many(MOST_ROWS + 1)).expect_err("too many").expected.contains("[[row]]"));
+        assert_eq!(read(&many(MAX_ROWS)).expect("as many as are read").rows.len(), MAX_ROWS);
+        assert!(read(&many(MAX_ROWS + 1)).expect_err("too many").expected.contains("[[row]]"));
         assert!(read("source = ").expect_err("no TOML").line == 1);
     }
 

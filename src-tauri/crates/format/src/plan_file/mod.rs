@@ -10,7 +10,7 @@ pub(crate) use read::plainly;
 pub use read::{FileFault, read};
 
 /// Longest file that is read, in bytes.
-pub const MOST_BYTES: u64 = 256 * 1024;
+pub const MAX_BYTES: u64 = 256 * 1024;
 
 /// A valid plan with comments, to start from.
 pub fn example(review: chrono::NaiveDate) -> String {

@@ -5,32 +5,32 @@ use crate::plan_file::{FileFault, plainly};
 use chrono::{DateTime, NaiveDate};
 use exercises::alarm::Trouble;
 use exercises::id::{ActivityId, ComplaintId, ItemId};
-use exercises::log::{Barrier, Excuse};
+use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::Leg;
 use exercises::run::{SetUp, TrialEnd};
 use exercises::time::Stamp;
 use serde::Deserialize;
 
 /// Longest file that is read, in bytes.
-pub const MOST_BYTES: u64 = 64 * 1024 * 1024;
+pub const MAX_BYTES: u64 = 64 * 1024 * 1024;
 
 /// Most holds, sets or trials of one run.
-const MOST_PARTS: usize = 64;
+const MAX_PARTS: usize = 64;
 
 /// Something that was done at a moment.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Deed {
+pub struct RunsFileEntry {
     /// The line that says so, from 1.
     pub line: u32,
     /// When.
     pub at: Stamp,
     /// What.
-    pub what: Did,
+    pub event: RunsFileEvent,
 }
 
 /// What was done.
 #[derive(Debug, Clone, PartialEq)]
-pub enum Did {
+pub enum RunsFileEvent {
     /// The program was opened.
     Opened,
     /// A run of an item. Timed live unless `live` is false.
@@ -43,20 +43,20 @@ pub enum Did {
         parts: Parts,
     },
     /// The slot of this item that is open at that moment was left out.
-    LeftOut {
+    Skipped {
         /// The item.
         item: ItemId,
         /// Why.
         reason: Barrier,
     },
-    /// Days were excused.
-    Excused {
+    /// Days off were taken.
+    DaysOff {
         /// First day.
         from: NaiveDate,
         /// Last day.
         until: NaiveDate,
         /// Why.
-        why: Excuse,
+        why: DayOffReason,
     },
     /// Pain was rated.
     Pain {
@@ -177,11 +177,11 @@ fn yes() -> bool {
     true
 }
 
-/// Reads a whole file of deeds. Empty lines and lines that begin with `#` are passed over.
+/// Reads a whole file of entries. Empty lines and lines that begin with `#` are passed over.
 ///
 /// # Errors
 /// The first line that cannot be understood, with what was expected.
-pub fn read(text: &str) -> Result<Vec<Deed>, FileFault> {
+pub fn read(text: &str) -> Result<Vec<RunsFileEntry>, FileFault> {
     let lines = text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty() && !line.trim_start().starts_with('#'));
     lines
         .map(|(number, line)| {
@@ -191,24 +191,30 @@ pub fn read(text: &str) -> Result<Vec<Deed>, FileFault> {
         .collect()
 }
 
-fn one(line: &str, number: u32) -> Result<Deed, String> {
+fn one(line: &str, number: u32) -> Result<RunsFileEntry, String> {
     let parsed: Line = serde_json::from_str(line).map_err(|error| wrong(&error))?;
     let (at, what) = match parsed {
-        Line::Opened { at } => (at, Did::Opened),
+        Line::Opened { at } => (at, RunsFileEvent::Opened),
         Line::Run { at, item, live, held, done, failed, trials, phone } => {
             let parts = at_phone(parts(held, done, failed, trials)?, phone)?;
-            (at, Did::Run { item: ItemId(item), live, parts })
+            (at, RunsFileEvent::Run { item: ItemId(item), live, parts })
         }
-        Line::LeaveOut { at, item, reason } => (at, Did::LeftOut { item: ItemId(item), reason: named(&reason)? }),
+        Line::LeaveOut { at, item, reason } => (at, RunsFileEvent::Skipped { item: ItemId(item), reason: named(&reason)? }),
         Line::Excuse { at, from, until, why } => {
-            (at, Did::Excused { from: date(&from)?, until: date(&until)?, why: named(&why)? })
+            (at, RunsFileEvent::DaysOff { from: date(&from)?, until: date(&until)?, why: named(&why)? })
         }
-        Line::Pain { at, complaint, score } => (at, Did::Pain { complaint: ComplaintId(complaint), score: ten(score)? }),
-        Line::Settled { at, complaint, settled } => (at, Did::Settled { complaint: ComplaintId(complaint), settled }),
-        Line::Activity { at, activity, score } => (at, Did::Rated { activity: ActivityId(activity), score: ten(score)? }),
-        Line::Trouble { at, what, item } => (at, Did::Trouble { trouble: named(&what)?, item: item.map(ItemId) }),
+        Line::Pain { at, complaint, score } => {
+            (at, RunsFileEvent::Pain { complaint: ComplaintId(complaint), score: ten(score)? })
+        }
+        Line::Settled { at, complaint, settled } => {
+            (at, RunsFileEvent::Settled { complaint: ComplaintId(complaint), settled })
+        }
+        Line::Activity { at, activity, score } => {
+            (at, RunsFileEvent::Rated { activity: ActivityId(activity), score: ten(score)? })
+        }
+        Line::Trouble { at, what, item } => (at, RunsFileEvent::Trouble { trouble: named(&what)?, item: item.map(ItemId) }),
     };
-    Ok(Deed { line: number, at: stamp(&at)?, what })
+    Ok(RunsFileEntry { line: number, at: stamp(&at)?, event: what })
 }
 
 /// What is wrong with a line. The parser sees one line only, and would call each of them the first.
@@ -228,8 +234,8 @@ fn parts(
     trials: Option<Vec<TrialLine>>,
 ) -> Result<Parts, String> {
     let counts = [held.as_ref().map(Vec::len), done.as_ref().map(Vec::len), trials.as_ref().map(Vec::len)];
-    if counts.into_iter().flatten().any(|count| count > MOST_PARTS) {
-        return Err(format!("a run has at most {MOST_PARTS} holds, sets or trials"));
+    if counts.into_iter().flatten().any(|count| count > MAX_PARTS) {
+        return Err(format!("a run has at most {MAX_PARTS} holds, sets or trials"));
     }
     match (held, done, failed, trials) {
         (Some(held), None, None, None) => Ok(Parts::Held(held.into_iter().map(ms).collect::<Result<_, _>>()?)),
@@ -283,7 +289,7 @@ fn stamp(text: &str) -> Result<Stamp, String> {
     Ok(Stamp { utc_ms: at.timestamp_millis(), offset_s: at.offset().local_minus_utc() })
 }
 
-/// Two days of deeds that fit the example plan, beginning on `start`, at the offset of `offset_s`.
+/// Two days of entries that fit the example plan, beginning on `start`, at the offset of `offset_s`.
 pub fn example(start: NaiveDate, offset: &str) -> String {
     let next = start.succ_opt().unwrap_or(start);
     include_str!("example.jsonl")
@@ -299,10 +305,10 @@ mod tests {
     #[test]
     fn the_example_is_valid() {
         let start = NaiveDate::from_ymd_opt(2026, 11, 25).expect("a date");
-        let deeds = read(&example(start, "+01:00")).expect("the example reads");
-        assert!(deeds.len() > 10);
-        assert!(deeds.iter().any(|deed| matches!(&deed.what, Did::Run { parts: Parts::Trials { .. }, .. })));
-        assert!(deeds.windows(2).all(|pair| pair[0].at <= pair[1].at), "in order of time");
+        let entries = read(&example(start, "+01:00")).expect("the example reads");
+        assert!(entries.len() > 10);
+        assert!(entries.iter().any(|entry| matches!(&entry.event, RunsFileEvent::Run { parts: Parts::Trials { .. }, .. })));
+        assert!(entries.windows(2).all(|pair| pair[0].at <= pair[1].at), "in order of time");
     }
 
     #[test]

@@ -12,11 +12,11 @@ pub use crate::number_csv::CsvFault;
 /// The first line.
 pub const HEADER: &str = "day,value";
 /// Longest file that is read, in bytes.
-pub const MOST_BYTES: usize = 256 * 1024;
+pub const MAX_BYTES: usize = 256 * 1024;
 /// Most days that are read: as many as are judged.
-pub const MOST_ROWS: usize = MAX_DAYS;
+pub const MAX_ROWS: usize = MAX_DAYS;
 
-const SHAPE: Shape<2> = Shape { header: HEADER, most_bytes: MOST_BYTES, most_rows: MOST_ROWS };
+const SHAPE: Shape<2> = Shape { header: HEADER, most_bytes: MAX_BYTES, most_rows: MAX_ROWS };
 
 /// Why a series cannot be read. Lines count from 1, the header being the first.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]

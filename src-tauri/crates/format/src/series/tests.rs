@@ -49,9 +49,9 @@ fn headers_and_limits() {
     let header = CsvFault::Header { expected: HEADER, found: "date,seconds".to_owned() };
     assert_eq!(read(b"date,seconds\n1,2\n"), Err(header.into()));
     let days = |count: usize| (0..count).map(|day| format!("{day},1\n")).collect::<String>();
-    assert_eq!(of(&days(MOST_ROWS)).map(|series| series.len()), Ok(MOST_ROWS));
-    assert_eq!(of(&days(MOST_ROWS + 1)), Err(CsvFault::TooManyRows { most: MOST_ROWS }.into()));
-    let large = vec![b'0'; MOST_BYTES + 1];
+    assert_eq!(of(&days(MAX_ROWS)).map(|series| series.len()), Ok(MAX_ROWS));
+    assert_eq!(of(&days(MAX_ROWS + 1)), Err(CsvFault::TooManyRows { most: MAX_ROWS }.into()));
+    let large = vec![b'0'; MAX_BYTES + 1];
     assert!(matches!(read(&large), Err(SeriesCsvFault::Csv(CsvFault::TooLarge { .. }))));
 }
 

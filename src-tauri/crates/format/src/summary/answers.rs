@@ -7,10 +7,10 @@ use exercises::summary::{AlarmOn, PainOn, RatedOn, SettledOn, WeekDelay};
 use minicbor::{Decode, Encode};
 
 /// The highest score of pain or of an activity.
-const MOST_SCORE: u8 = 10;
+const MAX_SCORE: u8 = 10;
 
 fn score(score: u8) -> Option<u8> {
-    (score <= MOST_SCORE).then_some(score)
+    (score <= MAX_SCORE).then_some(score)
 }
 
 #[derive(Encode, Decode)]

@@ -12,15 +12,15 @@ use minicbor::Decode;
 use minicbor::bytes::ByteArray;
 
 /// Most cards taken within one plan.
-const MOST_TAKEN: usize = 400;
+const MAX_TAKEN: usize = 400;
 /// Most rows of item and day: every item on every day, and again where a card was taken on the day.
-const MOST_ITEM_DAYS: usize = 2 * 12 * MAX_DAYS as usize;
+const MAX_ITEM_DAYS: usize = 2 * 12 * MAX_DAYS as usize;
 /// Most runs: a hundred a day.
-const MOST_RUNS: usize = 100 * MAX_DAYS as usize;
+const MAX_RUNS: usize = 100 * MAX_DAYS as usize;
 /// Most answers of one kind: fifty a day.
-const MOST_ANSWERS: usize = 50 * MAX_DAYS as usize;
+const MAX_ANSWERS: usize = 50 * MAX_DAYS as usize;
 /// Most weeks.
-const MOST_WEEKS: usize = 64;
+const MAX_WEEKS: usize = 64;
 
 impl From<Malformed> for SummaryFault {
     fn from(Malformed(field): Malformed) -> SummaryFault {
@@ -81,15 +81,15 @@ pub(super) fn read(plain: &[u8]) -> Result<Summary, Malformed> {
         counter: map.need(2, "counter")?,
         from: map.need(3, "from")?,
         until: map.need(4, "until")?,
-        taken: list::<_, _, MOST_TAKEN>(&map, 5, "taken", TakenOut::taken)?,
+        taken: list::<_, _, MAX_TAKEN>(&map, 5, "taken", TakenOut::taken)?,
         seen: map.list::<u16, { MAX_DAYS as usize }>(6, "seen")?.into_iter().collect(),
-        days: list::<_, _, MOST_ITEM_DAYS>(&map, 7, "days", ItemDayOut::item_day)?,
-        runs: RunOut::runs(map.list::<RunOut, MOST_RUNS>(8, "runs")?).ok_or(Malformed("runs"))?,
-        pain: list::<_, _, MOST_ANSWERS>(&map, 9, "pain", PainOut::pain)?,
-        settled: list::<_, _, MOST_ANSWERS>(&map, 10, "settled", SettledOut::settled)?,
-        rated: list::<_, _, MOST_ANSWERS>(&map, 11, "rated", RatedOut::rated)?,
-        alarms: list::<_, _, MOST_ANSWERS>(&map, 12, "alarms", AlarmOut::alarm)?,
-        delays: list::<_, _, MOST_WEEKS>(&map, 13, "delays", DelayOut::delay)?,
+        days: list::<_, _, MAX_ITEM_DAYS>(&map, 7, "days", ItemDayOut::item_day)?,
+        runs: RunOut::runs(map.list::<RunOut, MAX_RUNS>(8, "runs")?).ok_or(Malformed("runs"))?,
+        pain: list::<_, _, MAX_ANSWERS>(&map, 9, "pain", PainOut::pain)?,
+        settled: list::<_, _, MAX_ANSWERS>(&map, 10, "settled", SettledOut::settled)?,
+        rated: list::<_, _, MAX_ANSWERS>(&map, 11, "rated", RatedOut::rated)?,
+        alarms: list::<_, _, MAX_ANSWERS>(&map, 12, "alarms", AlarmOut::alarm)?,
+        delays: list::<_, _, MAX_WEEKS>(&map, 13, "delays", DelayOut::delay)?,
         note: map.some(14, "note")?,
         corrections: map.some(15, "corrections")?.map(CorrectionsOut::corrections).unwrap_or_default(),
     };
@@ -98,13 +98,13 @@ pub(super) fn read(plain: &[u8]) -> Result<Summary, Malformed> {
 }
 
 /// A list of rows, each of which must mean something.
-fn list<'b, Row: Decode<'b, ()>, T, const MOST: usize>(
+fn list<'b, Row: Decode<'b, ()>, T, const MAX: usize>(
     map: &MapIn<'b>,
     key: u8,
     field: &'static str,
     meaning: impl Fn(Row) -> Option<T>,
 ) -> Result<Vec<T>, Malformed> {
-    map.list::<Row, MOST>(key, field)?.into_iter().map(meaning).collect::<Option<_>>().ok_or(Malformed(field))
+    map.list::<Row, MAX>(key, field)?.into_iter().map(meaning).collect::<Option<_>>().ok_or(Malformed(field))
 }
 
 /// Whether the period is one, the note short enough, and every row within the period. Cards may have been taken before it;
@@ -129,12 +129,12 @@ fn within_period(summary: &Summary) -> Result<(), Malformed> {
 mod tests {
     use super::*;
     use crate::packed::unpack;
-    use crate::summary::{Letter, MOST_CONTENTS};
+    use crate::summary::{Letter, MAX_CONTENTS};
 
     /// The contents of the frozen letter, unpacked.
     fn frozen() -> Vec<u8> {
         let letter = Letter::parse(include_bytes!("../../tests/frozen/summary-1.letter")).expect("a letter");
-        unpack(b"", &letter.body.packed, MOST_CONTENTS).expect("packed")
+        unpack(b"", &letter.body.packed, MAX_CONTENTS).expect("packed")
     }
 
     /// Packing may get better; what is packed never changes.

@@ -6,26 +6,26 @@ use exercises::summary::Corrections;
 use minicbor::{Decode, Encode};
 
 /// Most corrections of one kind. More are not sent, the newest first: the values themselves are corrected all the same.
-const MOST: usize = 4096;
+const MAX: usize = 4096;
 
 #[derive(Encode, Decode)]
 #[cbor(map)]
 pub(super) struct CorrectionsOut {
     #[n(0)]
-    runs: AtMost<u32, MOST>,
+    runs: AtMost<u32, MAX>,
     #[n(1)]
-    gone: AtMost<u32, MOST>,
+    gone: AtMost<u32, MAX>,
     #[n(2)]
-    changed: AtMost<u32, MOST>,
+    changed: AtMost<u32, MAX>,
     #[n(3)]
     days: u16,
     #[n(4)]
-    alarms: AtMost<u32, MOST>,
+    alarms: AtMost<u32, MAX>,
 }
 
 /// The newest, ascending.
-fn newest(all: impl DoubleEndedIterator<Item = u32>) -> AtMost<u32, MOST> {
-    let mut kept: Vec<u32> = all.rev().take(MOST).collect();
+fn newest(all: impl DoubleEndedIterator<Item = u32>) -> AtMost<u32, MAX> {
+    let mut kept: Vec<u32> = all.rev().take(MAX).collect();
     kept.reverse();
     AtMost(kept)
 }

@@ -1,6 +1,6 @@
 //! The letter around a summary: what it is about, and the tag that shows where it comes from.
 
-use super::{MOST_LETTER, SummaryFault, VERSION};
+use super::{MAX_LETTER, SummaryFault, VERSION};
 use exercises::id::{LogId, PlanId};
 
 /// First bytes of every letter.
@@ -59,8 +59,8 @@ impl Letter {
     /// # Errors
     /// [`SummaryFault`] tells what the bytes are instead.
     pub fn parse(bytes: &[u8]) -> Result<Letter, SummaryFault> {
-        if bytes.len() > MOST_LETTER {
-            return Err(SummaryFault::TooBig { most: MOST_LETTER });
+        if bytes.len() > MAX_LETTER {
+            return Err(SummaryFault::TooBig { most: MAX_LETTER });
         }
         let rest = bytes.strip_prefix(&MAGIC).ok_or(SummaryFault::NotASummary)?;
         match rest {

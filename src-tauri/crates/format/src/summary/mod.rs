@@ -29,11 +29,11 @@ use exercises::summary::Summary;
 /// The newest version that this program writes and reads.
 pub const VERSION: u8 = 1;
 /// Most bytes of a sealed summary.
-pub const MOST_SEALED: usize = 4 * 1024 * 1024;
+pub const MAX_SEALED: usize = 4 * 1024 * 1024;
 /// Most bytes of a letter, opened.
-pub const MOST_LETTER: usize = 8 * 1024 * 1024;
+pub const MAX_LETTER: usize = 8 * 1024 * 1024;
 /// Most bytes of the contents, unpacked.
-pub const MOST_CONTENTS: usize = 8 * 1024 * 1024;
+pub const MAX_CONTENTS: usize = 8 * 1024 * 1024;
 
 /// Why bytes are no summary that can be read. No variant carries anything of the contents.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
@@ -70,8 +70,8 @@ pub enum SummaryFault {
 /// [`SummaryFault::TooBig`] or [`SummaryFault::Malformed`] for a summary that [`read`] would not take back.
 pub fn write(summary: &Summary) -> Result<Body, SummaryFault> {
     let plain = contents::write(summary)?;
-    if plain.len() > MOST_CONTENTS {
-        return Err(SummaryFault::TooBig { most: MOST_CONTENTS });
+    if plain.len() > MAX_CONTENTS {
+        return Err(SummaryFault::TooBig { most: MAX_CONTENTS });
     }
     contents::read(&plain)?;
     Ok(Body { plan: summary.plan, log: summary.log, counter: summary.counter, packed: crate::packed::pack(b"", &plain) })
@@ -82,8 +82,8 @@ pub fn write(summary: &Summary) -> Result<Body, SummaryFault> {
 /// # Errors
 /// [`SummaryFault`], also where the contents name another plan, log or counter than the letter does.
 pub fn read(body: &Body) -> Result<Summary, SummaryFault> {
-    let plain = crate::packed::unpack(b"", &body.packed, MOST_CONTENTS).map_err(|fault| match fault {
-        crate::packed::UnpackFault::TooBig => SummaryFault::TooBig { most: MOST_CONTENTS },
+    let plain = crate::packed::unpack(b"", &body.packed, MAX_CONTENTS).map_err(|fault| match fault {
+        crate::packed::UnpackFault::TooBig => SummaryFault::TooBig { most: MAX_CONTENTS },
         crate::packed::UnpackFault::Broken => SummaryFault::Malformed { field: "packing" },
     })?;
     let summary = contents::read(&plain)?;

@@ -6,14 +6,14 @@ use crate::codes::Code;
 use crate::parts::ScheduleOut;
 use exercises::history::Mark;
 use exercises::id::ItemId;
-use exercises::log::{Barrier, Excuse};
+use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::MAX_ITEMS;
 use exercises::run::Share;
 use exercises::summary::{ItemDay, TakenOn};
 use minicbor::{Decode, Encode};
 
 /// Most slots that one item has on one day: a quarter of an hour apart around the clock, both ends counted.
-const MOST_SLOTS: usize = 97;
+const MAX_SLOTS: usize = 97;
 
 #[derive(Encode, Decode)]
 #[cbor(map)]
@@ -52,13 +52,13 @@ enum MarkOut {
     #[n(1)]
     Partly(#[n(0)] u32, #[n(1)] u32),
     #[n(2)]
-    LeftOut(#[n(0)] Code<Barrier>),
+    Skipped(#[n(0)] Code<Barrier>),
     #[n(3)]
-    Excused(#[n(0)] Code<Excuse>),
+    DayOff(#[n(0)] Code<DayOffReason>),
     #[n(4)]
-    HeldBack,
+    Paused,
     #[n(5)]
-    PassedBy,
+    NotDone,
     #[n(6)]
     Due,
     #[n(7)]
@@ -72,10 +72,10 @@ impl From<Mark> for MarkOut {
         match mark {
             Mark::Done => MarkOut::Done,
             Mark::Partly(Share { done, of }) => MarkOut::Partly(done, of),
-            Mark::LeftOut(reason) => MarkOut::LeftOut(Code(reason)),
-            Mark::Excused(why) => MarkOut::Excused(Code(why)),
-            Mark::HeldBack => MarkOut::HeldBack,
-            Mark::PassedBy => MarkOut::PassedBy,
+            Mark::Skipped(reason) => MarkOut::Skipped(Code(reason)),
+            Mark::DayOff(why) => MarkOut::DayOff(Code(why)),
+            Mark::Paused => MarkOut::Paused,
+            Mark::NotDone => MarkOut::NotDone,
             Mark::Due => MarkOut::Due,
             Mark::ToCome => MarkOut::ToCome,
             Mark::NoSuchHour => MarkOut::NoSuchHour,
@@ -88,10 +88,10 @@ impl MarkOut {
         Some(match self {
             MarkOut::Done => Mark::Done,
             MarkOut::Partly(done, of) => Mark::Partly(share(done, of)?),
-            MarkOut::LeftOut(Code(reason)) => Mark::LeftOut(reason),
-            MarkOut::Excused(Code(why)) => Mark::Excused(why),
-            MarkOut::HeldBack => Mark::HeldBack,
-            MarkOut::PassedBy => Mark::PassedBy,
+            MarkOut::Skipped(Code(reason)) => Mark::Skipped(reason),
+            MarkOut::DayOff(Code(why)) => Mark::DayOff(why),
+            MarkOut::Paused => Mark::Paused,
+            MarkOut::NotDone => Mark::NotDone,
             MarkOut::Due => Mark::Due,
             MarkOut::ToCome => Mark::ToCome,
             MarkOut::NoSuchHour => Mark::NoSuchHour,
@@ -112,7 +112,7 @@ pub(super) struct ItemDayOut {
     #[n(2)]
     revision: u16,
     #[n(3)]
-    slots: AtMost<SlotOut, MOST_SLOTS>,
+    slots: AtMost<SlotOut, MAX_SLOTS>,
 }
 
 impl From<&ItemDay> for ItemDayOut {

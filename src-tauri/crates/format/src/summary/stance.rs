@@ -7,12 +7,12 @@ use exercises::catalogue::{Eyes, Surface};
 use exercises::plan::Leg;
 use exercises::run::{SetUp, Trial, TrialEnd};
 use exercises::summary::{StanceOn, SwayOn};
-use exercises::sway::{Shown, SourceKind};
+use exercises::sway::{ReportedFigures, SourceKind};
 use minicbor::{Decode, Encode};
 
 /// Most trials of one run, with room over ten a side. More are left out: a summary that cannot be sealed at all would be
 /// worse.
-const MOST_TRIALS: usize = 64;
+const MAX_TRIALS: usize = 64;
 
 #[derive(Encode, Decode)]
 #[cbor(map)]
@@ -26,10 +26,10 @@ pub(super) struct StanceOut {
     #[n(3)]
     target_s: u16,
     #[n(4)]
-    trials: AtMost<TrialOut, MOST_TRIALS>,
+    trials: AtMost<TrialOut, MAX_TRIALS>,
     /// Left out where no sensor took part.
     #[n(5)]
-    sway: Option<AtMost<SwayOut, MOST_TRIALS>>,
+    sway: Option<AtMost<SwayOut, MAX_TRIALS>>,
 }
 
 #[derive(Encode, Decode)]
@@ -58,7 +58,7 @@ impl From<&SwayOn> for SwayOut {
 
 impl From<SwayOut> for SwayOn {
     fn from(SwayOut { trial, kind: Code(kind), touch_downs, figures, gap, to_confirm }: SwayOut) -> SwayOn {
-        SwayOn { trial, kind, touch_downs, figures: figures.map(Shown::from), gap, to_confirm }
+        SwayOn { trial, kind, touch_downs, figures: figures.map(ReportedFigures::from), gap, to_confirm }
     }
 }
 
@@ -76,8 +76,8 @@ struct TrialOut {
 impl From<&StanceOn> for StanceOut {
     fn from(StanceOn { set_up, surface, eyes, target_s, trials, sway }: &StanceOn) -> StanceOut {
         let trial = |Trial { leg, held_ms, end }: &Trial| TrialOut { leg: Code(*leg), held_ms: *held_ms, end: Code(*end) };
-        let trials = AtMost(trials.iter().take(MOST_TRIALS).map(trial).collect());
-        let sway = (!sway.is_empty()).then(|| AtMost(sway.iter().take(MOST_TRIALS).map(SwayOut::from).collect()));
+        let trials = AtMost(trials.iter().take(MAX_TRIALS).map(trial).collect());
+        let sway = (!sway.is_empty()).then(|| AtMost(sway.iter().take(MAX_TRIALS).map(SwayOut::from).collect()));
         StanceOut { set_up: Code(*set_up), surface: Code(*surface), eyes: Code(*eyes), target_s: *target_s, trials, sway }
     }
 }

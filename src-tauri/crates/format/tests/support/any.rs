@@ -5,7 +5,7 @@ use exercises::alarm::Trouble;
 use exercises::catalogue::{Dose, ExerciseId, Eyes, RungId, Surface, Tempo};
 use exercises::history::Mark;
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
-use exercises::log::{Barrier, Excuse};
+use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{
     Activity, Aftercare, AgeBand, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline,
 };
@@ -13,7 +13,7 @@ use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::summary::{
     AlarmOn, Corrections, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, SwayOn, TakenOn, WeekDelay,
 };
-use exercises::sway::{Shown, SourceKind};
+use exercises::sway::{ReportedFigures, SourceKind};
 use format::card::{Card, PairingSecret};
 use proptest::collection::{btree_set, vec};
 use proptest::option;
@@ -184,10 +184,10 @@ fn mark() -> impl Strategy<Value = Mark> {
     prop_oneof![
         Just(Mark::Done),
         share().prop_map(Mark::Partly),
-        select(Barrier::ALL.to_vec()).prop_map(Mark::LeftOut),
-        select(Excuse::ALL.to_vec()).prop_map(Mark::Excused),
-        Just(Mark::HeldBack),
-        Just(Mark::PassedBy),
+        select(Barrier::ALL.to_vec()).prop_map(Mark::Skipped),
+        select(DayOffReason::ALL.to_vec()).prop_map(Mark::DayOff),
+        Just(Mark::Paused),
+        Just(Mark::NotDone),
         Just(Mark::Due),
         Just(Mark::ToCome),
         Just(Mark::NoSuchHour),
@@ -212,7 +212,7 @@ fn item_day(from: u16, until: u16) -> impl Strategy<Value = ItemDay> {
 fn sway() -> impl Strategy<Value = SwayOn> {
     let kind = select(vec![SourceKind::Native, SourceKind::Web, SourceKind::File]);
     let figures = (option::of(any::<u32>()), any::<u32>(), any::<u32>());
-    let figures = figures.prop_map(|(rms_ml, rms_planar, path_per_s)| Shown { rms_ml, rms_planar, path_per_s });
+    let figures = figures.prop_map(|(rms_ml, rms_planar, path_per_s)| ReportedFigures { rms_ml, rms_planar, path_per_s });
     let facts = (any::<u8>(), any::<u8>(), any::<bool>(), any::<bool>());
     (kind, option::of(figures), facts).prop_map(|(kind, figures, (trial, touch_downs, gap, to_confirm))| SwayOn {
         trial,

@@ -8,7 +8,7 @@ use exercises::alarm::Trouble;
 use exercises::catalogue::{Dose, ExerciseId, Eyes, RungId, Surface, Tempo};
 use exercises::history::Mark;
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
-use exercises::log::{Barrier, Excuse};
+use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{
     Activity, Aftercare, AgeBand, Complaint, Days, Item, Leg, Pattern, Plan, Risk, Schedule, Side, StanceBaseline,
 };
@@ -200,8 +200,8 @@ fn hourly_holds(summary: &mut Summary, day: u16) {
     for slot in 0..9_u8 {
         let luck = u32::from(day) * 31 + u32::from(slot) * 17;
         let mark = match luck % 13 {
-            0 | 5 => Mark::PassedBy,
-            3 => Mark::LeftOut(Barrier::NoTime),
+            0 | 5 => Mark::NotDone,
+            3 => Mark::Skipped(Barrier::NoTime),
             8 => Mark::Partly(Share { done: 2, of: 3 }),
             _ => Mark::Done,
         };
@@ -266,10 +266,10 @@ pub fn frozen_summary() -> Summary {
     let marks = [
         Mark::Done,
         Mark::Partly(Share { done: 1, of: 3 }),
-        Mark::LeftOut(Barrier::RatherNotSay),
-        Mark::Excused(Excuse::Holiday),
-        Mark::HeldBack,
-        Mark::PassedBy,
+        Mark::Skipped(Barrier::RatherNotSay),
+        Mark::DayOff(DayOffReason::Holiday),
+        Mark::Paused,
+        Mark::NotDone,
         Mark::NoSuchHour,
     ];
     let written_in = RunOn {

@@ -58,7 +58,7 @@ pub fn observed(view: &View<'_>) -> Result<Model, StoreError> {
 
 /// One thing done within a transaction. The ranges are small, so that deeds meet each other's rows.
 #[derive(Debug, Clone)]
-pub enum Deed {
+pub enum Operation {
     Put(u8, String),
     Forget(u8),
     Begin(u8),
@@ -86,44 +86,46 @@ pub enum Deed {
     },
 }
 
-impl Deed {
-    pub fn any() -> impl Strategy<Value = Deed> {
+impl Operation {
+    pub fn any() -> impl Strategy<Value = Operation> {
         let bytes = || prop::collection::vec(any::<u8>(), 1..2_000);
         prop_oneof![
-            (0..3u8, ".{0,9}").prop_map(|(name, value)| Deed::Put(name, value)),
-            (0..3u8).prop_map(Deed::Forget),
-            any::<u8>().prop_map(Deed::Begin),
-            Just(Deed::Export),
-            (0..3u8, 0..4u32, 0..2u8).prop_map(|(plan, revision, clinic)| Deed::Take { plan, revision, clinic }),
-            bytes().prop_map(Deed::Append),
-            bytes().prop_map(Deed::FirstKeys),
-            bytes().prop_map(Deed::NewKeys),
-            bytes().prop_map(Deed::Admit),
-            (1..5i64, bytes()).prop_map(|(id, sealed)| Deed::Change(id, sealed)),
-            (1..5i64).prop_map(Deed::Discharge),
-            (1..5i64, 0..4u32).prop_map(|(patient, revision)| Deed::Issue { patient, revision }),
-            (1..5i64, 0..2u8, 0..4u32).prop_map(|(patient, log, counter)| Deed::Receive { patient, log, counter }),
+            (0..3u8, ".{0,9}").prop_map(|(name, value)| Operation::Put(name, value)),
+            (0..3u8).prop_map(Operation::Forget),
+            any::<u8>().prop_map(Operation::Begin),
+            Just(Operation::Export),
+            (0..3u8, 0..4u32, 0..2u8).prop_map(|(plan, revision, clinic)| Operation::Take { plan, revision, clinic }),
+            bytes().prop_map(Operation::Append),
+            bytes().prop_map(Operation::FirstKeys),
+            bytes().prop_map(Operation::NewKeys),
+            bytes().prop_map(Operation::Admit),
+            (1..5i64, bytes()).prop_map(|(id, sealed)| Operation::Change(id, sealed)),
+            (1..5i64).prop_map(Operation::Discharge),
+            (1..5i64, 0..4u32).prop_map(|(patient, revision)| Operation::Issue { patient, revision }),
+            (1..5i64, 0..2u8, 0..4u32).prop_map(|(patient, log, counter)| Operation::Receive { patient, log, counter }),
         ]
     }
 
     /// Does it in the store. Rows that are sealed for an id hold the id, so that the comparison sees a wrong one.
     pub fn in_store(&self, tx: &Tx<'_>) -> Result<(), StoreError> {
         match self {
-            Deed::Put(name, value) => setting::put(tx, &name.to_string(), value),
-            Deed::Forget(name) => setting::remove(tx, &name.to_string()),
-            Deed::Begin(id) => log::begin(tx, &[*id; 8]),
-            Deed::Export => log::next_export(tx).and_then(|number| setting::put(tx, "export", &number.to_string())),
-            Deed::Take { plan, revision, clinic } => card::insert(tx, &a_card(*plan, *revision, *clinic)),
-            Deed::Append(payload) => entry::append(tx, &NewEntry { plan: b"p", at_ms: 1, offset_s: 2, payload }).map(drop),
-            Deed::FirstKeys(sealed) => keys::insert(tx, sealed),
-            Deed::NewKeys(sealed) => keys::replace(tx, sealed),
-            Deed::Admit(sealed) => patient::insert(tx, |id| Ok(bound(id, sealed))).map(drop),
-            Deed::Change(id, sealed) => patient::update(tx, *id, sealed),
-            Deed::Discharge(id) => patient::remove(tx, *id),
-            Deed::Issue { patient, revision } => {
+            Operation::Put(name, value) => setting::put(tx, &name.to_string(), value),
+            Operation::Forget(name) => setting::remove(tx, &name.to_string()),
+            Operation::Begin(id) => log::begin(tx, &[*id; 8]),
+            Operation::Export => log::next_export(tx).and_then(|number| setting::put(tx, "export", &number.to_string())),
+            Operation::Take { plan, revision, clinic } => card::insert(tx, &a_card(*plan, *revision, *clinic)),
+            Operation::Append(payload) => {
+                entry::append(tx, &NewEntry { plan: b"p", at_ms: 1, offset_s: 2, payload }).map(drop)
+            }
+            Operation::FirstKeys(sealed) => keys::insert(tx, sealed),
+            Operation::NewKeys(sealed) => keys::replace(tx, sealed),
+            Operation::Admit(sealed) => patient::insert(tx, |id| Ok(bound(id, sealed))).map(drop),
+            Operation::Change(id, sealed) => patient::update(tx, *id, sealed),
+            Operation::Discharge(id) => patient::remove(tx, *id),
+            Operation::Issue { patient, revision } => {
                 issued::insert(tx, *patient, *revision, |id| Ok(bound(id, b"card"))).map(drop)
             }
-            Deed::Receive { patient, log, counter } => {
+            Operation::Receive { patient, log, counter } => {
                 received::insert(tx, *patient, &[*log; 8], *counter, |id| Ok(bound(id, b"summary"))).map(drop)
             }
         }
@@ -132,34 +134,34 @@ impl Deed {
     /// Does it in the model, and says whether it is allowed.
     pub fn in_model(&self, model: &mut Model) -> bool {
         match self.clone() {
-            Deed::Put(name, value) => always(model.settings.insert(name.to_string(), value)),
-            Deed::Forget(name) => always(model.settings.remove(&name.to_string())),
-            Deed::Begin(id) => model.log.is_none() && always(model.log.insert(vec![id; 8])),
-            Deed::Export => {
+            Operation::Put(name, value) => always(model.settings.insert(name.to_string(), value)),
+            Operation::Forget(name) => always(model.settings.remove(&name.to_string())),
+            Operation::Begin(id) => model.log.is_none() && always(model.log.insert(vec![id; 8])),
+            Operation::Export => {
                 model.log.is_some() && {
                     model.exports += 1;
                     always(model.settings.insert("export".into(), model.exports.to_string()))
                 }
             }
-            Deed::Take { plan, revision, clinic } => model.take(a_card(plan, revision, clinic)),
-            Deed::Append(payload) => {
+            Operation::Take { plan, revision, clinic } => model.take(a_card(plan, revision, clinic)),
+            Operation::Append(payload) => {
                 model.entries.push(payload);
                 true
             }
-            Deed::FirstKeys(sealed) => model.keys.is_none() && always(model.keys.insert(sealed)),
-            Deed::NewKeys(sealed) => model.keys.replace(sealed).is_some(),
-            Deed::Admit(sealed) => {
+            Operation::FirstKeys(sealed) => model.keys.is_none() && always(model.keys.insert(sealed)),
+            Operation::NewKeys(sealed) => model.keys.replace(sealed).is_some(),
+            Operation::Admit(sealed) => {
                 let id = model.next(0);
                 always(model.patients.insert(id, bound(id, &sealed)))
             }
-            Deed::Change(id, sealed) => model.patients.get_mut(&id).map(|row| *row = sealed).is_some(),
-            Deed::Discharge(id) => {
+            Operation::Change(id, sealed) => model.patients.get_mut(&id).map(|row| *row = sealed).is_some(),
+            Operation::Discharge(id) => {
                 model.issued.retain(|row| row.patient != id);
                 model.received.retain(|row| row.patient != id);
                 model.patients.remove(&id).is_some()
             }
-            Deed::Issue { patient, revision } => model.issue(patient, revision),
-            Deed::Receive { patient, log, counter } => model.receive(patient, vec![log; 8], counter),
+            Operation::Issue { patient, revision } => model.issue(patient, revision),
+            Operation::Receive { patient, log, counter } => model.receive(patient, vec![log; 8], counter),
         }
     }
 }

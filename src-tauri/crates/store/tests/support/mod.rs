@@ -61,20 +61,20 @@ pub fn whole(home: &Home) -> u32 {
 }
 
 /// What the test binary is to do when it is run again; see [`act`].
-const DEED: &str = "STORE_TEST_DEED";
+const OPERATION: &str = "STORE_TEST_DEED";
 const AT: &str = "STORE_TEST_AT";
 
 /// To be called by a test named `child` in each binary that uses [`again`]. Does the deed that the parent asked for, or,
 /// run by itself, a short one of its own with its outcome checked.
 pub fn act() {
-    let Some(deed) = env::var_os(DEED) else {
+    let Some(operation) = env::var_os(OPERATION) else {
         let (_dir, home) = place();
         write(&home, 5);
         assert_eq!(sound(&home), 5, "what the child process does holds in this one too");
         return;
     };
     let at = PathBuf::from(env::var_os(AT).expect("the parent tells where"));
-    match deed.to_str().expect("a name") {
+    match operation.to_str().expect("a name") {
         "write" => write(&at, u32::MAX),
         "open" => say(&format!("opened {:?}", Home::open(&at, true).map(|_| "well"))),
         "hold" => {
@@ -117,12 +117,12 @@ fn say(line: &str) {
     println!("\n{line}");
 }
 
-/// This test binary once more, to do `deed` at `at`; `before` are the words of a program that starts it.
-pub fn again(before: &[&str], binary: &Path, deed: &str, at: &Path) -> Command {
+/// This test binary once more, to do `operation` at `at`; `before` are the words of a program that starts it.
+pub fn again(before: &[&str], binary: &Path, operation: &str, at: &Path) -> Command {
     let mut words = before.iter().map(|word| word.as_ref()).chain([binary.as_os_str()]);
     let mut command = Command::new(words.next().expect("at least the binary"));
     command.args(words).args(["--exact", "child", "--nocapture", "--test-threads=1"]);
-    command.env(DEED, deed).env(AT, at).stdin(Stdio::piped()).stdout(Stdio::piped()).stderr(Stdio::piped());
+    command.env(OPERATION, operation).env(AT, at).stdin(Stdio::piped()).stdout(Stdio::piped()).stderr(Stdio::piped());
     command
 }
 
@@ -147,7 +147,7 @@ pub fn said(output: &Output, word: &str) -> Vec<String> {
 /// Runs the binary as a user without rights and gives its output. Root may write anywhere, so a test of missing
 /// permission needs somebody else; whoever is not root is somebody else already.
 #[cfg(unix)]
-pub fn as_nobody(deed: &str, at: &Path) -> Output {
+pub fn as_unprivileged_user(operation: &str, at: &Path) -> Output {
     use std::os::unix::fs::{MetadataExt, PermissionsExt};
     // The build's folder may be closed to others, so the binary is copied to where they can start it.
     let open = tempfile::tempdir().expect("a temporary folder");
@@ -157,5 +157,5 @@ pub fn as_nobody(deed: &str, at: &Path) -> Output {
     let root = std::fs::metadata(open.path()).expect("ours").uid() == 0;
     let nobody = ["setpriv", "--reuid=65534", "--regid=65534", "--clear-groups"];
     let before = if root { &nobody[..] } else { &[] };
-    again(before, &reachable, deed, at).output().expect("setpriv (util-linux) starts the binary")
+    again(before, &reachable, operation, at).output().expect("setpriv (util-linux) starts the binary")
 }

@@ -1,6 +1,6 @@
 //! Data folders that cannot be used: each told apart, and left as it was.
 
-use crate::place::{BINARY, PASSPHRASE, Place, Said, clinic, patient, refusal, surroundings};
+use crate::place::{BINARY, PASSPHRASE, Place, ProgramOutput, clinic, patient, refusal, surroundings};
 use rusqlite::Connection;
 use std::fs::{self, File, OpenOptions, Permissions};
 use std::os::unix::fs::{MetadataExt, PermissionsExt};
@@ -74,7 +74,7 @@ fn a_damaged_database() {
 
 /// The checks at opening do not decode what is in the rows.
 #[test]
-fn a_row_that_nothing_can_read() {
+fn an_unreadable_row_is_refused() {
     let place = Place::prepared();
     let database = Connection::open(place.path("done/carryover.db")).expect("a database");
     for trigger in triggers(&database) {
@@ -123,7 +123,7 @@ fn a_folder_that_another_copy_has_open() {
 }
 
 /// Runs the binary as a user without rights.
-fn as_nobody(place: &Place, arguments: &[&str]) -> Said {
+fn as_unprivileged_user(place: &Place, arguments: &[&str]) -> ProgramOutput {
     // The folder of the build may be closed to others.
     let binary = place.path("carryover");
     if !binary.exists() {
@@ -137,14 +137,14 @@ fn as_nobody(place: &Place, arguments: &[&str]) -> Said {
     }
     command.args(arguments).current_dir(place.path(""));
     surroundings(&mut command, &place.path(""));
-    Said::of(command.output().expect("setpriv (util-linux) starts the binary"))
+    ProgramOutput::of(command.output().expect("setpriv (util-linux) starts the binary"))
 }
 
 #[track_caller]
 fn refused_to_nobody(place: &Place, arguments: &[&str], says: &[&str]) {
-    as_nobody(place, &["--version"]);
+    as_unprivileged_user(place, &["--version"]);
     let before = place.all();
-    refusal(&as_nobody(place, arguments), says);
+    refusal(&as_unprivileged_user(place, arguments), says);
     assert!(before == place.all(), "{arguments:?}: something changed");
 }
 
@@ -167,7 +167,7 @@ fn a_folder_that_cannot_be_written() {
     for (name, mode) in [("patient", 0o777), ("patient/carryover.db", 0o666), ("patient/lock", 0o666)] {
         set_mode(&place, name, mode);
     }
-    let said = as_nobody(&place, &patient(&["now"]));
+    let said = as_unprivileged_user(&place, &patient(&["now"]));
     assert_eq!(said.code, Some(0), "with all rights it is no other reason: {said:?}");
 }
 
@@ -196,18 +196,18 @@ fn files_that_this_user_may_not_read() {
     set_mode(&place, "patient", 0o777);
     set_mode(&place, "patient/carryover.db", 0o666);
     set_mode(&place, "patient/lock", 0o666);
-    let said = as_nobody(&place, &summary);
+    let said = as_unprivileged_user(&place, &summary);
     refusal(&said, &["x.age cannot be written."]);
 }
 
 /// Runs the binary with a limit on the size of files: to the program it is as if the disk were full.
-fn with_limit(place: &Place, kilobytes: u32, arguments: &[&str]) -> Said {
+fn with_limit(place: &Place, kilobytes: u32, arguments: &[&str]) -> ProgramOutput {
     let blocks = (kilobytes * 2).to_string();
     let mut command = Command::new("sh");
     command.args(["-c", "trap '' XFSZ; ulimit -f \"$1\"; shift; exec \"$0\" \"$@\"", BINARY, &blocks]).args(arguments);
     command.current_dir(place.path(""));
     surroundings(&mut command, &place.path(""));
-    Said::of(command.output().expect("sh starts the binary"))
+    ProgramOutput::of(command.output().expect("sh starts the binary"))
 }
 
 /// All rows of all tables, in words.

@@ -177,7 +177,7 @@ fn without_a_terminal_the_passphrase_is_asked_for_in_vain() {
     command.arg("--wait").arg(crate::place::BINARY).args(["--home", "clinic", "clinic", "review", "K17"]);
     crate::place::surroundings(&mut command, &place.path(""));
     let said = command.current_dir(place.path("")).output().expect("setsid (util-linux) starts the binary");
-    crate::place::refusal(&crate::place::Said::of(said), &["No passphrase was given", "--passphrase-file"]);
+    crate::place::refusal(&crate::place::ProgramOutput::of(said), &["No passphrase was given", "--passphrase-file"]);
 }
 
 #[test]

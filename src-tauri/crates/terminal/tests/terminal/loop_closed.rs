@@ -51,8 +51,8 @@ fn a_second_card_closes_the_loop_and_the_history_goes_on() {
     assert_eq!(clears, format!("clear = [\"{name}\"]"), "ready to be copied into the next plan");
     place.write("second.toml", place.text("plan.toml").replace("clear = []", clears));
     place.clinic(&["issue", "K17", "second.toml", "--out", "second"]);
-    let held_back = place.run(&["--home", "done", "--at", VISIT, "patient", "record", "later.jsonl"]);
-    assert_eq!(held_back.code, Some(1), "no such file yet");
+    let paused = place.run(&["--home", "done", "--at", VISIT, "patient", "record", "later.jsonl"]);
+    assert_eq!(paused.code, Some(1), "no such file yet");
     place.write("later.jsonl", BALANCED);
     place.refused(
         &["--home", "done", "--at", VISIT, "patient", "record", "later.jsonl"],

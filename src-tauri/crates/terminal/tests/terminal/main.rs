@@ -2,18 +2,18 @@
 //!
 //! Needs, besides the binary: `age` and `age-keygen` (age), `zbarimg` (zbar-tools), `setpriv` (util-linux).
 
+mod analysis;
 mod card;
 mod catalogue;
 mod clock;
 mod correct;
+mod device;
 mod forge;
 mod frames;
 mod home;
 mod inputs;
 mod loop_closed;
 mod norms;
-mod own;
 mod place;
 mod summary;
-mod sums;
 mod usage;

@@ -29,7 +29,7 @@ capped = true
 
 /// How a patient stood.
 #[derive(Clone, Copy)]
-struct Stood {
+struct Trials {
     exercise: &'static str,
     rung: &'static str,
     target: u16,
@@ -38,10 +38,10 @@ struct Stood {
 }
 
 /// As the rows of `example norms` ask for.
-const FITS: Stood = Stood { exercise: "one-leg-timed", rung: "firm-open", target: 30, phone: "in-pocket", trials: 3 };
+const FITS: Trials = Trials { exercise: "one-leg-timed", rung: "firm-open", target: 30, phone: "in-pocket", trials: 3 };
 
 /// A second patient of the prepared clinic who stood so on the first evening; her summary is received.
-fn stood(place: &Place, how: Stood) {
+fn record_trials(place: &Place, how: Trials) {
     let plan = PLAN.replace("EXERCISE", how.exercise).replace("RUNG", how.rung);
     place.write("stand.toml", plan.replace("TARGET", &how.target.to_string()));
     place.clinic(&["add", "S1"]);
@@ -124,7 +124,7 @@ fn a_bad_table_is_refused_in_a_sentence_and_the_one_before_stays() {
 #[test]
 fn a_row_stands_beside_trials_that_fit_in_every_respect() {
     let place = Place::prepared();
-    stood(&place, FITS);
+    record_trials(&place, FITS);
     keep(&place, &example(&place));
     let norms = beside(&place);
     let row = &norms["comparison"]["Beside"]["row"];
@@ -145,7 +145,7 @@ fn a_row_stands_beside_trials_that_fit_in_every_respect() {
 #[test]
 fn the_median_is_taken_where_only_it_has_a_row() {
     let place = Place::prepared();
-    stood(&place, FITS);
+    record_trials(&place, FITS);
     keep(&place, &example(&place).replace("best-of-3\" #", "median-of-3\" #"));
     let norms = beside(&place);
     assert_eq!((&norms["own"]["seconds"], &norms["own"]["statistic"]), (&json!(15.0), &json!({ "MedianOf": 3 })));
@@ -163,20 +163,20 @@ fn only(place: &Place, reason: Value) {
 fn how_somebody_stood_otherwise_is_the_reason() {
     let differs = |condition: &str| json!({ "Differs": condition });
     for (how, reason, said) in [
-        (Stood { phone: "on-support", ..FITS }, differs("Arms"), "different in the nearest source: arms."),
-        (Stood { phone: "at-breastbone", ..FITS }, differs("Arms"), "different in the nearest source: arms."),
-        (Stood { target: 40, ..FITS }, differs("Cap"), "different in the nearest source: when a try ends."),
-        (Stood { trials: 2, ..FITS }, differs("Statistic"), "how the figure is made."),
-        (Stood { exercise: "one-leg-stand", ..FITS }, json!({ "NotKnown": "Arms" }), "not known of these tries: arms."),
+        (Trials { phone: "on-support", ..FITS }, differs("Arms"), "different in the nearest source: arms."),
+        (Trials { phone: "at-breastbone", ..FITS }, differs("Arms"), "different in the nearest source: arms."),
+        (Trials { target: 40, ..FITS }, differs("Cap"), "different in the nearest source: when a try ends."),
+        (Trials { trials: 2, ..FITS }, differs("Statistic"), "how the figure is made."),
+        (Trials { exercise: "one-leg-stand", ..FITS }, json!({ "NotKnown": "Arms" }), "not known of these tries: arms."),
         (
-            Stood { exercise: "heel-to-toe-stand", rung: "heel-to-toe", ..FITS },
+            Trials { exercise: "heel-to-toe-stand", rung: "heel-to-toe", ..FITS },
             json!("OtherStand"),
             "of standing on one leg.",
         ),
     ] {
         let place = Place::prepared();
         keep(&place, &example(&place));
-        stood(&place, how);
+        record_trials(&place, how);
         only(&place, reason);
         let review = place.clinic(&["review", "S1"]).split_whitespace().collect::<Vec<_>>().join(" ");
         assert!(review.contains(said), "{said:?} in {review}");
@@ -186,7 +186,7 @@ fn how_somebody_stood_otherwise_is_the_reason() {
 #[test]
 fn what_the_table_says_otherwise_or_not_at_all_is_the_reason() {
     let place = Place::prepared();
-    stood(&place, FITS);
+    record_trials(&place, FITS);
     // Only the first row, so that none of another age is nearer.
     let table = example(&place);
     let first = table.rsplit_once("[[row]]").expect("two rows").0;
@@ -210,7 +210,7 @@ fn what_the_table_says_otherwise_or_not_at_all_is_the_reason() {
 #[test]
 fn recalled_rows_are_never_shown() {
     let place = Place::prepared();
-    stood(&place, Stood { target: 45, ..FITS });
+    record_trials(&place, Trials { target: 45, ..FITS });
     only(&place, json!("OnlyUnchecked"));
     for form in ["text", "json"] {
         let review = place.clinic(&["review", "S1", "--as", form]);

@@ -17,16 +17,16 @@ pub const VISIT: &str = "2026-11-27T09:00:00+01:00";
 
 /// What a command said and how it ended.
 #[derive(Debug)]
-pub struct Said {
+pub struct ProgramOutput {
     pub code: Option<i32>,
     pub out: String,
     pub err: String,
 }
 
-impl Said {
-    pub fn of(output: Output) -> Said {
+impl ProgramOutput {
+    pub fn of(output: Output) -> ProgramOutput {
         let text = |bytes: Vec<u8>| String::from_utf8(bytes).expect("text in UTF-8");
-        Said { code: output.status.code(), out: text(output.stdout), err: text(output.stderr) }
+        ProgramOutput { code: output.status.code(), out: text(output.stdout), err: text(output.stderr) }
     }
 }
 
@@ -43,7 +43,7 @@ static PREPARED: LazyLock<PathBuf> = LazyLock::new(|| {
     fs::create_dir_all(&dir).expect("a folder");
     fs::write(dir.join("pw"), format!("{PASSPHRASE}\n")).expect("written");
     let run = |arguments: &[&str]| {
-        let said = Said::of(command(&dir, arguments).output().expect("the binary starts"));
+        let said = ProgramOutput::of(command(&dir, arguments).output().expect("the binary starts"));
         assert_eq!((said.code, said.err.as_str()), (Some(0), ""), "{arguments:?}");
         said.out
     };
@@ -92,8 +92,8 @@ impl Place {
         command(self.dir.path(), arguments)
     }
 
-    pub fn run(&self, arguments: &[&str]) -> Said {
-        Said::of(self.command(arguments).output().expect("the binary starts"))
+    pub fn run(&self, arguments: &[&str]) -> ProgramOutput {
+        ProgramOutput::of(self.command(arguments).output().expect("the binary starts"))
     }
 
     /// Runs what has to succeed, without a word on stderr; gives what it printed.
@@ -132,7 +132,7 @@ impl Place {
 
 /// Exit code 1, nothing on stdout, and on stderr one line that holds all of `says`: a fault and an advice, two sentences.
 #[track_caller]
-pub fn refusal(said: &Said, says: &[&str]) {
+pub fn refusal(said: &ProgramOutput, says: &[&str]) {
     assert_eq!((said.code, said.out.as_str()), (Some(1), ""), "{said:?}");
     assert_eq!(said.err.lines().count(), 1, "one line: {said:?}");
     for part in says {

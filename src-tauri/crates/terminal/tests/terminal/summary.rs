@@ -3,7 +3,7 @@
 use crate::forge;
 use crate::place::{Place, clinic};
 use exercises::id::LogId;
-use format::summary::MOST_SEALED;
+use format::summary::MAX_SEALED;
 use miniz_oxide::deflate::compress_to_vec;
 
 #[track_caller]
@@ -49,7 +49,7 @@ fn a_summary_that_is_cut_off_or_goes_on() {
 }
 
 #[test]
-fn something_else_altogether() {
+fn a_file_that_is_no_summary_is_refused() {
     let place = Place::prepared();
     for (name, bytes) in [("empty", &b""[..]), ("list.txt", b"a shopping list"), ("picture", b"\x89PNG\r\n\x1a\n")] {
         place.write(name, bytes);
@@ -102,12 +102,12 @@ fn a_summary_of_a_newer_version() {
 }
 
 #[test]
-fn a_gigabyte() {
+fn a_file_of_a_gigabyte_is_refused() {
     let place = Place::prepared();
     let file = std::fs::File::create(place.path("huge.age")).expect("ours");
     file.set_len(1 << 30).expect("sparse");
     refused(&place, "huge.age", &["huge.age is larger than 4194304 bytes", "Choose the right file."]);
-    place.write("big.age", vec![b'x'; MOST_SEALED]);
+    place.write("big.age", vec![b'x'; MAX_SEALED]);
     refused(&place, "big.age", &["This is not a sealed summary."]);
 }
 
@@ -116,7 +116,7 @@ fn a_gigabyte() {
 fn a_small_file_that_unpacks_to_a_quarter_of_a_gigabyte() {
     let place = Place::prepared();
     let bomb = compress_to_vec(&vec![0; 1 << 28], 6);
-    assert!(bomb.len() < MOST_SEALED / 4, "{} bytes are no size to take offence at", bomb.len());
+    assert!(bomb.len() < MAX_SEALED / 4, "{} bytes are no size to take offence at", bomb.len());
     let mut letter = forge::letter(&forge::card(&place), 1, bomb);
     place.write("bomb.age", forge::sealed(&place, &letter.to_bytes()));
     refused(&place, "bomb.age", &["summary is larger than 8388608 bytes"]);

@@ -72,7 +72,7 @@ fn the_examples_fit_each_other_on_any_day() {
 }
 
 #[test]
-fn dates_at_the_ends_of_the_calendar_are_answered() {
+fn dates_at_the_ends_of_the_calendar_are_accepted_or_refused() {
     let place = Place::prepared();
     for day in ["0001-01-01", "9999-12-31", "+262142-12-31", "-262143-01-01"] {
         let from = format!("--from={day}");
@@ -91,7 +91,7 @@ fn a_reader_that_goes_away_is_no_fault() {
     command.args(["-c", "\"$0\" --home patient patient slots --from 2026-11-26 --days 300 --zone Europe/Vienna | head -1"]);
     command.arg(crate::place::BINARY).current_dir(place.path(""));
     crate::place::surroundings(&mut command, &place.path(""));
-    let said = crate::place::Said::of(command.output().expect("sh"));
+    let said = crate::place::ProgramOutput::of(command.output().expect("sh"));
     assert_eq!((said.code, said.err.as_str(), said.out.lines().count()), (Some(0), "", 1), "{said:?}");
 }
 
@@ -99,6 +99,6 @@ fn a_reader_that_goes_away_is_no_fault() {
 fn in_spanish_the_refusals_are_spanish() {
     let place = Place::prepared();
     let said = place.command(&clinic(&["review", "K18"])).env("LC_ALL", "es_ES.UTF-8").output().expect("the binary starts");
-    let said = crate::place::Said::of(said);
+    let said = crate::place::ProgramOutput::of(said);
     crate::place::refusal(&said, &["No hay ningún paciente con el código K18.", "añada al paciente"]);
 }

@@ -167,7 +167,7 @@ pub fn failure(failure: &Failure) -> (String, String) {
         Failure::NoSuchSlot => {
             ("There is no such time in the plan.".into(), "Look at the day again; the plan may have been replaced.")
         }
-        Failure::HeldBack(_) => (
+        Failure::Paused(_) => (
             "This exercise is held back since you said that something was wrong.".into(),
             "Contact your clinic; only a new card from it opens the exercise again.",
         ),

@@ -171,7 +171,7 @@ pub fn failure(failure: &Failure) -> (String, String) {
         Failure::WhichPlan => ("Usted sigue varios planes.".into(), "Nombre el plan con --plan."),
         Failure::NoSuchItem => ("El plan no tiene ese ejercicio.".into(), "Mire de nuevo el plan; puede haber cambiado."),
         Failure::NoSuchSlot => ("El plan no tiene esa hora.".into(), "Mire de nuevo el día; el plan puede haber cambiado."),
-        Failure::HeldBack(_) => (
+        Failure::Paused(_) => (
             "Este ejercicio está retenido desde que usted dijo que algo iba mal.".into(),
             "Contacte con su clínica; solo una tarjeta nueva suya le permite seguir con ello.",
         ),

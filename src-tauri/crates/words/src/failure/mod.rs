@@ -25,12 +25,12 @@ impl Words {
             Lang::En => en::failure(failure),
             Lang::Es => es::failure(failure),
         };
-        Refusal { fault: self.tell_made(fault), advice: self.tell_made(advice) }
+        Refusal { fault: self.owned_as_shown(fault), advice: self.owned_as_shown(advice) }
     }
 
     /// What keeps a plan from being issued or taken, one sentence.
     pub fn problem(self, problem: &Problem) -> String {
-        self.tell_made(match self.lang {
+        self.owned_as_shown(match self.lang {
             Lang::En => en::problem(problem),
             Lang::Es => es::problem(problem),
         })
@@ -38,7 +38,7 @@ impl Words {
 
     /// One line of the ticked list.
     pub fn risk(self, risk: Risk) -> &'static str {
-        self.tell(match self.lang {
+        self.as_shown(match self.lang {
             Lang::En => en::risk(risk),
             Lang::Es => es::risk(risk),
         })

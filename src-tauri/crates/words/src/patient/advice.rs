@@ -21,8 +21,8 @@ impl Words {
         steps.iter().map(|key| self.text(*key)).collect()
     }
 
-    /// What is held back; `whole` where everything is, as with trouble that nobody can tie to one exercise.
-    pub fn held_back(self, trouble: Trouble, whole: bool) -> &'static str {
+    /// What is paused; `whole` where everything is, as with trouble that nobody can tie to one exercise.
+    pub fn paused(self, trouble: Trouble, whole: bool) -> &'static str {
         self.text(match trouble.scope() {
             _ if whole => Key::HeldBackPlan,
             Scope::WholePlan => Key::HeldBackPlan,

@@ -2,37 +2,37 @@
 
 use crate::review::{Names, upper};
 use crate::{Key, Words};
-use exercises::correct::{Correctable, Correction, Said};
+use exercises::correct::{Correctable, Correction, EntryContent};
 
 impl Words {
     /// "Pain, upper back: 4 of 10".
-    pub fn said_so(self, said: Said, names: Names<'_>) -> String {
+    pub fn said_so(self, said: EntryContent, names: Names<'_>) -> String {
         match said {
-            Said::Pain { complaint, score, after } => {
+            EntryContent::Pain { complaint, score, after } => {
                 let key = if after.is_some() { Key::SaidPainAfter } else { Key::SaidPain };
                 let (of, item) = (names.complaint(complaint), after.map(|item| names.item(item)).unwrap_or_default());
                 self.fill(key, &[("of", &of), ("score", &score), ("item", &item)])
             }
-            Said::Settled { complaint, settled } => {
+            EntryContent::Settled { complaint, settled } => {
                 let key = if settled { Key::SaidSettled } else { Key::SaidNotSettled };
                 self.fill(key, &[("of", &upper(&names.complaint(complaint)))])
             }
-            Said::Rated { activity, score } => {
+            EntryContent::Rated { activity, score } => {
                 self.fill(Key::SaidRated, &[("of", &names.activity(activity)), ("score", &score)])
             }
-            Said::LeftOut { slot, reason } => {
+            EntryContent::Skipped { slot, reason } => {
                 let (item, day) = (upper(&names.item(slot.item)), self.date(slot.day));
                 self.fill(Key::SaidLeftOut, &[("item", &item), ("day", &day), ("reason", &self.barrier(reason))])
             }
-            Said::Excused { from, until, why } => {
+            EntryContent::DaysOff { from, until, why } => {
                 let (from, until) = (self.date(from), self.date(until));
-                self.fill(Key::SaidExcused, &[("from", &from), ("until", &until), ("why", &self.excuse(why))])
+                self.fill(Key::SaidExcused, &[("from", &from), ("until", &until), ("why", &self.day_off_reason(why))])
             }
-            Said::Run { item, parts, .. } => {
+            EntryContent::Run { item, parts, .. } => {
                 let item = upper(&names.item(item));
                 self.fill(Key::SaidRun, &[("item", &item), ("done", &parts.done), ("of", &parts.of)])
             }
-            Said::Trouble { trouble, item } => {
+            EntryContent::Trouble { trouble, item } => {
                 let key = if item.is_some() { Key::SaidTroubleDuring } else { Key::SaidTrouble };
                 let item = item.map(|item| names.item(item)).unwrap_or_default();
                 self.fill(key, &[("what", &self.trouble(trouble)), ("item", &item)])
@@ -44,27 +44,27 @@ impl Words {
     pub fn corrected(self, line: &Correctable, names: Names<'_>) -> Option<String> {
         line.correction?;
         Some(match (line.said, line.now) {
-            (Said::Trouble { .. }, _) => self.text(Key::CorrectAlarmNoted).to_owned(),
-            (Said::Run { .. }, None) => self.text(Key::CorrectedNotDone).to_owned(),
+            (EntryContent::Trouble { .. }, _) => self.text(Key::CorrectAlarmNoted).to_owned(),
+            (EntryContent::Run { .. }, None) => self.text(Key::CorrectedNotDone).to_owned(),
             (_, None) => self.text(Key::CorrectedOut).to_owned(),
             (_, Some(now)) => self.fill(Key::CorrectedTo, &[("now", &self.said_instead(now, names))]),
         })
     }
 
     /// As [`Words::said_so`], without what the entry says anyway.
-    fn said_instead(self, now: Said, names: Names<'_>) -> String {
+    fn said_instead(self, now: EntryContent, names: Names<'_>) -> String {
         match now {
-            Said::Pain { score, .. } | Said::Rated { score, .. } => self.fill(Key::OfTen, &[("n", &score)]),
-            Said::LeftOut { reason, .. } => self.barrier(reason).to_owned(),
+            EntryContent::Pain { score, .. } | EntryContent::Rated { score, .. } => self.fill(Key::OfTen, &[("n", &score)]),
+            EntryContent::Skipped { reason, .. } => self.barrier(reason).to_owned(),
             other => self.said_so(other, names),
         }
     }
 
     /// What the button says that takes the entry out.
-    pub fn take_out(self, said: Said) -> &'static str {
+    pub fn take_out(self, said: EntryContent) -> &'static str {
         self.text(match said {
-            Said::Run { .. } => Key::CorrectNotDone,
-            Said::Trouble { .. } => Key::CorrectAlarm,
+            EntryContent::Run { .. } => Key::CorrectNotDone,
+            EntryContent::Trouble { .. } => Key::CorrectAlarm,
             _ => Key::CorrectTakeOut,
         })
     }
@@ -83,7 +83,7 @@ mod tests {
     use exercises::id::{ComplaintId, ItemId};
     use exercises::time::Stamp;
 
-    fn line(said: Said, correction: Option<Correction>, now: Option<Said>) -> Correctable {
+    fn line(said: EntryContent, correction: Option<Correction>, now: Option<EntryContent>) -> Correctable {
         Correctable { n: 4, at: Stamp { utc_ms: 0, offset_s: 0 }, said, correction, now }
     }
 
@@ -92,18 +92,18 @@ mod tests {
         let words = Words::new(Lang::En);
         let (plan, exercises) = (crate::review::samples::plan(), crate::review::samples::exercises());
         let names = Names::of_plan(words, &plan, &exercises);
-        let pain = |score| Said::Pain { complaint: ComplaintId(1), score, after: None };
+        let pain = |score| EntryContent::Pain { complaint: ComplaintId(1), score, after: None };
         let of = names.complaint(ComplaintId(1));
         assert_eq!(words.said_so(pain(8), names), format!("Pain, {of}: 8 of 10"));
         let corrected = |said, correction, now| words.corrected(&line(said, correction, now), names);
         assert_eq!(corrected(pain(8), None, Some(pain(8))), None);
         let now = corrected(pain(8), Some(Correction::Score(2)), Some(pain(2)));
         assert_eq!(now.as_deref(), Some("Now: 2 of 10."));
-        let settled = |settled| Said::Settled { complaint: ComplaintId(1), settled };
+        let settled = |settled| EntryContent::Settled { complaint: ComplaintId(1), settled };
         let now = corrected(settled(true), Some(Correction::Settled(false)), Some(settled(false)));
         assert_eq!(now, Some(format!("Now: {}: not settled by the morning.", upper(&of))));
         assert_eq!(corrected(pain(8), Some(Correction::Never), None).as_deref(), Some("Taken out."));
-        let trouble = Said::Trouble { trouble: Trouble::Fell, item: Some(ItemId(2)) };
+        let trouble = EntryContent::Trouble { trouble: Trouble::Fell, item: Some(ItemId(2)) };
         let noted = corrected(trouble, Some(Correction::Never), Some(trouble));
         assert_eq!(noted.as_deref(), Some("Noted as raised by mistake. What it stopped stays stopped."));
     }

@@ -96,7 +96,7 @@ mod tests {
 
     #[test]
     fn everything_that_goes_is_named() {
-        let day = |day| ItemDay { day, item: ItemId(1), revision: 1, slots: vec![(0, Mark::Done), (1, Mark::PassedBy)] };
+        let day = |day| ItemDay { day, item: ItemId(1), revision: 1, slots: vec![(0, Mark::Done), (1, Mark::NotDone)] };
         let summary = Summary {
             days: vec![day(0), day(1)],
             pain: vec![PainOn { n: 4, day: 0, complaint: ComplaintId(1), score: 3, after: None }],

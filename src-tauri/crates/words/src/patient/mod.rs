@@ -12,9 +12,9 @@ use crate::{Key, Words};
 use chrono::{Datelike, NaiveDate};
 use exercises::adherence::ItemAdherence;
 use exercises::catalogue::{Exercise, Lang};
+use exercises::day_string::PartDone;
 use exercises::plan::{Item, Leg, Schedule, Side};
-use exercises::run::{Doing, Run, Share};
-use exercises::thread::PartDone;
+use exercises::run::{Run, Share, Work};
 use exercises::time::Stamp;
 
 /// From so many minutes on a wait is told in hours.
@@ -23,9 +23,9 @@ const HOURS_FROM: i64 = 90;
 impl Words {
     /// "Wednesday".
     pub fn weekday(self, day: NaiveDate) -> String {
-        const NAMES: [Key; 7] =
+        const NAMES_WIDTH: [Key; 7] =
             [Key::Monday, Key::Tuesday, Key::Wednesday, Key::Thursday, Key::Friday, Key::Saturday, Key::Sunday];
-        upper(self.text(NAMES[day.weekday().num_days_from_monday() as usize]))
+        upper(self.text(NAMES_WIDTH[day.weekday().num_days_from_monday() as usize]))
     }
 
     /// "Wednesday, 28 October".
@@ -98,10 +98,10 @@ impl Words {
     }
 
     /// "Firm floor, eyes open"; empty where nothing is stood on.
-    pub fn conditions(self, doing: &Doing) -> String {
-        match doing {
-            Doing::Balance(balance) => upper(&format!("{}, {}", self.surface(balance.surface), self.eyes(balance.eyes))),
-            Doing::Hold(_) | Doing::Reps(_) => String::new(),
+    pub fn conditions(self, work: &Work) -> String {
+        match work {
+            Work::Balance(balance) => upper(&format!("{}, {}", self.surface(balance.surface), self.eyes(balance.eyes))),
+            Work::Hold(_) | Work::Reps(_) => String::new(),
         }
     }
 
@@ -112,14 +112,14 @@ impl Words {
 
     /// "2 of 3 holds held to the end."
     pub fn done_of(self, run: &Run, parts: Share) -> String {
-        let key = match run.doing {
-            Doing::Hold(_) => Key::DoneHolds,
-            Doing::Reps(_) => Key::DoneReps,
-            Doing::Balance(_) => Key::DoneTries,
+        let key = match run.work {
+            Work::Hold(_) => Key::DoneHolds,
+            Work::Reps(_) => Key::DoneReps,
+            Work::Balance(_) => Key::DoneTries,
         };
         let done = self.fill(key, &[("done", &parts.done), ("of", &parts.of)]);
-        match &run.doing {
-            Doing::Reps(sets) if sets.iter().any(|set| set.failed > 0) => {
+        match &run.work {
+            Work::Reps(sets) if sets.iter().any(|set| set.failed > 0) => {
                 let failed: u32 = sets.iter().map(|set| u32::from(set.failed)).sum();
                 format!("{done} {}", self.fill(Key::DoneFailed, &[("n", &failed)]))
             }

@@ -2,7 +2,7 @@
 
 use crate::{Key, Words};
 use exercises::remind::Span;
-use wire::own::Reminders;
+use wire::device::Reminders;
 
 impl Words {
     /// What a notification says: title and body. Nothing medical: somebody else may see the screen.
@@ -16,9 +16,9 @@ impl Words {
     }
 
     /// "In a meeting until 11:30.", "No reminder until 13:00."; nothing where a reminder may come.
-    pub fn silence(self, stand: &Reminders) -> Option<String> {
+    pub fn silence(self, reminders: &Reminders) -> Option<String> {
         let until = |key, minute| self.fill(key, &[("time", &self.minute(minute))]);
-        match (stand.silent, stand.meeting_until, stand.silent_until) {
+        match (reminders.silent, reminders.meeting_until, reminders.silent_until) {
             (false, ..) => None,
             (true, Some(meeting), Some(silent)) if meeting == silent => Some(until(Key::MeetingUntil, meeting.minute())),
             // A quiet time goes on when the meeting is over.
@@ -40,8 +40,8 @@ impl Words {
     }
 
     /// "Next reminder: Thursday, 26 November, 09:00."
-    pub fn next_reminder(self, stand: &Reminders) -> String {
-        match stand.next {
+    pub fn next_reminder(self, reminders: &Reminders) -> String {
+        match reminders.next {
             Some(next) => {
                 let day = self.weekday_date(next.date());
                 let day = if self.lang == crate::Lang::Es { day.to_lowercase() } else { day };
@@ -66,25 +66,25 @@ mod tests {
         Stamp { utc_ms: 1_772_024_520_000 + minutes * 60_000, offset_s: 3600 }
     }
 
-    fn stand(meeting_until: Option<Stamp>, silent_until: Option<Stamp>) -> Reminders {
+    fn reminders(meeting_until: Option<Stamp>, silent_until: Option<Stamp>) -> Reminders {
         Reminders { quiet: Vec::new(), meeting_until, silent: true, silent_until, next: silent_until }
     }
 
     #[test]
     fn why_it_is_silent_and_until_when() {
-        let said = |meeting, silent| EN.silence(&stand(meeting, silent)).expect("silent");
+        let said = |meeting, silent| EN.silence(&reminders(meeting, silent)).expect("silent");
         assert_eq!(said(Some(later(60)), Some(later(60))), "In a meeting until 15:02.");
         assert_eq!(said(Some(later(60)), Some(later(90))), "In a meeting until 15:02. No reminder until 15:32.");
         assert_eq!(said(None, Some(later(90))), "No reminder until 15:32.");
         assert_eq!(said(None, None), "Quiet times fill the whole day: no reminder comes.");
-        assert_eq!(EN.silence(&Reminders { silent: false, ..stand(None, None) }), None);
+        assert_eq!(EN.silence(&Reminders { silent: false, ..reminders(None, None) }), None);
     }
 
     #[test]
     fn the_next_one_with_its_day() {
-        assert_eq!(EN.next_reminder(&stand(None, Some(later(0)))), "Next reminder: Wednesday, 25 February, 14:02.");
-        assert_eq!(ES.next_reminder(&stand(None, Some(later(0)))), "Próximo aviso: miércoles, 25 de febrero, 14:02.");
-        assert_eq!(EN.next_reminder(&stand(None, None)), "No reminder in the next two weeks.");
+        assert_eq!(EN.next_reminder(&reminders(None, Some(later(0)))), "Next reminder: Wednesday, 25 February, 14:02.");
+        assert_eq!(ES.next_reminder(&reminders(None, Some(later(0)))), "Próximo aviso: miércoles, 25 de febrero, 14:02.");
+        assert_eq!(EN.next_reminder(&reminders(None, None)), "No reminder in the next two weeks.");
     }
 
     #[test]

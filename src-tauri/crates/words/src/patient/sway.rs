@@ -2,7 +2,7 @@
 
 use crate::{Key, Words};
 use exercises::run::SetUp;
-use exercises::sway::{Asked, Reason, Sensed, Shown};
+use exercises::sway::{Reason, ReportedFigures, Sensed, TrialQuestion};
 
 impl Words {
     /// "At the breastbone", and what it means.
@@ -26,11 +26,11 @@ impl Words {
     }
 
     /// "Did your foot touch the floor after about 14.2 seconds?"
-    pub fn asked_after_trial(self, asked: Asked) -> String {
+    pub fn asked_after_trial(self, asked: TrialQuestion) -> String {
         match asked {
-            Asked::At(s) => self.fill(Key::AskTouchedAt, &[("s", &self.number(s))]),
-            Asked::AtAll { another: false, .. } => self.text(Key::AskTouched).to_owned(),
-            Asked::AtAll { another: true, .. } => self.text(Key::AskTouchedElse).to_owned(),
+            TrialQuestion::At(s) => self.fill(Key::AskTouchedAt, &[("s", &self.number(s))]),
+            TrialQuestion::AtAll { another: false, .. } => self.text(Key::AskTouched).to_owned(),
+            TrialQuestion::AtAll { another: true, .. } => self.text(Key::AskTouchedElse).to_owned(),
         }
     }
 
@@ -42,7 +42,7 @@ impl Words {
     }
 
     /// "side to side 13.9 cm/s², all round 18.7 cm/s², path a second 117.8 cm/s³".
-    pub fn sway(self, shown: &Shown) -> String {
+    pub fn sway(self, shown: &ReportedFigures) -> String {
         // Figures are counted in tenths of a millimetre. A unit stays with its number.
         let figure = |tenths: u32, unit: &str| format!("{}\u{a0}{unit}", self.number(f64::from(tenths) / 100.0));
         let side = shown.rms_ml.map(|ml| format!("{} {}", self.text(Key::SwaySide), figure(ml, "cm/s²")));
@@ -78,10 +78,10 @@ mod tests {
 
     #[test]
     fn sway_is_told_in_centimetres() {
-        let shown = Shown { rms_ml: Some(1393), rms_planar: 1866, path_per_s: 11_780 };
+        let shown = ReportedFigures { rms_ml: Some(1393), rms_planar: 1866, path_per_s: 11_780 };
         let said = "side to side 13.9\u{a0}cm/s², all round 18.7\u{a0}cm/s², path a second 117.8\u{a0}cm/s³";
         assert_eq!(Words::new(Lang::En).sway(&shown), said);
-        let without = Shown { rms_ml: None, ..shown };
+        let without = ReportedFigures { rms_ml: None, ..shown };
         assert_eq!(
             Words::new(Lang::Es).sway(&without),
             "en todas direcciones 18,7\u{a0}cm/s², recorrido por segundo 117,8\u{a0}cm/s³"
@@ -91,6 +91,9 @@ mod tests {
     #[test]
     fn a_question_names_the_moment() {
         let words = Words::new(Lang::En);
-        assert_eq!(words.asked_after_trial(Asked::At(14.277)), "Did your foot touch the floor after about 14.3 seconds?");
+        assert_eq!(
+            words.asked_after_trial(TrialQuestion::At(14.277)),
+            "Did your foot touch the floor after about 14.3 seconds?"
+        );
     }
 }

@@ -20,8 +20,8 @@ impl Words {
             Head::Due { closes, .. } => [count, Some(at(Key::TrayDue, *closes))],
             Head::Next { due, .. } => [count, Some(at(Key::TrayNext, *due))],
             Head::DoneForToday { next, .. } => [count, on(*next)],
-            Head::DayOff { excused, next } => {
-                let off = if *excused { Key::DayExcused } else { Key::DayOff };
+            Head::DayOff { chosen, next } => {
+                let off = if *chosen { Key::DayExcused } else { Key::DayOff };
                 [Some(self.text(off).to_owned()), on(*next)]
             }
         };
@@ -49,8 +49,7 @@ mod tests {
     }
 
     fn today(head: Head, marks: &[Mark]) -> Today {
-        let knot =
-            |mark: &Mark| TodayKnot { plan: PlanId([0; 8]), slot: slot(), minute: 540, mark: *mark, held_back: false };
+        let knot = |mark: &Mark| TodayKnot { plan: PlanId([0; 8]), slot: slot(), minute: 540, mark: *mark, paused: false };
         let string = marks.iter().map(knot).collect();
         Today {
             now: later(0),
@@ -66,7 +65,7 @@ mod tests {
 
     #[test]
     fn what_is_done_what_is_next_and_the_meeting() {
-        let day = [Mark::Done, Mark::PassedBy, Mark::ToCome];
+        let day = [Mark::Done, Mark::NotDone, Mark::ToCome];
         let next = today(Head::Next { slot: slot(), due: later(58) }, &day);
         let words = Words::new(Lang::En);
         assert_eq!(words.tray(&next, None), ["1 of 3 done.", "Next at 15:00."]);
@@ -90,7 +89,7 @@ mod tests {
         let words = Words::new(Lang::En);
         let over = today(Head::DoneForToday { done: 1, of: 1, next: Some(later(19 * 60 - 2)) }, &[Mark::Done]);
         assert_eq!(words.tray(&over, None), ["1 of 1 done.", "Next: tomorrow at 09:00."]);
-        let off = today(Head::DayOff { excused: false, next: None }, &[]);
+        let off = today(Head::DayOff { chosen: false, next: None }, &[]);
         assert_eq!(words.tray(&off, None), ["Nothing is planned today"]);
         assert_eq!(words.tray(&today(Head::NoPlan, &[]), None), ["Take your plan card"]);
     }

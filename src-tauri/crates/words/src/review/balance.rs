@@ -1,7 +1,7 @@
 //! Is it working: seconds on one leg.
 
 use super::adherence::on;
-use super::{Finding, Names, Say, upper};
+use super::{Finding, Names, Sentence, upper};
 use crate::Words;
 use chrono::NaiveDate;
 use exercises::catalogue::{Eyes, Surface};
@@ -16,16 +16,16 @@ use std::fmt::Display;
 impl Words {
     /// "phone on the support".
     pub fn set_up(self, set_up: SetUp) -> &'static str {
-        self.say(match set_up {
-            SetUp::OnSupport => Say::OnSupport,
-            SetUp::AtBreastbone => Say::AtBreastbone,
-            SetUp::InPocket => Say::InPocket,
+        self.sentence(match set_up {
+            SetUp::OnSupport => Sentence::OnSupport,
+            SetUp::AtBreastbone => Sentence::AtBreastbone,
+            SetUp::InPocket => Sentence::InPocket,
         })
     }
 
     /// "Stand on one leg: firm floor, eyes open; phone on the support; up to 30 s".
     pub fn stance_conditions(self, group: &StanceGroup, names: Names<'_>) -> String {
-        let up_to = self.said(Say::UpTo, &[("s", &group.target_s)]);
+        let up_to = self.filled(Sentence::UpTo, &[("s", &group.target_s)]);
         let (name, set_up) = (names.exercise(&group.exercise), self.set_up(group.set_up));
         format!("{name}: {}, {}; {set_up}; {up_to}", self.surface(group.surface), self.eyes(group.eyes))
     }
@@ -34,34 +34,36 @@ impl Words {
     pub fn stance(self, series: &StanceSeries) -> Finding {
         let Trend { verdict, days, at_cap, too_few, figures } = series.change;
         match (verdict, figures) {
-            (Verdict::Rising, Some(figures)) => self.stance_moved(Say::Rising, Say::StanceMoved, series, &figures),
-            (Verdict::Falling, Some(figures)) => self.stance_moved(Say::Falling, Say::StanceMoved, series, &figures),
+            (Verdict::Rising, Some(figures)) => self.stance_moved(Sentence::Rising, Sentence::StanceMoved, series, &figures),
+            (Verdict::Falling, Some(figures)) => {
+                self.stance_moved(Sentence::Falling, Sentence::StanceMoved, series, &figures)
+            }
             (Verdict::NoClearChange, Some(figures)) => {
                 // As much as counts, and still unclear: to name the amount would contradict the word.
                 let enough = figures.change.abs() >= figures.important.difference;
-                let why = if enough { Say::StanceWavers } else { Say::StanceUnclear };
-                self.stance_moved(Say::NoClearChange, why, series, &figures)
+                let why = if enough { Sentence::StanceWavers } else { Sentence::StanceUnclear };
+                self.stance_moved(Sentence::NoClearChange, why, series, &figures)
             }
             (Verdict::AtTheCap, _) => {
                 let values: [(&str, &dyn Display); 3] = [("capped", &at_cap), ("n", &days), ("s", &series.target_s)];
-                self.finding(Say::AtTheCap, Say::StanceCapped, &values)
+                self.finding(Sentence::AtTheCap, Sentence::StanceCapped, &values)
             }
             _ if too_few == Some(WhyTooFew::ImportantDifference) => {
-                self.finding(Say::TooFewData, Say::StanceNoYardstick, &[("n", &days)])
+                self.finding(Sentence::TooFewData, Sentence::StanceNoYardstick, &[("n", &days)])
             }
-            _ => self.finding(Say::TooFewData, Say::StanceFewDays, &[("n", &days)]),
+            _ => self.finding(Sentence::TooFewData, Sentence::StanceFewDays, &[("n", &days)]),
         }
     }
 
-    fn stance_moved(self, word: Say, figures: Say, series: &StanceSeries, of: &TrendFigures) -> Finding {
+    fn stance_moved(self, word: Sentence, figures: Sentence, series: &StanceSeries, of: &TrendFigures) -> Finding {
         let ends = series.days.first().zip(series.days.last());
         // The straight line may lead beyond what can be measured.
         let at = |day: u16| self.number(of.line.at(i32::from(day)).clamp(0.0, f64::from(series.target_s)));
         let (from, to) = ends.map(|(first, last)| (at(first.day), at(last.day))).unwrap_or_default();
-        let basis = self.say(match of.important.basis {
-            DifferenceBasis::Given => Say::FromGiven,
-            DifferenceBasis::OwnSpread { .. } => Say::FromOwnSpread,
-            DifferenceBasis::OlderAdults { .. } => Say::FromOlderAdults,
+        let basis = self.sentence(match of.important.basis {
+            DifferenceBasis::Given => Sentence::FromGiven,
+            DifferenceBasis::OwnSpread { .. } => Sentence::FromOwnSpread,
+            DifferenceBasis::OlderAdults { .. } => Sentence::FromOlderAdults,
         });
         let (days, least) = (series.days.len(), self.number(of.important.difference));
         let values: [(&str, &dyn Display); 5] =
@@ -76,11 +78,11 @@ impl Words {
             Leg::Right => Leg::Left,
         };
         let (what, percent) = match sides.symmetry.verdict {
-            SymmetryVerdict::Percent(percent) => (Say::SidesPercent, percent),
-            SymmetryVerdict::AtMost(percent) => (Say::SidesAtMost, percent),
-            SymmetryVerdict::AtLeast(percent) => (Say::SidesAtLeast, percent),
-            SymmetryVerdict::NotInformative => (Say::SidesCapped, 0.0),
-            SymmetryVerdict::NotComputed | SymmetryVerdict::NoTime => (Say::SidesNotComputed, 0.0),
+            SymmetryVerdict::Percent(percent) => (Sentence::SidesPercent, percent),
+            SymmetryVerdict::AtMost(percent) => (Sentence::SidesAtMost, percent),
+            SymmetryVerdict::AtLeast(percent) => (Sentence::SidesAtLeast, percent),
+            SymmetryVerdict::NotInformative => (Sentence::SidesCapped, 0.0),
+            SymmetryVerdict::NotComputed | SymmetryVerdict::NoTime => (Sentence::SidesNotComputed, 0.0),
         };
         let values: [(&str, &dyn Display); 5] = [
             ("involved", &upper(self.leg_short(sides.involved))),
@@ -89,18 +91,18 @@ impl Words {
             ("b", &self.number(sides.other_s)),
             ("percent", &percent.round()),
         ];
-        let said = self.said(what, &values);
+        let said = self.filled(what, &values);
         let within = sides.symmetry.within_error == Some(true);
-        if within { format!("{said} {}", self.say(Say::WithinError)) } else { said }
+        if within { format!("{said} {}", self.sentence(Sentence::WithinError)) } else { said }
     }
 
     /// "28 October, firm floor, eyes open: left 12.4 s, right 31 s or more", a line for each visit and condition.
     pub fn visit_stances(self, baselines: &[(u16, StanceBaseline)], start: NaiveDate) -> Vec<String> {
         let mut lines: Vec<((u16, Surface, Eyes), Vec<String>)> = Vec::new();
         for (day, baseline) in baselines {
-            let what = if baseline.capped { Say::VisitStanceCapped } else { Say::VisitStance };
+            let what = if baseline.capped { Sentence::VisitStanceCapped } else { Sentence::VisitStance };
             let seconds = self.number(f64::from(baseline.tenths) / 10.0);
-            let one = self.said(what, &[("leg", &self.leg_short(baseline.leg)), ("s", &seconds)]);
+            let one = self.filled(what, &[("leg", &self.leg_short(baseline.leg)), ("s", &seconds)]);
             let place = (*day, baseline.surface, baseline.eyes);
             match lines.iter_mut().find(|(other, _)| *other == place) {
                 Some((_, list)) => list.push(one),

@@ -2,19 +2,19 @@
 
 use crate::Words;
 use chrono::{Datelike, Weekday};
-use exercises::chart::{Shape, Sign};
+use exercises::chart::{LegendEntry, Shape};
 use exercises::history::Mark;
 use exercises::id::ItemId;
 use exercises::review::DayString;
 use std::collections::BTreeSet;
 
 /// Most days that fit beside the times.
-const MOST_DAYS: usize = 56;
+const MAX_DAYS: usize = 56;
 
 impl Words {
     /// One item's last days, a [`letter`] a slot, a blank where nothing was asked for; empty where it had no slot.
     pub(super) fn string_rows(self, days: &[DayString], item: ItemId) -> Vec<String> {
-        let days = &days[days.len().saturating_sub(MOST_DAYS)..];
+        let days = &days[days.len().saturating_sub(MAX_DAYS)..];
         let knots = days.iter().flat_map(|day| day.knots.iter().filter(|knot| knot.item == item));
         let minutes: BTreeSet<u16> = knots.map(|knot| knot.minute).collect();
         if minutes.is_empty() {
@@ -25,7 +25,10 @@ impl Words {
             let cells = days.iter().enumerate().map(|(place, day)| {
                 let gap = if place > 0 && day.date.weekday() == Weekday::Mon { " " } else { "" };
                 let knot = day.knots.iter().find(|knot| (knot.item, knot.minute) == (item, minute));
-                format!("{gap}{}", knot.map_or(' ', |knot| if day.seen { cell(knot.mark) } else { letter(Sign::Unseen) }))
+                format!(
+                    "{gap}{}",
+                    knot.map_or(' ', |knot| if day.seen { cell(knot.mark) } else { letter(LegendEntry::Unseen) })
+                )
             });
             format!("{} {}", self.minute(minute), cells.collect::<String>()).trim_end().to_owned()
         }));
@@ -52,21 +55,21 @@ impl Words {
 
 fn cell(mark: Mark) -> char {
     match (Shape::of(mark), mark) {
-        (Some(shape), _) => letter(Sign::Mark(shape)),
-        (None, Mark::PassedBy) => letter(Sign::Gap),
+        (Some(shape), _) => letter(LegendEntry::Mark(shape)),
+        (None, Mark::NotDone) => letter(LegendEntry::Gap),
         (None, _) => ' ',
     }
 }
 
 /// One sign as a letter.
-pub(super) fn letter(sign: Sign) -> char {
+pub(super) fn letter(sign: LegendEntry) -> char {
     match sign {
-        Sign::Mark(Shape::Knot) => '●',
-        Sign::Mark(Shape::Half) => '◐',
-        Sign::Mark(Shape::Loop) => '○',
-        Sign::Mark(Shape::Bar) => '-',
-        Sign::Mark(Shape::Cross) => 'x',
-        Sign::Gap => '.',
-        Sign::Unseen => ':',
+        LegendEntry::Mark(Shape::Knot) => '●',
+        LegendEntry::Mark(Shape::Half) => '◐',
+        LegendEntry::Mark(Shape::Loop) => '○',
+        LegendEntry::Mark(Shape::Bar) => '-',
+        LegendEntry::Mark(Shape::Cross) => 'x',
+        LegendEntry::Gap => '.',
+        LegendEntry::Unseen => ':',
     }
 }

@@ -14,14 +14,14 @@ mod names;
 mod next;
 mod norms;
 mod pain;
-mod say;
+mod sentence;
 mod sway;
 mod text;
 
-pub use head::Question;
+pub use head::ReviewQuestion;
 pub use names::Names;
 pub use next::StepWords;
-pub(crate) use say::Say;
+pub(crate) use sentence::Sentence;
 
 use crate::{Words, fill};
 use exercises::catalogue::Lang;
@@ -46,19 +46,19 @@ impl Display for Finding {
 }
 
 impl Words {
-    pub(crate) fn say(self, what: Say) -> &'static str {
-        self.tell(match self.lang {
+    pub(crate) fn sentence(self, what: Sentence) -> &'static str {
+        self.as_shown(match self.lang {
             Lang::En => en::text(what),
             Lang::Es => es::text(what),
         })
     }
 
-    pub(crate) fn said(self, what: Say, values: &[(&str, &dyn Display)]) -> String {
-        fill::fill(self.say(what), values)
+    pub(crate) fn filled(self, what: Sentence, values: &[(&str, &dyn Display)]) -> String {
+        fill::fill(self.sentence(what), values)
     }
 
-    pub(crate) fn finding(self, word: Say, figures: Say, values: &[(&str, &dyn Display)]) -> Finding {
-        Finding { word: self.say(word).to_owned(), figures: self.said(figures, values) }
+    pub(crate) fn finding(self, word: Sentence, figures: Sentence, values: &[(&str, &dyn Display)]) -> Finding {
+        Finding { word: self.sentence(word).to_owned(), figures: self.filled(figures, values) }
     }
 }
 

@@ -1,6 +1,6 @@
 //! What a review's numbers stand for: names of items, complaints and activities, in the plan in force or an earlier one.
 
-use super::Say;
+use super::Sentence;
 use crate::Words;
 use exercises::catalogue::{Exercise, ExerciseId, RungId};
 use exercises::id::{ActivityId, ComplaintId, ItemId};
@@ -43,7 +43,7 @@ impl<'a> Names<'a> {
 
     /// "Stand on one leg, left".
     pub fn item(&self, id: ItemId) -> String {
-        let Some(item) = self.find(id) else { return self.words.said(Say::SomeItem, &[("n", &id)]) };
+        let Some(item) = self.find(id) else { return self.words.filled(Sentence::SomeItem, &[("n", &id)]) };
         let name = self.exercise(&item.exercise);
         match item.side {
             Side::Left | Side::Right => format!("{name}, {}", self.words.side(item.side)),
@@ -72,7 +72,7 @@ impl<'a> Names<'a> {
     pub fn complaint(&self, id: ComplaintId) -> String {
         let named = self.plans().find_map(|plan| plan.complaints.iter().find(|complaint| complaint.id == id));
         match named {
-            None => self.words.said(Say::SomeComplaint, &[("n", &id)]),
+            None => self.words.filled(Sentence::SomeComplaint, &[("n", &id)]),
             Some(complaint) if complaint.side == Side::Neither => complaint.name.clone(),
             Some(complaint) => format!("{}, {}", complaint.name, self.words.side(complaint.side)),
         }
@@ -81,7 +81,7 @@ impl<'a> Names<'a> {
     /// In the patient's words.
     pub fn activity(&self, id: ActivityId) -> String {
         let named = self.plans().find_map(|plan| plan.activities.iter().find(|activity| activity.id == id));
-        named.map_or_else(|| self.words.said(Say::SomeActivity, &[("n", &id)]), |activity| activity.name.clone())
+        named.map_or_else(|| self.words.filled(Sentence::SomeActivity, &[("n", &id)]), |activity| activity.name.clone())
     }
 }
 

@@ -1,7 +1,7 @@
 //! What next: a proposal and its reason.
 
 use super::adherence::on;
-use super::{Names, Say};
+use super::{Names, Sentence};
 use crate::{Key, Words};
 use chrono::NaiveDate;
 use exercises::catalogue::{Dose, Exercise};
@@ -39,7 +39,7 @@ impl Words {
     pub fn offered_step(self, suggestion: &Suggestion, exercise: &Exercise, today: NaiveDate) -> (String, String) {
         let names = Names::of_exercises(self, std::slice::from_ref(exercise));
         let step = match suggestion.step() {
-            Some(Step::Rung(rung)) => self.said(Say::ToRung, &[("rung", &names.rung(&exercise.id, rung))]),
+            Some(Step::Rung(rung)) => self.filled(Sentence::ToRung, &[("rung", &names.rung(&exercise.id, rung))]),
             _ => self.step(suggestion, names),
         };
         let back = matches!(suggestion.advice, Advice::StepBack(_));
@@ -49,11 +49,11 @@ impl Words {
 
     /// "Advance".
     pub fn advice(self, advice: &Advice) -> &'static str {
-        self.say(match advice {
-            Advice::Advance(_) => Say::Advance,
-            Advice::Keep => Say::Keep,
-            Advice::StepBack(_) => Say::StepBack,
-            Advice::StopAndTalk => Say::StopAndTalk,
+        self.sentence(match advice {
+            Advice::Advance(_) => Sentence::Advance,
+            Advice::Keep => Sentence::Keep,
+            Advice::StepBack(_) => Sentence::StepBack,
+            Advice::StopAndTalk => Sentence::StopAndTalk,
         })
     }
 
@@ -65,16 +65,18 @@ impl Words {
             (Step::Rung(rung), _) => {
                 let exercise = names.find(suggestion.item).map(|item| &item.exercise);
                 let name = exercise.map_or_else(|| rung.to_string(), |exercise| names.rung(exercise, rung));
-                return self.said(Say::ToRung, &[("rung", &name)]);
+                return self.filled(Sentence::ToRung, &[("rung", &name)]);
             }
-            (Step::HoldSeconds(more), Dose::Hold { hold_s, .. }) => (Say::ToHoldSeconds, by(hold_s, *more)),
-            (Step::Repetitions(more), Dose::Hold { repetitions, .. }) => (Say::ToHolds, by(repetitions.into(), *more)),
-            (Step::Repetitions(more), Dose::Reps { repetitions, .. }) => (Say::ToRepetitions, by(repetitions.into(), *more)),
-            (Step::TargetSeconds(more), Dose::Balance { target_s, .. }) => (Say::ToTarget, by(target_s, *more)),
-            (Step::Trials(more), Dose::Balance { trials, .. }) => (Say::ToTrials, by(trials.into(), *more)),
+            (Step::HoldSeconds(more), Dose::Hold { hold_s, .. }) => (Sentence::ToHoldSeconds, by(hold_s, *more)),
+            (Step::Repetitions(more), Dose::Hold { repetitions, .. }) => (Sentence::ToHolds, by(repetitions.into(), *more)),
+            (Step::Repetitions(more), Dose::Reps { repetitions, .. }) => {
+                (Sentence::ToRepetitions, by(repetitions.into(), *more))
+            }
+            (Step::TargetSeconds(more), Dose::Balance { target_s, .. }) => (Sentence::ToTarget, by(target_s, *more)),
+            (Step::Trials(more), Dose::Balance { trials, .. }) => (Sentence::ToTrials, by(trials.into(), *more)),
             _ => return String::new(),
         };
-        self.said(what, &[("n", &n)])
+        self.filled(what, &[("n", &n)])
     }
 
     /// Why, one sentence.
@@ -82,39 +84,39 @@ impl Words {
         let what = match reason {
             Reason::Alarm { trouble, .. } => {
                 let trouble = self.trouble_noted(*trouble).to_lowercase();
-                return self.said(Say::WhyAlarm, &[("trouble", &trouble)]);
+                return self.filled(Sentence::WhyAlarm, &[("trouble", &trouble)]);
             }
             Reason::PainTooHigh { score, limit } => {
-                return self.said(Say::WhyPainTooHigh, &[("score", score), ("limit", limit)]);
+                return self.filled(Sentence::WhyPainTooHigh, &[("score", score), ("limit", limit)]);
             }
             Reason::PainRising(rise) => {
                 let [base, before, last] = [rise.base, rise.week_before, rise.last_week].map(|value| self.number(value));
-                return self.said(Say::WhyPainRising, &[("base", &base), ("before", &before), ("last", &last)]);
+                return self.filled(Sentence::WhyPainRising, &[("base", &base), ("before", &before), ("last", &last)]);
             }
-            Reason::PainBetween { score } => return self.said(Say::WhyPainBetween, &[("score", score)]),
-            Reason::TooFewSessions { sessions } => return self.said(Say::WhyTooFewSessions, &[("n", sessions)]),
+            Reason::PainBetween { score } => return self.filled(Sentence::WhyPainBetween, &[("score", score)]),
+            Reason::TooFewSessions { sessions } => return self.filled(Sentence::WhyTooFewSessions, &[("n", sessions)]),
             Reason::StepThisWeek { stepped } => {
-                return self.said(Say::WhyStepThisWeek, &[("date", &self.date(on(start, *stepped)))]);
+                return self.filled(Sentence::WhyStepThisWeek, &[("date", &self.date(on(start, *stepped)))]);
             }
-            Reason::NotSettled => Say::WhyNotSettled,
-            Reason::MissedTwice => Say::WhyMissedTwice,
-            Reason::MetTwice => Say::WhyMetTwice,
-            Reason::MetOnce => Say::WhyMetOnce,
-            Reason::NotMet => Say::WhyNotMet,
-            Reason::PainUnanswered => Say::WhyPainUnanswered,
-            Reason::MorningUnanswered => Say::WhyMorningUnanswered,
+            Reason::NotSettled => Sentence::WhyNotSettled,
+            Reason::MissedTwice => Sentence::WhyMissedTwice,
+            Reason::MetTwice => Sentence::WhyMetTwice,
+            Reason::MetOnce => Sentence::WhyMetOnce,
+            Reason::NotMet => Sentence::WhyNotMet,
+            Reason::PainUnanswered => Sentence::WhyPainUnanswered,
+            Reason::MorningUnanswered => Sentence::WhyMorningUnanswered,
             Reason::Hindered(hindrance) => hindered(*hindrance),
         };
-        self.say(what).to_owned()
+        self.sentence(what).to_owned()
     }
 }
 
-fn hindered(hindrance: Hindrance) -> Say {
+fn hindered(hindrance: Hindrance) -> Sentence {
     match hindrance {
-        Hindrance::AtTheTop => Say::WhyAtTheTop,
-        Hindrance::GateClosed => Say::WhyGateClosed,
-        Hindrance::SoftAndClosed => Say::WhySoftAndClosed,
-        Hindrance::EyesApart => Say::WhyEyesApart,
-        Hindrance::Unknown => Say::WhyUnknown,
+        Hindrance::AtTheTop => Sentence::WhyAtTheTop,
+        Hindrance::GateClosed => Sentence::WhyGateClosed,
+        Hindrance::SoftAndClosed => Sentence::WhySoftAndClosed,
+        Hindrance::EyesApart => Sentence::WhyEyesApart,
+        Hindrance::Unknown => Sentence::WhyUnknown,
     }
 }

@@ -1,12 +1,12 @@
 //! Is it working: published times beside a person's own, or why there are none.
 
 use super::adherence::on;
-use super::{Say, upper};
+use super::{Sentence, upper};
 use crate::Words;
 use chrono::NaiveDate;
 use exercises::norms::{
-    Ages, Arms, Beside, Cap, Caveat, ClinicRow, ClinicTable, Comparison, Condition, Conditions, Feet, Published, Statistic,
-    WhyNot,
+    Ages, Arms, Cap, Caveat, ClinicRow, ClinicTable, Comparison, Condition, Conditions, Feet, NormComparison, Published,
+    Statistic, WhyNot,
 };
 use exercises::review::{AgainstNorms, StanceSeries};
 use std::fmt::Display;
@@ -16,7 +16,7 @@ impl Words {
     pub fn against_norms(self, norms: &AgainstNorms, start: NaiveDate) -> String {
         match &norms.comparison {
             Comparison::Beside(beside) => self.beside(beside, norms, start),
-            Comparison::Not(reasons) => self.said(Say::NormNone, &[("why", &self.why_not(reasons))]),
+            Comparison::Not(reasons) => self.filled(Sentence::NormNone, &[("why", &self.why_not(reasons))]),
         }
     }
 
@@ -31,20 +31,21 @@ impl Words {
 
     /// The clinic's table: where it is from, then a row a line; or that there is none.
     pub fn norms_kept(self, table: Option<&ClinicTable>) -> Vec<String> {
-        let Some(table) = table else { return vec![self.say(Say::NormsNone).to_owned()] };
-        let head = self.said(Say::NormsSource, &[("n", &table.rows.len()), ("source", &table.source)]);
+        let Some(table) = table else { return vec![self.sentence(Sentence::NormsNone).to_owned()] };
+        let head = self.filled(Sentence::NormsSource, &[("n", &table.rows.len()), ("source", &table.source)]);
         std::iter::once(head).chain(table.rows.iter().map(|row| self.norm_row(row))).collect()
     }
 
     /// What removing the clinic's table did.
     pub fn norms_removed(self, was: bool) -> &'static str {
-        self.say(if was { Say::NormsRemoved } else { Say::NormsNone })
+        self.sentence(if was { Sentence::NormsRemoved } else { Sentence::NormsNone })
     }
 
-    fn beside(self, beside: &Beside, norms: &AgainstNorms, start: NaiveDate) -> String {
+    fn beside(self, beside: &NormComparison, norms: &AgainstNorms, start: NaiveDate) -> String {
         let row = &beside.row;
         let ages = row.conditions.ages.map(|ages| self.ages(ages)).unwrap_or_default();
-        let people = row.people.map(|n| format!(", {}", self.said(Say::NormPeople, &[("n", &n)]))).unwrap_or_default();
+        let people =
+            row.people.map(|n| format!(", {}", self.filled(Sentence::NormPeople, &[("n", &n)]))).unwrap_or_default();
         let values: [(&str, &dyn Display); 7] = [
             ("date", &self.date(on(start, norms.day))),
             ("how", &self.statistic(norms.own.statistic)),
@@ -55,72 +56,73 @@ impl Words {
             ("source", &row.source.trim_end_matches('.')),
         ];
         let caveats = beside.caveats.iter().map(|caveat| match caveat {
-            Caveat::SkewLiftsTheMean => Say::NormSkew,
-            Caveat::PublishedNearCap => Say::NormNearCap,
-            Caveat::OwnAtCap => Say::NormOwnAtCap,
+            Caveat::SkewLiftsTheMean => Sentence::NormSkew,
+            Caveat::PublishedNearCap => Sentence::NormNearCap,
+            Caveat::OwnAtCap => Sentence::NormOwnAtCap,
         });
-        let said = std::iter::once(Say::NormNoVerdict).chain(caveats).map(|say| self.say(say).to_owned());
-        std::iter::once(self.said(Say::NormBeside, &values)).chain(said).collect::<Vec<_>>().join(" ")
+        let said = std::iter::once(Sentence::NormNoVerdict).chain(caveats).map(|say| self.sentence(say).to_owned());
+        std::iter::once(self.filled(Sentence::NormBeside, &values)).chain(said).collect::<Vec<_>>().join(" ")
     }
 
     /// Reasons of one kind together: "not known of these tries: feet, arms".
     fn why_not(self, reasons: &[WhyNot]) -> String {
         let of = |say, pick: fn(&WhyNot) -> Option<Condition>| {
             let what: Vec<&str> = reasons.iter().filter_map(pick).map(|condition| self.condition(condition)).collect();
-            (!what.is_empty()).then(|| self.said(say, &[("what", &what.join(", "))]))
+            (!what.is_empty()).then(|| self.filled(say, &[("what", &what.join(", "))]))
         };
         let whole = reasons.iter().find_map(|reason| match reason {
-            WhyNot::NotATime => Some(Say::NormNotATime),
-            WhyNot::OtherStand => Some(Say::NormOther),
-            WhyNot::SoftSurface => Some(Say::NormSoft),
-            WhyNot::OnlyUnchecked => Some(Say::NormUnchecked),
-            WhyNot::NoRow => Some(Say::NormNoRow),
+            WhyNot::NotATime => Some(Sentence::NormNotATime),
+            WhyNot::OtherStand => Some(Sentence::NormOther),
+            WhyNot::SoftSurface => Some(Sentence::NormSoft),
+            WhyNot::OnlyUnchecked => Some(Sentence::NormUnchecked),
+            WhyNot::NoRow => Some(Sentence::NormNoRow),
             WhyNot::NotKnown(_) | WhyNot::NotStated(_) | WhyNot::Differs(_) => None,
         });
-        let differs = of(Say::NormDiffers, |one| if let WhyNot::Differs(condition) = one { Some(*condition) } else { None });
+        let differs =
+            of(Sentence::NormDiffers, |one| if let WhyNot::Differs(condition) = one { Some(*condition) } else { None });
         let unknown =
-            of(Say::NormNotKnown, |one| if let WhyNot::NotKnown(condition) = one { Some(*condition) } else { None });
+            of(Sentence::NormNotKnown, |one| if let WhyNot::NotKnown(condition) = one { Some(*condition) } else { None });
         let unsaid =
-            of(Say::NormNotStated, |one| if let WhyNot::NotStated(condition) = one { Some(*condition) } else { None });
-        let whole = whole.map(|say| self.say(say).to_owned());
+            of(Sentence::NormNotStated, |one| if let WhyNot::NotStated(condition) = one { Some(*condition) } else { None });
+        let whole = whole.map(|say| self.sentence(say).to_owned());
         [whole, differs, unknown, unsaid].into_iter().flatten().collect::<Vec<_>>().join("; ")
     }
 
     fn condition(self, condition: Condition) -> &'static str {
-        self.say(match condition {
-            Condition::Age => Say::NormAge,
-            Condition::Eyes => Say::NormEyes,
-            Condition::Surface => Say::NormSurface,
-            Condition::Feet => Say::NormFeet,
-            Condition::Arms => Say::NormArms,
-            Condition::Statistic => Say::NormStatistic,
-            Condition::Cap => Say::NormTheCap,
+        self.sentence(match condition {
+            Condition::Age => Sentence::NormAge,
+            Condition::Eyes => Sentence::NormEyes,
+            Condition::Surface => Sentence::NormSurface,
+            Condition::Feet => Sentence::NormFeet,
+            Condition::Arms => Sentence::NormArms,
+            Condition::Statistic => Sentence::NormStatistic,
+            Condition::Cap => Sentence::NormTheCap,
         })
     }
 
     fn published(self, published: Published) -> String {
         match published {
-            Published::Mean { mean_s, sd_s: None } => self.said(Say::NormMean, &[("s", &self.number(mean_s))]),
+            Published::Mean { mean_s, sd_s: None } => self.filled(Sentence::NormMean, &[("s", &self.number(mean_s))]),
             Published::Mean { mean_s, sd_s: Some(sd_s) } => {
-                self.said(Say::NormMeanSd, &[("s", &self.number(mean_s)), ("sd", &self.number(sd_s))])
+                self.filled(Sentence::NormMeanSd, &[("s", &self.number(mean_s)), ("sd", &self.number(sd_s))])
             }
-            Published::Median { median_s } => self.said(Say::NormMedian, &[("s", &self.number(median_s))]),
+            Published::Median { median_s } => self.filled(Sentence::NormMedian, &[("s", &self.number(median_s))]),
         }
     }
 
     fn statistic(self, statistic: Statistic) -> String {
         let (say, n) = match statistic {
-            Statistic::BestOf(n) => (Say::NormBestOf, n),
-            Statistic::MeanOf(n) => (Say::NormMeanOf, n),
-            Statistic::MedianOf(n) => (Say::NormMedianOf, n),
+            Statistic::BestOf(n) => (Sentence::NormBestOf, n),
+            Statistic::MeanOf(n) => (Sentence::NormMeanOf, n),
+            Statistic::MedianOf(n) => (Sentence::NormMedianOf, n),
         };
-        self.said(say, &[("n", &n)])
+        self.filled(say, &[("n", &n)])
     }
 
     fn ages(self, ages: Ages) -> String {
         match ages.to {
-            Some(to) => self.said(Say::NormAges, &[("from", &ages.from), ("to", &to)]),
-            None => self.said(Say::NormAgesFrom, &[("from", &ages.from)]),
+            Some(to) => self.filled(Sentence::NormAges, &[("from", &ages.from), ("to", &to)]),
+            None => self.filled(Sentence::NormAgesFrom, &[("from", &ages.from)]),
         }
     }
 
@@ -128,34 +130,34 @@ impl Words {
     fn norm_row(self, row: &ClinicRow) -> String {
         let Conditions { ages, eyes, surface, feet, arms, statistic, cap } = row.conditions;
         let feet = feet.map(|feet| match feet {
-            Feet::Bare => Say::NormBare,
-            Feet::Covered => Say::NormCovered,
+            Feet::Bare => Sentence::NormBare,
+            Feet::Covered => Sentence::NormCovered,
         });
         let arms = arms.map(|arms| match arms {
-            Arms::Crossed => Say::NormCrossed,
-            Arms::OnHips => Say::NormOnHips,
-            Arms::Free => Say::NormFree,
-            Arms::HandInUse => Say::NormHandInUse,
+            Arms::Crossed => Sentence::NormCrossed,
+            Arms::OnHips => Sentence::NormOnHips,
+            Arms::Free => Sentence::NormFree,
+            Arms::HandInUse => Sentence::NormHandInUse,
         });
         let cap = cap.map(|cap| match cap {
-            Cap::Seconds(s) => self.said(Say::NormCap, &[("s", &s)]),
-            Cap::None => self.say(Say::NormNoCap).to_owned(),
+            Cap::Seconds(s) => self.filled(Sentence::NormCap, &[("s", &s)]),
+            Cap::None => self.sentence(Sentence::NormNoCap).to_owned(),
         });
         let said = [
             ages.map(|ages| self.ages(ages)),
             eyes.map(|eyes| self.eyes(eyes).to_owned()),
             surface.map(|surface| self.surface(surface).to_owned()),
-            feet.map(|say| self.say(say).to_owned()),
-            arms.map(|say| self.say(say).to_owned()),
+            feet.map(|say| self.sentence(say).to_owned()),
+            arms.map(|say| self.sentence(say).to_owned()),
             statistic.map(|statistic| self.statistic(statistic)),
             cap,
-            row.people.map(|n| self.said(Say::NormPeople, &[("n", &n)])),
+            row.people.map(|n| self.filled(Sentence::NormPeople, &[("n", &n)])),
         ];
         let conditions = said.into_iter().flatten().collect::<Vec<_>>().join(", ");
         if conditions.is_empty() {
             return self.published(row.published);
         }
-        self.said(Say::NormRowLine, &[("published", &self.published(row.published)), ("conditions", &conditions)])
+        self.filled(Sentence::NormRowLine, &[("published", &self.published(row.published)), ("conditions", &conditions)])
     }
 }
 
@@ -164,7 +166,7 @@ mod tests {
     use super::*;
     use crate::Lang;
     use exercises::catalogue::{Eyes, Surface};
-    use exercises::norms::{Evidence, NormRow, Own};
+    use exercises::norms::{Evidence, Measured, NormRow};
 
     const EN: Words = Words::new(Lang::En);
     const ES: Words = Words::new(Lang::Es);
@@ -186,7 +188,7 @@ mod tests {
     }
 
     fn against(comparison: Comparison) -> AgainstNorms {
-        let own = Own {
+        let own = Measured {
             seconds: 30.0,
             age: None,
             eyes: Eyes::Open,
@@ -208,7 +210,7 @@ mod tests {
             published: Published::Mean { mean_s: 27.5, sd_s: Some(4.0) },
         };
         let caveats = vec![Caveat::SkewLiftsTheMean, Caveat::PublishedNearCap, Caveat::OwnAtCap];
-        against(Comparison::Beside(Box::new(Beside { own_s: 30.0, row, caveats })))
+        against(Comparison::Beside(Box::new(NormComparison { own_s: 30.0, row, caveats })))
     }
 
     #[test]

@@ -1,7 +1,7 @@
 //! Did it hurt, and what of the activities that the patient named?
 
 use super::adherence::on;
-use super::{Finding, Say};
+use super::{Finding, Sentence};
 use crate::Words;
 use chrono::NaiveDate;
 use exercises::change::{ActivitiesTogether, ActivityChange, ActivityVerdict, PainChange, PainVerdict};
@@ -13,10 +13,10 @@ impl Words {
         let PainChange { verdict, base, now } = series.change;
         let (Some(base), Some(now)) = (base, now) else { return self.pain_few(series.points.len()) };
         let (word, figures) = match verdict {
-            PainVerdict::Better => (Say::Better, Say::PainBetter),
-            PainVerdict::NoClearChange => (Say::NoClearChange, Say::PainNoChange),
-            PainVerdict::Worse => (Say::Worse, Say::PainWorse),
-            PainVerdict::BaselineTooLow => (Say::NoCall, Say::PainLowBase),
+            PainVerdict::Better => (Sentence::Better, Sentence::PainBetter),
+            PainVerdict::NoClearChange => (Sentence::NoClearChange, Sentence::PainNoChange),
+            PainVerdict::Worse => (Sentence::Worse, Sentence::PainWorse),
+            PainVerdict::BaselineTooLow => (Sentence::NoCall, Sentence::PainLowBase),
             PainVerdict::TooFewRatings => return self.pain_few(series.points.len()),
         };
         let points = self.number((now - base).abs());
@@ -26,38 +26,38 @@ impl Words {
     }
 
     fn pain_few(self, days: usize) -> Finding {
-        let figures = if days == 0 { Say::PainNone } else { Say::PainFew };
-        self.finding(Say::TooFewData, figures, &[("n", &days)])
+        let figures = if days == 0 { Sentence::PainNone } else { Sentence::PainFew };
+        self.finding(Sentence::TooFewData, figures, &[("n", &days)])
     }
 
     /// "At the visit: 6 (28 October), 4 (25 November)."
     pub fn at_visits(self, ratings: &[(u16, u8)], start: NaiveDate) -> Option<String> {
         let list: Vec<String> =
             ratings.iter().map(|(day, score)| format!("{score} ({})", self.date(on(start, *day)))).collect();
-        (!list.is_empty()).then(|| self.said(Say::AtVisits, &[("list", &list.join(", "))]))
+        (!list.is_empty()).then(|| self.filled(Sentence::AtVisits, &[("list", &list.join(", "))]))
     }
 
     /// "No clear change", and "4 to 6. A change counts from 3 points on."
     pub fn activity_change(self, change: &ActivityChange) -> Finding {
         let (Some(base), Some(now)) = (change.base, change.now) else {
-            return self.finding(Say::TooFewData, Say::ActivityNotAgain, &[]);
+            return self.finding(Sentence::TooFewData, Sentence::ActivityNotAgain, &[]);
         };
-        self.finding(activity_word(change.verdict), Say::ActivityChanged, &[("base", &base), ("now", &now)])
+        self.finding(activity_word(change.verdict), Sentence::ActivityChanged, &[("base", &base), ("now", &now)])
     }
 
     /// The mean of all activities that were rated at both ends.
     pub fn activities_together(self, all: &ActivitiesTogether) -> Finding {
         let (base, now) = (self.number(all.base), self.number(all.now));
         let values: [(&str, &dyn std::fmt::Display); 3] = [("n", &all.activities), ("base", &base), ("now", &now)];
-        self.finding(activity_word(all.verdict), Say::ActivityTogether, &values)
+        self.finding(activity_word(all.verdict), Sentence::ActivityTogether, &values)
     }
 }
 
-fn activity_word(verdict: ActivityVerdict) -> Say {
+fn activity_word(verdict: ActivityVerdict) -> Sentence {
     match verdict {
-        ActivityVerdict::Better => Say::Better,
-        ActivityVerdict::NoClearChange => Say::NoClearChange,
-        ActivityVerdict::Worse => Say::Worse,
-        ActivityVerdict::TooFewRatings => Say::TooFewData,
+        ActivityVerdict::Better => Sentence::Better,
+        ActivityVerdict::NoClearChange => Sentence::NoClearChange,
+        ActivityVerdict::Worse => Sentence::Worse,
+        ActivityVerdict::TooFewRatings => Sentence::TooFewData,
     }
 }

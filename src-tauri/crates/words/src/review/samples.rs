@@ -120,7 +120,7 @@ fn summary(plan: &Plan) -> Summary {
         day: *day,
         item: ItemId(2),
         revision: 1,
-        slots: vec![(0, if stood(*day) { Mark::Done } else { Mark::PassedBy })],
+        slots: vec![(0, if stood(*day) { Mark::Done } else { Mark::NotDone })],
     });
     Summary {
         plan: plan.id,
@@ -147,9 +147,9 @@ fn mark(day: u16, number: u8) -> Mark {
         (0..=11, 4) => Mark::Partly(Share { done: 2, of: 3 }),
         (0..=11, _) => Mark::Done,
         (_, 0 | 1) => Mark::Done,
-        (_, 5) => Mark::LeftOut(Barrier::NoPlace),
-        (_, 6) => Mark::LeftOut(Barrier::Pain),
-        _ => Mark::PassedBy,
+        (_, 5) => Mark::Skipped(Barrier::NoPlace),
+        (_, 6) => Mark::Skipped(Barrier::Pain),
+        _ => Mark::NotDone,
     }
 }
 

@@ -1,35 +1,35 @@
 //! Is it working: sway, where the phone was on the body.
 
-use super::Say;
+use super::Sentence;
 use crate::Words;
 use exercises::change::{SwaySeries, SwaySession};
-use exercises::sway::{SessionChange, Shown};
+use exercises::sway::{ReportedFigures, SessionChange};
 
 impl Words {
     /// The last measured day, whether it differs from the first, and what is uncertain; a line each.
     pub fn sway_series(self, series: &SwaySeries) -> Vec<String> {
         let last = series.sessions.last().map(|last| {
             let sway = self.sway(&shown(last));
-            self.said(Say::SwayLast, &[("n", &last.trials), ("sway", &sway)])
+            self.filled(Sentence::SwayLast, &[("n", &last.trials), ("sway", &sway)])
         });
         let changed = last.as_ref().map(|_| match series.all_round {
             Some(SessionChange::Changed { difference }) => {
                 let by = format!("{}{}", if difference > 0.0 { "+" } else { "−" }, self.number(difference.abs() * 100.0));
-                self.said(Say::SwayChanged, &[("by", &by)])
+                self.filled(Sentence::SwayChanged, &[("by", &by)])
             }
-            Some(SessionChange::NoClearChange { .. }) => self.say(Say::SwayUnclear).to_owned(),
-            Some(SessionChange::TooFewTrials) | None => self.say(Say::SwayFew).to_owned(),
+            Some(SessionChange::NoClearChange { .. }) => self.sentence(Sentence::SwayUnclear).to_owned(),
+            Some(SessionChange::TooFewTrials) | None => self.sentence(Sentence::SwayFew).to_owned(),
         });
-        let counted = |n: u16, say| (n > 0).then(|| self.said(say, &[("n", &n)]));
-        let open = counted(series.to_confirm, Say::SwayToConfirm);
-        [last, changed, open, counted(series.not_measured, Say::SwayNotMeasured)].into_iter().flatten().collect()
+        let counted = |n: u16, say| (n > 0).then(|| self.filled(say, &[("n", &n)]));
+        let open = counted(series.to_confirm, Sentence::SwayToConfirm);
+        [last, changed, open, counted(series.not_measured, Sentence::SwayNotMeasured)].into_iter().flatten().collect()
     }
 }
 
 /// A session's means as the patient's screen counts figures.
-fn shown(session: &SwaySession) -> Shown {
+fn shown(session: &SwaySession) -> ReportedFigures {
     let tenths = |figure: f64| (figure * 10_000.0).round() as u32;
-    Shown {
+    ReportedFigures {
         rms_ml: session.rms_ml.map(tenths),
         rms_planar: tenths(session.rms_planar),
         path_per_s: tenths(session.path_per_s),

@@ -12,15 +12,19 @@ const ES: Words = Words::new(Lang::Es);
 
 #[test]
 fn both_languages_fill_the_same_places() {
-    for what in Say::ALL {
-        assert_eq!(fill::places(EN.say(*what)), fill::places(ES.say(*what)), "{what:?} has other places in Spanish");
+    for what in Sentence::ALL {
+        assert_eq!(
+            fill::places(EN.sentence(*what)),
+            fill::places(ES.sentence(*what)),
+            "{what:?} has other places in Spanish"
+        );
     }
 }
 
 #[test]
 fn no_sentence_is_empty_untidy_or_loud() {
-    for what in Say::ALL {
-        for text in [EN.say(*what), ES.say(*what)] {
+    for what in Sentence::ALL {
+        for text in [EN.sentence(*what), ES.sentence(*what)] {
             assert!(!text.is_empty() && text.trim() == text && !text.contains("  "), "{what:?}: {text:?}");
             assert!(!text.contains('!'), "{what:?} shouts: {text:?}");
         }
@@ -42,7 +46,7 @@ fn the_answers_stand_in_the_order_of_the_questions() {
     let text = EN.review_text(&page());
     let at =
         |question| text.find(&EN.question(question).to_uppercase()).unwrap_or_else(|| panic!("{question:?} in\n{text}"));
-    use Question::*;
+    use ReviewQuestion::*;
     let places = [Alarms, Done, Pain, Balance, Activities, Barriers, Next, Notes].map(at);
     assert!(places.is_sorted(), "{places:?}");
 }

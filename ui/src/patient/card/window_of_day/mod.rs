@@ -7,14 +7,14 @@ use exercises::plan::{Pattern, Schedule};
 use leptos::prelude::*;
 use words::Key;
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use times::Times;
 use window::Window;
 
 /// From and to, or each time of the day, as lists to choose from; and how many times that makes.
 #[component]
 pub fn WindowOfDay(name: String, schedule: RwSignal<Schedule>) -> impl IntoView {
-    let words = Desk::here().house.words();
+    let words = PatientContext::current().app.words();
     let fields = match schedule.with_untracked(|schedule| schedule.pattern.clone()) {
         Pattern::Every { from, to, .. } => view! { <Window from to schedule/> }.into_any(),
         Pattern::At { times } => view! { <Times times schedule/> }.into_any(),

@@ -4,13 +4,13 @@ use exercises::plan::{Pattern, Schedule};
 use leptos::prelude::*;
 use words::Key;
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::time_field::TimeField;
 
 /// A field for each time. Two equal ones are not agreed to.
 #[component]
 pub fn Times(times: Vec<u16>, schedule: RwSignal<Schedule>) -> impl IntoView {
-    let words = Desk::here().house.words();
+    let words = PatientContext::current().app.words();
     let chosen = RwSignal::new(times.clone());
     let differ = Memo::new(move |_| chosen.with(|chosen| Pattern::at(chosen)));
     Effect::new(move || {

@@ -4,13 +4,13 @@ use exercises::plan::Schedule;
 use leptos::prelude::*;
 use words::Key;
 
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::time_field::TimeField;
 
 /// From and to.
 #[component]
 pub fn Window(from: u16, to: u16, schedule: RwSignal<Schedule>) -> impl IntoView {
-    let words = Desk::here().house.words();
+    let words = PatientContext::current().app.words();
     let begin = move |minute| schedule.update(|schedule| schedule.pattern = schedule.pattern.beginning(minute));
     let end = move |minute| schedule.update(|schedule| schedule.pattern = schedule.pattern.ending(minute));
     view! {

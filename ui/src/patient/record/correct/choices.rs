@@ -1,26 +1,26 @@
 //! What can be chosen for one entry.
 
-use exercises::correct::{Change, Correctable, Correction, Said};
+use exercises::correct::{Change, Correctable, Correction, EntryContent};
 use exercises::log::Barrier;
 use leptos::prelude::*;
 use words::Key;
 use words::review::upper;
 
-use super::bench::Bench;
+use super::context::CorrectionContext;
 use super::days::Days;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::score::Score;
 use crate::shared::Fault;
 
 /// Another answer, "a mistake", or as it was said first: one press.
 #[component]
 pub fn Choices(line: Correctable) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
-    let bench = Bench::here();
+    let patient = PatientContext::current();
+    let words = patient.app.words();
+    let context = CorrectionContext::current();
     let choices = line.choices();
     let button = move |text: &'static str, to: Correction| {
-        view! { <button type="button" disabled=desk.house.busy on:click=move |_| bench.put_right(line, to)>{text}</button> }
+        view! { <button type="button" disabled=patient.app.busy on:click=move |_| context.correct(line, to)>{text}</button> }
     };
     let changes = move || view! { <Changes line change=choices.change/> };
     // Below a long list the rest would not be seen.
@@ -39,26 +39,26 @@ pub fn Choices(line: Correctable) -> impl IntoView {
 /// What an entry can say instead.
 #[component]
 fn Changes(line: Correctable, change: Change) -> impl IntoView {
-    let words = Desk::here().house.words();
-    let bench = Bench::here();
+    let words = PatientContext::current().app.words();
+    let context = CorrectionContext::current();
     match change {
         Change::Nothing => ().into_any(),
         Change::Score { now, pain } => {
             let ends = if pain { [Key::PainLeast, Key::PainMost] } else { [Key::ActivityLeast, Key::ActivityMost] };
             let [least, most] = ends.map(|key| words.text(key));
             let label = words.text(Key::CorrectChange).to_owned();
-            let give = move |score| bench.say(line, line.said.with_score(score));
+            let give = move |score| context.say(line, line.said.with_score(score));
             view! { <Score label least most now give/> }.into_any()
         }
         Change::Other(other) => {
-            let text = bench.named(|names| words.said_so(other, names)).unwrap_or_default();
-            view! { <Say line wanted=other text/> }.into_any()
+            let text = context.named(|names| words.said_so(other, names)).unwrap_or_default();
+            view! { <AnswerButton line wanted=other text/> }.into_any()
         }
         Change::Reason(now) => {
             let others = Barrier::ALL.into_iter().filter(|reason| *reason != now);
             let buttons = others.map(|reason| {
                 let (wanted, text) = (line.said.with_reason(reason), upper(words.barrier(reason)));
-                view! { <Say line wanted text/> }
+                view! { <AnswerButton line wanted text/> }
             });
             view! { <div class="choices">{buttons.collect_view()}</div> }.into_any()
         }
@@ -68,8 +68,8 @@ fn Changes(line: Correctable, change: Change) -> impl IntoView {
 
 /// One thing that the entry can say instead.
 #[component]
-fn Say(line: Correctable, wanted: Said, text: String) -> impl IntoView {
-    let busy = Desk::here().house.busy;
-    let bench = Bench::here();
-    view! { <button type="button" disabled=busy on:click=move |_| bench.say(line, wanted)>{text}</button> }
+fn AnswerButton(line: Correctable, wanted: EntryContent, text: String) -> impl IntoView {
+    let busy = PatientContext::current().app.busy;
+    let context = CorrectionContext::current();
+    view! { <button type="button" disabled=busy on:click=move |_| context.say(line, wanted)>{text}</button> }
 }

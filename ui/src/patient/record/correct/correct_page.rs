@@ -1,39 +1,39 @@
 //! The page about mistaken entries.
 
-use exercises::correct::{Day, by_day, further_back};
+use exercises::correct::{Day, by_day, earlier_days};
 use exercises::id::PlanId;
 use leptos::prelude::*;
 use words::Key;
 
-use super::bench::Bench;
+use super::context::CorrectionContext;
 use super::line::Line;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::places::Place;
 use crate::shared::Fault;
 
 /// The last days, newest first, and what was entered on each.
 #[component]
 pub fn Correct(plan: PlanId) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
-    let bench = Bench::new(plan);
-    provide_context(bench);
+    let patient = PatientContext::current();
+    let words = patient.app.words();
+    let context = CorrectionContext::new(plan);
+    provide_context(context);
     let days = move || {
-        bench.page.get().map(|page| {
+        context.page.get().map(|page| {
             if page.entries.is_empty() {
-                return view! { <p>{words.fill(Key::CorrectNone, &[("n", &bench.days.get_untracked())])}</p> }.into_any();
+                return view! { <p>{words.fill(Key::CorrectNone, &[("n", &context.days.get_untracked())])}</p> }.into_any();
             }
             by_day(&page.entries).into_iter().map(|day| view! { <OneDay day/> }).collect_view().into_any()
         })
     };
     let earlier = move || {
-        let start = bench.page.with(|page| page.as_ref().map(|page| page.plan.start))?;
-        let today = desk.today.with_untracked(|today| today.as_ref().map(|today| today.now.date()))?;
-        let days = further_back(bench.days.get(), start, today)?;
-        let look = move |_| bench.look_back(days);
+        let start = context.page.with(|page| page.as_ref().map(|page| page.plan.start))?;
+        let today = patient.today.with_untracked(|today| today.as_ref().map(|today| today.now.date()))?;
+        let days = earlier_days(context.days.get(), start, today)?;
+        let look = move |_| context.load_days(days);
         Some(view! { <button type="button" on:click=look>{words.text(Key::CorrectEarlier)}</button> })
     };
-    let fault = move || bench.open.get().is_none().then(|| view! { <Fault/> });
+    let fault = move || context.open.get().is_none().then(|| view! { <Fault/> });
     view! {
         <main class="screen">
             <div class="column stack-5">
@@ -41,7 +41,7 @@ pub fn Correct(plan: PlanId) -> impl IntoView {
                 {fault}
                 {days}
                 {earlier}
-                <button type="button" class="quiet" on:click=move |_| desk.go(Place::Record)>{words.text(Key::Back)}</button>
+                <button type="button" class="quiet" on:click=move |_| patient.go(Place::Record)>{words.text(Key::Back)}</button>
             </div>
         </main>
     }
@@ -50,7 +50,7 @@ pub fn Correct(plan: PlanId) -> impl IntoView {
 /// One day with its entries.
 #[component]
 fn OneDay(day: Day) -> impl IntoView {
-    let words = Desk::here().house.words();
+    let words = PatientContext::current().app.words();
     let lines = day.lines.into_iter().map(|line| view! { <Line line/> }).collect_view();
     view! { <section class="stack-1"><h2>{words.weekday_date(day.day)}</h2><ul class="told">{lines}</ul></section> }
 }

@@ -1,36 +1,36 @@
-//! Other days of an excused stretch, or another reason for them.
+//! Other days of a stretch of days off, or another reason for them.
 
 use chrono::NaiveDate;
-use exercises::correct::{Correctable, Said};
-use exercises::log::Excuse;
+use exercises::correct::{Correctable, EntryContent};
+use exercises::log::DayOffReason;
 use leptos::prelude::*;
 use words::Key;
 use words::review::upper;
 
-use super::bench::Bench;
+use super::context::CorrectionContext;
+use crate::patient::context::PatientContext;
 use crate::patient::day_field::DayField;
-use crate::patient::desk::Desk;
 
 /// From which day to which, why, and the button that keeps them.
 #[component]
-pub fn Days(line: Correctable, from: NaiveDate, until: NaiveDate, why: Excuse) -> impl IntoView {
-    let desk = Desk::here();
-    let words = desk.house.words();
-    let bench = Bench::here();
+pub fn Days(line: Correctable, from: NaiveDate, until: NaiveDate, why: DayOffReason) -> impl IntoView {
+    let patient = PatientContext::current();
+    let words = patient.app.words();
+    let context = CorrectionContext::current();
     let (first, last) =
-        bench.page.with_untracked(|page| page.as_ref().map_or((from, until), |page| (page.plan.start, page.plan.review)));
+        context.page.with_untracked(|page| page.as_ref().map_or((from, until), |page| (page.plan.start, page.plan.review)));
     let wanted = RwSignal::new((from, until, why));
-    let off = move || desk.house.busy.get() || wanted.with(|(from, until, _)| from > until);
+    let off = move || patient.app.busy.get() || wanted.with(|(from, until, _)| from > until);
     let keep = move |_| {
         let (from, until, why) = wanted.get_untracked();
-        bench.say(line, Said::Excused { from, until, why });
+        context.say(line, EntryContent::DaysOff { from, until, why });
     };
-    let reasons = Excuse::ALL.map(|reason| {
-        view! { <option value=words.excuse(reason) selected=reason == why>{upper(words.excuse(reason))}</option> }
+    let reasons = DayOffReason::ALL.map(|reason| {
+        view! { <option value=words.day_off_reason(reason) selected=reason == why>{upper(words.day_off_reason(reason))}</option> }
     });
     let choose = move |event| {
         let chosen = event_target_value(&event);
-        if let Some(reason) = Excuse::ALL.into_iter().find(|reason| words.excuse(*reason) == chosen) {
+        if let Some(reason) = DayOffReason::ALL.into_iter().find(|reason| words.day_off_reason(*reason) == chosen) {
             wanted.update(|wanted| wanted.2 = reason);
         }
     };

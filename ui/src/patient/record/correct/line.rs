@@ -4,27 +4,27 @@ use exercises::correct::Correctable;
 use leptos::prelude::*;
 use words::review::upper;
 
-use super::bench::{Bench, name};
 use super::choices::Choices;
-use crate::patient::desk::Desk;
+use super::context::{CorrectionContext, name};
+use crate::patient::context::PatientContext;
 
 /// One entry as a button. What does not count any more is crossed out, and what counts stands below.
 #[component]
 pub fn Line(line: Correctable) -> impl IntoView {
-    let words = Desk::here().house.words();
-    let bench = Bench::here();
-    let said = bench.named(|names| upper(&words.said_so(line.said, names))).unwrap_or_default();
-    let instead = bench.named(|names| words.corrected(&line, names)).flatten();
+    let words = PatientContext::current().app.words();
+    let context = CorrectionContext::current();
+    let said = context.named(|names| upper(&words.said_so(line.said, names))).unwrap_or_default();
+    let instead = context.named(|names| words.corrected(&line, names)).flatten();
     let said = if line.now == Some(line.said) {
         view! { <span>{said}</span> }.into_any()
     } else {
         view! { <s class="soft">{said}</s> }.into_any()
     };
-    let is_open = Memo::new(move |_| bench.open.get() == Some(line.n));
+    let is_open = Memo::new(move |_| context.open.get() == Some(line.n));
     let choices = move || is_open.get().then(|| view! { <Choices line/> });
     view! {
         <li>
-            <button type="button" id=name(line.n) aria-expanded=move || is_open.get().to_string() on:click=move |_| bench.turn_to(line.n)>
+            <button type="button" id=name(line.n) aria-expanded=move || is_open.get().to_string() on:click=move |_| context.toggle(line.n)>
                 <span class="number soft">{words.minute(line.at.minute())}</span>
                 <span class="told-so">{said}{instead.map(|now| view! { <strong>{now}</strong> })}</span>
             </button>

@@ -1,7 +1,7 @@
 //! Mistaken entries put right. Nothing is erased: what was said first stays beside what counts now.
 
-mod bench;
 mod choices;
+mod context;
 mod correct_page;
 mod days;
 mod line;

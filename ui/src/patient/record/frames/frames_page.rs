@@ -2,13 +2,13 @@
 
 use std::sync::Arc;
 
-use exercises::frames::Turning;
+use exercises::frames::FrameRotation;
 use leptos::ev;
 use leptos::prelude::*;
 use words::Key;
 
 use super::place::Place;
-use crate::patient::desk::Desk;
+use crate::patient::context::PatientContext;
 use crate::patient::run::wake;
 use crate::shared::clock;
 
@@ -18,19 +18,19 @@ const LOOK_MS: u64 = 250;
 /// The codes of one sealing. The screen stays awake while they are shown.
 #[component]
 pub fn Frames(list: Arc<[String]>, close: impl Fn() + Copy + Send + 'static) -> impl IntoView {
-    let words = Desk::here().house.words();
+    let words = PatientContext::current().app.words();
     let of = list.len();
-    let turning = RwSignal::new(Turning::begin(of, clock::is_still(), now()));
-    keep_turning(turning);
+    let rotation = RwSignal::new(FrameRotation::begin(of, clock::is_still(), now()));
+    keep_turning(rotation);
     wake::keep();
     on_cleanup(wake::let_go);
-    let at = Memo::new(move |_| turning.get().at());
+    let at = Memo::new(move |_| rotation.get().position());
     let title = move || match of {
         1 => words.text(Key::FramesTitle).to_owned(),
         _ => words.fill(Key::FrameOf, &[("n", &(at.get() + 1)), ("of", &of)]),
     };
     let drawn = move || list.get(at.get()).cloned().unwrap_or_default();
-    let pace = (of > 1).then(|| view! { <Pace turning/> });
+    let pace = (of > 1).then(|| view! { <Pace rotation/> });
     view! {
         <main class="screen frames">
             <div class="frame" role="img" aria-label=title inner_html=drawn></div>
@@ -48,36 +48,36 @@ pub fn Frames(list: Arc<[String]>, close: impl Fn() + Copy + Send + 'static) -> 
 
 /// Which one it is, on to the next and back, and whether they turn by themselves.
 #[component]
-fn Pace(turning: RwSignal<Turning>) -> impl IntoView {
-    let words = Desk::here().house.words();
-    let by_itself = Memo::new(move |_| turning.get().by_itself());
-    let switch = move || words.text(if by_itself.get() { Key::FramesStay } else { Key::FramesTurn });
+fn Pace(rotation: RwSignal<FrameRotation>) -> impl IntoView {
+    let words = PatientContext::current().app.words();
+    let is_automatic = Memo::new(move |_| rotation.get().is_automatic());
+    let switch = move || words.text(if is_automatic.get() { Key::FramesStay } else { Key::FramesTurn });
     view! {
-        <Place turning/>
+        <Place rotation/>
         <div class="row">
-            <button type="button" on:click=move |_| turn(turning, Turning::before)>{words.text(Key::FrameBefore)}</button>
-            <button type="button" on:click=move |_| turn(turning, Turning::next)>{words.text(Key::FrameNext)}</button>
+            <button type="button" on:click=move |_| turn(rotation, FrameRotation::previous)>{words.text(Key::FrameBefore)}</button>
+            <button type="button" on:click=move |_| turn(rotation, FrameRotation::next)>{words.text(Key::FrameNext)}</button>
         </div>
-        <button type="button" on:click=move |_| turn(turning, Turning::switch)>{switch}</button>
+        <button type="button" on:click=move |_| turn(rotation, FrameRotation::toggle_automatic)>{switch}</button>
     }
 }
 
 /// By themselves as time passes, by the arrow keys wherever the focus is.
-fn keep_turning(turning: RwSignal<Turning>) {
-    clock::every(LOOK_MS, move || turn(turning, Turning::pass));
+fn keep_turning(rotation: RwSignal<FrameRotation>) {
+    clock::every(LOOK_MS, move || turn(rotation, FrameRotation::advance));
     let pressed = window_event_listener(ev::keydown, move |event| match event.key().as_str() {
-        "ArrowRight" => turn(turning, Turning::next),
-        "ArrowLeft" => turn(turning, Turning::before),
+        "ArrowRight" => turn(rotation, FrameRotation::next),
+        "ArrowLeft" => turn(rotation, FrameRotation::previous),
         _ => {}
     });
     on_cleanup(move || pressed.remove());
 }
 
-fn turn(turning: RwSignal<Turning>, how: impl Fn(Turning, u64) -> Turning) {
-    let old = turning.get_untracked();
+fn turn(rotation: RwSignal<FrameRotation>, how: impl Fn(FrameRotation, u64) -> FrameRotation) {
+    let old = rotation.get_untracked();
     let new = how(old, now());
     if new != old {
-        turning.set(new);
+        rotation.set(new);
     }
 }
 

@@ -1,28 +1,28 @@
 //! After a trial with the phone on the body: whether the foot touched, and when. The sensor proposes, the person decides.
 
-use exercises::sway::{Answer, Asked};
+use exercises::sway::{TouchAnswer, TrialQuestion};
 use leptos::prelude::*;
 use words::Key;
 
 use super::super::driver::Driver;
-use crate::shared::{Fault, House};
+use crate::shared::{AppContext, Fault};
 
 /// One question, large; three answers.
 #[component]
-pub fn AskTouched(asked: Asked, something_wrong: impl Fn() + Copy + Send + 'static) -> impl IntoView {
-    let words = House::here().words();
-    let driver = Driver::here();
+pub fn AskTouched(asked: TrialQuestion, something_wrong: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+    let words = AppContext::current().words();
+    let driver = Driver::current();
     let when = RwSignal::new(None::<u32>);
     let most = match asked {
-        Asked::At(_) => 0,
-        Asked::AtAll { within_s, .. } => within_s as u32,
+        TrialQuestion::At(_) => 0,
+        TrialQuestion::AtAll { within_s, .. } => within_s as u32,
     };
     let yes = move |_| match asked {
-        Asked::At(at_s) => driver.answer(asked, at_s, Answer::Yes),
-        Asked::AtAll { .. } => when.set(Some(most / 2)),
+        TrialQuestion::At(at_s) => driver.answer(asked, at_s, TouchAnswer::Yes),
+        TrialQuestion::AtAll { .. } => when.set(Some(most / 2)),
     };
     let other = move |answer| {
-        let at_s = if let Asked::At(at_s) = asked { at_s } else { f64::from(most) };
+        let at_s = if let TrialQuestion::At(at_s) = asked { at_s } else { f64::from(most) };
         driver.answer(asked, at_s, answer);
     };
     let title = words.asked_after_trial(asked);
@@ -31,8 +31,8 @@ pub fn AskTouched(asked: Asked, something_wrong: impl Fn() + Copy + Send + 'stat
         view! {
             <div class="choices">
                 <button type="button" on:click=yes>{words.text(Key::Yes)}</button>
-                <button type="button" on:click=move |_| other(Answer::No)>{words.text(Key::No)}</button>
-                <button type="button" on:click=move |_| other(Answer::Unsure)>{words.text(Key::NotSure)}</button>
+                <button type="button" on:click=move |_| other(TouchAnswer::No)>{words.text(Key::No)}</button>
+                <button type="button" on:click=move |_| other(TouchAnswer::Unsure)>{words.text(Key::NotSure)}</button>
             </div>
         }
     };
@@ -51,12 +51,12 @@ pub fn AskTouched(asked: Asked, something_wrong: impl Fn() + Copy + Send + 'stat
 
 /// The moment, in whole seconds.
 #[component]
-fn When(when: RwSignal<Option<u32>>, most: u32, asked: Asked) -> impl IntoView {
-    let words = House::here().words();
-    let driver = Driver::here();
+fn When(when: RwSignal<Option<u32>>, most: u32, asked: TrialQuestion) -> impl IntoView {
+    let words = AppContext::current().words();
+    let driver = Driver::current();
     let at = move || when.get().unwrap_or_default();
     let slide = move |event| when.set(event_target_value(&event).parse().ok());
-    let done = move |_| driver.answer(asked, f64::from(when.get_untracked().unwrap_or_default()), Answer::Yes);
+    let done = move |_| driver.answer(asked, f64::from(when.get_untracked().unwrap_or_default()), TouchAnswer::Yes);
     view! {
         <div class="stack stack-5">
             <p class="number moment">{move || words.fill(Key::SecondsShort, &[("s", &at())])}</p>

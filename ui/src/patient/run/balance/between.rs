@@ -2,7 +2,7 @@
 
 use exercises::guide::{Phase, Press};
 use exercises::plan::Leg;
-use exercises::run::{Doing, Trial};
+use exercises::run::{Trial, Work};
 use leptos::prelude::*;
 use wire::patient::RunScript;
 use words::Key;
@@ -11,7 +11,7 @@ use super::super::driver::Driver;
 use super::super::sounds;
 use super::where_phone::WherePhone;
 use crate::shared::figure::Figure;
-use crate::shared::{Fault, House};
+use crate::shared::{AppContext, Fault};
 
 /// The leg, the set-up, the last time, and "Start the count".
 #[component]
@@ -20,8 +20,8 @@ pub fn Between(
     next: impl Fn() + Copy + Send + 'static,
     something_wrong: impl Fn() + Copy + Send + 'static,
 ) -> impl IntoView {
-    let words = House::here().words();
-    let driver = Driver::here();
+    let words = AppContext::current().words();
+    let driver = Driver::current();
     let view = driver.view.get_untracked();
     let name = script.exercise.text(words.lang).map(|texts| texts.name.clone());
     let drawing =
@@ -50,7 +50,7 @@ pub fn Between(
             <div class="run-head">
                 <p class="soft">{name}", "{part}</p>
                 <h1>{leg}</h1>
-                <p>{words.conditions(&script.run.doing)}</p>
+                <p>{words.conditions(&script.run.work)}</p>
             </div>
             <Fault/>
             <div class="between">
@@ -77,6 +77,6 @@ pub fn Between(
 
 /// The trial that just ended, if one was measured.
 fn last(driver: Driver) -> Option<Trial> {
-    let Doing::Balance(balance) = driver.run().doing else { return None };
+    let Work::Balance(balance) = driver.run().work else { return None };
     balance.trials.last().copied().filter(|trial| trial.end != exercises::run::TrialEnd::CutOff)
 }

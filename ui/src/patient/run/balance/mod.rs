@@ -18,7 +18,7 @@ use trial::WholeScreen;
 /// The screen of balance trials.
 #[component]
 pub fn BalanceRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send + 'static) -> impl IntoView {
-    let driver = Driver::here();
+    let driver = Driver::current();
     let between =
         Memo::new(move |_| matches!(driver.view.get().phase, Phase::Waiting | Phase::Resting | Phase::Paused { .. }));
     let script = StoredValue::new(script);

@@ -1,8 +1,8 @@
 //! A count-in or a trial: no control on the screen, all of it is the place to touch.
 
+use exercises::day_string;
 use exercises::guide::{GuideView, Phase, Press};
 use exercises::plan::Leg;
-use exercises::thread;
 use leptos::ev;
 use leptos::html;
 use leptos::prelude::*;
@@ -10,21 +10,21 @@ use wire::patient::RunScript;
 use words::{Key, Words};
 
 use super::super::driver::Driver;
+use super::super::run_string::RunStringView;
 use super::super::seconds::Seconds;
-use super::super::thread::Thread;
-use crate::shared::House;
+use crate::shared::AppContext;
 
 /// The whole screen: a touch anywhere, or any key, ends the trial (or takes its count-in back).
 #[component]
 pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
-    let words = House::here().words();
-    let driver = Driver::here();
+    let words = AppContext::current().words();
+    let driver = Driver::current();
     let own = script.own_median_ms.clone();
     let target_ms = script.run.dose.work_s() as f64 * 1000.0 / f64::from(script.run.dose.parts().max(1));
     let going = Signal::derive(move || {
         let view = driver.view.get();
         let progress = if matches!(view.phase, Phase::Trial | Phase::Settling) { view.progress } else { 0.0 };
-        let going = thread::stance(progress, own_part(&own, view.part.leg, target_ms));
+        let going = day_string::stance(progress, own_part(&own, view.part.leg, target_ms));
         match driver.motion.sway.get() {
             Some((left, _)) => going.swinging(left),
             None => going,
@@ -66,7 +66,7 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
                 <p class="announced" role="status">{move || announced().then(|| words.text(Key::SeemsTouched))}</p>
             </div>
             <div class="whole-seconds"><Seconds seconds/></div>
-            <div class="run-middle"><Thread going/></div>
+            <div class="run-middle"><RunStringView going/></div>
             <p class="soft foot">{foot}</p>
         </main>
     }

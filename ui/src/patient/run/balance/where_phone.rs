@@ -6,13 +6,13 @@ use words::Key;
 
 use super::super::driver::Driver;
 use super::super::motion::Sensor;
-use crate::shared::House;
+use crate::shared::AppContext;
 
 /// The three places, where the movement can be heard; else why not. After the first trial only what went wrong.
 #[component]
 pub fn WherePhone() -> impl IntoView {
-    let words = House::here().words();
-    let driver = Driver::here();
+    let words = AppContext::current().words();
+    let driver = Driver::current();
     let may_choose = driver.may_choose_set_up();
     let places = move || {
         SetUp::ALL.map(|place| {

@@ -18,7 +18,7 @@ pub fn is_there() -> bool {
 /// Asks for leave where the system wants that; to be called by a press.
 pub fn ask_leave() -> impl Future<Output = bool> {
     // The call itself belongs to the press; only its answer is waited for.
-    let asked = ask();
+    let asked = request_permission();
     async move {
         match asked {
             Some(answer) => {
@@ -29,7 +29,7 @@ pub fn ask_leave() -> impl Future<Output = bool> {
     }
 }
 
-fn ask() -> Option<Promise> {
+fn request_permission() -> Option<Promise> {
     let interface = Reflect::get(&window(), &INTERFACE.into()).ok()?;
     let request: Function = Reflect::get(&interface, &"requestPermission".into()).ok()?.dyn_into().ok()?;
     request.call0(&interface).ok()?.dyn_into().ok()
@@ -49,26 +49,26 @@ pub fn os() -> Os {
 }
 
 /// Hears every reading until it is dropped. Times are those of the readings, in seconds.
-pub struct Ears {
+pub struct MotionListener {
     heard: Closure<dyn FnMut(JsValue)>,
 }
 
-impl Ears {
+impl MotionListener {
     /// Begins to listen.
-    pub fn open(mut hear: impl FnMut(Sample) + 'static) -> Ears {
+    pub fn open(mut on_sample: impl FnMut(Sample) + 'static) -> MotionListener {
         let os = os();
         let heard = Closure::<dyn FnMut(JsValue)>::new(move |event: JsValue| {
             if let Some(sample) = read(&event) {
-                hear(Sample { a: os.to_specific_force(sample.a), ..sample });
+                on_sample(Sample { a: os.to_specific_force(sample.a), ..sample });
             }
         });
         // A window that takes no listener has no sensor: nothing will be heard, and that is noticed.
         let _ = window().add_event_listener_with_callback("devicemotion", heard.as_ref().unchecked_ref());
-        Ears { heard }
+        MotionListener { heard }
     }
 }
 
-impl Drop for Ears {
+impl Drop for MotionListener {
     fn drop(&mut self) {
         let _ = window().remove_event_listener_with_callback("devicemotion", self.heard.as_ref().unchecked_ref());
     }

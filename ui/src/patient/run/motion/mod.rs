@@ -6,12 +6,12 @@ use std::cell::RefCell;
 use std::rc::Rc;
 
 use exercises::run::SetUp;
-use exercises::sway::{Answer, Asked, Os, Recording, Sample, Screen, Sensed, Source, SourceFault, SourceKind};
+use exercises::sway::{Os, Recording, Sample, Screen, Sensed, Source, SourceFault, SourceKind, TouchAnswer, TrialQuestion};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use wire::patient::Replay;
 
-use crate::shared::{House, clock};
+use crate::shared::{AppContext, clock};
 
 /// Whether the phone's movement can be heard.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -39,7 +39,7 @@ pub struct Motion {
     /// Whether a touch-down was announced in the trial that goes on.
     pub announced: RwSignal<bool>,
     /// What is asked about the last trial.
-    pub asked: RwSignal<Option<Asked>>,
+    pub asked: RwSignal<Option<TrialQuestion>>,
     now: StoredValue<Now, LocalStorage>,
     replays: RwSignal<Vec<Vec<Sample>>>,
 }
@@ -47,7 +47,7 @@ pub struct Motion {
 #[derive(Default)]
 struct Now {
     recording: Option<Rc<RefCell<Recording>>>,
-    ears: Option<device::Ears>,
+    listener: Option<device::MotionListener>,
     replay: Option<Replaying>,
     /// How many trials were begun, for the turn of the replays.
     begun: usize,
@@ -63,7 +63,7 @@ struct Replaying {
 
 impl Motion {
     /// Looks what can be heard here.
-    pub fn new(house: House) -> Motion {
+    pub fn new(app: AppContext) -> Motion {
         let ready = device::is_there();
         let motion = Motion {
             sensor: RwSignal::new(if ready { Sensor::Ready } else { Sensor::Missing }),
@@ -73,7 +73,7 @@ impl Motion {
             now: StoredValue::new_local(Now::default()),
             replays: RwSignal::new(Vec::new()),
         };
-        house.tell::<Replay>((), move |replays| {
+        app.query::<Replay>((), move |replays| {
             if !replays.is_empty() {
                 motion.sensor.try_set(Sensor::Ready);
                 motion.replays.try_set(replays);
@@ -110,7 +110,7 @@ impl Motion {
         let replayed = self.replayed();
         self.now.try_update_value(|now| {
             now.recording = Some(recording);
-            now.ears = (!replayed).then(|| device::Ears::open(move |sample| self.hear(&heard, sample)));
+            now.listener = (!replayed).then(|| device::MotionListener::open(move |sample| self.on_sample(&heard, sample)));
         });
     }
 
@@ -132,12 +132,12 @@ impl Motion {
     }
 
     /// Lets time pass: hears what a file has to say until now, and looks for a touch-down. Whether one was just announced.
-    pub fn pass(self) -> bool {
+    pub fn advance(self) -> bool {
         let Some(recording) = self.recording() else { return false };
         for sample in self.now.try_update_value(Now::due).unwrap_or_default() {
-            self.hear(&recording, sample);
+            self.on_sample(&recording, sample);
         }
-        let announced = recording.borrow_mut().look().is_some();
+        let announced = recording.borrow_mut().detect_touch_down().is_some();
         if announced {
             self.announced.set(true);
         }
@@ -165,32 +165,32 @@ impl Motion {
         self.sway.set(None);
         self.announced.set(false);
         self.now.try_update_value(|now| {
-            now.ears = None;
+            now.listener = None;
             now.replay = None;
         });
         let recording = self.recording()?;
         if !recording.borrow().is_over() {
             return None;
         }
-        if !recording.borrow().heard() {
+        if !recording.borrow().has_samples() {
             self.sensor.set(Sensor::Silent);
             recording.borrow_mut().failed(SourceFault::NoSensor);
         }
-        self.told(&recording)
+        self.result(&recording)
     }
 
     /// An answer about the last trial; what the trial gives now.
-    pub fn answer(self, asked: Asked, after_s: f64, answer: Answer) -> Option<(Sensed, String)> {
+    pub fn answer(self, asked: TrialQuestion, after_s: f64, answer: TouchAnswer) -> Option<(Sensed, String)> {
         let recording = self.recording()?;
         recording.borrow_mut().answer(asked, after_s, answer);
-        self.told(&recording)
+        self.result(&recording)
     }
 
     /// What a recording has to ask, and what it gives.
-    fn told(self, recording: &RefCell<Recording>) -> Option<(Sensed, String)> {
+    fn result(self, recording: &RefCell<Recording>) -> Option<(Sensed, String)> {
         let recording = recording.borrow();
-        self.asked.set(recording.ask());
-        recording.kept()
+        self.asked.set(recording.next_question());
+        recording.result()
     }
 
     /// Nothing of the trial that goes on counts any more.
@@ -201,8 +201,8 @@ impl Motion {
         self.now.try_update_value(|now| *now = Now { begun: now.begun, ..Now::default() });
     }
 
-    fn hear(self, recording: &Rc<RefCell<Recording>>, sample: Sample) {
-        if let Some(point) = recording.borrow_mut().hear(sample) {
+    fn on_sample(self, recording: &Rc<RefCell<Recording>>, sample: Sample) {
+        if let Some(point) = recording.borrow_mut().on_sample(sample) {
             self.sway.try_set(Some((point.left, point.front)));
         }
     }

@@ -83,7 +83,7 @@ fn a_field_that_is_missing_is_named() {
     fault(WHOLE, "hold_s = 10\n", "", "line 7: dose, hold_s: this field is missing");
     let faults = read("empty.toml", "").expect_err("an empty file is no exercise");
     assert_eq!(faults.len(), 9, "every field of an exercise is asked for: {faults:?}");
-    assert!(faults.iter().all(|fault| fault.trouble == Trouble::Missing));
+    assert!(faults.iter().all(|fault| fault.kind == FaultKind::Missing));
 }
 
 #[test]
@@ -196,8 +196,8 @@ fn one_position_alone_is_no_movement() {
 #[test]
 fn a_language_that_is_missing_is_named() {
     let without = WHOLE.split("[text.es]").next().expect("a first part");
-    let found: Vec<_> = read("mine.toml", without).expect_err("Spanish is missing").into_iter().map(|f| f.trouble).collect();
-    assert_eq!(found, [Trouble::MissingLanguage { lang: Lang::Es }]);
+    let found: Vec<_> = read("mine.toml", without).expect_err("Spanish is missing").into_iter().map(|f| f.kind).collect();
+    assert_eq!(found, [FaultKind::MissingLanguage { lang: Lang::Es }]);
     let found = faults(BALANCE, "es = { name = \"Cojín, ojos abiertos\"", "# { name = \"\"");
     let expected = "ladder 1, rung 3, text: not written in \"es\"; every exercise is written in \"en\" and \"es\"";
     assert!(found[0].contains(expected), "{found:?}");
@@ -267,7 +267,7 @@ fn a_file_over_64_kib_is_not_even_parsed() {
     let large = format!("{WHOLE}{}", "#\n".repeat(MAX_BYTES / 2));
     let faults = read("large.toml", &large).expect_err("too large");
     assert_eq!(faults.len(), 1);
-    assert_eq!(faults[0].trouble, Trouble::TooLarge { bytes: large.len(), max: MAX_BYTES });
+    assert_eq!(faults[0].kind, FaultKind::TooLarge { bytes: large.len(), max: MAX_BYTES });
     assert!(faults[0].to_string().ends_with("at most 65536 are read"));
 }
 

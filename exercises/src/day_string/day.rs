@@ -1,0 +1,296 @@
+//! The day as a string from morning to evening, a row for each slot and one for now.
+//!
+//! A row is as high as its words need, so it says how its own piece of string looks above and below its knot; pieces of
+//! neighbouring rows meet.
+
+use crate::history::Mark;
+use crate::id::{ItemId, PlanId};
+use crate::slots::SlotRef;
+use crate::today::{Head, Today, TodayKnot};
+
+/// One row of the day.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct DayRow {
+    /// Minute of the wall clock, from midnight of its day.
+    pub minute: u16,
+    /// The string above its knot.
+    pub above: Segment,
+    /// What is tied into it.
+    pub shape: KnotShape,
+    /// The string below.
+    pub below: Segment,
+    /// The slot; `None` for a row that only says where now is.
+    pub slot: Option<(PlanId, SlotRef)>,
+    /// The slot's item.
+    pub item: Option<ItemId>,
+    /// How the slot went or stands.
+    pub mark: Option<Mark>,
+    /// Whether an alarm pauses it.
+    pub paused: bool,
+}
+
+/// A piece of string.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Segment {
+    /// Behind us: ink.
+    Past,
+    /// To come: pale.
+    ToCome,
+    /// Missing.
+    Gap,
+    /// Beyond the string's end.
+    End,
+}
+
+/// What is tied into the string.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum KnotShape {
+    /// A knot: done in full.
+    Knot,
+    /// A knot filled so far, 0 to 1: done in part.
+    Half(f64),
+    /// An open loop: skipped, with a reason.
+    Loop,
+    /// A bar across: a day off.
+    Bar,
+    /// A cross: paused by an alarm.
+    Cross,
+    /// Nothing: the slot was not done and the string is missing.
+    Gap,
+    /// A short peg: to come.
+    Peg,
+    /// The bob: now.
+    Bob,
+}
+
+/// So much of a knot stays empty, or is filled, so that it can be seen, as a part of its height.
+const MIN_FILL: f64 = 0.22;
+
+/// A knot filled from below: its chord and which arc closes it. Lengths are parts of the knot's radius, from its middle,
+/// y downward.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct KnotFill {
+    /// Half the chord.
+    pub half: f64,
+    /// The chord's height.
+    pub y: f64,
+    /// Whether the lower arc is the larger one.
+    pub large: bool,
+}
+
+/// How a knot is filled so far as `part`, 0 to 1, of its height. What is not all is seen not to be all, and what is little
+/// is seen.
+pub fn knot_fill(part: f64) -> KnotFill {
+    let part = if part.is_finite() { part.clamp(MIN_FILL, 1.0 - MIN_FILL) } else { MIN_FILL };
+    let y = 1.0 - 2.0 * part;
+    KnotFill { half: libm::sqrt((1.0 - y * y).max(0.0)), y, large: part > 0.5 }
+}
+
+impl KnotShape {
+    /// How a slot's mark is tied; the due one carries the bob only if `now` hangs there.
+    fn of(mark: Mark, paused: bool, now: bool) -> KnotShape {
+        match mark {
+            Mark::Done => KnotShape::Knot,
+            Mark::Partly(_) if now => KnotShape::Bob,
+            Mark::Partly(share) => KnotShape::Half(f64::from(share.done) / f64::from(share.of.max(1))),
+            Mark::Skipped(_) => KnotShape::Loop,
+            Mark::DayOff(_) => KnotShape::Bar,
+            Mark::Paused => KnotShape::Cross,
+            Mark::ToCome | Mark::Due if paused => KnotShape::Cross,
+            Mark::Due | Mark::ToCome if now => KnotShape::Bob,
+            Mark::ToCome | Mark::Due => KnotShape::Peg,
+            Mark::NotDone | Mark::NoSuchHour => KnotShape::Gap,
+        }
+    }
+}
+
+/// The rows of the day, by time. The bob hangs at the slot that the page speaks of, or in a row of its own at now. No rows
+/// where the day has no slots.
+pub fn day(today: &Today) -> Vec<DayRow> {
+    let due = match &today.head {
+        Head::Due { slot, .. } => Some(*slot),
+        _ => None,
+    };
+    let mut rows: Vec<DayRow> = today.string.iter().map(|knot| row(knot, due == Some(knot.slot))).collect();
+    if rows.is_empty() {
+        return rows;
+    }
+    if rows.iter().all(|row| row.shape != KnotShape::Bob) {
+        let minute = today.now.minute() + over_midnight(today);
+        let place = rows.partition_point(|row| row.minute <= minute);
+        rows.insert(place, now_row(minute));
+    }
+    hang(&mut rows);
+    rows
+}
+
+/// After midnight, while a window of yesterday is still open, its slots count on past 24:00, and so does now.
+fn over_midnight(today: &Today) -> u16 {
+    let yesterday = today.string.iter().any(|knot| knot.slot.day < today.now.date());
+    if yesterday { crate::plan::schedule::DAY_MINUTES } else { 0 }
+}
+
+fn row(knot: &TodayKnot, now: bool) -> DayRow {
+    DayRow {
+        minute: knot.minute,
+        above: Segment::Past,
+        shape: KnotShape::of(knot.mark, knot.paused, now),
+        below: Segment::Past,
+        slot: Some((knot.plan, knot.slot)),
+        item: Some(knot.slot.item),
+        mark: Some(knot.mark),
+        paused: knot.paused,
+    }
+}
+
+fn now_row(minute: u16) -> DayRow {
+    DayRow {
+        minute,
+        above: Segment::Past,
+        shape: KnotShape::Bob,
+        below: Segment::Past,
+        slot: None,
+        item: None,
+        mark: None,
+        paused: false,
+    }
+}
+
+/// Gives each row its string: ink down to the bob, pale after it, missing where a slot was not done.
+fn hang(rows: &mut [DayRow]) {
+    let bob = rows.iter().position(|row| row.shape == KnotShape::Bob).unwrap_or(rows.len());
+    let last = rows.len() - 1;
+    for (place, row) in rows.iter_mut().enumerate() {
+        let side = |past: bool| if past { Segment::Past } else { Segment::ToCome };
+        (row.above, row.below) = match row.shape {
+            KnotShape::Gap => (Segment::Gap, Segment::Gap),
+            _ => (side(place <= bob), side(place < bob)),
+        };
+        if place == 0 && row.shape == KnotShape::Bob {
+            row.above = Segment::End;
+        }
+        if place == last {
+            row.below = Segment::End;
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::log::Barrier;
+    use crate::run::Share;
+    use crate::time::Stamp;
+    use chrono::NaiveDate;
+
+    /// 14:02 on a Wednesday, at UTC+1.
+    const NOW: Stamp = Stamp { utc_ms: 1_772_024_520_000, offset_s: 3600 };
+
+    fn slot(number: u8) -> SlotRef {
+        let day = NaiveDate::from_ymd_opt(2026, 2, 25).expect("a date");
+        SlotRef { day, item: ItemId(1), number }
+    }
+
+    /// Hourly from 09:00 with these marks.
+    fn today(marks: &[Mark], head: Head) -> Today {
+        let knot = |(number, mark): (usize, &Mark)| TodayKnot {
+            plan: PlanId([0; 8]),
+            slot: slot(number as u8),
+            minute: 540 + 60 * number as u16,
+            mark: *mark,
+            paused: false,
+        };
+        Today {
+            now: NOW,
+            head,
+            item: None,
+            string: marks.iter().enumerate().map(knot).collect(),
+            items: Vec::new(),
+            questions: Vec::new(),
+            aftercare: Vec::new(),
+            alarms: Vec::new(),
+        }
+    }
+
+    fn due(number: u8) -> Head {
+        Head::Due { slot: slot(number), due: NOW, closes: NOW, put_off: None }
+    }
+
+    #[test]
+    fn the_day_of_the_due_slot() {
+        let share = Share { done: 2, of: 3 };
+        let marks = [
+            Mark::Done,
+            Mark::Done,
+            Mark::NotDone,
+            Mark::Partly(share),
+            Mark::Skipped(Barrier::NoTime),
+            Mark::Due,
+            Mark::ToCome,
+        ];
+        let rows = day(&today(&marks, due(5)));
+        let ties: Vec<KnotShape> = rows.iter().map(|row| row.shape).collect();
+        let half = KnotShape::Half(2.0 / 3.0);
+        assert_eq!(
+            ties,
+            [KnotShape::Knot, KnotShape::Knot, KnotShape::Gap, half, KnotShape::Loop, KnotShape::Bob, KnotShape::Peg]
+        );
+        let strands: Vec<(Segment, Segment)> = rows.iter().map(|row| (row.above, row.below)).collect();
+        let past = (Segment::Past, Segment::Past);
+        let gap = (Segment::Gap, Segment::Gap);
+        let expected = [past, past, gap, past, past, (Segment::Past, Segment::ToCome), (Segment::ToCome, Segment::End)];
+        assert_eq!(strands, expected);
+    }
+
+    #[test]
+    fn where_nothing_is_due_the_bob_hangs_at_now() {
+        let head = Head::Next { slot: slot(6), due: NOW };
+        let marks = [Mark::Done, Mark::Done, Mark::Done, Mark::Done, Mark::Done, Mark::Done, Mark::ToCome];
+        let rows = day(&today(&marks, head));
+        assert_eq!(rows.len(), 8);
+        let bob = rows.iter().position(|row| row.shape == KnotShape::Bob).expect("a bob");
+        assert_eq!((bob, rows[bob].minute, rows[bob].mark), (6, 14 * 60 + 2, None), "14:02 lies between 14:00 and 15:00");
+    }
+
+    #[test]
+    fn a_kept_day_is_an_unbroken_string() {
+        let head = Head::DoneForToday { done: 3, of: 3, next: None };
+        let rows = day(&today(&[Mark::Done; 3], head));
+        assert!(rows.iter().all(|row| row.above == Segment::Past), "{rows:?}");
+        assert_eq!(rows.last().map(|row| (row.shape, row.below)), Some((KnotShape::Bob, Segment::End)));
+    }
+
+    #[test]
+    fn after_midnight_now_counts_on_with_the_night() {
+        let mut night = today(&[Mark::Done, Mark::Done], Head::DoneForToday { done: 2, of: 2, next: None });
+        // 00:30 on the day after.
+        night.now = Stamp { utc_ms: NOW.utc_ms + (10 * 60 + 28) * 60_000, ..NOW };
+        night.string[0].minute = 1320;
+        night.string[1].minute = 1440;
+        let rows = day(&night);
+        assert_eq!(rows.iter().map(|row| row.minute).collect::<Vec<_>>(), [1320, 1440, 1470]);
+    }
+
+    #[test]
+    fn a_paused_slot_carries_a_cross() {
+        let mut held = today(&[Mark::Done, Mark::Due, Mark::ToCome], due(1));
+        held.string[1].paused = true;
+        held.string[2].paused = true;
+        let ties: Vec<KnotShape> = day(&held).iter().map(|row| row.shape).collect();
+        assert_eq!(ties[1..3], [KnotShape::Cross, KnotShape::Cross]);
+    }
+
+    #[test]
+    fn a_half_knot_is_filled_from_below() {
+        assert_eq!(knot_fill(0.5), KnotFill { half: 1.0, y: 0.0, large: false });
+        let most = knot_fill(0.99);
+        assert!(most.large && (-0.6..-0.5).contains(&most.y), "not all of it: {most:?}");
+        assert!(knot_fill(0.01).half > 0.8, "little of it is seen");
+        assert_eq!(knot_fill(f64::NAN), knot_fill(0.0));
+    }
+
+    #[test]
+    fn a_day_without_slots_has_no_string() {
+        assert_eq!(day(&today(&[], Head::DayOff { chosen: false, next: None })), []);
+    }
+}

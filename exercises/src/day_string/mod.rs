@@ -1,0 +1,11 @@
+//! The string on the patient's screens: the day with its knots, and the string of a hold, a set or a trial as it goes.
+//!
+//! Window and paper only paint it. What a mark means is told by its shape; colour only repeats it.
+
+mod day;
+mod parts;
+mod run_string;
+
+pub use day::{DayRow, KnotFill, KnotShape, Segment, day, knot_fill};
+pub use parts::{PartDone, PartRow, parts};
+pub use run_string::{HEIGHT, MIDDLE, RunString, WIDTH, hold, reps, stance};

@@ -1,0 +1,164 @@
+//! The string of what is being done: a bob on it that is always now.
+//!
+//! Lengths are in units of a box [`WIDTH`] wide and [`HEIGHT`] high, from its upper left corner, y downward.
+
+/// Width of the box.
+pub const WIDTH: f64 = 120.0;
+/// Height of the box.
+pub const HEIGHT: f64 = 320.0;
+/// Where the string hangs.
+pub const MIDDLE: f64 = WIDTH / 2.0;
+
+/// Where the bob hangs at first, and at last.
+const FIRST: f64 = 34.0;
+const LAST: f64 = HEIGHT - 30.0;
+/// Half the bob's height: the string ends at its upper tip and goes on at its lower one.
+const TIP: f64 = 22.0;
+/// How far the slack string swings out where all of it hangs.
+const SLACK: f64 = 26.0;
+/// From one bend of the slack string to the next but one.
+const WAVE: f64 = 104.0;
+/// How far a sway of 1 m/s2 takes the bob to the side, and the farthest it goes: it stays in the box.
+const SWING_PER_MS2: f64 = 90.0;
+const MAX_SWING: f64 = MIDDLE - 18.0;
+/// Points along the slack string.
+const POINTS: u32 = 48;
+
+/// The string of what is being done.
+#[derive(Debug, Clone, PartialEq)]
+pub struct RunString {
+    /// The straight string, from the upper edge to here.
+    pub straight_to: f64,
+    /// The middle of the bob.
+    pub bob: f64,
+    /// So far the bob hangs from the string's line: to the right if positive.
+    pub swing: f64,
+    /// The string below the bob, point by point; empty when nothing is left.
+    pub below: Vec<(f64, f64)>,
+    /// A peg at this height: the person's own middle value.
+    pub own: Option<f64>,
+    /// A peg at this height: the aim.
+    pub aim: Option<f64>,
+}
+
+impl RunString {
+    /// The bob swings with the measured sway: `left` towards the person's left, m/s2. The screen looks away from the body, so
+    /// left is drawn to the left as the person would see it.
+    pub fn swinging(self, left: f64) -> RunString {
+        let swing = if left.is_finite() { (-left * SWING_PER_MS2).clamp(-MAX_SWING, MAX_SWING) } else { 0.0 };
+        RunString { swing, ..self }
+    }
+}
+
+/// A hold: as its seconds pass (`progress` 0 to 1), the bob falls and the slack string below it becomes straight above it.
+pub fn hold(progress: f64) -> RunString {
+    let progress = clamp(progress);
+    let bob = fall(progress);
+    RunString { straight_to: bob - TIP, bob, swing: 0.0, below: slack(bob + TIP, 1.0 - progress), own: None, aim: None }
+}
+
+/// A repetition: the bob hangs low at the first position (`pose` 0) and is drawn up to the last (1); the string is straight.
+pub fn reps(pose: f64) -> RunString {
+    let bob = fall(1.0 - clamp(pose));
+    RunString { straight_to: bob - TIP, bob, swing: 0.0, below: Vec::new(), own: None, aim: None }
+}
+
+/// A balance trial without a sensor: a calm string on which the bob falls toward the aim. Pegs stand at the aim and at the
+/// person's own middle value, `own` as a part of the aim.
+pub fn stance(progress: f64, own: Option<f64>) -> RunString {
+    let bob = fall(clamp(progress));
+    let below = if bob + TIP < HEIGHT { vec![(MIDDLE, bob + TIP), (MIDDLE, HEIGHT)] } else { Vec::new() };
+    RunString { straight_to: bob - TIP, bob, swing: 0.0, below, own: own.map(|part| fall(clamp(part))), aim: Some(LAST) }
+}
+
+fn fall(progress: f64) -> f64 {
+    FIRST + (LAST - FIRST) * progress
+}
+
+/// A slack string from `top`, of which `left` (0 to 1) is left: it swings to both sides, less and less as it runs out, and
+/// ends above the lower edge, since a crooked string reaches less far than a straight one.
+fn slack(top: f64, left: f64) -> Vec<(f64, f64)> {
+    let length = (HEIGHT - top) * (1.0 - 0.22 * left);
+    if left <= 0.0 || length <= 2.0 {
+        return Vec::new();
+    }
+    let swing = SLACK * libm::sqrt(left);
+    let point = |n: u32| {
+        let part = f64::from(n) / f64::from(POINTS);
+        let y = part * length;
+        // It leaves the bob straight down and swings out from there.
+        let out = libm::sin(core::f64::consts::TAU * y / WAVE) * swing * (1.0 - libm::exp(-4.0 * part));
+        (MIDDLE + out, top + y)
+    };
+    (0..=POINTS).map(point).collect()
+}
+
+fn clamp(part: f64) -> f64 {
+    if part.is_finite() { part.clamp(0.0, 1.0) } else { 0.0 }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn steps() -> impl Iterator<Item = f64> {
+        (0..=200).map(|n| f64::from(n) / 200.0)
+    }
+
+    #[test]
+    fn the_bob_only_falls_and_stays_in_the_box() {
+        let bobs: Vec<f64> = steps().map(|progress| hold(progress).bob).collect();
+        assert!(bobs.windows(2).all(|pair| pair[1] > pair[0]));
+        assert!(bobs.iter().all(|bob| bob - TIP >= 0.0 && bob + TIP <= HEIGHT));
+    }
+
+    #[test]
+    fn the_slack_string_hangs_from_the_bob_and_stays_in_the_box() {
+        for progress in steps() {
+            let going = hold(progress);
+            if let Some(first) = going.below.first() {
+                assert_eq!(*first, (MIDDLE, going.bob + TIP));
+            }
+            assert!(going.below.iter().all(|(x, y)| (0.0..=WIDTH).contains(x) && (0.0..=HEIGHT).contains(y)));
+        }
+    }
+
+    #[test]
+    fn it_is_crooked_at_first_and_straight_at_the_end() {
+        let widest = |progress| hold(progress).below.iter().map(|(x, _)| (x - MIDDLE).abs()).fold(0.0, f64::max);
+        assert!(widest(0.0) > 20.0);
+        assert!(hold(1.0).below.is_empty());
+        let later: Vec<f64> = [0.0, 0.25, 0.5, 0.75].into_iter().map(widest).collect();
+        assert!(later.windows(2).all(|pair| pair[1] < pair[0]), "{later:?}");
+    }
+
+    #[test]
+    fn a_repetition_draws_the_bob_up_and_lets_it_down() {
+        assert!(reps(1.0).bob < reps(0.5).bob && reps(0.5).bob < reps(0.0).bob);
+    }
+
+    #[test]
+    fn the_pegs_of_a_trial_stand_where_the_bob_will_be() {
+        let going = stance(0.0, Some(0.5));
+        assert_eq!(going.own, Some(stance(0.5, None).bob));
+        assert_eq!(going.aim, Some(stance(1.0, None).bob));
+        assert_eq!(stance(0.0, Some(7.0)).own, going.aim, "a value over the aim stands at the aim");
+    }
+
+    #[test]
+    fn the_bob_swings_to_the_side_of_the_sway_and_stays_in_the_box() {
+        assert!(stance(0.5, None).swinging(0.2).swing < 0.0);
+        for left in [-9.0, 9.0] {
+            let swing = stance(0.5, None).swinging(left).swing;
+            assert!(swing.signum() == -f64::signum(left) && MIDDLE + swing >= 15.0 && MIDDLE + swing <= WIDTH - 15.0);
+        }
+        assert_eq!(stance(0.5, None).swinging(f64::NAN), stance(0.5, None));
+    }
+
+    #[test]
+    fn a_progress_that_is_not_a_number_is_drawn_as_zero() {
+        assert_eq!(hold(f64::NAN), hold(0.0));
+        assert_eq!(hold(-1.0), hold(0.0));
+        assert_eq!(hold(9.0), hold(1.0));
+    }
+}

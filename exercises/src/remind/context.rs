@@ -1,0 +1,174 @@
+//! What is to be announced at a moment.
+
+use super::Settings;
+use crate::alarm;
+use crate::catalogue::{Catalogue, Sidedness};
+use crate::history::Mark;
+use crate::id::PlanId;
+use crate::plan::{Item, Side};
+use crate::run::RunEnd;
+use crate::slots::{self, Slot, SlotRef};
+use crate::time::{Offsets, Stamp};
+use crate::today::Followed;
+use chrono::Duration;
+use std::collections::{BTreeMap, BTreeSet};
+use std::ops::RangeInclusive;
+
+/// A plan that is followed, with the exercises that it names.
+#[derive(Debug, Clone, Copy)]
+pub struct PlanInForce<'a> {
+    /// The plan, its taking, its history.
+    pub followed: &'a Followed,
+    /// The exercises.
+    pub catalogue: &'a Catalogue,
+}
+
+/// A reminder of one slot.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Reminder {
+    /// The plan.
+    pub plan: PlanId,
+    /// The slot.
+    pub slot: SlotRef,
+    /// About how long it takes, in seconds.
+    pub takes_s: u32,
+    /// When the slot closes: the reminder is of no use from then on.
+    pub closes: Stamp,
+    /// Whether it comes without a sound.
+    pub light: bool,
+}
+
+/// Everything by which it is known what is to be announced.
+#[derive(Debug, Clone)]
+pub struct ReminderContext<'a> {
+    of: Vec<PlanInForce<'a>>,
+    settings: &'a Settings,
+    zone: &'a Offsets,
+    /// When each slot was last announced.
+    shown: BTreeMap<(PlanId, SlotRef), Stamp>,
+}
+
+impl<'a> ReminderContext<'a> {
+    /// Over all plans followed on one device.
+    pub fn new(of: Vec<PlanInForce<'a>>, settings: &'a Settings, zone: &'a Offsets) -> ReminderContext<'a> {
+        let shown = of.iter().flat_map(|one| {
+            let plan = one.followed.plan.id;
+            one.followed.history.reminded_last.iter().map(move |(slot, at)| ((plan, *slot), *at))
+        });
+        ReminderContext { shown: shown.collect(), of, settings, zone }
+    }
+
+    /// The reminder to show at `now`, if any: of all slots that want one the newest.
+    pub fn due(&self, now: Stamp) -> Option<Reminder> {
+        if self.settings.is_silent(now) {
+            return None;
+        }
+        let near: Vec<(PlanInForce<'_>, Slot, &Item)> =
+            self.of.iter().flat_map(|one| open(*one, now, self.zone).into_iter()).collect();
+        let wanted = near.iter().filter(|one| {
+            self.wanted_since(one, now).is_some_and(|since| !near.iter().any(|other| self.waits(other, since, now)))
+        });
+        let (of, slot, item) = wanted.min_by_key(|(_, slot, _)| std::cmp::Reverse(slot.due.map(|due| due.utc_ms)))?;
+        let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
+        let plan = of.followed.plan.id;
+        Some(Reminder {
+            plan,
+            slot: slot.slot,
+            takes_s: item.dose.total_s(sides),
+            closes: slot.closes?,
+            light: self.heeded((plan, slot.slot), now),
+        })
+    }
+
+    /// Whether a reminder of `slot` that was shown is still of use at `now`: the slot is open, nothing of it was begun, left out
+    /// or on a day off, no alarm pauses it, and it was not put off.
+    pub fn still_applies(&self, plan: PlanId, slot: SlotRef, now: Stamp) -> bool {
+        let same = |(of, open, _): &(PlanInForce<'_>, Slot, &Item)| of.followed.plan.id == plan && open.slot == slot;
+        let found = self.of.iter().flat_map(|one| open(*one, now, self.zone)).find(same);
+        found.is_some_and(|(of, slot, item)| {
+            let Followed { plan, history, .. } = of.followed;
+            let begun = history.runs.values().any(|run| run.slot == Some(slot.slot) && run.end == RunEnd::Going);
+            let shown = self.shown.get(&(plan.id, slot.slot));
+            let put_off = history.put_off.get(&slot.slot).zip(shown).is_some_and(|(until, at)| until.utc_ms > at.utc_ms);
+            let paused = alarm::blocking(&history.alarms, item, plan, of.catalogue).is_some();
+            history.mark(&slot, item, now) == Mark::Due && !begun && !put_off && !paused
+        })
+    }
+
+    /// The stamp of an instant in the place of the person.
+    pub(super) fn stamp(&self, utc_ms: i64) -> Stamp {
+        self.zone.stamp(utc_ms)
+    }
+
+    /// It was shown at `now`.
+    pub fn show(&mut self, reminder: &Reminder, now: Stamp) {
+        self.shown.insert((reminder.plan, reminder.slot), now);
+    }
+
+    /// Since when an open slot wants a reminder: since it is due, or since it was put off to. `None` if it had its own, is
+    /// filled, on a day off or paused.
+    fn wanted_since(&self, (of, slot, item): &(PlanInForce<'_>, Slot, &Item), now: Stamp) -> Option<Stamp> {
+        let Followed { plan, history, .. } = of.followed;
+        let shown = self.shown.get(&(plan.id, slot.slot));
+        let since = match history.put_off.get(&slot.slot) {
+            Some(until) => Some(*until).filter(|until| shown.is_none_or(|at| at.utc_ms < until.utc_ms)),
+            None => slot.due.filter(|_| shown.is_none()),
+        };
+        let paused = alarm::blocking(&history.alarms, item, plan, of.catalogue).is_some();
+        since.filter(|since| since.utc_ms <= now.utc_ms && !paused && history.mark(slot, item, now) == Mark::Due)
+    }
+
+    /// Whether the reminder of an open slot still waits, shown at or after `since`: nothing of the slot is done, or it is
+    /// being done, and it was not put off again.
+    fn waits(&self, (of, slot, item): &(PlanInForce<'_>, Slot, &Item), since: Stamp, now: Stamp) -> bool {
+        let Followed { plan, history, .. } = of.followed;
+        let Some(shown) = self.shown.get(&(plan.id, slot.slot)) else { return false };
+        let put_off = history.put_off.get(&slot.slot).is_some_and(|until| until.utc_ms > shown.utc_ms);
+        let last = history.runs.values().next_back();
+        let being_done = last.is_some_and(|run| run.end == RunEnd::Going && run.slot == Some(slot.slot));
+        let waits = being_done || history.mark(slot, item, now) == Mark::Due;
+        (since.utc_ms..=now.utc_ms).contains(&shown.utc_ms) && !put_off && waits
+    }
+
+    /// Whether the last other slot that was announced until `now` was done, at least in part.
+    fn heeded(&self, slot: (PlanId, SlotRef), now: Stamp) -> bool {
+        let before = self.shown.iter().filter(|(other, at)| **other != slot && at.utc_ms <= now.utc_ms);
+        let Some(((plan, last), _)) = before.max_by_key(|(_, at)| at.utc_ms) else { return false };
+        let of = self.of.iter().find(|one| one.followed.plan.id == *plan);
+        let mut runs = of.into_iter().flat_map(|one| one.followed.history.runs.values().rev());
+        runs.any(|run| run.slot == Some(*last) && run.tried())
+    }
+
+    /// When a reminder may next come, seen at `now`: no need to look before. `None` if not within the next two days.
+    pub fn next_possible(&self, now: Stamp) -> Option<Stamp> {
+        let first = self.moments(now.utc_ms, now.utc_ms + 2 * 86_400_000).into_iter().next();
+        first.map(|at| self.zone.stamp(at))
+    }
+
+    /// Every instant after `from` up to `until` (milliseconds since 1970 UTC) at which a reminder may become due by the
+    /// passing of time alone.
+    pub(super) fn moments(&self, from: i64, until: i64) -> BTreeSet<i64> {
+        let mut all = self.settings.moments(from, until, self.zone);
+        let last = (until - from).div_euclid(86_400_000) + 1;
+        for one in &self.of {
+            let slots = near(*one, self.zone.stamp(from), -1..=last, self.zone);
+            all.extend(slots.iter().flat_map(|slot| [slot.due, slot.closes]).flatten().map(|at| at.utc_ms));
+            all.extend(one.followed.history.put_off.values().map(|until| until.utc_ms));
+        }
+        all.retain(|at| from < *at && *at <= until);
+        all
+    }
+}
+
+/// The slots of the days around `now`: yesterday's windows may reach over midnight.
+fn near(of: PlanInForce<'_>, now: Stamp, days: RangeInclusive<i64>, zone: &Offsets) -> Vec<Slot> {
+    let days = days.map(|days| now.date() + Duration::days(days));
+    days.flat_map(|day| slots::of_day(&of.followed.plan, day, zone, of.followed.taken)).collect()
+}
+
+/// The slots that are open at `now`, with their items.
+fn open<'a>(of: PlanInForce<'a>, now: Stamp, zone: &Offsets) -> Vec<(PlanInForce<'a>, Slot, &'a Item)> {
+    let slots = near(of, now, -1..=0, zone).into_iter().filter(|slot| slot.open_at(now));
+    slots.filter_map(|slot| Some((of, slot, of.followed.plan.item(slot.slot.item)?))).collect()
+}

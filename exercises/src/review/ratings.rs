@@ -1,0 +1,79 @@
+//! What the patient said: pain, named activities, reasons.
+
+use super::union::United;
+use super::{ActivitySeries, PainSeries};
+use crate::adherence::SlotOn;
+use crate::change::{activity_change, pain_over_days};
+use crate::history::Mark;
+use crate::id::{ActivityId, ComplaintId};
+use crate::log::Barrier;
+use crate::plan::Plan;
+use crate::summary::PainOn;
+use std::collections::BTreeMap;
+
+/// One value a day: the day's own rating where given, else the highest of those after runs. Of several own ratings, or from
+/// several devices, the highest.
+pub(crate) fn pain_points<'a>(ratings: impl IntoIterator<Item = &'a PainOn>) -> Vec<(u16, u8)> {
+    let mut days: BTreeMap<u16, (Option<u8>, Option<u8>)> = BTreeMap::new();
+    for rating in ratings {
+        let (own, after) = days.entry(rating.day).or_default();
+        let known = if rating.after.is_none() { own } else { after };
+        *known = (*known).max(Some(rating.score));
+    }
+    days.into_iter().filter_map(|(day, (own, after))| Some((day, own.or(after)?))).collect()
+}
+
+pub(super) fn pain(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, day_of: impl Fn(&Plan) -> u16) -> Vec<PainSeries> {
+    let named = revisions.values().rev().flat_map(|plan| plan.complaints.iter().map(|complaint| complaint.id));
+    let told = united.pain.values().map(|rating| rating.complaint);
+    let one = |complaint: ComplaintId| {
+        let points = pain_points(united.pain.values().filter(|rating| rating.complaint == complaint));
+        let at_visits = revisions
+            .values()
+            .filter_map(|plan| Some((day_of(plan), plan.complaints.iter().find(|other| other.id == complaint)?.pain?)));
+        PainSeries { complaint, at_visits: at_visits.collect(), change: pain_over_days(&points), points }
+    };
+    unique(named.chain(told)).into_iter().map(one).collect()
+}
+
+pub(super) fn activities(
+    united: &United<'_>,
+    revisions: &BTreeMap<u16, Plan>,
+    day_of: impl Fn(&Plan) -> u16,
+) -> Vec<ActivitySeries> {
+    let named = revisions.values().rev().flat_map(|plan| plan.activities.iter().map(|activity| activity.id));
+    let told = united.rated.values().map(|rating| rating.activity);
+    let one = |activity: ActivityId| {
+        let of_it = united.rated.values().filter(|rating| rating.activity == activity);
+        // Of several ratings of one day the last of a device's log counts; over devices any, for their logs have no order.
+        let points: BTreeMap<u16, u8> = of_it.map(|rating| (rating.day, rating.score)).collect();
+        let points: Vec<(u16, u8)> = points.into_iter().collect();
+        let at_visits: Vec<(u16, u8)> = revisions
+            .values()
+            .filter_map(|plan| Some((day_of(plan), plan.activities.iter().find(|other| other.id == activity)?.rating?)))
+            .collect();
+        let change = activity_change(at_visits.first().map(|(_, rating)| *rating), &points);
+        ActivitySeries { activity, at_visits, change, points }
+    };
+    unique(named.chain(told)).into_iter().map(one).collect()
+}
+
+/// Each value at its first place.
+pub(super) fn unique<T: PartialEq>(values: impl IntoIterator<Item = T>) -> Vec<T> {
+    let mut kept: Vec<T> = Vec::new();
+    for value in values {
+        if !kept.contains(&value) {
+            kept.push(value);
+        }
+    }
+    kept
+}
+
+/// Reasons for leaving slots out: those that need attention first, then by number.
+pub(super) fn barriers(slots: &[SlotOn]) -> Vec<(Barrier, u16)> {
+    let count = |barrier: Barrier| slots.iter().filter(|slot| slot.mark == Mark::Skipped(barrier)).count() as u16;
+    let counted = Barrier::ALL.into_iter().map(|barrier| (barrier, count(barrier)));
+    let mut named: Vec<(Barrier, u16)> = counted.filter(|(_, times)| *times > 0).collect();
+    named.sort_by_key(|(barrier, times)| (!barrier.first(), std::cmp::Reverse(*times)));
+    named
+}

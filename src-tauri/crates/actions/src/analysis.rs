@@ -1,0 +1,55 @@
+//! The sums alone, from a file: for whoever wants to check them against another implementation.
+
+use crate::{ActionResult, platform};
+use exercises::statistics::{self, TheilSen, Trend, TrendContext, Verdict};
+use exercises::sway::{self, Marks, Os, Printed, Sample, Source};
+use format::{motion, series};
+use std::path::Path;
+use wire::Failure;
+
+/// A recorded trial, its samples in the sign of "sway/1" whichever system recorded them.
+pub fn trial(file: &Path, os: Os) -> ActionResult<Vec<Sample>> {
+    let bytes = platform::read(file, motion::MAX_BYTES as u64)?;
+    let samples = motion::read(&bytes).map_err(|fault| not_a_table(file, &fault))?;
+    Ok(samples.into_iter().map(|sample| Sample { a: os.to_specific_force(sample.a), ..sample }).collect())
+}
+
+/// The printed form of a recorded trial: figures, or why there are none.
+pub fn sway(file: &Path, marks: &Marks, os: Os) -> ActionResult<Printed> {
+    let samples = trial(file, os)?;
+    let source = Source { os, sign_flipped: os.opposite_sign(), ..Source::file() };
+    Ok(sway::printed(&sway::analyse(&samples, marks, &source)))
+}
+
+/// What a series of one value a day says.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SeriesStatistics {
+    /// Days with a value.
+    pub n: usize,
+    /// The line; `None` for fewer than two days, and where the values stand at the cap, which hides the slope.
+    pub line: Option<TheilSen>,
+    /// The test for a trend.
+    pub test: statistics::MannKendall,
+    /// The word, and what it rests on.
+    pub trend: Trend,
+}
+
+/// Confidence of the slope's limits.
+const CONFIDENCE: f64 = 0.95;
+
+/// A series from a file.
+pub fn trend(file: &Path, cap: Option<f64>, difference: Option<f64>) -> ActionResult<SeriesStatistics> {
+    let bytes = platform::read(file, series::MAX_BYTES as u64)?;
+    let series = series::read(&bytes).map_err(|fault| not_a_table(file, &fault))?;
+    // The reader lets no series through that the sums would refuse.
+    let unfit = |fault| Failure::Internal { detail: format!("{fault:?}") };
+    let context = TrendContext { cap, given_difference: difference, stance: None };
+    let trend = statistics::trend(&series, &context).map_err(unfit)?;
+    let line = statistics::theil_sen(&series, CONFIDENCE).map_err(unfit)?;
+    let line = line.filter(|_| trend.verdict != Verdict::AtTheCap);
+    Ok(SeriesStatistics { n: series.len(), line, test: statistics::mann_kendall(&series).map_err(unfit)?, trend })
+}
+
+fn not_a_table(file: &Path, fault: &dyn std::fmt::Display) -> Failure {
+    Failure::NotUnderstood { file: file.display().to_string(), line: 0, expected: fault.to_string() }
+}

@@ -1,0 +1,99 @@
+//! The clinic's keys: made under a passphrase at first start, opened with it later.
+
+use crate::{ActionResult, DataFolder, refuse};
+use exercises::plan::check::{Problem, TextPlace};
+use store::table::keys;
+use vault::{IdentityText, Keys, KeysFault, Passphrase};
+use wire::Failure;
+use wire::app::{LockState, Role};
+
+/// A passphrase has at least so many characters.
+pub const MIN_PASSPHRASE: u8 = 12;
+const NAME: &str = "clinic-name";
+
+/// Makes the clinic's keys and unlocks the store.
+///
+/// # Errors
+/// A weak passphrase, an empty name, or keys that exist already.
+pub fn start(folder: &mut DataFolder, name: &str, passphrase: String) -> ActionResult<()> {
+    if folder.role() == Some(Role::Patient) {
+        return Err(Failure::OtherRole);
+    }
+    if sealed(folder)?.is_some() {
+        return Err(Failure::ClinicStarted);
+    }
+    let name = name.trim();
+    could_start(name, &passphrase)?;
+    folder.choose_role(Role::Clinic)?;
+    let passphrase = Passphrase::new(passphrase);
+    let (made, sealed) = vault::keys::create(&passphrase);
+    let dir = folder.dir();
+    let kept = folder.home.store_mut().transaction(|tx| {
+        store::table::setting::put(tx, NAME, name)?;
+        keys::insert(tx, &sealed)
+    });
+    kept.map_err(refuse::store(&dir))?;
+    folder.keys = Some(made);
+    Ok(())
+}
+
+/// Looks at name and passphrase before there is a data folder: a refusal then leaves nothing behind.
+///
+/// # Errors
+/// A weak passphrase or an unfit name.
+pub fn could_start(name: &str, passphrase: &str) -> ActionResult<()> {
+    if passphrase.chars().count() < MIN_PASSPHRASE.into() {
+        return Err(Failure::WeakPassphrase { least: MIN_PASSPHRASE });
+    }
+    let name = name.trim();
+    let most = exercises::plan::MAX_NAME;
+    if (1..=most).contains(&name.chars().count()) && !name.chars().any(char::is_control) {
+        return Ok(());
+    }
+    Err(Failure::PlanRefused(vec![Problem::Text { what: TextPlace::Clinic, most }]))
+}
+
+/// Unlocks the store with the passphrase.
+pub fn unlock(folder: &mut DataFolder, passphrase: String) -> ActionResult<()> {
+    folder.require_role(Role::Clinic)?;
+    let sealed = sealed(folder)?.ok_or(Failure::ClinicNotStarted)?;
+    let opened = vault::keys::open(&sealed, &Passphrase::new(passphrase)).map_err(|fault| match fault {
+        KeysFault::WrongPassphrase => Failure::WrongPassphrase,
+        KeysFault::NewerVersion { .. } => Failure::HomeNewer { home: folder.dir().display().to_string() },
+        KeysFault::NotKeys | KeysFault::Damaged | KeysFault::TooCostly { .. } => Failure::KeysDamaged,
+    })?;
+    folder.keys = Some(opened);
+    Ok(())
+}
+
+/// Whether the store is unlocked.
+pub fn state(folder: &DataFolder) -> ActionResult<LockState> {
+    if let Some(keys) = &folder.keys {
+        return Ok(LockState::Open { clinic: name(folder)?, fingerprint: keys.fingerprint() });
+    }
+    Ok(if sealed(folder)?.is_some() { LockState::Locked } else { LockState::NotStarted })
+}
+
+/// The age identity of the clinic, so that its summaries can be opened with any age tool.
+pub fn identity(folder: &DataFolder) -> ActionResult<IdentityText> {
+    Ok(unlocked_keys(folder)?.identity_string())
+}
+
+/// The clinic's name.
+pub(crate) fn name(folder: &DataFolder) -> ActionResult<String> {
+    folder.setting(NAME)?.ok_or(Failure::ClinicNotStarted)
+}
+
+/// The keys, if the store is unlocked.
+pub(crate) fn unlocked_keys(folder: &DataFolder) -> ActionResult<&Keys> {
+    folder.require_role(Role::Clinic)?;
+    match &folder.keys {
+        Some(keys) => Ok(keys),
+        None if sealed(folder)?.is_some() => Err(Failure::ClinicLocked),
+        None => Err(Failure::ClinicNotStarted),
+    }
+}
+
+fn sealed(folder: &DataFolder) -> ActionResult<Option<Vec<u8>>> {
+    folder.home.store().read(keys::get).map_err(refuse::store(folder.home.dir()))
+}

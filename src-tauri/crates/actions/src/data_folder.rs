@@ -1,0 +1,166 @@
+//! An open data folder: its side, its catalogue, and on the clinic's side its keys once the store is unlocked.
+
+use crate::clinic::lock;
+use crate::{ActionResult, Moment, patient, platform, refuse};
+use exercises::catalogue::{Catalogue, Lang};
+use exercises::slots::SlotRef;
+use std::cell::RefCell;
+use std::path::{Path, PathBuf};
+use store::Home;
+use store::table::setting;
+use wire::Failure;
+use wire::app::{AppState, LockState, Role};
+
+const ROLE: &str = "role";
+const LANGUAGE: &str = "language";
+
+/// An open data folder.
+pub struct DataFolder {
+    pub(crate) home: Home,
+    pub(crate) role: Option<Role>,
+    pub(crate) catalogue: Catalogue,
+    pub(crate) keys: Option<vault::keys::Keys>,
+    /// What was read of the patient's side so far.
+    pub(crate) plan_cache: RefCell<patient::plans::PlanCache>,
+    /// Whether `--at` set the time.
+    pub at_is_set: bool,
+    /// Whether it is a sample to look around in: see [`crate::patient::sample`].
+    pub is_sample: bool,
+    /// A notification's action asked for this slot's page.
+    pub open_slot: Option<SlotRef>,
+}
+
+impl DataFolder {
+    /// Opens the data folder, or makes it where `create` allows.
+    ///
+    /// # Errors
+    /// Whatever keeps the folder from being used, each told apart.
+    pub fn open(dir: &Path, create: bool) -> ActionResult<DataFolder> {
+        let home = Home::open(dir, create).map_err(refuse::store(dir))?;
+        let mut folder = DataFolder {
+            home,
+            role: None,
+            catalogue: DataFolder::shipped_catalogue()?,
+            keys: None,
+            plan_cache: RefCell::default(),
+            at_is_set: false,
+            is_sample: false,
+            open_slot: None,
+        };
+        folder.role = match folder.setting(ROLE)?.as_deref() {
+            Some("patient") => Some(Role::Patient),
+            Some("clinic") => Some(Role::Clinic),
+            _ => None,
+        };
+        Ok(folder)
+    }
+
+    /// The exercises that ship with the program.
+    pub(crate) fn shipped_catalogue() -> ActionResult<Catalogue> {
+        format::catalogue::embedded()
+            .map_err(|faults| refuse::internal(faults.first().map_or("catalogue".into(), ToString::to_string)))
+    }
+
+    /// The folder.
+    pub fn dir(&self) -> PathBuf {
+        self.home.dir().to_path_buf()
+    }
+
+    /// The side, if it was chosen.
+    pub fn role(&self) -> Option<Role> {
+        self.role
+    }
+
+    /// All exercises that ship with the program.
+    pub fn catalogue(&self) -> &Catalogue {
+        &self.catalogue
+    }
+
+    /// The language of all text: the one chosen, else the system's, else English.
+    pub fn lang(&self) -> Lang {
+        match self.setting(LANGUAGE).ok().flatten().as_deref() {
+            Some("es") => Lang::Es,
+            Some("en") => Lang::En,
+            _ => platform::lang(),
+        }
+    }
+
+    /// Sets the language of all text.
+    ///
+    /// # Errors
+    /// What keeps it from being written.
+    pub(crate) fn set_language(&mut self, lang: Lang) -> ActionResult<()> {
+        let dir = self.dir();
+        let done = self.home.store_mut().transaction(|tx| setting::put(tx, LANGUAGE, lang.code()));
+        done.map_err(refuse::store(&dir))
+    }
+
+    /// Chooses the side; choosing the same one again changes nothing.
+    ///
+    /// # Errors
+    /// [`Failure::OtherRole`] where the folder is on the other side already.
+    pub fn choose_role(&mut self, role: Role) -> ActionResult<()> {
+        match self.role {
+            Some(chosen) if chosen == role => return Ok(()),
+            Some(_) => return Err(Failure::OtherRole),
+            None => {}
+        }
+        let log = vault::random::log_id();
+        let dir = self.dir();
+        let name = if role == Role::Patient { "patient" } else { "clinic" };
+        let chosen = self.home.store_mut().transaction(|tx| {
+            setting::put(tx, ROLE, name)?;
+            if role == Role::Patient { store::table::log::begin(tx, &log.0) } else { Ok(()) }
+        });
+        chosen.map_err(refuse::store(&dir))?;
+        self.role = Some(role);
+        Ok(())
+    }
+
+    /// How things stand. On the patient's side the day then has a record: the program was opened.
+    pub fn app_state(&mut self, moment: &Moment) -> ActionResult<AppState> {
+        let has_plan = self.role == Some(Role::Patient) && patient::plans::any(self)?;
+        if has_plan {
+            patient::today::opened(self, moment)?;
+        }
+        let lock_state = if self.role == Some(Role::Clinic) { lock::state(self)? } else { LockState::NotStarted };
+        Ok(AppState {
+            role: self.role,
+            now: moment.now,
+            at_is_set: self.at_is_set,
+            lang: self.lang(),
+            pseudo: platform::is_pseudo(),
+            has_plan,
+            sample: self.is_sample,
+            lock: lock_state,
+            open_slot: self.open_slot.take(),
+        })
+    }
+
+    /// Does `work`, however many steps it has, and keeps all of it or nothing.
+    pub(crate) fn all_or_nothing<T>(&mut self, work: impl FnOnce(&mut DataFolder) -> ActionResult<T>) -> ActionResult<T> {
+        let dir = self.dir();
+        self.home.store_mut().begin().map_err(refuse::store(&dir))?;
+        let done = work(self).and_then(|done| self.home.store_mut().keep().map_err(refuse::store(&dir)).map(|()| done));
+        if done.is_err() {
+            // What was read meanwhile is no longer so.
+            self.plan_cache.take();
+            self.home.store_mut().undo().map_err(refuse::store(&dir))?;
+        }
+        done
+    }
+
+    /// # Errors
+    /// [`Failure::NoRole`] or [`Failure::OtherRole`].
+    pub(crate) fn require_role(&self, role: Role) -> ActionResult<()> {
+        match self.role {
+            Some(chosen) if chosen == role => Ok(()),
+            Some(_) => Err(Failure::OtherRole),
+            None => Err(Failure::NoRole),
+        }
+    }
+
+    pub(crate) fn setting(&self, name: &str) -> ActionResult<Option<String>> {
+        self.home.store().read(|view| setting::get(view, name)).map_err(refuse::store(self.home.dir()))
+    }
+}

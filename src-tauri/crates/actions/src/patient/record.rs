@@ -1,0 +1,36 @@
+//! The Record page: the person's own log, read with the same rules as the clinician's review.
+
+use super::plans::{self, FollowedPlan};
+use crate::{ActionResult, DataFolder, Moment};
+use exercises::review;
+use exercises::suggest::Suggestion;
+use exercises::summary::{Period, Sealing, reduce};
+use wire::patient::RecordPage;
+
+/// One record for each plan.
+pub fn pages(folder: &DataFolder, moment: &Moment) -> ActionResult<Vec<RecordPage>> {
+    Ok(plans::all(folder)?.iter().map(|one| page(one, moment)).collect())
+}
+
+/// The steps that the person may take now, where the clinician allowed any.
+pub(crate) fn steps(one: &FollowedPlan, moment: &Moment) -> Vec<Suggestion> {
+    if !one.plan().items.iter().any(|item| item.may_step) {
+        return Vec::new();
+    }
+    let proposed = page(one, moment).review.map(|review| review.items).unwrap_or_default();
+    let offered = |of: &Suggestion| one.plan().item(of.item).is_some_and(|item| of.offered(item).is_some());
+    proposed.into_iter().filter(offered).collect()
+}
+
+fn page(one: &FollowedPlan, moment: &Moment) -> RecordPage {
+    let period = Period { from: one.plan().start, until: moment.now.date() };
+    let summary = reduce(
+        &one.followed.history,
+        &one.revisions,
+        &one.catalogue,
+        &moment.zone,
+        Sealing { log: one.log, period, now: moment.now, counter: 0, note: None },
+    );
+    let review = summary.and_then(|summary| review::build(&one.revisions, &one.catalogue, &[summary]));
+    RecordPage { plan: one.plan().clone(), exercises: one.exercises(), review, offer: (one.plan().start, moment.now.date()) }
+}

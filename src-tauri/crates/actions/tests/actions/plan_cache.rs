@@ -1,0 +1,36 @@
+//! Plans are put together anew when an entry or a card has come, and only then.
+
+use crate::people::{Patient, at};
+use actions::patient::{import_runs, plans, today};
+use exercises::id::ItemId;
+use exercises::log::Barrier;
+use format::runs_file::{RunsFileEntry, RunsFileEvent};
+use std::sync::Arc;
+
+#[test]
+fn plans_stand_until_something_happens() {
+    let mut patient = Patient::new();
+    let one = |patient: &Patient| plans::one(&patient.folder, None).expect("taken");
+    let before = one(&patient);
+    assert!(Arc::ptr_eq(&before, &one(&patient)), "nothing happened");
+    today::opened(&mut patient.folder, &at("11-26T08:00")).expect("a day begins");
+    let after = one(&patient);
+    assert_eq!(after.followed.history.seen.len(), before.followed.history.seen.len() + 1);
+    assert!(Arc::ptr_eq(&after, &one(&patient)), "nothing more happened");
+}
+
+#[test]
+fn what_was_undone_is_not_in_them_and_what_takes_its_place_is() {
+    let mut patient = Patient::new();
+    let entry = |text: &str, line, what| RunsFileEntry { at: at(text).now, line, event: what };
+    let skipped = |item, reason| RunsFileEvent::Skipped { item: ItemId(item), reason };
+    let known = |patient: &Patient| plans::one(&patient.folder, None).expect("taken").followed.history.skipped.clone();
+    let place = at("11-25T09:00").zone;
+    let bad = [entry("11-25T09:05", 1, skipped(1, Barrier::Unwell)), entry("11-25T09:06", 2, skipped(9, Barrier::Unwell))];
+    import_runs::record(&mut patient.folder, None, &place, "days", &bad).expect_err("there is no item 9");
+    assert!(known(&patient).is_empty());
+    // The same number in the log, but another entry.
+    let good = [entry("11-25T09:05", 1, skipped(1, Barrier::NoTime))];
+    import_runs::record(&mut patient.folder, None, &place, "days", &good).expect("an open slot");
+    assert_eq!(known(&patient).into_values().collect::<Vec<_>>(), [Barrier::NoTime]);
+}

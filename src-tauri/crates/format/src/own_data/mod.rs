@@ -1,0 +1,132 @@
+//! Everything that a patient's copy holds about its person, for that person: one JSON file with all of it, and tables for a
+//! spreadsheet. Plain, not sealed; the pairing secret and keys are not among it.
+//!
+//! # `everything.json`, version 1
+//! One object:
+//! * `format` is `carryover-everything`, `version` 1; `program` its version, `made` the moment, `log` this copy's log id.
+//! * `plans`: a list; each with `id`, `clinic`, `fingerprint`, `start`, `follows` (the revision in force), `agreed` (items whose
+//!   times the person moved, with the `schedule` agreed to), `revisions`, and `exercises` (the texts of all exercises named, in
+//!   the person's language).
+//! * a revision: `revision`, `taken` (moments), `issued`, `review`, `age`, `considered_absent`, `items`, `complaints`,
+//!   `activities`, `stance`, `aftercare`, `cleared` (alarms as `log:entry`).
+//! * `entries`: the log, in order and whole; each with `n`, `plan`, `at`, `day`, `time` (both by the wall clock of that moment),
+//!   `what`, and what belongs to it. A run stands there as often as it was logged; the last one of the same `run` counts.
+//! * `reminders`: `quiet` times and the last `meeting`.
+//!
+//! Moments are RFC 3339 with the offset then in force, days ISO 8601, times `HH:MM:SS`, durations seconds. What was not
+//! measured, not said or does not apply is `null`. A later version may add keys; a changed meaning raises `version`.
+//!
+//! # Tables
+//! RFC 4180 with a header line, UTF-8. An empty cell is "not measured" or "does not apply". A text that a spreadsheet would
+//! take for a formula has an apostrophe before it.
+//! * `runs.csv`: a line for each hold, set or trial of each run, by the run's last state; `slot` is its place in the day, from 1.
+//! * `answers.csv`: a line for each answer about pain, the morning after, or an activity.
+//! * `days.csv`: a line for each day and item: how many slots went how, and each slot with its time.
+//! * `alarms.csv`: a line for each time that something was wrong.
+//! * `corrections.csv`: a line for each time that the person put an entry right. The other tables are as corrected;
+//!   `everything.json` has both, what was said first and the correction, each as an entry.
+
+mod corrections;
+mod entries;
+mod plans;
+mod tables;
+
+use chrono::{DateTime, FixedOffset, SecondsFormat};
+use exercises::catalogue::{Catalogue, Lang};
+use exercises::id::LogId;
+use exercises::log::Entry;
+use exercises::plan::Plan;
+use exercises::remind::Settings;
+use exercises::summary::ItemDay;
+use exercises::time::Stamp;
+use exercises::today::Followed;
+use serde_json::{Value, json};
+use std::collections::BTreeMap;
+
+/// The version of `everything.json`.
+pub const VERSION: u8 = 1;
+
+/// One plan with everything that the copy holds about it.
+#[derive(Debug, Clone)]
+pub struct PlanData<'a> {
+    /// The clinic's fingerprint.
+    pub fingerprint: String,
+    /// All revisions taken, as their cards say.
+    pub revisions: &'a BTreeMap<u16, Plan>,
+    /// The one in force, with the schedules agreed to, and its history.
+    pub followed: &'a Followed,
+    /// The exercises.
+    pub catalogue: &'a Catalogue,
+    /// How the slots of all days until now went.
+    pub days: Vec<ItemDay>,
+}
+
+/// Everything that the copy holds.
+#[derive(Debug, Clone)]
+pub struct OwnData<'a> {
+    /// The program's version.
+    pub program: &'a str,
+    /// The moment of writing.
+    pub made: Stamp,
+    /// This copy's log.
+    pub log: LogId,
+    /// The person's language.
+    pub lang: Lang,
+    /// All plans.
+    pub plans: Vec<PlanData<'a>>,
+    /// The whole log.
+    pub entries: &'a [Entry],
+    /// What was chosen about reminders.
+    pub reminders: &'a Settings,
+}
+
+/// The files, by name.
+pub fn files(own_data: &OwnData<'_>) -> Vec<(&'static str, Vec<u8>)> {
+    vec![
+        ("everything.json", everything(own_data)),
+        ("runs.csv", tables::runs(own_data)),
+        ("answers.csv", tables::answers(own_data)),
+        ("days.csv", tables::days(own_data)),
+        ("alarms.csv", tables::alarms(own_data)),
+        ("corrections.csv", corrections::corrections(own_data)),
+    ]
+}
+
+fn everything(own_data: &OwnData<'_>) -> Vec<u8> {
+    let quiet = own_data.reminders.quiet.iter().map(|span| json!({ "from": clock(span.from), "to": clock(span.to) }));
+    let whole = json!({
+        "format": "carryover-everything",
+        "version": VERSION,
+        "program": own_data.program,
+        "made": moment(own_data.made),
+        "log": own_data.log.to_string(),
+        "plans": own_data.plans.iter().map(|held| plans::plan(held, own_data.lang)).collect::<Vec<Value>>(),
+        "entries": own_data.entries.iter().map(entries::entry).collect::<Vec<Value>>(),
+        "reminders": {
+            "quiet": quiet.collect::<Vec<Value>>(),
+            "meeting": own_data.reminders.meeting.map(|one| json!({ "from": moment(one.from), "until": moment(one.until) })),
+        },
+    });
+    let mut bytes = serde_json::to_vec_pretty(&whole).expect("a value made of texts and numbers can be written");
+    bytes.push(b'\n');
+    bytes
+}
+
+/// RFC 3339 with the offset that was in force.
+fn moment(stamp: Stamp) -> String {
+    let utc = DateTime::from_timestamp_millis(stamp.utc_ms).unwrap_or_default();
+    match FixedOffset::east_opt(stamp.offset_s) {
+        Some(offset) => utc.with_timezone(&offset).to_rfc3339_opts(SecondsFormat::AutoSi, false),
+        None => utc.to_rfc3339_opts(SecondsFormat::AutoSi, false),
+    }
+}
+
+/// "09:00"; minutes past midnight wrap.
+fn clock(minute: u16) -> String {
+    format!("{:02}:{:02}", minute / 60 % 24, minute % 60)
+}
+
+/// Milliseconds as seconds.
+fn seconds(ms: u32) -> f64 {
+    f64::from(ms) / 1000.0
+}

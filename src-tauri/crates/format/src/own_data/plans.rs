@@ -1,0 +1,135 @@
+//! Plans in `everything.json`.
+
+use super::{PlanData, clock, moment};
+use crate::names::name;
+use exercises::catalogue::{Dose, Exercise, Lang};
+use exercises::id::ItemId;
+use exercises::plan::{Aftercare, Days, Item, Pattern, Plan, Schedule};
+use serde_json::{Value, json};
+use std::collections::BTreeSet;
+
+pub(super) fn plan(held: &PlanData<'_>, lang: Lang) -> Value {
+    let plan = &held.followed.plan;
+    let agreed = held.followed.history.taken.last().map(|taken| agreed(&taken.agreed)).unwrap_or_default();
+    let named: BTreeSet<_> = held.revisions.values().flat_map(|plan| plan.items.iter().map(|item| &item.exercise)).collect();
+    let exercises = named.into_iter().filter_map(|id| held.catalogue.get(id)).map(|one| exercise(one, lang));
+    json!({
+        "id": plan.id.to_string(),
+        "clinic": plan.clinic,
+        "fingerprint": held.fingerprint,
+        "start": plan.start.to_string(),
+        "follows": plan.revision,
+        "agreed": agreed,
+        "revisions": held.revisions.values().map(|plan| revision(held, plan)).collect::<Vec<Value>>(),
+        "exercises": exercises.collect::<Vec<Value>>(),
+    })
+}
+
+/// Items with the schedule agreed to.
+pub(super) fn agreed(all: &[(ItemId, Schedule)]) -> Vec<Value> {
+    all.iter().map(|(item, schedule)| json!({ "item": item.0, "schedule": self::schedule(schedule) })).collect()
+}
+
+fn revision(held: &PlanData<'_>, plan: &Plan) -> Value {
+    let taken = held.followed.history.taken.iter().filter(|taken| taken.revision == plan.revision);
+    let complaint = |one: &exercises::plan::Complaint| json!({ "id": one.id.0, "name": one.name, "side": name(&one.side), "pain": one.pain });
+    let activity = |one: &exercises::plan::Activity| json!({ "id": one.id.0, "name": one.name, "rating": one.rating });
+    json!({
+        "revision": plan.revision,
+        "taken": taken.map(|taken| moment(taken.at)).collect::<Vec<_>>(),
+        "clinic": plan.clinic,
+        "issued": plan.issued.to_string(),
+        "review": plan.review.to_string(),
+        "age": plan.age.as_ref().map(name),
+        "considered_absent": plan.absent.iter().map(name).collect::<Vec<_>>(),
+        "items": plan.items.iter().map(item).collect::<Vec<Value>>(),
+        "complaints": plan.complaints.iter().map(complaint).collect::<Vec<Value>>(),
+        "activities": plan.activities.iter().map(activity).collect::<Vec<Value>>(),
+        "stance": plan.baselines.iter().map(stance).collect::<Vec<Value>>(),
+        "aftercare": plan.aftercare.iter().map(aftercare).collect::<Vec<_>>(),
+        "cleared": plan.cleared.iter().map(|entry| format!("{}:{}", entry.log, entry.n)).collect::<Vec<_>>(),
+    })
+}
+
+fn item(item: &Item) -> Value {
+    json!({
+        "id": item.id.0,
+        "exercise": item.exercise.to_string(),
+        "exercise_revision": item.content,
+        "rung": item.rung.as_ref().map(ToString::to_string),
+        "side": name(&item.side),
+        "dose": dose(item.dose),
+        "schedule": schedule(&item.schedule),
+        "pain_limit": item.pain_limit,
+        "may_step": item.may_step,
+        "serves": item.serves.map(|complaint| complaint.0),
+        "note": item.note,
+    })
+}
+
+fn stance(one: &exercises::plan::StanceBaseline) -> Value {
+    json!({
+        "leg": name(&one.leg),
+        "surface": name(&one.surface),
+        "eyes": name(&one.eyes),
+        "seconds": f64::from(one.tenths) / 10.0,
+        "lower_bound": one.capped,
+    })
+}
+
+/// A known line by its name, the clinician's own as it stands.
+fn aftercare(line: &Aftercare) -> &str {
+    match line {
+        Aftercare::Own(text) => text,
+        known => name(known),
+    }
+}
+
+pub(super) fn dose(dose: Dose) -> Value {
+    match dose {
+        Dose::Hold { repetitions, hold_s, rest_s } => {
+            json!({ "kind": "hold", "repetitions": repetitions, "hold_s": hold_s, "rest_s": rest_s })
+        }
+        Dose::Balance { trials, target_s, rest_s } => {
+            json!({ "kind": "balance", "trials": trials, "target_s": target_s, "rest_s": rest_s })
+        }
+        Dose::Reps { sets, repetitions, rest_s, tempo } => json!({
+            "kind": "reps", "sets": sets, "repetitions": repetitions, "rest_s": rest_s,
+            "up_s": tempo.up_s, "hold_s": tempo.hold_s, "down_s": tempo.down_s,
+        }),
+    }
+}
+
+pub(super) fn schedule(schedule: &Schedule) -> Value {
+    let days = days(schedule.days);
+    match &schedule.pattern {
+        Pattern::Every { minutes, from, to } => {
+            json!({ "days": days, "every_minutes": minutes, "from": clock(*from), "to": clock(*to) })
+        }
+        Pattern::At { times } => {
+            json!({ "days": days, "at": times.iter().map(|time| clock(*time)).collect::<Vec<_>>() })
+        }
+    }
+}
+
+fn days(days: Days) -> Vec<&'static str> {
+    const NAMES: [&str; 7] = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"];
+    NAMES.iter().enumerate().filter(|(bit, _)| days.0 & (1 << bit) != 0).map(|(_, name)| *name).collect()
+}
+
+fn exercise(exercise: &Exercise, lang: Lang) -> Value {
+    let Some(text) = exercise.text(lang) else { return json!({ "id": exercise.id.to_string() }) };
+    json!({
+        "id": exercise.id.to_string(),
+        "revision": exercise.revision,
+        "name": text.name,
+        "purpose": text.purpose,
+        "set_up": text.set_up,
+        "steps": text.steps,
+        "should_feel": text.should_feel,
+        "should_not_feel": text.should_not_feel,
+        "mistakes": text.mistakes,
+        "cautions": text.cautions,
+        "stop_signs": text.stop_signs,
+    })
+}

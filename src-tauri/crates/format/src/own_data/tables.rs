@@ -1,0 +1,258 @@
+//! The tables.
+
+use super::{OwnData, PlanData, clock, moment, seconds};
+use crate::names::name;
+use csv::{Terminator, WriterBuilder};
+use exercises::catalogue::{Dose, ExerciseId};
+use exercises::history::Mark;
+use exercises::id::{ActivityId, ComplaintId, ItemId};
+use exercises::plan::Leg;
+use exercises::run::{Run, TrialEnd, Work};
+use exercises::summary::ItemDay;
+
+/// Lines of cells, with a header.
+pub(super) fn table<const N: usize>(header: [&str; N], lines: impl Iterator<Item = [String; N]>) -> Vec<u8> {
+    const WHOLE: &str = "a vector takes every line, and all of them have the same cells";
+    let mut out = WriterBuilder::new().terminator(Terminator::CRLF).from_writer(Vec::new());
+    out.write_record(header).expect(WHOLE);
+    lines.for_each(|line| out.write_record(line).expect(WHOLE));
+    out.into_inner().expect(WHOLE)
+}
+
+/// A text as a cell: spreadsheets run what begins like a formula, whoever wrote it (OWASP, CSV injection).
+fn text(plain: &str) -> String {
+    let formula = plain.trim_start_matches(' ').starts_with(['=', '+', '-', '@', '\t', '\r', '\n', '＝', '＋', '－', '＠']);
+    if formula { format!("'{plain}") } else { plain.to_owned() }
+}
+
+pub(super) fn some<T: ToString>(value: Option<T>) -> String {
+    value.map(|value| value.to_string()).unwrap_or_default()
+}
+
+pub(super) fn yes(is: bool) -> String {
+    if is { "yes" } else { "no" }.to_owned()
+}
+
+fn side(leg: Option<Leg>) -> String {
+    some(leg.as_ref().map(name))
+}
+
+impl PlanData<'_> {
+    fn plan(&self) -> String {
+        self.followed.plan.id.to_string()
+    }
+
+    /// The exercise that an item was last.
+    fn exercise(&self, item: ItemId) -> String {
+        let mut newest = self.revisions.values().rev().filter_map(|plan| plan.item(item));
+        some(newest.next().map(|item| &item.exercise))
+    }
+
+    fn complaint(&self, id: ComplaintId) -> String {
+        let mut newest = self.revisions.values().rev().flat_map(|plan| &plan.complaints);
+        newest.find(|one| one.id == id).map(|one| text(&one.name)).unwrap_or_default()
+    }
+
+    fn activity(&self, id: ActivityId) -> String {
+        let mut newest = self.revisions.values().rev().flat_map(|plan| &plan.activities);
+        newest.find(|one| one.id == id).map(|one| text(&one.name)).unwrap_or_default()
+    }
+}
+
+const RUNS: [&str; 22] = [
+    "plan", "run", "item", "exercise", "rung", "day", "slot", "started", "timed", "end", "kind", "part", "side", "held_s",
+    "target_s", "done", "failed", "asked", "ended_by", "surface", "eyes", "phone",
+];
+
+pub(super) fn runs(own_data: &OwnData<'_>) -> Vec<u8> {
+    let lines = own_data.plans.iter().flat_map(|held| {
+        let plan = held.plan();
+        held.followed.history.runs.values().flat_map(move |run| run_lines(&plan, run))
+    });
+    table(RUNS, lines)
+}
+
+/// What one hold, set or trial has in the columns from `side` on.
+type Part = [String; 10];
+
+fn run_lines(plan: &str, run: &Run) -> Vec<[String; 22]> {
+    let (kind, parts) = parts(run);
+    let day = run.slot.map_or(run.started.date(), |slot| slot.day);
+    let line = |number: Option<usize>, part: Part| {
+        let [side, held, target, done, failed, asked, ended, surface, eyes, phone] = part;
+        [
+            plan.to_owned(),
+            run.id.0.to_string(),
+            run.item.0.to_string(),
+            run.exercise.to_string(),
+            some(run.rung.as_ref()),
+            day.to_string(),
+            some(run.slot.map(|slot| u16::from(slot.number) + 1)),
+            moment(run.started),
+            yes(run.live),
+            name(&run.end).to_owned(),
+            kind.to_owned(),
+            some(number),
+            side,
+            held,
+            target,
+            done,
+            failed,
+            asked,
+            ended,
+            surface,
+            eyes,
+            phone,
+        ]
+    };
+    if parts.is_empty() {
+        // Begun, and nothing done: that is something that happened, too.
+        return vec![line(None, Part::default())];
+    }
+    parts.into_iter().enumerate().map(|(at, part)| line(Some(at + 1), part)).collect()
+}
+
+fn parts(run: &Run) -> (&'static str, Vec<Part>) {
+    let none = String::new;
+    match (&run.work, run.dose) {
+        (Work::Hold(holds), dose) => {
+            let target = if let Dose::Hold { hold_s, .. } = dose { hold_s.to_string() } else { none() };
+            let part = |one: &exercises::run::HoldRecord| {
+                let held = seconds(one.held_ms).to_string();
+                [side(one.leg), held, target.clone(), none(), none(), none(), none(), none(), none(), none()]
+            };
+            ("hold", holds.iter().map(part).collect())
+        }
+        (Work::Reps(sets), dose) => {
+            let asked = if let Dose::Reps { repetitions, .. } = dose { repetitions.to_string() } else { none() };
+            let part = |one: &exercises::run::SetRecord| {
+                let (done, failed) = (one.done.to_string(), one.failed.to_string());
+                [side(one.leg), none(), none(), done, failed, asked.clone(), none(), none(), none(), none()]
+            };
+            ("reps", sets.iter().map(part).collect())
+        }
+        (Work::Balance(balance), dose) => {
+            let target = if let Dose::Balance { target_s, .. } = dose { target_s.to_string() } else { none() };
+            let on = [name(&balance.surface), name(&balance.eyes), name(&balance.set_up)].map(str::to_owned);
+            let part = |one: &exercises::run::Trial| {
+                // A trial that was cut off has no time.
+                let held = some((one.end != TrialEnd::CutOff).then(|| seconds(one.held_ms)));
+                let [surface, eyes, phone] = on.clone();
+                let ended = name(&one.end).to_owned();
+                [side(Some(one.leg)), held, target.clone(), none(), none(), none(), ended, surface, eyes, phone]
+            };
+            ("balance", balance.trials.iter().map(part).collect())
+        }
+    }
+}
+
+pub(super) fn answers(own_data: &OwnData<'_>) -> Vec<u8> {
+    let header = ["plan", "entry", "at", "day", "kind", "about", "name", "answer", "after_run"];
+    let mut lines: Vec<(u32, [String; 9])> = Vec::new();
+    for held in &own_data.plans {
+        let line =
+            |n: u32, at: exercises::time::Stamp, kind: &str, about: u8, name: String, answer: String, after: Option<u32>| {
+                let (day, at) = (at.date().to_string(), moment(at));
+                (n, [held.plan(), n.to_string(), at, day, kind.to_owned(), about.to_string(), name, answer, some(after)])
+            };
+        let history = &held.followed.history;
+        lines.extend(history.pain.iter().map(|one| {
+            let after = one.after.map(|run| run.0);
+            line(one.n, one.at, "pain", one.of.0, held.complaint(one.of), one.score.to_string(), after)
+        }));
+        lines.extend(history.settled.iter().map(|one| {
+            line(one.n, one.at, "settled", one.complaint.0, held.complaint(one.complaint), yes(one.settled), None)
+        }));
+        lines.extend(
+            history
+                .rated
+                .iter()
+                .map(|one| line(one.n, one.at, "activity", one.of.0, held.activity(one.of), one.score.to_string(), None)),
+        );
+    }
+    lines.sort_by_key(|(n, _)| *n);
+    table(header, lines.into_iter().map(|(_, line)| line))
+}
+
+pub(super) fn days(own_data: &OwnData<'_>) -> Vec<u8> {
+    let header = [
+        "plan",
+        "day",
+        "item",
+        "exercise",
+        "revision",
+        "slots",
+        "done",
+        "partly",
+        "left_out",
+        "excused",
+        "held_back",
+        "passed_by",
+        "no_such_hour",
+        "each",
+    ];
+    table(header, own_data.plans.iter().flat_map(|held| held.days.iter().map(|day| day_line(held, day))))
+}
+
+fn day_line(held: &PlanData<'_>, day: &ItemDay) -> [String; 14] {
+    let date = held.followed.plan.start + chrono::Days::new(day.day.into());
+    let item = held.revisions.get(&day.revision).and_then(|plan| plan.item(day.item));
+    let agreed = held.followed.history.taken.iter().rev().find(|taken| taken.revision == day.revision);
+    let agreed = agreed.and_then(|taken| taken.agreed.iter().find(|(id, _)| *id == day.item).map(|(_, schedule)| schedule));
+    let minutes = agreed.or(item.map(|item| &item.schedule)).map(|schedule| schedule.pattern.minutes()).unwrap_or_default();
+    let each = day.slots.iter().map(|(number, mark)| match minutes.get(usize::from(*number)) {
+        Some(minute) => format!("{} {}", clock(*minute), said(*mark)),
+        None => said(*mark),
+    });
+    let count = |is: fn(&Mark) -> bool| day.slots.iter().filter(|(_, mark)| is(mark)).count().to_string();
+    let exercise: Option<&ExerciseId> = item.map(|item| &item.exercise);
+    [
+        held.plan(),
+        date.to_string(),
+        day.item.0.to_string(),
+        some(exercise),
+        day.revision.to_string(),
+        day.slots.len().to_string(),
+        count(|mark| *mark == Mark::Done),
+        count(|mark| matches!(mark, Mark::Partly(_))),
+        count(|mark| matches!(mark, Mark::Skipped(_))),
+        count(|mark| matches!(mark, Mark::DayOff(_))),
+        count(|mark| *mark == Mark::Paused),
+        count(|mark| *mark == Mark::NotDone),
+        count(|mark| *mark == Mark::NoSuchHour),
+        each.collect::<Vec<_>>().join("; "),
+    ]
+}
+
+fn said(mark: Mark) -> String {
+    match mark {
+        Mark::Done => "done".into(),
+        Mark::Partly(share) => format!("partly {} of {}", share.done, share.of),
+        Mark::Skipped(reason) => format!("left-out {}", name(&reason)),
+        Mark::DayOff(why) => format!("excused {}", name(&why)),
+        Mark::Paused => "held-back".into(),
+        Mark::NotDone => "passed-by".into(),
+        Mark::Due => "due".into(),
+        Mark::ToCome => "to-come".into(),
+        Mark::NoSuchHour => "no-such-hour".into(),
+    }
+}
+
+pub(super) fn alarms(own_data: &OwnData<'_>) -> Vec<u8> {
+    let header = ["plan", "entry", "at", "day", "trouble", "item", "exercise", "cleared"];
+    let lines = own_data.plans.iter().flat_map(|held| {
+        held.followed.history.alarms.iter().map(move |alarm| {
+            [
+                held.plan(),
+                alarm.entry.n.to_string(),
+                moment(alarm.at),
+                alarm.at.date().to_string(),
+                name(&alarm.trouble).to_owned(),
+                some(alarm.item.map(|item| item.0)),
+                alarm.item.map(|item| held.exercise(item)).unwrap_or_default(),
+                yes(held.followed.plan.cleared.contains(&alarm.entry)),
+            ]
+        })
+    });
+    table(header, lines)
+}

@@ -1,0 +1,145 @@
+//! `carryover patient`, what concerns reminders and the person's own data.
+
+use crate::Done;
+use crate::args::Args;
+use crate::out::Out;
+use crate::patient::instant;
+use actions::patient::{calendar, own_data, reminders};
+use actions::{DataFolder, Moment};
+use clap::Subcommand;
+use exercises::id::PlanId;
+use exercises::remind::UpcomingReminder;
+use serde_json::{Value, json};
+use std::path::{Path, PathBuf};
+use wire::device::{EraseRequest, MeetingRequest, QuietTimesRequest, Reminders};
+use words::{Key, Words};
+
+/// What concerns reminders and the person's own data.
+#[derive(Subcommand)]
+pub enum DeviceCommand {
+    /// Save everything that this copy holds about you, in plain: everything.json and tables
+    Export {
+        /// A folder that is not there yet
+        #[arg(long, value_name = "DIR")]
+        out: PathBuf,
+    },
+    /// Save the times to come for another calendar
+    Calendar {
+        /// The file
+        #[arg(long, value_name = "FILE.ics")]
+        out: PathBuf,
+    },
+    /// Show how reminders stand, or choose quiet times and a meeting
+    Reminders {
+        /// A quiet time of every day, such as 12:00-13:00; may be given several times; `none` for none
+        #[arg(long, value_name = "FROM-TO")]
+        quiet: Vec<String>,
+        /// No reminders for so many minutes from now, 1 to 720; 0 ends it
+        #[arg(long, value_name = "MINUTES")]
+        meeting: Option<u16>,
+    },
+    /// List the reminders that come if nothing happens, 64 at most
+    Ahead {
+        /// So many hours ahead
+        #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=336))]
+        hours: u16,
+    },
+    /// Erase everything that this copy holds, for good
+    Erase {
+        /// Yes, everything
+        #[arg(long)]
+        yes: bool,
+    },
+}
+
+pub fn run(args: &Args, which: Option<PlanId>, what: &DeviceCommand, moment: &Moment, out: &mut Out) -> Done {
+    let mut folder = DataFolder::open(&args.home(), false)?;
+    match what {
+        DeviceCommand::Export { out: dir } => export(&folder, dir, moment, out),
+        DeviceCommand::Calendar { out: path } => {
+            let saved = calendar::export(&folder, moment, which, Some(path))?;
+            out.say(|_| format!("{} ({} bytes)", saved.path, saved.bytes), || json!(saved));
+            Ok(true)
+        }
+        DeviceCommand::Reminders { quiet, meeting } => set(&mut folder, quiet, *meeting, moment, out),
+        DeviceCommand::Ahead { hours } => {
+            for coming in reminders::upcoming(&folder, moment, *hours)? {
+                let words = out.words;
+                out.say(|_| ahead_text(words, &coming), || ahead_object(words, &coming));
+            }
+            Ok(true)
+        }
+        DeviceCommand::Erase { yes } => {
+            let request = EraseRequest { everything: *yes };
+            let left = own_data::erase(&mut folder, moment, request, own_data::WebView::Closed)?;
+            out.say(|words| words.text(Key::Erased).to_owned(), || json!({ "erased": folder.dir(), "role": left.role }));
+            Ok(true)
+        }
+    }
+}
+
+fn export(folder: &DataFolder, dir: &Path, moment: &Moment, out: &mut Out) -> Done {
+    for saved in own_data::export(folder, moment, Some(dir))? {
+        out.say(|_| format!("{} ({} bytes)", saved.path, saved.bytes), || json!(saved));
+    }
+    Ok(true)
+}
+
+fn set(folder: &mut DataFolder, quiet: &[String], meeting: Option<u16>, moment: &Moment, out: &mut Out) -> Done {
+    let none = matches!(quiet, [only] if only == "none");
+    let quiet = match quiet {
+        [] => None,
+        _ if none => Some(QuietTimesRequest { quiet: Vec::new() }),
+        typed => Some(QuietTimesRequest { quiet: reminders::typed(typed)? }),
+    };
+    let meeting = meeting.map(|minutes| MeetingRequest { minutes: Some(minutes).filter(|minutes| *minutes > 0) });
+    let reminders = reminders::change(folder, moment, quiet.as_ref(), meeting)?;
+    out.say(|words| reminders_text(words, &reminders), || reminders_object(&reminders));
+    Ok(true)
+}
+
+fn reminders_text(words: Words, reminders: &Reminders) -> String {
+    let spans = reminders.quiet.iter().map(|span| words.quiet_span(*span)).collect::<Vec<_>>().join(", ");
+    let quiet = if reminders.quiet.is_empty() { words.text(Key::QuietNone).to_owned() } else { spans };
+    let mut lines = vec![format!("{}: {quiet}", words.text(Key::QuietTitle))];
+    lines.extend(words.silence(reminders));
+    lines.push(words.next_reminder(reminders));
+    lines.join("\n")
+}
+
+fn reminders_object(reminders: &Reminders) -> Value {
+    let quiet = reminders.quiet.iter().map(|span| json!({ "from": span.from, "to": span.to }));
+    json!({
+        "quiet": quiet.collect::<Vec<Value>>(),
+        "meeting_until": reminders.meeting_until.map(instant),
+        "silent": reminders.silent,
+        "silent_until": reminders.silent_until.map(instant),
+        "next": reminders.next.map(instant),
+    })
+}
+
+fn ahead_text(words: Words, coming: &UpcomingReminder) -> String {
+    let (title, body) = words.reminder(coming.reminder.takes_s);
+    format!("{} {title}. {body}", instant(coming.at))
+}
+
+fn ahead_object(words: Words, coming: &UpcomingReminder) -> Value {
+    let UpcomingReminder { at, reminder } = coming;
+    let (title, body) = words.reminder(reminder.takes_s);
+    json!({
+        "at": instant(*at),
+        "at_ms": at.utc_ms,
+        "until": instant(reminder.closes),
+        "until_ms": reminder.closes.utc_ms,
+        "plan": reminder.plan.to_string(),
+        "item": reminder.slot.item,
+        "day": reminder.slot.day,
+        "number": reminder.slot.number,
+        "light": reminder.light,
+        "takes_s": reminder.takes_s,
+        "title_key": format!("{:?}", Key::ReminderTitle),
+        "body_key": format!("{:?}", Key::ReminderBody),
+        "title": title,
+        "body": body,
+    })
+}

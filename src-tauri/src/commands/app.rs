@@ -1,0 +1,34 @@
+//! What both sides of the window ask.
+
+use super::{Args, CommandResult};
+use crate::session::Session;
+use tauri::State;
+use wire::app;
+
+/// [`wire::app::ShowAppState`].
+#[tauri::command]
+pub async fn state(session: State<'_, Session>, _args: Args<app::ShowAppState>) -> CommandResult<app::ShowAppState> {
+    session.with(|folder, moment| folder.app_state(moment))
+}
+
+/// [`wire::app::ChooseRole`].
+#[tauri::command]
+pub async fn choose_role(session: State<'_, Session>, args: Args<app::ChooseRole>) -> CommandResult<app::ChooseRole> {
+    session.with(|folder, moment| {
+        folder.choose_role(args.role)?;
+        folder.app_state(moment)
+    })
+}
+
+/// [`wire::app::ShowSample`].
+#[tauri::command]
+pub async fn show_sample(session: State<'_, Session>, args: Args<app::ShowSample>) -> CommandResult<app::ShowSample> {
+    session.show_sample(args.begin)?;
+    session.with(|folder, moment| folder.app_state(moment))
+}
+
+/// [`wire::app::ShowCatalogue`].
+#[tauri::command]
+pub async fn catalogue(session: State<'_, Session>, _args: Args<app::ShowCatalogue>) -> CommandResult<app::ShowCatalogue> {
+    session.with(|folder, _| Ok(folder.catalogue().exercises.clone()))
+}

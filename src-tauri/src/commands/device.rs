@@ -1,0 +1,77 @@
+//! What the patient's window asks about reminders and about the person's own data.
+
+use super::{Args, CommandResult};
+use crate::background;
+use crate::session::Session;
+use actions::patient::{calendar, own_data, reminders};
+use tauri::{AppHandle, State};
+use wire::device;
+
+/// [`wire::device::ShowReminders`].
+#[tauri::command]
+pub async fn reminders(
+    session: State<'_, Session>,
+    _args: Args<device::ShowReminders>,
+) -> CommandResult<device::ShowReminders> {
+    session.with(|folder, moment| reminders::show(folder, moment))
+}
+
+/// [`wire::device::SetReminders`].
+#[tauri::command]
+pub async fn set_reminders(
+    session: State<'_, Session>,
+    args: Args<device::SetReminders>,
+) -> CommandResult<device::SetReminders> {
+    session.outside_sample(|folder, moment| reminders::set(folder, moment, &args))
+}
+
+/// [`wire::device::Meeting`].
+#[tauri::command]
+pub async fn meeting(session: State<'_, Session>, args: Args<device::Meeting>) -> CommandResult<device::Meeting> {
+    session.outside_sample(|folder, moment| reminders::meeting(folder, moment, args))
+}
+
+/// [`wire::device::ExportOwnData`].
+#[tauri::command]
+pub async fn export_own_data(
+    session: State<'_, Session>,
+    _args: Args<device::ExportOwnData>,
+) -> CommandResult<device::ExportOwnData> {
+    session.outside_sample(|folder, moment| own_data::export(folder, moment, None))
+}
+
+/// [`wire::device::ExportCalendar`].
+#[tauri::command]
+pub async fn export_calendar(
+    session: State<'_, Session>,
+    _args: Args<device::ExportCalendar>,
+) -> CommandResult<device::ExportCalendar> {
+    session.outside_sample(|folder, moment| calendar::export(folder, moment, None, None))
+}
+
+/// [`wire::device::EraseEverything`]. This window's web view is running.
+#[tauri::command]
+pub async fn erase_everything(
+    app: AppHandle,
+    session: State<'_, Session>,
+    args: Args<device::EraseEverything>,
+) -> CommandResult<device::EraseEverything> {
+    let state = session.outside_sample(|folder, moment| own_data::erase(folder, moment, args, own_data::WebView::Open))?;
+    background::forget(&app);
+    Ok(state)
+}
+
+/// [`wire::device::ShowBackgroundState`].
+#[tauri::command]
+pub async fn background_state(
+    app: AppHandle,
+    _args: Args<device::ShowBackgroundState>,
+) -> CommandResult<device::ShowBackgroundState> {
+    Ok(background::show(&app))
+}
+
+/// [`wire::device::SetAtLogin`].
+#[tauri::command]
+pub async fn set_at_login(app: AppHandle, args: Args<device::SetAtLogin>) -> CommandResult<device::SetAtLogin> {
+    background::at_login(&app, args.on)
+}

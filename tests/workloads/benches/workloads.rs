@@ -1,0 +1,21 @@
+//! The sums that a person waits for, in native code. `tests/bench` runs them and sets them beside what they are measured
+//! against.
+
+use criterion::Criterion;
+use std::hint::black_box;
+use workloads::Prepared;
+
+fn workloads(criterion: &mut Criterion) {
+    let prepared = Prepared::new();
+    criterion.bench_function("sway", |bencher| bencher.iter(|| black_box(&prepared).sway(1)));
+    criterion.bench_function("slots", |bencher| bencher.iter(|| black_box(&prepared).slots(1)));
+    criterion.bench_function("review", |bencher| bencher.iter(|| black_box(&prepared).review(1)));
+    criterion.bench_function("page", |bencher| bencher.iter(|| black_box(&prepared).page(1)));
+    criterion.bench_function("fold", |bencher| bencher.iter(|| black_box(&prepared).fold(1)));
+}
+
+fn main() {
+    let mut criterion = Criterion::default().configure_from_args();
+    workloads(&mut criterion);
+    criterion.final_summary();
+}

@@ -1,0 +1,34 @@
+//! `workloads minute` prints the trial of a minute as CSV; `workloads size` what two years hold; `workloads texts` all results;
+//! `workloads repeat SUM TIMES` does a sum again and again, for a profiler to look at.
+
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    let asked: Vec<String> = std::env::args().skip(1).collect();
+    match asked.iter().map(String::as_str).collect::<Vec<_>>().as_slice() {
+        ["minute"] => print!("{}", workloads::minute_csv()),
+        ["size"] => println!("{}", workloads::Years::new().size()),
+        ["texts"] => print!("{}", workloads::texts()),
+        ["repeat", sum, times] => return repeat(sum, times),
+        _ => return usage(),
+    }
+    ExitCode::SUCCESS
+}
+
+fn repeat(sum: &str, times: &str) -> ExitCode {
+    let prepared = workloads::Prepared::new();
+    match (sum, times.parse()) {
+        ("sway", Ok(times)) => println!("{}", prepared.sway(times)),
+        ("slots", Ok(times)) => println!("{}", prepared.slots(times)),
+        ("review", Ok(times)) => println!("{}", prepared.review(times)),
+        ("page", Ok(times)) => println!("{}", prepared.page(times)),
+        ("fold", Ok(times)) => println!("{}", prepared.fold(times)),
+        _ => return usage(),
+    }
+    ExitCode::SUCCESS
+}
+
+fn usage() -> ExitCode {
+    eprintln!("usage: workloads minute|size|texts|repeat sway|slots|review|page|fold TIMES");
+    ExitCode::from(2)
+}

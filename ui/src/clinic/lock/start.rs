@@ -1,0 +1,44 @@
+//! First start: the clinic's name and its passphrase.
+
+use leptos::prelude::*;
+use wire::clinic::{self, StartClinicRequest};
+use words::Key;
+
+use crate::clinic::fields::{Passphrase, Text, Tick};
+use crate::shared::line::TimeIsSet;
+use crate::shared::{AppContext, Fault};
+
+/// The clinic's name, the passphrase twice, and the plain word that a lost one cannot be recovered.
+#[component]
+pub fn Start() -> impl IntoView {
+    let app = AppContext::current();
+    let (name, passphrase, again) =
+        (RwSignal::new(String::new()), RwSignal::new(String::new()), RwSignal::new(String::new()));
+    let shown = RwSignal::new(false);
+    let differs = move || !again.with(String::is_empty) && passphrase.get() != again.get();
+    let ready = move || !name.with(|name| name.trim().is_empty()) && !again.with(String::is_empty) && !differs();
+    let start = move |event: leptos::ev::SubmitEvent| {
+        event.prevent_default();
+        if ready() {
+            let asked = StartClinicRequest { name: name.get_untracked(), passphrase: passphrase.get_untracked() };
+            app.request::<clinic::Start>(asked, move |state| app.state.set(Some(state)));
+        }
+    };
+    view! {
+        <form class="column" on:submit=start>
+            <h1>{app.text(Key::ClinicDoorStart)}</h1>
+            <p>{app.text(Key::ClinicDoorStartWhat)}</p>
+            <Fault/>
+            <Text label=app.text(Key::ClinicName) value=name put=move |text| name.set(text)
+                hint=app.text(Key::ClinicNameHint).to_owned() most=exercises::plan::MAX_NAME/>
+            <Passphrase label=app.text(Key::Passphrase) value=passphrase shown hint=app.text(Key::PassphraseHint)/>
+            <Passphrase label=app.text(Key::PassphraseAgain) value=again shown/>
+            <p class="warning" role="status">{move || differs().then(|| app.text(Key::PassphraseDiffers))}</p>
+            <Tick label=app.text(Key::PassphraseShow) value=shown put=move |on| shown.set(on)/>
+            <p class="note">{app.text(Key::PassphraseLost)}</p>
+            <button type="submit" class="main" disabled=move || !ready() || app.busy.get()>{app.text(Key::ClinicStart)}</button>
+            <p class="small soft" role="status">{move || app.busy.get().then(|| app.text(Key::ClinicOpening))}</p>
+            <TimeIsSet/>
+        </form>
+    }
+}

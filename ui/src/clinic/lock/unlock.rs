@@ -1,0 +1,35 @@
+//! Later starts: the passphrase opens the store.
+
+use leptos::prelude::*;
+use wire::clinic;
+use words::Key;
+
+use crate::clinic::fields::{Passphrase, Tick};
+use crate::shared::line::TimeIsSet;
+use crate::shared::{AppContext, Fault};
+
+/// The passphrase, and a button.
+#[component]
+pub fn Unlock() -> impl IntoView {
+    let app = AppContext::current();
+    let (passphrase, shown) = (RwSignal::new(String::new()), RwSignal::new(false));
+    let open = move |event: leptos::ev::SubmitEvent| {
+        event.prevent_default();
+        let asked = clinic::Passphrase { passphrase: passphrase.get_untracked() };
+        app.request::<clinic::Unlock>(asked, move |state| app.state.set(Some(state)));
+    };
+    view! {
+        <form class="column" on:submit=open>
+            <h1>{app.text(Key::ClinicDoorOpen)}</h1>
+            <p>{app.text(Key::ClinicDoorOpenWhat)}</p>
+            <Fault/>
+            <Passphrase label=app.text(Key::Passphrase) value=passphrase shown/>
+            <Tick label=app.text(Key::PassphraseShow) value=shown put=move |on| shown.set(on)/>
+            <button type="submit" class="main" disabled=move || passphrase.with(String::is_empty) || app.busy.get()>
+                {app.text(Key::ClinicOpen)}
+            </button>
+            <p class="small soft" role="status">{move || app.busy.get().then(|| app.text(Key::ClinicOpening))}</p>
+            <TimeIsSet/>
+        </form>
+    }
+}

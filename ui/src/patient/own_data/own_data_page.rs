@@ -1,0 +1,28 @@
+//! The page about the person's own data.
+
+use leptos::prelude::*;
+use words::Key;
+
+use super::erase::Erase;
+use super::save::Save;
+use crate::patient::context::PatientContext;
+use crate::patient::places::Place;
+use crate::shared::Fault;
+
+/// Save all of it; erase everything.
+#[component]
+pub fn OwnData() -> impl IntoView {
+    let context = PatientContext::current();
+    let text = move |key| context.app.text(key);
+    view! {
+        <main class="screen">
+            <div class="column stack-8">
+                <h1>{text(Key::MineTitle)}</h1>
+                <Fault/>
+                <Save/>
+                <Erase/>
+                <button type="button" class="quiet" on:click=move |_| context.go(Place::Record)>{text(Key::Back)}</button>
+            </div>
+        </main>
+    }
+}

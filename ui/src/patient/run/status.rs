@@ -1,0 +1,71 @@
+//! What a screen reader says of a run, and the device's own voice where the person wants it: few words, at each phase and half-way;
+//! never the seconds.
+
+use exercises::guide::{Beat, GuideView, Phase, SoundMode};
+use exercises::run::RunEnd;
+use leptos::prelude::*;
+use words::{Key, Words};
+
+use super::driver::Driver;
+use super::{sounds, voice};
+use crate::shared::AppContext;
+
+/// The status of the run, always on the page.
+#[component]
+pub fn RunStatus() -> impl IntoView {
+    let words = AppContext::current().words();
+    let driver = Driver::current();
+    let said = Memo::new(move |_| said(&driver.view.get(), words));
+    let shaken = Memo::new(move |_| pattern(&driver.view.get()));
+    Effect::new(move || {
+        let pattern = shaken.get();
+        if !pattern.is_empty() {
+            sounds::shake(pattern);
+        }
+    });
+    Effect::new(move || {
+        let said = said.get();
+        if sounds::sound_mode() == SoundMode::Voice && !said.is_empty() {
+            voice::speak(&said, words.lang);
+        }
+    });
+    on_cleanup(voice::stop);
+    view! { <p class="heard" role="status">{said}</p> }
+}
+
+fn said(view: &GuideView, words: Words) -> String {
+    let side = words.side_of_part(view.part.leg);
+    let part = words.fill(Key::PartOf, &[("n", &view.part.number), ("of", &view.part.of)]);
+    let with =
+        |key| [words.text(key), &part, &side].into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join(", ");
+    match view.phase {
+        Phase::CountIn => with(Key::GetReady),
+        Phase::Holding | Phase::Trial if view.half => words.text(Key::HalfWay).to_owned(),
+        Phase::Holding => with(Key::Hold),
+        Phase::Trial => words.text(Key::TouchWhenDown).to_owned(),
+        Phase::Resting if view.part.changes_side => with(Key::ChangeSides),
+        Phase::Resting => words.text(Key::Rest).to_owned(),
+        Phase::Paused { slept: false } => words.text(Key::Paused).to_owned(),
+        Phase::Paused { slept: true } => words.text(Key::PausedAsleep).to_owned(),
+        Phase::Waiting => with(Key::WhenReady),
+        Phase::Beat(_) => {
+            view.repetition.map(|(n, of)| words.fill(Key::PartOf, &[("n", &n), ("of", &of)])).unwrap_or_default()
+        }
+        Phase::Settling => words.text(Key::TryOver).to_owned(),
+        Phase::Ended(RunEnd::Completed) => words.text(Key::Done).to_owned(),
+        Phase::Ended(_) => words.text(Key::StoppedHere).to_owned(),
+    }
+}
+
+/// The hand's twin of the sound that comes with a phase.
+fn pattern(view: &GuideView) -> &'static [u16] {
+    match view.phase {
+        Phase::Holding | Phase::Trial if view.half => &[60, 80, 60],
+        Phase::Holding | Phase::Trial => &[80, 60, 220],
+        Phase::Resting | Phase::Settling => &[220, 60, 80],
+        Phase::Beat(Beat::Up) => &[60],
+        Phase::Beat(Beat::Down) => &[120],
+        Phase::Ended(RunEnd::Completed) => &[220, 60, 220, 60, 220],
+        _ => &[],
+    }
+}

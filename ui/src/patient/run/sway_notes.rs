@@ -1,0 +1,56 @@
+//! What the sensor said of each trial: its time, the sway, touch-downs, or why nothing was measured.
+
+use exercises::run::{Trial, TrialEnd};
+use exercises::sway::Sensed;
+use leptos::prelude::*;
+use words::review::upper;
+use words::{Key, Words};
+
+use crate::shared::AppContext;
+
+/// What each trial's time needs said beside it; the figures, which mean something to the clinic, are folded away.
+#[component]
+pub fn SwayNotes(trials: Vec<Trial>, sensed: Vec<(u16, Sensed)>) -> impl IntoView {
+    let words = AppContext::current().words();
+    let rows = |lines: fn(&Sensed, Words) -> Vec<String>| {
+        let row = |(place, sensed): &(u16, Sensed)| {
+            let trial = trials.get(usize::from(*place))?;
+            let lines = lines(sensed, words);
+            let said = lines.iter().map(|line| view! { <p class="small">{line.clone()}</p> }).collect_view();
+            (!lines.is_empty()).then(|| view! { <li><p class="number"><strong>{head(trial, words)}</strong></p>{said}</li> })
+        };
+        let rows: Vec<_> = sensed.iter().filter_map(row).collect();
+        (!rows.is_empty()).then(|| view! { <ul class="plain stack-2">{rows}</ul> })
+    };
+    let figures = rows(figures).map(|list| {
+        view! { <details class="more"><summary>{words.text(Key::SwayFigures)}</summary>{list}</details> }
+    });
+    view! {
+        <section class="sheet stack-2">
+            <h2>{words.text(Key::SwayTitle)}</h2>
+            {rows(notes)}
+            {figures}
+            <p class="small soft">{words.text(Key::SwayOwnOnly)}</p>
+        </section>
+    }
+}
+
+/// "Left leg, 14.2 s".
+fn head(trial: &Trial, words: Words) -> String {
+    let key = if trial.end == TrialEnd::Target { Key::AtLeastSeconds } else { Key::SecondsShort };
+    format!("{}, {}", words.stand_on(trial.leg), words.fill(key, &[("s", &words.seconds(trial.held_ms))]))
+}
+
+/// What the time needs said beside it.
+fn notes(sensed: &Sensed, words: Words) -> Vec<String> {
+    let touched = (sensed.touch_downs > 0).then(|| words.fill(Key::TouchDowns, &[("n", &sensed.touch_downs)]));
+    sentences([words.to_be_confirmed(sensed), touched, words.not_measured(sensed)])
+}
+
+fn figures(sensed: &Sensed, words: Words) -> Vec<String> {
+    sentences([sensed.figures.as_ref().map(|figures| words.sway(figures))])
+}
+
+fn sentences<const N: usize>(lines: [Option<String>; N]) -> Vec<String> {
+    lines.iter().flatten().map(|line| format!("{}.", upper(line))).collect()
+}

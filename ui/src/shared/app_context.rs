@@ -1,0 +1,94 @@
+//! What every screen can reach: the language, how things stand, what went wrong.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use wire::app::AppState;
+use wire::{Command, Failure};
+use words::{Key, Lang, Words};
+
+use crate::invoke;
+
+/// What every screen can reach. It lives as long as the window.
+#[derive(Clone, Copy)]
+pub struct AppContext {
+    /// How things stand; `None` until the shell has said so.
+    pub state: RwSignal<Option<AppState>>,
+    /// What went wrong last; it stays until it is closed or something works again.
+    pub fault: RwSignal<Option<Failure>>,
+    /// Whether something was asked that is not answered yet.
+    pub busy: RwSignal<bool>,
+}
+
+impl AppContext {
+    /// Before anything is known.
+    pub fn new() -> AppContext {
+        AppContext { state: RwSignal::new(None), fault: RwSignal::new(None), busy: RwSignal::new(false) }
+    }
+
+    /// The one of this window.
+    pub fn current() -> AppContext {
+        expect_context()
+    }
+
+    /// The text of the language chosen.
+    pub fn words(self) -> Words {
+        let said = self.state.with(|state| state.as_ref().map(|s| (s.lang, s.pseudo)));
+        let (lang, pseudo) = said.unwrap_or((Lang::En, false));
+        Words::new(lang).in_pseudo(pseudo)
+    }
+
+    /// A text without places.
+    pub fn text(self, key: Key) -> &'static str {
+        self.words().text(key)
+    }
+
+    /// Asks the shell on the person's behalf; a failure shows at the head of the screen. Two presses are one question.
+    pub fn request<C: Command + 'static>(self, args: C::Args, then: impl FnOnce(C::Reply) + 'static)
+    where
+        C::Args: 'static,
+    {
+        if self.busy.get_untracked() {
+            return;
+        }
+        self.busy.set(true);
+        spawn_local(async move {
+            let answer = invoke::call::<C>(&args).await;
+            self.busy.set(false);
+            match answer {
+                Ok(reply) => {
+                    self.fault.set(None);
+                    then(reply);
+                }
+                Err(failure) => self.fault.set(Some(failure)),
+            }
+        });
+    }
+
+    /// Asks the shell in the background; a failure shows, and nothing waits for it.
+    pub fn query<C: Command + 'static>(self, args: C::Args, then: impl FnOnce(C::Reply) + 'static)
+    where
+        C::Args: 'static,
+    {
+        self.query_or_none::<C>(args, move |reply| {
+            if let Some(reply) = reply {
+                then(reply);
+            }
+        });
+    }
+
+    /// As [`AppContext::query`], and hears of a failure as well: `None`, after it shows.
+    pub fn query_or_none<C: Command + 'static>(self, args: C::Args, then: impl FnOnce(Option<C::Reply>) + 'static)
+    where
+        C::Args: 'static,
+    {
+        spawn_local(async move {
+            match invoke::call::<C>(&args).await {
+                Ok(reply) => then(Some(reply)),
+                Err(failure) => {
+                    self.fault.set(Some(failure));
+                    then(None);
+                }
+            }
+        });
+    }
+}
