@@ -1,5 +1,6 @@
 //! Sentences of the clinic's side, made of domain values.
 
+use crate::date::WEEKDAYS;
 use crate::{Key, Words};
 use exercises::catalogue::{Dose, Exercise, Quantity, Region};
 use exercises::id::ItemId;
@@ -32,7 +33,7 @@ impl Words {
             AgeBand::From65 => (65, 69),
             AgeBand::From70 => (70, 79),
         };
-        self.fill(Key::AgeBetween, &[("from", &from), ("to", &to)])
+        self.age_between(from, to)
     }
 
     /// What a quantity of a dose is called beside its number.
@@ -44,18 +45,16 @@ impl Words {
             Quantity::Trials => Key::DoseTrials,
             Quantity::TargetSeconds => Key::DoseTarget,
             Quantity::Sets => Key::DoseSets,
-            Quantity::TempoUpSeconds => Key::DoseTempoUp,
+            Quantity::TempoUpSeconds => Key::DoseTempoConcentric,
             Quantity::TempoHoldSeconds => Key::DoseTempoHold,
-            Quantity::TempoDownSeconds => Key::DoseTempoDown,
+            Quantity::TempoDownSeconds => Key::DoseTempoEccentric,
             _ => Key::DoseRepetitions,
         })
     }
 
     /// "Mon"; bit 0 is Monday.
     pub fn weekday_short(self, bit: u8) -> String {
-        const NAMES_WIDTH: [Key; 7] =
-            [Key::Monday, Key::Tuesday, Key::Wednesday, Key::Thursday, Key::Friday, Key::Saturday, Key::Sunday];
-        self.text(NAMES_WIDTH[usize::from(bit % 7)]).chars().take(3).collect()
+        self.text(WEEKDAYS[usize::from(bit % 7)].1).to_owned()
     }
 
     /// "A full day: 11 times, about 14 minutes." Nothing for an empty plan.
@@ -66,8 +65,7 @@ impl Words {
             Some((times, times * item.dose.total_s(exercise.side)))
         };
         let (times, seconds) = plan.items.iter().filter_map(whole).fold((0, 0), |sum, one| (sum.0 + one.0, sum.1 + one.1));
-        let takes = self.takes(seconds).to_lowercase();
-        (times > 0).then(|| self.fill(Key::PlanDay, &[("n", &times), ("takes", &takes)]))
+        (times > 0).then(|| self.full_day_line(times, &self.takes_inline(seconds)))
     }
 }
 
@@ -132,16 +130,16 @@ impl Words {
     pub fn problem_here(self, problem: &Problem) -> String {
         let key = match problem {
             Problem::UnknownExercise(..) | Problem::OtherContent(..) => Key::ProblemUnknown,
-            Problem::UnknownRung(..) => Key::ProblemRung,
+            Problem::UnknownRung(..) => Key::ProblemLevel,
             Problem::Dose(_) => Key::ProblemDose,
             Problem::Side(_) => Key::ProblemSide,
             Problem::Schedule(_) => Key::ProblemSchedule,
-            Problem::Serves(_) => Key::ProblemServes,
+            Problem::Serves(_) => Key::ProblemComplaintGone,
             Problem::NoStanceBaseline(_) => Key::ProblemStance,
             Problem::StanceTooShort(_) => Key::ProblemStanceShort,
             Problem::GateClosed(_) => Key::ProblemGate,
             Problem::SoftAndClosed(_) => Key::ProblemSoftClosed,
-            Problem::NotTicked(risks) => return self.fill(Key::ProblemTicks, &[("n", &risks.len())]),
+            Problem::NotTicked(risks) => return self.problem_ticks(risks.len()),
             whole => return self.problem(whole),
         };
         self.text(key).to_owned()
@@ -150,14 +148,14 @@ impl Words {
     /// The same with its item's name before it, for a list of all that is missing.
     pub fn problem_named(self, problem: &Problem, name: impl Fn(ItemId) -> String) -> String {
         let here = self.problem_here(problem);
-        item_of(problem).map_or_else(|| here.clone(), |item| format!("{}: {here}", name(item)))
+        item_of(problem).map_or_else(|| here.clone(), |item| self.named_text(&name(item), &here))
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use exercises::catalogue::Lang;
+    use crate::Locale;
     use exercises::plan::Risk;
 
     #[test]
@@ -175,11 +173,11 @@ mod tests {
             Problem::GateClosed(item),
             Problem::SoftAndClosed(item),
         ];
-        for lang in Lang::ALL {
+        for locale in Locale::ALL {
             for problem in &of_item {
-                let text = Words::new(lang).problem_here(problem);
+                let text = Words::new(*locale).problem_here(problem);
                 assert!(!text.contains('7'), "{text}");
-                assert!(Words::new(lang).problem_named(problem, |_| "Wall sit".into()).starts_with("Wall sit: "));
+                assert!(Words::new(*locale).problem_named(problem, |_| "Wall sit".into()).starts_with("Wall sit: "));
                 assert_eq!(item_of(problem), Some(item));
             }
         }
@@ -197,7 +195,7 @@ mod tests {
     #[test]
     fn all_ages_read_apart() {
         let told: std::collections::BTreeSet<String> =
-            AgeBand::ALL.into_iter().map(|band| Words::new(Lang::En).age(band)).collect();
+            AgeBand::ALL.into_iter().map(|band| Words::new(Locale::En).age(band)).collect();
         assert_eq!(told.len(), AgeBand::ALL.len());
     }
 }
