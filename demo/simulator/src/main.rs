@@ -34,7 +34,7 @@ fn main() -> ExitCode {
     match scenario::make(&args.out, args.until.unwrap_or(today), args.zone.unwrap_or_else(actions::zone::local), args.seed) {
         Ok(()) => ExitCode::SUCCESS,
         Err(failure) => {
-            let refusal = words::Words::new(words::Lang::En).failure(&failure);
+            let refusal = words::Words::new(words::Locale::En).failure(&failure);
             eprintln!("{} {}", refusal.fault, refusal.advice);
             ExitCode::FAILURE
         }

@@ -31,6 +31,8 @@ pub struct Reminder {
     pub plan: PlanId,
     /// The slot.
     pub slot: SlotRef,
+    /// When the slot is due.
+    pub due: Stamp,
     /// About how long it takes, in seconds.
     pub takes_s: u32,
     /// When the slot closes: the reminder is of no use from then on.
@@ -76,6 +78,7 @@ impl<'a> ReminderContext<'a> {
             plan,
             slot: slot.slot,
             takes_s: item.dose.total_s(sides),
+            due: slot.due?,
             closes: slot.closes?,
             light: self.heeded((plan, slot.slot), now),
         })

@@ -27,6 +27,13 @@ pub async fn show_sample(session: State<'_, Session>, args: Args<app::ShowSample
     session.with(|folder, moment| folder.app_state(moment))
 }
 
+/// [`wire::app::ChooseLocale`].
+#[tauri::command]
+pub async fn choose_locale(session: State<'_, Session>, args: Args<app::ChooseLocale>) -> CommandResult<app::ChooseLocale> {
+    session.choose_locale(args.tag.as_deref())?;
+    session.with(|folder, moment| folder.app_state(moment))
+}
+
 /// [`wire::app::ShowCatalogue`].
 #[tauri::command]
 pub async fn catalogue(session: State<'_, Session>, _args: Args<app::ShowCatalogue>) -> CommandResult<app::ShowCatalogue> {

@@ -20,6 +20,7 @@ pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
         app::state,
         app::choose_role,
         app::show_sample,
+        app::choose_locale,
         app::catalogue,
         patient::read_card,
         patient::take_card,

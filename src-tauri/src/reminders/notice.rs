@@ -54,16 +54,16 @@ pub struct Notice {
 impl Notice {
     /// Shows a reminder in place of the last one; `chose` is called from another thread when the person acts on it.
     pub fn show(&mut self, words: Words, reminder: &Reminder, chose: impl FnOnce(Choice) + Send + 'static) {
-        let (title, body) = words.reminder(reminder.takes_s);
+        let (title, body) = words.reminder(reminder.due.minute(), reminder.takes_s);
         let mut notification = Notification::new();
         notification
             .appname(words.text(Key::AppName))
-            .summary(title)
-            .body(&body)
+            .summary(&title)
+            .body(body)
             .action("default", words.text(Key::ReminderOpen))
             .action(OPEN, words.text(Key::ReminderOpen))
             .action(LATER, words.text(Key::ReminderLater))
-            .action(SKIP, words.text(Key::ReminderLeaveOut))
+            .action(SKIP, words.text(Key::ReminderSkip))
             .timeout(Timeout::Milliseconds(reminder.open_ms));
         #[cfg(all(unix, not(target_os = "macos")))]
         loudness(&mut notification, reminder.light);

@@ -24,7 +24,7 @@ fn open(desktop: &Desktop, time: &str) -> Window {
 fn to_reminders(window: &Window, words: Words) {
     window.press(words.text(Key::PlacePlan));
     window.press(words.text(Key::RemindersTitle));
-    window.see(words.text(Key::QuietTitle));
+    window.see(words.text(Key::NoReminderHoursTitle));
 }
 
 fn to_mine(window: &Window, words: Words) {
@@ -243,7 +243,7 @@ fn look_around(window: &Window, words: Words, name: &str) {
     window.press(words.text(Key::MeetingEnd));
     window.see(&words.for_minutes(MEETINGS[0]));
     window.choose(words.text(Key::From), "12:30");
-    window.press(words.text(Key::QuietAdd));
+    window.press(words.text(Key::NoReminderHoursAdd));
     keep("reminders");
     window.ask("document.querySelector('main').scrollTo(0, 430)", &[]);
     keep("reminders-middle");

@@ -72,8 +72,10 @@ pub fn Patient() -> impl IntoView {
         }
     });
     let covered = Memo::new(move |_| context.page.with(Option::is_some));
-    view! {
-        <div class="window">
+    let words = context.app.words_shown();
+    let screens = move || {
+        words.track();
+        view! {
             <SampleLine/>
             {over}
             <Show when=move || !covered.get()>
@@ -81,8 +83,9 @@ pub fn Patient() -> impl IntoView {
                 <main class="screen" node_ref=screen>{place}</main>
                 <Places/>
             </Show>
-        </div>
-    }
+        }
+    };
+    view! { <div class="window">{screens}</div> }
 }
 
 /// Keeps the Now page up with the time, the shell and the notifications.

@@ -17,14 +17,14 @@ pub fn DayString(today: Today) -> impl IntoView {
     let several = today.items.len() > 1;
     let name = |row: &DayRow| {
         let item = today.items.iter().find(|item| Some(item.item.id) == row.item)?;
-        let text = item.exercise.text(words.lang)?;
+        let text = item.exercise.text(words.lang())?;
         several.then(|| text.name.clone())
     };
     let rows: Vec<_> = day(&today).into_iter().map(|row| (name(&row), row)).collect();
     let rows = rows.into_iter().map(|(name, row)| {
         let what = match row.mark {
             None => words.text(Key::RowNow).to_owned(),
-            Some(Mark::Due | Mark::ToCome) if row.paused => words.text(Key::MarkHeldBack).to_owned(),
+            Some(Mark::Due | Mark::ToCome) if row.paused => words.text(Key::MarkPaused).to_owned(),
             Some(mark) => words.mark(mark),
         };
         let open = (row.mark == Some(Mark::Due) && !row.paused && row.shape != KnotShape::Bob).then_some(row.slot).flatten();

@@ -2,7 +2,7 @@
 
 use crate::clinic::lock;
 use crate::{ActionResult, Moment, patient, platform, refuse};
-use exercises::catalogue::{Catalogue, Lang};
+use exercises::catalogue::Catalogue;
 use exercises::slots::SlotRef;
 use std::cell::RefCell;
 use std::path::{Path, PathBuf};
@@ -10,9 +10,12 @@ use store::Home;
 use store::table::setting;
 use wire::Failure;
 use wire::app::{AppState, LockState, Role};
+use words::Locale;
 
 const ROLE: &str = "role";
 const LANGUAGE: &str = "language";
+/// In place of a tag.
+const FOLLOW_SYSTEM: &str = "system";
 
 /// An open data folder.
 pub struct DataFolder {
@@ -77,21 +80,33 @@ impl DataFolder {
     }
 
     /// The language of all text: the one chosen, else the system's, else English.
-    pub fn lang(&self) -> Lang {
-        match self.setting(LANGUAGE).ok().flatten().as_deref() {
-            Some("es") => Lang::Es,
-            Some("en") => Lang::En,
-            _ => platform::lang(),
-        }
+    pub fn locale(&self) -> Locale {
+        self.chosen_locale().unwrap_or_else(platform::locale)
     }
 
-    /// Sets the language of all text.
+    /// The language chosen; `None` where the system's is followed.
+    fn chosen_locale(&self) -> Option<Locale> {
+        Locale::closest(&self.setting(LANGUAGE).ok().flatten()?)
+    }
+
+    /// Chooses the language of all text by its tag; `None` follows the system's.
+    ///
+    /// # Errors
+    /// [`Failure::Internal`] for a language that there are no texts in; what keeps it from being written.
+    pub fn choose_locale(&mut self, tag: Option<&str>) -> ActionResult<()> {
+        let known = |tag| Locale::closest(tag).ok_or_else(|| refuse::internal(format!("no texts in {tag:?}")));
+        let locale = tag.map(known).transpose()?;
+        self.set_locale(locale)
+    }
+
+    /// The same of a language that is known.
     ///
     /// # Errors
     /// What keeps it from being written.
-    pub(crate) fn set_language(&mut self, lang: Lang) -> ActionResult<()> {
+    pub(crate) fn set_locale(&mut self, locale: Option<Locale>) -> ActionResult<()> {
         let dir = self.dir();
-        let done = self.home.store_mut().transaction(|tx| setting::put(tx, LANGUAGE, lang.code()));
+        let tag = locale.map_or(FOLLOW_SYSTEM, Locale::tag);
+        let done = self.home.store_mut().transaction(|tx| setting::put(tx, LANGUAGE, tag));
         done.map_err(refuse::store(&dir))
     }
 
@@ -128,7 +143,8 @@ impl DataFolder {
             role: self.role,
             now: moment.now,
             at_is_set: self.at_is_set,
-            lang: self.lang(),
+            locale: self.locale().tag().to_owned(),
+            chosen_locale: self.chosen_locale().map(|locale| locale.tag().to_owned()),
             pseudo: platform::is_pseudo(),
             has_plan,
             sample: self.is_sample,

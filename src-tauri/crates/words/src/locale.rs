@@ -21,10 +21,12 @@ impl Locale {
         let language = self.parent().unwrap_or(self);
         Lang::from_code(language.tag()).unwrap_or(Lang::En)
     }
+}
 
-    /// Its name in its own language: "Español (México)".
-    pub fn name(self) -> &'static str {
-        Words::new(self).text(Key::LanguageName)
+impl Words {
+    /// The name of a language in that language: "Español (México)".
+    pub fn language_name(self, locale: Locale) -> &'static str {
+        self.in_locale(locale).text(Key::LanguageName)
     }
 }
 
@@ -50,7 +52,7 @@ mod tests {
             assert_eq!(Locale::closest(locale.tag()), Some(*locale));
             assert!(locale.tag().starts_with(locale.lang().code()), "{locale:?}");
         }
-        let names: BTreeSet<&str> = Locale::ALL.iter().map(|locale| locale.name()).collect();
+        let names: BTreeSet<&str> = Locale::ALL.iter().map(|locale| Words::new(Locale::En).language_name(*locale)).collect();
         assert_eq!(names.len(), Locale::ALL.len());
     }
 }

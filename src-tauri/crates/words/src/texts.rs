@@ -70,6 +70,11 @@ impl Words {
         Words { pseudo: so, ..self }
     }
 
+    /// The same in another locale.
+    pub(crate) const fn in_locale(self, locale: Locale) -> Words {
+        Words { locale, ..self }
+    }
+
     /// The language of the catalogue's texts.
     pub fn lang(self) -> Lang {
         self.locale.lang()

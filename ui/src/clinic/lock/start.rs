@@ -26,8 +26,8 @@ pub fn Start() -> impl IntoView {
     };
     view! {
         <form class="column" on:submit=start>
-            <h1>{app.text(Key::ClinicDoorStart)}</h1>
-            <p>{app.text(Key::ClinicDoorStartWhat)}</p>
+            <h1>{app.text(Key::ClinicSetupTitle)}</h1>
+            <p>{app.text(Key::ClinicSetupWhat)}</p>
             <Fault/>
             <Text label=app.text(Key::ClinicName) value=name put=move |text| name.set(text)
                 hint=app.text(Key::ClinicNameHint).to_owned() most=exercises::plan::MAX_NAME/>

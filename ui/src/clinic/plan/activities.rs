@@ -22,7 +22,7 @@ pub fn Activities() -> impl IntoView {
     let ids = move || editor.plan(|plan| plan.activities.iter().map(|activity| activity.id).collect::<Vec<_>>());
     let inside = Signal::derive(move || {
         let names: Vec<String> = editor.plan(|plan| plan.activities.iter().map(|activity| activity.name.clone()).collect());
-        if names.is_empty() { words.text(Key::FoldNone).to_owned() } else { names.join("; ") }
+        if names.is_empty() { words.text(Key::FoldNone).to_owned() } else { words.semicolons(&names) }
     });
     let add = move |_| {
         editor.edit(|draft| {
@@ -54,7 +54,7 @@ fn Activity(id: ActivityId) -> impl IntoView {
             <Choice label=words.text(Key::RatingToday) options=scores(words)
                 value=of(|one| one.rating.map(|rating| rating.to_string()).unwrap_or_default())
                 choose=move |chosen| editor.edit(|draft| draft.edit_activity(id, |activity| activity.rating = chosen.parse().ok()))/>
-            <button type="button" class="quiet" on:click=move |_| editor.edit(|draft| draft.remove_activity(id))>{words.text(Key::TakeOut)}</button>
+            <button type="button" class="quiet" on:click=move |_| editor.edit(|draft| draft.remove_activity(id))>{words.text(Key::Remove)}</button>
         </li>
     }
 }

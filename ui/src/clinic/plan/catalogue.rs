@@ -19,7 +19,7 @@ pub fn Catalogue() -> impl IntoView {
     let words = editor.words();
     let find = RwSignal::new(String::new());
     let fits = move |exercise: &Exercise| {
-        let text = exercise.text(words.lang);
+        let text = exercise.text(words.lang());
         let said = text.map(|text| format!("{} {}", text.name, text.purpose)).unwrap_or_default().to_lowercase();
         find.get().to_lowercase().split_whitespace().all(|word| said.contains(word))
     };
@@ -60,13 +60,13 @@ pub fn Catalogue() -> impl IntoView {
 fn Entry(exercise: Exercise) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
-    let name = exercise.text(words.lang).map(|text| text.name.clone()).unwrap_or_else(|| exercise.id.to_string());
+    let name = exercise.text(words.lang()).map(|text| text.name.clone()).unwrap_or_else(|| exercise.id.to_string());
     let rung = exercise.first_rung().map(|rung| rung.id.clone());
     let drawing = rung.map_or_else(|| exercise.poses.clone(), |rung| exercise.figure(&rung));
     let id = exercise.id.clone();
     let chosen = Memo::new(move |_| editor.plan(|plan| plan.items.iter().any(|item| item.exercise == id)));
     let below = words.dose(exercise.dose);
-    let add = words.fill(Key::CatalogueAdd, &[("name", &name)]);
+    let add = words.catalogue_add(&name);
     view! {
         <button type="button" class="entry" aria-label=add class:chosen=chosen
             on:click=move |_| editor.edit(|draft| { draft.add(&exercise); })>

@@ -25,8 +25,8 @@ pub fn Compose(code: String, draft: PlanDraft) -> impl IntoView {
     provide_context(editor);
     let words = editor.words();
     let revision = editor.draft.with_untracked(|draft| draft.plan.revision);
-    let title = words.fill(Key::PlanOf, &[("revision", &revision), ("who", &code)]);
-    let carried = (revision > 1).then(|| words.fill(Key::PlanCarried, &[("revision", &(revision - 1))]));
+    let title = words.plan_of(revision, &code);
+    let carried = (revision > 1).then(|| words.plan_based_on(revision - 1));
     let to_review = code.clone();
     let review = (revision > 1).then(|| {
         view! {

@@ -33,8 +33,8 @@ pub fn Issue(code: String) -> impl IntoView {
             <div role="status">
                 <p class="small soft load">{load}</p>
                 <Show when=move || editor.problems.with(|problems| problems.as_ref().is_some_and(|all| !all.is_empty()))>
-                    <p class="small"><b>{words.text(Key::IssueNotYet)}</b></p>
-                    <ul class="small missing" tabindex="0" aria-label=words.text(Key::IssueNotYet)>{list}</ul>
+                    <p class="small"><b>{words.text(Key::IssueMissing)}</b></p>
+                    <ul class="small missing" tabindex="0" aria-label=words.text(Key::IssueMissing)>{list}</ul>
                 </Show>
                 <Show when=move || ready.get()><p class="small">{words.text(Key::IssueReady)}</p></Show>
             </div>

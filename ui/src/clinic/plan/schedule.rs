@@ -61,7 +61,7 @@ fn Window(id: ItemId) -> impl IntoView {
     };
     let grid = || (0..24 * 60).step_by(usize::from(GRID)).collect::<Vec<u16>>();
     let clock = |minute: u16| words.minute(minute);
-    let lasting = |minutes: u16| words.fill(Key::EveryOption, &[("n", &minutes)]);
+    let lasting = |minutes: u16| words.every_option(minutes);
     let number = |chosen: String| chosen.parse::<u16>().unwrap_or(0);
     view! {
         <Choice label=words.text(Key::EveryLabel) options=with(INTERVALS.to_vec(), minutes, &lasting)
@@ -79,7 +79,7 @@ fn Times(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
     let now = editor.draft.with_untracked(|draft| match draft.plan.item(id).map(|item| &item.schedule.pattern) {
-        Some(Pattern::At { times }) => times.iter().map(|minute| words.minute(*minute)).collect::<Vec<_>>().join(", "),
+        Some(Pattern::At { times }) => times.iter().map(|minute| time_typed(*minute)).collect::<Vec<_>>().join(", "),
         _ => String::new(),
     });
     let typed = RwSignal::new(now);
@@ -94,6 +94,11 @@ fn Times(id: ItemId) -> impl IntoView {
         typed.set(text);
     };
     view! { <Text label=words.text(Key::TimesLabel) value=typed put hint/> }
+}
+
+/// "09:00": a time as it is typed, in every language.
+fn time_typed(minute: u16) -> String {
+    format!("{:02}:{:02}", minute / 60, minute % 60)
 }
 
 /// Seven boxes.

@@ -22,7 +22,7 @@ pub fn NextVisit() -> impl IntoView {
         let day = issued.checked_add_days(Days::new(weeks * 7)).unwrap_or(issued);
         view! {
             <button type="button" aria-pressed=move || (review.get() == day).to_string() on:click=move |_| put(day)>
-                {words.fill(Key::InWeeks, &[("n", &weeks)])}
+                {words.in_weeks(weeks)}
             </button>
         }
     };

@@ -19,7 +19,7 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
     let id = page.plan.id;
     let visit = (!context.is_sample()).then(|| view! {
         <section class="sheet stack">
-            <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(page.plan.review))])}</p>
+            <p>{words.visit_on(&words.date_in_full(page.plan.review))}</p>
             <button type="button" class="main" on:click=move |_| context.open(Page::Visit(id))>{words.text(Key::ForTheVisit)}</button>
         </section>
     });

@@ -33,16 +33,16 @@ pub fn Quiet() -> impl IntoView {
     };
     view! {
         <section class="stack">
-            <h2>{words.text(Key::QuietTitle)}</h2>
-            <p class="soft">{words.text(Key::QuietWhat)}</p>
+            <h2>{words.text(Key::NoReminderHoursTitle)}</h2>
+            <p class="soft">{words.text(Key::NoReminderHoursWhat)}</p>
             <Spans draft/>
             <div class="row">
                 <TimeField label=words.text(Key::From).to_owned() chosen=PROPOSED.from set=move |from| span.update(|span| span.from = from)/>
                 <TimeField label=words.text(Key::To).to_owned() chosen=PROPOSED.to set=move |to| span.update(|span| span.to = to)/>
             </div>
-            <button type="button" disabled=unfit on:click=add>{words.text(Key::QuietAdd)}</button>
+            <button type="button" disabled=unfit on:click=add>{words.text(Key::NoReminderHoursAdd)}</button>
             <Show when=move || draft.with(QuietTimesDraft::is_changed)>
-                <button type="button" class="main" disabled=context.app.busy on:click=save>{words.text(Key::QuietSave)}</button>
+                <button type="button" class="main" disabled=context.app.busy on:click=save>{words.text(Key::NoReminderHoursSave)}</button>
             </Show>
         </section>
     }

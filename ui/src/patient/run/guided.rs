@@ -23,7 +23,7 @@ pub fn Guided(
 ) -> impl IntoView {
     let words = AppContext::current().words();
     let driver = Driver::current();
-    let name = script.exercise.text(words.lang).map(|texts| texts.name.clone());
+    let name = script.exercise.text(words.lang()).map(|texts| texts.name.clone());
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let pose = Signal::derive(move || driver.view.get().pose);
@@ -60,9 +60,9 @@ fn title(view: &GuideView, words: Words) -> String {
         Phase::Resting => Key::Rest,
         Phase::Paused { slept: false } => Key::Paused,
         Phase::Paused { slept: true } => Key::PausedAsleep,
-        Phase::Beat(Beat::Up) => Key::BeatUp,
-        Phase::Beat(Beat::Keep) => Key::BeatKeep,
-        Phase::Beat(Beat::Down) => Key::BeatDown,
+        Phase::Beat(Beat::Up) => Key::BeatGo,
+        Phase::Beat(Beat::Keep) => Key::BeatHold,
+        Phase::Beat(Beat::Down) => Key::BeatReturn,
         Phase::Trial | Phase::Settling => Key::TouchWhenDown,
         Phase::Ended(_) => Key::Done,
     };

@@ -4,7 +4,7 @@ use exercises::day_string;
 use exercises::guide::{GuideView, Phase};
 use leptos::prelude::*;
 use wire::patient::RunScript;
-use words::{Key, Words};
+use words::Words;
 
 use super::driver::Driver;
 use super::guided::Guided;
@@ -32,7 +32,7 @@ fn straight(view: &GuideView) -> f64 {
 
 /// Which part: of a rest the one that follows.
 fn part(view: &GuideView, words: Words) -> String {
-    let key = if view.phase == Phase::Resting { Key::NextHoldOf } else { Key::HoldOf };
-    let part = words.fill(key, &[("n", &view.part.number), ("of", &view.part.of)]);
+    let (n, of) = (view.part.number, view.part.of);
+    let part = if view.phase == Phase::Resting { words.next_hold_of(n, of) } else { words.hold_of(n, of) };
     words.with_side(part, view.part.leg)
 }

@@ -26,7 +26,7 @@ fn Failed() -> impl IntoView {
     let words = AppContext::current().words();
     let driver = Driver::current();
     let failed = Memo::new(move |_| (driver.view.get().controls.failed, driver.view.get().marked));
-    let tap = move || words.text(if failed.get().1 { Key::TakeItBack } else { Key::ThatFailed });
+    let tap = move || words.text(if failed.get().1 { Key::RepetitionFailedUndo } else { Key::RepetitionFailed });
     view! {
         <button type="button" class="failed" disabled=move || !failed.get().0 on:click=move |_| driver.press(Press::Failed)>{tap}</button>
     }
@@ -41,7 +41,7 @@ fn Count() -> impl IntoView {
         let view = driver.view.get();
         match (view.phase, view.repetition, view.seconds) {
             (Phase::Beat(_) | Phase::Paused { .. } | Phase::Ended(_), Some((n, of)), _) => {
-                (u32::from(n), words.fill(Key::OfSo, &[("of", &of)]))
+                (u32::from(n), words.of_count(of))
             }
             (_, _, seconds) => (seconds.unwrap_or(0), "s".to_owned()),
         }
@@ -55,7 +55,7 @@ fn Count() -> impl IntoView {
 }
 
 fn part(view: &GuideView, words: Words) -> String {
-    let key = if view.phase == Phase::Resting { Key::NextSetOf } else { Key::SetOf };
-    let part = words.fill(key, &[("n", &view.part.number), ("of", &view.part.of)]);
+    let (n, of) = (view.part.number, view.part.of);
+    let part = if view.phase == Phase::Resting { words.next_set_of(n, of) } else { words.set_of(n, of) };
     words.with_side(part, view.part.leg)
 }

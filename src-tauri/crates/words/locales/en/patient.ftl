@@ -315,6 +315,7 @@ security-code-of-card = Security code: { $code }
 # Safety of data: the first card of a clinic.
 new-clinic = Compare it with the code on the paper or on the clinic's screen. From now on only this clinic can change this plan.
 known-clinic = You know this clinic from an earlier card.
+# $old (Number), $new (Number)
 replaces = It replaces version { $old } with version { $new }. What you have done so far is kept.
 visit-on = Next visit: { $date }
 for-complaint = For: { $name }

@@ -23,18 +23,15 @@ pub fn Between(
     let words = AppContext::current().words();
     let driver = Driver::current();
     let view = driver.view.get_untracked();
-    let name = script.exercise.text(words.lang).map(|texts| texts.name.clone());
+    let name = script.exercise.text(words.lang()).map(|texts| texts.name.clone());
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let leg = view.part.leg.map(|leg| words.stand_on(leg));
-    let part = words.fill(Key::TryOf, &[("n", &view.part.number), ("of", &view.part.of)]);
-    let last = last(driver).map(|trial| words.fill(Key::LastTry, &[("s", &words.seconds(trial.held_ms))]));
+    let part = words.attempt_of(view.part.number, view.part.of);
+    let last = last(driver).map(|trial| words.last_attempt(words.seconds(trial.held_ms)));
     let rest = Memo::new(move |_| driver.view.get().seconds.filter(|_| driver.view.get().phase == Phase::Resting));
-    let resting = move || {
-        rest.get()
-            .map(|s| words.fill(Key::RestFor, &[("s", &s)]))
-            .unwrap_or_else(|| words.text(Key::WhenReadyStart).to_owned())
-    };
+    let resting =
+        move || rest.get().map(|s| words.rest_for(s)).unwrap_or_else(|| words.text(Key::WhenReadyStart).to_owned());
     let first = last.is_none();
     let steps = move || words.set_up_steps(driver.set_up.get()).map(|step| view! { <li>{step}</li> });
     let start = move |_| {

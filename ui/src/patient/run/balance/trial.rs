@@ -83,8 +83,8 @@ fn title(view: &GuideView, touchable: bool, words: Words) -> &'static str {
 fn foot(view: &GuideView, touchable: bool, words: Words) -> &'static str {
     words.text(match (view.phase, touchable) {
         (_, false) => Key::HoldAskedAfter,
-        (Phase::CountIn, true) => Key::TouchTakesBack,
-        (_, true) => Key::AnyTouchEnds,
+        (Phase::CountIn, true) => Key::TouchGoesBack,
+        (_, true) => Key::AnyTouchEndsAttempt,
     })
 }
 
