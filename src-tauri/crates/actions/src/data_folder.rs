@@ -180,3 +180,24 @@ impl DataFolder {
         self.home.store().read(|view| setting::get(view, name)).map_err(refuse::store(self.home.dir()))
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_language_is_chosen_by_tag_and_one_stored_without_a_region_is_read() {
+        let dir = tempfile::tempdir().expect("there is room for temporary files");
+        let mut folder = DataFolder::open(dir.path(), true).expect("a new folder");
+        assert_eq!(folder.chosen_locale(), None);
+        let stored = folder.home.store_mut().transaction(|tx| setting::put(tx, LANGUAGE, "es"));
+        stored.expect("it is written");
+        assert_eq!(folder.locale(), Locale::Es);
+        folder.choose_locale(Some("en-US")).expect("there are texts in it");
+        assert_eq!(folder.locale(), Locale::EnUs);
+        assert!(matches!(folder.choose_locale(Some("xx")), Err(Failure::Internal { .. })));
+        assert_eq!(folder.locale(), Locale::EnUs, "nothing has changed");
+        folder.choose_locale(None).expect("the system's can always be followed");
+        assert_eq!(folder.chosen_locale(), None);
+    }
+}
