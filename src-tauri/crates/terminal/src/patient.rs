@@ -115,7 +115,7 @@ fn slots(args: &Args, which: Option<PlanId>, from: NaiveDate, days: u16, place: 
             let (due, closes) = (slot.due.map(instant), slot.closes.map(instant));
             out.say(
                 |words| match (&due, &closes) {
-                    (Some(due), Some(closes)) => format!("{} due {due} opens {due} closes {closes}", slot.slot.item),
+                    (Some(due), Some(closes)) => words.slot_line(&slot.slot.item.to_string(), due, due, closes),
                     _ => format!("{} {} {}", slot.slot.item, day, words.mark(exercises::history::Mark::NoSuchHour)),
                 },
                 || {

@@ -29,7 +29,7 @@ pub fn Line(line: PatientLine) -> impl IntoView {
                 {has_plan.then(|| view! { <span class="go">{words.text(Key::PlanReview)}</span> })}
                 <span class="small soft">{stands(words, &line, today)}</span>
             </button>
-            <button type="button" aria-label=format!("{next}: {}", line.code) on:click=move |_| context.plan(to_plan.clone())>{next}</button>
+            <button type="button" aria-label=words.named_text(next, &line.code) on:click=move |_| context.plan(to_plan.clone())>{next}</button>
         </li>
     }
 }
@@ -46,5 +46,5 @@ fn stands(words: Words, line: &PatientLine, today: Option<NaiveDate>) -> String 
         Some(until) => words.summary_until(&words.date(until)),
         None => words.text(Key::SummaryNone).to_owned(),
     };
-    format!("{visit}; {summary}")
+    words.visit_and_summary(&visit, &summary)
 }

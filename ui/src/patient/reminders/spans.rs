@@ -17,7 +17,7 @@ pub fn Spans(draft: RwSignal<QuietTimesDraft>) -> impl IntoView {
         }
         let rows = spans.into_iter().map(|span| {
             let said = words.quiet_span(span);
-            let label = format!("{}: {said}", words.text(Key::NoReminderHoursRemove));
+            let label = words.named_text(words.text(Key::NoReminderHoursRemove), &said);
             let out = move |_| draft.update(|draft| draft.remove(span));
             view! {
                 <li>

@@ -154,7 +154,11 @@ fn made_list(made: &[One<'_>]) -> String {
     };
     let all: String = made.iter().map(one).collect();
     format!(
-        "/// Every text with values: its id, and for each value whether it is a number.\n#[cfg(test)]\npub(crate) const MADE: &[(&str, &[bool])] = &[\n{all}];\n"
+        "/// Every text with values: its id, and for each value whether it is a number.
+#[cfg(test)]
+pub(crate) const MADE: &[(&str, &[bool])] = &[
+{all}];
+"
     )
 }
 

@@ -9,5 +9,4 @@ date-day-month-short = { $month } { $day }
 time-am = { $hour }:{ $minute } AM
 time-pm = { $hour }:{ $minute } PM
 list-and-last = { $before }, and { $last }
-list-or-last = { $before }, or { $last }
 language-name = English (United States)

@@ -107,7 +107,7 @@ times-bad = These times cannot be read. Write them like 8:00, 13:00, 18:00.
 days-label = Days
 pain-limit = Pain limit
 # Safety: says exactly what happens.
-pain-limit-hint = If pain during the exercise is above this, the exercise stops for that day and you see an alarm here. After two ratings in a row above it, the exercise is paused for safety until a new card.
+pain-limit-hint = The patient is asked to stop if pain rises above this. A rating above it is a reason under “What next”.
 # A box to tick: the patient may take the next step alone.
 may-step = The patient may take the next step alone
 may-step-hint = The same rules apply, with at most one step a week. Otherwise only you change the plan.

@@ -84,10 +84,8 @@ day-at-time = { $day }, { $time }
 
 # Two things.
 list-and-two = { $first } and { $second }
-list-or-two = { $first } or { $second }
 # Three or more: $before is everything up to the last but one, joined by list-comma.
 list-and-last = { $before } and { $last }
-list-or-last = { $before } or { $last }
 list-comma = { $before }, { $next }
 list-semicolon = { $before }; { $next }
 
@@ -130,11 +128,6 @@ name-with-note = { $name } ({ $note })
 two-sentences = { $first } { $second }
 # A file that could not be received: its name, what is wrong, what to do.
 receipt-refused = { $file }: { $fault } { $advice }
-# A saved file. $n: its size, a number.
-file-and-size = { $n ->
-        [one] { $file } ({ $n } byte)
-       *[other] { $file } ({ $n } bytes)
-    }
 
 ## Review
 
@@ -161,9 +154,6 @@ review-visit-stance-line = { $date }, { $surface }, { $eyes }: { $times }.
 review-rating-on-date = { $score } ({ $date })
 # A proposal and its step, joined by one space: Progress to 15 seconds a hold.
 review-advice-and-step = { $advice } { $step }
-# A share in per cent, without a space in English.
-# $n (Number)
-percent = { $n }%
 
 ## Sway figures. A no-break space stands between number and unit.
 

@@ -83,10 +83,8 @@ day-at-time = { $day }, { $time }
 
 # Dos cosas.
 list-and-two = { $first } y { $second }
-list-or-two = { $first } o { $second }
 # Tres o más: $before es todo menos lo último, unido con list-comma.
 list-and-last = { $before } y { $last }
-list-or-last = { $before } o { $last }
 list-comma = { $before }, { $next }
 list-semicolon = { $before }; { $next }
 
@@ -129,11 +127,6 @@ name-with-note = { $name } ({ $note })
 two-sentences = { $first } { $second }
 # Un archivo que no se pudo recibir: su nombre, qué ocurre, qué hacer.
 receipt-refused = { $file }: { $fault } { $advice }
-# Un archivo guardado. $n: su tamaño, un número.
-file-and-size = { $n ->
-        [one] { $file } ({ $n } byte)
-       *[other] { $file } ({ $n } bytes)
-    }
 
 ## Revisión
 
@@ -159,8 +152,6 @@ review-visit-stance-line = { $date }, { $surface }, { $eyes }: { $times }.
 review-rating-on-date = { $score } ({ $date })
 # Una propuesta y su cambio: "Progresar: a 15 segundos por repetición".
 review-advice-and-step = { $advice }: { $step }
-# Porcentaje, con espacio de no separación.
-percent = { $n } %
 
 ## Cifras del balanceo, con espacio de no separación entre número y unidad.
 

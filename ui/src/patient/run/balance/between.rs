@@ -45,7 +45,7 @@ pub fn Between(
     view! {
         <main class="screen run">
             <div class="run-head">
-                <p class="soft">{name}", "{part}</p>
+                <p class="soft">{name.map_or_else(|| part.clone(), |name| words.list_comma(&name, &part))}</p>
                 <h1>{leg}</h1>
                 <p>{words.conditions(&script.run.work)}</p>
             </div>
