@@ -70,7 +70,8 @@ fn passphrase(file: Option<&Path>, words: Words) -> ActionResult<String> {
             let text = String::from_utf8(bytes).map_err(|_| Failure::FileUnreadable { file: path.display().to_string() })?;
             Ok(text.lines().next().unwrap_or_default().to_owned())
         }
-        None => rpassword::prompt_password(format!("{} ", words.text(Key::PassphrasePrompt))).map_err(|_| Failure::PassphraseMissing),
+        None => rpassword::prompt_password(format!("{} ", words.text(Key::PassphrasePrompt)))
+            .map_err(|_| Failure::PassphraseMissing),
     }
 }
 

@@ -29,7 +29,8 @@ pub fn Line(line: PatientLine) -> impl IntoView {
                 {has_plan.then(|| view! { <span class="go">{words.text(Key::PlanReview)}</span> })}
                 <span class="small soft">{stands(words, &line, today)}</span>
             </button>
-            <button type="button" aria-label=words.named_text(next, &line.code) on:click=move |_| context.plan(to_plan.clone())>{next}</button>
+            <button type="button" aria-label=words.named_text(next, &line.code)
+                on:click=move |_| context.plan(to_plan.clone())>{next}</button>
         </li>
     }
 }
