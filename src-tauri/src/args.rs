@@ -50,7 +50,7 @@ impl Args {
 /// A recorded trial, or in a sentence why it is none.
 #[cfg(desktop)]
 fn recorded(path: &str) -> Result<Vec<Sample>, String> {
-    let words = words::Words::new(actions::platform::lang());
+    let words = words::Words::new(actions::platform::locale());
     actions::analysis::trial(std::path::Path::new(path), exercises::sway::Os::Other)
         .map_err(|failure| words.failure(&failure).fault)
 }

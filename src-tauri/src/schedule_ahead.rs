@@ -49,11 +49,11 @@ fn to_come(app: &AppHandle) -> Option<(Vec<UpcomingReminder>, Words)> {
     let looked = app.state::<Session>().with_own_folder(|folder, moment| {
         let all = reminders::upcoming(folder, moment, HOURS)?;
         let upcoming = all.into_iter().filter(|one| one.at.utc_ms > moment.now.utc_ms);
-        Ok((upcoming.collect(), platform::words(folder.lang())))
+        Ok((upcoming.collect(), platform::words(folder.locale())))
     });
     match looked {
         Ok(known) => Some(known),
-        Err(Failure::NoRole | Failure::OtherRole) => Some((Vec::new(), platform::words(platform::lang()))),
+        Err(Failure::NoRole | Failure::OtherRole) => Some((Vec::new(), platform::words(platform::locale()))),
         Err(_) => None,
     }
 }
@@ -71,7 +71,7 @@ fn schedule(app: &AppHandle, upcoming: &[UpcomingReminder], words: Words) -> tau
     }
     for (id, one) in (1..).zip(upcoming) {
         let Ok(date) = OffsetDateTime::from_unix_timestamp(one.at.utc_ms.div_euclid(1000)) else { continue };
-        let (title, body) = words.reminder(one.reminder.takes_s);
+        let (title, body) = words.reminder(one.reminder.due.minute(), one.reminder.takes_s);
         let notification = system.builder().id(id).title(title).body(body).group(words.text(Key::AppName));
         let at = Schedule::At { date, repeating: false, allow_while_idle: true };
         let notification = if one.reminder.light { notification.silent() } else { notification };

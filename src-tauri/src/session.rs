@@ -75,11 +75,22 @@ impl Session {
         Ok(())
     }
 
+    /// Chooses the language of all text, in the person's own folder and in a sample; `None` for the system's.
+    ///
+    /// # Errors
+    /// As [`Session::with`].
+    pub fn choose_locale(&self, tag: Option<&str>) -> Result<(), Failure> {
+        if let Some(open_sample) = self.open_sample().as_mut() {
+            open_sample.folder.choose_locale(tag)?;
+        }
+        self.with_own_folder(|folder, _| folder.choose_locale(tag))
+    }
+
     fn sample(&self) -> Result<OpenSample, Failure> {
-        let (lang, sample_folder) =
-            self.with_own_folder(|folder, _| Ok((folder.lang(), SampleFolder::within(&folder.dir()))))?;
+        let (locale, sample_folder) =
+            self.with_own_folder(|folder, _| Ok((folder.locale(), SampleFolder::within(&folder.dir()))))?;
         sample_folder.remove().map_err(|error| Failure::Internal { detail: error.to_string() })?;
-        let mut folder = sample::open(sample_folder.path(), &self.clock.moment(), lang)?;
+        let mut folder = sample::open(sample_folder.path(), &self.clock.moment(), locale)?;
         folder.at_is_set = self.clock.is_set();
         Ok(OpenSample { folder, _folder: sample_folder })
     }

@@ -84,7 +84,7 @@ fn summary(app: &AppHandle) -> Result<TraySummary, wire::Failure> {
 }
 
 fn build(app: &AppHandle) -> tauri::Result<Tray> {
-    let summary = summary(app).unwrap_or_else(|_| TraySummary::nothing(actions::platform::lang()));
+    let summary = summary(app).unwrap_or_else(|_| TraySummary::nothing(actions::platform::locale()));
     let menu = menu(app, &summary)?;
     let mut tray = TrayIconBuilder::new().menu(&menu).on_menu_event(|app, event| chose(app, event.id().as_ref()));
     if let Some(icon) = app.default_window_icon() {
@@ -106,7 +106,7 @@ fn menu(app: &AppHandle, summary: &TraySummary) -> tauri::Result<Menu<Wry>> {
     menu = menu.text(OPEN, words.text(Key::ReminderOpen));
     menu = match summary.meeting {
         Some(true) => menu.text(MEETING_OVER, words.text(Key::MeetingEnd)),
-        Some(false) => menu.text(MEETING, words.fill(Key::TrayMeeting, &[("n", &(LONGEST / 60))])),
+        Some(false) => menu.text(MEETING, words.tray_meeting(LONGEST / 60)),
         None => menu,
     };
     menu.separator().text(QUIT, words.text(Key::Quit)).build()

@@ -16,18 +16,25 @@ pub fn App() -> impl IntoView {
     focus::keep();
     app.query::<ShowAppState>((), move |state| app.state.set(Some(state)));
     Effect::new(move || {
-        let code = app.words().lang.code();
+        let code = app.words().locale.tag();
         if let Some(page) = document().document_element() {
             // Only a name that no attribute can have is refused.
             let _ = page.set_attribute("lang", code);
         }
     });
     let prescribes = RwSignal::new(false);
+    let words = app.words_shown();
     let side = Memo::new(move |_| app.state.with(|state| state.as_ref().map(|s| s.role)));
     move || match side.get() {
         None => view! { <Refused/> }.into_any(),
-        Some(None) if prescribes.get() => view! { <SetUp back=move || prescribes.set(false)/> }.into_any(),
-        Some(None) => view! { <ChooseSide prescribe=move || prescribes.set(true)/> }.into_any(),
+        Some(None) => {
+            words.track();
+            if prescribes.get() {
+                view! { <SetUp back=move || prescribes.set(false)/> }.into_any()
+            } else {
+                view! { <ChooseSide prescribe=move || prescribes.set(true)/> }.into_any()
+            }
+        }
         Some(Some(Role::Patient)) => view! { <Patient/> }.into_any(),
         Some(Some(Role::Clinic)) => view! { <Clinic/> }.into_any(),
     }

@@ -42,7 +42,7 @@ fn main() -> ExitCode {
             ExitCode::SUCCESS
         }
         Err(failure) => {
-            let refusal = words::Words::new(words::Lang::En).failure(&failure);
+            let refusal = words::Words::new(words::Locale::En).failure(&failure);
             eprintln!("{} {}", refusal.fault, refusal.advice);
             ExitCode::FAILURE
         }

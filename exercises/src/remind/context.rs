@@ -31,6 +31,8 @@ pub struct Reminder {
     pub plan: PlanId,
     /// The slot.
     pub slot: SlotRef,
+    /// When the slot is due.
+    pub due: Stamp,
     /// About how long it takes, in seconds.
     pub takes_s: u32,
     /// When the slot closes: the reminder is of no use from then on.
@@ -76,6 +78,7 @@ impl<'a> ReminderContext<'a> {
             plan,
             slot: slot.slot,
             takes_s: item.dose.total_s(sides),
+            due: slot.due?,
             closes: slot.closes?,
             light: self.heeded((plan, slot.slot), now),
         })
@@ -89,7 +92,7 @@ impl<'a> ReminderContext<'a> {
         found.is_some_and(|one| {
             let (of, Slot { slot, .. }, item) = one;
             let Followed { plan, history, .. } = of.followed;
-            let shown = self.shown.get(&(plan.header.id, slot));
+            let shown = self.shown.get(&(plan.id, slot));
             let put_off = history.put_off.get(&slot).zip(shown).is_some_and(|(until, at)| until.utc_ms > at.utc_ms);
             let paused = alarm::blocking(&history.alarms, item, plan, of.catalogue).is_some();
             let undone = self.undone(&one, shown.copied().unwrap_or(now), now);

@@ -8,7 +8,7 @@ use wire::app;
 
 /// [`wire::app::ShowAppState`].
 #[tauri::command]
-pub async fn app_state(session: State<'_, Session>, _args: Args<app::ShowAppState>) -> CommandResult<app::ShowAppState> {
+pub async fn state(session: State<'_, Session>, _args: Args<app::ShowAppState>) -> CommandResult<app::ShowAppState> {
     session.with(|folder, moment| folder.app_state(moment))
 }
 
@@ -31,6 +31,13 @@ pub async fn choose_role(
 #[tauri::command]
 pub async fn show_sample(session: State<'_, Session>, args: Args<app::ShowSample>) -> CommandResult<app::ShowSample> {
     session.show_sample(args.begin)?;
+    session.with(|folder, moment| folder.app_state(moment))
+}
+
+/// [`wire::app::ChooseLocale`].
+#[tauri::command]
+pub async fn choose_locale(session: State<'_, Session>, args: Args<app::ChooseLocale>) -> CommandResult<app::ChooseLocale> {
+    session.choose_locale(args.tag.as_deref())?;
     session.with(|folder, moment| folder.app_state(moment))
 }
 

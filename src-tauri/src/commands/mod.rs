@@ -17,9 +17,10 @@ type CommandResult<C> = Result<<C as Command>::Reply, wire::Failure>;
 /// Every command, in the order of [`wire::COMMANDS`].
 pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
     tauri::generate_handler![
-        app::app_state,
+        app::state,
         app::choose_role,
         app::show_sample,
+        app::choose_locale,
         app::catalogue,
         patient::read_card,
         patient::take_card,

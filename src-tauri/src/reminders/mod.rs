@@ -63,7 +63,7 @@ fn check(app: &AppHandle) -> Duration {
         let due = due_reminder::due(folder, moment)?;
         let next = due_reminder::next_due_ms(folder, moment)?;
         let wait = next.map(|next| next - moment.now.utc_ms).and_then(|ms| u64::try_from(ms).ok());
-        Ok((due, wait, still_applies, actions::platform::words(folder.lang())))
+        Ok((due, wait, still_applies, actions::platform::words(folder.locale())))
     });
     tray::refresh(app);
     window::refresh(app);

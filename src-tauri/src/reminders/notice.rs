@@ -60,15 +60,16 @@ impl Notice {
             return;
         }
         let (title, body) = words.reminder(reminder.takes_s);
+        let (title, body) = words.reminder(reminder.due.minute(), reminder.takes_s);
         let mut notification = Notification::new();
         notification
             .appname(words.text(Key::AppName))
-            .summary(title)
-            .body(&body)
+            .summary(&title)
+            .body(body)
             .action("default", words.text(Key::ReminderOpen))
             .action(OPEN, words.text(Key::ReminderOpen))
             .action(LATER, words.text(Key::ReminderLater))
-            .action(SKIP, words.text(Key::ReminderLeaveOut))
+            .action(SKIP, words.text(Key::ReminderSkip))
             .timeout(Timeout::Milliseconds(reminder.open_ms));
         #[cfg(all(unix, not(target_os = "macos")))]
         loudness(&mut notification, reminder.light);

@@ -140,12 +140,12 @@ impl Story<'_> {
     /// As much of the plan as the patient's pages show: what is prescribed, for what, and what balance at home asks for.
     fn compose(&self, window: &Window) {
         for name in [HOLD, BALANCE] {
-            window.press(&words().fill(Key::CatalogueAdd, &[("name", &name)]));
+            window.press(&words().catalogue_add(&name));
         }
         // The first one on the page is the hold's.
-        window.set(say(Key::Rung), "chair");
+        window.set(say(Key::Level), "chair");
         window.choose(say(Key::SideLabel), say(Key::Left));
-        window.choose(say(Key::AgeBand), &words().fill(Key::AgeBetween, &[("from", &40), ("to", &49)]));
+        window.choose(say(Key::AgeBand), &words().age_between(40, 49));
         self.fit_for_balance(window, "16.5");
         window.press_part(say(Key::Complaints));
         window.press(say(Key::ComplaintAdd));
@@ -168,9 +168,9 @@ impl Story<'_> {
     /// A new phone reads the card.
     fn card_taken(&self, desktop: &Desktop, card: &Path) {
         let window = self.begin(desktop.open("new").at(&self.first), self.phone);
-        window.press(say(Key::SidePatient));
+        window.press(say(Key::RolePatient));
         window.choose_file(say(Key::CardFile), card);
-        window.see(say(Key::TakeThisPlan));
+        window.see(say(Key::StartPlan));
         (self.at_part)(&window, Part::CardTaken);
     }
 
@@ -185,10 +185,10 @@ impl Story<'_> {
         window.see(say(Key::DoneWhen));
         (self.at_part)(&window, Part::Record);
         window.press(say(Key::ForTheVisit));
-        window.see(say(Key::HandedOver));
+        window.see(say(Key::SharedTitle));
         (self.at_part)(&window, Part::Summary);
-        window.press(say(Key::SaveSealed));
-        window.see(say(Key::SealedWhat));
+        window.press(say(Key::SaveEncrypted));
+        window.see(say(Key::SavedWhat));
         file_named(&desktop.path(""), "summary", "")
     }
 
@@ -200,7 +200,7 @@ impl Story<'_> {
         window.see(say(Key::DoOneNow));
         (self.at_part)(&window, Part::Now);
         self.begin_one(&window, HOLD);
-        window.see(&words().fill(Key::HoldOf, &[("n", &1), ("of", &3)]));
+        window.see(&words().hold_of(1, 3));
         (self.at_part)(&window, Part::GuidedHold);
         self.stop(&window);
         self.begin_one(&window, BALANCE);
@@ -216,7 +216,7 @@ impl Story<'_> {
         window.press(say(Key::DoOneNow));
         window.press_part(name);
         // The cautions come before the first run of an exercise alone.
-        let (cautions, begun) = (say(Key::ReadBegin), [say(Key::Stop), say(Key::StartCount)]);
+        let (cautions, begun) = (say(Key::ReadStart), [say(Key::Stop), say(Key::StartCount)]);
         let asked = wait::until(|| {
             let asked = window.can_press(cautions);
             (asked || begun.iter().any(|words| window.can_press(words))).then_some(asked)
@@ -229,7 +229,7 @@ impl Story<'_> {
     fn stop(&self, window: &Window) {
         window.press(say(Key::Stop));
         window.see(say(Key::StoppedHere));
-        window.press(say(Key::Continue));
+        window.press(say(Key::ContinueOn));
         back_to_now(window);
     }
 
@@ -268,7 +268,7 @@ impl Story<'_> {
     fn unlock(&self, window: &Window) {
         let passphrase = std::fs::read_to_string(self.homes.join("passphrase.txt")).expect("the demo has a passphrase");
         window.type_into(say(Key::Passphrase), passphrase.trim());
-        window.press(say(Key::ClinicOpen));
+        window.press(say(Key::ClinicUnlock));
         window.see(say(Key::ReceiveSummaries));
     }
 
@@ -300,7 +300,7 @@ pub(crate) fn back_to_now(window: &Window) {
 }
 
 fn words() -> Words {
-    Words::new(words::Lang::En)
+    Words::new(words::Locale::En)
 }
 
 fn say(key: Key) -> &'static str {

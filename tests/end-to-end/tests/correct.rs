@@ -45,9 +45,9 @@ fn mistakes_are_put_right_and_nothing_is_erased() {
         "Now: Upper back: not",
     );
     put_right(&window, "left out, no time", "Felt fine, no need", "Now: felt fine, no need.");
-    put_right(&window, "off: travelling", "A mistake: take it out", "Taken out.");
+    put_right(&window, ": travelling", "Delete: it was a mistake", "Deleted.");
     put_right(&window, "11:10", "I did not do this", "Not done.");
-    put_right(&window, "Something was wrong during", "Note that it was a mistake", "What it stopped stays stopped.");
+    put_right(&window, "Something was wrong during", "Note that it was a mistake", "Anything paused stays paused.");
     window.screenshot("mistakes-put-right");
     window.close();
 
@@ -76,12 +76,12 @@ fn a_correction_is_taken_back_by_another() {
     let desktop = Desktop::new();
     desktop.with_four_weeks();
     let window = open(&desktop);
-    put_right(&window, "Pain, upper back: 9 of 10", "A mistake: take it out", "Taken out.");
+    put_right(&window, "Pain, upper back: 9 of 10", "Delete: it was a mistake", "Deleted.");
     window.press_part("Pain, upper back: 9 of 10");
-    window.see("Back to what I said first");
-    assert!(!window.can_press("A mistake: take it out"), "it is out");
-    window.press("Back to what I said first");
-    window.see_no_more("Taken out.");
+    window.see("Back to what I entered first");
+    assert!(!window.can_press("Delete: it was a mistake"), "it is out");
+    window.press("Back to what I entered first");
+    window.see_no_more("Deleted.");
     // The score that was said first is no correction at all.
     put_right(&window, "Pain, upper back: 9 of 10", "3", "Now: 3 of 10.");
     window.press_part("Pain, upper back: 9 of 10");
@@ -97,7 +97,7 @@ fn days_off_are_moved_but_not_to_an_end_before_their_beginning() {
     let desktop = Desktop::new();
     desktop.with_four_weeks();
     let window = open(&desktop);
-    window.press_part("off: travelling");
+    window.press_part(": travelling");
     window.choose("To", "28 Mar");
     window.wait_for(
         "return [...document.querySelectorAll('button')].some((it) => it.innerText === 'Save these days' && it.disabled)",
@@ -105,7 +105,7 @@ fn days_off_are_moved_but_not_to_an_end_before_their_beginning() {
     window.choose("To", "2 Apr");
     window.choose("Why?", "On holiday");
     window.press("Save these days");
-    window.see("Now: 29 March to 2 April off: on holiday.");
+    window.see("Now: Days off from 29 March to 2 April: on holiday.");
     window.press("Show earlier days");
     window.see("Monday, 1 March");
     window.see_no_more("Show earlier days");

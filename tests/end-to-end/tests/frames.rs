@@ -14,7 +14,7 @@ fn patient(desktop: &Desktop) -> Window {
 fn show(window: &Window) {
     window.press("Record");
     window.press("For the visit");
-    window.see("What is handed over");
+    window.see("What you share");
     window.press("Show it as codes");
 }
 
@@ -93,14 +93,14 @@ fn the_clinic_receives_pictures_of_the_screen_in_any_order() {
 fn the_clinic_takes(desktop: &Desktop, pictures: &[PathBuf]) {
     let clinic = desktop.open("clinic").at("2027-03-29T08:30:00+02:00").zone(ZONE).size(1280, 800).start();
     clinic.type_into("Passphrase", "plumb line and lantern");
-    clinic.press("Open");
+    clinic.press("Unlock");
     // All but one: it says so, and nothing is kept half.
     clinic.choose_files("Choose files", &pictures[1..]);
     clinic.see("codes of this summary");
     clinic.choose_files("Choose files", pictures);
     clinic.see("28 new days");
     clinic.press_part("K17");
-    clinic.see("Done, and when in the day");
+    clinic.see("Adherence, by time of day");
     clinic.see("Stairs are easier");
     clinic.see("nearly fell");
 }
@@ -141,7 +141,7 @@ fn one_code_alone_has_nothing_to_turn_to() {
     show(&window);
     window.see("The summary as a code");
     window.see("The clinic photographs this code.");
-    for words in ["Next code", "Code before", "Stay on this code", "Show them in turn"] {
+    for words in ["Next code", "Previous code", "Stay on this code", "Show them in turn"] {
         assert!(!window.can_press(words), "{words}");
     }
     window.fits();

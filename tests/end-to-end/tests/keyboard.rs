@@ -75,9 +75,9 @@ fn from_the_first_start_to_the_visit() {
     desktop.prescribe(PLAN, TAKEN);
     let card = std::fs::read_to_string(desktop.path("card/card.txt")).expect("the card's text");
     let (window, _turn) = open(&desktop, "new", "2027-03-01T08:55:00+01:00");
-    window.see("What will you do here?");
+    window.see("How will you use Carryover?");
     window.no_trap();
-    press(&window, "I do exercises", "Enter", "Take your plan card");
+    press(&window, "I do exercises", "Enter", "Add your plan card");
     take(&window, card.trim());
     hold(&window);
     visit(&window);
@@ -88,16 +88,16 @@ fn take(window: &Window, card: &str) {
     window.no_trap();
     window.tab_to("Card text");
     window.type_here(card);
-    press(window, "Read the card", "Space", "Take this plan");
+    press(window, "Open card", "Space", "Start this plan");
     window.no_trap();
-    press(window, "Take this plan", "Enter", "In 10 minutes");
+    press(window, "Start this plan", "Enter", "Remind me in 10 minutes");
 }
 
 fn hold(window: &Window) {
     window.no_trap();
-    press(window, "Begin", "Enter", "Before you begin");
+    press(window, "Start", "Enter", "Before you start");
     window.tab_to("Not now");
-    window.tab_back_to("I have read this. Begin");
+    window.tab_back_to("I have read this. Start");
     window.key("Space");
     window.see("Hold 1 of 1");
     window.focus_is_kept();
@@ -106,21 +106,21 @@ fn hold(window: &Window) {
     press(window, "Something is wrong", "Enter", "What is wrong?");
     window.no_trap();
     press(window, "Nothing is wrong, go back", "Enter", "Paused");
-    press(window, "Go on", "Space", "Hold 1 of 1");
-    window.see("1 of 1 hold held to the end.");
+    press(window, "Resume", "Space", "Hold 1 of 1");
+    window.see("1 of 1 hold completed.");
     window.focus_is_kept();
     press(window, "Continue", "Enter", "Pain now: upper back");
     window.no_trap();
-    press(window, "7", "Enter", "done in full");
+    press(window, "7", "Enter", "done");
 }
 
 fn visit(window: &Window) {
     press(window, "Record", "Enter", "For the visit");
     window.no_trap();
-    press(window, "For the visit", "Enter", "What is handed over");
+    press(window, "For the visit", "Enter", "What you share");
     window.no_trap();
     press(window, "Show it as codes", "Space", "The summary as a code");
-    press(window, "Back", "Enter", "What is handed over");
+    press(window, "Back", "Enter", "What you share");
     press(window, "Back", "Enter", "Was something entered by mistake?");
 }
 
@@ -129,7 +129,7 @@ fn correct(window: &Window) {
     window.no_trap();
     window.tab_back_to(&entry(window, SAID));
     window.key("Enter");
-    window.see("A mistake: take it out");
+    window.see("Delete: it was a mistake");
     press(window, "2", "Space", "Now: 2 of 10.");
     assert!(window.focus().words.contains("Now: 2 of 10."), "the entry has the focus again: {:?}", window.focus());
     press(window, "Back", "Enter", "For the visit");
@@ -149,7 +149,7 @@ fn codes_are_turned_with_the_arrows() {
     desktop.with_four_weeks();
     let (window, _turn) = open(&desktop, "patient", FOUR_WEEKS_ON);
     press(&window, "Record", "Enter", "For the visit");
-    press(&window, "For the visit", "Enter", "What is handed over");
+    press(&window, "For the visit", "Enter", "What you share");
     press(&window, "Show it as codes", "Enter", "Code 1 of");
     press(&window, "Stay on this code", "Space", "Show them in turn");
     let at = |number: u32| window.see(&format!("Code {number} of"));
@@ -162,7 +162,7 @@ fn codes_are_turned_with_the_arrows() {
     at(2);
     window.focus_is_kept();
     window.no_trap();
-    press(&window, "Back", "Space", "What is handed over");
+    press(&window, "Back", "Space", "What you share");
 }
 
 #[test]
@@ -170,18 +170,18 @@ fn a_balance_trial_is_begun_and_ended_with_a_key() {
     let desktop = Desktop::new();
     desktop.prescribe(BALANCE, TAKEN);
     let (window, _turn) = open(&desktop, "patient", "2027-03-01T09:00:30+01:00");
-    press(&window, "Begin", "Enter", "Before you begin");
-    press(&window, "I have read this. Begin", "Enter", "Start the count");
+    press(&window, "Start", "Enter", "Before you start");
+    press(&window, "I have read this. Start", "Enter", "Start countdown");
     window.no_trap();
-    press(&window, "Start the count", "Enter", "Touch anywhere when your foot comes down");
+    press(&window, "Start countdown", "Enter", "Touch anywhere when your foot comes down");
     window.wait_for("return [...document.querySelectorAll('[role=timer]')].some((timer) => Number(timer.textContent.match(/\\d+/)) >= 2)");
     window.key("Space");
-    window.see("Last trial");
+    window.see("Last attempt");
     window.focus_is_kept();
-    press(&window, "Start the count", "Space", "Touch anywhere when your foot comes down");
+    press(&window, "Start countdown", "Space", "Touch anywhere when your foot comes down");
     window.wait_for("return [...document.querySelectorAll('[role=timer]')].some((timer) => Number(timer.textContent.match(/\\d+/)) >= 2)");
     window.key("Enter");
-    window.see("2 of 2 trials.");
+    window.see("2 of 2 attempts.");
     window.focus_is_kept();
     press(&window, "Continue", "Enter", "Do one now");
 }
@@ -191,7 +191,7 @@ fn the_focus_stays_while_the_page_keeps_up_with_the_time() {
     let desktop = Desktop::new();
     desktop.prescribe(PLAN, TAKEN);
     let (window, _turn) = open(&desktop, "patient", "2027-03-01T08:55:40+01:00");
-    window.see("Begin");
+    window.see("Start");
     window.tab_to("How to do it");
     window.see("Monday, 08:56");
     window.focus_is_kept();

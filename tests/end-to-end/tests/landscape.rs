@@ -85,8 +85,8 @@ fn open(desktop: &Desktop, at: &str) -> Window {
     let trials = ["b_touchdowns_web60", "c_coarse_gap_landscape", "a_stable_native100"].map(recorded_trial);
     let (width, height) = SIZES[0];
     let window = desktop.open("patient").at(at).zone(ZONE).motion(&trials).size(width, height).start();
-    window.press("Begin");
-    window.press("I have read this. Begin");
+    window.press("Start");
+    window.press("I have read this. Start");
     window
 }
 
@@ -99,10 +99,10 @@ fn a_hold_on_its_side() {
     window.see("Hold 1 of 2");
     look(&window, "hold", &USUAL);
     window.see("Next: hold 2 of 2");
-    look(&window, "hold-rest", &["30 seconds more", "Go on now", "Something is wrong"]);
+    look(&window, "hold-rest", &["30 more seconds", "Continue now", "Something is wrong"]);
     window.press("Pause");
     window.see("Paused");
-    look(&window, "hold-paused", &["Go on", "Stop", "Something is wrong"]);
+    look(&window, "hold-paused", &["Resume", "Stop", "Something is wrong"]);
     window.press("Stop");
     window.see("Stopped here");
     look(&window, "hold-end", &["Continue"]);
@@ -115,7 +115,7 @@ fn repetitions_on_their_side() {
     window.see("Set 1 of 2");
     look(&window, "reps", &USUAL);
     window.see("Next: set 2 of 2");
-    look(&window, "reps-rest", &["30 seconds more", "Go on now", "Something is wrong"]);
+    look(&window, "reps-rest", &["30 more seconds", "Continue now", "Something is wrong"]);
     window.press("Stop");
     window.see("Stopped here");
     look(&window, "reps-end", &["Continue"]);
@@ -126,20 +126,20 @@ fn balance_on_its_side_wherever_the_phone_is() {
     for (place, name, said) in [
         ("On the support", "support", "Touch anywhere when your foot comes down"),
         ("At the breastbone", "breastbone", "Touch anywhere when your foot comes down"),
-        ("In a waist pocket", "pocket", "Stand until the sound"),
+        ("In a pocket at the waist", "pocket", "Stand until the sound"),
     ] {
         let desktop = Desktop::new();
         let window = open(&desktop, "2027-03-01T11:00:30+01:00");
         window.press(place);
-        look(&window, &format!("balance-{name}"), &["Start the count", "Stop", "Something is wrong"]);
-        window.press("Start the count");
+        look(&window, &format!("balance-{name}"), &["Start countdown", "Stop", "Something is wrong"]);
+        window.press("Start countdown");
         look(&window, &format!("balance-{name}-count"), &[]);
         window.see(said);
         look(&window, &format!("balance-{name}-trial"), &[]);
         if name == "support" {
             window.touch_anywhere();
-            window.see("Last trial");
-            look(&window, "balance-between", &["Start the count", "Stop", "Something is wrong"]);
+            window.see("Last attempt");
+            look(&window, "balance-between", &["Start countdown", "Stop", "Something is wrong"]);
         } else if name == "breastbone" {
             // A key ends it like a touch; what the sensor found is asked about or not.
             window.key("Space");
@@ -151,14 +151,14 @@ fn balance_on_its_side_wherever_the_phone_is() {
             window.see("Did your foot");
             look(&window, &format!("balance-{name}-asked"), &["Yes", "No", "Not sure", "Something is wrong"]);
             window.press("No");
-            window.see("Did it touch at another moment, or did you take hold?");
+            window.see("Did it touch at another moment, or did you hold on?");
             look(&window, &format!("balance-{name}-asked-again"), &["Yes", "No", "Not sure", "Something is wrong"]);
             window.press("Yes");
             window.see("After about how many seconds?");
             look(&window, &format!("balance-{name}-asked-when"), &["Continue", "Back", "Something is wrong"]);
             window.press("Back");
             window.press("No");
-            window.see("Start the count");
+            window.see("Start countdown");
         }
         window.press("Stop");
         window.see("Stopped here");

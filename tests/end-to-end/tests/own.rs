@@ -6,9 +6,9 @@ use end_to_end::{Desktop, Window, carryover};
 use exercises::remind::{MEETINGS, Span};
 use std::path::{Path, PathBuf};
 use std::time::Duration;
-use words::{Key, Lang, Words};
+use words::{Key, Locale, Words};
 
-const EN: Words = Words::new(Lang::En);
+const EN: Words = Words::new(Locale::En);
 const ZONE: &str = "Europe/Vienna";
 const NOON: Span = Span { from: 12 * 60, to: 13 * 60 };
 
@@ -24,7 +24,7 @@ fn open(desktop: &Desktop, time: &str) -> Window {
 fn to_reminders(window: &Window, words: Words) {
     window.press(words.text(Key::PlacePlan));
     window.press(words.text(Key::RemindersTitle));
-    window.see(words.text(Key::QuietTitle));
+    window.see(words.text(Key::NoReminderHoursTitle));
 }
 
 fn to_mine(window: &Window, words: Words) {
@@ -49,22 +49,22 @@ fn a_meeting_keeps_reminders_away_until_it_is_over() {
     prepare(&desktop);
     let window = open(&desktop, "08:50:00");
     to_reminders(&window, EN);
-    window.see("Next reminder: Monday, 1 March, 09:00.");
+    window.see("Next reminder: Monday 1 March, 09:00.");
     window.press("30 minutes");
     window.see("In a meeting until 09:2");
-    window.see("Next reminder: Monday, 1 March, 09:2");
+    window.see("Next reminder: Monday 1 March, 09:2");
     window.close();
 
     let window = open(&desktop, "08:59:50");
     window.see("In a meeting until 09:2");
     window.see("Monday, 09:00");
-    window.see("Begin");
+    window.see("Start");
     // Another minute: the loop has looked many times since the slot opened.
     becomes("09:01", || window.sees("Monday, 09:01"));
     assert_eq!(desktop.notifications(), 0, "silence");
-    window.press("It is over");
+    window.press("End meeting");
     window.see_no_more("In a meeting");
-    desktop.notified("Time for a short break");
+    desktop.notified("09:00: about");
     assert_eq!(desktop.notifications(), 1);
 }
 
@@ -73,7 +73,7 @@ fn a_notification_goes_when_its_slot_is_done_in_the_window() {
     let desktop = Desktop::new();
     prepare(&desktop);
     let window = open(&desktop, "09:10:00");
-    desktop.notified("Time for a short break");
+    desktop.notified("09:00: about");
     window.press("I already did it");
     window.see("Nothing to do now");
     desktop.no_notification();
@@ -189,14 +189,14 @@ fn the_tray_says_how_the_day_stands_and_silences_reminders() {
     let desktop = Desktop::new();
     prepare(&desktop);
     let window = open(&desktop, "09:30:00");
-    let day = ["0 of 9 done.", "Due now, until 10:00."];
+    let day = ["0 of 9 sessions done.", "Due now, until 10:00."];
     desktop.tray_says(&[&day[..], &["Open", "In a meeting for 2 hours", "Quit"]].concat());
     desktop.choose_in_tray("In a meeting for 2 hours");
     window.see("In a meeting until 11:30.");
-    desktop.tray_says(&[&day[..], &["In a meeting until 11:30.", "Open", "It is over", "Quit"]].concat());
-    window.press("It is over");
+    desktop.tray_says(&[&day[..], &["In a meeting until 11:30.", "Open", "End meeting", "Quit"]].concat());
+    window.press("End meeting");
     window.press("I already did it");
-    desktop.tray_says(&["1 of 9 done.", "Next at 10:00.", "Open", "In a meeting for 2 hours", "Quit"]);
+    desktop.tray_says(&["1 of 9 sessions done.", "Next at 10:00.", "Open", "In a meeting for 2 hours", "Quit"]);
     window.press(EN.text(Key::PlaceRecord));
     desktop.choose_in_tray("Quit");
     let lock = window.home().join("lock");
@@ -230,7 +230,7 @@ fn quiet_times_are_kept_and_the_window_says_until_when() {
     window.press("Reminders");
     window.see(&EN.quiet_span(NOON));
     assert!(!window.sees("22:00 to 07:00"), "{}", window.text());
-    window.see("Next reminder: Monday, 1 March, 13:00.");
+    window.see("Next reminder: Monday 1 March, 13:00.");
 }
 
 #[test]
@@ -281,7 +281,7 @@ fn everything_is_saved_and_then_erased_and_the_window_begins_anew() {
     window.press("Back");
 
     to_mine(&window, EN);
-    window.press("Save all of it");
+    window.press("Export my data");
     let folder = desktop.path("carryover-2027-03-01");
     window.see(&format!("Saved in {}.", folder.display()));
     saved_whole(&folder);
@@ -300,11 +300,11 @@ fn everything_is_saved_and_then_erased_and_the_window_begins_anew() {
     becomes("no more at login", || started_at_login(&desktop).is_empty());
     saved_whole(&folder);
     window.press("I do exercises");
-    window.see("Take your plan card");
+    window.see("Add your plan card");
     window.close();
 
     let window = open(&desktop, "10:40:00");
-    window.see("Take your plan card");
+    window.see("Add your plan card");
 }
 
 /// The folder holds all of it: the log as JSON, tables, the plan.
@@ -319,11 +319,11 @@ fn saved_whole(folder: &Path) {
 /// Each page in each language, on narrow, low and wide pages, light and dark: nothing is cut off or too small to press.
 #[test]
 fn every_page_fits_and_is_kept_as_a_picture() {
-    for (name, (width, height), dark, lang) in [
-        ("phone", (390, 844), false, Lang::En),
-        ("small-dark-es", (360, 640), true, Lang::Es),
-        ("desk-es", (1280, 800), false, Lang::Es),
-        ("desk-dark", (1280, 800), true, Lang::En),
+    for (name, (width, height), dark, locale) in [
+        ("phone", (390, 844), false, Locale::En),
+        ("small-dark-es", (360, 640), true, Locale::EsEs),
+        ("desk-es", (1280, 800), false, Locale::EsEs),
+        ("desk-dark", (1280, 800), true, Locale::En),
     ] {
         let desktop = Desktop::new();
         prepare(&desktop);
@@ -332,8 +332,8 @@ fn every_page_fits_and_is_kept_as_a_picture() {
         carryover(&[&["--home", &home, "--at", "2027-03-01T11:25:00+01:00"], &quiet[..]].concat());
         let mut opening = desktop.open("patient").at("2027-03-01T11:31:00+01:00").zone(ZONE).size(width, height);
         opening = if dark { opening.dark() } else { opening };
-        opening = opening.with("LC_ALL", if lang == Lang::Es { "es_ES.UTF-8" } else { "C.UTF-8" });
-        look_around(&opening.start(), Words::new(lang), name);
+        opening = opening.with("LC_ALL", if locale == Locale::EsEs { "es_ES.UTF-8" } else { "C.UTF-8" });
+        look_around(&opening.start(), Words::new(locale), name);
     }
 }
 
@@ -354,7 +354,7 @@ fn look_around(window: &Window, words: Words, name: &str) {
     window.press(words.text(Key::MeetingEnd));
     window.see(&words.for_minutes(MEETINGS[0]));
     window.choose(words.text(Key::From), "12:30");
-    window.press(words.text(Key::QuietAdd));
+    window.press(words.text(Key::NoReminderHoursAdd));
     keep("reminders");
     window.ask("document.querySelector('main').scrollTo(0, 430)", &[]);
     keep("reminders-middle");

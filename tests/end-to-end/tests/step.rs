@@ -9,11 +9,11 @@ fn a_step_is_offered_and_taken() {
     desktop.with_a_step_ahead();
 
     let window = desktop.open("patient").at(STEP_DUE).zone(ZONE).start();
-    window.see("On to 15 seconds a hold?");
+    window.see("Go up to 15 seconds per hold?");
     window.see("3 holds of 10 seconds");
     window.fits();
     window.screenshot("step-offered");
-    window.press("Begin with this step");
+    window.press("Start with this step");
     window.see("Hold 1 of 3");
     window.press("Stop");
     window.press("Continue");

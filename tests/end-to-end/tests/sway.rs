@@ -10,8 +10,8 @@ use rusqlite::Connection;
 use serde_json::Value;
 
 fn begin(window: &Window, place: &str) {
-    window.press("Begin");
-    window.press("I have read this. Begin");
+    window.press("Start");
+    window.press("I have read this. Start");
     window.press(place);
 }
 
@@ -59,22 +59,22 @@ fn held_to_the_breastbone_a_touch_ends_the_trial_and_the_sensor_proposes() {
     let files = [trial("b_touchdowns_web60"), trial("a_stable_native100")];
     let window = desktop.open("patient").at("2027-03-01T09:00:30+01:00").zone("Europe/Vienna").motion(&files).start();
     begin(&window, "At the breastbone");
-    window.see("screen away from you");
+    window.see("screen facing away from you");
     window.screenshot("sway-breastbone-set-up");
-    window.press("Start the count");
+    window.press("Start countdown");
     window.see("Touch anywhere when your foot comes down");
     // The foot came down at 14.28 s; the announcement waits for its evidence, then the person touches.
-    window.see("It seems that your foot touched");
+    window.see("Your foot seems to have touched");
     window.screenshot("sway-breastbone-announced");
     window.touch_anywhere();
     // A touch more than 1.5 s after the foot belongs to no event: then the proposal is asked about.
-    window.wait_for("return /trial 2 of 2|after about 14.3 seconds/i.test(document.body.innerText)");
+    window.wait_for("return /attempt 2 of 2|after about 14.3 s/i.test(document.body.innerText)");
     if window.sees("Did your foot touch") {
         window.screenshot("sway-breastbone-asked");
         window.press("Yes");
     }
-    window.press("Start the count");
-    window.see("2 of 2 trials.");
+    window.press("Start countdown");
+    window.see("2 of 2 attempts.");
     window.press("What the sensor measured");
     window.see("Side to side 13.9 cm/s²");
     window.screenshot("sway-breastbone-results");
@@ -112,18 +112,18 @@ fn in_the_pocket_the_sensor_ends_the_trial_and_it_is_always_asked() {
     desktop.prescribe(PLAN, AT);
     let files = [trial("c_coarse_gap_landscape"), trial("b_touchdowns_web60")];
     let window = desktop.open("patient").at("2027-03-01T09:00:30+01:00").zone("Europe/Vienna").motion(&files).start();
-    begin(&window, "In a waist pocket");
+    begin(&window, "In a pocket at the waist");
     window.screenshot("sway-pocket-set-up");
-    window.press("Start the count");
+    window.press("Start countdown");
     window.see("Stand until the sound");
     // The cloth of a pocket touches the screen all the time.
     window.touch_anywhere();
     window.screenshot("sway-pocket-trial");
-    window.see("Did your foot touch the floor, or did you take hold?");
+    window.see("Did your foot touch the floor, or did you hold on?");
     window.screenshot("sway-pocket-asked");
     window.press("No");
-    window.press("Start the count");
-    window.see("Did your foot touch the floor after about 14.3 seconds?");
+    window.press("Start countdown");
+    window.see("Did your foot touch the floor after about 14.3 s?");
     window.press("Not sure");
     window.see("To be confirmed");
     window.screenshot("sway-pocket-results");

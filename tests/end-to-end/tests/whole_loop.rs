@@ -6,7 +6,7 @@ use exercises::plan::Risk;
 use serde_json::Value;
 use std::path::{Path, PathBuf};
 use std::process::Command;
-use words::{Lang, Words};
+use words::{Locale, Words};
 
 const ZONE: &str = "Europe/Vienna";
 const PASSPHRASE: &str = "plumb line and lantern";
@@ -44,7 +44,7 @@ fn prescribe_do_hand_over_review_and_prescribe_again() {
     clinic.choose_file("Choose files", &summary);
     clinic.see("1 new day");
     clinic.press_part("K17");
-    clinic.see("Done, and when in the day");
+    clinic.see("Adherence, by time of day");
     clinic.screenshot("loop-review");
     clinic.press("Next plan");
     prescribe_again(&clinic);
@@ -54,10 +54,10 @@ fn prescribe_do_hand_over_review_and_prescribe_again() {
 
     let patient = desktop.open("patient").at("2027-03-01T18:20:00+01:00").zone(ZONE).start();
     patient.press("Plan");
-    patient.press("Take a new card");
+    patient.press("Add a new card");
     take(&patient, &second);
     patient.press("Plan");
-    patient.see("Revision 2.");
+    patient.see("Version 2.");
     patient.press("Record");
     patient.see("Sit tall, chin back");
     patient.see("1 of");
@@ -70,12 +70,12 @@ fn start_the_clinic(clinic: &Window) {
     clinic.type_into("Passphrase", PASSPHRASE);
     clinic.type_into("Passphrase again", PASSPHRASE);
     clinic.press("Set up the clinic");
-    clinic.see("No patient yet");
+    clinic.see("No patients yet");
 }
 
 fn unlock(clinic: &Window) {
     clinic.type_into("Passphrase", PASSPHRASE);
-    clinic.press("Open");
+    clinic.press("Unlock");
     clinic.see("Receive summaries");
 }
 
@@ -95,7 +95,7 @@ fn compose(clinic: &Window) {
     press_times(clinic, "Seconds each: less", 1);
     press_times(clinic, "Sets: less", 1);
     press_times(clinic, "Repetitions: less", 8);
-    press_times(clinic, "Trials: less", 2);
+    press_times(clinic, "Attempts: less", 2);
     clinic.choose("Side", "left");
     the_gate(clinic, "12.4");
     clinic.press_part("Complaints");
@@ -106,8 +106,8 @@ fn compose(clinic: &Window) {
 
 /// What balance at home asks for: the age, the ticked list, and today's seconds.
 fn the_gate(clinic: &Window, seconds: &str) {
-    clinic.choose("Age", "40 to 49");
-    let words = Words::new(Lang::En);
+    clinic.choose("Age group", "40 to 49");
+    let words = Words::new(Locale::En);
     for risk in Risk::ALL.into_iter().filter(|risk| *risk != Risk::SevereVisualLoss) {
         clinic.press(words.risk(risk));
     }
@@ -119,7 +119,7 @@ fn press_times(window: &Window, words: &str, times: usize) {
 }
 
 fn issue(clinic: &Window, desktop: &Desktop, folder: &str) -> PathBuf {
-    clinic.see("Nothing stands against it.");
+    clinic.see("Ready to issue.");
     clinic.press("Issue plan card");
     clinic.see("Plan card for K17");
     let folder = desktop.path(folder);
@@ -140,36 +140,36 @@ fn take(patient: &Window, folder: &Path) {
     patient.choose_file("Card picture or file", &folder.join("card.png"));
     patient.see("Ropewalk Practice");
     patient.see("1 hold of 5 seconds");
-    patient.press("Take this plan");
+    patient.press("Start this plan");
     patient.see("After the visit");
 }
 
 /// The reminder really arrives at the notification service, and its action opens the slot's page.
 fn be_reminded(desktop: &Desktop, patient: &Window) {
-    let note = desktop.notified("Time for a short break");
+    let note = desktop.notified("Open Carryover when you are ready.");
     for medical in ["chin", "back", "pain", "exercise"] {
         assert!(!note.contains(medical), "a bystander reads {note:?}");
     }
     patient.press("Record");
     desktop.click_notification();
-    patient.see("Begin");
+    patient.see("Start");
     patient.screenshot("loop-due");
 }
 
 fn hold(patient: &Window) {
-    patient.press("Begin");
-    patient.press("I have read this. Begin");
+    patient.press("Start");
+    patient.press("I have read this. Start");
     patient.see("Hold 1 of 1");
     patient.screenshot("loop-hold");
-    patient.see("1 of 1 hold held to the end.");
+    patient.see("1 of 1 hold completed.");
     patient.press("Continue");
-    patient.see("done in full");
+    patient.see("done");
 }
 
 fn repeat(patient: &Window) {
     patient.press("Do one now");
     patient.press_part("Heel raise");
-    patient.press("I have read this. Begin");
+    patient.press("I have read this. Start");
     patient.see("Set 1 of 1");
     patient.screenshot("loop-repetitions");
     patient.see("2 of 2 repetitions.");
@@ -181,15 +181,15 @@ fn repeat(patient: &Window) {
 fn balance(patient: &Window) {
     patient.press("Do one now");
     patient.press_part("Stand on one leg");
-    patient.press("I have read this. Begin");
-    patient.see("A worktop or a sturdy chair stands within reach");
+    patient.press("I have read this. Start");
+    patient.see("A worktop or a sturdy chair is within reach");
     patient.screenshot("loop-set-up");
-    patient.press("Start the count");
+    patient.press("Start countdown");
     patient.see("Touch anywhere when your foot comes down");
     patient.wait_for("return [...document.querySelectorAll('[role=timer]')].some((timer) => Number(timer.textContent.match(/\\d+/)) >= 2)");
     patient.screenshot("loop-balance");
     patient.touch_anywhere();
-    patient.see("1 of 1 trial.");
+    patient.see("1 of 1 attempt.");
     patient.press("Continue");
     patient.see("Do one now");
 }
@@ -197,9 +197,9 @@ fn balance(patient: &Window) {
 fn hand_over(patient: &Window, desktop: &Desktop, name: &str) -> PathBuf {
     patient.press("Record");
     patient.press("For the visit");
-    patient.see("What is handed over");
+    patient.see("What you share");
     patient.screenshot("loop-visit");
-    patient.press("Save sealed summary");
+    patient.press("Save encrypted summary");
     patient.see("Nobody else can read it.");
     let summary = desktop.path(name);
     assert!(summary.is_file(), "the summary is at {}", summary.display());
@@ -210,7 +210,7 @@ fn hand_over(patient: &Window, desktop: &Desktop, name: &str) -> PathBuf {
 fn prescribe_again(clinic: &Window) {
     clinic.see("Plan 2 for K17");
     // On the day of the first card everything of that visit still holds.
-    clinic.see("Nothing stands against it.");
+    clinic.see("Ready to issue.");
 }
 
 fn the_review_shows_exactly_what_was_done(desktop: &Desktop) {

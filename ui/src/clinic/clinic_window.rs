@@ -19,6 +19,7 @@ pub fn Clinic() -> impl IntoView {
     provide_context(context);
     let is_open = |lock: &app::LockState| matches!(lock, app::LockState::Open { .. });
     let open = Memo::new(move |_| app.state.with(|state| state.as_ref().is_some_and(|s| is_open(&s.lock))));
+    let words = app.words_shown();
     let page = move || match context.page.get() {
         Page::Patients => view! { <Patients/> }.into_any(),
         Page::Review(page) => view! { <Review page=*page/> }.into_any(),
@@ -27,7 +28,10 @@ pub fn Clinic() -> impl IntoView {
     };
     view! {
         <div class="window clinic">
-            {move || if open.get() { page.into_any() } else { view! { <Lock/> }.into_any() }}
+            {move || {
+                words.track();
+                if open.get() { page.into_any() } else { view! { <Lock/> }.into_any() }
+            }}
         </div>
     }
 }

@@ -15,7 +15,7 @@ pub fn Bar() -> impl IntoView {
         context.today.with(|today| {
             let now = today.as_ref()?.now;
             let words = context.app.words();
-            Some(format!("{}, {}", words.weekday(now.date()), words.minute(now.minute())))
+            Some(words.day_at_time(&words.weekday(now.date()), &words.minute(now.minute())))
         })
     };
     view! {

@@ -17,7 +17,7 @@ use crate::shared::figure::Figure;
 pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
-    let texts = script.exercise.text(words.lang).cloned();
+    let texts = script.exercise.text(words.lang()).cloned();
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let change = words.change_of(&script.item, &script.exercise);
@@ -34,8 +34,8 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
     let told = texts.map(|texts| {
         view! {
             <div class="stack-1"><p class="soft">{texts.name.clone()}</p><h1>{words.text(Key::BeforeYouBegin)}</h1></div>
-            <List title=words.text(Key::BeCareful) lines=texts.cautions.clone()/>
-            <List title=words.text(Key::StopAtOnce) lines=texts.stop_signs.clone() alarm=true/>
+            <List title=words.text(Key::Precautions) lines=texts.cautions.clone()/>
+            <List title=words.text(Key::SignsToStop) lines=texts.stop_signs.clone() alarm=true/>
             <Figure drawing/>
             <Steps texts change/>
         }
@@ -46,7 +46,7 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
                 {told}
                 <p class="soft">{words.text(Key::IfInDoubt)}</p>
                 <Fault/>
-                <button type="button" class="main" on:click=begin>{words.text(Key::ReadBegin)}</button>
+                <button type="button" class="main" on:click=begin>{words.text(Key::ReadStart)}</button>
                 <button type="button" class="quiet" on:click=not_now>{words.text(Key::NotNow)}</button>
             </div>
         </main>

@@ -74,19 +74,24 @@ pub fn Patient() -> impl IntoView {
     });
     let covered = Memo::new(move |_| context.page.with(Option::is_some));
     let closing = context.closing;
+    let words = context.app.words_shown();
+    let screens = move || {
+        words.track();
+        view! {
+            <SampleLine/>
+            {over}
+            <Show when=move || !covered.get()>
+                <Bar/>
+                <main class="screen" node_ref=screen>{place}</main>
+                <Places/>
+            </Show>
+        }
+    };
     view! {
         <div class="window">
             <Show when=move || closing.get()><Closing/></Show>
             // It stays behind the question as it is: what is being done goes on.
-            <div class="behind" hidden=move || closing.get()>
-                <SampleLine/>
-                {over}
-                <Show when=move || !covered.get()>
-                    <Bar/>
-                    <main class="screen" node_ref=screen>{place}</main>
-                    <Places/>
-                </Show>
-            </div>
+            <div class="behind" hidden=move || closing.get()>{screens}</div>
         </div>
     }
 }

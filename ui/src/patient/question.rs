@@ -21,13 +21,13 @@ pub fn QuestionForm(question: Question, then: impl Fn() + Copy + Send + 'static)
     };
     let (text, buttons) = match question {
         Question::Pain { plan, complaint, name, after } => {
-            let text = words.fill(Key::AskPain, &[("name", &name)]);
+            let text = words.ask_pain(&name);
             let give = move |score| give(QuestionAnswer::Pain { plan, complaint, score, after });
             let (least, most) = (words.text(Key::PainLeast), words.text(Key::PainMost));
             (text.clone(), view! { <Score label=text least most give/> }.into_any())
         }
         Question::Activity { plan, activity, name } => {
-            let text = words.fill(Key::AskActivity, &[("name", &name)]);
+            let text = words.ask_activity(&name);
             let give = move |score| give(QuestionAnswer::Activity { plan, activity, score });
             let (least, most) = (words.text(Key::ActivityLeast), words.text(Key::ActivityMost));
             (text.clone(), view! { <Score label=text least most give/> }.into_any())
@@ -40,7 +40,7 @@ pub fn QuestionForm(question: Question, then: impl Fn() + Copy + Send + 'static)
                     <button type="button" on:click=move |_| give(false)>{words.text(Key::No)}</button>
                 </div>
             };
-            (words.fill(Key::AskSettled, &[("name", &name)]), buttons.into_any())
+            (words.ask_settled(&name), buttons.into_any())
         }
     };
     view! { <section class="asked stack"><h2>{text}</h2>{buttons}</section> }

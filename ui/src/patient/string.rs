@@ -18,19 +18,19 @@ pub fn DayString(today: Today) -> impl IntoView {
     let name = |row: &DayRow| {
         let (plan, slot) = row.slot?;
         let item = today.items.iter().find(|item| (item.plan, item.item.id) == (plan, slot.item))?;
-        let text = item.exercise.text(words.lang)?;
+        let text = item.exercise.text(words.lang())?;
         several.then(|| text.name.clone())
     };
     let rows: Vec<_> = day(&today).into_iter().map(|row| (name(&row), row)).collect();
     let rows = rows.into_iter().map(|(name, row)| {
         let what = match row.mark {
             None => words.text(Key::RowNow).to_owned(),
-            Some(Mark::Due | Mark::ToCome) if row.paused => words.text(Key::MarkHeldBack).to_owned(),
+            Some(Mark::Due | Mark::ToCome) if row.paused => words.text(Key::MarkPaused).to_owned(),
             Some(mark) => words.mark(mark),
         };
         let knot = row.slot.and_then(|of| today.string.iter().find(|knot| (knot.plan, knot.slot) == of));
         let reminds = knot.and_then(|knot| knot.put_off).map(|until| {
-            let again = words.fill(Key::RemindsAt, &[("time", &words.minute(until.minute()))]);
+            let again = words.reminds_at(&words.minute(until.minute()));
             view! { ", "<span class="brass">{again}</span> }
         });
         let open = (row.mark == Some(Mark::Due) && !row.paused && row.shape != KnotShape::Bob).then_some(row.slot).flatten();

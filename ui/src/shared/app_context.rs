@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 use wire::app::AppState;
 use wire::{Command, Failure};
-use words::{Key, Lang, Words};
+use words::{Key, Locale, Words};
 
 use crate::invoke;
 
@@ -32,12 +32,17 @@ impl AppContext {
 
     /// The text of the language chosen.
     pub fn words(self) -> Words {
-        let said = self.state.with(|state| state.as_ref().map(|s| (s.lang, s.pseudo)));
-        let (lang, pseudo) = said.unwrap_or_else(|| (systems_language(), false));
-        Words::new(lang).in_pseudo(pseudo)
+        let known = self.state.with(|state| state.as_ref().map(|state| (Locale::closest(&state.locale), state.pseudo)));
+        let (locale, pseudo) = known.unwrap_or_default();
+        Words::new(locale.unwrap_or(Locale::En)).in_pseudo(pseudo)
     }
 
-    /// A text without places.
+    /// The texts, for whatever is to be drawn anew when another language is chosen.
+    pub fn words_shown(self) -> Memo<Words> {
+        Memo::new(move |_| self.words())
+    }
+
+    /// A text without values.
     pub fn text(self, key: Key) -> &'static str {
         self.words().text(key)
     }

@@ -30,6 +30,14 @@ struct FocusTarget {
 
 type FocusKeeper = Rc<RefCell<Option<FocusTarget>>>;
 
+/// Gives the focus to the element of that id, where it is on the page; without scrolling.
+pub fn give_to(id: &str) {
+    let found = document().get_element_by_id(id).and_then(|element| element.dyn_into::<HtmlElement>().ok());
+    if let Some(element) = found.filter(is_there) {
+        give(&element, true);
+    }
+}
+
 /// Watches over the focus for as long as the window lives.
 pub fn keep() {
     let keeper = FocusKeeper::default();

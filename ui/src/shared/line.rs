@@ -1,7 +1,6 @@
 //! "Time is set to ...", while it is.
 
 use leptos::prelude::*;
-use words::Key;
 
 use super::AppContext;
 
@@ -13,7 +12,7 @@ pub fn TimeIsSet() -> impl IntoView {
         let now = app.state.with(|state| state.as_ref().filter(|s| s.at_is_set).map(|s| s.now))?;
         let words = app.words();
         let time = format!("{} {}", words.date_in_full(now.date()), words.minute(now.minute()));
-        let said = words.fill(Key::AtIsSet, &[("time", &time)]);
+        let said = words.time_set_to(&time);
         let name = said.clone();
         Some(view! { <aside class="at-is-set small soft" aria-label=name>{said}</aside> })
     };

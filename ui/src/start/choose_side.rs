@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use wire::app::{ChooseRole, Role, RoleRequest};
 use words::Key;
 
+use crate::shared::language::LanguageChoice;
 use crate::shared::line::TimeIsSet;
 use crate::shared::restart;
 use crate::shared::{AppContext, Fault};
@@ -37,14 +38,15 @@ pub fn ChooseSide(prescribe: impl Fn() + Copy + Send + 'static) -> impl IntoView
                     <div class="brand" aria-hidden="true"><Plumb/></div>
                     <div>
                         <p class="soft">{app.text(Key::AppName)}</p>
-                        <h1>{app.text(Key::ChooseSide)}</h1>
-                        <p class="soft">{app.text(Key::SideStays)}</p>
+                        <h1>{app.text(Key::ChooseRole)}</h1>
+                        <p class="soft">{app.text(Key::RoleIsRemembered)}</p>
                     </div>
                     {restart::is_new().then(|| view! { <p role="status"><strong>{app.text(Key::Erased)}</strong></p> })}
                     <Fault/>
-                    {side("side-patient", Role::Patient, Key::SidePatient, Key::SidePatientWhat)}
-                    {side("side-clinic", Role::Clinic, Key::SideClinic, Key::SideClinicWhat)}
-                    <p class="small soft">{app.text(Key::SideWarning)}</p>
+                    {side("side-patient", Role::Patient, Key::RolePatient, Key::RolePatientWhat)}
+                    {side("side-clinic", Role::Clinic, Key::RoleClinic, Key::RoleClinicWhat)}
+                    <p class="small soft">{app.text(Key::EmployerCanRead)}</p>
+                    <LanguageChoice/>
                     <TimeIsSet/>
                 </div>
             </main>

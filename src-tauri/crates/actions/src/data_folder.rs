@@ -2,7 +2,7 @@
 
 use crate::clinic::lock;
 use crate::{ActionResult, Moment, patient, platform, refuse};
-use exercises::catalogue::{Catalogue, Lang};
+use exercises::catalogue::Catalogue;
 use exercises::slots::SlotRef;
 use std::cell::RefCell;
 use std::path::{Path, PathBuf};
@@ -10,9 +10,12 @@ use store::Home;
 use store::table::setting;
 use wire::Failure;
 use wire::app::{AppState, LockState, Role};
+use words::Locale;
 
 const ROLE: &str = "role";
 const LANGUAGE: &str = "language";
+/// In place of a tag.
+const FOLLOW_SYSTEM: &str = "system";
 
 /// An open data folder.
 pub struct DataFolder {
@@ -78,21 +81,33 @@ impl DataFolder {
     }
 
     /// The language of all text: the one chosen, else the system's, else English.
-    pub fn lang(&self) -> Lang {
-        match self.setting(LANGUAGE).ok().flatten().as_deref() {
-            Some("es") => Lang::Es,
-            Some("en") => Lang::En,
-            _ => platform::lang(),
-        }
+    pub fn locale(&self) -> Locale {
+        self.chosen_locale().unwrap_or_else(platform::locale)
     }
 
-    /// Sets the language of all text.
+    /// The language chosen; `None` where the system's is followed.
+    fn chosen_locale(&self) -> Option<Locale> {
+        Locale::closest(&self.setting(LANGUAGE).ok().flatten()?)
+    }
+
+    /// Chooses the language of all text by its tag; `None` follows the system's.
+    ///
+    /// # Errors
+    /// [`Failure::Internal`] for a language that there are no texts in; what keeps it from being written.
+    pub fn choose_locale(&mut self, tag: Option<&str>) -> ActionResult<()> {
+        let known = |tag| Locale::closest(tag).ok_or_else(|| refuse::internal(format!("no texts in {tag:?}")));
+        let locale = tag.map(known).transpose()?;
+        self.set_locale(locale)
+    }
+
+    /// The same of a language that is known.
     ///
     /// # Errors
     /// What keeps it from being written.
-    pub(crate) fn set_language(&mut self, lang: Lang) -> ActionResult<()> {
+    pub(crate) fn set_locale(&mut self, locale: Option<Locale>) -> ActionResult<()> {
         let dir = self.dir();
-        let done = self.home.store_mut().transaction(|tx| setting::put(tx, LANGUAGE, lang.code()));
+        let tag = locale.map_or(FOLLOW_SYSTEM, Locale::tag);
+        let done = self.home.store_mut().transaction(|tx| setting::put(tx, LANGUAGE, tag));
         done.map_err(refuse::store(&dir))
     }
 
@@ -129,7 +144,8 @@ impl DataFolder {
             role: self.role,
             now: moment.now,
             at_is_set: self.at_is_set,
-            lang: self.lang(),
+            locale: self.locale().tag().to_owned(),
+            chosen_locale: self.chosen_locale().map(|locale| locale.tag().to_owned()),
             pseudo: platform::is_pseudo(),
             has_plan,
             sample: self.is_sample,
@@ -163,5 +179,26 @@ impl DataFolder {
 
     pub(crate) fn setting(&self, name: &str) -> ActionResult<Option<String>> {
         self.home.store().read(|view| setting::get(view, name)).map_err(refuse::store(self.home.dir()))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_language_is_chosen_by_tag_and_one_stored_without_a_region_is_read() {
+        let dir = tempfile::tempdir().expect("there is room for temporary files");
+        let mut folder = DataFolder::open(dir.path(), true).expect("a new folder");
+        assert_eq!(folder.chosen_locale(), None);
+        let stored = folder.home.store_mut().transaction(|tx| setting::put(tx, LANGUAGE, "es"));
+        stored.expect("it is written");
+        assert_eq!(folder.locale(), Locale::Es);
+        folder.choose_locale(Some("en-US")).expect("there are texts in it");
+        assert_eq!(folder.locale(), Locale::EnUs);
+        assert!(matches!(folder.choose_locale(Some("xx")), Err(Failure::Internal { .. })));
+        assert_eq!(folder.locale(), Locale::EnUs, "nothing has changed");
+        folder.choose_locale(None).expect("the system's can always be followed");
+        assert_eq!(folder.chosen_locale(), None);
     }
 }

@@ -3,13 +3,14 @@
 use crate::{ActionResult, DataFolder, Moment, refuse};
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
-use exercises::catalogue::{Exercise, Lang};
+use exercises::catalogue::Exercise;
 use exercises::id::EntryRef;
 use std::path::{Path, PathBuf};
 pub use store::WEB_VIEW;
 use wire::Failure;
 use wire::clinic::ReviewPage;
 use wire::patient::CardSource;
+use words::Locale;
 
 /// Most bytes of a picture or card file.
 pub const MAX_PICTURE: u64 = 20 * 1024 * 1024;
@@ -113,16 +114,16 @@ pub fn folder(path: &Path) -> ActionResult<()> {
     store::files::make_folder(path).map_err(refuse::writing)
 }
 
-/// The language of the system: Spanish where it says so, else English.
-pub fn lang() -> Lang {
+/// The language of the system, by the closest that there are texts in; else English.
+pub fn locale() -> Locale {
     let names = ["LC_ALL", "LC_MESSAGES", "LANG"].into_iter();
-    let said = names.filter_map(|name| std::env::var(name).ok()).find(|value| !value.is_empty());
-    if said.is_some_and(|name| name.to_ascii_lowercase().starts_with("es")) { Lang::Es } else { Lang::En }
+    let tag = names.filter_map(|name| std::env::var(name).ok()).find(|value| !value.is_empty());
+    tag.and_then(|tag| Locale::closest(&tag)).unwrap_or(Locale::En)
 }
 
-/// The texts of a language. A program built for tests says them in the made-up language where it is asked to.
-pub fn words(lang: Lang) -> words::Words {
-    words::Words::new(lang).in_pseudo(is_pseudo())
+/// The texts of a language. A program built for tests has them in the made-up language where it is asked to.
+pub fn words(locale: Locale) -> words::Words {
+    words::Words::new(locale).in_pseudo(is_pseudo())
 }
 
 /// Whether texts are in the made-up language of the tests; never in a program as it is handed out.

@@ -74,7 +74,7 @@ fn events(followed: &Followed, now: Stamp, zone: &Offsets) -> Vec<Weekly> {
 
 fn write(events: &[Weekly]) -> String {
     let made = Stamp { utc_ms: 1_795_600_000_000, offset_s: 3600 };
-    calendar::write(events, Head { version: "0.1.0", made, sequence: 7, title: "Time for a short break" })
+    calendar::write(events, Head { version: "0.1.0", made, sequence: 7, title: "Carryover" })
 }
 
 /// Every wall-clock time that the events name, by other people's reader and other people's rules.
@@ -168,8 +168,8 @@ fn an_hourly_plan_is_nine_events_that_say_nothing_of_it() {
     let nine = "BEGIN:VEVENT\r\nUID:a1b2030405060708-0900@carryover\r\nDTSTAMP:20261125T094640Z\r\nSEQUENCE:7\r\n\
                 DTSTART:20261023T090000\r\nDURATION:PT1M\r\n\
                 RRULE:FREQ=WEEKLY;UNTIL=20261106T090000;BYDAY=MO,TU,WE,TH,FR\r\n\
-                SUMMARY:Time for a short break\r\nCLASS:PRIVATE\r\nTRANSP:TRANSPARENT\r\n\
-                BEGIN:VALARM\r\nACTION:DISPLAY\r\nTRIGGER:PT0S\r\nDESCRIPTION:Time for a short break\r\nEND:VALARM\r\n\
+                SUMMARY:Carryover\r\nCLASS:PRIVATE\r\nTRANSP:TRANSPARENT\r\n\
+                BEGIN:VALARM\r\nACTION:DISPLAY\r\nTRIGGER:PT0S\r\nDESCRIPTION:Carryover\r\nEND:VALARM\r\n\
                 END:VEVENT\r\n";
     assert!(text.contains(nine), "{text}");
     for word in ["sit-tall", "Bridge", "Neck", "chin"] {

@@ -13,8 +13,8 @@ pub fn run(what: &Catalogue, out: &mut Out) -> Done {
             exercise.ladders.iter().flat_map(|ladder| &ladder.rungs).map(|rung| rung.id.as_str()).collect();
         out.say(
             |words| {
-                let name = exercise.text(words.lang).map_or("", |text| text.name.as_str());
-                format!("{} (edition {}): {name}. Rungs: {}", exercise.id, exercise.revision, rungs.join(", "))
+                let name = exercise.text(words.lang()).map_or("", |text| text.name.as_str());
+                words.catalogue_line(&exercise.id.to_string(), exercise.revision, name, &words.commas(&rungs))
             },
             || json!({ "exercise": exercise.id, "revision": exercise.revision, "rungs": rungs }),
         );

@@ -11,14 +11,15 @@ use std::path::Path;
 use wire::Failure;
 use wire::app::LockState;
 use wire::clinic::{AddPatientRequest, IssueRequest, Outcome, ReviewPage};
+use words::{Key, Words};
 
 pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &Clock, out: &mut Out) -> Done {
     let moment = clock.moment();
     if let Clinic::Start { name } = what {
-        return start(args, name, passphrase(passphrase_file)?, out);
+        return start(args, name, passphrase(passphrase_file, out.words)?, out);
     }
     let mut folder = DataFolder::open(&args.home(), false)?;
-    lock::unlock(&mut folder, passphrase(passphrase_file)?)?;
+    lock::unlock(&mut folder, passphrase(passphrase_file, out.words)?)?;
     match what {
         Clinic::Start { .. } => Ok(true),
         Clinic::Add { code, name } => {
@@ -62,14 +63,15 @@ fn to_clear(page: &ReviewPage) -> String {
 }
 
 /// The passphrase: the first line of the file, or typed at the terminal without being shown.
-fn passphrase(file: Option<&Path>) -> ActionResult<String> {
+fn passphrase(file: Option<&Path>, words: Words) -> ActionResult<String> {
     match file {
         Some(path) => {
             let bytes = platform::read(path, 4096)?;
             let text = String::from_utf8(bytes).map_err(|_| Failure::FileUnreadable { file: path.display().to_string() })?;
             Ok(text.lines().next().unwrap_or_default().to_owned())
         }
-        None => rpassword::prompt_password("Passphrase: ").map_err(|_| Failure::PassphraseMissing),
+        None => rpassword::prompt_password(format!("{} ", words.text(Key::PassphrasePrompt)))
+            .map_err(|_| Failure::PassphraseMissing),
     }
 }
 

@@ -99,9 +99,12 @@ fn set(folder: &mut DataFolder, quiet: &[String], meeting: Option<u16>, moment: 
 }
 
 fn reminders_text(words: Words, reminders: &Reminders) -> String {
-    let spans = reminders.quiet.iter().map(|span| words.quiet_span(*span)).collect::<Vec<_>>().join(", ");
-    let quiet = if reminders.quiet.is_empty() { words.text(Key::QuietNone).to_owned() } else { spans };
-    let mut lines = vec![format!("{}: {quiet}", words.text(Key::QuietTitle))];
+    let spans = reminders.quiet.iter().map(|span| words.quiet_span(*span)).collect::<Vec<_>>();
+    let quiet = match spans.as_slice() {
+        [] => words.text(Key::NoReminderHoursNone).to_owned(),
+        spans => words.commas(spans),
+    };
+    let mut lines = vec![words.named_text(words.text(Key::NoReminderHoursTitle), &quiet)];
     lines.extend(words.silence(reminders));
     lines.push(words.next_reminder(reminders));
     lines.join("\n")
@@ -119,13 +122,13 @@ fn reminders_object(reminders: &Reminders) -> Value {
 }
 
 fn ahead_text(words: Words, coming: &UpcomingReminder) -> String {
-    let (title, body) = words.reminder(coming.reminder.takes_s);
+    let (title, body) = words.reminder(coming.reminder.due.minute(), coming.reminder.takes_s);
     format!("{} {title}. {body}", instant(coming.at))
 }
 
 fn ahead_object(words: Words, coming: &UpcomingReminder) -> Value {
     let UpcomingReminder { at, reminder } = coming;
-    let (title, body) = words.reminder(reminder.takes_s);
+    let (title, body) = words.reminder(reminder.due.minute(), reminder.takes_s);
     json!({
         "at": instant(*at),
         "at_ms": at.utc_ms,
@@ -137,8 +140,8 @@ fn ahead_object(words: Words, coming: &UpcomingReminder) -> Value {
         "number": reminder.slot.number,
         "light": reminder.light,
         "takes_s": reminder.takes_s,
-        "title_key": format!("{:?}", Key::ReminderTitle),
-        "body_key": format!("{:?}", Key::ReminderBody),
+        "title_key": "reminder-title",
+        "body_key": "reminder-body",
         "title": title,
         "body": body,
     })

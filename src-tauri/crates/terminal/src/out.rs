@@ -16,7 +16,7 @@ pub struct Out {
 impl Out {
     /// Text, or one JSON object a line.
     pub fn new(json: bool) -> Out {
-        Out { json, words: Words::new(platform::lang()) }
+        Out { json, words: Words::new(platform::locale()) }
     }
 
     /// Whether JSON is wanted.

@@ -15,7 +15,6 @@ use std::path::Path;
 use wire::Failure;
 use wire::app::Role;
 use wire::patient::{CardSource, CorrectRequest, CorrectableRequest, SealRequest, TakeCardRequest};
-use words::Key;
 use words::review::Names;
 
 pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, out: &mut Out) -> Done {
@@ -52,8 +51,8 @@ fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
         |words| {
             let items = plan.prescription.items.iter().map(|item| {
                 let exercise = preview.exercises.iter().find(|exercise| exercise.id == item.exercise);
-                let name = exercise.and_then(|e| e.text(words.lang)).map_or("", |text| text.name.as_str());
-                format!("  {}. {name}: {}; {}", item.id, words.dose(item.dose), words.schedule(&item.schedule))
+                let name = exercise.and_then(|e| e.text(words.lang())).map_or("", |text| text.name.as_str());
+                format!("  {}", words.plan_line(item.id.0, name, &words.dose(item.dose), &words.schedule(&item.schedule)))
             });
             let items: Vec<String> = items.collect();
             format!("{} {} ({})\n{}", plan.header.clinic, plan.header.revision, preview.fingerprint, items.join("\n"))
@@ -74,7 +73,7 @@ fn correct(args: &Args, which: Option<PlanId>, what: &Correct, moment: &Moment, 
         None => correcting::page(&folder, moment, &CorrectableRequest { plan, days })?,
     };
     if page.entries.is_empty() && !out.json() {
-        out.say(|words| words.fill(Key::CorrectNone, &[("n", &days)]), || json!(null));
+        out.say(|words| words.correct_none(days), || json!(null));
     }
     for line in page.entries.iter().filter(|line| what.entry.is_none_or(|entry| entry == line.n)) {
         out.say(
@@ -116,7 +115,7 @@ fn slots(args: &Args, which: Option<PlanId>, from: NaiveDate, days: u16, place: 
             let (due, closes) = (slot.due.map(instant), slot.closes.map(instant));
             out.say(
                 |words| match (&due, &closes) {
-                    (Some(due), Some(closes)) => format!("{} due {due} opens {due} closes {closes}", slot.slot.item),
+                    (Some(due), Some(closes)) => words.slot_line(&slot.slot.item.to_string(), due, due, closes),
                     _ => format!("{} {} {}", slot.slot.item, day, words.mark(exercises::history::Mark::NoSuchHour)),
                 },
                 || {

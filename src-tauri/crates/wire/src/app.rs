@@ -1,6 +1,5 @@
 //! What both sides of the program ask: which side it is on, and what the catalogue holds.
 
-use exercises::catalogue::Lang;
 use exercises::slots::SlotRef;
 use exercises::time::Stamp;
 use serde::{Deserialize, Serialize};
@@ -11,6 +10,8 @@ pub struct ShowAppState;
 pub struct ChooseRole;
 /// Command: look around in a sample plan, or leave it.
 pub struct ShowSample;
+/// Command: choose the language of all text.
+pub struct ChooseLocale;
 /// Command: all exercises.
 pub struct ShowCatalogue;
 
@@ -37,6 +38,13 @@ pub struct SampleRequest {
     pub begin: bool,
 }
 
+/// The language chosen.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct LocaleRequest {
+    /// Its tag; `None` follows the system's language.
+    pub tag: Option<String>,
+}
+
 /// How things stand.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct AppState {
@@ -46,8 +54,10 @@ pub struct AppState {
     pub now: Stamp,
     /// Whether `--at` set it: the window then says so.
     pub at_is_set: bool,
-    /// The language of all text.
-    pub lang: Lang,
+    /// The language of all text, by its tag, such as "es-MX".
+    pub locale: String,
+    /// The one chosen; `None` where the system's is followed.
+    pub chosen_locale: Option<String>,
     /// Whether texts are in the made-up language that only tests see.
     pub pseudo: bool,
     /// On the patient's side: whether any card has been taken.

@@ -40,7 +40,7 @@ macro_rules! commands {
     };
 }
 
-use app::{AppState, RoleRequest, SampleRequest};
+use app::{AppState, LocaleRequest, RoleRequest, SampleRequest};
 use clinic::{
     AddPatientRequest, AskKeep, IssueRequest, IssuedCard, Passphrase, PatientCode, PatientLine, PlanDraft, Receipt,
     ReceiveRequest, ReviewPage, StartClinicRequest,
@@ -61,6 +61,7 @@ commands! {
     app::ShowAppState = "app_state" (()) -> AppState;
     app::ChooseRole = "choose_role" (RoleRequest) -> AppState;
     app::ShowSample = "show_sample" (SampleRequest) -> AppState;
+    app::ChooseLocale = "choose_locale" (LocaleRequest) -> AppState;
     app::ShowCatalogue = "catalogue" (()) -> Vec<Exercise>;
 
     patient::ReadCard = "read_card" (CardSource) -> CardPreview;

@@ -1,5 +1,6 @@
 //! Sentences of the clinic's side, made of domain values.
 
+use crate::date::WEEKDAYS;
 use crate::{Key, Words};
 use exercises::catalogue::{Exercise, Region};
 use exercises::draft::TypedField;
@@ -34,14 +35,12 @@ impl Words {
             AgeBand::From65 => (65, 69),
             AgeBand::From70 => (70, 79),
         };
-        self.fill(Key::AgeBetween, &[("from", &from), ("to", &to)])
+        self.age_between(from, to)
     }
 
     /// "Mon"; bit 0 is Monday.
     pub fn weekday_short(self, bit: u8) -> String {
-        const NAMES_WIDTH: [Key; 7] =
-            [Key::Monday, Key::Tuesday, Key::Wednesday, Key::Thursday, Key::Friday, Key::Saturday, Key::Sunday];
-        self.text(NAMES_WIDTH[usize::from(bit % 7)]).chars().take(3).collect()
+        self.text(WEEKDAYS[usize::from(bit % 7)].1).to_owned()
     }
 
     /// "A full day: 11 times, about 14 minutes." Nothing for an empty plan.
@@ -53,8 +52,7 @@ impl Words {
         };
         let (times, seconds) =
             prescription.items.iter().filter_map(whole).fold((0, 0), |sum, one| (sum.0 + one.0, sum.1 + one.1));
-        let takes = self.takes(seconds).to_lowercase();
-        (times > 0).then(|| self.fill(Key::PlanDay, &[("n", &times), ("takes", &takes)]))
+        (times > 0).then(|| self.full_day_line(times, &self.takes_inline(seconds)))
     }
 }
 
@@ -119,16 +117,16 @@ impl Words {
     pub fn problem_here(self, problem: &Problem) -> String {
         let key = match problem {
             Problem::UnknownExercise(..) | Problem::OtherContent(..) => Key::ProblemUnknown,
-            Problem::UnknownRung(..) => Key::ProblemRung,
+            Problem::UnknownRung(..) => Key::ProblemLevel,
             Problem::Dose(_) => Key::ProblemDose,
             Problem::Side(_) => Key::ProblemSide,
             Problem::Schedule(_) => Key::ProblemSchedule,
-            Problem::Serves(_) => Key::ProblemServes,
+            Problem::Serves(_) => Key::ProblemComplaintGone,
             Problem::NoStanceBaseline(_) => Key::ProblemStance,
             Problem::StanceTooShort(_) => Key::ProblemStanceShort,
             Problem::GateClosed(_) => Key::ProblemGate,
             Problem::SoftAndClosed(_) => Key::ProblemSoftClosed,
-            Problem::NotTicked(risks) => return self.fill(Key::ProblemTicks, &[("n", &risks.len())]),
+            Problem::NotTicked(risks) => return self.problem_ticks(risks.len()),
             whole => return self.problem(whole),
         };
         self.text(key).to_owned()
@@ -137,23 +135,19 @@ impl Words {
     /// The same with its item's name before it, for a list of all that is missing.
     pub fn problem_named(self, problem: &Problem, name: impl Fn(ItemId) -> String) -> String {
         let here = self.problem_here(problem);
-        item_of(problem).map_or_else(|| here.clone(), |item| format!("{}: {here}", name(item)))
+        item_of(problem).map_or_else(|| here.clone(), |item| self.named_text(&name(item), &here))
     }
 }
 
 impl Words {
     /// Why what was typed into a field cannot be taken and what to write, for a place where the field is named beside it.
-    pub fn unread_here(self, field: TypedField, typed: &str) -> String {
-        let key = match field {
-            TypedField::Times(_) if typed.trim().is_empty() => Key::UnreadTimesNone,
-            TypedField::Times(_) => Key::UnreadTimes,
-            TypedField::Stance(_) => Key::UnreadStance,
-            TypedField::Visit => Key::UnreadVisit,
-        };
-        let typed: &dyn std::fmt::Display = &typed.trim();
-        match key {
-            Key::UnreadTimes | Key::UnreadStance => self.fill(key, &[("typed", typed)]),
-            _ => self.text(key).to_owned(),
+    pub fn unread(self, field: TypedField, typed: &str) -> String {
+        let typed = typed.trim();
+        match field {
+            TypedField::Times(_) if typed.is_empty() => self.text(Key::UnreadTimesNone).to_owned(),
+            TypedField::Times(_) => self.unread_times(typed),
+            TypedField::Stance(_) => self.unread_stance(typed),
+            TypedField::Visit => self.text(Key::UnreadVisit).to_owned(),
         }
     }
 
@@ -161,21 +155,20 @@ impl Words {
     pub fn unread_named(self, field: TypedField, typed: &str, name: impl Fn(ItemId) -> String) -> String {
         let place = match field {
             TypedField::Times(item) => name(item),
-            TypedField::Stance(leg) => crate::review::upper(self.leg(leg)),
-            TypedField::Visit => return self.unread_here(field, typed),
+            TypedField::Stance(leg) => crate::upper(self.leg(leg)),
+            TypedField::Visit => return self.unread(field, typed),
         };
-        self.fill(Key::UnreadHere, &[("where", &place), ("what", &self.unread_here(field, typed))])
+        self.unread_here(&place, &self.unread(field, typed))
     }
 
     /// What a clinician may not have meant: a window whose end comes before its beginning goes through the night.
     pub fn through_the_night(self, pattern: &Pattern) -> Option<String> {
         let Pattern::Every { from, to, .. } = pattern else { return None };
+        let (begins, ends) = (self.minute(*from), self.minute(*to));
         match to.cmp(from) {
             Ordering::Greater => None,
-            Ordering::Equal => Some(self.fill(Key::RoundTheClock, &[("from", &self.minute(*from))])),
-            Ordering::Less => {
-                Some(self.fill(Key::OverMidnight, &[("from", &self.minute(*from)), ("to", &self.minute(*to))]))
-            }
+            Ordering::Equal => Some(self.round_the_clock(&begins)),
+            Ordering::Less => Some(self.over_midnight(&begins, &ends)),
         }
     }
 }
@@ -183,27 +176,27 @@ impl Words {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use exercises::catalogue::Lang;
+    use crate::Locale;
     use exercises::plan::{BodySide, Risk};
 
     #[test]
     fn what_cannot_be_read_is_quoted_and_named() {
-        let words = Words::new(Lang::En);
+        let words = Words::new(Locale::En);
         let name = |_| "Wall sit".to_owned();
         assert_eq!(
             words.unread_named(TypedField::Times(ItemId(7)), " 8am 7pn ", name),
-            "Wall sit: The times “8am 7pn” cannot be read; write them like 8:00, 13:00, 18:00."
+            "Wall sit: The times “8am 7pn” cannot be read. Write them like 8:00, 13:00, 18:00."
         );
-        assert_eq!(words.unread_here(TypedField::Times(ItemId(7)), "  "), words.text(Key::UnreadTimesNone));
-        for lang in Lang::ALL {
-            let said = Words::new(lang).unread_named(TypedField::Stance(BodySide::Left), "900", name);
+        assert_eq!(words.unread(TypedField::Times(ItemId(7)), "  "), words.text(Key::UnreadTimesNone));
+        for locale in Locale::ALL {
+            let said = Words::new(*locale).unread_named(TypedField::Stance(BodySide::Left), "900", name);
             assert!(said.contains("900") && said.contains("600") && !said.contains("Wall sit"), "{said}");
         }
     }
 
     #[test]
     fn a_window_through_the_night_is_said_and_one_within_a_day_is_not() {
-        let words = Words::new(Lang::En);
+        let words = Words::new(Locale::En);
         let said =
             |from: u16, to: u16| words.through_the_night(&Pattern::Every { minutes: 60, from: from * 60, to: to * 60 });
         assert_eq!(said(9, 17), None);
@@ -227,11 +220,11 @@ mod tests {
             Problem::GateClosed(item),
             Problem::SoftAndClosed(item),
         ];
-        for lang in Lang::ALL {
+        for locale in Locale::ALL {
             for problem in &of_item {
-                let text = Words::new(lang).problem_here(problem);
+                let text = Words::new(*locale).problem_here(problem);
                 assert!(!text.contains('7'), "{text}");
-                assert!(Words::new(lang).problem_named(problem, |_| "Wall sit".into()).starts_with("Wall sit: "));
+                assert!(Words::new(*locale).problem_named(problem, |_| "Wall sit".into()).starts_with("Wall sit: "));
                 assert_eq!(item_of(problem), Some(item));
             }
         }
@@ -249,7 +242,7 @@ mod tests {
     #[test]
     fn all_ages_read_apart() {
         let told: std::collections::BTreeSet<String> =
-            AgeBand::ALL.into_iter().map(|band| Words::new(Lang::En).age(band)).collect();
+            AgeBand::ALL.into_iter().map(|band| Words::new(Locale::En).age(band)).collect();
         assert_eq!(told.len(), AgeBand::ALL.len());
     }
 }

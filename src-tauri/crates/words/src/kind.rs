@@ -1,8 +1,10 @@
 //! The texts of each kind of exercise, in one place: its dose, its parts, its steps.
 
-use crate::review::Sentence;
 use crate::{Key, Words};
 use exercises::adherence::DoseUnit;
+use exercises::catalogue::Quantity::{
+    HoldSeconds, Repetitions, RestSeconds, Sets, TargetSeconds, TempoDownSeconds, TempoHoldSeconds, TempoUpSeconds, Trials,
+};
 use exercises::catalogue::{Dose, Kind, Quantity};
 use exercises::guide::Beat;
 
@@ -10,66 +12,65 @@ use exercises::guide::Beat;
 struct KindTexts {
     /// What each field of its dose is called beside its number.
     fields: &'static [(Quantity, Key)],
-    /// Where a step leads, by what it changes.
-    steps: &'static [(Quantity, Sentence)],
-    /// Which part of a run is on.
-    part: Key,
-    /// Which part of a run comes next.
-    next_part: Key,
-    /// How many parts were done.
-    done: Key,
+    /// Where a step leads, by what it changes and to how many.
+    steps: &'static [(Quantity, fn(Words, i64) -> String)],
+    /// Which part of a run is on, of how many.
+    part: fn(Words, u8, u8) -> String,
+    /// Which part of a run comes next, of how many.
+    next_part: fn(Words, u8, u8) -> String,
+    /// How many parts were done, of how many.
+    done: fn(Words, u32, u32) -> String,
     /// What the ways out, staying and back of a movement are called.
     movement: [Key; 3],
 }
 
-const MOVEMENT: [Key; 3] = [Key::BeatUp, Key::BeatKeep, Key::BeatDown];
+const MOVEMENT: [Key; 3] = [Key::BeatGo, Key::BeatHold, Key::BeatReturn];
 
-const fn texts(kind: Kind) -> KindTexts {
-    use Quantity::{
-        HoldSeconds, Repetitions, RestSeconds, Sets, TargetSeconds, TempoDownSeconds, TempoHoldSeconds, TempoUpSeconds,
-        Trials,
-    };
+const HOLD: KindTexts = KindTexts {
+    fields: &[(Repetitions, Key::DoseHolds), (HoldSeconds, Key::DoseHoldSeconds), (RestSeconds, Key::DoseRest)],
+    steps: &[
+        (HoldSeconds, |words, to| words.review_to_hold_seconds(to)),
+        (Repetitions, |words, to| words.review_to_holds(to)),
+    ],
+    part: |words, n, of| words.hold_of(n, of),
+    next_part: |words, n, of| words.next_hold_of(n, of),
+    done: |words, done, of| words.done_holds(of, done),
+    movement: MOVEMENT,
+};
+
+const BALANCE: KindTexts = KindTexts {
+    fields: &[(Trials, Key::DoseTrials), (TargetSeconds, Key::DoseTarget), (RestSeconds, Key::DoseRest)],
+    steps: &[
+        (TargetSeconds, |words, to| words.review_to_target(to)),
+        (Trials, |words, to| words.review_to_trials(to)),
+    ],
+    part: |words, n, of| words.attempt_of(n, of),
+    next_part: |words, n, of| words.attempt_of(n, of),
+    done: |words, done, of| words.done_attempts(of, done),
+    movement: MOVEMENT,
+};
+
+const REPS: KindTexts = KindTexts {
+    fields: &[
+        (Sets, Key::DoseSets),
+        (Repetitions, Key::DoseRepetitions),
+        (RestSeconds, Key::DoseRest),
+        (TempoUpSeconds, Key::DoseTempoConcentric),
+        (TempoHoldSeconds, Key::DoseTempoHold),
+        (TempoDownSeconds, Key::DoseTempoEccentric),
+    ],
+    steps: &[(Repetitions, |words, to| words.review_to_repetitions(to))],
+    part: |words, n, of| words.set_of(n, of),
+    next_part: |words, n, of| words.next_set_of(n, of),
+    done: |words, done, of| words.done_reps(of, done),
+    movement: MOVEMENT,
+};
+
+const fn texts(kind: Kind) -> &'static KindTexts {
     match kind {
-        Kind::Hold => KindTexts {
-            fields: &[(Repetitions, Key::DoseHolds), (HoldSeconds, Key::DoseHoldSeconds), (RestSeconds, Key::DoseRest)],
-            steps: &[(HoldSeconds, Sentence::ToHoldSeconds), (Repetitions, Sentence::ToHolds)],
-            part: Key::HoldOf,
-            next_part: Key::NextHoldOf,
-            done: Key::DoneHolds,
-            movement: MOVEMENT,
-        },
-        Kind::Balance => KindTexts {
-            fields: &[(Trials, Key::DoseTrials), (TargetSeconds, Key::DoseTarget), (RestSeconds, Key::DoseRest)],
-            steps: &[(TargetSeconds, Sentence::ToTarget), (Trials, Sentence::ToTrials)],
-            part: Key::TryOf,
-            next_part: Key::TryOf,
-            done: Key::DoneTries,
-            movement: MOVEMENT,
-        },
-        Kind::Reps => KindTexts {
-            fields: &[
-                (Sets, Key::DoseSets),
-                (Repetitions, Key::DoseRepetitions),
-                (RestSeconds, Key::DoseRest),
-                (TempoUpSeconds, Key::DoseTempoUp),
-                (TempoHoldSeconds, Key::DoseTempoHold),
-                (TempoDownSeconds, Key::DoseTempoDown),
-            ],
-            steps: &[(Repetitions, Sentence::ToRepetitions)],
-            part: Key::SetOf,
-            next_part: Key::NextSetOf,
-            done: Key::DoneReps,
-            movement: MOVEMENT,
-        },
-    }
-}
-
-/// The sentence of how much of a dose was done, by what it is counted in.
-pub(crate) const fn dose_kept(unit: DoseUnit) -> Sentence {
-    match unit {
-        DoseUnit::HoldSeconds => Sentence::DoseSeconds,
-        DoseUnit::Repetitions => Sentence::DoseRepetitions,
-        DoseUnit::Trials => Sentence::DoseTrials,
+        Kind::Hold => &HOLD,
+        Kind::Balance => &BALANCE,
+        Kind::Reps => &REPS,
     }
 }
 
@@ -77,10 +78,19 @@ impl Words {
     /// "3 holds of 10 seconds".
     pub fn dose(self, dose: Dose) -> String {
         match dose {
-            Dose::Hold { repetitions, hold_s, .. } => self.fill(Key::DoseHold, &[("n", &repetitions), ("s", &hold_s)]),
-            Dose::Balance { trials, target_s, .. } => self.fill(Key::DoseBalance, &[("n", &trials), ("s", &target_s)]),
-            Dose::Reps { sets: 1, repetitions, .. } => self.fill(Key::DoseReps, &[("n", &repetitions)]),
-            Dose::Reps { sets, repetitions, .. } => self.fill(Key::DoseRepsSets, &[("sets", &sets), ("n", &repetitions)]),
+            Dose::Hold { repetitions, hold_s, .. } => self.dose_hold(repetitions, hold_s),
+            Dose::Balance { trials, target_s, .. } => self.dose_balance(trials, target_s),
+            Dose::Reps { sets: 1, repetitions, .. } => self.dose_reps(repetitions),
+            Dose::Reps { sets, repetitions, .. } => self.dose_reps_sets(repetitions, sets),
+        }
+    }
+
+    /// How much of a dose was done: `done` and `of` in its unit, and whole percent.
+    pub(crate) fn part_of_dose(self, unit: DoseUnit, done: u32, of: u32, percent: u32) -> String {
+        match unit {
+            DoseUnit::HoldSeconds => self.review_dose_seconds(of, done, percent),
+            DoseUnit::Repetitions => self.review_dose_repetitions(of, done, percent),
+            DoseUnit::Trials => self.review_dose_trials(of, done, percent),
         }
     }
 
@@ -91,16 +101,17 @@ impl Words {
 
     /// "to 15 seconds a hold": a step of a dose of `kind` that brings `quantity` to `to`.
     pub fn dose_step(self, kind: Kind, quantity: Quantity, to: i64) -> String {
-        of(texts(kind).steps, quantity).map(|say| self.filled(say, &[("n", &to)])).unwrap_or_default()
+        of(texts(kind).steps, quantity).map(|say| say(self, to)).unwrap_or_default()
     }
 
     /// "Hold 2 of 3", or "Next: hold 2 of 3".
-    pub fn part_of(self, kind: Kind, number: u8, of: u8, comes_next: bool) -> String {
+    pub fn part_of_kind(self, kind: Kind, number: u8, of: u8, comes_next: bool) -> String {
         let texts = texts(kind);
-        self.fill(if comes_next { texts.next_part } else { texts.part }, &[("n", &number), ("of", &of)])
+        let say = if comes_next { texts.next_part } else { texts.part };
+        say(self, number, of)
     }
 
-    /// "Out", "Stay", "Back".
+    /// "Go", "Hold", "Return".
     pub fn beat(self, kind: Kind, beat: Beat) -> &'static str {
         let [up, keep, down] = texts(kind).movement;
         self.text(match beat {
@@ -112,7 +123,7 @@ impl Words {
 
     /// "2 of 3 holds held to the end."
     pub(crate) fn parts_done(self, kind: Kind, done: u32, of: u32) -> String {
-        self.fill(texts(kind).done, &[("done", &done), ("of", &of)])
+        (texts(kind).done)(self, done, of)
     }
 }
 
@@ -123,11 +134,11 @@ fn of<T: Copy>(table: &[(Quantity, T)], quantity: Quantity) -> Option<T> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use exercises::catalogue::Lang;
+    use crate::Locale;
 
     #[test]
     fn every_field_and_every_step_of_every_kind_has_its_text() {
-        let words = Words::new(Lang::En);
+        let words = Words::new(Locale::En);
         for kind in Kind::ALL {
             let rules = kind.rules();
             let labels = rules.fields().iter().map(|field| words.quantity(field.quantity, *kind));

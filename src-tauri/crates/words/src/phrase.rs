@@ -1,62 +1,58 @@
 //! Sentences made of domain values.
 
+use crate::date::WEEKDAYS;
 use crate::{Key, Words};
 use exercises::alarm::Trouble;
 use exercises::catalogue::{Eyes, Surface};
 use exercises::history::Mark;
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, BodySide, Days, Pattern, Schedule, Side};
-use exercises::time::MinuteOfDay;
 use wire::clinic::{Outcome, Receipt};
 
 impl Words {
-    /// "09:00"; minutes past midnight wrap.
-    pub fn minute(self, minute: u16) -> String {
-        MinuteOfDay::on_the_clock(minute).to_string()
-    }
-
     /// "Monday to Friday, every hour from 09:00 to 17:00".
     pub fn schedule(self, schedule: &Schedule) -> String {
-        format!("{}, {}", self.days(schedule.days), self.pattern(&schedule.pattern))
+        self.days_and_times(&self.days(schedule.days), &self.pattern(&schedule.pattern))
     }
 
     /// "every hour from 09:00 to 17:00".
     pub fn pattern(self, pattern: &Pattern) -> String {
         match pattern {
-            Pattern::Every { minutes: 60, from, to } => {
-                self.fill(Key::EveryHour, &[("from", &self.minute(*from)), ("to", &self.minute(*to))])
-            }
-            Pattern::Every { minutes, from, to } => {
-                self.fill(Key::EveryMinutes, &[("n", minutes), ("from", &self.minute(*from)), ("to", &self.minute(*to))])
-            }
+            Pattern::Every { minutes: 60, from, to } => self.every_hour(&self.minute(*from), &self.minute(*to)),
+            Pattern::Every { minutes, from, to } => self.every_minutes(minutes, &self.minute(*from), &self.minute(*to)),
             Pattern::At { times } => {
-                let times: Vec<String> = times.iter().map(|time| self.minute(*time)).collect();
-                self.fill(Key::AtTimes, &[("times", &times.join(", "))])
+                let times: Vec<String> = times.iter().map(|time| self.minute_inline(*time)).collect();
+                self.at_times(&self.list(&times))
             }
         }
     }
 
     /// "Monday to Friday".
     pub fn days(self, days: Days) -> String {
-        const NAMES_WIDTH: [Key; 7] =
-            [Key::Monday, Key::Tuesday, Key::Wednesday, Key::Thursday, Key::Friday, Key::Saturday, Key::Sunday];
         match days {
             Days::ALL => self.text(Key::EveryDay).to_owned(),
             Days(0) => self.text(Key::NoDay).to_owned(),
             Days::WORKDAYS => self.text(Key::Workdays).to_owned(),
             Days(set) => {
-                let names = NAMES_WIDTH.iter().enumerate().filter(|(bit, _)| set & (1 << bit) != 0);
-                names.map(|(_, key)| self.text(*key)).collect::<Vec<_>>().join(", ")
+                let names = WEEKDAYS.iter().enumerate().filter(|(bit, _)| set & (1 << bit) != 0);
+                self.list(&names.map(|(_, (name, _))| self.text(*name).to_owned()).collect::<Vec<_>>())
             }
         }
     }
 
-    /// "About 40 seconds", "About a minute".
+    /// "About 40 seconds", "About a minute", at the beginning of a line.
     pub fn takes(self, seconds: u32) -> String {
-        if seconds < 55 {
-            self.fill(Key::AboutSeconds, &[("n", &(seconds.div_ceil(5) * 5))])
-        } else {
-            self.fill(Key::AboutMinutes, &[("n", &((seconds + 30) / 60))])
+        match duration(seconds) {
+            Duration::Seconds(n) => self.about_seconds(n),
+            Duration::Minutes(n) => self.about_minutes(n),
+        }
+    }
+
+    /// "about 40 seconds", within a sentence.
+    pub fn takes_inline(self, seconds: u32) -> String {
+        match duration(seconds) {
+            Duration::Seconds(n) => self.about_seconds_inline(n),
+            Duration::Minutes(n) => self.about_minutes_inline(n),
         }
     }
 
@@ -100,15 +96,15 @@ impl Words {
     pub fn mark(self, mark: Mark) -> String {
         let key = match mark {
             Mark::Partly(share) => {
-                return self.fill(Key::MarkPartly, &[("done", &share.done), ("of", &share.of)]);
+                return self.mark_partly(share.done, share.of);
             }
-            Mark::Skipped(reason) => return self.fill(Key::MarkLeftOut, &[("reason", &self.barrier(reason))]),
-            Mark::DayOff(why) => return self.fill(Key::MarkExcused, &[("reason", &self.day_off_reason(why))]),
+            Mark::Skipped(reason) => return self.mark_skipped(&self.barrier(reason)),
+            Mark::DayOff(why) => return self.mark_day_off(&self.day_off_reason(why)),
             Mark::Done => Key::MarkDone,
-            Mark::Paused => Key::MarkHeldBack,
-            Mark::NotDone => Key::MarkPassedBy,
+            Mark::Paused => Key::MarkPaused,
+            Mark::NotDone => Key::MarkNotDone,
             Mark::Due => Key::MarkDue,
-            Mark::ToCome => Key::MarkToCome,
+            Mark::ToCome => Key::MarkLater,
             Mark::NoSuchHour => Key::MarkNoSuchHour,
         };
         self.text(key).to_owned()
@@ -117,27 +113,27 @@ impl Words {
     /// A reason for leaving a slot out.
     pub fn barrier(self, barrier: Barrier) -> &'static str {
         self.text(match barrier {
-            Barrier::Forgot => Key::BarrierForgot,
-            Barrier::NoTime => Key::BarrierNoTime,
-            Barrier::NoPlace => Key::BarrierNoPlace,
-            Barrier::Pain => Key::BarrierPain,
-            Barrier::NotSureHow => Key::BarrierNotSureHow,
-            Barrier::FeltFine => Key::BarrierFeltFine,
-            Barrier::NoHelp => Key::BarrierNoHelp,
-            Barrier::Unwell => Key::BarrierUnwell,
-            Barrier::NoSupport => Key::BarrierNoSupport,
-            Barrier::Other => Key::BarrierOther,
-            Barrier::RatherNotSay => Key::BarrierRatherNotSay,
+            Barrier::Forgot => Key::SkipReasonForgot,
+            Barrier::NoTime => Key::SkipReasonNoTime,
+            Barrier::NoPlace => Key::SkipReasonNoPlace,
+            Barrier::Pain => Key::SkipReasonPain,
+            Barrier::NotSureHow => Key::SkipReasonNotSureHow,
+            Barrier::FeltFine => Key::SkipReasonFeltFine,
+            Barrier::NoHelp => Key::SkipReasonNoHelp,
+            Barrier::Unwell => Key::SkipReasonUnwell,
+            Barrier::NoSupport => Key::SkipReasonNoSupport,
+            Barrier::Other => Key::SkipReasonOther,
+            Barrier::RatherNotSay => Key::SkipReasonRatherNotSay,
         })
     }
 
     /// Why days are off.
     pub fn day_off_reason(self, why: DayOffReason) -> &'static str {
         self.text(match why {
-            DayOffReason::Ill => Key::ExcuseIll,
-            DayOffReason::Travelling => Key::ExcuseTravelling,
-            DayOffReason::Holiday => Key::ExcuseHoliday,
-            DayOffReason::Other => Key::ExcuseOther,
+            DayOffReason::Ill => Key::DayOffIll,
+            DayOffReason::Travelling => Key::DayOffTravelling,
+            DayOffReason::Holiday => Key::DayOffHoliday,
+            DayOffReason::Other => Key::DayOffOther,
         })
     }
 
@@ -170,37 +166,48 @@ impl Words {
 
     /// What a received file did.
     pub fn receipt(self, receipt: &Receipt) -> String {
-        let (key, code, days) = match &receipt.outcome {
-            Outcome::New { code, days } => (Key::ReceiptNew, code, *days),
-            Outcome::Filled { code, days: 0 } => (Key::ReceiptFilledOther, code, 0),
-            Outcome::Filled { code, days } => (Key::ReceiptFilled, code, *days),
-            Outcome::Known { code } => (Key::ReceiptKnown, code, 0),
+        let file = &receipt.file;
+        match &receipt.outcome {
+            Outcome::New { code, days } => self.receipt_new(days, file, code),
+            Outcome::Filled { code, days: 0 } => self.receipt_filled_other(file, code),
+            Outcome::Filled { code, days } => self.receipt_updated(days, file, code),
+            Outcome::Known { code } => self.receipt_known(file, code),
             Outcome::Refused(failure) => {
                 let refusal = self.failure(failure);
-                return format!("{}: {} {}", receipt.file, refusal.fault, refusal.advice);
+                self.receipt_refused(file, &refusal.fault, &refusal.advice)
             }
-        };
-        self.fill(key, &[("file", &receipt.file), ("code", code), ("days", &days)])
+        }
     }
+}
+
+/// How long something takes, as it is said.
+enum Duration {
+    Seconds(u32),
+    Minutes(u32),
+}
+
+/// In fives of seconds below 55 seconds, else in minutes.
+fn duration(seconds: u32) -> Duration {
+    if seconds < 55 { Duration::Seconds(seconds.div_ceil(5) * 5) } else { Duration::Minutes((seconds + 30) / 60) }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use exercises::catalogue::Lang;
+    use crate::Locale;
 
     #[test]
     fn a_schedule_without_days_says_so() {
         let schedule = Schedule { days: Days(0), pattern: Pattern::At { times: vec![480] } };
-        assert_eq!(Words::new(Lang::En).schedule(&schedule), "no day chosen, at 08:00");
-        assert_eq!(Words::new(Lang::Es).schedule(&schedule), "ningún día elegido, a las 08:00");
+        assert_eq!(Words::new(Locale::En).schedule(&schedule), "no day chosen, at 08:00");
+        assert_eq!(Words::new(Locale::Es).schedule(&schedule), "ningún día elegido, a las 08:00");
     }
 
     #[test]
     fn no_receipt_counts_zero_days() {
-        for lang in Lang::ALL {
+        for locale in Locale::ALL {
             let outcome = Outcome::Filled { code: "K17".into(), days: 0 };
-            let said = Words::new(lang).receipt(&Receipt { file: "a.age".into(), outcome });
+            let said = Words::new(*locale).receipt(&Receipt { file: "a.age".into(), outcome });
             assert!(!said.contains('0') && said.contains("K17"), "{said}");
         }
     }

@@ -4,80 +4,45 @@
 use std::collections::BTreeMap;
 use std::sync::{Mutex, PoisonError};
 
-/// What was said so far: a text is kept once and for good, so that it can be handed out like one of a language.
-static SAID: Mutex<BTreeMap<&str, &str>> = Mutex::new(BTreeMap::new());
+/// What was asked for so far: a text is kept once and for good, so that it can be handed out like one of a language.
+static KEPT: Mutex<BTreeMap<&str, &str>> = Mutex::new(BTreeMap::new());
 
-/// A text of a language, as the made-up one says it.
-pub fn text(text: &'static str) -> &'static str {
-    let mut said = SAID.lock().unwrap_or_else(PoisonError::into_inner);
-    said.entry(text).or_insert_with(|| Box::leak(expanded(text).into_boxed_str()))
+/// A text of a language, in the made-up one.
+pub(crate) fn text(text: &'static str) -> &'static str {
+    let mut kept = KEPT.lock().unwrap_or_else(PoisonError::into_inner);
+    kept.entry(text).or_insert_with(|| {
+        let mut out = String::with_capacity(text.len() * 2);
+        expand(text, &mut out);
+        Box::leak(out.into_boxed_str())
+    })
 }
 
-/// The same of any text. The names of places stay as they are; plural forms are said.
-pub fn expanded(text: &str) -> String {
-    let mut out = String::with_capacity(text.len() * 2);
-    let mut in_name = false;
+/// Appends a piece of a text in the made-up language; values are not touched.
+pub(crate) fn expand(text: &str, out: &mut String) {
     for letter in text.chars() {
-        in_name = match letter {
-            '{' => true,
-            '|' | '}' => false,
-            _ => in_name,
-        };
-        match accented(letter).filter(|_| !in_name) {
+        match "aeiouAEIOU".find(letter).and_then(|at| "àèìòùÀÈÌÒÙ".chars().nth(at)) {
             Some(vowel) => out.extend([vowel; 2]),
             None => out.push(letter),
         }
     }
-    out
-}
-
-fn accented(letter: char) -> Option<char> {
-    Some(match letter {
-        'a' => 'à',
-        'e' => 'è',
-        'i' => 'ì',
-        'o' => 'ò',
-        'u' => 'ù',
-        'A' => 'À',
-        'E' => 'È',
-        'I' => 'Ì',
-        'O' => 'Ò',
-        'U' => 'Ù',
-        _ => return None,
-    })
 }
 
 #[cfg(test)]
 mod tests {
-    use crate::{Key, Lang, Words, fill};
+    use crate::{Key, Locale, Words};
     use chrono::NaiveDate;
     use wire::Failure;
 
-    const PSEUDO: Words = Words::new(Lang::En).in_pseudo(true);
+    const PSEUDO: Words = Words::new(Locale::En).in_pseudo(true);
 
     #[test]
-    fn vowels_are_doubled_and_names_of_places_kept() {
-        assert_eq!(
-            super::expanded("Hold {name}: {n|# hold|# holds} of {s} s"),
-            "Hòòld {name}: {n|# hòòld|# hòòlds} òòf {s} s"
-        );
-        assert_eq!(PSEUDO.fill(Key::DoseHold, &[("n", &3), ("s", &10)]), "3 hòòlds òòf 10 sèècòònds");
+    fn vowels_are_doubled_and_values_kept() {
+        assert_eq!(PSEUDO.dose_hold(3, 10), "3 hòòlds òòf 10 sèècòònds");
+        assert_eq!(PSEUDO.ask_pain("arm"), "Pààììn nòòw: arm");
     }
 
     #[test]
-    fn every_text_has_its_places_and_no_plain_vowel_besides() {
-        for key in Key::ALL {
-            let (plain, said) = (Words::new(Lang::En).text(*key), PSEUDO.text(*key));
-            assert_eq!(fill::places(plain), fill::places(said), "{key:?}");
-            let values: Vec<(&str, &dyn std::fmt::Display)> =
-                fill::places(plain).into_iter().map(|name| (name, &7 as &dyn std::fmt::Display)).collect();
-            let filled = PSEUDO.fill(*key, &values);
-            assert!(!filled.contains(['a', 'e', 'i', 'o', 'u', '{']), "{key:?}: {filled}");
-        }
-    }
-
-    #[test]
-    fn dates_refusals_and_the_lines_of_the_review_are_said_too() {
+    fn dates_refusals_and_the_lines_of_the_review_are_made_up_too() {
         let day = NaiveDate::from_ymd_opt(2027, 3, 1).expect("a date");
         assert_eq!(PSEUDO.date(day), "1 Mààrch");
         let refusal = PSEUDO.failure(&Failure::NoRole);

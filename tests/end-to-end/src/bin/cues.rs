@@ -49,8 +49,8 @@ fn measure(name: &str, prepare: fn(&Window), busy: bool) {
     desktop.prescribe(PLAN, "2027-03-01T08:00:00Z");
     let card = SoundCard::new(&desktop.path("run"));
     let window = desktop.open("patient").at(AT).zone("UTC").with("PULSE_SERVER", card.address()).start();
-    window.press("Begin");
-    window.press("I have read this. Begin");
+    window.press("Start");
+    window.press("I have read this. Start");
     window.see("Get ready");
     prepare(&window);
     let over = Arc::new(AtomicBool::new(false));

@@ -10,7 +10,7 @@
 use end_to_end::{Panel, Part, Story, Tour, Window, panels};
 use std::cell::RefCell;
 use std::path::{Path, PathBuf};
-use words::{Key, Lang, Words};
+use words::{Key, Locale, Words};
 
 const PHONE: (u32, u32) = (390, 844);
 const SMALL: (u32, u32) = (360, 640);
@@ -88,7 +88,7 @@ fn screen(window: &Window, out: &Path, name: &str, dark: bool, size: (u32, u32))
 /// Waits for the moment at which a part looks best: a hold when half of it is over.
 fn settle(window: &Window, part: Part) {
     if part == Part::GuidedHold {
-        window.see(Words::new(Lang::En).text(Key::HalfWay));
+        window.see(Words::new(Locale::En).text(Key::Halfway));
     }
 }
 

@@ -13,7 +13,7 @@ impl Tour<'_> {
         window.see("Passphrase");
         keep("door");
         window.type_into("Passphrase", words.trim());
-        window.press("Open");
+        window.press("Unlock");
         window.see("E58");
         keep("patients");
         for code in ["B24", "E58", "F63"] {
@@ -42,12 +42,12 @@ impl Tour<'_> {
         window.type_into("Passphrase", "plumb line and lantern");
         window.type_into("Passphrase again", "plumb line and lantern");
         window.press("Set up the clinic");
-        window.see("No patient yet");
+        window.see("No patients yet");
         keep("patients");
         window.type_into("Code", "K17");
         window.press("Add patient");
         window.press("First plan: K17");
-        window.see("Nothing in the plan yet");
+        window.see("The plan is empty");
         keep("plan-empty");
         if !window.can_press("Add Heel raise") {
             window.press("Exercises");
@@ -55,11 +55,11 @@ impl Tour<'_> {
         window.press("Add Stand on one leg");
         window.see("Balance at home");
         keep("plan-gate");
-        window.press("Take out: Stand on one leg");
+        window.press("Remove: Stand on one leg");
         window.press("Add Heel raise");
-        window.see("Nothing stands against it.");
+        window.see("Ready to issue.");
         window.press("Issue plan card");
-        window.see("Whoever photographs this card");
+        window.see("Anyone who photographs this card");
         keep("card");
         window.press("Patients");
         window.press_part("K17");

@@ -11,10 +11,10 @@ impl Tour<'_> {
         let keep = |name: &str| (self.at_screen)(&window, &format!("patient-{name}"));
         window.see("Now");
         keep("now");
-        if window.can_press("Leave it out") {
-            window.press("Leave it out");
+        if window.can_press("Skip this time") {
+            window.press("Skip this time");
             keep("leave-out");
-            window.press("Leave out whole days");
+            window.press("Take days off");
             keep("leave-out-days");
             window.press("Back");
         }
@@ -26,7 +26,7 @@ impl Tour<'_> {
         window.press("30 minutes");
         window.see("In a meeting until");
         keep("reminders-meeting");
-        window.press("It is over");
+        window.press("End meeting");
         window.see("30 minutes");
         window.press("Back");
         window.press_part("How to do it");
@@ -36,11 +36,11 @@ impl Tour<'_> {
         window.see("For the visit");
         keep("record");
         window.press("For the visit");
-        window.see("What is handed over");
+        window.see("What you share");
         keep("visit");
         window.press("Back");
         window.see("Was something entered by mistake?");
-        window.press("What is yours");
+        window.press("Your data");
         window.see("Erase everything");
         keep("mine");
     }
@@ -53,8 +53,8 @@ impl Tour<'_> {
         let keep = |name: &str| (self.at_screen)(&window, &format!("own-{name}"));
         window.press("Record");
         window.see("Was something entered by mistake?");
-        window.press("What is yours");
-        window.press("Save all of it");
+        window.press("Your data");
+        window.press("Export my data");
         window.see("Saved in");
         keep("saved");
         window.press("Erase everything");

@@ -9,7 +9,7 @@ impl Tour<'_> {
         let desktop = Desktop::new();
         desktop.with_a_step_ahead();
         let window = self.scene(&desktop, scenes::STEP_DUE);
-        window.see("On to 15 seconds a hold?");
+        window.see("Go up to 15 seconds per hold?");
         (self.at_screen)(&window, "step-offered");
     }
 
@@ -21,26 +21,26 @@ impl Tour<'_> {
         let opening = desktop.open("patient").at("2027-03-01T09:00:30+01:00").zone(scenes::ZONE).motion(&trials);
         let window = self.begin(opening);
         let keep = |name: &str| (self.at_screen)(&window, &format!("sway-{name}"));
-        window.press("Begin");
-        window.press("I have read this. Begin");
-        window.see("In a waist pocket");
+        window.press("Start");
+        window.press("I have read this. Start");
+        window.see("In a pocket at the waist");
         keep("set-up");
         window.press("At the breastbone");
-        window.see("screen away from you");
+        window.see("screen facing away from you");
         keep("set-up-breastbone");
-        window.press("In a waist pocket");
+        window.press("In a pocket at the waist");
         window.see("tight pocket or pouch");
         keep("set-up-pocket");
-        window.press("Start the count");
+        window.press("Start countdown");
         window.see("Stand until the sound");
         keep("trial");
-        window.see("Did your foot touch the floor, or did you take hold?");
+        window.see("Did your foot touch the floor, or did you hold on?");
         keep("asked");
         window.press("Yes");
         window.see("Continue");
         keep("asked-when");
         window.press("Continue");
-        window.press("Start the count");
+        window.press("Start countdown");
         window.see("Did your foot touch the floor after about");
         keep("asked-at");
         window.press("Not sure");
@@ -68,7 +68,7 @@ impl Tour<'_> {
         keep("on-its-side");
         window.resize(self.size.0, self.size.1);
         window.press("Back");
-        window.see("What is handed over");
+        window.see("What you share");
     }
 
     fn mistakes(&self, window: &Window) {
@@ -77,15 +77,15 @@ impl Tour<'_> {
         window.see("Pain, upper back: 9 of 10");
         keep("list");
         window.press_part("Pain, upper back: 9 of 10");
-        window.see("A mistake: take it out");
+        window.see("Delete: it was a mistake");
         keep("score");
         window.press("2");
         window.see("Now: 2 of 10.");
-        window.press_part("off: travelling");
+        window.press_part(": travelling");
         window.see("Save these days");
         keep("days");
-        window.press("A mistake: take it out");
-        window.see("Taken out.");
+        window.press("Delete: it was a mistake");
+        window.see("Deleted.");
         window.press_part("left out, no time");
         window.see("Forgot");
         keep("reasons");
@@ -95,9 +95,9 @@ impl Tour<'_> {
         window.see("Note that it was a mistake");
         keep("alarm");
         window.press("Note that it was a mistake");
-        window.see("What it stopped stays stopped.");
+        window.see("Anything paused stays paused.");
         window.press_part("Pain, upper back: 9 of 10");
-        window.see("Back to what I said first");
+        window.see("Back to what I entered first");
         keep("put-right");
         window.press("Show earlier days");
         window.see_no_more("Show earlier days");

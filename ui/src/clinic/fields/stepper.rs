@@ -1,7 +1,6 @@
 //! A number with a step down and a step up.
 
 use leptos::prelude::*;
-use words::Key;
 
 use crate::shared::AppContext;
 
@@ -13,8 +12,8 @@ pub fn Stepper(
     step: impl Fn(bool) + Copy + 'static,
 ) -> impl IntoView {
     let words = AppContext::current().words();
-    let less = words.fill(Key::StepLess, &[("what", &label)]);
-    let more = words.fill(Key::StepMore, &[("what", &label)]);
+    let less = words.step_less(&label);
+    let more = words.step_more(&label);
     view! {
         <div class="stepper" role="group" aria-label=label>
             <span aria-hidden="true">{label}</span>

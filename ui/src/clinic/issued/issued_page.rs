@@ -13,8 +13,8 @@ use crate::clinic::head::Head;
 pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
     let context = ClinicContext::current();
     let words = context.app.words();
-    let title = words.fill(Key::IssuedTitle, &[("who", &code)]);
-    let version = card.version.map(|version| words.fill(Key::IssuedVersion, &[("n", &version)]));
+    let title = words.issued_title(&code);
+    let version = card.version.map(|version| words.issued_version(version));
     let picture = match card.svg {
         // The drawing comes from the shell, which makes it of black and white squares alone.
         Some(svg) => {
@@ -22,8 +22,8 @@ pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
         }
         None => view! { <p class="note">{words.text(Key::IssuedTooLarge)}</p> }.into_any(),
     };
-    let review = words.fill(Key::ReviewOn, &[("date", &words.date_in_full(card.plan.prescription.review))]);
-    let line = format!("{}; {review}", words.fill(Key::IssuedRevision, &[("revision", &card.plan.header.revision)]));
+    let review = words.list_visit_on(&words.date_in_full(card.plan.review));
+    let line = words.revision_and_review(&words.issued_revision(card.plan.revision), &review);
     view! {
         <main class="screen issued">
             <Head title line>
@@ -35,9 +35,9 @@ pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
                     <p>{words.text(Key::IssuedWhat)}</p>
                     <p class="note">{words.text(Key::IssuedWarning)}</p>
                     <div>
-                        <h2>{words.text(Key::Fingerprint)}</h2>
+                        <h2>{words.text(Key::SecurityCode)}</h2>
                         <p class="fingerprint">{card.fingerprint}</p>
-                        <p class="small soft">{words.text(Key::FingerprintWhat)}</p>
+                        <p class="small soft">{words.text(Key::SecurityCodeWhat)}</p>
                     </div>
                     <CardText text=card.text/>
                     <div>

@@ -31,8 +31,8 @@ pub fn SetUp(back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     };
     view! {
         <div class="window clinic set-up"><main class="screen door"><form class="column" on:submit=start>
-            <h1>{app.text(Key::ClinicDoorStart)}</h1>
-            <p>{app.text(Key::ClinicDoorStartWhat)}</p>
+            <h1>{app.text(Key::ClinicSetupTitle)}</h1>
+            <p>{app.text(Key::ClinicSetupWhat)}</p>
             <Fault/>
             <Text label=app.text(Key::ClinicName) value=name put=move |text| name.set(text)
                 hint=app.text(Key::ClinicNameHint).to_owned() most=exercises::plan::MAX_NAME/>

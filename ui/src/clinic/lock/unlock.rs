@@ -20,13 +20,13 @@ pub fn Unlock() -> impl IntoView {
     };
     view! {
         <form class="column" on:submit=open>
-            <h1>{app.text(Key::ClinicDoorOpen)}</h1>
-            <p>{app.text(Key::ClinicDoorOpenWhat)}</p>
+            <h1>{app.text(Key::ClinicUnlockTitle)}</h1>
+            <p>{app.text(Key::ClinicUnlockWhat)}</p>
             <Fault/>
             <Passphrase label=app.text(Key::Passphrase) value=passphrase shown/>
             <Tick label=app.text(Key::PassphraseShow) value=shown put=move |on| shown.set(on)/>
             <button type="submit" class="main" disabled=move || passphrase.with(String::is_empty) || app.busy.get()>
-                {app.text(Key::ClinicOpen)}
+                {app.text(Key::ClinicUnlock)}
             </button>
             <p class="small soft" role="status">{move || app.busy.get().then(|| app.text(Key::ClinicOpening))}</p>
             <TimeIsSet/>

@@ -14,7 +14,7 @@ pub fn Line(line: PatientLine) -> impl IntoView {
     let context = ClinicContext::current();
     let words = context.app.words();
     let today = context.app.state.with_untracked(|state| state.as_ref().map(|s| s.now.date()));
-    let alarms = (line.alarms > 0).then(|| words.fill(Key::AlarmsOpen, &[("n", &line.alarms)]));
+    let alarms = (line.alarms > 0).then(|| words.alarms_open(line.alarms));
     let alarms = alarms.map(|alarms| view! { <strong class="alarms">{alarms}</strong> });
     let has_plan = line.plan.is_some();
     let (to_review, to_plan) = (line.code.clone(), line.code.clone());
@@ -29,7 +29,8 @@ pub fn Line(line: PatientLine) -> impl IntoView {
                 {has_plan.then(|| view! { <span class="go">{words.text(Key::PlanReview)}</span> })}
                 <span class="small soft">{stands(words, &line, today)}</span>
             </button>
-            <button type="button" aria-label=format!("{next}: {}", line.code) on:click=move |_| context.plan(to_plan.clone())>{next}</button>
+            <button type="button" aria-label=words.named_text(next, &line.code)
+                on:click=move |_| context.plan(to_plan.clone())>{next}</button>
         </li>
     }
 }
@@ -38,13 +39,13 @@ pub fn Line(line: PatientLine) -> impl IntoView {
 fn stands(words: Words, line: &PatientLine, today: Option<NaiveDate>) -> String {
     let Some((_, review)) = line.plan else { return words.text(Key::PlanNone).to_owned() };
     let visit = match today.map(|today| review.cmp(&today)) {
-        Some(Ordering::Equal) => words.text(Key::ReviewToday).to_owned(),
-        Some(Ordering::Less) => words.fill(Key::ReviewWas, &[("date", &words.date(review))]),
-        _ => words.fill(Key::ReviewOn, &[("date", &words.date(review))]),
+        Some(Ordering::Equal) => words.text(Key::ListVisitToday).to_owned(),
+        Some(Ordering::Less) => words.list_visit_was(&words.date(review)),
+        _ => words.list_visit_on(&words.date(review)),
     };
     let summary = match line.covered_until {
-        Some(until) => words.fill(Key::SummaryUntil, &[("date", &words.date(until))]),
+        Some(until) => words.summary_until(&words.date(until)),
         None => words.text(Key::SummaryNone).to_owned(),
     };
-    format!("{visit}; {summary}")
+    words.visit_and_summary(&visit, &summary)
 }

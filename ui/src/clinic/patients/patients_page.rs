@@ -8,6 +8,7 @@ use words::Key;
 use super::add::AddPatient;
 use super::line::Line;
 use super::receive::Receive;
+use crate::shared::language::LanguageChoice;
 use crate::shared::line::TimeIsSet;
 use crate::shared::{AppContext, Fault};
 
@@ -50,7 +51,7 @@ pub fn Patients() -> impl IntoView {
                         <For each=found key=|line| format!("{line:?}") children=move |line| view! { <Line line/> }/>
                     </ul>
                 </section>
-                <aside class="stack-8"><Receive received=look/><AddPatient lines/></aside>
+                <aside class="stack-8"><Receive received=look/><AddPatient lines/><LanguageChoice/></aside>
             </div>
         </main>
     }
@@ -63,9 +64,9 @@ fn ClinicName() -> impl IntoView {
     let lock = move || app.state.with(|state| state.as_ref().map(|state| state.lock.clone()));
     let line = move || {
         let Some(LockState::Open { clinic, fingerprint }) = lock() else { return None };
-        let what = app.text(Key::FingerprintWhat);
+        let what = app.text(Key::SecurityCodeWhat);
         Some(view! {
-            <p class="soft">{clinic}" · "<span title=what>{app.text(Key::Fingerprint)}" "<span class="code">{fingerprint}</span></span></p>
+            <p class="soft">{clinic}" · "<span title=what>{app.text(Key::SecurityCode)}" "<span class="code">{fingerprint}</span></span></p>
         })
     };
     view! { {line} }

@@ -22,7 +22,7 @@ pub fn Activities() -> impl IntoView {
     let ids = move || editor.plan(|plan| plan.activities.iter().map(|activity| activity.id).collect::<Vec<_>>());
     let inside = Signal::derive(move || {
         let names: Vec<String> = editor.plan(|plan| plan.activities.iter().map(|activity| activity.name.clone()).collect());
-        if names.is_empty() { words.text(Key::FoldNone).to_owned() } else { names.join("; ") }
+        if names.is_empty() { words.text(Key::FoldNone).to_owned() } else { words.semicolons(&names) }
     });
     let full = Memo::new(move |_| editor.plan(|plan| plan.activities.len() >= MAX_NAMED));
     let add = move |_| {
@@ -34,7 +34,7 @@ pub fn Activities() -> impl IntoView {
         <Fold title=words.text(Key::Activities) inside>
             <ul class="stack"><For each=ids key=|id| *id children=move |id| view! { <Activity id/> }/></ul>
             <Show when=move || !full.get()><button type="button" on:click=add>{words.text(Key::ActivityAdd)}</button></Show>
-            <p class="small soft" role="status">{move || full.get().then(|| words.fill(Key::NamedFull, &[("most", &MAX_NAMED)]))}</p>
+            <p class="small soft" role="status">{move || full.get().then(|| words.named_full(MAX_NAMED))}</p>
         </Fold>
     }
 }
@@ -56,7 +56,7 @@ fn Activity(id: ActivityId) -> impl IntoView {
             <Choice label=words.text(Key::RatingToday) options=scores(words)
                 value=of(|one| one.rating.map(|rating| rating.to_string()).unwrap_or_default())
                 choose=move |chosen| editor.edit(|draft| draft.edit_activity(id, |activity| activity.rating = chosen.parse().ok()))/>
-            <button type="button" class="quiet" on:click=move |_| editor.edit(|draft| draft.remove_activity(id))>{words.text(Key::TakeOut)}</button>
+            <button type="button" class="quiet" on:click=move |_| editor.edit(|draft| draft.remove_activity(id))>{words.text(Key::Remove)}</button>
         </li>
     }
 }

@@ -25,7 +25,7 @@ pub fn AftercareLines() -> impl IntoView {
     let words = editor.words();
     let inside = Signal::derive(move || match editor.plan(|plan| plan.aftercare.len()) {
         0 => words.text(Key::FoldNone).to_owned(),
-        n => words.fill(Key::FoldLines, &[("n", &n)]),
+        n => words.fold_lines(n),
     });
     let line = move |line: Aftercare| {
         let (here, other) = (line.clone(), line.clone());

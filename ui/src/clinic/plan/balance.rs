@@ -71,7 +71,7 @@ fn Absent() -> impl IntoView {
     };
     view! {
         <fieldset class="risks">
-            <legend>{words.text(Key::RiskTitle)}</legend>
+            <legend>{words.text(Key::AbsentTitle)}</legend>
             {Risk::ALL.map(line).into_iter().collect_view()}
         </fieldset>
     }

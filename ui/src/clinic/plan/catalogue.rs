@@ -21,7 +21,7 @@ pub fn Catalogue() -> impl IntoView {
     let words = editor.words();
     let find = RwSignal::new(String::new());
     let fits = move |exercise: &Exercise| {
-        let text = exercise.text(words.lang);
+        let text = exercise.text(words.lang());
         let said = text.map(|text| format!("{} {}", text.name, text.purpose)).unwrap_or_default().to_lowercase();
         find.get().to_lowercase().split_whitespace().all(|word| said.contains(word))
     };
@@ -33,7 +33,7 @@ pub fn Catalogue() -> impl IntoView {
     // Beside the plan it stands open; above it, on a narrow page, it opens while there is nothing in the plan.
     let width = window_width();
     let is_wide = Memo::new(move |_| width.get() >= TWO_COLUMNS);
-    let starts_open = editor.draft.with_untracked(|draft| draft.prescription.items.is_empty());
+    let starts_open = editor.draft.with_untracked(|draft| draft.plan.items.is_empty());
     let full = Memo::new(move |_| editor.plan(|plan| plan.items.len() >= MAX_ITEMS));
     let none = move || REGIONS.iter().all(|region| of_region(*region).is_empty());
     let group = move |region: Region| {
@@ -50,7 +50,7 @@ pub fn Catalogue() -> impl IntoView {
             <summary tabindex=move || is_wide.get().then_some("-1")><h2>{words.text(Key::Catalogue)}</h2></summary>
             <input type="search" aria-label=words.text(Key::CatalogueFind) placeholder=words.text(Key::CatalogueFind)
                 prop:value=find on:input:target=move |event| find.set(event.target().value())/>
-            <div role="status">{move || full.get().then(|| view! { <p class="warning">{words.fill(Key::PlanFull, &[("most", &MAX_ITEMS)])}</p> })}</div>
+            <div role="status">{move || full.get().then(|| view! { <p class="warning">{words.plan_full(MAX_ITEMS)}</p> })}</div>
             <div class="shelves">
                 {REGIONS.map(group).into_iter().collect_view()}
                 <Show when=none><p class="soft">{words.text(Key::CatalogueNone)}</p></Show>
@@ -64,13 +64,13 @@ pub fn Catalogue() -> impl IntoView {
 fn Entry(exercise: Exercise) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
-    let name = exercise.text(words.lang).map(|text| text.name.clone()).unwrap_or_else(|| exercise.id.to_string());
+    let name = exercise.text(words.lang()).map(|text| text.name.clone()).unwrap_or_else(|| exercise.id.to_string());
     let rung = exercise.first_rung().map(|rung| rung.id.clone());
     let drawing = rung.map_or_else(|| exercise.poses.clone(), |rung| exercise.figure(&rung));
     let id = exercise.id.clone();
     let chosen = Memo::new(move |_| editor.plan(|plan| plan.items.iter().any(|item| item.exercise == id)));
     let below = words.dose(exercise.dose);
-    let add = words.fill(Key::CatalogueAdd, &[("name", &name)]);
+    let add = words.catalogue_add(&name);
     // Who presses twice, as on an icon, means it once. An exercise that is wanted twice is pressed again later.
     let press = move |event: MouseEvent| {
         if event.detail() < 2 {

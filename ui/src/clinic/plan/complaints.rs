@@ -17,7 +17,7 @@ pub fn Complaints() -> impl IntoView {
     let ids = move || editor.plan(|plan| plan.complaints.iter().map(|complaint| complaint.id).collect::<Vec<_>>());
     let inside = Signal::derive(move || {
         let names: Vec<String> = ids().into_iter().map(|id| editor.named(|names| names.complaint(id))).collect();
-        if names.is_empty() { words.text(Key::FoldNone).to_owned() } else { names.join("; ") }
+        if names.is_empty() { words.text(Key::FoldNone).to_owned() } else { words.semicolons(&names) }
     });
     let full = Memo::new(move |_| editor.plan(|plan| plan.complaints.len() >= MAX_NAMED));
     let add = move |_| {
@@ -33,7 +33,7 @@ pub fn Complaints() -> impl IntoView {
             <ul class="stack"><For each=ids key=|id| *id children=move |id| view! { <Complaint id/> }/></ul>
             <div role="status">{problems}</div>
             <Show when=move || !full.get()><button type="button" on:click=add>{words.text(Key::ComplaintAdd)}</button></Show>
-            <p class="small soft" role="status">{move || full.get().then(|| words.fill(Key::NamedFull, &[("most", &MAX_NAMED)]))}</p>
+            <p class="small soft" role="status">{move || full.get().then(|| words.named_full(MAX_NAMED))}</p>
         </Fold>
     }
 }
@@ -66,7 +66,7 @@ fn Complaint(id: ComplaintId) -> impl IntoView {
             <Choice label=words.text(Key::PainToday) options=super::activities::scores(words)
                 value=of(|one| one.pain.map(|pain| pain.to_string()).unwrap_or_default())
                 choose=move |chosen| edit(&|complaint| complaint.pain = chosen.parse().ok())/>
-            <button type="button" class="quiet" on:click=move |_| editor.edit(|draft| draft.remove_complaint(id))>{words.text(Key::TakeOut)}</button>
+            <button type="button" class="quiet" on:click=move |_| editor.edit(|draft| draft.remove_complaint(id))>{words.text(Key::Remove)}</button>
         </li>
     }
 }

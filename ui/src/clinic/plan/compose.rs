@@ -27,8 +27,8 @@ pub fn Compose(code: String, draft: PlanDraft) -> impl IntoView {
     provide_context(editor);
     let words = editor.words();
     let revision = editor.replaces.map_or(1, |last| last.saturating_add(1));
-    let title = words.fill(Key::PlanOf, &[("revision", &revision), ("who", &code)]);
-    let carried = editor.replaces.map(|last| words.fill(Key::PlanCarried, &[("revision", &last)]));
+    let title = words.plan_of(revision, &code);
+    let carried = editor.replaces.map(|last| words.plan_based_on(last));
     let to_review = code.clone();
     let review = editor.replaces.map(|_| {
         view! {

@@ -62,7 +62,7 @@ impl PlanEditor {
             problems: RwSignal::new(None),
             asked: StoredValue::new(0),
         };
-        Effect::new(move || editor.check(editor.draft.with(|draft| draft.prescription.clone())));
+        Effect::new(move || editor.check(editor.draft.with(|draft| draft.plan.clone())));
         // Looking at a plan begins no draft: the first state is the one that the shell gave.
         Effect::new(move |seen: Option<()>| {
             let state = editor.state();
@@ -97,7 +97,7 @@ impl PlanEditor {
 
     /// Why what stands in a field cannot be taken.
     pub fn unread_at(self, field: TypedField) -> Option<String> {
-        self.unread.with(|all| all.get(field).map(|typed| self.words().unread_here(field, typed)))
+        self.unread.with(|all| all.get(field).map(|typed| self.words().unread(field, typed)))
     }
 
     /// Why what was typed cannot be taken, each with its place. While there is any, the plan is not issued.

@@ -28,9 +28,9 @@ pub fn Issue(code: String) -> impl IntoView {
         let said = editor.draft.with(|draft| {
             let of = |item: &Item| {
                 let said = words.through_the_night(&item.schedule.pattern)?;
-                Some(words.fill(Key::UnreadHere, &[("where", &editor.named(|names| names.item(item.id))), ("what", &said)]))
+                Some(words.unread_here(&editor.named(|names| names.item(item.id)), &said))
             };
-            draft.prescription.items.iter().filter_map(of).collect::<Vec<_>>()
+            draft.plan.items.iter().filter_map(of).collect::<Vec<_>>()
         });
         said.into_iter().map(|line| view! { <p class="small warning">{line}</p> }).collect_view()
     };
@@ -54,8 +54,8 @@ pub fn Issue(code: String) -> impl IntoView {
                 <p class="small soft load">{load}</p>
                 {notices}
                 <Show when=move || missing.get()>
-                    <p class="small"><b>{words.text(Key::IssueNotYet)}</b></p>
-                    <ul class="small missing" tabindex="0" aria-label=words.text(Key::IssueNotYet)>{list}</ul>
+                    <p class="small"><b>{words.text(Key::IssueMissing)}</b></p>
+                    <ul class="small missing" tabindex="0" aria-label=words.text(Key::IssueMissing)>{list}</ul>
                 </Show>
                 <Show when=move || ready.get()><p class="small">{words.text(Key::IssueReady)}</p></Show>
             </div>

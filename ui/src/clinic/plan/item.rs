@@ -31,7 +31,7 @@ pub fn ItemCard(id: ItemId) -> impl IntoView {
     };
     let press = move |key: Key, what: fn(PlanEditor, ItemId)| {
         view! {
-            <button type="button" class="quiet" aria-label=move || format!("{}: {}", words.text(key), name()) on:click=move |_| what(editor, id)>
+            <button type="button" class="quiet" aria-label=move || words.named_text(words.text(key), &name()) on:click=move |_| what(editor, id)>
                 {words.text(key)}
             </button>
         }
@@ -45,7 +45,7 @@ pub fn ItemCard(id: ItemId) -> impl IntoView {
                     <div class="presses">
                         {press(Key::MoveUp, |editor, id| editor.edit(|draft| draft.shift(id, Direction::Earlier)))}
                         {press(Key::MoveDown, |editor, id| editor.edit(|draft| draft.shift(id, Direction::Later)))}
-                        {press(Key::TakeOut, |editor, id| editor.edit(|draft| draft.remove(id)))}
+                        {press(Key::Remove, |editor, id| editor.edit(|draft| draft.remove(id)))}
                     </div>
                 </header>
                 <Proposal id/>
@@ -64,7 +64,7 @@ fn RungAndSide(id: ItemId, exercise: Exercise) -> impl IntoView {
     let words = editor.words();
     let rungs = exercise.ladders.iter().flat_map(|ladder| &ladder.rungs);
     let name = |rung: &exercises::catalogue::Rung| {
-        rung.text(words.lang).map_or_else(|| rung.id.to_string(), |text| text.name.clone())
+        rung.text(words.lang()).map_or_else(|| rung.id.to_string(), |text| text.name.clone())
     };
     let rungs: Vec<(String, String)> = rungs.map(|rung| (rung.id.to_string(), name(rung))).collect();
     let rung = Signal::derive(move || {
@@ -80,7 +80,7 @@ fn RungAndSide(id: ItemId, exercise: Exercise) -> impl IntoView {
     };
     let options = sides.map(|side| (words.side(side).to_owned(), words.side(side).to_owned())).to_vec();
     view! {
-        {(rungs.len() > 1).then(|| view! { <Choice label=words.text(Key::Rung) options=rungs value=rung choose=put_rung/> })}
+        {(rungs.len() > 1).then(|| view! { <Choice label=words.text(Key::Level) options=rungs value=rung choose=put_rung/> })}
         {(exercise.side == Sidedness::EachSide).then(|| view! { <Choice label=words.text(Key::SideLabel) options value=side choose=put_side/> })}
     }
 }

@@ -20,7 +20,7 @@ pub fn Items() -> impl IntoView {
             <Show when=move || open.get()>
                 <div class="proposals">
                     <p class="small soft">{words.proposals_only()}</p>
-                    <button type="button" on:click=take_all>{words.text(Key::ProposalsTake)}</button>
+                    <button type="button" on:click=take_all>{words.text(Key::ProposalsAccept)}</button>
                 </div>
             </Show>
             <Show when=move || none.get()><p class="empty">{words.text(Key::PlanEmpty)}</p></Show>

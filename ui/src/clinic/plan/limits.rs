@@ -54,7 +54,7 @@ fn Serves(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
     let options = move || {
-        let none = (String::new(), words.text(Key::ServesNone).to_owned());
+        let none = (String::new(), words.text(Key::ForNoComplaint).to_owned());
         let ids: Vec<ComplaintId> = editor.plan(|plan| plan.complaints.iter().map(|complaint| complaint.id).collect());
         let named = ids.into_iter().map(|id| (id.to_string(), editor.named(|names| names.complaint(id))));
         std::iter::once(none).chain(named).collect::<Vec<_>>()
@@ -65,7 +65,7 @@ fn Serves(id: ItemId) -> impl IntoView {
     let choose = move |chosen: String| editor.edit_item(id, |item| item.serves = chosen.parse().ok().map(ComplaintId));
     move || {
         let options = options();
-        (options.len() > 1).then(|| view! { <Choice label=words.text(Key::ServesLabel) options value choose/> })
+        (options.len() > 1).then(|| view! { <Choice label=words.text(Key::ForComplaintLabel) options value choose/> })
     }
 }
 
@@ -85,9 +85,7 @@ fn Note(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
     let value = Signal::derive(move || editor.item(id, String::new(), |item| item.note.clone()));
-    let hint = Signal::derive(move || {
-        words.fill(Key::NoteCount, &[("n", &value.with(|note| note.chars().count())), ("most", &MAX_NOTE)])
-    });
+    let hint = Signal::derive(move || words.note_count(value.with(|note| note.chars().count()), MAX_NOTE));
     let put = move |text| editor.edit_item(id, |item| item.note = text);
     view! { <Text label=words.text(Key::NoteLabel) value put hint most=MAX_NOTE/> }
 }

@@ -45,7 +45,7 @@ fn ChoiceButton(choice: Suggestion, marked: bool) -> impl IntoView {
     let words = editor.words();
     let advice = words.advice(&choice.advice);
     let step = match choice.advice {
-        Advice::StopAndTalk => words.text(Key::StopTakesOut).to_owned(),
+        Advice::StopAndTalk => words.text(Key::StopRemovesIt).to_owned(),
         _ => untrack(|| editor.named(|names| words.step(&choice, names))),
     };
     let mark = marked.then(|| view! { <small>{words.text(Key::Proposed)}</small> });

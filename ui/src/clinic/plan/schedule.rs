@@ -74,7 +74,7 @@ fn Window(id: ItemId) -> impl IntoView {
     };
     let grid = || (0..24 * 60).step_by(usize::from(GRID)).collect::<Vec<u16>>();
     let clock = |minute: u16| words.minute(minute);
-    let lasting = |minutes: u16| words.fill(Key::EveryOption, &[("n", &minutes)]);
+    let lasting = |minutes: u16| words.every_option(minutes);
     let number = |chosen: String| chosen.parse::<u16>().unwrap_or(0);
     view! {
         <Choice label=words.text(Key::EveryLabel) options=with(INTERVALS.to_vec(), minutes, &lasting)
@@ -108,6 +108,11 @@ fn Times(id: ItemId) -> impl IntoView {
     };
     let fault = Signal::derive(move || editor.unread_at(field));
     view! { <Typed label=words.text(Key::TimesLabel) value commit fault hint=words.text(Key::TimesHint).to_owned()/> }
+}
+
+/// "09:00": a time as it is typed, in every language.
+fn time_typed(minute: u16) -> String {
+    format!("{:02}:{:02}", minute / 60, minute % 60)
 }
 
 /// Seven boxes.

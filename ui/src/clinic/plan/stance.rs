@@ -44,11 +44,11 @@ fn OneLeg(field: StanceField) -> impl IntoView {
     };
     let fault = Signal::derive(move || editor.unread_at(typed_field));
     let earlier = editor.draft.with_untracked(|draft| draft.stance_earlier(field));
-    let hint = earlier.map(|earlier| words.fill(Key::StanceEarlier, &[("s", &seconds(earlier.tenths))])).unwrap_or_default();
+    let hint = earlier.map(|earlier| words.stance_earlier(seconds(earlier.tenths))).unwrap_or_default();
     view! {
         <div>
             <Typed label=words.leg(field.leg) value commit fault hint=Signal::stored(hint) decimal=true/>
-            <Tick label=words.text(Key::StanceCapped) value=capped put=cap/>
+            <Tick label=words.text(Key::StanceStoppedByClinician) value=capped put=cap/>
         </div>
     }
 }

@@ -42,8 +42,7 @@ fn Item(item: ItemAdherence) -> impl IntoView {
     let details = start.map(|start| words.adherence_details(&item, start)).unwrap_or_default();
     let (id, since) = (item.item, item.broke_off.map(|broke| broke.since));
     let strings = move || {
-        let (axis, label) =
-            (context.strings()?, context.read(|_, names| words.fill(Key::ChartDays, &[("name", &names.item(id))]))?);
+        let (axis, label) = (context.strings()?, context.read(|_, names| words.chart_days(&names.item(id)))?);
         let chart = context.read(|review, _| weeks(&review.days, id, &axis, since)).flatten()?;
         Some(view! { <WeeksChart chart label/> })
     };

@@ -3,7 +3,6 @@
 use exercises::chart::lines;
 use exercises::review::PainSeries;
 use leptos::prelude::*;
-use words::Key;
 use words::review::{ReviewQuestion, upper};
 
 use super::context::ReviewContext;
@@ -33,7 +32,7 @@ fn Complaint(series: PainSeries) -> impl IntoView {
     let name = context.read(|_, names| upper(&names.complaint(series.complaint))).unwrap_or_default();
     let visits = context.read(|review, _| words.at_visits(&series.at_visits, review.start)).flatten();
     let said = words.pain(&series);
-    let label = words.fill(Key::ChartLine, &[("name", &name)]);
+    let label = words.chart_line(&name);
     let line = move || {
         let axis = context.points(false).filter(|_| series.points.len() > 1)?;
         Some(view! { <LinesView chart=lines(&series.points, &series.at_visits, &axis) label=label.clone()/> })

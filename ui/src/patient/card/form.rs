@@ -39,13 +39,13 @@ pub fn CardForm(title: Key) -> impl IntoView {
     let empty = move || typed.with(|typed| typed.trim().is_empty());
     let form = move || {
         view! {
-            <p>{text(Key::NoPlanWhat)}</p>
+            <p>{text(Key::AddCardWhat)}</p>
             <CardCamera found=move |source, preview| read.set(Some((source, preview)))/>
             <label class="file">{text(Key::CardFile)}<input type="file" accept="image/*,.txt,.card,text/plain" on:change=from_file/></label>
             <p class="small soft">{text(Key::CardFileWhat)}</p>
             <label>{text(Key::CardText)}<textarea rows="4" spellcheck="false" autocapitalize="off" autocomplete="off" prop:value=typed
                 on:input=move |event| typed.set(event_target_value(&event))></textarea></label>
-            <button type="button" disabled=move || empty() || context.app.busy.get() on:click=from_text>{text(Key::ReadTheCard)}</button>
+            <button type="button" disabled=move || empty() || context.app.busy.get() on:click=from_text>{text(Key::OpenCard)}</button>
         }
     };
     move || match read.get() {

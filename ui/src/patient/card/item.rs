@@ -5,7 +5,6 @@ use exercises::id::ItemId;
 use exercises::plan::{Item, Plan, Schedule};
 use leptos::prelude::*;
 use std::collections::BTreeMap;
-use words::Key;
 
 use super::window_of_day::WindowOfDay;
 use crate::patient::context::{PatientContext, served};
@@ -20,10 +19,10 @@ pub fn CardItem(
 ) -> impl IntoView {
     let words = PatientContext::current().app.words();
     let id = item.id;
-    let texts = exercise.as_ref().and_then(|exercise| exercise.text(words.lang)).cloned();
+    let texts = exercise.as_ref().and_then(|exercise| exercise.text(words.lang())).cloned();
     let name = texts.as_ref().map_or_else(|| item.exercise.to_string(), |texts| texts.name.clone());
     let rung = exercise.as_ref().and_then(|exercise| words.rung_of(&item, exercise));
-    let serves = served(&plan, &item).map(|name| words.fill(Key::ForComplaint, &[("name", &name)]));
+    let serves = served(&plan, &item).map(|name| words.for_complaint(&name));
     let schedule = RwSignal::new(item.schedule.clone());
     let planned = item.schedule.clone();
     Effect::new(move || {

@@ -41,11 +41,11 @@ pub fn Preview(source: CardSource, preview: CardPreview, back: impl Fn() + Copy 
         <div class="stack-5">
             <h1>{words.text(Key::OnThisCard)}</h1>
             <section class="sheet stack-2">
-                <h2>{plan.header.clinic.clone()}</h2>
-                <p class="number">{words.fill(Key::ClinicCode, &[("code", &fingerprint)])}</p>
+                <h2>{plan.clinic.clone()}</h2>
+                <p class="number">{words.security_code_of_card(&fingerprint)}</p>
                 <p class="small soft">{clinic}</p>
-                {replaces.map(|old| view! { <p>{words.fill(Key::Replaces, &[("old", &old), ("new", &plan.header.revision)])}</p> })}
-                <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(plan.prescription.review))])}</p>
+                {replaces.map(|old| view! { <p>{words.replaces(old, plan.revision)}</p> })}
+                <p>{words.visit_on(&words.date_in_full(plan.review))}</p>
             </section>
             {items}
             {(!plan.prescription.aftercare.is_empty()).then(|| view! {
@@ -53,8 +53,8 @@ pub fn Preview(source: CardSource, preview: CardPreview, back: impl Fn() + Copy 
             })}
             <p>{words.text(Key::RemindersAhead)}</p>
             <p class="small soft">{words.text(Key::WhoPhotographs)}</p>
-            <button type="button" class="main" disabled=context.app.busy on:click=take>{words.text(Key::TakeThisPlan)}</button>
-            <button type="button" class="quiet" on:click=move |_| back()>{words.text(Key::AnotherCard)}</button>
+            <button type="button" class="main" disabled=context.app.busy on:click=take>{words.text(Key::StartPlan)}</button>
+            <button type="button" class="quiet" on:click=move |_| back()>{words.text(Key::UseAnotherCard)}</button>
         </div>
     }
 }

@@ -15,7 +15,7 @@ pub fn TakeACard() -> impl IntoView {
         <main class="screen">
             <div class="column stack-5">
                 <Fault/>
-                <CardForm title=Key::TakeNewCard/>
+                <CardForm title=Key::AddNewCard/>
                 <button type="button" class="quiet" on:click=move |_| context.close()>{context.app.text(Key::Back)}</button>
             </div>
         </main>

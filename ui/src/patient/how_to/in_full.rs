@@ -17,7 +17,7 @@ pub fn InFull(found: TodayItem, texts: Texts) -> impl IntoView {
     let words = PatientContext::current().app.words();
     let item = &found.item;
     let drawing = item.rung.as_ref().map_or_else(|| found.exercise.poses.clone(), |rung| found.exercise.figure(rung));
-    let limit = words.fill(Key::StopAbove, &[("n", &item.pain_limit)]);
+    let limit = words.stop_above(item.pain_limit);
     let part = move |title: Key, text: String| view! { <section class="stack-1"><h2>{words.text(title)}</h2><p>{text}</p></section> };
     view! {
         <div class="stack-1">
@@ -34,7 +34,7 @@ pub fn InFull(found: TodayItem, texts: Texts) -> impl IntoView {
         {part(Key::ShouldFeel, texts.should_feel.clone())}
         {part(Key::ShouldNotFeel, texts.should_not_feel.clone())}
         <List title=words.text(Key::Mistakes) lines=texts.mistakes.clone()/>
-        <List title=words.text(Key::BeCareful) lines=texts.cautions.clone()/>
-        <List title=words.text(Key::StopAtOnce) lines=texts.stop_signs.clone() alarm=true/>
+        <List title=words.text(Key::Precautions) lines=texts.cautions.clone()/>
+        <List title=words.text(Key::SignsToStop) lines=texts.stop_signs.clone() alarm=true/>
     }
 }

@@ -46,10 +46,10 @@ pub fn TakeDaysOff(plan: PlanId) -> impl IntoView {
     view! {
         <main class="screen">
             <div class="column stack-5">
-                <div class="stack-1"><h1>{words.text(Key::LeaveOutDays)}</h1><p>{words.text(Key::LeaveOutDaysWhat)}</p></div>
+                <div class="stack-1"><h1>{words.text(Key::TakeDaysOff)}</h1><p>{words.text(Key::TakeDaysOffWhat)}</p></div>
                 <Fault/>
-                <label>{words.text(Key::LastDayOff)}<select on:change=choose>{days.collect_view()}</select></label>
-                <h2>{words.text(Key::WhyDaysSaves)}</h2>
+                <label>{words.text(Key::DaysOffUntil)}<select on:change=choose>{days.collect_view()}</select></label>
+                <h2>{words.text(Key::DaysOffWhySaves)}</h2>
                 <div class="choices">{reasons}</div>
                 <button type="button" class="quiet" on:click=move |_| context.close()>{words.text(Key::Back)}</button>
             </div>

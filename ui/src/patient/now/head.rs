@@ -1,6 +1,7 @@
 //! What stands at the top of Now.
 
 use exercises::history::Mark;
+use exercises::time::Stamp;
 use exercises::today::{Head, Today, TodayItem, TodayKnot};
 use leptos::prelude::*;
 use words::{Key, Words};
@@ -16,54 +17,54 @@ use crate::patient::places::Place;
 pub fn HeadOf(today: Today) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
-    let at = move |key, minute: u16| words.fill(key, &[("time", &words.minute(minute))]);
+    let at = move |time: Stamp| words.minute_inline(time.minute());
     if let Some((item, knot)) = chosen(context, &today) {
-        let line = knot.put_off.map(|until| at(Key::PutOffUntil, until.minute()));
+        let line = knot.put_off.map(|until| words.reminder_at(&at(until)));
         return view! { <Offer item at=knot.slot line/> }.into_any();
     }
     match today.head.clone() {
         Head::NoPlan => ().into_any(),
         Head::Due { slot, due, put_off, .. } => {
-            let early = (due.utc_ms > today.now.utc_ms).then(|| at(Key::DueSoon, due.minute()));
-            let line = put_off.map(|until| at(Key::PutOffUntil, until.minute())).or(early);
+            let early = (due.utc_ms > today.now.utc_ms).then(|| words.due_soon(&at(due)));
+            let line = put_off.map(|until| words.reminder_at(&at(until))).or(early);
             today.item.map(|item| view! { <Offer item at=slot line/> }).into_any()
         }
         Head::Next { due, .. } => {
             let name = today.item.as_ref().map(|item| name(item, words)).unwrap_or_default();
             let minutes = (due.utc_ms - today.now.utc_ms + 59_999) / 60_000;
-            let next = words.fill(Key::NextAt, &[("name", &name), ("time", &words.minute(due.minute()))]);
+            let next = words.next_at(&name, &words.minute_inline(due.minute()));
             let ahead = words.ahead(minutes);
             let clinic = today.item.and_then(|item| item.clinic);
             let lines = [Some(next), clinic, Some(ahead)].into_iter().flatten().collect();
             view! { <Message title=words.text(Key::NothingNow) lines/> }.into_any()
         }
         Head::DoneForToday { done, of, next } => {
-            let count = words.fill(Key::DoneOf, &[("done", &done), ("of", &of)]);
-            let title = if done >= of { Key::AllDone } else { Key::DayOver };
+            let count = words.sessions_done_of(done, of);
+            let title = if done >= of { Key::AllDone } else { Key::NoMoreToday };
             let lines = [Some(count), next.map(|next| words.next_on(today.now, next))];
             view! { <Message title=words.text(title) lines=lines.into_iter().flatten().collect()/> }.into_any()
         }
         Head::DayOff { chosen, next } => {
-            let title = if chosen { Key::DayExcused } else { Key::DayOff };
+            let title = if chosen { Key::DayOffToday } else { Key::NoExercisesToday };
             let lines = next.map(|next| words.next_on(today.now, next));
             view! { <Message title=words.text(title) lines=lines.into_iter().collect()/> }.into_any()
         }
         Head::Over { review } => {
-            let lines = vec![words.fill(Key::OverWhat, &[("date", &words.date(review))])];
+            let lines = vec![words.plan_ended_what(&words.date(review))];
             view! {
-                <Message title=words.text(Key::Over) lines/>
+                <Message title=words.text(Key::PlanEnded) lines/>
                 <button type="button" class="main" on:click=move |_| context.go(Place::Record)>{words.text(Key::ForTheVisit)}</button>
-                <button type="button" on:click=move |_| context.open(Page::Card)>{words.text(Key::TakeNewCard)}</button>
+                <button type="button" on:click=move |_| context.open(Page::Card)>{words.text(Key::AddNewCard)}</button>
             }
             .into_any()
         }
         Head::Stopped(trouble) => {
-            let lines = vec![words.fill(Key::StoppedSince, &[("what", &words.trouble(trouble))])];
+            let lines = vec![words.plan_paused_because(&words.trouble(trouble))];
             view! {
-                <Message title=words.text(Key::Stopped) lines/>
-                <p><strong>{words.text(Key::OnlyNewCard)}</strong></p>
+                <Message title=words.text(Key::PlanPaused) lines/>
+                <p><strong>{words.text(Key::OnlyNewCardRestarts)}</strong></p>
                 <button type="button" class="main" on:click=move |_| context.open(Page::Advice(trouble))>{words.text(Key::WhatToDo)}</button>
-                <button type="button" on:click=move |_| context.open(Page::Card)>{words.text(Key::TakeNewCard)}</button>
+                <button type="button" on:click=move |_| context.open(Page::Card)>{words.text(Key::AddNewCard)}</button>
             }
             .into_any()
         }
@@ -81,5 +82,5 @@ fn chosen(context: PatientContext, today: &Today) -> Option<(TodayItem, TodayKno
 
 /// An item's name.
 pub fn name(item: &TodayItem, words: Words) -> String {
-    item.exercise.text(words.lang).map(|texts| texts.name.clone()).unwrap_or_default()
+    item.exercise.text(words.lang()).map(|texts| texts.name.clone()).unwrap_or_default()
 }

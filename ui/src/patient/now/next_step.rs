@@ -19,7 +19,7 @@ pub fn NextStep(item: TodayItem) -> impl IntoView {
             <section class="next-step sheet stack-2">
                 <h2>{question}</h2>
                 <p class="soft">{why}" "{words.text(Key::StepAllowed)}</p>
-                <button type="button" disabled=context.app.busy on:click=move |_| context.begin_step(plan, id)>{words.text(Key::StepTake)}</button>
+                <button type="button" disabled=context.app.busy on:click=move |_| context.begin_step(plan, id)>{words.text(Key::StartWithStep)}</button>
             </section>
         }
     });

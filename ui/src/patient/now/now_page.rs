@@ -40,7 +40,7 @@ pub fn Now() -> impl IntoView {
         })
     };
     let page = move || {
-        if no_plan.get() { view! { <CardForm title=Key::NoPlanTitle/><OfferSample/> }.into_any() } else { day.into_any() }
+        if no_plan.get() { view! { <CardForm title=Key::AddCardTitle/><OfferSample/> }.into_any() } else { day.into_any() }
     };
     view! { <div class="column stack-5 now"><Fault/><Silence/>{page}<Show when=move || !no_plan.get() && !context.is_sample()><TrayHint/></Show></div> }
 }

@@ -25,7 +25,7 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
     let put_off = move |_| context.app.request::<PutOff>(SlotRequest { plan, slot }, move |today| context.show(today));
     let did_it = move |_| context.app.request::<DidIt>(SlotRequest { plan, slot }, move |today| context.show(today));
     // The question comes before its answers.
-    let begin = words.text(if item.step.is_some() { Key::BeginAsBefore } else { Key::Begin });
+    let begin = words.text(if item.step.is_some() { Key::StartAsBefore } else { Key::StartSession });
     let step = item.step.is_some().then(|| view! { <NextStep item=item.clone()/> });
     let note = (!item.item.note.is_empty()).then(|| view! { <p class="note">{item.item.note.clone()}</p> });
     view! {
@@ -43,8 +43,8 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
                 {step}
                 <button type="button" class="main" disabled=busy on:click=move |_| context.begin(plan, id)>{begin}</button>
                 <div class="row">
-                    <button type="button" disabled=busy on:click=put_off>{words.text(Key::InTenMinutes)}</button>
-                    <button type="button" on:click=move |_| context.open(Page::SkipSlot(plan, slot))>{words.text(Key::LeaveItOut)}</button>
+                    <button type="button" disabled=busy on:click=put_off>{words.text(Key::RemindInTenMinutes)}</button>
+                    <button type="button" on:click=move |_| context.open(Page::SkipSlot(plan, slot))>{words.text(Key::SkipThisTime)}</button>
                 </div>
                 <div class="row">
                     <button type="button" class="quiet" on:click=move |_| context.open(Page::HowTo(plan, id))>{words.text(Key::HowToDoIt)}</button>

@@ -32,10 +32,10 @@ pub fn SkipSlot(plan: PlanId, at: SlotRef) -> impl IntoView {
     view! {
         <main class="screen">
             <div class="column stack-5">
-                <div class="stack-1"><p class="soft">{what}</p><h1>{words.text(Key::LeaveOutWhy)}</h1></div>
+                <div class="stack-1"><p class="soft">{what}</p><h1>{words.text(Key::SkipWhy)}</h1></div>
                 <Fault/>
                 <div class="choices">{reasons}</div>
-                <button type="button" class="quiet" on:click=move |_| context.open(Page::DaysOff(plan))>{words.text(Key::LeaveOutDays)}</button>
+                <button type="button" class="quiet" on:click=move |_| context.open(Page::DaysOff(plan))>{words.text(Key::TakeDaysOff)}</button>
                 <button type="button" class="quiet" on:click=move |_| context.close()>{words.text(Key::Back)}</button>
             </div>
         </main>

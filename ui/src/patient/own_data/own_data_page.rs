@@ -8,8 +8,9 @@ use super::save::Save;
 use crate::patient::context::PatientContext;
 use crate::patient::places::Place;
 use crate::shared::Fault;
+use crate::shared::language::LanguageChoice;
 
-/// Save all of it; erase everything.
+/// The language; save all of it; erase everything.
 #[component]
 pub fn OwnData() -> impl IntoView {
     let context = PatientContext::current();
@@ -19,6 +20,7 @@ pub fn OwnData() -> impl IntoView {
             <div class="column stack-8">
                 <h1>{text(Key::MineTitle)}</h1>
                 <Fault/>
+                <LanguageChoice/>
                 <Save/>
                 <Erase/>
                 <button type="button" class="quiet" on:click=move |_| context.go(Place::Record)>{text(Key::Back)}</button>

@@ -17,9 +17,7 @@ pub fn Save() -> impl IntoView {
             .app
             .request::<ExportOwnData>((), move |files| folder.set(files.first().map(|file| file.folder().to_owned())));
     };
-    let told = move || {
-        folder.get().map(|folder| view! { <p class="path">{words.fill(Key::MineSaved, &[("folder", &folder)])}</p> })
-    };
+    let told = move || folder.get().map(|folder| view! { <p class="path">{words.mine_saved(&folder)}</p> });
     view! {
         <section class="stack">
             <p>{words.text(Key::MineWhat)}</p>

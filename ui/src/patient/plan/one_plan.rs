@@ -24,15 +24,15 @@ pub fn OnePlan(page: PlanPage) -> impl IntoView {
     view! {
         <section class="stack-5">
             <div class="stack-1">
-                <p><strong>{plan.header.clinic.clone()}</strong></p>
-                <p>{words.fill(Key::VisitOn, &[("date", &words.date_in_full(plan.prescription.review))])}</p>
+                <p><strong>{plan.clinic.clone()}</strong></p>
+                <p>{words.visit_on(&words.date_in_full(plan.review))}</p>
             </div>
             <ul class="stack">{items}</ul>
-            {facts(words.text(Key::MyComplaints), complaints(&plan, words))}
+            {facts(words.text(Key::BeingTreated), complaints(&plan, words))}
             {facts(words.text(Key::MyActivities), activities(&plan, words))}
             {facts(words.text(Key::Baselines), baselines(&plan, words))}
-            <button type="button" on:click=move |_| context.open(Page::DaysOff(id))>{words.text(Key::LeaveOutDays)}</button>
-            <p class="small soft number">{words.fill(Key::ClinicCode, &[("code", &fingerprint)])}" "{words.fill(Key::Revision, &[("n", &plan.header.revision)])}</p>
+            <button type="button" on:click=move |_| context.open(Page::DaysOff(id))>{words.text(Key::TakeDaysOff)}</button>
+            <p class="small soft number">{words.security_code_of_card(&fingerprint)}" "{words.plan_version(plan.revision)}</p>
         </section>
     }
 }
@@ -48,25 +48,25 @@ fn facts(title: &'static str, lines: Vec<(String, String)>) -> Option<impl IntoV
 
 fn complaints(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String)> {
     let line = |complaint: &exercises::plan::Complaint| {
-        let name = [complaint.name.as_str(), words.side(complaint.side)];
-        let name = name.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(", ");
-        (name, complaint.pain.map(|pain| words.fill(Key::PainThen, &[("n", &pain)])).unwrap_or_default())
+        let name = match words.side(complaint.side) {
+            "" => complaint.name.clone(),
+            side => words.name_with_side(&complaint.name, side),
+        };
+        (name, complaint.pain.map(|pain| words.pain_then(pain)).unwrap_or_default())
     };
     plan.prescription.complaints.iter().map(line).collect()
 }
 
 fn activities(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String)> {
-    let value = |rating: Option<u8>| rating.map(|n| words.fill(Key::OfTen, &[("n", &n)])).unwrap_or_default();
-    plan.prescription.activities.iter().map(|activity| (activity.name.clone(), value(activity.rating))).collect()
+    let value = |rating: Option<u8>| rating.map(|n| words.of_ten(n)).unwrap_or_default();
+    plan.activities.iter().map(|activity| (activity.name.clone(), value(activity.rating))).collect()
 }
 
 fn baselines(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String)> {
     let line = |taken: &exercises::plan::StanceBaseline| {
-        let name = format!("{}, {}, {}", words.stand_on(taken.leg), words.surface(taken.surface), words.eyes(taken.eyes));
-        let key = if taken.capped { Key::SecondsOrMore } else { Key::SecondsShort };
-        let earlier = taken.taken.filter(|day| *day != plan.header.issued).map(|day| words.date(day));
-        let name = [Some(name), earlier].into_iter().flatten().collect::<Vec<_>>().join(", ");
-        (name, words.fill(key, &[("s", &words.seconds(u32::from(taken.tenths) * 100))]))
+        let name = words.leg_surface_eyes(words.stand_on(taken.leg), words.surface(taken.surface), words.eyes(taken.eyes));
+        let seconds = words.seconds(u32::from(taken.tenths) * 100);
+        (name, if taken.capped { words.seconds_or_more(seconds) } else { words.seconds_short(seconds) })
     };
     plan.dated_baselines().iter().map(line).collect()
 }

@@ -14,12 +14,12 @@ use crate::patient::page::Page;
 pub fn PlanItem(plan: Plan, item: Item, exercise: Option<Exercise>, paused: Option<Trouble>) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
-    let (of, id) = (plan.header.id, item.id);
-    let texts = exercise.as_ref().and_then(|exercise| exercise.text(words.lang));
+    let (of, id) = (plan.id, item.id);
+    let texts = exercise.as_ref().and_then(|exercise| exercise.text(words.lang()));
     let name = texts.map_or_else(|| item.exercise.to_string(), |texts| texts.name.clone());
     let rung = exercise.as_ref().and_then(|exercise| words.rung_of(&item, exercise));
-    let serves = served(&plan, &item).map(|name| words.fill(Key::ForComplaint, &[("name", &name)]));
-    let held = paused.map(|trouble| words.fill(Key::HeldBackSince, &[("what", &words.trouble(trouble))]));
+    let serves = served(&plan, &item).map(|name| words.for_complaint(&name));
+    let held = paused.map(|trouble| words.exercise_paused_because(&words.trouble(trouble)));
     view! {
         <li class="sheet stack-2">
             <h2>{name.clone()}</h2>
@@ -29,7 +29,7 @@ pub fn PlanItem(plan: Plan, item: Item, exercise: Option<Exercise>, paused: Opti
             {serves.map(|serves| view! { <p class="soft">{serves}</p> })}
             {(!item.note.is_empty()).then(|| view! { <p class="note">{item.note.clone()}</p> })}
             {held.map(|held| view! { <p class="alarm-text">{held}</p> })}
-            <button type="button" aria-label=words.fill(Key::HowToOf, &[("name", &name)])
+            <button type="button" aria-label=words.how_to_of(&name)
                 on:click=move |_| context.open(Page::HowTo(of, id))>{words.text(Key::HowToDoIt)}</button>
         </li>
     }

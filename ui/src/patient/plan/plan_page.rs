@@ -20,7 +20,7 @@ pub fn Plan() -> impl IntoView {
     let shown = move || {
         plans.get().map(|pages| {
             if pages.is_empty() {
-                return view! { <p>{text(Key::NoPlanWhat)}</p> }.into_any();
+                return view! { <p>{text(Key::AddCardWhat)}</p> }.into_any();
             }
             pages.into_iter().map(|page| view! { <OnePlan page/> }).collect_view().into_any()
         })
@@ -32,7 +32,7 @@ pub fn Plan() -> impl IntoView {
             {shown}
             {(!context.is_sample()).then(|| view! {
                 <button type="button" on:click=move |_| context.open(Page::Reminders)>{text(Key::RemindersTitle)}</button>
-                <button type="button" on:click=move |_| context.open(Page::Card)>{text(Key::TakeNewCard)}</button>
+                <button type="button" on:click=move |_| context.open(Page::Card)>{text(Key::AddNewCard)}</button>
             })}
         </div>
     }

@@ -23,7 +23,7 @@ pub fn Balance(page: RecordPage, review: Review) -> impl IntoView {
         let charts = all.into_iter().map(|group| {
             let title = words.stance_conditions(&group, names);
             let legs = group.legs.iter().map(|series| {
-                view! { <p><strong>{words.stand_on(series.leg)}": "</strong>{words.stance(series).to_string()}</p> }
+                view! { <p><strong>{words.stand_on(series.leg)}": "</strong>{words.stance(series).line(words)}</p> }
             });
             let legs = legs.collect_view();
             view! { <section class="stack-1"><h3>{title.clone()}</h3>{legs}<StanceView chart=stance(&group, &axis) label=title/></section> }

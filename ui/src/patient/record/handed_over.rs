@@ -16,9 +16,9 @@ pub fn HandedOver(page: RecordPage, summary: Summary) -> impl IntoView {
     let lines = lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view();
     view! {
         <section class="sheet stack-2">
-            <h2>{words.text(Key::HandedOver)}</h2>
+            <h2>{words.text(Key::SharedTitle)}</h2>
             <ul class="lines">{lines}</ul>
-            <p class="small soft">{words.text(Key::NotHandedOver)}</p>
+            <p class="small soft">{words.text(Key::NotShared)}</p>
         </section>
     }
 }

@@ -63,7 +63,7 @@ pub fn Period(
         {list}
         <label>{words.text(Key::NoteOptional)}<textarea rows="3" maxlength=MAX_NOTE.to_string()
             on:input=move |event| note.set(event_target_value(&event))></textarea></label>
-        <button type="button" class="main" disabled=wait on:click=seal>{words.text(Key::SaveSealed)}</button>
+        <button type="button" class="main" disabled=wait on:click=seal>{words.text(Key::SaveEncrypted)}</button>
         <button type="button" disabled=wait on:click=show>{words.text(Key::FramesShow)}</button>
     }
 }

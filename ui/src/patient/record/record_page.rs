@@ -20,7 +20,7 @@ pub fn Record() -> impl IntoView {
     let shown = move || {
         records.get().map(|pages| {
             let pages = if pages.is_empty() {
-                view! { <p>{text(Key::NoPlanWhat)}</p> }.into_any()
+                view! { <p>{text(Key::AddCardWhat)}</p> }.into_any()
             } else {
                 pages.into_iter().map(|page| view! { <OneRecord page/> }).collect_view().into_any()
             };

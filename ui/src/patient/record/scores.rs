@@ -24,10 +24,10 @@ pub fn Scores(page: RecordPage, review: Review) -> impl IntoView {
         view! { <section class="stack-1"><h3>{title}</h3><p>{said}</p>{drawn}</section> }
     };
     let pain = review.pain.iter().map(|series| {
-        chart(upper(&names.complaint(series.complaint)), words.pain(series).to_string(), &series.points, &series.at_visits)
+        chart(upper(&names.complaint(series.complaint)), words.pain(series).line(words), &series.points, &series.at_visits)
     });
     let activities = review.activities.iter().map(|series| {
-        let said = words.activity_change(&series.change).to_string();
+        let said = words.activity_change(&series.change).line(words);
         chart(upper(&names.activity(series.activity)), said, &series.points, &series.at_visits)
     });
     let titled = |title: Key, any: bool, charts: AnyView| {

@@ -29,9 +29,9 @@ pub fn Visit(plan: PlanId) -> impl IntoView {
         done.get().map(|saved| {
             view! {
                 <section class="sheet stack-2" role="status">
-                    <h2>{words.text(Key::Sealed)}</h2>
+                    <h2>{words.text(Key::SavedTitle)}</h2>
                     <p class="path">{saved.path}</p>
-                    <p>{words.text(Key::SealedWhat)}</p>
+                    <p>{words.text(Key::SavedWhat)}</p>
                 </section>
             }
         })

@@ -13,8 +13,7 @@ pub fn Calendar() -> impl IntoView {
     let words = context.app.words();
     let saved = RwSignal::new(None::<String>);
     let save = move |_| context.app.request::<ExportCalendar>((), move |file| saved.set(Some(file.path)));
-    let told =
-        move || saved.get().map(|file| view! { <p class="path">{words.fill(Key::CalendarSaved, &[("file", &file)])}</p> });
+    let told = move || saved.get().map(|file| view! { <p class="path">{words.calendar_saved(&file)}</p> });
     view! {
         <section class="stack">
             <h2>{words.text(Key::CalendarTitle)}</h2>

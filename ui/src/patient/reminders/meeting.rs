@@ -18,7 +18,7 @@ pub fn Meeting() -> impl IntoView {
     let shown = move || {
         match goes_on.get() {
         Some(until) => view! {
-            <p><strong>{words.fill(Key::MeetingUntil, &[("time", &words.minute(until.minute()))])}</strong></p>
+            <p><strong>{words.meeting_until(&words.minute(until.minute()))}</strong></p>
             <button type="button" disabled=busy on:click=move |_| context.meeting(None)>{words.text(Key::MeetingEnd)}</button>
         }
         .into_any(),

@@ -24,35 +24,35 @@ pub fn Quiet() -> impl IntoView {
     let span = RwSignal::new(PROPOSED);
     let kept = RwSignal::new(None::<String>);
     let unfit = move || !draft.with(|draft| draft.accepts(span.get())) || context.app.busy.get();
-    let keep = move |changed: QuietTimesDraft, said: Key, span: Span| {
+    let keep = move |changed: QuietTimesDraft, said: fn(Words, &str) -> String, span: Span| {
         let quiet = changed.quiet().to_vec();
         context.app.request::<SetReminders>(QuietTimesRequest { quiet }, move |reminders| {
             draft.set(QuietTimesDraft::new(reminders.quiet.clone()));
             context.reminders.set(Some(reminders));
-            kept.set(Some(words.fill(said, &[("span", &words.quiet_span(span))])));
+            kept.set(Some(said(words, &words.quiet_span(span))));
         });
     };
     let add = move |_| {
         let span = span.get_untracked();
         let mut changed = draft.get_untracked();
         changed.add(span);
-        keep(changed, Key::QuietAdded, span);
+        keep(changed, |words, span| words.quiet_added(span), span);
     };
     let out = move |span| {
         let mut changed = draft.get_untracked();
         changed.remove(span);
-        keep(changed, Key::QuietTakenOut, span);
+        keep(changed, |words, span| words.quiet_taken_out(span), span);
     };
     view! {
         <section class="stack">
-            <h2>{words.text(Key::QuietTitle)}</h2>
-            <p class="soft">{words.text(Key::QuietWhat)}</p>
+            <h2>{words.text(Key::NoReminderHoursTitle)}</h2>
+            <p class="soft">{words.text(Key::NoReminderHoursWhat)}</p>
             <Spans draft out/>
             <div class="row">
                 <TimeField label=words.text(Key::From).to_owned() chosen=PROPOSED.from set=move |from| span.update(|span| span.from = from)/>
                 <TimeField label=words.text(Key::To).to_owned() chosen=PROPOSED.to set=move |to| span.update(|span| span.to = to)/>
             </div>
-            <button type="button" disabled=unfit on:click=add>{words.text(Key::QuietAdd)}</button>
+            <button type="button" disabled=unfit on:click=add>{words.text(Key::NoReminderHoursAdd)}</button>
             <p role="status">{move || kept.get()}</p>
         </section>
     }

@@ -13,15 +13,15 @@ pub fn Spans(draft: RwSignal<QuietTimesDraft>, out: impl Fn(Span) + Copy + Send 
     let rows = move || {
         let spans = draft.with(|draft| draft.quiet().to_vec());
         if spans.is_empty() {
-            return view! { <p>{words.text(Key::QuietNone)}</p> }.into_any();
+            return view! { <p>{words.text(Key::NoReminderHoursNone)}</p> }.into_any();
         }
         let rows = spans.into_iter().map(|span| {
             let said = words.quiet_span(span);
-            let label = format!("{}: {said}", words.text(Key::QuietTakeOut));
+            let label = format!("{}: {said}", words.text(Key::NoReminderHoursRemove));
             view! {
                 <li>
                     <span class="number">{said}</span>
-                    <button type="button" aria-label=label on:click=move |_| out(span)>{words.text(Key::QuietTakeOut)}</button>
+                    <button type="button" aria-label=label on:click=move |_| out(span)>{words.text(Key::NoReminderHoursRemove)}</button>
                 </li>
             }
         });

@@ -26,14 +26,14 @@ pub fn RunControls(something_wrong: impl Fn() + Copy + Send + 'static) -> impl I
         SoundMode::Voice => Key::SoundVoice,
         SoundMode::Nothing => Key::SoundOff,
     };
-    let go_on = move || if controls.get().resume { Key::GoOn } else { Key::Pause };
+    let go_on = move || if controls.get().resume { Key::Resume } else { Key::Pause };
     let pause = move |_| driver.press(if controls.get_untracked().resume { Press::Resume } else { Press::Pause });
     view! {
         <div class="controls stack">
             <Show when=move || resting.get()>
                 <div class="row">
                     <button type="button" on:click=move |_| driver.press(Press::MoreRest)>{text(Key::MoreRest)}</button>
-                    <button type="button" on:click=move |_| driver.press(Press::Next)>{text(Key::NextNow)}</button>
+                    <button type="button" on:click=move |_| driver.press(Press::Next)>{text(Key::ContinueNow)}</button>
                 </div>
             </Show>
             <div class="row">

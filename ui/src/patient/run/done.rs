@@ -41,7 +41,7 @@ pub fn Done(script: Box<RunScript>) -> impl IntoView {
             <div class="column ended">
                 <div class="stack-5">
                     <div class="stack-1">
-                        <p class="soft">{script.exercise.text(words.lang).map(|texts| texts.name.clone())}</p>
+                        <p class="soft">{script.exercise.text(words.lang()).map(|texts| texts.name.clone())}</p>
                         <h1>{words.text(title)}</h1>
                         <p>{what}</p>
                     </div>
@@ -53,7 +53,7 @@ pub fn Done(script: Box<RunScript>) -> impl IntoView {
                     <Show when=move || driver.unsaved.get()>
                         <button type="button" on:click=move |_| driver.save_again()>{words.text(Key::SaveAgain)}</button>
                     </Show>
-                    <button type="button" class="main" disabled=move || !saved() && !driver.unsaved.get() on:click=go_on>{words.text(Key::Continue)}</button>
+                    <button type="button" class="main" disabled=move || !saved() && !driver.unsaved.get() on:click=go_on>{words.text(Key::ContinueOn)}</button>
                 </div>
             </div>
         </main>

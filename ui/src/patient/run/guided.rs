@@ -22,7 +22,7 @@ pub fn Guided(
 ) -> impl IntoView {
     let words = AppContext::current().words();
     let driver = Driver::current();
-    let name = script.exercise.text(words.lang).map(|texts| texts.name.clone());
+    let name = script.exercise.text(words.lang()).map(|texts| texts.name.clone());
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let pose = Signal::derive(move || driver.view.get().pose);
@@ -68,6 +68,6 @@ fn title(view: &GuideView, words: Words) -> String {
 
 /// Which part: of a rest the one that follows.
 fn part(view: &GuideView, words: Words) -> String {
-    let part = words.part_of(view.kind, view.part.number, view.part.of, view.phase == Phase::Resting);
+    let part = words.part_of_kind(view.kind, view.part.number, view.part.of, view.phase == Phase::Resting);
     words.with_side(part, view.part.side)
 }

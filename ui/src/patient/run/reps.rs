@@ -26,7 +26,7 @@ fn Failed() -> impl IntoView {
     let words = AppContext::current().words();
     let driver = Driver::current();
     let failed = Memo::new(move |_| (driver.view.get().controls.failed, driver.view.get().marked));
-    let tap = move || words.text(if failed.get().1 { Key::TakeItBack } else { Key::ThatFailed });
+    let tap = move || words.text(if failed.get().1 { Key::RepetitionFailedUndo } else { Key::RepetitionFailed });
     view! {
         <button type="button" class="failed" disabled=move || !failed.get().0 on:click=move |_| driver.press(Press::Failed)>{tap}</button>
     }
@@ -41,7 +41,7 @@ fn Count() -> impl IntoView {
         let view = driver.view.get();
         match (view.phase, view.repetition, view.seconds) {
             (Phase::Beat(_) | Phase::Paused { .. } | Phase::Ended(_), Some((n, of)), _) => {
-                (u32::from(n), words.fill(Key::OfSo, &[("of", &of)]))
+                (u32::from(n), words.of_count(of))
             }
             (_, _, seconds) => (seconds.unwrap_or(0), "s".to_owned()),
         }

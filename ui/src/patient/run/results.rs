@@ -17,25 +17,25 @@ pub fn Results(balance: Balance, sensed: Vec<(u16, Sensed)>, own: Vec<OwnMedian>
     let words = AppContext::current().words();
     let Balance { set_up, trials, .. } = balance;
     let legs = balance_results(&trials).into_iter().map(|BalanceResult { leg, best_ms, median_ms, capped, .. }| {
-        let key = if capped { Key::AtLeastSeconds } else { Key::SecondsShort };
-        let best = words.fill(key, &[("s", &words.seconds(best_ms))]);
-        let middle = words.fill(Key::SecondsShort, &[("s", &words.seconds(median_ms))]);
+        let best = words.seconds(best_ms);
+        let best = if capped { words.seconds_target_reached(best) } else { words.seconds_short(best) };
+        let middle = words.seconds_short(words.seconds(median_ms));
         let own = own_median_ms(&own, set_up, leg).map_or_else(
-            || words.text(Key::NoOwnYet).to_owned(),
-            |ms| words.fill(Key::SecondsShort, &[("s", &words.seconds(ms))]),
+            || words.text(Key::UsualNotKnown).to_owned(),
+            |ms| words.seconds_short(words.seconds(ms)),
         );
         view! {
             <section class="sheet stack-2">
                 <h2>{words.stand_on(leg)}</h2>
                 <dl class="figures">
                     <div><dt>{words.text(Key::BestToday)}</dt><dd class="number">{best}</dd></div>
-                    <div><dt>{words.text(Key::MiddleToday)}</dt><dd class="number">{middle}</dd></div>
-                    <div><dt>{words.text(Key::MiddleWeek)}</dt><dd class="number">{own}</dd></div>
+                    <div><dt>{words.text(Key::UsualToday)}</dt><dd class="number">{middle}</dd></div>
+                    <div><dt>{words.text(Key::UsualWeek)}</dt><dd class="number">{own}</dd></div>
                 </dl>
             </section>
         }
     });
     let legs = legs.collect_view();
     let sway = (!sensed.is_empty()).then(|| view! { <SwayNotes trials=trials.clone() sensed=sensed/> });
-    view! { <div class="stack">{legs}{sway}<p class="small soft">{words.text(Key::OneTryVaries)}</p></div> }
+    view! { <div class="stack">{legs}{sway}<p class="small soft">{words.text(Key::OneAttemptVaries)}</p></div> }
 }

@@ -26,7 +26,7 @@ pub fn RunStatus() -> impl IntoView {
     Effect::new(move || {
         let said = said.get();
         if sounds::sound_mode() == SoundMode::Voice && !said.is_empty() {
-            voice::speak(&said, words.lang);
+            voice::speak(&said, words.locale);
         }
     });
     on_cleanup(voice::stop);
@@ -35,12 +35,14 @@ pub fn RunStatus() -> impl IntoView {
 
 fn said(view: &GuideView, words: Words) -> String {
     let side = words.side_of_part(view.part.side);
-    let part = words.fill(Key::PartOf, &[("n", &view.part.number), ("of", &view.part.of)]);
-    let with =
-        |key| [words.text(key), &part, &side].into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join(", ");
+    let part = words.part_of(view.part.number, view.part.of);
+    let with = |key| {
+        let parts: Vec<&str> = [words.text(key), &part, &side].into_iter().filter(|text| !text.is_empty()).collect();
+        words.commas(&parts)
+    };
     match view.phase {
         Phase::CountIn => with(Key::GetReady),
-        Phase::Holding | Phase::Trial if view.half => words.text(Key::HalfWay).to_owned(),
+        Phase::Holding | Phase::Trial if view.half => words.text(Key::Halfway).to_owned(),
         Phase::Holding => with(Key::Hold),
         Phase::Trial => words.text(Key::TouchWhenDown).to_owned(),
         Phase::Resting if view.part.changes_side => with(Key::ChangeSides),
@@ -48,10 +50,8 @@ fn said(view: &GuideView, words: Words) -> String {
         Phase::Paused { slept: false } => words.text(Key::Paused).to_owned(),
         Phase::Paused { slept: true } => words.text(Key::PausedAsleep).to_owned(),
         Phase::Waiting => with(Key::WhenReady),
-        Phase::Beat(_) => {
-            view.repetition.map(|(n, of)| words.fill(Key::PartOf, &[("n", &n), ("of", &of)])).unwrap_or_default()
-        }
-        Phase::Settling => words.text(Key::TryOver).to_owned(),
+        Phase::Beat(_) => view.repetition.map(|(n, of)| words.part_of(n, of)).unwrap_or_default(),
+        Phase::Settling => words.text(Key::AttemptOver).to_owned(),
         Phase::Ended(RunEnd::Completed) => words.text(Key::Done).to_owned(),
         Phase::Ended(_) => words.text(Key::StoppedHere).to_owned(),
     }

@@ -37,13 +37,15 @@ pub fn SwayNotes(trials: Vec<Trial>, sensed: Vec<(u16, Sensed)>) -> impl IntoVie
 
 /// "Left leg, 14.2 s".
 fn head(trial: &Trial, words: Words) -> String {
-    let key = if trial.end == TrialEnd::Target { Key::AtLeastSeconds } else { Key::SecondsShort };
-    format!("{}, {}", words.stand_on(trial.leg), words.fill(key, &[("s", &words.seconds(trial.held_ms))]))
+    let seconds = words.seconds(trial.held_ms);
+    let seconds =
+        if trial.end == TrialEnd::Target { words.seconds_target_reached(seconds) } else { words.seconds_short(seconds) };
+    words.leg_and_seconds(words.stand_on(trial.leg), &seconds)
 }
 
 /// What the time needs said beside it.
 fn notes(sensed: &Sensed, words: Words) -> Vec<String> {
-    let touched = (sensed.touch_downs > 0).then(|| words.fill(Key::TouchDowns, &[("n", &sensed.touch_downs)]));
+    let touched = (sensed.touch_downs > 0).then(|| words.floor_touches(sensed.touch_downs));
     sentences([words.to_be_confirmed(sensed), touched, words.not_measured(sensed)])
 }
 

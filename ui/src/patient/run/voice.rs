@@ -4,7 +4,7 @@ use js_sys::Reflect;
 use leptos::prelude::window;
 use wasm_bindgen::JsCast;
 use web_sys::{SpeechSynthesis, SpeechSynthesisUtterance};
-use words::Lang;
+use words::Locale;
 
 /// Whether there is a voice at all. A web view may load its voices late: it is asked each time.
 pub fn can_speak() -> bool {
@@ -12,11 +12,11 @@ pub fn can_speak() -> bool {
 }
 
 /// Says `text` instead of whatever is being said: what is late is wrong.
-pub fn speak(text: &str, lang: Lang) {
+pub fn speak(text: &str, locale: Locale) {
     let Some(synthesis) = synthesis() else { return };
     synthesis.cancel();
     if let Ok(utterance) = SpeechSynthesisUtterance::new_with_text(text) {
-        utterance.set_lang(lang.code());
+        utterance.set_lang(locale.tag());
         synthesis.speak(&utterance);
     }
 }

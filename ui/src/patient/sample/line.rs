@@ -16,7 +16,7 @@ pub fn SampleLine() -> impl IntoView {
         <Show when=move || is_sample.get()>
             <aside class="sample" aria-label=text(Key::SampleIs)>
                 <p>{text(Key::SampleIs)}</p>
-                <button type="button" class="quiet" on:click=move |_| around(context, false)>{text(Key::SampleLeave)}</button>
+                <button type="button" class="quiet" on:click=move |_| around(context, false)>{text(Key::SampleExit)}</button>
             </aside>
         </Show>
     }

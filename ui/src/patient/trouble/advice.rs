@@ -20,9 +20,9 @@ pub fn Advice(trouble: Trouble) -> impl IntoView {
     let held = known.then(|| {
         view! {
             <section class="sheet stack-2">
-                <h2>{words.text(Key::HeldBackTitle)}</h2>
+                <h2>{words.text(Key::PausedTitle)}</h2>
                 <p>{words.paused(trouble, whole)}</p>
-                <p>{words.text(Key::OnlyNewCard)}</p>
+                <p>{words.text(Key::OnlyNewCardRestarts)}</p>
                 <p>{words.text(Key::NotedForVisit)}</p>
             </section>
         }
@@ -34,7 +34,7 @@ pub fn Advice(trouble: Trouble) -> impl IntoView {
                 <ol class="advice">{steps}</ol>
                 {held}
                 <button type="button" class="main" on:click=move |_| context.close()>{words.text(Key::Close)}</button>
-                <button type="button" on:click=move |_| context.open(Page::Card)>{words.text(Key::TakeNewCard)}</button>
+                <button type="button" on:click=move |_| context.open(Page::Card)>{words.text(Key::AddNewCard)}</button>
                 <p class="small soft">{words.text(Key::NoDiagnosis)}</p>
             </div>
         </main>

@@ -28,7 +28,7 @@ pub fn LinesView(chart: Lines, label: String) -> impl IntoView {
     let visits = at_visits.into_iter().map(|point| {
         let Point { x, y, score, .. } = point;
         let d = format!("M{x:.1} {:.1}L{:.1} {y:.1}L{x:.1} {:.1}L{:.1} {y:.1}Z", y - 6.0, x + 5.0, y + 6.0, x - 5.0);
-        view! { <path class="score-visit" d=d><title>{words.text(Key::ChartAtVisit)}": "{score}</title></path> }
+        view! { <path class="score-visit" d=d><title>{words.named_text(words.text(Key::ChartAtVisit), &score.to_string())}</title></path> }
     });
     view! {
         <div class="chart-scroll" data-scrolls tabindex="0" role="img" aria-label=label>

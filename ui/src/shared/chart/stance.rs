@@ -44,7 +44,7 @@ fn point(words: Words, point: StancePoint) -> AnyView {
         BodySide::Left => view! { <circle class="leg-left" cx=x cy=y r="4"/> }.into_any(),
         BodySide::Right => view! { <rect class="leg-right" x=x - 3.5 y=y - 3.5 width="7" height="7"/> }.into_any(),
     };
-    let said = format!("{} {} s", words.leg_short(leg), words.number(day.median_s));
+    let said = words.review_visit_stance(words.leg_short(leg), words.number(day.median_s));
     view! { <g><title>{said}</title>{tick}{mark}</g> }.into_any()
 }
 

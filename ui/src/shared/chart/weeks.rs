@@ -49,7 +49,7 @@ fn string(words: Words, day: DayShape, knot: f64) -> AnyView {
         day.pieces.into_iter().map(|(from, to)| view! { <path class=class d=format!("M{x:.1} {from:.1}V{to:.1}")/> });
     let marks = day.marks.into_iter().map(|mark| {
         let MarkAt { y, shape, minute, mark } = mark;
-        let said = format!("{}, {}", words.minute(minute), words.mark(mark));
+        let said = words.list_comma(&words.minute(minute), &words.mark(mark));
         view! { <g><title>{said}</title>{tied(shape, x, y, knot)}</g> }
     });
     view! { <g>{pieces.collect_view()}{marks.collect_view()}</g> }.into_any()

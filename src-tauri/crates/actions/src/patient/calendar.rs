@@ -32,7 +32,7 @@ pub fn export(folder: &DataFolder, moment: &Moment, plan: Option<PlanId>, path: 
         made: moment.now,
         // Whatever changes the events, a card or days off, is an entry of the log.
         sequence: folder.plan_cache.borrow().entries().last().map_or(0, |last| last.n),
-        title: platform::words(folder.lang()).text(Key::ReminderTitle),
+        title: platform::words(folder.locale()).text(Key::CalendarEventTitle),
     };
     let bytes = calendar::write(&events, head).into_bytes();
     let path = path.map_or_else(|| platform::free_name(folder, moment, "calendar", ".ics"), Path::to_path_buf);

@@ -9,6 +9,7 @@ use crate::{ActionResult, DataFolder, Moment, refuse};
 use exercises::id::PlanId;
 use exercises::log::{Barrier, LogEvent};
 use exercises::slots::SlotRef;
+use exercises::time::Stamp;
 use wire::Failure;
 use wire::patient::{SkipRequest, SlotRequest};
 
@@ -19,6 +20,8 @@ pub struct Reminder {
     pub plan: PlanId,
     /// The slot.
     pub slot: SlotRef,
+    /// When the slot is due.
+    pub due: Stamp,
     /// About how long it takes, in seconds.
     pub takes_s: u32,
     /// How long the slot stays open from now, in milliseconds: a notification is of no use after that.
@@ -46,7 +49,8 @@ pub fn due(folder: &mut DataFolder, moment: &Moment) -> ActionResult<Option<Remi
     append(folder, found.plan, moment.now, &LogEvent::Reminded { slot: found.slot })?;
     let open_ms = found.closes.utc_ms - moment.now.utc_ms;
     let open_ms = u32::try_from(open_ms).map_err(refuse::internal)?;
-    Ok(Some(Reminder { plan: found.plan, slot: found.slot, takes_s: found.takes_s, open_ms, light: found.light }))
+    let exercises::remind::Reminder { plan, slot, due, takes_s, light, .. } = found;
+    Ok(Some(Reminder { plan, slot, due, takes_s, open_ms, light }))
 }
 
 /// Whether a reminder of that slot that is being shown is still of use.

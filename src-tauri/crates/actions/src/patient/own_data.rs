@@ -26,7 +26,7 @@ pub fn export(folder: &DataFolder, moment: &Moment, dir: Option<&Path>) -> Actio
         program: env!("CARGO_PKG_VERSION"),
         made: moment.now,
         log: first.log,
-        lang: folder.lang(),
+        lang: folder.locale().lang(),
         plans: followed.iter().map(|one| held(one, moment)).collect(),
         entries: read.entries(),
         reminders: &reminders,

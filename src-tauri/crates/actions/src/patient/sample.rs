@@ -8,7 +8,7 @@ use exercises::plan::{Header, Plan};
 use std::path::Path;
 use wire::app::Role;
 use wire::patient::{CardSource, TakeCardRequest};
-use words::Key;
+use words::{Key, Locale};
 
 /// Days from today to the sample's visit.
 const DAYS: i64 = 28;
@@ -19,13 +19,13 @@ const TAKEN_MS: i64 = 65 * 60 * 1000;
 ///
 /// # Errors
 /// What keeps the folder from being made.
-pub fn open(dir: &Path, moment: &Moment, lang: Lang) -> ActionResult<DataFolder> {
+pub fn open(dir: &Path, moment: &Moment, locale: Locale) -> ActionResult<DataFolder> {
     let mut folder = DataFolder::open(dir, true)?;
-    folder.set_language(lang)?;
+    folder.set_locale(Some(locale))?;
     folder.choose_role(Role::Patient)?;
     // A clinic of this moment: the card is read and checked like any other, and nobody can issue another one.
     let clinic = vault::keys::for_now();
-    let card = vault::card::of_clinic(&clinic, plan(&folder, moment, lang)?, vault::random::pairing_secret(), Vec::new());
+    let card = vault::card::of_clinic(&clinic, plan(&folder, moment, locale)?, vault::random::pairing_secret(), Vec::new());
     let card = vault::card::issue(&clinic, &card).map_err(refuse::internal)?;
     let source = CardSource::Text(format::card::to_text(&card));
     // Taken a while ago, so that the hour that goes on has something to do.
@@ -35,9 +35,9 @@ pub fn open(dir: &Path, moment: &Moment, lang: Lang) -> ActionResult<DataFolder>
     Ok(folder)
 }
 
-fn plan(folder: &DataFolder, moment: &Moment, lang: Lang) -> ActionResult<Plan> {
+fn plan(folder: &DataFolder, moment: &Moment, locale: Locale) -> ActionResult<Plan> {
     let today = moment.now.date();
-    let words = platform::words(lang);
+    let words = platform::words(locale);
     let mut text = include_str!("sample.toml").replace("REVIEW", &(today + Duration::days(DAYS)).to_string());
     for (place, name) in [("BACK", Key::SampleBack), ("ANKLE", Key::SampleAnkle), ("MEETING", Key::SampleMeeting)] {
         text = text.replace(place, words.text(name));
@@ -60,13 +60,13 @@ mod tests {
     use crate::Clock;
 
     #[test]
-    fn the_sample_is_followed_in_both_languages_and_marked() {
-        for lang in [Lang::En, Lang::Es] {
+    fn the_sample_is_followed_in_every_language_and_marked() {
+        for locale in Locale::ALL {
             let folder = tempfile::tempdir().expect("there is room for temporary files");
             let moment = Clock::set_to("2026-11-25T10:00:00+01:00").expect("an instant").moment();
-            let mut folder = open(folder.path(), &moment, lang).expect("the sample is sound");
+            let mut folder = open(folder.path(), &moment, *locale).expect("the sample is sound");
             let situation = folder.app_state(&moment).expect("it is open");
-            assert!(situation.sample && situation.has_plan && situation.lang == lang);
+            assert!(situation.sample && situation.has_plan && situation.locale == locale.tag());
             let today = crate::patient::today::page(&folder, &moment).expect("it has a day");
             assert!(matches!(today.head, exercises::today::Head::Due { .. }), "there is something to do at once");
             assert_eq!(today.items.len(), 3, "one of each kind");

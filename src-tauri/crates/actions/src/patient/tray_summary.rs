@@ -2,9 +2,8 @@
 
 use super::{reminders, today};
 use crate::{ActionResult, DataFolder, Moment, platform};
-use exercises::catalogue::Lang;
 use wire::app::Role;
-use words::Words;
+use words::{Locale, Words};
 
 /// The day at a glance.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -21,20 +20,20 @@ pub struct TraySummary {
 
 impl TraySummary {
     /// Where there is no day to speak of.
-    pub fn nothing(lang: Lang) -> TraySummary {
-        TraySummary { words: platform::words(lang), lines: Vec::new(), meeting: None, followed: false }
+    pub fn nothing(locale: Locale) -> TraySummary {
+        TraySummary { words: platform::words(locale), lines: Vec::new(), meeting: None, followed: false }
     }
 }
 
 /// How the day stands.
 pub fn show(folder: &DataFolder, moment: &Moment) -> ActionResult<TraySummary> {
-    let lang = folder.lang();
+    let locale = folder.locale();
     if folder.role() != Some(Role::Patient) {
-        return Ok(TraySummary::nothing(lang));
+        return Ok(TraySummary::nothing(locale));
     }
     let today = today::page(folder, moment)?;
     let meeting = reminders::meeting_until(&reminders::settings(folder)?, moment);
     let followed = today.is_followed();
-    let words = platform::words(lang);
+    let words = platform::words(locale);
     Ok(TraySummary { words, lines: words.tray(&today, meeting), meeting: followed.then_some(meeting.is_some()), followed })
 }

@@ -264,6 +264,6 @@ fn at_a_glance_the_day_the_meeting_and_whether_a_plan_is_followed() {
     let clinic = crate::people::clinic(without.dir.path());
     assert_eq!(
         tray_summary::show(&clinic, &at("11-25T09:10")).expect("no day"),
-        tray_summary::TraySummary::nothing(clinic.lang())
+        tray_summary::TraySummary::nothing(clinic.locale())
     );
 }

@@ -72,7 +72,7 @@ fn a_run_that_was_stopped_part_way_comes_back_in_ten_minutes() {
     let nine = due(&mut patient, "11-25T09:00").expect("nine o'clock");
     let request = BeginRequest { plan: patient.plan, item: ItemId(1), step: false };
     let begun = running::begin(&mut patient.folder, &at("11-25T09:01"), &request).expect("due");
-    let held = Work::Timed(vec![HoldRecord { side: None, held_ms: 10_000 }]);
+    let held = Work::Hold(vec![HoldRecord { leg: None, held_ms: 10_000 }]);
     let run = Run { end: RunEnd::Stopped, work: held, ..begun.run };
     running::checkpoint(&mut patient.folder, &at("11-25T09:02"), &RunSnapshot { plan: patient.plan, run })
         .expect("begun here");
@@ -92,7 +92,8 @@ fn slots_done_skipped_or_paused_are_not_announced() {
     let request = SlotRequest { plan: patient.plan, slot: slot(1, 0) };
     today::did_it(&mut patient.folder, &at("11-25T09:00"), &request).expect("open");
     assert_eq!(due(&mut patient, "11-25T09:01"), None, "done");
-    let ten = Reminder { plan: patient.plan, slot: slot(1, 1), takes_s: 60, open_ms: 1, light: false };
+    let ten =
+        Reminder { plan: patient.plan, slot: slot(1, 1), due: at("11-25T10:00").now, takes_s: 60, open_ms: 1, light: false };
     due_reminder::choose(&mut patient.folder, &at("11-25T10:00"), &ten, Choice::Skip).expect("open");
     assert_eq!(due(&mut patient, "11-25T10:01"), None, "left out");
     assert_eq!(mark(&patient, "11-25T10:02", 1), Mark::Skipped(Barrier::RatherNotSay), "and nobody was asked why");

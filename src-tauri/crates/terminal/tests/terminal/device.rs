@@ -99,8 +99,11 @@ fn the_reminders_ahead_keep_to_what_was_chosen() {
     let at: Vec<&str> = coming.iter().filter_map(|one| one["at"].as_str()?.get(11..16)).collect();
     assert_eq!(at, ["09:55", "10:00", "11:00", "13:00", "14:00", "15:00", "16:00"]);
     let first = &coming[0];
-    assert_eq!((&first["title_key"], &first["body_key"]), (&"ReminderTitle".into(), &"ReminderBody".into()));
-    assert_eq!((&first["title"], &first["body"]), (&"Time for a short break".into(), &"About 50 seconds.".into()));
+    assert_eq!((&first["title_key"], &first["body_key"]), (&"reminder-title".into(), &"reminder-body".into()));
+    assert_eq!(
+        (&first["title"], &first["body"]),
+        (&"09:00: about 50 seconds".into(), &"Open Carryover when you are ready.".into())
+    );
     assert_eq!((&first["until"], &first["until_ms"]), (&"2026-11-27T10:00:00+01:00".into(), &1_795_770_000_000_i64.into()));
     let fortnight = place.done(&[&["--json"][..], &morning(&["ahead", "--hours", "336"])].concat());
     assert_eq!(fortnight.lines().count(), 64, "no more than a phone's system takes");

@@ -30,7 +30,7 @@ fn what_was_done_between_two_visits_is_on_the_clinicians_page() {
         "19 of 20 repetitions, 95 %.",
         "At the visit: 6 (25 November).",
         "left 12.4 s, right 30 s or more.",
-        "no time, could not get away",
+        "no time, or could not get away",
         "Stand on one leg, left: Stop and talk",
     ] {
         assert!(review.contains(line), "{line:?} is missing in\n{review}");

@@ -1,13 +1,9 @@
 //! Refusals in two texts: what is wrong, and what to do.
 
-use crate::Words;
-use exercises::catalogue::Lang;
-use exercises::plan::Risk;
-use exercises::plan::check::Problem;
-use wire::Failure;
+mod problem;
 
-mod en;
-mod es;
+use crate::{Key, Words};
+use wire::Failure;
 
 /// A refusal as a person reads it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -21,36 +17,94 @@ pub struct Refusal {
 impl Words {
     /// What is wrong and what to do.
     pub fn failure(self, failure: &Failure) -> Refusal {
-        let (fault, advice) = match self.lang {
-            Lang::En => en::failure(failure),
-            Lang::Es => es::failure(failure),
+        let text = |key| self.text(key).to_owned();
+        let (fault, advice) = match failure {
+            Failure::CardForeign => (text(Key::FailureCardForeign), Key::FailureCardForeignAdvice),
+            Failure::CardDamaged => (text(Key::FailureCardDamaged), Key::FailureCardDamagedAdvice),
+            Failure::CardCut => (text(Key::FailureCardCut), Key::FailureCardCutAdvice),
+            Failure::CardNewer { found, known } => (self.failure_card_newer(found, known), Key::FailureCardNewerAdvice),
+            Failure::CardTooBig => (text(Key::FailureCardTooBig), Key::FailureCardTooBigAdvice),
+            Failure::CardOtherClinic => (text(Key::FailureCardOtherClinic), Key::FailureCardOtherClinicAdvice),
+            Failure::CardOld { revision, have } => (self.failure_card_old(revision, have), Key::FailureCardOldAdvice),
+            Failure::CardRefused(problems) => {
+                (self.failure_card_refused(&self.problems(problems)), Key::FailureCardRefusedAdvice)
+            }
+            Failure::NoCode => (text(Key::FailureNoCode), Key::FailureNoCodeAdvice),
+            Failure::NotAPicture => (text(Key::FailureNotAPicture), Key::FailureNotAPictureAdvice),
+            Failure::FileTooBig { file, most } => (self.failure_file_too_big(file, most), Key::FailureFileTooBigAdvice),
+            Failure::SummaryForeign => (text(Key::FailureSummaryForeign), Key::FailureSummaryForeignAdvice),
+            Failure::SummaryDamaged => (text(Key::FailureSummaryDamaged), Key::FailureSummaryDamagedAdvice),
+            Failure::SummaryOtherClinic => (text(Key::FailureSummaryOtherClinic), Key::FailureSummaryOtherClinicAdvice),
+            Failure::SummaryUnknownPlan => (text(Key::FailureSummaryUnknownPlan), Key::FailureSummaryUnknownPlanAdvice),
+            Failure::SummaryNotFromCard => (text(Key::FailureSummaryNotFromCard), Key::FailureSummaryNotFromCardAdvice),
+            Failure::SummaryNumberTaken => (text(Key::FailureSummaryNumberTaken), Key::FailureSummaryNumberTakenAdvice),
+            Failure::SummaryNewer { found, known } => {
+                (self.failure_summary_newer(found, known), Key::FailureSummaryNewerAdvice)
+            }
+            Failure::FramesTooMany { most } => (self.failure_frames_too_many(most), Key::FailureFramesTooManyAdvice),
+            Failure::FramesMissing { have, of, missing } => {
+                (self.failure_frames_missing(of, have, &self.numbers(missing)), Key::FailureFramesMissingAdvice)
+            }
+            Failure::FrameDamaged => (text(Key::FailureFrameDamaged), Key::FailureFrameDamagedAdvice),
+            Failure::NoSummaryCode => (text(Key::FailureNoSummaryCode), Key::FailureNoSummaryCodeAdvice),
+            Failure::NoSuchEntry { entry } => (self.failure_no_such_entry(entry), Key::FailureNoSuchEntryAdvice),
+            Failure::CorrectionUnfit => (text(Key::FailureCorrectionDoesNotFit), Key::FailureCorrectionDoesNotFitAdvice),
+            Failure::FileMissing { file } => (self.failure_file_missing(file), Key::FailureFileMissingAdvice),
+            Failure::FileUnreadable { file } => (self.failure_file_unreadable(file), Key::FailureFileUnreadableAdvice),
+            Failure::FileUnwritable { file } => (self.failure_file_unwritable(file), Key::FailureFileUnwritableAdvice),
+            Failure::HomeMissing { home } => (self.failure_home_missing(home), Key::FailureHomeMissingAdvice),
+            Failure::HomeReadOnly { home } => (self.failure_home_read_only(home), Key::FailureHomeReadOnlyAdvice),
+            Failure::HomeFull { home } => (self.failure_home_full(home), Key::FailureHomeFullAdvice),
+            Failure::HomeDisk { home } => (self.failure_home_disk(home), Key::FailureHomeDiskAdvice),
+            Failure::HomeIsFile { home } => (self.failure_home_is_file(home), Key::FailureHomeIsFileAdvice),
+            Failure::HomeNewer { home } => (self.failure_home_newer(home), Key::FailureHomeNewerAdvice),
+            Failure::HomeInUse { home } => (self.failure_home_in_use(home), Key::FailureHomeInUseAdvice),
+            Failure::HomeDamaged { home } => (self.failure_home_damaged(home), Key::FailureHomeDamagedAdvice),
+            Failure::HomeForeign { home } => (self.failure_home_foreign(home), Key::FailureHomeForeignAdvice),
+            Failure::OtherRole => (text(Key::FailureOtherRole), Key::FailureOtherRoleAdvice),
+            Failure::OnlySample => (text(Key::FailureOnlySample), Key::FailureOnlySampleAdvice),
+            Failure::NoRole => (text(Key::FailureNoRole), Key::FailureNoRoleAdvice),
+            Failure::WrongPassphrase => (text(Key::FailureWrongPassphrase), Key::FailureWrongPassphraseAdvice),
+            Failure::PassphraseMissing => (text(Key::FailurePassphraseMissing), Key::FailurePassphraseMissingAdvice),
+            Failure::WeakPassphrase { least } => (self.failure_weak_passphrase(least), Key::FailureWeakPassphraseAdvice),
+            Failure::KeysDamaged => (text(Key::FailureKeysDamaged), Key::FailureKeysDamagedAdvice),
+            Failure::ClinicNotStarted => (text(Key::FailureClinicNotStarted), Key::FailureClinicNotStartedAdvice),
+            Failure::ClinicStarted => (text(Key::FailureClinicStarted), Key::FailureClinicStartedAdvice),
+            Failure::ClinicLocked => (text(Key::FailureClinicLocked), Key::FailureClinicLockedAdvice),
+            Failure::NoSuchPatient { code } => (self.failure_no_such_patient(code), Key::FailureNoSuchPatientAdvice),
+            Failure::CodeTaken { code } => (self.failure_code_taken(code), Key::FailureCodeTakenAdvice),
+            Failure::CodeBad => (text(Key::FailureCodeBad), Key::FailureCodeBadAdvice),
+            Failure::PlanRefused(problems) => {
+                (self.failure_plan_refused(&self.problems(problems)), Key::FailurePlanRefusedAdvice)
+            }
+            Failure::NoPlan => (text(Key::FailureNoPlan), Key::FailureNoPlanAdvice),
+            Failure::WhichPlan => (text(Key::FailureWhichPlan), Key::FailureWhichPlanAdvice),
+            Failure::NoSuchItem => (text(Key::FailureNoSuchItem), Key::FailureNoSuchItemAdvice),
+            Failure::NoSuchSlot => (text(Key::FailureNoSuchSession), Key::FailureNoSuchSessionAdvice),
+            Failure::Paused(_) => (text(Key::FailurePaused), Key::FailurePausedAdvice),
+            Failure::EmptyPeriod => (text(Key::FailureEmptyPeriod), Key::FailureEmptyPeriodAdvice),
+            Failure::OutOfRange { least, most } => (self.failure_out_of_range(least, most), Key::FailureOutOfRangeAdvice),
+            Failure::FolderOccupied { folder } => (self.failure_folder_occupied(folder), Key::FailureFolderOccupiedAdvice),
+            Failure::QuietUnfit { most } => {
+                (self.failure_no_reminder_hours_wrong(most), Key::FailureNoReminderHoursWrongAdvice)
+            }
+            Failure::NothingAhead => (text(Key::FailureNothingDue), Key::FailureNothingDueAdvice),
+            Failure::NotConfirmed { home } => (self.failure_not_confirmed(home), Key::FailureNotConfirmedAdvice),
+            Failure::AtLoginRefused { detail } => (self.failure_at_login_refused(detail), Key::FailureAtLoginRefusedAdvice),
+            Failure::TextUnfit { most } => (self.failure_text_not_allowed(most), Key::FailureTextNotAllowedAdvice),
+            Failure::Internal { detail } => (self.failure_internal(detail), Key::FailureInternalAdvice),
+            Failure::NotUnderstood { file, line: 0, expected } => {
+                (self.failure_not_understood(file, expected), Key::FailureNotUnderstoodAdvice)
+            }
+            Failure::NotUnderstood { file, line, expected } => {
+                (self.failure_not_understood_line(file, line, expected), Key::FailureNotUnderstoodLineAdvice)
+            }
         };
-        Refusal { fault: self.owned_as_shown(fault), advice: self.owned_as_shown(advice) }
+        Refusal { fault, advice: text(advice) }
     }
 
-    /// What keeps a plan from being issued or taken, one sentence.
-    pub fn problem(self, problem: &Problem) -> String {
-        self.owned_as_shown(match self.lang {
-            Lang::En => en::problem(problem),
-            Lang::Es => es::problem(problem),
-        })
+    /// "2, 3 and 5".
+    fn numbers(self, all: &[u8]) -> String {
+        self.list(&all.iter().map(|number| self.shown(number)).collect::<Vec<_>>())
     }
-
-    /// One line of the ticked list.
-    pub fn risk(self, risk: Risk) -> &'static str {
-        self.as_shown(match self.lang {
-            Lang::En => en::risk(risk),
-            Lang::Es => es::risk(risk),
-        })
-    }
-}
-
-/// "2, 3 and so on": the numbers with commas between them.
-fn numbers(all: &[u8]) -> String {
-    all.iter().map(u8::to_string).collect::<Vec<_>>().join(", ")
-}
-
-/// Joins the problems of a plan for a single sentence.
-fn joined(problems: &[Problem], say: impl Fn(&Problem) -> String) -> String {
-    problems.iter().map(say).collect::<Vec<_>>().join(" ")
 }

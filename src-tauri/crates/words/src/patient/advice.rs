@@ -12,9 +12,9 @@ impl Words {
         let steps: &[Key] = match trouble {
             Trouble::HeartOrBreath => &[Key::StopSitDown, Key::CallEmergency, Key::NotAlone],
             Trouble::HeadOrNeck => &[Key::StopSitDown, Key::CallEmergency, Key::NotAlone],
-            Trouble::Nerve => &[Key::StopNow, Key::NerveToday, Key::NerveSudden],
-            Trouble::BladderOrBowel => &[Key::StopNow, Key::EmergencyToday, Key::CannotGetThere],
-            Trouble::Fell => &[Key::StayDown, Key::FellBadly, Key::TellClinicFall],
+            Trouble::Nerve => &[Key::StopNow, Key::NerveSudden, Key::NerveToday],
+            Trouble::BladderOrBowel => &[Key::StopNow, Key::EmergencyDepartmentNow, Key::CannotGetThere],
+            Trouble::Fell => &[Key::FellStayAndCall, Key::StayDown, Key::TellClinicFall],
             Trouble::NearlyFell => &[Key::SitAndRest, Key::TellClinicFall],
             Trouble::TooMuchPain | Trouble::Other => &[Key::StopThisOne, Key::SevereUrgent, Key::ContactClinic],
         };
@@ -24,10 +24,10 @@ impl Words {
     /// What is paused; `whole` where everything is, as with trouble that nobody can tie to one exercise.
     pub fn paused(self, trouble: Trouble, whole: bool) -> &'static str {
         self.text(match trouble.scope() {
-            _ if whole => Key::HeldBackPlan,
-            Scope::WholePlan => Key::HeldBackPlan,
-            Scope::Balance => Key::HeldBackBalance,
-            Scope::Exercise => Key::HeldBackExercise,
+            _ if whole => Key::PausedPlan,
+            Scope::WholePlan => Key::PausedPlan,
+            Scope::Balance => Key::PausedBalance,
+            Scope::Exercise => Key::PausedExercise,
         })
     }
 }
@@ -35,13 +35,13 @@ impl Words {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::Lang;
+    use crate::Locale;
 
     #[test]
     fn whatever_stops_the_whole_plan_names_the_emergency_number() {
-        for (lang, emergency) in [(Lang::En, "emergency"), (Lang::Es, "emergencias")] {
+        for (locale, emergency) in [(Locale::En, "emergency"), (Locale::Es, "emergencias")] {
             for trouble in Trouble::ALL.into_iter().filter(|trouble| trouble.scope() == Scope::WholePlan) {
-                let said = Words::new(lang).what_to_do(trouble).join(" ");
+                let said = Words::new(locale).what_to_do(trouble).join(" ");
                 assert!(said.contains(emergency), "{trouble:?}: {said}");
             }
         }
@@ -49,9 +49,9 @@ mod tests {
 
     #[test]
     fn no_advice_prints_a_number() {
-        for lang in [Lang::En, Lang::Es] {
+        for locale in Locale::ALL {
             for trouble in Trouble::ALL {
-                let said = Words::new(lang).what_to_do(trouble).join(" ");
+                let said = Words::new(*locale).what_to_do(trouble).join(" ");
                 assert!(!said.is_empty() && !said.contains(|c: char| c.is_ascii_digit()), "{trouble:?}: {said}");
             }
         }

@@ -1,6 +1,7 @@
 //! What can be put right, as sentences.
 
-use crate::review::{Names, upper};
+use crate::date::upper;
+use crate::review::Names;
 use crate::{Key, Words};
 use exercises::correct::{Correctable, Correction, EntryContent};
 
@@ -9,52 +10,51 @@ impl Words {
     pub fn said_so(self, said: EntryContent, names: Names<'_>) -> String {
         match said {
             EntryContent::Pain { complaint, score, after } => {
-                let key = if after.is_some() { Key::SaidPainAfter } else { Key::SaidPain };
-                let (of, item) = (names.complaint(complaint), after.map(|item| names.item(item)).unwrap_or_default());
-                self.fill(key, &[("of", &of), ("score", &score), ("item", &item)])
+                let of = names.complaint(complaint);
+                match after {
+                    Some(item) => self.said_pain_after(&of, &names.item(item), score),
+                    None => self.said_pain(&of, score),
+                }
             }
             EntryContent::Settled { complaint, settled } => {
-                let key = if settled { Key::SaidSettled } else { Key::SaidNotSettled };
-                self.fill(key, &[("of", &upper(&names.complaint(complaint)))])
+                let of = upper(&names.complaint(complaint));
+                if settled { self.said_settled(&of) } else { self.said_not_settled(&of) }
             }
-            EntryContent::Rated { activity, score } => {
-                self.fill(Key::SaidRated, &[("of", &names.activity(activity)), ("score", &score)])
-            }
+            EntryContent::Rated { activity, score } => self.said_rated(&names.activity(activity), score),
             EntryContent::Skipped { slot, reason } => {
                 let (item, day) = (upper(&names.item(slot.item)), self.date(slot.day));
-                self.fill(Key::SaidLeftOut, &[("item", &item), ("day", &day), ("reason", &self.barrier(reason))])
+                self.said_skipped(&item, &day, &self.barrier(reason))
             }
             EntryContent::DaysOff { from, until, why } => {
                 let (from, until) = (self.date(from), self.date(until));
-                self.fill(Key::SaidExcused, &[("from", &from), ("until", &until), ("why", &self.day_off_reason(why))])
+                self.said_days_off(&from, &until, &self.day_off_reason(why))
             }
             EntryContent::Run { item, parts, .. } => {
                 let item = upper(&names.item(item));
-                self.fill(Key::SaidRun, &[("item", &item), ("done", &parts.done), ("of", &parts.of)])
+                self.said_run(&item, parts.done, parts.of)
             }
-            EntryContent::Trouble { trouble, item } => {
-                let key = if item.is_some() { Key::SaidTroubleDuring } else { Key::SaidTrouble };
-                let item = item.map(|item| names.item(item)).unwrap_or_default();
-                self.fill(key, &[("what", &self.trouble(trouble)), ("item", &item)])
-            }
+            EntryContent::Trouble { trouble, item } => match item {
+                Some(item) => self.said_trouble_during(self.trouble(trouble), &names.item(item)),
+                None => self.said_trouble(self.trouble(trouble)),
+            },
         }
     }
 
-    /// What counts instead: "Taken out.", "Now: 2 of 10."; nothing where nothing was corrected.
+    /// What counts instead: "Deleted.", "Now: 2 of 10."; nothing where nothing was corrected.
     pub fn corrected(self, line: &Correctable, names: Names<'_>) -> Option<String> {
         line.correction?;
         Some(match (line.said, line.now) {
             (EntryContent::Trouble { .. }, _) => self.text(Key::CorrectAlarmNoted).to_owned(),
             (EntryContent::Run { .. }, None) => self.text(Key::CorrectedNotDone).to_owned(),
-            (_, None) => self.text(Key::CorrectedOut).to_owned(),
-            (_, Some(now)) => self.fill(Key::CorrectedTo, &[("now", &self.said_instead(now, names))]),
+            (_, None) => self.text(Key::CorrectedDeleted).to_owned(),
+            (_, Some(now)) => self.corrected_to(&self.said_instead(now, names)),
         })
     }
 
     /// As [`Words::said_so`], without what the entry says anyway.
     fn said_instead(self, now: EntryContent, names: Names<'_>) -> String {
         match now {
-            EntryContent::Pain { score, .. } | EntryContent::Rated { score, .. } => self.fill(Key::OfTen, &[("n", &score)]),
+            EntryContent::Pain { score, .. } | EntryContent::Rated { score, .. } => self.of_ten(score),
             EntryContent::Skipped { reason, .. } => self.barrier(reason).to_owned(),
             other => self.said_so(other, names),
         }
@@ -65,7 +65,7 @@ impl Words {
         self.text(match said {
             EntryContent::Run { .. } => Key::CorrectNotDone,
             EntryContent::Trouble { .. } => Key::CorrectAlarm,
-            _ => Key::CorrectTakeOut,
+            _ => Key::CorrectDelete,
         })
     }
 }
@@ -78,7 +78,7 @@ pub fn is_out(line: &Correctable) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::Lang;
+    use crate::Locale;
     use exercises::alarm::Trouble;
     use exercises::id::{ComplaintId, ItemId};
     use exercises::time::Stamp;
@@ -89,7 +89,7 @@ mod tests {
 
     #[test]
     fn what_was_said_and_what_counts_now() {
-        let words = Words::new(Lang::En);
+        let words = Words::new(Locale::En);
         let (plan, exercises) = (crate::review::samples::plan(), crate::review::samples::exercises());
         let names = Names::of_prescription(words, &plan.prescription, &exercises);
         let pain = |score| EntryContent::Pain { complaint: ComplaintId(1), score, after: None };
@@ -102,9 +102,9 @@ mod tests {
         let settled = |settled| EntryContent::Settled { complaint: ComplaintId(1), settled };
         let now = corrected(settled(true), Some(Correction::Settled(false)), Some(settled(false)));
         assert_eq!(now, Some(format!("Now: {}: not settled by the morning.", upper(&of))));
-        assert_eq!(corrected(pain(8), Some(Correction::Never), None).as_deref(), Some("Taken out."));
+        assert_eq!(corrected(pain(8), Some(Correction::Never), None).as_deref(), Some("Deleted."));
         let trouble = EntryContent::Trouble { trouble: Trouble::Fell, item: Some(ItemId(2)) };
         let noted = corrected(trouble, Some(Correction::Never), Some(trouble));
-        assert_eq!(noted.as_deref(), Some("Noted as raised by mistake. What it stopped stays stopped."));
+        assert_eq!(noted.as_deref(), Some("Noted as a mistake. Anything paused stays paused."));
     }
 }

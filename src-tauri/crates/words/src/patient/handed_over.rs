@@ -1,6 +1,7 @@
 //! What a summary hands over, line by line.
 
-use crate::review::{Names, upper};
+use crate::date::upper;
+use crate::review::Names;
 use crate::{Key, Words};
 use chrono::{Days, NaiveDate};
 use exercises::id::ItemId;
@@ -12,30 +13,21 @@ impl Words {
     pub fn handed_over(self, summary: &Summary, names: Names<'_>, start: NaiveDate) -> Vec<String> {
         let date = |day: u16| start.checked_add_days(Days::new(day.into())).map(|day| self.date(day)).unwrap_or_default();
         let days = summary.until.saturating_sub(summary.from) + 1;
-        let period =
-            [("n", &days as &dyn std::fmt::Display), ("from", &date(summary.from)), ("until", &date(summary.until))];
-        let counted = |key: Key, n: usize| (n > 0).then(|| self.fill(key, &[("n", &n)]));
-        let trials = summary.runs.iter().filter_map(|run| run.stance.as_ref()).map(|stance| stance.trials.len()).sum();
-        let mut lines = vec![self.fill(Key::InDays, &period)];
-        lines.extend((!summary.taken.is_empty()).then(|| self.text(Key::InTaken).to_owned()));
-        lines.extend(
-            slots(summary)
-                .into_iter()
-                .map(|(item, n)| self.fill(Key::InSlots, &[("item", &upper(&names.item(item))), ("n", &n)])),
-        );
-        lines.extend(counted(Key::InRuns, summary.runs.len()));
-        lines.extend(counted(Key::InTrials, trials));
-        lines.extend(counted(Key::InPain, summary.pain.len()));
-        lines.extend(counted(Key::InSettled, summary.settled.len()));
-        lines.extend(counted(Key::InRated, summary.rated.len()));
-        lines.extend(
-            summary
-                .alarms
-                .iter()
-                .map(|alarm| self.fill(Key::InAlarms, &[("day", &date(alarm.day)), ("what", &self.trouble(alarm.trouble))])),
-        );
-        lines.extend(counted(Key::InCorrections, summary.corrections.count() as usize));
-        lines.extend((!summary.delays.is_empty()).then(|| self.text(Key::InDelays).to_owned()));
+        let trials: usize =
+            summary.runs.iter().filter_map(|run| run.stance.as_ref()).map(|stance| stance.trials.len()).sum();
+        let counted = |n: usize, line: fn(Words, usize) -> String| (n > 0).then(|| line(self, n));
+        let mut lines = vec![self.shared_days(days, &date(summary.from), &date(summary.until))];
+        lines.extend((!summary.taken.is_empty()).then(|| self.text(Key::SharedCard).to_owned()));
+        lines.extend(slots(summary).into_iter().map(|(item, n)| self.shared_sessions(n, &upper(&names.item(item)))));
+        lines.extend(counted(summary.runs.len(), Words::shared_exercises_done));
+        lines.extend(counted(trials, Words::shared_attempts));
+        lines.extend(counted(summary.pain.len(), Words::shared_pain));
+        lines.extend(counted(summary.settled.len(), Words::shared_settled));
+        lines.extend(counted(summary.rated.len(), Words::shared_ratings));
+        let alarms = summary.alarms.iter();
+        lines.extend(alarms.map(|alarm| self.shared_alarms(&date(alarm.day), self.trouble(alarm.trouble))));
+        lines.extend(counted(summary.corrections.count() as usize, Words::shared_corrections));
+        lines.extend((!summary.delays.is_empty()).then(|| self.text(Key::SharedDelays).to_owned()));
         lines
     }
 }
@@ -52,7 +44,7 @@ fn slots(summary: &Summary) -> BTreeMap<ItemId, usize> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::Lang;
+    use crate::Locale;
     use crate::review::Names;
     use exercises::alarm::Trouble;
     use exercises::history::Mark;
@@ -82,7 +74,7 @@ mod tests {
     }
 
     fn said(summary: &Summary) -> Vec<String> {
-        let words = Words::new(Lang::En);
+        let words = Words::new(Locale::En);
         let plan = crate::review::samples::plan();
         let exercises = crate::review::samples::exercises();
         let start = NaiveDate::from_ymd_opt(2026, 10, 28).expect("a date");
@@ -104,7 +96,7 @@ mod tests {
             ..empty()
         };
         let lines = said(&summary);
-        assert!(lines[1].contains("each of 4 times"), "{lines:?}");
+        assert!(lines[1].contains("each of 4 sessions"), "{lines:?}");
         assert_eq!(lines[2..], ["1 rating of pain", "Something was wrong on 30 October: I nearly fell"]);
     }
 }

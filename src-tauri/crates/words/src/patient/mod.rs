@@ -7,11 +7,10 @@ mod reminders;
 mod sway;
 mod tray;
 
-use crate::review::upper;
-use crate::{Key, Words};
-use chrono::{Datelike, NaiveDate};
+use crate::date::upper;
+use crate::{Key, Number, Words};
 use exercises::adherence::ItemAdherence;
-use exercises::catalogue::{Exercise, Lang};
+use exercises::catalogue::Exercise;
 use exercises::day_string::PartDone;
 use exercises::plan::{BodySide, Item, Schedule, Side};
 use exercises::run::{Balance, Run, Share, Work};
@@ -21,38 +20,18 @@ use exercises::time::Stamp;
 const HOURS_FROM: i64 = 90;
 
 impl Words {
-    /// "Wednesday".
-    pub fn weekday(self, day: NaiveDate) -> String {
-        const NAMES_WIDTH: [Key; 7] =
-            [Key::Monday, Key::Tuesday, Key::Wednesday, Key::Thursday, Key::Friday, Key::Saturday, Key::Sunday];
-        upper(self.text(NAMES_WIDTH[day.weekday().num_days_from_monday() as usize]))
-    }
-
-    /// "Wednesday, 28 October".
-    pub fn weekday_date(self, day: NaiveDate) -> String {
-        format!("{}, {}", self.weekday(day), self.date(day))
-    }
-
     /// "In 58 minutes."
     pub fn ahead(self, minutes: i64) -> String {
-        if minutes < HOURS_FROM {
-            self.fill(Key::AheadMinutes, &[("n", &minutes.max(1))])
-        } else {
-            self.fill(Key::AheadHours, &[("n", &((minutes + 30) / 60))])
-        }
+        if minutes < HOURS_FROM { self.ahead_minutes(minutes.max(1)) } else { self.ahead_hours((minutes + 30) / 60) }
     }
 
     /// "Next: tomorrow at 09:00."
     pub fn next_on(self, now: Stamp, next: Stamp) -> String {
-        let time = self.minute(next.minute());
+        let time = self.minute_inline(next.minute());
         if now.date().succ_opt() == Some(next.date()) {
-            return self.fill(Key::NextTomorrow, &[("time", &time)]);
+            return self.next_tomorrow(&time);
         }
-        let day = match self.lang {
-            Lang::En => self.weekday_date(next.date()),
-            Lang::Es => self.weekday_date(next.date()).to_lowercase(),
-        };
-        self.fill(Key::NextOn, &[("day", &day), ("time", &time)])
+        self.next_on_day(&self.weekday_date_inline(next.date()), &time)
     }
 
     /// "3 holds of 10 seconds, both sides"; where each side gets it, that is said.
@@ -60,9 +39,9 @@ impl Words {
         let dose = self.dose(item.dose);
         match item.side {
             Side::Neither => dose,
-            Side::Left => format!("{dose}, {}", self.of_side(BodySide::Left)),
-            Side::Right => format!("{dose}, {}", self.of_side(BodySide::Right)),
-            Side::Both => format!("{dose}, {}", self.side(Side::Both)),
+            Side::Left => self.dose_with_side(&dose, self.of_side(BodySide::Left)),
+            Side::Right => self.dose_with_side(&dose, self.of_side(BodySide::Right)),
+            Side::Both => self.dose_with_side(&dose, self.side(Side::Both)),
         }
     }
 
@@ -70,7 +49,7 @@ impl Words {
     pub fn rung_of(self, item: &Item, exercise: &Exercise) -> Option<String> {
         let only = exercise.ladders.iter().map(|ladder| ladder.rungs.len()).sum::<usize>() <= 1;
         let rung = exercise.rung(item.rung.as_ref()?)?;
-        (!only).then(|| rung.text(self.lang).map(|texts| texts.name.clone())).flatten()
+        (!only).then(|| rung.text(self.lang()).map(|texts| texts.name.clone())).flatten()
     }
 
     /// "Monday to Friday, every hour from 09:00 to 17:00", at the beginning of a line.
@@ -102,19 +81,20 @@ impl Words {
     /// "Hold 2 of 3, left side".
     pub fn with_side(self, part: String, leg: Option<BodySide>) -> String {
         match leg {
-            Some(leg) => format!("{part}, {}", self.of_side(leg)),
+            Some(leg) => self.name_with_side(&part, self.of_side(leg)),
             None => part,
         }
     }
 
     /// "Firm floor, eyes open"; empty where nothing is stood on.
     pub fn conditions(self, work: &Work) -> String {
-        let said = |balance: &Balance| upper(&format!("{}, {}", self.surface(balance.surface), self.eyes(balance.eyes)));
+        let said =
+            |balance: &Balance| upper(&self.surface_and_eyes(self.surface(balance.surface), self.eyes(balance.eyes)));
         work.balance().map(said).unwrap_or_default()
     }
 
-    /// "12.3", of milliseconds. Cut and not rounded, so that nobody reads 30 who did not reach it.
-    pub fn seconds(self, ms: u32) -> String {
+    /// "12.3" once it is shown, of milliseconds. Cut and not rounded, so that nobody reads 30 who did not reach it.
+    pub fn seconds(self, ms: u32) -> Number {
         self.number(f64::from(ms / 100) / 10.0)
     }
 
@@ -124,7 +104,7 @@ impl Words {
         match &run.work {
             Work::Counted(sets) if sets.iter().any(|set| set.failed > 0) => {
                 let failed: u32 = sets.iter().map(|set| u32::from(set.failed)).sum();
-                format!("{done} {}", self.fill(Key::DoneFailed, &[("n", &failed)]))
+                self.two_sentences(&done, &self.done_failed(failed))
             }
             _ => done,
         }
@@ -134,12 +114,12 @@ impl Words {
     pub fn part_done(self, done: PartDone) -> String {
         match done {
             PartDone::Held(ms, of) if ms >= of => self.text(Key::PartHeld).to_owned(),
-            PartDone::Held(ms, of) => self.fill(Key::PartHeldSo, &[("s", &self.seconds(ms)), ("of", &(of / 1000))]),
-            PartDone::Counted(n, of) => self.fill(Key::PartCounted, &[("n", &n), ("of", &of)]),
-            PartDone::Stood(ms, false) => self.fill(Key::SecondsShort, &[("s", &self.seconds(ms))]),
-            PartDone::Stood(ms, true) => self.fill(Key::AtLeastSeconds, &[("s", &self.seconds(ms))]),
-            PartDone::CutOff => self.text(Key::PartCutOff).to_owned(),
-            PartDone::Not => self.text(Key::PartNot).to_owned(),
+            PartDone::Held(ms, of) => self.part_held_partly(self.seconds(ms), of / 1000),
+            PartDone::Counted(n, of) => self.part_counted(n, of),
+            PartDone::Stood(ms, false) => self.seconds_short(self.seconds(ms)),
+            PartDone::Stood(ms, true) => self.seconds_target_reached(self.seconds(ms)),
+            PartDone::CutOff => self.text(Key::PartInterrupted).to_owned(),
+            PartDone::Not => self.text(Key::PartNotDone).to_owned(),
         }
     }
 
@@ -147,27 +127,29 @@ impl Words {
     pub fn change_of(self, item: &Item, exercise: &Exercise) -> Option<String> {
         self.rung_of(item, exercise)?;
         let rung = exercise.rung(item.rung.as_ref()?)?;
-        rung.text(self.lang).map(|texts| self.fill(Key::OnThisRung, &[("change", &texts.change)]))
+        rung.text(self.lang()).map(|texts| self.at_this_level(&texts.change))
     }
 
     /// "96 of 180 done. 2 extra sessions."; nothing where nothing was asked for and nothing was done.
     pub fn done_plainly(self, item: &ItemAdherence) -> Option<String> {
-        let kept = item.kept.map(|kept| self.fill(Key::DonePlainly, &[("k", &kept.k), ("n", &kept.n)]));
-        let extra = (item.extra.runs > 0).then(|| self.fill(Key::ExtraPlainly, &[("n", &item.extra.runs)]));
-        let said: Vec<String> = [kept, extra].into_iter().flatten().collect();
-        (!said.is_empty()).then(|| said.join(" "))
+        let kept = item.kept.map(|kept| self.done_count(kept.k, kept.n));
+        let extra = (item.extra.runs > 0).then(|| self.extra_plainly(item.extra.runs));
+        match (kept, extra) {
+            (Some(kept), Some(extra)) => Some(self.two_sentences(&kept, &extra)),
+            (kept, extra) => kept.or(extra),
+        }
     }
 
     /// What a clock says that is behind what was recorded: the day of the last entry, and the day that it takes for today.
-    pub fn clock_behind(self, last: NaiveDate, today: NaiveDate) -> String {
-        self.fill(Key::ClockBehind, &[("day", &self.date(last)), ("today", &self.date(today))])
+    pub fn clock_is_behind(self, last: NaiveDate, today: NaiveDate) -> String {
+        self.clock_behind(&self.date(last), &self.date(today))
     }
 
     /// "your middle value this week: 14 s; aim 30 s".
     pub fn own_and_aim(self, own_ms: Option<u32>, aim_s: u32) -> String {
         match own_ms {
-            Some(own) => self.fill(Key::OwnAndAim, &[("own", &self.seconds(own)), ("aim", &aim_s)]),
-            None => self.fill(Key::OnlyAim, &[("aim", &aim_s)]),
+            Some(own) => self.usual_and_target(self.seconds(own), aim_s),
+            None => self.target_only(aim_s),
         }
     }
 }
@@ -175,9 +157,10 @@ impl Words {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::Locale;
 
-    const EN: Words = Words::new(Lang::En);
-    const ES: Words = Words::new(Lang::Es);
+    const EN: Words = Words::new(Locale::En);
+    const ES: Words = Words::new(Locale::Es);
     /// 14:02 on Wednesday 25 February 2026, at UTC+1.
     const NOW: Stamp = Stamp { utc_ms: 1_772_024_520_000, offset_s: 3600 };
 
@@ -186,8 +169,8 @@ mod tests {
         let tomorrow = NOW.plus_ms((18 * 60 + 58) * 60_000);
         assert_eq!(EN.next_on(NOW, tomorrow), "Next: tomorrow at 09:00.");
         let monday = NOW.plus_ms((4 * 24 * 60 + 18 * 60 + 58) * 60_000);
-        assert_eq!(EN.next_on(NOW, monday), "Next: Monday, 2 March at 09:00.");
-        assert_eq!(ES.next_on(NOW, monday), "Lo siguiente: lunes, 2 de marzo a las 09:00.");
+        assert_eq!(EN.next_on(NOW, monday), "Next: Monday 2 March at 09:00.");
+        assert_eq!(ES.next_on(NOW, monday), "Siguiente: el lunes 2 de marzo a las 09:00.");
     }
 
     #[test]
@@ -202,10 +185,10 @@ mod tests {
     fn a_clock_that_is_behind_says_both_days() {
         let (last, today) = (NOW.date(), NOW.date().pred_opt().expect("a day before"));
         assert!(
-            EN.clock_behind(last, today)
-                .starts_with("The last entry here is of 25 February, but this device says that today is 24")
+            EN.clock_is_behind(last, today)
+                .starts_with("The last entry here is from 25 February, but this device says that today is 24")
         );
-        assert!(ES.clock_behind(last, today).contains("25 de febrero"), "{}", ES.clock_behind(last, today));
+        assert!(ES.clock_is_behind(last, today).contains("25 de febrero"), "{}", ES.clock_is_behind(last, today));
     }
 
     #[test]
@@ -218,7 +201,7 @@ mod tests {
 
     #[test]
     fn seconds_are_cut_and_not_rounded() {
-        assert_eq!([29_990, 30_000, 12_340].map(|ms| EN.seconds(ms)), ["29.9", "30", "12.3"]);
-        assert_eq!(ES.seconds(12_340), "12,3");
+        assert_eq!([29_990, 30_000, 12_340].map(|ms| EN.shown(EN.seconds(ms))), ["29.9", "30", "12.3"]);
+        assert_eq!(ES.shown(ES.seconds(12_340)), "12,3");
     }
 }

@@ -2,51 +2,48 @@
 
 use crate::{Key, Words};
 use exercises::remind::Span;
+use exercises::time::Stamp;
 use wire::device::Reminders;
 
 impl Words {
-    /// What a notification says: title and body. Nothing medical: somebody else may see the screen.
-    pub fn reminder(self, takes_s: u32) -> (&'static str, String) {
-        (self.text(Key::ReminderTitle), self.fill(Key::ReminderBody, &[("takes", &self.takes(takes_s))]))
+    /// What a notification says of a session that is due at a minute of the day and takes so many seconds: title and body.
+    /// Nothing medical: somebody else may see the screen.
+    pub fn reminder(self, minute: u16, takes_s: u32) -> (String, &'static str) {
+        (self.reminder_title(&self.minute(minute), &self.takes_inline(takes_s)), self.text(Key::ReminderBody))
     }
 
     /// "12:00 to 13:00".
     pub fn quiet_span(self, span: Span) -> String {
-        self.fill(Key::QuietSpan, &[("from", &self.minute(span.from)), ("to", &self.minute(span.to))])
+        self.no_reminder_hours_span(&self.minute(span.from), &self.minute(span.to))
     }
 
     /// "In a meeting until 11:30.", "No reminder until 13:00."; nothing where a reminder may come.
     pub fn silence(self, reminders: &Reminders) -> Option<String> {
-        let until = |key, minute| self.fill(key, &[("time", &self.minute(minute))]);
+        let at = |time: Stamp| self.minute_inline(time.minute());
         match (reminders.silent, reminders.meeting_until, reminders.silent_until) {
             (false, ..) => None,
-            (true, Some(meeting), Some(silent)) if meeting == silent => Some(until(Key::MeetingUntil, meeting.minute())),
-            // A quiet time goes on when the meeting is over.
+            (true, Some(meeting), Some(silent)) if meeting == silent => Some(self.meeting_until(&at(meeting))),
+            // Hours without reminders go on when the meeting is over.
             (true, Some(meeting), Some(silent)) => {
-                let both = [until(Key::MeetingUntil, meeting.minute()), until(Key::SilentUntil, silent.minute())];
-                Some(both.join(" "))
+                Some(self.two_sentences(&self.meeting_until(&at(meeting)), &self.no_reminder_until(&at(silent))))
             }
-            (true, _, Some(silent)) => Some(until(Key::SilentUntil, silent.minute())),
-            (true, _, None) => Some(self.text(Key::SilentAlways).to_owned()),
+            (true, _, Some(silent)) => Some(self.no_reminder_until(&at(silent))),
+            (true, _, None) => Some(self.text(Key::NoReminderAllDay).to_owned()),
         }
     }
 
     /// "30 minutes", "2 hours".
     pub fn for_minutes(self, minutes: u16) -> String {
         match minutes {
-            hours if hours % 60 == 0 => self.fill(Key::MeetingHours, &[("n", &(hours / 60))]),
-            minutes => self.fill(Key::MeetingMinutes, &[("n", &minutes)]),
+            hours if hours % 60 == 0 => self.meeting_hours(hours / 60),
+            minutes => self.meeting_minutes(minutes),
         }
     }
 
     /// "Next reminder: Thursday, 26 November, 09:00."
     pub fn next_reminder(self, reminders: &Reminders) -> String {
         match reminders.next {
-            Some(next) => {
-                let day = self.weekday_date(next.date());
-                let day = if self.lang == crate::Lang::Es { day.to_lowercase() } else { day };
-                self.fill(Key::NextReminder, &[("day", &day), ("time", &self.minute(next.minute()))])
-            }
+            Some(next) => self.next_reminder_at(&self.weekday_date_inline(next.date()), &self.minute_inline(next.minute())),
             None => self.text(Key::NoReminder).to_owned(),
         }
     }
@@ -55,11 +52,10 @@ impl Words {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::Lang;
-    use exercises::time::Stamp;
+    use crate::Locale;
 
-    const EN: Words = Words::new(Lang::En);
-    const ES: Words = Words::new(Lang::Es);
+    const EN: Words = Words::new(Locale::En);
+    const ES: Words = Words::new(Locale::Es);
 
     /// So many minutes after 14:02 on Wednesday 25 February 2026, at UTC+1.
     fn later(minutes: i64) -> Stamp {
@@ -76,14 +72,17 @@ mod tests {
         assert_eq!(said(Some(later(60)), Some(later(60))), "In a meeting until 15:02.");
         assert_eq!(said(Some(later(60)), Some(later(90))), "In a meeting until 15:02. No reminder until 15:32.");
         assert_eq!(said(None, Some(later(90))), "No reminder until 15:32.");
-        assert_eq!(said(None, None), "Quiet times fill the whole day: no reminder comes.");
+        assert_eq!(said(None, None), "Your hours without reminders fill the whole day: no reminder comes.");
         assert_eq!(EN.silence(&Reminders { silent: false, ..reminders(None, None) }), None);
     }
 
     #[test]
     fn the_next_one_with_its_day() {
-        assert_eq!(EN.next_reminder(&reminders(None, Some(later(0)))), "Next reminder: Wednesday, 25 February, 14:02.");
-        assert_eq!(ES.next_reminder(&reminders(None, Some(later(0)))), "Próximo aviso: miércoles, 25 de febrero, 14:02.");
+        assert_eq!(EN.next_reminder(&reminders(None, Some(later(0)))), "Next reminder: Wednesday 25 February, 14:02.");
+        assert_eq!(
+            ES.next_reminder(&reminders(None, Some(later(0)))),
+            "Próximo recordatorio: el miércoles 25 de febrero a las 14:02."
+        );
         assert_eq!(EN.next_reminder(&reminders(None, None)), "No reminder in the next two weeks.");
     }
 
@@ -96,6 +95,6 @@ mod tests {
     #[test]
     fn a_quiet_time_and_a_notification() {
         assert_eq!(EN.quiet_span(Span { from: 1320, to: 420 }), "22:00 to 07:00");
-        assert_eq!(EN.reminder(50), ("Time for a short break", "About 50 seconds.".to_owned()));
+        assert_eq!(EN.reminder(600, 50), ("10:00: about 50 seconds".to_owned(), "Open Carryover when you are ready."));
     }
 }

@@ -28,7 +28,7 @@ impl Words {
     /// "Did your foot touch the floor after about 14.2 seconds?"
     pub fn asked_after_trial(self, asked: TrialQuestion) -> String {
         match asked {
-            TrialQuestion::At(s) => self.fill(Key::AskTouchedAt, &[("s", &self.number(s))]),
+            TrialQuestion::At(s) => self.ask_touched_at(self.number(s)),
             TrialQuestion::AtAll { another: false, .. } => self.text(Key::AskTouched).to_owned(),
             TrialQuestion::AtAll { another: true, .. } => self.text(Key::AskTouchedElse).to_owned(),
         }
@@ -37,24 +37,24 @@ impl Words {
     /// "to be confirmed: it may have been 30 s or more"; nothing where it is certain.
     pub fn to_be_confirmed(self, sensed: &Sensed) -> Option<String> {
         let other = sensed.otherwise?;
-        let key = if other.censored { Key::ToBeConfirmedLeast } else { Key::ToBeConfirmed };
-        Some(self.fill(key, &[("s", &self.seconds(other.held_ms))]))
+        let seconds = self.seconds(other.held_ms);
+        Some(if other.censored { self.not_certain_least(seconds) } else { self.not_certain(seconds) })
     }
 
     /// "side to side 13.9 cm/s², all round 18.7 cm/s², path a second 117.8 cm/s³".
     pub fn sway(self, shown: &ReportedFigures) -> String {
-        // Figures are counted in tenths of a millimetre. A unit stays with its number.
-        let figure = |tenths: u32, unit: &str| format!("{}\u{a0}{unit}", self.number(f64::from(tenths) / 100.0));
-        let side = shown.rms_ml.map(|ml| format!("{} {}", self.text(Key::SwaySide), figure(ml, "cm/s²")));
-        let round = format!("{} {}", self.text(Key::SwayRound), figure(shown.rms_planar, "cm/s²"));
-        let path = format!("{} {}", self.text(Key::SwayPath), figure(shown.path_per_s, "cm/s³"));
-        side.into_iter().chain([round, path]).collect::<Vec<_>>().join(", ")
+        // Figures are counted in tenths of a millimetre.
+        let figure = |tenths: u32| self.number(f64::from(tenths) / 100.0);
+        let side = shown.rms_ml.map(|ml| self.sway_figure(self.text(Key::SwaySide), figure(ml)));
+        let all = self.sway_figure(self.text(Key::SwayAllDirections), figure(shown.rms_planar));
+        let path = self.sway_path_figure(self.text(Key::SwayPath), figure(shown.path_per_s));
+        self.commas(&side.into_iter().chain([all, path]).collect::<Vec<_>>())
     }
 
     /// "Not measured: the trial was too short"; nothing where figures are there.
     pub fn not_measured(self, sensed: &Sensed) -> Option<String> {
         let why = sensed.reasons.first().map(|reason| self.text(why(*reason)))?;
-        Some(self.fill(Key::NotMeasuredBecause, &[("why", &why)]))
+        Some(self.not_measured_because(&why))
     }
 }
 
@@ -66,7 +66,7 @@ fn why(reason: Reason) -> Key {
         Reason::WindowTooShort => Key::WhyNotShort,
         Reason::SignalBelowResolution => Key::WhyNotQuiet,
         Reason::MarksInvalid | Reason::RecordTooLong | Reason::GravityImplausible | Reason::ValuesImplausible => {
-            Key::WhyNotOdd
+            Key::WhyNotImpossible
         }
     }
 }
@@ -74,26 +74,23 @@ fn why(reason: Reason) -> Key {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::Lang;
+    use crate::Locale;
 
     #[test]
     fn sway_is_told_in_centimetres() {
         let shown = ReportedFigures { rms_ml: Some(1393), rms_planar: 1866, path_per_s: 11_780 };
-        let said = "side to side 13.9\u{a0}cm/s², all round 18.7\u{a0}cm/s², path a second 117.8\u{a0}cm/s³";
-        assert_eq!(Words::new(Lang::En).sway(&shown), said);
+        let said = "side to side 13.9\u{a0}cm/s², all directions 18.7\u{a0}cm/s², path per second 117.8\u{a0}cm/s³";
+        assert_eq!(Words::new(Locale::En).sway(&shown), said);
         let without = ReportedFigures { rms_ml: None, ..shown };
         assert_eq!(
-            Words::new(Lang::Es).sway(&without),
-            "en todas direcciones 18,7\u{a0}cm/s², recorrido por segundo 117,8\u{a0}cm/s³"
+            Words::new(Locale::Es).sway(&without),
+            "en todas las direcciones 18,7\u{a0}cm/s², recorrido por segundo 117,8\u{a0}cm/s³"
         );
     }
 
     #[test]
     fn a_question_names_the_moment() {
-        let words = Words::new(Lang::En);
-        assert_eq!(
-            words.asked_after_trial(TrialQuestion::At(14.277)),
-            "Did your foot touch the floor after about 14.3 seconds?"
-        );
+        let words = Words::new(Locale::En);
+        assert_eq!(words.asked_after_trial(TrialQuestion::At(14.277)), "Did your foot touch the floor after about 14.3 s?");
     }
 }

@@ -1,7 +1,7 @@
 //! Did they do it: the word, the counts, and what lies behind them.
 
-use super::{Finding, Sentence};
-use crate::{Words, kind};
+use super::Finding;
+use crate::{Key, Words};
 use chrono::{Duration, NaiveDate};
 use exercises::adherence::{DoseKept, ItemAdherence, KofN, Level};
 use exercises::chart::{LegendEntry, Shape};
@@ -16,47 +16,38 @@ impl Words {
     /// "Partly", and "96 of 180 slots, 53 %."
     pub fn adherence(self, item: &ItemAdherence) -> Finding {
         let Some(kept) = item.kept else {
-            return Finding { word: self.sentence(Sentence::NothingAsked).to_owned(), figures: String::new() };
+            return Finding { word: self.text(Key::ReviewNothingDue).to_owned(), figures: String::new() };
         };
         let word = match kept.level() {
-            Level::AsAgreed => Sentence::AsAgreed,
-            Level::Partly => Sentence::Partly,
-            Level::Little => Sentence::Little,
+            Level::AsAgreed => Key::ReviewAsAgreed,
+            Level::Partly => Key::ReviewPartly,
+            Level::Little => Key::ReviewLittle,
         };
         let percent = percent(kept);
-        self.finding(word, Sentence::SlotsDone, &[("k", &kept.k), ("n", &kept.n), ("percent", &percent)])
+        self.finding(word, self.review_sessions_done(kept.n, kept.k, percent))
     }
 
     /// Since when it broke off; nothing where it did not.
     pub fn broke_off(self, item: &ItemAdherence, start: NaiveDate) -> Option<String> {
         let broke = item.broke_off?;
         let values = [broke.before.k, broke.before.n, broke.after.k, broke.after.n];
-        Some(self.filled(
-            Sentence::BrokeOff,
-            &[
-                ("date", &self.date(on(start, broke.since))),
-                ("before_k", &values[0]),
-                ("before_n", &values[1]),
-                ("after_k", &values[2]),
-                ("after_n", &values[3]),
-            ],
-        ))
+        Some(self.review_dropped_off(&self.date(on(start, broke.since)), values[0], values[1], values[2], values[3]))
     }
 
     /// Everything else that is worth a line: dose, days, what stands apart, pauses, stops.
     pub fn adherence_details(self, item: &ItemAdherence, start: NaiveDate) -> Vec<String> {
         let lines = [
             item.dose.map(|dose| self.dose_kept(dose)),
-            item.days.kept.map(|days| self.filled(Sentence::DaysKept, &[("k", &days.k), ("n", &days.n)])),
-            (item.slots.written_in > 0).then(|| self.filled(Sentence::WrittenIn, &[("n", &item.slots.written_in)])),
+            item.days.kept.map(|days| self.review_days_met(days.n, days.k)),
+            (item.slots.written_in > 0).then(|| self.review_entered_afterwards(item.slots.written_in)),
             self.with_days_off(item),
             self.with_unrecorded(item),
-            (item.slots.paused > 0).then(|| self.filled(Sentence::HeldBackSlots, &[("n", &item.slots.paused)])),
+            (item.slots.paused > 0).then(|| self.review_sessions_paused(item.slots.paused)),
             self.pause(item, start),
             self.last_done(item, start),
-            (item.extra.runs > 0).then(|| self.filled(Sentence::Extra, &[("n", &item.extra.runs)])),
+            (item.extra.runs > 0).then(|| self.review_extra(item.extra.runs)),
             self.stopped(item),
-            (item.stops.cut_off > 0).then(|| self.filled(Sentence::CutOff, &[("n", &item.stops.cut_off)])),
+            (item.stops.cut_off > 0).then(|| self.review_interrupted(item.stops.cut_off)),
         ];
         lines.into_iter().flatten().collect()
     }
@@ -67,18 +58,18 @@ impl Words {
         let minutes = |seconds: u16| u32::from(seconds + 30) / 60;
         let date = self.date(on(start, last.week * 7));
         let (lower, upper) = (minutes(last.lower_s), minutes(last.upper_s));
-        Some(self.filled(Sentence::Delay, &[("date", &date), ("lower", &lower), ("upper", &upper)]))
+        Some(self.review_delay(&date, lower, upper))
     }
 
     /// What a mark on a day's string means; without a shape, the string itself.
     pub fn legend(self, shape: Option<Shape>) -> &'static str {
-        self.sentence(match shape {
-            Some(Shape::Knot) => Sentence::LegendDone,
-            Some(Shape::Half) => Sentence::LegendPartly,
-            Some(Shape::Loop) => Sentence::LegendLeftOut,
-            Some(Shape::Bar) => Sentence::LegendExcused,
-            Some(Shape::Cross) => Sentence::LegendHeldBack,
-            None => Sentence::LegendPassedBy,
+        self.text(match shape {
+            Some(Shape::Knot) => Key::ReviewLegendDone,
+            Some(Shape::Half) => Key::ReviewLegendPartly,
+            Some(Shape::Loop) => Key::ReviewLegendSkipped,
+            Some(Shape::Bar) => Key::ReviewLegendDayOff,
+            Some(Shape::Cross) => Key::ReviewLegendPaused,
+            None => Key::ReviewLegendNotDone,
         })
     }
 
@@ -93,7 +84,7 @@ impl Words {
 
     /// "no record", for a dotted string.
     pub fn legend_no_record(self) -> &'static str {
-        self.sentence(Sentence::LegendNoRecord)
+        self.text(Key::ReviewLegendNoRecord)
     }
 
     /// "Before noon 61 of 90, from noon on 12 of 180." Nothing where few hours are asked for.
@@ -104,44 +95,45 @@ impl Words {
             half.fold((0, 0), |(k, n), (_, one)| (k + one.k, n + one.n))
         };
         let (am, pm) = (sum(&|hour| hour < 12), sum(&|hour| hour >= 12));
-        (hours.len() >= HOURS && am.1 > 0 && pm.1 > 0)
-            .then(|| self.filled(Sentence::HalfDays, &[("am_k", &am.0), ("am_n", &am.1), ("pm_k", &pm.0), ("pm_n", &pm.1)]))
+        (hours.len() >= HOURS && am.1 > 0 && pm.1 > 0).then(|| self.review_half_days(am.0, am.1, pm.0, pm.1))
     }
 
     fn dose_kept(self, dose: DoseKept) -> String {
         let percent = KofN::of(dose.done, dose.of).map_or(0, percent);
-        self.filled(kind::dose_kept(dose.unit), &[("done", &dose.done), ("of", &dose.of), ("percent", &percent)])
+        self.part_of_dose(dose.unit, dose.done, dose.of, percent)
     }
 
     fn with_days_off(self, item: &ItemAdherence) -> Option<String> {
         let with = item.kept_with_days_off.filter(|_| item.slots.day_off > 0)?;
-        Some(self.filled(Sentence::WithExcused, &[("excused", &item.slots.day_off), ("k", &with.k), ("n", &with.n)]))
+        Some(self.review_with_days_off(item.slots.day_off, with.k, with.n))
     }
 
     fn with_unrecorded(self, item: &ItemAdherence) -> Option<String> {
         let with = item.kept_with_unrecorded.filter(|_| item.days.unrecorded > 0)?;
-        Some(self.filled(Sentence::WithUnrecorded, &[("days", &item.days.unrecorded), ("k", &with.k), ("n", &with.n)]))
+        Some(self.review_with_unrecorded(item.days.unrecorded, with.k, with.n))
     }
 
     fn pause(self, item: &ItemAdherence, start: NaiveDate) -> Option<String> {
         let gap = item.longest_gap.filter(|gap| gap.days >= PAUSE_DAYS)?;
         let (from, until) = (self.date(on(start, gap.from)), self.date(on(start, gap.until)));
-        Some(self.filled(Sentence::LongestPause, &[("days", &gap.days), ("from", &from), ("until", &until)]))
+        Some(self.review_longest_pause(gap.days, &from, &until))
     }
 
     fn last_done(self, item: &ItemAdherence, start: NaiveDate) -> Option<String> {
         item.kept?;
         Some(match item.last_done {
-            Some(day) => self.filled(Sentence::LastDone, &[("date", &self.date(on(start, day)))]),
-            None => self.sentence(Sentence::NeverDone).to_owned(),
+            Some(day) => self.review_last_done(&self.date(on(start, day))),
+            None => self.text(Key::ReviewNeverDone).to_owned(),
         })
     }
 
     fn stopped(self, item: &ItemAdherence) -> Option<String> {
         let early = item.stops.stopped + item.stops.trouble;
         let (most, _) = item.stops.after.iter().max_by_key(|(_, runs)| *runs).filter(|_| early > 0)?;
-        let what = if early == 1 { Sentence::StoppedOnce } else { Sentence::StoppedEarly };
-        Some(self.filled(what, &[("n", &early), ("done", &most.done), ("of", &most.of)]))
+        Some(match early {
+            1 => self.review_stopped_once(most.done, most.of),
+            _ => self.review_stopped_early(early, most.done, most.of),
+        })
     }
 }
 

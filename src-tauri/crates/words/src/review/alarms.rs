@@ -1,44 +1,44 @@
 //! Alarms as the clinician reads them.
 
-use super::{Finding, Names, Sentence};
-use crate::Words;
+use super::{Finding, Names};
+use crate::{Key, Words};
 use exercises::alarm::{Scope, Trouble};
 use exercises::review::ReviewAlarm;
 
 impl Words {
     /// What was wrong, in the clinician's words.
     pub fn trouble_noted(self, trouble: Trouble) -> &'static str {
-        self.sentence(match trouble {
-            Trouble::HeartOrBreath => Sentence::HeartOrBreath,
-            Trouble::HeadOrNeck => Sentence::HeadOrNeck,
-            Trouble::Nerve => Sentence::Nerve,
-            Trouble::BladderOrBowel => Sentence::BladderOrBowel,
-            Trouble::Fell => Sentence::Fell,
-            Trouble::NearlyFell => Sentence::NearlyFell,
-            Trouble::TooMuchPain => Sentence::TooMuchPain,
-            Trouble::Other => Sentence::OtherTrouble,
+        self.text(match trouble {
+            Trouble::HeartOrBreath => Key::ReviewHeartOrBreath,
+            Trouble::HeadOrNeck => Key::ReviewHeadOrNeck,
+            Trouble::Nerve => Key::ReviewNerve,
+            Trouble::BladderOrBowel => Key::ReviewBladderOrBowel,
+            Trouble::Fell => Key::ReviewFell,
+            Trouble::NearlyFell => Key::ReviewNearlyFell,
+            Trouble::TooMuchPain => Key::ReviewTooMuchPain,
+            Trouble::Other => Key::ReviewOtherTrouble,
         })
     }
 
     /// "Nearly fell", and "on 16 November, during Stand on one leg. All balance has been paused since."
     pub fn review_alarm(self, alarm: &ReviewAlarm, names: Names<'_>) -> Finding {
         let date = self.date(alarm.date);
-        let exercise = alarm.item.map(|item| names.item(item)).unwrap_or_default();
-        let what = match (alarm.item, alarm.trouble.scope()) {
-            (Some(_), _) => Sentence::AlarmDuring,
-            (None, Scope::Exercise) => Sentence::AlarmBetween,
-            (None, _) => Sentence::AlarmOn,
+        let when = match (alarm.item, alarm.trouble.scope()) {
+            (Some(item), _) => self.review_alarm_during(&date, &names.item(item)),
+            (None, Scope::Exercise) => self.review_alarm_between(&date),
+            (None, _) => self.review_alarm_on(&date),
         };
-        let when = self.filled(what, &[("date", &date), ("exercise", &exercise)]);
         let since = match (alarm.cleared, alarm.trouble.scope(), alarm.item) {
-            (true, _, _) => Sentence::AlarmCleared,
-            (_, Scope::WholePlan, _) | (_, Scope::Exercise, None) => Sentence::BlocksPlan,
-            (_, Scope::Balance, _) => Sentence::BlocksBalance,
-            (_, Scope::Exercise, Some(_)) => Sentence::BlocksExercise,
+            (true, _, _) => Key::ReviewAlarmCleared,
+            (_, Scope::WholePlan, _) | (_, Scope::Exercise, None) => Key::ReviewPausedPlan,
+            (_, Scope::Balance, _) => Key::ReviewPausedBalance,
+            (_, Scope::Exercise, Some(_)) => Key::ReviewPausedExercise,
         };
-        let mistaken =
-            if alarm.said_mistaken { format!(" {}", self.sentence(Sentence::AlarmSaidMistaken)) } else { String::new() };
-        let figures = format!("{when}. {}{mistaken}", self.sentence(since));
+        let since = self.text(since);
+        let figures = match alarm.said_mistaken {
+            true => self.review_alarm_figures_mistaken(&when, since, self.text(Key::ReviewAlarmSaidMistaken)),
+            false => self.review_alarm_figures(&when, since),
+        };
         Finding { word: self.trouble_noted(alarm.trouble).to_owned(), figures }
     }
 }

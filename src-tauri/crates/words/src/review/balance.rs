@@ -1,74 +1,91 @@
 //! Is it working: seconds on one leg.
 
 use super::adherence::on;
-use super::{Finding, Names, Sentence, upper};
-use crate::Words;
+use super::{Finding, Names, upper};
+use crate::{Key, Number, Words};
 use chrono::NaiveDate;
 use exercises::catalogue::{Eyes, Surface};
 use exercises::change::SideToSide;
 use exercises::chart::StanceGroup;
 use exercises::plan::{BodySide, StanceBaseline};
-use exercises::review::StanceSeries;
+use exercises::review::{StanceDay, StanceSeries};
 use exercises::run::SetUp;
 use exercises::statistics::{DifferenceBasis, SymmetryVerdict, Trend, TrendFigures, Verdict, WhyTooFew};
-use std::fmt::Display;
 
 impl Words {
     /// "phone on the support".
     pub fn set_up(self, set_up: SetUp) -> &'static str {
-        self.sentence(match set_up {
-            SetUp::OnSupport => Sentence::OnSupport,
-            SetUp::AtBreastbone => Sentence::AtBreastbone,
-            SetUp::InPocket => Sentence::InPocket,
+        self.text(match set_up {
+            SetUp::OnSupport => Key::ReviewOnSupport,
+            SetUp::AtBreastbone => Key::ReviewAtBreastbone,
+            SetUp::InPocket => Key::ReviewInPocket,
         })
     }
 
     /// "Stand on one leg: firm floor, eyes open; phone on the support; up to 30 s".
     pub fn stance_conditions(self, group: &StanceGroup, names: Names<'_>) -> String {
-        let up_to = self.filled(Sentence::UpTo, &[("s", &group.target_s)]);
-        let (name, set_up) = (names.exercise(&group.exercise), self.set_up(group.set_up));
-        format!("{name}: {}, {}; {set_up}; {up_to}", self.surface(group.surface), self.eyes(group.eyes))
+        let up_to = self.review_up_to(group.target_s);
+        let (surface, eyes) = (self.surface(group.surface), self.eyes(group.eyes));
+        self.review_stance_conditions(&names.exercise(&group.exercise), surface, eyes, self.set_up(group.set_up), &up_to)
     }
 
     /// "Rising", and "12 to 22 s over 16 days; more than the 4.1 s that count (own day-to-day spread)."
     pub fn stance(self, series: &StanceSeries) -> Finding {
+        let (word, figures) = self.stance_change(series);
+        self.finding(word, figures)
+    }
+
+    /// "Left: rising, 12 to 22 s …"
+    pub fn stance_of_leg(self, series: &StanceSeries) -> String {
+        let (word, figures) = self.stance_change(series);
+        self.review_finding_of_leg(&upper(self.leg_short(series.leg)), self.text(inline(word)), &figures)
+    }
+
+    fn stance_change(self, series: &StanceSeries) -> (Key, String) {
         let Trend { verdict, days, at_cap, too_few, figures } = series.change;
         match (verdict, figures) {
-            (Verdict::Rising, Some(figures)) => self.stance_moved(Sentence::Rising, Sentence::StanceMoved, series, &figures),
-            (Verdict::Falling, Some(figures)) => {
-                self.stance_moved(Sentence::Falling, Sentence::StanceMoved, series, &figures)
-            }
-            (Verdict::NoClearChange, Some(figures)) => {
-                // As much as counts, and still unclear: to name the amount would contradict the word.
-                let enough = figures.change.abs() >= figures.important.difference;
-                let why = if enough { Sentence::StanceWavers } else { Sentence::StanceUnclear };
-                self.stance_moved(Sentence::NoClearChange, why, series, &figures)
-            }
-            (Verdict::AtTheCap, _) => {
-                let values: [(&str, &dyn Display); 3] = [("capped", &at_cap), ("n", &days), ("s", &series.target_s)];
-                self.finding(Sentence::AtTheCap, Sentence::StanceCapped, &values)
-            }
+            (Verdict::Rising, Some(figures)) => self.stance_moved(Key::ReviewRising, series, &figures),
+            (Verdict::Falling, Some(figures)) => self.stance_moved(Key::ReviewFalling, series, &figures),
+            (Verdict::NoClearChange, Some(figures)) => self.stance_unclear(series, &figures),
+            (Verdict::AtTheCap, _) => (Key::ReviewAtMaximum, self.review_stance_at_maximum(days, at_cap, series.target_s)),
             _ if too_few == Some(WhyTooFew::ImportantDifference) => {
-                self.finding(Sentence::TooFewData, Sentence::StanceNoYardstick, &[("n", &days)])
+                (Key::ReviewNotEnoughData, self.review_stance_no_own_variation(days))
             }
-            _ => self.finding(Sentence::TooFewData, Sentence::StanceFewDays, &[("n", &days)]),
+            _ => (Key::ReviewNotEnoughData, self.review_stance_few_days(days)),
         }
     }
 
-    fn stance_moved(self, word: Sentence, figures: Sentence, series: &StanceSeries, of: &TrendFigures) -> Finding {
-        let ends = series.days.first().zip(series.days.last());
-        // The straight line may lead beyond what can be measured.
-        let at = |day: u16| self.number(of.line.at(i32::from(day)).clamp(0.0, f64::from(series.target_s)));
-        let (from, to) = ends.map(|(first, last)| (at(first.day), at(last.day))).unwrap_or_default();
-        let basis = self.sentence(match of.important.basis {
-            DifferenceBasis::Given => Sentence::FromGiven,
-            DifferenceBasis::OwnSpread { .. } => Sentence::FromOwnSpread,
-            DifferenceBasis::OlderAdults { .. } => Sentence::FromOlderAdults,
-        });
-        let (days, least) = (series.days.len(), self.number(of.important.difference));
-        let values: [(&str, &dyn Display); 5] =
-            [("from", &from), ("to", &to), ("n", &days), ("least", &least), ("basis", &basis)];
-        self.finding(word, figures, &values)
+    fn stance_moved(self, word: Key, series: &StanceSeries, of: &TrendFigures) -> (Key, String) {
+        let ((from, to), least) = (self.ends(series, of), self.number(of.important.difference));
+        (word, self.review_stance_moved(from, to, series.days.len(), least, self.basis(of)))
+    }
+
+    fn stance_unclear(self, series: &StanceSeries, of: &TrendFigures) -> (Key, String) {
+        let ((from, to), days) = (self.ends(series, of), series.days.len());
+        // As much as counts, and still unclear: to name the amount would contradict the word.
+        let figures = if of.change.abs() >= of.important.difference {
+            self.review_stance_too_variable(from, to, days)
+        } else {
+            self.review_stance_below_minimum(from, to, days, self.number(of.important.difference), self.basis(of))
+        };
+        (Key::ReviewNoClearChange, figures)
+    }
+
+    /// Where the line begins and ends; it may lead beyond what can be measured.
+    fn ends(self, series: &StanceSeries, of: &TrendFigures) -> (Number, Number) {
+        let at = |value: Option<&StanceDay>| {
+            let seconds = value.map_or(0.0, |value| of.line.at(i32::from(value.day)));
+            self.number(seconds.clamp(0.0, f64::from(series.target_s)))
+        };
+        (at(series.days.first()), at(series.days.last()))
+    }
+
+    fn basis(self, of: &TrendFigures) -> &'static str {
+        self.text(match of.important.basis {
+            DifferenceBasis::Given => Key::ReviewFromGiven,
+            DifferenceBasis::OwnSpread { .. } => Key::ReviewFromOwnVariation,
+            DifferenceBasis::OlderAdults { .. } => Key::ReviewFromOlderAdults,
+        })
     }
 
     /// "Left 12.4 s, right 18.6 s: 66 % of the right."
@@ -77,23 +94,20 @@ impl Words {
             BodySide::Left => BodySide::Right,
             BodySide::Right => BodySide::Left,
         };
-        let (what, percent) = match sides.symmetry.verdict {
-            SymmetryVerdict::Percent(percent) => (Sentence::SidesPercent, percent),
-            SymmetryVerdict::AtMost(percent) => (Sentence::SidesAtMost, percent),
-            SymmetryVerdict::AtLeast(percent) => (Sentence::SidesAtLeast, percent),
-            SymmetryVerdict::NotInformative => (Sentence::SidesCapped, 0.0),
-            SymmetryVerdict::NotComputed | SymmetryVerdict::NoTime => (Sentence::SidesNotComputed, 0.0),
+        let (involved, other) = (upper(self.leg_short(sides.involved)), self.leg_short(other));
+        let (a, b) = (self.number(sides.involved_s), self.number(sides.other_s));
+        let whole = |percent| Number::rounded(percent, 0);
+        let line = match sides.symmetry.verdict {
+            SymmetryVerdict::Percent(percent) => self.review_sides_percent(&involved, a, other, b, whole(percent)),
+            SymmetryVerdict::AtMost(percent) => self.review_sides_at_most(&involved, a, other, b, whole(percent)),
+            SymmetryVerdict::AtLeast(percent) => self.review_sides_at_least(&involved, a, other, b, whole(percent)),
+            SymmetryVerdict::NotInformative => self.text(Key::ReviewSidesAtMaximum).to_owned(),
+            SymmetryVerdict::NotComputed | SymmetryVerdict::NoTime => self.review_sides_not_computed(&involved, a, other, b),
         };
-        let values: [(&str, &dyn Display); 5] = [
-            ("involved", &upper(self.leg_short(sides.involved))),
-            ("other", &self.leg_short(other)),
-            ("a", &self.number(sides.involved_s)),
-            ("b", &self.number(sides.other_s)),
-            ("percent", &percent.round()),
-        ];
-        let said = self.filled(what, &values);
-        let within = sides.symmetry.within_error == Some(true);
-        if within { format!("{said} {}", self.sentence(Sentence::WithinError)) } else { said }
+        match sides.symmetry.within_error {
+            Some(true) => self.two_sentences(&line, self.text(Key::ReviewWithinError)),
+            _ => line,
+        }
     }
 
     /// "28 October, firm floor, eyes open: left 12.4 s, right 31 s or more", a line for each visit and condition. Of several
@@ -103,9 +117,11 @@ impl Words {
         type Times = Vec<(BodySide, Vec<String>)>;
         let mut lines: Vec<(Conditions, Times)> = Vec::new();
         for (day, baseline) in baselines {
-            let what = if baseline.capped { Sentence::VisitStanceCapped } else { Sentence::VisitStance };
-            let seconds = self.number(f64::from(baseline.tenths) / 10.0);
-            let one = self.filled(what, &[("leg", &self.leg_short(baseline.leg)), ("s", &seconds)]);
+            let (leg, seconds) = (self.leg_short(baseline.leg), self.number(f64::from(baseline.tenths) / 10.0));
+            let one = match baseline.capped {
+                true => self.review_visit_stance_capped(leg, seconds),
+                false => self.review_visit_stance(leg, seconds),
+            };
             let legs = in_place(&mut lines, (*day, baseline.surface, baseline.eyes));
             in_place(legs, baseline.leg).push(one);
         }
@@ -114,18 +130,30 @@ impl Words {
             if times.is_empty() {
                 return last;
             }
-            self.filled(Sentence::VisitStanceEarlier, &[("last", &last), ("before", &times.join(", "))])
+            self.review_visit_stance_earlier(&last, &self.commas(&times))
         };
         let line = |((day, surface, eyes), legs): (Conditions, Times)| {
             let date = self.date(on(start, day));
             let legs: Vec<String> = legs.into_iter().map(leg).collect();
-            format!("{date}, {}, {}: {}.", self.surface(surface), self.eyes(eyes), legs.join(", "))
+            self.review_visit_stance_line(&date, self.surface(surface), self.eyes(eyes), &self.commas(&legs))
         };
         lines.into_iter().map(line).collect()
     }
 }
 
-/// What stands under `name` in a list, which keeps the order in which names came.
+/// A verdict within a line.
+fn inline(word: Key) -> Key {
+    match word {
+        Key::ReviewRising => Key::ReviewRisingInline,
+        Key::ReviewFalling => Key::ReviewFallingInline,
+        Key::ReviewNoClearChange => Key::ReviewNoClearChangeInline,
+        Key::ReviewAtMaximum => Key::ReviewAtMaximumInline,
+        Key::ReviewNotEnoughData => Key::ReviewNotEnoughDataInline,
+        other => other,
+    }
+}
+
+/// What is listed under `name`, in the order in which names came.
 fn in_place<K: PartialEq, T: Default>(list: &mut Vec<(K, T)>, name: K) -> &mut T {
     let place = match list.iter().position(|(other, _)| *other == name) {
         Some(place) => place,
@@ -140,7 +168,7 @@ fn in_place<K: PartialEq, T: Default>(list: &mut Vec<(K, T)>, name: K) -> &mut T
 #[cfg(test)]
 mod tests {
     use super::*;
-    use exercises::catalogue::Lang;
+    use crate::Locale;
 
     #[test]
     fn two_times_of_one_leg_are_told_apart() {
@@ -155,7 +183,7 @@ mod tests {
         let times = [(0, of(BodySide::Left, 330)), (0, of(BodySide::Right, 280)), (0, of(BodySide::Left, 315))];
         let start = NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date");
         assert_eq!(
-            Words::new(Lang::En).visit_stances(&times, start),
+            Words::new(Locale::En).visit_stances(&times, start),
             ["26 October, firm floor, eyes open: left 31.5 s (earlier: left 33 s), right 28 s."]
         );
     }

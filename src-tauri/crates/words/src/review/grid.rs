@@ -20,7 +20,8 @@ impl Words {
         if minutes.is_empty() {
             return Vec::new();
         }
-        let mut rows = vec![format!("      {}", self.week_starts(days))];
+        let width = minutes.iter().map(|minute| self.minute(*minute).chars().count()).max().unwrap_or_default();
+        let mut rows = vec![format!("{:width$} {}", "", self.week_starts(days))];
         rows.extend(minutes.into_iter().map(|minute| {
             let cells = days.iter().enumerate().map(|(place, day)| {
                 let gap = if place > 0 && day.date.weekday() == Weekday::Mon { " " } else { "" };
@@ -30,7 +31,7 @@ impl Words {
                     knot.map_or(' ', |knot| if day.seen { cell(knot.mark) } else { letter(LegendEntry::Unseen) })
                 )
             });
-            format!("{} {}", self.minute(minute), cells.collect::<String>()).trim_end().to_owned()
+            format!("{:>width$} {}", self.minute(minute), cells.collect::<String>()).trim_end().to_owned()
         }));
         rows
     }

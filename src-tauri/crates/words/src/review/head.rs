@@ -1,7 +1,6 @@
 //! What stands above the answers, and their headings.
 
-use super::Sentence;
-use crate::Words;
+use crate::{Key, Words};
 use exercises::plan::Plan;
 use exercises::review::Review;
 use wire::clinic::ReviewPage;
@@ -30,78 +29,79 @@ pub enum ReviewQuestion {
 impl Words {
     /// The heading of a question's answer.
     pub fn question(self, question: ReviewQuestion) -> &'static str {
-        self.sentence(match question {
-            ReviewQuestion::Alarms => Sentence::QuestionAlarms,
-            ReviewQuestion::Done => Sentence::QuestionDone,
-            ReviewQuestion::Pain => Sentence::QuestionPain,
-            ReviewQuestion::Balance => Sentence::QuestionWorking,
-            ReviewQuestion::Activities => Sentence::QuestionActivities,
-            ReviewQuestion::Barriers => Sentence::QuestionBarriers,
-            ReviewQuestion::Next => Sentence::QuestionNext,
-            ReviewQuestion::Notes => Sentence::Notes,
+        self.text(match question {
+            ReviewQuestion::Alarms => Key::ReviewQuestionAlarms,
+            ReviewQuestion::Done => Key::ReviewQuestionDone,
+            ReviewQuestion::Pain => Key::ReviewQuestionPain,
+            ReviewQuestion::Balance => Key::ReviewQuestionBalance,
+            ReviewQuestion::Activities => Key::ReviewQuestionActivities,
+            ReviewQuestion::Barriers => Key::ReviewQuestionBarriers,
+            ReviewQuestion::Next => Key::ReviewQuestionNext,
+            ReviewQuestion::Notes => Key::ReviewNotes,
         })
     }
 
     /// What is said where there is nothing to answer with.
     pub fn unanswered(self, question: ReviewQuestion) -> &'static str {
-        self.sentence(match question {
-            ReviewQuestion::Alarms => Sentence::NoAlarm,
-            ReviewQuestion::Done | ReviewQuestion::Notes => Sentence::NothingAsked,
-            ReviewQuestion::Pain => Sentence::NoComplaint,
-            ReviewQuestion::Balance => Sentence::NoBalance,
-            ReviewQuestion::Activities => Sentence::NoActivity,
-            ReviewQuestion::Barriers => Sentence::NoBarrier,
-            ReviewQuestion::Next => Sentence::NoPlan,
+        self.text(match question {
+            ReviewQuestion::Alarms => Key::ReviewNoAlarm,
+            ReviewQuestion::Done | ReviewQuestion::Notes => Key::ReviewNothingDue,
+            ReviewQuestion::Pain => Key::ReviewNoComplaint,
+            ReviewQuestion::Balance => Key::ReviewNoBalance,
+            ReviewQuestion::Activities => Key::ReviewNoActivity,
+            ReviewQuestion::Barriers => Key::ReviewNoBarrier,
+            ReviewQuestion::Next => Key::ReviewNoPlan,
         })
     }
 
     /// "28 days since 28 October; 3 exercises; visit today".
     pub fn review_head(self, page: &ReviewPage) -> String {
-        let Some(plan) = &page.plan else { return self.sentence(Sentence::NoPlan).to_owned() };
+        let Some(plan) = &page.plan else { return self.text(Key::ReviewNoPlan).to_owned() };
         let days = page.today.signed_duration_since(plan.header.start).num_days().max(0);
-        let since = self.filled(Sentence::Since, &[("n", &days), ("date", &self.date(plan.header.start))]);
-        let exercises = self.filled(Sentence::Exercises, &[("n", &plan.prescription.items.len())]);
-        format!("{since}; {exercises}; {}", self.visit(plan, page))
+        let since = self.review_days_since(days, &self.date(plan.header.start));
+        let exercises = self.review_exercises(plan.prescription.items.len());
+        self.review_head_line(&since, &exercises, &self.visit(plan, page))
     }
 
     fn visit(self, plan: &Plan, page: &ReviewPage) -> String {
-        let what = match plan.prescription.review.cmp(&page.today) {
-            std::cmp::Ordering::Equal => return self.sentence(Sentence::VisitToday).to_owned(),
-            std::cmp::Ordering::Greater => Sentence::VisitOn,
-            std::cmp::Ordering::Less => Sentence::VisitWas,
-        };
-        self.filled(what, &[("date", &self.date(plan.prescription.review))])
+        let date = self.date(plan.prescription.review);
+        match plan.prescription.review.cmp(&page.today) {
+            std::cmp::Ordering::Equal => self.text(Key::ReviewVisitToday).to_owned(),
+            std::cmp::Ordering::Greater => self.review_visit_on(&date),
+            std::cmp::Ordering::Less => self.review_visit_was(&date),
+        }
     }
 
     /// What the record covers, and what has not come yet; empty where nothing has.
     pub fn review_covers(self, page: &ReviewPage) -> Vec<String> {
-        let Some(review) = &page.review else { return vec![self.sentence(Sentence::NoSummary).to_owned()] };
+        let Some(review) = &page.review else { return vec![self.text(Key::ReviewNoSummary).to_owned()] };
         let mut lines = Vec::new();
         if let Some((from, until)) = review.covered {
-            let what = if review.logs > 1 { Sentence::CoveredDevices } else { Sentence::Covered };
-            let values = (self.date(from), self.date(until));
-            lines.push(self.filled(what, &[("from", &values.0), ("until", &values.1), ("n", &review.logs)]));
+            let (from, until) = (self.date(from), self.date(until));
+            lines.push(match review.logs {
+                2.. => self.review_covered_devices(&from, &until, review.logs),
+                _ => self.review_covered(&from, &until),
+            });
         }
-        let behind = review.behind.iter().map(|behind| self.filled(Sentence::Behind, &[("date", &self.date(behind.until))]));
+        let behind = review.behind.iter().map(|behind| self.review_device_behind(&self.date(behind.until)));
         lines.extend(behind);
-        lines.extend((review.corrected > 0).then(|| self.filled(Sentence::Corrected, &[("n", &review.corrected)])));
+        lines.extend((review.corrected > 0).then(|| self.review_corrected(review.corrected)));
         lines.extend(self.older_card(page.plan.as_ref(), review));
         lines
     }
 
     fn older_card(self, plan: Option<&Plan>, review: &Review) -> Option<String> {
         let newest = plan?.header.revision;
-        (review.revision < newest)
-            .then(|| self.filled(Sentence::Revision, &[("have", &review.revision), ("newest", &newest)]))
+        (review.revision < newest).then(|| self.review_older_plan_followed(review.revision, newest))
     }
 
     /// "Proposals by rule …".
     pub fn proposals_only(self) -> &'static str {
-        self.sentence(Sentence::ProposalsOnly)
+        self.text(Key::ReviewProposalsOnly)
     }
 
     /// "no longer in the plan".
     pub fn no_longer(self) -> &'static str {
-        self.sentence(Sentence::NoLonger)
+        self.text(Key::ReviewNoLonger)
     }
 }

@@ -6,26 +6,21 @@
 mod adherence;
 mod alarms;
 mod balance;
-mod en;
-mod es;
 mod grid;
 mod head;
 mod names;
 mod next;
 mod norms;
 mod pain;
-mod sentence;
 mod sway;
 mod text;
 
 pub use head::ReviewQuestion;
 pub use names::Names;
 pub use next::StepWords;
-pub(crate) use sentence::Sentence;
 
-use crate::{Words, fill};
-use exercises::catalogue::Lang;
-use std::fmt::{self, Display};
+pub use crate::date::upper;
+use crate::{Key, Words};
 
 /// A word, and the figures that it rests on.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -36,36 +31,17 @@ pub struct Finding {
     pub figures: String,
 }
 
-impl Display for Finding {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self.figures.as_str() {
-            "" => f.write_str(&self.word),
-            figures => write!(f, "{}, {figures}", self.word),
-        }
+impl Finding {
+    /// Both as one line: "Better, 6 to 3".
+    pub fn line(&self, words: Words) -> String {
+        if self.figures.is_empty() { self.word.clone() } else { words.review_finding(&self.word, &self.figures) }
     }
 }
 
 impl Words {
-    pub(crate) fn sentence(self, what: Sentence) -> &'static str {
-        self.as_shown(match self.lang {
-            Lang::En => en::text(what),
-            Lang::Es => es::text(what),
-        })
+    pub(crate) fn finding(self, word: Key, figures: String) -> Finding {
+        Finding { word: self.text(word).to_owned(), figures }
     }
-
-    pub(crate) fn filled(self, what: Sentence, values: &[(&str, &dyn Display)]) -> String {
-        fill::fill(self.sentence(what), values)
-    }
-
-    pub(crate) fn finding(self, word: Sentence, figures: Sentence, values: &[(&str, &dyn Display)]) -> Finding {
-        Finding { word: self.sentence(word).to_owned(), figures: self.filled(figures, values) }
-    }
-}
-
-/// The first letter in upper case, for the beginning of a line.
-pub fn upper(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 #[cfg(test)]

@@ -1,6 +1,5 @@
 //! What a review's numbers stand for: names of items, complaints and activities, in the plan in force or an earlier one.
 
-use super::Sentence;
 use crate::Words;
 use exercises::catalogue::{Exercise, ExerciseId, RungId};
 use exercises::id::{ActivityId, ComplaintId, ItemId};
@@ -44,17 +43,17 @@ impl<'a> Names<'a> {
 
     /// "Stand on one leg, left".
     pub fn item(&self, id: ItemId) -> String {
-        let Some(item) = self.find(id) else { return self.words.filled(Sentence::SomeItem, &[("n", &id)]) };
+        let Some(item) = self.find(id) else { return self.words.review_some_item(id.0) };
         let name = self.exercise(&item.exercise);
         match item.side {
-            Side::Left | Side::Right => format!("{name}, {}", self.words.side(item.side)),
+            Side::Left | Side::Right => self.words.name_with_side(&name, self.words.side(item.side)),
             Side::Both | Side::Neither => name,
         }
     }
 
     /// The exercise's name; its id where the catalogue does not know it.
     pub fn exercise(&self, id: &ExerciseId) -> String {
-        let known = self.known(id).and_then(|exercise| exercise.text(self.words.lang));
+        let known = self.known(id).and_then(|exercise| exercise.text(self.words.lang()));
         known.map_or_else(|| id.to_string(), |texts| texts.name.clone())
     }
 
@@ -65,7 +64,7 @@ impl<'a> Names<'a> {
 
     /// The rung's name; its id where the catalogue does not know it.
     pub fn rung(&self, exercise: &ExerciseId, rung: &RungId) -> String {
-        let known = self.known(exercise).and_then(|exercise| exercise.rung(rung)?.text(self.words.lang));
+        let known = self.known(exercise).and_then(|exercise| exercise.rung(rung)?.text(self.words.lang()));
         known.map_or_else(|| rung.to_string(), |texts| texts.name.clone())
     }
 
@@ -73,16 +72,16 @@ impl<'a> Names<'a> {
     pub fn complaint(&self, id: ComplaintId) -> String {
         let named = self.prescriptions().find_map(|plan| plan.complaints.iter().find(|complaint| complaint.id == id));
         match named {
-            None => self.words.filled(Sentence::SomeComplaint, &[("n", &id)]),
+            None => self.words.review_some_complaint(id.0),
             Some(complaint) if complaint.side == Side::Neither => complaint.name.clone(),
-            Some(complaint) => format!("{}, {}", complaint.name, self.words.side(complaint.side)),
+            Some(complaint) => self.words.name_with_side(&complaint.name, self.words.side(complaint.side)),
         }
     }
 
     /// In the patient's words.
     pub fn activity(&self, id: ActivityId) -> String {
         let named = self.prescriptions().find_map(|plan| plan.activities.iter().find(|activity| activity.id == id));
-        named.map_or_else(|| self.words.filled(Sentence::SomeActivity, &[("n", &id)]), |activity| activity.name.clone())
+        named.map_or_else(|| self.words.review_some_activity(id.0), |activity| activity.name.clone())
     }
 }
 

@@ -1,7 +1,7 @@
 //! What next: a proposal and its reason.
 
+use super::Names;
 use super::adherence::on;
-use super::{Names, Sentence};
 use crate::{Key, Words};
 use chrono::NaiveDate;
 use exercises::catalogue::Exercise;
@@ -20,8 +20,8 @@ pub struct StepWords {
 
 impl StepWords {
     /// "Advance to 15 seconds a hold".
-    pub fn line(&self) -> String {
-        if self.step.is_empty() { self.advice.clone() } else { format!("{} {}", self.advice, self.step) }
+    pub fn line(&self, words: Words) -> String {
+        if self.step.is_empty() { self.advice.clone() } else { words.review_advice_and_step(&self.advice, &self.step) }
     }
 }
 
@@ -39,21 +39,21 @@ impl Words {
     pub fn offered_step(self, suggestion: &Suggestion, exercise: &Exercise, today: NaiveDate) -> (String, String) {
         let names = Names::of_exercises(self, std::slice::from_ref(exercise));
         let step = match suggestion.step() {
-            Some(Step::Rung(rung)) => self.filled(Sentence::ToRung, &[("rung", &names.rung(&exercise.id, rung))]),
+            Some(Step::Rung(rung)) => self.review_to_level(&names.rung(&exercise.id, rung)),
             _ => self.step(suggestion, names),
         };
         let back = matches!(suggestion.advice, Advice::StepBack(_));
-        let question = self.fill(if back { Key::StepBackTo } else { Key::StepOn }, &[("step", &step)]);
+        let question = if back { self.step_back_to(&step) } else { self.step_up_to(&step) };
         (question, self.reason(&suggestion.reason, today))
     }
 
     /// "Advance".
     pub fn advice(self, advice: &Advice) -> &'static str {
-        self.sentence(match advice {
-            Advice::Advance(_) => Sentence::Advance,
-            Advice::Keep => Sentence::Keep,
-            Advice::StepBack(_) => Sentence::StepBack,
-            Advice::StopAndTalk => Sentence::StopAndTalk,
+        self.text(match advice {
+            Advice::Advance(_) => Key::ReviewProgress,
+            Advice::Keep => Key::ReviewKeep,
+            Advice::StepBack(_) => Key::ReviewEase,
+            Advice::StopAndTalk => Key::ReviewStopAndTalk,
         })
     }
 
@@ -64,7 +64,7 @@ impl Words {
             Step::Rung(rung) => {
                 let exercise = names.find(suggestion.item).map(|item| &item.exercise);
                 let name = exercise.map_or_else(|| rung.to_string(), |exercise| names.rung(exercise, rung));
-                self.filled(Sentence::ToRung, &[("rung", &name)])
+                self.review_to_level(&name)
             }
             Step::Change { quantity, by } => {
                 let to = suggestion.dose.value(*quantity).map(|value| value + i64::from(*by));
@@ -77,40 +77,39 @@ impl Words {
     pub fn reason(self, reason: &Reason, start: NaiveDate) -> String {
         let what = match reason {
             Reason::Alarm { trouble, .. } => {
-                let trouble = self.trouble_noted(*trouble).to_lowercase();
-                return self.filled(Sentence::WhyAlarm, &[("trouble", &trouble)]);
+                return self.review_why_alarm(self.trouble_noted(*trouble));
             }
             Reason::PainTooHigh { score, limit } => {
-                return self.filled(Sentence::WhyPainTooHigh, &[("score", score), ("limit", limit)]);
+                return self.review_why_pain_too_high(score, limit);
             }
             Reason::PainRising(rise) => {
                 let [base, before, last] = [rise.base, rise.week_before, rise.last_week].map(|value| self.number(value));
-                return self.filled(Sentence::WhyPainRising, &[("base", &base), ("before", &before), ("last", &last)]);
+                return self.review_why_pain_rising(base, before, last);
             }
-            Reason::PainBetween { score } => return self.filled(Sentence::WhyPainBetween, &[("score", score)]),
-            Reason::TooFewSessions { sessions } => return self.filled(Sentence::WhyTooFewSessions, &[("n", sessions)]),
+            Reason::PainBetween { score } => return self.review_why_pain_between(score),
+            Reason::TooFewSessions { sessions } => return self.review_why_too_few_sessions(sessions),
             Reason::StepThisWeek { stepped } => {
-                return self.filled(Sentence::WhyStepThisWeek, &[("date", &self.date(on(start, *stepped)))]);
+                return self.review_why_step_this_week(&self.date(on(start, *stepped)));
             }
-            Reason::NotSettled => Sentence::WhyNotSettled,
-            Reason::MissedTwice => Sentence::WhyMissedTwice,
-            Reason::MetTwice => Sentence::WhyMetTwice,
-            Reason::MetOnce => Sentence::WhyMetOnce,
-            Reason::NotMet => Sentence::WhyNotMet,
-            Reason::PainUnanswered => Sentence::WhyPainUnanswered,
-            Reason::MorningUnanswered => Sentence::WhyMorningUnanswered,
+            Reason::NotSettled => Key::ReviewWhyNotSettled,
+            Reason::MissedTwice => Key::ReviewWhyMissedTwice,
+            Reason::MetTwice => Key::ReviewWhyMetTwice,
+            Reason::MetOnce => Key::ReviewWhyMetOnce,
+            Reason::NotMet => Key::ReviewWhyNotMet,
+            Reason::PainUnanswered => Key::ReviewWhyPainUnanswered,
+            Reason::MorningUnanswered => Key::ReviewWhyMorningUnanswered,
             Reason::Hindered(hindrance) => hindered(*hindrance),
         };
-        self.sentence(what).to_owned()
+        self.text(what).to_owned()
     }
 }
 
-fn hindered(hindrance: Hindrance) -> Sentence {
+fn hindered(hindrance: Hindrance) -> Key {
     match hindrance {
-        Hindrance::AtTheTop => Sentence::WhyAtTheTop,
-        Hindrance::GateClosed => Sentence::WhyGateClosed,
-        Hindrance::SoftAndClosed => Sentence::WhySoftAndClosed,
-        Hindrance::EyesApart => Sentence::WhyEyesApart,
-        Hindrance::Unknown => Sentence::WhyUnknown,
+        Hindrance::AtTheTop => Key::ReviewWhyAtTheTop,
+        Hindrance::GateClosed => Key::ReviewWhyGateClosed,
+        Hindrance::SoftAndClosed => Key::ReviewWhySoftAndClosed,
+        Hindrance::EyesApart => Key::ReviewWhyClosedEyesByYou,
+        Hindrance::Unknown => Key::ReviewWhyUnknown,
     }
 }

@@ -1,22 +1,21 @@
 //! Is it working: published times beside a person's own, or why there are none.
 
 use super::adherence::on;
-use super::{Sentence, upper};
-use crate::Words;
+use super::upper;
+use crate::{Key, Words};
 use chrono::NaiveDate;
 use exercises::norms::{
     Ages, Arms, Cap, Caveat, ClinicRow, ClinicTable, Comparison, Condition, Conditions, Feet, NormComparison, Published,
     Statistic, WhyNot,
 };
 use exercises::review::{AgainstNorms, StanceSeries};
-use std::fmt::Display;
 
 impl Words {
     /// Both figures side by side with source and caveats, or one short sentence why there is nothing beside.
     pub fn against_norms(self, norms: &AgainstNorms, start: NaiveDate) -> String {
         match &norms.comparison {
             Comparison::Beside(beside) => self.beside(beside, norms, start),
-            Comparison::Not(reasons) => self.filled(Sentence::NormNone, &[("why", &self.why_not(reasons))]),
+            Comparison::Not(reasons) => self.review_norm_none(&self.why_not(reasons)),
         }
     }
 
@@ -25,104 +24,106 @@ impl Words {
         let said: Vec<String> = legs.iter().map(|leg| self.against_norms(&leg.norms, start)).collect();
         match said.split_first() {
             Some((first, others)) if others.iter().all(|other| other == first) && !first.is_empty() => vec![first.clone()],
-            _ => legs.iter().zip(said).map(|(leg, said)| format!("{}: {said}", upper(self.leg_short(leg.leg)))).collect(),
+            _ => legs.iter().zip(said).map(|(leg, said)| self.named_text(&upper(self.leg_short(leg.leg)), &said)).collect(),
         }
     }
 
     /// The clinic's table: where it is from, then a row a line; or that there is none.
     pub fn norms_kept(self, table: Option<&ClinicTable>) -> Vec<String> {
-        let Some(table) = table else { return vec![self.sentence(Sentence::NormsNone).to_owned()] };
-        let head = self.filled(Sentence::NormsSource, &[("n", &table.rows.len()), ("source", &table.source)]);
+        let Some(table) = table else { return vec![self.text(Key::ReviewNormsNone).to_owned()] };
+        let head = self.review_norms_source(table.rows.len(), &table.source);
         std::iter::once(head).chain(table.rows.iter().map(|row| self.norm_row(row))).collect()
     }
 
     /// What removing the clinic's table did.
     pub fn norms_removed(self, was: bool) -> &'static str {
-        self.sentence(if was { Sentence::NormsRemoved } else { Sentence::NormsNone })
+        self.text(if was { Key::ReviewNormsRemoved } else { Key::ReviewNormsNone })
     }
 
     fn beside(self, beside: &NormComparison, norms: &AgainstNorms, start: NaiveDate) -> String {
         let row = &beside.row;
         let ages = row.conditions.ages.map(|ages| self.ages(ages)).unwrap_or_default();
-        let people =
-            row.people.map(|n| format!(", {}", self.filled(Sentence::NormPeople, &[("n", &n)]))).unwrap_or_default();
-        let values: [(&str, &dyn Display); 7] = [
-            ("date", &self.date(on(start, norms.day))),
-            ("how", &self.statistic(norms.own.statistic)),
-            ("own", &self.number(beside.own_s)),
-            ("published", &self.published(row.published)),
-            ("ages", &ages),
-            ("people", &people),
-            ("source", &row.source.trim_end_matches('.')),
-        ];
+        let people = row.people.map(|n| self.list_comma("", &self.review_norm_people(n))).unwrap_or_default();
+        let head = self.review_norm_comparison(
+            &self.date(on(start, norms.day)),
+            &self.statistic(norms.own.statistic),
+            self.number(beside.own_s),
+            &self.published(row.published),
+            &ages,
+            &people,
+            row.source.trim_end_matches('.'),
+        );
         let caveats = beside.caveats.iter().map(|caveat| match caveat {
-            Caveat::SkewLiftsTheMean => Sentence::NormSkew,
-            Caveat::PublishedNearCap => Sentence::NormNearCap,
-            Caveat::OwnAtCap => Sentence::NormOwnAtCap,
+            Caveat::SkewLiftsTheMean => Key::ReviewNormSkew,
+            Caveat::PublishedNearCap => Key::ReviewNormNearCap,
+            Caveat::OwnAtCap => Key::ReviewNormOwnAtCap,
         });
-        let said = std::iter::once(Sentence::NormNoVerdict).chain(caveats).map(|say| self.sentence(say).to_owned());
-        std::iter::once(self.filled(Sentence::NormBeside, &values)).chain(said).collect::<Vec<_>>().join(" ")
+        let said = std::iter::once(Key::ReviewNormNoVerdict).chain(caveats).map(|key| self.text(key).to_owned());
+        self.sentences(&std::iter::once(head).chain(said).collect::<Vec<_>>())
     }
 
-    /// Reasons of one kind together: "not known of these tries: feet, arms".
+    /// Reasons of one kind together: "not known of these attempts: feet, arms".
     fn why_not(self, reasons: &[WhyNot]) -> String {
-        let of = |say, pick: fn(&WhyNot) -> Option<Condition>| {
+        let of = |line: fn(Words, &str) -> String, pick: fn(&WhyNot) -> Option<Condition>| {
             let what: Vec<&str> = reasons.iter().filter_map(pick).map(|condition| self.condition(condition)).collect();
-            (!what.is_empty()).then(|| self.filled(say, &[("what", &what.join(", "))]))
+            (!what.is_empty()).then(|| line(self, &self.commas(&what)))
         };
         let whole = reasons.iter().find_map(|reason| match reason {
-            WhyNot::NotATime => Some(Sentence::NormNotATime),
-            WhyNot::OtherStand => Some(Sentence::NormOther),
-            WhyNot::SoftSurface => Some(Sentence::NormSoft),
-            WhyNot::OnlyUnchecked => Some(Sentence::NormUnchecked),
-            WhyNot::NoRow => Some(Sentence::NormNoRow),
+            WhyNot::NotATime => Some(Key::ReviewNormNotATime),
+            WhyNot::OtherStand => Some(Key::ReviewNormOther),
+            WhyNot::SoftSurface => Some(Key::ReviewNormSoft),
+            WhyNot::OnlyUnchecked => Some(Key::ReviewNormUnchecked),
+            WhyNot::NoRow => Some(Key::ReviewNormNoRow),
             WhyNot::NotKnown(_) | WhyNot::NotStated(_) | WhyNot::Differs(_) => None,
         });
         let differs =
-            of(Sentence::NormDiffers, |one| if let WhyNot::Differs(condition) = one { Some(*condition) } else { None });
+            of(Words::review_norm_differs, |one| if let WhyNot::Differs(condition) = one { Some(*condition) } else { None });
         let unknown =
-            of(Sentence::NormNotKnown, |one| if let WhyNot::NotKnown(condition) = one { Some(*condition) } else { None });
+            of(
+                Words::review_norm_not_known,
+                |one| if let WhyNot::NotKnown(condition) = one { Some(*condition) } else { None },
+            );
         let unsaid =
-            of(Sentence::NormNotStated, |one| if let WhyNot::NotStated(condition) = one { Some(*condition) } else { None });
-        let whole = whole.map(|say| self.sentence(say).to_owned());
-        [whole, differs, unknown, unsaid].into_iter().flatten().collect::<Vec<_>>().join("; ")
+            of(
+                Words::review_norm_not_stated,
+                |one| if let WhyNot::NotStated(condition) = one { Some(*condition) } else { None },
+            );
+        let whole = whole.map(|say| self.text(say).to_owned());
+        self.semicolons(&[whole, differs, unknown, unsaid].into_iter().flatten().collect::<Vec<_>>())
     }
 
     fn condition(self, condition: Condition) -> &'static str {
-        self.sentence(match condition {
-            Condition::Age => Sentence::NormAge,
-            Condition::Eyes => Sentence::NormEyes,
-            Condition::Surface => Sentence::NormSurface,
-            Condition::Feet => Sentence::NormFeet,
-            Condition::Arms => Sentence::NormArms,
-            Condition::Statistic => Sentence::NormStatistic,
-            Condition::Cap => Sentence::NormTheCap,
+        self.text(match condition {
+            Condition::Age => Key::ReviewNormAge,
+            Condition::Eyes => Key::ReviewNormEyes,
+            Condition::Surface => Key::ReviewNormSurface,
+            Condition::Feet => Key::ReviewNormFeet,
+            Condition::Arms => Key::ReviewNormArms,
+            Condition::Statistic => Key::ReviewNormStatistic,
+            Condition::Cap => Key::ReviewNormWhenAttemptEnds,
         })
     }
 
     fn published(self, published: Published) -> String {
         match published {
-            Published::Mean { mean_s, sd_s: None } => self.filled(Sentence::NormMean, &[("s", &self.number(mean_s))]),
-            Published::Mean { mean_s, sd_s: Some(sd_s) } => {
-                self.filled(Sentence::NormMeanSd, &[("s", &self.number(mean_s)), ("sd", &self.number(sd_s))])
-            }
-            Published::Median { median_s } => self.filled(Sentence::NormMedian, &[("s", &self.number(median_s))]),
+            Published::Mean { mean_s, sd_s: None } => self.review_norm_mean(self.number(mean_s)),
+            Published::Mean { mean_s, sd_s: Some(sd_s) } => self.review_norm_mean_sd(self.number(mean_s), self.number(sd_s)),
+            Published::Median { median_s } => self.review_norm_median(self.number(median_s)),
         }
     }
 
     fn statistic(self, statistic: Statistic) -> String {
-        let (say, n) = match statistic {
-            Statistic::BestOf(n) => (Sentence::NormBestOf, n),
-            Statistic::MeanOf(n) => (Sentence::NormMeanOf, n),
-            Statistic::MedianOf(n) => (Sentence::NormMedianOf, n),
-        };
-        self.filled(say, &[("n", &n)])
+        match statistic {
+            Statistic::BestOf(n) => self.review_norm_best_of(n),
+            Statistic::MeanOf(n) => self.review_norm_mean_of(n),
+            Statistic::MedianOf(n) => self.review_norm_median_of(n),
+        }
     }
 
     fn ages(self, ages: Ages) -> String {
         match ages.to {
-            Some(to) => self.filled(Sentence::NormAges, &[("from", &ages.from), ("to", &to)]),
-            None => self.filled(Sentence::NormAgesFrom, &[("from", &ages.from)]),
+            Some(to) => self.review_norm_ages(ages.from, to),
+            None => self.review_norm_ages_from(ages.from),
         }
     }
 
@@ -130,46 +131,46 @@ impl Words {
     fn norm_row(self, row: &ClinicRow) -> String {
         let Conditions { ages, eyes, surface, feet, arms, statistic, cap } = row.conditions;
         let feet = feet.map(|feet| match feet {
-            Feet::Bare => Sentence::NormBare,
-            Feet::Covered => Sentence::NormCovered,
+            Feet::Bare => Key::ReviewNormBare,
+            Feet::Covered => Key::ReviewNormCovered,
         });
         let arms = arms.map(|arms| match arms {
-            Arms::Crossed => Sentence::NormCrossed,
-            Arms::OnHips => Sentence::NormOnHips,
-            Arms::Free => Sentence::NormFree,
-            Arms::HandInUse => Sentence::NormHandInUse,
+            Arms::Crossed => Key::ReviewNormCrossed,
+            Arms::OnHips => Key::ReviewNormOnHips,
+            Arms::Free => Key::ReviewNormFree,
+            Arms::HandInUse => Key::ReviewNormHandInUse,
         });
         let cap = cap.map(|cap| match cap {
-            Cap::Seconds(s) => self.filled(Sentence::NormCap, &[("s", &s)]),
-            Cap::None => self.sentence(Sentence::NormNoCap).to_owned(),
+            Cap::Seconds(s) => self.review_norm_cap(s),
+            Cap::None => self.text(Key::ReviewNormNoCap).to_owned(),
         });
         let said = [
             ages.map(|ages| self.ages(ages)),
             eyes.map(|eyes| self.eyes(eyes).to_owned()),
             surface.map(|surface| self.surface(surface).to_owned()),
-            feet.map(|say| self.sentence(say).to_owned()),
-            arms.map(|say| self.sentence(say).to_owned()),
+            feet.map(|say| self.text(say).to_owned()),
+            arms.map(|say| self.text(say).to_owned()),
             statistic.map(|statistic| self.statistic(statistic)),
             cap,
-            row.people.map(|n| self.filled(Sentence::NormPeople, &[("n", &n)])),
+            row.people.map(|n| self.review_norm_people(n)),
         ];
-        let conditions = said.into_iter().flatten().collect::<Vec<_>>().join(", ");
+        let conditions = self.commas(&said.into_iter().flatten().collect::<Vec<_>>());
         if conditions.is_empty() {
             return self.published(row.published);
         }
-        self.filled(Sentence::NormRowLine, &[("published", &self.published(row.published)), ("conditions", &conditions)])
+        self.review_norm_row_line(&self.published(row.published), &conditions)
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::Lang;
+    use crate::Locale;
     use exercises::catalogue::{Eyes, Surface};
     use exercises::norms::{Evidence, Measured, NormRow};
 
-    const EN: Words = Words::new(Lang::En);
-    const ES: Words = Words::new(Lang::Es);
+    const EN: Words = Words::new(Locale::En);
+    const ES: Words = Words::new(Locale::Es);
 
     fn start() -> NaiveDate {
         NaiveDate::from_ymd_opt(2026, 11, 25).expect("a date")
@@ -217,13 +218,13 @@ mod tests {
     fn both_figures_stand_side_by_side_with_source_and_caveats() {
         assert_eq!(
             EN.against_norms(&beside(), start()),
-            "On 26 November, best of 3 tries: 30 s. Beside it, a mean of 27.5 s, standard deviation 4 s (40 to 49 years, 12 \
-             people). Source: Invented list. Taken in the same way; neither a rank nor a risk follows from it. Such times are \
-             skewed: more than half of a healthy group usually lie below the mean. The published figure lies near the end of \
-             the tries, which cut longer times. The patient's own time ended with the try and may be longer."
+            "On 26 November, best of 3 attempts: 30 s. For comparison: a mean of 27.5 s, standard deviation 4 s (40 to 49 years, \
+             12 people). Source: Invented list. Measured in the same way. This gives no rank and no risk. Such times are skewed: \
+             more than half of a healthy group are usually below the mean. The published figure is close to the time at which \
+             attempts end, which cuts longer times. The patient's own time ended with the attempt and may be longer."
         );
         let said = ES.against_norms(&beside(), start());
-        assert!(said.contains("el mejor de 3 intentos: 30 s. Al lado, una media de 27,5 s"), "{said}");
+        assert!(said.contains("el mejor de 3 intentos: 30 s. Para comparar: una media de 27,5 s"), "{said}");
         for (words, judged) in [(EN, ["percentile", "normal", "below average"]), (ES, ["percentil", "normal", "inferior"])] {
             let said = words.against_norms(&beside(), start()).to_lowercase();
             assert!(judged.iter().all(|word| !said.contains(word)), "{said}");
@@ -240,8 +241,8 @@ mod tests {
         ];
         assert_eq!(
             EN.against_norms(&against(Comparison::Not(reasons)), start()),
-            "No published times beside it: different in the nearest source: arms; not known of these tries: feet, age; not \
-             stated by the nearest source: when a try ends."
+            "No published times for comparison: different in the closest source: arms; not known of these attempts: feet, age; \
+             not stated by the closest source: when an attempt ends."
         );
         for reason in [WhyNot::NotATime, WhyNot::OtherStand, WhyNot::SoftSurface, WhyNot::OnlyUnchecked, WhyNot::NoRow] {
             for words in [EN, ES] {
@@ -266,9 +267,9 @@ mod tests {
             [
                 "2 rows. Source: Invented list",
                 "a median of 21.5 s: 40 to 49 years, eyes open, firm floor, bare feet, arms crossed on the chest, best of 3 \
-                 tries, tries end at 30 s",
-                "a mean of 4 s: 80 years and over, bare feet, arms crossed on the chest, best of 3 tries, tries end at 30 s, 1 \
-                 person",
+                 attempts, attempts end at 30 s",
+                "a mean of 4 s: 80 years and over, bare feet, arms crossed on the chest, best of 3 attempts, attempts end at \
+                 30 s, 1 person",
             ]
         );
         assert_eq!(EN.norms_kept(None), [EN.norms_removed(false)]);

@@ -1,8 +1,8 @@
 //! Did it hurt, and what of the activities that the patient named?
 
+use super::Finding;
 use super::adherence::on;
-use super::{Finding, Sentence};
-use crate::Words;
+use crate::{Key, Number, Words};
 use chrono::NaiveDate;
 use exercises::change::{ActivitiesTogether, ActivityChange, ActivityVerdict, PainChange, PainVerdict};
 use exercises::review::PainSeries;
@@ -12,52 +12,52 @@ impl Words {
     pub fn pain(self, series: &PainSeries) -> Finding {
         let PainChange { verdict, base, now } = series.change;
         let (Some(base), Some(now)) = (base, now) else { return self.pain_few(series.points.len()) };
-        let (word, figures) = match verdict {
-            PainVerdict::Better => (Sentence::Better, Sentence::PainBetter),
-            PainVerdict::NoClearChange => (Sentence::NoClearChange, Sentence::PainNoChange),
-            PainVerdict::Worse => (Sentence::Worse, Sentence::PainWorse),
-            PainVerdict::BaselineTooLow => (Sentence::NoCall, Sentence::PainLowBase),
-            PainVerdict::TooFewRatings => return self.pain_few(series.points.len()),
-        };
         let points = self.number((now - base).abs());
         let percent = if base > 0.0 { (100.0 * (now - base).abs() / base).floor() } else { 0.0 };
         let (base, now) = (self.number(base), self.number(now));
-        self.finding(word, figures, &[("base", &base), ("now", &now), ("points", &points), ("percent", &percent)])
+        match verdict {
+            PainVerdict::Better => {
+                self.finding(Key::ReviewBetter, self.review_pain_better(base, now, points, Number::rounded(percent, 0)))
+            }
+            PainVerdict::NoClearChange => self.finding(Key::ReviewNoClearChange, self.review_pain_no_change(base, now)),
+            PainVerdict::Worse => self.finding(Key::ReviewWorse, self.review_pain_worse(base, now, points)),
+            PainVerdict::BaselineTooLow => self.finding(Key::ReviewNotInterpretable, self.review_pain_low_base(base, now)),
+            PainVerdict::TooFewRatings => self.pain_few(series.points.len()),
+        }
     }
 
     fn pain_few(self, days: usize) -> Finding {
-        let figures = if days == 0 { Sentence::PainNone } else { Sentence::PainFew };
-        self.finding(Sentence::TooFewData, figures, &[("n", &days)])
+        let figures = if days == 0 { self.text(Key::ReviewPainNone).to_owned() } else { self.review_pain_few(days) };
+        self.finding(Key::ReviewNotEnoughData, figures)
     }
 
     /// "At the visit: 6 (28 October), 4 (25 November)."
     pub fn at_visits(self, ratings: &[(u16, u8)], start: NaiveDate) -> Option<String> {
         let list: Vec<String> =
-            ratings.iter().map(|(day, score)| format!("{score} ({})", self.date(on(start, *day)))).collect();
-        (!list.is_empty()).then(|| self.filled(Sentence::AtVisits, &[("list", &list.join(", "))]))
+            ratings.iter().map(|(day, score)| self.review_rating_on_date(score, &self.date(on(start, *day)))).collect();
+        (!list.is_empty()).then(|| self.review_at_visits(&self.commas(&list)))
     }
 
     /// "No clear change", and "4 to 6. A change counts from 3 points on."
     pub fn activity_change(self, change: &ActivityChange) -> Finding {
         let (Some(base), Some(now)) = (change.base, change.now) else {
-            return self.finding(Sentence::TooFewData, Sentence::ActivityNotAgain, &[]);
+            return self.finding(Key::ReviewNotEnoughData, self.text(Key::ReviewActivityNotAgain).to_owned());
         };
-        self.finding(activity_word(change.verdict), Sentence::ActivityChanged, &[("base", &base), ("now", &now)])
+        self.finding(activity_word(change.verdict), self.review_activity_changed(base, now))
     }
 
     /// The mean of all activities that were rated at both ends.
     pub fn activities_together(self, all: &ActivitiesTogether) -> Finding {
         let (base, now) = (self.number(all.base), self.number(all.now));
-        let values: [(&str, &dyn std::fmt::Display); 3] = [("n", &all.activities), ("base", &base), ("now", &now)];
-        self.finding(activity_word(all.verdict), Sentence::ActivityTogether, &values)
+        self.finding(activity_word(all.verdict), self.review_activity_together(all.activities, base, now))
     }
 }
 
-fn activity_word(verdict: ActivityVerdict) -> Sentence {
+fn activity_word(verdict: ActivityVerdict) -> Key {
     match verdict {
-        ActivityVerdict::Better => Sentence::Better,
-        ActivityVerdict::NoClearChange => Sentence::NoClearChange,
-        ActivityVerdict::Worse => Sentence::Worse,
-        ActivityVerdict::TooFewRatings => Sentence::TooFewData,
+        ActivityVerdict::Better => Key::ReviewBetter,
+        ActivityVerdict::NoClearChange => Key::ReviewNoClearChange,
+        ActivityVerdict::Worse => Key::ReviewWorse,
+        ActivityVerdict::TooFewRatings => Key::ReviewNotEnoughData,
     }
 }

@@ -1,7 +1,6 @@
 //! Is it working: sway, where the phone was on the body.
 
-use super::Sentence;
-use crate::Words;
+use crate::{Key, Words};
 use exercises::change::{SwaySeries, SwaySession};
 use exercises::sway::{ReportedFigures, SessionChange};
 
@@ -10,19 +9,19 @@ impl Words {
     pub fn sway_series(self, series: &SwaySeries) -> Vec<String> {
         let last = series.sessions.last().map(|last| {
             let sway = self.sway(&shown(last));
-            self.filled(Sentence::SwayLast, &[("n", &last.trials), ("sway", &sway)])
+            self.review_sway_last(last.trials, &sway)
         });
         let changed = last.as_ref().map(|_| match series.all_round {
             Some(SessionChange::Changed { difference }) => {
-                let by = format!("{}{}", if difference > 0.0 { "+" } else { "−" }, self.number(difference.abs() * 100.0));
-                self.filled(Sentence::SwayChanged, &[("by", &by)])
+                let by = self.shown(self.number(difference * 100.0));
+                self.review_sway_changed(&if difference > 0.0 { format!("+{by}") } else { by })
             }
-            Some(SessionChange::NoClearChange { .. }) => self.sentence(Sentence::SwayUnclear).to_owned(),
-            Some(SessionChange::TooFewTrials) | None => self.sentence(Sentence::SwayFew).to_owned(),
+            Some(SessionChange::NoClearChange { .. }) => self.text(Key::ReviewSwayUnclear).to_owned(),
+            Some(SessionChange::TooFewTrials) | None => self.text(Key::ReviewSwayFew).to_owned(),
         });
-        let counted = |n: u16, say| (n > 0).then(|| self.filled(say, &[("n", &n)]));
-        let open = counted(series.to_confirm, Sentence::SwayToConfirm);
-        [last, changed, open, counted(series.not_measured, Sentence::SwayNotMeasured)].into_iter().flatten().collect()
+        let open = (series.to_confirm > 0).then(|| self.review_sway_not_certain(series.to_confirm));
+        let without = (series.not_measured > 0).then(|| self.review_sway_not_measured(series.not_measured));
+        [last, changed, open, without].into_iter().flatten().collect()
     }
 }
 
@@ -39,7 +38,7 @@ fn shown(session: &SwaySession) -> ReportedFigures {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::Lang;
+    use crate::Locale;
     use exercises::sway::SourceKind;
 
     #[test]
@@ -53,9 +52,9 @@ mod tests {
             to_confirm: 1,
             not_measured: 0,
         };
-        let said = Words::new(Lang::En).sway_series(&series);
-        let last = "Sway, last measured day (3 trials): all round 12\u{a0}cm/s², path a second 100\u{a0}cm/s³.";
+        let said = Words::new(Locale::En).sway_series(&series);
+        let last = "Sway, last measured day (3 attempts): all directions 12\u{a0}cm/s², path per second 100\u{a0}cm/s³.";
         assert_eq!((said.len(), said[0].as_str()), (3, last));
-        assert!(said[1].starts_with("All round −8 cm/s²") && said[2].starts_with("1 time is still"), "{said:?}");
+        assert!(said[1].starts_with("All directions -8 cm/s²") && said[2].starts_with("1 time is not certain"), "{said:?}");
     }
 }

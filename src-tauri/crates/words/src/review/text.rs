@@ -1,7 +1,7 @@
 //! The whole review as plain text.
 
 use super::grid::letter;
-use super::{Finding, Names, ReviewQuestion, upper};
+use super::{Names, ReviewQuestion, upper};
 use crate::Words;
 use exercises::chart::{LegendEntry, groups, legend_entries};
 use exercises::review::Review;
@@ -16,7 +16,7 @@ impl Words {
         let names = Names::of(self, page);
         let mut page_text = PageText::default();
         page_text.plain(&match &page.name {
-            Some(name) => format!("{} ({name})", page.code),
+            Some(name) => self.code_with_name(&page.code, name),
             None => page.code.clone(),
         });
         page_text.plain(&self.review_head(page));
@@ -44,7 +44,7 @@ impl Words {
     fn write_alarms(self, page_text: &mut PageText, review: &Review, names: Names<'_>) {
         self.heading(page_text, ReviewQuestion::Alarms, review.alarms.is_empty());
         for alarm in &review.alarms {
-            page_text.line(1, &self.review_alarm(alarm, names).to_string());
+            page_text.line(1, &self.review_alarm(alarm, names).line(self));
         }
     }
 
@@ -52,8 +52,8 @@ impl Words {
         self.heading(page_text, ReviewQuestion::Done, review.adherence.is_empty());
         for item in &review.adherence {
             let name = names.item(item.item);
-            page_text.line(1, &if item.in_force { name } else { format!("{name} ({})", self.no_longer()) });
-            page_text.line(2, &self.adherence(item).to_string());
+            page_text.line(1, &if item.in_force { name } else { self.name_with_note(&name, self.no_longer()) });
+            page_text.line(2, &self.adherence(item).line(self));
             self.half_days(item).iter().for_each(|line| page_text.line(2, line));
             self.broke_off(item, review.start).iter().for_each(|line| page_text.line(2, line));
             self.string_rows(&review.days, item.item).iter().for_each(|row| page_text.row(2, row));
@@ -73,7 +73,7 @@ impl Words {
         self.heading(page_text, ReviewQuestion::Pain, review.pain.is_empty());
         for series in &review.pain {
             page_text.line(1, &upper(&names.complaint(series.complaint)));
-            page_text.line(2, &self.pain(series).to_string());
+            page_text.line(2, &self.pain(series).line(self));
             self.at_visits(&series.at_visits, review.start).iter().for_each(|line| page_text.line(2, line));
         }
     }
@@ -83,8 +83,7 @@ impl Words {
         for group in groups(&review.balance) {
             page_text.line(1, &self.stance_conditions(&group, names));
             for series in &group.legs {
-                let Finding { word, figures } = self.stance(series);
-                page_text.line(2, &format!("{}: {}, {figures}", upper(self.leg_short(series.leg)), word.to_lowercase()));
+                page_text.line(2, &self.stance_of_leg(series));
                 series.sway.iter().flat_map(|sway| self.sway_series(sway)).for_each(|line| page_text.line(3, &line));
             }
             self.against_norms_by_leg(&group.legs, review.start).iter().for_each(|line| page_text.line(2, line));
@@ -99,9 +98,9 @@ impl Words {
         self.heading(page_text, ReviewQuestion::Activities, review.activities.is_empty());
         for series in &review.activities {
             page_text.line(1, &upper(&names.activity(series.activity)));
-            page_text.line(2, &self.activity_change(&series.change).to_string());
+            page_text.line(2, &self.activity_change(&series.change).line(self));
         }
-        let together = review.activities_together.as_ref().map(|all| self.activities_together(all).to_string());
+        let together = review.activities_together.as_ref().map(|all| self.activities_together(all).line(self));
         together.iter().for_each(|line| page_text.line(1, line));
     }
 
@@ -116,7 +115,7 @@ impl Words {
         self.heading(page_text, ReviewQuestion::Next, review.items.is_empty());
         for suggestion in &review.items {
             let words = self.suggestion(suggestion, names, review.start);
-            page_text.line(1, &format!("{}: {}", names.item(suggestion.item), words.line()));
+            page_text.line(1, &self.named_text(&names.item(suggestion.item), &words.line(self)));
             page_text.line(2, &words.reason);
         }
         if !review.items.is_empty() {

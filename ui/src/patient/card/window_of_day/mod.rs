@@ -5,7 +5,6 @@ mod window;
 
 use exercises::plan::{Pattern, Schedule};
 use leptos::prelude::*;
-use words::Key;
 
 use crate::patient::context::PatientContext;
 use times::Times;
@@ -19,10 +18,10 @@ pub fn WindowOfDay(name: String, schedule: RwSignal<Schedule>) -> impl IntoView 
         Pattern::Every { from, to, .. } => view! { <Window from to schedule/> }.into_any(),
         Pattern::At { times } => view! { <Times times schedule/> }.into_any(),
     };
-    let count = move || words.fill(Key::TimesADay, &[("n", &schedule.with(|schedule| schedule.pattern.minutes().len()))]);
+    let count = move || words.times_a_day(schedule.with(|schedule| schedule.pattern.minutes().len()));
     view! {
         <fieldset class="window-of-day">
-            <legend class="small soft">{words.fill(Key::FitYourDay, &[("name", &name)])}</legend>
+            <legend class="small soft">{words.fit_your_day(&name)}</legend>
             {fields}
             <p class="small soft" role="status">{count}</p>
         </fieldset>

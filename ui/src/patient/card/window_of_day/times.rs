@@ -19,7 +19,7 @@ pub fn Times(times: Vec<u16>, schedule: RwSignal<Schedule>) -> impl IntoView {
         }
     });
     let fields = times.into_iter().enumerate().map(|(place, time)| {
-        let label = words.fill(Key::TimeNumber, &[("n", &(place + 1))]);
+        let label = words.time_number(place + 1);
         let set = move |minute| chosen.update(|chosen| chosen[place] = minute);
         view! { <TimeField label chosen=time set/> }
     });

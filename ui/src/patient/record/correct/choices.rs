@@ -30,7 +30,7 @@ pub fn Choices(line: Correctable) -> impl IntoView {
             <Fault/>
             {(!list).then(changes)}
             {choices.take_out.then(|| button(words.take_out(line.said), Correction::Never))}
-            {choices.stands.then(|| button(words.text(Key::CorrectStands), Correction::Stands))}
+            {choices.stands.then(|| button(words.text(Key::CorrectUndo), Correction::Stands))}
             {list.then(changes)}
         </div>
     }

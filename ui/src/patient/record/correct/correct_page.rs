@@ -21,7 +21,7 @@ pub fn Correct(plan: PlanId) -> impl IntoView {
     let days = move || {
         context.page.get().map(|page| {
             if page.entries.is_empty() {
-                return view! { <p>{words.fill(Key::CorrectNone, &[("n", &context.days.get_untracked())])}</p> }.into_any();
+                return view! { <p>{words.correct_none(context.days.get_untracked())}</p> }.into_any();
             }
             by_day(&page.entries).into_iter().map(|day| view! { <OneDay day/> }).collect_view().into_any()
         })

@@ -40,7 +40,7 @@ pub fn Days(line: Correctable, from: NaiveDate, until: NaiveDate, why: DayOffRea
             <DayField label=Key::From first last chosen=from set=move |day| wanted.update(|wanted| wanted.0 = day)/>
             <DayField label=Key::To first last chosen=until set=move |day| wanted.update(|wanted| wanted.1 = day)/>
         </div>
-        <label>{words.text(Key::WhyDays)}<select on:change=choose>{reasons}</select></label>
+        <label>{words.text(Key::DaysOffWhy)}<select on:change=choose>{reasons}</select></label>
         <button type="button" disabled=off on:click=keep>{words.text(Key::CorrectDays)}</button>
     }
 }

@@ -27,7 +27,7 @@ pub fn Frames(list: Arc<[String]>, close: impl Fn() + Copy + Send + 'static) -> 
     let at = Memo::new(move |_| rotation.get().position());
     let title = move || match of {
         1 => words.text(Key::FramesTitle).to_owned(),
-        _ => words.fill(Key::FrameOf, &[("n", &(at.get() + 1)), ("of", &of)]),
+        _ => words.frame_of(at.get() + 1, of),
     };
     let drawn = move || list.get(at.get()).cloned().unwrap_or_default();
     let pace = (of > 1).then(|| view! { <Pace rotation/> });
@@ -36,7 +36,7 @@ pub fn Frames(list: Arc<[String]>, close: impl Fn() + Copy + Send + 'static) -> 
             <div class="frame" role="img" aria-label=title inner_html=drawn></div>
             <div class="frames-beside stack">
                 <h1 class="number">{title}</h1>
-                <p class="soft">{words.fill(Key::FramesWhat, &[("n", &of)])}</p>
+                <p class="soft">{words.frames_what(of)}</p>
                 <div class="frames-foot stack">
                     {pace}
                     <button type="button" class="quiet" on:click=move |_| close()>{words.text(Key::Back)}</button>
@@ -51,11 +51,11 @@ pub fn Frames(list: Arc<[String]>, close: impl Fn() + Copy + Send + 'static) -> 
 fn Pace(rotation: RwSignal<FrameRotation>) -> impl IntoView {
     let words = PatientContext::current().app.words();
     let is_automatic = Memo::new(move |_| rotation.get().is_automatic());
-    let switch = move || words.text(if is_automatic.get() { Key::FramesStay } else { Key::FramesTurn });
+    let switch = move || words.text(if is_automatic.get() { Key::FramesStay } else { Key::FramesInTurn });
     view! {
         <Place rotation/>
         <div class="row">
-            <button type="button" on:click=move |_| turn(rotation, FrameRotation::previous)>{words.text(Key::FrameBefore)}</button>
+            <button type="button" on:click=move |_| turn(rotation, FrameRotation::previous)>{words.text(Key::FramePrevious)}</button>
             <button type="button" on:click=move |_| turn(rotation, FrameRotation::next)>{words.text(Key::FrameNext)}</button>
         </div>
         <button type="button" on:click=move |_| turn(rotation, FrameRotation::toggle_automatic)>{switch}</button>

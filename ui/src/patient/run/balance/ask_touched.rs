@@ -38,7 +38,7 @@ pub fn AskTouched(asked: TrialQuestion, something_wrong: impl Fn() + Copy + Send
     };
     view! {
         <main class="screen run">
-            <div class="run-head"><p class="soft">{words.text(Key::TryOver)}</p><h1>{heading}</h1></div>
+            <div class="run-head"><p class="soft">{words.text(Key::AttemptOver)}</p><h1>{heading}</h1></div>
             <Fault/>
             {move || match when.get() {
                 None => answers().into_any(),
@@ -59,7 +59,7 @@ fn When(when: RwSignal<Option<u32>>, most: u32, asked: TrialQuestion) -> impl In
     let done = move |_| driver.answer(asked, f64::from(when.get_untracked().unwrap_or_default()), TouchAnswer::Yes);
     view! {
         <div class="stack stack-5">
-            <p class="number moment">{move || words.fill(Key::SecondsShort, &[("s", &at())])}</p>
+            <p class="number moment">{move || words.seconds_short(at())}</p>
             <div>
             <input
                 type="range"
@@ -70,9 +70,9 @@ fn When(when: RwSignal<Option<u32>>, most: u32, asked: TrialQuestion) -> impl In
                 prop:value=move || at().to_string()
                 on:input=slide
             />
-            <p class="range-ends small soft number" aria-hidden="true">{[0, most].map(|s| view! { <span>{words.fill(Key::SecondsShort, &[("s", &s)])}</span> })}</p>
+            <p class="range-ends small soft number" aria-hidden="true">{[0, most].map(|s| view! { <span>{words.seconds_short(s)}</span> })}</p>
             </div>
-            <button type="button" class="main" on:click=done>{words.text(Key::Continue)}</button>
+            <button type="button" class="main" on:click=done>{words.text(Key::ContinueOn)}</button>
             <button type="button" class="quiet" on:click=move |_| when.set(None)>{words.text(Key::Back)}</button>
         </div>
     }

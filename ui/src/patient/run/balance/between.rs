@@ -23,18 +23,15 @@ pub fn Between(
     let words = AppContext::current().words();
     let driver = Driver::current();
     let view = driver.view.get_untracked();
-    let name = script.exercise.text(words.lang).map(|texts| texts.name.clone());
+    let name = script.exercise.text(words.lang()).map(|texts| texts.name.clone());
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let leg = view.part.side.map(|leg| words.stand_on(leg));
-    let part = words.part_of(view.kind, view.part.number, view.part.of, false);
-    let last = last(driver).map(|trial| words.fill(Key::LastTry, &[("s", &words.seconds(trial.held_ms))]));
+    let part = words.part_of_kind(view.kind, view.part.number, view.part.of, false);
+    let last = last(driver).map(|trial| words.last_attempt(words.seconds(trial.held_ms)));
     let rest = Memo::new(move |_| driver.view.get().seconds.filter(|_| driver.view.get().phase == Phase::Resting));
-    let resting = move || {
-        rest.get()
-            .map(|s| words.fill(Key::RestFor, &[("s", &s)]))
-            .unwrap_or_else(|| words.text(Key::WhenReadyStart).to_owned())
-    };
+    let resting =
+        move || rest.get().map(|s| words.rest_for(s)).unwrap_or_else(|| words.text(Key::WhenReadyStart).to_owned());
     let first = last.is_none();
     let steps = move || words.set_up_steps(driver.set_up.get()).map(|step| view! { <li>{step}</li> });
     let start = move |_| {
@@ -48,7 +45,7 @@ pub fn Between(
     view! {
         <main class="screen run">
             <div class="run-head">
-                <p class="soft">{name}", "{part}</p>
+                <p class="soft">{name.map_or_else(|| part.clone(), |name| words.list_comma(&name, &part))}</p>
                 <h1>{leg}</h1>
                 <p>{words.conditions(&script.run.work)}</p>
             </div>

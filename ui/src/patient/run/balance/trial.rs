@@ -76,7 +76,7 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
 
 fn title(view: &GuideView, touchable: bool, words: Words) -> &'static str {
     words.text(match (view.phase, touchable) {
-        (Phase::Settling, _) => Key::TryOver,
+        (Phase::Settling, _) => Key::AttemptOver,
         (Phase::CountIn, _) => Key::LiftAtTone,
         (_, true) => Key::TouchWhenDown,
         (_, false) => Key::StandUntilSound,
@@ -88,8 +88,17 @@ fn foot(view: &GuideView, touchable: bool, words: Words) -> Option<&'static str>
     let key = match (view.phase, touchable) {
         (Phase::Settling, _) => return None,
         (_, false) => Key::HoldAskedAfter,
-        (Phase::CountIn, true) => Key::TouchTakesBack,
-        (_, true) => Key::AnyTouchEnds,
+        (Phase::CountIn, true) => Key::TouchGoesBack,
+        (_, true) => Key::AnyTouchEndsAttempt,
     };
     Some(words.text(key))
+        (Phase::CountIn, true) => Key::TouchGoesBack,
+        (_, true) => Key::AnyTouchEndsAttempt,
+    })
+}
+
+/// The person's own middle value of that leg as a part of the aim.
+fn own_part(own: &[(Leg, u32)], leg: Option<Leg>, target_ms: f64) -> Option<f64> {
+    let (_, ms) = own.iter().find(|(one, _)| Some(*one) == leg)?;
+    Some(f64::from(*ms) / target_ms.max(1.0))
 }

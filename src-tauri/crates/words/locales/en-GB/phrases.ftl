@@ -1,0 +1,3 @@
+### English as written in Britain: the bare language is that already.
+
+language-name = English (United Kingdom)

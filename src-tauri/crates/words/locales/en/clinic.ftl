@@ -1,0 +1,230 @@
+## Clinic: setting up and unlocking
+
+clinic-setup-title = Set up your clinic
+clinic-setup-what = This clinic signs its plan cards, and only this clinic can open its patients' summaries. Its keys stay on this computer, protected by a passphrase.
+clinic-name = Clinic's name
+clinic-name-hint = Patients see it on their screen.
+passphrase = Passphrase
+passphrase-again = Passphrase again
+passphrase-hint = 12 characters or more. Several words are good.
+passphrase-show = Show the passphrase
+passphrase-differs = The two passphrases are not the same.
+passphrase-lost = A lost passphrase cannot be recovered. Without it nobody can open this clinic's plans and summaries again, not even us. Write it down and lock it away.
+clinic-start = Set up the clinic
+clinic-unlock-title = Unlock this clinic
+clinic-unlock-what = Its patients, plans and summaries stay encrypted until you do.
+clinic-unlock = Unlock
+clinic-opening = This takes a moment.
+security-code = Security code
+security-code-what = The patient's screen shows the same code when the card is added.
+
+## Clinic: patients
+
+patients = Patients
+patients-none = No patients yet. Add one with a code that you choose, such as the number in your records.
+patients-find = Find by code or name
+patient-add = Add patient
+patient-code = Code
+patient-code-hint = 1 to 12 letters, digits or hyphens.
+patient-name = Name (optional)
+patient-name-hint = Stays in this clinic's data. It is never on a card or in a summary.
+receive-summaries = Receive summaries
+receive-what = Choose the files that patients saved for the visit, or photos of the codes on their screens. You can choose several at once.
+choose-files = Choose files
+# The next three: the date of the next visit, in a line of the list.
+list-visit-on = visit on { $date }
+list-visit-today = visit today
+list-visit-was = visit was due on { $date }
+plan-none = no plan yet
+summary-until = summary up to { $date }
+summary-none = no summary yet
+alarms-open = { $n ->
+        [one] { $n } alarm not cleared
+       *[other] { $n } alarms not cleared
+    }
+
+## Clinic: plan
+
+plan-first = First plan
+plan-next = Next plan
+# Button that opens the review of a patient.
+plan-review = Review
+# $revision (Number)
+plan-of = Plan { $revision } for { $who }
+# $revision (Number)
+plan-based-on = Based on plan { $revision }.
+# $takes: about-minutes-inline.
+full-day-line = { $n ->
+        [one] A full day: { $n } session, { $takes }.
+       *[other] A full day: { $n } sessions, { $takes }.
+    }
+plan-empty = The plan is empty. Tap an exercise to add it with its usual dose.
+proposals-accept = Accept all proposals
+proposed = proposed
+stop-removes-it = removes it from this plan
+remove = Remove
+move-up = Up
+move-down = Down
+more-of-item = Times, limits, note
+catalogue = Exercises
+catalogue-find = Find an exercise
+catalogue-none = No exercise has these words.
+catalogue-add = Add { $name }
+in-plan = in the plan
+region-neck-upper-back = Neck and upper back
+region-shoulder = Shoulder
+region-wrist-hand = Wrist and hand
+region-low-back = Lower back
+region-hip = Hip
+region-knee = Knee
+region-ankle = Ankle and foot
+level = Level
+side-label = Side
+dose-holds = Holds
+dose-hold-seconds = Seconds each
+dose-rest = Rest, seconds
+dose-trials = Attempts
+dose-target = Target, seconds
+dose-sets = Sets
+dose-repetitions = Repetitions
+dose-tempo-concentric = Concentric, seconds
+dose-tempo-hold = Hold, seconds
+dose-tempo-eccentric = Eccentric, seconds
+# For screen readers, on the minus and plus buttons of a number. $what: the number's label.
+step-less = { $what }: less
+step-more = { $what }: more
+when = When
+when-every = At regular intervals
+when-at = At set times
+every-label = Every
+# $n (Number)
+every-option = { $n } minutes
+from-label = From
+to-label = To
+times-label = Times
+times-hint = Such as 8:00, 13:00, 18:00.
+times-bad = These times cannot be read. Write them like 8:00, 13:00, 18:00.
+days-label = Days
+pain-limit = Pain limit
+# Safety: says exactly what happens.
+pain-limit-hint = The patient is asked to stop if pain rises above this. A rating above it is a reason under “What next”.
+# A box to tick: the patient may take the next step alone.
+may-step = The patient may take the next step alone
+may-step-hint = The same rules apply, with at most one step a week. Otherwise only you change the plan.
+for-complaint-label = For complaint
+for-no-complaint = no particular complaint
+note-label = Note to the patient
+# $n (Number), $most (Number)
+note-count = { $n } of { $most } characters
+complaints = Complaints
+complaint-add = Add complaint
+complaint-name = What hurts
+side-none = no side
+pain-today = Pain today
+not-asked = not asked
+activities = Activities that the patient named
+activity-add = Add activity
+activity-name = Hard to do, in the patient's words
+rating-today = Today, 0 to 10
+balance-at-home = Balance at home
+# The three parts below it: age, what the patient does not have, seconds on one leg.
+balance-at-home-what = Unsupervised practice needs all three parts. Local rules and your own judgement come first.
+age-band = Age group
+age-under18 = under 18
+# $from (Number), $to (Number)
+age-between = { $from } to { $to }
+age-from80 = 80 and over
+age-none = choose
+# Safety: a tick means that it was considered and is absent. Above the list of risk-…
+absent-title = Tick only what the patient does NOT have
+stance-today = Seconds on one leg today, eyes open, firm floor
+stance-stopped-by-clinician = I stopped it; the foot did not touch
+# $s (Number)
+stance-earlier = earlier: { $s } s
+aftercare = For the first two days
+aftercare-own = A line of your own
+next-visit = Next visit
+in-weeks = { $n ->
+        [one] { $n } week
+       *[other] { $n } weeks
+    }
+date-label = Date
+alarms-to-clear = Alarms to clear
+alarm-clear = Clear it with this card
+alarm-clear-what = While an alarm is not cleared, what it paused stays paused on the patient's device.
+issue-card = Issue plan card
+issue-missing = Still missing
+issue-ready = Ready to issue.
+# On a folded section that is empty.
+fold-none = none
+# Lines of aftercare in a folded section.
+fold-lines = { $n ->
+        [one] { $n } line
+       *[other] { $n } lines
+    }
+
+## Clinic: what a plan lacks, shown at the exercise or after its name
+
+problem-unknown = This program's catalogue does not have this version of the exercise.
+problem-level = Choose a level.
+problem-dose = The dose is out of range.
+problem-side = Choose a side.
+problem-schedule = Choose at least one day and one time.
+problem-complaint-gone = It is for a complaint that is no longer in the plan.
+problem-stance = Enter today's seconds on one leg for each prescribed side.
+problem-stance-short = Less than 5 seconds with eyes open: not for unsupervised practice.
+problem-gate = A softer surface or closed eyes are not allowed until 30 s is reached with eyes open on a firm floor, today and at an earlier visit.
+problem-soft-closed = From the age of 65, a soft surface with closed eyes is not allowed unsupervised.
+problem-ticks = { $n ->
+        [one] { $n } line of the list is not ticked yet.
+       *[other] { $n } lines of the list are not ticked yet.
+    }
+
+## Clinic: the issued card
+
+issued-title = Plan card for { $who }
+# $revision (Number)
+issued-revision = plan { $revision }
+issued-what = The patient scans the code, or takes the picture, the text or the file.
+# Safety of data.
+issued-warning = Anyone who photographs this card can use it. Show it only to the patient.
+issued-code = The card as a code
+issued-text = The card as text
+issued-copy = Copy text
+issued-copied = Copied.
+# A list of paths follows.
+issued-files = Saved to
+# $n (Number)
+issued-version = QR version { $n }
+issued-too-large = Too large for one code. Hand over the file or the text.
+
+## Clinic: review
+
+review-empty = At the visit, the patient opens Record, saves an encrypted summary and gives you the file, or shows it as codes. Receive it here.
+review-figures = More figures
+review-other = Other conditions, and times at the visits
+# For screen readers.
+chart-days = { $name }, day by day
+chart-line = { $name }, 0 to 10, by day
+chart-stance = Seconds by day, both legs
+chart-at-visit = rated at the visit
+
+no-day = no day chosen
+receipt-filled-other = { $file }: { $code }, no new day. A note or other details were added.
+# $most (Number)
+plan-full = A plan holds up to { $most } exercises. Remove one to add another.
+# $most (Number)
+named-full = Up to { $most } can be listed.
+over-midnight = This goes through the night: from { $from } to { $to } on the next day.
+round-the-clock = This goes round the clock, day and night, from { $from }.
+unread-times = The times “{ $typed }” cannot be read. Write them like 8:00, 13:00, 18:00.
+unread-times-none = No time is given. Write times like 8:00, 13:00, 18:00.
+unread-stance = “{ $typed }” is not a number of seconds from 0 to 600. Write it like 12.4.
+unread-visit = The date of the next visit is missing.
+unread-here = { $where }: { $what }
+draft-resumed = Draft of { $date } resumed.
+draft-resumed-anew = Draft of { $date } resumed. Enter again today what the patient does not have, and the seconds on one leg.
+draft-discard = Discard draft
+draft-discard-ask = Discard everything that you changed in this draft?
+draft-discard-yes = Yes, discard it
+draft-discard-no = No, keep it

@@ -1,0 +1,143 @@
+## The program
+
+app-name = Carryover
+yes = Yes
+no = No
+cancel = Cancel
+back = Back
+continue-on = Continue
+close = Close
+save = Save
+# The choice of language.
+language-label = Language
+language-as-system = Same as the system
+# First start: a question above two large buttons.
+choose-role = How will you use Carryover?
+role-patient = I do exercises
+role-patient-what = Get a plan from your clinic, be reminded and guided, and take an encrypted summary to your next visit.
+role-clinic = I prescribe exercises
+role-clinic-what = Make plans, hand them over as a card, and review results.
+employer-can-read = On an employer's computer, the people who manage it can read what you record here.
+# Shown while the program runs at a set time, for demonstrations. $time: a date and a time.
+time-set-to = Time set to { $time }
+
+## Sides, surfaces, eyes
+
+left = left
+right = right
+both-sides = both sides
+left-leg = left leg
+right-leg = right leg
+eyes-open = eyes open
+eyes-closed = eyes closed
+firm = firm floor
+folded-towel = folded towel
+cushion = cushion
+foam = foam
+
+## Dose and time
+
+dose-hold = { $n ->
+        [one] { $s ->
+            [one] { $n } hold of { $s } second
+           *[other] { $n } hold of { $s } seconds
+        }
+       *[other] { $s ->
+            [one] { $n } holds of { $s } second
+           *[other] { $n } holds of { $s } seconds
+        }
+    }
+dose-reps = { $n ->
+        [one] { $n } repetition
+       *[other] { $n } repetitions
+    }
+# $sets is 2 or more.
+# $sets (Number)
+dose-reps-sets = { $n ->
+        [one] { $sets } sets of { $n } repetition
+       *[other] { $sets } sets of { $n } repetitions
+    }
+# $s is 5 or more.
+# $s (Number)
+dose-balance = { $n ->
+        [one] { $n } attempt of up to { $s } seconds
+       *[other] { $n } attempts of up to { $s } seconds
+    }
+# $n (Number)
+every-minutes = every { $n } minutes from { $from } to { $to }
+every-hour = every hour from { $from } to { $to }
+# $times: a list such as 08:00, 13:00.
+at-times = at { $times }
+workdays = Monday to Friday
+every-day = every day
+monday = Monday
+tuesday = Tuesday
+wednesday = Wednesday
+thursday = Thursday
+friday = Friday
+saturday = Saturday
+sunday = Sunday
+# $n (Number)
+about-seconds = About { $n } seconds
+about-minutes = { $n ->
+        [one] About a minute
+       *[other] About { $n } minutes
+    }
+
+## How a session went. Short, after its time; begins small.
+
+mark-done = done
+# $done, $of: shares of the dose, such as seconds held.
+# $done (Number), $of (Number)
+mark-partly = partly done: { $done } of { $of }
+mark-skipped = skipped: { $reason }
+mark-day-off = day off: { $reason }
+mark-paused = paused for safety
+mark-not-done = not done
+mark-due = due now
+mark-later = later
+mark-no-such-hour = this hour does not exist today because the clocks change
+
+## Why a session was skipped: buttons for the patient (with a capital), words in the clinician's list (without).
+
+skip-reason-forgot = forgot
+skip-reason-no-time = no time, or could not get away
+skip-reason-no-place = no suitable place
+skip-reason-pain = it hurt, or I was afraid it would hurt
+skip-reason-not-sure-how = not sure how to do it
+skip-reason-felt-fine = felt fine, no need
+skip-reason-no-help = did not seem to help
+skip-reason-unwell = tired or unwell
+skip-reason-no-support = no support or space nearby
+skip-reason-other = something else
+skip-reason-rather-not-say = rather not say
+
+## Why days are taken off
+
+day-off-ill = ill
+day-off-travelling = travelling
+day-off-holiday = on holiday
+day-off-other = something else
+
+## What is wrong: buttons on the page "Something is wrong". Safety: keep the meaning of every part.
+
+# Leads to "call your local emergency number now".
+trouble-heart-or-breath = Chest pain, severe breathlessness, feeling faint, or a cold sweat
+# Leads to "call your local emergency number now".
+trouble-head-or-neck = Sudden and unusual: headache or neck pain, double vision, trouble speaking or swallowing, a numb or drooping face, confusion, unsteadiness or collapse
+trouble-nerve = New or worsening weakness or numbness in an arm or leg
+# Leads to "go to an emergency department now". Plain words for saddle numbness and cauda equina.
+trouble-bladder-or-bowel = Numbness around the genitals or anus; a new problem with passing, holding or feeling urine or stool, or with sexual function; or pain or weakness in both legs
+trouble-fell = I fell
+trouble-nearly-fell = I nearly fell
+trouble-too-much-pain = Too much pain
+trouble-other = Something else is wrong
+
+## Aftercare: lines that the clinician ticks; the patient reads them for two days after the visit.
+
+aftercare-soreness = Mild soreness for a day or two after the visit is usual.
+aftercare-moving = Keep moving as usual, as far as it is comfortable.
+aftercare-easy = No heavy lifting or sport for two days after the visit.
+aftercare-warmth = You may use gentle warmth if it feels good.
+# Safety.
+aftercare-contact = If pain gets worse, or you notice new numbness or weakness, contact your clinic. If it is sudden or severe, call your local emergency number.

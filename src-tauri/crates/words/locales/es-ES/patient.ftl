@@ -1,0 +1,3 @@
+# Español de España: solo los mensajes que difieren de es.
+
+stay-at-login = Abrir al iniciar sesión en este ordenador

@@ -1,0 +1,3 @@
+# Español de España: solo los mensajes que difieren de es.
+
+language-name = Español (España)

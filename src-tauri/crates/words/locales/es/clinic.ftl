@@ -1,0 +1,218 @@
+## clinic: door
+
+clinic-setup-title = Configure su clínica
+clinic-setup-what = Esta clínica firma las tarjetas de los planes, y los resúmenes se cifran para ella. Sus claves se quedan en este equipo, protegidas con una contraseña.
+clinic-name = Nombre de la clínica
+clinic-name-hint = Los pacientes lo ven en su pantalla.
+passphrase = Contraseña
+passphrase-again = Repita la contraseña
+passphrase-hint = 12 caracteres o más. Varias palabras juntas sirven bien.
+passphrase-show = Mostrar la contraseña
+passphrase-differs = Las dos contraseñas no coinciden.
+passphrase-lost = Si pierde la contraseña, no se puede recuperar. Sin ella nadie podrá volver a abrir los planes y los resúmenes de esta clínica, ni siquiera quienes hacen este programa. Anótela y guárdela bajo llave.
+clinic-start = Configurar la clínica
+clinic-unlock-title = Abrir los datos de la clínica
+clinic-unlock-what = Hasta entonces, los pacientes, los planes y los resúmenes están cifrados.
+clinic-unlock = Abrir
+clinic-opening = Tarda un momento.
+security-code = Código de verificación
+security-code-what = La pantalla del paciente muestra el mismo código cuando añade la tarjeta.
+
+## clinic: patients
+
+patients = Pacientes
+patients-none = Aún no hay pacientes. Añada uno con un código que usted elija, como el número de la historia clínica.
+patients-find = Buscar por código o nombre
+patient-add = Añadir paciente
+patient-code = Código
+patient-code-hint = De 1 a 12 letras, cifras o guiones.
+patient-name = Nombre (puede dejarlo vacío)
+patient-name-hint = Se queda en los datos de la clínica; nunca va en una tarjeta ni en un resumen.
+receive-summaries = Recibir resúmenes
+receive-what = Elija los archivos que los pacientes guardaron para la visita, o las fotos de los códigos que mostraron. Puede elegir varios a la vez.
+choose-files = Elegir archivos
+list-visit-on = cita el { $date }
+list-visit-today = cita hoy
+list-visit-was = la cita era el { $date }
+plan-none = aún sin plan
+summary-until = resumen hasta el { $date }
+summary-none = aún sin resumen
+alarms-open = { $n ->
+       [one] { $n } alarma sin resolver
+      *[other] { $n } alarmas sin resolver
+    }
+
+## clinic: plan
+
+plan-first = Primer plan
+plan-next = Plan siguiente
+plan-review = Revisión
+# $revision: número de versión; $who: código o nombre del paciente.
+plan-of = Plan para { $who }, versión { $revision }
+plan-based-on = Parte de la versión { $revision } del plan.
+# $takes: "unos 14 minutos", en minúscula.
+full-day-line = { $n ->
+       [one] Un día completo: { $n } sesión, { $takes }.
+      *[other] Un día completo: { $n } sesiones, { $takes }.
+    }
+plan-empty = El plan aún está vacío. Toque un ejercicio para añadirlo con su dosis habitual.
+proposals-accept = Aceptar todas las propuestas
+proposed = propuesto
+stop-removes-it = lo quita de este plan
+remove = Quitar
+move-up = Subir
+move-down = Bajar
+more-of-item = Horas, límites, nota
+catalogue = Ejercicios
+catalogue-find = Buscar un ejercicio
+catalogue-none = Ningún ejercicio contiene esas palabras.
+catalogue-add = Añadir { $name }
+in-plan = en el plan
+region-neck-upper-back = Cuello y parte alta de la espalda
+region-shoulder = Hombro
+region-wrist-hand = Muñeca y mano
+region-low-back = Zona lumbar
+region-hip = Cadera
+region-knee = Rodilla
+region-ankle = Tobillo y pie
+level = Nivel
+side-label = Lado
+dose-holds = Repeticiones
+dose-hold-seconds = Segundos cada una
+dose-rest = Descanso, s
+dose-trials = Intentos
+dose-target = Objetivo, s
+dose-sets = Series
+dose-repetitions = Repeticiones
+dose-tempo-concentric = Fase concéntrica, s
+dose-tempo-hold = Mantener, s
+dose-tempo-eccentric = Fase excéntrica, s
+# Nombres de los botones menos y más para lectores de pantalla.
+step-less = { $what }: menos
+step-more = { $what }: más
+when = Cuándo
+when-every = A intervalos regulares
+when-at = A horas fijas
+every-label = Cada
+every-option = { $n ->
+       [one] { $n } minuto
+      *[other] { $n } minutos
+    }
+from-label = De
+to-label = A
+times-label = Horas
+times-hint = Por ejemplo: 8:00, 13:00, 18:00.
+times-bad = Estas horas no se entienden. Escríbalas así: 8:00, 13:00, 18:00.
+days-label = Días
+pain-limit = Límite de dolor
+pain-limit-hint = Se pide al paciente que pare si el dolor lo supera. Una valoración por encima es un motivo en «Qué hacer ahora».
+may-step = El paciente puede progresar por su cuenta
+may-step-hint = Con las mismas reglas y como mucho una vez por semana. De lo contrario, solo lo cambia usted.
+for-complaint-label = Para la molestia
+for-no-complaint = ninguna en particular
+note-label = Nota para el paciente
+note-count = { $n } de { $most } caracteres
+complaints = Molestias
+complaint-add = Añadir molestia
+complaint-name = Qué le duele
+side-none = sin lado
+pain-today = Dolor hoy
+not-asked = sin preguntar
+activities = Actividades que elige el paciente
+activity-add = Añadir actividad
+activity-name = Qué le cuesta hacer, con sus palabras
+rating-today = Hoy, de 0 a 10
+balance-at-home = Equilibrio en casa
+balance-at-home-what = Para practicar sin supervisión hacen falta estos tres datos. Las normas locales y su propio criterio tienen prioridad.
+age-band = Edad
+age-under18 = menos de 18
+age-between = de { $from } a { $to }
+age-from80 = 80 o más
+age-none = elija
+# Lista de riesgos: se marca lo que se ha descartado.
+absent-title = Marque solo lo que el paciente NO tiene
+stance-today = Segundos sobre una pierna hoy, ojos abiertos, suelo firme
+# Casilla junto a los segundos; habla quien cronometra.
+stance-stopped-by-clinician = lo detuve yo; el pie no tocó el suelo
+stance-earlier = antes: { $s } s
+aftercare = Para los dos primeros días
+aftercare-own = Una indicación propia
+next-visit = Próxima visita
+in-weeks = { $n ->
+       [one] { $n } semana
+      *[other] { $n } semanas
+    }
+date-label = Fecha
+alarms-to-clear = Alarmas sin resolver
+alarm-clear = Darla por resuelta con esta tarjeta
+alarm-clear-what = Lo que no se dé por resuelto sigue suspendido en el dispositivo del paciente.
+issue-card = Emitir la tarjeta
+issue-missing = Aún falta
+issue-ready = Lista para emitir.
+# Vale para indicaciones, actividades y molestias, todas femeninas.
+fold-none = ninguna
+fold-lines = { $n ->
+       [one] { $n } indicación
+      *[other] { $n } indicaciones
+    }
+
+## clinic: what a plan lacks
+# Al lado del ejercicio o del campo que hay que corregir.
+
+problem-unknown = El catálogo de este programa no tiene este ejercicio, o lo tiene en otra versión.
+problem-level = Elija un nivel.
+problem-dose = La dosis está fuera de los límites.
+problem-side = Elija un lado.
+problem-schedule = Elija al menos un día y una hora.
+problem-complaint-gone = Es para una molestia que ya no está en el plan.
+problem-stance = Faltan los segundos de hoy sobre una pierna de un lado prescrito.
+problem-stance-short = Menos de cinco segundos con ojos abiertos: no debe practicarlo sin supervisión.
+problem-gate = No se permiten superficies más blandas ni ojos cerrados hasta lograr 30 s con ojos abiertos en suelo firme, hoy y en una visita anterior.
+problem-soft-closed = A partir de los 65 años no se permite practicar sin supervisión en una superficie blanda con los ojos cerrados.
+problem-ticks = { $n ->
+       [one] Falta por marcar { $n } punto de la lista.
+      *[other] Faltan por marcar { $n } puntos de la lista.
+    }
+
+## clinic: issued
+
+issued-title = Tarjeta del plan para { $who }
+issued-revision = versión { $revision } del plan
+issued-what = El paciente escanea el código, o se lleva la imagen, el texto o el archivo.
+issued-warning = Cualquiera que fotografíe esta tarjeta puede usarla. Muéstrela solo al paciente.
+issued-code = La tarjeta como código
+issued-text = La tarjeta como texto
+issued-copy = Copiar el texto
+issued-copied = Copiado.
+issued-files = Guardado en
+issued-version = QR versión { $n }
+issued-too-large = Es demasiado grande para un código. Entregue el archivo o el texto.
+
+## clinic: review
+
+review-empty = En la visita, el paciente abre Historial, guarda un resumen cifrado y le da el archivo, o lo muestra en códigos. Recíbalo aquí.
+review-figures = Más cifras
+review-other = Otras condiciones y tiempos en las visitas
+chart-days = { $name }, día por día
+chart-line = { $name }, de 0 a 10 por día
+chart-stance = Segundos por día, ambas piernas
+chart-at-visit = valorado en la visita
+
+no-day = ningún día elegido
+receipt-filled-other = { $file }: { $code }, ningún día nuevo. Se añadió una nota u otros detalles.
+plan-full = Un plan admite hasta { $most } ejercicios. Quite uno para añadir otro.
+named-full = Se pueden anotar hasta { $most }.
+# Horas sin artículo.
+over-midnight = Continúa durante la noche: de { $from } a { $to } del día siguiente.
+round-the-clock = Continúa todo el día y toda la noche, desde { $from }.
+unread-times = Las horas «{ $typed }» no se entienden. Escríbalas así: 8:00, 13:00, 18:00.
+unread-times-none = No hay ninguna hora. Escriba horas como 8:00, 13:00, 18:00.
+unread-stance = «{ $typed }» no es un número de segundos entre 0 y 600. Escríbalo así: 12,4.
+unread-visit = Falta la fecha de la próxima visita.
+unread-here = { $where }: { $what }
+draft-resumed = Borrador del { $date } recuperado.
+draft-resumed-anew = Borrador del { $date } recuperado. Vuelva a indicar hoy lo que el paciente no tiene y los segundos sobre una pierna.
+draft-discard = Descartar el borrador
+draft-discard-ask = ¿Descartar todos los cambios de este borrador?
+draft-discard-yes = Sí, descartarlo
+draft-discard-no = No, conservarlo

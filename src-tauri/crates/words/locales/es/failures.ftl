@@ -1,0 +1,221 @@
+## Lo que no se pudo hacer y qué hacer entonces.
+## Cada fallo tiene dos mensajes: qué ocurre y (-advice) qué hacer. Los dos son frases enteras.
+
+# Una tarjeta, como texto, código o archivo, que es otra cosa.
+failure-card-foreign = Esto no es una tarjeta de plan de Carryover.
+failure-card-foreign-advice = Use el código, el texto o el archivo que le dio su clínica.
+failure-card-damaged = La tarjeta está dañada: una parte ha cambiado.
+failure-card-damaged-advice = Escanéela o cópiela de nuevo. Si no funciona, pida otra tarjeta a su clínica.
+failure-card-cut = La tarjeta está incompleta: le falta una parte.
+failure-card-cut-advice = Escanee o copie de nuevo la tarjeta entera.
+# $found, $known: versiones del formato de la tarjeta, números enteros.
+failure-card-newer = La tarjeta es de la versión { $found }. Este programa lee tarjetas hasta la versión { $known }.
+failure-card-newer-advice = Actualice el programa y añada la tarjeta de nuevo.
+failure-card-too-big = Es demasiado grande para ser una tarjeta de plan.
+failure-card-too-big-advice = Use el código, el texto o el archivo que le dio su clínica.
+# Seguridad: alguien puede haber falsificado la tarjeta.
+failure-card-other-clinic = La tarjeta se refiere a un plan que usted tiene de otra clínica, pero esa clínica no la firmó.
+failure-card-other-clinic-advice = No use esta tarjeta. Pida una nueva a su clínica.
+# $revision, $have: números de versión del plan.
+failure-card-old = Esta tarjeta lleva la versión { $revision } del plan. Usted ya tiene la versión { $have }.
+failure-card-old-advice = No tiene que hacer nada. Si esperaba una tarjeta más reciente, pregunte a su clínica.
+# $problems: una o más frases enteras, de los mensajes problem-...
+failure-card-refused = El plan de esta tarjeta no se puede usar aquí. { $problems }
+failure-card-refused-advice = Actualice el programa o pida otra tarjeta a su clínica.
+failure-no-code = En esta imagen no hay ningún código que se pueda leer.
+failure-no-code-advice = Haga una foto nítida y de frente del código entero, o use el texto de la tarjeta.
+failure-not-a-picture = Este archivo no es ni una imagen (PNG o JPEG) ni un archivo de tarjeta.
+failure-not-a-picture-advice = Elija la imagen, el texto o el archivo de la tarjeta.
+# $most: número entero.
+failure-file-too-big = { $file } supera el límite de { $most } bytes.
+failure-file-too-big-advice = Elija el archivo correcto.
+
+failure-summary-foreign = Esto no es un resumen cifrado de Carryover.
+failure-summary-foreign-advice = Pida al paciente el archivo que guardó Carryover.
+failure-summary-damaged = El resumen está dañado o incompleto.
+failure-summary-damaged-advice = Pida al paciente que lo guarde de nuevo.
+failure-summary-other-clinic = El resumen está cifrado para otra clínica.
+failure-summary-other-clinic-advice = Pida al paciente el resumen del plan de esta clínica.
+failure-summary-unknown-plan = El resumen es de un plan que no está en los datos de esta clínica.
+failure-summary-unknown-plan-advice = Compruebe que esta es la carpeta de datos en la que se emitió la tarjeta.
+# Seguridad: alguien puede haber falsificado el resumen.
+failure-summary-not-from-card = El resumen no viene de un dispositivo que tenga la tarjeta del plan.
+failure-summary-not-from-card-advice = No lo use. Pida al paciente que guarde uno nuevo.
+failure-summary-number-taken = Ya llegó de este dispositivo otro resumen con el mismo número. Ocurre cuando sus datos se recuperaron de una copia de seguridad.
+failure-summary-number-taken-advice = Pida al paciente que guarde un resumen nuevo y reciba ese.
+failure-summary-newer = El resumen es de la versión { $found }. Este programa lee resúmenes hasta la versión { $known }.
+failure-summary-newer-advice = Actualice el programa y reciba el resumen de nuevo.
+
+# $most: número entero.
+failure-frames-too-many = El resumen es demasiado largo para mostrarlo en códigos. Los códigos pueden llevar hasta { $most } bytes cifrados.
+failure-frames-too-many-advice = Elija menos días o guarde el resumen como archivo.
+# $have, $of: números enteros; $missing: lista de números, "2 y 5".
+failure-frames-missing = { $of ->
+        [one] Se ha leído { $have } de { $of } código. Falta: { $missing }.
+       *[other] Códigos leídos: { $have } de { $of }. Faltan: { $missing }.
+    }
+failure-frames-missing-advice = Haga una foto de cada código que falta y reciba todas juntas.
+failure-frame-damaged = Un código de este resumen está dañado o no corresponde a los demás.
+failure-frame-damaged-advice = Haga una foto nueva y nítida de cada código y reciba todas juntas.
+failure-no-summary-code = En esta imagen no hay ningún código de un resumen que se pueda leer.
+failure-no-summary-code-advice = Haga una foto nítida y de frente del código entero, o pida al paciente el archivo cifrado.
+
+# $entry: un número.
+failure-no-such-entry = No hay ninguna anotación { $entry } que se pueda corregir.
+failure-no-such-entry-advice = Mire la lista de anotaciones que se pueden corregir y use un número de esa lista.
+failure-correction-does-not-fit = Esta anotación no se puede corregir de ese modo.
+failure-correction-does-not-fit-advice = Elimínela o ponga lo que le corresponde: un valor, una respuesta, un motivo o unos días.
+
+failure-file-missing = No existe el archivo { $file }.
+failure-file-missing-advice = Compruebe la ruta.
+failure-file-unreadable = No se pudo leer { $file }.
+failure-file-unreadable-advice = Compruebe que es el archivo o la carpeta que se pide y que tiene permiso de lectura.
+failure-file-unwritable = No se pudo escribir { $file }.
+failure-file-unwritable-advice = Elija una carpeta con permiso de escritura y espacio libre.
+failure-folder-occupied = La carpeta { $folder } no está vacía.
+failure-folder-occupied-advice = Indique una carpeta nueva o vacía.
+
+# $home: ruta de la carpeta de datos.
+failure-home-missing = No hay ninguna carpeta de datos en { $home }.
+failure-home-missing-advice = Compruebe la ruta, o inicie el programa una vez para crear la carpeta.
+failure-home-read-only = No se pudo escribir en la carpeta de datos { $home }.
+failure-home-read-only-advice = Obtenga permiso de escritura en ella o elija otra carpeta.
+failure-home-full = No queda espacio para la carpeta de datos { $home }.
+failure-home-full-advice = Libere espacio e inténtelo de nuevo. Lo guardado antes está a salvo.
+failure-home-disk = No se pudo leer o escribir la carpeta de datos { $home }.
+failure-home-disk-advice = Compruebe el disco y su cuota de disco e inténtelo de nuevo. Lo guardado antes está a salvo.
+failure-home-is-file = { $home } es un archivo, no una carpeta.
+failure-home-is-file-advice = Elija una carpeta para los datos.
+failure-home-newer = La carpeta de datos { $home } se creó con una versión más reciente de este programa.
+failure-home-newer-advice = Actualice el programa. No se ha cambiado nada.
+failure-home-in-use = Otra copia del programa tiene abierta { $home }.
+failure-home-in-use-advice = Cierre antes la otra copia.
+failure-home-damaged = La base de datos de { $home } está dañada.
+failure-home-damaged-advice = Deje la carpeta como está y recupere su última copia de seguridad.
+failure-home-foreign = La base de datos de { $home } es de otro programa.
+failure-home-foreign-advice = Elija otra carpeta.
+
+# Perfil: hace ejercicios o los prescribe.
+failure-other-role = Esta carpeta de datos es del otro perfil.
+failure-other-role-advice = Indique con --home la carpeta del perfil correcto.
+failure-only-sample = Esto es solo un ejemplo. No se guarda nada.
+failure-only-sample-advice = Salga primero del ejemplo y luego añada la tarjeta de su plan.
+failure-no-role = Esta carpeta de datos aún no tiene perfil.
+failure-no-role-advice = Inicie el programa y elija si hace ejercicios o los prescribe.
+
+failure-wrong-passphrase = La contraseña no es correcta.
+failure-wrong-passphrase-advice = Inténtelo de nuevo. Una contraseña perdida no se puede recuperar.
+failure-passphrase-missing = No se dio la contraseña y no hay terminal donde pedirla.
+failure-passphrase-missing-advice = Escríbala en la primera línea de un archivo e indíquelo con --passphrase-file.
+failure-weak-passphrase = { $least ->
+        [one] La contraseña tiene menos de { $least } carácter.
+       *[other] La contraseña tiene menos de { $least } caracteres.
+    }
+failure-weak-passphrase-advice = Elija una más larga, por ejemplo varias palabras.
+failure-keys-damaged = Las claves de la clínica están dañadas.
+failure-keys-damaged-advice = Recupere la carpeta de datos de su última copia de seguridad.
+failure-clinic-not-started = Esta clínica aún no tiene claves.
+failure-clinic-not-started-advice = Configure antes la clínica.
+failure-clinic-started = Esta clínica ya tiene sus claves.
+failure-clinic-started-advice = Ábrala con su contraseña.
+failure-clinic-locked = Los datos de la clínica están bloqueados.
+failure-clinic-locked-advice = Escriba la contraseña.
+failure-no-such-patient = No hay ningún paciente con el código { $code }.
+failure-no-such-patient-advice = Compruebe el código o añada al paciente.
+failure-code-taken = El código { $code } ya está en uso.
+failure-code-taken-advice = Elija otro código.
+failure-code-bad = Un código tiene de 1 a 12 letras, cifras o guiones.
+failure-code-bad-advice = Elija otro código.
+# $problems: una o más frases enteras, de los mensajes problem-...
+failure-plan-refused = { $problems }
+failure-plan-refused-advice = Cambie el plan y luego emita la tarjeta.
+
+failure-no-plan = Aún no hay ningún plan.
+failure-no-plan-advice = Añada la tarjeta que le dio su clínica.
+failure-which-plan = Usted tiene más de un plan.
+failure-which-plan-advice = Indique el plan con --plan.
+failure-no-such-item = Este ejercicio no está en el plan.
+failure-no-such-item-advice = Mire el plan de nuevo. Es posible que se haya sustituido.
+failure-no-such-session = El plan no tiene ninguna sesión a esta hora.
+failure-no-such-session-advice = Mire el día de nuevo. Es posible que el plan se haya sustituido.
+# Seguridad: el paciente indicó un problema y el ejercicio no debe continuar.
+failure-paused = Este ejercicio está suspendido por seguridad porque usted indicó un problema.
+failure-paused-advice = Llame a su clínica. Solo una tarjeta nueva de su clínica puede reanudar el ejercicio.
+failure-empty-period = En este periodo no hay ningún día del plan.
+failure-empty-period-advice = Elija un periodo entre el inicio del plan y hoy.
+# $least, $most: números enteros.
+failure-out-of-range = El número debe estar entre { $least } y { $most }.
+failure-out-of-range-advice = Elija un número de ese intervalo.
+# Horas sin recordatorios.
+failure-no-reminder-hours-wrong = Las horas sin recordatorios necesitan un principio y un final distintos, como 12:00-13:00. Puede tener hasta { $most }.
+failure-no-reminder-hours-wrong-advice = Corríjalas. Mientras tanto valen las anteriores.
+failure-nothing-due = No hay ninguna sesión prevista desde ahora hasta la fecha de la próxima visita.
+failure-nothing-due-advice = Añada antes una tarjeta nueva, o mire en la página Plan qué está suspendido por seguridad.
+failure-not-confirmed = Esto borraría para siempre lo que hay en { $home }: los planes, todo lo que registró, los ajustes y el vínculo con su clínica. Los archivos que guardó por su cuenta no se borran.
+failure-not-confirmed-advice = Exporte lo que quiera conservar y después añada --yes.
+# $detail: lo que dijo el sistema, en su idioma.
+failure-at-login-refused = El sistema no permitió este cambio: { $detail }
+failure-at-login-refused-advice = Mire en los ajustes del sistema qué programas se abren al iniciar sesión.
+failure-text-not-allowed = { $most ->
+        [one] El texto tiene más de { $most } carácter, o tiene un carácter que no se puede mostrar.
+       *[other] El texto tiene más de { $most } caracteres, o tiene un carácter que no se puede mostrar.
+    }
+failure-text-not-allowed-advice = Acórtelo y escríbalo en una sola línea.
+# $fault: uno de los mensajes file-fault-..., sin punto final.
+failure-not-understood = No se entiende { $file }: { $fault }.
+failure-not-understood-advice = Corríjalo e inténtelo de nuevo.
+# $line: número desde 1. $fault: uno de los mensajes file-fault-...
+failure-not-understood-line = { $file }, línea { $line }: { $fault }.
+failure-not-understood-line-advice = Corrija el archivo.
+# $detail: técnico, para el informe, siempre en inglés.
+failure-internal = El programa tiene un fallo: { $detail }.
+failure-internal-advice = Inícielo de nuevo. Lo guardado está a salvo. Si vuelve a ocurrir, comuníquelo.
+
+## Lo que impide emitir o usar un plan. Frases enteras; $item es el número del ejercicio en el plan.
+## (Donde el nombre del ejercicio está al lado, clinic.ftl tiene una forma corta: problem-dose, problem-side ...)
+
+problem-no-item = El plan no tiene ejercicios.
+problem-too-many = El plan tiene más entradas de las que caben.
+problem-text-clinic = El nombre de la clínica está vacío o tiene más de { $most } caracteres.
+problem-text-complaint = El nombre de una molestia está vacío o tiene más de { $most } caracteres.
+problem-text-activity = El nombre de una actividad está vacío o tiene más de { $most } caracteres.
+problem-text-note = La nota de un ejercicio está vacía o tiene más de { $most } caracteres.
+problem-text-aftercare = Una indicación para los dos primeros días está vacía o tiene más de { $most } caracteres.
+problem-same-number = Dos entradas del plan tienen el mismo número.
+problem-review-date = La fecha de la próxima visita debe ser posterior a hoy y antes de un año.
+problem-score = Una puntuación es mayor que 10.
+# $id: nombre del ejercicio en el catálogo, un identificador en inglés como wall-sit.
+problem-unknown-exercise = El ejercicio «{ $id }» no está en el catálogo de este programa.
+problem-other-content = Este programa tiene otra versión del ejercicio «{ $id }».
+problem-level-missing = Al ejercicio { $item } le falta el nivel.
+# $rung: identificador del nivel en el catálogo.
+problem-unknown-level = El nivel «{ $rung }» no está en el catálogo de este programa.
+problem-dose-of = La dosis del ejercicio { $item } está fuera de los límites.
+problem-side-of = El lado del ejercicio { $item } no le corresponde.
+problem-schedule-of = Las horas del ejercicio { $item } faltan o están fuera de los límites.
+problem-complaint-gone-of = El ejercicio { $item } es para una molestia que no está en el plan.
+problem-age-missing = Los ejercicios de equilibrio en casa necesitan el grupo de edad del paciente.
+# $risks: varios de los mensajes risk-..., unidos con "; ".
+problem-not-ticked = Los ejercicios de equilibrio en casa son solo para pacientes que no tienen nada de esto. Marque cada punto que haya descartado: { $risks }.
+problem-no-stance-baseline = El ejercicio { $item } necesita el tiempo de hoy sobre una pierna, con ojos abiertos y en suelo firme, de cada lado prescrito.
+# Seguridad: no se permite el equilibrio en casa.
+problem-stance-too-short = Ejercicio { $item }: el paciente aguanta menos de 5 segundos sobre una pierna con ojos abiertos, así que no debe practicar el equilibrio sin supervisión.
+problem-gate-closed = Ejercicio { $item }: no se permiten superficies más blandas ni ojos cerrados hasta lograr 30 s con ojos abiertos en suelo firme, hoy y en una visita anterior.
+problem-soft-and-closed = Ejercicio { $item }: a partir de los 65 años no se permite practicar sin supervisión en una superficie blanda con los ojos cerrados.
+
+## Lo que debe estar ausente antes de practicar el equilibrio en casa; se marca lo que el paciente NO tiene.
+
+risk-high-fall-risk = una caída con lesión, dos o más caídas en un año, fragilidad, una hora o más en el suelo tras caer o pérdida de conciencia
+risk-vertigo-or-fainting = vértigo, crisis vestibular o síncope en estudio
+risk-numb-feet = neuropatía o pérdida de sensibilidad en los pies
+risk-neurological-unsteadiness = inestabilidad por enfermedad de Parkinson o por un ictus (ACV)
+risk-partial-weight-bearing = una ortesis o carga parcial
+risk-fresh-injury = una fractura, operación o rotura de ligamento reciente
+risk-severe-osteoporosis = osteoporosis grave
+risk-sedatives-or-alcohol = sedantes o alcohol
+risk-severe-visual-loss = pérdida grave de visión (para ojos cerrados)
+risk-cognitive-impairment = deterioro cognitivo
+risk-late-pregnancy = embarazo avanzado
+
+failure-plan-card-not-summary = Esto es una tarjeta de plan, no un resumen.
+failure-plan-card-not-summary-advice = La tarjeta es para que la escanee el paciente. Elija el archivo cifrado que guardó el paciente, o una foto de sus códigos.

@@ -1,0 +1,510 @@
+## patient: places
+
+# Nombre de la barra de navegación para lectores de pantalla.
+places-label = Navegación
+place-now = Ahora
+place-plan = Plan
+place-record = Historial
+# Botón siempre visible: abre "¿Qué le pasa?".
+something-wrong = Tengo un problema
+role-is-remembered = Este dispositivo recuerda su elección.
+
+## patient: now
+
+start-session = Empezar
+remind-in-ten-minutes = Recordarme en 10 minutos
+skip-this-time = Omitir esta vez
+how-to-do-it = Cómo se hace
+how-to-of = Cómo se hace: { $name }
+did-it-already = Ya lo hice
+# $time: hora con artículo, "las 09:00".
+due-soon = Está previsto a { $time }; ya puede empezar.
+reminder-at = Recordatorio a { $time }.
+nothing-now = Ahora no tiene nada que hacer
+next-at = Siguiente: { $name }, a { $time }
+ahead-minutes = { $n ->
+       [one] Dentro de un minuto.
+      *[other] Dentro de { $n } minutos.
+    }
+ahead-hours = { $n ->
+       [one] Dentro de una hora, más o menos.
+      *[other] Dentro de unas { $n } horas.
+    }
+next-tomorrow = Siguiente: mañana a { $time }.
+# $day: "lunes 2 de marzo"; $time: "la 01:00".
+next-on-day = Siguiente: el { $day } a { $time }.
+all-done = Todo hecho por hoy
+# El día terminó y quedaron sesiones sin hacer.
+no-more-today = Por hoy ya no queda nada
+sessions-done-of = { $of ->
+       [one] { $done } de { $of } sesión hecha.
+      *[other] { $done } de { $of } sesiones hechas.
+    }
+no-exercises-today = Hoy no hay ejercicios previstos
+day-off-today = Hoy tiene el día libre
+plan-ended = Este plan ha terminado
+plan-ended-what = Duró hasta el { $date }. Lleve su resumen a la visita. El plan siguiente empieza con una tarjeta nueva.
+plan-paused = Su plan está suspendido por seguridad
+# $what: uno de los mensajes trouble-...
+plan-paused-because = Usted indicó: { $what }
+only-new-card-restarts = Solo una tarjeta nueva de su clínica puede reanudarlo.
+what-to-do = Qué hacer
+row-now = ahora
+# Nombre de la lista del día para lectores de pantalla.
+day-label = Hoy, por horas
+after-the-visit = Después de la visita
+not-now = Ahora no
+do-one-now = Hacer un ejercicio ahora
+which-one = ¿Qué ejercicio?
+extra-what = Si ese ejercicio está pendiente, la sesión cuenta para él. Si no, cuenta como adicional.
+exercise-paused-because = Suspendido por seguridad. Usted indicó: { $what }
+skip-why = ¿Por qué la omite?
+take-days-off = Tomar días libres
+take-days-off-what = Esos días no hay sesiones ni recordatorios. Su clínica verá que fueron días libres.
+# Delante de una lista de días: "hoy", "jueves 26 de noviembre".
+days-off-until = Desde hoy hasta
+only-today = solo hoy
+days-off-why = ¿Por qué?
+days-off-why-saves = ¿Por qué? Se guarda al responder.
+
+## patient: a step that may be taken
+
+# $step: "a 15 segundos por repetición", "a «Cojín, ojos abiertos»".
+step-up-to = ¿Pasar { $step }?
+step-back-to = ¿Volver { $step }?
+start-as-before = Empezar como antes
+start-with-step = Empezar con este cambio
+step-allowed = Su clínica permite que lo decida usted.
+
+## patient: questions
+
+how-did-it-go = ¿Cómo fue?
+ask-pain = Dolor ahora: { $name }
+pain-least = nada de dolor
+pain-most = el peor dolor imaginable
+ask-activity = ¿Con qué facilidad puede hacer esto: { $name }?
+activity-least = no puedo
+activity-most = como antes
+ask-settled = Ayer le dolía: { $name }. ¿Se le había calmado esta mañana?
+rather-not-answer = Prefiero no contestar
+
+## patient: how
+
+before-you-begin = Antes de empezar
+precautions = Precauciones
+# Título sobre una lista de señales.
+signs-to-stop = Señales para parar de inmediato
+if-in-doubt = Si tiene dudas sobre si este ejercicio es adecuado para usted, consulte antes con su clínica.
+read-start = Lo he leído: empezar
+# $change: una o más frases del catálogo.
+at-this-level = En este nivel: { $change }
+purpose = Para qué sirve
+should-feel = Lo que debería notar
+should-not-feel = Lo que no debería notar
+mistakes = Errores frecuentes
+stop-above = Pare si el dolor supera { $n } de 10.
+
+## patient: a run
+# Se ven en grande y también se dicen en voz alta.
+
+get-ready = Prepárese
+hold = Mantenga
+rest = Descanse
+change-sides = Descanse y cambie de lado
+paused = En pausa
+paused-asleep = En pausa: el dispositivo entró en reposo
+when-ready = Cuando quiera
+# Una repetición: ida, pausa corta y vuelta.
+beat-go = Ida
+beat-hold = Mantenga
+beat-return = Vuelta
+hold-of = Repetición { $n } de { $of }
+next-hold-of = Siguiente: repetición { $n } de { $of }
+set-of = Serie { $n } de { $of }
+next-set-of = Siguiente: serie { $n } de { $of }
+attempt-of = intento { $n } de { $of }
+part-of = { $n } de { $of }
+of-count = de { $of }
+halfway = Va por la mitad
+pause = Pausa
+resume = Reanudar
+stop = Parar
+more-rest = 30 segundos más
+continue-now = Continuar ya
+sound-on = Sonido: activado
+sound-voice = Sonido: con voz
+sound-off = Sonido: desactivado
+# Se dice de una repetición.
+repetition-failed = No pude hacerla
+repetition-failed-undo = Deshacer
+done = Hecho
+stopped-here = Se detuvo aquí
+done-holds = { $of ->
+       [one] { $done } de { $of } repetición mantenida hasta el final.
+      *[other] { $done } de { $of } repeticiones mantenidas hasta el final.
+    }
+done-reps = { $of ->
+       [one] { $done } de { $of } repetición.
+      *[other] { $done } de { $of } repeticiones.
+    }
+done-attempts = { $of ->
+       [one] { $done } de { $of } intento.
+      *[other] { $done } de { $of } intentos.
+    }
+done-failed = { $n } sin completar.
+parts-label = Parte por parte
+part-held = hasta el final
+part-held-partly = { $s } de { $of } s
+part-counted = { $n } de { $of }
+part-interrupted = se interrumpió, sin medir
+part-not-done = sin hacer
+save-again = Guardar otra vez
+cannot-be-guided = No se puede guiar este ejercicio porque la dosis prescrita no le corresponde. Avise a su clínica.
+
+## patient: balance
+
+stand-on-left = Pierna izquierda
+stand-on-right = Pierna derecha
+support-near = Tenga al alcance de la mano un mueble firme o una silla estable. El suelo debe estar despejado y seco.
+phone-on-support = Deje el teléfono sobre ese apoyo.
+hand-over-phone = Mantenga una mano justo encima de la pantalla, sin tocarla. Tóquela cuando baje el pie.
+start-count = Iniciar la cuenta atrás
+when-ready-start = Nada empieza hasta que usted toque el botón.
+# $s: segundos enteros.
+rest-for = Descanso: { $s } s. También puede continuar ya.
+lift-at-tone = Levante el pie con el tono que sube
+touch-when-down = Toque la pantalla cuando baje el pie
+# Durante la cuenta atrás.
+touch-goes-back = Tenga el apoyo al alcance. Toque la pantalla para volver atrás.
+any-touch-ends-attempt = Sujétese si lo necesita y luego toque la pantalla: así termina el intento.
+attempt-over = Intento terminado
+last-attempt = Último intento: { $s } s
+seconds-short = { $s } s
+seconds-target-reached = { $s } s, objetivo alcanzado
+seconds-or-more = { $s } s o más
+best-today = El mejor de hoy
+usual-today = Lo habitual en usted hoy
+usual-week = Lo habitual en usted, últimos 7 días
+usual-not-known = aún sin datos
+one-attempt-varies = Un solo intento dice poco: los tiempos varían de un día a otro. En el historial se ve cómo evolucionan.
+usual-and-target = lo habitual en usted esta semana: { $own } s; objetivo: { $aim } s
+target-only = objetivo: { $aim } s
+
+## patient: the phone during balance
+
+where-phone = ¿Dónde pondrá el teléfono?
+on-the-support = Sobre el apoyo
+on-the-support-what = Una mano queda justo encima, sin tocarlo. Un toque termina el intento.
+at-the-breastbone = Contra el pecho
+at-the-breastbone-what = Plano sobre el esternón, sujeto con una mano. Se mide el balanceo. Un toque termina el intento.
+in-a-pocket = En un bolsillo a la cintura
+in-a-pocket-what = Pegado al cuerpo. Se mide el balanceo. Al terminar se le hace una pregunta.
+no-motion-sensor = Este dispositivo no tiene un sensor de movimiento que se pueda leer. Deje el teléfono sobre el apoyo.
+sensor-not-allowed = No se permitió usar el sensor de movimiento. Deje el teléfono sobre el apoyo, o permita el sensor en los ajustes del sistema.
+sensor-silent = El sensor de movimiento no dio datos en el último intento. Vale el tiempo hasta el toque.
+phone-at-breastbone = Sujete el teléfono plano contra el esternón, con la pantalla hacia fuera.
+other-hand-near = Mantenga la otra mano justo encima del apoyo. Toque la pantalla cuando baje el pie.
+phone-in-pocket = Después de empezar, meta el teléfono en vertical en un bolsillo o una bolsa bien ajustados a la cintura, con la pantalla hacia fuera.
+hands-near = Ponga los brazos como le enseñaron, con el apoyo al alcance. Un sonido marca el principio y otro el final. Después se le hace una pregunta.
+stand-until-sound = Siga de pie hasta el sonido
+hold-asked-after = Sujétese si lo necesita. Después se le hace una pregunta.
+seems-touched = Parece que el pie tocó el suelo. Si fue así, toque la pantalla.
+# $s: segundos con decimales, "14,2".
+ask-touched-at = ¿Tocó el suelo con el pie después de { $s } s, más o menos?
+ask-touched = ¿Tocó el suelo con el pie o se sujetó?
+ask-touched-else = ¿Tocó el suelo en otro momento o se sujetó?
+ask-touched-when = ¿Después de cuántos segundos, más o menos?
+not-sure = No lo sé
+not-certain = por confirmar: pudieron ser { $s } s
+not-certain-least = por confirmar: pudieron ser { $s } s o más
+sway-title = Balanceo
+sway-figures = Lo que midió el sensor
+# Cada uno va delante de su cifra: "de lado a lado 13,9 cm/s²".
+sway-side = de lado a lado
+sway-all-directions = en todas las direcciones
+sway-path = recorrido por segundo
+floor-touches = { $n ->
+       [one] el pie tocó el suelo una vez
+      *[other] el pie tocó el suelo { $n } veces
+    }
+sway-own-only = Compárelo solo con sus propios datos y con el teléfono en el mismo lugar. No indica si es probable una caída.
+not-measured-because = Sin medir: { $why }
+why-not-sensor = el sensor no dio datos
+why-not-slow = el sensor es demasiado lento o dejó huecos
+why-not-moved = el teléfono se desplazó o giró
+why-not-short = el intento fue demasiado corto
+why-not-quiet = el movimiento fue menor de lo que el sensor puede distinguir
+why-not-impossible = el sensor dio valores imposibles
+
+## patient: trouble
+
+what-is-wrong = ¿Qué le pasa?
+nothing-is-wrong = No me pasa nada, volver
+urgent-anyway = Si es urgente, no siga aquí: llame al número de emergencias de su zona.
+during-which = ¿Durante qué ejercicio?
+not-during-one = No fue durante un ejercicio
+paused-title = Lo que se suspende ahora
+paused-plan = Se suspenden por seguridad todos los ejercicios y los recordatorios.
+paused-balance = Se suspenden por seguridad todos los ejercicios de equilibrio. Los demás siguen.
+paused-exercise = Se suspende por seguridad este ejercicio. Los demás siguen.
+noted-for-visit = Queda anotado y su clínica lo verá en su próximo resumen. Un resumen no es un mensaje: nadie lo lee antes de la visita.
+no-diagnosis = Este programa no hace diagnósticos. Lo que le diga su clínica o el servicio de emergencias tiene prioridad.
+stop-sit-down = Pare y siéntese.
+stop-now = Pare ahora.
+call-emergency = Llame ahora mismo al número de emergencias de su zona, o pida a alguien que llame.
+not-alone = No se quede sin compañía y no conduzca.
+nerve-today = Llame hoy a su clínica o acuda hoy a un servicio de urgencias.
+# Va antes que nerve-today.
+nerve-sudden = Si empezó de repente, empeora o además le cuesta hablar o ver, llame ahora mismo al número de emergencias de su zona.
+emergency-department-now = Vaya ahora mismo a urgencias, aunque no le duela.
+cannot-get-there = Si no puede llegar, llame al número de emergencias de su zona.
+stay-down = Si no es así, quédese en el suelo hasta que se sienta estable. Después levántese despacio, con una mano en el apoyo.
+# Va antes que stay-down.
+fell-stay-and-call = Si se golpeó la cabeza, no puede levantarse o puede tener algo roto, quédese donde está y llame ahora mismo al número de emergencias de su zona.
+tell-clinic-fall = Llame a su clínica antes de volver a hacer ejercicios de equilibrio, aunque no le duela nada.
+sit-and-rest = Siéntese y descanse hasta que se sienta estable.
+stop-this-one = Deje de hacer este ejercicio. Descanse en una postura cómoda.
+contact-clinic = Llame a su clínica antes de volver a hacerlo.
+severe-urgent = Si es muy fuerte, no cede o aparecen debilidad o pérdida de sensibilidad, llame al número de emergencias de su zona o acuda ahora mismo a urgencias.
+
+## patient: card
+
+add-card-title = Añada la tarjeta de su plan
+add-card-what = Se la da su clínica: un código en papel o en pantalla, un archivo o un texto.
+card-file = Foto o archivo de la tarjeta
+card-file-what = Una foto nítida y de frente del código entero, o el archivo que le enviaron.
+card-text = Texto de la tarjeta
+open-card = Abrir la tarjeta
+on-this-card = Qué hay en esta tarjeta
+security-code-of-card = Código de verificación: { $code }
+new-clinic = Compárelo con el del papel o con el de la pantalla de la clínica. A partir de ahora solo esta clínica puede cambiar este plan.
+known-clinic = Usted ya tiene una tarjeta anterior de esta clínica.
+# $old, $new: números de versión del plan.
+replaces = La versión { $new } del plan sustituye a la versión { $old }. Lo que ha hecho hasta ahora se conserva.
+visit-on = Próxima visita: { $date }
+for-complaint = Para: { $name }
+fit-your-day = Ajústelo a su día: { $name }
+from = Desde
+to = Hasta
+time-number = Hora { $n }
+times-a-day = { $n ->
+       [one] una vez al día
+      *[other] { $n } veces al día
+    }
+times-differ = Elija una hora distinta para cada sesión.
+who-photographs = Cualquiera que fotografíe esta tarjeta puede usarla igual que usted. No la muestre a nadie más.
+start-plan = Empezar este plan
+use-another-card = Otra tarjeta
+add-new-card = Añadir una tarjeta nueva
+reminders-ahead = A estas horas recibirá un recordatorio breve que no dice nada médico. El sistema puede pedirle permiso para mostrarlo.
+camera-open = Escanear el código con la cámara
+camera-close = Cerrar la cámara
+camera-how = Encuadre el código entero, de frente y de cerca. Se lee sin tocar nada.
+camera-sees = Lo que ve la cámara
+camera-refused = No se pudo abrir la cámara. Elija una foto del código o escriba el texto de la tarjeta.
+camera-unknown = Este dispositivo no tiene una cámara para escanear. Elija una foto del código o escriba el texto de la tarjeta.
+sample-look = Probar con un plan de ejemplo
+sample-what = ¿Aún no tiene tarjeta? Vea cómo es un plan y pruebe un ejercicio. No se guarda nada.
+sample-is = Plan de ejemplo: no se guarda nada.
+sample-exit = Salir del ejemplo
+sample-clinic = Clínica de ejemplo
+# Una molestia, un motivo y una actividad inventados, como los diría un paciente.
+sample-back = parte alta de la espalda
+sample-ankle = el tobillo me falla
+sample-meeting = aguantar una reunión larga en la silla
+
+## patient: plan
+
+being-treated = Sus molestias
+my-activities = Actividades que usted eligió
+baselines = Segundos sobre una pierna en la visita
+pain-then = dolor { $n } de 10
+of-ten = { $n } de 10
+plan-version = Versión { $n } del plan.
+
+## patient: record
+
+done-when = Qué hizo y a qué hora del día
+done-count = { $n ->
+       [one] { $k } de { $n } sesión hecha.
+      *[other] { $k } de { $n } sesiones hechas.
+    }
+balance-title = Equilibrio
+pain-title = Dolor, de 0 a 10
+activities-title = Actividades, de 0 a 10
+nothing-yet = Aún no hay nada registrado. El primer ejercicio que haga aparecerá aquí.
+
+## patient: visit
+
+for-the-visit = Para la visita
+visit-what = Un archivo cifrado que solo su clínica puede abrir. Usted elige el periodo y ve lo que contiene.
+shared-title = Qué contiene
+not-shared = No contiene su nombre, su ubicación, qué dispositivo usa ni la hora exacta de lo que hizo (solo en qué hora fue cada sesión y, por semana, cuánto tiempo después de los recordatorios empezó).
+shared-days = { $n ->
+       [one] { $n } día, del { $from } al { $until }, contado desde el inicio del plan
+      *[other] { $n } días, del { $from } al { $until }, contados desde el inicio del plan
+    }
+shared-sessions = { $n ->
+       [one] { $item }: cómo fue { $n } sesión, con el motivo si se omitió
+      *[other] { $item }: cómo fue cada una de las { $n } sesiones, con los motivos de las omitidas
+    }
+shared-exercises-done = { $n ->
+       [one] { $n } ejercicio que hizo: cuánto de la dosis y en qué hora del día
+      *[other] { $n } ejercicios que hizo: cuánto de la dosis y en qué hora del día
+    }
+shared-attempts = { $n ->
+       [one] { $n } intento de equilibrio, con sus segundos
+      *[other] { $n } intentos de equilibrio, con sus segundos
+    }
+shared-pain = { $n ->
+       [one] { $n } valoración del dolor
+      *[other] { $n } valoraciones del dolor
+    }
+shared-settled = { $n ->
+       [one] { $n } respuesta sobre la mañana siguiente
+      *[other] { $n } respuestas sobre la mañana siguiente
+    }
+shared-ratings = { $n ->
+       [one] { $n } valoración de sus actividades
+      *[other] { $n } valoraciones de sus actividades
+    }
+# $day: "28 de octubre"; $what: uno de los mensajes trouble-...
+shared-alarms = Un problema el { $day }: { $what }
+shared-delays = Por semana: cuánto tiempo después del recordatorio empezó
+shared-corrections = { $n ->
+       [one] Una anotación que usted corrigió
+      *[other] { $n } anotaciones que usted corrigió
+    }
+shared-card = Qué día añadió una tarjeta y las horas que acordó
+note-optional = Nota para la clínica (opcional)
+save-encrypted = Guardar resumen cifrado
+saved-title = Guardado
+saved-what = Lleve este archivo a la visita o envíelo a su clínica. Nadie más puede leerlo.
+
+## patient: the summary as codes
+
+frames-show = Mostrarlo en códigos
+frames-title = El resumen en códigos
+frames-what = { $n ->
+       [one] La clínica fotografía este código. Suba el brillo de la pantalla.
+      *[other] La clínica fotografía todos los códigos, en cualquier orden. Suba el brillo de la pantalla.
+    }
+frame-of = Código { $n } de { $of }
+frame-next = Código siguiente
+frame-previous = Código anterior
+frames-in-turn = Pasar los códigos solos
+frames-stay = Quedarse en este código
+
+## patient: putting right
+
+correct-title = Corregir una anotación
+correct-what = Toque la anotación que quiera corregir. Lo que anotó primero se conserva en este dispositivo. Su clínica ve el dato corregido y que hubo una corrección.
+correct-none = { $n ->
+       [one] No hay nada que corregir del último día.
+      *[other] No hay nada que corregir de los últimos { $n } días.
+    }
+correct-open = ¿Anotó algo por error?
+correct-delete = Fue un error: eliminarlo
+correct-not-done = No lo hice
+correct-change = Cambiarlo
+correct-undo = Volver a lo que anoté primero
+correct-alarm = Indicar que fue un error
+correct-earlier = Ver días anteriores
+correct-days = Guardar estos días
+correct-alarm-noted = Anotado: fue un error. Lo suspendido sigue suspendido.
+# $now: "2 de 10", un motivo o una de las frases said-...
+corrected-to = Ahora: { $now }.
+corrected-deleted = Eliminado.
+corrected-not-done = No se hizo.
+said-pain = Dolor, { $of }: { $score } de 10
+said-pain-after = Dolor, { $of }, después de { $item }: { $score } de 10
+said-settled = { $of }: por la mañana se había calmado
+said-not-settled = { $of }: por la mañana no se había calmado
+said-rated = { $of }: { $score } de 10
+# $day: "28 de octubre". Se dice de una sesión.
+said-skipped = { $item }, { $day }: omitida, { $reason }
+said-days-off = Días libres, del { $from } al { $until }: { $why }
+said-run = { $item }: hecho { $done } de { $of }
+said-trouble = Un problema: { $what }
+said-trouble-during = Un problema durante { $item }: { $what }
+
+## patient: reminders
+
+reminders-title = Recordatorios
+reminders-what = Solo hay un recordatorio a la vez, y desaparece cuando pasa su hora. Si usted atendió el último, el siguiente no suena.
+no-reminder-hours-title = Horas sin recordatorios, cada día
+no-reminder-hours-what = A estas horas no llega ningún recordatorio. Si uno cae dentro, llega al final, siempre que no sea ya tarde para la sesión.
+# Horas sin artículo.
+no-reminder-hours-span = de { $from } a { $to }
+no-reminder-hours-add = Añadir horas
+no-reminder-hours-remove = Quitar
+no-reminder-hours-save = Guardar estas horas
+no-reminder-hours-none = Ninguna por ahora.
+meeting-title = En una reunión
+meeting-what = No hay recordatorios hasta que termine la reunión. Después vuelven automáticamente.
+meeting-minutes = { $n ->
+       [one] { $n } minuto
+      *[other] { $n } minutos
+    }
+meeting-hours = { $n ->
+       [one] { $n } hora
+      *[other] { $n } horas
+    }
+meeting-until = En una reunión hasta { $time }.
+meeting-end = Terminar la reunión
+no-reminder-until = Sin recordatorios hasta { $time }.
+no-reminder-all-day = Las horas sin recordatorios ocupan todo el día: no llegará ninguno.
+next-reminder-at = Próximo recordatorio: el { $day } a { $time }.
+no-reminder = No hay recordatorios en las próximas dos semanas.
+
+## patient: own data
+
+mine-title = Sus datos
+mine-save = Exportar mis datos
+mine-what = Sus planes y todo lo que usted registró, como texto y como tablas, en una carpeta aparte. Cualquiera que tenga la carpeta puede leerla.
+mine-saved = Guardado en { $folder }.
+calendar-title = En un dispositivo sin Carryover
+calendar-save = Guardar las horas para un calendario
+calendar-what = Un archivo que puede abrir el calendario de un teléfono, para que le avise cuando no tenga este programa a mano. No menciona los ejercicios y no devuelve ningún dato. Pruebe antes con un recordatorio: algunos calendarios no los muestran.
+calendar-saved = Guardado como { $file }.
+erase-title = Borrar todo
+erase-what = Se borran de este dispositivo, para siempre, sus planes, todo lo que registró y sus ajustes. Los archivos que guardó no se borran, y tampoco lo que ya tiene su clínica.
+erase-first = Si quiere conservarlo, expórtelo antes. Para empezar de nuevo necesita una tarjeta de su clínica.
+erase-ask = ¿Borrar todo para siempre?
+erase-sure = Sí, borrar todo
+erase-keep = No, conservarlo
+erased = Se ha borrado todo.
+
+## patient: while the window is closed
+
+stay-title = Con la ventana cerrada
+stay-at-login = Abrir al iniciar sesión en este equipo
+stay-at-login-what = Sin mostrar la ventana, para que lleguen los recordatorios.
+stay-in-tray = Mientras siga un plan, al cerrar la ventana Carryover continúa en la bandeja del sistema para que lleguen los recordatorios. Para cerrarlo del todo, elija Salir en la bandeja.
+tray-meeting = { $n ->
+       [one] En una reunión durante { $n } hora
+      *[other] En una reunión durante { $n } horas
+    }
+tray-due = Pendiente hasta { $time }.
+tray-next = Siguiente, a { $time }.
+
+## patient ends
+
+left-side = lado izquierdo
+right-side = lado derecho
+# $time: hora con artículo, "las 09:00".
+reminds-at = recordatorio a { $time }
+extra-plainly = { $n ->
+        [one] { $n } sesión adicional.
+       *[other] { $n } sesiones adicionales.
+    }
+# $day, $today: fechas sin artículo, "28 de octubre" o "lunes 2 de marzo".
+clock-behind = La última anotación es del { $day }, pero según este dispositivo hoy es { $today }. Compruebe la fecha del dispositivo. No se ha perdido nada.
+# $span: quiet-span, "de 12:00 a 13:00".
+quiet-added = Guardado: sin recordatorios { $span }.
+quiet-taken-out = Quitado: { $span }.
+stay-ends = Este escritorio no tiene bandeja del sistema. Al cerrar la ventana, Carryover pregunta si debe seguir en segundo plano para que lleguen los recordatorios.
+closing-title = ¿Cerrar y dejar de recibir recordatorios?
+closing-what = Este escritorio no tiene bandeja para Carryover. En segundo plano, con la ventana minimizada, sigue enviando recordatorios. Si lo cierra, no llega ninguno hasta que lo abra de nuevo.
+closing-keep = Seguir en segundo plano
+closing-end = Cerrar sin recordatorios

@@ -1,0 +1,309 @@
+## review
+# Los porcentajes llevan espacio de no separación. Un juicio ("Mejor") y sus cifras se unen con coma: las cifras empiezan en minúscula.
+
+## the six questions, and what stands around them
+
+review-question-alarms = Alarmas
+review-question-done = Cumplimiento, por hora del día
+review-question-pain = Dolor, de 0 a 10
+review-question-balance = Equilibrio: tiempo sobre una pierna (s)
+review-question-activities = Actividades, de 0 (no puede) a 10 (como antes)
+review-question-barriers = Qué lo impidió
+review-question-next = Qué hacer ahora
+review-notes = Notas del paciente
+review-no-alarm = No hubo ninguna alarma.
+review-no-barrier = No se indicó ningún motivo.
+review-no-complaint = El plan no incluye ninguna molestia, así que no se preguntó por el dolor.
+review-no-balance = No se midió el equilibrio.
+review-no-activity = El plan no incluye ninguna actividad.
+review-no-summary = Aún no ha llegado ningún resumen.
+review-no-plan = Aún no hay plan.
+review-days-since = { $n ->
+       [one] { $n } día desde el { $date }
+      *[other] { $n } días desde el { $date }
+    }
+review-exercises = { $n ->
+       [one] { $n } ejercicio
+      *[other] { $n } ejercicios
+    }
+review-visit-today = cita hoy
+review-visit-on = cita el { $date }
+review-visit-was = la cita era el { $date }
+review-covered = Registro del { $from } al { $until }.
+review-covered-devices = { $n ->
+       [one] Registro del { $from } al { $until }, de { $n } dispositivo.
+      *[other] Registro del { $from } al { $until }, de { $n } dispositivos.
+    }
+review-device-behind = De un dispositivo no se han recibido las anotaciones posteriores al { $date }.
+review-corrected = { $n ->
+       [one] El paciente ha corregido una anotación; todas las cifras la incluyen ya corregida.
+      *[other] El paciente ha corregido { $n } anotaciones; todas las cifras las incluyen ya corregidas.
+    }
+# $have, $newest: números de versión del plan.
+review-older-plan-followed = El paciente usa la versión { $have } del plan; la más reciente es la { $newest }.
+# Cuando no se conoce el nombre.
+review-some-item = ejercicio { $n }
+review-some-complaint = molestia { $n }
+review-some-activity = actividad { $n }
+review-no-longer = ya no está en el plan
+review-proposals-only = Las propuestas siguen reglas fijas y se basan en lo registrado. Usted decide.
+
+## alarms, in the clinician's words
+
+review-heart-or-breath = Dolor en el pecho, disnea intensa, síncope o presíncope, o sudor frío
+review-head-or-neck = Repentino e inusual: cefalea o cervicalgia, diplopía, dificultad para hablar o tragar, cara dormida o caída, confusión, inestabilidad o desplome
+review-nerve = Debilidad o pérdida de sensibilidad en una extremidad, nuevas o en aumento
+review-bladder-or-bowel = Anestesia en silla de montar (genital o perianal), disfunción vesical, intestinal o sexual nueva, o dolor o debilidad en las dos piernas
+review-fell = Se cayó
+review-nearly-fell = Estuvo a punto de caerse
+review-too-much-pain = Demasiado dolor
+review-other-trouble = Otro problema
+review-alarm-on = el { $date }
+review-alarm-during = el { $date }, durante { $exercise }
+review-alarm-between = el { $date }, fuera de un ejercicio
+review-paused-plan = Todo el plan está suspendido por seguridad desde entonces.
+review-paused-balance = Todos los ejercicios de equilibrio están suspendidos por seguridad desde entonces.
+review-paused-exercise = Ese ejercicio está suspendido por seguridad desde entonces.
+review-alarm-cleared = Resuelta en la última tarjeta.
+review-alarm-said-mistaken = El paciente anotó que la indicó por error.
+
+## adherence
+
+review-as-agreed = Según lo acordado
+review-partly = En parte
+review-little = Poco
+review-nothing-due = Aún no había nada previsto
+review-sessions-done = { $n ->
+       [one] { $k } de { $n } sesión, { $percent } %.
+      *[other] { $k } de { $n } sesiones, { $percent } %.
+    }
+review-entered-afterwards = { $n ->
+       [one] { $n } sesión anotada después, sin cronometrar.
+      *[other] { $n } sesiones anotadas después, sin cronometrar.
+    }
+review-with-days-off = En días libres: { $excused }. Si se cuentan como no hechas: { $k } de { $n }.
+review-with-unrecorded = { $days ->
+       [one] Sin registro { $days } día. Si se cuenta como no hecho: { $k } de { $n }.
+      *[other] Sin registro { $days } días. Si se cuentan como no hechos: { $k } de { $n }.
+    }
+review-sessions-paused = { $n ->
+       [one] { $n } sesión suspendida por seguridad, sin contar.
+      *[other] { $n } sesiones suspendidas por seguridad, sin contar.
+    }
+review-dose-seconds = Mantuvo { $done } de { $of } segundos, { $percent } %.
+review-dose-repetitions = { $done } de { $of } repeticiones, { $percent } %.
+review-dose-trials = { $done } de { $of } intentos, { $percent } %.
+review-days-met = { $n ->
+       [one] { $k } de { $n } día cumplido (80 % o más de las sesiones del día).
+      *[other] { $k } de { $n } días cumplidos (80 % o más de las sesiones del día).
+    }
+review-dropped-off = Mucho menos desde el { $date }: antes, { $before_k } de { $before_n }; después, { $after_k } de { $after_n }.
+review-longest-pause = { $days ->
+       [one] Pausa más larga: { $days } día, del { $from } al { $until }.
+      *[other] Pausa más larga: { $days } días, del { $from } al { $until }.
+    }
+review-last-done = Hecho por última vez el { $date }.
+review-never-done = Nunca hecho hasta ahora.
+review-extra = { $n ->
+       [one] { $n } sesión adicional.
+      *[other] { $n } sesiones adicionales.
+    }
+review-stopped-once = Paró antes de terminar una vez, después de { $done } de { $of }.
+review-stopped-early = Paró antes de terminar { $n } veces, sobre todo después de { $done } de { $of }.
+review-interrupted = { $n ->
+       [one] Se interrumpió una vez.
+      *[other] Se interrumpió { $n } veces.
+    }
+review-half-days = Antes de mediodía, { $am_k } de { $am_n }; desde mediodía, { $pm_k } de { $pm_n }.
+review-delay = En la semana del { $date }, la mitad de las sesiones empezó entre { $lower } y { $upper } minutos después del recordatorio.
+# Leyenda del gráfico; se dice de una sesión.
+review-legend-done = completa
+review-legend-partly = en parte
+review-legend-not-done = no hecha
+review-legend-skipped = omitida, con motivo
+review-legend-day-off = día libre
+review-legend-paused = suspendida por seguridad
+review-legend-no-record = sin registro
+
+## change
+
+review-better = Mejor
+review-worse = Peor
+review-no-clear-change = Sin cambio claro
+review-not-interpretable = No valorable
+review-pain-better = de { $base } a { $now }: { $points } puntos menos, { $percent } %. Cambio mínimo: 2 puntos y 30 %.
+review-pain-no-change = de { $base } a { $now }. Cambio mínimo: 2 puntos y 30 %.
+review-pain-worse = de { $base } a { $now }: { $points } puntos más. Cambio mínimo: 2 puntos.
+review-pain-low-base = de { $base } a { $now }. Empezó demasiado bajo para poder bajar el mínimo de 2 puntos.
+review-pain-few = { $n ->
+       [one] valorado { $n } día; hacen falta tres al principio y tres al final.
+      *[other] valorado { $n } días; hacen falta tres al principio y tres al final.
+    }
+review-pain-none = aún sin valorar.
+review-at-visits = En la visita: { $list }.
+review-activity-changed = de { $base } a { $now }. Cambio mínimo: 3 puntos.
+review-activity-not-again = aún no se ha vuelto a valorar.
+review-activity-together = media de { $n } actividades: de { $base } a { $now }. Cambio mínimo de la media: 2 puntos.
+
+## stance
+
+review-on-support = teléfono sobre el apoyo
+review-at-breastbone = teléfono contra el pecho
+review-in-pocket = teléfono en un bolsillo a la cintura
+review-up-to = hasta { $s } s
+review-rising = Sube
+review-falling = Baja
+review-at-maximum = En el máximo
+review-not-enough-data = Datos insuficientes
+# $basis: uno de los mensajes review-from-...
+review-stance-moved = de { $from } a { $to } s en { $n } días; supera el cambio mínimo de { $least } s ({ $basis }).
+review-stance-below-minimum = de { $from } a { $to } s en { $n } días; cambio mínimo: { $least } s ({ $basis }).
+review-stance-too-variable = de { $from } a { $to } s en { $n } días; varía demasiado para saberlo.
+review-stance-at-maximum = En { $capped } de { $n } días se llegó a los { $s } s en que termina un intento, así que el tiempo no puede mostrar más.
+review-stance-few-days = { $n ->
+       [one] { $n } día hasta ahora; hacen falta cinco.
+      *[other] { $n } días hasta ahora; hacen falta cinco.
+    }
+review-stance-no-own-variation = { $n } días hasta ahora; hacen falta ocho para distinguir un cambio de la variación diaria.
+review-from-own-variation = según su propia variación diaria
+review-from-older-adults = publicado para personas mayores
+review-from-given = según lo indicado
+# $involved: "Izquierda" o "Derecha"; $other: "izquierda" o "derecha".
+review-sides-percent = { $involved } { $a } s, { $other } { $b } s: { $percent } % de la { $other }.
+review-sides-at-most = { $involved } { $a } s, { $other } { $b } s o más: como máximo { $percent } % de la { $other }.
+review-sides-at-least = { $involved } { $a } s o más, { $other } { $b } s: como mínimo { $percent } % de la { $other }.
+review-sides-at-maximum = Las dos piernas llegan al máximo: no se pueden comparar.
+review-sides-not-computed = { $involved } { $a } s, { $other } { $b } s: menos de cinco segundos, no se comparan.
+review-within-error = La diferencia está dentro del error de medida.
+review-sway-last = { $n ->
+       [one] Balanceo, último día medido ({ $n } intento): { $sway }.
+      *[other] Balanceo, último día medido ({ $n } intentos): { $sway }.
+    }
+review-sway-changed = En todas las direcciones, { $by } cm/s² respecto al primer día: más de lo que varían estos intentos.
+review-sway-unclear = Sin cambio claro del balanceo.
+review-sway-few = Para comparar el balanceo hacen falta dos días con tres intentos medidos cada uno.
+review-sway-not-certain = { $n ->
+       [one] { $n } tiempo está por confirmar: el sensor detectó un posible apoyo del pie y el paciente no supo decirlo o no se le preguntó.
+      *[other] { $n } tiempos están por confirmar: el sensor detectó un posible apoyo del pie y el paciente no supo decirlo o no se le preguntó.
+    }
+review-sway-not-measured = { $n ->
+       [one] { $n } intento sin cifras de balanceo.
+      *[other] { $n } intentos sin cifras de balanceo.
+    }
+review-visit-stance = { $leg } { $s } s
+review-visit-stance-capped = { $leg } { $s } s o más
+
+## norms
+
+review-norm-best-of = { $n ->
+       [one] un solo intento
+      *[other] el mejor de { $n } intentos
+    }
+review-norm-mean-of = { $n ->
+       [one] un solo intento
+      *[other] media de { $n } intentos
+    }
+review-norm-median-of = { $n ->
+       [one] un solo intento
+      *[other] mediana de { $n } intentos
+    }
+# $how: "el mejor de 3 intentos"; $published: "una media de 27,5 s"; $people: vacío o ", 12 personas".
+review-norm-comparison = El { $date }, { $how }: { $own } s. Para comparar: { $published } ({ $ages }{ $people }). Fuente: { $source }.
+review-norm-mean = una media de { $s } s
+review-norm-mean-sd = una media de { $s } s, desviación estándar { $sd } s
+review-norm-median = una mediana de { $s } s
+review-norm-row-line = { $published }: { $conditions }
+review-norm-ages = de { $from } a { $to } años
+review-norm-ages-from = { $from } años o más
+review-norm-people = { $n ->
+       [one] { $n } persona
+      *[other] { $n } personas
+    }
+review-norm-cap = los intentos terminan a los { $s } s
+review-norm-no-cap = intentos sin tiempo máximo
+review-norm-bare = pies descalzos
+review-norm-covered = calcetines o calzado
+review-norm-crossed = brazos cruzados sobre el pecho
+review-norm-on-hips = manos en las caderas
+review-norm-free = brazos libres
+review-norm-hand-in-use = una mano en el teléfono
+review-norm-no-verdict = Medido de la misma manera. No indica ni una clasificación ni un riesgo.
+review-norm-skew = Estos tiempos se reparten de forma asimétrica: más de la mitad de un grupo sano suele estar por debajo de la media.
+review-norm-near-cap = La cifra publicada está cerca del tiempo máximo de los intentos, que recorta los tiempos más largos.
+review-norm-own-at-cap = El tiempo del paciente terminó con el intento y podría ser mayor.
+review-norm-none = No hay tiempos publicados con que comparar: { $why }.
+review-norm-soft = no existen para superficies blandas
+review-norm-other = son de estar de pie sobre una sola pierna
+review-norm-unchecked = los que encajan aún no se han comprobado en su artículo original
+review-norm-not-a-time = la cifra no es un tiempo
+review-norm-no-row = no hay tabla
+# $what: lista de los mensajes review-norm-age a review-norm-the-cap.
+review-norm-not-known = no se sabe de estos intentos: { $what }
+review-norm-not-stated = la fuente más parecida no lo indica: { $what }
+review-norm-differs = la fuente más parecida difiere en: { $what }
+review-norm-age = la edad
+review-norm-eyes = los ojos
+review-norm-surface = la superficie
+review-norm-feet = los pies
+review-norm-arms = los brazos
+review-norm-statistic = cómo se obtiene la cifra
+review-norm-when-attempt-ends = cuándo termina un intento
+review-norms-source = { $n ->
+       [one] { $n } fila. Fuente: { $source }
+      *[other] { $n } filas. Fuente: { $source }
+    }
+review-norms-none = La clínica no tiene ninguna tabla propia.
+review-norms-removed = Se ha quitado la tabla de la clínica.
+
+## next
+# Después de "Progresar" o "Facilitar" viene uno de los mensajes review-to-...; mejor con dos puntos: "Facilitar: a 5 segundos por repetición".
+
+review-progress = Progresar
+review-keep = Mantener
+review-ease = Facilitar
+review-stop-and-talk = Suspender y hablar
+review-to-hold-seconds = { $n ->
+       [one] a { $n } segundo por repetición
+      *[other] a { $n } segundos por repetición
+    }
+review-to-holds = { $n ->
+       [one] a { $n } repetición
+      *[other] a { $n } repeticiones
+    }
+review-to-repetitions = { $n ->
+       [one] a { $n } repetición por serie
+      *[other] a { $n } repeticiones por serie
+    }
+review-to-target = { $n ->
+       [one] a un objetivo de { $n } segundo
+      *[other] a un objetivo de { $n } segundos
+    }
+review-to-trials = { $n ->
+       [one] a { $n } intento
+      *[other] a { $n } intentos
+    }
+review-to-level = a «{ $rung }»
+# $trouble: uno de los mensajes anteriores sobre alarmas, en minúscula.
+review-why-alarm = Hay una alarma sin resolver: { $trouble }.
+review-why-pain-too-high = Dolor { $score }, por encima del límite de { $limit }.
+review-why-not-settled = El dolor no se había calmado a la mañana siguiente.
+review-why-pain-rising = El dolor subió dos semanas seguidas: { $base }, luego { $before }, luego { $last }.
+review-why-missed-twice = No se alcanzó el objetivo en dos sesiones.
+review-why-met-twice = Se alcanzó el objetivo en dos sesiones seguidas y el dolor lo permite.
+review-why-met-once = El objetivo se ha alcanzado una vez; hacen falta dos seguidas.
+review-why-not-met = No se alcanzó el objetivo en la última sesión.
+review-why-pain-between = Dolor { $score }: permitido, pero demasiado para progresar.
+review-why-pain-unanswered = En una de las dos últimas sesiones no se respondió sobre el dolor.
+review-why-morning-unanswered = No se respondió si el dolor se había calmado por la mañana.
+review-why-too-few-sessions = { $n ->
+       [one] { $n } sesión con este nivel y esta dosis; hacen falta dos.
+      *[other] { $n } sesiones con este nivel y esta dosis; hacen falta dos.
+    }
+review-why-step-this-week = El último cambio fue el { $date }, hace menos de una semana.
+review-why-at-the-top = Se alcanzó el objetivo; no hay un nivel más difícil.
+review-why-gate-closed = Se alcanzó el objetivo; no se permite una superficie más blanda hasta lograr 30 s con ojos abiertos en suelo firme en dos días.
+review-why-soft-and-closed = Se alcanzó el objetivo; no se permite practicar sin supervisión en superficie blanda con ojos cerrados a partir de los 65 años o si no se conoce la edad.
+review-why-closed-eyes-by-you = Se alcanzó el objetivo; cerrar los ojos solo puede activarlo usted.
+review-why-unknown = El catálogo de este programa no tiene el ejercicio o el nivel.
+
+review-visit-stance-earlier = { $last } (antes: { $before })

@@ -1,0 +1,58 @@
+//! From the tags of systems and settings to the locales that there are texts for.
+
+use crate::{Key, Locale, Words};
+use exercises::catalogue::Lang;
+
+impl Locale {
+    /// The locale of a tag such as "es", "es-MX", "es_AR.UTF-8" or "es_ES@euro": the region's, else its language's; `None` for
+    /// a language that there are no texts in.
+    pub fn closest(tag: &str) -> Option<Locale> {
+        let tag = tag.split(['.', '@']).next().unwrap_or_default();
+        let mut parts = tag.split(['-', '_']);
+        let language = parts.next().unwrap_or_default().to_ascii_lowercase();
+        // A script such as "Latn" may stand between language and region.
+        let region = parts.find(|part| part.len() == 2).map(str::to_ascii_uppercase);
+        let find = |tag: &str| Locale::ALL.iter().copied().find(|locale| locale.tag() == tag);
+        region.and_then(|region| find(&format!("{language}-{region}"))).or_else(|| find(&language))
+    }
+
+    /// The language of the catalogue's texts for it.
+    pub fn lang(self) -> Lang {
+        let language = self.parent().unwrap_or(self);
+        Lang::from_code(language.tag()).unwrap_or(Lang::En)
+    }
+}
+
+impl Words {
+    /// The name of a language in that language: "Español (México)".
+    pub fn language_name(self, locale: Locale) -> &'static str {
+        self.in_locale(locale).text(Key::LanguageName)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::collections::BTreeSet;
+
+    #[test]
+    fn the_closest_is_the_region_then_the_language() {
+        let closest = |tag| Locale::closest(tag).map(Locale::tag);
+        assert_eq!(closest("es_MX.UTF-8"), Some("es-MX"));
+        assert_eq!(closest("es-ar"), Some("es"));
+        assert_eq!(closest("en-Latn-us"), Some("en-US"));
+        assert_eq!(closest("en_GB@euro"), Some("en-GB"));
+        assert_eq!(closest("en"), Some("en"));
+        assert_eq!([closest("C.UTF-8"), closest(""), closest("estonian"), closest("de-ES")], [None; 4]);
+    }
+
+    #[test]
+    fn every_tag_leads_back_to_its_locale_and_every_language_has_a_name_of_its_own() {
+        for locale in Locale::ALL {
+            assert_eq!(Locale::closest(locale.tag()), Some(*locale));
+            assert!(locale.tag().starts_with(locale.lang().code()), "{locale:?}");
+        }
+        let names: BTreeSet<&str> = Locale::ALL.iter().map(|locale| Words::new(Locale::En).language_name(*locale)).collect();
+        assert_eq!(names.len(), Locale::ALL.len());
+    }
+}
