@@ -56,7 +56,7 @@ impl Unread {
         let balances = draft.balances(exercises);
         let is_there = |field: TypedField| match field {
             TypedField::Times(id) => {
-                draft.plan.item(id).is_some_and(|item| matches!(item.schedule.pattern, Pattern::At { .. }))
+                draft.prescription.item(id).is_some_and(|item| matches!(item.schedule.pattern, Pattern::At { .. }))
             }
             TypedField::Stance(_) => balances,
             TypedField::Visit => true,

@@ -43,7 +43,7 @@ impl History {
         let of = |set_up: SetUp| {
             let there = like.iter().filter(|balance| balance.set_up == set_up);
             let trials: Vec<Trial> = there.flat_map(|balance| balance.trials.iter().copied()).collect();
-            stood(&trials).into_iter().map(move |stood| OwnMedian { set_up, leg: stood.leg, median_ms: stood.median_ms })
+            balance_results(&trials).into_iter().map(move |one| OwnMedian { set_up, leg: one.leg, median_ms: one.median_ms })
         };
         SetUp::ALL.into_iter().flat_map(of).collect()
     }
@@ -88,7 +88,7 @@ mod tests {
 
     fn medians(runs: &[Run]) -> Vec<(SetUp, BodySide, u32)> {
         let history = History { runs: runs.iter().map(|run| (run.id, run.clone())).collect(), ..History::default() };
-        let own = history.own_medians(&plan().items[1], &catalogue(), today());
+        let own = history.own_medians(&plan().prescription.items[1], &catalogue(), today());
         own.iter().map(|one| (one.set_up, one.leg, one.median_ms)).collect()
     }
 

@@ -92,7 +92,7 @@ impl<'a> ReminderContext<'a> {
         found.is_some_and(|one| {
             let (of, Slot { slot, .. }, item) = one;
             let Followed { plan, history, .. } = of.followed;
-            let shown = self.shown.get(&(plan.id, slot));
+            let shown = self.shown.get(&(plan.header.id, slot));
             let put_off = history.put_off.get(&slot).zip(shown).is_some_and(|(until, at)| until.utc_ms > at.utc_ms);
             let paused = alarm::blocking(&history.alarms, item, plan, of.catalogue).is_some();
             let undone = self.undone(&one, shown.copied().unwrap_or(now), now);

@@ -226,14 +226,14 @@ fn after_the_review_nothing_comes() {
 /// One hold of three, of a run that began at `began` and of which this was recorded at `recorded`.
 fn in_part(began: Stamp, recorded: Stamp, slot: SlotRef, end: RunEnd) -> (Stamp, LogEvent) {
     let (_, LogEvent::Run(run)) = done(began, slot) else { panic!("a run") };
-    (recorded, LogEvent::Run(Run { end, work: Work::Hold(vec![HoldRecord { leg: None, held_ms: 10_000 }]), ..run }))
+    (recorded, LogEvent::Run(Run { end, work: Work::Timed(vec![HoldRecord { side: None, held_ms: 10_000 }]), ..run }))
 }
 
 fn stays(happened: &[(Stamp, LogEvent)], slot: SlotRef, now: Stamp) -> bool {
     let (followed, catalogue, zone) = (followed(happened), catalogue(), Offsets::fixed(0));
     let settings = Settings::default();
     ReminderContext::new(vec![PlanInForce { followed: &followed, catalogue: &catalogue }], &settings, &zone).still_applies(
-        plan().id,
+        plan().header.id,
         slot,
         now,
     )
@@ -290,7 +290,7 @@ fn a_part_that_is_announced_again_waits_as_any_other() {
     let part = {
         let (when, LogEvent::Run(run)) = done(at(1, 18, 1), reps) else { panic!("a run") };
         let dose = plan().item(REPS).expect("an item").dose;
-        let work = Work::Reps(vec![crate::run::SetRecord { leg: None, done: 2, failed: 0 }]);
+        let work = Work::Counted(vec![crate::run::SetRecord { side: None, done: 2, failed: 0 }]);
         (when, LogEvent::Run(Run { item: REPS, dose, end: RunEnd::Stopped, work, ..run }))
     };
     let later = |slot, minute| (at(1, 18, minute), LogEvent::PutOff { slot, minutes: 10 });

@@ -22,7 +22,7 @@ const LOOK_AHEAD_DAYS: u64 = 14;
 pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: Stamp, zone: &Offsets) -> Today {
     let followed: Vec<&Followed> = followed.iter().map(Borrow::borrow).collect();
     let followed = followed.as_slice();
-    let several = followed.iter().any(|one| one.plan.clinic != followed[0].plan.clinic);
+    let several = followed.iter().any(|one| one.plan.header.clinic != followed[0].plan.header.clinic);
     let items: Vec<TodayItem> = followed.iter().flat_map(|one| items_of(one, catalogue, several)).collect();
     let mut string: Vec<(Slot, TodayKnot)> = followed.iter().flat_map(|one| knots(one, &items, now, zone)).collect();
     string.sort_by_key(|(slot, _)| (slot.minute, slot.slot.item));
@@ -48,13 +48,13 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
 }
 
 fn items_of(one: &Followed, catalogue: &Catalogue, several: bool) -> Vec<TodayItem> {
-    let all = one.plan.items.iter().filter_map(|item| {
+    let all = one.plan.prescription.items.iter().filter_map(|item| {
         let exercise = catalogue.get(&item.exercise)?.clone();
         let paused = alarm::blocking(&one.history.alarms, item, &one.plan, catalogue).map(|alarm| alarm.trouble);
         let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
         let takes_s = item.dose.total_s(sides);
-        let clinic = several.then(|| one.plan.clinic.clone());
-        Some(TodayItem { plan: one.plan.id, clinic, item: item.clone(), exercise, paused, takes_s, step: None })
+        let clinic = several.then(|| one.plan.header.clinic.clone());
+        Some(TodayItem { plan: one.plan.header.id, clinic, item: item.clone(), exercise, paused, takes_s, step: None })
     });
     all.collect()
 }
@@ -92,7 +92,7 @@ fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec
         let mark = one.history.mark(&slot, item, now);
         let asks = matches!(mark, Mark::Due | Mark::Partly(_)) && slot.open_at(now) || mark == Mark::ToCome;
         let put_off = one.history.put_off.get(&slot.slot).copied().filter(|until| asks && until.utc_ms > now.utc_ms);
-        let knot = TodayKnot { plan: one.plan.id, slot: slot.slot, minute: slot.minute, mark, paused, put_off };
+        let knot = TodayKnot { plan: one.plan.header.id, slot: slot.slot, minute: slot.minute, mark, paused, put_off };
         Some((slot, knot))
     })
     .collect()

@@ -153,15 +153,15 @@ fn a_slot_that_was_put_off_says_until_when_whatever_the_head_speaks_of() {
 #[test]
 fn with_two_clinics_each_item_says_whose_it_is_and_the_same_line_stands_once() {
     let mut other = followed(&[]);
-    other.plan.id = PlanId([7; 8]);
+    other.plan.header.id = PlanId([7; 8]);
     let aftercare = vec![crate::plan::Aftercare::KeepMoving];
-    other.plan.aftercare = aftercare.clone();
+    other.plan.prescription.aftercare = aftercare.clone();
     let mut mine = followed(&[]);
-    mine.plan.aftercare = aftercare.clone();
+    mine.plan.prescription.aftercare = aftercare.clone();
     let page = |other: &Followed| compose(&[mine.clone(), other.clone()], &catalogue(), at(0, 9, 0), &Offsets::fixed(0));
     assert!(page(&other).items.iter().all(|item| item.clinic.is_none()), "one clinic: nobody asks whose");
-    other.plan.clinic = "Harbour Rooms".into();
+    other.plan.header.clinic = "Harbour Rooms".into();
     let clinics: Vec<_> = page(&other).items.into_iter().filter_map(|item| item.clinic).collect();
-    assert!(clinics.contains(&"Harbour Rooms".to_owned()) && clinics.contains(&plan().clinic), "{clinics:?}");
+    assert!(clinics.contains(&"Harbour Rooms".to_owned()) && clinics.contains(&plan().header.clinic), "{clinics:?}");
     assert_eq!(page(&other).aftercare, aftercare);
 }

@@ -41,7 +41,7 @@ fn issued(card: &Path) -> Plan {
 }
 
 fn times(plan: &Plan) -> Vec<u16> {
-    match &plan.items[0].schedule.pattern {
+    match &plan.prescription.items[0].schedule.pattern {
         Pattern::At { times } => times.clone(),
         other => panic!("a list of times is expected, not {other:?}"),
     }

@@ -157,7 +157,7 @@ pub enum WorkForm {
     /// Milliseconds of each part, by side.
     Timed,
     /// Repetitions of each part, done and failed, by side.
-    SetRecord,
+    Counted,
     /// Balance trials by leg, with what was stood on and where the phone was.
     Trials,
 }

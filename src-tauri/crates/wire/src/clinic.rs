@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 use exercises::catalogue::Exercise;
 use exercises::draft::Unread;
-use exercises::plan::Plan;
+use exercises::plan::{Plan, Prescription};
 use exercises::review::{Review, ReviewAlarm};
 use exercises::suggest::Suggestion;
 use serde::{Deserialize, Serialize};

@@ -33,7 +33,7 @@ pub fn Catalogue() -> impl IntoView {
     // Beside the plan it stands open; above it, on a narrow page, it opens while there is nothing in the plan.
     let width = window_width();
     let is_wide = Memo::new(move |_| width.get() >= TWO_COLUMNS);
-    let starts_open = editor.draft.with_untracked(|draft| draft.plan.items.is_empty());
+    let starts_open = editor.draft.with_untracked(|draft| draft.prescription.items.is_empty());
     let full = Memo::new(move |_| editor.plan(|plan| plan.items.len() >= MAX_ITEMS));
     let none = move || REGIONS.iter().all(|region| of_region(*region).is_empty());
     let group = move |region: Region| {

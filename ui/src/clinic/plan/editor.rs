@@ -62,7 +62,7 @@ impl PlanEditor {
             problems: RwSignal::new(None),
             asked: StoredValue::new(0),
         };
-        Effect::new(move || editor.check(editor.draft.with(|draft| draft.plan.clone())));
+        Effect::new(move || editor.check(editor.draft.with(|draft| draft.prescription.clone())));
         // Looking at a plan begins no draft: the first state is the one that the shell gave.
         Effect::new(move |seen: Option<()>| {
             let state = editor.state();

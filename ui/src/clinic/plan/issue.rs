@@ -30,7 +30,7 @@ pub fn Issue(code: String) -> impl IntoView {
                 let said = words.through_the_night(&item.schedule.pattern)?;
                 Some(words.unread_here(&editor.named(|names| names.item(item.id)), &said))
             };
-            draft.plan.items.iter().filter_map(of).collect::<Vec<_>>()
+            draft.prescription.items.iter().filter_map(of).collect::<Vec<_>>()
         });
         said.into_iter().map(|line| view! { <p class="small warning">{line}</p> }).collect_view()
     };

@@ -13,9 +13,8 @@ use crate::clinic::context::{ClinicContext, Page};
 pub fn Left(code: String, day: NaiveDate) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
-    let another_day = editor
-        .draft
-        .with_untracked(|draft| draft.plan.issued != day && editor.exercises.with_value(|all| draft.balances(all)));
+    let another_day =
+        editor.draft.with_untracked(|draft| draft.today != day && editor.exercises.with_value(|all| draft.balances(all)));
     let date = words.date(day);
     let line = if another_day { words.draft_resumed_anew(&date) } else { words.draft_resumed(&date) };
     let asked = RwSignal::new(false);

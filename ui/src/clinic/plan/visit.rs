@@ -21,7 +21,7 @@ pub fn NextVisit() -> impl IntoView {
     // The field is set by hand: while a date is half typed it reads as none, and must not be touched.
     let field = NodeRef::<html::Input>::new();
     let put = move |day: NaiveDate| {
-        editor.type_in(TypedField::Visit, "", Some(day), |draft, day| draft.plan.review = day);
+        editor.type_in(TypedField::Visit, "", Some(day), |draft, day| draft.prescription.review = day);
         if let Some(field) = field.get_untracked() {
             field.set_value(&day.to_string());
         }
@@ -36,7 +36,7 @@ pub fn NextVisit() -> impl IntoView {
     };
     // A date that was cleared is no date: the day before must not stay in the plan unseen.
     let typed = move |text: String| {
-        editor.type_in(TypedField::Visit, &text, text.parse().ok(), |draft, day| draft.plan.review = day);
+        editor.type_in(TypedField::Visit, &text, text.parse().ok(), |draft, day| draft.prescription.review = day);
     };
     let unread = Memo::new(move |_| editor.unread_at(TypedField::Visit));
     let problems = move || {

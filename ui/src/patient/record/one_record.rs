@@ -36,7 +36,7 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
     let behind = page.later.map(|later| view! { <p><strong>{words.clock_is_behind(later.date(), page.offer.1)}</strong></p> });
     view! {
         <section class="stack-5">
-            <p class="soft">{page.plan.clinic.clone()}</p>
+            <p class="soft">{page.plan.header.clinic.clone()}</p>
             {behind}
             {record}
             {visit}

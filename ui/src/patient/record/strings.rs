@@ -18,7 +18,7 @@ pub fn Strings(page: RecordPage, review: Review) -> impl IntoView {
     let names = Names::of_prescription(words, &page.plan.prescription, &page.exercises);
     let last = review.days.last().map_or(0, |day| day.day);
     let axis = DayAxis::for_strings(review.start, 0, last, column_width());
-    let items = page.plan.items.iter().filter_map(|item| {
+    let items = page.plan.prescription.items.iter().filter_map(|item| {
         let chart = weeks(&review.days, item.id, &axis, None);
         let said = review.adherence.iter().find(|one| one.item == item.id).and_then(|one| words.done_plainly(one));
         if chart.is_none() && said.is_none() {

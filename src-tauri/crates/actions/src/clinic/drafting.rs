@@ -8,6 +8,7 @@ use exercises::draft::{self, Draft, Kept, Unread, UsedNumbers};
 use exercises::norms::Norms;
 use exercises::plan::check::{self, Problem};
 use exercises::plan::{Header, Plan, Prescription};
+use store::table;
 use wire::Failure;
 use wire::clinic::{AskKeep, PlanDraft};
 

@@ -62,7 +62,7 @@ fn keep(folder: &mut DataFolder, patient: &Patient, plan: &Plan, bytes: &[u8]) -
     let Some(keys) = keys.as_ref() else { return Err(Failure::ClinicLocked) };
     let kept = home.store_mut().transaction(|tx| {
         table::draft::remove(tx, patient.row)?;
-        table::issued::insert(tx, patient.row, plan.revision.into(), |id| {
+        table::issued::insert(tx, patient.row, plan.header.revision.into(), |id| {
             Ok::<_, StoreError>(vault::rows::seal(keys, ISSUED, &rows::bound(id), bytes))
         })
     });

@@ -15,7 +15,7 @@ pub fn pages(folder: &DataFolder, moment: &Moment) -> ActionResult<Vec<RecordPag
 
 /// The steps that the person may take now, where the clinician allowed any.
 pub(crate) fn steps(folder: &DataFolder, one: &FollowedPlan, moment: &Moment) -> Vec<Suggestion> {
-    if !one.plan().items.iter().any(|item| item.may_step) {
+    if !one.plan().prescription.items.iter().any(|item| item.may_step) {
         return Vec::new();
     }
     let proposed = page(folder, one, moment).review.map(|review| review.items).unwrap_or_default();
@@ -26,13 +26,17 @@ pub(crate) fn steps(folder: &DataFolder, one: &FollowedPlan, moment: &Moment) ->
 /// The moment of the plan's last entry, where that is another day than today and still to come: the device's clock is behind.
 fn later(folder: &DataFolder, one: &FollowedPlan, moment: &Moment) -> Option<Stamp> {
     let read = folder.plan_cache.borrow();
-    let last =
-        read.entries().iter().filter(|entry| entry.plan == one.plan().id).map(|entry| entry.at).max_by_key(|at| at.utc_ms);
+    let last = read
+        .entries()
+        .iter()
+        .filter(|entry| entry.plan == one.plan().header.id)
+        .map(|entry| entry.at)
+        .max_by_key(|at| at.utc_ms);
     last.filter(|at| at.date() > moment.now.date())
 }
 
 fn page(folder: &DataFolder, one: &FollowedPlan, moment: &Moment) -> RecordPage {
-    let period = Period { from: one.plan().start, until: moment.now.date() };
+    let period = Period { from: one.plan().header.start, until: moment.now.date() };
     let summary = reduce(
         &one.followed.history,
         &one.revisions,
@@ -46,6 +50,6 @@ fn page(folder: &DataFolder, one: &FollowedPlan, moment: &Moment) -> RecordPage 
         plan: one.plan().clone(),
         exercises: one.exercises(),
         review,
-        offer: (one.plan().start, moment.now.date()),
+        offer: (one.plan().header.start, moment.now.date()),
     }
 }

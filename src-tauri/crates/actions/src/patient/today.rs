@@ -26,7 +26,7 @@ pub fn page(folder: &DataFolder, moment: &Moment) -> ActionResult<Today> {
             catalogue.to_mut().exercises.push(exercise);
         }
     }
-    let steps: Vec<_> = followed.iter().map(|one| (one.plan().id, record::steps(folder, one, moment))).collect();
+    let steps: Vec<_> = followed.iter().map(|one| (one.plan().header.id, record::steps(folder, one, moment))).collect();
     let followed: Vec<&Followed> = followed.iter().map(|one| &one.followed).collect();
     let today = compose(&followed, &catalogue, moment.now, &moment.zone);
     Ok(steps.iter().fold(today, |today, (plan, steps)| today.with_steps(*plan, steps)))

@@ -72,7 +72,7 @@ fn a_run_that_was_stopped_part_way_comes_back_in_ten_minutes() {
     let nine = due(&mut patient, "11-25T09:00").expect("nine o'clock");
     let request = BeginRequest { plan: patient.plan, item: ItemId(1), step: false };
     let begun = running::begin(&mut patient.folder, &at("11-25T09:01"), &request).expect("due");
-    let held = Work::Hold(vec![HoldRecord { leg: None, held_ms: 10_000 }]);
+    let held = Work::Timed(vec![HoldRecord { side: None, held_ms: 10_000 }]);
     let run = Run { end: RunEnd::Stopped, work: held, ..begun.run };
     running::checkpoint(&mut patient.folder, &at("11-25T09:02"), &RunSnapshot { plan: patient.plan, run })
         .expect("begun here");

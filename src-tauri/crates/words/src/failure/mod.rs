@@ -32,6 +32,7 @@ impl Words {
             Failure::NoCode => (text(Key::FailureNoCode), Key::FailureNoCodeAdvice),
             Failure::NotAPicture => (text(Key::FailureNotAPicture), Key::FailureNotAPictureAdvice),
             Failure::FileTooBig { file, most } => (self.failure_file_too_big(file, most), Key::FailureFileTooBigAdvice),
+            Failure::PlanCardNotSummary => (text(Key::FailurePlanCardNotSummary), Key::FailurePlanCardNotSummaryAdvice),
             Failure::SummaryForeign => (text(Key::FailureSummaryForeign), Key::FailureSummaryForeignAdvice),
             Failure::SummaryDamaged => (text(Key::FailureSummaryDamaged), Key::FailureSummaryDamagedAdvice),
             Failure::SummaryOtherClinic => (text(Key::FailureSummaryOtherClinic), Key::FailureSummaryOtherClinicAdvice),

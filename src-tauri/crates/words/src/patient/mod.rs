@@ -9,6 +9,7 @@ mod tray;
 
 use crate::date::upper;
 use crate::{Key, Number, Words};
+use chrono::NaiveDate;
 use exercises::adherence::ItemAdherence;
 use exercises::catalogue::Exercise;
 use exercises::day_string::PartDone;
