@@ -36,7 +36,7 @@ pub fn open(app: &AppHandle, kept: &Path, hidden: bool) -> tauri::Result<()> {
     let window = WebviewWindowBuilder::new(app, MAIN, WebviewUrl::default())
         .data_directory(kept.to_path_buf())
         // Where the data folder cannot be opened, nothing else says which language that is said in.
-        .initialization_script(format!("window.systemLanguage = '{}'", actions::platform::lang().code()))
+        .initialization_script(format!("window.systemLanguage = '{}'", actions::platform::locale().tag()))
         .on_navigation(is_ours);
     #[cfg(desktop)]
     let window = {

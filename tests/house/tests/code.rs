@@ -146,7 +146,7 @@ fn every_package_takes_the_workspace_lints_and_none_allows_unsafe_code() {
 fn no_file_is_longer_than_the_limit() {
     let long: Vec<String> = sources("", &[".rs"])
         .iter()
-        .filter(|source| !source.is_test() && !tables.contains(&source.path.as_str()))
+        .filter(|source| !source.is_test())
         .map(|source| (source.without_tests().count(), &source.path))
         .filter(|(lines, _)| *lines > 500)
         .map(|(lines, path)| format!("{path}: {lines} lines"))

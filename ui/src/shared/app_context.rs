@@ -33,7 +33,7 @@ impl AppContext {
     /// The text of the language chosen.
     pub fn words(self) -> Words {
         let known = self.state.with(|state| state.as_ref().map(|state| (Locale::closest(&state.locale), state.pseudo)));
-        let (locale, pseudo) = known.unwrap_or_default();
+        let (locale, pseudo) = known.unwrap_or_else(|| (Some(systems_locale()), false));
         Words::new(locale.unwrap_or(Locale::En)).in_pseudo(pseudo)
     }
 
@@ -100,7 +100,7 @@ impl AppContext {
 
 /// The language of the system, as the shell notes it in the page: for the texts shown before the shell has answered, or where
 /// it cannot.
-fn systems_language() -> Lang {
+fn systems_locale() -> Locale {
     let noted = js_sys::Reflect::get(&window(), &"systemLanguage".into()).ok().and_then(|language| language.as_string());
-    if noted.as_deref() == Some(Lang::Es.code()) { Lang::Es } else { Lang::En }
+    noted.and_then(|tag| Locale::closest(&tag)).unwrap_or(Locale::En)
 }

@@ -40,10 +40,7 @@ const HOLD: KindTexts = KindTexts {
 
 const BALANCE: KindTexts = KindTexts {
     fields: &[(Trials, Key::DoseTrials), (TargetSeconds, Key::DoseTarget), (RestSeconds, Key::DoseRest)],
-    steps: &[
-        (TargetSeconds, |words, to| words.review_to_target(to)),
-        (Trials, |words, to| words.review_to_trials(to)),
-    ],
+    steps: &[(TargetSeconds, |words, to| words.review_to_target(to)), (Trials, |words, to| words.review_to_trials(to))],
     part: |words, n, of| words.attempt_of(n, of),
     next_part: |words, n, of| words.attempt_of(n, of),
     done: |words, done, of| words.done_attempts(of, done),

@@ -22,8 +22,8 @@ pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
         }
         None => view! { <p class="note">{words.text(Key::IssuedTooLarge)}</p> }.into_any(),
     };
-    let review = words.list_visit_on(&words.date_in_full(card.plan.review));
-    let line = words.revision_and_review(&words.issued_revision(card.plan.revision), &review);
+    let review = words.list_visit_on(&words.date_in_full(card.plan.prescription.review));
+    let line = words.revision_and_review(&words.issued_revision(card.plan.header.revision), &review);
     view! {
         <main class="screen issued">
             <Head title line>

@@ -110,11 +110,6 @@ fn Times(id: ItemId) -> impl IntoView {
     view! { <Typed label=words.text(Key::TimesLabel) value commit fault hint=words.text(Key::TimesHint).to_owned()/> }
 }
 
-/// "09:00": a time as it is typed, in every language.
-fn time_typed(minute: u16) -> String {
-    format!("{:02}:{:02}", minute / 60, minute % 60)
-}
-
 /// Seven boxes.
 #[component]
 fn Weekdays(id: ItemId) -> impl IntoView {

@@ -29,7 +29,7 @@ fn OneLeg(field: StanceField) -> impl IntoView {
     let capped = RwSignal::new(now.get_untracked().is_some_and(|now| now.capped));
     let value = Signal::derive(move || {
         let typed = editor.unread.with(|all| all.get(typed_field).map(str::to_owned));
-        typed.unwrap_or_else(|| now.get().map(|now| seconds(now.tenths)).unwrap_or_default())
+        typed.unwrap_or_else(|| now.get().map(|now| words.shown(seconds(now.tenths))).unwrap_or_default())
     });
     let commit = move |text: String| {
         // An empty field is no time, which is an answer; anything else has to be a number.

@@ -41,11 +41,11 @@ pub fn Preview(source: CardSource, preview: CardPreview, back: impl Fn() + Copy 
         <div class="stack-5">
             <h1>{words.text(Key::OnThisCard)}</h1>
             <section class="sheet stack-2">
-                <h2>{plan.clinic.clone()}</h2>
+                <h2>{plan.header.clinic.clone()}</h2>
                 <p class="number">{words.security_code_of_card(&fingerprint)}</p>
                 <p class="small soft">{clinic}</p>
-                {replaces.map(|old| view! { <p>{words.replaces(old, plan.revision)}</p> })}
-                <p>{words.visit_on(&words.date_in_full(plan.review))}</p>
+                {replaces.map(|old| view! { <p>{words.replaces(old, plan.header.revision)}</p> })}
+                <p>{words.visit_on(&words.date_in_full(plan.prescription.review))}</p>
             </section>
             {items}
             {(!plan.prescription.aftercare.is_empty()).then(|| view! {

@@ -24,15 +24,15 @@ pub fn OnePlan(page: PlanPage) -> impl IntoView {
     view! {
         <section class="stack-5">
             <div class="stack-1">
-                <p><strong>{plan.clinic.clone()}</strong></p>
-                <p>{words.visit_on(&words.date_in_full(plan.review))}</p>
+                <p><strong>{plan.header.clinic.clone()}</strong></p>
+                <p>{words.visit_on(&words.date_in_full(plan.prescription.review))}</p>
             </div>
             <ul class="stack">{items}</ul>
             {facts(words.text(Key::BeingTreated), complaints(&plan, words))}
             {facts(words.text(Key::MyActivities), activities(&plan, words))}
             {facts(words.text(Key::Baselines), baselines(&plan, words))}
             <button type="button" on:click=move |_| context.open(Page::DaysOff(id))>{words.text(Key::TakeDaysOff)}</button>
-            <p class="small soft number">{words.security_code_of_card(&fingerprint)}" "{words.plan_version(plan.revision)}</p>
+            <p class="small soft number">{words.security_code_of_card(&fingerprint)}" "{words.plan_version(plan.header.revision)}</p>
         </section>
     }
 }
@@ -59,7 +59,7 @@ fn complaints(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String
 
 fn activities(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String)> {
     let value = |rating: Option<u8>| rating.map(|n| words.of_ten(n)).unwrap_or_default();
-    plan.activities.iter().map(|activity| (activity.name.clone(), value(activity.rating))).collect()
+    plan.prescription.activities.iter().map(|activity| (activity.name.clone(), value(activity.rating))).collect()
 }
 
 fn baselines(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String)> {

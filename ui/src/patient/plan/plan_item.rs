@@ -14,7 +14,7 @@ use crate::patient::page::Page;
 pub fn PlanItem(plan: Plan, item: Item, exercise: Option<Exercise>, paused: Option<Trouble>) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
-    let (of, id) = (plan.id, item.id);
+    let (of, id) = (plan.header.id, item.id);
     let texts = exercise.as_ref().and_then(|exercise| exercise.text(words.lang()));
     let name = texts.map_or_else(|| item.exercise.to_string(), |texts| texts.name.clone());
     let rung = exercise.as_ref().and_then(|exercise| words.rung_of(&item, exercise));

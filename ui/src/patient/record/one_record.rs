@@ -19,7 +19,7 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
     let id = page.plan.header.id;
     let visit = (!context.is_sample()).then(|| view! {
         <section class="sheet stack">
-            <p>{words.visit_on(&words.date_in_full(page.plan.review))}</p>
+            <p>{words.visit_on(&words.date_in_full(page.plan.prescription.review))}</p>
             <button type="button" class="main" on:click=move |_| context.open(Page::Visit(id))>{words.text(Key::ForTheVisit)}</button>
         </section>
     });
@@ -33,7 +33,8 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
         }
         .into_any(),
     };
-    let behind = page.later.map(|later| view! { <p><strong>{words.clock_is_behind(later.date(), page.offer.1)}</strong></p> });
+    let behind =
+        page.later.map(|later| view! { <p><strong>{words.clock_is_behind(later.date(), page.offer.1)}</strong></p> });
     view! {
         <section class="stack-5">
             <p class="soft">{page.plan.header.clinic.clone()}</p>

@@ -3,7 +3,7 @@
 use exercises::remind::{QuietTimesDraft, Span};
 use leptos::prelude::*;
 use wire::device::{QuietTimesRequest, SetReminders};
-use words::Key;
+use words::{Key, Words};
 
 use super::spans::Spans;
 use crate::patient::context::PatientContext;

@@ -20,10 +20,8 @@ pub fn Results(balance: Balance, sensed: Vec<(u16, Sensed)>, own: Vec<OwnMedian>
         let best = words.seconds(best_ms);
         let best = if capped { words.seconds_target_reached(best) } else { words.seconds_short(best) };
         let middle = words.seconds_short(words.seconds(median_ms));
-        let own = own_median_ms(&own, set_up, leg).map_or_else(
-            || words.text(Key::UsualNotKnown).to_owned(),
-            |ms| words.seconds_short(words.seconds(ms)),
-        );
+        let own = own_median_ms(&own, set_up, leg)
+            .map_or_else(|| words.text(Key::UsualNotKnown).to_owned(), |ms| words.seconds_short(words.seconds(ms)));
         view! {
             <section class="sheet stack-2">
                 <h2>{words.stand_on(leg)}</h2>

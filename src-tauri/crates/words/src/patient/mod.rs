@@ -89,8 +89,7 @@ impl Words {
 
     /// "Firm floor, eyes open"; empty where nothing is stood on.
     pub fn conditions(self, work: &Work) -> String {
-        let said =
-            |balance: &Balance| upper(&self.surface_and_eyes(self.surface(balance.surface), self.eyes(balance.eyes)));
+        let said = |balance: &Balance| upper(&self.surface_and_eyes(self.surface(balance.surface), self.eyes(balance.eyes)));
         work.balance().map(said).unwrap_or_default()
     }
 

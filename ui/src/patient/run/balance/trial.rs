@@ -92,13 +92,4 @@ fn foot(view: &GuideView, touchable: bool, words: Words) -> Option<&'static str>
         (_, true) => Key::AnyTouchEndsAttempt,
     };
     Some(words.text(key))
-        (Phase::CountIn, true) => Key::TouchGoesBack,
-        (_, true) => Key::AnyTouchEndsAttempt,
-    })
-}
-
-/// The person's own middle value of that leg as a part of the aim.
-fn own_part(own: &[(Leg, u32)], leg: Option<Leg>, target_ms: f64) -> Option<f64> {
-    let (_, ms) = own.iter().find(|(one, _)| Some(*one) == leg)?;
-    Some(f64::from(*ms) / target_ms.max(1.0))
 }
