@@ -8,7 +8,7 @@ use wire::app;
 
 /// [`wire::app::ShowAppState`].
 #[tauri::command]
-pub async fn state(session: State<'_, Session>, _args: Args<app::ShowAppState>) -> CommandResult<app::ShowAppState> {
+pub async fn app_state(session: State<'_, Session>, _args: Args<app::ShowAppState>) -> CommandResult<app::ShowAppState> {
     session.with(|folder, moment| folder.app_state(moment))
 }
 

@@ -17,7 +17,7 @@ type CommandResult<C> = Result<<C as Command>::Reply, wire::Failure>;
 /// Every command, in the order of [`wire::COMMANDS`].
 pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
     tauri::generate_handler![
-        app::state,
+        app::app_state,
         app::choose_role,
         app::show_sample,
         app::choose_locale,
