@@ -59,7 +59,6 @@ impl Notice {
         if self.ended {
             return;
         }
-        let (title, body) = words.reminder(reminder.takes_s);
         let (title, body) = words.reminder(reminder.due.minute(), reminder.takes_s);
         let mut notification = Notification::new();
         notification

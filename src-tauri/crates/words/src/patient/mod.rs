@@ -176,7 +176,7 @@ mod tests {
     #[test]
     fn a_side_is_never_what_remains() {
         let said = |words: Words| words.with_side(words.part_done(PartDone::Not), Some(BodySide::Left));
-        assert_eq!([said(EN), said(ES)], ["not done, left side", "no hecho, lado izquierdo"]);
+        assert_eq!([said(EN), said(ES)], ["not done, left side", "sin hacer, lado izquierdo"]);
         assert_eq!(EN.with_side("Hold 2 of 3".into(), Some(BodySide::Right)), "Hold 2 of 3, right side");
         assert_eq!(EN.side_of_part(None), "");
     }

@@ -122,9 +122,9 @@ fn a_step_is_told_by_what_it_leads_to() {
     };
     assert_eq!(
         line(Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
-        "Advance to 15 seconds a hold"
+        "Progress to 15 seconds per hold"
     );
-    assert_eq!(line(Advice::StepBack(Step::Change { quantity: Quantity::Repetitions, by: -1 })), "Step back to 2 holds");
+    assert_eq!(line(Advice::StepBack(Step::Change { quantity: Quantity::Repetitions, by: -1 })), "Ease to 2 holds");
     let chair = exercises::catalogue::RungId::new("chair").expect("an id");
     assert_eq!(line(Advice::Advance(Step::Rung(chair))), "Progress to “Back free”");
     assert_eq!(line(Advice::Keep), "Keep");
