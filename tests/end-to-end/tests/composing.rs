@@ -12,7 +12,7 @@ const HEEL: &str = "Heel raise";
 fn open(desktop: &Desktop, at: &str, passphrase: &str) -> Window {
     let clinic = desktop.open("clinic").at(at).zone("Europe/Vienna").size(1280, 800).start();
     clinic.type_into("Passphrase", passphrase);
-    clinic.press("Open");
+    clinic.press("Unlock");
     clinic.see("Receive summaries");
     clinic
 }
@@ -23,7 +23,7 @@ fn compose(desktop: &Desktop) -> Window {
     clinic.press("First plan: K17");
     clinic.press(&format!("Add {HEEL}"));
     clinic.press_part("Times, limits, note");
-    clinic.see("Nothing stands against it.");
+    clinic.see("Ready to issue.");
     clinic
 }
 
@@ -90,7 +90,7 @@ fn issuing_reads_what_is_half_typed_first() {
     clinic.ask(issue, &[]);
     clinic.see("cannot be read");
     clinic.type_into("Times", &format!("8am{ENTER}"));
-    clinic.see("Nothing stands against it.");
+    clinic.see("Ready to issue.");
     half_type(&clinic, "8am, 7pm");
     clinic.ask(issue, &[]);
     clinic.see("Plan card for K17");

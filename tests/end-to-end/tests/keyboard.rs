@@ -57,16 +57,16 @@ fn who_pressed_i_prescribe_by_mistake_goes_back_and_nothing_is_left_of_it() {
     press(&window, "I prescribe exercises", "Enter", "Set up your clinic");
     window.no_trap();
     window.screenshot("set-up-with-a-way-back");
-    press(&window, "Back", "Enter", "What will you do here?");
+    press(&window, "Back", "Enter", "How will you use Carryover?");
     press(&window, "I prescribe exercises", "Enter", "Set up your clinic");
     window.close();
     drop(turn);
     let (window, _turn) = open(&desktop, "new", at);
-    window.see("What will you do here?");
-    press(&window, "I do exercises", "Enter", "Take your plan card");
+    window.see("How will you use Carryover?");
+    press(&window, "I do exercises", "Enter", "Add your plan card");
     window.close();
     let window = desktop.open("new").at(at).zone(ZONE).start();
-    window.see("Take your plan card");
+    window.see("Add your plan card");
 }
 
 #[test]

@@ -1,4 +1,4 @@
-//! Text twice as large (WCAG 2.2, 1.4.4) where it matters most: what is due and "Begin" stand on the first screen, and while an
+//! Text twice as large (WCAG 2.2, 1.4.4) where it matters most: what is due and "Start" stand on the first screen, and while an
 //! exercise is done the seconds and all there is to press stay in sight. No word is broken in the middle.
 
 use end_to_end::scenes::{TAKEN, ZONE};
@@ -61,7 +61,7 @@ fn look(window: &Window, screen: &str) {
 fn open(desktop: &Desktop, time: &str) -> Window {
     desktop.prescribe(PLAN, TAKEN);
     let window = desktop.open("patient").at(&format!("2027-03-01T{time}+01:00")).zone(ZONE).start();
-    window.see("Begin");
+    window.see("Start");
     window
 }
 
@@ -83,8 +83,8 @@ fn what_is_due_stands_on_the_first_screen() {
 fn a_hold_and_its_rest() {
     let desktop = Desktop::new();
     let window = open(&desktop, "09:00:30");
-    window.press("Begin");
-    window.press("I have read this. Begin");
+    window.press("Start");
+    window.press("I have read this. Start");
     window.see("Get ready");
     look(&window, "ready");
     window.see("Hold 1 of 2");
@@ -99,8 +99,8 @@ fn a_hold_and_its_rest() {
 fn repetitions() {
     let desktop = Desktop::new();
     let window = open(&desktop, "10:00:30");
-    window.press("Begin");
-    window.press("I have read this. Begin");
+    window.press("Start");
+    window.press("I have read this. Start");
     window.see("Set 1 of 2");
     look(&window, "set");
     window.press("Stop");
@@ -112,10 +112,10 @@ fn repetitions() {
 fn a_trial_and_the_moment_after_its_end() {
     let desktop = Desktop::new();
     let window = open(&desktop, "11:00:30");
-    window.press("Begin");
-    window.press("I have read this. Begin");
+    window.press("Start");
+    window.press("I have read this. Start");
     look(&window, "set-up");
-    window.press("Start the count");
+    window.press("Start countdown");
     window.see("Touch anywhere when your foot comes down");
     look(&window, "trial");
     // Every heading from now on: the moment after a trial is too short to be looked for.

@@ -154,12 +154,12 @@ fn a_persons_own_folder_that_cannot_be_written_any_more_is_named_too() {
     desktop.prescribe(end_to_end::scenes::HOLD, "2027-03-01T08:30:00+01:00");
     let opening = || desktop.open("patient").at("2027-03-01T09:10:00+01:00").zone(end_to_end::scenes::ZONE);
     let window = opening().start();
-    window.see("Begin");
+    window.see("Start");
     window.close();
     let closed = Closed::new(desktop.path("patient"));
     let window = opening().start();
     window.see("cannot be written to.");
     window.close();
     drop(closed);
-    opening().start().see("Begin");
+    opening().start().see("Start");
 }

@@ -192,7 +192,7 @@ fn what_the_table_says_otherwise_or_not_at_all_is_the_reason() {
     let first = table.rsplit_once("[[row]]").expect("two rows").0;
     let not = |kind: &str, condition: &str| json!({ kind: condition });
     for (from, to, reason) in [
-        ("\"40-49\"", "\"50-59\"", not("Differs", "Age")),
+        ("\"40-49\"", "\"50-59\"", not("Differs", "Age group")),
         ("eyes = \"open\"", "eyes = \"closed\"", not("Differs", "Eyes")),
         ("feet = \"bare\"", "feet = \"covered\"", not("Differs", "Feet")),
         ("arms = \"crossed\"", "arms = \"on-hips\"", not("Differs", "Arms")),
