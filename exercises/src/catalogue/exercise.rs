@@ -1,9 +1,11 @@
 //! The exercise itself, and the catalogue that holds them.
 
+use super::conditions::Surface;
 use super::figure::{Figure, Furniture};
 use super::id::{ExerciseId, RungId};
 use super::kind::{Dose, Kind};
-use super::ladder::{Ladder, Rung, Surface};
+use super::ladder::{Ladder, Rung};
+use super::sidedness::Sidedness;
 use super::texts::{Lang, Texts};
 use std::collections::BTreeMap;
 
@@ -25,16 +27,6 @@ pub enum Region {
     Knee,
     /// Ankle and foot.
     Ankle,
-}
-
-/// Whether an exercise is done for each side.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum Sidedness {
-    /// Both sides at once, or the midline.
-    None,
-    /// One side, then the other; a plan may ask for one only.
-    EachSide,
 }
 
 /// One entry of the catalogue.

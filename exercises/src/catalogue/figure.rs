@@ -1,7 +1,7 @@
 //! How an exercise looks, as data: positions of the body from joint angles, what stands around it, where it touches.
 //! [`crate::figure`] draws it.
 
-use super::ladder::Eyes;
+use super::conditions::Eyes;
 use super::pose::Pose;
 
 /// From where the figure is seen.

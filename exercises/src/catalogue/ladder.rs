@@ -1,9 +1,9 @@
 //! Versions of one exercise from easy to hard, one factor changing at a time.
 
+use super::conditions::{Arms, Eyes, Feet, Surface};
 use super::figure::Figure;
 use super::id::{LadderId, RungId};
 use super::texts::Lang;
-use crate::norms::{Arms, Feet};
 use std::collections::BTreeMap;
 
 /// What changes from rung to rung of one ladder.
@@ -24,30 +24,6 @@ pub enum Factor {
     Load,
     /// In which position of the body it is done.
     Position,
-}
-
-/// What a balance exercise is stood on, from a household. From firm to soft.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum Surface {
-    /// The bare or thinly covered floor.
-    Firm,
-    /// A bath towel folded twice.
-    FoldedTowel,
-    /// A flat, firm seat cushion on a floor that does not slip.
-    Cushion,
-    /// A thick soft cushion or a foam mat.
-    Foam,
-}
-
-/// Whether the eyes are open.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum Eyes {
-    /// Open, on a spot at eye level.
-    Open,
-    /// Closed.
-    Closed,
 }
 
 /// Versions of one exercise in order, easiest first.
@@ -108,12 +84,5 @@ impl Rung {
     /// The texts in `lang`, or in whichever language there is.
     pub fn text(&self, lang: Lang) -> Option<&RungTexts> {
         self.texts.get(&lang).or_else(|| self.texts.values().next())
-    }
-}
-
-impl Surface {
-    /// Whether it yields under the foot.
-    pub fn is_soft(self) -> bool {
-        self != Surface::Firm
     }
 }

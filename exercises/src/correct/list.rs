@@ -1,8 +1,9 @@
 //! What can be put right, as facts for a screen.
 
-use super::{Corrected, Correction};
+use super::Corrected;
 use crate::alarm::Trouble;
 use crate::id::{ActivityId, ComplaintId, ItemId, RunId};
+use crate::log::Correction;
 use crate::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
 use crate::plan::Plan;
 use crate::run::Share;

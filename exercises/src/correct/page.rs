@@ -1,6 +1,7 @@
 //! The page on which mistaken entries are put right: days, and what can be chosen for one entry.
 
-use super::{Correctable, Correction, EntryContent};
+use super::{Correctable, EntryContent};
+use crate::log::Correction;
 use crate::log::{Barrier, DayOffReason};
 use chrono::{Duration, NaiveDate};
 

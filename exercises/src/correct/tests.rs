@@ -4,6 +4,7 @@ use super::*;
 use crate::alarm::Trouble;
 use crate::history::{History, Mark};
 use crate::id::{ActivityId, ComplaintId};
+use crate::log::{Barrier, DayOffReason};
 use crate::plan::BodySide;
 use crate::review::samples::{BACK, HOLD, PHONE, PLAN, plan, start};
 use crate::run::{HoldRecord, Run, RunEnd, Work};
@@ -280,7 +281,7 @@ fn sealed(events: &[LogEvent], counter: u32) -> crate::summary::Summary {
 
 #[test]
 fn a_correction_reaches_what_was_handed_over_before() {
-    use crate::review::union::{ArrivalEffect, arrival_effect, unite};
+    use crate::summary::union::{ArrivalEffect, arrival_effect, unite};
     let named = slot(1, 0).slot;
     let mut events = vec![
         LogEvent::Taken { revision: 1, agreed: Vec::new() },

@@ -1,11 +1,10 @@
 //! The machine: goes along the course as time passes and as the person presses.
 
+use super::event::{GuideEvent, Phase, Press};
 use super::moment::{self, Moment};
-use super::press::Press;
 use super::record::Record;
 use super::stage::Stage;
 use super::step::{Part, Step, StepKind, course};
-use super::view::Phase;
 use crate::catalogue::kind::{RunFlags, WorkForm};
 use crate::plan::Side;
 use crate::run::{Run, RunEnd, SetUp, TrialEnd, Work};
@@ -14,19 +13,6 @@ use crate::run::{Run, RunEnd, SetUp, TrialEnd, Work};
 pub const CHECKPOINT_MS: u64 = 5_000;
 /// Most interruptions that are kept.
 const MAX_INTERRUPTIONS: usize = 100;
-
-/// What happened, for whoever drives the guide.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum GuideEvent {
-    /// Another phase is on.
-    Entered(Phase),
-    /// The device slept, or the program stood still.
-    Interrupted,
-    /// The run should be logged as far as it got.
-    Checkpoint,
-    /// It is over.
-    Ended(RunEnd),
-}
 
 /// A run as it goes.
 #[derive(Debug, Clone, PartialEq)]

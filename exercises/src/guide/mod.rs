@@ -7,6 +7,7 @@
 mod audio_clock;
 mod course;
 mod cue;
+mod event;
 mod moment;
 mod press;
 mod record;
@@ -17,10 +18,11 @@ mod step;
 mod view;
 
 pub use audio_clock::AudioClock;
-pub use course::{CHECKPOINT_MS, Guide, GuideEvent};
+pub use course::{CHECKPOINT_MS, Guide};
 pub use cue::{AHEAD_MS, Cue};
+pub use event::{GuideEvent, Phase, Press};
 pub use moment::{Moment, SLEPT_MS, STALLED_MS};
-pub use press::{MORE_REST_MS, Press};
+pub use press::MORE_REST_MS;
 pub use record::{BalanceResult, balance_results};
 pub use sound::{Note, Sound};
 pub use sound_mode::SoundMode;
@@ -28,4 +30,4 @@ pub use step::{
     BALANCE_COUNT_IN_MS, BREASTBONE_COUNT_IN_MS, Beat, CHANGE_SIDES_MS, COUNT_IN_MS, FIRST_COUNT_IN_MS, POCKET_COUNT_IN_MS,
     Part, SETTLE_MS,
 };
-pub use view::{Controls, GuideView, Phase};
+pub use view::{Controls, GuideView};

@@ -1,6 +1,7 @@
 //! What the person can press, and what it does.
 
-use super::course::{Guide, GuideEvent};
+use super::course::Guide;
+use super::event::{GuideEvent, Press};
 use super::stage::Stage;
 use super::step::{COUNT_IN_MS, Part, StepKind};
 use crate::catalogue::kind::WorkForm;
@@ -8,27 +9,6 @@ use crate::run::RunEnd;
 
 /// By so much "more rest" lengthens a rest, in milliseconds.
 pub const MORE_REST_MS: u64 = 30_000;
-
-/// What the person can press. Whether it means anything just then, [`super::Controls`] says; what means nothing does nothing.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Press {
-    /// Anywhere on the screen.
-    Touch,
-    /// "Pause".
-    Pause,
-    /// "Go on" after a pause.
-    Resume,
-    /// The next one now: begins a trial's count-in, ends a rest.
-    Next,
-    /// "More rest".
-    MoreRest,
-    /// "That one failed": the repetition that goes on, or the last one.
-    Failed,
-    /// "Stop".
-    Stop,
-    /// "Something is wrong" and something was.
-    Trouble,
-}
 
 impl Guide {
     pub(super) fn handle(&mut self, press: Press, kind: StepKind, at: u64, events: &mut Vec<GuideEvent>) {

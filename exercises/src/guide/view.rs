@@ -1,40 +1,14 @@
 //! What the screen shows of a run, ready to be painted.
 
 use super::course::Guide;
+use super::event::Phase;
 use super::stage::Stage;
 use super::step::{Beat, COUNT_IN_MS, Part, Step, StepKind};
 use crate::catalogue::Kind;
 use crate::catalogue::kind::PartWork;
-use crate::run::RunEnd;
 
 /// So long before a hold or a set begins, and after it ends, the figure moves into and out of its position, milliseconds.
 const MOVE_MS: u64 = 1_200;
-
-/// What is on.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Phase {
-    /// Waits for the person: the next trial begins when they say so.
-    Waiting,
-    /// Counting in.
-    CountIn,
-    /// A hold.
-    Holding,
-    /// A beat of a repetition.
-    Beat(Beat),
-    /// A balance trial: everything on the screen ends it.
-    Trial,
-    /// The moment after a trial, in which nothing can be pressed.
-    Settling,
-    /// A rest.
-    Resting,
-    /// On pause.
-    Paused {
-        /// The device slept; the person did not ask for it.
-        slept: bool,
-    },
-    /// Over.
-    Ended(RunEnd),
-}
 
 /// What can be pressed now.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]

@@ -5,10 +5,10 @@
 //! of them.
 
 use super::{
-    row::{Ages, Arms, Cap, Condition, Conditions, Feet, NormRow, Published, Statistic},
+    row::{Ages, Cap, Condition, Conditions, NormRow, Published, Statistic},
     table::Norms,
 };
-use crate::catalogue::{Eyes, Surface};
+use crate::catalogue::{Arms, Eyes, Feet, Surface};
 use crate::plan::AgeBand;
 
 /// A person's own figure and how it was taken.

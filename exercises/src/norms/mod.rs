@@ -15,5 +15,5 @@ mod row;
 mod table;
 
 pub use comparison::{Caveat, Comparison, Measured, NormComparison, WhyNot, compare_with_norms};
-pub use row::{Ages, Arms, Cap, Condition, Conditions, Evidence, Feet, NormRow, Published, Statistic};
+pub use row::{Ages, Cap, Condition, Conditions, Evidence, NormRow, Published, Statistic};
 pub use table::{ClinicRow, ClinicTable, Norms, TableFault};

@@ -1,7 +1,7 @@
 //! The tables that come with the program.
 
-use super::row::{Ages, Arms, Cap, Conditions, Evidence, Feet, NormRow, Published, Statistic};
-use crate::catalogue::{Eyes, Surface};
+use super::row::{Ages, Cap, Conditions, Evidence, NormRow, Published, Statistic};
+use crate::catalogue::{Arms, Eyes, Feet, Surface};
 use std::borrow::Cow;
 
 /// All rows, seen and recalled. Only [`Norms`](super::Norms) decides what is shown.

@@ -1,6 +1,6 @@
 //! One row of a table of norms.
 
-use crate::catalogue::{Eyes, Surface};
+use crate::catalogue::{Arms, Eyes, Feet, Surface};
 use crate::plan::AgeBand;
 use std::borrow::Cow;
 
@@ -50,30 +50,6 @@ impl From<AgeBand> for Ages {
         };
         Ages { from, to }
     }
-}
-
-/// What was on the feet.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum Feet {
-    /// Nothing.
-    Bare,
-    /// Socks or shoes.
-    Covered,
-}
-
-/// Where the arms were.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum Arms {
-    /// Crossed on the chest.
-    Crossed,
-    /// Hands on the hips.
-    OnHips,
-    /// Hanging, or free to move.
-    Free,
-    /// A hand holds the phone, or rests over the support.
-    HandInUse,
 }
 
 /// How one figure was made of several trials.

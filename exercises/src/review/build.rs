@@ -3,7 +3,6 @@
 //! Days after the last one that is covered are not counted: nobody knows yet. Days between summaries, and covered days without
 //! any entry, show as days without a record.
 
-use super::union::{United, unite};
 use super::{LaggingDevice, Review, ReviewAlarm, ratings, stance, strings};
 use crate::adherence::{
     ItemAdherence, SlotOn, broke_off, count, day_counts, dose_kept, extra, last_done, longest_gap, rhythm, stops,
@@ -15,6 +14,7 @@ use crate::id::ItemId;
 use crate::norms::Norms;
 use crate::plan::{Plan, StanceBaseline};
 use crate::suggest;
+use crate::summary::union::{United, unite};
 use crate::summary::{Corrections, RunOn, Summary};
 use chrono::{Duration, NaiveDate};
 use std::cmp::Reverse;

@@ -9,7 +9,6 @@ mod stance;
 mod strings;
 #[cfg(test)]
 mod tests;
-pub mod union;
 
 use crate::adherence::ItemAdherence;
 use crate::alarm::Trouble;
@@ -29,7 +28,6 @@ pub use build::{build, build_against};
 pub use norms::AgainstNorms;
 #[cfg(test)]
 pub(crate) use norms::not_compared as norms_not_compared;
-pub(crate) use ratings::pain_points;
 
 /// The clinician's page about one patient. Each field answers one question.
 #[derive(Debug, Clone, PartialEq)]

@@ -5,9 +5,10 @@
 //! breastbone a hand is in use. The figure is the best of the day's measured trials, or their median where only that has a
 //! row; which of the two is stated with it.
 
+use crate::catalogue::Arms;
 use crate::catalogue::{Catalogue, Exercise, Rung};
 use crate::change::{Conditions, StanceDay};
-use crate::norms::{Arms, Cap, Comparison, Measured, Norms, Statistic, WhyNot, compare_with_norms};
+use crate::norms::{Cap, Comparison, Measured, Norms, Statistic, WhyNot, compare_with_norms};
 use crate::plan::AgeBand;
 use crate::run::SetUp;
 
@@ -95,8 +96,9 @@ pub(crate) fn not_compared() -> AgainstNorms {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::catalogue::Feet;
     use crate::catalogue::{ExerciseId, Eyes, Surface};
-    use crate::norms::{Ages, ClinicRow, ClinicTable, Condition, Conditions as Row, Feet, Published};
+    use crate::norms::{Ages, ClinicRow, ClinicTable, Condition, Conditions as Row, Published};
     use crate::plan::BodySide;
     use crate::review::samples;
 

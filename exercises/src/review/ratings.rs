@@ -1,6 +1,5 @@
 //! What the patient said: pain, named activities, reasons.
 
-use super::union::United;
 use super::{ActivitySeries, PainSeries};
 use crate::adherence::SlotOn;
 use crate::change::{activity_change, pain_over_days};
@@ -8,20 +7,9 @@ use crate::history::Mark;
 use crate::id::{ActivityId, ComplaintId};
 use crate::log::Barrier;
 use crate::plan::Plan;
-use crate::summary::PainOn;
+use crate::summary::pain_points;
+use crate::summary::union::United;
 use std::collections::BTreeMap;
-
-/// One value a day: the day's own rating where given, else the highest of those after runs. Of several own ratings, or from
-/// several devices, the highest.
-pub(crate) fn pain_points<'a>(ratings: impl IntoIterator<Item = &'a PainOn>) -> Vec<(u16, u8)> {
-    let mut days: BTreeMap<u16, (Option<u8>, Option<u8>)> = BTreeMap::new();
-    for rating in ratings {
-        let (own, after) = days.entry(rating.day).or_default();
-        let known = if rating.after.is_none() { own } else { after };
-        *known = (*known).max(Some(rating.score));
-    }
-    days.into_iter().filter_map(|(day, (own, after))| Some((day, own.or(after)?))).collect()
-}
 
 pub(super) fn pain(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, day_of: impl Fn(&Plan) -> u16) -> Vec<PainSeries> {
     let named = revisions.values().rev().flat_map(|plan| plan.prescription.complaints.iter().map(|complaint| complaint.id));

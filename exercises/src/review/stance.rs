@@ -1,13 +1,13 @@
 //! Stance times: a series for each set of conditions, and side to side.
 
 use super::norms::NormContext;
-use super::union::United;
 use super::{Sides, StanceSeries};
 use crate::catalogue::{Catalogue, ExerciseId};
 use crate::change::{Conditions, OneLeg, StanceDay, compare_legs, seconds, stance_change, stance_day, sway_series};
 use crate::id::{ItemId, LogId};
 use crate::norms::Norms;
 use crate::plan::{BodySide, Plan, Side};
+use crate::summary::union::United;
 use crate::summary::{RunOn, SwayOn};
 use std::collections::BTreeMap;
 

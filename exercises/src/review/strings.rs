@@ -4,13 +4,13 @@
 //! A device that still had an older card on a day that a device with the newer card also covers only fills the newer card's
 //! slots of the same minute: what the older card asked for beyond it was no longer asked for.
 
-use super::union::United;
 use super::{DayString, Knot};
 use crate::adherence::{DoseUnit, SlotOn, target};
 use crate::history::Mark;
 use crate::id::{ItemId, LogId, RunId};
 use crate::plan::Plan;
 use crate::run::Share;
+use crate::summary::union::United;
 use crate::summary::{ItemDay, RunOn};
 use chrono::{Datelike, Duration, NaiveDate};
 use std::collections::BTreeMap;

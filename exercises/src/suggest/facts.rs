@@ -3,17 +3,17 @@
 //! Only what was done and said since the card in force was taken counts: on the day of taking a later card nobody can tell
 //! what came before it, so that day is left out. Alarms count whenever they were raised, until a card clears them.
 
+use super::gate_open;
 use super::in_use::{in_use, same};
 use super::rising::{Rise, rise};
 use super::sessions::{Session, SessionAnswers, sessions};
-use super::{Suggestion, advise, gate_open};
 use crate::adherence::SlotOn;
 use crate::alarm::{self, Trouble};
 use crate::catalogue::{Catalogue, Exercise, Eyes, Surface};
 use crate::change::seconds;
 use crate::id::{EntryRef, ItemId, LogId};
 use crate::plan::{AgeBand, BodySide, Item, Plan};
-use crate::review::union::United;
+use crate::summary::union::United;
 use crate::summary::{PainOn, RunOn, SettledOn};
 use chrono::{Duration, NaiveDate};
 use std::collections::BTreeMap;
@@ -47,21 +47,15 @@ pub struct Facts<'a> {
     pub gate_open: bool,
 }
 
-/// What the rules propose for each item of `plan`, the newest revision, in its order. `slots` are those of all devices.
-pub fn of_plan(plan: &Plan, catalogue: &Catalogue, united: &United<'_>, slots: &[SlotOn]) -> Vec<Suggestion> {
-    let since = Since::taking(plan, united);
-    plan.prescription.items.iter().map(|item| advise(&gather(plan, catalogue, &since, slots, item))).collect()
-}
-
 /// What each device recorded since it took the card in force.
-struct Since<'a> {
+pub(super) struct Since<'a> {
     united: &'a United<'a>,
     /// The first day that counts, of the devices that took it.
     first: BTreeMap<LogId, u16>,
 }
 
 impl<'a> Since<'a> {
-    fn taking(plan: &Plan, united: &'a United<'a>) -> Since<'a> {
+    pub(super) fn taking(plan: &Plan, united: &'a United<'a>) -> Since<'a> {
         let first = united.logs.iter().filter_map(|(log, of_log)| {
             let place = of_log.taken.iter().position(|taken| taken.revision == plan.header.revision)?;
             Some((*log, of_log.taken[place].day.saturating_add(u16::from(place > 0))))
@@ -96,7 +90,13 @@ fn in_order<'a>(runs: impl Iterator<Item = &'a RunOn>) -> Vec<&'a RunOn> {
     runs
 }
 
-fn gather<'a>(plan: &Plan, catalogue: &'a Catalogue, since: &Since<'_>, slots: &[SlotOn], planned: &'a Item) -> Facts<'a> {
+pub(super) fn gather<'a>(
+    plan: &Plan,
+    catalogue: &'a Catalogue,
+    since: &Since<'_>,
+    slots: &[SlotOn],
+    planned: &'a Item,
+) -> Facts<'a> {
     let runs = since.runs(planned.id);
     let item = in_use(planned, runs.last().copied());
     let at_it: Vec<&RunOn> = runs.iter().copied().filter(|run| same(&item, run)).collect();
@@ -119,7 +119,7 @@ fn gather<'a>(plan: &Plan, catalogue: &'a Catalogue, since: &Since<'_>, slots: &
         rise: item.serves.and_then(|served| {
             let from = last_step.unwrap_or(0);
             let of_it = pain.iter().filter(|rating| rating.complaint == served && rating.day >= from);
-            rise(&crate::review::pain_points(of_it), today)
+            rise(&crate::summary::pain_points(of_it), today)
         }),
         gate_open: gate_open(item.side, &firm_open(since.united, plan, &item), &plan.dated_baselines()),
         item,

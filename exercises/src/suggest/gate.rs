@@ -4,12 +4,27 @@
 //! the firm floor on [`GATE_DAYS`] days, for each leg that is prescribed; soft and closed together never alone from 65 years
 //! on, or where the age is not known; and a step never closes the eyes: a clinician does.
 
-use super::Hindrance;
 use crate::catalogue::{Eyes, Rung, Surface};
 use crate::plan::check::{GATE_DAYS, GATE_TENTHS};
 use crate::plan::stance::days_reached;
 use crate::plan::{AgeBand, BodySide, Side, StanceBaseline};
 use chrono::NaiveDate;
+
+/// What keeps the next step from being had.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Hindrance {
+    /// There is no harder one.
+    AtTheTop,
+    /// A softer surface or closed eyes wait for 30 s with eyes open on the firm floor on two days, for each leg.
+    GateClosed,
+    /// A soft surface with closed eyes, alone, from 65 years on, or with the age unknown.
+    SoftAndClosed,
+    /// Closed eyes are switched on by a clinician, never by a step.
+    EyesApart,
+    /// The catalogue does not know the exercise or the rung.
+    Unknown,
+}
 
 /// Whether each leg of `side` has reached the gate's time on enough days. `at_home` are the days and legs of trials at home
 /// with eyes open on the firm floor, in tenths of a second; `at_visits` the plan's dated stance times.

@@ -11,6 +11,7 @@ mod advise;
 mod facts;
 mod gate;
 mod in_use;
+mod of_plan;
 mod rising;
 mod sessions;
 mod step;
@@ -23,12 +24,13 @@ use crate::id::{EntryRef, ItemId};
 use crate::plan::Item;
 
 pub use advise::{ADVANCE_PAIN, BACK_PAIN, STEP_DAYS, advise};
-pub use facts::{Facts, of_plan};
-pub use gate::gate_open;
+pub use facts::Facts;
+pub use gate::{Hindrance, gate_open};
 pub use in_use::{in_use, in_use_here};
+pub use of_plan::of_plan;
 pub use rising::{RISE_POINTS, Rise, WEEK_RATINGS, rise};
 pub use sessions::{Reached, Session};
-pub use step::{Hindrance, Step, StepConditions, back, next, undo};
+pub use step::{Step, StepConditions, back, next, undo};
 
 /// What the rules propose for one item.
 #[derive(Debug, Clone, PartialEq)]

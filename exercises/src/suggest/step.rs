@@ -7,7 +7,7 @@
 //! since the card goes first, then the rung, then what the kind states. A rung keeps its dose and a dose its rung, so that one
 //! factor changes. A ladder is never left for another: closed eyes are switched on apart, by a clinician.
 
-use super::gate;
+use super::gate::{self, Hindrance};
 use crate::catalogue::kind::StepForward;
 use crate::catalogue::{Exercise, Quantity, RungId};
 use crate::plan::{AgeBand, Item, Pattern};
@@ -30,22 +30,6 @@ pub enum Step {
     },
     /// This rung instead.
     Rung(RungId),
-}
-
-/// What keeps the next step from being had.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum Hindrance {
-    /// There is no harder one.
-    AtTheTop,
-    /// A softer surface or closed eyes wait for 30 s with eyes open on the firm floor on two days, for each leg.
-    GateClosed,
-    /// A soft surface with closed eyes, alone, from 65 years on, or with the age unknown.
-    SoftAndClosed,
-    /// Closed eyes are switched on by a clinician, never by a step.
-    EyesApart,
-    /// The catalogue does not know the exercise or the rung.
-    Unknown,
 }
 
 /// What a step forward depends on, besides the item.

@@ -4,7 +4,9 @@
 //! the schedule that both sides know and the hour in which a run began. The delay after the reminder goes as weekly quartiles:
 //! of a week with three runs or fewer these are the delays themselves.
 
+mod pain;
 mod reduce;
+pub mod union;
 
 use crate::alarm::Trouble;
 use crate::catalogue::{Eyes, RungId, Surface};
@@ -15,6 +17,7 @@ use crate::run::{RunEnd, SetUp, Share, Trial};
 use crate::sway::{ReportedFigures, SourceKind};
 use std::collections::BTreeSet;
 
+pub(crate) use pain::pain_points;
 pub use reduce::{Period, Sealing, reduce};
 
 /// Longest note that a person may add, in characters.

@@ -8,7 +8,7 @@ use words::Key;
 use super::context::PatientContext;
 use super::how_to::{List, Steps};
 use super::page::Page;
-use super::run::{sounds, wake};
+use super::{sounds, wake};
 use crate::shared::Fault;
 use crate::shared::figure::Figure;
 

@@ -9,9 +9,8 @@ use wire::app::ShowAppState;
 use wire::device::{Meeting, MeetingRequest, Reminders, ShowReminders};
 use wire::patient::{Begin, BeginRequest, ShowToday};
 
-use super::page::Page;
-use super::places::Place;
-use super::run::{sounds, wake};
+use super::page::{Page, Place};
+use super::{sounds, wake};
 use crate::shared::AppContext;
 
 /// What every screen of the patient's side can reach. It lives as long as the window.

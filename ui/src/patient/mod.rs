@@ -20,9 +20,12 @@ mod reminders;
 mod run;
 mod sample;
 mod score;
+mod sounds;
 mod string;
 mod string_piece;
 mod time_field;
 mod trouble;
+mod voice;
+mod wake;
 
 pub use patient_window::Patient;

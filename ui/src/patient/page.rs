@@ -1,10 +1,21 @@
-//! What can lie over the three places.
+//! The three places, and what can lie over them.
 
 use exercises::alarm::Trouble;
 use exercises::id::{ItemId, PlanId};
 use exercises::questions::Question;
 use exercises::slots::SlotRef;
 use wire::patient::RunScript;
+
+/// Where in the window the person is.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub enum Place {
+    /// What to do now, and next.
+    Now,
+    /// What was agreed until the next visit.
+    Plan,
+    /// What was done, and what goes to the visit.
+    Record,
+}
 
 /// A page that lies over the three places until it is done or closed.
 #[derive(Clone, PartialEq)]

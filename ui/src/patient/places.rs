@@ -4,17 +4,7 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::context::PatientContext;
-
-/// Where in the window the person is.
-#[derive(Clone, Copy, PartialEq, Eq)]
-pub enum Place {
-    /// What to do now, and next.
-    Now,
-    /// What was agreed until the next visit.
-    Plan,
-    /// What was done, and what goes to the visit.
-    Record,
-}
+use super::page::Place;
 
 /// The places with their words, in order.
 const PLACES: [(Place, Key); 3] =

@@ -3,26 +3,7 @@
 use super::rules::{DoseField, PartWork, WorkForm};
 use super::{Dose, Kind};
 use crate::catalogue::bounds::{OutOfRange, Quantity};
-use crate::catalogue::exercise::Sidedness;
-
-/// The tempo of one counted movement, in whole seconds.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct Tempo {
-    /// Seconds of the outward part (rising, bending, opening). 1 to 20.
-    pub up_s: u8,
-    /// Seconds at the end position. 0 to 20.
-    pub hold_s: u8,
-    /// Seconds of the return. 1 to 20.
-    pub down_s: u8,
-}
-
-impl Tempo {
-    /// Seconds of one whole movement.
-    pub fn seconds(&self) -> u16 {
-        u16::from(self.up_s) + u16::from(self.hold_s) + u16::from(self.down_s)
-    }
-}
+use crate::catalogue::sidedness::Sidedness;
 
 impl Dose {
     /// Its fields, in the order in which files hold them.

@@ -9,11 +9,12 @@ mod dose;
 mod hold;
 mod reps;
 mod rules;
+mod tempo;
 
-pub use dose::Tempo;
 pub use rules::{
     AskPain, DoseField, DoseUnit, KindRules, Lead, PartCourse, PartWork, RunFlags, StepForward, Totals, UsualTimes, WorkForm,
 };
+pub use tempo::Tempo;
 
 macro_rules! kinds {
     ($($(#[doc = $doc:literal])+ $kind:ident => $rules:path,)+) => {

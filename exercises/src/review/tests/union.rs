@@ -7,9 +7,9 @@ use crate::log::Barrier;
 use crate::review::samples::{
     BACK, DESK, HOLD, PHONE, REPS, catalogue, item_day, pain, plan, revisions, run, settled, summary,
 };
-use crate::review::union::{ArrivalEffect, arrival_effect, unite};
 use crate::review::{Review, build};
 use crate::run::{RunEnd, Share};
+use crate::summary::union::{ArrivalEffect, arrival_effect, unite};
 use crate::summary::{AlarmOn, RatedOn, Summary, WeekDelay};
 use proptest::prelude::*;
 use std::collections::BTreeSet;

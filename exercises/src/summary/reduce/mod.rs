@@ -5,9 +5,10 @@ use super::{
     WeekDelay,
 };
 use crate::catalogue::{Catalogue, Quantity};
-use crate::correct::{Corrected, Correction};
+use crate::correct::Corrected;
 use crate::history::{History, Mark};
 use crate::id::{ItemId, LogId, RunId};
+use crate::log::Correction;
 use crate::plan::{Item, Plan};
 use crate::run::Run;
 use crate::slots::{self, Slot};

@@ -1,9 +1,10 @@
 //! The names under which choices stand in files that people write or read.
 
 use exercises::alarm::Trouble;
+use exercises::catalogue::Arms;
+use exercises::catalogue::Feet;
 use exercises::catalogue::{Eyes, Surface};
 use exercises::log::{Barrier, DayOffReason};
-use exercises::norms::{Arms, Feet};
 use exercises::plan::{Aftercare, AgeBand, BodySide, Risk, Side};
 use exercises::run::{RunEnd, SetUp, TrialEnd};
 

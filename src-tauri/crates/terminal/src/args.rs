@@ -5,9 +5,9 @@ use actions::Clock;
 use actions::zone::Tz;
 use chrono::NaiveDate;
 use clap::{Parser, Subcommand, ValueEnum};
-use exercises::correct::Correction;
 use exercises::id::PlanId;
 use exercises::log::Barrier;
+use exercises::log::Correction;
 use std::path::PathBuf;
 
 /// Home exercise between two visits: plans handed over as cards, summaries brought back sealed.

@@ -3,8 +3,9 @@
 use chrono::NaiveDate;
 use exercises::alarm::Trouble;
 use exercises::catalogue::Exercise;
-use exercises::correct::{Correctable, Correction};
+use exercises::correct::Correctable;
 use exercises::id::{ActivityId, ComplaintId, ItemId, PlanId, RunId};
+use exercises::log::Correction;
 use exercises::log::{Barrier, DayOffReason as Why};
 use exercises::plan::{Plan, Schedule};
 use exercises::review::Review;

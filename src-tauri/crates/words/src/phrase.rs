@@ -3,13 +3,18 @@
 use crate::date::WEEKDAYS;
 use crate::{Key, Words};
 use exercises::alarm::Trouble;
-use exercises::catalogue::{Eyes, Surface};
+use exercises::catalogue::{Exercise, Eyes, Surface};
 use exercises::history::Mark;
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, BodySide, Days, Pattern, Schedule, Side};
 use wire::clinic::{Outcome, Receipt};
 
 impl Words {
+    /// What an exercise is called; empty where it has no texts at all.
+    pub fn exercise_name(self, exercise: &Exercise) -> &str {
+        exercise.text(self.lang()).map(|texts| texts.name.as_str()).unwrap_or_default()
+    }
+
     /// "Monday to Friday, every hour from 09:00 to 17:00".
     pub fn schedule(self, schedule: &Schedule) -> String {
         self.days_and_times(&self.days(schedule.days), &self.pattern(&schedule.pattern))

@@ -9,7 +9,7 @@ use words::Key;
 
 use super::item::CardItem;
 use crate::patient::context::PatientContext;
-use crate::patient::places::Place;
+use crate::patient::page::Place;
 
 /// Everything on the card in plain words, the window of the day to agree on, and "Take this plan".
 #[component]

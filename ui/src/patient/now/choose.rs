@@ -4,7 +4,6 @@ use exercises::today::TodayItem;
 use leptos::prelude::*;
 use words::Key;
 
-use super::head::name;
 use crate::patient::context::PatientContext;
 use crate::shared::Fault;
 
@@ -24,7 +23,7 @@ pub fn Choose() -> impl IntoView {
         view! {
             <li class="stack-1">
                 <button type="button" disabled=move || blocked || off.get() on:click=move |_| context.begin(plan, id)>
-                    {name(&item, words)}
+                    {words.exercise_name(&item.exercise).to_owned()}
                     // A space keeps the two apart where they are read out.
                     " "<small class="soft">{words.dose_of(&item.item)}{item.clinic.clone().map(|clinic| format!(". {clinic}"))}</small>
                 </button>

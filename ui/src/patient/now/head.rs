@@ -4,13 +4,12 @@ use exercises::history::Mark;
 use exercises::time::Stamp;
 use exercises::today::{Head, Today, TodayItem, TodayKnot};
 use leptos::prelude::*;
-use words::{Key, Words};
+use words::Key;
 
 use super::message::Message;
 use super::offer::Offer;
 use crate::patient::context::PatientContext;
-use crate::patient::page::Page;
-use crate::patient::places::Place;
+use crate::patient::page::{Page, Place};
 
 /// One thing to do, or why there is none.
 #[component]
@@ -30,7 +29,7 @@ pub fn HeadOf(today: Today) -> impl IntoView {
             today.item.map(|item| view! { <Offer item at=slot line/> }).into_any()
         }
         Head::Next { due, .. } => {
-            let name = today.item.as_ref().map(|item| name(item, words)).unwrap_or_default();
+            let name = today.item.as_ref().map(|item| words.exercise_name(&item.exercise).to_owned()).unwrap_or_default();
             let minutes = (due.utc_ms - today.now.utc_ms + 59_999) / 60_000;
             let next = words.next_at(&name, &words.minute_inline(due.minute()));
             let ahead = words.ahead(minutes);
@@ -78,9 +77,4 @@ fn chosen(context: PatientContext, today: &Today) -> Option<(TodayItem, TodayKno
     let knot = today.string.iter().find(|knot| knot.slot == slot && open(knot.mark) && !knot.paused)?;
     let item = today.items.iter().find(|item| item.item.id == slot.item && item.plan == knot.plan)?;
     Some((item.clone(), knot.clone()))
-}
-
-/// An item's name.
-pub fn name(item: &TodayItem, words: Words) -> String {
-    item.exercise.text(words.lang()).map(|texts| texts.name.clone()).unwrap_or_default()
 }

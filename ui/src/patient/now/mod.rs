@@ -15,6 +15,5 @@ mod tray_hint;
 
 pub use choose::Choose;
 pub use days_off::TakeDaysOff;
-pub use head::name;
 pub use now_page::Now;
 pub use skip::SkipSlot;

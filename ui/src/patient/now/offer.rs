@@ -7,7 +7,6 @@ use leptos::prelude::*;
 use wire::patient::{DidIt, PutOff, SlotRequest};
 use words::Key;
 
-use super::head::name;
 use super::next_step::NextStep;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
@@ -32,7 +31,7 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
         <section class="offer">
             <div class="offer-words stack-1">
                 {item.clinic.clone().map(|clinic| view! { <p class="soft">{clinic}</p> })}
-                <h1>{name(&item, words)}</h1>
+                <h1>{words.exercise_name(&item.exercise).to_owned()}</h1>
                 <p>{words.dose_of(&item.item)}". "{words.takes(item.takes_s)}"."</p>
                 {words.rung_of(&item.item, &item.exercise).map(|rung| view! { <p class="soft">{rung}</p> })}
                 {note}

@@ -8,7 +8,6 @@ use wire::patient::{SkipRequest, SkipSlot as Command};
 use words::Key;
 use words::review::upper;
 
-use super::head::name;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 use crate::shared::Fault;
@@ -19,7 +18,7 @@ pub fn SkipSlot(plan: PlanId, at: SlotRef) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
     let (slot, busy) = (at, context.app.busy);
-    let what = context.item_of(slot).map(|item| name(&item, words));
+    let what = context.item_of(slot).map(|item| words.exercise_name(&item.exercise).to_owned());
     let leave = move |reason| {
         context.app.request::<Command>(SkipRequest { plan, slot, reason }, move |today| {
             context.show(today);

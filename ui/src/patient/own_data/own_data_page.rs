@@ -6,7 +6,7 @@ use words::Key;
 use super::erase::Erase;
 use super::save::Save;
 use crate::patient::context::PatientContext;
-use crate::patient::places::Place;
+use crate::patient::page::Place;
 use crate::shared::Fault;
 use crate::shared::language::LanguageChoice;
 

@@ -10,7 +10,7 @@ use words::Key;
 use super::frames::Frames;
 use super::period::Period;
 use crate::patient::context::PatientContext;
-use crate::patient::places::Place;
+use crate::patient::page::Place;
 use crate::shared::Fault;
 
 /// From which day to which, what is in it, "Save sealed summary", and the same as codes.

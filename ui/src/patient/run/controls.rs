@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::driver::Driver;
-use super::{sounds, voice};
+use crate::patient::{sounds, voice};
 use crate::shared::AppContext;
 
 /// Pause or go on, stop, "Something is wrong"; in a rest also the next one now, or more rest.

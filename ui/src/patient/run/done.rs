@@ -41,7 +41,7 @@ pub fn Done(script: Box<RunScript>) -> impl IntoView {
             <div class="column ended">
                 <div class="stack-5">
                     <div class="stack-1">
-                        <p class="soft">{script.exercise.text(words.lang()).map(|texts| texts.name.clone())}</p>
+                        <p class="soft">{words.exercise_name(&script.exercise).to_owned()}</p>
                         <h1>{words.text(title)}</h1>
                         <p>{what}</p>
                     </div>

@@ -12,9 +12,9 @@ use leptos::task::spawn_local;
 use wire::patient::{Checkpoint, RunScript, RunSnapshot, SaveSensed, SensedTrial};
 
 use super::motion::Motion;
-use super::{sounds, wake};
 use crate::invoke;
 use crate::patient::context::PatientContext;
+use crate::patient::{sounds, wake};
 use crate::shared::clock;
 
 /// The guide is looked at so often while the window is out of sight too, in milliseconds.

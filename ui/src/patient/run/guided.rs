@@ -22,7 +22,7 @@ pub fn Guided(
 ) -> impl IntoView {
     let words = AppContext::current().words();
     let driver = Driver::current();
-    let name = script.exercise.text(words.lang()).map(|texts| texts.name.clone());
+    let name = words.exercise_name(&script.exercise).to_owned();
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let pose = Signal::derive(move || driver.view.get().pose);

@@ -13,10 +13,7 @@ mod results;
 mod run_page;
 mod run_string;
 mod seconds;
-pub mod sounds;
 mod status;
 mod sway_notes;
-mod voice;
-pub mod wake;
 
 pub use run_page::Run;

@@ -7,7 +7,7 @@ use leptos::prelude::*;
 use words::{Key, Words};
 
 use super::driver::Driver;
-use super::{sounds, voice};
+use crate::patient::{sounds, voice};
 use crate::shared::AppContext;
 
 /// The status of the run, always on the page.

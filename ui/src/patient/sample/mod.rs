@@ -10,7 +10,7 @@ use leptos::prelude::*;
 use wire::app::{AppState, SampleRequest, ShowSample};
 
 use super::context::PatientContext;
-use super::places::Place;
+use super::page::Place;
 
 fn around(context: PatientContext, begin: bool) {
     context.app.request::<ShowSample>(SampleRequest { begin }, move |state: AppState| {

@@ -5,7 +5,6 @@ use leptos::prelude::*;
 use words::Key;
 
 use crate::patient::context::PatientContext;
-use crate::patient::now::name;
 use crate::shared::Fault;
 
 /// Every exercise, and "not during an exercise".
@@ -20,7 +19,7 @@ pub fn Which(
     let items = context.today.with_untracked(|today| today.as_ref().map(|today| today.items.clone()).unwrap_or_default());
     let items = items.into_iter().map(|item| {
         let this = (item.plan, item.item.id);
-        view! { <button type="button" disabled=busy on:click=move |_| chose(Some(this))>{name(&item, words)}</button> }
+        view! { <button type="button" disabled=busy on:click=move |_| chose(Some(this))>{words.exercise_name(&item.exercise).to_owned()}</button> }
     });
     view! {
         <main class="screen">

@@ -5,7 +5,7 @@ use crate::alarm::Trouble;
 use crate::log::{Barrier, DayOffReason};
 use crate::review::build;
 use crate::review::samples::BACK;
-use crate::review::union::{United, unite};
+use crate::summary::union::{United, unite};
 use proptest::prelude::*;
 
 #[derive(Debug, Clone, Copy)]

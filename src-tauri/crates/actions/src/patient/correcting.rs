@@ -3,7 +3,8 @@
 use super::plans::{self, FollowedPlan, append};
 use crate::{ActionResult, DataFolder, Moment};
 use chrono::Duration;
-use exercises::correct::{Correctable, Correction, list};
+use exercises::correct::{Correctable, list};
+use exercises::log::Correction;
 use exercises::log::LogEvent;
 use exercises::plan::MAX_SCORE;
 use wire::Failure;

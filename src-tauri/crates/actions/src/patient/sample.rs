@@ -3,7 +3,6 @@
 use super::taking;
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
 use chrono::Duration;
-use exercises::catalogue::Lang;
 use exercises::plan::{Header, Plan};
 use std::path::Path;
 use wire::app::Role;

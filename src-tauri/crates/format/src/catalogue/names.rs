@@ -1,7 +1,8 @@
 //! The words that stand for the domain's choices in an exercise file. Each list is the whole list.
 
+use exercises::catalogue::Arms;
+use exercises::catalogue::Feet;
 use exercises::catalogue::{Contact, Eyes, Factor, Furniture, Kind, Landmark, Region, Sidedness, Surface, View};
-use exercises::norms::{Arms, Feet};
 use std::sync::LazyLock;
 
 /// A word in a file and the value that it stands for.

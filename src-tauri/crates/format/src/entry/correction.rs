@@ -2,7 +2,7 @@
 
 use crate::codes::Code;
 use crate::parts::Date;
-use exercises::correct::Correction;
+use exercises::log::Correction;
 use exercises::log::{Barrier, DayOffReason};
 use minicbor::{Decode, Encode};
 

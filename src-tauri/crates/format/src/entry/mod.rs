@@ -165,7 +165,7 @@ mod tests {
     use super::*;
     use chrono::NaiveDate;
     use exercises::catalogue::{Dose, ExerciseId, Eyes, Surface};
-    use exercises::correct::Correction;
+    use exercises::log::Correction;
     use exercises::plan::{BodySide, Days, Pattern, Schedule};
     use exercises::run::{Balance, HoldRecord, Run, RunEnd, SetUp, Trial, TrialEnd, Work};
     use exercises::sway::{AlternativeHold, Flag, Reason, ReportedFigures, Sensed, SourceKind};

@@ -148,8 +148,9 @@ fn cap(shape: &Spanned<CapShape>) -> Result<Cap, Wrong> {
 mod tests {
     use super::super::EXAMPLE;
     use super::*;
+    use exercises::catalogue::Arms;
     use exercises::catalogue::Eyes;
-    use exercises::norms::{Arms, Feet};
+    use exercises::catalogue::Feet;
     use proptest::prelude::*;
 
     #[test]

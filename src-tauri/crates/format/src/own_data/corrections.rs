@@ -3,7 +3,7 @@
 use super::tables::{some, table, yes};
 use super::{OwnData, moment};
 use crate::names::name;
-use exercises::correct::Correction;
+use exercises::log::Correction;
 use exercises::log::{Entry, LogEvent};
 
 pub(super) fn corrections(own_data: &OwnData<'_>) -> Vec<u8> {

@@ -2,7 +2,7 @@
 
 use super::{moment, plans, seconds};
 use crate::names::name;
-use exercises::correct::Correction;
+use exercises::log::Correction;
 use exercises::log::{Entry, LogEvent};
 use exercises::run::{Run, TrialEnd, Work};
 use exercises::slots::SlotRef;

@@ -468,7 +468,7 @@ said-settled = { $of }: settled by the morning
 said-not-settled = { $of }: not settled by the morning
 # $score (Number)
 said-rated = { $of }: { $score } of 10
-said-skipped = { $item }, { $day }: skipped, { $reason }
+said-skipped = { $item }, { $day }: skipped ({ $reason })
 said-days-off = Days off from { $from } to { $until }: { $why }
 # $done (Number), $of (Number)
 said-run = { $item }: { $done } of { $of } done

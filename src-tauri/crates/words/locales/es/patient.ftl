@@ -422,7 +422,7 @@ said-settled = { $of }: por la mañana se había calmado
 said-not-settled = { $of }: por la mañana no se había calmado
 said-rated = { $of }: { $score } de 10
 # $day: "28 de octubre". Se dice de una sesión.
-said-skipped = { $item }, { $day }: omitida, { $reason }
+said-skipped = { $item }, { $day }: omitida ({ $reason })
 said-days-off = Días libres, del { $from } al { $until }: { $why }
 said-run = { $item }: hecho { $done } de { $of }
 said-trouble = Un problema: { $what }

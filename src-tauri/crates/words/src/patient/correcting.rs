@@ -3,7 +3,8 @@
 use crate::date::upper;
 use crate::review::Names;
 use crate::{Key, Words};
-use exercises::correct::{Correctable, Correction, EntryContent};
+use exercises::correct::{Correctable, EntryContent};
+use exercises::log::Correction;
 
 impl Words {
     /// "Pain, upper back: 4 of 10".

@@ -4,9 +4,11 @@ use super::adherence::on;
 use super::upper;
 use crate::{Key, Words};
 use chrono::NaiveDate;
+use exercises::catalogue::Arms;
+use exercises::catalogue::Feet;
 use exercises::norms::{
-    Ages, Arms, Cap, Caveat, ClinicRow, ClinicTable, Comparison, Condition, Conditions, Feet, NormComparison, Published,
-    Statistic, WhyNot,
+    Ages, Cap, Caveat, ClinicRow, ClinicTable, Comparison, Condition, Conditions, NormComparison, Published, Statistic,
+    WhyNot,
 };
 use exercises::review::{AgainstNorms, StanceSeries};
 

@@ -1,7 +1,8 @@
 //! What can be chosen for one entry.
 
-use exercises::correct::{Change, Correctable, Correction, EntryContent};
+use exercises::correct::{Change, Correctable, EntryContent};
 use exercises::log::Barrier;
+use exercises::log::Correction;
 use leptos::prelude::*;
 use words::Key;
 use words::review::upper;

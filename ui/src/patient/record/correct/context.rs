@@ -60,7 +60,7 @@ impl CorrectionContext {
     }
 
     /// Puts the entry right; the focus goes back to it, where it says what counts now.
-    pub fn correct(self, line: Correctable, to: exercises::correct::Correction) {
+    pub fn correct(self, line: Correctable, to: exercises::log::Correction) {
         let request = CorrectRequest { plan: self.plan, entry: line.n, to, days: self.days.get_untracked() };
         self.patient.app.request::<Correct>(request, move |page| {
             self.open.set(None);

@@ -8,7 +8,7 @@ use words::Key;
 use super::context::CorrectionContext;
 use super::line::Line;
 use crate::patient::context::PatientContext;
-use crate::patient::places::Place;
+use crate::patient::page::Place;
 use crate::shared::Fault;
 
 /// The last days, newest first, and what was entered on each.

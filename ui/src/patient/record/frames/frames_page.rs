@@ -9,7 +9,7 @@ use words::Key;
 
 use super::place::Place;
 use crate::patient::context::PatientContext;
-use crate::patient::run::wake;
+use crate::patient::wake;
 use crate::shared::clock;
 
 /// So often it is looked whether the next one is to be shown, in milliseconds.

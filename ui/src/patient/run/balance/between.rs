@@ -8,8 +8,8 @@ use wire::patient::RunScript;
 use words::Key;
 
 use super::super::driver::Driver;
-use super::super::sounds;
 use super::where_phone::WherePhone;
+use crate::patient::sounds;
 use crate::shared::figure::Figure;
 use crate::shared::{AppContext, Fault};
 
@@ -23,7 +23,7 @@ pub fn Between(
     let words = AppContext::current().words();
     let driver = Driver::current();
     let view = driver.view.get_untracked();
-    let name = script.exercise.text(words.lang()).map(|texts| texts.name.clone());
+    let name = words.exercise_name(&script.exercise).to_owned();
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let leg = view.part.side.map(|leg| words.stand_on(leg));
@@ -45,7 +45,7 @@ pub fn Between(
     view! {
         <main class="screen run">
             <div class="run-head">
-                <p class="soft">{name.map_or_else(|| part.clone(), |name| words.list_comma(&name, &part))}</p>
+                <p class="soft">{words.list_comma(&name, &part)}</p>
                 <h1>{leg}</h1>
                 <p>{words.conditions(&script.run.work)}</p>
             </div>

@@ -2,8 +2,9 @@ mod figures;
 mod shipped;
 
 use super::*;
+use exercises::catalogue::Arms;
+use exercises::catalogue::Feet;
 use exercises::catalogue::{ExerciseId, Kind, Lang, Quantity, Sidedness};
-use exercises::norms::{Arms, Feet};
 
 const WHOLE: &str = include_str!("../../../../../../exercises/catalogue/sit-tall-chin-back.toml");
 const BALANCE: &str = include_str!("../../../../../../exercises/catalogue/one-leg-stand.toml");

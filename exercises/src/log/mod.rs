@@ -1,7 +1,8 @@
 //! The append-only list of what happened on one installation.
 
+mod correction;
+
 use crate::alarm::Trouble;
-use crate::correct::Correction;
 use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use crate::plan::Schedule;
 use crate::run::Run;
@@ -9,6 +10,8 @@ use crate::slots::SlotRef;
 use crate::sway::Sensed;
 use crate::time::Stamp;
 use chrono::NaiveDate;
+
+pub use correction::Correction;
 
 /// One entry.
 #[derive(Debug, Clone, PartialEq)]

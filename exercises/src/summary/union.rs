@@ -5,8 +5,8 @@
 //! only an older one tells is kept. Over logs nothing collides, for a log's id is random. An authentic summary is never
 //! refused for being old: it fills what is missing. The order of arrival does not matter.
 
+use super::{AlarmOn, Corrections, ItemDay, PainOn, RatedOn, RunOn, SettledOn, Summary, TakenOn, WeekDelay};
 use crate::id::{EntryRef, ItemId, LogId, PlanId, RunId};
-use crate::summary::{AlarmOn, Corrections, ItemDay, PainOn, RatedOn, RunOn, SettledOn, Summary, TakenOn, WeekDelay};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// One item's day on one device: the device, the day, the item.

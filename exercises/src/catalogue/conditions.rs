@@ -1,0 +1,56 @@
+//! Under which conditions somebody stands: what on, with which eyes, feet and arms.
+
+/// What a balance exercise is stood on, from a household. From firm to soft.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Surface {
+    /// The bare or thinly covered floor.
+    Firm,
+    /// A bath towel folded twice.
+    FoldedTowel,
+    /// A flat, firm seat cushion on a floor that does not slip.
+    Cushion,
+    /// A thick soft cushion or a foam mat.
+    Foam,
+}
+
+impl Surface {
+    /// Whether it yields under the foot.
+    pub fn is_soft(self) -> bool {
+        self != Surface::Firm
+    }
+}
+
+/// Whether the eyes are open.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Eyes {
+    /// Open, on a spot at eye level.
+    Open,
+    /// Closed.
+    Closed,
+}
+
+/// What was on the feet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Feet {
+    /// Nothing.
+    Bare,
+    /// Socks or shoes.
+    Covered,
+}
+
+/// Where the arms were.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Arms {
+    /// Crossed on the chest.
+    Crossed,
+    /// Hands on the hips.
+    OnHips,
+    /// Hanging, or free to move.
+    Free,
+    /// A hand holds the phone, or rests over the support.
+    HandInUse,
+}
