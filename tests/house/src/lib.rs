@@ -1,6 +1,8 @@
 //! The house as its files show it: manifests as cargo reads them, sources as they stand.
 #![forbid(unsafe_code)]
 
+pub mod modules;
+
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};

@@ -1,5 +1,6 @@
 //! Who may know whom.
 
+use house_rules::modules::circles;
 use house_rules::{cargo, packages};
 use std::collections::BTreeSet;
 
@@ -122,5 +123,14 @@ fn built_alone_nobody_but_the_wire_turns_on_the_domains_serde() {
         let tree = features(package);
         assert!(tree.contains(&format!("{package} v")), "{package} is shown");
         assert!(!tree.contains(serde), "{package} turns it on:\n{tree}");
+    }
+}
+
+/// What is in a circle can only be understood, and changed, as a whole.
+#[test]
+fn no_circle_among_the_modules_of_the_domain_and_the_window() {
+    for folder in ["exercises/src", "ui/src"] {
+        let circles = circles(folder);
+        assert!(circles.is_empty(), "{folder}:\n{}", circles.join("\n\n"));
     }
 }
