@@ -97,7 +97,9 @@ fn contents_that_are_no_card_are_named_by_their_part() {
         (b"\x80", "contents"),
         (b"\xA0\x00", "contents"),
         (b"\xA1\x07\x8D", "contents"),
-        (b"\xA1\x07\x81\xA0", "items"),
+        // The card's number, clinic and days are read before its exercises.
+        (b"\xA1\x07\x81\xA0", "revision"),
+        (b"\xA5\x00\x01\x01\x61x\x02\x00\x03\x00\x07\x81\xA0", "items"),
     ] {
         assert_eq!(fault(&sealed(&compress_to_vec(cbor, 9))), Some(CardFault::Malformed { field }), "{cbor:x?}");
     }

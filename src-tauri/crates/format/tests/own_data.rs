@@ -191,7 +191,7 @@ fn every_entry_is_there_with_its_day_and_local_time() {
         "run",
         "run",
         "left_out",
-        "day off",
+        "excused",
         "pain",
         "settled",
         "activity",

@@ -51,7 +51,7 @@ fn a_damaged_picture() {
     let place = Place::prepared();
     let picture = place.read("card/card.png");
     place.write("cut.png", &picture[..picture.len() / 3]);
-    refused(&place, "cut.png", &["neither a picture (PNG, JPEG) nor a card file"]);
+    refused(&place, "cut.png", &["This file is neither a picture (PNG or JPEG) nor a card file."]);
     place.write("picture.gif", b"GIF89a\x01\x00\x01\x00\x80\xFF\xFF");
     refused(&place, "picture.gif", &["This is not a Carryover plan card."]);
 }
@@ -88,11 +88,14 @@ fn a_card_that_is_cut_off() {
     let text = place.text("card/card.txt");
     for length in [5, 20, 100, text.trim_end().len() - 1] {
         place.write("cut.txt", &text[..length]);
-        place.refused(&patient(&["accept", "cut.txt"]), &["The card is cut off", "the whole card"]);
+        place.refused(
+            &patient(&["accept", "cut.txt"]),
+            &["The card is incomplete: part of it is missing.", "the whole card"],
+        );
     }
     let bytes = place.read("card/card.bin");
     place.write("cut.bin", &bytes[..bytes.len() / 2]);
-    refused(&place, "cut.bin", &["The card is cut off"]);
+    refused(&place, "cut.bin", &["The card is incomplete: part of it is missing."]);
     place.write("empty", "");
     refused(&place, "empty", &["This is not a Carryover plan card."]);
 }
@@ -108,7 +111,11 @@ fn a_card_with_something_behind_it() {
 fn a_card_of_a_newer_version() {
     let place = Place::prepared();
     place.write("newer.bin", forge::of_version(&place, 2));
-    refused(&place, "newer.bin", &["The card is of version 2; this program reads up to 1.", "Update the program"]);
+    refused(
+        &place,
+        "newer.bin",
+        &["The card is version 2. This program reads cards up to version 1.", "Update the program"],
+    );
     place.write("newer.txt", card::to_text(&forge::of_version(&place, 9)));
     refused(&place, "newer.txt", &["version 9"]);
 }
@@ -117,8 +124,11 @@ fn a_card_of_a_newer_version() {
 fn another_clinics_signature_on_a_plan_that_is_followed() {
     let place = Place::prepared();
     place.write("stranger.bin", forge::signed_by_another(&place, |card| card.plan.header.revision = 2));
-    place.refused(&patient(&["accept", "stranger.bin"]), &["it is not signed by that clinic", "Do not take it"]);
-    place.refused(&["--home", "done", "--at", DONE, "patient", "accept", "stranger.bin"], &["not signed by that clinic"]);
+    place.refused(
+        &patient(&["accept", "stranger.bin"]),
+        &["from another clinic, but that clinic did not sign it.", "Do not use this card."],
+    );
+    place.refused(&["--home", "done", "--at", DONE, "patient", "accept", "stranger.bin"], &["that clinic did not sign it."]);
 }
 
 #[test]
@@ -140,20 +150,24 @@ fn exercises_and_rungs_that_this_program_does_not_have() {
         card.plan.prescription.items[0].exercise = ExerciseId::new("stork-on-a-ball").expect("an id");
     });
     place.write("exercise.bin", unknown);
-    let says = ["cannot be followed here", "The exercise \"stork-on-a-ball\" is not in this program's catalogue.", "Update"];
+    let says = [
+        "The plan on this card cannot be used here.",
+        "The exercise “stork-on-a-ball” is not in this program's catalogue.",
+        "Update",
+    ];
     refused(&place, "exercise.bin", &says);
     let rung = forge::signed_by_another(&place, |card| {
         card.plan.header.id = new_plan;
         card.plan.prescription.items[0].rung = Some(RungId::new("on-the-moon").expect("an id"));
     });
     place.write("rung.bin", rung);
-    refused(&place, "rung.bin", &["The rung \"on-the-moon\" is not in this program's catalogue."]);
+    refused(&place, "rung.bin", &["The level “on-the-moon” is not in this program's catalogue."]);
     let edition = forge::signed_by_another(&place, |card| {
         card.plan.header.id = new_plan;
         card.plan.prescription.items[0].content += 1;
     });
     place.write("edition.bin", edition);
-    refused(&place, "edition.bin", &["is known here in another edition"]);
+    refused(&place, "edition.bin", &["This program has a different version of the exercise “sit-tall-chin-back”."]);
 }
 
 #[test]
@@ -168,7 +182,11 @@ fn balance_that_the_rules_hold_back_also_on_a_card_of_another_program() {
     let read = card::open(&unscreened).expect("a card").into_card_after_checking_the_signature();
     assert!(problems(&read.plan, &catalogue).iter().any(|problem| matches!(problem, Problem::StanceTooShort(_))));
     place.write("unscreened.bin", unscreened);
-    refused(&place, "unscreened.bin", &["under five seconds", "Parkinson's disease"]);
+    refused(
+        &place,
+        "unscreened.bin",
+        &["the patient stands less than 5 seconds on one leg with eyes open", "Parkinson's disease"],
+    );
 }
 
 #[test]
@@ -178,13 +196,16 @@ fn ten_megabytes_of_text() {
     refused(&place, "big.txt", &["This is too large to be a plan card."]);
     let file = std::fs::File::create(place.path("huge")).expect("ours");
     file.set_len(1 << 30).expect("sparse");
-    refused(&place, "huge", &["huge is larger than 20971520 bytes"]);
+    refused(&place, "huge", &["huge is larger than the limit of 20971520 bytes."]);
 }
 
 #[test]
 fn the_card_that_is_followed_already_and_an_older_one() {
     let place = Place::prepared();
-    place.refused(&patient(&["accept", "card/card.png"]), &["The card is revision 1; you already follow revision 1."]);
+    place.refused(
+        &patient(&["accept", "card/card.png"]),
+        &["This card has version 1 of the plan. You already have version 1."],
+    );
     place.done(&[
         "--home",
         "clinic",
@@ -200,12 +221,15 @@ fn the_card_that_is_followed_already_and_an_older_one() {
         "two",
     ]);
     place.done(&patient(&["accept", "two/card.png"]));
-    place.refused(&patient(&["accept", "card/card.png"]), &["you already follow revision 2", "Nothing to do"]);
+    place.refused(
+        &patient(&["accept", "card/card.png"]),
+        &["version 1 of the plan. You already have version 2.", "You do not need to do anything."],
+    );
 }
 
 #[test]
 fn what_is_no_file_or_cannot_be_read() {
     let place = Place::prepared();
     refused(&place, "nothing.png", &["There is no file nothing.png.", "Check the path."]);
-    refused(&place, "card", &["card cannot be read.", "a file or a folder"]);
+    refused(&place, "card", &["Could not read card.", "the file or folder asked for"]);
 }

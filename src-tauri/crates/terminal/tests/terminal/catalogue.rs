@@ -109,7 +109,7 @@ fn a_folder_without_exercises_is_no_success() {
     place.refused(&["catalogue", "check", "own"], &["own", "it holds no exercise file"]);
     place.refused(&["catalogue", "check", "nowhere"], &["There is no file nowhere."]);
     place.write("file", "x");
-    place.refused(&["catalogue", "check", "file"], &["file cannot be read.", "a file or a folder"]);
+    place.refused(&["catalogue", "check", "file"], &["Could not read file.", "the file or folder asked for"]);
 }
 
 #[test]
@@ -117,5 +117,5 @@ fn what_ships_is_without_fault() {
     let place = Place::empty();
     let said = place.done(&["catalogue", "check"]);
     assert_eq!(said.lines().count(), format::catalogue::FILES.len());
-    assert!(said.contains("one-leg-stand (edition 1): Stand on one leg. Rungs: "), "{said}");
+    assert!(said.contains("one-leg-stand (edition 1): Stand on one leg. Levels: "), "{said}");
 }

@@ -15,7 +15,10 @@ fn before_the_plans_start_there_is_nothing_to_do_and_nothing_to_hand_over() {
     let slots = ["slots", "--from", "2026-11-20", "--days", "3", "--zone", "Europe/Vienna"];
     assert_eq!(place.done(&at(before, &slots)), "");
     let seal = ["summary", "--until", "2026-11-26", "--out", "x.age"];
-    place.refused(&at(before, &seal), &["The period holds no day of the plan.", "from the plan's start to today"]);
+    place.refused(
+        &at(before, &seal),
+        &["There is no day of the plan in this period.", "from the start of the plan to today"],
+    );
     place.refused(
         &at(DONE, &["summary", "--from", "2026-11-26", "--until", "2026-11-25", "--out", "x.age"]),
         &["no day of the plan"],
@@ -37,10 +40,10 @@ fn a_clock_that_goes_backwards_between_commands_harms_nothing() {
     assert_eq!(place.clinic(&["receive", "two.age"]), "two.age: K17, 2 new days.\n");
     assert_eq!(
         place.clinic(&["receive", "one.age"]),
-        "one.age: K17, nothing new; nothing was changed.\n",
+        "one.age: K17, nothing new. Nothing was changed.\n",
         "older, but authentic"
     );
-    assert!(place.clinic(&["review", "K17"]).contains("Little, 2 of 18 slots"), "both runs, each once");
+    assert!(place.clinic(&["review", "K17"]).contains("Little, 2 of 18 sessions"), "both runs, each once");
 }
 
 #[test]
@@ -116,7 +119,7 @@ fn an_hour_that_occurs_twice_counts_once() {
     place.done(&[&now[..], &["summary", "--from", "2026-10-25", "--until", "2026-10-25", "--out", "owl.age"]].concat());
     place.clinic(&["receive", "owl.age"]);
     let review = place.clinic(&["review", "N1"]);
-    assert!(review.contains("1 of 2 slots"), "the second run is extra:\n{review}");
+    assert!(review.contains("1 of 2 sessions"), "the second run is extra:\n{review}");
 }
 
 #[test]
@@ -132,14 +135,16 @@ fn an_hour_that_does_not_exist_is_marked_and_not_counted() {
     place.done(&[&now[..], &["summary", "--from", "2027-03-28", "--until", "2027-03-28", "--out", "owl.age"]].concat());
     place.clinic(&["receive", "owl.age"]);
     let review = place.clinic(&["review", "N1"]);
-    assert!(review.contains("counted as not done it is 0 of 1."), "one of the two counts:\n{review}");
+    assert!(review.contains("counted as not done, it is 0 of 1."), "one of the two counts:\n{review}");
 }
 
 #[test]
 fn a_day_is_the_same_in_the_zone_where_it_is_spent() {
     let place = Place::prepared();
     let ask = |zone| patient(&["slots", "--from", "2026-11-26", "--days", "1", "--zone", zone]);
-    let dues = |said: String| said.lines().map(|line| line.split(' ').nth(2).expect("due").to_owned()).collect::<Vec<_>>();
+    let due =
+        |line: &str| line.split_once(" due ").and_then(|(_, rest)| rest.split_once(", opens ")).expect("due").0.to_owned();
+    let dues = |said: String| said.lines().map(due).collect::<Vec<_>>();
     let (vienna, lima) = (dues(place.done(&ask("Europe/Vienna"))), dues(place.done(&ask("America/Lima"))));
     assert_eq!((vienna[1].as_str(), lima[1].as_str()), ("2026-11-26T09:00:00+01:00", "2026-11-26T09:00:00-05:00"));
     assert_eq!(vienna.len(), lima.len());

@@ -22,22 +22,26 @@ fn what_was_mistaken_is_put_right_and_the_clinic_reads_what_counts() {
     let (run, left, trouble) = (entry(&place, "Run"), entry(&place, "LeftOut"), entry(&place, "Trouble"));
     let said = place.done(&correct(&["--entry", &left, "--reason", "unwell"]));
     assert!(said.starts_with(&format!("{left}\t2026-11-26T")), "{said}");
-    assert!(said.contains("left out, no time") && said.contains("Now: ") && said.contains("unwell"), "{said}");
+    assert!(said.contains("skipped (no time, or could not get away)") && said.contains(". Now: tired or unwell."), "{said}");
     assert!(place.done(&correct(&["--entry", &run, "--remove"])).ends_with(". Not done.\n"));
     let noted = place.done(&correct(&["--entry", &trouble, "--remove"]));
-    assert!(noted.contains("What it stopped stays stopped."), "{noted}");
+    assert!(noted.contains("Noted as a mistake. Anything paused stays paused."), "{noted}");
     let seal = ["--home", "done", "--at", DONE, "patient", "summary", "--until", "2026-11-26", "--out", "right.age"];
     place.done(&seal);
-    assert_eq!(place.clinic(&["receive", "right.age"]), "right.age: K17, 1 day known more fully.\n");
-    let review = place.clinic(&["review", "K17"]);
-    for line in
-        ["The patient has put 3 entries right", "raised by mistake", "Nearly fell, on 26 November", "tired or unwell"]
-    {
+    assert_eq!(place.clinic(&["receive", "right.age"]), "right.age: K17, 1 day updated.\n");
+    // Lines are wrapped at a width.
+    let review = place.clinic(&["review", "K17"]).split_whitespace().collect::<Vec<_>>().join(" ");
+    for line in [
+        "The patient corrected 3 entries.",
+        "The patient notes that it was raised by mistake.",
+        "Nearly fell, on 26 November",
+        "tired or unwell",
+    ] {
         assert!(review.contains(line), "{line:?} is missing in\n{review}");
     }
     assert!(!review.contains("no time, or could not get away"), "{review}");
     assert_eq!(place.clinic(&["patients"]), "K17\t1\n", "the alarm is still one");
-    assert_eq!(place.clinic(&["receive", "summary.age"]), "summary.age: K17, nothing new; nothing was changed.\n");
+    assert_eq!(place.clinic(&["receive", "summary.age"]), "summary.age: K17, nothing new. Nothing was changed.\n");
 }
 
 #[test]
@@ -67,14 +71,14 @@ fn the_persons_own_copy_shows_both() {
 fn what_cannot_be_put_right_is_told() {
     let place = Place::prepared();
     let pain = entry(&place, "Pain");
-    place.refused(&correct(&["--entry", "1", "--remove"]), &["There is no entry 1 that can be put right."]);
-    place.refused(&correct(&["--entry", &pain, "--score", "11"]), &["must be 0 to 10"]);
-    place.refused(&correct(&["--entry", &pain, "--reason", "pain"]), &["cannot be put right in that way"]);
+    place.refused(&correct(&["--entry", "1", "--remove"]), &["There is no entry 1 that can be corrected."]);
+    place.refused(&correct(&["--entry", &pain, "--score", "11"]), &["The number must be from 0 to 10."]);
+    place.refused(&correct(&["--entry", &pain, "--reason", "pain"]), &["This entry cannot be corrected in that way."]);
     for usage in [&["--entry", pain.as_str()][..], &["--remove"], &["--entry", &pain, "--remove", "--score", "1"]] {
         assert_eq!(place.run(&correct(usage)).code, Some(2), "{usage:?}");
     }
     let refused = place.run(&clinic(&["correct"]));
     assert_eq!(refused.code, Some(2), "the clinic corrects nothing");
     let empty = place.done(&["--home", "patient", "--at", "2026-12-20T09:00:00+01:00", "patient", "correct"]);
-    assert_eq!(empty, "Nothing of the last 7 days can be put right.\n");
+    assert_eq!(empty, "There is nothing from the last 7 days that can be corrected.\n");
 }

@@ -40,8 +40,9 @@ fn everything_is_saved_in_plain_into_a_new_folder() {
     let runs = whole["entries"].as_array().expect("a list").iter().filter(|entry| entry["what"] == "run");
     assert!(runs.count() >= 9, "each as often as it was logged");
     assert!(place.text("mine/runs.csv").lines().any(|line| line.contains(",balance,1,left,")));
-    place.refused(&patient(&["export", "--out", "mine"]), &["mine", "holds something already", "not there yet"]);
-    place.refused(&patient(&["export", "--out", "pw"]), &["pw", "cannot be written"]);
+    place
+        .refused(&patient(&["export", "--out", "mine"]), &["The folder mine is not empty.", "a new folder or an empty one"]);
+    place.refused(&patient(&["export", "--out", "pw"]), &["Could not write pw."]);
 }
 
 #[test]
@@ -55,9 +56,9 @@ fn the_times_to_come_are_saved_for_another_calendar() {
     for word in ["Sit tall", "chin", "Linden", "exercise"] {
         assert!(!text.contains(word), "somebody else may see the calendar: {word}");
     }
-    place.refused(&patient(&["calendar", "--out", "nowhere/times.ics"]), &["nowhere/times.ics", "cannot be written"]);
+    place.refused(&patient(&["calendar", "--out", "nowhere/times.ics"]), &["Could not write nowhere/times.ics."]);
     let late = ["--home", "patient", "--at", "2027-01-07T08:00:00+01:00", "patient", "calendar", "--out", "late.ics"];
-    place.refused(&late, &["Nothing falls due", "new card"]);
+    place.refused(&late, &["No session is due from now until the next visit.", "new card"]);
 }
 
 #[test]
@@ -66,13 +67,14 @@ fn quiet_times_and_meetings_are_chosen_shown_and_taken_back() {
     let said = place.done(&morning(&["reminders", "--quiet", "22:00-07:00", "--quiet", "12:00-13:00", "--meeting", "120"]));
     assert_eq!(
         said,
-        "Quiet times, every day: 12:00 to 13:00, 22:00 to 07:00\nIn a meeting until 10:55.\nNext reminder: Friday, 27 November, 10:55.\n"
+        "Hours without reminders, every day: 12:00 to 13:00, 22:00 to 07:00\nIn a meeting until 10:55.\n\
+         Next reminder: Friday 27 November, 10:55.\n"
     );
     let stands = objects(&place.done(&[&["--json"][..], &morning(&["reminders"])].concat()));
     assert_eq!(stands[0]["meeting_until"], "2026-11-27T10:55:00+01:00");
     place.done(&morning(&["reminders", "--meeting", "0"]));
     let said = place.done(&morning(&["reminders", "--quiet", "none"]));
-    let now = "Quiet times, every day: None so far.\nNext reminder: Friday, 27 November, 08:55.\n";
+    let now = "Hours without reminders, every day: None so far.\nNext reminder: Friday 27 November, 08:55.\n";
     assert_eq!(said, now, "eight o'clock is open still, and was not announced");
 }
 
@@ -82,11 +84,11 @@ fn what_is_no_quiet_time_or_no_meeting_is_refused() {
     for wrong in ["12:00", "12:00-12:00", "noon-13:00", "0:00-24:00", "12:00-25:00", ""] {
         place.refused(
             &morning(&["reminders", "--quiet", "11:00-12:00", "--quiet", wrong]),
-            &["such as 12:00-13:00", "at most 8"],
+            &["such as 12:00-13:00", "up to 8 of them"],
         );
     }
     for wrong in ["721", "65535"] {
-        place.refused(&morning(&["reminders", "--quiet", "12:00-13:00", "--meeting", wrong]), &["1 to 720"]);
+        place.refused(&morning(&["reminders", "--quiet", "12:00-13:00", "--meeting", wrong]), &["from 1 to 720"]);
     }
     assert!(place.done(&morning(&["reminders"])).contains("None so far"), "not by half");
 }
@@ -114,7 +116,7 @@ fn the_reminders_ahead_keep_to_what_was_chosen() {
 fn erasing_needs_a_yes_and_leaves_a_folder_as_new() {
     let place = recorded();
     place.write("patient/letter.txt", "not ours");
-    place.refused(&patient(&["erase"]), &["erase for good", "patient", "plans", "--yes"]);
+    place.refused(&patient(&["erase"]), &["permanently erase what is in patient", "plans", "--yes"]);
     assert_eq!(place.done(&patient(&["erase", "--yes"])), "Everything is erased.\n");
     let names: Vec<String> = std::fs::read_dir(place.path("patient"))
         .expect("the folder stays")
@@ -128,8 +130,8 @@ fn erasing_needs_a_yes_and_leaves_a_folder_as_new() {
         let there = held.windows(word.len()).any(|part| part == word.as_bytes());
         assert!(!there, "{word} is still in the file");
     }
-    place.refused(&patient(&["now"]), &["no side yet"]);
-    place.refused(&patient(&["erase", "--yes"]), &["no side yet"]);
+    place.refused(&patient(&["now"]), &["No role has been chosen for this data folder."]);
+    place.refused(&patient(&["erase", "--yes"]), &["No role has been chosen for this data folder."]);
     place.done(&patient(&["accept", "card/card.png"]));
     assert!(place.done(&patient(&["export", "--out", "new"])).contains("everything.json"));
     assert!(!place.text("new/everything.json").contains("\"what\": \"run\""), "nothing of before");
@@ -146,7 +148,7 @@ fn without_a_plan_there_is_nothing_to_hand_over() {
         &["reminders"],
     ] {
         let as_clinic = [&["--home", "clinic", "patient"][..], ask].concat();
-        place.refused(&as_clinic, &["other side"]);
+        place.refused(&as_clinic, &["set up for the other role"]);
         let nowhere = [&["--home", "nowhere", "patient"][..], ask].concat();
         place.refused(&nowhere, &["nowhere"]);
     }

@@ -65,7 +65,7 @@ fn pictures_in_any_order_are_received_like_the_file() {
     let said = place.done(&receive(names.iter().rev().chain([&names[0]])));
     let of: Vec<&str> = names.iter().rev().map(String::as_str).collect();
     assert_eq!(said, format!("{}: K17, 2 new days.\n", of.join(", ")));
-    assert_eq!(place.clinic(&["receive", "same.age"]), "same.age: K17, nothing new; nothing was changed.\n");
+    assert_eq!(place.clinic(&["receive", "same.age"]), "same.age: K17, nothing new. Nothing was changed.\n");
     assert!(place.clinic(&["review", "K17"]).contains("Record from 25 November to 26 November."));
 }
 
@@ -73,7 +73,7 @@ fn pictures_in_any_order_are_received_like_the_file() {
 fn what_is_missing_is_named_and_nothing_is_kept_half() {
     let (place, names) = shown();
     let count = names.len();
-    let says = format!("Of the {count} codes of this summary {} came; missing: 1.", count - 1);
+    let says = format!("{} of {count} codes were read. Missing: 1.", count - 1);
     place.refused(&receive(&names[1..]), &[&says, "receive all of them together"]);
 }
 
@@ -91,7 +91,8 @@ fn files_foreign_pictures_and_frames_of_two_sealings_are_told_apart() {
     assert!(said.out.contains("summary.age: K17, ") && said.out.contains("frame-02.png, frames/frame-01.png"), "{said:?}");
     let refused: Vec<&str> = said.err.lines().collect();
     assert_eq!(refused.len(), 2, "{said:?}");
-    assert!(refused[0].starts_with("second/frame-01.png: Of the ") && refused[0].contains("1 came"), "{said:?}");
+    let lone = format!("second/frame-01.png: 1 of {} codes were read. Missing: 2", second.len());
+    assert!(refused[0].starts_with(&lone), "{said:?}");
     assert!(refused[1].starts_with("card/card.png: This is a plan card, not a summary"), "{said:?}");
 }
 
@@ -128,8 +129,8 @@ fn a_sealing_counts_once_whatever_it_is_written_to() {
 #[test]
 fn a_folder_that_holds_something_takes_no_frames_and_no_number() {
     let place = Place::prepared();
-    place.refused(&done(&["--frames", "card"]), &["card holds something already"]);
-    place.refused(&done(&["--frames", "new", "--out", "nowhere/one.age"]), &["nowhere/one.age cannot be written"]);
+    place.refused(&done(&["--frames", "card"]), &["The folder card is not empty."]);
+    place.refused(&done(&["--frames", "new", "--out", "nowhere/one.age"]), &["Could not write nowhere/one.age."]);
     assert_eq!(place.run(&done(&[])).code, Some(2), "neither file nor frames");
 }
 
@@ -137,8 +138,11 @@ fn a_folder_that_holds_something_takes_no_frames_and_no_number() {
 fn pictures_that_are_no_frames_are_refused() {
     let place = Place::prepared();
     GrayImage::from_pixel(300, 200, Luma([200])).save(place.path("wall.png")).expect("saved");
-    place.refused(&clinic(&["receive", "wall.png"]), &["wall.png: There is no readable code of a summary"]);
+    place.refused(&clinic(&["receive", "wall.png"]), &["wall.png: There is no readable summary code in this picture."]);
     let forged = pictures::qr::Code::of("CARRYOVER-SUMMARY W50KB0*M0DY0O01").expect("short");
     place.write("spoilt.png", forged.png(6));
-    place.refused(&clinic(&["receive", "spoilt.png"]), &["spoilt.png: A code of this summary is damaged"]);
+    place.refused(
+        &clinic(&["receive", "spoilt.png"]),
+        &["spoilt.png: A code of this summary is damaged, or does not belong with the others."],
+    );
 }

@@ -38,7 +38,7 @@ fn a_folder_of_a_newer_version() {
     let database = Connection::open(place.path("patient/carryover.db")).expect("a database");
     database.pragma_update(None, "user_version", store_version(&place) + 1).expect("room");
     drop(database);
-    refused(&place, "patient", &["patient was made by a newer version", "Update the program; nothing was changed."]);
+    refused(&place, "patient", &["patient was made by a newer version", "Update the program. Nothing was changed."]);
     place.refused(&patient(&["accept", "card/card.png"]), &["newer version"]);
 }
 
@@ -62,7 +62,7 @@ fn the_database_of_another_program() {
 fn a_damaged_database() {
     let place = Place::prepared();
     let whole = place.read("patient/carryover.db");
-    let says = ["The database in patient is damaged.", "restore your last copy"];
+    let says = ["The database in patient is damaged.", "restore your last backup"];
     let mut spoiled = whole.clone();
     spoiled[4096..4160].fill(0xA5);
     let broken = [spoiled, whole[..whole.len() / 2].to_vec(), b"a shopping list".repeat(400), Vec::new()];
@@ -106,7 +106,7 @@ fn damaged_keys() {
     database.execute("UPDATE keys SET sealed = ?1", [damaged]).expect("one row");
     database.execute_batch("PRAGMA wal_checkpoint(TRUNCATE)").expect("room");
     drop(database);
-    place.refused(&clinic(&["review", "K17"]), &["The clinic's keys are damaged.", "from your last copy"]);
+    place.refused(&clinic(&["review", "K17"]), &["The clinic's keys are damaged.", "from your last backup"]);
 }
 
 #[test]
@@ -115,7 +115,7 @@ fn a_folder_that_another_copy_has_open() {
     for home in ["patient", "clinic"] {
         let lock = OpenOptions::new().write(true).open(place.path(&format!("{home}/lock"))).expect("the lock");
         lock.lock().expect("free");
-        let held = format!("Another copy of the program has {home} open.");
+        let held = format!("{home} is open in another copy of the program.");
         refused(&place, home, &[&held, "Close the other copy first."]);
         lock.unlock().expect("held");
     }
@@ -155,7 +155,7 @@ fn set_mode(place: &Place, name: &str, mode: u32) {
 #[test]
 fn a_folder_that_cannot_be_written() {
     let place = Place::prepared();
-    let says = ["The data folder patient cannot be written to.", "the right to write there"];
+    let says = ["Could not write to the data folder patient.", "write permission there"];
     for (folder, file) in [(0o555, 0o444), (0o555, 0o666), (0o777, 0o444)] {
         set_mode(&place, "patient", folder);
         set_mode(&place, "patient/carryover.db", file);
@@ -179,7 +179,7 @@ fn a_place_where_no_folder_can_be_made() {
     let accept = ["--home", "closed/home", "patient", "accept", "card.png"];
     fs::copy(place.path("card/card.png"), place.path("card.png")).expect("copied");
     set_mode(&place, "card.png", 0o644);
-    refused_to_nobody(&place, &accept, &["The data folder closed/home cannot be written to."]);
+    refused_to_nobody(&place, &accept, &["Could not write to the data folder closed/home."]);
 }
 
 #[test]
@@ -190,14 +190,14 @@ fn files_that_this_user_may_not_read() {
     refused_to_nobody(
         &place,
         &patient(&["record", "secret.jsonl"]),
-        &["secret.jsonl cannot be read.", "that you may read it"],
+        &["Could not read secret.jsonl.", "that you have read permission"],
     );
     let summary = ["--home", "patient", "patient", "summary", "--until", "2026-11-26", "--out", "x.age"];
     set_mode(&place, "patient", 0o777);
     set_mode(&place, "patient/carryover.db", 0o666);
     set_mode(&place, "patient/lock", 0o666);
     let said = as_unprivileged_user(&place, &summary);
-    refusal(&said, &["x.age cannot be written."]);
+    refusal(&said, &["Could not write x.age."]);
 }
 
 /// Runs the binary with a limit on the size of files: to the program it is as if the disk were full.
@@ -240,7 +240,7 @@ fn a_full_disk_while_recording() {
     place.write("many.jsonl", many + &pains);
     for kilobytes in [4, 8, 12] {
         let said = with_limit(&place, kilobytes, &patient(&["record", "many.jsonl"]));
-        refusal(&said, &["patient", "what was saved before is safe."]);
+        refusal(&said, &["patient", "What was saved before is safe."]);
         assert_eq!(rows(&place, "patient"), before, "with {kilobytes} kB");
     }
     place.done(&patient(&["record", "many.jsonl"]));
@@ -252,7 +252,7 @@ fn a_full_disk_while_issuing_receiving_and_sealing() {
     let before = rows(&place, "clinic");
     let said = with_limit(&place, 4, &clinic(&["receive", "summary.age"]));
     assert_eq!(said.code, Some(1), "{said:?}");
-    assert!(said.err.lines().count() == 1 && said.err.contains("what was saved before is safe."), "{said:?}");
+    assert!(said.err.lines().count() == 1 && said.err.contains("What was saved before is safe."), "{said:?}");
     // The picture of the code is the largest file of a card, the text of it fits.
     for kilobytes in [1, 20] {
         let said = with_limit(&place, kilobytes, &clinic(&["issue", "K17", "plan.toml", "--out", "full"]));

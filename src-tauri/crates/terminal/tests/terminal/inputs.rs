@@ -47,14 +47,24 @@ fn a_plan_that_must_not_be_issued() {
         &place,
         "exercise = \"sit-tall-chin-back\"",
         "exercise = \"fly\"",
-        "The exercise \"fly\" is not in this program's catalogue.",
+        "The exercise “fly” is not in this program's catalogue.",
     );
-    unfit(&place, "side = \"left\"     #", "side = \"neither\" #", "The side of exercise 2 does not fit it.");
-    unfit(&place, "number = 3", "number = 1", "Two entries of the plan carry the same number.");
-    unfit(&place, "review = 2027-01-06", "review = 2026-11-20", "The review date must lie after today, within a year.");
-    unfit(&place, "\"numb-feet\",", "", "Balance at home needs these to be ticked as absent: neuropathy or numb feet.");
-    unfit(&place, "seconds = 12.4", "seconds = 4.9", "under five seconds with eyes open");
-    unfit(&place, "serves = 1", "serves = 9", "Exercise 1 serves a complaint that the plan does not have.");
+    unfit(&place, "side = \"left\"     #", "side = \"neither\" #", "The side of exercise 2 does not fit the exercise.");
+    unfit(&place, "number = 3", "number = 1", "Two entries of the plan have the same number.");
+    unfit(
+        &place,
+        "review = 2027-01-06",
+        "review = 2026-11-20",
+        "The date of the next visit must be after today and within one year.",
+    );
+    unfit(
+        &place,
+        "\"numb-feet\",",
+        "",
+        "do not have these. Tick each one that you have ruled out: neuropathy or numb feet.",
+    );
+    unfit(&place, "seconds = 12.4", "seconds = 4.9", "the patient stands less than 5 seconds on one leg with eyes open");
+    unfit(&place, "serves = 1", "serves = 9", "Exercise 1 is for a complaint that is not in the plan.");
     unfit(&place, "minutes = 60", "minutes = 1", "The times of exercise 1 are empty or out of range.");
 }
 
@@ -63,10 +73,10 @@ fn a_plan_that_is_no_text_or_no_file_or_too_large() {
     let place = Place::prepared();
     let issue = |file| clinic(&["issue", "K17", file, "--out", "own-card"]);
     place.write("bytes.toml", b"review = \xFF");
-    place.refused(&issue("bytes.toml"), &["bytes.toml cannot be understood: it is no text in UTF-8."]);
+    place.refused(&issue("bytes.toml"), &["Could not understand bytes.toml: it is no text in UTF-8."]);
     place.refused(&issue("none.toml"), &["There is no file none.toml."]);
     place.write("big.toml", "#".repeat(300_000));
-    place.refused(&issue("big.toml"), &["big.toml is larger than 262144 bytes"]);
+    place.refused(&issue("big.toml"), &["big.toml is larger than the limit of 262144 bytes."]);
     place.write("empty.toml", "");
     place.refused(&issue("empty.toml"), &["empty.toml, line ", "missing field `review`"]);
 }
@@ -74,11 +84,11 @@ fn a_plan_that_is_no_text_or_no_file_or_too_large() {
 #[test]
 fn a_card_whose_files_cannot_be_written_was_never_issued() {
     let place = Place::prepared();
-    place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "pw"]), &["pw cannot be written."]);
-    place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "pw/deeper"]), &["cannot be written."]);
+    place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "pw"]), &["Could not write pw."]);
+    place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "pw/deeper"]), &["Could not write pw/deeper"]);
     // One of the four cannot take its name.
     std::fs::create_dir_all(place.path("half/card.txt")).expect("ours");
-    place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "half"]), &["half/card.txt cannot be written."]);
+    place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "half"]), &["Could not write half/card.txt."]);
     let issued = place.done(&[
         "--json",
         "--home",
@@ -157,14 +167,14 @@ fn a_wrong_passphrase_or_none() {
     let place = Place::prepared();
     place.write("wrong", "correct horse battery stapler\n");
     let with = |file| ["--home", "clinic", "clinic", "--passphrase-file", file, "review", "K17"];
-    place.refused(&with("wrong"), &["The passphrase is wrong.", "it cannot be recovered"]);
+    place.refused(&with("wrong"), &["The passphrase is wrong.", "A lost passphrase cannot be recovered."]);
     place.write("nothing", "");
     place.refused(&with("nothing"), &["The passphrase is wrong."]);
     place.refused(&with("no-such-file"), &["There is no file no-such-file."]);
     place.write("bytes", b"\xFF\xFE\n");
-    place.refused(&with("bytes"), &["bytes cannot be read."]);
-    place.refused(&with("/dev/null"), &["/dev/null cannot be read."]);
-    place.refused(&with("card"), &["card cannot be read."]);
+    place.refused(&with("bytes"), &["Could not read bytes."]);
+    place.refused(&with("/dev/null"), &["Could not read /dev/null."]);
+    place.refused(&with("card"), &["Could not read card."]);
     // Windows line ends and a second line do no harm.
     place.write("crlf", format!("{}\r\nsecond line\r\n", crate::place::PASSPHRASE));
     place.done(&with("crlf"));
@@ -187,28 +197,28 @@ fn a_clinic_that_cannot_be_started_leaves_nothing_behind() {
     let start = |home, file, name| ["--home", home, "clinic", "--passphrase-file", file, "start", "--name", name];
     place.refused(&start("new", "weak", "Elm Row"), &["The passphrase has fewer than 12 characters.", "a longer one"]);
     place.refused(&start("new", "no-such-file", "Elm Row"), &["There is no file no-such-file."]);
-    place.refused(&start("new", "pw", ""), &["A clinic's name is empty or longer than 60 characters."]);
+    place.refused(&start("new", "pw", ""), &["The clinic's name is empty or longer than 60 characters."]);
     place.refused(&start("new", "pw", "Elm\nRow"), &["clinic's name"]);
-    place.refused(&start("clinic", "pw", "Elm Row"), &["has its keys already"]);
-    place.refused(&start("patient", "pw", "Elm Row"), &["on the other side", "--home"]);
+    place.refused(&start("clinic", "pw", "Elm Row"), &["This clinic already has its keys."]);
+    place.refused(&start("patient", "pw", "Elm Row"), &["set up for the other role", "--home"]);
 }
 
 #[test]
 fn codes_of_patients() {
     let place = Place::prepared();
     for code in ["", "K 17", "K17K17K17K17K", "Åse", "a/b"] {
-        place.refused(&clinic(&["add", code]), &["A code is 1 to 12 letters, digits and hyphens."]);
+        place.refused(&clinic(&["add", code]), &["A code has 1 to 12 letters, digits or hyphens."]);
     }
-    place.refused(&clinic(&["add", "k17"]), &["The code k17 is taken."]);
-    place.refused(&clinic(&["review", "K18"]), &["There is no patient under the code K18.", "or add the patient"]);
-    place.refused(&clinic(&["issue", "K18", "plan.toml", "--out", "o"]), &["There is no patient under the code K18."]);
+    place.refused(&clinic(&["add", "k17"]), &["The code k17 is already in use."]);
+    place.refused(&clinic(&["review", "K18"]), &["There is no patient with the code K18.", "or add the patient"]);
+    place.refused(&clinic(&["issue", "K18", "plan.toml", "--out", "o"]), &["There is no patient with the code K18."]);
     assert!(place.clinic(&["review", "k17"]).starts_with("K17\n"), "small letters find it too");
 }
 
 #[test]
 fn each_side_keeps_to_its_folder() {
     let place = Place::prepared();
-    let other = ["This data folder is on the other side.", "--home"];
+    let other = ["This data folder is set up for the other role.", "--home"];
     place.refused(&["--home", "patient", "clinic", "--passphrase-file", "pw", "review", "K17"], &other);
     place.refused(&["--home", "patient", "clinic", "--passphrase-file", "pw", "receive", "summary.age"], &other);
     for what in [
@@ -225,9 +235,12 @@ fn each_side_keeps_to_its_folder() {
 fn a_summary_that_cannot_be_written_takes_no_number() {
     let place = Place::prepared();
     let out = |path| patient(&["summary", "--until", "2026-11-26", "--out", path]);
-    place.refused(&out("no/such/folder/x.age"), &["x.age cannot be written.", "a folder that you may write to"]);
-    place.refused(&out("card"), &["card cannot be written."]);
-    place.refused(&out("/dev/full"), &["/dev/full cannot be written."]);
+    place.refused(
+        &out("no/such/folder/x.age"),
+        &["Could not write no/such/folder/x.age.", "a folder where you have write permission"],
+    );
+    place.refused(&out("card"), &["Could not write card."]);
+    place.refused(&out("/dev/full"), &["Could not write /dev/full."]);
     assert!(!std::fs::metadata("/dev/full").expect("a device").is_file(), "a device stays a device");
     let long = "x".repeat(501);
     place.refused(

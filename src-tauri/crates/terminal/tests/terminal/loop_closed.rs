@@ -21,13 +21,13 @@ fn what_was_done_between_two_visits_is_on_the_clinicians_page() {
     // Of the example: what was alarming, done, left out, hurting, balanced and rated.
     for line in [
         "Nearly fell, on 26 November, during Stand on one leg, left.",
-        "Little, 5 of 18 slots, 27 %.",
+        "Little, 5 of 18 sessions, 27%.",
         "09:00 ●●",
         "10:00 ◐●",
         "11:00 .○",
-        "Held 176 of 540 seconds, 32 %.",
-        "6 of 6 trials, 100 %.",
-        "19 of 20 repetitions, 95 %.",
+        "Held 176 of 540 seconds, 32%.",
+        "6 of 6 attempts, 100%.",
+        "19 of 20 repetitions, 95%.",
         "At the visit: 6 (25 November).",
         "left 12.4 s, right 30 s or more.",
         "no time, or could not get away",
@@ -77,7 +77,7 @@ fn the_same_summary_twice_changes_nothing() {
     let place = Place::prepared();
     place.clinic(&["receive", "summary.age"]);
     let before = place.all();
-    assert_eq!(place.clinic(&["receive", "summary.age"]), "summary.age: K17, nothing new; nothing was changed.\n");
+    assert_eq!(place.clinic(&["receive", "summary.age"]), "summary.age: K17, nothing new. Nothing was changed.\n");
     assert!(before == place.all(), "not a byte");
 }
 
@@ -94,7 +94,10 @@ fn a_patients_folder_put_back_from_a_copy_is_told_and_the_next_summary_counts() 
     assert_eq!(place.clinic(&["receive", "one.age"]), "one.age: K17, 1 new day.\n");
     place.done(&patient(&["record", "later.jsonl"]));
     place.done(&patient(&["summary", "--until", "2026-11-26", "--out", "other.age"]));
-    place.refused(&clinic(&["receive", "other.age"]), &["Another summary of the same number", "save a new one"]);
+    place.refused(
+        &clinic(&["receive", "other.age"]),
+        &["already sent another summary with the same number.", "save a new summary"],
+    );
     place.done(&patient(&["summary", "--until", "2026-11-26", "--out", "new.age"]));
     assert_eq!(place.clinic(&["receive", "new.age"]), "new.age: K17, 1 new day.\n");
     let review = place.clinic(&["review", "K17"]);
@@ -107,7 +110,7 @@ fn a_later_summary_without_news_changes_nothing_as_it_says() {
     place.clinic(&["receive", "summary.age"]);
     place.done(&["--home", "done", "--at", DONE, "patient", "summary", "--until", "2026-11-26", "--out", "again.age"]);
     let before = place.all();
-    assert_eq!(place.clinic(&["receive", "again.age"]), "again.age: K17, nothing new; nothing was changed.\n");
+    assert_eq!(place.clinic(&["receive", "again.age"]), "again.age: K17, nothing new. Nothing was changed.\n");
     assert!(before == place.all(), "not a byte");
 }
 
@@ -119,7 +122,7 @@ fn of_several_summaries_the_good_ones_are_kept() {
     assert_eq!((said.code, said.out.as_str()), (Some(1), "summary.age: K17, 2 new days.\n"), "{said:?}");
     let refusals: Vec<&str> = said.err.lines().collect();
     assert_eq!(refusals.len(), 2, "{said:?}");
-    assert!(refusals[0].starts_with("list.txt: This is not a sealed summary."), "{said:?}");
+    assert!(refusals[0].starts_with("list.txt: This is not an encrypted Carryover summary."), "{said:?}");
     assert!(refusals[1].starts_with("missing.age: There is no file missing.age."), "{said:?}");
     assert!(place.clinic(&["review", "K17"]).contains("Record from 25 November to 26 November."));
 }
@@ -132,8 +135,8 @@ fn several_devices_of_one_patient_add_up() {
     place.done(&["--home", "phone", "--at", DONE, "patient", "record", "phone.jsonl"]);
     place.done(&["--home", "phone", "--at", DONE, "patient", "summary", "--until", "2026-11-26", "--out", "phone.age"]);
     let said = place.clinic(&["receive", "summary.age", "phone.age"]);
-    assert_eq!(said, "summary.age: K17, 2 new days.\nphone.age: K17, 2 days known more fully.\n");
-    assert!(place.clinic(&["review", "K17"]).contains("Little, 6 of 18 slots"), "five on one device, one on the other");
+    assert_eq!(said, "summary.age: K17, 2 new days.\nphone.age: K17, 2 days updated.\n");
+    assert!(place.clinic(&["review", "K17"]).contains("Little, 6 of 18 sessions"), "five on one device, one on the other");
 }
 
 #[test]
@@ -213,8 +216,8 @@ fn two_clinics_one_patient_each_plan_by_its_name() {
     let accept = ["--json", "--home", "patient", "--at", TAKEN, "patient", "accept", "elm-card/card.png"];
     let plan = objects(&place.done(&accept))[0]["plan"].as_str().expect("a name").to_owned();
     let seal = ["summary", "--until", "2026-11-26", "--out", "elm.age"];
-    place.refused(&patient(&seal), &["several plans", "--plan"]);
+    place.refused(&patient(&seal), &["You have more than one plan.", "--plan"]);
     place.done(&patient(&[&seal[..], &["--plan", &plan]].concat()));
     assert_eq!(place.done(&[&second[..], &["receive", "elm.age"]].concat()), "elm.age: B2, 2 new days.\n");
-    place.refused(&clinic(&["receive", "elm.age"]), &["elm.age: ", "sealed for another clinic"]);
+    place.refused(&clinic(&["receive", "elm.age"]), &["elm.age: ", "The summary is encrypted for another clinic."]);
 }

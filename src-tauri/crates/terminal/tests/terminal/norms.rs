@@ -79,7 +79,7 @@ fn beside(place: &Place) -> Value {
 #[test]
 fn a_table_is_kept_shown_replaced_and_removed() {
     let place = Place::prepared();
-    assert_eq!(place.clinic(&["norms"]), "The clinic keeps no table of its own.\n");
+    assert_eq!(place.clinic(&["norms"]), "The clinic has no table of its own.\n");
     keep(&place, &example(&place));
     let kept = place.clinic(&["norms"]);
     assert!(kept.starts_with("2 rows. Source: INVENTED EXAMPLE, not a publication\n"), "{kept}");
@@ -93,9 +93,9 @@ fn a_table_is_kept_shown_replaced_and_removed() {
     assert_eq!(place.clinic(&["norms"]), "1 row. Source: Own list\na median of 5 s\n");
     let object: Value = serde_json::from_str(&place.clinic(&["norms", "--json"])).expect("JSON");
     assert_eq!(object["norms"]["source"], "Own list");
-    assert_eq!(place.clinic(&["norms", "--remove"]), "The clinic's table is removed.\n");
-    assert_eq!(place.clinic(&["norms"]), "The clinic keeps no table of its own.\n");
-    assert_eq!(place.clinic(&["norms", "--remove"]), "The clinic keeps no table of its own.\n");
+    assert_eq!(place.clinic(&["norms", "--remove"]), "The clinic's table was removed.\n");
+    assert_eq!(place.clinic(&["norms"]), "The clinic has no table of its own.\n");
+    assert_eq!(place.clinic(&["norms", "--remove"]), "The clinic has no table of its own.\n");
 }
 
 #[test]
@@ -135,8 +135,8 @@ fn a_row_stands_beside_trials_that_fit_in_every_respect() {
         (&json!("INVENTED EXAMPLE, not a publication"), &json!(21.5))
     );
     let review = place.clinic(&["review", "S1"]).split_whitespace().collect::<Vec<_>>().join(" ");
-    let said = "On 25 November, best of 3 tries: 18.5 s. Beside it, a mean of 21.5 s, standard deviation 7.5 s (40 to 49 years, 12 \
-                people). Source: INVENTED EXAMPLE, not a publication.";
+    let said = "On 25 November, best of 3 attempts: 18.5 s. For comparison: a mean of 21.5 s, standard deviation 7.5 s (40 to 49 \
+                years, 12 people). Source: INVENTED EXAMPLE, not a publication.";
     assert!(review.contains(said), "{review}");
     place.clinic(&["norms", "--remove"]);
     assert!(beside(&place)["comparison"]["Not"].is_array(), "without the table nothing applies");
@@ -163,15 +163,15 @@ fn only(place: &Place, reason: Value) {
 fn how_somebody_stood_otherwise_is_the_reason() {
     let differs = |condition: &str| json!({ "Differs": condition });
     for (how, reason, said) in [
-        (Trials { phone: "on-support", ..FITS }, differs("Arms"), "different in the nearest source: arms."),
-        (Trials { phone: "at-breastbone", ..FITS }, differs("Arms"), "different in the nearest source: arms."),
-        (Trials { target: 40, ..FITS }, differs("Cap"), "different in the nearest source: when a try ends."),
+        (Trials { phone: "on-support", ..FITS }, differs("Arms"), "different in the closest source: arms."),
+        (Trials { phone: "at-breastbone", ..FITS }, differs("Arms"), "different in the closest source: arms."),
+        (Trials { target: 40, ..FITS }, differs("Cap"), "different in the closest source: when an attempt ends."),
         (Trials { trials: 2, ..FITS }, differs("Statistic"), "how the figure is made."),
-        (Trials { exercise: "one-leg-stand", ..FITS }, json!({ "NotKnown": "Arms" }), "not known of these tries: arms."),
+        (Trials { exercise: "one-leg-stand", ..FITS }, json!({ "NotKnown": "Arms" }), "not known of these attempts: arms."),
         (
             Trials { exercise: "heel-to-toe-stand", rung: "heel-to-toe", ..FITS },
             json!("OtherStand"),
-            "of standing on one leg.",
+            "they are for standing on one leg.",
         ),
     ] {
         let place = Place::prepared();
@@ -192,7 +192,7 @@ fn what_the_table_says_otherwise_or_not_at_all_is_the_reason() {
     let first = table.rsplit_once("[[row]]").expect("two rows").0;
     let not = |kind: &str, condition: &str| json!({ kind: condition });
     for (from, to, reason) in [
-        ("\"40-49\"", "\"50-59\"", not("Differs", "Age group")),
+        ("\"40-49\"", "\"50-59\"", not("Differs", "Age")),
         ("eyes = \"open\"", "eyes = \"closed\"", not("Differs", "Eyes")),
         ("feet = \"bare\"", "feet = \"covered\"", not("Differs", "Feet")),
         ("arms = \"crossed\"", "arms = \"on-hips\"", not("Differs", "Arms")),

@@ -30,7 +30,8 @@ fn one_flipped_byte_anywhere() {
     assert_eq!((said.code, said.out.as_str()), (Some(1), ""), "{said:?}");
     assert_eq!(said.err.lines().count(), files.len());
     for (line, name) in said.err.lines().zip(&names) {
-        let known = ["is not a sealed summary.", "is damaged or cut off.", "is sealed for another clinic."];
+        let known =
+            ["is not an encrypted Carryover summary.", "is damaged or incomplete.", "is encrypted for another clinic."];
         assert!(line.starts_with(name.as_str()) && known.iter().any(|fault| line.contains(fault)), "{line}");
     }
     assert!(before == place.all(), "not a byte of the clinic's folder");
@@ -42,10 +43,10 @@ fn a_summary_that_is_cut_off_or_goes_on() {
     let sealed = place.read("summary.age");
     for length in [5, 100, sealed.len() / 2, sealed.len() - 1] {
         place.write("cut.age", &sealed[..length]);
-        refused(&place, "cut.age", &["The summary is damaged or cut off.", "save it again"]);
+        refused(&place, "cut.age", &["The summary is damaged or incomplete.", "save it again"]);
     }
     place.write("long.age", [sealed.as_slice(), b"more"].concat());
-    refused(&place, "long.age", &["The summary is damaged or cut off."]);
+    refused(&place, "long.age", &["The summary is damaged or incomplete."]);
 }
 
 #[test]
@@ -53,12 +54,16 @@ fn a_file_that_is_no_summary_is_refused() {
     let place = Place::prepared();
     for (name, bytes) in [("empty", &b""[..]), ("list.txt", b"a shopping list"), ("picture", b"\x89PNG\r\n\x1a\n")] {
         place.write(name, bytes);
-        refused(&place, name, &["This is not a sealed summary.", "Ask the patient for the file that Carryover saved."]);
+        refused(
+            &place,
+            name,
+            &["This is not an encrypted Carryover summary.", "Ask the patient for the file that Carryover saved."],
+        );
     }
     refused(&place, "card/card.bin", &["This is a plan card, not a summary.", "The card is for the patient to scan."]);
-    refused(&place, "card", &["card cannot be read."]);
+    refused(&place, "card", &["Could not read card."]);
     place.write("letter.age", forge::sealed(&place, b"a shopping list, sealed"));
-    refused(&place, "letter.age", &["This is not a sealed summary."]);
+    refused(&place, "letter.age", &["This is not an encrypted Carryover summary."]);
 }
 
 #[test]
@@ -66,7 +71,7 @@ fn a_summary_for_another_clinic() {
     let place = Place::prepared();
     place.done(&["--home", "elm", "clinic", "--passphrase-file", "pw", "start", "--name", "Elm Row"]);
     let receive = ["--home", "elm", "clinic", "--passphrase-file", "pw", "receive", "summary.age"];
-    place.refused(&receive, &["summary.age: The summary is sealed for another clinic."]);
+    place.refused(&receive, &["summary.age: The summary is encrypted for another clinic."]);
 }
 
 #[test]
@@ -79,7 +84,7 @@ fn a_summary_of_a_plan_that_this_clinic_does_not_have() {
     refused(
         &place,
         "unknown.age",
-        &["a plan that this clinic does not have", "the data folder from which the card was issued"],
+        &["a plan that is not in this clinic's data", "the data folder in which the card was issued"],
     );
 }
 
@@ -89,7 +94,7 @@ fn a_summary_by_somebody_who_never_held_the_card() {
     let mut letter = forge::letter(&forge::card(&place), 1, compress_to_vec(&[0xA0], 6));
     letter.tag = [1; 32];
     place.write("forged.age", forge::sealed(&place, &letter.to_bytes()));
-    refused(&place, "forged.age", &["not made by somebody who holds the plan card", "Do not use it"]);
+    refused(&place, "forged.age", &["does not come from a device that has the plan card.", "Do not use it"]);
 }
 
 #[test]
@@ -98,7 +103,11 @@ fn a_summary_of_a_newer_version() {
     let mut letter = forge::letter(&forge::card(&place), 1, Vec::new()).to_bytes();
     letter[4] = 2;
     place.write("newer.age", forge::sealed(&place, &letter));
-    refused(&place, "newer.age", &["The summary is of version 2; this program reads up to 1.", "Update the program"]);
+    refused(
+        &place,
+        "newer.age",
+        &["The summary is version 2. This program reads summaries up to version 1.", "Update the program"],
+    );
 }
 
 #[test]
@@ -106,9 +115,9 @@ fn a_file_of_a_gigabyte_is_refused() {
     let place = Place::prepared();
     let file = std::fs::File::create(place.path("huge.age")).expect("ours");
     file.set_len(1 << 30).expect("sparse");
-    refused(&place, "huge.age", &["huge.age is larger than 4194304 bytes", "Choose the right file."]);
+    refused(&place, "huge.age", &["huge.age is larger than the limit of 4194304 bytes.", "Choose the right file."]);
     place.write("big.age", vec![b'x'; MAX_SEALED]);
-    refused(&place, "big.age", &["This is not a sealed summary."]);
+    refused(&place, "big.age", &["This is not an encrypted Carryover summary."]);
 }
 
 /// Both bombs are honestly sealed, the second one with the tag of somebody who holds the card.
@@ -119,10 +128,10 @@ fn a_small_file_that_unpacks_to_a_quarter_of_a_gigabyte() {
     assert!(bomb.len() < MAX_SEALED / 4, "{} bytes are no size to take offence at", bomb.len());
     let mut letter = forge::letter(&forge::card(&place), 1, bomb);
     place.write("bomb.age", forge::sealed(&place, &letter.to_bytes()));
-    refused(&place, "bomb.age", &["summary is larger than 8388608 bytes"]);
+    refused(&place, "bomb.age", &["summary is larger than the limit of 8388608 bytes."]);
     letter.body.log = LogId([8; 8]);
     place.write("tagless.age", forge::sealed(&place, &letter.to_bytes()));
-    refused(&place, "tagless.age", &["not made by somebody who holds the plan card"]);
+    refused(&place, "tagless.age", &["does not come from a device that has the plan card."]);
 }
 
 #[test]
@@ -131,6 +140,6 @@ fn contents_that_say_nothing_a_summary_can_hold() {
     let card = forge::card(&place);
     for packed in [vec![0xFF; 40], compress_to_vec(b"\xA0", 6), Vec::new()] {
         place.write("odd.age", forge::sealed(&place, &forge::letter(&card, 1, packed).to_bytes()));
-        refused(&place, "odd.age", &["The summary is damaged or cut off."]);
+        refused(&place, "odd.age", &["The summary is damaged or incomplete."]);
     }
 }
