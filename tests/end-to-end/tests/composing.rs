@@ -104,12 +104,12 @@ fn seconds_dates_and_windows_that_cannot_be_meant_are_said() {
     clinic.press("Add Stand on one leg");
     for typed in ["abc", "900"] {
         clinic.type_into("left leg", &format!("{typed}{ENTER}"));
-        clinic.see(&format!("Left leg: “{typed}” is no number of seconds from 0 to 600"));
+        clinic.see(&format!("Left leg: “{typed}” is not a number of seconds from 0 to 600"));
     }
     clinic.screenshot("composing-seconds-unread");
     clinic.type_into("left leg", &format!("12,46 s{ENTER}"));
     stands_in(&clinic, "left leg", "12.5");
-    clinic.see_no_more("is no number of seconds");
+    clinic.see_no_more("is not a number of seconds");
     clinic.set("Date", "");
     clinic.see("The date of the next visit is missing.");
     clinic.press("2 weeks");
@@ -128,7 +128,7 @@ fn a_code_that_is_too_long_is_refused_and_not_cut() {
     let clinic = open(&desktop, AT, desktop.with_a_clinic());
     clinic.type_into("Code", "ABCDEFGHIJKLM");
     clinic.press("Add patient");
-    clinic.see("A code is 1 to 12 letters, digits and hyphens.");
+    clinic.see("A code has 1 to 12 letters, digits or hyphens.");
     assert!(!clinic.sees("ABCDEFGHIJKL"), "no patient under the first twelve");
 }
 
@@ -149,15 +149,15 @@ fn what_was_begun_is_found_again_until_its_card_is_issued() {
     clinic.press("First plan: K17");
     clinic.see("Draft of 1 March resumed.");
     clinic.press("Discard draft");
-    clinic.see("Discard everything that was changed in this draft?");
+    clinic.see("Discard everything that you changed in this draft?");
     clinic.screenshot("composing-discard");
     clinic.press("No, keep it");
     clinic.press("Discard draft");
     clinic.press("Yes, discard it");
-    clinic.see("Nothing in the plan yet.");
+    clinic.see("The plan is empty.");
     clinic.press("Patients");
     clinic.press("First plan: K17");
-    clinic.see("Nothing in the plan yet.");
+    clinic.see("The plan is empty.");
     assert!(!clinic.sees("resumed"), "looking begins no draft");
 
     clinic.press(&format!("Add {HEEL}"));
@@ -167,11 +167,11 @@ fn what_was_begun_is_found_again_until_its_card_is_issued() {
     clinic.press("Next plan: K17");
     clinic.see("Plan 2 for K17");
     assert!(!clinic.sees("resumed"), "the card ended the draft");
-    clinic.press("Take out: Heel raise");
+    clinic.press("Remove: Heel raise");
     clinic.press("Review");
     clinic.press("Next plan");
     clinic.see("Draft of 1 March resumed.");
-    clinic.see("Nothing in the plan yet.");
+    clinic.see("The plan is empty.");
 }
 
 #[test]
@@ -189,7 +189,7 @@ fn a_double_press_adds_once_and_a_thirteenth_is_said() {
         clinic.press(add);
         clinic.wait_for(&format!("return document.querySelectorAll('.item').length === {n}"));
     }
-    clinic.see("A plan holds at most 12 exercises. Take one out to add another.");
+    clinic.see("A plan holds up to 12 exercises. Remove one to add another.");
     clinic.press("Add Stand on one leg");
     assert_eq!(count(&clinic), 12);
     clinic.screenshot("composing-full");

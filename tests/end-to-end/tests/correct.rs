@@ -65,7 +65,7 @@ fn the_clinic_reads(desktop: &Desktop, made: &Prescribed) {
     made.patient(FOUR_WEEKS_ON, &["summary", "--until", "2027-03-28", "--out", &file]);
     made.clinic(&["receive", &file]);
     let review = made.clinic(&["review", "K17"]);
-    for line in ["The patient has put 7 entries right", "raised by mistake", "felt fine, no need"] {
+    for line in ["The patient corrected 7 entries", "raised by mistake", "felt fine, no need"] {
         assert!(review.contains(line), "{line:?} is missing in\n{review}");
     }
     assert!(!review.contains("no time"), "{review}");

@@ -125,7 +125,7 @@ fn a_trial_and_the_moment_after_its_end() {
         &[],
     );
     window.touch_anywhere();
-    window.see("Last trial");
-    assert_eq!(window.ask("return headings.includes('Trial over')", &[]), json!(true));
+    window.see("Last attempt");
+    assert_eq!(window.ask("return headings.includes('Attempt over')", &[]), json!(true));
     look(&window, "between");
 }

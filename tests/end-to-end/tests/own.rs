@@ -111,7 +111,7 @@ fn what_was_chosen_by_name_and_put_off_says_when_it_comes_back() {
     window.press("due now");
     speaks_of("Heel raise");
     window.press("Remind me in 10 minutes");
-    window.see("Put off: reminder at 09:2");
+    window.see("Reminder at 09:2");
     window.see("due now, reminder at 09:2");
     speaks_of("Heel raise");
     window.fits();
@@ -123,7 +123,7 @@ fn where_there_is_no_tray_closing_asks_and_leaves_no_notification_behind() {
     let desktop = Desktop::new();
     prepare(&desktop);
     let window = open(&desktop, "09:10:00");
-    desktop.notified("Time for a short break");
+    desktop.notified("09:00: ");
     window.see("Start");
     window.ask_to_close();
     window.see("Close and stop reminders?");
@@ -220,8 +220,8 @@ fn quiet_times_are_kept_and_the_window_says_until_when() {
     window.choose("To", "07:00");
     window.press("Add hours");
     window.see("Saved: no reminders from 22:00 to 07:00.");
-    window.press("Take it out: 22:00 to 07:00");
-    window.see("Taken out: 22:00 to 07:00.");
+    window.press("Remove: 22:00 to 07:00");
+    window.see("Removed: 22:00 to 07:00.");
     window.screenshot("own-quiet-saved");
     window.close();
 

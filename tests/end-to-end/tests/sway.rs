@@ -125,7 +125,7 @@ fn in_the_pocket_the_sensor_ends_the_trial_and_it_is_always_asked() {
     window.press("Start countdown");
     window.see("Did your foot touch the floor after about 14.3 s?");
     window.press("Not sure");
-    window.see("To be confirmed");
+    window.see("Not certain");
     window.screenshot("sway-pocket-results");
     window.press("Continue");
     window.close();

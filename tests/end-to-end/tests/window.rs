@@ -132,8 +132,8 @@ impl Drop for Closed {
 #[test]
 fn a_folder_that_cannot_be_written_is_named_with_what_to_do() {
     for (name, locale, wrong, what_to_do) in [
-        ("empty", "C.UTF-8", "cannot be written to.", "Give yourself the right to write there"),
-        ("vacia", "es_ES.UTF-8", "No se puede escribir en la carpeta de datos", "Dese permiso para escribir"),
+        ("empty", "C.UTF-8", "Could not write to the data folder", "Give yourself write permission there"),
+        ("vacia", "es_ES.UTF-8", "No se pudo escribir en la carpeta de datos", "Obtenga permiso de escritura"),
     ] {
         let desktop = Desktop::new();
         let home = desktop.path(name);
@@ -158,7 +158,7 @@ fn a_persons_own_folder_that_cannot_be_written_any_more_is_named_too() {
     window.close();
     let closed = Closed::new(desktop.path("patient"));
     let window = opening().start();
-    window.see("cannot be written to.");
+    window.see("Could not write to the data folder");
     window.close();
     drop(closed);
     opening().start().see("Start");

@@ -44,7 +44,7 @@ impl Tour<'_> {
         window.see("Did your foot touch the floor after about");
         keep("asked-at");
         window.press("Not sure");
-        window.see("To be confirmed");
+        window.see("Not certain");
         keep("results");
     }
 

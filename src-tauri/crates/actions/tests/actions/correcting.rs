@@ -2,9 +2,10 @@
 
 use crate::people::{Patient, at, slot};
 use actions::patient::{answering, correcting, plans, sealing, today};
-use exercises::correct::{Correction, EntryContent};
+use exercises::correct::EntryContent;
 use exercises::history::Mark;
 use exercises::id::ComplaintId;
+use exercises::log::Correction;
 use exercises::log::{Barrier, DayOffReason};
 use wire::Failure;
 use wire::patient::{
