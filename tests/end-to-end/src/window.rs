@@ -13,6 +13,7 @@ use tokio::runtime::Runtime;
 use crate::desktop::Desktop;
 use crate::driver::Driver;
 use crate::program;
+use crate::wait::PATIENCE;
 
 /// A window about to be opened.
 pub struct Opening<'a> {
@@ -99,7 +100,9 @@ async fn connect(url: &str, arguments: &[String]) -> Client {
     let capabilities = Capabilities::from_iter([("webkitgtk:browserOptions".to_owned(), options)]);
     let mut builder = ClientBuilder::new(HttpConnector::new());
     builder.capabilities(capabilities);
-    builder.connect(url).await.unwrap_or_else(|error| panic!("the window does not open: {error}"))
+    // The driver itself waits for ever for a program that ended before it opened a window.
+    let opened = tokio::time::timeout(PATIENCE, builder.connect(url)).await.expect("the window opens in time");
+    opened.unwrap_or_else(|error| panic!("the window does not open: {error}"))
 }
 
 /// An open window. When it goes, the program has been ended; if its page had a fault until then, the
