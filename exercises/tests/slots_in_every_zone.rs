@@ -7,7 +7,7 @@ use chrono::{DateTime, Datelike, Duration, MappedLocalTime, NaiveDate, NaiveDate
 use chrono_tz::{TZ_VARIANTS, Tz};
 use exercises::catalogue::{Dose, ExerciseId};
 use exercises::id::{ItemId, PlanId};
-use exercises::plan::{Days, Header, Item, Pattern, Plan, Prescription, Schedule};
+use exercises::plan::{Header, Item, Pattern, Plan, Prescription, Schedule, Weekdays};
 use exercises::slots::{self, Slot};
 use exercises::time::{Offsets, Stamp};
 use proptest::prelude::*;
@@ -53,7 +53,7 @@ fn offsets(zone: Tz) -> Offsets {
 
 fn item(pattern: Pattern) -> Item {
     let dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
-    let schedule = Schedule { days: Days::ALL, pattern };
+    let schedule = Schedule { days: Weekdays::ALL, pattern };
     Item::new(ItemId(1), ExerciseId::new("sit-tall").expect("an id"), dose, schedule)
 }
 

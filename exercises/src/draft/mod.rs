@@ -15,7 +15,7 @@ mod typed;
 use crate::catalogue::kind::UsualTimes;
 use crate::catalogue::{Exercise, Sidedness};
 use crate::id::ItemId;
-use crate::plan::{Days, Item, MAX_ITEMS, MAX_NOTE, Pattern, Prescription, Schedule, Side};
+use crate::plan::{Item, MAX_ITEMS, MAX_NOTE, Pattern, Prescription, Schedule, Side, Weekdays};
 use chrono::NaiveDate;
 
 pub use dose::{stepped, with};
@@ -110,15 +110,15 @@ pub fn default_schedule(exercise: &Exercise) -> Schedule {
     match exercise.kind.rules().usual_times() {
         UsualTimes::ThroughTheDay if exercise.dose.total_s(exercise.side) <= HOURLY_AT_MOST_S => hourly(),
         UsualTimes::ThroughTheDay => {
-            Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } }
+            Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } }
         }
-        UsualTimes::Evening => Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![18 * 60] } },
+        UsualTimes::Evening => Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![18 * 60] } },
     }
 }
 
 /// By the hour of a working day.
 pub fn hourly() -> Schedule {
-    Schedule { days: Days::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 9 * 60, to: 17 * 60 } }
+    Schedule { days: Weekdays::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 9 * 60, to: 17 * 60 } }
 }
 
 #[cfg(test)]

@@ -8,14 +8,16 @@ mod agreed;
 pub mod check;
 pub mod schedule;
 pub mod stance;
+mod weekdays;
 
 use crate::catalogue::{Catalogue, Dose, ExerciseId, Eyes, RungId, Surface};
 use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, PlanId};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
 
-pub use schedule::{Days, Pattern, Schedule};
+pub use schedule::{Pattern, Schedule};
 pub use stance::{StanceBaseline, StanceField};
+pub use weekdays::Weekdays;
 
 /// Most items that one plan holds.
 pub const MAX_ITEMS: usize = 12;

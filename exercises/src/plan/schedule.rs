@@ -1,6 +1,6 @@
 //! On which days and at which minutes an item falls due.
 
-use chrono::{Datelike, NaiveDate};
+use super::Weekdays;
 
 /// Minutes in a day.
 pub const DAY_MINUTES: u16 = 1440;
@@ -10,26 +10,9 @@ pub const DAY_MINUTES: u16 = 1440;
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Schedule {
     /// Days of the week.
-    pub days: Days,
+    pub days: Weekdays,
     /// Minutes of the day.
     pub pattern: Pattern,
-}
-
-/// Days of the week as a set; bit 0 is Monday.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct Days(pub u8);
-
-impl Days {
-    /// Monday to Friday.
-    pub const WORKDAYS: Days = Days(0b001_1111);
-    /// Every day.
-    pub const ALL: Days = Days(0b111_1111);
-
-    /// Whether `day` is one of them.
-    pub fn contain(self, day: NaiveDate) -> bool {
-        self.0 & (1 << day.weekday().num_days_from_monday()) != 0
-    }
 }
 
 /// How an item's due times are spread over a day; minutes are counted from midnight of the wall clock.
@@ -94,12 +77,5 @@ mod tests {
     #[test]
     fn an_interval_that_does_not_divide_the_window_ends_before_it() {
         assert_eq!(Pattern::Every { minutes: 50, from: 540, to: 660 }.minutes(), [540, 590, 640]);
-    }
-
-    #[test]
-    fn workdays_leave_out_the_weekend() {
-        let monday = NaiveDate::from_ymd_opt(2026, 11, 23).expect("a date");
-        let kept: Vec<bool> = monday.iter_days().take(7).map(|day| Days::WORKDAYS.contain(day)).collect();
-        assert_eq!(kept, [true, true, true, true, true, false, false]);
     }
 }

@@ -4,7 +4,7 @@ use super::PlanInForce;
 use crate::alarm;
 use crate::catalogue::Sidedness;
 use crate::id::PlanId;
-use crate::plan::{Days, Side};
+use crate::plan::{Side, Weekdays};
 use crate::slots;
 use crate::time::{Offsets, Stamp};
 use chrono::{Datelike, Duration, NaiveDateTime, NaiveTime, Timelike};
@@ -16,7 +16,7 @@ pub struct Weekly {
     /// The plan.
     pub plan: PlanId,
     /// The days of the week on which it comes.
-    pub days: Days,
+    pub days: Weekdays,
     /// The first time.
     pub first: NaiveDateTime,
     /// The last time.
@@ -49,8 +49,8 @@ pub fn weekly(of: PlanInForce<'_>, now: Stamp, zone: &Offsets) -> Vec<Weekly> {
 
 fn one(plan: PlanId, dates: &BTreeSet<NaiveDateTime>, takes_s: u32) -> Option<Weekly> {
     let (first, last) = (*dates.first()?, *dates.last()?);
-    let days = Days(dates.iter().fold(0, |set, date| set | 1 << date.weekday().num_days_from_monday()));
-    let named = first.date().iter_days().take_while(|day| *day <= last.date()).filter(|day| days.contain(*day));
+    let days: Weekdays = dates.iter().map(Datelike::weekday).collect();
+    let named = first.date().iter_days().take_while(|day| *day <= last.date()).filter(|day| days.contains(day.weekday()));
     let except = named.map(|day| day.and_time(first.time())).filter(|at| !dates.contains(at)).collect();
     Some(Weekly { plan, days, first, last, except, takes_s })
 }

@@ -7,8 +7,8 @@ use crate::catalogue::{
 use crate::history::Mark;
 use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use crate::plan::{
-    Activity, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side,
-    StanceBaseline,
+    Activity, AgeBand, BodySide, Complaint, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side, StanceBaseline,
+    Weekdays,
 };
 use crate::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use crate::summary::{ItemDay, PainOn, RunOn, SettledOn, StanceOn, Summary, TakenOn};
@@ -85,7 +85,7 @@ pub fn catalogue() -> Catalogue {
 }
 
 fn once_a_day() -> Schedule {
-    Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![18 * 60] } }
+    Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![18 * 60] } }
 }
 
 /// An item of the exercise that fits the dose.
@@ -107,7 +107,7 @@ pub fn item(dose: Dose, side: Side) -> Item {
 
 /// By the hour from nine to eleven.
 pub fn three_times_a_day() -> Schedule {
-    Schedule { days: Days::ALL, pattern: Pattern::Every { minutes: 60, from: 9 * 60, to: 11 * 60 } }
+    Schedule { days: Weekdays::ALL, pattern: Pattern::Every { minutes: 60, from: 9 * 60, to: 11 * 60 } }
 }
 
 /// Wednesday, 25 November 2026.

@@ -8,7 +8,7 @@
 use crate::id::ItemId;
 use crate::plan::{Item, Plan};
 use crate::time::{Offsets, ResolvedTime, Stamp, days_since_1970};
-use chrono::NaiveDate;
+use chrono::{Datelike, NaiveDate};
 
 /// A slot stays open for at most this long, in minutes.
 pub const OPEN_MINUTES: i64 = 60;
@@ -55,13 +55,13 @@ impl Slot {
 
 /// The slots of one item whose window opens on `day`; none on a day that the schedule leaves out.
 pub fn of_item(item: &Item, day: NaiveDate, zone: &Offsets) -> Vec<Slot> {
-    if !item.schedule.days.contain(day) {
+    if !item.schedule.days.contains(day.weekday()) {
         return Vec::new();
     }
     let minutes = item.schedule.pattern.minutes();
     let dues: Vec<Option<Stamp>> = minutes.iter().map(|minute| due_at(day, *minute, zone)).collect();
     // A window that ends late at night may still be open when the next day's begins; a zone can leave a whole day out.
-    let next_days = day.iter_days().skip(1).take(2).filter(|next| item.schedule.days.contain(*next));
+    let next_days = day.iter_days().skip(1).take(2).filter(|next| item.schedule.days.contains(next.weekday()));
     let next_first = next_days.flat_map(|next| minutes.iter().filter_map(move |minute| due_at(next, *minute, zone))).next();
     let next_due = |number: usize| dues[number + 1..].iter().flatten().next().or(next_first.as_ref());
     let slots = minutes.iter().enumerate().map(|(number, minute)| {

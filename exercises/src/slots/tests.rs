@@ -1,7 +1,7 @@
 //! Slots of plain days; every zone of the tz database is gone through in `tests/slots_in_every_zone.rs`.
 
 use super::*;
-use crate::plan::{Days, Pattern};
+use crate::plan::{Pattern, Weekdays};
 use crate::review::samples::{HOLD, REPS, plan, start};
 use chrono::Duration;
 
@@ -43,14 +43,14 @@ fn a_slot_closes_at_the_next_or_after_an_hour() {
 fn a_late_slot_closes_when_the_next_days_first_opens() {
     assert_eq!(open(&every(30, 15, 1425), 47), (1425, 1440 + 15));
     let mut weekdays = every(30, 15, 1425);
-    weekdays.prescription.items[0].schedule.days = Days(0b000_0100);
+    weekdays.prescription.items[0].schedule.days = [chrono::Weekday::Wed].into_iter().collect();
     assert_eq!(open(&weekdays, 47), (1425, 1440 + 45), "no slot on the day after");
 }
 
 #[test]
 fn days_that_the_schedule_leaves_out_have_none() {
     let mut plan = plan();
-    plan.prescription.items[0].schedule.days = Days::WORKDAYS;
+    plan.prescription.items[0].schedule.days = Weekdays::WORKDAYS;
     let counts = (0..7).map(|day| of_item(&plan.prescription.items[0], start() + Duration::days(day), &utc()).len());
     assert_eq!(counts.collect::<Vec<_>>(), [3, 3, 3, 0, 0, 3, 3], "from a Wednesday on");
 }

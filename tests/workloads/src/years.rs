@@ -7,8 +7,8 @@ use exercises::history::History;
 use exercises::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
 use exercises::plan::{
-    Activity, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side,
-    StanceBaseline,
+    Activity, AgeBand, BodySide, Complaint, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side, StanceBaseline,
+    Weekdays,
 };
 use exercises::review::{Review, build};
 use exercises::run::{Balance, HoldRecord, Run, RunEnd, SetRecord, SetUp, Trial, TrialEnd, Work};
@@ -165,9 +165,18 @@ fn items() -> Vec<Item> {
         Item { rung: rung(first), side, may_step: true, serves: Some(serves), ..plain }
     };
     vec![
-        item(HOLD, "sit-tall-chin-back", "wall", Side::Neither, hold, Days::ALL, hourly, NECK),
-        item(STANCE, "one-leg-stand", "firm-open", Side::Both, stance, Days::ALL, at(18 * 60), ANKLE),
-        item(RISE, "sit-to-stand", "hands-push", Side::Neither, rise, Days(0b001_0101), at(18 * 60 + 30), ANKLE),
+        item(HOLD, "sit-tall-chin-back", "wall", Side::Neither, hold, Weekdays::ALL, hourly, NECK),
+        item(STANCE, "one-leg-stand", "firm-open", Side::Both, stance, Weekdays::ALL, at(18 * 60), ANKLE),
+        item(
+            RISE,
+            "sit-to-stand",
+            "hands-push",
+            Side::Neither,
+            rise,
+            Weekdays::from_bits(0b001_0101).expect("seven bits"),
+            at(18 * 60 + 30),
+            ANKLE,
+        ),
     ]
 }
 

@@ -205,7 +205,7 @@ fn schedule_fits(item: &Item) -> bool {
             (1..=12).contains(&times.len()) && times.iter().all(|time| fits(*time)) && times.windows(2).all(|w| w[0] < w[1])
         }
     };
-    pattern && item.schedule.days.0 != 0 && item.schedule.days.0 <= 0b111_1111
+    pattern && !item.schedule.days.is_empty()
 }
 
 /// The gates of unsupervised stance. The leg's newest time counts: an earlier, better one does not make up for it. The time

@@ -6,7 +6,7 @@
 //! and a higher `SEQUENCE`, so that a calendar replaces the old events.
 
 use chrono::NaiveDateTime;
-use exercises::plan::Days;
+use exercises::plan::Weekdays;
 use exercises::remind::Weekly;
 use exercises::time::Stamp;
 
@@ -71,10 +71,9 @@ fn local(at: NaiveDateTime) -> String {
     at.format("%Y%m%dT%H%M%S").to_string()
 }
 
-fn week(days: Days) -> String {
+fn week(days: Weekdays) -> String {
     const NAMES: [&str; 7] = ["MO", "TU", "WE", "TH", "FR", "SA", "SU"];
-    let named = NAMES.iter().enumerate().filter(|(bit, _)| days.0 & (1 << bit) != 0);
-    named.map(|(_, name)| *name).collect::<Vec<_>>().join(",")
+    days.iter().map(|day| NAMES[day.num_days_from_monday() as usize]).collect::<Vec<_>>().join(",")
 }
 
 /// A text value (section 3.3.11). A control character has no place in one.

@@ -4,7 +4,7 @@ use crate::cbor::AtMost;
 use chrono::{Days as Ahead, NaiveDate};
 use exercises::catalogue::{Dose, Kind};
 use exercises::plan::schedule::DAY_MINUTES;
-use exercises::plan::{Days, Pattern, Schedule};
+use exercises::plan::{Pattern, Schedule, Weekdays};
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
 
 /// Most due times of one day, with room over what a plan may ask for.
@@ -44,10 +44,10 @@ pub(crate) enum ScheduleOut {
 }
 
 impl From<&Schedule> for ScheduleOut {
-    fn from(Schedule { days: Days(days), pattern }: &Schedule) -> ScheduleOut {
+    fn from(Schedule { days, pattern }: &Schedule) -> ScheduleOut {
         match pattern {
-            Pattern::Every { minutes, from, to } => ScheduleOut::Every(*days, *minutes, *from, *to),
-            Pattern::At { times } => ScheduleOut::At(*days, AtMost(times.clone())),
+            Pattern::Every { minutes, from, to } => ScheduleOut::Every(days.bits(), *minutes, *from, *to),
+            Pattern::At { times } => ScheduleOut::At(days.bits(), AtMost(times.clone())),
         }
     }
 }
@@ -58,12 +58,13 @@ impl ScheduleOut {
         let within = |minute: u16| minute < DAY_MINUTES;
         match self {
             ScheduleOut::Every(days, minutes, from, to) => {
-                let fits = days < 128 && minutes > 0 && within(minutes) && within(from) && within(to);
-                fits.then_some(Schedule { days: Days(days), pattern: Pattern::Every { minutes, from, to } })
+                let days = Weekdays::from_bits(days)?;
+                let fits = minutes > 0 && within(minutes) && within(from) && within(to);
+                fits.then_some(Schedule { days, pattern: Pattern::Every { minutes, from, to } })
             }
             ScheduleOut::At(days, AtMost(times)) => {
-                let fits = days < 128 && times.iter().all(|time| within(*time));
-                fits.then_some(Schedule { days: Days(days), pattern: Pattern::At { times } })
+                let days = Weekdays::from_bits(days)?;
+                times.iter().all(|time| within(*time)).then_some(Schedule { days, pattern: Pattern::At { times } })
             }
         }
     }

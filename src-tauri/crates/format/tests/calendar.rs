@@ -6,7 +6,7 @@ use exercises::catalogue::{Catalogue, Dose, ExerciseId};
 use exercises::history::History;
 use exercises::id::{ItemId, LogId, PlanId};
 use exercises::log::{DayOffReason, Entry, Log, LogEvent};
-use exercises::plan::{Days, Header, Item, Pattern, Plan, Prescription, Schedule};
+use exercises::plan::{Header, Item, Pattern, Plan, Prescription, Schedule, Weekdays};
 use exercises::remind::{PlanInForce, Weekly, weekly};
 use exercises::slots;
 use exercises::time::{Offsets, Stamp};
@@ -58,7 +58,8 @@ fn schedule() -> impl Strategy<Value = Schedule> {
     let window = (15u16..=720, 0u16..1440, 0u16..1440).prop_map(|(minutes, from, to)| Pattern::Every { minutes, from, to });
     let times =
         prop::collection::btree_set(0u16..1440, 1..=12).prop_map(|times| Pattern::At { times: times.into_iter().collect() });
-    (1u8..128, prop_oneof![window, times]).prop_map(|(days, pattern)| Schedule { days: Days(days), pattern })
+    (1u8..128, prop_oneof![window, times])
+        .prop_map(|(days, pattern)| Schedule { days: Weekdays::from_bits(days).expect("seven bits"), pattern })
 }
 
 fn followed(plan: &Plan, taken: Stamp, happened: Vec<LogEvent>) -> Followed {
@@ -141,7 +142,7 @@ proptest! {
     #[test]
     fn any_title_is_folded_and_comes_back(title in "[^\\p{Cc}]{0,120}|[;,\\\\ü漢😀 ]{60}") {
         let (start, zone) = changes()[0].clone();
-        let hourly = Schedule { days: Days::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 540, to: 600 } };
+        let hourly = Schedule { days: Weekdays::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 540, to: 600 } };
         let followed = followed(&plan(start, 2, &[hourly]), midnight(start), Vec::new());
         let head = Head { version: "0.1.0", made: midnight(start), sequence: 1, title: &title };
         let text = calendar::write(&events(&followed, midnight(start), &zone), head);
@@ -155,7 +156,7 @@ proptest! {
 }
 
 fn hourly() -> Schedule {
-    Schedule { days: Days::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 540, to: 1020 } }
+    Schedule { days: Weekdays::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 540, to: 1020 } }
 }
 
 #[test]
@@ -188,7 +189,7 @@ fn what_an_alarm_holds_back_is_not_in_the_calendar() {
 #[test]
 fn an_hour_that_does_not_exist_is_an_exception() {
     let (start, zone) = changes()[1].clone();
-    let night = Schedule { days: Days::ALL, pattern: Pattern::At { times: vec![150] } };
+    let night = Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![150] } };
     let events = events(&followed(&plan(start, 2, &[night]), midnight(start), Vec::new()), midnight(start), &zone);
     let sunday = start + Duration::days(2);
     assert_eq!(events[0].except, [sunday.and_hms_opt(2, 30, 0).expect("a time")]);

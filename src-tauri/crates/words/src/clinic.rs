@@ -1,7 +1,8 @@
 //! Sentences of the clinic's side, made of domain values.
 
-use crate::date::WEEKDAYS;
+use crate::date::names_of;
 use crate::{Key, Words};
+use chrono::Weekday;
 use exercises::catalogue::{Exercise, Region};
 use exercises::draft::TypedField;
 use exercises::id::ItemId;
@@ -38,9 +39,9 @@ impl Words {
         self.age_between(from, to)
     }
 
-    /// "Mon"; bit 0 is Monday.
-    pub fn weekday_short(self, bit: u8) -> String {
-        self.text(WEEKDAYS[usize::from(bit % 7)].1).to_owned()
+    /// "Mon".
+    pub fn weekday_short(self, day: Weekday) -> String {
+        self.text(names_of(day).1).to_owned()
     }
 
     /// "A full day: 11 times, about 14 minutes." Nothing for an empty plan.

@@ -1,7 +1,7 @@
 //! Dates, times of day, numbers and lists, as the locale writes them.
 
 use crate::{Key, Number, Words};
-use chrono::{Datelike, NaiveDate};
+use chrono::{Datelike, NaiveDate, Weekday};
 
 const MONTHS: [(Key, Key); 12] = [
     (Key::MonthJanuary, Key::MonthShortJanuary),
@@ -19,7 +19,7 @@ const MONTHS: [(Key, Key); 12] = [
 ];
 
 /// From Monday on.
-pub(crate) const WEEKDAYS: [(Key, Key); 7] = [
+const WEEKDAYS: [(Key, Key); 7] = [
     (Key::Monday, Key::MondayShort),
     (Key::Tuesday, Key::TuesdayShort),
     (Key::Wednesday, Key::WednesdayShort),
@@ -126,7 +126,12 @@ fn month(day: NaiveDate) -> (Key, Key) {
 }
 
 fn weekday(day: NaiveDate) -> Key {
-    WEEKDAYS[day.weekday().num_days_from_monday() as usize].0
+    names_of(day.weekday()).0
+}
+
+/// A weekday's name, whole and short.
+pub(crate) fn names_of(day: Weekday) -> (Key, Key) {
+    WEEKDAYS[day.num_days_from_monday() as usize]
 }
 
 /// The first letter in upper case, for the beginning of a line.

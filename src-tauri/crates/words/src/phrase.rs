@@ -1,12 +1,12 @@
 //! Sentences made of domain values.
 
-use crate::date::WEEKDAYS;
+use crate::date::names_of;
 use crate::{Key, Words};
 use exercises::alarm::Trouble;
 use exercises::catalogue::{Exercise, Eyes, Surface};
 use exercises::history::Mark;
 use exercises::log::{Barrier, DayOffReason};
-use exercises::plan::{Aftercare, BodySide, Days, Pattern, Schedule, Side};
+use exercises::plan::{Aftercare, BodySide, Pattern, Schedule, Side, Weekdays};
 use wire::clinic::{Outcome, Receipt};
 
 impl Words {
@@ -33,15 +33,12 @@ impl Words {
     }
 
     /// "Monday to Friday".
-    pub fn days(self, days: Days) -> String {
+    pub fn days(self, days: Weekdays) -> String {
         match days {
-            Days::ALL => self.text(Key::EveryDay).to_owned(),
-            Days(0) => self.text(Key::NoDay).to_owned(),
-            Days::WORKDAYS => self.text(Key::Workdays).to_owned(),
-            Days(set) => {
-                let names = WEEKDAYS.iter().enumerate().filter(|(bit, _)| set & (1 << bit) != 0);
-                self.list(&names.map(|(_, (name, _))| self.text(*name).to_owned()).collect::<Vec<_>>())
-            }
+            Weekdays::ALL => self.text(Key::EveryDay).to_owned(),
+            Weekdays::NONE => self.text(Key::NoDay).to_owned(),
+            Weekdays::WORKDAYS => self.text(Key::Workdays).to_owned(),
+            some => self.list(&some.iter().map(|day| self.text(names_of(day).0).to_owned()).collect::<Vec<_>>()),
         }
     }
 
@@ -203,7 +200,7 @@ mod tests {
 
     #[test]
     fn a_schedule_without_days_says_so() {
-        let schedule = Schedule { days: Days(0), pattern: Pattern::At { times: vec![480] } };
+        let schedule = Schedule { days: Weekdays::NONE, pattern: Pattern::At { times: vec![480] } };
         assert_eq!(Words::new(Locale::En).schedule(&schedule), "no day chosen, at 08:00");
         assert_eq!(Words::new(Locale::Es).schedule(&schedule), "ningún día elegido, a las 08:00");
     }

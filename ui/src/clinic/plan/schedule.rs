@@ -1,8 +1,9 @@
 //! When an item falls due.
 
+use chrono::Weekday;
 use exercises::draft::{TypedField, hourly, times_of, times_text};
 use exercises::id::ItemId;
-use exercises::plan::{Days, Pattern};
+use exercises::plan::{Pattern, Weekdays};
 use leptos::prelude::*;
 use words::Key;
 
@@ -37,7 +38,7 @@ pub fn When(id: ItemId) -> impl IntoView {
             {move || if every.get() { view! { <Window id/> }.into_any() } else { view! { <Times id/> }.into_any() }}
         </div>
         <ThroughTheNight id/>
-        <Weekdays id/>
+        <DayBoxes id/>
     }
 }
 
@@ -112,13 +113,14 @@ fn Times(id: ItemId) -> impl IntoView {
 
 /// Seven boxes.
 #[component]
-fn Weekdays(id: ItemId) -> impl IntoView {
+fn DayBoxes(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
-    let day = move |bit: u8| {
-        let on = Signal::derive(move || editor.item(id, false, |item| item.schedule.days.0 & (1 << bit) != 0));
-        let put = move |_| editor.edit_item(id, |item| item.schedule.days = Days(item.schedule.days.0 ^ (1 << bit)));
-        view! { <Tick label=words.weekday_short(bit) value=on put/> }
+    let day = move |day: Weekday| {
+        let on = Signal::derive(move || editor.item(id, false, |item| item.schedule.days.contains(day)));
+        let put = move |_| editor.edit_item(id, |item| item.schedule.days = item.schedule.days.toggled(day));
+        view! { <Tick label=words.weekday_short(day) value=on put/> }
     };
-    view! { <fieldset class="weekdays"><legend>{words.text(Key::DaysLabel)}</legend>{(0..7).map(day).collect_view()}</fieldset> }
+    let boxes = Weekdays::ALL.iter().map(day).collect_view();
+    view! { <fieldset class="weekdays"><legend>{words.text(Key::DaysLabel)}</legend>{boxes}</fieldset> }
 }

@@ -4,7 +4,7 @@ use super::{PlanData, clock, moment};
 use crate::names::name;
 use exercises::catalogue::{Dose, Exercise, Lang};
 use exercises::id::ItemId;
-use exercises::plan::{Aftercare, Days, Item, Pattern, Plan, Schedule};
+use exercises::plan::{Aftercare, Item, Pattern, Plan, Schedule, Weekdays};
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
 
@@ -109,9 +109,9 @@ pub(super) fn schedule(schedule: &Schedule) -> Value {
     }
 }
 
-fn days(days: Days) -> Vec<&'static str> {
+fn days(days: Weekdays) -> Vec<&'static str> {
     const NAMES: [&str; 7] = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"];
-    NAMES.iter().enumerate().filter(|(bit, _)| days.0 & (1 << bit) != 0).map(|(_, name)| *name).collect()
+    days.iter().map(|day| NAMES[day.num_days_from_monday() as usize]).collect()
 }
 
 fn exercise(exercise: &Exercise, lang: Lang) -> Value {

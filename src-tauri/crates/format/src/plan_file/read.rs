@@ -2,10 +2,10 @@
 
 use super::shape::{DaysShape, EveryShape, PlanShape, StanceShape, Word};
 use crate::names::{self, Named};
-use chrono::NaiveDate;
+use chrono::{NaiveDate, Weekday};
 use exercises::id::{ActivityId, ComplaintId, EntryRef, LogId};
 use exercises::plan::stance::MAX_STANCE_TENTHS;
-use exercises::plan::{Activity, Aftercare, Complaint, Days, Pattern, Prescription, Side, StanceBaseline};
+use exercises::plan::{Activity, Aftercare, Complaint, Pattern, Prescription, Side, StanceBaseline, Weekdays};
 use exercises::time::MinuteOfDay;
 use std::ops::Range;
 use toml::Spanned;
@@ -112,8 +112,7 @@ pub(super) fn minute(word: &Word) -> Result<u16, Wrong> {
     time.map_err(|_| Wrong(Some(word.span()), "a time such as \"09:00\" belongs here".into()))
 }
 
-pub(super) fn days(word: &Spanned<DaysShape>) -> Result<Days, Wrong> {
-    const NAMES: [&str; 7] = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"];
+pub(super) fn days(word: &Spanned<DaysShape>) -> Result<Weekdays, Wrong> {
     let wrong = || {
         Wrong(
             Some(word.span()),
@@ -121,14 +120,16 @@ pub(super) fn days(word: &Spanned<DaysShape>) -> Result<Days, Wrong> {
         )
     };
     match word.get_ref() {
-        DaysShape::Name(name) if name == "workdays" => Ok(Days::WORKDAYS),
-        DaysShape::Name(name) if name == "every-day" => Ok(Days::ALL),
+        DaysShape::Name(name) if name == "workdays" => Ok(Weekdays::WORKDAYS),
+        DaysShape::Name(name) if name == "every-day" => Ok(Weekdays::ALL),
         DaysShape::Name(_) => Err(wrong()),
-        DaysShape::List(list) => list.iter().try_fold(Days(0), |set, name| {
-            let bit = NAMES.iter().position(|known| known == name).ok_or_else(wrong)?;
-            Ok(Days(set.0 | 1 << bit))
-        }),
+        DaysShape::List(list) => list.iter().map(|name| weekday(name).ok_or_else(wrong)).collect(),
     }
+}
+
+fn weekday(name: &str) -> Option<Weekday> {
+    let named = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"].iter().position(|known| *known == name)?;
+    Weekdays::ALL.iter().nth(named)
 }
 
 fn line_of_aftercare(word: Word) -> Aftercare {

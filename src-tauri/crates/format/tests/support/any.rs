@@ -7,8 +7,8 @@ use exercises::history::Mark;
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{
-    Activity, Aftercare, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule,
-    Side, StanceBaseline,
+    Activity, Aftercare, AgeBand, BodySide, Complaint, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side,
+    StanceBaseline, Weekdays,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::summary::{
@@ -56,7 +56,8 @@ fn schedule() -> impl Strategy<Value = Schedule> {
         every.prop_map(|(minutes, from, to)| Pattern::Every { minutes, from, to }),
         btree_set(0..1440_u16, 0..=12).prop_map(|times| Pattern::At { times: times.into_iter().collect() }),
     ];
-    (0..128_u8, pattern).prop_map(|(days, pattern)| Schedule { days: Days(days), pattern })
+    (0..128_u8, pattern)
+        .prop_map(|(days, pattern)| Schedule { days: Weekdays::from_bits(days).expect("seven bits"), pattern })
 }
 
 fn dose() -> impl Strategy<Value = Dose> {

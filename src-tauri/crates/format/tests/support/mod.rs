@@ -10,8 +10,8 @@ use exercises::history::Mark;
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{
-    Activity, Aftercare, AgeBand, BodySide, Complaint, Days, Header, Item, Pattern, Plan, Prescription, Risk, Schedule,
-    Side, StanceBaseline,
+    Activity, Aftercare, AgeBand, BodySide, Complaint, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side,
+    StanceBaseline, Weekdays,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::summary::{
@@ -38,11 +38,11 @@ fn item(id: u8, (exercise, rung): (&str, &str), side: Side, dose: Dose, schedule
 }
 
 fn hourly() -> Schedule {
-    Schedule { days: Days::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 540, to: 1020 } }
+    Schedule { days: Weekdays::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 540, to: 1020 } }
 }
 
 fn at(times: &[u16]) -> Schedule {
-    Schedule { days: Days::ALL, pattern: Pattern::At { times: times.to_vec() } }
+    Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: times.to_vec() } }
 }
 
 /// Six items of all kinds, as a clinician would hand them out after a first visit.
@@ -275,7 +275,8 @@ fn stances(summary: &mut Summary, day: u16) {
 
 /// The frozen summary: two days with every part of a summary at least once.
 pub fn frozen_summary() -> Summary {
-    let agreed = Schedule { days: Days(0b101), pattern: Pattern::At { times: vec![480, 1200] } };
+    let agreed =
+        Schedule { days: Weekdays::from_bits(0b101).expect("seven bits"), pattern: Pattern::At { times: vec![480, 1200] } };
     let marks = [
         Mark::Done,
         Mark::Partly(Share { done: 1, of: 3 }),
