@@ -38,16 +38,7 @@ impl Ages {
 
 impl From<AgeBand> for Ages {
     fn from(band: AgeBand) -> Ages {
-        let (from, to) = match band {
-            AgeBand::Under18 => (0, Some(17)),
-            AgeBand::From18 => (18, Some(39)),
-            AgeBand::From40 => (40, Some(49)),
-            AgeBand::From50 => (50, Some(59)),
-            AgeBand::From60 => (60, Some(64)),
-            AgeBand::From65 => (65, Some(69)),
-            AgeBand::From70 => (70, Some(79)),
-            AgeBand::From80 => (80, None),
-        };
+        let (from, to) = band.ages();
         Ages { from, to }
     }
 }

@@ -257,6 +257,13 @@ impl AgeBand {
         AgeBand::From70,
         AgeBand::From80,
     ];
+
+    /// The youngest and the oldest age in it, whole years; `None` where it has no end.
+    pub fn ages(self) -> (u8, Option<u8>) {
+        let from = [0, 18, 40, 50, 60, 65, 70, 80];
+        let place = self as usize;
+        (from[place], from.get(place + 1).map(|next| next - 1))
+    }
 }
 
 /// What speaks against balance practice without supervision (a proposal built from published safety lists; the clinician

@@ -26,17 +26,11 @@ impl Words {
 
     /// "40 to 49".
     pub fn age(self, band: AgeBand) -> String {
-        let (from, to) = match band {
-            AgeBand::Under18 => return self.text(Key::AgeUnder18).to_owned(),
-            AgeBand::From80 => return self.text(Key::AgeFrom80).to_owned(),
-            AgeBand::From18 => (18, 39),
-            AgeBand::From40 => (40, 49),
-            AgeBand::From50 => (50, 59),
-            AgeBand::From60 => (60, 64),
-            AgeBand::From65 => (65, 69),
-            AgeBand::From70 => (70, 79),
-        };
-        self.age_between(from, to)
+        match band.ages() {
+            (0, _) => self.text(Key::AgeUnder18).to_owned(),
+            (_, None) => self.text(Key::AgeFrom80).to_owned(),
+            (from, Some(to)) => self.age_between(from, to),
+        }
     }
 
     /// "Mon".
