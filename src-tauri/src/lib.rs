@@ -22,16 +22,14 @@ use tauri::{App, Manager};
 use args::Args;
 use session::{Replays, Session};
 
-/// How often a start is tried while the program that ran before is still ending, and how long it waits each time.
-#[cfg(desktop)]
-const STARTS: u32 = 20;
-#[cfg(desktop)]
-const BETWEEN_STARTS: std::time::Duration = std::time::Duration::from_millis(250);
-
 /// Starts the program and returns when its last window has closed.
 #[cfg_attr(mobile, tauri::mobile_entry_point)]
 pub fn run() {
-    let app = started().expect("the system has a web view and a display to show it on");
+    let app = match start() {
+        #[cfg(target_os = "linux")]
+        Err(tauri::Error::PluginInitialization(..)) => start_again(),
+        started => started.expect("the system has a web view and a display to show it on"),
+    };
     app.run(|app, event| {
         #[cfg(desktop)]
         if let RunEvent::Exit = event {
@@ -40,24 +38,6 @@ pub fn run() {
         #[cfg(mobile)]
         let _ = (app, event);
     });
-}
-
-/// One that is ending can be asked to show its window and then say nothing more: the start is tried again.
-#[cfg(desktop)]
-fn started() -> tauri::Result<App> {
-    let mut tries = 1;
-    loop {
-        match start() {
-            Err(tauri::Error::PluginInitialization(..)) if tries < STARTS => std::thread::sleep(BETWEEN_STARTS),
-            done => return done,
-        }
-        tries += 1;
-    }
-}
-
-#[cfg(mobile)]
-fn started() -> tauri::Result<App> {
-    start()
 }
 
 fn start() -> tauri::Result<App> {
@@ -71,6 +51,21 @@ fn start() -> tauri::Result<App> {
         .on_permission_request(|_, kind| window::permit(kind))
         .setup(move |app| set_up(app, &args))
         .build(context)
+}
+
+/// One that is ending can still be found on the bus, and then say nothing more when it is asked to show its window. The program
+/// takes its own place, for a toolkit can be started only once; after a while it gives up.
+#[cfg(target_os = "linux")]
+fn start_again() -> ! {
+    use std::os::unix::process::CommandExt;
+    const TRIES: &str = "CARRYOVER_TRIES";
+    const MOST: u32 = 20;
+    let tries = std::env::var(TRIES).ok().and_then(|tries| tries.parse().ok()).unwrap_or(0) + 1;
+    assert!(tries <= MOST, "the program that ran before does not end");
+    std::thread::sleep(std::time::Duration::from_millis(250));
+    let program = std::env::current_exe().expect("a running program has a path");
+    let failed = std::process::Command::new(program).args(std::env::args_os().skip(1)).env(TRIES, tries.to_string()).exec();
+    panic!("the program cannot be started again: {failed}")
 }
 
 fn set_up(app: &mut App, args: &Args) -> Result<(), Box<dyn std::error::Error>> {

@@ -55,7 +55,7 @@ fn the_times_on_the_card_are_the_times_on_the_screen() {
         clinic.type_into("Times", &format!("{typed}{ENTER}"));
         stands_in(&clinic, "Times", shown);
     }
-    clinic.see("every day, at 08:00, 19:00");
+    clinic.see("every day, at 08:00 and 19:00");
     for typed in ["8am, 7pn", "25:00", "8:00, 19:0"] {
         clinic.type_into("Times", &format!("{typed}{ENTER}"));
         clinic.see(&format!("{HEEL}: The times “{typed}” cannot be read"));

@@ -44,7 +44,7 @@ fn mistakes_are_put_right_and_nothing_is_erased() {
         "Upper back: not settled by the morning",
         "Now: Upper back: not",
     );
-    put_right(&window, "left out, no time", "Felt fine, no need", "Now: felt fine, no need.");
+    put_right(&window, "skipped (no time", "Felt fine, no need", "Now: felt fine, no need.");
     put_right(&window, ": travelling", "Delete: it was a mistake", "Deleted.");
     put_right(&window, "11:10", "I did not do this", "Not done.");
     put_right(&window, "Something was wrong during", "Note that it was a mistake", "Anything paused stays paused.");
@@ -107,6 +107,6 @@ fn days_off_are_moved_but_not_to_an_end_before_their_beginning() {
     window.press("Save these days");
     window.see("Now: Weekdays off from 29 March to 2 April: on holiday.");
     window.press("Show earlier days");
-    window.see("Monday, 1 March");
+    window.see("Monday 1 March");
     window.see_no_more("Show earlier days");
 }

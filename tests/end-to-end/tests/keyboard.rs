@@ -181,7 +181,7 @@ fn a_balance_trial_is_begun_and_ended_with_a_key() {
     press(&window, "Start countdown", "Space", "Touch anywhere when your foot comes down");
     window.wait_for("return [...document.querySelectorAll('[role=timer]')].some((timer) => Number(timer.textContent.match(/\\d+/)) >= 2)");
     window.key("Enter");
-    window.see("2 of 2 attempts.");
+    window.see("2 of 2 attempts done.");
     window.focus_is_kept();
     press(&window, "Continue", "Enter", "Do one now");
 }

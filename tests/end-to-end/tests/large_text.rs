@@ -73,7 +73,7 @@ fn what_is_due_stands_on_the_first_screen() {
     window.enlarge_text(true);
     for (width, height) in SIZES {
         window.resize(width, height);
-        let shown = "const begin = [...document.querySelectorAll('button')].find((it) => it.textContent === 'Begin');
+        let shown = "const begin = [...document.querySelectorAll('button')].find((it) => it.textContent === 'Start');
             document.querySelector('main').scrollTo(0, 0); return begin.getBoundingClientRect().top < innerHeight - 80;";
         assert_eq!(window.ask(shown, &[]), json!(true), "Begin can be seen at {width}x{height}");
     }

@@ -189,14 +189,14 @@ fn the_tray_says_how_the_day_stands_and_silences_reminders() {
     let desktop = Desktop::new();
     prepare(&desktop);
     let window = open(&desktop, "09:30:00");
-    let day = ["0 of 9 sessions done.", "Due now, until 10:00."];
+    let day = ["0 of 9 done.", "Due now, until 10:00."];
     desktop.tray_says(&[&day[..], &["Open", "In a meeting for 2 hours", "Quit"]].concat());
     desktop.choose_in_tray("In a meeting for 2 hours");
     window.see("In a meeting until 11:30.");
     desktop.tray_says(&[&day[..], &["In a meeting until 11:30.", "Open", "End meeting", "Quit"]].concat());
     window.press("End meeting");
     window.press("I already did it");
-    desktop.tray_says(&["1 of 9 sessions done.", "Next at 10:00.", "Open", "In a meeting for 2 hours", "Quit"]);
+    desktop.tray_says(&["1 of 9 done.", "Next at 10:00.", "Open", "In a meeting for 2 hours", "Quit"]);
     window.press(EN.text(Key::PlaceRecord));
     desktop.choose_in_tray("Quit");
     let lock = window.home().join("lock");

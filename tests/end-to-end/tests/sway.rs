@@ -74,7 +74,7 @@ fn held_to_the_breastbone_a_touch_ends_the_trial_and_the_sensor_proposes() {
         window.press("Yes");
     }
     window.press("Start countdown");
-    window.see("2 of 2 attempts.");
+    window.see("2 of 2 attempts done.");
     window.press("What the sensor measured");
     window.see("Side to side 13.9 cm/s²");
     window.screenshot("sway-breastbone-results");

@@ -172,7 +172,7 @@ fn repeat(patient: &Window) {
     patient.press("I have read this. Start");
     patient.see("Set 1 of 1");
     patient.screenshot("loop-repetitions");
-    patient.see("2 of 2 repetitions.");
+    patient.see("2 of 2 repetitions done.");
     patient.press("Continue");
     patient.see("Pain now: upper back");
     patient.press("4");
