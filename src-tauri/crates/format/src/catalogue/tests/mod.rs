@@ -207,7 +207,7 @@ fn a_word_that_is_none_of_those_allowed_is_named_with_them() {
         &balance(),
         "surface = \"cushion\"",
         "surface = \"ice\"",
-        "line 36: ladder 1, rung 3, surface: \"ice\" is not known; allowed here: firm, folded-towel, cushion, foam",
+        "line 30: ladder 1, rung 3, surface: \"ice\" is not known; allowed here: firm, folded-towel, cushion, foam",
     );
     let found = faults(&whole(), "furniture = [\"wall\"]", "furniture = [\"throne\"]");
     assert!(found[0].contains("ladder 1, rung 1, figure, furniture 1: \"throne\" is not known"), "{found:?}");
