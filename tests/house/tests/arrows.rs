@@ -52,7 +52,7 @@ const KEPT_TO: [(&str, &[&str]); 25] = [
     ("wasm-bindgen", &["carryover-ui", "workloads"]),
     ("rpassword", &["terminal"]),
     ("tokio", &["end-to-end"]),
-    ("fluent-syntax", &["text-generator"]),
+    ("fluent-syntax", &["text-generator", "format"]),
 ];
 
 #[test]

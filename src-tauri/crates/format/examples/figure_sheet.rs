@@ -2,10 +2,10 @@
 //!
 //! `cargo run -p format --example figure_sheet -- [dark] [rungs | trials] [EXERCISE | FILE.toml ...] > sheet.svg`
 
-use exercises::catalogue::{Catalogue, Figure};
+use exercises::catalogue::{Catalogue, Exercise, Figure, Lang};
 use exercises::figure::{Paint, Shape, Size, Stage};
 use exercises::run::SetUp;
-use format::catalogue::{Fault, embedded, read};
+use format::catalogue::{Fault, TextFile, embedded, read, text_file_name};
 use std::fmt::Write as _;
 
 const PHASES: [f64; 5] = [0.0, 0.25, 0.5, 0.75, 1.0];
@@ -30,19 +30,33 @@ fn catalogue(words: &[&String]) -> Result<Catalogue, Vec<Fault>> {
     let begins = |id: &str| words.is_empty() || words.iter().any(|word| id.starts_with(word.as_str()));
     catalogue.exercises.retain(|exercise| begins(exercise.id.as_str()));
     for file in words.iter().filter(|word| word.ends_with(".toml")) {
-        let text = std::fs::read_to_string(file).expect("a file that can be read");
-        catalogue.exercises.push(read(file, &text)?);
+        catalogue.exercises.push(from_file(file)?);
     }
     Ok(catalogue)
 }
 
+/// An exercise with the texts of the language files that are beside its file.
+fn from_file(file: &str) -> Result<Exercise, Vec<Fault>> {
+    let text = std::fs::read_to_string(file).expect("a file that can be read");
+    let beside = Lang::ALL.into_iter().map(|lang| (lang, text_file_name(file, lang)));
+    let texts: Vec<(Lang, String, String)> = beside
+        .filter(|(_, name)| std::path::Path::new(name).exists())
+        .map(|(lang, name)| {
+            let text = std::fs::read_to_string(&name).expect("a file that can be read");
+            (lang, name, text)
+        })
+        .collect();
+    let texts: Vec<TextFile> = texts.iter().map(|(lang, name, text)| TextFile { lang: *lang, name, text }).collect();
+    read(file, &text, &texts)
+}
+
 /// Every exercise's first rung, or all rungs.
 fn figures(catalogue: &Catalogue, rungs: bool) -> Vec<(String, Figure)> {
-    let of_rungs = |exercise: &exercises::catalogue::Exercise| {
+    let of_rungs = |exercise: &Exercise| {
         let rungs = exercise.ladders.iter().flat_map(|ladder| &ladder.rungs);
         rungs.map(|rung| (format!("{} {}", exercise.id, rung.id), exercise.figure(&rung.id))).collect::<Vec<_>>()
     };
-    let own = |exercise: &exercises::catalogue::Exercise| vec![(exercise.id.to_string(), exercise.poses.clone())];
+    let own = |exercise: &Exercise| vec![(exercise.id.to_string(), exercise.poses.clone())];
     catalogue.exercises.iter().flat_map(|exercise| if rungs { of_rungs(exercise) } else { own(exercise) }).collect()
 }
 

@@ -181,7 +181,7 @@ fn stepped(mut plan: Plan, history: &History, taken: Stamp) -> Plan {
 pub(crate) fn with_own(shipped: &Catalogue, own: &[String]) -> ActionResult<Catalogue> {
     let mut catalogue = shipped.clone();
     for source in own {
-        let exercise = format::catalogue::read("own exercise", source).map_err(|_| Failure::CardDamaged)?;
+        let exercise = format::catalogue::read("own exercise", source, &[]).map_err(|_| Failure::CardDamaged)?;
         catalogue.exercises.retain(|known| known.id != exercise.id);
         catalogue.exercises.push(exercise);
     }

@@ -1,34 +1,59 @@
 //! The exercises that ship with the program, compiled in.
 
-use super::{Fault, read};
-use exercises::catalogue::Catalogue;
+use super::{Fault, TextFile, read};
+use exercises::catalogue::{Catalogue, Lang};
+
+/// The files of a shipped exercise.
+#[derive(Debug, Clone, Copy)]
+pub struct Files {
+    /// The name of the exercise file.
+    pub name: &'static str,
+    /// Its text.
+    pub text: &'static str,
+    /// The language files beside it.
+    pub texts: [TextFile<'static>; Lang::ALL.len()],
+}
+
+/// The text of a file of the catalogue's folder.
+macro_rules! text {
+    ($id:literal, $ending:literal) => {
+        include_str!(concat!("../../../../../exercises/catalogue/", $id, $ending))
+    };
+}
 
 macro_rules! files {
-    ($($name:literal),* $(,)?) => {
-        /// Name and text of every shipped exercise file, in the order in which a clinician is offered them.
-        pub const FILES: &[(&str, &str)] = &[
-            $(($name, include_str!(concat!("../../../../../exercises/catalogue/", $name))),)*
+    ($($id:literal),* $(,)?) => {
+        /// The files of every shipped exercise, in the order in which a clinician is offered them.
+        pub const FILES: &[Files] = &[
+            $(Files {
+                name: concat!($id, ".toml"),
+                text: text!($id, ".toml"),
+                texts: [
+                    TextFile { lang: Lang::En, name: concat!($id, ".en.ftl"), text: text!($id, ".en.ftl") },
+                    TextFile { lang: Lang::Es, name: concat!($id, ".es.ftl"), text: text!($id, ".es.ftl") },
+                ],
+            },)*
         ];
     };
 }
 
 files! {
-    "sit-tall-chin-back.toml",
-    "shoulder-blade-set.toml",
-    "chin-nod-lying.toml",
-    "neck-side-press.toml",
-    "wrist-level-hold.toml",
-    "finger-glides.toml",
-    "hip-bridge.toml",
-    "side-lying-leg-lift.toml",
-    "wall-sit.toml",
-    "knee-straighten.toml",
-    "sit-to-stand.toml",
-    "one-leg-stand.toml",
-    "one-leg-timed.toml",
-    "heel-to-toe-stand.toml",
-    "heel-raise.toml",
-    "toe-lift.toml",
+    "sit-tall-chin-back",
+    "shoulder-blade-set",
+    "chin-nod-lying",
+    "neck-side-press",
+    "wrist-level-hold",
+    "finger-glides",
+    "hip-bridge",
+    "side-lying-leg-lift",
+    "wall-sit",
+    "knee-straighten",
+    "sit-to-stand",
+    "one-leg-stand",
+    "one-leg-timed",
+    "heel-to-toe-stand",
+    "heel-raise",
+    "toe-lift",
 }
 
 /// The shipped catalogue.
@@ -38,8 +63,8 @@ files! {
 pub fn embedded() -> Result<Catalogue, Vec<Fault>> {
     let mut catalogue = Catalogue::default();
     let mut faults = Vec::new();
-    for (name, text) in FILES {
-        match read(name, text) {
+    for files in FILES {
+        match read(files.name, files.text, &files.texts) {
             Ok(exercise) => catalogue.exercises.push(exercise),
             Err(found) => faults.extend(found),
         }

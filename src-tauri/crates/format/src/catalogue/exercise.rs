@@ -4,17 +4,15 @@ use super::fault::FaultKind;
 use super::figure;
 use super::names::{ARMS, EYES, FACTORS, FEET, KINDS, REGIONS, SIDES, SURFACES};
 use super::table::{Item, Table};
-use super::texts::{by_language, texts};
+use super::texts::Source;
 use exercises::catalogue::kind::DoseField;
-use exercises::catalogue::{
-    Dose, Exercise, ExerciseId, Figure, IdFault, Kind, Ladder, LadderId, Quantity, Rung, RungId, RungTexts,
-};
+use exercises::catalogue::{Dose, Exercise, ExerciseId, Figure, IdFault, Kind, Ladder, LadderId, Quantity, Rung, RungId};
 use std::collections::BTreeSet;
 
 const FIELDS: &[&str] = &["id", "revision", "region", "kind", "side", "one_leg", "dose", "ladder", "figure", "text"];
 
-/// The exercise of a file, or `None` with faults noted.
-pub(super) fn exercise(top: &Table) -> Option<Exercise> {
+/// The exercise of a file with the texts of `source`, or `None` with faults noted.
+pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
     top.only(FIELDS);
     let id = top.required("id").and_then(|item| id(&item, ExerciseId::new));
     let revision = top.number("revision", Quantity::Revision).and_then(|n| u16::try_from(n).ok());
@@ -24,8 +22,10 @@ pub(super) fn exercise(top: &Table) -> Option<Exercise> {
     let one_leg = top.optional("one_leg").map_or(Some(false), |item| item.truth());
     let dose = top.table("dose").zip(kind).and_then(|(table, kind)| dose(&table, kind));
     let poses = top.table("figure").and_then(|table| figure::figure(&table));
-    let ladders = top.required("ladder").and_then(|item| ladders(&item, kind, poses.as_ref()));
-    let texts = top.table("text").and_then(|table| texts(&table));
+    let around = Around { kind, figure: poses.as_ref(), texts: source };
+    let ladders = top.required("ladder").and_then(|item| ladders(&item, &around));
+    let texts = source.exercise(top);
+    source.left_over(ladders.as_deref());
     Some(Exercise {
         id: id?,
         revision: revision?,
@@ -70,10 +70,17 @@ fn values(table: &Table, fields: &[DoseField]) -> Vec<Option<i64>> {
     fields.iter().map(|field| place?.number(field.key, field.quantity)).collect()
 }
 
-fn ladders(item: &Item, kind: Option<Kind>, base: Option<&Figure>) -> Option<Vec<Ladder>> {
+/// What a rung takes from the exercise around it.
+struct Around<'a> {
+    kind: Option<Kind>,
+    figure: Option<&'a Figure>,
+    texts: &'a Source<'a>,
+}
+
+fn ladders(item: &Item, around: &Around) -> Option<Vec<Ladder>> {
     let tables = item.tables(Quantity::Ladders)?;
     let mut seen = Seen::default();
-    let ladders: Vec<_> = tables.iter().map(|table| ladder(table, kind, base, &mut seen)).collect();
+    let ladders: Vec<_> = tables.iter().map(|table| ladder(table, around, &mut seen)).collect();
     ladders.into_iter().collect()
 }
 
@@ -84,13 +91,13 @@ struct Seen {
     rungs: BTreeSet<RungId>,
 }
 
-fn ladder(table: &Table, kind: Option<Kind>, base: Option<&Figure>, seen: &mut Seen) -> Option<Ladder> {
+fn ladder(table: &Table, around: &Around, seen: &mut Seen) -> Option<Ladder> {
     table.only(&["id", "factor", "rung"]);
     let ladder_id = table.required("id").and_then(|item| id(&item, LadderId::new));
     once(table, &ladder_id, &mut seen.ladders);
     let factor = table.word("factor", FACTORS);
     let rungs = table.required("rung").and_then(|item| item.tables(Quantity::Rungs)).and_then(|tables| {
-        let rungs: Vec<_> = tables.iter().map(|table| rung(table, kind, base, &mut seen.rungs)).collect();
+        let rungs: Vec<_> = tables.iter().map(|table| rung(table, around, &mut seen.rungs)).collect();
         rungs.into_iter().collect()
     });
     Some(Ladder { id: ladder_id?, factor: factor?, rungs: rungs? })
@@ -104,7 +111,7 @@ fn once<T: Ord + Clone + ToString>(table: &Table, id: &Option<T>, seen: &mut BTr
     }
 }
 
-fn rung(table: &Table, kind: Option<Kind>, base: Option<&Figure>, seen: &mut BTreeSet<RungId>) -> Option<Rung> {
+fn rung(table: &Table, around: &Around, seen: &mut BTreeSet<RungId>) -> Option<Rung> {
     table.only(&["id", "surface", "eyes", "feet", "arms", "text", "figure"]);
     let rung_id = table.required("id").and_then(|item| id(&item, RungId::new));
     once(table, &rung_id, seen);
@@ -112,11 +119,11 @@ fn rung(table: &Table, kind: Option<Kind>, base: Option<&Figure>, seen: &mut BTr
     let eyes = table.optional("eyes").map(|item| item.word(EYES));
     let feet = table.optional("feet").map(|item| item.word(FEET));
     let arms = table.optional("arms").map(|item| item.word(ARMS));
-    if kind.is_some_and(Kind::is_balance) && (surface.is_none() || eyes.is_none()) {
+    if around.kind.is_some_and(Kind::is_balance) && (surface.is_none() || eyes.is_none()) {
         table.fault("", FaultKind::BalanceNeeds);
     }
-    let texts = table.table("text").and_then(|table| by_language(&table, rung_texts));
-    let own = table.optional("figure").map(|item| item.table().and_then(|table| figure::changed(&table, base)));
+    let texts = around.texts.rung(table, rung_id.as_ref());
+    let own = table.optional("figure").map(|item| item.table().and_then(|table| figure::changed(&table, around.figure)));
     // The outer `Option` says whether the field is there, the inner one whether it could be read.
     Some(Rung {
         id: rung_id?,
@@ -127,11 +134,4 @@ fn rung(table: &Table, kind: Option<Kind>, base: Option<&Figure>, seen: &mut BTr
         texts: texts?,
         figure: own.map_or(Some(None), |read| read.map(Some))?,
     })
-}
-
-fn rung_texts(table: &Table) -> Option<RungTexts> {
-    table.only(&["name", "change"]);
-    let name = table.line("name", Quantity::NameCharacters);
-    let change = table.line("change", Quantity::LineCharacters);
-    Some(RungTexts { name: name?, change: change? })
 }

@@ -1,5 +1,6 @@
-//! What can be wrong in an exercise file, as facts and as plain English for the terminal.
+//! What can be wrong in an exercise file or a language file beside it, as facts and as plain English for the terminal.
 
+use super::language::MESSAGES;
 use core::fmt;
 use exercises::catalogue::bounds::{OutOfRange, Unit};
 use exercises::catalogue::{IdFault, Joint, Lang};
@@ -11,7 +12,7 @@ pub struct Fault {
     pub file: String,
     /// The line, counted from 1.
     pub line: usize,
-    /// The field, as in `ladder 1, rung 2, id`; empty for the file as a whole.
+    /// The field, as in `ladder 1, rung 2, id`, or the id of a message; empty for the file as a whole.
     pub field: String,
     /// What is wrong there.
     pub kind: FaultKind,
@@ -31,6 +32,11 @@ pub enum FaultKind {
     /// The file is not TOML.
     NotToml {
         /// What the TOML parser says.
+        message: String,
+    },
+    /// The language file is not Fluent.
+    NotFluent {
+        /// What the Fluent parser says.
         message: String,
     },
     /// A field that must be there is not.
@@ -70,7 +76,8 @@ pub enum FaultKind {
     },
     /// An identifier that cannot be one.
     BadId(IdFault),
-    /// An id that stands twice in the exercise, or a word that stands twice in its list.
+    /// An id that stands twice in the exercise or in a language file, a word that stands twice in its list, or a language that
+    /// has two files.
     Duplicate {
         /// The id or the word.
         id: String,
@@ -80,6 +87,31 @@ pub enum FaultKind {
         /// The language.
         lang: Lang,
     },
+    /// A message that must be in a language file is not.
+    MissingMessage,
+    /// A message that nobody knows.
+    UnknownMessage,
+    /// A message for a rung that the exercise does not have.
+    NoSuchRung {
+        /// The id of a rung in the message's id.
+        found: String,
+        /// The rungs of the exercise.
+        rungs: Vec<String>,
+    },
+    /// A message of a numbered list whose predecessor is not there.
+    Gap {
+        /// The first message that is not there.
+        missing: String,
+    },
+    /// Texts in the TOML file of an exercise that has language files beside it.
+    TextsTwice,
+    /// A language file without the exercise file that it belongs to.
+    NoExercise {
+        /// The name of the exercise file.
+        expected: String,
+    },
+    /// A language file whose name does not say in which language it is.
+    NoLanguage,
     /// A list that has another number of lines than in the first language.
     ListsDiffer {
         /// Lines here.
@@ -115,6 +147,7 @@ impl fmt::Display for FaultKind {
                 write!(f, "the file has {bytes} bytes; at most {max} are read")
             }
             FaultKind::NotToml { message } => write!(f, "not TOML: {message}"),
+            FaultKind::NotFluent { message } => write!(f, "not Fluent: {message}"),
             FaultKind::Missing => f.write_str("this field is missing"),
             FaultKind::Unknown { allowed } => write!(f, "no such field; allowed here: {}", allowed.join(", ")),
             FaultKind::WrongType { expected, found } => write!(f, "{found} stands here; {expected} belongs here"),
@@ -134,6 +167,28 @@ impl fmt::Display for FaultKind {
             FaultKind::Duplicate { id } => write!(f, "\"{id}\" stands twice; once is enough"),
             FaultKind::MissingLanguage { lang } => {
                 write!(f, "not written in \"{}\"; every exercise is written in {}", lang.code(), languages())
+            }
+            FaultKind::MissingMessage => f.write_str("this message is missing"),
+            FaultKind::UnknownMessage => {
+                write!(
+                    f,
+                    "no such message; allowed here: {}, with N from 1 and the id of a rung for RUNG",
+                    MESSAGES.join(", ")
+                )
+            }
+            FaultKind::NoSuchRung { found, rungs } => {
+                write!(f, "the exercise has no rung \"{found}\"; its rungs are {}", rungs.join(", "))
+            }
+            FaultKind::Gap { missing } => {
+                write!(f, "\"{missing}\" is missing before it; a list is numbered from 1 without a gap")
+            }
+            FaultKind::TextsTwice => {
+                f.write_str("texts stand here and in the language files beside this file; keep them in one place")
+            }
+            FaultKind::NoExercise { expected } => write!(f, "it belongs to {expected}, which is not in this folder"),
+            FaultKind::NoLanguage => {
+                let endings = Lang::ALL.map(|lang| format!("\".{}.ftl\"", lang.code())).join(" or ");
+                write!(f, "the name of a language file is that of its exercise file, with {endings} in place of \".toml\"")
             }
             FaultKind::ListsDiffer { here, first } => {
                 write!(f, "{here} lines here, but {first} in the first language; both say the same")

@@ -1,53 +1,80 @@
-//! The exercises as TOML files: read with every fault named by file and line; the shipped ones embedded.
+//! The exercises as TOML files with their texts in Fluent files beside them, one a language: read with every fault named by
+//! file and line; the shipped ones embedded.
 //!
-//! An exercise of a clinic's own has the same form, so it goes through the same [`read`].
+//! An exercise of a clinic's own goes through the same [`read`]. It may be one file: then its texts are in its TOML.
 
 mod embedded;
 mod exercise;
 mod fault;
 mod figure;
+mod language;
 mod names;
 mod table;
 mod texts;
 
-pub use embedded::{FILES, embedded};
+pub use embedded::{FILES, Files, embedded};
 pub use fault::{Fault, FaultKind};
 
-use exercises::catalogue::Exercise;
-use std::cell::RefCell;
+use exercises::catalogue::{Exercise, Lang};
+use language::Language;
 use table::{Page, Table};
+use texts::Source;
 use toml::de::DeTable;
 
-/// Largest exercise file that is read, in bytes.
+/// Largest exercise file and largest language file that is read, in bytes.
 pub const MAX_BYTES: usize = 64 * 1024;
 
-/// Reads one exercise. `file_name` is used in faults only.
+/// The texts of an exercise in one language.
+#[derive(Debug, Clone, Copy)]
+pub struct TextFile<'a> {
+    /// The language.
+    pub lang: Lang,
+    /// The file's name; used in faults only.
+    pub name: &'a str,
+    /// What is in the file.
+    pub text: &'a str,
+}
+
+/// The name of the language file beside an exercise file: `wall-sit.es.ftl` beside `wall-sit.toml`.
+pub fn text_file_name(exercise_file: &str, lang: Lang) -> String {
+    format!("{}.{}.ftl", exercise_file.strip_suffix(".toml").unwrap_or(exercise_file), lang.code())
+}
+
+/// The exercise file to which a language file belongs by its name.
 ///
 /// # Errors
-/// All faults that were found, in the order of their lines; never an empty list.
-pub fn read(file_name: &str, text: &str) -> Result<Exercise, Vec<Fault>> {
-    let page = Page { file: file_name, text, faults: RefCell::default() };
+/// [`FaultKind::NoLanguage`] if the name does not end in a language of the catalogue.
+pub fn exercise_file_name(text_file: &str) -> Result<String, FaultKind> {
+    let stem = Lang::ALL.into_iter().find_map(|lang| text_file.strip_suffix(&format!(".{}.ftl", lang.code())));
+    stem.map(|stem| format!("{stem}.toml")).ok_or(FaultKind::NoLanguage)
+}
+
+/// Reads one exercise from its TOML file and the language files `beside` it, one a language; without any, the TOML file
+/// has the texts. `file_name` is used in faults only.
+///
+/// # Errors
+/// All faults that were found, those of the TOML file first, each file's in the order of its lines; never an empty list.
+pub fn read(file_name: &str, text: &str, beside: &[TextFile]) -> Result<Exercise, Vec<Fault>> {
+    let page = Page::new(file_name, text);
     if text.len() > MAX_BYTES {
         page.fault(0, "", FaultKind::TooLarge { bytes: text.len(), max: MAX_BYTES });
-        return Err(page.faults.into_inner());
+        return Err(page.into_faults());
     }
     let top = match DeTable::parse(text) {
         Ok(top) => top,
         Err(error) => {
             let at = error.span().map_or(0, |span| span.start);
             page.fault(at, "", FaultKind::NotToml { message: error.message().to_owned() });
-            return Err(page.faults.into_inner());
+            return Err(page.into_faults());
         }
     };
-    let exercise = exercise::exercise(&Table { page: &page, path: String::new(), span: 0..0, map: top.get_ref() });
-    let mut faults = page.faults.take();
-    match exercise {
-        Some(exercise) if faults.is_empty() => Ok(exercise),
-        _ => {
-            faults.sort_by_key(|fault| fault.line);
-            Err(faults)
-        }
-    }
+    let top = Table { page: &page, path: String::new(), span: 0..0, map: top.get_ref() };
+    let source = Source::of(&top, beside.iter().map(Language::new).collect());
+    let exercise = exercise::exercise(&top, &source);
+    let of_texts: Vec<Fault> = source.into_files().into_iter().flat_map(Language::into_faults).collect();
+    let mut faults = page.into_faults();
+    faults.extend(of_texts);
+    exercise.filter(|_| faults.is_empty()).ok_or(faults)
 }
 
 #[cfg(test)]

@@ -1,4 +1,4 @@
-//! Reading one TOML table field by field, with a fault for everything that is not as it should be.
+//! A file while it is read, and one TOML table of it field by field, with a fault for everything that is not as it should be.
 //!
 //! Every method gives the value or notes the fault and gives `None`, so that one reading finds all faults of a file.
 
@@ -10,22 +10,53 @@ use std::cell::RefCell;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
-/// What is known of the file while it is read: its name, its text and the faults so far.
+/// What is known of a file while it is read: its name, its text and the faults so far.
 pub(super) struct Page<'a> {
     pub file: &'a str,
     pub text: &'a str,
     pub faults: RefCell<Vec<Fault>>,
 }
 
-impl Page<'_> {
+impl<'a> Page<'a> {
+    pub fn new(file: &'a str, text: &'a str) -> Self {
+        Self { file, text, faults: RefCell::default() }
+    }
+
     pub fn line(&self, at: usize) -> usize {
         let before = self.text.as_bytes().get(..at).unwrap_or(self.text.as_bytes());
         1 + before.iter().filter(|&&byte| byte == b'\n').count()
     }
 
+    /// Where `part`, a slice of the text, begins.
+    pub fn place_of(&self, part: &'a str) -> usize {
+        part.as_ptr() as usize - self.text.as_ptr() as usize
+    }
+
     pub fn fault(&self, at: usize, field: &str, kind: FaultKind) {
         let fault = Fault { file: self.file.to_owned(), line: self.line(at), field: field.to_owned(), kind };
         self.faults.borrow_mut().push(fault);
+    }
+
+    /// One line that can be shown, without space around it, of at most the length of `quantity`.
+    pub fn checked_line(&self, at: usize, field: &str, text: &str, quantity: Quantity) -> Option<String> {
+        let line = text.trim();
+        if let Some(character) = line.chars().find(|&c| unprintable(c)) {
+            self.fault(at, field, FaultKind::UnprintableText { character });
+            return None;
+        }
+        let characters = i64::try_from(line.chars().count()).unwrap_or(i64::MAX);
+        if let Err(out) = quantity.check(characters) {
+            self.fault(at, field, FaultKind::OutOfRange(out));
+            return None;
+        }
+        Some(line.to_owned())
+    }
+
+    /// The faults in the order of their lines.
+    pub fn into_faults(self) -> Vec<Fault> {
+        let mut faults = self.faults.into_inner();
+        faults.sort_by_key(|fault| fault.line);
+        faults
     }
 }
 
@@ -170,17 +201,7 @@ impl<'a> Item<'a> {
 
     /// One line that can be shown, without space around it, of at most the length of `quantity`.
     pub fn line(&self, quantity: Quantity) -> Option<String> {
-        let line = self.text()?.trim();
-        if let Some(character) = line.chars().find(|&c| unprintable(c)) {
-            self.fault(FaultKind::UnprintableText { character });
-            return None;
-        }
-        let characters = i64::try_from(line.chars().count()).unwrap_or(i64::MAX);
-        if let Err(out) = quantity.check(characters) {
-            self.fault(FaultKind::OutOfRange(out));
-            return None;
-        }
-        Some(line.to_owned())
+        self.page.checked_line(self.span.start, &self.path, self.text()?, quantity)
     }
 
     pub fn word<T: Copy>(&self, names: Names<T>) -> Option<T> {

@@ -1,12 +1,113 @@
-//! What an exercise says, language by language.
+//! What an exercise says, language by language: in tables of its TOML file, or in a language file beside it for each.
 
 use super::fault::FaultKind;
+use super::language::Language;
 use super::table::Table;
-use exercises::catalogue::{Lang, Quantity, Texts};
-use std::collections::BTreeMap;
+use exercises::catalogue::{Ladder, Lang, Quantity, RungId, RungTexts, Texts};
+use std::collections::{BTreeMap, BTreeSet};
 
-/// Reads the same thing in every language; one that is not there is a fault.
-pub(super) fn by_language<T>(table: &Table, read: impl Fn(&Table) -> Option<T>) -> Option<BTreeMap<Lang, T>> {
+/// Where the texts of an exercise are.
+pub(super) enum Source<'a> {
+    /// In the tables `text` of the TOML file.
+    Inside,
+    /// In files beside it, one a language.
+    Beside(Vec<Language<'a>>),
+    /// In neither.
+    Missing,
+}
+
+/// Of each list its field in a TOML file, and what its messages begin with in a language file.
+const LISTS: [(&str, &str); 4] =
+    [("steps", "step"), ("mistakes", "mistake"), ("cautions", "careful"), ("stop_signs", "stop")];
+
+const TEXT_FIELDS: &[&str] =
+    &["name", "purpose", "set_up", "steps", "should_feel", "should_not_feel", "mistakes", "cautions", "stop_signs"];
+
+impl<'a> Source<'a> {
+    /// Where the texts of the exercise in `top` are. A language without texts, and one with two files, is a fault.
+    pub fn of(top: &Table, beside: Vec<Language<'a>>) -> Self {
+        if beside.is_empty() && top.optional("text").is_some() {
+            return Source::Inside;
+        }
+        let mut there = BTreeSet::new();
+        for file in &beside {
+            if !there.insert(file.lang) {
+                file.fault("", FaultKind::Duplicate { id: file.lang.code().to_owned() });
+            }
+        }
+        for lang in Lang::ALL.into_iter().filter(|lang| !there.contains(lang)) {
+            top.fault("text", FaultKind::MissingLanguage { lang });
+        }
+        if beside.is_empty() { Source::Missing } else { Source::Beside(beside) }
+    }
+
+    /// What the exercise says, in every language, with lists of equal length.
+    pub fn exercise(&self, top: &Table) -> Option<BTreeMap<Lang, Texts>> {
+        match self {
+            Source::Inside => {
+                let table = top.table("text")?;
+                let texts = by_table(&table, of_table)?;
+                unequal_lists(&texts, |lang, (field, _), kind| {
+                    if let Some(language) = table.table(lang.code()) {
+                        language.fault(field, kind);
+                    }
+                });
+                Some(texts)
+            }
+            Source::Beside(files) => {
+                not_inside(top);
+                let texts = by_file(files, of_file)?;
+                unequal_lists(&texts, |lang, (_, stem), kind| {
+                    if let Some(file) = files.iter().find(|file| file.lang == lang) {
+                        file.fault_of_list(stem, kind);
+                    }
+                });
+                Some(texts)
+            }
+            Source::Missing => None,
+        }
+    }
+
+    /// What a rung says, in every language; `id` is `None` if it could not be read.
+    pub fn rung(&self, table: &Table, id: Option<&RungId>) -> Option<BTreeMap<Lang, RungTexts>> {
+        match self {
+            Source::Inside => by_table(&table.table("text")?, rung_of_table),
+            Source::Beside(files) => {
+                not_inside(table);
+                let id = id?;
+                by_file(files, |file| rung_of_file(file, id))
+            }
+            Source::Missing => None,
+        }
+    }
+
+    /// Notes a fault for every message that nobody asked for; call it last. `ladders` is `None` if they could not be read.
+    pub fn left_over(&self, ladders: Option<&[Ladder]>) {
+        let Source::Beside(files) = self else { return };
+        let rungs = ladders.map(|ladders| {
+            ladders.iter().flat_map(|ladder| &ladder.rungs).map(|rung| rung.id.to_string()).collect::<Vec<_>>()
+        });
+        files.iter().for_each(|file| file.left_over(rungs.as_deref()));
+    }
+
+    /// The language files, to take their faults.
+    pub fn into_files(self) -> Vec<Language<'a>> {
+        match self {
+            Source::Beside(files) => files,
+            Source::Inside | Source::Missing => Vec::new(),
+        }
+    }
+}
+
+/// Texts in a TOML file that has language files beside it: nobody could say which of the two hold.
+fn not_inside(table: &Table) {
+    if table.optional("text").is_some() {
+        table.fault("text", FaultKind::TextsTwice);
+    }
+}
+
+/// Reads the same thing in every language's table; one that is not there is a fault.
+fn by_table<T>(table: &Table, read: impl Fn(&Table) -> Option<T>) -> Option<BTreeMap<Lang, T>> {
     table.only(&Lang::ALL.map(Lang::code));
     let mut texts = BTreeMap::new();
     for lang in Lang::ALL {
@@ -18,26 +119,27 @@ pub(super) fn by_language<T>(table: &Table, read: impl Fn(&Table) -> Option<T>) 
     (texts.len() == Lang::ALL.len()).then_some(texts)
 }
 
-const TEXT_FIELDS: &[&str] =
-    &["name", "purpose", "set_up", "steps", "should_feel", "should_not_feel", "mistakes", "cautions", "stop_signs"];
+/// Reads the same thing in every language's file.
+fn by_file<T>(files: &[Language], read: impl Fn(&Language) -> Option<T>) -> Option<BTreeMap<Lang, T>> {
+    let texts: Vec<_> = files.iter().map(|file| read(file).map(|text| (file.lang, text))).collect();
+    let texts: BTreeMap<Lang, T> = texts.into_iter().flatten().collect();
+    (texts.len() == Lang::ALL.len()).then_some(texts)
+}
 
-/// What an exercise says, in every language, with lists of equal length.
-pub(super) fn texts(table: &Table) -> Option<BTreeMap<Lang, Texts>> {
-    let texts = by_language(table, one_language)?;
-    let lists = |texts: &Texts| [texts.steps.len(), texts.mistakes.len(), texts.cautions.len(), texts.stop_signs.len()];
-    let first = texts.values().next().map(lists)?;
+/// Calls `fault` for every list that has another length than in the first language.
+fn unequal_lists(texts: &BTreeMap<Lang, Texts>, fault: impl Fn(Lang, (&str, &str), FaultKind)) {
+    let lengths = |texts: &Texts| [texts.steps.len(), texts.mistakes.len(), texts.cautions.len(), texts.stop_signs.len()];
+    let Some(first) = texts.values().next().map(lengths) else { return };
     for (lang, text) in texts.iter().skip(1) {
-        let fields = ["steps", "mistakes", "cautions", "stop_signs"].into_iter();
-        for ((field, here), first) in fields.zip(lists(text)).zip(first).filter(|((_, here), first)| here != first) {
-            if let Some(language) = table.table(lang.code()) {
-                language.fault(field, FaultKind::ListsDiffer { here, first });
+        for ((list, here), first) in LISTS.into_iter().zip(lengths(text)).zip(first) {
+            if here != first {
+                fault(*lang, list, FaultKind::ListsDiffer { here, first });
             }
         }
     }
-    Some(texts)
 }
 
-fn one_language(table: &Table) -> Option<Texts> {
+fn of_table(table: &Table) -> Option<Texts> {
     table.only(TEXT_FIELDS);
     let paragraph = |field| table.line(field, Quantity::LineCharacters);
     let list = |field| table.lines(field, Quantity::ListLines);
@@ -57,4 +159,38 @@ fn one_language(table: &Table) -> Option<Texts> {
         cautions: cautions?,
         stop_signs: stop_signs?,
     })
+}
+
+fn of_file(file: &Language) -> Option<Texts> {
+    let paragraph = |id| file.line(id, Quantity::LineCharacters);
+    let list = |stem| file.lines(stem, Quantity::ListLines);
+    let name = file.line("name", Quantity::NameCharacters);
+    let (purpose, set_up) = (paragraph("purpose"), paragraph("set-up"));
+    let steps = file.lines("step", Quantity::Steps);
+    let (should_feel, should_not_feel) = (paragraph("should-feel"), paragraph("should-not-feel"));
+    let (mistakes, cautions, stop_signs) = (list("mistake"), list("careful"), list("stop"));
+    Some(Texts {
+        name: name?,
+        purpose: purpose?,
+        set_up: set_up?,
+        steps: steps?,
+        should_feel: should_feel?,
+        should_not_feel: should_not_feel?,
+        mistakes: mistakes?,
+        cautions: cautions?,
+        stop_signs: stop_signs?,
+    })
+}
+
+fn rung_of_table(table: &Table) -> Option<RungTexts> {
+    table.only(&["name", "change"]);
+    let name = table.line("name", Quantity::NameCharacters);
+    let change = table.line("change", Quantity::LineCharacters);
+    Some(RungTexts { name: name?, change: change? })
+}
+
+fn rung_of_file(file: &Language, id: &RungId) -> Option<RungTexts> {
+    let name = file.line(&format!("level-{id}-name"), Quantity::NameCharacters);
+    let change = file.line(&format!("level-{id}-change"), Quantity::LineCharacters);
+    Some(RungTexts { name: name?, change: change? })
 }

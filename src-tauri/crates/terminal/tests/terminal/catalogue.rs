@@ -9,6 +9,13 @@ fn shipped(name: &str) -> String {
     fs::read_to_string(folder.join(name)).expect("shipped")
 }
 
+/// Puts the language files of a shipped exercise beside `own/NAME.toml`.
+fn with_texts(place: &Place, exercise: &str, name: &str) {
+    for lang in ["en", "es"] {
+        place.write(&format!("own/{name}.{lang}.ftl"), shipped(&format!("{exercise}.{lang}.ftl")));
+    }
+}
+
 /// The shipped exercise with one change is refused at that line, with these words.
 #[track_caller]
 fn refused(place: &Place, from: &str, to: &str, says: &str) {
@@ -16,6 +23,7 @@ fn refused(place: &Place, from: &str, to: &str, says: &str) {
     let at = text.find(from).unwrap_or_else(|| panic!("{from:?} is in the file"));
     let line = 1 + text[..at].matches('\n').count();
     place.write("own/own.toml", text.replacen(from, to, 1));
+    with_texts(place, "sit-tall-chin-back", "own");
     let before = place.all();
     let said = place.run(&["catalogue", "check", "own"]);
     assert_eq!((said.code, said.out.as_str()), (Some(1), ""), "{to:?}: {said:?}");
@@ -55,6 +63,7 @@ fn a_missing_field_is_named_with_its_table() {
     let place = with_own();
     let text = shipped("sit-tall-chin-back.toml");
     place.write("own/own.toml", text.replacen("hold_s = 10\n", "", 1));
+    with_texts(&place, "sit-tall-chin-back", "own");
     let said = place.run(&["catalogue", "check", "own"]);
     let dose = 1 + text[..text.find("[dose]").expect("a dose")].matches('\n').count();
     assert_eq!(said.code, Some(1));
@@ -68,6 +77,8 @@ fn a_missing_field_is_named_with_its_table() {
 fn all_faults_of_all_files_at_once_and_the_good_files_too() {
     let place = with_own();
     place.write("own/good.toml", shipped("heel-raise.toml"));
+    with_texts(&place, "heel-raise", "good");
+    with_texts(&place, "sit-tall-chin-back", "bad");
     let text = shipped("sit-tall-chin-back.toml");
     place.write("own/bad.toml", text.replacen("hold_s = 10", "hold_s = -1", 1).replacen("rest_s = 10", "rest_s = 1.5", 1));
     place.write("own/notes.txt", "not an exercise, and not looked at");
@@ -98,9 +109,54 @@ fn one_exercise_in_two_files() {
     let place = with_own();
     place.write("own/a.toml", shipped("heel-raise.toml"));
     place.write("own/b.toml", shipped("heel-raise.toml"));
+    with_texts(&place, "heel-raise", "a");
+    with_texts(&place, "heel-raise", "b");
     let said = place.run(&["catalogue", "check", "own"]);
     assert_eq!(said.code, Some(1));
     assert_eq!(said.err, "own/b.toml: the id \"heel-raise\" is that of another file in this folder\n");
+}
+
+#[test]
+fn language_files_are_read_beside_their_exercise_file() {
+    let place = with_own();
+    place.write("own/calf.toml", shipped("heel-raise.toml"));
+    let said = place.run(&["catalogue", "check", "own"]);
+    let missing = |lang| {
+        format!("own/calf.toml, line 1: text: not written in \"{lang}\"; every exercise is written in \"en\" and \"es\"\n")
+    };
+    assert_eq!((said.code, said.err), (Some(1), missing("en") + &missing("es")));
+    with_texts(&place, "heel-raise", "calf");
+    assert!(place.done(&["catalogue", "check", "own"]).starts_with("heel-raise (edition 1): Heel raise."));
+    let text = shipped("heel-raise.es.ftl");
+    let line = 1 + text[..text.find("step-2 =").expect("a second step")].matches('\n').count();
+    place.write("own/calf.es.ftl", text.replacen("step-2 =", "stop-2 =", 1));
+    let said = place.run(&["catalogue", "check", "own"]);
+    assert!(said.code == Some(1) && said.out.is_empty(), "{said:?}");
+    assert!(said.err.contains(&format!("own/calf.es.ftl, line {}: step-3: \"step-2\" is missing", line + 1)), "{said:?}");
+    place.write("own/calf.es.ftl", b"name = \xFF");
+    let said = place.run(&["catalogue", "check", "own"]);
+    assert_eq!((said.code, said.err), (Some(1), "own/calf.es.ftl, line 1: text in UTF-8 belongs here\n".to_owned()));
+}
+
+#[test]
+fn a_language_file_without_an_exercise_file() {
+    let place = with_own();
+    place.write("own/good.toml", shipped("heel-raise.toml"));
+    with_texts(&place, "heel-raise", "good");
+    place.write("own/gone.es.ftl", shipped("heel-raise.es.ftl"));
+    place.write("own/good.xx.ftl", shipped("heel-raise.es.ftl"));
+    let said = place.run(&["catalogue", "check", "own"]);
+    assert!(said.code == Some(1) && said.out.starts_with("heel-raise (edition 1): "), "{said:?}");
+    let faults: Vec<&str> = said.err.lines().collect();
+    let name =
+        "the name of a language file is that of its exercise file, with \".en.ftl\" or \".es.ftl\" in place of \".toml\"";
+    assert_eq!(
+        faults,
+        [
+            "own/gone.es.ftl, line 1: it belongs to own/gone.toml, which is not in this folder",
+            &format!("own/good.xx.ftl, line 1: {name}"),
+        ]
+    );
 }
 
 #[test]

@@ -71,7 +71,7 @@ fn start_and_end_differ() {
 
 #[test]
 fn a_soft_surface_lies_under_the_foot_and_lifts_the_body() {
-    let exercise = read("one-leg-stand.toml", BALANCE).expect("shipped");
+    let exercise = balance().read(&balance().toml).expect("shipped");
     let head = |rung: usize| {
         let figure = exercise.figure(&exercise.ladders[0].rungs[rung].id);
         let shapes = Stage::new(&figure, SIZE).draw(1.0);

@@ -14,10 +14,13 @@ fn every_file_of_the_folder_is_embedded_and_named_after_its_exercise() {
         .expect("the folder is in the checkout")
         .map(|entry| entry.expect("an entry").file_name().into_string().expect("a plain name"))
         .collect();
-    let embedded_names: BTreeSet<_> = FILES.iter().map(|(name, _)| name.to_string()).collect();
+    let names = |files: &Files| std::iter::once(files.name).chain(files.texts.map(|file| file.name)).map(str::to_owned);
+    let embedded_names: BTreeSet<_> = FILES.iter().flat_map(names).collect();
     assert_eq!(here, embedded_names);
-    for (exercise, (name, _)) in all().iter().zip(FILES) {
-        assert_eq!(format!("{}.toml", exercise.id), *name);
+    for (exercise, files) in all().iter().zip(FILES) {
+        assert_eq!(format!("{}.toml", exercise.id), files.name);
+        assert_eq!(files.texts.map(|file| file.lang), Lang::ALL);
+        assert_eq!(files.texts.map(|file| file.name.to_owned()), Lang::ALL.map(|lang| text_file_name(files.name, lang)));
     }
 }
 
@@ -83,8 +86,19 @@ fn every_balance_exercise_asks_for_a_support_within_reach() {
 fn the_ways_to_stop_name_the_plans_limit() {
     for exercise in all() {
         let says = |lang, word: &str| exercise.texts[&lang].stop_signs.iter().any(|line| line.contains(word));
-        assert!(says(Lang::En, "limit on your plan"), "{}", exercise.id);
+        assert!(says(Lang::En, "limit in your plan"), "{}", exercise.id);
         assert!(says(Lang::Es, "límite de su plan"), "{}", exercise.id);
+    }
+}
+
+#[test]
+fn every_exercise_has_both_languages_with_lists_of_equal_length() {
+    for exercise in all() {
+        let lists = |texts: &Texts| [texts.steps.len(), texts.mistakes.len(), texts.cautions.len(), texts.stop_signs.len()];
+        assert!(exercise.texts.keys().copied().eq(Lang::ALL), "{}", exercise.id);
+        assert!(exercise.texts.values().all(|texts| lists(texts) == lists(&exercise.texts[&Lang::En])), "{}", exercise.id);
+        let mut rungs = exercise.ladders.iter().flat_map(|ladder| &ladder.rungs);
+        assert!(rungs.all(|rung| rung.texts.keys().copied().eq(Lang::ALL)), "{}", exercise.id);
     }
 }
 
@@ -115,6 +129,6 @@ fn rungs_know_their_neighbours() {
 #[test]
 fn numbers_of_the_table_are_quoted_in_faults() {
     let bound = Quantity::HoldSeconds.bound();
-    let found = faults(WHOLE, "hold_s = 10", &format!("hold_s = {}", bound.max + 1));
+    let found = faults(&whole(), "hold_s = 10", &format!("hold_s = {}", bound.max + 1));
     assert!(found[0].ends_with(&format!("allowed are {} to {} seconds", bound.min, bound.max)));
 }

@@ -1,0 +1,262 @@
+//! The texts of one exercise in one language, as a Fluent file: what a message is called, and that it is plain text.
+//!
+//! A placeable may hold nothing but text in quotes, for a character that Fluent would read otherwise. All else is refused
+//! before the parser sees it, so a file of thousands of braces cannot nest deeper than the parser's stack.
+
+use super::fault::{Fault, FaultKind};
+use super::table::Page;
+use super::{MAX_BYTES, TextFile};
+use exercises::catalogue::{Lang, Quantity};
+use fluent_syntax::ast::{Entry, Expression, InlineExpression, Message, Pattern, PatternElement, Resource};
+use fluent_syntax::parser;
+use fluent_syntax::unicode::unescape_unicode_to_string;
+use std::cell::Cell;
+use std::collections::BTreeMap;
+
+/// What a message may be called, for faults; `N` is a number from 1, `RUNG` the id of a rung.
+pub(super) const MESSAGES: &[&str] = &[
+    "name",
+    "purpose",
+    "set-up",
+    "step-N",
+    "should-feel",
+    "should-not-feel",
+    "mistake-N",
+    "careful-N",
+    "stop-N",
+    "level-RUNG-name",
+    "level-RUNG-change",
+];
+
+/// A language file while it is read.
+pub(super) struct Language<'a> {
+    pub lang: Lang,
+    page: Page<'a>,
+    /// By id; `None` if the file could not be read at all, which is a fault already.
+    messages: Option<BTreeMap<&'a str, Text>>,
+}
+
+/// A message of the file.
+struct Text {
+    /// Where its id begins, in bytes.
+    at: usize,
+    /// `None` if it is no plain text, which is a fault already.
+    value: Option<String>,
+    /// Whether the exercise asked for it.
+    used: Cell<bool>,
+}
+
+impl<'a> Language<'a> {
+    /// Reads the messages of a file; what they are for comes later.
+    pub fn new(file: &TextFile<'a>) -> Self {
+        let mut read = Self { lang: file.lang, page: Page::new(file.name, file.text), messages: None };
+        if let Some(resource) = parse(&read.page) {
+            read.messages = Some(read.gathered(resource));
+        }
+        read
+    }
+
+    fn gathered(&self, resource: Resource<&'a str>) -> BTreeMap<&'a str, Text> {
+        let page = &self.page;
+        let mut messages = BTreeMap::new();
+        for entry in resource.body {
+            match entry {
+                Entry::Message(message) => {
+                    let id = message.id.name;
+                    let at = page.place_of(id);
+                    if messages.contains_key(id) {
+                        page.fault(at, id, FaultKind::Duplicate { id: id.to_owned() });
+                    } else {
+                        messages.insert(id, Text { at, value: self.plain(&message), used: Cell::new(false) });
+                    }
+                }
+                Entry::Term(term) => {
+                    let kind = FaultKind::WrongType { expected: "a message", found: "a term" };
+                    page.fault(page.place_of(term.id.name), &format!("-{}", term.id.name), kind);
+                }
+                Entry::Comment(_) | Entry::GroupComment(_) | Entry::ResourceComment(_) | Entry::Junk { .. } => {}
+            }
+        }
+        messages
+    }
+
+    /// The text of a message without attributes.
+    fn plain(&self, message: &Message<&'a str>) -> Option<String> {
+        let wrong = |part: &'a str, field: &str, found| {
+            self.page.fault(self.page.place_of(part), field, FaultKind::WrongType { expected: "plain text", found });
+        };
+        let id = message.id.name;
+        for attribute in &message.attributes {
+            wrong(attribute.id.name, &format!("{id}, {}", attribute.id.name), "an attribute");
+        }
+        let value = message.value.as_ref().and_then(plain_text);
+        if value.is_none() && message.attributes.is_empty() {
+            wrong(id, id, PLACEABLE);
+        }
+        value.filter(|_| message.attributes.is_empty())
+    }
+
+    /// Notes a fault at a message, or at the first line if there is none of that id.
+    pub fn fault(&self, id: &str, kind: FaultKind) {
+        let at = self.messages.as_ref().and_then(|all| all.get(id)).map_or(0, |text| text.at);
+        self.page.fault(at, id, kind);
+    }
+
+    /// Notes a fault at the last message of a list.
+    pub fn fault_of_list(&self, stem: &str, kind: FaultKind) {
+        let last = self.numbers(stem).last().map_or(1, |last| *last);
+        self.fault(&format!("{stem}-{last}"), kind);
+    }
+
+    /// The text of a message, at most of the length of `quantity`.
+    pub fn line(&self, id: &str, quantity: Quantity) -> Option<String> {
+        let Some(text) = self.messages.as_ref()?.get(id) else {
+            self.fault(id, FaultKind::MissingMessage);
+            return None;
+        };
+        text.used.set(true);
+        self.page.checked_line(text.at, id, text.value.as_deref()?, quantity)
+    }
+
+    /// The messages `stem-1`, `stem-2` and so on: how many by `count`, each of at most the length of a line.
+    pub fn lines(&self, stem: &str, count: Quantity) -> Option<Vec<String>> {
+        self.messages.as_ref()?;
+        let numbers = self.numbers(stem);
+        let id = |number: u32| format!("{stem}-{number}");
+        let read = |number: &u32| self.line(&id(*number), Quantity::LineCharacters);
+        let lines: Vec<_> = numbers.iter().map(read).collect();
+        if numbers.is_empty() {
+            self.fault(&id(1), FaultKind::MissingMessage);
+            return None;
+        }
+        if let Some((expected, found)) = (1..).zip(&numbers).find(|(expected, found)| expected != *found) {
+            self.fault(&id(*found), FaultKind::Gap { missing: id(expected) });
+            return None;
+        }
+        if let Err(out) = count.check(i64::try_from(numbers.len()).unwrap_or(i64::MAX)) {
+            self.fault_of_list(stem, FaultKind::OutOfRange(out));
+            return None;
+        }
+        lines.into_iter().collect()
+    }
+
+    /// The numbers of the messages `stem-N` that are there, sorted.
+    fn numbers(&self, stem: &str) -> Vec<u32> {
+        let ids = self.messages.iter().flat_map(BTreeMap::keys);
+        let mut numbers: Vec<u32> = ids.filter_map(|id| number(id.strip_prefix(stem)?.strip_prefix('-')?)).collect();
+        numbers.sort_unstable();
+        numbers
+    }
+
+    /// Notes a fault for every message that the exercise did not ask for. `rungs` is `None` if they are not known: then
+    /// nobody can say which of the texts for levels are too many.
+    pub fn left_over(&self, rungs: Option<&[String]>) {
+        let unused = self.messages.iter().flatten().filter(|(_, text)| !text.used.get());
+        for (id, text) in unused {
+            let kind = match (level(id), rungs) {
+                (Some(_), None) => continue,
+                (Some(rung), Some(rungs)) => FaultKind::NoSuchRung { found: rung.to_owned(), rungs: rungs.to_vec() },
+                (None, _) => FaultKind::UnknownMessage,
+            };
+            self.page.fault(text.at, id, kind);
+        }
+    }
+
+    /// What is wrong in the file, in the order of its lines.
+    pub fn into_faults(self) -> Vec<Fault> {
+        self.page.into_faults()
+    }
+}
+
+const PLACEABLE: &str = "a placeable other than text in quotes";
+
+/// The file as the parser reads it; `None` with faults noted if it is not Fluent, or not plain text.
+fn parse<'a>(page: &Page<'a>) -> Option<Resource<&'a str>> {
+    let bytes = page.text.len();
+    if bytes > MAX_BYTES {
+        page.fault(0, "", FaultKind::TooLarge { bytes, max: MAX_BYTES });
+        return None;
+    }
+    let placeables = placeables(page.text);
+    for at in &placeables {
+        page.fault(*at, "", FaultKind::WrongType { expected: "plain text", found: PLACEABLE });
+    }
+    if !placeables.is_empty() {
+        return None;
+    }
+    match parser::parse(page.text) {
+        Ok(resource) => Some(resource),
+        Err((_, errors)) => {
+            for error in errors {
+                page.fault(error.pos.start, "", FaultKind::NotFluent { message: error.kind.to_string() });
+            }
+            None
+        }
+    }
+}
+
+/// Where a placeable begins that is not text in quotes on one line, the first of each line. Comments may hold anything.
+fn placeables(text: &str) -> Vec<usize> {
+    let mut found = Vec::new();
+    let mut start = 0;
+    for line in text.split_inclusive('\n') {
+        let mut at = 0;
+        while let Some(brace) = line[at..].find('{').filter(|_| !line.starts_with('#')) {
+            match quoted(&line[at + brace..]) {
+                Some(length) => at += brace + length,
+                None => {
+                    found.push(start + at + brace);
+                    break;
+                }
+            }
+        }
+        start += line.len();
+    }
+    found
+}
+
+/// The length in bytes of a placeable with text in quotes at the beginning of `text`.
+fn quoted(text: &str) -> Option<usize> {
+    let inner = text.strip_prefix('{')?.trim_start_matches(' ').strip_prefix('"')?;
+    let mut escaped = false;
+    let end = inner.find(|c| {
+        let ends = c == '"' && !escaped;
+        escaped = c == '\\' && !escaped;
+        ends
+    })?;
+    let rest = inner[end + 1..].trim_start_matches(' ').strip_prefix('}')?;
+    Some(text.len() - rest.len())
+}
+
+/// The text of a pattern. A text is one paragraph, so where a line of the file ends, a space goes on.
+fn plain_text(pattern: &Pattern<&str>) -> Option<String> {
+    let mut out = String::new();
+    for element in &pattern.elements {
+        match element {
+            PatternElement::TextElement { value } => {
+                let line = value.trim_end_matches(['\r', '\n']);
+                out.push_str(line);
+                if line.len() < value.len() && !out.ends_with(' ') {
+                    out.push(' ');
+                }
+            }
+            PatternElement::Placeable { expression: Expression::Inline(InlineExpression::StringLiteral { value }) } => {
+                out.push_str(&unescape_unicode_to_string(value))
+            }
+            PatternElement::Placeable { .. } => return None,
+        }
+    }
+    Some(out)
+}
+
+/// A number from 1 as a list counts: without sign and leading zeros.
+fn number(digits: &str) -> Option<u32> {
+    let counted = digits.starts_with(|first| matches!(first, '1'..='9'));
+    digits.parse().ok().filter(|_| counted)
+}
+
+/// The rung that a message `level-RUNG-name` or `level-RUNG-change` is for.
+fn level(id: &str) -> Option<&str> {
+    let rest = id.strip_prefix("level-")?;
+    rest.strip_suffix("-name").or_else(|| rest.strip_suffix("-change"))
+}
