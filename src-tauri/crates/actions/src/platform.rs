@@ -4,6 +4,7 @@ use crate::{ActionResult, DataFolder, Moment, refuse};
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use exercises::catalogue::Exercise;
+use exercises::file_fault::{FaultKind, FileFault};
 use exercises::id::EntryRef;
 use std::path::{Path, PathBuf};
 pub use store::WEB_VIEW;
@@ -145,8 +146,9 @@ pub fn default_home() -> PathBuf {
 }
 
 /// A file that a person wrote and that cannot be understood.
-pub fn not_understood(file: &str, fault: format::plan_file::FileFault) -> Failure {
-    Failure::NotUnderstood { file: file.to_owned(), line: fault.line, expected: fault.expected }
+pub fn not_understood(file: &str) -> impl FnOnce(FileFault) -> Failure {
+    let file = file.to_owned();
+    |fault| Failure::NotUnderstood { file, fault }
 }
 
 /// What checking a catalogue found.
@@ -167,8 +169,8 @@ pub fn check_catalogue(dir: Option<&Path>) -> ActionResult<Checked> {
     };
     let files = store::files::read_all(dir, "toml", MAX_EXERCISE).map_err(refuse::reading)?;
     if files.is_empty() {
-        let expected = "it holds no exercise file, whose name ends in .toml".into();
-        return Err(Failure::NotUnderstood { file: dir.display().to_string(), line: 0, expected });
+        let fault = FileFault::at(0, FaultKind::NoExerciseFile);
+        return Err(not_understood(&dir.display().to_string())(fault));
     }
     let mut checked = Checked { exercises: Vec::new(), faults: Vec::new() };
     for (name, bytes) in files {

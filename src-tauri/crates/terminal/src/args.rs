@@ -317,7 +317,7 @@ impl To {
 }
 
 fn reason(name: &str) -> Result<Barrier, String> {
-    format::runs_file::reason(name)
+    format::runs_file::reason(name).map_err(|all| format!("one of {}", all.join(", ")))
 }
 
 fn zone(name: &str) -> Result<Tz, &'static str> {
