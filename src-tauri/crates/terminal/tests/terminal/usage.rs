@@ -22,7 +22,7 @@ fn wrong_usage_is_told_apart_from_a_refusal() {
         (&["clinic", "receive"], "<FILES>..."),
         (&["sway", "--trial", "x.csv", "--on", "0"], "--off <S>"),
         (&["sway", "--trial", "x.csv", "--on", "nan", "--off", "1"], "a finite number"),
-        (&["trend", "--series", "x.csv", "--mdc=-1"], "a number from 0 on"),
+        (&["trend", "--series", "x.csv", "--mdc=-1"], "a number, 0 or more"),
         (&["proportion", "5", "7", "--rho", "0.2"], "--per-day <M>"),
         (&["proportion", "5", "7", "--per-day", "7", "--rho", "1.2"], "a number from 0 to 1"),
         (&["clinic", "review", "K17", "--as", "poem"], "possible values: text, json"),
@@ -38,7 +38,7 @@ fn wrong_usage_is_told_apart_from_a_refusal() {
 fn help_names_every_command_and_succeeds() {
     let place = Place::empty();
     let help = |arguments: &[&str]| place.done(&[arguments, &["--help"]].concat());
-    assert!(help(&[]).contains("Print one JSON object a line"));
+    assert!(help(&[]).contains("Print one JSON object per line"));
     for (area, commands) in [
         ("example", &["plan", "runs"][..]),
         ("catalogue", &["check"]),
