@@ -103,7 +103,7 @@ pub enum FaultKind {
     /// A text that is not a time of day.
     TimeOfDay,
     /// A text that is not a moment with its offset, or one out of the years that a log can hold.
-    Instant,
+    Moment,
     /// A text that cannot be an identifier.
     Id(IdFault),
     /// A folder in which there is no exercise file.

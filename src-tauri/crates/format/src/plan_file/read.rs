@@ -163,7 +163,6 @@ mod tests {
         refused("minutes = 60", "minutes = 60.5", "minutes", whole);
         refused("seconds = 12.4", "seconds = 1e9", "seconds", FaultKind::NumberRange { least: 0, most: 600 });
         let late = FaultKind::DateAfterToday { today: today() };
-        refused("seconds = 12.4", "taken = 2026-11-26", "", FaultKind::MissingField { field: "seconds".into() });
         refused("seconds = 12.4", "taken = 2026-11-26\nseconds = 12.4", "taken", late);
         refused("seconds = 12.4", "taken = \"Monday\"\nseconds = 12.4", "taken", FaultKind::Date);
         refused("review = 2027-01-06", "review = 2027-01-06T08:00:00", "review", FaultKind::Date);
@@ -176,7 +175,11 @@ mod tests {
         assert_eq!((found.as_str(), allowed.len()), ("cures", 14), "eleven fields and three doses: {allowed:?}");
         let broken = read(&example().replacen("[[stance]]", "[[stance]", 1), today()).expect_err("no TOML");
         assert!(matches!(broken.kind, FaultKind::NotToml { .. }) && broken.line > 60, "{broken:?}");
-        assert_eq!(read("", today()), Err(FileFault::at(1, FaultKind::MissingField { field: "review".into() })));
+        let missing = |field: &str| FaultKind::MissingField { field: field.into() };
+        assert_eq!(read("", today()), Err(FileFault::at(1, missing("review"))));
+        // It is missing in its table, whose line is named.
+        let table = "[[stance]]\nleg = \"left\"";
+        refused(table, "[[stance]]", "", missing("leg"));
     }
 
     #[test]

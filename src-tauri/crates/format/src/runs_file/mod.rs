@@ -233,7 +233,7 @@ fn date(value: &Value) -> Result<NaiveDate, Wrong> {
 /// A moment with its offset, of a year that a log can hold.
 fn stamp(value: &Value) -> Result<Stamp, Wrong> {
     let at = DateTime::parse_from_rfc3339(value.text()?).ok().filter(|at| YEARS.contains(&at.year()));
-    let at = at.ok_or_else(|| value.wrong(FaultKind::Instant))?;
+    let at = at.ok_or_else(|| value.wrong(FaultKind::Moment))?;
     Ok(Stamp { utc_ms: at.timestamp_millis(), offset_s: at.offset().local_minus_utc() })
 }
 
@@ -308,7 +308,7 @@ mod tests {
         let number = FaultKind::WrongKind { expected: ValueKind::Number, found: ValueKind::Text };
         refused_after("run", r#","item":1,"held":[1,"2"]"#, "held", number);
         for at in ["yesterday", "2026-11-25T09:02:00", "2019-12-31T23:59:00Z", "2199-01-01T00:00:00Z"] {
-            refused(&format!(r#"{{"do":"opened","at":"{at}"}}"#), "at", FaultKind::Instant);
+            refused(&format!(r#"{{"do":"opened","at":"{at}"}}"#), "at", FaultKind::Moment);
         }
         refused_after("excuse", r#","from":"soon","until":"2026-11-25","why":"ill""#, "from", FaultKind::Date);
     }

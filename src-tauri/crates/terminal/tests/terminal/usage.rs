@@ -54,6 +54,27 @@ fn help_names_every_command_and_succeeds() {
     assert_eq!(place.done(&["--version"]), concat!("carryover ", env!("CARGO_PKG_VERSION"), "\n"));
 }
 
+/// Of every command, by the names that the help of its area lists.
+#[test]
+fn help_says_it_in_plain_words() {
+    let place = Place::empty();
+    let help = |arguments: &[&str]| place.done(&[arguments, &["--help"]].concat());
+    let mut all = help(&[]);
+    for area in ["example", "catalogue", "sway", "trend", "proportion", "clinic", "patient"] {
+        let text = help(&[area]);
+        let commands = text.split_once("Commands:\n").map_or("", |(_, rest)| rest.split("\n\n").next().unwrap_or_default());
+        let names = commands.lines().filter(|line| line.starts_with("  ") && !line.starts_with("   "));
+        for name in names.filter_map(|line| line.split_whitespace().next()).filter(|name| *name != "help") {
+            all.push_str(&help(&[area, name]));
+        }
+        all.push_str(&text);
+    }
+    assert!(all.contains("Hours without reminders") && all.contains("How many hours ahead"), "{all}");
+    for word in ["stands", "so many", "So many", "for good", "sealed", "Seal ", "uiet time", "falls due", "in plain"] {
+        assert!(!all.contains(word), "{word:?} in\n{all}");
+    }
+}
+
 #[test]
 fn the_examples_fit_each_other_on_any_day() {
     let place = Place::prepared();

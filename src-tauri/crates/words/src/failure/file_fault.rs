@@ -34,7 +34,7 @@ impl Words {
             FaultKind::Date => self.file_fault_date(DATE),
             FaultKind::DateAfterToday { today } => self.file_fault_date_after_today(&today.to_string()),
             FaultKind::TimeOfDay => text(Key::FileFaultTime),
-            FaultKind::Instant => self.file_fault_instant(INSTANT),
+            FaultKind::Moment => self.file_fault_instant(INSTANT),
             FaultKind::Id(IdFault::Empty) => text(Key::FileFaultIdEmpty),
             FaultKind::Id(IdFault::TooLong) => self.file_fault_id_too_long(MAX_ID),
             FaultKind::Id(IdFault::NotKebabCase) => text(Key::FileFaultIdForm),
@@ -163,7 +163,7 @@ mod tests {
             FaultKind::Date,
             FaultKind::DateAfterToday { today },
             FaultKind::TimeOfDay,
-            FaultKind::Instant,
+            FaultKind::Moment,
             FaultKind::NoExerciseFile,
         ]);
         all.extend([PlanFault::Days, PlanFault::AlarmName].map(FaultKind::Plan));
