@@ -17,6 +17,7 @@ pub mod correct;
 pub mod day_string;
 pub mod draft;
 pub mod figure;
+pub mod file_fault;
 pub mod frames;
 pub mod guide;
 pub mod history;

@@ -59,8 +59,7 @@ impl Scenario<'_> {
         let mut devices = self.devices(person)?;
         let review = self.until.max(self.start + Duration::days(1));
         let text = person.plan.replace("REVIEW", &review.to_string());
-        let prescription =
-            format::plan_file::read(&text, self.start).map_err(|fault| platform::not_understood(person.code, fault))?;
+        let prescription = format::plan_file::read(&text, self.start).map_err(platform::not_understood(person.code))?;
         let mut plan = self.visit(clinic, person, &mut devices, self.start, prescription)?;
         let mut taken = self.moment(self.start, 8, 40).now;
         let mut paused = false;

@@ -209,7 +209,7 @@ fn quiet_times_are_kept_and_the_window_says_until_when() {
     prepare(&desktop);
     let window = open(&desktop, "11:30:00");
     to_reminders(&window, EN);
-    window.see("None so far.");
+    window.see("None.");
     window.press("Add hours");
     window.see("Saved: no reminders from 12:00 to 13:00.");
     assert!(!window.can_press("Add hours"), "it is there already");

@@ -10,7 +10,7 @@ use wire::Failure;
 /// A recorded trial, its samples in the sign of "sway/1" whichever system recorded them.
 pub fn trial(file: &Path, os: Os) -> ActionResult<Vec<Sample>> {
     let bytes = platform::read(file, motion::MAX_BYTES as u64)?;
-    let samples = motion::read(&bytes).map_err(|fault| not_a_table(file, &fault))?;
+    let samples = motion::read(&bytes).map_err(platform::not_understood(&file.display().to_string()))?;
     Ok(samples.into_iter().map(|sample| Sample { a: os.to_specific_force(sample.a), ..sample }).collect())
 }
 
@@ -40,7 +40,7 @@ const CONFIDENCE: f64 = 0.95;
 /// A series from a file.
 pub fn trend(file: &Path, cap: Option<f64>, difference: Option<f64>) -> ActionResult<SeriesStatistics> {
     let bytes = platform::read(file, series::MAX_BYTES as u64)?;
-    let series = series::read(&bytes).map_err(|fault| not_a_table(file, &fault))?;
+    let series = series::read(&bytes).map_err(platform::not_understood(&file.display().to_string()))?;
     // The reader lets no series through that the sums would refuse.
     let unfit = |fault| Failure::Internal { detail: format!("{fault:?}") };
     let context = TrendContext { cap, given_difference: difference, stance: None };
@@ -48,8 +48,4 @@ pub fn trend(file: &Path, cap: Option<f64>, difference: Option<f64>) -> ActionRe
     let line = statistics::theil_sen(&series, CONFIDENCE).map_err(unfit)?;
     let line = line.filter(|_| trend.verdict != Verdict::AtTheCap);
     Ok(SeriesStatistics { n: series.len(), line, test: statistics::mann_kendall(&series).map_err(unfit)?, trend })
-}
-
-fn not_a_table(file: &Path, fault: &dyn std::fmt::Display) -> Failure {
-    Failure::NotUnderstood { file: file.display().to_string(), line: 0, expected: fault.to_string() }
 }

@@ -2,6 +2,7 @@
 
 use crate::{ActionResult, refuse};
 use exercises::catalogue::{Exercise, Lang};
+use exercises::file_fault::{self, FileFault};
 use format::catalogue::{Fault, FaultKind, TextFile, exercise_file_name, text_file_name};
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -31,8 +32,8 @@ pub fn check(dir: Option<&Path>) -> ActionResult<Checked> {
     };
     let files = store::files::read_all(dir, "toml", MAX_FILE).map_err(refuse::reading)?;
     if files.is_empty() {
-        let expected = "it holds no exercise file, whose name ends in .toml".into();
-        return Err(Failure::NotUnderstood { file: dir.display().to_string(), line: 0, expected });
+        let fault = FileFault::at(0, file_fault::FaultKind::NoExerciseFile);
+        return Err(Failure::NotUnderstood { file: dir.display().to_string(), fault });
     }
     let mut texts: BTreeMap<String, Vec<u8>> =
         store::files::read_all(dir, "ftl", MAX_FILE).map_err(refuse::reading)?.into_iter().collect();

@@ -3,6 +3,7 @@
 use crate::{ActionResult, DataFolder, Moment, refuse};
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
+use exercises::file_fault::FileFault;
 use exercises::id::EntryRef;
 use std::path::{Path, PathBuf};
 pub use store::WEB_VIEW;
@@ -142,8 +143,9 @@ pub fn default_home() -> PathBuf {
 }
 
 /// A file that a person wrote and that cannot be understood.
-pub fn not_understood(file: &str, fault: format::plan_file::FileFault) -> Failure {
-    Failure::NotUnderstood { file: file.to_owned(), line: fault.line, expected: fault.expected }
+pub fn not_understood(file: &str) -> impl FnOnce(FileFault) -> Failure {
+    let file = file.to_owned();
+    |fault| Failure::NotUnderstood { file, fault }
 }
 
 /// An alarm's name, as a plan file takes it to clear the alarm.

@@ -17,7 +17,21 @@ pub mod summary;
 
 mod cbor;
 mod codes;
+mod fields;
 mod names;
 mod number_csv;
 mod packed;
 mod parts;
+
+use exercises::file_fault::{FaultKind, FileFault};
+
+/// The text of a file that a person wrote.
+///
+/// # Errors
+/// The line of the first byte that is not UTF-8.
+pub fn text(bytes: &[u8]) -> Result<&str, FileFault> {
+    std::str::from_utf8(bytes).map_err(|error| {
+        let line = 1 + bytes[..error.valid_up_to()].iter().filter(|byte| **byte == b'\n').count() as u32;
+        FileFault::at(line, FaultKind::NotUtf8)
+    })
+}

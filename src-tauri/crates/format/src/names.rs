@@ -25,8 +25,8 @@ pub(crate) fn name<T: Named + PartialEq>(value: &T) -> &'static str {
 }
 
 /// All names, for a person to choose from.
-pub(crate) fn list<T: Named>() -> String {
-    T::NAMES.iter().map(|(name, _)| *name).collect::<Vec<_>>().join(", ")
+pub(crate) fn all<T: Named>() -> Vec<String> {
+    T::NAMES.iter().map(|(name, _)| (*name).to_owned()).collect()
 }
 
 macro_rules! named {

@@ -3,100 +3,15 @@
 //!
 //! Lines end with LF or CRLF; the last one may end without.
 
+use crate::fields::quoted;
+use exercises::file_fault::{CsvFault, FaultKind, FileFault};
+
 /// The longest line, in bytes.
 const MAX_LINE: usize = 256;
-/// Of what was found, as much is quoted in a fault, in characters.
-const MAX_QUOTED: usize = 40;
-
-/// Why a table cannot be read. Lines count from 1, the header being the first.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-pub enum CsvFault {
-    /// More bytes than are read.
-    #[error("the file has {bytes} bytes, at most {most} are read")]
-    TooLarge {
-        /// How many came.
-        bytes: usize,
-        /// How many are read.
-        most: usize,
-    },
-    /// More rows than are read.
-    #[error("the file has more than {most} rows of numbers")]
-    TooManyRows {
-        /// How many are read.
-        most: usize,
-    },
-    /// Nothing at all.
-    #[error("the file is empty; expected the header {expected:?}")]
-    Empty {
-        /// The header.
-        expected: &'static str,
-    },
-    /// A mark of byte order in front.
-    #[error("line 1: the file begins with a byte order mark; save it as UTF-8 without one")]
-    ByteOrderMark,
-    /// Another first line: no header, other columns, other units.
-    #[error("line 1: expected the header {expected:?}, found {found:?}")]
-    Header {
-        /// The header.
-        expected: &'static str,
-        /// What is there instead, shortened.
-        found: String,
-    },
-    /// Another separator than a comma.
-    #[error("line {line}: expected commas between the columns, found {found:?}")]
-    Separator {
-        /// The line.
-        line: usize,
-        /// The character.
-        found: char,
-    },
-    /// Bytes that are no UTF-8 text.
-    #[error("line {line}: expected text in UTF-8")]
-    NotText {
-        /// The line.
-        line: usize,
-    },
-    /// A line that cannot be a row of numbers.
-    #[error("line {line}: longer than {most} bytes")]
-    LineTooLong {
-        /// The line.
-        line: usize,
-        /// How long one may be.
-        most: usize,
-    },
-    /// A line without anything.
-    #[error("line {line}: empty; expected {expected} columns")]
-    EmptyLine {
-        /// The line.
-        line: usize,
-        /// How many columns.
-        expected: usize,
-    },
-    /// Too few or too many columns; also what a decimal comma looks like.
-    #[error("line {line}: expected {expected} columns, found {found}")]
-    Columns {
-        /// The line.
-        line: usize,
-        /// How many were expected.
-        expected: usize,
-        /// How many are there.
-        found: usize,
-    },
-    /// A cell that is no number.
-    #[error("line {line}, column {column}: expected a number with a decimal point, found {found:?}")]
-    NotANumber {
-        /// The line.
-        line: usize,
-        /// Its name in the header.
-        column: &'static str,
-        /// What is there instead, shortened.
-        found: String,
-    },
-}
 
 /// One row of a table of `N` columns.
 pub(crate) struct Row<'a, const N: usize> {
-    pub(crate) line: usize,
+    pub(crate) line: u32,
     pub(crate) cells: [&'a str; N],
 }
 
@@ -110,29 +25,30 @@ pub(crate) struct Shape<const N: usize> {
 
 impl<const N: usize> Shape<N> {
     /// Splits a file into rows and hands each to `take`, which may refuse it.
-    pub(crate) fn each_row<'a, E: From<CsvFault>>(
+    pub(crate) fn each_row<'a>(
         &self,
         bytes: &'a [u8],
-        mut take: impl FnMut(Row<'a, N>) -> Result<(), E>,
-    ) -> Result<(), E> {
+        mut take: impl FnMut(Row<'a, N>) -> Result<(), FileFault>,
+    ) -> Result<(), FileFault> {
         let lines = self.opened(bytes)?;
         for (place, line) in lines.enumerate() {
             if place == self.most_rows {
-                return Err(CsvFault::TooManyRows { most: self.most_rows }.into());
+                return Err(FileFault::at(0, FaultKind::Csv(CsvFault::Rows { most: self.most_rows as u32 })));
             }
             // The header was line 1.
-            take(self.row(place + 2, line)?)?;
+            take(self.row(place as u32 + 2, line)?)?;
         }
         Ok(())
     }
 
     /// The lines after the header, which is checked.
-    fn opened<'a>(&self, bytes: &'a [u8]) -> Result<impl Iterator<Item = &'a [u8]> + use<'a, N>, CsvFault> {
+    fn opened<'a>(&self, bytes: &'a [u8]) -> Result<impl Iterator<Item = &'a [u8]> + use<'a, N>, FileFault> {
         if bytes.len() > self.most_bytes {
-            return Err(CsvFault::TooLarge { bytes: bytes.len(), most: self.most_bytes });
+            let kind = FaultKind::TooLarge { bytes: bytes.len() as u64, most: self.most_bytes as u64 };
+            return Err(FileFault::at(0, kind));
         }
         if bytes.starts_with(b"\xEF\xBB\xBF") {
-            return Err(CsvFault::ByteOrderMark);
+            return Err(FileFault::at(1, FaultKind::Csv(CsvFault::ByteOrderMark)));
         }
         let whole = bytes.strip_suffix(b"\n").unwrap_or(bytes);
         let mut lines = whole.split(|byte| *byte == b'\n').map(|line| line.strip_suffix(b"\r").unwrap_or(line));
@@ -141,49 +57,50 @@ impl<const N: usize> Shape<N> {
             return Ok(lines);
         }
         if whole.is_empty() {
-            return Err(CsvFault::Empty { expected: self.header });
+            return Err(FileFault::at(0, FaultKind::Csv(CsvFault::Empty { header: self.header.to_owned() })));
         }
         other_separator(1, first)?;
-        Err(CsvFault::Header { expected: self.header, found: quoted(first) })
+        Err(FileFault::at(1, FaultKind::Csv(CsvFault::Header { header: self.header.to_owned(), found: quoted(first) })))
     }
 
-    fn row<'a>(&self, line: usize, bytes: &'a [u8]) -> Result<Row<'a, N>, CsvFault> {
+    fn row<'a>(&self, line: u32, bytes: &'a [u8]) -> Result<Row<'a, N>, FileFault> {
+        let columns = N as u32;
         let text = text(line, bytes)?;
         if text.is_empty() {
-            return Err(CsvFault::EmptyLine { line, expected: N });
+            return Err(FileFault::at(line, FaultKind::Csv(CsvFault::EmptyLine { columns })));
         }
         other_separator(line, text)?;
         let mut cells = [""; N];
-        let mut found = 0;
+        let mut found: u32 = 0;
         for cell in text.split(',') {
-            if let Some(place) = cells.get_mut(found) {
+            if let Some(place) = cells.get_mut(found as usize) {
                 *place = cell;
             }
             found += 1;
         }
-        if found == N { Ok(Row { line, cells }) } else { Err(CsvFault::Columns { line, expected: N, found }) }
+        if found == columns {
+            return Ok(Row { line, cells });
+        }
+        Err(FileFault::at(line, FaultKind::Csv(CsvFault::Columns { columns, found })))
     }
 }
 
 /// A cell as a number; "nan" and "inf" are numbers here.
-pub(crate) fn number(line: usize, column: &'static str, cell: &str) -> Result<f64, CsvFault> {
-    cell.parse().map_err(|_| CsvFault::NotANumber { line, column, found: quoted(cell) })
+pub(crate) fn number(line: u32, column: &str, cell: &str) -> Result<f64, FileFault> {
+    let wrong = || FaultKind::Csv(CsvFault::Number { column: column.to_owned(), found: quoted(cell) });
+    cell.parse().map_err(|_| FileFault::at(line, wrong()))
 }
 
-pub(crate) fn quoted(text: &str) -> String {
-    text.chars().take(MAX_QUOTED).collect()
-}
-
-fn text(line: usize, bytes: &[u8]) -> Result<&str, CsvFault> {
+fn text(line: u32, bytes: &[u8]) -> Result<&str, FileFault> {
     if bytes.len() > MAX_LINE {
-        return Err(CsvFault::LineTooLong { line, most: MAX_LINE });
+        return Err(FileFault::at(line, FaultKind::Csv(CsvFault::LineLength { most: MAX_LINE as u32 })));
     }
-    std::str::from_utf8(bytes).map_err(|_| CsvFault::NotText { line })
+    std::str::from_utf8(bytes).map_err(|_| FileFault::at(line, FaultKind::NotUtf8))
 }
 
-fn other_separator(line: usize, text: &str) -> Result<(), CsvFault> {
+fn other_separator(line: u32, text: &str) -> Result<(), FileFault> {
     match text.chars().find(|character| matches!(character, ';' | '\t' | '|')) {
-        Some(found) => Err(CsvFault::Separator { line, found }),
+        Some(found) => Err(FileFault::at(line, FaultKind::Csv(CsvFault::Separator { found }))),
         None => Ok(()),
     }
 }

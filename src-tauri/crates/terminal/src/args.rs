@@ -10,30 +10,30 @@ use exercises::log::Barrier;
 use exercises::log::Correction;
 use std::path::PathBuf;
 
-/// Home exercise between two visits: plans handed over as cards, summaries brought back sealed.
+/// Home exercise between two visits: plans are handed over as cards, encrypted summaries come back.
 #[derive(Parser)]
 #[command(name = "carryover", version, max_term_width = 100)]
 pub struct Args {
-    /// Data folder [default: the platform's own]
+    /// Data folder [default: the usual one of this system]
     #[arg(long, global = true, value_name = "DIR")]
     pub home: Option<PathBuf>,
-    /// Do it as if it were that moment, such as 2026-11-25T09:00:00+01:00
+    /// Act as if it were this date and time, such as 2026-11-25T09:00:00+01:00
     #[arg(long, global = true, value_name = "INSTANT", value_parser = Clock::set_to)]
     pub at: Option<Clock>,
-    /// Print one JSON object a line
+    /// Print one JSON object per line
     #[arg(long, global = true)]
     pub json: bool,
-    /// What it is about
+    /// The area
     #[command(subcommand)]
     pub area: Area,
 }
 
-/// What it is about.
+/// The areas of commands.
 #[derive(Subcommand)]
 pub enum Area {
-    /// Print valid, commented examples that fit each other
+    /// Print example files with comments; they fit together
     Example {
-        /// Of what
+        /// The kind of file
         #[command(subcommand)]
         what: Example,
     },
@@ -43,24 +43,24 @@ pub enum Area {
         #[command(subcommand)]
         what: Catalogue,
     },
-    /// Check the sums of a recorded balance trial: hold, touch-downs, sway
+    /// Calculate the figures of a recorded balance attempt: hold, touch-downs, sway
     Sway(Sway),
-    /// Check the sums of a series of one value a day: slope, test for a trend, verdict
+    /// Calculate the trend of a series with one value per day: slope, test, verdict
     Trend(Trend),
-    /// Check the limits of a share: Wilson 95 %
+    /// Calculate the limits of a proportion: Wilson, 95 %
     Proportion(Proportion),
-    /// The side that prescribes
+    /// For those who prescribe exercises
     Clinic {
-        /// File with the passphrase in its first line; else it is asked for
+        /// File with the passphrase in its first line [default: ask for it]
         #[arg(long, global = true, value_name = "F")]
         passphrase_file: Option<PathBuf>,
         /// What to do
         #[command(subcommand)]
         what: Clinic,
     },
-    /// The side that does exercises
+    /// For those who do exercises
     Patient {
-        /// The plan, where several are followed: 16 digits and letters, as `accept --json` shows them
+        /// The plan, if there are several: 16 digits and letters, as `accept --json` shows them
         #[arg(long, global = true, value_name = "PLAN", value_parser = plan)]
         plan: Option<PlanId>,
         /// What to do
@@ -69,10 +69,10 @@ pub enum Area {
     },
 }
 
-/// A recorded trial.
+/// A recorded attempt.
 #[derive(clap::Args)]
 pub struct Sway {
-    /// The samples: CSV with the header t_s,ax,ay,az in seconds and m/s2, gravity included
+    /// The recording: CSV with the header t_s,ax,ay,az in seconds and m/s2, gravity included
     #[arg(long, value_name = "FILE.csv")]
     pub trial: PathBuf,
     /// The start tone, in seconds on the file's clock
@@ -81,10 +81,10 @@ pub struct Sway {
     /// The end of the recording or the planned end, in seconds
     #[arg(long, value_name = "S", allow_negative_numbers = true, value_parser = finite)]
     pub off: f64,
-    /// A touch of the screen, in seconds; may be given several times
+    /// A touch of the screen, in seconds; can be given several times
     #[arg(long = "tap", value_name = "S", allow_negative_numbers = true, value_parser = finite)]
     pub taps: Vec<f64>,
-    /// The system that recorded it: one of them turns the sign of all axes
+    /// The system that recorded it; iOS gives all axes with the opposite sign
     #[arg(long, value_enum, default_value = "other")]
     pub os: System,
 }
@@ -103,30 +103,30 @@ pub enum System {
 /// A series.
 #[derive(clap::Args)]
 pub struct Trend {
-    /// CSV with the header day,value; one line a day
+    /// CSV with the header day,value; one line per day
     #[arg(long, value_name = "FILE.csv")]
     pub series: PathBuf,
-    /// The longest value that could be reached
+    /// The highest value that could be reached
     #[arg(long, value_name = "V", allow_negative_numbers = true, value_parser = finite)]
     pub cap: Option<f64>,
-    /// The important difference, in the unit of the values
+    /// The smallest important difference, in the unit of the values
     #[arg(long, value_name = "V", value_parser = not_negative)]
     pub mdc: Option<f64>,
 }
 
-/// A share.
+/// A proportion.
 #[derive(clap::Args)]
 pub struct Proportion {
-    /// So many were done
+    /// How many were done
     #[arg(value_name = "K")]
     pub done: u32,
-    /// Of so many
+    /// How many were planned
     #[arg(value_name = "N")]
     pub planned: u32,
-    /// So many fall on one day, and are alike
+    /// How many are on one day, and therefore similar
     #[arg(long, value_name = "M", value_parser = cluster, requires = "rho")]
     pub per_day: Option<f64>,
-    /// How alike: their correlation, 0 to 1
+    /// How similar those of one day are: their correlation, 0 to 1
     #[arg(long, value_name = "R", value_parser = correlation, requires = "per_day")]
     pub rho: Option<f64>,
 }
@@ -142,24 +142,24 @@ pub enum Example {
         #[arg(long, value_name = "DATE")]
         start: NaiveDate,
     },
-    /// A clinic's own table of stance times for `clinic norms`; its figures are invented
+    /// A clinic's own table of published times for `clinic norms`; its figures are invented
     Norms,
 }
 
 /// The exercises.
 #[derive(Subcommand)]
 pub enum Catalogue {
-    /// Check the shipped exercises, or all TOML files of a folder
+    /// Check the exercises of this program, or those in a folder
     Check {
         /// The folder
         dir: Option<PathBuf>,
     },
 }
 
-/// The side that prescribes.
+/// For those who prescribe exercises.
 #[derive(Subcommand)]
 pub enum Clinic {
-    /// Make the clinic's keys under a passphrase
+    /// Set up the clinic: create its keys, protected by a passphrase
     Start {
         /// The clinic's name, as patients will see it
         #[arg(long, default_value = "Clinic")]
@@ -169,7 +169,7 @@ pub enum Clinic {
     Add {
         /// 1 to 12 letters, digits and hyphens
         code: String,
-        /// A name, only for this store; never on a card or in a summary
+        /// The patient's name; stays in this data folder, never on a card or in a summary
         #[arg(long)]
         name: Option<String>,
     },
@@ -177,19 +177,19 @@ pub enum Clinic {
     Issue {
         /// The patient's code
         code: String,
-        /// The plan
+        /// The plan file, as `example plan` prints one
         plan: PathBuf,
-        /// The folder for the card
+        /// Folder for the card
         #[arg(long, value_name = "DIR")]
         out: PathBuf,
     },
-    /// Receive sealed summaries, as files or as pictures (PNG, JPEG) of their codes, in any order
+    /// Receive encrypted summaries: files, or pictures (PNG, JPEG) of their codes, in any order
     Receive {
-        /// Files and pictures
+        /// The files and pictures
         #[arg(required = true)]
         files: Vec<PathBuf>,
     },
-    /// Show one patient's review
+    /// Show the review of a patient
     Review {
         /// The patient's code
         code: String,
@@ -199,15 +199,15 @@ pub enum Clinic {
     },
     /// List the patients
     Patients,
-    /// Keep the clinic's own table of stance times for reviews, or show what is kept
+    /// Save the clinic's own table of published times for reviews, or show the saved one
     Norms {
-        /// The table, as `example norms` prints one; it takes the place of the one before
+        /// The table, as `example norms` prints one; it replaces the saved one
         file: Option<PathBuf>,
-        /// Remove the table
+        /// Remove the saved table
         #[arg(long, conflicts_with = "file")]
         remove: bool,
     },
-    /// Print the age identity, with which any age tool opens this clinic's summaries
+    /// Print the clinic's secret key (an age identity), with which any age tool can open its summaries
     Identity,
 }
 
@@ -220,34 +220,34 @@ pub enum Form {
     Json,
 }
 
-/// The side that does exercises.
+/// For those who do exercises.
 #[derive(Subcommand)]
 pub enum Patient {
-    /// Take a plan card: a picture, a text or a card file
+    /// Add a plan card: a picture, a text or a card file
     Accept {
         /// The file
         card: PathBuf,
     },
-    /// Show what falls due
+    /// List the sessions that are due
     Slots {
         /// First day
         #[arg(long, value_name = "DATE")]
         from: NaiveDate,
-        /// So many days
+        /// How many days
         #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=400))]
         days: u16,
-        /// The zone by its name in the tz database, such as Europe/Vienna
+        /// Time zone by its name in the tz database, such as Europe/Vienna
         #[arg(long, value_parser = zone)]
         zone: Tz,
     },
-    /// Record what was done, one JSON object a line
+    /// Record what was done
     Record {
-        /// The file
+        /// The file, one JSON object per line, as `example runs` prints one
         runs: PathBuf,
     },
     /// Show what to do now
     Now,
-    /// Seal a summary for the visit
+    /// Save an encrypted summary for the visit
     Summary {
         /// First day [default: the plan's start]
         #[arg(long, value_name = "DATE")]
@@ -255,29 +255,29 @@ pub enum Patient {
         /// Last day
         #[arg(long, value_name = "DATE")]
         until: NaiveDate,
-        /// A note, if wanted
+        /// A note for the clinic
         #[arg(long)]
         note: Option<String>,
-        /// The file
+        /// File for the summary
         #[arg(long, value_name = "FILE.age", required_unless_present = "frames")]
         out: Option<PathBuf>,
-        /// A new folder for pictures of it as codes: frame-01.png and on
+        /// New folder for pictures of the summary as codes: frame-01.png and so on
         #[arg(long, value_name = "DIR")]
         frames: Option<PathBuf>,
     },
-    /// Put a mistaken entry right, or list what can be put right
+    /// Correct an entry, or list the entries that can be corrected
     Correct(Correct),
     #[command(flatten)]
     DeviceCommand(DeviceCommand),
 }
 
-/// What to put right, and how.
+/// The entry to correct, and how.
 #[derive(clap::Args)]
 pub struct Correct {
-    /// The entry's number; without it, the list of what can be put right
+    /// The number of the entry; without it, list the entries that can be corrected
     #[arg(long, value_name = "N", requires = "to")]
     pub entry: Option<u32>,
-    /// List so many days, today among them
+    /// How many days to list, up to today
     #[arg(long, value_name = "N", default_value = "7", value_parser = clap::value_parser!(u16).range(1..=400))]
     pub days: u16,
     /// How
@@ -289,19 +289,19 @@ pub struct Correct {
 #[derive(clap::Args)]
 #[group(id = "to", multiple = false, requires = "entry")]
 pub struct To {
-    /// It did not happen, or was not meant; an alarm stays, with a note
+    /// Delete it: it did not happen, or was a mistake; an alarm stays, with a note
     #[arg(long)]
     pub remove: bool,
-    /// Another score of pain or of an activity, 0 to 10
+    /// Another rating of pain or of an activity, 0 to 10
     #[arg(long, value_name = "S")]
     pub score: Option<u8>,
-    /// Another reason for leaving the slot out, such as no-time
+    /// Another reason for skipping the session, such as no-time
     #[arg(long, value_name = "R", value_parser = reason)]
     pub reason: Option<Barrier>,
-    /// Whether it had settled by the morning: true or false
+    /// Whether the pain had settled by the morning: true or false
     #[arg(long, value_name = "BOOL")]
     pub settled: Option<bool>,
-    /// As it was first said
+    /// Undo the corrections: as it was first recorded
     #[arg(long)]
     pub restore: bool,
 }
@@ -317,7 +317,7 @@ impl To {
 }
 
 fn reason(name: &str) -> Result<Barrier, String> {
-    format::runs_file::reason(name)
+    format::runs_file::reason(name).map_err(|all| format!("one of {}", all.join(", ")))
 }
 
 fn zone(name: &str) -> Result<Tz, &'static str> {
@@ -339,11 +339,11 @@ fn finite(text: &str) -> Result<f64, &'static str> {
 }
 
 fn not_negative(text: &str) -> Result<f64, &'static str> {
-    number(text, |number| number >= 0.0, "a number from 0 on")
+    number(text, |number| number >= 0.0, "a number, 0 or more")
 }
 
 fn cluster(text: &str) -> Result<f64, &'static str> {
-    number(text, |number| number >= 1.0, "a number from 1 on")
+    number(text, |number| number >= 1.0, "a number, 1 or more")
 }
 
 fn correlation(text: &str) -> Result<f64, &'static str> {

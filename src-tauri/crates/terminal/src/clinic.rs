@@ -89,10 +89,8 @@ fn start(args: &Args, name: &str, passphrase: String, out: &mut Out) -> Done {
 fn issue(folder: &mut DataFolder, moment: &Moment, code: &str, plan: &Path, out_folder: &Path, out: &mut Out) -> Done {
     let name = plan.display().to_string();
     let bytes = platform::read(plan, format::plan_file::MAX_BYTES)?;
-    let text = String::from_utf8(bytes)
-        .map_err(|_| format::plan_file::FileFault { line: 0, expected: "it is no text in UTF-8".into() });
-    let read = text.and_then(|text| format::plan_file::read(&text, moment.now.date()));
-    let prescription = read.map_err(|fault| platform::not_understood(&name, fault))?;
+    let read = format::text(&bytes).and_then(|text| format::plan_file::read(text, moment.now.date()));
+    let prescription = read.map_err(platform::not_understood(&name))?;
     let issued = issuing::issue(folder, moment, &IssueRequest { code: code.to_owned(), prescription }, Some(out_folder))?;
     out.say(
         |_| issued.files.join("\n"),
@@ -108,13 +106,13 @@ fn receive(folder: &mut DataFolder, files: Vec<(String, ActionResult<Vec<u8>>)>,
     let receipts = receiving::receive(folder, files)?;
     for receipt in &receipts {
         if let Outcome::Refused(failure) = &receipt.outcome {
-            let refusal = out.words.failure(failure);
             if out.json() {
+                let refusal = out.words.failure(failure);
                 let line =
                     json!({ "file": receipt.file, "refused": failure, "fault": refusal.fault, "advice": refusal.advice });
                 eprintln!("{line}");
             } else {
-                eprintln!("{}: {} {}", receipt.file, refusal.fault, refusal.advice);
+                eprintln!("{}", out.words.receipt(receipt));
             }
             continue;
         }

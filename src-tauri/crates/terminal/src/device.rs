@@ -1,4 +1,4 @@
-//! `carryover patient`, what concerns reminders and the person's own data.
+//! `carryover patient`: reminders and the person's own data.
 
 use crate::Done;
 use crate::args::Args;
@@ -14,39 +14,39 @@ use std::path::{Path, PathBuf};
 use wire::device::{EraseRequest, MeetingRequest, QuietTimesRequest, Reminders};
 use words::{Key, Words};
 
-/// What concerns reminders and the person's own data.
+/// Reminders and the person's own data.
 #[derive(Subcommand)]
 pub enum DeviceCommand {
-    /// Save everything that this copy holds about you, in plain: everything.json and tables
+    /// Export everything that is saved about you, unencrypted: everything.json and tables
     Export {
-        /// A folder that is not there yet
+        /// A new or empty folder
         #[arg(long, value_name = "DIR")]
         out: PathBuf,
     },
-    /// Save the times to come for another calendar
+    /// Export the times of the coming sessions for another calendar
     Calendar {
         /// The file
         #[arg(long, value_name = "FILE.ics")]
         out: PathBuf,
     },
-    /// Show how reminders stand, or choose quiet times and a meeting
+    /// Show reminders, or set hours without reminders and a meeting
     Reminders {
-        /// A quiet time of every day, such as 12:00-13:00; may be given several times; `none` for none
+        /// Hours without reminders, every day, such as 12:00-13:00; can be given several times; `none` removes all
         #[arg(long, value_name = "FROM-TO")]
         quiet: Vec<String>,
-        /// No reminders for so many minutes from now, 1 to 720; 0 ends it
+        /// How many minutes without reminders from now, 1 to 720; 0 ends it
         #[arg(long, value_name = "MINUTES")]
         meeting: Option<u16>,
     },
-    /// List the reminders that come if nothing happens, 64 at most
+    /// List the reminders to come if nothing is done until then, up to 64
     Ahead {
-        /// So many hours ahead
+        /// How many hours ahead
         #[arg(long, value_name = "N", value_parser = clap::value_parser!(u16).range(1..=336))]
         hours: u16,
     },
-    /// Erase everything that this copy holds, for good
+    /// Permanently erase everything in the data folder
     Erase {
-        /// Yes, everything
+        /// Confirm that everything is to be erased
         #[arg(long)]
         yes: bool,
     },

@@ -138,10 +138,7 @@ pub(crate) fn instant(stamp: Stamp) -> String {
 fn record(args: &Args, which: Option<PlanId>, runs: &Path, moment: &Moment, out: &mut Out) -> Done {
     let name = runs.display().to_string();
     let bytes = platform::read(runs, format::runs_file::MAX_BYTES)?;
-    let read = String::from_utf8(bytes)
-        .map_err(|_| format::plan_file::FileFault { line: 0, expected: "it is no text in UTF-8".into() });
-    let entries = read.and_then(|text| format::runs_file::read(&text));
-    let entries = entries.map_err(|fault| platform::not_understood(&name, fault))?;
+    let entries = format::text(&bytes).and_then(format::runs_file::read).map_err(platform::not_understood(&name))?;
     let mut folder = DataFolder::open(&args.home(), false)?;
     let recorded = import_runs::record(&mut folder, which, &moment.zone, &name, &entries)?;
     out.say(|_| format!("{recorded}"), || json!({ "recorded": recorded }));

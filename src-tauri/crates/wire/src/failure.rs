@@ -1,6 +1,7 @@
 //! Why something was refused: a code and its facts. `words` makes two texts of it: what is wrong, and what to do.
 
 use exercises::alarm::Trouble;
+use exercises::file_fault::FileFault;
 use exercises::plan::check::Problem;
 use serde::{Deserialize, Serialize};
 
@@ -176,6 +177,13 @@ pub enum Failure {
     ClinicNotStarted,
     /// The keys exist already.
     ClinicStarted,
+    /// The clinic's name is empty or too long.
+    ClinicNameLength {
+        /// The most characters.
+        most: u16,
+    },
+    /// The clinic's name has a character that cannot be shown.
+    ClinicNameUnprintable,
     /// The sealed store is locked.
     ClinicLocked,
     /// There is no patient under that code.
@@ -238,10 +246,8 @@ pub enum Failure {
     NotUnderstood {
         /// The file.
         file: String,
-        /// The line, from 1; 0 where none can be named.
-        line: u32,
-        /// What was expected, in plain English.
-        expected: String,
+        /// What is wrong in it, and where.
+        fault: FileFault,
     },
     /// A fault of the program itself.
     Internal {

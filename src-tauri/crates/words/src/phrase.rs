@@ -7,6 +7,7 @@ use exercises::catalogue::{Exercise, Eyes, Surface};
 use exercises::history::Mark;
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, BodySide, Pattern, Schedule, Side, Weekdays};
+use wire::Failure;
 use wire::clinic::{Outcome, Receipt};
 
 impl Words {
@@ -176,7 +177,15 @@ impl Words {
             Outcome::Known { code } => self.receipt_known(file, code),
             Outcome::Refused(failure) => {
                 let refusal = self.failure(failure);
-                self.receipt_refused(file, &refusal.fault, &refusal.advice)
+                // These begin with the file's name or have it in them.
+                let named = matches!(
+                    failure,
+                    Failure::FileMissing { .. } | Failure::FileUnreadable { .. } | Failure::FileTooBig { .. }
+                );
+                match named {
+                    true => self.two_sentences(&refusal.fault, &refusal.advice),
+                    false => self.receipt_refused(file, &refusal.fault, &refusal.advice),
+                }
             }
         }
     }

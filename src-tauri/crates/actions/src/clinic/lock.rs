@@ -1,20 +1,19 @@
 //! The clinic's keys: made under a passphrase at first start, opened with it later.
 
 use crate::{ActionResult, DataFolder, refuse};
-use exercises::plan::check::{Problem, TextPlace};
 use store::table::keys;
 use vault::{IdentityText, Keys, KeysFault, Passphrase};
 use wire::Failure;
 use wire::app::{LockState, Role};
 
-/// A passphrase has at least so many characters.
+/// The least characters of a passphrase.
 pub const MIN_PASSPHRASE: u8 = 12;
 const NAME: &str = "clinic-name";
 
 /// Makes the clinic's keys and unlocks the store. Only then the data folder is a clinic's: until it is set up, nothing of it is kept.
 ///
 /// # Errors
-/// A weak passphrase, an empty name, or keys that exist already.
+/// A weak passphrase, a name as in [`could_start`], or keys that exist already.
 pub fn start(folder: &mut DataFolder, name: &str, passphrase: String) -> ActionResult<()> {
     if folder.role() == Some(Role::Patient) {
         return Err(Failure::OtherRole);
@@ -47,17 +46,20 @@ pub fn start(folder: &mut DataFolder, name: &str, passphrase: String) -> ActionR
 /// Looks at name and passphrase before there is a data folder: a refusal then leaves nothing behind.
 ///
 /// # Errors
-/// A weak passphrase or an unfit name.
+/// A weak passphrase; a name that is empty, too long or has a character that cannot be shown.
 pub fn could_start(name: &str, passphrase: &str) -> ActionResult<()> {
     if passphrase.chars().count() < MIN_PASSPHRASE.into() {
         return Err(Failure::WeakPassphrase { least: MIN_PASSPHRASE });
     }
     let name = name.trim();
     let most = exercises::plan::MAX_NAME;
-    if (1..=most).contains(&name.chars().count()) && !name.chars().any(char::is_control) {
-        return Ok(());
+    if !(1..=most).contains(&name.chars().count()) {
+        return Err(Failure::ClinicNameLength { most: most as u16 });
     }
-    Err(Failure::PlanRefused(vec![Problem::Text { what: TextPlace::Clinic, most }]))
+    if name.chars().any(char::is_control) {
+        return Err(Failure::ClinicNameUnprintable);
+    }
+    Ok(())
 }
 
 /// Unlocks the store with the passphrase.

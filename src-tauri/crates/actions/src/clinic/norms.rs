@@ -5,17 +5,15 @@ use super::rows::{self, NORMS};
 use crate::{ActionResult, DataFolder, platform, refuse};
 use exercises::norms::{ClinicTable, Norms};
 use format::norms_file;
-use format::plan_file::FileFault;
 use store::table;
 use wire::Failure;
 
 /// Keeps the table of a file in the place of the one before. `file` is named in a refusal.
 ///
 /// # Errors
-/// [`Failure::NotUnderstood`] with line and what belongs there; nothing has changed then.
+/// [`Failure::NotUnderstood`] with what is wrong and where; nothing has changed then.
 pub fn save(folder: &mut DataFolder, file: &str, bytes: &[u8]) -> ActionResult<ClinicTable> {
-    let text = std::str::from_utf8(bytes).map_err(|_| FileFault { line: 0, expected: "it is no text in UTF-8".into() });
-    let read = text.and_then(norms_file::read).map_err(|fault| platform::not_understood(file, fault))?;
+    let read = format::text(bytes).and_then(norms_file::read).map_err(platform::not_understood(file))?;
     let sealed = vault::rows::seal(lock::unlocked_keys(folder)?, NORMS, &rows::bound(table::norms::ID), bytes);
     change(folder, |tx| table::norms::put(tx, &sealed))?;
     Ok(read)

@@ -19,7 +19,7 @@ use wire::clinic::{Outcome, Receipt};
 pub fn receive(folder: &mut DataFolder, files: Vec<(String, ActionResult<Vec<u8>>)>) -> ActionResult<Vec<Receipt>> {
     lock::unlocked_keys(folder)?;
     let receipts = incoming::join_frames(files).into_iter().map(|IncomingSummary { file, sealed }| {
-        let outcome = sealed.and_then(|bytes| one(folder, &bytes)).unwrap_or_else(Outcome::Refused);
+        let outcome = sealed.and_then(|bytes| one(folder, &file, &bytes)).unwrap_or_else(Outcome::Refused);
         Receipt { file, outcome }
     });
     Ok(receipts.collect())
@@ -30,14 +30,14 @@ pub fn from_window(files: &[(String, String)]) -> Vec<(String, ActionResult<Vec<
     files.iter().map(|(name, base64)| (name.clone(), platform::from_base64(base64))).collect()
 }
 
-fn one(folder: &mut DataFolder, sealed: &[u8]) -> ActionResult<Outcome> {
+fn one(folder: &mut DataFolder, file: &str, sealed: &[u8]) -> ActionResult<Outcome> {
     let patients = rows::patients(folder)?;
     let keys = lock::unlocked_keys(folder)?;
     let secret = |plan| {
         let holder = patients.iter().find(|patient| patient.plan() == Some(plan));
         holder.and_then(Patient::newest).map(|card| card.pairing_secret.clone())
     };
-    let summary = vault::summary::open(sealed, keys, secret).map_err(refusal)?;
+    let summary = vault::summary::open(sealed, keys, secret).map_err(|fault| refusal(file, fault))?;
     let patient = patients.iter().find(|patient| patient.plan() == Some(summary.plan)).ok_or(Failure::SummaryUnknownPlan)?;
     let gain = union::arrival_effect(&patient.summaries, &summary);
     if gain != ArrivalEffect::Known {
@@ -68,14 +68,14 @@ fn keep(folder: &mut DataFolder, patient: &Patient, summary: &Summary) -> Action
     kept.map(drop).map_err(refuse::store(&dir))
 }
 
-fn refusal(fault: OpenFault) -> Failure {
+fn refusal(file: &str, fault: OpenFault) -> Failure {
     use format::summary::SummaryFault;
     match fault {
         OpenFault::NotSealed | OpenFault::UnderPassphrase | OpenFault::Contents(SummaryFault::NotASummary) => {
             Failure::SummaryForeign
         }
         OpenFault::TooBig { most } | OpenFault::Contents(SummaryFault::TooBig { most }) => {
-            Failure::FileTooBig { file: "summary".into(), most: most as u64 }
+            Failure::FileTooBig { file: file.to_owned(), most: most as u64 }
         }
         OpenFault::ForAnotherClinic => Failure::SummaryOtherClinic,
         OpenFault::Damaged | OpenFault::Contents(SummaryFault::Cut | SummaryFault::Malformed { .. }) => {

@@ -3,7 +3,8 @@
 use super::plans::{self, FollowedPlan};
 use super::{answering, running, today};
 use crate::clock::Moment;
-use crate::{ActionResult, DataFolder};
+use crate::{ActionResult, DataFolder, platform};
+use exercises::file_fault::{FaultKind, FileFault, RunsFault};
 use exercises::id::PlanId;
 use exercises::plan::{BodySide, Side};
 use exercises::run::{HoldRecord, Run, RunEnd, SetRecord, Trial, Work};
@@ -38,16 +39,16 @@ pub fn record(
     })
 }
 
-/// A refusal that a line can cause is told with the line.
+/// A refusal that the contents of a line can cause, with that line; any other as it is.
 fn at_line(failure: Failure, file: &str, line: u32) -> Failure {
-    let expected = match failure {
-        Failure::NoSuchItem => "the plan has no such item, complaint or activity, or it is done in another way than this",
-        Failure::NoSuchSlot => "at that moment no slot of this item is open, or it is done already",
-        Failure::Paused(_) => "at that moment an alarm holds this item back",
-        Failure::EmptyPeriod => "the days must lie between the plan's start and its review, the first before the last",
+    let fault = match failure {
+        Failure::NoSuchItem => RunsFault::NoSuchItem,
+        Failure::NoSuchSlot => RunsFault::NoOpenSlot,
+        Failure::Paused(_) => RunsFault::Paused,
+        Failure::EmptyPeriod => RunsFault::DaysOutsidePlan,
         other => return other,
     };
-    Failure::NotUnderstood { file: file.to_owned(), line, expected: expected.to_owned() }
+    platform::not_understood(file)(FileFault::at(line, FaultKind::Runs(fault)))
 }
 
 fn one(folder: &mut DataFolder, plan: PlanId, moment: &Moment, event: &RunsFileEvent) -> ActionResult<()> {

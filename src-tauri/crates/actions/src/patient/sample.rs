@@ -41,7 +41,7 @@ fn plan(folder: &DataFolder, moment: &Moment, locale: Locale) -> ActionResult<Pl
     for (place, name) in [("BACK", Key::SampleBack), ("ANKLE", Key::SampleAnkle), ("MEETING", Key::SampleMeeting)] {
         text = text.replace(place, words.text(name));
     }
-    let prescription = format::plan_file::read(&text, today).map_err(refuse::internal)?;
+    let prescription = format::plan_file::read(&text, today).map_err(|fault| refuse::internal(format!("{fault:?}")))?;
     let header = Header::first(vault::random::plan_id(), words.text(Key::SampleClinic), today);
     let mut plan = Plan { header, prescription };
     for item in &mut plan.prescription.items {

@@ -5,9 +5,8 @@
 //! as a sensor may have nothing to say: the processing drops such rows, and counts them.
 
 use crate::number_csv::{Shape, number};
+use exercises::file_fault::FileFault;
 use exercises::sway::{Sample, parameters};
-
-pub use crate::number_csv::CsvFault;
 
 /// The first line.
 pub const HEADER: &str = "t_s,ax,ay,az";
@@ -22,15 +21,15 @@ const SHAPE: Shape<4> = Shape { header: HEADER, most_bytes: MAX_BYTES, most_rows
 /// does that, and answers with a verdict.
 ///
 /// # Errors
-/// The first [`CsvFault`] of the file.
-pub fn read(bytes: &[u8]) -> Result<Vec<Sample>, CsvFault> {
+/// The first [`FileFault`] of the file.
+pub fn read(bytes: &[u8]) -> Result<Vec<Sample>, FileFault> {
     let mut samples = Vec::new();
     SHAPE.each_row(bytes, |row| {
         let [t_s, x, y, z] = row.cells;
         let cell = |column, cell| number(row.line, column, cell);
         let a = [cell("ax", x)?, cell("ay", y)?, cell("az", z)?];
         samples.push(Sample { t_s: cell("t_s", t_s)?, a });
-        Ok::<(), CsvFault>(())
+        Ok(())
     })?;
     Ok(samples)
 }

@@ -1,13 +1,13 @@
 use super::*;
+use exercises::file_fault::{CsvFault, FaultKind};
 
 #[track_caller]
-fn refuse(text: &str, want: CsvFault) {
-    assert_eq!(read(text.as_bytes()), Err(want.clone()));
-    assert!(!want.to_string().is_empty());
+fn refuse(text: &str, line: u32, kind: FaultKind) {
+    assert_eq!(read(text.as_bytes()), Err(FileFault::at(line, kind)), "{text:?}");
 }
 
-fn header(found: &str) -> CsvFault {
-    CsvFault::Header { expected: HEADER, found: found.to_owned() }
+fn header(found: &str) -> FaultKind {
+    FaultKind::Csv(CsvFault::Header { header: HEADER.to_owned(), found: found.to_owned() })
 }
 
 #[test]
@@ -36,41 +36,42 @@ fn a_sensor_with_nothing_to_say() {
 
 #[test]
 fn nothing_no_header_other_columns_other_units() {
-    refuse("", CsvFault::Empty { expected: HEADER });
-    refuse("\n", CsvFault::Empty { expected: HEADER });
-    refuse("0.01,-0.5,9.8,0.25\n", header("0.01,-0.5,9.8,0.25"));
-    refuse("t_ms,ax,ay,az\n", header("t_ms,ax,ay,az"));
-    refuse("t_s, ax, ay, az\n", header("t_s, ax, ay, az"));
-    refuse("t_s,ax,ay,az,gx\n", header("t_s,ax,ay,az,gx"));
-    refuse("\u{feff}t_s,ax,ay,az\n", CsvFault::ByteOrderMark);
+    refuse("", 0, FaultKind::Csv(CsvFault::Empty { header: HEADER.to_owned() }));
+    refuse("\n", 0, FaultKind::Csv(CsvFault::Empty { header: HEADER.to_owned() }));
+    refuse("0.01,-0.5,9.8,0.25\n", 1, header("0.01,-0.5,9.8,0.25"));
+    refuse("t_ms,ax,ay,az\n", 1, header("t_ms,ax,ay,az"));
+    refuse("t_s, ax, ay, az\n", 1, header("t_s, ax, ay, az"));
+    refuse("t_s,ax,ay,az,gx\n", 1, header("t_s,ax,ay,az,gx"));
+    refuse("\u{feff}t_s,ax,ay,az\n", 1, FaultKind::Csv(CsvFault::ByteOrderMark));
 }
 
 #[test]
 fn other_separators() {
-    refuse("t_s;ax;ay;az\n", CsvFault::Separator { line: 1, found: ';' });
-    refuse("t_s,ax,ay,az\n0\t1\t2\t3\n", CsvFault::Separator { line: 2, found: '\t' });
-    refuse("t_s,ax,ay,az\n0,1,2,3\n0;1;2;3\n", CsvFault::Separator { line: 3, found: ';' });
+    refuse("t_s;ax;ay;az\n", 1, FaultKind::Csv(CsvFault::Separator { found: ';' }));
+    refuse("t_s,ax,ay,az\n0\t1\t2\t3\n", 2, FaultKind::Csv(CsvFault::Separator { found: '\t' }));
+    refuse("t_s,ax,ay,az\n0,1,2,3\n0;1;2;3\n", 3, FaultKind::Csv(CsvFault::Separator { found: ';' }));
 }
 
 #[test]
 fn rows_that_are_none() {
     let row = |text: &str| format!("t_s,ax,ay,az\n0,1,2,3\n{text}\n");
-    refuse(&row("0,1,2"), CsvFault::Columns { line: 3, expected: 4, found: 3 });
-    refuse(&row("0,01,1,0,2,0,3,0"), CsvFault::Columns { line: 3, expected: 4, found: 8 });
-    refuse(&row("\n0,1,2,3"), CsvFault::EmptyLine { line: 3, expected: 4 });
-    let not = |column, found: &str| CsvFault::NotANumber { line: 3, column, found: found.to_owned() };
-    refuse(&row("0,1,2,"), not("az", ""));
-    refuse(&row("0,1,\"2\",3"), not("ay", "\"2\""));
-    refuse(&row("0, 1,2,3"), not("ax", " 1"));
-    refuse(&row("12:00:00,1,2,3"), not("t_s", "12:00:00"));
+    refuse(&row("0,1,2"), 3, FaultKind::Csv(CsvFault::Columns { columns: 4, found: 3 }));
+    refuse(&row("0,01,1,0,2,0,3,0"), 3, FaultKind::Csv(CsvFault::Columns { columns: 4, found: 8 }));
+    refuse(&row("\n0,1,2,3"), 3, FaultKind::Csv(CsvFault::EmptyLine { columns: 4 }));
+    let not =
+        |column: &str, found: &str| FaultKind::Csv(CsvFault::Number { column: column.to_owned(), found: found.to_owned() });
+    refuse(&row("0,1,2,"), 3, not("az", ""));
+    refuse(&row("0,1,\"2\",3"), 3, not("ay", "\"2\""));
+    refuse(&row("0, 1,2,3"), 3, not("ax", " 1"));
+    refuse(&row("12:00:00,1,2,3"), 3, not("t_s", "12:00:00"));
 }
 
 #[test]
 fn what_is_no_text() {
-    assert_eq!(read(b"t_s,ax,ay,az\n0,1,2,3\n0,\xff,2,3\n"), Err(CsvFault::NotText { line: 3 }));
-    assert_eq!(read(&[0xff; 20]), Err(CsvFault::NotText { line: 1 }));
+    assert_eq!(read(b"t_s,ax,ay,az\n0,1,2,3\n0,\xff,2,3\n"), Err(FileFault::at(3, FaultKind::NotUtf8)));
+    assert_eq!(read(&[0xff; 20]), Err(FileFault::at(1, FaultKind::NotUtf8)));
     let long = format!("t_s,ax,ay,az\n{}\n", "1".repeat(300));
-    refuse(&long, CsvFault::LineTooLong { line: 2, most: 256 });
+    refuse(&long, 2, FaultKind::Csv(CsvFault::LineLength { most: 256 }));
 }
 
 #[test]
@@ -79,9 +80,10 @@ fn limits() {
     many.push_str(&"0,1,2,3\n".repeat(MAX_ROWS));
     assert_eq!(read(many.as_bytes()).map(|samples| samples.len()), Ok(MAX_ROWS));
     many.push_str("0,1,2,3\n");
-    refuse(&many, CsvFault::TooManyRows { most: MAX_ROWS });
+    refuse(&many, 0, FaultKind::Csv(CsvFault::Rows { most: MAX_ROWS as u32 }));
     let large = vec![b'0'; MAX_BYTES + 1];
-    assert_eq!(read(&large), Err(CsvFault::TooLarge { bytes: MAX_BYTES + 1, most: MAX_BYTES }));
+    let kind = FaultKind::TooLarge { bytes: MAX_BYTES as u64 + 1, most: MAX_BYTES as u64 };
+    assert_eq!(read(&large), Err(FileFault::at(0, kind)));
 }
 
 proptest::proptest! {

@@ -3,7 +3,6 @@
 //! [`EXAMPLE`] is one with comments, its figures invented.
 
 mod read;
-mod shape;
 
 pub use read::read;
 

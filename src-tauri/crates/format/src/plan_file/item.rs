@@ -1,59 +1,50 @@
 //! One item of the file: its fields, and what they mean.
 
-use super::doses::{self, WithDoses};
-use super::read::{Wrong, days, every_pattern, minute, named};
-use super::shape::{DaysShape, EveryShape, Word};
+use super::doses;
+use super::read::days;
+use crate::fields::{Value, Wrong};
 use exercises::catalogue::{ExerciseId, RungId};
+use exercises::file_fault::FaultKind;
 use exercises::id::{ComplaintId, ItemId};
 use exercises::plan::{DEFAULT_PAIN_LIMIT, Item, Pattern, Schedule, Side};
-use serde::Deserialize;
-use toml::Spanned;
 
 /// The fields besides the dose.
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct ItemShape {
-    number: u8,
-    exercise: Word,
-    rung: Option<Word>,
-    side: Option<Word>,
-    every: Option<EveryShape>,
-    at: Option<Vec<Word>>,
-    days: Spanned<DaysShape>,
-    pain_limit: Option<u8>,
-    #[serde(default)]
-    may_step: bool,
-    serves: Option<u8>,
-    #[serde(default)]
-    note: String,
-}
+const FIELDS: [&str; 11] =
+    ["number", "exercise", "rung", "side", "every", "at", "days", "pain_limit", "may_step", "serves", "note"];
 
-/// The item that the fields say.
-pub(super) fn item(shape: Spanned<WithDoses<ItemShape>>) -> Result<Item, Wrong> {
-    let whole = shape.span();
-    let WithDoses { rest: shape, doses } = shape.into_inner();
-    let exercise = ExerciseId::new(shape.exercise.get_ref().as_str());
-    let exercise = exercise.map_err(|fault| Wrong(Some(shape.exercise.span()), format!("exercise: {fault}")))?;
-    let rung = shape.rung.as_ref().map(|word| {
-        RungId::new(word.get_ref().as_str()).map_err(|fault| Wrong(Some(word.span()), format!("rung: {fault}")))
-    });
-    let pattern = match (shape.every, shape.at) {
-        (Some(every), None) => every_pattern(&every)?,
-        (None, Some(at)) => Pattern::At { times: at.iter().map(minute).collect::<Result<_, _>>()? },
-        _ => return Err(Wrong(Some(whole), "an item needs either every or at".into())),
+/// The item that the fields describe.
+pub(super) fn item(value: &Value) -> Result<Item, Wrong> {
+    let item = value.fields()?;
+    item.only(&[&FIELDS[..], &doses::names()].concat())?;
+    let number = item.required("number")?.whole(u8::MAX)?;
+    let exercise = item.required("exercise")?;
+    let exercise = ExerciseId::new(exercise.text()?).map_err(|fault| exercise.wrong(FaultKind::Id(fault)))?;
+    let rung = item.maybe("rung", |rung| RungId::new(rung.text()?).map_err(|fault| rung.wrong(FaultKind::Id(fault))))?;
+    let pattern = match (item.optional("every"), item.optional("at")) {
+        (Some(every), None) => every_pattern(every)?,
+        (None, Some(at)) => Pattern::At { times: at.each(Value::minute)? },
+        _ => return Err(item.one_of(&["every", "at"])),
     };
-    let [dose] = doses[..] else {
-        return Err(Wrong(Some(whole), format!("an item needs one of {}", doses::names().join(", "))));
-    };
-    let schedule = Schedule { days: days(&shape.days)?, pattern };
+    let dose = doses::only(&item)?;
+    let schedule = Schedule { days: days(item.required("days")?)?, pattern };
     Ok(Item {
         content: 0,
-        rung: rung.transpose()?,
-        side: shape.side.as_ref().map_or(Ok(Side::Neither), named)?,
-        pain_limit: shape.pain_limit.unwrap_or(DEFAULT_PAIN_LIMIT),
-        may_step: shape.may_step,
-        serves: shape.serves.map(ComplaintId),
-        note: shape.note,
-        ..Item::new(ItemId(shape.number), exercise, dose, schedule)
+        rung,
+        side: item.maybe("side", Value::named)?.unwrap_or(Side::Neither),
+        pain_limit: item.maybe("pain_limit", |limit| limit.whole(u8::MAX))?.unwrap_or(DEFAULT_PAIN_LIMIT),
+        may_step: item.maybe("may_step", Value::truth)?.unwrap_or(false),
+        serves: item.maybe("serves", |number| number.whole(u8::MAX))?.map(ComplaintId),
+        note: item.maybe("note", Value::text)?.unwrap_or_default().to_owned(),
+        ..Item::new(ItemId(number), exercise, dose, schedule)
+    })
+}
+
+fn every_pattern(value: &Value) -> Result<Pattern, Wrong> {
+    let every = value.fields()?;
+    every.only(&["minutes", "from", "to"])?;
+    Ok(Pattern::Every {
+        minutes: every.required("minutes")?.whole(u16::MAX)?,
+        from: every.required("from")?.minute()?,
+        to: every.required("to")?.minute()?,
     })
 }

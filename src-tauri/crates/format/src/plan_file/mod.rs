@@ -6,10 +6,8 @@
 mod doses;
 mod item;
 mod read;
-mod shape;
 
-pub(crate) use read::plainly;
-pub use read::{FileFault, read};
+pub use read::read;
 
 /// Longest file that is read, in bytes.
 pub const MAX_BYTES: u64 = 256 * 1024;

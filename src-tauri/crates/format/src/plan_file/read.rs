@@ -1,129 +1,90 @@
 //! From the file's words to a plan.
 
-use super::shape::{DaysShape, EveryShape, PlanShape, StanceShape, Word};
-use crate::names::{self, Named};
+use crate::fields::{self, Value, Wrong};
+use crate::names;
 use chrono::{NaiveDate, Weekday};
+use exercises::file_fault::{FaultKind, FileFault, PlanFault};
 use exercises::id::{ActivityId, ComplaintId, EntryRef, LogId};
 use exercises::plan::stance::MAX_STANCE_TENTHS;
-use exercises::plan::{Activity, Aftercare, Complaint, Pattern, Prescription, Side, StanceBaseline, Weekdays};
-use exercises::time::MinuteOfDay;
-use std::ops::Range;
-use toml::Spanned;
+use exercises::plan::{Activity, Aftercare, Complaint, Prescription, Side, StanceBaseline, Weekdays};
 
-/// Where and why a file cannot be understood.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("line {line}: {expected}")]
-pub struct FileFault {
-    /// The line, from 1; 0 where none can be named.
-    pub line: u32,
-    /// What was expected, in plain English.
-    pub expected: String,
-}
-
-/// A fault at a place of the text, before its line is counted.
-pub(super) struct Wrong(pub Option<Range<usize>>, pub String);
+const FIELDS: [&str; 9] = ["review", "age", "absent", "aftercare", "clear", "complaint", "activity", "item", "stance"];
 
 /// Reads a prescription. The editions of exercises are 0 until it is issued; `today` is the day of issue.
 ///
 /// # Errors
-/// The first [`FileFault`] of the file. Ranges of doses and the gates of balance are not looked at here:
+/// One [`FileFault`] of the file, the first that is come upon. Ranges of doses and the gates of balance are not looked at here:
 /// `exercises::plan::check` does that.
 pub fn read(text: &str, today: NaiveDate) -> Result<Prescription, FileFault> {
-    let line = |span: Option<Range<usize>>| {
-        span.map_or(0, |span| 1 + text[..span.start.min(text.len())].matches('\n').count() as u32)
-    };
-    let shape: PlanShape =
-        toml::from_str(text).map_err(|error| FileFault { line: line(error.span()), expected: plainly(error.message()) })?;
-    prescription(shape, today).map_err(|Wrong(span, expected)| FileFault { line: line(span), expected })
+    let file = fields::toml(text)?;
+    prescription(&file, today).map_err(|wrong| wrong.in_text(text))
 }
 
-/// A parser's message on one line, without the names that only a programmer knows.
-pub(crate) fn plainly(message: &str) -> String {
-    let mut said = message.replace('\n', ", ");
-    for (ours, plain) in [
-        ("expected u8", "expected a whole number from 0 to 255"),
-        ("expected u16", "expected a whole number from 0 to 65535"),
-        ("expected u32", "expected a whole number from 0 on"),
-        ("expected f64", "expected a number"),
-        ("expected an array of length 3", "expected a list of three numbers"),
-    ] {
-        said = said.replace(ours, plain);
-    }
-    said
-}
-
-fn prescription(shape: PlanShape, today: NaiveDate) -> Result<Prescription, Wrong> {
-    let PlanShape { review, age, absent, aftercare, clear, complaint, activity, item, stance } = shape;
-    let complaints = complaint.into_iter().map(|c| {
-        let side = c.side.as_ref().map_or(Ok(Side::Neither), named)?;
-        Ok(Complaint { id: ComplaintId(c.number), name: c.name, side, pain: c.pain })
-    });
-    let activities = activity.into_iter().map(|a| Activity { id: ActivityId(a.number), name: a.name, rating: a.rating });
+fn prescription(file: &Value, today: NaiveDate) -> Result<Prescription, Wrong> {
+    let file = file.fields()?;
+    file.only(&FIELDS)?;
     Ok(Prescription {
-        review: date(&review)?,
-        age: age.as_ref().map(named).transpose()?,
-        absent: absent.iter().map(named).collect::<Result<_, _>>()?,
-        items: item.into_iter().map(super::item::item).collect::<Result<_, _>>()?,
-        complaints: complaints.collect::<Result<_, Wrong>>()?,
-        activities: activities.collect(),
-        baselines: stance.into_iter().map(|taken| self::stance(taken, today)).collect::<Result<_, _>>()?,
-        aftercare: aftercare.into_iter().map(line_of_aftercare).collect(),
-        cleared: clear.iter().map(entry).collect::<Result<_, _>>()?,
+        review: file.required("review")?.date()?,
+        age: file.maybe("age", Value::named)?,
+        absent: file.each("absent", Value::named)?.into_iter().collect(),
+        items: file.each("item", super::item::item)?,
+        complaints: file.each("complaint", complaint)?,
+        activities: file.each("activity", activity)?,
+        baselines: file.each("stance", |taken| stance(taken, today))?,
+        aftercare: file.each("aftercare", line_of_aftercare)?,
+        cleared: file.each("clear", entry)?,
     })
 }
 
-pub(super) fn every_pattern(every: &EveryShape) -> Result<Pattern, Wrong> {
-    Ok(Pattern::Every { minutes: every.minutes, from: minute(&every.from)?, to: minute(&every.to)? })
+fn complaint(value: &Value) -> Result<Complaint, Wrong> {
+    let complaint = value.fields()?;
+    complaint.only(&["number", "name", "side", "pain"])?;
+    Ok(Complaint {
+        id: ComplaintId(complaint.required("number")?.whole(u8::MAX)?),
+        name: complaint.required("name")?.text()?.to_owned(),
+        side: complaint.maybe("side", Value::named)?.unwrap_or(Side::Neither),
+        pain: complaint.maybe("pain", |pain| pain.whole(u8::MAX))?,
+    })
 }
 
-fn stance(shape: StanceShape, today: NaiveDate) -> Result<StanceBaseline, Wrong> {
-    let seconds = *shape.seconds.get_ref();
-    let most = f64::from(MAX_STANCE_TENTHS) / 10.0;
-    if !(0.0..=most).contains(&seconds) {
-        return Err(Wrong(Some(shape.seconds.span()), format!("seconds must be 0 to {most}")));
-    }
-    let taken = shape.taken.as_ref().map(date).transpose()?;
-    if let (Some(word), Some(_)) = (&shape.taken, taken.filter(|taken| *taken > today)) {
-        return Err(Wrong(Some(word.span()), format!("taken must not be after today, {today}")));
-    }
+fn activity(value: &Value) -> Result<Activity, Wrong> {
+    let activity = value.fields()?;
+    activity.only(&["number", "name", "rating"])?;
+    Ok(Activity {
+        id: ActivityId(activity.required("number")?.whole(u8::MAX)?),
+        name: activity.required("name")?.text()?.to_owned(),
+        rating: activity.maybe("rating", |rating| rating.whole(u8::MAX))?,
+    })
+}
+
+fn stance(value: &Value, today: NaiveDate) -> Result<StanceBaseline, Wrong> {
+    let stance = value.fields()?;
+    stance.only(&["leg", "surface", "eyes", "seconds", "capped", "taken"])?;
+    let seconds = stance.required("seconds")?.number((MAX_STANCE_TENTHS / 10).into())?;
+    let taken = stance.maybe("taken", |taken| match taken.date()? {
+        day if day > today => Err(taken.wrong(FaultKind::DateAfterToday { today })),
+        day => Ok(day),
+    })?;
     Ok(StanceBaseline {
         taken,
-        leg: named(&shape.leg)?,
-        surface: named(&shape.surface)?,
-        eyes: named(&shape.eyes)?,
+        leg: stance.required("leg")?.named()?,
+        surface: stance.required("surface")?.named()?,
+        eyes: stance.required("eyes")?.named()?,
         tenths: (seconds * 10.0).round() as u16,
-        capped: shape.capped,
+        capped: stance.maybe("capped", Value::truth)?.unwrap_or(false),
     })
 }
 
-pub(super) fn named<T: Named>(word: &Word) -> Result<T, Wrong> {
-    names::find(word.get_ref())
-        .ok_or_else(|| Wrong(Some(word.span()), format!("one of {} belongs here", names::list::<T>())))
-}
-
-fn date(word: &Spanned<toml::value::Datetime>) -> Result<NaiveDate, Wrong> {
-    let only_date = word.get_ref().date.filter(|_| word.get_ref().time.is_none());
-    let found = only_date.and_then(|d| NaiveDate::from_ymd_opt(d.year.into(), d.month.into(), d.day.into()));
-    found.ok_or_else(|| Wrong(Some(word.span()), "a date such as 2027-01-31".into()))
-}
-
-pub(super) fn minute(word: &Word) -> Result<u16, Wrong> {
-    let time = word.get_ref().parse().map(MinuteOfDay::minutes);
-    time.map_err(|_| Wrong(Some(word.span()), "a time such as \"09:00\" belongs here".into()))
-}
-
-pub(super) fn days(word: &Spanned<DaysShape>) -> Result<Weekdays, Wrong> {
-    let wrong = || {
-        Wrong(
-            Some(word.span()),
-            "\"workdays\", \"every-day\", or a list of mon, tue, wed, thu, fri, sat, sun belongs here".into(),
-        )
-    };
-    match word.get_ref() {
-        DaysShape::Name(name) if name == "workdays" => Ok(Weekdays::WORKDAYS),
-        DaysShape::Name(name) if name == "every-day" => Ok(Weekdays::ALL),
-        DaysShape::Name(_) => Err(wrong()),
-        DaysShape::List(list) => list.iter().map(|name| weekday(name).ok_or_else(wrong)).collect(),
+pub(super) fn days(value: &Value) -> Result<Weekdays, Wrong> {
+    let wrong = || value.wrong(FaultKind::Plan(PlanFault::Days));
+    match (value.text(), value.list()) {
+        (Ok("workdays"), _) => Ok(Weekdays::WORKDAYS),
+        (Ok("every-day"), _) => Ok(Weekdays::ALL),
+        (_, Ok(list)) => {
+            let named = |name: &Value| name.text().ok().and_then(weekday).ok_or_else(wrong);
+            list.iter().map(named).collect()
+        }
+        _ => Err(wrong()),
     }
 }
 
@@ -132,22 +93,26 @@ fn weekday(name: &str) -> Option<Weekday> {
     Weekdays::ALL.iter().nth(named)
 }
 
-fn line_of_aftercare(word: Word) -> Aftercare {
-    names::find(word.get_ref()).unwrap_or_else(|| Aftercare::Own(word.into_inner()))
+fn line_of_aftercare(value: &Value) -> Result<Aftercare, Wrong> {
+    let line = value.text()?;
+    Ok(names::find(line).unwrap_or_else(|| Aftercare::Own(line.to_owned())))
 }
 
 /// An alarm's name, `0123456789abcdef:42`.
-fn entry(word: &Word) -> Result<EntryRef, Wrong> {
-    let parsed = word.get_ref().split_once(':').and_then(|(log, n)| {
+fn entry(value: &Value) -> Result<EntryRef, Wrong> {
+    let parsed = value.text()?.split_once(':').and_then(|(log, n)| {
         let bytes = u64::from_str_radix(log, 16).ok().filter(|_| log.len() == 16)?;
         Some(EntryRef { log: LogId(bytes.to_be_bytes()), n: n.parse().ok()? })
     });
-    parsed.ok_or_else(|| Wrong(Some(word.span()), "an alarm's name such as \"0123456789abcdef:42\" belongs here".into()))
+    parsed.ok_or_else(|| value.wrong(FaultKind::Plan(PlanFault::AlarmName)))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use exercises::catalogue::IdFault;
+    use exercises::file_fault::ValueKind;
+    use exercises::plan::Pattern;
 
     fn today() -> NaiveDate {
         NaiveDate::from_ymd_opt(2026, 11, 25).expect("a date")
@@ -164,30 +129,60 @@ mod tests {
         assert_eq!(plan.items[0].schedule.pattern, Pattern::Every { minutes: 60, from: 540, to: 1020 });
     }
 
-    /// The example with one change is refused at the changed line, and the text says what is allowed.
-    fn refused(from: &str, to: &str, says: &str) {
+    /// The example with one change is refused at the changed line, for that field and reason.
+    #[track_caller]
+    fn refused(from: &str, to: &str, field: &str, kind: FaultKind) {
         let text = example().replacen(from, to, 1);
         let line = 1 + example()[..example().find(from).expect("part of the example")].matches('\n').count() as u32;
-        let fault = read(&text, today()).expect_err(to);
-        assert!(fault.expected.contains(says), "{to}: {fault}");
-        assert_eq!(fault.line, line, "{to}: {fault}");
+        assert_eq!(read(&text, today()), Err(FileFault { line, field: field.into(), kind }), "{to}");
+    }
+
+    fn unknown_word(found: &str, allowed: &[&str]) -> FaultKind {
+        FaultKind::UnknownWord { found: found.into(), allowed: allowed.iter().map(|word| (*word).to_owned()).collect() }
     }
 
     #[test]
-    fn a_wrong_word_is_named_with_its_line() {
-        refused("\"40-49\"", "\"old\"", "one of under-18");
-        refused("\"numb-feet\"", "\"cold-feet\"", "one of high-fall-risk");
-        refused("\"every-day\"", "\"weekends\"", "every-day");
-        refused("from = \"09:00\"", "from = \"9 o'clock\"", "a time such as");
-        refused("repetitions = 3", "repetitions = -3", "expected a whole number from 0 to 255");
-        refused("repetitions = 3", "repetitions = 10000", "expected a whole number from 0 to 255");
-        refused("days = \"every-day\"", "days = 5", "or a list of mon");
-        refused("serves = 1", "serves_what = 1", "unknown field");
-        refused("side = \"left\"", "side = \"up\"", "one of left");
-        refused("seconds = 12.4", "seconds = 1e9", "0 to 600");
-        refused("seconds = 12.4", "taken = 2026-11-26\nseconds = 12.4", "not be after today");
-        refused("seconds = 12.4", "taken = \"Monday\"\nseconds = 12.4", "datetime");
-        refused("clear = []", "clear = [\"x\"]", "an alarm's name");
+    fn a_wrong_word_is_named_with_its_line_and_field() {
+        let bands = ["under-18", "18-39", "40-49", "50-59", "60-64", "65-69", "70-79", "80-plus"];
+        refused("\"40-49\"", "\"old\"", "age", unknown_word("old", &bands));
+        refused("side = \"left\"", "side = \"up\"", "side", unknown_word("up", &["left", "right", "both", "neither"]));
+        refused("\"every-day\"", "\"weekends\"", "days", FaultKind::Plan(PlanFault::Days));
+        refused("\"every-day\"", "5", "days", FaultKind::Plan(PlanFault::Days));
+        refused("from = \"09:00\"", "from = \"9 o'clock\"", "from", FaultKind::TimeOfDay);
+        refused("clear = []", "clear = [\"x\"]", "clear", FaultKind::Plan(PlanFault::AlarmName));
+        refused("\"heel-raise\"", "\"Heel raise\"", "exercise", FaultKind::Id(IdFault::NotKebabCase));
+        let fault = read(&example().replacen("\"numb-feet\"", "\"cold-feet\"", 1), today()).expect_err("no such risk");
+        assert!(matches!(fault.kind, FaultKind::UnknownWord { found, .. } if found == "cold-feet"));
+    }
+
+    #[test]
+    fn a_wrong_number_or_day_is_named_with_its_line_and_field() {
+        let byte = || FaultKind::NumberRange { least: 0, most: 255 };
+        refused("repetitions = 3", "repetitions = -3", "repetitions", byte());
+        refused("repetitions = 3", "repetitions = 10000", "repetitions", byte());
+        let three = FaultKind::WrongKind { expected: ValueKind::ListOfNumbers(3), found: ValueKind::List };
+        refused("tempo = [2, 1, 3]", "tempo = [2, 1]", "tempo", three);
+        let whole = FaultKind::WrongKind { expected: ValueKind::WholeNumber, found: ValueKind::Number };
+        refused("minutes = 60", "minutes = 60.5", "minutes", whole);
+        refused("seconds = 12.4", "seconds = 1e9", "seconds", FaultKind::NumberRange { least: 0, most: 600 });
+        let late = FaultKind::DateAfterToday { today: today() };
+        refused("seconds = 12.4", "taken = 2026-11-26\nseconds = 12.4", "taken", late);
+        refused("seconds = 12.4", "taken = \"Monday\"\nseconds = 12.4", "taken", FaultKind::Date);
+        refused("review = 2027-01-06", "review = 2027-01-06T08:00:00", "review", FaultKind::Date);
+    }
+
+    #[test]
+    fn a_field_that_does_not_exist_is_named_with_those_that_do() {
+        let fault = read(&example().replacen("serves = 1", "cures = 1", 1), today()).expect_err("no such field");
+        let FaultKind::UnknownField { found, allowed } = fault.kind else { panic!("{fault:?}") };
+        assert_eq!((found.as_str(), allowed.len()), ("cures", 14), "eleven fields and three doses: {allowed:?}");
+        let broken = read(&example().replacen("[[stance]]", "[[stance]", 1), today()).expect_err("no TOML");
+        assert!(matches!(broken.kind, FaultKind::NotToml { .. }) && broken.line > 60, "{broken:?}");
+        let missing = |field: &str| FaultKind::MissingField { field: field.into() };
+        assert_eq!(read("", today()), Err(FileFault::at(1, missing("review"))));
+        // It is missing in its table, whose line is named.
+        let table = "[[stance]]\nleg = \"left\"";
+        refused(table, "[[stance]]", "", missing("leg"));
     }
 
     #[test]
@@ -199,8 +194,10 @@ mod tests {
     }
 
     #[test]
-    fn both_every_and_at_are_refused() {
-        let text = example().replacen("at = [\"19:45\"]", "", 1);
-        assert!(read(&text, today()).expect_err("no times").expected.contains("either every or at"));
+    fn an_item_has_one_pattern_and_one_dose() {
+        let lacks = |from: &str| read(&example().replacen(from, "", 1), today()).expect_err(from).kind;
+        let one_of = |fields: &[&str]| FaultKind::OneOfFields { fields: fields.iter().map(|f| (*f).to_owned()).collect() };
+        assert_eq!(lacks("at = [\"19:45\"]"), one_of(&["every", "at"]));
+        assert_eq!(lacks("hold = { repetitions = 3, seconds = 10, rest = 10 }"), one_of(&["hold", "balance", "reps"]));
     }
 }

@@ -1,21 +1,24 @@
 //! What somebody did, one JSON object a line: how tests and scripts put a history into a patient's copy.
 
-use crate::names::{self, Named};
-use crate::plan_file::{FileFault, plainly};
-use chrono::{DateTime, NaiveDate};
+use crate::fields::{self, Fields, Value, Wrong, quoted};
+use crate::names;
+use chrono::{DateTime, Datelike, NaiveDate};
 use exercises::alarm::Trouble;
+use exercises::file_fault::{FaultKind, FileFault, RunsFault};
 use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{BodySide, MAX_SCORE};
 use exercises::run::{SetUp, TrialEnd};
 use exercises::time::Stamp;
-use serde::Deserialize;
 
 /// Longest file that is read, in bytes.
 pub const MAX_BYTES: u64 = 64 * 1024 * 1024;
 
 /// Most holds, sets or trials of one run.
 const MAX_PARTS: usize = 64;
+
+/// Years in which something can have been done: those that a log can hold.
+const YEARS: std::ops::Range<i32> = 2020..2199;
 
 /// Something that was done at a moment.
 #[derive(Debug, Clone, PartialEq)]
@@ -108,184 +111,129 @@ pub enum Parts {
 ///
 /// # Errors
 /// The names that there are.
-pub fn reason(name: &str) -> Result<Barrier, String> {
-    named(name)
+pub fn reason(name: &str) -> Result<Barrier, Vec<String>> {
+    names::find(name).ok_or_else(names::all::<Barrier>)
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields, rename_all = "kebab-case", tag = "do")]
-enum Line {
-    Opened {
-        at: String,
-    },
-    Run {
-        at: String,
-        item: u8,
-        #[serde(default = "yes")]
-        live: bool,
-        held: Option<Vec<f64>>,
-        done: Option<Vec<u8>>,
-        failed: Option<Vec<u8>>,
-        trials: Option<Vec<TrialLine>>,
-        phone: Option<String>,
-    },
-    LeaveOut {
-        at: String,
-        item: u8,
-        reason: String,
-    },
-    Excuse {
-        at: String,
-        from: NaiveDateText,
-        until: NaiveDateText,
-        why: String,
-    },
-    Pain {
-        at: String,
-        complaint: u8,
-        score: u8,
-    },
-    Settled {
-        at: String,
-        complaint: u8,
-        settled: bool,
-    },
-    Activity {
-        at: String,
-        activity: u8,
-        score: u8,
-    },
-    Trouble {
-        at: String,
-        what: String,
-        item: Option<u8>,
-    },
-}
-
-#[derive(Deserialize)]
-struct NaiveDateText(String);
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct TrialLine {
-    leg: String,
-    seconds: f64,
-    end: String,
-}
-
-fn yes() -> bool {
-    true
-}
+/// What a line can say that was done, with the fields besides `do` and `at`.
+const DONE: [(&str, &[&str]); 8] = [
+    ("opened", &[]),
+    ("run", &["item", "live", "held", "done", "failed", "trials", "phone"]),
+    ("leave-out", &["item", "reason"]),
+    ("excuse", &["from", "until", "why"]),
+    ("pain", &["complaint", "score"]),
+    ("settled", &["complaint", "settled"]),
+    ("activity", &["activity", "score"]),
+    ("trouble", &["what", "item"]),
+];
 
 /// Reads a whole file of entries. Empty lines and lines that begin with `#` are passed over.
 ///
 /// # Errors
-/// The first line that cannot be understood, with what was expected.
+/// The first line that cannot be understood, and one fault of it.
 pub fn read(text: &str) -> Result<Vec<RunsFileEntry>, FileFault> {
     let lines = text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty() && !line.trim_start().starts_with('#'));
     lines
         .map(|(number, line)| {
             let number = number as u32 + 1;
-            one(line, number).map_err(|expected| FileFault { line: number, expected })
+            let value = fields::json(line).map_err(|kind| FileFault::at(number, kind))?;
+            one(&value, number).map_err(|Wrong { field, kind, .. }| FileFault { line: number, field, kind })
         })
         .collect()
 }
 
-fn one(line: &str, number: u32) -> Result<RunsFileEntry, String> {
-    let parsed: Line = serde_json::from_str(line).map_err(|error| wrong(&error))?;
-    let (at, what) = match parsed {
-        Line::Opened { at } => (at, RunsFileEvent::Opened),
-        Line::Run { at, item, live, held, done, failed, trials, phone } => {
-            let parts = at_phone(parts(held, done, failed, trials)?, phone)?;
-            (at, RunsFileEvent::Run { item: ItemId(item), live, parts })
-        }
-        Line::LeaveOut { at, item, reason } => (at, RunsFileEvent::Skipped { item: ItemId(item), reason: named(&reason)? }),
-        Line::Excuse { at, from, until, why } => {
-            (at, RunsFileEvent::DaysOff { from: date(&from)?, until: date(&until)?, why: named(&why)? })
-        }
-        Line::Pain { at, complaint, score } => {
-            (at, RunsFileEvent::Pain { complaint: ComplaintId(complaint), score: ten(score)? })
-        }
-        Line::Settled { at, complaint, settled } => {
-            (at, RunsFileEvent::Settled { complaint: ComplaintId(complaint), settled })
-        }
-        Line::Activity { at, activity, score } => {
-            (at, RunsFileEvent::Rated { activity: ActivityId(activity), score: ten(score)? })
-        }
-        Line::Trouble { at, what, item } => (at, RunsFileEvent::Trouble { trouble: named(&what)?, item: item.map(ItemId) }),
+fn one(value: &Value, line: u32) -> Result<RunsFileEntry, Wrong> {
+    let fields = value.fields()?;
+    let done = fields.required("do")?;
+    let name = done.text()?;
+    let Some((_, others)) = DONE.iter().find(|(known, _)| *known == name) else {
+        let allowed = DONE.iter().map(|(known, _)| (*known).to_owned()).collect();
+        return Err(done.wrong(FaultKind::UnknownWord { found: quoted(name), allowed }));
     };
-    Ok(RunsFileEntry { line: number, at: stamp(&at)?, event: what })
+    fields.only(&[&["do", "at"], *others].concat())?;
+    let at = stamp(fields.required("at")?)?;
+    Ok(RunsFileEntry { line, at, event: event(name, &fields)? })
 }
 
-/// What is wrong with a line. The parser sees one line only, and would call each of them the first.
-fn wrong(error: &serde_json::Error) -> String {
-    let said = error.to_string();
-    let said = plainly(said.split(" at line 1 column ").next().unwrap_or_default());
-    match error.column() {
-        0 => said,
-        column => format!("{said} (at character {column})"),
-    }
+fn event(name: &str, fields: &Fields<'_>) -> Result<RunsFileEvent, Wrong> {
+    let number = |name| fields.required(name)?.whole(u8::MAX);
+    let score = || fields.required("score")?.whole(MAX_SCORE);
+    Ok(match name {
+        "run" => RunsFileEvent::Run {
+            item: ItemId(number("item")?),
+            live: fields.maybe("live", Value::truth)?.unwrap_or(true),
+            parts: parts(fields)?,
+        },
+        "leave-out" => RunsFileEvent::Skipped { item: ItemId(number("item")?), reason: fields.required("reason")?.named()? },
+        "excuse" => RunsFileEvent::DaysOff {
+            from: date(fields.required("from")?)?,
+            until: date(fields.required("until")?)?,
+            why: fields.required("why")?.named()?,
+        },
+        "pain" => RunsFileEvent::Pain { complaint: ComplaintId(number("complaint")?), score: score()? },
+        "settled" => RunsFileEvent::Settled {
+            complaint: ComplaintId(number("complaint")?),
+            settled: fields.required("settled")?.truth()?,
+        },
+        "activity" => RunsFileEvent::Rated { activity: ActivityId(number("activity")?), score: score()? },
+        "trouble" => RunsFileEvent::Trouble {
+            trouble: fields.required("what")?.named()?,
+            item: fields.maybe("item", |item| item.whole(u8::MAX))?.map(ItemId),
+        },
+        _ => RunsFileEvent::Opened,
+    })
 }
 
-fn parts(
-    held: Option<Vec<f64>>,
-    done: Option<Vec<u8>>,
-    failed: Option<Vec<u8>>,
-    trials: Option<Vec<TrialLine>>,
-) -> Result<Parts, String> {
-    let counts = [held.as_ref().map(Vec::len), done.as_ref().map(Vec::len), trials.as_ref().map(Vec::len)];
-    if counts.into_iter().flatten().any(|count| count > MAX_PARTS) {
-        return Err(format!("a run has at most {MAX_PARTS} holds, sets or trials"));
-    }
-    match (held, done, failed, trials) {
-        (Some(held), None, None, None) => Ok(Parts::Held(held.into_iter().map(ms).collect::<Result<_, _>>()?)),
-        (None, Some(done), failed, None) => {
-            let failed = failed.unwrap_or_else(|| vec![0; done.len()]);
-            if failed.len() != done.len() {
-                return Err("failed must have as many numbers as done".into());
-            }
-            Ok(Parts::Counted(done.into_iter().zip(failed).collect()))
+fn parts(fields: &Fields<'_>) -> Result<Parts, Wrong> {
+    let given = ["held", "done", "trials"].map(|name| fields.optional(name));
+    for list in given.into_iter().flatten() {
+        if list.list()?.len() > MAX_PARTS {
+            return Err(list.wrong_here(FaultKind::Runs(RunsFault::TooManyParts { most: MAX_PARTS as u32 })));
         }
-        (None, None, None, Some(trials)) => {
-            let trials = trials.into_iter().map(|trial| Ok((named(&trial.leg)?, ms(trial.seconds)?, named(&trial.end)?)));
-            Ok(Parts::Trials { phone: None, each: trials.collect::<Result<_, String>>()? })
-        }
-        _ => Err("a run needs one of held, done (with failed), trials".into()),
+    }
+    let phone = fields.maybe("phone", |phone| match given {
+        [None, None, Some(_)] => phone.named(),
+        _ => Err(phone.wrong_here(FaultKind::Runs(RunsFault::PhoneWithoutTrials))),
+    })?;
+    match (given, fields.optional("failed")) {
+        ([None, None, Some(trials)], None) => Ok(Parts::Trials { phone, each: trials.each(trial)? }),
+        ([Some(held), None, None], None) => Ok(Parts::Held(held.each(ms)?)),
+        ([None, Some(done), None], failed) => counted(done, failed),
+        _ => Err(fields.one_of(&["held", "done", "trials"])),
     }
 }
 
-/// Only trials depend on where the phone was.
-fn at_phone(parts: Parts, phone: Option<String>) -> Result<Parts, String> {
-    match (parts, phone) {
-        (Parts::Trials { each, .. }, Some(phone)) => Ok(Parts::Trials { phone: Some(named(&phone)?), each }),
-        (_, Some(_)) => Err("phone stands only beside trials".into()),
-        (parts, None) => Ok(parts),
+/// Repetitions done and failed of each set; none failed where the file does not say so.
+fn counted(done: &Value, failed: Option<&Value>) -> Result<Parts, Wrong> {
+    let counts = |value: &Value| value.each(|count| count.whole(u8::MAX));
+    let done = counts(done)?;
+    let Some(value) = failed else { return Ok(Parts::Counted(done.into_iter().map(|done| (done, 0)).collect())) };
+    let failed = counts(value)?;
+    if failed.len() != done.len() {
+        return Err(value.wrong_here(FaultKind::Runs(RunsFault::FailedCount)));
     }
+    Ok(Parts::Counted(done.into_iter().zip(failed).collect()))
 }
 
-fn ms(seconds: f64) -> Result<u32, String> {
-    if (0.0..=3600.0).contains(&seconds) {
-        Ok((seconds * 1000.0).round() as u32)
-    } else {
-        Err("seconds must be 0 to 3600".into())
-    }
+fn trial(value: &Value) -> Result<(BodySide, u32, TrialEnd), Wrong> {
+    let trial = value.fields()?;
+    trial.only(&["leg", "seconds", "end"])?;
+    Ok((trial.required("leg")?.named()?, ms(trial.required("seconds")?)?, trial.required("end")?.named()?))
 }
 
-fn ten(score: u8) -> Result<u8, String> {
-    if score <= MAX_SCORE { Ok(score) } else { Err(format!("a score must be 0 to {MAX_SCORE}")) }
+/// Seconds of up to an hour, in milliseconds.
+fn ms(value: &Value) -> Result<u32, Wrong> {
+    value.number(3600).map(|seconds| (seconds * 1000.0).round() as u32)
 }
 
-fn named<T: Named>(name: &str) -> Result<T, String> {
-    names::find(name).ok_or_else(|| format!("\"{name}\" is not one of {}", names::list::<T>()))
+fn date(value: &Value) -> Result<NaiveDate, Wrong> {
+    value.text()?.parse().map_err(|_| value.wrong(FaultKind::Date))
 }
 
-fn date(text: &NaiveDateText) -> Result<NaiveDate, String> {
-    text.0.parse().map_err(|_| "a date such as 2026-11-25 belongs here".into())
-}
-
-fn stamp(text: &str) -> Result<Stamp, String> {
-    let at = DateTime::parse_from_rfc3339(text)
-        .map_err(|_| "at must be an instant such as 2026-11-25T09:02:00+01:00".to_owned())?;
+/// A moment with its offset, of a year that a log can hold.
+fn stamp(value: &Value) -> Result<Stamp, Wrong> {
+    let at = DateTime::parse_from_rfc3339(value.text()?).ok().filter(|at| YEARS.contains(&at.year()));
+    let at = at.ok_or_else(|| value.wrong(FaultKind::Moment))?;
     Ok(Stamp { utc_ms: at.timestamp_millis(), offset_s: at.offset().local_minus_utc() })
 }
 
@@ -301,6 +249,7 @@ pub fn example(start: NaiveDate, offset: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use exercises::file_fault::ValueKind;
 
     #[test]
     fn the_example_is_valid() {
@@ -311,23 +260,80 @@ mod tests {
         assert!(entries.windows(2).all(|pair| pair[0].at <= pair[1].at), "in order of time");
     }
 
+    /// A line after a comment is refused for that field and reason.
+    #[track_caller]
+    fn refused(line: &str, field: &str, kind: FaultKind) {
+        let fault = FileFault { line: 2, field: field.into(), kind };
+        assert_eq!(read(&format!("# a comment\n{line}\n")), Err(fault), "{line}");
+    }
+
+    /// The same of a line that begins with `{"do":"...","at":...`.
+    #[track_caller]
+    fn refused_after(done: &str, more: &str, field: &str, kind: FaultKind) {
+        refused(&format!(r#"{{"do":"{done}","at":"2026-11-25T09:02:00Z"{more}}}"#), field, kind);
+    }
+
+    fn owned(words: &[&str]) -> Vec<String> {
+        words.iter().map(|word| (*word).to_owned()).collect()
+    }
+
     #[test]
-    fn a_wrong_line_is_named() {
-        for (line, says) in [
-            ("{", "EOF while parsing an object (at character 1)"),
-            (r#"{"do":"jump","at":"2026-11-25T09:02:00Z"}"#, "unknown variant"),
-            (r#"{"do":"pain","at":"2026-11-25T09:02:00Z","complaint":1,"score":11}"#, "0 to 10"),
-            (r#"{"do":"pain","at":"yesterday","complaint":1,"score":1}"#, "an instant such as"),
-            (r#"{"do":"run","at":"2026-11-25T09:02:00Z","item":1}"#, "one of held"),
-            (r#"{"do":"run","at":"2026-11-25T09:02:00Z","item":1,"held":[1e9]}"#, "0 to 3600"),
-            (r#"{"do":"run","at":"2026-11-25T09:02:00Z","item":1,"held":[1],"speed":3}"#, "unknown field"),
-            (r#"{"do":"run","at":"2026-11-25T09:02:00Z","item":1,"held":[1],"phone":"in-pocket"}"#, "only beside trials"),
-            (r#"{"do":"run","at":"2026-11-25T09:02:00Z","item":1,"trials":[],"phone":"in-hand"}"#, "one of on-support"),
-            (r#"{"do":"trouble","at":"2026-11-25T09:02:00Z","what":"gloom"}"#, "is not one of"),
-        ] {
-            let fault = read(&format!("# a comment\n{line}\n")).expect_err(line);
-            assert_eq!(fault.line, 2, "{line}");
-            assert!(fault.expected.contains(says), "{line}: {fault}");
+    fn a_line_that_is_no_object_is_named_with_what_the_parser_says() {
+        refused("{", "", FaultKind::NotJson { column: 1, detail: "EOF while parsing an object".into() });
+        refused("5", "", FaultKind::WrongKind { expected: ValueKind::Table, found: ValueKind::WholeNumber });
+        refused_after("opened", r#","at":"2026-11-25T09:03:00Z""#, "", FaultKind::Duplicate { id: "at".into() });
+    }
+
+    #[test]
+    fn a_wrong_field_or_word_is_named_with_those_that_there_are() {
+        let done = FaultKind::UnknownWord { found: "jump".into(), allowed: owned(&DONE.map(|(name, _)| name)) };
+        refused_after("jump", "", "do", done);
+        let allowed = owned(&["do", "at", "item", "live", "held", "done", "failed", "trials", "phone"]);
+        let speed = FaultKind::UnknownField { found: "speed".into(), allowed };
+        refused_after("run", r#","item":1,"held":[1],"speed":3"#, "", speed);
+        refused_after("pain", r#","complaint":1"#, "", FaultKind::MissingField { field: "score".into() });
+        refused_after("pain", r#","complaint":1,"score":null"#, "", FaultKind::MissingField { field: "score".into() });
+        let places = FaultKind::UnknownWord { found: "in-hand".into(), allowed: names::all::<SetUp>() };
+        refused_after("run", r#","item":1,"trials":[],"phone":"in-hand""#, "phone", places);
+        let troubles = FaultKind::UnknownWord { found: "gloom".into(), allowed: names::all::<Trouble>() };
+        refused_after("trouble", r#","what":"gloom""#, "what", troubles);
+    }
+
+    #[test]
+    fn a_wrong_number_or_moment_is_named_with_its_bounds() {
+        let range = |most| FaultKind::NumberRange { least: 0, most };
+        refused_after("pain", r#","complaint":1,"score":11"#, "score", range(10));
+        refused_after("pain", r#","complaint":-1,"score":1"#, "complaint", range(255));
+        refused_after("run", r#","item":1,"held":[1,1e9]"#, "held", range(3600));
+        let number = FaultKind::WrongKind { expected: ValueKind::Number, found: ValueKind::Text };
+        refused_after("run", r#","item":1,"held":[1,"2"]"#, "held", number);
+        for at in ["yesterday", "2026-11-25T09:02:00", "2019-12-31T23:59:00Z", "2199-01-01T00:00:00Z"] {
+            refused(&format!(r#"{{"do":"opened","at":"{at}"}}"#), "at", FaultKind::Moment);
         }
+        refused_after("excuse", r#","from":"soon","until":"2026-11-25","why":"ill""#, "from", FaultKind::Date);
+    }
+
+    #[test]
+    fn a_run_has_parts_of_one_kind() {
+        let one_of = || FaultKind::OneOfFields { fields: owned(&["held", "done", "trials"]) };
+        refused_after("run", r#","item":1"#, "", one_of());
+        refused_after("run", r#","item":1,"held":[1],"done":[1]"#, "", one_of());
+        refused_after("run", r#","item":1,"held":[1],"failed":[1]"#, "", one_of());
+        refused_after("run", r#","item":1,"done":[1,2],"failed":[1]"#, "", FaultKind::Runs(RunsFault::FailedCount));
+        refused_after(
+            "run",
+            r#","item":1,"held":[1],"phone":"in-pocket""#,
+            "",
+            FaultKind::Runs(RunsFault::PhoneWithoutTrials),
+        );
+        let many = format!(r#","item":1,"held":[{}]"#, ["1"; 65].join(","));
+        refused_after("run", &many, "", FaultKind::Runs(RunsFault::TooManyParts { most: 64 }));
+    }
+
+    #[test]
+    fn text_that_is_quoted_is_short_and_can_be_shown() {
+        let found = format!("a\u{fffd}{}", "b".repeat(38));
+        let kind = FaultKind::UnknownWord { found, allowed: owned(&DONE.map(|(name, _)| name)) };
+        refused(&format!(r#"{{"do":"a\u001b{}"}}"#, "b".repeat(60)), "do", kind);
     }
 }

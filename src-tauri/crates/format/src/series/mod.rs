@@ -3,11 +3,11 @@
 //! A day is a whole number, counted from anywhere, or a date such as `2026-03-01` (RFC 3339, full-date); one file has one
 //! kind. A value is a finite number in the series' own unit.
 
-use crate::number_csv::{Shape, number, quoted};
+use crate::fields::quoted;
+use crate::number_csv::{Shape, number};
 use chrono::{Datelike, NaiveDate};
+use exercises::file_fault::{CsvFault, FaultKind, FileFault};
 use exercises::statistics::{DayValue, MAX_DAYS};
-
-pub use crate::number_csv::CsvFault;
 
 /// The first line.
 pub const HEADER: &str = "day,value";
@@ -18,40 +18,6 @@ pub const MAX_ROWS: usize = MAX_DAYS;
 
 const SHAPE: Shape<2> = Shape { header: HEADER, most_bytes: MAX_BYTES, most_rows: MAX_ROWS };
 
-/// Why a series cannot be read. Lines count from 1, the header being the first.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-pub enum SeriesCsvFault {
-    /// It is no table of two columns of numbers.
-    #[error(transparent)]
-    Csv(#[from] CsvFault),
-    /// A day is neither a whole number nor a date.
-    #[error("line {line}, column day: expected a whole number or a date such as 2026-03-01, found {found:?}")]
-    NotADay {
-        /// The line.
-        line: usize,
-        /// What is there instead, shortened.
-        found: String,
-    },
-    /// Numbers and dates in one file.
-    #[error("line {line}, column day: numbers and dates are mixed")]
-    MixedDays {
-        /// The line.
-        line: usize,
-    },
-    /// A day that is not later than the one before: out of order, or a second value of one day.
-    #[error("line {line}, column day: expected a later day than in the line before; one value a day")]
-    NotLater {
-        /// The line.
-        line: usize,
-    },
-    /// A value that is infinite or not a number.
-    #[error("line {line}, column value: expected a finite number")]
-    NotFinite {
-        /// The line.
-        line: usize,
-    },
-}
-
 #[derive(Clone, Copy, PartialEq)]
 enum Kind {
     Number,
@@ -61,22 +27,25 @@ enum Kind {
 /// Reads a series. Days written as dates are counted from the first day of the year 1.
 ///
 /// # Errors
-/// The first [`SeriesCsvFault`] of the file.
-pub fn read(bytes: &[u8]) -> Result<Vec<DayValue>, SeriesCsvFault> {
+/// The first [`FileFault`] of the file.
+pub fn read(bytes: &[u8]) -> Result<Vec<DayValue>, FileFault> {
     let mut series: Vec<DayValue> = Vec::new();
     let mut kind_of_file = None;
     SHAPE.each_row(bytes, |row| {
         let ([day, value], line) = (row.cells, row.line);
-        let (kind, day) = self::day(day).ok_or_else(|| SeriesCsvFault::NotADay { line, found: quoted(day) })?;
+        let wrong = |kind| FileFault::at(line, kind);
+        let column = || "day".to_owned();
+        let (kind, day) =
+            self::day(day).ok_or_else(|| wrong(FaultKind::Csv(CsvFault::Day { column: column(), found: quoted(day) })))?;
         if *kind_of_file.get_or_insert(kind) != kind {
-            return Err(SeriesCsvFault::MixedDays { line });
+            return Err(wrong(FaultKind::Csv(CsvFault::MixedDays { column: column() })));
         }
         if series.last().is_some_and(|last| last.day >= day) {
-            return Err(SeriesCsvFault::NotLater { line });
+            return Err(wrong(FaultKind::Csv(CsvFault::DayOrder { column: column() })));
         }
         let value = number(line, "value", value)?;
         if !value.is_finite() {
-            return Err(SeriesCsvFault::NotFinite { line });
+            return Err(wrong(FaultKind::Csv(CsvFault::Finite { column: "value".to_owned() })));
         }
         series.push(DayValue { day, value });
         Ok(())

@@ -1,13 +1,16 @@
 use super::*;
 
-fn of(rows: &str) -> Result<Vec<DayValue>, SeriesCsvFault> {
+fn of(rows: &str) -> Result<Vec<DayValue>, FileFault> {
     read(format!("day,value\n{rows}").as_bytes())
 }
 
 #[track_caller]
-fn refuse(rows: &str, want: SeriesCsvFault) {
-    assert_eq!(of(rows), Err(want.clone()));
-    assert!(want.to_string().contains("line"));
+fn refuse(rows: &str, line: u32, kind: FaultKind) {
+    assert_eq!(of(rows), Err(FileFault::at(line, kind)), "{rows:?}");
+}
+
+fn column(name: &str) -> String {
+    name.to_owned()
 }
 
 #[test]
@@ -21,38 +24,38 @@ fn whole_numbers_and_dates() {
 
 #[test]
 fn days_that_are_none() {
-    let not = |found: &str| SeriesCsvFault::NotADay { line: 2, found: found.to_owned() };
+    let not = |found: &str| FaultKind::Csv(CsvFault::Day { column: column("day"), found: found.to_owned() });
     for cell in ["", "1.5", "monday", "2026-02-30", "2026-3-1", "01.03.2026", "+026-03-01", "99999999999"] {
-        refuse(&format!("{cell},1\n"), not(cell));
+        refuse(&format!("{cell},1\n"), 2, not(cell));
     }
 }
 
 #[test]
 fn order_repeats_and_mixtures() {
-    refuse("1,1\n1,2\n", SeriesCsvFault::NotLater { line: 3 });
-    refuse("2,1\n1,2\n", SeriesCsvFault::NotLater { line: 3 });
-    refuse("1,1\n2026-03-01,2\n", SeriesCsvFault::MixedDays { line: 3 });
+    refuse("1,1\n1,2\n", 3, FaultKind::Csv(CsvFault::DayOrder { column: column("day") }));
+    refuse("2,1\n1,2\n", 3, FaultKind::Csv(CsvFault::DayOrder { column: column("day") }));
+    refuse("1,1\n2026-03-01,2\n", 3, FaultKind::Csv(CsvFault::MixedDays { column: column("day") }));
 }
 
 #[test]
 fn values_that_are_none() {
-    refuse("1,nan\n", SeriesCsvFault::NotFinite { line: 2 });
-    refuse("1,1e999\n", SeriesCsvFault::NotFinite { line: 2 });
-    let not = CsvFault::NotANumber { line: 2, column: "value", found: "12 s".to_owned() };
-    refuse("1,12 s\n", not.into());
-    refuse("1,2,5\n", CsvFault::Columns { line: 2, expected: 2, found: 3 }.into());
-    refuse("1;2\n", CsvFault::Separator { line: 2, found: ';' }.into());
+    refuse("1,nan\n", 2, FaultKind::Csv(CsvFault::Finite { column: column("value") }));
+    refuse("1,1e999\n", 2, FaultKind::Csv(CsvFault::Finite { column: column("value") }));
+    let not = FaultKind::Csv(CsvFault::Number { column: column("value"), found: "12 s".to_owned() });
+    refuse("1,12 s\n", 2, not);
+    refuse("1,2,5\n", 2, FaultKind::Csv(CsvFault::Columns { columns: 2, found: 3 }));
+    refuse("1;2\n", 2, FaultKind::Csv(CsvFault::Separator { found: ';' }));
 }
 
 #[test]
 fn headers_and_limits() {
-    let header = CsvFault::Header { expected: HEADER, found: "date,seconds".to_owned() };
-    assert_eq!(read(b"date,seconds\n1,2\n"), Err(header.into()));
+    let header = FaultKind::Csv(CsvFault::Header { header: HEADER.to_owned(), found: "date,seconds".to_owned() });
+    assert_eq!(read(b"date,seconds\n1,2\n"), Err(FileFault::at(1, header)));
     let days = |count: usize| (0..count).map(|day| format!("{day},1\n")).collect::<String>();
     assert_eq!(of(&days(MAX_ROWS)).map(|series| series.len()), Ok(MAX_ROWS));
-    assert_eq!(of(&days(MAX_ROWS + 1)), Err(CsvFault::TooManyRows { most: MAX_ROWS }.into()));
+    assert_eq!(of(&days(MAX_ROWS + 1)), Err(FileFault::at(0, FaultKind::Csv(CsvFault::Rows { most: MAX_ROWS as u32 }))));
     let large = vec![b'0'; MAX_BYTES + 1];
-    assert!(matches!(read(&large), Err(SeriesCsvFault::Csv(CsvFault::TooLarge { .. }))));
+    assert!(matches!(read(&large), Err(FileFault { line: 0, kind: FaultKind::TooLarge { .. }, .. })));
 }
 
 proptest::proptest! {

@@ -93,17 +93,32 @@ fn a_hostile_file_gets_one_sentence() {
     let sway = |file: &'static str| ["sway", "--trial", file, "--on", "0", "--off", "30", "--json"];
     for (file, bytes, says) in [
         ("empty.csv", String::new(), "the file is empty"),
-        ("units.csv", "t_ms,gx,gy,gz\n0,0,1,0\n".into(), "expected the header"),
-        ("semicolons.csv", "t_s;ax;ay;az\n0;0;9,8;0\n".into(), "expected commas"),
-        ("words.csv", "t_s,ax,ay,az\n0,a,b,c\n".into(), "line 2, column ax"),
-        ("huge.csv", format!("t_s,ax,ay,az\n{}", "0,0,9.8,0\n".repeat(10_000_000)), "larger than"),
+        (
+            "units.csv",
+            "t_ms,gx,gy,gz\n0,0,1,0\n".into(),
+            "units.csv, line 1: the first line must be t_s,ax,ay,az, but it is “t_ms,gx,gy,gz”.",
+        ),
+        (
+            "semicolons.csv",
+            "t_s;ax;ay;az\n0;0;9,8;0\n".into(),
+            "semicolons.csv, line 1: commas are expected between the columns, but there is “;”.",
+        ),
+        (
+            "words.csv",
+            "t_s,ax,ay,az\n0,a,b,c\n".into(),
+            "words.csv, line 2: column ax: a number with a decimal point is expected, but there is “a”.",
+        ),
+        ("huge.csv", format!("t_s,ax,ay,az\n{}", "0,0,9.8,0\n".repeat(10_000_000)), "larger than the limit of 16 MB."),
     ] {
         place.write(file, bytes);
         place.refused(&sway(file), &[file, says]);
     }
     place.refused(&sway("nowhere.csv"), &["There is no file nowhere.csv"]);
     place.write("days.csv", "day,value\n3,1\n2,5\n");
-    place.refused(&["trend", "--series", "days.csv"], &["line 3, column day"]);
+    place.refused(
+        &["trend", "--series", "days.csv"],
+        &["days.csv, line 3: column day: the day must be later than in the line before"],
+    );
     place.refused(&["proportion", "3", "2"], &["0 to 2"]);
 }
 

@@ -196,7 +196,7 @@ fn ten_megabytes_of_text() {
     refused(&place, "big.txt", &["This is too large to be a plan card."]);
     let file = std::fs::File::create(place.path("huge")).expect("ours");
     file.set_len(1 << 30).expect("sparse");
-    refused(&place, "huge", &["huge is larger than the limit of 20971520 bytes."]);
+    refused(&place, "huge", &["huge is larger than the limit of 20 MB."]);
 }
 
 #[test]

@@ -162,7 +162,7 @@ fn a_language_file_without_an_exercise_file() {
 #[test]
 fn a_folder_without_exercises_is_no_success() {
     let place = with_own();
-    place.refused(&["catalogue", "check", "own"], &["own", "it holds no exercise file"]);
+    place.refused(&["catalogue", "check", "own"], &["own", "there is no exercise file in it; their names end in .toml."]);
     place.refused(&["catalogue", "check", "nowhere"], &["There is no file nowhere."]);
     place.write("file", "x");
     place.refused(&["catalogue", "check", "file"], &["Could not read file.", "the file or folder asked for"]);

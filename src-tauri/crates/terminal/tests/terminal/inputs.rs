@@ -16,18 +16,18 @@ fn plan(place: &Place, from: &str, to: &str, says: &str) {
 #[test]
 fn a_wrong_line_of_a_plan_is_named() {
     let place = Place::prepared();
-    plan(&place, "repetitions = 3", "repetitions = -3", "expected a whole number from 0 to 255");
-    plan(&place, "repetitions = 3", "repetitions = 10000", "expected a whole number from 0 to 255");
-    plan(&place, "serves = 1", "cures = 1", "unknown field `cures`, expected one of");
-    plan(&place, "\"numb-feet\"", "\"cold-feet\"", "one of high-fall-risk");
-    plan(&place, "from = \"09:00\"", "from = \"nine\"", "a time such as \"09:00\"");
+    plan(&place, "repetitions = 3", "repetitions = -3", "repetitions: a number from 0 to 255 is expected here");
+    plan(&place, "repetitions = 3", "repetitions = 10000", "repetitions: a number from 0 to 255 is expected here");
+    plan(&place, "serves = 1", "cures = 1", "there is no field “cures” here; allowed: number, exercise");
+    plan(&place, "\"numb-feet\"", "\"cold-feet\"", "absent: “cold-feet” is not allowed here; allowed: high-fall-risk");
+    plan(&place, "from = \"09:00\"", "from = \"nine\"", "from: a time such as \"09:00\" is expected here");
     plan(&place, "days = \"every-day\"", "days = \"sundays\"", "\"workdays\", \"every-day\"");
     plan(&place, "days = \"every-day\"", "days = 5", "\"workdays\", \"every-day\"");
-    plan(&place, "review = 2027-01-06", "review = 2027-02-31", "");
-    plan(&place, "review = 2027-01-06", "review = \"soon\"", "");
-    plan(&place, "clear = []", "clear = [\"all\"]", "an alarm's name such as");
-    plan(&place, "seconds = 12.4", "seconds = -1", "seconds must be 0 to 600");
-    plan(&place, "[[stance]]", "[[stance]", "");
+    plan(&place, "review = 2027-01-06", "review = 2027-02-31", "this is not valid TOML: ");
+    plan(&place, "review = 2027-01-06", "review = \"soon\"", "review: a date such as 2026-11-25 is expected here");
+    plan(&place, "clear = []", "clear = [\"all\"]", "clear: an alarm's name such as");
+    plan(&place, "seconds = 12.4", "seconds = -1", "seconds: a number from 0 to 600 is expected here");
+    plan(&place, "[[stance]]", "[[stance]", "this is not valid TOML: ");
 }
 
 /// What is well written but must not be issued: the reason, and no line.
@@ -73,12 +73,12 @@ fn a_plan_that_is_no_text_or_no_file_or_too_large() {
     let place = Place::prepared();
     let issue = |file| clinic(&["issue", "K17", file, "--out", "own-card"]);
     place.write("bytes.toml", b"review = \xFF");
-    place.refused(&issue("bytes.toml"), &["Could not understand bytes.toml: it is no text in UTF-8."]);
+    place.refused(&issue("bytes.toml"), &["bytes.toml, line 1: UTF-8 text is expected here."]);
     place.refused(&issue("none.toml"), &["There is no file none.toml."]);
     place.write("big.toml", "#".repeat(300_000));
-    place.refused(&issue("big.toml"), &["big.toml is larger than the limit of 262144 bytes."]);
+    place.refused(&issue("big.toml"), &["big.toml is larger than the limit of 256 kB."]);
     place.write("empty.toml", "");
-    place.refused(&issue("empty.toml"), &["empty.toml, line ", "missing field `review`"]);
+    place.refused(&issue("empty.toml"), &["empty.toml, line 1: the field “review” is missing."]);
 }
 
 #[test]
@@ -120,20 +120,40 @@ fn runs(place: &Place, from: &str, to: &str, says: &str) {
 #[test]
 fn a_wrong_line_of_a_history_is_named_and_nothing_is_recorded() {
     let place = Place::prepared();
-    runs(&place, "\"score\":5", "\"score\":11", "a score must be 0 to 10");
-    runs(&place, "\"score\":5", "\"score\":-1", "expected a whole number from 0 to 255");
-    runs(&place, "\"do\":\"settled\"", "\"do\":\"settle\"", "unknown variant `settle`");
-    runs(&place, "2026-11-26T09:00:00+01:00", "tomorrow", "at must be an instant such as");
-    runs(&place, "\"what\":\"nearly-fell\"", "\"what\":\"gloom\"", "\"gloom\" is not one of");
-    runs(&place, "\"held\":[10,10,6.5]", "\"held\":[10,10,1e9]", "seconds must be 0 to 3600");
-    runs(&place, "\"held\":[10,10,6.5]", "\"held\":[10,10,6.5],\"speed\":3", "unknown field `speed`");
-    runs(&place, "{\"do\":\"trouble\"", "\"do\":\"trouble\"", "");
+    runs(&place, "\"score\":5", "\"score\":11", "score: a number from 0 to 10 is expected here");
+    runs(&place, "\"score\":5", "\"score\":-1", "score: a number from 0 to 10 is expected here");
+    runs(&place, "\"do\":\"settled\"", "\"do\":\"settle\"", "do: “settle” is not allowed here; allowed: opened, run");
+    runs(
+        &place,
+        "2026-11-26T09:00:00+01:00",
+        "tomorrow",
+        "at: a date and time such as 2026-11-25T09:02:00+01:00 is expected here",
+    );
+    runs(
+        &place,
+        "\"what\":\"nearly-fell\"",
+        "\"what\":\"gloom\"",
+        "what: “gloom” is not allowed here; allowed: heart-or-breath",
+    );
+    runs(&place, "\"held\":[10,10,6.5]", "\"held\":[10,10,1e9]", "held: a number from 0 to 3600 is expected here");
+    runs(
+        &place,
+        "\"held\":[10,10,6.5]",
+        "\"held\":[10,10,6.5],\"speed\":3",
+        "there is no field “speed” here; allowed: do, at, item",
+    );
+    runs(&place, "{\"do\":\"trouble\"", "\"do\":\"trouble\"", "this is not a valid JSON object, at character ");
     // Well written, but not in this plan; everything before it would have fitted.
     runs(&place, "\"complaint\":1,\"score\":5", "\"complaint\":9,\"score\":5", "the plan has no such");
     runs(&place, "\"what\":\"nearly-fell\",\"item\":2", "\"what\":\"nearly-fell\",\"item\":7", "the plan has no such");
-    runs(&place, "T15:04:00+01:00", "T19:04:00+01:00", "at that moment no slot of this item is open");
-    runs(&place, "\"leg\":\"left\",\"seconds\":14.1", "\"leg\":\"right\",\"seconds\":14.1", "done in another way than this");
-    runs(&place, "\"done\":[10,9],\"failed\":[0,1]", "\"held\":[10,9]", "done in another way than this");
+    runs(&place, "T15:04:00+01:00", "T19:04:00+01:00", "no session of this exercise is open at that time");
+    runs(
+        &place,
+        "\"leg\":\"left\",\"seconds\":14.1",
+        "\"leg\":\"right\",\"seconds\":14.1",
+        "or the exercise is of another kind",
+    );
+    runs(&place, "\"done\":[10,9],\"failed\":[0,1]", "\"held\":[10,9]", "or the exercise is of another kind");
     let said = place.done(&patient(&["record", "runs.jsonl"]));
     assert_eq!(said, "17\n", "as if none of it had been tried");
 }
@@ -144,7 +164,7 @@ fn a_run_of_more_parts_than_any_dose_asks_for() {
     let trials = |count| vec![r#"{"leg":"left","seconds":1,"end":"cut-off"}"#; count].join(",");
     let run = |count| format!(r#"{{"do":"run","at":"2026-11-25T19:33:00+01:00","item":2,"trials":[{}]}}"#, trials(count));
     place.write("many.jsonl", run(65));
-    place.refused(&patient(&["record", "many.jsonl"]), &["line 1: a run has at most 64 holds, sets or trials."]);
+    place.refused(&patient(&["record", "many.jsonl"]), &["line 1: a session has up to 64 holds, sets or attempts."]);
     place.write("many.jsonl", run(64));
     place.done(&patient(&["record", "many.jsonl"]));
     place.done(&patient(&["now"]));
@@ -158,7 +178,7 @@ fn the_same_history_twice_is_not_recorded_by_half() {
     place.done(&patient(&["record", "runs.jsonl"]));
     place.refused(
         &patient(&["record", "runs.jsonl"]),
-        &["runs.jsonl, line 10: at that moment an alarm holds this item back"],
+        &["runs.jsonl, line 10: this exercise is paused for safety at that time"],
     );
 }
 
@@ -197,8 +217,12 @@ fn a_clinic_that_cannot_be_started_leaves_nothing_behind() {
     let start = |home, file, name| ["--home", home, "clinic", "--passphrase-file", file, "start", "--name", name];
     place.refused(&start("new", "weak", "Elm Row"), &["The passphrase has fewer than 12 characters.", "a longer one"]);
     place.refused(&start("new", "no-such-file", "Elm Row"), &["There is no file no-such-file."]);
-    place.refused(&start("new", "pw", ""), &["The clinic's name is empty or longer than 60 characters."]);
-    place.refused(&start("new", "pw", "Elm\nRow"), &["clinic's name"]);
+    let length = ["The clinic's name is empty or longer than 60 characters. Enter a name of that length."];
+    place.refused(&start("new", "pw", ""), &length);
+    let long = "é".repeat(61);
+    place.refused(&start("new", "pw", &long), &length);
+    let character = ["The clinic's name has a character that cannot be shown", "on one line."];
+    place.refused(&start("new", "pw", "Elm\nRow"), &character);
     place.refused(&start("clinic", "pw", "Elm Row"), &["This clinic already has its keys."]);
     place.refused(&start("patient", "pw", "Elm Row"), &["set up for the other role", "--home"]);
 }
@@ -255,4 +279,42 @@ fn an_existing_file_is_replaced_by_a_whole_one() {
     place.write("x.age", "an older file");
     place.done(&patient(&["summary", "--until", "2026-11-26", "--out", "x.age"]));
     assert!(place.read("x.age").starts_with(b"age-encryption.org/v1\n"));
+}
+
+/// In Spanish, which shows that no sentence comes from below the texts.
+#[track_caller]
+fn in_spanish(place: &Place, arguments: &[&str], says: &str) {
+    let said = place.command(arguments).env("LC_ALL", "es_ES.UTF-8").output().expect("the binary starts");
+    let said = crate::place::ProgramOutput::of(said);
+    crate::place::refusal(&said, &[says]);
+}
+
+#[test]
+fn what_is_wrong_in_a_file_is_said_in_the_persons_language() {
+    let place = Place::prepared();
+    let issue = clinic(&["issue", "K17", "own.toml", "--out", "own-card"]);
+    let plan = |from: &str, to: &str| place.write("own.toml", place.text("plan.toml").replacen(from, to, 1));
+    plan("eyes = \"open\"", "eyes = \"half\"");
+    in_spanish(&place, &issue, ": eyes: aquí no se permite «half»; se permite: open, closed. Corrija el archivo.\n");
+    plan("review = 2027-01-06", "");
+    in_spanish(&place, &issue, "own.toml, línea 1: falta el campo «review». Corrija el archivo.\n");
+    plan("minutes = 60", "minutes = \"often\"");
+    in_spanish(&place, &issue, ": minutes: aquí se espera un número entero, pero hay un texto. Corrija el archivo.\n");
+    place.write("own.jsonl", place.text("runs.jsonl").replacen("\"score\":5", "\"score\":11", 1));
+    let record = patient(&["record", "own.jsonl"]);
+    in_spanish(&place, &record, "own.jsonl, línea 14: score: aquí se espera un número entre 0 y 10. Corrija el archivo.\n");
+    place.write("own.jsonl", place.text("runs.jsonl").replacen("T15:04:00", "T19:04:00", 1));
+    in_spanish(&place, &record, "a esa hora no hay ninguna sesión abierta de este ejercicio");
+    place.write("bad.toml", "source = \"x\"\n[[row]]\nages = \"forties\"\nmean = 3\n");
+    let norms = clinic(&["norms", "bad.toml"]);
+    in_spanish(&place, &norms, "bad.toml, línea 3: ages: aquí se esperan años enteros como \"60-69\" u \"80-plus\".");
+    place.write("days.csv", "day,value\n1;2\n");
+    let trend = ["trend", "--series", "days.csv"];
+    in_spanish(
+        &place,
+        &trend,
+        "days.csv, línea 2: entre las columnas se esperan comas, pero hay «;». Corrija el archivo.\n",
+    );
+    std::fs::create_dir(place.path("empty")).expect("ours");
+    in_spanish(&place, &["catalogue", "check", "empty"], "No se entiende empty: no contiene ningún archivo de ejercicio");
 }

@@ -56,7 +56,7 @@ fn a_second_card_closes_the_loop_and_the_history_goes_on() {
     place.write("later.jsonl", BALANCED);
     place.refused(
         &["--home", "done", "--at", VISIT, "patient", "record", "later.jsonl"],
-        &["line 1: at that moment an alarm holds this item back."],
+        &["line 1: this exercise is paused for safety at that time."],
     );
     place.done(&["--home", "done", "--at", "2026-11-27T09:30:00+01:00", "patient", "accept", "second/card.txt"]);
     place.done(&["--home", "done", "--at", "2026-11-27T20:00:00+01:00", "patient", "record", "later.jsonl"]);
@@ -123,7 +123,7 @@ fn of_several_summaries_the_good_ones_are_kept() {
     let refusals: Vec<&str> = said.err.lines().collect();
     assert_eq!(refusals.len(), 2, "{said:?}");
     assert!(refusals[0].starts_with("list.txt: This is not an encrypted Carryover summary."), "{said:?}");
-    assert!(refusals[1].starts_with("missing.age: There is no file missing.age."), "{said:?}");
+    assert!(refusals[1].starts_with("There is no file missing.age."), "{said:?}");
     assert!(place.clinic(&["review", "K17"]).contains("Record from 25 November to 26 November."));
 }
 

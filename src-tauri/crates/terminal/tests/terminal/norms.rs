@@ -106,10 +106,10 @@ fn a_bad_table_is_refused_in_a_sentence_and_the_one_before_stays() {
     for (text, says) in [
         (
             example(&place).replacen("arms = \"crossed\"", "arms = \"up\"", 1),
-            "bad.toml, line 18: one of crossed, on-hips, free",
+            "bad.toml, line 18: arms: “up” is not allowed here; allowed: crossed, on-hips, free.",
         ),
         ("source = \"x\"".to_owned(), "[[row]]"),
-        ("[[row]]\nmean = 1".to_owned(), "missing field `source`"),
+        ("[[row]]\nmean = 1".to_owned(), "line 1: the field “source” is missing."),
         ("#".repeat(70_000), "bad.toml"),
     ] {
         place.write("bad.toml", text);

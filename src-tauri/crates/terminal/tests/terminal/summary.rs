@@ -12,6 +12,14 @@ fn refused(place: &Place, file: &str, says: &[&str]) {
     place.refused(&clinic(&["receive", file]), &[&[said.as_str()], says].concat());
 }
 
+/// A refusal whose text names the file, so that the name is not put before it as well.
+#[track_caller]
+fn refused_by_name(place: &Place, file: &str, says: &str) {
+    let said = place.run(&clinic(&["receive", file]));
+    assert!(said.err.starts_with(says) && said.err.matches(file).count() == 1, "{said:?}");
+    place.refused(&clinic(&["receive", file]), &[says]);
+}
+
 #[test]
 fn one_flipped_byte_anywhere() {
     let place = Place::prepared();
@@ -61,7 +69,6 @@ fn a_file_that_is_no_summary_is_refused() {
         );
     }
     refused(&place, "card/card.bin", &["This is a plan card, not a summary.", "The card is for the patient to scan."]);
-    refused(&place, "card", &["Could not read card."]);
     place.write("letter.age", forge::sealed(&place, b"a shopping list, sealed"));
     refused(&place, "letter.age", &["This is not an encrypted Carryover summary."]);
 }
@@ -115,7 +122,9 @@ fn a_file_of_a_gigabyte_is_refused() {
     let place = Place::prepared();
     let file = std::fs::File::create(place.path("huge.age")).expect("ours");
     file.set_len(1 << 30).expect("sparse");
-    refused(&place, "huge.age", &["huge.age is larger than the limit of 4194304 bytes.", "Choose the right file."]);
+    refused_by_name(&place, "huge.age", "huge.age is larger than the limit of 4 MB. Choose the right file.");
+    refused_by_name(&place, "missing.age", "There is no file missing.age. Check the path.");
+    refused_by_name(&place, "card", "Could not read card. Check that it is the file or folder asked for");
     place.write("big.age", vec![b'x'; MAX_SEALED]);
     refused(&place, "big.age", &["This is not an encrypted Carryover summary."]);
 }
@@ -128,7 +137,7 @@ fn a_small_file_that_unpacks_to_a_quarter_of_a_gigabyte() {
     assert!(bomb.len() < MAX_SEALED / 4, "{} bytes are no size to take offence at", bomb.len());
     let mut letter = forge::letter(&forge::card(&place), 1, bomb);
     place.write("bomb.age", forge::sealed(&place, &letter.to_bytes()));
-    refused(&place, "bomb.age", &["summary is larger than the limit of 8388608 bytes."]);
+    refused_by_name(&place, "bomb.age", "bomb.age is larger than the limit of 8 MB. Choose the right file.");
     letter.body.log = LogId([8; 8]);
     place.write("tagless.age", forge::sealed(&place, &letter.to_bytes()));
     refused(&place, "tagless.age", &["does not come from a device that has the plan card."]);

@@ -22,7 +22,7 @@ fn wrong_usage_is_told_apart_from_a_refusal() {
         (&["clinic", "receive"], "<FILES>..."),
         (&["sway", "--trial", "x.csv", "--on", "0"], "--off <S>"),
         (&["sway", "--trial", "x.csv", "--on", "nan", "--off", "1"], "a finite number"),
-        (&["trend", "--series", "x.csv", "--mdc=-1"], "a number from 0 on"),
+        (&["trend", "--series", "x.csv", "--mdc=-1"], "a number, 0 or more"),
         (&["proportion", "5", "7", "--rho", "0.2"], "--per-day <M>"),
         (&["proportion", "5", "7", "--per-day", "7", "--rho", "1.2"], "a number from 0 to 1"),
         (&["clinic", "review", "K17", "--as", "poem"], "possible values: text, json"),
@@ -38,7 +38,7 @@ fn wrong_usage_is_told_apart_from_a_refusal() {
 fn help_names_every_command_and_succeeds() {
     let place = Place::empty();
     let help = |arguments: &[&str]| place.done(&[arguments, &["--help"]].concat());
-    assert!(help(&[]).contains("Print one JSON object a line"));
+    assert!(help(&[]).contains("Print one JSON object per line"));
     for (area, commands) in [
         ("example", &["plan", "runs"][..]),
         ("catalogue", &["check"]),
@@ -52,6 +52,27 @@ fn help_names_every_command_and_succeeds() {
         }
     }
     assert_eq!(place.done(&["--version"]), concat!("carryover ", env!("CARGO_PKG_VERSION"), "\n"));
+}
+
+/// Of every command, by the names that the help of its area lists.
+#[test]
+fn help_says_it_in_plain_words() {
+    let place = Place::empty();
+    let help = |arguments: &[&str]| place.done(&[arguments, &["--help"]].concat());
+    let mut all = help(&[]);
+    for area in ["example", "catalogue", "sway", "trend", "proportion", "clinic", "patient"] {
+        let text = help(&[area]);
+        let commands = text.split_once("Commands:\n").map_or("", |(_, rest)| rest.split("\n\n").next().unwrap_or_default());
+        let names = commands.lines().filter(|line| line.starts_with("  ") && !line.starts_with("   "));
+        for name in names.filter_map(|line| line.split_whitespace().next()).filter(|name| *name != "help") {
+            all.push_str(&help(&[area, name]));
+        }
+        all.push_str(&text);
+    }
+    assert!(all.contains("Hours without reminders") && all.contains("How many hours ahead"), "{all}");
+    for word in ["stands", "so many", "So many", "for good", "sealed", "Seal ", "uiet time", "falls due", "in plain"] {
+        assert!(!all.contains(word), "{word:?} in\n{all}");
+    }
 }
 
 #[test]

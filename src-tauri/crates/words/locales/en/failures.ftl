@@ -28,9 +28,8 @@ failure-no-code = There is no readable code in this picture.
 failure-no-code-advice = Take a sharp, straight picture of the whole code, or use the card's text.
 failure-not-a-picture = This file is neither a picture (PNG or JPEG) nor a card file.
 failure-not-a-picture-advice = Choose the card's picture, text or file.
-# $most: a whole number.
-# $most (Number)
-failure-file-too-big = { $file } is larger than the limit of { $most } bytes.
+# $file: its name. $most: one of the messages size-…
+failure-file-too-big = { $file } is larger than the limit of { $most }.
 failure-file-too-big-advice = Choose the right file.
 
 failure-summary-foreign = This is not an encrypted Carryover summary.
@@ -125,6 +124,14 @@ failure-clinic-not-started = This clinic has no keys yet.
 failure-clinic-not-started-advice = Set up the clinic first.
 failure-clinic-started = This clinic already has its keys.
 failure-clinic-started-advice = Unlock it with its passphrase.
+# When the clinic is set up. $most: a whole number.
+failure-clinic-name-length = { $most ->
+        [one] The clinic's name is empty or longer than { $most } character.
+       *[other] The clinic's name is empty or longer than { $most } characters.
+    }
+failure-clinic-name-length-advice = Enter a name of that length.
+failure-clinic-name-unprintable = The clinic's name has a character that cannot be shown, such as a line break.
+failure-clinic-name-unprintable-advice = Write the name as plain text on one line.
 failure-clinic-locked = The clinic's data is locked.
 failure-clinic-locked-advice = Enter the passphrase.
 failure-no-such-patient = There is no patient with the code { $code }.
@@ -159,7 +166,7 @@ failure-out-of-range-advice = Choose a number in that range.
 failure-no-reminder-hours-wrong = Hours without reminders need a start and a different end, such as 12:00-13:00. You can have up to { $most } of them.
 failure-no-reminder-hours-wrong-advice = Correct them. Until then the earlier ones apply.
 failure-nothing-due = No session is due from now until the next visit.
-failure-nothing-due-advice = Add a new card first, or look on the Plan page to see what is paused for safety.
+failure-nothing-due-advice = Add a new card, or look on the Plan page to see what is paused for safety.
 failure-not-confirmed = This would permanently erase what is in { $home }: the plans, everything you recorded, the settings and the link to your clinic. Files that you saved yourself stay.
 failure-not-confirmed-advice = Export what you want to keep, then add --yes.
 # $detail: what the operating system said, in its own language.
@@ -170,11 +177,10 @@ failure-text-not-allowed = { $most ->
        *[other] The text is longer than { $most } characters, or has a character that cannot be shown.
     }
 failure-text-not-allowed-advice = Shorten it, and write it on one line.
-# $fault: one of the messages file-fault-…, without a full stop at its end.
+# A file that a person wrote. $file: its name. $fault: one of the messages file-fault-… in file-faults.ftl; it has no full stop.
 failure-not-understood = Could not understand { $file }: { $fault }.
 failure-not-understood-advice = Correct it, then try again.
-# $line: a number from 1. $fault: one of the messages file-fault-…
-# $line (Number)
+# The same where the line is known. $line (Number): from 1.
 failure-not-understood-line = { $file }, line { $line }: { $fault }.
 failure-not-understood-line-advice = Correct the file.
 # $detail: technical, for the report, always in English.

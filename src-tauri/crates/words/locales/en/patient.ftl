@@ -486,7 +486,7 @@ no-reminder-hours-add = Add hours
 # Also before a span, for screen readers: Remove: 12:00 to 13:00.
 no-reminder-hours-remove = Remove
 no-reminder-hours-save = Save these hours
-no-reminder-hours-none = None so far.
+no-reminder-hours-none = None.
 meeting-title = In a meeting
 meeting-what = No reminder comes until the meeting is over. It ends by itself.
 meeting-minutes = { $n ->

@@ -312,7 +312,7 @@ review-norms-source = { $n ->
 review-norms-none = The clinic has no table of its own.
 review-norms-removed = The clinic's table was removed.
 
-## What next. The five ways: progress, keep, ease, ask less (in new.ftl), stop and talk.
+## What next. The five ways: progress, keep, ease, ask less, stop and talk.
 
 review-progress = Progress
 review-keep = Keep

@@ -26,8 +26,8 @@ failure-no-code = En esta imagen no hay ningún código que se pueda leer.
 failure-no-code-advice = Haga una foto nítida y de frente del código entero, o use el texto de la tarjeta.
 failure-not-a-picture = Este archivo no es ni una imagen (PNG o JPEG) ni un archivo de tarjeta.
 failure-not-a-picture-advice = Elija la imagen, el texto o el archivo de la tarjeta.
-# $most: número entero.
-failure-file-too-big = { $file } supera el límite de { $most } bytes.
+# $file: su nombre. $most: uno de los mensajes size-...
+failure-file-too-big = { $file } supera el límite de { $most }.
 failure-file-too-big-advice = Elija el archivo correcto.
 
 failure-summary-foreign = Esto no es un resumen cifrado de Carryover.
@@ -118,6 +118,14 @@ failure-clinic-not-started = Esta clínica aún no tiene claves.
 failure-clinic-not-started-advice = Configure antes la clínica.
 failure-clinic-started = Esta clínica ya tiene sus claves.
 failure-clinic-started-advice = Ábrala con su contraseña.
+# Al configurar la clínica. $most: número entero.
+failure-clinic-name-length = { $most ->
+        [one] El nombre de la clínica está vacío o tiene más de { $most } carácter.
+       *[other] El nombre de la clínica está vacío o tiene más de { $most } caracteres.
+    }
+failure-clinic-name-length-advice = Escriba un nombre de esa longitud.
+failure-clinic-name-unprintable = El nombre de la clínica tiene un carácter que no se puede mostrar, como un salto de línea.
+failure-clinic-name-unprintable-advice = Escriba el nombre como texto sencillo en una sola línea.
 failure-clinic-locked = Los datos de la clínica están bloqueados.
 failure-clinic-locked-advice = Escriba la contraseña.
 failure-no-such-patient = No hay ningún paciente con el código { $code }.
@@ -150,7 +158,7 @@ failure-out-of-range-advice = Elija un número de ese intervalo.
 failure-no-reminder-hours-wrong = Las horas sin recordatorios necesitan un principio y un final distintos, como 12:00-13:00. Puede tener hasta { $most }.
 failure-no-reminder-hours-wrong-advice = Corríjalas. Mientras tanto valen las anteriores.
 failure-nothing-due = No hay ninguna sesión prevista desde ahora hasta la fecha de la próxima visita.
-failure-nothing-due-advice = Añada antes una tarjeta nueva, o mire en la página Plan qué está suspendido por seguridad.
+failure-nothing-due-advice = Añada una tarjeta nueva, o mire en la página Plan qué está suspendido por seguridad.
 failure-not-confirmed = Esto borraría para siempre lo que hay en { $home }: los planes, todo lo que registró, los ajustes y el vínculo con su clínica. Los archivos que guardó por su cuenta no se borran.
 failure-not-confirmed-advice = Exporte lo que quiera conservar y después añada --yes.
 # $detail: lo que dijo el sistema, en su idioma.
@@ -161,10 +169,10 @@ failure-text-not-allowed = { $most ->
        *[other] El texto tiene más de { $most } caracteres, o tiene un carácter que no se puede mostrar.
     }
 failure-text-not-allowed-advice = Acórtelo y escríbalo en una sola línea.
-# $fault: uno de los mensajes file-fault-..., sin punto final.
+# Un archivo que escribió una persona. $file: su nombre. $fault: uno de los mensajes file-fault-... de file-faults.ftl; no lleva punto final.
 failure-not-understood = No se entiende { $file }: { $fault }.
 failure-not-understood-advice = Corríjalo e inténtelo de nuevo.
-# $line: número desde 1. $fault: uno de los mensajes file-fault-...
+# Lo mismo cuando se conoce la línea. $line: número desde 1.
 failure-not-understood-line = { $file }, línea { $line }: { $fault }.
 failure-not-understood-line-advice = Corrija el archivo.
 # $detail: técnico, para el informe, siempre en inglés.

@@ -1,8 +1,10 @@
 //! Refusals in two texts: what is wrong, and what to do.
 
+mod file_fault;
 mod problem;
 
 use crate::{Key, Words};
+use exercises::file_fault::FileFault;
 use wire::Failure;
 
 /// A refusal as a person reads it.
@@ -31,7 +33,9 @@ impl Words {
             }
             Failure::NoCode => (text(Key::FailureNoCode), Key::FailureNoCodeAdvice),
             Failure::NotAPicture => (text(Key::FailureNotAPicture), Key::FailureNotAPictureAdvice),
-            Failure::FileTooBig { file, most } => (self.failure_file_too_big(file, most), Key::FailureFileTooBigAdvice),
+            Failure::FileTooBig { file, most } => {
+                (self.failure_file_too_big(file, &self.size(*most)), Key::FailureFileTooBigAdvice)
+            }
             Failure::PlanCardNotSummary => (text(Key::FailurePlanCardNotSummary), Key::FailurePlanCardNotSummaryAdvice),
             Failure::SummaryForeign => (text(Key::FailureSummaryForeign), Key::FailureSummaryForeignAdvice),
             Failure::SummaryDamaged => (text(Key::FailureSummaryDamaged), Key::FailureSummaryDamagedAdvice),
@@ -71,6 +75,12 @@ impl Words {
             Failure::KeysDamaged => (text(Key::FailureKeysDamaged), Key::FailureKeysDamagedAdvice),
             Failure::ClinicNotStarted => (text(Key::FailureClinicNotStarted), Key::FailureClinicNotStartedAdvice),
             Failure::ClinicStarted => (text(Key::FailureClinicStarted), Key::FailureClinicStartedAdvice),
+            Failure::ClinicNameLength { most } => {
+                (self.failure_clinic_name_length(most), Key::FailureClinicNameLengthAdvice)
+            }
+            Failure::ClinicNameUnprintable => {
+                (text(Key::FailureClinicNameUnprintable), Key::FailureClinicNameUnprintableAdvice)
+            }
             Failure::ClinicLocked => (text(Key::FailureClinicLocked), Key::FailureClinicLockedAdvice),
             Failure::NoSuchPatient { code } => (self.failure_no_such_patient(code), Key::FailureNoSuchPatientAdvice),
             Failure::CodeTaken { code } => (self.failure_code_taken(code), Key::FailureCodeTakenAdvice),
@@ -94,14 +104,29 @@ impl Words {
             Failure::AtLoginRefused { detail } => (self.failure_at_login_refused(detail), Key::FailureAtLoginRefusedAdvice),
             Failure::TextUnfit { most } => (self.failure_text_not_allowed(most), Key::FailureTextNotAllowedAdvice),
             Failure::Internal { detail } => (self.failure_internal(detail), Key::FailureInternalAdvice),
-            Failure::NotUnderstood { file, line: 0, expected } => {
-                (self.failure_not_understood(file, expected), Key::FailureNotUnderstoodAdvice)
-            }
-            Failure::NotUnderstood { file, line, expected } => {
-                (self.failure_not_understood_line(file, line, expected), Key::FailureNotUnderstoodLineAdvice)
-            }
+            Failure::NotUnderstood { file, fault } => self.not_understood(file, fault),
         };
         Refusal { fault, advice: text(advice) }
+    }
+
+    /// A file that a person wrote and that is wrong: the line where one can be named.
+    fn not_understood(self, file: &str, fault: &FileFault) -> (String, Key) {
+        let wrong = self.file_fault(fault);
+        match fault.line {
+            0 => (self.failure_not_understood(file, &wrong), Key::FailureNotUnderstoodAdvice),
+            line => (self.failure_not_understood_line(file, line, &wrong), Key::FailureNotUnderstoodLineAdvice),
+        }
+    }
+
+    /// A limit of bytes in the largest unit that has whole numbers: "8 MB". Limits are powers of 1024.
+    fn size(self, bytes: u64) -> String {
+        const KB: u64 = 1024;
+        const MB: u64 = 1024 * KB;
+        match bytes {
+            MB.. if bytes % MB == 0 => self.size_megabytes(bytes / MB),
+            KB.. if bytes % KB == 0 => self.size_kilobytes(bytes / KB),
+            _ => self.size_bytes(bytes),
+        }
     }
 
     /// "2, 3 and 5".

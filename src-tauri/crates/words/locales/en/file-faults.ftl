@@ -1,0 +1,131 @@
+## What is wrong in a file that a person wrote: a plan file, a runs file, a clinic's table of norms, a table of numbers.
+## Each comes after "{ $file }, line { $line }:" and before a full stop: it begins small, has no full stop at its end, and may name
+## fields and words of the file, which are English identifiers and stay as they are. $allowed: such words, joined by commas.
+
+## Any file
+
+file-fault-not-utf8 = UTF-8 text is expected here
+# $most: one of the messages size-…
+file-fault-too-large = the file is larger than the limit of { $most }
+# $detail: the parser's own message, in English.
+file-fault-not-toml = this is not valid TOML: { $detail }
+# $column: a number from 1; $detail: the parser's own message, in English.
+# $column (Number)
+file-fault-not-json = this is not a valid JSON object, at character { $column }: { $detail }
+# $field: the field's name in the file. $fault: another message of this file.
+file-fault-in-field = { $field }: { $fault }
+# $found: what the file says, shortened. $allowed: as above.
+file-fault-unknown-field = there is no field “{ $found }” here; allowed: { $allowed }
+file-fault-missing-field = the field “{ $field }” is missing
+file-fault-unknown-word = “{ $found }” is not allowed here; allowed: { $allowed }
+# $expected, $found: messages file-kind-…
+file-fault-wrong-kind = { $expected } is expected here, but this is { $found }
+# $least (Number), $most (Number)
+file-fault-number-range = a number from { $least } to { $most } is expected here
+# A choice that needs exactly one of several fields. $fields: joined by commas.
+file-fault-one-of-fields = exactly one of these fields is needed here: { $fields }
+# $example: a date such as 2026-11-25.
+file-fault-date = a date such as { $example } is expected here
+# $today: a date such as 2026-11-25.
+file-fault-date-after-today = the date cannot be after today, { $today }
+file-fault-time = a time such as "09:00" is expected here
+# $example: an instant such as 2026-11-25T09:02:00+01:00.
+file-fault-instant = a date and time such as { $example } is expected here, between 2020 and 2199
+file-fault-duplicate = “{ $id }” appears twice; use it once
+file-fault-id-empty = an identifier is expected here, but this is empty
+# $most (Number)
+file-fault-id-too-long = an identifier has up to { $most } characters
+file-fault-id-form = an identifier has lower-case letters, digits and single hyphens between them
+
+## Kinds of value, for file-fault-wrong-kind
+
+file-kind-text = text
+file-kind-whole-number = a whole number
+# Where any number is expected.
+file-kind-any-number = a number
+# What is there where a whole number is expected.
+file-kind-number = a number with a decimal point
+file-kind-truth = true or false
+file-kind-date-or-time = a date or time
+file-kind-list = a list
+file-kind-table = a table
+file-kind-nothing = nothing
+file-kind-list-of-numbers = { $n ->
+        [one] a list of { $n } number
+       *[other] a list of { $n } numbers
+    }
+
+## A plan file
+
+file-fault-days = "workdays", "every-day", or a list from mon, tue, wed, thu, fri, sat, sun is expected here
+file-fault-alarm-name = an alarm's name such as "0123456789abcdef:42" is expected here
+
+## A runs file
+
+# $most (Number)
+file-fault-too-many-parts = a session has up to { $most } holds, sets or attempts
+file-fault-failed-count = “failed” must have as many numbers as “done”
+file-fault-phone-without-trials = “phone” can only be used together with “trials”
+file-fault-no-such-item = the plan has no such exercise, complaint or activity, or the exercise is of another kind
+file-fault-no-open-slot = no session of this exercise is open at that time, or it is already done
+file-fault-paused = this exercise is paused for safety at that time
+file-fault-days-outside-plan = the days must be between the start of the plan and its review, the first day before the last
+
+## A clinic's table of published times
+
+# $most (Number)
+file-fault-row-count = the table needs from 1 to { $most } rows, each under [[row]]
+# $most (Number): characters.
+file-fault-source = “source” must say where the figures come from, in 1 to { $most } characters on one line
+file-fault-sd-without-mean = “sd” can only be used together with “mean”
+file-fault-ages = whole years such as "60-69" or "80-plus" are expected here
+file-fault-ages-reversed = the ages in this row are reversed; write the youngest first, such as "60-69"
+# $most (Number): attempts.
+file-fault-statistic = best-of-3, mean-of-3, median-of-3 or the same with another number from 1 to { $most } is expected here
+# $least (Number), $most (Number)
+file-fault-cap = whole seconds from { $least } to { $most }, or "none", are expected here
+file-fault-above-cap = the mean or median in this row is longer than its cap
+file-fault-firm-only = only "firm" is allowed here, because soft surfaces differ too much for a table
+
+## A table of numbers (comma-separated values)
+
+# $header: the first line, such as day,value.
+file-fault-csv-empty = the file is empty; its first line must be { $header }
+file-fault-csv-header = the first line must be { $header }, but it is “{ $found }”
+file-fault-csv-byte-order-mark = the file begins with a byte order mark; save it as UTF-8 without one
+# $most (Number)
+file-fault-csv-rows = the file has more than { $most } rows
+file-fault-csv-separator = commas are expected between the columns, but there is “{ $found }”
+file-fault-csv-tab = commas are expected between the columns, but there is a tab
+# $most (Number): bytes.
+file-fault-csv-line-length = this line is longer than { $most } bytes
+file-fault-csv-empty-line = { $columns ->
+        [one] this line is empty; { $columns } column is expected
+       *[other] this line is empty; { $columns } columns are expected
+    }
+# $found (Number)
+file-fault-csv-columns = { $columns ->
+        [one] { $columns } column is expected, but there are { $found }
+       *[other] { $columns } columns are expected, but there are { $found }
+    }
+# $column: the column's name in the header.
+file-fault-csv-number = column { $column }: a number with a decimal point is expected, but there is “{ $found }”
+file-fault-csv-finite = column { $column }: a finite number is expected
+file-fault-csv-day = column { $column }: a whole number or a date such as 2026-03-01 is expected, but there is “{ $found }”
+file-fault-csv-mixed-days = column { $column }: use either numbers or dates, not both
+file-fault-csv-day-order = column { $column }: the day must be later than in the line before, with one value a day
+
+## A folder of exercise files
+
+file-fault-no-exercise-file = there is no exercise file in it; their names end in .toml
+
+## A limit of a file's size
+
+# $n (Number)
+size-megabytes = { $n } MB
+# $n (Number)
+size-kilobytes = { $n } kB
+size-bytes = { $n ->
+        [one] { $n } byte
+       *[other] { $n } bytes
+    }
