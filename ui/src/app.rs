@@ -28,7 +28,8 @@ pub fn App() -> impl IntoView {
     move || match side.get() {
         None => view! { <Refused/> }.into_any(),
         Some(None) => {
-            words.track();
+            // Read and not only tracked: a memo that nobody has read follows nothing.
+            words.get();
             if prescribes.get() {
                 view! { <SetUp back=move || prescribes.set(false)/> }.into_any()
             } else {

@@ -10,22 +10,11 @@ use wasm_bindgen_cli_support::Bindgen;
 
 use crate::dist::{self, Files};
 
-/// A big view nests deep: the linker's own megabyte of stack is near its end in a build without optimisation.
-const STACK: &str = "-Clink-arg=-zstack-size=4194304";
-/// Views by reference instead of by type: a third less to compile, for builds that are only tried out.
-const ERASED: &str = "--cfg erase_components";
-
-/// The compiler's flags for a profile of the front end.
-fn flags(profile: &str) -> String {
-    if profile == "dev" { format!("{STACK} {ERASED}") } else { STACK.into() }
-}
-
 /// Has cargo build the front end and returns the wasm file that it names.
 pub fn build(ui: &Path, profile: &str) -> Result<PathBuf, Box<dyn Error>> {
     let cargo = std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into());
     let output = Command::new(cargo)
         .current_dir(ui)
-        .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS", flags(profile))
         .args(["build", "-p", "carryover-ui", "--bin", "carryover-ui", "--target", "wasm32-unknown-unknown"])
         .args(["--profile", profile, "--message-format", "json-render-diagnostics"])
         .stderr(Stdio::inherit())

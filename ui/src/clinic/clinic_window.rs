@@ -29,7 +29,8 @@ pub fn Clinic() -> impl IntoView {
     view! {
         <div class="window clinic">
             {move || {
-                words.track();
+                // Read and not only tracked: a memo that nobody has read follows nothing.
+            words.get();
                 if open.get() { page.into_any() } else { view! { <Lock/> }.into_any() }
             }}
         </div>

@@ -76,7 +76,8 @@ pub fn Patient() -> impl IntoView {
     let closing = context.closing;
     let words = context.app.words_shown();
     let screens = move || {
-        words.track();
+        // Read and not only tracked: a memo that nobody has read follows nothing.
+        words.get();
         view! {
             <SampleLine/>
             {over}

@@ -123,8 +123,8 @@ impl Words {
         const KB: u64 = 1024;
         const MB: u64 = 1024 * KB;
         match bytes {
-            MB.. if bytes % MB == 0 => self.size_megabytes(bytes / MB),
-            KB.. if bytes % KB == 0 => self.size_kilobytes(bytes / KB),
+            MB.. if bytes.is_multiple_of(MB) => self.size_megabytes(bytes / MB),
+            KB.. if bytes.is_multiple_of(KB) => self.size_kilobytes(bytes / KB),
             _ => self.size_bytes(bytes),
         }
     }
