@@ -140,7 +140,7 @@ impl Story<'_> {
     /// As much of the plan as the patient's pages show: what is prescribed, for what, and what balance at home asks for.
     fn compose(&self, window: &Window) {
         for name in [HOLD, BALANCE] {
-            window.press(&words().catalogue_add(&name));
+            window.press(&words().catalogue_add(name));
         }
         // The first one on the page is the hold's.
         window.set(say(Key::Level), "chair");

@@ -8,12 +8,15 @@ use exercises::catalogue::Quantity::{
 use exercises::catalogue::{Dose, Kind, Quantity};
 use exercises::guide::Beat;
 
+/// A text of one number.
+type Say = fn(Words, i64) -> String;
+
 /// The texts that a kind has of its own.
 struct KindTexts {
     /// What each field of its dose is called beside its number.
     fields: &'static [(Quantity, Key)],
     /// Where a step leads, by what it changes and to how many.
-    steps: &'static [(Quantity, fn(Words, i64) -> String)],
+    steps: &'static [(Quantity, Say)],
     /// Which part of a run is on, of how many.
     part: fn(Words, u8, u8) -> String,
     /// Which part of a run comes next, of how many.

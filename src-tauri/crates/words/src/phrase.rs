@@ -101,8 +101,8 @@ impl Words {
             Mark::Partly(share) => {
                 return self.mark_partly(share.done, share.of);
             }
-            Mark::Skipped(reason) => return self.mark_skipped(&self.barrier(reason)),
-            Mark::DayOff(why) => return self.mark_day_off(&self.day_off_reason(why)),
+            Mark::Skipped(reason) => return self.mark_skipped(self.barrier(reason)),
+            Mark::DayOff(why) => return self.mark_day_off(self.day_off_reason(why)),
             Mark::Done => Key::MarkDone,
             Mark::Paused => Key::MarkPaused,
             Mark::NotDone => Key::MarkNotDone,

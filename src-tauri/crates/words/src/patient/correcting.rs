@@ -24,11 +24,11 @@ impl Words {
             EntryContent::Rated { activity, score } => self.said_rated(&names.activity(activity), score),
             EntryContent::Skipped { slot, reason } => {
                 let (item, day) = (upper(&names.item(slot.item)), self.date(slot.day));
-                self.said_skipped(&item, &day, &self.barrier(reason))
+                self.said_skipped(&item, &day, self.barrier(reason))
             }
             EntryContent::DaysOff { from, until, why } => {
                 let (from, until) = (self.date(from), self.date(until));
-                self.said_days_off(&from, &until, &self.day_off_reason(why))
+                self.said_days_off(&from, &until, self.day_off_reason(why))
             }
             EntryContent::Run { item, parts, .. } => {
                 let item = upper(&names.item(item));

@@ -54,7 +54,7 @@ impl Words {
     /// "Not measured: the trial was too short"; nothing where figures are there.
     pub fn not_measured(self, sensed: &Sensed) -> Option<String> {
         let why = sensed.reasons.first().map(|reason| self.text(why(*reason)))?;
-        Some(self.not_measured_because(&why))
+        Some(self.not_measured_because(why))
     }
 }
 
