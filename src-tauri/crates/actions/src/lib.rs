@@ -6,6 +6,7 @@
 #![forbid(unsafe_code)]
 
 pub mod analysis;
+pub mod catalogue;
 pub mod clinic;
 pub mod clock;
 pub mod data_folder;

@@ -7,7 +7,7 @@ use serde_json::json;
 
 pub fn run(what: &Catalogue, out: &mut Out) -> Done {
     let Catalogue::Check { dir } = what;
-    let checked = actions::platform::check_catalogue(dir.as_deref())?;
+    let checked = actions::catalogue::check(dir.as_deref())?;
     for exercise in &checked.exercises {
         let rungs: Vec<&str> =
             exercise.ladders.iter().flat_map(|ladder| &ladder.rungs).map(|rung| rung.id.as_str()).collect();

@@ -5,6 +5,7 @@ use super::rows::{self, Patient};
 use crate::patient::plans;
 use crate::{ActionResult, DataFolder, Moment};
 use exercises::catalogue::{Catalogue, Exercise};
+use exercises::id::EntryRef;
 use exercises::norms::Norms;
 use exercises::plan::Plan;
 use exercises::review::{self, Review};
@@ -36,4 +37,24 @@ pub(crate) fn review(folder: &DataFolder, patient: &Patient, norms: &Norms) -> O
 pub(crate) fn catalogue(folder: &DataFolder, patient: &Patient) -> Catalogue {
     let own = patient.newest().map(|card| card.own.clone()).unwrap_or_default();
     plans::with_own(&folder.catalogue, &own).unwrap_or_else(|_| folder.catalogue.clone())
+}
+
+/// An alarm's name, as a plan file takes it to clear the alarm.
+pub fn alarm_name(entry: EntryRef) -> String {
+    format!("{}:{}", entry.log, entry.n)
+}
+
+/// A review as one JSON object: what the review holds, and whose it is. Without a summary its lists are empty.
+pub fn json(page: &ReviewPage) -> String {
+    let empty = serde_json::json!({
+        "alarms": [], "adherence": [], "days": [], "pain": [], "balance": [], "activities": [], "barriers": [], "items": [],
+    });
+    let mut object = page.review.as_ref().map_or(empty, |review| serde_json::json!(review));
+    let alarms = page.review.iter().flat_map(|review| &review.alarms);
+    for (place, alarm) in alarms.enumerate() {
+        object["alarms"][place]["name"] = serde_json::json!(alarm_name(alarm.entry));
+    }
+    object["code"] = serde_json::json!(page.code);
+    object["today"] = serde_json::json!(page.today);
+    object.to_string()
 }
