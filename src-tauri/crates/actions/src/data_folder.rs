@@ -3,8 +3,10 @@
 use crate::clinic::lock;
 use crate::{ActionResult, Moment, patient, platform, refuse};
 use exercises::catalogue::Catalogue;
+use exercises::id::PlanId;
 use exercises::slots::SlotRef;
 use std::cell::RefCell;
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use store::Home;
 use store::table::setting;
@@ -25,6 +27,9 @@ pub struct DataFolder {
     pub(crate) keys: Option<vault::keys::Keys>,
     /// What was read of the patient's side so far.
     pub(crate) plan_cache: RefCell<patient::plans::PlanCache>,
+    /// The clinic's patients, by row, whose plans are known so far. Kept in memory alone: in the database only the sealed card
+    /// says which plan it is of.
+    pub(crate) plan_holders: RefCell<BTreeMap<PlanId, i64>>,
     /// Whether `--at` set the time.
     pub at_is_set: bool,
     /// Whether it is a sample to look around in: see [`crate::patient::sample`].
@@ -46,6 +51,7 @@ impl DataFolder {
             catalogue: DataFolder::shipped_catalogue()?,
             keys: None,
             plan_cache: RefCell::default(),
+            plan_holders: RefCell::default(),
             at_is_set: false,
             is_sample: false,
             open_slot: None,

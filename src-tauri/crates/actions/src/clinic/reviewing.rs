@@ -14,7 +14,7 @@ use wire::clinic::ReviewPage;
 /// The review of the patient under `code`.
 pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<ReviewPage> {
     let patient = rows::patient(folder, code)?;
-    let review = review(folder, &patient, &norms::all(folder)?);
+    let review = review(folder, &patient, &norms::all(folder)?)?;
     let mut plans: Vec<Plan> = patient.cards.values().rev().map(|card| card.plan.clone()).collect();
     let plan = if plans.is_empty() { None } else { Some(plans.remove(0)) };
     let known = catalogue(folder, &patient);
@@ -28,9 +28,13 @@ pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<Re
     Ok(ReviewPage { code: patient.code, name: patient.name, today, plan, earlier: plans, exercises, review })
 }
 
-/// The review of everything that was received from a patient, with these norms.
-pub(crate) fn review(folder: &DataFolder, patient: &Patient, norms: &Norms) -> Option<Review> {
-    review::build_against(&patient.revisions(), &catalogue(folder, patient), &patient.summaries, norms)
+/// The review of everything that was received from a patient, with these norms; `None` before anything was.
+///
+/// # Errors
+/// [`wire::Failure::HomeDamaged`] where a summary in the database cannot be read.
+pub(crate) fn review(folder: &DataFolder, patient: &Patient, norms: &Norms) -> ActionResult<Option<Review>> {
+    let summaries = rows::summaries(folder, patient)?;
+    Ok(review::build_against(&patient.revisions(), &catalogue(folder, patient), &summaries, norms))
 }
 
 /// The shipped catalogue with the exercises of the clinic's own on the patient's newest card.
