@@ -27,6 +27,8 @@ pub struct DataFolder {
     pub(crate) keys: Option<vault::keys::Keys>,
     /// What was read of the patient's side so far.
     pub(crate) plan_cache: RefCell<patient::plans::PlanCache>,
+    /// The card that was looked at last, until it is taken.
+    pub(crate) looked_at: RefCell<Option<patient::taking::LookedAt>>,
     /// The clinic's patients, by row, whose plans are known so far. Kept in memory alone: in the database only the sealed card
     /// says which plan it is of.
     pub(crate) plan_holders: RefCell<BTreeMap<PlanId, i64>>,
@@ -51,6 +53,7 @@ impl DataFolder {
             catalogue: DataFolder::shipped_catalogue()?,
             keys: None,
             plan_cache: RefCell::default(),
+            looked_at: RefCell::default(),
             plan_holders: RefCell::default(),
             at_is_set: false,
             is_sample: false,
@@ -66,7 +69,10 @@ impl DataFolder {
     }
 
     /// The exercises that ship with the program.
-    pub(crate) fn shipped_catalogue() -> ActionResult<Catalogue> {
+    ///
+    /// # Errors
+    /// [`Failure::Internal`] where one of them has a fault, which a test rules out.
+    pub fn shipped_catalogue() -> ActionResult<Catalogue> {
         format::catalogue::embedded()
             .map_err(|faults| refuse::internal(faults.first().map_or("catalogue".into(), ToString::to_string)))
     }

@@ -5,7 +5,7 @@ mod files;
 mod folders;
 mod language;
 
-pub(crate) use bytes::{card_bytes, is_picture};
+pub(crate) use bytes::is_picture;
 pub use bytes::{from_base64, to_base64};
 pub use files::{MAX_PICTURE, MAX_SUMMARY, folder, not_understood, read, read_received, write};
 pub(crate) use files::{could_write, remove, write_all, write_folder};
