@@ -14,83 +14,53 @@ type Args<C> = <C as Command>::Args;
 /// What a command answers.
 type CommandResult<C> = Result<<C as Command>::Reply, wire::Failure>;
 
-/// Every command, in the order of [`wire::COMMANDS`].
+macro_rules! handlers {
+    ($($area:ident { $($(#[$doc:meta])* $marker:ident = $command:ident($args:ty) -> $reply:ty;)* })*) => {
+        tauri::generate_handler![$($($area::$command,)*)*]
+    };
+}
+
+/// Every command of the table [`wire::commands!`]: each is a function of the module that its area names.
 pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
-    tauri::generate_handler![
-        app::app_state,
-        app::choose_role,
-        app::show_sample,
-        app::choose_locale,
-        app::catalogue,
-        patient::read_card,
-        patient::take_card,
-        patient::today,
-        patient::plan,
-        patient::begin,
-        patient::checkpoint,
-        patient::save_sensed,
-        patient::replay,
-        patient::put_off,
-        patient::skip_slot,
-        patient::did_it,
-        patient::take_days_off,
-        patient::answer,
-        patient::trouble,
-        patient::record,
-        patient::preview_summary,
-        patient::seal_summary,
-        patient::show_frames,
-        patient::correctable,
-        patient::correct,
-        device::reminders,
-        device::set_reminders,
-        device::meeting,
-        device::export_own_data,
-        device::export_calendar,
-        device::erase_everything,
-        device::background_state,
-        device::set_at_login,
-        device::leave,
-        clinic::clinic_start,
-        clinic::clinic_unlock,
-        clinic::patients,
-        clinic::add_patient,
-        clinic::draft,
-        clinic::keep_draft,
-        clinic::discard_draft,
-        clinic::check_plan,
-        clinic::issue,
-        clinic::receive,
-        clinic::review,
-    ]
+    wire::commands!(handlers)
 }
 
 #[cfg(test)]
 mod tests {
-    /// A command that the contract declares has a handler here, a line in the app manifest, and a permission for the
-    /// window; and nothing else has.
+    use serde_json::{Value, json};
+    use std::collections::BTreeSet;
+
+    /// What the build compiled into the program: the window may give each command of the table, hear events, and do nothing else;
+    /// no other window and no page from elsewhere may do anything.
     #[test]
-    fn contract_handlers_manifest_and_permissions_agree() {
-        let between = |text: &str, from: &str, to: &str| -> String {
-            let start = text.find(from).expect("the file has this part") + from.len();
-            text[start..start + text[start..].find(to).expect("and its end")].to_owned()
-        };
-        let names = |list: String, keep: fn(&str) -> &str| -> Vec<String> {
-            let items = list.split(',').map(|item| keep(item.trim()).to_owned());
-            items.filter(|item| !item.is_empty()).collect()
-        };
-        let handlers = between(include_str!("mod.rs"), "generate_handler![", "]");
-        let handlers = names(handlers, |path| path.rsplit("::").next().unwrap_or(path));
-        assert_eq!(handlers, wire::COMMANDS, "handlers of src/commands/mod.rs");
-        let capability = between(include_str!("../../capabilities/window.json"), "\"permissions\": [", "]");
-        let permissions = names(capability, |name| name.trim_matches('"'));
-        let mut own: Vec<String> =
-            permissions.iter().filter_map(|name| Some(name.strip_prefix("allow-")?.replace('-', "_"))).collect();
-        let mut declared: Vec<String> = wire::COMMANDS.iter().map(|name| (*name).to_owned()).collect();
-        own.sort();
-        declared.sort();
-        assert_eq!(own, declared, "permissions of capabilities/window.json");
-        let others: Vec<&String> = permissions.iter().filter(|name| !name.starts_with("allow-")).collect();
-        assert_eq!(others, ["core:event:allow-listen", "core:event:allow-unlisten"], "nothing else of the system");
+    fn the_window_is_allowed_the_commands_of_the_table_and_nothing_of_the_system() {
+        let built = include_str!(concat!(env!("OUT_DIR"), "/capabilities.json"));
+        let built: Value = serde_json::from_str(built).expect("JSON");
+        let names: Vec<&String> = built.as_object().expect("capabilities by name").keys().collect();
+        assert_eq!(names, ["window"]);
+        let window = &built["window"];
+        assert_eq!((&window["windows"], &window["local"]), (&json!(["main"]), &json!(true)));
+        assert_eq!(
+            [window.get("remote"), window.get("webviews")].map(|list| list.filter(|list| **list != json!([]))),
+            [None; 2]
+        );
+        let allowed: Vec<&str> =
+            window["permissions"].as_array().expect("a list").iter().filter_map(Value::as_str).collect();
+        let expected = wire::COMMANDS.iter().map(|command| format!("allow-{}", command.replace('_', "-")));
+        let expected: Vec<String> = ["core:event:allow-listen", "core:event:allow-unlisten"]
+            .map(str::to_owned)
+            .into_iter()
+            .chain(expected)
+            .collect();
+        assert_eq!(allowed, expected);
+        assert_eq!(window["permissions"].as_array().map(Vec::len), Some(expected.len()), "none with a scope of its own");
+    }
+
+    /// The window finds a command by its name alone: of two with one name the second would never be called.
+    #[test]
+    fn no_two_commands_have_one_name() {
+        let names: BTreeSet<&str> = wire::COMMANDS.iter().copied().collect();
+        assert_eq!(names.len(), wire::COMMANDS.len());
+        assert!(names.contains("issue") && names.contains("today"), "the table is read: {names:?}");
     }
 }

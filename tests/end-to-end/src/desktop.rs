@@ -101,7 +101,7 @@ impl Desktop {
             ("XDG_RUNTIME_DIR", own("run")),
             // The machine's language has no say, nor has its accessibility bus, which is not on ours.
             ("LC_ALL", "C.UTF-8".to_owned()),
-            ("LANGUAGE", "en".to_owned()),
+            ("LANGUAGE", String::new()),
             ("NO_AT_BRIDGE", "1".to_owned()),
         ];
         variables.map(|(name, value)| (name.to_owned(), value)).to_vec()

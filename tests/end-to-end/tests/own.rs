@@ -281,8 +281,9 @@ fn everything_is_saved_and_then_erased_and_the_window_begins_anew() {
     window.press("Back");
 
     to_mine(&window, EN);
+    calls_its_downloads(&desktop, "Descargas");
     window.press("Export my data");
-    let folder = desktop.path("carryover-2027-03-01");
+    let folder = desktop.path("Descargas/carryover-2027-03-01");
     window.see(&format!("Saved in {}.", folder.display()));
     saved_whole(&folder);
 
@@ -305,6 +306,13 @@ fn everything_is_saved_and_then_erased_and_the_window_begins_anew() {
 
     let window = open(&desktop, "10:40:00");
     window.see("Add your plan card");
+}
+
+/// A desktop keeps the names of a person's folders, which are in their language, in a file.
+fn calls_its_downloads(desktop: &Desktop, name: &str) {
+    let config = desktop.path("config");
+    std::fs::create_dir_all(&config).and_then(|()| std::fs::create_dir(desktop.path(name))).expect("the folder is ours");
+    std::fs::write(config.join("user-dirs.dirs"), format!("XDG_DOWNLOAD_DIR=\"$HOME/{name}\"\n")).expect("written");
 }
 
 /// The folder holds all of it: the log as JSON, tables, the plan.

@@ -163,7 +163,8 @@ fn resolve(all: &BTreeMap<Place, Module>, place: &[String], path: &[String]) -> 
     }
     let exported = rest.first().and_then(|name| all.get(&at)?.exports.get(name));
     let child = exported.and_then(|path| path.iter().find(|name| *name != "self"));
-    let within = child.map(|child| [&at[..], std::slice::from_ref(child)].concat()).filter(|within| all.contains_key(within));
+    let within =
+        child.map(|child| [&at[..], std::slice::from_ref(child)].concat()).filter(|within| all.contains_key(within));
     Some(within.unwrap_or(at))
 }
 

@@ -27,7 +27,7 @@ const ARROWS: [(&str, &[&str]); 18] = [
 ];
 
 /// Libraries that only these packages name outside their tests.
-const KEPT_TO: [(&str, &[&str]); 25] = [
+const KEPT_TO: [(&str, &[&str]); 27] = [
     ("ed25519-dalek", &["vault"]),
     ("x25519-dalek", &["vault"]),
     ("chacha20poly1305", &["vault"]),
@@ -44,6 +44,8 @@ const KEPT_TO: [(&str, &[&str]); 25] = [
     ("csv", &["format"]),
     ("chrono-tz", &["actions", "simulator"]),
     ("iana-time-zone", &["actions"]),
+    ("dirs", &["actions"]),
+    ("sys-locale", &["actions"]),
     ("rand", &["vault", "simulator"]),
     ("tauri", &["carryover-shell"]),
     ("notify-rust", &["carryover-shell"]),

@@ -3,8 +3,10 @@
 use crate::clinic::lock;
 use crate::{ActionResult, Moment, patient, platform, refuse};
 use exercises::catalogue::Catalogue;
+use exercises::id::PlanId;
 use exercises::slots::SlotRef;
 use std::cell::RefCell;
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use store::Home;
 use store::table::setting;
@@ -25,6 +27,11 @@ pub struct DataFolder {
     pub(crate) keys: Option<vault::keys::Keys>,
     /// What was read of the patient's side so far.
     pub(crate) plan_cache: RefCell<patient::plans::PlanCache>,
+    /// The card that was looked at last, until it is taken.
+    pub(crate) looked_at: RefCell<Option<patient::taking::LookedAt>>,
+    /// The clinic's patients, by row, whose plans are known so far. Kept in memory alone: in the database only the sealed card
+    /// says which plan it is of.
+    pub(crate) plan_holders: RefCell<BTreeMap<PlanId, i64>>,
     /// Whether `--at` set the time.
     pub at_is_set: bool,
     /// Whether it is a sample to look around in: see [`crate::patient::sample`].
@@ -46,6 +53,8 @@ impl DataFolder {
             catalogue: DataFolder::shipped_catalogue()?,
             keys: None,
             plan_cache: RefCell::default(),
+            looked_at: RefCell::default(),
+            plan_holders: RefCell::default(),
             at_is_set: false,
             is_sample: false,
             open_slot: None,
@@ -60,7 +69,10 @@ impl DataFolder {
     }
 
     /// The exercises that ship with the program.
-    pub(crate) fn shipped_catalogue() -> ActionResult<Catalogue> {
+    ///
+    /// # Errors
+    /// [`Failure::Internal`] where one of them has a fault, which a test rules out.
+    pub fn shipped_catalogue() -> ActionResult<Catalogue> {
         format::catalogue::embedded()
             .map_err(|faults| refuse::internal(faults.first().map_or("catalogue".into(), ToString::to_string)))
     }

@@ -2,12 +2,6 @@
 //!
 //! A code that is not known is refused with the field that holds it, never read as something else.
 
-use exercises::alarm::Trouble;
-use exercises::catalogue::{Eyes, Surface};
-use exercises::log::{Barrier, DayOffReason};
-use exercises::plan::{AgeBand, BodySide, Risk, Side};
-use exercises::run::{RunEnd, SetUp, TrialEnd};
-use exercises::sway::{Flag, Reason, SourceKind};
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
 
 /// A choice with a number for each of its values.
@@ -34,103 +28,15 @@ impl<'b, C, T: Coded> Decode<'b, C> for Code<T> {
     }
 }
 
-macro_rules! codes {
-    ($($choice:ident { $($value:ident = $code:literal),+ $(,)? })+) => {
-        $(impl Coded for $choice {
-            fn code(self) -> u8 {
-                match self {
-                    $($choice::$value => $code,)+
-                }
-            }
-
-            fn of(code: u8) -> Option<Self> {
-                match code {
-                    $($code => Some($choice::$value),)+
-                    _ => None,
-                }
-            }
-        })+
-    };
-}
-
-codes! {
-    Side { Left = 0, Right = 1, Both = 2, Neither = 3 }
-    BodySide { Left = 0, Right = 1 }
-    Surface { Firm = 0, FoldedTowel = 1, Cushion = 2, Foam = 3 }
-    Eyes { Open = 0, Closed = 1 }
-    AgeBand { Under18 = 0, From18 = 1, From40 = 2, From50 = 3, From60 = 4, From65 = 5, From70 = 6, From80 = 7 }
-    Risk {
-        HighFallRisk = 0,
-        VertigoOrFainting = 1,
-        NumbFeet = 2,
-        NeurologicalUnsteadiness = 3,
-        PartialWeightBearing = 4,
-        FreshInjury = 5,
-        SevereOsteoporosis = 6,
-        SedativesOrAlcohol = 7,
-        SevereVisualLoss = 8,
-        CognitiveImpairment = 9,
-        LatePregnancy = 10,
-    }
-    Trouble {
-        HeartOrBreath = 0,
-        HeadOrNeck = 1,
-        Nerve = 2,
-        BladderOrBowel = 3,
-        Fell = 4,
-        NearlyFell = 5,
-        TooMuchPain = 6,
-        Other = 7,
-    }
-    Barrier {
-        Forgot = 0,
-        NoTime = 1,
-        NoPlace = 2,
-        Pain = 3,
-        NotSureHow = 4,
-        FeltFine = 5,
-        NoHelp = 6,
-        Unwell = 7,
-        NoSupport = 8,
-        Other = 9,
-        RatherNotSay = 10,
-    }
-    DayOffReason { Ill = 0, Travelling = 1, Holiday = 2, Other = 3 }
-    RunEnd { Going = 0, Completed = 1, Stopped = 2, Trouble = 3 }
-    SetUp { OnSupport = 0, AtBreastbone = 1, InPocket = 2 }
-    TrialEnd { Touch = 0, Target = 1, CutOff = 2 }
-    SourceKind { Native = 0, Web = 1, File = 2 }
-    Flag {
-        NoDetection = 0,
-        Gap = 1,
-        PossibleClipping = 2,
-        PhoneMoved = 3,
-        MlApNotIdentified = 4,
-        CoarseQuantisation = 5,
-        Auto = 6,
-        TapOnly = 7,
-    }
-    Reason {
-        MarksInvalid = 0,
-        PhoneNotWorn = 1,
-        Hidden = 2,
-        PermissionDenied = 3,
-        NoSensor = 4,
-        RecordTooLong = 5,
-        RateTooLow = 6,
-        TooMuchMissing = 7,
-        SensorStalled = 8,
-        GravityImplausible = 9,
-        PhoneMoved = 10,
-        WindowTooShort = 11,
-        SignalBelowResolution = 12,
-        ValuesImplausible = 13,
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
+    use exercises::alarm::Trouble;
+    use exercises::catalogue::{Eyes, Surface};
+    use exercises::log::{Barrier, DayOffReason};
+    use exercises::plan::{AgeBand, BodySide, Risk, Side};
+    use exercises::run::{RunEnd, SetUp, TrialEnd};
+    use exercises::sway::{Flag, Reason, SourceKind};
 
     /// A choice's values under the numbers from 0 up to the first gap.
     fn all<T: Coded>() -> Vec<T> {

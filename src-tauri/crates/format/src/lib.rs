@@ -16,6 +16,7 @@ pub mod series;
 pub mod summary;
 
 mod cbor;
+mod choices;
 mod codes;
 mod fields;
 mod names;

@@ -171,6 +171,20 @@ fn keys_are_kept_once_and_replaced_on_purpose() {
 }
 
 #[test]
+fn of_each_patient_the_first_card_is_found() {
+    within(|tx| {
+        let [one, two, _without] = [1, 2, 3].map(|_| patient::insert(tx, sealed(b"patient")).expect("a new row"));
+        issued::insert(tx, two, 2, sealed(b"two, second"))?;
+        issued::insert(tx, two, 1, sealed(b"two, first"))?;
+        issued::insert(tx, one, 3, sealed(b"one, third"))?;
+        let first: Vec<_> = issued::oldest_of_each(tx)?.into_iter().map(|row| (row.patient, row.sealed)).collect();
+        assert_eq!(first, [(one, b"one, third".to_vec()), (two, b"two, first".to_vec())]);
+        Ok(())
+    })
+    .expect("all of it is kept");
+}
+
+#[test]
 fn a_row_is_sealed_for_the_id_that_it_gets() {
     within(|tx| {
         let seal = |id: i64| Ok::<_, StoreError>(format!("for {id}").into_bytes());

@@ -3,7 +3,8 @@
 use crate::Done;
 use crate::args::{Args, Correct, Patient};
 use crate::out::Out;
-use actions::patient::{correcting, import_runs, sealing, taking, today};
+use actions::patient::taking::{self, CheckedCard};
+use actions::patient::{correcting, import_runs, sealing, today};
 use actions::zone::{self, Tz};
 use actions::{ActionResult, Clock, DataFolder, Moment, platform};
 use chrono::{DateTime, FixedOffset, NaiveDate};
@@ -14,7 +15,7 @@ use serde_json::json;
 use std::path::Path;
 use wire::Failure;
 use wire::app::Role;
-use wire::patient::{CardSource, CorrectRequest, CorrectableRequest, SealRequest, TakeCardRequest};
+use wire::patient::{CorrectRequest, CorrectableRequest, SealRequest};
 use words::review::Names;
 
 pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, out: &mut Out) -> Done {
@@ -42,10 +43,9 @@ pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, ou
 
 fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
     let bytes = platform::read(card, platform::MAX_PICTURE)?;
-    let source = CardSource::File(platform::to_base64(&bytes));
-    let mut folder = folder_for(&args.home(), &source)?;
-    let preview = taking::preview(&folder, &source)?;
-    taking::take(&mut folder, moment, &TakeCardRequest { source, agreed: Vec::new() })?;
+    let (mut folder, card) = folder_for(&args.home(), &bytes)?;
+    let preview = card.preview(&folder)?;
+    card.take(&mut folder, moment, &[])?;
     let plan = &preview.plan;
     out.say(
         |words| {
@@ -88,21 +88,29 @@ fn correct(args: &Args, which: Option<PlanId>, what: &Correct, moment: &Moment, 
     Ok(true)
 }
 
-/// The data folder that takes the card. A first card is looked at before there is a folder for it or a side is chosen, so
-/// that one that is refused leaves nothing behind.
-fn folder_for(home: &Path, source: &CardSource) -> ActionResult<DataFolder> {
+/// The data folder that takes the card, and the card. A first card is looked at before there is a folder for it or a side is
+/// chosen, so that one that is refused leaves nothing behind.
+fn folder_for(home: &Path, file: &[u8]) -> ActionResult<(DataFolder, CheckedCard)> {
     let mut folder = match DataFolder::open(home, false) {
         Err(Failure::HomeMissing { .. }) => {
-            taking::preview_before_role(source)?;
-            DataFolder::open(home, true)?
+            let card = taking::check(file, &DataFolder::shipped_catalogue()?)?;
+            card.can_be_followed()?;
+            let mut folder = DataFolder::open(home, true)?;
+            folder.choose_role(Role::Patient)?;
+            return Ok((folder, card));
         }
         opened => opened?,
     };
-    if folder.role().is_none() {
-        taking::preview_before_role(source)?;
+    let is_first = folder.role().is_none();
+    if !is_first {
+        folder.choose_role(Role::Patient)?;
     }
-    folder.choose_role(Role::Patient)?;
-    Ok(folder)
+    let card = taking::check(file, folder.catalogue())?;
+    if is_first {
+        card.can_be_followed()?;
+        folder.choose_role(Role::Patient)?;
+    }
+    Ok((folder, card))
 }
 
 fn slots(args: &Args, which: Option<PlanId>, from: NaiveDate, days: u16, place: Tz, out: &mut Out) -> Done {

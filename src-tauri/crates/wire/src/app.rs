@@ -1,19 +1,10 @@
 //! What both sides of the program ask: which side it is on, and what the catalogue holds.
 
+pub use crate::markers::app::*;
+
 use exercises::slots::SlotRef;
 use exercises::time::Stamp;
 use serde::{Deserialize, Serialize};
-
-/// Command: how things stand.
-pub struct ShowAppState;
-/// Command: choose the side at first start.
-pub struct ChooseRole;
-/// Command: look around in a sample plan, or leave it.
-pub struct ShowSample;
-/// Command: choose the language of all text.
-pub struct ChooseLocale;
-/// Command: all exercises.
-pub struct ShowCatalogue;
 
 /// Which side a data folder is on. It never changes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]

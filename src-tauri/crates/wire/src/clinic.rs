@@ -1,5 +1,7 @@
 //! What the clinician's window asks.
 
+pub use crate::markers::clinic::*;
+
 use chrono::NaiveDate;
 use exercises::catalogue::Exercise;
 use exercises::draft::Unread;
@@ -12,29 +14,6 @@ use crate::Failure;
 
 /// The longest code of a patient, in characters.
 pub const MAX_CODE: usize = 12;
-
-/// Command: make the clinic's keys and its sealed store.
-pub struct Start;
-/// Command: open the sealed store.
-pub struct Unlock;
-/// Command: all patients.
-pub struct ShowPatients;
-/// Command: add a patient.
-pub struct Add;
-/// Command: what the next plan starts from.
-pub struct BeginPlan;
-/// Command: keep the plan that is being composed, until its card is issued.
-pub struct KeepDraft;
-/// Command: forget the plan that is being composed; gives what the next plan starts from.
-pub struct DiscardDraft;
-/// Command: what keeps a plan from being issued.
-pub struct CheckPlan;
-/// Command: issue a plan card.
-pub struct Issue;
-/// Command: receive summaries.
-pub struct Receive;
-/// Command: one patient's review.
-pub struct ShowReview;
 
 /// A new clinic. The passphrase is never stored.
 #[derive(Clone, Serialize, Deserialize)]

@@ -1,28 +1,10 @@
 //! What a person asks about reminders and about their own data.
 
+pub use crate::markers::device::*;
+
 use exercises::remind::Span;
 use exercises::time::Stamp;
 use serde::{Deserialize, Serialize};
-
-/// Command: how reminders stand.
-pub struct ShowReminders;
-/// Command: other quiet times.
-pub struct SetReminders;
-/// Command: no reminders for a while, or from now on again.
-pub struct Meeting;
-/// Command: save everything that this copy holds about the person, in plain.
-pub struct ExportOwnData;
-/// Command: save the slots to come for another calendar.
-pub struct ExportCalendar;
-/// Command: erase everything, for good.
-pub struct EraseEverything;
-
-/// Command: whether the program is there while its window is not.
-pub struct ShowBackgroundState;
-/// Command: open at login, or no more.
-pub struct SetAtLogin;
-/// Command: what becomes of the program whose window was to be closed where no tray keeps it.
-pub struct Leave;
 
 /// How reminders stand.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]

@@ -1,5 +1,7 @@
 //! What the patient's window asks.
 
+pub use crate::markers::patient::*;
+
 use chrono::NaiveDate;
 use exercises::alarm::Trouble;
 use exercises::catalogue::Exercise;
@@ -14,49 +16,6 @@ use exercises::slots::SlotRef;
 use exercises::sway::Sensed;
 use exercises::time::Stamp;
 use serde::{Deserialize, Serialize};
-
-/// Command: look at a card before taking it.
-pub struct ReadCard;
-/// Command: take a card.
-pub struct TakeCard;
-/// Command: the Now page.
-pub struct ShowToday;
-/// Command: the Plan page.
-pub struct ShowPlan;
-/// Command: begin a run.
-pub struct Begin;
-/// Command: log a run as far as it got.
-pub struct Checkpoint;
-/// Command: keep what the sensor said about a trial.
-pub struct SaveSensed;
-/// Command: recorded trials to be replayed as if they came from the sensor.
-pub struct Replay;
-/// Command: put a slot's reminder off.
-pub struct PutOff;
-/// Command: skip a slot.
-pub struct SkipSlot;
-/// Command: "I already did it".
-pub struct DidIt;
-/// Command: take days off.
-pub struct TakeDaysOff;
-/// Command: answer a question.
-pub struct GiveAnswer;
-/// Command: "Something is wrong".
-pub struct RaiseTrouble;
-/// Command: the Record page.
-pub struct ShowRecord;
-/// Command: exactly what a summary would hand over.
-pub struct PreviewSummary;
-/// Command: seal a summary into a file.
-pub struct SealSummary;
-
-/// Command: seal a summary and show it as codes, one after the other.
-pub struct ShowFrames;
-
-/// Command: what can be put right of the last days.
-pub struct ShowCorrectable;
-/// Command: put one entry right.
-pub struct Correct;
 
 /// Where a card comes from.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]

@@ -21,7 +21,9 @@ pub(crate) fn of(locale: Locale, number: Number) -> Plural {
     match locale {
         Locale::En | Locale::EnGb | Locale::EnUs if one => Plural::One,
         Locale::Es | Locale::EsEs | Locale::EsMx if one => Plural::One,
-        Locale::Es | Locale::EsEs | Locale::EsMx if whole > 0 && whole.is_multiple_of(1_000_000) && number.decimals() == 0 => {
+        Locale::Es | Locale::EsEs | Locale::EsMx
+            if whole > 0 && whole.is_multiple_of(1_000_000) && number.decimals() == 0 =>
+        {
             Plural::Many
         }
         Locale::En | Locale::EnGb | Locale::EnUs | Locale::Es | Locale::EsEs | Locale::EsMx => Plural::Other,

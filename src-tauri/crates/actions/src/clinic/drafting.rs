@@ -19,7 +19,7 @@ use wire::clinic::{AskKeep, PlanDraft};
 /// [`Failure::HomeDamaged`] where what was left cannot be opened or read, and whatever keeps the patient from being read.
 pub fn draft(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<PlanDraft> {
     let patient = rows::patient(folder, code)?;
-    let review = reviewing::review(folder, &patient, &Norms::built_in());
+    let review = reviewing::review(folder, &patient, &Norms::built_in())?;
     let alarms = review.as_ref().map(|review| review.alarms.iter().filter(|alarm| !alarm.cleared).copied().collect());
     let fresh = next(moment, &patient);
     let last = patient.newest().map(|card| &card.plan.header);

@@ -11,21 +11,22 @@ use wire::clinic::{AddPatientRequest, MAX_CODE, PatientLine};
 
 /// All patients: those with alarms first, then by code.
 pub fn list(folder: &DataFolder) -> ActionResult<Vec<PatientLine>> {
-    let mut lines: Vec<PatientLine> = rows::patients(folder)?.iter().map(|patient| line(folder, patient)).collect();
+    let patients = rows::patients(folder)?;
+    let mut lines = patients.iter().map(|patient| line(folder, patient)).collect::<ActionResult<Vec<PatientLine>>>()?;
     lines.sort_by_key(|line| line.alarms == 0);
     Ok(lines)
 }
 
-fn line(folder: &DataFolder, patient: &Patient) -> PatientLine {
-    let review = reviewing::review(folder, patient, &Norms::built_in());
+fn line(folder: &DataFolder, patient: &Patient) -> ActionResult<PatientLine> {
+    let review = reviewing::review(folder, patient, &Norms::built_in())?;
     let alarms = review.as_ref().map_or(0, |review| review.alarms.iter().filter(|alarm| !alarm.cleared).count());
-    PatientLine {
+    Ok(PatientLine {
         code: patient.code.clone(),
         name: patient.name.clone(),
         plan: patient.newest().map(|card| (card.plan.header.revision, card.plan.prescription.review)),
         covered_until: review.and_then(|review| review.covered).map(|(_, until)| until),
         alarms: alarms as u16,
-    }
+    })
 }
 
 /// Adds a patient under a code. The name stays in this store; it is never on a card or in a summary.
@@ -39,7 +40,7 @@ pub fn add(folder: &mut DataFolder, request: &AddPatientRequest) -> ActionResult
     if name.is_some_and(|name| name.chars().count() > MAX_NAME || name.chars().any(char::is_control)) {
         return Err(Failure::TextUnfit { most: MAX_NAME as u16 });
     }
-    if rows::patients(folder)?.iter().any(|patient| patient.code.eq_ignore_ascii_case(&code)) {
+    if rows::is_taken(folder, &code)? {
         return Err(Failure::CodeTaken { code });
     }
     let plain = rows::write_patient(&code, name);

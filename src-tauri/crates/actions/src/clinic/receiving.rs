@@ -31,18 +31,21 @@ pub fn from_window(files: &[(String, String)]) -> Vec<(String, ActionResult<Vec<
 }
 
 fn one(folder: &mut DataFolder, file: &str, sealed: &[u8]) -> ActionResult<Outcome> {
-    let patients = rows::patients(folder)?;
     let keys = lock::unlocked_keys(folder)?;
-    let secret = |plan| {
-        let holder = patients.iter().find(|patient| patient.plan() == Some(plan));
-        holder.and_then(Patient::newest).map(|card| card.pairing_secret.clone())
-    };
-    let summary = vault::summary::open(sealed, keys, secret).map_err(|fault| refusal(file, fault))?;
-    let patient = patients.iter().find(|patient| patient.plan() == Some(summary.plan)).ok_or(Failure::SummaryUnknownPlan)?;
-    let gain = union::arrival_effect(&patient.summaries, &summary);
+    let mut holder = Ok(None);
+    let opened = vault::summary::open(sealed, keys, |plan| {
+        holder = rows::patient_of_plan(folder, plan);
+        let patient = holder.as_ref().ok().and_then(Option::as_ref);
+        patient.and_then(Patient::newest).map(|card| card.pairing_secret.clone())
+    });
+    let holder = holder?;
+    let summary = opened.map_err(|fault| refusal(file, fault))?;
+    let patient = &holder.ok_or(Failure::SummaryUnknownPlan)?;
+    let received = rows::summaries(folder, patient)?;
+    let gain = union::arrival_effect(&received, &summary);
     if gain != ArrivalEffect::Known {
         let taken = |other: &Summary| (other.log, other.counter) == (summary.log, summary.counter);
-        if patient.summaries.iter().any(taken) {
+        if received.iter().any(taken) {
             return Err(Failure::SummaryNumberTaken);
         }
         keep(folder, patient, &summary)?;

@@ -5,6 +5,7 @@ use super::rows::{self, Patient};
 use crate::patient::plans;
 use crate::{ActionResult, DataFolder, Moment};
 use exercises::catalogue::{Catalogue, Exercise};
+use exercises::id::EntryRef;
 use exercises::norms::Norms;
 use exercises::plan::Plan;
 use exercises::review::{self, Review};
@@ -13,7 +14,7 @@ use wire::clinic::ReviewPage;
 /// The review of the patient under `code`.
 pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<ReviewPage> {
     let patient = rows::patient(folder, code)?;
-    let review = review(folder, &patient, &norms::all(folder)?);
+    let review = review(folder, &patient, &norms::all(folder)?)?;
     let mut plans: Vec<Plan> = patient.cards.values().rev().map(|card| card.plan.clone()).collect();
     let plan = if plans.is_empty() { None } else { Some(plans.remove(0)) };
     let known = catalogue(folder, &patient);
@@ -27,13 +28,37 @@ pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<Re
     Ok(ReviewPage { code: patient.code, name: patient.name, today, plan, earlier: plans, exercises, review })
 }
 
-/// The review of everything that was received from a patient, with these norms.
-pub(crate) fn review(folder: &DataFolder, patient: &Patient, norms: &Norms) -> Option<Review> {
-    review::build_against(&patient.revisions(), &catalogue(folder, patient), &patient.summaries, norms)
+/// The review of everything that was received from a patient, with these norms; `None` before anything was.
+///
+/// # Errors
+/// [`wire::Failure::HomeDamaged`] where a summary in the database cannot be read.
+pub(crate) fn review(folder: &DataFolder, patient: &Patient, norms: &Norms) -> ActionResult<Option<Review>> {
+    let summaries = rows::summaries(folder, patient)?;
+    Ok(review::build_against(&patient.revisions(), &catalogue(folder, patient), &summaries, norms))
 }
 
 /// The shipped catalogue with the exercises of the clinic's own on the patient's newest card.
 pub(crate) fn catalogue(folder: &DataFolder, patient: &Patient) -> Catalogue {
     let own = patient.newest().map(|card| card.own.clone()).unwrap_or_default();
     plans::with_own(&folder.catalogue, &own).unwrap_or_else(|_| folder.catalogue.clone())
+}
+
+/// An alarm's name, as a plan file takes it to clear the alarm.
+pub fn alarm_name(entry: EntryRef) -> String {
+    format!("{}:{}", entry.log, entry.n)
+}
+
+/// A review as one JSON object: what the review holds, and whose it is. Without a summary its lists are empty.
+pub fn json(page: &ReviewPage) -> String {
+    let empty = serde_json::json!({
+        "alarms": [], "adherence": [], "days": [], "pain": [], "balance": [], "activities": [], "barriers": [], "items": [],
+    });
+    let mut object = page.review.as_ref().map_or(empty, |review| serde_json::json!(review));
+    let alarms = page.review.iter().flat_map(|review| &review.alarms);
+    for (place, alarm) in alarms.enumerate() {
+        object["alarms"][place]["name"] = serde_json::json!(alarm_name(alarm.entry));
+    }
+    object["code"] = serde_json::json!(page.code);
+    object["today"] = serde_json::json!(page.today);
+    object.to_string()
 }

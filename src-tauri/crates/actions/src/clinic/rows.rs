@@ -1,4 +1,4 @@
-//! The clinic's rows, opened: patients with their cards and summaries.
+//! The clinic's rows, opened: patients with their cards, and what was received from them.
 
 use super::lock;
 use crate::{ActionResult, DataFolder, refuse};
@@ -7,11 +7,10 @@ use exercises::plan::Plan;
 use exercises::summary::Summary;
 use format::card::Card;
 use format::summary::Body;
-use std::collections::BTreeMap;
-use store::table;
+use std::collections::{BTreeMap, BTreeSet};
+use store::{StoreError, View, table};
 use vault::{Keys, rows};
 use wire::Failure;
-use wire::app::Role;
 
 pub(crate) const PATIENT: &str = "patient";
 pub(crate) const ISSUED: &str = "issued";
@@ -19,14 +18,13 @@ pub(crate) const RECEIVED: &str = "received";
 pub(crate) const NORMS: &str = "norms";
 pub(crate) const DRAFT: &str = "draft";
 
-/// A patient with everything that the clinic holds about them.
+/// A patient with all cards that the clinic issued to them.
 pub(crate) struct Patient {
     pub(crate) row: i64,
     pub(crate) code: String,
     pub(crate) name: Option<String>,
     /// Cards by revision.
     pub(crate) cards: BTreeMap<u16, Card>,
-    pub(crate) summaries: Vec<Summary>,
 }
 
 impl Patient {
@@ -53,69 +51,112 @@ pub(crate) fn bound(id: i64) -> [u8; 8] {
 
 /// All patients, by code.
 pub(crate) fn patients(folder: &DataFolder) -> ActionResult<Vec<Patient>> {
-    folder.require_role(Role::Clinic)?;
     let keys = lock::unlocked_keys(folder)?;
-    let damaged = || Failure::HomeDamaged { home: folder.home.dir().display().to_string() };
-    let rows = folder.home.store().read(|view| {
-        let patients = table::patient::all(view)?.into_iter().map(|patient| {
-            let issued = table::issued::of_patient(view, patient.id)?;
-            let received = table::received::of_patient(view, patient.id)?;
-            Ok((patient, issued, received))
-        });
-        patients.collect::<Result<Vec<_>, store::StoreError>>()
-    });
-    let rows = rows.map_err(refuse::store(folder.home.dir()))?;
-    let opened = rows
-        .into_iter()
-        .map(|(patient, issued, received)| open_patient(keys, &patient, &issued, &received).ok_or_else(damaged));
+    let rows = read(folder, |view| {
+        let rows = table::patient::all(view)?.into_iter();
+        rows.map(|row| Ok((table::issued::of_patient(view, row.id)?, row))).collect::<Result<Vec<_>, StoreError>>()
+    })?;
+    let opened = rows.into_iter().map(|(issued, row)| open_patient(keys, &row, &issued).ok_or_else(|| damaged(folder)));
     let mut patients = opened.collect::<ActionResult<Vec<Patient>>>()?;
     patients.sort_by(|one, other| one.code.cmp(&other.code));
     Ok(patients)
 }
 
-/// The patient under a code. Of the others no more than the code is opened: each change of a draft asks for this.
-pub(crate) fn patient(folder: &DataFolder, code: &str) -> ActionResult<Patient> {
-    folder.require_role(Role::Clinic)?;
+/// Whether a patient has that code, in capitals or not.
+pub(crate) fn is_taken(folder: &DataFolder, code: &str) -> ActionResult<bool> {
     let keys = lock::unlocked_keys(folder)?;
-    let damaged = || Failure::HomeDamaged { home: folder.home.dir().display().to_string() };
-    let all = folder.home.store().read(table::patient::all).map_err(refuse::store(folder.home.dir()))?;
-    let mut found = None;
-    for row in all {
-        let plain = rows::open(keys, PATIENT, &bound(row.id), &row.sealed).map_err(|_| damaged())?;
-        let (other, _) = read_patient(&plain).ok_or_else(damaged)?;
-        if other.eq_ignore_ascii_case(code) {
-            found = Some(row);
-        }
-    }
-    let row = found.ok_or_else(|| Failure::NoSuchPatient { code: code.to_owned() })?;
-    let held = folder.home.store().read(|view| {
-        Ok::<_, store::StoreError>((table::issued::of_patient(view, row.id)?, table::received::of_patient(view, row.id)?))
-    });
-    let (issued, received) = held.map_err(refuse::store(folder.home.dir()))?;
-    open_patient(keys, &row, &issued, &received).ok_or_else(damaged)
+    let all = read(folder, table::patient::all)?;
+    let codes = all.iter().map(|row| open_code(keys, row).ok_or_else(|| damaged(folder)));
+    let codes = codes.collect::<ActionResult<Vec<String>>>()?;
+    Ok(codes.iter().any(|other| other.eq_ignore_ascii_case(code)))
 }
 
-fn open_patient(
-    keys: &Keys,
-    row: &table::patient::Patient,
-    issued: &[table::issued::Issued],
-    received: &[table::received::Received],
-) -> Option<Patient> {
-    let plain = rows::open(keys, PATIENT, &bound(row.id), &row.sealed).ok()?;
-    let (code, name) = read_patient(&plain)?;
-    let cards = issued.iter().map(|row| {
-        let bytes = rows::open(keys, ISSUED, &bound(row.id), &row.sealed).ok()?;
-        let card = vault::card::verify(format::card::open(&bytes).ok()?, Some(keys.verify_key())).ok()?;
-        Some((card.plan.header.revision, card))
-    });
-    let cards = cards.collect::<Option<BTreeMap<u16, Card>>>()?;
-    let plan = cards.values().next().map(|card| card.plan.header.id);
-    let summaries = received.iter().map(|row| {
+/// The patient under a code. Of the others no more than the code is opened: each change of a draft asks for this.
+pub(crate) fn patient(folder: &DataFolder, code: &str) -> ActionResult<Patient> {
+    let keys = lock::unlocked_keys(folder)?;
+    let all = read(folder, table::patient::all)?;
+    let mut unread = false;
+    for row in &all {
+        match open_code(keys, row) {
+            Some(other) if other.eq_ignore_ascii_case(code) => return with_cards(folder, keys, row),
+            Some(_) => {}
+            None => unread = true,
+        }
+    }
+    Err(if unread { damaged(folder) } else { Failure::NoSuchPatient { code: code.to_owned() } })
+}
+
+/// The patient whose cards are of that plan. Of the others at most one card is opened, and only once while the folder is open.
+pub(crate) fn patient_of_plan(folder: &DataFolder, plan: PlanId) -> ActionResult<Option<Patient>> {
+    let keys = lock::unlocked_keys(folder)?;
+    let known = folder.plan_holders.borrow().get(&plan).copied();
+    let Some(id) = known.map_or_else(|| find_holder(folder, keys, plan), |id| Ok(Some(id)))? else { return Ok(None) };
+    let Some(row) = read(folder, |view| table::patient::get(view, id))? else { return Ok(None) };
+    Ok(Some(with_cards(folder, keys, &row)?).filter(|patient| patient.plan() == Some(plan)))
+}
+
+/// Looks for the patient of a plan among those of whom no card was opened yet.
+///
+/// # Errors
+/// [`Failure::HomeDamaged`] where the plan may be that of a card that cannot be opened.
+fn find_holder(folder: &DataFolder, keys: &Keys, plan: PlanId) -> ActionResult<Option<i64>> {
+    let oldest = read(folder, table::issued::oldest_of_each)?;
+    let mut holders = folder.plan_holders.borrow_mut();
+    let known: BTreeSet<i64> = holders.values().copied().collect();
+    let mut unread = false;
+    for row in oldest.iter().filter(|row| !known.contains(&row.patient)) {
+        let Some(card) = open_card(keys, row) else {
+            unread = true;
+            continue;
+        };
+        holders.insert(card.plan.header.id, row.patient);
+        if card.plan.header.id == plan {
+            return Ok(Some(row.patient));
+        }
+    }
+    if unread { Err(damaged(folder)) } else { Ok(None) }
+}
+
+/// Everything that was received from a patient.
+pub(crate) fn summaries(folder: &DataFolder, patient: &Patient) -> ActionResult<Vec<Summary>> {
+    let keys = lock::unlocked_keys(folder)?;
+    let received = read(folder, |view| table::received::of_patient(view, patient.row))?;
+    let opened = received.iter().map(|row| {
         let packed = rows::open(keys, RECEIVED, &bound(row.id), &row.sealed).ok()?;
         let log = LogId(row.log.as_slice().try_into().ok()?);
-        format::summary::read(&Body { plan: plan?, log, counter: row.counter, packed }).ok()
+        format::summary::read(&Body { plan: patient.plan()?, log, counter: row.counter, packed }).ok()
     });
-    Some(Patient { row: row.id, code, name, cards, summaries: summaries.collect::<Option<Vec<_>>>()? })
+    opened.map(|summary| summary.ok_or_else(|| damaged(folder))).collect()
+}
+
+fn read<T>(folder: &DataFolder, look: impl FnOnce(&View<'_>) -> Result<T, StoreError>) -> ActionResult<T> {
+    folder.home.store().read(look).map_err(refuse::store(folder.home.dir()))
+}
+
+fn damaged(folder: &DataFolder) -> Failure {
+    Failure::HomeDamaged { home: folder.home.dir().display().to_string() }
+}
+
+fn with_cards(folder: &DataFolder, keys: &Keys, row: &table::patient::Patient) -> ActionResult<Patient> {
+    let issued = read(folder, |view| table::issued::of_patient(view, row.id))?;
+    open_patient(keys, row, &issued).ok_or_else(|| damaged(folder))
+}
+
+fn open_patient(keys: &Keys, row: &table::patient::Patient, issued: &[table::issued::Issued]) -> Option<Patient> {
+    let plain = rows::open(keys, PATIENT, &bound(row.id), &row.sealed).ok()?;
+    let (code, name) = read_patient(&plain)?;
+    let cards = issued.iter().map(|row| open_card(keys, row).map(|card| (card.plan.header.revision, card)));
+    Some(Patient { row: row.id, code, name, cards: cards.collect::<Option<_>>()? })
+}
+
+fn open_code(keys: &Keys, row: &table::patient::Patient) -> Option<String> {
+    let plain = rows::open(keys, PATIENT, &bound(row.id), &row.sealed).ok()?;
+    read_patient(&plain).map(|(code, _)| code)
+}
+
+fn open_card(keys: &Keys, row: &table::issued::Issued) -> Option<Card> {
+    let bytes = rows::open(keys, ISSUED, &bound(row.id), &row.sealed).ok()?;
+    vault::card::verify(format::card::open(&bytes).ok()?, Some(keys.verify_key())).ok()
 }
 
 /// A patient's row: the code, and after a line break the name, if there is one. Neither holds a line break itself.

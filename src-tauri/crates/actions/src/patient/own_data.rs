@@ -78,5 +78,6 @@ pub fn erase(folder: &mut DataFolder, moment: &Moment, request: EraseRequest, we
     folder.role = None;
     folder.open_slot = None;
     folder.plan_cache.take();
+    folder.looked_at.take();
     folder.app_state(moment)
 }

@@ -9,7 +9,7 @@ use exercises::plan::{Item, Plan};
 use exercises::suggest::in_use_here;
 use exercises::time::Stamp;
 use exercises::today::Followed;
-use format::card::PairingSecret;
+use format::card::{Card, PairingSecret};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 use store::table;
@@ -68,11 +68,42 @@ pub(crate) fn exercises_of(plan: &Plan, catalogue: &Catalogue) -> Vec<Exercise> 
 pub(crate) struct PlanCache {
     log: Option<Log>,
     cards: Vec<table::card::Card>,
+    /// The cards among them that were read and checked: once each.
+    opened: Vec<OpenedCard>,
     /// The plans as the entries and cards make them; `None` where that was not yet asked.
     plans: Option<Vec<Arc<FollowedPlan>>>,
 }
 
+/// A card that was taken, with what it says.
+pub(crate) struct OpenedCard {
+    pub(crate) row: table::card::Card,
+    pub(crate) card: Arc<Card>,
+}
+
 impl PlanCache {
+    /// Adds a card that was checked before it was taken.
+    pub(crate) fn add_opened(&mut self, card: OpenedCard) {
+        self.opened.push(card);
+    }
+
+    /// Whether the plans are made of this very value, which was then read only once.
+    #[cfg(test)]
+    pub(crate) fn has_opened(&self, card: &Arc<Card>) -> bool {
+        self.opened.iter().any(|opened| Arc::ptr_eq(&opened.card, card))
+    }
+
+    /// Opens what is not opened yet of `rows`, and forgets all others.
+    fn open(&mut self, rows: &[table::card::Card]) -> Option<()> {
+        self.opened.retain(|opened| rows.contains(&opened.row));
+        for row in rows {
+            if self.opened.iter().all(|opened| opened.row != *row) {
+                let card = vault::card::verify(format::card::open(&row.bytes).ok()?, None).ok()?;
+                self.opened.push(OpenedCard { row: row.clone(), card: Arc::new(card) });
+            }
+        }
+        Some(())
+    }
+
     /// The log as far as it was read; `None` before any plan was asked for.
     pub(crate) fn log(&self) -> Option<&Log> {
         self.log.as_ref()
@@ -117,11 +148,12 @@ pub fn all(folder: &DataFolder) -> ActionResult<Vec<Arc<FollowedPlan>>> {
     let mut read = folder.plan_cache.borrow_mut();
     let read = &mut *read;
     read.plans = None;
+    read.open(&cards).ok_or_else(damaged)?;
     let log = read.log.get_or_insert(Log { id, entries: Vec::new() });
     log.entries.extend(entries);
-    let mut by_plan: BTreeMap<&[u8], Vec<&table::card::Card>> = BTreeMap::new();
-    for card in &cards {
-        by_plan.entry(&card.plan).or_default().push(card);
+    let mut by_plan: BTreeMap<&[u8], Vec<&OpenedCard>> = BTreeMap::new();
+    for card in &read.opened {
+        by_plan.entry(&card.row.plan).or_default().push(card);
     }
     let plans =
         by_plan.into_values().map(|cards| followed(folder, cards, log).map(Arc::new)).collect::<ActionResult<Vec<_>>>();
@@ -142,17 +174,12 @@ pub fn one(folder: &DataFolder, plan: Option<PlanId>) -> ActionResult<Arc<Follow
     }
 }
 
-fn followed(folder: &DataFolder, cards: Vec<&table::card::Card>, log: &Log) -> ActionResult<FollowedPlan> {
+fn followed(folder: &DataFolder, mut cards: Vec<&OpenedCard>, log: &Log) -> ActionResult<FollowedPlan> {
     let damaged = || Failure::HomeDamaged { home: folder.home.dir().display().to_string() };
-    let opened = cards.iter().map(|row| {
-        let unverified = format::card::open(&row.bytes).map_err(|_| damaged())?;
-        let card = vault::card::verify(unverified, None).map_err(|_| damaged())?;
-        Ok((Stamp { utc_ms: row.taken_ms, offset_s: row.taken_offset_s }, card))
-    });
-    let mut opened = opened.collect::<ActionResult<Vec<_>>>()?;
-    opened.sort_by_key(|(_, card)| card.plan.header.revision);
-    let revisions = opened.iter().map(|(_, card)| (card.plan.header.revision, card.plan.clone())).collect();
-    let (taken, newest) = opened.pop().ok_or_else(damaged)?;
+    cards.sort_by_key(|one| one.card.plan.header.revision);
+    let revisions = cards.iter().map(|one| (one.card.plan.header.revision, one.card.plan.clone())).collect();
+    let OpenedCard { row, card: newest } = cards.pop().ok_or_else(damaged)?;
+    let taken = Stamp { utc_ms: row.taken_ms, offset_s: row.taken_offset_s };
     let catalogue = with_own(&folder.catalogue, &newest.own)?;
     let history = History::fold(log, newest.plan.header.id);
     let agreed = history.taken.last().map(|taken| taken.agreed.clone()).unwrap_or_default();
@@ -160,7 +187,7 @@ fn followed(folder: &DataFolder, cards: Vec<&table::card::Card>, log: &Log) -> A
     Ok(FollowedPlan {
         verify_key: newest.verify_key,
         recipient: newest.recipient,
-        secret: newest.pairing_secret,
+        secret: newest.pairing_secret.clone(),
         revisions,
         followed: Followed { plan, taken, history },
         catalogue,

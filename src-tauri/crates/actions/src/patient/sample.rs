@@ -6,7 +6,6 @@ use chrono::Duration;
 use exercises::plan::{Header, Plan};
 use std::path::Path;
 use wire::app::Role;
-use wire::patient::{CardSource, TakeCardRequest};
 use words::{Key, Locale};
 
 /// Days from today to the sample's visit.
@@ -26,10 +25,10 @@ pub fn open(dir: &Path, moment: &Moment, locale: Locale) -> ActionResult<DataFol
     let clinic = vault::keys::for_now();
     let card = vault::card::of_clinic(&clinic, plan(&folder, moment, locale)?, vault::random::pairing_secret(), Vec::new());
     let card = vault::card::issue(&clinic, &card).map_err(refuse::internal)?;
-    let source = CardSource::Text(format::card::to_text(&card));
+    let card = taking::check(&card, &folder.catalogue)?;
     // Taken a while ago, so that the hour that goes on has something to do.
     let earlier = Moment { now: moment.zone.stamp(moment.now.utc_ms - TAKEN_MS), zone: moment.zone.clone() };
-    taking::take(&mut folder, &earlier, &TakeCardRequest { source, agreed: Vec::new() })?;
+    card.take(&mut folder, &earlier, &[])?;
     folder.is_sample = true;
     Ok(folder)
 }

@@ -1,116 +1,229 @@
 //! Looking at a card, and taking it.
 
-use super::{plans, today};
+use super::plans::{self, OpenedCard};
+use super::today;
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
 use exercises::catalogue::Catalogue;
+use exercises::id::ItemId;
 use exercises::log::LogEvent;
-use exercises::plan::check;
+use exercises::plan::Schedule;
+use exercises::plan::check::{self, Problem};
+use exercises::today::Today;
 use format::card::Card;
 use format::entry;
 use std::collections::BTreeMap;
+use std::sync::Arc;
 use store::table;
 use vault::card::VerifyFault;
 use wire::Failure;
 use wire::app::Role;
 use wire::patient::{CardPreview, CardSource, TakeCardRequest};
 
-struct Seen {
-    card: Card,
+/// A card that was read whole and whose signature holds. Reading it again would give the same.
+pub struct CheckedCard {
+    card: Arc<Card>,
     bytes: Vec<u8>,
+    /// The shipped catalogue with the exercises on the card.
+    catalogue: Catalogue,
+    /// What keeps its plan from being followed with that catalogue.
+    problems: Vec<Problem>,
+}
+
+/// The card that the person looks at, and where it came from.
+pub(crate) struct LookedAt {
+    source: CardSource,
+    card: Arc<CheckedCard>,
+}
+
+/// What a card would change here.
+struct Change {
     known_clinic: bool,
     replaces: Option<u16>,
 }
 
-/// Reads a card, checks its signature against the clinic that is known, and its plan against this program's catalogue.
+/// Reads a card, whatever it came in: text, a picture of the code, a card file. Checks its signature, and its plan against the
+/// `shipped` catalogue and the clinic's own exercises on the card.
 ///
 /// # Errors
-/// Every reason for which a card is refused; nothing is changed.
-pub fn preview(folder: &DataFolder, source: &CardSource) -> ActionResult<CardPreview> {
-    let Seen { card, known_clinic, replaces, .. } = see(folder, source)?;
-    let catalogue = plans::with_own(&folder.catalogue, &card.own)?;
-    Ok(CardPreview {
-        fingerprint: vault::fingerprint(&card.verify_key, &card.recipient),
-        exercises: plans::exercises_of(&card.plan, &catalogue),
-        plan: card.plan,
-        known_clinic,
-        replaces,
-    })
+/// What the bytes are instead; [`Failure::CardDamaged`] where the signature does not hold.
+pub fn check(file: &[u8], shipped: &Catalogue) -> ActionResult<CheckedCard> {
+    check_card(bytes_in_file(file)?, shipped)
 }
 
-fn see(folder: &DataFolder, source: &CardSource) -> ActionResult<Seen> {
-    folder.require_role(Role::Patient)?;
-    let bytes = platform::card_bytes(source)?;
+fn check_card(bytes: Vec<u8>, shipped: &Catalogue) -> ActionResult<CheckedCard> {
     let unverified = format::card::open(&bytes).map_err(refuse::card)?;
-    let known = plans::all(folder)?;
-    let same_plan = known.iter().find(|one| one.plan().header.id == unverified.claimed_plan());
-    let pinned = same_plan.map(|one| one.verify_key);
-    let card = vault::card::verify(unverified, pinned).map_err(refusal)?;
-    if let Some(have) = same_plan.map(|one| one.plan().header.revision).filter(|have| *have >= card.plan.header.revision) {
-        return Err(Failure::CardOld { revision: card.plan.header.revision, have });
-    }
-    can_be_followed(&card, &folder.catalogue)?;
-    let known_clinic = known.iter().any(|one| one.verify_key == card.verify_key);
-    let replaces = same_plan.map(|one| one.plan().header.revision);
-    Ok(Seen { known_clinic, replaces, card, bytes })
-}
-
-/// Reads a first card before there is a data folder, or before it has chosen its side: a card that is refused then leaves
-/// everything as it was.
-pub fn preview_before_role(source: &CardSource) -> ActionResult<()> {
-    let unverified = format::card::open(&platform::card_bytes(source)?).map_err(refuse::card)?;
     let card = vault::card::verify(unverified, None).map_err(refusal)?;
-    can_be_followed(&card, &DataFolder::shipped_catalogue()?)
+    let catalogue = plans::with_own(shipped, &card.own)?;
+    let problems = check::problems(&card.plan, &catalogue);
+    Ok(CheckedCard { card: Arc::new(card), bytes, catalogue, problems })
 }
 
-/// Checks the card's plan against the shipped catalogue and the clinic's own exercises on the card.
-fn can_be_followed(card: &Card, shipped: &Catalogue) -> ActionResult<()> {
-    let problems = check::problems(&card.plan, &plans::with_own(shipped, &card.own)?);
-    if problems.is_empty() { Ok(()) } else { Err(Failure::CardRefused(problems)) }
+fn bytes_in_file(file: &[u8]) -> ActionResult<Vec<u8>> {
+    if platform::is_picture(file) {
+        let text = pictures::qr::read(file).map_err(refuse::picture)?;
+        return format::card::from_text(&text).map_err(refuse::card);
+    }
+    match std::str::from_utf8(file) {
+        Ok(text) => format::card::from_text(text).map_err(refuse::card),
+        Err(_) => Ok(file.to_vec()),
+    }
 }
 
 fn refusal(fault: VerifyFault) -> Failure {
     match fault {
         VerifyFault::OtherClinic => Failure::CardOtherClinic,
-        _ => Failure::CardDamaged,
+        VerifyFault::NotSigned | VerifyFault::UnfitRecipient => Failure::CardDamaged,
     }
 }
 
-/// Takes a card: the plan is followed from now on; a later revision replaces it and the history goes on.
-pub fn take(folder: &mut DataFolder, moment: &Moment, request: &TakeCardRequest) -> ActionResult<exercises::today::Today> {
-    let Seen { card, bytes, .. } = see(folder, &request.source)?;
-    let agreed = request
-        .agreed
-        .iter()
-        .filter(|(item, schedule)| card.plan.item(*item).is_some_and(|item| item.schedule != *schedule));
-    // The last word about an item counts.
-    let agreed: BTreeMap<_, _> = agreed.cloned().collect();
-    let agreed: Vec<_> = agreed.into_iter().collect();
-    let followed = card.plan.with_schedules(&agreed);
-    let catalogue = plans::with_own(&folder.catalogue, &card.own)?;
-    let problems = check::problems(&followed, &catalogue);
-    if !problems.is_empty() {
-        return Err(Failure::CardRefused(problems));
+impl CheckedCard {
+    /// # Errors
+    /// [`Failure::CardRefused`] with everything that keeps its plan from being followed.
+    pub fn can_be_followed(&self) -> ActionResult<()> {
+        if self.problems.is_empty() { Ok(()) } else { Err(Failure::CardRefused(self.problems.clone())) }
     }
-    let row = table::card::Card {
-        plan: card.plan.header.id.0.to_vec(),
-        revision: card.plan.header.revision.into(),
-        clinic: card.verify_key.to_vec(),
-        taken_ms: moment.now.utc_ms,
-        taken_offset_s: moment.now.offset_s,
-        bytes,
-    };
-    let payload = entry::write(&LogEvent::Taken { revision: card.plan.header.revision, agreed });
-    let dir = folder.dir();
-    let kept = folder.home.store_mut().transaction(|tx| {
-        table::card::insert(tx, &row)?;
-        let entry = table::entry::NewEntry {
-            plan: &row.plan,
-            at_ms: moment.now.utc_ms,
-            offset_s: moment.now.offset_s,
-            payload: &payload,
+
+    /// What taking it would change in a folder: a known plan goes on only under the key with which it began.
+    fn change(&self, folder: &DataFolder) -> ActionResult<Change> {
+        folder.require_role(Role::Patient)?;
+        let known = plans::all(folder)?;
+        let same_plan = known.iter().find(|one| one.plan().header.id == self.card.plan.header.id);
+        if same_plan.is_some_and(|one| one.verify_key != self.card.verify_key) {
+            return Err(Failure::CardOtherClinic);
+        }
+        let replaces = same_plan.map(|one| one.plan().header.revision);
+        let revision = self.card.plan.header.revision;
+        if let Some(have) = replaces.filter(|have| *have >= revision) {
+            return Err(Failure::CardOld { revision, have });
+        }
+        self.can_be_followed()?;
+        Ok(Change { known_clinic: known.iter().any(|one| one.verify_key == self.card.verify_key), replaces })
+    }
+
+    /// What the person is shown before it is taken.
+    ///
+    /// # Errors
+    /// Every reason for which it cannot be taken here; nothing is changed.
+    pub fn preview(&self, folder: &DataFolder) -> ActionResult<CardPreview> {
+        let Change { known_clinic, replaces } = self.change(folder)?;
+        Ok(CardPreview {
+            fingerprint: vault::fingerprint(&self.card.verify_key, &self.card.recipient),
+            exercises: plans::exercises_of(&self.card.plan, &self.catalogue),
+            plan: self.card.plan.clone(),
+            known_clinic,
+            replaces,
+        })
+    }
+
+    /// Takes it with the times that were `agreed`: the plan is followed from now on; a later revision replaces it and the
+    /// history goes on.
+    ///
+    /// # Errors
+    /// As [`CheckedCard::preview`]; [`Failure::CardRefused`] where the times cannot be followed.
+    pub fn take(&self, folder: &mut DataFolder, moment: &Moment, agreed: &[(ItemId, Schedule)]) -> ActionResult<Today> {
+        self.change(folder)?;
+        let plan = &self.card.plan;
+        let other = |(item, times): &&(ItemId, Schedule)| plan.item(*item).is_some_and(|item| item.schedule != *times);
+        // The last word about an item counts.
+        let agreed: BTreeMap<_, _> = agreed.iter().filter(other).cloned().collect();
+        let agreed: Vec<_> = agreed.into_iter().collect();
+        let problems = check::problems(&plan.with_schedules(&agreed), &self.catalogue);
+        if !problems.is_empty() {
+            return Err(Failure::CardRefused(problems));
+        }
+        self.keep(folder, moment, agreed)?;
+        today::page(folder, moment)
+    }
+
+    fn keep(&self, folder: &mut DataFolder, moment: &Moment, agreed: Vec<(ItemId, Schedule)>) -> ActionResult<()> {
+        let header = &self.card.plan.header;
+        let row = table::card::Card {
+            plan: header.id.0.to_vec(),
+            revision: header.revision.into(),
+            clinic: self.card.verify_key.to_vec(),
+            taken_ms: moment.now.utc_ms,
+            taken_offset_s: moment.now.offset_s,
+            bytes: self.bytes.clone(),
         };
-        table::entry::append(tx, &entry).map(drop)
-    });
-    kept.map_err(refuse::store(&dir))?;
-    today::page(folder, moment)
+        let payload = entry::write(&LogEvent::Taken { revision: header.revision, agreed });
+        let dir = folder.dir();
+        let kept = folder.home.store_mut().transaction(|tx| {
+            table::card::insert(tx, &row)?;
+            let entry = table::entry::NewEntry {
+                plan: &row.plan,
+                at_ms: moment.now.utc_ms,
+                offset_s: moment.now.offset_s,
+                payload: &payload,
+            };
+            table::entry::append(tx, &entry).map(drop)
+        });
+        kept.map_err(refuse::store(&dir))?;
+        folder.plan_cache.borrow_mut().add_opened(OpenedCard { row, card: self.card.clone() });
+        Ok(())
+    }
+}
+
+/// Reads and checks a card that the window sends, and shows what it is.
+///
+/// # Errors
+/// Every reason for which a card is refused; nothing is changed.
+pub fn preview(folder: &DataFolder, source: &CardSource) -> ActionResult<CardPreview> {
+    folder.require_role(Role::Patient)?;
+    let card = looked_at(folder, source)?;
+    let preview = card.preview(folder)?;
+    *folder.looked_at.borrow_mut() = Some(LookedAt { source: source.clone(), card });
+    Ok(preview)
+}
+
+/// Takes a card that the window sends: the one that was looked at, which is not read again, or another one.
+///
+/// # Errors
+/// As [`CheckedCard::take`].
+pub fn take(folder: &mut DataFolder, moment: &Moment, request: &TakeCardRequest) -> ActionResult<Today> {
+    folder.require_role(Role::Patient)?;
+    let today = looked_at(folder, &request.source)?.take(folder, moment, &request.agreed)?;
+    folder.looked_at.take();
+    Ok(today)
+}
+
+/// The card in a source, as it was checked when the person looked at it.
+fn looked_at(folder: &DataFolder, source: &CardSource) -> ActionResult<Arc<CheckedCard>> {
+    if let Some(looked_at) = folder.looked_at.borrow().as_ref().filter(|looked_at| looked_at.source == *source) {
+        return Ok(looked_at.card.clone());
+    }
+    let bytes = match source {
+        CardSource::Text(text) => format::card::from_text(text).map_err(refuse::card)?,
+        CardSource::File(base64) => bytes_in_file(&platform::from_base64(base64)?)?,
+    };
+    check_card(bytes, &folder.catalogue).map(Arc::new)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::patient::sample;
+    use crate::{clock, zone};
+    use words::Locale;
+
+    #[test]
+    fn a_card_is_read_and_checked_once_from_looking_to_following() {
+        let dir = tempfile::tempdir().expect("a temporary folder");
+        let moment = clock::at(1_795_600_000_000, zone::named("Europe/Vienna").expect("a zone"));
+        let sample = sample::open(&dir.path().join("sample"), &moment, Locale::En).expect("a new folder");
+        let cards = sample.home.store().read(table::card::all).expect("readable");
+        let source = CardSource::Text(format::card::to_text(&cards[0].bytes));
+        let mut folder = DataFolder::open(&dir.path().join("own"), true).expect("a new folder");
+        folder.choose_role(Role::Patient).expect("free to choose");
+        preview(&folder, &source).expect("a good card");
+        let first = looked_at(&folder, &source).expect("a good card");
+        assert!(Arc::ptr_eq(&first, &looked_at(&folder, &source).expect("the same")), "not read again");
+        let other = looked_at(&folder, &CardSource::Text("CARRYOVER".into()));
+        assert!(other.is_err(), "of another source nothing is taken for granted");
+        take(&mut folder, &moment, &TakeCardRequest { source, agreed: Vec::new() }).expect("a good card");
+        assert!(folder.looked_at.borrow().is_none(), "done with");
+        assert!(folder.plan_cache.borrow().has_opened(&first.card), "followed as it was checked");
+        plans::append(&mut folder, first.card.plan.header.id, moment.now, &LogEvent::Opened).expect("written");
+        plans::all(&folder).expect("put together anew");
+        assert!(folder.plan_cache.borrow().has_opened(&first.card), "an entry is no reason to read a card again");
+    }
 }

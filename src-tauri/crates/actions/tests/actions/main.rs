@@ -8,6 +8,7 @@ mod frames;
 mod own;
 mod people;
 mod plan_cache;
+mod receiving;
 mod reminders;
 mod running;
 mod stepping;

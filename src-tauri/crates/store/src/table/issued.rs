@@ -55,6 +55,15 @@ pub fn of_patient(view: &View<'_>, patient: i64) -> Result<Vec<Issued>, StoreErr
     Ok(query.query_map([patient], read)?.collect::<Result<_, _>>()?)
 }
 
+/// The first card of every patient who has one, by patient.
+pub fn oldest_of_each(view: &View<'_>) -> Result<Vec<Issued>, StoreError> {
+    let mut query = view.sql().prepare_cached(
+        "SELECT id, patient, revision, sealed FROM issued AS mine
+         WHERE revision = (SELECT min(revision) FROM issued WHERE patient = mine.patient) ORDER BY patient",
+    )?;
+    Ok(query.query_map([], read)?.collect::<Result<_, _>>()?)
+}
+
 fn read(row: &Row<'_>) -> rusqlite::Result<Issued> {
     Ok(Issued { id: row.get(0)?, patient: row.get(1)?, revision: row.get(2)?, sealed: row.get(3)? })
 }

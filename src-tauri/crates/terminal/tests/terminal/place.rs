@@ -174,8 +174,11 @@ fn command(dir: &Path, arguments: &[&str]) -> Command {
 
 /// Zone, language and home are the test's, whoever runs it.
 pub fn surroundings(command: &mut Command, dir: &Path) {
-    command.env("TZ", "Europe/Vienna").env("LC_ALL", "C").env("HOME", dir);
-    command.env_remove("XDG_DATA_HOME").env_remove("XDG_DOWNLOAD_DIR").stdin(std::process::Stdio::null());
+    command.env("TZ", "Europe/Vienna").env("LC_ALL", "C").env_remove("LANGUAGE").env("HOME", dir);
+    for folder in ["XDG_DATA_HOME", "XDG_CONFIG_HOME", "XDG_DOWNLOAD_DIR"] {
+        command.env_remove(folder);
+    }
+    command.stdin(std::process::Stdio::null());
 }
 
 /// Another program that the tests need, run on this input.

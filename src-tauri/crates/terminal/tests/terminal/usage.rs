@@ -123,3 +123,24 @@ fn in_spanish_the_refusals_are_spanish() {
     let said = crate::place::ProgramOutput::of(said);
     crate::place::refusal(&said, &["No hay ningún paciente con el código K18.", "añada al paciente"]);
 }
+
+/// As the system's own programs have it: the list of preferred languages, then the language of everything, of texts, the usual one.
+#[test]
+fn the_language_is_the_systems() {
+    let place = Place::empty();
+    let spanish = |variables: &[(&str, &str)]| {
+        let mut command = place.command(&["--home", "nowhere", "patient", "now"]);
+        command.env_remove("LC_ALL").env_remove("LC_MESSAGES").env_remove("LANG").envs(variables.iter().copied());
+        let said = crate::place::ProgramOutput::of(command.output().expect("the binary starts"));
+        assert_ne!(said.code, Some(0), "there is no folder");
+        said.err.contains("No hay")
+    };
+    let (es, en, none) = ("es_ES.UTF-8", "en_GB.UTF-8", "C.UTF-8");
+    assert!(spanish(&[("LC_ALL", es), ("LC_MESSAGES", en), ("LANG", en)]));
+    assert!(spanish(&[("LC_MESSAGES", es), ("LANG", en)]));
+    assert!(spanish(&[("LC_ALL", ""), ("LANG", es)]));
+    assert!(spanish(&[("LANGUAGE", "ca:es"), ("LANG", "ca_ES.UTF-8")]));
+    assert!(!spanish(&[("LC_ALL", none), ("LANG", es)]));
+    assert!(!spanish(&[("LC_MESSAGES", en), ("LANG", es)]));
+    assert!(!spanish(&[]));
+}

@@ -1,0 +1,29 @@
+//! The folders that a system has for a person.
+
+use crate::{DataFolder, Moment};
+use std::path::{Path, PathBuf};
+
+/// The folder for what is saved: the person's downloads, else their own folder, else the data folder.
+pub(crate) fn saves(home: &Path) -> PathBuf {
+    // A desktop without a list of folders still has this one more often than not.
+    let usual = || dirs::home_dir().map(|own| own.join("Downloads"));
+    let named = std::env::var_os("XDG_DOWNLOAD_DIR").map(PathBuf::from).or_else(dirs::download_dir);
+    let places = [named.or_else(usual), dirs::home_dir()];
+    places.into_iter().flatten().find(|place| place.is_dir()).unwrap_or_else(|| home.to_path_buf())
+}
+
+/// A name in the folder for what is saved that is not taken: the day, and a number where there are several.
+pub(crate) fn free_name(folder: &DataFolder, moment: &Moment, name: &str, ending: &str) -> PathBuf {
+    let place = saves(&folder.dir());
+    let day = moment.now.date();
+    let name = |number: u32| match number {
+        1 => place.join(format!("{name}-{day}{ending}")),
+        _ => place.join(format!("{name}-{day}-{number}{ending}")),
+    };
+    (1..).map(name).find(|path| !path.exists()).unwrap_or_else(|| name(1))
+}
+
+/// The data folder where none is named: the platform's own for this program.
+pub fn default_home() -> PathBuf {
+    dirs::data_dir().unwrap_or_else(std::env::temp_dir).join("carryover")
+}

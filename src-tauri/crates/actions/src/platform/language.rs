@@ -1,0 +1,39 @@
+//! The language that the system is in.
+
+use words::Locale;
+
+/// The language of the system: the first of those that the person prefers which there are texts in; else English.
+pub fn locale() -> Locale {
+    closest(sys_locale::get_locales())
+}
+
+/// Without a language ("C", "POSIX") texts are as they are written, which is in English.
+fn closest(preferred: impl Iterator<Item = String>) -> Locale {
+    let mut named = preferred.take_while(|tag| !matches!(tag.as_str(), "C" | "POSIX"));
+    named.find_map(|tag| Locale::closest(&tag)).unwrap_or(Locale::En)
+}
+
+/// The texts of a language. A program built for tests has them in the made-up language where it is asked to.
+pub fn words(locale: Locale) -> words::Words {
+    words::Words::new(locale).in_pseudo(is_pseudo())
+}
+
+/// Whether texts are in the made-up language of the tests; never in a program as it is handed out.
+pub fn is_pseudo() -> bool {
+    cfg!(debug_assertions) && std::env::var_os("CARRYOVER_PSEUDO").is_some()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_first_preferred_language_with_texts_counts() {
+        let of = |tags: &[&str]| closest(tags.iter().map(|tag| (*tag).to_owned())).tag();
+        assert_eq!(of(&["es-MX"]), "es-MX");
+        assert_eq!(of(&["ca", "es-AR", "en-US"]), "es");
+        assert_eq!(of(&["de", "fr"]), "en");
+        assert_eq!(of(&["C", "es-ES"]), "en", "who asks for none gets none");
+        assert_eq!(of(&[]), "en");
+    }
+}

@@ -1,0 +1,147 @@
+//! The closed choices: the number under which each value travels, and its name in files that people write or read.
+//!
+//! Numbers are frozen: append only.
+
+use crate::codes::Coded;
+use crate::names::Named;
+use exercises::alarm::Trouble;
+use exercises::catalogue::{Arms, Eyes, Feet, Surface};
+use exercises::log::{Barrier, DayOffReason};
+use exercises::plan::{Aftercare, AgeBand, BodySide, Risk, Side};
+use exercises::run::{RunEnd, SetUp, TrialEnd};
+use exercises::sway::{Flag, Reason, SourceKind};
+
+macro_rules! coded {
+    ($($choice:ident { $($value:ident = $code:literal),+ $(,)? })+) => {
+        $(impl Coded for $choice {
+            fn code(self) -> u8 {
+                match self {
+                    $($choice::$value => $code,)+
+                }
+            }
+
+            fn of(code: u8) -> Option<Self> {
+                match code {
+                    $($code => Some($choice::$value),)+
+                    _ => None,
+                }
+            }
+        })+
+    };
+}
+
+macro_rules! named {
+    ($($choice:ident { $($value:ident = $name:literal),+ $(,)? })+) => {
+        $(impl Named for $choice {
+            const NAMES: &'static [(&'static str, Self)] = &[$(($name, $choice::$value)),+];
+        })+
+    };
+}
+
+macro_rules! choices {
+    ($($choice:ident { $($value:ident = $code:literal $name:literal),+ $(,)? })+) => {
+        coded! { $($choice { $($value = $code),+ })+ }
+        named! { $($choice { $($value = $name),+ })+ }
+    };
+}
+
+choices! {
+    Side { Left = 0 "left", Right = 1 "right", Both = 2 "both", Neither = 3 "neither" }
+    BodySide { Left = 0 "left", Right = 1 "right" }
+    Surface { Firm = 0 "firm", FoldedTowel = 1 "folded-towel", Cushion = 2 "cushion", Foam = 3 "foam" }
+    Eyes { Open = 0 "open", Closed = 1 "closed" }
+    AgeBand {
+        Under18 = 0 "under-18",
+        From18 = 1 "18-39",
+        From40 = 2 "40-49",
+        From50 = 3 "50-59",
+        From60 = 4 "60-64",
+        From65 = 5 "65-69",
+        From70 = 6 "70-79",
+        From80 = 7 "80-plus",
+    }
+    Risk {
+        HighFallRisk = 0 "high-fall-risk",
+        VertigoOrFainting = 1 "vertigo-or-fainting",
+        NumbFeet = 2 "numb-feet",
+        NeurologicalUnsteadiness = 3 "neurological-unsteadiness",
+        PartialWeightBearing = 4 "partial-weight-bearing",
+        FreshInjury = 5 "fresh-injury",
+        SevereOsteoporosis = 6 "severe-osteoporosis",
+        SedativesOrAlcohol = 7 "sedatives-or-alcohol",
+        SevereVisualLoss = 8 "severe-visual-loss",
+        CognitiveImpairment = 9 "cognitive-impairment",
+        LatePregnancy = 10 "late-pregnancy",
+    }
+    Trouble {
+        HeartOrBreath = 0 "heart-or-breath",
+        HeadOrNeck = 1 "head-or-neck",
+        Nerve = 2 "nerve",
+        BladderOrBowel = 3 "bladder-or-bowel",
+        Fell = 4 "fell",
+        NearlyFell = 5 "nearly-fell",
+        TooMuchPain = 6 "too-much-pain",
+        Other = 7 "other",
+    }
+    Barrier {
+        Forgot = 0 "forgot",
+        NoTime = 1 "no-time",
+        NoPlace = 2 "no-place",
+        Pain = 3 "pain",
+        NotSureHow = 4 "not-sure-how",
+        FeltFine = 5 "felt-fine",
+        NoHelp = 6 "no-help",
+        Unwell = 7 "unwell",
+        NoSupport = 8 "no-support",
+        Other = 9 "other",
+        RatherNotSay = 10 "rather-not-say",
+    }
+    DayOffReason { Ill = 0 "ill", Travelling = 1 "travelling", Holiday = 2 "holiday", Other = 3 "other" }
+    RunEnd { Going = 0 "going", Completed = 1 "completed", Stopped = 2 "stopped", Trouble = 3 "trouble" }
+    SetUp { OnSupport = 0 "on-support", AtBreastbone = 1 "at-breastbone", InPocket = 2 "in-pocket" }
+    TrialEnd { Touch = 0 "touch", Target = 1 "target", CutOff = 2 "cut-off" }
+}
+
+// Only in cards and summaries.
+coded! {
+    SourceKind { Native = 0, Web = 1, File = 2 }
+    Flag {
+        NoDetection = 0,
+        Gap = 1,
+        PossibleClipping = 2,
+        PhoneMoved = 3,
+        MlApNotIdentified = 4,
+        CoarseQuantisation = 5,
+        Auto = 6,
+        TapOnly = 7,
+    }
+    Reason {
+        MarksInvalid = 0,
+        PhoneNotWorn = 1,
+        Hidden = 2,
+        PermissionDenied = 3,
+        NoSensor = 4,
+        RecordTooLong = 5,
+        RateTooLow = 6,
+        TooMuchMissing = 7,
+        SensorStalled = 8,
+        GravityImplausible = 9,
+        PhoneMoved = 10,
+        WindowTooShort = 11,
+        SignalBelowResolution = 12,
+        ValuesImplausible = 13,
+    }
+}
+
+// In cards and summaries these are written as parts of something else.
+named! {
+    Feet { Bare = "bare", Covered = "covered" }
+    Arms { Crossed = "crossed", OnHips = "on-hips", Free = "free" }
+    Aftercare {
+        SorenessIsUsual = "soreness-is-usual",
+        KeepMoving = "keep-moving",
+        GoEasy = "go-easy",
+        WarmthIfPleasant = "warmth-if-pleasant",
+        ContactIfWorse = "contact-if-worse",
+    }
+}
