@@ -21,6 +21,7 @@ pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
         app::choose_role,
         app::show_sample,
         app::choose_locale,
+        app::data_folder,
         app::catalogue,
         patient::read_card,
         patient::take_card,

@@ -207,7 +207,7 @@ fn a_window_opens_in_the_size_of_its_side_and_as_it_was_left() {
     clinic.see("Passphrase");
     assert_eq!(size(&clinic), (1280, 800));
     let other = desktop.open("somebody").at(AT).in_its_own_size().start();
-    other.see("I prescribe exercises");
+    other.welcomed();
     assert_eq!(size(&other), (460, 844));
     other.press("I prescribe exercises");
     other.type_into("Clinic's name", "Sluice Lane Practice");

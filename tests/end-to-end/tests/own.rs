@@ -295,6 +295,7 @@ fn everything_is_saved_and_then_erased_and_the_window_begins_anew() {
     window.press("Erase everything");
     window.press("Yes, erase everything");
     window.see("Everything is erased.");
+    window.welcomed();
     window.see("I prescribe exercises");
     assert_eq!(window.ask("return localStorage.length", &[]), serde_json::json!(0));
     becomes("no more at login", || started_at_login(&desktop).is_empty());

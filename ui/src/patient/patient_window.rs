@@ -6,6 +6,7 @@ use exercises::slots::SlotRef;
 use exercises::today::Head;
 use leptos::prelude::*;
 use leptos::{ev, html};
+use wire::app::Role;
 
 use super::after::After;
 use super::bar::Bar;
@@ -25,6 +26,7 @@ use super::run::Run;
 use super::sample::SampleLine;
 use super::trouble::{Advice, AskTrouble};
 use crate::events;
+use crate::pages::ShowInfoPage;
 use crate::shared::{AppContext, clock};
 
 /// The Now page is asked for when it would say something else and when the shell says so; and so often, in milliseconds, should both
@@ -51,6 +53,9 @@ pub fn Patient() -> impl IntoView {
             Page::Card => view! { <TakeACard/> }.into_any(),
             Page::Reminders => view! { <Reminders/> }.into_any(),
             Page::OwnData => view! { <OwnData/> }.into_any(),
+            Page::Info(page) => {
+                view! { <ShowInfoPage page role=Role::Patient back=move || context.open(Page::OwnData)/> }.into_any()
+            }
             Page::Visit(plan) => view! { <Visit plan/> }.into_any(),
             Page::Correct(plan) => view! { <Correct plan/> }.into_any(),
         };

@@ -12,6 +12,8 @@ pub struct ChooseRole;
 pub struct ShowSample;
 /// Command: choose the language of all text.
 pub struct ChooseLocale;
+/// Command: where the data folder is.
+pub struct ShowDataFolder;
 /// Command: all exercises.
 pub struct ShowCatalogue;
 

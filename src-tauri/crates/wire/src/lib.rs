@@ -62,6 +62,7 @@ commands! {
     app::ChooseRole = "choose_role" (RoleRequest) -> AppState;
     app::ShowSample = "show_sample" (SampleRequest) -> AppState;
     app::ChooseLocale = "choose_locale" (LocaleRequest) -> AppState;
+    app::ShowDataFolder = "data_folder" (()) -> String;
     app::ShowCatalogue = "catalogue" (()) -> Vec<Exercise>;
 
     patient::ReadCard = "read_card" (CardSource) -> CardPreview;
