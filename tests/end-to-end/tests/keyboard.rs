@@ -226,3 +226,34 @@ fn whoever_presses_with_a_finger_sees_no_outline() {
     window.wait_for("return document.activeElement.localName === 'h1'");
     assert_eq!(window.ask("return document.activeElement.matches(':focus-visible')", &[]), false);
 }
+
+#[test]
+fn the_numbers_of_a_dose_are_changed_with_keys() {
+    let desktop = Desktop::new();
+    let passphrase = desktop.with_a_clinic();
+    let (window, _turn) = open(&desktop, "clinic", "2027-03-01T08:30:00+01:00");
+    window.type_into("Passphrase", passphrase);
+    window.press("Unlock");
+    window.press("First plan: K17");
+    window.press("Add Heel raise");
+    window.see("Ready to issue.");
+    let has_focus = |name: &str, expanded: bool| {
+        window.wait_for(&format!(
+            "const it = document.activeElement; return it.ariaLabel === '{name}' && it.ariaExpanded === '{expanded}'"
+        ));
+    };
+    window.tab_to("Sets: 2");
+    window.key("Enter");
+    has_focus("Sets: 2", true);
+    window.key("ArrowUp");
+    has_focus("Sets: 3", true);
+    window.tab_to("Sets: more");
+    window.key("Space");
+    window.key("Escape");
+    has_focus("Sets: 4", false);
+    assert!(!window.can_press("Sets: more"), "its steps are gone");
+    window.key("ArrowDown");
+    has_focus("Sets: 3", false);
+    window.see("3 sets of");
+    window.no_trap();
+}

@@ -367,6 +367,12 @@ fn look_around(window: &Window, words: Words, name: &str) {
     to_mine(window, words);
     window.press(words.text(Key::MineSave));
     keep("mine");
+    for (title, name) in [(Key::HelpTitle, "help"), (Key::PrivacyTitle, "privacy"), (Key::AboutTitle, "about")] {
+        window.press(words.text(title));
+        window.see_no_more(words.text(Key::MineWhat));
+        keep(name);
+        window.press(words.text(Key::Back));
+    }
     window.press(words.text(Key::EraseTitle));
     window.see(words.text(Key::EraseAsk));
     keep("sure");

@@ -21,7 +21,11 @@ pub fn Purpose(role: Option<Role>) -> impl IntoView {
         Some(Role::Clinic) => FOR_CLINICIANS.to_vec(),
         _ => [&FOR_ALL[..], &FOR_PATIENTS[..]].concat(),
     };
-    let lines = facts.into_iter().map(|fact| view! { <li>{app.text(fact)}</li> });
+    let line = |fact| match fact {
+        Key::WelcomeNotEmergency => view! { <li><strong>{app.text(fact)}</strong></li> }.into_any(),
+        _ => view! { <li>{app.text(fact)}</li> }.into_any(),
+    };
+    let lines = facts.into_iter().map(line);
     let what = (role != Some(Role::Clinic)).then(|| view! { <p>{app.text(Key::WelcomeWhat)}</p> });
     view! { {what}<p>{app.text(Key::WelcomeFor)}</p><ul class="lines">{lines.collect_view()}</ul> }
 }

@@ -39,7 +39,10 @@ pub fn Patient() -> impl IntoView {
     let context = PatientContext::new(AppContext::current());
     provide_context(context);
     keep_current(context);
+    let words = context.app.words_shown();
+    // A page is drawn anew in another language, and what is outside of it as well.
     let over = move || {
+        words.track();
         let page = match context.page.get()? {
             Page::SkipSlot(plan, slot) => view! { <SkipSlot plan at=slot/> }.into_any(),
             Page::DaysOff(plan) => view! { <TakeDaysOff plan/> }.into_any(),
@@ -61,10 +64,13 @@ pub fn Patient() -> impl IntoView {
         };
         Some(page)
     };
-    let place = move || match context.place.get() {
-        Place::Now => view! { <Now/> }.into_any(),
-        Place::Plan => view! { <Plan/> }.into_any(),
-        Place::Record => view! { <Record/> }.into_any(),
+    let place = move || {
+        words.track();
+        match context.place.get() {
+            Place::Now => view! { <Now/> }.into_any(),
+            Place::Plan => view! { <Plan/> }.into_any(),
+            Place::Record => view! { <Record/> }.into_any(),
+        }
     };
     let screen = NodeRef::<html::Main>::new();
     let without_plan =
@@ -79,7 +85,6 @@ pub fn Patient() -> impl IntoView {
     });
     let covered = Memo::new(move |_| context.page.with(Option::is_some));
     let closing = context.closing;
-    let words = context.app.words_shown();
     let screens = move || {
         words.track();
         view! {
