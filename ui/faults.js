@@ -1,21 +1,39 @@
 // Shows a plain page when the window's program has stopped, since after a panic nothing else would
 // answer. Everything recorded is in the shell's store, so opening the window again is safe.
 (function () {
-  function note(text, stopped) {
+  // The part of the page in the window's language, or in the system's before the program has said which that is, or in English.
+  function part() {
+    var page = document.documentElement.lang;
+    var shown = document.querySelector("main") ? page : window.systemLanguage || page;
+    return [shown, shown.split("-")[0], "en"]
+      .map(function (tag) { return document.querySelector('#broken > [lang="' + tag + '"]'); })
+      .find(Boolean);
+  }
+  function stopped() {
+    var shown = part();
+    document.querySelectorAll("#broken > [lang]").forEach(function (one) { one.hidden = one !== shown; });
+    document.getElementById("broken").hidden = false;
+  }
+  // `text` is given the part of the page, which has the words for it.
+  function note(text, ends) {
     function show() {
-      document.getElementById("faults").append(text + "\n");
-      if (stopped) document.getElementById("broken").hidden = false;
+      document.getElementById("faults").append(text(part().dataset) + "\n");
+      if (ends) stopped();
     }
     if (document.getElementById("faults")) show();
     else document.addEventListener("DOMContentLoaded", show);
   }
   window.addEventListener("error", function (event) {
     var failed = event.target && event.target !== window && (event.target.src || event.target.href);
-    note(failed ? "could not load " + failed : String(event.message), true);
+    note(function (words) { return failed ? words.couldNotLoad.replace("{address}", failed) : String(event.message); }, true);
   }, true);
-  window.addEventListener("unhandledrejection", function (event) { note(String(event.reason), true); });
+  window.addEventListener("unhandledrejection", function (event) {
+    note(function () { return String(event.reason); }, true);
+  });
   // Something tried what the page's policy forbids. It was stopped; the page itself goes on.
   document.addEventListener("securitypolicyviolation", function (event) {
-    note("refused by " + event.effectiveDirective + ": " + event.blockedURI, false);
+    note(function (words) {
+      return words.refused.replace("{rule}", event.effectiveDirective).replace("{address}", event.blockedURI);
+    }, false);
   });
 })();

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use wire::app::{Role, ShowAppState};
 
 use crate::clinic::{Clinic, SetUp};
+use crate::pages::Welcome;
 use crate::patient::Patient;
 use crate::shared::{AppContext, Refused, focus};
 use crate::start::ChooseSide;
@@ -22,6 +23,8 @@ pub fn App() -> impl IntoView {
             let _ = page.set_attribute("lang", code);
         }
     });
+    // What the program is not has to be read before anything is chosen; until then it is shown at every start.
+    let welcomed = RwSignal::new(false);
     let prescribes = RwSignal::new(false);
     let words = app.words_shown();
     let side = Memo::new(move |_| app.state.with(|state| state.as_ref().map(|s| s.role)));
@@ -30,10 +33,12 @@ pub fn App() -> impl IntoView {
         Some(None) => {
             // Read and not only tracked: a memo that nobody has read follows nothing.
             words.get();
-            if prescribes.get() {
+            if !welcomed.get() {
+                view! { <Welcome go_on=move || welcomed.set(true)/> }.into_any()
+            } else if prescribes.get() {
                 view! { <SetUp back=move || prescribes.set(false)/> }.into_any()
             } else {
-                view! { <ChooseSide prescribe=move || prescribes.set(true)/> }.into_any()
+                view! { <ChooseSide prescribe=move || prescribes.set(true) back=move || welcomed.set(false)/> }.into_any()
             }
         }
         Some(Some(Role::Patient)) => view! { <Patient/> }.into_any(),

@@ -4,6 +4,7 @@ mod app;
 mod clinic;
 mod events;
 mod invoke;
+mod pages;
 mod patient;
 mod shared;
 mod start;

@@ -1,6 +1,6 @@
 //! The days' strings of one item side by side: at which hour it breaks off, and since which day, without reading.
 //!
-//! A slot done is a knot, one done in part a half knot; where a slot was not done the string is missing; one left out is an
+//! A slot done is a knot, one done in part a half-tied knot; where a slot was not done the string is missing; one left out is an
 //! open loop, a day off a bar across, one paused by an alarm a cross. A day without any record is dotted.
 
 use super::axis::{DayAxis, WeekStart};
@@ -74,7 +74,7 @@ pub struct MarkAt {
 pub enum Shape {
     /// A knot: done in full.
     Knot,
-    /// A half-filled knot: done in part.
+    /// A knot half tied: done in part.
     Half,
     /// An open loop: skipped, with a reason.
     Loop,

@@ -47,7 +47,7 @@ pub enum Segment {
 pub enum KnotShape {
     /// A knot: done in full.
     Knot,
-    /// A knot filled so far, 0 to 1: done in part.
+    /// A knot half tied, so far of 0 to 1: done in part.
     Half(f64),
     /// An open loop: skipped, with a reason.
     Loop,
@@ -63,27 +63,29 @@ pub enum KnotShape {
     Bob,
 }
 
-/// So much of a knot stays empty, or is filled, so that it can be seen, as a part of its height.
-const MIN_FILL: f64 = 0.22;
-
-/// A knot filled from below: its chord and which arc closes it. Lengths are parts of the knot's radius, from its middle,
-/// y downward.
+/// A knot half tied: its core, drawn tight so far, and the loop beside it that is still open. Lengths are parts of the radius of
+/// a whole knot.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct KnotFill {
-    /// Half the chord.
-    pub half: f64,
-    /// The chord's height.
-    pub y: f64,
-    /// Whether the lower arc is the larger one.
-    pub large: bool,
+pub struct HalfTied {
+    /// Radius of the core.
+    pub core: f64,
+    /// How far the loop hangs out at the side, from the core's middle.
+    pub reach: f64,
+    /// How far the loop opens upward and downward from its middle.
+    pub open: f64,
 }
 
-/// How a knot is filled so far as `part`, 0 to 1, of its height. What is not all is seen not to be all, and what is little
-/// is seen.
-pub fn knot_fill(part: f64) -> KnotFill {
-    let part = if part.is_finite() { part.clamp(MIN_FILL, 1.0 - MIN_FILL) } else { MIN_FILL };
-    let y = 1.0 - 2.0 * part;
-    KnotFill { half: libm::sqrt((1.0 - y * y).max(0.0)), y, large: part > 0.5 }
+/// The core of a knot of which almost nothing is tied, and how much it grows until almost all is.
+const CORE: (f64, f64) = (0.38, 0.34);
+/// The same for how far the loop hangs out, and for how far it opens: both shrink as it is drawn tight.
+const REACH: (f64, f64) = (1.5, -0.35);
+const OPEN: (f64, f64) = (0.95, -0.3);
+
+/// How a knot is tied of which `part`, 0 to 1, was done. What is not all is seen not to be all, and what is little is seen.
+pub fn half_tied(part: f64) -> HalfTied {
+    let part = if part.is_finite() { part.clamp(0.0, 1.0) } else { 0.0 };
+    let at = |(least, more): (f64, f64)| least + more * part;
+    HalfTied { core: at(CORE), reach: at(REACH), open: at(OPEN) }
 }
 
 impl KnotShape {
@@ -282,12 +284,12 @@ mod tests {
     }
 
     #[test]
-    fn a_half_knot_is_filled_from_below() {
-        assert_eq!(knot_fill(0.5), KnotFill { half: 1.0, y: 0.0, large: false });
-        let most = knot_fill(0.99);
-        assert!(most.large && (-0.6..-0.5).contains(&most.y), "not all of it: {most:?}");
-        assert!(knot_fill(0.01).half > 0.8, "little of it is seen");
-        assert_eq!(knot_fill(f64::NAN), knot_fill(0.0));
+    fn a_half_tied_knot_is_drawn_tighter_the_more_was_done() {
+        let (little, most) = (half_tied(0.01), half_tied(0.99));
+        assert!(little.core < most.core && little.reach > most.reach && little.open > most.open);
+        assert!(little.core > 0.3, "little of it is seen");
+        assert!(most.core < 1.0 && most.reach > 1.0, "it is seen not to be all");
+        assert_eq!(half_tied(f64::NAN), half_tied(0.0));
     }
 
     #[test]

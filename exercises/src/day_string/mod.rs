@@ -6,6 +6,6 @@ mod day;
 mod parts;
 mod run_string;
 
-pub use day::{DayRow, KnotFill, KnotShape, Segment, day, knot_fill};
+pub use day::{DayRow, HalfTied, KnotShape, Segment, day, half_tied};
 pub use parts::{PartDone, PartRow, parts};
 pub use run_string::{HEIGHT, MIDDLE, RunString, WIDTH, hold, reps, stance};

@@ -41,6 +41,15 @@ pub async fn choose_locale(session: State<'_, Session>, args: Args<app::ChooseLo
     session.with(|folder, moment| folder.app_state(moment))
 }
 
+/// [`wire::app::ShowDataFolder`].
+#[tauri::command]
+pub async fn data_folder(
+    session: State<'_, Session>,
+    _args: Args<app::ShowDataFolder>,
+) -> CommandResult<app::ShowDataFolder> {
+    session.with_own_folder(|folder, _| Ok(folder.dir().display().to_string()))
+}
+
 /// [`wire::app::ShowCatalogue`].
 #[tauri::command]
 pub async fn catalogue(session: State<'_, Session>, _args: Args<app::ShowCatalogue>) -> CommandResult<app::ShowCatalogue> {

@@ -23,6 +23,7 @@ mod story;
 mod tour;
 mod tray;
 mod wait;
+mod welcome;
 mod window;
 
 pub use desktop::Desktop;

@@ -168,6 +168,7 @@ impl Story<'_> {
     /// A new phone reads the card.
     fn card_taken(&self, desktop: &Desktop, card: &Path) {
         let window = self.begin(desktop.open("new").at(&self.first), self.phone);
+        window.welcomed();
         window.press(say(Key::RolePatient));
         window.choose_file(say(Key::CardFile), card);
         window.see(say(Key::StartPlan));

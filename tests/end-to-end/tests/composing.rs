@@ -1,6 +1,7 @@
 //! Composing a plan: what is typed is what is issued, and what was begun is not lost.
 
 use end_to_end::{Desktop, Window};
+use exercises::catalogue::{Dose, Exercise, Lang};
 use exercises::plan::{Pattern, Plan};
 use std::path::Path;
 
@@ -207,7 +208,7 @@ fn a_window_opens_in_the_size_of_its_side_and_as_it_was_left() {
     clinic.see("Passphrase");
     assert_eq!(size(&clinic), (1280, 800));
     let other = desktop.open("somebody").at(AT).in_its_own_size().start();
-    other.see("I prescribe exercises");
+    other.welcomed();
     assert_eq!(size(&other), (460, 844));
     other.press("I prescribe exercises");
     other.type_into("Clinic's name", "Sluice Lane Practice");
@@ -233,4 +234,38 @@ fn kept(home: &Path, size: &str) {
     let look = || connection.query_row("SELECT value FROM setting WHERE name = 'window'", [], |row| row.get::<_, String>(0));
     let is_kept = end_to_end::until(|| look().ok().filter(|value| value.starts_with(size)));
     assert!(is_kept.is_some(), "the folder has {:?}", look());
+}
+
+#[test]
+fn a_number_of_the_dose_is_changed_where_it_stands_and_is_on_the_card() {
+    let desktop = Desktop::new();
+    let clinic = compose(&desktop);
+    for (number, step) in [("Sets", "more"), ("Repetitions", "less"), ("Hold, seconds", "more"), ("Pain limit", "more")] {
+        clinic.press_part(&format!("{number}: "));
+        clinic.press(&format!("{number}: {step}"));
+    }
+    assert!(!clinic.can_press("Sets: more"), "of a sentence one number is open");
+    clinic.fits();
+    clinic.screenshot("composing-number-open");
+    clinic.resize(390, 844);
+    clinic.fits();
+    clinic.screenshot("composing-number-open-390");
+    clinic.resize(1280, 800);
+    let before = exercise(HEEL);
+    clinic.press("Issue plan card");
+    clinic.see("Plan card for K17");
+    let item = &issued(&desktop.path("card-K17-1")).prescription.items[0];
+    let (Dose::Reps { sets, repetitions, tempo, .. }, Dose::Reps { sets: s, repetitions: n, tempo: t, .. }) =
+        (item.dose, before.dose)
+    else {
+        panic!("a heel raise is counted");
+    };
+    assert_eq!((sets, repetitions, tempo.hold_s), (s + 1, n - 1, t.hold_s + 1));
+}
+
+/// An exercise of the catalogue.
+fn exercise(name: &str) -> Exercise {
+    let all = format::catalogue::embedded().expect("the catalogue is sound").exercises;
+    let found = all.into_iter().find(|one| one.text(Lang::En).is_some_and(|text| text.name == name));
+    found.expect("it is in the catalogue")
 }

@@ -54,6 +54,7 @@ fn who_pressed_i_prescribe_by_mistake_goes_back_and_nothing_is_left_of_it() {
     let desktop = Desktop::new();
     let at = "2027-03-01T08:55:00+01:00";
     let (window, turn) = open(&desktop, "new", at);
+    press(&window, "I understand. Continue", "Enter", "How will you use Carryover?");
     press(&window, "I prescribe exercises", "Enter", "Set up your clinic");
     window.no_trap();
     window.screenshot("set-up-with-a-way-back");
@@ -62,7 +63,7 @@ fn who_pressed_i_prescribe_by_mistake_goes_back_and_nothing_is_left_of_it() {
     window.close();
     drop(turn);
     let (window, _turn) = open(&desktop, "new", at);
-    window.see("How will you use Carryover?");
+    press(&window, "I understand. Continue", "Space", "How will you use Carryover?");
     press(&window, "I do exercises", "Enter", "Add your plan card");
     window.close();
     let window = desktop.open("new").at(at).zone(ZONE).start();
@@ -75,13 +76,18 @@ fn from_the_first_start_to_the_visit() {
     desktop.prescribe(PLAN, TAKEN);
     let card = std::fs::read_to_string(desktop.path("card/card.txt")).expect("the card's text");
     let (window, _turn) = open(&desktop, "new", "2027-03-01T08:55:00+01:00");
-    window.see("How will you use Carryover?");
+    window.see("What Carryover is for");
     window.no_trap();
+    press(&window, "I understand. Continue", "Enter", "How will you use Carryover?");
+    window.no_trap();
+    press(&window, "Back", "Enter", "What Carryover is for");
+    press(&window, "I understand. Continue", "Enter", "How will you use Carryover?");
     press(&window, "I do exercises", "Enter", "Add your plan card");
     take(&window, card.trim());
     hold(&window);
     visit(&window);
     correct(&window);
+    pages(&window);
 }
 
 fn take(window: &Window, card: &str) {
@@ -122,6 +128,19 @@ fn visit(window: &Window) {
     press(window, "Show it as codes", "Space", "The summary as a code");
     press(window, "Back", "Enter", "What you share");
     press(window, "Back", "Enter", "Was something entered by mistake?");
+}
+
+/// Each page that explains the program is reached from the person's own data, and leads back there.
+fn pages(window: &Window) {
+    press(window, "Your data", "Enter", "Erase everything");
+    for (page, says) in
+        [("Help", "What if I missed a session?"), ("Privacy", "There is no account"), ("About Carryover", "Data folder: ")]
+    {
+        press(window, page, "Enter", says);
+        window.no_trap();
+        press(window, "Back", "Enter", "Erase everything");
+    }
+    press(window, "Back", "Enter", "For the visit");
 }
 
 fn correct(window: &Window) {
@@ -206,4 +225,35 @@ fn whoever_presses_with_a_finger_sees_no_outline() {
     window.press("How to do it");
     window.wait_for("return document.activeElement.localName === 'h1'");
     assert_eq!(window.ask("return document.activeElement.matches(':focus-visible')", &[]), false);
+}
+
+#[test]
+fn the_numbers_of_a_dose_are_changed_with_keys() {
+    let desktop = Desktop::new();
+    let passphrase = desktop.with_a_clinic();
+    let (window, _turn) = open(&desktop, "clinic", "2027-03-01T08:30:00+01:00");
+    window.type_into("Passphrase", passphrase);
+    window.press("Unlock");
+    window.press("First plan: K17");
+    window.press("Add Heel raise");
+    window.see("Ready to issue.");
+    let has_focus = |name: &str, expanded: bool| {
+        window.wait_for(&format!(
+            "const it = document.activeElement; return it.ariaLabel === '{name}' && it.ariaExpanded === '{expanded}'"
+        ));
+    };
+    window.tab_to("Sets: 2");
+    window.key("Enter");
+    has_focus("Sets: 2", true);
+    window.key("ArrowUp");
+    has_focus("Sets: 3", true);
+    window.tab_to("Sets: more");
+    window.key("Space");
+    window.key("Escape");
+    has_focus("Sets: 4", false);
+    assert!(!window.can_press("Sets: more"), "its steps are gone");
+    window.key("ArrowDown");
+    has_focus("Sets: 3", false);
+    window.see("3 sets of");
+    window.no_trap();
 }

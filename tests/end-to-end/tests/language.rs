@@ -30,12 +30,12 @@ fn the_choice_at_first_start_is_kept_and_the_system_can_be_followed_again() {
     let desktop = Desktop::new();
     let opening = || desktop.open("patient").at(NOW).zone(ZONE).with("LC_ALL", "es_MX.UTF-8").size(360, 640);
     let window = opening().start();
-    window.see(text(Locale::EsMx, Key::ChooseRole));
+    window.see(text(Locale::EsMx, Key::WelcomeTitle));
     assert_eq!(language_of(&window), "es-MX");
     window.fits();
     window.screenshot("language-first-start");
     choose(&window, Locale::EsMx, Locale::EnGb);
-    window.see(text(Locale::EnGb, Key::ChooseRole));
+    window.welcomed_in(Locale::EnGb);
     window.press(text(Locale::EnGb, Key::RolePatient));
     window.see(text(Locale::EnGb, Key::AddCardTitle));
     window.close();

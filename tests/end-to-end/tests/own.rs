@@ -296,6 +296,7 @@ fn everything_is_saved_and_then_erased_and_the_window_begins_anew() {
     window.press("Erase everything");
     window.press("Yes, erase everything");
     window.see("Everything is erased.");
+    window.welcomed();
     window.see("I prescribe exercises");
     assert_eq!(window.ask("return localStorage.length", &[]), serde_json::json!(0));
     becomes("no more at login", || started_at_login(&desktop).is_empty());
@@ -374,6 +375,12 @@ fn look_around(window: &Window, words: Words, name: &str) {
     to_mine(window, words);
     window.press(words.text(Key::MineSave));
     keep("mine");
+    for (title, name) in [(Key::HelpTitle, "help"), (Key::PrivacyTitle, "privacy"), (Key::AboutTitle, "about")] {
+        window.press(words.text(title));
+        window.see_no_more(words.text(Key::MineWhat));
+        keep(name);
+        window.press(words.text(Key::Back));
+    }
     window.press(words.text(Key::EraseTitle));
     window.see(words.text(Key::EraseAsk));
     keep("sure");

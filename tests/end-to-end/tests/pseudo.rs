@@ -17,7 +17,8 @@ const TEXTS: &str = r"
     const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     while (walk.nextNode()) {
         const parent = walk.currentNode.parentElement;
-        if (seen(parent) && !['SCRIPT', 'STYLE'].includes(parent.tagName)) texts.push(walk.currentNode.textContent);
+        // Licences and names of libraries are not translated.
+        if (seen(parent) && !parent.closest('[translate=no]') && !['SCRIPT', 'STYLE'].includes(parent.tagName)) texts.push(walk.currentNode.textContent);
     }
     const named = ['aria-label', 'title', 'placeholder', 'alt'];
     for (const element of document.querySelectorAll(named.map((name) => `[${name}]`).join(', '))) {

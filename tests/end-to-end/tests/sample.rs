@@ -9,6 +9,7 @@ const AT: &str = "2027-03-03T11:05:00Z";
 fn a_sample_is_looked_around_in_and_nothing_of_it_is_kept() {
     let desktop = Desktop::new();
     let window = desktop.open("new").at(AT).zone("UTC").size(390, 844).start();
+    window.welcomed();
     window.press("I do exercises");
     window.see("Add your plan card");
     window.screenshot("sample-offered");
@@ -47,6 +48,7 @@ fn a_sample_is_looked_around_in_and_nothing_of_it_is_kept() {
 fn without_a_camera_the_page_says_what_else_can_be_done() {
     let desktop = Desktop::new();
     let window = desktop.open("new").at(AT).size(360, 640).start();
+    window.welcomed();
     window.press("I do exercises");
     window.see("Add your plan card");
     if window.can_press("Scan the code with the camera") {

@@ -26,6 +26,7 @@ fn prescribe_do_hand_over_review_and_prescribe_again() {
     another_reader_agrees(&first);
 
     let patient = desktop.open("patient").at("2027-03-01T08:50:00+01:00").zone(ZONE).start();
+    patient.welcomed();
     patient.press("I do exercises");
     take(&patient, &first);
     patient.screenshot("loop-taken");
@@ -65,6 +66,7 @@ fn prescribe_do_hand_over_review_and_prescribe_again() {
 }
 
 fn start_the_clinic(clinic: &Window) {
+    clinic.welcomed();
     clinic.press("I prescribe exercises");
     clinic.type_into("Clinic's name", "Ropewalk Practice");
     clinic.type_into("Passphrase", PASSPHRASE);
@@ -91,11 +93,10 @@ fn compose(clinic: &Window) {
     for name in ["Sit tall, chin back", "Heel raise", "Stand on one leg"] {
         clinic.press(&format!("Add {name}"));
     }
-    press_times(clinic, "Holds: less", 2);
-    press_times(clinic, "Seconds each: less", 1);
-    press_times(clinic, "Sets: less", 1);
-    press_times(clinic, "Repetitions: less", 8);
-    press_times(clinic, "Attempts: less", 2);
+    for (number, times) in [("Holds", 2), ("Seconds each", 1), ("Sets", 1), ("Repetitions", 8), ("Attempts", 2)] {
+        clinic.press_part(&format!("{number}: "));
+        press_times(clinic, &format!("{number}: less"), times);
+    }
     clinic.choose("Side", "left");
     the_gate(clinic, "12.4");
     clinic.press_part("Complaints");

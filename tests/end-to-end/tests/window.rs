@@ -6,6 +6,7 @@ use std::fs::Permissions;
 use std::os::unix::fs::PermissionsExt;
 use std::path::PathBuf;
 use std::process::{Command, Stdio};
+use words::{Key, Locale, Words};
 
 fn ground(window: &Window) -> serde_json::Value {
     window.ask("return getComputedStyle(document.documentElement).backgroundColor", &[])
@@ -86,7 +87,7 @@ fn reloading_anywhere_finds_the_program_again() {
 fn a_press_that_missed_what_moved_meanwhile_is_made_again() {
     let desktop = Desktop::new();
     let window = desktop.open("anna").start();
-    window.see("I prescribe exercises");
+    window.welcomed();
     // What an answer that comes between measuring and pressing does to a page.
     window.ask(
         "addEventListener('mousedown', () => { document.body.style.paddingTop = '300px'; window.moved = true; }, { once: true })",
@@ -95,6 +96,34 @@ fn a_press_that_missed_what_moved_meanwhile_is_made_again() {
     window.press("I prescribe exercises");
     window.see("Passphrase");
     assert_eq!(window.ask("return window.moved", &[]), json!(true));
+}
+
+#[test]
+fn a_program_that_has_stopped_says_so_in_its_language_and_opens_again() {
+    for (system, locale, size, dark) in
+        [("es_MX.UTF-8", Locale::EsMx, (360, 640), true), ("en_GB.UTF-8", Locale::EnGb, (390, 844), false)]
+    {
+        let words = Words::new(locale);
+        let desktop = Desktop::new();
+        let opening = desktop.open("anna").with("LC_ALL", system).size(size.0, size.1);
+        let window = if dark { opening.dark().start() } else { opening.start() };
+        window.see(words.text(Key::WelcomeTitle));
+        window.ask("setTimeout(() => { throw new Error('as if the program had stopped'); }); return true", &[]);
+        window.see(words.text(Key::CrashTitle));
+        window.see("as if the program had stopped");
+        assert_eq!(
+            window
+                .ask("return [...document.querySelectorAll('#broken h1')].filter((it) => it.checkVisibility()).length", &[]),
+            json!(1)
+        );
+        assert_eq!(window.inaccessible(), Vec::<String>::new());
+        window.fits();
+        window.screenshot(&format!("stopped-{}", locale.tag()));
+        assert!(window.take_faults().contains("as if the program had stopped"));
+        window.press(words.text(Key::CrashOpenAgain));
+        window.see_no_more(words.text(Key::CrashTitle));
+        window.see(words.text(Key::WelcomeTitle));
+    }
 }
 
 /// A folder into which nobody can put anything, until this goes. Permissions do not bind root, an attribute of the file does.

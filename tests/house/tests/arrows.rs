@@ -18,7 +18,7 @@ const ARROWS: [(&str, &[&str]); 18] = [
     ("terminal", &["actions", "exercises", "wire", "words", "format"]),
     ("carryover-shell", &["actions", "exercises", "wire", "words"]),
     ("carryover-ui", &["exercises", "wire", "words"]),
-    ("bundler", &[]),
+    ("bundler", &["text-generator"]),
     ("simulator", &["actions", "exercises", "wire", "words", "format"]),
     ("end-to-end", &["exercises", "wire", "words"]),
     ("house-rules", &[]),

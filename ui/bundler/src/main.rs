@@ -4,7 +4,9 @@
 //! wasm-bindgen runs as a library of the same lock file as the front end, so their versions agree
 //! and nothing needs to be installed or downloaded.
 
+mod crash_page;
 mod dist;
+mod licences;
 mod wasm;
 
 use std::error::Error;
@@ -39,6 +41,8 @@ fn bundle(profile: &str) -> Result<usize, Box<dyn Error>> {
     let mut files = wasm::bind(&wasm::build(ui, profile)?)?;
     let size = files.get(Path::new("ui_bg.wasm")).map_or(0, Vec::len);
     files.append(&mut dist::still_files(ui)?);
+    crash_page::fill_in(&mut files, ui)?;
+    files.append(&mut licences::files(ui)?);
     dist::put(&ui.join("dist"), &files)?;
     Ok(size)
 }

@@ -1,7 +1,7 @@
 //! The clinic's side: its door, and behind it one page at a time.
 
 use leptos::prelude::*;
-use wire::app;
+use wire::app::{self, Role};
 
 use super::context::{ClinicContext, Page};
 use super::issued::Issued;
@@ -9,6 +9,7 @@ use super::lock::Lock;
 use super::patients::Patients;
 use super::plan::Compose;
 use super::review::Review;
+use crate::pages::ShowInfoPage;
 use crate::shared::AppContext;
 
 /// The clinic's side of the window.
@@ -24,6 +25,9 @@ pub fn Clinic() -> impl IntoView {
         Page::Patients => view! { <Patients/> }.into_any(),
         Page::Review(page) => view! { <Review page=*page/> }.into_any(),
         Page::Plan(code, draft) => view! { <Compose code draft=*draft/> }.into_any(),
+        Page::Info(page) => {
+            view! { <ShowInfoPage page role=Role::Clinic back=move || context.show(Page::Patients)/> }.into_any()
+        }
         Page::Issued(code, card) => view! { <Issued code card=*card/> }.into_any(),
     };
     view! {

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use wire::clinic::{BeginPlan, IssuedCard, PatientCode, PlanDraft, ReviewPage, ShowReview};
 
 use super::keeper::Keeper;
+use crate::pages::InfoPage;
 use crate::shared::AppContext;
 
 /// A page of the clinic's side, with what it shows.
@@ -15,6 +16,8 @@ pub enum Page {
     Review(Box<ReviewPage>),
     /// One patient's next plan.
     Plan(String, Box<PlanDraft>),
+    /// A page that explains the program.
+    Info(InfoPage),
     /// A card that was issued to a patient.
     Issued(String, Box<IssuedCard>),
 }

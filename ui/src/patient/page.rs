@@ -6,6 +6,8 @@ use exercises::questions::Question;
 use exercises::slots::SlotRef;
 use wire::patient::RunScript;
 
+use crate::pages::InfoPage;
+
 /// Where in the window the person is.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub enum Place {
@@ -44,6 +46,8 @@ pub enum Page {
     Reminders,
     /// What is the person's own: to save, and to erase.
     OwnData,
+    /// A page that explains the program, opened from the person's own data.
+    Info(InfoPage),
     /// What goes to the visit.
     Visit(PlanId),
     /// Mistaken entries, to be put right.

@@ -6,6 +6,7 @@ use exercises::slots::SlotRef;
 use exercises::today::Head;
 use leptos::prelude::*;
 use leptos::{ev, html};
+use wire::app::Role;
 
 use super::after::After;
 use super::bar::Bar;
@@ -25,6 +26,7 @@ use super::run::Run;
 use super::sample::SampleLine;
 use super::trouble::{Advice, AskTrouble};
 use crate::events;
+use crate::pages::ShowInfoPage;
 use crate::shared::{AppContext, clock};
 
 /// The Now page is asked for when it would say something else and when the shell says so; and so often, in milliseconds, should both
@@ -37,7 +39,10 @@ pub fn Patient() -> impl IntoView {
     let context = PatientContext::new(AppContext::current());
     provide_context(context);
     keep_current(context);
+    let words = context.app.words_shown();
+    // A page is drawn anew in another language, and what is outside of it as well.
     let over = move || {
+        words.track();
         let page = match context.page.get()? {
             Page::SkipSlot(plan, slot) => view! { <SkipSlot plan at=slot/> }.into_any(),
             Page::DaysOff(plan) => view! { <TakeDaysOff plan/> }.into_any(),
@@ -51,15 +56,21 @@ pub fn Patient() -> impl IntoView {
             Page::Card => view! { <TakeACard/> }.into_any(),
             Page::Reminders => view! { <Reminders/> }.into_any(),
             Page::OwnData => view! { <OwnData/> }.into_any(),
+            Page::Info(page) => {
+                view! { <ShowInfoPage page role=Role::Patient back=move || context.open(Page::OwnData)/> }.into_any()
+            }
             Page::Visit(plan) => view! { <Visit plan/> }.into_any(),
             Page::Correct(plan) => view! { <Correct plan/> }.into_any(),
         };
         Some(page)
     };
-    let place = move || match context.place.get() {
-        Place::Now => view! { <Now/> }.into_any(),
-        Place::Plan => view! { <Plan/> }.into_any(),
-        Place::Record => view! { <Record/> }.into_any(),
+    let place = move || {
+        words.track();
+        match context.place.get() {
+            Place::Now => view! { <Now/> }.into_any(),
+            Place::Plan => view! { <Plan/> }.into_any(),
+            Place::Record => view! { <Record/> }.into_any(),
+        }
     };
     let screen = NodeRef::<html::Main>::new();
     let without_plan =
@@ -74,7 +85,6 @@ pub fn Patient() -> impl IntoView {
     });
     let covered = Memo::new(move |_| context.page.with(Option::is_some));
     let closing = context.closing;
-    let words = context.app.words_shown();
     let screens = move || {
         // Read and not only tracked: a memo that nobody has read follows nothing.
         words.get();

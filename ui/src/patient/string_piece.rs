@@ -1,7 +1,9 @@
 //! A piece of string with what is tied into it, as high as the row beside it.
 
-use exercises::day_string::{KnotFill, KnotShape, Segment, knot_fill};
+use exercises::day_string::{KnotShape, Segment};
 use leptos::prelude::*;
+
+use crate::shared::half_knot::half_knot;
 
 /// A knot's radius in its box of 20.
 const KNOT: f64 = 6.5;
@@ -33,11 +35,8 @@ fn knot(shape: KnotShape) -> AnyView {
         KnotShape::Bob => view! { <svg class="tie bob-tie" viewBox="0 0 20 28"><path class="bob" d="M10 0L17 12L10 28L3 12Z"/></svg> }.into_any(),
         KnotShape::Knot => view! { <svg class="tie" viewBox="0 0 20 20"><circle class="done" cx="10" cy="10" r=KNOT/></svg> }.into_any(),
         KnotShape::Half(part) => {
-            let KnotFill { half, y, large } = knot_fill(part);
-            let (left, right, y) = (10.0 - half * KNOT, 10.0 + half * KNOT, 10.0 + y * KNOT);
-            let filled = format!("M{left:.2} {y:.2}A{KNOT} {KNOT} 0 {} 0 {right:.2} {y:.2}Z", u8::from(large));
-            view! { <svg class="tie" viewBox="0 0 20 20"><circle class="done-edge" cx="10" cy="10" r=KNOT/><path class="done" d=filled/></svg> }
-                .into_any()
+            let (string, knot) = ("M10 0V20", half_knot(part, 10.0, 10.0, KNOT));
+            view! { <svg class="tie" viewBox="0 0 20 20"><path class="string" d=string/>{knot}</svg> }.into_any()
         }
         KnotShape::Loop => view! { <svg class="tie" viewBox="0 0 20 20"><circle class="loop" cx="10" cy="10" r="5.5"/></svg> }.into_any(),
         KnotShape::Bar => view! { <svg class="tie" viewBox="0 0 20 20"><path class="ink-line" d="M10 0V20M3 10H17"/></svg> }.into_any(),

@@ -8,6 +8,7 @@ pub mod fault;
 pub mod figure;
 pub mod file;
 pub mod focus;
+pub mod half_knot;
 pub mod language;
 pub mod line;
 pub mod local_flags;

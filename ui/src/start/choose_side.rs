@@ -4,15 +4,13 @@ use leptos::prelude::*;
 use wire::app::{ChooseRole, Role, RoleRequest};
 use words::Key;
 
-use crate::shared::language::LanguageChoice;
 use crate::shared::line::TimeIsSet;
-use crate::shared::restart;
 use crate::shared::{AppContext, Fault};
 
 /// Two buttons, each with what it means, and the plain word about an employer's computer. `prescribe` opens the page on which a
-/// clinic is set up; until that is done, no side is chosen.
+/// clinic is set up; until that is done, no side is chosen. `back` leads to what the program is for.
 #[component]
-pub fn ChooseSide(prescribe: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+pub fn ChooseSide(prescribe: impl Fn() + Copy + Send + 'static, back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let app = AppContext::current();
     let choose = move |role| match role {
         Role::Clinic => {
@@ -35,32 +33,19 @@ pub fn ChooseSide(prescribe: impl Fn() + Copy + Send + 'static) -> impl IntoView
         <div class="window first-start">
             <main class="screen">
                 <div class="column stack-5">
-                    <div class="brand" aria-hidden="true"><Plumb/></div>
                     <div>
                         <p class="soft">{app.text(Key::AppName)}</p>
                         <h1>{app.text(Key::ChooseRole)}</h1>
                         <p class="soft">{app.text(Key::RoleIsRemembered)}</p>
                     </div>
-                    {restart::is_new().then(|| view! { <p role="status"><strong>{app.text(Key::Erased)}</strong></p> })}
                     <Fault/>
                     {side("side-patient", Role::Patient, Key::RolePatient, Key::RolePatientWhat)}
                     {side("side-clinic", Role::Clinic, Key::RoleClinic, Key::RoleClinicWhat)}
                     <p class="small soft">{app.text(Key::EmployerCanRead)}</p>
-                    <LanguageChoice/>
+                    <button type="button" class="quiet" on:click=move |_| back()>{app.text(Key::Back)}</button>
                     <TimeIsSet/>
                 </div>
             </main>
         </div>
-    }
-}
-
-/// The program's sign: a plumb line.
-#[component]
-fn Plumb() -> impl IntoView {
-    view! {
-        <svg viewBox="0 0 24 120">
-            <path class="string" d="M12 0V86"/>
-            <path class="bob" d="M12 84L19 98L12 120L5 98Z"/>
-        </svg>
     }
 }

@@ -18,6 +18,8 @@ macro_rules! commands {
                 ShowSample = show_sample(SampleRequest) -> AppState;
                 /// Choose the language of all text.
                 ChooseLocale = choose_locale(LocaleRequest) -> AppState;
+                /// Where the data folder is.
+                ShowDataFolder = data_folder(()) -> String;
                 /// All exercises.
                 ShowCatalogue = catalogue(()) -> Vec<Exercise>;
             }

@@ -23,9 +23,25 @@ struct KindTexts {
     next_part: fn(Words, u8, u8) -> String,
     /// How many parts were done, of how many.
     done: fn(Words, u32, u32) -> String,
+    /// The dose as a sentence, from the values of its fields and what stands in their place.
+    sentence: fn(Words, &[i64], &[String]) -> String,
+    /// The same for the fields that are changed seldom; none where there are no such fields.
+    seldom_sentence: Option<fn(Words, &[i64], &[String]) -> String>,
     /// What the ways out, staying and back of a movement are called.
     movement: [Key; 3],
 }
+
+/// A part of the sentence that says a dose.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum DosePart {
+    /// Words between its numbers.
+    Text(String),
+    /// A number of it, as the locale writes it.
+    Number(Quantity, String),
+}
+
+/// The first of the characters that mark the place of a number while a sentence is made: they are for private use and in no text.
+const MARK: u32 = 0xE000;
 
 const MOVEMENT: [Key; 3] = [Key::BeatGo, Key::BeatHold, Key::BeatReturn];
 
@@ -38,6 +54,11 @@ const HOLD: KindTexts = KindTexts {
     part: |words, n, of| words.hold_of(n, of),
     next_part: |words, n, of| words.next_hold_of(n, of),
     done: |words, done, of| words.done_holds(of, done),
+    sentence: |words, n, shown| match (n, shown) {
+        ([n, s, rest], [holds, seconds, pause]) => words.dose_sentence_hold(*n, holds, *s, seconds, *rest, pause),
+        _ => String::new(),
+    },
+    seldom_sentence: None,
     movement: MOVEMENT,
 };
 
@@ -47,6 +68,11 @@ const BALANCE: KindTexts = KindTexts {
     part: |words, n, of| words.attempt_of(n, of),
     next_part: |words, n, of| words.attempt_of(n, of),
     done: |words, done, of| words.done_attempts(of, done),
+    sentence: |words, n, shown| match (n, shown) {
+        ([n, s, rest], [attempts, seconds, pause]) => words.dose_sentence_balance(*n, attempts, *s, seconds, *rest, pause),
+        _ => String::new(),
+    },
+    seldom_sentence: None,
     movement: MOVEMENT,
 };
 
@@ -63,6 +89,18 @@ const REPS: KindTexts = KindTexts {
     part: |words, n, of| words.set_of(n, of),
     next_part: |words, n, of| words.next_set_of(n, of),
     done: |words, done, of| words.done_reps(of, done),
+    sentence: |words, n, shown| match (n, shown) {
+        ([of, n, rest, ..], [sets, repetitions, pause, ..]) => {
+            words.dose_sentence_reps(*of, sets, *n, repetitions, *rest, pause)
+        }
+        _ => String::new(),
+    },
+    seldom_sentence: Some(|words, n, shown| match (n, shown) {
+        ([.., out, stay, back], [.., concentric, hold, eccentric]) => {
+            words.dose_sentence_tempo(*out, concentric, *stay, hold, *back, eccentric)
+        }
+        _ => String::new(),
+    }),
     movement: MOVEMENT,
 };
 
@@ -83,6 +121,28 @@ impl Words {
             Dose::Reps { sets: 1, repetitions, .. } => self.dose_reps(repetitions),
             Dose::Reps { sets, repetitions, .. } => self.dose_reps_sets(repetitions, sets),
         }
+    }
+
+    /// The dose as a sentence, in its parts: all that is changed often, or with `seldom` the rest; nothing where there is no rest.
+    pub fn dose_sentence(self, dose: Dose, seldom: bool) -> Vec<DosePart> {
+        let texts = texts(dose.kind());
+        let Some(say) = (if seldom { texts.seldom_sentence } else { Some(texts.sentence) }) else { return Vec::new() };
+        let marks = || (MARK..).map_while(char::from_u32);
+        let values = dose.values();
+        let sentence = say(self, &values, &marks().take(values.len()).map(String::from).collect::<Vec<_>>());
+        let number = |mark: char| {
+            let at = marks().take(values.len()).position(|other| other == mark)?;
+            Some(DosePart::Number(dose.fields().get(at)?.quantity, self.shown(*values.get(at)?)))
+        };
+        let mut parts = Vec::new();
+        for letter in sentence.chars() {
+            match (number(letter), parts.last_mut()) {
+                (Some(part), _) => parts.push(part),
+                (None, Some(DosePart::Text(text))) => text.push(letter),
+                (None, _) => parts.push(DosePart::Text(letter.to_string())),
+            }
+        }
+        parts
     }
 
     /// How much of a dose was done: `done` and `of` in its unit, and whole percent.
@@ -135,6 +195,49 @@ fn of<T: Copy>(table: &[(Quantity, T)], quantity: Quantity) -> Option<T> {
 mod tests {
     use super::*;
     use crate::Locale;
+    use exercises::catalogue::Tempo;
+
+    #[test]
+    fn a_sentence_says_every_number_of_a_dose_once() {
+        let reps = Dose::Reps { sets: 1, repetitions: 12, rest_s: 60, tempo: Tempo { up_s: 2, hold_s: 1, down_s: 3 } };
+        let doses = [
+            Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 1 },
+            Dose::Balance { trials: 1, target_s: 30, rest_s: 0 },
+            reps,
+        ];
+        for locale in Locale::ALL {
+            for dose in doses {
+                let parts = [false, true].map(|seldom| Words::new(*locale).dose_sentence(dose, seldom)).concat();
+                let mut said: Vec<Quantity> = parts
+                    .iter()
+                    .filter_map(|part| if let DosePart::Number(quantity, _) = part { Some(*quantity) } else { None })
+                    .collect();
+                let mut all: Vec<Quantity> = dose.fields().iter().map(|field| field.quantity).collect();
+                said.sort();
+                all.sort();
+                assert_eq!(said, all, "{} {dose:?}", locale.tag());
+            }
+        }
+    }
+
+    #[test]
+    fn the_words_of_a_sentence_go_by_its_numbers() {
+        let said = |dose, seldom| {
+            let parts = Words::new(Locale::En).dose_sentence(dose, seldom);
+            parts.into_iter().map(|part| match part {
+                DosePart::Text(text) => text,
+                DosePart::Number(_, number) => format!("[{number}]"),
+            })
+        };
+        let hold = Dose::Hold { repetitions: 1, hold_s: 10, rest_s: 5 };
+        assert_eq!(said(hold, false).collect::<String>(), "[1] hold of [10] seconds, with [5] seconds of rest in between");
+        assert_eq!(said(hold, true).count(), 0);
+        let reps = Dose::Reps { sets: 2, repetitions: 8, rest_s: 60, tempo: Tempo { up_s: 2, hold_s: 1, down_s: 3 } };
+        assert_eq!(
+            said(reps, true).collect::<String>(),
+            "Each repetition: [2] seconds concentric, [1] second hold, [3] seconds eccentric"
+        );
+    }
 
     #[test]
     fn every_field_and_every_step_of_every_kind_has_its_text() {

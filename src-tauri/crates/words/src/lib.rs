@@ -8,7 +8,7 @@
 pub mod clinic;
 mod date;
 pub mod failure;
-mod kind;
+pub mod kind;
 mod locale;
 mod number;
 pub mod patient;

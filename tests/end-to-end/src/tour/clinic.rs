@@ -16,6 +16,7 @@ impl Tour<'_> {
         window.press("Unlock");
         window.see("E58");
         keep("patients");
+        self.pages(&window, "clinic", "E58");
         for code in ["B24", "E58", "F63"] {
             window.press_part(code);
             window.see("What got in the way");
@@ -35,6 +36,7 @@ impl Tour<'_> {
         let desktop = Desktop::new();
         let window = self.begin(desktop.open("new").at(&self.at));
         let keep = |name: &str| (self.at_screen)(&window, &format!("clinic-first-{name}"));
+        window.welcomed();
         window.press("I prescribe exercises");
         window.see("Set up your clinic");
         keep("door");
@@ -55,6 +57,8 @@ impl Tour<'_> {
         window.press("Add Stand on one leg");
         window.see("Balance at home");
         keep("plan-gate");
+        window.press_part("Attempts: ");
+        keep("plan-number");
         window.press("Remove: Stand on one leg");
         window.press("Add Heel raise");
         window.see("Ready to issue.");

@@ -11,7 +11,9 @@ impl Tour<'_> {
         let desktop = Desktop::new();
         let window = self.begin(desktop.open("new").at(&self.at));
         let keep = |name: &str| (self.at_screen)(&window, &format!("first-{name}"));
-        window.see("I do exercises");
+        window.see("What Carryover is for");
+        keep("welcome");
+        window.welcomed();
         keep("side");
         window.press("I do exercises");
         window.see("Card text");

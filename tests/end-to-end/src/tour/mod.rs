@@ -3,6 +3,7 @@
 
 mod clinic;
 mod first_day;
+mod pages;
 mod patient;
 mod visit;
 

@@ -43,6 +43,7 @@ impl Tour<'_> {
         window.press("Your data");
         window.see("Erase everything");
         keep("mine");
+        self.pages(&window, "patient", "Erase everything");
     }
 
     /// What is a person's own: saved, and the question before it is erased.

@@ -3,7 +3,7 @@
 mod choice;
 mod fold;
 mod passphrase;
-mod stepper;
+mod press_number;
 mod text;
 mod typed;
 
@@ -11,6 +11,6 @@ pub use crate::shared::tick::Tick;
 pub use choice::Choice;
 pub use fold::Fold;
 pub use passphrase::Passphrase;
-pub use stepper::Stepper;
+pub use press_number::PressNumber;
 pub use text::Text;
 pub use typed::Typed;

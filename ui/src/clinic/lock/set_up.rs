@@ -8,6 +8,9 @@ use crate::clinic::fields::{Passphrase, Text, Tick};
 use crate::shared::line::TimeIsSet;
 use crate::shared::{AppContext, Fault};
 
+/// What a clinician has to know before the program is used.
+const READ_FIRST: [Key; 2] = [Key::WelcomeClinic, Key::WelcomeClinicReading];
+
 /// The clinic's name, the passphrase twice, and the plain word that a lost one cannot be recovered. Nothing is kept before the
 /// clinic is set up, so the way back leaves nothing behind.
 #[component]
@@ -33,6 +36,7 @@ pub fn SetUp(back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
         <div class="window clinic set-up"><main class="screen door"><form class="column" on:submit=start>
             <h1>{app.text(Key::ClinicSetupTitle)}</h1>
             <p>{app.text(Key::ClinicSetupWhat)}</p>
+            <ul class="lines small">{READ_FIRST.map(|fact| view! { <li>{app.text(fact)}</li> })}</ul>
             <Fault/>
             <Text label=app.text(Key::ClinicName) value=name put=move |text| name.set(text)
                 hint=app.text(Key::ClinicNameHint).to_owned() most=exercises::plan::MAX_NAME/>

@@ -8,6 +8,8 @@ use words::Key;
 use super::add::AddPatient;
 use super::line::Line;
 use super::receive::Receive;
+use crate::clinic::context::{ClinicContext, Page};
+use crate::pages::PageLinks;
 use crate::shared::language::LanguageChoice;
 use crate::shared::line::TimeIsSet;
 use crate::shared::{AppContext, Fault};
@@ -18,7 +20,7 @@ const MANY: usize = 7;
 /// All patients; those with alarms first.
 #[component]
 pub fn Patients() -> impl IntoView {
-    let app = AppContext::current();
+    let (app, context) = (AppContext::current(), ClinicContext::current());
     let lines = RwSignal::new(None::<Vec<PatientLine>>);
     let look = move || app.query::<ShowPatients>((), move |all| lines.set(Some(all)));
     look();
@@ -53,6 +55,7 @@ pub fn Patients() -> impl IntoView {
                 </section>
                 <aside class="stack-8"><Receive received=look/><AddPatient lines/><LanguageChoice/></aside>
             </div>
+            <PageLinks open=move |page| context.show(Page::Info(page))/>
         </main>
     }
 }

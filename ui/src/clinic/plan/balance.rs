@@ -48,7 +48,13 @@ fn Age() -> impl IntoView {
         let band = AgeBand::ALL.into_iter().find(|band| format!("{band:?}") == chosen);
         editor.edit(|draft| draft.prescription.age = band);
     };
-    view! { <Choice label=words.text(Key::AgeBand) options value choose/> }
+    let young = move || editor.plan(|plan| plan.age == Some(AgeBand::Under18)).then(|| words.text(Key::AgeUnder18What));
+    view! {
+        <div>
+            <Choice label=words.text(Key::AgeBand) options value choose/>
+            <small class="soft" role="status">{young}</small>
+        </div>
+    }
 }
 
 /// What was considered and is absent. Line by line on purpose: each is a decision, so there is no press that ticks them all.

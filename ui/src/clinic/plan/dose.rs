@@ -1,13 +1,16 @@
-//! How much of an item, quantity by quantity.
+//! How much of an item, as a sentence.
 
 use exercises::draft::stepped;
 use exercises::id::ItemId;
 use leptos::prelude::*;
+use words::Key;
+use words::kind::DosePart;
 
 use super::editor::PlanEditor;
-use crate::clinic::fields::Stepper;
+use crate::clinic::fields::PressNumber;
 
-/// A stepper for each field of the dose that is changed often; with `seldom` for the others, which stand with the limits.
+/// One sentence, whose numbers can be pressed and changed: all that is changed often; with `seldom` the rest, which stands with the
+/// limits.
 #[component]
 pub fn Dose(id: ItemId, #[prop(optional)] seldom: bool) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -15,12 +18,24 @@ pub fn Dose(id: ItemId, #[prop(optional)] seldom: bool) -> impl IntoView {
     let Some(dose) = editor.draft.with_untracked(|draft| draft.prescription.item(id).map(|item| item.dose)) else {
         return ().into_any();
     };
-    let fields = dose.fields().iter().filter(move |field| field.group.is_some() == seldom);
-    let steppers = fields.map(move |field| {
-        let quantity = field.quantity;
-        let value = Signal::derive(move || editor.item(id, 0, |item| item.dose.value(quantity).unwrap_or_default()));
-        let step = move |up| editor.edit_item(id, |item| item.dose = stepped(item.dose, quantity, up));
-        view! { <Stepper label=words.quantity(quantity, dose.kind()) value step/> }
-    });
-    view! { <div class="steppers">{steppers.collect_view()}</div> }.into_any()
+    let parts = Memo::new(move |_| editor.item(id, Vec::new(), |item| words.dose_sentence(item.dose, seldom)));
+    let shown = move |at: usize| {
+        Signal::derive(move || {
+            parts.with(|parts| match parts.get(at) {
+                Some(DosePart::Text(text) | DosePart::Number(_, text)) => text.clone(),
+                None => String::new(),
+            })
+        })
+    };
+    let open = RwSignal::new(None);
+    // The words between the numbers change with them; how many there are and in which order does not.
+    let part = move |(at, part): (usize, DosePart)| match part {
+        DosePart::Text(_) => view! { <span>{shown(at)}</span> }.into_any(),
+        DosePart::Number(quantity, _) => {
+            let step = move |up| editor.edit_item(id, |item| item.dose = stepped(item.dose, quantity, up));
+            view! { <PressNumber label=words.quantity(quantity, dose.kind()) shown=shown(at) step open/> }.into_any()
+        }
+    };
+    let sentence = parts.get_untracked().into_iter().enumerate().map(part).collect_view();
+    view! { <p class="sentence" role="group" aria-label=words.text(Key::DoseLabel)>{sentence}</p> }.into_any()
 }

@@ -49,7 +49,8 @@ pub fn ItemCard(id: ItemId) -> impl IntoView {
                     </div>
                 </header>
                 <Proposal id/>
-                <div class="dose">{exercise.map(|exercise| view! { <RungAndSide id exercise/> })}<Dose id/></div>
+                <Dose id/>
+                <div class="dose">{exercise.map(|exercise| view! { <RungAndSide id exercise/> })}</div>
                 <Problems id/>
                 <Limits id/>
             </div>

@@ -8,7 +8,7 @@ use words::Key;
 use super::dose::Dose;
 use super::editor::PlanEditor;
 use super::schedule::When;
-use crate::clinic::fields::{Choice, Fold, Stepper, Text, Tick};
+use crate::clinic::fields::{Choice, Fold, PressNumber, Text, Tick};
 
 /// The fold; its heading tells when the item is due.
 #[component]
@@ -33,16 +33,17 @@ pub fn Limits(id: ItemId) -> impl IntoView {
 #[component]
 fn PainLimit(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
-    let value = Signal::derive(move || editor.item(id, 0, |item| i64::from(item.pain_limit)));
+    let shown = Signal::derive(move || editor.item(id, String::new(), |item| item.pain_limit.to_string()));
     let step = move |up| {
         editor.edit_item(id, |item| {
             item.pain_limit = if up { (item.pain_limit + 1).min(10) } else { item.pain_limit.saturating_sub(1) }
         });
     };
     let words = editor.words();
+    let label = words.text(Key::PainLimit);
     view! {
         <div>
-            <Stepper label=words.text(Key::PainLimit) value step/>
+            <p class="sentence"><span>{label}" "</span><PressNumber label shown step open=RwSignal::new(None)/></p>
             <small class="soft">{words.text(Key::PainLimitHint)}</small>
         </div>
     }

@@ -10,6 +10,7 @@ use words::Key;
 use super::next_step::NextStep;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
+use crate::patient::string::DayLine;
 use crate::shared::figure::Figure;
 
 /// The exercise that is due, with everything that can be done about it.
@@ -37,7 +38,7 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
                 {note}
                 {line.map(|line| view! { <p class="brass" role="status">{line}</p> })}
             </div>
-            <Figure drawing mirrored rests=context.mark_moved(slot)/>
+            <div class="offer-figure"><Figure drawing mirrored rests=context.mark_moved(slot)/><DayLine/></div>
             <div class="offer-buttons stack">
                 {step}
                 <button type="button" class="main" disabled=busy on:click=move |_| context.begin(plan, id)>{begin}</button>

@@ -5,12 +5,13 @@ use words::Key;
 
 use super::erase::Erase;
 use super::save::Save;
+use crate::pages::PageLinks;
 use crate::patient::context::PatientContext;
-use crate::patient::page::Place;
+use crate::patient::page::{Page, Place};
 use crate::shared::Fault;
 use crate::shared::language::LanguageChoice;
 
-/// The language; save all of it; erase everything.
+/// The language; save all of it; erase everything; what explains the program.
 #[component]
 pub fn OwnData() -> impl IntoView {
     let context = PatientContext::current();
@@ -23,6 +24,7 @@ pub fn OwnData() -> impl IntoView {
                 <LanguageChoice/>
                 <Save/>
                 <Erase/>
+                <PageLinks open=move |page| context.open(Page::Info(page))/>
                 <button type="button" class="quiet" on:click=move |_| context.go(Place::Record)>{text(Key::Back)}</button>
             </div>
         </main>

@@ -26,6 +26,8 @@ pub fn Reminders() -> impl IntoView {
                     <h1>{words.text(Key::RemindersTitle)}</h1>
                     <p role="status"><strong>{next}</strong></p>
                     <p class="soft">{words.text(Key::RemindersWhat)}</p>
+                    <p>{words.text(Key::RemindersNotDriving)}</p>
+                    <p class="soft">{words.text(Key::RemindersMayFail)}</p>
                 </div>
                 <Fault/>
                 <Show when=move || known.get()><Meeting/><Quiet/></Show>

@@ -7,6 +7,7 @@ use words::Words;
 
 use super::dates;
 use crate::shared::AppContext;
+use crate::shared::half_knot::half_knot;
 use crate::shared::width::rem;
 
 /// The strings of one item; a time too long for the page is scrolled, and begins at its latest days. `label` names the
@@ -59,10 +60,8 @@ fn string(words: Words, day: DayShape, knot: f64) -> AnyView {
 pub fn tied(shape: Shape, x: f64, y: f64, r: f64) -> AnyView {
     match shape {
         Shape::Knot => view! { <circle class="done" cx=x cy=y r=r/> }.into_any(),
-        Shape::Half => {
-            let below = format!("M{:.1} {y:.1}A{r:.1} {r:.1} 0 0 0 {:.1} {y:.1}Z", x - r, x + r);
-            view! { <circle class="done-edge" cx=x cy=y r=r - 0.5/><path class="done" d=below/> }.into_any()
-        }
+        // How much of it is said beside the chart, and when the knot is pointed at.
+        Shape::Half => half_knot(0.5, x, y, r),
         Shape::Loop => view! { <circle class="loop" cx=x cy=y r=r - 0.3/> }.into_any(),
         Shape::Bar => view! { <path class="ink-line" d=format!("M{:.1} {y:.1}H{:.1}", x - r, x + r)/> }.into_any(),
         Shape::Cross => {

@@ -23,7 +23,7 @@ fn what_was_done_between_two_visits_is_on_the_clinicians_page() {
         "Nearly fell, on 26 November, during Stand on one leg, left.",
         "Little, 5 of 18 sessions, 27%.",
         "09:00 ●●",
-        "10:00 ◐●",
+        "10:00 ∝●",
         "11:00 .○",
         "Held 176 of 540 seconds, 32%.",
         "6 of 6 attempts, 100%.",

@@ -12,6 +12,7 @@ mod check;
 mod read;
 mod write;
 
+use read::{Locale, Piece};
 use std::path::Path;
 
 /// Reads the folders below `root` and writes them as one Rust file.
@@ -26,6 +27,39 @@ pub fn generate(root: &Path, first: &str) -> Result<String, Vec<String>> {
         Some(first) if faults.is_empty() => Ok(write::rust(&locales, first, &texts)),
         _ => Err(faults),
     }
+}
+
+/// The texts of these ids in every locale below `root`, by its tag: as the locale has them, or else its language. A value stands as
+/// its name in braces. For what is shown without the program, such as a page for when it has stopped.
+///
+/// # Errors
+/// Every fault of the files; a text that a language lacks, or that chooses by a value.
+pub fn texts_of(root: &Path, ids: &[&str]) -> Result<Vec<(String, Vec<String>)>, Vec<String>> {
+    let mut faults = Vec::new();
+    let locales = read::locales(root, &mut faults);
+    let mut all = Vec::new();
+    for locale in &locales {
+        let language = locales.iter().find(|other| Some(other.tag.as_str()) == locale.parent());
+        let texts: Vec<String> = ids.iter().filter_map(|id| spelled(locale, language, id, &mut faults)).collect();
+        all.push((locale.tag.clone(), texts));
+    }
+    if faults.is_empty() { Ok(all) } else { Err(faults) }
+}
+
+fn spelled(locale: &Locale, language: Option<&Locale>, id: &str, faults: &mut Vec<String>) -> Option<String> {
+    let found = locale.texts.get(id).or_else(|| language?.texts.get(id));
+    let spelled = found.and_then(|text| {
+        let pieces = text.pieces.iter().map(|piece| match piece {
+            Piece::Text(text) => Some(text.clone()),
+            Piece::Value(name) => Some(format!("{{{name}}}")),
+            Piece::Choose(..) => None,
+        });
+        pieces.collect::<Option<String>>()
+    });
+    if spelled.is_none() {
+        faults.push(format!("{}: {id} is not there, or chooses by a value", locale.tag));
+    }
+    spelled
 }
 
 #[cfg(test)]

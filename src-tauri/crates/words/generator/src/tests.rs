@@ -1,16 +1,21 @@
 //! Folders of Fluent files, and what becomes of them.
 
-use crate::generate;
+use crate::{generate, texts_of};
 use std::fs;
 
-/// Generates from files given as (path, text), with `en` first.
-fn generated(files: &[(&str, &str)]) -> Result<String, Vec<String>> {
+fn folder(files: &[(&str, &str)]) -> tempfile::TempDir {
     let root = tempfile::tempdir().expect("a folder");
     for (path, text) in files {
         let file = root.path().join(path);
         fs::create_dir_all(file.parent().expect("a folder")).expect("a folder");
         fs::write(file, text).expect("a file");
     }
+    root
+}
+
+/// Generates from files given as (path, text), with `en` first.
+fn generated(files: &[(&str, &str)]) -> Result<String, Vec<String>> {
+    let root = folder(files);
     let place = format!("{}{}", root.path().display(), std::path::MAIN_SEPARATOR);
     generate(root.path(), "en").map_err(|faults| faults.into_iter().map(|fault| fault.replace(&place, "")).collect())
 }
@@ -91,4 +96,23 @@ fn what_is_not_understood_is_a_fault() {
     let call = faults(&[("en/a.ftl", "a = { NUMBER($n) }\n")]);
     assert_eq!(call, ["en/a.ftl:1: a: NUMBER() is not needed: a number is shown as the language writes it"]);
     assert!(faults(&[("en/a.ftl", "a = { $n\n")])[0].starts_with("en/a.ftl:"));
+}
+
+#[test]
+fn some_texts_are_spelled_out_for_every_locale_with_names_for_values() {
+    let en = "title = Stopped\nfile = could not load { $address }\n";
+    let es = "title = Parado\nfile = no se pudo cargar { $address }\n";
+    let root = folder(&[("en/a.ftl", en), ("es/a.ftl", es), ("es-MX/a.ftl", "title = Detenido\n")]);
+    let texts = texts_of(root.path(), &["title", "file"]).expect("good files");
+    let of = |tag: &str| texts.iter().find(|(other, _)| other == tag).map(|(_, texts)| texts.join("; "));
+    assert_eq!(of("en").as_deref(), Some("Stopped; could not load {address}"));
+    assert_eq!(of("es-MX").as_deref(), Some("Detenido; no se pudo cargar {address}"));
+}
+
+#[test]
+fn a_text_that_is_missing_or_chooses_is_not_spelled_out() {
+    let en = "title = Stopped\nn = { $n ->\n    [one] one\n   *[other] many\n }\n";
+    let root = folder(&[("en/a.ftl", en), ("es/a.ftl", "n = muchos\n")]);
+    let faults = texts_of(root.path(), &["title", "n"]).expect_err("faults");
+    assert_eq!(faults, ["en: n is not there, or chooses by a value", "es: title is not there, or chooses by a value"]);
 }

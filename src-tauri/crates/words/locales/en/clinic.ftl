@@ -90,6 +90,51 @@ dose-repetitions = Repetitions
 dose-tempo-concentric = Concentric, seconds
 dose-tempo-hold = Hold, seconds
 dose-tempo-eccentric = Eccentric, seconds
+# The dose as one sentence in the plan editor; the numbers in it can be pressed. $holds, $seconds, $pause and their like are the
+# numbers as shown; $n, $s, $rest, $of the same numbers, to choose the form by.
+dose-sentence-hold = { $n ->
+        [one] { $holds } hold
+       *[other] { $holds } holds
+    } of { $s ->
+        [one] { $seconds } second
+       *[other] { $seconds } seconds
+    }, with { $rest ->
+        [one] { $pause } second
+       *[other] { $pause } seconds
+    } of rest in between
+dose-sentence-balance = { $n ->
+        [one] { $attempts } attempt
+       *[other] { $attempts } attempts
+    } of up to { $s ->
+        [one] { $seconds } second
+       *[other] { $seconds } seconds
+    }, with { $rest ->
+        [one] { $pause } second
+       *[other] { $pause } seconds
+    } of rest in between
+dose-sentence-reps = { $of ->
+        [one] { $sets } set
+       *[other] { $sets } sets
+    } of { $n ->
+        [one] { $repetitions } repetition
+       *[other] { $repetitions } repetitions
+    }, with { $rest ->
+        [one] { $pause } second
+       *[other] { $pause } seconds
+    } of rest in between
+# The tempo of a repetition: muscles shorten, hold, lengthen.
+dose-sentence-tempo = Each repetition: { $out ->
+        [one] { $concentric } second concentric
+       *[other] { $concentric } seconds concentric
+    }, { $stay ->
+        [one] { $hold } second hold
+       *[other] { $hold } seconds hold
+    }, { $back ->
+        [one] { $eccentric } second eccentric
+       *[other] { $eccentric } seconds eccentric
+    }
+# For screen readers: the sentence as a group.
+dose-label = Dose
 # For screen readers, on the minus and plus buttons of a number. $what: the number's label.
 step-less = { $what }: less
 step-more = { $what }: more
@@ -135,6 +180,8 @@ age-under18 = under 18
 age-between = { $from } to { $to }
 age-from80 = 80 and over
 age-none = choose
+# Below the age group, where it is under 18.
+age-under18-what = Agree with a parent or guardian who helps with the exercises and who answers the questions.
 # Safety: a tick means that it was considered and is absent. Above the list of risk-…
 absent-title = Tick only what the patient does NOT have
 stance-today = Seconds on one leg today, eyes open, firm floor

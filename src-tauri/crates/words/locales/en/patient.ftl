@@ -479,6 +479,10 @@ said-trouble-during = Something was wrong during { $item }: { $what }
 
 reminders-title = Reminders
 reminders-what = Only one reminder waits at a time, and it goes away when its time has passed. If you acted on the last one, the next makes no sound.
+# Safety.
+reminders-not-driving = Do not follow a reminder while you drive, ride, climb or use machines. Do the session later.
+reminders-may-fail = A reminder may not come if the device is off, asleep or saving battery, or if notifications are blocked. Do not rely on reminders alone.
+reminders-battery = If reminders come late or not at all, allow Carryover to run in the background in the system's battery settings.
 no-reminder-hours-title = Hours without reminders, every day
 no-reminder-hours-what = No reminder comes during these hours. A reminder that falls into them comes at their end, if it is not too late by then.
 no-reminder-hours-span = { $from } to { $to }

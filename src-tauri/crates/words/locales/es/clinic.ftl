@@ -87,6 +87,50 @@ dose-repetitions = Repeticiones
 dose-tempo-concentric = Fase concéntrica, s
 dose-tempo-hold = Mantener, s
 dose-tempo-eccentric = Fase excéntrica, s
+# La dosis en una frase, en el editor del plan; los números se pueden tocar. $holds, $seconds, $pause y similares son los números
+# como se muestran; $n, $s, $rest, $of son los mismos números, para elegir la forma.
+dose-sentence-hold = { $n ->
+        [one] { $holds } repetición
+       *[other] { $holds } repeticiones
+    } de { $s ->
+        [one] { $seconds } segundo
+       *[other] { $seconds } segundos
+    }, con { $rest ->
+        [one] { $pause } segundo
+       *[other] { $pause } segundos
+    } de descanso entre una y otra
+dose-sentence-balance = { $n ->
+        [one] { $attempts } intento
+       *[other] { $attempts } intentos
+    } de hasta { $s ->
+        [one] { $seconds } segundo
+       *[other] { $seconds } segundos
+    }, con { $rest ->
+        [one] { $pause } segundo
+       *[other] { $pause } segundos
+    } de descanso entre uno y otro
+dose-sentence-reps = { $of ->
+        [one] { $sets } serie
+       *[other] { $sets } series
+    } de { $n ->
+        [one] { $repetitions } repetición
+       *[other] { $repetitions } repeticiones
+    }, con { $rest ->
+        [one] { $pause } segundo
+       *[other] { $pause } segundos
+    } de descanso entre una y otra
+# El ritmo de una repetición: el músculo se acorta, aguanta, se alarga.
+dose-sentence-tempo = Cada repetición: fase concéntrica de { $out ->
+        [one] { $concentric } segundo
+       *[other] { $concentric } segundos
+    }, pausa de { $stay ->
+        [one] { $hold } segundo
+       *[other] { $hold } segundos
+    }, fase excéntrica de { $back ->
+        [one] { $eccentric } segundo
+       *[other] { $eccentric } segundos
+    }
+dose-label = Dosis
 # Nombres de los botones menos y más para lectores de pantalla.
 step-less = { $what }: menos
 step-more = { $what }: más
@@ -129,6 +173,8 @@ age-under18 = menos de 18
 age-between = de { $from } a { $to }
 age-from80 = 80 o más
 age-none = elija
+# Debajo del grupo de edad, si es menor de 18 años.
+age-under18-what = Acuerde con la madre, el padre o quien tenga la tutela quién ayuda con los ejercicios y quién contesta las preguntas.
 # Lista de riesgos: se marca lo que se ha descartado.
 absent-title = Marque solo lo que el paciente NO tiene
 stance-today = Segundos sobre una pierna hoy, ojos abiertos, suelo firme

@@ -432,6 +432,10 @@ said-trouble-during = Un problema durante { $item }: { $what }
 
 reminders-title = Recordatorios
 reminders-what = Solo hay un recordatorio a la vez, y desaparece cuando pasa su hora. Si usted atendió el último, el siguiente no suena.
+# Seguridad.
+reminders-not-driving = No atienda un recordatorio mientras conduce, va en bicicleta, trabaja en altura o usa máquinas. Haga la sesión más tarde.
+reminders-may-fail = Un recordatorio puede no llegar si el dispositivo está apagado, en reposo o ahorrando batería, o si las notificaciones están bloqueadas. No confíe solo en los recordatorios.
+reminders-battery = Si los recordatorios llegan tarde o no llegan, permita que Carryover funcione en segundo plano en los ajustes de batería del sistema.
 no-reminder-hours-title = Horas sin recordatorios, cada día
 no-reminder-hours-what = A estas horas no llega ningún recordatorio. Si uno cae dentro, llega al final, siempre que no sea ya tarde para la sesión.
 # Horas sin artículo.

@@ -66,7 +66,7 @@ fn cell(mark: Mark) -> char {
 pub(super) fn letter(sign: LegendEntry) -> char {
     match sign {
         LegendEntry::Mark(Shape::Knot) => '●',
-        LegendEntry::Mark(Shape::Half) => '◐',
+        LegendEntry::Mark(Shape::Half) => '∝',
         LegendEntry::Mark(Shape::Loop) => '○',
         LegendEntry::Mark(Shape::Bar) => '-',
         LegendEntry::Mark(Shape::Cross) => 'x',

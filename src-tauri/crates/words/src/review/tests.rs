@@ -81,7 +81,7 @@ fn the_strings_show_the_hour_and_the_day_at_which_it_broke_off() {
         line.trim_start().to_owned()
     };
     assert_eq!(row("09:00"), "09:00 ●●●●●   ●●●●●   ●●●●●   ●●●●●");
-    assert_eq!(row("13:00"), "13:00 ◐◐◐◐◐   ◐◐◐◐◐   .....   .....");
+    assert_eq!(row("13:00"), "13:00 ∝∝∝∝∝   ∝∝∝∝∝   .....   .....");
     assert_eq!(row("14:00"), "14:00 ●●●●●   ●●●●●   ○○○○○   ○○○○○");
     assert_eq!(row("18:00"), "18:00 ●●●●.●● ●●.●●●● .●●●●:: ●●●.●●●");
 }

@@ -1,0 +1,87 @@
+## First start: what the program is for, before the choice of a side; also at the head of Help
+
+welcome-title = What Carryover is for
+welcome-what = Carryover helps you do the exercises that your clinic prescribed: it reminds you, guides you and records how it went.
+welcome-for = It is for people who do prescribed exercises between two visits, and for the clinicians who prescribe them.
+# Safety.
+welcome-not-device = Carryover is not a medical device. It does not diagnose, and it does not replace your clinic's advice.
+# Safety.
+welcome-not-emergency = It is not for emergencies. In an emergency, call your local emergency number. Nobody reads what you enter before your visit.
+welcome-young = If you are under 18, use Carryover together with a parent or another adult who looks after you.
+welcome-carer = If you care for somebody, use Carryover together with that person. Answers about pain and effort must be the person's own.
+welcome-understood = I understand. Continue
+# First start of the prescribing side.
+welcome-clinic = Carryover is not a medical device. Its proposals follow fixed rules, and you decide. Local rules and your own judgement come first.
+welcome-clinic-reading = Patients are told that nobody reads their entries before the visit. Do not use Carryover to watch over a patient.
+
+## Privacy: a page
+
+privacy-title = Privacy
+privacy-no-server = There is no account and no server. Nothing leaves this device unless you save it or show it.
+privacy-stored = This device stores your plans, what you did and when, your answers about pain and activities, what you reported, and your settings.
+privacy-in-the-clear = On this device, Carryover does not encrypt your record. Anyone who can unlock or manage the device can read it. Lock your device.
+privacy-summary = A summary is encrypted. Only your clinic can open it. An export is not encrypted.
+privacy-card = Anyone who has your plan card can read your plan and can write summaries in your name.
+privacy-notifications = Reminders say nothing medical, but people who see your screen can read them.
+privacy-lost = If you lose the device, your record on it is lost unless you exported it. Tell your clinic, and ask for a new card.
+privacy-how-long = Your record stays on this device until you erase it. What your clinic has received stays there under its own rules.
+privacy-young-and-carers = If somebody else uses or manages this device for you, that person can read your record.
+# The same page on the prescribing side.
+privacy-clinic-stored = Patients, plans and summaries are stored on this computer, encrypted with your passphrase.
+privacy-clinic-card-files = Card files that you save are not encrypted. Delete them when the patient has the card.
+privacy-clinic-lost = If you lose this computer or the passphrase, the clinic's data is lost. Keep a backup of the data folder, and keep the passphrase apart from it.
+privacy-clinic-how-long = The data stays in the data folder until you erase it. Local rules say how long you must keep records.
+
+## Help: a page, question by question
+
+help-title = Help
+help-ask-where = Where do I find what?
+help-now = Now shows what to do next. Plan shows everything that your clinic prescribed. Record shows what you did and how it went.
+help-ask-wrong = What do I do if something is wrong?
+help-wrong = If something is wrong, tap “Something is wrong”. In an emergency, call your local emergency number first.
+help-ask-missed = What if I missed a session?
+help-missed = If you missed a session, do the next one as planned. Do not do more at once to make up for it.
+help-ask-soreness = Is soreness usual?
+soreness-usual = Mild muscle soreness for a day or two is usual after new or harder exercises.
+soreness-too-much = If soreness is strong, lasts more than three days, or comes with swelling or dark urine, stop and contact your clinic.
+help-ask-no-reminder = Why does no reminder come?
+help-ask-two-devices = Can I use two devices?
+help-two-devices = You can use the same card on two devices. Save a summary on each of them for your visit.
+help-ask-new-device = What if I get a new device?
+help-new-device = On a new device you need a card from your clinic. What you recorded on the old device stays there, so save a summary first.
+help-ask-stop = May I stop in the middle of an exercise?
+help-stop = You can stop any exercise at any time.
+help-ask-card = How does a patient get a plan?
+help-card = Add the patient with a code, put exercises into the plan, and issue its card. The patient scans the card, or opens its picture, text or file.
+help-ask-done = How do I see what was done?
+help-done = At the visit, the patient saves an encrypted summary or shows it as codes. Choose the file, or photos of the codes, under “Receive summaries”. Then open the review.
+help-ask-alone = Does a plan change while the patient is at home?
+help-alone = Only a new card changes it. Where you allow it in an exercise, the patient may take the next step alone.
+help-ask-alarm = How does an exercise restart after an alarm?
+help-alarm = When you have talked about it, tick the alarm in the next plan and issue the card. Until the patient has that card, what the alarm paused stays paused.
+help-ask-draft = What if I leave a plan before its card is issued?
+help-draft = It is kept, encrypted, as a draft. Open the plan again to go on with it.
+
+## Version and licences: a page
+
+about-title = About Carryover
+# $version: such as 0.4.0.
+about-version = Version { $version }
+about-data-folder = Data folder: { $folder }
+licences-title = Licences
+licences-program = Carryover is free software under the MIT licence or the Apache licence 2.0, as you choose.
+licences-typeface = The typeface Atkinson Hyperlegible Next is under the SIL Open Font License 1.1.
+licences-libraries = Carryover uses these libraries:
+licences-show = Show the list
+
+## Crash page: shown when the window's program has stopped. The bundler puts it into index.html in every language, because the program can then no longer show it
+
+crash-title = This window has stopped
+# Safety: first the person, then the program.
+crash-what = If you are in the middle of an exercise, stop and rest first. Everything recorded so far is saved. Then open Carryover again.
+crash-open-again = Open again
+crash-details = For a report:
+# $address: of a file of the program.
+crash-could-not-load = could not load { $address }
+# $rule: the page's security rule, in English.
+crash-refused = blocked by { $rule }: { $address }

@@ -1,0 +1,56 @@
+//! One of the pages, with the way back.
+
+use leptos::prelude::*;
+use wire::app::Role;
+use words::Key;
+
+use super::about::About;
+use super::help::Help;
+use super::privacy::Privacy;
+use crate::shared::{AppContext, Fault};
+
+/// A page that explains the program.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub enum InfoPage {
+    /// Questions with their answers.
+    Help,
+    /// What is kept, where, and who can read it.
+    Privacy,
+    /// Version and licences.
+    About,
+}
+
+impl InfoPage {
+    /// All of them, in the order in which they are offered.
+    pub const ALL: [InfoPage; 3] = [InfoPage::Help, InfoPage::Privacy, InfoPage::About];
+
+    /// Its title.
+    pub fn title(self) -> Key {
+        match self {
+            InfoPage::Help => Key::HelpTitle,
+            InfoPage::Privacy => Key::PrivacyTitle,
+            InfoPage::About => Key::AboutTitle,
+        }
+    }
+}
+
+/// The page as `role` needs it; `back` leaves it.
+#[component]
+pub fn ShowInfoPage(page: InfoPage, role: Role, back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+    let app = AppContext::current();
+    let inside = match page {
+        InfoPage::Help => view! { <Help role/> }.into_any(),
+        InfoPage::Privacy => view! { <Privacy role/> }.into_any(),
+        InfoPage::About => view! { <About/> }.into_any(),
+    };
+    view! {
+        <main class="screen">
+            <div class="column stack-5 info-page">
+                <h1>{app.text(page.title())}</h1>
+                <Fault/>
+                {inside}
+                <button type="button" on:click=move |_| back()>{app.text(Key::Back)}</button>
+            </div>
+        </main>
+    }
+}
