@@ -42,7 +42,7 @@ pub fn Patient() -> impl IntoView {
     let words = context.app.words_shown();
     // A page is drawn anew in another language, and what is outside of it as well.
     let over = move || {
-        words.track();
+        words.get();
         let page = match context.page.get()? {
             Page::SkipSlot(plan, slot) => view! { <SkipSlot plan at=slot/> }.into_any(),
             Page::DaysOff(plan) => view! { <TakeDaysOff plan/> }.into_any(),
@@ -65,7 +65,7 @@ pub fn Patient() -> impl IntoView {
         Some(page)
     };
     let place = move || {
-        words.track();
+        words.get();
         match context.place.get() {
             Place::Now => view! { <Now/> }.into_any(),
             Place::Plan => view! { <Plan/> }.into_any(),
