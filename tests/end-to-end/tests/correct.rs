@@ -105,7 +105,7 @@ fn days_off_are_moved_but_not_to_an_end_before_their_beginning() {
     window.choose("To", "2 Apr");
     window.choose("Why?", "On holiday");
     window.press("Save these days");
-    window.see("Now: Weekdays off from 29 March to 2 April: on holiday.");
+    window.see("Now: Days off from 29 March to 2 April: on holiday.");
     window.press("Show earlier days");
     window.see("Monday 1 March");
     window.see_no_more("Show earlier days");

@@ -29,7 +29,7 @@ impl Tour<'_> {
         window.see("screen facing away from you");
         keep("set-up-breastbone");
         window.press("In a pocket at the waist");
-        window.see("tight pocket or pouch");
+        window.see("in a tight pocket");
         keep("set-up-pocket");
         window.press("Start countdown");
         window.see("Stand until the sound");
