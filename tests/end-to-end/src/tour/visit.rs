@@ -86,7 +86,7 @@ impl Tour<'_> {
         keep("days");
         window.press("Delete: it was a mistake");
         window.see("Deleted.");
-        window.press_part("left out, no time");
+        window.press_part("skipped (no time");
         window.see("Forgot");
         keep("reasons");
         window.press_part("Tired");
