@@ -378,6 +378,7 @@ fn look_around(window: &Window, words: Words, name: &str) {
     for (title, name) in [(Key::HelpTitle, "help"), (Key::PrivacyTitle, "privacy"), (Key::AboutTitle, "about")] {
         window.press(words.text(title));
         window.see_no_more(words.text(Key::MineWhat));
+        window.wait_for("return document.querySelector('main').scrollTop === 0");
         keep(name);
         window.press(words.text(Key::Back));
     }

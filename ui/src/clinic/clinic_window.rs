@@ -10,7 +10,7 @@ use super::patients::Patients;
 use super::plan::Compose;
 use super::review::Review;
 use crate::pages::ShowInfoPage;
-use crate::shared::AppContext;
+use crate::shared::{AppContext, top};
 
 /// The clinic's side of the window.
 #[component]
@@ -21,6 +21,10 @@ pub fn Clinic() -> impl IntoView {
     let is_open = |lock: &app::LockState| matches!(lock, app::LockState::Open { .. });
     let open = Memo::new(move |_| app.state.with(|state| state.as_ref().is_some_and(|s| is_open(&s.lock))));
     let words = app.words_shown();
+    Effect::new(move || {
+        context.page.track();
+        top::show();
+    });
     let page = move || match context.page.get() {
         Page::Patients => view! { <Patients/> }.into_any(),
         Page::Review(page) => view! { <Review page=*page/> }.into_any(),

@@ -24,7 +24,7 @@ pub fn About() -> impl IntoView {
     app.query::<ShowDataFolder>((), move |path| folder.set(Some(path)));
     let where_data_is = move || folder.get().map(|folder| words.about_data_folder(&folder));
     view! {
-        <p>{words.about_version(&VERSION)}</p>
+        <p>{words.about_version(VERSION)}</p>
         <p class="path">{where_data_is}</p>
         <section class="stack-2">
             <h2>{words.text(Key::LicencesTitle)}</h2>

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 use wire::app::Role;
 use words::Key;
 
-use super::welcome::Purpose;
+use super::purpose::Purpose;
 use crate::shared::AppContext;
 
 /// A question, and what answers it.

@@ -6,6 +6,7 @@ mod links;
 mod on_demand;
 mod page;
 mod privacy;
+mod purpose;
 mod welcome;
 
 pub use links::PageLinks;

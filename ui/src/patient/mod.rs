@@ -7,6 +7,7 @@ mod cautions;
 mod closing;
 mod context;
 mod day_field;
+mod day_line;
 mod how_to;
 mod now;
 mod own_data;

@@ -27,7 +27,7 @@ use super::sample::SampleLine;
 use super::trouble::{Advice, AskTrouble};
 use crate::events;
 use crate::pages::ShowInfoPage;
-use crate::shared::{AppContext, clock};
+use crate::shared::{AppContext, clock, top};
 
 /// The Now page is asked for when it would say something else and when the shell says so; and so often, in milliseconds, should both
 /// fail.
@@ -82,6 +82,10 @@ pub fn Patient() -> impl IntoView {
         if let Some(screen) = screen.get() {
             screen.set_scroll_top(0);
         }
+    });
+    Effect::new(move || {
+        context.page.track();
+        top::show();
     });
     let covered = Memo::new(move |_| context.page.with(Option::is_some));
     let closing = context.closing;

@@ -9,26 +9,6 @@ use words::Key;
 use super::context::PatientContext;
 use super::string_piece::piece;
 
-/// More rows than these would lie on each other.
-const MOST_ROWS: usize = 18;
-
-/// The day's string without words, as high as what it hangs beside; the same is said below it. Only the bob has its time.
-#[component]
-pub fn DayLine() -> impl IntoView {
-    let context = PatientContext::current();
-    let words = context.app.words();
-    let shown = move || {
-        let rows = context.today.with(|today| today.as_ref().map(day)).filter(|rows| rows.len() <= MOST_ROWS)?;
-        let rows = rows.into_iter().map(|row| {
-            let now = (row.shape == KnotShape::Bob)
-                .then(|| view! { <span class="number small">{words.minute(row.minute)}</span> });
-            view! { <span class="line-row">{now}{piece(row.above, row.shape, row.below)}</span> }
-        });
-        Some(view! { <div class="day-line" aria-hidden="true">{rows.collect_view()}</div> })
-    };
-    view! { {shown} }
-}
-
 /// The day's string with its times and words.
 #[component]
 pub fn DayString(today: Today) -> impl IntoView {

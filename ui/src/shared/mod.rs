@@ -16,6 +16,7 @@ pub mod paint;
 mod refused;
 pub mod restart;
 pub mod tick;
+pub mod top;
 pub mod width;
 
 pub use app_context::AppContext;

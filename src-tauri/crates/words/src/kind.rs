@@ -10,6 +10,8 @@ use exercises::guide::Beat;
 
 /// A text of one number.
 type Say = fn(Words, i64) -> String;
+/// Says the values of a dose's fields, with what stands in their places.
+type Sentence = fn(Words, &[i64], &[String]) -> String;
 
 /// The texts that a kind has of its own.
 struct KindTexts {
@@ -24,9 +26,9 @@ struct KindTexts {
     /// How many parts were done, of how many.
     done: fn(Words, u32, u32) -> String,
     /// The dose as a sentence, from the values of its fields and what stands in their place.
-    sentence: fn(Words, &[i64], &[String]) -> String,
+    sentence: Sentence,
     /// The same for the fields that are changed seldom; none where there are no such fields.
-    seldom_sentence: Option<fn(Words, &[i64], &[String]) -> String>,
+    seldom_sentence: Option<Sentence>,
     /// What the ways out, staying and back of a movement are called.
     movement: [Key; 3],
 }

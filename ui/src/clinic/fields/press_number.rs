@@ -16,7 +16,7 @@ pub fn PressNumber(
     open: RwSignal<Option<&'static str>>,
 ) -> impl IntoView {
     let words = AppContext::current().words();
-    let (less, more) = (words.step_less(&label), words.step_more(&label));
+    let (less, more) = (words.step_less(label), words.step_more(label));
     let is_open = Memo::new(move |_| open.get() == Some(label));
     let number = NodeRef::<html::Button>::new();
     let close = move || {

@@ -9,8 +9,8 @@ use words::Key;
 
 use super::next_step::NextStep;
 use crate::patient::context::PatientContext;
+use crate::patient::day_line::DayLine;
 use crate::patient::page::Page;
-use crate::patient::string::DayLine;
 use crate::shared::figure::Figure;
 
 /// The exercise that is due, with everything that can be done about it.
