@@ -102,7 +102,7 @@ fn the_clinic_takes(desktop: &Desktop, pictures: &[PathBuf]) {
     clinic.press_part("K17");
     clinic.see("Adherence, by time of day");
     clinic.see("Stairs are easier");
-    clinic.see("nearly fell");
+    clinic.see("Nearly fell");
 }
 
 #[test]

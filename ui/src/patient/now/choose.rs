@@ -16,7 +16,7 @@ pub fn Choose() -> impl IntoView {
     let row = move |item: TodayItem| {
         let (plan, id) = (item.plan, item.item.id);
         let held = item.paused.map(|trouble| {
-            view! { <p class="alarm-text">{words.exercise_paused_because(&words.trouble(trouble))}</p> }
+            view! { <p class="alarm-text">{words.exercise_paused_because(words.trouble(trouble))}</p> }
         });
         let off = Signal::derive(move || context.app.busy.get());
         let blocked = held.is_some();

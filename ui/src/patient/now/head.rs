@@ -58,7 +58,7 @@ pub fn HeadOf(today: Today) -> impl IntoView {
             .into_any()
         }
         Head::Stopped(trouble) => {
-            let lines = vec![words.plan_paused_because(&words.trouble(trouble))];
+            let lines = vec![words.plan_paused_because(words.trouble(trouble))];
             view! {
                 <Message title=words.text(Key::PlanPaused) lines/>
                 <p><strong>{words.text(Key::OnlyNewCardRestarts)}</strong></p>

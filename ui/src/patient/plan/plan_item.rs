@@ -19,7 +19,7 @@ pub fn PlanItem(plan: Plan, item: Item, exercise: Option<Exercise>, paused: Opti
     let name = texts.map_or_else(|| item.exercise.to_string(), |texts| texts.name.clone());
     let rung = exercise.as_ref().and_then(|exercise| words.rung_of(&item, exercise));
     let serves = served(&plan, &item).map(|name| words.for_complaint(&name));
-    let held = paused.map(|trouble| words.exercise_paused_because(&words.trouble(trouble)));
+    let held = paused.map(|trouble| words.exercise_paused_because(words.trouble(trouble)));
     view! {
         <li class="sheet stack-2">
             <h2>{name.clone()}</h2>
