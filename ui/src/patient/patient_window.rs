@@ -40,9 +40,7 @@ pub fn Patient() -> impl IntoView {
     provide_context(context);
     keep_current(context);
     let words = context.app.words_shown();
-    // A page is drawn anew in another language, and what is outside of it as well.
     let over = move || {
-        words.get();
         let page = match context.page.get()? {
             Page::SkipSlot(plan, slot) => view! { <SkipSlot plan at=slot/> }.into_any(),
             Page::DaysOff(plan) => view! { <TakeDaysOff plan/> }.into_any(),
@@ -64,13 +62,10 @@ pub fn Patient() -> impl IntoView {
         };
         Some(page)
     };
-    let place = move || {
-        words.get();
-        match context.place.get() {
-            Place::Now => view! { <Now/> }.into_any(),
-            Place::Plan => view! { <Plan/> }.into_any(),
-            Place::Record => view! { <Record/> }.into_any(),
-        }
+    let place = move || match context.place.get() {
+        Place::Now => view! { <Now/> }.into_any(),
+        Place::Plan => view! { <Plan/> }.into_any(),
+        Place::Record => view! { <Record/> }.into_any(),
     };
     let screen = NodeRef::<html::Main>::new();
     let without_plan =
