@@ -190,7 +190,7 @@ fn balance(patient: &Window) {
     patient.wait_for("return [...document.querySelectorAll('[role=timer]')].some((timer) => Number(timer.textContent.match(/\\d+/)) >= 2)");
     patient.screenshot("loop-balance");
     patient.touch_anywhere();
-    patient.see("1 of 1 attempt.");
+    patient.see("1 of 1 attempt done.");
     patient.press("Continue");
     patient.see("Do one now");
 }
