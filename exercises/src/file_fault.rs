@@ -62,7 +62,7 @@ pub enum FaultKind {
         /// Its name.
         field: String,
     },
-    /// A word that is none of those allowed.
+    /// A word that is not one of the allowed words.
     UnknownWord {
         /// The word.
         found: String,

@@ -91,7 +91,8 @@ impl Record {
         set.and_then(|set| set.failed.get(usize::from(repetition)).copied()).unwrap_or(false)
     }
 
-    /// What was done, with the step that still goes on, for so many milliseconds.
+    /// What was done so far. `going` is the step in progress, its part, and how long it has lasted in milliseconds; it counts as
+    /// cut off here.
     pub fn work(&self, like: &Work, going: Option<(StepKind, Part, u64)>) -> Work {
         let mut all = self.clone();
         if let Some((kind, part, ms)) = going {

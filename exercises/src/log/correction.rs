@@ -31,7 +31,7 @@ pub enum Correction {
 }
 
 impl Correction {
-    /// Whether an entry that says `event` can be put right so.
+    /// Whether this correction can be made to an entry that says `event`.
     pub fn fits(self, event: &LogEvent) -> bool {
         match self {
             Correction::Stands | Correction::Never => matches!(

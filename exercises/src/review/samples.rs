@@ -120,7 +120,7 @@ pub fn baseline(leg: BodySide, tenths: u16) -> StanceBaseline {
     StanceBaseline { taken: None, leg, surface: Surface::Firm, eyes: Eyes::Open, tenths, capped: false }
 }
 
-/// That plan in another revision, issued so many days after its start.
+/// The sample plan as a later revision, issued the given number of days after the plan's start.
 pub fn revised(revision: u16, days: i64) -> Plan {
     let header = Header { revision, issued: start() + chrono::Duration::days(days), ..plan().header };
     Plan { header, ..plan() }

@@ -99,8 +99,8 @@ impl Window {
         self.run(async |client| client.perform_actions(touch).await).expect("the page can be touched");
     }
 
-    /// Presses what has these words twice, as one opens an icon. The page is told of both presses at once: on a slow machine a
-    /// hand could not be fast enough for the second to count as the same.
+    /// Double-clicks what has these words. Both clicks are sent as events with their counts: on a slow machine two real ones
+    /// could lie too far apart to count as a double click.
     #[track_caller]
     pub fn press_twice(&self, words: &str) {
         let found = wait::until(|| self.find(&page::pressable(), words));

@@ -10,7 +10,7 @@ type Place = Vec<String>;
 struct Module {
     /// Every path that its code names, tests left out.
     paths: Vec<Vec<String>>,
-    /// What it exports of others: a name, and the path that it stands for.
+    /// Its re-exports: each name, with the path of what it names.
     exports: BTreeMap<String, Vec<String>>,
 }
 

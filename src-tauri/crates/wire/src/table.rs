@@ -61,7 +61,7 @@ macro_rules! commands {
                 SealSummary = seal_summary(SealRequest) -> Saved;
                 /// Seal a summary and show it as codes, one after the other.
                 ShowFrames = show_frames(SealRequest) -> Vec<String>;
-                /// What can be put right of the last days.
+                /// The entries of the last days that can be corrected.
                 ShowCorrectable = correctable(CorrectableRequest) -> CorrectPage;
                 /// Put one entry right.
                 Correct = correct(CorrectRequest) -> CorrectPage;

@@ -7,7 +7,8 @@ use leptos::prelude::*;
 use crate::shared::AppContext;
 
 /// A number that opens when it is pressed, with a step down before it and a step up behind it; Escape closes it. The arrow keys
-/// step at any time. `label` says what it counts, `step` is told whether it goes up. Of all that share `open`, one is open.
+/// step at any time. `label` names the number, `step(true)` raises it and `step(false)` lowers it. Of the numbers that share
+/// `open`, one at a time is open.
 #[component]
 pub fn PressNumber(
     label: &'static str,

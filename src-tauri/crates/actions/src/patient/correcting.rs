@@ -10,7 +10,7 @@ use exercises::plan::MAX_SCORE;
 use wire::Failure;
 use wire::patient::{CorrectPage, CorrectRequest, CorrectableRequest};
 
-/// What can be put right of the last days, newest first.
+/// The entries of the last days that can be corrected, newest first.
 pub fn page(folder: &DataFolder, moment: &Moment, request: &CorrectableRequest) -> ActionResult<CorrectPage> {
     let one = plans::one(folder, Some(request.plan))?;
     let entries = listed(folder, &one, moment, request.days);

@@ -53,7 +53,7 @@ pub enum FaultKind {
         /// What stands there.
         found: &'static str,
     },
-    /// A word that is none of those allowed.
+    /// A word that is not one of the allowed words.
     NotOneOf {
         /// The word that stands there.
         found: String,
