@@ -29,6 +29,7 @@ pub mod questions;
 pub mod remind;
 pub mod review;
 pub mod run;
+pub mod score;
 pub mod slots;
 pub mod statistics;
 pub mod suggest;

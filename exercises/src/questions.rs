@@ -9,11 +9,12 @@ use crate::history::History;
 use crate::id::{ActivityId, ComplaintId, PlanId, RunId};
 use crate::plan::Plan;
 use crate::run::Run;
+use crate::score::Score;
 use crate::time::Stamp;
 
 /// From this pain on the next morning is asked about (Silbernagel 2007, AJSM 35:897-906: pain must settle by next morning).
 /// A step forward needs the answer too, and it is only proposed after pain of 3 or less; without pain nothing can settle.
-pub const ASK_MORNING_FROM: u8 = 1;
+pub const ASK_MORNING_FROM: Score = Score::at_most_ten(1);
 /// Named activities are asked about every so many days.
 pub const ACTIVITY_DAYS: i64 = 7;
 

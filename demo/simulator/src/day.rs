@@ -3,8 +3,10 @@
 use crate::people::Person;
 use chrono::NaiveDate;
 use exercises::catalogue::kind::WorkForm;
+use exercises::log::LogEvent;
 use exercises::plan::{BodySide, Item, Plan};
 use exercises::run::TrialEnd;
+use exercises::score::Score;
 use exercises::slots::{self, Slot};
 use exercises::time::{Offsets, Stamp};
 use format::runs_file::{Parts, RunsFileEntry, RunsFileEvent};
@@ -58,7 +60,7 @@ impl Day<'_> {
             return None;
         }
         if let (Some((_, trouble, _)), true) = (trouble, hour >= 12) {
-            return Some((device, entry(at, RunsFileEvent::Trouble { trouble, item: Some(item.id) })));
+            return Some((device, entry(at, RunsFileEvent::Entry(LogEvent::Trouble { trouble, item: Some(item.id) }))));
         }
         if chance.gen_bool((self.person.keeps)(self.number, hour).clamp(0.0, 1.0)) {
             let live = chance.gen_bool(0.97) || item.dose.kind().is_balance();
@@ -110,7 +112,7 @@ impl Day<'_> {
         }
         let settled = (self.person.pain)(self.number) < 6.0 || chance.gen_bool(0.3);
         let complaints = self.plan.prescription.complaints.iter();
-        complaints.map(|c| (home, entry(at, RunsFileEvent::Settled { complaint: c.id, settled }))).collect()
+        complaints.map(|c| (home, entry(at, RunsFileEvent::Entry(LogEvent::Settled { complaint: c.id, settled })))).collect()
     }
 
     /// Pain in the evening, named activities on Sundays.
@@ -119,16 +121,17 @@ impl Day<'_> {
         let Some(at) = self.clock(21, chance.gen_range(0..40)) else { return Vec::new() };
         let mut entries = Vec::new();
         if chance.gen_bool(0.85) {
-            let pain = ((self.person.pain)(self.number) + chance.gen_range(-0.9..0.9)).round().clamp(0.0, 10.0) as u8;
+            let pain = score((self.person.pain)(self.number) + chance.gen_range(-0.9..0.9));
             let complaints = self.plan.prescription.complaints.iter();
-            entries.extend(complaints.map(|c| (home, entry(at, RunsFileEvent::Pain { complaint: c.id, score: pain }))));
+            entries.extend(complaints.map(|c| {
+                (home, entry(at, RunsFileEvent::Entry(LogEvent::Pain { complaint: c.id, score: pain, after: None })))
+            }));
         }
         if chrono::Datelike::weekday(&self.date) == chrono::Weekday::Sun {
-            let able = |chance: &mut StdRng| {
-                ((self.person.ability)(self.number) + chance.gen_range(-0.6..0.6)).round().clamp(0.0, 10.0) as u8
-            };
+            let able = |chance: &mut StdRng| score((self.person.ability)(self.number) + chance.gen_range(-0.6..0.6));
             let activities = self.plan.prescription.activities.iter();
-            let rated: Vec<_> = activities.map(|a| RunsFileEvent::Rated { activity: a.id, score: able(chance) }).collect();
+            let rated: Vec<_> =
+                activities.map(|a| RunsFileEvent::Entry(LogEvent::Rated { activity: a.id, score: able(chance) })).collect();
             entries.extend(rated.into_iter().map(|event| (home, entry(at, event))));
         }
         entries
@@ -145,4 +148,9 @@ impl Day<'_> {
 
 fn entry(at: Stamp, event: RunsFileEvent) -> RunsFileEntry {
     RunsFileEntry { line: 0, at, event }
+}
+
+/// The rating nearest to `value`.
+fn score(value: f64) -> Score {
+    Score::at_most_ten(value.round().max(0.0) as u8)
 }

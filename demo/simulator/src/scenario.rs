@@ -11,6 +11,7 @@ use chrono_tz::Tz;
 use exercises::alarm::Scope;
 use exercises::draft::Draft;
 use exercises::plan::{Plan, Prescription};
+use exercises::score::Score;
 use exercises::time::{ResolvedTime, Stamp};
 use rand::SeedableRng;
 use rand::rngs::StdRng;
@@ -101,8 +102,8 @@ impl Scenario<'_> {
             ..*b
         });
         let mut plan = Prescription { absent: first.absent.clone(), baselines: baselines.collect(), ..next.prescription };
-        plan.complaints.iter_mut().for_each(|complaint| complaint.pain = Some(4));
-        plan.activities.iter_mut().for_each(|activity| activity.rating = Some(6));
+        plan.complaints.iter_mut().for_each(|complaint| complaint.pain = Some(Score::at_most_ten(4)));
+        plan.activities.iter_mut().for_each(|activity| activity.rating = Some(Score::at_most_ten(6)));
         for item in &mut plan.items {
             if let exercises::catalogue::Dose::Reps { repetitions, .. } = &mut item.dose {
                 *repetitions += 2;

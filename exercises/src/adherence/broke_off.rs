@@ -15,6 +15,7 @@
 
 use super::days::by_day;
 use super::{KofN, SlotOn};
+use crate::time::DayNumber;
 
 /// Days that each part needs.
 pub const MIN_DAYS: usize = 5;
@@ -28,7 +29,7 @@ pub const MIN_GAIN: f64 = 8.0;
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct BreakOff {
     /// The first day of the later part.
-    pub since: u16,
+    pub since: DayNumber,
     /// Slots done of slots asked for before it, unrecorded days counted as not done.
     pub before: KofN,
     /// The same from it on.
@@ -38,14 +39,14 @@ pub struct BreakOff {
 /// Finds since when it broke off; `None` if it did not, or too few days tell.
 pub fn broke_off(slots: &[SlotOn]) -> Option<BreakOff> {
     let counted = by_day(slots).into_iter().filter_map(|(day, counts)| Some((day, counts.kept_with_unrecorded()?)));
-    let days: Vec<(u16, KofN)> = counted.collect();
+    let days: Vec<(DayNumber, KofN)> = counted.collect();
     let shares: Vec<f64> = days.iter().map(|(_, share)| share.share()).collect();
     let cut = best_cut(&shares)?;
     let (before, after) = days.split_at(cut);
     Some(BreakOff { since: after.first()?.0, before: sum(before)?, after: sum(after)? })
 }
 
-fn sum(days: &[(u16, KofN)]) -> Option<KofN> {
+fn sum(days: &[(DayNumber, KofN)]) -> Option<KofN> {
     KofN::of(days.iter().map(|(_, share)| share.k).sum(), days.iter().map(|(_, share)| share.n).sum())
 }
 
@@ -94,7 +95,7 @@ mod tests {
         let mut done = vec![9; 12];
         done.extend([1, 0, 0, 0, 0, 0, 0]);
         let found = broke_off(&days(&done)).expect("it broke off");
-        assert_eq!(found.since, 12);
+        assert_eq!(found.since, DayNumber(12));
         assert_eq!((found.before, found.after), (KofN { k: 108, n: 108 }, KofN { k: 1, n: 63 }));
     }
 
@@ -102,7 +103,7 @@ mod tests {
     fn days_without_a_record_are_how_it_breaks_off() {
         let mut slots = days(&[8; 10]);
         slots.extend((10..20).flat_map(|day| unseen(share_of_day(day, 0, 9))));
-        assert_eq!(broke_off(&slots).map(|found| found.since), Some(10));
+        assert_eq!(broke_off(&slots).map(|found| found.since), Some(DayNumber(10)));
     }
 
     #[test]
@@ -120,10 +121,10 @@ mod tests {
             broke_off(&days(&done))
         };
         assert_eq!(with_end(4), None);
-        assert_eq!(with_end(5).map(|found| found.since), Some(10));
+        assert_eq!(with_end(5).map(|found| found.since), Some(DayNumber(10)));
         let mut done = vec![9; 4];
         done.extend(vec![0; 10]);
-        assert_ne!(broke_off(&days(&done)).map(|found| found.since), Some(4));
+        assert_ne!(broke_off(&days(&done)).map(|found| found.since), Some(DayNumber(4)));
         assert_eq!(broke_off(&days(&[0; 9])), None);
         assert_eq!(broke_off(&[]), None);
     }
@@ -145,7 +146,7 @@ mod tests {
             slots.extend((40..80).flat_map(|day| share_of_day(day, to, 10)));
             broke_off(&slots).map(|found| found.since)
         };
-        assert_eq!(fall(6), Some(40));
+        assert_eq!(fall(6), Some(DayNumber(40)));
         assert_eq!(fall(7), None, "20 points");
     }
 
@@ -173,7 +174,7 @@ mod tests {
         #[test]
         fn what_is_found_holds_the_rule(done in prop::collection::vec(0usize..=9, 0..60)) {
             if let Some(found) = broke_off(&days(&done)) {
-                let cut = usize::from(found.since);
+                let cut = usize::from(found.since.0);
                 prop_assert!(cut >= MIN_DAYS && done.len() - cut >= MIN_DAYS);
                 prop_assert!(found.before.share() - found.after.share() >= MIN_DROP - 1e-9);
                 prop_assert_eq!(found.before.n + found.after.n, 9 * done.len() as u32);

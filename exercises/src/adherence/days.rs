@@ -4,6 +4,7 @@
 //! more of that day's slots were done. Days without any record and days off stand apart.
 
 use super::{AS_AGREED_PERCENT, KofN, SlotCounts, SlotOn};
+use crate::time::DayNumber;
 
 /// Days kept of days asked for, and the days apart.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -21,8 +22,8 @@ pub struct DayCounts {
 }
 
 /// The slots of each day, counted; days ascending. Slots may come in any order, and come by day.
-pub(crate) fn by_day<'a>(slots: impl IntoIterator<Item = &'a SlotOn>) -> Vec<(u16, SlotCounts)> {
-    let mut days: Vec<(u16, SlotCounts)> = Vec::new();
+pub(crate) fn by_day<'a>(slots: impl IntoIterator<Item = &'a SlotOn>) -> Vec<(DayNumber, SlotCounts)> {
+    let mut days: Vec<(DayNumber, SlotCounts)> = Vec::new();
     for slot in slots {
         if let Some((_, counts)) = days.last_mut().filter(|(day, _)| *day == slot.day) {
             counts.add(slot);

@@ -6,6 +6,7 @@
 
 use super::days::by_day;
 use super::{SlotCounts, SlotOn};
+use crate::time::DayNumber;
 
 /// A stretch of days with nothing done.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -16,9 +17,9 @@ pub struct Gap {
     /// Of those, days without any record.
     pub unrecorded: u16,
     /// First day of the stretch.
-    pub from: u16,
+    pub from: DayNumber,
     /// Last day of the stretch.
-    pub until: u16,
+    pub until: DayNumber,
 }
 
 /// The longest stretch with nothing done; `None` if something was done on every day.
@@ -42,7 +43,7 @@ pub fn longest_gap(slots: &[SlotOn]) -> Option<Gap> {
 }
 
 /// The last day on which anything was done, in part or whole.
-pub fn last_done(slots: &[SlotOn]) -> Option<u16> {
+pub fn last_done(slots: &[SlotOn]) -> Option<DayNumber> {
     by_day(slots).into_iter().rev().find(|(_, counts)| any_done(counts)).map(|(day, _)| day)
 }
 
@@ -64,7 +65,7 @@ mod tests {
     fn the_longest_stretch_counts_and_of_equal_ones_the_later() {
         let (done, not) = (Mark::Done, Mark::NotDone);
         let gap = longest_gap(&days(&[not, not, done, not, not, done, not])).expect("a gap");
-        assert_eq!(gap, Gap { days: 2, unrecorded: 0, from: 3, until: 4 });
+        assert_eq!(gap, Gap { days: 2, unrecorded: 0, from: DayNumber(3), until: DayNumber(4) });
         assert_eq!(longest_gap(&days(&[done, PARTLY, done])), None, "a part is something");
     }
 
@@ -72,7 +73,7 @@ mod tests {
     fn days_off_and_paused_days_neither_break_nor_lengthen_the_gap() {
         let not = Mark::NotDone;
         let gap = longest_gap(&days(&[Mark::Done, not, DAY_OFF, Mark::Paused, not, Mark::Done])).expect("a gap");
-        assert_eq!(gap, Gap { days: 2, unrecorded: 0, from: 1, until: 4 });
+        assert_eq!(gap, Gap { days: 2, unrecorded: 0, from: DayNumber(1), until: DayNumber(4) });
     }
 
     #[test]
@@ -80,12 +81,12 @@ mod tests {
         let mut slots = share_of_day(0, 1, 1);
         slots.extend(share_of_day(1, 0, 1));
         slots.extend(unseen(share_of_day(2, 0, 1)));
-        assert_eq!(longest_gap(&slots), Some(Gap { days: 2, unrecorded: 1, from: 1, until: 2 }));
+        assert_eq!(longest_gap(&slots), Some(Gap { days: 2, unrecorded: 1, from: DayNumber(1), until: DayNumber(2) }));
     }
 
     #[test]
     fn the_last_day_with_anything_done() {
-        assert_eq!(last_done(&days(&[Mark::Done, PARTLY, Mark::NotDone])), Some(1));
+        assert_eq!(last_done(&days(&[Mark::Done, PARTLY, Mark::NotDone])), Some(DayNumber(1)));
         assert_eq!(last_done(&days(&[Mark::NotDone])), None);
     }
 }

@@ -21,6 +21,7 @@ mod stops;
 use crate::history::Mark;
 use crate::id::ItemId;
 use crate::run::Share;
+use crate::time::DayNumber;
 
 pub use broke_off::{BreakOff, MIN_DAYS, MIN_DROP, MIN_GAIN, broke_off};
 pub use counts::{SlotCounts, count};
@@ -38,7 +39,7 @@ pub use stops::{Extra, Stops, extra, stops};
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct SlotOn {
     /// Day number, from the plan's start.
-    pub day: u16,
+    pub day: DayNumber,
     /// Day of the week, 0 for Monday.
     pub weekday: u8,
     /// Whether any device has an entry of that day.
@@ -95,7 +96,7 @@ pub struct ItemAdherence {
     /// Since when it broke off, if it did.
     pub broke_off: Option<BreakOff>,
     /// The last day on which anything was done.
-    pub last_done: Option<u16>,
+    pub last_done: Option<DayNumber>,
     /// Where in a run it stopped.
     pub stops: Stops,
 }

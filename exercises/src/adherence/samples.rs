@@ -6,6 +6,7 @@ use crate::id::ItemId;
 use crate::log::{Barrier, DayOffReason};
 use crate::run::{RunEnd, Share};
 use crate::summary::RunOn;
+use crate::time::DayNumber;
 
 pub const SKIPPED: Mark = Mark::Skipped(Barrier::NoTime);
 pub const DAY_OFF: Mark = Mark::DayOff(DayOffReason::Ill);
@@ -19,7 +20,7 @@ pub fn slot(day: u16, number: u8, mark: Mark) -> SlotOn {
         _ => 0,
     };
     SlotOn {
-        day,
+        day: DayNumber(day),
         weekday: (day % 7) as u8,
         seen: true,
         item: ItemId(1),
@@ -54,7 +55,7 @@ pub fn share_of_day(day_number: u16, done: usize, of: usize) -> Vec<SlotOn> {
 pub fn run(end: RunEnd, whole_parts: u32) -> RunOn {
     RunOn {
         run: crate::id::RunId(1),
-        day: 0,
+        day: DayNumber(0),
         item: ItemId(1),
         rung: None,
         slot: None,

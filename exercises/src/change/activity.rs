@@ -6,6 +6,9 @@
 //! a yardstick borrowed, not a property of these ratings. Only activities rated at both ends enter the mean. The base is the
 //! rating at the first visit that has one, else the first rating on the device; now is the last rating.
 
+use crate::score::Score;
+use crate::time::DayNumber;
+
 /// Points that one activity needs.
 pub const SINGLE_POINTS: u8 = 3;
 /// Points that the mean of several needs.
@@ -32,9 +35,9 @@ pub struct ActivityChange {
     /// What can be said.
     pub verdict: ActivityVerdict,
     /// The rating at the start, 0 to 10.
-    pub base: Option<u8>,
+    pub base: Option<Score>,
     /// The last rating, 0 to 10; `None` while there is none after the base.
-    pub now: Option<u8>,
+    pub now: Option<Score>,
 }
 
 /// All activities' change: the mean of those rated at both ends.
@@ -53,7 +56,7 @@ pub struct ActivitiesTogether {
 
 /// Compares the first visit's rating (else the first on the device) with the last one. `points` are `(day, score)`, oldest
 /// first.
-pub fn activity_change(at_visit: Option<u8>, points: &[(u16, u8)]) -> ActivityChange {
+pub fn activity_change(at_visit: Option<Score>, points: &[(DayNumber, Score)]) -> ActivityChange {
     let (base, later) = match (at_visit, points) {
         (Some(base), later) => (Some(base), later),
         (None, [first, later @ ..]) => (Some(first.1), later),
@@ -61,8 +64,8 @@ pub fn activity_change(at_visit: Option<u8>, points: &[(u16, u8)]) -> ActivityCh
     };
     let now = later.last().map(|(_, score)| *score);
     let verdict = match (base, now) {
-        (Some(base), Some(now)) if now >= base + SINGLE_POINTS => ActivityVerdict::Better,
-        (Some(base), Some(now)) if base >= now + SINGLE_POINTS => ActivityVerdict::Worse,
+        (Some(base), Some(now)) if now.points() >= base.points() + SINGLE_POINTS => ActivityVerdict::Better,
+        (Some(base), Some(now)) if base.points() >= now.points() + SINGLE_POINTS => ActivityVerdict::Worse,
         (Some(_), Some(_)) => ActivityVerdict::NoClearChange,
         _ => ActivityVerdict::TooFewRatings,
     };
@@ -91,11 +94,12 @@ pub fn together(changes: &[ActivityChange]) -> Option<ActivitiesTogether> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::score::on_days;
 
     #[track_caller]
     fn check(at_visit: Option<u8>, scores: &[u8], verdict: ActivityVerdict) -> ActivityChange {
-        let points: Vec<(u16, u8)> = scores.iter().enumerate().map(|(day, score)| (day as u16 * 7, *score)).collect();
-        let got = activity_change(at_visit, &points);
+        let points = on_days(&scores.iter().enumerate().map(|(week, score)| (week as u16 * 7, *score)).collect::<Vec<_>>());
+        let got = activity_change(at_visit.map(Score::at_most_ten), &points);
         assert_eq!(got.verdict, verdict, "{at_visit:?} {scores:?}");
         got
     }
@@ -121,7 +125,7 @@ mod tests {
     #[test]
     fn without_a_rating_at_the_visit_the_first_one_is_the_base() {
         let got = check(None, &[3, 4, 6], ActivityVerdict::Better);
-        assert_eq!((got.base, got.now), (Some(3), Some(6)));
+        assert_eq!((got.base, got.now), (Score::new(3), Score::new(6)));
     }
 
     #[test]
@@ -134,7 +138,7 @@ mod tests {
 
     #[test]
     fn the_mean_needs_two_points_and_two_activities() {
-        let change = |base, now| activity_change(Some(base), &[(7, now)]);
+        let change = |base, now| activity_change(Score::new(base), &on_days(&[(7, now)]));
         let got = together(&[change(4, 6), change(5, 7)]).expect("two activities");
         assert_eq!((got.verdict, got.base, got.now), (ActivityVerdict::Better, 4.5, 6.5));
         let got = together(&[change(4, 6), change(5, 6)]).expect("two activities");
@@ -146,8 +150,11 @@ mod tests {
 
     #[test]
     fn an_activity_that_was_not_rated_again_stays_out_of_the_mean() {
-        let changes =
-            [activity_change(Some(0), &[]), activity_change(Some(4), &[(7, 6)]), activity_change(Some(4), &[(7, 6)])];
+        let changes = [
+            activity_change(Some(Score::at_most_ten(0)), &[]),
+            activity_change(Some(Score::at_most_ten(4)), &[(DayNumber(7), Score::at_most_ten(6))]),
+            activity_change(Some(Score::at_most_ten(4)), &[(DayNumber(7), Score::at_most_ten(6))]),
+        ];
         let got = together(&changes).expect("two of three");
         assert_eq!((got.activities, got.base, got.now), (2, 4.0, 6.0));
     }

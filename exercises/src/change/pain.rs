@@ -4,11 +4,13 @@
 //! [`crate::statistics::pain_change`]. No rating serves at both ends, so fewer than six days are too few. The visit's own
 //! rating is shown beside it and does not enter: it was asked by another person in another place.
 
+use crate::score::Score;
 use crate::statistics::{PAIN_MIN_RATINGS, PainChange, pain_change};
+use crate::time::DayNumber;
 
 /// Compares both ends of a series of `(day, score)`, one a day, oldest first, scores 0 to 10.
-pub fn pain_over_days(points: &[(u16, u8)]) -> PainChange {
-    let scores: Vec<u8> = points.iter().map(|(_, score)| *score).collect();
+pub fn pain_over_days(points: &[(DayNumber, Score)]) -> PainChange {
+    let scores: Vec<u8> = points.iter().map(|(_, score)| score.points()).collect();
     let (base, later) = scores.split_at(scores.len().min(PAIN_MIN_RATINGS));
     pain_change(base, &later[later.len().saturating_sub(PAIN_MIN_RATINGS)..])
 }
@@ -16,11 +18,12 @@ pub fn pain_over_days(points: &[(u16, u8)]) -> PainChange {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::score::on_days;
     use crate::statistics::PainVerdict;
 
     #[track_caller]
     fn check(scores: &[u8], verdict: PainVerdict) -> PainChange {
-        let points: Vec<(u16, u8)> = scores.iter().enumerate().map(|(day, score)| (day as u16, *score)).collect();
+        let points = on_days(&scores.iter().enumerate().map(|(day, score)| (day as u16, *score)).collect::<Vec<_>>());
         let got = pain_over_days(&points);
         assert_eq!(got.verdict, verdict, "{scores:?}");
         got

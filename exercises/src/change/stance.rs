@@ -10,6 +10,7 @@ use crate::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use crate::plan::{AgeBand, BodySide};
 use crate::run::{SetUp, Trial, TrialEnd};
 use crate::statistics::{DayValue, StanceFallback, Trend, TrendContext, Verdict, WhyTooFew, median, trend};
+use crate::time::DayNumber;
 
 /// Whether stance changed, with the figures behind the word.
 pub type StanceChange = Trend;
@@ -39,7 +40,7 @@ pub struct Conditions {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct StanceDay {
     /// The day.
-    pub day: u16,
+    pub day: DayNumber,
     /// Trials that were measured.
     pub trials: u16,
     /// The best, in seconds.
@@ -61,7 +62,7 @@ pub fn seconds(trial: &Trial, target_s: u16) -> Option<f64> {
 }
 
 /// Reduces a day's times, in seconds, to one line; `None` where nothing was measured.
-pub fn stance_day(day: u16, times: &[f64], target_s: u16) -> Option<StanceDay> {
+pub fn stance_day(day: DayNumber, times: &[f64], target_s: u16) -> Option<StanceDay> {
     let best_s = times.iter().copied().max_by(f64::total_cmp)?;
     let trials = u16::try_from(times.len()).unwrap_or(u16::MAX);
     Some(StanceDay { day, trials, best_s, median_s: median(times)?, capped: best_s >= f64::from(target_s) })

@@ -6,6 +6,7 @@
 
 use crate::summary::SwayOn;
 use crate::sway::{ReportedFigures, SESSION_MIN_TRIALS, SessionChange, SourceKind, session_change};
+use crate::time::DayNumber;
 use std::collections::BTreeMap;
 
 /// One day's measured trials.
@@ -13,7 +14,7 @@ use std::collections::BTreeMap;
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct SwaySession {
     /// The day.
-    pub day: u16,
+    pub day: DayNumber,
     /// Trials with figures.
     pub trials: u16,
     /// Side to side, mean of the trials' root mean squares, m/s2; `None` where any trial has none.
@@ -45,12 +46,12 @@ pub struct SwaySeries {
 }
 
 /// The series of the trials of each day, oldest first; `None` where no sensor took part.
-pub fn sway_series(days: &BTreeMap<u16, Vec<&SwayOn>>) -> Option<SwaySeries> {
+pub fn sway_series(days: &BTreeMap<DayNumber, Vec<&SwayOn>>) -> Option<SwaySeries> {
     let kind = days.values().flatten().last()?.kind;
     let like = |day: &[&SwayOn]| -> Vec<ReportedFigures> {
         day.iter().filter(|one| one.kind == kind).filter_map(|one| one.figures).collect()
     };
-    let measured: Vec<(u16, Vec<ReportedFigures>, u16)> = days
+    let measured: Vec<(DayNumber, Vec<ReportedFigures>, u16)> = days
         .iter()
         .map(|(day, trials)| (*day, like(trials), trials.iter().map(|one| u16::from(one.touch_downs)).sum()))
         .filter(|(_, figures, _)| !figures.is_empty())
@@ -69,7 +70,7 @@ pub fn sway_series(days: &BTreeMap<u16, Vec<&SwayOn>>) -> Option<SwaySeries> {
     })
 }
 
-fn session(day: u16, trials: &[ReportedFigures], touch_downs: u16) -> SwaySession {
+fn session(day: DayNumber, trials: &[ReportedFigures], touch_downs: u16) -> SwaySession {
     let mean = |values: Vec<f64>| values.iter().sum::<f64>() / values.len() as f64;
     let ml: Option<Vec<f64>> = trials.iter().map(|one| one.rms_ml.map(whole)).collect();
     SwaySession {
@@ -105,7 +106,7 @@ mod tests {
     }
 
     fn series(days: &[(u16, &[SwayOn])]) -> Option<SwaySeries> {
-        sway_series(&days.iter().map(|(day, trials)| (*day, trials.iter().collect())).collect())
+        sway_series(&days.iter().map(|(day, trials)| (DayNumber(*day), trials.iter().collect())).collect())
     }
 
     #[test]
@@ -113,7 +114,7 @@ mod tests {
         let day = [trial(1000, SourceKind::Web), trial(2000, SourceKind::Web)];
         let found = series(&[(3, &day)]).expect("a sensor took part");
         let session = found.sessions[0];
-        assert_eq!((session.day, session.trials, session.touch_downs), (3, 2, 2));
+        assert_eq!((session.day.0, session.trials, session.touch_downs), (3, 2, 2));
         assert!((session.rms_planar - 0.15).abs() < 1e-12 && (session.path_per_s - 1.2).abs() < 1e-12);
         assert_eq!((session.rms_ml.map(|ml| ml < 0.0751 && ml > 0.0749), found.all_round), (Some(true), None));
     }

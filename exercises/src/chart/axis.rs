@@ -1,5 +1,6 @@
 //! Days from left to right, in weeks.
 
+use crate::time::DayNumber;
 use chrono::{Datelike, NaiveDate, Weekday};
 
 /// Room at the left for the labels of the other axis.
@@ -27,9 +28,9 @@ pub struct DayAxis {
     /// The date of day 0.
     pub start: NaiveDate,
     /// First day number.
-    pub first: u16,
+    pub first: DayNumber,
     /// Last day number.
-    pub last: u16,
+    pub last: DayNumber,
     /// From one day to the next.
     pub step: f64,
 }
@@ -45,16 +46,16 @@ pub struct WeekStart {
 
 impl DayAxis {
     /// Days `first` to `last`, counted from `start`, laid out for strings within `width` where they fit; else wider.
-    pub fn for_strings(start: NaiveDate, first: u16, last: u16, width: f64) -> DayAxis {
+    pub fn for_strings(start: NaiveDate, first: DayNumber, last: DayNumber, width: f64) -> DayAxis {
         DayAxis::at_least(MIN_STEP, start, first, last, width)
     }
 
     /// The same for points, which may stand closer.
-    pub fn for_points(start: NaiveDate, first: u16, last: u16, width: f64) -> DayAxis {
+    pub fn for_points(start: NaiveDate, first: DayNumber, last: DayNumber, width: f64) -> DayAxis {
         DayAxis::at_least(MIN_POINT_STEP, start, first, last, width)
     }
 
-    fn at_least(least: f64, start: NaiveDate, first: u16, last: u16, width: f64) -> DayAxis {
+    fn at_least(least: f64, start: NaiveDate, first: DayNumber, last: DayNumber, width: f64) -> DayAxis {
         let last = last.max(first);
         let mut days = DayAxis { start, first, last, step: 1.0 };
         let steps = days.offset(last) + 1.0;
@@ -63,12 +64,12 @@ impl DayAxis {
     }
 
     /// The date of a day.
-    pub fn date(&self, day: u16) -> NaiveDate {
-        self.start + chrono::Duration::days(i64::from(day))
+    pub fn date(&self, day: DayNumber) -> NaiveDate {
+        day.date(self.start)
     }
 
     /// The middle of a day.
-    pub fn x(&self, day: u16) -> f64 {
+    pub fn x(&self, day: DayNumber) -> f64 {
         LEFT + (self.offset(day) + 0.5) * self.step
     }
 
@@ -80,9 +81,9 @@ impl DayAxis {
 
     /// Where weeks begin, as many as there is room for their dates.
     pub fn weeks(&self) -> Vec<WeekStart> {
-        let begins = |day: &u16| *day == self.first || self.date(*day).weekday() == Weekday::Mon;
+        let begins = |day: &DayNumber| *day == self.first || self.date(*day).weekday() == Weekday::Mon;
         let mut starts: Vec<WeekStart> = Vec::new();
-        for day in (self.first..=self.last).filter(begins) {
+        for day in self.first.through(self.last).filter(begins) {
             let x = self.x(day);
             let room = x + DATE_WIDTH <= self.width();
             if room && starts.last().is_none_or(|last| x - last.x >= DATES_APART) {
@@ -93,7 +94,7 @@ impl DayAxis {
     }
 
     /// Steps from the first day, with the gaps between weeks.
-    fn offset(&self, day: u16) -> f64 {
+    fn offset(&self, day: DayNumber) -> f64 {
         let days = f64::from(day) - f64::from(self.first);
         let monday_before = f64::from(self.date(self.first).weekday().num_days_from_monday());
         let weeks = libm::floor((days + monday_before) / 7.0);
@@ -111,31 +112,31 @@ mod tests {
 
     #[test]
     fn four_weeks_fit_and_mondays_stand_apart() {
-        let days = DayAxis::for_strings(wednesday(), 0, 27, 760.0);
+        let days = DayAxis::for_strings(wednesday(), DayNumber(0), DayNumber(27), 760.0);
         assert!(days.width() <= 760.0 + 1e-9, "{}", days.width());
-        let plain = days.x(1) - days.x(0);
-        let over_the_weekend = days.x(5) - days.x(4);
+        let plain = days.x(DayNumber(1)) - days.x(DayNumber(0));
+        let over_the_weekend = days.x(DayNumber(5)) - days.x(DayNumber(4));
         assert!((over_the_weekend - plain * 1.5).abs() < 1e-9, "day 5 is a Monday");
         assert_eq!(days.weeks().len(), 5);
-        assert_eq!(days.weeks()[1].x, days.x(5));
+        assert_eq!(days.weeks()[1].x, days.x(DayNumber(5)));
     }
 
     #[test]
     fn a_year_gets_wider_than_the_page_and_a_day_stays_a_day() {
-        let year = DayAxis::for_strings(wednesday(), 0, 365, 340.0);
+        let year = DayAxis::for_strings(wednesday(), DayNumber(0), DayNumber(365), 340.0);
         assert_eq!(year.step, MIN_STEP);
         assert!(year.width() > 4000.0);
-        let points = DayAxis::for_points(wednesday(), 0, 365, 473.0);
+        let points = DayAxis::for_points(wednesday(), DayNumber(0), DayNumber(365), 473.0);
         assert!(points.width() <= 473.0 + 1e-9, "points of a year stay on the page");
         assert!(points.weeks().windows(2).all(|pair| pair[1].x - pair[0].x >= DATES_APART), "and dates stay apart");
-        let one = DayAxis::for_strings(wednesday(), 3, 3, 760.0);
+        let one = DayAxis::for_strings(wednesday(), DayNumber(3), DayNumber(3), 760.0);
         assert_eq!(one.step, MAX_STEP);
-        assert!(one.x(3) > LEFT && one.x(3) + DATE_WIDTH <= one.width(), "its date is whole");
+        assert!(one.x(DayNumber(3)) > LEFT && one.x(DayNumber(3)) + DATE_WIDTH <= one.width(), "its date is whole");
         assert_eq!(one.weeks().len(), 1);
     }
 
     #[test]
     fn a_last_day_before_the_first_is_one_day() {
-        assert_eq!(DayAxis::for_strings(wednesday(), 4, 1, 300.0).last, 4);
+        assert_eq!(DayAxis::for_strings(wednesday(), DayNumber(4), DayNumber(1), 300.0).last, DayNumber(4));
     }
 }

@@ -1,6 +1,8 @@
 //! Scores from 0 to 10 by day: pain of a complaint, or an activity.
 
 use super::axis::{DayAxis, WeekStart};
+use crate::score::Score;
+use crate::time::DayNumber;
 
 /// Height of the drawing.
 const HEIGHT: f64 = 118.0;
@@ -8,8 +10,8 @@ const HEIGHT: f64 = 118.0;
 const TOP: f64 = 12.0;
 /// Where 0 stands.
 const FOOT: f64 = 92.0;
-/// The highest score.
-const MOST: f64 = 10.0;
+/// Half way up the scale.
+const MIDDLE: Score = Score::at_most_ten(5);
 
 /// A line of scores.
 #[derive(Debug, Clone, PartialEq)]
@@ -25,7 +27,7 @@ pub struct Lines {
     /// The visits' own ratings: another mark, not joined to the line.
     pub at_visits: Vec<Point>,
     /// `(y, score)` of the lines across.
-    pub ticks: [(f64, u8); 3],
+    pub ticks: [(f64, Score); 3],
     /// Dates below.
     pub starts: Vec<WeekStart>,
 }
@@ -38,18 +40,18 @@ pub struct Point {
     /// Where.
     pub y: f64,
     /// Day number.
-    pub day: u16,
+    pub day: DayNumber,
     /// 0 to 10.
-    pub score: u8,
+    pub score: Score,
 }
 
 /// Longest silence across which a line is drawn, in days.
 const SILENCE: u16 = 7;
 
 /// `points` and `at_visits` are `(day, score)`, oldest first. A visit's rating stands a little before its day.
-pub fn lines(points: &[(u16, u8)], at_visits: &[(u16, u8)], axis: &DayAxis) -> Lines {
-    let place = |day: u16, score: u8| Point { x: axis.x(day), y: y(score), day, score };
-    let within = |scores: &[(u16, u8)]| -> Vec<Point> {
+pub fn lines(points: &[(DayNumber, Score)], at_visits: &[(DayNumber, Score)], axis: &DayAxis) -> Lines {
+    let place = |day: DayNumber, score: Score| Point { x: axis.x(day), y: y(score), day, score };
+    let within = |scores: &[(DayNumber, Score)]| -> Vec<Point> {
         let inside = scores.iter().filter(|(day, _)| (axis.first..=axis.last).contains(day));
         inside.map(|(day, score)| place(*day, *score)).collect()
     };
@@ -61,32 +63,33 @@ pub fn lines(points: &[(u16, u8)], at_visits: &[(u16, u8)], axis: &DayAxis) -> L
         pieces: pieces(&points),
         points,
         at_visits: within(at_visits).into_iter().map(before).collect(),
-        ticks: [0, 5, 10].map(|score| (y(score), score)),
+        ticks: [Score::LEAST, MIDDLE, Score::MOST].map(|score| (y(score), score)),
         starts: axis.weeks(),
     }
 }
 
-fn y(score: u8) -> f64 {
-    FOOT - (FOOT - TOP) * f64::from(score).min(MOST) / MOST
+fn y(score: Score) -> f64 {
+    FOOT - (FOOT - TOP) * f64::from(score) / f64::from(Score::MOST)
 }
 
 fn pieces(points: &[Point]) -> Vec<Vec<(f64, f64)>> {
-    let parts = points.chunk_by(|one, next| next.day.abs_diff(one.day) <= SILENCE);
+    let parts = points.chunk_by(|one, next| next.day.days_since(one.day) <= SILENCE);
     parts.filter(|part| part.len() > 1).map(|part| part.iter().map(|point| (point.x, point.y)).collect()).collect()
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::score::on_days;
     use chrono::NaiveDate;
 
     fn axis() -> DayAxis {
-        DayAxis::for_strings(NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date"), 0, 27, 400.0)
+        DayAxis::for_strings(NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date"), DayNumber(0), DayNumber(27), 400.0)
     }
 
     #[test]
     fn more_pain_stands_higher_and_the_ends_are_the_ticks() {
-        let chart = lines(&[(0, 0), (1, 5), (2, 10)], &[], &axis());
+        let chart = lines(&on_days(&[(0, 0), (1, 5), (2, 10)]), &[], &axis());
         let ys: Vec<f64> = chart.points.iter().map(|point| point.y).collect();
         assert_eq!(ys, chart.ticks.map(|(y, _)| y));
         assert!(ys[0] > ys[1] && ys[1] > ys[2]);
@@ -94,14 +97,14 @@ mod tests {
 
     #[test]
     fn across_a_long_silence_there_is_no_line() {
-        let chart = lines(&[(0, 6), (1, 6), (9, 3), (10, 3), (20, 2)], &[], &axis());
+        let chart = lines(&on_days(&[(0, 6), (1, 6), (9, 3), (10, 3), (20, 2)]), &[], &axis());
         assert_eq!(chart.pieces.iter().map(Vec::len).collect::<Vec<_>>(), [2, 2], "the last one stands alone");
         assert_eq!(chart.points.len(), 5);
     }
 
     #[test]
     fn the_visit_s_own_rating_is_no_point_of_the_line() {
-        let chart = lines(&[(0, 4)], &[(0, 7), (40, 2)], &axis());
+        let chart = lines(&on_days(&[(0, 4)]), &on_days(&[(0, 7), (40, 2)]), &axis());
         assert_eq!((chart.points.len(), chart.at_visits.len()), (1, 1), "day 40 is outside the chart");
         let visit = chart.at_visits[0];
         assert!(visit.x < chart.points[0].x && visit.y < chart.points[0].y);

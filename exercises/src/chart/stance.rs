@@ -9,6 +9,7 @@ use crate::plan::BodySide;
 use crate::review::{StanceDay, StanceSeries};
 use crate::run::SetUp;
 use crate::statistics::{Trend, Verdict};
+use crate::time::DayNumber;
 
 /// Height of the drawing.
 const HEIGHT: f64 = 168.0;
@@ -44,8 +45,8 @@ pub struct StanceGroup {
 
 impl StanceGroup {
     /// The last day with a trial.
-    pub fn last_day(&self) -> u16 {
-        self.legs.iter().filter_map(|leg| leg.days.last()).map(|day| day.day).max().unwrap_or(0)
+    pub fn last_day(&self) -> DayNumber {
+        self.legs.iter().filter_map(|leg| leg.days.last()).map(|day| day.day).max().unwrap_or_default()
     }
 
     fn holds(&self, series: &StanceSeries) -> bool {
@@ -140,7 +141,7 @@ pub struct EndLabel {
 pub fn stance(group: &StanceGroup, axis: &DayAxis) -> StanceChart {
     let cap = f64::from(group.target_s);
     let y = |seconds: f64| FOOT - (FOOT - TOP) * (seconds / (cap * HEADROOM)).clamp(0.0, 1.0);
-    let inside = |day: &u16| (axis.first..=axis.last).contains(day);
+    let inside = |day: &DayNumber| (axis.first..=axis.last).contains(day);
     let points = group.legs.iter().flat_map(|series| {
         let days = series.days.iter().filter(|day| inside(&day.day));
         days.map(|day| StancePoint { x: axis.x(day.day), y: y(day.median_s), leg: series.leg, day: *day })
@@ -169,7 +170,7 @@ fn trendline(series: &StanceSeries, change: &Trend, axis: &DayAxis, y: impl Fn(f
     }
     let line = change.figures?.line;
     let (first, last) = (series.days.first()?.day.max(axis.first), series.days.last()?.day.min(axis.last));
-    let end = |day: u16| (axis.x(day), y(line.at(i32::from(day))));
+    let end = |day: DayNumber| (axis.x(day), y(line.at(i32::from(day))));
     Some(Trendline { leg: series.leg, from: end(first), to: end(last) })
 }
 
@@ -196,7 +197,7 @@ mod tests {
     use chrono::NaiveDate;
 
     fn axis() -> DayAxis {
-        DayAxis::for_strings(NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date"), 0, 27, 400.0)
+        DayAxis::for_strings(NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date"), DayNumber(0), DayNumber(27), 400.0)
     }
 
     fn series(leg: BodySide, target_s: u16, times: &[f64]) -> StanceSeries {
@@ -204,7 +205,7 @@ mod tests {
             .iter()
             .enumerate()
             .map(|(day, time)| StanceDay {
-                day: day as u16,
+                day: DayNumber(day as u16),
                 trials: 3,
                 best_s: *time,
                 median_s: *time,

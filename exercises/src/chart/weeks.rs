@@ -7,6 +7,7 @@ use super::axis::{DayAxis, WeekStart};
 use crate::history::Mark;
 use crate::id::ItemId;
 use crate::review::{DayString, Knot};
+use crate::time::DayNumber;
 
 /// The string goes on this far beyond its outermost knots.
 const STUB: f64 = 9.0;
@@ -45,7 +46,7 @@ pub struct Weeks {
 #[derive(Debug, Clone, PartialEq)]
 pub struct DayShape {
     /// Day number.
-    pub day: u16,
+    pub day: DayNumber,
     /// Where.
     pub x: f64,
     /// Whether there is a record; if not, the string is dotted and has no knots.
@@ -134,7 +135,7 @@ pub struct HourLabel {
 }
 
 /// The strings of `item` over `axis`; `broke_off` is the first day after it broke off. `None` where it had no slot.
-pub fn weeks(days: &[DayString], item: ItemId, axis: &DayAxis, broke_off: Option<u16>) -> Option<Weeks> {
+pub fn weeks(days: &[DayString], item: ItemId, axis: &DayAxis, broke_off: Option<DayNumber>) -> Option<Weeks> {
     let own: Vec<(&DayString, Vec<Knot>)> = days
         .iter()
         .filter(|day| (axis.first..=axis.last).contains(&day.day))
@@ -248,7 +249,7 @@ mod tests {
     use chrono::NaiveDate;
 
     fn axis() -> DayAxis {
-        DayAxis::for_strings(NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date"), 0, 6, 300.0)
+        DayAxis::for_strings(NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date"), DayNumber(0), DayNumber(6), 300.0)
     }
 
     fn day(number: u16, seen: bool, marks: &[(u16, Mark)]) -> DayString {
@@ -258,7 +259,7 @@ mod tests {
             minute: *minute,
             mark: *mark,
         });
-        DayString { day: number, date: axis().date(number), seen, knots: knots.collect() }
+        DayString { day: DayNumber(number), date: axis().date(DayNumber(number)), seen, knots: knots.collect() }
     }
 
     fn one(days: &[DayString]) -> Weeks {
@@ -361,9 +362,13 @@ mod tests {
     #[test]
     fn the_line_of_breaking_off_stands_before_its_day() {
         let days = [day(0, true, &[(540, Mark::Done)]), day(3, true, &[(540, Mark::NotDone)])];
-        let chart = weeks(&days, ItemId(1), &axis(), Some(3)).expect("slots");
+        let chart = weeks(&days, ItemId(1), &axis(), Some(DayNumber(3))).expect("slots");
         let x = chart.broke_off.expect("a line");
-        assert!(axis().x(2) < x && x < axis().x(3));
-        assert_eq!(weeks(&days, ItemId(1), &axis(), Some(40)).expect("slots").broke_off, None, "outside the chart");
+        assert!(axis().x(DayNumber(2)) < x && x < axis().x(DayNumber(3)));
+        assert_eq!(
+            weeks(&days, ItemId(1), &axis(), Some(DayNumber(40))).expect("slots").broke_off,
+            None,
+            "outside the chart"
+        );
     }
 }

@@ -7,6 +7,7 @@ use crate::log::Correction;
 use crate::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
 use crate::plan::Plan;
 use crate::run::Share;
+use crate::score::Score;
 use crate::slots::SlotRef;
 use crate::time::Stamp;
 use chrono::NaiveDate;
@@ -21,7 +22,7 @@ pub enum EntryContent {
         /// Of this complaint.
         complaint: ComplaintId,
         /// 0 to 10.
-        score: u8,
+        score: Score,
         /// After a run of this item.
         after: Option<ItemId>,
     },
@@ -37,7 +38,7 @@ pub enum EntryContent {
         /// The activity.
         activity: ActivityId,
         /// 0 to 10.
-        score: u8,
+        score: Score,
     },
     /// A skipped slots.
     #[cfg_attr(feature = "serde", serde(rename = "LeftOut"))]

@@ -3,6 +3,7 @@
 use super::{Correctable, EntryContent};
 use crate::log::Correction;
 use crate::log::{Barrier, DayOffReason};
+use crate::score::Score;
 use chrono::{Duration, NaiveDate};
 
 /// So many days are shown at first, today among them.
@@ -40,7 +41,7 @@ pub enum Change {
     /// Another score: pain, or an activity.
     Score {
         /// The one that counts.
-        now: u8,
+        now: Score,
         /// Of pain: more is worse.
         pain: bool,
     },
@@ -94,7 +95,7 @@ impl Correctable {
 
 impl EntryContent {
     /// The same about pain or an activity with another score; anything else as it is.
-    pub fn with_score(self, score: u8) -> EntryContent {
+    pub fn with_score(self, score: Score) -> EntryContent {
         match self {
             EntryContent::Pain { complaint, after, .. } => EntryContent::Pain { complaint, score, after },
             EntryContent::Rated { activity, .. } => EntryContent::Rated { activity, score },
@@ -130,7 +131,7 @@ mod tests {
     use crate::time::Stamp;
 
     const DAY_MS: i64 = 86_400_000;
-    const PAIN: EntryContent = EntryContent::Pain { complaint: ComplaintId(1), score: 8, after: None };
+    const PAIN: EntryContent = EntryContent::Pain { complaint: ComplaintId(1), score: Score::at_most_ten(8), after: None };
 
     fn entry(
         n: u32,
@@ -169,15 +170,21 @@ mod tests {
     #[test]
     fn what_was_never_corrected_can_be_changed_or_taken_out() {
         let choices = entry(1, 0, PAIN, None, Some(PAIN)).choices();
-        assert_eq!(choices, Choices { change: Change::Score { now: 8, pain: true }, take_out: true, stands: false });
+        assert_eq!(
+            choices,
+            Choices { change: Change::Score { now: Score::at_most_ten(8), pain: true }, take_out: true, stands: false }
+        );
     }
 
     #[test]
     fn what_was_changed_shows_what_counts_and_can_stand_again() {
-        let now = PAIN.with_score(3);
-        let line = entry(1, 0, PAIN, Some(Correction::Score(3)), Some(now));
-        assert_eq!(line.choices(), Choices { change: Change::Score { now: 3, pain: true }, take_out: true, stands: true });
-        assert_eq!(line.correction_to(PAIN.with_score(5)), Correction::Score(5));
+        let now = PAIN.with_score(Score::at_most_ten(3));
+        let line = entry(1, 0, PAIN, Some(Correction::Score(Score::at_most_ten(3))), Some(now));
+        assert_eq!(
+            line.choices(),
+            Choices { change: Change::Score { now: Score::at_most_ten(3), pain: true }, take_out: true, stands: true }
+        );
+        assert_eq!(line.correction_to(PAIN.with_score(Score::at_most_ten(5))), Correction::Score(Score::at_most_ten(5)));
         assert_eq!(line.correction_to(PAIN), Correction::Stands, "what was said at first needs no correction");
     }
 
@@ -210,7 +217,7 @@ mod tests {
             to(day_off, longer),
             Correction::DaysOff { from, until: until + Duration::days(1), why: DayOffReason::Ill }
         );
-        assert_eq!(left.with_score(4), left);
+        assert_eq!(left.with_score(Score::at_most_ten(4)), left);
         assert_eq!(PAIN.with_reason(Barrier::Forgot), PAIN);
     }
 }

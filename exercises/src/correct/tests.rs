@@ -8,6 +8,7 @@ use crate::log::{Barrier, DayOffReason};
 use crate::plan::BodySide;
 use crate::review::samples::{BACK, HOLD, PHONE, PLAN, plan, start};
 use crate::run::{HoldRecord, Run, RunEnd, Work};
+use crate::score::Score;
 use crate::slots::{self, Slot, SlotRef};
 use crate::sway::{Sensed, SourceKind};
 use crate::time::{Offsets, Stamp};
@@ -54,7 +55,7 @@ fn fold(events: Vec<LogEvent>) -> History {
 }
 
 fn pain(score: u8) -> LogEvent {
-    LogEvent::Pain { complaint: BACK, score, after: None }
+    LogEvent::Pain { complaint: BACK, score: Score::at_most_ten(score), after: None }
 }
 
 fn to(entry: u32, to: Correction) -> LogEvent {
@@ -62,16 +63,16 @@ fn to(entry: u32, to: Correction) -> LogEvent {
 }
 
 fn scores(history: &History) -> Vec<(u32, u8)> {
-    history.pain.iter().map(|rating| (rating.n, rating.score)).collect()
+    history.pain.iter().map(|rating| (rating.n, rating.score.points())).collect()
 }
 
 #[test]
 fn the_last_correction_wins_and_may_take_the_others_back() {
     let mut events = vec![pain(8)];
     for (correction, expected) in [
-        (Correction::Score(3), vec![(1, 3)]),
+        (Correction::Score(Score::at_most_ten(3)), vec![(1, 3)]),
         (Correction::Never, vec![]),
-        (Correction::Score(2), vec![(1, 2)]),
+        (Correction::Score(Score::at_most_ten(2)), vec![(1, 2)]),
         (Correction::Stands, vec![(1, 8)]),
     ] {
         events.push(to(1, correction));
@@ -84,11 +85,10 @@ fn a_correction_that_does_not_fit_is_ignored() {
     let first = vec![pain(8), LogEvent::Opened, run(1, at(1, 600), None, 3), LogEvent::Sealed { counter: 4 }];
     let untouched = fold(first.clone());
     for (n, correction, why) in [
-        (1, Correction::Score(11), "over ten"),
         (1, Correction::Settled(true), "no answer about a morning"),
         (1, Correction::Reason(Barrier::Pain), "no slot left out"),
         (2, Correction::Never, "an opening is no mistake"),
-        (3, Correction::Score(1), "a run has no score"),
+        (3, Correction::Score(Score::at_most_ten(1)), "a run has no score"),
         (4, Correction::Never, "a number once used stays used"),
         (5, Correction::Never, "itself"),
         (6, Correction::Never, "something to come"),
@@ -140,10 +140,10 @@ fn the_list_shows_what_was_said_and_what_counts() {
         LogEvent::Opened,
         run(1, at(1, 545), Some(named), 1),
         run(1, at(1, 545), Some(named), 3),
-        LogEvent::Pain { complaint: BACK, score: 8, after: Some(RunId(1)) },
+        LogEvent::Pain { complaint: BACK, score: Score::at_most_ten(8), after: Some(RunId(1)) },
         LogEvent::Skipped { slot: named, reason: Barrier::NoTime },
         LogEvent::Trouble { trouble: Trouble::Other, item: Some(HOLD) },
-        to(4, Correction::Score(2)),
+        to(4, Correction::Score(Score::at_most_ten(2))),
         to(5, Correction::Never),
         to(6, Correction::Never),
     ];
@@ -153,7 +153,7 @@ fn the_list_shows_what_was_said_and_what_counts() {
     assert_eq!((listed[0].said, listed[0].correction, listed[0].now), (trouble, Some(Correction::Never), Some(trouble)));
     assert_eq!((listed[1].said, listed[1].now), (EntryContent::Skipped { slot: named, reason: Barrier::NoTime }, None));
     let rated = |score| EntryContent::Pain { complaint: BACK, score, after: Some(HOLD) };
-    assert_eq!((listed[2].said, listed[2].now), (rated(8), Some(rated(2))));
+    assert_eq!((listed[2].said, listed[2].now), (rated(Score::at_most_ten(8)), Some(rated(Score::at_most_ten(2)))));
     let EntryContent::Run { parts, .. } = listed[3].said else { panic!("a run: {:?}", listed[3]) };
     assert_eq!((parts.done, listed[3].correction), (3, None), "its last snapshot");
     let later = list(&log(vec![pain(1)]), &plan(), start() + chrono::Duration::days(2));
@@ -179,9 +179,13 @@ fn says(kind: u8, value: u8, step: usize) -> LogEvent {
     let day = start() + chrono::Duration::days(i64::from(value % 4));
     let n = step as u32 + 1;
     match kind {
-        0 => LogEvent::Pain { complaint: ComplaintId(value % 2), score: value, after: (value > 5).then_some(RunId(n)) },
+        0 => LogEvent::Pain {
+            complaint: ComplaintId(value % 2),
+            score: Score::at_most_ten(value),
+            after: (value > 5).then_some(RunId(n)),
+        },
         1 => LogEvent::Settled { complaint: BACK, settled: value > 5 },
-        2 => LogEvent::Rated { activity: ActivityId(1), score: value },
+        2 => LogEvent::Rated { activity: ActivityId(1), score: Score::at_most_ten(value) },
         3 => LogEvent::Skipped { slot: slot(1, step as u8 % 3).slot, reason: Barrier::ALL[usize::from(value)] },
         4 => LogEvent::DaysOff { from: day, until: day, why: DayOffReason::ALL[usize::from(value % 4)] },
         5 => run(n, at(1, 545), Some(slot(1, value % 3).slot), usize::from(value % 4)),
@@ -288,7 +292,7 @@ fn a_correction_reaches_what_was_handed_over_before() {
         run(1, at(1, 545), Some(named), 3),
         pain(8),
         pain(3),
-        LogEvent::Rated { activity: ActivityId(1), score: 9 },
+        LogEvent::Rated { activity: ActivityId(1), score: Score::at_most_ten(9) },
         LogEvent::Trouble { trouble: Trouble::Nerve, item: None },
     ];
     let before = sealed(&events, 1);
@@ -296,13 +300,13 @@ fn a_correction_reaches_what_was_handed_over_before() {
     events.extend([
         to(2, Correction::Never),
         to(3, Correction::Never),
-        to(4, Correction::Score(1)),
+        to(4, Correction::Score(Score::at_most_ten(1))),
         to(5, Correction::Never),
         to(6, Correction::Never),
     ]);
     let after = sealed(&events, 2);
     assert_eq!((after.runs.len(), after.rated.len(), after.corrections.count()), (0, 0, 5));
-    assert_eq!((after.pain[0].n, after.pain[0].score, after.pain.len()), (4, 1, 1));
+    assert_eq!((after.pain[0].n, after.pain[0].score.points(), after.pain.len()), (4, 1, 1));
     assert_eq!(after.alarms, before.alarms, "an alarm goes on");
     let alone = unite([&after]);
     for both in [[&before, &after], [&after, &before]] {

@@ -38,6 +38,7 @@ mod tests {
     use super::super::samples::{balance, day, empty};
     use super::*;
     use crate::plan::{Risk, StanceField};
+    use crate::score::Score;
 
     const LEFT: StanceField = StanceField::FIRM_OPEN[0];
 
@@ -46,7 +47,7 @@ mod tests {
         let mut draft = empty();
         draft.add(&balance()).expect("room");
         let complaint = draft.add_complaint().expect("room");
-        draft.edit_complaint(complaint, |complaint| complaint.pain = Some(6));
+        draft.edit_complaint(complaint, |complaint| complaint.pain = Some(Score::at_most_ten(6)));
         draft.prescription.absent = Risk::ALL.into_iter().collect();
         draft.set_stance(LEFT, Some(124), false);
         draft

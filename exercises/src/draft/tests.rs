@@ -4,7 +4,9 @@ use crate::catalogue::{Catalogue, Dose, Quantity, RungId};
 use crate::id::{ComplaintId, EntryRef, LogId, PlanId};
 use crate::plan::check::{Problem, problems};
 use crate::plan::{Aftercare, AgeBand, Header, Risk, StanceField};
+use crate::score::Score;
 use crate::suggest::{Advice, Reason, Step, Suggestion};
+use crate::time::DayNumber;
 
 fn catalogue() -> Catalogue {
     Catalogue { exercises: vec![hold(), balance()] }
@@ -23,7 +25,7 @@ fn suggestion(item: ItemId, advice: Advice) -> Suggestion {
         dose: hold().dose,
         advice,
         reason: Reason::MetTwice,
-        based_on: vec![3, 4],
+        based_on: vec![DayNumber(3), DayNumber(4)],
     }
 }
 
@@ -223,7 +225,7 @@ fn of_each_condition_the_two_longest_times_go_on() {
 fn the_next_plan_leaves_the_visit_behind_and_keeps_the_rest() {
     let (mut draft, _) = with_hold();
     let complaint = draft.add_complaint().expect("room");
-    draft.edit_complaint(complaint, |complaint| complaint.pain = Some(6));
+    draft.edit_complaint(complaint, |complaint| complaint.pain = Some(Score::at_most_ten(6)));
     let entry = EntryRef { log: LogId([1; 8]), n: 4 };
     draft.prescription.cleared.push(entry);
     draft.prescription.absent.insert(Risk::NumbFeet);

@@ -9,6 +9,7 @@ use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId}
 use crate::log::{Barrier, DayOffReason, Log, LogEvent};
 use crate::plan::{Item, Plan, Schedule};
 use crate::run::{Run, Share, Work};
+use crate::score::Score;
 use crate::slots::{Slot, SlotRef};
 use crate::sway::Sensed;
 use crate::time::Stamp;
@@ -28,7 +29,7 @@ pub struct Rating<T> {
     /// What was rated.
     pub of: T,
     /// 0 to 10.
-    pub score: u8,
+    pub score: Score,
     /// After this run, where it was asked for one.
     pub after: Option<RunId>,
 }

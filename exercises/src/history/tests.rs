@@ -5,6 +5,7 @@ use crate::alarm::Trouble;
 use crate::log::Entry;
 use crate::review::samples::{BACK, HOLD, PHONE, PLAN, catalogue, plan, start};
 use crate::run::{HoldRecord, RunEnd, SetRecord, Trial, TrialEnd, Work};
+use crate::score::Score;
 use crate::slots;
 use crate::sway::Sensed;
 use crate::time::Offsets;
@@ -219,7 +220,7 @@ fn every_entry_makes_its_day_seen_and_another_plans_none() {
 
 #[test]
 fn answers_keep_their_entrys_number_and_the_highest_counter_counts() {
-    let pain = LogEvent::Pain { complaint: BACK, score: 6, after: Some(RunId(1)) };
+    let pain = LogEvent::Pain { complaint: BACK, score: Score::at_most_ten(6), after: Some(RunId(1)) };
     let told = history(vec![
         (at(0, 600), LogEvent::Sealed { counter: 3 }),
         (at(0, 601), pain),
@@ -227,7 +228,7 @@ fn answers_keep_their_entrys_number_and_the_highest_counter_counts() {
     ]);
     assert_eq!((told.counter, told.pain[0].n, told.pain[0].after), (3, 2, Some(RunId(1))));
     assert!(told.pain_on(start(), BACK) && !told.pain_on(start(), ComplaintId(9)));
-    let own = LogEvent::Pain { complaint: BACK, score: 2, after: None };
+    let own = LogEvent::Pain { complaint: BACK, score: Score::at_most_ten(2), after: None };
     assert!(!history(vec![(at(0, 500), own)]).pain_on(start(), BACK), "the morning's own rating is no answer after a run");
 }
 

@@ -1,7 +1,7 @@
 //! What an earlier entry should have been.
 
 use super::{Barrier, DayOffReason, LogEvent};
-use crate::plan::MAX_SCORE;
+use crate::score::Score;
 use chrono::NaiveDate;
 
 /// What an earlier entry should have been.
@@ -12,8 +12,8 @@ pub enum Correction {
     Stands,
     /// It did not happen, or was not meant. Of an alarm: it was raised by mistake, which does not lift it.
     Never,
-    /// Another score of pain or of an activity, 0 to [`MAX_SCORE`].
-    Score(u8),
+    /// Another score of pain or of an activity.
+    Score(Score),
     /// The other answer about the morning after.
     Settled(bool),
     /// Another reason for leaving the slot out.
@@ -44,8 +44,8 @@ impl Correction {
                     | LogEvent::Run(_)
                     | LogEvent::Trouble { .. }
             ),
-            Correction::Score(score) => {
-                score <= MAX_SCORE && matches!(event, LogEvent::Pain { .. } | LogEvent::Rated { .. })
+            Correction::Score(_) => {
+                matches!(event, LogEvent::Pain { .. } | LogEvent::Rated { .. })
             }
             Correction::Settled(_) => matches!(event, LogEvent::Settled { .. }),
             Correction::Reason(_) => matches!(event, LogEvent::Skipped { .. }),

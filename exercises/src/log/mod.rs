@@ -6,6 +6,7 @@ use crate::alarm::Trouble;
 use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use crate::plan::Schedule;
 use crate::run::Run;
+use crate::score::Score;
 use crate::slots::SlotRef;
 use crate::sway::Sensed;
 use crate::time::Stamp;
@@ -85,7 +86,7 @@ pub enum LogEvent {
         /// Of this complaint.
         complaint: ComplaintId,
         /// 0 (none) to 10.
-        score: u8,
+        score: Score,
         /// After this run; `None` for the day's rating or one the person wanted to give.
         after: Option<RunId>,
     },
@@ -101,7 +102,7 @@ pub enum LogEvent {
         /// The activity.
         activity: ActivityId,
         /// 0 to 10.
-        score: u8,
+        score: Score,
     },
     /// Something was wrong.
     Trouble {

@@ -12,6 +12,7 @@ mod weekdays;
 
 use crate::catalogue::{Catalogue, Dose, ExerciseId, Eyes, RungId, Surface};
 use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, PlanId};
+use crate::score::Score;
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
 
@@ -36,12 +37,10 @@ pub const MAX_AFTERCARE_LINES: usize = 8;
 pub const MAX_BASELINES: usize = 8;
 /// Most alarms that one plan clears; each takes room on the card.
 pub const MAX_CLEARED: usize = 32;
-/// The highest pain, and the highest rating of an activity: both are asked for on the usual scale of 0 to 10.
-pub const MAX_SCORE: u8 = 10;
 /// Pain that an item allows unless the clinician says otherwise, 0 to 10: up to 5 during and after is allowed, if it settles by
 /// next morning (Silbernagel 2007, Am J Sports Med 35:897-906, tested in Achilles tendinopathy only; acute, post-operative or
 /// nerve pain needs less).
-pub const DEFAULT_PAIN_LIMIT: u8 = 5;
+pub const DEFAULT_PAIN_LIMIT: Score = Score::at_most_ten(5);
 
 /// What one patient is to do until the review date, as it was issued.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -150,7 +149,7 @@ pub struct Item {
     /// When.
     pub schedule: Schedule,
     /// The highest pain during the exercise that the clinician allows, 0 to 10. Above it is an alarm.
-    pub pain_limit: u8,
+    pub pain_limit: Score,
     /// Whether the patient's copy may offer the next step by itself.
     pub may_step: bool,
     /// The complaint that it serves.
@@ -324,7 +323,7 @@ pub struct Complaint {
     /// The side, if it has one.
     pub side: Side,
     /// Pain at the visit, 0 (none) to 10.
-    pub pain: Option<u8>,
+    pub pain: Option<Score>,
 }
 
 /// An activity that the patient named as hard, rated 0 (cannot) to 10 (as before).
@@ -336,7 +335,7 @@ pub struct Activity {
     /// In the patient's words.
     pub name: String,
     /// Rating at the visit.
-    pub rating: Option<u8>,
+    pub rating: Option<Score>,
 }
 
 /// A line for the two days after the visit.

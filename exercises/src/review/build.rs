@@ -16,7 +16,8 @@ use crate::plan::{Plan, StanceBaseline};
 use crate::suggest;
 use crate::summary::union::{United, unite};
 use crate::summary::{Corrections, RunOn, Summary};
-use chrono::{Duration, NaiveDate};
+use crate::time::DayNumber;
+use chrono::NaiveDate;
 use std::cmp::Reverse;
 use std::collections::BTreeMap;
 use strings::Strings;
@@ -37,8 +38,8 @@ pub fn build_against(
     let newest = revisions.values().next_back()?;
     let united = unite(summaries.iter().filter(|summary| summary.plan == newest.header.id))?;
     let start = newest.header.start;
-    let date = |day: u16| start + Duration::days(i64::from(day));
-    let day_of = |plan: &Plan| day_number(plan.header.issued, start);
+    let date = |day: DayNumber| day.date(start);
+    let day_of = |plan: &Plan| DayNumber::nearest(plan.header.issued, start);
     let strings = strings::strings(&united, revisions, start);
     let balance = stance::series(&united, revisions, catalogue, norms);
     let activities = ratings::activities(&united, revisions, day_of);
@@ -66,7 +67,7 @@ pub fn build_against(
     })
 }
 
-fn behind(united: &United<'_>, date: impl Fn(u16) -> NaiveDate) -> Vec<LaggingDevice> {
+fn behind(united: &United<'_>, date: impl Fn(DayNumber) -> NaiveDate) -> Vec<LaggingDevice> {
     let last = united.covered.last();
     let late = united.logs.iter().filter(|(_, of)| of.covered.last() < last);
     late.filter_map(|(log, of)| Some(LaggingDevice { log: *log, until: date(*of.covered.last()?) })).collect()
@@ -78,7 +79,7 @@ fn in_force(united: &United<'_>, revisions: &BTreeMap<u16, Plan>) -> Option<u16>
     taken.filter(|revision| revisions.contains_key(revision)).max()
 }
 
-fn alarms(united: &United<'_>, newest: &Plan, date: impl Fn(u16) -> NaiveDate) -> Vec<ReviewAlarm> {
+fn alarms(united: &United<'_>, newest: &Plan, date: impl Fn(DayNumber) -> NaiveDate) -> Vec<ReviewAlarm> {
     let one = |(entry, alarm): (&crate::id::EntryRef, &crate::summary::AlarmOn)| ReviewAlarm {
         entry: *entry,
         day: alarm.day,
@@ -96,8 +97,8 @@ fn alarms(united: &United<'_>, newest: &Plan, date: impl Fn(u16) -> NaiveDate) -
 /// Stance times of all visits with the day number of each. One that a later card carries over stays with the visit that took
 /// it, and a later card of the same day replaces that day's time. Where a card gives no days, a time that an earlier card
 /// has already counts as carried over.
-fn baselines(revisions: &BTreeMap<u16, Plan>, start: NaiveDate) -> Vec<(u16, StanceBaseline)> {
-    let mut all: Vec<(u16, StanceBaseline)> = Vec::new();
+fn baselines(revisions: &BTreeMap<u16, Plan>, start: NaiveDate) -> Vec<(DayNumber, StanceBaseline)> {
+    let mut all: Vec<(DayNumber, StanceBaseline)> = Vec::new();
     for plan in revisions.values() {
         for (written, dated) in plan.prescription.baselines.iter().zip(plan.dated_baselines()) {
             let same_day = |other: &StanceBaseline| dated.taken.is_some() && other.taken == dated.taken;
@@ -108,15 +109,11 @@ fn baselines(revisions: &BTreeMap<u16, Plan>, start: NaiveDate) -> Vec<(u16, Sta
             match like.find(|other| same_day(other) || carried(other)) {
                 Some(known) if same_day(known) => *known = dated,
                 Some(_) => {}
-                None => all.push((day_number(dated.taken.unwrap_or(plan.header.issued), start), dated)),
+                None => all.push((DayNumber::nearest(dated.taken.unwrap_or(plan.header.issued), start), dated)),
             }
         }
     }
     all
-}
-
-fn day_number(date: NaiveDate, start: NaiveDate) -> u16 {
-    u16::try_from(date.signed_duration_since(start).num_days()).unwrap_or(0)
 }
 
 fn adherence(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, newest: &Plan, strings: &Strings) -> Vec<ItemAdherence> {

@@ -19,8 +19,10 @@ use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId};
 use crate::log::Barrier;
 use crate::plan::{BodySide, StanceBaseline};
 use crate::run::SetUp;
+use crate::score::Score;
 use crate::suggest::Suggestion;
 use crate::summary::WeekDelay;
+use crate::time::DayNumber;
 use chrono::NaiveDate;
 
 pub use crate::change::StanceDay;
@@ -58,7 +60,7 @@ pub struct Review {
     /// The involved leg against the other, where both were done under the same conditions.
     pub sides: Vec<Sides>,
     /// Stance times taken at the visits, with the day of issue, oldest first.
-    pub baselines: Vec<(u16, StanceBaseline)>,
+    pub baselines: Vec<(DayNumber, StanceBaseline)>,
     /// Named activities.
     pub activities: Vec<ActivitySeries>,
     /// All named activities together, where two or more were rated at both ends.
@@ -80,7 +82,7 @@ pub struct ReviewAlarm {
     /// Its name, for the card that clears it.
     pub entry: EntryRef,
     /// Day number and date.
-    pub day: u16,
+    pub day: DayNumber,
     /// The date.
     pub date: NaiveDate,
     /// What was wrong.
@@ -98,7 +100,7 @@ pub struct ReviewAlarm {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct DayString {
     /// Day number.
-    pub day: u16,
+    pub day: DayNumber,
     /// The date.
     pub date: NaiveDate,
     /// Whether any device has an entry: "no record" is told apart from "not done".
@@ -128,9 +130,9 @@ pub struct PainSeries {
     /// The complaint.
     pub complaint: ComplaintId,
     /// The visits' own ratings, shown beside the series: `(day of issue, score)`, oldest first.
-    pub at_visits: Vec<(u16, u8)>,
+    pub at_visits: Vec<(DayNumber, Score)>,
     /// `(day, score)`: the day's own rating where given, else the highest of the day.
-    pub points: Vec<(u16, u8)>,
+    pub points: Vec<(DayNumber, Score)>,
     /// Whether it changed.
     pub change: PainChange,
 }
@@ -190,9 +192,9 @@ pub struct ActivitySeries {
     /// The activity.
     pub activity: ActivityId,
     /// The visits' own ratings: `(day of issue, score)`, oldest first.
-    pub at_visits: Vec<(u16, u8)>,
+    pub at_visits: Vec<(DayNumber, Score)>,
     /// `(day, score)`.
-    pub points: Vec<(u16, u8)>,
+    pub points: Vec<(DayNumber, Score)>,
     /// Whether it changed.
     pub change: ActivityChange,
 }

@@ -11,13 +11,14 @@ use crate::change::{Conditions, StanceDay};
 use crate::norms::{Cap, Comparison, Measured, Norms, Statistic, WhyNot, compare_with_norms};
 use crate::plan::AgeBand;
 use crate::run::SetUp;
+use crate::time::DayNumber;
 
 /// The last day's figure of a series, and what stands beside it.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct AgainstNorms {
     /// The series' last day.
-    pub day: u16,
+    pub day: DayNumber,
     /// The day's figure and how it was taken.
     pub own: Measured,
     /// What stands beside it, or why nothing does.
@@ -90,7 +91,7 @@ pub(crate) fn not_compared() -> AgainstNorms {
         statistic: Statistic::BestOf(1),
         cap: Cap::None,
     };
-    AgainstNorms { day: 0, own, comparison: Comparison::Not(vec![WhyNot::NoRow]) }
+    AgainstNorms { day: DayNumber(0), own, comparison: Comparison::Not(vec![WhyNot::NoRow]) }
 }
 
 #[cfg(test)]
@@ -135,7 +136,7 @@ mod tests {
         }
     }
 
-    const DAY: StanceDay = StanceDay { day: 9, trials: 3, best_s: 20.0, median_s: 14.0, capped: false };
+    const DAY: StanceDay = StanceDay { day: DayNumber(9), trials: 3, best_s: 20.0, median_s: 14.0, capped: false };
 
     fn against(norms: &Norms, catalogue: &Catalogue, conditions: &Conditions, day: &StanceDay) -> AgainstNorms {
         NormContext { norms, catalogue, age: Some(AgeBand::From40) }.against(conditions, day)
@@ -145,7 +146,7 @@ mod tests {
     fn the_best_is_taken_and_the_median_where_only_that_has_a_row() {
         for (statistic, seconds) in [(Statistic::BestOf(3), 20.0), (Statistic::MedianOf(3), 14.0)] {
             let got = against(&norms(statistic), &catalogue(), &conditions(SetUp::InPocket), &DAY);
-            assert_eq!((got.day, got.own.seconds, got.own.statistic), (9, seconds, statistic));
+            assert_eq!((got.day.0, got.own.seconds, got.own.statistic), (9, seconds, statistic));
             let Comparison::Beside(beside) = got.comparison else { panic!("it applies: {:?}", got.comparison) };
             assert_eq!((beside.own_s, beside.row.published.middle_s()), (seconds, 24.0));
         }

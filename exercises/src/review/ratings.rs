@@ -7,11 +7,17 @@ use crate::history::Mark;
 use crate::id::{ActivityId, ComplaintId};
 use crate::log::Barrier;
 use crate::plan::Plan;
+use crate::score::Score;
 use crate::summary::pain_points;
 use crate::summary::union::United;
+use crate::time::DayNumber;
 use std::collections::BTreeMap;
 
-pub(super) fn pain(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, day_of: impl Fn(&Plan) -> u16) -> Vec<PainSeries> {
+pub(super) fn pain(
+    united: &United<'_>,
+    revisions: &BTreeMap<u16, Plan>,
+    day_of: impl Fn(&Plan) -> DayNumber,
+) -> Vec<PainSeries> {
     let named = revisions.values().rev().flat_map(|plan| plan.prescription.complaints.iter().map(|complaint| complaint.id));
     let told = united.pain.values().map(|rating| rating.complaint);
     let one = |complaint: ComplaintId| {
@@ -27,16 +33,16 @@ pub(super) fn pain(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, day_of:
 pub(super) fn activities(
     united: &United<'_>,
     revisions: &BTreeMap<u16, Plan>,
-    day_of: impl Fn(&Plan) -> u16,
+    day_of: impl Fn(&Plan) -> DayNumber,
 ) -> Vec<ActivitySeries> {
     let named = revisions.values().rev().flat_map(|plan| plan.prescription.activities.iter().map(|activity| activity.id));
     let told = united.rated.values().map(|rating| rating.activity);
     let one = |activity: ActivityId| {
         let of_it = united.rated.values().filter(|rating| rating.activity == activity);
         // Of several ratings of one day the last of a device's log counts; over devices any, for their logs have no order.
-        let points: BTreeMap<u16, u8> = of_it.map(|rating| (rating.day, rating.score)).collect();
-        let points: Vec<(u16, u8)> = points.into_iter().collect();
-        let at_visits: Vec<(u16, u8)> = revisions
+        let points: BTreeMap<DayNumber, Score> = of_it.map(|rating| (rating.day, rating.score)).collect();
+        let points: Vec<(DayNumber, Score)> = points.into_iter().collect();
+        let at_visits: Vec<(DayNumber, Score)> = revisions
             .values()
             .filter_map(|plan| {
                 Some((day_of(plan), plan.prescription.activities.iter().find(|other| other.id == activity)?.rating?))

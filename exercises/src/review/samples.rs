@@ -11,7 +11,9 @@ use crate::plan::{
     Weekdays,
 };
 use crate::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
+use crate::score::Score;
 use crate::summary::{ItemDay, PainOn, RunOn, SettledOn, StanceOn, Summary, TakenOn};
+use crate::time::DayNumber;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
@@ -137,8 +139,15 @@ pub fn plan() -> Plan {
             age: Some(AgeBand::From40),
             absent: Risk::ALL.into_iter().collect(),
             items: vec![hold, item(BALANCE_DOSE, Side::Both), item(REPS_DOSE, Side::Neither)],
-            complaints: vec![complaint(BACK, "upper back", Side::Neither, 6), complaint(ANKLE, "ankle", Side::Right, 3)],
-            activities: vec![Activity { id: ActivityId(1), name: "turning the head".into(), rating: Some(4) }],
+            complaints: vec![
+                complaint(BACK, "upper back", Side::Neither, Score::at_most_ten(6)),
+                complaint(ANKLE, "ankle", Side::Right, Score::at_most_ten(3)),
+            ],
+            activities: vec![Activity {
+                id: ActivityId(1),
+                name: "turning the head".into(),
+                rating: Some(Score::at_most_ten(4)),
+            }],
             baselines: vec![baseline(BodySide::Left, 220), baseline(BodySide::Right, 124)],
             aftercare: Vec::new(),
             cleared: Vec::new(),
@@ -156,10 +165,10 @@ pub fn summary(log: LogId, counter: u32, from: u16, until: u16) -> Summary {
         plan: PLAN,
         log,
         counter,
-        from,
-        until,
-        taken: vec![TakenOn { day: 0, revision: 1, agreed: Vec::new() }],
-        seen: (from..=until).collect(),
+        from: DayNumber(from),
+        until: DayNumber(until),
+        taken: vec![TakenOn { day: DayNumber(0), revision: 1, agreed: Vec::new() }],
+        seen: (from..=until).map(DayNumber).collect(),
         days: Vec::new(),
         runs: Vec::new(),
         pain: Vec::new(),
@@ -175,7 +184,7 @@ pub fn summary(log: LogId, counter: u32, from: u16, until: u16) -> Summary {
 /// An item's slots of one day.
 pub fn item_day(day: u16, item: ItemId, marks: &[Mark]) -> ItemDay {
     let slots = marks.iter().enumerate().map(|(number, mark)| (number as u8, *mark));
-    ItemDay { day, item, revision: 1, slots: slots.collect() }
+    ItemDay { day: DayNumber(day), item, revision: 1, slots: slots.collect() }
 }
 
 /// A completed live run of an item of [`plan`] at its rung and dose.
@@ -188,7 +197,7 @@ pub fn run(n: u32, day: u16, item: ItemId, slot: Option<u8>) -> RunOn {
     let whole = |of| Share { done: of, of };
     RunOn {
         run: RunId(n),
-        day,
+        day: DayNumber(day),
         item,
         rung: Some(rung(rung_id)),
         slot,
@@ -222,9 +231,9 @@ pub fn stance(left_ms: &[u32], right_ms: &[u32]) -> StanceOn {
 }
 
 pub fn pain(n: u32, day: u16, complaint: ComplaintId, score: u8, after: Option<ItemId>) -> PainOn {
-    PainOn { n, day, complaint, score, after }
+    PainOn { n, day: DayNumber(day), complaint, score: Score::at_most_ten(score), after }
 }
 
 pub fn settled(n: u32, day: u16, complaint: ComplaintId, settled: bool) -> SettledOn {
-    SettledOn { n, day, complaint, settled }
+    SettledOn { n, day: DayNumber(day), complaint, settled }
 }

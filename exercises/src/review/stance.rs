@@ -9,6 +9,7 @@ use crate::norms::Norms;
 use crate::plan::{BodySide, Plan, Side};
 use crate::summary::union::United;
 use crate::summary::{RunOn, SwayOn};
+use crate::time::DayNumber;
 use std::collections::BTreeMap;
 
 /// What one day of one series holds.
@@ -32,8 +33,11 @@ pub(super) fn series(
 }
 
 /// Every trial, by conditions and day.
-fn trials<'a>(united: &'a United<'a>, revisions: &BTreeMap<u16, Plan>) -> BTreeMap<Conditions, BTreeMap<u16, Day<'a>>> {
-    let mut all: BTreeMap<Conditions, BTreeMap<u16, Day>> = BTreeMap::new();
+fn trials<'a>(
+    united: &'a United<'a>,
+    revisions: &BTreeMap<u16, Plan>,
+) -> BTreeMap<Conditions, BTreeMap<DayNumber, Day<'a>>> {
+    let mut all: BTreeMap<Conditions, BTreeMap<DayNumber, Day>> = BTreeMap::new();
     for ((log, _), run) in &united.runs {
         let Some(stance) = &run.stance else { continue };
         let Some(exercise) = exercise(united, revisions, *log, run) else { continue };
@@ -68,7 +72,7 @@ fn exercise(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, log: LogId, ru
     in_force.and_then(|plan| of(plan, run.item)).or_else(newest)
 }
 
-fn one(conditions: &Conditions, all: &BTreeMap<u16, Day>, known: NormContext<'_>) -> Option<StanceSeries> {
+fn one(conditions: &Conditions, all: &BTreeMap<DayNumber, Day>, known: NormContext<'_>) -> Option<StanceSeries> {
     let target_s = conditions.target_s;
     let days: Vec<StanceDay> = all.iter().filter_map(|(day, of)| stance_day(*day, &of.times, target_s)).collect();
     let sway = all.iter().filter(|(_, of)| !of.sway.is_empty()).map(|(day, of)| (*day, of.sway.clone())).collect();

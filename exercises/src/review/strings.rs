@@ -12,7 +12,8 @@ use crate::plan::Plan;
 use crate::run::Share;
 use crate::summary::union::United;
 use crate::summary::{ItemDay, RunOn};
-use chrono::{Datelike, Duration, NaiveDate};
+use crate::time::DayNumber;
+use chrono::{Datelike, NaiveDate};
 use std::collections::BTreeMap;
 
 /// The slots of all devices together, and the runs that filled them.
@@ -24,7 +25,7 @@ pub(super) struct Strings {
 }
 
 /// A slot's place: day, item, revision, number.
-type Place = (u16, ItemId, u16, u8);
+type Place = (DayNumber, ItemId, u16, u8);
 
 /// What one device says of a slot.
 #[derive(Clone, Copy)]
@@ -53,7 +54,7 @@ pub(super) fn strings(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, star
         let acted = matches!(best, Mark::Done | Mark::Partly(_) | Mark::Skipped(_));
         strings.slots.push(SlotOn {
             day,
-            weekday: (start + Duration::days(i64::from(day))).weekday().num_days_from_monday() as u8,
+            weekday: day.date(start).weekday().num_days_from_monday() as u8,
             seen: acted || united.seen.contains(&day),
             item,
             revision,
@@ -71,7 +72,7 @@ pub(super) fn strings(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, star
 }
 
 /// A slot of one device: the day, the item, the slot's number, the device.
-type SlotName = (u16, ItemId, u8, LogId);
+type SlotName = (DayNumber, ItemId, u8, LogId);
 
 /// The runs that name a slot, by slot. Sorted lists and not maps: two years have thousands of slots, each with one run.
 struct BySlot<'a>(Vec<(SlotName, &'a RunOn)>);
@@ -122,7 +123,7 @@ fn onto(on_time: &[(Place, Told)], place: Place, minute: u16) -> Option<Place> {
 }
 
 /// Whether `log` still has an older card on `day` than another device that covers the day.
-fn lags(united: &United<'_>, log: LogId, day: u16) -> bool {
+fn lags(united: &United<'_>, log: LogId, day: DayNumber) -> bool {
     let revision = |log: &LogId| united.logs.get(log).and_then(|of| of.in_force(day)).map(|taken| taken.revision);
     let own = revision(&log);
     let others = united.logs.iter().filter(|(other, of)| **other != log && of.covered.contains(&day));
@@ -194,12 +195,12 @@ pub(super) fn day_strings(united: &United<'_>, slots: &[SlotOn], start: NaiveDat
     let (Some(first), Some(last)) = (united.covered.first(), united.covered.last()) else { return Vec::new() };
     let knot = |slot: &SlotOn| Knot { item: slot.item, number: slot.number, minute: slot.minute, mark: slot.mark };
     let mut days = slots.chunk_by(|one, other| one.day == other.day).peekable();
-    let all = (*first..=*last).map(|day| {
+    let all = first.through(*last).map(|day| {
         while days.next_if(|slots| slots[0].day < day).is_some() {}
         let today = days.next_if(|slots| slots[0].day == day);
         let mut knots: Vec<Knot> = today.into_iter().flatten().map(knot).collect();
         knots.sort_by_key(|knot| (knot.minute, knot.item, knot.number));
-        let date = start + Duration::days(i64::from(day));
+        let date = day.date(start);
         DayString { day, date, seen: united.seen.contains(&day), knots }
     });
     all.collect()

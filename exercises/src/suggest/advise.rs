@@ -13,11 +13,13 @@
 use super::step::{StepConditions, next, undo};
 use super::{Advice, Facts, Reached, Reason, Session, Suggestion};
 use crate::questions::ASK_MORNING_FROM;
+use crate::score::Score;
+use crate::time::DayNumber;
 
 /// Highest pain during that lets an exercise be made harder, 0 to 10.
-pub const ADVANCE_PAIN: u8 = 3;
+pub const ADVANCE_PAIN: Score = Score::at_most_ten(3);
 /// Pain during over which it is made easier, 0 to 10.
-pub const BACK_PAIN: u8 = 5;
+pub const BACK_PAIN: Score = Score::at_most_ten(5);
 /// Days between two steps.
 pub const STEP_DAYS: u16 = 7;
 
@@ -27,7 +29,7 @@ pub fn advise(facts: &Facts<'_>) -> Suggestion {
     Suggestion { item: facts.item.id, rung: facts.item.rung.clone(), dose: facts.item.dose, advice, reason, based_on: days }
 }
 
-type Outcome = (Advice, Reason, Vec<u16>);
+type Outcome = (Advice, Reason, Vec<DayNumber>);
 
 fn stop(facts: &Facts<'_>) -> Option<Outcome> {
     let (entry, trouble) = facts.alarm?;
@@ -78,7 +80,7 @@ fn forward(facts: &Facts<'_>) -> Outcome {
     if let Some((entry, trouble)) = facts.any_alarm {
         return keep(Reason::Alarm { entry, trouble });
     }
-    if let Some(stepped) = facts.last_step.filter(|stepped| facts.today < stepped.saturating_add(STEP_DAYS)) {
+    if let Some(stepped) = facts.last_step.filter(|stepped| facts.today < stepped.plus(STEP_DAYS)) {
         return keep(Reason::StepThisWeek { stepped });
     }
     let conditions = StepConditions { exercise: facts.exercise, age: facts.age, gate_open: facts.gate_open };
@@ -115,6 +117,6 @@ fn last_two(sessions: &[Session]) -> &[Session] {
     &sessions[sessions.len().saturating_sub(2)..]
 }
 
-fn days(sessions: &[Session]) -> Vec<u16> {
+fn days(sessions: &[Session]) -> Vec<DayNumber> {
     sessions.iter().map(|session| session.day).collect()
 }

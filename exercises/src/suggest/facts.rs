@@ -15,7 +15,8 @@ use crate::id::{EntryRef, ItemId, LogId};
 use crate::plan::{AgeBand, BodySide, Item, Plan};
 use crate::summary::union::United;
 use crate::summary::{PainOn, RunOn, SettledOn};
-use chrono::{Duration, NaiveDate};
+use crate::time::DayNumber;
+use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
 /// Everything that the rule looks at, for one item.
@@ -30,7 +31,7 @@ pub struct Facts<'a> {
     /// The patient's age band.
     pub age: Option<AgeBand>,
     /// The last day that is covered, as a day number.
-    pub today: u16,
+    pub today: DayNumber,
     /// An uncleared alarm that holds the item back.
     pub alarm: Option<(EntryRef, Trouble)>,
     /// An uncleared alarm, whatever it pauses.
@@ -40,7 +41,7 @@ pub struct Facts<'a> {
     /// Sessions at the rung and dose in use, oldest first, at most one a day.
     pub sessions: Vec<Session>,
     /// The first day at the rung and dose in use, if it was another before.
-    pub last_step: Option<u16>,
+    pub last_step: Option<DayNumber>,
     /// Pain of the complaint that it serves, if it rose for two weeks.
     pub rise: Option<Rise>,
     /// Whether the gate of softer surfaces and closed eyes is open.
@@ -51,19 +52,19 @@ pub struct Facts<'a> {
 pub(super) struct Since<'a> {
     united: &'a United<'a>,
     /// The first day that counts, of the devices that took it.
-    first: BTreeMap<LogId, u16>,
+    first: BTreeMap<LogId, DayNumber>,
 }
 
 impl<'a> Since<'a> {
     pub(super) fn taking(plan: &Plan, united: &'a United<'a>) -> Since<'a> {
         let first = united.logs.iter().filter_map(|(log, of_log)| {
             let place = of_log.taken.iter().position(|taken| taken.revision == plan.header.revision)?;
-            Some((*log, of_log.taken[place].day.saturating_add(u16::from(place > 0))))
+            Some((*log, of_log.taken[place].day.plus(u16::from(place > 0))))
         });
         Since { united, first: first.collect() }
     }
 
-    fn counts(&self, log: LogId, day: u16) -> bool {
+    fn counts(&self, log: LogId, day: DayNumber) -> bool {
         self.first.get(&log).is_some_and(|first| day >= *first)
     }
 
@@ -102,7 +103,7 @@ pub(super) fn gather<'a>(
     let at_it: Vec<&RunOn> = runs.iter().copied().filter(|run| same(&item, run)).collect();
     let of_item = slots.iter().filter(|slot| slot.item == planned.id);
     let (pain, settled) = (since.pain(), since.settled());
-    let today = since.united.covered.last().copied().unwrap_or(0);
+    let today = since.united.covered.last().copied().unwrap_or_default();
     let uncleared = || since.united.alarms.iter().filter(|(entry, _)| !plan.prescription.cleared.contains(entry));
     let reaches = |trouble, during| alarm::reaches(trouble, during, planned, plan, catalogue);
     let last_step = last_step(since.united, &item);
@@ -117,7 +118,7 @@ pub(super) fn gather<'a>(
         sessions: sessions(&item, &at_it, of_item, SessionAnswers { pain: &pain, settled: &settled }),
         last_step,
         rise: item.serves.and_then(|served| {
-            let from = last_step.unwrap_or(0);
+            let from = last_step.unwrap_or_default();
             let of_it = pain.iter().filter(|rating| rating.complaint == served && rating.day >= from);
             rise(&crate::summary::pain_points(of_it), today)
         }),
@@ -127,7 +128,7 @@ pub(super) fn gather<'a>(
 }
 
 /// The first day of the last unbroken stretch of runs at the item's rung and dose, if others came before it.
-fn last_step(united: &United<'_>, item: &Item) -> Option<u16> {
+fn last_step(united: &United<'_>, item: &Item) -> Option<DayNumber> {
     let runs = in_order(united.runs.values().copied().filter(|run| run.item == item.id));
     let other = runs.iter().rposition(|run| !same(item, run))?;
     runs.get(other + 1).map(|run| run.day)
@@ -135,7 +136,7 @@ fn last_step(united: &United<'_>, item: &Item) -> Option<u16> {
 
 /// Trials with eyes open on the firm floor, of the same exercise: day, leg, tenths of a second.
 fn firm_open(united: &United<'_>, plan: &Plan, item: &Item) -> Vec<(NaiveDate, BodySide, u32)> {
-    let date = |day: u16| plan.header.start + Duration::days(i64::from(day));
+    let date = |day: DayNumber| day.date(plan.header.start);
     let same_exercise = |id: ItemId| plan.item(id).is_some_and(|other| other.exercise == item.exercise);
     let runs = united.runs.values().filter(|run| same_exercise(run.item));
     let found = runs.filter_map(|run| Some((run.day, run.stance.as_ref()?))).flat_map(|(day, stance)| {

@@ -22,6 +22,8 @@ use crate::alarm::Trouble;
 use crate::catalogue::{Dose, RungId};
 use crate::id::{EntryRef, ItemId};
 use crate::plan::Item;
+use crate::score::Score;
+use crate::time::DayNumber;
 
 pub use advise::{ADVANCE_PAIN, BACK_PAIN, STEP_DAYS, advise};
 pub use facts::Facts;
@@ -47,7 +49,7 @@ pub struct Suggestion {
     /// Why.
     pub reason: Reason,
     /// The days of the sessions that it rests on, oldest first.
-    pub based_on: Vec<u16>,
+    pub based_on: Vec<DayNumber>,
 }
 
 /// What to do.
@@ -78,9 +80,9 @@ pub enum Reason {
     /// Pain during was over the limit: stepping back, or at the easiest already (stop and talk).
     PainTooHigh {
         /// The rating.
-        score: u8,
+        score: Score,
         /// The limit that held: the rule's or the item's, whichever is lower.
-        limit: u8,
+        limit: Score,
     },
     /// Pain had not settled by the next morning.
     NotSettled,
@@ -97,7 +99,7 @@ pub enum Reason {
     /// Pain was over what allows a step, and within what is allowed.
     PainBetween {
         /// The rating.
-        score: u8,
+        score: Score,
     },
     /// Pain was not answered after one of the two sessions.
     PainUnanswered,
@@ -111,7 +113,7 @@ pub enum Reason {
     /// The last step was less than a week ago.
     StepThisWeek {
         /// The day of the last step.
-        stepped: u16,
+        stepped: DayNumber,
     },
     /// The next step is not to be had.
     Hindered(Hindrance),

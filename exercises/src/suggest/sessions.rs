@@ -17,7 +17,9 @@ use crate::id::ComplaintId;
 use crate::plan::check::MIN_STANCE_TENTHS;
 use crate::plan::{BodySide, Item};
 use crate::run::{RunEnd, Trial, TrialEnd};
+use crate::score::Score;
 use crate::summary::{PainOn, RunOn, SettledOn, StanceOn};
+use crate::time::DayNumber;
 use std::collections::BTreeMap;
 
 /// How far a session got.
@@ -37,11 +39,11 @@ pub enum Reached {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Session {
     /// The day.
-    pub day: u16,
+    pub day: DayNumber,
     /// How far it got.
     pub reached: Reached,
     /// Pain during or after, 0 to 10; `None`: not answered.
-    pub pain: Option<u8>,
+    pub pain: Option<Score>,
     /// Whether it had settled by the next morning; `None`: not answered.
     pub morning: Option<bool>,
 }
@@ -60,16 +62,16 @@ pub(super) fn sessions<'a>(
     slots: impl IntoIterator<Item = &'a SlotOn>,
     said: SessionAnswers<'_>,
 ) -> Vec<Session> {
-    let mut days: BTreeMap<u16, Vec<&RunOn>> = BTreeMap::new();
+    let mut days: BTreeMap<DayNumber, Vec<&RunOn>> = BTreeMap::new();
     for run in runs {
         days.entry(run.day).or_default().push(run);
     }
     let counted = by_day(slots);
-    let of_day = |day: &u16| {
+    let of_day = |day: &DayNumber| {
         let place = counted.binary_search_by_key(day, |(of, _)| *of);
         place.map_or_else(|_| SlotCounts::default(), |place| counted[place].1)
     };
-    let next_days = days.keys().skip(1).copied().chain([u16::MAX]);
+    let next_days = days.keys().skip(1).copied().chain([DayNumber(u16::MAX)]);
     days.iter()
         .zip(next_days)
         .map(|((day, runs), next)| Session {
@@ -113,7 +115,7 @@ fn missed(item: &Item, gone_through: &[&&RunOn], met: usize) -> bool {
     item.side.in_turn().iter().flatten().any(|leg| best(*leg).is_some_and(|best| best < floor))
 }
 
-fn pain(item: &Item, day: u16, said: &[PainOn]) -> Option<u8> {
+fn pain(item: &Item, day: DayNumber, said: &[PainOn]) -> Option<Score> {
     let today = || said.iter().filter(|rating| rating.day == day);
     let after_it = today().filter(|rating| rating.after == Some(item.id)).map(|rating| rating.score).max();
     let of_the_complaint = |rating: &&PainOn| item.serves.is_none_or(|served| rating.complaint == served);
@@ -121,7 +123,7 @@ fn pain(item: &Item, day: u16, said: &[PainOn]) -> Option<u8> {
     after_it.or_else(|| after_another().map(|rating| rating.score).max())
 }
 
-fn morning(serves: Option<ComplaintId>, day: u16, next: u16, said: &[SettledOn]) -> Option<bool> {
+fn morning(serves: Option<ComplaintId>, day: DayNumber, next: DayNumber, said: &[SettledOn]) -> Option<bool> {
     let about_it = said.iter().filter(|answer| serves.is_none_or(|served| answer.complaint == served));
     let answers: Vec<&SettledOn> = about_it.filter(|answer| answer.day > day && answer.day <= next).collect();
     let first = answers.iter().map(|answer| answer.day).min()?;

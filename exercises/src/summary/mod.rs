@@ -14,7 +14,9 @@ use crate::history::Mark;
 use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use crate::plan::Schedule;
 use crate::run::{RunEnd, SetUp, Share, Trial};
+use crate::score::Score;
 use crate::sway::{ReportedFigures, SourceKind};
+use crate::time::DayNumber;
 use std::collections::BTreeSet;
 
 pub(crate) use pain::pain_points;
@@ -36,13 +38,13 @@ pub struct Summary {
     /// Grows with each summary of one log; of two that say different things about the same day or run, the higher counts.
     pub counter: u32,
     /// First day covered, counted from the plan's start (day 0).
-    pub from: u16,
+    pub from: DayNumber,
     /// Last day covered.
-    pub until: u16,
+    pub until: DayNumber,
     /// Cards taken, all since the plan's start.
     pub taken: Vec<TakenOn>,
     /// Days within the period with any entry.
-    pub seen: BTreeSet<u16>,
+    pub seen: BTreeSet<DayNumber>,
     /// Slots by item and day.
     pub days: Vec<ItemDay>,
     /// Runs.
@@ -92,7 +94,7 @@ impl Corrections {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct TakenOn {
     /// The day.
-    pub day: u16,
+    pub day: DayNumber,
     /// The revision.
     pub revision: u16,
     /// Schedules agreed to that differ from the plan's.
@@ -104,7 +106,7 @@ pub struct TakenOn {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct ItemDay {
     /// The day.
-    pub day: u16,
+    pub day: DayNumber,
     /// The item.
     pub item: ItemId,
     /// The revision in force.
@@ -120,7 +122,7 @@ pub struct RunOn {
     /// Its number within the log.
     pub run: RunId,
     /// The day it counts for.
-    pub day: u16,
+    pub day: DayNumber,
     /// The item.
     pub item: ItemId,
     /// The rung.
@@ -184,11 +186,11 @@ pub struct PainOn {
     /// The entry's number within the log.
     pub n: u32,
     /// The day.
-    pub day: u16,
+    pub day: DayNumber,
     /// The complaint.
     pub complaint: ComplaintId,
     /// 0 to 10.
-    pub score: u8,
+    pub score: Score,
     /// After a run of this item; `None` for the day's rating.
     pub after: Option<ItemId>,
 }
@@ -200,7 +202,7 @@ pub struct SettledOn {
     /// The entry's number within the log.
     pub n: u32,
     /// The day on which it was answered.
-    pub day: u16,
+    pub day: DayNumber,
     /// The complaint.
     pub complaint: ComplaintId,
     /// Whether it had settled.
@@ -214,11 +216,11 @@ pub struct RatedOn {
     /// The entry's number within the log.
     pub n: u32,
     /// The day.
-    pub day: u16,
+    pub day: DayNumber,
     /// The activity.
     pub activity: ActivityId,
     /// 0 to 10.
-    pub score: u8,
+    pub score: Score,
 }
 
 /// An alarm.
@@ -228,7 +230,7 @@ pub struct AlarmOn {
     /// The entry's number within the log; with the log's id it names the alarm on the card that clears it.
     pub n: u32,
     /// The day.
-    pub day: u16,
+    pub day: DayNumber,
     /// What was wrong.
     pub trouble: Trouble,
     /// During which item.

@@ -7,10 +7,11 @@
 
 use super::{AlarmOn, Corrections, ItemDay, PainOn, RatedOn, RunOn, SettledOn, Summary, TakenOn, WeekDelay};
 use crate::id::{EntryRef, ItemId, LogId, PlanId, RunId};
+use crate::time::DayNumber;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// One item's day on one device: the device, the day, the item.
-pub type ItemDayName = (LogId, u16, ItemId);
+pub type ItemDayName = (LogId, DayNumber, ItemId);
 
 /// All summaries of one plan, united. What is much is borrowed from them.
 #[derive(Debug, Clone, PartialEq)]
@@ -20,9 +21,9 @@ pub struct United<'a> {
     /// The devices.
     pub logs: BTreeMap<LogId, DeviceRecord>,
     /// Days within the period of any summary.
-    pub covered: BTreeSet<u16>,
+    pub covered: BTreeSet<DayNumber>,
     /// Days on which any device has an entry.
-    pub seen: BTreeSet<u16>,
+    pub seen: BTreeSet<DayNumber>,
     /// Slots of each device, by day and item.
     pub days: BTreeMap<ItemDayName, Vec<&'a ItemDay>>,
     /// Runs of each device.
@@ -47,14 +48,14 @@ pub struct United<'a> {
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct DeviceRecord {
     /// Days within the period of any of its summaries.
-    pub covered: BTreeSet<u16>,
+    pub covered: BTreeSet<DayNumber>,
     /// The cards that it took, as its newest summary tells.
     pub taken: Vec<TakenOn>,
 }
 
 impl DeviceRecord {
     /// The revision in force on `day` as far as days tell: the last one taken on it or before.
-    pub fn in_force(&self, day: u16) -> Option<&TakenOn> {
+    pub fn in_force(&self, day: DayNumber) -> Option<&TakenOn> {
         self.taken.iter().rfind(|taken| taken.day <= day)
     }
 }
@@ -150,10 +151,10 @@ impl<'a> United<'a> {
     fn take(&mut self, summary: &Summary) {
         let log = summary.log;
         let of_log = self.logs.entry(log).or_default();
-        of_log.covered.extend(summary.from..=summary.until);
+        of_log.covered.extend(summary.from.through(summary.until));
         of_log.taken.clone_from(&summary.taken);
         of_log.taken.sort_by_key(|taken| (taken.day, taken.revision));
-        self.covered.extend(summary.from..=summary.until);
+        self.covered.extend(summary.from.through(summary.until));
         self.seen.extend(&summary.seen);
         self.corrections.insert(log, summary.corrections.clone());
         for delay in &summary.delays {
@@ -168,7 +169,7 @@ impl<'a> United<'a> {
     }
 
     /// What is known of one day: everything that a summary can add to it.
-    fn on(&self, day: u16) -> OnDay<'_> {
+    fn on(&self, day: DayNumber) -> OnDay<'_> {
         OnDay {
             seen: self.seen.contains(&day),
             slots: self.days.iter().filter(|((_, of, _), _)| *of == day).collect(),
@@ -216,7 +217,7 @@ pub fn arrival_effect(before: &[Summary], new: &Summary) -> ArrivalEffect {
     let known = unite(same_plan.clone()).unwrap_or_else(|| United::of(new.plan));
     let Some(with_it) = unite(same_plan.chain([new])) else { return ArrivalEffect::Known };
     let days = |count: usize| u16::try_from(count).unwrap_or(u16::MAX);
-    let fresh = (new.from..=new.until).filter(|day| !known.covered.contains(day)).count();
+    let fresh = new.from.through(new.until).filter(|day| !known.covered.contains(day)).count();
     if fresh > 0 {
         return ArrivalEffect::New { days: days(fresh) };
     }

@@ -2,10 +2,12 @@
 //!
 //! The tz database stays outside this crate: whoever calls passes a zone's [`Offsets`] for the stretch that matters.
 
+mod day_number;
 mod minute_of_day;
 
 use chrono::{DateTime, Datelike, NaiveDate, NaiveDateTime, Timelike};
 
+pub use day_number::DayNumber;
 pub use minute_of_day::{MinuteOfDay, NotATime};
 
 const MS_OF_A_DAY: i64 = 86_400_000;

@@ -81,7 +81,7 @@ pub async fn take_days_off(
     session: State<'_, Session>,
     args: Args<patient::TakeDaysOff>,
 ) -> CommandResult<patient::TakeDaysOff> {
-    session.with(|folder, moment| today::take_days_off(folder, moment, &args))
+    session.with(|folder, moment| answering::take_days_off(folder, moment, &args))
 }
 
 /// [`wire::patient::GiveAnswer`].

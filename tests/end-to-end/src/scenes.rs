@@ -151,9 +151,9 @@ fn a_day(day: u32) -> String {
 
 const LAST_DAY: &str = r#"{"do":"settled","at":"2027-03-28T08:40:00+02:00","complaint":1,"settled":true}
 {"do":"run","at":"2027-03-28T09:04:00+02:00","item":1,"held":[10,10,10]}
-{"do":"leave-out","at":"2027-03-28T10:05:00+02:00","item":1,"reason":"no-time"}
+{"do":"skip","at":"2027-03-28T10:05:00+02:00","item":1,"reason":"no-time"}
 {"do":"run","at":"2027-03-28T11:10:00+02:00","item":1,"live":false,"held":[10,10,10]}
-{"do":"excuse","at":"2027-03-28T12:00:00+02:00","from":"2027-03-29","until":"2027-03-31","why":"travelling"}
+{"do":"days-off","at":"2027-03-28T12:00:00+02:00","from":"2027-03-29","until":"2027-03-31","why":"travelling"}
 {"do":"activity","at":"2027-03-28T18:00:00+02:00","activity":1,"score":5}
 {"do":"trouble","at":"2027-03-28T19:10:00+02:00","what":"nearly-fell","item":2}
 {"do":"pain","at":"2027-03-28T19:20:00+02:00","complaint":1,"score":9}

@@ -12,6 +12,7 @@ use exercises::plan::{
 };
 use exercises::review::{Review, build};
 use exercises::run::{Balance, HoldRecord, Run, RunEnd, SetRecord, SetUp, Trial, TrialEnd, Work};
+use exercises::score::Score;
 use exercises::slots::{Slot, of_day};
 use exercises::summary::{Period, Sealing, Summary, reduce};
 use exercises::time::{Offsets, Stamp};
@@ -135,10 +136,13 @@ fn revision(number: u16) -> Plan {
             age: Some(AgeBand::From40),
             absent: Risk::ALL.into_iter().collect(),
             items: items(),
-            complaints: vec![complaint(NECK, "neck", Side::Neither, 6), complaint(ANKLE, "ankle", Side::Right, 3)],
+            complaints: vec![
+                complaint(NECK, "neck", Side::Neither, Score::at_most_ten(6)),
+                complaint(ANKLE, "ankle", Side::Right, Score::at_most_ten(3)),
+            ],
             activities: vec![
-                Activity { id: ActivityId(1), name: "turning the head".into(), rating: Some(4) },
-                Activity { id: ActivityId(2), name: "going downstairs".into(), rating: Some(5) },
+                Activity { id: ActivityId(1), name: "turning the head".into(), rating: Some(Score::at_most_ten(4)) },
+                Activity { id: ActivityId(2), name: "going downstairs".into(), rating: Some(Score::at_most_ten(5)) },
             ],
             baselines: [(BodySide::Left, 220), (BodySide::Right, 120 + 10 * number)]
                 .map(|(leg, tenths)| baseline(leg, tenths))
@@ -229,12 +233,15 @@ impl Diary<'_> {
         let at = stamp(self.zone, number, 19 * 60);
         let eased = |from: i64, every: i64| (from - number / every + number % 3).clamp(0, 10) as u8;
         if number % 2 == 0 {
-            self.write(at, LogEvent::Pain { complaint: NECK, score: eased(6, 120), after: None });
-            self.write(at, LogEvent::Pain { complaint: ANKLE, score: eased(3, 240), after: Some(RunId(self.runs)) });
+            self.write(at, LogEvent::Pain { complaint: NECK, score: Score::at_most_ten(eased(6, 120)), after: None });
+            self.write(
+                at,
+                LogEvent::Pain { complaint: ANKLE, score: Score::at_most_ten(eased(3, 240)), after: Some(RunId(self.runs)) },
+            );
         }
         if number % 7 == 6 {
             for id in [1, 2] {
-                self.write(at, LogEvent::Rated { activity: ActivityId(id), score: 10 - eased(6, 130) });
+                self.write(at, LogEvent::Rated { activity: ActivityId(id), score: Score::at_most_ten(10 - eased(6, 130)) });
             }
         }
     }

@@ -20,7 +20,7 @@ mod record;
 mod reminders;
 mod run;
 mod sample;
-mod score;
+mod score_buttons;
 mod sounds;
 mod string;
 mod string_piece;

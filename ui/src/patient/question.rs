@@ -6,7 +6,7 @@ use wire::patient::{GiveAnswer, QuestionAnswer};
 use words::Key;
 
 use super::context::PatientContext;
-use super::score::Score;
+use super::score_buttons::ScoreButtons;
 
 /// One question with its buttons. `then` is called when the shell has taken the answer.
 #[component]
@@ -24,13 +24,13 @@ pub fn QuestionForm(question: Question, then: impl Fn() + Copy + Send + 'static)
             let text = words.ask_pain(&name);
             let give = move |score| give(QuestionAnswer::Pain { plan, complaint, score, after });
             let (least, most) = (words.text(Key::PainLeast), words.text(Key::PainMost));
-            (text.clone(), view! { <Score label=text least most give/> }.into_any())
+            (text.clone(), view! { <ScoreButtons label=text least most give/> }.into_any())
         }
         Question::Activity { plan, activity, name } => {
             let text = words.ask_activity(&name);
             let give = move |score| give(QuestionAnswer::Activity { plan, activity, score });
             let (least, most) = (words.text(Key::ActivityLeast), words.text(Key::ActivityMost));
-            (text.clone(), view! { <Score label=text least most give/> }.into_any())
+            (text.clone(), view! { <ScoreButtons label=text least most give/> }.into_any())
         }
         Question::Settled { plan, complaint, name } => {
             let give = move |settled| give(QuestionAnswer::Settled { plan, complaint, settled });

@@ -5,7 +5,7 @@
 use super::stance::{StanceField, days_reached, newest};
 use super::{
     Aftercare, AgeBand, Item, MAX_AFTERCARE, MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAME,
-    MAX_NAMED, MAX_NOTE, MAX_SCORE, Pattern, Plan, Risk, Side,
+    MAX_NAMED, MAX_NOTE, Pattern, Plan, Risk, Side,
 };
 use crate::catalogue::{Catalogue, Exercise, Eyes, Sidedness, Surface};
 use crate::id::ItemId;
@@ -38,8 +38,6 @@ pub enum Problem {
     SameNumber,
     /// The review date is not after the day of issue, or more than a year after it.
     ReviewDate,
-    /// A pain or rating is over [`MAX_SCORE`].
-    Score,
     /// The catalogue has no such exercise.
     UnknownExercise(ItemId, String),
     /// The catalogue has the exercise in another content revision.
@@ -131,12 +129,6 @@ fn whole(plan: &Plan) -> Vec<Problem> {
     let ahead = plan.prescription.review.signed_duration_since(plan.header.issued).num_days();
     if !(1..=366).contains(&ahead) || plan.header.start > plan.header.issued {
         found.push(Problem::ReviewDate);
-    }
-    let scores = plan.prescription.complaints.iter().filter_map(|complaint| complaint.pain);
-    let ratings = plan.prescription.activities.iter().filter_map(|activity| activity.rating);
-    if scores.chain(ratings).chain(plan.prescription.items.iter().map(|item| item.pain_limit)).any(|score| score > MAX_SCORE)
-    {
-        found.push(Problem::Score);
     }
     found
 }

@@ -5,6 +5,7 @@ use crate::catalogue::{Dose, ExerciseId, RungId};
 use crate::id::{ActivityId, ComplaintId, EntryRef};
 use crate::plan::{Activity, BodySide, Complaint, StanceBaseline, Weekdays};
 use crate::review::samples::{BALANCE, HOLD, PHONE, REPS, baseline, catalogue, plan, rung};
+use crate::score::Score;
 use chrono::Duration;
 
 #[track_caller]
@@ -36,10 +37,7 @@ fn a_plan_as_a_whole() {
     check(|plan| plan.prescription.review = plan.header.issued + Duration::days(366), &[]);
     check(|plan| plan.prescription.review = plan.header.issued + Duration::days(367), &[Problem::ReviewDate]);
     check(|plan| plan.header.start = plan.header.issued + Duration::days(1), &[Problem::ReviewDate]);
-    check(|plan| plan.prescription.complaints[0].pain = Some(10), &[]);
-    check(|plan| plan.prescription.complaints[0].pain = Some(11), &[Problem::Score]);
-    check(|plan| plan.prescription.activities[0].rating = Some(11), &[Problem::Score]);
-    check(|plan| plan.prescription.items[0].pain_limit = 11, &[Problem::Score]);
+    check(|plan| plan.prescription.complaints[0].pain = Some(Score::at_most_ten(10)), &[]);
 }
 
 #[test]

@@ -14,8 +14,11 @@ use crate::review::samples::{
 };
 use crate::review::{Review, StanceSeries, build};
 use crate::run::{SetUp, TrialEnd};
+use crate::score::Score;
+use crate::score::on_days;
 use crate::statistics::{PainVerdict, SymmetryVerdict, Verdict, WhyTooFew};
 use crate::summary::{AlarmOn, RatedOn, RunOn, StanceOn, Summary, TakenOn};
+use crate::time::DayNumber;
 use chrono::Duration;
 
 fn page(plans: impl IntoIterator<Item = Plan>, summaries: &[Summary]) -> Review {
@@ -46,13 +49,13 @@ fn an_empty_period_says_so_and_not_zero_percent() {
 fn alarms_newest_first_and_cleared_by_the_newest_card() {
     let alarm = |n, day, trouble| AlarmOn { n, day, trouble, item: None };
     let mut phone = summary(PHONE, 1, 0, 9);
-    phone.alarms = vec![alarm(3, 2, Trouble::Fell), alarm(8, 7, Trouble::Nerve)];
+    phone.alarms = vec![alarm(3, DayNumber(2), Trouble::Fell), alarm(8, DayNumber(7), Trouble::Nerve)];
     let mut desk = summary(DESK, 1, 0, 9);
-    desk.alarms = vec![alarm(5, 4, Trouble::Other)];
+    desk.alarms = vec![alarm(5, DayNumber(4), Trouble::Other)];
     let mut newest = second();
     newest.prescription.cleared = vec![EntryRef { log: PHONE, n: 3 }];
     let review = page([plan(), newest], &[phone, desk]);
-    let told: Vec<(u16, bool)> = review.alarms.iter().map(|alarm| (alarm.day, alarm.cleared)).collect();
+    let told: Vec<(u16, bool)> = review.alarms.iter().map(|alarm| (alarm.day.0, alarm.cleared)).collect();
     assert_eq!(told, [(7, false), (4, false), (2, true)]);
     assert_eq!(review.alarms[0].date, start() + Duration::days(7));
 }
@@ -94,9 +97,9 @@ fn a_days_own_rating_goes_before_those_after_runs() {
     let mut desk = summary(DESK, 1, 0, 3);
     desk.pain = vec![pain(1, 0, BACK, 5, None)];
     let series = page([plan(), second()], &[told, desk]).pain;
-    assert_eq!(series[0].points, [(0, 5), (1, 6)], "of two own ratings the higher");
-    assert_eq!(series[0].at_visits, [(0, 6), (14, 6)]);
-    assert_eq!((series[1].complaint, series[1].points.as_slice()), (ANKLE, [(1, 9)].as_slice()));
+    assert_eq!(series[0].points, on_days(&[(0, 5), (1, 6)]), "of two own ratings the higher");
+    assert_eq!(series[0].at_visits, on_days(&[(0, 6), (14, 6)]));
+    assert_eq!((series[1].complaint, series[1].points.as_slice()), (ANKLE, on_days(&[(1, 9)]).as_slice()));
 }
 
 #[test]
@@ -113,13 +116,22 @@ fn a_complaint_that_the_newest_card_dropped_keeps_its_series() {
 fn activities_one_by_one_and_together() {
     let rated = |n, day, activity, score| RatedOn { n, day, activity: ActivityId(activity), score };
     let mut two = plan();
-    two.prescription.activities.push(Activity { id: ActivityId(2), name: "climbing stairs".into(), rating: Some(5) });
+    two.prescription.activities.push(Activity {
+        id: ActivityId(2),
+        name: "climbing stairs".into(),
+        rating: Some(Score::at_most_ten(5)),
+    });
     let mut told = summary(PHONE, 1, 0, 14);
-    told.rated = vec![rated(1, 7, 1, 5), rated(2, 14, 1, 7), rated(3, 14, 2, 3), rated(4, 14, 2, 6)];
+    told.rated = vec![
+        rated(1, DayNumber(7), 1, Score::at_most_ten(5)),
+        rated(2, DayNumber(14), 1, Score::at_most_ten(7)),
+        rated(3, DayNumber(14), 2, Score::at_most_ten(3)),
+        rated(4, DayNumber(14), 2, Score::at_most_ten(6)),
+    ];
     let review = page([two], &[told]);
-    assert_eq!(review.activities[0].points, [(7, 5), (14, 7)]);
+    assert_eq!(review.activities[0].points, on_days(&[(7, 5), (14, 7)]));
     assert_eq!(review.activities[0].change.verdict, ActivityVerdict::Better, "4 to 7");
-    assert_eq!(review.activities[1].points, [(14, 6)], "of one day's ratings the last");
+    assert_eq!(review.activities[1].points, on_days(&[(14, 6)]), "of one day's ratings the last");
     assert_eq!(review.activities[1].change.verdict, ActivityVerdict::NoClearChange);
     let together = review.activities_together.expect("two were rated again");
     assert_eq!((together.base, together.now, together.verdict), (4.5, 6.5, ActivityVerdict::Better));
@@ -142,7 +154,7 @@ fn reasons_that_need_attention_come_first() {
 fn notes_come_once_and_the_covered_days_are_those_with_a_record() {
     let noted = |counter, note: &str| Summary { note: Some(note.into()), ..summary(PHONE, counter, 0, 5) };
     let mut last = noted(3, "knee swollen on Monday");
-    last.seen = [1, 4].into();
+    last.seen = [1, 4].map(DayNumber).into();
     let review = page([plan()], &[noted(2, "new chair"), last.clone(), Summary { counter: 4, ..last.clone() }]);
     assert_eq!(review.notes, ["new chair", "knee swollen on Monday"]);
     let review = page([plan()], &[last]);
@@ -155,7 +167,7 @@ fn stance_times_of_all_visits_and_a_carried_one_stays_with_its_visit() {
     newest.prescription.baselines =
         vec![baseline(BodySide::Left, 220), baseline(BodySide::Left, 260), baseline(BodySide::Right, 180)];
     let told = page([plan(), newest], &[summary(PHONE, 1, 0, 3)]).baselines;
-    let short: Vec<(u16, BodySide, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
+    let short: Vec<(u16, BodySide, u16)> = told.iter().map(|(day, one)| (day.0, one.leg, one.tenths)).collect();
     let (left, right) = (BodySide::Left, BodySide::Right);
     assert_eq!(short, [(0, left, 220), (0, right, 124), (14, left, 260), (14, right, 180)]);
 }
@@ -172,7 +184,7 @@ fn a_stance_time_shows_on_the_day_on_which_it_was_taken() {
     let mut third = revised(3, 14);
     third.prescription.baselines = vec![on(0, left, 222), on(0, right, 124), on(14, right, 124)];
     let told = page([first, corrected, third], &[summary(PHONE, 1, 0, 3)]).baselines;
-    let short: Vec<(u16, BodySide, u16)> = told.iter().map(|(day, one)| (*day, one.leg, one.tenths)).collect();
+    let short: Vec<(u16, BodySide, u16)> = told.iter().map(|(day, one)| (day.0, one.leg, one.tenths)).collect();
     assert_eq!(short, [(0, left, 222), (0, right, 124), (14, right, 124)]);
 }
 
@@ -275,6 +287,6 @@ fn the_involved_leg_stands_against_the_other() {
 fn the_revision_in_force_is_the_highest_that_was_taken() {
     let mut told = summary(PHONE, 1, 0, 15);
     assert_eq!(page([plan(), second()], &[told.clone()]).revision, 1);
-    told.taken.push(TakenOn { day: 14, revision: 2, agreed: Vec::new() });
+    told.taken.push(TakenOn { day: DayNumber(14), revision: 2, agreed: Vec::new() });
     assert_eq!(page([plan(), second()], &[told]).revision, 2);
 }

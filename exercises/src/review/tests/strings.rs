@@ -11,6 +11,7 @@ use crate::review::samples::{
 use crate::review::{Review, build};
 use crate::run::Share;
 use crate::summary::{ItemDay, RunOn, Summary, TakenOn};
+use crate::time::DayNumber;
 
 fn page(plans: impl IntoIterator<Item = Plan>, summaries: &[Summary]) -> Review {
     build(&revisions(plans), &catalogue(), summaries).expect("a plan and a summary")
@@ -24,7 +25,7 @@ fn saw(log: LogId, day: u16, marks: &[Mark]) -> Summary {
 }
 
 fn marks_of(review: &Review, day: u16) -> Vec<(u16, Mark)> {
-    let on = review.days.iter().find(|string| string.day == day).expect("a covered day");
+    let on = review.days.iter().find(|string| string.day == DayNumber(day)).expect("a covered day");
     on.knots.iter().map(|knot| (knot.minute, knot.mark)).collect()
 }
 
@@ -61,7 +62,7 @@ fn second() -> Plan {
 }
 
 fn taken(day: u16) -> TakenOn {
-    TakenOn { day, revision: 2, agreed: Vec::new() }
+    TakenOn { day: DayNumber(day), revision: 2, agreed: Vec::new() }
 }
 
 #[test]
@@ -70,7 +71,7 @@ fn two_cards_on_one_day_each_ask_for_their_own_part() {
     told.taken.push(taken(4));
     told.days = vec![
         item_day(4, HOLD, &[Mark::Done]),
-        ItemDay { day: 4, item: HOLD, revision: 2, slots: vec![(1, Mark::Done), (2, Mark::NotDone)] },
+        ItemDay { day: DayNumber(4), item: HOLD, revision: 2, slots: vec![(1, Mark::Done), (2, Mark::NotDone)] },
     ];
     let united = page([plan(), second()], &[told]);
     assert_eq!(marks_of(&united, 4), [(540, Mark::Done), (660, Mark::Done), (720, Mark::NotDone)]);
@@ -83,7 +84,7 @@ fn a_device_with_an_older_card_only_fills_the_newer_cards_slots() {
     let mut phone = summary(PHONE, 1, 6, 6);
     phone.taken.push(taken(4));
     let slots = vec![(0, Mark::NotDone), (1, Mark::NotDone), (2, Mark::NotDone)];
-    phone.days = vec![ItemDay { day: 6, item: HOLD, revision: 2, slots }];
+    phone.days = vec![ItemDay { day: DayNumber(6), item: HOLD, revision: 2, slots }];
     let mut desk = saw(DESK, 6, &[Mark::Done, Mark::Done, Mark::NotDone]);
     desk.runs = vec![run(1, 6, HOLD, Some(0)), run(2, 6, HOLD, Some(1))];
     let united = page([plan(), second()], &[phone, desk]);
@@ -141,12 +142,12 @@ fn a_timed_part_does_not_make_timed_what_was_written_in_whole() {
 #[test]
 fn days_without_a_record_are_told_apart_and_days_ahead_are_not_counted() {
     let mut told = summary(PHONE, 1, 0, 3);
-    told.seen.remove(&1);
+    told.seen.remove(&DayNumber(1));
     told.days = (0..=3).map(|day| item_day(day, REPS, &[Mark::NotDone])).collect();
     let mut later = summary(PHONE, 2, 6, 7);
     later.days = vec![item_day(6, REPS, &[Mark::Done]), item_day(7, REPS, &[Mark::Done])];
     let united = page([plan()], &[told, later]);
-    let seen: Vec<(u16, bool, usize)> = united.days.iter().map(|day| (day.day, day.seen, day.knots.len())).collect();
+    let seen: Vec<(u16, bool, usize)> = united.days.iter().map(|day| (day.day.0, day.seen, day.knots.len())).collect();
     assert_eq!(
         seen,
         [(0, true, 1), (1, false, 1), (2, true, 1), (3, true, 1), (4, false, 0), (5, false, 0), (6, true, 1), (7, true, 1)]
@@ -159,7 +160,7 @@ fn days_without_a_record_are_told_apart_and_days_ahead_are_not_counted() {
 #[test]
 fn a_run_after_midnight_makes_its_slots_day_seen() {
     let mut told = summary(PHONE, 1, 0, 3);
-    told.seen = [3].into();
+    told.seen = [DayNumber(3)].into();
     told.days = vec![item_day(2, REPS, &[Mark::Done])];
     let reps = page([plan()], &[told]).adherence.into_iter().find(|one| one.item == REPS).expect("an item");
     assert_eq!(reps.kept, Some(KofN { k: 1, n: 1 }));

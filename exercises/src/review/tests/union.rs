@@ -9,8 +9,10 @@ use crate::review::samples::{
 };
 use crate::review::{Review, build};
 use crate::run::{RunEnd, Share};
+use crate::score::Score;
 use crate::summary::union::{ArrivalEffect, arrival_effect, unite};
 use crate::summary::{AlarmOn, RatedOn, Summary, WeekDelay};
+use crate::time::DayNumber;
 use proptest::prelude::*;
 use std::collections::BTreeSet;
 
@@ -28,9 +30,9 @@ fn of_one_log_the_higher_counter_counts() {
     new.runs.push(crate::summary::RunOn { end: RunEnd::Stopped, ..run(7, 3, HOLD, Some(0)) });
     for order in [[&old, &new], [&new, &old]] {
         let united = unite(order).expect("two");
-        assert_eq!(united.days[&(PHONE, 3, HOLD)], new.days.iter().collect::<Vec<_>>());
+        assert_eq!(united.days[&(PHONE, DayNumber(3), HOLD)], new.days.iter().collect::<Vec<_>>());
         assert_eq!(united.runs[&(PHONE, new.runs[0].run)], &new.runs[0]);
-        assert_eq!(united.covered, (0..=5).collect::<BTreeSet<u16>>());
+        assert_eq!(united.covered, (0..=5).map(DayNumber).collect::<BTreeSet<_>>());
     }
 }
 
@@ -38,7 +40,7 @@ fn of_one_log_the_higher_counter_counts() {
 fn of_one_name_in_one_summary_the_last_counts() {
     let mut told = summary(PHONE, 1, 0, 3);
     told.pain = vec![pain(4, 1, BACK, 6, None), pain(4, 1, BACK, 2, None)];
-    assert_eq!(unite([&told]).expect("one").pain[&EntryRef { log: PHONE, n: 4 }].score, 2);
+    assert_eq!(unite([&told]).expect("one").pain[&EntryRef { log: PHONE, n: 4 }].score, Score::at_most_ten(2));
 }
 
 #[test]
@@ -49,8 +51,8 @@ fn what_only_an_older_one_tells_is_kept() {
     old.settled.push(settled(5, 2, BACK, true));
     let new = summary(PHONE, 2, 3, 5);
     let united = unite([&new, &old]).expect("two");
-    assert_eq!(united.days[&(PHONE, 1, REPS)], old.days.iter().collect::<Vec<_>>());
-    assert_eq!(united.pain[&EntryRef { log: PHONE, n: 4 }].score, 6);
+    assert_eq!(united.days[&(PHONE, DayNumber(1), REPS)], old.days.iter().collect::<Vec<_>>());
+    assert_eq!(united.pain[&EntryRef { log: PHONE, n: 4 }].score, Score::at_most_ten(6));
     assert_eq!(united.settled.len(), 1);
 }
 
@@ -108,7 +110,7 @@ fn what_an_arriving_summary_adds() {
 fn a_second_device_fills_days_that_were_covered() {
     let mut desk = summary(DESK, 1, 2, 4);
     desk.days.push(item_day(3, HOLD, &[Mark::Done]));
-    desk.rated.push(RatedOn { n: 3, day: 4, activity: crate::id::ActivityId(1), score: 7 });
+    desk.rated.push(RatedOn { n: 3, day: DayNumber(4), activity: crate::id::ActivityId(1), score: Score::at_most_ten(7) });
     assert_eq!(arrival_effect(&[summary(PHONE, 1, 0, 9)], &desk), ArrivalEffect::Filled { days: 2 });
     desk.note = Some("away on Friday".into());
     desk.days.clear();
@@ -138,12 +140,13 @@ fn any_log(log: LogId) -> impl Strategy<Value = Vec<Summary>> {
         let made = (1u32..).zip(all).map(|(counter, ((ahead, back, days), noted))| {
             until += ahead;
             let mut told = summary(log, counter, until.saturating_sub(back), until);
-            let within = days.into_iter().filter(|(day, _)| (told.from..=told.until).contains(day));
+            let within = days.into_iter().filter(|(day, _)| (told.from..=told.until).contains(&DayNumber(*day)));
             let named: std::collections::BTreeMap<u16, Vec<Mark>> = within.collect();
             told.days = named.iter().map(|(day, marks)| item_day(*day, HOLD, marks)).collect();
             told.runs = named.keys().map(|day| run(u32::from(*day) + 1, *day, HOLD, Some(0))).collect();
             told.pain = named.keys().map(|day| pain(u32::from(*day) + 100, *day, BACK, (*day % 11) as u8, None)).collect();
-            let alarm = |day: &u16| AlarmOn { n: u32::from(*day) + 200, day: *day, trouble: Trouble::Other, item: None };
+            let alarm =
+                |day: &u16| AlarmOn { n: u32::from(*day) + 200, day: DayNumber(*day), trouble: Trouble::Other, item: None };
             told.alarms = named.keys().filter(|day| **day % 5 == 0).map(alarm).collect();
             told.note = noted.then(|| format!("note {counter}"));
             told
@@ -196,7 +199,7 @@ proptest! {
         prop_assume!(!all.is_empty());
         let united = unite(&all).expect("one at least");
         for told in &all {
-            prop_assert!((told.from..=told.until).all(|day| united.covered.contains(&day)));
+            prop_assert!(told.from.through(told.until).all(|day| united.covered.contains(&day)));
             prop_assert!(told.seen.is_subset(&united.seen));
             prop_assert!(told.runs.iter().all(|run| united.runs.contains_key(&(told.log, run.run))));
             let name = |n| EntryRef { log: told.log, n };

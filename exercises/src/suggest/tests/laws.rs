@@ -6,7 +6,9 @@ use crate::catalogue::Dose;
 use crate::id::EntryRef;
 use crate::plan::{AgeBand, Item};
 use crate::review::samples::{BALANCE_DOSE, HOLD_DOSE, PHONE, REPS_DOSE, catalogue, rung};
+use crate::score::Score;
 use crate::suggest::{Advice, Facts, Reached, Rise, STEP_DAYS, Session, Step, advise};
+use crate::time::DayNumber;
 use proptest::prelude::*;
 
 fn any_session() -> impl Strategy<Value = Session> {
@@ -14,9 +16,9 @@ fn any_session() -> impl Strategy<Value = Session> {
     let morning = prop_oneof![8 => Just(Some(true)), 1 => Just(Some(false)), 1 => Just(None)];
     let pain = prop_oneof![6 => 0u8..=3, 1 => 4u8..=6];
     (reached, prop::option::weighted(0.9, pain), morning).prop_map(|(reached, pain, morning)| Session {
-        day: 0,
+        day: DayNumber(0),
         reached,
-        pain,
+        pain: pain.map(Score::at_most_ten),
         morning,
     })
 }
@@ -27,7 +29,7 @@ fn any_sessions() -> impl Strategy<Value = Vec<Session>> {
         let mut day = 0;
         let dated = sessions.into_iter().map(|(gap, session)| {
             day += gap;
-            Session { day, ..session }
+            Session { day: DayNumber(day), ..session }
         });
         dated.collect()
     })
@@ -47,7 +49,7 @@ fn any_item() -> impl Strategy<Value = Item> {
         let plain = item(dose);
         let known = catalogue().get(&plain.exercise).is_some_and(|exercise| exercise.rung(&rung(on)).is_some());
         let rung = if known { Some(rung(on)) } else { plain.rung.clone() };
-        Item { rung, pain_limit, may_step, ..plain }
+        Item { rung, pain_limit: Score::at_most_ten(pain_limit), may_step, ..plain }
     })
 }
 
@@ -88,11 +90,11 @@ fn with<T>(case: &Case, then: impl FnOnce(&Facts<'_>) -> T) -> T {
     then(&Facts {
         alarm: (case.alarm == Some(true)).then_some(alarm),
         any_alarm: case.alarm.map(|_| alarm),
-        last_step: case.last_step,
+        last_step: case.last_step.map(DayNumber),
         rise: case.rise.then_some(Rise { base: 0.0, week_before: 2.0, last_week: 2.0 }),
         gate_open: case.gate_open,
         age: Some(case.age),
-        today: case.sessions.last().map_or(0, |session| session.day + 1),
+        today: case.sessions.last().map_or(DayNumber(0), |session| session.day.plus(1)),
         ..plain
     })
 }
@@ -114,16 +116,16 @@ proptest! {
     fn a_step_forward_rests_on_two_good_sessions(case in any_case()) {
         let got = with(&case, advise);
         if let Advice::Advance(step) = &got.advice {
-            let limit = case.item.pain_limit.min(3);
+            let limit = case.item.pain_limit.min(Score::at_most_ten(3));
             prop_assert_eq!(got.based_on.len(), 2);
             for session in case.sessions.iter().filter(|session| got.based_on.contains(&session.day)) {
                 prop_assert_eq!(session.reached, Reached::Met);
                 prop_assert!(session.pain.is_some_and(|pain| pain <= limit), "unanswered means not advanced");
                 prop_assert!(session.morning != Some(false));
-                prop_assert!(session.pain == Some(0) || session.morning == Some(true));
+                prop_assert!(session.pain == Some(Score::at_most_ten(0)) || session.morning == Some(true));
             }
-            let today = case.sessions.last().map_or(0, |session| session.day + 1);
-            prop_assert!(case.last_step.is_none_or(|stepped| today >= stepped + STEP_DAYS));
+            let today = case.sessions.last().map_or(DayNumber(0), |session| session.day.plus(1));
+            prop_assert!(case.last_step.is_none_or(|stepped| today >= DayNumber(stepped + STEP_DAYS)));
             if let Step::Rung(to) = step {
                 let soft = ["towel", "foam", "towel-closed"].contains(&to.as_str());
                 prop_assert!(!soft || case.gate_open);
@@ -149,8 +151,8 @@ proptest! {
     #[test]
     fn pain_over_the_limit_never_leads_forward_nor_stays(case in any_case(), over in 1u8..=5, first in any::<bool>()) {
         let mut case = case;
-        let limit = case.item.pain_limit.min(5);
-        let hurt = Session { day: 30, reached: Reached::Met, pain: Some(limit + over), morning: Some(true) };
+        let limit = case.item.pain_limit.min(Score::at_most_ten(5));
+        let hurt = Session { day: DayNumber(30), reached: Reached::Met, pain: Some(Score::at_most_ten(limit.points() + over)), morning: Some(true) };
         case.sessions.push(hurt);
         if first {
             case.sessions.push(super::met(31, 0));

@@ -8,10 +8,17 @@ use super::{Facts, Reached, Session};
 use crate::catalogue::{Catalogue, Dose};
 use crate::plan::{Item, Side};
 use crate::review::samples;
+use crate::score::Score;
+use crate::time::DayNumber;
 
 /// A session on `day` in which the target was met, with this pain, settled by the next morning where there was any.
 pub(super) fn met(day: u16, pain: u8) -> Session {
-    Session { day, reached: Reached::Met, pain: Some(pain), morning: (pain > 0).then_some(true) }
+    Session {
+        day: DayNumber(day),
+        reached: Reached::Met,
+        pain: Some(Score::at_most_ten(pain)),
+        morning: (pain > 0).then_some(true),
+    }
 }
 
 pub(super) fn item(dose: Dose) -> Item {
@@ -26,7 +33,7 @@ pub(super) fn facts<'a>(catalogue: &'a Catalogue, item: &'a Item, sessions: &[Se
         item: item.clone(),
         exercise: catalogue.get(&item.exercise),
         age: Some(crate::plan::AgeBand::From40),
-        today: 20,
+        today: DayNumber(20),
         alarm: None,
         any_alarm: None,
         asks_pain: true,

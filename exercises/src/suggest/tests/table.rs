@@ -6,8 +6,10 @@ use crate::catalogue::{Dose, Quantity};
 use crate::id::EntryRef;
 use crate::plan::{AgeBand, Item, Pattern, Side};
 use crate::review::samples::{BALANCE_DOSE, HOLD_DOSE, PHONE, REPS_DOSE, catalogue, rung, three_times_a_day};
+use crate::score::Score;
 use crate::suggest::StepConditions;
 use crate::suggest::{Advice, Facts, Hindrance, Reached, Reason, Rise, Session, Step, advise, back, gate_open, next, undo};
+use crate::time::DayNumber;
 
 const ENTRY: EntryRef = EntryRef { log: PHONE, n: 9 };
 const FIVE_MORE: Advice = Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 });
@@ -21,7 +23,7 @@ fn check(facts: &Facts<'_>, advice: Advice, reason: Reason) -> Vec<u16> {
     let got = advise(facts);
     assert_eq!((&got.advice, &got.reason), (&advice, &reason));
     assert_eq!((got.item, &got.rung, got.dose), (facts.item.id, &facts.item.rung, facts.item.dose));
-    got.based_on
+    got.based_on.iter().map(|day| day.0).collect()
 }
 
 #[track_caller]
@@ -65,9 +67,9 @@ fn the_target_decides_between_forward_and_keep() {
     let missed = reached(met(12, 0), Reached::Missed);
     hold(&[met(10, 0), short], Advice::Keep, Reason::NotMet);
     hold(&[met(10, 0), missed], Advice::Keep, Reason::NotMet);
-    hold(&[Session { day: 10, ..missed }, met(12, 0)], Advice::Keep, Reason::MetOnce);
-    hold(&[Session { day: 10, ..short }, met(12, 0)], Advice::Keep, Reason::MetOnce);
-    hold(&[Session { day: 10, ..short }, missed], Advice::Keep, Reason::NotMet);
+    hold(&[Session { day: DayNumber(10), ..missed }, met(12, 0)], Advice::Keep, Reason::MetOnce);
+    hold(&[Session { day: DayNumber(10), ..short }, met(12, 0)], Advice::Keep, Reason::MetOnce);
+    hold(&[Session { day: DayNumber(10), ..short }, missed], Advice::Keep, Reason::NotMet);
 }
 
 #[test]
@@ -93,10 +95,18 @@ fn a_target_missed_in_two_sessions_steps_back() {
 fn pain_and_its_borders() {
     let back = Advice::StepBack(Step::Change { quantity: Quantity::HoldSeconds, by: -5 });
     hold(&[met(10, 3), met(12, 3)], FIVE_MORE, Reason::MetTwice);
-    hold(&[met(10, 3), met(12, 4)], Advice::Keep, Reason::PainBetween { score: 4 });
-    hold(&[met(10, 5), met(12, 0)], Advice::Keep, Reason::PainBetween { score: 5 });
-    hold(&[met(10, 0), met(12, 6)], back.clone(), Reason::PainTooHigh { score: 6, limit: 5 });
-    hold(&[met(10, 10), met(12, 0)], back, Reason::PainTooHigh { score: 10, limit: 5 });
+    hold(&[met(10, 3), met(12, 4)], Advice::Keep, Reason::PainBetween { score: Score::at_most_ten(4) });
+    hold(&[met(10, 5), met(12, 0)], Advice::Keep, Reason::PainBetween { score: Score::at_most_ten(5) });
+    hold(
+        &[met(10, 0), met(12, 6)],
+        back.clone(),
+        Reason::PainTooHigh { score: Score::at_most_ten(6), limit: Score::at_most_ten(5) },
+    );
+    hold(
+        &[met(10, 10), met(12, 0)],
+        back,
+        Reason::PainTooHigh { score: Score::at_most_ten(10), limit: Score::at_most_ten(5) },
+    );
     hold(&[met(8, 10), met(10, 0), met(12, 0)], FIVE_MORE, Reason::MetTwice);
 }
 
@@ -104,15 +114,15 @@ fn pain_and_its_borders() {
 fn the_items_own_limit_holds_where_it_is_lower() {
     let catalogue = catalogue();
     let back = Advice::StepBack(Step::Change { quantity: Quantity::HoldSeconds, by: -5 });
-    let low = Item { pain_limit: 2, ..item(HOLD_DOSE) };
+    let low = Item { pain_limit: Score::at_most_ten(2), ..item(HOLD_DOSE) };
     check(&facts(&catalogue, &low, &[met(10, 2), met(12, 2)]), FIVE_MORE, Reason::MetTwice);
     let row = facts(&catalogue, &low, &[met(10, 0), met(12, 3)]);
-    check(&row, back.clone(), Reason::PainTooHigh { score: 3, limit: 2 });
-    let high = Item { pain_limit: 8, ..item(HOLD_DOSE) };
+    check(&row, back.clone(), Reason::PainTooHigh { score: Score::at_most_ten(3), limit: Score::at_most_ten(2) });
+    let high = Item { pain_limit: Score::at_most_ten(8), ..item(HOLD_DOSE) };
     let row = facts(&catalogue, &high, &[met(10, 0), met(12, 6)]);
-    check(&row, back, Reason::PainTooHigh { score: 6, limit: 5 });
+    check(&row, back, Reason::PainTooHigh { score: Score::at_most_ten(6), limit: Score::at_most_ten(5) });
     let row = facts(&catalogue, &high, &[met(10, 0), met(12, 4)]);
-    check(&row, Advice::Keep, Reason::PainBetween { score: 4 });
+    check(&row, Advice::Keep, Reason::PainBetween { score: Score::at_most_ten(4) });
 }
 
 #[test]
@@ -120,7 +130,7 @@ fn pain_at_the_easiest_is_to_stop_and_talk() {
     let catalogue = catalogue();
     let least = item(Dose::Hold { repetitions: 1, hold_s: 5, rest_s: 0 });
     let row = facts(&catalogue, &least, &[met(10, 0), met(12, 6)]);
-    check(&row, Advice::StopAndTalk, Reason::PainTooHigh { score: 6, limit: 5 });
+    check(&row, Advice::StopAndTalk, Reason::PainTooHigh { score: Score::at_most_ten(6), limit: Score::at_most_ten(5) });
     let row = facts(&catalogue, &least, &[met(10, 0), morning(met(12, 2), Some(false))]);
     check(&row, Advice::StopAndTalk, Reason::NotSettled);
 }
@@ -133,7 +143,7 @@ fn the_morning_after() {
     hold(&[met(10, 2), morning(met(12, 1), None)], Advice::Keep, Reason::MorningUnanswered);
     hold(&[morning(met(10, 3), None), met(12, 1)], Advice::Keep, Reason::MorningUnanswered);
     hold(&[met(10, 0), morning(met(12, 0), None)], FIVE_MORE, Reason::MetTwice);
-    hold(&[met(10, 0), morning(met(12, 5), None)], Advice::Keep, Reason::PainBetween { score: 5 });
+    hold(&[met(10, 0), morning(met(12, 5), None)], Advice::Keep, Reason::PainBetween { score: Score::at_most_ten(5) });
 }
 
 #[test]
@@ -155,10 +165,10 @@ fn todays_session_waits_for_its_morning() {
     hold(&with_today(unrated(met(20, 0))), FIVE_MORE, Reason::MetTwice);
     hold(&with_today(reached(met(20, 0), Reached::Short)), FIVE_MORE, Reason::MetTwice);
     hold(&with_today(reached(met(20, 0), Reached::Missed)), Advice::Keep, Reason::NotMet);
-    hold(&with_today(morning(met(20, 4), None)), Advice::Keep, Reason::PainBetween { score: 4 });
+    hold(&with_today(morning(met(20, 4), None)), Advice::Keep, Reason::PainBetween { score: Score::at_most_ten(4) });
     hold(&[before[1], met(20, 0)], Advice::Keep, Reason::MetOnce);
     let back = Advice::StepBack(Step::Change { quantity: Quantity::HoldSeconds, by: -5 });
-    hold(&with_today(met(20, 7)), back, Reason::PainTooHigh { score: 7, limit: 5 });
+    hold(&with_today(met(20, 7)), back, Reason::PainTooHigh { score: Score::at_most_ten(7), limit: Score::at_most_ten(5) });
 }
 
 #[test]
@@ -174,8 +184,9 @@ fn pain_that_rises_for_two_weeks_steps_back() {
 fn one_step_a_week() {
     let catalogue = catalogue();
     let chosen = item(HOLD_DOSE);
-    let stepped = |day: u16| Facts { last_step: Some(day), ..facts(&catalogue, &chosen, &[met(17, 0), met(19, 0)]) };
-    check(&stepped(14), Advice::Keep, Reason::StepThisWeek { stepped: 14 });
+    let stepped =
+        |day: u16| Facts { last_step: Some(DayNumber(day)), ..facts(&catalogue, &chosen, &[met(17, 0), met(19, 0)]) };
+    check(&stepped(14), Advice::Keep, Reason::StepThisWeek { stepped: DayNumber(14) });
     check(&stepped(13), FIVE_MORE, Reason::MetTwice);
 }
 

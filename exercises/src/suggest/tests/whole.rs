@@ -11,8 +11,10 @@ use crate::review::samples::{
 };
 use crate::review::{self, Review};
 use crate::run::{RunEnd, Share};
+use crate::score::Score;
 use crate::suggest::{Advice, Hindrance, Reason, Step, Suggestion};
 use crate::summary::{AlarmOn, RunOn, Summary, TakenOn};
+use crate::time::DayNumber;
 
 #[track_caller]
 fn build(plans: impl IntoIterator<Item = Plan>, summaries: &[Summary]) -> Review {
@@ -43,7 +45,7 @@ fn two_good_evenings_advance() {
         (got.advice, got.reason),
         (Advice::Advance(Step::Change { quantity: Quantity::Repetitions, by: 1 }), Reason::MetTwice)
     );
-    assert_eq!(got.based_on, [3, 5]);
+    assert_eq!(got.based_on, [3, 5].map(DayNumber));
 }
 
 #[test]
@@ -57,7 +59,7 @@ fn a_day_is_judged_by_its_own_slots() {
         told.pain.push(pain(100 + n, day, BACK, 0, Some(HOLD)));
     }
     let got = of(&build([plan()], &[told.clone()]), HOLD);
-    assert_eq!((got.reason, got.based_on), (Reason::MetTwice, vec![3, 5]));
+    assert_eq!((got.reason, got.based_on), (Reason::MetTwice, [3, 5].map(DayNumber).to_vec()));
     told.days[2] = item_day(5, HOLD, &[Mark::Done, Mark::NotDone, Mark::NotDone]);
     assert_eq!(of(&build([plan()], &[told]), HOLD).reason, Reason::NotMet, "one slot of three is not the day");
 }
@@ -155,7 +157,7 @@ fn the_gate_opens_with_what_was_shown_at_home_and_at_visits() {
             trials.target_s = 60;
             run.stance = Some(trials);
         }
-        told.runs.retain(|run| days.contains(&run.day));
+        told.runs.retain(|run| days.contains(&run.day.0));
         told
     };
     let got = of(&build([longest(Vec::new())], &[minute(&[4, 5])]), BALANCE);
@@ -181,7 +183,7 @@ fn the_gate_opens_with_what_was_shown_at_home_and_at_visits() {
 fn the_morning_after_is_found_up_to_the_next_session() {
     let with = |answers: &[(u16, bool)]| {
         let mut told = reps_on(&[3, 5]);
-        told.pain.iter_mut().for_each(|rating| rating.score = 2);
+        told.pain.iter_mut().for_each(|rating| rating.score = Score::at_most_ten(2));
         told.settled = (200..).zip(answers).map(|(n, (day, yes))| settled(n, *day, BACK, *yes)).collect();
         of(&build([plan()], &[told]), REPS)
     };
@@ -199,9 +201,9 @@ fn the_morning_after_is_found_up_to_the_next_session() {
 fn a_rating_after_another_item_of_the_complaint_stands_in() {
     let mut told = reps_on(&[3, 5]);
     told.pain.iter_mut().for_each(|rating| rating.after = Some(HOLD));
-    told.pain[1].score = 4;
+    told.pain[1].score = Score::at_most_ten(4);
     let got = of(&build([plan()], &[told.clone()]), REPS);
-    assert_eq!(got.reason, Reason::PainBetween { score: 4 });
+    assert_eq!(got.reason, Reason::PainBetween { score: Score::at_most_ten(4) });
     let mut other = told.clone();
     other.pain[1].complaint = ANKLE;
     let got = of(&build([plan()], &[other]), REPS);
@@ -214,7 +216,7 @@ fn a_rating_after_another_item_of_the_complaint_stands_in() {
 #[test]
 fn an_alarm_blocks_until_a_card_clears_it() {
     let mut told = reps_on(&[3, 5]);
-    told.alarms.push(AlarmOn { n: 40, day: 4, trouble: Trouble::Other, item: Some(REPS) });
+    told.alarms.push(AlarmOn { n: 40, day: DayNumber(4), trouble: Trouble::Other, item: Some(REPS) });
     let entry = EntryRef { log: PHONE, n: 40 };
     let got = of(&build([plan()], &[told.clone()]), REPS);
     assert_eq!((got.advice, got.reason), (Advice::StopAndTalk, Reason::Alarm { entry, trouble: Trouble::Other }));
@@ -228,9 +230,9 @@ fn an_alarm_blocks_until_a_card_clears_it() {
 fn only_what_came_after_the_card_in_force_counts() {
     let second = revised(2, 4);
     let mut told = reps_on(&[3, 4, 5]);
-    told.taken.push(TakenOn { day: 4, revision: 2, agreed: Vec::new() });
+    told.taken.push(TakenOn { day: DayNumber(4), revision: 2, agreed: Vec::new() });
     let got = of(&build([plan(), second.clone()], &[told]), REPS);
-    assert_eq!((got.reason, got.based_on), (Reason::MetOnce, vec![5]), "the day of taking is left out");
+    assert_eq!((got.reason, got.based_on), (Reason::MetOnce, vec![DayNumber(5)]), "the day of taking is left out");
     let not_taken = of(&build([plan(), second], &[reps_on(&[3, 4, 5])]), REPS);
     assert_eq!(not_taken.reason, Reason::TooFewSessions { sessions: 0 });
 }
@@ -244,8 +246,8 @@ fn a_step_that_the_patient_took_is_the_dose_in_use() {
     }
     let got = of(&build([plan()], &[told.clone()]), REPS);
     let Dose::Reps { repetitions, .. } = got.dose else { panic!("repetitions") };
-    assert_eq!((repetitions, got.reason), (9, Reason::StepThisWeek { stepped: 9 }));
-    told.until = 16;
+    assert_eq!((repetitions, got.reason), (9, Reason::StepThisWeek { stepped: DayNumber(9) }));
+    told.until = DayNumber(16);
     assert_eq!(
         of(&build([plan()], &[told.clone()]), REPS).advice,
         Advice::Advance(Step::Change { quantity: Quantity::Repetitions, by: 1 })
@@ -267,7 +269,7 @@ fn sessions_of_two_devices_stand_together() {
     let got = of(&build([plan()], &[phone, desk]), REPS);
     assert_eq!(
         (got.advice, got.based_on),
-        (Advice::Advance(Step::Change { quantity: Quantity::Repetitions, by: 1 }), vec![3, 5])
+        (Advice::Advance(Step::Change { quantity: Quantity::Repetitions, by: 1 }), [3, 5].map(DayNumber).to_vec())
     );
 }
 
@@ -275,7 +277,7 @@ fn sessions_of_two_devices_stand_together() {
 fn pain_that_rose_over_two_weeks_steps_back() {
     let with = |late: u8| {
         let mut told = reps_on(&[1, 2]);
-        told.until = 21;
+        told.until = DayNumber(21);
         told.pain =
             (0u32..).zip(0..=21u16).map(|(n, day)| pain(n, day, BACK, if day <= 7 { 2 } else { late }, None)).collect();
         of(&build([plan()], &[told]), REPS)

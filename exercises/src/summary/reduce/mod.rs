@@ -13,10 +13,10 @@ use crate::plan::{Item, Plan};
 use crate::run::Run;
 use crate::slots::{self, Slot};
 use crate::sway::Sensed;
+use crate::time::DayNumber;
 use crate::time::{Offsets, Stamp, days_since_1970};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
-use std::ops::RangeInclusive;
 
 /// From which day to which day, both included.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -56,7 +56,7 @@ pub fn reduce(
     let plan = revisions.values().next_back()?;
     let days = Days::from(plan.header.start);
     let until = days.number(period.until.min(now.date()))?;
-    let from = days.number(period.from.max(plan.header.start))?.max(until.saturating_sub(MAX_DAYS - 1));
+    let from = days.number(period.from.max(plan.header.start))?.max(until.minus(MAX_DAYS - 1).unwrap_or_default());
     if from > until {
         return None;
     }
@@ -122,26 +122,26 @@ impl Days {
         Days { start, first: days_since_1970(start) }
     }
 
-    fn number(&self, day: NaiveDate) -> Option<u16> {
-        u16::try_from(days_since_1970(day) - self.first).ok()
+    fn number(&self, day: NaiveDate) -> Option<DayNumber> {
+        DayNumber::of(day, self.start)
     }
 
-    fn of(&self, at: Stamp) -> Option<u16> {
-        u16::try_from(at.day() - self.first).ok()
+    fn of(&self, at: Stamp) -> Option<DayNumber> {
+        u16::try_from(at.day() - self.first).ok().map(DayNumber)
     }
 
     /// As [`Days::of`], and the nearest number there is for moments before the plan and for those of a clock that was
     /// centuries ahead.
-    fn nearest(&self, at: Stamp) -> u16 {
-        (at.day() - self.first).clamp(0, u16::MAX.into()) as u16
+    fn nearest(&self, at: Stamp) -> DayNumber {
+        DayNumber((at.day() - self.first).clamp(0, u16::MAX.into()) as u16)
     }
 
-    fn date(&self, number: u16) -> NaiveDate {
-        self.start + chrono::Duration::days(i64::from(number))
+    fn date(&self, number: DayNumber) -> NaiveDate {
+        number.date(self.start)
     }
 }
 
-fn taken(history: &History, days: &Days, until: u16) -> Vec<TakenOn> {
+fn taken(history: &History, days: &Days, until: DayNumber) -> Vec<TakenOn> {
     let all = history.taken.iter();
     let on =
         all.map(|taken| TakenOn { day: days.nearest(taken.at), revision: taken.revision, agreed: taken.agreed.clone() });
@@ -150,7 +150,7 @@ fn taken(history: &History, days: &Days, until: u16) -> Vec<TakenOn> {
 
 /// The alarms of the period, and every other one that no card has cleared: what holds the patient back must reach the
 /// clinician, or no card could ever clear it.
-fn alarms(history: &History, plan: &Plan, (from, until): (u16, u16), days: &Days) -> Vec<AlarmOn> {
+fn alarms(history: &History, plan: &Plan, (from, until): (DayNumber, DayNumber), days: &Days) -> Vec<AlarmOn> {
     let all = history.alarms.iter().filter_map(|alarm| {
         let day = days.nearest(alarm.at);
         let goes = (from..=until).contains(&day) || !plan.prescription.cleared.contains(&alarm.entry);
@@ -170,10 +170,10 @@ struct Stretch {
 impl Stretch {
     /// The days of `from` to `until` whose slots can fall into it: a window may go on into the next day, and the wall clocks
     /// of two places differ by up to 26 hours.
-    fn may_hold(&self, (from, until): (u16, u16), days: &Days) -> RangeInclusive<u16> {
+    fn may_hold(&self, (from, until): (DayNumber, DayNumber), days: &Days) -> impl Iterator<Item = DayNumber> {
         let first = days.nearest(self.taken.plus_ms(-3 * 86_400_000));
         let last = self.ends.map_or(until, |ends| days.nearest(ends.plus_ms(2 * 86_400_000)));
-        from.max(first)..=until.min(last)
+        from.max(first).through(until.min(last))
     }
 }
 
@@ -190,13 +190,13 @@ fn stretches(history: &History, revisions: &BTreeMap<u16, Plan>) -> Vec<Stretch>
 }
 
 /// A slot that went somehow, with its day, item and revision.
-type Closed = ((u16, ItemId, u16), (u8, Mark));
+type Closed = ((DayNumber, ItemId, u16), (u8, Mark));
 
 fn item_days(
     history: &History,
     revisions: &BTreeMap<u16, Plan>,
     catalogue: &Catalogue,
-    period: (u16, u16),
+    period: (DayNumber, DayNumber),
     days: &Days,
     now: Stamp,
     zone: &Offsets,
@@ -242,7 +242,12 @@ fn closed_mark(
     }
 }
 
-fn runs(history: &History, revisions: &BTreeMap<u16, Plan>, (from, until): (u16, u16), days: &Days) -> Vec<RunOn> {
+fn runs(
+    history: &History,
+    revisions: &BTreeMap<u16, Plan>,
+    (from, until): (DayNumber, DayNumber),
+    days: &Days,
+) -> Vec<RunOn> {
     let day_of = |run: &Run| run.slot.map_or_else(|| days.of(run.started), |slot| days.number(slot.day));
     let within = history.runs.values().filter_map(|run| {
         let day = day_of(run).filter(|day| (from..=until).contains(day))?;
@@ -291,14 +296,14 @@ fn sway(((_, place), sensed): (&(RunId, u16), &Sensed)) -> Option<SwayOn> {
 }
 
 /// Weekly quartiles (nearest rank) of the seconds from a slot's first reminder to the run that filled it.
-fn delays(history: &History, (from, until): (u16, u16), days: &Days) -> Vec<WeekDelay> {
+fn delays(history: &History, (from, until): (DayNumber, DayNumber), days: &Days) -> Vec<WeekDelay> {
     let mut weeks: BTreeMap<u16, Vec<u16>> = BTreeMap::new();
     for run in history.runs.values().filter(|run| run.live) {
         let Some(slot) = run.slot else { continue };
         let Some(day) = days.number(slot.day).filter(|day| (from..=until).contains(day)) else { continue };
         let Some(reminded) = history.reminded.get(&slot) else { continue };
         if let Ok(delay) = u16::try_from(run.started.seconds_since(*reminded)) {
-            weeks.entry(day / 7).or_default().push(delay);
+            weeks.entry(day.0 / 7).or_default().push(delay);
         }
     }
     let rank = |sorted: &[u16], quarter: usize| sorted[(sorted.len() * quarter).div_ceil(4).max(1) - 1];

@@ -11,9 +11,11 @@ use exercises::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
 use exercises::plan::{BodySide, Pattern, Plan, Schedule, Weekdays};
 use exercises::remind::{Meeting, Settings, Span};
 use exercises::run::{Balance, HoldRecord as OneHold, Run, RunEnd, SetRecord, SetUp, Share, Trial, TrialEnd, Work};
+use exercises::score::Score;
 use exercises::slots::SlotRef;
 use exercises::summary::ItemDay;
 use exercises::sway::{ReportedFigures, Sensed, SourceKind};
+use exercises::time::DayNumber;
 use exercises::time::Stamp;
 use exercises::today::Followed;
 use format::own_data::{OwnData, PlanData, files};
@@ -86,9 +88,9 @@ fn happened() -> Vec<LogEvent> {
         LogEvent::Run(run(4, 1, hold, RunEnd::Going, Work::Timed(Vec::new()))),
         LogEvent::Skipped { slot: slot(1, 2), reason: Barrier::NoTime },
         LogEvent::DaysOff { from: at(12, 0).date(), until: at(12, 0).date(), why: DayOffReason::Ill },
-        LogEvent::Pain { complaint: ComplaintId(1), score: 4, after: Some(RunId(1)) },
+        LogEvent::Pain { complaint: ComplaintId(1), score: Score::at_most_ten(4), after: Some(RunId(1)) },
         LogEvent::Settled { complaint: ComplaintId(1), settled: false },
-        LogEvent::Rated { activity: ActivityId(2), score: 6 },
+        LogEvent::Rated { activity: ActivityId(2), score: Score::at_most_ten(6) },
         LogEvent::Trouble { trouble: Trouble::NearlyFell, item: Some(ItemId(2)) },
         LogEvent::Sealed { counter: 1 },
         LogEvent::Sensed {
@@ -126,7 +128,7 @@ fn written(plan: Plan) -> BTreeMap<&'static str, Vec<u8>> {
     let revisions = BTreeMap::from([(plan.header.revision, plan)]);
     let catalogue = format::catalogue::embedded().expect("the shipped catalogue");
     let days = vec![ItemDay {
-        day: 0,
+        day: DayNumber(0),
         item: ItemId(1),
         revision: 1,
         slots: vec![

@@ -2,7 +2,9 @@
 
 mod support;
 
+use exercises::score::Score;
 use exercises::summary::Summary;
+use exercises::time::DayNumber;
 use format::summary::{self, Body, Letter, SummaryFault};
 use miniz_oxide::deflate::compress_to_vec;
 use proptest::prelude::*;
@@ -64,17 +66,15 @@ fn rows_that_no_log_could_give_are_refused() {
         change(&mut wrong);
         assert_eq!(summary::write(&wrong), Err(SummaryFault::Malformed { field }));
     }
-    check("period", |summary| summary.from = 9);
-    check("period", |summary| summary.until = 500);
+    check("period", |summary| summary.from = DayNumber(9));
+    check("period", |summary| summary.until = DayNumber(500));
     check("note", |summary| summary.note = Some("x".repeat(281)));
-    check("seen", |summary| summary.seen.extend([9]));
-    check("taken", |summary| summary.taken[1].day = 9);
-    check("days", |summary| summary.days[0].day = 6);
+    check("seen", |summary| summary.seen.extend([DayNumber(9)]));
+    check("taken", |summary| summary.taken[1].day = DayNumber(9));
+    check("days", |summary| summary.days[0].day = DayNumber(6));
     check("days", |summary| summary.days[0].slots.swap(0, 1));
     check("runs", |summary| summary.runs[0].hour = 24);
     check("runs", |summary| summary.runs[0].dose.done = 30_001);
-    check("pain", |summary| summary.pain[0].score = 11);
-    check("settled", |summary| summary.settled[0].day = 0);
-    check("rated", |summary| summary.rated[0].score = 200);
+    check("settled", |summary| summary.settled[0].day = DayNumber(0));
     check("delays", |summary| summary.delays[0].median_s = 302);
 }

@@ -8,7 +8,9 @@ use clap::{Parser, Subcommand, ValueEnum};
 use exercises::id::PlanId;
 use exercises::log::Barrier;
 use exercises::log::Correction;
+use exercises::score::Score;
 use std::path::PathBuf;
+use wire::Failure;
 
 /// Home exercise between two visits: plans are handed over as cards, encrypted summaries come back.
 #[derive(Parser)]
@@ -308,11 +310,17 @@ pub struct To {
 
 impl To {
     /// What was asked for, if anything.
-    pub fn correction(&self) -> Option<Correction> {
+    ///
+    /// # Errors
+    /// [`Failure::OutOfRange`] for a score above 10.
+    pub fn correction(&self) -> Result<Option<Correction>, Failure> {
         let remove = self.remove.then_some(Correction::Never);
         let restore = self.restore.then_some(Correction::Stands);
-        let value = self.score.map(Correction::Score).or(self.reason.map(Correction::Reason));
-        remove.or(restore).or(value).or(self.settled.map(Correction::Settled))
+        let out_of_range =
+            |_| Failure::OutOfRange { least: Score::LEAST.points().into(), most: Score::MOST.points().into() };
+        let score = self.score.map(Score::try_from).transpose().map_err(out_of_range)?;
+        let value = score.map(Correction::Score).or(self.reason.map(Correction::Reason));
+        Ok(remove.or(restore).or(value).or(self.settled.map(Correction::Settled)))
     }
 }
 

@@ -68,7 +68,7 @@ fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
 fn correct(args: &Args, which: Option<PlanId>, what: &Correct, moment: &Moment, out: &mut Out) -> Done {
     let mut folder = DataFolder::open(&args.home(), false)?;
     let (plan, days) = (actions::patient::plans::one(&folder, which)?.plan().header.id, what.days);
-    let page = match what.entry.zip(what.to.correction()) {
+    let page = match what.entry.zip(what.to.correction()?) {
         Some((entry, to)) => correcting::correct(&mut folder, moment, &CorrectRequest { plan, entry, to, days })?,
         None => correcting::page(&folder, moment, &CorrectableRequest { plan, days })?,
     };

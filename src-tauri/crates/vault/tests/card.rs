@@ -4,6 +4,7 @@
 mod support;
 
 use ed25519_dalek::{Signer, SigningKey};
+use exercises::score::Score;
 use format::card::{self, Card, CardFault, Unverified};
 use proptest::prelude::*;
 use std::sync::LazyLock;
@@ -72,7 +73,7 @@ fn a_card_that_no_one_could_read_is_not_issued() {
 fn contents_changed_under_a_good_checksum_are_not_trusted() {
     let mut card = of_this_clinic(support::card(3));
     let honest = opened(&issue(&KEYS, &card).expect("a card"));
-    card.plan.prescription.items[1].pain_limit = 10;
+    card.plan.prescription.items[1].pain_limit = Score::at_most_ten(10);
     let forged = card::seal(&card::payload(&card).expect("a card"), honest.signature());
     assert_eq!(verify(opened(&forged), None), Err(VerifyFault::NotSigned));
 }

@@ -1,6 +1,7 @@
 //! What the patient's window asks.
 
 pub use crate::markers::patient::*;
+use exercises::score::Score;
 
 use chrono::NaiveDate;
 use exercises::alarm::Trouble;
@@ -125,7 +126,7 @@ pub enum QuestionAnswer {
         /// The complaint.
         complaint: ComplaintId,
         /// 0 to 10.
-        score: u8,
+        score: Score,
         /// After this run.
         after: Option<RunId>,
     },
@@ -145,7 +146,7 @@ pub enum QuestionAnswer {
         /// The activity.
         activity: ActivityId,
         /// 0 to 10.
-        score: u8,
+        score: Score,
     },
 }
 

@@ -70,7 +70,6 @@ pub fn item_of(problem: &Problem) -> Option<ItemId> {
         | Problem::Text { .. }
         | Problem::SameNumber
         | Problem::ReviewDate
-        | Problem::Score
         | Problem::AgeMissing
         | Problem::NotTicked(_) => None,
     }
@@ -100,7 +99,7 @@ pub fn section_of(problem: &Problem) -> PlanSection {
         Problem::AgeMissing | Problem::NotTicked(_) | Problem::NoStanceBaseline(_) | Problem::StanceTooShort(_) => {
             PlanSection::Balance
         }
-        Problem::Text { what: TextPlace::Complaint | TextPlace::Activity, .. } | Problem::Score => PlanSection::Named,
+        Problem::Text { what: TextPlace::Complaint | TextPlace::Activity, .. } => PlanSection::Named,
         Problem::Text { what: TextPlace::Aftercare, .. } => PlanSection::Aftercare,
         Problem::ReviewDate => PlanSection::Visit,
         other => item_of(other).map_or(PlanSection::Whole, PlanSection::Item),

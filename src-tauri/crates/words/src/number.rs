@@ -1,5 +1,7 @@
 //! A number as a text shows it: what is shown decides the plural form too.
 
+use exercises::score::Score;
+
 /// A whole number, or one with a fixed count of decimals.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Number {
@@ -46,6 +48,18 @@ impl Number {
                 format!("{sign}{}{mark}{rest:0width$}", self.whole(), width = usize::from(decimals))
             }
         }
+    }
+}
+
+impl From<Score> for Number {
+    fn from(score: Score) -> Number {
+        score.points().into()
+    }
+}
+
+impl From<&Score> for Number {
+    fn from(score: &Score) -> Number {
+        score.points().into()
     }
 }
 

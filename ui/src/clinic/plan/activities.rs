@@ -1,7 +1,8 @@
 //! Activities that the patient names as hard.
 
 use exercises::id::ActivityId;
-use exercises::plan::{MAX_NAME, MAX_NAMED, MAX_SCORE};
+use exercises::plan::{MAX_NAME, MAX_NAMED};
+use exercises::score::Score;
 use leptos::prelude::*;
 use words::{Key, Words};
 
@@ -11,7 +12,7 @@ use crate::clinic::fields::{Choice, Fold, Text};
 /// "not asked", and 0 to 10.
 pub fn scores(words: Words) -> Vec<(String, String)> {
     let none = (String::new(), words.text(Key::NotAsked).to_owned());
-    std::iter::once(none).chain((0..=MAX_SCORE).map(|score| (score.to_string(), score.to_string()))).collect()
+    std::iter::once(none).chain(Score::all().map(|score| (score.to_string(), score.to_string()))).collect()
 }
 
 /// The activities, folded away.

@@ -35,9 +35,7 @@ fn PainLimit(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
     let shown = Signal::derive(move || editor.item(id, String::new(), |item| item.pain_limit.to_string()));
     let step = move |up| {
-        editor.edit_item(id, |item| {
-            item.pain_limit = if up { (item.pain_limit + 1).min(10) } else { item.pain_limit.saturating_sub(1) }
-        });
+        editor.edit_item(id, |item| item.pain_limit = if up { item.pain_limit.up() } else { item.pain_limit.down() });
     };
     let words = editor.words();
     let label = words.text(Key::PainLimit);

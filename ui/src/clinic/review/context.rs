@@ -3,6 +3,7 @@
 use chrono::NaiveDate;
 use exercises::chart::{DayAxis, NAMES_WIDTH};
 use exercises::review::Review;
+use exercises::time::DayNumber;
 use leptos::prelude::*;
 use wire::clinic::ReviewPage;
 use words::Words;
@@ -55,10 +56,11 @@ impl ReviewContext {
         self.days(|start, first, last| DayAxis::for_points(start, first, last, self.columns.get().1 - room))
     }
 
-    fn days(self, of: impl FnOnce(NaiveDate, u16, u16) -> DayAxis) -> Option<DayAxis> {
+    fn days(self, of: impl FnOnce(NaiveDate, DayNumber, DayNumber) -> DayAxis) -> Option<DayAxis> {
         self.read(|review, _| {
             let (first, last) = (review.days.first(), review.days.last());
-            of(review.start, first.map_or(0, |day| day.day), last.map_or(0, |day| day.day))
+            let [first, last] = [first, last].map(|day| day.map(|day| day.day).unwrap_or_default());
+            of(review.start, first, last)
         })
     }
 }

@@ -1,5 +1,6 @@
 //! One clinic's plan.
 
+use exercises::score::Score;
 use leptos::prelude::*;
 use wire::patient::PlanPage;
 use words::{Key, Words};
@@ -58,7 +59,7 @@ fn complaints(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String
 }
 
 fn activities(plan: &exercises::plan::Plan, words: Words) -> Vec<(String, String)> {
-    let value = |rating: Option<u8>| rating.map(|n| words.of_ten(n)).unwrap_or_default();
+    let value = |rating: Option<Score>| rating.map(|n| words.of_ten(n)).unwrap_or_default();
     plan.prescription.activities.iter().map(|activity| (activity.name.clone(), value(activity.rating))).collect()
 }
 

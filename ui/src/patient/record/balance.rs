@@ -2,6 +2,7 @@
 
 use exercises::chart::{DayAxis, NAMES_WIDTH, groups, stance};
 use exercises::review::Review;
+use exercises::time::DayNumber;
 use leptos::prelude::*;
 use wire::patient::RecordPage;
 use words::Key;
@@ -16,8 +17,8 @@ use crate::shared::width::column_width;
 pub fn Balance(page: RecordPage, review: Review) -> impl IntoView {
     let words = PatientContext::current().app.words();
     let names = Names::of_prescription(words, &page.plan.prescription, &page.exercises);
-    let last = review.days.last().map_or(0, |day| day.day);
-    let axis = DayAxis::for_points(review.start, 0, last, column_width() - NAMES_WIDTH);
+    let last = review.days.last().map_or(DayNumber(0), |day| day.day);
+    let axis = DayAxis::for_points(review.start, DayNumber(0), last, column_width() - NAMES_WIDTH);
     let all = groups(&review.balance);
     let shown = (!all.is_empty()).then(|| {
         let charts = all.into_iter().map(|group| {

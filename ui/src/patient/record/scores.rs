@@ -2,6 +2,8 @@
 
 use exercises::chart::{DayAxis, lines};
 use exercises::review::Review;
+use exercises::score::Score;
+use exercises::time::DayNumber;
 use leptos::prelude::*;
 use wire::patient::RecordPage;
 use words::Key;
@@ -16,9 +18,9 @@ use crate::shared::width::column_width;
 pub fn Scores(page: RecordPage, review: Review) -> impl IntoView {
     let words = PatientContext::current().app.words();
     let names = Names::of_prescription(words, &page.plan.prescription, &page.exercises);
-    let last = review.days.last().map_or(0, |day| day.day);
-    let axis = DayAxis::for_points(review.start, 0, last, column_width());
-    let chart = move |title: String, said: String, points: &[(u16, u8)], visits: &[(u16, u8)]| {
+    let last = review.days.last().map_or(DayNumber(0), |day| day.day);
+    let axis = DayAxis::for_points(review.start, DayNumber(0), last, column_width());
+    let chart = move |title: String, said: String, points: &[(DayNumber, Score)], visits: &[(DayNumber, Score)]| {
         let drawn =
             (!points.is_empty()).then(|| view! { <LinesView chart=lines(points, visits, &axis) label=title.clone()/> });
         view! { <section class="stack-1"><h3>{title}</h3><p>{said}</p>{drawn}</section> }

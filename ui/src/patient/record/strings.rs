@@ -2,6 +2,7 @@
 
 use exercises::chart::{DayAxis, legend_entries, weeks};
 use exercises::review::Review;
+use exercises::time::DayNumber;
 use leptos::prelude::*;
 use wire::patient::RecordPage;
 use words::Key;
@@ -16,8 +17,8 @@ use crate::shared::width::column_width;
 pub fn Strings(page: RecordPage, review: Review) -> impl IntoView {
     let words = PatientContext::current().app.words();
     let names = Names::of_prescription(words, &page.plan.prescription, &page.exercises);
-    let last = review.days.last().map_or(0, |day| day.day);
-    let axis = DayAxis::for_strings(review.start, 0, last, column_width());
+    let last = review.days.last().map_or(DayNumber(0), |day| day.day);
+    let axis = DayAxis::for_strings(review.start, DayNumber(0), last, column_width());
     let items = page.plan.prescription.items.iter().filter_map(|item| {
         let chart = weeks(&review.days, item.id, &axis, None);
         let said = review.adherence.iter().find(|one| one.item == item.id).and_then(|one| words.done_plainly(one));

@@ -16,13 +16,13 @@ pub fn LinesView(chart: Lines, label: String) -> impl IntoView {
     let across = ticks.map(|(y, score)| {
         view! {
             <path class="axis" d=format!("M38 {y:.1}H{width:.1}")/>
-            <text class="tick number" x="30" y=y + 5.0 text-anchor="end">{score}</text>
+            <text class="tick number" x="30" y=y + 5.0 text-anchor="end">{score.points()}</text>
         }
     });
     let pieces = pieces.into_iter().map(|piece| view! { <polyline class="score-line" points=paint::points(&piece)/> });
     let points = points.into_iter().map(|point| {
         view! {
-            <circle class="score" cx=point.x cy=point.y r="3.4"><title>{point.score}</title></circle>
+            <circle class="score" cx=point.x cy=point.y r="3.4"><title>{point.score.points()}</title></circle>
         }
     });
     let visits = at_visits.into_iter().map(|point| {

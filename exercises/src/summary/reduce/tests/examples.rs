@@ -6,10 +6,12 @@ use crate::log::{Barrier, DayOffReason};
 use crate::plan::{BodySide, Pattern};
 use crate::review::samples::{BACK, BALANCE, REPS, revised};
 use crate::run::{Balance, SetUp, Share, Trial, TrialEnd, Work};
+use crate::score::Score;
+use crate::time::DayNumber;
 
 /// The marks of the hold on one day.
 fn hold_on(summary: &Summary, day: u16) -> Vec<(u8, Mark)> {
-    let of_day = summary.days.iter().filter(|one| one.day == day && one.item == HOLD);
+    let of_day = summary.days.iter().filter(|one| one.day == DayNumber(day) && one.item == HOLD);
     of_day.flat_map(|one| one.slots.clone()).collect()
 }
 
@@ -25,7 +27,7 @@ fn what_is_not_over_is_left_out_and_what_was_done_is_not() {
     assert_eq!(hold_on(&summary, 1), [(1, Mark::Done)], "nine is still open, eleven to come, ten done ahead");
     assert_eq!(hold_on(&summary, 0).len(), 3);
     let later = sealed(&events, &[plan()], (0, 5), at(1, 11 * 60)).expect("a period");
-    assert_eq!((later.until, hold_on(&later, 1)), (1, vec![(0, Mark::NotDone), (1, Mark::Done)]), "no day ahead");
+    assert_eq!((later.until, hold_on(&later, 1)), (DayNumber(1), vec![(0, Mark::NotDone), (1, Mark::Done)]), "no day ahead");
 }
 
 #[test]
@@ -43,13 +45,13 @@ fn a_period_needs_a_day_of_the_plan() {
     assert_eq!(sealed(&events, &[plan()], (2, 4), at(1, 600)), None, "ahead of now");
     assert_eq!(sealed(&events, &[], (0, 1), at(1, 600)), None, "no plan");
     let early = sealed(&events, &[plan()], (-10, 1), at(1, 600)).expect("a period");
-    assert_eq!((early.from, early.until), (0, 1));
+    assert_eq!((early.from, early.until), (DayNumber(0), DayNumber(1)));
 }
 
 #[test]
 fn a_long_period_keeps_its_last_days() {
     let summary = sealed(&[taken_at_eight()], &[plan()], (0, 500), at(500, 600)).expect("a period");
-    assert_eq!((summary.from, summary.until), (500 + 1 - MAX_DAYS, 500));
+    assert_eq!((summary.from, summary.until), (DayNumber(500 + 1 - MAX_DAYS), DayNumber(500)));
 }
 
 #[test]
@@ -66,7 +68,7 @@ fn marks_that_a_patient_can_give() {
     assert_eq!(hold_on(&summary, 1), [(0, partly), (1, Mark::Skipped(Barrier::NoTime)), (2, Mark::NotDone)]);
     assert!(hold_on(&summary, 2).iter().all(|(_, mark)| *mark == Mark::DayOff(DayOffReason::Ill)));
     assert!(hold_on(&summary, 3).iter().all(|(_, mark)| *mark == Mark::Paused));
-    let reps = summary.days.iter().find(|one| one.day == 3 && one.item == REPS).expect("asked for");
+    let reps = summary.days.iter().find(|one| one.day == DayNumber(3) && one.item == REPS).expect("asked for");
     assert_eq!(reps.slots, [(0, Mark::NotDone)], "another exercise is not held back");
 }
 
@@ -86,11 +88,11 @@ fn two_cards_on_one_day_each_keep_their_part() {
     ];
     let summary = sealed(&events, &[plan(), second()], (2, 3), at(3, 23 * 60)).expect("a period");
     let of_hold = summary.days.iter().filter(|one| one.item == HOLD);
-    let told: Vec<_> = of_hold.map(|one| (one.day, one.revision, one.slots.clone())).collect();
+    let told: Vec<_> = of_hold.map(|one| (one.day.0, one.revision, one.slots.clone())).collect();
     let passed = |numbers: &[u8]| numbers.iter().map(|number| (*number, Mark::NotDone)).collect::<Vec<_>>();
     let before = vec![(0, Mark::Done), (1, Mark::NotDone)];
     assert_eq!(told, [(2, 1, before), (2, 2, passed(&[0, 1])), (3, 2, passed(&[0, 1]))]);
-    assert_eq!(summary.taken.iter().map(|taken| (taken.day, taken.revision)).collect::<Vec<_>>(), [(0, 1), (2, 2)]);
+    assert_eq!(summary.taken.iter().map(|taken| (taken.day.0, taken.revision)).collect::<Vec<_>>(), [(0, 1), (2, 2)]);
 }
 
 #[test]
@@ -115,7 +117,7 @@ fn an_hour_that_does_not_exist_is_reported_once() {
         Sealing { log: PHONE, period, now: at(3, 600), counter: 1, note: None },
     )
     .expect("a period");
-    let told: Vec<_> = summary.days.iter().map(|one| (one.day, one.revision, one.slots[0].1)).collect();
+    let told: Vec<_> = summary.days.iter().map(|one| (one.day.0, one.revision, one.slots[0].1)).collect();
     assert_eq!(told, [(1, 1, Mark::NotDone), (2, 1, Mark::NotDone), (3, 2, Mark::NoSuchHour)]);
 }
 
@@ -138,7 +140,7 @@ fn an_alarm_goes_with_every_summary_until_a_card_clears_it() {
     ];
     let days = |plans: &[Plan], period| {
         let summary = sealed(&events, plans, period, at(9, 600)).expect("a period");
-        summary.alarms.iter().map(|alarm| (alarm.n, alarm.day)).collect::<Vec<_>>()
+        summary.alarms.iter().map(|alarm| (alarm.n, alarm.day.0)).collect::<Vec<_>>()
     };
     assert_eq!(days(&[plan()], (4, 9)), [(2, 1), (3, 6)]);
     assert_eq!(days(&[plan()], (3, 4)), [(2, 1), (3, 6)], "also one after the period");
@@ -163,16 +165,16 @@ fn a_card_taken_by_a_clock_centuries_ahead_takes_no_day_from_the_one_before() {
         (at(130_000, 601), LogEvent::Trouble { trouble: Trouble::Nerve, item: None }),
     ];
     let summary = sealed(&events, &[plan(), second()], (0, 4), at(9, 600)).expect("a period");
-    let told: Vec<_> = summary.days.iter().filter(|one| one.item == HOLD).map(|one| (one.day, one.revision)).collect();
+    let told: Vec<_> = summary.days.iter().filter(|one| one.item == HOLD).map(|one| (one.day.0, one.revision)).collect();
     assert_eq!(told, [(0, 1), (1, 1), (2, 1), (3, 1), (4, 1)]);
     assert_eq!(summary.taken.iter().map(|taken| taken.revision).collect::<Vec<_>>(), [1]);
-    assert_eq!(summary.alarms.iter().map(|alarm| alarm.day).collect::<Vec<_>>(), [u16::MAX], "it must not be lost");
+    assert_eq!(summary.alarms.iter().map(|alarm| alarm.day.0).collect::<Vec<_>>(), [u16::MAX], "it must not be lost");
 }
 
 #[test]
 fn pain_is_reported_with_its_item_and_only_within_the_period() {
     let first = run(4, at(1, 545), Some(slot(1, 0)), 3);
-    let pain = |score, after| LogEvent::Pain { complaint: BACK, score, after };
+    let pain = |score, after| LogEvent::Pain { complaint: BACK, score: Score::at_most_ten(score), after };
     let events = [
         taken_at_eight(),
         (at(1, 545), LogEvent::Run(first)),
@@ -181,7 +183,7 @@ fn pain_is_reported_with_its_item_and_only_within_the_period() {
         (at(3, 551), pain(6, None)),
     ];
     let summary = sealed(&events, &[plan()], (0, 2), at(5, 600)).expect("a period");
-    let told: Vec<_> = summary.pain.iter().map(|pain| (pain.n, pain.day, pain.score, pain.after)).collect();
+    let told: Vec<_> = summary.pain.iter().map(|pain| (pain.n, pain.day.0, pain.score.points(), pain.after)).collect();
     assert_eq!(told, [(3, 1, 4, Some(HOLD)), (4, 1, 5, None)]);
 }
 
@@ -202,7 +204,7 @@ fn a_run_is_reported_with_its_dose_its_hour_and_its_trials() {
     };
     let events = [taken_at_eight(), (extra.started, LogEvent::Run(extra))];
     let told = sealed(&events, &[plan()], (0, 1), at(1, 23 * 60)).expect("a period").runs.remove(0);
-    assert_eq!((told.hour, told.slot, told.day), (18, None, 1));
+    assert_eq!((told.hour, told.slot, told.day.0), (18, None, 1));
     assert_eq!((told.dose, told.parts), (Share { done: 1, of: 6 }, Share { done: 1, of: 6 }));
     assert_eq!(told.stance.map(|stance| (stance.target_s, stance.trials)), Some((30, trials)));
 }

@@ -5,7 +5,9 @@ use crate::alarm::Trouble;
 use crate::log::{Barrier, DayOffReason};
 use crate::review::build;
 use crate::review::samples::BACK;
+use crate::score::Score;
 use crate::summary::union::{United, unite};
+use crate::time::DayNumber;
 use proptest::prelude::*;
 
 #[derive(Debug, Clone, Copy)]
@@ -45,7 +47,7 @@ fn any_log() -> impl Strategy<Value = Vec<(Stamp, LogEvent)>> {
                 (Act::Run(whole), open) => LogEvent::Run(run(n, now, open, whole)),
                 (Act::LeaveOut(why), Some(slot)) => LogEvent::Skipped { slot, reason: Barrier::ALL[why] },
                 (Act::Remind, Some(slot)) => LogEvent::Reminded { slot },
-                (Act::Rate(score), _) => LogEvent::Pain { complaint: BACK, score, after: None },
+                (Act::Rate(score), _) => LogEvent::Pain { complaint: BACK, score: Score::at_most_ten(score), after: None },
                 (Act::DayOffReason, _) => LogEvent::DaysOff { from: now.date(), until: now.date(), why: DayOffReason::Ill },
                 (Act::Trouble, _) => LogEvent::Trouble { trouble: Trouble::Other, item: Some(HOLD) },
                 _ => LogEvent::Opened,
@@ -84,12 +86,12 @@ proptest! {
     fn every_row_lies_within_the_period(events in any_log(), from in 0i64..10) {
         let last = last_day(&events).max(from);
         let told = in_the_evening(&events, from, last, 1);
-        let within = |day: u16| (told.from..=told.until).contains(&day);
+        let within = |day: DayNumber| (told.from..=told.until).contains(&day);
         prop_assert!(told.seen.iter().all(|day| within(*day)));
         prop_assert!(told.days.iter().all(|row| within(row.day)));
         prop_assert!(told.runs.iter().all(|row| within(row.day)));
         prop_assert!(told.pain.iter().all(|row| within(row.day)));
-        prop_assert!(told.delays.iter().all(|row| (told.from / 7..=told.until / 7).contains(&row.week)));
+        prop_assert!(told.delays.iter().all(|row| (told.from.0 / 7..=told.until.0 / 7).contains(&row.week)));
         prop_assert!(told.taken.iter().all(|taken| taken.day <= told.until));
         for row in &told.days {
             prop_assert!(row.slots.windows(2).all(|pair| pair[0].0 < pair[1].0), "ascending, none twice");

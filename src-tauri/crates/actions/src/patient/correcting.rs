@@ -6,7 +6,6 @@ use chrono::Duration;
 use exercises::correct::{Correctable, list};
 use exercises::log::Correction;
 use exercises::log::LogEvent;
-use exercises::plan::MAX_SCORE;
 use wire::Failure;
 use wire::patient::{CorrectPage, CorrectRequest, CorrectableRequest};
 
@@ -22,7 +21,7 @@ pub fn page(folder: &DataFolder, moment: &Moment, request: &CorrectableRequest) 
 ///
 /// # Errors
 /// [`Failure::NoSuchEntry`] for an entry that cannot be put right, [`Failure::CorrectionUnfit`] for one that cannot be put
-/// right so, [`Failure::OutOfRange`] for a score, [`Failure::EmptyPeriod`] for days outside the plan.
+/// right so, [`Failure::EmptyPeriod`] for days outside the plan.
 pub fn correct(folder: &mut DataFolder, moment: &Moment, request: &CorrectRequest) -> ActionResult<CorrectPage> {
     let one = plans::one(folder, Some(request.plan))?;
     let in_force = fits(folder, &one, request)?;
@@ -39,9 +38,6 @@ fn fits(folder: &DataFolder, one: &FollowedPlan, request: &CorrectRequest) -> Ac
     let named = named.filter(|entry| Correction::Never.fits(&entry.event));
     let named = named.ok_or(Failure::NoSuchEntry { entry: request.entry })?;
     match request.to {
-        Correction::Score(score) if score > MAX_SCORE => {
-            return Err(Failure::OutOfRange { least: 0, most: MAX_SCORE.into() });
-        }
         Correction::DaysOff { from, until, .. }
             if from > until || from < one.plan().header.start || until > one.plan().prescription.review =>
         {

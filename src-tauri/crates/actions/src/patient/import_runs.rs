@@ -6,13 +6,14 @@ use crate::clock::Moment;
 use crate::{ActionResult, DataFolder, platform};
 use exercises::file_fault::{FaultKind, FileFault, RunsFault};
 use exercises::id::PlanId;
+use exercises::log::LogEvent;
 use exercises::plan::{BodySide, Side};
 use exercises::run::{HoldRecord, Run, RunEnd, SetRecord, Trial, Work};
 use exercises::slots;
 use exercises::time::Offsets;
 use format::runs_file::{Parts, RunsFileEntry, RunsFileEvent};
 use wire::Failure;
-use wire::patient::{BeginRequest, DaysOffRequest, QuestionAnswer, RunSnapshot, SkipRequest, SlotRequest, TroubleRequest};
+use wire::patient::{BeginRequest, RunSnapshot, SkipRequest, SlotRequest};
 
 /// Records entries in the order of their moments. The zone of each is `place`, or its own offset where the place had another.
 ///
@@ -53,7 +54,7 @@ fn at_line(failure: Failure, file: &str, line: u32) -> Failure {
 
 fn one(folder: &mut DataFolder, plan: PlanId, moment: &Moment, event: &RunsFileEvent) -> ActionResult<()> {
     match event {
-        RunsFileEvent::Opened => today::opened(folder, moment),
+        RunsFileEvent::Entry(LogEvent::Opened) => today::opened(folder, moment),
         RunsFileEvent::Run { item, live: true, parts } => {
             let mut script = running::begin(folder, moment, &BeginRequest { plan, item: *item, step: false })?;
             script.run.work = work(&script.run, script.item.side, parts)?;
@@ -68,24 +69,7 @@ fn one(folder: &mut DataFolder, plan: PlanId, moment: &Moment, event: &RunsFileE
             let slot = open_slot(&*plans::one(folder, Some(plan))?, *item, moment)?;
             today::skip(folder, moment, &SkipRequest { plan, slot, reason: *reason }).map(drop)
         }
-        RunsFileEvent::DaysOff { from, until, why } => {
-            today::take_days_off(folder, moment, &DaysOffRequest { plan, from: *from, until: *until, why: *why }).map(drop)
-        }
-        RunsFileEvent::Pain { complaint, score } => {
-            let said = QuestionAnswer::Pain { plan, complaint: *complaint, score: *score, after: None };
-            answering::answer(folder, moment, &said).map(drop)
-        }
-        RunsFileEvent::Settled { complaint, settled } => {
-            let said = QuestionAnswer::Settled { plan, complaint: *complaint, settled: *settled };
-            answering::answer(folder, moment, &said).map(drop)
-        }
-        RunsFileEvent::Rated { activity, score } => {
-            let said = QuestionAnswer::Activity { plan, activity: *activity, score: *score };
-            answering::answer(folder, moment, &said).map(drop)
-        }
-        RunsFileEvent::Trouble { trouble, item } => {
-            answering::trouble(folder, moment, &TroubleRequest { plan, trouble: *trouble, item: *item }).map(drop)
-        }
+        RunsFileEvent::Entry(event) => answering::say(folder, moment, plan, event),
     }
 }
 

@@ -12,7 +12,7 @@ use exercises::today::{Followed, Today, compose};
 use std::borrow::Cow;
 use std::sync::Arc;
 use wire::Failure;
-use wire::patient::{DaysOffRequest, SkipRequest, SlotRequest};
+use wire::patient::{SkipRequest, SlotRequest};
 
 /// A reminder is put off by so many minutes.
 pub const PUT_OFF_MINUTES: u16 = 10;
@@ -84,24 +84,6 @@ pub fn did_it(folder: &mut DataFolder, moment: &Moment, request: &SlotRequest) -
         work,
     };
     append(folder, request.plan, moment.now, &LogEvent::Run(run))?;
-    page(folder, moment)
-}
-
-/// Takes days off.
-pub fn take_days_off(folder: &mut DataFolder, moment: &Moment, request: &DaysOffRequest) -> ActionResult<Today> {
-    let one = plans::one(folder, Some(request.plan))?;
-    if request.from > request.until
-        || request.from < one.plan().header.start
-        || request.until > one.plan().prescription.review
-    {
-        return Err(Failure::EmptyPeriod);
-    }
-    append(
-        folder,
-        request.plan,
-        moment.now,
-        &LogEvent::DaysOff { from: request.from, until: request.until, why: request.why },
-    )?;
     page(folder, moment)
 }
 

@@ -6,6 +6,7 @@ use actions::clinic::{drafting, issuing, lock, patients, receiving, reviewing};
 use actions::patient::{sealing, taking};
 use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::plan::{Activity, Aftercare, Complaint, Side};
+use exercises::score::Score;
 use wire::Failure;
 use wire::app::{LockState, Role};
 use wire::clinic::{AddPatientRequest, IssueRequest, Outcome};
@@ -118,7 +119,7 @@ fn a_plan_too_large_for_a_code_leaves_no_older_code_beside_it() {
         (1..=12).map(|n| exercises::plan::Item { id: ItemId(n), note: text(40), ..large.items[0].clone() }).collect();
     let complaint = large.complaints[0].clone();
     large.complaints = (1..=5).map(|n| Complaint { id: ComplaintId(n), name: text(60), ..complaint.clone() }).collect();
-    large.activities = (1..=5).map(|n| Activity { id: ActivityId(n), name: text(60), rating: Some(n) }).collect();
+    large.activities = (1..=5).map(|n| Activity { id: ActivityId(n), name: text(60), rating: Score::new(n) }).collect();
     large.aftercare = (0..8).map(|_| Aftercare::Own(text(120))).collect();
     let card = issuing::issue(
         &mut folder,

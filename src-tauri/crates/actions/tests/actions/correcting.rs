@@ -7,6 +7,7 @@ use exercises::history::Mark;
 use exercises::id::ComplaintId;
 use exercises::log::Correction;
 use exercises::log::{Barrier, DayOffReason};
+use exercises::score::Score;
 use wire::Failure;
 use wire::patient::{
     CorrectPage, CorrectRequest, CorrectableRequest, QuestionAnswer, SealRequest, SkipRequest, SlotRequest,
@@ -22,7 +23,12 @@ fn page(patient: &Patient, moment: &str, days: u16) -> CorrectPage {
 }
 
 fn rate(patient: &mut Patient, score: u8) -> u32 {
-    let said = QuestionAnswer::Pain { plan: patient.plan, complaint: ComplaintId(1), score, after: None };
+    let said = QuestionAnswer::Pain {
+        plan: patient.plan,
+        complaint: ComplaintId(1),
+        score: Score::at_most_ten(score),
+        after: None,
+    };
     answering::answer(&mut patient.folder, &at("11-25T11:00"), &said).expect("a complaint of the plan");
     page(patient, "11-25T11:00", 1).entries[0].n
 }
@@ -33,16 +39,16 @@ fn a_score_is_put_right_and_taken_back() {
     let n = rate(&mut patient, 9);
     let scores = |patient: &Patient| {
         let history = &plans::one(&patient.folder, None).expect("taken").followed.history;
-        history.pain.iter().map(|rating| rating.score).collect::<Vec<_>>()
+        history.pain.iter().map(|rating| rating.score.points()).collect::<Vec<_>>()
     };
-    let shown = correct(&mut patient, n, Correction::Score(2)).expect("a score");
-    assert_eq!(shown.entries[0].correction, Some(Correction::Score(2)));
-    assert!(matches!(shown.entries[0].now, Some(EntryContent::Pain { score: 2, .. })), "{shown:?}");
+    let shown = correct(&mut patient, n, Correction::Score(Score::at_most_ten(2))).expect("a score");
+    assert_eq!(shown.entries[0].correction, Some(Correction::Score(Score::at_most_ten(2))));
+    assert!(matches!(shown.entries[0].now, Some(EntryContent::Pain { score, .. }) if score.points() == 2), "{shown:?}");
     assert_eq!(scores(&patient), [2]);
     let patient = &mut patient.restarted();
     assert_eq!(scores(patient), [2], "after a start as well");
     let before = patient.bytes();
-    correct(patient, n, Correction::Score(2)).expect("the same again");
+    correct(patient, n, Correction::Score(Score::at_most_ten(2))).expect("the same again");
     assert!(patient.bytes() == before, "the same again is nothing new");
     correct(patient, n, Correction::Never).expect("a rating");
     assert_eq!(scores(patient), [0_u8; 0]);
@@ -58,7 +64,6 @@ fn what_does_not_fit_is_refused_and_nothing_is_logged() {
     let week = chrono::Duration::days(60);
     let before = patient.bytes();
     for (entry, to, failure) in [
-        (n, Correction::Score(11), Failure::OutOfRange { least: 0, most: 10 }),
         (n, Correction::Reason(Barrier::Pain), Failure::CorrectionUnfit),
         (n, Correction::Settled(true), Failure::CorrectionUnfit),
         (n, Correction::DaysOff { from: day, until: day - week, why: DayOffReason::Ill }, Failure::EmptyPeriod),

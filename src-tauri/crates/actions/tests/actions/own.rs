@@ -11,6 +11,7 @@ use exercises::id::ItemId;
 use exercises::log::DayOffReason;
 use exercises::remind::{Span, UpcomingReminder};
 use exercises::run::{HoldRecord, RunEnd, Work};
+use exercises::score::Score;
 use format::card;
 use std::collections::BTreeMap;
 use std::path::Path;
@@ -114,7 +115,7 @@ fn what_is_listed_ahead_is_what_the_loop_shows() {
     answering::trouble(&mut patient.folder, &at("11-25T09:20"), &trouble).expect("always possible");
     let day = at("11-26T00:00").now.date();
     let off = DaysOffRequest { plan: patient.plan, from: day, until: day, why: DayOffReason::Travelling };
-    today::take_days_off(&mut patient.folder, &at("11-25T09:21"), &off).expect("within the plan");
+    answering::take_days_off(&mut patient.folder, &at("11-25T09:21"), &off).expect("within the plan");
     let listed = reminders::upcoming(&patient.folder, &at("11-25T09:30"), 54).expect("listed");
     let begin = at("11-25T09:30").now.utc_ms;
     let mut shown = Vec::new();
@@ -145,7 +146,12 @@ fn files(dir: &Path) -> BTreeMap<String, Vec<u8>> {
 fn everything_is_handed_over_and_no_secret_is_in_it() {
     let mut patient = Patient::new();
     hold(&mut patient, "11-25T09:02");
-    let pain = QuestionAnswer::Pain { plan: patient.plan, complaint: exercises::id::ComplaintId(1), score: 3, after: None };
+    let pain = QuestionAnswer::Pain {
+        plan: patient.plan,
+        complaint: exercises::id::ComplaintId(1),
+        score: Score::at_most_ten(3),
+        after: None,
+    };
     answering::answer(&mut patient.folder, &at("11-25T09:05"), &pain).expect("a score");
     let dir = patient.dir.path().join("mine");
     let saved = own_data::export(&patient.folder, &at("11-25T20:00"), Some(&dir)).expect("room");
@@ -193,7 +199,7 @@ fn the_calendar_is_replaced_by_a_later_one() {
     let first = numbers(&write(&patient, "11-25T09:30"));
     let day = at("11-27T00:00").now.date();
     let off = DaysOffRequest { plan: patient.plan, from: day, until: day, why: DayOffReason::Ill };
-    today::take_days_off(&mut patient.folder, &at("11-25T09:31"), &off).expect("within the plan");
+    answering::take_days_off(&mut patient.folder, &at("11-25T09:31"), &off).expect("within the plan");
     let text = write(&patient, "11-25T09:32");
     let second = numbers(&text);
     assert_eq!(first.0, second.0);

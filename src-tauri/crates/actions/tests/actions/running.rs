@@ -7,6 +7,7 @@ use exercises::history::Mark;
 use exercises::id::{ComplaintId, ItemId};
 use exercises::plan::BodySide;
 use exercises::run::{HoldRecord, RunEnd, Share, Trial, TrialEnd, Work};
+use exercises::score::Score;
 use wire::Failure;
 use wire::patient::{
     BeginRequest, QuestionAnswer, RunScript, RunSnapshot, SealRequest, SkipRequest, SlotRequest, TroubleRequest,
@@ -114,9 +115,9 @@ fn answers_and_slots_that_the_plan_does_not_have_are_refused() {
     let before = patient.bytes();
     let now = at("11-25T12:30");
     let folder = &mut patient.folder;
-    let pain = |complaint, score| QuestionAnswer::Pain { plan, complaint: ComplaintId(complaint), score, after: None };
-    assert_eq!(answering::answer(folder, &now, &pain(1, 11)).err(), Some(Failure::OutOfRange { least: 0, most: 10 }));
-    assert_eq!(answering::answer(folder, &now, &pain(7, 3)).err(), Some(Failure::NoSuchItem));
+    let score = Score::at_most_ten(3);
+    let pain = |complaint| QuestionAnswer::Pain { plan, complaint: ComplaintId(complaint), score, after: None };
+    assert_eq!(answering::answer(folder, &now, &pain(7)).err(), Some(Failure::NoSuchItem));
     let no_slot = [slot(1, 9), slot(9, 0), slot(2, 0)];
     for slot in no_slot {
         let request = SlotRequest { plan, slot };

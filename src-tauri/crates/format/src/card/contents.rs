@@ -123,8 +123,16 @@ pub(crate) fn read_prescription(map: &MapIn<'_>) -> Result<Prescription, Malform
         age: map.some::<Code<_>>(5, "age band")?.map(|Code(age)| age),
         absent: map.some(6, "considered")?.map_or_else(BTreeSet::new, of_bits),
         items: items.into_iter().map(ItemOut::item).collect::<Option<_>>().ok_or(Malformed("items"))?,
-        complaints: complaints.into_iter().map(ComplaintOut::complaint).collect(),
-        activities: activities.into_iter().map(ActivityOut::activity).collect(),
+        complaints: complaints
+            .into_iter()
+            .map(ComplaintOut::complaint)
+            .collect::<Option<_>>()
+            .ok_or(Malformed("complaints"))?,
+        activities: activities
+            .into_iter()
+            .map(ActivityOut::activity)
+            .collect::<Option<_>>()
+            .ok_or(Malformed("activities"))?,
         baselines: baselines.into_iter().map(BaselineOut::baseline).collect(),
         aftercare: aftercare.into_iter().map(AftercareOut::aftercare).collect(),
         cleared: cleared.into_iter().map(ClearedOut::entry).collect(),
@@ -144,6 +152,7 @@ fn of_bits(bits: u32) -> BTreeSet<Risk> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use exercises::score::Score;
 
     /// The contents of the frozen card: the fixed part, and the rest unpacked.
     fn frozen() -> ([u8; FIXED], Vec<u8>) {
@@ -181,6 +190,29 @@ mod tests {
         plain[0] = 0xAF;
         plain.extend(b"\x18\x63\x82\x01\x61x");
         assert_eq!(read_plain(&plain), known);
+    }
+
+    #[test]
+    fn a_score_above_ten_is_refused() {
+        let (_, plain) = frozen();
+        let card = read_plain(&plain).expect("a card");
+        let faults: Vec<_> = (0..plain.len())
+            .filter_map(|place| {
+                let mut changed = plain.clone();
+                changed[place] = 10;
+                let ten = read_plain(&changed).ok().filter(|changed| *changed != card)?.plan.prescription;
+                changed[place] = 11;
+                let scores = ten.items.iter().map(|item| Some(item.pain_limit));
+                let mut scores = scores
+                    .chain(ten.complaints.iter().map(|one| one.pain))
+                    .chain(ten.activities.iter().map(|one| one.rating));
+                scores.any(|score| score == Some(Score::MOST)).then(|| read_plain(&changed).err())
+            })
+            .collect();
+        let malformed = |field| Some(CardFault::Malformed { field });
+        let named = |field: &'static str| faults.contains(&malformed(field));
+        assert!(named("items") && named("complaints") && named("activities"), "{faults:?}");
+        assert!(faults.iter().all(Option::is_some), "{faults:?}");
     }
 
     #[test]

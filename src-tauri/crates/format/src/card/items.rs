@@ -5,6 +5,7 @@ use crate::parts::{Date, DoseOut, ScheduleOut};
 use exercises::catalogue::{ExerciseId, Eyes, RungId, Surface};
 use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId};
 use exercises::plan::{Activity, Aftercare, BodySide, Complaint, Item, Side, StanceBaseline};
+use exercises::score::Score;
 use minicbor::bytes::ByteArray;
 use minicbor::data::Type;
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
@@ -53,7 +54,7 @@ impl From<&Item> for ItemOut {
             side: Code(*side),
             dose: DoseOut(*dose),
             schedule: ScheduleOut::from(schedule),
-            pain_limit: *pain_limit,
+            pain_limit: pain_limit.points(),
             may_step: *may_step,
             serves: serves.map(|complaint| complaint.0),
             note: note.clone(),
@@ -73,7 +74,7 @@ impl ItemOut {
             side: side.0,
             dose: dose.0,
             schedule: schedule.schedule()?,
-            pain_limit,
+            pain_limit: Score::new(pain_limit)?,
             may_step,
             serves: serves.map(ComplaintId),
             note,
@@ -96,14 +97,15 @@ pub(super) struct ComplaintOut {
 
 impl From<&Complaint> for ComplaintOut {
     fn from(Complaint { id, name, side, pain }: &Complaint) -> ComplaintOut {
-        ComplaintOut { id: id.0, name: name.clone(), side: Code(*side), pain: *pain }
+        ComplaintOut { id: id.0, name: name.clone(), side: Code(*side), pain: pain.map(Score::points) }
     }
 }
 
 impl ComplaintOut {
-    pub(super) fn complaint(self) -> Complaint {
+    /// The complaint; `None` for a pain above 10.
+    pub(super) fn complaint(self) -> Option<Complaint> {
         let ComplaintOut { id, name, side: Code(side), pain } = self;
-        Complaint { id: ComplaintId(id), name, side, pain }
+        Some(Complaint { id: ComplaintId(id), name, side, pain: score(pain)? })
     }
 }
 
@@ -120,15 +122,21 @@ pub(super) struct ActivityOut {
 
 impl From<&Activity> for ActivityOut {
     fn from(Activity { id, name, rating }: &Activity) -> ActivityOut {
-        ActivityOut { id: id.0, name: name.clone(), rating: *rating }
+        ActivityOut { id: id.0, name: name.clone(), rating: rating.map(Score::points) }
     }
 }
 
 impl ActivityOut {
-    pub(super) fn activity(self) -> Activity {
+    /// The activity; `None` for a rating above 10.
+    pub(super) fn activity(self) -> Option<Activity> {
         let ActivityOut { id, name, rating } = self;
-        Activity { id: ActivityId(id), name, rating }
+        Some(Activity { id: ActivityId(id), name, rating: score(rating)? })
     }
+}
+
+/// A rating where there is one; `None` where it is above 10.
+fn score(points: Option<u8>) -> Option<Option<Score>> {
+    points.map(Score::try_from).transpose().ok()
 }
 
 #[derive(Encode, Decode)]

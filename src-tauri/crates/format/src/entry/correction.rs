@@ -4,6 +4,7 @@ use crate::codes::Code;
 use crate::parts::Date;
 use exercises::log::Correction;
 use exercises::log::{Barrier, DayOffReason};
+use exercises::score::Score;
 use minicbor::{Decode, Encode};
 
 #[derive(Encode, Decode)]
@@ -28,7 +29,7 @@ impl From<Correction> for CorrectionOut {
         match to {
             Correction::Stands => CorrectionOut::Stands,
             Correction::Never => CorrectionOut::Never,
-            Correction::Score(score) => CorrectionOut::Score(score),
+            Correction::Score(score) => CorrectionOut::Score(score.points()),
             Correction::Settled(settled) => CorrectionOut::Settled(settled),
             Correction::Reason(reason) => CorrectionOut::Reason(Code(reason)),
             Correction::DaysOff { from, until, why } => CorrectionOut::DaysOff(Date(from), Date(until), Code(why)),
@@ -36,15 +37,16 @@ impl From<Correction> for CorrectionOut {
     }
 }
 
-impl From<CorrectionOut> for Correction {
-    fn from(out: CorrectionOut) -> Correction {
-        match out {
+impl CorrectionOut {
+    /// What it says; `None` for a score above 10.
+    pub(super) fn correction(self) -> Option<Correction> {
+        Some(match self {
             CorrectionOut::Stands => Correction::Stands,
             CorrectionOut::Never => Correction::Never,
-            CorrectionOut::Score(score) => Correction::Score(score),
+            CorrectionOut::Score(score) => Correction::Score(Score::new(score)?),
             CorrectionOut::Settled(settled) => Correction::Settled(settled),
             CorrectionOut::Reason(Code(reason)) => Correction::Reason(reason),
             CorrectionOut::DaysOff(Date(from), Date(until), Code(why)) => Correction::DaysOff { from, until, why },
-        }
+        })
     }
 }

@@ -14,6 +14,7 @@ use correction::CorrectionOut;
 use exercises::alarm::Trouble;
 use exercises::id::{ActivityId, ComplaintId, ItemId, RunId};
 use exercises::log::{Barrier, DayOffReason, LogEvent};
+use exercises::score::Score;
 use exercises::slots::SlotRef;
 use minicbor::{Decode, Encode};
 use run::RunOut;
@@ -126,9 +127,9 @@ fn out(event: &LogEvent) -> LogEventOut {
         LogEvent::PutOff { slot, minutes } => LogEventOut::PutOff((*slot).into(), *minutes),
         LogEvent::Skipped { slot, reason } => LogEventOut::Skipped((*slot).into(), Code(*reason)),
         LogEvent::DaysOff { from, until, why } => LogEventOut::DaysOff(Date(*from), Date(*until), Code(*why)),
-        LogEvent::Pain { complaint, score, after } => LogEventOut::Pain(complaint.0, *score, after.map(|run| run.0)),
+        LogEvent::Pain { complaint, score, after } => LogEventOut::Pain(complaint.0, score.points(), after.map(|run| run.0)),
         LogEvent::Settled { complaint, settled } => LogEventOut::Settled(complaint.0, *settled),
-        LogEvent::Rated { activity, score } => LogEventOut::Rated(activity.0, *score),
+        LogEvent::Rated { activity, score } => LogEventOut::Rated(activity.0, score.points()),
         LogEvent::Trouble { trouble, item } => LogEventOut::Trouble(Code(*trouble), item.map(|item| item.0)),
         LogEvent::Sealed { counter } => LogEventOut::Sealed(*counter),
         LogEvent::Sensed { run, trial, sensed, detail } => LogEventOut::Sensed(SensedOut::new(*run, *trial, sensed, detail)),
@@ -149,14 +150,14 @@ fn event(out: LogEventOut) -> Option<LogEvent> {
         LogEventOut::Skipped(slot, Code(reason)) => LogEvent::Skipped { slot: slot.into(), reason },
         LogEventOut::DaysOff(Date(from), Date(until), Code(why)) => LogEvent::DaysOff { from, until, why },
         LogEventOut::Pain(complaint, score, after) => {
-            LogEvent::Pain { complaint: ComplaintId(complaint), score, after: after.map(RunId) }
+            LogEvent::Pain { complaint: ComplaintId(complaint), score: Score::new(score)?, after: after.map(RunId) }
         }
         LogEventOut::Settled(complaint, settled) => LogEvent::Settled { complaint: ComplaintId(complaint), settled },
-        LogEventOut::Rated(activity, score) => LogEvent::Rated { activity: ActivityId(activity), score },
+        LogEventOut::Rated(activity, score) => LogEvent::Rated { activity: ActivityId(activity), score: Score::new(score)? },
         LogEventOut::Trouble(Code(trouble), item) => LogEvent::Trouble { trouble, item: item.map(ItemId) },
         LogEventOut::Sealed(counter) => LogEvent::Sealed { counter },
         LogEventOut::Sensed(sensed) => sensed.event(),
-        LogEventOut::Corrected(entry, to) => LogEvent::Corrected { entry, to: to.into() },
+        LogEventOut::Corrected(entry, to) => LogEvent::Corrected { entry, to: to.correction()? },
     })
 }
 
@@ -244,14 +245,14 @@ mod tests {
             LogEvent::PutOff { slot, minutes: 10 },
             LogEvent::Skipped { slot, reason: Barrier::NoTime },
             LogEvent::DaysOff { from: day(), until: day(), why: DayOffReason::Ill },
-            LogEvent::Pain { complaint: ComplaintId(1), score: 4, after: Some(RunId(7)) },
+            LogEvent::Pain { complaint: ComplaintId(1), score: Score::at_most_ten(4), after: Some(RunId(7)) },
             LogEvent::Settled { complaint: ComplaintId(1), settled: false },
-            LogEvent::Rated { activity: ActivityId(1), score: 6 },
+            LogEvent::Rated { activity: ActivityId(1), score: Score::at_most_ten(6) },
             LogEvent::Trouble { trouble: Trouble::NearlyFell, item: Some(ItemId(2)) },
             LogEvent::Sealed { counter: 3 },
             LogEvent::Sensed { run: RunId(7), trial: 1, sensed: sensed(), detail: "{\"version\":\"sway/1\"}".into() },
             LogEvent::Corrected { entry: 9, to: Correction::Never },
-            LogEvent::Corrected { entry: 9, to: Correction::Score(2) },
+            LogEvent::Corrected { entry: 9, to: Correction::Score(Score::at_most_ten(2)) },
             LogEvent::Corrected { entry: 10, to: Correction::Settled(true) },
             LogEvent::Corrected { entry: 7, to: Correction::Reason(Barrier::Unwell) },
             LogEvent::Corrected {
@@ -274,6 +275,22 @@ mod tests {
         assert_eq!(read(&[2, 0x81, 0]), Err(EntryFault::Newer { found: 2 }));
         for bytes in [&[][..], &[0], &[1], &[1, 0xff], &[1, 0x81, 0x18, 99]] {
             assert_eq!(read(bytes), Err(EntryFault::Malformed), "{bytes:?}");
+        }
+    }
+
+    #[test]
+    fn a_score_above_ten_is_no_entry() {
+        let ten = Score::MOST;
+        let events = [
+            LogEvent::Pain { complaint: ComplaintId(1), score: ten, after: None },
+            LogEvent::Rated { activity: ActivityId(1), score: ten },
+            LogEvent::Corrected { entry: 3, to: Correction::Score(ten) },
+        ];
+        for event in events {
+            let mut bytes = write(&event);
+            let place = bytes.iter().rposition(|byte| *byte == ten.points()).expect("the score");
+            bytes[place] += 1;
+            assert_eq!(read(&bytes), Err(EntryFault::Malformed), "{event:?}");
         }
     }
 

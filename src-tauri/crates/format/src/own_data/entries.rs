@@ -40,10 +40,10 @@ fn event(event: &LogEvent) -> (&'static str, Value) {
             ("excused", json!({ "from": from.to_string(), "until": until.to_string(), "why": name(why) }))
         }
         LogEvent::Pain { complaint, score, after } => {
-            ("pain", json!({ "complaint": complaint.0, "score": score, "after_run": after.map(|run| run.0) }))
+            ("pain", json!({ "complaint": complaint.0, "score": score.points(), "after_run": after.map(|run| run.0) }))
         }
         LogEvent::Settled { complaint, settled } => ("settled", json!({ "complaint": complaint.0, "settled": settled })),
-        LogEvent::Rated { activity, score } => ("activity", json!({ "activity": activity.0, "score": score })),
+        LogEvent::Rated { activity, score } => ("activity", json!({ "activity": activity.0, "score": score.points() })),
         LogEvent::Trouble { trouble, item } => {
             ("something_wrong", json!({ "trouble": name(trouble), "item": item.map(|item| item.0) }))
         }
@@ -58,7 +58,7 @@ fn correction(entry: u32, to: Correction) -> Value {
     match to {
         Correction::Stands => json!({ "entry": entry, "as": "first_said" }),
         Correction::Never => json!({ "entry": entry, "as": "mistake" }),
-        Correction::Score(score) => json!({ "entry": entry, "as": "changed", "score": score }),
+        Correction::Score(score) => json!({ "entry": entry, "as": "changed", "score": score.points() }),
         Correction::Settled(settled) => json!({ "entry": entry, "as": "changed", "settled": settled }),
         Correction::Reason(reason) => json!({ "entry": entry, "as": "changed", "reason": name(&reason) }),
         Correction::DaysOff { from, until, why } => json!({

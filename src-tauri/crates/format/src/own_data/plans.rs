@@ -5,6 +5,7 @@ use crate::names::name;
 use exercises::catalogue::{Dose, Exercise, Lang};
 use exercises::id::ItemId;
 use exercises::plan::{Aftercare, Item, Pattern, Plan, Schedule, Weekdays};
+use exercises::score::Score;
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
 
@@ -33,8 +34,8 @@ pub(super) fn agreed(all: &[(ItemId, Schedule)]) -> Vec<Value> {
 
 fn revision(held: &PlanData<'_>, plan: &Plan) -> Value {
     let taken = held.followed.history.taken.iter().filter(|taken| taken.revision == plan.header.revision);
-    let complaint = |one: &exercises::plan::Complaint| json!({ "id": one.id.0, "name": one.name, "side": name(&one.side), "pain": one.pain });
-    let activity = |one: &exercises::plan::Activity| json!({ "id": one.id.0, "name": one.name, "rating": one.rating });
+    let complaint = |one: &exercises::plan::Complaint| json!({ "id": one.id.0, "name": one.name, "side": name(&one.side), "pain": one.pain.map(Score::points) });
+    let activity = |one: &exercises::plan::Activity| json!({ "id": one.id.0, "name": one.name, "rating": one.rating.map(Score::points) });
     json!({
         "revision": plan.header.revision,
         "taken": taken.map(|taken| moment(taken.at)).collect::<Vec<_>>(),
@@ -61,7 +62,7 @@ fn item(item: &Item) -> Value {
         "side": name(&item.side),
         "dose": dose(item.dose),
         "schedule": schedule(&item.schedule),
-        "pain_limit": item.pain_limit,
+        "pain_limit": item.pain_limit.points(),
         "may_step": item.may_step,
         "serves": item.serves.map(|complaint| complaint.0),
         "note": item.note,

@@ -197,7 +197,7 @@ pub(super) fn days(own_data: &OwnData<'_>) -> Vec<u8> {
 }
 
 fn day_line(held: &PlanData<'_>, day: &ItemDay) -> [String; 14] {
-    let date = held.followed.plan.header.start + chrono::Days::new(day.day.into());
+    let date = day.day.date(held.followed.plan.header.start);
     let item = held.revisions.get(&day.revision).and_then(|plan| plan.item(day.item));
     let agreed = held.followed.history.taken.iter().rev().find(|taken| taken.revision == day.revision);
     let agreed = agreed.and_then(|taken| taken.agreed.iter().find(|(id, _)| *id == day.item).map(|(_, schedule)| schedule));

@@ -7,6 +7,7 @@ use exercises::catalogue::{ExerciseId, RungId};
 use exercises::file_fault::FaultKind;
 use exercises::id::{ComplaintId, ItemId};
 use exercises::plan::{DEFAULT_PAIN_LIMIT, Item, Pattern, Schedule, Side};
+use exercises::score::Score;
 
 /// The fields besides the dose.
 const FIELDS: [&str; 11] =
@@ -31,7 +32,7 @@ pub(super) fn item(value: &Value) -> Result<Item, Wrong> {
         content: 0,
         rung,
         side: item.maybe("side", Value::named)?.unwrap_or(Side::Neither),
-        pain_limit: item.maybe("pain_limit", |limit| limit.whole(u8::MAX))?.unwrap_or(DEFAULT_PAIN_LIMIT),
+        pain_limit: item.maybe("pain_limit", |limit| limit.whole(Score::MOST))?.unwrap_or(DEFAULT_PAIN_LIMIT),
         may_step: item.maybe("may_step", Value::truth)?.unwrap_or(false),
         serves: item.maybe("serves", |number| number.whole(u8::MAX))?.map(ComplaintId),
         note: item.maybe("note", Value::text)?.unwrap_or_default().to_owned(),

@@ -7,6 +7,7 @@ use exercises::file_fault::{FaultKind, FileFault, PlanFault};
 use exercises::id::{ActivityId, ComplaintId, EntryRef, LogId};
 use exercises::plan::stance::MAX_STANCE_TENTHS;
 use exercises::plan::{Activity, Aftercare, Complaint, Prescription, Side, StanceBaseline, Weekdays};
+use exercises::score::Score;
 
 const FIELDS: [&str; 9] = ["review", "age", "absent", "aftercare", "clear", "complaint", "activity", "item", "stance"];
 
@@ -43,7 +44,7 @@ fn complaint(value: &Value) -> Result<Complaint, Wrong> {
         id: ComplaintId(complaint.required("number")?.whole(u8::MAX)?),
         name: complaint.required("name")?.text()?.to_owned(),
         side: complaint.maybe("side", Value::named)?.unwrap_or(Side::Neither),
-        pain: complaint.maybe("pain", |pain| pain.whole(u8::MAX))?,
+        pain: complaint.maybe("pain", |pain| pain.whole(Score::MOST))?,
     })
 }
 
@@ -53,7 +54,7 @@ fn activity(value: &Value) -> Result<Activity, Wrong> {
     Ok(Activity {
         id: ActivityId(activity.required("number")?.whole(u8::MAX)?),
         name: activity.required("name")?.text()?.to_owned(),
-        rating: activity.maybe("rating", |rating| rating.whole(u8::MAX))?,
+        rating: activity.maybe("rating", |rating| rating.whole(Score::MOST))?,
     })
 }
 

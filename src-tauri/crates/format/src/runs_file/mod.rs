@@ -3,12 +3,12 @@
 use crate::fields::{self, Fields, Value, Wrong, quoted};
 use crate::names;
 use chrono::{DateTime, Datelike, NaiveDate};
-use exercises::alarm::Trouble;
 use exercises::file_fault::{FaultKind, FileFault, RunsFault};
 use exercises::id::{ActivityId, ComplaintId, ItemId};
-use exercises::log::{Barrier, DayOffReason};
-use exercises::plan::{BodySide, MAX_SCORE};
+use exercises::log::{Barrier, LogEvent};
+use exercises::plan::BodySide;
 use exercises::run::{SetUp, TrialEnd};
+use exercises::score::Score;
 use exercises::time::Stamp;
 
 /// Longest file that is read, in bytes.
@@ -34,8 +34,6 @@ pub struct RunsFileEntry {
 /// What was done.
 #[derive(Debug, Clone, PartialEq)]
 pub enum RunsFileEvent {
-    /// The program was opened.
-    Opened,
     /// A run of an item. Timed live unless `live` is false.
     Run {
         /// The item.
@@ -45,50 +43,15 @@ pub enum RunsFileEvent {
         /// What was done in it.
         parts: Parts,
     },
-    /// The slot of this item that is open at that moment was left out.
+    /// The slot of this item that is open at that moment was skipped.
     Skipped {
         /// The item.
         item: ItemId,
         /// Why.
         reason: Barrier,
     },
-    /// Days off were taken.
-    DaysOff {
-        /// First day.
-        from: NaiveDate,
-        /// Last day.
-        until: NaiveDate,
-        /// Why.
-        why: DayOffReason,
-    },
-    /// Pain was rated.
-    Pain {
-        /// The complaint.
-        complaint: ComplaintId,
-        /// 0 to 10.
-        score: u8,
-    },
-    /// The morning after was answered.
-    Settled {
-        /// The complaint.
-        complaint: ComplaintId,
-        /// Whether it had settled.
-        settled: bool,
-    },
-    /// An activity was rated.
-    Rated {
-        /// The activity.
-        activity: ActivityId,
-        /// 0 to 10.
-        score: u8,
-    },
-    /// Something was wrong.
-    Trouble {
-        /// What.
-        trouble: Trouble,
-        /// During which item.
-        item: Option<ItemId>,
-    },
+    /// What goes into the log as it is written: opening the program, an answer, days off, something that is wrong.
+    Entry(LogEvent),
 }
 
 /// What was done in a run. Sides follow from the plan.
@@ -119,8 +82,8 @@ pub fn reason(name: &str) -> Result<Barrier, Vec<String>> {
 const DONE: [(&str, &[&str]); 8] = [
     ("opened", &[]),
     ("run", &["item", "live", "held", "done", "failed", "trials", "phone"]),
-    ("leave-out", &["item", "reason"]),
-    ("excuse", &["from", "until", "why"]),
+    ("skip", &["item", "reason"]),
+    ("days-off", &["from", "until", "why"]),
     ("pain", &["complaint", "score"]),
     ("settled", &["complaint", "settled"]),
     ("activity", &["activity", "score"]),
@@ -145,7 +108,7 @@ pub fn read(text: &str) -> Result<Vec<RunsFileEntry>, FileFault> {
 fn one(value: &Value, line: u32) -> Result<RunsFileEntry, Wrong> {
     let fields = value.fields()?;
     let done = fields.required("do")?;
-    let name = done.text()?;
+    let name = newest_name(done.text()?);
     let Some((_, others)) = DONE.iter().find(|(known, _)| *known == name) else {
         let allowed = DONE.iter().map(|(known, _)| (*known).to_owned()).collect();
         return Err(done.wrong(FaultKind::UnknownWord { found: quoted(name), allowed }));
@@ -155,33 +118,48 @@ fn one(value: &Value, line: u32) -> Result<RunsFileEntry, Wrong> {
     Ok(RunsFileEntry { line, at, event: event(name, &fields)? })
 }
 
+/// The name in use for one of earlier files.
+fn newest_name(name: &str) -> &str {
+    match name {
+        "leave-out" => "skip",
+        "excuse" => "days-off",
+        name => name,
+    }
+}
+
 fn event(name: &str, fields: &Fields<'_>) -> Result<RunsFileEvent, Wrong> {
     let number = |name| fields.required(name)?.whole(u8::MAX);
-    let score = || fields.required("score")?.whole(MAX_SCORE);
-    Ok(match name {
-        "run" => RunsFileEvent::Run {
-            item: ItemId(number("item")?),
-            live: fields.maybe("live", Value::truth)?.unwrap_or(true),
-            parts: parts(fields)?,
-        },
-        "leave-out" => RunsFileEvent::Skipped { item: ItemId(number("item")?), reason: fields.required("reason")?.named()? },
-        "excuse" => RunsFileEvent::DaysOff {
+    let score = || fields.required("score")?.whole(Score::MOST);
+    Ok(RunsFileEvent::Entry(match name {
+        "run" => {
+            return Ok(RunsFileEvent::Run {
+                item: ItemId(number("item")?),
+                live: fields.maybe("live", Value::truth)?.unwrap_or(true),
+                parts: parts(fields)?,
+            });
+        }
+        "skip" => {
+            return Ok(RunsFileEvent::Skipped {
+                item: ItemId(number("item")?),
+                reason: fields.required("reason")?.named()?,
+            });
+        }
+        "days-off" => LogEvent::DaysOff {
             from: date(fields.required("from")?)?,
             until: date(fields.required("until")?)?,
             why: fields.required("why")?.named()?,
         },
-        "pain" => RunsFileEvent::Pain { complaint: ComplaintId(number("complaint")?), score: score()? },
-        "settled" => RunsFileEvent::Settled {
-            complaint: ComplaintId(number("complaint")?),
-            settled: fields.required("settled")?.truth()?,
-        },
-        "activity" => RunsFileEvent::Rated { activity: ActivityId(number("activity")?), score: score()? },
-        "trouble" => RunsFileEvent::Trouble {
+        "pain" => LogEvent::Pain { complaint: ComplaintId(number("complaint")?), score: score()?, after: None },
+        "settled" => {
+            LogEvent::Settled { complaint: ComplaintId(number("complaint")?), settled: fields.required("settled")?.truth()? }
+        }
+        "activity" => LogEvent::Rated { activity: ActivityId(number("activity")?), score: score()? },
+        "trouble" => LogEvent::Trouble {
             trouble: fields.required("what")?.named()?,
             item: fields.maybe("item", |item| item.whole(u8::MAX))?.map(ItemId),
         },
-        _ => RunsFileEvent::Opened,
-    })
+        _ => LogEvent::Opened,
+    }))
 }
 
 fn parts(fields: &Fields<'_>) -> Result<Parts, Wrong> {
@@ -249,6 +227,7 @@ pub fn example(start: NaiveDate, offset: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use exercises::alarm::Trouble;
     use exercises::file_fault::ValueKind;
 
     #[test]
@@ -310,7 +289,17 @@ mod tests {
         for at in ["yesterday", "2026-11-25T09:02:00", "2019-12-31T23:59:00Z", "2199-01-01T00:00:00Z"] {
             refused(&format!(r#"{{"do":"opened","at":"{at}"}}"#), "at", FaultKind::Moment);
         }
-        refused_after("excuse", r#","from":"soon","until":"2026-11-25","why":"ill""#, "from", FaultKind::Date);
+        refused_after("days-off", r#","from":"soon","until":"2026-11-25","why":"ill""#, "from", FaultKind::Date);
+    }
+
+    #[test]
+    fn names_of_earlier_files_are_still_read() {
+        let line = |name: &str, more: &str| read(&format!(r#"{{"do":"{name}","at":"2026-11-25T09:02:00Z",{more}}}"#));
+        let skipped = r#""item":1,"reason":"no-time""#;
+        assert_eq!(line("leave-out", skipped), line("skip", skipped));
+        let off = r#""from":"2026-11-26","until":"2026-11-27","why":"ill""#;
+        assert_eq!(line("excuse", off), line("days-off", off));
+        assert!(line("skip", skipped).is_ok() && line("days-off", off).is_ok());
     }
 
     #[test]

@@ -3,13 +3,10 @@
 use crate::codes::Code;
 use exercises::alarm::Trouble;
 use exercises::id::{ActivityId, ComplaintId, ItemId};
-use exercises::plan::MAX_SCORE;
+use exercises::score::Score;
 use exercises::summary::{AlarmOn, PainOn, RatedOn, SettledOn, WeekDelay};
+use exercises::time::DayNumber;
 use minicbor::{Decode, Encode};
-
-fn score(score: u8) -> Option<u8> {
-    (score <= MAX_SCORE).then_some(score)
-}
 
 #[derive(Encode, Decode)]
 #[cbor(map)]
@@ -28,14 +25,20 @@ pub(super) struct PainOut {
 
 impl From<&PainOn> for PainOut {
     fn from(PainOn { n, day, complaint, score, after }: &PainOn) -> PainOut {
-        PainOut { n: *n, day: *day, complaint: complaint.0, score: *score, after: after.map(|item| item.0) }
+        PainOut { n: *n, day: day.0, complaint: complaint.0, score: score.points(), after: after.map(|item| item.0) }
     }
 }
 
 impl PainOut {
     pub(super) fn pain(self) -> Option<PainOn> {
         let PainOut { n, day, complaint, score: given, after } = self;
-        Some(PainOn { n, day, complaint: ComplaintId(complaint), score: score(given)?, after: after.map(ItemId) })
+        Some(PainOn {
+            n,
+            day: DayNumber(day),
+            complaint: ComplaintId(complaint),
+            score: Score::new(given)?,
+            after: after.map(ItemId),
+        })
     }
 }
 
@@ -54,14 +57,14 @@ pub(super) struct SettledOut {
 
 impl From<&SettledOn> for SettledOut {
     fn from(SettledOn { n, day, complaint, settled }: &SettledOn) -> SettledOut {
-        SettledOut { n: *n, day: *day, complaint: complaint.0, settled: *settled }
+        SettledOut { n: *n, day: day.0, complaint: complaint.0, settled: *settled }
     }
 }
 
 impl SettledOut {
     pub(super) fn settled(self) -> Option<SettledOn> {
         let SettledOut { n, day, complaint, settled } = self;
-        Some(SettledOn { n, day, complaint: ComplaintId(complaint), settled })
+        Some(SettledOn { n, day: DayNumber(day), complaint: ComplaintId(complaint), settled })
     }
 }
 
@@ -80,14 +83,14 @@ pub(super) struct RatedOut {
 
 impl From<&RatedOn> for RatedOut {
     fn from(RatedOn { n, day, activity, score }: &RatedOn) -> RatedOut {
-        RatedOut { n: *n, day: *day, activity: activity.0, score: *score }
+        RatedOut { n: *n, day: day.0, activity: activity.0, score: score.points() }
     }
 }
 
 impl RatedOut {
     pub(super) fn rated(self) -> Option<RatedOn> {
         let RatedOut { n, day, activity, score: given } = self;
-        Some(RatedOn { n, day, activity: ActivityId(activity), score: score(given)? })
+        Some(RatedOn { n, day: DayNumber(day), activity: ActivityId(activity), score: Score::new(given)? })
     }
 }
 
@@ -106,14 +109,14 @@ pub(super) struct AlarmOut {
 
 impl From<&AlarmOn> for AlarmOut {
     fn from(AlarmOn { n, day, trouble, item }: &AlarmOn) -> AlarmOut {
-        AlarmOut { n: *n, day: *day, trouble: Code(*trouble), item: item.map(|item| item.0) }
+        AlarmOut { n: *n, day: day.0, trouble: Code(*trouble), item: item.map(|item| item.0) }
     }
 }
 
 impl AlarmOut {
     pub(super) fn alarm(self) -> Option<AlarmOn> {
         let AlarmOut { n, day, trouble: Code(trouble), item } = self;
-        Some(AlarmOn { n, day, trouble, item: item.map(ItemId) })
+        Some(AlarmOn { n, day: DayNumber(day), trouble, item: item.map(ItemId) })
     }
 }
 

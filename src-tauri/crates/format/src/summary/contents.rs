@@ -8,6 +8,7 @@ use super::slots::{ItemDayOut, TakenOut};
 use crate::cbor::{Malformed, MapIn, MapOut, bytes};
 use exercises::id::{LogId, PlanId};
 use exercises::summary::{MAX_DAYS, MAX_NOTE, Summary};
+use exercises::time::DayNumber;
 use minicbor::Decode;
 use minicbor::bytes::ByteArray;
 
@@ -52,10 +53,10 @@ pub(super) fn write(summary: &Summary) -> Result<Vec<u8>, Malformed> {
     map.put(0, "plan", &bytes(plan.0))?;
     map.put(1, "log", &bytes(log.0))?;
     map.put(2, "counter", counter)?;
-    map.put(3, "from", from)?;
-    map.put(4, "until", until)?;
+    map.put(3, "from", &from.0)?;
+    map.put(4, "until", &until.0)?;
     map.put_list(5, "taken", &rows::<_, TakenOut>(taken))?;
-    map.put_list(6, "seen", &seen.iter().copied().collect::<Vec<u16>>())?;
+    map.put_list(6, "seen", &seen.iter().map(|day| day.0).collect::<Vec<u16>>())?;
     map.put_list(7, "days", &rows::<_, ItemDayOut>(days))?;
     map.put_list(8, "runs", &RunOut::list(runs))?;
     map.put_list(9, "pain", &rows::<_, PainOut>(pain))?;
@@ -79,10 +80,10 @@ pub(super) fn read(plain: &[u8]) -> Result<Summary, Malformed> {
         plan: PlanId(map.need::<ByteArray<8>>(0, "plan")?.into()),
         log: LogId(map.need::<ByteArray<8>>(1, "log")?.into()),
         counter: map.need(2, "counter")?,
-        from: map.need(3, "from")?,
-        until: map.need(4, "until")?,
+        from: DayNumber(map.need(3, "from")?),
+        until: DayNumber(map.need(4, "until")?),
         taken: list::<_, _, MAX_TAKEN>(&map, 5, "taken", TakenOut::taken)?,
-        seen: map.list::<u16, { MAX_DAYS as usize }>(6, "seen")?.into_iter().collect(),
+        seen: map.list::<u16, { MAX_DAYS as usize }>(6, "seen")?.into_iter().map(DayNumber).collect(),
         days: list::<_, _, MAX_ITEM_DAYS>(&map, 7, "days", ItemDayOut::item_day)?,
         runs: RunOut::runs(map.list::<RunOut, MAX_RUNS>(8, "runs")?).ok_or(Malformed("runs"))?,
         pain: list::<_, _, MAX_ANSWERS>(&map, 9, "pain", PainOut::pain)?,
@@ -111,9 +112,9 @@ fn list<'b, Row: Decode<'b, ()>, T, const MAX: usize>(
 /// alarms that no card has cleared go with every summary, whenever they were raised.
 fn within_period(summary: &Summary) -> Result<(), Malformed> {
     let (from, until) = (summary.from, summary.until);
-    let within = |day: u16| (from..=until).contains(&day);
+    let within = |day: DayNumber| (from..=until).contains(&day);
     let need = |holds: bool, field| if holds { Ok(()) } else { Err(Malformed(field)) };
-    need(from <= until && until - from < MAX_DAYS, "period")?;
+    need(from <= until && until.days_since(from) < MAX_DAYS, "period")?;
     need(summary.note.as_ref().is_none_or(|note| note.chars().count() <= MAX_NOTE), "note")?;
     need(summary.taken.iter().all(|taken| taken.day <= until), "taken")?;
     need(summary.seen.iter().all(|day| within(*day)), "seen")?;
@@ -122,7 +123,7 @@ fn within_period(summary: &Summary) -> Result<(), Malformed> {
     need(summary.pain.iter().all(|row| within(row.day)), "pain")?;
     need(summary.settled.iter().all(|row| within(row.day)), "settled")?;
     need(summary.rated.iter().all(|row| within(row.day)), "rated")?;
-    need(summary.delays.iter().all(|row| (from / 7..=until / 7).contains(&row.week)), "delays")
+    need(summary.delays.iter().all(|row| (from.0 / 7..=until.0 / 7).contains(&row.week)), "delays")
 }
 
 #[cfg(test)]
@@ -150,6 +151,19 @@ mod tests {
         plain.splice(0..1, *b"\xB0");
         plain.extend(b"\x18\x63\x82\x01\x61x");
         assert_eq!(read(&plain), read(&frozen()));
+    }
+
+    #[test]
+    fn a_score_above_ten_is_refused() {
+        // Maps of number, day, complaint or activity, and score.
+        let ratings =
+            [("pain", b"\xa4\x00\x03\x01\x07\x02\x01\x03\x0a"), ("rated", b"\xa4\x00\x0a\x01\x08\x02\x01\x03\x07")];
+        for (field, rating) in ratings {
+            let mut plain = frozen();
+            let place = plain.windows(rating.len()).position(|window| window == rating).expect("the rating");
+            plain[place + rating.len() - 1] = 11;
+            assert_eq!(read(&plain), Err(Malformed(field)));
+        }
     }
 
     #[test]

@@ -6,6 +6,7 @@ use exercises::catalogue::RungId;
 use exercises::id::{ItemId, RunId};
 use exercises::run::{RunEnd, Share};
 use exercises::summary::RunOn;
+use exercises::time::DayNumber;
 use minicbor::{Decode, Encode};
 use std::iter;
 
@@ -67,7 +68,7 @@ pub(super) struct RunOut {
 impl RunOut {
     /// All runs of a list.
     pub(super) fn list(runs: &[RunOn]) -> Vec<RunOut> {
-        let before = iter::once((0, 0)).chain(runs.iter().map(|run| (run.run.0, run.day)));
+        let before = iter::once((0, 0)).chain(runs.iter().map(|run| (run.run.0, run.day.0)));
         runs.iter().zip(before).map(|(run, before)| RunOut::after(run, before)).collect()
     }
 
@@ -75,7 +76,7 @@ impl RunOut {
         let RunOn { run, day, item, rung, slot, hour, live, end, dose, parts, stance } = run;
         RunOut {
             run: Some(run.0).filter(|run| Some(*run) != before.0.checked_add(1)),
-            day: Some(*day).filter(|day| *day != before.1),
+            day: Some(day.0).filter(|day| *day != before.1),
             item: item.0,
             rung: rung.as_ref().map(RungId::to_string),
             slot: *slot,
@@ -94,7 +95,7 @@ impl RunOut {
         let mut runs = Vec::new();
         for row in list {
             let run = row.run(before)?;
-            before = (run.run.0, run.day);
+            before = (run.run.0, run.day.0);
             runs.push(run);
         }
         Some(runs)
@@ -104,7 +105,7 @@ impl RunOut {
         let RunOut { run, day, item, rung, slot, hour, live, end: Code(end), dose, parts, stance } = self;
         Some(RunOn {
             run: RunId(run.or(before.0.checked_add(1))?),
-            day: day.unwrap_or(before.1),
+            day: DayNumber(day.unwrap_or(before.1)),
             item: ItemId(item),
             rung: rung.map(RungId::new).transpose().ok()?,
             slot,

@@ -10,6 +10,7 @@ use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::MAX_ITEMS;
 use exercises::run::Share;
 use exercises::summary::{ItemDay, TakenOn};
+use exercises::time::DayNumber;
 use minicbor::{Decode, Encode};
 
 /// Most slots that one item has on one day: a quarter of an hour apart around the clock, both ends counted.
@@ -32,7 +33,7 @@ struct AgreedOut(#[n(0)] u8, #[n(1)] ScheduleOut);
 impl From<&TakenOn> for TakenOut {
     fn from(TakenOn { day, revision, agreed }: &TakenOn) -> TakenOut {
         let agreed = agreed.iter().map(|(item, schedule)| AgreedOut(item.0, schedule.into())).collect();
-        TakenOut { day: *day, revision: *revision, agreed: AtMost(agreed) }
+        TakenOut { day: day.0, revision: *revision, agreed: AtMost(agreed) }
     }
 }
 
@@ -40,7 +41,7 @@ impl TakenOut {
     pub(super) fn taken(self) -> Option<TakenOn> {
         let TakenOut { day, revision, agreed: AtMost(agreed) } = self;
         let agreed = agreed.into_iter().map(|AgreedOut(item, schedule)| Some((ItemId(item), schedule.schedule()?)));
-        Some(TakenOn { day, revision, agreed: agreed.collect::<Option<_>>()? })
+        Some(TakenOn { day: DayNumber(day), revision, agreed: agreed.collect::<Option<_>>()? })
     }
 }
 
@@ -118,7 +119,7 @@ pub(super) struct ItemDayOut {
 impl From<&ItemDay> for ItemDayOut {
     fn from(ItemDay { day, item, revision, slots }: &ItemDay) -> ItemDayOut {
         let slots = slots.iter().map(|(number, mark)| SlotOut(*number, MarkOut::from(*mark))).collect();
-        ItemDayOut { day: *day, item: item.0, revision: *revision, slots: AtMost(slots) }
+        ItemDayOut { day: day.0, item: item.0, revision: *revision, slots: AtMost(slots) }
     }
 }
 
@@ -128,6 +129,6 @@ impl ItemDayOut {
         let ascending = slots.windows(2).all(|pair| pair[0].0 < pair[1].0);
         let slots = slots.into_iter().map(|SlotOut(number, mark)| Some((number, mark.mark()?)));
         let slots = slots.collect::<Option<_>>().filter(|_| ascending)?;
-        Some(ItemDay { day, item: ItemId(item), revision, slots })
+        Some(ItemDay { day: DayNumber(day), item: ItemId(item), revision, slots })
     }
 }

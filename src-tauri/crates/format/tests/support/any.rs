@@ -11,10 +11,12 @@ use exercises::plan::{
     StanceBaseline, Weekdays,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
+use exercises::score::Score;
 use exercises::summary::{
     AlarmOn, Corrections, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, SwayOn, TakenOn, WeekDelay,
 };
 use exercises::sway::{ReportedFigures, SourceKind};
+use exercises::time::DayNumber;
 use format::card::{Card, PairingSecret};
 use proptest::collection::{btree_set, vec};
 use proptest::option;
@@ -76,7 +78,7 @@ fn dose() -> impl Strategy<Value = Dose> {
 
 fn item() -> impl Strategy<Value = Item> {
     let names = (any::<u8>(), id(), any::<u16>(), option::of(rung()));
-    let rest = (side(), dose(), schedule(), any::<u8>(), any::<bool>(), option::of(any::<u8>()), ".{0,40}");
+    let rest = (side(), dose(), schedule(), score(), any::<bool>(), option::of(any::<u8>()), ".{0,40}");
     (names, rest).prop_map(|((id, exercise, content, rung), (side, dose, schedule, pain_limit, may_step, serves, note))| {
         Item {
             id: ItemId(id),
@@ -95,7 +97,7 @@ fn item() -> impl Strategy<Value = Item> {
 }
 
 fn complaint() -> impl Strategy<Value = Complaint> {
-    (any::<u8>(), ".{0,60}", side(), option::of(any::<u8>())).prop_map(|(id, name, side, pain)| Complaint {
+    (any::<u8>(), ".{0,60}", side(), option::of(score())).prop_map(|(id, name, side, pain)| Complaint {
         id: ComplaintId(id),
         name,
         side,
@@ -104,7 +106,7 @@ fn complaint() -> impl Strategy<Value = Complaint> {
 }
 
 fn activity() -> impl Strategy<Value = Activity> {
-    (any::<u8>(), ".{0,60}", option::of(any::<u8>())).prop_map(|(id, name, rating)| Activity {
+    (any::<u8>(), ".{0,60}", option::of(score())).prop_map(|(id, name, rating)| Activity {
         id: ActivityId(id),
         name,
         rating,
@@ -186,14 +188,22 @@ fn mark() -> impl Strategy<Value = Mark> {
     ]
 }
 
+fn score() -> impl Strategy<Value = Score> {
+    (0..=10_u8).prop_map(Score::at_most_ten)
+}
+
+fn day_number(from: u16, until: u16) -> impl Strategy<Value = DayNumber> {
+    (from..=until).prop_map(DayNumber)
+}
+
 fn taken(until: u16) -> impl Strategy<Value = TakenOn> {
     let agreed = vec((any::<u8>().prop_map(ItemId), schedule()), 0..=3);
-    (0..=until, any::<u16>(), agreed).prop_map(|(day, revision, agreed)| TakenOn { day, revision, agreed })
+    (day_number(0, until), any::<u16>(), agreed).prop_map(|(day, revision, agreed)| TakenOn { day, revision, agreed })
 }
 
 fn item_day(from: u16, until: u16) -> impl Strategy<Value = ItemDay> {
     let slots = proptest::collection::btree_map(any::<u8>(), mark(), 0..=12);
-    (from..=until, any::<u8>(), any::<u16>(), slots).prop_map(|(day, item, revision, slots)| ItemDay {
+    (day_number(from, until), any::<u8>(), any::<u16>(), slots).prop_map(|(day, item, revision, slots)| ItemDay {
         day,
         item: ItemId(item),
         revision,
@@ -227,7 +237,7 @@ fn stance() -> impl Strategy<Value = StanceOn> {
 
 fn run(from: u16, until: u16) -> impl Strategy<Value = RunOn> {
     let end = select(vec![RunEnd::Going, RunEnd::Completed, RunEnd::Stopped, RunEnd::Trouble]);
-    let head = (any::<u32>(), from..=until, any::<u8>(), option::of(rung()), option::of(any::<u8>()), 0..24_u8);
+    let head = (any::<u32>(), day_number(from, until), any::<u8>(), option::of(rung()), option::of(any::<u8>()), 0..24_u8);
     let rest = (any::<bool>(), end, share(), share(), option::of(stance()));
     (head, rest).prop_map(|((run, day, item, rung, slot, hour), (live, end, dose, parts, stance))| RunOn {
         run: RunId(run),
@@ -245,7 +255,7 @@ fn run(from: u16, until: u16) -> impl Strategy<Value = RunOn> {
 }
 
 fn pain(from: u16, until: u16) -> impl Strategy<Value = PainOn> {
-    (any::<u32>(), from..=until, any::<u8>(), 0..=10_u8, option::of(any::<u8>())).prop_map(
+    (any::<u32>(), day_number(from, until), any::<u8>(), score(), option::of(any::<u8>())).prop_map(
         |(n, day, complaint, score, after)| PainOn {
             n,
             day,
@@ -257,7 +267,7 @@ fn pain(from: u16, until: u16) -> impl Strategy<Value = PainOn> {
 }
 
 fn settled(from: u16, until: u16) -> impl Strategy<Value = SettledOn> {
-    (any::<u32>(), from..=until, any::<u8>(), any::<bool>()).prop_map(|(n, day, of, settled)| SettledOn {
+    (any::<u32>(), day_number(from, until), any::<u8>(), any::<bool>()).prop_map(|(n, day, of, settled)| SettledOn {
         n,
         day,
         complaint: ComplaintId(of),
@@ -266,7 +276,7 @@ fn settled(from: u16, until: u16) -> impl Strategy<Value = SettledOn> {
 }
 
 fn rated(from: u16, until: u16) -> impl Strategy<Value = RatedOn> {
-    (any::<u32>(), from..=until, any::<u8>(), 0..=10_u8).prop_map(|(n, day, of, score)| RatedOn {
+    (any::<u32>(), day_number(from, until), any::<u8>(), score()).prop_map(|(n, day, of, score)| RatedOn {
         n,
         day,
         activity: ActivityId(of),
@@ -275,7 +285,7 @@ fn rated(from: u16, until: u16) -> impl Strategy<Value = RatedOn> {
 }
 
 fn alarm(from: u16, until: u16) -> impl Strategy<Value = AlarmOn> {
-    (any::<u32>(), from..=until, select(Trouble::ALL.to_vec()), option::of(any::<u8>()))
+    (any::<u32>(), day_number(from, until), select(Trouble::ALL.to_vec()), option::of(any::<u8>()))
         .prop_map(|(n, day, trouble, item)| AlarmOn { n, day, trouble, item: item.map(ItemId) })
 }
 
@@ -315,10 +325,10 @@ pub fn summary() -> impl Strategy<Value = Summary> {
                 plan: PlanId(plan),
                 log: LogId(log),
                 counter,
-                from,
-                until,
+                from: DayNumber(from),
+                until: DayNumber(until),
                 taken,
-                seen,
+                seen: seen.into_iter().map(DayNumber).collect(),
                 days,
                 runs,
                 pain,

@@ -14,9 +14,11 @@ use exercises::plan::{
     StanceBaseline, Weekdays,
 };
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
+use exercises::score::Score;
 use exercises::summary::{
     AlarmOn, Corrections, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, TakenOn, WeekDelay,
 };
+use exercises::time::DayNumber;
 use format::card::{Card, PairingSecret};
 
 pub fn date(year: i32, month: u32, day: u32) -> NaiveDate {
@@ -29,7 +31,7 @@ fn item(id: u8, (exercise, rung): (&str, &str), side: Side, dose: Dose, schedule
     Item {
         rung: Some(RungId::new(rung).expect("an id")),
         side,
-        pain_limit: 4,
+        pain_limit: Score::at_most_ten(4),
         may_step: id.is_multiple_of(2),
         serves: Some(ComplaintId(serves)),
         note: note.to_owned(),
@@ -91,13 +93,13 @@ pub fn plan(count: usize) -> Plan {
             absent: Risk::ALL.into_iter().collect(),
             items: items().into_iter().take(count).collect(),
             complaints: vec![
-                complaint(1, "Upper back and neck, worse at the desk", Side::Neither, Some(5)),
-                complaint(2, "Ankle, gives way on uneven ground", Side::Right, Some(3)),
+                complaint(1, "Upper back and neck, worse at the desk", Side::Neither, Some(Score::at_most_ten(5))),
+                complaint(2, "Ankle, gives way on uneven ground", Side::Right, Some(Score::at_most_ten(3))),
             ],
             activities: vec![
-                activity(1, "Reading on screen for two hours", Some(4)),
-                activity(2, "Walking the dog over the fields", Some(6)),
-                activity(3, "Reversing the car", Some(5)),
+                activity(1, "Reading on screen for two hours", Some(Score::at_most_ten(4))),
+                activity(2, "Walking the dog over the fields", Some(Score::at_most_ten(6))),
+                activity(3, "Reversing the car", Some(Score::at_most_ten(5))),
             ],
             baselines: vec![baseline(BodySide::Left, 300, true), baseline(BodySide::Right, 124, false)],
             aftercare: vec![
@@ -170,10 +172,10 @@ pub fn six_weeks() -> Summary {
         plan: PlanId([0x3D, 0x91, 0x5A, 0xC7, 0x08, 0xEE, 0x42, 0xB6]),
         log: LogId([0x11, 0x9C, 0x55, 0x02, 0xE1, 0x7A, 0x30, 0x84]),
         counter: 1,
-        from: 0,
-        until: 41,
-        taken: vec![TakenOn { day: 0, revision: 1, agreed: Vec::new() }],
-        seen: (0..42).filter(|day| day % 7 != 6).collect(),
+        from: DayNumber(0),
+        until: DayNumber(41),
+        taken: vec![TakenOn { day: DayNumber(0), revision: 1, agreed: Vec::new() }],
+        seen: (0..42).filter(|day| day % 7 != 6).map(DayNumber).collect(),
         days: Vec::new(),
         runs: Vec::new(),
         pain: Vec::new(),
@@ -188,12 +190,30 @@ pub fn six_weeks() -> Summary {
         hourly_holds(&mut summary, day);
         stances(&mut summary, day);
         let n = u32::from(day) * 40 + 7;
-        summary.pain.push(PainOn { n, day, complaint: ComplaintId(1), score: 6 - (day / 8) as u8, after: None });
+        summary.pain.push(PainOn {
+            n,
+            day: DayNumber(day),
+            complaint: ComplaintId(1),
+            score: Score::at_most_ten(6 - (day / 8) as u8),
+            after: None,
+        });
         let after = Some(ItemId(2));
-        summary.pain.push(PainOn { n: n + 9, day, complaint: ComplaintId(2), score: (day % 3) as u8, after });
+        summary.pain.push(PainOn {
+            n: n + 9,
+            day: DayNumber(day),
+            complaint: ComplaintId(2),
+            score: Score::at_most_ten((day % 3) as u8),
+            after,
+        });
     }
-    summary.rated =
-        (0..6).map(|week| RatedOn { n: 300 * week + 5, day: 7 * week as u16, activity: ActivityId(1), score: 4 }).collect();
+    summary.rated = (0..6)
+        .map(|week| RatedOn {
+            n: 300 * week + 5,
+            day: DayNumber(7 * week as u16),
+            activity: ActivityId(1),
+            score: Score::at_most_ten(4),
+        })
+        .collect();
     summary
 }
 
@@ -226,7 +246,7 @@ fn hourly_holds(summary: &mut Summary, day: u16) {
         };
         summary.runs.push(RunOn {
             run: next_run(summary),
-            day,
+            day: DayNumber(day),
             item: ItemId(1),
             rung: Some(RungId::new("chair").expect("an id")),
             slot: Some(slot),
@@ -238,7 +258,7 @@ fn hourly_holds(summary: &mut Summary, day: u16) {
             stance: None,
         });
     }
-    summary.days.push(ItemDay { day, item: ItemId(1), revision: 1, slots });
+    summary.days.push(ItemDay { day: DayNumber(day), item: ItemId(1), revision: 1, slots });
 }
 
 fn stances(summary: &mut Summary, day: u16) {
@@ -258,7 +278,7 @@ fn stances(summary: &mut Summary, day: u16) {
         };
         summary.runs.push(RunOn {
             run: next_run(summary),
-            day,
+            day: DayNumber(day),
             item: ItemId(2),
             rung: Some(RungId::new("firm-open").expect("an id")),
             slot: Some(slot),
@@ -270,7 +290,12 @@ fn stances(summary: &mut Summary, day: u16) {
             stance: Some(stance),
         });
     }
-    summary.days.push(ItemDay { day, item: ItemId(2), revision: 1, slots: vec![(0, Mark::Done), (1, Mark::Done)] });
+    summary.days.push(ItemDay {
+        day: DayNumber(day),
+        item: ItemId(2),
+        revision: 1,
+        slots: vec![(0, Mark::Done), (1, Mark::Done)],
+    });
 }
 
 /// The frozen summary: two days with every part of a summary at least once.
@@ -288,7 +313,7 @@ pub fn frozen_summary() -> Summary {
     ];
     let written_in = RunOn {
         run: RunId(1),
-        day: 8,
+        day: DayNumber(8),
         item: ItemId(1),
         rung: None,
         slot: None,
@@ -300,27 +325,34 @@ pub fn frozen_summary() -> Summary {
         stance: None,
     };
     let mut six_weeks = six_weeks();
-    let stance = six_weeks.runs.iter_mut().find(|run| run.stance.is_some() && run.day == 7).expect("one a day").clone();
+    let stance =
+        six_weeks.runs.iter_mut().find(|run| run.stance.is_some() && run.day == DayNumber(7)).expect("one a day").clone();
     Summary {
         counter: 12,
-        from: 7,
-        until: 8,
+        from: DayNumber(7),
+        until: DayNumber(8),
         taken: vec![
-            TakenOn { day: 0, revision: 1, agreed: Vec::new() },
-            TakenOn { day: 8, revision: 2, agreed: vec![(ItemId(2), agreed)] },
+            TakenOn { day: DayNumber(0), revision: 1, agreed: Vec::new() },
+            TakenOn { day: DayNumber(8), revision: 2, agreed: vec![(ItemId(2), agreed)] },
         ],
-        seen: [7, 8].into(),
-        days: vec![ItemDay { day: 7, item: ItemId(1), revision: 1, slots: (0..).zip(marks).collect() }],
+        seen: [7, 8].map(DayNumber).into(),
+        days: vec![ItemDay { day: DayNumber(7), item: ItemId(1), revision: 1, slots: (0..).zip(marks).collect() }],
         runs: vec![written_in, RunOn { run: RunId(2), ..stance }],
         pain: vec![
-            PainOn { n: 3, day: 7, complaint: ComplaintId(1), score: 10, after: None },
-            PainOn { n: 70_000, day: 8, complaint: ComplaintId(2), score: 0, after: Some(ItemId(2)) },
+            PainOn { n: 3, day: DayNumber(7), complaint: ComplaintId(1), score: Score::at_most_ten(10), after: None },
+            PainOn {
+                n: 70_000,
+                day: DayNumber(8),
+                complaint: ComplaintId(2),
+                score: Score::at_most_ten(0),
+                after: Some(ItemId(2)),
+            },
         ],
-        settled: vec![SettledOn { n: 9, day: 8, complaint: ComplaintId(2), settled: true }],
-        rated: vec![RatedOn { n: 10, day: 8, activity: ActivityId(1), score: 7 }],
+        settled: vec![SettledOn { n: 9, day: DayNumber(8), complaint: ComplaintId(2), settled: true }],
+        rated: vec![RatedOn { n: 10, day: DayNumber(8), activity: ActivityId(1), score: Score::at_most_ten(7) }],
         alarms: vec![
-            AlarmOn { n: 11, day: 8, trouble: Trouble::NearlyFell, item: Some(ItemId(2)) },
-            AlarmOn { n: 12, day: 8, trouble: Trouble::HeadOrNeck, item: None },
+            AlarmOn { n: 11, day: DayNumber(8), trouble: Trouble::NearlyFell, item: Some(ItemId(2)) },
+            AlarmOn { n: 12, day: DayNumber(8), trouble: Trouble::HeadOrNeck, item: None },
         ],
         delays: vec![WeekDelay { week: 1, runs: 5, lower_s: 20, median_s: 300, upper_s: 301 }],
         note: Some("Dos días en la montaña; ¡qué prados!".to_owned()),

@@ -2,6 +2,7 @@
 
 use crate::forge;
 use crate::place::{DONE, Place, TAKEN, VISIT, clinic, copy, patient, program};
+use exercises::time::DayNumber;
 use format::summary::Letter;
 use serde_json::Value;
 
@@ -147,7 +148,10 @@ fn any_age_tool_opens_a_summary_with_the_printed_identity() {
     let plain = program("age", &["--decrypt".as_ref(), "--identity".as_ref(), identity.as_ref(), sealed.as_ref()]);
     let letter = Letter::parse(&plain).expect("a letter");
     let summary = format::summary::read(&letter.body).expect("a summary");
-    assert_eq!((summary.plan, summary.from, summary.until), (forge::card(&place).plan.header.id, 0, 1));
+    assert_eq!(
+        (summary.plan, summary.from, summary.until),
+        (forge::card(&place).plan.header.id, DayNumber(0), DayNumber(1))
+    );
 }
 
 #[test]

@@ -204,7 +204,6 @@ problem-text-note = The note to an exercise is empty or longer than { $most } ch
 problem-text-aftercare = A line of aftercare is empty or longer than { $most } characters.
 problem-same-number = Two entries of the plan have the same number.
 problem-review-date = The date of the next visit must be after today and within one year.
-problem-score = A score is higher than 10.
 # $id: the exercise's name in the catalogue, an English identifier such as wall-sit.
 problem-unknown-exercise = The exercise “{ $id }” is not in this program's catalogue.
 problem-other-content = This program has a different version of the exercise “{ $id }”.

@@ -191,7 +191,6 @@ problem-text-note = La nota de un ejercicio está vacía o tiene más de { $most
 problem-text-aftercare = Una indicación para los dos primeros días está vacía o tiene más de { $most } caracteres.
 problem-same-number = Dos entradas del plan tienen el mismo número.
 problem-review-date = La fecha de la próxima visita debe ser posterior a hoy y antes de un año.
-problem-score = Una puntuación es mayor que 10.
 # $id: nombre del ejercicio en el catálogo, un identificador en inglés como wall-sit.
 problem-unknown-exercise = El ejercicio «{ $id }» no está en el catálogo de este programa.
 problem-other-content = Este programa tiene otra versión del ejercicio «{ $id }».

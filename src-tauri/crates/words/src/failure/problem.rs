@@ -17,7 +17,6 @@ impl Words {
             Problem::Text { what: TextPlace::Aftercare, most } => self.problem_text_aftercare(most),
             Problem::SameNumber => self.text(Key::ProblemSameNumber).to_owned(),
             Problem::ReviewDate => self.text(Key::ProblemReviewDate).to_owned(),
-            Problem::Score => self.text(Key::ProblemScore).to_owned(),
             Problem::UnknownExercise(_, id) => self.problem_unknown_exercise(id),
             Problem::OtherContent(_, id) => self.problem_other_content(id),
             Problem::UnknownRung(item, rung) if rung.is_empty() => self.problem_level_missing(item.0),

@@ -82,6 +82,7 @@ mod tests {
     use crate::Locale;
     use exercises::alarm::Trouble;
     use exercises::id::{ComplaintId, ItemId};
+    use exercises::score::Score;
     use exercises::time::Stamp;
 
     fn line(said: EntryContent, correction: Option<Correction>, now: Option<EntryContent>) -> Correctable {
@@ -93,12 +94,13 @@ mod tests {
         let words = Words::new(Locale::En);
         let (plan, exercises) = (crate::review::samples::plan(), crate::review::samples::exercises());
         let names = Names::of_prescription(words, &plan.prescription, &exercises);
-        let pain = |score| EntryContent::Pain { complaint: ComplaintId(1), score, after: None };
+        let score = Score::at_most_ten;
+        let pain = |points| EntryContent::Pain { complaint: ComplaintId(1), score: score(points), after: None };
         let of = names.complaint(ComplaintId(1));
         assert_eq!(words.said_so(pain(8), names), format!("Pain, {of}: 8 of 10"));
         let corrected = |said, correction, now| words.corrected(&line(said, correction, now), names);
         assert_eq!(corrected(pain(8), None, Some(pain(8))), None);
-        let now = corrected(pain(8), Some(Correction::Score(2)), Some(pain(2)));
+        let now = corrected(pain(8), Some(Correction::Score(score(2))), Some(pain(2)));
         assert_eq!(now.as_deref(), Some("Now: 2 of 10."));
         let settled = |settled| EntryContent::Settled { complaint: ComplaintId(1), settled };
         let now = corrected(settled(true), Some(Correction::Settled(false)), Some(settled(false)));

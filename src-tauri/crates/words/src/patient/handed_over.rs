@@ -3,16 +3,17 @@
 use crate::date::upper;
 use crate::review::Names;
 use crate::{Key, Words};
-use chrono::{Days, NaiveDate};
+use chrono::NaiveDate;
 use exercises::id::ItemId;
 use exercises::summary::Summary;
+use exercises::time::DayNumber;
 use std::collections::BTreeMap;
 
 impl Words {
     /// Everything that is in `summary`, in plain words; what is empty is not named.
     pub fn handed_over(self, summary: &Summary, names: Names<'_>, start: NaiveDate) -> Vec<String> {
-        let date = |day: u16| start.checked_add_days(Days::new(day.into())).map(|day| self.date(day)).unwrap_or_default();
-        let days = summary.until.saturating_sub(summary.from) + 1;
+        let date = |day: DayNumber| self.date(day.date(start));
+        let days = summary.until.days_since(summary.from) + 1;
         let trials: usize =
             summary.runs.iter().filter_map(|run| run.stance.as_ref()).map(|stance| stance.trials.len()).sum();
         let counted = |n: usize, line: fn(Words, usize) -> String| (n > 0).then(|| line(self, n));
@@ -49,6 +50,7 @@ mod tests {
     use exercises::alarm::Trouble;
     use exercises::history::Mark;
     use exercises::id::{ComplaintId, LogId, PlanId};
+    use exercises::score::Score;
     use exercises::summary::{AlarmOn, ItemDay, PainOn};
     use std::collections::BTreeSet;
 
@@ -57,8 +59,8 @@ mod tests {
             plan: PlanId([1; 8]),
             log: LogId([2; 8]),
             counter: 1,
-            from: 0,
-            until: 6,
+            from: DayNumber(0),
+            until: DayNumber(6),
             taken: Vec::new(),
             seen: BTreeSet::new(),
             days: Vec::new(),
@@ -90,9 +92,15 @@ mod tests {
     fn everything_that_goes_is_named() {
         let day = |day| ItemDay { day, item: ItemId(1), revision: 1, slots: vec![(0, Mark::Done), (1, Mark::NotDone)] };
         let summary = Summary {
-            days: vec![day(0), day(1)],
-            pain: vec![PainOn { n: 4, day: 0, complaint: ComplaintId(1), score: 3, after: None }],
-            alarms: vec![AlarmOn { n: 5, day: 2, trouble: Trouble::NearlyFell, item: None }],
+            days: vec![day(DayNumber(0)), day(DayNumber(1))],
+            pain: vec![PainOn {
+                n: 4,
+                day: DayNumber(0),
+                complaint: ComplaintId(1),
+                score: Score::at_most_ten(3),
+                after: None,
+            }],
+            alarms: vec![AlarmOn { n: 5, day: DayNumber(2), trouble: Trouble::NearlyFell, item: None }],
             ..empty()
         };
         let lines = said(&summary);

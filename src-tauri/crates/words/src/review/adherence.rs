@@ -2,10 +2,11 @@
 
 use super::Finding;
 use crate::{Key, Words};
-use chrono::{Duration, NaiveDate};
+use chrono::NaiveDate;
 use exercises::adherence::{DoseKept, ItemAdherence, KofN, Level};
 use exercises::chart::{LegendEntry, Shape};
 use exercises::summary::WeekDelay;
+use exercises::time::DayNumber;
 
 /// A pause shorter than this is told by the strings alone, in days.
 const PAUSE_DAYS: u16 = 3;
@@ -31,7 +32,7 @@ impl Words {
     pub fn broke_off(self, item: &ItemAdherence, start: NaiveDate) -> Option<String> {
         let broke = item.broke_off?;
         let values = [broke.before.k, broke.before.n, broke.after.k, broke.after.n];
-        Some(self.review_dropped_off(&self.date(on(start, broke.since)), values[0], values[1], values[2], values[3]))
+        Some(self.review_dropped_off(&self.date(broke.since.date(start)), values[0], values[1], values[2], values[3]))
     }
 
     /// Everything else that is worth a line: dose, days, what stands apart, pauses, stops.
@@ -56,7 +57,7 @@ impl Words {
     pub fn delay(self, delays: &[WeekDelay], start: NaiveDate) -> Option<String> {
         let last = delays.last()?;
         let minutes = |seconds: u16| u32::from(seconds + 30) / 60;
-        let date = self.date(on(start, last.week * 7));
+        let date = self.date(DayNumber(last.week * 7).date(start));
         let (lower, upper) = (minutes(last.lower_s), minutes(last.upper_s));
         Some(self.review_delay(&date, lower, upper))
     }
@@ -115,14 +116,14 @@ impl Words {
 
     fn pause(self, item: &ItemAdherence, start: NaiveDate) -> Option<String> {
         let gap = item.longest_gap.filter(|gap| gap.days >= PAUSE_DAYS)?;
-        let (from, until) = (self.date(on(start, gap.from)), self.date(on(start, gap.until)));
+        let (from, until) = (self.date(gap.from.date(start)), self.date(gap.until.date(start)));
         Some(self.review_longest_pause(gap.days, &from, &until))
     }
 
     fn last_done(self, item: &ItemAdherence, start: NaiveDate) -> Option<String> {
         item.kept?;
         Some(match item.last_done {
-            Some(day) => self.review_last_done(&self.date(on(start, day))),
+            Some(day) => self.review_last_done(&self.date(day.date(start))),
             None => self.text(Key::ReviewNeverDone).to_owned(),
         })
     }
@@ -135,11 +136,6 @@ impl Words {
             _ => self.review_stopped_early(early, most.done, most.of),
         })
     }
-}
-
-/// The date of a day number.
-pub(super) fn on(start: NaiveDate, day: u16) -> NaiveDate {
-    start + Duration::days(i64::from(day))
 }
 
 /// Whole percent, never rounded up to 100.

@@ -1,6 +1,5 @@
 //! Is it working: seconds on one leg.
 
-use super::adherence::on;
 use super::{Finding, Names, upper};
 use crate::{Key, Number, Words};
 use chrono::NaiveDate;
@@ -11,6 +10,7 @@ use exercises::plan::{BodySide, StanceBaseline};
 use exercises::review::{StanceDay, StanceSeries};
 use exercises::run::SetUp;
 use exercises::statistics::{DifferenceBasis, SymmetryVerdict, Trend, TrendFigures, Verdict, WhyTooFew};
+use exercises::time::DayNumber;
 
 impl Words {
     /// "phone on the support".
@@ -112,8 +112,8 @@ impl Words {
 
     /// "28 October, firm floor, eyes open: left 12.4 s, right 31 s or more", a line for each visit and condition. Of several
     /// times of one leg the last is the visit's own: "left 31.5 s (earlier: left 33 s)".
-    pub fn visit_stances(self, baselines: &[(u16, StanceBaseline)], start: NaiveDate) -> Vec<String> {
-        type Conditions = (u16, Surface, Eyes);
+    pub fn visit_stances(self, baselines: &[(DayNumber, StanceBaseline)], start: NaiveDate) -> Vec<String> {
+        type Conditions = (DayNumber, Surface, Eyes);
         type Times = Vec<(BodySide, Vec<String>)>;
         let mut lines: Vec<(Conditions, Times)> = Vec::new();
         for (day, baseline) in baselines {
@@ -133,7 +133,7 @@ impl Words {
             self.review_visit_stance_earlier(&last, &self.commas(&times))
         };
         let line = |((day, surface, eyes), legs): (Conditions, Times)| {
-            let date = self.date(on(start, day));
+            let date = self.date(day.date(start));
             let legs: Vec<String> = legs.into_iter().map(leg).collect();
             self.review_visit_stance_line(&date, self.surface(surface), self.eyes(eyes), &self.commas(&legs))
         };
@@ -180,7 +180,11 @@ mod tests {
             tenths,
             capped: false,
         };
-        let times = [(0, of(BodySide::Left, 330)), (0, of(BodySide::Right, 280)), (0, of(BodySide::Left, 315))];
+        let times = [
+            (DayNumber(0), of(BodySide::Left, 330)),
+            (DayNumber(0), of(BodySide::Right, 280)),
+            (DayNumber(0), of(BodySide::Left, 315)),
+        ];
         let start = NaiveDate::from_ymd_opt(2026, 10, 26).expect("a date");
         assert_eq!(
             Words::new(Locale::En).visit_stances(&times, start),

@@ -1,7 +1,6 @@
 //! What next: a proposal and its reason.
 
 use super::Names;
-use super::adherence::on;
 use crate::{Key, Words};
 use chrono::NaiveDate;
 use exercises::catalogue::Exercise;
@@ -89,7 +88,7 @@ impl Words {
             Reason::PainBetween { score } => return self.review_why_pain_between(score),
             Reason::TooFewSessions { sessions } => return self.review_why_too_few_sessions(sessions),
             Reason::StepThisWeek { stepped } => {
-                return self.review_why_step_this_week(&self.date(on(start, *stepped)));
+                return self.review_why_step_this_week(&self.date(stepped.date(start)));
             }
             Reason::NotSettled => Key::ReviewWhyNotSettled,
             Reason::MissedTwice => Key::ReviewWhyMissedTwice,

@@ -1,6 +1,5 @@
 //! Is it working: published times beside a person's own, or why there are none.
 
-use super::adherence::on;
 use super::upper;
 use crate::{Key, Words};
 use chrono::NaiveDate;
@@ -47,7 +46,7 @@ impl Words {
         let ages = row.conditions.ages.map(|ages| self.ages(ages)).unwrap_or_default();
         let people = row.people.map(|n| self.list_comma("", &self.review_norm_people(n))).unwrap_or_default();
         let head = self.review_norm_comparison(
-            &self.date(on(start, norms.day)),
+            &self.date(norms.day.date(start)),
             &self.statistic(norms.own.statistic),
             self.number(beside.own_s),
             &self.published(row.published),
@@ -170,6 +169,7 @@ mod tests {
     use crate::Locale;
     use exercises::catalogue::{Eyes, Surface};
     use exercises::norms::{Evidence, Measured, NormRow};
+    use exercises::time::DayNumber;
 
     const EN: Words = Words::new(Locale::En);
     const ES: Words = Words::new(Locale::Es);
@@ -201,7 +201,7 @@ mod tests {
             statistic: Statistic::BestOf(3),
             cap: Cap::Seconds(30),
         };
-        AgainstNorms { day: 1, own, comparison }
+        AgainstNorms { day: DayNumber(1), own, comparison }
     }
 
     fn beside() -> AgainstNorms {

@@ -1,11 +1,12 @@
 //! Did it hurt, and what of the activities that the patient named?
 
 use super::Finding;
-use super::adherence::on;
 use crate::{Key, Number, Words};
 use chrono::NaiveDate;
 use exercises::change::{ActivitiesTogether, ActivityChange, ActivityVerdict, PainChange, PainVerdict};
 use exercises::review::PainSeries;
+use exercises::score::Score;
+use exercises::time::DayNumber;
 
 impl Words {
     /// "Better", and "6 to 3: 3 points less, 50 %. A change counts from 2 points and 30 % on."
@@ -32,9 +33,9 @@ impl Words {
     }
 
     /// "At the visit: 6 (28 October), 4 (25 November)."
-    pub fn at_visits(self, ratings: &[(u16, u8)], start: NaiveDate) -> Option<String> {
+    pub fn at_visits(self, ratings: &[(DayNumber, Score)], start: NaiveDate) -> Option<String> {
         let list: Vec<String> =
-            ratings.iter().map(|(day, score)| self.review_rating_on_date(score, &self.date(on(start, *day)))).collect();
+            ratings.iter().map(|(day, score)| self.review_rating_on_date(score, &self.date(day.date(start)))).collect();
         (!list.is_empty()).then(|| self.review_at_visits(&self.commas(&list)))
     }
 

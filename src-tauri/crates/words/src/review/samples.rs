@@ -13,7 +13,9 @@ use exercises::log::Barrier;
 use exercises::plan::{Activity, BodySide, Complaint, Header, Plan, Side, StanceBaseline};
 use exercises::review::build;
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
+use exercises::score::Score;
 use exercises::summary::{AlarmOn, ItemDay, PainOn, RatedOn, RunOn, StanceOn, Summary, TakenOn, WeekDelay};
+use exercises::time::DayNumber;
 use std::collections::BTreeMap;
 use wire::clinic::ReviewPage;
 
@@ -95,11 +97,18 @@ pub fn plan() -> Plan {
         draft.add(&exercise).expect("room");
     }
     let mut plan = Plan { header: Header::first(PlanId([5; 8]), "Mill Lane", start()), prescription: draft.prescription };
-    plan.prescription.complaints =
-        vec![Complaint { id: ComplaintId(1), name: "upper back".into(), side: Side::Left, pain: Some(7) }];
+    plan.prescription.complaints = vec![Complaint {
+        id: ComplaintId(1),
+        name: "upper back".into(),
+        side: Side::Left,
+        pain: Some(Score::at_most_ten(7)),
+    }];
     plan.prescription.items[1].serves = Some(ComplaintId(1));
-    plan.prescription.activities =
-        vec![Activity { id: exercises::id::ActivityId(1), name: "carry the shopping".into(), rating: Some(3) }];
+    plan.prescription.activities = vec![Activity {
+        id: exercises::id::ActivityId(1),
+        name: "carry the shopping".into(),
+        rating: Some(Score::at_most_ten(3)),
+    }];
     plan.prescription.baselines = vec![
         StanceBaseline {
             taken: Some(start()),
@@ -126,13 +135,13 @@ fn summary(plan: &Plan) -> Summary {
     let days: Vec<u16> = (0..28).collect();
     let workday = |day: &&u16| **day % 7 < 5;
     let holds = days.iter().filter(workday).map(|day| ItemDay {
-        day: *day,
+        day: DayNumber(*day),
         item: ItemId(1),
         revision: 1,
         slots: (0..9).map(|number| (number, mark(*day, number))).collect(),
     });
     let evenings = days.iter().map(|day| ItemDay {
-        day: *day,
+        day: DayNumber(*day),
         item: ItemId(2),
         revision: 1,
         slots: vec![(0, if stood(*day) { Mark::Done } else { Mark::NotDone })],
@@ -141,16 +150,21 @@ fn summary(plan: &Plan) -> Summary {
         plan: plan.header.id,
         log: LogId([3; 8]),
         counter: 1,
-        from: 0,
-        until: 27,
-        taken: vec![TakenOn { day: 0, revision: 1, agreed: Vec::new() }],
-        seen: days.iter().copied().filter(|day| !matches!(day, 19 | 20)).collect(),
+        from: DayNumber(0),
+        until: DayNumber(27),
+        taken: vec![TakenOn { day: DayNumber(0), revision: 1, agreed: Vec::new() }],
+        seen: days.iter().copied().filter(|day| !matches!(day, 19 | 20)).map(DayNumber).collect(),
         days: holds.chain(evenings).collect(),
         runs: days.iter().filter(|day| stood(**day)).map(|day| trials(*day)).collect(),
         pain: days.iter().map(|day| pain(*day)).collect(),
         settled: Vec::new(),
-        rated: vec![RatedOn { n: 900, day: 26, activity: exercises::id::ActivityId(1), score: 7 }],
-        alarms: vec![AlarmOn { n: 901, day: 18, trouble: Trouble::NearlyFell, item: Some(ItemId(2)) }],
+        rated: vec![RatedOn {
+            n: 900,
+            day: DayNumber(26),
+            activity: exercises::id::ActivityId(1),
+            score: Score::at_most_ten(7),
+        }],
+        alarms: vec![AlarmOn { n: 901, day: DayNumber(18), trouble: Trouble::NearlyFell, item: Some(ItemId(2)) }],
         delays: vec![WeekDelay { week: 3, runs: 9, lower_s: 120, median_s: 300, upper_s: 720 }],
         note: Some("The <chair> at work was changed.".into()),
         corrections: Default::default(),
@@ -177,7 +191,7 @@ fn trials(day: u16) -> RunOn {
     let left = 8 + u32::from(day) / 2;
     RunOn {
         run: RunId(u32::from(day) + 1),
-        day,
+        day: DayNumber(day),
         item: ItemId(2),
         rung: Some(RungId::new("firm").expect("an id")),
         slot: Some(0),
@@ -198,7 +212,8 @@ fn trials(day: u16) -> RunOn {
 }
 
 fn pain(day: u16) -> PainOn {
-    PainOn { n: u32::from(day) + 100, day, complaint: ComplaintId(1), score: if day < 10 { 6 } else { 3 }, after: None }
+    let score = Score::at_most_ten(if day < 10 { 6 } else { 3 });
+    PainOn { n: u32::from(day) + 100, day: DayNumber(day), complaint: ComplaintId(1), score, after: None }
 }
 
 /// The page after four weeks.

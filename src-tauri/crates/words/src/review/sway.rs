@@ -40,13 +40,15 @@ mod tests {
     use super::*;
     use crate::Locale;
     use exercises::sway::SourceKind;
+    use exercises::time::DayNumber;
 
     #[test]
     fn the_last_day_the_difference_and_what_is_open() {
-        let day = SwaySession { day: 9, trials: 3, rms_ml: None, rms_planar: 0.12, path_per_s: 1.0, touch_downs: 0 };
+        let day =
+            SwaySession { day: DayNumber(9), trials: 3, rms_ml: None, rms_planar: 0.12, path_per_s: 1.0, touch_downs: 0 };
         let series = SwaySeries {
             kind: SourceKind::Web,
-            sessions: vec![SwaySession { day: 0, rms_planar: 0.2, ..day }, day],
+            sessions: vec![SwaySession { day: DayNumber(0), rms_planar: 0.2, ..day }, day],
             all_round: Some(SessionChange::Changed { difference: -0.08 }),
             path: None,
             to_confirm: 1,

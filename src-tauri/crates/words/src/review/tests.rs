@@ -5,8 +5,10 @@ use exercises::alarm::Trouble;
 use exercises::catalogue::Quantity;
 use exercises::id::ItemId;
 use exercises::review::StanceSeries;
+use exercises::score::Score;
 use exercises::statistics::{DayValue, TrendContext, Verdict, trend};
 use exercises::suggest::{Advice, Hindrance, Reason, Step, Suggestion};
+use exercises::time::DayNumber;
 use std::collections::BTreeSet;
 
 const EN: Words = Words::new(Locale::En);
@@ -139,18 +141,18 @@ fn every_reason_has_a_sentence_of_its_own() {
         [Hindrance::AtTheTop, Hindrance::GateClosed, Hindrance::SoftAndClosed, Hindrance::EyesApart, Hindrance::Unknown];
     let mut reasons = vec![
         Reason::Alarm { entry, trouble: Trouble::Fell },
-        Reason::PainTooHigh { score: 7, limit: 5 },
+        Reason::PainTooHigh { score: Score::at_most_ten(7), limit: Score::at_most_ten(5) },
         Reason::NotSettled,
         Reason::PainRising(rise),
         Reason::MissedTwice,
         Reason::MetTwice,
         Reason::MetOnce,
         Reason::NotMet,
-        Reason::PainBetween { score: 4 },
+        Reason::PainBetween { score: Score::at_most_ten(4) },
         Reason::PainUnanswered,
         Reason::MorningUnanswered,
         Reason::TooFewSessions { sessions: 1 },
-        Reason::StepThisWeek { stepped: 3 },
+        Reason::StepThisWeek { stepped: DayNumber(3) },
     ];
     reasons.extend(hindrances.map(Reason::Hindered));
     for words in [EN, ES] {

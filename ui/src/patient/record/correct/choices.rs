@@ -10,7 +10,7 @@ use words::review::upper;
 use super::context::CorrectionContext;
 use super::days::Days;
 use crate::patient::context::PatientContext;
-use crate::patient::score::Score;
+use crate::patient::score_buttons::ScoreButtons;
 use crate::shared::Fault;
 
 /// Another answer, "a mistake", or as it was said first: one press.
@@ -49,7 +49,7 @@ fn Changes(line: Correctable, change: Change) -> impl IntoView {
             let [least, most] = ends.map(|key| words.text(key));
             let label = words.text(Key::CorrectChange).to_owned();
             let give = move |score| context.say(line, line.said.with_score(score));
-            view! { <Score label least most now give/> }.into_any()
+            view! { <ScoreButtons label least most now give/> }.into_any()
         }
         Change::Other(other) => {
             let text = context.named(|names| words.said_so(other, names)).unwrap_or_default();

@@ -1,23 +1,23 @@
 //! 0 to 10 as eleven buttons.
 
-use exercises::plan::MAX_SCORE;
+use exercises::score::Score;
 use leptos::prelude::*;
 
 use super::context::PatientContext;
 
 /// Eleven buttons with what their ends mean. `label` names the group; `now` is the answer so far, where there is one.
 #[component]
-pub fn Score(
+pub fn ScoreButtons(
     label: String,
     least: &'static str,
     most: &'static str,
-    give: impl Fn(u8) + Copy + Send + 'static,
-    #[prop(optional)] now: Option<u8>,
+    give: impl Fn(Score) + Copy + Send + 'static,
+    #[prop(optional)] now: Option<Score>,
 ) -> impl IntoView {
     let busy = PatientContext::current().app.busy;
-    let buttons = (0..=MAX_SCORE).map(move |score| {
+    let buttons = Score::all().map(move |score| {
         let counts = (now == Some(score)).then_some("true");
-        view! { <button type="button" class="number" aria-current=counts disabled=busy on:click=move |_| give(score)>{score}</button> }
+        view! { <button type="button" class="number" aria-current=counts disabled=busy on:click=move |_| give(score)>{score.points()}</button> }
     });
     view! {
         <div role="group" aria-label=label>
