@@ -1,4 +1,4 @@
-//! Single states of the rules; that looking ahead is the same as waiting stands in `tests/reminders.rs`.
+//! Tests of the rules in single states. `tests/reminders.rs` tests that looking ahead gives the same as waiting.
 
 use super::*;
 use crate::alarm::Trouble;
@@ -11,7 +11,7 @@ use crate::slots::SlotRef;
 use crate::time::{Offsets, Stamp};
 use crate::today::Followed;
 
-/// A minute of a day of the plan.
+/// A moment on a day of the plan.
 fn at(day: i64, hour: i64, minute: i64) -> Stamp {
     let midnight = start().and_time(chrono::NaiveTime::MIN).and_utc().timestamp_millis();
     Stamp { utc_ms: midnight + ((day * 24 + hour) * 60 + minute) * 60_000, offset_s: 0 }
@@ -21,7 +21,7 @@ fn slot(day: i64, item: ItemId, number: u8) -> SlotRef {
     SlotRef { day: at(day, 0, 0).date(), item, number }
 }
 
-/// The card was taken on day 0 at eight; then this happened.
+/// A plan whose card was taken on day 0 at eight, followed by these events.
 fn followed(happened: &[(Stamp, LogEvent)]) -> Followed {
     let entries = happened.iter().enumerate();
     let entries =
@@ -106,7 +106,7 @@ fn quiet_times_that_touch_are_one_silence_and_a_day_full_of_them_has_no_end() {
 
 #[test]
 fn where_clocks_go_back_a_quiet_time_lasts_by_the_wall_clock() {
-    // 25 October 2026, three o'clock is two o'clock again.
+    // On 25 October 2026 the clock goes from three o'clock back to two.
     let zone = Offsets { first_s: 7200, changes: vec![(1_792_890_000, 3600)] };
     let early = Settings { quiet: vec![Span { from: 120, to: 150 }], meeting: None };
     let first = zone.stamp(1_792_890_000_000 - 3_600_000);
@@ -138,7 +138,7 @@ fn a_span_needs_two_different_minutes_of_the_day() {
 }
 
 #[test]
-fn one_reminder_waits_and_the_other_of_that_hour_comes_when_it_is_done_with() {
+fn a_second_reminder_of_the_same_hour_comes_when_the_first_is_done() {
     let (balance, reps) = (slot(1, BALANCE, 0), slot(1, REPS, 0));
     assert_eq!(due(&[], at(1, 18, 0)), Some(balance));
     let shown = reminded(at(1, 18, 0), balance);
@@ -213,7 +213,7 @@ fn upcoming_reminders_of_a_day_leave_out_days_off() {
 }
 
 #[test]
-fn no_more_than_the_smallest_system_takes() {
+fn there_are_no_more_reminders_than_the_most_limited_system_accepts() {
     assert_eq!(coming(&[], &Settings::default(), at(1, 7, 0), 14 * 24).len(), 14 * 4);
     assert_eq!(coming(&[], &Settings::default(), at(1, 7, 0), 28 * 24).len(), MAX_AHEAD);
 }
@@ -223,7 +223,7 @@ fn after_the_review_nothing_comes() {
     assert_eq!(coming(&[], &Settings::default(), at(29, 0, 0), 336), []);
 }
 
-/// One hold of three, of a run that began at `began` and of which this was recorded at `recorded`.
+/// One hold of three, in a run that began at `began` and was recorded at `recorded`.
 fn in_part(began: Stamp, recorded: Stamp, slot: SlotRef, end: RunEnd) -> (Stamp, LogEvent) {
     let (_, LogEvent::Run(run)) = done(began, slot) else { panic!("a run") };
     (recorded, LogEvent::Run(Run { end, work: Work::Timed(vec![HoldRecord { side: None, held_ms: 10_000 }]), ..run }))
@@ -252,7 +252,7 @@ fn a_run_that_was_stopped_and_put_off_comes_back_in_ten_minutes() {
     assert!(stays(&again, nine, at(1, 9, 20)), "it stays until something is done");
     let goes_on = [&again[..], &[in_part(at(1, 9, 20), at(1, 9, 20), nine, RunEnd::Going)]].concat();
     assert!(!stays(&goes_on, nine, at(1, 9, 21)));
-    // The program was ended by force: the run never got an end.
+    // The program was killed, so the run has no end.
     let cut_off = [in_part(at(1, 9, 1), at(1, 9, 2), nine, RunEnd::Going), later.clone()];
     assert_eq!(due(&cut_off, at(1, 9, 13)), Some(nine));
     let shown = [&cut_off[..], &[reminded(at(1, 9, 13), nine)]].concat();
@@ -260,7 +260,7 @@ fn a_run_that_was_stopped_and_put_off_comes_back_in_ten_minutes() {
 }
 
 #[test]
-fn what_was_put_off_does_not_come_while_it_is_being_done_or_once_that_was_enough() {
+fn a_slot_put_off_is_not_reminded_of_while_being_done_or_when_done() {
     let nine = slot(1, HOLD, 0);
     let later = (at(1, 9, 3), LogEvent::PutOff { slot: nine, minutes: 10 });
     let with = |more: &[(Stamp, LogEvent)]| due(&[std::slice::from_ref(&later), more].concat(), at(1, 9, 16));
@@ -276,7 +276,7 @@ fn what_was_put_off_does_not_come_while_it_is_being_done_or_once_that_was_enough
 }
 
 #[test]
-fn what_was_begun_ahead_of_time_and_stopped_is_announced_at_its_hour() {
+fn a_slot_begun_early_and_stopped_is_reminded_of_at_its_time() {
     let nine = slot(1, HOLD, 0);
     let begun = |recorded, end| due(&[in_part(at(1, 8, 58), recorded, nine, end)], at(1, 9, 2));
     assert_eq!(begun(at(1, 8, 59), RunEnd::Stopped), Some(nine));
@@ -285,7 +285,7 @@ fn what_was_begun_ahead_of_time_and_stopped_is_announced_at_its_hour() {
 }
 
 #[test]
-fn a_part_that_is_announced_again_waits_as_any_other() {
+fn a_repeated_reminder_of_a_slot_done_in_part_waits_like_any_other() {
     let (balance, reps) = (slot(1, BALANCE, 0), slot(1, REPS, 0));
     let part = {
         let (when, LogEvent::Run(run)) = done(at(1, 18, 1), reps) else { panic!("a run") };
