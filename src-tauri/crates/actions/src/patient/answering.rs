@@ -37,7 +37,7 @@ fn ten(score: u8) -> ActionResult<u8> {
     if score <= MAX_SCORE { Ok(score) } else { Err(Failure::OutOfRange { least: 0, most: MAX_SCORE.into() }) }
 }
 
-/// Logs that something is wrong; what it blocks stays blocked until a newer card clears it.
+/// Logs a complaint ("Something is wrong"). What it pauses stays paused until a newer card clears it.
 pub fn trouble(folder: &mut DataFolder, moment: &Moment, request: &TroubleRequest) -> ActionResult<Today> {
     let one = plans::one(folder, Some(request.plan))?;
     if let Some(item) = request.item {

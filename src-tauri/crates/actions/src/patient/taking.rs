@@ -1,4 +1,4 @@
-//! Looking at a card, and taking it.
+//! Previews a card, and takes it.
 
 use super::plans::{self, OpenedCard};
 use super::today;
@@ -19,33 +19,33 @@ use wire::Failure;
 use wire::app::Role;
 use wire::patient::{CardPreview, CardSource, TakeCardRequest};
 
-/// A card that was read whole and whose signature holds. Reading it again would give the same.
+/// A card that was read completely and has a valid signature. Reading it again would give the same result.
 pub struct CheckedCard {
     card: Arc<Card>,
     bytes: Vec<u8>,
-    /// The shipped catalogue with the exercises on the card.
+    /// The catalogue that ships with the program, with the exercises on the card.
     catalogue: Catalogue,
-    /// What keeps its plan from being followed with that catalogue.
+    /// The problems that prevent its plan from being followed with this catalogue.
     problems: Vec<Problem>,
 }
 
-/// The card that the person looks at, and where it came from.
+/// The card that the person is previewing, and where it came from.
 pub(crate) struct LookedAt {
     source: CardSource,
     card: Arc<CheckedCard>,
 }
 
-/// What a card would change here.
+/// What a card would change in this folder.
 struct Change {
     known_clinic: bool,
     replaces: Option<u16>,
 }
 
-/// Reads a card, whatever it came in: text, a picture of the code, a card file. Checks its signature, and its plan against the
+/// Reads a card in any of its forms: text, a picture of the code, a card file. Checks its signature, and checks its plan against the
 /// `shipped` catalogue and the clinic's own exercises on the card.
 ///
 /// # Errors
-/// What the bytes are instead; [`Failure::CardDamaged`] where the signature does not hold.
+/// A failure that says what the bytes are instead of a card; [`Failure::CardDamaged`] if the signature is not valid.
 pub fn check(file: &[u8], shipped: &Catalogue) -> ActionResult<CheckedCard> {
     check_card(bytes_in_file(file)?, shipped)
 }
@@ -78,12 +78,12 @@ fn refusal(fault: VerifyFault) -> Failure {
 
 impl CheckedCard {
     /// # Errors
-    /// [`Failure::CardRefused`] with everything that keeps its plan from being followed.
+    /// [`Failure::CardRefused`] with every problem that prevents its plan from being followed.
     pub fn can_be_followed(&self) -> ActionResult<()> {
         if self.problems.is_empty() { Ok(()) } else { Err(Failure::CardRefused(self.problems.clone())) }
     }
 
-    /// What taking it would change in a folder: a known plan goes on only under the key with which it began.
+    /// What taking it would change in a folder. A known plan is continued only by a card signed with the same key as its first card.
     fn change(&self, folder: &DataFolder) -> ActionResult<Change> {
         folder.require_role(Role::Patient)?;
         let known = plans::all(folder)?;
@@ -100,10 +100,10 @@ impl CheckedCard {
         Ok(Change { known_clinic: known.iter().any(|one| one.verify_key == self.card.verify_key), replaces })
     }
 
-    /// What the person is shown before it is taken.
+    /// What the person sees before taking it.
     ///
     /// # Errors
-    /// Every reason for which it cannot be taken here; nothing is changed.
+    /// Any reason why it cannot be taken here; nothing is changed.
     pub fn preview(&self, folder: &DataFolder) -> ActionResult<CardPreview> {
         let Change { known_clinic, replaces } = self.change(folder)?;
         Ok(CardPreview {
@@ -115,16 +115,16 @@ impl CheckedCard {
         })
     }
 
-    /// Takes it with the times that were `agreed`: the plan is followed from now on; a later revision replaces it and the
-    /// history goes on.
+    /// Takes the card with the `agreed` times: the plan is followed from now on. A later revision replaces an earlier one, and the
+    /// history continues.
     ///
     /// # Errors
-    /// As [`CheckedCard::preview`]; [`Failure::CardRefused`] where the times cannot be followed.
+    /// As for [`CheckedCard::preview`]; [`Failure::CardRefused`] if the times are not allowed.
     pub fn take(&self, folder: &mut DataFolder, moment: &Moment, agreed: &[(ItemId, Schedule)]) -> ActionResult<Today> {
         self.change(folder)?;
         let plan = &self.card.plan;
         let other = |(item, times): &&(ItemId, Schedule)| plan.item(*item).is_some_and(|item| item.schedule != *times);
-        // The last word about an item counts.
+        // If an item is in the list twice, its last entry counts.
         let agreed: BTreeMap<_, _> = agreed.iter().filter(other).cloned().collect();
         let agreed: Vec<_> = agreed.into_iter().collect();
         let problems = check::problems(&plan.with_schedules(&agreed), &self.catalogue);
@@ -163,10 +163,10 @@ impl CheckedCard {
     }
 }
 
-/// Reads and checks a card that the window sends, and shows what it is.
+/// Reads and checks a card that the window sends, and returns its preview.
 ///
 /// # Errors
-/// Every reason for which a card is refused; nothing is changed.
+/// Any reason for which a card is refused; nothing is changed.
 pub fn preview(folder: &DataFolder, source: &CardSource) -> ActionResult<CardPreview> {
     folder.require_role(Role::Patient)?;
     let card = looked_at(folder, source)?;
@@ -175,10 +175,10 @@ pub fn preview(folder: &DataFolder, source: &CardSource) -> ActionResult<CardPre
     Ok(preview)
 }
 
-/// Takes a card that the window sends: the one that was looked at, which is not read again, or another one.
+/// Takes a card that the window sends. If it is the one that was previewed, it is not read again.
 ///
 /// # Errors
-/// As [`CheckedCard::take`].
+/// As for [`CheckedCard::take`].
 pub fn take(folder: &mut DataFolder, moment: &Moment, request: &TakeCardRequest) -> ActionResult<Today> {
     folder.require_role(Role::Patient)?;
     let today = looked_at(folder, &request.source)?.take(folder, moment, &request.agreed)?;
@@ -186,7 +186,7 @@ pub fn take(folder: &mut DataFolder, moment: &Moment, request: &TakeCardRequest)
     Ok(today)
 }
 
-/// The card in a source, as it was checked when the person looked at it.
+/// The card from this source, if the person previewed it; it was checked then.
 fn looked_at(folder: &DataFolder, source: &CardSource) -> ActionResult<Arc<CheckedCard>> {
     if let Some(looked_at) = folder.looked_at.borrow().as_ref().filter(|looked_at| looked_at.source == *source) {
         return Ok(looked_at.card.clone());

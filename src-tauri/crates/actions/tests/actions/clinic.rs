@@ -1,4 +1,4 @@
-//! The clinic's window: the lock, drafts, cards, files.
+//! The clinic's side: lock, drafts, cards, files.
 
 use crate::people::{PASSPHRASE, Patient, at, clinic, example, issue};
 use actions::DataFolder;
@@ -42,7 +42,7 @@ fn a_folder_is_a_clinics_only_once_the_clinic_is_set_up() {
     assert!(lock::start(&mut folder, "Linden Lane Practice", "short".into()).is_err());
     assert!(lock::start(&mut folder, "", PASSPHRASE.into()).is_err());
     assert_eq!(folder.role(), None, "a refusal leaves the side free");
-    // As an earlier version left it: the side chosen, and no clinic.
+    // As an earlier version left it: the side was chosen, but the clinic was not set up.
     folder.choose_role(Role::Clinic).expect("free to choose");
     drop(folder);
     let mut folder = DataFolder::open(&home, false).expect("the folder opens");
@@ -93,7 +93,7 @@ fn a_refused_plan_uses_up_no_revision_and_writes_nothing() {
     assert_eq!(card.plan.header.revision, 1);
 }
 
-/// Texts of that many letters that do not pack well.
+/// Texts of the given number of letters that hardly compress.
 fn scattered() -> impl FnMut(usize) -> String {
     let mut state: u32 = 1;
     move |length| {
@@ -135,7 +135,7 @@ fn a_plan_too_large_for_a_code_leaves_no_older_code_beside_it() {
 }
 
 #[test]
-fn a_plan_card_among_the_summaries_is_called_what_it_is() {
+fn a_plan_card_among_the_summaries_is_reported_as_a_plan_card() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     let card = dir.path().join("card");
@@ -149,7 +149,7 @@ fn a_plan_card_among_the_summaries_is_called_what_it_is() {
 }
 
 #[test]
-fn files_from_the_window_stand_each_for_itself() {
+fn each_file_from_the_window_is_handled_separately() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     let text = issue(&mut folder, &at("11-25T08:00"), example(), &dir.path().join("card"));

@@ -1,4 +1,4 @@
-//! Mistaken entries put right: what may be said of which entry, and what the window then shows.
+//! Corrections of mistaken entries: which correction applies to which entry, and what the window shows afterwards.
 
 use crate::people::{Patient, at, slot};
 use actions::patient::{answering, correcting, plans, sealing, today};
@@ -28,7 +28,7 @@ fn rate(patient: &mut Patient, score: u8) -> u32 {
 }
 
 #[test]
-fn a_score_is_put_right_and_taken_back() {
+fn a_score_is_corrected_and_the_correction_undone() {
     let mut patient = Patient::new();
     let n = rate(&mut patient, 9);
     let scores = |patient: &Patient| {
@@ -51,7 +51,7 @@ fn a_score_is_put_right_and_taken_back() {
 }
 
 #[test]
-fn what_does_not_fit_is_refused_and_nothing_is_logged() {
+fn a_correction_that_does_not_apply_is_refused_and_not_logged() {
     let mut patient = Patient::new();
     let n = rate(&mut patient, 9);
     let day = at("11-25T12:00").now.date();

@@ -1,4 +1,4 @@
-//! What is the person's own: reminders as they chose them, everything handed over, everything erased.
+//! The person's own settings and data: reminder settings, export, erasure.
 
 use crate::people::{Patient, at, card, slot};
 use actions::patient::due_reminder::{self, Reminder};
@@ -82,7 +82,7 @@ fn after_a_reminder_that_was_followed_the_next_has_no_sound() {
 }
 
 #[test]
-fn what_cannot_be_chosen_is_refused_and_changes_nothing() {
+fn invalid_settings_are_refused_and_change_nothing() {
     let mut patient = Patient::new();
     quiet(&mut patient, "11-25T08:50", &[(720, 780)]).expect("one");
     let before = patient.bytes();
@@ -102,7 +102,8 @@ fn what_cannot_be_chosen_is_refused_and_changes_nothing() {
     assert_eq!(reminders::show(&patient.folder, &at("11-25T08:51")).expect("shown").quiet, [Span { from: 720, to: 780 }]);
 }
 
-/// The list for a phone's system against the loop itself, asked every minute of the same day in a copy of the folder.
+/// The list for a phone's system is compared with the loop itself, which is asked every minute of the same day in a copy of the
+/// folder.
 #[test]
 fn what_is_listed_ahead_is_what_the_loop_shows() {
     let mut patient = Patient::new();
@@ -206,7 +207,7 @@ fn the_calendar_is_replaced_by_a_later_one() {
 }
 
 #[test]
-fn erased_the_copy_is_as_new_and_a_card_can_be_taken_again() {
+fn after_erasing_the_copy_is_like_new_and_a_card_can_be_taken_again() {
     let mut patient = Patient::new();
     hold(&mut patient, "11-25T09:02");
     quiet(&mut patient, "11-25T09:03", &[(720, 780)]).expect("one");
@@ -242,7 +243,7 @@ fn a_clinic_is_not_erased_from_here() {
 }
 
 #[test]
-fn at_a_glance_the_day_the_meeting_and_whether_a_plan_is_followed() {
+fn the_tray_shows_the_day_the_meeting_and_whether_a_plan_is_followed() {
     let mut patient = Patient::new();
     let shown = |patient: &Patient, moment| tray_summary::show(&patient.folder, &at(moment)).expect("a patient's day");
     hold(&mut patient, "11-25T09:02");

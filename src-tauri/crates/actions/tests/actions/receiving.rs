@@ -1,4 +1,4 @@
-//! What arrives for one patient is no concern of the others.
+//! Damaged data of one patient does not affect the others.
 
 use crate::people::{PASSPHRASE, at, clinic, example, issue};
 use actions::DataFolder;
@@ -26,7 +26,7 @@ fn two_patients(dir: &Path) -> [String; 2] {
     [first, second.text]
 }
 
-/// A summary of the evening of 25 November, from whoever has the card.
+/// A summary made on the evening of 25 November with the card.
 fn summary(dir: &Path, card: &str) -> Vec<u8> {
     let mut folder = DataFolder::open(dir, true).expect("a new folder");
     folder.choose_role(Role::Patient).expect("free to choose");
@@ -39,13 +39,13 @@ fn summary(dir: &Path, card: &str) -> Vec<u8> {
     std::fs::read(out).expect("written")
 }
 
-/// Changes the clinic's rows behind its back.
+/// Changes the clinic's rows directly in the database.
 fn tamper(dir: &Path, work: impl FnOnce(&Tx<'_>) -> Result<(), StoreError>) {
     let mut home = Home::open(&dir.join("clinic"), false).expect("the folder opens");
     home.store_mut().transaction(work).expect("written");
 }
 
-/// A card and a summary that do not open.
+/// Adds a card and a summary that cannot be decrypted.
 fn damage(tx: &Tx<'_>, patient: i64) -> Result<(), StoreError> {
     table::issued::insert(tx, patient, 9, |_| Ok::<_, StoreError>(b"damaged".to_vec()))?;
     table::received::insert(tx, patient, &LogId([9; 8]).0, 1, |_| Ok::<_, StoreError>(b"damaged".to_vec()))?;

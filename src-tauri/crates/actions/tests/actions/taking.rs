@@ -1,4 +1,4 @@
-//! Cards looked at and taken in the window.
+//! Previewing and taking cards in the window.
 
 use crate::people::{Patient, at, card, clinic, example, issue};
 use actions::patient::{plans, taking};
@@ -47,7 +47,7 @@ fn times_out_of_range_are_refused_and_nothing_is_taken() {
 }
 
 #[test]
-fn what_the_window_sends_as_a_card_is_answered_whatever_it_is() {
+fn anything_the_window_sends_as_a_card_gets_an_answer() {
     let mut patient = Patient::without_card();
     let before = patient.bytes();
     for source in [
