@@ -22,11 +22,11 @@ fn filled(home: &Path, entries: u32) -> Home {
 }
 
 #[test]
-fn a_backup_stands_alone_and_restores_to_the_same() {
+fn a_backup_is_complete_and_restores_to_the_same() {
     let (dir, home) = place();
     let original = filled(&home, 200);
     let copy = dir.path().join("backup.carryover");
-    // Twice: a backup replaces the one before.
+    // Twice, because a backup must replace the previous one.
     for _ in 0..2 {
         original.store().backup(&copy).expect("room");
     }
@@ -73,7 +73,7 @@ fn a_backup_to_nowhere() {
     assert!(matches!(original.store().backup(&nowhere), Err(StoreError::NotThere { .. })));
 }
 
-/// Restores from a backup after `change`, and checks that a failure leaves no database behind.
+/// Restores from a backup after applying `change` to it, and checks that a failure leaves no database behind.
 #[track_caller]
 fn not_restored(change: impl FnOnce(&Path)) -> StoreError {
     let (dir, home) = place();
@@ -120,7 +120,7 @@ fn a_restore_never_replaces_what_is_there() {
     assert_eq!(sound(&home), 4);
 }
 
-/// Whether any file of the folder holds the words.
+/// Whether any file of the folder contains the words.
 fn found_in(home: &Path, words: &[u8]) -> bool {
     fs::read_dir(home).expect("ours").any(|file| {
         let bytes = fs::read(file.expect("ours").path()).expect("readable");

@@ -1,4 +1,4 @@
-//! Erasing everything: nothing of ours is left and nothing else is touched, also when the program is killed meanwhile.
+//! Erasing everything: nothing of ours remains and nothing else is changed, even if the program is killed meanwhile.
 
 mod support;
 
@@ -40,7 +40,7 @@ fn names(home: &Path) -> BTreeSet<String> {
         .collect()
 }
 
-/// Opens the folder and finds it as new, with only what was not ours beside it.
+/// Opens the folder and checks that it is like new, and that only files that are not ours remain.
 #[track_caller]
 fn as_new(home: &Path) {
     let open = Home::open(home, true).expect("usable");
@@ -71,7 +71,7 @@ fn nothing_of_ours_is_left_and_nothing_else_is_touched() {
 }
 
 #[test]
-fn wherever_it_was_cut_off_the_next_start_ends_it() {
+fn wherever_erasing_was_interrupted_the_next_start_finishes_it() {
     let mark = {
         let (_dir, home) = place();
         lived_in(&home, 3);
@@ -110,7 +110,7 @@ fn wherever_it_was_cut_off_the_next_start_ends_it() {
 }
 
 #[test]
-fn a_file_of_the_marks_name_that_is_not_ours_erases_nothing() {
+fn a_foreign_file_with_the_markers_name_erases_nothing() {
     let (_dir, home) = place();
     lived_in(&home, 3);
     for contents in
@@ -121,7 +121,7 @@ fn a_file_of_the_marks_name_that_is_not_ours_erases_nothing() {
     }
 }
 
-/// What a window's web view still writes goes at the next start; what the person did since stays.
+/// What a running web view still writes is removed at the next start; what the person saved since then remains.
 #[test]
 fn an_open_web_view_loses_its_folder_at_the_next_start() {
     let (_dir, home) = place();
@@ -141,7 +141,7 @@ fn an_open_web_view_loses_its_folder_at_the_next_start() {
 
 #[cfg(unix)]
 #[test]
-fn of_a_link_to_another_folder_only_the_link_goes() {
+fn of_a_link_to_another_folder_only_the_link_is_removed() {
     let (dir, home) = place();
     lived_in(&home, 3);
     let other = dir.path().join("other");

@@ -1,4 +1,4 @@
-//! Plain files: whole or not at all, and with a limit.
+//! Plain files are written completely or not at all, and are read up to a limit.
 
 use std::fs;
 use std::path::Path;
@@ -11,7 +11,7 @@ fn fault<T: std::fmt::Debug>(outcome: Result<T, FileError>, path: &Path) -> File
 }
 
 #[test]
-fn what_is_written_is_read() {
+fn written_bytes_are_read_back() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let path = dir.path().join("card.cbor");
     for bytes in [&b"first"[..], b"", b"a longer second one"] {
@@ -22,7 +22,7 @@ fn what_is_written_is_read() {
 }
 
 #[test]
-fn the_limit_is_an_error_not_a_cut() {
+fn a_file_over_the_limit_is_an_error_and_not_truncated() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let path = dir.path().join("card.cbor");
     files::write(&path, &[1; 64]).expect("room");
@@ -32,7 +32,7 @@ fn the_limit_is_an_error_not_a_cut() {
 }
 
 #[test]
-fn what_is_not_there() {
+fn a_missing_file_is_reported() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let path = dir.path().join("nothing");
     assert_eq!(fault(files::read(&path, 9), &path), FileFault::NotFound);
@@ -41,7 +41,7 @@ fn what_is_not_there() {
 }
 
 #[test]
-fn what_is_not_a_file() {
+fn a_folder_or_device_is_not_a_file() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let folder = dir.path().join("folder");
     fs::create_dir(&folder).expect("ours");
@@ -74,7 +74,7 @@ fn a_new_file_is_for_its_owner_alone() {
     assert_eq!(fs::metadata(&path).expect("there").permissions().mode() & 0o777, 0o600);
 }
 
-/// `std::fs` is named in one file of this crate, so that every write is whole and every read has its limit.
+/// `std::fs` is used in one file of this crate only, so that every write is complete and every read has a limit.
 #[test]
 fn only_one_module_touches_the_file_system() {
     let mut sources = vec![Path::new(env!("CARGO_MANIFEST_DIR")).join("src")];
@@ -90,7 +90,7 @@ fn only_one_module_touches_the_file_system() {
 }
 
 #[test]
-fn a_folder_of_files_is_whole_or_not_there() {
+fn a_folder_of_files_is_complete_or_not_there() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let folder = dir.path().join("deeper/mine");
     let both = [("one.csv", b"a,b\r\n".to_vec()), ("two.json", b"{}".to_vec())];

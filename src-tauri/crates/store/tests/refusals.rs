@@ -1,4 +1,4 @@
-//! What the store refuses, and that it leaves what it refuses as it was.
+//! What the store refuses, and that it does not change what it refuses.
 
 mod support;
 
@@ -13,7 +13,7 @@ fn child() {
     support::act();
 }
 
-/// A data folder with some entries, closed again.
+/// A data folder with some entries; the store is closed again.
 fn filled(home: &Path) {
     let mut home = Home::open(home, true).expect("a new folder");
     for _ in 0..60 {
@@ -21,7 +21,7 @@ fn filled(home: &Path) {
     }
 }
 
-/// Changes the database behind the program's back, tries to open it, and checks that trying changed nothing.
+/// Changes the database directly, tries to open it, and checks that trying changed nothing.
 #[track_caller]
 fn refused(change: impl FnOnce(&Path)) -> StoreError {
     let (_dir, home) = place();
@@ -95,14 +95,14 @@ fn a_database_of_a_newer_version() {
     assert!(matches!(error, StoreError::Newer { found, known, .. } if found == newer && known == LATEST), "{error:?}");
 }
 
-/// A killed newer version leaves rows in the write-ahead log; the older one must not move them into the database.
+/// A killed newer version leaves rows in the write-ahead log; an older version must not move them into the database.
 #[test]
 fn a_newer_database_keeps_its_write_ahead_log() {
     let (dir, home) = place();
     filled(&home);
     let newer = Connection::open(database(&home)).expect("sound");
     newer.pragma_update(None, "user_version", LATEST + 1).expect("room");
-    // Taken while open, as after a kill.
+    // Copied while open, like the files that a killed program leaves.
     let killed = dir.path().join("killed");
     fs::create_dir(&killed).expect("ours");
     let files = ["carryover.db", "carryover.db-wal"];
@@ -128,7 +128,7 @@ fn a_database_of_another_program() {
 }
 
 #[test]
-fn a_file_that_is_no_database() {
+fn a_file_that_is_not_a_database() {
     let error = refused(|file| fs::write(file, "a shopping list. ".repeat(100)).expect("ours"));
     assert!(matches!(error, StoreError::Damaged { .. }), "{error:?}");
 }
@@ -147,7 +147,7 @@ fn a_damaged_header() {
 
 #[test]
 fn a_damaged_page() {
-    // The second page, as the header tells where that is: the first table's root.
+    // The second page: the root of the first table. Its position is known from the header.
     let error = refused(|file| spoil(file, 4096, 64));
     assert!(matches!(error, StoreError::Damaged { .. }), "{error:?}");
 }
@@ -223,7 +223,7 @@ mod permissions {
     use super::*;
     use std::os::unix::fs::PermissionsExt;
 
-    /// A folder that others reach but do not own, with `mode`, and in it what `fill` puts there.
+    /// A folder with `mode` that other users can reach but do not own, filled by `fill`.
     #[track_caller]
     fn opened_by_nobody(mode: u32, fill: impl FnOnce(&Path)) -> String {
         let (dir, home) = place();
@@ -232,7 +232,7 @@ mod permissions {
         fill(&home);
         fs::set_permissions(&home, PermissionsExt::from_mode(mode)).expect("ours");
         let output = support::as_unprivileged_user("open", &home);
-        // So that it can be removed again by a user who is not root.
+        // Makes it possible for a user other than root to remove the folder.
         fs::set_permissions(&home, PermissionsExt::from_mode(0o755)).expect("ours");
         let said = support::said(&output, "opened ");
         assert_eq!(said.len(), 1, "{output:?}");
@@ -278,7 +278,7 @@ mod permissions {
     }
 
     #[test]
-    fn a_folder_that_all_may_use_shows_that_the_others_fail_for_their_reason() {
+    fn with_all_permissions_the_same_folder_opens() {
         let said = opened_by_nobody(0o777, |home| {
             filled(home);
             all_may_write_files(home);
@@ -287,7 +287,7 @@ mod permissions {
     }
 }
 
-/// Overwrites `length` bytes from `from` on.
+/// Overwrites `length` bytes starting at `from`.
 fn spoil(file: &Path, from: usize, length: usize) {
     let mut bytes = fs::read(file).expect("there");
     bytes[from..from + length].fill(0xA5);
