@@ -1,4 +1,4 @@
-//! Data folders that cannot be used: each told apart, and left as it was.
+//! Data folders that cannot be used: each has its own message, and none is changed.
 
 use crate::place::{BINARY, PASSPHRASE, Place, ProgramOutput, clinic, patient, refusal, surroundings};
 use rusqlite::Connection;
@@ -6,7 +6,7 @@ use std::fs::{self, File, OpenOptions, Permissions};
 use std::os::unix::fs::{MetadataExt, PermissionsExt};
 use std::process::Command;
 
-/// Refused on either side, by a command that only looks and by one that would write.
+/// Refused on either side, by a command that only reads and by one that would write.
 #[track_caller]
 fn refused(place: &Place, home: &str, says: &[&str]) {
     place.refused(&["--home", home, "patient", "now"], says);
@@ -72,7 +72,7 @@ fn a_damaged_database() {
     }
 }
 
-/// The checks at opening do not decode what is in the rows.
+/// The checks at opening do not decode the contents of rows.
 #[test]
 fn an_unreadable_row_is_refused() {
     let place = Place::prepared();
@@ -122,9 +122,9 @@ fn a_folder_that_another_copy_has_open() {
     place.done(&patient(&["record", "runs.jsonl"]));
 }
 
-/// Runs the binary as a user without rights.
+/// Runs the binary as a user without privileges.
 fn as_unprivileged_user(place: &Place, arguments: &[&str]) -> ProgramOutput {
-    // The folder of the build may be closed to others.
+    // The build folder may be closed to other users.
     let binary = place.path("carryover");
     if !binary.exists() {
         fs::copy(BINARY, &binary).expect("copied");
@@ -200,7 +200,7 @@ fn files_that_this_user_may_not_read() {
     refusal(&said, &["Could not write x.age."]);
 }
 
-/// Runs the binary with a limit on the size of files: to the program it is as if the disk were full.
+/// Runs the binary with a limit on the size of files: for the program this is the same as a full disk.
 fn with_limit(place: &Place, kilobytes: u32, arguments: &[&str]) -> ProgramOutput {
     let blocks = (kilobytes * 2).to_string();
     let mut command = Command::new("sh");
@@ -210,7 +210,7 @@ fn with_limit(place: &Place, kilobytes: u32, arguments: &[&str]) -> ProgramOutpu
     ProgramOutput::of(command.output().expect("sh starts the binary"))
 }
 
-/// All rows of all tables, in words.
+/// All rows of all tables, as text.
 fn rows(place: &Place, home: &str) -> Vec<String> {
     let database = Connection::open(place.path(&format!("{home}/carryover.db"))).expect("a database");
     let mut tables = database.prepare("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name").expect("a query");
@@ -253,7 +253,7 @@ fn a_full_disk_while_issuing_receiving_and_sealing() {
     let said = with_limit(&place, 4, &clinic(&["receive", "summary.age"]));
     assert_eq!(said.code, Some(1), "{said:?}");
     assert!(said.err.lines().count() == 1 && said.err.contains("What was saved before is safe."), "{said:?}");
-    // The picture of the code is the largest file of a card, the text of it fits.
+    // The picture of the code is the largest file of a card; its text fits within the limit.
     for kilobytes in [1, 20] {
         let said = with_limit(&place, kilobytes, &clinic(&["issue", "K17", "plan.toml", "--out", "full"]));
         refusal(&said, &[]);

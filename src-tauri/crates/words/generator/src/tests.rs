@@ -1,4 +1,4 @@
-//! Folders of Fluent files, and what becomes of them.
+//! Tests with folders of Fluent files and the code that they give.
 
 use crate::{generate, texts_of};
 use std::fs;
@@ -13,7 +13,7 @@ fn folder(files: &[(&str, &str)]) -> tempfile::TempDir {
     root
 }
 
-/// Generates from files given as (path, text), with `en` first.
+/// Generates code from files given as (path, text), with `en` as the first language.
 fn generated(files: &[(&str, &str)]) -> Result<String, Vec<String>> {
     let root = folder(files);
     let place = format!("{}{}", root.path().display(), std::path::MAIN_SEPARATOR);
@@ -42,7 +42,7 @@ fn a_text_becomes_a_key_and_one_with_values_a_typed_function() {
 }
 
 #[test]
-fn a_region_has_only_its_own_and_terms_and_references_are_resolved() {
+fn a_region_has_only_its_differences_and_references_are_resolved() {
     let es = "-brand = Carryover\nopen = Abrir { -brand }: { name }\nname = x\n    .hint = y\n";
     let rust = generated(&[("en/a.ftl", es), ("es/b.ftl", es), ("es-MX/a.ftl", "name = z\n")]).expect("good files");
     has(&rust, "\"Abrir Carryover: x\"");
@@ -52,7 +52,7 @@ fn a_region_has_only_its_own_and_terms_and_references_are_resolved() {
 }
 
 #[test]
-fn what_a_language_lacks_or_adds_is_a_fault_with_its_line() {
+fn a_missing_or_additional_text_is_a_fault_with_its_line() {
     let found = faults(&[("en/a.ftl", "a = A { $x }\nb = B\n"), ("es/a.ftl", "a = A { $y }\nc = C\n")]);
     let expected = [
         "es: b is missing",
@@ -88,7 +88,7 @@ fn plural_cases_are_checked_and_words_may_choose_too() {
 }
 
 #[test]
-fn what_is_not_understood_is_a_fault() {
+fn unsupported_syntax_is_a_fault() {
     assert_eq!(faults(&[("en/a.ftl", "a = A\na = B\n")]), ["en/a.ftl:2: a is already in en/a.ftl:1"]);
     assert_eq!(faults(&[("en/a.ftl", "a = { b }\n")]), ["en/a.ftl:1: a: there is no b"]);
     assert_eq!(faults(&[("en/a.ftl", "a = { b }\nb = { a }\n")]).len(), 2, "a circle");
@@ -99,7 +99,7 @@ fn what_is_not_understood_is_a_fault() {
 }
 
 #[test]
-fn some_texts_are_spelled_out_for_every_locale_with_names_for_values() {
+fn selected_texts_are_returned_for_every_locale_with_names_for_values() {
     let en = "title = Stopped\nfile = could not load { $address }\n";
     let es = "title = Parado\nfile = no se pudo cargar { $address }\n";
     let root = folder(&[("en/a.ftl", en), ("es/a.ftl", es), ("es-MX/a.ftl", "title = Detenido\n")]);
@@ -110,7 +110,7 @@ fn some_texts_are_spelled_out_for_every_locale_with_names_for_values() {
 }
 
 #[test]
-fn a_text_that_is_missing_or_chooses_is_not_spelled_out() {
+fn a_selected_text_that_is_missing_or_chooses_is_a_fault() {
     let en = "title = Stopped\nn = { $n ->\n    [one] one\n   *[other] many\n }\n";
     let root = folder(&[("en/a.ftl", en), ("es/a.ftl", "n = muchos\n")]);
     let faults = texts_of(root.path(), &["title", "n"]).expect_err("faults");
