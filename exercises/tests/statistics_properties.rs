@@ -1,4 +1,4 @@
-//! What holds for any series.
+//! Properties that hold for any series.
 
 use exercises::statistics::{
     DayValue, SymmetryInput, TrendContext, Verdict, mann_kendall, side_to_side, theil_sen, trend, wilson,

@@ -1,4 +1,4 @@
-//! The sounds that come by themselves.
+//! The sounds that come without a press.
 
 use crate::{BALANCE, HOLD, REPS, STEADY_MS, Watched};
 use exercises::catalogue::Dose;

@@ -45,7 +45,7 @@ fn the_repetition_going_on_is_numbered() {
 }
 
 #[test]
-fn one_tap_marks_the_repetition_that_goes_on_and_another_takes_it_back() {
+fn one_tap_marks_the_current_repetition_as_failed_and_another_undoes_it() {
     let mut watched = Watched::new(REPS, Side::Neither);
     watched.until(12_000).press(Press::Failed);
     assert!(watched.guide.view().marked);
@@ -65,7 +65,7 @@ fn the_last_repetition_can_still_be_marked_while_resting() {
 }
 
 #[test]
-fn a_repetition_that_a_pause_cut_begins_anew() {
+fn a_repetition_interrupted_by_a_pause_starts_over() {
     let mut watched = Watched::new(REPS, Side::Neither);
     watched.until(16_000).press(Press::Pause);
     assert_eq!(counted(&watched), [(1, 0)]);
