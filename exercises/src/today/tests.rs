@@ -1,4 +1,4 @@
-//! Each state of the head, on the plan of the samples: a hold at nine, ten and eleven, balance and repetitions at six.
+//! Each state of the head, on the sample plan: a hold at nine, ten and eleven, balance and repetitions at six.
 
 use super::*;
 use crate::alarm::Alarm;
@@ -12,7 +12,7 @@ fn at(day: i64, hour: i64, minute: i64) -> Stamp {
     Stamp { utc_ms: midnight + ((day * 24 + hour) * 60 + minute) * 60_000, offset_s: 0 }
 }
 
-/// The card was taken on day 0 at eight; then this happened.
+/// A plan whose card was taken on day 0 at eight, followed by these events.
 fn followed(happened: &[(Stamp, LogEvent)]) -> Followed {
     let entries = happened.iter().enumerate();
     let entries =
@@ -104,7 +104,7 @@ fn a_card_that_clears_the_alarm_opens_the_plan_again() {
 }
 
 #[test]
-fn of_two_plans_the_earlier_slot_is_spoken_of() {
+fn of_two_plans_the_earlier_slot_is_shown() {
     let mut other = followed(&[]);
     other.plan.header.id = PlanId([7; 8]);
     other.plan.prescription.items.retain(|item| item.id == HOLD);
@@ -117,7 +117,7 @@ fn of_two_plans_the_earlier_slot_is_spoken_of() {
 }
 
 #[test]
-fn at_a_glance_what_is_done_of_how_many_and_whether_a_plan_is_followed() {
+fn the_summary_counts_slots_done_and_says_whether_a_plan_is_followed() {
     let page = |happened: &[(Stamp, LogEvent)], now| compose(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0));
     let morning = page(&[], at(1, 8, 0));
     assert_eq!((morning.count().0, morning.is_followed()), (0, true));
@@ -137,7 +137,7 @@ fn while_all_is_stopped_nothing_is_asked() {
 }
 
 #[test]
-fn a_slot_that_was_put_off_says_until_when_whatever_the_head_speaks_of() {
+fn a_slot_that_was_put_off_shows_until_when_whatever_the_head_is_about() {
     let balance = slot(1, BALANCE, 0);
     let later = (at(1, 18, 1), LogEvent::PutOff { slot: balance, minutes: 10 });
     let page = |now| compose(&[followed(std::slice::from_ref(&later))], &catalogue(), now, &Offsets::fixed(0));
@@ -151,7 +151,7 @@ fn a_slot_that_was_put_off_says_until_when_whatever_the_head_speaks_of() {
 }
 
 #[test]
-fn with_two_clinics_each_item_says_whose_it_is_and_the_same_line_stands_once() {
+fn with_two_clinics_each_item_names_its_clinic_and_equal_instructions_appear_once() {
     let mut other = followed(&[]);
     other.plan.header.id = PlanId([7; 8]);
     let aftercare = vec![crate::plan::Aftercare::KeepMoving];
