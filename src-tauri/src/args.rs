@@ -47,7 +47,7 @@ impl Args {
     }
 }
 
-/// A recorded trial, or in a sentence why it is none.
+/// Reads a recorded trial; the error is a sentence that says why it is not one.
 #[cfg(desktop)]
 fn recorded(path: &str) -> Result<Vec<Sample>, String> {
     let words = words::Words::new(actions::platform::locale());

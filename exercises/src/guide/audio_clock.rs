@@ -7,7 +7,7 @@
 
 /// Largest drift between the two clocks, in seconds per second. Quartz clocks drift less.
 const PARTING: f64 = 2e-4;
-/// A scheduled sound is scheduled anew if the estimate has moved by more than this, in seconds.
+/// A sound is rescheduled if the estimate has moved by more than this, in seconds.
 const MOVED_S: f64 = 0.002;
 /// The best reading within each span of this length is kept, in seconds.
 const SPAN_S: f64 = 4.0;

@@ -3,7 +3,6 @@
 //! Both ends of a window count. Due times follow the wall clock of the person's place: an hour that occurs twice counts once, at its
 //! first occurrence; one that does not exist is marked and not counted. A slot belongs to the day on which its window opened. A slot
 //! opens at its due time and closes at the next due time or after sixty minutes, whichever comes first.
-//! sixty minutes, whichever comes first.
 
 use crate::id::ItemId;
 use crate::plan::{Item, Plan};

@@ -59,7 +59,7 @@ impl<const N: usize> LowPass<N> {
         for (s, [z0, z1]) in self.sections.iter().zip(&mut self.state) {
             for lane in 0..N {
                 let y = s.b0 * x[lane] + z0[lane];
-                // In this order only the product with y waits for y.
+                // In this order of operations only the product with y depends on y.
                 z0[lane] = (s.b1 * x[lane] + z1[lane]) - s.a1 * y;
                 z1[lane] = s.b2 * x[lane] - s.a2 * y;
                 x[lane] = y;

@@ -10,7 +10,7 @@ use crate::sway::{
 
 /// Time constant of the mean vector, s: long compared with sway, short compared with a trial.
 const FOLLOW_S: f64 = 5.0;
-/// Longest gap that is filled, s. After a longer gap the filter starts anew.
+/// Longest gap that is filled, s. After a longer gap the filter starts over.
 const FILL_S: f64 = GAP_SPLIT_S;
 
 /// Times beyond this are not a sensor's times; they are so large that a grid step would be lost in rounding, s.

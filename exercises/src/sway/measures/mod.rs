@@ -17,9 +17,10 @@ use super::{
 };
 
 /// The figures of a window with `n` points and T = `duration_s`; x = ML and y = AP, low-passed at 3.5 Hz.
-/// `None` is "not reported": front and side not identified, too short for spectra, steps too coarse, or not defined for
-/// the signal. An integrated velocity (wrong by a factor of about two, for it integrates the tilt) and the ellipse of
-/// the mean (which shrinks with the count of samples) are never computed.
+///
+/// `None` means "not reported": front and side not identified, too short for spectra, steps too coarse, or not defined for
+/// the signal. An integrated velocity (wrong by a factor of about two, because it integrates the tilt) and the ellipse of
+/// the mean (which shrinks with the number of samples) are never computed.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Measures {
@@ -27,7 +28,7 @@ pub struct Measures {
     pub n: usize,
     /// (n - 1)/100, s.
     pub duration_s: f64,
-    /// Whether ML and AP mean side and front.
+    /// Whether ML and AP really mean side and front.
     pub axes_identified: bool,
     /// sqrt(mean x^2), m/s2.
     pub rms_ml: Option<f64>,

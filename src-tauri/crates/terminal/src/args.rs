@@ -307,7 +307,7 @@ pub struct To {
 }
 
 impl To {
-    /// What was asked for, if anything.
+    /// The requested correction, if any.
     pub fn correction(&self) -> Option<Correction> {
         let remove = self.remove.then_some(Correction::Never);
         let restore = self.restore.then_some(Correction::Stands);

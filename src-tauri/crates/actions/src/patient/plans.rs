@@ -62,7 +62,7 @@ pub(crate) fn exercises_of(plan: &Plan, catalogue: &Catalogue) -> Vec<Exercise> 
     found
 }
 
-/// What was already read. A log only grows, so each entry is decoded once; the plans are computed anew only when an entry or a card
+/// What was already read. A log only grows, so each entry is decoded once; the plans are computed again only when an entry or a card
 /// is added.
 #[derive(Default)]
 pub(crate) struct PlanCache {

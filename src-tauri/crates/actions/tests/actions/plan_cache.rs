@@ -1,4 +1,4 @@
-//! Plans are computed anew when an entry or a card was added, and only then.
+//! Plans are computed again when an entry or a card was added, and only then.
 
 use crate::people::{Patient, at};
 use actions::patient::{import_runs, plans, record, today};
