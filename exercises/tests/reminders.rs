@@ -155,7 +155,7 @@ proptest! {
     #![proptest_config(ProptestConfig { cases: 192, failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
-    fn what_is_listed_comes_and_nothing_else((plan, zone, now, settings, mut log, hours) in story()) {
+    fn the_listed_reminders_come_and_no_others((plan, zone, now, settings, mut log, hours) in story()) {
         let (taken, catalogue) = (now.plus_ms(-3 * 86_400_000), Catalogue::default());
         let followed = Followed { plan: plan.clone(), taken, history: History::fold(&log, PLAN) };
         let context = ReminderContext::new(vec![PlanInForce { followed: &followed, catalogue: &catalogue }], &settings, &zone);

@@ -33,7 +33,7 @@ fn turning(degrees_at_end: f64) -> Analysis {
 }
 
 #[test]
-fn a_sound_trial_has_neither_flags_nor_reasons() {
+fn a_good_trial_has_neither_flags_nor_reasons() {
     let got = changed(|sample| Some(*sample));
     assert!(got.flags.is_empty() && got.reasons().is_empty() && got.measures().is_some());
     assert_eq!(got.quality.dropped, 0);

@@ -65,7 +65,7 @@ mod tests {
     }
 
     #[test]
-    fn nothing_given_is_the_usual_home_and_the_real_time() {
+    fn without_arguments_home_and_time_are_the_usual_ones() {
         let args = read("").unwrap();
         assert!(args.home.is_none() && !args.hidden && !args.clock().is_set());
     }

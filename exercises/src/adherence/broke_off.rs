@@ -129,7 +129,7 @@ mod tests {
     }
 
     #[test]
-    fn a_small_fall_and_a_rise_are_no_breaking_off() {
+    fn a_small_fall_and_a_rise_do_not_count_as_breaking_off() {
         let mut small = vec![9; 30];
         small.extend(vec![7; 30]);
         assert_eq!(broke_off(&days(&small)), None, "22 points");
@@ -171,7 +171,7 @@ mod tests {
         #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
 
         #[test]
-        fn what_is_found_holds_the_rule(done in prop::collection::vec(0usize..=9, 0..60)) {
+        fn every_break_found_satisfies_the_rule(done in prop::collection::vec(0usize..=9, 0..60)) {
             if let Some(found) = broke_off(&days(&done)) {
                 let cut = usize::from(found.since);
                 prop_assert!(cut >= MIN_DAYS && done.len() - cut >= MIN_DAYS);

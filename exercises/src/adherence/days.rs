@@ -70,7 +70,7 @@ mod tests {
     }
 
     #[test]
-    fn days_without_a_record_and_days_off_are_counted_apart() {
+    fn days_without_a_record_and_days_off_are_counted_separately() {
         let mut slots = share_of_day(0, 1, 1);
         slots.extend(unseen(day(1, &[Mark::NotDone])));
         slots.extend(day(2, &[DAY_OFF, DAY_OFF]));

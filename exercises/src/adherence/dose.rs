@@ -62,14 +62,14 @@ mod tests {
     use crate::run::Share;
 
     #[test]
-    fn each_slot_is_capped_so_that_overdoing_hides_nothing() {
+    fn each_slot_is_capped_so_that_doing_more_hides_no_missed_slot() {
         let overdone = SlotOn { over: 20_000, ..slot(0, 0, Mark::Done) };
         let kept = dose_kept(&[overdone, slot(0, 1, Mark::NotDone)], DoseUnit::HoldSeconds);
         assert_eq!(kept, Some(DoseKept { unit: DoseUnit::HoldSeconds, done: 30, of: 60, over: 20 }));
     }
 
     #[test]
-    fn parts_count_as_far_as_they_got() {
+    fn unfinished_parts_count_partially() {
         let kept = dose_kept(&day(0, &[Mark::Done, PARTLY, SKIPPED]), DoseUnit::HoldSeconds).expect("asked for");
         assert_eq!((kept.done, kept.of), (40, 90));
     }
@@ -96,7 +96,7 @@ mod tests {
     }
 
     #[test]
-    fn what_one_doing_asks_for_by_kind_and_sides() {
+    fn the_target_of_one_run_by_kind_and_sides() {
         let hold = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
         let tempo = Tempo { up_s: 2, hold_s: 0, down_s: 2 };
         let reps = Dose::Reps { sets: 2, repetitions: 8, rest_s: 60, tempo };

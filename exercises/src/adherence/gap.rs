@@ -61,7 +61,7 @@ mod tests {
     }
 
     #[test]
-    fn the_longest_stretch_counts_and_of_equal_ones_the_later() {
+    fn the_longest_gap_counts_and_the_later_of_equal_ones() {
         let (done, not) = (Mark::Done, Mark::NotDone);
         let gap = longest_gap(&days(&[not, not, done, not, not, done, not])).expect("a gap");
         assert_eq!(gap, Gap { days: 2, unrecorded: 0, from: 3, until: 4 });

@@ -66,18 +66,18 @@ mod tests {
     use super::*;
 
     #[test]
-    fn nothing_asked_for_is_no_share() {
+    fn without_anything_asked_for_there_is_no_share() {
         assert_eq!(KofN::of(0, 0), None);
         assert_eq!(KofN::of(3, 0), None);
     }
 
     #[test]
-    fn overdoing_does_not_go_beyond_the_whole() {
+    fn doing_more_does_not_exceed_the_total() {
         assert_eq!(KofN::of(12, 9), Some(KofN { k: 9, n: 9 }));
     }
 
     #[test]
-    fn eighty_and_fifty_percent_are_inside_and_one_less_is_not() {
+    fn eighty_and_fifty_percent_reach_their_levels_and_one_less_does_not() {
         let level = |k, n| KofN::of(k, n).map(KofN::level);
         assert_eq!(level(8, 10), Some(Level::AsAgreed));
         assert_eq!(level(799, 1000), Some(Level::Partly), "79.9 % is not rounded up");

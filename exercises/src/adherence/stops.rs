@@ -62,7 +62,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn where_it_stopped_is_counted_by_whole_parts() {
+    fn stops_are_counted_by_whole_parts_done() {
         let runs = [
             run(RunEnd::Stopped, 1),
             run(RunEnd::Completed, 3),

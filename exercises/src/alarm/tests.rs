@@ -17,7 +17,7 @@ fn paused(trouble: Trouble, during: Option<ItemId>) -> Vec<ItemId> {
 }
 
 #[test]
-fn each_trouble_reaches_as_far_as_it_should() {
+fn each_complaint_pauses_what_it_should() {
     let all = vec![HOLD, BALANCE, REPS];
     for trouble in Trouble::ALL {
         let (during_hold, outside) = match trouble {

@@ -111,7 +111,7 @@ mod tests {
     }
 
     #[test]
-    fn three_points_are_three_points_at_the_foot_of_the_scale() {
+    fn three_points_count_at_the_low_end_of_the_scale_too() {
         check(Some(3), &[1], ActivityVerdict::NoClearChange);
         check(Some(2), &[0], ActivityVerdict::NoClearChange);
         check(Some(3), &[0], ActivityVerdict::Worse);
@@ -126,7 +126,7 @@ mod tests {
     }
 
     #[test]
-    fn one_end_alone_is_too_few() {
+    fn a_rating_at_one_end_only_is_too_few() {
         check(Some(4), &[], ActivityVerdict::TooFewRatings);
         check(None, &[4], ActivityVerdict::TooFewRatings);
         let got = check(None, &[], ActivityVerdict::TooFewRatings);

@@ -247,7 +247,7 @@ mod tests {
     }
 
     #[test]
-    fn where_nothing_is_due_the_bob_hangs_at_now() {
+    fn if_nothing_is_due_the_bob_is_at_the_present_moment() {
         let head = Head::Next { slot: slot(6), due: NOW };
         let marks = [Mark::Done, Mark::Done, Mark::Done, Mark::Done, Mark::Done, Mark::Done, Mark::ToCome];
         let rows = day(&today(&marks, head));

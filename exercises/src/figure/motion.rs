@@ -52,7 +52,7 @@ mod tests {
     }
 
     #[test]
-    fn the_poses_themselves_are_met() {
+    fn the_movement_passes_through_its_poses() {
         assert_eq!([0.0, 0.5, 1.0].map(|phase| knee(&[10, 50, 20], phase)), [10.0, 50.0, 20.0]);
         assert_eq!((knee(&[10, 50], 0.0), knee(&[10, 50], 1.0), knee(&[10, 50], 0.5)), (10.0, 50.0, 30.0));
     }
@@ -72,7 +72,7 @@ mod tests {
     }
 
     #[test]
-    fn a_phase_outside_is_held_at_the_ends() {
+    fn a_phase_out_of_range_is_clamped() {
         assert_eq!((knee(&[3, 9], -4.0), knee(&[3, 9], 7.0), knee(&[3, 9], f64::NAN)), (3.0, 9.0, 3.0));
         assert_eq!((knee(&[3], 0.7), knee(&[], 0.7)), (3.0, 0.0), "one pose or none is a stand-still, not a crash");
     }

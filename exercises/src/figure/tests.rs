@@ -115,7 +115,7 @@ fn bones_keep_their_length_and_joints_bend_their_own_way() {
 }
 
 #[test]
-fn the_chair_stands_under_the_seat() {
+fn the_chair_is_under_the_pelvis() {
     let figure = rising();
     let pelvis = AnchoredBody::new(&figure).at(0.0).spine.pelvis;
     // In a picture of this size one centimetre is ten units. The lower edge of the chair is at the upper edge of the floor.
@@ -183,7 +183,7 @@ fn a_shape_gives_an_svg_path() {
 }
 
 #[test]
-fn what_is_wide_has_a_wide_aspect() {
+fn a_wide_figure_has_a_wide_aspect() {
     let lying = Pose::from([(Joint::Trunk, -90)]);
     let mut flat = figure(View::Side, &[Contact::UpperBack], vec![lying.clone(), lying]);
     flat.furniture = vec![Furniture::Mat];

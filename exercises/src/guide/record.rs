@@ -179,7 +179,7 @@ mod tests {
     }
 
     #[test]
-    fn best_and_middle_by_leg_without_trials_that_were_cut_off() {
+    fn best_and_median_by_leg_leave_out_trials_that_were_cut_off() {
         let trials = [
             trial(BodySide::Right, 9_000, TrialEnd::Touch),
             trial(BodySide::Left, 12_000, TrialEnd::Touch),
@@ -218,7 +218,7 @@ mod tests {
     }
 
     #[test]
-    fn the_movements_of_a_timed_part_add_up_and_one_that_begins_anew_counts_once() {
+    fn the_movements_of_a_timed_part_add_up_and_a_restarted_one_counts_once() {
         let part = Part { number: 1, of: 1, side: None, changes_side: false, last: true };
         let mut record = Record::new(WorkForm::Timed);
         record.finish(StepKind::Beat(0, Beat::Up), part, 2000, TrialEnd::Touch);

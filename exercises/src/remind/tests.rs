@@ -72,7 +72,7 @@ fn done(when: Stamp, slot: SlotRef) -> (Stamp, LogEvent) {
 }
 
 #[test]
-fn a_slot_is_announced_from_its_hour_until_it_closes() {
+fn a_slot_is_reminded_of_from_its_time_until_it_closes() {
     assert_eq!(due(&[], at(1, 8, 59)), None);
     assert_eq!(due(&[], at(1, 9, 0)), Some(slot(1, HOLD, 0)));
     assert_eq!(due(&[], at(1, 11, 59)), Some(slot(1, HOLD, 2)));
@@ -80,7 +80,7 @@ fn a_slot_is_announced_from_its_hour_until_it_closes() {
 }
 
 #[test]
-fn what_falls_into_a_quiet_time_comes_at_its_end_if_it_is_still_open() {
+fn a_reminder_in_a_quiet_time_comes_at_its_end_if_the_slot_is_still_open() {
     let lunch = Settings { quiet: vec![Span { from: 9 * 60, to: 9 * 60 + 30 }], meeting: None };
     assert_eq!(due_with(&[], &lunch, at(1, 9, 29)), None);
     assert_eq!(due_with(&[], &lunch, at(1, 9, 30)).map(|reminder| reminder.slot), Some(slot(1, HOLD, 0)));
@@ -97,7 +97,7 @@ fn a_quiet_time_may_go_over_midnight() {
 }
 
 #[test]
-fn quiet_times_that_touch_are_one_silence_and_a_day_full_of_them_has_no_end() {
+fn adjacent_quiet_times_join_and_a_day_full_of_them_has_no_end() {
     let two = Settings { quiet: vec![Span { from: 540, to: 600 }, Span { from: 600, to: 660 }], meeting: None };
     assert_eq!(two.silent_until(at(1, 9, 15), &Offsets::fixed(0)), Some(at(1, 11, 0)));
     let full = Settings { quiet: vec![Span { from: 0, to: 720 }, Span { from: 720, to: 0 }], meeting: None };
@@ -118,7 +118,7 @@ fn where_clocks_go_back_a_quiet_time_lasts_by_the_wall_clock() {
 }
 
 #[test]
-fn a_meeting_ends_by_itself_and_one_by_a_wrong_clock_silences_nothing() {
+fn a_meeting_ends_by_itself_and_one_begun_by_a_wrong_clock_suppresses_nothing() {
     let meeting = |from, until| Settings { quiet: Vec::new(), meeting: Some(Meeting { from, until }) };
     let two_hours = meeting(at(1, 8, 30), at(1, 10, 30));
     assert_eq!(due_with(&[], &two_hours, at(1, 10, 29)), None);
@@ -152,7 +152,7 @@ fn a_second_reminder_of_the_same_hour_comes_when_the_first_is_done() {
 }
 
 #[test]
-fn after_a_reminder_that_was_followed_the_next_has_no_sound() {
+fn after_a_reminder_that_was_acted_on_the_next_has_no_sound() {
     let light = |happened: &[(Stamp, LogEvent)]| due_with(happened, &Settings::default(), at(1, 10, 0)).expect("ten").light;
     let nine = slot(1, HOLD, 0);
     assert!(!light(&[]), "the first one");
@@ -164,7 +164,7 @@ fn after_a_reminder_that_was_followed_the_next_has_no_sound() {
 }
 
 #[test]
-fn slots_on_days_off_skipped_and_paused_are_not_announced() {
+fn slots_on_days_off_skipped_and_paused_are_not_reminded_of() {
     let day = at(1, 0, 0).date();
     let ill = (at(1, 7, 0), LogEvent::DaysOff { from: day, until: day, why: DayOffReason::Ill });
     let skipped = (at(1, 8, 55), LogEvent::Skipped { slot: slot(1, HOLD, 0), reason: Barrier::NoTime });
@@ -175,7 +175,7 @@ fn slots_on_days_off_skipped_and_paused_are_not_announced() {
 }
 
 #[test]
-fn a_reminder_that_is_shown_goes_as_soon_as_it_is_of_no_use() {
+fn a_reminder_stops_applying_as_soon_as_it_is_useless() {
     let nine = slot(1, HOLD, 0);
     let stands = |happened: &[(Stamp, LogEvent)], now: Stamp| {
         let happened = [&[reminded(at(1, 9, 0), nine)], happened].concat();

@@ -81,7 +81,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn odd_and_even_counts() {
+    fn medians_of_odd_and_even_counts() {
         assert_eq!(median(&[3.0, 1.0, 2.0]), Some(2.0));
         assert_eq!(median(&[4.0, 1.0, 2.0, 3.0]), Some(2.5));
         assert_eq!(median(&[7.0]), Some(7.0));

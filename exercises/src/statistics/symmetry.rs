@@ -134,7 +134,7 @@ mod tests {
     }
 
     #[test]
-    fn both_at_the_cap_say_nothing() {
+    fn both_sides_at_the_cap_are_not_informative() {
         let got = compare(45.0, 45.0, Some(45.0));
         assert_eq!((got.verdict, got.within_error), (SymmetryVerdict::NotInformative, None));
     }

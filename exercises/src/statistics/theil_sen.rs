@@ -138,7 +138,7 @@ mod tests {
     }
 
     #[test]
-    fn too_short_too_large_and_no_confidence() {
+    fn a_short_series_large_values_and_an_invalid_confidence_give_no_line() {
         assert_eq!(theil_sen(&[], 0.95), Ok(None));
         assert_eq!(theil_sen(&series(&[1], &[2.0]), 0.95), Ok(None));
         assert_eq!(theil_sen(&series(&[1, 2], &[-f64::MAX, f64::MAX]), 0.95), Ok(None));

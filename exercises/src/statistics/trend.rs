@@ -185,7 +185,7 @@ mod tests {
     }
 
     #[test]
-    fn all_the_same_is_no_clear_change_even_without_a_threshold() {
+    fn equal_values_are_no_clear_change_even_without_a_threshold() {
         check(&d(), &given(0.0), Verdict::NoClearChange);
     }
 
@@ -223,7 +223,7 @@ mod tests {
     }
 
     #[test]
-    fn a_fault_of_the_series_is_no_verdict() {
+    fn a_faulty_series_gives_no_verdict() {
         let twice = series(&[1, 1], &[1.0, 2.0]);
         assert_eq!(trend(&twice, &TrendContext::default()), Err(SeriesFault::RepeatedDay { day: 1 }));
     }

@@ -107,7 +107,7 @@ mod tests {
     }
 
     #[test]
-    fn no_direction_no_axes() {
+    fn without_a_direction_there_are_no_axes() {
         assert_eq!(axes([0.0; 3]), None);
         assert_eq!(axes([f64::MAX; 3]), None);
         assert_eq!(axes([f64::NAN, 0.0, 0.0]), None);

@@ -191,7 +191,7 @@ mod tests {
     }
 
     #[test]
-    fn to_the_planned_end() {
+    fn a_hold_without_a_touch_down_lasts_to_the_planned_end() {
         let got = of(&[], &[]);
         check(&got, 30.0, EndedBy::End);
         assert!(!got.to_be_confirmed() && got.ask_s.is_empty());
@@ -233,7 +233,7 @@ mod tests {
     }
 
     #[test]
-    fn answers_decide() {
+    fn an_answer_overrides_the_sensor() {
         check(&of(&[event(12.0, Class::Possible, None, TouchAnswer::Yes)], &[]), 7.0, EndedBy::TouchAnswer);
         check(&of(&[event(12.0, Class::Definite, None, TouchAnswer::No)], &[]), 30.0, EndedBy::End);
         let unsure = of(&[event(12.0, Class::Possible, None, TouchAnswer::Unsure)], &[]);

@@ -190,7 +190,7 @@ mod tests {
     }
 
     #[test]
-    fn a_sound_record_has_nothing_against_it() {
+    fn a_good_record_has_no_flags_or_reasons() {
         let got = quality(steady(100.0, 10.0));
         assert_eq!(got.reasons(), vec![]);
         assert_eq!(got.flags(&Source::file()), vec![]);
@@ -224,7 +224,7 @@ mod tests {
     }
 
     #[test]
-    fn other_units_are_no_gravity() {
+    fn other_units_do_not_give_gravity() {
         let in_g = quality(steady(100.0, 10.0).map(|(t, a)| (t, a.map(|axis| axis / G0))));
         assert_eq!(in_g.reasons(), vec![Reason::GravityImplausible]);
         let huge = quality(steady(100.0, 10.0).map(|(t, _)| (t, [f64::MAX, f64::MAX, t])));

@@ -86,7 +86,7 @@ mod tests {
     }
 
     #[test]
-    fn marks_that_bound_nothing() {
+    fn marks_that_bound_no_stretch_of_time() {
         assert!(Marks::between(0.0, 30.0).sound());
         for (on, off) in [(5.0, 5.0), (6.0, 5.0), (f64::NAN, 5.0), (0.0, f64::INFINITY)] {
             assert!(!Marks::between(on, off).sound());

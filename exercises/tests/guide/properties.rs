@@ -107,7 +107,7 @@ proptest! {
     }
 
     #[test]
-    fn what_is_done_never_outruns_the_time_that_was_seen(dose in dose(), side in side(), acts in prop::collection::vec(act(), 0..400)) {
+    fn the_time_done_never_exceeds_the_time_observed(dose in dose(), side in side(), acts in prop::collection::vec(act(), 0..400)) {
         prop_assume!(!matches!(dose, Dose::Reps { .. }));
         let mut seen = 0;
         let mut latest = STEADY_MS;
@@ -121,7 +121,7 @@ proptest! {
     }
 
     #[test]
-    fn what_was_done_never_shrinks(dose in dose(), side in side(), acts in prop::collection::vec(act(), 0..400)) {
+    fn the_amount_done_never_decreases(dose in dose(), side in side(), acts in prop::collection::vec(act(), 0..400)) {
         // A repetition may be marked as failed later, so only kinds with times are compared.
         prop_assume!(!matches!(dose, Dose::Reps { .. }));
         let mut before = 0;

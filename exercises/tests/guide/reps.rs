@@ -35,7 +35,7 @@ fn the_bob_follows_the_movement() {
 }
 
 #[test]
-fn the_repetition_going_on_is_numbered() {
+fn the_current_repetition_is_numbered() {
     let mut watched = Watched::new(REPS, Side::Neither);
     let shown: Vec<_> = [1_000, 6_000, 12_000, 18_000, 24_000, 42_000]
         .into_iter()

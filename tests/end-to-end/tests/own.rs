@@ -119,7 +119,7 @@ fn a_chosen_slot_that_is_put_off_shows_when_it_comes_back() {
 }
 
 #[test]
-fn where_there_is_no_tray_closing_asks_and_leaves_no_notification_behind() {
+fn without_a_tray_closing_asks_and_leaves_no_notification_behind() {
     let desktop = Desktop::new();
     prepare(&desktop);
     let window = open(&desktop, "09:10:00");

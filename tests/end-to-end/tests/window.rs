@@ -32,7 +32,7 @@ fn a_dark_desktop_gets_a_dark_window() {
 }
 
 #[test]
-fn the_letters_are_the_programs_own() {
+fn the_font_is_the_programs_own() {
     let desktop = Desktop::new();
     let window = desktop.open("anna").start();
     window.see("Carryover");
@@ -60,7 +60,7 @@ fn another_home_opens_beside_it() {
 }
 
 #[test]
-fn the_page_reaches_nothing_outside_and_runs_no_text() {
+fn the_page_connects_to_nothing_outside_and_evaluates_no_text_as_code() {
     let desktop = Desktop::new();
     let window = desktop.open("anna").start();
     window.see("Carryover");

@@ -130,7 +130,7 @@ fn built_alone_nobody_but_the_wire_turns_on_the_domains_serde() {
 
 /// Modules in a cycle can only be understood and changed together.
 #[test]
-fn no_circle_among_the_modules_of_the_domain_and_the_window() {
+fn no_cycle_among_the_modules_of_the_domain_and_the_window() {
     for folder in ["exercises/src", "ui/src"] {
         let circles = circles(folder);
         assert!(circles.is_empty(), "{folder}:\n{}", circles.join("\n\n"));

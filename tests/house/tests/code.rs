@@ -157,7 +157,7 @@ fn no_file_is_longer_than_the_limit() {
 
 /// A component that other files use must be alone; the pieces that only it uses may be in the same file.
 #[test]
-fn one_component_a_file() {
+fn one_component_per_file() {
     let mut all = 0;
     for source in sources("ui/src", &[".rs"]) {
         let lines: Vec<&str> = source.code().map(|(_, line)| line.trim()).collect();

@@ -42,7 +42,7 @@ fn every_folder_and_crate_of_the_map_is_there() {
 
 /// Each invariant names a file or folder that enforces it, relative to the top of the workspace or to `src-tauri/crates`.
 #[test]
-fn what_holds_each_invariant_is_there() {
+fn what_enforces_each_invariant_exists() {
     for row in table("Invariants") {
         let named = quoted(&row[1]);
         assert!(!named.is_empty(), "nothing holds {:?}", row[0]);

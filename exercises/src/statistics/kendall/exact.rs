@@ -78,7 +78,7 @@ mod tests {
     }
 
     #[test]
-    fn gaussian_binomials_of_the_books() {
+    fn known_gaussian_binomials() {
         assert_eq!(gaussian_binomial(4, 2), vec![1.0, 1.0, 2.0, 1.0, 1.0]);
         assert_eq!(gaussian_binomial(5, 1), vec![1.0; 5]);
         assert_eq!(gaussian_binomial(3, 3), vec![1.0]);

@@ -116,7 +116,7 @@ fn pictures_without_a_code() {
 
 /// Nothing but finder patterns of nine pixels each: the number of triples grows with the cube of their number.
 #[test]
-fn a_picture_made_to_keep_us_busy() {
+fn a_picture_made_to_waste_time() {
     let ring = |x: u32, y: u32| (x % 9).abs_diff(4).max((y % 9).abs_diff(4));
     for side in [1200, 2000] {
         let carpet = GrayImage::from_fn(side, side, |x, y| Luma([if [0, 1, 3].contains(&ring(x, y)) { 0 } else { 255 }]));

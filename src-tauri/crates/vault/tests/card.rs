@@ -87,7 +87,7 @@ fn a_signature_by_another_key_than_the_named_one_is_not_trusted() {
 /// With the neutral point as key, the neutral point and zero form a signature that the loose equation of RFC 8032 accepts for any
 /// message.
 #[test]
-fn a_key_under_which_anything_is_signed_is_not_trusted() {
+fn a_weak_key_that_accepts_any_signature_is_not_trusted() {
     let mut neutral = [0; 32];
     neutral[0] = 1;
     let mut signature = [0; 64];

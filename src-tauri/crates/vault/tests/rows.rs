@@ -15,7 +15,7 @@ proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
-    fn any_row_opens_at_its_place(table in ".{0,20}", row: Vec<u8>, plain: Vec<u8>) {
+    fn any_row_can_be_decrypted_for_its_table_and_id(table in ".{0,20}", row: Vec<u8>, plain: Vec<u8>) {
         let sealed = seal(&KEYS, &table, &row, &plain);
         prop_assert_eq!(open(&KEYS, &table, &row, &sealed), Ok(plain));
     }

@@ -157,7 +157,7 @@ fn every_field_of_the_letter_is_under_the_tag() {
 }
 
 #[test]
-fn contents_are_refused_by_name_also_from_a_holder_of_the_card() {
+fn invalid_contents_are_refused_with_their_fault_even_from_somebody_with_the_card() {
     let bomb = |letter: &mut Letter| letter.body.packed = miniz_oxide::deflate::compress_to_vec(&vec![0; 60_000_000], 9);
     let too_big = SummaryFault::TooBig { most: MAX_CONTENTS };
     assert_eq!(opened(&letter_with(bomb)), Err(OpenFault::Contents(too_big)));

@@ -206,7 +206,7 @@ mod tests {
     use words::Locale;
 
     #[test]
-    fn a_card_is_read_and_checked_once_from_looking_to_following() {
+    fn a_card_is_read_and_checked_once_from_preview_to_taking() {
         let dir = tempfile::tempdir().expect("a temporary folder");
         let moment = clock::at(1_795_600_000_000, zone::named("Europe/Vienna").expect("a zone"));
         let sample = sample::open(&dir.path().join("sample"), &moment, Locale::En).expect("a new folder");

@@ -72,7 +72,7 @@ fn a_correction_that_does_not_apply_is_refused_and_not_logged() {
 }
 
 #[test]
-fn a_correction_opens_a_slot_said_to_be_done_or_skipped() {
+fn a_correction_reopens_a_slot_that_was_done_or_skipped() {
     let mut patient = Patient::new();
     let mark = |patient: &Patient, number: u8| {
         let page = today::page(&patient.folder, &at("11-25T12:00")).expect("a page");

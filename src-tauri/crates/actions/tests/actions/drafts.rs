@@ -31,7 +31,7 @@ fn compose(folder: &mut DataFolder, moment: &str) -> AskKeep {
 }
 
 #[test]
-fn what_was_left_is_resumed_after_the_program_was_closed() {
+fn a_draft_is_resumed_after_the_program_was_closed() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     let left = compose(&mut folder, "11-25T08:00");
@@ -49,7 +49,7 @@ fn what_was_left_is_resumed_after_the_program_was_closed() {
 }
 
 #[test]
-fn a_draft_lies_sealed_in_the_folder() {
+fn a_draft_is_stored_encrypted() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     let left = compose(&mut folder, "11-25T08:00");

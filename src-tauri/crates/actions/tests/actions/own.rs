@@ -42,7 +42,7 @@ fn hold(patient: &mut Patient, moment: &str) {
 }
 
 #[test]
-fn what_falls_into_a_quiet_time_comes_at_its_end_also_after_a_restart() {
+fn a_reminder_in_a_quiet_time_comes_at_its_end_even_after_a_restart() {
     let mut patient = Patient::new();
     quiet(&mut patient, "11-25T08:50", &[(9 * 60, 9 * 60 + 30), (12 * 60, 13 * 60)]).expect("two quiet times");
     let mut patient = patient.restarted();
@@ -73,7 +73,7 @@ fn a_meeting_ends_by_itself_and_can_be_ended_early() {
 }
 
 #[test]
-fn after_a_reminder_that_was_followed_the_next_has_no_sound() {
+fn after_a_reminder_that_was_acted_on_the_next_has_no_sound() {
     let mut patient = Patient::new();
     assert!(!due(&mut patient, "11-25T09:00").expect("nine").light);
     hold(&mut patient, "11-25T09:02");
@@ -105,7 +105,7 @@ fn invalid_settings_are_refused_and_change_nothing() {
 /// The list for a phone's system is compared with the loop itself, which is asked every minute of the same day in a copy of the
 /// folder.
 #[test]
-fn what_is_listed_ahead_is_what_the_loop_shows() {
+fn the_reminders_listed_ahead_are_those_that_the_loop_shows() {
     let mut patient = Patient::new();
     quiet(&mut patient, "11-25T08:50", &[(12 * 60, 13 * 60 + 30), (21 * 60, 7 * 60)]).expect("two");
     due(&mut patient, "11-25T09:00").expect("nine");
@@ -143,7 +143,7 @@ fn files(dir: &Path) -> BTreeMap<String, Vec<u8>> {
 }
 
 #[test]
-fn everything_is_handed_over_and_no_secret_is_in_it() {
+fn everything_is_exported_without_any_secret() {
     let mut patient = Patient::new();
     hold(&mut patient, "11-25T09:02");
     let pain = QuestionAnswer::Pain { plan: patient.plan, complaint: exercises::id::ComplaintId(1), score: 3, after: None };

@@ -83,7 +83,7 @@ fn damaged_rows_of_one_patient_do_not_keep_anothers_summary_or_draft_from_being_
 }
 
 #[test]
-fn no_summary_is_opened_to_check_what_is_being_composed() {
+fn no_summary_is_opened_to_check_a_draft() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     two_patients(dir.path());
     tamper(dir.path(), |tx| {

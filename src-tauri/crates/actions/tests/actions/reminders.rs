@@ -20,7 +20,7 @@ fn mark(patient: &Patient, moment: &str, number: u8) -> Mark {
 }
 
 #[test]
-fn each_slot_is_announced_once_while_it_is_open() {
+fn each_slot_is_reminded_of_once_while_it_is_open() {
     let mut patient = Patient::new();
     assert_eq!(due(&mut patient, "11-25T08:59"), None, "not yet");
     let nine = due(&mut patient, "11-25T09:00").expect("nine o'clock");
@@ -87,7 +87,7 @@ fn a_run_that_was_stopped_part_way_comes_back_in_ten_minutes() {
 }
 
 #[test]
-fn slots_done_skipped_or_paused_are_not_announced() {
+fn slots_done_skipped_or_paused_are_not_reminded_of() {
     let mut patient = Patient::new();
     let request = SlotRequest { plan: patient.plan, slot: slot(1, 0) };
     today::did_it(&mut patient.folder, &at("11-25T09:00"), &request).expect("open");

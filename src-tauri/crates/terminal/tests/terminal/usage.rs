@@ -56,7 +56,7 @@ fn help_names_every_command_and_succeeds() {
 
 /// Checks the help of every command, by the names that the help of its area lists.
 #[test]
-fn help_says_it_in_plain_words() {
+fn help_uses_plain_words() {
     let place = Place::empty();
     let help = |arguments: &[&str]| place.done(&[arguments, &["--help"]].concat());
     let mut all = help(&[]);

@@ -67,7 +67,7 @@ mod tests {
     }
 
     #[test]
-    fn why_it_is_silent_and_until_when() {
+    fn why_reminders_are_suppressed_and_until_when() {
         let said = |meeting, silent| EN.silence(&reminders(meeting, silent)).expect("silent");
         assert_eq!(said(Some(later(60)), Some(later(60))), "In a meeting until 15:02.");
         assert_eq!(said(Some(later(60)), Some(later(90))), "In a meeting until 15:02. No reminder until 15:32.");

@@ -73,7 +73,7 @@ fn an_unclear_change_says_what_is_missing() {
 }
 
 #[test]
-fn the_strings_show_the_hour_and_the_day_at_which_it_broke_off() {
+fn the_strings_show_the_hour_and_the_day_of_breaking_off() {
     let text = EN.review_text(&page());
     let row = |time: &str| {
         let line =
