@@ -21,7 +21,7 @@ fn write_capability() -> &'static str {
     let own = wire::COMMANDS.iter().map(|command| format!("allow-{}", command.replace('_', "-")));
     let permissions: Vec<String> = OTHER_PERMISSIONS.map(str::to_owned).into_iter().chain(own).collect();
     let capability = json!({ "identifier": "window", "local": true, "windows": ["main"], "permissions": permissions });
-    let folder = PathBuf::from(std::env::var_os("OUT_DIR").expect("cargo says where to build"));
+    let folder = PathBuf::from(std::env::var_os("OUT_DIR").expect("cargo sets the build folder"));
     // In a folder of its own, because Tauri writes other files next to it that are not capabilities.
     let folder = folder.join("allowed");
     std::fs::create_dir_all(&folder).expect("the build folder is writable");

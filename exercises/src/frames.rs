@@ -85,7 +85,7 @@ mod tests {
             shown = next;
         }
         assert_eq!(seen, [0, 1, 2, 0, 1]);
-        assert_eq!(shown.advance(4 * FRAME_MS).position(), 1, "an instant that lies before is none");
+        assert_eq!(shown.advance(4 * FRAME_MS).position(), 1, "an instant before that is invalid");
     }
 
     #[test]

@@ -114,7 +114,7 @@ fn check(zone: Tz, offsets: &Offsets, item: &Item, days: &[NaiveDate]) {
         assert!(due < closes && closes - due <= slots::OPEN_MINUTES * 60_000, "{name} {days:?}: open for up to an hour");
     }
     for pair in open.windows(2) {
-        assert!(pair[0].0 < pair[1].0, "{name} {days:?}: slots stand in order, none at another's instant");
+        assert!(pair[0].0 < pair[1].0, "{name} {days:?}: slots are in order, no two at the same instant");
         assert!(pair[0].1 <= pair[1].0, "{name} {days:?}: never two open at once");
     }
 }

@@ -74,7 +74,7 @@ mod tests {
     fn an_instant_sets_the_clock() {
         let clock = read("--at 2027-03-01T14:02:00+01:00").unwrap().clock();
         assert!(clock.is_set());
-        assert!((0..60_000).contains(&(clock.now_ms() - 1_803_906_120_000)), "it goes on from there");
+        assert!((0..60_000).contains(&(clock.now_ms() - 1_803_906_120_000)), "it continues from there");
     }
 
     #[test]

@@ -95,7 +95,7 @@ mod tests {
     #[test]
     fn points_far_apart_are_not_joined() {
         let chart = lines(&[(0, 6), (1, 6), (9, 3), (10, 3), (20, 2)], &[], &axis());
-        assert_eq!(chart.pieces.iter().map(Vec::len).collect::<Vec<_>>(), [2, 2], "the last one stands alone");
+        assert_eq!(chart.pieces.iter().map(Vec::len).collect::<Vec<_>>(), [2, 2], "the last one is alone");
         assert_eq!(chart.points.len(), 5);
     }
 

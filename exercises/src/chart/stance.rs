@@ -264,6 +264,6 @@ mod tests {
         let group = groups(&[series(BodySide::Left, 30, &[20.0; 6]), series(BodySide::Right, 30, &[20.5; 6])]);
         let ends = stance(&group[0], &axis()).ends;
         assert!((ends[1].y - ends[0].y).abs() >= WORDS_APART - 1e-9);
-        assert_eq!(ends[0].leg, BodySide::Right, "the longer time's name stands above");
+        assert_eq!(ends[0].leg, BodySide::Right, "the longer time's name is above");
     }
 }

@@ -145,7 +145,7 @@ mod tests {
         let going = stance(0.0, Some(0.5));
         assert_eq!(going.own, Some(stance(0.5, None).bob));
         assert_eq!(going.aim, Some(stance(1.0, None).bob));
-        assert_eq!(stance(0.0, Some(7.0)).own, going.aim, "a value over the aim stands at the aim");
+        assert_eq!(stance(0.0, Some(7.0)).own, going.aim, "a value above the target is at the target");
     }
 
     #[test]

@@ -93,7 +93,7 @@ fn the_first_complaint_is_assigned_to_present_and_later_items() {
     assert!(draft.prescription.items.iter().all(|item| item.serves == Some(first)));
     let second = draft.add_complaint().expect("room");
     draft.add(&hold());
-    assert_eq!(draft.prescription.items[2].serves, None, "of two complaints nobody knows which");
+    assert_eq!(draft.prescription.items[2].serves, None, "of two complaints it is not known which");
     draft.remove_complaint(first);
     assert!(draft.prescription.items.iter().all(|item| item.serves.is_none()));
     assert_eq!(draft.prescription.complaints.len(), 1);
@@ -121,7 +121,7 @@ fn a_suggested_step_is_taken_from_what_is_in_use() {
     let longer = with(hold().dose, Quantity::HoldSeconds, 15);
     assert_eq!(draft.prescription.items[0].dose, longer);
     draft.apply(&advance);
-    assert_eq!(draft.prescription.items[0].dose, longer, "a second click goes no further");
+    assert_eq!(draft.prescription.items[0].dose, longer, "a second click changes nothing more");
     assert!(draft.follows(&advance));
     draft.apply(&suggestion(id, Advice::Keep));
     assert_eq!(draft.prescription.items[0].dose, hold().dose);

@@ -74,6 +74,10 @@ mod tests {
     #[test]
     fn a_phase_out_of_range_is_clamped() {
         assert_eq!((knee(&[3, 9], -4.0), knee(&[3, 9], 7.0), knee(&[3, 9], f64::NAN)), (3.0, 9.0, 3.0));
-        assert_eq!((knee(&[3], 0.7), knee(&[], 0.7)), (3.0, 0.0), "one pose or none is a stand-still, not a crash");
+        assert_eq!(
+            (knee(&[3], 0.7), knee(&[], 0.7)),
+            (3.0, 0.0),
+            "with one pose or none the figure stands still and does not crash"
+        );
     }
 }

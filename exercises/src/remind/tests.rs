@@ -148,7 +148,7 @@ fn a_second_reminder_of_the_same_hour_comes_when_the_first_is_done() {
     let later = (at(1, 18, 5), LogEvent::PutOff { slot: balance, minutes: 10 });
     assert_eq!(due(&[shown.clone(), later.clone()], at(1, 18, 6)), Some(reps));
     let both = [shown, later, reminded(at(1, 18, 6), reps)];
-    assert_eq!(due(&both, at(1, 18, 15)), Some(balance), "put off to later than the other's reminder: it comes");
+    assert_eq!(due(&both, at(1, 18, 15)), Some(balance), "put off to a time after the other's reminder: it comes");
 }
 
 #[test]

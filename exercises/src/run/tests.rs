@@ -97,5 +97,5 @@ fn tried_is_less_than_done_and_more_than_begun() {
 fn work_of_another_kind_than_its_dose_counts_as_nothing() {
     let odd = run(BALANCE, Work::Timed(vec![HoldRecord { side: None, held_ms: 10_000 }]));
     assert_eq!(odd.share(1), share(0, 0));
-    assert!(!odd.share(1).full(), "nothing of nothing is not the whole");
+    assert!(!odd.share(1).full(), "zero of zero is not the whole");
 }

@@ -89,7 +89,7 @@ fn the_slot_for_which_a_run_counts() {
     }
     let hourly = every(60, 540, 660);
     let named = counts_for(&hourly, HOLD, at(1, 595), &utc(), at(0, 0)).map(|slot| slot.number);
-    assert_eq!(named, Some(0), "the open slot goes before the one that comes");
+    assert_eq!(named, Some(0), "the open slot takes precedence over the coming one");
 }
 
 #[test]

@@ -32,7 +32,7 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
             .map_or_else(|| (None, quiet(followed, &string, now, zone)), |(of, head)| (Some(of), head)),
     };
     let item = of.and_then(|(plan, id)| items.iter().find(|item| (item.plan, item.item.id) == (plan, id)).cloned());
-    // A person who has just reported a serious complaint is not asked about activities.
+    // While an alarm pauses everything, no questions are asked.
     let asks = !matches!(head, Head::Stopped(_));
     let in_force = followed.iter().filter(|one| asks && now.date() <= one.plan.prescription.review);
     Today {

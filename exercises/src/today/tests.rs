@@ -113,7 +113,7 @@ fn of_two_plans_the_earlier_slot_is_shown() {
     assert_eq!(today.item.map(|item| item.plan), Some(PlanId([7; 8])));
     assert_eq!(today.string.len(), 6, "both plans' slots are on the day's string");
     let mine = compose(&[followed(&[]), other], &catalogue(), at(1, 9, 31), &Offsets::fixed(0));
-    assert_eq!(mine.item.map(|item| item.plan), Some(plan().header.id), "the same number in the other plan is not meant");
+    assert_eq!(mine.item.map(|item| item.plan), Some(plan().header.id), "the same number in the other plan is another item");
 }
 
 #[test]
@@ -142,12 +142,16 @@ fn a_slot_that_was_put_off_shows_until_when_whatever_the_head_is_about() {
     let later = (at(1, 18, 1), LogEvent::PutOff { slot: balance, minutes: 10 });
     let page = |now| compose(&[followed(std::slice::from_ref(&later))], &catalogue(), now, &Offsets::fixed(0));
     let put_off = |now| page(now).string.iter().find(|knot| knot.slot == balance).map(|knot| knot.put_off);
-    assert_eq!(page(at(1, 18, 2)).item.map(|item| item.item.id), Some(REPS), "what was put off waits behind what was not");
+    assert_eq!(
+        page(at(1, 18, 2)).item.map(|item| item.item.id),
+        Some(REPS),
+        "a slot that was put off comes after one that was not"
+    );
     assert_eq!(put_off(at(1, 18, 2)), Some(Some(at(1, 18, 11))));
     assert_eq!(put_off(at(1, 18, 11)), Some(None), "it has come");
     let skipped = followed(&[later.clone(), (at(1, 18, 2), LogEvent::Skipped { slot: balance, reason: Barrier::NoTime })]);
     let after = compose(&[skipped], &catalogue(), at(1, 18, 3), &Offsets::fixed(0));
-    assert!(after.string.iter().all(|knot| knot.put_off.is_none()), "nothing comes of what was left out");
+    assert!(after.string.iter().all(|knot| knot.put_off.is_none()), "a skipped slot gives no reminder");
 }
 
 #[test]

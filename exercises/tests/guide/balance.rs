@@ -173,7 +173,7 @@ fn set_ups_are_never_mixed_in_one_run() {
 fn a_touch_down_proposed_by_the_sensor_ends_a_trial_without_a_measured_time() {
     let mut watched = Watched::new(BALANCE, Side::Left);
     watched.guide.choose_set_up(SetUp::InPocket);
-    assert_eq!(watched.guide.propose_end(at(0)), [], "nothing goes on yet");
+    assert_eq!(watched.guide.propose_end(at(0)), [], "nothing is in progress yet");
     watched.press(Press::Next);
     let now = watched.now + 15_000 + 9_000;
     watched.until(now);

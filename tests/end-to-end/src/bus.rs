@@ -115,7 +115,7 @@ fn settings(folder: &Path, notes: &Path) -> PathBuf {
 
 fn make_executable(script: &Path) {
     use std::os::unix::fs::PermissionsExt;
-    fs::set_permissions(script, fs::Permissions::from_mode(0o700)).expect("the script is ours");
+    fs::set_permissions(script, fs::Permissions::from_mode(0o700)).expect("the script is part of the test");
 }
 
 #[cfg(test)]

@@ -24,7 +24,7 @@ impl Window {
     #[track_caller]
     pub fn see(&self, words: &str) {
         if wait::until(|| self.text().contains(words).then_some(())).is_none() {
-            panic!("{words:?} is not to be seen; the page says: {}", self.text());
+            panic!("{words:?} is not visible; the page says: {}", self.text());
         }
     }
 
@@ -32,7 +32,7 @@ impl Window {
     #[track_caller]
     pub fn see_no_more(&self, words: &str) {
         if wait::until(|| (!self.text().contains(words)).then_some(())).is_none() {
-            panic!("{words:?} is still to be seen; the page says: {}", self.text());
+            panic!("{words:?} is still visible; the page says: {}", self.text());
         }
     }
 

@@ -49,7 +49,7 @@ impl Window {
             field.clear().await?;
             field.send_keys(text).await
         });
-        typed.unwrap_or_else(|error| panic!("{label:?} takes no text: {error}"));
+        typed.unwrap_or_else(|error| panic!("{label:?} does not accept text: {error}"));
     }
 
     /// Chooses an option from the list with this label.
@@ -83,7 +83,7 @@ impl Window {
         let field = self.field(label);
         let paths: Vec<&str> = files.iter().map(|file| file.to_str().expect("the tests' paths are plain")).collect();
         let chosen = self.run(async |_| field.send_keys(&paths.join("\n")).await);
-        chosen.unwrap_or_else(|error| panic!("{label:?} takes no file: {error}"));
+        chosen.unwrap_or_else(|error| panic!("{label:?} does not accept a file: {error}"));
     }
 
     /// Touches the middle of the page, whatever is there.

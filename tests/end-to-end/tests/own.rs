@@ -249,7 +249,7 @@ fn opening_at_login_is_off_and_is_what_the_system_says() {
         assert!(entry.contains(part), "{part:?} in {entry}");
     }
     // Removed by somebody else in the system's own settings; the page must show that.
-    std::fs::remove_file(&started_at_login(&desktop)[0]).expect("ours");
+    std::fs::remove_file(&started_at_login(&desktop)[0]).expect("the test owns it");
     window.press("Back");
     to_reminders(&window, EN);
     window.see(EN.text(Key::StayAtLogin));
@@ -312,7 +312,9 @@ fn everything_is_exported_and_then_erased_and_the_window_starts_over() {
 /// Writes the file in which a desktop names a person's folders, in their language.
 fn calls_its_downloads(desktop: &Desktop, name: &str) {
     let config = desktop.path("config");
-    std::fs::create_dir_all(&config).and_then(|()| std::fs::create_dir(desktop.path(name))).expect("the folder is ours");
+    std::fs::create_dir_all(&config)
+        .and_then(|()| std::fs::create_dir(desktop.path(name)))
+        .expect("the test owns the folder");
     std::fs::write(config.join("user-dirs.dirs"), format!("XDG_DOWNLOAD_DIR=\"$HOME/{name}\"\n")).expect("written");
 }
 

@@ -143,7 +143,7 @@ fn in_the_pocket_the_sensor_ends_the_trial_and_it_is_always_asked() {
     let Work::Balance(balance) = run.work else { panic!("a stance") };
     assert_eq!((balance.set_up, balance.trials[0].end), (SetUp::InPocket, TrialEnd::Target));
     assert_eq!(balance.trials[1].end, TrialEnd::CutOff, "raw: nobody confirmed it when the sensor ended it");
-    assert!((15_400..18_000).contains(&balance.trials[1].held_ms), "the evidence takes 1.2 s: {:?}", balance.trials[1]);
+    assert!((15_400..18_000).contains(&balance.trials[1].held_ms), "the evidence needs 1.2 s: {:?}", balance.trials[1]);
 }
 
 fn last_run(desktop: &Desktop) -> exercises::run::Run {

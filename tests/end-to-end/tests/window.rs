@@ -132,12 +132,12 @@ struct Closed(PathBuf);
 impl Closed {
     #[track_caller]
     fn new(folder: PathBuf) -> Closed {
-        std::fs::set_permissions(&folder, Permissions::from_mode(0o500)).expect("it is ours");
+        std::fs::set_permissions(&folder, Permissions::from_mode(0o500)).expect("the test owns it");
         let closed = Closed(folder);
         if closed.takes_files() {
             closed.attribute("+i");
         }
-        assert!(!closed.takes_files(), "{} still takes files", closed.0.display());
+        assert!(!closed.takes_files(), "{} can still be written", closed.0.display());
         closed
     }
 

@@ -11,7 +11,7 @@ use std::process::Command;
 /// The folder of the workspace.
 pub fn root() -> PathBuf {
     let here = Path::new(env!("CARGO_MANIFEST_DIR"));
-    here.ancestors().nth(2).expect("tests/house lies two folders down").to_path_buf()
+    here.ancestors().nth(2).expect("tests/house is two folders below the top").to_path_buf()
 }
 
 /// Runs cargo in the workspace, without network access and without changing the lock file; returns its output.

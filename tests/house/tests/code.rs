@@ -17,7 +17,7 @@ fn nowhere(sources: &[Source], words: &[&str], except: &[&str]) {
     let found = |source: &&Source| source.code().any(|(_, line)| words.iter().any(|word| line.contains(word)));
     let named: Vec<&str> = sources.iter().filter(found).map(|source| source.path.as_str()).collect();
     for file in except {
-        assert!(named.contains(file), "{file} holds none of {words:?} any more: take it off this list");
+        assert!(named.contains(file), "{file} contains none of {words:?} any more: remove it from this list");
     }
     let mut wrong = Vec::new();
     for source in sources.iter().filter(|source| !except.contains(&source.path.as_str())) {

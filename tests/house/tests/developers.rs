@@ -45,7 +45,7 @@ fn every_folder_and_crate_of_the_map_is_there() {
 fn what_enforces_each_invariant_exists() {
     for row in table("Invariants") {
         let named = quoted(&row[1]);
-        assert!(!named.is_empty(), "nothing holds {:?}", row[0]);
+        assert!(!named.is_empty(), "nothing enforces {:?}", row[0]);
         for path in named {
             let places = ["", "src-tauri/crates"].map(|folder| root().join(folder).join(&path));
             assert!(places.iter().any(|place| place.exists()), "{path} is to hold {:?}, but is not there", row[0]);

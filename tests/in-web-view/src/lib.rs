@@ -51,7 +51,7 @@ impl Page {
         let window = desktop.open("anna").start();
         window.see("Carryover");
         let loaded = window.ask(&format!("{binding}{LOAD}"), &[json!(BASE64_STANDARD.encode(program))]);
-        assert_eq!(loaded, json!(true), "the page takes the program");
+        assert_eq!(loaded, json!(true), "the page loads the program");
         Page { window, _desktop: desktop }
     }
 

@@ -36,7 +36,7 @@ pub fn read_below(folder: &Path, root: &Path) -> io::Result<Files> {
     Ok(files)
 }
 
-/// Joins all style sheets. None refers to another, so a new one needs no entry anywhere.
+/// Joins all style sheets of the folder, so that a new one needs no entry anywhere.
 fn style(folder: &Path) -> io::Result<Vec<u8>> {
     let mut sheets = files_below(folder)?;
     sheets.retain(|sheet| sheet.extension().is_some_and(|kind| kind == "css"));

@@ -15,6 +15,7 @@ const OWN: [&str; 2] = ["LICENSE-MIT", "LICENSE-APACHE"];
 
 /// The two root packages of the program.
 const ROOTS: [&str; 2] = ["carryover-shell", "carryover-ui"];
+/// The target of the front end.
 const WEB: &str = "wasm32-unknown-unknown";
 
 /// All licence files, in the folder `licences`.

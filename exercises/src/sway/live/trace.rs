@@ -165,7 +165,7 @@ mod tests {
         assert_eq!(trace.push(odd(f64::NAN, 1.0)), None);
         assert_eq!(trace.push(odd(1.0, f64::NAN)), None);
         assert_eq!(trace.push(odd(1e12, 0.7)), None);
-        let after = trace.push(odd(1e12 + 0.1, 0.7)).expect("the grid went on");
+        let after = trace.push(odd(1e12 + 0.1, 0.7)).expect("the grid continued");
         assert!(after.left.abs() < 1e-9);
     }
 

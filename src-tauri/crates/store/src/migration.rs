@@ -124,7 +124,7 @@ mod tests {
                  INSERT INTO entry VALUES (1, x'01', 0, 0, x'01');",
             )
             .expect("allowed");
-        drop_all_tables(&mut connection).expect("all goes");
+        drop_all_tables(&mut connection).expect("everything is removed");
         for table in tables(&connection).expect("there") {
             let rows: i64 =
                 connection.query_row(&format!("SELECT count(*) FROM {table}"), [], |row| row.get(0)).expect("there");

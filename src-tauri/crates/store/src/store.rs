@@ -178,7 +178,7 @@ mod tests {
         assert!(kept > 0, "some fitted before");
         assert_eq!(home.store().read(entry::count), Ok::<_, StoreError>(kept), "the half that fitted is undone too");
         limit(&mut home, 4_000);
-        assert_eq!(home.store_mut().transaction(|tx| append(tx, 9_000)), Ok(kept + 1), "with room it goes on");
+        assert_eq!(home.store_mut().transaction(|tx| append(tx, 9_000)), Ok(kept + 1), "with free space it continues");
     }
 
     #[test]
@@ -215,7 +215,7 @@ mod tests {
         store.undo().and_then(|()| store.undo()).expect("also twice");
         assert_eq!(count(store), 0);
         store.begin().expect("free again");
-        assert_eq!(store.transaction(|tx| append(tx, 10)), Ok(1), "and the numbers begin anew");
+        assert_eq!(store.transaction(|tx| append(tx, 10)), Ok(1), "and the numbers start again");
         store.keep().expect("room");
         assert_eq!(count(store), 1);
     }

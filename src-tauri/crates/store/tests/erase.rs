@@ -25,12 +25,12 @@ fn lived_in(home: &Path, entries: u32) {
         append(&mut open).expect("room");
     }
     drop(open);
-    fs::create_dir_all(home.join("web-view/storage")).expect("ours");
-    fs::write(home.join("web-view/storage/local"), "sound on").expect("ours");
+    fs::create_dir_all(home.join("web-view/storage")).expect("the test owns it");
+    fs::write(home.join("web-view/storage/local"), "sound on").expect("the test owns it");
     for (name, what) in [("summary-2026-11-25.age", "saved by the person"), ("carryover.db.mine", "a copy by hand")] {
-        fs::write(home.join(name), what).expect("ours");
+        fs::write(home.join(name), what).expect("the test owns it");
     }
-    fs::create_dir(home.join("pictures")).expect("ours");
+    fs::create_dir(home.join("pictures")).expect("the test owns it");
 }
 
 fn names(home: &Path) -> BTreeSet<String> {
@@ -59,14 +59,14 @@ fn nothing_of_ours_is_left_and_nothing_else_is_touched() {
     lived_in(&home, 30);
     let mut open = Home::open(&home, false).expect("there");
     open.erase(WebView::Closed).expect("erased");
-    assert_eq!(open.store().read(entry::count), Ok::<_, StoreError>(0), "the same house goes on, empty");
-    open.store_mut().transaction(|tx| log::begin(tx, b"log-two")).expect("and takes new things");
+    assert_eq!(open.store().read(entry::count), Ok::<_, StoreError>(0), "the same folder continues, empty");
+    open.store_mut().transaction(|tx| log::begin(tx, b"log-two")).expect("and accepts new data");
     open.erase(WebView::Closed).expect("also twice");
     drop(open);
     as_new(&home);
     for file in fs::read_dir(&home).expect("a folder").flatten().filter(|file| file.path().is_file()) {
         let bytes = fs::read(file.path()).expect("readable");
-        assert!(!bytes.windows(5).any(|part| part == b"knot "), "{:?} still holds an entry", file.file_name());
+        assert!(!bytes.windows(5).any(|part| part == b"knot "), "{:?} still contains an entry", file.file_name());
     }
 }
 
@@ -94,9 +94,9 @@ fn wherever_erasing_was_interrupted_the_next_start_finishes_it() {
             let (_dir, home) = place();
             lived_in(&home, 3);
             for companion in ["carryover.db-wal", "carryover.db-shm", "carryover.db-journal"] {
-                fs::write(home.join(companion), "what a killed program left").expect("ours");
+                fs::write(home.join(companion), "what a killed program left").expect("the test owns it");
             }
-            fs::write(home.join(&mark), everything).expect("ours");
+            fs::write(home.join(&mark), everything).expect("the test owns it");
             for gone in steps[..done].iter().map(|name| home.join(name)) {
                 let _ =
                     if gone.is_dir() && gone != home.join("") { fs::remove_dir_all(&gone) } else { fs::remove_file(&gone) };
@@ -116,7 +116,7 @@ fn a_foreign_file_with_the_markers_name_erases_nothing() {
     for contents in
         ["", "everything", "a note to myself, rather longer than the mark would be: do not erase anything in here"]
     {
-        fs::write(home.join(".carryover-erasing"), contents).expect("ours");
+        fs::write(home.join(".carryover-erasing"), contents).expect("the test owns it");
         assert_eq!(sound(&home), 3);
     }
 }
@@ -145,10 +145,10 @@ fn of_a_link_to_another_folder_only_the_link_is_removed() {
     let (dir, home) = place();
     lived_in(&home, 3);
     let other = dir.path().join("other");
-    fs::create_dir(&other).expect("ours");
-    fs::write(other.join("kept"), "kept").expect("ours");
-    fs::remove_dir_all(home.join("web-view")).expect("ours");
-    std::os::unix::fs::symlink(&other, home.join("web-view")).expect("ours");
+    fs::create_dir(&other).expect("the test owns it");
+    fs::write(other.join("kept"), "kept").expect("the test owns it");
+    fs::remove_dir_all(home.join("web-view")).expect("the test owns it");
+    std::os::unix::fs::symlink(&other, home.join("web-view")).expect("the test owns it");
     Home::open(&home, false).expect("there").erase(WebView::Closed).expect("erased");
     assert_eq!(fs::read(other.join("kept")).expect("there"), b"kept");
     as_new(&home);
@@ -164,8 +164,8 @@ fn a_killed_program_has_erased_nothing_or_everything_by_the_next_start() {
         let mut eraser = again(&[], &own_binary(), "erase", &home).spawn().expect("started");
         first_line(&mut eraser, "begins");
         std::thread::sleep(Duration::from_micros(u64::from(round) * 400));
-        eraser.kill().expect("ours to kill");
-        eraser.wait().expect("ours to wait for");
+        eraser.kill().expect("a child of the test");
+        eraser.wait().expect("a child of the test");
         let left = Home::open(&home, true).expect("usable").store().read(entry::count).expect("readable");
         match left {
             0 => {

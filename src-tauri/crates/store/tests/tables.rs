@@ -347,7 +347,7 @@ fn databases_of_all_versions_open() {
     let samples = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/samples");
     for version in 1..=LATEST {
         let (_dir, home) = place();
-        fs::create_dir(&home).expect("ours");
+        fs::create_dir(&home).expect("the test owns it");
         fs::copy(samples.join(format!("v{version}.db")), database(&home)).expect("one sample a version");
         let open = Home::open(&home, false).expect("an old database is brought up to date");
         open.store()

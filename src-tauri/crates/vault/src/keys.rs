@@ -149,8 +149,8 @@ pub fn seal(keys: &Keys, passphrase: &Passphrase, cost: Cost) -> Vec<u8> {
 fn seal_bytes(plain: &[u8], passphrase: &Passphrase, cost: Cost) -> Vec<u8> {
     let mut recipient = age::scrypt::Recipient::new(passphrase.for_age());
     recipient.set_work_factor(cost.log_n());
-    let encryptor =
-        age::Encryptor::with_recipients(once(&recipient as &dyn age::Recipient)).expect("one scrypt recipient stands alone");
+    let encryptor = age::Encryptor::with_recipients(once(&recipient as &dyn age::Recipient))
+        .expect("a single scrypt recipient is allowed");
     let mut sealed = Vec::new();
     let mut writer = encryptor.wrap_output(&mut sealed).expect("a vector takes every byte");
     writer.write_all(plain).expect("a vector takes every byte");

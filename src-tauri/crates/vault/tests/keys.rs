@@ -111,7 +111,7 @@ fn the_printed_identity_is_the_one_of_the_card() {
     let (keys, _) = sealed();
     let printed = keys.identity_string();
     let text = printed.expose_the_identity_for_printing();
-    assert!(text.starts_with("AGE-SECRET-KEY-1"), "as any age tool takes it");
+    assert!(text.starts_with("AGE-SECRET-KEY-1"), "as any age tool accepts it");
     let identity: age::x25519::Identity = text.parse().expect("an identity");
     let public: String = identity.to_public().to_string();
     let (_, bytes) = bech32::decode(&public).expect("Bech32");

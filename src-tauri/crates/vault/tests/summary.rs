@@ -131,7 +131,7 @@ fn a_sender_without_the_card_is_not_believed() {
 fn one_clinic_cannot_pass_a_patients_letter_on_to_another() {
     let (summary, second) = (support::six_weeks(), new_keys());
     let letter = age::decrypt(&identity(&KEYS), &sealed(&summary)).expect("the first clinic reads it");
-    let passed_on = age::encrypt(&to(&second), &letter).expect("and seals it anew");
+    let passed_on = age::encrypt(&to(&second), &letter).expect("and encrypts it again");
     let found = open(&passed_on, &second, |_| Some(secret()));
     assert_eq!(found, Err(OpenFault::NotFromTheCard { plan: summary.plan }));
 }

@@ -214,16 +214,16 @@ mod tests {
         let source = CardSource::Text(format::card::to_text(&cards[0].bytes));
         let mut folder = DataFolder::open(&dir.path().join("own"), true).expect("a new folder");
         folder.choose_role(Role::Patient).expect("free to choose");
-        preview(&folder, &source).expect("a good card");
-        let first = looked_at(&folder, &source).expect("a good card");
+        preview(&folder, &source).expect("a valid card");
+        let first = looked_at(&folder, &source).expect("a valid card");
         assert!(Arc::ptr_eq(&first, &looked_at(&folder, &source).expect("the same")), "not read again");
         let other = looked_at(&folder, &CardSource::Text("CARRYOVER".into()));
         assert!(other.is_err(), "of another source nothing is taken for granted");
-        take(&mut folder, &moment, &TakeCardRequest { source, agreed: Vec::new() }).expect("a good card");
+        take(&mut folder, &moment, &TakeCardRequest { source, agreed: Vec::new() }).expect("a valid card");
         assert!(folder.looked_at.borrow().is_none(), "done with");
         assert!(folder.plan_cache.borrow().has_opened(&first.card), "followed as it was checked");
         plans::append(&mut folder, first.card.plan.header.id, moment.now, &LogEvent::Opened).expect("written");
-        plans::all(&folder).expect("put together anew");
+        plans::all(&folder).expect("computed again");
         assert!(folder.plan_cache.borrow().has_opened(&first.card), "an entry is no reason to read a card again");
     }
 }

@@ -33,7 +33,7 @@ mod tests {
         assert_eq!(of(&["es-MX"]), "es-MX");
         assert_eq!(of(&["ca", "es-AR", "en-US"]), "es");
         assert_eq!(of(&["de", "fr"]), "en");
-        assert_eq!(of(&["C", "es-ES"]), "en", "who asks for none gets none");
+        assert_eq!(of(&["C", "es-ES"]), "en", "without a request there is none");
         assert_eq!(of(&[]), "en");
     }
 }

@@ -46,7 +46,7 @@ fn a_score_is_corrected_and_the_correction_undone() {
     assert!(patient.bytes() == before, "the same again is nothing new");
     correct(patient, n, Correction::Never).expect("a rating");
     assert_eq!(scores(patient), [0_u8; 0]);
-    correct(patient, n, Correction::Stands).expect("as first said");
+    correct(patient, n, Correction::Stands).expect("the original value");
     assert_eq!(scores(patient), [9]);
 }
 
@@ -91,7 +91,7 @@ fn a_correction_reopens_a_slot_that_was_done_or_skipped() {
     assert_eq!(mark(&patient, 0), Mark::Done);
     correct(&mut patient, run, Correction::Never).expect("it did not happen");
     assert_eq!(mark(&patient, 0), Mark::NotDone);
-    today::did_it(&mut patient.folder, &at("11-25T12:01"), &done).expect("it may be said again");
+    today::did_it(&mut patient.folder, &at("11-25T12:01"), &done).expect("it can be said again");
     assert_eq!(mark(&patient, 0), Mark::Done, "under a number of its own");
     let request = SealRequest { plan: patient.plan, from: None, until: at("11-25T20:00").now.date(), note: None };
     let summary = sealing::preview(&patient.folder, &at("11-25T20:00"), &request).expect("a day");

@@ -65,7 +65,7 @@ fn a_draft_is_stored_encrypted() {
         if path.is_file() {
             let bytes = std::fs::read(&path).expect("readable");
             let holds = |what: &[u8]| bytes.windows(what.len()).any(|part| part == what);
-            assert!(!holds(&name) && !holds(b"8am 7pn"), "{} holds the draft in plain", path.display());
+            assert!(!holds(&name) && !holds(b"8am 7pn"), "{} contains the draft unencrypted", path.display());
         }
     }
 }
@@ -110,7 +110,7 @@ fn a_discarded_draft_leaves_the_last_card_as_the_start() {
     changed.items.remove(0);
     drafting::keep(&mut folder, &now, keeping(&next, changed.clone())).expect("kept");
     assert_eq!(drafting::draft(&folder, &now, "K17").map(|draft| draft.draft.prescription.items), Ok(changed.items));
-    let anew = drafting::discard(&mut folder, &now, "K17").expect("begun anew");
+    let anew = drafting::discard(&mut folder, &now, "K17").expect("begun again");
     assert_eq!(anew, next);
     assert_eq!(drafting::draft(&folder, &now, "K17"), Ok(next));
 }

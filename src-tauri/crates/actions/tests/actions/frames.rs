@@ -47,7 +47,7 @@ fn a_summary_too_long_for_codes_is_refused_and_takes_no_number() {
     let mut patient = Patient::new();
     let lines: Vec<String> = (0..90).map(stance).collect();
     let all = format::runs_file::read(&lines.join("\n")).expect("runs");
-    import_runs::record(&mut patient.folder, None, &at("11-25T10:00").zone, "runs", &all).expect("nothing holds them back");
+    import_runs::record(&mut patient.folder, None, &at("11-25T10:00").zone, "runs", &all).expect("nothing pauses them");
     let asked = request(&patient, "11-25T20:00");
     let refused = sealing::frames(&mut patient.folder, &at("11-25T20:00"), &asked);
     assert_eq!(refused, Err(Failure::FramesTooMany { most: MAX_WHOLE as u32 }));

@@ -169,9 +169,9 @@ fn everything_is_exported_without_any_secret() {
     for (name, file) in &files {
         let plain = String::from_utf8_lossy(file).replace([' ', '\n'], "");
         for form in [&hex, &hex.to_uppercase(), &numbers, &base64, &text] {
-            assert!(!plain.contains(form.as_str()), "{name} holds a secret");
+            assert!(!plain.contains(form.as_str()), "{name} contains a secret");
         }
-        assert!(!file.windows(secret.len()).any(|part| part == secret), "{name} holds the secret");
+        assert!(!file.windows(secret.len()).any(|part| part == secret), "{name} contains the secret");
     }
     let whole = String::from_utf8_lossy(&files["everything.json"]);
     assert!(whole.contains("\"score\": 3") && whole.contains("\"held_s\": 10.0"));
@@ -212,20 +212,24 @@ fn after_erasing_the_copy_is_like_new_and_a_card_can_be_taken_again() {
     hold(&mut patient, "11-25T09:02");
     quiet(&mut patient, "11-25T09:03", &[(720, 780)]).expect("one");
     let home = patient.dir.path().join("patient");
-    std::fs::create_dir(home.join("web-view")).expect("ours");
+    std::fs::create_dir(home.join("web-view")).expect("the test owns it");
     let log = actions::patient::plans::one(&patient.folder, None).expect("a plan").log;
     let moment = at("11-25T09:10");
     let unsure = own_data::erase(&mut patient.folder, &moment, EraseRequest { everything: false }, WebView::Closed);
     assert_eq!(unsure, Err(Failure::NotConfirmed { home: home.display().to_string() }));
-    assert!(today::page(&patient.folder, &moment).is_ok_and(|page| page.string.len() > 5), "nothing went");
+    assert!(today::page(&patient.folder, &moment).is_ok_and(|page| page.string.len() > 5), "nothing was removed");
     let left =
         own_data::erase(&mut patient.folder, &moment, EraseRequest { everything: true }, WebView::Open).expect("erased");
     assert_eq!((left.role, left.has_plan), (None, false));
     assert_eq!(today::page(&patient.folder, &moment), Err(Failure::NoRole));
-    assert_eq!(due_reminder::due(&mut patient.folder, &moment), Err(Failure::NoRole), "the loop goes on and finds nothing");
+    assert_eq!(
+        due_reminder::due(&mut patient.folder, &moment),
+        Err(Failure::NoRole),
+        "the loop continues and finds nothing"
+    );
     patient.folder.choose_role(wire::app::Role::Patient).expect("free to choose again");
     let request = TakeCardRequest { source: card(), agreed: Vec::new() };
-    actions::patient::taking::take(&mut patient.folder, &moment, &request).expect("the card is as good as before");
+    actions::patient::taking::take(&mut patient.folder, &moment, &request).expect("the card is still valid");
     let one = actions::patient::plans::one(&patient.folder, None).expect("a plan");
     assert!(one.log != log && one.followed.history.runs.is_empty(), "under another log, without a history");
     assert_eq!(reminders::show(&patient.folder, &moment).expect("shown").quiet, []);

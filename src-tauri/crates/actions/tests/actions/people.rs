@@ -62,7 +62,7 @@ impl Patient {
     pub fn new() -> Patient {
         let mut patient = Patient::without_card();
         let request = TakeCardRequest { source: card(), agreed: Vec::new() };
-        taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a good card");
+        taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a valid card");
         patient.plan = actions::patient::plans::one(&patient.folder, None).expect("taken").plan().header.id;
         patient
     }

@@ -22,7 +22,7 @@ fn two_patients(dir: &Path) -> [String; 2] {
     let first = issue(&mut folder, &at("11-25T08:00"), example(), &dir.join("K17"));
     patients::add(&mut folder, &AddPatientRequest { code: "K18".into(), name: None }).expect("a new code");
     let request = IssueRequest { code: "K18".into(), prescription: example() };
-    let second = issuing::issue(&mut folder, &at("11-25T08:00"), &request, Some(&dir.join("K18"))).expect("a good plan");
+    let second = issuing::issue(&mut folder, &at("11-25T08:00"), &request, Some(&dir.join("K18"))).expect("a valid plan");
     [first, second.text]
 }
 
@@ -31,7 +31,7 @@ fn summary(dir: &Path, card: &str) -> Vec<u8> {
     let mut folder = DataFolder::open(dir, true).expect("a new folder");
     folder.choose_role(Role::Patient).expect("free to choose");
     let request = TakeCardRequest { source: CardSource::Text(card.into()), agreed: Vec::new() };
-    taking::take(&mut folder, &at("11-25T08:40"), &request).expect("a good card");
+    taking::take(&mut folder, &at("11-25T08:40"), &request).expect("a valid card");
     let plan = plans::one(&folder, None).expect("taken").plan().header.id;
     let seal = SealRequest { plan, from: None, until: at("11-25T20:00").now.date(), note: None };
     let out = dir.join("summary.age");
@@ -105,7 +105,7 @@ fn a_patient_whose_first_card_comes_later_is_found_as_well() {
     patients::add(&mut folder, &AddPatientRequest { code: "K19".into(), name: None }).expect("a new code");
     let request = IssueRequest { code: "K19".into(), prescription: example() };
     let card =
-        issuing::issue(&mut folder, &at("11-25T08:10"), &request, Some(&dir.path().join("K19"))).expect("a good plan");
+        issuing::issue(&mut folder, &at("11-25T08:10"), &request, Some(&dir.path().join("K19"))).expect("a valid plan");
     let third = summary(&dir.path().join("c"), &card.text);
     assert_eq!(receive(&mut folder, &third), Outcome::New { code: "K19".into(), days: 1 });
     let second = summary(&dir.path().join("b"), &cards[1]);

@@ -14,7 +14,7 @@ use wire::patient::{
 
 fn begin(patient: &mut Patient, moment: &str, item: u8) -> RunScript {
     let request = BeginRequest { plan: patient.plan, item: ItemId(item), step: false };
-    running::begin(&mut patient.folder, &at(moment), &request).expect("nothing holds it back")
+    running::begin(&mut patient.folder, &at(moment), &request).expect("nothing pauses it")
 }
 
 fn checkpoint(patient: &mut Patient, moment: &str, script: &RunScript, work: Work, end: RunEnd) {

@@ -20,7 +20,7 @@ fn patient(may_step: bool) -> Patient {
     let mut patient = Patient::without_card();
     let text = issue(&mut clinic(patient.dir.path()), &at("11-25T08:00"), plan, &patient.dir.path().join("card"));
     let request = TakeCardRequest { source: CardSource::Text(text), agreed: Vec::new() };
-    taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a good card");
+    taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a valid card");
     patient.plan = actions::patient::plans::one(&patient.folder, None).expect("taken").plan().header.id;
     patient
 }
@@ -34,7 +34,7 @@ fn whole_day(patient: &mut Patient, day: &str) {
     for hour in 9..=17 {
         let moment = at(&format!("{day}T{hour:02}:02"));
         let request = request(patient, false);
-        let script = running::begin(&mut patient.folder, &moment, &request).expect("nothing holds it back");
+        let script = running::begin(&mut patient.folder, &moment, &request).expect("nothing pauses it");
         let Dose::Hold { repetitions, hold_s, .. } = script.run.dose else { panic!("a hold") };
         let held = HoldRecord { side: None, held_ms: u32::from(hold_s) * 1000 };
         let work = Work::Timed(vec![held; repetitions.into()]);

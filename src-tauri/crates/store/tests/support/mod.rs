@@ -55,7 +55,7 @@ pub fn whole(home: &Home) -> u32 {
     let last = entries.last().map(|entry| entry.n.to_string());
     assert_eq!(noted, last, "both halves of a transaction are there, or none");
     for (entry, n) in entries.iter().zip(1..) {
-        assert_eq!((entry.n, &entry.payload), (n, &payload(n)), "an entry is whole or not there");
+        assert_eq!((entry.n, &entry.payload), (n, &payload(n)), "an entry is complete or not there");
     }
     u32::try_from(entries.len()).expect("few entries")
 }
@@ -73,7 +73,7 @@ pub fn act() {
         assert_eq!(sound(&home), 5, "what the child process does holds in this one too");
         return;
     };
-    let at = PathBuf::from(env::var_os(AT).expect("the parent tells where"));
+    let at = PathBuf::from(env::var_os(AT).expect("the parent sets the path"));
     match operation.to_str().expect("a name") {
         "write" => write(&at, u32::MAX),
         "open" => say(&format!("opened {:?}", Home::open(&at, true).map(|_| "well"))),
@@ -152,9 +152,9 @@ pub fn as_unprivileged_user(operation: &str, at: &Path) -> Output {
     // The build folder may be closed to other users, so the binary is copied to where they can run it.
     let open = tempfile::tempdir().expect("a temporary folder");
     let reachable = open.path().join("again");
-    std::fs::set_permissions(open.path(), PermissionsExt::from_mode(0o755)).expect("ours");
+    std::fs::set_permissions(open.path(), PermissionsExt::from_mode(0o755)).expect("the test owns it");
     std::fs::copy(own_binary(), &reachable).expect("the binary is copied");
-    let root = std::fs::metadata(open.path()).expect("ours").uid() == 0;
+    let root = std::fs::metadata(open.path()).expect("the test owns it").uid() == 0;
     let nobody = ["setpriv", "--reuid=65534", "--regid=65534", "--clear-groups"];
     let before = if root { &nobody[..] } else { &[] };
     again(before, &reachable, operation, at).output().expect("setpriv (util-linux) starts the binary")

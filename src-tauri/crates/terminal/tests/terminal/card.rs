@@ -194,7 +194,7 @@ fn ten_megabytes_of_text() {
     let place = Place::prepared();
     place.write("big.txt", format!("CARRYOVER {}", "A".repeat(10_000_000)));
     refused(&place, "big.txt", &["This is too large to be a plan card."]);
-    let file = std::fs::File::create(place.path("huge")).expect("ours");
+    let file = std::fs::File::create(place.path("huge")).expect("the test owns it");
     file.set_len(1 << 30).expect("sparse");
     refused(&place, "huge", &["huge is larger than the limit of 20 MB."]);
 }

@@ -35,7 +35,7 @@ fn refused(place: &Place, from: &str, to: &str, says: &str) {
 
 fn with_own() -> Place {
     let place = Place::empty();
-    fs::create_dir(place.path("own")).expect("ours");
+    fs::create_dir(place.path("own")).expect("the test owns it");
     place
 }
 

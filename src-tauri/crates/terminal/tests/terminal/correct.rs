@@ -64,7 +64,7 @@ fn the_persons_own_copy_shows_both() {
     let line = answers.lines().find(|line| line.split(',').nth(1) == Some(&pain)).expect("the answer");
     assert!(line.contains(",1,"), "as corrected: {line}");
     place.done(&correct(&["--entry", &pain, "--restore"]));
-    assert!(!place.done(&correct(&[])).contains("Now: "), "as first said");
+    assert!(!place.done(&correct(&[])).contains("Now: "), "the original value");
 }
 
 #[test]

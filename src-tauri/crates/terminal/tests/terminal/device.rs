@@ -52,7 +52,7 @@ fn the_times_to_come_are_saved_for_another_calendar() {
     let text = place.text("times.ics");
     assert!(text.starts_with("BEGIN:VCALENDAR\r\n") && text.ends_with("END:VCALENDAR\r\n"));
     assert!(text.contains("DTSTART:20261127T090000\r\n"), "{text}");
-    assert!(!text.contains("T193000"), "balance is held back after a near fall");
+    assert!(!text.contains("T193000"), "balance is paused after a near fall");
     for word in ["Sit tall", "chin", "Linden", "exercise"] {
         assert!(!text.contains(word), "somebody else may see the calendar: {word}");
     }
@@ -108,7 +108,7 @@ fn the_reminders_ahead_respect_the_settings() {
     );
     assert_eq!((&first["until"], &first["until_ms"]), (&"2026-11-27T10:00:00+01:00".into(), &1_795_770_000_000_i64.into()));
     let fortnight = place.done(&[&["--json"][..], &morning(&["ahead", "--hours", "336"])].concat());
-    assert_eq!(fortnight.lines().count(), 64, "no more than a phone's system takes");
+    assert_eq!(fortnight.lines().count(), 64, "no more than a phone's system accepts");
     assert_eq!(place.run(&morning(&["ahead", "--hours", "337"])).code, Some(2));
 }
 

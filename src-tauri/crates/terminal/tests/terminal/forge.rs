@@ -60,7 +60,7 @@ pub fn sealed(place: &Place, plain: &[u8]) -> Vec<u8> {
     place.write("plain", plain);
     let plain = place.path("plain");
     let sealed = program("age", &["-r".as_ref(), recipient.trim().as_ref(), Path::new(&plain).as_ref()]);
-    std::fs::remove_file(plain).expect("ours");
+    std::fs::remove_file(plain).expect("the test owns it");
     sealed
 }
 

@@ -18,7 +18,7 @@ fn refused(place: &Place, home: &str, says: &[&str]) {
 fn a_folder_that_is_not_there() {
     let place = Place::prepared();
     refused(&place, "nowhere", &["There is no data folder at nowhere.", "Check the path"]);
-    fs::create_dir(place.path("bare")).expect("ours");
+    fs::create_dir(place.path("bare")).expect("the test owns it");
     refused(&place, "bare", &["There is no data folder at bare."]);
 }
 
@@ -50,11 +50,11 @@ fn store_version(place: &Place) -> u32 {
 #[test]
 fn the_database_of_another_program() {
     let place = Place::prepared();
-    fs::create_dir(place.path("songs")).expect("ours");
+    fs::create_dir(place.path("songs")).expect("the test owns it");
     let songs = Connection::open(place.path("songs/carryover.db")).expect("room");
     songs.execute_batch("CREATE TABLE song (title TEXT); INSERT INTO song VALUES ('Rain')").expect("room");
     drop(songs);
-    fs::write(place.path("songs/lock"), "").expect("ours");
+    fs::write(place.path("songs/lock"), "").expect("the test owns it");
     refused(&place, "songs", &["The database in songs belongs to another program.", "Choose another folder."]);
 }
 
@@ -129,8 +129,8 @@ fn as_unprivileged_user(place: &Place, arguments: &[&str]) -> ProgramOutput {
     if !binary.exists() {
         fs::copy(BINARY, &binary).expect("copied");
     }
-    fs::set_permissions(place.path(""), Permissions::from_mode(0o755)).expect("ours");
-    let root = fs::metadata(place.path("")).expect("ours").uid() == 0;
+    fs::set_permissions(place.path(""), Permissions::from_mode(0o755)).expect("the test owns it");
+    let root = fs::metadata(place.path("")).expect("the test owns it").uid() == 0;
     let mut command = Command::new(if root { "setpriv".into() } else { binary.clone() });
     if root {
         command.args(["--reuid=65534", "--regid=65534", "--clear-groups"]).arg(&binary);
@@ -149,7 +149,7 @@ fn refused_to_nobody(place: &Place, arguments: &[&str], says: &[&str]) {
 }
 
 fn set_mode(place: &Place, name: &str, mode: u32) {
-    fs::set_permissions(place.path(name), Permissions::from_mode(mode)).expect("ours");
+    fs::set_permissions(place.path(name), Permissions::from_mode(mode)).expect("the test owns it");
 }
 
 #[test]
@@ -168,13 +168,13 @@ fn a_folder_that_cannot_be_written() {
         set_mode(&place, name, mode);
     }
     let said = as_unprivileged_user(&place, &patient(&["now"]));
-    assert_eq!(said.code, Some(0), "with all rights it is no other reason: {said:?}");
+    assert_eq!(said.code, Some(0), "with all permissions there is no other reason: {said:?}");
 }
 
 #[test]
 fn a_place_where_no_folder_can_be_made() {
     let place = Place::prepared();
-    fs::create_dir(place.path("closed")).expect("ours");
+    fs::create_dir(place.path("closed")).expect("the test owns it");
     set_mode(&place, "closed", 0o555);
     let accept = ["--home", "closed/home", "patient", "accept", "card.png"];
     fs::copy(place.path("card/card.png"), place.path("card.png")).expect("copied");
@@ -308,5 +308,5 @@ fn the_folder_and_what_is_saved_are_for_their_owner_alone() {
     for file in ["patient/carryover.db", "clinic/carryover.db", "card/card.png", "card/card.txt", "x.age"] {
         assert_eq!(mode(file), 0o600, "{file}");
     }
-    drop(File::open(place.path("x.age")).expect("ours"));
+    drop(File::open(place.path("x.age")).expect("the test owns it"));
 }

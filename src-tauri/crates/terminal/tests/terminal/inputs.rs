@@ -87,7 +87,7 @@ fn a_card_whose_files_cannot_be_written_was_never_issued() {
     place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "pw"]), &["Could not write pw."]);
     place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "pw/deeper"]), &["Could not write pw/deeper"]);
     // One of the four files cannot be written under its name.
-    std::fs::create_dir_all(place.path("half/card.txt")).expect("ours");
+    std::fs::create_dir_all(place.path("half/card.txt")).expect("the test owns it");
     place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "half"]), &["Could not write half/card.txt."]);
     let issued = place.done(&[
         "--json",
@@ -315,6 +315,6 @@ fn a_fault_in_a_file_is_described_in_the_persons_language() {
         &trend,
         "days.csv, línea 2: entre las columnas se esperan comas, pero hay «;». Corrija el archivo.\n",
     );
-    std::fs::create_dir(place.path("empty")).expect("ours");
+    std::fs::create_dir(place.path("empty")).expect("the test owns it");
     in_spanish(&place, &["catalogue", "check", "empty"], "No se entiende empty: no contiene ningún archivo de ejercicio");
 }

@@ -88,7 +88,7 @@ fn a_table_is_kept_shown_replaced_and_removed() {
     let plain = |bytes: &Vec<u8>| bytes.windows(16).any(|part| part == b"INVENTED EXAMPLE");
     let readable: Vec<_> =
         sealed.iter().filter(|(path, bytes)| path.starts_with(place.path("clinic")) && plain(bytes)).collect();
-    assert!(readable.is_empty(), "it lies sealed in the store");
+    assert!(readable.is_empty(), "it is stored encrypted");
     keep(&place, "source = \"Own list\"\n[[row]]\nmedian = 5\n");
     assert_eq!(place.clinic(&["norms"]), "1 row. Source: Own list\na median of 5 s\n");
     let object: Value = serde_json::from_str(&place.clinic(&["norms", "--json"])).expect("JSON");
@@ -139,7 +139,7 @@ fn a_row_is_compared_with_trials_under_the_same_conditions() {
                 years, 12 people). Source: INVENTED EXAMPLE, not a publication.";
     assert!(review.contains(said), "{review}");
     place.clinic(&["norms", "--remove"]);
-    assert!(beside(&place)["comparison"]["Not"].is_array(), "without the table nothing applies");
+    assert!(beside(&place)["comparison"]["Not"].is_array(), "without the table no row applies");
 }
 
 #[test]

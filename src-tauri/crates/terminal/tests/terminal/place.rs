@@ -118,7 +118,7 @@ impl Place {
         let said = self.run(arguments);
         refusal(&said, says);
         let after = self.all();
-        assert_eq!(names(&before), names(&after), "{arguments:?}: files came or went");
+        assert_eq!(names(&before), names(&after), "{arguments:?}: files were added or removed");
         assert!(before == after, "{arguments:?}: {:?} changed", changed(&before, &after));
     }
 
@@ -193,7 +193,7 @@ pub fn program(name: &str, arguments: &[&OsStr]) -> Vec<u8> {
 
 pub fn copy(from: &Path, to: &Path) {
     fs::create_dir_all(to).expect("a folder");
-    fs::set_permissions(to, fs::metadata(from).expect("a folder").permissions()).expect("ours");
+    fs::set_permissions(to, fs::metadata(from).expect("a folder").permissions()).expect("the test owns it");
     for entry in fs::read_dir(from).expect("a folder") {
         let from = entry.expect("an entry").path();
         let to = to.join(from.file_name().expect("a name"));

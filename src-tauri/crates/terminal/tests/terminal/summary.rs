@@ -120,7 +120,7 @@ fn a_summary_of_a_newer_version() {
 #[test]
 fn a_file_of_a_gigabyte_is_refused() {
     let place = Place::prepared();
-    let file = std::fs::File::create(place.path("huge.age")).expect("ours");
+    let file = std::fs::File::create(place.path("huge.age")).expect("the test owns it");
     file.set_len(1 << 30).expect("sparse");
     refused_by_name(&place, "huge.age", "huge.age is larger than the limit of 4 MB. Choose the right file.");
     refused_by_name(&place, "missing.age", "There is no file missing.age. Check the path.");

@@ -101,7 +101,7 @@ fn an_item_of_an_earlier_plan_keeps_its_name() {
     let mut page = page();
     let old = page.plan.clone().expect("a plan");
     page.plan.as_mut().expect("a plan").prescription.items.clear();
-    assert_eq!(Names::of(EN, &page).item(ItemId(1)), "exercise 1", "nobody knows it any more");
+    assert_eq!(Names::of(EN, &page).item(ItemId(1)), "exercise 1", "it is no longer known");
     page.earlier = vec![old];
     assert_eq!(Names::of(EN, &page).item(ItemId(1)), "Sit tall, chin back");
     assert_eq!(Names::of(ES, &page).item(ItemId(1)), "Siéntese alto, barbilla atrás");
