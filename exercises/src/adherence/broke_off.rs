@@ -29,7 +29,7 @@ pub const MIN_GAIN: f64 = 8.0;
 pub struct BreakOff {
     /// Number of the first day of the later part.
     pub since: u16,
-    /// Slots done of slots asked for before that day; unrecorded days count as not done.
+    /// Slots done out of the slots asked for before that day; unrecorded days count as not done.
     pub before: KofN,
     /// The same from that day on.
     pub after: KofN,

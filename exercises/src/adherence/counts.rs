@@ -1,4 +1,4 @@
-//! Counts slots by their outcome, and slots done of slots asked for.
+//! Counts slots by their outcome, and slots done out of the slots asked for.
 //!
 //! Rule: a slot is done if its whole dose was done. All slots are asked for except those in an hour that a clock change skipped and
 //! those that an alarm paused. Slots on days off and slots of days without any record are counted both ways, left out and as not
@@ -63,7 +63,7 @@ impl SlotCounts {
         self.all_done() + self.partly + self.skipped + self.not_done
     }
 
-    /// Slots done of slots asked for, on days with a record, without slots on days off.
+    /// Slots done out of the slots asked for, on days with a record, without slots on days off.
     pub fn kept(&self) -> Option<KofN> {
         KofN::of(self.all_done(), self.asked())
     }

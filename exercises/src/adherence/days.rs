@@ -1,11 +1,11 @@
-//! Days kept of days asked for.
+//! Days kept out of the days asked for.
 //!
 //! Rule (our design, after the frequency parameter of Bailey 2020, Br J Sports Med 54:326-331): a day is kept if 80 % or more of its
 //! slots were done. Days without any record and days off are counted separately.
 
 use super::{AS_AGREED_PERCENT, KofN, SlotCounts, SlotOn};
 
-/// Days kept of days asked for, and the days that are counted separately.
+/// Days kept out of the days asked for, and the days that are counted separately.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct DayCounts {

@@ -1,10 +1,10 @@
-//! Dose done of dose asked for, by kind.
+//! Dose done out of the dose asked for, by kind.
 //!
-//! Rule: seconds held of seconds asked for; repetitions done of repetitions asked for; balance trials attempted of trials asked for
-//! (seconds on one leg are a result, never adherence). Each slot's dose is capped at its own target, so that doing more on one day
-//! never hides a slot that was not done on another; the excess is counted separately. Frequency and duration are separate figures
-//! because they differ in the same people (60.7 % and 70.9 %: Medina-Mirapeix 2009, BMC Musculoskelet Disord 10:155,
-//! 10.1186/1471-2474-10-155; seen).
+//! Rule: seconds held out of the seconds asked for; repetitions done out of those asked for; balance trials attempted out of those
+//! asked for (seconds on one leg are a result, never adherence). Each slot's dose is capped at its own target, so that doing more
+//! on one day never hides a slot that was not done on another; the excess is counted separately. Frequency and duration are
+//! separate figures because they differ in the same people (60.7 % and 70.9 %: Medina-Mirapeix 2009, BMC Musculoskelet Disord
+//! 10:155, 10.1186/1471-2474-10-155; seen).
 
 use super::SlotOn;
 use crate::history::Mark;
@@ -12,7 +12,7 @@ use crate::plan::Item;
 
 pub use crate::catalogue::kind::DoseUnit;
 
-/// Dose done of dose asked for.
+/// Dose done out of the dose asked for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct DoseKept {

@@ -1,10 +1,10 @@
 //! Was the plan followed: when, how completely, and since when not?
 //!
 //! One rule per file. The figures follow the usual parameters of adherence, frequency and dose (Bailey 2020, Br J Sports Med
-//! 54:326-331, 10.1136/bjsports-2017-098742): slots done of slots asked for, dose done of dose asked for, days kept of days asked
-//! for. Slots skipped by a clock change or paused by an alarm were never asked for. Days without any record are separate from days
-//! on which nothing was done; entries made afterwards are separate from timed ones (in a paper diary 90 % were claimed and 11 %
-//! true: Stone 2002, BMJ 324:1193). No figure is corrected for overstatement.
+//! 54:326-331, 10.1136/bjsports-2017-098742): slots done out of the slots asked for, dose done out of the dose asked for, days kept
+//! out of the days asked for. Slots skipped by a clock change or paused by an alarm were never asked for. Days without any record
+//! are separate from days on which nothing was done; entries made afterwards are separate from timed ones (in a paper diary 90 %
+//! were claimed and 11 % true: Stone 2002, BMJ 324:1193). No figure is corrected for overstatement.
 
 mod broke_off;
 mod counts;
@@ -73,7 +73,7 @@ pub struct ItemAdherence {
     pub in_force: bool,
     /// All slots by their outcome.
     pub slots: SlotCounts,
-    /// Slots done of slots asked for, on days with a record, without days off. `None` if nothing was asked for.
+    /// Slots done out of the slots asked for, on days with a record, without days off. `None` if nothing was asked for.
     pub kept: Option<KofN>,
     /// Like [`ItemAdherence::kept`], but `k` counts only slots that were timed by the program, without entries made afterwards.
     pub kept_timed: Option<KofN>,
@@ -82,9 +82,9 @@ pub struct ItemAdherence {
     pub kept_with_days_off: Option<KofN>,
     /// Like [`ItemAdherence::kept`], with the slots of days without any record counted as not done.
     pub kept_with_unrecorded: Option<KofN>,
-    /// Dose done of dose asked for, over the slots of [`ItemAdherence::kept`].
+    /// Dose done out of the dose asked for, over the slots of [`ItemAdherence::kept`].
     pub dose: Option<DoseKept>,
-    /// Days kept of days asked for, and the days that are counted separately.
+    /// Days kept out of the days asked for, and the days that are counted separately.
     pub days: DayCounts,
     /// Runs beyond what was asked for.
     pub extra: Extra,

@@ -6,7 +6,7 @@
 
 use super::{KofN, SlotCounts, SlotOn};
 
-/// Slots done of slots asked for, by weekday and hour.
+/// Slots done out of the slots asked for, by weekday and hour.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Rhythm {
