@@ -71,7 +71,7 @@ impl Guide {
         events
     }
 
-    /// The person presses something at `now`. While a trial goes on, anything that is pressed ends it.
+    /// Passes a press at `now` to the run. During a trial, any press ends the trial.
     pub fn press(&mut self, press: Press, now: Moment) -> Vec<GuideEvent> {
         let mut events = self.advance(now);
         let at = self.last.steady_ms;
