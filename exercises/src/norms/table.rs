@@ -66,7 +66,7 @@ impl Norms {
     /// Adds a clinic's table, whose rows take precedence.
     ///
     /// # Errors
-    /// [`TableFault`]: the first fault found; nothing is added then.
+    /// The first [`TableFault`] found; nothing is added then.
     pub fn with(mut self, table: &ClinicTable) -> Result<Norms, TableFault> {
         if table.source.trim().is_empty() {
             return Err(TableFault::NoSource);

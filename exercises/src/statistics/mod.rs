@@ -67,7 +67,7 @@ pub enum SeriesFault {
 /// The series sorted by day.
 ///
 /// # Errors
-/// [`SeriesFault`]: the first fault found.
+/// The first [`SeriesFault`] found.
 pub fn in_order(series: &[DayValue]) -> Result<Vec<DayValue>, SeriesFault> {
     if series.len() > MAX_DAYS {
         return Err(SeriesFault::TooManyDays { days: series.len() });
