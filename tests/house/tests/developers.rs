@@ -91,6 +91,6 @@ fn every_library_is_used_and_explained() {
             unexplained.push(library);
         }
     }
-    assert!(unused.is_empty(), "in the workspace's list, and nobody uses them: {unused:?}");
+    assert!(unused.is_empty(), "in the workspace's list but unused: {unused:?}");
     assert!(unexplained.is_empty(), "without a reason in DEVELOPERS.md: {unexplained:?}");
 }
