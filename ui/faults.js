@@ -1,7 +1,7 @@
-// Shows a plain page when the window's program has stopped, since after a panic nothing else would
-// answer. Everything recorded is in the shell's store, so opening the window again is safe.
+// Shows a plain page when the front end has crashed, because after a panic nothing else responds.
+// Everything recorded is in the shell's store, so opening the window again is safe.
 (function () {
-  // The part of the page in the window's language, or in the system's before the program has said which that is, or in English.
+  // The part of the page in the window's language, in the system's if the window's is not known yet, or in English.
   function part() {
     var page = document.documentElement.lang;
     var shown = document.querySelector("main") ? page : window.systemLanguage || page;
@@ -14,7 +14,7 @@
     document.querySelectorAll("#broken > [lang]").forEach(function (one) { one.hidden = one !== shown; });
     document.getElementById("broken").hidden = false;
   }
-  // `text` is given the part of the page, which has the words for it.
+  // `text` is called with the part of the page, which contains the texts.
   function note(text, ends) {
     function show() {
       document.getElementById("faults").append(text(part().dataset) + "\n");
@@ -30,7 +30,7 @@
   window.addEventListener("unhandledrejection", function (event) {
     note(function () { return String(event.reason); }, true);
   });
-  // Something tried what the page's policy forbids. It was stopped; the page itself goes on.
+  // Something was blocked by the page's content policy; the page itself continues.
   document.addEventListener("securitypolicyviolation", function (event) {
     note(function (words) {
       return words.refused.replace("{rule}", event.effectiveDirective).replace("{address}", event.blockedURI);

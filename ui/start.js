@@ -1,4 +1,4 @@
-// Loads the program; the path is spelled out so that a reload on any page finds it.
+// Loads the program. The path is absolute, so that a reload on any page finds it.
 import init from "/ui.js";
 
 await init({ module_or_path: "/ui_bg.wasm" });

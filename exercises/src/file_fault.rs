@@ -1,18 +1,18 @@
-//! What is wrong in a file that a person wrote, as facts: a plan, a history, a clinic's table, a table of numbers.
+//! Faults in a file that a person wrote, as facts: a plan, a history, a clinic's table, a table of numbers.
 //!
-//! The readers of `format` give these facts, a refusal of `wire` carries them, and `words` makes a text of them. A text that was
-//! found in the file is shortened, and holds no character that cannot be shown.
+//! The readers of `format` return these facts, a failure of `wire` contains them, and `words` makes a text from them. A text found
+//! in the file is shortened, and has no character that cannot be displayed.
 
 use crate::catalogue::IdFault;
 use chrono::NaiveDate;
 
-/// What is wrong in a file, and where.
+/// A fault in a file, and its place.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct FileFault {
-    /// The line, from 1; 0 where none can be named.
+    /// The line, from 1; 0 if no line can be named.
     pub line: u32,
-    /// The field whose value is wrong, as the file names it; empty where the line says enough.
+    /// The field whose value is wrong, as named in the file; empty if the line is enough.
     pub field: String,
     /// What is wrong there.
     pub kind: FaultKind,
@@ -25,17 +25,17 @@ impl FileFault {
     }
 }
 
-/// What is wrong at a place of a file.
+/// The kind of a fault.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum FaultKind {
-    /// Bytes that are no text in UTF-8.
+    /// Bytes that are not text in UTF-8.
     NotUtf8,
-    /// More bytes than are read.
+    /// The file is larger than the limit.
     TooLarge {
         /// The file's size in bytes.
         bytes: u64,
-        /// The most bytes that are read.
+        /// The limit, in bytes.
         most: u64,
     },
     /// The file is not TOML.
@@ -102,23 +102,23 @@ pub enum FaultKind {
     },
     /// A text that is not a time of day.
     TimeOfDay,
-    /// A text that is not a moment with its offset, or one out of the years that a log can hold.
+    /// A text that is not a moment with its offset, or one outside the years that a log can store.
     Moment,
     /// A text that cannot be an identifier.
     Id(IdFault),
-    /// A folder in which there is no exercise file.
+    /// A folder without an exercise file.
     NoExerciseFile,
-    /// What only a plan file can have wrong.
+    /// A fault that only a plan file can have.
     Plan(PlanFault),
-    /// What only a history can have wrong.
+    /// A fault that only a history can have.
     Runs(RunsFault),
-    /// What only a clinic's table can have wrong.
+    /// A fault that only a clinic's table can have.
     Norms(NormsFault),
-    /// What only a table of numbers can have wrong.
+    /// A fault that only a table of numbers can have.
     Csv(CsvFault),
 }
 
-/// What is wrong in a plan file.
+/// A fault in a plan file.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum PlanFault {
@@ -128,7 +128,7 @@ pub enum PlanFault {
     AlarmName,
 }
 
-/// What is wrong in a history: one JSON object a line.
+/// A fault in a history, which has one JSON object per line.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum RunsFault {
@@ -137,7 +137,7 @@ pub enum RunsFault {
         /// The most allowed.
         most: u32,
     },
-    /// As many failed repetitions are needed as sets done, and there are more or fewer.
+    /// The number of failed repetitions is not the same as that of sets done.
     FailedCount,
     /// The place of the phone is given for a run without trials.
     PhoneWithoutTrials,
@@ -151,7 +151,7 @@ pub enum RunsFault {
     DaysOutsidePlan,
 }
 
-/// What is wrong in a clinic's own table of published times.
+/// A fault in a clinic's own table of published times.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum NormsFault {
@@ -160,7 +160,7 @@ pub enum NormsFault {
         /// The most rows.
         most: u32,
     },
-    /// A table's source that is empty, too long or more than a line.
+    /// A table's source that is empty, too long, or has more than one line.
     Source {
         /// The most characters.
         most: u32,
@@ -189,7 +189,7 @@ pub enum NormsFault {
     FirmOnly,
 }
 
-/// What is wrong in a table of numbers as comma-separated values.
+/// A fault in a table of numbers as comma-separated values.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum CsvFault {
@@ -212,7 +212,7 @@ pub enum CsvFault {
         /// The most rows.
         most: u32,
     },
-    /// Another separator than a comma.
+    /// A separator other than a comma.
     Separator {
         /// The separator.
         found: char,
@@ -222,7 +222,7 @@ pub enum CsvFault {
         /// The most bytes of a line.
         most: u32,
     },
-    /// A line without anything.
+    /// An empty line.
     EmptyLine {
         /// How many columns are expected.
         columns: u32,

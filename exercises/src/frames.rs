@@ -1,9 +1,10 @@
-//! The frames of a summary on a screen: one at a time, turned by hand or by themselves.
+//! The frames of a summary on a screen: one at a time, changed by hand or automatically.
 
-/// A frame that turns by itself stays so long: a telephone finds it, sharpens, and somebody presses.
+/// Time for which a frame is shown automatically, in milliseconds: enough for a phone to find it and focus, and for somebody to
+/// press.
 pub const FRAME_MS: u64 = 5_000;
 
-/// Which frame is shown. It goes round: after the last comes the first, for whoever missed one.
+/// Which frame is shown. After the last frame comes the first, so that a missed one appears again.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct FrameRotation {
     of: usize,
@@ -13,32 +14,33 @@ pub struct FrameRotation {
 }
 
 impl FrameRotation {
-    /// The first of `of` frames, shown from `now_ms` on. One alone never turns, and none does for whoever wants no movement.
+    /// The first of `of` frames, shown from `now_ms` on. Frames do not change automatically if there is only one or if the person
+    /// prefers no movement.
     pub fn begin(of: usize, still: bool, now_ms: u64) -> FrameRotation {
         FrameRotation { of: of.max(1), at: 0, is_automatic: of > 1 && !still, since_ms: now_ms }
     }
 
-    /// How many there are.
+    /// The number of frames.
     pub fn count(&self) -> usize {
         self.of
     }
 
-    /// The place of the frame that is shown, from 0.
+    /// The index of the frame that is shown, from 0.
     pub fn position(&self) -> usize {
         self.at
     }
 
-    /// Whether there is any to turn to.
+    /// Whether there is another frame to show.
     pub fn can_turn(&self) -> bool {
         self.of > 1
     }
 
-    /// Whether they turn by themselves.
+    /// Whether frames change automatically.
     pub fn is_automatic(&self) -> bool {
         self.is_automatic
     }
 
-    /// The same a moment later: the next frame once this one has stayed long enough.
+    /// The state at a later moment: the next frame if this one was shown long enough.
     pub fn advance(self, now_ms: u64) -> FrameRotation {
         if self.is_automatic && now_ms.saturating_sub(self.since_ms) >= FRAME_MS {
             self.to(self.at + 1, now_ms)
@@ -47,17 +49,17 @@ impl FrameRotation {
         }
     }
 
-    /// The next one by hand. Whoever turns by hand goes on by hand.
+    /// The next frame, by hand. This stops the automatic change.
     pub fn next(self, now_ms: u64) -> FrameRotation {
         FrameRotation { is_automatic: false, ..self.to(self.at + 1, now_ms) }
     }
 
-    /// The one before, by hand.
+    /// The previous frame, by hand. This stops the automatic change.
     pub fn previous(self, now_ms: u64) -> FrameRotation {
         FrameRotation { is_automatic: false, ..self.to(self.at + self.of - 1, now_ms) }
     }
 
-    /// Stops turning by itself, or begins; the frame shown then stays its whole time.
+    /// Stops or starts the automatic change; the current frame is then shown for its full time.
     pub fn toggle_automatic(self, now_ms: u64) -> FrameRotation {
         FrameRotation { is_automatic: self.can_turn() && !self.is_automatic, since_ms: now_ms, ..self }
     }
@@ -72,7 +74,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn they_turn_by_themselves_and_go_round() {
+    fn frames_change_automatically_and_start_over() {
         let mut shown = FrameRotation::begin(3, false, 100);
         let mut seen = vec![shown.position()];
         for now_ms in (100..100 + 4 * FRAME_MS).step_by(250).chain([100 + 4 * FRAME_MS]) {
@@ -83,11 +85,11 @@ mod tests {
             shown = next;
         }
         assert_eq!(seen, [0, 1, 2, 0, 1]);
-        assert_eq!(shown.advance(4 * FRAME_MS).position(), 1, "an instant that lies before is none");
+        assert_eq!(shown.advance(4 * FRAME_MS).position(), 1, "an instant before that is invalid");
     }
 
     #[test]
-    fn by_hand_they_go_round_both_ways_and_stay() {
+    fn frames_change_by_hand_in_both_directions_and_stay() {
         let shown = FrameRotation::begin(3, false, 0);
         assert_eq!(
             (shown.next(1).position(), shown.previous(1).position(), shown.previous(1).next(2).position()),
@@ -99,7 +101,7 @@ mod tests {
     }
 
     #[test]
-    fn stopped_and_begun_again_a_frame_stays_its_whole_time() {
+    fn after_a_restart_a_frame_is_shown_for_its_full_time() {
         let stopped = FrameRotation::begin(2, false, 0).toggle_automatic(4_000);
         assert_eq!(stopped.advance(60_000).position(), 0);
         let again = stopped.toggle_automatic(60_000);
@@ -108,13 +110,13 @@ mod tests {
     }
 
     #[test]
-    fn nothing_moves_for_whoever_wants_no_movement_until_asked_to() {
+    fn with_reduced_motion_frames_change_automatically_only_on_request() {
         let still = FrameRotation::begin(2, true, 0);
         assert!(!still.is_automatic() && still.toggle_automatic(0).is_automatic());
     }
 
     #[test]
-    fn one_alone_never_turns() {
+    fn a_single_frame_never_changes() {
         for of in [0, 1] {
             let alone = FrameRotation::begin(of, false, 0);
             assert!(!alone.can_turn() && !alone.is_automatic() && !alone.toggle_automatic(0).is_automatic());

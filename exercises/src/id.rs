@@ -1,4 +1,4 @@
-//! Names of things that outlive a position: plans, logs, items, complaints, runs.
+//! Permanent identifiers: plans, logs, items, complaints, runs.
 
 use std::fmt;
 
@@ -42,11 +42,11 @@ macro_rules! small_number {
 }
 
 small_number! {
-    /// An item of a plan; keeps its number through revisions, so that its history goes on.
+    /// An item of a plan. It keeps its number through revisions, so that its history continues.
     ItemId(u8)
 }
 small_number! {
-    /// A complaint that items serve.
+    /// A complaint that items are assigned to.
     ComplaintId(u8)
 }
 small_number! {
@@ -58,11 +58,11 @@ small_number! {
     RunId(u32)
 }
 
-/// An entry of one log, wherever it was made. Alarms are cleared by this name.
+/// An entry of one log, on whichever device. Alarms are cleared by this identifier.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct EntryRef {
-    /// The log that holds it.
+    /// The log that contains it.
     pub log: LogId,
     /// Its number within that log, from 1.
     pub n: u32,

@@ -1,11 +1,10 @@
 //! The domain of home exercise: pure, without clock, file, database, window or randomness.
 //!
-//! Time is an argument, and so are a zone's offsets. What the crate answers are typed verdicts and numbers; `words` makes
-//! sentences of them. "Not measured" is a value of its own, never a number.
+//! Time is an argument, and so are a zone's offsets. The results of the crate are typed verdicts and numbers; `words` makes
+//! sentences from them. "Not measured" is a value of its own, never a number.
 //!
-//! Reading order: [`time`] and [`id`], the [`catalogue`], the [`plan`] that a clinician makes of it, the [`slots`] that fall
-//! due, a [`run`], the [`log`] of what happened, its [`history`] folded together, the [`summary`] that goes to the visit and
-//! the [`review`] that the clinician reads.
+//! Reading order: [`time`] and [`id`], the [`catalogue`], the [`plan`] that a clinician makes from it, the [`slots`] that are due, a
+//! [`run`], the [`log`] of events, its [`history`], the [`summary`] for the visit, and the [`review`] that the clinician reads.
 #![forbid(unsafe_code)]
 
 pub mod adherence;

@@ -1,7 +1,7 @@
-//! What the person is asked, as rarely as the rules need it.
+//! The questions to the person, asked as rarely as the rules allow.
 //!
-//! Pain once a day for each complaint, after the day's last hold and after each balance or repetition run; "settled by this
-//! morning?" at the next day's first opening after any pain; named activities weekly and before the visit.
+//! Pain is asked once a day for each complaint: after the day's last hold and after each balance or repetition run. "Settled by this
+//! morning?" is asked at the next day's first opening after any pain; named activities weekly and before the visit.
 
 use crate::catalogue::Catalogue;
 use crate::catalogue::kind::AskPain;
@@ -12,10 +12,10 @@ use crate::run::Run;
 use crate::score::Score;
 use crate::time::Stamp;
 
-/// From this pain on the next morning is asked about (Silbernagel 2007, AJSM 35:897-906: pain must settle by next morning).
-/// A step forward needs the answer too, and it is only proposed after pain of 3 or less; without pain nothing can settle.
+/// Least pain after which the next morning is asked about (Silbernagel 2007, AJSM 35:897-906: pain must settle by next morning). A
+/// step up needs the answer too, and is only proposed after pain of 3 or less; without pain there is nothing to settle.
 pub const ASK_MORNING_FROM: Score = Score::at_most_ten(1);
-/// Named activities are asked about every so many days.
+/// Days between two questions about named activities.
 pub const ACTIVITY_DAYS: i64 = 7;
 
 /// What to ask the person now.
@@ -30,7 +30,7 @@ pub enum Question {
         complaint: ComplaintId,
         /// Its name.
         name: String,
-        /// After this run.
+        /// The run after which it is asked, if any.
         after: Option<RunId>,
     },
     /// "Settled by this morning?"
@@ -53,8 +53,8 @@ pub enum Question {
     },
 }
 
-/// Questions for the day's opening: the morning after, and named activities when a week has passed since the last rating
-/// (the visit's own counts) or the visit is tomorrow or today.
+/// Questions at the day's opening: the morning after, and named activities if a week has passed since the last rating (the visit's
+/// own counts) or the visit is today or tomorrow.
 pub fn on_opening(plan: &Plan, history: &History, now: Stamp) -> Vec<Question> {
     let mut questions = morning(plan, history, now);
     for activity in &plan.prescription.activities {
@@ -89,8 +89,8 @@ fn morning(plan: &Plan, history: &History, now: Stamp) -> Vec<Question> {
     questions
 }
 
-/// Questions after a run that has ended: the pain of the complaint that its item serves (of all complaints where it serves
-/// none), after each run or after the last of the day, as its kind says, once a day for each complaint.
+/// Questions after a run that has ended: the pain of the complaint that its item is assigned to (of all complaints if it is assigned
+/// to none), after each run or after the last run of the day, depending on its kind; once a day for each complaint.
 pub fn after_run(plan: &Plan, history: &History, catalogue: &Catalogue, run: &Run, last_today: bool) -> Vec<Question> {
     let asks = catalogue.get(&run.exercise).map(|exercise| exercise.kind.rules().asks_pain());
     if asks == Some(AskPain::LastOfTheDay) && !last_today {

@@ -1,4 +1,4 @@
-//! Looking ahead is the same as waiting: what [`ahead`] lists comes, minute by minute, and nothing else does.
+//! Looking ahead gives the same as waiting: the reminders that [`ahead`] lists come, minute by minute, and no others do.
 
 use chrono::{Duration, NaiveDate, NaiveTime};
 use exercises::alarm::Trouble;
@@ -74,7 +74,7 @@ fn settings(now: Stamp) -> impl Strategy<Value = Settings> {
     (quiet, meeting).prop_map(|(quiet, meeting)| Settings { quiet, meeting })
 }
 
-/// Something that happened at, before or after a slot near `now`.
+/// An event at, before or after a slot near `now`.
 fn happening(day: NaiveDate) -> impl Strategy<Value = (i64, LogEvent)> {
     let slot = (0i64..=1, 1u8..=3, 0u8..12).prop_map(move |(days, item, number)| SlotRef {
         day: day + Duration::days(days),
@@ -110,7 +110,7 @@ fn happening(day: NaiveDate) -> impl Strategy<Value = (i64, LogEvent)> {
     (-600i64..=0, event)
 }
 
-/// Asks at every minute, as the loop does, and logs what it shows.
+/// Asks at every minute, as the loop does, and logs the reminders that are shown.
 fn waited(plan: &Plan, log: &mut Log, settings: &Settings, zone: &Offsets, now: Stamp, hours: u16) -> Vec<UpcomingReminder> {
     let (taken, catalogue) = (now.plus_ms(-3 * 86_400_000), Catalogue::default());
     let fold = |log: &Log| Followed { plan: plan.clone(), taken, history: History::fold(log, PLAN) };
@@ -155,7 +155,7 @@ proptest! {
     #![proptest_config(ProptestConfig { cases: 192, failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
-    fn what_is_listed_comes_and_nothing_else((plan, zone, now, settings, mut log, hours) in story()) {
+    fn the_listed_reminders_come_and_no_others((plan, zone, now, settings, mut log, hours) in story()) {
         let (taken, catalogue) = (now.plus_ms(-3 * 86_400_000), Catalogue::default());
         let followed = Followed { plan: plan.clone(), taken, history: History::fold(&log, PLAN) };
         let context = ReminderContext::new(vec![PlanInForce { followed: &followed, catalogue: &catalogue }], &settings, &zone);
@@ -170,7 +170,7 @@ proptest! {
 }
 
 #[test]
-fn stories_do_have_reminders_in_them() {
+fn generated_histories_do_contain_reminders() {
     let mut runner = proptest::test_runner::TestRunner::deterministic();
     let mut all = 0;
     for _ in 0..30 {

@@ -1,7 +1,7 @@
 //! Slots in every zone of the tz database, around every change of its clocks over thirty years.
 //!
-//! The zones' offsets are handed over as plain data, as the program does; what the wall clock shows is asked of the tz
-//! database itself, so that the two ways of knowing are compared.
+//! The zones' offsets are passed as plain data, as in the program; what the wall clock shows is asked from the tz database itself,
+//! so that the two ways are compared.
 
 use chrono::{DateTime, Datelike, Duration, MappedLocalTime, NaiveDate, NaiveDateTime, NaiveTime, Offset, TimeZone};
 use chrono_tz::{TZ_VARIANTS, Tz};
@@ -30,7 +30,7 @@ fn offset_at(zone: Tz, utc_s: i64) -> i32 {
     zone.offset_from_utc_datetime(&at).fix().local_minus_utc()
 }
 
-/// The zone's offsets as plain data: looked at every six hours, each change then pinned down to the second.
+/// The zone's offsets as plain data: sampled every six hours, and each change then located to the second.
 fn offsets(zone: Tz) -> Offsets {
     let (begin, end) = (seconds(first_of(FIRST_YEAR)) - 30 * 86_400, seconds(first_of(LAST_YEAR)) + 30 * 86_400);
     let mut before = offset_at(zone, begin);
@@ -78,13 +78,13 @@ fn every(minutes: u16, from: u16, to: u16) -> Pattern {
     Pattern::Every { minutes, from, to }
 }
 
-/// By the half hour round the clock, by fifty minutes over midnight, and the hours at which clocks like to change.
+/// Every half hour round the clock, every fifty minutes over midnight, and the hours at which clocks usually change.
 fn patterns() -> Vec<Pattern> {
     let at_odd_hours = Pattern::At { times: vec![15, 90, 120, 150, 180, 1439] };
     vec![every(30, 0, 23 * 60 + 30), every(50, 20 * 60, 7 * 60), at_odd_hours]
 }
 
-/// When the tz database says that the wall clock shows this first, if ever.
+/// The first moment at which the tz database says that the wall clock shows this, if any.
 fn shown(zone: Tz, local: NaiveDateTime) -> Option<i64> {
     match zone.from_local_datetime(&local) {
         MappedLocalTime::Single(at) => Some(at.timestamp_millis()),
@@ -93,7 +93,7 @@ fn shown(zone: Tz, local: NaiveDateTime) -> Option<i64> {
     }
 }
 
-/// Holds every law of slots for one item over a stretch of days.
+/// Checks every law of slots for one item over a range of days.
 fn check(zone: Tz, offsets: &Offsets, item: &Item, days: &[NaiveDate]) {
     let name = zone.name();
     let all: Vec<Slot> = days.iter().flat_map(|day| slots::of_item(item, *day, offsets)).collect();
@@ -114,7 +114,7 @@ fn check(zone: Tz, offsets: &Offsets, item: &Item, days: &[NaiveDate]) {
         assert!(due < closes && closes - due <= slots::OPEN_MINUTES * 60_000, "{name} {days:?}: open for up to an hour");
     }
     for pair in open.windows(2) {
-        assert!(pair[0].0 < pair[1].0, "{name} {days:?}: slots stand in order, none at another's instant");
+        assert!(pair[0].0 < pair[1].0, "{name} {days:?}: slots are in order, no two at the same instant");
         assert!(pair[0].1 <= pair[1].0, "{name} {days:?}: never two open at once");
     }
 }
@@ -194,7 +194,7 @@ proptest! {
         check(zone, &offsets(zone), &item(pattern), &days);
     }
 
-    /// Whenever a run starts, it counts for the slot that is open, or for the next within ten minutes, or is extra.
+    /// Whenever a run starts, it counts for the slot that is open, or for one that opens within ten minutes, or is extra.
     #[test]
     fn a_run_counts_for_the_open_slot_or_the_next(
         pattern in any_pattern(),
@@ -220,7 +220,7 @@ proptest! {
         }
     }
 
-    /// The day on which the card is taken has only the slots after the taking, and nothing is due after the review date.
+    /// The day on which the card is taken has only the slots after that moment, and nothing is due after the review date.
     #[test]
     fn the_first_and_the_last_day_are_cut(pattern in any_pattern(), zone in 0..TZ_VARIANTS.len(), day in 0i64..10_000, minute in 0i64..1440) {
         let offsets = offsets(TZ_VARIANTS[zone]);

@@ -1,4 +1,4 @@
-//! What holds for any series.
+//! Properties that hold for any series.
 
 use exercises::statistics::{
     DayValue, SymmetryInput, TrendContext, Verdict, mann_kendall, side_to_side, theil_sen, trend, wilson,
@@ -18,7 +18,7 @@ proptest! {
     #![proptest_config(ProptestConfig::with_cases(64))]
 
     #[test]
-    fn turning_the_values_over_turns_the_trend_over(series in a_series()) {
+    fn negated_values_have_the_opposite_trend(series in a_series()) {
         let (up, down) = (mann_kendall(&series).expect("sound"), mann_kendall(&mirrored(&series)).expect("sound"));
         prop_assert_eq!(up.s, -down.s);
         prop_assert_eq!(up.p(), down.p());

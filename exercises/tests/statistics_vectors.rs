@@ -1,4 +1,4 @@
-//! The statistics against scipy, statsmodels and pymannkendall: `data/statistics/vectors.json`, made by the script beside it.
+//! Compares the statistics with scipy, statsmodels and pymannkendall: `data/statistics/vectors.json`, made by the script next to it.
 
 use exercises::statistics::{DayValue, mad, mann_kendall, median, normal_quantile, quartiles, tau_b, theil_sen, wilson};
 use serde_json::Value;
@@ -68,7 +68,7 @@ fn the_line_and_its_limits() {
 }
 
 #[test]
-fn middles_and_spreads() {
+fn medians_and_spreads() {
     for case in vectors("trends") {
         let values = numbers(&case, "values");
         close("median", median(&values).expect("values"), number(&case, "median"));

@@ -1,5 +1,5 @@
-//! The detector against a second implementation in numpy and scipy: `data/sway/detector.json`, made by the script beside
-//! it on changed copies of the three trials. Event times within a grid step, the rest within relative 1e-6.
+//! Compares the detector with a second implementation in numpy and scipy: `data/sway/detector.json`, made by the script next to it
+//! from changed copies of the three trials. Event times agree within a grid step, the rest within a relative error of 1e-6.
 
 use exercises::sway::{Detection, Marks, Sample, Source, analyse};
 use serde_json::Value;

@@ -1,5 +1,5 @@
-//! What must not change a figure: the sign of all axes, the phone turned back to front or within its plane, the origin of
-//! the clock; and what no input may do: panic.
+//! Changes of the input that must not change a figure: the sign of all axes, the phone turned back to front or within its plane, the
+//! origin of the clock. And no input may cause a panic.
 
 use exercises::sway::{
     Analysis, AnsweredAt, Event, Marks, Os, Sample, Screen, SetUp, Source, SourceKind, TouchAnswer, analyse, printed,
@@ -9,7 +9,7 @@ use proptest::prelude::*;
 use serde_json::Value;
 use std::f64::consts::PI;
 
-/// A made-up trial: gravity tilted, slow sway in two directions, sensor noise, jitter, perhaps a knock.
+/// A generated trial: tilted gravity, slow sway in two directions, sensor noise, jitter, possibly a knock.
 #[derive(Debug, Clone)]
 struct Trial {
     seconds: f64,
@@ -43,7 +43,7 @@ fn a_trial() -> impl Strategy<Value = Trial> {
         })
 }
 
-/// Numbers from -1 to 1 that a seed fixes (xorshift).
+/// Numbers from -1 to 1, determined by a seed (xorshift).
 fn numbers(seed: u64) -> impl FnMut() -> f64 {
     let mut state = seed;
     move || {
@@ -94,11 +94,11 @@ fn turned(angle: f64) -> impl Fn(Sample) -> Sample {
     move |Sample { t_s, a: [x, y, z] }| Sample { t_s, a: [x * cos - y * sin, x * sin + y * cos, z] }
 }
 
-/// The detector takes up from the median of each axis, which turns with the phone exactly by quarters only; in between
-/// its evidence moves a little.
+/// Largest relative difference of the detector's evidence. It is measured from the median of each axis, which turns exactly with the
+/// phone only by quarter turns; in between, the evidence changes a little.
 const BY_MEDIAN: f64 = 0.02;
 
-/// The same verdicts, and the same figures within relative 1e-9.
+/// The verdicts are the same, and the figures agree within a relative error of 1e-9.
 fn agree(one: &Analysis, other: &Analysis, later_s: f64) -> Result<(), TestCaseError> {
     agree_but_for_events(one, other)?;
     agree_in_events(one, other, later_s, 1e-9)

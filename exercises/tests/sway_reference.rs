@@ -1,4 +1,4 @@
-//! The processing against the reference program (numpy and scipy): three trials and a closed-form one, relative 1e-9.
+//! Compares the processing with the reference program (numpy and scipy): three trials and a closed-form one, relative error 1e-9.
 
 use exercises::sway::{Analysis, Flag, Marks, Reason, Sample, Source, analyse, printed, printed_measures};
 use serde_json::Value;
@@ -24,7 +24,7 @@ fn as_json(printed: &exercises::sway::Printed) -> Value {
     serde_json::from_str(&printed.to_string()).expect("the printed form is JSON")
 }
 
-/// Equal but for numbers, which agree within relative `rel` (absolute 1e-12 near 0); the same keys in the same order.
+/// Asserts equality with the same keys in the same order; numbers agree within the relative error `rel` (absolute 1e-12 near 0).
 #[track_caller]
 fn agree(path: &str, got: &Value, want: &Value, rel: f64) {
     match (got, want) {
@@ -109,7 +109,7 @@ fn the_closed_form_case() {
 }
 
 #[test]
-fn every_parameter_is_the_references() {
+fn every_parameter_equals_that_of_the_reference() {
     use exercises::sway::parameters as p;
     let reference = reference();
     let want = |key: &str| reference["parameters"][key].as_f64().expect("a number");

@@ -1,4 +1,4 @@
-//! Every reason for having no figures, and every flag, on whole trials.
+//! Every reason for having no figures, and every flag, on complete trials.
 
 use exercises::sway::{
     Analysis, Figures, Flag, LiveTrace, Marks, Os, Reason, Sample, Screen, SetUp, Source, SourceFault, SourceKind, analyse,
@@ -33,7 +33,7 @@ fn turning(degrees_at_end: f64) -> Analysis {
 }
 
 #[test]
-fn a_sound_trial_has_neither_flags_nor_reasons() {
+fn a_good_trial_has_neither_flags_nor_reasons() {
     let got = changed(|sample| Some(*sample));
     assert!(got.flags.is_empty() && got.reasons().is_empty() && got.measures().is_some());
     assert_eq!(got.quality.dropped, 0);
@@ -69,7 +69,7 @@ fn missing_parts() {
 }
 
 #[test]
-fn a_sensor_that_stands_still() {
+fn a_sensor_that_repeats_its_values() {
     let got = changed(|sample| {
         let held = sample.t_s > 10.0 && sample.t_s < 10.7;
         Some(if held { Sample { a: [0.0, 9.7, -1.7], ..*sample } } else { *sample })
@@ -101,7 +101,7 @@ fn a_phone_that_lies_flat_has_planar_figures_only() {
     let measures = got.measures().expect("measured");
     assert_eq!((measures.rms_ml, measures.njs_ap, measures.spectrum_ml), (None, None, None));
     assert!(measures.spectrum_pl.is_some());
-    // The same movement as worn upright, within what the two axes' tilt changes.
+    // The same movement as with an upright phone, within the difference that the two axes' tilt makes.
     let upright = changed(|sample| Some(*sample));
     let want = upright.measures().expect("measured").rms_planar;
     assert!((measures.rms_planar - want).abs() < 1e-9 * want);
@@ -197,7 +197,7 @@ fn rows_out_of_order_and_repeated_are_dropped_and_counted() {
 }
 
 #[test]
-fn a_touch_down_is_announced_no_sooner_than_its_evidence() {
+fn a_touch_down_is_announced_only_when_its_evidence_is_complete() {
     let all = samples(B);
     let up_to = |t: f64| all.iter().copied().filter(|sample| sample.t_s <= t).collect::<Vec<_>>();
     let announced = |t: f64| provisional_touch_down(&up_to(t), 0.0, &Source::file());

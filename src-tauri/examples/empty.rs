@@ -1,4 +1,4 @@
-//! An empty window of the same framework: what the program's cost while nothing happens is measured against.
+//! An empty window of the same framework, for comparing what the program costs while nothing happens.
 
 fn main() {
     tauri::Builder::default()

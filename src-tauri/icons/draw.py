@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Draws the program's icon, a plumb bob on its string, as PNG and ICO files beside this script.
 
-Needs nothing but Python's own library. Run it after changing a shape or colour and commit the files.
+Needs only Python's standard library. Run it after changing a shape or colour, and commit the files.
 """
 import struct
 import zlib

@@ -47,7 +47,7 @@ impl Args {
     }
 }
 
-/// A recorded trial, or in a sentence why it is none.
+/// Reads a recorded trial; the error is a sentence that says why it is not one.
 #[cfg(desktop)]
 fn recorded(path: &str) -> Result<Vec<Sample>, String> {
     let words = words::Words::new(actions::platform::locale());
@@ -65,7 +65,7 @@ mod tests {
     }
 
     #[test]
-    fn nothing_given_is_the_usual_home_and_the_real_time() {
+    fn without_arguments_home_and_time_are_the_usual_ones() {
         let args = read("").unwrap();
         assert!(args.home.is_none() && !args.hidden && !args.clock().is_set());
     }
@@ -74,7 +74,7 @@ mod tests {
     fn an_instant_sets_the_clock() {
         let clock = read("--at 2027-03-01T14:02:00+01:00").unwrap().clock();
         assert!(clock.is_set());
-        assert!((0..60_000).contains(&(clock.now_ms() - 1_803_906_120_000)), "it goes on from there");
+        assert!((0..60_000).contains(&(clock.now_ms() - 1_803_906_120_000)), "it continues from there");
     }
 
     #[test]

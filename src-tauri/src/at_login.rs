@@ -1,4 +1,4 @@
-//! Opening at login, if the person wants it. The system keeps that, so the system is asked.
+//! Starting at login, if the person wants it. The system stores this setting, so the system is asked.
 
 use std::path::Path;
 
@@ -8,24 +8,24 @@ use wire::Failure;
 
 use crate::home;
 
-/// What the system is told to start, or why it cannot be told.
+/// The command that the system starts at login, or why it cannot be set up.
 pub struct AtLogin(Result<AutoLaunch, String>);
 
 impl AtLogin {
-    /// For the home named on the command line, or for the usual one. Each home is a program of its own to the system.
+    /// For the home on the command line, or for the usual one. For the system, each home is a separate program.
     pub fn of(app: &AppHandle, home: Option<&Path>) -> AtLogin {
         AtLogin(program(app, home).map_err(|error| error.to_string()))
     }
 
-    /// Whether the program opens at login.
+    /// Whether the program starts at login.
     pub fn is_on(&self) -> bool {
         self.0.as_ref().is_ok_and(|program| program.is_enabled().unwrap_or(false))
     }
 
-    /// Changes that.
+    /// Sets whether the program starts at login.
     ///
     /// # Errors
-    /// What the system said against it.
+    /// The system's error message.
     pub fn set(&self, on: bool) -> Result<(), Failure> {
         let refused = |detail: String| Failure::AtLoginRefused { detail };
         let program = self.0.as_ref().map_err(|error| refused(error.clone()))?;
@@ -51,10 +51,11 @@ fn program(app: &AppHandle, home: Option<&Path>) -> Result<AutoLaunch, Box<dyn s
     Ok(program)
 }
 
-/// One word of a command line, whatever it holds. The library puts words side by side as they are.
+/// Quotes one word of a command line, whatever it contains. The library joins words without quoting them.
 ///
-/// The rules are those of `Exec` in the Desktop Entry Specification, version 1.5: quoted, with a backslash before what is
-/// special within quotes, itself written twice since the file is read as a string first; `%` stands twice.
+/// The rules are those of `Exec` in the Desktop Entry Specification, version 1.5: the word is quoted, with a backslash before
+/// characters that are special within quotes; the backslash itself is doubled, because the file is read as a string first; `%` is
+/// doubled.
 #[cfg(target_os = "linux")]
 fn word(text: &str) -> String {
     let plain = |letter: char| letter.is_ascii_alphanumeric() || "/._-+:,@".contains(letter);
@@ -74,13 +75,13 @@ fn word(text: &str) -> String {
     quoted
 }
 
-/// A path on Windows holds no quotation mark.
+/// A path on Windows cannot contain a quotation mark.
 #[cfg(windows)]
 fn word(text: &str) -> String {
     format!("\"{text}\"")
 }
 
-/// Words are told apart there by the file that holds them.
+/// On other systems the file format separates the words.
 #[cfg(not(any(target_os = "linux", windows)))]
 fn word(text: &str) -> String {
     text.to_owned()

@@ -1,4 +1,4 @@
-//! Whether the program is there while its window is not.
+//! Whether the program runs while its window is closed.
 
 use tauri::AppHandle;
 #[cfg(desktop)]
@@ -9,7 +9,7 @@ use wire::device::{BackgroundState, Leaving};
 #[cfg(desktop)]
 use crate::{at_login::AtLogin, tray, window};
 
-/// How it is, as the system says.
+/// The present state, as reported by the system.
 #[cfg(desktop)]
 pub fn show(app: &AppHandle) -> BackgroundState {
     BackgroundState { at_login: Some(app.state::<AtLogin>().is_on()), in_tray: Some(tray::is_visible(app)) }
@@ -21,10 +21,10 @@ pub fn show(_app: &AppHandle) -> BackgroundState {
     BackgroundState { at_login: None, in_tray: None }
 }
 
-/// Opens at login from now on, or no more.
+/// Sets whether the program starts at login.
 ///
 /// # Errors
-/// What the system said against it.
+/// The system's error message.
 pub fn at_login(app: &AppHandle, on: bool) -> Result<BackgroundState, Failure> {
     #[cfg(desktop)]
     app.state::<AtLogin>().set(on)?;
@@ -33,7 +33,7 @@ pub fn at_login(app: &AppHandle, on: bool) -> Result<BackgroundState, Failure> {
     Ok(show(app))
 }
 
-/// What the person chose when the window was to be closed.
+/// Carries out what the person chose when the window was to be closed.
 pub fn leave(app: &AppHandle, leaving: Leaving) {
     #[cfg(desktop)]
     window::leave(app, leaving);
@@ -41,7 +41,7 @@ pub fn leave(app: &AppHandle, leaving: Leaving) {
     let _ = (app, leaving);
 }
 
-/// Nothing of the program is left outside its folder once that is erased.
+/// Removes the entry for starting at login, so that after erasing nothing of the program remains outside its folder.
 pub fn forget(app: &AppHandle) {
     if show(app).at_login == Some(true)
         && let Err(failure) = at_login(app, false)

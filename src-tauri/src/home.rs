@@ -1,4 +1,4 @@
-//! The folder that holds everything of one person: where it is, and what follows from its path.
+//! The data folder of one person: where it is, and what follows from its path.
 
 use std::io;
 use std::path::{Path, PathBuf};
@@ -7,7 +7,7 @@ use tauri::{AppHandle, Manager};
 
 use crate::args::Args;
 
-/// The home of the command line, or else the platform's folder for programs' data.
+/// The home on the command line, otherwise the platform's folder for programs' data.
 pub fn of(app: &AppHandle, args: &Args) -> tauri::Result<PathBuf> {
     match &args.home {
         Some(home) => Ok(home.clone()),
@@ -15,12 +15,12 @@ pub fn of(app: &AppHandle, args: &Args) -> tauri::Result<PathBuf> {
     }
 }
 
-/// Where the web view keeps what it keeps; it goes when everything is erased.
+/// The folder in which the web view stores its data; it is removed when everything is erased.
 pub fn web_view_folder(home: &Path) -> PathBuf {
     home.join(actions::platform::WEB_VIEW)
 }
 
-/// Where the web view keeps what it keeps while the home cannot be opened: among the system's passing files.
+/// The folder for the web view's data if the home cannot be opened: in the system's temporary folder.
 pub fn passing_folder(home: &Path) -> PathBuf {
     std::env::temp_dir().join(identifier(home))
 }
@@ -30,20 +30,19 @@ fn usual(app: &AppHandle) -> tauri::Result<PathBuf> {
     Ok(create(&app.path().data_dir()?.join("carryover"))?)
 }
 
-/// A phone gives each program a folder of its own.
+/// A phone gives each program its own folder.
 #[cfg(mobile)]
 fn usual(app: &AppHandle) -> tauri::Result<PathBuf> {
     Ok(create(&app.path().app_data_dir()?)?)
 }
 
-/// Creates the folder of a command line and returns its one true path, so that two spellings of
-/// it are the same home.
+/// Creates the folder given on the command line and returns its canonical path, so that two spellings of it are the same home.
 #[cfg(desktop)]
 pub fn ready(path: &str) -> io::Result<PathBuf> {
     create(Path::new(path))
 }
 
-/// Creates the folder, for its owner alone, unless it is there.
+/// Creates the folder, accessible by its owner only, unless it exists.
 fn create(path: &Path) -> io::Result<PathBuf> {
     let mut folder = std::fs::DirBuilder::new();
     folder.recursive(true);
@@ -53,15 +52,15 @@ fn create(path: &Path) -> io::Result<PathBuf> {
     path.canonicalize()
 }
 
-/// The program's identifier while it runs on a home of its own: the same home finds the running
-/// program by it, another home does not.
+/// The program's identifier for a home of its own: a second start with the same home finds the running program by it, a start with
+/// another home does not.
 #[cfg(desktop)]
 pub fn identifier(home: &Path) -> String {
     // A part of a D-Bus name must not begin with a digit.
     format!("carryover.window.home-{}", short_name(home))
 }
 
-/// A short name of a home, other than that of any other.
+/// A short name of a home that differs from that of any other home.
 #[cfg(desktop)]
 pub fn short_name(home: &Path) -> String {
     use sha2::{Digest, Sha256};
@@ -70,17 +69,17 @@ pub fn short_name(home: &Path) -> String {
     digest[..8].iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
-/// A phone has one home, so the identifier stays.
+/// A phone has one home, so the identifier does not change.
 #[cfg(mobile)]
 pub fn identifier(_home: &Path) -> String {
     String::from("carryover.window")
 }
 
-/// The folder of a sample within the person's own; it goes when it is let go of.
+/// The folder of a sample within the person's own folder; it is removed when this is dropped.
 pub struct SampleFolder(PathBuf);
 
 impl SampleFolder {
-    /// Within this home; whether it is there shows later.
+    /// The sample folder in this home. It need not exist yet.
     pub fn within(home: &Path) -> SampleFolder {
         SampleFolder(home.join("sample"))
     }
@@ -90,10 +89,10 @@ impl SampleFolder {
         &self.0
     }
 
-    /// Removes it, if it is there.
+    /// Removes the folder, if it exists.
     ///
     /// # Errors
-    /// What keeps it from being removed.
+    /// The error that prevents it from being removed.
     pub fn remove(&self) -> io::Result<()> {
         match std::fs::remove_dir_all(&self.0) {
             Err(error) if error.kind() != io::ErrorKind::NotFound => Err(error),

@@ -1,4 +1,4 @@
-//! The desktop and phone shell: windows, tray, commands, the reminder loop. Decides nothing.
+//! The desktop and phone shell: windows, tray, commands, the reminder loop. It contains no rules of its own.
 
 mod args;
 #[cfg(desktop)]
@@ -53,8 +53,9 @@ fn start() -> tauri::Result<App> {
         .build(context)
 }
 
-/// One that is ending can still be found on the bus, and then say nothing more when it is asked to show its window. The program
-/// takes its own place, for a toolkit can be started only once; after a while it gives up.
+/// Replaces this process by a new start of the program. A running copy that is just ending can still be found on the bus, but does
+/// not answer when it is asked to show its window. A new process is needed because a toolkit can be started only once. After a while
+/// it gives up.
 #[cfg(target_os = "linux")]
 fn start_again() -> ! {
     use std::os::unix::process::CommandExt;
@@ -71,7 +72,7 @@ fn start_again() -> ! {
 fn set_up(app: &mut App, args: &Args) -> Result<(), Box<dyn std::error::Error>> {
     let home = home::of(app.handle(), args)?;
     let session = Session::open(&home, args.clock());
-    // A folder that cannot be opened may not take what the web view keeps either; what is wrong is then still said.
+    // If the data folder cannot be opened, the web view must not store its data there; the window can then still show the error.
     let kept = if session.is_open() { home::web_view_folder(&home) } else { home::passing_folder(&home) };
     app.manage(session);
     app.manage(Replays(args.motion.clone()));
@@ -90,7 +91,7 @@ fn set_up(app: &mut App, args: &Args) -> Result<(), Box<dyn std::error::Error>> 
     Ok(())
 }
 
-/// A second start with the same home only brings the first one's window forward.
+/// A second start with the same home only brings the first one's window to the front.
 #[cfg(desktop)]
 fn with_plugins(builder: tauri::Builder<tauri::Wry>) -> tauri::Builder<tauri::Wry> {
     builder.plugin(tauri_plugin_single_instance::init(|app, _args, _folder| window::bring_forward(app)))

@@ -1,8 +1,8 @@
-//! Reminders on a phone: its system shows them, since no program runs there by the hour. It is told ahead, and told anew
-//! whenever what is to come has changed.
+//! Reminders on a phone. The system shows them, because no program runs there all the time. They are scheduled ahead, and scheduled
+//! again whenever the coming reminders have changed.
 //!
-//! The program looks while it runs; what a person does in it is therefore heeded, and what it cannot see, it cannot know: a
-//! phone's reminder neither takes the place of the one before nor goes when its slot closes.
+//! The program checks only while it runs, so it takes into account what the person does in it, but nothing else: a phone's reminder
+//! neither replaces the previous one nor disappears when its slot closes.
 
 use std::thread;
 use std::time::Duration;
@@ -18,15 +18,15 @@ use words::{Key, Words};
 
 use crate::session::Session;
 
-/// How often the program looks, while it runs.
+/// How often the program checks while it runs.
 const LOOK: Duration = Duration::from_secs(5);
-/// Hours of reminders that are scheduled ahead: a week. The system keeps as many reminders as [`exercises::remind::MAX_AHEAD`].
+/// How far ahead reminders are scheduled, in hours: a week. The system keeps at most [`exercises::remind::MAX_AHEAD`] reminders.
 const HOURS: u16 = 7 * 24;
 
-/// Starts looking.
+/// Starts checking.
 pub fn start(app: AppHandle) {
     let spawned = thread::Builder::new().name("reminders".into()).spawn(move || {
-        // What an earlier start told is not known.
+        // It is not known what an earlier start of the program scheduled.
         let mut told = None;
         loop {
             if let Some((upcoming, words)) = to_come(&app).filter(|(upcoming, _)| told.as_ref() != Some(upcoming)) {
@@ -43,8 +43,8 @@ pub fn start(app: AppHandle) {
     }
 }
 
-/// What is to come, without what is due already: that was told before. An empty list where no plan is followed; nothing where
-/// it cannot be known, so that what was told stays.
+/// The coming reminders, without those that are due already, which were scheduled before. An empty list if no plan is followed;
+/// `None` if it cannot be determined, so that what was scheduled stays.
 fn to_come(app: &AppHandle) -> Option<(Vec<UpcomingReminder>, Words)> {
     let looked = app.state::<Session>().with_own_folder(|folder, moment| {
         let all = reminders::upcoming(folder, moment, HOURS)?;
@@ -58,7 +58,7 @@ fn to_come(app: &AppHandle) -> Option<(Vec<UpcomingReminder>, Words)> {
     }
 }
 
-/// The system shows these, and no others of before. It asks the person the first time.
+/// Schedules these reminders and cancels all earlier ones. The first time, the system asks the person for permission.
 fn schedule(app: &AppHandle, upcoming: &[UpcomingReminder], words: Words) -> tauri_plugin_notification::Result<()> {
     let system = app.notification();
     system.cancel_all()?;
@@ -66,7 +66,7 @@ fn schedule(app: &AppHandle, upcoming: &[UpcomingReminder], words: Words) -> tau
         return Ok(());
     }
     if system.permission_state()? != PermissionState::Granted && system.request_permission()? != PermissionState::Granted {
-        // The person said no; their phone's settings can say otherwise.
+        // The person refused; they can change this in the phone's settings.
         return Ok(());
     }
     for (id, one) in (1..).zip(upcoming) {

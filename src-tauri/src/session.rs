@@ -1,4 +1,4 @@
-//! What commands and reminders share: the open data folder and the clock.
+//! The state that commands and reminders share: the open data folder and the clock.
 
 use std::path::Path;
 use std::sync::{Mutex, MutexGuard, PoisonError};
@@ -10,30 +10,30 @@ use wire::Failure;
 
 use crate::home::SampleFolder;
 
-/// Recorded trials that the window replays, one after the other, as if they came from the sensor.
+/// Recorded trials that the window replays one after the other, as if they came from the sensor.
 pub struct Replays(pub Vec<Vec<Sample>>);
 
-/// The open data folder (or why it could not be opened), the sample that a person may look around in, and the clock.
+/// The open data folder (or why it could not be opened), the sample if one is open, and the clock.
 pub struct Session {
     folder: Mutex<Result<DataFolder, Failure>>,
-    // Where both are locked, this one is first.
+    // If both are locked, this one must be locked first.
     open_sample: Mutex<Option<OpenSample>>,
     clock: Clock,
 }
 
-/// A sample and the folder that goes with it.
+/// A sample and its folder.
 struct OpenSample {
     folder: DataFolder,
-    // After the data folder, so that it is closed before its folder goes.
+    // Declared after the data folder, so that the data folder is closed before its directory is removed.
     _folder: SampleFolder,
 }
 
 impl Session {
-    /// Opens the data folder. A refusal is kept, so that the window can show it.
+    /// Opens the data folder. A failure is kept, so that the window can show it.
     pub fn open(home: &Path, clock: Clock) -> Session {
         let folder = DataFolder::open(home, true).map(|mut folder| {
             folder.at_is_set = clock.is_set();
-            // What a start left that was ended by force.
+            // Removes a sample that a killed program left behind.
             drop(SampleFolder::within(home));
             folder
         });
@@ -45,10 +45,10 @@ impl Session {
         self.folder.lock().unwrap_or_else(PoisonError::into_inner).is_ok()
     }
 
-    /// Does something in what the window shows at this moment: the person's own data folder, or the sample.
+    /// Calls `act` on what the window shows at this moment: the person's own data folder, or the sample.
     ///
     /// # Errors
-    /// Whatever `act` refuses, or the refusal of the folder itself.
+    /// Any failure of `act`, or the failure to open the folder.
     pub fn with<T>(&self, act: impl FnOnce(&mut DataFolder, &Moment) -> Result<T, Failure>) -> Result<T, Failure> {
         match self.open_sample().as_mut() {
             Some(open_sample) => act(&mut open_sample.folder, &self.clock.moment()),
@@ -56,29 +56,29 @@ impl Session {
         }
     }
 
-    /// As [`Session::with`], where it would mean nothing in a sample.
+    /// Like [`Session::with`], for commands that make no sense in a sample.
     ///
     /// # Errors
-    /// As [`Session::with`]; [`Failure::OnlySample`] while the person looks around in one.
+    /// As for [`Session::with`]; [`Failure::OnlySample`] while a sample is open.
     pub fn outside_sample<T>(&self, act: impl FnOnce(&mut DataFolder, &Moment) -> Result<T, Failure>) -> Result<T, Failure> {
         let open_sample = self.open_sample();
         if open_sample.is_some() { Err(Failure::OnlySample) } else { self.with_own_folder(act) }
     }
 
-    /// Begins to look around in a sample plan, or leaves it.
+    /// Opens a sample plan, or closes it.
     ///
     /// # Errors
-    /// What keeps a sample from being made.
+    /// Any failure to create the sample.
     pub fn show_sample(&self, begin: bool) -> Result<(), Failure> {
         let mut open_sample = self.open_sample();
         *open_sample = if begin { Some(self.sample()?) } else { None };
         Ok(())
     }
 
-    /// Chooses the language of all text, in the person's own folder and in a sample; `None` for the system's.
+    /// Chooses the language of all texts, in the person's own folder and in a sample; `None` for the system's.
     ///
     /// # Errors
-    /// As [`Session::with`].
+    /// As for [`Session::with`].
     pub fn choose_locale(&self, tag: Option<&str>) -> Result<(), Failure> {
         if let Some(open_sample) = self.open_sample().as_mut() {
             open_sample.folder.choose_locale(tag)?;
@@ -99,15 +99,15 @@ impl Session {
         self.open_sample.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
-    /// Does something in the person's own data folder, whatever the window shows.
+    /// Calls `act` on the person's own data folder, even if the window shows a sample.
     ///
     /// # Errors
-    /// As [`Session::with`].
+    /// As for [`Session::with`].
     pub fn with_own_folder<T>(
         &self,
         act: impl FnOnce(&mut DataFolder, &Moment) -> Result<T, Failure>,
     ) -> Result<T, Failure> {
-        // A command that panicked has written nothing: a transaction that is not finished is undone.
+        // A command that panicked has written nothing, because an unfinished transaction is undone.
         let mut folder: MutexGuard<'_, _> = self.folder.lock().unwrap_or_else(PoisonError::into_inner);
         match folder.as_mut() {
             Ok(folder) => act(folder, &self.clock.moment()),

@@ -1,4 +1,4 @@
-//! The tray icon and its menu, which says how the day stands. Many desktops show none, so nothing depends on it.
+//! The tray icon and its menu, which summarises the day. Many desktops have no tray, so nothing depends on it.
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::{Mutex, PoisonError};
@@ -21,16 +21,15 @@ const MEETING: &str = "meeting";
 const MEETING_OVER: &str = "meeting-over";
 const QUIT: &str = "quit";
 
-/// The icon, where there is one, and what its menu says.
+/// The tray icon, and what its menu shows.
 struct Tray {
     icon: TrayIcon,
     said: Mutex<TraySummary>,
 }
 
-/// Puts the icon into the tray, or goes on without one.
+/// Puts the icon into the tray, or continues without one.
 pub fn show(app: &AppHandle) {
-    // On Linux the tray library is loaded when it is first used, and the binding panics when it
-    // is not installed.
+    // On Linux the tray library is loaded when it is first used, and the binding panics if it is not installed.
     let shown = catch_unwind(AssertUnwindSafe(|| build(app)));
     match shown {
         Ok(Ok(tray)) => drop(app.manage(tray)),
@@ -39,7 +38,7 @@ pub fn show(app: &AppHandle) {
     }
 }
 
-/// Lets the menu say how the day stands now.
+/// Updates the menu's summary of the day.
 pub fn refresh(app: &AppHandle) {
     let Some(tray) = app.try_state::<Tray>() else { return };
     let Ok(summary) = summary(app) else { return };
@@ -47,14 +46,14 @@ pub fn refresh(app: &AppHandle) {
     if *said() == summary {
         return;
     }
-    // Menus are made on the main thread, which may itself wait for this lock: it is not held meanwhile.
+    // Menus are created on the main thread, which may itself wait for this lock, so it is not held meanwhile.
     match menu(app, &summary).and_then(|menu| tray.icon.set_menu(Some(menu))) {
         Ok(()) => *said() = summary,
         Err(error) => eprintln!("the tray's menu stays as it was: {error}"),
     }
 }
 
-/// Whether there is a tray in which a person sees the icon.
+/// Whether there is a tray in which the person can see the icon.
 pub fn is_visible(app: &AppHandle) -> bool {
     app.try_state::<Tray>().is_some() && has_host()
 }
@@ -64,7 +63,7 @@ pub fn is_followed(app: &AppHandle) -> bool {
     summary(app).is_ok_and(|summary| summary.followed)
 }
 
-/// On Linux an icon is only shown where a panel watches for icons; the panel owns this name of the session bus.
+/// On Linux an icon is only visible if a panel watches for icons; such a panel owns this name on the session bus.
 #[cfg(target_os = "linux")]
 fn has_host() -> bool {
     let asked = zbus::blocking::Connection::session().and_then(|bus| {
@@ -93,7 +92,7 @@ fn build(app: &AppHandle) -> tauri::Result<Tray> {
     Ok(Tray { icon: tray.build(app)?, said: Mutex::new(summary) })
 }
 
-/// The day's lines, which cannot be chosen; then what can.
+/// The menu: the day's lines, which cannot be chosen, followed by the commands.
 fn menu(app: &AppHandle, summary: &TraySummary) -> tauri::Result<Menu<Wry>> {
     let words = summary.words;
     let mut menu = MenuBuilder::new(app);
@@ -136,6 +135,6 @@ fn meeting(app: &AppHandle, minutes: Option<u16>) {
         eprintln!("a meeting from the tray: {failure:?}");
     }
     refresh(app);
-    // The window may not listen yet; it asks by itself every few seconds.
+    // The window may not be listening yet; it asks by itself every few seconds.
     let _ = app.emit(TODAY_CHANGED, ());
 }

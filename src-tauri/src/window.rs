@@ -1,4 +1,4 @@
-//! The one window: how it opens, where it may go, what it may ask the system for.
+//! The only window: how it opens, which pages it may show, which permissions it may ask for.
 
 use tauri::webview::{PermissionKind, PermissionResponse, WebviewWindowBuilder};
 use tauri::{AppHandle, Url, WebviewUrl};
@@ -19,23 +19,23 @@ use crate::session::Session;
 #[cfg(desktop)]
 use crate::tray;
 
-/// The window's label; the capability file names it.
+/// The window's label, which the capability file uses.
 const MAIN: &str = "main";
 
-/// Tells the window that it was to be closed.
+/// The event that informs the window of an attempt to close it.
 #[cfg(desktop)]
 const CLOSING: &str = "closing";
 
-/// Whether the person is being asked what becomes of the reminders.
+/// Whether the person is being asked about closing and the reminders.
 #[cfg(desktop)]
 #[derive(Default)]
 struct Asked(AtomicBool);
 
-/// Opens the window, or prepares it unseen. What the web view keeps goes into `kept`.
+/// Opens the window, or creates it hidden. The web view's data are stored in `kept`.
 pub fn open(app: &AppHandle, kept: &Path, hidden: bool) -> tauri::Result<()> {
     let window = WebviewWindowBuilder::new(app, MAIN, WebviewUrl::default())
         .data_directory(kept.to_path_buf())
-        // Where the data folder cannot be opened, nothing else says which language that is said in.
+        // If the data folder cannot be opened, this is the only source for the language of the error.
         .initialization_script(format!("window.systemLanguage = '{}'", actions::platform::locale().tag()))
         .on_navigation(is_ours);
     #[cfg(desktop)]
@@ -59,7 +59,7 @@ pub fn open(app: &AppHandle, kept: &Path, hidden: bool) -> tauri::Result<()> {
     Ok(())
 }
 
-/// As it was left, else as large as its side needs; on the screens that there are.
+/// The place as the window was left, otherwise the usual size for its side; adapted to the present screens.
 #[cfg(desktop)]
 fn opens_at(app: &AppHandle) -> WindowPlace {
     let left = app
@@ -92,14 +92,14 @@ fn screens(app: &AppHandle) -> Vec<Screen> {
     app.available_monitors().unwrap_or_default().iter().map(screen).collect()
 }
 
-/// Makes room for the pages of the side that was just chosen, unless the person has sized the window already.
+/// Enlarges the window for the pages of the side that was just chosen, unless the person has already changed its size.
 #[cfg(desktop)]
 pub fn fit_to_side(app: &AppHandle) {
     let Some(window) = app.get_webview_window(MAIN) else { return };
     let (before, place) = (WindowPlace::usual(None).onto(&screens(app)), opens_at(app));
     let is_as_opened = place_of(&window).is_some_and(|now| now.size == before.size && !now.maximized);
     if is_as_opened {
-        // A window manager that knows better keeps its size, which is no harm.
+        // The window manager may keep another size, which does no harm.
         let _ = window.set_size(LogicalSize::new(place.size.0, place.size.1));
     }
 }
@@ -108,7 +108,7 @@ pub fn fit_to_side(app: &AppHandle) {
 #[cfg(mobile)]
 pub fn fit_to_side(_app: &AppHandle) {}
 
-/// How the window stands now; `None` where the system does not tell.
+/// The window's present place; `None` if the system does not report it.
 #[cfg(desktop)]
 fn place_of(window: &WebviewWindow) -> Option<WindowPlace> {
     let scale = window.scale_factor().ok()?;
@@ -117,13 +117,13 @@ fn place_of(window: &WebviewWindow) -> Option<WindowPlace> {
     Some(WindowPlace { size: size.into(), at, maximized: window.is_maximized().unwrap_or(false) })
 }
 
-/// Whether the window was moved or sized since its place was noted.
+/// Whether the window was moved or resized since its place was stored.
 #[cfg(desktop)]
 #[derive(Default)]
 pub struct Moved(AtomicBool);
 
-/// Notes how the window stands, where it was moved or sized since. Asked every few seconds: a session that ends closes no
-/// window.
+/// Stores the window's place if it was moved or resized. Called every few seconds, because the end of a session does not close
+/// windows.
 #[cfg(desktop)]
 pub fn refresh(app: &AppHandle) {
     if app.try_state::<Moved>().is_some_and(|moved| moved.0.swap(false, Ordering::Relaxed)) {
@@ -131,12 +131,12 @@ pub fn refresh(app: &AppHandle) {
     }
 }
 
-/// Notes how the window stands. What cannot be noted costs a window in its usual size at the next start.
+/// Stores the window's place. If that fails, the window only opens in its usual size at the next start.
 #[cfg(desktop)]
 pub fn keep_place(app: &AppHandle) {
     let Some(place) = app.get_webview_window(MAIN).as_ref().and_then(place_of) else { return };
     let kept = app.state::<Session>().with_own_folder(|folder, _| {
-        // Filling the screen is no size to go back to.
+        // A maximised window keeps the size from before, because the full screen is not a size to return to.
         let before = folder.window_place().filter(|_| place.maximized);
         folder.keep_window_place(before.map_or(place, |before| WindowPlace { maximized: true, ..before }))
     });
@@ -145,8 +145,9 @@ pub fn keep_place(app: &AppHandle) {
     }
 }
 
-/// Closing it does not end the reminders of a plan that is followed without a word: where there is a tray, the program stays
-/// there, and quitting is there; elsewhere the person is asked. Whoever closes it again while being asked means it.
+/// Handles an attempt to close the window. Closing must not silently end the reminders of a plan that is followed: with a tray the
+/// program stays there and can be quit there; without one the person is asked. Closing the window again while being asked ends the
+/// program.
 #[cfg(desktop)]
 fn on_close(window: &WebviewWindow) {
     let closed = window.clone();
@@ -170,21 +171,21 @@ fn close(window: &WebviewWindow, api: &CloseRequestApi) {
     }
     if tray::is_visible(app) {
         api.prevent_close();
-        // A window that does not hide stays in sight, which is no harm.
+        // A window that cannot be hidden stays visible, which does no harm.
         let _ = window.hide();
     } else if !app.state::<Asked>().0.swap(true, Ordering::Relaxed) && app.emit(CLOSING, ()).is_ok() {
         api.prevent_close();
     }
 }
 
-/// What the person chose when the window was to be closed.
+/// Carries out what the person chose when the window was to be closed.
 #[cfg(desktop)]
 pub fn leave(app: &AppHandle, leaving: Leaving) {
     app.state::<Asked>().0.store(false, Ordering::Relaxed);
     match leaving {
         Leaving::Background => {
             if let Some(window) = app.get_webview_window(MAIN) {
-                // A window that does not minimise stays in sight, which is no harm.
+                // A window that cannot be minimised stays visible, which does no harm.
                 let _ = window.minimize();
             }
         }
@@ -193,23 +194,23 @@ pub fn leave(app: &AppHandle, leaving: Leaving) {
     }
 }
 
-/// Shows the window above the others.
+/// Brings the window to the front.
 #[cfg(desktop)]
 pub fn bring_forward(app: &AppHandle) {
     if let Some(window) = app.get_webview_window(MAIN) {
-        // A window manager may refuse any of these; there is nothing better to do then.
+        // A window manager may refuse any of these; then nothing else can be done.
         let _ = window.show();
         let _ = window.unminimize();
         let _ = window.set_focus();
     }
 }
 
-/// The window never leaves the program's own pages.
+/// Whether the address is one of the program's own pages; the window never leaves them.
 fn is_ours(url: &Url) -> bool {
     url.scheme() == "tauri" || url.host_str() == Some("tauri.localhost")
 }
 
-/// The camera reads plan cards; nothing else of the machine is asked for.
+/// Only the camera is permitted, for reading plan cards.
 pub fn permit(kind: PermissionKind) -> PermissionResponse {
     match kind {
         PermissionKind::Camera => PermissionResponse::Allow,

@@ -19,11 +19,11 @@ pub fn App() -> impl IntoView {
     Effect::new(move || {
         let code = app.words().locale.tag();
         if let Some(page) = document().document_element() {
-            // Only a name that no attribute can have is refused.
+            // Only an invalid attribute name would be refused.
             let _ = page.set_attribute("lang", code);
         }
     });
-    // What the program is not has to be read before anything is chosen; until then it is shown at every start.
+    // What the program is not meant for must be read before a side is chosen; until then it is shown at every start.
     let welcomed = RwSignal::new(false);
     let prescribes = RwSignal::new(false);
     let words = app.words_shown();
@@ -31,7 +31,7 @@ pub fn App() -> impl IntoView {
     move || match side.get() {
         None => view! { <Refused/> }.into_any(),
         Some(None) => {
-            // Read and not only tracked: a memo that nobody has read follows nothing.
+            // Read and not only tracked, because a memo that nobody has read does not react.
             words.get();
             if !welcomed.get() {
                 view! { <Welcome go_on=move || welcomed.set(true)/> }.into_any()

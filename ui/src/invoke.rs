@@ -1,15 +1,15 @@
-//! Asks the shell. The only file that knows how the window reaches it.
+//! Calls commands of the shell. The only file that knows how the window reaches it.
 
 use js_sys::{Function, JSON, Promise, Reflect};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use wire::{Command, Failure};
 
-/// Asks the shell and waits for its answer. Both ways go through JSON text, so that numbers, options
-/// and maps mean in the window what they mean in the native tests.
+/// Calls a command and waits for its result. Arguments and results are passed as JSON text, so that numbers, options and maps have
+/// the same meaning in the window as in the native tests.
 ///
 /// # Errors
-/// The command's own failure, or a fault when the shell did not understand the question.
+/// The command's own failure, or an internal failure if the shell did not understand the call.
 pub async fn call<C: Command>(args: &C::Args) -> Result<C::Reply, Failure> {
     let args = serde_json::json!({ "args": args }).to_string();
     match raw(C::NAME, &args).await {
@@ -18,11 +18,11 @@ pub async fn call<C: Command>(args: &C::Args) -> Result<C::Reply, Failure> {
     }
 }
 
-/// Calls the function that Tauri puts into the window. Looked up by name: a missing one is an error
-/// here and not a trap.
+/// Calls the function that Tauri puts into the window. It is looked up by name, so that a missing function is an error and does not
+/// end the program.
 ///
 /// # Errors
-/// Whatever the shell, or the lack of one, throws.
+/// Whatever the shell throws, or the error that there is no shell.
 pub async fn raw(name: &str, args: &str) -> Result<JsValue, JsValue> {
     let internals = internals()?;
     let invoke: Function = Reflect::get(&internals, &"invoke".into())?.dyn_into()?;
@@ -30,10 +30,10 @@ pub async fn raw(name: &str, args: &str) -> Result<JsValue, JsValue> {
     JsFuture::from(answer).await
 }
 
-/// Gives the shell a number under which it can call `callback`.
+/// Registers `callback` with the shell and returns its number.
 ///
 /// # Errors
-/// Whatever the lack of a shell throws.
+/// The error that there is no shell.
 pub fn handle(callback: &JsValue) -> Result<f64, JsValue> {
     let internals = internals()?;
     let transform: Function = Reflect::get(&internals, &"transformCallback".into())?.dyn_into()?;
@@ -41,7 +41,7 @@ pub fn handle(callback: &JsValue) -> Result<f64, JsValue> {
     number.as_f64().ok_or(number)
 }
 
-/// Any value of the window as JSON text.
+/// Any JavaScript value as JSON text.
 pub fn text(value: &JsValue) -> String {
     JSON::stringify(value).map_or_else(|_| String::from("null"), String::from)
 }
@@ -50,7 +50,7 @@ fn internals() -> Result<JsValue, JsValue> {
     Reflect::get(&js_sys::global(), &"__TAURI_INTERNALS__".into())
 }
 
-/// A command that failed says so as a [`Failure`]; anything else is a fault of the program.
+/// A failed command returns a [`Failure`]; anything else is a fault of the program.
 fn failure(name: &str, reason: &str) -> Failure {
     serde_json::from_str(reason).unwrap_or_else(|_| fault(name, reason))
 }

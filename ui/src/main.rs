@@ -1,4 +1,4 @@
-//! The front end: Leptos, one component a file; the tree of files mirrors the screens.
+//! The front end: Leptos, one component per file; the tree of files mirrors the screens.
 
 mod app;
 mod clinic;

@@ -14,9 +14,9 @@ use rand::Rng;
 use rand::rngs::StdRng;
 use rand::seq::SliceRandom;
 
-/// What is asked of a person on one day.
+/// What is known about a person on one day.
 pub struct Day<'a> {
-    /// Who.
+    /// The person.
     pub person: &'a Person,
     /// The plan in force.
     pub plan: &'a Plan,
@@ -24,18 +24,18 @@ pub struct Day<'a> {
     pub date: NaiveDate,
     /// Days since the plan's start.
     pub number: u16,
-    /// Where.
+    /// The offsets of the zone in which the person lives.
     pub zone: &'a Offsets,
     /// When the card in force was taken.
     pub taken: Stamp,
     /// Whether balance is paused since an alarm.
     pub balance_paused: bool,
-    /// Which of the person's devices is at hand at that hour.
+    /// The device that the person uses at a given hour (an index below `devices`).
     pub device: fn(devices: usize, hour: u16) -> usize,
 }
 
 impl Day<'_> {
-    /// The day's entries, each with the device on which it is logged.
+    /// The day's entries, each with the index of the device that logs it.
     pub fn entries(&self, chance: &mut StdRng) -> Vec<(usize, RunsFileEntry)> {
         let mut entries = Vec::new();
         for slot in slots::of_day(self.plan, self.date, self.zone, self.taken) {
@@ -95,7 +95,7 @@ impl Day<'_> {
         }
     }
 
-    /// The right leg is the steadier one in this scenario. Times scatter widely from trial to trial, as they do in life.
+    /// The right leg is the steadier one in this scenario. Times vary widely from trial to trial, as in real life.
     fn trial(&self, leg: BodySide, target_ms: u32, chance: &mut StdRng) -> (BodySide, u32, TrialEnd) {
         let able = (self.person.stance)(self.number) * if leg == BodySide::Right { 1.9 } else { 1.0 };
         let seconds = able * chance.gen_range(0.75..1.25);
@@ -103,7 +103,7 @@ impl Day<'_> {
         if ms >= target_ms { (leg, target_ms, TrialEnd::Target) } else { (leg, ms, TrialEnd::Touch) }
     }
 
-    /// "Settled by this morning?", where it is answered: sore mornings belong to sore days.
+    /// The answer to "Settled by this morning?", if there is one: sore mornings occur with sore days.
     fn morning(&self, chance: &mut StdRng) -> Vec<(usize, RunsFileEntry)> {
         let home = self.person.devices.len() - 1;
         let Some(at) = self.clock(7, chance.gen_range(5..25)) else { return Vec::new() };
@@ -115,7 +115,7 @@ impl Day<'_> {
         complaints.map(|c| (home, entry(at, RunsFileEvent::Entry(LogEvent::Settled { complaint: c.id, settled })))).collect()
     }
 
-    /// Pain in the evening, named activities on Sundays.
+    /// Pain in the evening, and on Sundays the named activities.
     fn evening(&self, chance: &mut StdRng) -> Vec<(usize, RunsFileEntry)> {
         let home = self.person.devices.len() - 1;
         let Some(at) = self.clock(21, chance.gen_range(0..40)) else { return Vec::new() };

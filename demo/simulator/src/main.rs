@@ -1,9 +1,10 @@
 //! Makes the demo: an invented clinic with six patients under codes and six weeks of history.
 //!
-//! People behave by chance, from a fixed seed; everything they do goes through the same functions as real use: cards are
-//! issued and taken, runs begun and logged, summaries sealed and received.
+//! People behave randomly, with a fixed seed. Everything they do uses the same functions as in reality: cards are issued and taken,
+//! runs begun and logged, summaries sealed and received.
 //!
-//! It prints two moments, RFC 3339 and apart by a space: of the first visit, and for the windows on the day of the next one.
+//! It prints two moments in RFC 3339, separated by a space: the first visit, and the moment for the windows on the day of the next
+//! visit.
 #![forbid(unsafe_code)]
 
 mod calendar;

@@ -1,4 +1,4 @@
-//! Six people, and how each of them behaves.
+//! Six invented people, and how each of them behaves.
 
 use exercises::alarm::Trouble;
 use exercises::log::Barrier;
@@ -9,32 +9,32 @@ pub struct Person {
     pub code: &'static str,
     /// The plan of the first visit.
     pub plan: &'static str,
-    /// Devices on which they log.
+    /// The devices on which they log.
     pub devices: &'static [&'static str],
-    /// Chance that a slot is done, by day since the start and hour of the day.
+    /// Probability that a slot is done, by day since the start and hour of the day.
     pub keeps: fn(day: u16, hour: u16) -> f64,
-    /// Why a slot is left out, when it is.
+    /// Reasons for skipping a slot.
     pub reasons: &'static [Barrier],
-    /// Pain of the day, 0 to 10, before chance is added.
+    /// Pain of the day, 0 to 10, before random variation.
     pub pain: fn(day: u16) -> f64,
-    /// Seconds on one leg of the weaker side, before chance is added.
+    /// Seconds on one leg on the weaker side, before random variation.
     pub stance: fn(day: u16) -> f64,
-    /// Rating of the named activities, 0 to 10, before chance is added.
+    /// Rating of the named activities, 0 to 10, before random variation.
     pub ability: fn(day: u16) -> f64,
-    /// Something that goes wrong on a day, during an item.
+    /// A complaint: its day, what is wrong, and the item during which it happens.
     pub trouble: Option<(u16, Trouble, u8)>,
-    /// A second card, on this day of the history.
+    /// The day of the history on which a second card is issued.
     pub second_card: Option<u16>,
 }
 
-/// Grows evenly from `from` to `to` over six weeks.
+/// Changes evenly from `from` to `to` over six weeks.
 fn over(day: u16, from: f64, to: f64) -> f64 {
     from + (to - from) * f64::from(day.min(42)) / 42.0
 }
 
-/// All six.
+/// All six people.
 pub const PEOPLE: [Person; 6] = [
-    // Steady, on the computer at work and the phone at home.
+    // Regular, on the computer at work and the phone at home.
     Person {
         code: "A11",
         plan: include_str!("../../plans/desk.toml"),
@@ -47,7 +47,7 @@ pub const PEOPLE: [Person; 6] = [
         trouble: None,
         second_card: None,
     },
-    // Begins well and fades after a week.
+    // Begins well and does less after a week.
     Person {
         code: "B24",
         plan: include_str!("../../plans/neck.toml"),
@@ -60,7 +60,7 @@ pub const PEOPLE: [Person; 6] = [
         trouble: None,
         second_card: None,
     },
-    // Mornings only: after noon nothing happens.
+    // Does the exercises in the morning only.
     Person {
         code: "C37",
         plan: include_str!("../../plans/wrist.toml"),

@@ -1,4 +1,4 @@
-//! The whole scenario: visit, six weeks at home, and the summaries on the clinician's desk.
+//! The whole scenario: the visit, six weeks at home, and the summaries received by the clinic.
 
 use crate::calendar::FIRST_VISIT;
 use crate::day::Day;
@@ -23,7 +23,7 @@ use wire::patient::{CardSource, SealRequest, TakeCardRequest};
 
 /// The invented clinic.
 pub const CLINIC: &str = "Ropewalk Practice";
-/// Its passphrase in the demo. A real clinic chooses its own, and writes it nowhere.
+/// Its passphrase in the demo. A real clinic chooses its own and does not write it down anywhere.
 pub const PASSPHRASE: &str = "plumb line and lantern";
 /// The history's length in days.
 const DAYS: i64 = 42;
@@ -35,12 +35,12 @@ struct Scenario<'a> {
     place: Tz,
 }
 
-/// The day of the first visit, where the next one is on `until`.
+/// The day of the first visit if the next one is on `until`.
 pub fn first_day(until: NaiveDate) -> NaiveDate {
     until - Duration::days(DAYS)
 }
 
-/// Makes every data folder under `out`: `clinic`, and one for each device.
+/// Creates every data folder in `out`: `clinic`, and one for each device.
 pub fn make(out: &Path, until: NaiveDate, place: Tz, seed: u64) -> ActionResult<()> {
     let scenario = Scenario { out, start: first_day(until), until, place };
     let mut clinic = DataFolder::open(&out.join("clinic"), true)?;
@@ -55,7 +55,7 @@ pub fn make(out: &Path, until: NaiveDate, place: Tz, seed: u64) -> ActionResult<
 }
 
 impl Scenario<'_> {
-    /// One person: the first card, six weeks, perhaps a second card, and the summaries.
+    /// Simulates one person: the first card, six weeks, possibly a second card, and the summaries.
     fn live(&self, clinic: &mut DataFolder, person: &Person, chance: &mut StdRng) -> ActionResult<()> {
         let mut devices = self.devices(person)?;
         let review = self.until.max(self.start + Duration::days(1));
@@ -94,7 +94,8 @@ impl Scenario<'_> {
         person.devices.iter().map(open).collect()
     }
 
-    /// What the clinician keeps and changes at the second visit: today's ratings and stance times, a little more to do.
+    /// The prescription of the second visit: the rest is carried over, with today's ratings and stance times and slightly more to
+    /// do.
     fn second(&self, first: &Prescription, next: Draft) -> Prescription {
         let baselines = first.baselines.iter().map(|b| exercises::plan::StanceBaseline {
             taken: Some(next.today),
@@ -112,7 +113,7 @@ impl Scenario<'_> {
         plan
     }
 
-    /// A visit: the clinician issues a card, every device takes it.
+    /// Simulates a visit: the clinician issues a card, and every device takes it.
     fn visit(
         &self,
         clinic: &mut DataFolder,
@@ -131,7 +132,7 @@ impl Scenario<'_> {
         Ok(issued.plan)
     }
 
-    /// Every device seals its summary, the clinic receives them.
+    /// Every device seals its summary, and the clinic receives them.
     fn hand_over(
         &self,
         clinic: &mut DataFolder,
@@ -155,7 +156,7 @@ impl Scenario<'_> {
     }
 }
 
-/// The moment at which the clocks in `place` show this; in an hour that does not exist there, the same time in UTC.
+/// The moment at which the clocks in `place` show this time; for a time skipped by a clock change, the same time in UTC.
 pub fn moment(day: NaiveDate, hour: u32, minute: u32, place: Tz) -> Moment {
     let local = day.and_time(NaiveTime::from_hms_opt(hour, minute, 0).unwrap_or_default());
     let around = clock::at(local.and_utc().timestamp_millis(), place);
@@ -166,7 +167,7 @@ pub fn moment(day: NaiveDate, hour: u32, minute: u32, place: Tz) -> Moment {
     Moment { now, zone: around.zone }
 }
 
-/// At work until five, at home afterwards.
+/// The device at work until five o'clock, the one at home afterwards.
 fn device(devices: usize, hour: u16) -> usize {
     if (8..18).contains(&hour) { 0 } else { devices - 1 }
 }

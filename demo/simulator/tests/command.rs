@@ -1,4 +1,4 @@
-//! What `demo/run` says to arguments that it does not take: one sentence, before anything is installed, built or removed.
+//! How `demo/run` refuses invalid arguments: with one sentence, before anything is installed, built or removed.
 
 use std::path::Path;
 use std::process::{Command, Output};
@@ -19,7 +19,7 @@ fn refused(arguments: &[&str], says: &str) {
 }
 
 #[test]
-fn a_day_that_is_none_is_refused() {
+fn an_invalid_day_is_refused() {
     let says = "--day takes a date from 2021-01-01 to 2198-12-31, such as 2027-03-01";
     for day in [
         "2027-02-29",
@@ -40,7 +40,7 @@ fn a_day_that_is_none_is_refused() {
 }
 
 #[test]
-fn what_is_not_understood_is_named() {
+fn an_unknown_argument_is_named() {
     refused(&["doctor"], "\"doctor\" is not understood");
     refused(&["--everything"], "\"--everything\" is not understood");
     refused(&["patient", "clinic"], "\"clinic\" is one side too many");

@@ -1,5 +1,5 @@
-//! The scenario around any day: each weekday, the ends of months and of a year, a leap day, in zones on both sides of the date
-//! line and whatever the machine's language.
+//! The scenario around any day: each weekday, the ends of months and of a year, a leap day, in zones on both sides of the date line
+//! and with any language of the machine.
 
 use actions::clinic::{lock, reviewing};
 use actions::patient::today;
@@ -15,7 +15,7 @@ const LOS_ANGELES: &str = "America/Los_Angeles";
 const CODES: [&str; 6] = ["A11", "B24", "C37", "D42", "E58", "F63"];
 const HOMES: [&str; 7] = ["A11-work", "A11-home", "B24", "C37", "D42", "E58", "F63"];
 
-/// Makes the scenario for a day, or for the one that it chooses, and gives its folder and the two moments that it prints.
+/// Makes the scenario for a day, or without one for the day that it chooses; returns its folder and the two moments that it prints.
 fn make(day: Option<&str>, zone: &str) -> (PathBuf, String, String) {
     let name = format!("{}-{}", day.unwrap_or("chosen"), zone.replace('/', "-"));
     let out = Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
@@ -33,14 +33,14 @@ fn make(day: Option<&str>, zone: &str) -> (PathBuf, String, String) {
 fn moment(instant: &str, zone: &str) -> Moment {
     let place: Tz = zone.parse().expect("a zone");
     let read = chrono::DateTime::parse_from_rfc3339(instant).expect("RFC 3339");
-    // The window takes the same text.
+    // The window accepts the same text.
     Clock::set_to(instant).expect("the window takes it");
     let moment = clock::at(read.timestamp_millis(), place);
     assert_eq!(read.offset().local_minus_utc(), moment.now.offset_s, "{instant} has the offset of {zone}");
     moment
 }
 
-/// The scenario of this day is whole: every device has its plan, every patient's review is there.
+/// Checks that the scenario of this day is complete: every device has its plan, and every patient has a review.
 fn is_whole(day: &str, zone: &str) {
     let (out, first, at) = make(Some(day), zone);
     let date: NaiveDate = day.parse().expect("a date");
@@ -56,7 +56,7 @@ fn is_whole(day: &str, zone: &str) {
     let weekend = matches!(date.weekday(), Weekday::Sat | Weekday::Sun);
     let folder = DataFolder::open(&out.join("A11-home"), false).expect("a device's folder");
     let head = today::page(&folder, &now).expect("its page Now").head;
-    // On the day of the visit nothing is done yet: on a working day the hold of 14:00 waits.
+    // On the day of the visit nothing is done yet: on a working day the hold of 14:00 is due.
     assert_eq!(matches!(head, Head::Due { .. }), !weekend, "{day}: {head:?}");
     let mut clinic = DataFolder::open(&out.join("clinic"), false).expect("the clinic's folder");
     let passphrase = std::fs::read_to_string(out.join("passphrase.txt")).expect("its passphrase");
@@ -86,7 +86,7 @@ fn the_ends_of_months_of_a_year_and_a_leap_day_on_both_sides_of_the_date_line() 
         // The clocks change within the six weeks, and on the day itself.
         ("2027-03-14", LOS_ANGELES),
         ("2027-04-04", AUCKLAND),
-        // The first and the last day that demo/run takes.
+        // The first and the last day that demo/run accepts.
         ("2021-01-01", "Asia/Kathmandu"),
         ("2198-12-31", "Europe/Vienna"),
     ] {

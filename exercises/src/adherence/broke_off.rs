@@ -1,42 +1,42 @@
-//! Since when it broke off.
+//! Finds since when an item is no longer done.
 //!
-//! Rule (our design): each day on which the item was asked for has the share of its slots that were done, days without any
-//! record counting as nothing done; days off and days paused by an alarm are taken out. The days are cut in two where
-//! two constant shares fit best, by the likelihood of a Bernoulli variable with the day as the unit (slots of one day are
-//! correlated, so nine slots weigh as one day; shares between 0 and 1 enter as in the quasi-likelihood of Papke & Wooldridge
-//! 1996, J Appl Econom 11:619-632; recalled). It broke off there if
+//! Rule (our design): each day on which the item was asked for has the share of its slots that were done; a day without any record
+//! counts as nothing done. Days off and days paused by an alarm are removed. The days are split in two where two constant shares fit
+//! best, by the likelihood of a Bernoulli variable with the day as the unit (slots of one day are correlated, so nine slots weigh as
+//! one day; shares between 0 and 1 enter as in the quasi-likelihood of Papke & Wooldridge 1996, J Appl Econom 11:619-632; quoted
+//! from memory). The item was broken off there if
 //! - each part has [`MIN_DAYS`] days or more,
 //! - the share falls by [`MIN_DROP`] or more,
-//! - the first day of the later part lies below the middle of both shares, so that no good day is named as the beginning, and
-//! - twice the gain in log-likelihood over one constant share is [`MIN_GAIN`] or more: the best of many cuts gains more by
-//!   chance than one cut chosen beforehand, so the usual 3.84 would cry wolf.
+//! - the first day of the later part lies below the middle of both shares, so that a good day is not named as the beginning, and
+//! - twice the gain in log-likelihood over one constant share is [`MIN_GAIN`] or more: the best of many splits gains more by
+//!   chance than one split chosen beforehand, so the usual 3.84 would give too many false alarms.
 //!
-//! Only one cut is looked for, and only a fall; a rise is no breaking off.
+//! Only one split is looked for, and only a fall; a rise does not count.
 
 use super::days::by_day;
 use super::{KofN, SlotOn};
 use crate::time::DayNumber;
 
-/// Days that each part needs.
+/// Least number of days in each part.
 pub const MIN_DAYS: usize = 5;
-/// Fall of the share of slots done, 0 to 1.
+/// Least fall of the share of slots done, 0 to 1.
 pub const MIN_DROP: f64 = 0.30;
-/// Twice the gain in log-likelihood.
+/// Least value of twice the gain in log-likelihood.
 pub const MIN_GAIN: f64 = 8.0;
 
-/// Since when it broke off.
+/// Since when the item is no longer done.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct BreakOff {
-    /// The first day of the later part.
+    /// Number of the first day of the later part.
     pub since: DayNumber,
-    /// Slots done of slots asked for before it, unrecorded days counted as not done.
+    /// Slots done out of the slots asked for before that day; unrecorded days count as not done.
     pub before: KofN,
-    /// The same from it on.
+    /// The same from that day on.
     pub after: KofN,
 }
 
-/// Finds since when it broke off; `None` if it did not, or too few days tell.
+/// Finds since when the item is no longer done; `None` if that is not the case, or if there are too few days to decide.
 pub fn broke_off(slots: &[SlotOn]) -> Option<BreakOff> {
     let counted = by_day(slots).into_iter().filter_map(|(day, counts)| Some((day, counts.kept_with_unrecorded()?)));
     let days: Vec<(DayNumber, KofN)> = counted.collect();
@@ -50,12 +50,12 @@ fn sum(days: &[(DayNumber, KofN)]) -> Option<KofN> {
     KofN::of(days.iter().map(|(_, share)| share.k).sum(), days.iter().map(|(_, share)| share.n).sum())
 }
 
-/// Where the later part begins.
+/// The index of the first day of the later part.
 fn best_cut(shares: &[f64]) -> Option<usize> {
     let last = shares.len().checked_sub(MIN_DAYS)?;
     let total: f64 = shares.iter().sum();
     let whole = log_likelihood(total, shares.len());
-    // The sum before each day is carried along: two years have as many cuts as days.
+    // The sum is carried along because there are as many splits as days.
     let sums_before = shares.iter().scan(0.0, |sum, share| {
         let before = *sum;
         *sum += share;
@@ -64,7 +64,7 @@ fn best_cut(shares: &[f64]) -> Option<usize> {
     let gains = sums_before.enumerate().take(last + 1).skip(MIN_DAYS).filter_map(|(cut, before)| {
         let (after, days_after) = (total - before, shares.len() - cut);
         let (high, low) = (before / cut as f64, after / days_after as f64);
-        // Shares are small fractions; a hair's breadth of rounding does not keep 0.8 to 0.5 out.
+        // Allows for rounding, so that a fall from 0.8 to 0.5 counts.
         let falls = high - low >= MIN_DROP - 1e-9 && shares[cut] < high.midpoint(low);
         falls.then(|| (cut, 2.0 * (log_likelihood(before, cut) + log_likelihood(after, days_after) - whole)))
     });
@@ -72,7 +72,7 @@ fn best_cut(shares: &[f64]) -> Option<usize> {
     (gain >= MIN_GAIN).then_some(cut)
 }
 
-/// The greatest log-likelihood of so many days' shares under one constant share, their own mean.
+/// The greatest log-likelihood of `days` shares with this sum under one constant share, which is their mean.
 fn log_likelihood(sum: f64, days: usize) -> f64 {
     let p = sum / days as f64;
     let term = |share: f64| if share <= 0.0 { 0.0 } else { share * libm::log(share) };
@@ -85,13 +85,13 @@ mod tests {
     use super::*;
     use proptest::prelude::*;
 
-    /// One day for each number of slots done of nine.
+    /// One day per number; each has nine slots, of which this number is done.
     fn days(done: &[usize]) -> Vec<SlotOn> {
         done.iter().enumerate().flat_map(|(day, done)| share_of_day(day as u16, *done, 9)).collect()
     }
 
     #[test]
-    fn it_broke_off_on_the_day_on_which_it_did() {
+    fn the_day_of_breaking_off_is_found() {
         let mut done = vec![9; 12];
         done.extend([1, 0, 0, 0, 0, 0, 0]);
         let found = broke_off(&days(&done)).expect("it broke off");
@@ -100,7 +100,7 @@ mod tests {
     }
 
     #[test]
-    fn days_without_a_record_are_how_it_breaks_off() {
+    fn days_without_a_record_count_as_breaking_off() {
         let mut slots = days(&[8; 10]);
         slots.extend((10..20).flat_map(|day| unseen(share_of_day(day, 0, 9))));
         assert_eq!(broke_off(&slots).map(|found| found.since), Some(DayNumber(10)));
@@ -130,7 +130,7 @@ mod tests {
     }
 
     #[test]
-    fn a_small_fall_and_a_rise_are_no_breaking_off() {
+    fn a_small_fall_and_a_rise_do_not_count_as_breaking_off() {
         let mut small = vec![9; 30];
         small.extend(vec![7; 30]);
         assert_eq!(broke_off(&days(&small)), None, "22 points");
@@ -150,8 +150,8 @@ mod tests {
         assert_eq!(fall(7), None, "20 points");
     }
 
-    /// The best of many cuts must not find a break in steady days. Days of a coin that falls on "done" seven times of ten,
-    /// by a generator written out here so that the same days come every time.
+    /// The best of many splits must not find a break in steady days. Each day is done with a probability of seven in ten, from a
+    /// generator written out here so that the days are the same in every run.
     #[test]
     fn steady_days_rarely_break_off() {
         let mut state = 20_261_125u64;
@@ -172,7 +172,7 @@ mod tests {
         #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
 
         #[test]
-        fn what_is_found_holds_the_rule(done in prop::collection::vec(0usize..=9, 0..60)) {
+        fn every_break_found_satisfies_the_rule(done in prop::collection::vec(0usize..=9, 0..60)) {
             if let Some(found) = broke_off(&days(&done)) {
                 let cut = usize::from(found.since.0);
                 prop_assert!(cut >= MIN_DAYS && done.len() - cut >= MIN_DAYS);

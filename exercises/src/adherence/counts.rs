@@ -1,20 +1,20 @@
-//! Slots by how they went, and slots done of slots asked for.
+//! Counts slots by their outcome, and slots done out of the slots asked for.
 //!
-//! Rule: a slot is done when its whole dose was done. Asked for is every slot but those in an hour that did not exist and
-//! those that an alarm paused; slots on days off and slots of days without any record are given both ways, left out and
-//! counted as not done, because each way alone misleads (adherence is to what was *agreed*: WHO 2003, as cited in Holden
-//! 2014, Syst Rev 3:10; "days never opened" were a third of a paper diary's days: Stone 2002, BMJ 324:1193).
+//! Rule: a slot is done if its whole dose was done. All slots are asked for except those in an hour that a clock change skipped and
+//! those that an alarm paused. Slots on days off and slots of days without any record are counted both ways, left out and as not
+//! done, because each way alone misleads (adherence is to what was *agreed*: WHO 2003, as cited in Holden 2014, Syst Rev 3:10; "days
+//! never opened" were a third of a paper diary's days: Stone 2002, BMJ 324:1193).
 
 use super::{KofN, SlotOn};
 use crate::history::Mark;
 
-/// Slots by how they went.
+/// Slots by their outcome.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct SlotCounts {
-    /// Done, and timed while it was done.
+    /// Done, and timed by the program.
     pub done: u32,
-    /// Done, as written in afterwards.
+    /// Done, and entered afterwards.
     pub written_in: u32,
     /// Done in part.
     pub partly: u32,
@@ -32,17 +32,17 @@ pub struct SlotCounts {
     /// Paused by an alarm: not asked for.
     #[cfg_attr(feature = "serde", serde(rename = "held_back"))]
     pub paused: u32,
-    /// In an hour that the clocks jumped over: not asked for.
+    /// In an hour that a clock change skipped: not asked for.
     pub no_such_hour: u32,
 }
 
 impl SlotCounts {
-    /// Slots done, timed or written in afterwards.
+    /// Slots done, whether timed or entered afterwards.
     pub fn all_done(&self) -> u32 {
         self.done + self.written_in
     }
 
-    /// Counts one more slot. What is due or still to come is not counted.
+    /// Counts one more slot. Slots that are due or still to come are not counted.
     pub fn add(&mut self, slot: &SlotOn) {
         let one = match slot.mark {
             Mark::Done if slot.written_in => &mut self.written_in,
@@ -63,28 +63,28 @@ impl SlotCounts {
         self.all_done() + self.partly + self.skipped + self.not_done
     }
 
-    /// Done of asked for, on days with a record, slots on days off left out.
+    /// Slots done out of the slots asked for, on days with a record, without slots on days off.
     pub fn kept(&self) -> Option<KofN> {
         KofN::of(self.all_done(), self.asked())
     }
 
-    /// As [`SlotCounts::kept`], but only what was timed while it was done counts as done.
+    /// Like [`SlotCounts::kept`], but only slots that were timed by the program count as done.
     pub fn kept_timed(&self) -> Option<KofN> {
         KofN::of(self.done, self.asked())
     }
 
-    /// As [`SlotCounts::kept`], with slots on days off counted as not done.
+    /// Like [`SlotCounts::kept`], with slots on days off counted as not done.
     pub fn kept_with_days_off(&self) -> Option<KofN> {
         KofN::of(self.all_done(), self.asked() + self.day_off)
     }
 
-    /// As [`SlotCounts::kept`], with the slots of days without any record counted as not done.
+    /// Like [`SlotCounts::kept`], with the slots of days without any record counted as not done.
     pub fn kept_with_unrecorded(&self) -> Option<KofN> {
         KofN::of(self.all_done(), self.asked() + self.unrecorded)
     }
 }
 
-/// Counts slots by how they went. What is due or still to come is not counted.
+/// Counts slots by their outcome. Slots that are due or still to come are not counted.
 pub fn count<'a>(slots: impl IntoIterator<Item = &'a SlotOn>) -> SlotCounts {
     let mut counts = SlotCounts::default();
     slots.into_iter().for_each(|slot| counts.add(slot));
@@ -137,7 +137,7 @@ mod tests {
     }
 
     #[test]
-    fn what_was_never_asked_for_is_in_no_count() {
+    fn slots_never_asked_for_are_not_counted() {
         let counted = count(&day(0, &[Mark::Done, Mark::Paused, Mark::NoSuchHour, Mark::ToCome, Mark::Due]));
         assert_eq!(counted.kept(), k_of_n(1, 1));
         assert_eq!(counted.kept_with_days_off(), k_of_n(1, 1));
@@ -146,7 +146,7 @@ mod tests {
     }
 
     #[test]
-    fn what_was_written_in_afterwards_is_counted_apart() {
+    fn entries_made_afterwards_are_counted_separately() {
         let written = SlotOn { written_in: true, ..slot(0, 0, Mark::Done) };
         let counted = count(&[written, slot(0, 1, Mark::Done), slot(0, 2, Mark::NotDone)]);
         assert_eq!(counted.kept(), k_of_n(2, 3));
@@ -154,7 +154,7 @@ mod tests {
     }
 
     #[test]
-    fn a_part_is_not_the_whole() {
+    fn a_slot_done_in_part_is_not_done() {
         assert_eq!(count(&day(0, &[PARTLY, PARTLY])).kept(), k_of_n(0, 2));
     }
 }

@@ -1,27 +1,27 @@
-//! Days kept of days asked for.
+//! Days kept out of the days asked for.
 //!
-//! Rule (our design, after the frequency parameter of Bailey 2020, Br J Sports Med 54:326-331): a day is kept when 80 % or
-//! more of that day's slots were done. Days without any record and days off stand apart.
+//! Rule (our design, after the frequency parameter of Bailey 2020, Br J Sports Med 54:326-331): a day is kept if 80 % or more of its
+//! slots were done. Days without any record and days off are counted separately.
 
 use super::{AS_AGREED_PERCENT, KofN, SlotCounts, SlotOn};
 use crate::time::DayNumber;
 
-/// Days kept of days asked for, and the days apart.
+/// Days kept out of the days asked for, and the days that are counted separately.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct DayCounts {
-    /// Days kept of days with a record on which anything was asked for; `None` without such a day.
+    /// Days kept of days with a record on which anything was asked for; `None` if there is no such day.
     pub kept: Option<KofN>,
-    /// Of those, days on which nothing was done at all.
+    /// Number of those days on which nothing was done at all.
     pub nothing_done: u16,
-    /// Days on which slots were due and no device has an entry.
+    /// Number of days with slots for which no device has an entry.
     pub unrecorded: u16,
-    /// Days on which every slot that counts was on a day off.
+    /// Number of days on which every slot that counts was on a day off.
     #[cfg_attr(feature = "serde", serde(rename = "excused"))]
     pub days_off: u16,
 }
 
-/// The slots of each day, counted; days ascending. Slots may come in any order, and come by day.
+/// The counts of each day, in order of days. Slots may come in any order.
 pub(crate) fn by_day<'a>(slots: impl IntoIterator<Item = &'a SlotOn>) -> Vec<(DayNumber, SlotCounts)> {
     let mut days: Vec<(DayNumber, SlotCounts)> = Vec::new();
     for slot in slots {
@@ -71,7 +71,7 @@ mod tests {
     }
 
     #[test]
-    fn days_without_a_record_and_days_off_are_counted_apart() {
+    fn days_without_a_record_and_days_off_are_counted_separately() {
         let mut slots = share_of_day(0, 1, 1);
         slots.extend(unseen(day(1, &[Mark::NotDone])));
         slots.extend(day(2, &[DAY_OFF, DAY_OFF]));
@@ -81,7 +81,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_left_of_a_day_decides() {
+    fn only_slots_that_count_decide_whether_a_day_is_kept() {
         let counted = day_counts(&day(0, &[Mark::Done, DAY_OFF, Mark::Paused]));
         assert_eq!(counted.kept, Some(KofN { k: 1, n: 1 }));
         assert_eq!(day_counts(&[]).kept, None);

@@ -1,12 +1,13 @@
-//! How long after the reminder runs began, united over devices.
+//! The delay between reminder and run, combined over devices.
 //!
-//! Rule: the quartiles come by week. Over devices the runs add up, and each quartile is the mean of the devices' quartiles
-//! weighted by their runs: the quartiles of the runs together cannot be had from quartiles, but they lie between them.
+//! Rule: there are quartiles for each week. Over devices the numbers of runs are added, and each quartile is the mean of the
+//! devices' quartiles weighted by their runs: the quartiles of all runs together cannot be computed from quartiles, but they lie
+//! between them.
 
 use crate::summary::WeekDelay;
 use std::collections::BTreeMap;
 
-/// One line a week, oldest first, from at most one line a week of each device. Weeks without runs are left out.
+/// One line per week, oldest first, from at most one line per week of each device. Weeks without runs are left out.
 pub fn unite_delays<'a>(of_devices: impl IntoIterator<Item = &'a WeekDelay>) -> Vec<WeekDelay> {
     let mut weeks: BTreeMap<u16, Vec<WeekDelay>> = BTreeMap::new();
     for delay in of_devices {

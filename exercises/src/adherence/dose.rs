@@ -1,9 +1,9 @@
-//! Dose done of dose asked for, by kind.
+//! Dose done out of the dose asked for, by kind.
 //!
-//! Rule: seconds held of seconds asked for; repetitions done of repetitions asked for; balance trials attempted of trials
-//! asked for (seconds on one leg are a result, never adherence). Each slot's dose is capped at its own target, so that
-//! overdoing on one day never hides a slot was not done on another; what was done beyond stands apart. Frequency and duration
-//! are kept apart because they differ in the same people (60.7 % and 70.9 %: Medina-Mirapeix 2009, BMC Musculoskelet Disord
+//! Rule: seconds held out of the seconds asked for; repetitions done out of those asked for; balance trials attempted out of those
+//! asked for (seconds on one leg are a result, never adherence). Each slot's dose is capped at its own target, so that doing more
+//! on one day never hides a slot that was not done on another; the excess is counted separately. Frequency and duration are
+//! separate figures because they differ in the same people (60.7 % and 70.9 %: Medina-Mirapeix 2009, BMC Musculoskelet Disord
 //! 10:155, 10.1186/1471-2474-10-155; seen).
 
 use super::SlotOn;
@@ -12,28 +12,28 @@ use crate::plan::Item;
 
 pub use crate::catalogue::kind::DoseUnit;
 
-/// Dose done of dose asked for.
+/// Dose done out of the dose asked for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct DoseKept {
-    /// What it is counted in.
+    /// The unit of the amounts.
     pub unit: DoseUnit,
-    /// Done, each slot capped at its target; whole units, rounded down.
+    /// Amount done, each slot capped at its target; whole units, rounded down.
     pub done: u32,
-    /// Asked for.
+    /// Amount asked for, in whole units.
     pub of: u32,
-    /// Done beyond the target within slots; whole units, rounded down.
+    /// Amount done beyond the target within slots; whole units, rounded down.
     pub over: u32,
 }
 
-/// What one doing of `item` asks for, all sides together: its unit, and the amount in the units of [`crate::run::Share`].
+/// What one run of `item` asks for, all sides together: its unit, and the amount in the units of [`crate::run::Share`].
 pub fn target(item: &Item) -> (DoseUnit, u32) {
     let sides = item.side.in_turn().len() as u32;
     (item.dose.kind().rules().unit(), sides * u32::from(item.dose.parts()) * item.dose.part_amount())
 }
 
-/// The dose over the slots that were asked for, as [`super::SlotCounts::kept`] counts them; slots in another unit than
-/// `unit` are left out. `None` where nothing was asked for.
+/// The dose over the slots that were asked for, as [`super::SlotCounts::kept`] counts them; slots in another unit than `unit` are
+/// left out. `None` if nothing was asked for.
 pub fn dose_kept(slots: &[SlotOn], unit: DoseUnit) -> Option<DoseKept> {
     let counted = slots.iter().filter(|slot| slot.unit == unit && asked_for(slot));
     let sum = |(done, of, over): (u64, u64, u64), slot: &SlotOn| {
@@ -62,14 +62,14 @@ mod tests {
     use crate::run::Share;
 
     #[test]
-    fn each_slot_is_capped_so_that_overdoing_hides_nothing() {
+    fn each_slot_is_capped_so_that_doing_more_hides_no_missed_slot() {
         let overdone = SlotOn { over: 20_000, ..slot(0, 0, Mark::Done) };
         let kept = dose_kept(&[overdone, slot(0, 1, Mark::NotDone)], DoseUnit::HoldSeconds);
         assert_eq!(kept, Some(DoseKept { unit: DoseUnit::HoldSeconds, done: 30, of: 60, over: 20 }));
     }
 
     #[test]
-    fn parts_count_as_far_as_they_got() {
+    fn unfinished_parts_count_partially() {
         let kept = dose_kept(&day(0, &[Mark::Done, PARTLY, SKIPPED]), DoseUnit::HoldSeconds).expect("asked for");
         assert_eq!((kept.done, kept.of), (40, 90));
     }
@@ -81,14 +81,14 @@ mod tests {
     }
 
     #[test]
-    fn only_what_was_asked_for_counts() {
+    fn only_slots_that_were_asked_for_count() {
         let mut slots = day(0, &[DAY_OFF, Mark::Paused, Mark::NoSuchHour]);
         slots.extend(unseen(day(1, &[Mark::NotDone])));
         assert_eq!(dose_kept(&slots, DoseUnit::HoldSeconds), None);
     }
 
     #[test]
-    fn units_are_never_added_up() {
+    fn different_units_are_never_added_up() {
         let trials = SlotOn { unit: DoseUnit::Trials, dose: Share { done: 3, of: 3 }, ..slot(1, 0, Mark::Done) };
         let slots = [slot(0, 0, Mark::Done), trials];
         assert_eq!(dose_kept(&slots, DoseUnit::Trials).map(|kept| (kept.done, kept.of)), Some((3, 3)));
@@ -96,7 +96,7 @@ mod tests {
     }
 
     #[test]
-    fn what_one_doing_asks_for_by_kind_and_sides() {
+    fn the_target_of_one_run_by_kind_and_sides() {
         let hold = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 10 };
         let tempo = Tempo { up_s: 2, hold_s: 0, down_s: 2 };
         let reps = Dose::Reps { sets: 2, repetitions: 8, rest_s: 60, tempo };

@@ -1,28 +1,28 @@
-//! The longest stretch with nothing done, and the last day with something done.
+//! The longest period in which nothing was done, and the last day on which something was done.
 //!
-//! Rule (our design): days on which the item was asked for stand in a row; days off and days paused by an alarm are
-//! taken out of it. The longest unbroken stretch of days without anything done, not even in part, is the gap; of two equal
-//! ones the later. Days without any record belong to it, and it says how many they are.
+//! Rule (our design): only days on which the item was asked for count; days off and days paused by an alarm are removed. The gap is
+//! the longest unbroken sequence of days on which nothing was done, not even in part; of two equal ones, the later. Days without any
+//! record belong to it, and their number is given.
 
 use super::days::by_day;
 use super::{SlotCounts, SlotOn};
 use crate::time::DayNumber;
 
-/// A stretch of days with nothing done.
+/// A period in which nothing was done.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Gap {
-    /// Days on which it was asked for.
+    /// Number of days on which the item was asked for.
     pub days: u16,
-    /// Of those, days without any record.
+    /// Number of those days without any record.
     pub unrecorded: u16,
-    /// First day of the stretch.
+    /// Number of the first day.
     pub from: DayNumber,
-    /// Last day of the stretch.
+    /// Number of the last day.
     pub until: DayNumber,
 }
 
-/// The longest stretch with nothing done; `None` if something was done on every day.
+/// The longest period in which nothing was done; `None` if something was done on every day.
 pub fn longest_gap(slots: &[SlotOn]) -> Option<Gap> {
     let mut longest: Option<Gap> = None;
     let mut open: Option<Gap> = None;
@@ -42,7 +42,7 @@ pub fn longest_gap(slots: &[SlotOn]) -> Option<Gap> {
     longest
 }
 
-/// The last day on which anything was done, in part or whole.
+/// The last day on which anything was done, in part or in full.
 pub fn last_done(slots: &[SlotOn]) -> Option<DayNumber> {
     by_day(slots).into_iter().rev().find(|(_, counts)| any_done(counts)).map(|(day, _)| day)
 }
@@ -62,7 +62,7 @@ mod tests {
     }
 
     #[test]
-    fn the_longest_stretch_counts_and_of_equal_ones_the_later() {
+    fn the_longest_gap_counts_and_the_later_of_equal_ones() {
         let (done, not) = (Mark::Done, Mark::NotDone);
         let gap = longest_gap(&days(&[not, not, done, not, not, done, not])).expect("a gap");
         assert_eq!(gap, Gap { days: 2, unrecorded: 0, from: DayNumber(3), until: DayNumber(4) });

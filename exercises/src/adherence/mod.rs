@@ -1,10 +1,10 @@
-//! Did they do it: when, how fully, and since when not?
+//! Was the plan followed: when, how completely, and since when not?
 //!
-//! One rule a file. Quantities after the parameters that adherence is usually told by, frequency and dose (Bailey 2020,
-//! Br J Sports Med 54:326-331, 10.1136/bjsports-2017-098742): slots done of slots asked for, dose done of dose asked for,
-//! days kept of days asked for. The clocks' missing hours and what an alarm paused were never asked for. Days without any
-//! record stand apart from days on which nothing was done; entries written in afterwards stand apart from timed ones (in a
-//! paper diary 90 % were claimed and 11 % true: Stone 2002, BMJ 324:1193). No figure is corrected for overstatement.
+//! One rule per file. The figures follow the usual parameters of adherence, frequency and dose (Bailey 2020, Br J Sports Med
+//! 54:326-331, 10.1136/bjsports-2017-098742): slots done out of the slots asked for, dose done out of the dose asked for, days kept
+//! out of the days asked for. Slots skipped by a clock change or paused by an alarm were never asked for. Days without any record
+//! are separate from days on which nothing was done; entries made afterwards are separate from timed ones (in a paper diary 90 %
+//! were claimed and 11 % true: Stone 2002, BMJ 324:1193). No figure is corrected for overstatement.
 
 mod broke_off;
 mod counts;
@@ -34,11 +34,11 @@ pub use ratio::{AS_AGREED_PERCENT, KofN, Level, PARTLY_PERCENT};
 pub use rhythm::{Rhythm, rhythm};
 pub use stops::{Extra, Stops, extra, stops};
 
-/// One slot that was asked for, as all devices together know it.
+/// One slot that was asked for, combined over all devices.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct SlotOn {
-    /// Day number, from the plan's start.
+    /// Day number, counted from the plan's start.
     pub day: DayNumber,
     /// Day of the week, 0 for Monday.
     pub weekday: u8,
@@ -46,57 +46,57 @@ pub struct SlotOn {
     pub seen: bool,
     /// The item.
     pub item: ItemId,
-    /// The revision that asked for it.
+    /// The plan's revision that asked for it.
     pub revision: u16,
-    /// Its place in the item's day, from 0.
+    /// Its number within the item's day, from 0.
     pub number: u8,
-    /// The wall clock's minute at which it was due, from midnight of its day; 1440 and more on the next day.
+    /// When it was due: the wall clock's minute, from midnight of its day; 1440 or more for the next day.
     pub minute: u16,
-    /// How it went: the best of all devices.
+    /// Its outcome: the best of all devices.
     pub mark: Mark,
-    /// Whether what was done rests on an entry written in afterwards alone.
+    /// Whether it counts as done only because of an entry made afterwards.
     pub written_in: bool,
-    /// The dose of all runs that filled it, capped at what was asked for, in the units of [`Share`].
+    /// The dose of all runs for this slot, capped at what was asked for, in the units of [`Share`].
     pub dose: Share,
-    /// What those runs did beyond it.
+    /// The amount that those runs did beyond it, in the same units.
     pub over: u32,
     /// The unit of `dose` and `over`.
     pub unit: DoseUnit,
 }
 
-/// How one item was done, through all revisions of the plan.
+/// How one item was followed, through all revisions of the plan.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct ItemAdherence {
     /// The item.
     pub item: ItemId,
-    /// Whether the revision in force still has it.
+    /// Whether the current revision still has it.
     pub in_force: bool,
-    /// Every slot by how it went.
+    /// All slots by their outcome.
     pub slots: SlotCounts,
-    /// Slots done of slots asked for, on days with a record; days off left out. `None`: nothing was asked for.
+    /// Slots done out of the slots asked for, on days with a record, without days off. `None` if nothing was asked for.
     pub kept: Option<KofN>,
-    /// Of [`ItemAdherence::kept`], those that were timed while they were done: entries written in afterwards left out of `k`.
+    /// Like [`ItemAdherence::kept`], but `k` counts only slots that were timed by the program, without entries made afterwards.
     pub kept_timed: Option<KofN>,
-    /// The same as [`ItemAdherence::kept`], with slots on days off counted as not done.
+    /// Like [`ItemAdherence::kept`], with slots on days off counted as not done.
     #[cfg_attr(feature = "serde", serde(rename = "kept_with_excused"))]
     pub kept_with_days_off: Option<KofN>,
-    /// The same as [`ItemAdherence::kept`], with the slots of days without any record counted as not done.
+    /// Like [`ItemAdherence::kept`], with the slots of days without any record counted as not done.
     pub kept_with_unrecorded: Option<KofN>,
-    /// Dose done of dose asked for, over the slots of [`ItemAdherence::kept`].
+    /// Dose done out of the dose asked for, over the slots of [`ItemAdherence::kept`].
     pub dose: Option<DoseKept>,
-    /// Days kept of days asked for, and the days apart.
+    /// Days kept out of the days asked for, and the days that are counted separately.
     pub days: DayCounts,
     /// Runs beyond what was asked for.
     pub extra: Extra,
-    /// By weekday and by hour of the day.
+    /// Slots done by weekday and by hour of the day.
     pub rhythm: Rhythm,
-    /// The longest stretch of days with nothing done.
+    /// The longest period in which nothing was done.
     pub longest_gap: Option<Gap>,
-    /// Since when it broke off, if it did.
+    /// Since when the item is no longer done, if that is the case.
     pub broke_off: Option<BreakOff>,
     /// The last day on which anything was done.
     pub last_done: Option<DayNumber>,
-    /// Where in a run it stopped.
+    /// Where in a run the person stopped.
     pub stops: Stops,
 }

@@ -1,22 +1,22 @@
-//! So many of so many. A fully logged period is a count, so it is shown as one: k of n, and never as 0 % of nothing.
+//! A number out of a total. A fully logged period is a count, so it is shown as k of n, and never as 0 % of nothing.
 
-/// From this share on the slots were done as agreed, percent (80 to 99 % of the recommended dose is the commonest
-/// "satisfactory" range: Bailey 2020, Br J Sports Med 54:326-331, 10.1136/bjsports-2017-098742; seen).
+/// Least share that counts as done as agreed, percent (80 to 99 % of the recommended dose is the commonest "satisfactory" range:
+/// Bailey 2020, Br J Sports Med 54:326-331, 10.1136/bjsports-2017-098742; seen).
 pub const AS_AGREED_PERCENT: u32 = 80;
-/// From this share on they were done partly, percent (our line; no publication gives one).
+/// Least share that counts as partly done, percent (our choice; no publication gives one).
 pub const PARTLY_PERCENT: u32 = 50;
 
-/// `k` of `n`, `k <= n`, `n >= 1`: where there is no `n` there is no `KofN`.
+/// `k` of `n`, with `k <= n` and `n >= 1`; for a total of 0 there is no `KofN`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct KofN {
-    /// Done.
+    /// The number done.
     pub k: u32,
-    /// Asked for.
+    /// The number asked for.
     pub n: u32,
 }
 
-/// The word for a share.
+/// The level of a share.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Level {
@@ -24,17 +24,17 @@ pub enum Level {
     AsAgreed,
     /// [`PARTLY_PERCENT`] or more.
     Partly,
-    /// Less.
+    /// Less than [`PARTLY_PERCENT`].
     Little,
 }
 
 impl KofN {
-    /// `k` of `n`, with `k` capped at `n`; `None` where nothing was asked for.
+    /// `k` of `n`, with `k` capped at `n`; `None` if `n` is 0.
     pub fn of(k: u32, n: u32) -> Option<KofN> {
         (n > 0).then_some(KofN { k: k.min(n), n })
     }
 
-    /// The share in percent, 0 to 100, for a place that has no room for both numbers.
+    /// The share in percent, 0 to 100, for a place without space for both numbers.
     pub fn percent(self) -> f64 {
         100.0 * self.share()
     }
@@ -49,7 +49,7 @@ impl KofN {
         u64::from(self.k) * 100 >= u64::from(self.n) * u64::from(percent)
     }
 
-    /// The word for it.
+    /// The level of the share.
     pub fn level(self) -> Level {
         if self.reaches(AS_AGREED_PERCENT) {
             Level::AsAgreed
@@ -66,18 +66,18 @@ mod tests {
     use super::*;
 
     #[test]
-    fn nothing_asked_for_is_no_share() {
+    fn without_anything_asked_for_there_is_no_share() {
         assert_eq!(KofN::of(0, 0), None);
         assert_eq!(KofN::of(3, 0), None);
     }
 
     #[test]
-    fn overdoing_does_not_go_beyond_the_whole() {
+    fn doing_more_does_not_exceed_the_total() {
         assert_eq!(KofN::of(12, 9), Some(KofN { k: 9, n: 9 }));
     }
 
     #[test]
-    fn eighty_and_fifty_percent_are_inside_and_one_less_is_not() {
+    fn eighty_and_fifty_percent_reach_their_levels_and_one_less_does_not() {
         let level = |k, n| KofN::of(k, n).map(KofN::level);
         assert_eq!(level(8, 10), Some(Level::AsAgreed));
         assert_eq!(level(799, 1000), Some(Level::Partly), "79.9 % is not rounded up");

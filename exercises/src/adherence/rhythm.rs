@@ -1,22 +1,22 @@
-//! When it is done: by day of the week, and by hour of the day.
+//! When the item is done: by day of the week, and by hour of the day.
 //!
-//! Rule: the slots of [`super::SlotCounts::kept`], sorted by the weekday of their day and by the wall clock's hour at which
-//! they were due. Not fitting into the day's routine is a barrier of its own (Escolar-Reina 2010, BMC Health Serv Res 10:60),
-//! and it shows here.
+//! Rule: the slots of [`super::SlotCounts::kept`], grouped by the weekday of their day and by the wall clock's hour at which they
+//! were due. Not fitting into the day's routine is a known barrier (Escolar-Reina 2010, BMC Health Serv Res 10:60), and it shows
+//! here.
 
 use super::{KofN, SlotCounts, SlotOn};
 
-/// Slots done of slots asked for, by weekday and hour.
+/// Slots done out of the slots asked for, by weekday and hour.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Rhythm {
-    /// From Monday to Sunday; `None` where nothing was asked for.
+    /// From Monday to Sunday; `None` if nothing was asked for on that weekday.
     pub weekdays: [Option<KofN>; 7],
-    /// By hour, 0 to 23, ascending; only hours in which something was due.
+    /// By hour, 0 to 23, ascending; only hours in which a slot was due.
     pub hours: Vec<(u8, KofN)>,
 }
 
-/// Sorts the slots of one item.
+/// Groups the slots of one item.
 pub fn rhythm(slots: &[SlotOn]) -> Rhythm {
     let mut weekdays = [SlotCounts::default(); 7];
     let mut hours = [SlotCounts::default(); 24];

@@ -1,4 +1,4 @@
-//! Slots for the tests.
+//! Sample slots for the tests.
 
 use super::{DoseUnit, SlotOn};
 use crate::history::Mark;
@@ -12,7 +12,7 @@ pub const SKIPPED: Mark = Mark::Skipped(Barrier::NoTime);
 pub const DAY_OFF: Mark = Mark::DayOff(DayOffReason::Ill);
 pub const PARTLY: Mark = Mark::Partly(Share { done: 1, of: 3 });
 
-/// A slot of three holds of ten seconds at nine; day 0 is a Monday.
+/// A slot of three holds of ten seconds at nine o'clock; day 0 is a Monday.
 pub fn slot(day: u16, number: u8, mark: Mark) -> SlotOn {
     let done = match mark {
         Mark::Done => 30_000,
@@ -35,17 +35,17 @@ pub fn slot(day: u16, number: u8, mark: Mark) -> SlotOn {
     }
 }
 
-/// A day's slots, one for each mark.
+/// The slots of a day, one for each mark.
 pub fn day(day: u16, marks: &[Mark]) -> Vec<SlotOn> {
     marks.iter().enumerate().map(|(number, mark)| slot(day, number as u8, *mark)).collect()
 }
 
-/// The same slots on a day of which no device has an entry.
+/// The same slots on a day for which no device has an entry.
 pub fn unseen(slots: Vec<SlotOn>) -> Vec<SlotOn> {
     slots.into_iter().map(|slot| SlotOn { seen: false, ..slot }).collect()
 }
 
-/// `done` of `of` slots done on a day, the rest not done.
+/// The slots of a day: `done` of `of` are done, the others are not.
 pub fn share_of_day(day_number: u16, done: usize, of: usize) -> Vec<SlotOn> {
     let marks: Vec<Mark> = (0..of).map(|number| if number < done { Mark::Done } else { Mark::NotDone }).collect();
     day(day_number, &marks)

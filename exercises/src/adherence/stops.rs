@@ -1,37 +1,37 @@
-//! Where in a run it stopped, and what was done beyond the slots.
+//! Where in a run the person stopped, and what was done beyond the slots.
 
 use super::DoseUnit;
 use crate::run::{RunEnd, Share};
 use crate::summary::RunOn;
 use std::collections::BTreeMap;
 
-/// Runs that ended before everything asked for was gone through.
+/// Runs that ended before everything asked for was done.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Stops {
     /// Stopped by the person.
     pub stopped: u16,
-    /// Ended by "Something is wrong".
+    /// Ended because of a complaint ("Something is wrong").
     pub trouble: u16,
-    /// Cut off: nobody saw the end.
+    /// Cut off: the end was not recorded.
     pub cut_off: u16,
-    /// After so many whole parts (holds, repetitions, trials) of so many, so many runs; few parts first.
+    /// The number of runs that ended after each share of whole parts (holds, repetitions, trials); fewest parts first.
     pub after: Vec<(Share, u16)>,
 }
 
-/// Runs that filled no slot.
+/// Runs that belong to no slot.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Extra {
-    /// How many.
+    /// Number of runs.
     pub runs: u32,
     /// Their dose in whole units, rounded down.
     pub done: u32,
-    /// What it is counted in.
+    /// The unit of `done`.
     pub unit: DoseUnit,
 }
 
-/// Where the runs of one item stopped.
+/// Counts where the runs of one item stopped.
 pub fn stops<'a>(runs: impl IntoIterator<Item = &'a RunOn>) -> Stops {
     let mut stops = Stops::default();
     let mut after: BTreeMap<(u32, u32), u16> = BTreeMap::new();
@@ -49,7 +49,7 @@ pub fn stops<'a>(runs: impl IntoIterator<Item = &'a RunOn>) -> Stops {
     stops
 }
 
-/// What `runs`, none of which fills a slot, add up to.
+/// Adds up `runs`, none of which belongs to a slot.
 pub fn extra<'a>(runs: impl IntoIterator<Item = &'a RunOn>, unit: DoseUnit) -> Extra {
     let add = |(runs, done): (u32, u64), run: &RunOn| (runs + 1, done + u64::from(run.dose.done));
     let (runs, done) = runs.into_iter().fold((0, 0), add);
@@ -62,7 +62,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn where_it_stopped_is_counted_by_whole_parts() {
+    fn stops_are_counted_by_whole_parts_done() {
         let runs = [
             run(RunEnd::Stopped, 1),
             run(RunEnd::Completed, 3),

@@ -1,4 +1,4 @@
-//! "Something is wrong": what it can be, and what it blocks.
+//! "Something is wrong": the possible complaints, and what each pauses.
 //!
 //! The scopes are a proposal built from public safety sheets and Finucane 2020 (JOSPT 50:350-72), Rushton 2023
 //! (JOSPT 53:7-22); the program does not diagnose. Only a newer signed card that lists the alarm clears it.
@@ -8,7 +8,7 @@ use crate::id::{EntryRef, ItemId};
 use crate::plan::{Item, Plan};
 use crate::time::Stamp;
 
-/// What is wrong, gravest first. "Nothing, a slip" is not here: it records nothing.
+/// What is wrong, gravest first. "Nothing, a slip" is not included, because it is not logged.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Trouble {
@@ -31,7 +31,7 @@ pub enum Trouble {
 }
 
 impl Trouble {
-    /// All of them, most urgent first. The place in this list is the code in a summary: append only.
+    /// All of them, most urgent first. The place in this list is the code in a summary: only append.
     pub const ALL: [Trouble; 8] = [
         Trouble::HeartOrBreath,
         Trouble::HeadOrNeck,
@@ -43,7 +43,7 @@ impl Trouble {
         Trouble::Other,
     ];
 
-    /// What it blocks.
+    /// What the complaint pauses.
     pub fn scope(self) -> Scope {
         match self {
             Trouble::HeartOrBreath | Trouble::HeadOrNeck | Trouble::Nerve | Trouble::BladderOrBowel => Scope::WholePlan,
@@ -53,7 +53,7 @@ impl Trouble {
     }
 }
 
-/// How far an alarm reaches.
+/// How much an alarm pauses.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Scope {
@@ -61,7 +61,7 @@ pub enum Scope {
     WholePlan,
     /// Every balance item.
     Balance,
-    /// The exercise, on every rung.
+    /// The exercise, at every level.
     Exercise,
 }
 
@@ -71,21 +71,21 @@ pub enum Scope {
 pub struct Alarm {
     /// The log entry that raised it.
     pub entry: EntryRef,
-    /// When.
+    /// When it was raised.
     pub at: Stamp,
     /// What is wrong.
     pub trouble: Trouble,
-    /// During which item; `None` when raised outside a run.
+    /// The item during which it was raised; `None` if it was raised outside a run.
     pub item: Option<ItemId>,
 }
 
-/// Whether `alarm` pauses `item`. An alarm of one exercise that was raised outside a run pauses the whole plan,
-/// since nobody can tell which exercise is meant.
+/// Whether `alarm` pauses `item`. An alarm about one exercise that was raised outside a run pauses the whole plan, because it is not
+/// known which exercise is meant.
 pub fn blocks(alarm: &Alarm, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
     !plan.prescription.cleared.contains(&alarm.entry) && reaches(alarm.trouble, alarm.item, item, plan, catalogue)
 }
 
-/// Whether `trouble` during `during` reaches `item`, whoever raised it and whether or not it was cleared.
+/// Whether `trouble` during the item `during` affects `item`, no matter who raised it and whether it was cleared.
 pub fn reaches(trouble: Trouble, during: Option<ItemId>, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
     match (trouble.scope(), during) {
         (Scope::WholePlan, _) | (Scope::Exercise, None) => true,
@@ -96,7 +96,7 @@ pub fn reaches(trouble: Trouble, during: Option<ItemId>, item: &Item, plan: &Pla
     }
 }
 
-/// Of the `alarms` that pause `item` the gravest, and of equal ones the first: what to do follows from it.
+/// The gravest of the `alarms` that pause `item`, and the first of equally grave ones: it decides the advice.
 pub fn blocking<'a>(alarms: &'a [Alarm], item: &Item, plan: &Plan, catalogue: &Catalogue) -> Option<&'a Alarm> {
     alarms.iter().filter(|alarm| blocks(alarm, item, plan, catalogue)).min_by_key(|alarm| alarm.trouble)
 }

@@ -9,7 +9,7 @@ fn alarm(trouble: Trouble, during: Option<ItemId>) -> Alarm {
     Alarm { entry: EntryRef { log: PHONE, n: 5 }, at: Stamp { utc_ms: 0, offset_s: 0 }, trouble, item: during }
 }
 
-/// Which of hold, balance and counted movement are paused.
+/// The items of hold, balance and counted movement that are paused.
 fn paused(trouble: Trouble, during: Option<ItemId>) -> Vec<ItemId> {
     let (plan, catalogue) = (plan(), catalogue());
     let blocked = plan.prescription.items.iter().filter(|item| blocks(&alarm(trouble, during), item, &plan, &catalogue));
@@ -17,7 +17,7 @@ fn paused(trouble: Trouble, during: Option<ItemId>) -> Vec<ItemId> {
 }
 
 #[test]
-fn each_trouble_reaches_as_far_as_it_should() {
+fn each_complaint_pauses_what_it_should() {
     let all = vec![HOLD, BALANCE, REPS];
     for trouble in Trouble::ALL {
         let (during_hold, outside) = match trouble {

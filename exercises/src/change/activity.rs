@@ -1,52 +1,52 @@
-//! Whether an activity that the patient named got easier: 0 (cannot) to 10 (as before).
+//! Decides whether an activity that the patient named got easier: 0 (cannot) to 10 (as before).
 //!
-//! Rule: one activity needs 3 points either way, the mean of several needs 2 (minimal detectable change at 90 % as printed on
-//! a clinic's form of the published scale, after Stratford 1995, Physiother Can 47:258-63, 10.3138/ptc.47.4.258; seen on a
-//! secondary page). These figures belong to the published form; the questions asked here are worded differently, so they are
-//! a yardstick borrowed, not a property of these ratings. Only activities rated at both ends enter the mean. The base is the
-//! rating at the first visit that has one, else the first rating on the device; now is the last rating.
+//! Rule: one activity needs 3 points either way, the mean of several needs 2 (minimal detectable change at 90 % as printed on a
+//! clinic's form of the published scale, after Stratford 1995, Physiother Can 47:258-63, 10.3138/ptc.47.4.258; seen on a secondary
+//! page). These figures belong to the published form. The questions asked here are worded differently, so the figures are borrowed
+//! and are not a property of these ratings. Only activities rated at both ends enter the mean. The base is the rating at the first
+//! visit that has one, otherwise the first rating on the device; now is the last rating.
 
 use crate::score::Score;
 use crate::time::DayNumber;
 
-/// Points that one activity needs.
+/// Least change for one activity, in points.
 pub const SINGLE_POINTS: u8 = 3;
-/// Points that the mean of several needs.
+/// Least change for the mean of several activities, in points.
 pub const MEAN_POINTS: f64 = 2.0;
 
-/// What can be said of ratings of activities.
+/// The verdict on the ratings of activities.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum ActivityVerdict {
-    /// Up by enough.
+    /// Up by the least change or more.
     Better,
-    /// Neither.
+    /// Neither better nor worse.
     NoClearChange,
-    /// Down by enough.
+    /// Down by the least change or more.
     Worse,
-    /// There is no rating at one of the two ends.
+    /// A rating is missing at one of the two ends.
     TooFewRatings,
 }
 
-/// One activity's change.
+/// The change of one activity.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct ActivityChange {
-    /// What can be said.
+    /// The verdict.
     pub verdict: ActivityVerdict,
-    /// The rating at the start, 0 to 10.
+    /// The rating at the start, 0 to 10; `None` if there is none.
     pub base: Option<Score>,
-    /// The last rating, 0 to 10; `None` while there is none after the base.
+    /// The last rating, 0 to 10; `None` if there is none after the base.
     pub now: Option<Score>,
 }
 
-/// All activities' change: the mean of those rated at both ends.
+/// The change of all activities: the mean of those rated at both ends.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct ActivitiesTogether {
-    /// What can be said.
+    /// The verdict.
     pub verdict: ActivityVerdict,
-    /// How many activities were rated at both ends; at least two.
+    /// Number of activities that were rated at both ends; at least two.
     pub activities: u8,
     /// Mean at the start, 0 to 10.
     pub base: f64,
@@ -54,7 +54,7 @@ pub struct ActivitiesTogether {
     pub now: f64,
 }
 
-/// Compares the first visit's rating (else the first on the device) with the last one. `points` are `(day, score)`, oldest
+/// Compares the first visit's rating (otherwise the first on the device) with the last one. `points` are `(day, score)`, oldest
 /// first.
 pub fn activity_change(at_visit: Option<Score>, points: &[(DayNumber, Score)]) -> ActivityChange {
     let (base, later) = match (at_visit, points) {
@@ -72,7 +72,8 @@ pub fn activity_change(at_visit: Option<Score>, points: &[(DayNumber, Score)]) -
     ActivityChange { verdict, base, now }
 }
 
-/// The mean of the activities that were rated at both ends; `None` for fewer than two of them, where the single rule holds.
+/// The mean of the activities that were rated at both ends; `None` for fewer than two of them, when the rule for a single one
+/// applies.
 pub fn together(changes: &[ActivityChange]) -> Option<ActivitiesTogether> {
     let both: Vec<(f64, f64)> =
         changes.iter().filter_map(|change| Some((f64::from(change.base?), f64::from(change.now?)))).collect();
@@ -114,7 +115,7 @@ mod tests {
     }
 
     #[test]
-    fn three_points_are_three_points_at_the_foot_of_the_scale() {
+    fn three_points_count_at_the_low_end_of_the_scale_too() {
         check(Some(3), &[1], ActivityVerdict::NoClearChange);
         check(Some(2), &[0], ActivityVerdict::NoClearChange);
         check(Some(3), &[0], ActivityVerdict::Worse);
@@ -129,7 +130,7 @@ mod tests {
     }
 
     #[test]
-    fn one_end_alone_is_too_few() {
+    fn a_rating_at_one_end_only_is_too_few() {
         check(Some(4), &[], ActivityVerdict::TooFewRatings);
         check(None, &[4], ActivityVerdict::TooFewRatings);
         let got = check(None, &[], ActivityVerdict::TooFewRatings);

@@ -1,7 +1,7 @@
-//! Is it working: pain, named activities and stance times, each with its own rule of when a change may be called one.
+//! Is the plan working? Pain, named activities and stance times, each with its own rule for what counts as a change.
 //!
-//! "No clear change" is a finding, "too few" is not: it says that the rule has nothing to go by. Several series tested at
-//! once: no claim rests on one of them alone.
+//! "No clear change" is a result. "Too few" is not: it means that there are not enough data for the rule. If several series are
+//! tested at once, no conclusion is drawn from a single one of them.
 
 mod activity;
 mod pain;

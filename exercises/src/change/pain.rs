@@ -1,8 +1,8 @@
-//! Whether pain changed, from one rating a day.
+//! Decides whether pain changed, from one rating a day.
 //!
-//! Rule: the median of the first three days' ratings on the device against the median of the last three, by
-//! [`crate::statistics::pain_change`]. No rating serves at both ends, so fewer than six days are too few. The visit's own
-//! rating is shown beside it and does not enter: it was asked by another person in another place.
+//! Rule: the median of the first three days' ratings on the device is compared with the median of the last three, by
+//! [`crate::statistics::pain_change`]. A rating is used at one end only, so fewer than six days are too few. The visit's own rating
+//! is shown beside it but not used, because it was asked by another person in another place.
 
 use crate::score::Score;
 use crate::statistics::{PAIN_MIN_RATINGS, PainChange, pain_change};
@@ -38,7 +38,7 @@ mod tests {
     }
 
     #[test]
-    fn no_rating_serves_at_both_ends() {
+    fn no_rating_is_used_at_both_ends() {
         check(&[6, 6, 6, 2, 2], PainVerdict::TooFewRatings);
         check(&[6, 6, 6, 2, 2, 2], PainVerdict::Better);
         let got = check(&[6, 6], PainVerdict::TooFewRatings);

@@ -1,9 +1,9 @@
-//! Whether single-leg stance changed under one set of conditions.
+//! Decides whether single-leg stance changed under one set of conditions.
 //!
-//! Rule: trials under the same exercise, rung, leg, surface, eyes, set-up of the phone and cap make a series; a change of any
-//! of them begins another, because times under other conditions are other times. A day's trials are reduced to their median,
-//! trials that were cut off are no measurement, and a trial that reached the cap counts as the cap. The word for the series
-//! is that of [`crate::statistics::trend`]. Days, not tries, because one time is noisy (MDC95 24.1 s in older adults:
+//! Rule: trials under the same exercise, rung, leg, surface, eyes, set-up of the phone and cap make a series. A change of any of
+//! them begins a new series, because times under different conditions cannot be compared. A day's trials are reduced to their
+//! median, trials that were cut off are not measurements, and a trial that reached the cap counts as the cap. The verdict is that of
+//! [`crate::statistics::trend`]. Days are compared and not single trials, because one time is noisy (MDC95 24.1 s in older adults:
 //! Goldberg 2011, Gait Posture 33:737-9).
 
 use crate::catalogue::{ExerciseId, Eyes, RungId, Surface};
@@ -12,26 +12,26 @@ use crate::run::{SetUp, Trial, TrialEnd};
 use crate::statistics::{DayValue, StanceFallback, Trend, TrendContext, Verdict, WhyTooFew, median, trend};
 use crate::time::DayNumber;
 
-/// Whether stance changed, with the figures behind the word.
+/// Whether stance changed, with the figures behind the verdict.
 pub type StanceChange = Trend;
 
-/// Everything that stays the same within one series.
+/// The conditions that stay the same within one series.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Conditions {
     /// The exercise.
     pub exercise: ExerciseId,
-    /// Its rung.
+    /// Its level, if the exercise has levels.
     pub rung: Option<RungId>,
-    /// What was stood on.
+    /// The surface that the patient stood on.
     pub surface: Surface,
     /// Eyes open or closed.
     pub eyes: Eyes,
     /// Where the phone was.
     pub set_up: SetUp,
-    /// The cap in seconds.
+    /// The cap of a trial, seconds.
     pub target_s: u16,
-    /// The leg stood on.
+    /// The leg that the patient stood on.
     pub leg: BodySide,
 }
 
@@ -39,19 +39,19 @@ pub struct Conditions {
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct StanceDay {
-    /// The day.
+    /// Day number.
     pub day: DayNumber,
-    /// Trials that were measured.
+    /// Number of trials that were measured.
     pub trials: u16,
-    /// The best, in seconds.
+    /// Longest time, in seconds.
     pub best_s: f64,
-    /// The median, in seconds.
+    /// Median time, in seconds.
     pub median_s: f64,
-    /// Whether the best reached the cap: it is then a lower bound.
+    /// Whether the longest time reached the cap: it is then a lower bound.
     pub capped: bool,
 }
 
-/// A trial's time in seconds, the cap where it was reached; `None` for a trial that was cut off.
+/// A trial's time in seconds, or the cap if it was reached; `None` for a trial that was cut off.
 pub fn seconds(trial: &Trial, target_s: u16) -> Option<f64> {
     let cap = f64::from(target_s);
     match trial.end {
@@ -61,14 +61,15 @@ pub fn seconds(trial: &Trial, target_s: u16) -> Option<f64> {
     }
 }
 
-/// Reduces a day's times, in seconds, to one line; `None` where nothing was measured.
+/// Combines the times of one day, in seconds; `None` if nothing was measured.
 pub fn stance_day(day: DayNumber, times: &[f64], target_s: u16) -> Option<StanceDay> {
     let best_s = times.iter().copied().max_by(f64::total_cmp)?;
     let trials = u16::try_from(times.len()).unwrap_or(u16::MAX);
     Some(StanceDay { day, trials, best_s, median_s: median(times)?, capped: best_s >= f64::from(target_s) })
 }
 
-/// The word for a series of days, oldest first, one a day. `age` opens the published yardstick from 60 years on.
+/// The verdict on a series of days, oldest first, one entry per day. From 60 years on, `age` allows the published difference to be
+/// used.
 pub fn stance_change(conditions: &Conditions, days: &[StanceDay], age: Option<AgeBand>) -> StanceChange {
     let series: Vec<DayValue> = days.iter().map(|day| DayValue { day: i32::from(day.day), value: day.median_s }).collect();
     let stance = StanceFallback {
@@ -78,7 +79,7 @@ pub fn stance_change(conditions: &Conditions, days: &[StanceDay], age: Option<Ag
     };
     let cap = Some(f64::from(conditions.target_s));
     let context = TrendContext { cap, given_difference: None, stance: Some(stance) };
-    // One finite value a day, a few hundred at most: the series has no fault. Should it have one, nothing is claimed.
+    // With one finite value a day and a few hundred days at most, the series has no fault. If it did, no change would be reported.
     trend(&series, &context).unwrap_or(Trend {
         verdict: Verdict::TooFewData,
         days: 0,

@@ -1,29 +1,29 @@
 //! Sway of one leg under one set of conditions, session by session.
 //!
-//! Rule: a day's measured trials are a session and are shown as their mean; whether the last session differs from the first
-//! is said of sessions of at least three trials, by the repeatability within this person's sessions
-//! ([`crate::sway::session_change`]). Only like with like: the kind of source of the newest trial counts, others are left out.
+//! Rule: the measured trials of a day are a session and are shown as their mean. The last session is compared with the first only if
+//! both have at least three trials, by the repeatability within this person's sessions ([`crate::sway::session_change`]). Only the
+//! same kind of source as that of the newest trial is used; trials of other kinds are left out.
 
 use crate::summary::SwayOn;
 use crate::sway::{ReportedFigures, SESSION_MIN_TRIALS, SessionChange, SourceKind, session_change};
 use crate::time::DayNumber;
 use std::collections::BTreeMap;
 
-/// One day's measured trials.
+/// The measured trials of one day.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct SwaySession {
-    /// The day.
+    /// Day number.
     pub day: DayNumber,
-    /// Trials with figures.
+    /// Number of trials with figures.
     pub trials: u16,
-    /// Side to side, mean of the trials' root mean squares, m/s2; `None` where any trial has none.
+    /// Sideways (ML), mean of the trials' root mean squares, m/s2; `None` if any trial has no such figure.
     pub rms_ml: Option<f64>,
-    /// All round, mean of the trials' root mean squares, m/s2.
+    /// In the horizontal plane, mean of the trials' root mean squares, m/s2.
     pub rms_planar: f64,
-    /// Path a second, mean, m/s3.
+    /// Length of the path per second, mean of the trials, m/s3.
     pub path_per_s: f64,
-    /// Touch-downs of all trials.
+    /// Number of touch-downs in all trials.
     pub touch_downs: u16,
 }
 
@@ -33,19 +33,20 @@ pub struct SwaySession {
 pub struct SwaySeries {
     /// The kind of source.
     pub kind: SourceKind,
-    /// Oldest first; days without a measured trial are left out.
+    /// The sessions, oldest first; days without a measured trial are left out.
     pub sessions: Vec<SwaySession>,
-    /// Of the sway all round: the last session of three trials against the first, `None` where there are not two.
+    /// Change of the sway in the horizontal plane from the first to the last session with three trials; `None` without two such
+    /// sessions.
     pub all_round: Option<SessionChange>,
-    /// Of the path a second.
+    /// The same for the path per second.
     pub path: Option<SessionChange>,
-    /// Trials whose hold is still to be confirmed.
+    /// Number of trials whose hold still has to be confirmed.
     pub to_confirm: u16,
-    /// Trials that gave no figures.
+    /// Number of trials without figures.
     pub not_measured: u16,
 }
 
-/// The series of the trials of each day, oldest first; `None` where no sensor took part.
+/// The series from each day's trials; `None` if no sensor was used.
 pub fn sway_series(days: &BTreeMap<DayNumber, Vec<&SwayOn>>) -> Option<SwaySeries> {
     let kind = days.values().flatten().last()?.kind;
     let like = |day: &[&SwayOn]| -> Vec<ReportedFigures> {
@@ -83,7 +84,7 @@ fn session(day: DayNumber, trials: &[ReportedFigures], touch_downs: u16) -> Sway
     }
 }
 
-/// The last session that is long enough against the first one.
+/// Compares the first and the last session with enough trials.
 fn first_to_last(sessions: &[Vec<f64>]) -> Option<SessionChange> {
     let mut long = sessions.iter().filter(|session| session.len() >= SESSION_MIN_TRIALS);
     let (first, last) = (long.next()?, long.next_back()?);
@@ -91,7 +92,7 @@ fn first_to_last(sessions: &[Vec<f64>]) -> Option<SessionChange> {
     Some(session_change(first, last, &history))
 }
 
-/// A figure as it is logged, in m/s2 or m/s3.
+/// Converts a logged figure (a whole number of ten-thousandths) to m/s2 or m/s3.
 fn whole(tenths: u32) -> f64 {
     f64::from(tenths) / 10_000.0
 }
@@ -137,7 +138,7 @@ mod tests {
     }
 
     #[test]
-    fn what_gave_no_figures_is_counted() {
+    fn trials_without_figures_are_counted() {
         let blind = SwayOn { figures: None, to_confirm: true, ..trial(1, SourceKind::Web) };
         let found = series(&[(0, &[blind])]).expect("a sensor took part");
         assert_eq!((found.sessions.len(), found.not_measured, found.to_confirm), (0, 1, 1));

@@ -1,20 +1,20 @@
-//! Side to side: the involved leg against the other, under the same conditions.
+//! Side-to-side comparison of the involved leg with the other, under the same conditions.
 //!
-//! Rule: the same statistic on both sides, the median of the daily bests over each leg's last [`LATEST_DAYS`] days with
-//! trials; fewer than [`MIN_DAYS`] days on a side say nothing. The share and its guards are those of
-//! [`crate::statistics::side_to_side`]; the detectable change is the larger of the two series' important differences, where
-//! they have one.
+//! Rule: the same statistic on both sides, the median of the daily bests over each leg's last [`LATEST_DAYS`] days with trials; with
+//! fewer than [`MIN_DAYS`] days on a side there is no comparison. The share and its exceptions are those of
+//! [`crate::statistics::side_to_side`]; the detectable change is the larger of the two series' important differences, if they have
+//! one.
 
 use super::StanceDay;
 use crate::plan::BodySide;
 use crate::statistics::{Symmetry, SymmetryInput, Trend, median, side_to_side};
 
-/// Days of each leg that enter.
+/// Number of the latest days of each leg that are used.
 pub const LATEST_DAYS: usize = 7;
-/// Days that each leg needs.
+/// Least number of days for each leg.
 pub const MIN_DAYS: usize = 3;
 
-/// One leg's series, as far as the comparison needs it.
+/// The part of one leg's series that the comparison needs.
 #[derive(Debug, Clone, Copy)]
 pub struct OneLeg<'a> {
     /// Its days, oldest first.
@@ -23,7 +23,7 @@ pub struct OneLeg<'a> {
     pub change: &'a Trend,
 }
 
-/// The involved leg against the other.
+/// The comparison of the involved leg with the other.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct SideToSide {
@@ -31,13 +31,13 @@ pub struct SideToSide {
     pub involved: BodySide,
     /// Its median of daily bests, in seconds.
     pub involved_s: f64,
-    /// The other leg's, in seconds.
+    /// The other leg's median of daily bests, in seconds.
     pub other_s: f64,
     /// The share, or why there is none.
     pub symmetry: Symmetry,
 }
 
-/// Compares two legs under the same conditions; `None` where a side has too few days.
+/// Compares two legs under the same conditions; `None` if a leg has too few days.
 pub fn compare_legs(involved: BodySide, leg: OneLeg<'_>, other: OneLeg<'_>, target_s: u16) -> Option<SideToSide> {
     let involved_s = median_of_bests(leg.days)?;
     let other_s = median_of_bests(other.days)?;

@@ -1,28 +1,28 @@
-//! Days from left to right, in weeks.
+//! The horizontal axis of a chart: days, with a gap between weeks. All lengths are in CSS pixels.
 
 use crate::time::DayNumber;
 use chrono::{Datelike, NaiveDate, Weekday};
 
-/// Room at the left for the labels of the other axis.
+/// Space at the left for the labels of the vertical axis.
 pub const LEFT: f64 = 44.0;
-/// Room at the right.
+/// Space at the right.
 pub const RIGHT: f64 = 14.0;
-/// Room beyond it for what is written at a line's end.
+/// Additional space at the right for the labels at the end of a line.
 pub const NAMES_WIDTH: f64 = 74.0;
-/// Of strings a day is at least this wide: two knots side by side stay two.
+/// Least width of a day in a chart of strings: two knots next to each other must not overlap.
 pub const MIN_STEP: f64 = 11.0;
-/// Of points a day is at least this wide: a year fits a page.
+/// Least width of a day in a chart of points: a year fits a page.
 pub const MIN_POINT_STEP: f64 = 1.0;
-/// And at most this wide: a fortnight does not fall apart.
+/// Largest width of a day, so that the days of a fortnight do not lie too far apart.
 pub const MAX_STEP: f64 = 26.0;
-/// From one date below a chart to the next there is at least so much.
+/// Least distance between two dates below a chart.
 const DATES_APART: f64 = 54.0;
-/// Room that a date takes to the right of its day's middle.
+/// Space that a date takes to the right of its day's middle.
 const DATE_WIDTH: f64 = 42.0;
-/// Part of a day's width that parts two weeks.
+/// Gap between two weeks, as a share of a day's width.
 const WEEK_GAP: f64 = 0.5;
 
-/// The days of a review and where they stand.
+/// The days of a review and their positions.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct DayAxis {
     /// The date of day 0.
@@ -31,26 +31,26 @@ pub struct DayAxis {
     pub first: DayNumber,
     /// Last day number.
     pub last: DayNumber,
-    /// From one day to the next.
+    /// Distance from one day to the next.
     pub step: f64,
 }
 
 /// The first day of a week (the chart's first day, then Mondays).
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct WeekStart {
-    /// Where.
+    /// Position of the day's middle.
     pub x: f64,
     /// The date.
     pub date: NaiveDate,
 }
 
 impl DayAxis {
-    /// Days `first` to `last`, counted from `start`, laid out for strings within `width` where they fit; else wider.
+    /// Lays out the days `first` to `last`, counted from `start`, for strings: within `width` if they fit, otherwise wider.
     pub fn for_strings(start: NaiveDate, first: DayNumber, last: DayNumber, width: f64) -> DayAxis {
         DayAxis::at_least(MIN_STEP, start, first, last, width)
     }
 
-    /// The same for points, which may stand closer.
+    /// The same for points, which may be closer together.
     pub fn for_points(start: NaiveDate, first: DayNumber, last: DayNumber, width: f64) -> DayAxis {
         DayAxis::at_least(MIN_POINT_STEP, start, first, last, width)
     }
@@ -68,18 +68,18 @@ impl DayAxis {
         day.date(self.start)
     }
 
-    /// The middle of a day.
+    /// The position of a day's middle.
     pub fn x(&self, day: DayNumber) -> f64 {
         LEFT + (self.offset(day) + 0.5) * self.step
     }
 
-    /// The whole width; the first day has room for its date, however few follow.
+    /// The whole width. With few days there is still enough space for the first day's date.
     pub fn width(&self) -> f64 {
         let days = LEFT + (self.offset(self.last) + 1.0) * self.step + RIGHT;
         days.max(self.x(self.first) + DATE_WIDTH)
     }
 
-    /// Where weeks begin, as many as there is room for their dates.
+    /// The starts of weeks, as many as there is space for their dates.
     pub fn weeks(&self) -> Vec<WeekStart> {
         let begins = |day: &DayNumber| *day == self.first || self.date(*day).weekday() == Weekday::Mon;
         let mut starts: Vec<WeekStart> = Vec::new();
@@ -93,7 +93,7 @@ impl DayAxis {
         starts
     }
 
-    /// Steps from the first day, with the gaps between weeks.
+    /// Number of steps from the first day, including the gaps between weeks.
     fn offset(&self, day: DayNumber) -> f64 {
         let days = f64::from(day) - f64::from(self.first);
         let monday_before = f64::from(self.date(self.first).weekday().num_days_from_monday());
@@ -111,7 +111,7 @@ mod tests {
     }
 
     #[test]
-    fn four_weeks_fit_and_mondays_stand_apart() {
+    fn four_weeks_fit_with_a_gap_before_each_monday() {
         let days = DayAxis::for_strings(wednesday(), DayNumber(0), DayNumber(27), 760.0);
         assert!(days.width() <= 760.0 + 1e-9, "{}", days.width());
         let plain = days.x(DayNumber(1)) - days.x(DayNumber(0));
@@ -122,7 +122,7 @@ mod tests {
     }
 
     #[test]
-    fn a_year_gets_wider_than_the_page_and_a_day_stays_a_day() {
+    fn a_year_of_strings_is_wider_than_the_page_and_keeps_the_least_day_width() {
         let year = DayAxis::for_strings(wednesday(), DayNumber(0), DayNumber(365), 340.0);
         assert_eq!(year.step, MIN_STEP);
         assert!(year.width() > 4000.0);

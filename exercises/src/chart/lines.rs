@@ -1,4 +1,4 @@
-//! Scores from 0 to 10 by day: pain of a complaint, or an activity.
+//! Chart of scores from 0 to 10 by day: pain of a complaint, or an activity. All lengths are in CSS pixels.
 
 use super::axis::{DayAxis, WeekStart};
 use crate::score::Score;
@@ -6,14 +6,14 @@ use crate::time::DayNumber;
 
 /// Height of the drawing.
 const HEIGHT: f64 = 118.0;
-/// Where 10 stands.
+/// Position of score 10.
 const TOP: f64 = 12.0;
-/// Where 0 stands.
+/// Position of score 0.
 const FOOT: f64 = 92.0;
 /// Half way up the scale.
 const MIDDLE: Score = Score::at_most_ten(5);
 
-/// A line of scores.
+/// A chart of scores.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Lines {
     /// Width.
@@ -22,33 +22,33 @@ pub struct Lines {
     pub height: f64,
     /// Scores, oldest first.
     pub points: Vec<Point>,
-    /// Pieces of line between days that follow one another within a week; across a longer silence there is no line.
+    /// Lines between neighbouring points. Points more than a week apart are not joined.
     pub pieces: Vec<Vec<(f64, f64)>>,
-    /// The visits' own ratings: another mark, not joined to the line.
+    /// The ratings made at visits: drawn with another mark and not joined to the line.
     pub at_visits: Vec<Point>,
-    /// `(y, score)` of the lines across.
+    /// The horizontal lines as `(y, score)`.
     pub ticks: [(f64, Score); 3],
-    /// Dates below.
+    /// Dates below the chart.
     pub starts: Vec<WeekStart>,
 }
 
-/// A score.
+/// One score.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Point {
-    /// Where.
+    /// Horizontal position.
     pub x: f64,
-    /// Where.
+    /// Vertical position.
     pub y: f64,
     /// Day number.
     pub day: DayNumber,
-    /// 0 to 10.
+    /// The score, 0 to 10.
     pub score: Score,
 }
 
-/// Longest silence across which a line is drawn, in days.
+/// Longest gap across which a line is drawn, in days.
 const SILENCE: u16 = 7;
 
-/// `points` and `at_visits` are `(day, score)`, oldest first. A visit's rating stands a little before its day.
+/// Draws the chart. `points` and `at_visits` are `(day, score)`, oldest first. A visit's rating is drawn slightly left of its day.
 pub fn lines(points: &[(DayNumber, Score)], at_visits: &[(DayNumber, Score)], axis: &DayAxis) -> Lines {
     let place = |day: DayNumber, score: Score| Point { x: axis.x(day), y: y(score), day, score };
     let within = |scores: &[(DayNumber, Score)]| -> Vec<Point> {
@@ -88,7 +88,7 @@ mod tests {
     }
 
     #[test]
-    fn more_pain_stands_higher_and_the_ends_are_the_ticks() {
+    fn more_pain_is_drawn_higher_and_the_ends_match_the_ticks() {
         let chart = lines(&on_days(&[(0, 0), (1, 5), (2, 10)]), &[], &axis());
         let ys: Vec<f64> = chart.points.iter().map(|point| point.y).collect();
         assert_eq!(ys, chart.ticks.map(|(y, _)| y));
@@ -96,14 +96,14 @@ mod tests {
     }
 
     #[test]
-    fn across_a_long_silence_there_is_no_line() {
+    fn points_far_apart_are_not_joined() {
         let chart = lines(&on_days(&[(0, 6), (1, 6), (9, 3), (10, 3), (20, 2)]), &[], &axis());
-        assert_eq!(chart.pieces.iter().map(Vec::len).collect::<Vec<_>>(), [2, 2], "the last one stands alone");
+        assert_eq!(chart.pieces.iter().map(Vec::len).collect::<Vec<_>>(), [2, 2], "the last one is alone");
         assert_eq!(chart.points.len(), 5);
     }
 
     #[test]
-    fn the_visit_s_own_rating_is_no_point_of_the_line() {
+    fn the_rating_made_at_the_visit_is_not_part_of_the_line() {
         let chart = lines(&on_days(&[(0, 4)]), &on_days(&[(0, 7), (40, 2)]), &axis());
         assert_eq!((chart.points.len(), chart.at_visits.len()), (1, 1), "day 40 is outside the chart");
         let visit = chart.at_visits[0];

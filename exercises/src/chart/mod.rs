@@ -1,8 +1,7 @@
-//! Geometry of the charts of a review: window and paper only paint it.
+//! Geometry of the charts of a review. The window and the printed page only paint it.
 //!
-//! Lengths are in CSS pixels of a drawing that is not scaled, from its upper left corner, y downward. Every chart of one
-//! review lays the same days out at the same x, so that the eye goes from one to the next. What a mark means is told by its
-//! shape; colour only repeats it.
+//! Lengths are in CSS pixels of an unscaled drawing, measured from its upper left corner, y downward. All charts of one review place
+//! the same day at the same x, so that they can be compared. Each kind of mark has its own shape; colour only repeats it.
 
 mod axis;
 mod lines;

@@ -1,7 +1,7 @@
-//! Seconds on one leg by day, both legs in one chart where they were done under the same conditions.
+//! Chart of seconds on one leg by day. Both legs share a chart if they were tested under the same conditions.
 //!
-//! The left is a filled circle, the right an open square. A day whose best trial reached the cap carries a tick upward: its
-//! time is a lower bound. A line is drawn only where the series rises or falls clearly.
+//! The left leg is a filled circle, the right leg an open square. A day whose best trial reached the cap has a tick upward, because
+//! its time is a lower bound. A line is drawn only if the series rises or falls clearly.
 
 use super::axis::{DayAxis, NAMES_WIDTH, WeekStart};
 use crate::catalogue::{ExerciseId, Eyes, RungId, Surface};
@@ -13,33 +13,33 @@ use crate::time::DayNumber;
 
 /// Height of the drawing.
 const HEIGHT: f64 = 168.0;
-/// Where the scale ends.
+/// Position of the scale's upper end.
 const TOP: f64 = 16.0;
-/// Where 0 stands.
+/// Position of 0 seconds.
 const FOOT: f64 = 140.0;
-/// The scale goes so far beyond the cap.
+/// The scale's upper end, as a multiple of the cap.
 const HEADROOM: f64 = 1.08;
-/// From a leg's last day to its name.
+/// Distance from a leg's last day to the leg's name.
 const BEFORE_WORDS: f64 = 11.0;
-/// Words at the right need so much from one to the next.
+/// Least vertical distance between two names at the right.
 const WORDS_APART: f64 = 17.0;
 
-/// Series of the legs under the same conditions.
+/// The series of the legs that were tested under the same conditions.
 #[derive(Debug, Clone, PartialEq)]
 pub struct StanceGroup {
     /// The exercise.
     pub exercise: ExerciseId,
-    /// Its rung.
+    /// Its level, if the exercise has levels.
     pub rung: Option<RungId>,
-    /// What was stood on.
+    /// The surface that the patient stood on.
     pub surface: Surface,
     /// Eyes open or closed.
     pub eyes: Eyes,
     /// Where the phone was.
     pub set_up: SetUp,
-    /// The cap in seconds.
+    /// The cap of a trial, seconds.
     pub target_s: u16,
-    /// The left leg's series first.
+    /// One series per leg, the left leg first.
     pub legs: Vec<StanceSeries>,
 }
 
@@ -57,7 +57,7 @@ impl StanceGroup {
     }
 }
 
-/// Puts the legs of the same conditions together; what was done last comes first.
+/// Groups the series by their conditions. The group with the latest trial comes first.
 pub fn groups(series: &[StanceSeries]) -> Vec<StanceGroup> {
     let mut all: Vec<StanceGroup> = Vec::new();
     for one in series {
@@ -79,50 +79,50 @@ pub fn groups(series: &[StanceSeries]) -> Vec<StanceGroup> {
     all
 }
 
-/// One chart.
+/// One chart. Lengths in CSS pixels.
 #[derive(Debug, Clone, PartialEq)]
 pub struct StanceChart {
-    /// Width, with room for the legs' names at the right.
+    /// Width, including the space for the legs' names at the right.
     pub width: f64,
-    /// Where the scale's lines end and the names begin.
+    /// Position where the scale's lines end and the names begin.
     pub end: f64,
     /// Height.
     pub height: f64,
-    /// Where 0 stands.
+    /// Position of 0 seconds.
     pub foot: f64,
-    /// Where the cap stands, and its seconds.
+    /// Position of the cap, and the cap in seconds.
     pub cap: (f64, u16),
-    /// Days of all legs.
+    /// One point per day and leg.
     pub points: Vec<StancePoint>,
     /// Lines of the series that rise or fall clearly.
     pub trends: Vec<Trendline>,
-    /// What is written at the end of each series.
+    /// The labels at the end of each series.
     pub ends: Vec<EndLabel>,
-    /// Dates below.
+    /// Dates below the chart.
     pub starts: Vec<WeekStart>,
 }
 
 /// One day of one leg.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct StancePoint {
-    /// Where.
+    /// Horizontal position.
     pub x: f64,
-    /// Where: the day's median.
+    /// Vertical position of the day's median.
     pub y: f64,
     /// The leg.
     pub leg: BodySide,
-    /// The day, for its words.
+    /// The day's figures, for its description in words.
     pub day: StanceDay,
 }
 
-/// A straight line through one leg's days.
+/// A straight line through the days of one leg.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Trendline {
     /// The leg.
     pub leg: BodySide,
-    /// Where it begins.
+    /// Start of the line.
     pub from: (f64, f64),
-    /// Where it ends.
+    /// End of the line.
     pub to: (f64, f64),
 }
 
@@ -131,13 +131,13 @@ pub struct Trendline {
 pub struct EndLabel {
     /// The leg.
     pub leg: BodySide,
-    /// Where the word begins.
+    /// Left end of the word.
     pub x: f64,
-    /// The middle of the word.
+    /// Vertical middle of the word.
     pub y: f64,
 }
 
-/// Draws one group over `axis`; the names need [`NAMES_WIDTH`] beyond it.
+/// Draws one group over `axis`. The names need [`NAMES_WIDTH`] beyond the axis.
 pub fn stance(group: &StanceGroup, axis: &DayAxis) -> StanceChart {
     let cap = f64::from(group.target_s);
     let y = |seconds: f64| FOOT - (FOOT - TOP) * (seconds / (cap * HEADROOM)).clamp(0.0, 1.0);
@@ -174,8 +174,8 @@ fn trendline(series: &StanceSeries, change: &Trend, axis: &DayAxis, y: impl Fn(f
     Some(Trendline { leg: series.leg, from: end(first), to: end(last) })
 }
 
-/// Two words at the same height would hide each other or the other leg's days: they stand below each other at the later one's
-/// place, and where they are too near they move apart, the higher one up.
+/// Moves the names apart. Two names at nearly the same height would cover each other or the other leg's days: both are placed at the
+/// later one's horizontal position, and if they are still too close, the upper one moves up and the lower one down.
 fn apart(mut ends: Vec<EndLabel>) -> Vec<EndLabel> {
     ends.sort_by(|one, other| one.y.total_cmp(&other.y));
     if let [upper, lower] = ends.as_mut_slice() {
@@ -244,7 +244,7 @@ mod tests {
     }
 
     #[test]
-    fn longer_stands_higher_and_nothing_above_the_scale() {
+    fn a_longer_time_is_drawn_higher_and_never_above_the_scale() {
         let chart = stance(&groups(&[series(BodySide::Left, 30, &[5.0, 29.0, 30.0])])[0], &axis());
         let ys: Vec<f64> = chart.points.iter().map(|point| point.y).collect();
         assert!(ys[0] > ys[1] && ys[1] > ys[2]);
@@ -265,6 +265,6 @@ mod tests {
         let group = groups(&[series(BodySide::Left, 30, &[20.0; 6]), series(BodySide::Right, 30, &[20.5; 6])]);
         let ends = stance(&group[0], &axis()).ends;
         assert!((ends[1].y - ends[0].y).abs() >= WORDS_APART - 1e-9);
-        assert_eq!(ends[0].leg, BodySide::Right, "the longer time's name stands above");
+        assert_eq!(ends[0].leg, BodySide::Right, "the longer time's name is above");
     }
 }

@@ -1,7 +1,9 @@
-//! The days' strings of one item side by side: at which hour it breaks off, and since which day, without reading.
+//! Chart of one item's days side by side, each day drawn as a string. It shows at which hour and since which day the item is no
+//! longer done.
 //!
-//! A slot done is a knot, one done in part a half-tied knot; where a slot was not done the string is missing; one left out is an
-//! open loop, a day off a bar across, one paused by an alarm a cross. A day without any record is dotted.
+//! Marks on a string: a slot done in full is a knot, one done in part a half-tied knot. At a slot that was not done the string is
+//! missing. A skipped slot is an open loop, a day off a bar across, a slot paused by an alarm a cross. A day without any record is
+//! dotted.
 
 use super::axis::{DayAxis, WeekStart};
 use crate::history::Mark;
@@ -9,68 +11,69 @@ use crate::id::ItemId;
 use crate::review::{DayString, Knot};
 use crate::time::DayNumber;
 
-/// The string goes on this far beyond its outermost knots.
+/// Length of the string beyond its outermost knots.
 const STUB: f64 = 9.0;
-/// What is left of a string at the ends of a gap that takes all of it.
+/// Length of the piece of string that is drawn at each end of a gap over the whole string.
 const PEG: f64 = 3.5;
-/// Room above the first knot.
+/// Space above the first knot.
 const TOP: f64 = 14.0;
-/// Room below the last knot: the string's end and the dates.
+/// Space below the last knot, for the string's end and the dates.
 const BOTTOM: f64 = 32.0;
-/// From one slot to the next where there are few of them, and where there are many.
+/// Distance between two slots if there are few of them.
 const FEW_APART: f64 = 30.0;
+/// Distance between two slots if there are many of them.
 const MANY_APART: f64 = 21.0;
-/// From so many slots a day they stand closer.
+/// Number of slots a day from which on they are drawn closer together.
 const MANY: usize = 4;
 
-/// The strings of one item.
+/// The chart of one item. Lengths in CSS pixels.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Weeks {
     /// Width.
     pub width: f64,
     /// Height.
     pub height: f64,
-    /// A knot's radius.
+    /// Radius of a knot.
     pub knot: f64,
     /// The days with slots.
     pub days: Vec<DayShape>,
     /// Times of day at the left.
     pub hours: Vec<HourLabel>,
-    /// Dates below.
+    /// Dates below the chart.
     pub starts: Vec<WeekStart>,
-    /// Where a line parts the days before it broke off from those after.
+    /// Position of the vertical line between the days before the exercise was broken off and those after.
     pub broke_off: Option<f64>,
 }
 
-/// One day.
+/// The string of one day.
 #[derive(Debug, Clone, PartialEq)]
 pub struct DayShape {
     /// Day number.
     pub day: DayNumber,
-    /// Where.
+    /// Horizontal position.
     pub x: f64,
-    /// Whether there is a record; if not, the string is dotted and has no knots.
+    /// Whether there is a record of the day; if not, the string is dotted and has no knots.
     pub seen: bool,
-    /// Pieces of string, from y to y.
+    /// Pieces of string, as `(top, bottom)`.
     pub pieces: Vec<(f64, f64)>,
-    /// What hangs on it.
+    /// The marks on the string.
     pub marks: Vec<MarkAt>,
 }
 
 /// A mark on a string.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct MarkAt {
-    /// Where.
+    /// Vertical position.
     pub y: f64,
-    /// How it is drawn.
+    /// The shape of the mark.
     pub shape: Shape,
-    /// Minute of the day, for its words.
+    /// Minute of the day (0 to 1439), for its description in words.
     pub minute: u16,
-    /// How the slot went, for its words.
+    /// What happened to the slot, for its description in words.
     pub mark: Mark,
 }
 
-/// How a mark is drawn.
+/// The shape of a mark.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Shape {
     /// A knot: done in full.
@@ -86,10 +89,10 @@ pub enum Shape {
 }
 
 impl Shape {
-    /// All of them.
+    /// All shapes.
     pub const ALL: [Shape; 5] = [Shape::Knot, Shape::Half, Shape::Loop, Shape::Bar, Shape::Cross];
 
-    /// The shape of a mark; none for what leaves a gap or is not there.
+    /// The shape of a mark; `None` for marks that leave a gap or are not drawn.
     pub fn of(mark: Mark) -> Option<Shape> {
         match mark {
             Mark::Done => Some(Shape::Knot),
@@ -102,10 +105,10 @@ impl Shape {
     }
 }
 
-/// What can be seen on a string, and wants its words beside the chart.
+/// A sign that can occur on a string and is explained in the legend.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum LegendEntry {
-    /// A mark.
+    /// A mark on the string.
     Mark(Shape),
     /// A gap: not done.
     Gap,
@@ -113,7 +116,7 @@ pub enum LegendEntry {
     Unseen,
 }
 
-/// The signs that occur on the strings of `days`, each once.
+/// The signs that occur on the strings of `days`, without repetition.
 pub fn legend_entries(days: &[DayString]) -> Vec<LegendEntry> {
     let knots = || days.iter().filter(|day| day.seen).flat_map(|day| &day.knots);
     let occurs = |sign: &LegendEntry| match sign {
@@ -125,16 +128,17 @@ pub fn legend_entries(days: &[DayString]) -> Vec<LegendEntry> {
     all.filter(occurs).collect()
 }
 
-/// A time of day at the left.
+/// A label with a time of day at the left.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct HourLabel {
-    /// Where.
+    /// Vertical position.
     pub y: f64,
     /// Minute of the day.
     pub minute: u16,
 }
 
-/// The strings of `item` over `axis`; `broke_off` is the first day after it broke off. `None` where it had no slot.
+/// Draws the strings of `item` over `axis`. `broke_off` is the first day after the exercise was broken off. `None` if the item has
+/// no slots.
 pub fn weeks(days: &[DayString], item: ItemId, axis: &DayAxis, broke_off: Option<DayNumber>) -> Option<Weeks> {
     let own: Vec<(&DayString, Vec<Knot>)> = days
         .iter()
@@ -159,7 +163,7 @@ fn most_a_day(days: &[(&DayString, Vec<Knot>)]) -> usize {
     days.iter().map(|(_, knots)| knots.len()).max().unwrap_or(0)
 }
 
-/// Minutes of the day downward.
+/// Converts minutes of the day to vertical positions.
 struct Scale {
     first: u16,
     last: u16,
@@ -181,7 +185,7 @@ impl Scale {
         TOP + part * self.length
     }
 
-    /// First, last, and the whole hour nearest to the middle where there is room for it.
+    /// Labels for the first slot, the last slot, and the full hour nearest to the middle if there is space for it.
     fn labels(&self) -> Vec<HourLabel> {
         let middle = (self.first + (self.last - self.first) / 2 + 30) / 60 * 60;
         let mut minutes = vec![self.first];
@@ -217,7 +221,8 @@ fn day_shape(day: &DayString, knots: &[Knot], x: f64, scale: &Scale) -> DayShape
     DayShape { day: day.day, x, seen: true, pieces: without(whole, &gaps), marks: marks.collect() }
 }
 
-/// Half-way to both neighbours; at an end all but a peg of the string.
+/// The gap in the string at a slot: half-way to both neighbours. At the first or last slot it reaches the string's end but for a
+/// short piece.
 fn gap(at: &[f64], place: usize) -> (f64, f64) {
     let y = at[place];
     let above = place.checked_sub(1).map_or(y - STUB + PEG, |before| (at[before] + y) / 2.0);
@@ -225,7 +230,7 @@ fn gap(at: &[f64], place: usize) -> (f64, f64) {
     (above, below)
 }
 
-/// What is left of a string without its gaps, which are in order.
+/// The pieces of a string without its gaps; the gaps must be in order.
 fn without((top, bottom): (f64, f64), gaps: &[(f64, f64)]) -> Vec<(f64, f64)> {
     let mut pieces = Vec::new();
     let mut from = top;
@@ -286,7 +291,7 @@ mod tests {
     }
 
     #[test]
-    fn a_day_with_nothing_done_leaves_only_its_pegs() {
+    fn a_day_with_nothing_done_shows_only_the_ends_of_its_string() {
         let chart = one(&[day(0, true, &[(540, Mark::NotDone), (600, Mark::NotDone)])]);
         assert_eq!(chart.days[0].marks, []);
         assert!(chart.days[0].pieces.iter().all(|(from, to)| to - from <= PEG + 1e-9), "{:?}", chart.days[0].pieces);
@@ -322,7 +327,7 @@ mod tests {
     }
 
     #[test]
-    fn a_day_without_a_record_is_told_from_one_with_nothing_done() {
+    fn a_day_without_a_record_looks_different_from_one_with_nothing_done() {
         let nothing = [(540, Mark::NotDone), (600, Mark::NotDone)];
         let chart = one(&[day(0, false, &nothing), day(1, true, &nothing)]);
         assert_eq!((chart.days[0].seen, chart.days[0].pieces.len()), (false, 1), "one dotted string");
@@ -330,7 +335,7 @@ mod tests {
     }
 
     #[test]
-    fn an_hour_that_does_not_exist_breaks_no_string() {
+    fn an_hour_skipped_by_the_clock_change_leaves_no_gap() {
         let chart = one(&[day(0, true, &[(120, Mark::Done), (150, Mark::NoSuchHour), (180, Mark::Done)])]);
         assert_eq!((chart.days[0].pieces.len(), chart.days[0].marks.len()), (1, 2));
     }
@@ -354,13 +359,13 @@ mod tests {
     }
 
     #[test]
-    fn another_item_s_slots_are_not_shown_and_none_make_no_chart() {
+    fn only_the_item_s_slots_are_shown_and_without_any_there_is_no_chart() {
         assert_eq!(weeks(&[day(0, true, &[(540, Mark::Done)])], ItemId(2), &axis(), None), None);
         assert_eq!(weeks(&[], ItemId(1), &axis(), None), None);
     }
 
     #[test]
-    fn the_line_of_breaking_off_stands_before_its_day() {
+    fn the_line_for_breaking_off_is_drawn_before_its_day() {
         let days = [day(0, true, &[(540, Mark::Done)]), day(3, true, &[(540, Mark::NotDone)])];
         let chart = weeks(&days, ItemId(1), &axis(), Some(DayNumber(3))).expect("slots");
         let x = chart.broke_off.expect("a line");

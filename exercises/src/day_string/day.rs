@@ -1,7 +1,7 @@
-//! The day as a string from morning to evening, a row for each slot and one for now.
+//! The day as a string from morning to evening, with a row for each slot and one for the present moment.
 //!
-//! A row is as high as its words need, so it says how its own piece of string looks above and below its knot; pieces of
-//! neighbouring rows meet.
+//! The height of a row depends on its text, so each row defines its own piece of string above and below its knot. The pieces of
+//! neighbouring rows join.
 
 use crate::history::Mark;
 use crate::id::{ItemId, PlanId};
@@ -11,19 +11,19 @@ use crate::today::{Head, Today, TodayKnot};
 /// One row of the day.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct DayRow {
-    /// Minute of the wall clock, from midnight of its day.
+    /// Minute of the wall clock, from midnight of the day.
     pub minute: u16,
     /// The string above its knot.
     pub above: Segment,
-    /// What is tied into it.
+    /// The knot or other sign in the string.
     pub shape: KnotShape,
-    /// The string below.
+    /// The string below its knot.
     pub below: Segment,
-    /// The slot; `None` for a row that only says where now is.
+    /// The slot; `None` for a row that only marks the present moment.
     pub slot: Option<(PlanId, SlotRef)>,
     /// The slot's item.
     pub item: Option<ItemId>,
-    /// How the slot went or stands.
+    /// What happened to the slot, or its present state.
     pub mark: Option<Mark>,
     /// Whether an alarm pauses it.
     pub paused: bool,
@@ -32,22 +32,22 @@ pub struct DayRow {
 /// A piece of string.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Segment {
-    /// Behind us: ink.
+    /// Over: drawn dark.
     Past,
-    /// To come: pale.
+    /// Still to come: drawn pale.
     ToCome,
-    /// Missing.
+    /// No string, because the slot was not done.
     Gap,
-    /// Beyond the string's end.
+    /// No string, because the day's string ends here.
     End,
 }
 
-/// What is tied into the string.
+/// The sign in the string at a slot.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum KnotShape {
     /// A knot: done in full.
     Knot,
-    /// A knot half tied, so far of 0 to 1: done in part.
+    /// A half-tied knot: done in part, with the share done from 0 to 1.
     Half(f64),
     /// An open loop: skipped, with a reason.
     Loop,
@@ -57,31 +57,31 @@ pub enum KnotShape {
     Cross,
     /// Nothing: the slot was not done and the string is missing.
     Gap,
-    /// A short peg: to come.
+    /// A short peg: still to come.
     Peg,
-    /// The bob: now.
+    /// The bob: the present moment.
     Bob,
 }
 
-/// A knot half tied: its core, drawn tight so far, and the loop beside it that is still open. Lengths are parts of the radius of
-/// a whole knot.
+/// The shape of a half-tied knot: a core, and an open loop beside it. Lengths are multiples of the radius of a full knot.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct HalfTied {
     /// Radius of the core.
     pub core: f64,
-    /// How far the loop hangs out at the side, from the core's middle.
+    /// How far the loop reaches to the side, from the core's middle.
     pub reach: f64,
     /// How far the loop opens upward and downward from its middle.
     pub open: f64,
 }
 
-/// The core of a knot of which almost nothing is tied, and how much it grows until almost all is.
+/// Radius of the core if almost nothing was done, and by how much it grows until almost everything is done.
 const CORE: (f64, f64) = (0.38, 0.34);
-/// The same for how far the loop hangs out, and for how far it opens: both shrink as it is drawn tight.
+/// The same for how far the loop reaches to the side, which shrinks as the knot is tightened.
 const REACH: (f64, f64) = (1.5, -0.35);
+/// The same for how far the loop opens, which also shrinks.
 const OPEN: (f64, f64) = (0.95, -0.3);
 
-/// How a knot is tied of which `part`, 0 to 1, was done. What is not all is seen not to be all, and what is little is seen.
+/// The shape of a knot for a slot of which `part`, 0 to 1, was done. It always differs visibly from a full knot and from none.
 pub fn half_tied(part: f64) -> HalfTied {
     let part = if part.is_finite() { part.clamp(0.0, 1.0) } else { 0.0 };
     let at = |(least, more): (f64, f64)| least + more * part;
@@ -89,7 +89,7 @@ pub fn half_tied(part: f64) -> HalfTied {
 }
 
 impl KnotShape {
-    /// How a slot's mark is tied; the due one carries the bob only if `now` hangs there.
+    /// The shape for a slot's mark. The due slot has the bob only if `now` is at that slot.
     fn of(mark: Mark, paused: bool, now: bool) -> KnotShape {
         match mark {
             Mark::Done => KnotShape::Knot,
@@ -106,8 +106,8 @@ impl KnotShape {
     }
 }
 
-/// The rows of the day, by time. The bob hangs at the slot that the page speaks of, or in a row of its own at now. No rows
-/// where the day has no slots.
+/// The rows of the day, by time. The bob is at the slot that the page is about, or in a row of its own at the present moment.
+/// Without slots there are no rows.
 pub fn day(today: &Today) -> Vec<DayRow> {
     let due = match &today.head {
         Head::Due { slot, .. } => Some(*slot),
@@ -126,7 +126,8 @@ pub fn day(today: &Today) -> Vec<DayRow> {
     rows
 }
 
-/// After midnight, while a window of yesterday is still open, its slots count on past 24:00, and so does now.
+/// After midnight, while a slot of yesterday is still open, minutes count on beyond 24:00. Returns the minutes to add to the present
+/// time.
 fn over_midnight(today: &Today) -> u16 {
     let yesterday = today.string.iter().any(|knot| knot.slot.day < today.now.date());
     if yesterday { crate::plan::schedule::DAY_MINUTES } else { 0 }
@@ -158,7 +159,7 @@ fn now_row(minute: u16) -> DayRow {
     }
 }
 
-/// Gives each row its string: ink down to the bob, pale after it, missing where a slot was not done.
+/// Sets the pieces of string of each row: dark above the bob, pale below it, missing where a slot was not done.
 fn hang(rows: &mut [DayRow]) {
     let bob = rows.iter().position(|row| row.shape == KnotShape::Bob).unwrap_or(rows.len());
     let last = rows.len() - 1;
@@ -193,7 +194,7 @@ mod tests {
         SlotRef { day, item: ItemId(1), number }
     }
 
-    /// Hourly from 09:00 with these marks.
+    /// A day with hourly slots from 09:00 and these marks.
     fn today(marks: &[Mark], head: Head) -> Today {
         let knot = |(number, mark): (usize, &Mark)| TodayKnot {
             plan: PlanId([0; 8]),
@@ -220,7 +221,7 @@ mod tests {
     }
 
     #[test]
-    fn the_day_of_the_due_slot() {
+    fn the_bob_is_at_the_due_slot() {
         let share = Share { done: 2, of: 3 };
         let marks = [
             Mark::Done,
@@ -246,7 +247,7 @@ mod tests {
     }
 
     #[test]
-    fn where_nothing_is_due_the_bob_hangs_at_now() {
+    fn if_nothing_is_due_the_bob_is_at_the_present_moment() {
         let head = Head::Next { slot: slot(6), due: NOW };
         let marks = [Mark::Done, Mark::Done, Mark::Done, Mark::Done, Mark::Done, Mark::Done, Mark::ToCome];
         let rows = day(&today(&marks, head));
@@ -264,9 +265,9 @@ mod tests {
     }
 
     #[test]
-    fn after_midnight_now_counts_on_with_the_night() {
+    fn after_midnight_the_time_counts_on_beyond_24_hours() {
         let mut night = today(&[Mark::Done, Mark::Done], Head::DoneForToday { done: 2, of: 2, next: None });
-        // 00:30 on the day after.
+        // 00:30 on the next day.
         night.now = Stamp { utc_ms: NOW.utc_ms + (10 * 60 + 28) * 60_000, ..NOW };
         night.string[0].minute = 1320;
         night.string[1].minute = 1440;

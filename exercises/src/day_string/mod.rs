@@ -1,6 +1,6 @@
-//! The string on the patient's screens: the day with its knots, and the string of a hold, a set or a trial as it goes.
+//! The string on the patient's screens: the day with its knots, and the string of a hold, a set or a trial in progress.
 //!
-//! Window and paper only paint it. What a mark means is told by its shape; colour only repeats it.
+//! The window and the printed page only draw it. Each kind of mark has its own shape; colour only repeats it.
 
 mod day;
 mod parts;

@@ -1,4 +1,4 @@
-//! A run as a string: a knot for each of its parts.
+//! A run as a string with a knot for each of its parts.
 
 use super::day::{KnotShape, Segment};
 use crate::plan::{BodySide, Side};
@@ -7,32 +7,32 @@ use crate::run::{Run, TrialEnd, Work};
 /// One part of a run: a hold, a set or a trial.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PartRow {
-    /// From 1, within its side.
+    /// Number of the part within its side, from 1.
     pub number: u8,
-    /// The side, where there are sides.
+    /// The side, if the exercise has sides.
     pub side: Option<BodySide>,
     /// The string above its knot.
     pub above: Segment,
-    /// What is tied into it.
+    /// The knot or other sign in the string.
     pub shape: KnotShape,
-    /// The string below.
+    /// The string below its knot.
     pub below: Segment,
-    /// What was done.
+    /// What was done of it.
     pub done: PartDone,
 }
 
 /// What was done of a part.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum PartDone {
-    /// Held for so many milliseconds of so many.
+    /// Milliseconds held, and milliseconds asked for.
     Held(u32, u32),
-    /// So many repetitions of so many.
+    /// Repetitions done, and repetitions asked for.
     Counted(u8, u8),
-    /// Stood for so many milliseconds; whether the target ended it.
+    /// Milliseconds of a balance trial, and whether it lasted until the target.
     Stood(u32, bool),
-    /// A trial that was no measurement.
+    /// A balance trial that was cut off and is not a measurement.
     CutOff,
-    /// Not come to.
+    /// Not started.
     Not,
 }
 
@@ -89,7 +89,7 @@ fn shape(done: PartDone) -> KnotShape {
     match done {
         PartDone::Held(ms, of) => part(ms, of),
         PartDone::Counted(n, of) => part(n.into(), of.into()),
-        // A trial's time is a result and not a dose: each that was measured is a knot.
+        // A trial's time is a result and not a dose, so each trial that was measured is a full knot.
         PartDone::Stood(..) => KnotShape::Knot,
         PartDone::CutOff => KnotShape::Loop,
         PartDone::Not => KnotShape::Peg,

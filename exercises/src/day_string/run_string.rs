@@ -1,70 +1,73 @@
-//! The string of what is being done: a bob on it that is always now.
+//! The string of an exercise in progress, with a bob that marks the present moment.
 //!
-//! Lengths are in units of a box [`WIDTH`] wide and [`HEIGHT`] high, from its upper left corner, y downward.
+//! Lengths are in units of a box that is [`WIDTH`] wide and [`HEIGHT`] high, measured from its upper left corner, y downward.
 
 /// Width of the box.
 pub const WIDTH: f64 = 120.0;
 /// Height of the box.
 pub const HEIGHT: f64 = 320.0;
-/// Where the string hangs.
+/// Horizontal position of the string.
 pub const MIDDLE: f64 = WIDTH / 2.0;
 
-/// Where the bob hangs at first, and at last.
+/// Height of the bob at the beginning.
 const FIRST: f64 = 34.0;
+/// Height of the bob at the end.
 const LAST: f64 = HEIGHT - 30.0;
-/// Half the bob's height: the string ends at its upper tip and goes on at its lower one.
+/// Half the bob's height: the string ends at its upper tip and continues at its lower tip.
 const TIP: f64 = 22.0;
-/// How far the slack string swings out where all of it hangs.
+/// How far the slack string swings out to the side when it has its full length.
 const SLACK: f64 = 26.0;
-/// From one bend of the slack string to the next but one.
+/// Length of one wave of the slack string.
 const WAVE: f64 = 104.0;
-/// How far a sway of 1 m/s2 takes the bob to the side, and the farthest it goes: it stays in the box.
+/// Sideways movement of the bob for a sway of 1 m/s2.
 const SWING_PER_MS2: f64 = 90.0;
+/// Largest sideways movement of the bob, which keeps it in the box.
 const MAX_SWING: f64 = MIDDLE - 18.0;
-/// Points along the slack string.
+/// Number of points along the slack string.
 const POINTS: u32 = 48;
 
-/// The string of what is being done.
+/// The string of an exercise in progress.
 #[derive(Debug, Clone, PartialEq)]
 pub struct RunString {
-    /// The straight string, from the upper edge to here.
+    /// Height at which the straight string from the upper edge ends.
     pub straight_to: f64,
-    /// The middle of the bob.
+    /// Height of the bob's middle.
     pub bob: f64,
-    /// So far the bob hangs from the string's line: to the right if positive.
+    /// Sideways distance of the bob from the string's line; positive to the right.
     pub swing: f64,
-    /// The string below the bob, point by point; empty when nothing is left.
+    /// Points of the string below the bob; empty if no string is left.
     pub below: Vec<(f64, f64)>,
-    /// A peg at this height: the person's own middle value.
+    /// Height of the peg for the person's own median, if it is shown.
     pub own: Option<f64>,
-    /// A peg at this height: the aim.
+    /// Height of the peg for the target, if it is shown.
     pub aim: Option<f64>,
 }
 
 impl RunString {
-    /// The bob swings with the measured sway: `left` towards the person's left, m/s2. The screen looks away from the body, so
-    /// left is drawn to the left as the person would see it.
+    /// The string with the bob moved sideways by the measured sway: `left` is the acceleration towards the person's left, m/s2. The
+    /// screen faces away from the body, so left is drawn as the person would see it.
     pub fn swinging(self, left: f64) -> RunString {
         let swing = if left.is_finite() { (-left * SWING_PER_MS2).clamp(-MAX_SWING, MAX_SWING) } else { 0.0 };
         RunString { swing, ..self }
     }
 }
 
-/// A hold: as its seconds pass (`progress` 0 to 1), the bob falls and the slack string below it becomes straight above it.
+/// A hold: as its time passes (`progress` 0 to 1), the bob falls, and the slack string below it becomes the straight string above
+/// it.
 pub fn hold(progress: f64) -> RunString {
     let progress = clamp(progress);
     let bob = fall(progress);
     RunString { straight_to: bob - TIP, bob, swing: 0.0, below: slack(bob + TIP, 1.0 - progress), own: None, aim: None }
 }
 
-/// A repetition: the bob hangs low at the first position (`pose` 0) and is drawn up to the last (1); the string is straight.
+/// A repetition: the bob is low in the first position (`pose` 0) and high in the last (1). The string is straight.
 pub fn reps(pose: f64) -> RunString {
     let bob = fall(1.0 - clamp(pose));
     RunString { straight_to: bob - TIP, bob, swing: 0.0, below: Vec::new(), own: None, aim: None }
 }
 
-/// A balance trial without a sensor: a calm string on which the bob falls toward the aim. Pegs stand at the aim and at the
-/// person's own middle value, `own` as a part of the aim.
+/// A balance trial without a sensor: a calm string on which the bob falls toward the target. Pegs mark the target and the person's
+/// own median; `own` is the median as a share of the target.
 pub fn stance(progress: f64, own: Option<f64>) -> RunString {
     let bob = fall(clamp(progress));
     let below = if bob + TIP < HEIGHT { vec![(MIDDLE, bob + TIP), (MIDDLE, HEIGHT)] } else { Vec::new() };
@@ -75,8 +78,8 @@ fn fall(progress: f64) -> f64 {
     FIRST + (LAST - FIRST) * progress
 }
 
-/// A slack string from `top`, of which `left` (0 to 1) is left: it swings to both sides, less and less as it runs out, and
-/// ends above the lower edge, since a crooked string reaches less far than a straight one.
+/// A slack string from `top`, of which the share `left` (0 to 1) remains. It swings to both sides, less and less as it runs out, and
+/// ends above the lower edge, because a curved string reaches less far than a straight one.
 fn slack(top: f64, left: f64) -> Vec<(f64, f64)> {
     let length = (HEIGHT - top) * (1.0 - 0.22 * left);
     if left <= 0.0 || length <= 2.0 {
@@ -86,7 +89,7 @@ fn slack(top: f64, left: f64) -> Vec<(f64, f64)> {
     let point = |n: u32| {
         let part = f64::from(n) / f64::from(POINTS);
         let y = part * length;
-        // It leaves the bob straight down and swings out from there.
+        // The string leaves the bob straight downward and curves from there.
         let out = libm::sin(core::f64::consts::TAU * y / WAVE) * swing * (1.0 - libm::exp(-4.0 * part));
         (MIDDLE + out, top + y)
     };
@@ -138,11 +141,11 @@ mod tests {
     }
 
     #[test]
-    fn the_pegs_of_a_trial_stand_where_the_bob_will_be() {
+    fn the_pegs_of_a_trial_are_where_the_bob_will_be() {
         let going = stance(0.0, Some(0.5));
         assert_eq!(going.own, Some(stance(0.5, None).bob));
         assert_eq!(going.aim, Some(stance(1.0, None).bob));
-        assert_eq!(stance(0.0, Some(7.0)).own, going.aim, "a value over the aim stands at the aim");
+        assert_eq!(stance(0.0, Some(7.0)).own, going.aim, "a value above the target is at the target");
     }
 
     #[test]

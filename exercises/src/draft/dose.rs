@@ -1,14 +1,15 @@
-//! Doses changed one quantity at a time.
+//! Changes a dose, one quantity at a time.
 
 use crate::catalogue::{Dose, Quantity};
 
-/// `dose` with one quantity at `value`, brought into its range; a quantity that the dose has not changes nothing.
+/// `dose` with one quantity set to `value`, limited to its range; a quantity that the dose does not have changes nothing.
 pub fn with(dose: Dose, quantity: Quantity, value: i64) -> Dose {
     let bound = quantity.bound();
     dose.with(quantity, value.clamp(bound.min, bound.max))
 }
 
-/// `dose` with one quantity a step up or down: of holds, rests and targets five seconds from five on, else one.
+/// `dose` with one quantity a step up or down: holds, rests and targets in steps of five seconds from five seconds on, otherwise by
+/// one.
 pub fn stepped(dose: Dose, quantity: Quantity, up: bool) -> Dose {
     let mut fields = dose.fields().iter().zip(dose.values());
     let Some((field, value)) = fields.find(|(field, _)| field.quantity == quantity) else { return dose };
@@ -34,14 +35,14 @@ mod tests {
     const HOLD: Dose = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 7 };
 
     #[test]
-    fn seconds_go_by_fives_and_land_on_them() {
+    fn seconds_change_in_steps_of_five_to_multiples_of_five() {
         assert_eq!(stepped(HOLD, Quantity::HoldSeconds, true), with(HOLD, Quantity::HoldSeconds, 15));
         assert_eq!(stepped(HOLD, Quantity::RestSeconds, true), with(HOLD, Quantity::RestSeconds, 10));
         assert_eq!(stepped(HOLD, Quantity::RestSeconds, false), with(HOLD, Quantity::RestSeconds, 5));
     }
 
     #[test]
-    fn short_seconds_and_counts_go_by_one() {
+    fn short_seconds_and_counts_change_by_one() {
         let short = with(HOLD, Quantity::HoldSeconds, 4);
         assert_eq!(stepped(short, Quantity::HoldSeconds, true), with(HOLD, Quantity::HoldSeconds, 5));
         assert_eq!(stepped(HOLD, Quantity::Repetitions, false), with(HOLD, Quantity::Repetitions, 2));

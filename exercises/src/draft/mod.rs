@@ -1,7 +1,7 @@
-//! Composing a plan: what each click of the clinician changes, and what stands there before any click.
+//! Editing a plan: what each press of the clinician changes, and the defaults before any press.
 //!
-//! A [`Draft`] starts from [`first`] or from [`next`]. Numbers of items, complaints and activities are never given twice in
-//! one plan's life, so that a history keeps meaning what it meant. Defaults are a start, not advice: a clinician decides.
+//! A [`Draft`] starts from [`first`] or from [`next`]. Numbers of items, complaints and activities are never reused within one plan,
+//! so that a history keeps its meaning. Defaults are a starting point, not advice: the clinician decides.
 
 mod dose;
 mod named;
@@ -27,23 +27,23 @@ pub use step::{Choices, apply};
 pub use times::{times_of, times_text};
 pub use typed::{MAX_TYPED, TypedField, Unread};
 
-/// The longest doing that still fits an hourly rhythm, in seconds (our proposal; no trial gives one).
+/// Longest duration of an exercise that is done hourly, in seconds (our proposal; no trial gives one).
 pub const HOURLY_AT_MOST_S: u32 = 120;
 
-/// A prescription on its way to the patient.
+/// A prescription that is being edited.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Draft {
-    /// What would be prescribed now.
+    /// The prescription so far.
     pub prescription: Prescription,
     /// The day of the visit, on which it is to be issued.
     pub today: NaiveDate,
-    /// Numbers given so far.
+    /// Numbers used so far.
     pub used: UsedNumbers,
 }
 
 impl Draft {
-    /// Adds `exercise` on its easiest rung with its own dose, as the last item; `None` where the plan is full.
+    /// Adds `exercise` at its easiest level with its own dose, as the last item; `None` if the plan is full.
     pub fn add(&mut self, exercise: &Exercise) -> Option<ItemId> {
         if self.prescription.items.len() >= MAX_ITEMS {
             return None;
@@ -63,12 +63,12 @@ impl Draft {
         Some(id)
     }
 
-    /// Takes an item out.
+    /// Removes an item.
     pub fn remove(&mut self, id: ItemId) {
         self.prescription.items.retain(|item| item.id != id);
     }
 
-    /// Changes places with the item before it, or after it.
+    /// Swaps an item with the one before or after it.
     pub fn shift(&mut self, id: ItemId, direction: Direction) {
         let Some(place) = self.prescription.items.iter().position(|item| item.id == id) else { return };
         let other = match direction {
@@ -80,7 +80,7 @@ impl Draft {
         }
     }
 
-    /// Changes one item; its note is cut at [`MAX_NOTE`] characters.
+    /// Changes one item; its note is truncated to [`MAX_NOTE`] characters.
     pub fn edit(&mut self, id: ItemId, change: impl FnOnce(&mut Item)) {
         if let Some(item) = self.prescription.items.iter_mut().find(|item| item.id == id) {
             change(item);
@@ -88,24 +88,24 @@ impl Draft {
         }
     }
 
-    /// Whether any item is practised standing on one leg: then the plan asks for more.
+    /// Whether any item is practised standing on one leg; the plan then needs further answers.
     pub fn balances<'a>(&self, exercises: impl IntoIterator<Item = &'a Exercise>) -> bool {
         let balance: Vec<&Exercise> = exercises.into_iter().filter(|exercise| exercise.kind.is_balance()).collect();
         self.prescription.items.iter().any(|item| balance.iter().any(|exercise| exercise.id == item.exercise))
     }
 }
 
-/// Where an item goes.
+/// The direction in which an item moves.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Direction {
-    /// One place nearer to the top.
+    /// One place towards the top.
     Earlier,
-    /// One place nearer to the end.
+    /// One place towards the end.
     Later,
 }
 
-/// When an exercise is due before a clinician says otherwise, as its kind states: through the day (by the hour of a working day
-/// where one doing is short, else three times a day), or once in the evening.
+/// The default schedule of an exercise, as its kind states: spread over the day (hourly on working days if the exercise is short,
+/// otherwise three times a day), or once in the evening.
 pub fn default_schedule(exercise: &Exercise) -> Schedule {
     match exercise.kind.rules().usual_times() {
         UsualTimes::ThroughTheDay if exercise.dose.total_s(exercise.side) <= HOURLY_AT_MOST_S => hourly(),
@@ -116,7 +116,7 @@ pub fn default_schedule(exercise: &Exercise) -> Schedule {
     }
 }
 
-/// By the hour of a working day.
+/// Hourly on working days.
 pub fn hourly() -> Schedule {
     Schedule { days: Weekdays::WORKDAYS, pattern: Pattern::Every { minutes: 60, from: 9 * 60, to: 17 * 60 } }
 }

@@ -1,10 +1,10 @@
-//! Complaints and named activities, and the numbers that tell them apart for good.
+//! Complaints and named activities, and their permanent numbers.
 
 use super::Draft;
 use crate::id::{ActivityId, ComplaintId};
 use crate::plan::{Activity, Complaint, MAX_NAME, MAX_NAMED, Prescription, Side};
 
-/// The highest numbers given in any revision of a plan; 0 where none was.
+/// The highest numbers used in any revision of a plan; 0 if none was used.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct UsedNumbers {
@@ -17,7 +17,7 @@ pub struct UsedNumbers {
 }
 
 impl UsedNumbers {
-    /// The numbers that one prescription holds.
+    /// The highest numbers in one prescription.
     pub fn of(prescription: &Prescription) -> UsedNumbers {
         UsedNumbers {
             items: prescription.items.iter().map(|item| item.id.0).max().unwrap_or(0),
@@ -26,7 +26,7 @@ impl UsedNumbers {
         }
     }
 
-    /// The numbers of both.
+    /// The higher number of each kind.
     pub fn and(self, other: UsedNumbers) -> UsedNumbers {
         UsedNumbers {
             items: self.items.max(other.items),
@@ -35,20 +35,20 @@ impl UsedNumbers {
         }
     }
 
-    /// A new item's number; `None` when 255 were given.
+    /// A new item's number; `None` if all 255 were used.
     pub(super) fn item(&mut self) -> Option<u8> {
         self.items = self.items.checked_add(1)?;
         Some(self.items)
     }
 }
 
-/// `text` without control characters, cut at `most` characters.
+/// `text` without control characters, truncated to `most` characters.
 pub fn truncated(text: &str, most: usize) -> String {
     text.chars().filter(|letter| !letter.is_control()).take(most).collect()
 }
 
 impl Draft {
-    /// Adds a complaint with an empty name; `None` where the plan is full. Items serve a first complaint at once.
+    /// Adds a complaint with an empty name; `None` if the plan is full. The first complaint is assigned to all items.
     pub fn add_complaint(&mut self) -> Option<ComplaintId> {
         if self.prescription.complaints.len() >= MAX_NAMED {
             return None;
@@ -62,14 +62,14 @@ impl Draft {
         Some(id)
     }
 
-    /// Takes a complaint out; items that served it serve none.
+    /// Removes a complaint; items that were assigned to it are assigned to none.
     pub fn remove_complaint(&mut self, id: ComplaintId) {
         self.prescription.complaints.retain(|complaint| complaint.id != id);
         let served = self.prescription.items.iter_mut().filter(|item| item.serves == Some(id));
         served.for_each(|item| item.serves = None);
     }
 
-    /// Changes one complaint; its name is cut at [`MAX_NAME`] characters.
+    /// Changes one complaint; its name is truncated to [`MAX_NAME`] characters.
     pub fn edit_complaint(&mut self, id: ComplaintId, change: impl FnOnce(&mut Complaint)) {
         if let Some(complaint) = self.prescription.complaints.iter_mut().find(|complaint| complaint.id == id) {
             change(complaint);
@@ -77,7 +77,7 @@ impl Draft {
         }
     }
 
-    /// Adds an activity with an empty name; `None` where the plan is full.
+    /// Adds an activity with an empty name; `None` if the plan is full.
     pub fn add_activity(&mut self) -> Option<ActivityId> {
         if self.prescription.activities.len() >= MAX_NAMED {
             return None;
@@ -88,12 +88,12 @@ impl Draft {
         Some(id)
     }
 
-    /// Takes an activity out.
+    /// Removes an activity.
     pub fn remove_activity(&mut self, id: ActivityId) {
         self.prescription.activities.retain(|activity| activity.id != id);
     }
 
-    /// Changes one activity; its name is cut at [`MAX_NAME`] characters.
+    /// Changes one activity; its name is truncated to [`MAX_NAME`] characters.
     pub fn edit_activity(&mut self, id: ActivityId, change: impl FnOnce(&mut Activity)) {
         if let Some(activity) = self.prescription.activities.iter_mut().find(|activity| activity.id == id) {
             change(activity);

@@ -1,27 +1,27 @@
-//! A draft that was left before its card was issued, taken up again.
+//! Resumes a draft that was left before its card was issued.
 
 use super::{Draft, Unread};
 use crate::plan::check::GATE_DAYS;
 use crate::plan::stance::longest;
 use chrono::NaiveDate;
 
-/// A draft as it was left.
+/// A stored draft.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Kept {
-    /// The prescription and its numbers.
+    /// The prescription and its used numbers.
     pub draft: Draft,
     /// The revision that it would replace; `None` for a first plan.
     pub replaces: Option<u16>,
-    /// What was typed and could not be read.
+    /// Input that could not be read.
     pub unread: Unread,
     /// The day on which it was left.
     pub on: NaiveDate,
 }
 
-/// What is composed on when `kept` is taken up again, where a new draft would be `fresh`.
+/// The draft to edit when `kept` is resumed; a new draft would be `fresh`.
 ///
-/// On a later day than it was left, what speaks against balance and the times on one leg are asked anew, as at any other
-/// visit: the times count as earlier ones. Everything else stays as it was.
+/// On a later day, the risks of balance and the times on one leg have to be entered again, as at any other visit: the stored times
+/// count as earlier ones. Everything else stays as it was.
 pub fn resume(kept: &Kept, fresh: &Draft) -> Draft {
     let Draft { prescription, used, today: _ } = kept.draft.clone();
     let mut draft = Draft { prescription, used: used.and(fresh.used), today: fresh.today };
@@ -42,7 +42,7 @@ mod tests {
 
     const LEFT: StanceField = StanceField::FIRM_OPEN[0];
 
-    /// With balance, its ticks and a time, and a complaint with its pain.
+    /// A draft with balance, its ticks and a time, and a complaint with its pain.
     fn worked_on() -> Draft {
         let mut draft = empty();
         draft.add(&balance()).expect("room");
@@ -66,7 +66,7 @@ mod tests {
     }
 
     #[test]
-    fn on_a_later_day_the_questions_of_the_visit_come_anew_and_the_rest_stays() {
+    fn on_a_later_day_the_questions_of_the_visit_are_asked_again_and_the_rest_stays() {
         let draft = worked_on();
         let kept = Kept { on: draft.today, replaces: None, unread: Unread::default(), draft: draft.clone() };
         let again = resume(&kept, &fresh(12, 1));

@@ -1,4 +1,4 @@
-//! Exercises for the tests.
+//! Sample exercises for the tests.
 
 use super::{Draft, first};
 use crate::catalogue::{

@@ -1,4 +1,4 @@
-//! What a plan starts from: nothing, or the last one.
+//! The start of a plan: empty, or from the last one.
 
 use super::{Draft, UsedNumbers};
 use crate::plan::check::GATE_DAYS;
@@ -7,10 +7,10 @@ use crate::plan::{Aftercare, Plan, Prescription};
 use chrono::{Days, NaiveDate};
 use std::collections::BTreeSet;
 
-/// A review is due after so many days, where no earlier plan says otherwise.
+/// Days until the review if no earlier plan says otherwise.
 pub const DEFAULT_DAYS: u64 = 28;
 
-/// The first prescription, empty but for the lines that hold after every hands-on visit.
+/// The first prescription, empty except for the instructions that apply after every hands-on visit.
 pub fn first(today: NaiveDate) -> Draft {
     let prescription = Prescription {
         review: after(today, DEFAULT_DAYS),
@@ -26,12 +26,12 @@ pub fn first(today: NaiveDate) -> Draft {
     Draft { prescription, today, used: UsedNumbers::default() }
 }
 
-/// The prescription that follows `last`, in a plan whose revisions together gave the numbers in `used`: the same items,
-/// complaints and activities until the same span ahead.
+/// The prescription that follows `last`, in a plan whose revisions together used the numbers in `used`: the same items, complaints
+/// and activities, until a review after the same time.
 ///
-/// What belongs to the last visit is left behind: ratings, the clinician's own line, the ticked list. Of the stance times the
-/// longest of each condition stay, from as many days as a gate asks for: a gate that was open stays open. A revision of the
-/// same day is a correction of the same visit: it keeps all of that. Alarms that were cleared stay cleared.
+/// What belongs to the last visit is dropped: ratings, the clinician's own line, the ticked list. Of the stance times the longest
+/// ones of each condition stay, from as many days as a gate requires: a gate that was open stays open. A revision on the same day is
+/// a correction of the same visit and keeps all of that. Alarms that were cleared stay cleared.
 pub fn next(last: &Plan, used: UsedNumbers, today: NaiveDate) -> Draft {
     let used = used.and(UsedNumbers::of(&last.prescription));
     let mut prescription = Prescription { baselines: last.dated_baselines(), ..last.prescription.clone() };

@@ -1,12 +1,12 @@
-//! A suggestion taken over by one click.
+//! Accepting a suggestion with one press.
 
 use super::Draft;
 use crate::catalogue::Exercise;
 use crate::plan::Item;
 use crate::suggest::{Advice, StepConditions, Suggestion, back, next};
 
-/// Makes `item` what the suggestion proposes: the rung and dose in use, a step further or back. "Keep" and "stop and talk"
-/// leave the item at what is in use.
+/// Changes `item` to what the suggestion proposes: the level and dose in use, a step up or down. "Keep" and "stop and talk" set what
+/// is in use.
 pub fn apply(item: &mut Item, suggestion: &Suggestion) {
     if suggestion.rung.is_some() {
         item.rung.clone_from(&suggestion.rung);
@@ -20,7 +20,7 @@ pub fn apply(item: &mut Item, suggestion: &Suggestion) {
 }
 
 impl Draft {
-    /// Takes a suggestion over; "stop and talk" takes the item out of the plan.
+    /// Accepts a suggestion; "stop and talk" removes the item from the plan.
     pub fn apply(&mut self, suggestion: &Suggestion) {
         match suggestion.advice {
             Advice::StopAndTalk => self.remove(suggestion.item),
@@ -28,7 +28,7 @@ impl Draft {
         }
     }
 
-    /// Takes all suggestions over but "stop and talk", which wants a press of its own.
+    /// Accepts all suggestions except "stop and talk", which needs its own press.
     pub fn apply_all(&mut self, suggestions: &[Suggestion]) {
         suggestions.iter().filter(|one| one.advice != Advice::StopAndTalk).for_each(|one| self.apply(one));
     }
@@ -41,7 +41,7 @@ impl Draft {
             .all(|one| self.follows(one))
     }
 
-    /// Whether the item stands as the suggestion proposes.
+    /// Whether the item is in the state that the suggestion proposes.
     pub fn follows(&self, suggestion: &Suggestion) -> bool {
         let item = self.prescription.item(suggestion.item);
         match (&suggestion.advice, item) {
@@ -56,20 +56,20 @@ impl Draft {
     }
 }
 
-/// What a clinician may choose for one item, each from the rung and dose in use.
+/// The clinician's choices for one item, each starting from the level and dose in use.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Choices {
-    /// One step forward, where there is one.
+    /// One step up, if there is one.
     pub advance: Option<Suggestion>,
-    /// As it is in use.
+    /// No change from what is in use.
     pub keep: Suggestion,
-    /// One step back, where there is one.
+    /// One step down, if there is one.
     pub back: Option<Suggestion>,
 }
 
 impl Draft {
-    /// The choices beside `suggestion`. Gates do not narrow them: the clinician sees the step, and issuing asks for what the
-    /// gate needs. `None` where the item is not in the draft.
+    /// The alternatives to `suggestion`. Gates do not restrict them: the clinician sees the step, and issuing asks for what the gate
+    /// requires. `None` if the item is not in the draft.
     pub fn choices(&self, suggestion: &Suggestion, exercise: Option<&Exercise>) -> Option<Choices> {
         let mut in_use = self.prescription.item(suggestion.item)?.clone();
         let keep = Suggestion { advice: Advice::Keep, ..suggestion.clone() };

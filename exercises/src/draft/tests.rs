@@ -30,7 +30,7 @@ fn suggestion(item: ItemId, advice: Advice) -> Suggestion {
 }
 
 #[test]
-fn one_click_makes_a_plan_that_may_be_issued() {
+fn one_press_makes_a_plan_that_can_be_issued() {
     let (draft, _) = with_hold();
     assert_eq!(problems(&issued(&draft), &catalogue()), []);
     let item = &draft.prescription.items[0];
@@ -47,7 +47,7 @@ fn a_hold_too_long_for_every_hour_comes_three_times_a_day() {
 }
 
 #[test]
-fn a_number_is_never_given_twice() {
+fn a_number_is_never_used_twice() {
     let (mut draft, first) = with_hold();
     draft.remove(first);
     let second = draft.add(&hold()).expect("room");
@@ -81,21 +81,21 @@ fn items_change_places_and_stop_at_the_ends() {
 }
 
 #[test]
-fn a_note_is_cut_at_forty_characters() {
+fn a_note_is_truncated_at_forty_characters() {
     let (mut draft, id) = with_hold();
     draft.edit(id, |item| item.note = "ñ".repeat(50) + "\n");
     assert_eq!(draft.prescription.items[0].note, "ñ".repeat(40));
 }
 
 #[test]
-fn the_first_complaint_is_served_by_what_is_there_and_what_comes() {
+fn the_first_complaint_is_assigned_to_present_and_later_items() {
     let (mut draft, _) = with_hold();
     let first = draft.add_complaint().expect("room");
     draft.add(&balance());
     assert!(draft.prescription.items.iter().all(|item| item.serves == Some(first)));
     let second = draft.add_complaint().expect("room");
     draft.add(&hold());
-    assert_eq!(draft.prescription.items[2].serves, None, "of two complaints nobody knows which");
+    assert_eq!(draft.prescription.items[2].serves, None, "of two complaints it is not known which");
     draft.remove_complaint(first);
     assert!(draft.prescription.items.iter().all(|item| item.serves.is_none()));
     assert_eq!(draft.prescription.complaints.len(), 1);
@@ -103,7 +103,7 @@ fn the_first_complaint_is_served_by_what_is_there_and_what_comes() {
 }
 
 #[test]
-fn activities_come_and_go_and_names_are_cut() {
+fn activities_are_added_and_removed_and_names_truncated() {
     let mut draft = empty();
     let id = draft.add_activity().expect("room");
     draft.edit_activity(id, |activity| activity.name = "x".repeat(80));
@@ -123,7 +123,7 @@ fn a_suggested_step_is_taken_from_what_is_in_use() {
     let longer = with(hold().dose, Quantity::HoldSeconds, 15);
     assert_eq!(draft.prescription.items[0].dose, longer);
     draft.apply(&advance);
-    assert_eq!(draft.prescription.items[0].dose, longer, "a second click goes no further");
+    assert_eq!(draft.prescription.items[0].dose, longer, "a second click changes nothing more");
     assert!(draft.follows(&advance));
     draft.apply(&suggestion(id, Advice::Keep));
     assert_eq!(draft.prescription.items[0].dose, hold().dose);
@@ -142,7 +142,7 @@ fn a_rung_may_be_the_step_and_stop_and_talk_takes_the_item_out() {
 }
 
 #[test]
-fn balance_asks_for_more_and_gets_it() {
+fn balance_needs_further_answers() {
     let mut draft = empty();
     assert!(!draft.balances(&catalogue().exercises));
     draft.add(&balance());
@@ -204,7 +204,7 @@ fn a_correction_on_the_day_of_a_second_visit_leaves_the_first_visits_time() {
 }
 
 #[test]
-fn of_each_condition_the_two_longest_times_go_on() {
+fn the_two_longest_times_of_each_condition_are_carried_over() {
     let [left, right] = StanceField::FIRM_OPEN;
     let visit = |before: Option<Draft>, day, times: &[(StanceField, u16)]| {
         let mut draft = before.map_or_else(empty, |before| next(&issued(&before), before.used, day));
@@ -222,7 +222,7 @@ fn of_each_condition_the_two_longest_times_go_on() {
 }
 
 #[test]
-fn the_next_plan_leaves_the_visit_behind_and_keeps_the_rest() {
+fn the_next_plan_drops_what_belongs_to_the_visit_and_keeps_the_rest() {
     let (mut draft, _) = with_hold();
     let complaint = draft.add_complaint().expect("room");
     draft.edit_complaint(complaint, |complaint| complaint.pain = Some(Score::at_most_ten(6)));
@@ -247,7 +247,7 @@ fn seconds_are_read_with_point_or_comma() {
 }
 
 #[test]
-fn a_clinician_may_choose_otherwise_than_the_rules_propose() {
+fn a_clinician_may_choose_differently_from_the_proposal() {
     let (mut draft, id) = with_hold();
     let keep = suggestion(id, Advice::Keep);
     let choices = draft.choices(&keep, Some(&hold())).expect("the item is there");
@@ -266,7 +266,7 @@ fn a_clinician_may_choose_otherwise_than_the_rules_propose() {
 }
 
 #[test]
-fn all_proposals_at_once_leave_stop_and_talk_to_a_press_of_its_own() {
+fn accepting_all_proposals_leaves_out_stop_and_talk() {
     let (mut draft, one) = with_hold();
     let two = draft.add(&hold()).expect("room");
     let all = [
@@ -282,7 +282,7 @@ fn all_proposals_at_once_leave_stop_and_talk_to_a_press_of_its_own() {
 }
 
 #[test]
-fn a_header_keeps_what_is_the_plans_and_counts_its_revisions() {
+fn a_header_keeps_the_plans_data_and_counts_its_revisions() {
     let first = Header::first(PlanId([7; 8]), "Bridge Street", day(11, 25));
     assert_eq!((first.revision, first.start, first.issued), (1, day(11, 25), day(11, 25)));
     let next = first.next("Mill Lane", day(12, 16));

@@ -1,15 +1,15 @@
-//! Lists of times of day as they are typed.
+//! Reads lists of times of day as they are typed.
 
 use crate::time::MinuteOfDay;
 
-/// Ascending minutes from midnight of a list of times, parted by commas, semicolons or spaces, each in any spelling that
-/// [`MinuteOfDay`] reads; a time that stands twice counts once. `None` where any is no time of day or there is none.
+/// The times of a list as minutes from midnight, ascending. Times are separated by commas, semicolons or spaces, each in any form
+/// that [`MinuteOfDay`] reads; a repeated time counts once. `None` if any part is not a time of day or the list is empty.
 pub fn times_of(text: &str) -> Option<Vec<u16>> {
     let mut words: Vec<String> = Vec::new();
     for part in text.split([',', ';']) {
         let mut is_first = true;
         for word in part.split_whitespace() {
-            // "7 pm" and "19:00 h" are one time: what begins with a letter belongs to the number before it.
+            // "7 pm" and "19:00 h" are one time: a word that begins with a letter belongs to the number before it.
             match words.last_mut().filter(|_| !is_first && word.starts_with(char::is_alphabetic)) {
                 Some(time) => time.push_str(word),
                 None => words.push(word.to_owned()),
@@ -24,7 +24,7 @@ pub fn times_of(text: &str) -> Option<Vec<u16>> {
     (!times.is_empty()).then_some(times)
 }
 
-/// "08:00, 13:00": minutes from midnight as [`times_of`] reads them again.
+/// "08:00, 13:00": minutes from midnight as a text that [`times_of`] can read.
 pub fn times_text(times: &[u16]) -> String {
     times.iter().map(|time| MinuteOfDay::on_the_clock(*time).to_string()).collect::<Vec<_>>().join(", ")
 }
@@ -50,7 +50,7 @@ mod tests {
     }
 
     #[test]
-    fn one_part_that_is_no_time_refuses_the_whole_list() {
+    fn one_part_that_is_not_a_time_invalidates_the_whole_list() {
         for typed in ["", " , ", "8:00, later", "25:00", "8:00, 19:0", "pm", "8, pm", "8 and 9", "900"] {
             assert_eq!(times_of(typed), None, "{typed:?}");
         }

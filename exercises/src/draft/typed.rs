@@ -1,46 +1,45 @@
-//! What was typed into a plan and cannot be read: it keeps the plan from being issued, so that a card never says anything
-//! else than the screen.
+//! Input of a plan that cannot be read. It prevents the plan from being issued, so that a card never differs from the screen.
 
 use super::Draft;
 use crate::catalogue::{Exercise, Eyes, Surface};
 use crate::id::ItemId;
 use crate::plan::{BodySide, Pattern, StanceField};
 
-/// Longest typed text that is kept, in characters.
+/// Largest length of typed text that is kept, in characters.
 pub const MAX_TYPED: usize = 60;
 
-/// A field of the composing page into which something is typed that has to be read.
+/// A field of the plan editor whose input has to be interpreted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum TypedField {
     /// The list of times of an item.
     Times(ItemId),
-    /// Seconds on one leg, eyes open on the firm floor.
+    /// Seconds on one leg, eyes open on a firm floor.
     Stance(BodySide),
     /// The day of the next visit.
     Visit,
 }
 
 impl TypedField {
-    /// The field of a stance time; `None` for conditions that the page does not ask about.
+    /// The field of a stance time; `None` for conditions that the page does not ask for.
     pub fn of_stance(field: StanceField) -> Option<TypedField> {
         ((field.surface, field.eyes) == (Surface::Firm, Eyes::Open)).then_some(TypedField::Stance(field.leg))
     }
 }
 
-/// The fields whose text cannot be read, each with its text, in the order in which they were left.
+/// The fields whose input cannot be read, each with its text, in the order in which they were left.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Unread(Vec<(TypedField, String)>);
 
 impl Unread {
-    /// Notes what stands in a field and cannot be read, or that the field can be read again.
+    /// Records the unreadable text of a field, or with `None` that the field can be read.
     pub fn put(&mut self, field: TypedField, text: Option<&str>) {
         self.0.retain(|(other, _)| *other != field);
         self.0.extend(text.map(|text| (field, super::truncated(text, MAX_TYPED))));
     }
 
-    /// What stands in `field` and cannot be read.
+    /// The unreadable text of `field`, if there is any.
     pub fn get(&self, field: TypedField) -> Option<&str> {
         self.0.iter().find(|(other, _)| *other == field).map(|(_, text)| text.as_str())
     }
@@ -50,8 +49,8 @@ impl Unread {
         &self.0
     }
 
-    /// Those whose field is on the page: an item that was taken out, or that comes at an interval again, has no list of
-    /// times, and seconds on one leg are asked only while balance is in the plan.
+    /// Those whose field is on the page. An item that was removed, or that is due at an interval again, has no list of times;
+    /// seconds on one leg are asked only while the plan has balance.
     pub fn on_page<'a>(&'a self, draft: &Draft, exercises: &[Exercise]) -> Vec<&'a (TypedField, String)> {
         let balances = draft.balances(exercises);
         let is_there = |field: TypedField| match field {
@@ -80,7 +79,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_field_counts_until_it_can_be_read_again() {
+    fn a_field_is_listed_until_it_can_be_read() {
         let mut unread = Unread::default();
         unread.put(TypedField::Visit, Some("soon"));
         unread.put(TypedField::Visit, Some("later\n"));
@@ -91,7 +90,7 @@ mod tests {
     }
 
     #[test]
-    fn only_what_is_on_the_page_counts() {
+    fn only_fields_on_the_page_count() {
         let mut draft = empty();
         let id = draft.add(&balance()).expect("room");
         let exercises = [hold(), balance()];

@@ -4,7 +4,7 @@ use super::outline::open;
 use super::shape::{Paint, Point, Shape};
 use crate::catalogue::Arrow;
 
-/// The arrow of a landmark that lies at `landmark`; `size` 1 beside a whole body, less in a close view.
+/// The arrow at a landmark whose position is `landmark`. `size` is 1 for a picture of the whole body, less for a close view.
 pub(super) fn arrow(landmark: Point, arrow: &Arrow, size: f64) -> Vec<Shape> {
     const STEPS: usize = 12;
     let (length, bend) = (f64::from(arrow.length_cm), f64::from(arrow.bend_deg));

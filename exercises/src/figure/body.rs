@@ -1,7 +1,7 @@
 //! The proportions of the figure, in centimetres of a body 170 cm tall.
 //!
-//! Lengths of the segments are shares of the body's height: Drillis and Contini 1966 (Body segment parameters), as drawn in
-//! Winter, Biomechanics and Motor Control of Human Movement; recalled, rounded, and here for a drawing only.
+//! Lengths of the segments are shares of the body's height: Drillis and Contini 1966 (Body segment parameters), as drawn in Winter,
+//! Biomechanics and Motor Control of Human Movement; quoted from memory, rounded, and used for drawing only.
 
 /// Hip to knee.
 pub(super) const THIGH: f64 = 41.0;
@@ -31,15 +31,15 @@ pub(super) const FOREARM: f64 = 25.5;
 pub(super) const PALM: f64 = 8.5;
 /// Base of the neck to the ear.
 pub(super) const NECK: f64 = 14.5;
-/// How far the neck leans forward of the chest in a body that stands well, in degrees.
+/// Forward lean of the neck relative to the chest in good posture, in degrees.
 pub(super) const NECK_LEAN: f64 = 12.0;
-/// How far behind the middle of the trunk the neck begins.
+/// Distance from the middle of the trunk back to the base of the neck.
 pub(super) const NECK_BACK: f64 = 3.0;
-/// Thickness from the hips down to a seat.
+/// Distance from the hips down to the seat's surface.
 pub(super) const SEAT: f64 = 9.4;
 /// Thickness of the chest from its middle to the back.
 pub(super) const BACK: f64 = 10.0;
-/// Half the width of the pelvis and its flesh.
+/// Half the width of the pelvis including soft tissue.
 pub(super) const FLANK: f64 = 16.4;
 /// Thickness of a mat.
 pub(super) const MAT: f64 = 2.6;

@@ -1,4 +1,4 @@
-//! Keeping the body where it touches: on the floor, on a seat, on a mat, on a worktop.
+//! Keeps the body in contact with what it touches: floor, seat, mat, worktop.
 
 use super::body::*;
 use super::motion::{Angles, between};
@@ -6,14 +6,14 @@ use super::skeleton::{BodySide, Skeleton, skeleton};
 use super::space::Vec3;
 use crate::catalogue::{Contact, Figure, Furniture, Pose};
 
-/// A body that moves through its poses and keeps its contacts.
+/// A body that moves through its poses without losing its contacts.
 pub(super) struct AnchoredBody {
     poses: Vec<Pose>,
-    /// Each contact and where it stays. The first moves the whole body.
+    /// Each contact and its fixed position. The first contact positions the whole body.
     contacts: Vec<(Contact, Vec3)>,
 }
 
-/// How high a soft thing under the standing foot carries it.
+/// Height of the standing foot above the floor because of a soft object under it.
 pub(super) fn surface(furniture: &[Furniture]) -> f64 {
     let lying = furniture.contains(&Furniture::Mat);
     let height = |piece: &Furniture| match piece {
@@ -26,7 +26,7 @@ pub(super) fn surface(furniture: &[Furniture]) -> f64 {
 }
 
 impl AnchoredBody {
-    /// Finds the places of the contacts in the first pose.
+    /// Finds the positions of the contacts in the first pose.
     pub fn new(figure: &Figure) -> AnchoredBody {
         let mut held = AnchoredBody { poses: figure.poses.clone(), contacts: Vec::new() };
         let first = skeleton(&between(&held.poses, 0.0));
@@ -50,7 +50,7 @@ impl AnchoredBody {
         self.settle(skeleton(&self.angles(phase)))
     }
 
-    /// The angles at a phase, as the poses give them.
+    /// The joint angles at a phase, as the poses give them.
     pub fn angles(&self, phase: f64) -> Angles {
         between(&self.poses, phase)
     }
@@ -69,10 +69,10 @@ impl AnchoredBody {
     }
 }
 
-/// Where the first contact stays: in the middle of the picture, at the height of what it touches.
+/// The fixed position of the first contact: in the middle of the picture, at the height of what it touches.
 fn place_of_root(root: Contact, first: &Skeleton, all: &[Contact], standing: f64) -> Vec3 {
     let on_soles = all.iter().any(|&contact| foot(contact).is_some());
-    // A seat is as high as the legs ask for; without a foot on the floor, as chairs usually are.
+    // A seat is as high as the legs need; if no foot is on the floor, it has the usual height of a chair.
     let seat = if on_soles { ANKLE - first.near_leg.ankle.y.max(first.far_leg.ankle.y) } else { 50.0 };
     match root {
         Contact::Seat => Vec3 { y: seat, ..Vec3::default() },
@@ -82,7 +82,7 @@ fn place_of_root(root: Contact, first: &Skeleton, all: &[Contact], standing: f64
     }
 }
 
-/// The point of the body that touches.
+/// The body's point at a contact.
 fn point(contact: Contact, body: &Skeleton) -> Vec3 {
     match contact {
         Contact::Seat => body.spine.pelvis,
@@ -102,7 +102,7 @@ fn sole_point(contact: Contact, leg: &BodySide) -> Vec3 {
     leg.foot_point(foot(contact).unwrap_or(0.0), 0.0)
 }
 
-/// How far along the sole from below the ankle a foot's contact lies; `None` if it is no foot's.
+/// Distance of a foot's contact along the sole from below the ankle; `None` if the contact is not on a foot.
 fn foot(contact: Contact) -> Option<f64> {
     match contact {
         Contact::NearSole | Contact::FarSole => Some(0.0),

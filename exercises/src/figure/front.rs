@@ -1,4 +1,4 @@
-//! The figure from the front. Its right, which is near, is on the left of the picture.
+//! The figure seen from the front. Its right side, which is the near side, is on the left of the picture.
 
 use super::body::*;
 use super::outline::{closed, ellipse, limb, open, taper};
@@ -7,7 +7,7 @@ use super::skeleton::{Arm, BodySide, Skeleton};
 use super::space::Vec3;
 use crate::catalogue::Eyes;
 
-/// The figure from behind to front.
+/// The shapes of the figure, in painting order.
 pub(super) fn body(s: &Skeleton, eyes: Eyes) -> Vec<Shape> {
     let behind = |arm: &Arm| arm.wrist.x < s.spine.pelvis.x - 4.0;
     let mut shapes = Vec::new();
@@ -24,7 +24,7 @@ fn flat(v: Vec3) -> Point {
     Point { x: -v.z, y: v.y }
 }
 
-/// Height along the spine, half the width.
+/// The trunk's outline: height along the spine, half the width there.
 const TRUNK: [(f64, f64); 12] = [
     (-9.0, 4.0),
     (-5.0, 15.6),
@@ -51,7 +51,7 @@ fn trunk(s: &Skeleton) -> Vec<Shape> {
     vec![Shape::filled(Paint::Near, closed(&points)), Shape::filled(Paint::Near, taper(flat(s.neck), flat(s.ear), 5.8, 5.2))]
 }
 
-/// Half of the head: to its right and up from the middle between the ears.
+/// Outline of one half of the head, measured to its right and up from the point midway between the ears.
 const HEAD: [(f64, f64); 7] = [(0.0, 12.9), (5.4, 10.8), (7.6, 5.6), (7.3, -1.0), (5.9, -6.6), (2.8, -10.2), (0.0, -10.9)];
 
 const HAIR: [(f64, f64); 7] = [(0.0, 14.0), (6.0, 11.8), (8.4, 6.2), (7.9, 1.0), (6.6, 2.0), (5.6, 6.8), (0.0, 8.8)];
@@ -85,7 +85,7 @@ fn leg(leg: &BodySide) -> Vec<Shape> {
     [thigh, shank, foot(leg)].map(|outline| Shape::filled(Paint::Near, outline)).to_vec()
 }
 
-/// The foot from its instep down to the toes: along the sole, above it, half the width there.
+/// The foot from instep to toes: distance along the sole, height above it, half the width there.
 const FOOT: [(f64, f64, f64); 6] =
     [(0.0, 10.0, 3.3), (3.0, 6.6, 3.6), (9.0, 3.8, 4.6), (14.0, 2.0, 4.7), (15.0, 0.4, 3.9), (14.0, 0.0, 2.0)];
 

@@ -1,4 +1,4 @@
-//! Floor and furniture, placed by the body that they carry.
+//! Floor and furniture, positioned by the body that they support.
 
 use super::body::*;
 use super::contact::surface;
@@ -8,7 +8,7 @@ use super::surroundings::Scene;
 use crate::catalogue::{Contact, Furniture, View};
 
 impl Scene<'_> {
-    /// The floor reaches a step beyond the body and everything that stands on it.
+    /// The floor. It reaches a little beyond the body and everything that stands on it.
     pub(super) fn floor(&self, standing: &[Shape]) -> Shape {
         let (left, right) = self.width();
         let xs = standing.iter().flat_map(|shape| &shape.outline).flat_map(|piece| piece.points()).map(|point| point.x);
@@ -16,7 +16,7 @@ impl Scene<'_> {
         furniture(rounded((left - 6.0, right + 6.0), (-1.6, 0.0), 0.8))
     }
 
-    /// One piece, where the first pose asks for it.
+    /// One piece of furniture, positioned for the first pose.
     pub(super) fn piece(&self, piece: Furniture) -> Vec<Shape> {
         match piece {
             Furniture::Chair => self.chair(),
@@ -48,13 +48,13 @@ impl Scene<'_> {
         ]
     }
 
-    /// In front of the body, or beside it where it is seen from the front; under the hands if they rest on it.
+    /// In front of the body, or beside it if seen from the front. If the hands rest on the worktop, it is under them.
     fn worktop(&self) -> Vec<Shape> {
         let edge = self.worktop_edge();
         cupboard(edge.x, edge.y)
     }
 
-    /// Its upper edge, on the body's side.
+    /// Its upper edge on the side of the body.
     pub(super) fn worktop_edge(&self) -> Point {
         let held = [Contact::NearHand, Contact::FarHand].iter().any(|c| self.figure.contacts.contains(c));
         let hand = self.flat(self.first.near_arm.wrist + self.first.near_arm.hand * PALM);
@@ -69,13 +69,13 @@ impl Scene<'_> {
         }
     }
 
-    /// Behind the back; from the front it is not seen.
+    /// A wall behind the back; not visible from the front.
     fn wall(&self) -> Vec<Shape> {
         if self.figure.view == View::Front {
             return Vec::new();
         }
         let backs = [&self.first, &self.last].into_iter().flat_map(|s| {
-            // As far behind the spine as the trunk is thick there.
+            // The wall is as far behind the spine as the trunk is thick at that height.
             [(44.0, 10.2), (-2.0, 11.3)].map(|(height, thick)| {
                 let (place, frame) = s.spine.at(height);
                 (place - frame.front * thick).x
@@ -85,7 +85,7 @@ impl Scene<'_> {
         vec![furniture(rounded((x - 6.0, x), (0.0, 182.0), 1.0))]
     }
 
-    /// As thick as the room between the head and the mat.
+    /// A cushion that fills the space between the head and the mat.
     fn under_head(&self) -> Vec<Shape> {
         let head = self.flat(self.first.ear);
         let half = if self.figure.view == View::Front { 6.6 } else { 8.8 };

@@ -1,4 +1,4 @@
-//! A close look at the forearm and the hand from the thumb's side.
+//! Close view of the forearm and the hand, seen from the thumb's side.
 
 use super::arrow::arrow;
 use super::motion::Angles;
@@ -6,8 +6,9 @@ use super::outline::{ellipse, limb, rounded, taper};
 use super::shape::{Paint, Piece, Point, Shape};
 use crate::catalogue::{Figure, Furniture, Joint, Landmark};
 
-/// How much of the forearm is seen, and wrist to knuckles.
+/// Visible length of the forearm, in centimetres.
 const FOREARM: f64 = 19.0;
+/// Length from wrist to knuckles, in centimetres.
 const PALM: f64 = 9.2;
 
 /// Lengths of the three bones of index, middle, ring and little finger.
@@ -15,9 +16,9 @@ const FINGERS: [[f64; 3]; 4] = [[4.6, 2.7, 2.2], [5.0, 3.1, 2.3], [4.7, 2.9, 2.3
 /// Half the thickness of a finger at knuckle, middle joint, end joint and tip.
 const THICK: [f64; 4] = [1.36, 1.14, 1.0, 0.8];
 
-/// Where the hand is, from its angles.
+/// The pose of the hand, computed from its angles.
 struct Hand {
-    /// The direction of the forearm, of the palm, of each bone of the fingers; how far the thumb is drawn in; in degrees.
+    /// Directions of the forearm, of the palm and of each bone of the fingers, and how far the thumb is bent in; in degrees.
     forearm: f64,
     palm: f64,
     bones: [f64; 3],
@@ -48,13 +49,13 @@ impl Hand {
         }
     }
 
-    /// A place on the palm: so far from the wrist toward the fingers, so far toward the back of the hand.
+    /// A point of the palm: `along` from the wrist toward the fingers, `back` toward the back of the hand.
     fn on_palm(&self, along: f64, back: f64) -> Point {
         self.wrist.along(heading(self.palm), along, back)
     }
 }
 
-/// Everything in the close view, from behind to front.
+/// All shapes of the close view, in painting order.
 pub(super) fn picture(figure: &Figure, angles: &Angles, first: &Angles) -> Vec<Shape> {
     let (hand, start) = (Hand::new(angles), Hand::new(first));
     let mut shapes = Vec::new();
@@ -83,7 +84,7 @@ fn landmark(hand: &Hand, landmark: Landmark) -> Point {
 
 fn table(hand: &Hand) -> Shape {
     let top = hand.sleeve.y - 3.8;
-    // A forearm that lies on the table has its hand beyond the edge; one that stands on its elbow does not.
+    // If the forearm lies on the table, the hand is beyond the table's edge; if the forearm stands on its elbow, it is not.
     let right = if hand.forearm < 30.0 { hand.wrist.x - 2.6 } else { hand.wrist.x + 16.0 };
     Shape::filled(Paint::Furniture, rounded((hand.sleeve.x, right), (top - 2.0, top), 0.6))
 }
@@ -101,13 +102,13 @@ fn bag(hand: &Hand) -> Vec<Shape> {
 
 fn forearm_and_palm(hand: &Hand) -> Vec<Shape> {
     let along = heading(hand.forearm);
-    // To the left of the direction is the back of the hand.
+    // The back of the hand is to the left of the direction.
     let fore = limb(
         hand.sleeve.along(along, 8.0, 0.0),
         hand.wrist,
         &[(0.0, 3.0, 3.0), (0.4, 2.8, 2.8), (0.8, 2.4, 2.3), (1.0, 2.3, 2.2)],
     );
-    // The sleeve is cut off square where the picture ends and a little wider at its cuff.
+    // The sleeve is cut off square at the edge of the picture and slightly wider at its cuff.
     let sleeve = [(0.0, 4.0), (12.6, 3.4), (13.0, 3.1), (13.0, -3.1), (12.6, -3.4), (0.0, -4.0)];
     let sleeve = sleeve.map(|(far, left)| hand.sleeve.along(along, far, left));
     let palm = limb(
@@ -118,7 +119,7 @@ fn forearm_and_palm(hand: &Hand) -> Vec<Shape> {
     vec![Shape::filled(Paint::Near, fore), Shape::corners(Paint::NearArm, &sleeve), Shape::filled(Paint::Near, palm)]
 }
 
-/// One finger, 0 being the index; the others stand a little behind it, so that they can be told apart.
+/// One finger; 0 is the index finger. The others are drawn slightly behind it, so that they can be distinguished.
 fn finger(hand: &Hand, finger: usize, paint: Paint) -> Vec<Shape> {
     let behind = finger as f64;
     let knuckle = hand.on_palm(PALM - 1.0 - behind * behind * 0.13, 0.1 + behind * 0.5);
@@ -134,7 +135,7 @@ fn finger(hand: &Hand, finger: usize, paint: Paint) -> Vec<Shape> {
     shapes
 }
 
-/// The thumb: beside the hand, or drawn in over the bent fingers, where it is seen shortened.
+/// The thumb: beside the hand, or bent over the bent fingers, where it appears shortened.
 fn thumb(hand: &Hand) -> Vec<Shape> {
     let turn = |part: f64, rest: f64| heading(hand.palm - rest - hand.thumb * part);
     let seen = 1.0 - 0.3 * (hand.thumb / 60.0).clamp(0.0, 1.0);
@@ -143,12 +144,12 @@ fn thumb(hand: &Hand) -> Vec<Shape> {
     let middle = ball.along(turn(0.3, 22.0), 3.2 * seen, 0.0);
     let tip = middle.along(turn(-0.5, 12.0), 2.4 * seen, 0.0);
     let mut shapes = apart(vec![taper(ball, middle, 1.45, 1.2), taper(middle, tip, 1.2, 0.9)], Paint::Near);
-    // The ball of the thumb belongs to the palm: no gap there.
+    // The ball of the thumb belongs to the palm, so there is no gap between them.
     shapes.push(Shape::filled(Paint::Near, taper(root, ball, 2.2, 1.45)));
     shapes
 }
 
-/// Bones of one colour with a fine gap around them.
+/// Bones of one colour with a thin gap around each.
 fn apart(bones: Vec<Vec<Piece>>, paint: Paint) -> Vec<Shape> {
     let gaps: Vec<_> = bones.iter().map(|bone| Shape::line(Paint::Ground, bone.clone(), 0.6)).collect();
     gaps.into_iter().chain(bones.into_iter().map(|bone| Shape::filled(paint, bone))).collect()

@@ -1,7 +1,7 @@
-//! A figure drawn from its poses: tapered limbs, a face, hands and feet, what stands around it, and where to move.
+//! Draws a figure from its poses: tapered limbs, a face, hands and feet, its surroundings, and arrows for the movement.
 //!
-//! [`draw`] gives plain painted shapes for one moment of the movement; a window or a page only paints them. A [`Stage`] keeps
-//! what all moments share, so that a moving figure does not jump: its frame holds every moment of the movement.
+//! [`draw`] returns painted shapes for one moment of the movement; the window or the page only paints them. A [`Stage`] keeps what
+//! all moments share, including a frame that contains the whole movement, so that a moving figure does not jump.
 
 mod arrow;
 mod body;

@@ -1,8 +1,8 @@
-//! Between the positions: one smooth movement that starts and ends gently.
+//! Interpolates between the poses: one smooth movement that starts and ends gently.
 
 use crate::catalogue::{Joint, Pose};
 
-/// Every angle of a position in degrees, by the joint's place in [`Joint::ALL`].
+/// All joint angles of a position in degrees, indexed by the joint's place in [`Joint::ALL`].
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Angles(Vec<f64>);
 
@@ -12,10 +12,10 @@ impl Angles {
     }
 }
 
-/// The position at `phase` (0 is the first pose, 1 the last; outside it is held at the ends).
+/// The position at `phase`: 0 is the first pose, 1 the last; a phase outside is clamped.
 ///
-/// Each angle follows a cubic through all poses: standing still at the ends, and at a pose between where it turns back,
-/// so that no angle goes beyond those of the poses next to it.
+/// Each angle follows a cubic curve through all poses. Its slope is zero at the ends and at poses where it turns back, so no angle
+/// goes beyond those of the neighbouring poses.
 pub(super) fn between(poses: &[Pose], phase: f64) -> Angles {
     let last = poses.len().saturating_sub(1);
     let place = if phase.is_finite() { phase.clamp(0.0, 1.0) } else { 0.0 } * last as f64;
@@ -31,8 +31,8 @@ pub(super) fn between(poses: &[Pose], phase: f64) -> Angles {
     Angles(Joint::ALL.iter().map(|&joint| angle(joint)).collect())
 }
 
-/// The slope at a pose between: none where the movement turns back, else the harmonic mean, which never overshoots
-/// (Fritsch and Butland 1984, SIAM J Sci Stat Comput 5:300).
+/// The slope at an inner pose: zero if the movement turns back there, otherwise the harmonic mean, which never overshoots (Fritsch
+/// and Butland 1984, SIAM J Sci Stat Comput 5:300).
 fn gentle(into: f64, out: f64) -> f64 {
     if into * out <= 0.0 { 0.0 } else { 2.0 * into * out / (into + out) }
 }
@@ -52,7 +52,7 @@ mod tests {
     }
 
     #[test]
-    fn the_poses_themselves_are_met() {
+    fn the_movement_passes_through_its_poses() {
         assert_eq!([0.0, 0.5, 1.0].map(|phase| knee(&[10, 50, 20], phase)), [10.0, 50.0, 20.0]);
         assert_eq!((knee(&[10, 50], 0.0), knee(&[10, 50], 1.0), knee(&[10, 50], 0.5)), (10.0, 50.0, 30.0));
     }
@@ -72,8 +72,12 @@ mod tests {
     }
 
     #[test]
-    fn a_phase_outside_is_held_at_the_ends() {
+    fn a_phase_out_of_range_is_clamped() {
         assert_eq!((knee(&[3, 9], -4.0), knee(&[3, 9], 7.0), knee(&[3, 9], f64::NAN)), (3.0, 9.0, 3.0));
-        assert_eq!((knee(&[3], 0.7), knee(&[], 0.7)), (3.0, 0.0), "one pose or none is a stand-still, not a crash");
+        assert_eq!(
+            (knee(&[3], 0.7), knee(&[], 0.7)),
+            (3.0, 0.0),
+            "with one pose or none the figure stands still and does not crash"
+        );
     }
 }

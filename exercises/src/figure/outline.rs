@@ -1,4 +1,4 @@
-//! Outlines of rounded things: smooth closed curves, tapered limbs, rounded boxes.
+//! Outlines of rounded shapes: smooth closed curves, tapered limbs, rounded boxes.
 
 use super::shape::{Piece, Point};
 
@@ -42,7 +42,7 @@ pub(super) fn ellipse(middle: Point, direction: Point, along: f64, across: f64) 
     ]
 }
 
-/// How thick a limb is at a part of its length (0 to 1): to the left and to the right of its direction.
+/// A position along a limb (0 to 1), and the limb's thickness there to the left and to the right of its direction.
 pub(super) type Girth = (f64, f64, f64);
 
 /// A limb from `from` to `to` with round ends. `girths` run from 0 to 1.
@@ -62,12 +62,12 @@ pub(super) fn limb(from: Point, to: Point, girths: &[Girth]) -> Vec<Piece> {
     closed(&points)
 }
 
-/// A limb that narrows evenly.
+/// A limb whose thickness changes evenly from `first` to `last`.
 pub(super) fn taper(from: Point, to: Point, first: f64, last: f64) -> Vec<Piece> {
     limb(from, to, &[(0.0, first, first), (0.5, (first + last) / 2.0, (first + last) / 2.0), (1.0, last, last)])
 }
 
-/// An upright box with round corners: its left and right, bottom and top.
+/// An upright box with round corners; `x` is its left and right edge, `y` its bottom and top.
 pub(super) fn rounded(x: (f64, f64), y: (f64, f64), r: f64) -> Vec<Piece> {
     let r = r.min((x.1 - x.0) / 2.0).min((y.1 - y.0) / 2.0);
     let k = r * (1.0 - 0.552_284_75);

@@ -1,4 +1,4 @@
-//! Where the phone is during a balance trial, and the hands that go with it: the three set-ups of "sway/1".
+//! The phone during a balance trial and the position of the hands: the three set-ups of "sway/1".
 
 use super::body::*;
 use super::shape::{Paint, Point, Shape};
@@ -8,16 +8,17 @@ use super::surroundings::{Scene, flat};
 use crate::catalogue::{Figure, Furniture, View};
 use crate::sway::SetUp;
 
-/// Half of a phone's height, width and thickness; thicker than it is, to be seen from the side.
+/// Half of the phone's height, width and thickness, in centimetres. It is drawn thicker than a real one, so that it is visible from
+/// the side.
 const HALF: (f64, f64, f64) = (7.6, 3.9, 1.3);
-/// How high a hand that is ready to take hold stays above the support.
+/// Height of a hand above the support when it is ready to take hold, in centimetres.
 const READY: f64 = 5.0;
-/// The breastbone's height along the spine, and the chest's thickness there.
+/// Height of the breastbone along the spine, and thickness of the chest there, in centimetres.
 const BREASTBONE: (f64, f64) = (33.0, 11.2);
-/// The fine gap around the phone, which tells it from a body of much the same brightness.
+/// Width of the gap around the phone, which separates it from a body of similar brightness.
 const GAP: f64 = 1.1;
 
-/// A phone in one picture.
+/// The phone in one picture.
 pub(super) struct Phone {
     set_up: SetUp,
     view: View,
@@ -25,7 +26,8 @@ pub(super) struct Phone {
     support: Point,
 }
 
-/// The same figure with something to hold on to: nobody stands on one leg without. No plumb line crosses what it holds.
+/// The same figure with a support to hold on to, because nobody should stand on one leg without one. The plumb line is removed,
+/// because it would cross the support or the phone.
 pub(super) fn with_support(figure: &Figure) -> Figure {
     let mut figure = Figure { plumb: false, ..figure.clone() };
     if !figure.furniture.contains(&Furniture::Worktop) {
@@ -35,16 +37,16 @@ pub(super) fn with_support(figure: &Figure) -> Figure {
 }
 
 impl Phone {
-    /// In the picture of a whole body; in a close view there is none.
+    /// For a picture of the whole body; `None` in a close view, which shows no phone.
     pub fn new(set_up: SetUp, scene: &Scene<'_>) -> Option<Phone> {
         let view = scene.figure.view;
         (view != View::Hand).then(|| Phone { set_up, view, support: scene.worktop_edge() })
     }
 
-    /// The body with its hands where the set-up has them.
+    /// The body with its hands positioned for the set-up.
     pub fn held(&self, mut body: Skeleton) -> Skeleton {
         match (self.set_up, self.view) {
-            // Seen from the front the support stands beside the figure's left.
+            // Seen from the front, the support is beside the figure's left.
             (SetUp::OnSupport, View::Front) => self.ready(&mut body.far_arm),
             (SetUp::OnSupport, View::Side | View::Hand) => self.ready(&mut body.near_arm),
             (SetUp::AtBreastbone, _) => {
@@ -57,7 +59,7 @@ impl Phone {
         body
     }
 
-    /// Over the support, ready to take hold.
+    /// Places a hand over the support, ready to take hold.
     fn ready(&self, arm: &mut Arm) {
         let (edge, height) = (self.support.x, self.support.y + READY);
         let (wrist, out) = match self.view {
@@ -73,7 +75,7 @@ impl Phone {
     pub fn shapes(&self, body: &Skeleton) -> Vec<Shape> {
         let (tall, wide, thick) = HALF;
         let (middle, along, across) = match (self.set_up, self.view) {
-            // It lies flat, under the hand.
+            // The phone lies flat under the hand.
             (SetUp::OnSupport, View::Front) => (self.on_support(wide), RIGHT * (wide + 2.0), UP * thick),
             (SetUp::OnSupport, View::Side | View::Hand) => (self.on_support(tall), FRONT * tall, UP * thick),
             (SetUp::AtBreastbone, view) => {
@@ -98,7 +100,7 @@ impl Phone {
         vec![Shape::corners(Paint::Ground, &corners(GAP)), Shape::corners(Paint::Phone, &corners(0.0))]
     }
 
-    /// The middle of a phone that lies on the support and is so long from its middle to the edge.
+    /// Position of a phone's middle if it lies on the support and `half` is the distance from its middle to its edge.
     fn on_support(&self, half: f64) -> Vec3 {
         let (x, y) = (self.support.x + 3.0 + half, self.support.y + HALF.2);
         match self.view {
@@ -108,7 +110,7 @@ impl Phone {
     }
 }
 
-/// The palm on the phone's back, which faces away from the chest.
+/// Places the palm on the back of the phone, which faces away from the chest.
 fn at_breastbone(arm: &mut Arm, chest: Vec3, front: Vec3, up: Vec3) {
     let wrist =
         chest + front * (2.0 * HALF.2 + 2.6) - up * (HALF.0 - 1.0) + Vec3 { z: arm.shoulder.z * 0.12, ..Vec3::default() };

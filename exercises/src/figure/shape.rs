@@ -1,18 +1,18 @@
-//! What a figure is drawn of: closed areas and strokes, each with the part that it plays.
+//! The shapes that make up a figure: closed areas and strokes, each with the part that it represents.
 
-/// The part that a shape plays; window and paper choose the colour.
+/// The part that a shape represents; window and printed page choose its colour.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Paint {
     /// Head, trunk and near leg.
     Near,
-    /// The near arm, and the hair: what stands out from the body.
+    /// The near arm and the hair, which must stand out from the body.
     NearArm,
-    /// Eyes: dark on the body whatever the theme.
+    /// Eyes: dark on the body in both themes.
     Eyes,
     /// Far arm and far leg.
     Far,
-    /// The colour of whatever the figure is drawn on: fine gaps between parts of one colour.
+    /// The background's colour, for thin gaps between parts of one colour.
     Ground,
     /// Furniture and floor.
     Furniture,
@@ -20,12 +20,12 @@ pub enum Paint {
     Phone,
     /// The plumb line.
     Plumb,
-    /// Where to move or to pull.
+    /// An arrow that shows where to move or to pull.
     Arrow,
 }
 
 impl Paint {
-    /// Every part, in no order that matters.
+    /// Every part, in no particular order.
     pub const ALL: [Paint; 9] = [
         Paint::Near,
         Paint::NearArm,
@@ -54,13 +54,13 @@ impl Paint {
     }
 }
 
-/// A point of the picture: x to the right; y down in what [`super::draw`] gives, up while the figure is made.
+/// A point of the picture: x points to the right; y points down in the result of [`super::draw`], and up while the figure is built.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Point {
-    /// To the right.
+    /// Distance to the right.
     pub x: f64,
-    /// Down, in what comes out.
+    /// Distance down (up while the figure is built).
     pub y: f64,
 }
 
@@ -78,25 +78,25 @@ pub enum Piece {
     Close,
 }
 
-/// How a line is drawn; ends and corners are round.
+/// How a line is drawn. Its ends and corners are round.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Stroke {
     /// Width, in the unit of the points.
     pub width: f64,
-    /// Length of a dash and of the gap after it; `None` is unbroken.
+    /// Length of a dash and of the gap after it; `None` for an unbroken line.
     pub dash: Option<(f64, f64)>,
 }
 
-/// One painted area or line. A list of them is painted from first to last.
+/// One painted area or line. A list of shapes is painted from first to last.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Shape {
-    /// The part it plays.
+    /// The part it represents.
     pub paint: Paint,
     /// Its outline.
     pub outline: Vec<Piece>,
-    /// A line along the outline; `None` fills it (by the nonzero rule).
+    /// How a line along the outline is drawn; `None` fills the outline (nonzero rule).
     pub stroke: Option<Stroke>,
 }
 
@@ -113,12 +113,12 @@ impl Point {
         self.x.hypot(self.y)
     }
 
-    /// From here along `along` and across it to its left.
+    /// The point at distance `far` along the direction `along` and `left` to its left.
     pub(super) fn along(self, along: Point, far: f64, left: f64) -> Point {
         self.plus(along.x * far - along.y * left, along.y * far + along.x * left)
     }
 
-    /// This direction with length 1; to the right if it has none.
+    /// This direction with length 1; if its length is 0, the direction to the right.
     pub(super) fn unit(self) -> Point {
         let length = self.length();
         if length < 1e-9 { Point { x: 1.0, y: 0.0 } } else { Point { x: self.x / length, y: self.y / length } }
@@ -165,7 +165,7 @@ impl Shape {
         Shape { paint, outline, stroke: Some(Stroke { width, dash: None }) }
     }
 
-    /// The same shape with every point put through `to` and every width multiplied by `scale`.
+    /// The same shape with every point transformed by `to` and every width multiplied by `scale`.
     pub(super) fn map(&self, scale: f64, to: impl Fn(Point) -> Point) -> Shape {
         Shape {
             paint: self.paint,
@@ -177,7 +177,7 @@ impl Shape {
         }
     }
 
-    /// The outline as the `d` of an SVG path, to a tenth of a unit.
+    /// The outline as the `d` attribute of an SVG path, rounded to a tenth of a unit.
     pub fn svg_path(&self) -> String {
         let mut d = String::new();
         let mut put = |letter: char, points: &[Point]| {

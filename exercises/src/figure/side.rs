@@ -1,4 +1,4 @@
-//! The figure from its side.
+//! The figure seen from its side.
 
 use super::body::*;
 use super::outline::{closed, ellipse, limb, open, taper};
@@ -7,7 +7,7 @@ use super::skeleton::{Arm, BodySide, Skeleton};
 use super::space::{Frame, Vec3};
 use crate::catalogue::Eyes;
 
-/// The figure from far to near.
+/// The shapes of the figure, from far to near.
 pub(super) fn body(s: &Skeleton, eyes: Eyes) -> Vec<Shape> {
     let mut shapes = arm(&s.far_arm, Paint::Far);
     shapes.extend(leg(&s.far_leg, Paint::Far));
@@ -23,7 +23,7 @@ fn flat(v: Vec3) -> Point {
     Point { x: v.x, y: v.y }
 }
 
-/// Height along the spine, thickness to the front, thickness to the back.
+/// The trunk's outline: height along the spine, thickness to the front, thickness to the back.
 const TRUNK: [(f64, f64, f64); 12] = [
     (-10.0, 3.0, 5.0),
     (-7.5, 7.4, 9.2),
@@ -52,11 +52,11 @@ fn trunk(s: &Skeleton) -> Vec<Shape> {
 
 fn neck(s: &Skeleton) -> Vec<Shape> {
     let (from, to) = (flat(s.neck), flat(s.ear));
-    // Upward: to the left is the back.
+    // The limb points upward, so its left is the back.
     vec![Shape::filled(Paint::Near, limb(from, to, &[(0.0, 5.2, 6.4), (0.35, 4.9, 5.2), (0.8, 5.0, 5.0)]))]
 }
 
-/// The face, from the forehead down and round the back; to the front and up from the ear.
+/// The head's outline, from the forehead down the face and round the back; measured to the front and up from the ear.
 const HEAD: [(f64, f64); 22] = [
     (8.4, 8.2),
     (9.4, 5.2),
@@ -100,7 +100,7 @@ const HAIR: [(f64, f64); 15] = [
     (4.8, 13.0),
 ];
 
-/// The chin, to the front and up from the ear.
+/// The chin, measured to the front and up from the ear.
 pub(super) const CHIN: (f64, f64) = (9.0, -9.0);
 
 pub(super) fn on_head(s: &Skeleton, (front, up): (f64, f64)) -> Vec3 {
@@ -124,7 +124,7 @@ fn direction(frame: &Frame) -> Point {
 
 fn leg(leg: &BodySide, paint: Paint) -> Vec<Shape> {
     let [hip, knee, ankle] = [leg.hip, leg.knee, leg.ankle].map(flat);
-    // Downward: to the left is the front.
+    // The limb points downward, so its left is the front.
     let thigh = limb(
         hip,
         knee,
@@ -164,7 +164,7 @@ fn foot(leg: &BodySide) -> Vec<Piece> {
     ])
 }
 
-/// How much the toes bend: fully on the floor, not in the air.
+/// How far the toes are bent (0 to 1): fully on the floor, not at all in the air.
 fn pressed(leg: &BodySide) -> f64 {
     let height = leg.foot_point(BALL, 0.0).y;
     (1.0 - (height - 3.0) / 6.0).clamp(0.0, 1.0)
@@ -172,7 +172,7 @@ fn pressed(leg: &BodySide) -> f64 {
 
 fn arm(arm: &Arm, paint: Paint) -> Vec<Shape> {
     let [shoulder, elbow, wrist] = [arm.shoulder, arm.elbow, arm.wrist].map(flat);
-    // Downward: to the left is the front.
+    // The limb points downward, so its left is the front.
     let upper = limb(shoulder, elbow, &[(0.0, 5.6, 5.8), (0.25, 5.2, 5.2), (0.6, 4.3, 4.3), (1.0, 3.8, 3.9)]);
     let fore = limb(elbow, wrist, &[(0.0, 3.8, 3.8), (0.25, 4.0, 3.9), (0.65, 3.1, 3.0), (1.0, 2.4, 2.4)]);
     let mut shapes = [upper, fore].map(|outline| Shape::filled(paint, outline)).to_vec();

@@ -1,4 +1,4 @@
-//! From joint angles to places of the joints in space.
+//! Computes the positions of the joints in space from the joint angles.
 
 use super::body::*;
 use super::motion::Angles;
@@ -11,13 +11,13 @@ pub(super) struct BodySide {
     pub hip: Vec3,
     pub knee: Vec3,
     pub ankle: Vec3,
-    /// The front of the thigh.
+    /// Direction of the front of the thigh.
     pub thigh_front: Vec3,
-    /// The front of the shank.
+    /// Direction of the front of the shank.
     pub shank_front: Vec3,
     /// From the ankle toward the toes, along the sole.
     pub foot: Vec3,
-    /// Square to the sole, upward.
+    /// Perpendicular to the sole, upward.
     pub instep: Vec3,
 }
 
@@ -38,7 +38,7 @@ pub(super) struct Arm {
 pub(super) struct Spine {
     pub pelvis: Vec3,
     pub frame: Frame,
-    /// Rounding in degrees over the whole length.
+    /// Rounding of the back over its whole length, degrees.
     back: f64,
 }
 
@@ -47,7 +47,7 @@ pub(super) struct Spine {
 pub(super) struct Skeleton {
     pub spine: Spine,
     pub neck: Vec3,
-    /// The middle of the head between the ears.
+    /// The point midway between the ears.
     pub ear: Vec3,
     pub head: Frame,
     pub near_arm: Arm,
@@ -142,7 +142,8 @@ fn leg(angles: &Angles, pelvis: Frame, side: &Side) -> BodySide {
 }
 
 impl Spine {
-    /// The place so far up the spine from the hips (in centimetres; below zero is below the hips), and how the trunk is turned there.
+    /// The point at `height` (centimetres) along the spine above the hips, or below them if negative, and the orientation of the
+    /// trunk there.
     pub fn at(&self, height: f64) -> (Vec3, Frame) {
         const BEND: (f64, f64) = (6.0, SHOULDER_AT);
         let frame = |height: f64| {
@@ -163,12 +164,13 @@ impl Spine {
 }
 
 impl BodySide {
-    /// A point of the foot: so far along the sole from below the ankle, so far above the sole.
+    /// A point of the foot: `along` is the distance along the sole from below the ankle, `above` the height above the sole, in
+    /// centimetres.
     pub fn foot_point(&self, along: f64, above: f64) -> Vec3 {
         self.ankle + self.foot * along + self.instep * (above - ANKLE)
     }
 
-    /// Bends hip and knee so that the ankle comes to `ankle`; the foot keeps its direction.
+    /// Bends hip and knee so that the ankle reaches `ankle`. The foot keeps its direction.
     pub fn reach(&mut self, ankle: Vec3) {
         let (knee, end) = reach(self.hip, ankle, (THIGH, SHANK), self.knee, self.thigh_front);
         let square = |front: Vec3, from: Vec3, to: Vec3| front.square_to((to - from).unit_or(front)).unit_or(front);
@@ -177,7 +179,7 @@ impl BodySide {
         (self.knee, self.ankle) = (knee, end);
     }
 
-    /// Lays the foot flat, pointing as before.
+    /// Lays the foot flat without changing where it points.
     pub fn flatten(&mut self) {
         let up = Vec3 { x: 0.0, y: 1.0, z: 0.0 };
         self.foot = self.foot.square_to(up).unit_or(self.shank_front);
@@ -192,7 +194,7 @@ impl BodySide {
 }
 
 impl Arm {
-    /// Bends shoulder and elbow so that the wrist comes to `wrist`; the hand keeps its direction.
+    /// Bends shoulder and elbow so that the wrist reaches `wrist`. The hand keeps its direction.
     pub fn reach(&mut self, wrist: Vec3) {
         let down = self.elbow - self.shoulder;
         (self.elbow, self.wrist) = reach(self.shoulder, wrist, (UPPER_ARM, FOREARM), self.elbow, -self.thumb - down);
@@ -206,7 +208,7 @@ impl Arm {
 }
 
 impl Skeleton {
-    /// The whole body moved.
+    /// The whole body moved by `by`.
     pub fn shifted(mut self, by: Vec3) -> Skeleton {
         for place in [&mut self.spine.pelvis, &mut self.neck, &mut self.ear] {
             *place = *place + by;
@@ -219,15 +221,15 @@ impl Skeleton {
     }
 }
 
-/// Two bones from `root` toward `target`: the joint between them, bent to the side where `hint` lies (or `otherwise`), and
-/// the end, which is `target` or as near to it as the bones are long.
+/// Two bones from `root` toward `target`. Returns the joint between them, bent to the side of `hint` (or of `otherwise`), and the
+/// end, which is `target` or as close to it as the bones reach.
 fn reach(root: Vec3, target: Vec3, bones: (f64, f64), hint: Vec3, otherwise: Vec3) -> (Vec3, Vec3) {
     let way = target - root;
     let distance = way.length().clamp((bones.0 - bones.1).abs() + 0.5, (bones.0 + bones.1) * 0.9995);
     let direction = way.unit_or(-otherwise);
     let along = (bones.0 * bones.0 - bones.1 * bones.1 + distance * distance) / (2.0 * distance);
     let aside = (bones.0 * bones.0 - along * along).max(0.0).sqrt();
-    // A straight limb has no side of its own: a little of `otherwise` decides.
+    // A straight limb bends to no particular side, so a little of `otherwise` is added to decide.
     let pole = ((hint - root) + otherwise.unit_or(direction) * 0.5).square_to(direction).unit_or(otherwise);
     (root + direction * along + pole * aside, root + direction * distance)
 }

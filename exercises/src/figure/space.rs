@@ -23,18 +23,18 @@ impl Vec3 {
         self.dot(self).sqrt()
     }
 
-    /// This direction with length 1; `otherwise` if it has none.
+    /// This direction with length 1; `otherwise` if its length is 0.
     pub fn unit_or(self, otherwise: Vec3) -> Vec3 {
         let length = self.length();
         if length < 1e-9 { otherwise } else { self * (1.0 / length) }
     }
 
-    /// The direction square to both.
+    /// The direction perpendicular to both (cross product).
     pub fn cross(self, o: Vec3) -> Vec3 {
         Vec3 { x: self.y * o.z - self.z * o.y, y: self.z * o.x - self.x * o.z, z: self.x * o.y - self.y * o.x }
     }
 
-    /// The part of this that is square to the unit direction `to`.
+    /// The part of this vector that is perpendicular to the unit direction `to`.
     pub fn square_to(self, to: Vec3) -> Vec3 {
         self - to * self.dot(to)
     }
@@ -68,13 +68,13 @@ impl Mul<f64> for Vec3 {
     }
 }
 
-/// Turns the first direction toward the second by an angle in degrees, and the second along with it.
+/// Rotates the first direction toward the second by an angle in degrees, and the second along with it.
 pub(super) fn turned(first: Vec3, second: Vec3, degrees: f64) -> (Vec3, Vec3) {
     let (sin, cos) = degrees.to_radians().sin_cos();
     (first * cos + second * sin, second * cos - first * sin)
 }
 
-/// How a part of the body is turned: its front, its up and its right.
+/// The orientation of a part of the body: its front, up and right directions.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Frame {
     pub front: Vec3,
@@ -85,19 +85,19 @@ pub(super) struct Frame {
 impl Frame {
     pub const UPRIGHT: Frame = Frame { front: FRONT, up: UP, right: RIGHT };
 
-    /// Bent forward by so many degrees.
+    /// Bent forward by this many degrees.
     pub fn forward(self, degrees: f64) -> Frame {
         let (up, front) = turned(self.up, self.front, degrees);
         Frame { front, up, right: self.right }
     }
 
-    /// Bent to the right by so many degrees.
+    /// Bent to the right by this many degrees.
     pub fn sideways(self, degrees: f64) -> Frame {
         let (up, right) = turned(self.up, self.right, degrees);
         Frame { up, right, front: self.front }
     }
 
-    /// A step from the frame's place: so far to its front, up, right.
+    /// The vector with these components along the frame's front, up and right directions.
     pub fn step(self, front: f64, up: f64, right: f64) -> Vec3 {
         self.front * front + self.up * up + self.right * right
     }

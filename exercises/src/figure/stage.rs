@@ -8,7 +8,7 @@ use super::{front, hand, side};
 use crate::catalogue::{Eyes, Figure, View};
 use crate::sway::SetUp;
 
-/// The size of a picture, in the unit of whoever paints it (pixels, points).
+/// The size of a picture, in the unit of the painter (pixels, points).
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Size {
@@ -18,8 +18,8 @@ pub struct Size {
     pub height: f64,
 }
 
-/// A figure with its frame, ready to be drawn at any phase. Finding the frame costs as much as drawing 25 moments, so make one
-/// stage for a moving figure and keep it.
+/// A figure with its frame, ready to be drawn at any phase. Finding the frame costs as much as drawing 25 moments, so create one
+/// stage per moving figure and keep it.
 pub struct Stage {
     figure: Figure,
     held: AnchoredBody,
@@ -28,21 +28,20 @@ pub struct Stage {
     fit: Fit,
 }
 
-/// How many moments are looked at to find the frame.
+/// Number of intervals of the movement that are examined to find the frame.
 const SAMPLES: u32 = 24;
 
-/// The part of a picture's width and height that stays free on each side, so that no moment between two of the samples
-/// touches the edge.
+/// Share of a picture's width and height that stays free on each side, so that no moment between two samples touches the edge.
 const MARGIN: f64 = 0.015;
 
-/// What holds every moment of a figure, in centimetres, y up.
+/// A box that contains every moment of a figure, in centimetres, y up.
 #[derive(Debug, Clone, Copy)]
 struct Extent {
     low: Point,
     high: Point,
 }
 
-/// From centimetres, y up, to the picture, y down.
+/// Maps centimetres, y up, to the picture, y down.
 #[derive(Debug, Clone, Copy)]
 struct Fit {
     scale: f64,
@@ -51,13 +50,13 @@ struct Fit {
 }
 
 impl Stage {
-    /// Finds the frame that holds every moment of the figure.
+    /// Finds the frame that contains every moment of the figure.
     pub fn new(figure: &Figure, size: Size) -> Stage {
         Stage::set(figure, None, size)
     }
 
-    /// The figure of a balance trial: with the phone where the set-up has it, the hands that go with it, and a support beside it
-    /// whatever the exercise says.
+    /// The figure of a balance trial, with the phone and the hands positioned for the set-up, and a support beside it even if the
+    /// exercise has none.
     pub fn of_trial(figure: &Figure, set_up: SetUp, size: Size) -> Stage {
         Stage::set(&phone::with_support(figure), Some(set_up), size)
     }
@@ -72,7 +71,7 @@ impl Stage {
         stage
     }
 
-    /// Width over height of everything that the figure ever covers: for choosing a size that leaves no room unused.
+    /// Width divided by height of everything that the figure ever covers, for choosing a size without unused space.
     pub fn aspect(figure: &Figure) -> f64 {
         let stage = Stage::new(figure, Size { width: 1.0, height: 1.0 });
         let Extent { low, high } = stage.extent();
@@ -126,7 +125,7 @@ impl Fit {
         let (wide, tall) = ((high.x - low.x).max(1.0), (high.y - low.y).max(1.0));
         let room = 1.0 - 2.0 * MARGIN;
         let scale = (size.width * room / wide).min(size.height * room / tall);
-        // In the middle from left to right, standing on the lower edge.
+        // Centred horizontally, standing on the lower edge.
         let top = size.height * (1.0 - MARGIN) + low.y * scale;
         Fit { scale, left: (size.width - wide * scale) / 2.0 - low.x * scale, top }
     }

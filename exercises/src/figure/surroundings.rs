@@ -1,4 +1,4 @@
-//! What is around the figure: furniture, plumb line, arrows.
+//! The surroundings of the figure: furniture, plumb line, arrows.
 
 use super::arrow;
 use super::body::*;
@@ -10,22 +10,22 @@ use super::skeleton::Skeleton;
 use super::space::Vec3;
 use crate::catalogue::{Contact, Figure, Landmark, View};
 
-/// What does not move, made once for all moments.
+/// The parts that do not move, created once for all moments.
 pub(super) struct Surroundings {
     behind: Vec<Shape>,
     before: Vec<Shape>,
-    /// Whether ear, shoulder and hip are marked.
+    /// Whether ear, shoulder and hip are marked (they are compared with the plumb line).
     marked: bool,
 }
 
-/// The first pose, from where the figure is seen.
+/// The first pose, seen from the figure's view.
 pub(super) struct Scene<'a> {
     pub figure: &'a Figure,
     pub first: Skeleton,
     pub last: Skeleton,
 }
 
-/// A place in space as it is seen.
+/// Projects a point in space onto the picture.
 pub(super) fn flat(view: View, v: Vec3) -> Point {
     match view {
         View::Front => Point { x: -v.z, y: v.y },
@@ -49,12 +49,12 @@ impl Surroundings {
         Surroundings { behind, before, marked: figure.plumb && figure.view == View::Side }
     }
 
-    /// What is painted before the body.
+    /// The shapes painted before the body, so behind it.
     pub fn behind(&self) -> Vec<Shape> {
         self.behind.clone()
     }
 
-    /// What is painted after the body; the marks that come to lie on the plumb line move with it.
+    /// The shapes painted after the body, so in front of it. The marks that are compared with the plumb line move with the body.
     pub fn before(&self, body: &Skeleton) -> Vec<Shape> {
         let marks = [body.ear, body.near_arm.shoulder, body.spine.pelvis].map(|place| Point { x: place.x, y: place.y });
         let mut shapes = self.before.clone();
@@ -72,7 +72,7 @@ impl Scene<'_> {
         flat(self.figure.view, v)
     }
 
-    /// From left to right where the body lies or stands in all poses.
+    /// The horizontal extent of the body over all poses.
     pub(super) fn width(&self) -> (f64, f64) {
         let xs = [&self.first, &self.last].into_iter().flat_map(|s| {
             let legs = [s.near_leg.ankle, s.far_leg.ankle, s.near_leg.knee];

@@ -11,7 +11,7 @@ fn figure(view: View, contacts: &[Contact], poses: Vec<Pose>) -> Figure {
     Figure { view, furniture: Vec::new(), plumb: false, contacts, poses, arrows: Vec::new(), eyes: None }
 }
 
-/// From sitting to standing, by way of leaning forward.
+/// A figure that rises from sitting to standing by leaning forward.
 fn rising() -> Figure {
     use Joint::*;
     let sitting = Pose::from([(HipNear, 92), (KneeNear, 98), (HipFar, 92), (KneeFar, 98)]);
@@ -21,7 +21,7 @@ fn rising() -> Figure {
     rising
 }
 
-/// Both heels raised with the hands on a worktop.
+/// A figure that raises both heels with the hands on a worktop.
 fn on_toes() -> Figure {
     use Joint::*;
     let arms = [(ShoulderNear, 14), (ElbowNear, 66), (ShoulderFar, 20), (ElbowFar, 60)];
@@ -115,10 +115,10 @@ fn bones_keep_their_length_and_joints_bend_their_own_way() {
 }
 
 #[test]
-fn the_chair_stands_under_the_seat() {
+fn the_chair_is_under_the_pelvis() {
     let figure = rising();
     let pelvis = AnchoredBody::new(&figure).at(0.0).spine.pelvis;
-    // At a picture this large a centimetre is ten units; the floor's upper edge is the chair's lowest line.
+    // In a picture of this size one centimetre is ten units. The lower edge of the chair is at the upper edge of the floor.
     let shapes = draw(&figure, 0.0, Size { width: 4000.0, height: 2000.0 });
     let furniture = || shapes.iter().filter(|shape| shape.paint == Paint::Furniture);
     let ys = |shape: &Shape| {
@@ -143,7 +143,7 @@ fn the_frame_is_the_same_for_all_phases() {
 }
 
 #[test]
-fn front_side_and_hand_are_told_apart_and_closed_eyes_from_open() {
+fn front_side_and_hand_views_differ_and_so_do_closed_and_open_eyes() {
     let size = Size { width: 200.0, height: 200.0 };
     let poses = || vec![Pose::default(), Pose::from([(Joint::KneeNear, 20)])];
     let [side, front, hand] = [View::Side, View::Front, View::Hand].map(|view| draw(&figure(view, &[], poses()), 0.0, size));
@@ -170,7 +170,7 @@ fn a_mirror_turns_left_and_right_and_nothing_else() {
 }
 
 #[test]
-fn the_path_of_a_shape_is_svg() {
+fn a_shape_gives_an_svg_path() {
     let at = |x: f64, y: f64| Point { x, y };
     let outline = vec![
         Piece::Move(at(0.0, 1.0)),
@@ -183,7 +183,7 @@ fn the_path_of_a_shape_is_svg() {
 }
 
 #[test]
-fn what_is_wide_has_a_wide_aspect() {
+fn a_wide_figure_has_a_wide_aspect() {
     let lying = Pose::from([(Joint::Trunk, -90)]);
     let mut flat = figure(View::Side, &[Contact::UpperBack], vec![lying.clone(), lying]);
     flat.furniture = vec![Furniture::Mat];
@@ -227,7 +227,7 @@ proptest! {
         let size = Size { width: 320.0, height: 240.0 };
         for point in draw(&figure, phase, size).iter().flat_map(|shape| &shape.outline).flat_map(|piece| piece.points()) {
             prop_assert!(point.x.is_finite() && point.y.is_finite());
-            // Wild movements may pass the samples of the frame by a little.
+            // Extreme movements may go slightly beyond the frame, which is computed from samples only.
             prop_assert!((-8.0..=328.0).contains(&point.x) && (-8.0..=248.0).contains(&point.y), "{point:?}");
         }
     }

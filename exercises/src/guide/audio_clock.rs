@@ -1,24 +1,24 @@
-//! What the audio clock says at a moment of the steady clock.
+//! Estimates the time of the audio clock from the time of the steady clock.
 //!
-//! A web view renders sound in bursts, so that its audio clock stands still and jumps; asked at any one moment it may be tens of
-//! milliseconds behind. Just after a burst it is right. The largest lead over the steady clock that was seen within the last half
-//! minute is therefore the best guess. Older ones are forgotten: the two clocks may run at different speeds, and where sound falters,
-//! the audio clock has stood still for good.
+//! A web view renders sound in bursts, so its audio clock stops and jumps; read at any one moment it may be tens of milliseconds
+//! late. Just after a burst it is right. The best estimate is therefore the largest lead of the audio clock over the steady clock
+//! within the last half minute. Older readings are dropped, because the two clocks may run at different speeds, and because the
+//! audio clock loses time for good if the sound stutters.
 
-/// The two clocks may part by so much, in seconds a second: quartz is better than this.
+/// Largest drift between the two clocks, in seconds per second. Quartz clocks drift less.
 const PARTING: f64 = 2e-4;
-/// A sound that was told ahead is told anew where the guess has moved by more than this, in seconds.
+/// A sound is rescheduled if the estimate has moved by more than this, in seconds.
 const MOVED_S: f64 = 0.002;
-/// Of each span of so many seconds the best look is kept.
+/// The best reading within each span of this length is kept, in seconds.
 const SPAN_S: f64 = 4.0;
-/// So many spans are remembered.
+/// Number of spans that are kept.
 const SPANS: usize = 8;
 
-/// The lead of the audio clock over the steady one.
+/// Estimates the lead of the audio clock over the steady clock.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct AudioClock {
     best: [Option<Seen>; SPANS],
-    /// Of the last look.
+    /// Time of the last reading, in seconds.
     steady_s: f64,
 }
 
@@ -33,14 +33,14 @@ impl Seen {
         libm::floor(steady_s / SPAN_S) as i64
     }
 
-    /// What is left of the lead by then.
+    /// The lead of this reading, reduced by the largest drift until `steady_s`.
     fn at(self, steady_s: f64) -> f64 {
         self.lead_s - PARTING * (steady_s - self.steady_s).max(0.0)
     }
 }
 
 impl AudioClock {
-    /// Looks at both clocks at once: milliseconds of the steady one, seconds of the audio clock.
+    /// Takes a reading of both clocks at the same moment: the steady clock in milliseconds, the audio clock in seconds.
     pub fn sync(&mut self, steady_ms: f64, audio_s: f64) {
         let steady_s = steady_ms / 1000.0;
         let now = Seen { lead_s: audio_s - steady_s, steady_s };
@@ -51,19 +51,19 @@ impl AudioClock {
         self.steady_s = steady_s;
     }
 
-    /// The best guess of the lead.
+    /// The best estimate of the lead, in seconds.
     fn lead(&self) -> Option<f64> {
         let first = Seen::span(self.steady_s) - SPANS as i64 + 1;
         let remembered = self.best.iter().flatten().filter(|best| Seen::span(best.steady_s) >= first);
         remembered.map(|best| best.at(self.steady_s)).reduce(f64::max)
     }
 
-    /// The audio clock's second at a moment of the steady clock; `None` before the first look.
+    /// The audio clock's time in seconds at a moment of the steady clock; `None` before the first reading.
     pub fn at(&self, steady_ms: f64) -> Option<f64> {
         self.lead().map(|lead_s| steady_ms / 1000.0 + lead_s)
     }
 
-    /// Whether what was to sound at `steady_ms` was told to sound at another moment, `audio_s`.
+    /// Whether a sound for `steady_ms` that was scheduled at `audio_s` of the audio clock would now be scheduled at another time.
     pub fn has_moved(&self, steady_ms: f64, audio_s: f64) -> bool {
         self.at(steady_ms).is_some_and(|now| (now - audio_s).abs() > MOVED_S)
     }
@@ -73,7 +73,7 @@ impl AudioClock {
 mod tests {
     use super::*;
 
-    /// A clock that jumps by 80 ms, looked at every 16 ms, its own speed a little off.
+    /// Readings every 16 ms of an audio clock that jumps by 80 ms and runs at `speed`.
     fn looked_at(seconds: u32, speed: f64) -> AudioClock {
         let mut clock = AudioClock::default();
         for look in 0..seconds * 60 {
@@ -103,10 +103,10 @@ mod tests {
     }
 
     #[test]
-    fn a_clock_that_faltered_is_known_anew_within_half_a_minute() {
+    fn after_a_stutter_the_estimate_recovers_within_half_a_minute() {
         let mut clock = looked_at(20, 1.0);
         for second in 20..53_u32 {
-            // Out of sight it is looked at once a second, at another place of its bursts each time.
+            // A hidden window reads the clock once a second, each time at a different place within the bursts.
             let steady_ms = f64::from(second) * 1007.0;
             clock.sync(steady_ms, 7.0 - 0.06 + libm::floor(steady_ms / 80.0) * 0.08);
         }

@@ -1,4 +1,4 @@
-//! The machine: goes along the course as time passes and as the person presses.
+//! The state machine of a run: moves along the course as time passes and as the person presses.
 
 use super::event::{GuideEvent, Phase, Press};
 use super::moment::{self, Moment};
@@ -9,12 +9,12 @@ use crate::catalogue::kind::{RunFlags, WorkForm};
 use crate::plan::Side;
 use crate::run::{Run, RunEnd, SetUp, TrialEnd, Work};
 
-/// While something is done it is logged every so many milliseconds, besides at each phase.
+/// Longest time between two log entries while an exercise is being done, in milliseconds. Each new phase is logged as well.
 pub const CHECKPOINT_MS: u64 = 5_000;
-/// Most interruptions that are kept.
+/// Largest number of interruptions that are recorded.
 const MAX_INTERRUPTIONS: usize = 100;
 
-/// A run as it goes.
+/// A run in progress.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Guide {
     run: Run,
@@ -30,8 +30,8 @@ pub struct Guide {
 }
 
 impl Guide {
-    /// Begins `run` now, on the item's side. `None` if what is done does not fit the dose, the dose asks for nothing, or
-    /// it is a stance without a leg.
+    /// Starts `run` now, on the item's side. `None` if the work does not fit the dose, if the dose asks for nothing, or if it is a
+    /// stance without a leg.
     pub fn new(run: Run, side: Side, now: Moment) -> Option<Guide> {
         let fits = run.fits() && (run.work.form() != WorkForm::Trials || side != Side::Neither);
         let steps = course(run.dose, side, set_up(&run));
@@ -52,7 +52,7 @@ impl Guide {
         })
     }
 
-    /// Lets time pass up to `now`. A clock that went back stands still.
+    /// Lets time pass up to `now`. If the clock was set back, no time passes.
     pub fn advance(&mut self, now: Moment) -> Vec<GuideEvent> {
         let mut events = Vec::new();
         let now = Moment { steady_ms: now.steady_ms.max(self.last.steady_ms), ..now };
@@ -71,7 +71,7 @@ impl Guide {
         events
     }
 
-    /// The person presses something at `now`. While a trial goes on, anything that is pressed ends it.
+    /// Passes a press at `now` to the run. During a trial, any press ends the trial.
     pub fn press(&mut self, press: Press, now: Moment) -> Vec<GuideEvent> {
         let mut events = self.advance(now);
         let at = self.last.steady_ms;
@@ -83,7 +83,8 @@ impl Guide {
         events
     }
 
-    /// Where the phone is during this run's trials. Only before the first count-in: set-ups are never mixed in one run.
+    /// Sets where the phone is during this run's trials. Only possible before the first count-in, because set-ups are never mixed in
+    /// one run.
     pub fn choose_set_up(&mut self, chosen: SetUp) {
         if let (Stage::Going { step: 0, .. }, Work::Balance(balance)) = (self.stage, &mut self.run.work) {
             balance.set_up = chosen;
@@ -96,12 +97,12 @@ impl Guide {
         set_up(&self.run)
     }
 
-    /// Whether the set-up may still be chosen.
+    /// Whether the set-up can still be chosen.
     pub fn may_choose_set_up(&self) -> bool {
         matches!((self.stage, &self.run.work), (Stage::Going { step: 0, .. }, Work::Balance(_)))
     }
 
-    /// The start tone of the trial that goes on, on the steady clock, in milliseconds.
+    /// When the current trial's start tone sounded, on the steady clock in milliseconds; `None` if no trial is running.
     pub fn trial_began(&self) -> Option<u64> {
         match self.stage {
             Stage::Going { step, since, .. } if self.steps[step].kind == StepKind::Trial => Some(since),
@@ -109,8 +110,8 @@ impl Guide {
         }
     }
 
-    /// The sensor proposes that the foot came down, where that ends a trial. Nobody has confirmed it: until then the time is
-    /// no measurement.
+    /// Ends the current trial because the sensor detected a touch-down. The trial is recorded as cut off: until the person confirms
+    /// the touch-down, its time is not a measurement.
     pub fn propose_end(&mut self, now: Moment) -> Vec<GuideEvent> {
         let mut events = self.advance(now);
         if self.step_kind() == Some(StepKind::Trial) {
@@ -119,7 +120,7 @@ impl Guide {
         events
     }
 
-    /// The window went out of sight: what needs a touch is broken off, since nobody can touch it any more.
+    /// The window was hidden. A step that only a touch could end is broken off, because nobody can touch the screen any more.
     pub fn window_hidden(&mut self, now: Moment) -> Vec<GuideEvent> {
         let mut events = self.advance(now);
         if self.flags().ends_out_of_sight {
@@ -128,8 +129,8 @@ impl Guide {
         events
     }
 
-    /// The run as far as it got, as seen at the last look at the clock. A trial that goes on stands in it as cut off: should
-    /// this be the last that anybody sees of it, it was.
+    /// The run so far, as of the last look at the clock. A trial in progress is recorded as cut off, in case this snapshot is the
+    /// last one.
     pub fn snapshot(&self) -> Run {
         let going = self.going(self.last.steady_ms);
         let pause = match self.stage {
@@ -145,7 +146,7 @@ impl Guide {
         }
     }
 
-    /// The step's content that is on; `None` while on pause, counting in again, or over.
+    /// The kind of the current step. A pause and the count-in after it are given as `CountIn`; `None` once the run has ended.
     pub(super) fn step_kind(&self) -> Option<StepKind> {
         match self.stage {
             Stage::Going { step, .. } => Some(self.steps[step].kind),
@@ -170,7 +171,7 @@ impl Guide {
         matches!(self.stage, Stage::Going { step, .. } if self.steps[step].kind.is_work())
     }
 
-    /// The step that is not over yet and counts as far as it gets, with the milliseconds gone of it at `at`.
+    /// The unfinished step that counts as far as it got, with its milliseconds up to `at`.
     fn going(&self, at: u64) -> Option<(StepKind, Part, u64)> {
         let step = self.steps[self.stage.step()?];
         let done = match self.stage {
@@ -181,7 +182,7 @@ impl Guide {
         self.record.counts_unfinished(step.kind).then_some((step.kind, step.part, done))
     }
 
-    /// Goes through every step that has ended by `at`; each begins exactly where the one before ended.
+    /// Goes through every step that has ended by `at`. Each step begins exactly when the previous one ended.
     fn pass(&mut self, at: u64, events: &mut Vec<GuideEvent>) {
         loop {
             match self.stage {
@@ -202,7 +203,7 @@ impl Guide {
         }
     }
 
-    /// Ends the step that goes on at `at` and begins the next.
+    /// Ends the current step at `at` and begins the next one.
     pub(super) fn end_step(&mut self, at: u64, trial_end: TrialEnd, events: &mut Vec<GuideEvent>) {
         let Stage::Going { step, since, .. } = self.stage else { return };
         let Step { kind, part, ms } = self.steps[step];
@@ -219,7 +220,7 @@ impl Guide {
         self.entered(events);
     }
 
-    /// The person ends it: the hold that goes on counts as far as it got.
+    /// Ends the run at the person's wish. A hold in progress counts as far as it got.
     pub(super) fn stop(&mut self, end: RunEnd, at: u64, events: &mut Vec<GuideEvent>) {
         if let Some((kind, part, ms)) = self.going(at) {
             self.record.finish(kind, part, ms, TrialEnd::CutOff);
@@ -235,7 +236,7 @@ impl Guide {
         events.extend([GuideEvent::Checkpoint, GuideEvent::Ended(end)]);
     }
 
-    /// Repetitions are too short to log each of their beats; the five seconds cover them.
+    /// The beats of a repetition are too short to log each of them; the checkpoint every five seconds covers them.
     pub(super) fn entered(&self, events: &mut Vec<GuideEvent>) {
         let phase = self.view().phase;
         events.push(GuideEvent::Entered(phase));
@@ -244,7 +245,7 @@ impl Guide {
         }
     }
 
-    /// The device slept from `last` on, or nobody looked at the clock.
+    /// Handles the time from `last` on, in which the device slept or the program did not run.
     fn interrupt(&mut self, last: u64, now: u64, events: &mut Vec<GuideEvent>) {
         let (Stage::Going { step, .. } | Stage::LeadIn { step, .. }) = self.stage else { return };
         if matches!(self.steps[step].kind, StepKind::Wait) {
@@ -261,7 +262,7 @@ impl Guide {
         }
     }
 
-    /// Breaks a trial off at `at`, or its count-in, and waits for the person again.
+    /// Breaks off a trial or its count-in at `at`, and waits for the person again.
     pub(super) fn break_off(&mut self, at: u64, events: &mut Vec<GuideEvent>) {
         let Stage::Going { step, .. } = self.stage else { return };
         match self.steps[step].kind {
@@ -272,7 +273,7 @@ impl Guide {
     }
 }
 
-/// Where the phone is; without a stance it makes no difference.
+/// Where the phone is. Irrelevant for exercises other than a stance.
 fn set_up(run: &Run) -> SetUp {
     run.work.balance().map_or(SetUp::OnSupport, |balance| balance.set_up)
 }

@@ -1,29 +1,29 @@
-//! The sounds that come by themselves, with their times, so that they can be scheduled ahead on the audio clock.
+//! The sounds that come without a press, with their times, so that they can be scheduled ahead on the audio clock.
 
 use super::course::Guide;
 use super::sound::Sound;
 use super::stage::Stage;
 use super::step::{Beat, COUNT_IN_MS, Step, StepKind};
 
-/// Sounds are told so far ahead, in milliseconds. A window out of sight still asks every two seconds.
+/// How far ahead sounds are given, in milliseconds. A hidden window still asks every two seconds.
 pub const AHEAD_MS: u64 = 30_000;
-/// Holds and trials from this length on have a half-way sound, in milliseconds.
+/// Least length of a hold or trial that has a half-way sound, in milliseconds.
 const HALF_FROM_MS: u64 = 6_000;
-/// Between two beats of a count-in, in milliseconds.
+/// Time between two beats of a count-in, in milliseconds.
 const COUNT_MS: u64 = 1_000;
 
-/// A sound and when it comes.
+/// A sound and its time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Cue {
-    /// On the steady clock, in milliseconds.
+    /// Time on the steady clock, in milliseconds.
     pub at_ms: u64,
     /// The sound.
     pub sound: Sound,
 }
 
 impl Guide {
-    /// The sounds from now on, [`AHEAD_MS`] ahead at most, as they come if the person presses nothing. Each answer holds
-    /// everything that is to come; after a press the sounds told before are void.
+    /// The sounds within the next [`AHEAD_MS`], assuming that the person presses nothing. Each call returns all of them; after a
+    /// press, the sounds returned earlier are no longer valid.
     pub fn cues(&self) -> Vec<Cue> {
         let now = self.now_ms();
         let mut cues = Vec::new();
@@ -72,7 +72,7 @@ impl Guide {
                     cues.push(at(end, over));
                 }
             }
-            // A rest that runs into a count-in is heard to end; one that ends in a wait calls.
+            // A rest before a count-in needs no sound, because the count-in is audible. A rest before a wait ends with a call.
             StepKind::Rest if self.steps.get(step + 1).is_some_and(|next| next.kind == StepKind::Wait) => {
                 cues.push(at(end, Sound::Ready))
             }
@@ -86,7 +86,7 @@ impl Guide {
     }
 }
 
-/// Three, two, one, the last a second before `until`.
+/// Adds the sounds of "three, two, one", the last one a second before `until`.
 fn count_in(until: u64, cues: &mut Vec<Cue>) {
     let first = until.saturating_sub(COUNT_IN_MS);
     cues.extend((0..COUNT_IN_MS / COUNT_MS).map(|n| Cue { at_ms: first + n * COUNT_MS, sound: Sound::CountIn }));

@@ -1,64 +1,64 @@
-//! What goes in and comes out of a run: presses, phases, events.
+//! Input and output of a run: presses, phases, events.
 
 use super::step::Beat;
 use crate::run::RunEnd;
 
-/// What the person can press. Whether it means anything just then, [`super::Controls`] says; what means nothing does nothing.
+/// What the person can press. [`super::Controls`] says which presses are possible at the moment; any other press has no effect.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Press {
-    /// Anywhere on the screen.
+    /// A touch anywhere on the screen.
     Touch,
     /// "Pause".
     Pause,
-    /// "Go on" after a pause.
+    /// "Continue" after a pause.
     Resume,
-    /// The next one now: begins a trial's count-in, ends a rest.
+    /// Starts the next part now: begins a trial's count-in, or ends a rest.
     Next,
     /// "More rest".
     MoreRest,
-    /// "That one failed": the repetition that goes on, or the last one.
+    /// "That one failed": the current repetition, or the last one.
     Failed,
     /// "Stop".
     Stop,
-    /// "Something is wrong" and something was.
+    /// "Something is wrong": the person has a complaint.
     Trouble,
 }
 
-/// What is on.
+/// What is going on at the moment.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Phase {
-    /// Waits for the person: the next trial begins when they say so.
+    /// Waits for the person to start the next trial.
     Waiting,
     /// Counting in.
     CountIn,
     /// A hold.
     Holding,
-    /// A beat of a repetition.
+    /// One beat of a repetition.
     Beat(Beat),
-    /// A balance trial: everything on the screen ends it.
+    /// A balance trial.
     Trial,
-    /// The moment after a trial, in which nothing can be pressed.
+    /// The moment after a trial, in which presses have no effect.
     Settling,
     /// A rest.
     Resting,
-    /// On pause.
+    /// Paused.
     Paused {
-        /// The device slept; the person did not ask for it.
+        /// Whether the pause is due to the device's sleep and not to a press.
         slept: bool,
     },
-    /// Over.
+    /// The run has ended.
     Ended(RunEnd),
 }
 
-/// What happened, for whoever drives the guide.
+/// What happened, for the code that drives the guide.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum GuideEvent {
-    /// Another phase is on.
+    /// A new phase began.
     Entered(Phase),
-    /// The device slept, or the program stood still.
+    /// The device slept, or the program did not run.
     Interrupted,
-    /// The run should be logged as far as it got.
+    /// The run so far should be logged.
     Checkpoint,
-    /// It is over.
+    /// The run ended.
     Ended(RunEnd),
 }

@@ -1,8 +1,8 @@
-//! A run as it goes: what is on, for how long, what the person may press, what is logged. Pure; time is an argument.
+//! Guides a run: what is going on, for how long, what the person can press, what is logged. Pure; the time is an argument.
 //!
-//! The course of a run is laid out in advance (`step`), so that the tones of what comes can be scheduled ahead on the
-//! audio clock ([`Guide::cues`]) and a window that is called late loses no time. What the person held is only what was seen
-//! to go by: a pause never counts, and when the device slept, the hold counts up to the last look at the clock.
+//! The course of a run is computed in advance (`step`), so that sounds can be scheduled ahead on the audio clock ([`Guide::cues`])
+//! and a window that is called late loses no time. Only time that was observed counts as held: a pause never counts, and if the
+//! device slept, a hold counts up to the last look at the clock before.
 
 mod audio_clock;
 mod course;

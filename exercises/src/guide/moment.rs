@@ -1,24 +1,24 @@
-//! Two clocks side by side: one that only ever goes forward, and the one on the wall.
+//! A moment on two clocks: the steady clock, which only goes forward, and the wall clock.
 //!
-//! A device that sleeps stops the first on most platforms and never the second, so a sleep shows in their difference. Where
-//! the first goes on during sleep, it shows as a stretch in which nobody asked the time.
+//! On most platforms a sleeping device stops the steady clock but never the wall clock, so a sleep shows as a difference. Where the
+//! steady clock continues during sleep, it shows as a long time between two looks at the clock.
 
 /// A moment on both clocks of one device, in milliseconds.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Moment {
-    /// The monotonic clock, from an origin of its own.
+    /// Time of the monotonic clock, from an arbitrary origin.
     pub steady_ms: u64,
-    /// The wall clock, since 1970-01-01T00:00:00Z.
+    /// Time of the wall clock since 1970-01-01T00:00:00Z.
     pub wall_ms: i64,
 }
 
-/// The wall clock may run ahead of the steady one by so much between two looks, in milliseconds: setting a clock by the
+/// Largest lead that the wall clock may gain over the steady one between two looks, in milliseconds. Synchronising a clock by the
 /// network moves it by less.
 pub const SLEPT_MS: i64 = 2_000;
-/// Longest stretch between two looks at the clock, in milliseconds. A window out of sight still looks every two seconds.
+/// Longest time between two looks at the clock, in milliseconds. A hidden window still looks every two seconds.
 pub const STALLED_MS: u64 = 10_000;
 
-/// Whether the device slept, or the program stood still, between two looks.
+/// Whether the device slept or the program did not run between two looks at the clock.
 pub(super) fn slept(before: Moment, now: Moment) -> bool {
     let steady = now.steady_ms.saturating_sub(before.steady_ms);
     let wall = now.wall_ms.saturating_sub(before.wall_ms);

@@ -1,4 +1,4 @@
-//! What the person can press, and what it does.
+//! What the person's presses do.
 
 use super::course::Guide;
 use super::event::{GuideEvent, Press};
@@ -7,7 +7,7 @@ use super::step::{COUNT_IN_MS, Part, StepKind};
 use crate::catalogue::kind::WorkForm;
 use crate::run::RunEnd;
 
-/// By so much "more rest" lengthens a rest, in milliseconds.
+/// Extension of a rest by "more rest", in milliseconds.
 pub const MORE_REST_MS: u64 = 30_000;
 
 impl Guide {
@@ -32,7 +32,7 @@ impl Guide {
         }
     }
 
-    /// Ends a rest or a wait; the count-in comes next.
+    /// Ends a rest or a wait. The count-in comes next.
     fn next(&mut self, kind: StepKind, at: u64, events: &mut Vec<GuideEvent>) {
         let Stage::Going { step, .. } = self.stage else { return };
         if matches!(kind, StepKind::Rest | StepKind::Wait) {
@@ -41,7 +41,7 @@ impl Guide {
         }
     }
 
-    /// Stops the time. A repetition begins anew afterwards, as does a count-in; a trial cannot be paused.
+    /// Pauses the run. A repetition or a count-in starts over afterwards; a trial cannot be paused.
     pub(super) fn pause(&mut self, from: u64, now: u64, slept: bool, events: &mut Vec<GuideEvent>) {
         let (step, done, extra) = match self.stage {
             Stage::Going { step, since, extra } => (step, from.saturating_sub(since), extra),
@@ -79,12 +79,12 @@ impl Guide {
         }
     }
 
-    /// The repetition that "that one failed" speaks of, where repetitions are counted.
+    /// The repetition that "that one failed" refers to, if the exercise counts repetitions.
     pub(super) fn markable(&self) -> Option<(Part, u8)> {
         if self.run().work.form() == WorkForm::Counted { self.last_repetition() } else { None }
     }
 
-    /// The repetition that goes on, or the last one of the part that just ended.
+    /// The current repetition, or the last one of the part that just ended.
     pub(super) fn last_repetition(&self) -> Option<(Part, u8)> {
         let Stage::Going { step, .. } = self.stage else { return None };
         let back = self.steps[..=step].iter().rev();

@@ -1,4 +1,4 @@
-//! What was done so far.
+//! Records what was done so far in a run.
 
 use super::step::{Beat, Part, StepKind};
 use crate::catalogue::kind::WorkForm;
@@ -6,7 +6,7 @@ use crate::plan::BodySide;
 use crate::run::{Balance, HoldRecord, SetRecord, Trial, TrialEnd, Work};
 use crate::statistics::median;
 
-/// What was done so far; a part that still goes is not in it.
+/// What was done so far, without the part in progress.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) enum Record {
     Timed(Vec<Piece>),
@@ -14,7 +14,7 @@ pub(super) enum Record {
     Trials(Vec<Trial>),
 }
 
-/// What went by of one step of a timed part.
+/// The time done in one step of a timed part, in milliseconds.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Piece {
     part: Part,
@@ -27,9 +27,9 @@ pub(super) struct Piece {
 pub(super) struct Set {
     side: Option<BodySide>,
     number: u8,
-    /// Repetitions that went through.
+    /// Repetitions that were completed.
     finished: u8,
-    /// By repetition, whether the person marked it as failed.
+    /// For each repetition, whether the person marked it as failed.
     failed: Vec<bool>,
 }
 
@@ -42,7 +42,7 @@ impl Record {
         }
     }
 
-    /// Whether a step counts as far as it got when it does not come to its end.
+    /// Whether an unfinished step of this kind counts as far as it got.
     pub fn counts_unfinished(&self, kind: StepKind) -> bool {
         match self {
             Record::Timed(_) => kind.is_work(),
@@ -51,12 +51,12 @@ impl Record {
         }
     }
 
-    /// A step has ended after `ms`.
+    /// Records that a step has ended after `ms` milliseconds.
     pub fn finish(&mut self, kind: StepKind, part: Part, ms: u64, trial_end: TrialEnd) {
         let held_ms = u32::try_from(ms).unwrap_or(u32::MAX);
         match (self, kind) {
             (Record::Timed(pieces), kind) if kind.is_work() && ms > 0 => {
-                // A movement that a pause cut short begins anew, and then counts once.
+                // A movement that a pause interrupted starts over, and must count only once.
                 pieces.retain(|piece| (piece.part, piece.kind) != (part, kind));
                 pieces.push(Piece { part, kind, ms: held_ms });
             }
@@ -72,7 +72,7 @@ impl Record {
         }
     }
 
-    /// Marks or unmarks a repetition, from 0, of `part` as failed.
+    /// Marks the repetition (counted from 0) of `part` as failed, or removes the mark.
     pub fn mark(&mut self, part: Part, repetition: u8) {
         if let Record::Counted(sets) = self {
             let failed = &mut set(sets, part).failed;
@@ -84,7 +84,7 @@ impl Record {
         }
     }
 
-    /// Whether a repetition, from 0, of `part` is marked as failed.
+    /// Whether the repetition (counted from 0) of `part` is marked as failed.
     pub fn is_marked(&self, part: Part, repetition: u8) -> bool {
         let Record::Counted(sets) = self else { return false };
         let set = sets.iter().find(|set| set.is(part));
@@ -122,13 +122,13 @@ impl Set {
     }
 }
 
-/// What was kept of one timed part, of which these are the pieces.
+/// The record of one timed part, made of these pieces.
 fn held(pieces: &[Piece]) -> HoldRecord {
     let held_ms = pieces.iter().fold(0, |sum: u32, piece| sum.saturating_add(piece.ms));
     HoldRecord { side: pieces[0].part.side, held_ms }
 }
 
-/// The set of `part`, begun if it was not yet.
+/// The set of `part`, which is added if it does not exist yet.
 fn set(sets: &mut Vec<Set>, part: Part) -> &mut Set {
     let at = sets.iter().position(|set| set.is(part)).unwrap_or_else(|| {
         sets.push(Set { side: part.side, number: part.number, finished: 0, failed: Vec::new() });
@@ -137,22 +137,22 @@ fn set(sets: &mut Vec<Set>, part: Part) -> &mut Set {
     &mut sets[at]
 }
 
-/// How one leg stood in this run, over the trials that were measured.
+/// One leg's results in this run, over the trials that were measured.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BalanceResult {
     /// The leg stood on.
     pub leg: BodySide,
-    /// Trials that were measured.
+    /// Number of trials that were measured.
     pub trials: u8,
-    /// The best, in milliseconds.
+    /// Longest time, in milliseconds.
     pub best_ms: u32,
-    /// The median, in milliseconds.
+    /// Median time, in milliseconds.
     pub median_ms: u32,
-    /// Whether the best reached the target: it is then a lower bound.
+    /// Whether the longest time reached the target: it is then a lower bound.
     pub capped: bool,
 }
 
-/// How each leg stood, the left first; legs without a measured trial are left out.
+/// The results of each leg, the left one first. A leg without a measured trial is left out.
 pub fn balance_results(trials: &[Trial]) -> Vec<BalanceResult> {
     [BodySide::Left, BodySide::Right].into_iter().filter_map(|leg| leg_stood(trials, leg)).collect()
 }
@@ -179,7 +179,7 @@ mod tests {
     }
 
     #[test]
-    fn best_and_middle_by_leg_without_trials_that_were_cut_off() {
+    fn best_and_median_by_leg_leave_out_trials_that_were_cut_off() {
         let trials = [
             trial(BodySide::Right, 9_000, TrialEnd::Touch),
             trial(BodySide::Left, 12_000, TrialEnd::Touch),
@@ -218,7 +218,7 @@ mod tests {
     }
 
     #[test]
-    fn the_movements_of_a_timed_part_add_up_and_one_that_begins_anew_counts_once() {
+    fn the_movements_of_a_timed_part_add_up_and_a_restarted_one_counts_once() {
         let part = Part { number: 1, of: 1, side: None, changes_side: false, last: true };
         let mut record = Record::new(WorkForm::Timed);
         record.finish(StepKind::Beat(0, Beat::Up), part, 2000, TrialEnd::Touch);

@@ -1,36 +1,36 @@
-//! The sounds of a run, as notes: what each is and when it comes. Made here; whoever plays them only follows the numbers.
+//! The sounds of a run as notes. They are defined here; the player only follows the numbers.
 //!
-//! Each can be told from the others by the way its pitch goes alone, so that neither loudness nor timbre nor a trained ear
-//! is needed, and the eyes can be elsewhere. Pitches stay between 200 and 1,100 Hz, where hearing that fails with age still
-//! serves (ISO 7029:2017 puts the losses above 2 kHz).
+//! Each sound differs from the others in the course of its pitch alone, so that loudness, timbre or a trained ear are not needed and
+//! the person can look elsewhere. Pitches stay between 200 and 1,100 Hz, which are still audible with age-related hearing loss (ISO
+//! 7029:2017 puts the losses above 2 kHz).
 
-/// A sound that tells something.
+/// A sound with a meaning.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Sound {
     /// Three, two, one.
     CountIn,
     /// A hold or a trial begins.
     Start,
-    /// Half of it is over.
+    /// Half of the hold or trial is over.
     Half,
     /// A part is over; rest.
     Rest,
-    /// The rest is over; the next begins when the person says so.
+    /// The rest is over; the next part begins when the person starts it.
     Ready,
-    /// Everything is over.
+    /// The run is over.
     End,
-    /// The outward part of a repetition.
+    /// The outward movement of a repetition.
     Up,
-    /// Its return.
+    /// The return movement of a repetition.
     Down,
 }
 
 impl Sound {
-    /// All of them.
+    /// All sounds.
     pub const ALL: [Sound; 8] =
         [Sound::CountIn, Sound::Start, Sound::Half, Sound::Rest, Sound::Ready, Sound::End, Sound::Up, Sound::Down];
 
-    /// Its notes, in order; they do not overlap.
+    /// Its notes, in order and without overlap.
     pub fn notes(self) -> &'static [Note] {
         match self {
             Sound::CountIn => const { &[Note::level(0, 90, 523)] },
@@ -44,7 +44,7 @@ impl Sound {
         }
     }
 
-    /// How long it sounds, in milliseconds.
+    /// Its duration, in milliseconds.
     pub fn duration_ms(self) -> u32 {
         self.notes().iter().map(|note| u32::from(note.at_ms) + u32::from(note.for_ms)).max().unwrap_or(0)
     }
@@ -53,13 +53,13 @@ impl Sound {
 /// One note.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Note {
-    /// When it begins, in milliseconds after the sound's beginning.
+    /// When the note begins, in milliseconds after the sound's beginning.
     pub at_ms: u16,
-    /// How long it lasts, in milliseconds.
+    /// Duration of the note, in milliseconds.
     pub for_ms: u16,
-    /// Its pitch at the beginning, in hertz.
+    /// Pitch at the beginning, in hertz.
     pub from_hz: u16,
-    /// Its pitch at the end, in hertz.
+    /// Pitch at the end, in hertz.
     pub to_hz: u16,
 }
 
@@ -79,7 +79,7 @@ mod tests {
     use std::cmp::Ordering;
     use std::collections::BTreeSet;
 
-    /// How the pitch goes: within each note, and from each note to the next.
+    /// The course of the pitch: within each note, and from each note to the next.
     fn contour(sound: Sound) -> Vec<Ordering> {
         let pitches: Vec<u16> = sound.notes().iter().flat_map(|note| [note.from_hz, note.to_hz]).collect();
         pitches.windows(2).map(|pair| pair[1].cmp(&pair[0])).collect()
@@ -92,7 +92,7 @@ mod tests {
     }
 
     #[test]
-    fn steps_are_wide_enough_to_be_heard_as_steps() {
+    fn pitch_steps_are_wide_enough_to_be_heard() {
         for sound in Sound::ALL {
             let pitches: Vec<f64> = sound.notes().iter().flat_map(|n| [n.from_hz.into(), n.to_hz.into()]).collect();
             for pair in pitches.windows(2).filter(|pair| pair[0] != pair[1]) {

@@ -1,19 +1,19 @@
-//! What a person wants to hear of a run.
+//! The person's choice of sound during a run.
 
-/// What is heard. Everything heard is also seen, and felt where the device shakes.
+/// What is audible during a run. Everything is also visible, and felt if the device can vibrate.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum SoundMode {
     /// Tones.
     #[default]
     Tones,
-    /// Tones, and each phase in words.
+    /// Tones, and each phase in spoken words.
     Voice,
-    /// Nothing.
+    /// No sound.
     Nothing,
 }
 
 impl SoundMode {
-    /// What one press changes it to; a device that cannot speak leaves the voice out.
+    /// The next choice when the button is pressed; without a voice on this device, `Voice` is skipped.
     pub fn next(self, can_speak: bool) -> SoundMode {
         match self {
             SoundMode::Tones if can_speak => SoundMode::Voice,
@@ -22,12 +22,12 @@ impl SoundMode {
         }
     }
 
-    /// What is heard in fact: a device that cannot speak still sounds.
+    /// The mode that is used: without a voice on this device, `Voice` becomes tones.
     pub fn effective(self, can_speak: bool) -> SoundMode {
         if self == SoundMode::Voice && !can_speak { SoundMode::Tones } else { self }
     }
 
-    /// The name under which it is kept.
+    /// The name under which it is stored.
     pub fn code(self) -> &'static str {
         match self {
             SoundMode::Tones => "tones",
@@ -36,7 +36,7 @@ impl SoundMode {
         }
     }
 
-    /// By its name; whatever is no name is as if nothing had been chosen.
+    /// The mode of this name; for any other text the default.
     pub fn from_code(code: &str) -> SoundMode {
         let all = [SoundMode::Tones, SoundMode::Voice, SoundMode::Nothing];
         all.into_iter().find(|one| one.code() == code).unwrap_or_default()
@@ -48,7 +48,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn presses_go_round_and_leave_out_a_voice_that_is_not_there() {
+    fn presses_go_round_and_skip_the_voice_if_there_is_none() {
         let round = |can_speak: bool| {
             let mut now = SoundMode::default();
             [(); 4].map(|()| {
@@ -65,7 +65,7 @@ mod tests {
     }
 
     #[test]
-    fn names_lead_back() {
+    fn codes_round_trip() {
         for one in [SoundMode::Tones, SoundMode::Voice, SoundMode::Nothing] {
             assert_eq!(SoundMode::from_code(one.code()), one);
         }

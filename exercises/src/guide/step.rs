@@ -1,48 +1,48 @@
-//! The course of a run, laid out in advance: every step with its length.
+//! The course of a run, computed in advance: every step with its length.
 
 use crate::catalogue::kind::{Lead, PartCourse, PartWork};
 use crate::catalogue::{Dose, Tempo};
 use crate::plan::{BodySide, Side};
 use crate::run::SetUp;
 
-/// Before the first part, in milliseconds: time to take the position.
+/// Count-in before the first part, in milliseconds: time to take the position.
 pub const FIRST_COUNT_IN_MS: u64 = 5_000;
-/// Before every other part, in milliseconds: three, two, one.
+/// Count-in before every other part, in milliseconds: three, two, one.
 pub const COUNT_IN_MS: u64 = 3_000;
-/// Before a balance trial, in milliseconds: time to lay the phone down and the hand over it.
+/// Count-in before a balance trial, in milliseconds: time to lay the phone down and hold the hand over it.
 pub const BALANCE_COUNT_IN_MS: u64 = 5_000;
-/// Before a trial with the phone at the breastbone, in milliseconds: time to press, raise the phone and stand.
+/// Count-in before a trial with the phone at the breastbone, in milliseconds: time to press, raise the phone and stand.
 pub const BREASTBONE_COUNT_IN_MS: u64 = 8_000;
-/// Before a trial with the phone in a pocket, in milliseconds: time to put it away and stand.
+/// Count-in before a trial with the phone in a pocket, in milliseconds: time to put it away and stand.
 pub const POCKET_COUNT_IN_MS: u64 = 15_000;
-/// Least rest where the sides change, in milliseconds, the count-in not included.
+/// Least rest when changing sides, in milliseconds, without the count-in.
 pub const CHANGE_SIDES_MS: u64 = 5_000;
-/// After a trial nothing can be pressed for so long, in milliseconds, so that the touch that ends it chooses nothing.
+/// Time after a trial in which presses have no effect, in milliseconds, so that the touch that ends the trial triggers nothing else.
 pub const SETTLE_MS: u64 = 1_000;
 
-/// Which of the parts of a run: the hold, the set or the trial.
+/// One part of a run: a hold, a set or a trial.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Part {
-    /// From 1, within its side.
+    /// Number of the part within its side, from 1.
     pub number: u8,
-    /// Parts of this side.
+    /// Number of parts on this side.
     pub of: u8,
-    /// The side, where there are sides.
+    /// The side, if the exercise has sides.
     pub side: Option<BodySide>,
-    /// Whether another side came before and this is its first part.
+    /// Whether this is the first part of its side and another side came before.
     pub changes_side: bool,
-    /// Whether it is the run's last.
+    /// Whether it is the last part of the run.
     pub last: bool,
 }
 
 /// The three beats of a repetition.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Beat {
-    /// Outward.
+    /// Outward movement.
     Up,
-    /// Staying there.
+    /// Staying in the position.
     Keep,
-    /// Back.
+    /// Movement back.
     Down,
 }
 
@@ -50,35 +50,35 @@ pub enum Beat {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) struct Step {
     pub kind: StepKind,
-    /// The part that it belongs to; of a count-in, a rest or a wait the one that follows.
+    /// The part that it belongs to. For a count-in, a rest or a wait it is the part that follows.
     pub part: Part,
-    /// Its length; a wait has none.
+    /// Length of the step, in milliseconds; 0 for a wait.
     pub ms: u64,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum StepKind {
-    /// Nothing goes on until the person says so.
+    /// Waits until the person continues.
     Wait,
     CountIn,
     Hold,
-    /// Repetition from 0.
+    /// One beat of a repetition; repetitions are counted from 0.
     Beat(u8, Beat),
     Trial,
-    /// The moment after a trial.
+    /// The moment after a trial, in which presses have no effect.
     Settle,
     Rest,
 }
 
 impl StepKind {
-    /// Whether the dose is being done.
+    /// Whether the exercise is being done in this step.
     pub fn is_work(self) -> bool {
         matches!(self, StepKind::Hold | StepKind::Beat(..) | StepKind::Trial)
     }
 }
 
-/// All steps of a run with this dose on this side, as its kind lays out a part. There is no rest before the first part nor after the last.
-/// `set_up` says where the phone is, for a stance.
+/// All steps of a run with this dose on this side; the exercise's kind defines the steps of one part. There is no rest before the
+/// first part nor after the last. `set_up` says where the phone is, for a stance.
 pub(super) fn course(dose: Dose, side: Side, set_up: SetUp) -> Vec<Step> {
     let PartCourse { lead, rest_s, work } = dose.kind().rules().course(&dose);
     let mut steps = Vec::new();
@@ -115,7 +115,7 @@ fn parts(each: u8, side: Side) -> Vec<Part> {
     all.collect()
 }
 
-/// The rest and the count-in before a part. The count-in is the rest's end; where the rest is shorter, it is lengthened.
+/// Adds the rest and the count-in before a part. The count-in is the end of the rest; a shorter rest is lengthened to it.
 fn count_in(steps: &mut Vec<Step>, part: Part, first: bool, rest_s: u16) {
     if first {
         steps.push(Step { kind: StepKind::CountIn, part, ms: FIRST_COUNT_IN_MS });
@@ -132,7 +132,7 @@ fn count_in(steps: &mut Vec<Step>, part: Part, first: bool, rest_s: u16) {
 fn beats(steps: &mut Vec<Step>, part: Part, repetitions: u8, tempo: Tempo) {
     for repetition in 0..repetitions {
         let each = [(Beat::Up, tempo.up_s), (Beat::Keep, tempo.hold_s), (Beat::Down, tempo.down_s)];
-        // A beat of no length is left out, but the return always is there: it ends the repetition.
+        // A beat of length 0 is left out, except for the return, which ends the repetition.
         let kept = each.into_iter().filter(|(beat, s)| *s > 0 || *beat == Beat::Down);
         steps.extend(kept.map(|(beat, s)| Step { kind: StepKind::Beat(repetition, beat), part, ms: seconds(s) }));
     }
@@ -146,7 +146,7 @@ fn count_in_ms(set_up: SetUp) -> u64 {
     }
 }
 
-/// The rest, then the person says when; the count-in leaves time to put the phone where it belongs.
+/// Adds the rest, the wait until the person starts, and a count-in that leaves time to put the phone in place.
 fn when_ready(steps: &mut Vec<Step>, part: Part, first: bool, rest_s: u16, count_in_ms: u64) {
     if !first && rest_s > 0 {
         steps.push(Step { kind: StepKind::Rest, part, ms: seconds(rest_s) });

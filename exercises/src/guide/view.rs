@@ -1,4 +1,4 @@
-//! What the screen shows of a run, ready to be painted.
+//! What the screen shows of a run, ready to be drawn.
 
 use super::course::Guide;
 use super::event::Phase;
@@ -7,19 +7,19 @@ use super::step::{Beat, COUNT_IN_MS, Part, Step, StepKind};
 use crate::catalogue::Kind;
 use crate::catalogue::kind::PartWork;
 
-/// So long before a hold or a set begins, and after it ends, the figure moves into and out of its position, milliseconds.
+/// Duration of the figure's movement into its position before a hold or a set, and out of it afterwards, in milliseconds.
 const MOVE_MS: u64 = 1_200;
 
-/// What can be pressed now.
+/// What can be pressed at the moment.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Controls {
-    /// Anywhere: it ends the trial, or takes its count-in back.
+    /// A touch anywhere: it ends the trial, or cancels its count-in.
     pub touch: bool,
     /// "Pause".
     pub pause: bool,
-    /// "Go on".
+    /// "Continue".
     pub resume: bool,
-    /// The next one now.
+    /// Starts the next part now.
     pub next: bool,
     /// "More rest".
     pub more_rest: bool,
@@ -34,19 +34,19 @@ pub struct Controls {
 pub struct GuideView {
     /// How the exercise is timed.
     pub kind: Kind,
-    /// What is on.
+    /// What is going on at the moment.
     pub phase: Phase,
-    /// The part: of a rest, a wait or a count-in the one that follows; after the end the last one.
+    /// The current part. For a rest, a wait or a count-in it is the part that follows; after the end, the last part.
     pub part: Part,
-    /// The seconds to show: what is left, or in a trial what has gone by. `None` where no time runs.
+    /// The seconds to show: the time left, or in a trial the time passed. `None` if no time is running.
     pub seconds: Option<u32>,
-    /// How much of the phase is over, 0 to 1.
+    /// Share of the phase that is over, 0 to 1.
     pub progress: f64,
-    /// Of a hold, a trial or a repetition: whether half of it is over.
+    /// For a hold, a trial or a repetition: whether half of it is over.
     pub half: bool,
-    /// How far the body is from its first to its last position, 0 to 1.
+    /// Position of the body between its first (0) and last (1) pose.
     pub pose: f64,
-    /// Of repetitions: the one going on (or the last), from 1, and how many a set has.
+    /// For repetitions: the current or last one, from 1, and the number of repetitions in a set.
     pub repetition: Option<(u8, u8)>,
     /// Whether that repetition is marked as failed.
     pub marked: bool,
@@ -55,7 +55,7 @@ pub struct GuideView {
 }
 
 impl Guide {
-    /// What the screen shows, as seen at the last look at the clock.
+    /// What the screen shows, as of the last look at the clock.
     pub fn view(&self) -> GuideView {
         let step = self.steps[self.stage.step().unwrap_or(self.steps.len() - 1)];
         let (gone, length) = self.gone(step);
@@ -81,7 +81,7 @@ impl Guide {
         }
     }
 
-    /// Milliseconds of what is shown that are over, and its whole length.
+    /// Milliseconds of the shown time that are over, and its whole length in milliseconds.
     fn gone(&self, step: Step) -> (u64, u64) {
         match self.stage {
             Stage::Going { since, extra, .. } => (self.now_ms().saturating_sub(since), step.ms.saturating_add(extra)),
@@ -120,7 +120,7 @@ impl Guide {
         Some((number, of))
     }
 
-    /// How many movements a part has, where the work is movements.
+    /// Number of movements in a part, if the exercise consists of movements.
     fn movements(&self) -> Option<u8> {
         let run = self.run();
         match run.dose.kind().rules().course(&run.dose).work {
@@ -144,7 +144,7 @@ impl Guide {
     }
 }
 
-/// The body goes into its position just before the work and out of it just after; a repetition is the movement itself.
+/// The body moves into its position just before the work and out of it just after; during a repetition it follows the movement.
 fn pose(phase: Phase, moves: bool, gone: u64, left: u64, ms: u64) -> f64 {
     let share = |part: u64, of: u64| if of == 0 { 1.0 } else { (part as f64 / of as f64).clamp(0.0, 1.0) };
     match phase {

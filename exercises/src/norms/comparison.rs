@@ -1,8 +1,7 @@
-//! Putting a published figure beside a person's own, or saying why not.
+//! Compares a published figure with a person's own, or gives the reasons why not.
 //!
-//! Rule (our design): a row applies where age, eyes, surface, feet, arms, statistic and cap are all stated by the source,
-//! all known of the person, and the same. The two figures stand side by side with the row's source; nothing is computed
-//! of them.
+//! Rule (our design): a row applies if age, eyes, surface, feet, arms, statistic and cap are all stated by the source, all known of
+//! the person, and the same. The two figures are shown side by side with the row's source; nothing is computed from them.
 
 use super::{
     row::{Ages, Cap, Condition, Conditions, NormRow, Published, Statistic},
@@ -11,71 +10,71 @@ use super::{
 use crate::catalogue::{Arms, Eyes, Feet, Surface};
 use crate::plan::AgeBand;
 
-/// A person's own figure and how it was taken.
+/// A person's own figure and the conditions under which it was measured.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Measured {
     /// The figure, seconds.
     pub seconds: f64,
-    /// The age band; `None` where it is not known.
+    /// The age group; `None` if it is not known.
     pub age: Option<AgeBand>,
     /// Eyes open or closed.
     pub eyes: Eyes,
-    /// What was stood on.
+    /// The surface that the person stood on.
     pub surface: Surface,
-    /// What was on the feet; `None` where it is not known.
+    /// What the person wore on the feet; `None` if it is not known.
     pub feet: Option<Feet>,
-    /// Where the arms were; `None` where it is not known.
+    /// Where the arms were; `None` if it is not known.
     pub arms: Option<Arms>,
-    /// How the figure was made.
+    /// How the figure was computed from several trials.
     pub statistic: Statistic,
-    /// When a trial was ended at the latest.
+    /// The longest possible trial.
     pub cap: Cap,
 }
 
-/// What must be said with a published figure.
+/// A caution that must be shown with a published figure.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Caveat {
-    /// A mean of skewed times: more than half of a healthy group usually lie below it.
+    /// A mean of skewed times: usually more than half of a healthy group lie below it.
     SkewLiftsTheMean,
-    /// The published figure lies within a tenth of the cap: longer times were cut.
+    /// The published figure lies within a tenth of the cap: longer times were not measured.
     PublishedNearCap,
-    /// The person's own figure stands at the cap: it may be longer.
+    /// The person's own figure is at the cap: it may be longer.
     OwnAtCap,
 }
 
-/// Two figures side by side.
+/// Two figures for comparison.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct NormComparison {
-    /// The person's own, seconds.
+    /// The person's own figure, seconds.
     pub own_s: f64,
     /// The row that applies.
     pub row: NormRow,
-    /// What must be said with it.
+    /// The cautions that must be shown with it.
     pub caveats: Vec<Caveat>,
 }
 
-/// Why nothing is put beside.
+/// A reason why there is no comparison.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum WhyNot {
     /// The person's own figure is not a time.
     NotATime,
-    /// It is another way of standing than on one leg.
+    /// The stance is not on one leg.
     OtherStand,
     /// There are no norms for soft surfaces.
     SoftSurface,
-    /// A published row would apply, but its figures have not been checked against the paper.
+    /// A published row would apply, but its figures were not checked against the paper.
     OnlyUnchecked,
-    /// No row is left to compare with.
+    /// There is no row to compare with.
     NoRow,
-    /// This condition is not known of the person.
+    /// This condition of the person's figure is not known.
     NotKnown(Condition),
     /// The source does not state this condition.
     NotStated(Condition),
-    /// This condition differs.
+    /// This condition is different.
     Differs(Condition),
 }
 
@@ -85,11 +84,11 @@ pub enum WhyNot {
 pub enum Comparison {
     /// A row applies.
     Beside(Box<NormComparison>),
-    /// None does. The reasons are those of the row that comes nearest.
+    /// No row applies. The reasons are those of the closest row.
     Not(Vec<WhyNot>),
 }
 
-/// Puts the first row that applies beside a person's own figure.
+/// Compares a person's own figure with the first row that applies.
 pub fn compare_with_norms(own: &Measured, norms: &Norms) -> Comparison {
     if !(own.seconds.is_finite() && own.seconds >= 0.0) {
         return Comparison::Not(vec![WhyNot::NotATime]);
@@ -109,14 +108,14 @@ fn why_not(own: &Measured, norms: &Norms) -> Vec<WhyNot> {
         return vec![WhyNot::OnlyUnchecked];
     }
     let nearest = norms.shown().map(|row| obstacles(own, &row.conditions)).min_by_key(|found| {
-        // A row for other ages or eyes is further away than any other difference makes it.
+        // A row for other ages or eyes counts as less close than any other difference.
         let about_whom = [Condition::Age, Condition::Eyes].map(WhyNot::Differs);
         (found.iter().filter(|one| about_whom.contains(one)).count(), found.len())
     });
     nearest.unwrap_or_else(|| vec![WhyNot::NoRow])
 }
 
-/// Every condition that keeps a row from applying.
+/// Every condition that prevents a row from applying.
 fn obstacles(own: &Measured, row: &Conditions) -> Vec<WhyNot> {
     let own_ages = own.age.map(Ages::from);
     let all = [
@@ -191,7 +190,7 @@ mod tests {
     }
 
     #[test]
-    fn a_clinics_row_that_applies_stands_beside() {
+    fn a_clinics_row_that_applies_is_compared() {
         let Comparison::Beside(got) = compare_with_norms(&own(), &clinic(21.0)) else { panic!("it applies") };
         assert_eq!((got.own_s, got.row.published.middle_s()), (18.0, 21.0));
         assert_eq!(got.caveats, vec![Caveat::SkewLiftsTheMean]);
@@ -201,7 +200,7 @@ mod tests {
     }
 
     #[test]
-    fn every_single_difference_keeps_a_row_away() {
+    fn every_single_difference_excludes_a_row() {
         let norms = clinic(21.0);
         for (other, condition) in [
             (Measured { feet: Some(Feet::Covered), ..own() }, Condition::Feet),
@@ -226,7 +225,7 @@ mod tests {
     }
 
     #[test]
-    fn a_recalled_row_that_would_apply_gives_neither_figure_nor_source() {
+    fn an_unchecked_row_that_would_apply_gives_neither_figure_nor_source() {
         let as_recalled = Measured { cap: Cap::Seconds(45), ..own() };
         check(&as_recalled, &Norms::built_in(), &[WhyNot::OnlyUnchecked]);
         for eyes in [Eyes::Open, Eyes::Closed] {
@@ -240,7 +239,7 @@ mod tests {
     }
 
     #[test]
-    fn what_a_seen_source_does_not_state_keeps_it_away() {
+    fn a_condition_that_a_source_does_not_state_excludes_its_row() {
         let Comparison::Not(reasons) = compare_with_norms(&own(), &Norms::built_in()) else {
             panic!("no seen row states everything")
         };
@@ -249,7 +248,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_no_time_is_not_compared() {
+    fn invalid_times_are_not_compared() {
         for seconds in [f64::NAN, f64::INFINITY, -1.0] {
             check(&Measured { seconds, ..own() }, &clinic(21.0), &[WhyNot::NotATime]);
         }

@@ -1,13 +1,13 @@
-//! Published times of single-leg stance, and when one may be put beside a person's own.
+//! Published times of single-leg stance, and when they may be compared with a person's own.
 //!
-//! Only like with like: firm floor, bare feet, arms, eyes, statistic, cap and age must all apply, and the source must
-//! state them. There is no percentile and no z-score: times are skewed and end at a cap, so neither follows from a mean
-//! and a standard deviation. No norms exist for soft household surfaces: a person's times on one compare with that
-//! person's earlier times on the same. A stance time is a performance, not a risk: it did not tell later fallers apart
-//! (Blodgett 2023, Front Sports Act Living 4:1066913).
+//! A comparison needs equal conditions: firm floor, bare feet, arms, eyes, statistic, cap and age must all apply, and the source
+//! must state them. There is no percentile and no z-score: times are skewed and end at a cap, so neither follows from a mean and a
+//! standard deviation. No norms exist for soft household surfaces: a person's times on one can be compared with that person's
+//! earlier times on the same. A stance time is a performance, not a risk: it did not distinguish later fallers (Blodgett 2023, Front
+//! Sports Act Living 4:1066913).
 //!
-//! Every row says whether its figures were seen in the source or only recalled; a recalled row is never shown. A clinic
-//! can add a table of its own.
+//! Every row says whether its figures were seen in the source or only quoted from memory ("recalled"); a recalled row is never
+//! shown. A clinic can add its own table.
 
 mod comparison;
 mod published;

@@ -25,9 +25,9 @@ const SPRINGER: [SpringerRow; 6] = [
     (Ages { from: 80, to: None }, 58, [(9.4, 12.7), (6.2, 9.3), (1.9, 1.0), (1.3, 0.6)]),
 ];
 
-/// Springer et al. 2007, J Geriatr Phys Ther 30(1):8-15, 10.1519/00139143-200704000-00003: 549 healthy adults, barefoot on a
-/// firm floor, arms crossed on the chest, 45 s cap, three trials each with eyes open and closed; not related to sex. The
-/// cells are recalled: consistent among themselves, but to be checked against the paper before anybody sees them.
+/// Springer et al. 2007, J Geriatr Phys Ther 30(1):8-15, 10.1519/00139143-200704000-00003: 549 healthy adults, barefoot on a firm
+/// floor, arms crossed on the chest, 45 s cap, three trials each with eyes open and closed; not related to sex. The cells are quoted
+/// from memory: consistent among themselves, but to be checked against the paper before anybody sees them.
 fn springer_2007() -> Vec<NormRow> {
     let columns = [
         (Eyes::Open, Statistic::BestOf(3)),
@@ -56,8 +56,8 @@ fn springer_2007() -> Vec<NormRow> {
     SPRINGER.into_iter().flat_map(of_ages).collect()
 }
 
-/// Bohannon et al. 1984, Phys Ther 64:1067-1070, 10.1093/ptj/64.7.1067: 184 people, 30 s cap, best of up to five. The cells
-/// are recalled.
+/// Bohannon et al. 1984, Phys Ther 64:1067-1070, 10.1093/ptj/64.7.1067: 184 people, 30 s cap, best of up to five. The cells are
+/// quoted from memory.
 fn bohannon_1984() -> Vec<NormRow> {
     let table = [
         (ages(20, 29), 30.0, 28.8),
@@ -86,8 +86,8 @@ fn bohannon_1984() -> Vec<NormRow> {
     table.into_iter().flat_map(both).collect()
 }
 
-/// Bohannon 2006, Top Geriatr Rehabil 22(1):70-77: means over 22 studies, 3484 people, eyes open. The studies differ in
-/// floor, feet, arms, trials and cap, so nothing is stated for the whole.
+/// Bohannon 2006, Top Geriatr Rehabil 22(1):70-77: means over 22 studies, 3484 people, eyes open. The studies differ in floor, feet,
+/// arms, trials and cap, so these conditions are left open.
 fn bohannon_2006() -> Vec<NormRow> {
     let table = [(ages(60, 69), 27.0), (ages(70, 79), 17.2), (ages(80, 99), 8.5)];
     let row = |(ages, mean_s)| NormRow {
@@ -108,8 +108,8 @@ fn bohannon_2006() -> Vec<NormRow> {
     table.into_iter().map(row).collect()
 }
 
-/// Blodgett 2023, Front Sports Act Living 4:1066913, 10.3389/fspor.2022.1066913: a British birth cohort at 53 and at 60 to 64
-/// years, medians, 30 s cap. Floor, feet, arms and count of trials were not seen.
+/// Blodgett 2023, Front Sports Act Living 4:1066913, 10.3389/fspor.2022.1066913: a British birth cohort at 53 and at 60 to 64 years,
+/// medians, 30 s cap. Floor, feet, arms and number of trials were not seen in the source.
 fn blodgett_2023() -> Vec<NormRow> {
     let table = [
         (ages(53, 53), Eyes::Open, 30.0),

@@ -4,23 +4,23 @@ use crate::catalogue::{Arms, Eyes, Feet, Surface};
 use crate::plan::AgeBand;
 use std::borrow::Cow;
 
-/// Whether a figure was seen in its source. Decides whether anybody may see it.
+/// Whether a figure was seen in its source. Only such figures are shown.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Evidence {
     /// Seen in the paper, its abstract or a table of it; or entered by a clinic from its own source.
     Seen,
-    /// Recalled and not checked against the paper: never shown.
+    /// Quoted from memory and not checked against the paper: never shown.
     Recalled,
 }
 
-/// Whole years, both ends included.
+/// A range of ages in whole years, both ends included.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Ages {
-    /// Youngest.
+    /// Youngest age.
     pub from: u8,
-    /// Oldest; `None` where the band has no upper end.
+    /// Oldest age; `None` if there is no upper limit.
     pub to: Option<u8>,
 }
 
@@ -43,25 +43,25 @@ impl From<AgeBand> for Ages {
     }
 }
 
-/// How one figure was made of several trials.
+/// How one figure was computed from several trials.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Statistic {
-    /// The longest of so many.
+    /// The longest of this many trials.
     BestOf(u8),
-    /// The mean of so many.
+    /// The mean of this many trials.
     MeanOf(u8),
-    /// The median of so many.
+    /// The median of this many trials.
     MedianOf(u8),
 }
 
-/// When a trial was ended at the latest.
+/// The longest possible trial.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Cap {
-    /// After so many seconds.
+    /// A trial ends after this many seconds.
     Seconds(u16),
-    /// Never.
+    /// A trial has no time limit.
     None,
 }
 
@@ -85,23 +85,23 @@ pub enum Condition {
     Cap,
 }
 
-/// How times were taken; `None` where it is not stated, or not known.
+/// The conditions under which times were measured; each is `None` if it is not stated or not known.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Conditions {
-    /// Whose times.
+    /// The ages of the people.
     pub ages: Option<Ages>,
     /// Eyes open or closed.
     pub eyes: Option<Eyes>,
-    /// What was stood on.
+    /// The surface that they stood on.
     pub surface: Option<Surface>,
-    /// What was on the feet.
+    /// What they wore on the feet.
     pub feet: Option<Feet>,
     /// Where the arms were.
     pub arms: Option<Arms>,
-    /// How one figure was made.
+    /// How one figure was computed from several trials.
     pub statistic: Option<Statistic>,
-    /// When a trial was ended at the latest.
+    /// The longest possible trial.
     pub cap: Option<Cap>,
 }
 
@@ -109,11 +109,11 @@ pub struct Conditions {
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Published {
-    /// A mean and, where given, its standard deviation.
+    /// A mean and, if given, its standard deviation.
     Mean {
         /// Seconds.
         mean_s: f64,
-        /// Seconds; about as large as the mean where times are skewed.
+        /// Seconds; about as large as the mean if times are skewed.
         sd_s: Option<f64>,
     },
     /// A median.
@@ -137,13 +137,13 @@ impl Published {
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct NormRow {
-    /// Where it is from: authors, year, journal.
+    /// Its source: authors, year, journal.
     pub source: Cow<'static, str>,
-    /// Whether that was seen.
+    /// Whether the figures were seen in the source.
     pub evidence: Evidence,
-    /// How the times were taken.
+    /// The conditions under which the times were measured.
     pub conditions: Conditions,
-    /// People in the group, where given.
+    /// Number of people in the group, if given.
     pub people: Option<u32>,
     /// The figure.
     pub published: Published,
@@ -154,7 +154,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_band_lies_in_a_range_or_it_does_not() {
+    fn an_age_group_is_within_a_range_or_not() {
         let sixties = Ages { from: 60, to: Some(69) };
         assert!(sixties.contain(AgeBand::From60.into()) && sixties.contain(AgeBand::From65.into()));
         assert!(!sixties.contain(AgeBand::From70.into()) && !sixties.contain(AgeBand::From80.into()));
@@ -163,7 +163,7 @@ mod tests {
     }
 
     #[test]
-    fn bands_follow_each_other_without_a_hole() {
+    fn age_groups_follow_each_other_without_a_gap() {
         for pair in AgeBand::ALL.windows(2) {
             let (below, above) = (Ages::from(pair[0]), Ages::from(pair[1]));
             assert_eq!(below.to.map(|to| to + 1), Some(above.from));

@@ -1,4 +1,4 @@
-//! The rows that may be shown: those of the program that were seen, and those of a clinic.
+//! The rows that may be shown: the program's rows that were seen in their source, and those of a clinic.
 
 use super::{
     published,
@@ -10,7 +10,7 @@ use std::borrow::Cow;
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct ClinicTable {
-    /// Where its figures are from; shown beside them.
+    /// The source of its figures; shown with them.
     pub source: String,
     /// Its rows.
     pub rows: Vec<ClinicRow>,
@@ -20,9 +20,9 @@ pub struct ClinicTable {
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct ClinicRow {
-    /// How the times were taken. What is left open never applies.
+    /// The conditions under which the times were measured. A row with an open condition never applies.
     pub conditions: Conditions,
-    /// People in the group, where known.
+    /// Number of people in the group, if known.
     pub people: Option<u32>,
     /// The figure.
     pub published: Published,
@@ -32,7 +32,7 @@ pub struct ClinicRow {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum TableFault {
-    /// It does not say where its figures are from.
+    /// It does not name the source of its figures.
     NoSource,
     /// A figure is not a time: not finite, or negative. Rows count from 0.
     NotATime {
@@ -58,15 +58,15 @@ pub struct Norms {
 }
 
 impl Norms {
-    /// Those that come with the program.
+    /// The rows that come with the program.
     pub fn built_in() -> Norms {
         Norms { rows: published::rows() }
     }
 
-    /// With a clinic's table, whose rows go first.
+    /// Adds a clinic's table, whose rows take precedence.
     ///
     /// # Errors
-    /// [`TableFault`], the first one found; nothing is added then.
+    /// The first [`TableFault`] found; nothing is added then.
     pub fn with(mut self, table: &ClinicTable) -> Result<Norms, TableFault> {
         if table.source.trim().is_empty() {
             return Err(TableFault::NoSource);
@@ -83,12 +83,12 @@ impl Norms {
         Ok(self)
     }
 
-    /// Rows that may be shown: those that were seen.
+    /// The rows that may be shown: those that were seen in their source.
     pub fn shown(&self) -> impl Iterator<Item = &NormRow> {
         self.rows.iter().filter(|row| row.evidence == Evidence::Seen)
     }
 
-    /// Conditions of rows that may not be shown; their figures do not leave this module.
+    /// The conditions of rows that may not be shown; their figures are not available outside this module.
     pub(super) fn unchecked(&self) -> impl Iterator<Item = &Conditions> {
         self.rows.iter().filter(|row| row.evidence == Evidence::Recalled).map(|row| &row.conditions)
     }
@@ -140,7 +140,7 @@ mod tests {
     const GROWN: Ages = Ages { from: 18, to: Some(99) };
 
     #[test]
-    fn a_recalled_row_is_never_shown() {
+    fn an_unchecked_row_is_never_shown() {
         let norms = Norms::built_in();
         assert!(norms.unchecked().count() >= 36, "the recalled tables are there");
         assert!(norms.shown().all(|row| row.evidence == Evidence::Seen));
@@ -149,14 +149,14 @@ mod tests {
     }
 
     #[test]
-    fn a_clinics_rows_go_first() {
+    fn a_clinics_rows_take_precedence() {
         let norms = with("Own measurements, 40 people", row(20.0, 30, GROWN)).expect("sound");
         let first = norms.shown().next().expect("a row");
         assert_eq!(first.source, "Own measurements, 40 people");
     }
 
     #[test]
-    fn a_table_that_is_not_sound_is_refused() {
+    fn a_faulty_table_is_refused() {
         assert_eq!(with(" ", row(20.0, 30, GROWN)), Err(TableFault::NoSource));
         assert_eq!(with("x", row(f64::NAN, 30, GROWN)), Err(TableFault::NotATime { row: 0 }));
         assert_eq!(with("x", row(-1.0, 30, GROWN)), Err(TableFault::NotATime { row: 0 }));

@@ -1,4 +1,4 @@
-//! What is to be announced at a moment.
+//! Decides which reminder is due at a moment.
 
 use super::Settings;
 use crate::alarm;
@@ -14,10 +14,10 @@ use chrono::Duration;
 use std::collections::{BTreeMap, BTreeSet};
 use std::ops::RangeInclusive;
 
-/// A plan that is followed, with the exercises that it names.
+/// A plan that is followed, with the exercises of the catalogue.
 #[derive(Debug, Clone, Copy)]
 pub struct PlanInForce<'a> {
-    /// The plan, its taking, its history.
+    /// The plan, when it was taken, and its history.
     pub followed: &'a Followed,
     /// The exercises.
     pub catalogue: &'a Catalogue,
@@ -33,26 +33,26 @@ pub struct Reminder {
     pub slot: SlotRef,
     /// When the slot is due.
     pub due: Stamp,
-    /// About how long it takes, in seconds.
+    /// Approximate duration of the exercise, in seconds.
     pub takes_s: u32,
-    /// When the slot closes: the reminder is of no use from then on.
+    /// When the slot closes. From then on the reminder is useless.
     pub closes: Stamp,
     /// Whether it comes without a sound.
     pub light: bool,
 }
 
-/// Everything by which it is known what is to be announced.
+/// Everything that decides which reminder is due.
 #[derive(Debug, Clone)]
 pub struct ReminderContext<'a> {
     of: Vec<PlanInForce<'a>>,
     settings: &'a Settings,
     zone: &'a Offsets,
-    /// When each slot was last announced.
+    /// When each slot was last reminded of.
     shown: BTreeMap<(PlanId, SlotRef), Stamp>,
 }
 
 impl<'a> ReminderContext<'a> {
-    /// Over all plans followed on one device.
+    /// For all plans that are followed on one device.
     pub fn new(of: Vec<PlanInForce<'a>>, settings: &'a Settings, zone: &'a Offsets) -> ReminderContext<'a> {
         let shown = of.iter().flat_map(|one| {
             let plan = one.followed.plan.header.id;
@@ -61,7 +61,7 @@ impl<'a> ReminderContext<'a> {
         ReminderContext { shown: shown.collect(), of, settings, zone }
     }
 
-    /// The reminder to show at `now`, if any: of all slots that want one the newest.
+    /// The reminder to show at `now`, if any: the newest of all slots that need one.
     pub fn due(&self, now: Stamp) -> Option<Reminder> {
         if self.settings.is_silent(now) {
             return None;
@@ -84,8 +84,8 @@ impl<'a> ReminderContext<'a> {
         })
     }
 
-    /// Whether a reminder of `slot` that was shown is still of use at `now`: the slot is open, nothing of it was begun since, left
-    /// out or on a day off, no alarm pauses it, and it was not put off.
+    /// Whether a reminder of `slot` that was shown is still useful at `now`: the slot is open, was not begun since, skipped or on a
+    /// day off, is not paused by an alarm, and was not put off.
     pub fn still_applies(&self, plan: PlanId, slot: SlotRef, now: Stamp) -> bool {
         let same = |(of, open, _): &(PlanInForce<'_>, Slot, &Item)| of.followed.plan.header.id == plan && open.slot == slot;
         let found = self.of.iter().flat_map(|one| open(*one, now, self.zone)).find(same);
@@ -100,18 +100,18 @@ impl<'a> ReminderContext<'a> {
         })
     }
 
-    /// The stamp of an instant in the place of the person.
+    /// The stamp of an instant in the person's time zone.
     pub(super) fn stamp(&self, utc_ms: i64) -> Stamp {
         self.zone.stamp(utc_ms)
     }
 
-    /// It was shown at `now`.
+    /// Records that the reminder was shown at `now`.
     pub fn show(&mut self, reminder: &Reminder, now: Stamp) {
         self.shown.insert((reminder.plan, reminder.slot), now);
     }
 
-    /// Since when an open slot wants a reminder: since it is due, or since it was put off to. `None` if it had its own, is
-    /// filled, excused or paused for safety, or if somebody is doing it or did a part of it by then.
+    /// Since when an open slot needs a reminder: since it was due, or since the time to which it was put off. `None` if it was
+    /// already reminded of, is done, excused or paused for safety, or if a run of it is in progress or part of it was done since.
     fn wanted_since(&self, one: &(PlanInForce<'_>, Slot, &Item), now: Stamp) -> Option<Stamp> {
         let (of, slot, item) = one;
         let Followed { plan, history, .. } = of.followed;
@@ -125,8 +125,8 @@ impl<'a> ReminderContext<'a> {
         since.filter(|since| since.utc_ms <= now.utc_ms && !paused && self.undone(one, *since, now) && !begun())
     }
 
-    /// Whether the reminder of an open slot still waits, shown at or after `since`: nothing of the slot was done since, or it is
-    /// being done, and it was not put off again.
+    /// Whether the reminder of an open slot, shown at or after `since`, is still to be acted on: nothing of the slot was done since
+    /// or a run of it is in progress, and it was not put off again.
     fn waits(&self, one: &(PlanInForce<'_>, Slot, &Item), since: Stamp, now: Stamp) -> bool {
         let (of, slot, _) = one;
         let Followed { plan, history, .. } = of.followed;
@@ -136,8 +136,8 @@ impl<'a> ReminderContext<'a> {
         (since.utc_ms..=now.utc_ms).contains(&shown.utc_ms) && !put_off && waits
     }
 
-    /// Whether an open slot still asks for something, seen from a reminder of the moment `by`: nothing of it is done, or only a
-    /// part and that by then, and it was neither left out nor excused.
+    /// Whether an open slot still has to be done, as seen from a reminder at the moment `by`: nothing of it was done, or a part that
+    /// was recorded by then, and it was neither skipped nor excused.
     fn undone(&self, (of, slot, item): &(PlanInForce<'_>, Slot, &Item), by: Stamp, now: Stamp) -> bool {
         let history = &of.followed.history;
         match history.mark(slot, item, now) {
@@ -150,7 +150,7 @@ impl<'a> ReminderContext<'a> {
         }
     }
 
-    /// Whether the last other slot that was announced until `now` was done, at least in part.
+    /// Whether the last other slot that was reminded of until `now` was done at least in part.
     fn heeded(&self, slot: (PlanId, SlotRef), now: Stamp) -> bool {
         let before = self.shown.iter().filter(|(other, at)| **other != slot && at.utc_ms <= now.utc_ms);
         let Some(((plan, last), _)) = before.max_by_key(|(_, at)| at.utc_ms) else { return false };
@@ -159,14 +159,15 @@ impl<'a> ReminderContext<'a> {
         runs.any(|run| run.slot == Some(*last) && run.tried())
     }
 
-    /// When a reminder may next come, seen at `now`: no need to look before. `None` if not within the next two days.
+    /// The next moment at which a reminder may come after `now`; it is not necessary to ask earlier. `None` if not within the next
+    /// two days.
     pub fn next_possible(&self, now: Stamp) -> Option<Stamp> {
         let first = self.moments(now.utc_ms, now.utc_ms + 2 * 86_400_000).into_iter().next();
         first.map(|at| self.zone.stamp(at))
     }
 
-    /// Every instant after `from` up to `until` (milliseconds since 1970 UTC) at which a reminder may become due by the
-    /// passing of time alone.
+    /// Every instant after `from` up to `until` (milliseconds since 1970 UTC) at which a reminder may become due simply because time
+    /// passes.
     pub(super) fn moments(&self, from: i64, until: i64) -> BTreeSet<i64> {
         let mut all = self.settings.moments(from, until, self.zone);
         let last = (until - from).div_euclid(86_400_000) + 1;
@@ -180,15 +181,15 @@ impl<'a> ReminderContext<'a> {
     }
 }
 
-/// Whether the last run of all goes on for `slot`. One that went on when the slot was put off was cut off: nobody puts off what
-/// they are doing.
+/// Whether the last of all runs is still in progress and belongs to `slot`. A run that was in progress when the slot was put off was
+/// cut off, because nobody puts off what they are doing.
 fn being_done(history: &History, slot: SlotRef) -> bool {
     let goes_on = history.runs.values().next_back().is_some_and(|run| run.end == RunEnd::Going && run.slot == Some(slot));
     let put_off = history.put_off_at.get(&slot).zip(history.recorded.get(&slot));
     goes_on && put_off.is_none_or(|(asked, recorded)| recorded.utc_ms > asked.utc_ms)
 }
 
-/// The slots of the days around `now`: yesterday's windows may reach over midnight.
+/// The slots of the days around `now`: yesterday's slots may reach over midnight.
 fn near(of: PlanInForce<'_>, now: Stamp, days: RangeInclusive<i64>, zone: &Offsets) -> Vec<Slot> {
     let days = days.map(|days| now.date() + Duration::days(days));
     days.flat_map(|day| slots::of_day(&of.followed.plan, day, zone, of.followed.taken)).collect()

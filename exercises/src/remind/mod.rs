@@ -1,9 +1,8 @@
-//! When a reminder comes, how loud, and which ones would come if nothing happened.
+//! Decides when a reminder comes, whether it has a sound, and which reminders are to come if nothing happens.
 //!
-//! Only a slot that is open is announced: once, and once more when it was put off. What falls into a quiet time or a
-//! meeting is announced at its end if the slot is still open then. One reminder at a time: while one waits, it stands for
-//! whatever else was due when it was shown. Whoever did the last one that was announced is reminded more lightly: what is
-//! heeded need not be loud.
+//! Only an open slot is reminded of: once, and once more after it was put off. A reminder that falls into a quiet time or a meeting
+//! comes at its end if the slot is still open. There is one reminder at a time: as long as one is shown, it also covers other slots
+//! that became due by the time it was shown. A reminder is silent if the last one was acted on.
 
 mod context;
 mod quiet;

@@ -1,67 +1,68 @@
-//! Times without reminders: those that come every day, and a meeting that ends by itself.
+//! Times without reminders: daily quiet times, and a meeting that ends by itself.
 
 use crate::plan::schedule::DAY_MINUTES;
 use crate::time::{Offsets, Stamp};
 use chrono::{Duration, NaiveTime};
 use std::collections::BTreeSet;
 
-/// Most quiet times of a day.
+/// Largest number of quiet times in a day.
 pub const MAX_QUIET: usize = 8;
-/// The longest meeting, in minutes. A proposal of ours: one that lasts longer is a day off.
+/// Longest meeting, in minutes. A proposal of ours: for a longer one there is the day off.
 pub const MAX_MEETING: u16 = 720;
-/// The meetings that are offered by one tap, in minutes; the longest is the one that the tray offers. A proposal of ours.
+/// The meetings that can be chosen with one tap, in minutes; the tray offers the longest one. A proposal of ours.
 pub const MEETINGS: [u16; 3] = [30, 60, 120];
 
-/// A quiet time of every day, by the wall clock: its beginning belongs to it, its end does not.
+/// A daily quiet time, by the wall clock. Its first minute belongs to it, its last one does not.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Span {
-    /// First minute, 0 to 1439.
+    /// First minute of the day, 0 to 1439.
     pub from: u16,
-    /// The minute at which it is over, 0 to 1439; where that is not after `from`, on the next day.
+    /// Minute of the day at which it ends, 0 to 1439. If it is not after `from`, it is on the next day.
     pub to: u16,
 }
 
 impl Span {
-    /// Whether both are minutes of the day, and not the same: a whole day's quiet would be no reminders at all.
+    /// Whether both are minutes of the day and different. A quiet time of a whole day would mean no reminders at all.
     pub fn fits(self) -> bool {
         self.from < DAY_MINUTES && self.to < DAY_MINUTES && self.from != self.to
     }
 
-    /// Whether `minute` of the day, 0 to 1439, lies in it.
+    /// Whether `minute` of the day, 0 to 1439, belongs to it.
     pub fn holds(self, minute: u16) -> bool {
         if self.from < self.to { (self.from..self.to).contains(&minute) } else { minute >= self.from || minute < self.to }
     }
 }
 
-/// A clock that is put right by no more than this does not end a meeting, in milliseconds. A proposal of ours: a device that
-/// asks a time server is off by less.
+/// Largest correction of the clock that does not end a meeting, in milliseconds. A proposal of ours: devices that synchronise with a
+/// time server are corrected by less.
 const PUT_RIGHT_MS: i64 = 60_000;
 
-/// "Not for the next two hours."
+/// A single time without reminders, such as "not for the next two hours".
 ///
-/// It has a beginning too, so that one that began by a clock that was wrong does not silence a clock that is right.
+/// It has a beginning too, so that a meeting that began while the clock was wrong does not suppress reminders once the clock is
+/// right.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Meeting {
-    /// When it was asked for.
+    /// When it was requested.
     pub from: Stamp,
     /// When it ends by itself.
     pub until: Stamp,
 }
 
-/// What a person chose about reminders.
+/// The person's choices about reminders.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Settings {
-    /// Quiet times of every day, up to [`MAX_QUIET`].
+    /// Daily quiet times, at most [`MAX_QUIET`].
     pub quiet: Vec<Span>,
-    /// The last meeting asked for, if it was not ended early.
+    /// The last meeting that was requested, unless it was ended early.
     pub meeting: Option<Meeting>,
 }
 
 impl Meeting {
-    /// From when on it silences, milliseconds since 1970 UTC.
+    /// When it begins to suppress reminders, milliseconds since 1970 UTC.
     fn silences_from_ms(self) -> i64 {
         self.from.utc_ms.saturating_sub(PUT_RIGHT_MS)
     }
@@ -72,17 +73,18 @@ impl Meeting {
 }
 
 impl Settings {
-    /// Whether no reminder comes at `now`.
+    /// Whether reminders are suppressed at `now`.
     pub fn is_silent(&self, now: Stamp) -> bool {
         self.meeting_at(now).is_some() || self.quiet.iter().any(|span| span.holds(now.minute()))
     }
 
-    /// The meeting that goes on at `now`.
+    /// The meeting in progress at `now`.
     pub fn meeting_at(&self, now: Stamp) -> Option<Meeting> {
         self.meeting.filter(|meeting| meeting.holds(now))
     }
 
-    /// Until when no reminder comes, seen at `now`; `None` where one may come now, or where quiet times fill the whole day.
+    /// Until when reminders are suppressed, as of `now`; `None` if they are not suppressed now, or if quiet times fill the whole
+    /// day.
     pub fn silent_until(&self, now: Stamp, zone: &Offsets) -> Option<Stamp> {
         if !self.is_silent(now) {
             return None;
@@ -91,10 +93,10 @@ impl Settings {
         moments.into_iter().map(|ms| zone.stamp(ms)).find(|at| !self.is_silent(*at))
     }
 
-    /// Every instant after `from` up to `until` (milliseconds since 1970 UTC) at which silence may begin or end. Some of them
-    /// change nothing.
+    /// Every instant after `from` up to `until` (milliseconds since 1970 UTC) at which a time without reminders may begin or end.
+    /// Some of them change nothing.
     pub(super) fn moments(&self, from: i64, until: i64, zone: &Offsets) -> BTreeSet<i64> {
-        // Where clocks change, a wall-clock minute is met twice, or passed over: every offset of the stretch is tried.
+        // At a clock change, a wall-clock minute occurs twice or is skipped, so every offset within the time is tried.
         let changes = zone.changes.iter().filter(|(at, _)| (from..=until).contains(&(at * 1000)));
         let mut offsets: BTreeSet<i32> = changes.clone().map(|(_, offset)| *offset).collect();
         offsets.insert(zone.at(from.div_euclid(1000)));

@@ -1,30 +1,30 @@
-//! Quiet times as somebody changes them, before they are kept.
+//! Quiet times while the person edits them, before they are saved.
 
 use super::{MAX_QUIET, Span};
 
-/// Quiet times as they are being changed.
+/// Quiet times that are being edited.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct QuietTimesDraft {
     quiet: Vec<Span>,
 }
 
 impl QuietTimesDraft {
-    /// Begins with those that hold.
+    /// Starts with the saved quiet times.
     pub fn new(held: Vec<Span>) -> QuietTimesDraft {
         QuietTimesDraft { quiet: held }
     }
 
-    /// As changed so far, in order.
+    /// The edited quiet times, in order.
     pub fn quiet(&self) -> &[Span] {
         &self.quiet
     }
 
-    /// Whether `span` is a quiet time, is not there yet, and is not one too many.
+    /// Whether `span` is valid, is not in the list yet, and the list is not full.
     pub fn accepts(&self, span: Span) -> bool {
         span.fits() && !self.quiet.contains(&span) && self.quiet.len() < MAX_QUIET
     }
 
-    /// Adds one in its place; one that is not taken changes nothing.
+    /// Adds a quiet time at its place in the order; one that is not accepted changes nothing.
     pub fn add(&mut self, span: Span) {
         if self.accepts(span) {
             self.quiet.push(span);
@@ -32,7 +32,7 @@ impl QuietTimesDraft {
         }
     }
 
-    /// Takes one out.
+    /// Removes a quiet time.
     pub fn remove(&mut self, span: Span) {
         self.quiet.retain(|one| *one != span);
     }
@@ -46,7 +46,7 @@ mod tests {
     const NIGHT: Span = Span { from: 1320, to: 420 };
 
     #[test]
-    fn what_is_added_stands_in_order_until_it_is_taken_out() {
+    fn an_added_quiet_time_is_listed_in_order_until_it_is_removed() {
         let mut draft = QuietTimesDraft::new(vec![NIGHT]);
         draft.add(NOON);
         assert_eq!(draft.quiet(), [NOON, NIGHT]);
@@ -55,7 +55,7 @@ mod tests {
     }
 
     #[test]
-    fn neither_twice_nor_without_an_end_nor_too_many() {
+    fn duplicates_empty_times_and_more_than_the_limit_are_not_accepted() {
         let mut draft = QuietTimesDraft::new(vec![NOON]);
         for span in [NOON, Span { from: 60, to: 60 }, Span { from: 60, to: 1440 }] {
             assert!(!draft.accepts(span), "{span:?}");

@@ -1,4 +1,4 @@
-//! Single states of the rules; that looking ahead is the same as waiting stands in `tests/reminders.rs`.
+//! Tests of the rules in single states. `tests/reminders.rs` tests that looking ahead gives the same as waiting.
 
 use super::*;
 use crate::alarm::Trouble;
@@ -11,7 +11,7 @@ use crate::slots::SlotRef;
 use crate::time::{Offsets, Stamp};
 use crate::today::Followed;
 
-/// A minute of a day of the plan.
+/// A moment on a day of the plan.
 fn at(day: i64, hour: i64, minute: i64) -> Stamp {
     let midnight = start().and_time(chrono::NaiveTime::MIN).and_utc().timestamp_millis();
     Stamp { utc_ms: midnight + ((day * 24 + hour) * 60 + minute) * 60_000, offset_s: 0 }
@@ -21,7 +21,7 @@ fn slot(day: i64, item: ItemId, number: u8) -> SlotRef {
     SlotRef { day: at(day, 0, 0).date(), item, number }
 }
 
-/// The card was taken on day 0 at eight; then this happened.
+/// A plan whose card was taken on day 0 at eight, followed by these events.
 fn followed(happened: &[(Stamp, LogEvent)]) -> Followed {
     let entries = happened.iter().enumerate();
     let entries =
@@ -72,7 +72,7 @@ fn done(when: Stamp, slot: SlotRef) -> (Stamp, LogEvent) {
 }
 
 #[test]
-fn a_slot_is_announced_from_its_hour_until_it_closes() {
+fn a_slot_is_reminded_of_from_its_time_until_it_closes() {
     assert_eq!(due(&[], at(1, 8, 59)), None);
     assert_eq!(due(&[], at(1, 9, 0)), Some(slot(1, HOLD, 0)));
     assert_eq!(due(&[], at(1, 11, 59)), Some(slot(1, HOLD, 2)));
@@ -80,7 +80,7 @@ fn a_slot_is_announced_from_its_hour_until_it_closes() {
 }
 
 #[test]
-fn what_falls_into_a_quiet_time_comes_at_its_end_if_it_is_still_open() {
+fn a_reminder_in_a_quiet_time_comes_at_its_end_if_the_slot_is_still_open() {
     let lunch = Settings { quiet: vec![Span { from: 9 * 60, to: 9 * 60 + 30 }], meeting: None };
     assert_eq!(due_with(&[], &lunch, at(1, 9, 29)), None);
     assert_eq!(due_with(&[], &lunch, at(1, 9, 30)).map(|reminder| reminder.slot), Some(slot(1, HOLD, 0)));
@@ -97,7 +97,7 @@ fn a_quiet_time_may_go_over_midnight() {
 }
 
 #[test]
-fn quiet_times_that_touch_are_one_silence_and_a_day_full_of_them_has_no_end() {
+fn adjacent_quiet_times_join_and_a_day_full_of_them_has_no_end() {
     let two = Settings { quiet: vec![Span { from: 540, to: 600 }, Span { from: 600, to: 660 }], meeting: None };
     assert_eq!(two.silent_until(at(1, 9, 15), &Offsets::fixed(0)), Some(at(1, 11, 0)));
     let full = Settings { quiet: vec![Span { from: 0, to: 720 }, Span { from: 720, to: 0 }], meeting: None };
@@ -106,7 +106,7 @@ fn quiet_times_that_touch_are_one_silence_and_a_day_full_of_them_has_no_end() {
 
 #[test]
 fn where_clocks_go_back_a_quiet_time_lasts_by_the_wall_clock() {
-    // 25 October 2026, three o'clock is two o'clock again.
+    // On 25 October 2026 the clock goes from three o'clock back to two.
     let zone = Offsets { first_s: 7200, changes: vec![(1_792_890_000, 3600)] };
     let early = Settings { quiet: vec![Span { from: 120, to: 150 }], meeting: None };
     let first = zone.stamp(1_792_890_000_000 - 3_600_000);
@@ -118,7 +118,7 @@ fn where_clocks_go_back_a_quiet_time_lasts_by_the_wall_clock() {
 }
 
 #[test]
-fn a_meeting_ends_by_itself_and_one_by_a_wrong_clock_silences_nothing() {
+fn a_meeting_ends_by_itself_and_one_begun_by_a_wrong_clock_suppresses_nothing() {
     let meeting = |from, until| Settings { quiet: Vec::new(), meeting: Some(Meeting { from, until }) };
     let two_hours = meeting(at(1, 8, 30), at(1, 10, 30));
     assert_eq!(due_with(&[], &two_hours, at(1, 10, 29)), None);
@@ -138,7 +138,7 @@ fn a_span_needs_two_different_minutes_of_the_day() {
 }
 
 #[test]
-fn one_reminder_waits_and_the_other_of_that_hour_comes_when_it_is_done_with() {
+fn a_second_reminder_of_the_same_hour_comes_when_the_first_is_done() {
     let (balance, reps) = (slot(1, BALANCE, 0), slot(1, REPS, 0));
     assert_eq!(due(&[], at(1, 18, 0)), Some(balance));
     let shown = reminded(at(1, 18, 0), balance);
@@ -148,11 +148,11 @@ fn one_reminder_waits_and_the_other_of_that_hour_comes_when_it_is_done_with() {
     let later = (at(1, 18, 5), LogEvent::PutOff { slot: balance, minutes: 10 });
     assert_eq!(due(&[shown.clone(), later.clone()], at(1, 18, 6)), Some(reps));
     let both = [shown, later, reminded(at(1, 18, 6), reps)];
-    assert_eq!(due(&both, at(1, 18, 15)), Some(balance), "put off to later than the other's reminder: it comes");
+    assert_eq!(due(&both, at(1, 18, 15)), Some(balance), "put off to a time after the other's reminder: it comes");
 }
 
 #[test]
-fn after_a_reminder_that_was_followed_the_next_has_no_sound() {
+fn after_a_reminder_that_was_acted_on_the_next_has_no_sound() {
     let light = |happened: &[(Stamp, LogEvent)]| due_with(happened, &Settings::default(), at(1, 10, 0)).expect("ten").light;
     let nine = slot(1, HOLD, 0);
     assert!(!light(&[]), "the first one");
@@ -164,7 +164,7 @@ fn after_a_reminder_that_was_followed_the_next_has_no_sound() {
 }
 
 #[test]
-fn slots_on_days_off_skipped_and_paused_are_not_announced() {
+fn slots_on_days_off_skipped_and_paused_are_not_reminded_of() {
     let day = at(1, 0, 0).date();
     let ill = (at(1, 7, 0), LogEvent::DaysOff { from: day, until: day, why: DayOffReason::Ill });
     let skipped = (at(1, 8, 55), LogEvent::Skipped { slot: slot(1, HOLD, 0), reason: Barrier::NoTime });
@@ -175,7 +175,7 @@ fn slots_on_days_off_skipped_and_paused_are_not_announced() {
 }
 
 #[test]
-fn a_reminder_that_is_shown_goes_as_soon_as_it_is_of_no_use() {
+fn a_reminder_stops_applying_as_soon_as_it_is_useless() {
     let nine = slot(1, HOLD, 0);
     let stands = |happened: &[(Stamp, LogEvent)], now: Stamp| {
         let happened = [&[reminded(at(1, 9, 0), nine)], happened].concat();
@@ -213,7 +213,7 @@ fn upcoming_reminders_of_a_day_leave_out_days_off() {
 }
 
 #[test]
-fn no_more_than_the_smallest_system_takes() {
+fn there_are_no_more_reminders_than_the_most_limited_system_accepts() {
     assert_eq!(coming(&[], &Settings::default(), at(1, 7, 0), 14 * 24).len(), 14 * 4);
     assert_eq!(coming(&[], &Settings::default(), at(1, 7, 0), 28 * 24).len(), MAX_AHEAD);
 }
@@ -223,7 +223,7 @@ fn after_the_review_nothing_comes() {
     assert_eq!(coming(&[], &Settings::default(), at(29, 0, 0), 336), []);
 }
 
-/// One hold of three, of a run that began at `began` and of which this was recorded at `recorded`.
+/// One hold of three, in a run that began at `began` and was recorded at `recorded`.
 fn in_part(began: Stamp, recorded: Stamp, slot: SlotRef, end: RunEnd) -> (Stamp, LogEvent) {
     let (_, LogEvent::Run(run)) = done(began, slot) else { panic!("a run") };
     (recorded, LogEvent::Run(Run { end, work: Work::Timed(vec![HoldRecord { side: None, held_ms: 10_000 }]), ..run }))
@@ -252,7 +252,7 @@ fn a_run_that_was_stopped_and_put_off_comes_back_in_ten_minutes() {
     assert!(stays(&again, nine, at(1, 9, 20)), "it stays until something is done");
     let goes_on = [&again[..], &[in_part(at(1, 9, 20), at(1, 9, 20), nine, RunEnd::Going)]].concat();
     assert!(!stays(&goes_on, nine, at(1, 9, 21)));
-    // The program was ended by force: the run never got an end.
+    // The program was killed, so the run has no end.
     let cut_off = [in_part(at(1, 9, 1), at(1, 9, 2), nine, RunEnd::Going), later.clone()];
     assert_eq!(due(&cut_off, at(1, 9, 13)), Some(nine));
     let shown = [&cut_off[..], &[reminded(at(1, 9, 13), nine)]].concat();
@@ -260,7 +260,7 @@ fn a_run_that_was_stopped_and_put_off_comes_back_in_ten_minutes() {
 }
 
 #[test]
-fn what_was_put_off_does_not_come_while_it_is_being_done_or_once_that_was_enough() {
+fn a_slot_put_off_is_not_reminded_of_while_being_done_or_when_done() {
     let nine = slot(1, HOLD, 0);
     let later = (at(1, 9, 3), LogEvent::PutOff { slot: nine, minutes: 10 });
     let with = |more: &[(Stamp, LogEvent)]| due(&[std::slice::from_ref(&later), more].concat(), at(1, 9, 16));
@@ -276,7 +276,7 @@ fn what_was_put_off_does_not_come_while_it_is_being_done_or_once_that_was_enough
 }
 
 #[test]
-fn what_was_begun_ahead_of_time_and_stopped_is_announced_at_its_hour() {
+fn a_slot_begun_early_and_stopped_is_reminded_of_at_its_time() {
     let nine = slot(1, HOLD, 0);
     let begun = |recorded, end| due(&[in_part(at(1, 8, 58), recorded, nine, end)], at(1, 9, 2));
     assert_eq!(begun(at(1, 8, 59), RunEnd::Stopped), Some(nine));
@@ -285,7 +285,7 @@ fn what_was_begun_ahead_of_time_and_stopped_is_announced_at_its_hour() {
 }
 
 #[test]
-fn a_part_that_is_announced_again_waits_as_any_other() {
+fn a_repeated_reminder_of_a_slot_done_in_part_waits_like_any_other() {
     let (balance, reps) = (slot(1, BALANCE, 0), slot(1, REPS, 0));
     let part = {
         let (when, LogEvent::Run(run)) = done(at(1, 18, 1), reps) else { panic!("a run") };

@@ -1,4 +1,4 @@
-//! The slots to come as a calendar can hold them: one time of day, some days of the week, until the review, with exceptions.
+//! The slots to come in a form that a calendar can store: one time of day, some days of the week, until the review, with exceptions.
 
 use super::PlanInForce;
 use crate::alarm;
@@ -15,24 +15,24 @@ use std::collections::{BTreeMap, BTreeSet};
 pub struct Weekly {
     /// The plan.
     pub plan: PlanId,
-    /// The days of the week on which it comes.
+    /// The days of the week on which it occurs.
     pub days: Weekdays,
-    /// The first time.
+    /// The first occurrence.
     pub first: NaiveDateTime,
-    /// The last time.
+    /// The last occurrence.
     pub last: NaiveDateTime,
-    /// Of the times that first, last and days name, those that do not come: days off, an hour that does not exist.
+    /// Occurrences between first and last that are left out: days off, and times skipped by a clock change.
     pub except: Vec<NaiveDateTime>,
-    /// About how long it takes, in seconds.
+    /// Approximate duration, in seconds.
     pub takes_s: u32,
 }
 
-/// What a plan's slots from `now` on come to, in order of the time of day; several items at the same time are one. Items that
-/// an alarm pauses are left out.
+/// The slots of a plan from `now` on, in order of the time of day; items at the same time are combined. Items that an alarm pauses
+/// are left out.
 pub fn weekly(of: PlanInForce<'_>, now: Stamp, zone: &Offsets) -> Vec<Weekly> {
     let plan = &of.followed.plan;
     let mut times: BTreeMap<NaiveTime, (BTreeSet<NaiveDateTime>, u32)> = BTreeMap::new();
-    // A window of yesterday may reach over midnight.
+    // A slot of yesterday may reach over midnight.
     let days = (now.date() - Duration::days(1)).iter_days().take_while(|day| *day <= plan.prescription.review);
     for slot in days.flat_map(|day| slots::of_day(plan, day, zone, of.followed.taken)) {
         let Some(due) = slot.due.filter(|due| due.utc_ms >= now.utc_ms) else { continue };

@@ -1,7 +1,7 @@
-//! One actual doing of an item: what was held, counted or balanced, as far as it got.
+//! One run of an item: what was held, counted or balanced so far.
 //!
-//! A run is logged as snapshots while it goes; the last snapshot counts. One that a crash or a closed lid cut off stays as
-//! far as it got.
+//! A run is logged as snapshots while it is in progress; the last snapshot counts. A run that was cut off by a crash or a closed lid
+//! keeps its last snapshot.
 
 use crate::catalogue::kind::WorkForm;
 use crate::catalogue::{Dose, ExerciseId, Eyes, Kind, RungId, Surface};
@@ -10,31 +10,31 @@ use crate::plan::BodySide;
 use crate::slots::SlotRef;
 use crate::time::Stamp;
 
-/// One actual doing of an item.
+/// One run of an item.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Run {
-    /// Counted from 1 within the log.
+    /// Its number within the log, from 1.
     pub id: RunId,
     /// The plan's item.
     pub item: ItemId,
-    /// The exercise, as it was then.
+    /// The exercise at that time.
     pub exercise: ExerciseId,
-    /// The rung, as it was then.
+    /// The level at that time.
     pub rung: Option<RungId>,
-    /// The dose that was asked for, for each side.
+    /// The dose that was asked for, per side.
     pub dose: Dose,
-    /// The slot it fills; `None` for an extra run.
+    /// The slot that it fills; `None` for an extra run.
     pub slot: Option<SlotRef>,
-    /// When the person pressed Begin.
+    /// When the person pressed Start.
     pub started: Stamp,
-    /// Whether it was timed while it was done; `false` for "I already did it".
+    /// Whether it was timed by the program; `false` for "I already did it".
     pub live: bool,
-    /// How it ended, or that it still goes.
+    /// How it ended, or that it is still in progress.
     pub end: RunEnd,
-    /// Milliseconds on pause, all pauses together.
+    /// Total time of all pauses, in milliseconds.
     pub paused_ms: u32,
-    /// Times at which the device slept or the program was cut off, in milliseconds after the start.
+    /// When the device slept or the program was interrupted, in milliseconds after the start.
     pub interruptions: Vec<u32>,
     /// What was done so far.
     pub work: Work,
@@ -44,17 +44,17 @@ pub struct Run {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum RunEnd {
-    /// It still goes, or nobody saw its end: then it counts as cut off.
+    /// It is in progress, or its end was not recorded: then it counts as cut off.
     Going,
-    /// Everything asked for was gone through.
+    /// Everything asked for was done.
     Completed,
     /// The person stopped it.
     Stopped,
-    /// "Something is wrong" ended it.
+    /// A complaint ended it ("Something is wrong").
     Trouble,
 }
 
-/// What was done, in one of the forms that kinds of exercise share.
+/// What was done, in one of the forms that the kinds of exercise use.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Work {
@@ -62,7 +62,7 @@ pub enum Work {
     Timed(Vec<HoldRecord>),
     /// Counted parts, in order: sets of repetitions.
     Counted(Vec<SetRecord>),
-    /// Balance trials, in order, with what they were done on.
+    /// Balance trials, in order, with their conditions.
     Balance(Balance),
 }
 
@@ -70,9 +70,9 @@ pub enum Work {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct HoldRecord {
-    /// The side, where there are sides.
+    /// The side, if the exercise has sides.
     pub side: Option<BodySide>,
-    /// Milliseconds held, at most the target.
+    /// Time held in milliseconds, at most the target.
     pub held_ms: u32,
 }
 
@@ -80,11 +80,11 @@ pub struct HoldRecord {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct SetRecord {
-    /// The side, where there are sides.
+    /// The side, if the exercise has sides.
     pub side: Option<BodySide>,
-    /// Repetitions that went well.
+    /// Number of repetitions done.
     pub done: u8,
-    /// Repetitions that the person marked as failed.
+    /// Number of repetitions that the person marked as failed.
     pub failed: u8,
 }
 
@@ -94,23 +94,23 @@ pub struct SetRecord {
 pub struct Balance {
     /// Where the phone was.
     pub set_up: SetUp,
-    /// What was stood on.
+    /// The surface that the person stood on.
     pub surface: Surface,
     /// Eyes open or closed.
     pub eyes: Eyes,
-    /// Trials in order.
+    /// The trials, in order.
     pub trials: Vec<Trial>,
 }
 
-/// Where the phone is during a balance trial. Never mixed in one series.
+/// Where the phone is during a balance trial. Trials with different set-ups are never mixed in one series.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum SetUp {
-    /// A: it lies on the support, a hand resting over it; a touch ends the trial.
+    /// A: it lies on the support, with a hand over it; a touch ends the trial.
     OnSupport,
-    /// B: held to the breastbone, screen away; a touch ends the trial, the sensor proposes.
+    /// B: held at the breastbone, screen facing away; a touch ends the trial, and the sensor proposes touch-downs.
     AtBreastbone,
-    /// C: in a waist pocket; the sensor proposes, the person is asked afterwards.
+    /// C: in a pocket at the waist; the sensor proposes touch-downs, and the person is asked afterwards.
     InPocket,
 }
 
@@ -118,9 +118,9 @@ pub enum SetUp {
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Trial {
-    /// The leg stood on.
+    /// The leg that the person stood on.
     pub leg: BodySide,
-    /// Milliseconds from the start tone to the end.
+    /// Time from the start tone to the end, in milliseconds.
     pub held_ms: u32,
     /// What ended it.
     pub end: TrialEnd,
@@ -134,17 +134,17 @@ pub enum TrialEnd {
     Touch,
     /// The target was reached: the time is a lower bound.
     Target,
-    /// The program went out of sight or was cut off: the time is no measurement.
+    /// The program was hidden or interrupted: the time is not a measurement.
     CutOff,
 }
 
-/// A part of a whole: what was done of what was asked for. Units are milliseconds of timed parts, repetitions, or trials.
+/// The amount done out of the amount asked for. Units are milliseconds of timed parts, repetitions, or trials.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Share {
-    /// Done, capped at `of`.
+    /// Amount done, capped at `of`.
     pub done: u32,
-    /// Asked for.
+    /// Amount asked for.
     pub of: u32,
 }
 
@@ -156,9 +156,9 @@ impl Share {
 }
 
 impl Run {
-    /// What was done of the dose. A timed part counts up to its target, a repetition that failed does not count, a balance trial
-    /// counts whatever its time, since its time is a result and not a dose. More on one side does not make up for less on the
-    /// other.
+    /// The share of the dose that was done. A timed part counts up to its target, a failed repetition does not count, and a balance
+    /// trial counts whatever its time, because its time is a result and not a dose. More on one side does not make up for less on
+    /// the other.
     pub fn share(&self, sides: u32) -> Share {
         let part = self.dose.part_amount();
         let each = u32::from(self.dose.parts()) * part;
@@ -173,7 +173,7 @@ impl Run {
         }
     }
 
-    /// Whole parts done of whole parts asked for: timed parts kept to the end, repetitions, trials.
+    /// Complete parts done of parts asked for: timed parts held to the end, repetitions, trials.
     pub fn parts(&self, sides: u32) -> Share {
         match &self.work {
             Work::Timed(parts) if self.fits() => {
@@ -184,7 +184,7 @@ impl Run {
         }
     }
 
-    /// Whether anything was tried at all, even if no part of it came to its end.
+    /// Whether anything was tried at all, even if no part was completed.
     pub fn tried(&self) -> bool {
         match &self.work {
             Work::Timed(parts) => parts.iter().any(|held| held.held_ms > 0),
@@ -193,14 +193,14 @@ impl Run {
         }
     }
 
-    /// Whether what was done is in the form of the dose's kind. A log may hold anything.
+    /// Whether the work has the form that the dose's kind needs. A log may contain any combination.
     pub fn fits(&self) -> bool {
         self.work.form() == self.dose.kind().form()
     }
 }
 
 impl Work {
-    /// Nothing yet of a run of `kind`; `conditions` are the surface and the eyes, which trials keep.
+    /// The empty work of a run of `kind`; `conditions` are the surface and the eyes, which are stored with trials.
     pub fn begun(kind: Kind, conditions: (Surface, Eyes)) -> Work {
         match kind.form() {
             WorkForm::Timed => Work::Timed(Vec::new()),
@@ -212,7 +212,7 @@ impl Work {
         }
     }
 
-    /// All of `dose` on each of `sides`, for somebody who says that it was done; `None` for trials, whose time is the result.
+    /// All of `dose` on each of `sides`, for somebody who reports that it was done; `None` for trials, whose time is the result.
     pub fn in_full(dose: Dose, sides: &[Option<BodySide>]) -> Option<Work> {
         let all = sides.iter().flat_map(|side| std::iter::repeat_n(*side, dose.parts().into()));
         let amount = dose.part_amount();
@@ -226,7 +226,7 @@ impl Work {
         }
     }
 
-    /// The form that it is in.
+    /// The form of the work.
     pub fn form(&self) -> WorkForm {
         match self {
             Work::Timed(_) => WorkForm::Timed,
@@ -235,7 +235,7 @@ impl Work {
         }
     }
 
-    /// How many parts there are so far, whole or not.
+    /// The number of parts so far, complete or not.
     pub fn count(&self) -> usize {
         match self {
             Work::Timed(parts) => parts.len(),
@@ -244,7 +244,7 @@ impl Work {
         }
     }
 
-    /// The balance trials, if it is such.
+    /// The balance trials, if the work consists of them.
     pub fn balance(&self) -> Option<&Balance> {
         if let Work::Balance(balance) = self { Some(balance) } else { None }
     }

@@ -1,4 +1,4 @@
-//! What was done of what was asked for.
+//! The amount done of the amount asked for.
 
 use super::*;
 use crate::catalogue::Tempo;
@@ -50,7 +50,7 @@ fn share(done: u32, of: u32) -> Share {
 }
 
 #[test]
-fn holding_longer_does_not_make_up_for_a_hold_let_go() {
+fn holding_longer_does_not_make_up_for_a_short_hold() {
     let uneven = holds(&[(None, 10_000), (None, 25_000), (None, 4_000)]);
     assert_eq!((uneven.share(1), uneven.parts(1)), (share(24_000, 30_000), share(2, 3)));
     assert!(!uneven.parts(1).full());
@@ -94,8 +94,8 @@ fn tried_is_less_than_done_and_more_than_begun() {
 }
 
 #[test]
-fn a_doing_of_another_kind_than_its_dose_is_nothing() {
+fn work_of_another_kind_than_its_dose_counts_as_nothing() {
     let odd = run(BALANCE, Work::Timed(vec![HoldRecord { side: None, held_ms: 10_000 }]));
     assert_eq!(odd.share(1), share(0, 0));
-    assert!(!odd.share(1).full(), "nothing of nothing is not the whole");
+    assert!(!odd.share(1).full(), "zero of zero is not the whole");
 }

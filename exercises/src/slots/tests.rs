@@ -1,4 +1,4 @@
-//! Slots of plain days; every zone of the tz database is gone through in `tests/slots_in_every_zone.rs`.
+//! Slots of ordinary days; `tests/slots_in_every_zone.rs` checks every zone of the tz database.
 
 use super::*;
 use crate::plan::{Pattern, Weekdays};
@@ -14,7 +14,7 @@ fn utc() -> Offsets {
     Offsets::fixed(0)
 }
 
-/// The plan with this pattern for its first item.
+/// The sample plan with this pattern for its first item.
 fn with(pattern: Pattern) -> Plan {
     let mut plan = plan();
     plan.prescription.items[0].schedule.pattern = pattern;
@@ -56,7 +56,7 @@ fn days_that_the_schedule_leaves_out_have_none() {
 }
 
 #[test]
-fn the_day_of_taking_has_what_comes_after_it_and_the_day_of_review_is_the_last() {
+fn the_first_day_has_slots_after_the_card_was_taken_and_the_review_day_is_the_last() {
     let plan = plan();
     let minutes = |day: i64, taken: Stamp| {
         let slots = of_day(&plan, start() + Duration::days(day), &utc(), taken);
@@ -71,7 +71,7 @@ fn the_day_of_taking_has_what_comes_after_it_and_the_day_of_review_is_the_last()
 }
 
 #[test]
-fn what_a_run_counts_for() {
+fn the_slot_for_which_a_run_counts() {
     let plan = with(Pattern::At { times: vec![540, 720] });
     let number = |minute| counts_for(&plan, HOLD, at(1, minute), &utc(), at(0, 0)).map(|slot| slot.number);
     for (minute, expected) in [
@@ -89,7 +89,7 @@ fn what_a_run_counts_for() {
     }
     let hourly = every(60, 540, 660);
     let named = counts_for(&hourly, HOLD, at(1, 595), &utc(), at(0, 0)).map(|slot| slot.number);
-    assert_eq!(named, Some(0), "the open slot goes before the one that comes");
+    assert_eq!(named, Some(0), "the open slot takes precedence over the coming one");
 }
 
 #[test]

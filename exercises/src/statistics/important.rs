@@ -1,15 +1,15 @@
-//! The smallest change of a series that is worth a word: its important difference.
+//! The important difference of a series: the smallest change that is worth mentioning.
 //!
 //! Formulas: SEM = SD sqrt(1 - ICC); MDC95 = 1.96 sqrt 2 SEM; MDC90 = 1.645 sqrt 2 SEM; the mean of k independent days
 //! divides the SEM by sqrt k (Weir 2005, J Strength Cond Res 19:231-240).
 //!
-//! Rule (our design), the first that applies:
+//! Rule (our design); the first that applies is used:
 //! 1. a minimal detectable change given by the caller;
 //! 2. from 8 days on, the person's own: 1.96 sqrt 2 s / sqrt k, with s = 1.4826 MAD of the residuals from the Theil-Sen
 //!    line and k = min(7, n/2) days averaged at each end;
-//! 3. 24.1 s / sqrt k, only from 60 years on, eyes open, on a firm floor (single-leg stance, n = 25, 60 to 89 years:
+//! 3. 24.1 s / sqrt k, only for people of 60 years or older, eyes open, on a firm floor (single-leg stance, n = 25, 60 to 89 years:
 //!    SEM 8.7 s, MDC95 24.1 s; Goldberg et al. 2011, Gait Posture 33:737-739, seen in a professional body's digest);
-//! 4. none.
+//! 4. otherwise there is none.
 
 use super::{
     DayValue, TheilSen,
@@ -19,12 +19,12 @@ use core::f64::consts::SQRT_2;
 
 /// MDC95 of one single-leg stance trial, eyes open, in older adults, seconds (Goldberg et al. 2011).
 pub const FALLBACK_MDC95_S: f64 = 24.1;
-/// From how many days on a person's own spread is used.
+/// Least number of days for which a person's own spread is used.
 pub const OWN_SPREAD_MIN_DAYS: usize = 8;
-/// The most days averaged at each end: a week.
+/// Largest number of days averaged at each end: a week.
 const END_DAYS: usize = 7;
 
-/// How a series of stance times was taken, as far as the published figure asks.
+/// The conditions of a series of stance times that decide whether the published figure applies.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct StanceFallback {
@@ -36,7 +36,7 @@ pub struct StanceFallback {
     pub firm_floor: bool,
 }
 
-/// Where an important difference comes from.
+/// How an important difference was found.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
@@ -57,28 +57,28 @@ pub enum DifferenceBasis {
     },
 }
 
-/// The change over the whole span that has to be reached.
+/// The change over the whole span that counts as important.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct ImportantDifference {
     /// In the unit of the values, 0 or more.
     pub difference: f64,
-    /// Where it comes from.
+    /// How it was found.
     pub basis: DifferenceBasis,
 }
 
-/// 1.96 sqrt 2 SEM: what the difference of two single measurements exceeds in one of twenty pairs without a change.
+/// 1.96 sqrt 2 SEM: without a real change, the difference of two single measurements exceeds it in one of twenty pairs.
 pub fn mdc95(sem: f64) -> f64 {
     1.96 * SQRT_2 * sem
 }
 
-/// 1.645 sqrt 2 SEM: as [`mdc95`], in one of ten pairs.
+/// 1.645 sqrt 2 SEM: like [`mdc95`], but exceeded in one of ten pairs.
 pub fn mdc90(sem: f64) -> f64 {
     1.645 * SQRT_2 * sem
 }
 
-/// The important difference of a series around its `line`; `None` where no rule applies.
-/// A `given` difference that is negative or not finite counts as not given.
+/// The important difference of a series around its `line`; `None` if no rule applies. A `given` difference that is negative or not
+/// finite is ignored.
 pub fn important_difference(
     series: &[DayValue],
     line: &TheilSen,
@@ -127,7 +127,7 @@ mod tests {
     }
 
     #[test]
-    fn given_goes_first() {
+    fn a_given_difference_takes_precedence() {
         let got = of(&b(), Some(2.0), Some(OLDER)).expect("given");
         assert_eq!(got, ImportantDifference { difference: 2.0, basis: DifferenceBasis::Given });
         assert_eq!(of(&a(), Some(-1.0), None), None);

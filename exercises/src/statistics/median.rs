@@ -1,15 +1,15 @@
-//! Median, quartiles and median absolute deviation: the middle and the spread that one slip does not move.
+//! Median, quartiles and median absolute deviation: middle and spread that a single outlier does not change.
 //!
-//! An even count takes the mean of the two middle values. Quartiles interpolate linearly between order statistics
-//! (Hyndman & Fan 1996, Am Stat 50:361-365, definition 7: the default of the usual numerical libraries).
+//! For an even count the median is the mean of the two middle values. Quartiles interpolate linearly between order statistics
+//! (Hyndman & Fan 1996, Am Stat 50:361-365, definition 7: the default of common numerical libraries).
 
 use core::cmp::Ordering;
 
-/// What turns a median absolute deviation into a standard deviation where values are normal: 1/0.6745
-/// (Rousseeuw & Croux 1993, J Am Stat Assoc 88:1273-1283).
+/// Factor from a median absolute deviation to a standard deviation for normal values: 1/0.6745 (Rousseeuw & Croux 1993, J Am Stat
+/// Assoc 88:1273-1283).
 pub const MAD_TO_SD: f64 = 1.4826;
 
-/// The three cuts of a set of values, in the unit of the values.
+/// The quartiles of a set of values, in the unit of the values.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Quartiles {
@@ -21,12 +21,12 @@ pub struct Quartiles {
     pub upper: f64,
 }
 
-/// The median, in the unit of the values; `None` for no values or one that is not a number.
+/// The median, in the unit of the values; `None` if there are no values or one of them is NaN.
 pub fn median(values: &[f64]) -> Option<f64> {
     let mut values = sound(values)?;
     let half = values.len() / 2;
     let even = values.len().is_multiple_of(2);
-    // Thousands of values need not be put in order for their middle.
+    // Selecting the middle avoids sorting thousands of values.
     let (below, upper, _) = values.select_nth_unstable_by(half, ascending);
     if !even {
         return Some(*upper);
@@ -35,14 +35,14 @@ pub fn median(values: &[f64]) -> Option<f64> {
     Some(lower.midpoint(*upper))
 }
 
-/// The median absolute deviation from the median, unscaled ([`MAD_TO_SD`] scales it); `None` as for [`median`].
+/// The median absolute deviation from the median, unscaled (multiply by [`MAD_TO_SD`]); `None` as for [`median`].
 pub fn mad(values: &[f64]) -> Option<f64> {
     let middle = median(values)?;
     let distances: Vec<f64> = values.iter().map(|value| (value - middle).abs()).collect();
     median(&distances)
 }
 
-/// The value below which the share `q` (0 to 1) of the values lies; `None` as for [`median`] or for `q` outside.
+/// The value below which the share `q` (0 to 1) of the values lies; `None` as for [`median`], or if `q` is out of range.
 pub fn percentile(values: &[f64], q: f64) -> Option<f64> {
     if !(0.0..=1.0).contains(&q) {
         return None;
@@ -59,7 +59,7 @@ pub fn quartiles(values: &[f64]) -> Option<Quartiles> {
     Some(Quartiles { lower: percentile(values, 0.25)?, middle: median(values)?, upper: percentile(values, 0.75)? })
 }
 
-/// The order of two numbers, none of which is NaN; a plain comparison is a fraction of the work of the total order.
+/// The order of two numbers that are not NaN. A plain comparison is much faster than the total order.
 pub(super) fn ascending(one: &f64, other: &f64) -> Ordering {
     if one < other {
         Ordering::Less
@@ -70,7 +70,7 @@ pub(super) fn ascending(one: &f64, other: &f64) -> Ordering {
     }
 }
 
-/// A copy of values that have a middle.
+/// A copy of the values if they have a median.
 fn sound(values: &[f64]) -> Option<Vec<f64>> {
     let sound = !values.is_empty() && !values.iter().any(|value| value.is_nan());
     sound.then(|| values.to_vec())
@@ -81,14 +81,14 @@ mod tests {
     use super::*;
 
     #[test]
-    fn odd_and_even_counts() {
+    fn medians_of_odd_and_even_counts() {
         assert_eq!(median(&[3.0, 1.0, 2.0]), Some(2.0));
         assert_eq!(median(&[4.0, 1.0, 2.0, 3.0]), Some(2.5));
         assert_eq!(median(&[7.0]), Some(7.0));
     }
 
     #[test]
-    fn one_slip_does_not_move_the_spread() {
+    fn one_outlier_does_not_change_the_spread() {
         assert_eq!(mad(&[10.0, 12.0, 11.0, 13.0, 9.0]), Some(1.0));
         assert_eq!(mad(&[10.0, 12.0, 11.0, 13.0, 900.0]), Some(1.0));
     }
@@ -102,7 +102,7 @@ mod tests {
     }
 
     #[test]
-    fn nothing_and_not_a_number_have_no_middle() {
+    fn no_values_or_nan_have_no_median() {
         assert_eq!(median(&[]), None);
         assert_eq!(mad(&[]), None);
         assert_eq!(quartiles(&[1.0, f64::NAN]), None);

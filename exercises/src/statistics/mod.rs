@@ -1,10 +1,10 @@
-//! Statistics for short, noisy series of one person: one value a day, some weeks, a ceiling, outliers.
+//! Statistics for short, noisy series of one person: one value a day over some weeks, with a ceiling and outliers.
 //!
-//! One rule a file; each states its rule and its source, and holds its tests. Nothing here assumes a normal
-//! distribution of a person's values, and nothing turns "not enough data" into a number.
+//! One rule per file, each with its source and its tests. Nothing here assumes that a person's values are normally distributed, and
+//! nothing turns "not enough data" into a number.
 //!
-//! Reading order: [`median()`], [`mad`], [`quartiles`]; [`mann_kendall()`] and [`theil_sen()`] and the [`trend()`] verdict
-//! built on both with [`important_difference`]; [`wilson()`] limits of a proportion; [`side_to_side`]; [`pain_change`].
+//! Reading order: [`median()`], [`mad`], [`quartiles`]; [`mann_kendall()`] and [`theil_sen()`]; the [`trend()`] verdict, which
+//! combines both with [`important_difference`]; [`wilson()`] limits of a proportion; [`side_to_side`]; [`pain_change`].
 
 mod important;
 mod kendall;
@@ -29,45 +29,45 @@ pub use theil_sen::{TheilSen, theil_sen};
 pub use trend::{AT_CAP_SHARE, TOO_FEW_DAYS, Trend, TrendContext, TrendFigures, Verdict, WhyTooFew, trend};
 pub use wilson::{Interval, design_effect, wilson, wilson_clustered};
 
-/// One day's one value: the day as a count of days from any fixed day, the value in the series' own unit.
+/// The value of one day, in the series' own unit.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct DayValue {
-    /// Days since a fixed day; only differences matter.
+    /// Days since any fixed day; only differences matter.
     pub day: i32,
-    /// The day's value: the median or the best of the day's trials, decided by the caller and kept the same.
+    /// The day's value: the median or the best of the day's trials. The caller chooses, and must use the same for the whole series.
     pub value: f64,
 }
 
-/// The most days that a series may have: ten years. Pairwise slopes grow with the square of it.
+/// Largest number of days in a series: ten years. The number of pairwise slopes grows with its square.
 pub const MAX_DAYS: usize = 3660;
 
-/// Why a series cannot be used at all. A series that is merely short is no such case.
+/// Why a series cannot be used at all. Being short is not a fault.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum SeriesFault {
     /// A value is infinite or not a number.
     NotFinite {
-        /// The day that holds it.
+        /// The day with this value.
         day: i32,
     },
-    /// A day occurs twice: it has to be reduced to one value first.
+    /// A day occurs twice; the caller has to reduce each day to one value first.
     RepeatedDay {
         /// The day.
         day: i32,
     },
     /// More than [`MAX_DAYS`] days.
     TooManyDays {
-        /// How many came.
+        /// Number of days in the series.
         days: usize,
     },
 }
 
-/// The series in order of days, or what is wrong with it.
+/// The series sorted by day.
 ///
 /// # Errors
-/// [`SeriesFault`], the first one found.
+/// The first [`SeriesFault`] found.
 pub fn in_order(series: &[DayValue]) -> Result<Vec<DayValue>, SeriesFault> {
     if series.len() > MAX_DAYS {
         return Err(SeriesFault::TooManyDays { days: series.len() });
@@ -85,7 +85,7 @@ pub fn in_order(series: &[DayValue]) -> Result<Vec<DayValue>, SeriesFault> {
 
 #[cfg(test)]
 pub(crate) mod vectors {
-    //! The five worked series that several rules are checked against.
+    //! The five worked series that are used to check several rules.
     use super::DayValue;
 
     pub fn series(days: &[i32], values: &[f64]) -> Vec<DayValue> {
@@ -113,7 +113,7 @@ pub(crate) mod vectors {
         series(&[0, 1, 2, 3, 4, 5, 6], &[31.0, 38.5, 45.0, 42.0, 45.0, 45.0, 45.0])
     }
 
-    /// Equal to the digits that the vector is printed with.
+    /// Asserts equality to the number of digits that the example is published with.
     #[track_caller]
     pub fn close(got: f64, printed: f64, half_unit: f64) {
         assert!((got - printed).abs() <= half_unit, "{got} is not {printed} within {half_unit}");
@@ -132,7 +132,7 @@ mod tests {
     }
 
     #[test]
-    fn what_cannot_be_used_says_why() {
+    fn an_unusable_series_gives_the_reason() {
         assert_eq!(in_order(&series(&[1, 2], &[1.0, f64::NAN])), Err(SeriesFault::NotFinite { day: 2 }));
         assert_eq!(in_order(&series(&[4, 1, 4], &[1.0, 2.0, 3.0])), Err(SeriesFault::RepeatedDay { day: 4 }));
         let long = vec![DayValue { day: 0, value: 0.0 }; MAX_DAYS + 1];

@@ -1,7 +1,7 @@
-//! The standard normal distribution: upper tail, and the quantile of any confidence.
+//! The standard normal distribution: upper tail, and the quantile for any probability.
 //!
-//! The tail is erfc(z/sqrt 2)/2. The quantile starts from the rational form 26.2.23 of Abramowitz & Stegun 1964
-//! (error below 4.5e-4) and is polished by Halley steps on the tail, so that it holds to the last digits.
+//! The tail is erfc(z/sqrt 2)/2. The quantile starts from the rational form 26.2.23 of Abramowitz & Stegun 1964 (error below 4.5e-4)
+//! and is refined by Halley steps on the tail until it is accurate to the last digits.
 
 use core::f64::consts::{PI, SQRT_2};
 
@@ -15,7 +15,7 @@ pub fn normal_quantile(p: f64) -> Option<f64> {
     if !(p > 0.0 && p < 1.0) {
         return None;
     }
-    // Work with the smaller tail: 1 - p of a p near 1 is exact, the other way round loses digits.
+    // Uses the smaller tail: 1 - p is exact for a p near 1, while 1 - tail would lose digits.
     if p > 0.5 { Some(upper(1.0 - p)) } else { Some(-upper(p)) }
 }
 

@@ -1,50 +1,50 @@
-//! Whether a pain rating from 0 to 10 has changed by enough to say so.
+//! Decides whether a pain rating from 0 to 10 has changed by a relevant amount.
 //!
-//! Better: down by 2 points or more and by 30 % of the baseline or more. Worse: up by 2 points or more. About 2 points or
-//! 30 % marked an important decrease in 2724 people, and the share held more steadily over baselines (Farrar 2001, Pain
-//! 94:149-158, 10.1016/s0304-3959(01)00349-9); asking for both, and the mirrored rule for worse, is our design. Base and
-//! now are each the median of at least 3 ratings, for a single one can lie within measurement error. With a baseline
-//! below 2 no fall of 2 points is possible: no call.
+//! Better: down by 2 points or more and by 30 % of the baseline or more. Worse: up by 2 points or more. About 2 points or 30 %
+//! marked an important decrease in 2724 people, and the share was more consistent over baselines (Farrar 2001, Pain 94:149-158,
+//! 10.1016/s0304-3959(01)00349-9); requiring both, and the mirrored rule for worse, is our design. Base and now are each the median
+//! of at least 3 ratings, because a single rating can lie within measurement error. With a baseline below 2 a decrease of 2 points
+//! is impossible, so there is no verdict.
 
 use super::median::median;
 
-/// Points that a change needs.
+/// Least change, in points.
 pub const PAIN_MIN_POINTS: f64 = 2.0;
-/// Share of the baseline that a decrease needs, percent.
+/// Least decrease, as a share of the baseline in percent.
 pub const PAIN_MIN_SHARE_PERCENT: f64 = 30.0;
-/// Ratings that each end needs.
+/// Least number of ratings at each end.
 pub const PAIN_MIN_RATINGS: usize = 3;
 
-/// What can be said of a change of pain.
+/// The verdict on a change of pain.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum PainVerdict {
     /// Down by an important amount.
     Better,
-    /// Neither.
+    /// Neither better nor worse by an important amount.
     NoClearChange,
     /// Up by an important amount.
     Worse,
-    /// No call: the baseline is below [`PAIN_MIN_POINTS`].
+    /// No verdict: the baseline is below [`PAIN_MIN_POINTS`].
     BaselineTooLow,
-    /// No call: fewer than [`PAIN_MIN_RATINGS`] ratings at one end.
+    /// No verdict: fewer than [`PAIN_MIN_RATINGS`] ratings at one end.
     TooFewRatings,
 }
 
-/// The verdict and the two medians it rests on.
+/// The verdict and the two medians it is based on.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct PainChange {
-    /// What can be said.
+    /// The verdict.
     pub verdict: PainVerdict,
-    /// Median of the ratings at the start, 0 to 10; `None` without any.
+    /// Median of the ratings at the start, 0 to 10; `None` if there are none.
     pub base: Option<f64>,
-    /// Median of the ratings now, 0 to 10; `None` without any.
+    /// Median of the ratings now, 0 to 10; `None` if there are none.
     pub now: Option<f64>,
 }
 
-/// Compares ratings from 0 to 10: those of the first three days logged with those of now.
+/// Compares ratings from 0 to 10: those of the first three days that were logged with those of now.
 pub fn pain_change(base: &[u8], now: &[u8]) -> PainChange {
     let middle = |ratings: &[u8]| median(&ratings.iter().map(|&rating| f64::from(rating)).collect::<Vec<_>>());
     let (base_middle, now_middle) = (middle(base), middle(now));
@@ -58,7 +58,7 @@ pub fn pain_change(base: &[u8], now: &[u8]) -> PainChange {
 
 fn call(base: f64, now: f64) -> PainVerdict {
     let down = base - now;
-    // In hundredths, so that 30 % of 10 is exactly 3.
+    // Multiplied by 100, so that 30 % of 10 is exactly 3.
     let share_reached = 100.0 * down >= PAIN_MIN_SHARE_PERCENT * base;
     if base < PAIN_MIN_POINTS {
         PainVerdict::BaselineTooLow

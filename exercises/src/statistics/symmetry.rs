@@ -1,61 +1,61 @@
-//! Side to side: the involved side as a share of the other, with the cases where the share says nothing.
+//! Side-to-side comparison: the involved side as a share of the other, and the cases in which the share is not informative.
 //!
-//! 100 * involved / uninvolved, for times (more is better). 90 % is the customary line of hop and strength tests; its
-//! predictive value is unclear (Senorski 2025, Br J Sports Med, 10.1136/bjsports-2025-110284), and none is known for
-//! stance times. The uninvolved side declines too, so the share can flatter (Jordan & Bishop 2024, Strength Cond J
-//! 46:406-414). Show the seconds beside the share, and use the same statistic on both sides.
+//! 100 * involved / uninvolved, for times (more is better). 90 % is the customary threshold of hop and strength tests; its
+//! predictive value is unclear (Senorski 2025, Br J Sports Med, 10.1136/bjsports-2025-110284), and none is known for stance times.
+//! The uninvolved side declines too, so the share can look too good (Jordan & Bishop 2024, Strength Cond J 46:406-414). Show the
+//! seconds beside the share, and use the same statistic on both sides.
 //!
-//! Guards (our design): with the uninvolved side at the cap the share is an upper bound; with the involved side there,
-//! a lower bound; with both, not informative; with the uninvolved side below 5 s, not computed. A difference below the
-//! minimal detectable change lies within measurement error.
+//! Exceptions (our design): if the uninvolved side is at the cap, the share is an upper bound; if the involved side is, a lower
+//! bound; if both are, not informative; if the uninvolved side is below 5 s, it is not computed. A difference below the minimal
+//! detectable change lies within measurement error.
 
-/// The customary line of the share, percent; none is published for stance times.
+/// The customary threshold of the share, percent; none is published for stance times.
 pub const SYMMETRY_LINE_PERCENT: f64 = 90.0;
-/// Below this time of the uninvolved side the share is not computed, seconds.
+/// If the uninvolved side's time is below this, the share is not computed, seconds.
 pub const SYMMETRY_FLOOR_S: f64 = 5.0;
 
-/// Both sides' times by the same statistic.
+/// The times of both sides, computed by the same statistic.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct SymmetryInput {
-    /// The side that the complaint is on, seconds.
+    /// Time of the side with the complaint, seconds.
     pub involved_s: f64,
-    /// The other side, seconds.
+    /// Time of the other side, seconds.
     pub uninvolved_s: f64,
-    /// The longest time that a trial could take, seconds.
+    /// Longest possible time of a trial, seconds.
     pub cap_s: Option<f64>,
     /// Minimal detectable change of the statistic, seconds.
     pub detectable_s: Option<f64>,
 }
 
-/// What can be said of the share.
+/// The verdict on the share.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum SymmetryVerdict {
     /// The share, percent.
     Percent(f64),
-    /// The share is this or less, percent: the uninvolved side stood at the cap.
+    /// The share is this or less, percent: the uninvolved side is at the cap.
     AtMost(f64),
-    /// The share is this or more, percent: the involved side stood at the cap.
+    /// The share is this or more, percent: the involved side is at the cap.
     AtLeast(f64),
-    /// Both sides stood at the cap.
+    /// Both sides are at the cap.
     NotInformative,
     /// The uninvolved side is below [`SYMMETRY_FLOOR_S`].
     NotComputed,
-    /// A time is negative or not a number.
+    /// A time is negative or not a finite number.
     NoTime,
 }
 
-/// What can be said of two sides.
+/// The result of comparing the two sides.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Symmetry {
     /// The share, or why there is none.
     pub verdict: SymmetryVerdict,
-    /// Involved less uninvolved, seconds, as measured; `None` where a time is none.
+    /// Involved minus uninvolved side, seconds, as measured; `None` if one of the times is invalid.
     pub difference_s: Option<f64>,
-    /// Whether the difference lies below the detectable change; `None` where that is not known.
+    /// Whether the difference lies below the minimal detectable change; `None` if that cannot be decided.
     pub within_error: Option<bool>,
 }
 
@@ -90,7 +90,8 @@ fn share(involved_s: f64, uninvolved_s: f64, caps: (bool, bool)) -> SymmetryVerd
     }
 }
 
-/// A cap on one side makes the true difference as large or larger, so it can only be ruled out, not ruled in.
+/// If one side is at the cap, the true difference may be larger than the measured one. It can then be shown to exceed the
+/// measurement error, but not to lie within it.
 fn within_error(difference: f64, caps: (bool, bool), detectable_s: Option<f64>) -> Option<bool> {
     let detectable = detectable_s.filter(|change| change.is_finite() && *change >= 0.0)?;
     match caps {
@@ -133,7 +134,7 @@ mod tests {
     }
 
     #[test]
-    fn both_at_the_cap_say_nothing() {
+    fn both_sides_at_the_cap_are_not_informative() {
         let got = compare(45.0, 45.0, Some(45.0));
         assert_eq!((got.verdict, got.within_error), (SymmetryVerdict::NotInformative, None));
     }
@@ -146,7 +147,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_no_time_is_not_compared() {
+    fn invalid_times_are_not_compared() {
         for (involved, uninvolved) in [(f64::NAN, 9.0), (9.0, f64::INFINITY), (-1.0, 9.0)] {
             let got = compare(involved, uninvolved, None);
             assert_eq!((got.verdict, got.difference_s), (SymmetryVerdict::NoTime, None));

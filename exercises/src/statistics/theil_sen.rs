@@ -1,11 +1,11 @@
-//! Theil-Sen: the median of all pairwise slopes, which a third of wild days does not move.
+//! Theil-Sen line: the median of all pairwise slopes. Up to about a third of outlying days do not change it.
 //!
-//! Slope = median of (y_j - y_i)/(x_j - x_i). The intercept is the "separate" one: median y - slope * median x. Limits
-//! of Sen: of the N sorted slopes, those at round((N - z sigma)/2) - 1 and round((N + z sigma)/2), counted from 0, held
-//! within the list; sigma^2 is the tie-corrected variance of Kendall's S, and rounding takes halves to even (Theil
-//! 1950, Proc Kon Ned Akad Wet 53; Sen 1968, J Am Stat Assoc 63:1379-1389).
+//! Slope = median of (y_j - y_i)/(x_j - x_i). The intercept is the "separate" one: median y - slope * median x. Limits of Sen: of
+//! the N sorted slopes, those at round((N - z sigma)/2) - 1 and round((N + z sigma)/2), counted from 0, clamped to the list; sigma^2
+//! is the tie-corrected variance of Kendall's S, and rounding takes halves to even (Theil 1950, Proc Kon Ned Akad Wet 53; Sen 1968,
+//! J Am Stat Assoc 63:1379-1389).
 //!
-//! Where many values stand at a ceiling the slope is biased towards 0.
+//! If many values are at a ceiling, the slope is biased towards 0.
 
 use super::{
     DayValue, Interval, SeriesFault, in_order, mann_kendall, median::ascending, median::median, normal::normal_quantile,
@@ -15,13 +15,13 @@ use super::{
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct TheilSen {
-    /// Unit of the values per day.
+    /// Slope, in the unit of the values per day.
     pub slope: f64,
-    /// Limits of the slope at the confidence asked for.
+    /// Confidence limits of the slope.
     pub limits: Interval,
     /// The value of the line at day 0, by separate medians.
     pub intercept: f64,
-    /// How many pairs of days.
+    /// Number of pairs of days.
     pub pairs: usize,
 }
 
@@ -32,11 +32,11 @@ impl TheilSen {
     }
 }
 
-/// The line through a series, with limits at a `confidence` between 0 and 1. `None` for fewer than two days, or for
-/// values so large that a slope is not finite, or a confidence that is none.
+/// The line through a series, with limits at a `confidence` between 0 and 1. `None` for fewer than two days, for values so large
+/// that a slope is not finite, or for a confidence outside that range.
 ///
 /// # Errors
-/// [`SeriesFault`] where the series cannot be used.
+/// [`SeriesFault`] if the series cannot be used.
 pub fn theil_sen(series: &[DayValue], confidence: f64) -> Result<Option<TheilSen>, SeriesFault> {
     let variance = mann_kendall(series)?.variance;
     let series = in_order(series)?;
@@ -66,8 +66,8 @@ fn slopes(series: &[DayValue]) -> Vec<f64> {
     slopes
 }
 
-/// The median and the slopes at the limits' places. Two years have a quarter of a million slopes: only these three find
-/// their places in the order.
+/// The median slope and the slopes at the two limits. Two years of days have a quarter of a million slopes, so only these three are
+/// selected instead of sorting them all.
 fn middle_and_limits(slopes: &mut [f64], reach: f64) -> (f64, Interval) {
     let count = slopes.len() as f64;
     let low = (((count - reach) / 2.0).round_ties_even() - 1.0).max(0.0) as usize;
@@ -77,7 +77,7 @@ fn middle_and_limits(slopes: &mut [f64], reach: f64) -> (f64, Interval) {
     let before = below.iter().copied().max_by(ascending).filter(|_| even);
     let slope = before.map_or(*middle, |before| before.midpoint(*middle));
     let at = |part: &mut [f64], place| *part.select_nth_unstable_by(place, ascending).1;
-    // The limits' places lie on either side of the middle, or at it.
+    // The places of the limits are on either side of the middle, or at it.
     let low = if low < half { at(below, low) } else { *middle };
     let high = if high > half { at(above, high - half - 1) } else { *middle };
     (slope, Interval { low, high })
@@ -115,7 +115,7 @@ mod tests {
     }
 
     #[test]
-    fn the_places_are_those_of_the_order_whatever_the_count_and_the_reach() {
+    fn the_selected_slopes_equal_those_of_a_full_sort() {
         for count in 1..40_u32 {
             for reach in [0.0, 0.4, 1.0, 3.0, 7.5, 20.0, 39.0, 100.0] {
                 let mut slopes: Vec<f64> = (0..count).map(|k| f64::from(k * 17 % 23) - 9.0).collect();
@@ -138,7 +138,7 @@ mod tests {
     }
 
     #[test]
-    fn too_short_too_large_and_no_confidence() {
+    fn a_short_series_large_values_and_an_invalid_confidence_give_no_line() {
         assert_eq!(theil_sen(&[], 0.95), Ok(None));
         assert_eq!(theil_sen(&series(&[1], &[2.0]), 0.95), Ok(None));
         assert_eq!(theil_sen(&series(&[1, 2], &[-f64::MAX, f64::MAX]), 0.95), Ok(None));

@@ -1,104 +1,104 @@
-//! The word for a series: rising, no clear change, falling, too few data, at the cap.
+//! The verdict on a series: rising, no clear change, falling, too few data, at the cap.
 //!
-//! Rule (our design): one value a day. Fewer than 5 days are too few: no order of 4 values reaches p < 0.05. Where 30 %
-//! of the values or more stand at the cap, the word is "at the cap" and there is no slope, for the cap hides the rest.
-//! Without an [important difference](super::important_difference) the data are too few. "Rising" or "falling" needs
-//! both p < 0.05 (Mann-Kendall, exact up to 60 days) and |slope| times the span in days at or above the important
-//! difference; everything else is "no clear change".
+//! Rule (our design): one value a day. Fewer than 5 days are too few, because no order of 4 values reaches p < 0.05. If 30 % or more
+//! of the values are at the cap, the verdict is "at the cap" and no slope is given, because the cap hides the true values. Without
+//! an [important difference](super::important_difference) the data are too few. "Rising" or "falling" needs both p < 0.05
+//! (Mann-Kendall, exact up to 60 days) and |slope| times the span in days at or above the important difference; everything else is
+//! "no clear change".
 //!
-//! Each change of exercise, surface, eyes, cap or target starts a new series. Where several series are tested at once,
-//! no claim rests on one p.
+//! Each change of exercise, surface, eyes, cap or target starts a new series. If several series are tested at once, no conclusion is
+//! drawn from a single p-value.
 
 use super::{
     DayValue, ImportantDifference, MannKendall, SeriesFault, StanceFallback, TheilSen, important_difference, in_order,
     mann_kendall, theil_sen,
 };
 
-/// Below this many days the data are too few.
+/// With fewer days than this the data are too few.
 pub const TOO_FEW_DAYS: usize = 5;
-/// From this share of the values at the cap on, the word is "at the cap".
+/// Share of values at the cap (0 to 1) from which on the verdict is "at the cap".
 pub const AT_CAP_SHARE: f64 = 0.30;
-/// Significance of the test.
+/// Significance level of the test.
 const ALPHA: f64 = 0.05;
-/// Confidence of the slope's limits.
+/// Confidence level of the slope's limits.
 const CONFIDENCE: f64 = 0.95;
 
-/// The word for a series.
+/// The verdict on a series.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum Verdict {
-    /// The values rise, by an important amount.
+    /// The values rise by an important amount.
     Rising,
-    /// Neither; not the same as "no change".
+    /// Neither rising nor falling clearly; not the same as "no change".
     NoClearChange,
-    /// The values fall, by an important amount.
+    /// The values fall by an important amount.
     Falling,
-    /// Too few days, or nothing to tell an important difference by.
+    /// Too few days, or no important difference to compare with.
     TooFewData,
-    /// Too many values stand at the cap.
+    /// Too many values are at the cap.
     AtTheCap,
 }
 
-/// What the data are too few for.
+/// Why the data are too few.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum WhyTooFew {
     /// Fewer than [`TOO_FEW_DAYS`] days.
     Days,
-    /// No difference was given, the person's own spread needs more days, and the published one does not apply.
+    /// No difference was given, the person's own spread needs more days, and the published figure does not apply.
     ImportantDifference,
 }
 
-/// What is known about how the series was taken.
+/// What is known about the conditions of the series.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct TrendContext {
-    /// The longest value that could be reached, in the unit of the values.
+    /// The largest possible value, in the unit of the values.
     pub cap: Option<f64>,
-    /// A minimal detectable change to judge by, in the unit of the values.
+    /// A minimal detectable change to compare with, in the unit of the values.
     pub given_difference: Option<f64>,
-    /// Only for stance times in seconds: whether the published figure may stand in.
+    /// Only for stance times in seconds: the conditions under which the published figure applies.
     pub stance: Option<StanceFallback>,
 }
 
-/// The figures behind a word.
+/// The figures behind a verdict.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct TrendFigures {
-    /// From the first to the last day.
+    /// Time from the first to the last day, in days.
     pub span_days: u32,
-    /// Slope times span, in the unit of the values.
+    /// Slope times the span, in the unit of the values.
     pub change: f64,
     /// The line and its limits.
     pub line: TheilSen,
-    /// The test.
+    /// The result of the test.
     pub test: MannKendall,
-    /// What the change was measured against.
+    /// The important difference that the change was compared with.
     pub important: ImportantDifference,
 }
 
-/// The word for a series, and what it rests on.
+/// The verdict on a series and the figures it is based on.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Trend {
-    /// The word.
+    /// The verdict.
     pub verdict: Verdict,
-    /// Days with a value.
+    /// Number of days with a value.
     pub days: usize,
-    /// Days whose value stands at the cap.
+    /// Number of days whose value is at the cap.
     pub at_cap: usize,
-    /// Set where the verdict is [`Verdict::TooFewData`].
+    /// Set if the verdict is [`Verdict::TooFewData`].
     pub too_few: Option<WhyTooFew>,
-    /// Absent where the verdict is [`Verdict::TooFewData`] or [`Verdict::AtTheCap`].
+    /// Absent if the verdict is [`Verdict::TooFewData`] or [`Verdict::AtTheCap`].
     pub figures: Option<TrendFigures>,
 }
 
-/// Finds the word for a series.
+/// Computes the verdict on a series.
 ///
 /// # Errors
-/// [`SeriesFault`] where the series cannot be used.
+/// [`SeriesFault`] if the series cannot be used.
 pub fn trend(series: &[DayValue], context: &TrendContext) -> Result<Trend, SeriesFault> {
     let series = in_order(series)?;
     let at_cap = context.cap.map_or(0, |cap| series.iter().filter(|one| one.value >= cap).count());
@@ -133,7 +133,7 @@ fn figures(series: &[DayValue], context: &TrendContext) -> Result<Option<TrendFi
 
 fn word(figures: &TrendFigures) -> Verdict {
     let clear = figures.test.p() < ALPHA && figures.change.abs() >= figures.important.difference;
-    // A line that is level has no direction, however small the important difference.
+    // A line with slope 0 has no direction, however small the important difference is.
     match figures.line.slope {
         slope if clear && slope > 0.0 => Verdict::Rising,
         slope if clear && slope < 0.0 => Verdict::Falling,
@@ -178,14 +178,14 @@ mod tests {
     }
 
     #[test]
-    fn seven_days_without_a_yardstick_are_too_few() {
+    fn seven_days_without_an_important_difference_are_too_few() {
         let got = check(&a(), &TrendContext::default(), Verdict::TooFewData);
         assert_eq!(got.too_few, Some(WhyTooFew::ImportantDifference));
         assert_eq!(got.figures, None);
     }
 
     #[test]
-    fn all_the_same_is_no_clear_change_even_without_a_threshold() {
+    fn equal_values_are_no_clear_change_even_without_a_threshold() {
         check(&d(), &given(0.0), Verdict::NoClearChange);
     }
 
@@ -213,7 +213,7 @@ mod tests {
     }
 
     #[test]
-    fn older_adults_have_a_published_yardstick() {
+    fn the_published_difference_is_used_for_older_adults() {
         let stance = Some(StanceFallback { sixty_or_older: true, eyes_open: true, firm_floor: true });
         let context = TrendContext { stance, ..TrendContext::default() };
         // 24.1/sqrt 3 is 13.9 s; the series rises by 4.7 s.
@@ -223,7 +223,7 @@ mod tests {
     }
 
     #[test]
-    fn a_fault_of_the_series_is_no_verdict() {
+    fn a_faulty_series_gives_no_verdict() {
         let twice = series(&[1, 1], &[1.0, 2.0]);
         assert_eq!(trend(&twice, &TrendContext::default()), Err(SeriesFault::RepeatedDay { day: 1 }));
     }

@@ -1,14 +1,14 @@
 //! Wilson's score limits of a proportion, plain and for clustered counts.
 //!
-//! centre = (p + z^2/2n)/(1 + z^2/n), half = z sqrt(p(1-p)/n + z^2/4n^2)/(1 + z^2/n), held within 0 and 1
-//! (Wilson 1927, J Am Stat Assoc 22:209-212; recommended for small n by Brown, Cai & DasGupta 2001, Stat Sci
-//! 16:101-133). Doses of one day are alike; the design effect 1 + (m-1) rho (Kish 1965, Survey Sampling) shrinks n.
+//! centre = (p + z^2/2n)/(1 + z^2/n), half = z sqrt(p(1-p)/n + z^2/4n^2)/(1 + z^2/n), clamped to 0 to 1 (Wilson 1927, J Am Stat
+//! Assoc 22:209-212; recommended for small n by Brown, Cai & DasGupta 2001, Stat Sci 16:101-133). Doses of one day are alike; the
+//! design effect 1 + (m-1) rho (Kish 1965, Survey Sampling) shrinks n.
 //!
-//! A fully logged period is a count, not a sample: show k of n, and limits only where it stands for other periods.
+//! A fully logged period is a count, not a sample: show k of n. Show limits only if the period is to represent other periods.
 
 use super::normal::normal_quantile;
 
-/// A lower and an upper limit, in the unit of what they bound.
+/// A lower and an upper limit, in the unit of the limited value.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Interval {
@@ -18,20 +18,20 @@ pub struct Interval {
     pub high: f64,
 }
 
-/// Limits of the share `done` of `planned` at a `confidence` between 0 and 1 (0.95 is usual).
-/// `None` where nothing was planned, more was done than planned, or the confidence is no confidence.
+/// Limits of the share `done` of `planned` at a `confidence` between 0 and 1 (0.95 is usual). `None` if nothing was planned, if more
+/// was done than planned, or if the confidence is out of range.
 pub fn wilson(done: u32, planned: u32, confidence: f64) -> Option<Interval> {
     limits(done, planned, f64::from(planned), confidence)
 }
 
-/// As [`wilson`], for counts in clusters of `per_cluster` (doses a day) whose members correlate by `rho` (0 to 1).
-/// Wider than the plain limits. `None` also for a cluster below 1 or a rho outside 0 to 1.
+/// Like [`wilson`], for counts in clusters of `per_cluster` (doses a day) whose members correlate by `rho` (0 to 1). The limits are
+/// wider than the plain ones. `None` also for a cluster below 1 or a rho outside 0 to 1.
 pub fn wilson_clustered(done: u32, planned: u32, confidence: f64, per_cluster: f64, rho: f64) -> Option<Interval> {
     let effect = design_effect(per_cluster, rho)?;
     limits(done, planned, f64::from(planned) / effect, confidence)
 }
 
-/// 1 + (per_cluster - 1) rho: by how much clustering inflates a variance. `None` outside the ranges.
+/// 1 + (per_cluster - 1) rho: the factor by which clustering increases a variance. `None` if an argument is out of range.
 pub fn design_effect(per_cluster: f64, rho: f64) -> Option<f64> {
     let sound = per_cluster >= 1.0 && per_cluster.is_finite() && (0.0..=1.0).contains(&rho);
     sound.then_some(1.0 + (per_cluster - 1.0) * rho)
@@ -46,7 +46,7 @@ fn limits(done: u32, planned: u32, n: f64, confidence: f64) -> Option<Interval> 
     let z2n = z * z / n;
     let centre = (p + z2n / 2.0) / (1.0 + z2n);
     let half = z * libm::sqrt(p * (1.0 - p) / n + z2n / (4.0 * n)) / (1.0 + z2n);
-    // None and all are exact ends; rounding must not leave a lower limit of 1e-17.
+    // For 0 % and 100 % the limit is exact; rounding must not leave a lower limit of 1e-17.
     let low = if done == 0 { 0.0 } else { (centre - half).max(0.0) };
     let high = if done == planned { 1.0 } else { (centre + half).min(1.0) };
     Some(Interval { low, high })
@@ -90,7 +90,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_no_proportion_has_no_limits() {
+    fn an_invalid_proportion_has_no_limits() {
         assert_eq!(wilson(0, 0, 0.95), None);
         assert_eq!(wilson(3, 2, 0.95), None);
         assert_eq!(wilson(1, 2, 1.0), None);

@@ -1,4 +1,4 @@
-//! The whole of "sway/1" for one trial.
+//! Runs all steps of "sway/1" on one trial.
 
 use super::{
     axes::axes,
@@ -15,40 +15,40 @@ use super::{
     window::{Window, window},
 };
 
-/// Figures, or why there are none.
+/// The measured figures, or the reasons why there are none.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum Figures {
-    /// Measured, without what the flags suppress.
+    /// The figures, without those that a flag suppresses.
     Measured(Box<Measures>),
-    /// Not measured; at least one reason, in the order they are printed.
+    /// Nothing was measured. Holds at least one reason; the reasons are in the order in which they are printed.
     NotMeasured(Vec<Reason>),
 }
 
-/// Everything that one trial gives.
+/// The whole result of one trial.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Analysis {
-    /// The hold; `None` where the marks bound no stretch of time.
+    /// The hold; `None` if the marks do not bound a stretch of time.
     pub hold: Option<Hold>,
-    /// Touch-downs; `None` where they cannot be looked for.
+    /// The detected touch-downs; `None` if detection was not possible.
     pub detection: Option<Detection>,
-    /// What the record says about its worth.
+    /// Figures about the quality of the record.
     pub quality: Quality,
-    /// What to know about the figures and the hold.
+    /// Cautions about the figures and the hold.
     pub flags: Vec<Flag>,
-    /// The stretch that is measured; `None` where nothing is left.
+    /// The part of the record that is measured; `None` if nothing is left to measure.
     pub window: Option<Window>,
-    /// What is reported.
+    /// The figures that are reported.
     pub figures: Figures,
-    /// All that was computed, also what a flag suppresses: to check the numbers, never to show.
+    /// Everything that was computed, including figures that a flag suppresses. For checking the numbers only; never shown.
     #[cfg_attr(feature = "serde", serde(skip))]
     pub unsuppressed: Option<Box<Measures>>,
 }
 
 impl Analysis {
-    /// The reported figures, where there are any.
+    /// The reported figures, if there are any.
     pub fn measures(&self) -> Option<&Measures> {
         match &self.figures {
             Figures::Measured(measures) => Some(measures),
@@ -56,7 +56,7 @@ impl Analysis {
         }
     }
 
-    /// Why there are no figures; empty where there are.
+    /// The reasons why there are no figures; empty if there are figures.
     pub fn reasons(&self) -> &[Reason] {
         match &self.figures {
             Figures::Measured(_) => &[],
@@ -65,14 +65,14 @@ impl Analysis {
     }
 }
 
-/// A record that was worth resampling.
+/// A record that is good enough to be resampled.
 struct Record {
     clean: Clean,
     grid: Grid,
 }
 
-/// Processes one trial. Never fails: whatever comes in, the answer is figures or the reasons for having none, and the
-/// hold by the marks wherever they are sound. Samples are already in the sign of [`Sample::a`].
+/// Processes one trial. Never fails: the result holds either figures or the reasons why there are none, and always the hold if the
+/// marks are sound. The samples must already have the sign convention of [`Sample::a`].
 pub fn analyse(samples: &[Sample], marks: &Marks, source: &Source) -> Analysis {
     let (record, mut reasons) = received(samples, marks, source);
     let mut quality = record.as_ref().map_or(Quality::unseen(), |of| Quality::of(&of.clean, &of.grid));
@@ -101,12 +101,13 @@ pub fn analyse(samples: &[Sample], marks: &Marks, source: &Source) -> Analysis {
     }
 }
 
-/// The record where it is worth resampling, and what is wrong before it is looked into.
+/// The record, if it is good enough to be resampled, and the reasons against measuring that are known before the samples are
+/// examined.
 fn received(samples: &[Sample], marks: &Marks, source: &Source) -> (Option<Record>, Vec<Reason>) {
     let record = record(samples, source);
     let marks = (!marks.sound()).then_some(Reason::MarksInvalid);
     let fault = source.fault.map(Reason::from);
-    // A missing sensor can be told by the source and found in the record: once is enough.
+    // A missing sensor can be reported by the source and also found in the record; the reason is listed once.
     let found = record.as_ref().err().copied().filter(|found| fault != Some(*found));
     let reasons = [fault, marks, found].into_iter().flatten().collect();
     (record.ok(), reasons)
@@ -139,7 +140,7 @@ fn touch_downs(record: &Record, quality: &Quality, marks: &Marks, source: &Sourc
     Some(found)
 }
 
-/// Measures the window, and adds the flags and reasons that only the window shows.
+/// Measures the window, and adds the flags and reasons that can only be known from the window.
 fn figures(
     grid: &Grid,
     stretch: Option<Window>,
@@ -181,7 +182,7 @@ fn reported(measures: Option<Measures>, reasons: &[Reason], coarse: bool) -> Fig
             let kept = if coarse { measures.from_coarse_steps() } else { measures };
             Figures::Measured(Box::new(kept))
         }
-        // A window has axes unless gravity has no direction, and then its implausibility is a reason already.
+        // Axes are missing only if gravity has no direction, and then `GravityImplausible` is already among the reasons.
         _ => Figures::NotMeasured(reasons.to_vec()),
     }
 }

@@ -1,11 +1,11 @@
 //! Step 4: axes from gravity.
 //!
-//! v is the mean vector, the direction of up; AP is the screen's axis z made horizontal; ML = v x AP, the patient's left
-//! when the screen faces away. The vector form is exact for any tilt; the two-angle correction of Moe-Nilssen (1998,
-//! Clin Biomech 13:320-327) is so only for a tilt about one axis. A turn of the phone about the vertical cannot be seen.
+//! v is the mean vector and points up; AP is the screen's axis z made horizontal; ML = v x AP points to the patient's left when the
+//! screen faces away. The vector form is exact for any tilt; the two-angle correction of Moe-Nilssen (1998, Clin Biomech 13:320-327)
+//! is exact only for a tilt about one axis. A turn of the phone about the vertical cannot be detected.
 //!
-//! With the screen within 30 degrees of horizontal AP and ML are not identifiable. Then any horizontal pair serves, and
-//! only what does not depend on the choice is reported.
+//! If the screen is within 30 degrees of horizontal, AP and ML cannot be identified. Any pair of horizontal axes is then used, and
+//! only figures that do not depend on the choice are reported.
 
 use super::parameters::AP_MIN_SIN;
 
@@ -15,19 +15,19 @@ pub(crate) struct Axes {
     pub(crate) up: [f64; 3],
     pub(crate) ap: [f64; 3],
     pub(crate) ml: [f64; 3],
-    /// Whether AP and ML mean front and side.
+    /// Whether ML and AP really point to the patient's side and front.
     pub(crate) identified: bool,
 }
 
 const SCREEN: [f64; 3] = [0.0, 0.0, 1.0];
 const TOP: [f64; 3] = [0.0, 1.0, 0.0];
 
-/// Axes for a mean vector; `None` where it has no direction.
+/// The axes for a mean vector; `None` if the vector has no direction.
 pub(crate) fn axes(mean: [f64; 3]) -> Option<Axes> {
     let up = scaled(mean, norm(mean))?;
     let forward = horizontal(SCREEN, up);
     let identified = norm(forward) >= AP_MIN_SIN;
-    // A screen that lies flat has a top edge that does not.
+    // If the screen lies flat, its normal cannot be made horizontal, but the direction of its top edge can.
     let chosen = if identified { forward } else { horizontal(TOP, up) };
     let ap = scaled(chosen, norm(chosen))?;
     Some(Axes { up, ap, ml: cross(up, ap), identified })
@@ -39,7 +39,7 @@ pub(crate) fn along([x, y, z]: [&[f64]; 3], axis: [f64; 3]) -> Vec<f64> {
     pairs.map(|((x, y), z)| x * axis[0] + y * axis[1] + z * axis[2]).collect()
 }
 
-/// A record's three axes, to be looked at.
+/// Borrows a record's three axes as slices.
 pub(crate) fn views(axes: &[Vec<f64>; 3]) -> [&[f64]; 3] {
     axes.each_ref().map(Vec::as_slice)
 }
@@ -80,7 +80,7 @@ mod tests {
 
     #[test]
     fn upright_with_the_screen_away_left_is_the_devices_x() {
-        // Screen away and top up: seen by who looks at the screen, its right is the patient's left.
+        // Screen away and top up: the phone's right, as seen by someone who looks at the screen, is the patient's left.
         let got = axes([0.0, 9.8, 0.0]).expect("gravity");
         assert!(got.identified);
         assert!(close(got.up, [0.0, 1.0, 0.0]) && close(got.ap, [0.0, 0.0, 1.0]));
@@ -107,7 +107,7 @@ mod tests {
     }
 
     #[test]
-    fn no_direction_no_axes() {
+    fn without_a_direction_there_are_no_axes() {
         assert_eq!(axes([0.0; 3]), None);
         assert_eq!(axes([f64::MAX; 3]), None);
         assert_eq!(axes([f64::NAN, 0.0, 0.0]), None);

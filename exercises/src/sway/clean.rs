@@ -6,7 +6,7 @@ use super::sample::Sample;
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Clean {
     pub(crate) samples: Vec<Sample>,
-    /// How many rows were dropped.
+    /// Number of rows that were dropped.
     pub(crate) dropped: usize,
 }
 
@@ -27,7 +27,7 @@ impl Clean {
         self.samples.windows(2).map(|pair| pair[1].t_s - pair[0].t_s).collect()
     }
 
-    /// From the first to the last row, s; 0 without two rows.
+    /// Time from the first to the last row, s; 0 if there are fewer than two rows.
     pub(crate) fn span_s(&self) -> f64 {
         match (self.samples.first(), self.samples.last()) {
             (Some(first), Some(last)) => last.t_s - first.t_s,

@@ -1,9 +1,10 @@
-//! Whether two sessions of one leg differ.
+//! Decides whether two sessions on one leg differ.
 //!
-//! Shown is the mean of at least 3 measured trials of a leg and session. A change is called only if |mean2 - mean1| >
-//! 2.77 s_w sqrt((1/n1 + 1/n2)/2), with s_w the pooled standard deviation within that person's sessions, from at least 6
-//! trials (2.77 = 1.96 sqrt 2: the repeatability of Bland & Altman 1996, BMJ 312:1654, for means of n); else there is no
-//! clear change. Only like with like: the same kind of source, set-up, settle and version. No norms, no risk.
+//! What is shown is the mean of at least 3 measured trials of a leg and session. A change is reported only if |mean2 - mean1| > 2.77
+//! s_w sqrt((1/n1 + 1/n2)/2), with s_w the pooled standard deviation within that person's sessions, from at least 6 trials (2.77 =
+//! 1.96 sqrt 2: the repeatability of Bland & Altman 1996, BMJ 312:1654, for means of n). Otherwise there is no clear change. Trials
+//! are compared only if they share the kind of source, set-up, settle time and version. No norms and no statement about risk are
+//! derived.
 
 use super::{
     lanes::mean,
@@ -12,53 +13,53 @@ use super::{
 };
 use crate::run::SetUp;
 
-/// Measured trials that a session's mean needs.
+/// Least number of measured trials for a session's mean.
 pub const SESSION_MIN_TRIALS: usize = 3;
-/// Trials that the spread within sessions needs.
+/// Least number of trials for the spread within sessions.
 pub const SPREAD_MIN_TRIALS: usize = 6;
-/// 1.96 sqrt 2, as printed.
+/// 1.96 sqrt 2, as published.
 const REPEATABILITY: f64 = 2.77;
 
-/// What two trials must share to be compared.
+/// The properties that two trials must share to be compared.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Comparable {
     /// The kind of source.
     pub kind: SourceKind,
-    /// The set-up, and with it the placement.
+    /// The set-up, which includes where the phone is worn.
     pub set_up: SetUp,
-    /// Time left out after the start, s.
+    /// Time left out after the start tone, s.
     pub settle_s: f64,
-    /// The processing.
+    /// The version of the processing.
     pub version: &'static str,
 }
 
 impl Comparable {
-    /// Of trials processed by this version.
+    /// The properties of trials from `source` that are processed by this version.
     pub fn of(source: &Source) -> Comparable {
         Comparable { kind: source.kind, set_up: source.set_up, settle_s: SETTLE_S, version: VERSION }
     }
 }
 
-/// Two sessions' means, and what can be said of their difference.
+/// The result of comparing the means of two sessions.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum SessionChange {
     /// A session has fewer than [`SESSION_MIN_TRIALS`] measured trials.
     TooFewTrials,
-    /// Within what chance would make it, or fewer than [`SPREAD_MIN_TRIALS`] trials to know that from.
+    /// The difference may be chance, or there are fewer than [`SPREAD_MIN_TRIALS`] trials to judge it by.
     NoClearChange {
-        /// Mean of the later less that of the earlier session.
+        /// Mean of the later session minus mean of the earlier session, in the unit of the figure.
         difference: f64,
     },
-    /// Larger than chance would make it.
+    /// The difference is larger than chance explains.
     Changed {
-        /// Mean of the later less that of the earlier session.
+        /// Mean of the later session minus mean of the earlier session, in the unit of the figure.
         difference: f64,
     },
 }
 
-/// The pooled standard deviation within sessions; `None` below [`SPREAD_MIN_TRIALS`] trials, or where no session has two.
+/// The pooled standard deviation within sessions; `None` with fewer than [`SPREAD_MIN_TRIALS`] trials, or if no session has two.
 pub fn within_sd(sessions: &[&[f64]]) -> Option<f64> {
     let trials: usize = sessions.iter().map(|session| session.len()).sum();
     let free: usize = sessions.iter().map(|session| session.len().saturating_sub(1)).sum();
@@ -69,8 +70,8 @@ pub fn within_sd(sessions: &[&[f64]]) -> Option<f64> {
     Some(libm::sqrt(squares / free as f64)).filter(|sd| sd.is_finite())
 }
 
-/// Compares two sessions' figures of one leg; `history` holds all sessions of that leg that count for the spread, these
-/// two included.
+/// Compares a figure between two sessions of one leg. `history` holds all sessions of that leg that count for the spread, including
+/// these two.
 pub fn session_change(earlier: &[f64], later: &[f64], history: &[&[f64]]) -> SessionChange {
     if earlier.len() < SESSION_MIN_TRIALS || later.len() < SESSION_MIN_TRIALS {
         return SessionChange::TooFewTrials;

@@ -1,9 +1,9 @@
-//! Step 6, and the derivative that several measures share.
+//! Step 6: removes the linear trend; and the derivative that several measures use.
 
 use super::lanes::{mean, sum};
 use super::parameters::FS;
 
-/// Takes the least-squares line out of a signal.
+/// Subtracts the least-squares line from a signal.
 pub(crate) fn detrend(signal: &mut [f64]) {
     let count = signal.len() as f64;
     if signal.is_empty() {
@@ -12,7 +12,7 @@ pub(crate) fn detrend(signal: &mut [f64]) {
     let middle = (count - 1.0) / 2.0;
     let mean = mean(signal);
     let up = sum(signal, |k, value| (k as f64 - middle) * (value - mean));
-    // The sum of (k - middle)^2.
+    // The sum of (k - middle)^2 over all points k.
     let across = count * (count * count - 1.0) / 12.0;
     let slope = if across > 0.0 { up / across } else { 0.0 };
     for (k, value) in signal.iter_mut().enumerate() {
@@ -20,7 +20,7 @@ pub(crate) fn detrend(signal: &mut [f64]) {
     }
 }
 
-/// Central differences per second, one-sided at both ends; a single value has no change.
+/// Central differences per second, one-sided at both ends. For a single value the result is 0.
 pub(crate) fn gradient(signal: &[f64]) -> Vec<f64> {
     let count = signal.len();
     if count < 2 {

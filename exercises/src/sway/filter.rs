@@ -1,10 +1,9 @@
-//! Step 5: Butterworth low-pass of order 4 in two biquads, forward for drawing, forward and backward for figures.
+//! Step 5: Butterworth low-pass of order 4 as two biquads. It runs forward for drawing, and forward and backward for figures.
 //!
-//! K = tan(pi fc/fs), n = 1/(1 + K/Q + K^2), b = (K^2, 2 K^2, K^2) n, a1 = 2 (K^2 - 1) n, a2 = (1 - K/Q + K^2) n, direct
-//! form II transposed, each section with unit gain at 0 Hz. Zero phase: odd extension by 15 samples at each end, each
-//! pass begun in the steady state for its first value (Gustafsson 1996, IEEE Trans Signal Process 44:988-992, describes
-//! the aim; this is the common variant of numerical libraries). Forward and backward together are at -6 dB at fc; the
-//! cut-off is not corrected for that.
+//! K = tan(pi fc/fs), n = 1/(1 + K/Q + K^2), b = (K^2, 2 K^2, K^2) n, a1 = 2 (K^2 - 1) n, a2 = (1 - K/Q + K^2) n, direct form II
+//! transposed, each section with unit gain at 0 Hz. Zero phase: odd extension by 15 samples at each end; each pass begins in the
+//! steady state for its first value (Gustafsson 1996, IEEE Trans Signal Process 44:988-992, describes the aim; this is the common
+//! variant of numerical libraries). Forward and backward together have -6 dB at fc; the cut-off is not corrected for that.
 
 use super::parameters::FS;
 use core::f64::consts::PI;
@@ -37,8 +36,8 @@ impl Biquad {
     }
 }
 
-/// A running causal filter of `N` axes abreast on the 100 per second grid. Each step of a filter waits for the one before; axes
-/// abreast wait together, and a processor takes two of them in one instruction.
+/// A running causal filter for `N` axes at once on the grid of 100 per second. Each step of a filter depends on the step before;
+/// computing the axes side by side lets the processor handle two of them in one instruction.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) struct LowPass<const N: usize> {
     sections: [Biquad; 2],
@@ -46,7 +45,7 @@ pub(crate) struct LowPass<const N: usize> {
 }
 
 impl<const N: usize> LowPass<N> {
-    /// A filter with cut-off `fc` that has always seen `values`.
+    /// A filter with cut-off `fc` (Hz) in the steady state for `values`.
     pub(crate) fn settled(fc: f64, values: [f64; N]) -> LowPass<N> {
         let sections = SECTIONS_Q.map(|q| Biquad::low_pass(fc, q));
         let settled = |s: Biquad| [values.map(|value| (1.0 - s.b0) * value), values.map(|value| (s.b2 - s.a2) * value)];
@@ -60,7 +59,7 @@ impl<const N: usize> LowPass<N> {
         for (s, [z0, z1]) in self.sections.iter().zip(&mut self.state) {
             for lane in 0..N {
                 let y = s.b0 * x[lane] + z0[lane];
-                // In this order only the product with y waits for y.
+                // In this order of operations only the product with y depends on y.
                 z0[lane] = (s.b1 * x[lane] + z1[lane]) - s.a1 * y;
                 z1[lane] = s.b2 * x[lane] - s.a2 * y;
                 x[lane] = y;
@@ -70,8 +69,8 @@ impl<const N: usize> LowPass<N> {
     }
 }
 
-/// Filters several signals of one length forward and backward, without delay. Signals of 15 samples or fewer are extended by
-/// what they have.
+/// Filters several signals of equal length forward and backward, without delay. A signal of 15 samples or fewer is extended by as
+/// many samples as it allows.
 pub(crate) fn zero_phase<const N: usize>(fc: f64, signals: [&[f64]; N]) -> [Vec<f64>; N] {
     let Some(last) = signals.first().and_then(|signal| signal.len().checked_sub(1)) else {
         return signals.map(<[f64]>::to_vec);
@@ -92,7 +91,7 @@ pub(crate) fn zero_phase<const N: usize>(fc: f64, signals: [&[f64]; N]) -> [Vec<
     filtered
 }
 
-/// One pass in the given direction, begun in the steady state for the `first` values.
+/// One pass in the direction of `points`, started in the steady state for the `first` values.
 fn run<'a, const N: usize>(fc: f64, first: [f64; N], points: impl Iterator<Item = &'a mut [f64; N]>) {
     let mut filter = LowPass::settled(fc, first);
     for values in points {
@@ -115,7 +114,7 @@ mod tests {
     }
 
     #[test]
-    fn signals_abreast_do_not_touch_each_other() {
+    fn signals_filtered_side_by_side_do_not_affect_each_other() {
         let one: Vec<f64> = (0..300).map(|k| f64::from(k * k % 37)).collect();
         let other: Vec<f64> = (0..300).map(|k| f64::from(k * 7 % 11) - 4.0).collect();
         assert_eq!(zero_phase(10.0, [&one, &other, &one]), [alone(10.0, &one), alone(10.0, &other), alone(10.0, &one)]);

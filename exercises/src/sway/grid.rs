@@ -1,7 +1,7 @@
-//! Step 2: linear resampling to 100 per second.
+//! Step 2: linear resampling to 100 samples per second.
 //!
-//! Linear and not a spline: it stays local, does not ring at gaps or on rounded data, and loses about 1 % of the
-//! amplitude at 3.5 Hz from 60 per second. Grid points strictly inside an input gap above 0.20 s are marked bad.
+//! Linear, not a spline: it stays local, does not ring at gaps or on rounded data, and loses about 1 % of the amplitude at 3.5 Hz
+//! from 60 samples per second. Grid points strictly inside an input gap longer than 0.20 s are marked as bad.
 
 use std::ops::RangeInclusive;
 
@@ -11,10 +11,10 @@ use super::{
     parameters::{FS, GAP_SPLIT_S},
 };
 
-/// A grid point counts as reached this near to it, in steps: times are rounded.
+/// A grid point counts as reached if the time is this close to it, in grid steps, because times are rounded.
 const ROUNDING: f64 = 1e-6;
 
-/// A record on the regular grid, one list an axis.
+/// A record on the regular grid, with one list per axis.
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Grid {
     /// Time of point 0, s.
@@ -33,7 +33,7 @@ impl Grid {
         self.t_first + k as f64 / FS
     }
 
-    /// The points of the record from time `from` to time `to`, s, both included; `None` without any.
+    /// The points of the record from time `from` to time `to`, s, both included; `None` if there are none.
     pub(crate) fn points(&self, from: f64, to: f64) -> Option<RangeInclusive<usize>> {
         let place = |t: f64| (t - self.t_first) * FS;
         let first = (place(from) - ROUNDING).ceil().max(0.0);
@@ -47,7 +47,7 @@ impl Grid {
     }
 }
 
-/// Resamples a record of at least one row.
+/// Resamples a record; `None` if it has no row.
 pub(crate) fn resample(clean: &Clean) -> Option<Grid> {
     let first = clean.samples.first()?;
     let count = (clean.span_s() * FS + ROUNDING).floor() as usize + 1;
@@ -69,10 +69,10 @@ pub(crate) fn resample(clean: &Clean) -> Option<Grid> {
     Some(grid)
 }
 
-/// The value at `t`, which lies at or after `row` and before the next one; whether it lies inside a gap.
+/// The value at time `t`, which lies at or after `row` and before the next row, and whether `t` lies inside a gap.
 fn between(clean: &Clean, row: usize, t: f64) -> ([f64; 3], bool) {
     let here = clean.samples[row];
-    // Past the last row by no more than the rounding allowed above: the last value holds.
+    // `t` is after the last row by no more than the rounding allowed above: the last value is used.
     let Some(next) = clean.samples.get(row + 1) else {
         return (here.a, false);
     };

@@ -1,14 +1,14 @@
-//! How long the hold was: to the first touch-down, or censored at the planned end.
+//! The duration of the hold: until the first touch-down, or censored at the planned end.
 //!
 //! | tap | candidate | what ends the hold |
 //! |---|---|---|
 //! | yes | yes | the candidate, at its own time |
 //! | yes | no  | the tap, 0.5 s earlier (the assumed delay) |
-//! | no  | definite | the candidate, provisionally: it is asked about |
-//! | no  | possible | nothing; it is asked about |
+//! | no  | definite | the candidate, provisionally: the patient is asked |
+//! | no  | possible | nothing; the patient is asked |
 //!
-//! An answer decides over the sensor: "yes" ends the hold, "no" does not, "unsure" leaves it as it was and keeps both
-//! times. A "yes" at a moment without an event ends the hold at that moment.
+//! An answer overrides the sensor: "yes" ends the hold, "no" does not, "unsure" changes nothing and keeps both times. A "yes" at a
+//! moment without an event ends the hold at that moment.
 
 use super::{
     clean::Clean,
@@ -17,7 +17,7 @@ use super::{
     sample::{AnsweredAt, Marks, TouchAnswer},
 };
 
-/// An answer belongs to an event this near, s: two steps of the grid.
+/// An answer belongs to an event if their times differ by no more than this, s: two grid steps.
 const ANSWER_REACH_S: f64 = 0.02;
 
 /// What ended a hold.
@@ -27,17 +27,17 @@ const ANSWER_REACH_S: f64 = 0.02;
 pub enum EndedBy {
     /// The planned end, or the end of the recording: the hold is censored.
     End,
-    /// A touch-down that the sensor saw and a tap belongs to.
+    /// A touch-down that the sensor detected and that matches a tap.
     TapAndSensor,
-    /// A tap; the sensor saw nothing near it, or there is none.
+    /// A tap; the sensor detected nothing near it, or there is no sensor.
     TapOnly,
-    /// The sensor alone, provisionally.
+    /// The sensor alone; provisional until the patient confirms it.
     SensorOnly,
-    /// The patient's answer afterwards.
+    /// The patient's answer after the trial.
     TouchAnswer,
 }
 
-/// A hold as it would be if the open question were answered the other way.
+/// How long the hold would be if the open question were answered the other way.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct OtherHold {
@@ -55,24 +55,24 @@ pub struct Hold {
     pub seconds: f64,
     /// Whether no touch-down was found: the true hold is this or longer.
     pub censored: bool,
-    /// Whether samples are missing for more than 0.20 s inside: contact there cannot be excluded.
+    /// Whether more than 0.20 s of samples are missing during the hold: a touch-down cannot be excluded there.
     pub gap: bool,
     /// What ended it.
     pub ended_by: EndedBy,
-    /// Set while a question is open: the other length that the hold may have.
+    /// The other possible duration, while a question is open.
     pub otherwise: Option<OtherHold>,
-    /// Times of events that are to be asked about ("did the foot touch?"), s.
+    /// Times of the events to ask about ("did the foot touch?"), s.
     pub ask_s: Vec<f64>,
 }
 
 impl Hold {
-    /// Whether the length is still to be confirmed.
+    /// Whether the duration still has to be confirmed.
     pub fn to_be_confirmed(&self) -> bool {
         self.otherwise.is_some()
     }
 }
 
-/// Writes the answers onto their events.
+/// Stores the answers in the events they belong to.
 pub(crate) fn apply_answers(events: &mut [Event], answers: &[AnsweredAt]) {
     for event in events {
         let about = answers.iter().rfind(|one| (one.t_s - event.t_s).abs() <= ANSWER_REACH_S);
@@ -82,7 +82,7 @@ pub(crate) fn apply_answers(events: &mut [Event], answers: &[AnsweredAt]) {
     }
 }
 
-/// The hold; `detection` has taps matched and answers applied. Without a detection only taps and answers end it.
+/// Computes the hold. In `detection`, taps must be matched and answers applied; without it, only taps and answers end the hold.
 pub(crate) fn hold(detection: Option<&Detection>, taps_s: &[f64], marks: &Marks, clean: Option<&Clean>) -> Hold {
     let events: &[Event] = detection.map_or(&[], |found| &found.events);
     let lone_taps = detection.map_or(taps_s, |found| &found.unmatched_taps_s);
@@ -105,7 +105,7 @@ pub(crate) fn hold(detection: Option<&Detection>, taps_s: &[f64], marks: &Marks,
     }
 }
 
-/// Whether an event could still end the hold, or not end it, by an answer.
+/// Whether the patient's answer about this event could still change when the hold ends.
 fn open(event: &Event) -> bool {
     let unanswered = matches!(event.answer, TouchAnswer::NotAsked | TouchAnswer::Unsure);
     unanswered && event.tap_s.is_none() && event.class != Class::TapKnock
@@ -118,7 +118,7 @@ struct Ends<'a> {
 }
 
 impl Ends<'_> {
-    /// The first end among the events that `counts` lets through, the lone taps, the answers and the planned end.
+    /// The earliest end among: the events that `counts` accepts, taps without an event, the answers, and the planned end.
     fn first(&self, counts: impl Fn(&Event) -> bool) -> (f64, EndedBy) {
         let by_event = self.events.iter().filter(|event| counts(event)).filter_map(ended_by_event);
         let by_tap = self.lone_taps.iter().map(|tap| (tap - TAP_DELAY_S, EndedBy::TapOnly));
@@ -146,7 +146,7 @@ fn ended_by_event(event: &Event) -> Option<(f64, EndedBy)> {
     Some((event.t_s, by))
 }
 
-/// Whether samples are missing for more than 0.20 s between two times; before the first and after the last one too.
+/// Whether samples are missing for more than 0.20 s between the two times, including before the first and after the last sample.
 fn gap_between(clean: &Clean, from: f64, to: f64) -> bool {
     let times = || clean.samples.iter().map(|sample| sample.t_s).filter(|t| *t > from && *t < to);
     let before = clean.samples.iter().rfind(|sample| sample.t_s <= from).map_or(from, |sample| sample.t_s);
@@ -191,7 +191,7 @@ mod tests {
     }
 
     #[test]
-    fn to_the_planned_end() {
+    fn a_hold_without_a_touch_down_lasts_to_the_planned_end() {
         let got = of(&[], &[]);
         check(&got, 30.0, EndedBy::End);
         assert!(!got.to_be_confirmed() && got.ask_s.is_empty());
@@ -233,7 +233,7 @@ mod tests {
     }
 
     #[test]
-    fn answers_decide() {
+    fn an_answer_overrides_the_sensor() {
         check(&of(&[event(12.0, Class::Possible, None, TouchAnswer::Yes)], &[]), 7.0, EndedBy::TouchAnswer);
         check(&of(&[event(12.0, Class::Definite, None, TouchAnswer::No)], &[]), 30.0, EndedBy::End);
         let unsure = of(&[event(12.0, Class::Possible, None, TouchAnswer::Unsure)], &[]);
@@ -253,7 +253,7 @@ mod tests {
     }
 
     #[test]
-    fn a_time_that_the_patient_gives_ends_the_hold_there() {
+    fn a_touch_time_given_by_the_patient_ends_the_hold_there() {
         let answers = vec![AnsweredAt { t_s: 15.0, answer: TouchAnswer::Yes }];
         let marks = Marks { answers, ..Marks::between(5.0, 35.0) };
         check(&hold(Some(&found(&[], &[])), &[], &marks, None), 10.0, EndedBy::TouchAnswer);

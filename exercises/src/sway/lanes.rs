@@ -1,7 +1,7 @@
-//! Sums, and the least and greatest value, in four interleaved lanes: a step waits for the fourth before it and not for the
-//! last, so that a processor does several at a time. A sum's rounding error is no larger than one by one.
+//! Sums and extremes in four interleaved lanes: each step depends on the fourth one before it instead of the last one, so that a
+//! processor can do several at a time. The rounding error of a sum is no larger than when adding one by one.
 
-/// The sum of a term for each value and its place.
+/// The sum of `term(index, value)` over all values.
 pub(crate) fn sum(values: &[f64], term: impl Fn(usize, f64) -> f64) -> f64 {
     let mut lanes = [0.0; 4];
     let fours = values.chunks_exact(4);
@@ -15,12 +15,12 @@ pub(crate) fn sum(values: &[f64], term: impl Fn(usize, f64) -> f64) -> f64 {
     (lanes[0] + lanes[1]) + (lanes[2] + lanes[3]) + rest
 }
 
-/// The mean; not a number of no values.
+/// The mean; NaN if there are no values.
 pub(crate) fn mean(values: &[f64]) -> f64 {
     sum(values, |_, value| value) / values.len() as f64
 }
 
-/// The sum of products, as far as both go.
+/// The sum of products, up to the length of the shorter slice.
 pub(crate) fn dot(one: &[f64], other: &[f64]) -> f64 {
     let common = one.len().min(other.len());
     let (one, other) = (one[..common].chunks_exact(4), other[..common].chunks_exact(4));
@@ -34,7 +34,7 @@ pub(crate) fn dot(one: &[f64], other: &[f64]) -> f64 {
     (lanes[0] + lanes[1]) + (lanes[2] + lanes[3]) + rest
 }
 
-/// The least and the greatest value; infinite of no values. Values are numbers.
+/// The least and the greatest value; infinity and minus infinity if there are no values. No value may be NaN.
 pub(crate) fn ends(values: &[f64]) -> (f64, f64) {
     let (mut low, mut high) = ([f64::INFINITY; 4], [f64::NEG_INFINITY; 4]);
     let mut look = |values: &[f64]| {

@@ -1,19 +1,19 @@
-//! Sway during a balance trial, from the accelerometer of a phone that is worn: the processing "sway/1".
+//! Sway during a balance trial, measured with the accelerometer of a phone that the patient wears: the processing "sway/1".
 //!
-//! [`analyse`] takes samples, the trial's marks and what is known of the source, and gives an [`Analysis`]: the hold, the
-//! touch-downs, the record's worth, and figures or the [`Reason`]s for having none. All arithmetic is in 64-bit floats,
-//! and every function that platforms round differently comes from `libm`, so that window, terminal and test agree.
+//! [`analyse`] takes the samples, the trial's marks and the properties of the source, and returns an [`Analysis`]: the hold, the
+//! touch-downs, the quality of the record, and either figures or the [`Reason`]s why there are none. All arithmetic uses 64-bit
+//! floats, and every function that platforms round differently comes from `libm`, so that window, terminal and tests agree.
 //!
-//! Shown may be: hold, `rms_ml`, `path_per_s`, `rms_planar`, the count of touch-downs. Stored beside them: `ell_chi2`,
+//! These may be shown: hold, `rms_ml`, `path_per_s`, `rms_planar`, the number of touch-downs. Stored beside them: `ell_chi2`,
 //! `jerk_per_s`, `cf`, `f95`. None of it is validated for use at home: no norms, no statement about falls.
 //!
-//! Steps, one a file: `clean`, `grid`, `detection` and `hold`, `window`, `axes`, `filter`, `detrend`, `measures`. Around
-//! them: `quality` and `verdict`, [`printed()`] (the stored keys), [`session_change`] (two sessions), [`LiveTrace`] and
+//! Steps, one per file: `clean`, `grid`, `detection` and `hold`, `window`, `axes`, `filter`, `detrend`, `measures`. Other parts:
+//! `quality` and `verdict`, [`printed()`] (the stored keys), [`session_change`] (compares two sessions), [`LiveTrace`] and
 //! [`provisional_touch_down`] (while a trial runs), [`SetUp`] and [`Source`].
 //!
-//! A log keeps, beside the [`printed()`] form: every event as found, its thresholds, tap and answer, [`VERSION`], the
-//! kind of source, and the raw samples of two seconds around each event ([`samples_around`]). The raw times of touches
-//! and answers stay as they came: the assumed delay of a lone tap is applied in the figures only.
+//! Besides the [`printed()`] form, a log keeps: every event as detected, its thresholds, tap and answer, [`VERSION`], the kind of
+//! source, and the raw samples of two seconds around each event ([`samples_around`]). The raw times of touches and answers are
+//! stored unchanged: the assumed delay of a tap without a candidate is applied in the figures only.
 
 mod analysis;
 mod axes;

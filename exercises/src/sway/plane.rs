@@ -1,4 +1,4 @@
-//! The window's signal, filtered, cut and detrended, along ML, AP and up.
+//! The window's signal, filtered, cut to the window and detrended, along ML, AP and up.
 
 use super::{
     axes::{Axes, along, views},
@@ -17,14 +17,15 @@ pub(crate) struct Plane {
     pub(crate) up: Vec<f64>,
 }
 
-/// The window's plane in the band of sway.
+/// The window's signal along the three axes, low-passed at `fc` (Hz).
 pub(crate) fn plane(grid: &Grid, window: &Window, axes: &Axes, fc: f64) -> Plane {
     let [ml, ap, up] = components(grid, window, [axes.ml, axes.ap, axes.up], fc);
     Plane { ml, ap, up }
 }
 
-/// What moves along each of `axes`: low-passed at `fc` with half a second more on each side, as far as the record goes, cut to
-/// the window and detrended. A filter is linear, so it does not matter that the axes are taken first.
+/// The signal along each of `axes`: low-passed at `fc` (Hz) with up to half a second more on each side where the record has it, cut
+/// to the window and detrended. The filter is linear, so the result is the same as if it were filtered before projecting onto the
+/// axes.
 pub(crate) fn components<const N: usize>(grid: &Grid, window: &Window, axes: [[f64; 3]; N], fc: f64) -> [Vec<f64>; N] {
     let from = window.k0.saturating_sub(PAD);
     let to = (window.k1 + PAD).min(grid.len() - 1);

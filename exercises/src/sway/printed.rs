@@ -1,4 +1,4 @@
-//! The printed form of a trial: an ordered tree of keys and values, the same on window, paper and terminal.
+//! The printed form of a trial: an ordered tree of keys and values, the same in window, on paper and in the terminal.
 //!
 //! The keys are part of "sway/1". What is not measured or not reported is null, never a number.
 
@@ -22,18 +22,18 @@ pub enum Printed {
     Bool(bool),
     /// A count.
     Count(usize),
-    /// A figure; one that is not finite prints as null.
+    /// A figure; printed as null if it is not finite.
     Number(f64),
     /// One of the fixed names.
     Text(&'static str),
-    /// Several.
+    /// Several values.
     List(Vec<Printed>),
-    /// Named, in order.
+    /// Named values, in order.
     Map(Vec<(&'static str, Printed)>),
 }
 
 impl Printed {
-    /// The value under a key of a map.
+    /// The value of a key, if this is a map that has it.
     pub fn get(&self, key: &str) -> Option<&Printed> {
         let Printed::Map(entries) = self else {
             return None;
@@ -59,7 +59,7 @@ pub fn printed(analysis: &Analysis) -> Printed {
     ])
 }
 
-/// The printed form of figures alone, every key always there.
+/// The printed form of the figures alone. Every key is always present.
 pub fn printed_measures(of: &Measures) -> Printed {
     let mut entries = vec![
         ("n", Printed::Count(of.n)),
@@ -170,10 +170,10 @@ impl fmt::Display for Printed {
             Printed::Null => f.write_str("null"),
             Printed::Bool(value) => write!(f, "{value}"),
             Printed::Count(value) => write!(f, "{value}"),
-            // The shortest digits that read back as the same number.
+            // `{:?}` prints the shortest digits that read back as the same number.
             Printed::Number(value) if value.is_finite() => write!(f, "{value:?}"),
             Printed::Number(_) => f.write_str("null"),
-            // Fixed names hold nothing that JSON escapes.
+            // The fixed names contain no character that JSON would have to escape.
             Printed::Text(value) => write!(f, "\"{value}\""),
             Printed::List(values) => joined(f, ('[', ']'), values, |f, value| write!(f, "{value}")),
             Printed::Map(entries) => joined(f, ('{', '}'), entries, |f, (key, value)| write!(f, "\"{key}\":{value}")),

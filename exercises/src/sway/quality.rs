@@ -1,4 +1,4 @@
-//! What the record itself says about its worth, before anything is measured in it.
+//! Figures about the quality of the record, computed before anything is measured in it.
 
 use super::{
     axes::{angle_deg, cross, dot, norm},
@@ -24,30 +24,30 @@ pub struct Quality {
     pub n_raw: usize,
     /// Rows dropped: not finite, or not later than the row before.
     pub dropped: usize,
-    /// 1 / median interval, 1/s; `None` below two rows, as all that follows from intervals.
+    /// Sample rate: 1 / median interval, 1/s. `None` with fewer than two rows, like everything that is computed from intervals.
     pub fs_est: Option<f64>,
-    /// 95th percentile of |interval - median| / median.
+    /// 95th percentile of |interval - median| / median, without a unit.
     pub jitter_p95: Option<f64>,
     /// Longest interval, s.
     pub max_gap_s: Option<f64>,
-    /// Share of the record that is missing: sum of max(interval - 1.5 median, 0) over the whole.
+    /// Share of the record that is missing, 0 to 1: the sum of max(interval - 1.5 median, 0) divided by the duration.
     pub missing_frac: Option<f64>,
-    /// Smallest step between neighbouring values of one axis, m/s2; `None` where nothing changes.
+    /// Smallest step between neighbouring values of one axis, m/s2; `None` if no value changes.
     pub lsb: Option<f64>,
-    /// Whether that step is 0.05 m/s2 or more.
+    /// Whether the step is 0.05 m/s2 or more.
     pub coarse: bool,
-    /// Length of the mean vector of the resampled record, m/s2; `None` without a row.
+    /// Length of the mean vector of the resampled record, m/s2; `None` if there are no rows.
     pub g_mean: Option<f64>,
-    /// Largest value of any axis, m/s2; `None` without a row.
+    /// Largest absolute value of any axis, m/s2; `None` if there are no rows.
     pub max_abs: Option<f64>,
-    /// Longest time of identical samples, s.
+    /// Longest time with identical samples, s.
     pub stall_s: f64,
-    /// Largest turn of the phone from its mean position in the window, degrees; `None` without a window.
+    /// Largest turn of the phone from its mean position in the window, degrees; `None` if there is no window.
     pub tilt_change_deg: Option<f64>,
 }
 
 impl Quality {
-    /// Of a record that was not looked at.
+    /// For a record that was not examined.
     pub(crate) fn unseen() -> Quality {
         Quality {
             n_raw: 0,
@@ -65,7 +65,7 @@ impl Quality {
         }
     }
 
-    /// Of a cleaned record and its grid; the turn of the phone needs the window and comes later.
+    /// For a cleaned record and its grid. The turn of the phone is added later, because it needs the window.
     pub(crate) fn of(clean: &Clean, grid: &Grid) -> Quality {
         let intervals = clean.intervals();
         let typical = median(&intervals);
@@ -86,12 +86,12 @@ impl Quality {
         }
     }
 
-    /// Whether touch-downs may be looked for.
+    /// Whether the sample rate allows touch-downs to be detected.
     pub(crate) fn fast_enough_to_detect(&self) -> bool {
         self.fs_est.is_some_and(|rate| rate >= FS_DETECT)
     }
 
-    /// Flags that the record alone decides, in the order they are printed.
+    /// The flags that depend on the record alone, in the order in which they are printed.
     pub(crate) fn flags(&self, source: &Source) -> Vec<Flag> {
         let rate_is_low = self.fs_est.is_some_and(|rate| (FS_MIN..FS_DETECT).contains(&rate));
         let gap = self.max_gap_s.is_some_and(|gap| gap > GAP_WARN_S);
@@ -103,8 +103,8 @@ impl Quality {
         all.into_iter().filter(|(set, _)| *set).map(|(_, flag)| flag).collect()
     }
 
-    /// Reasons that the record alone decides, in the order they are printed. Comparisons are written so that a figure
-    /// that is missing or not a number counts against the record.
+    /// The reasons that depend on the record alone, in the order in which they are printed. Comparisons are written so that a figure
+    /// that is missing or NaN counts against the record.
     pub(crate) fn reasons(&self) -> Vec<Reason> {
         let holds = |figure: Option<f64>, test: &dyn Fn(f64) -> bool| figure.is_some_and(test);
         let all = [
@@ -123,7 +123,7 @@ pub(crate) fn tilt_change_deg(grid: &Grid, window: &Window) -> f64 {
     let [x, y, z] = &grid.axes;
     let slow = zero_phase(FC_TILT, [x, y, z]);
     let vectors = (window.k0..=window.k1).map(|k| [slow[0][k], slow[1][k], slow[2][k]]);
-    // The angle falls as its cotangent grows, so that only the largest has to be computed.
+    // The angle falls as its cotangent grows, so only the angle for the largest cotangent has to be computed.
     let cotangent = |v: &[f64; 3]| {
         let (along, across) = (dot(*v, mean), cross(*v, mean));
         along * along.abs() / dot(across, across)
@@ -190,7 +190,7 @@ mod tests {
     }
 
     #[test]
-    fn a_sound_record_has_nothing_against_it() {
+    fn a_good_record_has_no_flags_or_reasons() {
         let got = quality(steady(100.0, 10.0));
         assert_eq!(got.reasons(), vec![]);
         assert_eq!(got.flags(&Source::file()), vec![]);
@@ -224,7 +224,7 @@ mod tests {
     }
 
     #[test]
-    fn other_units_are_no_gravity() {
+    fn other_units_do_not_give_gravity() {
         let in_g = quality(steady(100.0, 10.0).map(|(t, a)| (t, a.map(|axis| axis / G0))));
         assert_eq!(in_g.reasons(), vec![Reason::GravityImplausible]);
         let huge = quality(steady(100.0, 10.0).map(|(t, _)| (t, [f64::MAX, f64::MAX, t])));
@@ -258,7 +258,8 @@ mod tests {
 
     #[test]
     fn the_farthest_tilt_counts_however_long_the_vector_is() {
-        // Upright for long, then leaning by 5 degrees while shaken to twice its length, then by 8 while falling to half of it.
+        // Upright for a long time, then leaning by 5 degrees while shaken to twice the length of the vector, then by 8 degrees while
+        // falling to half of it.
         let held = [(0.0_f64, 9.8, 6000), (5.0, 20.0, 1000), (8.0, 5.0, 1000)];
         let of = |axis: fn(f64) -> f64| {
             held.iter().flat_map(|(lean, long, points)| vec![axis(lean.to_radians()) * long; *points]).collect::<Vec<_>>()

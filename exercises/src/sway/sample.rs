@@ -1,4 +1,4 @@
-//! What goes in: samples, and the marks of the trial.
+//! The input: samples, and the marks of the trial.
 
 /// One reading of the accelerometer, gravity included.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -11,18 +11,18 @@ pub struct Sample {
     pub a: [f64; 3],
 }
 
-/// What the patient said about one moment.
+/// What the patient answered about one moment.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum TouchAnswer {
     /// The foot touched.
     Yes,
-    /// It did not.
+    /// The foot did not touch.
     No,
-    /// Not sure.
+    /// The patient is not sure.
     Unsure,
-    /// Nobody asked, or no answer yet.
+    /// The question was not asked, or not answered yet.
     NotAsked,
 }
 
@@ -32,7 +32,7 @@ pub enum TouchAnswer {
 pub struct AnsweredAt {
     /// Time of the event that was asked about, or the time that the patient gave, s on the samples' clock.
     pub t_s: f64,
-    /// What was said.
+    /// The answer.
     pub answer: TouchAnswer,
 }
 
@@ -51,17 +51,17 @@ pub struct Marks {
 }
 
 impl Marks {
-    /// A trial without a touch.
+    /// The marks of a trial without taps.
     pub fn between(t_on_s: f64, t_off_s: f64) -> Marks {
         Marks { t_on_s, t_off_s, ..Marks::default() }
     }
 
-    /// Whether the marks bound a stretch of time at all.
+    /// Whether the marks bound a stretch of time: both finite and in order.
     pub(crate) fn sound(&self) -> bool {
         self.t_on_s.is_finite() && self.t_off_s.is_finite() && self.t_on_s < self.t_off_s
     }
 
-    /// Touches from the start tone on, in order; a touch before the tone ends nothing.
+    /// The taps from the start tone on, in order of time. A tap before the tone does not end the hold.
     pub(crate) fn taps_in_order(&self) -> Vec<f64> {
         let sound = |tap: &f64| tap.is_finite() && *tap >= self.t_on_s;
         let mut taps: Vec<f64> = self.taps_s.iter().copied().filter(sound).collect();
@@ -70,7 +70,7 @@ impl Marks {
     }
 }
 
-/// The raw samples within `reach_s` of a moment, to be logged beside an event.
+/// The raw samples within `reach_s` seconds of a moment, which are logged with an event.
 pub fn samples_around(samples: &[Sample], t_s: f64, reach_s: f64) -> Vec<Sample> {
     samples.iter().copied().filter(|sample| (sample.t_s - t_s).abs() <= reach_s).collect()
 }
@@ -86,7 +86,7 @@ mod tests {
     }
 
     #[test]
-    fn marks_that_bound_nothing() {
+    fn marks_that_bound_no_stretch_of_time() {
         assert!(Marks::between(0.0, 30.0).sound());
         for (on, off) in [(5.0, 5.0), (6.0, 5.0), (f64::NAN, 5.0), (0.0, f64::INFINITY)] {
             assert!(!Marks::between(on, off).sound());

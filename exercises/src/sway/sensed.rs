@@ -1,4 +1,4 @@
-//! What stays of one trial in the log: the few figures that rules and screens need, and everything else as text.
+//! What the log keeps of one trial: the few figures that rules and screens need, and all details as text.
 
 use crate::run::{Trial, TrialEnd};
 
@@ -13,42 +13,43 @@ use super::{
     verdict::{Flag, Reason},
 };
 
-/// Raw samples this near an event are logged beside it, s.
+/// Raw samples within this time of an event are logged with it, s.
 const AROUND_S: f64 = 2.0;
-/// Of so many events at most the raw samples are logged: a phone that is shaken finds hundreds.
+/// Raw samples are logged for at most this many events, because shaking a phone makes hundreds.
 const MAX_AROUND: usize = 8;
 
-/// One trial as the sensor saw it. Figures are counted in tenths of a millimetre, so that device and clinic read the same.
+/// One trial as the sensor measured it. Figures are whole numbers in tenths of a millimetre, so that device and clinic read the same
+/// values.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Sensed {
     /// The kind of source: figures of different kinds are never compared.
     pub kind: SourceKind,
-    /// From the start tone to the first touch-down, ms.
+    /// Time from the start tone to the first touch-down, ms.
     pub held_ms: u32,
-    /// Whether no touch-down was found: the hold is a lower bound.
+    /// Whether no touch-down was found: the hold is then a lower bound.
     pub censored: bool,
-    /// Whether samples are missing inside: contact there cannot be excluded.
+    /// Whether samples are missing during the hold: a touch-down cannot be excluded there.
     pub gap: bool,
-    /// Set while the hold is to be confirmed: how long it may be instead.
+    /// The other possible duration, while the hold still has to be confirmed.
     pub otherwise: Option<AlternativeHold>,
-    /// Touch-downs that are definite or that the person confirmed.
+    /// Number of touch-downs that are definite or that the patient confirmed.
     pub touch_downs: u8,
-    /// What was measured.
+    /// The figures, if there are any.
     pub figures: Option<ReportedFigures>,
-    /// Why nothing was measured, where nothing was.
+    /// Why nothing was measured; empty if there are figures.
     pub reasons: Vec<Reason>,
-    /// What to know about hold and figures.
+    /// Cautions about the hold and the figures.
     pub flags: Vec<Flag>,
 }
 
-/// How long a hold may be instead.
+/// The other possible duration of a hold.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct AlternativeHold {
-    /// Its length, ms.
+    /// Duration, ms.
     pub held_ms: u32,
-    /// Whether it would be a lower bound.
+    /// Whether this duration would be a lower bound.
     pub censored: bool,
 }
 
@@ -56,16 +57,16 @@ pub struct AlternativeHold {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct ReportedFigures {
-    /// From side to side, root mean square, 0.1 mm/s2; `None` where side and front cannot be told apart.
+    /// Sideways (ML), root mean square, 0.1 mm/s2; `None` if side and front cannot be told apart.
     pub rms_ml: Option<u32>,
-    /// All round, root mean square, 0.1 mm/s2.
+    /// In the horizontal plane, root mean square, 0.1 mm/s2.
     pub rms_planar: u32,
-    /// Length of the path a second, 0.1 mm/s3.
+    /// Length of the path per second, 0.1 mm/s3.
     pub path_per_s: u32,
 }
 
 impl Sensed {
-    /// Of an analysed trial; `None` where the marks bound no stretch of time.
+    /// From an analysed trial; `None` if the marks do not bound a stretch of time.
     pub fn of(analysis: &Analysis, source: &Source) -> Option<Sensed> {
         let hold = analysis.hold.as_ref()?;
         let events = analysis.detection.as_ref().map_or(&[][..], |found| &found.events);
@@ -91,8 +92,8 @@ impl Sensed {
         })
     }
 
-    /// The trial with what the sensor said: its first touch-down ends it. One without a touch-down that stopped before the
-    /// target (a proposal ended it, and the person denies it) is a lower bound that is no measurement.
+    /// Applies the sensor's result to the trial: its first touch-down ends the trial. A trial that was ended before the target by a
+    /// detected touch-down which the patient denies is only a lower bound and not a measurement.
     pub fn settle(&self, raw: Trial) -> Trial {
         let end = match (self.censored, raw.end) {
             (false, _) => TrialEnd::Touch,
@@ -102,7 +103,7 @@ impl Sensed {
         Trial { leg: raw.leg, held_ms: self.held_ms, end }
     }
 
-    /// Whether the hold is still to be confirmed.
+    /// Whether the hold still has to be confirmed.
     pub fn to_be_confirmed(&self) -> bool {
         self.otherwise.is_some()
     }
@@ -116,18 +117,18 @@ fn touched(event: &Event) -> bool {
     }
 }
 
-/// Milliseconds, rounded; a time that is none is 0.
+/// Seconds to milliseconds, rounded; NaN becomes 0.
 fn ms(seconds: f64) -> u32 {
     libm::round(seconds * 1000.0) as u32
 }
 
-/// Tenths of a thousandth, rounded.
+/// From units to ten-thousandths, rounded: m/s2 to 0.1 mm/s2.
 fn tenths(figure: f64) -> u32 {
     libm::round(figure * 10_000.0) as u32
 }
 
-/// Everything about a trial as one line of JSON: version, source, marks as they came, the whole printed form, and the raw
-/// samples around each event.
+/// Everything about a trial as one line of JSON: version, source, marks as recorded, the whole printed form, and the raw samples
+/// around each event.
 pub fn detail(samples: &[Sample], marks: &Marks, source: &Source, analysis: &Analysis) -> String {
     let events = analysis.detection.as_ref().map_or(&[][..], |found| &found.events);
     let around = events.iter().take(MAX_AROUND).map(|event| raw(&samples_around(samples, event.t_s, AROUND_S)));

@@ -1,11 +1,11 @@
-//! The three set-ups of a balance trial. They are never mixed in one series.
+//! The three set-ups of a balance trial. Trials of different set-ups are never mixed in one series.
 //!
-//! A trial starts at the start tone, not at a lift-off that nothing measures. While it runs there is no other control
-//! on the screen: where a touch ends it, any touch does.
+//! A trial starts at the start tone, because the moment when the foot lifts is not measured. While a trial runs there is no other
+//! control on the screen: if a touch ends it, a touch anywhere does.
 
 use crate::run::SetUp;
 
-/// Where a worn phone is.
+/// Where the phone is worn.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
@@ -21,11 +21,11 @@ pub enum Placement {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum AskAfter {
-    /// Nothing.
+    /// No question.
     Nothing,
-    /// About each event that the sensor proposed.
+    /// A question about each event that the sensor proposed.
     Proposals,
-    /// Always whether the foot touched, and when: there was no way to say so before.
+    /// Always whether the foot touched, and when, because the patient could not report it during the trial.
     Always,
 }
 
@@ -33,7 +33,7 @@ impl SetUp {
     /// All three, in the order A, B, C.
     pub const ALL: [SetUp; 3] = [SetUp::OnSupport, SetUp::AtBreastbone, SetUp::InPocket];
 
-    /// Where the phone is worn; `None` where it is not.
+    /// Where the phone is worn; `None` if it is not worn.
     pub fn placement(self) -> Option<Placement> {
         match self {
             SetUp::OnSupport => None,
@@ -52,7 +52,7 @@ impl SetUp {
         self.placement().is_some()
     }
 
-    /// What is asked afterwards.
+    /// The question after the trial.
     pub fn ask_after(self) -> AskAfter {
         match self {
             SetUp::OnSupport => AskAfter::Nothing,

@@ -1,4 +1,4 @@
-//! Where samples come from, and the one place where an operating system's sign is turned.
+//! Where samples come from. This is the only place where the sign of an operating system's readings is changed.
 
 use super::set_up::Placement;
 use crate::run::SetUp;
@@ -36,14 +36,14 @@ impl Os {
         matches!(self, Os::Ios)
     }
 
-    /// A reading in the sign of [`Sample::a`](super::Sample::a). The sign goes by system and is never guessed from
-    /// data: a phone in a pocket may be upside down.
+    /// A reading in the sign convention of [`Sample::a`](super::Sample::a). The sign depends on the operating system and is never
+    /// guessed from the data, because a phone in a pocket may be upside down.
     pub fn to_specific_force(self, a: [f64; 3]) -> [f64; 3] {
         if self.opposite_sign() { a.map(|axis| -axis) } else { a }
     }
 }
 
-/// Which way the screen looks while the phone is worn.
+/// Which way the screen faces while the phone is worn.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
@@ -54,41 +54,41 @@ pub enum Screen {
     TowardBody,
 }
 
-/// Why a source gave nothing, or stopped giving.
+/// Why a source gave no samples or stopped giving them.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum SourceFault {
     /// The page was hidden while the trial ran.
     Hidden,
-    /// The sensor was not allowed.
+    /// The permission to use the sensor was refused.
     PermissionDenied,
-    /// There is no sensor.
+    /// The device has no sensor.
     NoSensor,
 }
 
-/// Everything about a source that a result has to keep.
+/// The properties of a source that a result has to keep.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Source {
-    /// The kind.
+    /// The kind of source.
     pub kind: SourceKind,
-    /// The system.
+    /// The operating system.
     pub os: Os,
     /// Whether [`Os::to_specific_force`] turned the sign of these samples.
     pub sign_flipped: bool,
-    /// Where the phone was and who ends a trial.
+    /// The set-up: where the phone was and what ends a trial.
     pub set_up: SetUp,
-    /// Which way the screen looked.
+    /// Which way the screen faced.
     pub screen: Screen,
-    /// The sensor's range where it is known, m/s2.
+    /// The sensor's range, m/s2, if it is known.
     pub range_ms2: Option<f64>,
-    /// Why the source failed, where it did.
+    /// Why the source failed, if it did.
     pub fault: Option<SourceFault>,
 }
 
 impl Source {
-    /// A file of already normalised samples, phone at the breastbone, screen away.
+    /// A file of samples that already have the right sign, phone at the breastbone, screen facing away.
     pub fn file() -> Source {
         Source {
             kind: SourceKind::File,

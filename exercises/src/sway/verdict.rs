@@ -1,32 +1,32 @@
-//! What may be wrong with a trial: flags beside figures, and reasons for having none.
+//! What may be wrong with a trial: flags that accompany figures, and reasons for having no figures.
 
 use super::source::SourceFault;
 
-/// Something to know about figures that are given all the same.
+/// A caution about figures that are reported nonetheless.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum Flag {
     /// 30 to 45 samples per second: figures, but no detection of touch-downs.
     NoDetection,
-    /// Some interval is longer than 0.10 s.
+    /// At least one interval is longer than 0.10 s.
     Gap,
-    /// Some value is near the end of the sensor's range.
+    /// At least one value is near the end of the sensor's range.
     PossibleClipping,
     /// The phone turned by more than 8 degrees.
     PhoneMoved,
     /// The screen lies within 30 degrees of horizontal: front and side cannot be told apart.
     MlApNotIdentified,
-    /// The sensor's step is 0.05 m/s2 or more: figures that rest on fine detail are left out.
+    /// The sensor's step is 0.05 m/s2 or more: figures that depend on fine detail are left out.
     CoarseQuantisation,
-    /// The sensor ended the hold; nobody has confirmed it.
+    /// The sensor ended the hold, and nobody has confirmed it.
     Auto,
-    /// A touch ended the hold, and the sensor saw nothing near it.
+    /// A tap ended the hold, and the sensor detected nothing near it.
     TapOnly,
 }
 
 impl Flag {
-    /// The name that is stored and printed.
+    /// The name under which it is stored and printed.
     pub fn code(self) -> &'static str {
         match self {
             Flag::NoDetection => "no_detection",
@@ -41,20 +41,20 @@ impl Flag {
     }
 }
 
-/// Why there are no figures. The hold is still given wherever the marks are sound.
+/// Why there are no figures. The hold is still reported if the marks are sound.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum Reason {
-    /// The start and the end are not finite or not in order.
+    /// The start or the end is not finite, or they are not in order.
     MarksInvalid,
-    /// The phone lay on the support.
+    /// The phone was not worn but lay on the support.
     PhoneNotWorn,
     /// The page was hidden while the trial ran.
     Hidden,
-    /// The sensor was not allowed.
+    /// The permission to use the sensor was refused.
     PermissionDenied,
-    /// No finite sample came.
+    /// No finite sample was received.
     NoSensor,
     /// Longer, or with more samples, than [`MAX_RECORD_S`](super::parameters::MAX_RECORD_S) and
     /// [`MAX_SAMPLES`](super::parameters::MAX_SAMPLES) allow.
@@ -65,20 +65,20 @@ pub enum Reason {
     TooMuchMissing,
     /// The same values for more than 0.50 s.
     SensorStalled,
-    /// The mean is not standard gravity: wrong unit, wrong sensor, or shaking.
+    /// The mean is not close to standard gravity: wrong unit, wrong sensor, or shaking.
     GravityImplausible,
     /// The phone turned by more than 15 degrees.
     PhoneMoved,
-    /// Less than 8 s are left to measure.
+    /// Less than 8 s of usable samples are left to measure.
     WindowTooShort,
-    /// The sway is smaller than the sensor's coarse steps can show.
+    /// The sway is too small for the sensor's coarse steps.
     SignalBelowResolution,
-    /// A figure is not finite: no phone measures such values.
+    /// A figure is not finite, which no phone's readings can cause.
     ValuesImplausible,
 }
 
 impl Reason {
-    /// The name that is stored and printed.
+    /// The name under which it is stored and printed.
     pub fn code(self) -> &'static str {
         match self {
             Reason::MarksInvalid => "marks_invalid",

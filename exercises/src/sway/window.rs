@@ -1,7 +1,7 @@
-//! Step 3: which stretch of the grid is measured.
+//! Step 3: chooses the stretch of the grid that is measured.
 //!
-//! From 2 s after the start to 0.5 s before the end; bad points with 0.5 s on each side of a gap are cut out, and the
-//! longest stretch that is left is kept.
+//! It lies between 2 s after the start and 0.5 s before the end. Bad points are cut out with 0.5 s on each side, and the longest
+//! stretch that is left is measured.
 
 use std::ops::RangeInclusive;
 
@@ -25,25 +25,25 @@ pub struct Window {
 }
 
 impl Window {
-    /// How many points.
+    /// Number of grid points.
     pub fn points(&self) -> usize {
         self.k1 - self.k0 + 1
     }
 
-    /// From the first to the last point, s.
+    /// Time from the first to the last point, s.
     pub fn duration_s(&self) -> f64 {
         (self.points() - 1) as f64 * DT
     }
 }
 
-/// The window of a hold from `t_on` to `t_end`, s; `None` where nothing is left.
+/// The window of a hold from `t_on` to `t_end`, s; `None` if nothing is left.
 pub(crate) fn window(grid: &Grid, t_on: f64, t_end: f64) -> Option<Window> {
     let points = grid.points(t_on + SETTLE_S, t_end - GUARD_S)?;
     let (k0, k1) = longest_stretch(&grid.bad, points)?;
     Some(Window { k0, k1, t0: grid.time(k0), t1: grid.time(k1) })
 }
 
-/// The longest run without a bad point nearby, the first of equals.
+/// The longest stretch without a bad point nearby; if several are equal, the first.
 fn longest_stretch(bad: &[bool], points: RangeInclusive<usize>) -> Option<(usize, usize)> {
     let usable = away_from_bad(bad);
     let mut best: Option<(usize, usize)> = None;

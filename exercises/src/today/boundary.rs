@@ -1,11 +1,11 @@
-//! When the page says something else by itself.
+//! When the page changes by itself.
 
 use super::{Head, Today};
 use crate::time::Stamp;
 
 impl Today {
-    /// Milliseconds from its own moment until it would say something else by the passing of time: the clock shows the next
-    /// minute, a slot opens or closes, or a reminder that was put off comes back. At least one second.
+    /// Milliseconds from the page's own moment until its content changes because time passes: the clock shows the next minute, a
+    /// slot opens or closes, or a reminder that was put off comes back. At least one second.
     pub fn changes_in_ms(&self) -> u64 {
         let now = self.now.utc_ms;
         let head = match &self.head {
@@ -22,7 +22,7 @@ impl Today {
         u64::try_from(left).unwrap_or(1000).max(1000)
     }
 
-    /// Whether it says the same as `other`: its moment is said to the minute.
+    /// Whether it has the same content as `other`; its moment is shown to the minute.
     pub fn says_the_same(&self, other: &Today) -> bool {
         let Today { now, head, item, string, items, questions, aftercare, alarms } = other;
         let minute = |stamp: &Stamp| (stamp.utc_ms.div_euclid(60_000), stamp.offset_s);
@@ -73,7 +73,7 @@ mod tests {
     }
 
     #[test]
-    fn a_slot_to_come_can_be_begun_ten_minutes_before() {
+    fn a_coming_slot_can_be_begun_ten_minutes_before() {
         let next = |seconds| today(Head::Next { slot: slot(), due: seconds_later(seconds) }).changes_in_ms();
         assert_eq!((next(630), next(599), next(30)), (30_000, 60_000, 30_000));
     }
@@ -85,7 +85,7 @@ mod tests {
     }
 
     #[test]
-    fn within_a_minute_it_says_the_same_unless_something_happened() {
+    fn within_a_minute_the_content_is_the_same_unless_something_happened() {
         let at = |seconds: i64, head| Today { now: NOW.plus_ms(seconds * 1000), ..today(head) };
         assert!(at(0, Head::NoPlan).says_the_same(&at(59, Head::NoPlan)));
         assert!(!at(0, Head::NoPlan).says_the_same(&at(60, Head::NoPlan)));

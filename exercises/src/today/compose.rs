@@ -13,7 +13,7 @@ use crate::time::{Offsets, Stamp};
 use chrono::NaiveDate;
 use std::borrow::Borrow;
 
-/// The clinician's lines show for so many days, the day of the visit included.
+/// Number of days for which the clinician's instructions are shown, including the day of the visit.
 const AFTERCARE_DAYS: i64 = 2;
 /// How far ahead the next slot is looked for, in days.
 const LOOK_AHEAD_DAYS: u64 = 14;
@@ -32,7 +32,7 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
             .map_or_else(|| (None, quiet(followed, &string, now, zone)), |(of, head)| (Some(of), head)),
     };
     let item = of.and_then(|(plan, id)| items.iter().find(|item| (item.plan, item.item.id) == (plan, id)).cloned());
-    // Who has just said that something is badly wrong is not asked how well a meeting goes.
+    // While an alarm pauses everything, no questions are asked.
     let asks = !matches!(head, Head::Stopped(_));
     let in_force = followed.iter().filter(|one| asks && now.date() <= one.plan.prescription.review);
     Today {
@@ -69,7 +69,7 @@ fn aftercare(one: &Followed, now: Stamp) -> Vec<crate::plan::Aftercare> {
     if (0..AFTERCARE_DAYS).contains(&since) { one.plan.prescription.aftercare.clone() } else { Vec::new() }
 }
 
-/// Two clinics may say the same.
+/// Two clinics may give the same instruction.
 fn each_once(lines: impl Iterator<Item = crate::plan::Aftercare>) -> Vec<crate::plan::Aftercare> {
     lines.fold(Vec::new(), |mut all, line| {
         if !all.contains(&line) {
@@ -79,7 +79,7 @@ fn each_once(lines: impl Iterator<Item = crate::plan::Aftercare>) -> Vec<crate::
     })
 }
 
-/// Today's slots, and those of yesterday's windows that reach over midnight and are not over yet.
+/// Today's slots, and yesterday's slots whose windows reach over midnight and are not over yet.
 fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec<(Slot, TodayKnot)> {
     let today = now.date();
     let still_open = |slot: &Slot| slot.closes.is_some_and(|closes| closes.utc_ms > now.utc_ms);
@@ -98,7 +98,7 @@ fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec
     .collect()
 }
 
-/// No plan, everything paused (told by the gravest sign), or over.
+/// No plan, everything paused (shown with the gravest complaint), or over.
 fn stopped(followed: &[&Followed], items: &[TodayItem], now: Stamp) -> Option<Head> {
     let Some(latest) = followed.iter().map(|one| one.plan.prescription.review).max() else { return Some(Head::NoPlan) };
     let gravest = items.iter().filter_map(|item| item.paused).min();
@@ -108,15 +108,15 @@ fn stopped(followed: &[&Followed], items: &[TodayItem], now: Stamp) -> Option<He
     }
 }
 
-/// The item that the head speaks of, by its plan and its number there: two plans may use the same number.
+/// The item that the head is about, by its plan and its number there: two plans may use the same number.
 type Of = (PlanId, ItemId);
 
-/// The slot that is due, else the next one of today.
+/// The slot that is due, otherwise the next one of today.
 fn spoken_of(string: &[(Slot, TodayKnot)], now: Stamp) -> Option<(Of, Head)> {
     due(string, now).or_else(|| next_today(string))
 }
 
-/// Nothing is due and nothing comes today.
+/// Nothing is due, and nothing else comes today.
 fn quiet(followed: &[&Followed], string: &[(Slot, TodayKnot)], now: Stamp, zone: &Offsets) -> Head {
     let next = next_day(followed, now, zone);
     let counted: Vec<Mark> = string.iter().map(|(_, knot)| knot.mark).collect();
@@ -128,8 +128,8 @@ fn quiet(followed: &[&Followed], string: &[(Slot, TodayKnot)], now: Stamp, zone:
     Head::DoneForToday { done, of, next }
 }
 
-/// The slot to speak of: open and not yet done (the earliest), else one that opens within ten minutes. What was put off
-/// waits behind what was not.
+/// The slot to show: the earliest that is open and not yet done, otherwise one that opens within ten minutes. A slot that was put
+/// off comes after one that was not.
 fn due(string: &[(Slot, TodayKnot)], now: Stamp) -> Option<(Of, Head)> {
     let speaks = |slot: &Slot, knot: &TodayKnot| {
         !knot.paused

@@ -1,4 +1,4 @@
-//! The Now page as plain data: one thing to do, when the next is due, the day's string.
+//! The Now page as plain data: one thing to do, when the next session is due, and the day's string.
 
 mod boundary;
 mod compose;
@@ -17,14 +17,14 @@ use chrono::NaiveDate;
 
 pub use compose::compose;
 
-/// A plan that is followed on this device: with the schedules agreed to, its taking, and its history.
+/// A plan that is followed on this device, with the agreed schedules, when it was taken, and its history.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Followed {
-    /// The newest revision, with the schedules agreed to.
+    /// The newest revision, with the agreed schedules.
     pub plan: Plan,
     /// When that revision was taken.
     pub taken: Stamp,
-    /// The log of this device, folded.
+    /// The history from this device's log.
     pub history: History,
 }
 
@@ -34,23 +34,23 @@ pub struct Followed {
 pub struct Today {
     /// The moment that it shows.
     pub now: Stamp,
-    /// What stands at the top.
+    /// The top of the page.
     pub head: Head,
-    /// The item that the head speaks of, with its exercise.
+    /// The item that the head is about, with its exercise.
     pub item: Option<TodayItem>,
     /// The day's slots of all plans, by due time.
     pub string: Vec<TodayKnot>,
     /// Every item, for an extra run or to see why it is paused.
     pub items: Vec<TodayItem>,
-    /// What to ask; a window shows one at a time.
+    /// The open questions; a window shows one at a time.
     pub questions: Vec<Question>,
-    /// The clinician's lines, within two days after the visit.
+    /// The clinician's instructions, within two days after the visit.
     pub aftercare: Vec<Aftercare>,
-    /// Alarms in force.
+    /// The alarms in force.
     pub alarms: Vec<Trouble>,
 }
 
-/// What stands at the top of Now.
+/// The top of the Now page.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Head {
@@ -64,7 +64,7 @@ pub enum Head {
         due: Stamp,
         /// When it closes.
         closes: Stamp,
-        /// Until when its reminder was put off.
+        /// Until when its reminder was put off, if it was.
         put_off: Option<Stamp>,
     },
     /// Nothing is open; this comes next today.
@@ -74,7 +74,7 @@ pub enum Head {
         /// When it is due.
         due: Stamp,
     },
-    /// Nothing more today.
+    /// Nothing more to do today.
     DoneForToday {
         /// Slots of today with anything done.
         done: u16,
@@ -83,7 +83,7 @@ pub enum Head {
         /// When the next one is due on another day.
         next: Option<Stamp>,
     },
-    /// Nothing is asked for today.
+    /// There are no slots today.
     DayOff {
         /// Whether the person took the day off.
         chosen: bool,
@@ -95,7 +95,7 @@ pub enum Head {
         /// The review date.
         review: NaiveDate,
     },
-    /// An alarm stops everything.
+    /// An alarm pauses everything.
     Stopped(Trouble),
 }
 
@@ -105,21 +105,21 @@ pub enum Head {
 pub struct TodayItem {
     /// The plan.
     pub plan: PlanId,
-    /// The clinic that issued it; `None` where all plans are of one clinic.
+    /// The clinic that issued it; `None` if all plans are from one clinic.
     pub clinic: Option<String>,
-    /// The item, with the schedule agreed to.
+    /// The item, with the agreed schedule.
     pub item: Item,
     /// The exercise.
     pub exercise: Exercise,
-    /// What pauses it, if anything.
+    /// The complaint that pauses it, if any.
     pub paused: Option<Trouble>,
-    /// About how long a run takes, in seconds.
+    /// Approximate duration of a run, in seconds.
     pub takes_s: u32,
-    /// A step that the clinician allowed the person to take, where the rules propose one.
+    /// A change that the clinician allowed the person to make, if the rules propose one.
     pub step: Option<Suggestion>,
 }
 
-/// One knot of the day's string.
+/// One slot of the day's string.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct TodayKnot {
@@ -129,16 +129,16 @@ pub struct TodayKnot {
     pub slot: SlotRef,
     /// Minute of the wall clock, counted from midnight of its day.
     pub minute: u16,
-    /// How it went or stands.
+    /// What happened to it, or its present state.
     pub mark: Mark,
     /// Whether an alarm pauses it.
     pub paused: bool,
-    /// When its reminder comes again, where it was put off and asks for something still.
+    /// When its reminder comes again, if it was put off and the slot is still to be done.
     pub put_off: Option<Stamp>,
 }
 
 impl Today {
-    /// Shows the steps that may be offered. One that is paused has none.
+    /// Adds the changes that may be offered. A paused item gets none.
     pub fn with_steps(mut self, plan: PlanId, offered: &[Suggestion]) -> Today {
         for item in self.items.iter_mut().chain(&mut self.item) {
             let own = item.plan == plan && item.paused.is_none();

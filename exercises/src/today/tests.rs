@@ -1,4 +1,4 @@
-//! Each state of the head, on the plan of the samples: a hold at nine, ten and eleven, balance and repetitions at six.
+//! Each state of the head, on the sample plan: a hold at nine, ten and eleven, balance and repetitions at six.
 
 use super::*;
 use crate::alarm::Alarm;
@@ -12,7 +12,7 @@ fn at(day: i64, hour: i64, minute: i64) -> Stamp {
     Stamp { utc_ms: midnight + ((day * 24 + hour) * 60 + minute) * 60_000, offset_s: 0 }
 }
 
-/// The card was taken on day 0 at eight; then this happened.
+/// A plan whose card was taken on day 0 at eight, followed by these events.
 fn followed(happened: &[(Stamp, LogEvent)]) -> Followed {
     let entries = happened.iter().enumerate();
     let entries =
@@ -104,7 +104,7 @@ fn a_card_that_clears_the_alarm_opens_the_plan_again() {
 }
 
 #[test]
-fn of_two_plans_the_earlier_slot_is_spoken_of() {
+fn of_two_plans_the_earlier_slot_is_shown() {
     let mut other = followed(&[]);
     other.plan.header.id = PlanId([7; 8]);
     other.plan.prescription.items.retain(|item| item.id == HOLD);
@@ -113,11 +113,11 @@ fn of_two_plans_the_earlier_slot_is_spoken_of() {
     assert_eq!(today.item.map(|item| item.plan), Some(PlanId([7; 8])));
     assert_eq!(today.string.len(), 6, "both plans' slots are on the day's string");
     let mine = compose(&[followed(&[]), other], &catalogue(), at(1, 9, 31), &Offsets::fixed(0));
-    assert_eq!(mine.item.map(|item| item.plan), Some(plan().header.id), "the same number in the other plan is not meant");
+    assert_eq!(mine.item.map(|item| item.plan), Some(plan().header.id), "the same number in the other plan is another item");
 }
 
 #[test]
-fn at_a_glance_what_is_done_of_how_many_and_whether_a_plan_is_followed() {
+fn the_summary_counts_slots_done_and_says_whether_a_plan_is_followed() {
     let page = |happened: &[(Stamp, LogEvent)], now| compose(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0));
     let morning = page(&[], at(1, 8, 0));
     assert_eq!((morning.count().0, morning.is_followed()), (0, true));
@@ -137,21 +137,25 @@ fn while_all_is_stopped_nothing_is_asked() {
 }
 
 #[test]
-fn a_slot_that_was_put_off_says_until_when_whatever_the_head_speaks_of() {
+fn a_slot_that_was_put_off_shows_until_when_whatever_the_head_is_about() {
     let balance = slot(1, BALANCE, 0);
     let later = (at(1, 18, 1), LogEvent::PutOff { slot: balance, minutes: 10 });
     let page = |now| compose(&[followed(std::slice::from_ref(&later))], &catalogue(), now, &Offsets::fixed(0));
     let put_off = |now| page(now).string.iter().find(|knot| knot.slot == balance).map(|knot| knot.put_off);
-    assert_eq!(page(at(1, 18, 2)).item.map(|item| item.item.id), Some(REPS), "what was put off waits behind what was not");
+    assert_eq!(
+        page(at(1, 18, 2)).item.map(|item| item.item.id),
+        Some(REPS),
+        "a slot that was put off comes after one that was not"
+    );
     assert_eq!(put_off(at(1, 18, 2)), Some(Some(at(1, 18, 11))));
     assert_eq!(put_off(at(1, 18, 11)), Some(None), "it has come");
     let skipped = followed(&[later.clone(), (at(1, 18, 2), LogEvent::Skipped { slot: balance, reason: Barrier::NoTime })]);
     let after = compose(&[skipped], &catalogue(), at(1, 18, 3), &Offsets::fixed(0));
-    assert!(after.string.iter().all(|knot| knot.put_off.is_none()), "nothing comes of what was left out");
+    assert!(after.string.iter().all(|knot| knot.put_off.is_none()), "a skipped slot gives no reminder");
 }
 
 #[test]
-fn with_two_clinics_each_item_says_whose_it_is_and_the_same_line_stands_once() {
+fn with_two_clinics_each_item_names_its_clinic_and_equal_instructions_appear_once() {
     let mut other = followed(&[]);
     other.plan.header.id = PlanId([7; 8]);
     let aftercare = vec![crate::plan::Aftercare::KeepMoving];

@@ -10,7 +10,7 @@ fn trials(watched: &Watched) -> Vec<(u32, TrialEnd)> {
     balance.trials.into_iter().map(|Trial { held_ms, end, .. }| (held_ms, end)).collect()
 }
 
-/// Begins a trial now and lets it go on for `ms`.
+/// Begins a trial now and lets `ms` milliseconds pass.
 fn stand(watched: &mut Watched, ms: u64) {
     watched.press(Press::Next);
     assert_eq!(watched.phase(), Phase::CountIn);
@@ -19,7 +19,7 @@ fn stand(watched: &mut Watched, ms: u64) {
 }
 
 #[test]
-fn nothing_begins_before_the_person_says_so() {
+fn nothing_begins_before_the_person_starts_it() {
     let mut watched = Watched::new(BALANCE, Side::Left);
     assert_eq!((watched.until(600_000).phase(), watched.guide.view().seconds), (Phase::Waiting, None));
     stand(&mut watched, 0);
@@ -27,7 +27,7 @@ fn nothing_begins_before_the_person_says_so() {
 }
 
 #[test]
-fn a_touch_ends_the_trial_and_a_second_later_there_is_a_choice() {
+fn a_touch_ends_the_trial_and_presses_work_again_a_second_later() {
     let mut watched = Watched::new(BALANCE, Side::Left);
     stand(&mut watched, 12_340);
     assert_eq!(watched.guide.view().seconds, Some(12));
@@ -61,7 +61,7 @@ fn the_target_ends_the_trial_as_a_lower_bound() {
 }
 
 #[test]
-fn a_touch_while_counting_in_takes_it_back() {
+fn a_touch_while_counting_in_cancels_the_count_in() {
     let mut watched = Watched::new(BALANCE, Side::Left);
     watched.until(1_000).press(Press::Next).until(4_000).press(Press::Touch);
     assert_eq!((watched.phase(), trials(&watched)), (Phase::Waiting, vec![]));
@@ -109,7 +109,7 @@ fn a_device_that_sleeps_cuts_the_trial_off_at_the_last_look() {
 }
 
 #[test]
-fn the_log_of_a_trial_that_goes_on_says_that_it_was_cut_off() {
+fn a_trial_in_progress_is_logged_as_cut_off() {
     let mut watched = Watched::new(BALANCE, Side::Left);
     stand(&mut watched, 8_000);
     assert_eq!(trials(&watched), [(8_000, TrialEnd::CutOff)], "should this be the last entry, it was");
@@ -117,7 +117,7 @@ fn the_log_of_a_trial_that_goes_on_says_that_it_was_cut_off() {
 }
 
 #[test]
-fn both_legs_in_turn_and_how_each_stood() {
+fn both_legs_in_turn_with_their_results() {
     let mut watched = Watched::new(BALANCE, Side::Both);
     for ms in [10_000, 14_000, 12_000, 30_000, 5_000, 6_000] {
         stand(&mut watched, ms);
@@ -131,7 +131,7 @@ fn both_legs_in_turn_and_how_each_stood() {
 }
 
 #[test]
-fn something_is_wrong_is_at_hand_before_and_between_trials() {
+fn something_is_wrong_can_be_pressed_before_and_between_trials() {
     let mut watched = Watched::new(BALANCE, Side::Left);
     assert!(watched.guide.view().controls.stop, "before");
     stand(&mut watched, 6_000);
@@ -170,10 +170,10 @@ fn set_ups_are_never_mixed_in_one_run() {
 }
 
 #[test]
-fn a_proposal_of_the_sensor_ends_a_trial_without_a_measured_time() {
+fn a_touch_down_proposed_by_the_sensor_ends_a_trial_without_a_measured_time() {
     let mut watched = Watched::new(BALANCE, Side::Left);
     watched.guide.choose_set_up(SetUp::InPocket);
-    assert_eq!(watched.guide.propose_end(at(0)), [], "nothing goes on yet");
+    assert_eq!(watched.guide.propose_end(at(0)), [], "nothing is in progress yet");
     watched.press(Press::Next);
     let now = watched.now + 15_000 + 9_000;
     watched.until(now);

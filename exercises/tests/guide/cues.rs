@@ -1,4 +1,4 @@
-//! The sounds that come by themselves.
+//! The sounds that come without a press.
 
 use crate::{BALANCE, HOLD, REPS, STEADY_MS, Watched};
 use exercises::catalogue::Dose;
@@ -24,7 +24,7 @@ fn the_sounds_of_a_hold_are_known_from_the_beginning() {
 }
 
 #[test]
-fn only_the_last_part_ends_with_the_end() {
+fn only_the_last_part_ends_with_the_sound_for_the_end() {
     let mut watched = Watched::new(HOLD, Side::Neither);
     watched.until(1_000);
     assert!(heard(&watched).contains(&(15_000, Sound::Rest)));
@@ -58,7 +58,7 @@ fn a_pause_is_silent_and_a_lead_in_begins_the_hold_again() {
 }
 
 #[test]
-fn a_repetition_is_heard_going_out_and_coming_back() {
+fn a_repetition_has_a_sound_for_each_direction() {
     let mut watched = Watched::new(REPS, Side::Neither);
     watched.until(4_500);
     let expected = [

@@ -42,7 +42,7 @@ fn sides_come_one_after_the_other_and_are_named() {
 }
 
 #[test]
-fn what_is_shown_falls_second_by_second() {
+fn the_shown_time_counts_down_second_by_second() {
     let mut watched = Watched::new(HOLD, Side::Neither);
     let shown: Vec<Option<u32>> =
         [0, 100, 4_999, 5_000, 5_001, 14_100, 14_999].into_iter().map(|ms| watched.until(ms).guide.view().seconds).collect();
@@ -133,7 +133,7 @@ fn a_device_that_sleeps_pauses_the_hold_at_the_last_look() {
 }
 
 #[test]
-fn a_standstill_of_the_program_is_not_held_either() {
+fn time_in_which_the_program_did_not_run_is_not_held_either() {
     let mut watched = Watched::new(Dose::Hold { repetitions: 1, hold_s: 60, rest_s: 0 }, Side::Neither);
     watched.until(7_000);
     watched.guide.advance(at(40_000));
@@ -142,7 +142,7 @@ fn a_standstill_of_the_program_is_not_held_either() {
 }
 
 #[test]
-fn a_window_out_of_sight_that_looks_every_two_seconds_loses_nothing() {
+fn a_hidden_window_that_looks_every_two_seconds_loses_nothing() {
     let mut seen = Watched::new(HOLD, Side::Neither);
     for ms in (2_000..=70_000).step_by(2_000) {
         seen.guide.advance(at(ms));

@@ -1,4 +1,4 @@
-//! Runs as they go, minute by minute: what is shown, what is logged, what can be pressed.
+//! Simulated runs, step by step: what is shown, what is logged, what can be pressed.
 
 mod balance;
 mod cues;
@@ -13,12 +13,12 @@ use exercises::plan::Side;
 use exercises::run::{Run, RunEnd, Work};
 use exercises::time::Stamp;
 
-/// An arbitrary wall clock at the beginning.
+/// An arbitrary time of the wall clock at the beginning.
 const WALL_MS: i64 = 1_790_000_000_000;
-/// The steady clock at the beginning; not zero, so that a forgotten origin shows.
+/// The time of the steady clock at the beginning; not zero, so that code which ignores the origin fails.
 const STEADY_MS: u64 = 777_000;
 
-/// `ms` after the beginning, awake all the time.
+/// The moment `ms` after the beginning, awake all the time.
 fn at(ms: u64) -> Moment {
     Moment { steady_ms: STEADY_MS + ms, wall_ms: WALL_MS + ms as i64 }
 }
@@ -45,7 +45,7 @@ fn guide(dose: Dose, side: Side) -> Guide {
     Guide::new(run(dose), side, at(0)).expect("a dose that fits what is done")
 }
 
-/// A guide with the steady clock looked at every 100 ms, as a window does.
+/// A guide that looks at the steady clock every 100 ms, as a window does.
 struct Watched {
     guide: Guide,
     now: u64,
@@ -77,7 +77,7 @@ impl Watched {
         self.guide.view().phase
     }
 
-    /// When each phase was entered.
+    /// The time at which each phase was entered.
     fn phases(&self) -> Vec<(u64, Phase)> {
         let entered = |event: &GuideEvent| if let GuideEvent::Entered(phase) = event { Some(*phase) } else { None };
         self.events.iter().filter_map(|(at, event)| Some((*at, entered(event)?))).collect()
@@ -93,7 +93,7 @@ const REPS: Dose = Dose::Reps { sets: 2, repetitions: 3, rest_s: 20, tempo: Temp
 const BALANCE: Dose = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
 
 #[test]
-fn a_run_whose_doing_does_not_fit_its_dose_is_not_guided() {
+fn a_run_whose_work_does_not_fit_its_dose_is_not_guided() {
     let odd = Run { work: Work::Counted(Vec::new()), ..run(HOLD) };
     assert_eq!(Guide::new(odd, Side::Neither, at(0)), None);
     assert_eq!(Guide::new(run(BALANCE), Side::Neither, at(0)), None, "a stance has a leg");

@@ -1,4 +1,4 @@
-//! What holds whatever is pressed, in whatever order, at whatever times.
+//! Properties that hold whatever is pressed, in whatever order, at whatever times.
 
 use crate::{STEADY_MS, WALL_MS, run};
 use exercises::catalogue::{Dose, Tempo};
@@ -27,7 +27,7 @@ fn side() -> impl Strategy<Value = Side> {
 enum Act {
     /// Time passes on both clocks.
     Pass(u64),
-    /// Both clocks jump as they like; a steady clock that goes back does so for one look.
+    /// Both clocks jump by any amount; a steady clock that goes back does so for one look only.
     Jump(i64, i64),
     Press(Press),
     Hide,
@@ -50,7 +50,7 @@ fn act() -> impl Strategy<Value = Act> {
     ]
 }
 
-/// Carries the acts out; hands every state in between to `look`.
+/// Carries out the acts and passes every state in between to `look`.
 fn play(dose: Dose, side: Side, acts: &[Act], mut look: impl FnMut(&Guide, Moment, &[GuideEvent])) -> Guide {
     let mut now = Moment { steady_ms: STEADY_MS, wall_ms: WALL_MS };
     let mut guide = Guide::new(run(dose), side, now).expect("the dose fits");
@@ -73,7 +73,7 @@ fn play(dose: Dose, side: Side, acts: &[Act], mut look: impl FnMut(&Guide, Momen
     guide
 }
 
-/// What was done, in the units of the dose, and the most that may have been done.
+/// The amount done, in the units of the dose.
 fn done(run: &Run) -> u64 {
     match &run.work {
         Work::Timed(holds) => holds.iter().map(|held| u64::from(held.held_ms)).sum(),
@@ -107,12 +107,12 @@ proptest! {
     }
 
     #[test]
-    fn what_is_done_never_outruns_the_time_that_was_seen(dose in dose(), side in side(), acts in prop::collection::vec(act(), 0..400)) {
+    fn the_time_done_never_exceeds_the_time_observed(dose in dose(), side in side(), acts in prop::collection::vec(act(), 0..400)) {
         prop_assume!(!matches!(dose, Dose::Reps { .. }));
         let mut seen = 0;
         let mut latest = STEADY_MS;
         play(dose, side, &acts, |guide, now, _| {
-            // A look after more than ten seconds shows nothing of what went on in between.
+            // After more than ten seconds without a look, nothing is known about what happened in between.
             let step = now.steady_ms.saturating_sub(latest);
             seen += if step > 10_000 { 0 } else { step };
             latest = latest.max(now.steady_ms);
@@ -121,8 +121,8 @@ proptest! {
     }
 
     #[test]
-    fn what_was_done_never_shrinks(dose in dose(), side in side(), acts in prop::collection::vec(act(), 0..400)) {
-        // A repetition may be marked as failed later on, so only times are looked at.
+    fn the_amount_done_never_decreases(dose in dose(), side in side(), acts in prop::collection::vec(act(), 0..400)) {
+        // A repetition may be marked as failed later, so only kinds with times are compared.
         prop_assume!(!matches!(dose, Dose::Reps { .. }));
         let mut before = 0;
         play(dose, side, &acts, |guide, _, _| {

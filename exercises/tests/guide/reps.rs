@@ -35,7 +35,7 @@ fn the_bob_follows_the_movement() {
 }
 
 #[test]
-fn the_repetition_going_on_is_numbered() {
+fn the_current_repetition_is_numbered() {
     let mut watched = Watched::new(REPS, Side::Neither);
     let shown: Vec<_> = [1_000, 6_000, 12_000, 18_000, 24_000, 42_000]
         .into_iter()
@@ -45,7 +45,7 @@ fn the_repetition_going_on_is_numbered() {
 }
 
 #[test]
-fn one_tap_marks_the_repetition_that_goes_on_and_another_takes_it_back() {
+fn one_tap_marks_the_current_repetition_as_failed_and_another_undoes_it() {
     let mut watched = Watched::new(REPS, Side::Neither);
     watched.until(12_000).press(Press::Failed);
     assert!(watched.guide.view().marked);
@@ -65,7 +65,7 @@ fn the_last_repetition_can_still_be_marked_while_resting() {
 }
 
 #[test]
-fn a_repetition_that_a_pause_cut_begins_anew() {
+fn a_repetition_interrupted_by_a_pause_starts_over() {
     let mut watched = Watched::new(REPS, Side::Neither);
     watched.until(16_000).press(Press::Pause);
     assert_eq!(counted(&watched), [(1, 0)]);

@@ -1,9 +1,9 @@
-//! Writes the Fluent files below `locales` as Rust. What a language lacks, or has too much of, ends the build.
+//! Generates Rust code from the Fluent files in `locales`. A text that a language lacks or has in excess ends the build.
 
 use std::path::Path;
 use std::process::ExitCode;
 
-/// The language whose files say which texts there are, and of what type their values are.
+/// The language whose files define which texts exist, and the types of their values.
 const FIRST: &str = "en";
 
 fn main() -> ExitCode {

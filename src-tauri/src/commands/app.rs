@@ -1,4 +1,4 @@
-//! What both sides of the window ask.
+//! Commands for both sides of the program.
 
 use super::{Args, CommandResult};
 use crate::session::Session;

@@ -1,4 +1,4 @@
-//! What the clinician's window asks.
+//! Commands of the clinician's window.
 
 use super::{Args, CommandResult};
 use crate::session::Session;

@@ -1,4 +1,4 @@
-//! What the patient's window asks about reminders and about the person's own data.
+//! Commands of the patient's window about reminders and the person's own data.
 
 use super::{Args, CommandResult};
 use crate::background;
@@ -49,7 +49,7 @@ pub async fn export_calendar(
     session.outside_sample(|folder, moment| calendar::export(folder, moment, None, None))
 }
 
-/// [`wire::device::EraseEverything`]. This window's web view is running.
+/// [`wire::device::EraseEverything`]. The web view of this window is running at that time.
 #[tauri::command]
 pub async fn erase_everything(
     app: AppHandle,

@@ -1,5 +1,5 @@
-//! What the window can ask of the shell: one file for each area of the screen, one function for
-//! each command, and in each function one call.
+//! The commands that the window can call: one file for each area of the screen, one function for each command, and in each function
+//! one call.
 
 mod app;
 mod clinic;
@@ -9,9 +9,9 @@ mod patient;
 use tauri::ipc::Invoke;
 use wire::Command;
 
-/// What a command is asked with, by the contract's declaration of it.
+/// The argument of a command, as declared in `wire`.
 type Args<C> = <C as Command>::Args;
-/// What a command answers.
+/// The result of a command.
 type CommandResult<C> = Result<<C as Command>::Reply, wire::Failure>;
 
 macro_rules! handlers {
@@ -20,7 +20,7 @@ macro_rules! handlers {
     };
 }
 
-/// Every command of the table [`wire::commands!`]: each is a function of the module that its area names.
+/// Every command of the table [`wire::commands!`]: each is a function of the module named after its area.
 pub fn handler() -> impl Fn(Invoke) -> bool + Send + Sync + 'static {
     wire::commands!(handlers)
 }
@@ -30,8 +30,8 @@ mod tests {
     use serde_json::{Value, json};
     use std::collections::BTreeSet;
 
-    /// What the build compiled into the program: the window may give each command of the table, hear events, and do nothing else;
-    /// no other window and no page from elsewhere may do anything.
+    /// Checks what the build compiled into the program: the window may call each command of the table and receive events, and
+    /// nothing else; no other window and no foreign page may do anything.
     #[test]
     fn the_window_is_allowed_the_commands_of_the_table_and_nothing_of_the_system() {
         let built = include_str!(concat!(env!("OUT_DIR"), "/capabilities.json"));
@@ -56,7 +56,7 @@ mod tests {
         assert_eq!(window["permissions"].as_array().map(Vec::len), Some(expected.len()), "none with a scope of its own");
     }
 
-    /// The window finds a command by its name alone: of two with one name the second would never be called.
+    /// The window finds a command by its name alone: of two commands with the same name, the second would never be called.
     #[test]
     fn no_two_commands_have_one_name() {
         let names: BTreeSet<&str> = wire::COMMANDS.iter().copied().collect();

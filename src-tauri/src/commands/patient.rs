@@ -1,4 +1,4 @@
-//! What the patient's window asks.
+//! Commands of the patient's window.
 
 use super::{Args, CommandResult};
 use crate::session::{Replays, Session};

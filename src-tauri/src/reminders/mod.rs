@@ -1,7 +1,7 @@
-//! The reminder loop: asks what is due, and shows it through the desktop's notification service.
+//! The reminder loop: asks which reminder is due, and shows it through the desktop's notification service.
 //!
-//! It runs on a thread of its own, whether the window is shown or not. Only the slot that is open at that moment is
-//! announced, so neither sleep nor a clock change brings a pile of old ones.
+//! It runs on its own thread, whether the window is shown or not. Only a slot that is open at that moment is reminded of, so old
+//! reminders do not pile up after sleep or a clock change.
 
 mod notice;
 
@@ -17,14 +17,14 @@ use crate::session::Session;
 use crate::{tray, window};
 use notice::{Choice, Notice};
 
-/// The loop looks at least this often: a card may have been taken, the clock may have been set.
+/// Longest time between two checks, because a card may have been taken or the clock set.
 const LONGEST_SLEEP: Duration = Duration::from_secs(5);
-/// And not more often than this.
+/// Shortest time between two checks.
 const SHORTEST_SLEEP: Duration = Duration::from_millis(200);
-/// Tells the window that the day has changed.
+/// The event that informs the window of a change of the day.
 pub const TODAY_CHANGED: &str = "today_changed";
 
-/// The notification that is shown. The loop shows it; the end of the program takes it away.
+/// The notification on the screen. The loop shows it; the end of the program removes it.
 #[derive(Default)]
 struct Shown(Mutex<Notice>);
 
@@ -41,19 +41,19 @@ pub fn start(app: AppHandle) {
     }
 }
 
-/// The program ends: its notification goes, since nobody would answer its buttons.
+/// Removes the notification when the program ends, because nobody would answer its buttons.
 pub fn end(app: &AppHandle) {
     if app.try_state::<Shown>().is_some() {
         on_screen(app).end();
     }
 }
 
-/// Held only for a moment: the main thread waits for it at the end, and the loop for the main thread.
+/// The lock must be held only briefly: at the end the main thread waits for it, and the loop waits for the main thread.
 fn on_screen(app: &AppHandle) -> MutexGuard<'_, Notice> {
     app.state::<Shown>().inner().0.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
-/// Looks once, shows what is due, and answers how long to sleep.
+/// Checks once, shows a reminder that is due, and returns how long to sleep.
 fn check(app: &AppHandle) -> Duration {
     let session = app.state::<Session>();
     let shown = on_screen(app).shown();
@@ -67,7 +67,7 @@ fn check(app: &AppHandle) -> Duration {
     });
     tray::refresh(app);
     window::refresh(app);
-    // No plan yet, or the other side: there is nothing to remind of.
+    // No plan yet, or the clinic's side: there is nothing to remind of.
     let Ok((due, wait, still_applies, words)) = looked else { return LONGEST_SLEEP };
     if !still_applies {
         on_screen(app).withdraw();
@@ -82,7 +82,7 @@ fn show(app: &AppHandle, reminder: Reminder, words: Words) {
     let chosen = app.clone();
     let for_slot = reminder.clone();
     on_screen(app).show(words, &reminder, move |choice| chose(&chosen, &for_slot, choice));
-    // The window may not listen yet; it asks by itself every few seconds.
+    // The window may not be listening yet; it asks by itself every few seconds.
     let _ = app.emit(TODAY_CHANGED, ());
 }
 
@@ -95,7 +95,7 @@ fn chose(app: &AppHandle, reminder: &Reminder, choice: Choice) {
     }
     if choice == Choice::Open {
         let shown = app.clone();
-        // Windows are shown from the main thread only.
+        // Windows can only be shown from the main thread.
         let _ = app.run_on_main_thread(move || window::bring_forward(&shown));
     }
     let _ = app.emit(TODAY_CHANGED, ());

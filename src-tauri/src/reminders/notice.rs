@@ -1,8 +1,8 @@
 //! One notification at a time, through notify-rust.
 //!
-//! Showing opens a connection of its own; the thread that waits for an action holds it, since some services close a
-//! notification when its connection goes, and others answer only to the connection that asked. It says nothing medical:
-//! somebody else may be looking at the screen.
+//! Showing a notification opens its own connection. The thread that waits for an action keeps it open, because some services close a
+//! notification when its connection is closed, and others answer only to the connection that asked. A notification says nothing
+//! medical, because somebody else may be looking at the screen.
 
 use std::sync::Arc;
 use std::sync::atomic::{AtomicUsize, Ordering};
@@ -14,8 +14,8 @@ use exercises::slots::SlotRef;
 use notify_rust::{Notification, NotificationHandle, Timeout};
 use words::{Key, Words};
 
-/// A service may never tell that a notification was closed; after so many waiting threads a notification goes without
-/// actions.
+/// Largest number of threads that wait for an action. A service may never report that a notification was closed; once this many
+/// threads are waiting, notifications have no actions.
 const MAX_WAITING: usize = 16;
 const OPEN: &str = "open";
 const LATER: &str = "later";
@@ -28,7 +28,7 @@ pub enum Choice {
     Open,
     /// Put it off by ten minutes.
     Later,
-    /// Leave it out.
+    /// Skip it.
     Skip,
 }
 
@@ -42,19 +42,19 @@ impl From<Choice> for Chosen {
     }
 }
 
-/// The notification that is shown, if any; the next one takes its place.
+/// The notification on the screen, if any; the next one replaces it.
 #[derive(Default)]
 pub struct Notice {
     id: Option<u32>,
-    /// What it reminds of, until it is withdrawn.
+    /// The slot that it reminds of, until it is withdrawn.
     of: Option<(PlanId, SlotRef)>,
     waiting: Arc<AtomicUsize>,
-    /// Whether the program ends: nothing is shown any more.
+    /// Whether the program is ending: nothing is shown any more.
     ended: bool,
 }
 
 impl Notice {
-    /// Shows a reminder in place of the last one; `chose` is called from another thread when the person acts on it.
+    /// Shows a reminder in place of the last one. `chose` is called from another thread when the person chooses an action.
     pub fn show(&mut self, words: Words, reminder: &Reminder, chose: impl FnOnce(Choice) + Send + 'static) {
         if self.ended {
             return;
@@ -85,12 +85,12 @@ impl Notice {
         }
     }
 
-    /// What the notification that is shown reminds of, as far as is known: the person may have closed it.
+    /// The slot that the notification on the screen reminds of, as far as is known: the person may have closed it.
     pub fn shown(&self) -> Option<(PlanId, SlotRef)> {
         self.of
     }
 
-    /// Takes it away: what it reminds of is done with.
+    /// Removes the notification, because its slot needs no reminder any more.
     pub fn withdraw(&mut self) {
         self.of = None;
         if let Some(Err(error)) = self.id.map(close) {
@@ -98,7 +98,7 @@ impl Notice {
         }
     }
 
-    /// The program ends: what is shown goes, since nobody would answer its buttons, and nothing more comes.
+    /// The program is ending: removes the notification, because nobody would answer its buttons, and shows no more.
     pub fn end(&mut self) {
         self.ended = true;
         if self.of.is_some() {
@@ -133,7 +133,7 @@ impl Notice {
     }
 }
 
-/// A light one lies there without interrupting; the hint is the specification's own for "no sound".
+/// A silent one does not interrupt; the hint is the specification's own for "no sound".
 #[cfg(all(unix, not(target_os = "macos")))]
 fn loudness(notification: &mut Notification, light: bool) {
     use notify_rust::{Hint, Urgency};
@@ -143,14 +143,14 @@ fn loudness(notification: &mut Notification, light: bool) {
     }
 }
 
-/// The number by which the next notification takes this one's place.
+/// The id by which the next notification replaces this one.
 #[cfg(all(unix, not(target_os = "macos")))]
 fn number(handle: &NotificationHandle) -> Option<u32> {
     Some(handle.id())
 }
 
-/// Closes a notification by its number. Its handle waits for an action on another thread, so the service is asked anew; one that is
-/// closed already is no fault.
+/// Closes a notification by its id. Its handle is waiting for an action on another thread, so a new call to the service is made; it
+/// is not an error if the notification is closed already.
 #[cfg(target_os = "linux")]
 fn close(id: u32) -> zbus::Result<()> {
     let service = "org.freedesktop.Notifications";
@@ -162,13 +162,13 @@ fn close(id: u32) -> zbus::Result<()> {
     }
 }
 
-/// Elsewhere a notification stays until the person closes it.
+/// On other systems a notification stays until the person closes it.
 #[cfg(not(target_os = "linux"))]
 fn close(_: u32) -> Result<(), std::convert::Infallible> {
     Ok(())
 }
 
-/// Only freedesktop's service gives numbers; elsewhere the next one stands beside it.
+/// Only freedesktop's service gives ids; on other systems the next notification is shown beside this one.
 #[cfg(not(all(unix, not(target_os = "macos"))))]
 fn number(_: &NotificationHandle) -> Option<u32> {
     None

@@ -1,4 +1,4 @@
-//! Accessibility of the page as axe-core sees it (test only; tests/install fetches it).
+//! Checks the page's accessibility with axe-core (only in tests; tests/install downloads it).
 
 use std::path::PathBuf;
 use std::sync::LazyLock;
@@ -13,14 +13,14 @@ static AXE: LazyLock<String> = LazyLock::new(|| {
     std::fs::read_to_string(&file).unwrap_or_else(|_| panic!("{} is missing: run tests/install", file.display()))
 });
 
-/// Where tests/install puts it: in cargo's target folder, of which programs are in a folder of their own.
+/// Where tests/install puts it: in cargo's target folder, one level above the folder of the programs.
 fn file() -> PathBuf {
     let program = program::path();
     let target = program.ancestors().nth(2).expect("cargo puts programs two folders deep");
     target.join("axe-core.min.js")
 }
 
-/// Every rule of WCAG 2.2, A and AA, and the good practice. What is told: rule, why, and where.
+/// Checks every rule of WCAG 2.2, A and AA, and good practice. Reports the rule, the reason, and the place.
 const RUN: &str = r"
     window.axeFound = null;
     const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
@@ -32,7 +32,7 @@ const RUN: &str = r"
 ";
 
 impl Window {
-    /// What stands against the page's accessibility at this moment, one line each.
+    /// The page's present accessibility problems, one per line.
     #[track_caller]
     pub fn inaccessible(&self) -> Vec<String> {
         if self.ask("return typeof window.axe === 'object'", &[]) != Value::Bool(true) {

@@ -1,4 +1,4 @@
-//! A session bus of one desktop's own, with the notification service on it.
+//! A session bus for one test desktop, with a notification service on it.
 
 use std::fs;
 use std::io::{BufRead, BufReader};
@@ -7,23 +7,23 @@ use std::process::{Child, Command, Stdio};
 
 use crate::wait;
 
-/// The bus and the notification service; both end with it.
+/// The bus and the notification service; both end when it is dropped.
 pub struct Bus {
     daemon: Child,
     notifier: Child,
-    /// Where programs find the bus.
+    /// The bus's address for programs.
     pub address: String,
     notes: PathBuf,
 }
 
 impl Bus {
-    /// Starts both and waits until the service has its name.
+    /// Starts both and waits until the service has its name on the bus.
     pub fn start(folder: &Path) -> Self {
         let mut daemon = Command::new("dbus-daemon")
             .args(["--nofork", "--nopidfile", "--print-address"])
             .arg(format!("--config-file={}", rules(folder).display()))
             .stdout(Stdio::piped())
-            // It complains that it may not have more files than anyone.
+            // It complains that it cannot raise its limit of open files.
             .stderr(Stdio::null())
             .spawn()
             .expect("dbus-daemon is installed (tests/packages.txt)");
@@ -36,7 +36,7 @@ impl Bus {
         let notifier = start_notifier(&settings, &address);
         let mut bus = Self { daemon, notifier, address, notes };
         let answers = wait::until(|| {
-            // On a display that has just come up it may end before it has begun: then it is started again.
+            // On a display that was just started it may end immediately; then it is started again.
             if matches!(bus.notifier.try_wait(), Ok(Some(_))) {
                 bus.notifier = start_notifier(&settings, &bus.address);
             }
@@ -46,13 +46,13 @@ impl Bus {
         bus
     }
 
-    /// What notifications said so far, title and text on a line each, oldest first.
+    /// The notifications so far, one line each with title and text, oldest first.
     pub fn notes(&self) -> Vec<String> {
         let text = fs::read_to_string(&self.notes).unwrap_or_default();
         text.lines().map(str::to_owned).collect()
     }
 
-    /// What `dunstctl` answers; nothing when it fails.
+    /// The output of `dunstctl`; `None` if it fails.
     pub fn tell_notifier(&self, words: &[&str]) -> Option<String> {
         let answer = Command::new("dunstctl").args(words).env("DBUS_SESSION_BUS_ADDRESS", &self.address).output().ok()?;
         answer.status.success().then(|| String::from_utf8_lossy(&answer.stdout).trim().to_owned())
@@ -68,7 +68,7 @@ impl Drop for Bus {
     }
 }
 
-/// Starts the notification service on the bus of that address.
+/// Starts the notification service on the bus with this address.
 fn start_notifier(settings: &Path, address: &str) -> Child {
     Command::new("dunst")
         .arg("-conf")
@@ -79,8 +79,8 @@ fn start_notifier(settings: &Path, address: &str) -> Child {
         .expect("dunst is installed (tests/packages.txt)")
 }
 
-/// A session bus on which everyone may talk and which starts nothing by itself: no service of the machine
-/// that runs the tests has a say in them.
+/// Rules for a session bus on which everyone may talk and which starts nothing by itself, so that no service of the machine that
+/// runs the tests takes part.
 fn rules(folder: &Path) -> PathBuf {
     let file = folder.join("bus.conf");
     let rules = format!(
@@ -100,7 +100,7 @@ fn rules(folder: &Path) -> PathBuf {
     file
 }
 
-/// Has the service write each notification down as it is shown.
+/// Settings with which the service writes each notification to a file when it is shown.
 fn settings(folder: &Path, notes: &Path) -> PathBuf {
     let script = folder.join("note-down");
     let line = format!("#!/bin/sh\nprintf '%s: %s\\n' \"$DUNST_SUMMARY\" \"$DUNST_BODY\" >> '{}'\n", notes.display());
@@ -115,14 +115,14 @@ fn settings(folder: &Path, notes: &Path) -> PathBuf {
 
 fn make_executable(script: &Path) {
     use std::os::unix::fs::PermissionsExt;
-    fs::set_permissions(script, fs::Permissions::from_mode(0o700)).expect("the script is ours");
+    fs::set_permissions(script, fs::Permissions::from_mode(0o700)).expect("the script is part of the test");
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
 
-    /// Has the service show a notification, by hand.
+    /// Makes the service show a notification.
     fn notify(bus: &Bus, title: &str, text: &str) {
         let call = ["call", "--session", "--dest", "org.freedesktop.Notifications"];
         let on = ["--object-path", "/org/freedesktop/Notifications", "--method", "org.freedesktop.Notifications.Notify"];
@@ -133,7 +133,7 @@ mod tests {
     }
 
     #[test]
-    fn what_notifications_say_is_written_down_in_order() {
+    fn notifications_are_recorded_in_order() {
         let folder = tempfile::tempdir().unwrap();
         let bus = Bus::start(folder.path());
         assert_eq!(bus.notes(), Vec::<String>::new());
@@ -146,7 +146,7 @@ mod tests {
     }
 
     #[test]
-    fn two_desktops_hear_nothing_of_each_other() {
+    fn two_desktops_do_not_get_each_others_notifications() {
         let folders = [tempfile::tempdir().unwrap(), tempfile::tempdir().unwrap()];
         let [here, there] = [0, 1].map(|index: usize| Bus::start(folders[index].path()));
         notify(&here, "Sit tall", "due now");

@@ -1,4 +1,4 @@
-//! Closing a window as its frame's button does: its program is asked, and may say no (ICCCM 4.2.8.1).
+//! Closes a window as the button in its frame does: the program is asked and may refuse (ICCCM 4.2.8.1).
 
 use std::fs;
 
@@ -9,7 +9,7 @@ use x11rb::rust_connection::RustConnection;
 use crate::{Window, wait};
 
 impl Window {
-    /// Presses the button in the window's frame that closes it.
+    /// Presses the close button in the window's frame.
     #[track_caller]
     pub fn ask_to_close(&self) {
         let (display, screen) = x11rb::connect(None).expect("the tests have a display");
@@ -20,19 +20,19 @@ impl Window {
         let data = [atom(&display, "WM_DELETE_WINDOW"), x11rb::CURRENT_TIME, 0, 0, 0];
         let event = ClientMessageEvent::new(32, frame, atom(&display, "WM_PROTOCOLS"), data);
         let sent = display.send_event(false, frame, EventMask::NO_EVENT, event).expect("the display answers");
-        // Waits until the display has it: a connection that goes too early takes what it asked for with it.
+        // Waits until the display has received it: if the connection is closed too early, the request is lost.
         sent.check().expect("the window is there");
     }
 }
 
-/// All windows below this one.
+/// All windows below this one, at any depth.
 fn all(display: &RustConnection, root: Frame) -> Vec<Frame> {
     let children = display.query_tree(root).ok().and_then(|tree| tree.reply().ok()).map(|tree| tree.children);
     let below = children.unwrap_or_default().into_iter();
     below.flat_map(|child| [vec![child], all(display, child)].concat()).collect()
 }
 
-/// Whether it is a program's own window that closes when asked, and the program was started on this home.
+/// Whether it is a program's own window that can be asked to close, and the program was started with this home.
 fn is_of(display: &RustConnection, frame: Frame, home: &str) -> bool {
     let numbers = |name: &str| {
         let asked = display.get_property(false, frame, atom(display, name), AtomEnum::ANY, 0, 16).ok()?;

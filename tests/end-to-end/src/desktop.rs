@@ -1,4 +1,4 @@
-//! A desk with a computer on it: folders, a session bus, a notification service.
+//! A test desktop: folders, a session bus, a notification service.
 
 use std::path::PathBuf;
 
@@ -9,9 +9,9 @@ use crate::program::Unattended;
 use crate::window::Opening;
 use crate::{tray, wait};
 
-/// One person's computer. Its folders and its bus are its own and end with it.
+/// One person's computer. It has its own folders and its own bus, which are removed when it is dropped.
 pub struct Desktop {
-    // Before the folder, so that the services end before their files go.
+    // Declared before the folder, so that the services end before their files are removed.
     bus: Bus,
     folder: TempDir,
 }
@@ -28,29 +28,29 @@ impl Desktop {
         Self { bus: Bus::start(folder.path()), folder }
     }
 
-    /// Prepares to open the program's window on the home of this name.
+    /// Prepares to open the program's window with the home of this name.
     pub fn open(&self, home: &str) -> Opening<'_> {
         Opening::new(self, home)
     }
 
-    /// Prepares to open the program's window on a home that stands elsewhere.
+    /// Prepares to open the program's window with a home in another folder.
     pub fn open_at(&self, home: &std::path::Path) -> Opening<'_> {
         Opening::on(self, home.to_path_buf())
     }
 
-    /// A path within the desktop's own folder, for homes and for files that go from one to another.
+    /// A path in the desktop's own folder, for homes and for files that are exchanged.
     pub fn path(&self, name: &str) -> PathBuf {
         self.folder.path().join(name)
     }
 
-    /// Waits for a notification whose title and text contain this, and returns it.
+    /// Waits for a notification whose title and text contain these words, and returns it.
     #[track_caller]
     pub fn notified(&self, text: &str) -> String {
         let found = wait::until(|| self.bus.notes().into_iter().rev().find(|note| note.contains(text)));
         found.unwrap_or_else(|| panic!("no notification says {text:?}; there were {:?}", self.bus.notes()))
     }
 
-    /// How many notifications there were so far.
+    /// The number of notifications so far.
     pub fn notifications(&self) -> usize {
         self.bus.notes().len()
     }
@@ -63,7 +63,7 @@ impl Desktop {
         gone.unwrap_or_else(|| panic!("{:?} notifications are still shown", shown()));
     }
 
-    /// Clicks the notification that is shown on top.
+    /// Clicks the topmost notification.
     #[track_caller]
     pub fn click_notification(&self) {
         self.bus.tell_notifier(&["action", "0"]).expect("the notification service answers");
@@ -84,12 +84,12 @@ impl Desktop {
         tray::choose(&self.bus, &number).expect("the menu answers");
     }
 
-    /// Starts the program on the home of this name with nobody at its window.
+    /// Starts the program with the home of this name, without a driver for its window.
     pub fn start_unattended(&self, home: &str) -> Unattended {
         Unattended::start(self, &self.path(home))
     }
 
-    /// What a program started on this desktop finds in its environment.
+    /// The environment of a program that is started on this desktop.
     pub fn environment(&self) -> Vec<(String, String)> {
         let own = |name: &str| self.path(name).to_string_lossy().into_owned();
         let variables = [
@@ -99,7 +99,7 @@ impl Desktop {
             ("XDG_CONFIG_HOME", own("config")),
             ("XDG_CACHE_HOME", own("cache")),
             ("XDG_RUNTIME_DIR", own("run")),
-            // The machine's language has no say, nor has its accessibility bus, which is not on ours.
+            // The machine's language and its accessibility bus, which is not on our bus, must have no influence.
             ("LC_ALL", "C.UTF-8".to_owned()),
             ("LANGUAGE", String::new()),
             ("NO_AT_BRIDGE", "1".to_owned()),

@@ -1,5 +1,5 @@
-//! The WebDriver process of one window, <https://www.w3.org/TR/webdriver2/>. It starts the program
-//! itself, so its environment is the program's.
+//! The WebDriver process of one window, <https://www.w3.org/TR/webdriver2/>. It starts the program itself, so the program inherits
+//! its environment.
 
 use std::net::{Ipv4Addr, SocketAddr, TcpListener, TcpStream};
 use std::os::unix::process::CommandExt;
@@ -9,7 +9,7 @@ use rustix::process::{Pid, Signal, kill_process_group};
 
 use crate::wait;
 
-/// A running driver. One serves one window: a second session on it would be refused.
+/// A running driver. It serves one window: it would refuse a second session.
 pub struct Driver {
     process: Child,
     port: u16,
@@ -24,7 +24,7 @@ impl Driver {
             .envs(environment)
             .env("TAURI_AUTOMATION", "true")
             .env("TAURI_WEBVIEW_AUTOMATION", "true")
-            // A group of its own, so that the program ends with it whatever state it is in.
+            // In its own process group, so that the program ends with it whatever state it is in.
             .process_group(0)
             .spawn()
             .expect("WebKitWebDriver is installed (tests/packages.txt)");
@@ -34,7 +34,7 @@ impl Driver {
         driver
     }
 
-    /// Where it listens.
+    /// The address at which it listens.
     pub fn url(&self) -> String {
         format!("http://127.0.0.1:{}", self.port)
     }

@@ -1,4 +1,4 @@
-//! What a person sees.
+//! What is visible on the page.
 
 use std::fs;
 
@@ -7,83 +7,82 @@ use fantoccini::error::CmdError;
 use crate::window::Window;
 use crate::{out, page, wait};
 
-/// Answered when the letters are loaded and two frames have passed.
+/// Answers when the fonts are loaded and two frames were painted.
 const PAINTED: &str = r"
     const frame = () => new Promise((done) => requestAnimationFrame(done));
     return document.fonts.ready.then(frame).then(frame).then(() => true);
 ";
 
 impl Window {
-    /// All words that are in sight.
+    /// All visible words.
     pub fn text(&self) -> String {
         let answer = self.try_ask(&page::text(), &[]);
         answer.ok().and_then(|text| text.as_str().map(str::to_owned)).unwrap_or_default()
     }
 
-    /// Waits until these words are in sight.
+    /// Waits until these words are visible.
     #[track_caller]
     pub fn see(&self, words: &str) {
         if wait::until(|| self.text().contains(words).then_some(())).is_none() {
-            panic!("{words:?} is not to be seen; the page says: {}", self.text());
+            panic!("{words:?} is not visible; the page says: {}", self.text());
         }
     }
 
-    /// Waits until these words are out of sight.
+    /// Waits until these words are not visible.
     #[track_caller]
     pub fn see_no_more(&self, words: &str) {
         if wait::until(|| (!self.text().contains(words)).then_some(())).is_none() {
-            panic!("{words:?} is still to be seen; the page says: {}", self.text());
+            panic!("{words:?} is still visible; the page says: {}", self.text());
         }
     }
 
-    /// Whether these words are in sight at this moment.
+    /// Whether these words are visible now.
     pub fn sees(&self, words: &str) -> bool {
         self.text().contains(words)
     }
 
-    /// Waits until a question about the page, a script that returns true or false, is answered with true.
+    /// Waits until a script that returns true or false returns true.
     #[track_caller]
     pub fn wait_for(&self, script: &str) {
         let answered = wait::until(|| self.try_ask(script, &[]).ok()?.as_bool()?.then_some(()));
         assert!(answered.is_some(), "never true: {script}; the page says: {}", self.text());
     }
 
-    /// Checks that nothing on the page is cut off at the side, and that all there is to press is large enough
-    /// for a finger.
+    /// Checks that nothing on the page is cut off at the side, and that everything that can be pressed is large enough for a finger.
     #[track_caller]
     pub fn fits(&self) {
         assert_eq!(self.misfits(), Vec::<String>::new(), "on a page of this size");
     }
 
-    /// What is cut off at the side of the page, and what is too small to be pressed with a finger.
+    /// The elements that are cut off at the side of the page or too small to be pressed with a finger.
     #[track_caller]
     pub fn misfits(&self) -> Vec<String> {
         let found = self.ask(&page::misfits(), &[]);
         found.as_array().into_iter().flatten().filter_map(|line| line.as_str().map(str::to_owned)).collect()
     }
 
-    /// Doubles the size of all text (WCAG 2.2, 1.4.4), or takes that back.
+    /// Doubles the size of all text (WCAG 2.2, 1.4.4), or undoes that.
     #[track_caller]
     pub fn enlarge_text(&self, so: bool) {
         let size = if so { "200%" } else { "" };
         self.ask("document.documentElement.style.fontSize = arguments[0]; return true", &[size.into()]);
     }
 
-    /// What large text breaks: words in the middle, words beyond their button, a header that leaves no room, and what is out of
-    /// sight while an exercise is done.
+    /// Problems with large text: words broken in the middle, words beyond their button, a header that leaves too little space, and
+    /// elements that are not visible while an exercise is done.
     #[track_caller]
     pub fn cramped(&self) -> Vec<String> {
         let found = self.ask(&page::cramped(), &[]);
         found.as_array().into_iter().flatten().filter_map(|line| line.as_str().map(str::to_owned)).collect()
     }
 
-    /// Keeps a picture of the page as `tests/out/NAME.png`.
+    /// Saves a picture of the page as `tests/out/NAME.png`.
     #[track_caller]
     pub fn screenshot(&self, name: &str) {
         self.keep_as(name).expect("the page can be painted");
     }
 
-    /// Keeps a picture of the page as this file.
+    /// Saves a picture of the page as this file.
     #[track_caller]
     pub fn picture(&self, file: &std::path::Path) {
         self.paint(file).expect("the page can be painted");
@@ -94,26 +93,26 @@ impl Window {
     }
 
     fn paint(&self, file: &std::path::Path) -> Result<(), CmdError> {
-        // What is there is not yet painted: the letters may still load, and the picture is of the last frame.
+        // The page may not be painted yet: fonts may still be loading, and a picture shows the last frame.
         self.try_ask(PAINTED, &[])?;
         let picture = self.run(async |client| client.screenshot().await)?;
         fs::write(file, picture).expect("the folder is writable");
         Ok(())
     }
 
-    /// Keeps a picture under the running test's name, when there still is a page to be painted.
+    /// Saves a picture under the running test's name, if the page can still be painted.
     pub(crate) fn keep_picture(&self, event: &str) {
         let test = std::thread::current().name().unwrap_or("test").replace("::", "-");
         let _ = self.keep_as(&format!("{test}-{event}"));
     }
 
-    /// What went wrong in the page so far: errors, and what its policy refused.
+    /// The page's errors so far, and what its content policy blocked.
     pub fn faults(&self) -> String {
         let answer = self.try_ask("return document.getElementById('faults').textContent", &[]);
         answer.ok().and_then(|text| text.as_str().map(str::to_owned)).unwrap_or_default()
     }
 
-    /// As [`Window::faults`], and takes note of them: a test that provoked them on purpose is not failed by them.
+    /// Like [`Window::faults`], but a test that caused them on purpose does not fail because of them.
     pub fn take_faults(&self) -> String {
         let faults = self.faults();
         self.ask("document.getElementById('faults').textContent = ''", &[]);

@@ -1,4 +1,4 @@
-//! What a person does.
+//! What a person can do on the page.
 
 use std::path::{Path, PathBuf};
 
@@ -10,8 +10,7 @@ use crate::window::Window;
 use crate::{page, wait};
 
 impl Window {
-    /// Presses the button, link or label with these words, as soon as it is there and lets itself be
-    /// pressed.
+    /// Presses the button, link or label with these words, as soon as it is there and can be pressed.
     #[track_caller]
     pub fn press(&self, words: &str) {
         let pressed = wait::until(|| {
@@ -21,7 +20,7 @@ impl Window {
         assert!(pressed.is_some(), "there is no {words:?} to press; the page says: {}", self.text());
     }
 
-    /// Presses the button or link whose words contain this.
+    /// Presses the button or link whose words contain these.
     #[track_caller]
     pub fn press_part(&self, words: &str) {
         let pressed = wait::until(|| {
@@ -31,17 +30,17 @@ impl Window {
         assert!(pressed.is_some(), "there is nothing with {words:?} to press; the page says: {}", self.text());
     }
 
-    /// Presses the button or link whose words contain this, if there is one now; whether it was hit.
+    /// Presses the button or link whose words contain these, if there is one now; returns whether it was hit.
     pub fn try_press_part(&self, words: &str) -> bool {
         self.find(&page::pressable_part(), words).and_then(|element| self.click(&element)).is_some()
     }
 
-    /// Whether there is something with these words that lets itself be pressed now.
+    /// Whether something with these words can be pressed now.
     pub fn can_press(&self, words: &str) -> bool {
         self.find(&page::pressable(), words).is_some()
     }
 
-    /// Writes into the field with this label, in place of what stands there.
+    /// Writes into the field with this label, replacing its content.
     #[track_caller]
     pub fn type_into(&self, label: &str, text: &str) {
         let field = self.field(label);
@@ -50,10 +49,10 @@ impl Window {
             field.clear().await?;
             field.send_keys(text).await
         });
-        typed.unwrap_or_else(|error| panic!("{label:?} takes no text: {error}"));
+        typed.unwrap_or_else(|error| panic!("{label:?} does not accept text: {error}"));
     }
 
-    /// Chooses from the list with this label.
+    /// Chooses an option from the list with this label.
     #[track_caller]
     pub fn choose(&self, label: &str, option: &str) {
         let list = self.field(label);
@@ -62,7 +61,7 @@ impl Window {
         chosen.unwrap_or_else(|error| panic!("{label:?} has no {option:?}: {error}"));
     }
 
-    /// Sets a slider, date or time with this label, whose value the keyboard would reach step by step.
+    /// Sets a slider, date or time with this label, whose value the keyboard would change step by step.
     #[track_caller]
     pub fn set(&self, label: &str, value: &str) {
         let field = self.field(label);
@@ -84,7 +83,7 @@ impl Window {
         let field = self.field(label);
         let paths: Vec<&str> = files.iter().map(|file| file.to_str().expect("the tests' paths are plain")).collect();
         let chosen = self.run(async |_| field.send_keys(&paths.join("\n")).await);
-        chosen.unwrap_or_else(|error| panic!("{label:?} takes no file: {error}"));
+        chosen.unwrap_or_else(|error| panic!("{label:?} does not accept a file: {error}"));
     }
 
     /// Touches the middle of the page, whatever is there.
@@ -118,28 +117,28 @@ impl Window {
         self.wait_for(&format!("return innerWidth === {width} && innerHeight === {height}"));
     }
 
-    /// Loads the page anew, as opening the window again would.
+    /// Reloads the page, as opening the window again would.
     #[track_caller]
     pub fn reload(&self) {
         self.run(async |client| client.refresh().await).expect("the page loads again");
     }
 
-    /// Presses this, and looks whether it was hit. The driver measures first and presses then: what moved in between, because
-    /// an answer of the shell came that instant, is missed, and a person would press again.
+    /// Clicks the element and checks whether it was hit. The driver measures first and clicks then: an element that moved in
+    /// between, because an answer of the shell arrived, is missed, and a person would press again.
     fn click(&self, element: &Element) -> Option<()> {
         self.bring_into_sight(element);
         let place = serde_json::to_value(element).expect("an element is a plain reference");
         self.try_ask(page::WATCH, &[place]).ok()?;
         self.run(async |_| element.click().await).ok()?;
-        // A page that is gone was left by the press.
+        // A page that is gone was left because of the press.
         let missed = self.try_ask(page::MISSED, &[]).is_ok_and(|missed| missed == json!(true));
         (!missed).then_some(())
     }
 
-    /// Scrolls as a person would, so that it does not lie behind what stays in place.
+    /// Scrolls so that the element is not behind parts of the page with a fixed position.
     fn bring_into_sight(&self, element: &Element) {
         let element = serde_json::to_value(element).expect("an element is a plain reference");
-        // Gone meanwhile: then it is looked for again.
+        // If it is gone meanwhile, it is looked for again.
         let _ = self.try_ask("arguments[0].scrollIntoView({ block: 'center' })", &[element]);
     }
 

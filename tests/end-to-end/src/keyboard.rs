@@ -1,4 +1,4 @@
-//! What a person does who has only a keyboard, and where they are on the page meanwhile.
+//! What a person can do with a keyboard alone, and where the focus is.
 
 use fantoccini::actions::{InputSource, KeyAction, KeyActions};
 use serde_json::Value;
@@ -6,23 +6,23 @@ use serde_json::Value;
 use crate::window::Window;
 use crate::{page, wait};
 
-/// More stops than any page has.
+/// More stops of the Tab key than any page has.
 const MAX_STOPS: usize = 150;
 
-/// Where the focus is.
+/// The element that has the focus.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Focus {
     /// The element's name, such as `BUTTON`.
     pub tag: String,
-    /// Its words, or its label's.
+    /// Its words, or those of its label.
     pub words: String,
-    /// What keeps it from being seen; empty when nothing does.
+    /// Why it cannot be seen; empty if it can be seen.
     pub unseen: String,
 }
 
 impl Window {
-    /// Presses a key wherever the focus is: `Tab`, `Enter`, `Escape`, an arrow such as `ArrowLeft`, or a character.
-    /// `Shift+` before it holds the shift key.
+    /// Presses a key wherever the focus is: `Tab`, `Enter`, `Escape`, an arrow such as `ArrowLeft`, or a character. A prefix
+    /// `Shift+` holds the shift key.
     #[track_caller]
     pub fn key(&self, key: &str) {
         let (shift, name) = key.strip_prefix("Shift+").map_or((false, key), |name| (true, name));
@@ -46,7 +46,7 @@ impl Window {
         typed.unwrap_or_else(|error| panic!("nothing can be typed here: {error}"));
     }
 
-    /// Where the focus is.
+    /// The element that has the focus.
     #[track_caller]
     pub fn focus(&self) -> Focus {
         let told = self.ask(&page::focus(), &[]);
@@ -54,7 +54,7 @@ impl Window {
         Focus { tag: part("tag"), words: part("words"), unseen: part("unseen") }
     }
 
-    /// Waits until a page that was just opened has taken the focus, where it can be seen.
+    /// Waits until a page that was just opened has taken the focus at a visible place.
     #[track_caller]
     pub fn focus_is_kept(&self) {
         let kept = wait::until(|| (self.focus().tag != "BODY").then_some(()));
@@ -62,14 +62,14 @@ impl Window {
         self.focus_is_seen();
     }
 
-    /// Waits until what has the focus has been scrolled into sight, all of it, and is marked.
+    /// Waits until the focused element is completely visible and has a visible focus mark.
     #[track_caller]
     fn focus_is_seen(&self) {
         let seen = wait::until(|| Some(self.focus()).filter(|focus| focus.tag == "BODY" || focus.unseen.is_empty()));
         assert!(seen.is_some(), "{:?}", self.focus());
     }
 
-    /// Goes with Tab to what has these words or this label. Every stop on the way can be seen.
+    /// Moves with Tab to the element with these words or this label. Checks that every stop on the way is visible.
     #[track_caller]
     pub fn tab_to(&self, words: &str) {
         self.walk_to("Tab", words);
@@ -96,7 +96,7 @@ impl Window {
         panic!("{words:?} is not reached with {key}: {stops:?}; the page says: {}", self.text());
     }
 
-    /// Goes to what has these words and presses the key there; waits for it to be switched on.
+    /// Moves to the element with these words, waits until it is enabled, and presses the key there.
     #[track_caller]
     pub fn press_by_key(&self, words: &str, key: &str) {
         let there = wait::until(|| self.can_press(words).then_some(()));
@@ -105,7 +105,7 @@ impl Window {
         self.key(key);
     }
 
-    /// Goes once through all of the page with Tab: every stop is reached, and none holds the focus.
+    /// Moves once through the whole page with Tab: every stop is reached, and none traps the focus.
     #[track_caller]
     pub fn no_trap(&self) {
         let stops = self.ask(&page::stops(), &[]).as_u64().expect("a number");

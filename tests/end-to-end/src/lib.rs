@@ -1,9 +1,8 @@
-//! What a person does at the window, as a library for the tests: a [`Desktop`] to sit at, a [`Window`]
-//! opened on it, and verbs in the person's own words.
+//! What a person does at the window, as a library for the tests: a [`Desktop`], a [`Window`] opened on it, and functions named after
+//! a person's actions.
 //!
-//! Everything is the real thing: the program as built, its web view steered over WebDriver, a session
-//! bus and a notification service. Each desktop has folders and a bus of its own, so tests run side
-//! by side. See `tests/window` for how to run them.
+//! Everything is real: the program as built, its web view controlled over WebDriver, a session bus and a notification service. Each
+//! desktop has its own folders and bus, so tests can run side by side. See `tests/window` for how to run them.
 
 mod axe;
 mod bus;
@@ -39,7 +38,7 @@ pub use window::{Opening, Window};
 
 use std::path::PathBuf;
 
-/// Another program as cargo built it, beside the window's.
+/// Another program built by cargo, next to the window's.
 pub fn beside(name: &str) -> PathBuf {
     program::path().with_file_name(name)
 }

@@ -1,40 +1,40 @@
-//! Finding things on the page as a person does: by the words on or beside them.
+//! Scripts that find elements on the page by their visible words or their labels.
 
 use serde_json::{Value, json};
 
-/// Scripts share these: a text without the accents of the made-up language, the words of an element as they are read, and
-/// whether it can be seen.
+/// Functions that the scripts share: a text without the accents of the made-up language, the words of an element as they are read,
+/// and whether it is visible.
 const SIGHT: &str = r"
     const plain = (text) => text.replace(/([àèìòùÀÈÌÒÙ])\1/g, (vowels) => vowels[0].normalize('NFD')[0]).replace(/\s+/g, ' ').trim();
     const words = (element) => plain(element.getAttribute('aria-label') ?? element.innerText ?? element.textContent);
     const seen = (element) => element.checkVisibility({ visibilityProperty: true }) && element.getClientRects().length > 0;
 ";
 
-/// Anything that can be pressed, with exactly these words, that is in sight and not switched off.
+/// Finds an element that can be pressed, has exactly these words, is visible and enabled.
 const PRESSABLE: &str = r"
     const kinds = 'button, a[href], summary, label, option, [role=button], [role=tab], [role=radio], [role=checkbox]';
     return [...document.querySelectorAll(kinds)].filter((element) => words(element) === arguments[0] && seen(element) && !element.disabled);
 ";
 
-/// The field under or beside a label with exactly these words.
+/// Finds the field under or next to a label with exactly these words.
 const FIELD: &str = r"
     const own = (label) => label.control ?? label.querySelector('input, select, textarea');
     const direct = (label) => plain([...label.childNodes].filter((node) => node !== own(label)).map((node) => node.textContent).join(' '));
-    // A label may say a hint below the field: then its name stands in a span of its own.
+    // A label may contain a hint below the field; then its name is in a span of its own.
     const name = (label) => plain(label.querySelector(':scope > span')?.textContent ?? '');
     const labelled = [...document.querySelectorAll('label')].filter((label) => [direct(label), name(label)].includes(arguments[0])).map(own);
     const named = [...document.querySelectorAll('input, select, textarea')].filter((field) => plain(field.getAttribute('aria-label') ?? '') === arguments[0]);
     return [...labelled, ...named].filter((field) => field && !field.disabled);
 ";
 
-/// All words that are in sight, a space between any two.
+/// All visible words, separated by spaces.
 const TEXT: &str = r"
     const drawn = [...document.querySelectorAll('svg text')].filter(seen).map((text) => text.textContent);
     return plain([document.body.innerText, ...drawn].join(' '));
 ";
 
-/// What is wider than the page, and what is too small to be pressed with a finger: less than 44 CSS pixels in
-/// either direction (WCAG 2.2, 2.5.5). Links within a sentence are left out, as there.
+/// Finds elements that are wider than the page, and elements that are too small to be pressed with a finger: less than 44 CSS pixels
+/// in either direction (WCAG 2.2, 2.5.5). Links within a sentence are excluded, as in that rule.
 const MISFITS: &str = r"
     const wide = [...document.body.querySelectorAll('*')].filter(seen).filter((element) => {
         const box = element.getBoundingClientRect();
@@ -50,8 +50,8 @@ const MISFITS: &str = r"
     return [...wide.map((element) => 'too wide: ' + name(element)), ...small.map((element) => 'too small to press: ' + name(element))];
 ";
 
-/// What large text breaks: words in the middle, words that reach beyond their button, a header that leaves the page little room,
-/// and, while an exercise is done, seconds and buttons that are out of sight.
+/// Finds problems with large text: words broken in the middle, words beyond their button, a header that leaves the page little
+/// space, and, while an exercise is done, seconds and buttons that are not visible.
 const CRAMPED: &str = r"
     const name = (element) => `${element.localName}.${element.className.baseVal ?? element.className} '${words(element).slice(0, 40)}'`;
     const found = [];
@@ -79,11 +79,11 @@ const CRAMPED: &str = r"
     return [...found, ...high.map((bar) => 'too high: ' + name(bar)), ...out.map((element) => 'out of sight: ' + name(element))];
 ";
 
-/// Where the focus is, and what keeps it from being seen. A page as a whole is no control: it needs no outline.
+/// Finds the focused element, and why it cannot be seen. A whole page as such is not a control and needs no outline.
 const FOCUS: &str = r"
     const it = document.activeElement ?? document.body;
     const box = (it.type === 'radio' ? it.closest('label') ?? it : it).getBoundingClientRect();
-    // Of a text of several lines the line that is written in.
+    // For a text field of several lines, the line that is being written must be visible.
     const bottom = it.localName === 'textarea' ? box.top + 24 : box.bottom;
     const style = (element) => getComputedStyle(element);
     const outlined = [it, it.closest('label')].some((one) => one && style(one).outlineStyle !== 'none' && parseFloat(style(one).outlineWidth) > 0);
@@ -97,7 +97,7 @@ const FOCUS: &str = r"
     return { tag: it.tagName, words: told.slice(0, 200), unseen };
 ";
 
-/// Numbers what Tab stops at and counts it. Of a group of radio buttons one is a stop.
+/// Numbers and counts the stops of the Tab key. A group of radio buttons has one stop.
 const STOPS: &str = r"
     const kinds = 'button, a[href], summary, input, select, textarea, [tabindex]';
     const groups = new Set();
@@ -112,7 +112,7 @@ const STOPS: &str = r"
     return stops.length;
 ";
 
-/// Takes note of what the next press hits: this element, or something else. A label presses its field too.
+/// Records what the next press hits: this element, or something else. Pressing a label also presses its field.
 pub const WATCH: &str = "
     const wanted = arguments[0];
     window.hit = null;
@@ -122,14 +122,14 @@ pub const WATCH: &str = "
     window.addEventListener('click', note, { capture: true, signal: window.watch.signal });
 ";
 
-/// Whether something else was hit. An option of a list is chosen without a click: nothing was hit then.
+/// Whether something else was hit. An option of a list is chosen without a click, so nothing is hit then.
 pub const MISSED: &str = "window.watch?.abort(); return window.hit === false;";
 
-/// The number of the stop that has the focus.
+/// The number of the focused stop.
 pub const NUMBER: &str = "const it = document.activeElement; const stop = it?.type === 'radio' ? document.querySelector(`[name='${it.name}'][data-stop]`) : it;
     return stop?.dataset.stop === undefined ? null : Number(stop.dataset.stop);";
 
-/// The script that tells where the focus is.
+/// The script that finds the focused element.
 pub fn focus() -> String {
     [SIGHT, FOCUS].concat()
 }
@@ -139,22 +139,22 @@ pub fn stops() -> String {
     [SIGHT, STOPS].concat()
 }
 
-/// The script that finds what does not fit.
+/// The script that finds elements that do not fit.
 pub fn misfits() -> String {
     [SIGHT, MISFITS].concat()
 }
 
-/// The script that finds what large text breaks.
+/// The script that finds problems with large text.
 pub fn cramped() -> String {
     [SIGHT, CRAMPED].concat()
 }
 
-/// The script that finds what can be pressed.
+/// The script that finds an element that can be pressed.
 pub fn pressable() -> String {
     [SIGHT, PRESSABLE].concat()
 }
 
-/// The script that finds what can be pressed and has these words among others.
+/// The script that finds an element that can be pressed and whose words contain these.
 pub fn pressable_part() -> String {
     [SIGHT, &PRESSABLE.replace("words(element) === arguments[0]", "words(element).includes(arguments[0])")].concat()
 }
@@ -164,12 +164,12 @@ pub fn field() -> String {
     [SIGHT, FIELD].concat()
 }
 
-/// The script that reads the page.
+/// The script that returns the visible words.
 pub fn text() -> String {
     [SIGHT, TEXT].concat()
 }
 
-/// The argument of the first two.
+/// The argument for scripts that search by words.
 pub fn named(words: &str) -> [Value; 1] {
     [json!(words)]
 }

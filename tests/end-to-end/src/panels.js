@@ -1,5 +1,5 @@
-// Lays screenshots side by side over the program's page, in frames like phones, each with its caption; the page's own letters
-// and colours. Arguments: [[PNG in base64, caption], ...], width and height of a screenshot. Answers the size of the whole.
+// Shows screenshots side by side over the program's page, in frames like phones, each with its caption, in the page's fonts
+// and colours. Arguments: [[PNG in base64, caption], ...], width and height of a screenshot. Returns the size of the whole.
 const [panels, width, height] = arguments;
 const make = (parent, name, style, text) => {
     const element = document.createElement(name);

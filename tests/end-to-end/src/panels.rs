@@ -1,4 +1,4 @@
-//! One picture of several screenshots side by side, drawn by the program's own web view in its own letters and colours.
+//! One picture of several screenshots side by side, drawn by the program's own web view with its fonts and colours.
 
 use crate::{Desktop, Window};
 use base64::Engine;
@@ -11,16 +11,16 @@ use std::path::Path;
 
 /// A screenshot with its caption.
 pub struct Panel {
-    /// The screenshot, a PNG; all of a picture are of one size.
+    /// The screenshot, a PNG; all screenshots of a picture have the same size.
     pub picture: Vec<u8>,
     /// At most two short lines.
     pub caption: String,
 }
 
-/// Writes the picture of these panels, in the order given, light or dark.
+/// Writes the picture of these panels, in the given order, light or dark.
 ///
 /// # Panics
-/// If there is no panel, if one is no PNG, or if the file cannot be written.
+/// If there is no panel, if a screenshot is not a PNG, or if the file cannot be written.
 pub fn panels(panels: &[Panel], dark: bool, file: &Path) {
     let desktop = Desktop::new();
     let opening = desktop.open("panels").size(1600, 1100);
@@ -34,7 +34,7 @@ pub fn panels(panels: &[Panel], dark: bool, file: &Path) {
     std::fs::write(file, small(&window, whole)).expect("the folder is writable");
 }
 
-/// The upper left part of the page, as a PNG as small as it gets without a loss.
+/// The upper left part of the page, as a PNG that is as small as possible without loss.
 fn small(window: &Window, [width, height]: [u32; 2]) -> Vec<u8> {
     let folder = tempfile::tempdir().expect("there is room for temporary files");
     let painted = folder.path().join("page.png");

@@ -1,18 +1,18 @@
-//! A patient with a plan, made from the terminal: for tests that begin where prescribing ends.
+//! A patient with a plan, created with the terminal: for tests that begin after prescribing.
 
 use crate::desktop::Desktop;
 use crate::program::carryover;
 
 const PASSPHRASE: &str = "plumb line and lantern";
 
-/// A clinic and its patient K17 on one desktop, who has taken the card of a plan. Their homes are `clinic` and `patient`.
+/// A clinic and its patient K17 on one desktop. The patient has taken a plan's card. Their homes are `clinic` and `patient`.
 pub struct Prescribed {
     clinic: Vec<String>,
     patient: Vec<String>,
 }
 
 impl Desktop {
-    /// Issues the plan, a plan file's text, at this moment and has the patient take its card.
+    /// Issues the plan (the text of a plan file) at this moment, and lets the patient take its card.
     #[track_caller]
     pub fn prescribe(&self, plan: &str, at: &str) -> Prescribed {
         let path = |name: &str| self.path(name).to_string_lossy().into_owned();
@@ -34,7 +34,7 @@ impl Desktop {
 }
 
 impl Desktop {
-    /// A clinic, whose home is `clinic`, and its patient K17, who has no plan yet; gives the passphrase.
+    /// Creates a clinic, whose home is `clinic`, and its patient K17, who has no plan yet; returns the passphrase.
     #[track_caller]
     pub fn with_a_clinic(&self) -> &'static str {
         let path = |name: &str| self.path(name).to_string_lossy().into_owned();
@@ -50,14 +50,14 @@ impl Desktop {
 }
 
 impl Prescribed {
-    /// What `carryover clinic` prints at the moment of the card.
+    /// The output of `carryover clinic` at the moment of the card.
     #[track_caller]
     pub fn clinic(&self, arguments: &[&str]) -> String {
         let own: Vec<&str> = self.clinic.iter().map(String::as_str).collect();
         carryover(&[&own[..], arguments].concat())
     }
 
-    /// What `carryover patient` prints at this moment.
+    /// The output of `carryover patient` at this moment.
     #[track_caller]
     pub fn patient(&self, at: &str, arguments: &[&str]) -> String {
         let own: Vec<&str> = self.patient.iter().map(String::as_str).collect();

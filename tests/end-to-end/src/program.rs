@@ -1,4 +1,4 @@
-//! The program as cargo built it.
+//! The program as built by cargo.
 
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, ExitStatus, Stdio};
@@ -6,7 +6,7 @@ use std::process::{Child, Command, ExitStatus, Stdio};
 use crate::desktop::Desktop;
 use crate::wait;
 
-/// What the binary `carryover` prints for these arguments; the test fails if it refuses.
+/// The output of the binary `carryover` for these arguments; the test fails if the program refuses.
 #[track_caller]
 pub fn carryover(arguments: &[&str]) -> String {
     let done = Command::new(path().with_file_name("carryover")).args(arguments).output().expect("carryover is built");
@@ -14,7 +14,7 @@ pub fn carryover(arguments: &[&str]) -> String {
     String::from_utf8(done.stdout).expect("it prints UTF-8")
 }
 
-/// Where it is: in cargo's folder for programs, of which tests are in a folder of their own.
+/// The program's path: in cargo's folder for programs, one level above that of the tests.
 pub fn path() -> PathBuf {
     let own = std::env::current_exe().expect("a running test has a path");
     let folder = own.ancestors().skip(1).find(|folder| !folder.ends_with("deps")).expect("cargo puts programs into folders");
@@ -23,7 +23,7 @@ pub fn path() -> PathBuf {
     program
 }
 
-/// The program started by itself, without a driver. It is ended with this.
+/// The program started without a driver. It is ended when this is dropped.
 pub struct Unattended(Child);
 
 impl Unattended {

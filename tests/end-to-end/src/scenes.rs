@@ -1,9 +1,9 @@
-//! Where tests and the tour begin: plans, and what somebody did with them. All of it is invented.
+//! Starting points of tests and of the tour: plans, and what somebody did with them. All of it is invented.
 
 use crate::{Desktop, Prescribed};
 use std::path::{Path, PathBuf};
 
-/// One hold an hour, with the permission to step.
+/// A plan with one hold an hour, with the permission to change the level or dose.
 pub const HOLD: &str = r#"
 review = 2027-04-12
 age = "18-39"
@@ -17,7 +17,7 @@ days = "every-day"
 may_step = true
 "#;
 
-/// Two trials of balance, with the phone where one likes.
+/// A plan with two balance trials, with any set-up of the phone.
 pub const BALANCE: &str = r#"
 review = 2027-04-12
 age = "18-39"
@@ -39,7 +39,7 @@ eyes = "open"
 seconds = 9.0
 "#;
 
-/// A hold by the hour and balance in the evening, for a complaint and with an activity in mind.
+/// A plan with an hourly hold and balance in the evening, for a complaint and with a named activity.
 const BOTH: &str = r#"
 review = 2027-04-12
 age = "40-49"
@@ -86,15 +86,15 @@ seconds = 15.5
 
 /// When the cards of these plans were taken.
 pub const TAKEN: &str = "2027-03-01T08:30:00+01:00";
-/// When the step is offered.
+/// The moment at which a change of the dose is offered.
 pub const STEP_DUE: &str = "2027-03-03T09:00:30+01:00";
 /// The evening of the last of four weeks.
 pub const FOUR_WEEKS_ON: &str = "2027-03-28T20:30:00+02:00";
-/// Where all of it is.
+/// The time zone of all scenes.
 pub const ZONE: &str = "Europe/Vienna";
 
 impl Desktop {
-    /// Two days on which every hold was done: the rules propose a step.
+    /// Two days on which every hold was done: the rules propose a change.
     #[track_caller]
     pub fn with_a_step_ahead(&self) -> Prescribed {
         let made = self.prescribe(HOLD, TAKEN);
@@ -104,7 +104,7 @@ impl Desktop {
         made
     }
 
-    /// Four weeks of holds and balance, with a last day on which some of it was entered by mistake.
+    /// Four weeks of holds and balance, with some mistaken entries on the last day.
     #[track_caller]
     pub fn with_four_weeks(&self) -> Prescribed {
         let made = self.prescribe(BOTH, TAKEN);
@@ -121,7 +121,7 @@ impl Desktop {
     }
 }
 
-/// A balance trial that was recorded with a phone on the body, as this file of the sums' own tests.
+/// A balance trial recorded with a phone on the body: this file of the analyses' own tests.
 pub fn recorded_trial(name: &str) -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../../exercises/tests/data/sway").join(format!("{name}.csv"))
 }
@@ -131,7 +131,8 @@ fn held(day: u32, hour: u32, minute: u32, last_s: u32) -> String {
     format!("{{\"do\":\"run\",\"at\":\"{at}\",\"item\":1,\"held\":[10,10,{last_s}]}}\n")
 }
 
-/// Most hours, in the evening six trials, then pain; seconds that differ from day to day without being random.
+/// A day's entries: most hourly holds, six balance trials in the evening, then pain; the seconds differ from day to day without
+/// being random.
 fn a_day(day: u32) -> String {
     let hours = (9..=17).filter(|hour| !(day + hour).is_multiple_of(5));
     let holds = hours.map(|hour| held(day, hour, (day * 7 + hour * 3) % 40, 10 - (day + hour) % 3)).collect::<String>();

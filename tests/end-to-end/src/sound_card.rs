@@ -1,4 +1,4 @@
-//! A sound card that is not there: what programs play on it is recorded as they play it.
+//! A virtual sound card that records what programs play on it.
 
 use std::io::Read;
 use std::path::{Path, PathBuf};
@@ -8,14 +8,14 @@ use std::thread;
 
 use crate::wait;
 
-/// Samples a second.
+/// Samples per second.
 const RATE: usize = 48_000;
-/// What is louder than this is heard, of 32,768: a hundredth of full scale is below the softest cue.
+/// Least level that counts as a sound, of 32,768: a hundredth of full scale is below the softest cue.
 const HEARD: u16 = 330;
-/// A sound is a new one after so much silence, in samples: the pauses within a cue are shorter.
+/// Least silence before a new sound, in samples: the pauses within a cue are shorter.
 const APART: usize = RATE / 5;
 
-/// The card and what was played on it. It ends with this.
+/// The virtual card and its recording. It ends when this is dropped.
 pub struct SoundCard {
     server: Child,
     recorder: Child,
@@ -24,10 +24,10 @@ pub struct SoundCard {
 }
 
 impl SoundCard {
-    /// A card whose files stand in `folder`, recorded from now on.
+    /// A card whose files are in `folder`, and which records from now on.
     ///
     /// # Panics
-    /// The packages of `tests/packages-long.txt` are missing.
+    /// If the packages of `tests/packages-long.txt` are missing.
     pub fn new(folder: &Path) -> SoundCard {
         let socket: PathBuf = folder.join("sound");
         let module = format!("module-native-protocol-unix auth-anonymous=1 socket={}", socket.display());
@@ -54,12 +54,12 @@ impl SoundCard {
         SoundCard { server, recorder, address, onsets }
     }
 
-    /// What a program that plays on it needs in its environment.
+    /// The value that a program needs in its environment to play on it.
     pub fn address(&self) -> &str {
         &self.address
     }
 
-    /// When each sound began, in milliseconds since the recording began, by the card's own count of samples.
+    /// The beginning of each sound, in milliseconds since the recording began, by the card's own count of samples.
     pub fn onsets_ms(&self) -> Vec<f64> {
         let onsets = self.onsets.lock().unwrap_or_else(PoisonError::into_inner);
         onsets.iter().map(|at| *at as f64 * 1000.0 / RATE as f64).collect()

@@ -1,4 +1,4 @@
-//! The demo's story in the real windows: one patient from the first card to the next one. A dozen screens, in their order.
+//! The demo's story in the real windows: one patient from the first card to the next one, in a dozen screens.
 
 use crate::{Desktop, Opening, Window, carryover, wait};
 use exercises::plan::Risk;
@@ -6,16 +6,16 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 use words::{Key, Words};
 
-/// Whose story it is; a patient of the demo.
+/// The patient of the story; one of the demo's patients.
 const CODE: &str = "A11";
-/// Both prescribed in the first plan, as in the demo's plan for this patient.
+/// The exercises of the first plan, as in the demo's plan for this patient.
 const HOLD: &str = "Sit tall, chin back";
 const BALANCE: &str = "Stand on one leg";
 
 /// A part of the story, shown by one screen.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Part {
-    /// The clinician composes the first plan.
+    /// The clinician edits the first plan.
     FirstPlan,
     /// Its card, issued, on the clinic's screen.
     PlanCard,
@@ -27,11 +27,11 @@ pub enum Part {
     GuidedHold,
     /// A balance trial, running.
     BalanceTrial,
-    /// What can be wrong, to choose from.
+    /// The choice of what is wrong.
     SomethingIsWrong,
-    /// Six weeks as the patient sees them.
+    /// Six weeks on the patient's Record page.
     Record,
-    /// What the summary for the visit holds.
+    /// The contents of the summary for the visit.
     Summary,
     /// The clinic has received the summary.
     SummaryReceived,
@@ -42,7 +42,7 @@ pub enum Part {
 }
 
 impl Part {
-    /// All, in the story's order.
+    /// All parts, in the story's order.
     pub const ALL: [Part; 12] = [
         Part::FirstPlan,
         Part::PlanCard,
@@ -58,7 +58,7 @@ impl Part {
         Part::NextPlanCard,
     ];
 
-    /// Its number in the story, from 1 on, and a plain name: what a file is called.
+    /// Its number in the story, from 1, and a plain name: the name of its file.
     pub fn file_name(self) -> String {
         let name = match self {
             Part::FirstPlan => "first-plan",
@@ -77,36 +77,36 @@ impl Part {
         format!("{:02}-{name}.png", self as usize + 1)
     }
 
-    /// Whether the clinic's window shows it; else the patient's.
+    /// Whether it is shown in the clinic's window and not in the patient's.
     pub fn at_the_clinic(self) -> bool {
         use Part::{FirstPlan, NextPlanCard, PlanCard, Review, SummaryReceived};
         matches!(self, FirstPlan | PlanCard | SummaryReceived | Review | NextPlanCard)
     }
 }
 
-/// Where the story is, and what is done at each of its parts.
+/// The settings of the story, and what is done at each of its parts.
 #[derive(Clone)]
 pub struct Story<'a> {
-    /// The folder with the demo's data folders; nothing in it is changed.
+    /// The folder with the demo's data folders; they are not changed.
     pub homes: PathBuf,
     /// The moment of the first visit, RFC 3339.
     pub first: String,
     /// The moment at which the windows are opened for the rest, RFC 3339.
     pub at: String,
-    /// The zone of all windows; else this machine's.
+    /// The zone of all windows; `None` for this machine's.
     pub zone: Option<String>,
     /// Width and height of the patient's page in CSS pixels.
     pub phone: (u32, u32),
-    /// The same of the clinic's.
+    /// Width and height of the clinic's page in CSS pixels.
     pub desk: (u32, u32),
-    /// On a desktop that is set to dark.
+    /// Whether the desktop is set to dark.
     pub dark: bool,
     /// Called at each part.
     pub at_part: &'a dyn Fn(&Window, Part),
 }
 
 impl Story<'_> {
-    /// The whole story.
+    /// Goes through the whole story.
     pub fn whole(&self) {
         let desktop = Desktop::new();
         let card = self.first_visit(&desktop);
@@ -115,7 +115,7 @@ impl Story<'_> {
         self.next_visit(&desktop, &summary);
     }
 
-    /// The first plan is composed and its card issued; where the card's picture is.
+    /// Writes the first plan and issues its card; returns the path of the card's picture.
     fn first_visit(&self, desktop: &Desktop) -> PathBuf {
         let passphrase = self.homes.join("passphrase.txt");
         let at_clinic = |arguments: &[&str]| {
@@ -137,12 +137,12 @@ impl Story<'_> {
         file_named(&desktop.path(""), "card", "card.png")
     }
 
-    /// As much of the plan as the patient's pages show: what is prescribed, for what, and what balance at home asks for.
+    /// Writes the part of the plan that the patient's pages show: exercises, complaint, and what balance at home requires.
     fn compose(&self, window: &Window) {
         for name in [HOLD, BALANCE] {
             window.press(&words().catalogue_add(name));
         }
-        // The first one on the page is the hold's.
+        // The first such field on the page belongs to the hold.
         window.set(say(Key::Level), "chair");
         window.choose(say(Key::SideLabel), say(Key::Left));
         window.choose(say(Key::AgeBand), &words().age_between(40, 49));
@@ -151,13 +151,13 @@ impl Story<'_> {
         window.press(say(Key::ComplaintAdd));
         window.type_into(say(Key::ComplaintName), "upper back");
         window.choose(say(Key::PainToday), "5");
-        // The visit up to which the demo's history goes.
+        // The visit at the end of the demo's history.
         window.set(say(Key::DateLabel), &self.at[..10]);
         window.see(say(Key::IssueReady));
         window.ask("scrollTo(0, 0); document.querySelector('.screen').scrollTo(0, 0); return true", &[]);
     }
 
-    /// Ticks what was considered and is absent, and gives today's seconds on the left leg.
+    /// Ticks the risks that are absent, and enters today's seconds on the left leg.
     fn fit_for_balance(&self, window: &Window, seconds: &str) {
         for risk in Risk::ALL.into_iter().filter(|risk| *risk != Risk::SevereVisualLoss) {
             window.press(words().risk(risk));
@@ -175,7 +175,8 @@ impl Story<'_> {
         (self.at_part)(&window, Part::CardTaken);
     }
 
-    /// The patient's own six weeks, after a hold and a balance trial on the day of the visit; where the sealed summary is.
+    /// The patient's own six weeks, after a hold and a balance trial on the day of the visit; returns the path of the sealed
+    /// summary.
     fn at_home(&self, desktop: &Desktop) -> PathBuf {
         let window = self.exercises(desktop);
         window.press(say(Key::SomethingWrong));
@@ -193,9 +194,9 @@ impl Story<'_> {
         file_named(&desktop.path(""), "summary", "")
     }
 
-    /// The page Now, a hold and a balance trial, both ended early; the window, on the page Now again.
+    /// Shows Now, a hold and a balance trial, both ended early; returns the window on Now.
     ///
-    /// What is due at that moment depends on the weekday: both are begun in the way that is there on any day.
+    /// What is due at that moment depends on the weekday, so both are started in the way that works on any day.
     pub fn exercises(&self, desktop: &Desktop) -> Window {
         let window = self.begin(desktop.open_at(&self.copy(desktop, "A11-work")).at(&self.at), self.phone);
         window.see(say(Key::DoOneNow));
@@ -216,7 +217,7 @@ impl Story<'_> {
     fn begin_one(&self, window: &Window, name: &str) {
         window.press(say(Key::DoOneNow));
         window.press_part(name);
-        // The cautions come before the first run of an exercise alone.
+        // The cautions come only before the first run of an exercise.
         let (cautions, begun) = (say(Key::ReadStart), [say(Key::Stop), say(Key::StartCount)]);
         let asked = wait::until(|| {
             let asked = window.can_press(cautions);
@@ -234,7 +235,7 @@ impl Story<'_> {
         back_to_now(window);
     }
 
-    /// The clinic receives the summary, looks at the review, and issues the next card.
+    /// The clinic receives the summary, opens the review, and issues the next card.
     fn next_visit(&self, desktop: &Desktop, summary: &Path) {
         let window = self.begin(desktop.open_at(&self.copy(desktop, "clinic")).at(&self.at), self.desk);
         self.unlock(&window);
@@ -252,11 +253,11 @@ impl Story<'_> {
         (self.at_part)(&window, Part::NextPlanCard);
     }
 
-    /// From the list of patients. A press is lost while the page still asks for the list anew, as it does after a summary has
-    /// come: a person would press again.
+    /// Opens the review from the list of patients. A press is lost if the page is just reloading the list, as it does after
+    /// receiving a summary; a person would press again.
     fn open_review(&self, window: &Window) {
         let opened = wait::until(|| {
-            // In the list these buttons name the patient as well.
+            // In the list these buttons also contain the patient's code.
             let opened = window.can_press(say(Key::PlanNext));
             if !opened {
                 window.try_press_part(CODE);
@@ -273,7 +274,7 @@ impl Story<'_> {
         window.see(say(Key::ReceiveSummaries));
     }
 
-    /// A copy of one of the demo's data folders, on this desktop.
+    /// Copies one of the demo's data folders to this desktop.
     fn copy(&self, desktop: &Desktop, home: &str) -> PathBuf {
         let copy = desktop.path(home);
         let copied = Command::new("cp").arg("-r").arg(self.homes.join(home)).arg(&copy).status().expect("cp");
@@ -288,7 +289,7 @@ impl Story<'_> {
     }
 }
 
-/// After a run: leaves what is asked unanswered. After a hold it is asked only where no other follows on that day.
+/// After a run: leaves the questions unanswered. After a hold they are asked only if it is the last one of the day.
 pub(crate) fn back_to_now(window: &Window) {
     let (asked, now) = (say(Key::RatherNotAnswer), say(Key::DoOneNow));
     let there = wait::until(|| {
@@ -312,7 +313,7 @@ fn plain(path: &Path) -> &str {
     path.to_str().expect("the demo's paths are plain")
 }
 
-/// The entry of a folder whose name begins with this, and in it, unless that is empty, the file of this name.
+/// The entry of a folder whose name begins with `begins`, and in it, unless `file` is empty, that file.
 fn file_named(folder: &Path, begins: &str, file: &str) -> PathBuf {
     let mut entries = std::fs::read_dir(folder).expect("a folder").filter_map(Result::ok);
     let found = entries.find(|entry| entry.file_name().to_string_lossy().starts_with(begins));

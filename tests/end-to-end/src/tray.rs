@@ -1,5 +1,5 @@
-//! The menu of the program's tray icon, as a panel would ask for it over the session bus (the interface
-//! `com.canonical.dbusmenu`). No panel shows icons on the tests' desktops, but the menu is there all the same.
+//! Reads the menu of the program's tray icon over the session bus, as a panel would (the interface `com.canonical.dbusmenu`). No
+//! panel shows icons on the tests' desktops, but the menu exists nonetheless.
 
 use std::process::Command;
 
@@ -8,18 +8,18 @@ use crate::bus::Bus;
 const ITEMS: &str = "/org/ayatana/NotificationItem";
 const MENU: &str = "com.canonical.dbusmenu";
 
-/// Where a menu is: the program's name on the bus, and the menu's path.
+/// Where the menu is: the program's name on the bus, and the menu's path.
 struct Place {
     name: String,
     path: String,
 }
 
-/// The menu's lines with their numbers, from the top; none while there is no menu.
+/// The menu's lines with their numbers, from the top; empty while there is no menu.
 pub fn lines(bus: &Bus) -> Vec<(String, String)> {
     let Some(place) = find(bus) else { return Vec::new() };
     let layout = ["GetLayout", "0", "--", "-1", "['label']"];
     let said = call(bus, &place, &layout).unwrap_or_default();
-    // The answer, as gdbus writes it: <(2, {'label': <'Open'>}, ...
+    // The answer, as gdbus prints it: <(2, {'label': <'Open'>}, ...
     let items = said.split("<(").skip(1).filter_map(|item| {
         let (number, rest) = item.split_once(", {'label': <")?;
         let quote = rest.chars().next()?;
@@ -29,7 +29,7 @@ pub fn lines(bus: &Bus) -> Vec<(String, String)> {
     items.collect()
 }
 
-/// Chooses the item of this number.
+/// Chooses the item with this number.
 pub fn choose(bus: &Bus, number: &str) -> Option<()> {
     call(bus, &find(bus)?, &["Event", number, "clicked", "<0>", "0"]).map(drop)
 }

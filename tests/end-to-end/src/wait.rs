@@ -1,14 +1,14 @@
-//! Waiting: what a person does before saying that something did not happen.
+//! Waiting for something to happen, with a time limit.
 
 use std::thread;
 use std::time::{Duration, Instant};
 
-/// How long anything may take. Far more than it needs, so that a slow machine fails nothing.
+/// Longest time to wait for anything. Much more than needed, so that tests do not fail on a slow machine.
 pub const PATIENCE: Duration = Duration::from_secs(60);
 
 const BETWEEN: Duration = Duration::from_millis(50);
 
-/// Looks again and again until there is something, or patience ends.
+/// Repeats `look` until it returns something or the time is over.
 pub fn until<T>(mut look: impl FnMut() -> Option<T>) -> Option<T> {
     let end = Instant::now() + PATIENCE;
     loop {

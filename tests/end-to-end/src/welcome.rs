@@ -1,11 +1,11 @@
-//! The first page of a first start.
+//! The first page at the first start.
 
 use words::{Key, Locale, Words};
 
 use crate::Window;
 
 impl Window {
-    /// Reads what the program is for, in English, and goes on to the choice of a side.
+    /// Reads what the program is for, in English, and continues to the choice of a side.
     #[track_caller]
     pub fn welcomed(&self) {
         self.welcomed_in(Locale::En);

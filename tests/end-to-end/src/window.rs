@@ -1,4 +1,4 @@
-//! A window of the program: how it is opened, and what can be asked of its page.
+//! A window of the program: how it is opened, and access to its page.
 
 use std::path::PathBuf;
 
@@ -15,7 +15,7 @@ use crate::driver::Driver;
 use crate::program;
 use crate::wait::PATIENCE;
 
-/// A window about to be opened.
+/// The settings of a window that is about to be opened.
 pub struct Opening<'a> {
     desktop: &'a Desktop,
     home: PathBuf,
@@ -33,23 +33,23 @@ impl<'a> Opening<'a> {
         Self { desktop, home, arguments: Vec::new(), environment: Vec::new(), size: Some((390, 844)) }
     }
 
-    /// At this moment, RFC 3339, instead of the real time.
+    /// Opens it at this moment, RFC 3339, instead of the real time.
     pub fn at(mut self, instant: &str) -> Self {
         self.arguments.extend(["--at".to_owned(), instant.to_owned()]);
         self
     }
 
-    /// On a desktop that is set to dark.
+    /// Opens it on a desktop that is set to dark.
     pub fn dark(self) -> Self {
         self.with("GTK_THEME", "Adwaita:dark")
     }
 
-    /// In the made-up language, whose accents the verbs of a [`Window`] read past.
+    /// Opens it in the made-up language, whose accents the functions of [`Window`] ignore.
     pub fn pseudo(self) -> Self {
         self.with("CARRYOVER_PSEUDO", "1")
     }
 
-    /// With recorded trials that are replayed in turn as if they came from the motion sensor.
+    /// Opens it with recorded trials that are replayed in turn as if they came from the motion sensor.
     pub fn motion(mut self, files: &[PathBuf]) -> Self {
         for file in files {
             self.arguments.extend(["--motion".to_owned(), file.to_string_lossy().into_owned()]);
@@ -57,24 +57,24 @@ impl<'a> Opening<'a> {
         self
     }
 
-    /// In this time zone, an IANA name.
+    /// Opens it in this time zone, an IANA name.
     pub fn zone(self, zone: &str) -> Self {
         self.with("TZ", zone)
     }
 
-    /// With a page of this width and height in CSS pixels; a phone's unless said otherwise.
+    /// Opens it with a page of this width and height in CSS pixels; the default is a phone's size.
     pub fn size(mut self, width: u32, height: u32) -> Self {
         self.size = Some((width, height));
         self
     }
 
-    /// As large as the program opens it.
+    /// Opens it in the size that the program chooses.
     pub fn in_its_own_size(mut self) -> Self {
         self.size = None;
         self
     }
 
-    /// With this in the program's environment.
+    /// Opens it with this variable in the program's environment.
     pub fn with(mut self, name: &str, value: &str) -> Self {
         self.environment.push((name.to_owned(), value.to_owned()));
         self
@@ -100,28 +100,27 @@ async fn connect(url: &str, arguments: &[String]) -> Client {
     let capabilities = Capabilities::from_iter([("webkitgtk:browserOptions".to_owned(), options)]);
     let mut builder = ClientBuilder::new(HttpConnector::new());
     builder.capabilities(capabilities);
-    // The driver itself waits for ever for a program that ended before it opened a window.
+    // The driver itself waits forever for a program that ended before opening a window.
     let opened = tokio::time::timeout(PATIENCE, builder.connect(url)).await.expect("the window opens in time");
     opened.unwrap_or_else(|error| panic!("the window does not open: {error}"))
 }
 
-/// An open window. When it goes, the program has been ended; if its page had a fault until then, the
-/// test fails.
+/// An open window. Dropping it ends the program; if its page has had an error by then, the test fails.
 pub struct Window {
     client: Client,
     runtime: Runtime,
-    // Last, so that the program ends after the last question.
+    // Declared last, so that the program ends after the last question.
     _driver: Driver,
     home: PathBuf,
 }
 
 impl Window {
-    /// The folder in which this window's person has everything.
+    /// The data folder of this window.
     pub fn home(&self) -> &PathBuf {
         &self.home
     }
 
-    /// What a script answers that is run in the page. For what no verb can say yet.
+    /// The result of a script that is run in the page, for what has no function of its own.
     #[track_caller]
     pub fn ask(&self, script: &str, arguments: &[Value]) -> Value {
         match self.try_ask(script, arguments) {
@@ -144,11 +143,11 @@ impl Window {
         Some(Element::from_element_id(self.client.clone(), id.into()))
     }
 
-    /// Ends the program as closing its window would, after checking that its page had no fault.
+    /// Ends the program as closing its window would, after checking that its page had no error.
     pub fn close(self) {
         let lock = self.home.join("lock");
         drop(self);
-        // The program may take a moment to end; its home can be opened again when it has let go of it.
+        // The program may take a moment to end; its home can be opened again once the lock is released.
         let free = || std::fs::File::options().write(true).open(&lock).is_ok_and(|file| file.try_lock().is_ok());
         crate::wait::until(|| (!lock.exists() || free()).then_some(())).expect("the program ends");
     }
@@ -161,7 +160,7 @@ impl Drop for Window {
             return;
         }
         let faults = self.faults();
-        // The driver answers with an error when the window is gone already; both are fine.
+        // The driver returns an error if the window is gone already; both results are fine.
         let _ = self.runtime.block_on(self.client.clone().close());
         assert!(faults.is_empty(), "the page had faults:\n{faults}");
     }

@@ -1,4 +1,4 @@
-//! Every screen, light and dark, is accessible as far as a machine can tell, and nothing on it is cut off or too small to be
+//! Every screen, light and dark, is accessible as far as a machine can check, and nothing on it is cut off or too small to be
 //! pressed: on a phone, on a page 320 pixels wide (WCAG 2.2, 1.4.10), and with text twice as large (1.4.4).
 
 use end_to_end::{Tour, Window};
@@ -11,7 +11,7 @@ const UNTIL: &str = "2027-03-01";
 const AT: &str = "2027-03-01T14:02:00+01:00";
 const PHONE: (u32, u32) = (390, 844);
 
-/// The demo's data folders, made once.
+/// The demo's data folders, created once.
 static HOMES: LazyLock<PathBuf> = LazyLock::new(|| {
     let homes = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join("tour");
     let _ = std::fs::remove_dir_all(&homes);
@@ -21,7 +21,7 @@ static HOMES: LazyLock<PathBuf> = LazyLock::new(|| {
     homes
 });
 
-/// Goes on a copy of the homes of its own, since two windows cannot share one; gives every finding with its screen.
+/// Makes the tour on its own copy of the homes, because two windows cannot share one; returns every finding with its screen.
 fn findings(name: &str, size: (u32, u32), dark: bool, look: &dyn Fn(&Window) -> Vec<String>) -> Vec<String> {
     let homes = HOMES.with_file_name(name);
     let _ = std::fs::remove_dir_all(&homes);
@@ -42,7 +42,7 @@ fn none(found: Vec<String>) {
     assert!(found.is_empty(), "{} findings:\n{}", found.len(), found.join("\n"));
 }
 
-/// Each screen is looked at in two ways on one tour, since the way there takes longer than the look.
+/// Each screen is checked in two ways during one tour, because getting there takes longer than the check.
 #[test]
 fn in_light_every_screen_is_accessible_and_nothing_is_cut_off_with_text_twice_as_large() {
     let look = |window: &Window| {

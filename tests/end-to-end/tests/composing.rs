@@ -1,4 +1,4 @@
-//! Composing a plan: what is typed is what is issued, and what was begun is not lost.
+//! Editing a plan: what is typed is what is issued, and a draft is not lost.
 
 use end_to_end::{Desktop, Window};
 use exercises::catalogue::{Dose, Exercise, Lang};
@@ -9,7 +9,7 @@ const AT: &str = "2027-03-01T08:30:00+01:00";
 const ENTER: &str = "\u{E007}";
 const HEEL: &str = "Heel raise";
 
-/// The clinic's window at its list of patients.
+/// The clinic's window with its list of patients.
 fn open(desktop: &Desktop, at: &str, passphrase: &str) -> Window {
     let clinic = desktop.open("clinic").at(at).zone("Europe/Vienna").size(1280, 800).start();
     clinic.type_into("Passphrase", passphrase);
@@ -18,7 +18,7 @@ fn open(desktop: &Desktop, at: &str, passphrase: &str) -> Window {
     clinic
 }
 
-/// K17's first plan with a heel raise in it, its times in sight.
+/// The draft of K17's first plan with a heel raise in it, its times visible.
 fn compose(desktop: &Desktop) -> Window {
     let clinic = open(desktop, AT, desktop.with_a_clinic());
     clinic.press("First plan: K17");
@@ -70,7 +70,7 @@ fn the_times_on_the_card_are_the_times_on_the_screen() {
     assert_eq!(times(&issued(&desktop.path("card-K17-1"))), [480, 1140]);
 }
 
-/// Types over what stands in the field of times, and stays in it.
+/// Replaces the content of the field of times, and stays in the field.
 fn half_type(clinic: &Window, text: &str) {
     clinic.ask(
         "const labels = [...document.querySelectorAll('label.text')];
@@ -81,7 +81,7 @@ fn half_type(clinic: &Window, text: &str) {
     clinic.type_here(text);
 }
 
-/// A screen reader presses a button without leaving the field before.
+/// A screen reader presses a button without leaving the field first.
 #[test]
 fn issuing_reads_what_is_half_typed_first() {
     let desktop = Desktop::new();
@@ -99,7 +99,7 @@ fn issuing_reads_what_is_half_typed_first() {
 }
 
 #[test]
-fn seconds_dates_and_windows_that_cannot_be_meant_are_said() {
+fn implausible_seconds_dates_and_windows_are_reported() {
     let desktop = Desktop::new();
     let clinic = compose(&desktop);
     clinic.press("Add Stand on one leg");
@@ -124,7 +124,7 @@ fn seconds_dates_and_windows_that_cannot_be_meant_are_said() {
 }
 
 #[test]
-fn a_code_that_is_too_long_is_refused_and_not_cut() {
+fn a_code_that_is_too_long_is_refused_and_not_truncated() {
     let desktop = Desktop::new();
     let clinic = open(&desktop, AT, desktop.with_a_clinic());
     clinic.type_into("Code", "ABCDEFGHIJKLM");
@@ -134,7 +134,7 @@ fn a_code_that_is_too_long_is_refused_and_not_cut() {
 }
 
 #[test]
-fn what_was_begun_is_found_again_until_its_card_is_issued() {
+fn a_draft_is_resumed_until_its_card_is_issued() {
     let desktop = Desktop::new();
     let clinic = compose(&desktop);
     clinic.type_into("Times", &format!("8am, 7pn{ENTER}"));
@@ -176,7 +176,7 @@ fn what_was_begun_is_found_again_until_its_card_is_issued() {
 }
 
 #[test]
-fn a_double_press_adds_once_and_a_thirteenth_is_said() {
+fn a_double_press_adds_once_and_a_thirteenth_item_is_reported() {
     let desktop = Desktop::new();
     let clinic = open(&desktop, AT, desktop.with_a_clinic());
     clinic.press("First plan: K17");
@@ -184,7 +184,7 @@ fn a_double_press_adds_once_and_a_thirteenth_is_said() {
     clinic.press_twice(&format!("Add {HEEL}"));
     clinic.see("Times, limits, note");
     assert_eq!(count(&clinic), 1, "who presses twice means it once");
-    // Here and there: two presses in one place could be taken for one.
+    // At alternating places, because two presses at one place could count as a double click.
     let others = ["Add Sit tall, chin back", "Add Heel raise"].into_iter().cycle();
     for (n, add) in (2..=12).zip(others) {
         clinic.press(add);
@@ -225,7 +225,7 @@ fn a_window_opens_in_the_size_of_its_side_and_as_it_was_left() {
     assert_eq!(size(&clinic), (1000, 700));
 }
 
-/// Waits until the data folder holds this size of its window.
+/// Waits until the data folder contains this size of its window.
 fn kept(home: &Path, size: &str) {
     let database = std::fs::read_dir(home).expect("the home").filter_map(|file| Some(file.ok()?.path()));
     let database = database.into_iter().find(|path| path.extension().is_some_and(|kind| kind == "db")).expect("a database");
@@ -237,7 +237,7 @@ fn kept(home: &Path, size: &str) {
 }
 
 #[test]
-fn a_number_of_the_dose_is_changed_where_it_stands_and_is_on_the_card() {
+fn a_number_of_the_dose_is_changed_in_place_and_is_on_the_card() {
     let desktop = Desktop::new();
     let clinic = compose(&desktop);
     for (number, step) in [("Sets", "more"), ("Repetitions", "less"), ("Hold, seconds", "more"), ("Pain limit", "more")] {

@@ -1,4 +1,4 @@
-//! Mistaken entries put right in the patient's window, two presses each, and what the clinic then reads. The log only grows.
+//! Correcting mistaken entries in the patient's window with two presses each, and what the clinic then reads. The log only grows.
 
 use end_to_end::scenes::{FOUR_WEEKS_ON, ZONE};
 use end_to_end::{Desktop, Prescribed, Window};
@@ -20,18 +20,18 @@ fn open(desktop: &Desktop) -> Window {
     window
 }
 
-/// Opens the entry with these words and presses what it should be.
+/// Opens the entry with these words and presses the correction.
 fn put_right(window: &Window, entry: &str, press: &str, then: &str) {
     window.press_part(entry);
     window.press(press);
     window.see(then);
-    // The focus is back on the entry, which now says what counts.
+    // The focus is back on the entry, which now shows what counts.
     window
         .wait_for("return document.activeElement.id.startsWith('entry-') && document.activeElement.ariaExpanded !== 'true'");
 }
 
 #[test]
-fn mistakes_are_put_right_and_nothing_is_erased() {
+fn mistakes_are_corrected_and_nothing_is_erased() {
     let desktop = Desktop::new();
     let made = desktop.with_four_weeks();
     let before = log(&desktop);
@@ -59,7 +59,7 @@ fn mistakes_are_put_right_and_nothing_is_erased() {
     the_clinic_reads(&desktop, &made);
 }
 
-/// What counts now, that it was put right, and the alarm as before.
+/// Checks what counts now, that it is marked as corrected, and that the alarm is unchanged.
 fn the_clinic_reads(desktop: &Desktop, made: &Prescribed) {
     let file = desktop.path("summary.age").to_string_lossy().into_owned();
     made.patient(FOUR_WEEKS_ON, &["summary", "--until", "2027-03-28", "--out", &file]);
@@ -72,7 +72,7 @@ fn the_clinic_reads(desktop: &Desktop, made: &Prescribed) {
 }
 
 #[test]
-fn a_correction_is_taken_back_by_another() {
+fn a_correction_is_undone_by_another() {
     let desktop = Desktop::new();
     desktop.with_four_weeks();
     let window = open(&desktop);
@@ -82,7 +82,7 @@ fn a_correction_is_taken_back_by_another() {
     assert!(!window.can_press("Delete: it was a mistake"), "it is out");
     window.press("Back to what I entered first");
     window.see_no_more("Deleted.");
-    // The score that was said first is no correction at all.
+    // Choosing the original score is not a correction.
     put_right(&window, "Pain, upper back: 9 of 10", "3", "Now: 3 of 10.");
     window.press_part("Pain, upper back: 9 of 10");
     window.press("9");

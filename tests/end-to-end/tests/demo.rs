@@ -1,5 +1,5 @@
-//! The demo on any day: its scenario is made around a day, and the windows are opened on it. What is due depends on the weekday,
-//! so the way to the exercises is tried on each; the whole story on days that are hard in several ways at once.
+//! The demo on any day: its scenario is made for a day, and the windows are opened on it. What is due depends on the weekday, so the
+//! exercises are started on each; the whole story is gone through on days that are difficult in several ways at once.
 
 use end_to_end::{Desktop, Part, Story, Window};
 use std::cell::RefCell;
@@ -9,7 +9,7 @@ use std::process::Command;
 const PHONE: (u32, u32) = (390, 844);
 const DESK: (u32, u32) = (1280, 800);
 
-/// The demo around `day` in `zone`, made anew: its folder, and the moments that it prints.
+/// The demo for `day` in `zone`, newly made: its folder, and the moments that it prints.
 fn demo(day: &str, zone: &str) -> (PathBuf, String, String) {
     let homes = Path::new(env!("CARGO_TARGET_TMPDIR")).join(format!("demo-{day}"));
     let _ = std::fs::remove_dir_all(&homes);
@@ -21,7 +21,7 @@ fn demo(day: &str, zone: &str) -> (PathBuf, String, String) {
     (homes, first.to_owned(), at.to_owned())
 }
 
-/// The parts that were shown, when `tell` goes through the story of `day`.
+/// The parts that were shown when `tell` goes through the story of `day`.
 fn shown(day: &str, zone: &str, tell: impl Fn(&Story<'_>)) -> Vec<Part> {
     let (homes, first, at) = demo(day, zone);
     let shown = RefCell::new(Vec::new());
@@ -32,7 +32,7 @@ fn shown(day: &str, zone: &str, tell: impl Fn(&Story<'_>)) -> Vec<Part> {
     shown.into_inner()
 }
 
-/// On this day the patient finds both exercises, is guided, and comes back to the page Now.
+/// Checks that on this day the patient finds both exercises, is guided, and returns to the Now page.
 #[track_caller]
 fn begins_on(day: &str) {
     let parts = shown(day, "Europe/Vienna", |story| drop(story.exercises(&Desktop::new())));
@@ -54,11 +54,11 @@ fn exercises_are_guided_at_a_weekend() {
 }
 
 #[test]
-fn the_whole_story_is_told_on_a_sunday_at_the_end_of_a_month_east_of_the_date_line() {
+fn the_whole_story_works_on_a_sunday_at_the_end_of_a_month_east_of_the_date_line() {
     assert_eq!(shown("2027-01-31", "Pacific/Auckland", |story| story.whole()), Part::ALL);
 }
 
 #[test]
-fn the_whole_story_is_told_on_a_leap_day_west_of_the_date_line() {
+fn the_whole_story_works_on_a_leap_day_west_of_the_date_line() {
     assert_eq!(shown("2028-02-29", "America/Los_Angeles", |story| story.whole()), Part::ALL);
 }

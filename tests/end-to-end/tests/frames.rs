@@ -1,5 +1,5 @@
-//! A sealed summary shown as codes by the patient's window: another reader reads each from a picture of the screen, and the
-//! clinic's window takes the pictures in any order.
+//! A sealed summary shown as codes in the patient's window: an independent reader reads each code from a picture of the screen, and
+//! the clinic's window accepts the pictures in any order.
 
 use end_to_end::scenes::{FOUR_WEEKS_ON, TAKEN, ZONE};
 use end_to_end::{Desktop, Window};
@@ -18,7 +18,7 @@ fn show(window: &Window) {
     window.press("Show it as codes");
 }
 
-/// What a reader that is not ours reads in the picture.
+/// What an independent reader finds in the picture.
 #[track_caller]
 fn another_reader(picture: &Path) -> String {
     let read = Command::new("zbarimg").args(["--quiet", "--raw", "-Sdisable", "-Sqrcode.enable"]).arg(picture).output();
@@ -44,7 +44,7 @@ fn photographed(window: &Window, desktop: &Desktop) -> (Vec<PathBuf>, Gathered) 
     (pictures, gathered)
 }
 
-/// How many there are, as the heading says.
+/// The number of codes, from the heading.
 fn codes(window: &Window) -> usize {
     let text = window.text();
     let said = text.split("Code 1 of ").nth(1).and_then(|rest| rest.split(' ').next());
@@ -67,13 +67,13 @@ fn the_clinic_receives_pictures_of_the_screen_in_any_order() {
     let sealed = gathered.whole().expect("nothing is missing");
     assert!(sealed.starts_with(b"age-encryption.org/v1"), "what the codes carry is the sealed file");
 
-    // Round from the last to the first, and back, by the keyboard.
+    // From the first backwards to the last, and back again, with the keyboard.
     let (first, last) = (format!("Code 1 of {}", pictures.len()), format!("Code {0} of {0}", pictures.len()));
     window.key("ArrowRight");
     window.see(&first);
     window.key("ArrowLeft");
     window.see(&last);
-    // On its side the code is read as well.
+    // The code can also be read on a phone turned sideways.
     window.resize(844, 480);
     window.fits();
     window.picture(&desktop.path("on-its-side.png"));
@@ -94,7 +94,7 @@ fn the_clinic_takes(desktop: &Desktop, pictures: &[PathBuf]) {
     let clinic = desktop.open("clinic").at("2027-03-29T08:30:00+02:00").zone(ZONE).size(1280, 800).start();
     clinic.type_into("Passphrase", "plumb line and lantern");
     clinic.press("Unlock");
-    // All but one: it says so, and nothing is kept half.
+    // All but one: the page says so, and nothing is stored.
     clinic.choose_files("Choose files", &pictures[1..]);
     clinic.see("codes were read. Missing: 1.");
     clinic.choose_files("Choose files", pictures);
@@ -106,7 +106,7 @@ fn the_clinic_takes(desktop: &Desktop, pictures: &[PathBuf]) {
 }
 
 #[test]
-fn codes_turn_by_themselves_until_told_to_stay() {
+fn codes_change_by_themselves_until_stopped() {
     let desktop = Desktop::new();
     desktop.with_four_weeks();
     let window = patient(&desktop);
@@ -119,7 +119,7 @@ fn codes_turn_by_themselves_until_told_to_stay() {
 }
 
 #[test]
-fn nothing_turns_by_itself_for_whoever_wants_no_movement() {
+fn codes_do_not_change_by_themselves_with_reduced_motion() {
     let desktop = Desktop::new();
     desktop.with_four_weeks();
     let settings = desktop.path("config/gtk-3.0");
@@ -134,7 +134,7 @@ fn nothing_turns_by_itself_for_whoever_wants_no_movement() {
 }
 
 #[test]
-fn one_code_alone_has_nothing_to_turn_to() {
+fn a_single_code_has_no_buttons_for_others() {
     let desktop = Desktop::new();
     desktop.prescribe(end_to_end::scenes::BALANCE, TAKEN);
     let window = desktop.open("patient").at("2027-03-01T10:00:00+01:00").zone(ZONE).start();
@@ -158,7 +158,7 @@ fn a_page_that_is_left_before_its_answer_comes_leaves_nothing_behind() {
     let window = patient(&desktop);
     window.press("Record");
     window.see("For the visit");
-    // Faster than any thumb: the page opens, asks, and is left as soon as it is drawn, ten times.
+    // Faster than a person could: the page opens, asks the shell, and is left as soon as it is drawn, ten times.
     window.ask(
         "const press = (words) => [...document.querySelectorAll('button')].find((one) => one.innerText === words)?.click();
         const drawn = () => new Promise((done) => setTimeout(done, 0));

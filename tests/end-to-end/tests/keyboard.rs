@@ -1,25 +1,25 @@
-//! All of a patient's day with the keyboard alone. At every stop the focus can be seen, no page loses it (WCAG 2.2, 2.4.3,
-//! 2.4.7, 2.4.11), and none holds it (2.1.2).
+//! A patient's whole day with the keyboard alone. At every stop the focus is visible, no page loses it (WCAG 2.2, 2.4.3, 2.4.7,
+//! 2.4.11), and none traps it (2.1.2).
 
 use end_to_end::scenes::{BALANCE, FOUR_WEEKS_ON, TAKEN, ZONE};
 use end_to_end::{Desktop, Window};
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
-/// A screen has one keyboard: the windows of this file take turns at it.
+/// A screen has one keyboard, so the tests of this file take turns.
 static KEYBOARD: Mutex<()> = Mutex::new(());
 
-/// The window of this home at this moment, in front of all others, so that the keyboard is its own.
+/// The window of this home at this moment, brought to the front, so that it has the keyboard.
 #[track_caller]
 fn open(desktop: &Desktop, home: &str, at: &str) -> (Window, MutexGuard<'static, ()>) {
     let turn = KEYBOARD.lock().unwrap_or_else(PoisonError::into_inner);
     let window = desktop.open(home).at(at).zone(ZONE).start();
-    // A second start brings the first one forward.
+    // A second start brings the window of the first one to the front.
     assert!(desktop.start_unattended(home).ends().success());
     window.wait_for("return document.hasFocus()");
     (window, turn)
 }
 
-/// One short hold a day, for a complaint.
+/// A plan with one short hold a day, for a complaint.
 const PLAN: &str = r#"
 review = 2027-04-12
 age = "18-39"
@@ -38,10 +38,10 @@ days = "every-day"
 serves = 1
 "#;
 
-/// The entry of what was said after the hold.
+/// The entry of the answer after the hold.
 const SAID: &str = "Pain, upper back, after Sit tall, chin back: 7 of 10";
 
-/// Presses what has these words with the key, and sees what follows; the focus is not lost on the way.
+/// Presses the element with these words with the key, and waits for what follows; the focus must not be lost on the way.
 #[track_caller]
 fn press(window: &Window, words: &str, key: &str, then: &str) {
     window.press_by_key(words, key);
@@ -50,7 +50,7 @@ fn press(window: &Window, words: &str, key: &str, then: &str) {
 }
 
 #[test]
-fn who_pressed_i_prescribe_by_mistake_goes_back_and_nothing_is_left_of_it() {
+fn choosing_the_clinic_by_mistake_can_be_undone_without_a_trace() {
     let desktop = Desktop::new();
     let at = "2027-03-01T08:55:00+01:00";
     let (window, turn) = open(&desktop, "new", at);
@@ -130,7 +130,7 @@ fn visit(window: &Window) {
     press(window, "Back", "Enter", "Was something entered by mistake?");
 }
 
-/// Each page that explains the program is reached from the person's own data, and leads back there.
+/// Opens each page that explains the program from the page of the person's own data, and returns there.
 fn pages(window: &Window) {
     press(window, "Your data", "Enter", "Erase everything");
     for (page, says) in
@@ -154,7 +154,7 @@ fn correct(window: &Window) {
     press(window, "Back", "Enter", "For the visit");
 }
 
-/// All words of the entry that has these among them.
+/// All words of the entry that contains these.
 fn entry(window: &Window, words: &str) -> String {
     let script =
         "return [...document.querySelectorAll('.told button')].find((it) => it.innerText.includes(arguments[0])).innerText";
@@ -206,7 +206,7 @@ fn a_balance_trial_is_begun_and_ended_with_a_key() {
 }
 
 #[test]
-fn the_focus_stays_while_the_page_keeps_up_with_the_time() {
+fn the_focus_stays_while_the_page_changes_with_time() {
     let desktop = Desktop::new();
     desktop.prescribe(PLAN, TAKEN);
     let (window, _turn) = open(&desktop, "patient", "2027-03-01T08:55:40+01:00");
@@ -218,7 +218,7 @@ fn the_focus_stays_while_the_page_keeps_up_with_the_time() {
 }
 
 #[test]
-fn whoever_presses_with_a_finger_sees_no_outline() {
+fn a_press_with_a_finger_shows_no_outline() {
     let desktop = Desktop::new();
     desktop.prescribe(PLAN, TAKEN);
     let (window, _turn) = open(&desktop, "patient", "2027-03-01T08:55:00+01:00");

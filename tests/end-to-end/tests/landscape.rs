@@ -1,5 +1,5 @@
-//! A phone on its side during an exercise: nothing is cut off and nothing lies on something else, and the seconds and all
-//! there is to press stand on the screen without scrolling.
+//! A phone turned sideways during an exercise: nothing is cut off or overlaps, and the seconds and all buttons are on the screen
+//! without scrolling.
 
 use end_to_end::scenes::{TAKEN, ZONE, recorded_trial};
 use end_to_end::{Desktop, Window};
@@ -7,7 +7,7 @@ use serde_json::Value;
 
 const SIZES: [(u32, u32); 2] = [(844, 390), (640, 360)];
 
-/// A hold, repetitions and trials, of each more than one, so that there is a rest.
+/// A plan with a hold, repetitions and balance trials, more than one of each, so that there is a rest.
 const PLAN: &str = r#"
 review = 2027-04-12
 age = "18-39"
@@ -42,7 +42,7 @@ eyes = "open"
 seconds = 9.0
 "#;
 
-/// What is not on the screen, too small for a thumb, longer than its place, or on top of something else.
+/// Finds elements that are not on the screen, too small for a thumb, longer than their place, or on top of others.
 const CRAMPED: &str = r"
     const seen = (element) => element.checkVisibility({ visibilityProperty: true }) && element.getClientRects().length > 0;
     const all = (kinds) => [...document.querySelectorAll(kinds)].filter(seen);
@@ -63,7 +63,7 @@ const CRAMPED: &str = r"
         ...[...scrolls, ...long].map((it) => 'longer than its place: ' + name(it)), ...pairs];
 ";
 
-/// Looks at the screen in both sizes: all of it is there, and so are these words to be pressed.
+/// Checks the screen in both sizes: everything is visible, including these words to press.
 #[track_caller]
 fn look(window: &Window, screen: &str, press: &[&str]) {
     let mut found = Vec::new();
@@ -141,13 +141,13 @@ fn balance_on_its_side_wherever_the_phone_is() {
             window.see("Last attempt");
             look(&window, "balance-between", &["Start countdown", "Stop", "Something is wrong"]);
         } else if name == "breastbone" {
-            // A key ends it like a touch; what the sensor found is asked about or not.
+            // A key ends it like a touch; whether a question follows depends on what the sensor found.
             window.key("Space");
             window.see_no_more(said);
             window.see("Something is wrong");
             continue;
         } else {
-            // The sensor ends it by itself.
+            // The sensor ends it.
             window.see("Did your foot");
             look(&window, &format!("balance-{name}-asked"), &["Yes", "No", "Not sure", "Something is wrong"]);
             window.press("No");
@@ -162,7 +162,7 @@ fn balance_on_its_side_wherever_the_phone_is() {
         }
         window.press("Stop");
         window.see("Stopped here");
-        // What was measured may need more than one screen; the way on does not.
+        // The results may need more than one screen; the button to continue must not.
         window.resize(640, 360);
         window.screenshot(&format!("landscape-balance-{name}-end-640x360"));
         window.fits();

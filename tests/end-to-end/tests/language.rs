@@ -1,4 +1,4 @@
-//! The language of the window: the system's by the closest that there are texts in, or one chosen, which takes effect at once.
+//! The language of the window: the closest to the system's that has texts, or a chosen one, which takes effect immediately.
 
 use end_to_end::scenes::HOLD;
 use end_to_end::{Desktop, Window};
@@ -16,13 +16,13 @@ fn text(locale: Locale, key: Key) -> &'static str {
     Words::new(locale).text(key)
 }
 
-/// Chooses a language, with the window in another one, and waits for it.
+/// Chooses a language while the window is in another one, and waits for it.
 #[track_caller]
 fn choose(window: &Window, from: Locale, to: Locale) {
     window.choose(text(from, Key::LanguageLabel), text(to, Key::LanguageName));
     window.see(text(to, Key::LanguageLabel));
     assert_eq!(language_of(window), to.tag());
-    // It gets the focus again once the page is drawn.
+    // It gets the focus again once the page is redrawn.
     window.wait_for("return document.activeElement.id === 'language'");
 }
 

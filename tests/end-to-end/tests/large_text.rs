@@ -1,14 +1,14 @@
-//! Text twice as large (WCAG 2.2, 1.4.4) where it matters most: what is due and "Start" stand on the first screen, and while an
-//! exercise is done the seconds and all there is to press stay in sight. No word is broken in the middle.
+//! Text twice as large (WCAG 2.2, 1.4.4) where it matters most: the exercise that is due and "Start" are on the first screen, and
+//! during an exercise the seconds and all buttons stay visible. No word is broken in the middle.
 
 use end_to_end::scenes::{TAKEN, ZONE};
 use end_to_end::{Desktop, Window};
 use serde_json::json;
 
-/// A phone, and the size in which the window opens on a desktop.
+/// A phone's size, and the size in which the window opens on a desktop.
 const SIZES: [(u32, u32); 2] = [(390, 844), (460, 844)];
 
-/// A hold, repetitions and trials.
+/// A plan with a hold, repetitions and balance trials.
 const PLAN: &str = r#"
 review = 2027-04-12
 age = "18-39"
@@ -43,7 +43,7 @@ eyes = "open"
 seconds = 9.0
 "#;
 
-/// Looks at the screen in each size.
+/// Checks the screen in each size.
 #[track_caller]
 fn look(window: &Window, screen: &str) {
     let mut found = Vec::new();
@@ -66,7 +66,7 @@ fn open(desktop: &Desktop, time: &str) -> Window {
 }
 
 #[test]
-fn what_is_due_stands_on_the_first_screen() {
+fn the_exercise_that_is_due_is_on_the_first_screen() {
     let desktop = Desktop::new();
     let window = open(&desktop, "09:00:30");
     look(&window, "now");
@@ -118,7 +118,7 @@ fn a_trial_and_the_moment_after_its_end() {
     window.press("Start countdown");
     window.see("Touch anywhere when your foot comes down");
     look(&window, "trial");
-    // Every heading from now on: the moment after a trial is too short to be looked for.
+    // Records every heading from now on, because the moment after a trial is too short to be looked for.
     window.ask(
         "window.headings = []; const note = () => headings.push(document.querySelector('main h1')?.textContent);
             new MutationObserver(note).observe(document.body, { subtree: true, childList: true, characterData: true }); return true",

@@ -1,5 +1,5 @@
-//! What is the person's own, in the real window: when reminders come and when none does, the files that they take with
-//! them, and everything erased.
+//! Reminder settings, export and erasure in the real window: when reminders come and when not, the files that a person can take
+//! along, and erasing everything.
 
 use end_to_end::scenes::HOLD;
 use end_to_end::{Desktop, Window, carryover};
@@ -33,7 +33,7 @@ fn to_mine(window: &Window, words: Words) {
     window.see(words.text(Key::EraseTitle));
 }
 
-/// Waits for what the program does outside its window.
+/// Waits for an effect of the program outside its window.
 #[track_caller]
 fn becomes(event: &str, so: impl Fn() -> bool) {
     let waited = (0..1200).any(|_| {
@@ -44,7 +44,7 @@ fn becomes(event: &str, so: impl Fn() -> bool) {
 }
 
 #[test]
-fn a_meeting_keeps_reminders_away_until_it_is_over() {
+fn a_meeting_suppresses_reminders_until_it_is_over() {
     let desktop = Desktop::new();
     prepare(&desktop);
     let window = open(&desktop, "08:50:00");
@@ -59,7 +59,7 @@ fn a_meeting_keeps_reminders_away_until_it_is_over() {
     window.see("In a meeting until 09:2");
     window.see("Monday, 09:00");
     window.see("Start");
-    // Another minute: the loop has looked many times since the slot opened.
+    // Another minute later, the loop has checked many times since the slot opened.
     becomes("09:01", || window.sees("Monday, 09:01"));
     assert_eq!(desktop.notifications(), 0, "silence");
     window.press("End meeting");
@@ -69,7 +69,7 @@ fn a_meeting_keeps_reminders_away_until_it_is_over() {
 }
 
 #[test]
-fn a_notification_goes_when_its_slot_is_done_in_the_window() {
+fn a_notification_disappears_when_its_slot_is_done_in_the_window() {
     let desktop = Desktop::new();
     prepare(&desktop);
     let window = open(&desktop, "09:10:00");
@@ -80,7 +80,7 @@ fn a_notification_goes_when_its_slot_is_done_in_the_window() {
     assert_eq!(desktop.notifications(), 1);
 }
 
-/// Two at once: the page speaks of one, and the person looks at the other.
+/// Two items at once: the page shows one, and the person looks at the other.
 const TWO: &str = r#"
 review = 2027-04-12
 age = "18-39"
@@ -101,7 +101,7 @@ days = "every-day"
 "#;
 
 #[test]
-fn what_was_chosen_by_name_and_put_off_says_when_it_comes_back() {
+fn a_chosen_slot_that_is_put_off_shows_when_it_comes_back() {
     let desktop = Desktop::new();
     desktop.prescribe(TWO, "2027-03-01T08:30:00+01:00");
     let window = open(&desktop, "09:10:00");
@@ -119,7 +119,7 @@ fn what_was_chosen_by_name_and_put_off_says_when_it_comes_back() {
 }
 
 #[test]
-fn where_there_is_no_tray_closing_asks_and_leaves_no_notification_behind() {
+fn without_a_tray_closing_asks_and_leaves_no_notification_behind() {
     let desktop = Desktop::new();
     prepare(&desktop);
     let window = open(&desktop, "09:10:00");
@@ -137,7 +137,7 @@ fn where_there_is_no_tray_closing_asks_and_leaves_no_notification_behind() {
     window.ask_to_close();
     window.see("Close and stop reminders?");
     let lock = window.home().join("lock");
-    // A moment later, so that the driver is answered before the program ends.
+    // A moment later, so that the driver gets its answer before the program ends.
     window.ask(
         "const end = [...document.querySelectorAll('button')].find((it) => it.textContent === 'Close and stop reminders');
             setTimeout(() => end.click(), 300); return end.textContent",
@@ -148,7 +148,7 @@ fn where_there_is_no_tray_closing_asks_and_leaves_no_notification_behind() {
 }
 
 #[test]
-fn who_closes_the_window_again_while_being_asked_means_it() {
+fn closing_the_window_again_while_being_asked_ends_the_program() {
     let desktop = Desktop::new();
     prepare(&desktop);
     let window = open(&desktop, "09:10:00");
@@ -162,7 +162,7 @@ fn who_closes_the_window_again_while_being_asked_means_it() {
 }
 
 #[test]
-fn a_clock_that_is_a_day_behind_is_said_and_an_extra_session_is_counted() {
+fn a_clock_a_day_behind_is_reported_and_an_extra_session_counted() {
     let desktop = Desktop::new();
     prepare(&desktop);
     let window = open(&desktop, "08:40:00");
@@ -185,7 +185,7 @@ fn a_clock_that_is_a_day_behind_is_said_and_an_extra_session_is_counted() {
 }
 
 #[test]
-fn the_tray_says_how_the_day_stands_and_silences_reminders() {
+fn the_tray_summarises_the_day_and_suppresses_reminders() {
     let desktop = Desktop::new();
     prepare(&desktop);
     let window = open(&desktop, "09:30:00");
@@ -248,8 +248,8 @@ fn opening_at_login_is_off_and_is_what_the_system_says() {
     for part in ["Exec=/", "carryover-shell --hidden --home", &home] {
         assert!(entry.contains(part), "{part:?} in {entry}");
     }
-    // Somebody else takes it out, by the system's own settings: the page says so.
-    std::fs::remove_file(&started_at_login(&desktop)[0]).expect("ours");
+    // Removed by somebody else in the system's own settings; the page must show that.
+    std::fs::remove_file(&started_at_login(&desktop)[0]).expect("the test owns it");
     window.press("Back");
     to_reminders(&window, EN);
     window.see(EN.text(Key::StayAtLogin));
@@ -260,14 +260,14 @@ fn opening_at_login_is_off_and_is_what_the_system_says() {
     becomes("no more", || started_at_login(&desktop).is_empty());
 }
 
-/// What opens when somebody logs in to this desktop.
+/// The programs that start when somebody logs in to this desktop.
 fn started_at_login(desktop: &Desktop) -> Vec<PathBuf> {
     let entries = std::fs::read_dir(desktop.path(".config/autostart"));
     entries.map(|entries| entries.flatten().map(|entry| entry.path()).collect()).unwrap_or_default()
 }
 
 #[test]
-fn everything_is_saved_and_then_erased_and_the_window_begins_anew() {
+fn everything_is_exported_and_then_erased_and_the_window_starts_over() {
     let desktop = Desktop::new();
     prepare(&desktop);
     let window = open(&desktop, "10:30:00");
@@ -309,14 +309,16 @@ fn everything_is_saved_and_then_erased_and_the_window_begins_anew() {
     window.see("Add your plan card");
 }
 
-/// A desktop keeps the names of a person's folders, which are in their language, in a file.
+/// Writes the file in which a desktop names a person's folders, in their language.
 fn calls_its_downloads(desktop: &Desktop, name: &str) {
     let config = desktop.path("config");
-    std::fs::create_dir_all(&config).and_then(|()| std::fs::create_dir(desktop.path(name))).expect("the folder is ours");
+    std::fs::create_dir_all(&config)
+        .and_then(|()| std::fs::create_dir(desktop.path(name)))
+        .expect("the test owns the folder");
     std::fs::write(config.join("user-dirs.dirs"), format!("XDG_DOWNLOAD_DIR=\"$HOME/{name}\"\n")).expect("written");
 }
 
-/// The folder holds all of it: the log as JSON, tables, the plan.
+/// Checks that the folder contains everything: the log as JSON, tables, the plan.
 fn saved_whole(folder: &Path) {
     let json = std::fs::read_to_string(folder.join("everything.json")).expect("everything.json");
     let json: serde_json::Value = serde_json::from_str(&json).expect("JSON");

@@ -1,5 +1,5 @@
-//! Every screen in the made-up language, whose texts are some 40 % longer than English and accented throughout: nothing is
-//! cut off, and whatever stands there without accents is the catalogue's, the plan's, or a name.
+//! Every screen in the made-up language, whose texts are some 40 % longer than English and fully accented: nothing is cut off, and
+//! any text without accents belongs to the catalogue or the plan, or is a name.
 
 use end_to_end::{Tour, Window};
 use exercises::catalogue::Lang;
@@ -10,7 +10,7 @@ use std::process::Command;
 
 const AT: &str = "2027-03-01T14:02:00+01:00";
 
-/// Every text on the page: what is read, and what is read out.
+/// Every text on the page, visible or for screen readers.
 const TEXTS: &str = r"
     const seen = (element) => element.checkVisibility({ visibilityProperty: true });
     const texts = [];
@@ -27,10 +27,10 @@ const TEXTS: &str = r"
     return texts.map((text) => text.replace(/\s+/g, ' ').trim());
 ";
 
-/// What clinicians and patients of the demo and of the scenes wrote or were called, besides their plan files.
+/// Names and texts written by clinicians and patients in the demo and the scenes, besides their plan files.
 const WRITTEN: [&str; 5] = ["Ropewalk Practice", "upper back", "carry the shopping home", "Europe/Vienna", "Carryover"];
 
-/// All that may stand on a page as it is, the longest first.
+/// All texts that may be on a page unchanged, the longest first.
 fn allowed() -> Vec<String> {
     let mut all: BTreeSet<String> = WRITTEN.map(str::to_lowercase).into();
     for exercise in format::catalogue::embedded().expect("the catalogue is sound").exercises {
@@ -61,22 +61,22 @@ fn plan_files() -> Vec<String> {
     text.lines().filter_map(written).collect()
 }
 
-/// What is left of a text that no language said: words with a plain vowel.
+/// What remains of a text that comes from no language file: words with a plain vowel.
 fn unsaid(text: &str, allowed: &[String]) -> Vec<String> {
-    // Where a file lies and a key's fingerprint are told as they are.
+    // Paths of files and a key's fingerprint are shown unchanged.
     let told = text.split(' ').filter(|word| !word.starts_with('/') && !is_fingerprint(word));
     let mut rest = told.collect::<Vec<_>>().join(" ").to_lowercase();
     for known in allowed {
         rest = rest.replace(known, " ");
     }
     let words = rest.split(|letter: char| !letter.is_alphanumeric());
-    // A code, such as a patient's or a key's, has digits among its letters.
+    // A code, such as a patient's or a key's, contains digits.
     let said =
         |word: &&str| word.contains(['a', 'e', 'i', 'o', 'u']) && !word.contains(|letter: char| letter.is_ascii_digit());
     words.filter(said).map(str::to_owned).collect()
 }
 
-/// Four groups of four letters and digits.
+/// Whether it is four groups of four letters and digits.
 fn is_fingerprint(word: &str) -> bool {
     let in_it = |letter: char| letter.is_ascii_uppercase() || letter.is_ascii_digit();
     word.split('-').count() == 4 && word.split('-').all(|group| group.len() == 4 && group.chars().all(in_it))
@@ -93,7 +93,7 @@ fn homes() -> PathBuf {
 }
 
 #[test]
-fn everything_is_said_by_a_language_and_nothing_is_cut_off() {
+fn all_texts_come_from_language_files_and_nothing_is_cut_off() {
     let allowed = allowed();
     let found = RefCell::new(BTreeSet::new());
     let at_screen = |window: &Window, screen: &str| {
@@ -112,7 +112,7 @@ fn everything_is_said_by_a_language_and_nothing_is_cut_off() {
 }
 
 #[test]
-fn a_text_that_no_language_said_is_noticed() {
+fn a_text_outside_the_language_files_is_detected() {
     let allowed = allowed();
     assert_eq!(unsaid("Sit tall, chin back: dòònèè", &allowed), Vec::<String>::new());
     assert_eq!(unsaid("Stand on one leg: done", &allowed), ["done"]);

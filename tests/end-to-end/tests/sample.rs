@@ -1,4 +1,4 @@
-//! The first start without a card: looking around in a sample, and a camera that is not there.
+//! The first start without a card: looking around in a sample, and a missing camera.
 
 use end_to_end::Desktop;
 
@@ -6,7 +6,7 @@ use end_to_end::Desktop;
 const AT: &str = "2027-03-03T11:05:00Z";
 
 #[test]
-fn a_sample_is_looked_around_in_and_nothing_of_it_is_kept() {
+fn a_sample_can_be_explored_and_nothing_of_it_is_kept() {
     let desktop = Desktop::new();
     let window = desktop.open("new").at(AT).zone("UTC").size(390, 844).start();
     window.welcomed();

@@ -1,4 +1,4 @@
-//! A step that the clinician allowed, offered on the patient's page once the rules propose it, and taken by a press.
+//! A change that the clinician allowed: offered on the patient's page once the rules propose it, and accepted by a press.
 
 use end_to_end::Desktop;
 use end_to_end::scenes::{STEP_DUE, ZONE};

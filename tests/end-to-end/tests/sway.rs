@@ -1,5 +1,5 @@
-//! Balance with the phone on the body: recorded trials are replayed as if they came from its sensor, proposals are asked
-//! about, and what the reference program found stands in the log and in the review.
+//! Balance with the phone on the body: recorded trials are replayed as if they came from the sensor, the person is asked about
+//! detected touch-downs, and log and review contain what the reference program found.
 
 use end_to_end::scenes::{BALANCE as PLAN, TAKEN as AT, recorded_trial as trial};
 use end_to_end::{Desktop, Prescribed, Window};
@@ -15,7 +15,7 @@ fn begin(window: &Window, place: &str) {
     window.press(place);
 }
 
-/// What the sensor said, in the order of the log: the run's set-up, the trial's place, the brief form, the account.
+/// The sensor's results in the order of the log: the trial's index, the short form, and the details.
 fn said(desktop: &Desktop) -> Vec<(u16, exercises::sway::Sensed, Value)> {
     let db = Connection::open(desktop.path("patient").join("carryover.db")).expect("the patient's database");
     let mut rows = db.prepare("SELECT payload FROM entry ORDER BY n").expect("the log");
@@ -35,7 +35,7 @@ fn reference(name: &str) -> Value {
     serde_json::from_str::<Value>(&text).expect("JSON")["trials"][name]["result"].clone()
 }
 
-/// Every figure of the reference that the account reports is the same within relative 1e-9.
+/// Checks that every figure of the reference that the details contain is the same within a relative error of 1e-9.
 #[track_caller]
 fn figures_agree(account: &Value, name: &str) {
     let (got, want) = (&account["result"], reference(name));
@@ -63,11 +63,11 @@ fn held_to_the_breastbone_a_touch_ends_the_trial_and_the_sensor_proposes() {
     window.screenshot("sway-breastbone-set-up");
     window.press("Start countdown");
     window.see("Touch anywhere when your foot comes down");
-    // The foot came down at 14.28 s; the announcement waits for its evidence, then the person touches.
+    // The foot touches at 14.28 s; the announcement waits for its evidence, then the person touches the screen.
     window.see("Your foot seems to have touched");
     window.screenshot("sway-breastbone-announced");
     window.touch_anywhere();
-    // A touch more than 1.5 s after the foot belongs to no event: then the proposal is asked about.
+    // A touch more than 1.5 s after the foot's touch-down matches no event; the person is then asked about the detected one.
     window.wait_for("return /attempt 2 of 2|after about 14.3 s/i.test(document.body.innerText)");
     if window.sees("Did your foot touch") {
         window.screenshot("sway-breastbone-asked");
@@ -93,7 +93,7 @@ fn held_to_the_breastbone_a_touch_ends_the_trial_and_the_sensor_proposes() {
     the_review_shows(&desktop, &made, "AtBreastbone");
 }
 
-/// The summary goes to the clinic, whose review has a session of two trials.
+/// The summary is received by the clinic, whose review then has a session of two trials.
 fn the_review_shows(desktop: &Desktop, made: &Prescribed, set_up: &str) {
     let summary = desktop.path("summary.age").to_string_lossy().into_owned();
     made.patient("2027-03-01T10:00:00+01:00", &["summary", "--until", "2027-03-01", "--out", &summary]);
@@ -143,7 +143,7 @@ fn in_the_pocket_the_sensor_ends_the_trial_and_it_is_always_asked() {
     let Work::Balance(balance) = run.work else { panic!("a stance") };
     assert_eq!((balance.set_up, balance.trials[0].end), (SetUp::InPocket, TrialEnd::Target));
     assert_eq!(balance.trials[1].end, TrialEnd::CutOff, "raw: nobody confirmed it when the sensor ended it");
-    assert!((15_400..18_000).contains(&balance.trials[1].held_ms), "the evidence takes 1.2 s: {:?}", balance.trials[1]);
+    assert!((15_400..18_000).contains(&balance.trials[1].held_ms), "the evidence needs 1.2 s: {:?}", balance.trials[1]);
 }
 
 fn last_run(desktop: &Desktop) -> exercises::run::Run {

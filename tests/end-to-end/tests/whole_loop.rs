@@ -88,7 +88,7 @@ fn add_patient(clinic: &Window, code: &str) {
     clinic.see("Issue plan card");
 }
 
-/// Three items, short enough to be done here: one hold of five seconds, two repetitions, one trial on the left leg.
+/// Three items, short enough to be done in the test: one hold of five seconds, two repetitions, one balance trial on the left leg.
 fn compose(clinic: &Window) {
     for name in ["Sit tall, chin back", "Heel raise", "Stand on one leg"] {
         clinic.press(&format!("Add {name}"));
@@ -105,7 +105,7 @@ fn compose(clinic: &Window) {
     clinic.choose("Pain today", "6");
 }
 
-/// What balance at home asks for: the age, the ticked list, and today's seconds.
+/// Enters what balance at home requires: the age, the list of risks, and today's seconds.
 fn the_gate(clinic: &Window, seconds: &str) {
     clinic.choose("Age group", "40 to 49");
     let words = Words::new(Locale::En);
@@ -207,10 +207,10 @@ fn hand_over(patient: &Window, desktop: &Desktop, name: &str) -> PathBuf {
     summary
 }
 
-/// The same items again; what belongs to the visit is asked anew.
+/// Prescribes the same items again; what belongs to the visit has to be entered again.
 fn prescribe_again(clinic: &Window) {
     clinic.see("Plan 2 for K17");
-    // On the day of the first card everything of that visit still holds.
+    // On the day of the first card, everything entered at that visit is still valid.
     clinic.see("Ready to issue.");
 }
 

@@ -1,4 +1,4 @@
-//! The window itself: that it opens, what it is like before anything was done in it, and what it refuses.
+//! The window itself: that it opens, its state before anything was done, and what it refuses.
 
 use end_to_end::{Desktop, Window};
 use serde_json::json;
@@ -32,7 +32,7 @@ fn a_dark_desktop_gets_a_dark_window() {
 }
 
 #[test]
-fn the_letters_are_the_programs_own() {
+fn the_font_is_the_programs_own() {
     let desktop = Desktop::new();
     let window = desktop.open("anna").start();
     window.see("Carryover");
@@ -40,7 +40,7 @@ fn the_letters_are_the_programs_own() {
 }
 
 #[test]
-fn a_second_start_on_the_same_home_hands_over_and_ends() {
+fn a_second_start_with_the_same_home_shows_the_first_window_and_ends() {
     let desktop = Desktop::new();
     let window = desktop.open("anna").start();
     window.see("Carryover");
@@ -60,7 +60,7 @@ fn another_home_opens_beside_it() {
 }
 
 #[test]
-fn the_page_reaches_nothing_outside_and_runs_no_text() {
+fn the_page_connects_to_nothing_outside_and_evaluates_no_text_as_code() {
     let desktop = Desktop::new();
     let window = desktop.open("anna").start();
     window.see("Carryover");
@@ -69,7 +69,7 @@ fn the_page_reaches_nothing_outside_and_runs_no_text() {
     let run_text = "const script = document.createElement('script'); script.textContent = 'window.ran = true';
         document.head.append(script); return window.ran ?? 'refused'";
     assert_eq!(window.ask(run_text, &[]), json!("refused"));
-    // Both were noted, as a mistake of the program's own would be.
+    // Both were recorded, as an error of the program itself would be.
     let noted = window.take_faults();
     assert!(noted.contains("connect-src") && noted.contains("script-src"), "{noted}");
 }
@@ -84,11 +84,11 @@ fn reloading_anywhere_finds_the_program_again() {
 }
 
 #[test]
-fn a_press_that_missed_what_moved_meanwhile_is_made_again() {
+fn a_press_that_missed_a_moving_button_is_repeated() {
     let desktop = Desktop::new();
     let window = desktop.open("anna").start();
     window.welcomed();
-    // What an answer that comes between measuring and pressing does to a page.
+    // Imitates an answer that changes the page between measuring and pressing.
     window.ask(
         "addEventListener('mousedown', () => { document.body.style.paddingTop = '300px'; window.moved = true; }, { once: true })",
         &[],
@@ -99,7 +99,7 @@ fn a_press_that_missed_what_moved_meanwhile_is_made_again() {
 }
 
 #[test]
-fn a_program_that_has_stopped_says_so_in_its_language_and_opens_again() {
+fn a_crashed_page_says_so_in_its_language_and_can_be_reopened() {
     for (system, locale, size, dark) in
         [("es_MX.UTF-8", Locale::EsMx, (360, 640), true), ("en_GB.UTF-8", Locale::EnGb, (390, 844), false)]
     {
@@ -126,18 +126,18 @@ fn a_program_that_has_stopped_says_so_in_its_language_and_opens_again() {
     }
 }
 
-/// A folder into which nobody can put anything, until this goes. Permissions do not bind root, an attribute of the file does.
+/// A folder into which nobody can write until this is dropped. Permissions do not restrict root, but an attribute of the file does.
 struct Closed(PathBuf);
 
 impl Closed {
     #[track_caller]
     fn new(folder: PathBuf) -> Closed {
-        std::fs::set_permissions(&folder, Permissions::from_mode(0o500)).expect("it is ours");
+        std::fs::set_permissions(&folder, Permissions::from_mode(0o500)).expect("the test owns it");
         let closed = Closed(folder);
         if closed.takes_files() {
             closed.attribute("+i");
         }
-        assert!(!closed.takes_files(), "{} still takes files", closed.0.display());
+        assert!(!closed.takes_files(), "{} can still be written", closed.0.display());
         closed
     }
 

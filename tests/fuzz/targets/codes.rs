@@ -1,4 +1,5 @@
-//! Whatever a code, a card's file or a pasted text holds is read or refused; what is gathered and what is missing make the whole.
+//! Any code, card file or pasted text is either read or refused; frames that were gathered and frames that are missing add up to all
+//! frames.
 #![no_main]
 
 use format::frames::{Gathered, read};

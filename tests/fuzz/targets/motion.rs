@@ -1,12 +1,12 @@
-//! Any file of motion samples is read or refused, and what is read is analysed: figures are finite, and what is not
-//! measured has a reason. The first six bytes choose the trial's marks, the rest is the file without its header.
+//! Any file of motion samples is either read or refused, and what is read is analysed: figures are finite, and what is not measured
+//! has a reason. The first six bytes choose the trial's marks, the rest is the file without its header.
 #![no_main]
 
 use exercises::sway::{Figures, Marks, Source, analyse, printed};
 use libfuzzer_sys::fuzz_target;
 
 fuzz_target!(|input: &[u8]| {
-    // As they came they are a file too, if hardly ever a sound one.
+    // The unchanged bytes are tried as a file too, although they are hardly ever a valid one.
     let _ = format::motion::read(input);
     let Some((head, rows)) = input.split_first_chunk::<6>() else { return };
     let Ok(samples) = format::motion::read(&[format::motion::HEADER.as_bytes(), b"\n", rows].concat()) else { return };

@@ -1,5 +1,5 @@
-//! Any file of a day's values is read or refused, and what is read is judged: a p is a probability, a line's limits hold its
-//! slope.
+//! Any file with a series is either read or refused, and what is read is analysed: a p-value is a probability, and a line's limits
+//! enclose its slope.
 #![no_main]
 
 use exercises::statistics::{TrendContext, mann_kendall, tau_b, theil_sen, trend};
@@ -9,7 +9,7 @@ fuzz_target!(|file: &[u8]| {
     let text = [format::series::HEADER.as_bytes(), b"\n", file].concat();
     for file in [file, &text] {
         let Ok(series) = format::series::read(file) else { continue };
-        // The line looks at every pair: enough days to meet every branch, few enough to go on quickly.
+        // The line uses every pair of days: enough days to reach every branch, few enough to be fast.
         let series = &series[..series.len().min(200)];
         let judged = mann_kendall(series).expect("what is read is a sound series");
         assert!((0.0..=1.0).contains(&judged.p_normal), "{judged:?}");

@@ -1,4 +1,4 @@
-//! The house as its files show it: manifests as cargo reads them, sources as they stand.
+//! The repository as data for the structural tests: manifests as cargo reads them, and the sources as text.
 #![forbid(unsafe_code)]
 
 pub mod modules;
@@ -11,10 +11,10 @@ use std::process::Command;
 /// The folder of the workspace.
 pub fn root() -> PathBuf {
     let here = Path::new(env!("CARGO_MANIFEST_DIR"));
-    here.ancestors().nth(2).expect("tests/house lies two folders down").to_path_buf()
+    here.ancestors().nth(2).expect("tests/house is two folders below the top").to_path_buf()
 }
 
-/// Runs cargo in the workspace, without the network and without a change to the lock file; what it prints.
+/// Runs cargo in the workspace, without network access and without changing the lock file; returns its output.
 pub fn cargo(arguments: &[&str]) -> String {
     let cargo = std::env::var("CARGO").unwrap_or_else(|_| "cargo".into());
     let output = Command::new(cargo).args(arguments).arg("--frozen").current_dir(root()).output().expect("cargo starts");
@@ -22,18 +22,18 @@ pub fn cargo(arguments: &[&str]) -> String {
     String::from_utf8(output.stdout).expect("text")
 }
 
-/// A library that a package names.
+/// A library that a package depends on.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Dependency {
     /// Its name.
     pub name: String,
-    /// Whether only tests, examples and benches see it.
+    /// Whether only tests, examples and benches use it.
     pub for_tests: bool,
-    /// Whether a feature has to switch it on.
+    /// Whether it is only used if a feature is enabled.
     pub optional: bool,
 }
 
-/// Every package of the workspace with what it names.
+/// Every package of the workspace with its dependencies.
 pub fn packages() -> BTreeMap<String, Vec<Dependency>> {
     let metadata = cargo(&["metadata", "--no-deps", "--format-version", "1"]);
     let metadata: serde_json::Value = serde_json::from_str(&metadata).expect("cargo prints JSON");
@@ -53,26 +53,26 @@ pub fn packages() -> BTreeMap<String, Vec<Dependency>> {
 /// A text file of the workspace.
 #[derive(Debug, Clone)]
 pub struct Source {
-    /// Its path from the workspace's folder, with slashes.
+    /// Its path relative to the workspace's folder, with slashes.
     pub path: String,
-    /// What stands in it.
+    /// Its contents.
     pub text: String,
 }
 
 impl Source {
-    /// Whether the whole file is for tests, or shows how to use a crate.
+    /// Whether the whole file is a test or an example.
     pub fn is_test(&self) -> bool {
         let folders = ["tests/", "/tests/", "/examples/", "/benches/"];
         folders.iter().any(|folder| self.path.starts_with(folder) || self.path.contains(folder))
             || self.path.ends_with("/tests.rs")
     }
 
-    /// Numbered lines of code: no comments, and nothing that only tests compile.
+    /// The numbered lines of code, without comments and without code that only tests compile.
     pub fn code(&self) -> impl Iterator<Item = (usize, &str)> {
         self.without_tests().filter(|(_, line)| !line.trim_start().starts_with("//"))
     }
 
-    /// Numbered lines without the items under `#[cfg(test)]`: what follows such an item counts again.
+    /// The numbered lines without the items under `#[cfg(test)]`; lines after such an item are included.
     pub fn without_tests(&self) -> impl Iterator<Item = (usize, &str)> {
         let mut item: Option<TestItem> = None;
         let lines = self.text.lines().enumerate().map(|(at, line)| (at + 1, line));
@@ -90,21 +90,21 @@ impl Source {
 
 const TEST_ONLY: &str = "#[cfg(test)]";
 
-/// Where in an item under `#[cfg(test)]` a line is. The item's end is found by the indentation that rustfmt gives.
+/// The position within an item under `#[cfg(test)]`. The item's end is found by rustfmt's indentation.
 struct TestItem {
     /// The indent of its first line.
     indent: usize,
-    /// Whether a bracket that its head opened is still open.
+    /// Whether a bracket opened in its first lines is still open.
     open: bool,
 }
 
 impl TestItem {
-    /// After the attribute, and `rest` of its line.
+    /// The state after the attribute, where `rest` is the remainder of its line.
     fn begun(indent: usize, rest: &str) -> Option<TestItem> {
         TestItem { indent, open: false }.after_text(indent, rest.trim())
     }
 
-    /// After a line; `None` once it was the last one.
+    /// The state after a line; `None` if it was the item's last line.
     fn after(self, line: &str) -> Option<TestItem> {
         let text = line.trim();
         if self.open && (indent(line) > self.indent || !text.starts_with(['}', ')', ']'])) {
@@ -128,8 +128,8 @@ fn indent(line: &str) -> usize {
     line.len() - line.trim_start().len()
 }
 
-/// All text files below `folder` (empty for all) whose names end in one of `endings`, sorted by path. What is built, fetched or
-/// hidden is left out.
+/// All text files in `folder` (empty for all) whose names end in one of `endings`, sorted by path. Built, downloaded and hidden
+/// files are left out.
 pub fn sources(folder: &str, endings: &[&str]) -> Vec<Source> {
     let mut found = Vec::new();
     gather(&root().join(folder), endings, &mut found);
@@ -168,7 +168,7 @@ mod tests {
     }
 
     #[test]
-    fn what_follows_a_line_for_tests_is_code() {
+    fn lines_after_a_test_line_are_code() {
         check("#[cfg(test)]\nmod tests;\nuse a;", &["use a;"]);
         check("#[cfg(test)] mod tests;\nuse a;", &["use a;"]);
         check("#[cfg(test)]\npub(crate) use a::b;\n\nfn c() {}", &["", "fn c() {}"]);
@@ -188,7 +188,7 @@ mod tests {
     }
 
     #[test]
-    fn comments_are_no_code_and_lines_keep_their_numbers() {
+    fn comments_are_not_code_and_lines_keep_their_numbers() {
         let source = Source { path: "src/x.rs".into(), text: "// a\n#[cfg(test)]\nmod tests;\nfn b() {}".into() };
         assert_eq!(source.code().collect::<Vec<_>>(), [(4, "fn b() {}")]);
     }

@@ -1,21 +1,21 @@
-//! Which module of a crate uses which.
+//! Finds which module of a crate uses which.
 
 use crate::{Source, sources};
 use std::collections::{BTreeMap, BTreeSet};
 use syn::{Attribute, Item, ItemUse, UseTree, Visibility};
 
-/// A module's place below the crate: `["patient", "run"]`; none for the crate itself.
+/// A module's path within the crate: `["patient", "run"]`; empty for the crate itself.
 type Place = Vec<String>;
 
 struct Module {
-    /// Every path that its code names, tests left out.
+    /// Every path that its code uses, without tests.
     paths: Vec<Vec<String>>,
     /// Its re-exports: each name, with the path of what it names.
     exports: BTreeMap<String, Vec<String>>,
 }
 
-/// The circles among modules that lie beside each other below `folder`, a crate's sources: for each the modules in it and,
-/// for each arrow, where it comes from. Tests may look anywhere.
+/// The cycles among sibling modules in `folder`, a crate's sources: for each the modules in it and, for each dependency, where it
+/// comes from. Tests may use any module.
 pub fn circles(folder: &str) -> Vec<String> {
     let sources = sources(folder, &[".rs"]);
     let of_tests = |source: &Source| source.is_test() || source.path.ends_with("/samples.rs");
@@ -38,7 +38,7 @@ pub fn circles(folder: &str) -> Vec<String> {
     arrows.into_values().filter_map(in_circles).collect()
 }
 
-/// What is left of `arrows` when every module that leads nowhere, or to which none leads, is taken away until nothing changes.
+/// What remains of `arrows` after repeatedly removing every module that uses none or is used by none.
 fn in_circles(mut arrows: BTreeMap<(String, String), String>) -> Option<String> {
     loop {
         let (begins, ends): (BTreeSet<String>, BTreeSet<String>) = arrows.keys().cloned().unzip();
@@ -117,7 +117,7 @@ fn leaves(tree: &UseTree, before: &mut Vec<String>, found: &mut Vec<(String, Vec
     }
 }
 
-/// Paths from `crate`, `self` or `super` on, in macros too, where a parser of Rust does not look.
+/// Paths that begin with `crate`, `self` or `super`, including those in macros, which a parser of Rust does not resolve.
 fn in_tokens(tokens: proc_macro2::TokenStream, found: &mut Vec<Vec<String>>) {
     use proc_macro2::TokenTree::{Group, Ident, Punct};
     let mut path: Vec<String> = Vec::new();
@@ -138,7 +138,8 @@ fn in_tokens(tokens: proc_macro2::TokenStream, found: &mut Vec<Vec<String>>) {
     found.extend((path.len() > 1).then_some(path));
 }
 
-/// The module that holds what `path` names, seen from `place`; through one re-export. `None` for another crate's.
+/// The module that contains what `path` names, as seen from `place`, through at most one re-export. `None` for a path in another
+/// crate.
 fn resolve(all: &BTreeMap<Place, Module>, place: &[String], path: &[String]) -> Option<Place> {
     let mut rest = path;
     let mut at: Place = match rest.first()?.as_str() {
@@ -190,7 +191,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_exported_leads_to_where_it_is_made() {
+    fn a_re_export_leads_to_the_defining_module() {
         let all = [
             (Place::new(), module("pub use a::Thing;")),
             (path("a"), module("use crate::b::Other;")),
@@ -203,7 +204,7 @@ mod tests {
     }
 
     #[test]
-    fn a_circle_is_found_and_a_chain_is_none() {
+    fn a_cycle_is_found_and_a_chain_is_not_one() {
         let arrow = |from: &str, to: &str| ((from.to_owned(), to.to_owned()), String::new());
         assert!(in_circles([arrow("a", "b"), arrow("b", "c")].into()).is_none());
         let circle = in_circles([arrow("a", "b"), arrow("b", "c"), arrow("c", "b")].into()).expect("b and c");

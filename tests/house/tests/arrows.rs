@@ -1,10 +1,10 @@
-//! Who may know whom.
+//! Which package may depend on which.
 
 use house_rules::modules::circles;
 use house_rules::{cargo, packages};
 use std::collections::BTreeSet;
 
-/// Each package and the packages of the workspace that it may name. A new package has to find its place here.
+/// Each package and the packages of the workspace that it may depend on. A new package has to be added here.
 const ARROWS: [(&str, &[&str]); 18] = [
     ("exercises", &[]),
     ("wire", &["exercises"]),
@@ -26,7 +26,7 @@ const ARROWS: [(&str, &[&str]); 18] = [
     ("in-web-view", &["end-to-end", "workloads"]),
 ];
 
-/// Libraries that only these packages name outside their tests.
+/// Libraries that only these packages use outside their tests.
 const KEPT_TO: [(&str, &[&str]); 27] = [
     ("ed25519-dalek", &["vault"]),
     ("x25519-dalek", &["vault"]),
@@ -62,7 +62,7 @@ fn arrows_run_one_way() {
     let packages = packages();
     let known: BTreeSet<&str> = ARROWS.iter().map(|(name, _)| *name).collect();
     let there: BTreeSet<&str> = packages.keys().map(String::as_str).collect();
-    assert_eq!(there, known, "every package has its place in the house");
+    assert_eq!(there, known, "every package is in the list of arrows");
     for (name, allowed) in ARROWS {
         let named =
             packages[name].iter().filter(|dependency| !dependency.for_tests && known.contains(dependency.name.as_str()));
@@ -72,9 +72,9 @@ fn arrows_run_one_way() {
     }
 }
 
-/// What tests see may go down to any depth, never up.
+/// What tests use may be any package below, never one above.
 #[test]
-fn tests_of_a_package_see_nothing_above_it() {
+fn tests_of_a_package_use_nothing_above_it() {
     let packages = packages();
     let above = ["actions", "terminal", "carryover-shell", "carryover-ui", "simulator", "end-to-end"];
     for low in ["exercises", "wire", "words", "format", "vault", "store", "pictures"] {
@@ -115,7 +115,7 @@ fn the_domain_names_three_libraries_and_one_of_them_only_if_asked() {
     assert_eq!(named, [("chrono", false), ("libm", false), ("serde", true)]);
 }
 
-/// Rows and bytes have types of their own: a domain type that could be serialized as it is would sooner or later be.
+/// Rows and bytes have their own types: a domain type that could be serialized directly would sooner or later be.
 #[test]
 fn built_alone_nobody_but_the_wire_turns_on_the_domains_serde() {
     let features = |package: &str| cargo(&["tree", "-p", package, "-e", "normal,features", "--prefix", "none"]);
@@ -128,9 +128,9 @@ fn built_alone_nobody_but_the_wire_turns_on_the_domains_serde() {
     }
 }
 
-/// What is in a circle can only be understood, and changed, as a whole.
+/// Modules in a cycle can only be understood and changed together.
 #[test]
-fn no_circle_among_the_modules_of_the_domain_and_the_window() {
+fn no_cycle_among_the_modules_of_the_domain_and_the_window() {
     for folder in ["exercises/src", "ui/src"] {
         let circles = circles(folder);
         assert!(circles.is_empty(), "{folder}:\n{}", circles.join("\n\n"));

@@ -1,8 +1,8 @@
-//! What may stand in the code.
+//! Rules for the source code.
 
 use house_rules::{Source, packages, root, sources};
 
-/// Native code that people run: what is native, without tests, examples and build scripts.
+/// Native code that people run, without tests, examples and build scripts.
 fn native() -> Vec<Source> {
     let mut all = sources("exercises/src", &[".rs"]);
     all.extend(sources("src-tauri", &[".rs"]));
@@ -10,14 +10,14 @@ fn native() -> Vec<Source> {
     all
 }
 
-/// Fails for every line of code in `sources` that holds one of `words`, unless its file is one of `except`, each of which has to
-/// hold at least one.
+/// Fails for every line of code in `sources` that contains one of `words`, unless its file is one of `except`. Each of those files
+/// must contain at least one, so that the list stays short.
 #[track_caller]
 fn nowhere(sources: &[Source], words: &[&str], except: &[&str]) {
     let found = |source: &&Source| source.code().any(|(_, line)| words.iter().any(|word| line.contains(word)));
     let named: Vec<&str> = sources.iter().filter(found).map(|source| source.path.as_str()).collect();
     for file in except {
-        assert!(named.contains(file), "{file} holds none of {words:?} any more: take it off this list");
+        assert!(named.contains(file), "{file} contains none of {words:?} any more: remove it from this list");
     }
     let mut wrong = Vec::new();
     for source in sources.iter().filter(|source| !except.contains(&source.path.as_str())) {
@@ -36,8 +36,8 @@ fn only_one_file_reads_the_clock() {
 #[test]
 fn only_one_file_touches_files() {
     let touches = ["std::fs", "fs::", "File::open", "File::create", "OpenOptions", "tempfile", "NamedTempFile"];
-    // The shell makes the folder that it is started on, to name the running program by its one true path.
-    // The build of `words` reads the texts and writes what is compiled.
+    // The shell creates the folder that it is started with, to identify the running program by the folder's canonical path.
+    // The build of `words` reads the texts and writes the code that is compiled.
     let at_build = ["src-tauri/crates/words/build.rs", "src-tauri/crates/words/generator/src/read.rs"];
     let at_run = ["src-tauri/crates/store/src/files.rs", "src-tauri/src/home.rs"];
     nowhere(&native(), &touches, &[at_run, at_build].concat());
@@ -52,7 +52,7 @@ fn the_domain_is_pure() {
         "std::env",
         "std::process",
         "std::thread",
-        // Of `std::sync` all but `Arc`, which shares what nobody can change.
+        // From `std::sync` only `Arc` is allowed, which shares immutable data.
         "Mutex",
         "RwLock",
         "OnceLock",
@@ -86,7 +86,7 @@ fn format_and_words_are_pure_too() {
 
 #[test]
 fn no_todo_markers_are_left() {
-    // Put together here, so that this file does not hold them itself.
+    // Composed here, so that this file does not contain them itself.
     let later = ["todo", "unimplemented", "dbg"].map(|name| format!("{name}!("));
     let ignored = ["#[", "ignore"].concat();
     let notes = ["TO", "DO"].concat();
@@ -105,7 +105,7 @@ fn no_todo_markers_are_left() {
 }
 
 #[test]
-fn no_path_of_one_machine_stands_anywhere() {
+fn no_file_contains_a_path_of_one_machine() {
     let machines = ["work/main", "work/shared", "work/t/", "root/", "Users/", "home/user"].map(|path| format!("/{path}"));
     let shared = [["design", ".md"].concat(), ["clinical", ".md"].concat(), ["../", "shared/"].concat()];
     let mut wrong = Vec::new();
@@ -124,7 +124,8 @@ fn no_path_of_one_machine_stands_anywhere() {
 #[test]
 fn every_package_takes_the_workspace_lints_and_none_allows_unsafe_code() {
     let mut manifests = sources("", &["Cargo.toml"]);
-    // The fuzz targets are a workspace of their own: the macro that makes one of a function needs what the workspace forbids.
+    // The fuzz targets are a workspace of their own: the macro that makes a target from a function needs code that the workspace
+    // forbids.
     manifests.retain(|manifest| manifest.path != "tests/fuzz/Cargo.toml");
     assert_eq!(manifests.len(), packages().len() + 1, "each package's and the workspace's");
     for manifest in manifests {
@@ -141,7 +142,7 @@ fn every_package_takes_the_workspace_lints_and_none_allows_unsafe_code() {
     nowhere(&native(), &relaxed, &[]);
 }
 
-/// A file's code above its tests: 300 lines are a reason to look again, 500 are too many.
+/// The length of a file's code above its tests: from 300 lines on it should be reviewed, 500 are too many.
 #[test]
 fn no_file_is_longer_than_the_limit() {
     let long: Vec<String> = sources("", &[".rs"])
@@ -154,9 +155,9 @@ fn no_file_is_longer_than_the_limit() {
     assert!(long.is_empty(), "{}", long.join("\n"));
 }
 
-/// One that other files use; the pieces that only it is made of may stand beside it.
+/// A component that other files use must be alone; the pieces that only it uses may be in the same file.
 #[test]
-fn one_component_a_file() {
+fn one_component_per_file() {
     let mut all = 0;
     for source in sources("ui/src", &[".rs"]) {
         let lines: Vec<&str> = source.code().map(|(_, line)| line.trim()).collect();
@@ -167,7 +168,7 @@ fn one_component_a_file() {
     assert!(all > 0, "no component was found: this rule would look at nothing");
 }
 
-/// A command is one call into `actions`: ten lines at most between its braces.
+/// A command is one call into `actions`: at most ten lines between its braces.
 #[test]
 fn commands_are_short() {
     let mut commands = 0;

@@ -1,4 +1,4 @@
-//! DEVELOPERS.md speaks of what is there.
+//! DEVELOPERS.md only mentions things that exist.
 
 use house_rules::{packages, root, sources};
 use std::fs;
@@ -7,7 +7,7 @@ fn page() -> String {
     fs::read_to_string(root().join("DEVELOPERS.md")).expect("DEVELOPERS.md")
 }
 
-/// The rows of the table under a heading, as cells; the two rows of its head left out.
+/// The rows of the table under a heading, as cells, without the two rows of its head.
 fn table(heading: &str) -> Vec<Vec<String>> {
     let page = page();
     let (_, rest) = page.split_once(&format!("## {heading}\n")).unwrap_or_else(|| panic!("a chapter {heading:?}"));
@@ -19,7 +19,7 @@ fn table(heading: &str) -> Vec<Vec<String>> {
     rows
 }
 
-/// What stands between backticks.
+/// The texts between backticks.
 fn quoted(text: &str) -> Vec<String> {
     text.split('`').skip(1).step_by(2).map(str::to_owned).collect()
 }
@@ -40,12 +40,12 @@ fn every_folder_and_crate_of_the_map_is_there() {
     }
 }
 
-/// Each invariant names a file or folder that holds it, from the top of the workspace or from `src-tauri/crates`.
+/// Each invariant names a file or folder that enforces it, relative to the top of the workspace or to `src-tauri/crates`.
 #[test]
-fn what_holds_each_invariant_is_there() {
+fn what_enforces_each_invariant_exists() {
     for row in table("Invariants") {
         let named = quoted(&row[1]);
-        assert!(!named.is_empty(), "nothing holds {:?}", row[0]);
+        assert!(!named.is_empty(), "nothing enforces {:?}", row[0]);
         for path in named {
             let places = ["", "src-tauri/crates"].map(|folder| root().join(folder).join(&path));
             assert!(places.iter().any(|place| place.exists()), "{path} is to hold {:?}, but is not there", row[0]);
@@ -53,7 +53,7 @@ fn what_holds_each_invariant_is_there() {
     }
 }
 
-/// Paths named in the text exist, wherever they begin.
+/// Paths in the text exist, wherever they begin.
 #[test]
 fn files_named_in_the_text_are_there() {
     let mut looked_at = 0;
@@ -91,6 +91,6 @@ fn every_library_is_used_and_explained() {
             unexplained.push(library);
         }
     }
-    assert!(unused.is_empty(), "in the workspace's list, and nobody uses them: {unused:?}");
+    assert!(unused.is_empty(), "in the workspace's list but unused: {unused:?}");
     assert!(unexplained.is_empty(), "without a reason in DEVELOPERS.md: {unexplained:?}");
 }

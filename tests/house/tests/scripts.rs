@@ -1,4 +1,4 @@
-//! What the scripts of the repository may do, so that the same commit builds the same program everywhere.
+//! Rules for the scripts of the repository, so that the same commit builds the same program everywhere.
 
 use std::fs;
 
@@ -22,7 +22,7 @@ fn scripts() -> Vec<(&'static str, String)> {
     names.map(|name| (name, fs::read_to_string(root().join(name)).expect(name))).into()
 }
 
-/// Lines that the shell executes, continued lines joined.
+/// The lines that the shell executes, with continued lines joined.
 fn commands(script: &str) -> Vec<String> {
     let joined = script.replace("\\\n", " ");
     joined.lines().map(str::trim).filter(|line| !line.starts_with('#')).map(str::to_owned).collect()

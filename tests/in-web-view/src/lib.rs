@@ -1,7 +1,6 @@
-//! The crate `workloads` in the web view of the program's own window: the engine and the policy in which the front end runs.
+//! Runs the crate `workloads` in the web view of the program's own window: with the engine and the content policy of the front end.
 //!
-//! It is built for wasm by cargo and bound by wasm-bindgen as a library, as the front end is; WebDriver hands it to the
-//! page.
+//! It is built for wasm by cargo and bound by wasm-bindgen as a library, like the front end; WebDriver passes it to the page.
 
 use base64::prelude::{BASE64_STANDARD, Engine};
 use end_to_end::{Desktop, Window};
@@ -11,7 +10,7 @@ use std::path::PathBuf;
 use std::process::{Command, Stdio};
 use wasm_bindgen_cli_support::Bindgen;
 
-/// Runs before the page's own script is looked at: the binding's text is part of it, for the page runs no text.
+/// Runs as part of a WebDriver script that contains the binding's text, because the page's policy runs no text as code.
 const LOAD: &str = r"
     const program = Uint8Array.from(atob(arguments[0]), (letter) => letter.charCodeAt(0));
     wasm_bindgen.initSync({ module: program });
@@ -19,8 +18,8 @@ const LOAD: &str = r"
     return true;
 ";
 
-/// Milliseconds of one sum: the median and the best of some rounds, each long enough for a clock that ticks in milliseconds, after a
-/// time in which the engine may compile what is hot.
+/// Milliseconds of one computation: the median and the best of some rounds. Each round is long enough for a clock with a resolution
+/// of milliseconds, and a warm-up before lets the engine compile hot code.
 const TIME: &str = r"
     const prepared = window.prepared ??= new workloads.Prepared();
     const spent = (times) => {
@@ -37,26 +36,26 @@ const TIME: &str = r"
     return [rounds[4], rounds[0]];
 ";
 
-/// A window with the sums in its page.
+/// A window with the workloads loaded in its page.
 pub struct Page {
     window: Window,
-    // After the window, so that its folders outlive it.
+    // Declared after the window, so that its folders exist longer than the window.
     _desktop: Desktop,
 }
 
 impl Page {
-    /// Builds the sums under one of cargo's profiles, opens a window and loads them.
+    /// Builds the workloads with one of cargo's profiles, opens a window and loads them.
     pub fn open(profile: &str) -> Page {
         let (binding, program) = bound(profile);
         let desktop = Desktop::new();
         let window = desktop.open("anna").start();
         window.see("Carryover");
         let loaded = window.ask(&format!("{binding}{LOAD}"), &[json!(BASE64_STANDARD.encode(program))]);
-        assert_eq!(loaded, json!(true), "the page takes the program");
+        assert_eq!(loaded, json!(true), "the page loads the program");
         Page { window, _desktop: desktop }
     }
 
-    /// What [`workloads::texts`] says there.
+    /// The result of [`workloads::texts`] there.
     pub fn texts(&self) -> String {
         match self.window.ask("return workloads.texts()", &[]) {
             Value::String(text) => text,
@@ -71,7 +70,7 @@ impl Page {
     }
 }
 
-/// The script that binds the program, and the program.
+/// The script of the binding, and the program.
 fn bound(profile: &str) -> (String, Vec<u8>) {
     let folder = tempfile::tempdir().expect("there is room for temporary files");
     let mut bindgen = Bindgen::new();
@@ -85,7 +84,7 @@ fn bound(profile: &str) -> (String, Vec<u8>) {
     (binding, fs::read(folder.path().join("workloads_bg.wasm")).expect("the program was written"))
 }
 
-/// Has cargo build the sums and returns the wasm file that it names.
+/// Builds the workloads with cargo and returns the path of the wasm file.
 fn built(profile: &str) -> PathBuf {
     let output = Command::new(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()))
         .current_dir(env!("CARGO_MANIFEST_DIR"))

@@ -1,5 +1,5 @@
-//! `in-web-view PROFILE...` prints what the sums take in the web view, a line each: profile, sum, milliseconds
-//! (the median and the best).
+//! `in-web-view PROFILE...` prints the times of the workloads in the web view, one per line: profile, workload, milliseconds (the
+//! median and the best).
 
 use in_web_view::Page;
 

@@ -1,5 +1,5 @@
-//! A sum is the same to the last bit in native code and in the web view, so that a patient's window, a clinician's window and
-//! a terminal never disagree.
+//! Results are the same to the last bit in native code and in the web view, so that a patient's window, a clinician's window and a
+//! terminal always agree.
 
 use in_web_view::Page;
 

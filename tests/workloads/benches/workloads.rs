@@ -1,5 +1,5 @@
-//! The sums that a person waits for, in native code. `tests/bench` runs them and sets them beside what they are measured
-//! against.
+//! Benchmarks of the computations that a person waits for, in native code. `tests/bench` runs them and shows them beside what they
+//! are compared with.
 
 use criterion::Criterion;
 use std::hint::black_box;

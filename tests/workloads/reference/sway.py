@@ -1,8 +1,8 @@
-"""The processing of a balance trial by numpy and scipy, to be measured against: see exercises/src/sway for what is done.
+"""The processing of a balance trial with numpy and scipy, for comparing times; exercises/src/sway documents the steps.
 
-A second implementation, vectorised as such a program would be; filters and windows are made once and kept.
+A second implementation, vectorised as usual in numpy; filters and windows are created once and reused.
 
-  sway.py check REFERENCE_DIR   its results against reference.json, relative 1e-9; fails where they differ
+  sway.py check REFERENCE_DIR   compares its results with reference.json, relative error 1e-9; fails if they differ
   sway.py time TRIAL.csv        milliseconds of one analysis of the trial: the median of many, and the fastest
 """
 import functools

@@ -1,7 +1,7 @@
 """Prints the table of tests/bench: table.py CRITERION_DIR OUT_DIR.
 
-Of every sum the median and the fastest sample are shown. Goals are judged by the fastest: on a machine that does other
-things as well the median says more about those.
+Shows the median and the fastest sample of every computation. Goals are judged by the fastest, because on a machine that does
+other things as well the median depends on those.
 """
 import json
 import pathlib

@@ -1,8 +1,8 @@
-//! The domain's sums on fixed inputs.
+//! The domain's computations on fixed inputs.
 //!
-//! [`texts()`] gives their results as text, every number with all its bits: native code and the web view must say the same.
-//! [`Prepared`] holds inputs of the size that a person with two years of practice has, so that each sum can be done again
-//! and again while it is timed. Nothing here is random.
+//! [`texts()`] returns their results as text, every number with all its bits: native code and the web view must give the same.
+//! [`Prepared`] has inputs of the size that a person with two years of practice has, so that each computation can be repeated while
+//! it is timed. Nothing here is random.
 
 mod prepared;
 mod statistics;

@@ -1,5 +1,5 @@
-//! `workloads minute` prints the trial of a minute as CSV; `workloads size` what two years hold; `workloads texts` all results;
-//! `workloads repeat SUM TIMES` does a sum again and again, for a profiler to look at.
+//! `workloads minute` prints the trial of a minute as CSV; `workloads size` the size of two years; `workloads texts` all results;
+//! `workloads repeat SUM TIMES` repeats a computation, for a profiler.
 
 use std::process::ExitCode;
 

@@ -1,4 +1,4 @@
-//! The statistics on the series that their own test checks against other programs.
+//! The statistics on the series with which their own test compares them with other programs.
 
 use exercises::statistics::{DayValue, mad, mann_kendall, median, normal_quantile, quartiles, tau_b, theil_sen, wilson};
 use serde_json::Value;
@@ -6,7 +6,7 @@ use std::fmt::Write;
 
 const VECTORS: &str = include_str!("../../../exercises/tests/data/statistics/vectors.json");
 
-/// Every statistic of every series, a line each.
+/// Every statistic of every series, one per line.
 pub(crate) fn text() -> String {
     let vectors: Value = serde_json::from_str(VECTORS).expect("the vectors are JSON");
     let part = |name: &str| vectors[name].as_array().expect("a list").iter();

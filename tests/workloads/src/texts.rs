@@ -4,8 +4,8 @@ use crate::{Years, minute, statistics, trials};
 use exercises::sway::{Analysis, printed};
 use std::fmt::Write;
 
-/// The sums' results: sway of the reference's trials and of the minute, the statistics, the review of two years. Rust
-/// prints a number in the fewest digits that read back as the same bits, so equal texts are equal bits.
+/// The results: sway of the reference's trials and of the minute, the statistics, the review of two years. Rust prints a number with
+/// the fewest digits that read back as the same bits, so equal texts mean equal bits.
 pub fn texts() -> String {
     let mut text = String::new();
     for (name, samples, taps_s) in trials::reference() {

@@ -17,7 +17,7 @@ pub(crate) fn reference() -> [(&'static str, Vec<Sample>, Vec<f64>); 3] {
     ]
 }
 
-/// A trial of the reference, with its taps.
+/// The analysis of a trial with its taps.
 pub(crate) fn analysed(samples: &[Sample], taps_s: &[f64]) -> Analysis {
     analyse(samples, &Marks { taps_s: taps_s.to_vec(), ..Marks::between(0.0, 30.0) }, &Source::file())
 }
@@ -49,7 +49,7 @@ fn sample(t: f64, noise: &mut Noise) -> Sample {
     }
 }
 
-/// Numbers from -1 to 1 that look like noise and are always the same (xorshift; Marsaglia 2003, J Stat Softw 8:14).
+/// Numbers from -1 to 1 that look like noise and are the same in every run (xorshift; Marsaglia 2003, J Stat Softw 8:14).
 struct Noise(u64);
 
 impl Noise {

@@ -1,5 +1,5 @@
-//! Two years of one invented person: by the hour a hold at the desk, once a day one-leg stance, three times a week standing
-//! up; a visit every quarter, each with a new card.
+//! Two years of one invented person: an hourly hold at the desk, one-leg stance once a day, standing up three times a week; a visit
+//! every quarter, each with a new card.
 
 use chrono::{Duration, NaiveDate};
 use exercises::catalogue::{Catalogue, Dose, ExerciseId, Eyes, RungId, Surface, Tempo};
@@ -29,7 +29,7 @@ const PLAN: PlanId = PlanId([7; 8]);
 const NECK: ComplaintId = ComplaintId(1);
 const ANKLE: ComplaintId = ComplaintId(2);
 
-/// What two years leave behind.
+/// The data of two years.
 pub struct Years {
     catalogue: Catalogue,
     zone: Offsets,
@@ -40,7 +40,7 @@ pub struct Years {
 }
 
 impl Years {
-    /// Lives through them.
+    /// Creates the data of two years.
     #[expect(clippy::new_without_default, reason = "it takes its time, which a default should not")]
     pub fn new() -> Years {
         let catalogue = format::catalogue::embedded().expect("the shipped catalogue is sound");
@@ -62,18 +62,18 @@ impl Years {
         (1..=self.revisions.len()).map(|counter| self.summary(counter)).collect()
     }
 
-    /// From the summaries to the review page, as the clinic's copy makes it whenever a patient is opened.
+    /// Builds the review page from the summaries, as the clinic's copy does whenever a patient is opened.
     pub fn page(&self) -> Review {
         build(&self.revisions, &self.catalogue, &self.summaries).expect("there are a plan and its summaries")
     }
 
-    /// From the log's history to the review page: a summary for each visit, as the patient's copy makes it, and the review
-    /// of all of them, as the clinic's copy makes it.
+    /// Builds the review page from the log's history: a summary for each visit, as the patient's copy makes it, and the review of
+    /// all of them, as the clinic's copy makes it.
     pub fn review(&self) -> Review {
         build(&self.revisions, &self.catalogue, &self.summed_up()).expect("there are a plan and its summaries")
     }
 
-    /// The summary of one quarter, which overlaps the one before by a week.
+    /// The summary of one quarter, which overlaps the previous one by a week.
     fn summary(&self, counter: usize) -> Summary {
         let end = (counter as i64 * QUARTER).min(DAYS - 1);
         let period = Period { from: day((end - QUARTER - 7).max(0)), until: day(end) };
@@ -82,7 +82,7 @@ impl Years {
         reduce(&self.history, &self.revisions, &self.catalogue, &self.zone, sealing).expect("the quarter has days")
     }
 
-    /// How many slots a year of the first card has.
+    /// The number of slots in a year of the first card.
     pub fn slots_of_a_year(&self) -> usize {
         let mut plan = self.revisions[&1].clone();
         plan.prescription.review = day(365);
@@ -90,12 +90,12 @@ impl Years {
         (0..365).map(|number| of_day(&plan, day(number), &self.zone, taken).len()).sum()
     }
 
-    /// Reads the log from its first entry.
+    /// Reads the log from its first entry and computes the history.
     pub fn fold(&self) -> History {
         History::fold(&self.log, PLAN)
     }
 
-    /// Entries, runs, cards, days, in words.
+    /// The numbers of entries, runs, cards and days, as text.
     pub fn size(&self) -> String {
         let (entries, runs) = (self.log.entries.len(), self.history.runs.len());
         format!("{DAYS} days, {runs} runs, {entries} entries, {} cards", self.revisions.len())
@@ -184,7 +184,7 @@ fn items() -> Vec<Item> {
     ]
 }
 
-/// Writes the log. What a slot comes to follows from the day and the slot's number alone.
+/// Writes the log. The outcome of a slot depends only on the day and the slot's number.
 struct Diary<'a> {
     zone: &'a Offsets,
     log: Log,
@@ -276,14 +276,14 @@ impl Diary<'_> {
             interruptions: Vec::new(),
             work: work(number, item.id),
         };
-        // A run is logged as it begins and as it ends.
+        // A run is logged when it begins and when it ends.
         let begun = Run { end: RunEnd::Going, ..whole.clone() };
         self.write(started, LogEvent::Run(begun));
         self.write(started.plus_ms(150_000), LogEvent::Run(whole));
     }
 }
 
-/// What was done: mostly everything, sometimes less; stance grows slowly and wavers.
+/// What was done: mostly everything, sometimes less; stance times grow slowly and vary.
 fn work(number: i64, item: ItemId) -> Work {
     match item {
         HOLD => Work::Timed((0..3).map(|_| HoldRecord { side: None, held_ms: 10_000 }).collect()),
@@ -309,7 +309,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn two_years_are_what_is_to_be_measured() {
+    fn two_years_have_the_size_to_be_measured() {
         let years = Years::new();
         assert!((6_500..7_500).contains(&years.history.runs.len()), "{}", years.size());
         let review = years.review();

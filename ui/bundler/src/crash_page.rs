@@ -1,18 +1,19 @@
-//! The page for when the window's program has stopped: its texts in every language, which the program could then no longer give.
+//! The page for when the front end has crashed. It has its texts in every language, because the front end can no longer provide
+//! them.
 
 use std::error::Error;
 use std::path::Path;
 
 use crate::dist::Files;
 
-/// Where the page's texts are put in.
+/// The place in the page where the texts are inserted.
 const PLACE: &str = "<!-- crash page: a part for each language -->";
 
-/// What it says, in this order.
+/// The page's texts, in this order.
 const TEXTS: [&str; 6] =
     ["crash-title", "crash-what", "crash-open-again", "crash-details", "crash-could-not-load", "crash-refused"];
 
-/// Puts a part for each language into `index.html`; `faults.js` shows the one of the page's language.
+/// Inserts a part for each language into `index.html`; `faults.js` shows the part of the page's language.
 pub fn fill_in(files: &mut Files, ui: &Path) -> Result<(), Box<dyn Error>> {
     let locales = ui.join("../src-tauri/crates/words/locales");
     let texts = text_generator::texts_of(&locales, &TEXTS).map_err(|faults| faults.join("\n"))?;
@@ -26,7 +27,7 @@ pub fn fill_in(files: &mut Files, ui: &Path) -> Result<(), Box<dyn Error>> {
     Ok(())
 }
 
-/// One language's part.
+/// The part for one language.
 fn part(tag: &str, texts: &[String]) -> String {
     let texts: Vec<String> = texts.iter().map(|text| escaped(text)).collect();
     let [title, what, open_again, details, could_not_load, refused] = texts.as_slice() else { return String::new() };
@@ -45,7 +46,7 @@ mod tests {
     use crate::dist;
 
     #[test]
-    fn the_page_says_it_in_every_language() {
+    fn the_page_has_its_texts_in_every_language() {
         let ui = Path::new(env!("CARGO_MANIFEST_DIR")).parent().unwrap();
         let mut files = dist::still_files(ui).unwrap();
         fill_in(&mut files, ui).unwrap();
@@ -59,7 +60,7 @@ mod tests {
     }
 
     #[test]
-    fn what_a_text_contains_is_text() {
+    fn special_characters_in_a_text_are_escaped() {
         let texts = ["a < b", "\"c\" & d", "e", "f", "{address}", "g"].map(str::to_owned);
         let part = part("en", &texts);
         assert!(

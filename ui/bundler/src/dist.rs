@@ -1,4 +1,4 @@
-//! The folder that the shell embeds: what lies still in it, and how it is written.
+//! The folder that the shell embeds: its static files, and how it is written.
 
 use std::collections::BTreeMap;
 use std::fs;
@@ -8,13 +8,13 @@ use std::path::{Path, PathBuf};
 /// Files by their path within the folder.
 pub type Files = BTreeMap<PathBuf, Vec<u8>>;
 
-/// Files of `ui` that go in under their own name.
+/// Files of `ui` that are copied under their own name.
 const PAGE: [&str; 3] = ["index.html", "faults.js", "start.js"];
 
-/// Style sheets that others build on, in this order; the rest follow by name.
+/// Style sheets that the others depend on, in this order; the rest follow in the order of their names.
 const FIRST_STYLES: [&str; 2] = ["tokens.css", "base.css"];
 
-/// Everything but the program: the page, one style sheet, and the assets.
+/// Everything except the wasm program: the page, one style sheet, and the assets.
 pub fn still_files(ui: &Path) -> io::Result<Files> {
     let mut files = Files::new();
     for name in PAGE {
@@ -25,7 +25,7 @@ pub fn still_files(ui: &Path) -> io::Result<Files> {
     Ok(files)
 }
 
-/// All files below a folder, under their paths from `root`.
+/// All files in a folder and below, with their paths relative to `root`.
 pub fn read_below(folder: &Path, root: &Path) -> io::Result<Files> {
     let mut files = Files::new();
     for file in files_below(folder)? {
@@ -36,7 +36,7 @@ pub fn read_below(folder: &Path, root: &Path) -> io::Result<Files> {
     Ok(files)
 }
 
-/// All style sheets as one. Each says nothing of where it is loaded, so a new one needs no entry anywhere.
+/// Joins all style sheets of the folder, so that a new one needs no entry anywhere.
 fn style(folder: &Path) -> io::Result<Vec<u8>> {
     let mut sheets = files_below(folder)?;
     sheets.retain(|sheet| sheet.extension().is_some_and(|kind| kind == "css"));
@@ -50,8 +50,8 @@ fn style(folder: &Path) -> io::Result<Vec<u8>> {
     Ok(all)
 }
 
-/// Makes the folder hold these files and no others. A file that is already right is left alone, so
-/// that nothing is built again for it.
+/// Makes the folder contain exactly these files. A file that already has the right contents is not written, so that nothing that
+/// depends on it is rebuilt.
 pub fn put(folder: &Path, files: &Files) -> io::Result<()> {
     fs::create_dir_all(folder)?;
     for old in files_below(folder)? {
@@ -72,7 +72,7 @@ pub fn put(folder: &Path, files: &Files) -> io::Result<()> {
     Ok(())
 }
 
-/// All files below a folder, at any depth, by name.
+/// All files in a folder at any depth, ordered by name.
 fn files_below(folder: &Path) -> io::Result<Vec<PathBuf>> {
     let mut found = Vec::new();
     for entry in fs::read_dir(folder)? {
@@ -92,7 +92,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn what_is_no_longer_wanted_goes_and_what_is_right_stays() {
+    fn unneeded_files_are_removed_and_unchanged_files_stay() {
         let folder = std::env::temp_dir().join(format!("bundler-{}", std::process::id()));
         let first = Files::from([("a.css".into(), b"a".to_vec()), ("fonts/b.woff2".into(), b"b".to_vec())]);
         put(&folder, &first).unwrap();

@@ -1,4 +1,4 @@
-//! Licences: the program's own, and the list of all libraries in it, as files that the window shows when somebody asks.
+//! Licences: the program's own, and a list of all libraries in it, as files that the window shows on request.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::error::Error;
@@ -10,14 +10,15 @@ use serde_json::Value;
 
 use crate::dist::Files;
 
-/// The program's own, at the top of the repository.
+/// The program's own licences, at the top of the repository.
 const OWN: [&str; 2] = ["LICENSE-MIT", "LICENSE-APACHE"];
 
-/// The two halves of the program, and for what each is built besides this machine.
+/// The two root packages of the program.
 const ROOTS: [&str; 2] = ["carryover-shell", "carryover-ui"];
+/// The target of the front end.
 const WEB: &str = "wasm32-unknown-unknown";
 
-/// All of them, below `licences`.
+/// All licence files, in the folder `licences`.
 pub fn files(ui: &Path) -> Result<Files, Box<dyn Error>> {
     let top = ui.join("..");
     let mut files = Files::new();
@@ -28,7 +29,7 @@ pub fn files(ui: &Path) -> Result<Files, Box<dyn Error>> {
     Ok(files)
 }
 
-/// What cargo knows of the packages, as far as they are built for this machine or the web view.
+/// Cargo's metadata of the packages that are built for this machine or the web view.
 fn metadata(top: &Path) -> Result<Value, Box<dyn Error>> {
     let cargo = std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into());
     let output = Command::new(cargo)
@@ -57,7 +58,8 @@ fn this_machine() -> Result<String, Box<dyn Error>> {
     Ok(host.ok_or("rustc does not say for which machine it builds")?.to_owned())
 }
 
-/// "name version licence", a line each: every package of others that the program needs when it runs, or that wrote a part of it.
+/// One line "name version licence" for every third-party package that the program needs when it runs, or that generated a part of
+/// it.
 fn libraries(metadata: &Value) -> Result<String, Box<dyn Error>> {
     let all = |value: &Value| value.as_array().cloned().unwrap_or_default();
     let packages: BTreeMap<String, Value> =
@@ -70,7 +72,7 @@ fn libraries(metadata: &Value) -> Result<String, Box<dyn Error>> {
     while let Some(id) = open.pop() {
         let needs = nodes.get(&id).map(|node| all(&node["deps"])).unwrap_or_default();
         if seen.insert(id) {
-            // Neither what only tests need nor what only builds need.
+            // Leaves out what only tests or builds need.
             let runs = |needed: &Value| all(&needed["dep_kinds"]).iter().any(|kind| kind["kind"].is_null());
             open.extend(needs.iter().filter(|needed| runs(needed)).map(|needed| text(&needed["pkg"])));
         }
@@ -110,7 +112,7 @@ mod tests {
     }
 
     #[test]
-    fn what_runs_is_listed_and_neither_our_own_nor_what_only_tests_or_builds_need() {
+    fn runtime_libraries_are_listed_without_our_own_test_and_build_packages() {
         let names = [
             ("carryover-shell", true),
             ("ours", true),

@@ -35,7 +35,7 @@ fn main() -> ExitCode {
     }
 }
 
-/// Builds and puts everything in place; the program's size in bytes.
+/// Builds and writes everything; returns the program's size in bytes.
 fn bundle(profile: &str) -> Result<usize, Box<dyn Error>> {
     let ui = Path::new(env!("CARGO_MANIFEST_DIR")).parent().expect("the bundler is in ui/bundler");
     let mut files = wasm::bind(&wasm::build(ui, profile)?)?;

@@ -1,4 +1,4 @@
-//! The program: from Rust to wasm, and from there to what a web view loads.
+//! The program: compiled from Rust to wasm, and converted to what a web view loads.
 
 use std::error::Error;
 use std::fs;
@@ -10,7 +10,7 @@ use wasm_bindgen_cli_support::Bindgen;
 
 use crate::dist::{self, Files};
 
-/// Has cargo build the front end and returns the wasm file that it names.
+/// Builds the front end with cargo and returns the path of the wasm file.
 pub fn build(ui: &Path, profile: &str) -> Result<PathBuf, Box<dyn Error>> {
     let cargo = std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into());
     let output = Command::new(cargo)
@@ -26,7 +26,7 @@ pub fn build(ui: &Path, profile: &str) -> Result<PathBuf, Box<dyn Error>> {
     messages.lines().filter_map(wasm_file).next_back().ok_or_else(|| "cargo named no wasm file".into())
 }
 
-/// The wasm file in one of cargo's messages, where it announces one.
+/// The wasm file's path, if this message of cargo announces one.
 fn wasm_file(message: &str) -> Option<PathBuf> {
     let message: Value = serde_json::from_str(message).ok()?;
     if message["target"]["name"] != "carryover-ui" {
@@ -36,8 +36,8 @@ fn wasm_file(message: &str) -> Option<PathBuf> {
     names.iter().filter_map(Value::as_str).find(|name| name.ends_with(".wasm")).map(PathBuf::from)
 }
 
-/// Runs wasm-bindgen: the script that the page imports, the program that the script loads, and the
-/// snippets of script that libraries bring along.
+/// Runs wasm-bindgen. The result is the script that the page imports, the program that the script loads, and the script snippets of
+/// libraries.
 pub fn bind(built: &Path) -> Result<Files, Box<dyn Error>> {
     let folder = built.with_file_name("bound");
     if folder.exists() {
@@ -48,7 +48,7 @@ pub fn bind(built: &Path) -> Result<Files, Box<dyn Error>> {
         .out_name("ui")
         .web(true)?
         .typescript(false)
-        // start.js gives the path; a guess from the script's own address would be one more thing to hold.
+        // start.js passes the path, so the script need not guess it from its own address.
         .omit_default_module_path(true)
         .generate(&folder)?;
     Ok(dist::read_below(&folder, &folder)?)
@@ -66,7 +66,7 @@ mod tests {
     }
 
     #[test]
-    fn other_messages_and_packages_name_none() {
+    fn other_messages_and_packages_give_no_wasm_file() {
         assert_eq!(wasm_file(r#"{"reason":"build-finished","success":true}"#), None);
         assert_eq!(wasm_file(r#"{"target":{"name":"words"},"filenames":["/t/a.wasm"]}"#), None);
     }

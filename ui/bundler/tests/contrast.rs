@@ -1,9 +1,9 @@
-//! Every pair of colours that the screens put on each other can be told apart, by the formula of
-//! WCAG 2.2 (success criteria 1.4.3, contrast of text, and 1.4.11, contrast of marks).
+//! Checks that every pair of colours that the screens put on each other has enough contrast, by the formula of WCAG 2.2 (success
+//! criteria 1.4.3, contrast of text, and 1.4.11, contrast of marks).
 
 use std::collections::BTreeMap;
 
-/// Text and what it stands on: at least 4.5 to 1.
+/// Text and its background: at least 4.5 to 1.
 const TEXT: [(&str, &str); 9] = [
     ("ink", "paper"),
     ("ink", "sheet"),
@@ -16,7 +16,7 @@ const TEXT: [(&str, &str); 9] = [
     ("alarm", "sheet"),
 ];
 
-/// Marks that mean something and what they stand on: at least 3 to 1.
+/// Marks with a meaning and their background: at least 3 to 1.
 const MARKS: [(&str, &str); 4] = [("bob", "paper"), ("bob", "sheet"), ("done", "sheet"), ("figure-near", "paper")];
 
 type Palette = BTreeMap<String, [f64; 3]>;
@@ -51,7 +51,7 @@ fn too_close(palette: &Palette, pairs: &[(&str, &str)], least: f64) -> Vec<Strin
 }
 
 #[test]
-fn every_pair_can_be_told_apart_by_day_and_by_night() {
+fn every_pair_has_enough_contrast_in_light_and_dark() {
     let css = include_str!("../../style/tokens.css");
     let (day, night) = css.split_once("@media (prefers-color-scheme: dark)").unwrap();
     for part in [day, night] {
@@ -62,7 +62,7 @@ fn every_pair_can_be_told_apart_by_day_and_by_night() {
 }
 
 #[test]
-fn the_formula_gives_the_known_ends() {
+fn the_formula_gives_the_known_extremes() {
     assert!((contrast([0.0; 3], [1.0; 3]) - 21.0).abs() < 1e-9);
     assert!((contrast([0.5; 3], [0.5; 3]) - 1.0).abs() < 1e-9);
 }

@@ -1,4 +1,4 @@
-//! The clinic's side: its door, and behind it one page at a time.
+//! The clinic's side: set-up or unlocking first, then one page at a time.
 
 use leptos::prelude::*;
 use wire::app::{self, Role};
@@ -37,7 +37,7 @@ pub fn Clinic() -> impl IntoView {
     view! {
         <div class="window clinic">
             {move || {
-                // Read and not only tracked: a memo that nobody has read follows nothing.
+                // Read and not only tracked, because a memo that nobody has read does not react.
             words.get();
                 if open.get() { page.into_any() } else { view! { <Lock/> }.into_any() }
             }}

@@ -1,4 +1,4 @@
-//! Where in the clinic's side the person is.
+//! The state of the clinic's side: which page is shown.
 
 use leptos::prelude::*;
 use wire::clinic::{BeginPlan, IssuedCard, PatientCode, PlanDraft, ReviewPage, ShowReview};
@@ -7,7 +7,7 @@ use super::keeper::Keeper;
 use crate::pages::InfoPage;
 use crate::shared::AppContext;
 
-/// A page of the clinic's side, with what it shows.
+/// A page of the clinic's side, with its data.
 #[derive(Clone, PartialEq)]
 pub enum Page {
     /// All patients.
@@ -22,40 +22,40 @@ pub enum Page {
     Issued(String, Box<IssuedCard>),
 }
 
-/// What every page of the clinic's side can reach. It lives as long as the window.
+/// The shared state of all pages of the clinic's side. It lives as long as the window.
 #[derive(Clone, Copy)]
 pub struct ClinicContext {
-    /// The window's own.
+    /// The state of the whole window.
     pub app: AppContext,
-    /// The page.
+    /// The page that is shown.
     pub page: RwSignal<Page>,
-    /// Keeps plans that are being composed.
+    /// Stores drafts of plans.
     pub keeper: Keeper,
 }
 
 impl ClinicContext {
-    /// At the list of patients.
+    /// The state at the beginning, with the list of patients.
     pub fn new(app: AppContext) -> ClinicContext {
         ClinicContext { app, page: RwSignal::new(Page::Patients), keeper: Keeper::new(app) }
     }
 
-    /// The one of this window.
+    /// The context of this window.
     pub fn current() -> ClinicContext {
         expect_context()
     }
 
-    /// Shows a page; what went wrong on the last one is over.
+    /// Shows a page and clears the last error.
     pub fn show(self, page: Page) {
         self.app.fault.set(None);
         self.page.set(page);
     }
 
-    /// Goes to a patient's review.
+    /// Opens a patient's review.
     pub fn review(self, code: String) {
         self.app.request::<ShowReview>(PatientCode { code }, move |page| self.show(Page::Review(Box::new(page))));
     }
 
-    /// Goes to a patient's next plan.
+    /// Opens a patient's next plan.
     pub fn plan(self, code: String) {
         let whose = code.clone();
         self.app.request::<BeginPlan>(PatientCode { code }, move |draft| self.show(Page::Plan(whose, Box::new(draft))));

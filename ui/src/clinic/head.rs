@@ -1,4 +1,4 @@
-//! The head of a page: where one is, and the way back.
+//! The head of a page: its title, and the way back.
 
 use leptos::prelude::*;
 use words::Key;

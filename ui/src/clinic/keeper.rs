@@ -1,4 +1,4 @@
-//! Plans that are being composed, kept by the shell as one works.
+//! Stores drafts of plans in the shell while they are edited.
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -7,23 +7,23 @@ use wire::clinic::{AskKeep, KeepDraft};
 use crate::invoke;
 use crate::shared::AppContext;
 
-/// Hands each change to the shell. It lives as long as the window, so that the last change of a page that is left is kept too.
+/// Sends each change to the shell. It lives as long as the window, so that the last change is stored even if its page is left.
 #[derive(Clone, Copy)]
 pub struct Keeper {
     app: AppContext,
-    /// The newest state that the shell has not been asked to keep yet.
+    /// The newest state that was not sent to the shell yet.
     newest: StoredValue<Option<AskKeep>>,
-    /// Whether the shell is keeping one.
+    /// Whether the shell is storing a state.
     busy: StoredValue<bool>,
 }
 
 impl Keeper {
-    /// With nothing to keep yet.
+    /// A keeper without a state to store.
     pub fn new(app: AppContext) -> Keeper {
         Keeper { app, newest: StoredValue::new(None), busy: StoredValue::new(false) }
     }
 
-    /// Has a state kept. While the shell is still busy with an earlier one, only the newest waits.
+    /// Stores a state. While the shell is still busy with an earlier one, only the newest state waits.
     pub fn keep(self, state: AskKeep) {
         self.newest.set_value(Some(state));
         if self.busy.get_value() {
@@ -40,7 +40,7 @@ impl Keeper {
         });
     }
 
-    /// Lets go of what waits to be kept: it was issued or discarded.
+    /// Drops the waiting state, because the plan was issued or discarded.
     pub fn forget(self) {
         self.newest.set_value(None);
     }

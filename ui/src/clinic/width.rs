@@ -1,15 +1,15 @@
-//! How wide the window is, for drawings that are not scaled.
+//! The width of the window, for drawings that are not scaled.
 
 use leptos::ev;
 use leptos::prelude::*;
 
-/// From this width on a page has two columns, in CSS pixels; the style sheet says the same.
+/// Width from which on a page has two columns, in CSS pixels; the style sheet has the same value.
 pub const TWO_COLUMNS: f64 = 1000.0;
-/// A page is at most this wide.
+/// Largest width of a page, in CSS pixels.
 const MOST: f64 = 1240.0;
-/// Between two columns.
+/// Distance between two columns, in CSS pixels.
 const BETWEEN: f64 = 40.0;
-/// At both sides of a page together.
+/// Both margins of a page together, in CSS pixels.
 const MARGINS: f64 = 44.0;
 
 /// The window's inner width in CSS pixels, as it changes.
@@ -21,8 +21,8 @@ pub fn window_width() -> Signal<f64> {
     now.into()
 }
 
-/// The width of the left and of the right column of the review, in units of drawings that are `scale` pixels large; the same
-/// where there is only one.
+/// The widths of the left and the right column of the review, in units of drawings whose unit is `scale` CSS pixels; both are the
+/// same if there is only one column.
 pub fn columns(window: f64, scale: f64) -> (f64, f64) {
     let page = (window - MARGINS).min(MOST);
     if window < TWO_COLUMNS {

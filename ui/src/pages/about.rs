@@ -7,15 +7,15 @@ use words::Key;
 use super::on_demand::OnDemand;
 use crate::shared::AppContext;
 
-/// The bundler puts these files beside the program; they are fetched when somebody wants to read them.
+/// The bundler puts these files next to the program; they are loaded when somebody wants to read them.
 const OWN: [&str; 2] = ["/licences/LICENSE-MIT.txt", "/licences/LICENSE-APACHE.txt"];
 const TYPEFACE: &str = "/assets/fonts/LICENSE.txt";
 const LIBRARIES: &str = "/licences/libraries.txt";
 
-/// The version that this front end was built as.
+/// The version of this front end.
 const VERSION: &str = env!("CARGO_PKG_VERSION");
 
-/// What runs here, where its data is, and under which licences it may be used.
+/// The version, the location of the data, and the licences.
 #[component]
 pub fn About() -> impl IntoView {
     let app = AppContext::current();
@@ -38,7 +38,7 @@ pub fn About() -> impl IntoView {
     }
 }
 
-/// A licence's own name, which no language says otherwise.
+/// A licence's own name, which is the same in every language.
 fn name_of(file: &str) -> &'static str {
     if file.contains("MIT") { "MIT" } else { "Apache 2.0" }
 }

@@ -1,4 +1,4 @@
-//! Help, by question.
+//! Help, as questions and answers.
 
 use leptos::prelude::*;
 use wire::app::Role;
@@ -7,10 +7,10 @@ use words::Key;
 use super::purpose::Purpose;
 use crate::shared::AppContext;
 
-/// A question, and what answers it.
+/// A question, and the texts that answer it.
 type Question = (Key, &'static [Key]);
 
-/// What patients ask; what is wrong stands first.
+/// Questions of patients; the most urgent one comes first.
 const OF_PATIENTS: [Question; 8] = [
     (Key::HelpAskWrong, &[Key::HelpWrong]),
     (Key::HelpAskWhere, &[Key::HelpNow]),
@@ -22,7 +22,7 @@ const OF_PATIENTS: [Question; 8] = [
     (Key::HelpAskNewDevice, &[Key::HelpNewDevice]),
 ];
 
-/// What clinicians ask.
+/// Questions of clinicians.
 const OF_CLINICIANS: [Question; 5] = [
     (Key::HelpAskCard, &[Key::HelpCard]),
     (Key::HelpAskDone, &[Key::HelpDone]),

@@ -1,4 +1,4 @@
-//! The way to the pages.
+//! Buttons that lead to the pages.
 
 use leptos::prelude::*;
 

@@ -1,4 +1,4 @@
-//! A text that is fetched from beside the program when somebody wants to read it.
+//! A text file that is loaded when somebody wants to read it.
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -9,14 +9,14 @@ use wire::Failure;
 
 use crate::shared::AppContext;
 
-/// A title that opens the text of `file`, which stands there as it was written. A title that `is_name` is the same in all languages.
+/// A title that unfolds the text of `file`, shown unchanged. A title that `is_name` is the same in all languages.
 #[component]
 pub fn OnDemand(file: &'static str, title: &'static str, #[prop(optional)] is_name: bool) -> impl IntoView {
     let app = AppContext::current();
     let text = RwSignal::new(None::<String>);
     let wanted = RwSignal::new(false);
     let open = move |_| {
-        // It is opened once and only folded afterwards.
+        // The text is loaded once; afterwards the section is only folded and unfolded.
         if wanted.get_untracked() {
             return;
         }

@@ -12,16 +12,16 @@ use crate::shared::{AppContext, Fault};
 /// A page that explains the program.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub enum InfoPage {
-    /// Questions with their answers.
+    /// Questions and answers.
     Help,
-    /// What is kept, where, and who can read it.
+    /// Which data are stored, where, and who can read them.
     Privacy,
     /// Version and licences.
     About,
 }
 
 impl InfoPage {
-    /// All of them, in the order in which they are offered.
+    /// All pages, in the order in which they are offered.
     pub const ALL: [InfoPage; 3] = [InfoPage::Help, InfoPage::Privacy, InfoPage::About];
 
     /// Its title.
@@ -34,7 +34,7 @@ impl InfoPage {
     }
 }
 
-/// The page as `role` needs it; `back` leaves it.
+/// The page for this `role`; `back` leaves it.
 #[component]
 pub fn ShowInfoPage(page: InfoPage, role: Role, back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let app = AppContext::current();

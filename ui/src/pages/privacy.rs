@@ -1,4 +1,4 @@
-//! What is kept, where, for how long, and who can read it.
+//! Which data are stored, where, for how long, and who can read them.
 
 use leptos::prelude::*;
 use wire::app::Role;
@@ -6,7 +6,7 @@ use words::Key;
 
 use crate::shared::AppContext;
 
-/// On the patient's side.
+/// The texts for the patient's side.
 const OF_PATIENTS: [Key; 9] = [
     Key::PrivacyNoServer,
     Key::PrivacyStored,
@@ -19,7 +19,7 @@ const OF_PATIENTS: [Key; 9] = [
     Key::PrivacyYoungAndCarers,
 ];
 
-/// On the clinic's side.
+/// The texts for the clinic's side.
 const OF_CLINICIANS: [Key; 5] = [
     Key::PrivacyNoServer,
     Key::PrivacyClinicStored,
@@ -28,7 +28,7 @@ const OF_CLINICIANS: [Key; 5] = [
     Key::PrivacyClinicHowLong,
 ];
 
-/// One fact a line.
+/// One fact per line.
 #[component]
 pub fn Privacy(role: Role) -> impl IntoView {
     let app = AppContext::current();

@@ -1,4 +1,4 @@
-//! What the program is for and what it is not.
+//! What the program is meant for and what it is not.
 
 use leptos::prelude::*;
 use wire::app::Role;
@@ -11,7 +11,7 @@ const FOR_ALL: [Key; 3] = [Key::WelcomeNotDevice, Key::WelcomeNotEmergency, Key:
 const FOR_PATIENTS: [Key; 2] = [Key::WelcomeYoung, Key::WelcomeCarer];
 const FOR_CLINICIANS: [Key; 3] = [Key::WelcomeClinic, Key::WelcomeClinicReading, Key::PrivacyNoServer];
 
-/// What it does and for whom, then what to know before it is used, as `role` needs it; `None` before the side is chosen.
+/// What the program does and for whom, then what to know before using it, for this `role`; `None` before a side is chosen.
 #[component]
 pub fn Purpose(role: Option<Role>) -> impl IntoView {
     let app = AppContext::current();

@@ -1,4 +1,4 @@
-//! The first page of a first start.
+//! The first page at the first start.
 
 use leptos::prelude::*;
 use words::Key;
@@ -32,7 +32,7 @@ pub fn Welcome(go_on: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     }
 }
 
-/// The program's sign: a plumb line.
+/// The program's symbol: a plumb line.
 #[component]
 fn Plumb() -> impl IntoView {
     view! {

@@ -1,4 +1,4 @@
-//! What is asked, one question at a time.
+//! The questions after a run, one at a time.
 
 use exercises::questions::Question;
 use leptos::prelude::*;
@@ -9,7 +9,7 @@ use super::page::Page;
 use super::question::QuestionForm;
 use crate::shared::Fault;
 
-/// Questions after a run; the last answer leads back to Now.
+/// The questions after a run; the last answer leads back to Now.
 #[component]
 pub fn After(questions: Vec<Question>) -> impl IntoView {
     let context = PatientContext::current();

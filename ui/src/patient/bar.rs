@@ -1,4 +1,4 @@
-//! The line at the head of the three places: when it is, and "Something is wrong".
+//! The line at the top of the three main pages: date and time, and "Something is wrong".
 
 use leptos::prelude::*;
 use words::Key;
@@ -7,7 +7,7 @@ use super::context::PatientContext;
 use super::page::Page;
 use crate::shared::line::TimeIsSet;
 
-/// Day and time at the left; at the right, always within reach, "Something is wrong".
+/// Date and time at the left, and at the right "Something is wrong", which can always be reached.
 #[component]
 pub fn Bar() -> impl IntoView {
     let context = PatientContext::current();

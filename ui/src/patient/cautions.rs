@@ -12,7 +12,7 @@ use super::{sounds, wake};
 use crate::shared::Fault;
 use crate::shared::figure::Figure;
 
-/// Cautions and signs to stop, then the steps; only then Begin.
+/// Precautions and signs to stop, then the steps; the button to start comes last.
 #[component]
 pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
     let context = PatientContext::current();

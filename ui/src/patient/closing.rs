@@ -1,4 +1,4 @@
-//! Before the window closes where nothing of the program would stay: what becomes of the reminders.
+//! The question before the window closes if the program could not stay in a tray: what happens to the reminders.
 
 use leptos::prelude::*;
 use wire::device::{Leave, Leaving};
@@ -7,7 +7,7 @@ use words::Key;
 use super::context::PatientContext;
 use crate::shared::Fault;
 
-/// In the background, closed, or neither.
+/// Stay in the background, close, or neither.
 #[component]
 pub fn Closing() -> impl IntoView {
     let context = PatientContext::current();

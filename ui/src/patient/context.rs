@@ -1,4 +1,4 @@
-//! What every screen of the patient's side can reach.
+//! The shared state of all screens of the patient's side.
 
 use exercises::id::{ItemId, PlanId};
 use exercises::plan::Plan;
@@ -13,33 +13,33 @@ use super::page::{Page, Place};
 use super::{sounds, wake};
 use crate::shared::AppContext;
 
-/// What every screen of the patient's side can reach. It lives as long as the window.
+/// The shared state of all screens of the patient's side. It lives as long as the window.
 #[derive(Clone, Copy)]
 pub struct PatientContext {
-    /// The window's own.
+    /// The state of the whole window.
     pub app: AppContext,
     /// The Now page; `None` until the shell has answered.
     pub today: RwSignal<Option<Today>>,
-    /// Milliseconds from the shell's last answer until the Now page would say something else by the passing of time.
+    /// Milliseconds from the shell's last answer until the Now page changes simply because time passes.
     pub changes_in_ms: RwSignal<Option<u64>>,
-    /// How reminders stand; `None` until the shell has answered.
+    /// The state of the reminders; `None` until the shell has answered.
     pub reminders: RwSignal<Option<Reminders>>,
-    /// The place chosen.
+    /// The main page that was chosen.
     pub place: RwSignal<Place>,
-    /// What lies over it.
+    /// The page that covers the main page.
     pub page: RwSignal<Option<Page>>,
-    /// The slot that the person looks at, where it is not the one that the page would speak of.
+    /// The slot that the person looks at, if it differs from the one that the page would show.
     pub chosen: RwSignal<Option<SlotRef>>,
-    /// The slot whose figure has moved: its page is drawn anew as time passes, and the figure then rests.
+    /// The slot whose figure has already moved. Its page is redrawn as time passes, and the figure must not move again.
     moved: StoredValue<Option<SlotRef>>,
-    /// Questions of the day that the person put away until the window opens again.
+    /// Whether the person closed the day's questions until the window opens again.
     pub put_away: RwSignal<bool>,
-    /// Whether the window was to be closed, and the person is asked what becomes of the reminders.
+    /// Whether the person is being asked about closing the window and the reminders.
     pub closing: RwSignal<bool>,
 }
 
 impl PatientContext {
-    /// Before anything is known.
+    /// The state before anything is known.
     pub fn new(app: AppContext) -> PatientContext {
         PatientContext {
             app,
@@ -55,17 +55,17 @@ impl PatientContext {
         }
     }
 
-    /// The one of this window.
+    /// The context of this window.
     pub fn current() -> PatientContext {
         expect_context()
     }
 
-    /// Whether all this is a sample plan, of which nothing is kept.
+    /// Whether this is a sample plan, of which nothing is kept.
     pub fn is_sample(self) -> bool {
         self.app.state.with(|state| state.as_ref().is_some_and(|state| state.sample))
     }
 
-    /// Whether the slot's figure has moved already; from now on it has.
+    /// Returns whether the slot's figure has already moved, and records that it has.
     pub fn mark_moved(self, slot: SlotRef) -> bool {
         self.moved.try_update_value(|moved| moved.replace(slot) == Some(slot)).unwrap_or_default()
     }
@@ -76,12 +76,12 @@ impl PatientContext {
         self.load_reminders();
     }
 
-    /// Asks the shell how reminders stand.
+    /// Asks the shell for the state of the reminders.
     pub fn load_reminders(self) {
         self.app.query::<ShowReminders>((), move |reminders| self.show_reminders(reminders));
     }
 
-    /// No reminders for so many minutes, or from now on again.
+    /// Suppresses reminders for this many minutes; `None` ends that.
     pub fn meeting(self, minutes: Option<u16>) {
         self.app.request::<Meeting>(MeetingRequest { minutes }, move |reminders| self.show_reminders(reminders));
     }
@@ -93,7 +93,7 @@ impl PatientContext {
         }
     }
 
-    /// Shows what the shell answered. A page that says the same is not drawn anew.
+    /// Shows the shell's answer. A page with the same content is not redrawn.
     pub fn show(self, today: Today) {
         self.changes_in_ms.set(Some(today.changes_in_ms()));
         let same = self.today.with_untracked(|old| old.as_ref().is_some_and(|old| old.says_the_same(&today)));
@@ -102,7 +102,7 @@ impl PatientContext {
         }
     }
 
-    /// Goes to a place; whatever lay over it is closed.
+    /// Goes to a main page and closes any page that covers it.
     pub fn go(self, place: Place) {
         self.page.set(None);
         self.app.fault.set(None);
@@ -112,20 +112,20 @@ impl PatientContext {
         self.place.set(place);
     }
 
-    /// Lays a page over the place.
+    /// Opens a page that covers the main page.
     pub fn open(self, page: Page) {
         self.app.fault.set(None);
         self.page.set(Some(page));
     }
 
-    /// Closes the page that lies over the place.
+    /// Closes the page that covers the main page.
     pub fn close(self) {
         self.app.fault.set(None);
         self.page.set(None);
         self.refresh();
     }
 
-    /// Asks whether a notification wants a slot's page, and opens it.
+    /// Asks whether a notification requested a slot's page, and opens it.
     pub fn open_requested_slot(self) {
         self.app.query::<ShowAppState>((), move |state| {
             if let Some(slot) = state.open_slot {
@@ -147,12 +147,12 @@ impl PatientContext {
         self.page.with_untracked(|page| matches!(page, Some(Page::Run(_) | Page::Cautions(_))))
     }
 
-    /// Begins a run of an item. Called by a press, so that sound and screen may be claimed.
+    /// Begins a run of an item. Must be called by a press, so that sound and keeping the screen awake are allowed.
     pub fn begin(self, plan: PlanId, item: ItemId) {
         self.begin_with(BeginRequest { plan, item, step: false });
     }
 
-    /// Begins a run with the step that is offered.
+    /// Begins a run with the change that is offered.
     pub fn begin_step(self, plan: PlanId, item: ItemId) {
         self.begin_with(BeginRequest { plan, item, step: true });
     }
@@ -166,7 +166,7 @@ impl PatientContext {
         });
     }
 
-    /// The plan to which a report belongs that names no item: that of the item spoken of, else the first.
+    /// The plan for a report that names no item: that of the item shown, otherwise the first.
     pub fn any_plan(self) -> Option<PlanId> {
         self.today.with_untracked(|today| {
             let today = today.as_ref()?;
@@ -183,13 +183,13 @@ impl PatientContext {
         })
     }
 
-    /// Whether nothing can be asked of a plan yet.
+    /// Whether there is no plan yet.
     pub fn has_no_plan(self) -> bool {
         self.today.with(|today| today.as_ref().is_some_and(|today| today.head == Head::NoPlan))
     }
 }
 
-/// A complaint's name, for an item that serves one.
+/// The name of the complaint for which an item is meant.
 pub fn served(plan: &Plan, item: &exercises::plan::Item) -> Option<String> {
     let id = item.serves?;
     plan.prescription.complaints.iter().find(|complaint| complaint.id == id).map(|complaint| complaint.name.clone())

@@ -1,4 +1,4 @@
-//! A day to choose.
+//! A field for choosing a day.
 
 use chrono::NaiveDate;
 use leptos::prelude::*;
@@ -6,7 +6,7 @@ use words::Key;
 
 use super::context::PatientContext;
 
-/// A list of the days from the first to the last; `set` is called with the one chosen.
+/// A list of the days from the first to the last; `set` is called with the chosen one.
 #[component]
 pub fn DayField(
     label: Key,

@@ -1,4 +1,4 @@
-//! The day as a string without words, for beside a figure.
+//! The day as a string without words, shown beside a figure.
 
 use exercises::day_string::{KnotShape, day};
 use leptos::prelude::*;
@@ -6,10 +6,11 @@ use leptos::prelude::*;
 use super::context::PatientContext;
 use super::string_piece::piece;
 
-/// More rows than these would lie on each other.
+/// With more rows than this they would overlap.
 const MOST_ROWS: usize = 18;
 
-/// The day's string without words, as high as what it hangs beside; the same is said below it. Only the bob has its time.
+/// The day's string without words, as high as the element beside it; its content is also given as text below. Only the bob has its
+/// time.
 #[component]
 pub fn DayLine() -> impl IntoView {
     let context = PatientContext::current();

@@ -1,4 +1,4 @@
-//! The three places, and what can lie over them.
+//! The three main pages, and the pages that can cover them.
 
 use exercises::alarm::Trouble;
 use exercises::id::{ItemId, PlanId};
@@ -8,33 +8,33 @@ use wire::patient::RunScript;
 
 use crate::pages::InfoPage;
 
-/// Where in the window the person is.
+/// A main page of the patient's side.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub enum Place {
-    /// What to do now, and next.
+    /// What to do now, and what comes next.
     Now,
-    /// What was agreed until the next visit.
+    /// The plan until the next visit.
     Plan,
-    /// What was done, and what goes to the visit.
+    /// What was done, and the summary for the visit.
     Record,
 }
 
-/// A page that lies over the three places until it is done or closed.
+/// A page that covers the main page until it is done or closed.
 #[derive(Clone, PartialEq)]
 pub enum Page {
-    /// Why a slot is left out.
+    /// Skipping a slot.
     SkipSlot(PlanId, SlotRef),
-    /// Whole days on which nothing is asked for.
+    /// Taking days off.
     DaysOff(PlanId),
-    /// Which exercise to do now, besides the slots.
+    /// Choosing an exercise outside its slots.
     Choose,
-    /// How an exercise is done, in full.
+    /// How to do an exercise, in full.
     HowTo(PlanId, ItemId),
     /// What to know before an exercise is done for the first time.
     Cautions(Box<RunScript>),
-    /// An exercise as it is done.
+    /// An exercise in progress.
     Run(Box<RunScript>),
-    /// Questions after it, one at a time.
+    /// The questions after it, one at a time.
     After(Vec<Question>),
     /// What is wrong.
     Trouble(Option<(PlanId, ItemId)>),
@@ -42,14 +42,14 @@ pub enum Page {
     Advice(Trouble),
     /// Taking a card.
     Card,
-    /// When reminders come, and when none does.
+    /// The reminders and their settings.
     Reminders,
-    /// What is the person's own: to save, and to erase.
+    /// The person's own data: exporting and erasing.
     OwnData,
-    /// A page that explains the program, opened from the person's own data.
+    /// A page that explains the program, opened from the page about the person's own data.
     Info(InfoPage),
-    /// What goes to the visit.
+    /// The summary for the visit.
     Visit(PlanId),
-    /// Mistaken entries, to be put right.
+    /// Correcting mistaken entries.
     Correct(PlanId),
 }

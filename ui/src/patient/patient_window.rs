@@ -1,4 +1,4 @@
-//! The patient's side as a whole: the three places, and what lies over them.
+//! The whole patient's side: the main pages, and the pages that cover them.
 
 use std::time::Duration;
 
@@ -29,8 +29,8 @@ use crate::events;
 use crate::pages::ShowInfoPage;
 use crate::shared::{AppContext, clock, top};
 
-/// The Now page is asked for when it would say something else and when the shell says so; and so often, in milliseconds, should both
-/// fail.
+/// Longest time between two requests for the Now page, in milliseconds. It is also requested when it changes because time passes,
+/// and when the shell reports a change; this is for the case that both fail.
 const LOOK_MS: u64 = 5 * 60_000;
 
 /// The patient's side of the window.
@@ -70,7 +70,7 @@ pub fn Patient() -> impl IntoView {
     let screen = NodeRef::<html::Main>::new();
     let without_plan =
         Memo::new(move |_| context.today.with(|today| today.as_ref().is_none_or(|today| today.head == Head::NoPlan)));
-    // Another place begins at its top, and so does the first day once its card is taken.
+    // Another main page begins at its top, and so does the first day after its card was taken.
     Effect::new(move || {
         context.place.track();
         without_plan.track();
@@ -85,7 +85,7 @@ pub fn Patient() -> impl IntoView {
     let covered = Memo::new(move |_| context.page.with(Option::is_some));
     let closing = context.closing;
     let screens = move || {
-        // Read and not only tracked: a memo that nobody has read follows nothing.
+        // Read and not only tracked, because a memo that nobody has read does not react.
         words.get();
         view! {
             <SampleLine/>
@@ -100,13 +100,13 @@ pub fn Patient() -> impl IntoView {
     view! {
         <div class="window">
             <Show when=move || closing.get()><Closing/></Show>
-            // It stays behind the question as it is: what is being done goes on.
+            // The screens stay behind the question, so that an exercise in progress continues.
             <div class="behind" hidden=move || closing.get()>{screens}</div>
         </div>
     }
 }
 
-/// Keeps the Now page up with the time, the shell and the notifications.
+/// Updates the Now page as time passes, when the shell reports a change, and for notifications.
 fn keep_current(context: PatientContext) {
     context.refresh();
     context.open_requested_slot();
@@ -122,7 +122,7 @@ fn keep_current(context: PatientContext) {
         }
     };
     clock::every(LOOK_MS, look);
-    // One timer at a time: every answer sets it anew.
+    // There is one timer at a time: every answer sets it again.
     let timer = StoredValue::new(None::<TimeoutHandle>);
     Effect::new(move || {
         let next = context.changes_in_ms.get().and_then(|ms| set_timeout_with_handle(look, Duration::from_millis(ms)).ok());

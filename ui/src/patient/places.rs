@@ -1,4 +1,4 @@
-//! The three places at the foot of the window.
+//! The buttons for the three main pages at the bottom of the window.
 
 use leptos::prelude::*;
 use words::Key;
@@ -6,11 +6,11 @@ use words::Key;
 use super::context::PatientContext;
 use super::page::Place;
 
-/// The places with their words, in order.
+/// The main pages with their names, in order.
 const PLACES: [(Place, Key); 3] =
     [(Place::Now, Key::PlaceNow), (Place::Plan, Key::PlacePlan), (Place::Record, Key::PlaceRecord)];
 
-/// Three words, the chosen one marked.
+/// Three buttons, the chosen one marked.
 #[component]
 pub fn Places() -> impl IntoView {
     let context = PatientContext::current();

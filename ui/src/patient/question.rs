@@ -8,7 +8,7 @@ use words::Key;
 use super::context::PatientContext;
 use super::score_buttons::ScoreButtons;
 
-/// One question with its buttons. `then` is called when the shell has taken the answer.
+/// One question with its buttons. `then` is called after the shell has stored the answer.
 #[component]
 pub fn QuestionForm(question: Question, then: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let context = PatientContext::current();

@@ -1,11 +1,11 @@
-//! 0 to 10 as eleven buttons.
+//! A score from 0 to 10 as eleven buttons.
 
 use exercises::score::Score;
 use leptos::prelude::*;
 
 use super::context::PatientContext;
 
-/// Eleven buttons with what their ends mean. `label` names the group; `now` is the answer so far, where there is one.
+/// Eleven buttons with the meaning of both ends. `label` names the group; `now` is the present answer, if there is one.
 #[component]
 pub fn ScoreButtons(
     label: String,

@@ -1,4 +1,4 @@
-//! Plays the sounds of a run, made with Web Audio from the domain's notes and scheduled ahead on the audio clock.
+//! Plays the sounds of a run: made with Web Audio from the domain's notes, and scheduled ahead on the audio clock.
 
 use std::cell::RefCell;
 
@@ -13,14 +13,15 @@ use web_sys::{AudioContext, AudioContextState, OscillatorNode, OscillatorType};
 use super::voice;
 use crate::shared::clock;
 
-/// How loud a note is, of 1. Quiet: it is heard beside others in an office.
+/// Volume of a note, 0 to 1. Low, because others in an office hear it too.
 const LOUD: f32 = 0.22;
-/// A note swells and fades so long, in seconds, so that it does not click.
+/// Time in which a note fades in, in seconds, so that it does not click.
 const SWELL_S: f64 = 0.012;
+/// Time in which a note fades out, in seconds.
 const FADE_S: f64 = 0.06;
-/// A sound that is nearer than this, in milliseconds, comes as it was told.
+/// A sound that comes sooner than this is not rescheduled, in milliseconds.
 const NEAR_MS: f64 = 300.0;
-/// Under this name the web view keeps what the person wants to hear.
+/// The name under which the web view stores the person's choice of sound.
 const HEARING: &str = "hearing";
 
 thread_local! {
@@ -30,14 +31,14 @@ thread_local! {
 struct Audio {
     context: AudioContext,
     clock: AudioClock,
-    /// Told ahead and not over yet.
+    /// Sounds that were scheduled and are not over yet.
     ahead: Vec<Told>,
 }
 
-/// A sound that was told ahead.
+/// A sound that was scheduled.
 struct Told {
     cue: Cue,
-    /// When, by the audio clock in seconds.
+    /// Its time on the audio clock, in seconds.
     at: f64,
     notes: Vec<OscillatorNode>,
 }
@@ -48,8 +49,8 @@ impl Told {
     }
 }
 
-/// Called by a press: a web view lets nothing sound before one. It never waits: without a press, or without a sound card,
-/// the answer may never come.
+/// Must be called by a press, because a web view plays no sound before one. It never waits for the result: without a press, or
+/// without a sound card, there may never be one.
 pub fn unlock() {
     AUDIO.with_borrow_mut(|audio| {
         if audio.is_none() {
@@ -58,14 +59,14 @@ pub fn unlock() {
         }
         if let Some(Ok(resumed)) = audio.as_ref().map(|audio| audio.context.resume()) {
             spawn_local(async move {
-                // Whether it sounds or not, the run goes on: everything heard is also seen.
+                // With or without sound the run continues, because everything audible is also visible.
                 let _ = JsFuture::from(resumed).await;
             });
         }
     });
 }
 
-/// Schedules what was not told yet.
+/// Schedules the sounds that were not scheduled yet.
 pub fn schedule(cues: &[Cue]) {
     if sound_mode() == SoundMode::Nothing {
         return;
@@ -75,7 +76,7 @@ pub fn schedule(cues: &[Cue]) {
         let now = clock::steady_ms();
         audio.clock.sync(now, audio.context.current_time());
         audio.ahead.retain(|told| told.cue.at_ms as f64 + f64::from(told.cue.sound.duration_ms()) > now);
-        // The clock is known better now than when these were told.
+        // The estimate of the audio clock is better now than when these sounds were scheduled.
         audio.ahead.retain(|told| {
             let at_ms = told.cue.at_ms as f64;
             let again = at_ms > now + NEAR_MS && audio.clock.has_moved(at_ms, told.at);
@@ -94,26 +95,26 @@ pub fn schedule(cues: &[Cue]) {
     });
 }
 
-/// Takes back everything that was told ahead.
+/// Cancels all scheduled sounds.
 pub fn silence() {
     AUDIO.with_borrow_mut(|audio| {
         let Some(audio) = audio.as_mut() else { return };
         let now = clock::steady_ms();
-        // What sounds already may end by itself.
+        // A sound that is already playing may end by itself.
         audio.ahead.drain(..).filter(|told| told.cue.at_ms as f64 > now).for_each(|told| told.silence());
     });
 }
 
-/// What the person wants to hear.
+/// The person's choice of sound.
 pub fn sound_mode() -> SoundMode {
     let kept = kept().and_then(|kept| kept.get_item(HEARING).ok().flatten());
     kept.map_or(SoundMode::default(), |code| SoundMode::from_code(&code))
 }
 
-/// Sets what the person wants to hear.
+/// Sets the person's choice of sound.
 pub fn set_sound_mode(sound_mode: SoundMode) {
     if let Some(kept) = kept() {
-        // A web view that keeps nothing begins with the tones next time.
+        // A web view that stores nothing uses tones next time.
         let _ = kept.set_item(HEARING, sound_mode.code());
     }
     if sound_mode == SoundMode::Nothing {
@@ -148,13 +149,13 @@ fn play(context: &AudioContext, note: Note, at: f64) -> Option<OscillatorNode> {
     Some(tone)
 }
 
-/// The hand's twin of a sound, where the device has one: vibrates for so many milliseconds, pauses, and so on.
+/// Vibrates in this pattern, if the device can: vibration and pause in turn, in milliseconds.
 pub fn shake(pattern: &[u16]) {
     let navigator = window().navigator();
     let Ok(Ok(vibrate)) = Reflect::get(&navigator, &"vibrate".into()).map(|v| v.dyn_into::<js_sys::Function>()) else {
         return;
     };
     let pattern: js_sys::Array = pattern.iter().map(|ms| wasm_bindgen::JsValue::from(*ms)).collect();
-    // A device that refuses to shake is none that shakes.
+    // If the device refuses to vibrate, nothing happens.
     let _ = vibrate.call1(&navigator, &pattern);
 }

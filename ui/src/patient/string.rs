@@ -1,4 +1,4 @@
-//! The day as a string: a row for each slot, its piece of string drawn beside the words.
+//! The day as a string: a row for each slot, with its piece of string drawn beside the words.
 
 use exercises::day_string::{DayRow, KnotShape, day};
 use exercises::history::Mark;

@@ -1,11 +1,11 @@
-//! A piece of string with what is tied into it, as high as the row beside it.
+//! A piece of string with its knot or other sign, as high as the row beside it.
 
 use exercises::day_string::{KnotShape, Segment};
 use leptos::prelude::*;
 
 use crate::shared::half_knot::half_knot;
 
-/// A knot's radius in its box of 20.
+/// Radius of a knot in its box of 20.
 const KNOT: f64 = 6.5;
 
 /// The string above, the knot, the string below.
@@ -28,7 +28,7 @@ fn segment(segment: Segment) -> &'static str {
     }
 }
 
-/// What is tied into the string, drawn by its shape.
+/// The knot or other sign in the string.
 fn knot(shape: KnotShape) -> AnyView {
     match shape {
         KnotShape::Gap => view! { <span class="strand gap tie"></span> }.into_any(),

@@ -1,14 +1,14 @@
-//! A time of the day to choose.
+//! A field for choosing a time of the day.
 
 use exercises::plan::schedule::DAY_MINUTES;
 use leptos::prelude::*;
 
 use super::context::PatientContext;
 
-/// Times are offered so many minutes apart.
+/// Distance between the times offered, in minutes.
 const STEP_MINUTES: u16 = 30;
 
-/// A list of times; `set` is called with the minute chosen.
+/// A list of times; `set` is called with the chosen minute of the day.
 #[component]
 pub fn TimeField(label: String, chosen: u16, set: impl Fn(u16) + 'static) -> impl IntoView {
     let words = PatientContext::current().app.words();

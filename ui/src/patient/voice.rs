@@ -1,4 +1,4 @@
-//! Speaks a run's phases, where the web view has a voice.
+//! Speaks the phases of a run, if the web view has a voice.
 
 use js_sys::Reflect;
 use leptos::prelude::window;
@@ -6,12 +6,12 @@ use wasm_bindgen::JsCast;
 use web_sys::{SpeechSynthesis, SpeechSynthesisUtterance};
 use words::Locale;
 
-/// Whether there is a voice at all. A web view may load its voices late: it is asked each time.
+/// Whether there is a voice. A web view may load its voices late, so it is asked each time.
 pub fn can_speak() -> bool {
     synthesis().is_some_and(|synthesis| synthesis.get_voices().length() > 0)
 }
 
-/// Says `text` instead of whatever is being said: what is late is wrong.
+/// Says `text` and stops what is being said, because late words would be wrong.
 pub fn speak(text: &str, locale: Locale) {
     let Some(synthesis) = synthesis() else { return };
     synthesis.cancel();
@@ -21,7 +21,7 @@ pub fn speak(text: &str, locale: Locale) {
     }
 }
 
-/// Says no more.
+/// Stops speaking.
 pub fn stop() {
     if let Some(synthesis) = synthesis() {
         synthesis.cancel();

@@ -1,4 +1,4 @@
-//! Keeps the screen awake during a run, where the system has such a lock.
+//! Keeps the screen awake during a run, if the system offers a lock for that.
 
 use std::cell::RefCell;
 
@@ -12,8 +12,8 @@ thread_local! {
     static LOCK: RefCell<Option<JsValue>> = const { RefCell::new(None) };
 }
 
-/// Asks for the lock; called by a press, as web views demand. Refused or missing, the screen may go dark, and the sounds
-/// still guide.
+/// Requests the lock; must be called by a press, as web views demand. If it is refused or not available, the screen may go dark, and
+/// the sounds still guide the person.
 pub fn keep() {
     let Ok(asked) = request() else { return };
     spawn_local(async move {
@@ -23,14 +23,14 @@ pub fn keep() {
     });
 }
 
-/// Lets the screen go dark again.
+/// Releases the lock.
 pub fn let_go() {
     if let Some(lock) = LOCK.take() {
         let release = Reflect::get(&lock, &"release".into()).and_then(|release| release.dyn_into::<Function>());
         let released = release.and_then(|release| release.call0(&lock)).and_then(|promise| promise.dyn_into::<Promise>());
         if let Ok(released) = released {
             spawn_local(async move {
-                // A lock that is gone already needs no release.
+                // A lock that is already gone need not be released.
                 let _ = JsFuture::from(released).await;
             });
         }

@@ -1,4 +1,4 @@
-//! What every screen can reach: the language, how things stand, what went wrong.
+//! The shared state of all screens: the language, the state of the program, the last failure.
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -8,36 +8,36 @@ use words::{Key, Locale, Words};
 
 use crate::invoke;
 
-/// What every screen can reach. It lives as long as the window.
+/// The shared state of all screens. It lives as long as the window.
 #[derive(Clone, Copy)]
 pub struct AppContext {
-    /// How things stand; `None` until the shell has said so.
+    /// The state of the program; `None` until the shell has answered.
     pub state: RwSignal<Option<AppState>>,
-    /// What went wrong last; it stays until it is closed or something works again.
+    /// The last failure; it stays until it is closed or a command succeeds.
     pub fault: RwSignal<Option<Failure>>,
-    /// Whether something was asked that is not answered yet.
+    /// Whether a command has not been answered yet.
     pub busy: RwSignal<bool>,
 }
 
 impl AppContext {
-    /// Before anything is known.
+    /// The state before anything is known.
     pub fn new() -> AppContext {
         AppContext { state: RwSignal::new(None), fault: RwSignal::new(None), busy: RwSignal::new(false) }
     }
 
-    /// The one of this window.
+    /// The context of this window.
     pub fn current() -> AppContext {
         expect_context()
     }
 
-    /// The text of the language chosen.
+    /// The texts of the chosen language.
     pub fn words(self) -> Words {
         let known = self.state.with(|state| state.as_ref().map(|state| (Locale::closest(&state.locale), state.pseudo)));
         let (locale, pseudo) = known.unwrap_or_else(|| (Some(systems_locale()), false));
         Words::new(locale.unwrap_or(Locale::En)).in_pseudo(pseudo)
     }
 
-    /// The texts, for whatever is to be drawn anew when another language is chosen.
+    /// The texts, for parts that are redrawn when another language is chosen.
     pub fn words_shown(self) -> Memo<Words> {
         Memo::new(move |_| self.words())
     }
@@ -47,7 +47,8 @@ impl AppContext {
         self.words().text(key)
     }
 
-    /// Asks the shell on the person's behalf; a failure shows at the head of the screen. Two presses are one question.
+    /// Calls a command for the person; a failure is shown at the top of the screen. While one is running, another press has no
+    /// effect.
     pub fn request<C: Command + 'static>(self, args: C::Args, then: impl FnOnce(C::Reply) + 'static)
     where
         C::Args: 'static,
@@ -69,7 +70,7 @@ impl AppContext {
         });
     }
 
-    /// Asks the shell in the background; a failure shows, and nothing waits for it.
+    /// Calls a command in the background; a failure is shown, and nothing waits for the result.
     pub fn query<C: Command + 'static>(self, args: C::Args, then: impl FnOnce(C::Reply) + 'static)
     where
         C::Args: 'static,
@@ -81,7 +82,7 @@ impl AppContext {
         });
     }
 
-    /// As [`AppContext::query`], and hears of a failure as well: `None`, after it shows.
+    /// Like [`AppContext::query`], but `then` is also called after a failure, with `None`.
     pub fn query_or_none<C: Command + 'static>(self, args: C::Args, then: impl FnOnce(Option<C::Reply>) + 'static)
     where
         C::Args: 'static,
@@ -98,8 +99,8 @@ impl AppContext {
     }
 }
 
-/// The language of the system, as the shell notes it in the page: for the texts shown before the shell has answered, or where
-/// it cannot.
+/// The system's language, as the shell notes it in the page: for texts that are shown before the shell has answered, or if it
+/// cannot.
 fn systems_locale() -> Locale {
     let noted = js_sys::Reflect::get(&window(), &"systemLanguage".into()).ok().and_then(|language| language.as_string());
     noted.and_then(|tag| Locale::closest(&tag)).unwrap_or(Locale::En)

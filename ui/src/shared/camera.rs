@@ -1,4 +1,4 @@
-//! The camera, where the web view gives one.
+//! The camera, if the web view has access to one.
 
 use js_sys::{Function, Promise, Reflect};
 use leptos::prelude::{document, window};
@@ -6,20 +6,20 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{CanvasRenderingContext2d, HtmlCanvasElement, HtmlVideoElement, MediaStream, MediaStreamTrack};
 
-/// A picture is looked at no wider than this, in pixels: enough for a card's code, and quick to hand over.
+/// Largest width of a picture that is read, in pixels: enough for a card's code, and fast to send.
 const WIDEST: f64 = 1280.0;
-/// How good a picture is, of 1: hard edges want little loss.
+/// JPEG quality of a picture, 0 to 1; high, because a code has hard edges.
 const QUALITY: f64 = 0.92;
 
-/// Whether the web view knows cameras at all; whether there is one shows when it is asked for.
+/// Whether the web view supports cameras at all; whether there is one is known only when it is requested.
 pub fn is_known() -> bool {
     request().is_ok()
 }
 
-/// Opens the camera that looks away from the person, or the only one.
+/// Opens the camera that faces away from the person, or the only one.
 ///
 /// # Errors
-/// There is none, it is in use, or the person or the system said no.
+/// There is no camera, it is in use, or the person or the system refused permission.
 pub async fn open() -> Result<MediaStream, JsValue> {
     let (devices, request) = request()?;
     let wanted =
@@ -28,7 +28,7 @@ pub async fn open() -> Result<MediaStream, JsValue> {
     JsFuture::from(asked).await?.dyn_into()
 }
 
-/// Lets the camera go; its light goes out.
+/// Closes the camera; its light goes out.
 pub fn close(stream: &MediaStream) {
     for track in stream.get_tracks() {
         if let Ok(track) = track.dyn_into::<MediaStreamTrack>() {
@@ -37,7 +37,7 @@ pub fn close(stream: &MediaStream) {
     }
 }
 
-/// What the camera sees now, as the bytes of a JPEG in Base64; `None` before its first picture.
+/// The camera's present picture, as the bytes of a JPEG in Base64; `None` before its first picture.
 pub fn picture(video: &HtmlVideoElement) -> Option<String> {
     let (width, height) = (f64::from(video.video_width()), f64::from(video.video_height()));
     if width < 1.0 || height < 1.0 {

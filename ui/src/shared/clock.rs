@@ -1,4 +1,4 @@
-//! The window's clocks: now, again and again, and each frame.
+//! The window's clocks, timers and animation frames.
 
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
@@ -9,41 +9,41 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 
-/// This moment on both clocks.
+/// The present moment on both clocks.
 pub fn now() -> Moment {
     Moment { steady_ms: steady_ms() as u64, wall_ms: js_sys::Date::now() as i64 }
 }
 
-/// Milliseconds on the clock that only goes forward, with fractions.
+/// Milliseconds on the steady clock, which only goes forward, with fractions.
 pub fn steady_ms() -> f64 {
     window().performance().map_or(0.0, |clock| clock.now())
 }
 
-/// Calls `then` every `ms` milliseconds until the owner of this scope goes.
+/// Calls `then` every `ms` milliseconds until the owner of this scope is disposed of.
 pub fn every(ms: u64, then: impl Fn() + 'static) {
     if let Ok(handle) = set_interval_with_handle(then, Duration::from_millis(ms)) {
         on_cleanup(move || handle.clear());
     }
 }
 
-/// Whether the person wants no movement on the screen.
+/// Whether the person prefers no movement on the screen.
 pub fn is_still() -> bool {
     let query = window().match_media("(prefers-reduced-motion: reduce)").ok().flatten();
     query.is_some_and(|query| query.matches())
 }
 
-/// What the browser calls before it paints, with the time in milliseconds.
+/// The callback that the browser calls before it paints, with the time in milliseconds.
 type Frame = Closure<dyn FnMut(f64)>;
 
-/// What is called at each frame, and the request for the next one.
+/// What is called at each frame, and the request for the next frame.
 #[derive(Default)]
 struct Frames {
     call: RefCell<Option<Frame>>,
     asked: Cell<Option<i32>>,
 }
 
-/// Calls `then` with the steady clock at each frame until the owner of this scope goes. Nothing is called while the window
-/// is out of sight.
+/// Calls `then` with the steady clock at each frame until the owner of this scope is disposed of. It is not called while the window
+/// is hidden.
 pub fn each_frame(then: impl Fn(f64) + 'static) {
     frames_while(move |at| {
         then(at);
@@ -51,7 +51,7 @@ pub fn each_frame(then: impl Fn(f64) + 'static) {
     });
 }
 
-/// As [`each_frame`], for as long as `then` says that it goes on.
+/// Like [`each_frame`], but only as long as `then` returns true.
 pub fn frames_while(then: impl Fn(f64) -> bool + 'static) {
     let frames = Rc::new(Frames::default());
     let again = Rc::clone(&frames);
@@ -69,17 +69,17 @@ pub fn frames_while(then: impl Fn(f64) -> bool + 'static) {
 }
 
 impl Frames {
-    /// Asks for the next frame, unless it has ended.
+    /// Requests the next frame, unless the animation has ended.
     fn request(&self) {
         if let Some(call) = self.call.borrow().as_ref() {
             self.asked.set(window().request_animation_frame(call.as_ref().unchecked_ref()).ok());
         }
     }
 
-    /// Takes the request back before the call goes: a frame that came after it would find nothing to call.
+    /// Cancels the request before the callback is dropped, because a later frame would find nothing to call.
     fn end(&self) {
         if let Some(asked) = self.asked.take() {
-            // Refused only when the window goes.
+            // Fails only when the window is closing.
             let _ = window().cancel_animation_frame(asked);
         }
         self.call.borrow_mut().take();

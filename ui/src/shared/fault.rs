@@ -5,7 +5,7 @@ use words::Key;
 
 use super::AppContext;
 
-/// The last fault at the head of a screen, with the advice what to do; nothing when there is none.
+/// The last failure at the top of a screen, with advice on what to do; empty if there is none.
 #[component]
 pub fn Fault() -> impl IntoView {
     let app = AppContext::current();

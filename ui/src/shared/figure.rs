@@ -1,4 +1,4 @@
-//! The figure: moving gently through its positions, or held at one.
+//! The figure: moving gently through its positions, or held in one.
 
 use exercises::catalogue::Figure as Drawing;
 use exercises::figure::{Size, Stage};
@@ -9,19 +9,19 @@ use wasm_bindgen::JsCast;
 
 use super::{clock, paint};
 
-/// The box in which a figure is drawn where nothing else is said.
+/// The default size of a figure's box.
 const SIZE: Size = Size { width: 240.0, height: 240.0 };
-/// A narrow box, for beside a string.
+/// A narrow box, for a figure beside a string.
 pub const NARROW: Size = Size { width: 150.0, height: 240.0 };
-/// One way from the first position to the last, in milliseconds.
+/// Duration of the movement from the first position to the last, in milliseconds.
 const WAY_MS: f64 = 1_800.0;
-/// How long it stays at the last position before it goes back. All of it is over within five seconds: what moves by itself for
-/// longer needs a way to stop it (WCAG 2.2, 2.2.2), and a page that lies open all day should rest.
+/// How long it stays in the last position before it goes back, in milliseconds. The whole movement takes less than five seconds:
+/// longer movement that starts by itself needs a way to stop it (WCAG 2.2, 2.2.2), and a page that is open all day should rest.
 const STAY_MS: f64 = 900.0;
 
-/// A figure. With `pose` it stands there (0 first, 1 last position); without it goes to its last position and back once, and again
-/// when it is touched, unless the person wants no movement. One that `rests` only moves when it is touched. `mirrored` shows the other
-/// side, `set_up` where the phone is in a balance trial. It is described by the words beside it, so it is hidden from readers.
+/// A figure. With `pose` it is held there (0 first, 1 last position). Without, it moves to its last position and back once, and
+/// again when it is touched, unless the person prefers no movement; with `rests` it moves only when touched. `mirrored` shows the
+/// other side, `set_up` where the phone is in a balance trial. The words beside it describe it, so it is hidden from screen readers.
 #[component]
 pub fn Figure(
     drawing: Drawing,
@@ -62,7 +62,7 @@ pub fn Figure(
             moving.set_value(goes_on);
             goes_on
         };
-        // It ends with the figure, also when a touch began it.
+        // The movement ends with the figure, even if a touch started it.
         if let Some(owner) = &owner {
             owner.with(|| clock::frames_while(frame));
         }
@@ -77,7 +77,7 @@ pub fn Figure(
     }
 }
 
-/// Where on its way the figure is, so long after it began: out, a stay, back.
+/// The position of the figure at this time after the start: there, a stay, and back.
 fn there_and_back(since_ms: f64) -> f64 {
     if since_ms < WAY_MS + STAY_MS {
         (since_ms / WAY_MS).min(1.0)

@@ -8,10 +8,10 @@ use wasm_bindgen_futures::JsFuture;
 use web_sys::{File, FileReader, HtmlInputElement};
 use wire::Failure;
 
-/// The largest file that is read into the window, in bytes: a phone's photograph is a quarter of it.
+/// Largest file that is read into the window, in bytes: a phone's photo has about a quarter of that.
 const MAX_BYTES: u64 = 24 * 1024 * 1024;
 
-/// The files chosen in a field.
+/// The files that were chosen in a field.
 pub fn chosen(field: &HtmlInputElement) -> Vec<File> {
     let Some(files) = field.files() else { return Vec::new() };
     (0..files.length()).filter_map(|place| files.get(place)).collect()
@@ -20,7 +20,7 @@ pub fn chosen(field: &HtmlInputElement) -> Vec<File> {
 /// A file's bytes in Base64.
 ///
 /// # Errors
-/// It is too large, or cannot be read.
+/// The file is too large or cannot be read.
 pub async fn base64(file: &File) -> Result<String, Failure> {
     if file.size() > MAX_BYTES as f64 {
         return Err(Failure::FileTooBig { file: file.name(), most: MAX_BYTES });
@@ -45,7 +45,7 @@ fn read(file: &File) -> Promise {
             _ => failed.call0(&JsValue::NULL),
         });
         reader.set_onloadend(Some(settle.unchecked_ref()));
-        // What cannot be begun ends at once and is settled above.
+        // If reading cannot be started, the promise is settled above.
         let _ = reader.read_as_data_url(file);
     })
 }

@@ -1,13 +1,13 @@
-//! A knot that is not drawn tight: what was done in part.
+//! The drawing of a half-tied knot: a slot done in part.
 
 use exercises::day_string::{HalfTied, half_tied};
 use leptos::prelude::*;
 
-/// A cubic curve that comes back to its beginning reaches so far of the way to its controls, along and across.
+/// How far a cubic curve that returns to its start reaches towards its control points, along and across, as a share.
 const REACHES: (f64, f64) = (0.75, 0.289);
 
-/// Its core on the string at a point, a loop that is still open at the right, and the loose end at the left. `part` of 0 to 1
-/// was done; `r` is the radius of a whole knot.
+/// The core on the string, an open loop at the right, and the loose end at the left. `part`, 0 to 1, is the share done; `r` is the
+/// radius of a full knot.
 pub fn half_knot(part: f64, x: f64, y: f64, r: f64) -> AnyView {
     let HalfTied { core, reach, open } = half_tied(part);
     let (out, across) = (x + reach / REACHES.0 * r, open / REACHES.1 * r);

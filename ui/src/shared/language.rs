@@ -6,10 +6,10 @@ use words::{Key, Locale};
 
 use super::{AppContext, focus};
 
-/// Where the list is found again after the page is drawn anew.
+/// The id by which the list is found again after the page is redrawn.
 const ID: &str = "language";
 
-/// A list of the languages, each by its own name; a choice takes effect at once.
+/// A list of the languages, each by its own name; a choice takes effect immediately.
 #[component]
 pub fn LanguageChoice() -> impl IntoView {
     let app = AppContext::current();

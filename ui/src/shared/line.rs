@@ -1,10 +1,10 @@
-//! "Time is set to ...", while it is.
+//! The note "Time is set to ...", if it is.
 
 use leptos::prelude::*;
 
 use super::AppContext;
 
-/// A small line that says that the program's time was set on its command line; nothing otherwise.
+/// A small line that says that the program's time was set on its command line; empty otherwise.
 #[component]
 pub fn TimeIsSet() -> impl IntoView {
     let app = AppContext::current();

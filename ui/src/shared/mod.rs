@@ -1,4 +1,4 @@
-//! What both sides of the program share.
+//! Components and functions that both sides of the program use.
 
 pub mod app_context;
 pub mod camera;

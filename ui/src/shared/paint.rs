@@ -1,4 +1,4 @@
-//! Puts drawn shapes on the page: turns outlines into paths and keeps as many path elements as there are shapes.
+//! Draws shapes on the page: converts outlines to paths, and keeps as many path elements as there are shapes.
 
 use std::fmt::Write;
 
@@ -31,7 +31,7 @@ pub fn paint(group: &Element, shapes: &[Shape]) {
     }
 }
 
-/// The path element at `place`, made if it was not there yet.
+/// The path element with the index `place`, created if it does not exist.
 fn child(group: &Element, place: usize) -> Option<Element> {
     if let Some(there) = group.children().item(u32::try_from(place).ok()?) {
         return Some(there);
@@ -43,12 +43,12 @@ fn child(group: &Element, place: usize) -> Option<Element> {
 
 fn set(element: &Element, name: &str, value: &str) {
     if element.get_attribute(name).as_deref() != Some(value) {
-        // Only a name that no attribute can have is refused.
+        // Only an invalid attribute name would be refused.
         let _ = element.set_attribute(name, value);
     }
 }
 
-/// An outline as the `d` of a path.
+/// An outline as the `d` attribute of a path.
 pub fn outline(pieces: &[Piece]) -> String {
     let mut d = String::with_capacity(pieces.len() * 24);
     for piece in pieces {
@@ -63,7 +63,7 @@ pub fn outline(pieces: &[Piece]) -> String {
     d
 }
 
-/// Points as the `points` of a polyline.
+/// Points as the `points` attribute of a polyline.
 pub fn points(points: &[(f64, f64)]) -> String {
     points.iter().map(|(x, y)| format!("{x:.1},{y:.1}")).collect::<Vec<_>>().join(" ")
 }

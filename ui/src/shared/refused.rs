@@ -1,4 +1,4 @@
-//! The window where the data folder cannot be opened.
+//! The window if the data folder cannot be opened.
 
 use leptos::prelude::*;
 

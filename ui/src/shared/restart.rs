@@ -1,15 +1,15 @@
-//! The window begun anew, after everything was erased.
+//! Restarting the page after everything was erased.
 
 use leptos::prelude::*;
 
-/// What stands behind the page's address then.
+/// The fragment of the page's address after that.
 const ERASED: &str = "#erased";
 
-/// Forgets what the page keeps by itself and loads it anew: nothing of before is left in its memory either.
+/// Clears the page's own storage and reloads the page, so that nothing remains in its memory either.
 pub fn begin() {
     let window = window();
     for kept in [window.local_storage(), window.session_storage()].into_iter().flatten().flatten() {
-        // A web view that keeps nothing has nothing to forget.
+        // A web view that stores nothing has nothing to clear.
         let _ = kept.clear();
     }
     let place = window.location();
@@ -18,7 +18,7 @@ pub fn begin() {
     let _ = place.reload();
 }
 
-/// Whether the window was just begun anew.
+/// Whether the page was just restarted after erasing.
 pub fn is_new() -> bool {
     window().location().hash().is_ok_and(|hash| hash == ERASED)
 }

@@ -1,8 +1,8 @@
-//! A box to tick.
+//! A tick box.
 
 use leptos::prelude::*;
 
-/// A box with its words beside it, all of which can be pressed.
+/// A tick box with its text beside it; the text can be pressed as well.
 #[component]
 pub fn Tick(
     #[prop(into)] label: String,

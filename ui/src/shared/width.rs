@@ -1,10 +1,10 @@
-//! How wide a drawing may be, whose letters follow the reader's own text size.
+//! The available width for drawings whose letters follow the reader's own text size.
 
 use leptos::prelude::{document, window};
 
-/// A column is at most this wide, in CSS pixels; the style sheet says the same.
+/// Largest width of a column, in CSS pixels; the style sheet has the same value.
 const COLUMN: f64 = 720.0;
-/// At both sides of a page together.
+/// Both margins of a page together, in CSS pixels.
 const MARGINS: f64 = 44.0;
 
 /// The text size for which drawings are laid out, in CSS pixels.
@@ -16,7 +16,7 @@ pub fn column_width() -> f64 {
     (width - MARGINS).clamp(240.0, COLUMN) / text_scale()
 }
 
-/// How many times larger the reader's text is than usual: one unit of a drawing is this many CSS pixels.
+/// The reader's text size as a multiple of the usual one. A drawing's unit is this many CSS pixels.
 pub fn text_scale() -> f64 {
     let size = document().document_element().and_then(|root| window().get_computed_style(&root).ok().flatten());
     let size = size.and_then(|style| style.get_property_value("font-size").ok());
@@ -24,7 +24,7 @@ pub fn text_scale() -> f64 {
     pixels.filter(|pixels| *pixels > 0.0).map_or(1.0, |pixels| pixels / USUAL_TEXT)
 }
 
-/// A length of a drawing as the page measures it: it grows with the text.
+/// A length of a drawing in `rem`, so that it grows with the text.
 pub fn rem(units: f64) -> String {
     format!("{}rem", units / USUAL_TEXT)
 }

@@ -1,4 +1,4 @@
-//! Which side the person is on. It is asked once.
+//! The choice of the side. It is asked once.
 
 use leptos::prelude::*;
 use wire::app::{ChooseRole, Role, RoleRequest};
@@ -7,8 +7,8 @@ use words::Key;
 use crate::shared::line::TimeIsSet;
 use crate::shared::{AppContext, Fault};
 
-/// Two buttons, each with what it means, and the plain word about an employer's computer. `prescribe` opens the page on which a
-/// clinic is set up; until that is done, no side is chosen. `back` leads to what the program is for.
+/// Two buttons, each with its meaning, and a plain warning about an employer's computer. `prescribe` opens the page for setting up a
+/// clinic; until that is done, no side is chosen. `back` leads to the page about the program's purpose.
 #[component]
 pub fn ChooseSide(prescribe: impl Fn() + Copy + Send + 'static, back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let app = AppContext::current();

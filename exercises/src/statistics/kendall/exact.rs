@@ -1,11 +1,12 @@
-//! The exact distribution of S over all orders of given values.
+//! The exact distribution of S over all orders of the given values.
 //!
 //! An order of values with tie groups t_1, t_2, ... has S = M - 2 I, with M the count of untied pairs and I the count of
 //! inversions; the orders by I are counted by the Gaussian multinomial coefficient [n; t_1, t_2, ...]_q (MacMahon 1916,
 //! Combinatory Analysis), a product of Gaussian binomials: one for each group put in among those before it. Each
 //! binomial comes from Pascal's rule for q, which only adds, so no digits cancel.
 
-/// P(|S| >= |s|) over all orders that are equally likely; groups of one are listed as 1.
+/// P(|S| >= |s|) over all orders, which are equally likely. `ties` lists the sizes of the groups of equal values, including groups
+/// of one.
 pub(super) fn two_sided(s: i64, ties: &[usize]) -> f64 {
     let by_inversions = inversions(ties);
     let untied = by_inversions.len() as i64 - 1;
@@ -77,7 +78,7 @@ mod tests {
     }
 
     #[test]
-    fn gaussian_binomials_of_the_books() {
+    fn known_gaussian_binomials() {
         assert_eq!(gaussian_binomial(4, 2), vec![1.0, 1.0, 2.0, 1.0, 1.0]);
         assert_eq!(gaussian_binomial(5, 1), vec![1.0; 5]);
         assert_eq!(gaussian_binomial(3, 3), vec![1.0]);

@@ -1,28 +1,28 @@
 //! Mann-Kendall test for a trend in one direction, and Kendall's tau-b.
 //!
-//! S = sum over i<j of sign(y_j - y_i); Var = [n(n-1)(2n+5) - sum t(t-1)(2t+5)]/18 over groups of t tied values;
-//! Z = (S-1)/sqrt Var above 0, (S+1)/sqrt Var below, else 0 (Mann 1945, Econometrica 13:245-259; Kendall 1975, Rank
-//! Correlation Methods). Up to [`EXACT_MAX_N`] values p is exact, from the distribution of S over all orders of the
-//! same values; above, the normal approximation with the continuity correction.
+//! S = sum over i<j of sign(y_j - y_i); Var = [n(n-1)(2n+5) - sum t(t-1)(2t+5)]/18 over groups of t tied values; Z = (S-1)/sqrt Var
+//! if S is above 0, (S+1)/sqrt Var if below, otherwise 0 (Mann 1945, Econometrica 13:245-259; Kendall 1975, Rank Correlation
+//! Methods). Up to [`EXACT_MAX_N`] values p is exact, from the distribution of S over all orders of the same values; for more values
+//! the normal approximation with continuity correction is used.
 //!
-//! With 4 values or fewer no order reaches p < 0.05. Independent days are assumed: serial correlation makes p too small.
+//! With 4 values or fewer, no order reaches p < 0.05. The test assumes independent days: serial correlation makes p too small.
 
 mod exact;
 
 use super::{DayValue, SeriesFault, in_order, normal::normal_tail};
 
-/// The longest series whose p is exact.
+/// Length of the longest series for which p is exact.
 pub const EXACT_MAX_N: usize = 60;
 
-/// What the test says about one series.
+/// The result of the test for one series.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct MannKendall {
-    /// How many values.
+    /// Number of values.
     pub n: usize,
-    /// Rising pairs less falling pairs.
+    /// Number of rising pairs minus number of falling pairs.
     pub s: i64,
-    /// Variance of S where there is no trend, corrected for ties.
+    /// Variance of S if there is no trend, corrected for ties.
     pub variance: f64,
     /// Standard normal score with continuity correction; 0 where the variance is 0.
     pub z: f64,
@@ -35,7 +35,7 @@ pub struct MannKendall {
 }
 
 impl MannKendall {
-    /// The p to judge by: exact where there is one.
+    /// The p-value to judge by: the exact one if there is one.
     pub fn p(&self) -> f64 {
         self.p_exact.unwrap_or(self.p_normal)
     }
@@ -44,7 +44,7 @@ impl MannKendall {
 /// Tests one series for a trend.
 ///
 /// # Errors
-/// [`SeriesFault`] where the series cannot be used.
+/// [`SeriesFault`] if the series cannot be used.
 pub fn mann_kendall(series: &[DayValue]) -> Result<MannKendall, SeriesFault> {
     let series = in_order(series)?;
     let values: Vec<f64> = series.iter().map(|one| one.value).collect();
@@ -54,7 +54,7 @@ pub fn mann_kendall(series: &[DayValue]) -> Result<MannKendall, SeriesFault> {
 /// Kendall's tau-b of value against day; `None` where it is undefined: all values equal, or fewer than two.
 ///
 /// # Errors
-/// [`SeriesFault`] where the series cannot be used.
+/// [`SeriesFault`] if the series cannot be used.
 pub fn tau_b(series: &[DayValue]) -> Result<Option<f64>, SeriesFault> {
     Ok(mann_kendall(series)?.tau_b)
 }
@@ -86,13 +86,13 @@ fn score(values: &[f64]) -> i64 {
     s
 }
 
-/// Sizes of the groups of equal values, groups of one included; they add up to the count of values.
+/// Sizes of the groups of equal values, including groups of one; they add up to the number of values.
 fn tie_groups(values: &[f64]) -> Vec<usize> {
     let mut sorted = values.to_vec();
     sorted.sort_by(f64::total_cmp);
-    // `==` and not total order: a zero with a minus sign is the same value.
+    // Compared with `==` and not in total order, because zero and minus zero are the same value.
     let mut groups: Vec<usize> = sorted.chunk_by(|one, other| one == other).map(<[f64]>::len).collect();
-    // One order of the groups gives one rounding: p does not depend on which value is the frequent one.
+    // Sorted, so that rounding is the same whichever value is the frequent one.
     groups.sort_unstable();
     groups
 }
@@ -174,12 +174,12 @@ mod tests {
     }
 
     #[test]
-    fn all_the_same_says_nothing() {
+    fn equal_values_show_no_trend() {
         check(&d(), &Printed { s: 0, variance: 0.0, z: 0.0, p: 1.0, exact: 1.0, tau: None });
     }
 
     #[test]
-    fn many_at_the_cap() {
+    fn many_values_at_the_cap() {
         check(
             &e(),
             &Printed {

@@ -1,4 +1,4 @@
-//! What the horizontal signal says about a candidate.
+//! Evidence for or against a touch-down in the horizontal signal.
 
 use crate::statistics::median;
 use crate::sway::{
@@ -9,29 +9,29 @@ use crate::sway::{
     parameters::{FC_LEAN, SUPPORT_PRE, SUPPORT_SHIFT},
 };
 
-/// Grid points up to an event in which a large swing counts: one second.
+/// Number of grid points before an event in which a large swing supports it: one second.
 const PRE: usize = 100;
-/// Lean before: from 2.0 to 1.0 s before the event.
+/// Where the lean before an event is averaged: 2.0 to 1.0 s before it, in grid points.
 const BEFORE: (usize, usize) = (200, 100);
-/// Lean after: from 0.3 to 1.0 s after the event.
+/// Where the lean after an event is averaged: 0.3 to 1.0 s after it, in grid points.
 const AFTER: (usize, usize) = (30, 100);
-/// With less than 0.4 s to follow there is no lean after.
+/// Least number of grid points (0.4 s) after an event for which a lean after it is computed.
 const FOLLOW: usize = 40;
 
 pub(super) struct Evidence {
-    /// Distance of each point from the trial's median, at 10 Hz.
+    /// Distance of each point from the trial's median, low-passed at 10 Hz, m/s2.
     distance: Vec<f64>,
-    /// Horizontal signal at 1 Hz.
+    /// Horizontal signal, low-passed at 1 Hz, m/s2.
     lean: [Vec<f64>; 2],
 }
 
-/// Whether one of the two is large enough.
+/// Whether at least one of the two values exceeds its threshold. Both in m/s2.
 pub(super) fn supports(pre: f64, shift: f64) -> bool {
     pre > SUPPORT_PRE || shift > SUPPORT_SHIFT
 }
 
 impl Evidence {
-    /// From the horizontal signal at 10 Hz; `None` without a point inside the trial.
+    /// Computed from the horizontal signal low-passed at 10 Hz; `None` if no point lies inside the trial.
     pub(super) fn of(grid: &Grid, axes: &Axes, wide: [Vec<f64>; 2], inside: &[usize]) -> Option<Evidence> {
         let middle = |signal: &[f64]| median(&inside.iter().map(|&k| signal[k]).collect::<Vec<_>>());
         let (x, y) = (middle(&wide[0])?, middle(&wide[1])?);
@@ -41,13 +41,13 @@ impl Evidence {
         Some(Evidence { distance, lean })
     }
 
-    /// Largest distance in the second up to point `at`, m/s2.
+    /// Largest distance from the median in the second before point `at`, m/s2.
     pub(super) fn pre(&self, at: usize) -> f64 {
         let from = at.saturating_sub(PRE);
         self.distance[from..=at].iter().copied().fold(0.0, f64::max)
     }
 
-    /// Change of the mean lean around point `at`, m/s2.
+    /// Change of the mean lean from before to after point `at`, m/s2.
     pub(super) fn shift(&self, at: usize) -> f64 {
         let count = self.distance.len();
         let before = (at.saturating_sub(BEFORE.0), at.saturating_sub(BEFORE.1));

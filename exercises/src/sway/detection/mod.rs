@@ -1,10 +1,10 @@
-//! Touch-downs of the lifted foot, over the whole record.
+//! Detects touch-downs of the lifted foot in the whole record.
 //!
-//! A candidate is a large swing (largest less smallest) of the vertical jerk within 0.30 s: the best single feature for
-//! near-falls at the pelvis (Weiss 2010, BMC Res Notes 3:62). Its thresholds are the larger of a fixed one and the
-//! median plus a multiple of the spread of the same trial. A candidate is *definite* where the swing is very large and
-//! the horizontal signal supports it, else *possible*. No study validates this for single-leg stance from a phone on
-//! the trunk, so no event ends a hold silently.
+//! A candidate is a large swing (largest minus smallest value) of the vertical jerk within 0.30 s: the best single feature for
+//! near-falls at the pelvis (Weiss 2010, BMC Res Notes 3:62). Its threshold is the larger of a fixed value and the median plus a
+//! multiple of the spread within the same trial. A candidate is *definite* if the swing is very large and the horizontal signal
+//! supports it, otherwise *possible*. No study validates this for single-leg stance with a phone on the trunk, so the patient is
+//! asked about every event that ends a hold without a tap.
 
 mod evidence;
 mod swing;
@@ -24,21 +24,21 @@ use crate::statistics::{MAD_TO_SD, mad, median};
 use evidence::Evidence;
 use swing::Swing;
 
-/// How sure an event is.
+/// How certain a touch-down is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum Class {
-    /// A very large swing with support, or one that a tap belongs to.
+    /// A very large swing that the horizontal signal supports, or an event that matches a tap.
     Definite,
-    /// A large swing; does not end the hold by itself.
+    /// A large swing. It does not end the hold by itself.
     Possible,
-    /// The knock of the tap itself.
+    /// The phone was shaken by the tap itself.
     TapKnock,
 }
 
 impl Class {
-    /// The name that is stored and printed.
+    /// The name under which it is stored and printed.
     pub fn code(self) -> &'static str {
         match self {
             Class::Definite => "definite",
@@ -48,25 +48,25 @@ impl Class {
     }
 }
 
-/// One event.
+/// One candidate for a touch-down.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Event {
-    /// When, s on the samples' clock.
+    /// Time of the event, s on the samples' clock.
     pub t_s: f64,
-    /// Swing of the vertical jerk, m/s3.
+    /// Largest minus smallest vertical jerk, m/s3.
     pub p2p: f64,
-    /// Largest horizontal distance from the trial's median in the second up to the event, m/s2.
+    /// Largest horizontal distance from the trial's median in the second before the event, m/s2.
     pub pre: f64,
-    /// Change of the mean lean from before to after, m/s2; 0 where too little follows.
+    /// Change of the mean lean from before to after the event, m/s2; 0 if the record ends too soon after it.
     pub shift: f64,
     /// Whether `pre` or `shift` supports a touch-down.
     pub support: bool,
-    /// The tap that belongs to it, s.
+    /// Time of the tap that matches the event, s on the samples' clock.
     pub tap_s: Option<f64>,
-    /// How sure.
+    /// How certain the event is.
     pub class: Class,
-    /// What the patient said about it.
+    /// What the patient answered when asked about it.
     pub answer: TouchAnswer,
 }
 
@@ -74,9 +74,9 @@ pub struct Event {
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Detection {
-    /// In order of time.
+    /// The events, in order of time.
     pub events: Vec<Event>,
-    /// Taps that no candidate belongs to, s.
+    /// Times of taps that match no candidate, s on the samples' clock.
     pub unmatched_taps_s: Vec<f64>,
     /// Threshold of a candidate, m/s3.
     pub thr_lo: f64,
@@ -88,7 +88,7 @@ pub struct Detection {
     pub p2p_mad: f64,
 }
 
-/// Finds events; `None` where the record has no direction of gravity or no point of the trial inside.
+/// Finds the events; `None` if gravity has no direction in the record or no grid point lies inside the trial.
 pub(crate) fn detect(grid: &Grid, marks: &Marks) -> Option<Detection> {
     let inside = inside(grid, marks);
     let middle = grid.axes.each_ref().map(|axis| median(axis));
@@ -106,7 +106,7 @@ pub(crate) fn detect(grid: &Grid, marks: &Marks) -> Option<Detection> {
     let thr_hi = SWING_HIGH.max(above(SWING_HIGH_SPREADS));
     let candidates = candidates(&swing, &inside, thr_lo);
     let mut events: Vec<Event> = Vec::new();
-    // Most trials have no candidate, and evidence costs a filter of its own.
+    // Most trials have no candidate, and the evidence needs another filter pass.
     if !candidates.is_empty() {
         let evidence = Evidence::of(grid, &axes, [along(views(&wide), axes.ml), along(views(&wide), axes.ap)], &inside)?;
         events.extend(candidates.iter().map(|(k, at)| event(grid, &evidence, *at, swing.size[*k], thr_hi)));
@@ -115,13 +115,14 @@ pub(crate) fn detect(grid: &Grid, marks: &Marks) -> Option<Detection> {
     Some(Detection { events, unmatched_taps_s: Vec::new(), thr_lo, thr_hi, p2p_median, p2p_mad })
 }
 
-/// Points of the trial, one second after its start or later, that are not inside a gap.
+/// Grid points from one second after the start to the end of the trial, without those inside a gap.
 fn inside(grid: &Grid, marks: &Marks) -> Vec<usize> {
     let points = grid.points(marks.t_on_s + IGNORE_START_S, marks.t_off_s);
     points.into_iter().flatten().filter(|&k| !grid.bad[k]).collect()
 }
 
-/// Points above the threshold, largest swing first, each with the point of its event; one event a second.
+/// Points whose swing reaches the threshold, largest swing first, each with the grid point of its event. Events are at least a
+/// second apart.
 fn candidates(swing: &Swing, inside: &[usize], thr_lo: f64) -> Vec<(usize, usize)> {
     let mut order: Vec<usize> = inside.iter().copied().filter(|&k| swing.size[k] >= thr_lo).collect();
     order.sort_by(|&one, &other| swing.size[other].total_cmp(&swing.size[one]));
@@ -187,7 +188,7 @@ mod tests {
     }
 
     #[test]
-    fn nothing_is_looked_for_in_the_first_second_or_in_a_gap() {
+    fn no_event_is_detected_in_the_first_second_or_in_a_gap() {
         assert!(found(&grid(knock_at(40, 2.0), |_| 0.0)).events.is_empty());
         let mut gap = grid(knock_at(1000, 2.0), |_| 0.0);
         gap.bad[960..1080].fill(true);
@@ -204,7 +205,7 @@ mod tests {
     }
 
     #[test]
-    fn no_point_inside_no_detection() {
+    fn without_a_point_inside_the_trial_there_is_no_detection() {
         assert_eq!(detect(&grid(|_| 0.0, |_| 0.0), &Marks::between(50.0, 60.0)), None);
     }
 }

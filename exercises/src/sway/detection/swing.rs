@@ -1,10 +1,10 @@
-//! The swing of the vertical jerk in a sliding window.
+//! The swing (largest minus smallest value) of the vertical jerk in a sliding window.
 
 use crate::sway::parameters::SWING_HALF;
 
-/// Over the 31 points around each grid point, fewer at the ends.
+/// The swing over the 31 points around each grid point; fewer points at the ends.
 pub(super) struct Swing {
-    /// Largest less smallest jerk, m/s3.
+    /// Largest minus smallest jerk, m/s3.
     pub(super) size: Vec<f64>,
     jerk: Vec<f64>,
 }
@@ -16,15 +16,15 @@ impl Swing {
         Swing { size: largest.iter().zip(&smallest).map(|(high, low)| high - low).collect(), jerk }
     }
 
-    /// Grid point of the largest |jerk| around point `k`, the first of equals.
+    /// The grid point with the largest |jerk| around point `k`; if several are equal, the first.
     pub(super) fn peak(&self, k: usize) -> usize {
         let (from, to) = (k.saturating_sub(SWING_HALF), (k + SWING_HALF + 1).min(self.jerk.len()));
         (from..to).fold(from, |best, at| if self.jerk[at].abs() > self.jerk[best].abs() { at } else { best })
     }
 }
 
-/// The extreme of the 31 points around each point. Of a power of two points it is that of two windows of half the width; two
-/// overlapping windows of 16 make 31.
+/// The extreme value of the 31 points around each point. A window as wide as a power of two is made of two windows of half that
+/// width; two overlapping windows of 16 make one of 31.
 fn around(signal: &[f64], beyond: f64, extreme: impl Fn(f64, f64) -> f64) -> Vec<f64> {
     let edge = [beyond; SWING_HALF];
     let mut window = [&edge, signal, &edge].concat();
@@ -61,7 +61,7 @@ mod tests {
     }
 
     #[test]
-    fn every_window_is_the_one_that_is_looked_through() {
+    fn the_fast_extremes_equal_those_of_a_plain_search() {
         let jerk: Vec<f64> = (0..200).map(|k| f64::from(k * k * 13 % 97)).collect();
         let got = Swing::of(jerk.clone());
         for k in 0..jerk.len() {

@@ -1,12 +1,12 @@
-//! The patient's taps and the sensor's candidates, put together.
+//! Matches the patient's taps with the candidates that the sensor found.
 //!
-//! A tap makes the largest candidate from 1.5 s before it to 0.2 s after it definite; other *possible* events within
-//! 0.15 s of the tap are its own knock. A tap without a candidate is kept as such.
+//! A tap makes the largest candidate from 1.5 s before it to 0.2 s after it definite. Other *possible* events within 0.15 s of the
+//! tap are attributed to the knock of the tap. A tap that matches no candidate is kept separately.
 
 use super::{Class, Event};
 use crate::sway::parameters::{TAP_AFTER_S, TAP_BEFORE_S, TAP_KNOCK_S};
 
-/// Marks the events that taps belong to and gives back the taps that none belongs to. Taps in order of time.
+/// Marks the events that match a tap, and returns the taps that match none. `taps_s` must be in order of time.
 pub(crate) fn match_taps(events: &mut [Event], taps_s: &[f64]) -> Vec<f64> {
     taps_s.iter().copied().filter(|tap| !claim(events, *tap)).collect()
 }
@@ -20,7 +20,7 @@ fn claim(events: &mut [Event], tap: f64) -> bool {
     for (index, event) in events.iter_mut().enumerate() {
         if index == chosen {
             event.class = Class::Definite;
-            // A second touch does not take an event from the first.
+            // A later tap does not replace an earlier one that already matched the event.
             event.tap_s = event.tap_s.or(Some(tap));
         } else if event.class == Class::Possible && (event.t_s - tap).abs() <= TAP_KNOCK_S {
             event.class = Class::TapKnock;

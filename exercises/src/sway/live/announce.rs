@@ -1,5 +1,5 @@
-//! A touch-down may be announced while the trial runs, provisionally, no sooner than 1.2 s after the candidate: what
-//! supports it lies in the second that follows.
+//! Announces a touch-down provisionally while the trial runs, no sooner than 1.2 s after the candidate, because the evidence for it
+//! lies in the second that follows it.
 
 use crate::sway::{
     clean::clean,
@@ -11,18 +11,19 @@ use crate::sway::{
     source::Source,
 };
 
-/// A touch-down that may be announced. It ends nothing for good: the final classes come from the whole record.
+/// A touch-down that may be announced. It is provisional: the final classes are computed from the whole record after the trial.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Announcement {
     /// When the foot seems to have touched, s on the samples' clock.
     pub t_s: f64,
-    /// The newest sample it rests on, s.
+    /// Time of the newest sample that was used, s on the samples' clock.
     pub seen_until_s: f64,
 }
 
-/// The first definite touch-down of the record so far that is old enough; `None` where there is none, the set-up does
-/// not propose, or the rate is too low. Works through the whole record each time: a few calls a second are enough.
+/// The first definite touch-down in the record so far that is old enough to announce; `None` if there is none, if the set-up does
+/// not let the sensor propose, or if the sample rate is too low. Each call processes the whole record, so a few calls per second are
+/// enough.
 pub fn provisional_touch_down(so_far: &[Sample], t_on_s: f64, source: &Source) -> Option<Announcement> {
     if !source.set_up.sensor_proposes() || so_far.len() > MAX_SAMPLES {
         return None;

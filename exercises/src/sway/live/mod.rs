@@ -1,6 +1,6 @@
-//! While a trial runs: a trace to draw, and a touch-down to announce provisionally.
+//! Live feedback while a trial runs: a trace to draw, and a touch-down to announce provisionally.
 //!
-//! Both are for the eye and the ear. All figures and classes come from the whole record after the end.
+//! Neither is a result: all figures and classes are computed from the whole record after the trial.
 
 mod announce;
 mod recording;

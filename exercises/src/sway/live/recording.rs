@@ -1,4 +1,4 @@
-//! One trial as it is recorded: samples as they come, the marks, what is asked about it, and in the end what it gave.
+//! One trial while it is recorded: collects the samples and marks, says what to ask the patient, and produces the result.
 
 use super::{Announcement, LiveTrace, TracePoint, provisional_touch_down};
 use crate::sway::{
@@ -10,24 +10,24 @@ use crate::sway::{
     source::{Source, SourceFault},
 };
 
-/// A touch-down is looked for so often, s: each look works through the whole record.
+/// Time between two searches for a touch-down, s. Each search processes the whole record.
 const LOOK_EVERY_S: f64 = 0.25;
 
-/// What is asked after a trial.
+/// A question to the patient after a trial.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum TrialQuestion {
     /// Whether the foot touched at this moment, s after the start tone.
     At(f64),
-    /// Whether the foot touched at all, at another moment where some were asked about already.
+    /// Whether the foot touched at all; or at another moment, if some moments were already asked about.
     AtAll {
-        /// Whether it is another moment.
+        /// Whether the question is about another moment.
         another: bool,
-        /// The trial's length, s.
+        /// Duration of the trial, s.
         within_s: f64,
     },
 }
 
-/// One trial as it is recorded. Times are on the samples' clock.
+/// One trial while it is recorded. All times are on the samples' clock.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Recording {
     source: Source,
@@ -42,7 +42,7 @@ pub struct Recording {
 }
 
 impl Recording {
-    /// Begins to listen, before the start tone.
+    /// Begins to take samples, before the start tone.
     pub fn new(source: Source) -> Recording {
         Recording {
             trace: LiveTrace::new(source.screen),
@@ -57,14 +57,14 @@ impl Recording {
         }
     }
 
-    /// The start tone.
+    /// Marks the start tone.
     pub fn begin(&mut self, t_on_s: f64) {
         self.marks.t_on_s = t_on_s;
         self.began = true;
     }
 
-    /// The next sample, in the sign of [`Sample::a`]; the trace's newest point. What is beyond the longest record is not
-    /// kept.
+    /// Adds a sample, in the sign convention of [`Sample::a`], and returns the newest point of the trace. Samples beyond the longest
+    /// allowed record are not kept.
     pub fn on_sample(&mut self, sample: Sample) -> Option<TracePoint> {
         if self.samples.len() < MAX_SAMPLES {
             self.samples.push(sample);
@@ -72,12 +72,12 @@ impl Recording {
         self.trace.push(sample)
     }
 
-    /// A touch of the screen, or a key.
+    /// Records a touch of the screen or a key press.
     pub fn touch(&mut self, t_s: f64) {
         self.marks.taps_s.push(t_s);
     }
 
-    /// The end of the trial: a touch, the target, or a proposal that ends it.
+    /// Ends the trial: by a touch, at the target duration, or by a touch-down that the sensor proposes.
     pub fn end(&mut self, t_off_s: f64) {
         if !self.over {
             self.marks.t_off_s = t_off_s;
@@ -85,7 +85,7 @@ impl Recording {
         }
     }
 
-    /// Looks for a touch-down that may be announced; gives each trial's first one, once.
+    /// Looks for a touch-down to announce. Returns the first one of the trial, once.
     pub fn detect_touch_down(&mut self) -> Option<Announcement> {
         let newest = self.samples.last()?.t_s;
         let due = newest - self.looked_s >= LOOK_EVERY_S;
@@ -97,7 +97,7 @@ impl Recording {
         self.announced
     }
 
-    /// The start tone, s.
+    /// Time of the start tone, s.
     pub fn began_s(&self) -> f64 {
         self.marks.t_on_s
     }
@@ -107,34 +107,34 @@ impl Recording {
         self.began && self.over
     }
 
-    /// The source failed: nothing of it is measured, the touches stay.
+    /// Records that the source failed: nothing is measured, but the touches are kept.
     pub fn failed(&mut self, fault: SourceFault) {
         self.source.fault = Some(fault);
     }
 
-    /// What was announced while it went on.
+    /// The touch-down that was announced during the trial, if any.
     pub fn announced(&self) -> Option<Announcement> {
         self.announced
     }
 
-    /// Whether anything finite came at all.
+    /// Whether at least one finite sample was received.
     pub fn has_samples(&self) -> bool {
         self.samples.iter().any(|sample| sample.t_s.is_finite() && sample.a.iter().all(|axis| axis.is_finite()))
     }
 
-    /// What the whole record says, with the answers given so far.
+    /// Analyses the whole record with the answers given so far.
     pub fn analysis(&self) -> Analysis {
         analyse(&self.samples, &self.marks, &self.source)
     }
 
-    /// What stays in the log: the brief form and everything else as text.
+    /// What is kept in the log: the short form, and all details as text.
     pub fn result(&self) -> Option<(Sensed, String)> {
         let analysis = self.analysis();
         let sensed = Sensed::of(&analysis, &self.source)?;
         Some((sensed, detail(&self.samples, &self.marks, &self.source, &analysis)))
     }
 
-    /// The next thing to ask, if any.
+    /// The next question to the patient, if there is one.
     pub fn next_question(&self) -> Option<TrialQuestion> {
         let hold = self.analysis().hold?;
         let after = self.source.set_up.ask_after();
@@ -146,7 +146,7 @@ impl Recording {
         match hold.ask_s.first() {
             _ if confirmed => None,
             Some(t_s) => Some(TrialQuestion::At(t_s - self.marks.t_on_s)),
-            // Who is not sure is not asked again.
+            // After an "unsure", no further question is asked.
             None if after == AskAfter::Always && !self.asked_at_all && !unsure && self.marks.taps_s.is_empty() => {
                 let another = !self.marks.answers.is_empty();
                 Some(TrialQuestion::AtAll { another, within_s: self.marks.t_off_s - self.marks.t_on_s })
@@ -155,12 +155,12 @@ impl Recording {
         }
     }
 
-    /// An answer; `after_s` is the moment that was asked about or that the person gave, s after the start tone.
+    /// Stores an answer. `after_s` is the moment that was asked about or that the patient gave, in s after the start tone.
     pub fn answer(&mut self, asked: TrialQuestion, after_s: f64, answer: TouchAnswer) {
         if let TrialQuestion::AtAll { .. } = asked {
             self.asked_at_all = true;
         }
-        // That the foot did not touch at all belongs to no moment; the detection has nothing to take back.
+        // The answer "did not touch at all" belongs to no moment, and no detected event has to be changed for it.
         if !(matches!(asked, TrialQuestion::AtAll { .. }) && answer == TouchAnswer::No) {
             self.marks.answers.push(AnsweredAt { t_s: self.marks.t_on_s + after_s, answer });
         }
@@ -172,7 +172,7 @@ mod tests {
     use super::*;
     use crate::run::SetUp;
 
-    /// A calm stance with one touch-down: a lean, a knock, and the lean back.
+    /// A calm stance with one touch-down: the body leans, the phone is knocked, and the body leans back.
     fn calm(touch_at: Option<f64>) -> Vec<Sample> {
         let at = |k: i32| {
             let t = f64::from(k) / 100.0;
@@ -209,7 +209,7 @@ mod tests {
     }
 
     #[test]
-    fn at_the_breastbone_only_proposals_are_asked_about() {
+    fn at_the_breastbone_only_detected_touch_downs_are_asked_about() {
         assert_eq!(recorded(SetUp::AtBreastbone, None, 15.0).next_question(), None);
         let touched = recorded(SetUp::AtBreastbone, Some(12.0), 15.0);
         let Some(TrialQuestion::At(t)) = touched.next_question() else { panic!("{:?}", touched.analysis()) };
@@ -217,7 +217,7 @@ mod tests {
     }
 
     #[test]
-    fn a_proposal_is_announced_once_and_no_sooner_than_its_evidence() {
+    fn a_touch_down_is_announced_once_and_only_when_its_evidence_is_complete() {
         let recording = recorded(SetUp::InPocket, Some(12.0), 15.0);
         let announced = recording.announced().expect("a touch-down");
         assert!(announced.seen_until_s - announced.t_s >= 1.2 && announced.seen_until_s < 14.0, "{announced:?}");
@@ -235,7 +235,7 @@ mod tests {
     }
 
     #[test]
-    fn after_a_proposal_was_wrong_another_moment_is_asked_for() {
+    fn after_a_wrong_detection_another_moment_is_asked_for() {
         let mut touched = recorded(SetUp::InPocket, Some(12.0), 15.0);
         let asked = touched.next_question().expect("a proposal");
         let TrialQuestion::At(t) = asked else { panic!("{asked:?}") };

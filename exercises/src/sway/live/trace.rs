@@ -1,4 +1,4 @@
-//! The drawn trace: resampled as it comes, filtered causally, taken along the patient's left and front.
+//! The live trace: resampled as samples arrive, filtered causally, and turned to the patient's left and front.
 
 use crate::sway::{
     axes::{axes, dot},
@@ -8,12 +8,12 @@ use crate::sway::{
     source::Screen,
 };
 
-/// How slowly the mean vector follows, s: long against sway, short against a trial.
+/// Time constant of the mean vector, s: long compared with sway, short compared with a trial.
 const FOLLOW_S: f64 = 5.0;
-/// Longest time that is filled in at once, s. After a longer gap the filter starts anew.
+/// Longest gap that is filled, s. After a longer gap the filter starts over.
 const FILL_S: f64 = GAP_SPLIT_S;
 
-/// Times beyond this are no time of a sensor, and so large that a grid step would be lost in rounding, s.
+/// Times beyond this are not a sensor's times; they are so large that a grid step would be lost in rounding, s.
 const LATEST_S: f64 = 4e12;
 
 /// One point of the drawn trace.
@@ -22,16 +22,17 @@ const LATEST_S: f64 = 4e12;
 pub struct TracePoint {
     /// Time, s on the samples' clock.
     pub t_s: f64,
-    /// Towards the patient's left, m/s2.
+    /// Acceleration towards the patient's left, m/s2.
     pub left: f64,
-    /// Towards the patient's front, m/s2.
+    /// Acceleration towards the patient's front, m/s2.
     pub front: f64,
 }
 
-/// Draws while samples come. Delayed by the filter (about 0.1 s) and drifting with the mean: a drawing, not a measure.
+/// Computes the trace while samples arrive. It lags by the filter's delay (about 0.1 s) and drifts with the mean: it is for drawing
+/// only, not for measuring.
 #[derive(Debug, Clone, PartialEq)]
 pub struct LiveTrace {
-    /// The patient's left and front, against ML and AP of the device.
+    /// Sign that turns the device's ML and AP into the patient's left and front.
     turned: f64,
     running: Option<Running>,
 }
@@ -46,7 +47,7 @@ struct Running {
 }
 
 impl LiveTrace {
-    /// A trace that has seen nothing yet. With the screen towards the body left and front change places in sign.
+    /// A new trace. If the screen faces the body, left and front change their sign.
     pub fn new(screen: Screen) -> LiveTrace {
         let turned = match screen {
             Screen::Away => 1.0,
@@ -55,8 +56,8 @@ impl LiveTrace {
         LiveTrace { turned, running: None }
     }
 
-    /// Takes the next sample and gives the trace's newest point; `None` where the sample is not usable, adds no grid
-    /// point, or front and side cannot be told apart.
+    /// Adds a sample and returns the newest point of the trace; `None` if the sample is unusable, reaches no new grid point, or if
+    /// front and side cannot be told apart.
     pub fn push(&mut self, sample: Sample) -> Option<TracePoint> {
         let usable = sample.t_s.abs() <= LATEST_S && sample.a.iter().all(|axis| axis.is_finite());
         if !usable {
@@ -89,7 +90,7 @@ impl Running {
         Running { last: sample, next_s: sample.t_s + DT, filter: LowPass::settled(FC_SWAY, sample.a), mean: sample.a }
     }
 
-    /// Fills the grid up to the sample; the newest filtered point, if the grid reached one.
+    /// Fills the grid up to the sample. Returns the newest filtered point, if a new grid point was reached.
     fn advance(&mut self, sample: Sample) -> Option<(f64, [f64; 3])> {
         let mut newest = None;
         let step = sample.t_s - self.last.t_s;
@@ -156,7 +157,7 @@ mod tests {
     }
 
     #[test]
-    fn a_gap_starts_anew_and_rubbish_is_passed_over() {
+    fn a_gap_restarts_the_trace_and_unusable_samples_are_ignored() {
         let mut trace = LiveTrace::new(Screen::Away);
         assert!(!feed(&mut trace, 0, 60, |_| [0.0, 9.8, 0.0]).is_empty());
         let odd = |t_s: f64, x: f64| Sample { t_s, a: [x, 9.8, 0.0] };
@@ -164,7 +165,7 @@ mod tests {
         assert_eq!(trace.push(odd(f64::NAN, 1.0)), None);
         assert_eq!(trace.push(odd(1.0, f64::NAN)), None);
         assert_eq!(trace.push(odd(1e12, 0.7)), None);
-        let after = trace.push(odd(1e12 + 0.1, 0.7)).expect("the grid went on");
+        let after = trace.push(odd(1e12 + 0.1, 0.7)).expect("the grid continued");
         assert!(after.left.abs() < 1e-9);
     }
 

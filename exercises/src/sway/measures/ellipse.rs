@@ -1,7 +1,7 @@
 //! Areas of ellipses around the sway.
 //!
-//! C is the covariance with N - 1. chi2(0.95; 2) = -2 ln 0.05. F(0.95; 2, N-2) = (N-2)/2 (0.05^(-2/(N-2)) - 1): with two
-//! degrees of freedom above, the distribution has a closed form, so no special function is needed.
+//! C is the covariance with N - 1. chi2(0.95; 2) = -2 ln 0.05. F(0.95; 2, N-2) = (N-2)/2 (0.05^(-2/(N-2)) - 1): with two numerator
+//! degrees of freedom the distribution has a closed form, so no special function is needed.
 
 use crate::sway::{lanes::mean, plane::Plane};
 use core::f64::consts::PI;
@@ -24,7 +24,7 @@ struct Covariance {
 pub(super) fn of(plane: &Plane) -> Ellipses {
     let n = plane.ml.len() as f64;
     let c = covariance(plane);
-    // Rounding can leave a straight line with a determinant just below 0.
+    // Rounding can make the determinant of a straight line slightly negative.
     let area = PI * libm::sqrt((c.xx * c.yy - c.xy * c.xy).max(0.0));
     let f = f_95(n);
     Ellipses {
@@ -66,7 +66,7 @@ mod tests {
 
     #[test]
     fn quantiles_of_f() {
-        // F(0.95; 2, 10), F(0.95; 2, 120) of the printed tables.
+        // F(0.95; 2, 10) and F(0.95; 2, 120) from printed tables.
         assert!((f_95(12.0) - 4.102821).abs() < 5e-7);
         assert!((f_95(122.0) - 3.071779).abs() < 5e-7);
         assert!((2.0 * f_95(1e9) - CHI2_95).abs() < 1e-6);

@@ -1,4 +1,4 @@
-//! How far and how much: root mean squares, ranges, path.
+//! The size of the sway: root mean squares, ranges, path.
 
 use crate::sway::{
     lanes::{dot, ends, mean},
@@ -16,7 +16,7 @@ pub(super) struct Extent {
     pub(super) range_ml: f64,
     pub(super) range_ap: f64,
     pub(super) path: f64,
-    /// Largest distance from the mean.
+    /// Largest distance from the mean, m/s2.
     pub(super) peak: f64,
 }
 

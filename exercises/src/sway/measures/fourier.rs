@@ -1,17 +1,17 @@
-//! The Fourier sums of a real segment at its lowest frequencies.
+//! The Fourier sums of a real segment at a few low frequencies.
 //!
-//! A segment of L points is taken apart into P interleaved parts of M = L/P points. The sums of each part repeat after M
-//! frequencies and are symmetric, so few of them make all: with n = m P + r, the sum over n of x_n e^(-2 pi i k n/L) is the sum over
-//! r of e^(-2 pi i k r/L) times the part's own sum at k modulo M (the first step of Cooley & Tukey 1965, Math Comput
-//! 19:297-301). No more of a fast transform is needed for 49 frequencies.
+//! A segment of L points is split into P interleaved parts of M = L/P points. The sums of each part repeat after M frequencies and
+//! are symmetric, so few of them are needed: with n = m P + r, the sum over n of x_n e^(-2 pi i k n/L) is the sum over r of e^(-2 pi
+//! i k r/L) times the part's own sum at k modulo M (the first step of Cooley & Tukey 1965, Math Comput 19:297-301). For 49
+//! frequencies no more of a fast transform is needed.
 
 use crate::sway::lanes::dot;
 use core::f64::consts::PI;
 
-/// Parts that a segment is taken apart into where they come out even; a segment of 1000 points has 25 in each.
+/// Number of parts that a segment is split into if its length is divisible by it; a segment of 1000 points has 25 in each part.
 const PARTS: usize = 40;
 
-/// What does not depend on the segment's values.
+/// The tables that do not depend on the segment's values.
 pub(super) struct Fourier {
     parts: usize,
     of_part: usize,
@@ -19,42 +19,42 @@ pub(super) struct Fourier {
     last: usize,
     cos: Vec<f64>,
     sin: Vec<f64>,
-    /// The turn of each part at each frequency, the parts of a frequency side by side.
+    /// The rotation (cosine) of each part at each frequency; the parts of one frequency are next to each other.
     turn_cos: Vec<f64>,
     turn_sin: Vec<f64>,
 }
 
-/// A part's own sums, all parts side by side: real, and imaginary with the sign turned.
+/// Each part's own sums, all parts next to each other: the real part, and the imaginary part with its sign changed.
 struct OwnSums {
     re: Vec<f64>,
     im: Vec<f64>,
 }
 
 impl Fourier {
-    /// For segments of `length` points, at the frequencies `first` to `last` in turns per segment, `last` at most half the
-    /// points.
+    /// For segments of `length` points, at the frequencies `first` to `last` in cycles per segment. `last` may be at most half of
+    /// `length`.
     pub(super) fn new(length: usize, first: usize, last: usize) -> Fourier {
         let parts = if length.is_multiple_of(PARTS) { PARTS } else { 1 };
         let turns = (0..length).map(|k| 2.0 * PI * k as f64 / length as f64);
         let (cos, sin): (Vec<f64>, Vec<f64>) = turns.map(|turn| (libm::cos(turn), libm::sin(turn))).unzip();
-        // A turn is looked up: it repeats after the segment's length.
+        // The rotations are looked up, because they repeat after the segment's length.
         let places = || (first..=last).flat_map(|k| (0..parts).map(move |part| k * part % length));
         let (turn_cos, turn_sin) = places().map(|at| (cos[at], sin[at])).unzip();
         Fourier { parts, of_part: length / parts, first, last, cos, sin, turn_cos, turn_sin }
     }
 
-    /// The cosine of each point's place in the segment, one turn long.
+    /// The cosine at each point of the segment, over one full turn.
     pub(super) fn cosines(&self) -> &[f64] {
         &self.cos
     }
 
-    /// Adds the squared size of each frequency's sum onto `power`.
+    /// Adds the squared magnitude at each frequency to `power`.
     pub(super) fn add_squares(&self, segment: &[f64], power: &mut [f64]) {
         let own = self.own_sums(segment);
         let turns = self.turn_cos.chunks_exact(self.parts).zip(self.turn_sin.chunks_exact(self.parts));
         for ((into, k), (cos, sin)) in power.iter_mut().zip(self.first..=self.last).zip(turns) {
             let place = k % self.of_part;
-            // Beyond half the sums mirror those below it, with the imaginary part's sign turned.
+            // The sums above half the part's length mirror those below it, with the sign of the imaginary part changed.
             let (place, sign) = if 2 * place > self.of_part { (self.of_part - place, -1.0) } else { (place, 1.0) };
             let row = place * self.parts..(place + 1) * self.parts;
             let (own_re, own_im) = (&own.re[row.clone()], &own.im[row]);
@@ -82,7 +82,7 @@ impl Fourier {
         own
     }
 
-    /// Sums and differences of the values that lie as far from the start as from the end: cosines are even, sines odd.
+    /// Sums and differences of the values at equal distance from start and end, because cosines are even and sines are odd.
     fn folded(&self, segment: &[f64]) -> (Vec<f64>, Vec<f64>) {
         let (width, half) = (self.parts, self.of_part / 2);
         let row = |m: usize| &segment[m * width..(m + 1) * width];
@@ -102,7 +102,7 @@ impl Fourier {
 mod tests {
     use super::*;
 
-    /// The sum as it is written down.
+    /// The sum computed directly from its definition.
     fn plain(segment: &[f64], k: usize) -> f64 {
         let turn = |n: usize| 2.0 * PI * ((k * n) % segment.len()) as f64 / segment.len() as f64;
         let sum = |of: fn(f64) -> f64| segment.iter().enumerate().map(|(n, x)| x * of(turn(n))).sum::<f64>();

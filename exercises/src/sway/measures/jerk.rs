@@ -1,4 +1,5 @@
-//! Squared rate of change, integrated by the trapezoid over central differences, and what is derived of it.
+//! Jerk (rate of change of acceleration): its square, integrated by the trapezoid rule over central differences, and figures derived
+//! from it.
 
 use crate::sway::{detrend::gradient, parameters::DT, plane::Plane};
 

@@ -16,33 +16,33 @@ use super::{
     window::Window,
 };
 
-/// What is measured over a window of `n` points and T = `duration_s`; x = ML and y = AP at 3.5 Hz.
+/// The figures of a window with `n` points and T = `duration_s`; x = ML and y = AP, low-passed at 3.5 Hz.
 ///
-/// `None` is "not reported": front and side not identified, too short for spectra, steps too coarse, or not defined for
-/// the signal. An integrated velocity (wrong by a factor of about two, for it integrates the tilt) and the ellipse of
-/// the mean (which shrinks with the count of samples) are never computed.
+/// `None` means "not reported": front and side not identified, too short for spectra, steps too coarse, or not defined for
+/// the signal. An integrated velocity (wrong by a factor of about two, because it integrates the tilt) and the ellipse of
+/// the mean (which shrinks with the number of samples) are never computed.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Measures {
-    /// Points.
+    /// Number of grid points.
     pub n: usize,
     /// (n - 1)/100, s.
     pub duration_s: f64,
-    /// Whether ML and AP mean side and front.
+    /// Whether ML and AP really mean side and front.
     pub axes_identified: bool,
     /// sqrt(mean x^2), m/s2.
     pub rms_ml: Option<f64>,
     /// sqrt(mean y^2), m/s2.
     pub rms_ap: Option<f64>,
-    /// Root mean square of the vertical, m/s2.
+    /// Root mean square of the vertical component, m/s2.
     pub rms_v: f64,
     /// sqrt(rms_ml^2 + rms_ap^2), m/s2.
     pub rms_planar: f64,
     /// Mean of sqrt(x^2 + y^2), m/s2.
     pub mean_dist: f64,
-    /// Largest less smallest x, m/s2.
+    /// Largest minus smallest x, m/s2.
     pub range_ml: Option<f64>,
-    /// Largest less smallest y, m/s2.
+    /// Largest minus smallest y, m/s2.
     pub range_ap: Option<f64>,
     /// Sum of sqrt(dx^2 + dy^2), m/s2.
     pub path: f64,
@@ -71,15 +71,15 @@ pub struct Measures {
     pub ell_prieto_f: f64,
     /// Spectrum of x; `None` below 15 s or where ML is not identified.
     pub spectrum_ml: Option<Spectrum>,
-    /// Spectrum of y; as for x.
+    /// Spectrum of y; `None` as for x.
     pub spectrum_ap: Option<Spectrum>,
-    /// Sum of both; `None` below 15 s.
+    /// Sum of both spectra; `None` below 15 s.
     pub spectrum_pl: Option<Spectrum>,
 }
 
 impl Measures {
-    /// What may be reported from a sensor with coarse steps: without jerk, in all its forms, and without cf and f95, which
-    /// the steps inflate by tens of percent.
+    /// The figures that may be reported from a sensor with coarse steps: without jerk in all its forms, and without cf and f95,
+    /// because the steps raise them by tens of percent.
     pub fn from_coarse_steps(self) -> Measures {
         let dull = |spectrum: Option<Spectrum>| spectrum.map(|known| Spectrum { cf: None, f95: None, ..known });
         Measures {
@@ -96,7 +96,7 @@ impl Measures {
         }
     }
 
-    /// Whether every figure that is always given is finite.
+    /// Whether all figures that are never optional are finite.
     pub(crate) fn finite(&self) -> bool {
         let always = [
             self.rms_v,
@@ -112,12 +112,12 @@ impl Measures {
     }
 }
 
-/// An acceleration in thousandths of standard gravity.
+/// Converts an acceleration from m/s2 to thousandths of standard gravity.
 pub fn milli_g(acceleration: f64) -> f64 {
     acceleration / G0 * 1000.0
 }
 
-/// All figures of a window, before anything is left out for coarse steps.
+/// All figures of a window, before any are removed because of coarse steps.
 pub(crate) fn measure(grid: &Grid, window: &Window, axes: &Axes) -> (Measures, Plane) {
     let sway = plane(grid, window, axes, FC_SWAY);
     let time = of_plane(&sway, axes.identified);
@@ -137,7 +137,7 @@ pub(crate) fn measure(grid: &Grid, window: &Window, axes: &Axes) -> (Measures, P
     (measures, sway)
 }
 
-/// The figures in time of a plane that is already filtered and detrended.
+/// The time-domain figures of a plane that is already filtered and detrended.
 fn of_plane(sway: &Plane, identified: bool) -> Measures {
     let (extent, jerk) = (extent::of(sway), jerk::of(sway));
     let ellipses = ellipse::of(sway);
@@ -172,8 +172,7 @@ fn of_plane(sway: &Plane, identified: bool) -> Measures {
     }
 }
 
-/// Root mean square along the narrower principal direction: what coarse steps would hide first, whichever way the phone
-/// was turned.
+/// Root mean square along the narrower principal direction, m/s2. Coarse steps hide this first, whichever way the phone was turned.
 pub(crate) fn narrowest_rms(measures: &Measures, sway: &Plane) -> f64 {
     match (measures.rms_ml, measures.rms_ap) {
         (Some(ml), Some(ap)) => ml.min(ap),

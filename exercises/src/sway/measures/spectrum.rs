@@ -1,8 +1,8 @@
 //! Spectra by Welch's method, and the figures of a spectrum.
 //!
-//! Periodic Hann window of L = min(N, 1000) points, half overlapped, the mean of each segment removed, one-sided density
-//! (Welch 1967, IEEE Trans Audio Electroacoust 15:70-73). Sums run over 0.15 to 5.0 Hz. So few frequencies are needed
-//! (49) that no fast transform is used; `fourier` says how they are summed.
+//! Periodic Hann window of L = min(N, 1000) points, half overlapped, the mean of each segment removed, one-sided density (Welch
+//! 1967, IEEE Trans Audio Electroacoust 15:70-73). Sums run over 0.15 to 5.0 Hz. Only 49 frequencies are needed, so no fast
+//! transform is used; the module `fourier` explains how they are summed.
 //!
 //! With m_k the sum of f^k P df: power m0; centroidal frequency sqrt(m2/m0); frequency dispersion sqrt(1 - m1^2/(m0 m2));
 //! f50 and f95 where the running sum reaches 50 and 95 % of m0, linear within the bin (Prieto 1996, IEEE Trans Biomed
@@ -28,17 +28,17 @@ pub struct Spectrum {
     pub fd: f64,
 }
 
-/// Power density over the bins of the band.
+/// Power density at the frequencies (bins) of the band.
 pub(super) struct Density {
     /// Width of a bin, Hz.
     pub(super) df: f64,
-    /// Number of the first bin in the band; its frequency is that many times `df`.
+    /// Number of the first bin in the band; its frequency is this number times `df`.
     pub(super) first: usize,
     /// One-sided density, m2/s4/Hz.
     pub(super) power: Vec<f64>,
 }
 
-/// The densities of signals of one length that is not 0.
+/// The spectral densities of signals of equal length, which must not be 0.
 pub(super) fn densities<const N: usize>(signals: [&[f64]; N]) -> [Density; N] {
     let length = signals.iter().map(|signal| signal.len()).min().unwrap_or(0).min(WELCH);
     let df = FS / length as f64;
@@ -63,7 +63,7 @@ pub(super) fn densities<const N: usize>(signals: [&[f64]; N]) -> [Density; N] {
 }
 
 impl Density {
-    /// The figures; `None` where there is no power at all, or no end of it.
+    /// The figures; `None` if the power is zero or not finite.
     pub(super) fn figures(&self) -> Option<Spectrum> {
         let moment = |order: u32| -> f64 {
             let terms = self.power.iter().zip(self.first..).map(|(power, bin)| {
@@ -85,7 +85,7 @@ impl Density {
         })
     }
 
-    /// The frequency at which the running sum reaches `target`.
+    /// The frequency at which the running sum reaches `target`, Hz.
     fn reaches(&self, target: f64) -> Option<f64> {
         let mut below = 0.0;
         for (power, bin) in self.power.iter().zip(self.first..) {

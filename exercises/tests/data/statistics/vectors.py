@@ -1,4 +1,4 @@
-"""Writes vectors.json beside it: statistics of made-up series by scipy, statsmodels and pymannkendall.
+"""Writes vectors.json next to it: statistics of made-up series by scipy, statsmodels and pymannkendall.
 
 Run once, by hand, with: pip install numpy scipy statsmodels pymannkendall
 The Rust tests read only the committed JSON.

@@ -1,4 +1,4 @@
-"""Writes detector.json beside it: touch-down detection by numpy and scipy on changed copies of the three trials.
+"""Writes detector.json next to it: touch-down detection by numpy and scipy on changed copies of the three trials.
 
 A second implementation of the detector, written from its description and not from the Rust code. Each case scales the
 distance of a trial from a fixed vector, adds knocks along one axis, and moves the marks.

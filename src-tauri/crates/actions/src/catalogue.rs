@@ -1,4 +1,4 @@
-//! Checking exercise files: the shipped ones, or a folder's with the language files beside them.
+//! Checks exercise files: the ones that ship with the program, or those of a folder with their language files.
 
 use crate::{ActionResult, refuse};
 use exercises::catalogue::{Exercise, Lang};
@@ -8,18 +8,18 @@ use std::collections::BTreeMap;
 use std::path::Path;
 use wire::Failure;
 
-/// Most bytes of an exercise file or a language file.
+/// Largest size of an exercise file or a language file, in bytes.
 const MAX_FILE: u64 = 1024 * 1024;
 
-/// What checking a catalogue found.
+/// The result of checking a catalogue.
 pub struct Checked {
     /// The exercises without a fault.
     pub exercises: Vec<Exercise>,
-    /// Every fault, with file, line and what is allowed.
+    /// Every fault, with file, line and what would be allowed.
     pub faults: Vec<String>,
 }
 
-/// Checks the shipped catalogue, or all TOML files of a folder with the language files beside them.
+/// Checks the catalogue that ships with the program, or all TOML files of a folder with their language files.
 ///
 /// # Errors
 /// [`Failure`] if the folder or one of its files cannot be read, or if there is no TOML file in it.
@@ -52,7 +52,7 @@ pub fn check(dir: Option<&Path>) -> ActionResult<Checked> {
     Ok(checked)
 }
 
-/// Reads an exercise file, and takes out of `texts` the language files beside it.
+/// Reads an exercise file, and removes its language files from `texts`.
 fn check_files(name: &str, bytes: Vec<u8>, texts: &mut BTreeMap<String, Vec<u8>>) -> Result<Exercise, Vec<String>> {
     let mut faults = Vec::new();
     let beside: Vec<(Lang, String, Vec<u8>)> = Lang::ALL
@@ -78,7 +78,7 @@ fn utf8(name: &str, bytes: Vec<u8>) -> Result<String, String> {
     })
 }
 
-/// What is wrong with a language file that no exercise file of the folder took.
+/// The fault of a language file that belongs to no exercise file of the folder.
 fn unclaimed(name: &str) -> Fault {
     let kind = match exercise_file_name(name) {
         Ok(expected) => FaultKind::NoExercise { expected },

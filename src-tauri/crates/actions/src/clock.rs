@@ -1,7 +1,7 @@
-//! The only file that reads the clock.
+//! The only file that reads the system clock.
 //!
-//! Dates travel and are logged as days from 2020 to 2199. A device whose clock shows another year (an empty battery, a clock that
-//! was never set) gets the nearest moment within: it goes on, and every date that it shows says that its clock is wrong.
+//! Dates are sent and logged as days from 2020 to 2199. If the device's clock shows another year (an empty battery, a clock that was
+//! never set), the nearest possible moment is used: the program works, and every date it shows makes clear that the clock is wrong.
 
 use crate::zone;
 use chrono::{DateTime, Datelike};
@@ -9,21 +9,21 @@ use chrono_tz::Tz;
 use exercises::time::{Offsets, Stamp};
 use std::time::{Instant, SystemTime, UNIX_EPOCH};
 
-/// The first moment that any action gets: noon of 2020-01-01 UTC, which lies in 2020 in every zone.
+/// The earliest moment that an action can get: noon of 2020-01-01 UTC, which is in 2020 in every zone. Milliseconds since 1970 UTC.
 const FIRST_MS: i64 = 1_577_880_000_000;
-/// The last one: noon of 2198-12-31 UTC.
+/// The latest moment that an action can get: noon of 2198-12-31 UTC. Milliseconds since 1970 UTC.
 const LAST_MS: i64 = 7_226_539_200_000;
 
-/// A moment in the place where the person is: what every action gets passed.
+/// A moment at the person's place. Every action takes one.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Moment {
     /// The moment.
     pub now: Stamp,
-    /// The offsets of the place around it.
+    /// The offsets from UTC of the person's zone around this moment.
     pub zone: Offsets,
 }
 
-/// A text that names no instant.
+/// The error for a text that is not a valid instant.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct NoInstant;
 
@@ -35,7 +35,7 @@ impl std::fmt::Display for NoInstant {
 
 impl std::error::Error for NoInstant {}
 
-/// Where the time comes from.
+/// The source of the time: the system's clock, or one that was set.
 #[derive(Debug, Clone)]
 pub struct Clock {
     place: Tz,
@@ -48,10 +48,10 @@ impl Clock {
         Clock { place: zone::local(), set: None }
     }
 
-    /// A clock that shows `instant` (RFC 3339) now and goes on from there; the zone stays the system's.
+    /// A clock that shows `instant` (RFC 3339) now and runs from there; the zone is still the system's.
     ///
     /// # Errors
-    /// [`NoInstant`], if it is no instant between 2020 and 2199.
+    /// [`NoInstant`] if it is not an instant between 2020 and 2199.
     pub fn set_to(instant: &str) -> Result<Clock, NoInstant> {
         let at = DateTime::parse_from_rfc3339(instant).map_err(|_| NoInstant)?;
         if !(2020..2199).contains(&at.year()) {
@@ -60,12 +60,12 @@ impl Clock {
         Ok(Clock { place: zone::local(), set: Some((at.timestamp_millis(), Instant::now())) })
     }
 
-    /// Whether `--at` set it.
+    /// Whether the clock was set with `--at`.
     pub fn is_set(&self) -> bool {
         self.set.is_some()
     }
 
-    /// Now.
+    /// The present moment.
     pub fn moment(&self) -> Moment {
         at(self.now_ms(), self.place)
     }
@@ -79,7 +79,7 @@ impl Clock {
     }
 }
 
-/// Milliseconds since 1970 UTC of what the system's clock shows, or the nearest that lie within 2020 to 2199.
+/// The system clock's time in milliseconds since 1970 UTC, or the nearest that lies within 2020 to 2199.
 fn ms_of(shown: SystemTime) -> i64 {
     let since = shown.duration_since(UNIX_EPOCH).map_or(0, |since| since.as_millis());
     i64::try_from(since).unwrap_or(i64::MAX).clamp(FIRST_MS, LAST_MS)
@@ -99,7 +99,7 @@ mod tests {
     use exercises::slots::SlotRef;
     use std::time::Duration;
 
-    /// The zones that are farthest behind UTC and farthest ahead of it.
+    /// The zones that are farthest behind and ahead of UTC, and UTC itself.
     const EDGES: [&str; 3] = ["Etc/GMT+12", "UTC", "Pacific/Kiritimati"];
 
     #[track_caller]

@@ -1,4 +1,4 @@
-//! An open data folder: its side, its catalogue, and on the clinic's side its keys once the store is unlocked.
+//! An open data folder: the side it is on, its catalogue, and on the clinic's side the keys once the store is unlocked.
 
 use crate::clinic::lock;
 use crate::{ActionResult, Moment, patient, platform, refuse};
@@ -16,7 +16,7 @@ use words::Locale;
 
 const ROLE: &str = "role";
 const LANGUAGE: &str = "language";
-/// In place of a tag.
+/// Stored in place of a language tag if the system's language is used.
 const FOLLOW_SYSTEM: &str = "system";
 
 /// An open data folder.
@@ -25,26 +25,26 @@ pub struct DataFolder {
     pub(crate) role: Option<Role>,
     pub(crate) catalogue: Catalogue,
     pub(crate) keys: Option<vault::keys::Keys>,
-    /// What was read of the patient's side so far.
+    /// What was already read of the patient's side.
     pub(crate) plan_cache: RefCell<patient::plans::PlanCache>,
-    /// The card that was looked at last, until it is taken.
+    /// The card that was previewed last, until it is accepted.
     pub(crate) looked_at: RefCell<Option<patient::taking::LookedAt>>,
-    /// The clinic's patients, by row, whose plans are known so far. Kept in memory alone: in the database only the sealed card
-    /// says which plan it is of.
+    /// The clinic's patients (by row) whose plans are already known. Kept in memory only: in the database, only the encrypted card
+    /// says which plan it belongs to.
     pub(crate) plan_holders: RefCell<BTreeMap<PlanId, i64>>,
-    /// Whether `--at` set the time.
+    /// Whether the time was set with `--at`.
     pub at_is_set: bool,
-    /// Whether it is a sample to look around in: see [`crate::patient::sample`].
+    /// Whether this is a sample for looking around: see [`crate::patient::sample`].
     pub is_sample: bool,
-    /// A notification's action asked for this slot's page.
+    /// The slot whose page a notification's action asked to open.
     pub open_slot: Option<SlotRef>,
 }
 
 impl DataFolder {
-    /// Opens the data folder, or makes it where `create` allows.
+    /// Opens the data folder, or creates it if `create` is true.
     ///
     /// # Errors
-    /// Whatever keeps the folder from being used, each told apart.
+    /// Any failure to use the folder, each kind reported separately.
     pub fn open(dir: &Path, create: bool) -> ActionResult<DataFolder> {
         let home = Home::open(dir, create).map_err(refuse::store(dir))?;
         let mut folder = DataFolder {
@@ -61,7 +61,7 @@ impl DataFolder {
         };
         folder.role = match folder.setting(ROLE)?.as_deref() {
             Some("patient") => Some(Role::Patient),
-            // Without keys the clinic was never set up, and the side is free to choose.
+            // Without keys the clinic was never set up, and the side can still be chosen.
             Some("clinic") if lock::is_started(&folder)? => Some(Role::Clinic),
             _ => None,
         };
@@ -71,13 +71,13 @@ impl DataFolder {
     /// The exercises that ship with the program.
     ///
     /// # Errors
-    /// [`Failure::Internal`] where one of them has a fault, which a test rules out.
+    /// [`Failure::Internal`] if one of them has a fault, which a test rules out.
     pub fn shipped_catalogue() -> ActionResult<Catalogue> {
         format::catalogue::embedded()
             .map_err(|faults| refuse::internal(faults.first().map_or("catalogue".into(), ToString::to_string)))
     }
 
-    /// The folder.
+    /// The folder's path.
     pub fn dir(&self) -> PathBuf {
         self.home.dir().to_path_buf()
     }
@@ -92,30 +92,30 @@ impl DataFolder {
         &self.catalogue
     }
 
-    /// The language of all text: the one chosen, else the system's, else English.
+    /// The language of all texts: the chosen one, otherwise the system's, otherwise English.
     pub fn locale(&self) -> Locale {
         self.chosen_locale().unwrap_or_else(platform::locale)
     }
 
-    /// The language chosen; `None` where the system's is followed.
+    /// The chosen language; `None` if the system's is used.
     fn chosen_locale(&self) -> Option<Locale> {
         Locale::closest(&self.setting(LANGUAGE).ok().flatten()?)
     }
 
-    /// Chooses the language of all text by its tag; `None` follows the system's.
+    /// Chooses the language of all texts by its tag; `None` uses the system's.
     ///
     /// # Errors
-    /// [`Failure::Internal`] for a language that there are no texts in; what keeps it from being written.
+    /// [`Failure::Internal`] for a language without texts; any failure to write the setting.
     pub fn choose_locale(&mut self, tag: Option<&str>) -> ActionResult<()> {
         let known = |tag| Locale::closest(tag).ok_or_else(|| refuse::internal(format!("no texts in {tag:?}")));
         let locale = tag.map(known).transpose()?;
         self.set_locale(locale)
     }
 
-    /// The same of a language that is known.
+    /// Chooses a language that is known to exist; `None` uses the system's.
     ///
     /// # Errors
-    /// What keeps it from being written.
+    /// Any failure to write the setting.
     pub(crate) fn set_locale(&mut self, locale: Option<Locale>) -> ActionResult<()> {
         let dir = self.dir();
         let tag = locale.map_or(FOLLOW_SYSTEM, Locale::tag);
@@ -126,7 +126,7 @@ impl DataFolder {
     /// Chooses the side; choosing the same one again changes nothing.
     ///
     /// # Errors
-    /// [`Failure::OtherRole`] where the folder is on the other side already.
+    /// [`Failure::OtherRole`] if the folder is already on the other side.
     pub fn choose_role(&mut self, role: Role) -> ActionResult<()> {
         match self.role {
             Some(chosen) if chosen == role => return Ok(()),
@@ -145,7 +145,7 @@ impl DataFolder {
         Ok(())
     }
 
-    /// How things stand. On the patient's side the day then has a record: the program was opened.
+    /// The state of the program for the window. On the patient's side this also logs that the program was opened today.
     pub fn app_state(&mut self, moment: &Moment) -> ActionResult<AppState> {
         let has_plan = self.role == Some(Role::Patient) && patient::plans::any(self)?;
         if has_plan {
@@ -166,13 +166,13 @@ impl DataFolder {
         })
     }
 
-    /// Does `work`, however many steps it has, and keeps all of it or nothing.
+    /// Does all of `work`, which may have several steps, or nothing of it.
     pub(crate) fn all_or_nothing<T>(&mut self, work: impl FnOnce(&mut DataFolder) -> ActionResult<T>) -> ActionResult<T> {
         let dir = self.dir();
         self.home.store_mut().begin().map_err(refuse::store(&dir))?;
         let done = work(self).and_then(|done| self.home.store_mut().keep().map_err(refuse::store(&dir)).map(|()| done));
         if done.is_err() {
-            // What was read meanwhile is no longer so.
+            // What was read during `work` is no longer valid.
             self.plan_cache.take();
             self.home.store_mut().undo().map_err(refuse::store(&dir))?;
         }

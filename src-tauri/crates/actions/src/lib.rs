@@ -1,8 +1,7 @@
-//! What a person can do, as plain functions over the other crates.
+//! The actions of a person, as plain functions over the other crates.
 //!
-//! A function takes the open [`DataFolder`], the [`Moment`] at which it happens, and what the person said; it answers with what
-//! the window or the terminal shows, or with a [`wire::Failure`], after which nothing has changed. Only [`clock`] reads the
-//! time.
+//! A function takes the open [`DataFolder`], the [`Moment`] at which it happens, and the person's input. It returns what the window
+//! or the terminal shows, or a [`wire::Failure`], after which nothing has changed. Only [`clock`] reads the time.
 #![forbid(unsafe_code)]
 
 pub mod analysis;
@@ -19,5 +18,5 @@ pub mod zone;
 pub use clock::{Clock, Moment};
 pub use data_folder::DataFolder;
 
-/// What an action answers.
+/// The result of an action.
 pub type ActionResult<T> = Result<T, wire::Failure>;

@@ -1,4 +1,4 @@
-//! Turns what other crates refuse into what crosses to the screen: a code and its facts.
+//! Turns the errors of other crates into failures for the screen: a code and its facts.
 
 use format::card::CardFault;
 use pictures::PictureError;
@@ -7,7 +7,7 @@ use store::StoreError;
 use store::files::{FileError, FileFault};
 use wire::Failure;
 
-/// A refusal of the store, for the data folder `home`.
+/// The failure for an error of the store in the data folder `home`.
 pub(crate) fn store(home: &Path) -> impl Fn(StoreError) -> Failure {
     let home = home.display().to_string();
     move |error| {
@@ -28,7 +28,7 @@ pub(crate) fn store(home: &Path) -> impl Fn(StoreError) -> Failure {
     }
 }
 
-/// A refusal of a file that a person wanted to be read.
+/// The failure for a file that a person wanted to be read.
 pub(crate) fn reading(error: FileError) -> Failure {
     let file = error.path.display().to_string();
     match error.fault {
@@ -38,7 +38,7 @@ pub(crate) fn reading(error: FileError) -> Failure {
     }
 }
 
-/// A refusal of a file that a person wanted to be written.
+/// The failure for a file that a person wanted to be written.
 pub(crate) fn writing(error: FileError) -> Failure {
     let file = error.path.display().to_string();
     match error.fault {
@@ -47,7 +47,7 @@ pub(crate) fn writing(error: FileError) -> Failure {
     }
 }
 
-/// A refusal of a card's bytes.
+/// The failure for a card's bytes.
 pub(crate) fn card(fault: CardFault) -> Failure {
     match fault {
         CardFault::NotACard => Failure::CardForeign,
@@ -59,7 +59,7 @@ pub(crate) fn card(fault: CardFault) -> Failure {
     }
 }
 
-/// A refusal of a picture.
+/// The failure for a picture.
 pub(crate) fn picture(error: PictureError) -> Failure {
     match error {
         PictureError::NoCode | PictureError::SeveralCodes { .. } => Failure::NoCode,
@@ -70,7 +70,7 @@ pub(crate) fn picture(error: PictureError) -> Failure {
     }
 }
 
-/// A fault of the program itself.
+/// The failure for a fault of the program itself.
 pub(crate) fn internal(error: impl std::fmt::Display) -> Failure {
     Failure::Internal { detail: error.to_string() }
 }

@@ -1,4 +1,4 @@
-//! Where the window stands and how large it is: kept with the data folder, so that each folder's window opens as it was left.
+//! The window's position and size, stored in the data folder, so that each folder's window opens as it was left.
 
 use crate::{ActionResult, DataFolder, refuse};
 use store::table::setting;
@@ -6,19 +6,19 @@ use wire::app::Role;
 
 /// The setting's name.
 const WINDOW: &str = "window";
-/// The smallest window, in logical pixels.
+/// The smallest size of the window (width, height), in logical pixels.
 pub const MIN: (u32, u32) = (320, 320);
-/// Of a window this much must lie on a screen for a person to get hold of it, in logical pixels.
+/// Least part of a window that must be on a screen so that a person can take hold of it, in logical pixels.
 const HOLD: i32 = 80;
 
-/// A window's place, in logical pixels.
+/// A window's position and size, in logical pixels.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct WindowPlace {
-    /// Width and height of what is inside the frame.
+    /// Width and height of the area inside the frame.
     pub size: (u32, u32),
-    /// The frame's upper left corner; `None` where the system is to choose.
+    /// The frame's upper left corner; `None` if the system chooses it.
     pub at: Option<(i32, i32)>,
-    /// Whether it fills the screen.
+    /// Whether the window is maximised.
     pub maximized: bool,
 }
 
@@ -32,15 +32,14 @@ pub struct Screen {
 }
 
 impl WindowPlace {
-    /// The size that the pages of a side are made for: a phone's for a patient and for who has not chosen yet, a desk's for a
-    /// clinician.
+    /// The size that a side's pages are made for: a phone's for a patient or if no side was chosen yet, a desktop's for a clinician.
     pub fn usual(role: Option<Role>) -> WindowPlace {
         let size = if role == Some(Role::Clinic) { (1280, 800) } else { (460, 844) };
         WindowPlace { size, at: None, maximized: false }
     }
 
-    /// The same, brought onto the screens that there are: no larger than the largest, and placed by the system where its
-    /// upper edge would lie on none. Without any screen it stays as it is.
+    /// The same place, adapted to the present screens: no larger than the largest screen, and placed by the system if its upper edge
+    /// would not be on any screen. Without any screen it is unchanged.
     pub fn onto(self, screens: &[Screen]) -> WindowPlace {
         let most = |of: fn(&Screen) -> u32, least: u32| screens.iter().map(of).max().unwrap_or(u32::MAX).max(least);
         let (width, height) = self.size;
@@ -82,15 +81,16 @@ impl WindowPlace {
 }
 
 impl DataFolder {
-    /// How the window was left; `None` where it never was, or what was kept cannot be understood.
+    /// How the window was left; `None` if it was never stored or cannot be understood.
     pub fn window_place(&self) -> Option<WindowPlace> {
         self.setting(WINDOW).ok().flatten().and_then(|text| WindowPlace::read(&text))
     }
 
-    /// Keeps how the window is left. Before a side was chosen nothing is kept: the window then opens in the size of that side.
+    /// Stores how the window is left. Before a side was chosen nothing is stored, because the window then opens in the size of that
+    /// side.
     ///
     /// # Errors
-    /// What keeps it from being written.
+    /// Any failure to write it.
     pub fn keep_window_place(&mut self, place: WindowPlace) -> ActionResult<()> {
         if self.role().is_none() || self.window_place() == Some(place) {
             return Ok(());
@@ -132,7 +132,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_kept_is_read_again_and_nonsense_is_passed_over() {
+    fn a_stored_place_is_read_again_and_an_invalid_one_is_ignored() {
         for maximized in [false, true] {
             for at in [None, Some((-1280, 40))] {
                 let place = WindowPlace { size: (1280, 800), at, maximized };

@@ -1,17 +1,17 @@
-//! The tz database, turned into plain offsets for the domain.
+//! Converts the tz database's zones to plain offsets for the domain.
 
 use chrono::{DateTime, Offset, TimeZone, Utc};
 pub use chrono_tz::Tz;
 use exercises::time::Offsets;
 
-/// A step that no two changes of one zone fall into: 12 hours. (The closest pair in the database lies days apart.)
+/// A time step that never contains two changes of one zone: 12 hours, in seconds. (The closest two in the database are days apart.)
 const STEP_S: i64 = 12 * 3600;
-/// How far back offsets are given: a plan's history.
+/// How far back offsets are given, in seconds: a plan's history.
 const BACK_S: i64 = 800 * 86_400;
-/// How far ahead: the longest plan and some.
+/// How far ahead offsets are given, in seconds: longer than the longest plan.
 const AHEAD_S: i64 = 400 * 86_400;
 
-/// The zone of this device: `TZ` if it names one, else what the system says, else UTC.
+/// This device's zone: `TZ` if it names one, otherwise the system's, otherwise UTC.
 pub fn local() -> Tz {
     let named = std::env::var("TZ").ok().and_then(|name| name.trim_start_matches(':').parse().ok());
     named.or_else(|| iana_time_zone::get_timezone().ok().and_then(|name| name.parse().ok())).unwrap_or(Tz::UTC)

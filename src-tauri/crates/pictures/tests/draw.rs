@@ -1,4 +1,4 @@
-//! What is drawn: the right size, the right level, black on white, and readable by a reader that is not ours.
+//! Drawn codes have the right size and level, are black on white, and can be read by an independent reader.
 
 mod support;
 
@@ -7,7 +7,7 @@ use pictures::qr::{Code, Level, MAX_VERSION, QUIET};
 use std::process::Command;
 use support::{of_version, text};
 
-/// The characters that version 22 takes in alphanumeric mode, from the capacity table of ISO/IEC 18004.
+/// The number of characters that fit into version 22 in alphanumeric mode, from the capacity table of ISO/IEC 18004.
 const FITS: [(Level, usize); 3] = [(Level::Q, 823), (Level::M, 1134), (Level::L, 1460)];
 
 #[test]
@@ -69,7 +69,7 @@ fn an_svg_draws_the_same_modules() {
     }
 }
 
-/// ZBar shares no code with what draws and reads here. Debian has it as `zbar-tools`.
+/// ZBar shares no code with the drawing and reading here. In Debian it is in `zbar-tools`.
 #[test]
 fn another_reader_reads_every_version() {
     let dir = tempfile::tempdir().expect("a temporary folder");

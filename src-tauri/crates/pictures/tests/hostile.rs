@@ -1,4 +1,4 @@
-//! Pictures that are broken, empty, huge, or made to mislead: an error each, never a panic, and nothing large unpacked.
+//! Pictures that are broken, empty, huge, or made to mislead: each gives an error, never a panic, and nothing large is decoded.
 
 mod support;
 
@@ -22,7 +22,7 @@ fn not_a_picture(bytes: &[u8]) {
 }
 
 #[test]
-fn what_is_no_picture() {
+fn bytes_that_are_not_a_picture() {
     not_a_picture(b"");
     not_a_picture(b"a shopping list");
     not_a_picture(b"<svg xmlns=\"http://www.w3.org/2000/svg\"/>");
@@ -44,7 +44,7 @@ fn a_png_cut_short_anywhere() {
 fn a_jpeg_cut_short_anywhere() {
     let whole = jpeg(&CARD.1, 70);
     for cut in (3..whole.len()).step_by(997) {
-        // Decoders show the upper part of a cut JPEG; a whole code may be in it.
+        // Decoders show the upper part of a truncated JPEG, which may contain a complete code.
         match read(&whole[..cut]) {
             Ok(text) => assert_eq!(text, CARD.0, "cut at {cut}"),
             Err(PictureError::NotAPicture { .. } | PictureError::NoCode) => {}
@@ -90,7 +90,7 @@ fn a_huge_picture_is_refused_by_its_header() {
 
     let mut photo = jpeg(&GrayImage::new(8, 8), 70);
     let frame = photo.windows(2).position(|two| two == [0xFF, 0xC0]).expect("a frame header");
-    // After the marker: two bytes of length and one of depth, then height and width.
+    // After the marker there are two bytes of length and one of depth, then height and width.
     photo[frame + 5..frame + 9].copy_from_slice(&[0xEA, 0x60, 0xEA, 0x60]);
     assert_eq!(read(&photo), too_many(60_000 * 60_000));
 }
@@ -114,9 +114,9 @@ fn pictures_without_a_code() {
     }
 }
 
-/// Nothing but finder patterns, of nine pixels each: the number of triples among them grows with its cube.
+/// Nothing but finder patterns of nine pixels each: the number of triples grows with the cube of their number.
 #[test]
-fn a_picture_made_to_keep_us_busy() {
+fn a_picture_made_to_waste_time() {
     let ring = |x: u32, y: u32| (x % 9).abs_diff(4).max((y % 9).abs_diff(4));
     for side in [1200, 2000] {
         let carpet = GrayImage::from_fn(side, side, |x, y| Luma([if [0, 1, 3].contains(&ring(x, y)) { 0 } else { 255 }]));
@@ -127,7 +127,7 @@ fn a_picture_made_to_keep_us_busy() {
 proptest! {
     #![proptest_config(ProptestConfig { cases: 64, ..ProptestConfig::default() })]
 
-    /// A code that is partly painted over is read as what it says, or not at all.
+    /// A code that is partly painted over is read correctly or not at all.
     #[test]
     fn painted_over(spots in prop::collection::vec((0..200u32, 0..200u32, 1..60u32, 1..60u32, any::<u8>()), 0..12)) {
         let (text, mut picture) = CARD.clone();
@@ -144,7 +144,7 @@ proptest! {
         }
     }
 
-    /// Bytes that were changed on the way give an error, or a picture that still shows the code.
+    /// Bytes that were changed give an error, or a picture that still shows the code.
     #[test]
     fn changed_on_the_way(changes in prop::collection::vec((any::<prop::sample::Index>(), any::<u8>()), 1..20), as_png: bool) {
         let mut bytes = if as_png { png(&CARD.1) } else { jpeg(&CARD.1, 70) };

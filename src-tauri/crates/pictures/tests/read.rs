@@ -1,4 +1,4 @@
-//! What is read: codes of the sizes that cards have, as phones and scanners show them.
+//! Reads codes of the sizes that cards have, as in pictures from phones and scanners.
 
 mod support;
 
@@ -7,7 +7,7 @@ use pictures::PictureError;
 use pictures::qr::{Code, MAX_VERSION, read, read_all};
 use support::{PLAIN, Shot, jpeg, of_version, photo, png, text};
 
-/// Photographs codes of these versions and reads them back, as PNG and, compressed, as JPEG.
+/// Photographs codes of these versions and reads them from PNG and from compressed JPEG.
 #[track_caller]
 fn reads(versions: impl IntoIterator<Item = u8>, shot: Shot) {
     for version in versions {
@@ -46,7 +46,7 @@ fn turned_tilted_and_blurred() {
 }
 
 #[test]
-fn lying_anyhow() {
+fn in_any_orientation() {
     for turned in [20.0, 45.0, 90.0, 135.0, 180.0, 260.0] {
         reads([5, 14, 22], Shot { scale: 3.3, turned, tilted: 0.1, blurred: 0.6, noise: 10, ..PLAIN });
     }
@@ -131,7 +131,7 @@ fn beside(left: &GrayImage, right: &GrayImage) -> GrayImage {
 }
 
 #[test]
-fn several_codes_are_not_guessed_between() {
+fn several_codes_are_an_error_instead_of_a_guess() {
     let (text, one) = of_version(9);
     let (_, other) = of_version(6);
     let (one, other) = (photo(&one, PLAIN), photo(&other, PLAIN));
@@ -139,7 +139,7 @@ fn several_codes_are_not_guessed_between() {
     assert_eq!(read(&png(&beside(&one, &one))), Ok(text), "the same twice is one");
 }
 
-/// Pictures in rows of two.
+/// The pictures arranged in rows of two.
 fn laid_out(pictures: &[GrayImage]) -> GrayImage {
     let rows: Vec<GrayImage> = pictures
         .chunks(2)
@@ -172,7 +172,7 @@ fn all_codes_of_one_photo_are_read() {
 }
 
 #[test]
-fn a_photo_without_a_code_is_told_from_one_with_many() {
+fn a_photo_without_a_code_differs_from_one_with_many() {
     assert_eq!(read_all(&png(&GrayImage::from_pixel(300, 200, Luma([200])))), Err(PictureError::NoCode));
     let (text, code) = of_version(9);
     assert_eq!(read_all(&png(&beside(&photo(&code, PLAIN), &photo(&code, PLAIN)))), Ok(vec![text]), "the same twice");

@@ -1,4 +1,4 @@
-//! What can go wrong with the data, as facts. The texts for people are elsewhere.
+//! Errors of the store, with their facts. The texts for people are elsewhere.
 
 use crate::files::{FileError, FileFault};
 use rusqlite::ErrorCode;
@@ -7,22 +7,22 @@ use std::path::PathBuf;
 /// Why the data could not be opened, read or written.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 pub enum StoreError {
-    /// There is no data here, and none was to be made.
+    /// There is no data here, and none was to be created.
     #[error("no data at {}", path.display())]
     NotThere {
         /// Where it was looked for.
         path: PathBuf,
     },
-    /// Something that is not a folder stands where the data folder should be.
+    /// There is something other than a folder in the place of the data folder.
     #[error("{} is not a folder", path.display())]
     NotAFolder {
-        /// What stands there.
+        /// The path of what is there.
         path: PathBuf,
     },
-    /// The folder or the database may be read, not written.
+    /// The folder or the database can be read but not written.
     #[error("{} cannot be written", path.display())]
     ReadOnly {
-        /// Folder or file.
+        /// The folder or file.
         path: PathBuf,
     },
     /// Another copy of the program has this data folder open.
@@ -31,42 +31,42 @@ pub enum StoreError {
         /// The data folder.
         path: PathBuf,
     },
-    /// A sound SQLite file, but not one of ours.
+    /// A valid SQLite file, but not one of this program.
     #[error("{} belongs to another program (application id {found:#010x})", path.display())]
     Foreign {
         /// The file.
         path: PathBuf,
-        /// The application id in its header; 0 if its maker set none.
+        /// The application id in its header; 0 if it has none.
         found: u32,
     },
-    /// Written by a newer version of this program; left as it is.
+    /// Written by a newer version of this program; not changed.
     #[error("{} has schema {found}, this program knows up to {known}", path.display())]
     Newer {
         /// The file.
         path: PathBuf,
         /// Its schema version.
         found: u32,
-        /// The newest that this program knows.
+        /// The newest version that this program knows.
         known: u32,
     },
-    /// Not readable as a database, or its inner checks failed; left as it is.
+    /// Not readable as a database, or its integrity check failed; not changed.
     #[error("{} is damaged: {detail}", path.display())]
     Damaged {
         /// The file.
         path: PathBuf,
-        /// The first finding, for a report.
+        /// The first finding of the check, for an error report.
         detail: String,
     },
-    /// Turned out to be damaged while open, after the checks at opening.
+    /// Found to be damaged while open, after the checks at opening.
     #[error("the database is damaged: {detail}")]
     Corrupt {
-        /// SQLite's text, for a report.
+        /// SQLite's text, for an error report.
         detail: String,
     },
-    /// A backup that does not hold what the original holds.
+    /// A backup whose contents differ from the original.
     #[error("the copy at {} is not complete: {detail}", path.display())]
     BadCopy {
-        /// Where the copy was to go.
+        /// Where the copy was to be written.
         path: PathBuf,
         /// What differs.
         detail: String,
@@ -77,27 +77,27 @@ pub enum StoreError {
         /// The data folder.
         path: PathBuf,
     },
-    /// No room left; what was to be written is undone.
+    /// The disk is full; the transaction was undone.
     #[error("no room left on the disk")]
     DiskFull,
-    /// The disk reported an error, was taken away, or went past a limit; what was to be written is undone.
+    /// The disk reported an error, was removed, or exceeded a limit; the transaction was undone.
     #[error("the disk failed: {detail} (code {code})")]
     DiskFault {
-        /// SQLite's extended result code, which tells reading from writing and syncing.
+        /// SQLite's extended result code, which distinguishes reading, writing and syncing.
         code: i32,
-        /// SQLite's text, for a report.
+        /// SQLite's text, for an error report.
         detail: String,
     },
-    /// Another program holds the database; trying again may help.
+    /// Another program has locked the database; trying again may help.
     #[error("the database is busy")]
     Busy,
     /// The database became read-only while open.
     #[error("the database cannot be written")]
     WriteRefused,
-    /// The row would break a rule of its table: it exists already, or what it refers to does not. Nothing was changed.
+    /// The row would violate a constraint of its table: it exists already, or a row that it refers to does not. Nothing was changed.
     #[error("the row conflicts: {detail}")]
     Conflict {
-        /// The rule, as the table states it.
+        /// The constraint, in the table's words.
         detail: String,
     },
     /// No row with this id.
@@ -105,24 +105,24 @@ pub enum StoreError {
     NoRow {
         /// The table.
         table: &'static str,
-        /// The id that was asked for.
+        /// The requested id.
         id: i64,
     },
-    /// A file operation failed in a way that has no case of its own.
+    /// A file operation failed.
     #[error(transparent)]
     File(FileError),
-    /// SQLite failed in a way that has no case of its own.
+    /// SQLite failed for a reason without a case of its own.
     #[error("SQLite: {detail} (code {code})")]
     Sqlite {
-        /// SQLite's extended result code; 0 if the fault is in how it was called.
+        /// SQLite's extended result code; 0 if SQLite was called wrongly.
         code: i32,
-        /// SQLite's text, for a report.
+        /// SQLite's text, for an error report.
         detail: String,
     },
 }
 
 impl StoreError {
-    /// Whether the same call may succeed later without anyone's repair.
+    /// Whether the same call may succeed later without a repair.
     pub fn may_pass(&self) -> bool {
         matches!(self, StoreError::Busy | StoreError::InUse { .. })
     }

@@ -1,18 +1,19 @@
-//! Files, for everything the program reads or writes outside its database. The only module that calls `std::fs`.
+//! All files that the program reads or writes outside its database. The only module that calls `std::fs`.
 //!
-//! A write is whole or not at all: the bytes go to a new file in the same folder, are synced, and take the old file's
-//! place by a rename; then the folder is synced, so that the new name survives a power cut too. A read has a limit that
-//! is an error, not a cut. New files are for their owner alone (0600 on Unix), since all of them can be about a person.
+//! A file is written completely or not at all: the bytes go to a new file in the same folder, are synced, and replace the old file
+//! by a rename; then the folder is synced, so that the new name survives a power cut too. A file larger than the reader's limit is
+//! an error and is not truncated. New files are readable by their owner only (0600 on Unix), because all of them can be about a
+//! person.
 
 use std::fs::{self, DirBuilder, File, OpenOptions, TryLockError};
 use std::io::{self, ErrorKind, Read, Write};
 use std::path::{Path, PathBuf};
 use tempfile::NamedTempFile;
 
-/// How the names of files begin that are not yet whole, and of SQLite's companions to them.
+/// How the names of unfinished files begin, including those that SQLite keeps next to an unfinished database.
 const HALF_MADE: &str = ".carryover-new-";
 
-/// A file operation that failed: where and how.
+/// A file operation that failed.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 #[error("{}: {fault}", path.display())]
 pub struct FileError {
@@ -25,49 +26,49 @@ pub struct FileError {
 /// What is wrong with a file or folder.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 pub enum FileFault {
-    /// Nothing of that name, or its folder is missing.
+    /// Nothing has that name, or its folder does not exist.
     #[error("not found")]
     NotFound,
-    /// A folder, pipe or device where a plain file was asked for.
+    /// A folder, pipe or device instead of a plain file.
     #[error("not a plain file")]
     NotAFile,
-    /// A file where a folder was asked for.
+    /// A file instead of a folder.
     #[error("not a folder")]
     NotAFolder,
-    /// A folder with something in it where a new one was to be made.
+    /// A new folder was to be created where one exists that is not empty.
     #[error("not empty")]
     Occupied,
     /// No permission, or a read-only disk.
     #[error("no permission")]
     ReadOnly,
-    /// Another copy of the program holds it.
+    /// Another copy of the program has it locked.
     #[error("in use")]
     InUse,
     /// The disk, the quota or the file-size limit is exhausted.
     #[error("no room left")]
     NoRoom,
-    /// Larger than the reader takes.
+    /// Larger than the reader's limit.
     #[error("larger than {cap} bytes")]
     TooBig {
-        /// The most that is taken, in bytes.
+        /// The limit, in bytes.
         cap: u64,
     },
-    /// Anything else, in the system's words.
+    /// Any other fault, in the system's words.
     #[error("{detail}")]
     Other {
-        /// The system's text, for a report.
+        /// The system's text, for an error report.
         detail: String,
     },
 }
 
-/// Writes `bytes` to `path`, replacing a file that is there. On an error the old file is untouched.
+/// Writes `bytes` to `path`, replacing an existing file. On an error the old file is unchanged.
 pub fn write(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
     let mut new = writable(path)?;
     new.write_all(bytes).map_err(at(path))?;
     put_in_place(new, path)
 }
 
-/// Writes several files; none takes its place before all of them are whole.
+/// Writes several files; none of them appears before all are complete.
 pub fn write_all(files: &[(PathBuf, Vec<u8>)]) -> Result<(), FileError> {
     let made = files.iter().map(|(path, bytes)| {
         let mut new = writable(path)?;
@@ -78,14 +79,13 @@ pub fn write_all(files: &[(PathBuf, Vec<u8>)]) -> Result<(), FileError> {
     made.into_iter().try_for_each(|(new, path)| put_in_place(new, path))
 }
 
-/// Finds out whether a file could be written to `path`, as far as that can be known before: its folder takes files, and
-/// nothing else than a file stands there.
+/// Checks whether a file could be written to `path`, as far as that can be known in advance: new files can be created in its folder,
+/// and `path` is not something other than a file.
 pub fn could_write(path: &Path) -> Result<(), FileError> {
     writable(path).map(drop)
 }
 
-/// A new file that is to take the place of `path`. A folder keeps its place, and so does a device: a rename would put a
-/// file where everybody's `/dev/null` was.
+/// A new file that is to replace `path`. Folders and devices are refused: a rename would replace even `/dev/null` with a file.
 fn writable(path: &Path) -> Result<NamedTempFile, FileError> {
     match fs::metadata(path) {
         Ok(facts) if !facts.is_file() => Err(FileError { path: path.into(), fault: FileFault::NotAFile }),
@@ -93,7 +93,7 @@ fn writable(path: &Path) -> Result<NamedTempFile, FileError> {
     }
 }
 
-/// Removes the file at `path`, if there is one.
+/// Removes the file at `path`, if it exists.
 pub fn remove(path: &Path) -> Result<(), FileError> {
     match fs::remove_file(path) {
         Err(error) if error.kind() != ErrorKind::NotFound => Err(at(path)(error)),
@@ -101,7 +101,7 @@ pub fn remove(path: &Path) -> Result<(), FileError> {
     }
 }
 
-/// Removes the folder at `path` with everything in it, if there is one. Of a link to a folder only the link goes.
+/// Removes the folder at `path` with everything in it, if it exists. If it is a link to a folder, only the link is removed.
 pub(crate) fn remove_tree(path: &Path) -> Result<(), FileError> {
     match fs::symlink_metadata(path) {
         Ok(facts) if facts.is_dir() => fs::remove_dir_all(path).map_err(at(path)),
@@ -111,13 +111,12 @@ pub(crate) fn remove_tree(path: &Path) -> Result<(), FileError> {
     }
 }
 
-/// Makes what was made, renamed or removed in `dir` survive a power cut.
+/// Syncs the folder, so that files created, renamed or removed in `dir` survive a power cut.
 pub(crate) fn settle(dir: &Path) -> Result<(), FileError> {
     sync_folder(dir).map_err(at(dir))
 }
 
-/// Writes a new folder of files: it takes its name when all of them are whole. Where a folder of that name is, it must be
-/// empty.
+/// Writes a new folder of files; it appears when all files are complete. An existing folder of that name must be empty.
 pub fn write_folder(dir: &Path, named: &[(&str, Vec<u8>)]) -> Result<(), FileError> {
     let above = folder_of(dir);
     fs::create_dir_all(above).map_err(at(dir))?;
@@ -126,17 +125,17 @@ pub fn write_folder(dir: &Path, named: &[(&str, Vec<u8>)]) -> Result<(), FileErr
     for (name, bytes) in named {
         write(&new.path().join(name), bytes).map_err(|error| FileError { path: dir.into(), ..error })?;
     }
-    // A rename onto an empty folder is not possible everywhere.
+    // Not every system can rename a folder onto an empty one.
     match fs::remove_dir(dir) {
         Err(error) if error.kind() != ErrorKind::NotFound => return Err(at(dir)(error)),
         _ => fs::rename(new.path(), dir).map_err(at(dir))?,
     }
-    // It has its name now, and there is nothing to clear away any more.
+    // The folder has its final name, so it must not be deleted as a temporary one.
     let _ = new.keep();
     settle(above)
 }
 
-/// Fails unless `dir` is an empty folder, or nothing.
+/// Fails unless `dir` is an empty folder or does not exist.
 fn vacant(dir: &Path) -> Result<(), FileError> {
     match fs::read_dir(dir).map(|inside| inside.count()) {
         Ok(0) => Ok(()),
@@ -146,16 +145,16 @@ fn vacant(dir: &Path) -> Result<(), FileError> {
     }
 }
 
-/// Reads the whole of a plain file of at most `cap` bytes.
+/// Reads a whole plain file of at most `cap` bytes.
 pub fn read(path: &Path, cap: u64) -> Result<Vec<u8>, FileError> {
     let facts = fs::metadata(path).map_err(at(path))?;
     if !facts.is_file() {
-        // Checked before opening: opening a pipe would wait for its other end.
+        // Checked before opening, because opening a pipe would wait for its other end.
         return Err(FileError { path: path.into(), fault: FileFault::NotAFile });
     }
     let mut bytes = Vec::new();
     let file = File::open(path).map_err(at(path))?;
-    // One byte more than allowed tells "too big" from "just fits", also when the file grows meanwhile.
+    // Reads one byte more than allowed, to detect a file that is too big even if it grows meanwhile.
     file.take(cap.saturating_add(1)).read_to_end(&mut bytes).map_err(at(path))?;
     if bytes.len() as u64 > cap {
         return Err(FileError { path: path.into(), fault: FileFault::TooBig { cap } });
@@ -163,7 +162,7 @@ pub fn read(path: &Path, cap: u64) -> Result<Vec<u8>, FileError> {
     Ok(bytes)
 }
 
-/// Makes the folder that a person named, with those above it, if it is not there yet.
+/// Creates the folder that a person named and its parents, if they do not exist yet.
 pub fn make_folder(dir: &Path) -> Result<(), FileError> {
     match fs::metadata(dir) {
         Ok(facts) if facts.is_dir() => Ok(()),
@@ -172,7 +171,7 @@ pub fn make_folder(dir: &Path) -> Result<(), FileError> {
     }
 }
 
-/// The names and contents of the files in `dir` that end in `.{ending}`, by name; each at most `cap` bytes.
+/// The names and contents of the files in `dir` that end in `.{ending}`, ordered by name; each at most `cap` bytes.
 pub fn read_all(dir: &Path, ending: &str, cap: u64) -> Result<Vec<(String, Vec<u8>)>, FileError> {
     let mut paths: Vec<_> = fs::read_dir(dir).map_err(at(dir))?.filter_map(|entry| Some(entry.ok()?.path())).collect();
     paths.retain(|path| path.extension().is_some_and(|found| found == ending));
@@ -180,7 +179,7 @@ pub fn read_all(dir: &Path, ending: &str, cap: u64) -> Result<Vec<(String, Vec<u
     paths.into_iter().map(|path| Ok((path.display().to_string(), read(&path, cap)?))).collect()
 }
 
-/// Makes sure that `dir` is a folder that takes new files; makes it, for its owner alone, if `create` allows.
+/// Makes sure that `dir` is a folder. If it does not exist and `create` is true, it is created, accessible by its owner only.
 pub(crate) fn folder(dir: &Path, create: bool) -> Result<(), FileError> {
     match fs::metadata(dir) {
         Ok(facts) if facts.is_dir() => Ok(()),
@@ -196,27 +195,27 @@ pub(crate) fn folder(dir: &Path, create: bool) -> Result<(), FileError> {
     }
 }
 
-/// Fails if no file can be made in `dir`: told at the start, not at the first thing worth keeping.
+/// Fails if no file can be created in `dir`, so that this is reported at the start and not when the first data are to be stored.
 pub(crate) fn takes_files(dir: &Path) -> Result<(), FileError> {
     tempfile::Builder::new().prefix(HALF_MADE).tempfile_in(dir).map_err(at(dir)).map(drop)
 }
 
-/// An advisory lock, given back when dropped or when the process ends, however it ends.
+/// An advisory lock, released when dropped or when the process ends for any reason.
 #[derive(Debug)]
 pub(crate) struct Lock {
     file: File,
 }
 
 impl Drop for Lock {
-    /// Closing alone is not enough: a process that is being started at this moment has a copy of the handle until it runs
-    /// its own program, and the lock would last as long.
+    /// Closing the file is not enough: a process that is just being started has a copy of the handle until it runs its own program,
+    /// and would keep the lock that long.
     fn drop(&mut self) {
-        // If this fails, the lock goes with the last copy of the handle, a moment later.
+        // If this fails, the lock is released with the last copy of the handle, a moment later.
         let _ = self.file.unlock();
     }
 }
 
-/// Takes the lock on `path`, a file made for the purpose, or says that it is in use.
+/// Takes the lock on `path`, a file that exists for this purpose; fails if it is in use.
 pub(crate) fn lock(path: &Path) -> Result<Lock, FileError> {
     let mut options = OpenOptions::new();
     options.write(true).create(true).truncate(false);
@@ -230,7 +229,7 @@ pub(crate) fn lock(path: &Path) -> Result<Lock, FileError> {
     }
 }
 
-/// The size of what is at `path`, if anything is, in bytes.
+/// The size of the file at `path` in bytes, if it exists.
 pub(crate) fn size(path: &Path) -> Result<Option<u64>, FileError> {
     match fs::metadata(path) {
         Ok(facts) => Ok(Some(facts.len())),
@@ -239,17 +238,17 @@ pub(crate) fn size(path: &Path) -> Result<Option<u64>, FileError> {
     }
 }
 
-/// Whether both names lead to the same file. A name that leads nowhere is the same as nothing.
+/// Whether both paths lead to the same file. Two paths are not the same if either leads nowhere.
 pub(crate) fn same(one: &Path, other: &Path) -> bool {
     matches!((fs::canonicalize(one), fs::canonicalize(other)), (Ok(one), Ok(other)) if one == other)
 }
 
-/// The path from the root: SQLite would read a relative `file:...` as an address with options.
+/// The absolute path. SQLite would read a relative `file:...` as an address with options.
 pub(crate) fn absolute(path: &Path) -> Result<PathBuf, FileError> {
     std::path::absolute(path).map_err(at(path))
 }
 
-/// Removes what a copy of the program that was killed left half-made in `dir`. Only for who holds the folder's lock.
+/// Removes the unfinished files that a killed copy of the program left in `dir`. The caller must hold the folder's lock.
 pub(crate) fn sweep(dir: &Path) -> Result<(), FileError> {
     for found in fs::read_dir(dir).map_err(at(dir))? {
         let found = found.map_err(at(dir))?;
@@ -260,7 +259,7 @@ pub(crate) fn sweep(dir: &Path) -> Result<(), FileError> {
     Ok(())
 }
 
-/// A new, empty file in the folder of `path`, removed again unless put in place.
+/// A new, empty file in the folder of `path`, which is removed again unless it is put in place.
 pub(crate) fn beside(path: &Path) -> Result<NamedTempFile, FileError> {
     let dir = folder_of(path);
     tempfile::Builder::new().prefix(HALF_MADE).tempfile_in(dir).map_err(at(path))
@@ -268,7 +267,7 @@ pub(crate) fn beside(path: &Path) -> Result<NamedTempFile, FileError> {
 
 /// Syncs `new`, renames it to `path`, and syncs the folder.
 pub(crate) fn put_in_place(new: NamedTempFile, path: &Path) -> Result<(), FileError> {
-    // Opened anew: SQLite may have written the file through a handle of its own.
+    // Opened again, because SQLite may have written the file through its own handle.
     File::options().write(true).open(new.path()).and_then(|file| file.sync_all()).map_err(at(path))?;
     new.persist(path).map_err(|refused| at(path)(refused.error))?;
     sync_folder(folder_of(path)).map_err(at(path))
@@ -279,7 +278,7 @@ fn sync_folder(dir: &Path) -> io::Result<()> {
     File::open(dir)?.sync_all()
 }
 
-/// Elsewhere a folder cannot be opened for syncing, and the rename itself is written through.
+/// On other systems a folder cannot be opened for syncing, and the rename itself is written through.
 #[cfg(not(unix))]
 fn sync_folder(_dir: &Path) -> io::Result<()> {
     Ok(())

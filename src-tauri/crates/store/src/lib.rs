@@ -1,11 +1,11 @@
-//! What is kept: one SQLite file in one data folder, one file of code a table.
+//! Storage: one SQLite file in one data folder, with one source file for each table.
 //!
-//! Knows no rule about exercises and holds no key. A row is opaque bytes beside the few plain columns by which it is
-//! looked up; what the bytes mean is for `format`, and what opens them for `vault`.
+//! Knows no rules about exercises and has no keys. A row consists of opaque bytes and the few plain columns by which it is looked
+//! up; `format` knows what the bytes mean, and `vault` decrypts them.
 //!
-//! * [`home::Home`] is the data folder: made, locked against a second copy of the program, its database opened.
-//! * [`Store`] is that database: [`Store::transaction`] to write, [`Store::read`] to look.
-//! * [`table`] has one file a table: its SQL, its row, its reads (on a [`View`]) and its writes (on a [`Tx`]).
+//! * [`home::Home`] is the data folder: created, locked against a second copy of the program, its database opened.
+//! * [`Store`] is that database: [`Store::transaction`] to write, [`Store::read`] to read.
+//! * [`table`] has one file per table: its SQL, its row, its reads (on a [`View`]) and its writes (on a [`Tx`]).
 //! * [`files`] is the only place that touches the file system by itself.
 
 mod erasing;

@@ -1,10 +1,11 @@
-//! The schema's versions, in order. A step is never changed once a file of it may exist; a new one is added below.
+//! The versions of the schema, in order. A step is never changed once a database may have been made with it; new steps are added at
+//! the end.
 
 use crate::StoreError;
 use crate::table;
 use rusqlite::{Connection, Transaction};
 
-/// One version's step: the tables' own SQL, in this order, a table before those that refer to it.
+/// The SQL of one version, executed in this order: a table comes before those that refer to it.
 type Step = &'static [&'static str];
 
 const STEPS: &[Step] = &[
@@ -25,13 +26,13 @@ const STEPS: &[Step] = &[
 /// The schema version that this program writes.
 pub const LATEST: u32 = STEPS.len() as u32;
 
-/// Brings a database to [`LATEST`]: all missing steps or, on an error, none.
+/// Upgrades a database to [`LATEST`]: all missing steps or, on an error, none.
 pub(crate) fn migrate(connection: &mut Connection) -> Result<(), StoreError> {
     apply(connection, STEPS)
 }
 
-/// Empties the database: every table goes and is made anew, in one transaction. The triggers that keep the log
-/// append-only do not stand in the way, because dropping a table fires none.
+/// Empties the database: drops and creates every table in one transaction. The triggers that keep the log append-only do not prevent
+/// this, because dropping a table fires none.
 pub(crate) fn drop_all_tables(connection: &mut Connection) -> Result<(), StoreError> {
     let tx = Transaction::new(connection, rusqlite::TransactionBehavior::Immediate)?;
     for name in tables(&tx)? {
@@ -42,7 +43,7 @@ pub(crate) fn drop_all_tables(connection: &mut Connection) -> Result<(), StoreEr
     Ok(())
 }
 
-/// The names of all tables, the youngest first, so that none goes before those that refer to it.
+/// The names of all tables, the newest first, so that no table is dropped before those that refer to it.
 pub(crate) fn tables(connection: &Connection) -> Result<Vec<String>, StoreError> {
     let mut query = connection.prepare(
         "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite\\_%' ESCAPE '\\' ORDER BY rowid DESC",
@@ -112,7 +113,7 @@ mod tests {
     }
 
     #[test]
-    fn emptying_stands_up_to_rows_that_refer_to_each_other() {
+    fn emptying_works_with_rows_that_refer_to_each_other() {
         let mut connection = memory();
         connection.pragma_update(None, "foreign_keys", true).expect("known");
         migrate(&mut connection).expect("our steps");
@@ -123,7 +124,7 @@ mod tests {
                  INSERT INTO entry VALUES (1, x'01', 0, 0, x'01');",
             )
             .expect("allowed");
-        drop_all_tables(&mut connection).expect("all goes");
+        drop_all_tables(&mut connection).expect("everything is removed");
         for table in tables(&connection).expect("there") {
             let rows: i64 =
                 connection.query_row(&format!("SELECT count(*) FROM {table}"), [], |row| row.get(0)).expect("there");

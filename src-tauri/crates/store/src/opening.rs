@@ -1,4 +1,4 @@
-//! How the database file is made, checked and opened. A file that fails a check is left as it was.
+//! Creates, checks and opens the database file. A file that fails a check is not changed.
 
 use crate::files::{self, FileError, FileFault};
 use crate::{LATEST, Store, StoreError, migration};
@@ -7,17 +7,17 @@ use rusqlite::{Connection, OpenFlags};
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
-/// Our application id in the file's header, "Cyov" in ASCII: tells our files from other programs'.
+/// Our application id in the file's header, "Cyov" in ASCII: it distinguishes our files from those of other programs.
 pub(crate) const APPLICATION_ID: u32 = 0x4379_6f76;
 
-/// How long to wait for another program (a backup tool, a curious person) that holds the database.
+/// How long to wait for another program (a backup tool, for example) that has locked the database.
 const PATIENCE: Duration = Duration::from_secs(2);
 
-/// Makes a new, empty database at `path`. It is built under another name first, so that a file of this name is always a
-/// whole one, and an empty file is known to be damaged.
+/// Creates a new, empty database at `path`. It is built under another name first, so that a file of this name is always complete and
+/// an empty file is known to be damaged.
 pub(crate) fn create(path: &Path) -> Result<(), StoreError> {
     if let Some(left) = remains(path)? {
-        // A write-ahead log without its database would be played into the new file.
+        // SQLite would apply a write-ahead log without its database to the new file.
         return Err(StoreError::Damaged { path: path.into(), detail: format!("missing, but {} is there", left.display()) });
     }
     let new = files::beside(path)?;
@@ -28,7 +28,7 @@ pub(crate) fn create(path: &Path) -> Result<(), StoreError> {
     Ok(files::put_in_place(new, path)?)
 }
 
-/// Opens the database at `path`: ours, sound, not newer than we are; then brings it up to date.
+/// Opens the database at `path`: checks that it is ours, undamaged and not newer than this program, then upgrades it.
 pub(crate) fn open(path: &Path) -> Result<Store, StoreError> {
     let mut connection = checked(path)?;
     if connection.is_readonly("main")? {
@@ -42,7 +42,7 @@ pub(crate) fn open(path: &Path) -> Result<Store, StoreError> {
     Ok(Store::new(connection, path.into()))
 }
 
-/// Copies the database of `from`, a backup, to `path`, checked before and after.
+/// Copies a backup's database `from` to `path`, and checks it before and after.
 pub(crate) fn copy(from: &Path, path: &Path) -> Result<(), StoreError> {
     if files::size(from)?.is_none() {
         return Err(StoreError::NotThere { path: from.into() });
@@ -51,12 +51,12 @@ pub(crate) fn copy(from: &Path, path: &Path) -> Result<(), StoreError> {
     backup(&source, path)
 }
 
-/// Writes all of `source` into a single file at `path`, checks the copy, and only then lets it take that name.
+/// Writes all of `source` into a single file at `path`. The copy gets this name only after it was checked.
 pub(crate) fn backup(source: &Connection, path: &Path) -> Result<(), StoreError> {
     let new = files::beside(path)?;
     source.backup("main", new.path(), None::<fn(rusqlite::backup::Progress)>)?;
     let copy = connect(new.path())?;
-    // The copy must stand alone, without a write-ahead log beside it.
+    // The copy must be complete without a write-ahead log next to it.
     let _: String = copy.pragma_update_and_check(None, "journal_mode", "DELETE", |row| row.get(0))?;
     let faults = |detail| StoreError::BadCopy { path: path.into(), detail };
     inspect(&copy, "integrity_check").and_then(|()| inspect_references(&copy)).map_err(faults)?;
@@ -67,7 +67,7 @@ pub(crate) fn backup(source: &Connection, path: &Path) -> Result<(), StoreError>
     Ok(files::put_in_place(new, path)?)
 }
 
-/// Connects to the file once it is known to be ours, sound and not too new.
+/// Connects to the file after checking that it is ours, undamaged and not too new.
 fn checked(path: &Path) -> Result<Connection, StoreError> {
     if files::size(path)? == Some(0) {
         return Err(damaged(path)("the file is empty".into()));
@@ -75,10 +75,10 @@ fn checked(path: &Path) -> Result<Connection, StoreError> {
     examined(path).map_err(named(path))
 }
 
-/// Lets nothing change the file before it is known to be ours.
+/// Opens the file so that nothing changes it before it is known to be ours.
 fn examined(path: &Path) -> Result<Connection, StoreError> {
     let connection = connect(path)?;
-    // Closing would else write the log back into a file that may turn out damaged, foreign or newer.
+    // Otherwise closing would write the log back into a file that may turn out to be damaged, foreign or newer.
     connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
     let header = |name| connection.pragma_query_value(None, name, |row| row.get(0).map(i32::cast_unsigned));
     let application = header("application_id")?;
@@ -94,12 +94,12 @@ fn examined(path: &Path) -> Result<Connection, StoreError> {
     Ok(connection)
 }
 
-/// A connection with our settings; makes no file and changes none.
+/// A connection with our settings; creates no file and changes none.
 fn connect(path: &Path) -> Result<Connection, StoreError> {
     let connection = Connection::open_with_flags(path, OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX)?;
     connection.busy_timeout(PATIENCE)?;
     connection.execute_batch(
-        // A commit that was acknowledged survives a power cut; on Apple's systems only with fullfsync.
+        // A committed transaction survives a power cut; on Apple's systems this needs fullfsync.
         "PRAGMA synchronous = FULL; PRAGMA fullfsync = ON; PRAGMA checkpoint_fullfsync = ON;
          PRAGMA foreign_keys = ON; PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON; PRAGMA mmap_size = 0;
          -- What is deleted is overwritten, and nothing is put into files elsewhere on the disk.
@@ -112,7 +112,7 @@ fn close(connection: Connection) -> Result<(), StoreError> {
     connection.close().map_err(|(_, error)| error.into())
 }
 
-/// SQLite's own check of the file; the first finding, if it has any.
+/// Runs SQLite's own check of the file; returns the first finding as an error.
 fn inspect(connection: &Connection, pragma: &str) -> Result<(), String> {
     match connection.query_row(&format!("PRAGMA {pragma}(1)"), [], |row| row.get::<_, String>(0)) {
         Ok(verdict) if verdict == "ok" => Ok(()),
@@ -133,7 +133,7 @@ fn count(connection: &Connection) -> Result<Vec<i64>, StoreError> {
     Ok(migration::tables(connection)?.iter().map(rows).collect::<Result<_, _>>()?)
 }
 
-/// A write-ahead log or journal beside a database that is not there.
+/// A write-ahead log or journal whose database does not exist.
 fn remains(path: &Path) -> Result<Option<PathBuf>, FileError> {
     for ending in ["-wal", "-journal"] {
         let mut name = path.as_os_str().to_owned();
@@ -149,7 +149,7 @@ fn damaged(path: &Path) -> impl Fn(String) -> StoreError {
     move |detail| StoreError::Damaged { path: path.into(), detail }
 }
 
-/// Gives the path to an error that SQLite reported without one.
+/// Adds the path to an error that SQLite reported without one.
 fn named(path: &Path) -> impl Fn(StoreError) -> StoreError {
     move |error| match error {
         StoreError::Corrupt { detail } => damaged(path)(detail),

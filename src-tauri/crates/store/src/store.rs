@@ -12,21 +12,21 @@ pub struct Store {
     path: PathBuf,
 }
 
-/// What reads need: one unchanging view of all tables.
+/// Access for reading: one unchanging view of all tables.
 #[derive(Debug)]
 pub struct View<'s>(Handle<'s>);
 
-/// What SQLite holds while a view or a transaction lasts.
+/// What SQLite keeps open during a read or a transaction.
 #[derive(Debug)]
 enum Handle<'s> {
     Whole(Transaction<'s>),
-    /// A transaction within a stretch: its failure undoes it alone.
+    /// A transaction within a larger one (see [`Store::begin`]): if it fails, only its own changes are undone.
     Part(Savepoint<'s>),
-    /// A look within a stretch, which nobody else can change meanwhile.
+    /// A read within a larger transaction, during which nobody else can write.
     Look(&'s Connection),
 }
 
-/// What writes need: a transaction that nobody else can write beside. Reads take it as a [`View`].
+/// Access for writing: a transaction during which nobody else can write. It can be used as a [`View`] for reading.
 #[derive(Debug)]
 pub struct Tx<'s>(View<'s>);
 
@@ -35,11 +35,11 @@ impl Store {
         Store { connection, path }
     }
 
-    /// Does `work` and keeps all of it, or, if it or the keeping fails or panics, nothing of it. When this returns
-    /// `Ok`, the work survives a crash and a power cut.
+    /// Does `work` and commits it, or undoes all of it if it or the commit fails or panics. Once this has returned `Ok`, the changes
+    /// survive a crash and a power cut.
     pub fn transaction<T, E: From<StoreError>>(&mut self, work: impl FnOnce(&Tx<'_>) -> Result<T, E>) -> Result<T, E> {
         let begun = if self.connection.is_autocommit() {
-            // Immediate: the right to write is taken now, so that waiting for it cannot fail halfway.
+            // Immediate: takes the right to write now, so that waiting for it cannot fail halfway.
             Transaction::new(&mut self.connection, TransactionBehavior::Immediate).map(Handle::Whole)
         } else {
             self.connection.savepoint().map(Handle::Part)
@@ -55,24 +55,24 @@ impl Store {
         Ok(done)
     }
 
-    /// Begins a stretch: what the transactions within it do is kept all together by [`Store::keep`], or undone all
-    /// together by [`Store::undo`] or when the program ends.
+    /// Begins a larger transaction: the transactions within it are committed together by [`Store::keep`], or undone together by
+    /// [`Store::undo`] or when the program ends.
     pub fn begin(&mut self) -> Result<(), StoreError> {
         Ok(self.connection.execute_batch("BEGIN IMMEDIATE")?)
     }
 
-    /// Ends a stretch and keeps it. When this fails, [`Store::undo`] is still to be called.
+    /// Commits the larger transaction. If this fails, [`Store::undo`] must still be called.
     pub fn keep(&mut self) -> Result<(), StoreError> {
         Ok(self.connection.execute_batch("COMMIT")?)
     }
 
-    /// Ends a stretch, if one is open, and leaves everything as it was before it.
+    /// Undoes the larger transaction, if there is one.
     pub fn undo(&mut self) -> Result<(), StoreError> {
-        // A disk fault may have ended it already.
+        // A disk error may have ended it already.
         if self.connection.is_autocommit() { Ok(()) } else { Ok(self.connection.execute_batch("ROLLBACK")?) }
     }
 
-    /// Looks at one state of all tables.
+    /// Reads one consistent state of all tables.
     pub fn read<T, E: From<StoreError>>(&self, look: impl FnOnce(&View<'_>) -> Result<T, E>) -> Result<T, E> {
         let begun = if self.connection.is_autocommit() {
             Transaction::new_unchecked(&self.connection, TransactionBehavior::Deferred).map(Handle::Whole)
@@ -82,8 +82,8 @@ impl Store {
         look(&View(begun.map_err(StoreError::from)?))
     }
 
-    /// Copies everything into one file at `to`, replacing a file that is there, once the copy is checked. What is not
-    /// sealed here is not sealed there either.
+    /// Copies everything into one file at `to`, replacing an existing file once the copy was checked. What is unencrypted here is
+    /// unencrypted in the copy too.
     pub fn backup(&self, to: &Path) -> Result<(), StoreError> {
         let to = files::absolute(to)?;
         if files::same(&to, &self.path) {
@@ -92,27 +92,27 @@ impl Store {
         opening::backup(&self.connection, &to)
     }
 
-    /// Removes every row of every table, the append-only log too, and what the file and its write-ahead log still hold
-    /// of them. The folder is then as on the first day.
+    /// Removes every row of every table, including the append-only log, and what the file and its write-ahead log still contain of
+    /// them. The folder is then like new.
     pub fn erase(&mut self) -> Result<(), StoreError> {
         migration::drop_all_tables(&mut self.connection)?;
         self.connection.execute_batch("VACUUM")?;
         self.settle()
     }
 
-    /// Where the database is.
+    /// The database's path.
     pub(crate) fn path(&self) -> &Path {
         &self.path
     }
 
-    /// Closes the file, so that it can be removed. What is asked of this store afterwards finds nothing.
+    /// Closes the file, so that it can be removed. Later calls on this store find no data.
     pub(crate) fn let_go(&mut self) -> Result<(), StoreError> {
         let held = std::mem::replace(&mut self.connection, Connection::open_in_memory()?);
         held.close().map_err(|(_, error)| error.into())
     }
 
-    /// Moves the write-ahead log into the database and empties it, so that what was deleted or replaced (a patient, keys
-    /// under an old passphrase) is in neither. A closing program does this too.
+    /// Moves the write-ahead log into the database and empties it, so that deleted or replaced data (a patient, keys under an old
+    /// passphrase) are in neither file. Closing the program does this too.
     pub fn settle(&self) -> Result<(), StoreError> {
         let busy: bool = self.connection.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |row| row.get(0))?;
         if busy { Err(StoreError::Busy) } else { Ok(()) }
@@ -136,8 +136,8 @@ impl View<'_> {
         }
     }
 
-    /// The id that [`Tx`]'s next insert into a table with `AUTOINCREMENT` gets: never one that was in use before, so
-    /// that bytes sealed for a row that is gone fit no later row.
+    /// The id that the next insert into a table with `AUTOINCREMENT` gets. It was never used before, so bytes encrypted for a
+    /// deleted row can never be decrypted as another row.
     pub(crate) fn next_id(&self, table: &str) -> Result<i64, StoreError> {
         let mut query =
             self.sql().prepare_cached("SELECT coalesce(max(seq), 0) + 1 FROM sqlite_sequence WHERE name = ?1")?;
@@ -155,7 +155,7 @@ mod tests {
         entry::append(tx, &entry::NewEntry { plan: b"p", at_ms: 0, offset_s: 0, payload: &vec![7; size] })
     }
 
-    /// The same answer from SQLite as on a full disk, at a size of our choice.
+    /// Makes SQLite respond as on a full disk, at a size of our choice.
     #[test]
     fn a_full_disk_is_reported_and_loses_nothing() {
         let dir = tempfile::tempdir().expect("a temporary folder");
@@ -167,7 +167,7 @@ mod tests {
         limit(&mut home, 40);
         let mut kept = 0;
         let error = loop {
-            // Two rows each time: one may fit when both do not.
+            // Two rows each time: there may be space for one but not for both.
             let added = home.store_mut().transaction(|tx| append(tx, 3_000).and_then(|_| append(tx, 9_000)));
             match added {
                 Ok(n) => kept = n,
@@ -178,11 +178,11 @@ mod tests {
         assert!(kept > 0, "some fitted before");
         assert_eq!(home.store().read(entry::count), Ok::<_, StoreError>(kept), "the half that fitted is undone too");
         limit(&mut home, 4_000);
-        assert_eq!(home.store_mut().transaction(|tx| append(tx, 9_000)), Ok(kept + 1), "with room it goes on");
+        assert_eq!(home.store_mut().transaction(|tx| append(tx, 9_000)), Ok(kept + 1), "with free space it continues");
     }
 
     #[test]
-    fn what_panics_or_fails_halfway_is_undone() {
+    fn work_that_panics_or_fails_halfway_is_undone() {
         let dir = tempfile::tempdir().expect("a temporary folder");
         let mut home = Home::open(&dir.path().join("home"), true).expect("a new folder");
         let half = |tx: &Tx<'_>| setting::put(tx, "half", "done");
@@ -201,7 +201,7 @@ mod tests {
     }
 
     #[test]
-    fn a_stretch_is_kept_or_undone_as_one() {
+    fn a_larger_transaction_is_kept_or_undone_as_one() {
         let dir = tempfile::tempdir().expect("a temporary folder");
         let mut home = Home::open(&dir.path().join("home"), true).expect("a new folder");
         let store = home.store_mut();
@@ -215,12 +215,12 @@ mod tests {
         store.undo().and_then(|()| store.undo()).expect("also twice");
         assert_eq!(count(store), 0);
         store.begin().expect("free again");
-        assert_eq!(store.transaction(|tx| append(tx, 10)), Ok(1), "and the numbers begin anew");
+        assert_eq!(store.transaction(|tx| append(tx, 10)), Ok(1), "and the numbers start again");
         store.keep().expect("room");
         assert_eq!(count(store), 1);
     }
 
-    /// The promises of the module's text about the connection, as SQLite itself reports them.
+    /// The connection's settings that the module's documentation promises, as SQLite itself reports them.
     #[test]
     fn the_connection_is_set_as_promised() {
         let dir = tempfile::tempdir().expect("a temporary folder");

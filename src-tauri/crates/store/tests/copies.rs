@@ -22,22 +22,25 @@ fn filled(home: &Path, entries: u32) -> Home {
 }
 
 #[test]
-fn a_backup_stands_alone_and_restores_to_the_same() {
+fn a_backup_is_complete_and_restores_to_the_same() {
     let (dir, home) = place();
     let original = filled(&home, 200);
     let copy = dir.path().join("backup.carryover");
-    // Twice: a backup replaces the one before.
+    // Twice, because a backup must replace the previous one.
     for _ in 0..2 {
         original.store().backup(&copy).expect("room");
     }
-    let files: Vec<_> = fs::read_dir(dir.path()).expect("ours").map(|file| file.expect("ours").file_name()).collect();
+    let files: Vec<_> = fs::read_dir(dir.path())
+        .expect("the test owns it")
+        .map(|file| file.expect("the test owns it").file_name())
+        .collect();
     assert_eq!(files.len(), 2, "the home and one file, no write-ahead log beside it: {files:?}");
-    assert_eq!(whole(&original), 200, "the original goes on");
+    assert_eq!(whole(&original), 200, "the original continues");
 
     let elsewhere = dir.path().join("new telephone");
     let mut restored = Home::restore(&elsewhere, &copy).expect("a sound copy");
     assert_eq!(whole(&restored), 200);
-    assert_eq!(append(&mut restored), Ok(201), "and it goes on");
+    assert_eq!(append(&mut restored), Ok(201), "and it continues");
     drop(restored);
     assert_eq!(sound(&elsewhere), 201);
 }
@@ -49,10 +52,10 @@ fn a_backup_on_a_write_protected_disk_restores() {
     let (dir, home) = place();
     let copy = dir.path().join("backup.carryover");
     filled(&home, 3).store().backup(&copy).expect("room");
-    fs::set_permissions(&copy, PermissionsExt::from_mode(0o444)).expect("ours");
-    fs::set_permissions(dir.path(), PermissionsExt::from_mode(0o555)).expect("ours");
+    fs::set_permissions(&copy, PermissionsExt::from_mode(0o444)).expect("the test owns it");
+    fs::set_permissions(dir.path(), PermissionsExt::from_mode(0o555)).expect("the test owns it");
     let output = support::as_unprivileged_user("restore", &copy);
-    fs::set_permissions(dir.path(), PermissionsExt::from_mode(0o755)).expect("ours");
+    fs::set_permissions(dir.path(), PermissionsExt::from_mode(0o755)).expect("the test owns it");
     assert_eq!(support::said(&output, "restored "), ["Ok(3)"], "reading is enough: {output:?}");
 }
 
@@ -73,7 +76,7 @@ fn a_backup_to_nowhere() {
     assert!(matches!(original.store().backup(&nowhere), Err(StoreError::NotThere { .. })));
 }
 
-/// Restores from a backup after `change`, and checks that a failure leaves no database behind.
+/// Restores from a backup after applying `change` to it, and checks that a failure leaves no database behind.
 #[track_caller]
 fn not_restored(change: impl FnOnce(&Path)) -> StoreError {
     let (dir, home) = place();
@@ -90,14 +93,14 @@ fn not_restored(change: impl FnOnce(&Path)) -> StoreError {
 fn a_damaged_backup() {
     let error = not_restored(|copy| {
         let whole = fs::read(copy).expect("there");
-        fs::write(copy, &whole[..whole.len() / 2]).expect("ours");
+        fs::write(copy, &whole[..whole.len() / 2]).expect("the test owns it");
     });
     assert!(matches!(error, StoreError::Damaged { .. }), "{error:?}");
 }
 
 #[test]
 fn a_missing_backup() {
-    let error = not_restored(|copy| fs::remove_file(copy).expect("ours"));
+    let error = not_restored(|copy| fs::remove_file(copy).expect("the test owns it"));
     assert!(matches!(error, StoreError::NotThere { .. }), "{error:?}");
 }
 
@@ -120,10 +123,10 @@ fn a_restore_never_replaces_what_is_there() {
     assert_eq!(sound(&home), 4);
 }
 
-/// Whether any file of the folder holds the words.
+/// Whether any file of the folder contains the words.
 fn found_in(home: &Path, words: &[u8]) -> bool {
-    fs::read_dir(home).expect("ours").any(|file| {
-        let bytes = fs::read(file.expect("ours").path()).expect("readable");
+    fs::read_dir(home).expect("the test owns it").any(|file| {
+        let bytes = fs::read(file.expect("the test owns it").path()).expect("readable");
         bytes.windows(words.len()).any(|window| window == words)
     })
 }

@@ -1,4 +1,4 @@
-//! Erasing everything: nothing of ours is left and nothing else is touched, also when the program is killed meanwhile.
+//! Erasing everything: nothing of ours remains and nothing else is changed, even if the program is killed meanwhile.
 
 mod support;
 
@@ -25,12 +25,12 @@ fn lived_in(home: &Path, entries: u32) {
         append(&mut open).expect("room");
     }
     drop(open);
-    fs::create_dir_all(home.join("web-view/storage")).expect("ours");
-    fs::write(home.join("web-view/storage/local"), "sound on").expect("ours");
+    fs::create_dir_all(home.join("web-view/storage")).expect("the test owns it");
+    fs::write(home.join("web-view/storage/local"), "sound on").expect("the test owns it");
     for (name, what) in [("summary-2026-11-25.age", "saved by the person"), ("carryover.db.mine", "a copy by hand")] {
-        fs::write(home.join(name), what).expect("ours");
+        fs::write(home.join(name), what).expect("the test owns it");
     }
-    fs::create_dir(home.join("pictures")).expect("ours");
+    fs::create_dir(home.join("pictures")).expect("the test owns it");
 }
 
 fn names(home: &Path) -> BTreeSet<String> {
@@ -40,7 +40,7 @@ fn names(home: &Path) -> BTreeSet<String> {
         .collect()
 }
 
-/// Opens the folder and finds it as new, with only what was not ours beside it.
+/// Opens the folder and checks that it is like new, and that only files that are not ours remain.
 #[track_caller]
 fn as_new(home: &Path) {
     let open = Home::open(home, true).expect("usable");
@@ -59,19 +59,19 @@ fn nothing_of_ours_is_left_and_nothing_else_is_touched() {
     lived_in(&home, 30);
     let mut open = Home::open(&home, false).expect("there");
     open.erase(WebView::Closed).expect("erased");
-    assert_eq!(open.store().read(entry::count), Ok::<_, StoreError>(0), "the same house goes on, empty");
-    open.store_mut().transaction(|tx| log::begin(tx, b"log-two")).expect("and takes new things");
+    assert_eq!(open.store().read(entry::count), Ok::<_, StoreError>(0), "the same folder continues, empty");
+    open.store_mut().transaction(|tx| log::begin(tx, b"log-two")).expect("and accepts new data");
     open.erase(WebView::Closed).expect("also twice");
     drop(open);
     as_new(&home);
     for file in fs::read_dir(&home).expect("a folder").flatten().filter(|file| file.path().is_file()) {
         let bytes = fs::read(file.path()).expect("readable");
-        assert!(!bytes.windows(5).any(|part| part == b"knot "), "{:?} still holds an entry", file.file_name());
+        assert!(!bytes.windows(5).any(|part| part == b"knot "), "{:?} still contains an entry", file.file_name());
     }
 }
 
 #[test]
-fn wherever_it_was_cut_off_the_next_start_ends_it() {
+fn wherever_erasing_was_interrupted_the_next_start_finishes_it() {
     let mark = {
         let (_dir, home) = place();
         lived_in(&home, 3);
@@ -94,9 +94,9 @@ fn wherever_it_was_cut_off_the_next_start_ends_it() {
             let (_dir, home) = place();
             lived_in(&home, 3);
             for companion in ["carryover.db-wal", "carryover.db-shm", "carryover.db-journal"] {
-                fs::write(home.join(companion), "what a killed program left").expect("ours");
+                fs::write(home.join(companion), "what a killed program left").expect("the test owns it");
             }
-            fs::write(home.join(&mark), everything).expect("ours");
+            fs::write(home.join(&mark), everything).expect("the test owns it");
             for gone in steps[..done].iter().map(|name| home.join(name)) {
                 let _ =
                     if gone.is_dir() && gone != home.join("") { fs::remove_dir_all(&gone) } else { fs::remove_file(&gone) };
@@ -110,18 +110,18 @@ fn wherever_it_was_cut_off_the_next_start_ends_it() {
 }
 
 #[test]
-fn a_file_of_the_marks_name_that_is_not_ours_erases_nothing() {
+fn a_foreign_file_with_the_markers_name_erases_nothing() {
     let (_dir, home) = place();
     lived_in(&home, 3);
     for contents in
         ["", "everything", "a note to myself, rather longer than the mark would be: do not erase anything in here"]
     {
-        fs::write(home.join(".carryover-erasing"), contents).expect("ours");
+        fs::write(home.join(".carryover-erasing"), contents).expect("the test owns it");
         assert_eq!(sound(&home), 3);
     }
 }
 
-/// What a window's web view still writes goes at the next start; what the person did since stays.
+/// What a running web view still writes is removed at the next start; what the person saved since then remains.
 #[test]
 fn an_open_web_view_loses_its_folder_at_the_next_start() {
     let (_dir, home) = place();
@@ -141,14 +141,14 @@ fn an_open_web_view_loses_its_folder_at_the_next_start() {
 
 #[cfg(unix)]
 #[test]
-fn of_a_link_to_another_folder_only_the_link_goes() {
+fn of_a_link_to_another_folder_only_the_link_is_removed() {
     let (dir, home) = place();
     lived_in(&home, 3);
     let other = dir.path().join("other");
-    fs::create_dir(&other).expect("ours");
-    fs::write(other.join("kept"), "kept").expect("ours");
-    fs::remove_dir_all(home.join("web-view")).expect("ours");
-    std::os::unix::fs::symlink(&other, home.join("web-view")).expect("ours");
+    fs::create_dir(&other).expect("the test owns it");
+    fs::write(other.join("kept"), "kept").expect("the test owns it");
+    fs::remove_dir_all(home.join("web-view")).expect("the test owns it");
+    std::os::unix::fs::symlink(&other, home.join("web-view")).expect("the test owns it");
     Home::open(&home, false).expect("there").erase(WebView::Closed).expect("erased");
     assert_eq!(fs::read(other.join("kept")).expect("there"), b"kept");
     as_new(&home);
@@ -164,8 +164,8 @@ fn a_killed_program_has_erased_nothing_or_everything_by_the_next_start() {
         let mut eraser = again(&[], &own_binary(), "erase", &home).spawn().expect("started");
         first_line(&mut eraser, "begins");
         std::thread::sleep(Duration::from_micros(u64::from(round) * 400));
-        eraser.kill().expect("ours to kill");
-        eraser.wait().expect("ours to wait for");
+        eraser.kill().expect("a child of the test");
+        eraser.wait().expect("a child of the test");
         let left = Home::open(&home, true).expect("usable").store().read(entry::count).expect("readable");
         match left {
             0 => {

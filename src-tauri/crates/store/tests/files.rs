@@ -1,4 +1,4 @@
-//! Plain files: whole or not at all, and with a limit.
+//! Plain files are written completely or not at all, and are read up to a limit.
 
 use std::fs;
 use std::path::Path;
@@ -11,18 +11,18 @@ fn fault<T: std::fmt::Debug>(outcome: Result<T, FileError>, path: &Path) -> File
 }
 
 #[test]
-fn what_is_written_is_read() {
+fn written_bytes_are_read_back() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let path = dir.path().join("card.cbor");
     for bytes in [&b"first"[..], b"", b"a longer second one"] {
         files::write(&path, bytes).expect("room");
         assert_eq!(files::read(&path, 100).expect("there"), bytes);
     }
-    assert_eq!(fs::read_dir(dir.path()).expect("ours").count(), 1, "no other file is left");
+    assert_eq!(fs::read_dir(dir.path()).expect("the test owns it").count(), 1, "no other file is left");
 }
 
 #[test]
-fn the_limit_is_an_error_not_a_cut() {
+fn a_file_over_the_limit_is_an_error_and_not_truncated() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let path = dir.path().join("card.cbor");
     files::write(&path, &[1; 64]).expect("room");
@@ -32,7 +32,7 @@ fn the_limit_is_an_error_not_a_cut() {
 }
 
 #[test]
-fn what_is_not_there() {
+fn a_missing_file_is_reported() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let path = dir.path().join("nothing");
     assert_eq!(fault(files::read(&path, 9), &path), FileFault::NotFound);
@@ -41,10 +41,10 @@ fn what_is_not_there() {
 }
 
 #[test]
-fn what_is_not_a_file() {
+fn a_folder_or_device_is_not_a_file() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let folder = dir.path().join("folder");
-    fs::create_dir(&folder).expect("ours");
+    fs::create_dir(&folder).expect("the test owns it");
     assert_eq!(fault(files::read(&folder, 9), &folder), FileFault::NotAFile);
     assert_eq!(fault(files::write(&folder, b"x"), &folder), FileFault::NotAFile);
     let file = dir.path().join("file");
@@ -74,14 +74,15 @@ fn a_new_file_is_for_its_owner_alone() {
     assert_eq!(fs::metadata(&path).expect("there").permissions().mode() & 0o777, 0o600);
 }
 
-/// `std::fs` is named in one file of this crate, so that every write is whole and every read has its limit.
+/// `std::fs` is used in one file of this crate only, so that every write is complete and every read has a limit.
 #[test]
 fn only_one_module_touches_the_file_system() {
     let mut sources = vec![Path::new(env!("CARGO_MANIFEST_DIR")).join("src")];
     let mut naming = Vec::new();
     while let Some(path) = sources.pop() {
         if path.is_dir() {
-            sources.extend(fs::read_dir(&path).expect("ours").map(|found| found.expect("ours").path()));
+            sources
+                .extend(fs::read_dir(&path).expect("the test owns it").map(|found| found.expect("the test owns it").path()));
         } else if fs::read_to_string(&path).expect("text").contains("std::fs") {
             naming.push(path.file_name().expect("a file").to_owned());
         }
@@ -90,17 +91,21 @@ fn only_one_module_touches_the_file_system() {
 }
 
 #[test]
-fn a_folder_of_files_is_whole_or_not_there() {
+fn a_folder_of_files_is_complete_or_not_there() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let folder = dir.path().join("deeper/mine");
     let both = [("one.csv", b"a,b\r\n".to_vec()), ("two.json", b"{}".to_vec())];
     files::write_folder(&folder, &both).expect("room");
     assert_eq!(fs::read(folder.join("two.json")).expect("there"), b"{}");
-    assert_eq!(fs::read_dir(dir.path().join("deeper")).expect("ours").count(), 1, "nothing half-made is left beside it");
+    assert_eq!(
+        fs::read_dir(dir.path().join("deeper")).expect("the test owns it").count(),
+        1,
+        "nothing half-made is left beside it"
+    );
     assert_eq!(fault(files::write_folder(&folder, &both), &folder), FileFault::Occupied, "an older one stays as it is");
     let empty = dir.path().join("empty");
-    fs::create_dir(&empty).expect("ours");
-    files::write_folder(&empty, &both).expect("an empty folder is as good as none");
+    fs::create_dir(&empty).expect("the test owns it");
+    files::write_folder(&empty, &both).expect("an empty folder counts as none");
     let wrong = dir.path().join("wrong");
     let unwritable = [("one.csv", Vec::new()), ("below/two.json", Vec::new())];
     assert_eq!(fault(files::write_folder(&wrong, &unwritable), &wrong), FileFault::NotFound);
@@ -108,6 +113,7 @@ fn a_folder_of_files_is_whole_or_not_there() {
     let file = dir.path().join("file");
     files::write(&file, b"x").expect("room");
     assert_eq!(fault(files::write_folder(&file, &both), &file), FileFault::NotAFolder);
-    let names: Vec<_> = fs::read_dir(dir.path()).expect("ours").flatten().map(|entry| entry.file_name()).collect();
+    let names: Vec<_> =
+        fs::read_dir(dir.path()).expect("the test owns it").flatten().map(|entry| entry.file_name()).collect();
     assert_eq!(names.len(), 3, "{names:?}");
 }

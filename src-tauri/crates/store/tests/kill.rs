@@ -1,7 +1,7 @@
-//! The program may end at any instant: what was acknowledged is there afterwards, and nothing is there by half.
+//! The program may end at any moment: committed data are there afterwards, and nothing is half-written.
 //!
-//! A process that appends to the log is killed again and again, also while it makes the folder; and one runs into a limit
-//! on the size of files. `STORE_KILL_ROUNDS` asks for more rounds than the usual twenty.
+//! A process that appends to the log is killed repeatedly, also while it creates the folder; another one reaches a limit on the size
+//! of files. `STORE_KILL_ROUNDS` sets the number of rounds; the default is twenty.
 #![cfg(unix)]
 
 mod support;
@@ -24,15 +24,15 @@ fn rounds() -> u32 {
     }
 }
 
-/// Another pause each round, spread over `most`.
+/// A different pause in each round, spread over `most`.
 fn pause(round: u32, most: Duration) {
     std::thread::sleep(most * (round.wrapping_mul(2_654_435_761) >> 16) / (1 << 16));
 }
 
-/// Kills the writer and gives the highest number that it acknowledged, 0 if none.
+/// Kills the writer and returns the highest entry number that it acknowledged, 0 if none.
 fn kill(mut writer: Child) -> u32 {
-    writer.kill().expect("ours to kill");
-    let output = writer.wait_with_output().expect("ours to wait for");
+    writer.kill().expect("a child of the test");
+    let output = writer.wait_with_output().expect("a child of the test");
     assert_eq!(said(&output, "stopped "), Vec::<String>::new(), "it was killed at work, not by an error");
     said(&output, "committed ").last().map_or(0, |n| n.parse().expect("a number"))
 }
@@ -72,7 +72,7 @@ fn a_kill_while_the_folder_is_made_leaves_a_usable_one() {
     }
 }
 
-/// Starts a program that may not make any file larger than 200 KiB, and is not ended but told so.
+/// Starts a program that may not create a file larger than 200 KiB; it gets an error instead of being killed.
 const LIMITED: [&str; 4] = ["sh", "-c", "trap '' XFSZ; ulimit -f 400; exec \"$0\" \"$@\"", "env"];
 
 #[test]
@@ -84,17 +84,17 @@ fn a_limit_on_file_size_stops_the_writer_and_costs_nothing() {
     assert!(stopped.starts_with("DiskFault") || stopped.starts_with("DiskFull"), "{stopped}");
     assert_eq!(sound(&home), acknowledged, "what was refused is not there, what was acknowledged is");
     let mut open = Home::open(&home, false).expect("usable without the limit");
-    assert_eq!(support::append(&mut open), Ok::<_, StoreError>(acknowledged + 1), "and it goes on");
+    assert_eq!(support::append(&mut open), Ok::<_, StoreError>(acknowledged + 1), "and it continues");
 }
 
 #[test]
 fn a_limit_on_file_size_leaves_the_old_file_in_place() {
     let (dir, _) = place();
     let file = dir.path().join("summary.age");
-    std::fs::write(&file, "last week's").expect("ours");
+    std::fs::write(&file, "last week's").expect("the test owns it");
     let output = again(&LIMITED, &own_binary(), "save", &file).output().expect("sh starts the binary");
     let outcome = said(&output, "saved ").concat();
     assert!(outcome.starts_with("Err(") && outcome.contains("NoRoom"), "{outcome}");
     assert_eq!(std::fs::read(&file).expect("still there"), b"last week's");
-    assert_eq!(std::fs::read_dir(dir.path()).expect("ours").count(), 1, "nothing half-made is left beside it");
+    assert_eq!(std::fs::read_dir(dir.path()).expect("the test owns it").count(), 1, "nothing half-made is left beside it");
 }

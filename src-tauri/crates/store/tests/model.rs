@@ -1,5 +1,5 @@
-//! Any sequence of transactions, some of them given up, with restarts, backups and erasing in between, leaves what a plain
-//! model in memory says.
+//! After any sequence of transactions, some of them aborted, with restarts, backups and erasing in between, the store has the same
+//! contents as a simple model in memory.
 
 mod model_state;
 mod support;
@@ -9,16 +9,16 @@ use proptest::prelude::*;
 use store::{Home, StoreError};
 use support::place;
 
-/// What happens between two looks at the store.
+/// A step after which the store is compared with the model.
 #[derive(Debug, Clone)]
 enum Step {
-    /// One transaction; with `given_up`, its work ends in an error of its own.
+    /// One transaction; if `given_up` is set, its work ends with an error.
     Transaction {
         operations: Vec<Operation>,
         given_up: bool,
     },
     Reopen,
-    /// A backup, and going on with the restored copy in another folder.
+    /// Makes a backup and continues with the restored copy in another folder.
     Move,
     Erase,
     Settle,
@@ -39,7 +39,7 @@ fn steps() -> impl Strategy<Value = Vec<Step>> {
     )
 }
 
-/// Does the deeds in both, and checks that both allow or refuse them; what is refused or given up is undone in both.
+/// Does the operations in both, and checks that both allow or refuse them; a refused or aborted transaction is undone in both.
 fn transact(home: &mut Home, model: &mut Model, operations: &[Operation], given_up: bool) {
     let mut tried = model.clone();
     let allowed = operations.iter().all(|operation| operation.in_model(&mut tried));
@@ -60,7 +60,7 @@ fn transact(home: &mut Home, model: &mut Model, operations: &[Operation], given_
     }
 }
 
-/// Fewer cases than usual, because each syncs the disk many times; `PROPTEST_CASES` asks for more.
+/// Fewer cases than usual, because each case syncs the disk many times; `PROPTEST_CASES` sets another number.
 fn config() -> ProptestConfig {
     let usual = ProptestConfig::default();
     match std::env::var_os("PROPTEST_CASES") {

@@ -1,4 +1,4 @@
-//! What the store refuses, and that it leaves what it refuses as it was.
+//! What the store refuses, and that it does not change what it refuses.
 
 mod support;
 
@@ -13,7 +13,7 @@ fn child() {
     support::act();
 }
 
-/// A data folder with some entries, closed again.
+/// A data folder with some entries; the store is closed again.
 fn filled(home: &Path) {
     let mut home = Home::open(home, true).expect("a new folder");
     for _ in 0..60 {
@@ -21,7 +21,7 @@ fn filled(home: &Path) {
     }
 }
 
-/// Changes the database behind the program's back, tries to open it, and checks that trying changed nothing.
+/// Changes the database directly, tries to open it, and checks that trying changed nothing.
 #[track_caller]
 fn refused(change: impl FnOnce(&Path)) -> StoreError {
     let (_dir, home) = place();
@@ -47,9 +47,9 @@ fn a_folder_that_is_not_there_is_made_only_when_asked() {
 #[test]
 fn a_folder_without_a_database_is_left_alone_unless_asked() {
     let (_dir, home) = place();
-    fs::create_dir(&home).expect("ours");
+    fs::create_dir(&home).expect("the test owns it");
     assert!(matches!(Home::open(&home, false), Err(StoreError::NotThere { .. })));
-    assert_eq!(fs::read_dir(&home).expect("ours").count(), 0, "not even a lock is put into a stranger's folder");
+    assert_eq!(fs::read_dir(&home).expect("the test owns it").count(), 0, "not even a lock is put into a foreign folder");
 }
 
 #[test]
@@ -61,7 +61,8 @@ fn folder_and_files_are_for_their_owner_alone() {
     append(&mut open).expect("room");
     let mode = |path: &Path| fs::metadata(path).expect("there").permissions().mode() & 0o777;
     assert_eq!(mode(&home), 0o700);
-    let files: Vec<_> = fs::read_dir(&home).expect("ours").map(|file| file.expect("ours").path()).collect();
+    let files: Vec<_> =
+        fs::read_dir(&home).expect("the test owns it").map(|file| file.expect("the test owns it").path()).collect();
     assert!(files.len() >= 3, "database, write-ahead log and lock at least: {files:?}");
     for file in files {
         assert_eq!(mode(&file), 0o600, "{}", file.display());
@@ -71,7 +72,7 @@ fn folder_and_files_are_for_their_owner_alone() {
 #[test]
 fn a_file_in_place_of_the_folder() {
     let (_dir, home) = place();
-    fs::write(&home, "a shopping list").expect("ours");
+    fs::write(&home, "a shopping list").expect("the test owns it");
     assert_eq!(Home::open(&home, true).expect_err("a file"), StoreError::NotAFolder { path: home.clone() });
     assert_eq!(fs::read(&home).expect("still there"), b"a shopping list");
     let below = home.join("deeper");
@@ -81,7 +82,7 @@ fn a_file_in_place_of_the_folder() {
 #[test]
 fn a_folder_in_place_of_the_database() {
     let (_dir, home) = place();
-    fs::create_dir_all(database(&home)).expect("ours");
+    fs::create_dir_all(database(&home)).expect("the test owns it");
     assert!(matches!(Home::open(&home, true), Err(StoreError::File(_))));
 }
 
@@ -95,16 +96,16 @@ fn a_database_of_a_newer_version() {
     assert!(matches!(error, StoreError::Newer { found, known, .. } if found == newer && known == LATEST), "{error:?}");
 }
 
-/// A killed newer version leaves rows in the write-ahead log; the older one must not move them into the database.
+/// A killed newer version leaves rows in the write-ahead log; an older version must not move them into the database.
 #[test]
 fn a_newer_database_keeps_its_write_ahead_log() {
     let (dir, home) = place();
     filled(&home);
     let newer = Connection::open(database(&home)).expect("sound");
     newer.pragma_update(None, "user_version", LATEST + 1).expect("room");
-    // Taken while open, as after a kill.
+    // Copied while open, like the files that a killed program leaves.
     let killed = dir.path().join("killed");
-    fs::create_dir(&killed).expect("ours");
+    fs::create_dir(&killed).expect("the test owns it");
     let files = ["carryover.db", "carryover.db-wal"];
     for file in files {
         fs::copy(home.join(file), killed.join(file)).expect("there");
@@ -120,7 +121,7 @@ fn a_newer_database_keeps_its_write_ahead_log() {
 #[test]
 fn a_database_of_another_program() {
     let error = refused(|file| {
-        fs::remove_file(file).expect("ours");
+        fs::remove_file(file).expect("the test owns it");
         let other = Connection::open(file).expect("room");
         other.execute_batch("PRAGMA application_id = 77; CREATE TABLE song (title TEXT)").expect("room");
     });
@@ -128,14 +129,14 @@ fn a_database_of_another_program() {
 }
 
 #[test]
-fn a_file_that_is_no_database() {
-    let error = refused(|file| fs::write(file, "a shopping list. ".repeat(100)).expect("ours"));
+fn a_file_that_is_not_a_database() {
+    let error = refused(|file| fs::write(file, "a shopping list. ".repeat(100)).expect("the test owns it"));
     assert!(matches!(error, StoreError::Damaged { .. }), "{error:?}");
 }
 
 #[test]
 fn an_emptied_database() {
-    let error = refused(|file| fs::write(file, "").expect("ours"));
+    let error = refused(|file| fs::write(file, "").expect("the test owns it"));
     assert!(matches!(error, StoreError::Damaged { .. }), "{error:?}");
 }
 
@@ -147,7 +148,7 @@ fn a_damaged_header() {
 
 #[test]
 fn a_damaged_page() {
-    // The second page, as the header tells where that is: the first table's root.
+    // The second page: the root of the first table. Its position is known from the header.
     let error = refused(|file| spoil(file, 4096, 64));
     assert!(matches!(error, StoreError::Damaged { .. }), "{error:?}");
 }
@@ -157,7 +158,7 @@ fn a_database_cut_short_anywhere() {
     for tenths in 1..10 {
         let error = refused(|file| {
             let whole = fs::read(file).expect("there");
-            fs::write(file, &whole[..whole.len() * tenths / 10]).expect("ours");
+            fs::write(file, &whole[..whole.len() * tenths / 10]).expect("the test owns it");
         });
         assert!(matches!(error, StoreError::Damaged { .. }), "cut at {tenths} tenths: {error:?}");
     }
@@ -167,9 +168,9 @@ fn a_database_cut_short_anywhere() {
 fn a_write_ahead_log_without_its_database() {
     let (_dir, home) = place();
     filled(&home);
-    fs::remove_file(database(&home)).expect("ours");
+    fs::remove_file(database(&home)).expect("the test owns it");
     let wal = home.join("carryover.db-wal");
-    fs::write(&wal, "what is left of somebody's log").expect("ours");
+    fs::write(&wal, "what is left of somebody's log").expect("the test owns it");
     let error = Home::open(&home, true).expect_err("a loss is not papered over");
     assert!(matches!(error, StoreError::Damaged { .. }), "{error:?}");
     assert!(wal.exists() && !database(&home).exists(), "both as they were");
@@ -180,7 +181,7 @@ fn what_a_killed_program_left_half_made_is_removed() {
     let (_dir, home) = place();
     filled(&home);
     let half = home.join(".carryover-new-AbCdEf");
-    fs::write(&half, "half a copy").expect("ours");
+    fs::write(&half, "half a copy").expect("the test owns it");
     assert_eq!(sound(&home), 60);
     assert!(!half.exists());
 }
@@ -193,7 +194,7 @@ fn a_folder_in_use_by_another_copy() {
     let error = Home::open(&home, true).expect_err("held by the other");
     assert_eq!(error, StoreError::InUse { path: home.clone() });
     assert!(error.may_pass(), "it helps to try later");
-    other.kill().and_then(|()| other.wait()).expect("ours to end");
+    other.kill().and_then(|()| other.wait()).expect("a child of the test");
     assert_eq!(sound(&home), 0, "the lock ends with its holder");
 }
 
@@ -223,26 +224,26 @@ mod permissions {
     use super::*;
     use std::os::unix::fs::PermissionsExt;
 
-    /// A folder that others reach but do not own, with `mode`, and in it what `fill` puts there.
+    /// A folder with `mode` that other users can reach but do not own, filled by `fill`.
     #[track_caller]
     fn opened_by_nobody(mode: u32, fill: impl FnOnce(&Path)) -> String {
         let (dir, home) = place();
-        fs::set_permissions(dir.path(), PermissionsExt::from_mode(0o755)).expect("ours");
-        fs::create_dir(&home).expect("ours");
+        fs::set_permissions(dir.path(), PermissionsExt::from_mode(0o755)).expect("the test owns it");
+        fs::create_dir(&home).expect("the test owns it");
         fill(&home);
-        fs::set_permissions(&home, PermissionsExt::from_mode(mode)).expect("ours");
+        fs::set_permissions(&home, PermissionsExt::from_mode(mode)).expect("the test owns it");
         let output = support::as_unprivileged_user("open", &home);
-        // So that it can be removed again by a user who is not root.
-        fs::set_permissions(&home, PermissionsExt::from_mode(0o755)).expect("ours");
+        // Makes it possible for a user other than root to remove the folder.
+        fs::set_permissions(&home, PermissionsExt::from_mode(0o755)).expect("the test owns it");
         let said = support::said(&output, "opened ");
         assert_eq!(said.len(), 1, "{output:?}");
         said.concat()
     }
 
     fn all_may_write_files(home: &Path) {
-        for file in fs::read_dir(home).expect("ours") {
-            let path = file.expect("ours").path();
-            fs::set_permissions(path, PermissionsExt::from_mode(0o666)).expect("ours");
+        for file in fs::read_dir(home).expect("the test owns it") {
+            let path = file.expect("the test owns it").path();
+            fs::set_permissions(path, PermissionsExt::from_mode(0o666)).expect("the test owns it");
         }
     }
 
@@ -266,7 +267,7 @@ mod permissions {
         let said = opened_by_nobody(0o777, |home| {
             filled(home);
             all_may_write_files(home);
-            fs::set_permissions(database(home), PermissionsExt::from_mode(0o444)).expect("ours");
+            fs::set_permissions(database(home), PermissionsExt::from_mode(0o444)).expect("the test owns it");
         });
         assert!(said.starts_with("Err(ReadOnly"), "{said}");
     }
@@ -278,7 +279,7 @@ mod permissions {
     }
 
     #[test]
-    fn a_folder_that_all_may_use_shows_that_the_others_fail_for_their_reason() {
+    fn with_all_permissions_the_same_folder_opens() {
         let said = opened_by_nobody(0o777, |home| {
             filled(home);
             all_may_write_files(home);
@@ -287,9 +288,9 @@ mod permissions {
     }
 }
 
-/// Overwrites `length` bytes from `from` on.
+/// Overwrites `length` bytes starting at `from`.
 fn spoil(file: &Path, from: usize, length: usize) {
     let mut bytes = fs::read(file).expect("there");
     bytes[from..from + length].fill(0xA5);
-    fs::write(file, bytes).expect("ours");
+    fs::write(file, bytes).expect("the test owns it");
 }

@@ -1,4 +1,4 @@
-//! What each table promises, held by the tables themselves: also against SQL that goes past the program's functions.
+//! The constraints that the tables themselves enforce, even against SQL that bypasses the program's functions.
 
 mod support;
 
@@ -11,7 +11,7 @@ use store::table::{draft, issued, keys, log, norms, patient, received, setting};
 use store::{Home, LATEST, StoreError, Tx};
 use support::{database, place};
 
-/// A new folder, and the outcome of one transaction in it.
+/// The result of one transaction in a new folder.
 fn within<T>(work: impl FnOnce(&Tx<'_>) -> Result<T, StoreError>) -> Result<T, StoreError> {
     let (_dir, home) = place();
     Home::open(&home, true).expect("a new folder").store_mut().transaction(work)
@@ -43,7 +43,7 @@ fn conflict<T: std::fmt::Debug>(outcome: Result<T, StoreError>, rule: &str) {
 }
 
 #[test]
-fn a_setting_is_set_set_anew_and_forgotten() {
+fn a_setting_is_set_replaced_and_deleted() {
     within(|tx| {
         assert_eq!(setting::get(tx, "language")?, None);
         setting::put(tx, "language", "en")?;
@@ -80,7 +80,7 @@ fn a_patient_has_one_draft_which_goes_with_the_patient() {
 }
 
 #[test]
-fn a_table_of_norms_takes_the_place_of_the_one_before() {
+fn a_table_of_norms_replaces_the_previous_one() {
     within(|tx| {
         assert_eq!(norms::get(tx)?, None);
         norms::put(tx, b"first")?;
@@ -171,7 +171,7 @@ fn keys_are_kept_once_and_replaced_on_purpose() {
 }
 
 #[test]
-fn of_each_patient_the_first_card_is_found() {
+fn the_first_card_of_each_patient_is_found() {
     within(|tx| {
         let [one, two, _without] = [1, 2, 3].map(|_| patient::insert(tx, sealed(b"patient")).expect("a new row"));
         issued::insert(tx, two, 2, sealed(b"two, second"))?;
@@ -227,7 +227,7 @@ fn a_row_that_cannot_be_sealed_is_not_there() {
 }
 
 #[test]
-fn a_patient_is_changed_and_removed_with_all_that_is_theirs() {
+fn a_patient_is_changed_and_removed_with_all_their_rows() {
     within(|tx| {
         let (one, two) = (patient::insert(tx, sealed(b"1"))?, patient::insert(tx, sealed(b"2"))?);
         for id in [one, two] {
@@ -247,7 +247,7 @@ fn a_patient_is_changed_and_removed_with_all_that_is_theirs() {
 }
 
 #[test]
-fn nothing_is_issued_to_or_received_from_nobody() {
+fn nothing_is_issued_to_or_received_from_an_unknown_patient() {
     conflict(within(|tx| issued::insert(tx, 9, 1, sealed(b"card"))), "FOREIGN KEY");
     conflict(within(|tx| received::insert(tx, 9, b"log", 1, sealed(b"summary"))), "FOREIGN KEY");
 }
@@ -279,7 +279,7 @@ fn an_export_is_received_once_and_found_again() {
 }
 
 #[test]
-fn no_sql_changes_what_is_for_good() {
+fn no_sql_changes_permanent_rows() {
     let (_dir, home) = place();
     let mut open = Home::open(&home, true).expect("a new folder");
     open.store_mut()
@@ -308,7 +308,8 @@ fn no_sql_changes_what_is_for_good() {
     }
 }
 
-/// The whole schema, as SQLite keeps it, against `schema.sql` beside this file: a review sees the schema, not only a step.
+/// Compares the whole schema, as SQLite stores it, with `schema.sql` next to this file, so that a change of the schema is seen as a
+/// whole.
 #[test]
 fn the_schema_is_the_one_on_record() {
     let (_dir, home) = place();
@@ -340,14 +341,13 @@ fn schema(home: &Path) -> String {
     all
 }
 
-/// A database of every schema version that people have, as it was written then. The samples are never written anew: a new
-/// version adds one.
+/// Opens a sample database of every schema version that people have. The samples are never rewritten; a new version adds one.
 #[test]
 fn databases_of_all_versions_open() {
     let samples = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/samples");
     for version in 1..=LATEST {
         let (_dir, home) = place();
-        fs::create_dir(&home).expect("ours");
+        fs::create_dir(&home).expect("the test owns it");
         fs::copy(samples.join(format!("v{version}.db")), database(&home)).expect("one sample a version");
         let open = Home::open(&home, false).expect("an old database is brought up to date");
         open.store()

@@ -1,4 +1,4 @@
-//! `carryover sway`, `carryover trend` and `carryover proportion`: the sums alone, for checking them.
+//! `carryover sway`, `carryover trend` and `carryover proportion`: run the analyses alone, so that they can be checked.
 
 use crate::Done;
 use crate::args::{Proportion, Sway, System, Trend};
@@ -9,7 +9,7 @@ use exercises::sway::{Marks, Os};
 use serde_json::{Value, json};
 use wire::Failure;
 
-/// Confidence of a share's limits.
+/// Confidence level of a share's limits.
 const CONFIDENCE: f64 = 0.95;
 
 pub fn sway(what: &Sway, out: &mut Out) -> Done {
@@ -51,14 +51,14 @@ pub fn proportion(what: &Proportion, out: &mut Out) -> Done {
         (Some(per_day), Some(rho)) => statistics::wilson_clustered(what.done, what.planned, CONFIDENCE, per_day, rho),
         _ => statistics::wilson(what.done, what.planned, CONFIDENCE),
     };
-    // Of nothing there is no share.
+    // If nothing was planned there is no share.
     let share = (what.planned > 0).then(|| f64::from(what.done) / f64::from(what.planned));
     let limit = |which: fn(Interval) -> f64| limits.map(which);
     figures(&json!({ "share": share, "low": limit(|of| of.low), "high": limit(|of| of.high) }), out);
     Ok(true)
 }
 
-/// One object a line, or for people one figure a line under its full name.
+/// Prints one JSON object, or one figure per line with its full name.
 fn figures(printed: &Value, out: &mut Out) {
     let mut lines = Vec::new();
     spell(printed, String::new(), &mut lines);
@@ -72,7 +72,7 @@ fn spell(value: &Value, name: String, lines: &mut Vec<String>) {
         Value::Array(list) if list.iter().any(Value::is_object) => {
             list.iter().enumerate().for_each(|(place, value)| spell(value, inner(&(place + 1).to_string()), lines));
         }
-        // What was not measured or is not reported has no figure.
+        // A value that was not measured or is not reported is printed as "-".
         Value::Null => lines.push(format!("{name} -")),
         Value::Array(list) => {
             let words: Vec<String> = list.iter().map(plain).collect();

@@ -309,10 +309,7 @@ pub struct To {
 }
 
 impl To {
-    /// What was asked for, if anything.
-    ///
-    /// # Errors
-    /// [`Failure::OutOfRange`] for a score above 10.
+    /// The requested correction, if any.
     pub fn correction(&self) -> Result<Option<Correction>, Failure> {
         let remove = self.remove.then_some(Correction::Never);
         let restore = self.restore.then_some(Correction::Stands);

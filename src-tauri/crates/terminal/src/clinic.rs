@@ -55,7 +55,7 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
     }
 }
 
-/// What a plan file needs to clear the alarms that are still open, ready to be copied.
+/// The lines that a plan file needs to clear the open alarms, ready to be copied.
 fn to_clear(page: &ReviewPage) -> String {
     let alarms = page.review.iter().flat_map(|review| &review.alarms).filter(|alarm| !alarm.cleared);
     let names: Vec<String> = alarms.map(|alarm| format!("\"{}\"", reviewing::alarm_name(alarm.entry))).collect();
@@ -75,7 +75,7 @@ fn passphrase(file: Option<&Path>, words: Words) -> ActionResult<String> {
     }
 }
 
-/// A name or a passphrase that does not do is told before a folder is made.
+/// An unsuitable name or passphrase is refused before a folder is created.
 fn start(args: &Args, name: &str, passphrase: String, out: &mut Out) -> Done {
     lock::could_start(name, &passphrase)?;
     let mut folder = DataFolder::open(&args.home(), true)?;
@@ -133,7 +133,7 @@ fn review(folder: &DataFolder, moment: &Moment, code: &str, form: Form, out: &mu
     Ok(true)
 }
 
-/// The table that is kept, a row a line, with where it is from.
+/// Prints the stored table, one line per row, with its source.
 fn show_norms(table: Option<&ClinicTable>, out: &mut Out) -> Done {
     out.say(|words| words.norms_kept(table).join("\n"), || json!({ "norms": table }));
     Ok(true)

@@ -7,7 +7,7 @@ use actions::Clock;
 use chrono::Duration;
 use serde_json::json;
 
-/// An example plan runs for six weeks.
+/// Length of the example plan, in days: six weeks.
 const PLAN_DAYS: i64 = 42;
 
 pub fn run(what: &Example, clock: &Clock, out: &mut Out) -> Done {

@@ -1,6 +1,6 @@
 //! The binary `carryover`: every action from the command line.
 //!
-//! Exit 0: done. 1: refused, with one sentence on what is wrong and one on what to do, on stderr. 2: wrong usage.
+//! Exit code 0: done. 1: refused, with one sentence on what is wrong and one on what to do, on stderr. 2: wrong usage.
 #![forbid(unsafe_code)]
 
 mod analysis;
@@ -17,7 +17,7 @@ use clap::Parser;
 use out::Out;
 use std::process::ExitCode;
 
-/// What a command answers: whether every part of it was done, or why nothing was.
+/// The result of a command: whether every part of it was done, or why nothing was.
 type Done = Result<bool, wire::Failure>;
 
 fn main() -> ExitCode {

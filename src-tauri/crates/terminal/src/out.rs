@@ -1,4 +1,4 @@
-//! What is printed, as text or as JSON lines.
+//! Prints results, as text or as JSON lines.
 
 use actions::platform;
 use serde_json::Value;
@@ -6,15 +6,15 @@ use std::io::Write;
 use wire::Failure;
 use words::Words;
 
-/// Where answers go.
+/// The output for results.
 pub struct Out {
     json: bool,
-    /// All text.
+    /// The texts of the chosen language.
     pub words: Words,
 }
 
 impl Out {
-    /// Text, or one JSON object a line.
+    /// Prints text, or with `json` one JSON object per line.
     pub fn new(json: bool) -> Out {
         Out { json, words: Words::new(platform::locale()) }
     }
@@ -24,19 +24,19 @@ impl Out {
         self.json
     }
 
-    /// One answer: the text, or the object on a line of its own.
+    /// Prints one result: the text, or the object on a line of its own.
     pub fn say(&mut self, text: impl FnOnce(Words) -> String, object: impl FnOnce() -> Value) {
         let line = if self.json { object().to_string() } else { text(self.words) };
-        // A reader that has gone away (a closed pipe) is no fault of ours.
+        // A reader that has gone away (a closed pipe) is not an error.
         let _ = writeln!(std::io::stdout(), "{line}");
     }
 
-    /// Text as it is.
+    /// Prints text unchanged.
     pub fn print(&mut self, text: &str) {
         let _ = write!(std::io::stdout(), "{text}");
     }
 
-    /// A refusal: what is wrong and what to do, on stderr.
+    /// Prints a failure to stderr: what is wrong and what to do.
     pub fn refuse(&mut self, failure: &Failure) {
         let refusal = self.words.failure(failure);
         let line = if self.json {

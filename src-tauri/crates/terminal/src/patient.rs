@@ -88,8 +88,8 @@ fn correct(args: &Args, which: Option<PlanId>, what: &Correct, moment: &Moment, 
     Ok(true)
 }
 
-/// The data folder that takes the card, and the card. A first card is looked at before there is a folder for it or a side is
-/// chosen, so that one that is refused leaves nothing behind.
+/// The data folder that takes the card, and the card. A first card is checked before a folder is created and a side is chosen, so
+/// that a refused card leaves nothing behind.
 fn folder_for(home: &Path, file: &[u8]) -> ActionResult<(DataFolder, CheckedCard)> {
     let mut folder = match DataFolder::open(home, false) {
         Err(Failure::HomeMissing { .. }) => {
@@ -136,7 +136,7 @@ fn slots(args: &Args, which: Option<PlanId>, from: NaiveDate, days: u16, place: 
     Ok(true)
 }
 
-/// RFC 3339 with the offset in force.
+/// The moment in RFC 3339 with its offset from UTC.
 pub(crate) fn instant(stamp: Stamp) -> String {
     let offset = FixedOffset::east_opt(stamp.offset_s);
     let utc = DateTime::from_timestamp_millis(stamp.utc_ms).unwrap_or_default();

@@ -1,4 +1,4 @@
-//! A plan card signed, and a card's signature checked.
+//! Signs a plan card, and checks a card's signature.
 
 use crate::{Keys, recipient};
 use ed25519_dalek::{Signature, Signer, VerifyingKey};
@@ -8,24 +8,24 @@ use format::card::{Card, CardFault, PairingSecret, Unverified, payload, seal};
 /// Why a card cannot be issued.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum IssueFault {
-    /// The card names other keys than those that would sign it.
+    /// The card names other keys than the ones that would sign it.
     #[error("the card names other keys")]
     OtherKeys,
-    /// The contents do not make a card.
+    /// The contents do not form a valid card.
     #[error(transparent)]
     Contents(#[from] CardFault),
 }
 
-/// Why a card is not to be trusted.
+/// Why a card is not trusted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum VerifyFault {
-    /// The plan is known, and came from a clinic with another key.
+    /// The plan is known and came from a clinic with another key.
     #[error("the card comes from another clinic than the plan")]
     OtherClinic,
-    /// The key that it names did not sign it: forged, or changed beyond what the checksum finds.
+    /// The card was not signed with the key that it names: it is forged, or changed in a way that the checksum does not detect.
     #[error("the card's signature does not hold")]
     NotSigned,
-    /// Anyone could open what is sealed to the recipient that it names.
+    /// Anyone could decrypt what is encrypted to the recipient on the card.
     #[error("the card's recipient is no key")]
     UnfitRecipient,
 }
@@ -35,11 +35,11 @@ pub fn of_clinic(keys: &Keys, plan: Plan, pairing_secret: PairingSecret, own: Ve
     Card { plan, verify_key: keys.verify_key(), recipient: keys.recipient(), pairing_secret, own }
 }
 
-/// Signs `card`: the bytes that go out as a file, as text or as a QR code.
+/// Signs `card` and returns the bytes that are handed over as a file, as text or as a QR code.
 ///
 /// # Errors
-/// [`IssueFault::OtherKeys`] for a card that names other keys than `keys`, [`IssueFault::Contents`] for one that no program
-/// would take back.
+/// [`IssueFault::OtherKeys`] for a card that names other keys than `keys`, [`IssueFault::Contents`] for one that no program would
+/// accept.
 pub fn issue(keys: &Keys, card: &Card) -> Result<Vec<u8>, IssueFault> {
     if (card.verify_key, card.recipient) != (keys.verify_key(), keys.recipient()) {
         return Err(IssueFault::OtherKeys);
@@ -49,12 +49,12 @@ pub fn issue(keys: &Keys, card: &Card) -> Result<Vec<u8>, IssueFault> {
     Ok(seal(&payload, &signature.to_bytes()))
 }
 
-/// Checks the signature over the bytes as they were received, strictly (no weak keys, one form of each signature).
+/// Checks the signature over the bytes as received, strictly (no weak keys, one form of each signature).
 ///
-/// `pinned` is the key under which an earlier card of the same plan came; none for a plan that is new here.
+/// `pinned` is the key that signed an earlier card of the same plan; `None` for a plan that is new here.
 ///
 /// # Errors
-/// [`VerifyFault`]; the card is not given out then.
+/// [`VerifyFault`]; the card's contents are not returned then.
 pub fn verify(card: Unverified, pinned: Option<[u8; 32]>) -> Result<Card, VerifyFault> {
     if pinned.is_some_and(|pinned| pinned != card.claimed_key()) {
         return Err(VerifyFault::OtherClinic);

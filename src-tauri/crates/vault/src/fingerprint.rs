@@ -1,10 +1,10 @@
-//! A clinic's fingerprint: what two people read to each other.
+//! A clinic's fingerprint: a short code that two people compare by reading it aloud.
 
 use crate::labels;
 
-/// Digits and capitals without those that are taken for another: no 0 O, 1 I L, 2 Z, 5 S, 8 B, U (for V).
+/// Digits and capitals that are not mistaken for each other: no 0 O, 1 I L, 2 Z, 5 S, 8 B, U (for V).
 const LETTERS: &[u8; 24] = b"34679ACDEFGHJKMNPQRTVWXY";
-/// Four groups of four: 73 bits.
+/// Four groups of four characters: 73 bits.
 const GROUPS: usize = 4;
 
 /// The fingerprint of a clinic's two keys, in groups: `EKMT-QFG6-FCEN-9CHW`.
@@ -27,7 +27,7 @@ mod tests {
 
     #[test]
     fn the_same_keys_have_the_same_fingerprint() {
-        // Computed once; patients compare it with what stands on their card.
+        // Computed once; patients compare it with the fingerprint on their card.
         assert_eq!(fingerprint(&[1; 32], &[2; 32]), "EKMT-QFG6-FCEN-9CHW");
     }
 

@@ -1,12 +1,12 @@
-//! A clinic's keys, and the one file that holds them all under a passphrase.
+//! A clinic's keys, and the file that contains all of them, encrypted under a passphrase.
 //!
 //! ```text
 //! key file   8F 43 6B 79 | version | checksum, 8 | age file with a single scrypt recipient
 //! within     version | Ed25519 seed, 32 | X25519 secret, 32 | data key, 32
 //! ```
 //!
-//! The checksum in front tells a damaged file from a wrong passphrase, which the age format alone cannot.
-//! [`age_file`] gives the part that any age tool opens.
+//! The checksum in front distinguishes a damaged file from a wrong passphrase, which the age format alone cannot. [`age_file`]
+//! returns the part that any age tool can decrypt.
 
 use crate::labels::checksum;
 use crate::{Cost, Passphrase, random, recipient};
@@ -19,35 +19,35 @@ use zeroize::Zeroizing;
 
 const MAGIC: [u8; 4] = *b"\x8FCky";
 const VERSION: u8 = 1;
-/// Magic, version, checksum.
+/// Length of magic, version and checksum, in bytes.
 const HEAD: usize = 4 + 1 + 8;
-/// Three keys.
+/// Length of the three keys, in bytes.
 const MATERIAL: usize = 3 * 32;
-/// Most bytes of a key file; it has about three hundred.
+/// Largest size of a key file, in bytes; a real one has about three hundred.
 const MAX_BYTES: usize = 4096;
 
-/// A clinic's keys, opened. Masked in debug output, wiped when dropped.
+/// A clinic's decrypted keys. Masked in debug output, wiped when dropped.
 pub struct Keys {
     material: Zeroizing<[u8; MATERIAL]>,
 }
 
 impl Keys {
-    /// The clinic's Ed25519 key, which goes on every card.
+    /// The clinic's public Ed25519 key, which is on every card.
     pub fn verify_key(&self) -> [u8; 32] {
         self.signing().verifying_key().to_bytes()
     }
 
-    /// The clinic's X25519 key, which goes on every card.
+    /// The clinic's public X25519 key, which is on every card.
     pub fn recipient(&self) -> [u8; 32] {
         recipient::public(&self.part(1))
     }
 
-    /// The clinic's fingerprint, as it shows on screen and paper.
+    /// The clinic's fingerprint, as shown on screen and paper.
     pub fn fingerprint(&self) -> String {
         crate::fingerprint(&self.verify_key(), &self.recipient())
     }
 
-    /// The identity that opens every summary with any age tool, to be printed and locked away.
+    /// The identity that decrypts every summary with any age tool; to be printed and locked away.
     pub fn identity_string(&self) -> IdentityText {
         use age::secrecy::ExposeSecret;
         IdentityText(Zeroizing::new(self.identity().to_string().expose_secret().to_owned()))
@@ -78,11 +78,11 @@ impl fmt::Debug for Keys {
     }
 }
 
-/// `AGE-SECRET-KEY-1…`: whoever has it reads every summary. Masked in debug output, wiped when dropped.
+/// `AGE-SECRET-KEY-1…`: whoever has it can read every summary. Masked in debug output, wiped when dropped.
 pub struct IdentityText(Zeroizing<String>);
 
 impl IdentityText {
-    /// The text itself: to be printed on paper that is locked away, and nowhere else.
+    /// The text itself. Only for printing on paper that is then locked away.
     pub fn expose_the_identity_for_printing(&self) -> &str {
         &self.0
     }
@@ -94,25 +94,25 @@ impl fmt::Debug for IdentityText {
     }
 }
 
-/// Why a key file does not open.
+/// Why a key file cannot be opened.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum KeysFault {
-    /// Something else.
+    /// It is not a key file.
     #[error("not a key file")]
     NotKeys,
-    /// Bytes have changed or are missing; no passphrase opens it.
+    /// Bytes were changed or are missing; no passphrase opens it.
     #[error("the key file is damaged")]
     Damaged,
-    /// The file is whole; the passphrase is another.
+    /// The file is undamaged, but the passphrase is wrong.
     #[error("the passphrase is another")]
     WrongPassphrase,
-    /// Trying a passphrase asks for more work than this program does.
+    /// Trying a passphrase would need more work than this program allows.
     #[error("a passphrase costs 2^{asked}, over the limit of 2^{}", Cost::MAX_READ.log_n())]
     TooCostly {
-        /// The exponent that the file asks for.
+        /// The exponent of the work that the file demands.
         asked: u8,
     },
-    /// Of a version that this program does not know.
+    /// The file has a version that this program does not know.
     #[error("version {found}, newer than {VERSION}")]
     NewerVersion {
         /// Its version.
@@ -120,24 +120,24 @@ pub enum KeysFault {
     },
 }
 
-/// New keys that are never kept: for what nobody needs to open later.
+/// New keys that are never stored, for data that nobody needs to decrypt later.
 pub fn for_now() -> Keys {
     Keys { material: random::bytes() }
 }
 
-/// New keys, and their file under `passphrase`, at the cost that is written.
+/// New keys, and their file under `passphrase`, at the usual cost.
 pub fn create(passphrase: &Passphrase) -> (Keys, Vec<u8>) {
     create_at(passphrase, Cost::WRITTEN)
 }
 
-/// New keys, and their file under `passphrase`, at a cost that the caller chooses.
+/// New keys, and their file under `passphrase`, at the given cost.
 pub fn create_at(passphrase: &Passphrase, cost: Cost) -> (Keys, Vec<u8>) {
     let keys = for_now();
     let sealed = seal(&keys, passphrase, cost);
     (keys, sealed)
 }
 
-/// The file of `keys` under another passphrase. The old file still opens with the old one wherever a copy of it is.
+/// The file of `keys` under another passphrase. Copies of the old file still open with the old passphrase.
 pub fn seal(keys: &Keys, passphrase: &Passphrase, cost: Cost) -> Vec<u8> {
     let mut plain = Zeroizing::new(vec![VERSION]);
     plain.extend(keys.material.as_slice());
@@ -145,12 +145,12 @@ pub fn seal(keys: &Keys, passphrase: &Passphrase, cost: Cost) -> Vec<u8> {
     frame(&sealed)
 }
 
-/// The age file under a passphrase.
+/// Encrypts bytes as an age file under a passphrase.
 fn seal_bytes(plain: &[u8], passphrase: &Passphrase, cost: Cost) -> Vec<u8> {
     let mut recipient = age::scrypt::Recipient::new(passphrase.for_age());
     recipient.set_work_factor(cost.log_n());
-    let encryptor =
-        age::Encryptor::with_recipients(once(&recipient as &dyn age::Recipient)).expect("one scrypt recipient stands alone");
+    let encryptor = age::Encryptor::with_recipients(once(&recipient as &dyn age::Recipient))
+        .expect("a single scrypt recipient is allowed");
     let mut sealed = Vec::new();
     let mut writer = encryptor.wrap_output(&mut sealed).expect("a vector takes every byte");
     writer.write_all(plain).expect("a vector takes every byte");
@@ -162,10 +162,10 @@ fn frame(sealed: &[u8]) -> Vec<u8> {
     [&MAGIC, &[VERSION][..], &checksum(sealed), sealed].concat()
 }
 
-/// The part of a key file that any age tool opens with the passphrase.
+/// The part of a key file that any age tool can decrypt with the passphrase.
 ///
 /// # Errors
-/// [`KeysFault`], all but those that need the passphrase.
+/// [`KeysFault`], except those that need the passphrase.
 pub fn age_file(file: &[u8]) -> Result<&[u8], KeysFault> {
     if file.len() > MAX_BYTES {
         return Err(KeysFault::NotKeys);
@@ -182,7 +182,7 @@ pub fn age_file(file: &[u8]) -> Result<&[u8], KeysFault> {
 /// Opens a key file.
 ///
 /// # Errors
-/// [`KeysFault`] tells a wrong passphrase from a damaged file and from one that would cost too much to try.
+/// [`KeysFault`], which distinguishes a wrong passphrase, a damaged file, and a file that would need too much work.
 pub fn open(file: &[u8], passphrase: &Passphrase) -> Result<Keys, KeysFault> {
     let sealed = age_file(file)?;
     let decryptor = age::Decryptor::new_buffered(sealed).map_err(|_| KeysFault::Damaged)?;

@@ -1,4 +1,4 @@
-//! The only place that derives a key or binds one, each under a label of its own.
+//! The only place where keys are derived or encryption is bound to a context; each use has its own label.
 
 use exercises::id::PlanId;
 use format::card::PairingSecret;
@@ -7,8 +7,8 @@ use hmac::{Hmac, Mac};
 use sha2::{Digest, Sha256};
 use zeroize::Zeroizing;
 
-/// The keyed hash that shows where a summary comes from, over nothing yet: HMAC-SHA-256 (RFC 2104) under a key that
-/// HKDF-SHA-256 (RFC 5869) derives from the card's secret, with the plan as salt.
+/// The keyed hash that proves who made a summary, before any data are added: HMAC-SHA-256 (RFC 2104) under a key that HKDF-SHA-256
+/// (RFC 5869) derives from the card's secret, with the plan as salt.
 pub(crate) fn summary_tag(secret: &PairingSecret, plan: PlanId) -> Hmac<Sha256> {
     let derive = Hkdf::<Sha256>::new(Some(&plan.0), secret.expose_the_secret_bytes());
     let mut key = Zeroizing::new([0; 32]);
@@ -16,7 +16,7 @@ pub(crate) fn summary_tag(secret: &PairingSecret, plan: PlanId) -> Hmac<Sha256> 
     Hmac::new_from_slice(key.as_slice()).expect("HMAC takes a key of any length")
 }
 
-/// What a sealed row is bound to: its table and its name there, each with its length before it.
+/// The context that a row's encryption is bound to: its table and its name there, each preceded by its length.
 pub(crate) fn row(table: &str, row: &[u8]) -> Vec<u8> {
     let mut bound = b"carryover/row/v1\0".to_vec();
     for part in [table.as_bytes(), row] {
@@ -26,7 +26,7 @@ pub(crate) fn row(table: &str, row: &[u8]) -> Vec<u8> {
     bound
 }
 
-/// What a clinic's fingerprint is taken from.
+/// The hash that a clinic's fingerprint is made from.
 pub(crate) fn fingerprint(verify_key: &[u8; 32], recipient: &[u8; 32]) -> [u8; 32] {
     Sha256::new()
         .chain_update(b"carryover/fingerprint/v1\0")
@@ -36,7 +36,7 @@ pub(crate) fn fingerprint(verify_key: &[u8; 32], recipient: &[u8; 32]) -> [u8; 3
         .into()
 }
 
-/// The checksum in front of a sealed key file: it proves nothing, it tells damage from a wrong passphrase.
+/// The checksum in front of an encrypted key file. It proves nothing; it only distinguishes damage from a wrong passphrase.
 pub(crate) fn checksum(sealed: &[u8]) -> [u8; 8] {
     let [a, b, c, d, e, f, g, h, ..]: [u8; 32] = Sha256::digest(sealed).into();
     [a, b, c, d, e, f, g, h]

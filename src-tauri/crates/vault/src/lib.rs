@@ -1,7 +1,7 @@
-//! Keys, signatures, sealing with age, passphrases. The only crate that names age.
+//! Keys, signatures, encryption with age ("sealing"), passphrases. The only crate that uses age.
 //!
-//! Secrets are types: masked in debug output, wiped when dropped, without a way to be serialized. Every label under which
-//! something is derived or bound stands in `labels.rs`; those under which something is signed, beside the bytes in `format`.
+//! Secrets have types of their own: masked in debug output, wiped when dropped, and not serializable. Every label under which
+//! something is derived or bound is in `labels.rs`; the labels of signatures are next to the bytes in `format`.
 //!
 //! Nothing here reads a file, a clock or a database: bytes in, bytes out.
 #![forbid(unsafe_code)]

@@ -1,4 +1,4 @@
-//! A passphrase, and how much work it takes to try one.
+//! A passphrase, and the work that trying one needs.
 
 use age::secrecy::{ExposeSecret, SecretString};
 use std::fmt;
@@ -8,12 +8,12 @@ use std::fmt;
 pub struct Passphrase(SecretString);
 
 impl Passphrase {
-    /// Takes the text over, as typed.
+    /// Takes ownership of the text, as typed.
     pub fn new(typed: String) -> Passphrase {
         Passphrase(SecretString::from(typed))
     }
 
-    /// Its length in characters, for advice on choosing one.
+    /// Its length in characters, for advice when choosing one.
     pub fn characters(&self) -> usize {
         self.0.expose_secret().chars().count()
     }
@@ -34,12 +34,12 @@ impl fmt::Debug for Passphrase {
 pub struct Cost(u8);
 
 impl Cost {
-    /// What is written: 64 MiB and a fifth of a second on a small computer.
+    /// The cost of new files: 64 MiB and a fifth of a second on a small computer.
     pub const WRITTEN: Cost = Cost(16);
-    /// The most that is read: 256 MiB. A file that asks for more is refused before any work.
+    /// The highest cost that is accepted: 256 MiB. A file that demands more is refused before any work is done.
     pub const MAX_READ: Cost = Cost(18);
 
-    /// Another cost, from 1 (no protection, for tests) up to [`Cost::MAX_READ`].
+    /// A cost from 1 (no protection, for tests) up to [`Cost::MAX_READ`].
     pub fn new(log_n: u8) -> Option<Cost> {
         (1..=Cost::MAX_READ.0).contains(&log_n).then_some(Cost(log_n))
     }
@@ -55,13 +55,13 @@ mod tests {
     use super::*;
 
     #[test]
-    fn debug_output_shows_nothing_of_it() {
+    fn debug_output_does_not_show_the_passphrase() {
         let shown = format!("{:?}", Passphrase::new("seven grey herons".to_owned()));
         assert_eq!(shown, "Passphrase(..)");
     }
 
     #[test]
-    fn a_cost_outside_what_is_read_cannot_be_made() {
+    fn a_cost_out_of_range_cannot_be_made() {
         assert_eq!((Cost::new(0), Cost::new(19)), (None, None));
         assert_eq!(Cost::new(18), Some(Cost::MAX_READ));
     }

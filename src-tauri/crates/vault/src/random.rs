@@ -1,4 +1,4 @@
-//! Random names and secrets, from the operating system.
+//! Random ids and secrets, from the operating system.
 
 use exercises::id::{LogId, PlanId};
 use format::card::PairingSecret;
@@ -7,29 +7,29 @@ use rand::RngCore;
 use rand::rngs::OsRng;
 use zeroize::Zeroizing;
 
-/// `N` bytes of the operating system's randomness, wiped when dropped.
+/// `N` random bytes from the operating system, wiped when dropped.
 pub(crate) fn bytes<const N: usize>() -> Zeroizing<[u8; N]> {
     let mut bytes = Zeroizing::new([0; N]);
     OsRng.fill_bytes(bytes.as_mut_slice());
     bytes
 }
 
-/// A name for a new plan, not derived from the person.
+/// An id for a new plan, not derived from the person.
 pub fn plan_id() -> PlanId {
     PlanId(*bytes())
 }
 
-/// A name for a new installation's log.
+/// An id for a new installation's log.
 pub fn log_id() -> LogId {
     LogId(*bytes())
 }
 
-/// The secret that a new plan's cards carry.
+/// The secret that is on all cards of a new plan.
 pub fn pairing_secret() -> PairingSecret {
     PairingSecret::new(*bytes())
 }
 
-/// A name for one sealing that goes as frames.
+/// An id for one sealing that is sent as frames.
 pub fn transfer() -> Transfer {
     Transfer(*bytes())
 }
@@ -39,7 +39,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn no_two_random_names_are_alike() {
+    fn no_two_random_ids_are_alike() {
         assert_ne!(plan_id(), plan_id());
         assert_ne!(log_id(), log_id());
         assert_ne!(transfer(), transfer());

@@ -1,10 +1,10 @@
-//! An X25519 recipient of the age format, between the thirty-two bytes on a card and the type that seals.
+//! Converts an X25519 recipient between the thirty-two bytes on a card and the type of the age library.
 
 use age::x25519::{Identity, Recipient};
 use bech32::{Bech32, Hrp};
 use zeroize::Zeroizing;
 
-/// The recipient of these bytes; `None` for a point of low order, to which anyone could open what is sealed.
+/// The recipient for these bytes; `None` for a point of low order, because anyone could decrypt what is encrypted to it.
 pub(crate) fn of_bytes(bytes: &[u8; 32]) -> Option<Recipient> {
     if has_low_order(bytes) {
         return None;
@@ -12,18 +12,18 @@ pub(crate) fn of_bytes(bytes: &[u8; 32]) -> Option<Recipient> {
     text("age", bytes).parse().ok()
 }
 
-/// Whether every secret comes to nothing with this point (RFC 7748, section 6.1: the all-zero result).
+/// Whether every secret gives the all-zero result with this point (RFC 7748, section 6.1).
 pub(crate) fn has_low_order(point: &[u8; 32]) -> bool {
     x25519_dalek::x25519([1; 32], *point) == [0; 32]
 }
 
-/// The identity of these secret bytes.
+/// The identity for these secret bytes.
 pub(crate) fn identity(secret: &[u8; 32]) -> Identity {
     let written = Zeroizing::new(text("age-secret-key-", secret).to_uppercase());
     written.parse().expect("thirty-two bytes in Bech32 are an identity")
 }
 
-/// The public bytes of secret ones.
+/// The public bytes for secret ones.
 pub(crate) fn public(secret: &[u8; 32]) -> [u8; 32] {
     x25519_dalek::x25519(*secret, x25519_dalek::X25519_BASEPOINT_BYTES)
 }

@@ -1,6 +1,6 @@
-//! The clinic's rows at rest: XChaCha20-Poly1305 under the data key, bound to table and row.
+//! Encrypts the clinic's rows: XChaCha20-Poly1305 under the data key, bound to table and row.
 //!
-//! A row moved to another table or another place does not open there.
+//! A row that is moved to another table or another id cannot be decrypted there.
 //!
 //! ```text
 //! sealed   version | nonce, 24 | ciphertext | tag, 16
@@ -13,13 +13,13 @@ use chacha20poly1305::{XChaCha20Poly1305, XNonce};
 const VERSION: u8 = 1;
 const NONCE: usize = 24;
 
-/// Why a row does not open.
+/// Why a row cannot be decrypted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum RowFault {
-    /// Changed, cut, from another place, or sealed under other keys.
+    /// It was changed, truncated, moved from another row, or encrypted under other keys.
     #[error("the row does not open under these keys at this place")]
     Damaged,
-    /// Of a version that this program does not know.
+    /// It has a version that this program does not know.
     #[error("version {found}, newer than {VERSION}")]
     NewerVersion {
         /// Its version.
@@ -27,7 +27,7 @@ pub enum RowFault {
     },
 }
 
-/// Seals one row's payload for its place.
+/// Encrypts one row's payload for its table and id.
 pub fn seal(keys: &Keys, table: &str, row: &[u8], plain: &[u8]) -> Vec<u8> {
     let nonce = random::bytes::<NONCE>();
     let payload = Payload { msg: plain, aad: &labels::row(table, row) };
@@ -36,7 +36,7 @@ pub fn seal(keys: &Keys, table: &str, row: &[u8], plain: &[u8]) -> Vec<u8> {
     [&[VERSION], nonce.as_slice(), &sealed].concat()
 }
 
-/// Opens one row's payload at its place.
+/// Decrypts one row's payload for its table and id.
 ///
 /// # Errors
 /// [`RowFault`].

@@ -1,7 +1,7 @@
-//! A summary sealed to the clinic, and opened there.
+//! Seals a summary to the clinic, and opens it there.
 //!
-//! What goes out is a plain binary age file with one X25519 recipient, which any age tool opens with the clinic's identity.
-//! Within it stands the letter of `format::summary` with its tag.
+//! The result is a plain binary age file with one X25519 recipient, which any age tool can decrypt with the clinic's identity. It
+//! contains the letter of `format::summary` with its tag.
 
 use crate::{Keys, labels, recipient};
 use age::DecryptError;
@@ -13,59 +13,59 @@ use hmac::Mac;
 use std::io::Read;
 use std::iter::once;
 
-/// First bytes of every age file of version 1.
+/// The first bytes of every age file of version 1.
 const AGE: &[u8] = b"age-encryption.org/v1\n";
 
 /// Why a summary cannot be sealed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum SealFault {
-    /// Anyone could open what is sealed to this recipient.
+    /// Anyone could decrypt what is sealed to this recipient.
     #[error("the recipient is no key")]
     UnfitRecipient,
-    /// The contents do not make a summary.
+    /// The contents do not form a valid summary.
     #[error(transparent)]
     Contents(#[from] SummaryFault),
 }
 
-/// Why a file is no summary for this clinic.
+/// Why a file is not a summary for this clinic.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum OpenFault {
-    /// Something else than a sealed file.
+    /// It is not a sealed file.
     #[error("not a sealed summary")]
     NotSealed,
-    /// More than any summary has, sealed or opened.
+    /// It is larger than any summary, sealed or decrypted.
     #[error("larger than the {most} bytes that a summary may have")]
     TooBig {
-        /// The limit that it breaks, in bytes.
+        /// The limit, in bytes.
         most: usize,
     },
-    /// Sealed under a passphrase, which a summary never is.
+    /// It is encrypted under a passphrase, which a summary never is.
     #[error("sealed under a passphrase")]
     UnderPassphrase,
-    /// Sealed to another key, or changed in the lines that say to which.
+    /// It is sealed to another key, or changed in the lines that name the recipient.
     #[error("sealed to another clinic")]
     ForAnotherClinic,
-    /// Changed or cut on the way.
+    /// It was changed or truncated.
     #[error("damaged on the way")]
     Damaged,
-    /// About a plan that is not known here.
+    /// It is about a plan that is not known here.
     #[error("about the unknown plan {plan}")]
     UnknownPlan {
         /// The plan.
         plan: PlanId,
     },
-    /// Written by someone who did not hold the plan's card.
+    /// It was written by someone who did not have the plan's card.
     #[error("not from the holder of the card of plan {plan}")]
     NotFromTheCard {
         /// The plan that it claims to be about.
         plan: PlanId,
     },
-    /// Opened, but what is in it cannot be read.
+    /// It was decrypted, but its contents cannot be read.
     #[error(transparent)]
     Contents(#[from] SummaryFault),
 }
 
-/// Seals `summary` to `recipient`, with the tag that only a holder of the card can make.
+/// Seals `summary` to the recipient `to`, with the tag that only someone with the card can make.
 ///
 /// # Errors
 /// [`SealFault`].
@@ -78,9 +78,9 @@ pub fn seal(summary: &Summary, secret: &PairingSecret, to: &[u8; 32]) -> Result<
     Ok(age::encrypt(&recipient, &letter.to_bytes()).expect("a vector takes every byte"))
 }
 
-/// Opens a sealed summary: to its end, then the tag, and only then what it says.
+/// Opens a sealed summary: decrypts it completely, then checks the tag, and only then reads the contents.
 ///
-/// `secret_of` gives the secret that a plan's cards carry.
+/// `secret_of` returns the secret on a plan's cards.
 ///
 /// # Errors
 /// [`OpenFault`].
@@ -98,7 +98,7 @@ pub fn open(
     Ok(read(&letter.body)?)
 }
 
-/// The whole plaintext of an age file for `identity`.
+/// Decrypts the whole age file for `identity`.
 fn decrypt(sealed: &[u8], identity: &age::x25519::Identity) -> Result<Vec<u8>, OpenFault> {
     if sealed.len() > MAX_SEALED {
         return Err(OpenFault::TooBig { most: MAX_SEALED });
@@ -125,7 +125,7 @@ mod tests {
     use super::*;
     use sha2::{Digest, Sha256};
 
-    /// What a vector of the age format expects, in this crate's faults. Only the first lines are text.
+    /// Checks that a test vector of the age format gives the expected fault. Only the vector's first lines are text.
     fn check(name: &str, vector: &[u8]) {
         let blank = vector.windows(2).position(|bytes| bytes == b"\n\n").expect("a blank line");
         let (head, sealed) = (String::from_utf8_lossy(&vector[..blank]), &vector[blank + 2..]);

@@ -1,4 +1,4 @@
-//! Cards signed and checked.
+//! Signing and checking cards.
 
 #[path = "../../format/tests/support/mod.rs"]
 mod support;
@@ -25,7 +25,7 @@ fn opened(bytes: &[u8]) -> Unverified {
     card::open(bytes).expect("well formed")
 }
 
-/// `card` signed with `key`, whatever keys it names.
+/// `card` signed with `key`, whichever keys it names.
 fn signed_by(key: &SigningKey, card: &Card) -> Unverified {
     let payload = card::payload(card).expect("a card");
     opened(&card::seal(&payload, &key.sign(payload.bytes_to_sign()).to_bytes()))
@@ -85,10 +85,10 @@ fn a_signature_by_another_key_than_the_named_one_is_not_trusted() {
     assert_eq!(verify(signed_by(&stranger, &card), None), Err(VerifyFault::NotSigned));
 }
 
-/// With the neutral point as key, the neutral point and zero make a signature that the loose equation of RFC 8032 accepts
-/// for any message.
+/// With the neutral point as key, the neutral point and zero form a signature that the loose equation of RFC 8032 accepts for any
+/// message.
 #[test]
-fn a_key_under_which_anything_is_signed_is_not_trusted() {
+fn a_weak_key_that_accepts_any_signature_is_not_trusted() {
     let mut neutral = [0; 32];
     neutral[0] = 1;
     let mut signature = [0; 64];
@@ -106,7 +106,7 @@ fn a_recipient_to_which_nothing_can_be_sealed_is_refused() {
 }
 
 #[test]
-fn the_frozen_card_of_version_1_is_still_taken() {
+fn the_frozen_card_of_version_1_is_still_accepted() {
     let (bin, text) =
         (include_bytes!("../../format/tests/frozen/card-1.bin"), include_str!("../../format/tests/frozen/card-1.txt"));
     let file = include_bytes!("frozen/keys-1.bin");

@@ -1,4 +1,4 @@
-//! The key file: what opens it, and what each kind of refusal is called.
+//! The key file: what opens it, and which fault each refusal has.
 
 use sha2::{Digest, Sha256};
 use vault::keys::{self, KeysFault};
@@ -8,7 +8,7 @@ fn passphrase(text: &str) -> Passphrase {
     Passphrase::new(text.to_owned())
 }
 
-/// Keys under "seven grey herons" at the lowest cost.
+/// Keys and their file under "seven grey herons" at the lowest cost.
 fn sealed() -> (Keys, Vec<u8>) {
     keys::create_at(&passphrase("seven grey herons"), Cost::new(1).expect("a cost"))
 }
@@ -17,7 +17,7 @@ fn fault(file: &[u8], text: &str) -> Option<KeysFault> {
     keys::open(file, &passphrase(text)).err()
 }
 
-/// A key file around an age file, with the checksum made good.
+/// A key file around an age file, with a correct checksum.
 fn framed(version: u8, age_file: &[u8]) -> Vec<u8> {
     [b"\x8FCky", &[version][..], &Sha256::digest(age_file)[..8], age_file].concat()
 }
@@ -41,7 +41,7 @@ fn no_two_clinics_have_a_key_in_common() {
 }
 
 #[test]
-fn another_passphrase_is_told_from_damage() {
+fn a_wrong_passphrase_is_distinguished_from_damage() {
     let (_, file) = sealed();
     for other in ["seven grey heron", "Seven grey herons", "", "seven grey herons "] {
         assert_eq!(fault(&file, other), Some(KeysFault::WrongPassphrase), "{other:?}");
@@ -49,7 +49,7 @@ fn another_passphrase_is_told_from_damage() {
 }
 
 #[test]
-fn any_flipped_byte_and_any_cut_is_called_damage() {
+fn any_flipped_byte_and_any_truncation_is_reported_as_damage() {
     let (_, file) = sealed();
     for at in 0..file.len() {
         let mut flipped = file.clone();
@@ -78,7 +78,7 @@ fn a_file_that_asks_for_too_much_work_is_refused_before_any() {
 }
 
 #[test]
-fn other_files_are_no_keys() {
+fn other_files_are_not_key_files() {
     for other in [&b""[..], b"\x8FCk", b"age-encryption.org/v1\n", b"\x8FCrd\x01\x01", &[0x8F; 10_000]] {
         assert_eq!(fault(other, "x"), Some(KeysFault::NotKeys), "{:?}", &other[..other.len().min(20)]);
     }
@@ -88,7 +88,7 @@ fn other_files_are_no_keys() {
 }
 
 #[test]
-fn what_is_written_costs_two_to_the_sixteenth() {
+fn new_files_have_the_usual_cost() {
     let (_, file) = keys::create(&passphrase("seven grey herons"));
     let age_file = keys::age_file(&file).expect("whole");
     let header = String::from_utf8_lossy(&age_file[..80]).into_owned();
@@ -111,7 +111,7 @@ fn the_printed_identity_is_the_one_of_the_card() {
     let (keys, _) = sealed();
     let printed = keys.identity_string();
     let text = printed.expose_the_identity_for_printing();
-    assert!(text.starts_with("AGE-SECRET-KEY-1"), "as any age tool takes it");
+    assert!(text.starts_with("AGE-SECRET-KEY-1"), "as any age tool accepts it");
     let identity: age::x25519::Identity = text.parse().expect("an identity");
     let public: String = identity.to_public().to_string();
     let (_, bytes) = bech32::decode(&public).expect("Bech32");

@@ -1,4 +1,4 @@
-//! Rows at rest: each opens at its place only.
+//! Encrypted rows: each can be decrypted only for its own table and id.
 
 use proptest::prelude::*;
 use std::sync::LazyLock;
@@ -15,7 +15,7 @@ proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
-    fn any_row_opens_at_its_place(table in ".{0,20}", row: Vec<u8>, plain: Vec<u8>) {
+    fn any_row_can_be_decrypted_for_its_table_and_id(table in ".{0,20}", row: Vec<u8>, plain: Vec<u8>) {
         let sealed = seal(&KEYS, &table, &row, &plain);
         prop_assert_eq!(open(&KEYS, &table, &row, &sealed), Ok(plain));
     }
@@ -27,7 +27,7 @@ proptest! {
 }
 
 #[test]
-fn a_row_does_not_open_elsewhere() {
+fn a_row_cannot_be_decrypted_for_another_table_or_id() {
     let sealed = seal(&KEYS, "plan", b"17", b"payload");
     for (table, row) in
         [("plan", &b"18"[..]), ("patient", b"17"), ("plan1", b"7"), ("pla", b"n17"), ("plan17", b""), ("", b"plan17")]
@@ -38,7 +38,7 @@ fn a_row_does_not_open_elsewhere() {
 }
 
 #[test]
-fn any_flipped_byte_and_any_cut_is_refused() {
+fn any_flipped_byte_and_any_truncation_is_refused() {
     let sealed = seal(&KEYS, "plan", b"17", b"payload");
     for at in 0..sealed.len() {
         let mut flipped = sealed.clone();
@@ -50,6 +50,6 @@ fn any_flipped_byte_and_any_cut_is_refused() {
 }
 
 #[test]
-fn the_same_row_is_never_sealed_the_same_way_twice() {
+fn the_same_row_is_never_encrypted_to_the_same_bytes_twice() {
     assert_ne!(seal(&KEYS, "plan", b"17", b"payload"), seal(&KEYS, "plan", b"17", b"payload"));
 }

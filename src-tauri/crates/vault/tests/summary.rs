@@ -31,7 +31,7 @@ fn sealed(summary: &Summary) -> Vec<u8> {
     seal(summary, &secret(), &KEYS.recipient()).expect("a summary")
 }
 
-/// Opens as the clinic that knows the secret of every plan.
+/// Opens a file as a clinic that knows the secret of every plan.
 fn opened(sealed: &[u8]) -> Result<Summary, OpenFault> {
     open(sealed, &KEYS, |_| Some(secret()))
 }
@@ -44,7 +44,7 @@ fn to(keys: &Keys) -> Recipient {
     identity(keys).to_public()
 }
 
-/// The tag as the documentation states it, computed here a second time.
+/// The tag as documented, computed independently.
 fn tag(letter: &Letter, recipient: &[u8; 32]) -> [u8; 32] {
     let mut key = [0; 32];
     let derive = Hkdf::<Sha256>::new(Some(&letter.body.plan.0), secret().expose_the_secret_bytes());
@@ -54,7 +54,7 @@ fn tag(letter: &Letter, recipient: &[u8; 32]) -> [u8; 32] {
     tag.finalize().into_bytes().into()
 }
 
-/// The six weeks' letter, changed, with a good tag, sealed to the clinic.
+/// A letter of six weeks, changed, with a correct tag, sealed to the clinic.
 fn letter_with(change: impl FnOnce(&mut Letter)) -> Vec<u8> {
     let mut letter = Letter { body: write(&support::six_weeks()).expect("a summary"), tag: [0; 32] };
     change(&mut letter);
@@ -80,7 +80,7 @@ proptest! {
 }
 
 #[test]
-fn any_flipped_byte_is_refused_and_nothing_of_it_is_given_out() {
+fn any_flipped_byte_is_refused_and_no_contents_are_returned() {
     let sealed = sealed(&support::frozen_summary());
     let header = sealed.windows(4).position(|bytes| bytes == b"\n---").expect("the end of the header");
     for at in 0..sealed.len() {
@@ -89,7 +89,7 @@ fn any_flipped_byte_is_refused_and_nothing_of_it_is_given_out() {
         let fault = opened(&flipped).expect_err("a flipped byte");
         let expected = match at {
             0..22 => matches!(fault, OpenFault::NotSealed),
-            // In the lines that say to whom it is sealed, damage may look like another recipient.
+            // In the lines that name the recipient, damage may look like another recipient.
             at if at <= header => matches!(fault, OpenFault::ForAnotherClinic | OpenFault::Damaged),
             _ => matches!(fault, OpenFault::Damaged),
         };
@@ -98,7 +98,7 @@ fn any_flipped_byte_is_refused_and_nothing_of_it_is_given_out() {
 }
 
 #[test]
-fn cut_at_any_length_it_is_called_damage() {
+fn a_truncation_at_any_length_is_reported_as_damage() {
     let sealed = sealed(&support::frozen_summary());
     assert_eq!(opened(&[]), Err(OpenFault::NotSealed));
     for length in 1..sealed.len() {
@@ -121,7 +121,7 @@ fn a_plan_that_is_not_known_is_named() {
 }
 
 #[test]
-fn who_did_not_hold_the_card_is_not_believed() {
+fn a_sender_without_the_card_is_not_believed() {
     let summary = support::six_weeks();
     let forged = seal(&summary, &vault::random::pairing_secret(), &KEYS.recipient()).expect("anyone can seal");
     assert_eq!(opened(&forged), Err(OpenFault::NotFromTheCard { plan: summary.plan }));
@@ -131,7 +131,7 @@ fn who_did_not_hold_the_card_is_not_believed() {
 fn one_clinic_cannot_pass_a_patients_letter_on_to_another() {
     let (summary, second) = (support::six_weeks(), new_keys());
     let letter = age::decrypt(&identity(&KEYS), &sealed(&summary)).expect("the first clinic reads it");
-    let passed_on = age::encrypt(&to(&second), &letter).expect("and seals it anew");
+    let passed_on = age::encrypt(&to(&second), &letter).expect("and encrypts it again");
     let found = open(&passed_on, &second, |_| Some(secret()));
     assert_eq!(found, Err(OpenFault::NotFromTheCard { plan: summary.plan }));
 }
@@ -157,7 +157,7 @@ fn every_field_of_the_letter_is_under_the_tag() {
 }
 
 #[test]
-fn contents_are_refused_by_name_also_from_a_holder_of_the_card() {
+fn invalid_contents_are_refused_with_their_fault_even_from_somebody_with_the_card() {
     let bomb = |letter: &mut Letter| letter.body.packed = miniz_oxide::deflate::compress_to_vec(&vec![0; 60_000_000], 9);
     let too_big = SummaryFault::TooBig { most: MAX_CONTENTS };
     assert_eq!(opened(&letter_with(bomb)), Err(OpenFault::Contents(too_big)));
@@ -171,7 +171,7 @@ fn contents_are_refused_by_name_also_from_a_holder_of_the_card() {
 }
 
 #[test]
-fn a_newer_letter_and_other_sealed_files_are_told_apart() {
+fn a_newer_letter_and_other_sealed_files_have_different_faults() {
     let mut newer = Letter { body: write(&support::six_weeks()).expect("a summary"), tag: [0; 32] }.to_bytes();
     newer[4] = 2;
     for (plain, fault) in [
@@ -212,7 +212,7 @@ fn the_frozen_summary_of_version_1_still_opens() {
     assert_eq!(open(include_bytes!("frozen/summary-1.age"), &keys, known), Ok(support::frozen_summary()));
 }
 
-/// The age program with these arguments and this input.
+/// Runs the age program with these arguments and this input; returns its output.
 fn age_program(arguments: &[&str], input: &[u8]) -> Vec<u8> {
     use std::io::Write;
     let started = Command::new("age").args(arguments).stdin(Stdio::piped()).stdout(Stdio::piped()).spawn();
@@ -237,7 +237,7 @@ fn the_age_program_opens_it_with_the_printed_identity() {
 }
 
 #[test]
-fn what_the_age_program_seals_opens_here_if_its_tag_is_good() {
+fn a_file_encrypted_by_the_age_program_opens_here_if_its_tag_is_correct() {
     let mut letter = Letter { body: write(&support::six_weeks()).expect("a summary"), tag: [0; 32] };
     let recipient = to(&KEYS).to_string();
     let arguments = ["--encrypt", "--recipient", recipient.as_str()];

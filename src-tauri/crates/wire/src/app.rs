@@ -1,4 +1,4 @@
-//! What both sides of the program ask: which side it is on, and what the catalogue holds.
+//! Commands for both sides of the program: which side it is on, and the contents of the catalogue.
 
 pub use crate::markers::app::*;
 
@@ -29,50 +29,50 @@ pub struct SampleRequest {
     pub begin: bool,
 }
 
-/// The language chosen.
+/// The chosen language.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct LocaleRequest {
-    /// Its tag; `None` follows the system's language.
+    /// Its tag; `None` to use the system's language.
     pub tag: Option<String>,
 }
 
-/// How things stand.
+/// The state of the program.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct AppState {
     /// The side; `None` before the first start is done.
     pub role: Option<Role>,
-    /// The present moment, as this run of the program takes it.
+    /// The present moment, according to this run's clock.
     pub now: Stamp,
-    /// Whether `--at` set it: the window then says so.
+    /// Whether the time was set with `--at`: the window then shows a note.
     pub at_is_set: bool,
     /// The language of all text, by its tag, such as "es-MX".
     pub locale: String,
-    /// The one chosen; `None` where the system's is followed.
+    /// The chosen language; `None` if the system's is used.
     pub chosen_locale: Option<String>,
-    /// Whether texts are in the made-up language that only tests see.
+    /// Whether texts are in the made-up language, which only tests use.
     pub pseudo: bool,
     /// On the patient's side: whether any card has been taken.
     pub has_plan: bool,
-    /// Whether all this is a sample plan to look around in: nothing of it is kept.
+    /// Whether this is a sample plan for looking around, of which nothing is kept.
     pub sample: bool,
     /// On the clinic's side: whether its store is unlocked.
     pub lock: LockState,
-    /// A notification's action that asks for this slot's page, once.
+    /// The slot whose page a notification asked to open; given only once.
     pub open_slot: Option<SlotRef>,
 }
 
-/// How far the clinic's store is open.
+/// Whether the clinic's store is set up and unlocked.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub enum LockState {
     /// There are no keys yet.
     NotStarted,
-    /// Keys are there; the passphrase is needed.
+    /// There are keys; the passphrase is needed.
     Locked,
-    /// Open, for the clinic of that name and fingerprint.
+    /// Unlocked, for the clinic with this name and fingerprint.
     Open {
         /// The clinic's name.
         clinic: String,
-        /// The fingerprint of its keys, as it shows on the patient's screen.
+        /// The fingerprint of its keys, as shown on the patient's screen.
         fingerprint: String,
     },
 }

@@ -1,4 +1,4 @@
-//! What the clinician's window asks.
+//! Commands of the clinician's window.
 
 pub use crate::markers::clinic::*;
 
@@ -12,7 +12,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::Failure;
 
-/// The longest code of a patient, in characters.
+/// Largest length of a patient's code, in characters.
 pub const MAX_CODE: usize = 12;
 
 /// A new clinic. The passphrase is never stored.
@@ -55,7 +55,7 @@ pub struct PatientCode {
 pub struct AddPatientRequest {
     /// The code.
     pub code: String,
-    /// A name, only for this store; never on a card or in a summary.
+    /// A name, stored only here; never on a card or in a summary.
     pub name: Option<String>,
 }
 
@@ -68,7 +68,7 @@ pub struct PatientLine {
     pub name: Option<String>,
     /// Revision and review date of the newest card.
     pub plan: Option<(u16, NaiveDate)>,
-    /// The last day that any summary covers.
+    /// The last day that a received summary covers.
     pub covered_until: Option<NaiveDate>,
     /// Alarms that no card has cleared.
     pub alarms: u16,
@@ -77,12 +77,12 @@ pub struct PatientLine {
 /// What the next plan starts from.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct PlanDraft {
-    /// The last prescription carried over by [`exercises::draft::next`], or [`exercises::draft::first`]; where somebody was
-    /// composing it already, as it was left ([`exercises::draft::resume`]).
+    /// The last prescription carried over by [`exercises::draft::next`], or [`exercises::draft::first`] for a new patient. If
+    /// somebody was already editing the plan, the draft as it was left ([`exercises::draft::resume`]).
     pub draft: exercises::draft::Draft,
-    /// What was typed and could not be read when it was left.
+    /// Input that could not be read when the draft was left.
     pub unread: Unread,
-    /// The day on which it was left; `None` for a plan that nobody was composing yet.
+    /// The day on which the draft was left; `None` if nobody was editing the plan.
     pub left_on: Option<NaiveDate>,
     /// The revision that it will replace; `None` for a first plan.
     pub replaces: Option<u16>,
@@ -90,31 +90,31 @@ pub struct PlanDraft {
     pub start: NaiveDate,
     /// The catalogue.
     pub exercises: Vec<Exercise>,
-    /// What the rules propose for its items.
+    /// The rules' proposals for its items.
     pub suggestions: Vec<Suggestion>,
     /// Alarms that no card has cleared.
     pub alarms: Vec<ReviewAlarm>,
 }
 
-/// A plan that is being composed.
+/// A plan that is being edited.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct AskKeep {
     /// The patient's code.
     pub code: String,
-    /// What would be prescribed now.
+    /// The prescription so far.
     pub draft: exercises::draft::Draft,
     /// The revision that it will replace; `None` for a first plan.
     pub replaces: Option<u16>,
-    /// What was typed and cannot be read.
+    /// Input that cannot be read.
     pub unread: Unread,
 }
 
-/// Issue a plan to a patient.
+/// A request to issue a plan to a patient.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct IssueRequest {
     /// The patient's code.
     pub code: String,
-    /// What is prescribed; id, revision, clinic's name and day of issue are set at issuing.
+    /// The prescription; id, revision, clinic's name and day of issue are set when it is issued.
     pub prescription: Prescription,
 }
 
@@ -123,7 +123,7 @@ pub struct IssueRequest {
 pub struct IssuedCard {
     /// The plan as issued.
     pub plan: Plan,
-    /// The code as an SVG drawing; `None` if it is too large for one code and goes as a file.
+    /// The code as an SVG drawing; `None` if the card is too large for one code and is handed over as a file.
     pub svg: Option<String>,
     /// The QR version (1 to 40).
     pub version: Option<u8>,
@@ -142,7 +142,7 @@ pub struct ReceiveRequest {
     pub files: Vec<(String, String)>,
 }
 
-/// What one file did.
+/// The result for one file.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Receipt {
     /// The file's name.
@@ -151,26 +151,26 @@ pub struct Receipt {
     pub outcome: Outcome,
 }
 
-/// What an arriving summary did.
+/// The result for one summary.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum Outcome {
-    /// Days that nothing covered before.
+    /// It covers days that no summary covered before.
     New {
-        /// Whose.
+        /// The patient's code.
         code: String,
-        /// How many days.
+        /// Number of these days.
         days: u16,
     },
-    /// Days that were covered already, but not fully known.
+    /// It completes days that were covered but not fully known.
     Filled {
-        /// Whose.
+        /// The patient's code.
         code: String,
-        /// How many days.
+        /// Number of these days.
         days: u16,
     },
-    /// Everything was known; nothing changed.
+    /// Everything was known already; nothing changed.
     Known {
-        /// Whose.
+        /// The patient's code.
         code: String,
     },
     /// Refused; nothing changed.
@@ -188,10 +188,10 @@ pub struct ReviewPage {
     pub today: NaiveDate,
     /// The plan in force, if one was issued.
     pub plan: Option<Plan>,
-    /// Its earlier revisions, newest first: they name what the plan in force no longer has.
+    /// Its earlier revisions, newest first: they have the names of what the plan in force no longer has.
     pub earlier: Vec<Plan>,
     /// The exercises of all their items.
     pub exercises: Vec<Exercise>,
-    /// The review; `None` before any summary came.
+    /// The review; `None` before any summary was received.
     pub review: Option<Review>,
 }

@@ -1,4 +1,4 @@
-//! What a person asks about reminders and about their own data.
+//! Commands about reminders and the person's own data.
 
 pub use crate::markers::device::*;
 
@@ -6,65 +6,66 @@ use exercises::remind::Span;
 use exercises::time::Stamp;
 use serde::{Deserialize, Serialize};
 
-/// How reminders stand.
+/// The state of the reminders.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Reminders {
-    /// Quiet times of every day, in order.
+    /// The daily quiet times, in order.
     pub quiet: Vec<Span>,
-    /// Until when the meeting that goes on lasts.
+    /// End of the current meeting; `None` if there is none.
     pub meeting_until: Option<Stamp>,
-    /// Whether no reminder comes at this moment.
+    /// Whether reminders are suppressed at this moment.
     pub silent: bool,
-    /// Until when none comes; `None` where one may come now, or where quiet times fill the whole day.
+    /// Until when reminders are suppressed; `None` if they are not suppressed now, or if quiet times fill the whole day.
     pub silent_until: Option<Stamp>,
     /// The next reminder if nothing happens, within the next two weeks.
     pub next: Option<Stamp>,
 }
 
-/// Quiet times, all of them; they replace those before.
+/// All quiet times; they replace the previous ones.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct QuietTimesRequest {
-    /// Up to eight.
+    /// At most eight.
     pub quiet: Vec<Span>,
 }
 
-/// No reminders for a while.
+/// A time without reminders.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub struct MeetingRequest {
-    /// For so many minutes from now, 1 to 720; `None` ends it.
+    /// Minutes from now, 1 to 720; `None` ends the meeting.
     pub minutes: Option<u16>,
 }
 
-/// Erase everything.
+/// A request to erase everything.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub struct EraseRequest {
-    /// The person was told what goes, and said yes.
+    /// Whether the person was told what will be erased and agreed.
     pub everything: bool,
 }
 
-/// Whether the program is there while its window is not. Nothing is kept of it: it is as the system says.
+/// Whether the program runs while its window is closed. This is not stored: it is read from the system.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub struct BackgroundState {
-    /// Whether it opens when the person logs in; `None` where programs do not.
+    /// Whether it starts when the person logs in; `None` on systems where programs cannot.
     pub at_login: Option<bool>,
-    /// Whether it goes on in the tray when its window is closed while a plan is followed; `None` where windows are not closed.
+    /// Whether it stays in the tray when its window is closed while a plan is followed; `None` on systems where windows are not
+    /// closed.
     pub in_tray: Option<bool>,
 }
 
-/// What becomes of the program.
+/// What the program does when its window is to be closed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Leaving {
-    /// It goes on in the background, its window minimised: reminders come.
+    /// It stays in the background with its window minimised, and reminders come.
     Background,
     /// It ends: no reminder comes.
     End,
-    /// The window stays as it is.
+    /// The window stays open.
     GoOn,
 }
 
-/// Open at login.
+/// A request to change whether the program starts at login.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub struct AtLoginRequest {
-    /// Whether to.
+    /// Whether it starts at login.
     pub on: bool,
 }

@@ -1,11 +1,11 @@
-//! Why something was refused: a code and its facts. `words` makes two texts of it: what is wrong, and what to do.
+//! Why an action was refused: a code and its facts. `words` makes two texts from it: what is wrong, and what to do.
 
 use exercises::alarm::Trouble;
 use exercises::file_fault::FileFault;
 use exercises::plan::check::Problem;
 use serde::{Deserialize, Serialize};
 
-/// Why something was refused. Nothing was changed or half-written when one of these comes back.
+/// Why an action was refused. When one of these is returned, nothing was changed or half-written.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum Failure {
     /// The text or code is not a plan card.
@@ -23,9 +23,9 @@ pub enum Failure {
     },
     /// The card is larger than any card can be.
     CardTooBig,
-    /// The card is for a plan known from another clinic.
+    /// The card belongs to a plan that is known from another clinic.
     CardOtherClinic,
-    /// The same or a newer revision was taken already.
+    /// The same or a newer revision was already taken.
     CardOld {
         /// Its revision.
         revision: u16,
@@ -34,28 +34,28 @@ pub enum Failure {
     },
     /// The card's plan cannot be followed here.
     CardRefused(Vec<Problem>),
-    /// The picture holds no QR code that can be read.
+    /// The picture contains no readable QR code.
     NoCode,
-    /// The file is no picture that can be read.
+    /// The file is not a readable picture.
     NotAPicture,
     /// The file is larger than allowed.
     FileTooBig {
         /// Its path or name.
         file: String,
-        /// The most bytes allowed.
+        /// The limit, in bytes.
         most: u64,
     },
     /// The file is not a summary.
     SummaryForeign,
-    /// The summary was changed or cut.
+    /// The summary was changed or truncated.
     SummaryDamaged,
     /// The summary is sealed for another clinic.
     SummaryOtherClinic,
     /// The summary belongs to no plan of this clinic.
     SummaryUnknownPlan,
-    /// The summary was not made by somebody who holds the card.
+    /// The summary was made by somebody without the card.
     SummaryNotFromCard,
-    /// Another summary of the same number came from that device before: its data folder was put back from a copy.
+    /// A different summary with the same number came from that device before: its data folder was restored from a copy.
     SummaryNumberTaken,
     /// The summary is of a newer version than this program reads.
     SummaryNewer {
@@ -66,30 +66,30 @@ pub enum Failure {
     },
     /// The summary is too long to be shown as codes.
     FramesTooMany {
-        /// The most bytes, sealed.
+        /// The limit for the sealed summary, in bytes.
         most: u32,
     },
-    /// Of the codes that make a summary some have not come.
+    /// Some of the codes of a summary are missing.
     FramesMissing {
-        /// So many came.
+        /// Number of codes that were received.
         have: u8,
-        /// Of so many.
+        /// Number of codes of the summary.
         of: u8,
-        /// Which ones did not, from 1, ascending.
+        /// The numbers of the missing codes, from 1, ascending.
         missing: Vec<u8>,
     },
-    /// A code of a summary is damaged, or says otherwise than another one of the same summary.
+    /// A code of a summary is damaged, or contradicts another code of the same summary.
     FrameDamaged,
-    /// The picture shows no code of a summary that can be read.
+    /// The picture contains no readable code of a summary.
     NoSummaryCode,
-    /// A plan card came where a summary was expected.
+    /// A plan card was given instead of a summary.
     PlanCardNotSummary,
-    /// There is no such entry, or it is of a kind that cannot be put right.
+    /// There is no such entry, or its kind cannot be corrected.
     NoSuchEntry {
         /// Its number.
         entry: u32,
     },
-    /// The entry cannot be put right in that way.
+    /// The entry cannot be corrected in this way.
     CorrectionUnfit,
     /// There is no such file.
     FileMissing {
@@ -106,7 +106,7 @@ pub enum Failure {
         /// Its path.
         file: String,
     },
-    /// There is no data folder there, and nothing is to be made.
+    /// There is no data folder at this path, and none is to be created.
     HomeMissing {
         /// Its path.
         home: String,
@@ -126,7 +126,7 @@ pub enum Failure {
         /// The folder's path.
         home: String,
     },
-    /// A file stands where the data folder should be.
+    /// There is a file in the place of the data folder.
     HomeIsFile {
         /// Its path.
         home: String,
@@ -151,20 +151,20 @@ pub enum Failure {
         /// The folder's path.
         home: String,
     },
-    /// The folder for what is saved holds something already.
+    /// The folder for saved files is not empty.
     FolderOccupied {
         /// Its path.
         folder: String,
     },
     /// The data folder is on the other side.
     OtherRole,
-    /// This belongs to a plan in earnest, and the person looks around in a sample.
+    /// The command only makes sense for a real plan, and the person is looking around in a sample.
     OnlySample,
     /// No side was chosen yet.
     NoRole,
     /// The passphrase is wrong.
     WrongPassphrase,
-    /// No passphrase was given, and it cannot be asked for.
+    /// No passphrase was given, and it is not possible to ask for one.
     PassphraseMissing,
     /// The passphrase is too short.
     WeakPassphrase {
@@ -184,9 +184,9 @@ pub enum Failure {
     },
     /// The clinic's name has a character that cannot be shown.
     ClinicNameUnprintable,
-    /// The sealed store is locked.
+    /// The encrypted store is locked.
     ClinicLocked,
-    /// There is no patient under that code.
+    /// There is no patient with this code.
     NoSuchPatient {
         /// The code.
         code: String,
@@ -208,10 +208,10 @@ pub enum Failure {
     NoSuchItem,
     /// The slot does not exist or is already filled.
     NoSuchSlot,
-    /// An alarm holds the item back.
+    /// An alarm pauses the item.
     #[serde(rename = "HeldBack")]
     Paused(Trouble),
-    /// The period holds no day.
+    /// The period contains no day.
     EmptyPeriod,
     /// A number is out of its range.
     OutOfRange {
@@ -220,24 +220,24 @@ pub enum Failure {
         /// The most.
         most: i64,
     },
-    /// Quiet times are too many, or one has no end of its own.
+    /// There are too many quiet times, or one of them has no valid end.
     QuietUnfit {
-        /// The most of them.
+        /// The largest number of quiet times.
         most: u8,
     },
-    /// Nothing falls due any more, or an alarm pauses all of it.
+    /// No slot is due any more, or an alarm pauses all of them.
     NothingAhead,
-    /// Everything would be erased, and nobody said yes to that.
+    /// Erasing everything was not confirmed.
     NotConfirmed {
         /// The data folder's path.
         home: String,
     },
-    /// The system refused to change what opens at login.
+    /// The system refused to change whether the program starts at login.
     AtLoginRefused {
-        /// What it said.
+        /// The system's message.
         detail: String,
     },
-    /// A text has too many characters, or one that cannot be shown.
+    /// A text has too many characters, or one that cannot be displayed.
     TextUnfit {
         /// The most characters.
         most: u16,
@@ -251,7 +251,7 @@ pub enum Failure {
     },
     /// A fault of the program itself.
     Internal {
-        /// For the report.
+        /// Details for an error report.
         detail: String,
     },
 }

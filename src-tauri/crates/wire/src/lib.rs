@@ -1,7 +1,7 @@
-//! What crosses between window and shell: each command's name, argument, result and error, declared once.
+//! The interface between window and shell: each command's name, argument, result and error, declared once.
 //!
-//! Both sides compile against this crate, so that a command's types cannot drift apart; [`commands!`] is the one table of them,
-//! of which markers, handlers and permissions are made. Values cross as JSON.
+//! Both sides compile against this crate, so that a command's types always agree. [`commands!`] is the single table from which
+//! markers, handlers and permissions are generated. Values are sent as JSON.
 #![forbid(unsafe_code)]
 
 #[macro_use]
@@ -28,13 +28,13 @@ use patient::*;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 
-/// One thing that the window may ask of the shell.
+/// A command that the window can call.
 pub trait Command {
     /// The name under which the window calls it.
     const NAME: &'static str;
-    /// What the window sends; always under the single key `args`.
+    /// The argument that the window sends, always under the single key `args`.
     type Args: Serialize + DeserializeOwned;
-    /// What comes back when it worked.
+    /// The result on success.
     type Reply: Serialize + DeserializeOwned;
 }
 
@@ -43,7 +43,7 @@ macro_rules! declare {
         /// Every command's name.
         pub const COMMANDS: &[&str] = &[$($(stringify!($command),)*)*];
 
-        /// A type for each command. The areas give them out, beside what the commands are asked.
+        /// A type for each command. The modules of the areas re-export them, next to the commands' arguments and results.
         mod markers {
             $(pub mod $area {
                 $($(#[$doc])* pub struct $marker;)*

@@ -1,4 +1,4 @@
-//! What the patient's window asks.
+//! Commands of the patient's window.
 
 pub use crate::markers::patient::*;
 use exercises::score::Score;
@@ -23,55 +23,55 @@ use serde::{Deserialize, Serialize};
 pub enum CardSource {
     /// The card's text, as typed or scanned.
     Text(String),
-    /// A file's bytes: a picture, a text or a card file; Base64.
+    /// A file's bytes in Base64: a picture, a text or a card file.
     File(String),
 }
 
-/// A card as it shows before it is taken.
+/// The preview of a card before it is taken.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct CardPreview {
     /// The plan, with the clinic's name.
     pub plan: Plan,
-    /// The clinic's fingerprint, to compare with the paper.
+    /// The clinic's fingerprint, to be compared with the paper.
     pub fingerprint: String,
     /// Whether this clinic's keys are known from an earlier card.
     pub known_clinic: bool,
-    /// The revision that it replaces.
+    /// The revision that it replaces; `None` for a first card.
     pub replaces: Option<u16>,
-    /// The exercises of its items, the clinic's own among them.
+    /// The exercises of its items, including the clinic's own.
     pub exercises: Vec<Exercise>,
 }
 
-/// Take a card.
+/// A request to take a card.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct TakeCardRequest {
     /// The card again.
     pub source: CardSource,
-    /// Schedules that the person agreed to, where they differ from the card's.
+    /// The schedules that the person agreed to and that differ from the card's.
     pub agreed: Vec<(ItemId, Schedule)>,
 }
 
 /// One plan with its exercises.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct PlanPage {
-    /// The plan, with the schedules agreed to.
+    /// The plan, with the agreed schedules.
     pub plan: Plan,
     /// The clinic's fingerprint.
     pub fingerprint: String,
     /// The exercises of its items.
     pub exercises: Vec<Exercise>,
-    /// Items paused by an alarm.
+    /// Items that are paused by an alarm.
     pub paused: Vec<(ItemId, Trouble)>,
 }
 
-/// Begin a run of an item.
+/// A request to begin a run of an item.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct BeginRequest {
     /// The plan.
     pub plan: PlanId,
     /// Its item.
     pub item: ItemId,
-    /// A step further, as it is offered at this moment.
+    /// Whether to use the change that is offered at this moment.
     pub step: bool,
 }
 
@@ -92,7 +92,7 @@ pub struct RunScript {
     pub own: Vec<exercises::history::OwnMedian>,
 }
 
-/// A run as far as it got.
+/// The progress of a run.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct RunSnapshot {
     /// The plan.
@@ -101,18 +101,18 @@ pub struct RunSnapshot {
     pub run: Run,
 }
 
-/// What the sensor said about one trial.
+/// The sensor's result for one trial.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct SensedTrial {
     /// The plan.
     pub plan: PlanId,
     /// The run.
     pub run: RunId,
-    /// The trial's place in the run, from 0.
+    /// The trial's index in the run, from 0.
     pub trial: u16,
-    /// The brief form.
+    /// The short form.
     pub sensed: Sensed,
-    /// Everything about it, as [`exercises::sway::detail`] writes it.
+    /// All details, as written by [`exercises::sway::detail`].
     pub detail: String,
 }
 
@@ -127,7 +127,7 @@ pub enum QuestionAnswer {
         complaint: ComplaintId,
         /// 0 to 10.
         score: Score,
-        /// After this run.
+        /// The run after which the question was asked, if any.
         after: Option<RunId>,
     },
     /// The morning after.
@@ -136,7 +136,7 @@ pub enum QuestionAnswer {
         plan: PlanId,
         /// The complaint.
         complaint: ComplaintId,
-        /// Whether it had settled.
+        /// Whether the pain had settled.
         settled: bool,
     },
     /// A named activity.
@@ -159,18 +159,18 @@ pub struct SlotRequest {
     pub slot: SlotRef,
 }
 
-/// Skips a slot.
+/// A request to skip a slot.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct SkipRequest {
     /// The plan.
     pub plan: PlanId,
     /// The slot.
     pub slot: SlotRef,
-    /// Why.
+    /// The reason.
     pub reason: Barrier,
 }
 
-/// Take a stretch of days off.
+/// A request for days off.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct DaysOffRequest {
     /// The plan.
@@ -179,22 +179,22 @@ pub struct DaysOffRequest {
     pub from: NaiveDate,
     /// Last day.
     pub until: NaiveDate,
-    /// Why.
+    /// The reason.
     pub why: Why,
 }
 
-/// Something is wrong.
+/// A complaint ("Something is wrong").
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct TroubleRequest {
     /// The plan.
     pub plan: PlanId,
-    /// What.
+    /// What is wrong.
     pub trouble: Trouble,
-    /// During which item.
+    /// The item during which it happened, if any.
     pub item: Option<ItemId>,
 }
 
-/// One plan's record, as the person's own device has it.
+/// One plan's record, from the person's own device.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct RecordPage {
     /// The plan.
@@ -203,35 +203,35 @@ pub struct RecordPage {
     pub exercises: Vec<Exercise>,
     /// The record; `None` before anything happened.
     pub review: Option<Review>,
-    /// When something was recorded last, where that is on a day after today: the device's clock is behind, or was ahead.
+    /// Time of the last entry, if it is on a day after today: the device's clock is behind, or was ahead.
     pub later: Option<Stamp>,
     /// The period offered for the next summary: from the last sealed one (or the start) to today.
     pub offer: (NaiveDate, NaiveDate),
 }
 
-/// Seal a summary.
+/// A request for an encrypted summary.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct SealRequest {
     /// The plan.
     pub plan: PlanId,
-    /// First day; the plan's start if none.
+    /// First day; `None` for the plan's start.
     pub from: Option<NaiveDate>,
     /// Last day.
     pub until: NaiveDate,
-    /// A note, if wanted.
+    /// A note, if the person wrote one.
     pub note: Option<String>,
 }
 
-/// The last days of one plan.
+/// A request for the entries of the last days that can be corrected.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct CorrectableRequest {
     /// The plan.
     pub plan: PlanId,
-    /// So many days, today among them.
+    /// Number of days, including today.
     pub days: u16,
 }
 
-/// What can be put right, with what its numbers stand for.
+/// Entries that can be corrected, with the names that belong to their numbers.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct CorrectPage {
     /// The plan.
@@ -242,7 +242,7 @@ pub struct CorrectPage {
     pub entries: Vec<Correctable>,
 }
 
-/// Put one entry right.
+/// A request to correct one entry.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct CorrectRequest {
     /// The plan.
@@ -251,21 +251,21 @@ pub struct CorrectRequest {
     pub entry: u32,
     /// What it should have been.
     pub to: Correction,
-    /// The page that comes back goes so many days back.
+    /// Number of days for which the returned page lists entries.
     pub days: u16,
 }
 
 /// A file that was written.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Saved {
-    /// Where.
+    /// Its path.
     pub path: String,
-    /// Bytes.
+    /// Its size, in bytes.
     pub bytes: u64,
 }
 
 impl Saved {
-    /// The folder that holds it, as its path says; the window does not know which system wrote that.
+    /// The folder of the file, taken from its path; the window does not know which system wrote the path.
     pub fn folder(&self) -> &str {
         self.path.rsplit_once(['/', '\\']).map_or("", |(folder, _)| folder)
     }
@@ -276,7 +276,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn the_folder_of_what_was_saved_on_any_system() {
+    fn the_folder_of_a_saved_file_on_any_system() {
         let folder = |path: &str| Saved { path: path.into(), bytes: 1 }.folder().to_owned();
         assert_eq!(folder("/tmp/downloads/plan.json"), "/tmp/downloads");
         assert_eq!(folder(r"C:\Downloads\mine\plan.json"), r"C:\Downloads\mine");

@@ -1,16 +1,16 @@
 //! The table of commands.
 
-/// Every command that the window may give, handed to the macro `$of`, which makes of it what it needs: this crate the markers and
-/// [`crate::COMMANDS`], the shell its list of handlers. The shell's build makes manifest and permissions of the names.
+/// Every command of the window, passed to the macro `$of`: this crate generates the markers and [`crate::COMMANDS`] from it, and the
+/// shell its list of handlers. The shell's build generates manifest and permissions from the names.
 ///
-/// An area is a module of this crate, with what its commands are asked and answer, and a module of the shell's handlers. A line
-/// is the marker, the command (its name and its handler), what it is asked and what it answers.
+/// An area is a module of this crate, with the arguments and results of its commands, and a module of the shell's handlers. A line
+/// consists of the marker, the command (its name and its handler), its argument and its result.
 #[macro_export]
 macro_rules! commands {
     ($of:ident) => {
         $of! {
             app {
-                /// How things stand.
+                /// Show the state of the program.
                 ShowAppState = app_state(()) -> AppState;
                 /// Choose the side at first start.
                 ChooseRole = choose_role(RoleRequest) -> AppState;
@@ -18,14 +18,14 @@ macro_rules! commands {
                 ShowSample = show_sample(SampleRequest) -> AppState;
                 /// Choose the language of all text.
                 ChooseLocale = choose_locale(LocaleRequest) -> AppState;
-                /// Where the data folder is.
+                /// Show the data folder's path.
                 ShowDataFolder = data_folder(()) -> String;
                 /// All exercises.
                 ShowCatalogue = catalogue(()) -> Vec<Exercise>;
             }
 
             patient {
-                /// Look at a card before taking it.
+                /// Preview a card before taking it.
                 ReadCard = read_card(CardSource) -> CardPreview;
                 /// Take a card.
                 TakeCard = take_card(TakeCardRequest) -> Today;
@@ -35,13 +35,13 @@ macro_rules! commands {
                 ShowPlan = plan(()) -> Vec<PlanPage>;
                 /// Begin a run.
                 Begin = begin(BeginRequest) -> RunScript;
-                /// Log a run as far as it got.
+                /// Log the progress of a run.
                 Checkpoint = checkpoint(RunSnapshot) -> Vec<Question>;
-                /// Keep what the sensor said about a trial.
+                /// Store the sensor's result for a trial.
                 SaveSensed = save_sensed(SensedTrial) -> ();
                 /// Recorded trials to be replayed as if they came from the sensor.
                 Replay = replay(()) -> Vec<Vec<Sample>>;
-                /// Put a slot's reminder off.
+                /// Put off a slot's reminder.
                 PutOff = put_off(SlotRequest) -> Today;
                 /// Skip a slot.
                 SkipSlot = skip_slot(SkipRequest) -> Today;
@@ -55,55 +55,55 @@ macro_rules! commands {
                 RaiseTrouble = trouble(TroubleRequest) -> Today;
                 /// The Record page.
                 ShowRecord = record(()) -> Vec<RecordPage>;
-                /// Exactly what a summary would hand over.
+                /// Show the exact contents of a summary.
                 PreviewSummary = preview_summary(SealRequest) -> Summary;
-                /// Seal a summary into a file.
+                /// Seal a summary and write it to a file.
                 SealSummary = seal_summary(SealRequest) -> Saved;
                 /// Seal a summary and show it as codes, one after the other.
                 ShowFrames = show_frames(SealRequest) -> Vec<String>;
-                /// The entries of the last days that can be corrected.
+                /// Show the entries of the last days that can be corrected.
                 ShowCorrectable = correctable(CorrectableRequest) -> CorrectPage;
-                /// Put one entry right.
+                /// Correct one entry.
                 Correct = correct(CorrectRequest) -> CorrectPage;
             }
 
             device {
-                /// How reminders stand.
+                /// Show the state of the reminders.
                 ShowReminders = reminders(()) -> Reminders;
-                /// Other quiet times.
+                /// Replace the quiet times.
                 SetReminders = set_reminders(QuietTimesRequest) -> Reminders;
-                /// No reminders for a while, or from now on again.
+                /// Start a time without reminders, or end it.
                 Meeting = meeting(MeetingRequest) -> Reminders;
-                /// Save everything that this copy holds about the person, in plain.
+                /// Save everything that this copy holds about the person, unencrypted.
                 ExportOwnData = export_own_data(()) -> Vec<Saved>;
-                /// Save the slots to come for another calendar.
+                /// Save the coming slots for another calendar.
                 ExportCalendar = export_calendar(()) -> Saved;
-                /// Erase everything, for good.
+                /// Erase everything irrevocably.
                 EraseEverything = erase_everything(EraseRequest) -> AppState;
-                /// Whether the program is there while its window is not.
+                /// Show whether the program runs while its window is closed.
                 ShowBackgroundState = background_state(()) -> BackgroundState;
-                /// Open at login, or no more.
+                /// Choose whether the program starts at login.
                 SetAtLogin = set_at_login(AtLoginRequest) -> BackgroundState;
-                /// What becomes of the program whose window was to be closed where no tray keeps it.
+                /// Choose what the program does when its window was to be closed without a tray.
                 Leave = leave(Leaving) -> ();
             }
 
             clinic {
-                /// Make the clinic's keys and its sealed store.
+                /// Create the clinic's keys and its encrypted store.
                 Start = clinic_start(StartClinicRequest) -> AppState;
-                /// Open the sealed store.
+                /// Unlock the encrypted store.
                 Unlock = clinic_unlock(Passphrase) -> AppState;
                 /// All patients.
                 ShowPatients = patients(()) -> Vec<PatientLine>;
                 /// Add a patient.
                 Add = add_patient(AddPatientRequest) -> Vec<PatientLine>;
-                /// What the next plan starts from.
+                /// Open the draft of the next plan.
                 BeginPlan = draft(PatientCode) -> PlanDraft;
-                /// Keep the plan that is being composed, until its card is issued.
+                /// Store the draft until its card is issued.
                 KeepDraft = keep_draft(AskKeep) -> ();
-                /// Forget the plan that is being composed; gives what the next plan starts from.
+                /// Delete the draft; returns what the next plan starts from.
                 DiscardDraft = discard_draft(PatientCode) -> PlanDraft;
-                /// What keeps a plan from being issued.
+                /// List the problems that prevent a plan from being issued.
                 CheckPlan = check_plan(IssueRequest) -> Vec<Problem>;
                 /// Issue a plan card.
                 Issue = issue(IssueRequest) -> IssuedCard;

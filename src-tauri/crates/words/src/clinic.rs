@@ -1,4 +1,4 @@
-//! Sentences of the clinic's side, made of domain values.
+//! Sentences of the clinic's side, made from domain values.
 
 use crate::date::names_of;
 use crate::{Key, Words};
@@ -38,7 +38,7 @@ impl Words {
         self.text(names_of(day).1).to_owned()
     }
 
-    /// "A full day: 11 times, about 14 minutes." Nothing for an empty plan.
+    /// "A full day: 11 sessions, about 14 minutes." `None` for an empty plan.
     pub fn full_day(self, prescription: &Prescription, exercises: &[Exercise]) -> Option<String> {
         let whole = |item: &exercises::plan::Item| {
             let exercise = exercises.iter().find(|exercise| exercise.id == item.exercise)?;
@@ -51,7 +51,7 @@ impl Words {
     }
 }
 
-/// The item that a problem lies with; `None` for one of the whole plan.
+/// The item that a problem concerns; `None` for a problem of the whole plan.
 pub fn item_of(problem: &Problem) -> Option<ItemId> {
     match problem {
         Problem::UnknownExercise(item, _)
@@ -75,24 +75,24 @@ pub fn item_of(problem: &Problem) -> Option<ItemId> {
     }
 }
 
-/// Where on the composing page a problem is put right.
+/// The part of the plan editor in which a problem is corrected.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum PlanSection {
-    /// At its item.
+    /// The item.
     Item(ItemId),
-    /// At "Balance at home".
+    /// "Balance at home".
     Balance,
-    /// At the complaints and activities.
+    /// The complaints and activities.
     Named,
-    /// At the aftercare.
+    /// The aftercare.
     Aftercare,
-    /// At the next visit's date.
+    /// The next visit's date.
     Visit,
-    /// Beside the button that issues.
+    /// The button that issues the plan.
     Whole,
 }
 
-/// Where on the composing page `problem` is put right.
+/// The part of the plan editor in which `problem` is corrected.
 pub fn section_of(problem: &Problem) -> PlanSection {
     use exercises::plan::check::TextPlace;
     match problem {
@@ -107,7 +107,7 @@ pub fn section_of(problem: &Problem) -> PlanSection {
 }
 
 impl Words {
-    /// What keeps a plan from being issued, for a place where the item is named beside it.
+    /// Why a plan cannot be issued, for a place where the item is already named.
     pub fn problem_here(self, problem: &Problem) -> String {
         let key = match problem {
             Problem::UnknownExercise(..) | Problem::OtherContent(..) => Key::ProblemUnknown,
@@ -126,7 +126,7 @@ impl Words {
         self.text(key).to_owned()
     }
 
-    /// The same with its item's name before it, for a list of all that is missing.
+    /// The same preceded by the item's name, for a list of all problems.
     pub fn problem_named(self, problem: &Problem, name: impl Fn(ItemId) -> String) -> String {
         let here = self.problem_here(problem);
         item_of(problem).map_or_else(|| here.clone(), |item| self.named_text(&name(item), &here))
@@ -134,7 +134,7 @@ impl Words {
 }
 
 impl Words {
-    /// Why what was typed into a field cannot be taken and what to write, for a place where the field is named beside it.
+    /// Why a field's input cannot be used and what to write instead, for a place where the field is already named.
     pub fn unread(self, field: TypedField, typed: &str) -> String {
         let typed = typed.trim();
         match field {
@@ -145,7 +145,7 @@ impl Words {
         }
     }
 
-    /// The same with its item or leg before it, for a list of all that is missing.
+    /// The same preceded by the item or leg, for a list of all problems.
     pub fn unread_named(self, field: TypedField, typed: &str, name: impl Fn(ItemId) -> String) -> String {
         let place = match field {
             TypedField::Times(item) => name(item),
@@ -155,7 +155,7 @@ impl Words {
         self.unread_here(&place, &self.unread(field, typed))
     }
 
-    /// What a clinician may not have meant: a window whose end comes before its beginning goes through the night.
+    /// A hint at a possible mistake: a window that ends before it begins goes through the night. `None` if it does not.
     pub fn through_the_night(self, pattern: &Pattern) -> Option<String> {
         let Pattern::Every { from, to, .. } = pattern else { return None };
         let (begins, ends) = (self.minute(*from), self.minute(*to));
@@ -174,7 +174,7 @@ mod tests {
     use exercises::plan::{BodySide, Risk};
 
     #[test]
-    fn what_cannot_be_read_is_quoted_and_named() {
+    fn input_that_cannot_be_read_is_quoted_and_its_field_named() {
         let words = Words::new(Locale::En);
         let name = |_| "Wall sit".to_owned();
         assert_eq!(
@@ -189,7 +189,7 @@ mod tests {
     }
 
     #[test]
-    fn a_window_through_the_night_is_said_and_one_within_a_day_is_not() {
+    fn a_window_through_the_night_gives_a_hint_and_one_within_a_day_does_not() {
         let words = Words::new(Locale::En);
         let said =
             |from: u16, to: u16| words.through_the_night(&Pattern::Every { minutes: 60, from: from * 60, to: to * 60 });
@@ -200,7 +200,7 @@ mod tests {
     }
 
     #[test]
-    fn a_problem_of_an_item_is_told_without_its_number() {
+    fn a_problem_of_an_item_is_described_without_its_number() {
         let item = ItemId(7);
         let of_item = [
             Problem::UnknownExercise(item, "x".into()),
@@ -225,7 +225,7 @@ mod tests {
     }
 
     #[test]
-    fn a_problem_is_put_right_where_its_field_is() {
+    fn a_problem_is_corrected_where_its_field_is() {
         assert_eq!(section_of(&Problem::NotTicked(vec![Risk::NumbFeet])), PlanSection::Balance);
         assert_eq!(section_of(&Problem::NoStanceBaseline(ItemId(1))), PlanSection::Balance);
         assert_eq!(section_of(&Problem::GateClosed(ItemId(1))), PlanSection::Item(ItemId(1)));
@@ -234,7 +234,7 @@ mod tests {
     }
 
     #[test]
-    fn all_ages_read_apart() {
+    fn all_age_groups_have_different_texts() {
         let told: std::collections::BTreeSet<String> =
             AgeBand::ALL.into_iter().map(|band| Words::new(Locale::En).age(band)).collect();
         assert_eq!(told.len(), AgeBand::ALL.len());

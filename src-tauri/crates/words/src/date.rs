@@ -18,7 +18,7 @@ const MONTHS: [(Key, Key); 12] = [
     (Key::MonthDecember, Key::MonthShortDecember),
 ];
 
-/// From Monday on.
+/// Full and short names, beginning with Monday.
 const WEEKDAYS: [(Key, Key); 7] = [
     (Key::Monday, Key::MondayShort),
     (Key::Tuesday, Key::TuesdayShort),
@@ -45,12 +45,12 @@ impl Words {
         self.date_day_month_short(day.day(), self.text(month(day).1))
     }
 
-    /// "Wednesday 28 October", by itself.
+    /// "Wednesday 28 October", on its own.
     pub fn weekday_date(self, day: NaiveDate) -> String {
         upper(&self.date_weekday(self.text(weekday(day)), &self.date(day)))
     }
 
-    /// The same within a sentence: Spanish then has a small first letter and no comma.
+    /// The same within a sentence, where Spanish has a small first letter and no comma.
     pub fn weekday_date_inline(self, day: NaiveDate) -> String {
         self.date_weekday_inline(self.text(weekday(day)), &self.date(day))
     }
@@ -60,7 +60,7 @@ impl Words {
         upper(self.text(weekday(day)))
     }
 
-    /// "09:00", "9:00 AM"; minutes past midnight wrap.
+    /// "09:00", "9:00 AM"; minutes beyond midnight wrap around.
     pub fn minute(self, minute: u16) -> String {
         let (hour, minute) = (minute / 60 % 24, format!("{:02}", minute % 60));
         if !self.has_12_hours() {
@@ -70,17 +70,17 @@ impl Words {
         if hour < 12 { self.time_am(&shown, &minute) } else { self.time_pm(&shown, &minute) }
     }
 
-    /// A time within a sentence, with an article where the language has one: "las 09:00".
+    /// A time within a sentence, with an article if the language uses one: "las 09:00".
     pub fn minute_inline(self, minute: u16) -> String {
         self.time_with_article(&self.minute(minute), self.hour_shown(minute / 60 % 24))
     }
 
-    /// "5.5", with the locale's own mark and without a needless zero, once it is shown.
+    /// A number that is shown as "5.5", with the locale's decimal mark and without a decimal that is zero.
     pub fn number(self, value: f64) -> Number {
         Number::rounded(value, 1)
     }
 
-    /// "a, b and c"; empty for nothing.
+    /// "a, b and c"; empty for an empty list.
     pub fn list(self, all: &[String]) -> String {
         match all {
             [] => String::new(),
@@ -97,7 +97,7 @@ impl Words {
         all.fold(first, |before, next| self.list_comma(&before, next))
     }
 
-    /// "a; b; c", of parts that may have commas themselves.
+    /// "a; b; c", for parts that may contain commas themselves.
     pub fn semicolons<T: AsRef<str>>(self, all: &[T]) -> String {
         let mut all = all.iter().map(AsRef::as_ref);
         let first = all.next().unwrap_or_default().to_owned();
@@ -115,7 +115,7 @@ impl Words {
         self.plain(Key::LocaleClock) == "12"
     }
 
-    /// The hour as a clock of the locale has it: 0 to 23, or 12 and 1 to 11.
+    /// The hour as the locale's clock shows it: 0 to 23, or 12 and 1 to 11.
     fn hour_shown(self, hour: u16) -> u16 {
         if self.has_12_hours() { (hour + 11) % 12 + 1 } else { hour }
     }
@@ -129,12 +129,12 @@ fn weekday(day: NaiveDate) -> Key {
     names_of(day.weekday()).0
 }
 
-/// A weekday's name, whole and short.
+/// A weekday's full and short name.
 pub(crate) fn names_of(day: Weekday) -> (Key, Key) {
     WEEKDAYS[day.num_days_from_monday() as usize]
 }
 
-/// The first letter in upper case, for the beginning of a line.
+/// The text with its first letter in upper case, for the beginning of a line.
 pub fn upper(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
@@ -176,7 +176,7 @@ mod tests {
     };
 
     const CLDR: [Cldr; 6] = [
-        // Without a region, English is as written in Britain.
+        // English without a region is written as in Britain.
         Cldr { locale: Locale::En, ..ENGLISH },
         ENGLISH,
         Cldr {
@@ -192,7 +192,7 @@ mod tests {
         Cldr { locale: Locale::EsMx, time: "h:mm\u{a0}a", decimal: ".", ..SPANISH },
     ];
 
-    /// Fills a pattern's fields, the longest first; letters in quotes are as they are.
+    /// Replaces the fields of a pattern, the longest first; quoted letters stay as they are.
     fn filled(pattern: &str, fields: &[(&str, &str)]) -> String {
         let parts = pattern.split('\'').enumerate().map(|(part, text)| match part % 2 {
             1 => text.to_owned(),
@@ -263,7 +263,7 @@ mod tests {
     }
 
     #[test]
-    fn lists_end_as_the_locale_has_it() {
+    fn lists_end_as_usual_in_the_locale() {
         let three = ["a", "b", "c"].map(String::from);
         let listed = |locale| Words::new(locale).list(&three);
         assert_eq!([Locale::En, Locale::EnUs, Locale::Es].map(listed), ["a, b and c", "a, b, and c", "a, b y c"]);

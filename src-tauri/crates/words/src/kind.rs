@@ -8,41 +8,42 @@ use exercises::catalogue::Quantity::{
 use exercises::catalogue::{Dose, Kind, Quantity};
 use exercises::guide::Beat;
 
-/// A text of one number.
+/// A text with one number.
 type Say = fn(Words, i64) -> String;
-/// Says the values of a dose's fields, with what stands in their places.
+/// Makes the sentence of a dose from the values of its fields and the texts that are shown in their places.
 type Sentence = fn(Words, &[i64], &[String]) -> String;
 
-/// The texts that a kind has of its own.
+/// The texts that belong to a kind.
 struct KindTexts {
-    /// What each field of its dose is called beside its number.
+    /// The label of each field of its dose.
     fields: &'static [(Quantity, Key)],
-    /// Where a step leads, by what it changes and to how many.
+    /// The text for a change of the dose ("to 15 seconds per hold"), by the quantity that changes.
     steps: &'static [(Quantity, Say)],
-    /// Which part of a run is on, of how many.
+    /// The current part of a run and the number of parts.
     part: fn(Words, u8, u8) -> String,
-    /// Which part of a run comes next, of how many.
+    /// The next part of a run and the number of parts.
     next_part: fn(Words, u8, u8) -> String,
-    /// How many parts were done, of how many.
+    /// The number of parts done and the number of parts.
     done: fn(Words, u32, u32) -> String,
-    /// The dose as a sentence, from the values of its fields and what stands in their place.
+    /// The dose as a sentence, from the values of its fields and the texts shown in their places.
     sentence: Sentence,
-    /// The same for the fields that are changed seldom; none where there are no such fields.
+    /// The same for the fields that are rarely changed; `None` if there are no such fields.
     seldom_sentence: Option<Sentence>,
-    /// What the ways out, staying and back of a movement are called.
+    /// The names of a movement's three beats: outward, staying, back.
     movement: [Key; 3],
 }
 
-/// A part of the sentence that says a dose.
+/// A part of the sentence for a dose.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum DosePart {
-    /// Words between its numbers.
+    /// Words between the numbers.
     Text(String),
-    /// A number of it, as the locale writes it.
+    /// A number, as the locale writes it.
     Number(Quantity, String),
 }
 
-/// The first of the characters that mark the place of a number while a sentence is made: they are for private use and in no text.
+/// The first of the characters that mark the places of numbers while a sentence is made. They are private-use characters and occur
+/// in no text.
 const MARK: u32 = 0xE000;
 
 const MOVEMENT: [Key; 3] = [Key::BeatGo, Key::BeatHold, Key::BeatReturn];
@@ -125,7 +126,7 @@ impl Words {
         }
     }
 
-    /// The dose as a sentence, in its parts: all that is changed often, or with `seldom` the rest; nothing where there is no rest.
+    /// The dose as a sentence, in parts: the fields that are often changed, or with `seldom` the others. Empty if there are none.
     pub fn dose_sentence(self, dose: Dose, seldom: bool) -> Vec<DosePart> {
         let texts = texts(dose.kind());
         let Some(say) = (if seldom { texts.seldom_sentence } else { Some(texts.sentence) }) else { return Vec::new() };
@@ -147,7 +148,7 @@ impl Words {
         parts
     }
 
-    /// How much of a dose was done: `done` and `of` in its unit, and whole percent.
+    /// How much of a dose was done: `done` and `of` in its unit, and the share in whole percent.
     pub(crate) fn part_of_dose(self, unit: DoseUnit, done: u32, of: u32, percent: u32) -> String {
         match unit {
             DoseUnit::HoldSeconds => self.review_dose_seconds(of, done, percent),
@@ -156,12 +157,12 @@ impl Words {
         }
     }
 
-    /// What a quantity of a dose of `kind` is called beside its number.
+    /// The label of a quantity of a dose of `kind`.
     pub fn quantity(self, quantity: Quantity, kind: Kind) -> &'static str {
         of(texts(kind).fields, quantity).map_or("", |key| self.text(key))
     }
 
-    /// "to 15 seconds a hold": a step of a dose of `kind` that brings `quantity` to `to`.
+    /// "to 15 seconds per hold": a change of a dose of `kind` that sets `quantity` to `to`.
     pub fn dose_step(self, kind: Kind, quantity: Quantity, to: i64) -> String {
         of(texts(kind).steps, quantity).map(|say| say(self, to)).unwrap_or_default()
     }
@@ -183,7 +184,7 @@ impl Words {
         })
     }
 
-    /// "2 of 3 holds held to the end."
+    /// "2 of 3 holds completed."
     pub(crate) fn parts_done(self, kind: Kind, done: u32, of: u32) -> String {
         (texts(kind).done)(self, done, of)
     }
@@ -200,7 +201,7 @@ mod tests {
     use exercises::catalogue::Tempo;
 
     #[test]
-    fn a_sentence_says_every_number_of_a_dose_once() {
+    fn a_sentence_contains_every_number_of_a_dose_once() {
         let reps = Dose::Reps { sets: 1, repetitions: 12, rest_s: 60, tempo: Tempo { up_s: 2, hold_s: 1, down_s: 3 } };
         let doses = [
             Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 1 },
@@ -223,7 +224,7 @@ mod tests {
     }
 
     #[test]
-    fn the_words_of_a_sentence_go_by_its_numbers() {
+    fn the_words_of_a_sentence_depend_on_its_numbers() {
         let said = |dose, seldom| {
             let parts = Words::new(Locale::En).dose_sentence(dose, seldom);
             parts.into_iter().map(|part| match part {

@@ -1,8 +1,8 @@
-//! All visible text, from the Fluent files in `locales`: window, notifications, paper and terminal.
+//! All visible text, from the Fluent files in `locales`: for window, notifications, printed page and terminal.
 //!
-//! A [`Key`] names a text without values; a text with values is a function of [`Words`] with typed arguments. Both are written
-//! at build time, and a text that is missing in a language does not compile. Longer sentences made of domain values are in
-//! [`phrase`] and its neighbours; refusals, each as fault and advice, in [`failure`].
+//! A [`Key`] names a text without values; a text with values is a function of [`Words`] with typed arguments. Both are generated at
+//! build time, and a text that is missing in a language does not compile. Longer sentences made from domain values are in [`phrase`]
+//! and its neighbours; failures, each with fault and advice, are in [`failure`].
 #![forbid(unsafe_code)]
 
 pub mod clinic;

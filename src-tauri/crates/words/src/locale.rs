@@ -1,22 +1,22 @@
-//! From the tags of systems and settings to the locales that there are texts for.
+//! Finds the locale with texts for a language tag from the system or the settings.
 
 use crate::{Key, Locale, Words};
 use exercises::catalogue::Lang;
 
 impl Locale {
-    /// The locale of a tag such as "es", "es-MX", "es_AR.UTF-8" or "es_ES@euro": the region's, else its language's; `None` for
-    /// a language that there are no texts in.
+    /// The locale for a tag such as "es", "es-MX", "es_AR.UTF-8" or "es_ES@euro": that of the region if there is one, otherwise that
+    /// of the language; `None` for a language without texts.
     pub fn closest(tag: &str) -> Option<Locale> {
         let tag = tag.split(['.', '@']).next().unwrap_or_default();
         let mut parts = tag.split(['-', '_']);
         let language = parts.next().unwrap_or_default().to_ascii_lowercase();
-        // A script such as "Latn" may stand between language and region.
+        // There may be a script such as "Latn" between language and region.
         let region = parts.find(|part| part.len() == 2).map(str::to_ascii_uppercase);
         let find = |tag: &str| Locale::ALL.iter().copied().find(|locale| locale.tag() == tag);
         region.and_then(|region| find(&format!("{language}-{region}"))).or_else(|| find(&language))
     }
 
-    /// The language of the catalogue's texts for it.
+    /// The language in which the catalogue's texts are shown.
     pub fn lang(self) -> Lang {
         let language = self.parent().unwrap_or(self);
         Lang::from_code(language.tag()).unwrap_or(Lang::En)
@@ -47,7 +47,7 @@ mod tests {
     }
 
     #[test]
-    fn every_tag_leads_back_to_its_locale_and_every_language_has_a_name_of_its_own() {
+    fn every_tag_gives_its_locale_and_every_language_has_its_own_name() {
         for locale in Locale::ALL {
             assert_eq!(Locale::closest(locale.tag()), Some(*locale));
             assert!(locale.tag().starts_with(locale.lang().code()), "{locale:?}");

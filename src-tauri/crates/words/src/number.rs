@@ -1,18 +1,18 @@
-//! A number as a text shows it: what is shown decides the plural form too.
+//! A number as a text shows it. The plural form depends on what is shown, not on the exact value.
 
 use exercises::score::Score;
 
-/// A whole number, or one with a fixed count of decimals.
+/// A whole number, or one with a fixed number of decimals.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Number {
-    /// In units of the last shown decimal.
+    /// The value in units of the last decimal that is shown.
     units: i64,
-    /// How many decimals are shown.
+    /// Number of decimals that are shown.
     decimals: u8,
 }
 
 impl Number {
-    /// `value` with at most `decimals` decimals (6 at most), none where they are all zero.
+    /// `value` with at most `decimals` decimals (6 at most), or none if they are all zero.
     pub fn rounded(value: f64, decimals: u8) -> Number {
         let decimals = decimals.min(6);
         let mut number = Number { units: (value * f64::from(10_u32.pow(decimals.into()))).round() as i64, decimals };
@@ -22,12 +22,12 @@ impl Number {
         number
     }
 
-    /// Its whole part, without sign.
+    /// The whole part, without sign.
     pub(crate) fn whole(self) -> u64 {
         self.units.unsigned_abs() / 10_u64.pow(self.decimals.into())
     }
 
-    /// How many decimals are shown.
+    /// Number of decimals that are shown.
     pub(crate) fn decimals(self) -> u8 {
         self.decimals
     }
@@ -37,7 +37,7 @@ impl Number {
         self.decimals == 0 && self.units == whole
     }
 
-    /// The figures, with `mark` before the decimals and `minus` before a number below zero.
+    /// The digits, with `mark` before the decimals and `minus` before a negative number.
     pub(crate) fn written(self, mark: &str, minus: &str) -> String {
         let sign = if self.units < 0 { minus } else { "" };
         let scale = 10_u64.pow(self.decimals.into());

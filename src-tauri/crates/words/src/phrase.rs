@@ -1,4 +1,4 @@
-//! Sentences made of domain values.
+//! Sentences made from domain values.
 
 use crate::date::names_of;
 use crate::{Key, Words};
@@ -11,7 +11,7 @@ use wire::Failure;
 use wire::clinic::{Outcome, Receipt};
 
 impl Words {
-    /// What an exercise is called; empty where it has no texts at all.
+    /// The exercise's name; empty if it has no texts at all.
     pub fn exercise_name(self, exercise: &Exercise) -> &str {
         exercise.text(self.lang()).map(|texts| texts.name.as_str()).unwrap_or_default()
     }
@@ -59,7 +59,7 @@ impl Words {
         }
     }
 
-    /// "left", "right", "both sides"; empty where there are no sides.
+    /// "left", "right", "both sides"; empty if there are no sides.
     pub fn side(self, side: Side) -> &'static str {
         match side {
             Side::Left => self.text(Key::Left),
@@ -95,7 +95,7 @@ impl Words {
         })
     }
 
-    /// How a slot went.
+    /// What happened to a slot.
     pub fn mark(self, mark: Mark) -> String {
         let key = match mark {
             Mark::Partly(share) => {
@@ -113,7 +113,7 @@ impl Words {
         self.text(key).to_owned()
     }
 
-    /// A reason for leaving a slot out.
+    /// A reason for skipping a slot.
     pub fn barrier(self, barrier: Barrier) -> &'static str {
         self.text(match barrier {
             Barrier::Forgot => Key::SkipReasonForgot,
@@ -130,7 +130,7 @@ impl Words {
         })
     }
 
-    /// Why days are off.
+    /// The reason for days off.
     pub fn day_off_reason(self, why: DayOffReason) -> &'static str {
         self.text(match why {
             DayOffReason::Ill => Key::DayOffIll,
@@ -140,7 +140,7 @@ impl Words {
         })
     }
 
-    /// What is wrong.
+    /// A complaint.
     pub fn trouble(self, trouble: Trouble) -> &'static str {
         self.text(match trouble {
             Trouble::HeartOrBreath => Key::TroubleHeartOrBreath,
@@ -167,7 +167,7 @@ impl Words {
         self.text(key).to_owned()
     }
 
-    /// What a received file did.
+    /// What was done with a received file.
     pub fn receipt(self, receipt: &Receipt) -> String {
         let file = &receipt.file;
         match &receipt.outcome {
@@ -177,7 +177,7 @@ impl Words {
             Outcome::Known { code } => self.receipt_known(file, code),
             Outcome::Refused(failure) => {
                 let refusal = self.failure(failure);
-                // These begin with the file's name or have it in them.
+                // These already contain the file's name.
                 let named = matches!(
                     failure,
                     Failure::FileMissing { .. } | Failure::FileUnreadable { .. } | Failure::FileTooBig { .. }
@@ -191,13 +191,13 @@ impl Words {
     }
 }
 
-/// How long something takes, as it is said.
+/// A duration in the unit in which it is shown.
 enum Duration {
     Seconds(u32),
     Minutes(u32),
 }
 
-/// In fives of seconds below 55 seconds, else in minutes.
+/// Below 55 seconds in steps of five seconds, otherwise in minutes.
 fn duration(seconds: u32) -> Duration {
     if seconds < 55 { Duration::Seconds(seconds.div_ceil(5) * 5) } else { Duration::Minutes((seconds + 30) / 60) }
 }

@@ -2,7 +2,7 @@
 
 use crate::{Locale, Number};
 
-/// A plural category; only those that a language here has.
+/// A plural category; only those that occur in the languages here.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[allow(dead_code, reason = "which of them occur is up to the texts")]
 pub(crate) enum Plural {
@@ -10,7 +10,7 @@ pub(crate) enum Plural {
     One,
     /// "many": a million and its multiples in Spanish.
     Many,
-    /// All the rest.
+    /// All other numbers.
     Other,
 }
 

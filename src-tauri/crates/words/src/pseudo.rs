@@ -1,13 +1,14 @@
-//! A made-up language, for tests of the screens: every vowel twice and with an accent. It can still be read, is some 40 %
-//! longer than English, and shows by its accents what went through this crate.
+//! A made-up language for tests of the screens: every vowel is doubled and has an accent. It is still readable, some 40 % longer
+//! than English, and its accents show which text comes from this crate.
 
 use std::collections::BTreeMap;
 use std::sync::{Mutex, PoisonError};
 
-/// What was asked for so far: a text is kept once and for good, so that it can be handed out like one of a language.
+/// The texts made so far. Each is kept for the rest of the program, so that it can be returned as `&'static str` like any other
+/// text.
 static KEPT: Mutex<BTreeMap<&str, &str>> = Mutex::new(BTreeMap::new());
 
-/// A text of a language, in the made-up one.
+/// The made-up version of a text.
 pub(crate) fn text(text: &'static str) -> &'static str {
     let mut kept = KEPT.lock().unwrap_or_else(PoisonError::into_inner);
     kept.entry(text).or_insert_with(|| {
@@ -17,7 +18,7 @@ pub(crate) fn text(text: &'static str) -> &'static str {
     })
 }
 
-/// Appends a piece of a text in the made-up language; values are not touched.
+/// Appends the made-up version of a piece of text; values are not changed.
 pub(crate) fn expand(text: &str, out: &mut String) {
     for letter in text.chars() {
         match "aeiouAEIOU".find(letter).and_then(|at| "àèìòùÀÈÌÒÙ".chars().nth(at)) {

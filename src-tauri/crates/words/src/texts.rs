@@ -1,4 +1,4 @@
-//! Makes texts from the tables that the build writes out of the Fluent files.
+//! Makes texts from the tables that the build generates from the Fluent files.
 
 use crate::number::Number;
 use crate::plural::{self, Plural};
@@ -10,21 +10,21 @@ include!(concat!(env!("OUT_DIR"), "/texts.rs"));
 /// The texts of one locale.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Words {
-    /// The language, or a language as a region writes it.
+    /// The language, possibly as written in a region.
     pub locale: Locale,
     pseudo: bool,
 }
 
-/// The texts of a language, or those that a region has of its own.
+/// The texts of a language, or those in which a region differs from its language.
 pub(crate) struct Texts {
     plain: Table<&'static str>,
     made: Table<&'static [Piece]>,
 }
 
 enum Table<T: 'static> {
-    /// By place.
+    /// All texts, by their index.
     All(&'static [T]),
-    /// With their places, sorted.
+    /// Only some texts, each with its index; sorted.
     Some(&'static [(u16, T)]),
 }
 
@@ -52,7 +52,7 @@ enum Case {
     Default,
 }
 
-/// What fills a place.
+/// The value for a place in a text.
 #[derive(Clone, Copy)]
 enum Value<'a> {
     Number(Number),
@@ -65,12 +65,12 @@ impl Words {
         Words { locale, pseudo: false }
     }
 
-    /// The same in the made-up language of the tests, if so.
+    /// The same texts, in the made-up language of the tests if `so` is true.
     pub const fn in_pseudo(self, so: bool) -> Words {
         Words { pseudo: so, ..self }
     }
 
-    /// The same in another locale.
+    /// The texts of another locale.
     pub(crate) const fn in_locale(self, locale: Locale) -> Words {
         Words { locale, ..self }
     }
@@ -96,14 +96,14 @@ impl Words {
         self.find(|texts| texts.plain.get(key as u16)).unwrap_or_default()
     }
 
-    /// A text of pieces with its values.
+    /// Makes a text from its pieces and values.
     fn make(self, at: u16, values: &[Value<'_>]) -> String {
         let mut out = String::new();
         self.put(self.find(|texts| texts.made.get(at)).unwrap_or_default(), values, &mut out);
         out
     }
 
-    /// The region's own, or its language's.
+    /// The region's own text if there is one, otherwise its language's.
     fn find<T>(self, get: impl Fn(&Texts) -> Option<T>) -> Option<T> {
         let own = get(self.locale.texts());
         own.or_else(|| get(self.locale.parent()?.texts()))
@@ -143,7 +143,7 @@ impl Words {
 mod tests {
     use super::*;
 
-    /// Every text of a locale with its id; each number is `number` and each other value "#".
+    /// Every text of a locale with its id. Each number is `number`, and each other value is "#".
     fn all(words: Words, number: i64) -> Vec<(String, String)> {
         let plain = Key::ALL.iter().map(|key| (format!("{key:?}"), words.text(*key).to_owned()));
         let made = MADE.iter().enumerate().map(|(at, (id, numbers))| {
@@ -154,7 +154,7 @@ mod tests {
     }
 
     #[test]
-    fn a_region_has_the_texts_of_its_language_but_for_its_own() {
+    fn a_region_uses_its_languages_texts_except_for_its_own() {
         let (es, mexico, spain) = (Words::new(Locale::Es), Words::new(Locale::EsMx), Words::new(Locale::EsEs));
         assert_eq!(es.text(Key::Back), mexico.text(Key::Back));
         assert_ne!(spain.text(Key::EmployerCanRead), mexico.text(Key::EmployerCanRead));

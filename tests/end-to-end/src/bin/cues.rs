@@ -1,5 +1,6 @@
-//! Measures from outside when the sounds of ten guided holds come: with the window in sight, out of sight, and with every
-//! processor busy; `cues "in sight"` measures one of the three. The card that records them counts samples by the monotonic clock; the guide says when each should come.
+//! Measures from outside when the sounds of ten guided holds come: with the window visible, hidden, and with every processor busy;
+//! `cues "in sight"` measures one of the three. The sound card that records them counts samples by the monotonic clock; the guide
+//! says when each sound should come.
 
 use end_to_end::{Desktop, SoundCard, Window};
 use exercises::catalogue::{Dose, ExerciseId};
@@ -66,7 +67,7 @@ fn measure(name: &str, prepare: fn(&Window), busy: bool) {
     report(name, &expected, &card.onsets_ms());
 }
 
-/// Every sound of the run and when it comes, by the guide itself.
+/// Every sound of the run and when it should come, according to the guide.
 fn expected() -> Vec<Cue> {
     let run = Run {
         id: RunId(1),
@@ -95,7 +96,7 @@ fn expected() -> Vec<Cue> {
     cues.into_iter().collect()
 }
 
-/// Each sound that should come is looked for so near to its time, in milliseconds.
+/// Largest distance from its expected time at which a sound is looked for, in milliseconds.
 const NEAR_MS: f64 = 450.0;
 
 fn report(name: &str, expected: &[Cue], heard: &[f64]) {
@@ -112,7 +113,7 @@ fn report(name: &str, expected: &[Cue], heard: &[f64]) {
             .filter(|late| late.abs() < NEAR_MS)
     };
     let all: Vec<(Sound, f64)> = expected.iter().filter_map(|cue| Some((cue.sound, late(cue)?))).collect();
-    // What the first sound is off by is the same for all: the middle one sets the time.
+    // An offset that all sounds share does not matter: the median is taken as zero.
     let mut order: Vec<f64> = all.iter().map(|(_, late)| *late).collect();
     order.sort_by(f64::total_cmp);
     let middle = order[order.len() / 2];
@@ -142,7 +143,7 @@ fn report(name: &str, expected: &[Cue], heard: &[f64]) {
 
 fn stay(_: &Window) {}
 
-/// Takes the window out of sight, as another one's desktop would.
+/// Hides the window as if another desktop were shown.
 fn hide(window: &Window) {
     let found = Command::new("xdotool").args(["search", "--onlyvisible", "--name", "Carryover"]).output();
     let found = found.expect("xdotool is installed (tests/packages-long.txt)");

@@ -1,5 +1,5 @@
-//! Measures what the program costs while nothing happens, against an empty window of the same framework in the same run:
-//! processor time and memory of the whole family of processes. `idle SECONDS`.
+//! Measures what the program costs while nothing happens, compared with an empty window of the same framework in the same run:
+//! processor time and memory of the process and all its child processes. `idle SECONDS`.
 
 use end_to_end::scenes::HOLD;
 use end_to_end::{Desktop, beside};
@@ -9,7 +9,7 @@ use std::path::Path;
 use std::process::{Child, Command, Stdio};
 use std::time::Duration;
 
-/// Until both have opened and settled.
+/// Time for both windows to open and settle.
 const SETTLE: Duration = Duration::from_secs(20);
 
 fn main() {
@@ -45,7 +45,7 @@ fn start(desktop: &Desktop, program: &Path, arguments: &[&str]) -> Child {
     child.unwrap_or_else(|error| panic!("{}: {error}", program.display()))
 }
 
-/// Processor time of a process and all that it started, in hundredths of a second.
+/// Processor time of a process and all its descendants, in hundredths of a second.
 fn ticks(of: u32) -> u64 {
     let fields = |id: u32| fs::read_to_string(format!("/proc/{id}/stat")).unwrap_or_default();
     let spent = |id: u32| -> u64 {
@@ -56,7 +56,7 @@ fn ticks(of: u32) -> u64 {
     family(of).into_iter().map(spent).sum()
 }
 
-/// Memory of a process and all that it started, what they share counted once (proportional set size).
+/// Memory of a process and all its descendants, in KiB; shared memory is counted once (proportional set size).
 fn memory_kib(of: u32) -> u64 {
     let pss = |id: u32| {
         let rollup = fs::read_to_string(format!("/proc/{id}/smaps_rollup")).unwrap_or_default();

@@ -1,11 +1,11 @@
-//! Measures how late reminders come, from the slot's time to the moment at which the notification service shows it: one a
-//! minute for so many minutes by the real clock (`lateness MINUTES`), or a whole simulated day's (`lateness day`).
+//! Measures how late reminders come, from the slot's time to the moment at which the notification service shows it: one a minute for
+//! a number of minutes by the real clock (`lateness MINUTES`), or those of a whole simulated day (`lateness day`).
 
 use end_to_end::Desktop;
 use std::fmt::Write;
 use std::time::{Duration, SystemTime, UNIX_EPOCH};
 
-/// So many times of day an item may have.
+/// Largest number of times of day for one item.
 const TIMES: usize = 8;
 const EXERCISES: [&str; 8] = [
     "sit-tall-chin-back",
@@ -18,9 +18,10 @@ const EXERCISES: [&str; 8] = [
     "sit-tall-chin-back",
 ];
 
-/// Where Debian's package faketime has its library.
+/// Where Debian's package faketime installs its library.
 const FAKETIME: &str = "/usr/lib/x86_64-linux-gnu/faketime/libfaketime.so.1";
-/// So long before a slot the clock stands after a jump: longer than the program sleeps at most, and the library holds a time.
+/// How long before a slot the clock is set, in seconds: longer than the longest sleep of the program plus the time for which the
+/// library keeps a time.
 const LEAD_S: i64 = 8;
 
 fn main() {
@@ -33,7 +34,7 @@ fn main() {
 fn by_the_minute(minutes: usize) {
     let minutes = minutes.min(TIMES * EXERCISES.len());
     let now = now_ms() / 1000;
-    // The first minute that leaves time to open the window; all of them on one day.
+    // The first minute that leaves enough time to open the window; all minutes are on one day.
     let first = now / 60 + 2;
     assert!((first + minutes as i64) / 1440 == first / 1440, "the minutes go over midnight (UTC): try again after it");
     let desktop = Desktop::new();
@@ -45,8 +46,8 @@ fn by_the_minute(minutes: usize) {
     drop(window);
 }
 
-/// A day from six in the morning, with a reminder every quarter of an hour, its hours between them taken out: before each slot the
-/// program's clock jumps to some seconds before it, as after sleep, and then goes on as the real one does.
+/// A day from six in the morning with a reminder every quarter of an hour. Before each slot the program's clock jumps to some
+/// seconds before it, as after sleep, and then runs like the real one.
 fn simulated_day() {
     let morning = 29_695_980; // 2026-06-18, 05:00
     let dues: Vec<i64> = (0..(TIMES * EXERCISES.len()) as i64).map(|n| morning + 60 + 15 * n).collect();
@@ -69,7 +70,7 @@ fn simulated_day() {
     drop(window);
 }
 
-/// How late, in milliseconds, one more reminder is shown than it was due; `None` if none comes within a minute.
+/// How much later than due the next reminder is shown, in milliseconds; `None` if none comes within a minute.
 fn shown_late(desktop: &Desktop, due_ms: i64) -> Option<f64> {
     let before = desktop.notifications();
     while desktop.notifications() <= before {
@@ -94,7 +95,7 @@ fn instant(minute: i64) -> String {
     format!("{}Z", stamp.local().format("%Y-%m-%dT%H:%M:%S"))
 }
 
-/// A plan whose slots are due at these minutes since 1970 UTC, all of one day.
+/// A plan whose slots are due at these minutes since 1970 UTC, all on one day.
 fn plan(dues: &[i64]) -> String {
     let date = |minute: i64| exercises::time::Stamp { utc_ms: minute * 60_000, offset_s: 0 }.date();
     let mut plan = format!("review = {}\n", date(dues[0] + 28 * 1440));

@@ -1,11 +1,11 @@
-//! Opens the demo's windows one after the other and keeps pictures of their screens.
+//! Opens the demo's windows one after the other and takes pictures of their screens.
 //!
 //! - `portraits story HOMES OUT FIRST AT SIDE`: one picture for each part of the story
 //! - `portraits all HOMES OUT FIRST AT SIDE`: every screen, light and dark, at two sizes
 //! - `portraits picture HOMES OUT FIRST AT`: the pictures of README.md
 //!
-//! HOMES is the folder with the demo's data folders, OUT the one for the pictures, FIRST the moment of the first visit, AT the
-//! one that the windows take for now, SIDE `patient`, `clinic` or `both`.
+//! HOMES is the folder with the demo's data folders, OUT the one for the pictures, FIRST the moment of the first visit, AT the time
+//! that the windows show, SIDE `patient`, `clinic` or `both`.
 
 use end_to_end::{Panel, Part, Story, Tour, Window, panels};
 use std::cell::RefCell;
@@ -15,7 +15,7 @@ use words::{Key, Locale, Words};
 const PHONE: (u32, u32) = (390, 844);
 const SMALL: (u32, u32) = (360, 640);
 const DESK: (u32, u32) = (1280, 800);
-/// A screen in README.md's picture: three of them are shown 800 pixels wide, and must stay legible.
+/// Size of a screen in README.md's picture: three of them are shown 800 pixels wide, and must remain legible.
 const PANEL: (u32, u32) = (340, 704);
 
 /// The three panels of README.md's picture, each with its caption.
@@ -25,7 +25,7 @@ const PANELS: [(Part, &str); 3] = [
     (Part::Review, "The next visit starts with what happened"),
 ];
 
-/// A phone shows none while nothing moves.
+/// A phone shows no scroll bars while nothing moves.
 const NO_SCROLLBARS: &str = "const style = new CSSStyleSheet(); style.replaceSync('* { scrollbar-width: none }');
     document.adoptedStyleSheets = [style]; return true";
 
@@ -85,14 +85,14 @@ fn screen(window: &Window, out: &Path, name: &str, dark: bool, size: (u32, u32))
     window.picture(&out.join(format!("{name}-{}x{}-{shade}.png", size.0, size.1)));
 }
 
-/// Waits for the moment at which a part looks best: a hold when half of it is over.
+/// Waits for the moment at which a part looks best: for a hold, when half of it is over.
 fn settle(window: &Window, part: Part) {
     if part == Part::GuidedHold {
         window.see(Words::new(Locale::En).text(Key::Halfway));
     }
 }
 
-/// The same three screens of one patient, light and dark.
+/// Takes the same three screens of one patient, light and dark.
 fn picture(story: &Story<'_>, out: &Path) {
     for (dark, shade) in [(false, "light"), (true, "dark")] {
         let screens = RefCell::new(Vec::new());

@@ -1,10 +1,10 @@
-//! The clinic: the demo's patients, and a new clinic's first plan.
+//! The tour of the clinic: the demo's patients, and a new clinic's first plan.
 
 use super::Tour;
 use crate::Desktop;
 
 impl Tour<'_> {
-    /// The demo's clinic.
+    /// Visits the demo's clinic.
     pub(super) fn clinic(&self) {
         let desktop = Desktop::new();
         let window = self.open(&desktop, "clinic");
@@ -31,7 +31,7 @@ impl Tour<'_> {
         }
     }
 
-    /// A new clinic's first plan, as far as its gate and its card.
+    /// Visits a new clinic's first plan, including the balance gate and the card.
     pub(super) fn first_patient(&self) {
         let desktop = Desktop::new();
         let window = self.begin(desktop.open("new").at(&self.at));

@@ -1,4 +1,4 @@
-//! A new patient's first minutes.
+//! The tour of a new patient's first minutes.
 
 use super::Tour;
 use crate::Desktop;
@@ -6,7 +6,7 @@ use crate::story::back_to_now;
 use std::path::PathBuf;
 
 impl Tour<'_> {
-    /// A new patient's first minutes, on a data folder that goes with the desktop.
+    /// Visits a new patient's first minutes, with a data folder on the desktop.
     pub(super) fn first_day(&self) {
         let desktop = Desktop::new();
         let window = self.begin(desktop.open("new").at(&self.at));
@@ -77,7 +77,7 @@ impl Tour<'_> {
         keep("on-hold");
     }
 
-    /// A card of the scenario, as a picture.
+    /// The picture of one of the scenario's cards.
     fn card(&self) -> PathBuf {
         let cards = std::fs::read_dir(self.homes.join("cards")).expect("the demo has cards");
         let first = cards.filter_map(Result::ok).find(|card| card.file_name().to_string_lossy().starts_with("A11"));

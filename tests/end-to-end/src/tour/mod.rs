@@ -1,5 +1,6 @@
-//! A tour of every screen: the demo's patient and clinic, a new patient's first day, a new clinic's first plan, and what
-//! comes with the weeks. What is done at each screen is the caller's: keep a picture, check it for accessibility, look for what is cut off.
+//! A tour of every screen: the demo's patient and clinic, a new patient's first day, a new clinic's first plan, and screens that
+//! occur only after weeks. The caller decides what is done at each screen: take a picture, check accessibility, look for what is cut
+//! off.
 
 mod clinic;
 mod first_day;
@@ -10,24 +11,24 @@ mod visit;
 use crate::{Desktop, Opening, Window, scenes};
 use std::path::PathBuf;
 
-/// Where the tour goes, and what is done at each screen.
+/// The settings of the tour, and what is done at each screen.
 pub struct Tour<'a> {
     /// The folder with the demo's data folders.
     pub homes: PathBuf,
-    /// The moment that the windows take for now.
+    /// The time that the windows show.
     pub at: String,
     /// Width and height of the page in CSS pixels.
     pub size: (u32, u32),
-    /// On a desktop that is set to dark.
+    /// Whether the desktop is set to dark.
     pub dark: bool,
-    /// In the made-up language of the tests.
+    /// Whether texts are in the made-up language of the tests.
     pub pseudo: bool,
     /// Called at each screen, with its name.
     pub at_screen: &'a dyn Fn(&Window, &str),
 }
 
 impl Tour<'_> {
-    /// All screens of the patient's side.
+    /// Visits all screens of the patient's side.
     pub fn patients_side(&self) {
         self.patient();
         self.first_day();
@@ -37,19 +38,19 @@ impl Tour<'_> {
         self.erased();
     }
 
-    /// All screens of the clinic's side.
+    /// Visits all screens of the clinic's side.
     pub fn clinics_side(&self) {
         self.clinic();
         self.first_patient();
     }
 
-    /// One of the demo's data folders.
+    /// Opens one of the demo's data folders.
     fn open(&self, desktop: &Desktop, home: &str) -> Window {
         let home = std::path::absolute(self.homes.join(home)).expect("a folder has a path");
         self.begin(desktop.open_at(&home).at(&self.at))
     }
 
-    /// The patient of a scene, at its own time.
+    /// Opens the patient of a scene at its own time.
     fn scene(&self, desktop: &Desktop, at: &str) -> Window {
         self.begin(desktop.open("patient").at(at).zone(scenes::ZONE))
     }

@@ -4,7 +4,7 @@ use super::Tour;
 use crate::Window;
 
 impl Tour<'_> {
-    /// Help, privacy, version and licences, from the page on which `begins` stands and back to it.
+    /// Visits help, privacy, version and licences, from the page with the words `begins` and back to it.
     pub(super) fn pages(&self, window: &Window, side: &str, begins: &str) {
         for (title, says, name) in [
             ("Help", "What Carryover is for", "help"),

@@ -1,10 +1,10 @@
-//! The demo's patient at the office, and what is theirs.
+//! The tour of the demo's patient at the office, and of the person's own data.
 
 use super::Tour;
 use crate::{Desktop, scenes};
 
 impl Tour<'_> {
-    /// The demo's patient at the office.
+    /// Visits the demo's patient at the office.
     pub(super) fn patient(&self) {
         let desktop = Desktop::new();
         let window = self.open(&desktop, "A11-work");
@@ -46,7 +46,7 @@ impl Tour<'_> {
         self.pages(&window, "patient", "Erase everything");
     }
 
-    /// What is a person's own: saved, and the question before it is erased.
+    /// Visits the export of the person's data, and the question before they are erased.
     pub(super) fn erased(&self) {
         let desktop = Desktop::new();
         desktop.with_a_step_ahead();

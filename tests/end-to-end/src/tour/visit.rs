@@ -1,10 +1,11 @@
-//! What comes with the weeks: a step, trials with the phone on the body, mistakes put right, the summary as codes.
+//! The tour of screens that occur after weeks: a change of the dose, trials with the phone on the body, corrections, the summary as
+//! codes.
 
 use super::Tour;
 use crate::{Desktop, Window, scenes};
 
 impl Tour<'_> {
-    /// The step that the rules propose and the clinician allowed.
+    /// Visits the change that the rules propose and the clinician allowed.
     pub(super) fn step(&self) {
         let desktop = Desktop::new();
         desktop.with_a_step_ahead();
@@ -13,7 +14,7 @@ impl Tour<'_> {
         (self.at_screen)(&window, "step-offered");
     }
 
-    /// Trials with the phone in the pocket: the sensor ends the second one, and the question comes after each.
+    /// Visits trials with the phone in the pocket: the sensor ends the second one, and the question comes after each.
     pub(super) fn sensed(&self) {
         let desktop = Desktop::new();
         desktop.prescribe(scenes::BALANCE, scenes::TAKEN);
@@ -48,7 +49,7 @@ impl Tour<'_> {
         keep("results");
     }
 
-    /// Mistakes put right, and the summary as codes.
+    /// Visits corrections, and the summary as codes.
     pub(super) fn visit(&self) {
         let desktop = Desktop::new();
         desktop.with_four_weeks();
@@ -63,7 +64,7 @@ impl Tour<'_> {
         keep("one");
         window.press("Next code");
         window.see("Code 2 of");
-        // As low as the window lets itself be made.
+        // The lowest height that the window allows.
         window.resize(self.size.1, 480);
         keep("on-its-side");
         window.resize(self.size.0, self.size.1);

@@ -1,8 +1,9 @@
-//! One of several, in a list that opens.
+//! A drop-down list.
 
 use leptos::prelude::*;
 
-/// A labelled list. `options` are values with their words; `value` is the one chosen; `choose` gets another.
+/// A labelled drop-down list. `options` are values with their texts; `value` is the chosen one; `choose` is called with a newly
+/// chosen one.
 #[component]
 pub fn Choice(
     label: &'static str,

@@ -1,8 +1,8 @@
-//! A part that is folded away until it is wanted.
+//! A section that can be folded.
 
 use leptos::prelude::*;
 
-/// A heading that opens, with what is inside in a few words beside it. `open` is how it stands at first.
+/// A heading that unfolds its content, with a short summary of the content beside it. `open` is the state at the beginning.
 #[component]
 pub fn Fold(
     #[prop(into)] title: String,

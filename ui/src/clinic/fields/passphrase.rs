@@ -1,8 +1,8 @@
-//! A passphrase, hidden unless the person wants to see it.
+//! A passphrase field, hidden unless the person wants to see the passphrase.
 
 use leptos::prelude::*;
 
-/// A labelled passphrase. It may be pasted; nothing keeps it but `value`.
+/// A labelled passphrase field. Pasting is allowed; the passphrase is stored nowhere but in `value`.
 #[component]
 pub fn Passphrase(
     label: &'static str,

@@ -1,4 +1,4 @@
-//! A number within a sentence: pressed, it can be made smaller and larger where it stands.
+//! A number within a sentence; pressing it shows buttons to make it smaller and larger in place.
 
 use leptos::ev::KeyboardEvent;
 use leptos::html;
@@ -6,9 +6,9 @@ use leptos::prelude::*;
 
 use crate::shared::AppContext;
 
-/// A number that opens when it is pressed, with a step down before it and a step up behind it; Escape closes it. The arrow keys
-/// step at any time. `label` names the number, `step(true)` raises it and `step(false)` lowers it. Of the numbers that share
-/// `open`, one at a time is open.
+/// A number that opens when it is pressed, with a button to lower it before it and one to raise it after it; Escape closes it. The
+/// arrow keys change it at any time. `label` names the number, `step(true)` raises it and `step(false)` lowers it. Of the numbers
+/// that share `open`, only one is open at a time.
 #[component]
 pub fn PressNumber(
     label: &'static str,
@@ -21,7 +21,7 @@ pub fn PressNumber(
     let is_open = Memo::new(move |_| open.get() == Some(label));
     let number = NodeRef::<html::Button>::new();
     let close = move || {
-        // The focus goes to what stays.
+        // The number remains on the page, so it gets the focus.
         if let Some(number) = number.get_untracked() {
             let _ = number.focus();
         }

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-/// A labelled line with a hint below it. `value` is what stands in it; `put` gets what is typed.
+/// A labelled line with a hint below it. `value` is its content; `put` is called with what is typed.
 #[component]
 pub fn Text(
     label: &'static str,

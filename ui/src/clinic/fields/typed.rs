@@ -1,11 +1,11 @@
-//! A line of text that has to be read: times, seconds.
+//! A line of text that has to be interpreted: times, seconds.
 
 use leptos::prelude::*;
 use web_sys::HtmlInputElement;
 
-/// A labelled line. `value` is what stands in it; `commit` gets what is typed when the field is left or Enter is pressed, and
-/// not before: a text that is half typed means something else than the whole. What `value` makes of it is then shown back.
-/// While `fault` says something, it stands below in the place of the hint.
+/// A labelled line. `value` is its content. `commit` gets what was typed only when the field is left or Enter is pressed, because a
+/// text that is half typed means something else than the whole. The field then shows how the text was understood. As long as there
+/// is a `fault`, it is shown below the field in place of the hint.
 #[component]
 pub fn Typed(
     label: &'static str,
@@ -17,7 +17,8 @@ pub fn Typed(
 ) -> impl IntoView {
     let take = move |field: HtmlInputElement| {
         commit(field.value());
-        // Set by hand: where "8" was read as the 08:00 that stood there before, `value` has not changed.
+        // Set directly: if "8" was understood as the 08:00 that was there before, `value` has not changed and would not update the
+        // field.
         field.set_value(&value.get_untracked());
     };
     let wrong = Memo::new(move |_| fault.with(Option::is_some));

@@ -1,4 +1,4 @@
-//! The card as text, to send by a way that the patient already uses.
+//! The card as text, to be sent in a way that the patient already uses.
 
 use leptos::html::Textarea;
 use leptos::prelude::*;
@@ -8,7 +8,7 @@ use words::Key;
 
 use crate::shared::AppContext;
 
-/// The text, and a button that copies it; where copying is refused the text is marked instead.
+/// The text, and a button that copies it; if copying is refused, the text is selected instead.
 #[component]
 pub fn CardText(text: String) -> impl IntoView {
     let app = AppContext::current();

@@ -1,4 +1,4 @@
-//! The card as the patient takes it: a code to scan, and beside it everything else.
+//! The issued card: a code for the patient to scan, and everything else beside it.
 
 use leptos::prelude::*;
 use wire::clinic::IssuedCard;
@@ -8,7 +8,7 @@ use super::card_text::CardText;
 use crate::clinic::context::{ClinicContext, Page};
 use crate::clinic::head::Head;
 
-/// The issued card of the patient under `code`.
+/// The issued card of the patient with `code`.
 #[component]
 pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
     let context = ClinicContext::current();
@@ -16,7 +16,7 @@ pub fn Issued(code: String, card: IssuedCard) -> impl IntoView {
     let title = words.issued_title(&code);
     let version = card.version.map(|version| words.issued_version(version));
     let picture = match card.svg {
-        // The drawing comes from the shell, which makes it of black and white squares alone.
+        // The drawing comes from the shell, which makes it from black and white squares only.
         Some(svg) => {
             view! { <div class="qr" role="img" aria-label=words.text(Key::IssuedCode) inner_html=svg></div> }.into_any()
         }

@@ -1,4 +1,4 @@
-//! The door of the clinic's sealed store.
+//! Setting up and unlocking the clinic's encrypted store.
 
 mod set_up;
 mod unlock;
@@ -8,7 +8,7 @@ use leptos::prelude::*;
 pub use set_up::SetUp;
 use unlock::Unlock;
 
-/// The passphrase opens the store.
+/// Shows the page that asks for the passphrase.
 #[component]
 pub fn Lock() -> impl IntoView {
     view! { <main class="screen door"><Unlock/></main> }

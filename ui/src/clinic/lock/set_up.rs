@@ -1,4 +1,4 @@
-//! First start: the clinic's name and its passphrase.
+//! The first start: the clinic's name and its passphrase.
 
 use leptos::prelude::*;
 use wire::clinic::{self, StartClinicRequest};
@@ -11,8 +11,8 @@ use crate::shared::{AppContext, Fault};
 /// What a clinician has to know before the program is used.
 const READ_FIRST: [Key; 2] = [Key::WelcomeClinic, Key::WelcomeClinicReading];
 
-/// The clinic's name, the passphrase twice, and the plain word that a lost one cannot be recovered. Nothing is kept before the
-/// clinic is set up, so the way back leaves nothing behind.
+/// Asks for the clinic's name and twice for the passphrase, and says plainly that a lost passphrase cannot be recovered. Nothing is
+/// stored before the clinic is set up, so the way back leaves nothing behind.
 #[component]
 pub fn SetUp(back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let app = AppContext::current();

@@ -1,4 +1,4 @@
-//! Later starts: the passphrase opens the store.
+//! Later starts: the passphrase unlocks the store.
 
 use leptos::prelude::*;
 use wire::clinic;

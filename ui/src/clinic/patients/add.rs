@@ -8,7 +8,7 @@ use words::Key;
 use crate::clinic::context::ClinicContext;
 use crate::clinic::fields::Text;
 
-/// A code, a name if wanted, and straight on to the first plan. A code that is too long is refused, never cut.
+/// A code, optionally a name, and a button that leads to the first plan. A code that is too long is refused, never truncated.
 #[component]
 pub fn AddPatient(lines: RwSignal<Option<Vec<PatientLine>>>) -> impl IntoView {
     let context = ClinicContext::current();

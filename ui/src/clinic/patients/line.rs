@@ -8,7 +8,7 @@ use words::{Key, Words};
 
 use crate::clinic::context::ClinicContext;
 
-/// The code as the way to the review (to the first plan where there is none), what stands, and the next plan.
+/// The code as a button for the review (or for the first plan if there is none), the patient's state, and the next plan.
 #[component]
 pub fn Line(line: PatientLine) -> impl IntoView {
     let context = ClinicContext::current();

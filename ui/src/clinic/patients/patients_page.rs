@@ -1,4 +1,4 @@
-//! The list of patients, with what comes in and who comes new beside it.
+//! The list of patients, with receiving summaries and adding patients beside it.
 
 use leptos::prelude::*;
 use wire::app::LockState;
@@ -14,10 +14,10 @@ use crate::shared::language::LanguageChoice;
 use crate::shared::line::TimeIsSet;
 use crate::shared::{AppContext, Fault};
 
-/// From so many patients on the list can be searched.
+/// Number of patients from which on the list has a search field.
 const MANY: usize = 7;
 
-/// All patients; those with alarms first.
+/// All patients; those with alarms come first.
 #[component]
 pub fn Patients() -> impl IntoView {
     let (app, context) = (AppContext::current(), ClinicContext::current());

@@ -1,4 +1,4 @@
-//! Sealed summaries come in.
+//! Receives encrypted summaries.
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -9,10 +9,10 @@ use words::Key;
 
 use crate::shared::{AppContext, file};
 
-/// What the system's dialogue offers: sealed files, and photos of codes. What a file is, its bytes say.
+/// The files that the system's dialogue offers: sealed files, and photos of codes. What a file really is depends on its contents.
 const ACCEPTED: &str = ".age,.png,.jpg,.jpeg";
 
-/// A field for files, and a line for each file that says what it did. `received` is called when any came in.
+/// A file field, and a line for each file with its result. `received` is called if anything was received.
 #[component]
 pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let app = AppContext::current();
@@ -27,7 +27,7 @@ pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
                     Err(failure) => refused.push(Receipt { file: one.name(), outcome: Outcome::Refused(failure) }),
                 }
             }
-            // The same file may be chosen again.
+            // Allows the same file to be chosen again.
             field.set_value("");
             app.request::<clinic::Receive>(ReceiveRequest { files }, move |mut new| {
                 new.extend(refused);
@@ -54,7 +54,7 @@ pub fn Receive(received: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     }
 }
 
-/// What one file did.
+/// The result for one file.
 #[component]
 fn OneReceipt(receipt: Receipt) -> impl IntoView {
     let refused = matches!(receipt.outcome, Outcome::Refused(_));

@@ -1,4 +1,4 @@
-//! Activities that the patient names as hard.
+//! Activities that the patient finds hard.
 
 use exercises::id::ActivityId;
 use exercises::plan::{MAX_NAME, MAX_NAMED};
@@ -15,7 +15,7 @@ pub fn scores(words: Words) -> Vec<(String, String)> {
     std::iter::once(none).chain(Score::all().map(|score| (score.to_string(), score.to_string()))).collect()
 }
 
-/// The activities, folded away.
+/// The activities, in a folded section.
 #[component]
 pub fn Activities() -> impl IntoView {
     let editor = PlanEditor::current();
@@ -40,7 +40,7 @@ pub fn Activities() -> impl IntoView {
     }
 }
 
-/// One activity: in the patient's words, with today's rating.
+/// One activity in the patient's words, with today's rating.
 #[component]
 fn Activity(id: ActivityId) -> impl IntoView {
     let editor = PlanEditor::current();

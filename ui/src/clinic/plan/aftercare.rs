@@ -1,4 +1,4 @@
-//! What the patient reads for the first two days.
+//! Instructions for the first two days after the visit.
 
 use exercises::draft::truncated;
 use exercises::plan::{Aftercare, MAX_AFTERCARE};
@@ -9,7 +9,7 @@ use words::clinic::PlanSection;
 use super::editor::PlanEditor;
 use crate::clinic::fields::{Fold, Text, Tick};
 
-/// The lines that can be ticked.
+/// The instructions that can be ticked.
 const LINES: [Aftercare; 5] = [
     Aftercare::SorenessIsUsual,
     Aftercare::KeepMoving,
@@ -18,7 +18,7 @@ const LINES: [Aftercare; 5] = [
     Aftercare::ContactIfWorse,
 ];
 
-/// Ticks, and one line of the clinician's own.
+/// The instructions to tick, and a line in the clinician's own words.
 #[component]
 pub fn AftercareLines() -> impl IntoView {
     let editor = PlanEditor::current();

@@ -7,7 +7,7 @@ use words::Key;
 use super::editor::PlanEditor;
 use crate::clinic::fields::Tick;
 
-/// Each alarm with what happened, and a box that clears it with this card. Nothing where there is none.
+/// Each alarm with what happened, and a box that clears it with this card. Empty if there are no alarms.
 #[component]
 pub fn AlarmsToClear() -> impl IntoView {
     let editor = PlanEditor::current();

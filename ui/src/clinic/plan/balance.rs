@@ -1,4 +1,4 @@
-//! What balance at home asks for: shown only while a balance item is in the plan.
+//! Additional questions for balance at home: shown only while the plan has a balance item.
 
 use exercises::plan::{AgeBand, Risk};
 use leptos::prelude::*;
@@ -9,7 +9,7 @@ use super::editor::PlanEditor;
 use super::stance::StanceTimes;
 use crate::clinic::fields::{Choice, Tick};
 
-/// Age, the ticked list, and today's seconds on one leg.
+/// Age, the list of risks, and today's seconds on one leg.
 #[component]
 pub fn BalanceAtHome() -> impl IntoView {
     let editor = PlanEditor::current();
@@ -35,7 +35,7 @@ pub fn BalanceAtHome() -> impl IntoView {
     }
 }
 
-/// The age band.
+/// The age group.
 #[component]
 fn Age() -> impl IntoView {
     let editor = PlanEditor::current();
@@ -57,7 +57,7 @@ fn Age() -> impl IntoView {
     }
 }
 
-/// What was considered and is absent. Line by line on purpose: each is a decision, so there is no press that ticks them all.
+/// The risks that were considered and are absent. There is no button that ticks all of them, because each is a decision of its own.
 #[component]
 fn Absent() -> impl IntoView {
     let editor = PlanEditor::current();

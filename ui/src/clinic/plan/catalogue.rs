@@ -1,4 +1,4 @@
-//! The exercises at the side, by region; a press puts one into the plan.
+//! The exercises at the side, by region; a press adds one to the plan.
 
 use exercises::catalogue::{Exercise, Region};
 use exercises::plan::MAX_ITEMS;
@@ -10,11 +10,11 @@ use super::editor::PlanEditor;
 use crate::clinic::width::{TWO_COLUMNS, window_width};
 use crate::shared::figure::Figure;
 
-/// All regions, from the head down.
+/// All regions, from the head downward.
 const REGIONS: [Region; 7] =
     [Region::NeckUpperBack, Region::Shoulder, Region::WristHand, Region::LowBack, Region::Hip, Region::Knee, Region::Ankle];
 
-/// The catalogue with a field that narrows it.
+/// The catalogue with a field that filters it.
 #[component]
 pub fn Catalogue() -> impl IntoView {
     let editor = PlanEditor::current();
@@ -30,7 +30,7 @@ pub fn Catalogue() -> impl IntoView {
             all.iter().filter(|exercise| exercise.region == region && fits(exercise)).cloned().collect::<Vec<_>>()
         })
     };
-    // Beside the plan it stands open; above it, on a narrow page, it opens while there is nothing in the plan.
+    // Beside the plan the catalogue is open; above it, on a narrow page, it is open while the plan is empty.
     let width = window_width();
     let is_wide = Memo::new(move |_| width.get() >= TWO_COLUMNS);
     let starts_open = editor.draft.with_untracked(|draft| draft.prescription.items.is_empty());
@@ -71,7 +71,7 @@ fn Entry(exercise: Exercise) -> impl IntoView {
     let chosen = Memo::new(move |_| editor.plan(|plan| plan.items.iter().any(|item| item.exercise == id)));
     let below = words.dose(exercise.dose);
     let add = words.catalogue_add(&name);
-    // Who presses twice, as on an icon, means it once. An exercise that is wanted twice is pressed again later.
+    // A double click adds the exercise once. Somebody who wants it twice presses again later.
     let press = move |event: MouseEvent| {
         if event.detail() < 2 {
             editor.edit(|draft| {

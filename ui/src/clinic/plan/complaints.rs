@@ -1,4 +1,4 @@
-//! What the patient came with.
+//! The patient's complaints.
 
 use exercises::id::ComplaintId;
 use exercises::plan::{MAX_NAME, MAX_NAMED, Side};
@@ -9,7 +9,7 @@ use words::clinic::PlanSection;
 use super::editor::PlanEditor;
 use crate::clinic::fields::{Choice, Fold, Text};
 
-/// The complaints, folded away; pain is asked about by complaint.
+/// The complaints, in a folded section; pain is asked about for each complaint.
 #[component]
 pub fn Complaints() -> impl IntoView {
     let editor = PlanEditor::current();
@@ -38,7 +38,7 @@ pub fn Complaints() -> impl IntoView {
     }
 }
 
-/// One complaint: its name, its side, its pain today.
+/// One complaint: its name, its side, and its pain today.
 #[component]
 fn Complaint(id: ComplaintId) -> impl IntoView {
     let editor = PlanEditor::current();

@@ -1,4 +1,4 @@
-//! The composing page.
+//! The plan editor's page.
 
 use leptos::prelude::*;
 use wire::clinic::PlanDraft;
@@ -18,7 +18,7 @@ use super::visit::NextVisit;
 use crate::clinic::context::ClinicContext;
 use crate::clinic::head::Head;
 
-/// The next plan of the patient under `code`.
+/// The next plan of the patient with `code`.
 #[component]
 pub fn Compose(code: String, draft: PlanDraft) -> impl IntoView {
     let context = ClinicContext::current();

@@ -1,4 +1,4 @@
-//! How much of an item, as a sentence.
+//! The dose of an item, as a sentence.
 
 use exercises::draft::stepped;
 use exercises::id::ItemId;
@@ -9,8 +9,8 @@ use words::kind::DosePart;
 use super::editor::PlanEditor;
 use crate::clinic::fields::PressNumber;
 
-/// One sentence, whose numbers can be pressed and changed: all that is changed often; with `seldom` the rest, which stands with the
-/// limits.
+/// A sentence whose numbers can be pressed and changed. It contains the values that are often changed; with `seldom` the others,
+/// which are shown with the limits.
 #[component]
 pub fn Dose(id: ItemId, #[prop(optional)] seldom: bool) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -28,7 +28,7 @@ pub fn Dose(id: ItemId, #[prop(optional)] seldom: bool) -> impl IntoView {
         })
     };
     let open = RwSignal::new(None);
-    // The words between the numbers change with them; how many there are and in which order does not.
+    // The words between the numbers change with the numbers, but neither their count nor their order does.
     let part = move |(at, part): (usize, DosePart)| match part {
         DosePart::Text(_) => view! { <span>{shown(at)}</span> }.into_any(),
         DosePart::Number(quantity, _) => {

@@ -1,4 +1,4 @@
-//! The plan on the table: what every part of the composing page reads and changes.
+//! The plan that is being edited: the state that every part of the plan editor reads and changes.
 
 use chrono::NaiveDate;
 use exercises::catalogue::{Exercise, ExerciseId};
@@ -19,35 +19,35 @@ use crate::clinic::keeper::Keeper;
 use crate::invoke;
 use crate::shared::AppContext;
 
-/// The plan on the table.
+/// The plan that is being edited.
 #[derive(Clone, Copy)]
 pub struct PlanEditor {
-    /// The window's own.
+    /// The state of the whole window.
     pub app: AppContext,
-    /// What would be prescribed now.
+    /// The prescription so far.
     pub draft: RwSignal<Draft>,
-    /// What was typed and cannot be read; it keeps the plan from being issued.
+    /// Input that cannot be read; it prevents the plan from being issued.
     pub unread: RwSignal<Unread>,
     /// The revision that it will replace; `None` for a first plan.
     pub replaces: Option<u16>,
-    /// Day 0 of the suggestions' day numbers.
+    /// The date of day 0 in the suggestions' day numbers.
     pub start: NaiveDate,
     /// The catalogue.
     pub exercises: StoredValue<Vec<Exercise>>,
-    /// What the rules propose.
+    /// The rules' proposals.
     pub suggestions: StoredValue<Vec<Suggestion>>,
     /// Alarms that no card has cleared.
     pub alarms: StoredValue<Vec<ReviewAlarm>>,
-    /// Whose plan it is.
+    /// The code of the patient whose plan it is.
     code: StoredValue<String>,
-    /// What keeps the plan from being issued; `None` until the shell has said so.
+    /// The problems that prevent the plan from being issued; `None` until the shell has checked it.
     pub problems: RwSignal<Option<Vec<Problem>>>,
-    /// How often the shell was asked: only its last answer counts.
+    /// Number of checks requested so far: only the last answer counts.
     asked: StoredValue<u32>,
 }
 
 impl PlanEditor {
-    /// A draft as it comes from the shell, for the patient under `code`.
+    /// The editor for a draft from the shell, of the patient with `code`.
     pub fn new(app: AppContext, keeper: Keeper, code: String, draft: PlanDraft) -> PlanEditor {
         let editor = PlanEditor {
             app,
@@ -63,7 +63,7 @@ impl PlanEditor {
             asked: StoredValue::new(0),
         };
         Effect::new(move || editor.check(editor.draft.with(|draft| draft.prescription.clone())));
-        // Looking at a plan begins no draft: the first state is the one that the shell gave.
+        // Merely looking at a plan must not store a draft: the first state is the one that came from the shell.
         Effect::new(move |seen: Option<()>| {
             let state = editor.state();
             if seen.is_some() {
@@ -73,14 +73,14 @@ impl PlanEditor {
         editor
     }
 
-    /// The draft as the shell keeps it.
+    /// The draft in the form in which the shell stores it.
     fn state(self) -> AskKeep {
         let code = self.code.get_value();
         AskKeep { code, draft: self.draft.get(), replaces: self.replaces, unread: self.unread.get() }
     }
 
-    /// Takes what was typed into a field: `put` writes the value that was read into the draft. Without one the text is kept as
-    /// unread: the field keeps it, and the plan cannot be issued.
+    /// Takes the input of a field. If it could be read, `put` writes the value into the draft. Otherwise the text is stored as
+    /// unread: the field keeps showing it, and the plan cannot be issued.
     pub fn type_in<T>(self, field: TypedField, text: &str, read: Option<T>, put: impl FnOnce(&mut Draft, T)) {
         let unread = read.is_none().then_some(text);
         if self.unread.with_untracked(|all| all.get(field) != unread) {
@@ -95,12 +95,12 @@ impl PlanEditor {
         }
     }
 
-    /// Why what stands in a field cannot be taken.
+    /// Why the input of a field cannot be used.
     pub fn unread_at(self, field: TypedField) -> Option<String> {
         self.unread.with(|all| all.get(field).map(|typed| self.words().unread(field, typed)))
     }
 
-    /// Why what was typed cannot be taken, each with its place. While there is any, the plan is not issued.
+    /// Why each unreadable input cannot be used, with its place. While there are any, the plan cannot be issued.
     pub fn unread_lines(self) -> Vec<String> {
         let standing = self.draft.with(|draft| {
             self.exercises.with_value(|all| {
@@ -113,7 +113,7 @@ impl PlanEditor {
         standing.iter().map(say).collect()
     }
 
-    /// The one of this page.
+    /// The editor of this page.
     pub fn current() -> PlanEditor {
         expect_context()
     }
@@ -133,12 +133,12 @@ impl PlanEditor {
         self.edit(|draft| draft.edit(id, change));
     }
 
-    /// What one item says; `other` once it is taken out.
+    /// A value of one item; `other` if the item was removed.
     pub fn item<T>(self, id: ItemId, other: T, of: impl FnOnce(&Item) -> T) -> T {
         self.draft.with(|draft| draft.prescription.item(id).map_or(other, of))
     }
 
-    /// What is prescribed.
+    /// A value of the prescription.
     pub fn plan<T>(self, of: impl FnOnce(&Prescription) -> T) -> T {
         self.draft.with(|draft| of(&draft.prescription))
     }
@@ -148,14 +148,14 @@ impl PlanEditor {
         self.exercises.with_value(|all| all.iter().find(|exercise| exercise.id == *id).cloned())
     }
 
-    /// Says something with the names of this plan's parts.
+    /// Calls `say` with the names of this plan's parts.
     pub fn named<T>(self, say: impl FnOnce(Names<'_>) -> T) -> T {
         self.draft.with(|draft| {
             self.exercises.with_value(|exercises| say(Names::of_prescription(self.words(), &draft.prescription, exercises)))
         })
     }
 
-    /// What keeps the plan from being issued and is put right at `place`.
+    /// The problems that prevent the plan from being issued and are corrected at `place`.
     pub fn problems_at(self, place: PlanSection) -> Vec<String> {
         let words = self.words();
         let here = |problem: &&Problem| section_of(problem) == place;
@@ -163,7 +163,7 @@ impl PlanEditor {
             .with(|problems| problems.iter().flatten().filter(here).map(|problem| words.problem_here(problem)).collect())
     }
 
-    /// Asks the shell what keeps `prescription` from being issued.
+    /// Asks the shell for the problems that prevent `prescription` from being issued.
     fn check(self, prescription: Prescription) {
         self.asked.update_value(|asked| *asked += 1);
         let mine = self.asked.get_value();

@@ -1,4 +1,4 @@
-//! What still stands against it, and the button that issues the card.
+//! The remaining problems, and the button that issues the card.
 
 use exercises::plan::Item;
 use leptos::prelude::*;
@@ -10,7 +10,7 @@ use words::Key;
 use super::editor::PlanEditor;
 use crate::clinic::context::{ClinicContext, Page};
 
-/// The list of what is missing, a full day's load, and "Issue plan card".
+/// The list of problems, the duration of a full day, and "Issue plan card".
 #[component]
 pub fn Issue(code: String) -> impl IntoView {
     let context = ClinicContext::current();
@@ -36,7 +36,7 @@ pub fn Issue(code: String) -> impl IntoView {
     };
     let load = move || editor.plan(|plan| editor.exercises.with_value(|exercises| words.full_day(plan, exercises)));
     let issue = move |_| {
-        // A screen reader presses without leaving the field first: what is half typed is read now, and may be unreadable.
+        // A screen reader presses the button without leaving the field first, so its input is read now and may be unreadable.
         leave_field();
         if !ready.get_untracked() {
             return;
@@ -64,11 +64,11 @@ pub fn Issue(code: String) -> impl IntoView {
     }
 }
 
-/// Takes the focus from a field, which reads it.
+/// Takes the focus from an input field, so that its input is read.
 fn leave_field() {
     let field = document().active_element().and_then(|active| active.dyn_into::<HtmlInputElement>().ok());
     if let Some(field) = field {
-        // What refuses to be left has no text to be read.
+        // If the field cannot be left, it has no input to read.
         let _ = field.blur();
     }
 }

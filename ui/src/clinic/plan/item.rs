@@ -15,7 +15,7 @@ use super::proposal::Proposal;
 use crate::clinic::fields::Choice;
 use crate::shared::figure::Figure;
 
-/// Its figure and name, the proposal, rung, side and dose; times, limits and note folded below.
+/// Figure and name, the proposal, level, side and dose; times, limits and note are folded below.
 #[component]
 pub fn ItemCard(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -58,7 +58,7 @@ pub fn ItemCard(id: ItemId) -> impl IntoView {
     }
 }
 
-/// The rung, and the side where there are sides.
+/// The level, and the side if the exercise has sides.
 #[component]
 fn RungAndSide(id: ItemId, exercise: Exercise) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -86,7 +86,7 @@ fn RungAndSide(id: ItemId, exercise: Exercise) -> impl IntoView {
     }
 }
 
-/// What keeps the plan from being issued and lies with this item.
+/// The problems of this item that prevent the plan from being issued.
 #[component]
 fn Problems(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();

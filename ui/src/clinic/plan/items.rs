@@ -1,4 +1,4 @@
-//! What is in the plan.
+//! The items of the plan.
 
 use leptos::prelude::*;
 use words::Key;
@@ -6,7 +6,7 @@ use words::Key;
 use super::editor::PlanEditor;
 use super::item::ItemCard;
 
-/// The items in their order, and one press that takes all proposals over.
+/// The items in their order, and a button that accepts all proposals.
 #[component]
 pub fn Items() -> impl IntoView {
     let editor = PlanEditor::current();

@@ -1,4 +1,4 @@
-//! The draft that was resumed, and the way to be rid of it.
+//! The note about a resumed draft, and a way to discard it.
 
 use chrono::NaiveDate;
 use leptos::prelude::*;
@@ -33,7 +33,7 @@ pub fn Left(code: String, day: NaiveDate) -> impl IntoView {
     }
 }
 
-/// The question; keeping stands first and has the focus.
+/// The question; keeping the draft comes first and has the focus.
 #[component]
 fn Sure(code: String, keep: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let context = ClinicContext::current();
@@ -41,7 +41,7 @@ fn Sure(code: String, keep: impl Fn() + Copy + Send + 'static) -> impl IntoView 
     let first = NodeRef::<leptos::html::Button>::new();
     Effect::new(move || {
         if let Some(button) = first.get() {
-            // A page that was left meanwhile takes no focus.
+            // If the page was left meanwhile, it cannot take the focus.
             let _ = button.focus();
         }
     });

@@ -1,4 +1,4 @@
-//! Times, limits and note of an item, folded away.
+//! Times, limits and note of an item, in a folded section.
 
 use exercises::id::{ComplaintId, ItemId};
 use exercises::plan::MAX_NOTE;
@@ -10,7 +10,7 @@ use super::editor::PlanEditor;
 use super::schedule::When;
 use crate::clinic::fields::{Choice, Fold, PressNumber, Text, Tick};
 
-/// The fold; its heading tells when the item is due.
+/// The folded section; its heading shows when the item is due.
 #[component]
 pub fn Limits(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -29,7 +29,7 @@ pub fn Limits(id: ItemId) -> impl IntoView {
     }
 }
 
-/// Above this pain the patient stops.
+/// The pain above which the patient stops.
 #[component]
 fn PainLimit(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -47,7 +47,7 @@ fn PainLimit(id: ItemId) -> impl IntoView {
     }
 }
 
-/// The complaint that it serves; asked where there is one.
+/// The complaint for which the item is meant; shown if there are complaints.
 #[component]
 fn Serves(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -68,7 +68,7 @@ fn Serves(id: ItemId) -> impl IntoView {
     }
 }
 
-/// Whether the patient's copy may offer the next step.
+/// Whether the patient's copy may offer a change of level or dose.
 #[component]
 fn MayStep(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -78,7 +78,7 @@ fn MayStep(id: ItemId) -> impl IntoView {
     view! { <Tick label=words.text(Key::MayStep) hint=words.text(Key::MayStepHint) value put/> }
 }
 
-/// A note of up to forty characters, counted.
+/// A note of up to forty characters, with a counter.
 #[component]
 fn Note(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();

@@ -1,4 +1,4 @@
-//! Composing a plan: the exercises at the side, what is chosen in the middle, the rarer things folded below.
+//! The plan editor: the exercises at the side, the chosen items in the middle, less common things folded below.
 
 mod activities;
 mod aftercare;

@@ -1,4 +1,4 @@
-//! What the rules propose for an item, and what else may be chosen.
+//! The rules' proposal for an item, and the other choices.
 
 use exercises::id::ItemId;
 use exercises::suggest::{Advice, Suggestion};
@@ -7,8 +7,8 @@ use words::Key;
 
 use super::editor::PlanEditor;
 
-/// Advance, keep or step back, each with what it leads to; the proposal is marked, with its reason below. Nothing for an
-/// item without one.
+/// Progress, keep or ease, each with its result; the proposal is marked and has its reason below. Empty for an item without a
+/// proposal.
 #[component]
 pub fn Proposal(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -38,7 +38,7 @@ pub fn Proposal(id: ItemId) -> impl IntoView {
     .into_any()
 }
 
-/// One of them: pressed while the item stands as it says.
+/// One of the choices; shown as pressed while the item is in the state that it leads to.
 #[component]
 fn ChoiceButton(choice: Suggestion, marked: bool) -> impl IntoView {
     let editor = PlanEditor::current();

@@ -1,4 +1,4 @@
-//! When an item falls due.
+//! When an item is due.
 
 use chrono::Weekday;
 use exercises::draft::{TypedField, hourly, times_of, times_text};
@@ -12,10 +12,10 @@ use crate::clinic::fields::{Choice, Tick, Typed};
 
 /// Intervals to choose from, in minutes.
 const INTERVALS: [u16; 9] = [15, 20, 30, 45, 60, 90, 120, 180, 240];
-/// Begin and end of a window are offered every so many minutes.
+/// Distance between the times offered for the beginning and end of a window, in minutes.
 const GRID: u16 = 30;
 
-/// Again and again within a window, or at set times; and on which days.
+/// At regular intervals within a window or at fixed times; and on which days.
 #[component]
 pub fn When(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -23,7 +23,7 @@ pub fn When(id: ItemId) -> impl IntoView {
     let every = Memo::new(move |_| editor.item(id, false, |item| matches!(item.schedule.pattern, Pattern::Every { .. })));
     let put = move |pattern: Pattern| editor.edit_item(id, |item| item.schedule.pattern = pattern);
     let choose = move |chosen: String| {
-        // A list that could not be read goes with its field.
+        // Input of a list that could not be read is dropped together with its field.
         editor.unread.update(|all| all.put(TypedField::Times(id), None));
         put(if chosen == "every" { hourly().pattern } else { Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } });
     };
@@ -42,7 +42,7 @@ pub fn When(id: ItemId) -> impl IntoView {
     }
 }
 
-/// Says where a window goes over midnight: its ends may be swapped.
+/// A hint if the window goes over midnight, because its ends may be swapped.
 #[component]
 fn ThroughTheNight(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -52,7 +52,7 @@ fn ThroughTheNight(id: ItemId) -> impl IntoView {
     view! { <div role="status">{line}</div> }
 }
 
-/// Every so many minutes, from, to.
+/// The interval, the beginning and the end.
 #[component]
 fn Window(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -87,7 +87,7 @@ fn Window(id: ItemId) -> impl IntoView {
     }
 }
 
-/// A list of times. What was read is shown back as the card will say it.
+/// A list of times. It is shown back as it will be on the card.
 #[component]
 fn Times(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -111,7 +111,7 @@ fn Times(id: ItemId) -> impl IntoView {
     view! { <Typed label=words.text(Key::TimesLabel) value commit fault hint=words.text(Key::TimesHint).to_owned()/> }
 }
 
-/// Seven boxes.
+/// A box for each day of the week.
 #[component]
 fn DayBoxes(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();

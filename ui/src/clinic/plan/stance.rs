@@ -1,4 +1,4 @@
-//! Seconds on one leg, taken at this visit.
+//! Seconds on one leg, measured at this visit.
 
 use exercises::draft::{TypedField, tenths_of};
 use exercises::plan::StanceField;
@@ -8,7 +8,7 @@ use words::Key;
 use super::editor::PlanEditor;
 use crate::clinic::fields::{Tick, Typed};
 
-/// A field for each leg, eyes open on the firm floor.
+/// A field for each leg, for eyes open on a firm floor.
 #[component]
 pub fn StanceTimes() -> impl IntoView {
     let words = PlanEditor::current().words();
@@ -18,7 +18,7 @@ pub fn StanceTimes() -> impl IntoView {
     }
 }
 
-/// One leg's seconds, and whether the clinician ended the try. What was read is shown back as the card will say it.
+/// One leg's seconds, and whether the clinician ended the attempt. The input is shown back as it will be on the card.
 #[component]
 fn OneLeg(field: StanceField) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -32,7 +32,7 @@ fn OneLeg(field: StanceField) -> impl IntoView {
         typed.unwrap_or_else(|| now.get().map(|now| words.shown(seconds(now.tenths))).unwrap_or_default())
     });
     let commit = move |text: String| {
-        // An empty field is no time, which is an answer; anything else has to be a number.
+        // An empty field means that there is no time, which is allowed; anything else must be a number.
         let read = if text.trim().is_empty() { Some(None) } else { tenths_of(&text).map(Some) };
         editor.type_in(typed_field, &text, read, |draft, tenths| draft.set_stance(field, tenths, capped.get_untracked()));
     };

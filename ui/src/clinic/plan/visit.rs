@@ -8,17 +8,17 @@ use words::clinic::PlanSection;
 
 use super::editor::PlanEditor;
 
-/// Weeks to choose from.
+/// Numbers of weeks to choose from.
 const WEEKS: [u64; 4] = [1, 2, 4, 6];
 
-/// A few spans to press, or a date.
+/// Buttons for some numbers of weeks, or a date.
 #[component]
 pub fn NextVisit() -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
     let issued = editor.draft.with_untracked(|draft| draft.today);
     let review = Memo::new(move |_| editor.plan(|plan| plan.review));
-    // The field is set by hand: while a date is half typed it reads as none, and must not be touched.
+    // The field is set directly: a half-typed date has no value, and must not be overwritten.
     let field = NodeRef::<html::Input>::new();
     let put = move |day: NaiveDate| {
         editor.type_in(TypedField::Visit, "", Some(day), |draft, day| draft.prescription.review = day);
@@ -34,7 +34,7 @@ pub fn NextVisit() -> impl IntoView {
             </button>
         }
     };
-    // A date that was cleared is no date: the day before must not stay in the plan unseen.
+    // A cleared date counts as unreadable, so that the previous date does not stay in the plan unseen.
     let typed = move |text: String| {
         editor.type_in(TypedField::Visit, &text, text.parse().ok(), |draft, day| draft.prescription.review = day);
     };

@@ -1,4 +1,4 @@
-//! Is it working: the activities that the patient named.
+//! Is the plan working: the activities that the patient named.
 
 use exercises::review::ActivitySeries;
 use leptos::prelude::*;
@@ -7,7 +7,7 @@ use words::review::{ReviewQuestion, upper};
 use super::context::ReviewContext;
 use super::finding::Finding;
 
-/// Each activity in a line, and all together.
+/// One line for each activity, and one for all together.
 #[component]
 pub fn Activities() -> impl IntoView {
     let context = ReviewContext::current();

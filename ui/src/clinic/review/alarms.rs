@@ -6,7 +6,7 @@ use words::review::{Finding, ReviewQuestion};
 
 use super::context::ReviewContext;
 
-/// A banner for each alarm that no card has cleared; the others in a line each; "no alarm" where there was none.
+/// A banner for each alarm that no card has cleared; one line for each other alarm; "no alarm" if there were none.
 #[component]
 pub fn Alarms() -> impl IntoView {
     let context = ReviewContext::current();

@@ -1,4 +1,4 @@
-//! Is it working: seconds on one leg.
+//! Is the plan working: seconds on one leg.
 
 use exercises::chart::{StanceGroup, groups, stance};
 use leptos::prelude::*;
@@ -10,8 +10,7 @@ use super::finding::Finding;
 use crate::clinic::fields::Fold;
 use crate::shared::chart::StanceView;
 
-/// What was done last stands open with its chart; other conditions, published times and the visits' own times are folded
-/// below.
+/// The latest conditions are shown with their chart; other conditions, published times and the times at the visits are folded below.
 #[component]
 pub fn Balance() -> impl IntoView {
     let context = ReviewContext::current();
@@ -40,12 +39,12 @@ pub fn Balance() -> impl IntoView {
     }
 }
 
-/// Published times beside the group's, or why there are none.
+/// Published times for comparison with the group's, or why there are none.
 fn norms_of(context: &ReviewContext, group: &StanceGroup) -> Vec<String> {
     context.read(|review, _| context.words.against_norms_by_leg(&group.legs, review.start)).unwrap_or_default()
 }
 
-/// One set of conditions: both legs; with published times where `norms` asks for them.
+/// One set of conditions with both legs, and published times if `norms` is set.
 #[component]
 fn Group(group: StanceGroup, #[prop(optional)] norms: bool) -> impl IntoView {
     let context = ReviewContext::current();

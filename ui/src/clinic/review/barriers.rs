@@ -5,7 +5,7 @@ use words::review::ReviewQuestion;
 
 use super::context::ReviewContext;
 
-/// Reasons with how often each was given; those that need attention first.
+/// The reasons with how often each was given; those that need attention come first.
 #[component]
 pub fn Barriers() -> impl IntoView {
     let context = ReviewContext::current();

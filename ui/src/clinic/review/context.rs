@@ -1,4 +1,4 @@
-//! What every part of a review reads.
+//! The state that every part of a review reads.
 
 use chrono::NaiveDate;
 use exercises::chart::{DayAxis, NAMES_WIDTH};
@@ -9,7 +9,7 @@ use wire::clinic::ReviewPage;
 use words::Words;
 use words::review::{Names, ReviewQuestion};
 
-/// The page, the words, and how wide its two columns are.
+/// The page, the texts, and the widths of its two columns.
 #[derive(Clone, Copy)]
 pub struct ReviewContext {
     page: StoredValue<ReviewPage>,
@@ -20,17 +20,17 @@ pub struct ReviewContext {
 }
 
 impl ReviewContext {
-    /// A page as it comes from the shell.
+    /// The context for a page from the shell.
     pub fn new(page: ReviewPage, words: Words, columns: Signal<(f64, f64)>) -> ReviewContext {
         ReviewContext { page: StoredValue::new(page), words, columns }
     }
 
-    /// The one of this page.
+    /// The context of this page.
     pub fn current() -> ReviewContext {
         expect_context()
     }
 
-    /// Reads the review and its names; nothing before any summary came.
+    /// Reads the review and its names; `None` before any summary was received.
     pub fn read<T>(self, of: impl FnOnce(&Review, Names<'_>) -> T) -> Option<T> {
         self.page.with_value(|page| page.review.as_ref().map(|review| of(review, Names::of(self.words, page))))
     }
@@ -50,7 +50,7 @@ impl ReviewContext {
         self.days(|start, first, last| DayAxis::for_strings(start, first, last, self.columns.get().0))
     }
 
-    /// The days of the review, laid out for points within the right column; `names` says that names stand at the lines' ends.
+    /// The days of the review, laid out for points within the right column; `names` leaves space for names at the lines' ends.
     pub fn points(self, names: bool) -> Option<DayAxis> {
         let room = if names { NAMES_WIDTH } else { 0.0 };
         self.days(|start, first, last| DayAxis::for_points(start, first, last, self.columns.get().1 - room))

@@ -1,4 +1,4 @@
-//! Did they do it: when, how fully, and since when not?
+//! Was the plan followed: when, how completely, and since when not?
 
 use exercises::adherence::ItemAdherence;
 use exercises::chart::{legend_entries, weeks};
@@ -11,7 +11,7 @@ use super::finding::Finding;
 use crate::clinic::fields::Fold;
 use crate::shared::chart::{Legend, WeeksChart};
 
-/// Each item with its count, its days' strings side by side, and more figures folded below.
+/// Each item with its count and its days' strings side by side; more figures are folded below.
 #[component]
 pub fn Done() -> impl IntoView {
     let context = ReviewContext::current();

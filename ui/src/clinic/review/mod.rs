@@ -1,4 +1,4 @@
-//! The review: six questions, answered in their order on one page.
+//! The review: questions and their answers in a fixed order on one page.
 
 mod activities;
 mod alarms;

@@ -8,7 +8,7 @@ use words::review::ReviewQuestion;
 use super::context::ReviewContext;
 use crate::clinic::context::ClinicContext;
 
-/// A proposal for each item with its reason, and the way to the next plan.
+/// A proposal for each item with its reason, and the button for the next plan.
 #[component]
 pub fn Next() -> impl IntoView {
     let context = ReviewContext::current();

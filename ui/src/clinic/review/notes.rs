@@ -1,11 +1,11 @@
-//! What else the patient says.
+//! What else did the patient write?
 
 use leptos::prelude::*;
 use words::review::ReviewQuestion;
 
 use super::context::ReviewContext;
 
-/// The patient's notes, as text alone. Nothing where there is none.
+/// The patient's notes as plain text. Empty if there are none.
 #[component]
 pub fn Notes() -> impl IntoView {
     let context = ReviewContext::current();

@@ -9,7 +9,7 @@ use super::context::ReviewContext;
 use super::finding::Finding;
 use crate::shared::chart::LinesView;
 
-/// Each complaint: the word, the line, and the visits' own ratings.
+/// For each complaint: the verdict, the chart, and the ratings at the visits.
 #[component]
 pub fn Pain() -> impl IntoView {
     let context = ReviewContext::current();

@@ -50,8 +50,8 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
     }
 }
 
-/// One column in the order of the questions; where there is room, what was done and why not at the left, and what it led to at
-/// the right. What is next stands where the column is shorter.
+/// One column in the order of the questions. With enough space there are two: what was done and the barriers at the left, and the
+/// results at the right. What comes next is put into the shorter column.
 #[component]
 fn Answers(width: Signal<f64>) -> impl IntoView {
     let is_wide = Memo::new(move |_| width.get() >= TWO_COLUMNS);

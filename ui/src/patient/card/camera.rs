@@ -12,19 +12,20 @@ use crate::invoke;
 use crate::patient::context::PatientContext;
 use crate::shared::{camera, clock};
 
-/// What the camera sees is looked at so often, in milliseconds.
+/// Time between two checks of the camera's picture, in milliseconds.
 const LOOK_MS: u64 = 400;
 
-/// How far the camera is.
+/// The state of the camera.
 #[derive(Clone, Copy, PartialEq)]
 enum CameraState {
     Closed,
     Open,
-    /// It could not be opened.
+    /// The camera could not be opened.
     Refused,
 }
 
-/// A button that opens the camera; then what it sees, until a card is found. Where the web view knows no camera, a word about it.
+/// A button that opens the camera; then the camera's picture until a card is found. A note if the web view has no access to a
+/// camera.
 #[component]
 pub fn CardCamera(found: impl Fn(CardSource, CardPreview) + Copy + Send + Sync + 'static) -> impl IntoView {
     let context = PatientContext::current();
@@ -43,7 +44,7 @@ pub fn CardCamera(found: impl Fn(CardSource, CardPreview) + Copy + Send + Sync +
     let open = move |_| {
         spawn_local(async move {
             match camera::open().await {
-                // The page may have gone while the system asked.
+                // The page may have been left while the system asked for permission.
                 Ok(opened) if state.try_get_untracked().is_some() => {
                     stream.set_value(Some(opened));
                     state.set(CameraState::Open);
@@ -72,7 +73,7 @@ pub fn CardCamera(found: impl Fn(CardSource, CardPreview) + Copy + Send + Sync +
     view! { <div class="stack-2">{shown}</div> }.into_any()
 }
 
-/// What the camera sees. Each look is read by the shell; a picture without a card is no fault, any other refusal is said.
+/// The camera's picture. The shell reads it at intervals; a picture without a card is not an error, and any other failure is shown.
 #[component]
 fn Viewfinder(
     stream: StoredValue<Option<MediaStream>, LocalStorage>,
@@ -83,7 +84,7 @@ fn Viewfinder(
     Effect::new(move || {
         if let Some(video) = video.get() {
             stream.with_value(|stream| video.set_src_object(stream.as_ref()));
-            // A web view that does not play by itself shows its first picture, which is looked at all the same.
+            // A web view that does not play the video by itself shows its first picture, which is read nonetheless.
             let _ = video.play();
         }
     });
@@ -98,7 +99,7 @@ fn Viewfinder(
             let source = CardSource::File(bytes);
             let answer = invoke::call::<ReadCard>(&source).await;
             if looking.try_set(false).is_some() {
-                // The camera was closed meanwhile.
+                // The camera was closed in the meantime.
                 return;
             }
             match answer {

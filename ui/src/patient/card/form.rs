@@ -1,4 +1,4 @@
-//! Where the card comes from: a picture, a file, or its text; then what is on it.
+//! Choosing a card: a picture, a file, or its text; then its preview.
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -12,7 +12,7 @@ use super::preview::Preview;
 use crate::patient::context::PatientContext;
 use crate::shared::file;
 
-/// Reads a card and shows what is on it before it is taken. `title` stands above the form.
+/// Reads a card and shows its preview before it is taken. `title` is the heading of the form.
 #[component]
 pub fn CardForm(title: Key) -> impl IntoView {
     let context = PatientContext::current();
@@ -26,7 +26,7 @@ pub fn CardForm(title: Key) -> impl IntoView {
     let from_file = move |event: leptos::ev::Event| {
         let field: HtmlInputElement = event.target().expect("an event of a field").unchecked_into();
         let Some(file) = file::chosen(&field).into_iter().next() else { return };
-        // The same file can be chosen again after a fault.
+        // Allows the same file to be chosen again after an error.
         spawn_local(async move {
             match file::base64(&file).await {
                 Ok(bytes) => look(CardSource::File(bytes)),

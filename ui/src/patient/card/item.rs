@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 use super::window_of_day::WindowOfDay;
 use crate::patient::context::{PatientContext, served};
 
-/// Name, dose, side, what for, note, and when; the times can be moved to fit the person's day.
+/// Name, dose, side, purpose, note, and times; the times can be moved to suit the person's day.
 #[component]
 pub fn CardItem(
     plan: Plan,

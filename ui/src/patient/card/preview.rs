@@ -1,4 +1,4 @@
-//! What is on a card, before it is taken.
+//! The preview of a card before it is taken.
 
 use exercises::id::ItemId;
 use exercises::plan::Schedule;
@@ -11,7 +11,7 @@ use super::item::CardItem;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Place;
 
-/// Everything on the card in plain words, the window of the day to agree on, and "Take this plan".
+/// Everything on the card in plain words, the times to agree on, and the button that starts the plan.
 #[component]
 pub fn Preview(source: CardSource, preview: CardPreview, back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let context = PatientContext::current();

@@ -1,4 +1,4 @@
-//! How an exercise is done, as a page of its own.
+//! How to do an exercise, as a page of its own.
 
 use exercises::id::{ItemId, PlanId};
 use leptos::prelude::*;
@@ -7,7 +7,7 @@ use words::Key;
 use super::in_full::InFull;
 use crate::patient::context::PatientContext;
 
-/// One exercise of the plan: what for, how, what to watch for.
+/// One exercise of the plan: its purpose, its steps, and what to pay attention to.
 #[component]
 pub fn HowTo(plan: PlanId, item: ItemId) -> impl IntoView {
     let context = PatientContext::current();

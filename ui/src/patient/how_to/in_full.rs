@@ -1,4 +1,4 @@
-//! Everything that an exercise says.
+//! All texts of an exercise.
 
 use exercises::catalogue::Texts;
 use exercises::plan::Side;
@@ -11,7 +11,7 @@ use super::steps::Steps;
 use crate::patient::context::PatientContext;
 use crate::shared::figure::Figure;
 
-/// Everything that an exercise says.
+/// All texts of an exercise.
 #[component]
 pub fn InFull(found: TodayItem, texts: Texts) -> impl IntoView {
     let words = PatientContext::current().app.words();

@@ -1,8 +1,8 @@
-//! Lines under a title.
+//! A list with a title.
 
 use leptos::prelude::*;
 
-/// A titled list of lines.
+/// A list of lines with a title.
 #[component]
 pub fn List(title: &'static str, lines: Vec<String>, #[prop(optional)] alarm: bool) -> impl IntoView {
     let lines = lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view();

@@ -1,4 +1,4 @@
-//! How an exercise is done.
+//! How to do an exercise.
 
 mod how_to_page;
 mod in_full;

@@ -6,7 +6,7 @@ use words::Key;
 
 use crate::patient::context::PatientContext;
 
-/// Where to begin, and the steps in order.
+/// The starting position, and the steps in order.
 #[component]
 pub fn Steps(texts: Texts, change: Option<String>) -> impl IntoView {
     let words = PatientContext::current().app.words();

@@ -1,4 +1,4 @@
-//! The clinician's lines for the days after the visit.
+//! The clinician's instructions for the days after the visit.
 
 use exercises::plan::Aftercare;
 use leptos::prelude::*;
@@ -6,7 +6,7 @@ use words::Key;
 
 use crate::patient::context::PatientContext;
 
-/// The lines, while they apply.
+/// The instructions, while they apply.
 #[component]
 pub fn Lines(lines: Vec<Aftercare>) -> impl IntoView {
     let words = PatientContext::current().app.words();

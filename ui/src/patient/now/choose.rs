@@ -1,4 +1,4 @@
-//! Which exercise to do now, besides the slots.
+//! Choosing an exercise outside its slots.
 
 use exercises::today::TodayItem;
 use leptos::prelude::*;
@@ -7,7 +7,7 @@ use words::Key;
 use crate::patient::context::PatientContext;
 use crate::shared::Fault;
 
-/// Every exercise as a button; one that is paused says why.
+/// A button for every exercise; one that is paused says why.
 #[component]
 pub fn Choose() -> impl IntoView {
     let context = PatientContext::current();
@@ -24,7 +24,7 @@ pub fn Choose() -> impl IntoView {
             <li class="stack-1">
                 <button type="button" disabled=move || blocked || off.get() on:click=move |_| context.begin(plan, id)>
                     {words.exercise_name(&item.exercise).to_owned()}
-                    // A space keeps the two apart where they are read out.
+                    // A space, so that a screen reader separates the two.
                     " "<small class="soft">{words.dose_of(&item.item)}{item.clinic.clone().map(|clinic| format!(". {clinic}"))}</small>
                 </button>
                 {held}

@@ -1,4 +1,4 @@
-//! Whole days on which nothing is asked for.
+//! Taking days off.
 
 use chrono::NaiveDate;
 use exercises::id::PlanId;
@@ -11,10 +11,10 @@ use words::review::upper;
 use crate::patient::context::PatientContext;
 use crate::shared::Fault;
 
-/// So many days ahead can be taken off at once.
+/// Largest number of days that can be taken off at once.
 const MAX_DAYS: usize = 28;
 
-/// Until which day, and why.
+/// The last day off, and the reason.
 #[component]
 pub fn TakeDaysOff(plan: PlanId) -> impl IntoView {
     let context = PatientContext::current();

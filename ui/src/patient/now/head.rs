@@ -1,4 +1,4 @@
-//! What stands at the top of Now.
+//! The top of the Now page.
 
 use exercises::history::Mark;
 use exercises::time::Stamp;
@@ -11,7 +11,7 @@ use super::offer::Offer;
 use crate::patient::context::PatientContext;
 use crate::patient::page::{Page, Place};
 
-/// One thing to do, or why there is none.
+/// One thing to do, or why there is nothing to do.
 #[component]
 pub fn HeadOf(today: Today) -> impl IntoView {
     let context = PatientContext::current();
@@ -70,7 +70,7 @@ pub fn HeadOf(today: Today) -> impl IntoView {
     }
 }
 
-/// The slot that the person chose to look at, while it is still open.
+/// The slot that the person chose to look at, if it is still open.
 fn chosen(context: PatientContext, today: &Today) -> Option<(TodayItem, TodayKnot)> {
     let slot = context.chosen.get()?;
     let open = |mark| matches!(mark, Mark::Due | Mark::Partly(_));

@@ -1,4 +1,4 @@
-//! A head without anything to begin.
+//! The top of the Now page if there is nothing to start.
 
 use leptos::prelude::*;
 

@@ -1,4 +1,4 @@
-//! Now: what to do, and when the next one is.
+//! Now: what to do, and when the next session is.
 
 mod aftercare;
 mod choose;

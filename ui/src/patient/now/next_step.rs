@@ -1,4 +1,4 @@
-//! A step that the clinician allowed the person to take, where the rules propose one.
+//! A change of level or dose that the clinician allowed the person to make, if the rules propose one.
 
 use exercises::today::TodayItem;
 use leptos::prelude::*;
@@ -6,7 +6,7 @@ use words::Key;
 
 use crate::patient::context::PatientContext;
 
-/// What it would be, why, and the press that takes it for this and the next times.
+/// The change, its reason, and the button that accepts it for this and the next sessions.
 #[component]
 pub fn NextStep(item: TodayItem) -> impl IntoView {
     let context = PatientContext::current();

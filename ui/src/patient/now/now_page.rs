@@ -15,7 +15,7 @@ use crate::patient::sample::OfferSample;
 use crate::patient::string::DayString;
 use crate::shared::Fault;
 
-/// What to do now; the day below it. Before any card was taken, the way to take one.
+/// What to do now, and the day below it. Before a card was taken, the form for taking one.
 #[component]
 pub fn Now() -> impl IntoView {
     let context = PatientContext::current();

@@ -1,4 +1,4 @@
-//! The exercise that is due: what it is, how it looks, and Begin.
+//! The exercise that is due: its name, its figure, and the button to start.
 
 use exercises::plan::Side;
 use exercises::slots::SlotRef;
@@ -13,7 +13,7 @@ use crate::patient::day_line::DayLine;
 use crate::patient::page::Page;
 use crate::shared::figure::Figure;
 
-/// The exercise that is due, with everything that can be done about it.
+/// The exercise that is due, with everything that the person can do about it.
 #[component]
 pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoView {
     let context = PatientContext::current();
@@ -24,7 +24,7 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
     let mirrored = item.item.side == Side::Left;
     let put_off = move |_| context.app.request::<PutOff>(SlotRequest { plan, slot }, move |today| context.show(today));
     let did_it = move |_| context.app.request::<DidIt>(SlotRequest { plan, slot }, move |today| context.show(today));
-    // The question comes before its answers.
+    // If a change is offered as well, both buttons say what they start.
     let begin = words.text(if item.step.is_some() { Key::StartAsBefore } else { Key::StartSession });
     let step = item.step.is_some().then(|| view! { <NextStep item=item.clone()/> });
     let note = (!item.item.note.is_empty()).then(|| view! { <p class="note">{item.item.note.clone()}</p> });

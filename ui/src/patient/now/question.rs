@@ -7,7 +7,7 @@ use words::Key;
 use crate::patient::context::PatientContext;
 use crate::patient::question::QuestionForm;
 
-/// The first open question; put away, it waits for the next opening of the window.
+/// The first open question. If the person closes it, it is asked again when the window opens next.
 #[component]
 pub fn OneQuestion(questions: Vec<Question>) -> impl IntoView {
     let context = PatientContext::current();

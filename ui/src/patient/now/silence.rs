@@ -1,4 +1,4 @@
-//! While no reminder comes: until when.
+//! While reminders are suppressed: until when.
 
 use leptos::prelude::*;
 use words::Key;
@@ -6,7 +6,7 @@ use words::Key;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 
-/// One line, with the end of a meeting and the way to everything about reminders; nothing while one may come.
+/// One line, with a button to end a meeting and the way to all reminder settings; empty if reminders are not suppressed.
 #[component]
 pub fn Silence() -> impl IntoView {
     let context = PatientContext::current();

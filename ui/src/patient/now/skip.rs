@@ -1,4 +1,4 @@
-//! Why a slot is left out: one tap.
+//! Skipping a slot, with a reason.
 
 use exercises::id::PlanId;
 use exercises::log::Barrier;
@@ -12,7 +12,7 @@ use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 use crate::shared::Fault;
 
-/// A list of reasons; one tap leaves the slot out and goes back.
+/// A list of reasons; choosing one skips the slot and goes back.
 #[component]
 pub fn SkipSlot(plan: PlanId, at: SlotRef) -> impl IntoView {
     let context = PatientContext::current();

@@ -1,4 +1,4 @@
-//! What closing the window does, said once.
+//! The hint at what happens when the window is closed, shown once.
 
 use leptos::prelude::*;
 use wire::device::ShowBackgroundState;
@@ -7,10 +7,10 @@ use words::Key;
 use crate::patient::context::PatientContext;
 use crate::shared::local_flags;
 
-/// Under this name the page notes that it was said.
+/// The name of the flag that records that the hint was shown.
 const TOLD: &str = "told-tray";
 
-/// Where the program stays in the tray, a line that says so until it is closed for good.
+/// If the program stays in the tray, a line that says so until the person closes it for good.
 #[component]
 pub fn TrayHint() -> impl IntoView {
     let context = PatientContext::current();

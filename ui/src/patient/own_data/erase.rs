@@ -1,4 +1,4 @@
-//! Everything erased: what goes, and a question before it does.
+//! Erasing everything: what is erased, and a question before it happens.
 
 use leptos::prelude::*;
 use words::Key;
@@ -6,7 +6,7 @@ use words::Key;
 use super::sure::Sure;
 use crate::patient::context::PatientContext;
 
-/// What goes and what stays; the button asks before anything happens.
+/// What is erased and what stays; the button asks for confirmation first.
 #[component]
 pub fn Erase() -> impl IntoView {
     let words = PatientContext::current().app.words();

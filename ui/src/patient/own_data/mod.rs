@@ -1,4 +1,4 @@
-//! What is the person's own: to save, and to erase.
+//! The person's own data: exporting and erasing.
 
 mod erase;
 mod own_data_page;

@@ -11,7 +11,7 @@ use crate::patient::page::{Page, Place};
 use crate::shared::Fault;
 use crate::shared::language::LanguageChoice;
 
-/// The language; save all of it; erase everything; what explains the program.
+/// The language; exporting and erasing all data; the pages that explain the program.
 #[component]
 pub fn OwnData() -> impl IntoView {
     let context = PatientContext::current();

@@ -1,4 +1,4 @@
-//! Everything handed over in plain.
+//! Exporting all data unencrypted.
 
 use leptos::prelude::*;
 use wire::device::ExportOwnData;
@@ -6,7 +6,7 @@ use words::Key;
 
 use crate::patient::context::PatientContext;
 
-/// What is in it, the button, and where it was saved.
+/// What the export contains, the button, and where it was saved.
 #[component]
 pub fn Save() -> impl IntoView {
     let context = PatientContext::current();

@@ -1,4 +1,4 @@
-//! The second question before everything is erased.
+//! The confirmation before everything is erased.
 
 use leptos::{html, prelude::*};
 use wire::device::{EraseEverything, EraseRequest};
@@ -7,7 +7,7 @@ use words::Key;
 use crate::patient::context::PatientContext;
 use crate::shared::restart;
 
-/// Keeping stands first and has the focus; erasing takes a press of its own.
+/// Keeping the data comes first and has the focus; erasing needs another press.
 #[component]
 pub fn Sure(keep: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let context = PatientContext::current();
@@ -16,10 +16,10 @@ pub fn Sure(keep: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let all = NodeRef::<html::Div>::new();
     Effect::new(move || {
         if let Some(button) = first.get() {
-            // A page that was left meanwhile takes no focus.
+            // If the page was left meanwhile, it cannot take the focus.
             let _ = button.focus();
         }
-        // Both answers are in sight, also in a low window.
+        // Both answers must be visible, even in a low window.
         if let Some(all) = all.get() {
             all.scroll_into_view_with_bool(false);
         }

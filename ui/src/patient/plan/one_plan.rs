@@ -9,7 +9,7 @@ use super::plan_item::PlanItem;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 
-/// The clinic, the next visit, the exercises, and what they are for.
+/// The clinic, the next visit, the exercises, and their purpose.
 #[component]
 pub fn OnePlan(page: PlanPage) -> impl IntoView {
     let context = PatientContext::current();
@@ -38,7 +38,7 @@ pub fn OnePlan(page: PlanPage) -> impl IntoView {
     }
 }
 
-/// A titled list of names with their values at the visit; nothing where there are none.
+/// A titled list of names with their values at the visit; empty if there are none.
 fn facts(title: &'static str, lines: Vec<(String, String)>) -> Option<impl IntoView> {
     (!lines.is_empty()).then(|| {
         let lines =

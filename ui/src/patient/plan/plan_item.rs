@@ -9,7 +9,7 @@ use words::Key;
 use crate::patient::context::{PatientContext, served};
 use crate::patient::page::Page;
 
-/// Its name, which opens everything about it, with dose, times and what it is for.
+/// Its name, which opens its full description, with dose, times and purpose.
 #[component]
 pub fn PlanItem(plan: Plan, item: Item, exercise: Option<Exercise>, paused: Option<Trouble>) -> impl IntoView {
     let context = PatientContext::current();

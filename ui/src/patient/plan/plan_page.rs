@@ -9,7 +9,7 @@ use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 use crate::shared::Fault;
 
-/// Every plan that is followed, and the way to a new card.
+/// Every plan that is followed, and the button for a new card.
 #[component]
 pub fn Plan() -> impl IntoView {
     let context = PatientContext::current();

@@ -1,4 +1,4 @@
-//! Am I getting better? Seconds on one leg, each leg beside the other.
+//! Balance: seconds on one leg, both legs in one chart.
 
 use exercises::chart::{DayAxis, NAMES_WIDTH, groups, stance};
 use exercises::review::Review;
@@ -12,7 +12,7 @@ use crate::patient::context::PatientContext;
 use crate::shared::chart::StanceView;
 use crate::shared::width::column_width;
 
-/// A chart for each way of standing, with a verdict in words for each leg.
+/// A chart for each set of conditions, with a verdict in words for each leg.
 #[component]
 pub fn Balance(page: RecordPage, review: Review) -> impl IntoView {
     let words = PatientContext::current().app.words();

@@ -1,4 +1,4 @@
-//! Exactly what a summary hands over, as a plain list.
+//! The exact contents of a summary, as a plain list.
 
 use exercises::summary::Summary;
 use leptos::prelude::*;
@@ -7,7 +7,7 @@ use words::Key;
 
 use crate::patient::context::PatientContext;
 
-/// What is in it, and what is not.
+/// What the summary contains, and what it does not.
 #[component]
 pub fn HandedOver(page: RecordPage, summary: Summary) -> impl IntoView {
     let words = PatientContext::current().app.words();

@@ -1,4 +1,4 @@
-//! Record: what was done, and what goes to the visit.
+//! Record: what was done, and the summary for the visit.
 
 mod balance;
 mod correct;

@@ -11,7 +11,7 @@ use super::strings::Strings;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 
-/// Four questions, answered: done when, balance, pain, activities. Before anything happened, a word about it.
+/// The answers to four questions: when it was done, balance, pain, activities. A note before anything was done.
 #[component]
 pub fn OneRecord(page: RecordPage) -> impl IntoView {
     let context = PatientContext::current();
@@ -46,7 +46,7 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
     }
 }
 
-/// Whether there is anything to show: a slot that is over, an extra session, a trial, or a rating.
+/// Whether there is anything to show: a slot that is over, an extra session, a balance trial, or a rating.
 fn has_begun(review: &Review) -> bool {
     let knots = review.days.iter().any(|day| !day.knots.is_empty());
     let extra = review.adherence.iter().any(|item| item.extra.runs > 0);

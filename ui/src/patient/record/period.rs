@@ -1,4 +1,4 @@
-//! The period of a summary, what is in it, and the seal: as a file, or as codes on the screen.
+//! The period of a summary, its contents, and the buttons that create it as a file or as codes on the screen.
 
 use std::sync::Arc;
 
@@ -11,7 +11,7 @@ use super::handed_over::HandedOver;
 use crate::patient::context::PatientContext;
 use crate::patient::day_field::DayField;
 
-/// The period, what is in it, and the seal.
+/// The period, the contents, and the buttons.
 #[component]
 pub fn Period(
     page: RecordPage,
@@ -29,8 +29,8 @@ pub fn Period(
         let note = note.get().trim().to_owned();
         SealRequest { plan, from: Some(from.get()), until: until.get(), note: (!note.is_empty()).then_some(note) }
     };
-    // Nothing is sealed before it was seen. The list of another period stays until the new one is there, so that nothing
-    // moves under the finger.
+    // Nothing is created before the person has seen the contents. The list of the previous period stays until the new one is there,
+    // so that nothing moves under the finger.
     let seen = RwSignal::new(None);
     let answer = inside.clone();
     Effect::new(move || {
@@ -38,7 +38,7 @@ pub fn Period(
         let request = SealRequest { plan, from: Some(period.0), until: period.1, note: None };
         let answer = answer.clone();
         context.app.query_or_none::<PreviewSummary>(request, move |summary| {
-            // An answer that was overtaken by another choice of days is not the one to show, nor one after the page was left.
+            // Ignores an answer if other days were chosen in the meantime, or if the page was left.
             if untrack(|| from.try_get().zip(until.try_get())) == Some(period) {
                 seen.set(summary.is_some().then_some(period));
                 answer.set(summary);
@@ -50,7 +50,7 @@ pub fn Period(
         let saved = saved.clone();
         context.app.request::<SealSummary>(untrack(asked), move |file| saved.set(Some(file)));
     };
-    // Each asking seals anew, so the answer is kept as it came for as long as it is shown.
+    // Each request creates a new summary, so the answer is kept for as long as it is shown.
     let show = move |_| context.app.request::<ShowFrames>(untrack(asked), move |list| frames.set(Some(list.into())));
     let begun = page.plan.header.start;
     let kept = page.clone();

@@ -24,7 +24,7 @@ pub fn Record() -> impl IntoView {
             } else {
                 pages.into_iter().map(|page| view! { <OneRecord page/> }).collect_view().into_any()
             };
-            // With the record and not before it: a button that moves away is missed.
+            // Shown together with the record and not before it, because a button that moves is easily missed.
             let mine = (!context.is_sample()).then(|| view! {
                 <button type="button" class="quiet" on:click=move |_| context.open(Page::OwnData)>{text(Key::MineTitle)}</button>
             });

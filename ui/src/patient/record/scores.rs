@@ -1,4 +1,4 @@
-//! Pain by complaint, and the activities that the person named.
+//! Pain of each complaint, and the activities that the person named.
 
 use exercises::chart::{DayAxis, lines};
 use exercises::review::Review;

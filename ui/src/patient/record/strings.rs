@@ -1,4 +1,4 @@
-//! The days' strings side by side, an exercise at a time.
+//! The days' strings side by side, one chart per exercise.
 
 use exercises::chart::{DayAxis, legend_entries, weeks};
 use exercises::review::Review;
@@ -12,7 +12,7 @@ use crate::patient::context::PatientContext;
 use crate::shared::chart::{Legend, WeeksChart};
 use crate::shared::width::column_width;
 
-/// When in the day, and since when not: by exercise, without a verdict.
+/// At which times of the day and since when not, for each exercise, without a verdict.
 #[component]
 pub fn Strings(page: RecordPage, review: Review) -> impl IntoView {
     let words = PatientContext::current().app.words();

@@ -1,4 +1,4 @@
-//! What goes to the visit: the period, exactly what is handed over, a note, and the sealed file or its codes.
+//! The summary for the visit: the period, its exact contents, a note, and the encrypted file or codes.
 
 use std::sync::Arc;
 
@@ -13,7 +13,7 @@ use crate::patient::context::PatientContext;
 use crate::patient::page::Place;
 use crate::shared::Fault;
 
-/// From which day to which, what is in it, "Save sealed summary", and the same as codes.
+/// The period, the contents, the button that saves an encrypted summary, and the same as codes.
 #[component]
 pub fn Visit(plan: PlanId) -> impl IntoView {
     let context = PatientContext::current();
@@ -39,7 +39,7 @@ pub fn Visit(plan: PlanId) -> impl IntoView {
     let shown = move || frames.get().map(|list| view! { <Frames list close=move || frames.set(None)/> });
     view! {
         {shown}
-        // It stays behind the codes as it was filled in.
+        // The form stays behind the codes as it was filled in.
         <main class="screen" hidden=move || frames.with(Option::is_some)>
             <div class="column stack-5">
                 <div class="stack-1"><h1>{words.text(Key::ForTheVisit)}</h1><p>{words.text(Key::VisitWhat)}</p></div>

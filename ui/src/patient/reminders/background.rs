@@ -7,7 +7,7 @@ use words::Key;
 use crate::patient::context::PatientContext;
 use crate::shared::tick::Tick;
 
-/// Whether the program stays in the tray, and opening at login; nothing where the system starts and ends programs itself.
+/// Whether the program stays in the tray, and starting at login; empty on systems that start and end programs themselves.
 #[component]
 pub fn WhileClosed() -> impl IntoView {
     let context = PatientContext::current();

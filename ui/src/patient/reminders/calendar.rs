@@ -1,4 +1,4 @@
-//! The slots to come for another calendar.
+//! Exporting the coming slots for another calendar.
 
 use leptos::prelude::*;
 use wire::device::ExportCalendar;
@@ -6,7 +6,7 @@ use words::Key;
 
 use crate::patient::context::PatientContext;
 
-/// What such a file is for, the button, and where it was saved.
+/// The purpose of such a file, the button, and where it was saved.
 #[component]
 pub fn Calendar() -> impl IntoView {
     let context = PatientContext::current();

@@ -1,4 +1,4 @@
-//! "Not now, I am in a meeting."
+//! Suppressing reminders during a meeting.
 
 use exercises::remind::MEETINGS;
 use leptos::prelude::*;
@@ -6,7 +6,7 @@ use words::Key;
 
 use crate::patient::context::PatientContext;
 
-/// A button for each length, or the end of the one that goes on.
+/// A button for each duration, or one to end the current meeting.
 #[component]
 pub fn Meeting() -> impl IntoView {
     let context = PatientContext::current();

@@ -1,4 +1,4 @@
-//! Quiet times of every day.
+//! Daily quiet times.
 
 use exercises::remind::{QuietTimesDraft, Span};
 use leptos::prelude::*;
@@ -9,10 +9,10 @@ use super::spans::Spans;
 use crate::patient::context::PatientContext;
 use crate::patient::time_field::TimeField;
 
-/// What is proposed for the next one: noon to one o'clock.
+/// The default for a new quiet time: noon to one o'clock.
 const PROPOSED: Span = Span { from: 12 * 60, to: 13 * 60 };
 
-/// The list, and one more. What is added or taken out is kept at once, and the page says so: leaving it loses nothing.
+/// The list, and a form for one more. Additions and removals are saved immediately, and the page says so: leaving it loses nothing.
 #[component]
 pub fn Quiet() -> impl IntoView {
     let context = PatientContext::current();

@@ -10,7 +10,7 @@ use super::quiet::Quiet;
 use crate::patient::context::PatientContext;
 use crate::shared::Fault;
 
-/// The next one, a meeting, quiet times, another calendar, and what happens while the window is closed.
+/// The next reminder, a meeting, quiet times, another calendar, and what happens while the window is closed.
 #[component]
 pub fn Reminders() -> impl IntoView {
     let context = PatientContext::current();

@@ -1,4 +1,4 @@
-//! The quiet times so far.
+//! The list of quiet times.
 
 use exercises::remind::{QuietTimesDraft, Span};
 use leptos::prelude::*;
@@ -6,7 +6,7 @@ use words::Key;
 
 use crate::patient::context::PatientContext;
 
-/// Each with a button that takes it `out`.
+/// Each quiet time with a button that removes it.
 #[component]
 pub fn Spans(draft: RwSignal<QuietTimesDraft>, out: impl Fn(Span) + Copy + Send + Sync + 'static) -> impl IntoView {
     let words = PatientContext::current().app.words();

@@ -1,4 +1,4 @@
-//! What can be pressed during holds and repetitions.
+//! The buttons during holds and repetitions.
 
 use exercises::guide::{Phase, Press, SoundMode};
 use leptos::prelude::*;
@@ -8,7 +8,7 @@ use super::driver::Driver;
 use crate::patient::{sounds, voice};
 use crate::shared::AppContext;
 
-/// Pause or go on, stop, "Something is wrong"; in a rest also the next one now, or more rest.
+/// Pause or continue, stop, "Something is wrong"; in a rest also skipping or extending it.
 #[component]
 pub fn RunControls(something_wrong: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let app = AppContext::current();

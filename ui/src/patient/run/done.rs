@@ -13,7 +13,7 @@ use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 use crate::shared::Fault;
 
-/// What was done, as it went into the log; then the questions, if there are any.
+/// What was done, as it was logged; then the questions, if there are any.
 #[component]
 pub fn Done(script: Box<RunScript>) -> impl IntoView {
     let context = PatientContext::current();

@@ -1,4 +1,4 @@
-//! Drives the guide: lets the window's time pass, carries presses, schedules sounds, has it logged.
+//! Drives the guide: passes the time and the presses to it, schedules sounds, and has the run logged.
 
 use std::collections::VecDeque;
 
@@ -17,7 +17,7 @@ use crate::patient::context::PatientContext;
 use crate::patient::{sounds, wake};
 use crate::shared::clock;
 
-/// The guide is looked at so often while the window is out of sight too, in milliseconds.
+/// Time between two calls of the guide, in milliseconds, also while the window is hidden.
 const LOOK_MS: u64 = 250;
 
 /// Drives one run. It lives as long as the run's screen.
@@ -28,30 +28,30 @@ pub struct Driver {
     guide: StoredValue<Guide>,
     /// What the screen shows.
     pub view: RwSignal<GuideView>,
-    /// What to ask once it is over; `None` until the end is logged.
+    /// The questions at the end; `None` until the end is logged.
     pub questions: RwSignal<Option<Vec<Question>>>,
     /// Whether the end could not be logged.
     pub unsaved: RwSignal<bool>,
     log: StoredValue<Log>,
     /// The phone's movement during balance.
     pub motion: Motion,
-    /// Where the phone is during balance.
+    /// Where the phone is during balance trials.
     pub set_up: RwSignal<SetUp>,
-    /// What the sensor said, by place of the trial.
+    /// The sensor's results, each with the trial's index.
     pub sensed: RwSignal<Vec<(u16, Sensed)>>,
 }
 
-/// Snapshots go to the shell one after the other; of those that wait, only the newest is worth sending.
+/// Snapshots are sent to the shell one after the other; of those that wait, only the newest is sent.
 #[derive(Default)]
 struct Log {
     sending: bool,
     waiting: Option<Run>,
-    /// What the sensor said; it goes after the snapshot that holds its trial.
+    /// The sensor's results; each is sent after the snapshot that contains its trial.
     sensed: VecDeque<SensedTrial>,
 }
 
 impl Driver {
-    /// Begins now; `None` if the run cannot be guided.
+    /// Starts the run; `None` if it cannot be guided.
     pub fn start(context: PatientContext, script: &RunScript) -> Option<Driver> {
         let guide = Guide::new(script.run.clone(), script.item.side, clock::now())?;
         let driver = Driver {
@@ -70,41 +70,41 @@ impl Driver {
         Some(driver)
     }
 
-    /// The one of this run.
+    /// The driver of this run.
     pub fn current() -> Driver {
         expect_context()
     }
 
-    /// The person presses something.
+    /// Passes the person's press to the guide.
     pub fn press(self, press: Press) {
         if press == Press::Touch && self.guide.with_value(|guide| guide.trial_began().is_some()) {
             self.motion.touch();
         }
         let events = self.guide.try_update_value(|guide| guide.press(press, clock::now())).unwrap_or_default();
-        // Whatever was told ahead may not come any more.
+        // The sounds that were scheduled may no longer be right.
         sounds::silence();
         self.follow(&events);
     }
 
-    /// Where the phone is from now on; only before the first trial.
+    /// Sets where the phone is; only possible before the first trial.
     pub fn choose_set_up(self, chosen: SetUp) {
         self.guide.update_value(|guide| guide.choose_set_up(chosen));
         self.set_up.set(self.guide.with_value(Guide::set_up));
     }
 
-    /// Whether the set-up may still be chosen.
+    /// Whether the set-up can still be chosen.
     pub fn may_choose_set_up(self) -> bool {
         self.guide.with_value(Guide::may_choose_set_up)
     }
 
-    /// An answer about the last trial.
+    /// Passes the answer to a question about the last trial.
     pub fn answer(self, asked: TrialQuestion, after_s: f64, answer: TouchAnswer) {
         if let Some((sensed, detail)) = self.motion.answer(asked, after_s, answer) {
             self.keep(sensed, detail);
         }
     }
 
-    /// The run as far as it got, each trial as the sensor and the answers have it.
+    /// The run so far, with the sensor's results and the answers applied to each trial.
     pub fn run(self) -> Run {
         let mut run = self.raw();
         if let Work::Balance(balance) = &mut run.work {
@@ -117,12 +117,12 @@ impl Driver {
         run
     }
 
-    /// The run as it was touched.
+    /// The run so far as touched, without the sensor's results.
     fn raw(self) -> Run {
         self.guide.with_value(Guide::snapshot)
     }
 
-    /// Tries again to log the end.
+    /// Tries again to log the end of the run.
     pub fn save_again(self) {
         self.unsaved.set(false);
         self.save();
@@ -178,7 +178,7 @@ impl Driver {
         }
     }
 
-    /// Hears the phone's movement from the count-in of a trial to the moment after it.
+    /// Listens to the motion sensor from the count-in of a trial to the moment after it.
     fn on_phase(self, phase: Phase) {
         if self.raw().work.balance().is_none() {
             return;
@@ -203,7 +203,7 @@ impl Driver {
         }
     }
 
-    /// Where nobody can touch, a touch-down that the sensor proposes ends the trial; it is asked about.
+    /// If nobody can touch the screen, a touch-down detected by the sensor ends the trial; the person is asked about it afterwards.
     fn advance_motion(self) {
         let announced = self.motion.advance();
         if announced && !self.set_up.get_untracked().touch_ends() {
@@ -213,14 +213,14 @@ impl Driver {
         }
     }
 
-    /// The last trial's place and raw time.
+    /// The last trial's index and its time in milliseconds as touched.
     fn last_trial(self) -> Option<(u16, u32)> {
         let Work::Balance(balance) = self.raw().work else { return None };
         let last = balance.trials.last()?;
         Some((u16::try_from(balance.trials.len() - 1).ok()?, last.held_ms))
     }
 
-    /// Keeps what the sensor said about the last trial, here and in the log.
+    /// Stores the sensor's result for the last trial, here and in the log.
     fn keep(self, sensed: Sensed, detail: String) {
         let Some((trial, _)) = self.last_trial() else { return };
         self.sensed.update(|all| {
@@ -243,7 +243,7 @@ impl Driver {
         }
     }
 
-    /// Sends until nothing waits. The screen may have gone meanwhile: then the last snapshot is still sent.
+    /// Sends until nothing waits. If the screen was left meanwhile, the last snapshot is still sent.
     async fn send(self) {
         while let Some(run) = self.log.try_update_value(|log| log.waiting.take()).flatten() {
             let ended = run.end != exercises::run::RunEnd::Going;

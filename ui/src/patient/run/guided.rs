@@ -1,4 +1,4 @@
-//! The frame of a guided run with controls: what is on, the figure that moves, and what can be pressed.
+//! The frame of a guided run with controls: the current phase, the moving figure, and the buttons.
 
 use exercises::guide::{GuideView, Phase};
 use exercises::plan::BodySide;
@@ -11,8 +11,7 @@ use super::driver::Driver;
 use crate::shared::figure::{Figure, NARROW};
 use crate::shared::{AppContext, Fault};
 
-/// Head, figure and controls of a run. `children` is what runs beside the figure, `pressed` what can be pressed besides the
-/// usual.
+/// Head, figure and controls of a run. `children` is shown beside the figure, `pressed` has the buttons besides the usual ones.
 #[component]
 pub fn Guided(
     script: Box<RunScript>,
@@ -49,7 +48,7 @@ pub fn Guided(
     }
 }
 
-/// What is on, in a word or two.
+/// The current phase, in a few words.
 fn title(view: &GuideView, words: Words) -> String {
     let key = match view.phase {
         Phase::Waiting => Key::WhenReady,
@@ -66,7 +65,7 @@ fn title(view: &GuideView, words: Words) -> String {
     words.text(key).to_owned()
 }
 
-/// Which part: of a rest the one that follows.
+/// The current part; during a rest the one that follows.
 fn part(view: &GuideView, words: Words) -> String {
     let part = words.part_of_kind(view.kind, view.part.number, view.part.of, view.phase == Phase::Resting);
     words.with_side(part, view.part.side)

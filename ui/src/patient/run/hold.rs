@@ -1,4 +1,4 @@
-//! A hold as it is done: the bob falls second by second, and the string above it is straight.
+//! A hold in progress: the bob falls as the seconds pass, and the string above it is straight.
 
 use exercises::day_string;
 use exercises::guide::{GuideView, Phase};
@@ -19,7 +19,7 @@ pub fn HoldRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send 
     view! { <Guided script something_wrong><RunStringView going><Seconds seconds/></RunStringView></Guided> }
 }
 
-/// How much of the string is straight: during the hold as it goes on, else as it was or will be.
+/// How much of the string is straight: during the hold according to its progress, otherwise as at its end or beginning.
 fn straight(view: &GuideView) -> f64 {
     match view.phase {
         Phase::Holding | Phase::Paused { .. } => view.progress,

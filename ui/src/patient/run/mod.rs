@@ -1,4 +1,4 @@
-//! An exercise as it is done.
+//! An exercise in progress.
 
 mod balance;
 mod controls;

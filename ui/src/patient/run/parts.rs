@@ -1,4 +1,4 @@
-//! What was done, part by part, as a string with its knots.
+//! The parts of a run as a string with knots.
 
 use exercises::day_string::parts;
 use exercises::plan::Side;
@@ -9,7 +9,7 @@ use words::Key;
 use crate::patient::string_piece::piece;
 use crate::shared::AppContext;
 
-/// The parts of a run with what was done of each.
+/// The parts of a run with what was done in each.
 #[component]
 pub fn Parts(run: Run, side: Side) -> impl IntoView {
     let words = AppContext::current().words();

@@ -1,4 +1,4 @@
-//! Repetitions as they are done: the bob travels along the string with the tempo.
+//! Repetitions in progress: the bob moves along the string with the tempo.
 
 use exercises::day_string;
 use exercises::guide::{Phase, Press};
@@ -20,7 +20,7 @@ pub fn RepsRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send 
     view! { <Guided script something_wrong pressed><RunStringView going/><Count/></Guided> }
 }
 
-/// One tap for a repetition that failed, and one to take it back.
+/// A button to mark a repetition as failed, and to undo that.
 #[component]
 fn Failed() -> impl IntoView {
     let words = AppContext::current().words();

@@ -1,4 +1,4 @@
-//! How each leg stood in this run, beside the person's own last days.
+//! Each leg's results in this run, compared with the person's own last days.
 
 use exercises::guide::{BalanceResult, balance_results};
 use exercises::history::{OwnMedian, own_median_ms};
@@ -10,8 +10,8 @@ use words::Key;
 use super::sway_notes::SwayNotes;
 use crate::shared::AppContext;
 
-/// Best and middle value by leg; `own` are the person's own middle values over the last seven days, of which those with the
-/// phone in the same place are shown.
+/// Longest and median time by leg. `own` are the person's medians over the last seven days, of which those with the same set-up of
+/// the phone are shown.
 #[component]
 pub fn Results(balance: Balance, sensed: Vec<(u16, Sensed)>, own: Vec<OwnMedian>) -> impl IntoView {
     let words = AppContext::current().words();

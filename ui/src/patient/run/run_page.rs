@@ -1,4 +1,4 @@
-//! The screen of a run: by its kind, then its end; over it, when something is wrong, what.
+//! The screen of a run: depending on its kind, then its end. After a press on "Something is wrong", the questions about it cover it.
 
 use exercises::catalogue::Kind;
 use exercises::guide::{Phase, Press};
@@ -15,7 +15,7 @@ use super::status::RunStatus;
 use crate::patient::context::PatientContext;
 use crate::patient::trouble::During;
 
-/// One run from its beginning to its end.
+/// One run from beginning to end.
 #[component]
 pub fn Run(script: Box<RunScript>) -> impl IntoView {
     let context = PatientContext::current();
@@ -45,7 +45,7 @@ pub fn Run(script: Box<RunScript>) -> impl IntoView {
     view! { <RunStatus/>{screen} }.into_any()
 }
 
-/// The screen of each kind while a run goes on.
+/// The screen of each kind while a run is in progress.
 fn going(kind: Kind, script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send + 'static) -> AnyView {
     match kind {
         Kind::Hold => view! { <HoldRun script something_wrong/> }.into_any(),
@@ -54,7 +54,7 @@ fn going(kind: Kind, script: Box<RunScript>, something_wrong: impl Fn() + Copy +
     }
 }
 
-/// A dose that fits no guide: a fault of the plan, said plainly.
+/// A dose for which there is no guide: a fault of the plan, stated plainly.
 #[component]
 fn CannotBeGuided() -> impl IntoView {
     let context = PatientContext::current();

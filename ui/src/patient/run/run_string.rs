@@ -1,14 +1,14 @@
-//! The string of what is being done, with the bob that is always now, and the seconds beside it.
+//! The string of an exercise in progress, with the bob at the present moment and the seconds beside it.
 
 use exercises::day_string::{HEIGHT, MIDDLE, RunString, WIDTH};
 use leptos::prelude::*;
 
 use crate::shared::paint;
 
-/// Half the bob, from its middle: as wide and as high as this.
+/// Half the width and half the height of the bob.
 const BOB: (f64, f64) = (15.0, 22.0);
 
-/// The string. `beside` stands next to the bob and moves with it.
+/// The string. `beside` is shown next to the bob and moves with it.
 #[component]
 pub fn RunStringView(going: Signal<RunString>, #[prop(optional)] children: Option<Children>) -> impl IntoView {
     let frame = format!("0 0 {WIDTH} {HEIGHT}");

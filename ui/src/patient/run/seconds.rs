@@ -1,8 +1,8 @@
-//! Running seconds, read from across a room.
+//! Running seconds, legible from across a room.
 
 use leptos::prelude::*;
 
-/// The seconds in large digits. A timer that is looked at, not read out.
+/// The seconds in large digits. They are not read out by a screen reader.
 #[component]
 pub fn Seconds(seconds: Memo<Option<u32>>) -> impl IntoView {
     let shown =

@@ -1,5 +1,5 @@
-//! What a screen reader says of a run, and the device's own voice where the person wants it: few words, at each phase and half-way;
-//! never the seconds.
+//! What a screen reader says during a run, and the device's own voice if the person wants it: a few words at each phase and
+//! half-way, never the seconds.
 
 use exercises::guide::{Beat, GuideView, Phase, SoundMode};
 use exercises::run::RunEnd;
@@ -10,7 +10,7 @@ use super::driver::Driver;
 use crate::patient::{sounds, voice};
 use crate::shared::AppContext;
 
-/// The status of the run, always on the page.
+/// The status of the run, which is always on the page.
 #[component]
 pub fn RunStatus() -> impl IntoView {
     let words = AppContext::current().words();
@@ -57,7 +57,7 @@ fn said(view: &GuideView, words: Words) -> String {
     }
 }
 
-/// The hand's twin of the sound that comes with a phase.
+/// The vibration that accompanies the sound of a phase.
 fn pattern(view: &GuideView) -> &'static [u16] {
     match view.phase {
         Phase::Holding | Phase::Trial if view.half => &[60, 80, 60],

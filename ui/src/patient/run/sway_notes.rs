@@ -1,4 +1,4 @@
-//! What the sensor said of each trial: its time, the sway, touch-downs, or why nothing was measured.
+//! The sensor's result for each trial: its time, the sway, touch-downs, or why nothing was measured.
 
 use exercises::run::{Trial, TrialEnd};
 use exercises::sway::Sensed;
@@ -8,7 +8,7 @@ use words::{Key, Words};
 
 use crate::shared::AppContext;
 
-/// What each trial's time needs said beside it; the figures, which mean something to the clinic, are folded away.
+/// The notes on each trial's time; the figures, which matter to the clinic, are folded.
 #[component]
 pub fn SwayNotes(trials: Vec<Trial>, sensed: Vec<(u16, Sensed)>) -> impl IntoView {
     let words = AppContext::current().words();
@@ -43,7 +43,7 @@ fn head(trial: &Trial, words: Words) -> String {
     words.leg_and_seconds(words.stand_on(trial.leg), &seconds)
 }
 
-/// What the time needs said beside it.
+/// The notes on the trial's time.
 fn notes(sensed: &Sensed, words: Words) -> Vec<String> {
     let touched = (sensed.touch_downs > 0).then(|| words.floor_touches(sensed.touch_downs));
     sentences([words.to_be_confirmed(sensed), touched, words.not_measured(sensed)])

@@ -6,7 +6,7 @@ use words::Key;
 use super::around;
 use crate::patient::context::PatientContext;
 
-/// Says on every page that it is a sample, with the way out; nothing otherwise.
+/// Says on every page that this is a sample, with a button to leave it; empty otherwise.
 #[component]
 pub fn SampleLine() -> impl IntoView {
     let context = PatientContext::current();

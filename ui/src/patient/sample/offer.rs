@@ -6,7 +6,7 @@ use words::Key;
 use super::around;
 use crate::patient::context::PatientContext;
 
-/// The way in, below the form for a card.
+/// The button that opens a sample, below the form for a card.
 #[component]
 pub fn OfferSample() -> impl IntoView {
     let context = PatientContext::current();

@@ -7,7 +7,7 @@ use words::Key;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 
-/// What to do, in large type; then what is paused, and what opens it again.
+/// What to do, in large type; then what is paused, and what ends the pause.
 #[component]
 pub fn Advice(trouble: Trouble) -> impl IntoView {
     let context = PatientContext::current();

@@ -10,8 +10,8 @@ use super::which::Which;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 
-/// Asks what is wrong, and during which exercise where that decides what is paused. `during` is known already where the
-/// person came from an exercise.
+/// Asks what is wrong, and during which exercise if that decides what is paused. `during` is the exercise from which the person
+/// came, if any.
 #[component]
 pub fn AskTrouble(during: Option<(PlanId, ItemId)>) -> impl IntoView {
     let context = PatientContext::current();
@@ -20,7 +20,7 @@ pub fn AskTrouble(during: Option<(PlanId, ItemId)>) -> impl IntoView {
         let plan = during.map(|(plan, _)| plan).or_else(|| context.any_plan());
         let item = during.map(|(_, item)| item);
         match plan {
-            // Without a plan there is nothing to hold back and nobody to tell; what to do is the same.
+            // Without a plan there is nothing to pause and no clinic to inform; the advice is the same.
             None => context.open(Page::Advice(trouble)),
             Some(plan) => context.app.request::<RaiseTrouble>(TroubleRequest { plan, trouble, item }, move |today| {
                 context.show(today);

@@ -8,7 +8,7 @@ use super::list::TroubleList;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 
-/// Asks what is wrong. `nothing` goes back to the run on pause; `stop` ends it before the trouble is recorded.
+/// Asks what is wrong. `nothing` returns to the paused run; `stop` ends the run before the complaint is logged.
 #[component]
 pub fn During(
     plan: PlanId,

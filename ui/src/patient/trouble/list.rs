@@ -7,7 +7,7 @@ use words::Key;
 use crate::patient::context::PatientContext;
 use crate::shared::Fault;
 
-/// Everything that can be wrong, most urgent first; the way back last.
+/// All complaints, most urgent first; the way back comes last.
 #[component]
 pub fn TroubleList(
     chose: impl Fn(Trouble) + Copy + Send + 'static,
@@ -17,7 +17,7 @@ pub fn TroubleList(
     let words = context.app.words();
     let busy = context.app.busy;
     let all = Trouble::ALL.map(|trouble| {
-        // Red is for what cannot wait.
+        // Red is only for urgent complaints.
         let class = if trouble.scope() == Scope::WholePlan { "alarm" } else { "" };
         view! { <button type="button" class=class disabled=busy on:click=move |_| chose(trouble)>{words.trouble(trouble)}</button> }
     });

@@ -1,4 +1,4 @@
-//! During which exercise it was.
+//! The question during which exercise it happened.
 
 use exercises::id::{ItemId, PlanId};
 use leptos::prelude::*;

@@ -1,4 +1,4 @@
-//! What the marks on the strings mean.
+//! The meaning of the marks on the strings.
 
 use exercises::chart::{LegendEntry, Shape};
 use leptos::prelude::*;
@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use super::weeks::tied;
 use crate::shared::AppContext;
 
-/// Marks with their words: all of them, or `only` those that occur.
+/// Marks with their meanings: all of them, or only those in `only`.
 #[component]
 pub fn Legend(#[prop(optional)] only: Option<Vec<LegendEntry>>) -> impl IntoView {
     let words = AppContext::current().words();

@@ -1,4 +1,4 @@
-//! Scores from 0 to 10 by day.
+//! Chart of scores from 0 to 10 by day.
 
 use exercises::chart::{Lines, Point};
 use leptos::prelude::*;
@@ -8,7 +8,7 @@ use super::dates;
 use crate::shared::width::rem;
 use crate::shared::{AppContext, paint};
 
-/// A line of scores; the visits' own ratings are open diamonds beside it. `label` names the picture.
+/// A line of scores; the ratings at the visits are open diamonds beside it. `label` names the picture.
 #[component]
 pub fn LinesView(chart: Lines, label: String) -> impl IntoView {
     let words = AppContext::current().words();

@@ -1,4 +1,4 @@
-//! Charts, painted as the domain lays them out.
+//! Charts, drawn as the domain lays them out.
 
 mod legend;
 mod lines;

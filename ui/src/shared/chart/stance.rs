@@ -1,4 +1,4 @@
-//! Seconds on one leg by day.
+//! Chart of seconds on one leg by day.
 
 use exercises::chart::{StanceChart, StancePoint};
 use exercises::plan::BodySide;
@@ -9,7 +9,7 @@ use super::dates;
 use crate::shared::AppContext;
 use crate::shared::width::rem;
 
-/// One chart, both legs in it, each named at its end. `label` names the picture; the words beside it say what it shows.
+/// One chart with both legs, each named at its end. `label` names the picture; the words beside it describe it.
 #[component]
 pub fn StanceView(chart: StanceChart, label: String) -> impl IntoView {
     let words = AppContext::current().words();
@@ -36,7 +36,7 @@ pub fn StanceView(chart: StanceChart, label: String) -> impl IntoView {
     }
 }
 
-/// The left is a filled circle, the right an open square; a tick upward says "at least".
+/// The left leg is a filled circle, the right one an open square; a tick upward means "at least".
 fn point(words: Words, point: StancePoint) -> AnyView {
     let StancePoint { x, y, leg, day } = point;
     let tick = day.capped.then(|| view! { <path class="ink-line" d=format!("M{x:.1} {:.1}V{:.1}", y - 4.0, y - 9.0)/> });

@@ -1,4 +1,4 @@
-//! The days' strings side by side.
+//! Chart of the days' strings side by side.
 
 use exercises::chart::{DayShape, LEFT, MarkAt, Shape, Weeks};
 use leptos::html::Div;
@@ -10,8 +10,8 @@ use crate::shared::AppContext;
 use crate::shared::half_knot::half_knot;
 use crate::shared::width::rem;
 
-/// The strings of one item; a time too long for the page is scrolled, and begins at its latest days. `label` names the
-/// picture; the words beside it say what it shows.
+/// The strings of one item; a period too long for the page is scrolled, and begins at its latest days. `label` names the picture;
+/// the words beside it describe it.
 #[component]
 pub fn WeeksChart(chart: Weeks, label: String) -> impl IntoView {
     let words = AppContext::current().words();
@@ -28,7 +28,7 @@ pub fn WeeksChart(chart: Weeks, label: String) -> impl IntoView {
             request_animation_frame(move || scrolled.set_scroll_left(scrolled.scroll_width()));
         }
     });
-    // Days before those in sight fade out: a date that is cut in the middle looks like a fault.
+    // Days to the left of the visible ones fade out, because a date that is cut in the middle looks like a fault.
     let goes_on = RwSignal::new(false);
     let look = move |_| goes_on.set(scrolled.get_untracked().is_some_and(|scrolled| scrolled.scroll_left() > 2));
     view! {
@@ -60,7 +60,7 @@ fn string(words: Words, day: DayShape, knot: f64) -> AnyView {
 pub fn tied(shape: Shape, x: f64, y: f64, r: f64) -> AnyView {
     match shape {
         Shape::Knot => view! { <circle class="done" cx=x cy=y r=r/> }.into_any(),
-        // How much of it is said beside the chart, and when the knot is pointed at.
+        // The share done is given as text beside the chart, and when the knot is pointed at.
         Shape::Half => half_knot(0.5, x, y, r),
         Shape::Loop => view! { <circle class="loop" cx=x cy=y r=r - 0.3/> }.into_any(),
         Shape::Bar => view! { <path class="ink-line" d=format!("M{:.1} {y:.1}H{:.1}", x - r, x + r)/> }.into_any(),

@@ -1,4 +1,4 @@
-//! What the next plan starts from, how it is kept while it is composed, and how it is finished for its card.
+//! The draft of the next plan: what it starts from, how it is stored while it is edited, and how the final plan is made from it.
 
 use super::rows::{self, DRAFT, Patient};
 use super::{lock, reviewing};
@@ -12,11 +12,11 @@ use store::table;
 use wire::Failure;
 use wire::clinic::{AskKeep, PlanDraft};
 
-/// The next revision: as somebody left it who was composing it already, else the last plan carried over, or an empty one for
-/// a new patient.
+/// The draft of the next revision: the stored one if somebody was already editing it, otherwise the last plan carried over, or an
+/// empty plan for a new patient.
 ///
 /// # Errors
-/// [`Failure::HomeDamaged`] where what was left cannot be opened or read, and whatever keeps the patient from being read.
+/// [`Failure::HomeDamaged`] if a stored draft cannot be opened or read, and any failure to read the patient.
 pub fn draft(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<PlanDraft> {
     let patient = rows::patient(folder, code)?;
     let review = reviewing::review(folder, &patient, &Norms::built_in())?;
@@ -41,11 +41,10 @@ pub fn draft(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<P
     })
 }
 
-/// Keeps a plan that is being composed, sealed, in the place of the one before. Of a revision that was issued meanwhile
-/// nothing is kept.
+/// Stores a draft encrypted, in place of the previous one. If its revision was issued in the meantime, nothing is stored.
 ///
 /// # Errors
-/// [`Failure::ClinicLocked`], [`Failure::NoSuchPatient`], or what keeps it from being written.
+/// [`Failure::ClinicLocked`], [`Failure::NoSuchPatient`], or any failure to write it.
 pub fn keep(folder: &mut DataFolder, moment: &Moment, request: AskKeep) -> ActionResult<()> {
     let patient = rows::patient(folder, &request.code)?;
     let AskKeep { code: _, draft, replaces, unread } = request;
@@ -59,10 +58,10 @@ pub fn keep(folder: &mut DataFolder, moment: &Moment, request: AskKeep) -> Actio
     folder.home.store_mut().transaction(|tx| table::draft::put(tx, patient.row, &sealed)).map_err(refuse::store(&dir))
 }
 
-/// Forgets the plan that is being composed, and begins it anew.
+/// Deletes the stored draft, and starts a new one.
 ///
 /// # Errors
-/// As [`draft()`].
+/// The same as [`draft()`].
 pub fn discard(folder: &mut DataFolder, moment: &Moment, code: &str) -> ActionResult<PlanDraft> {
     let patient = rows::patient(folder, code)?.row;
     let dir = folder.dir();
@@ -93,7 +92,7 @@ fn next(moment: &Moment, patient: &Patient) -> Draft {
     patient.newest().map_or_else(|| draft::first(today), |card| draft::next(&card.plan, used, today))
 }
 
-/// What keeps a prescription from being issued to the patient under `code`.
+/// The problems that prevent a prescription from being issued to the patient with `code`.
 pub fn problems(
     folder: &DataFolder,
     moment: &Moment,
@@ -105,10 +104,10 @@ pub fn problems(
     Ok(check::problems(&finished(folder, moment, &patient, &catalogue, prescription)?, &catalogue))
 }
 
-/// The plan as it will be issued to the patient: with its header, and the editions of its exercises.
+/// The plan as it will be issued to the patient, with its header and the revisions of its exercises.
 ///
 /// # Errors
-/// [`Failure::PlanRefused`] with everything that keeps it from being issued.
+/// [`Failure::PlanRefused`] with every problem that prevents it from being issued.
 pub(crate) fn finish(
     folder: &DataFolder,
     moment: &Moment,

@@ -1,4 +1,4 @@
-//! What arrives, sorted: sealed files as they are, and pictures of frames, which may lie in any order among them.
+//! Sorts the files that were received: sealed files, and pictures of frames, which may come in any order.
 
 use crate::{ActionResult, platform};
 use format::card::CardFault;
@@ -6,21 +6,21 @@ use format::frames::{self, Frame, FrameFault, Gathered, Transfer};
 use pictures::PictureError;
 use wire::Failure;
 
-/// One sealed summary, or what came instead of one.
+/// One sealed summary, or the failure in its place.
 pub(super) struct IncomingSummary {
-    /// The file's name; of frames, the names of all pictures that show one.
+    /// The file's name; for frames, the names of all pictures that show one of them.
     pub(super) file: String,
-    /// Its bytes.
+    /// The sealed bytes.
     pub(super) sealed: ActionResult<Vec<u8>>,
 }
 
-/// What was sorted so far, in the order of its first file.
+/// One group of received files; groups are in the order of their first file.
 enum Pile {
     File(IncomingSummary),
     Frames { transfer: Transfer, files: Vec<String>, gathered: Gathered, fault: Option<Failure> },
 }
 
-/// Joins frames of the same sealing, whichever pictures they came in and in whatever order.
+/// Joins the frames of each sealing, whichever pictures they are in and in whatever order.
 pub(super) fn join_frames(files: Vec<(String, ActionResult<Vec<u8>>)>) -> Vec<IncomingSummary> {
     let mut piles: Vec<Pile> = Vec::new();
     for (file, bytes) in files {
@@ -35,7 +35,7 @@ pub(super) fn join_frames(files: Vec<(String, ActionResult<Vec<u8>>)>) -> Vec<In
     piles.into_iter().map(Pile::arrived).collect()
 }
 
-/// Whether it is a plan card in any of its forms, whole or not.
+/// Whether the bytes are a plan card in any of its forms, complete or not.
 fn is_card(bytes: &[u8]) -> bool {
     !matches!(format::card::read(bytes), Err(CardFault::NotACard | CardFault::TooBig { .. }))
 }
@@ -48,7 +48,7 @@ fn picture(piles: &mut Vec<Pile>, file: &str, bytes: &[u8]) {
         Err(_) => return piles.push(refused(Failure::NoSummaryCode)),
     };
     let read: Vec<_> = texts.iter().map(|text| frames::read(text)).collect();
-    // Other codes may hang on the wall behind the screen; a picture that shows nothing else is refused.
+    // A picture may show other codes as well, such as a poster behind the screen. It is refused only if it shows no frame at all.
     if read.iter().all(|frame| *frame == Err(FrameFault::NotAFrame)) {
         let shows_card = texts.iter().any(|text| is_card(text.as_bytes()));
         return piles.push(refused(if shows_card { Failure::PlanCardNotSummary } else { Failure::NoSummaryCode }));
@@ -65,7 +65,7 @@ fn picture(piles: &mut Vec<Pile>, file: &str, bytes: &[u8]) {
     }
 }
 
-/// Lays a frame to those of its sealing.
+/// Adds a frame to the group of its sealing.
 fn lay(piles: &mut Vec<Pile>, file: &str, frame: Frame) {
     let same = piles.iter_mut().find_map(|pile| match pile {
         Pile::Frames { transfer, files, gathered, fault } if *transfer == frame.transfer => Some((files, gathered, fault)),

@@ -11,17 +11,17 @@ use store::{StoreError, table};
 use wire::Failure;
 use wire::clinic::{IssueRequest, IssuedCard};
 
-/// Pixels of a module in the PNG: 0.5 mm and more on paper at 300 dots an inch.
+/// Pixels per module of the code in the PNG: 0.5 mm or more when printed at 300 dots per inch.
 const MODULE_PX: u8 = 8;
 const PNG: &str = "card.png";
 const SVG: &str = "card.svg";
 
-/// Issues a plan to a patient: signs its card, keeps it, and writes its PNG, SVG, text and bytes to `out`, or into the folder
-/// for what is saved.
+/// Issues a plan to a patient: signs its card, stores it, and writes it as PNG, SVG, text and bytes to `out`, or into the folder for
+/// saved files.
 ///
 /// # Errors
-/// [`Failure::PlanRefused`] with everything that keeps the plan from being issued, or what keeps the files from being
-/// written: a card that nobody got counts as never issued.
+/// [`Failure::PlanRefused`] with every problem that prevents the plan from being issued, or the failure to write the files. A card
+/// whose files could not be written does not count as issued.
 pub fn issue(
     folder: &mut DataFolder,
     moment: &Moment,
@@ -55,7 +55,7 @@ fn sign(folder: &DataFolder, patient: &Patient, plan: Plan) -> ActionResult<(Car
     Ok((card, bytes))
 }
 
-/// Keeps the card; what was being composed is done with.
+/// Stores the card, and deletes the draft that it was made from.
 fn keep(folder: &mut DataFolder, patient: &Patient, plan: &Plan, bytes: &[u8]) -> ActionResult<()> {
     let dir = folder.dir();
     let DataFolder { home, keys, .. } = folder;
@@ -69,7 +69,7 @@ fn keep(folder: &mut DataFolder, patient: &Patient, plan: &Plan, bytes: &[u8]) -
     kept.map(drop).map_err(refuse::store(&dir))
 }
 
-/// Keeps the card and writes its files, both or neither: a card that the clinic does not know must not get to a patient.
+/// Stores the card and writes its files, both or neither: a patient must not get a card that the clinic does not know.
 fn hand_over(
     folder: &mut DataFolder,
     patient: &Patient,
@@ -90,7 +90,7 @@ fn hand_over(
         files.iter().try_for_each(|(path, _)| platform::remove(path))?;
     }
     done?;
-    // An earlier card's code must not lie beside this one's text.
+    // A code from an earlier card must not remain next to the text of this one.
     let codes = [PNG, SVG].map(|name| out_folder.join(name));
     codes.iter().filter(|code| files.iter().all(|(path, _)| path != *code)).try_for_each(|code| platform::remove(code))
 }
@@ -106,7 +106,7 @@ fn files(out_folder: &Path, text: &str, bytes: &[u8], code: Option<&Code>) -> Ve
     files
 }
 
-/// A folder that is not there yet: the code and the revision, and a number where there are several.
+/// A folder that does not exist yet, named by patient code and revision, with a number added if necessary.
 fn free_folder(folder: &DataFolder, code: &str, revision: u16) -> PathBuf {
     let saves = platform::saves(&folder.dir());
     let name = |number: u32| match number {

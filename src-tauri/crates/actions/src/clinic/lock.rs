@@ -1,4 +1,4 @@
-//! The clinic's keys: made under a passphrase at first start, opened with it later.
+//! The clinic's keys: created under a passphrase at the first start, opened with it later.
 
 use crate::{ActionResult, DataFolder, refuse};
 use store::table::keys;
@@ -6,14 +6,15 @@ use vault::{IdentityText, Keys, KeysFault, Passphrase};
 use wire::Failure;
 use wire::app::{LockState, Role};
 
-/// The least characters of a passphrase.
+/// Least number of characters in a passphrase.
 pub const MIN_PASSPHRASE: u8 = 12;
 const NAME: &str = "clinic-name";
 
-/// Makes the clinic's keys and unlocks the store. Only then the data folder is a clinic's: until it is set up, nothing of it is kept.
+/// Creates the clinic's keys and unlocks the store. The data folder becomes a clinic's only with this step; nothing is stored
+/// before.
 ///
 /// # Errors
-/// A weak passphrase, a name as in [`could_start`], or keys that exist already.
+/// A weak passphrase, a name that [`could_start`] refuses, or keys that exist already.
 pub fn start(folder: &mut DataFolder, name: &str, passphrase: String) -> ActionResult<()> {
     if folder.role() == Some(Role::Patient) {
         return Err(Failure::OtherRole);
@@ -43,10 +44,10 @@ pub fn start(folder: &mut DataFolder, name: &str, passphrase: String) -> ActionR
     Ok(())
 }
 
-/// Looks at name and passphrase before there is a data folder: a refusal then leaves nothing behind.
+/// Checks name and passphrase before a data folder is created, so that a refusal leaves nothing behind.
 ///
 /// # Errors
-/// A weak passphrase; a name that is empty, too long or has a character that cannot be shown.
+/// A weak passphrase; a name that is empty, too long or has a character that cannot be displayed.
 pub fn could_start(name: &str, passphrase: &str) -> ActionResult<()> {
     if passphrase.chars().count() < MIN_PASSPHRASE.into() {
         return Err(Failure::WeakPassphrase { least: MIN_PASSPHRASE });
@@ -75,7 +76,7 @@ pub fn unlock(folder: &mut DataFolder, passphrase: String) -> ActionResult<()> {
     Ok(())
 }
 
-/// Whether the store is unlocked.
+/// Whether the store is set up and unlocked.
 pub fn state(folder: &DataFolder) -> ActionResult<LockState> {
     if let Some(keys) = &folder.keys {
         return Ok(LockState::Open { clinic: name(folder)?, fingerprint: keys.fingerprint() });
@@ -83,7 +84,7 @@ pub fn state(folder: &DataFolder) -> ActionResult<LockState> {
     Ok(if sealed(folder)?.is_some() { LockState::Locked } else { LockState::NotStarted })
 }
 
-/// Whether there are keys.
+/// Whether the clinic's keys exist.
 pub(crate) fn is_started(folder: &DataFolder) -> ActionResult<bool> {
     Ok(sealed(folder)?.is_some())
 }
@@ -98,7 +99,7 @@ pub(crate) fn name(folder: &DataFolder) -> ActionResult<String> {
     folder.setting(NAME)?.ok_or(Failure::ClinicNotStarted)
 }
 
-/// The keys, if the store is unlocked.
+/// The keys, if the store is unlocked; otherwise a failure.
 pub(crate) fn unlocked_keys(folder: &DataFolder) -> ActionResult<&Keys> {
     folder.require_role(Role::Clinic)?;
     match &folder.keys {

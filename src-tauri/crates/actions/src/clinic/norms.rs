@@ -1,4 +1,4 @@
-//! The clinic's own table of norms: kept sealed, in the words in which it was written.
+//! The clinic's own table of norms, stored encrypted as the text that was imported.
 
 use super::lock;
 use super::rows::{self, NORMS};
@@ -8,10 +8,10 @@ use format::norms_file;
 use store::table;
 use wire::Failure;
 
-/// Keeps the table of a file in the place of the one before. `file` is named in a refusal.
+/// Stores the table from a file in place of the previous one. `file` is the name that a failure mentions.
 ///
 /// # Errors
-/// [`Failure::NotUnderstood`] with what is wrong and where; nothing has changed then.
+/// [`Failure::NotUnderstood`] with the fault and its position; then nothing has changed.
 pub fn save(folder: &mut DataFolder, file: &str, bytes: &[u8]) -> ActionResult<ClinicTable> {
     let read = format::text(bytes).and_then(norms_file::read).map_err(platform::not_understood(file))?;
     let sealed = vault::rows::seal(lock::unlocked_keys(folder)?, NORMS, &rows::bound(table::norms::ID), bytes);
@@ -19,10 +19,10 @@ pub fn save(folder: &mut DataFolder, file: &str, bytes: &[u8]) -> ActionResult<C
     Ok(read)
 }
 
-/// The table that is kept, if there is one.
+/// The stored table, if there is one.
 ///
 /// # Errors
-/// [`Failure::HomeDamaged`] where it cannot be opened or read.
+/// [`Failure::HomeDamaged`] if it cannot be opened or read.
 pub fn load(folder: &DataFolder) -> ActionResult<Option<ClinicTable>> {
     let keys = lock::unlocked_keys(folder)?;
     let damaged = || Failure::HomeDamaged { home: folder.home.dir().display().to_string() };
@@ -34,7 +34,7 @@ pub fn load(folder: &DataFolder) -> ActionResult<Option<ClinicTable>> {
     sealed.map(|sealed| open(sealed).ok_or_else(damaged)).transpose()
 }
 
-/// Removes the table; gives whether there was one.
+/// Removes the table. Returns whether there was one.
 pub fn remove(folder: &mut DataFolder) -> ActionResult<bool> {
     let was = load(folder)?.is_some();
     if was {
@@ -43,13 +43,13 @@ pub fn remove(folder: &mut DataFolder) -> ActionResult<bool> {
     Ok(was)
 }
 
-/// What reviews are compared with: the program's own rows and those of the clinic's table.
+/// The norms that reviews are compared with: the program's own rows and those of the clinic's table.
 pub(crate) fn all(folder: &DataFolder) -> ActionResult<Norms> {
     let Some(table) = load(folder)? else { return Ok(Norms::built_in()) };
     Norms::built_in().with(&table).map_err(|_| Failure::HomeDamaged { home: folder.home.dir().display().to_string() })
 }
 
-/// Changes the row, and leaves nothing of the one before in the files.
+/// Changes the row so that nothing of the previous one remains in the files.
 fn change(folder: &mut DataFolder, work: impl FnOnce(&store::Tx<'_>) -> Result<(), store::StoreError>) -> ActionResult<()> {
     let dir = folder.dir();
     folder.home.store_mut().transaction(work).map_err(refuse::store(&dir))?;

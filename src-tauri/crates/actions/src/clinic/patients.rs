@@ -29,7 +29,7 @@ fn line(folder: &DataFolder, patient: &Patient) -> ActionResult<PatientLine> {
     })
 }
 
-/// Adds a patient under a code. The name stays in this store; it is never on a card or in a summary.
+/// Adds a patient with a code. The name is stored only here; it is never on a card or in a summary.
 pub fn add(folder: &mut DataFolder, request: &AddPatientRequest) -> ActionResult<Vec<PatientLine>> {
     let code = request.code.trim().to_owned();
     let fits = (1..=MAX_CODE).contains(&code.chars().count()) && code.chars().all(|c| c.is_ascii_alphanumeric() || c == '-');

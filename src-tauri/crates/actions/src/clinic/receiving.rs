@@ -11,11 +11,11 @@ use vault::summary::OpenFault;
 use wire::Failure;
 use wire::clinic::{Outcome, Receipt};
 
-/// Receives sealed files and pictures of frames, in any order; for each summary, what it did. One that is refused changes
-/// nothing and does not keep the others from being received; one of which a frame is missing is not kept half.
+/// Receives sealed files and pictures of frames, in any order, and returns one receipt for each summary. A summary that is refused
+/// changes nothing and does not affect the others. A summary with a missing frame is not stored at all.
 ///
 /// # Errors
-/// Only when the clinic's own store cannot be used.
+/// Only if the clinic's own store cannot be used.
 pub fn receive(folder: &mut DataFolder, files: Vec<(String, ActionResult<Vec<u8>>)>) -> ActionResult<Vec<Receipt>> {
     lock::unlocked_keys(folder)?;
     let receipts = incoming::join_frames(files).into_iter().map(|IncomingSummary { file, sealed }| {
@@ -25,7 +25,7 @@ pub fn receive(folder: &mut DataFolder, files: Vec<(String, ActionResult<Vec<u8>
     Ok(receipts.collect())
 }
 
-/// Files as the window sends them.
+/// Decodes files as the window sends them.
 pub fn from_window(files: &[(String, String)]) -> Vec<(String, ActionResult<Vec<u8>>)> {
     files.iter().map(|(name, base64)| (name.clone(), platform::from_base64(base64))).collect()
 }

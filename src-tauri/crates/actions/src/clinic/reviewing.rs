@@ -11,7 +11,7 @@ use exercises::plan::Plan;
 use exercises::review::{self, Review};
 use wire::clinic::ReviewPage;
 
-/// The review of the patient under `code`.
+/// The review of the patient with `code`.
 pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<ReviewPage> {
     let patient = rows::patient(folder, code)?;
     let review = review(folder, &patient, &norms::all(folder)?)?;
@@ -28,27 +28,27 @@ pub fn page(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<Re
     Ok(ReviewPage { code: patient.code, name: patient.name, today, plan, earlier: plans, exercises, review })
 }
 
-/// The review of everything that was received from a patient, with these norms; `None` before anything was.
+/// The review of everything that was received from a patient, compared with these norms; `None` if nothing was received yet.
 ///
 /// # Errors
-/// [`wire::Failure::HomeDamaged`] where a summary in the database cannot be read.
+/// [`wire::Failure::HomeDamaged`] if a summary in the database cannot be read.
 pub(crate) fn review(folder: &DataFolder, patient: &Patient, norms: &Norms) -> ActionResult<Option<Review>> {
     let summaries = rows::summaries(folder, patient)?;
     Ok(review::build_against(&patient.revisions(), &catalogue(folder, patient), &summaries, norms))
 }
 
-/// The shipped catalogue with the exercises of the clinic's own on the patient's newest card.
+/// The catalogue that ships with the program, with the clinic's own exercises on the patient's newest card.
 pub(crate) fn catalogue(folder: &DataFolder, patient: &Patient) -> Catalogue {
     let own = patient.newest().map(|card| card.own.clone()).unwrap_or_default();
     plans::with_own(&folder.catalogue, &own).unwrap_or_else(|_| folder.catalogue.clone())
 }
 
-/// An alarm's name, as a plan file takes it to clear the alarm.
+/// An alarm's name, as a plan file uses it to clear the alarm.
 pub fn alarm_name(entry: EntryRef) -> String {
     format!("{}:{}", entry.log, entry.n)
 }
 
-/// A review as one JSON object: what the review holds, and whose it is. Without a summary its lists are empty.
+/// A review as one JSON object, with the patient it belongs to. Without a summary its lists are empty.
 pub fn json(page: &ReviewPage) -> String {
     let empty = serde_json::json!({
         "alarms": [], "adherence": [], "days": [], "pain": [], "balance": [], "activities": [], "barriers": [], "items": [],

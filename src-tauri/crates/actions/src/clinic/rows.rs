@@ -1,4 +1,4 @@
-//! The clinic's rows, opened: patients with their cards, and what was received from them.
+//! Opens the clinic's encrypted rows: patients with their cards, and the summaries received from them.
 
 use super::lock;
 use crate::{ActionResult, DataFolder, refuse};
@@ -23,12 +23,12 @@ pub(crate) struct Patient {
     pub(crate) row: i64,
     pub(crate) code: String,
     pub(crate) name: Option<String>,
-    /// Cards by revision.
+    /// The cards by revision.
     pub(crate) cards: BTreeMap<u16, Card>,
 }
 
 impl Patient {
-    /// Plans by revision.
+    /// The plans by revision.
     pub(crate) fn revisions(&self) -> BTreeMap<u16, Plan> {
         self.cards.iter().map(|(revision, card)| (*revision, card.plan.clone())).collect()
     }
@@ -38,18 +38,18 @@ impl Patient {
         self.cards.values().next_back()
     }
 
-    /// The plan's id, the same through all revisions.
+    /// The plan's id, which is the same in all revisions.
     pub(crate) fn plan(&self) -> Option<PlanId> {
         self.newest().map(|card| card.plan.header.id)
     }
 }
 
-/// A row's id as the sealing is bound to it.
+/// A row's id in the form in which it is bound into the encryption.
 pub(crate) fn bound(id: i64) -> [u8; 8] {
     id.to_be_bytes()
 }
 
-/// All patients, by code.
+/// All patients, ordered by code.
 pub(crate) fn patients(folder: &DataFolder) -> ActionResult<Vec<Patient>> {
     let keys = lock::unlocked_keys(folder)?;
     let rows = read(folder, |view| {
@@ -62,7 +62,7 @@ pub(crate) fn patients(folder: &DataFolder) -> ActionResult<Vec<Patient>> {
     Ok(patients)
 }
 
-/// Whether a patient has that code, in capitals or not.
+/// Whether a patient has this code, ignoring upper and lower case.
 pub(crate) fn is_taken(folder: &DataFolder, code: &str) -> ActionResult<bool> {
     let keys = lock::unlocked_keys(folder)?;
     let all = read(folder, table::patient::all)?;
@@ -71,7 +71,7 @@ pub(crate) fn is_taken(folder: &DataFolder, code: &str) -> ActionResult<bool> {
     Ok(codes.iter().any(|other| other.eq_ignore_ascii_case(code)))
 }
 
-/// The patient under a code. Of the others no more than the code is opened: each change of a draft asks for this.
+/// The patient with this code. Only the codes of the other patients are decrypted, because each change of a draft calls this.
 pub(crate) fn patient(folder: &DataFolder, code: &str) -> ActionResult<Patient> {
     let keys = lock::unlocked_keys(folder)?;
     let all = read(folder, table::patient::all)?;
@@ -86,7 +86,8 @@ pub(crate) fn patient(folder: &DataFolder, code: &str) -> ActionResult<Patient> 
     Err(if unread { damaged(folder) } else { Failure::NoSuchPatient { code: code.to_owned() } })
 }
 
-/// The patient whose cards are of that plan. Of the others at most one card is opened, and only once while the folder is open.
+/// The patient whose cards belong to this plan. At most one card of each other patient is decrypted, and only once while the folder
+/// is open.
 pub(crate) fn patient_of_plan(folder: &DataFolder, plan: PlanId) -> ActionResult<Option<Patient>> {
     let keys = lock::unlocked_keys(folder)?;
     let known = folder.plan_holders.borrow().get(&plan).copied();
@@ -95,10 +96,10 @@ pub(crate) fn patient_of_plan(folder: &DataFolder, plan: PlanId) -> ActionResult
     Ok(Some(with_cards(folder, keys, &row)?).filter(|patient| patient.plan() == Some(plan)))
 }
 
-/// Looks for the patient of a plan among those of whom no card was opened yet.
+/// Looks for the patient of a plan among those whose cards were not decrypted yet.
 ///
 /// # Errors
-/// [`Failure::HomeDamaged`] where the plan may be that of a card that cannot be opened.
+/// [`Failure::HomeDamaged`] if a card that cannot be decrypted may belong to the plan.
 fn find_holder(folder: &DataFolder, keys: &Keys, plan: PlanId) -> ActionResult<Option<i64>> {
     let oldest = read(folder, table::issued::oldest_of_each)?;
     let mut holders = folder.plan_holders.borrow_mut();
@@ -159,7 +160,7 @@ fn open_card(keys: &Keys, row: &table::issued::Issued) -> Option<Card> {
     vault::card::verify(format::card::open(&bytes).ok()?, Some(keys.verify_key())).ok()
 }
 
-/// A patient's row: the code, and after a line break the name, if there is one. Neither holds a line break itself.
+/// A patient's row: the code, then a line break and the name, if there is one. Neither contains a line break itself.
 pub(crate) fn write_patient(code: &str, name: Option<&str>) -> Vec<u8> {
     match name {
         Some(name) => format!("{code}\n{name}").into_bytes(),

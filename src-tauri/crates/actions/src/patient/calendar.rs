@@ -1,4 +1,4 @@
-//! The slots to come for another calendar.
+//! Exports the coming slots for another calendar.
 
 use super::plans;
 use crate::{ActionResult, DataFolder, Moment, platform};
@@ -10,10 +10,10 @@ use wire::Failure;
 use wire::patient::Saved;
 use words::Key;
 
-/// Writes the slots to come of all plans, or of one, to `path`, or into the folder for what is saved.
+/// Writes the coming slots of all plans, or of one, to `path`, or into the folder for saved files.
 ///
 /// # Errors
-/// [`Failure::NothingAhead`] where there is nothing to write.
+/// [`Failure::NothingAhead`] if there are no slots to write.
 pub fn export(folder: &DataFolder, moment: &Moment, plan: Option<PlanId>, path: Option<&Path>) -> ActionResult<Saved> {
     let followed = match plan {
         Some(plan) => vec![plans::one(folder, Some(plan))?],
@@ -30,7 +30,7 @@ pub fn export(folder: &DataFolder, moment: &Moment, plan: Option<PlanId>, path: 
     let head = Head {
         version: env!("CARGO_PKG_VERSION"),
         made: moment.now,
-        // Whatever changes the events, a card or days off, is an entry of the log.
+        // Everything that changes the events, such as a card or days off, is an entry of the log.
         sequence: folder.plan_cache.borrow().entries().last().map_or(0, |last| last.n),
         title: platform::words(folder.locale()).text(Key::CalendarEventTitle),
     };

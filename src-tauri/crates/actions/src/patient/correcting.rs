@@ -1,4 +1,4 @@
-//! Mistaken entries put right: a later entry says what an earlier one should have been.
+//! Corrects mistaken entries: a later entry says what an earlier one should have been.
 
 use super::plans::{self, FollowedPlan, append};
 use crate::{ActionResult, DataFolder, Moment};
@@ -16,12 +16,11 @@ pub fn page(folder: &DataFolder, moment: &Moment, request: &CorrectableRequest) 
     Ok(CorrectPage { exercises: one.exercises(), plan: one.plan().clone(), entries })
 }
 
-/// Puts one entry right, whenever it was made; the page of the last days as it then is. Saying the same again changes
-/// nothing.
+/// Corrects one entry, however old, and returns the updated page of the last days. Making the same correction again changes nothing.
 ///
 /// # Errors
-/// [`Failure::NoSuchEntry`] for an entry that cannot be put right, [`Failure::CorrectionUnfit`] for one that cannot be put
-/// right so, [`Failure::EmptyPeriod`] for days outside the plan.
+/// [`Failure::NoSuchEntry`] for an entry that cannot be corrected, [`Failure::CorrectionUnfit`] for a correction that does not apply
+/// to it, [`Failure::OutOfRange`] for a score, [`Failure::EmptyPeriod`] for days outside the plan.
 pub fn correct(folder: &mut DataFolder, moment: &Moment, request: &CorrectRequest) -> ActionResult<CorrectPage> {
     let one = plans::one(folder, Some(request.plan))?;
     let in_force = fits(folder, &one, request)?;
@@ -31,7 +30,7 @@ pub fn correct(folder: &mut DataFolder, moment: &Moment, request: &CorrectReques
     page(folder, moment, &CorrectableRequest { plan: request.plan, days: request.days })
 }
 
-/// The correction of that entry in force, if what is asked for can be said of it.
+/// The entry's correction in force, if the requested correction applies to the entry.
 fn fits(folder: &DataFolder, one: &FollowedPlan, request: &CorrectRequest) -> ActionResult<Option<Correction>> {
     let read = folder.plan_cache.borrow();
     let named = read.entries().iter().find(|entry| entry.n == request.entry && entry.plan == request.plan);

@@ -1,7 +1,7 @@
-//! What the reminder loop shows next.
+//! The next reminder that the reminder loop shows.
 //!
-//! The loop asks at short intervals; only a slot that is open at that moment is announced, so after sleep or a clock change
-//! there is never a pile of old ones. The rules stand in [`exercises::remind`].
+//! The loop asks at short intervals. Only a slot that is open at that moment is reminded of, so old reminders never pile up after
+//! sleep or a clock change. The rules are in [`exercises::remind`].
 
 use super::plans::{self, append};
 use super::{reminders, today};
@@ -22,26 +22,26 @@ pub struct Reminder {
     pub slot: SlotRef,
     /// When the slot is due.
     pub due: Stamp,
-    /// About how long it takes, in seconds.
+    /// Approximate duration of the exercise, in seconds.
     pub takes_s: u32,
-    /// How long the slot stays open from now, in milliseconds: a notification is of no use after that.
+    /// Time until the slot closes, in milliseconds: after that a notification is useless.
     pub open_ms: u32,
     /// Whether it comes without a sound.
     pub light: bool,
 }
 
-/// What a person chose on a reminder.
+/// What the person chose on a reminder.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Choice {
     /// Open the slot's page.
     Open,
     /// Put it off by ten minutes.
     PutOff,
-    /// Leave it out, without saying why.
+    /// Skip it, without giving a reason.
     Skip,
 }
 
-/// The reminder to show at this moment, if any; showing it is logged.
+/// The reminder to show at this moment, if any. Logs that it is shown.
 pub fn due(folder: &mut DataFolder, moment: &Moment) -> ActionResult<Option<Reminder>> {
     let settings = reminders::settings(folder)?;
     let followed = plans::all(folder)?;
@@ -53,14 +53,14 @@ pub fn due(folder: &mut DataFolder, moment: &Moment) -> ActionResult<Option<Remi
     Ok(Some(Reminder { plan, slot, due, takes_s, open_ms, light }))
 }
 
-/// Whether a reminder of that slot that is being shown is still of use.
+/// Whether a reminder of this slot that is on the screen is still useful.
 pub fn still_applies(folder: &DataFolder, moment: &Moment, plan: PlanId, slot: SlotRef) -> ActionResult<bool> {
     let settings = reminders::settings(folder)?;
     let followed = plans::all(folder)?;
     Ok(reminders::reminder_context(&followed, &settings, moment).still_applies(plan, slot, moment.now))
 }
 
-/// Does what a person chose on a reminder. Putting off or skipping a slot that was filled meanwhile changes nothing.
+/// Carries out what the person chose on a reminder. Putting off or skipping a slot that was done in the meantime changes nothing.
 pub fn choose(folder: &mut DataFolder, moment: &Moment, reminder: &Reminder, choice: Choice) -> ActionResult<()> {
     let Reminder { plan, slot, .. } = *reminder;
     let done = match choice {
@@ -77,7 +77,7 @@ pub fn choose(folder: &mut DataFolder, moment: &Moment, reminder: &Reminder, cho
     }
 }
 
-/// When anything could next be due, in milliseconds since 1970 UTC: the loop need not look before.
+/// The next moment at which a reminder may be due, in milliseconds since 1970 UTC; the loop need not ask before.
 pub fn next_due_ms(folder: &DataFolder, moment: &Moment) -> ActionResult<Option<i64>> {
     let settings = reminders::settings(folder)?;
     let followed = plans::all(folder)?;

@@ -1,4 +1,4 @@
-//! A history from a file: each line is done as if it were done in the window at its moment.
+//! Imports a history from a file: each line is carried out as if it were done in the window at its moment.
 
 use super::plans::{self, FollowedPlan};
 use super::{answering, running, today};
@@ -15,10 +15,10 @@ use format::runs_file::{Parts, RunsFileEntry, RunsFileEvent};
 use wire::Failure;
 use wire::patient::{BeginRequest, RunSnapshot, SkipRequest, SlotRequest};
 
-/// Records entries in the order of their moments. The zone of each is `place`, or its own offset where the place had another.
+/// Records entries in the order of their moments. Each uses the zone `place`, or its own offset if that differs.
 ///
 /// # Errors
-/// The first line that the plan does not have room for; then nothing of the whole file is recorded.
+/// The failure of the first line that does not fit the plan; then nothing of the file is recorded.
 pub fn record(
     folder: &mut DataFolder,
     plan: Option<PlanId>,
@@ -40,7 +40,7 @@ pub fn record(
     })
 }
 
-/// A refusal that the contents of a line can cause, with that line; any other as it is.
+/// Adds the line's number to a failure that the contents of a line can cause; returns any other unchanged.
 fn at_line(failure: Failure, file: &str, line: u32) -> Failure {
     let fault = match failure {
         Failure::NoSuchItem => RunsFault::NoSuchItem,
@@ -77,7 +77,7 @@ fn open_slot(one: &FollowedPlan, item: exercises::id::ItemId, moment: &Moment) -
     slots::counts_for(one.plan(), item, moment.now, &moment.zone, one.followed.taken).ok_or(Failure::NoSuchSlot)
 }
 
-/// What was done, with the sides in turn: the dose of one side, then that of the other.
+/// The work of a run, with the sides in sequence: the dose of one side, then that of the other.
 fn work(run: &Run, side: Side, parts: &Parts) -> ActionResult<Work> {
     let sides = side.in_turn();
     let each = usize::from(run.dose.parts().max(1));
@@ -110,7 +110,7 @@ fn work(run: &Run, side: Side, parts: &Parts) -> ActionResult<Work> {
     }
 }
 
-/// A run that went through everything asked for is complete; any other was stopped.
+/// A run in which everything asked for was done is complete; any other was stopped.
 fn end(run: &Run, side: Side) -> RunEnd {
     let asked = side.in_turn().len() * usize::from(run.dose.parts());
     if run.work.count() >= asked { RunEnd::Completed } else { RunEnd::Stopped }

@@ -1,4 +1,4 @@
-//! Everything that this copy holds about its person: handed over in plain, and erased.
+//! Exports everything that this copy holds about its person, unencrypted; and erases it.
 
 use super::plans::{self, FollowedPlan};
 use super::reminders;
@@ -13,10 +13,10 @@ use wire::app::{AppState, Role};
 use wire::device::EraseRequest;
 use wire::patient::Saved;
 
-/// Writes everything into a new folder at `dir`, or into one of its own in the folder for what is saved.
+/// Writes everything into a new folder at `dir`, or into a new one in the folder for saved files.
 ///
 /// # Errors
-/// [`Failure::FolderOccupied`] where `dir` holds something; then nothing is written.
+/// [`Failure::FolderOccupied`] if `dir` is not empty; then nothing is written.
 pub fn export(folder: &DataFolder, moment: &Moment, dir: Option<&Path>) -> ActionResult<Vec<Saved>> {
     let followed = plans::all(folder)?;
     let first = followed.first().ok_or(Failure::NoPlan)?;
@@ -49,8 +49,8 @@ fn held<'a>(one: &'a FollowedPlan, moment: &Moment) -> PlanData<'a> {
     }
 }
 
-/// How every slot went that has closed, by the same reduction as a summary's. A summary has a limit of days; here it is made
-/// as often as it takes.
+/// The outcome of every slot that has closed, computed in the same way as for a summary. A summary has a limit of days, so the
+/// computation is repeated as often as necessary.
 fn days(one: &FollowedPlan, moment: &Moment) -> Vec<ItemDay> {
     let stretch = Duration::days(i64::from(MAX_DAYS));
     let starts = std::iter::successors(Some(one.plan().header.start), |from| from.checked_add_signed(stretch));
@@ -63,11 +63,11 @@ fn days(one: &FollowedPlan, moment: &Moment) -> Vec<ItemDay> {
     summaries.flat_map(|summary| summary.days).collect()
 }
 
-/// Erases everything of this copy, for good; the folder is then as a new one.
+/// Erases everything of this copy irrevocably; the folder is then like a new one.
 ///
 /// # Errors
-/// [`Failure::NotConfirmed`] unless it was asked for in so many words. Once it has begun, a failure leaves the rest to the
-/// next start.
+/// [`Failure::NotConfirmed`] unless the request is explicitly confirmed. If a failure occurs after erasing has begun, the next start
+/// erases the rest.
 pub fn erase(folder: &mut DataFolder, moment: &Moment, request: EraseRequest, web_view: WebView) -> ActionResult<AppState> {
     folder.require_role(Role::Patient)?;
     let dir = folder.dir();

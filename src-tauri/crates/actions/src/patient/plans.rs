@@ -1,4 +1,4 @@
-//! The plans followed on this device, as its database holds them.
+//! The plans followed on this device, read from its database.
 
 use crate::{ActionResult, DataFolder, refuse};
 use exercises::catalogue::{Catalogue, Exercise};
@@ -17,30 +17,30 @@ use wire::Failure;
 use wire::app::Role;
 use wire::patient::PlanPage;
 
-/// One plan with everything that the device holds about it.
+/// One plan with everything that the device stores about it.
 pub struct FollowedPlan {
-    /// The clinic's key, pinned when the first card was taken.
+    /// The clinic's public key for signatures, remembered when the first card was taken.
     pub verify_key: [u8; 32],
-    /// Where summaries are sealed to.
+    /// The public key that summaries are encrypted to.
     pub recipient: [u8; 32],
     pub(crate) secret: PairingSecret,
-    /// All revisions taken, by number, as their cards say.
+    /// All revisions that were taken, by number, as on their cards.
     pub revisions: BTreeMap<u16, Plan>,
-    /// The newest revision with the schedules agreed to, when it was taken, and the log folded.
+    /// The newest revision with the agreed schedules, when it was taken, and the history from the log.
     pub followed: Followed,
-    /// The shipped catalogue and the clinic's own exercises.
+    /// The catalogue that ships with the program, with the clinic's own exercises.
     pub catalogue: Catalogue,
-    /// This installation's log.
+    /// The id of this installation's log.
     pub log: LogId,
 }
 
 impl FollowedPlan {
-    /// The newest revision with the schedules agreed to.
+    /// The newest revision with the agreed schedules.
     pub fn plan(&self) -> &Plan {
         &self.followed.plan
     }
 
-    /// An item of it.
+    /// An item of the newest revision.
     pub(crate) fn item(&self, id: ItemId) -> ActionResult<&Item> {
         self.plan().item(id).ok_or(Failure::NoSuchItem)
     }
@@ -62,19 +62,19 @@ pub(crate) fn exercises_of(plan: &Plan, catalogue: &Catalogue) -> Vec<Exercise> 
     found
 }
 
-/// What was read so far. A log only grows, so each entry is decoded once; and until an entry or a card comes, the plans stand as
-/// they stood.
+/// What was already read. A log only grows, so each entry is decoded once; the plans are computed again only when an entry or a card
+/// is added.
 #[derive(Default)]
 pub(crate) struct PlanCache {
     log: Option<Log>,
     cards: Vec<table::card::Card>,
-    /// The cards among them that were read and checked: once each.
+    /// The cards of the plans that were read and checked, each once.
     opened: Vec<OpenedCard>,
-    /// The plans as the entries and cards make them; `None` where that was not yet asked.
+    /// The plans that result from entries and cards; `None` if not computed yet.
     plans: Option<Vec<Arc<FollowedPlan>>>,
 }
 
-/// A card that was taken, with what it says.
+/// A card that was taken, with its contents.
 pub(crate) struct OpenedCard {
     pub(crate) row: table::card::Card,
     pub(crate) card: Arc<Card>,
@@ -86,13 +86,13 @@ impl PlanCache {
         self.opened.push(card);
     }
 
-    /// Whether the plans are made of this very value, which was then read only once.
+    /// Whether the cache holds this very value, so that the card was read only once.
     #[cfg(test)]
     pub(crate) fn has_opened(&self, card: &Arc<Card>) -> bool {
         self.opened.iter().any(|opened| Arc::ptr_eq(&opened.card, card))
     }
 
-    /// Opens what is not opened yet of `rows`, and forgets all others.
+    /// Opens those of `rows` that are not open yet, and removes all others from the cache.
     fn open(&mut self, rows: &[table::card::Card]) -> Option<()> {
         self.opened.retain(|opened| rows.contains(&opened.row));
         for row in rows {
@@ -104,12 +104,12 @@ impl PlanCache {
         Some(())
     }
 
-    /// The log as far as it was read; `None` before any plan was asked for.
+    /// The log as far as it was read; `None` if no plan was requested yet.
     pub(crate) fn log(&self) -> Option<&Log> {
         self.log.as_ref()
     }
 
-    /// Its entries.
+    /// The entries that were read.
     pub(crate) fn entries(&self) -> &[Entry] {
         self.log().map_or(&[], |log| &log.entries)
     }
@@ -121,10 +121,10 @@ pub fn any(folder: &DataFolder) -> ActionResult<bool> {
     Ok(!cards.is_empty())
 }
 
-/// All plans followed here, the one taken last first.
+/// All plans followed here; the one taken last comes first.
 ///
 /// # Errors
-/// [`Failure::HomeDamaged`] where a card or an entry in the database cannot be read.
+/// [`Failure::HomeDamaged`] if a card or an entry in the database cannot be read.
 pub fn all(folder: &DataFolder) -> ActionResult<Vec<Arc<FollowedPlan>>> {
     folder.require_role(Role::Patient)?;
     let known = folder.plan_cache.borrow().entries().last().map_or(0, |last| last.n);
@@ -164,7 +164,7 @@ pub fn all(folder: &DataFolder) -> ActionResult<Vec<Arc<FollowedPlan>>> {
     Ok(plans)
 }
 
-/// The plan of that id, or the only one.
+/// The plan with this id; without an id, the only plan.
 pub fn one(folder: &DataFolder, plan: Option<PlanId>) -> ActionResult<Arc<FollowedPlan>> {
     let mut all = all(folder)?;
     match plan {
@@ -195,7 +195,7 @@ fn followed(folder: &DataFolder, mut cards: Vec<&OpenedCard>, log: &Log) -> Acti
     })
 }
 
-/// The plan with what the person stepped to since its card was taken, where the clinician allowed that.
+/// The plan with the levels that the person changed to since the card was taken, if the clinician allowed that.
 fn stepped(mut plan: Plan, history: &History, taken: Stamp) -> Plan {
     let since = || history.runs.values().rev().filter(|run| run.started.utc_ms >= taken.utc_ms);
     for item in &mut plan.prescription.items {
@@ -204,7 +204,7 @@ fn stepped(mut plan: Plan, history: &History, taken: Stamp) -> Plan {
     plan
 }
 
-/// The shipped catalogue with a card's own exercises; one of the same id replaces the shipped one.
+/// The catalogue that ships with the program, with a card's own exercises; one with the same id replaces the original.
 pub(crate) fn with_own(shipped: &Catalogue, own: &[String]) -> ActionResult<Catalogue> {
     let mut catalogue = shipped.clone();
     for source in own {
@@ -215,7 +215,7 @@ pub(crate) fn with_own(shipped: &Catalogue, own: &[String]) -> ActionResult<Cata
     Ok(catalogue)
 }
 
-/// Appends what happened to the log and answers with its number.
+/// Appends an event to the log and returns its number.
 pub(crate) fn append(folder: &mut DataFolder, plan: PlanId, at: Stamp, event: &LogEvent) -> ActionResult<u32> {
     let dir = folder.dir();
     let payload = format::entry::write(event);

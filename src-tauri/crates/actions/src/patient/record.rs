@@ -1,4 +1,4 @@
-//! The Record page: the person's own log, read with the same rules as the clinician's review.
+//! The Record page: the person's own log, evaluated with the same rules as the clinician's review.
 
 use super::plans::{self, FollowedPlan};
 use crate::{ActionResult, DataFolder, Moment};
@@ -13,7 +13,7 @@ pub fn pages(folder: &DataFolder, moment: &Moment) -> ActionResult<Vec<RecordPag
     Ok(plans::all(folder)?.iter().map(|one| page(folder, one, moment)).collect())
 }
 
-/// The steps that the person may take now, where the clinician allowed any.
+/// The changes of level that the person may make now, if the clinician allowed any.
 pub(crate) fn steps(folder: &DataFolder, one: &FollowedPlan, moment: &Moment) -> Vec<Suggestion> {
     if !one.plan().prescription.items.iter().any(|item| item.may_step) {
         return Vec::new();
@@ -23,7 +23,7 @@ pub(crate) fn steps(folder: &DataFolder, one: &FollowedPlan, moment: &Moment) ->
     proposed.into_iter().filter(offered).collect()
 }
 
-/// The moment of the plan's last entry, where that is another day than today and still to come: the device's clock is behind.
+/// The moment of the plan's last entry, if it is on a later day than today: then the device's clock is behind.
 fn later(folder: &DataFolder, one: &FollowedPlan, moment: &Moment) -> Option<Stamp> {
     let read = folder.plan_cache.borrow();
     let last = read

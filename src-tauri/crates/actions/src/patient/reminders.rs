@@ -1,4 +1,4 @@
-//! What a person chooses about reminders, and which ones would come.
+//! The person's settings for reminders, and the list of coming reminders.
 
 use super::plans::{self, FollowedPlan};
 use crate::{ActionResult, DataFolder, Moment, refuse};
@@ -13,10 +13,10 @@ use wire::app::Role;
 use wire::device::{MeetingRequest, QuietTimesRequest, Reminders};
 
 const REMINDERS: &str = "reminders";
-/// The next reminder is looked for so many hours ahead: two weeks.
+/// How far ahead the next reminder is looked for, in hours: two weeks.
 const LOOK_AHEAD_HOURS: u16 = 14 * 24;
 
-/// What was chosen; nothing yet is no quiet times and no meeting.
+/// The person's settings; without any, no quiet times and no meeting.
 pub(crate) fn settings(folder: &DataFolder) -> ActionResult<Settings> {
     folder.require_role(Role::Patient)?;
     Ok(folder.setting(REMINDERS)?.map_or_else(Settings::default, |text| format::reminders::read(&text)))
@@ -28,7 +28,7 @@ fn keep(folder: &mut DataFolder, settings: &Settings) -> ActionResult<()> {
     folder.home.store_mut().transaction(|tx| setting::put(tx, REMINDERS, &text)).map_err(refuse::store(&dir))
 }
 
-/// What the rules look at.
+/// The input of the reminder rules.
 pub(crate) fn reminder_context<'a>(
     followed: &'a [Arc<FollowedPlan>],
     settings: &'a Settings,
@@ -38,7 +38,7 @@ pub(crate) fn reminder_context<'a>(
     ReminderContext::new(of.collect(), settings, &moment.zone)
 }
 
-/// How reminders stand.
+/// The state of the reminders.
 pub fn show(folder: &DataFolder, moment: &Moment) -> ActionResult<Reminders> {
     let settings = settings(folder)?;
     let followed = plans::all(folder)?;
@@ -54,15 +54,15 @@ pub fn show(folder: &DataFolder, moment: &Moment) -> ActionResult<Reminders> {
     })
 }
 
-/// Until when the meeting that goes on lasts, by the clocks of where the person is now.
+/// When the current meeting ends, by the clock of the person's present place; `None` if there is no meeting.
 pub(super) fn meeting_until(settings: &Settings, moment: &Moment) -> Option<Stamp> {
     settings.meeting_at(moment.now).map(|meeting| moment.zone.stamp(meeting.until.utc_ms))
 }
 
-/// Other quiet times, in place of those before.
+/// Replaces the quiet times.
 ///
 /// # Errors
-/// [`Failure::QuietUnfit`] for too many, or for one that is none; those before stay.
+/// [`Failure::QuietUnfit`] for too many, or for one that is not valid; then nothing changes.
 pub fn set(folder: &mut DataFolder, moment: &Moment, request: &QuietTimesRequest) -> ActionResult<Reminders> {
     let mut quiet = request.quiet.clone();
     quiet.sort();
@@ -75,10 +75,10 @@ pub fn set(folder: &mut DataFolder, moment: &Moment, request: &QuietTimesRequest
     show(folder, moment)
 }
 
-/// Quiet times as they are typed.
+/// Reads quiet times as they were typed.
 ///
 /// # Errors
-/// [`Failure::QuietUnfit`] for the first that is none.
+/// [`Failure::QuietUnfit`] for the first that is not valid.
 pub fn typed(texts: &[String]) -> ActionResult<Vec<Span>> {
     texts.iter().map(|text| format::reminders::span(text).ok_or_else(unfit)).collect()
 }
@@ -87,10 +87,10 @@ fn unfit() -> Failure {
     Failure::QuietUnfit { most: MAX_QUIET as u8 }
 }
 
-/// A meeting from now on, or the end of one.
+/// Starts a meeting now, or ends one.
 ///
 /// # Errors
-/// [`Failure::OutOfRange`] for one of no or too many minutes.
+/// [`Failure::OutOfRange`] for 0 or too many minutes.
 pub fn meeting(folder: &mut DataFolder, moment: &Moment, request: MeetingRequest) -> ActionResult<Reminders> {
     let meeting = match request.minutes {
         None => None,
@@ -105,7 +105,7 @@ pub fn meeting(folder: &mut DataFolder, moment: &Moment, request: MeetingRequest
     show(folder, moment)
 }
 
-/// Other quiet times, a meeting, both or neither: all of it or nothing. How reminders stand then.
+/// Changes the quiet times, the meeting, or both, either completely or not at all. Returns the new state of the reminders.
 pub fn change(
     folder: &mut DataFolder,
     moment: &Moment,
@@ -123,8 +123,7 @@ pub fn change(
     })
 }
 
-/// The reminders of the next `hours` if nothing happens, for a system that shows them by itself; at most
-/// [`remind::MAX_AHEAD`].
+/// The reminders of the next `hours` if nothing happens, for a system that shows them by itself; at most [`remind::MAX_AHEAD`].
 pub fn upcoming(folder: &DataFolder, moment: &Moment, hours: u16) -> ActionResult<Vec<UpcomingReminder>> {
     let settings = settings(folder)?;
     let followed = plans::all(folder)?;

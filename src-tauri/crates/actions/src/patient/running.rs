@@ -1,4 +1,4 @@
-//! Beginning a run, and logging it as far as it got.
+//! Begins a run, and logs its progress.
 
 use super::plans::{self, FollowedPlan, append};
 use super::record;
@@ -13,14 +13,14 @@ use exercises::slots;
 use wire::Failure;
 use wire::patient::{BeginRequest, RunScript, RunSnapshot, SensedTrial};
 
-/// The longest account of one trial, in bytes: eight events with four seconds of samples each take a quarter of it.
+/// Largest size of the details of one trial, in bytes: eight events with four seconds of samples each need a quarter of it.
 const MAX_DETAIL: usize = 1 << 20;
 
-/// Begins a run of an item: for the slot that is open (or opens within ten minutes), else as an extra one. The beginning
-/// itself is logged.
+/// Begins a run of an item: for the slot that is open (or opens within ten minutes), otherwise as an extra run. The beginning itself
+/// is logged.
 ///
 /// # Errors
-/// [`Failure::Paused`] while an alarm holds the item back.
+/// [`Failure::Paused`] if an alarm pauses the item.
 pub fn begin(folder: &mut DataFolder, moment: &Moment, request: &BeginRequest) -> ActionResult<RunScript> {
     let one = plans::one(folder, Some(request.plan))?;
     let item = item_to_begin(folder, &one, moment, request)?;
@@ -36,7 +36,7 @@ pub fn begin(folder: &mut DataFolder, moment: &Moment, request: &BeginRequest) -
     Ok(RunScript { plan: request.plan, run, exercise, item, first, own })
 }
 
-/// The item as it is in use, or a step further where that was asked for and may be offered at this moment.
+/// The item at its present level, or at the next one if that was requested and may be offered at this moment.
 fn item_to_begin(folder: &DataFolder, one: &FollowedPlan, moment: &Moment, request: &BeginRequest) -> ActionResult<Item> {
     let item = one.item(request.item)?.clone();
     if !request.step {
@@ -65,10 +65,9 @@ fn first_snapshot(one: &FollowedPlan, item: &Item, moment: &Moment) -> Run {
     }
 }
 
-/// Logs a run as far as it got; what to ask once it has ended.
+/// Logs the progress of a run. Returns the questions to ask if it has ended.
 ///
-/// The run must have been begun here, and its dose, item and slot stay what they were: the window only reports what was
-/// done.
+/// The run must have been begun here, and its dose, item and slot cannot change: the window only reports what was done.
 pub fn checkpoint(folder: &mut DataFolder, moment: &Moment, snapshot: &RunSnapshot) -> ActionResult<Vec<Question>> {
     let one = plans::one(folder, Some(snapshot.plan))?;
     let begun = one.followed.history.runs.get(&snapshot.run.id).ok_or(Failure::NoSuchItem)?;
@@ -96,8 +95,8 @@ pub fn checkpoint(folder: &mut DataFolder, moment: &Moment, snapshot: &RunSnapsh
     Ok(questions::after_run(one.plan(), &one.followed.history, &one.catalogue, &run, last))
 }
 
-/// Keeps what the sensor said about a trial of a run that was begun here. The raw run stays as it is; for the same trial the
-/// last word counts.
+/// Stores the sensor's result for a trial of a run that was begun here. The run itself is not changed; if there are several results
+/// for one trial, the last one counts.
 pub fn save_sensed(folder: &mut DataFolder, moment: &Moment, report: &SensedTrial) -> ActionResult<()> {
     let one = plans::one(folder, Some(report.plan))?;
     let run = one.followed.history.runs.get(&report.run).ok_or(Failure::NoSuchItem)?;
@@ -109,7 +108,7 @@ pub fn save_sensed(folder: &mut DataFolder, moment: &Moment, report: &SensedTria
     append(folder, report.plan, moment.now, &LogEvent::Sensed { run, trial, sensed, detail }).map(drop)
 }
 
-/// Whether no further slot of the run's item is to come today.
+/// Whether the run's item has no further slot today.
 fn last_of_today(one: &FollowedPlan, run: &Run, moment: &Moment) -> bool {
     let day = run.slot.map_or(run.started.date(), |slot| slot.day);
     let slots = slots::of_day(one.plan(), day, &moment.zone, one.followed.taken);

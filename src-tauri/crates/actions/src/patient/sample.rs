@@ -1,4 +1,5 @@
-//! Looking around without a card: a data folder for a while that follows a sample plan, so that every screen is the real one.
+//! The sample for looking around without a card: a temporary data folder that follows a sample plan, so that every screen is the
+//! real one.
 
 use super::taking;
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
@@ -10,23 +11,23 @@ use words::{Key, Locale};
 
 /// Days from today to the sample's visit.
 const DAYS: i64 = 28;
-/// The sample's card was taken so long ago, in milliseconds.
+/// How long before the present moment the sample's card was taken, in milliseconds.
 const TAKEN_MS: i64 = 65 * 60 * 1000;
 
-/// Makes a data folder in `dir` that follows the sample plan from `moment` on. The folder is the caller's to remove.
+/// Creates a data folder in `dir` that follows the sample plan from `moment` on. The caller has to remove the folder.
 ///
 /// # Errors
-/// What keeps the folder from being made.
+/// Any failure to create the folder.
 pub fn open(dir: &Path, moment: &Moment, locale: Locale) -> ActionResult<DataFolder> {
     let mut folder = DataFolder::open(dir, true)?;
     folder.set_locale(Some(locale))?;
     folder.choose_role(Role::Patient)?;
-    // A clinic of this moment: the card is read and checked like any other, and nobody can issue another one.
+    // The clinic exists only for this call: the card is read and checked like any other, and nobody can issue another one.
     let clinic = vault::keys::for_now();
     let card = vault::card::of_clinic(&clinic, plan(&folder, moment, locale)?, vault::random::pairing_secret(), Vec::new());
     let card = vault::card::issue(&clinic, &card).map_err(refuse::internal)?;
     let card = taking::check(&card, &folder.catalogue)?;
-    // Taken a while ago, so that the hour that goes on has something to do.
+    // The card was taken a while ago, so that a slot is open at the present hour.
     let earlier = Moment { now: moment.zone.stamp(moment.now.utc_ms - TAKEN_MS), zone: moment.zone.clone() };
     card.take(&mut folder, &earlier, &[])?;
     folder.is_sample = true;

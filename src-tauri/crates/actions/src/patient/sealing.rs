@@ -1,4 +1,4 @@
-//! The sealed summary for the visit.
+//! Creates the encrypted summary for the visit.
 
 use super::plans::{self, FollowedPlan};
 use crate::{ActionResult, DataFolder, Moment, platform, refuse};
@@ -11,19 +11,19 @@ use store::table;
 use wire::Failure;
 use wire::patient::{Saved, SealRequest};
 
-/// Pixels of a module in a written picture: a whole frame is as wide as a large telephone's screen.
+/// Pixels per module of the code in a picture that is written: a whole frame is as wide as the screen of a large phone.
 const MODULE_PX: u8 = 8;
 
-/// Exactly what a summary of that period would hand over; nothing is sealed.
+/// The exact contents of a summary of this period; nothing is encrypted or written.
 pub fn preview(folder: &DataFolder, moment: &Moment, request: &SealRequest) -> ActionResult<Summary> {
     let one = plans::one(folder, Some(request.plan))?;
     summary(&one, moment, request, one.followed.history.counter + 1)
 }
 
-/// Seals a summary and writes it to `path`, or into the folder for what is saved.
+/// Encrypts a summary and writes it to `path`, or into the folder for saved files.
 ///
-/// The counter is taken and logged in one step before the file is written: a number is never used for two summaries, and a
-/// disk that fills up in that very moment only leaves a number unused. A path that cannot be written is told before.
+/// The summary's number is taken and logged in one step before the file is written. A number is never used for two summaries; if the
+/// disk becomes full at that moment, a number only remains unused. A path that cannot be written is reported before.
 pub fn seal(folder: &mut DataFolder, moment: &Moment, request: &SealRequest, path: Option<&Path>) -> ActionResult<Saved> {
     let one = plans::one(folder, Some(request.plan))?;
     summary(&one, moment, request, 1)?;
@@ -34,19 +34,19 @@ pub fn seal(folder: &mut DataFolder, moment: &Moment, request: &SealRequest, pat
     Ok(Saved { path: path.display().to_string(), bytes: sealed.len() as u64 })
 }
 
-/// Seals a summary and draws it as codes, one to be shown after the other: each an SVG element.
+/// Encrypts a summary and draws it as codes to be shown one after the other, each an SVG element.
 ///
 /// # Errors
-/// [`Failure::FramesTooMany`] for a summary that is too long; then no number was taken.
+/// [`Failure::FramesTooMany`] if the summary is too long; then no number was taken.
 pub fn frames(folder: &mut DataFolder, moment: &Moment, request: &SealRequest) -> ActionResult<Vec<String>> {
     let (_, codes) = folder.all_or_nothing(|folder| as_frames(folder, moment, request))?;
     Ok(codes.iter().map(Code::svg).collect())
 }
 
-/// Seals a summary once and writes it as pictures into a new folder at `dir`, and to `path` too where one is given.
+/// Encrypts a summary once, writes it as pictures into a new folder at `dir`, and also to `path` if one is given.
 ///
 /// # Errors
-/// As [`frames`], or a folder or path that cannot be written; then no number was taken.
+/// As for [`frames`], or if the folder or path cannot be written; then no number was taken.
 pub fn seal_to_frames(
     folder: &mut DataFolder,
     moment: &Moment,
@@ -72,7 +72,7 @@ pub fn seal_to_frames(
     Ok(all)
 }
 
-/// The sealed bytes, the same as in a file, and the codes that carry them.
+/// The encrypted bytes, the same as in a file, and the codes that contain them.
 fn as_frames(folder: &mut DataFolder, moment: &Moment, request: &SealRequest) -> ActionResult<(Vec<u8>, Vec<Code>)> {
     let one = plans::one(folder, Some(request.plan))?;
     summary(&one, moment, request, 1)?;
@@ -85,7 +85,7 @@ fn as_frames(folder: &mut DataFolder, moment: &Moment, request: &SealRequest) ->
     Ok((sealed, codes))
 }
 
-/// Takes the next number, and seals the summary under it.
+/// Takes the next number, and encrypts the summary with it.
 fn sealed(folder: &mut DataFolder, moment: &Moment, request: &SealRequest, one: &FollowedPlan) -> ActionResult<Vec<u8>> {
     let counter = next_counter(folder, moment, one)?;
     let summary = summary(one, moment, request, counter)?;

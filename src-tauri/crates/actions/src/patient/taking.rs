@@ -1,4 +1,4 @@
-//! Looking at a card, and taking it.
+//! Previews a card, and takes it.
 
 use super::plans::{self, OpenedCard};
 use super::today;
@@ -19,33 +19,33 @@ use wire::Failure;
 use wire::app::Role;
 use wire::patient::{CardPreview, CardSource, TakeCardRequest};
 
-/// A card that was read whole and whose signature holds. Reading it again would give the same.
+/// A card that was read completely and has a valid signature. Reading it again would give the same result.
 pub struct CheckedCard {
     card: Arc<Card>,
     bytes: Vec<u8>,
-    /// The shipped catalogue with the exercises on the card.
+    /// The catalogue that ships with the program, with the exercises on the card.
     catalogue: Catalogue,
-    /// What keeps its plan from being followed with that catalogue.
+    /// The problems that prevent its plan from being followed with this catalogue.
     problems: Vec<Problem>,
 }
 
-/// The card that the person looks at, and where it came from.
+/// The card that the person is previewing, and where it came from.
 pub(crate) struct LookedAt {
     source: CardSource,
     card: Arc<CheckedCard>,
 }
 
-/// What a card would change here.
+/// What a card would change in this folder.
 struct Change {
     known_clinic: bool,
     replaces: Option<u16>,
 }
 
-/// Reads a card, whatever it came in: text, a picture of the code, a card file. Checks its signature, and its plan against the
+/// Reads a card in any of its forms: text, a picture of the code, a card file. Checks its signature, and checks its plan against the
 /// `shipped` catalogue and the clinic's own exercises on the card.
 ///
 /// # Errors
-/// What the bytes are instead; [`Failure::CardDamaged`] where the signature does not hold.
+/// A failure that says what the bytes are instead of a card; [`Failure::CardDamaged`] if the signature is not valid.
 pub fn check(file: &[u8], shipped: &Catalogue) -> ActionResult<CheckedCard> {
     check_card(bytes_in_file(file)?, shipped)
 }
@@ -78,12 +78,12 @@ fn refusal(fault: VerifyFault) -> Failure {
 
 impl CheckedCard {
     /// # Errors
-    /// [`Failure::CardRefused`] with everything that keeps its plan from being followed.
+    /// [`Failure::CardRefused`] with every problem that prevents its plan from being followed.
     pub fn can_be_followed(&self) -> ActionResult<()> {
         if self.problems.is_empty() { Ok(()) } else { Err(Failure::CardRefused(self.problems.clone())) }
     }
 
-    /// What taking it would change in a folder: a known plan goes on only under the key with which it began.
+    /// What taking it would change in a folder. A known plan is continued only by a card signed with the same key as its first card.
     fn change(&self, folder: &DataFolder) -> ActionResult<Change> {
         folder.require_role(Role::Patient)?;
         let known = plans::all(folder)?;
@@ -100,10 +100,10 @@ impl CheckedCard {
         Ok(Change { known_clinic: known.iter().any(|one| one.verify_key == self.card.verify_key), replaces })
     }
 
-    /// What the person is shown before it is taken.
+    /// What the person sees before taking it.
     ///
     /// # Errors
-    /// Every reason for which it cannot be taken here; nothing is changed.
+    /// Any reason why it cannot be taken here; nothing is changed.
     pub fn preview(&self, folder: &DataFolder) -> ActionResult<CardPreview> {
         let Change { known_clinic, replaces } = self.change(folder)?;
         Ok(CardPreview {
@@ -115,16 +115,16 @@ impl CheckedCard {
         })
     }
 
-    /// Takes it with the times that were `agreed`: the plan is followed from now on; a later revision replaces it and the
-    /// history goes on.
+    /// Takes the card with the `agreed` times: the plan is followed from now on. A later revision replaces an earlier one, and the
+    /// history continues.
     ///
     /// # Errors
-    /// As [`CheckedCard::preview`]; [`Failure::CardRefused`] where the times cannot be followed.
+    /// As for [`CheckedCard::preview`]; [`Failure::CardRefused`] if the times are not allowed.
     pub fn take(&self, folder: &mut DataFolder, moment: &Moment, agreed: &[(ItemId, Schedule)]) -> ActionResult<Today> {
         self.change(folder)?;
         let plan = &self.card.plan;
         let other = |(item, times): &&(ItemId, Schedule)| plan.item(*item).is_some_and(|item| item.schedule != *times);
-        // The last word about an item counts.
+        // If an item is in the list twice, its last entry counts.
         let agreed: BTreeMap<_, _> = agreed.iter().filter(other).cloned().collect();
         let agreed: Vec<_> = agreed.into_iter().collect();
         let problems = check::problems(&plan.with_schedules(&agreed), &self.catalogue);
@@ -163,10 +163,10 @@ impl CheckedCard {
     }
 }
 
-/// Reads and checks a card that the window sends, and shows what it is.
+/// Reads and checks a card that the window sends, and returns its preview.
 ///
 /// # Errors
-/// Every reason for which a card is refused; nothing is changed.
+/// Any reason for which a card is refused; nothing is changed.
 pub fn preview(folder: &DataFolder, source: &CardSource) -> ActionResult<CardPreview> {
     folder.require_role(Role::Patient)?;
     let card = looked_at(folder, source)?;
@@ -175,10 +175,10 @@ pub fn preview(folder: &DataFolder, source: &CardSource) -> ActionResult<CardPre
     Ok(preview)
 }
 
-/// Takes a card that the window sends: the one that was looked at, which is not read again, or another one.
+/// Takes a card that the window sends. If it is the one that was previewed, it is not read again.
 ///
 /// # Errors
-/// As [`CheckedCard::take`].
+/// As for [`CheckedCard::take`].
 pub fn take(folder: &mut DataFolder, moment: &Moment, request: &TakeCardRequest) -> ActionResult<Today> {
     folder.require_role(Role::Patient)?;
     let today = looked_at(folder, &request.source)?.take(folder, moment, &request.agreed)?;
@@ -186,7 +186,7 @@ pub fn take(folder: &mut DataFolder, moment: &Moment, request: &TakeCardRequest)
     Ok(today)
 }
 
-/// The card in a source, as it was checked when the person looked at it.
+/// The card from this source, if the person previewed it; it was checked then.
 fn looked_at(folder: &DataFolder, source: &CardSource) -> ActionResult<Arc<CheckedCard>> {
     if let Some(looked_at) = folder.looked_at.borrow().as_ref().filter(|looked_at| looked_at.source == *source) {
         return Ok(looked_at.card.clone());
@@ -206,7 +206,7 @@ mod tests {
     use words::Locale;
 
     #[test]
-    fn a_card_is_read_and_checked_once_from_looking_to_following() {
+    fn a_card_is_read_and_checked_once_from_preview_to_taking() {
         let dir = tempfile::tempdir().expect("a temporary folder");
         let moment = clock::at(1_795_600_000_000, zone::named("Europe/Vienna").expect("a zone"));
         let sample = sample::open(&dir.path().join("sample"), &moment, Locale::En).expect("a new folder");
@@ -214,16 +214,16 @@ mod tests {
         let source = CardSource::Text(format::card::to_text(&cards[0].bytes));
         let mut folder = DataFolder::open(&dir.path().join("own"), true).expect("a new folder");
         folder.choose_role(Role::Patient).expect("free to choose");
-        preview(&folder, &source).expect("a good card");
-        let first = looked_at(&folder, &source).expect("a good card");
+        preview(&folder, &source).expect("a valid card");
+        let first = looked_at(&folder, &source).expect("a valid card");
         assert!(Arc::ptr_eq(&first, &looked_at(&folder, &source).expect("the same")), "not read again");
         let other = looked_at(&folder, &CardSource::Text("CARRYOVER".into()));
         assert!(other.is_err(), "of another source nothing is taken for granted");
-        take(&mut folder, &moment, &TakeCardRequest { source, agreed: Vec::new() }).expect("a good card");
+        take(&mut folder, &moment, &TakeCardRequest { source, agreed: Vec::new() }).expect("a valid card");
         assert!(folder.looked_at.borrow().is_none(), "done with");
         assert!(folder.plan_cache.borrow().has_opened(&first.card), "followed as it was checked");
         plans::append(&mut folder, first.card.plan.header.id, moment.now, &LogEvent::Opened).expect("written");
-        plans::all(&folder).expect("put together anew");
+        plans::all(&folder).expect("computed again");
         assert!(folder.plan_cache.borrow().has_opened(&first.card), "an entry is no reason to read a card again");
     }
 }

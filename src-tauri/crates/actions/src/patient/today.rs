@@ -1,4 +1,4 @@
-//! The Now page, and what can be said about a slot.
+//! The Now page, and what the person can do with a slot.
 
 use super::plans::{self, FollowedPlan, append};
 use super::record;
@@ -14,7 +14,7 @@ use std::sync::Arc;
 use wire::Failure;
 use wire::patient::{SkipRequest, SlotRequest};
 
-/// A reminder is put off by so many minutes.
+/// Minutes by which a reminder is put off.
 pub const PUT_OFF_MINUTES: u16 = 10;
 
 /// The Now page.
@@ -32,7 +32,7 @@ pub fn page(folder: &DataFolder, moment: &Moment) -> ActionResult<Today> {
     Ok(steps.iter().fold(today, |today, (plan, steps)| today.with_steps(*plan, steps)))
 }
 
-/// Logs that the program was opened, once a day for each plan: the day has a record.
+/// Logs that the program was opened, once a day for each plan, so that the day has a record.
 pub fn opened(folder: &mut DataFolder, moment: &Moment) -> ActionResult<()> {
     let today = moment.now.date();
     let unseen: Vec<PlanId> = plans::all(folder)?
@@ -51,7 +51,7 @@ pub fn put_off(folder: &mut DataFolder, moment: &Moment, request: &SlotRequest) 
     page(folder, moment)
 }
 
-/// Skips a slot, with a reason in one tap.
+/// Skips a slot, with a reason.
 pub fn skip(folder: &mut DataFolder, moment: &Moment, request: &SkipRequest) -> ActionResult<Today> {
     let (one, slot) = find(folder, moment, request.plan, request.slot)?;
     unfilled(&one, &slot, moment)?;
@@ -59,8 +59,8 @@ pub fn skip(folder: &mut DataFolder, moment: &Moment, request: &SkipRequest) -> 
     page(folder, moment)
 }
 
-/// "I already did it": a run that was not timed, kept apart from those that were. Balance trials cannot be written in
-/// afterwards, since their time is the result.
+/// "I already did it": a run that was not timed, counted separately from timed ones. Balance trials cannot be entered afterwards,
+/// because their time is the result.
 pub fn did_it(folder: &mut DataFolder, moment: &Moment, request: &SlotRequest) -> ActionResult<Today> {
     let (one, slot) = find(folder, moment, request.plan, request.slot)?;
     let due = slot.due.filter(|due| due.utc_ms <= moment.now.utc_ms).ok_or(Failure::NoSuchSlot)?;
@@ -87,7 +87,7 @@ pub fn did_it(folder: &mut DataFolder, moment: &Moment, request: &SlotRequest) -
     page(folder, moment)
 }
 
-/// The plan and the slot of that name.
+/// Finds the plan and the slot of a request.
 pub(crate) fn find(
     folder: &DataFolder,
     moment: &Moment,

@@ -1,31 +1,31 @@
-//! The day at a glance, for the tray's menu.
+//! A summary of the day for the tray's menu.
 
 use super::{reminders, today};
 use crate::{ActionResult, DataFolder, Moment, platform};
 use wire::app::Role;
 use words::{Locale, Words};
 
-/// The day at a glance.
+/// The summary of the day.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct TraySummary {
     /// The texts of the menu.
     pub words: Words,
-    /// What it says of the day; nothing on the clinic's side, or before a side was chosen.
+    /// The lines about the day; empty on the clinic's side, or before a side was chosen.
     pub lines: Vec<String>,
-    /// Whether a meeting goes on; `None` where there are no reminders to silence.
+    /// Whether there is a meeting at the moment; `None` if there are no reminders that it would suppress.
     pub meeting: Option<bool>,
     /// Whether a plan is followed, so that reminders may come.
     pub followed: bool,
 }
 
 impl TraySummary {
-    /// Where there is no day to speak of.
+    /// The summary if there is no day to describe.
     pub fn nothing(locale: Locale) -> TraySummary {
         TraySummary { words: platform::words(locale), lines: Vec::new(), meeting: None, followed: false }
     }
 }
 
-/// How the day stands.
+/// The summary of the present day.
 pub fn show(folder: &DataFolder, moment: &Moment) -> ActionResult<TraySummary> {
     let locale = folder.locale();
     if folder.role() != Some(Role::Patient) {

@@ -1,18 +1,18 @@
-//! The folders that a system has for a person.
+//! The system's folders for a person.
 
 use crate::{DataFolder, Moment};
 use std::path::{Path, PathBuf};
 
-/// The folder for what is saved: the person's downloads, else their own folder, else the data folder.
+/// The folder for saved files: the person's downloads, otherwise their home folder, otherwise the data folder.
 pub(crate) fn saves(home: &Path) -> PathBuf {
-    // A desktop without a list of folders still has this one more often than not.
+    // A desktop that does not list its folders usually still has this one.
     let usual = || dirs::home_dir().map(|own| own.join("Downloads"));
     let named = std::env::var_os("XDG_DOWNLOAD_DIR").map(PathBuf::from).or_else(dirs::download_dir);
     let places = [named.or_else(usual), dirs::home_dir()];
     places.into_iter().flatten().find(|place| place.is_dir()).unwrap_or_else(|| home.to_path_buf())
 }
 
-/// A name in the folder for what is saved that is not taken: the day, and a number where there are several.
+/// An unused name in the folder for saved files: with the day, and a number if necessary.
 pub(crate) fn free_name(folder: &DataFolder, moment: &Moment, name: &str, ending: &str) -> PathBuf {
     let place = saves(&folder.dir());
     let day = moment.now.date();
@@ -23,7 +23,7 @@ pub(crate) fn free_name(folder: &DataFolder, moment: &Moment, name: &str, ending
     (1..).map(name).find(|path| !path.exists()).unwrap_or_else(|| name(1))
 }
 
-/// The data folder where none is named: the platform's own for this program.
+/// The data folder if none is named: the platform's own folder for this program.
 pub fn default_home() -> PathBuf {
     dirs::data_dir().unwrap_or_else(std::env::temp_dir).join("carryover")
 }

@@ -1,4 +1,4 @@
-//! What lies outside the data folder: files that a person names, the system's folders, its language.
+//! Everything outside the data folder: files that a person names, the system's folders, its language.
 
 mod bytes;
 mod files;

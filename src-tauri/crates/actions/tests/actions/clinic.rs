@@ -1,4 +1,4 @@
-//! The clinic's window: the lock, drafts, cards, files.
+//! The clinic's side: lock, drafts, cards, files.
 
 use crate::people::{PASSPHRASE, Patient, at, clinic, example, issue};
 use actions::DataFolder;
@@ -43,7 +43,7 @@ fn a_folder_is_a_clinics_only_once_the_clinic_is_set_up() {
     assert!(lock::start(&mut folder, "Linden Lane Practice", "short".into()).is_err());
     assert!(lock::start(&mut folder, "", PASSPHRASE.into()).is_err());
     assert_eq!(folder.role(), None, "a refusal leaves the side free");
-    // As an earlier version left it: the side chosen, and no clinic.
+    // As an earlier version left it: the side was chosen, but the clinic was not set up.
     folder.choose_role(Role::Clinic).expect("free to choose");
     drop(folder);
     let mut folder = DataFolder::open(&home, false).expect("the folder opens");
@@ -67,7 +67,7 @@ fn from_draft_to_draft_numbers_keep_their_meaning() {
     let second = drafting::draft(&folder, &at("12-02T08:00"), "K17").expect("the last one carried over");
     assert_eq!((second.draft.prescription.items.len(), second.replaces), (3, Some(1)));
     let mut dropped = second.draft.prescription.clone();
-    assert!(dropped.absent.is_empty(), "what speaks against balance is asked anew at each visit");
+    assert!(dropped.absent.is_empty(), "the risks of balance are asked again at each visit");
     dropped.absent = example().absent;
     dropped.items.remove(0);
     issue(&mut folder, &at("12-02T08:00"), dropped, &dir.path().join("two"));
@@ -75,7 +75,7 @@ fn from_draft_to_draft_numbers_keep_their_meaning() {
     assert_eq!((third.replaces, third.start), (Some(2), second.start), "one plan through all revisions");
     let wall_sit = third.exercises.iter().find(|exercise| exercise.id.as_str() == "wall-sit").expect("shipped");
     let mut draft = third.draft;
-    assert_eq!(draft.add(wall_sit), Some(ItemId(4)), "1 was dropped, and nothing else takes its number");
+    assert_eq!(draft.add(wall_sit), Some(ItemId(4)), "1 was removed, and nothing else gets its number");
 }
 
 #[test]
@@ -90,11 +90,11 @@ fn a_refused_plan_uses_up_no_revision_and_writes_nothing() {
     assert!(!out.exists());
     let card =
         issuing::issue(&mut folder, &at("11-25T08:00"), &IssueRequest { prescription: example(), ..request }, Some(&out))
-            .expect("good");
+            .expect("it is valid");
     assert_eq!(card.plan.header.revision, 1);
 }
 
-/// Texts of that many letters that do not pack well.
+/// Texts of the given number of letters that hardly compress.
 fn scattered() -> impl FnMut(usize) -> String {
     let mut state: u32 = 1;
     move |length| {
@@ -127,7 +127,7 @@ fn a_plan_too_large_for_a_code_leaves_no_older_code_beside_it() {
         &IssueRequest { code: "K17".into(), prescription: large },
         Some(&out),
     )
-    .expect("good");
+    .expect("it is valid");
     assert_eq!((card.svg, card.version), (None, None), "{} characters are too many for a code", card.text.len());
     assert!(!out.join("card.png").exists() && !out.join("card.svg").exists(), "the code of another plan is gone");
     let mut patient = Patient::without_card();
@@ -136,7 +136,7 @@ fn a_plan_too_large_for_a_code_leaves_no_older_code_beside_it() {
 }
 
 #[test]
-fn a_plan_card_among_the_summaries_is_called_what_it_is() {
+fn a_plan_card_among_the_summaries_is_reported_as_a_plan_card() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     let card = dir.path().join("card");
@@ -150,13 +150,13 @@ fn a_plan_card_among_the_summaries_is_called_what_it_is() {
 }
 
 #[test]
-fn files_from_the_window_stand_each_for_itself() {
+fn each_file_from_the_window_is_handled_separately() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     let text = issue(&mut folder, &at("11-25T08:00"), example(), &dir.path().join("card"));
     let mut patient = Patient::without_card();
     let request = TakeCardRequest { source: CardSource::Text(text), agreed: Vec::new() };
-    taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a good card");
+    taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a valid card");
     let plan = actions::patient::plans::one(&patient.folder, None).expect("taken").plan().header.id;
     let seal = SealRequest { plan, from: None, until: at("11-25T20:00").now.date(), note: Some("  It went well.  ".into()) };
     let out = dir.path().join("x.age");

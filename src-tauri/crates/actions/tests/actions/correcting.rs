@@ -1,4 +1,4 @@
-//! Mistaken entries put right: what may be said of which entry, and what the window then shows.
+//! Corrections of mistaken entries: which correction applies to which entry, and what the window shows afterwards.
 
 use crate::people::{Patient, at, slot};
 use actions::patient::{answering, correcting, plans, sealing, today};
@@ -34,7 +34,7 @@ fn rate(patient: &mut Patient, score: u8) -> u32 {
 }
 
 #[test]
-fn a_score_is_put_right_and_taken_back() {
+fn a_score_is_corrected_and_the_correction_undone() {
     let mut patient = Patient::new();
     let n = rate(&mut patient, 9);
     let scores = |patient: &Patient| {
@@ -52,12 +52,12 @@ fn a_score_is_put_right_and_taken_back() {
     assert!(patient.bytes() == before, "the same again is nothing new");
     correct(patient, n, Correction::Never).expect("a rating");
     assert_eq!(scores(patient), [0_u8; 0]);
-    correct(patient, n, Correction::Stands).expect("as first said");
+    correct(patient, n, Correction::Stands).expect("the original value");
     assert_eq!(scores(patient), [9]);
 }
 
 #[test]
-fn what_does_not_fit_is_refused_and_nothing_is_logged() {
+fn a_correction_that_does_not_apply_is_refused_and_not_logged() {
     let mut patient = Patient::new();
     let n = rate(&mut patient, 9);
     let day = at("11-25T12:00").now.date();
@@ -77,7 +77,7 @@ fn what_does_not_fit_is_refused_and_nothing_is_logged() {
 }
 
 #[test]
-fn a_correction_opens_a_slot_said_to_be_done_or_skipped() {
+fn a_correction_reopens_a_slot_that_was_done_or_skipped() {
     let mut patient = Patient::new();
     let mark = |patient: &Patient, number: u8| {
         let page = today::page(&patient.folder, &at("11-25T12:00")).expect("a page");
@@ -96,7 +96,7 @@ fn a_correction_opens_a_slot_said_to_be_done_or_skipped() {
     assert_eq!(mark(&patient, 0), Mark::Done);
     correct(&mut patient, run, Correction::Never).expect("it did not happen");
     assert_eq!(mark(&patient, 0), Mark::NotDone);
-    today::did_it(&mut patient.folder, &at("11-25T12:01"), &done).expect("it may be said again");
+    today::did_it(&mut patient.folder, &at("11-25T12:01"), &done).expect("it can be said again");
     assert_eq!(mark(&patient, 0), Mark::Done, "under a number of its own");
     let request = SealRequest { plan: patient.plan, from: None, until: at("11-25T20:00").now.date(), note: None };
     let summary = sealing::preview(&patient.folder, &at("11-25T20:00"), &request).expect("a day");

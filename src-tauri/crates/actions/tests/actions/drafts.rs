@@ -1,4 +1,4 @@
-//! The plan that is being composed: kept sealed, resumed, discarded, done with.
+//! Drafts of a plan: stored encrypted, resumed, discarded, and deleted when the card is issued.
 
 use crate::people::{PASSPHRASE, at, clinic, example, issue};
 use actions::DataFolder;
@@ -14,13 +14,13 @@ fn on(month: u32, day: u32) -> Option<NaiveDate> {
     NaiveDate::from_ymd_opt(2026, month, day)
 }
 
-/// What the window asks after a change: the draft with another prescription.
+/// The window's request after a change: the draft with another prescription.
 fn keeping(open: &PlanDraft, prescription: Prescription) -> AskKeep {
     let PlanDraft { draft, replaces, unread, .. } = open.clone();
     AskKeep { code: "K17".into(), draft: Draft { prescription, ..draft }, replaces, unread }
 }
 
-/// K17's first plan, with the example's items in it and a list of times that cannot be read.
+/// The first draft for patient K17, with the example's items and a list of times that cannot be read.
 fn compose(folder: &mut DataFolder, moment: &str) -> AskKeep {
     let draft = drafting::draft(folder, &at(moment), "K17").expect("an empty one");
     assert_eq!((draft.draft.prescription.items.len(), draft.left_on), (0, None), "nobody was composing it");
@@ -31,7 +31,7 @@ fn compose(folder: &mut DataFolder, moment: &str) -> AskKeep {
 }
 
 #[test]
-fn what_was_left_is_resumed_after_the_program_was_closed() {
+fn a_draft_is_resumed_after_the_program_was_closed() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     let left = compose(&mut folder, "11-25T08:00");
@@ -49,7 +49,7 @@ fn what_was_left_is_resumed_after_the_program_was_closed() {
 }
 
 #[test]
-fn a_draft_lies_sealed_in_the_folder() {
+fn a_draft_is_stored_encrypted() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     let left = compose(&mut folder, "11-25T08:00");
@@ -65,13 +65,13 @@ fn a_draft_lies_sealed_in_the_folder() {
         if path.is_file() {
             let bytes = std::fs::read(&path).expect("readable");
             let holds = |what: &[u8]| bytes.windows(what.len()).any(|part| part == what);
-            assert!(!holds(&name) && !holds(b"8am 7pn"), "{} holds the draft in plain", path.display());
+            assert!(!holds(&name) && !holds(b"8am 7pn"), "{} contains the draft unencrypted", path.display());
         }
     }
 }
 
 #[test]
-fn on_a_later_day_the_visits_own_questions_come_anew() {
+fn on_a_later_day_the_questions_of_the_visit_are_asked_again() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     let left = compose(&mut folder, "11-25T08:00");
@@ -89,7 +89,7 @@ fn on_a_later_day_the_visits_own_questions_come_anew() {
 }
 
 #[test]
-fn an_issued_card_ends_its_draft_and_none_comes_back_later() {
+fn an_issued_card_deletes_its_draft_for_good() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut folder = clinic(dir.path());
     let late = compose(&mut folder, "11-25T08:00");
@@ -110,7 +110,7 @@ fn a_discarded_draft_leaves_the_last_card_as_the_start() {
     changed.items.remove(0);
     drafting::keep(&mut folder, &now, keeping(&next, changed.clone())).expect("kept");
     assert_eq!(drafting::draft(&folder, &now, "K17").map(|draft| draft.draft.prescription.items), Ok(changed.items));
-    let anew = drafting::discard(&mut folder, &now, "K17").expect("begun anew");
+    let anew = drafting::discard(&mut folder, &now, "K17").expect("begun again");
     assert_eq!(anew, next);
     assert_eq!(drafting::draft(&folder, &now, "K17"), Ok(next));
 }

@@ -1,4 +1,4 @@
-//! A summary shown as codes: one number for each showing, none for one that is too long.
+//! A summary shown as codes: each showing takes one number; a summary that is too long takes none.
 
 use crate::people::{Patient, at};
 use actions::patient::{import_runs, plans, sealing};
@@ -30,7 +30,7 @@ fn each_showing_takes_one_number_and_draws_black_on_white() {
     assert!(patient.bytes() == before, "not a byte");
 }
 
-/// A line for a stance with as many trials as a run can hold, all of other lengths.
+/// A line of the imported file for a stance with as many trials as a run can have, all of different lengths.
 fn stance(place: u32) -> String {
     let trial = |trial: u32| {
         let ms = 5000 + (place * 64 + trial).wrapping_mul(2_654_435_761) % 24_000;
@@ -43,11 +43,11 @@ fn stance(place: u32) -> String {
 }
 
 #[test]
-fn what_is_too_long_for_codes_is_told_and_takes_no_number() {
+fn a_summary_too_long_for_codes_is_refused_and_takes_no_number() {
     let mut patient = Patient::new();
     let lines: Vec<String> = (0..90).map(stance).collect();
     let all = format::runs_file::read(&lines.join("\n")).expect("runs");
-    import_runs::record(&mut patient.folder, None, &at("11-25T10:00").zone, "runs", &all).expect("nothing holds them back");
+    import_runs::record(&mut patient.folder, None, &at("11-25T10:00").zone, "runs", &all).expect("nothing pauses them");
     let asked = request(&patient, "11-25T20:00");
     let refused = sealing::frames(&mut patient.folder, &at("11-25T20:00"), &asked);
     assert_eq!(refused, Err(Failure::FramesTooMany { most: MAX_WHOLE as u32 }));

@@ -1,5 +1,5 @@
-//! What the window does and the terminal does not: reminders, runs as they go, agreed times, drafts. With real folders, keys
-//! and cards; the time is an argument.
+//! Actions that only the window uses: reminders, runs in progress, agreed times, drafts. Tested with real folders, keys and cards;
+//! the time is an argument.
 
 mod clinic;
 mod correcting;

@@ -1,4 +1,4 @@
-//! What is the person's own: reminders as they chose them, everything handed over, everything erased.
+//! The person's own settings and data: reminder settings, export, erasure.
 
 use crate::people::{Patient, at, card, slot};
 use actions::patient::due_reminder::{self, Reminder};
@@ -43,7 +43,7 @@ fn hold(patient: &mut Patient, moment: &str) {
 }
 
 #[test]
-fn what_falls_into_a_quiet_time_comes_at_its_end_also_after_a_restart() {
+fn a_reminder_in_a_quiet_time_comes_at_its_end_even_after_a_restart() {
     let mut patient = Patient::new();
     quiet(&mut patient, "11-25T08:50", &[(9 * 60, 9 * 60 + 30), (12 * 60, 13 * 60)]).expect("two quiet times");
     let mut patient = patient.restarted();
@@ -74,7 +74,7 @@ fn a_meeting_ends_by_itself_and_can_be_ended_early() {
 }
 
 #[test]
-fn after_a_reminder_that_was_followed_the_next_has_no_sound() {
+fn after_a_reminder_that_was_acted_on_the_next_has_no_sound() {
     let mut patient = Patient::new();
     assert!(!due(&mut patient, "11-25T09:00").expect("nine").light);
     hold(&mut patient, "11-25T09:02");
@@ -83,7 +83,7 @@ fn after_a_reminder_that_was_followed_the_next_has_no_sound() {
 }
 
 #[test]
-fn what_cannot_be_chosen_is_refused_and_changes_nothing() {
+fn invalid_settings_are_refused_and_change_nothing() {
     let mut patient = Patient::new();
     quiet(&mut patient, "11-25T08:50", &[(720, 780)]).expect("one");
     let before = patient.bytes();
@@ -103,9 +103,10 @@ fn what_cannot_be_chosen_is_refused_and_changes_nothing() {
     assert_eq!(reminders::show(&patient.folder, &at("11-25T08:51")).expect("shown").quiet, [Span { from: 720, to: 780 }]);
 }
 
-/// The list for a phone's system against the loop itself, asked every minute of the same day in a copy of the folder.
+/// The list for a phone's system is compared with the loop itself, which is asked every minute of the same day in a copy of the
+/// folder.
 #[test]
-fn what_is_listed_ahead_is_what_the_loop_shows() {
+fn the_reminders_listed_ahead_are_those_that_the_loop_shows() {
     let mut patient = Patient::new();
     quiet(&mut patient, "11-25T08:50", &[(12 * 60, 13 * 60 + 30), (21 * 60, 7 * 60)]).expect("two");
     due(&mut patient, "11-25T09:00").expect("nine");
@@ -143,7 +144,7 @@ fn files(dir: &Path) -> BTreeMap<String, Vec<u8>> {
 }
 
 #[test]
-fn everything_is_handed_over_and_no_secret_is_in_it() {
+fn everything_is_exported_without_any_secret() {
     let mut patient = Patient::new();
     hold(&mut patient, "11-25T09:02");
     let pain = QuestionAnswer::Pain {
@@ -174,9 +175,9 @@ fn everything_is_handed_over_and_no_secret_is_in_it() {
     for (name, file) in &files {
         let plain = String::from_utf8_lossy(file).replace([' ', '\n'], "");
         for form in [&hex, &hex.to_uppercase(), &numbers, &base64, &text] {
-            assert!(!plain.contains(form.as_str()), "{name} holds a secret");
+            assert!(!plain.contains(form.as_str()), "{name} contains a secret");
         }
-        assert!(!file.windows(secret.len()).any(|part| part == secret), "{name} holds the secret");
+        assert!(!file.windows(secret.len()).any(|part| part == secret), "{name} contains the secret");
     }
     let whole = String::from_utf8_lossy(&files["everything.json"]);
     assert!(whole.contains("\"score\": 3") && whole.contains("\"held_s\": 10.0"));
@@ -212,25 +213,29 @@ fn the_calendar_is_replaced_by_a_later_one() {
 }
 
 #[test]
-fn erased_the_copy_is_as_new_and_a_card_can_be_taken_again() {
+fn after_erasing_the_copy_is_like_new_and_a_card_can_be_taken_again() {
     let mut patient = Patient::new();
     hold(&mut patient, "11-25T09:02");
     quiet(&mut patient, "11-25T09:03", &[(720, 780)]).expect("one");
     let home = patient.dir.path().join("patient");
-    std::fs::create_dir(home.join("web-view")).expect("ours");
+    std::fs::create_dir(home.join("web-view")).expect("the test owns it");
     let log = actions::patient::plans::one(&patient.folder, None).expect("a plan").log;
     let moment = at("11-25T09:10");
     let unsure = own_data::erase(&mut patient.folder, &moment, EraseRequest { everything: false }, WebView::Closed);
     assert_eq!(unsure, Err(Failure::NotConfirmed { home: home.display().to_string() }));
-    assert!(today::page(&patient.folder, &moment).is_ok_and(|page| page.string.len() > 5), "nothing went");
+    assert!(today::page(&patient.folder, &moment).is_ok_and(|page| page.string.len() > 5), "nothing was removed");
     let left =
         own_data::erase(&mut patient.folder, &moment, EraseRequest { everything: true }, WebView::Open).expect("erased");
     assert_eq!((left.role, left.has_plan), (None, false));
     assert_eq!(today::page(&patient.folder, &moment), Err(Failure::NoRole));
-    assert_eq!(due_reminder::due(&mut patient.folder, &moment), Err(Failure::NoRole), "the loop goes on and finds nothing");
+    assert_eq!(
+        due_reminder::due(&mut patient.folder, &moment),
+        Err(Failure::NoRole),
+        "the loop continues and finds nothing"
+    );
     patient.folder.choose_role(wire::app::Role::Patient).expect("free to choose again");
     let request = TakeCardRequest { source: card(), agreed: Vec::new() };
-    actions::patient::taking::take(&mut patient.folder, &moment, &request).expect("the card is as good as before");
+    actions::patient::taking::take(&mut patient.folder, &moment, &request).expect("the card is still valid");
     let one = actions::patient::plans::one(&patient.folder, None).expect("a plan");
     assert!(one.log != log && one.followed.history.runs.is_empty(), "under another log, without a history");
     assert_eq!(reminders::show(&patient.folder, &moment).expect("shown").quiet, []);
@@ -248,7 +253,7 @@ fn a_clinic_is_not_erased_from_here() {
 }
 
 #[test]
-fn at_a_glance_the_day_the_meeting_and_whether_a_plan_is_followed() {
+fn the_tray_shows_the_day_the_meeting_and_whether_a_plan_is_followed() {
     let mut patient = Patient::new();
     let shown = |patient: &Patient, moment| tray_summary::show(&patient.folder, &at(moment)).expect("a patient's day");
     hold(&mut patient, "11-25T09:02");

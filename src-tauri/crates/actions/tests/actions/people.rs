@@ -1,4 +1,4 @@
-//! A clinic and a patient, each with a folder of their own, and moments in Vienna.
+//! Helpers: a clinic and a patient, each with their own folder, and moments in Vienna.
 
 use actions::clinic::{issuing, lock, patients};
 use actions::patient::taking;
@@ -16,13 +16,13 @@ use wire::patient::{CardSource, TakeCardRequest};
 
 pub const PASSPHRASE: &str = "seven grey herons wade";
 
-/// The moment of that text, such as `11-25T09:00`, in the winter of 2026.
+/// The moment for a text such as `11-25T09:00`, in the winter of 2026.
 pub fn at(text: &str) -> Moment {
     let instant = DateTime::parse_from_rfc3339(&format!("2026-{text}:00+01:00")).expect("an instant");
     clock::at(instant.timestamp_millis(), zone::named("Europe/Vienna").expect("a zone"))
 }
 
-/// The example, as its clinic wrote it down on 25 November.
+/// The example prescription as of 25 November.
 pub fn example() -> Prescription {
     let today = at("11-25T08:00").now.date();
     format::plan_file::read(&format::plan_file::example(today + chrono::Duration::days(42)), today).expect("the example")
@@ -41,7 +41,7 @@ pub fn issue(folder: &mut DataFolder, moment: &Moment, prescription: Prescriptio
         .text
 }
 
-/// The first card of one clinic, which all tests of the patient's side share.
+/// The first card of one clinic, shared by all tests of the patient's side.
 static CARD: LazyLock<String> = LazyLock::new(|| {
     let dir = tempfile::tempdir().expect("a temporary folder");
     issue(&mut clinic(dir.path()), &at("11-25T08:00"), example(), &dir.path().join("card"))
@@ -62,7 +62,7 @@ impl Patient {
     pub fn new() -> Patient {
         let mut patient = Patient::without_card();
         let request = TakeCardRequest { source: card(), agreed: Vec::new() };
-        taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a good card");
+        taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a valid card");
         patient.plan = actions::patient::plans::one(&patient.folder, None).expect("taken").plan().header.id;
         patient
     }
@@ -74,7 +74,7 @@ impl Patient {
         Patient { dir, folder, plan: PlanId([0; 8]) }
     }
 
-    /// The program killed and started again.
+    /// The same patient after the program was killed and started again.
     pub fn restarted(self) -> Patient {
         let Patient { dir, folder, plan } = self;
         drop(folder);
@@ -82,7 +82,7 @@ impl Patient {
         Patient { dir, folder, plan }
     }
 
-    /// The whole folder, byte by byte.
+    /// The contents of all files of the folder.
     pub fn bytes(&self) -> Vec<(String, Vec<u8>)> {
         let files = std::fs::read_dir(self.dir.path().join("patient")).expect("the folder").flatten();
         let mut all: Vec<_> = files

@@ -1,4 +1,4 @@
-//! Plans are put together anew when an entry or a card has come, and only then.
+//! Plans are computed again when an entry or a card was added, and only then.
 
 use crate::people::{Patient, at};
 use actions::patient::{import_runs, plans, record, today};
@@ -8,7 +8,7 @@ use format::runs_file::{RunsFileEntry, RunsFileEvent};
 use std::sync::Arc;
 
 #[test]
-fn plans_stand_until_something_happens() {
+fn plans_are_reused_until_something_is_logged() {
     let mut patient = Patient::new();
     let one = |patient: &Patient| plans::one(&patient.folder, None).expect("taken");
     let before = one(&patient);
@@ -20,7 +20,7 @@ fn plans_stand_until_something_happens() {
 }
 
 #[test]
-fn what_was_undone_is_not_in_them_and_what_takes_its_place_is() {
+fn an_entry_rolled_back_is_dropped_and_its_replacement_is_used() {
     let mut patient = Patient::new();
     let entry = |text: &str, line, what| RunsFileEntry { at: at(text).now, line, event: what };
     let skipped = |item, reason| RunsFileEvent::Skipped { item: ItemId(item), reason };
@@ -29,14 +29,14 @@ fn what_was_undone_is_not_in_them_and_what_takes_its_place_is() {
     let bad = [entry("11-25T09:05", 1, skipped(1, Barrier::Unwell)), entry("11-25T09:06", 2, skipped(9, Barrier::Unwell))];
     import_runs::record(&mut patient.folder, None, &place, "days", &bad).expect_err("there is no item 9");
     assert!(known(&patient).is_empty());
-    // The same number in the log, but another entry.
+    // The same number in the log, but a different entry.
     let good = [entry("11-25T09:05", 1, skipped(1, Barrier::NoTime))];
     import_runs::record(&mut patient.folder, None, &place, "days", &good).expect("an open slot");
     assert_eq!(known(&patient).into_values().collect::<Vec<_>>(), [Barrier::NoTime]);
 }
 
 #[test]
-fn a_record_says_when_the_clock_is_a_day_behind_it() {
+fn a_record_shows_when_the_clock_is_a_day_behind() {
     let mut patient = Patient::new();
     let later = |patient: &Patient, moment: &str| {
         let pages = record::pages(&patient.folder, &at(moment)).expect("pages");

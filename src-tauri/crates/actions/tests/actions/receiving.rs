@@ -1,4 +1,4 @@
-//! What arrives for one patient is no concern of the others.
+//! Damaged data of one patient does not affect the others.
 
 use crate::people::{PASSPHRASE, at, clinic, example, issue};
 use actions::DataFolder;
@@ -22,16 +22,16 @@ fn two_patients(dir: &Path) -> [String; 2] {
     let first = issue(&mut folder, &at("11-25T08:00"), example(), &dir.join("K17"));
     patients::add(&mut folder, &AddPatientRequest { code: "K18".into(), name: None }).expect("a new code");
     let request = IssueRequest { code: "K18".into(), prescription: example() };
-    let second = issuing::issue(&mut folder, &at("11-25T08:00"), &request, Some(&dir.join("K18"))).expect("a good plan");
+    let second = issuing::issue(&mut folder, &at("11-25T08:00"), &request, Some(&dir.join("K18"))).expect("a valid plan");
     [first, second.text]
 }
 
-/// A summary of the evening of 25 November, from whoever has the card.
+/// A summary made on the evening of 25 November with the card.
 fn summary(dir: &Path, card: &str) -> Vec<u8> {
     let mut folder = DataFolder::open(dir, true).expect("a new folder");
     folder.choose_role(Role::Patient).expect("free to choose");
     let request = TakeCardRequest { source: CardSource::Text(card.into()), agreed: Vec::new() };
-    taking::take(&mut folder, &at("11-25T08:40"), &request).expect("a good card");
+    taking::take(&mut folder, &at("11-25T08:40"), &request).expect("a valid card");
     let plan = plans::one(&folder, None).expect("taken").plan().header.id;
     let seal = SealRequest { plan, from: None, until: at("11-25T20:00").now.date(), note: None };
     let out = dir.join("summary.age");
@@ -39,13 +39,13 @@ fn summary(dir: &Path, card: &str) -> Vec<u8> {
     std::fs::read(out).expect("written")
 }
 
-/// Changes the clinic's rows behind its back.
+/// Changes the clinic's rows directly in the database.
 fn tamper(dir: &Path, work: impl FnOnce(&Tx<'_>) -> Result<(), StoreError>) {
     let mut home = Home::open(&dir.join("clinic"), false).expect("the folder opens");
     home.store_mut().transaction(work).expect("written");
 }
 
-/// A card and a summary that do not open.
+/// Adds a card and a summary that cannot be decrypted.
 fn damage(tx: &Tx<'_>, patient: i64) -> Result<(), StoreError> {
     table::issued::insert(tx, patient, 9, |_| Ok::<_, StoreError>(b"damaged".to_vec()))?;
     table::received::insert(tx, patient, &LogId([9; 8]).0, 1, |_| Ok::<_, StoreError>(b"damaged".to_vec()))?;
@@ -83,7 +83,7 @@ fn damaged_rows_of_one_patient_do_not_keep_anothers_summary_or_draft_from_being_
 }
 
 #[test]
-fn no_summary_is_opened_to_check_what_is_being_composed() {
+fn no_summary_is_opened_to_check_a_draft() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     two_patients(dir.path());
     tamper(dir.path(), |tx| {
@@ -105,7 +105,7 @@ fn a_patient_whose_first_card_comes_later_is_found_as_well() {
     patients::add(&mut folder, &AddPatientRequest { code: "K19".into(), name: None }).expect("a new code");
     let request = IssueRequest { code: "K19".into(), prescription: example() };
     let card =
-        issuing::issue(&mut folder, &at("11-25T08:10"), &request, Some(&dir.path().join("K19"))).expect("a good plan");
+        issuing::issue(&mut folder, &at("11-25T08:10"), &request, Some(&dir.path().join("K19"))).expect("a valid plan");
     let third = summary(&dir.path().join("c"), &card.text);
     assert_eq!(receive(&mut folder, &third), Outcome::New { code: "K19".into(), days: 1 });
     let second = summary(&dir.path().join("b"), &cards[1]);

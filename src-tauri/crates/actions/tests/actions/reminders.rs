@@ -1,4 +1,4 @@
-//! Reminders: each slot once, never a pile, never for what is done or paused.
+//! Reminders: each slot once, never several at once, never for a slot that is done or paused.
 
 use crate::people::{Patient, at, slot};
 use actions::patient::due_reminder::{self, Choice, Reminder};
@@ -20,7 +20,7 @@ fn mark(patient: &Patient, moment: &str, number: u8) -> Mark {
 }
 
 #[test]
-fn each_slot_is_announced_once_while_it_is_open() {
+fn each_slot_is_reminded_of_once_while_it_is_open() {
     let mut patient = Patient::new();
     assert_eq!(due(&mut patient, "11-25T08:59"), None, "not yet");
     let nine = due(&mut patient, "11-25T09:00").expect("nine o'clock");
@@ -32,16 +32,16 @@ fn each_slot_is_announced_once_while_it_is_open() {
 }
 
 #[test]
-fn after_a_night_or_a_nap_there_is_no_pile() {
+fn after_sleep_old_reminders_do_not_pile_up() {
     let mut patient = Patient::new();
-    // Closed lid from 09:30 to 16:20.
+    // The lid was closed from 09:30 to 16:20.
     due(&mut patient, "11-25T09:00");
     assert_eq!(due(&mut patient, "11-25T16:20").map(|reminder| reminder.slot), Some(slot(1, 7)), "the open one alone");
     assert_eq!(due(&mut patient, "11-25T16:21"), None);
 }
 
 #[test]
-fn a_clock_set_back_announces_nothing_twice() {
+fn a_clock_set_back_repeats_no_reminder() {
     let mut patient = Patient::new();
     due(&mut patient, "11-25T10:00").expect("ten o'clock");
     assert_eq!(
@@ -53,7 +53,7 @@ fn a_clock_set_back_announces_nothing_twice() {
 }
 
 #[test]
-fn put_off_it_comes_once_more_ten_minutes_later() {
+fn a_reminder_put_off_comes_once_more_ten_minutes_later() {
     let mut patient = Patient::new();
     let nine = due(&mut patient, "11-25T09:00").expect("nine o'clock");
     due_reminder::choose(&mut patient.folder, &at("11-25T09:05"), &nine, Choice::PutOff).expect("an open slot");
@@ -87,7 +87,7 @@ fn a_run_that_was_stopped_part_way_comes_back_in_ten_minutes() {
 }
 
 #[test]
-fn slots_done_skipped_or_paused_are_not_announced() {
+fn slots_done_skipped_or_paused_are_not_reminded_of() {
     let mut patient = Patient::new();
     let request = SlotRequest { plan: patient.plan, slot: slot(1, 0) };
     today::did_it(&mut patient.folder, &at("11-25T09:00"), &request).expect("open");

@@ -1,4 +1,4 @@
-//! A run as it goes: checkpoints, crashes, and what the window may and may not say.
+//! Runs in progress: checkpoints, crashes, and what the window may report.
 
 use crate::people::{Patient, at, slot};
 use actions::patient::{answering, running, sealing, today};
@@ -15,7 +15,7 @@ use wire::patient::{
 
 fn begin(patient: &mut Patient, moment: &str, item: u8) -> RunScript {
     let request = BeginRequest { plan: patient.plan, item: ItemId(item), step: false };
-    running::begin(&mut patient.folder, &at(moment), &request).expect("nothing holds it back")
+    running::begin(&mut patient.folder, &at(moment), &request).expect("nothing pauses it")
 }
 
 fn checkpoint(patient: &mut Patient, moment: &str, script: &RunScript, work: Work, end: RunEnd) {
@@ -77,7 +77,7 @@ fn a_run_nobody_began_is_refused() {
     assert!(patient.bytes() == before);
 }
 
-/// However much a faulty window reports, the log stays readable and a summary can be sealed.
+/// Whatever a faulty window reports, the log can be read and a summary can be made.
 #[test]
 fn an_endless_run_does_not_spoil_the_log() {
     let mut patient = Patient::new();
@@ -93,7 +93,7 @@ fn an_endless_run_does_not_spoil_the_log() {
 }
 
 #[test]
-fn something_wrong_holds_back_what_it_must_until_a_newer_card() {
+fn a_complaint_pauses_what_it_must_until_a_newer_card() {
     let mut patient = Patient::new();
     let wrong = TroubleRequest { plan: patient.plan, trouble: Trouble::Fell, item: Some(ItemId(2)) };
     answering::trouble(&mut patient.folder, &at("11-25T19:40"), &wrong).expect("always possible");

@@ -1,4 +1,4 @@
-//! A step that the clinician allowed: offered when the rules propose it, taken by a press, and in use from then on.
+//! A change of level that the clinician allowed: offered when the rules propose it, accepted by a press, and used from then on.
 
 use crate::people::{Patient, at, clinic, example, issue};
 use actions::patient::{running, taking, today};
@@ -10,7 +10,7 @@ use exercises::today::TodayItem;
 use wire::Failure;
 use wire::patient::{BeginRequest, CardSource, RunSnapshot, TakeCardRequest};
 
-/// A patient whose plan asks for the hourly hold alone, without complaints, and may or may not step.
+/// A patient whose plan has only the hourly hold, no complaints, and possibly the permission to change the level.
 fn patient(may_step: bool) -> Patient {
     let mut plan = example();
     plan.items.truncate(1);
@@ -20,7 +20,7 @@ fn patient(may_step: bool) -> Patient {
     let mut patient = Patient::without_card();
     let text = issue(&mut clinic(patient.dir.path()), &at("11-25T08:00"), plan, &patient.dir.path().join("card"));
     let request = TakeCardRequest { source: CardSource::Text(text), agreed: Vec::new() };
-    taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a good card");
+    taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a valid card");
     patient.plan = actions::patient::plans::one(&patient.folder, None).expect("taken").plan().header.id;
     patient
 }
@@ -29,12 +29,12 @@ fn request(patient: &Patient, step: bool) -> BeginRequest {
     BeginRequest { plan: patient.plan, item: ItemId(1), step }
 }
 
-/// Every hold of a day, to the end.
+/// Does every hold of a day completely.
 fn whole_day(patient: &mut Patient, day: &str) {
     for hour in 9..=17 {
         let moment = at(&format!("{day}T{hour:02}:02"));
         let request = request(patient, false);
-        let script = running::begin(&mut patient.folder, &moment, &request).expect("nothing holds it back");
+        let script = running::begin(&mut patient.folder, &moment, &request).expect("nothing pauses it");
         let Dose::Hold { repetitions, hold_s, .. } = script.run.dose else { panic!("a hold") };
         let held = HoldRecord { side: None, held_ms: u32::from(hold_s) * 1000 };
         let work = Work::Timed(vec![held; repetitions.into()]);
@@ -67,7 +67,7 @@ fn a_step_is_offered_taken_and_then_in_use() {
 }
 
 #[test]
-fn without_the_clinicians_leave_nothing_is_offered_and_a_press_is_refused() {
+fn without_the_clinicians_permission_nothing_is_offered_and_a_press_is_refused() {
     let mut patient = patient(false);
     whole_day(&mut patient, "11-25");
     whole_day(&mut patient, "11-26");

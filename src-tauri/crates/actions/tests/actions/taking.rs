@@ -1,4 +1,4 @@
-//! Cards looked at and taken in the window.
+//! Previewing and taking cards in the window.
 
 use crate::people::{Patient, at, card, clinic, example, issue};
 use actions::patient::{plans, taking};
@@ -16,7 +16,7 @@ fn times(minutes: u16, from: u16, to: u16) -> Schedule {
 fn a_preview_changes_nothing() {
     let patient = Patient::without_card();
     let before = patient.bytes();
-    let preview = taking::preview(&patient.folder, &card()).expect("a good card");
+    let preview = taking::preview(&patient.folder, &card()).expect("a valid card");
     assert_eq!((preview.plan.prescription.items.len(), preview.known_clinic, preview.replaces), (3, false, None));
     assert!(patient.bytes() == before);
 }
@@ -27,7 +27,7 @@ fn times_that_were_agreed_are_followed() {
     let later = times(60, 600, 1080);
     let request =
         TakeCardRequest { source: card(), agreed: vec![(ItemId(1), times(30, 540, 600)), (ItemId(1), later.clone())] };
-    let page = taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a good card");
+    let page = taking::take(&mut patient.folder, &at("11-25T08:40"), &request).expect("a valid card");
     let minutes: Vec<u16> = page.string.iter().filter(|knot| knot.slot.item == ItemId(1)).map(|knot| knot.minute).collect();
     assert_eq!(minutes, [600, 660, 720, 780, 840, 900, 960, 1020, 1080], "the last word counts");
     let patient = patient.restarted();
@@ -47,7 +47,7 @@ fn times_out_of_range_are_refused_and_nothing_is_taken() {
 }
 
 #[test]
-fn what_the_window_sends_as_a_card_is_answered_whatever_it_is() {
+fn anything_the_window_sends_as_a_card_gets_an_answer() {
     let mut patient = Patient::without_card();
     let before = patient.bytes();
     for source in [
@@ -90,7 +90,7 @@ fn a_later_card_replaces_the_plan_and_keeps_the_history() {
     let one = plans::one(&patient.folder, None).expect("one plan");
     assert_eq!((one.plan().header.revision, one.plan().prescription.items.len(), one.revisions.len()), (2, 2, 2));
     assert_eq!(one.plan().header.start, at("11-25T08:00").now.date(), "it began with the first card");
-    assert!(one.followed.history.seen.contains(&at("11-26T08:00").now.date()), "the history goes on");
+    assert!(one.followed.history.seen.contains(&at("11-26T08:00").now.date()), "the history continues");
 }
 
 #[test]

@@ -1,4 +1,4 @@
-//! Drawing: always black on white with its quiet zone, whatever the colours around it, and nothing smoothed.
+//! Draws codes, always black on white with a quiet zone, whatever the surrounding colours, and without smoothing.
 
 use crate::PictureError;
 use image::codecs::png::PngEncoder;
@@ -6,14 +6,14 @@ use image::{ExtendedColorType, ImageEncoder};
 use qrcode::render::svg;
 use qrcode::{Color, EcLevel, QrCode, Version};
 
-/// The largest version drawn: 105 modules a side. Larger ones are not read reliably by a telephone's camera; the health
-/// cards of HL7 (SMART Health Cards, "Health Cards as QR Codes") stop at the same version.
+/// The largest version that is drawn: 105 modules per side. Phone cameras do not read larger ones reliably; the health cards of HL7
+/// (SMART Health Cards, "Health Cards as QR Codes") stop at the same version.
 pub const MAX_VERSION: u8 = 22;
 
-/// The white rim that the standard asks for, in modules.
+/// Width of the quiet zone that the standard requires, in modules.
 pub const QUIET: usize = 4;
 
-/// How much of a code may be soiled before it is unreadable.
+/// The level of error correction: how much of a code may be unreadable.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Level {
     /// About 7 in 100 codewords.
@@ -33,7 +33,7 @@ pub struct Code {
 }
 
 impl Code {
-    /// The code for `text`, at the highest of the levels Q, M and L with which it stays within [`MAX_VERSION`].
+    /// The code for `text`, at the highest of the levels Q, M and L at which it does not exceed [`MAX_VERSION`].
     pub fn of(text: &str) -> Result<Code, PictureError> {
         [(Level::Q, EcLevel::Q), (Level::M, EcLevel::M), (Level::L, EcLevel::L)]
             .into_iter()
@@ -60,26 +60,27 @@ impl Code {
         self.level
     }
 
-    /// Modules a side, without the quiet zone: 17 and four for each version.
+    /// Number of modules per side, without the quiet zone: 17 plus four for each version.
     pub fn side(&self) -> usize {
         self.code.width()
     }
 
-    /// Modules a side, with the quiet zone: what paper and screen must give it.
+    /// Number of modules per side with the quiet zone, which is the space that the code needs.
     pub fn outer_side(&self) -> usize {
         self.side() + 2 * QUIET
     }
 
-    /// Whether the module is dark; both counted from 0 at the top left of the code itself. What is outside is light.
+    /// Whether the module is dark; both coordinates are counted from 0 at the top left of the code itself. Modules outside are
+    /// light.
     pub fn dark(&self, x: usize, y: usize) -> bool {
         x < self.side() && y < self.side() && self.code[(x, y)] == Color::Dark
     }
 
-    /// A greyscale PNG with its quiet zone, `module_px` pixels a module (0 is taken as 1).
+    /// A greyscale PNG with its quiet zone, `module_px` pixels per module (0 counts as 1).
     pub fn png(&self, module_px: u8) -> Vec<u8> {
         let scale = usize::from(module_px.max(1));
         let side = self.outer_side() * scale;
-        // Left and above of the code the difference wraps to a number far outside of it.
+        // To the left of and above the code the difference wraps to a number far outside it.
         let ink = |x: usize, y: usize| self.dark((x / scale).wrapping_sub(QUIET), (y / scale).wrapping_sub(QUIET));
         let luma: Vec<u8> = (0..side * side).map(|at| if ink(at % side, at / side) { 0 } else { 255 }).collect();
         let pixels = u32::try_from(side).expect("113 modules of at most 255 pixels fit");
@@ -90,8 +91,8 @@ impl Code {
         png
     }
 
-    /// An SVG element with its quiet zone, one unit a module; the page scales it. White is painted, not left out, so that it
-    /// stays black on white in a dark window.
+    /// An SVG element with its quiet zone, one unit per module; the page scales it. White is painted, so that the code is black on
+    /// white in a dark window too.
     pub fn svg(&self) -> String {
         let drawn = self
             .code
@@ -101,7 +102,7 @@ impl Code {
             .dark_color(svg::Color("#000"))
             .light_color(svg::Color("#fff"))
             .build();
-        // The element alone, so that it can stand within a page.
+        // Only the element, so that it can be part of a page.
         drawn.find("<svg").map_or(String::new(), |start| drawn[start..].to_owned())
     }
 }

@@ -1,19 +1,19 @@
-//! From a file's bytes to brightness, within limits that are checked before anything is unpacked.
+//! Decodes a file to brightness values, within limits that are checked before decoding.
 
 use crate::PictureError;
 use image::{DynamicImage, GrayImage, ImageFormat, ImageReader, Limits};
 use std::io::Cursor;
 
-/// The largest file taken in, in bytes.
+/// Largest file that is accepted, in bytes.
 pub const MAX_BYTES: u64 = 20_000_000;
 
-/// The largest picture taken in, in pixels.
+/// Largest picture that is accepted, in pixels.
 pub const MAX_PIXELS: u64 = 40_000_000;
 
-/// What unpacking may take: each pixel at four channels of two bytes, the widest that both formats know.
+/// Memory limit for decoding, in bytes: four channels of two bytes per pixel, the widest that both formats know.
 const MAX_MEMORY: u64 = MAX_PIXELS * 8;
 
-/// The picture's brightness, on white where it is transparent.
+/// The picture's brightness, with transparent parts on white.
 pub(super) fn of(bytes: &[u8]) -> Result<GrayImage, PictureError> {
     let found = bytes.len() as u64;
     if found > MAX_BYTES {

@@ -1,4 +1,4 @@
-//! Finding the code in a picture: several views of it are tried, the cheap and likely ones first.
+//! Finds the code in a picture: several views of it are tried, the fast and likely ones first.
 
 use super::luma;
 use crate::PictureError;
@@ -10,37 +10,37 @@ use rxing::{Binarizer, Luma8LuminanceSource};
 use std::collections::BTreeSet;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
-/// The views tried: their longest side, in pixels, and how much they are smoothed first, as the standard deviation in pixels.
-/// A code of version 22 has three pixels a module in the first view if it fills a third of a photo's long side, in the
-/// third if it fills a sixth. Smoothing helps against the grain of a photo taken in poor light.
+/// The views that are tried: their longest side in pixels, and how much they are smoothed first (standard deviation in pixels). A
+/// code of version 22 has three pixels per module in the first view if it fills a third of a photo's long side, in the third view if
+/// it fills a sixth. Smoothing helps against noise in a photo taken in poor light.
 const VIEWS: [(u32, f32); 6] = [(1200, 0.0), (800, 0.0), (2000, 0.0), (500, 0.0), (1200, 1.0), (2000, 1.2)];
 
-/// More finder patterns than this are no photo of a card but a picture made to keep us busy.
+/// A picture with more finder patterns than this is not a photo of a card, but made to keep the program busy.
 const MAX_PATTERNS: usize = 400;
 
-/// A code has so many finder patterns.
+/// Number of finder patterns in a code.
 const PATTERNS: usize = 3;
 
-/// So many plausible triples of finder patterns are tried in a view.
+/// Largest number of plausible triples of finder patterns that are tried in a view.
 const MAX_TRIPLES: usize = 400;
 
-/// The text of the one QR code in a PNG or JPEG picture, upright or not, also white on black.
+/// The text of the only QR code in a PNG or JPEG picture, in any orientation, also white on black.
 ///
-/// Looks at the file's size, then at the size that its header tells, before it unpacks anything: at most
-/// [`MAX_BYTES`](super::MAX_BYTES) and [`MAX_PIXELS`](super::MAX_PIXELS).
+/// Checks the file's size and the picture's size in the header before decoding anything: at most [`MAX_BYTES`](super::MAX_BYTES) and
+/// [`MAX_PIXELS`](super::MAX_PIXELS).
 pub fn read(picture: &[u8]) -> Result<String, PictureError> {
     let whole = luma::of(picture)?;
-    // The decoders index into what they take for a code; on a picture made to mislead them that must be an error of this
-    // picture, not the end of the program.
+    // The decoders use positions in the presumed code as indices. A picture made to mislead them must cause an error for this
+    // picture and not end the program.
     catch_unwind(AssertUnwindSafe(|| search(&whole))).unwrap_or(Err(PictureError::NoCode))
 }
 
-/// The texts of all QR codes in a PNG or JPEG picture, each once: a photo of several pages laid side by side.
+/// The texts of all QR codes in a PNG or JPEG picture, without duplicates, for example from a photo of several pages side by side.
 ///
-/// Looks at the picture in fewer views where every mark of a code that it sees belongs to a code that it has read.
+/// Tries fewer views if every finder pattern belongs to a code that was already read.
 ///
 /// # Errors
-/// As [`read`], but several codes are none.
+/// As for [`read`], except that several codes are not an error.
 pub fn read_all(picture: &[u8]) -> Result<Vec<String>, PictureError> {
     let whole = luma::of(picture)?;
     catch_unwind(AssertUnwindSafe(|| gather(&whole))).unwrap_or(Err(PictureError::NoCode))
@@ -75,7 +75,7 @@ fn search(whole: &GrayImage) -> Result<String, PictureError> {
     Err(PictureError::NoCode)
 }
 
-/// The picture as [`VIEWS`] says, never larger than it is, and none twice.
+/// The picture in the sizes of [`VIEWS`], never enlarged, and none twice.
 fn views(whole: &GrayImage) -> impl Iterator<Item = GrayImage> {
     let longest = whole.width().max(whole.height());
     let mut tried = BTreeSet::new();
@@ -102,7 +102,7 @@ fn scaled(whole: &GrayImage, longest: u32, side: u32) -> GrayImage {
 struct Seen {
     /// The different texts of all codes.
     texts: BTreeSet<String>,
-    /// So many finder patterns, some of which may only look like one.
+    /// Number of finder patterns, some of which may only look like one.
     patterns: usize,
 }
 
@@ -125,7 +125,7 @@ fn codes(view: &GrayImage, inverted: bool) -> Result<Seen, PictureError> {
     Ok(Seen { texts: triples.iter().take(MAX_TRIPLES).filter_map(text).collect(), patterns: seen })
 }
 
-/// What is dark in the view, against its surroundings.
+/// The dark parts of the view, compared with their surroundings.
 fn black(view: &GrayImage, inverted: bool) -> Option<BitMatrix> {
     let mut luma = view.as_raw().clone();
     if inverted {

@@ -1,4 +1,4 @@
-//! Photos of codes, made by calculation: grey ink on grey paper, turned, tilted, blurred, noisy and compressed.
+//! Computed photos of codes: grey ink on grey paper, turned, tilted, blurred, noisy and compressed.
 #![allow(dead_code, reason = "each test binary uses its part")]
 
 use image::codecs::jpeg::JpegEncoder;
@@ -6,16 +6,16 @@ use image::codecs::png::PngEncoder;
 use image::{GrayImage, ImageEncoder, Luma, imageops};
 use pictures::qr::{Code, QUIET};
 
-/// The letters, digits and signs of the alphanumeric mode, in an order that does not repeat soon.
+/// A text with the letters, digits and signs of the alphanumeric mode, in an order that does not repeat soon.
 pub fn text(length: usize) -> String {
     const SIGNS: &[u8; 45] = b"0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:";
     (0..length).map(|at| char::from(SIGNS[(at * at / 3 + 7 * at) % 45])).collect()
 }
 
-/// A code of this version with text of its own: the longest that takes this version at level Q.
+/// A code of this version and its text: the longest text that needs this version at level Q.
 pub fn of_version(version: u8) -> (String, Code) {
     let code = |length: usize| Code::of(&text(length)).expect("short enough");
-    // 823 characters are the most at this level; the longer the text, the higher the version.
+    // 823 characters are the limit at this level; a longer text needs a higher version.
     let lengths: Vec<usize> = (1..=823).collect();
     let longer = lengths.partition_point(|&length| code(length).version() <= version);
     let longest = lengths[longer - 1];
@@ -25,20 +25,20 @@ pub fn of_version(version: u8) -> (String, Code) {
 /// How a photo was taken.
 #[derive(Debug, Clone, Copy)]
 pub struct Shot {
-    /// Pixels a module.
+    /// Pixels per module.
     pub scale: f32,
-    /// How far the paper lies turned, in degrees.
+    /// Rotation of the paper, in degrees.
     pub turned: f32,
     /// How much smaller the far edge looks than the near one, as a fraction.
     pub tilted: f32,
-    /// The blur's standard deviation, in pixels; 0 for none.
+    /// Standard deviation of the blur, in pixels; 0 for none.
     pub blurred: f32,
-    /// The noise's largest amplitude, in steps of 255.
+    /// Largest amplitude of the noise, in brightness steps (0 to 255).
     pub noise: u8,
-    /// The brightness of ink and of paper.
+    /// Brightness of the ink, 0 to 255.
     pub ink: u8,
     pub paper: u8,
-    /// How much darker the right edge is lit than the left one, in steps of 255.
+    /// How much darker the right edge is than the left one, in brightness steps (0 to 255).
     pub shadow: f32,
 }
 
@@ -50,7 +50,7 @@ pub fn photo(code: &Code, shot: Shot) -> GrayImage {
     let modules = code.outer_side() as f32;
     let side = (modules * shot.scale * 1.5).ceil() as u32;
     let mut picture = GrayImage::from_fn(side, side, |x, y| {
-        // Four samples a pixel stand for the light that falls on it.
+        // Four samples per pixel approximate the light that falls on it.
         let light: f32 = [(0.25, 0.25), (0.75, 0.25), (0.25, 0.75), (0.75, 0.75)]
             .into_iter()
             .map(|(dx, dy)| light(code, shot, side as f32, x as f32 + dx, y as f32 + dy))
@@ -70,10 +70,10 @@ pub fn photo(code: &Code, shot: Shot) -> GrayImage {
     picture
 }
 
-/// What the scene looks like at a point of the picture.
+/// The brightness of the scene at a point of the picture.
 fn light(code: &Code, shot: Shot, side: f32, x: f32, y: f32) -> f32 {
     let (fx, fy) = ((x - side / 2.0) / shot.scale, (y - side / 2.0) / shot.scale);
-    // The upper edge is further away: there a pixel covers more of the paper.
+    // The upper edge is farther away, so a pixel covers more of the paper there.
     let far = 1.0 - shot.tilted * fy / code.outer_side() as f32;
     let (sin, cos) = shot.turned.to_radians().sin_cos();
     let (u, v) = ((fx * cos + fy * sin) * far, (fy * cos - fx * sin) * far);

@@ -1,4 +1,4 @@
-//! The plan cards that the patient took, all revisions, each under the clinic that signed it: a person may have two.
+//! The plan cards that the patient took, all revisions, with the clinic that signed each: a person may have two clinics.
 
 use crate::{StoreError, Tx, View};
 use rusqlite::{OptionalExtension, Row};
@@ -26,11 +26,11 @@ pub struct Card {
     pub plan: Vec<u8>,
     /// The plan's revision.
     pub revision: u32,
-    /// The clinic's verifying key.
+    /// The clinic's public key that verifies signatures.
     pub clinic: Vec<u8>,
     /// When it was taken, in milliseconds since 1970-01-01T00:00:00Z.
     pub taken_ms: i64,
-    /// Seconds by which the wall clock was then ahead of UTC.
+    /// Offset of the wall clock from UTC at that time, in seconds.
     pub taken_offset_s: i32,
     /// The signed bytes, as received.
     pub bytes: Vec<u8>,
@@ -38,8 +38,7 @@ pub struct Card {
 
 const COLUMNS: &str = "plan, revision, clinic, taken_ms, taken_offset_s, bytes";
 
-/// Keeps a card. The same plan and revision twice, or a plan that came from another clinic before, is a
-/// [`StoreError::Conflict`].
+/// Stores a card. The same plan and revision twice, or a plan that came from another clinic before, is a [`StoreError::Conflict`].
 pub fn insert(tx: &Tx<'_>, card: &Card) -> Result<(), StoreError> {
     let Card { plan, revision, clinic, taken_ms, taken_offset_s, bytes } = card;
     tx.sql().prepare_cached(&format!("INSERT INTO card ({COLUMNS}) VALUES (?1, ?2, ?3, ?4, ?5, ?6)"))?.execute((
@@ -59,7 +58,7 @@ pub fn get(view: &View<'_>, plan: &[u8], revision: u32) -> Result<Option<Card>, 
     Ok(query.query_row((plan, revision), read)).and_then(|found| Ok(found.optional()?))
 }
 
-/// The highest revision of each plan, by plan.
+/// The highest revision of each plan, ordered by plan.
 pub fn newest(view: &View<'_>) -> Result<Vec<Card>, StoreError> {
     let sql = format!(
         "SELECT {COLUMNS} FROM card AS mine
@@ -68,7 +67,7 @@ pub fn newest(view: &View<'_>) -> Result<Vec<Card>, StoreError> {
     Ok(view.sql().prepare_cached(&sql)?.query_map([], read)?.collect::<Result<_, _>>()?)
 }
 
-/// All cards, by plan and revision.
+/// All cards, ordered by plan and revision.
 pub fn all(view: &View<'_>) -> Result<Vec<Card>, StoreError> {
     let sql = format!("SELECT {COLUMNS} FROM card ORDER BY plan, revision");
     Ok(view.sql().prepare_cached(&sql)?.query_map([], read)?.collect::<Result<_, _>>()?)

@@ -1,4 +1,4 @@
-//! Plans that the clinic is still composing, sealed: one for each patient at most.
+//! Encrypted drafts of plans that the clinic is still editing: at most one for each patient.
 
 use crate::{StoreError, Tx, View};
 use rusqlite::OptionalExtension;
@@ -9,13 +9,13 @@ CREATE TABLE draft (
     sealed BLOB NOT NULL CHECK (length(sealed) > 0)
 ) STRICT;";
 
-/// The sealed draft of a patient, if there is one. The sealing is bound to the patient's row.
+/// A patient's encrypted draft, if there is one. The encryption is bound to the patient's row.
 pub fn get(view: &View<'_>, patient: i64) -> Result<Option<Vec<u8>>, StoreError> {
     let mut query = view.sql().prepare_cached("SELECT sealed FROM draft WHERE patient = ?1")?;
     Ok(query.query_row([patient], |row| row.get(0)).optional()?)
 }
 
-/// Keeps a draft, in the place of the one before. A patient who is not there is a [`StoreError::Conflict`].
+/// Stores a draft in place of the previous one. A patient who does not exist is a [`StoreError::Conflict`].
 pub fn put(tx: &Tx<'_>, patient: i64, sealed: &[u8]) -> Result<(), StoreError> {
     let mut put = tx.sql().prepare_cached(
         "INSERT INTO draft (patient, sealed) VALUES (?1, ?2) ON CONFLICT (patient) DO UPDATE SET sealed = excluded.sealed",
@@ -24,8 +24,7 @@ pub fn put(tx: &Tx<'_>, patient: i64, sealed: &[u8]) -> Result<(), StoreError> {
     Ok(())
 }
 
-/// Forgets a draft; no matter whether there was one. Call [`crate::Store::settle`] afterwards, so that the write-ahead log
-/// forgets it too.
+/// Deletes a draft, if there is one. Call [`crate::Store::settle`] afterwards, so that it is removed from the write-ahead log too.
 pub fn remove(tx: &Tx<'_>, patient: i64) -> Result<(), StoreError> {
     tx.sql().prepare_cached("DELETE FROM draft WHERE patient = ?1")?.execute([patient])?;
     Ok(())

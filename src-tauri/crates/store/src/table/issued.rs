@@ -1,4 +1,4 @@
-//! The cards that the clinic issued, sealed.
+//! The cards that the clinic issued, encrypted.
 
 use crate::{StoreError, Tx, View};
 use rusqlite::Row;
@@ -12,21 +12,21 @@ CREATE TABLE issued (
     UNIQUE (patient, revision)
 ) STRICT;";
 
-/// A card as it was issued.
+/// An issued card.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Issued {
-    /// The row's id, which the sealing is bound to. Never given twice.
+    /// The row's id, which the encryption is bound to. Never used twice.
     pub id: i64,
     /// The patient's row.
     pub patient: i64,
     /// The plan's revision.
     pub revision: u32,
-    /// What `vault` opens.
+    /// The encrypted card, which `vault` decrypts.
     pub sealed: Vec<u8>,
 }
 
-/// Keeps a card: `seal` is told the id that the row will have. A revision that was issued to the patient before, or a
-/// patient who is not there, is a [`StoreError::Conflict`].
+/// Stores a card: `seal` gets the id that the row will have. A revision that was issued to the patient before, or a patient who does
+/// not exist, is a [`StoreError::Conflict`].
 pub fn insert<E: From<StoreError>>(
     tx: &Tx<'_>,
     patient: i64,
@@ -47,7 +47,7 @@ fn keep(tx: &Tx<'_>, row: &Issued) -> Result<(), StoreError> {
     Ok(())
 }
 
-/// What was issued to a patient, by revision.
+/// The cards issued to a patient, ordered by revision.
 pub fn of_patient(view: &View<'_>, patient: i64) -> Result<Vec<Issued>, StoreError> {
     let mut query = view
         .sql()
@@ -55,7 +55,7 @@ pub fn of_patient(view: &View<'_>, patient: i64) -> Result<Vec<Issued>, StoreErr
     Ok(query.query_map([patient], read)?.collect::<Result<_, _>>()?)
 }
 
-/// The first card of every patient who has one, by patient.
+/// The first card of every patient who has one, ordered by patient.
 pub fn oldest_of_each(view: &View<'_>) -> Result<Vec<Issued>, StoreError> {
     let mut query = view.sql().prepare_cached(
         "SELECT id, patient, revision, sealed FROM issued AS mine

@@ -1,4 +1,4 @@
-//! The one row about this installation's log: its id, for life, and how often it was exported.
+//! The single row about this installation's log: its permanent id, and how often it was exported.
 
 use crate::{StoreError, Tx, View};
 use rusqlite::OptionalExtension;
@@ -14,7 +14,7 @@ BEGIN SELECT RAISE(ABORT, 'a log keeps its id and counts its exports upwards'); 
 CREATE TRIGGER log_stays BEFORE DELETE ON log
 BEGIN SELECT RAISE(ABORT, 'a log is not removed'); END;";
 
-/// Begins the log under `id`, random bytes from the caller. A second log is a [`StoreError::Conflict`].
+/// Begins the log with `id`, random bytes from the caller. A second log is a [`StoreError::Conflict`].
 pub fn begin(tx: &Tx<'_>, id: &[u8]) -> Result<(), StoreError> {
     tx.sql().prepare_cached("INSERT INTO log (one, id) VALUES (1, ?1)")?.execute([id])?;
     Ok(())
@@ -26,7 +26,7 @@ pub fn id(view: &View<'_>) -> Result<Option<Vec<u8>>, StoreError> {
     Ok(query.query_row([], |row| row.get(0)).optional()?)
 }
 
-/// Counts an export and gives its number, from 1: higher than all before, so that the receiver knows the newer one.
+/// Counts an export and returns its number, from 1. It is higher than all before, so that the receiver knows which export is newer.
 /// Without a log it is a [`StoreError::NoRow`].
 pub fn next_export(tx: &Tx<'_>) -> Result<u32, StoreError> {
     let mut count = tx.sql().prepare_cached("UPDATE log SET exports = exports + 1 RETURNING exports")?;

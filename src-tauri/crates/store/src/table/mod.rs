@@ -1,7 +1,7 @@
 //! The tables, one file each: its SQL, its row, its reads and its writes.
 //!
-//! For both roles: [`setting`]. For the patient: [`log`], [`card`], [`entry`]. For the clinic, sealed: [`keys`],
-//! [`patient`], [`issued`], [`received`], [`norms`], [`draft`].
+//! For both roles: [`setting`]. For the patient: [`log`], [`card`], [`entry`]. For the clinic, encrypted: [`keys`], [`patient`],
+//! [`issued`], [`received`], [`norms`], [`draft`].
 
 pub mod card;
 pub mod draft;

@@ -1,4 +1,4 @@
-//! The clinic's own table of norms: one row, sealed by the caller.
+//! The clinic's own table of norms: one row, which the caller encrypts.
 
 use crate::{StoreError, Tx, View};
 use rusqlite::OptionalExtension;
@@ -9,16 +9,16 @@ CREATE TABLE norms (
     sealed BLOB NOT NULL CHECK (length(sealed) > 0)
 ) STRICT;";
 
-/// The row's id, which the sealing is bound to.
+/// The row's id, which the encryption is bound to.
 pub const ID: i64 = 1;
 
-/// The sealed table, if one is kept.
+/// The encrypted table, if there is one.
 pub fn get(view: &View<'_>) -> Result<Option<Vec<u8>>, StoreError> {
     let mut query = view.sql().prepare_cached("SELECT sealed FROM norms")?;
     Ok(query.query_row([], |row| row.get(0)).optional()?)
 }
 
-/// Keeps a table, in the place of the one before.
+/// Stores a table in place of the previous one.
 pub fn put(tx: &Tx<'_>, sealed: &[u8]) -> Result<(), StoreError> {
     let mut put = tx.sql().prepare_cached(
         "INSERT INTO norms (one, sealed) VALUES (1, ?1) ON CONFLICT (one) DO UPDATE SET sealed = excluded.sealed",
@@ -27,8 +27,7 @@ pub fn put(tx: &Tx<'_>, sealed: &[u8]) -> Result<(), StoreError> {
     Ok(())
 }
 
-/// Forgets the table; no matter whether there was one. Call [`crate::Store::settle`] afterwards, so that the write-ahead log
-/// forgets it too.
+/// Deletes the table, if there is one. Call [`crate::Store::settle`] afterwards, so that it is removed from the write-ahead log too.
 pub fn remove(tx: &Tx<'_>) -> Result<(), StoreError> {
     tx.sql().prepare_cached("DELETE FROM norms")?.execute([])?;
     Ok(())

@@ -1,4 +1,4 @@
-//! The clinic's patients, sealed.
+//! The clinic's patients, encrypted.
 
 use crate::{StoreError, Tx, View};
 use rusqlite::{OptionalExtension, Row};
@@ -12,13 +12,13 @@ CREATE TABLE patient (
 /// A patient's row.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Patient {
-    /// The row's id, which the sealing is bound to. Never given twice.
+    /// The row's id, which the encryption is bound to. Never used twice.
     pub id: i64,
-    /// What `vault` opens.
+    /// The encrypted patient, which `vault` decrypts.
     pub sealed: Vec<u8>,
 }
 
-/// Adds a patient: `seal` is told the id that the row will have, and its bytes are kept under that id, in one step.
+/// Adds a patient in one step: `seal` gets the id that the row will have, and its result is stored under that id.
 pub fn insert<E: From<StoreError>>(tx: &Tx<'_>, seal: impl FnOnce(i64) -> Result<Vec<u8>, E>) -> Result<i64, E> {
     let id = tx.next_id("patient")?;
     let sealed = seal(id)?;
@@ -31,7 +31,7 @@ fn keep(tx: &Tx<'_>, id: i64, sealed: &[u8]) -> Result<(), StoreError> {
     Ok(())
 }
 
-/// Replaces what is sealed about a patient.
+/// Replaces the encrypted bytes of a patient.
 pub fn update(tx: &Tx<'_>, id: i64, sealed: &[u8]) -> Result<(), StoreError> {
     match tx.sql().prepare_cached("UPDATE patient SET sealed = ?2 WHERE id = ?1")?.execute((id, sealed))? {
         0 => Err(StoreError::NoRow { table: "patient", id }),
@@ -39,8 +39,8 @@ pub fn update(tx: &Tx<'_>, id: i64, sealed: &[u8]) -> Result<(), StoreError> {
     }
 }
 
-/// Removes a patient and everything issued to or received from them. Call [`crate::Store::settle`] afterwards, so that
-/// the write-ahead log forgets them too.
+/// Removes a patient and everything issued to or received from them. Call [`crate::Store::settle`] afterwards, so that they are
+/// removed from the write-ahead log too.
 pub fn remove(tx: &Tx<'_>, id: i64) -> Result<(), StoreError> {
     match tx.sql().prepare_cached("DELETE FROM patient WHERE id = ?1")?.execute([id])? {
         0 => Err(StoreError::NoRow { table: "patient", id }),
@@ -48,7 +48,7 @@ pub fn remove(tx: &Tx<'_>, id: i64) -> Result<(), StoreError> {
     }
 }
 
-/// One patient, if there is one of this id.
+/// The patient with this id, if there is one.
 pub fn get(view: &View<'_>, id: i64) -> Result<Option<Patient>, StoreError> {
     let mut query = view.sql().prepare_cached("SELECT id, sealed FROM patient WHERE id = ?1")?;
     Ok(query.query_row([id], read).optional()?)

@@ -1,4 +1,4 @@
-//! The summaries that the clinic received, sealed. Each export of each log of a patient once.
+//! The summaries that the clinic received, encrypted: each export of each log of a patient once.
 
 use crate::{StoreError, Tx, View};
 use rusqlite::{OptionalExtension, Row};
@@ -13,25 +13,25 @@ CREATE TABLE received (
     UNIQUE (patient, log, counter)
 ) STRICT;";
 
-/// A summary as it was received.
+/// A received summary.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Received {
-    /// The row's id, which the sealing is bound to. Never given twice.
+    /// The row's id, which the encryption is bound to. Never used twice.
     pub id: i64,
     /// The patient's row.
     pub patient: i64,
-    /// The id of the log that it tells of.
+    /// The id of the log that it summarises.
     pub log: Vec<u8>,
     /// The export's number within that log.
     pub counter: u32,
-    /// What `vault` opens.
+    /// The encrypted summary, which `vault` decrypts.
     pub sealed: Vec<u8>,
 }
 
 const COLUMNS: &str = "id, patient, log, counter, sealed";
 
-/// Keeps a summary: `seal` is told the id that the row will have. One that is there already (look with [`find`] first),
-/// or a patient who is not there, is a [`StoreError::Conflict`].
+/// Stores a summary: `seal` gets the id that the row will have. A summary that is stored already (check with [`find`] first), or a
+/// patient who does not exist, is a [`StoreError::Conflict`].
 pub fn insert<E: From<StoreError>>(
     tx: &Tx<'_>,
     patient: i64,
@@ -59,7 +59,7 @@ pub fn find(view: &View<'_>, patient: i64, log: &[u8], counter: u32) -> Result<O
     Ok(view.sql().prepare_cached(&sql)?.query_row((patient, log, counter), read).optional()?)
 }
 
-/// What was received from a patient, by log and number of the export.
+/// The summaries received from a patient, ordered by log and number of the export.
 pub fn of_patient(view: &View<'_>, patient: i64) -> Result<Vec<Received>, StoreError> {
     let sql = format!("SELECT {COLUMNS} FROM received WHERE patient = ?1 ORDER BY log, counter");
     Ok(view.sql().prepare_cached(&sql)?.query_map([patient], read)?.collect::<Result<_, _>>()?)

@@ -10,7 +10,7 @@ CREATE TABLE setting (
     value TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;";
 
-/// The setting's value, if it was ever set.
+/// The setting's value, if it is set.
 pub fn get(view: &View<'_>, name: &str) -> Result<Option<String>, StoreError> {
     let mut query = view.sql().prepare_cached("SELECT value FROM setting WHERE name = ?1")?;
     Ok(query.query_row([name], |row| row.get(0)).optional()?)
@@ -22,7 +22,7 @@ pub fn all(view: &View<'_>) -> Result<BTreeMap<String, String>, StoreError> {
     Ok(query.query_map([], |row| Ok((row.get(0)?, row.get(1)?)))?.collect::<Result<_, _>>()?)
 }
 
-/// Sets, or sets anew.
+/// Sets a value, replacing the previous one.
 pub fn put(tx: &Tx<'_>, name: &str, value: &str) -> Result<(), StoreError> {
     let mut put = tx.sql().prepare_cached(
         "INSERT INTO setting (name, value) VALUES (?1, ?2) ON CONFLICT (name) DO UPDATE SET value = excluded.value",
@@ -31,7 +31,7 @@ pub fn put(tx: &Tx<'_>, name: &str, value: &str) -> Result<(), StoreError> {
     Ok(())
 }
 
-/// Forgets a setting; no matter whether it was set.
+/// Deletes a setting, if it is set.
 pub fn remove(tx: &Tx<'_>, name: &str) -> Result<(), StoreError> {
     tx.sql().prepare_cached("DELETE FROM setting WHERE name = ?1")?.execute([name])?;
     Ok(())

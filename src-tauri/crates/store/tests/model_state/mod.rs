@@ -1,4 +1,4 @@
-//! The model: what the tables hold, as plain collections, and what may be done to them.
+//! The model: the contents of the tables as plain collections, and which operations are allowed on them.
 
 use proptest::prelude::*;
 use std::collections::BTreeMap;
@@ -9,8 +9,8 @@ use store::table::received::{self, Received};
 use store::table::{keys, log, patient, setting};
 use store::{StoreError, Tx, View};
 
-/// Everything that is kept. Only what [`observed`] cannot see is left out of the comparison: how often the log was exported,
-/// and which ids were given before.
+/// The modelled contents. The comparison leaves out what [`observed`] cannot see: how often the log was exported, and which ids were
+/// used before.
 #[derive(Debug, Clone, Default)]
 pub struct Model {
     settings: BTreeMap<String, String>,
@@ -36,7 +36,7 @@ impl PartialEq for Model {
     }
 }
 
-/// What the store shows of all its tables.
+/// The store's contents, as far as they are modelled.
 pub fn observed(view: &View<'_>) -> Result<Model, StoreError> {
     let mut model = Model {
         settings: setting::all(view)?,
@@ -56,13 +56,13 @@ pub fn observed(view: &View<'_>) -> Result<Model, StoreError> {
     Ok(model)
 }
 
-/// One thing done within a transaction. The ranges are small, so that deeds meet each other's rows.
+/// One operation within a transaction. The value ranges are small, so that operations affect each other's rows.
 #[derive(Debug, Clone)]
 pub enum Operation {
     Put(u8, String),
     Forget(u8),
     Begin(u8),
-    /// An export; the model says which number it must get.
+    /// An export; the model predicts its number.
     Export,
     Take {
         plan: u8,
@@ -106,7 +106,8 @@ impl Operation {
         ]
     }
 
-    /// Does it in the store. Rows that are sealed for an id hold the id, so that the comparison sees a wrong one.
+    /// Does the operation in the store. Rows that are encrypted for an id contain the id here, so that the comparison detects a
+    /// wrong one.
     pub fn in_store(&self, tx: &Tx<'_>) -> Result<(), StoreError> {
         match self {
             Operation::Put(name, value) => setting::put(tx, &name.to_string(), value),
@@ -131,7 +132,7 @@ impl Operation {
         }
     }
 
-    /// Does it in the model, and says whether it is allowed.
+    /// Does the operation in the model, and returns whether it is allowed.
     pub fn in_model(&self, model: &mut Model) -> bool {
         match self.clone() {
             Operation::Put(name, value) => always(model.settings.insert(name.to_string(), value)),
@@ -189,7 +190,7 @@ impl Model {
         new && self.patients.contains_key(&patient)
     }
 
-    /// Ids are given upwards, never twice, also when the newest row is gone.
+    /// The next id: ids only increase, and are not reused even if the newest row was removed.
     fn next(&mut self, table: usize) -> i64 {
         self.given[table] += 1;
         self.given[table]

@@ -1,5 +1,5 @@
-//! What several of these tests need: a folder of their own, rows of an invented log, and this test binary run again as
-//! another process, also as another user or with a limit on the size of files.
+//! Helpers for several tests: a temporary folder, rows of an invented log, and running this test binary again as another process,
+//! also as another user or with a limit on the size of files.
 #![allow(dead_code, reason = "each test binary uses its part")]
 
 use std::env;
@@ -13,7 +13,7 @@ use tempfile::TempDir;
 
 pub const PLAN: &[u8] = b"plan-one";
 
-/// An empty folder for the test; the data folder is to be made within it.
+/// An empty temporary folder, and the path of the data folder to be created in it.
 pub fn place() -> (TempDir, PathBuf) {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let home = dir.path().join("home");
@@ -24,12 +24,12 @@ pub fn database(home: &Path) -> PathBuf {
     home.join("carryover.db")
 }
 
-/// The payload of the entry of this number: long enough that a few hundred cross many pages.
+/// The payload of the entry with this number: long enough that a few hundred entries need many pages.
 pub fn payload(n: u32) -> Vec<u8> {
     format!("knot {n} ").repeat(1 + n as usize % 40).into_bytes()
 }
 
-/// Appends the next entry of the invented log and, in the same transaction, notes its number as a setting.
+/// Appends the next entry of the invented log and, in the same transaction, stores its number as a setting.
 pub fn append(home: &mut Home) -> Result<u32, StoreError> {
     home.store_mut().transaction(|tx| {
         let next = entry::count(tx)? + 1;
@@ -41,13 +41,13 @@ pub fn append(home: &mut Home) -> Result<u32, StoreError> {
     })
 }
 
-/// Asserts that the folder opens and holds an unbroken log whose entries are whole; gives their number.
+/// Asserts that the folder opens and contains a log without gaps whose entries are complete; returns their number.
 #[track_caller]
 pub fn sound(home: &Path) -> u32 {
     whole(&Home::open(home, false).expect("the folder opens"))
 }
 
-/// Asserts that the log is unbroken and its entries whole; gives their number.
+/// Asserts that the log has no gaps and its entries are complete; returns their number.
 #[track_caller]
 pub fn whole(home: &Home) -> u32 {
     let entries = home.store().read(entry::all).expect("the log is read");
@@ -55,17 +55,17 @@ pub fn whole(home: &Home) -> u32 {
     let last = entries.last().map(|entry| entry.n.to_string());
     assert_eq!(noted, last, "both halves of a transaction are there, or none");
     for (entry, n) in entries.iter().zip(1..) {
-        assert_eq!((entry.n, &entry.payload), (n, &payload(n)), "an entry is whole or not there");
+        assert_eq!((entry.n, &entry.payload), (n, &payload(n)), "an entry is complete or not there");
     }
     u32::try_from(entries.len()).expect("few entries")
 }
 
-/// What the test binary is to do when it is run again; see [`act`].
+/// The environment variable that says what the test binary does when it is run again; see [`act`].
 const OPERATION: &str = "STORE_TEST_DEED";
 const AT: &str = "STORE_TEST_AT";
 
-/// To be called by a test named `child` in each binary that uses [`again`]. Does the deed that the parent asked for, or,
-/// run by itself, a short one of its own with its outcome checked.
+/// Must be called by a test named `child` in each binary that uses [`again`]. Does the operation that the parent requested. If it is
+/// run by itself, it does a short operation of its own and checks the result.
 pub fn act() {
     let Some(operation) = env::var_os(OPERATION) else {
         let (_dir, home) = place();
@@ -73,14 +73,14 @@ pub fn act() {
         assert_eq!(sound(&home), 5, "what the child process does holds in this one too");
         return;
     };
-    let at = PathBuf::from(env::var_os(AT).expect("the parent tells where"));
+    let at = PathBuf::from(env::var_os(AT).expect("the parent sets the path"));
     match operation.to_str().expect("a name") {
         "write" => write(&at, u32::MAX),
         "open" => say(&format!("opened {:?}", Home::open(&at, true).map(|_| "well"))),
         "hold" => {
             let _home = Home::open(&at, true).expect("the folder opens");
             say("held");
-            // Until the parent closes the pipe, or kills.
+            // Waits until the parent closes the pipe or kills the process.
             let _ = std::io::stdin().read_line(&mut String::new());
         }
         "restore" => {
@@ -98,7 +98,7 @@ pub fn act() {
     }
 }
 
-/// Appends up to `most` entries and says each number once it is committed; says why it stopped.
+/// Appends up to `most` entries and prints each number once it is committed; prints the reason if it stops early.
 fn write(home: &Path, most: u32) {
     let mut home = match Home::open(home, true) {
         Ok(home) => home,
@@ -113,11 +113,11 @@ fn write(home: &Path, most: u32) {
 }
 
 fn say(line: &str) {
-    // The test harness has written the test's name before, without a line end.
+    // The test harness has already printed the test's name without a line break.
     println!("\n{line}");
 }
 
-/// This test binary once more, to do `operation` at `at`; `before` are the words of a program that starts it.
+/// A command that runs this test binary again to do `operation` at `at`. `before` is the command that starts it, if any.
 pub fn again(before: &[&str], binary: &Path, operation: &str, at: &Path) -> Command {
     let mut words = before.iter().map(|word| word.as_ref()).chain([binary.as_os_str()]);
     let mut command = Command::new(words.next().expect("at least the binary"));
@@ -130,7 +130,7 @@ pub fn own_binary() -> PathBuf {
     env::current_exe().expect("the test binary has a path")
 }
 
-/// The first line of a child that begins with `word`, without it.
+/// The rest of the child's first line that begins with `word`.
 pub fn first_line(child: &mut Child, word: &str) -> String {
     let out = child.stdout.take().expect("the child's output is piped");
     let mut lines = BufReader::new(out).lines();
@@ -138,23 +138,23 @@ pub fn first_line(child: &mut Child, word: &str) -> String {
     found.unwrap_or_else(|| panic!("the child says {word:?}"))
 }
 
-/// All lines of a finished child that begin with `word`, without it.
+/// The rests of all lines of a finished child that begin with `word`.
 pub fn said(output: &Output, word: &str) -> Vec<String> {
     let out = String::from_utf8_lossy(&output.stdout);
     out.lines().filter_map(|line| line.strip_prefix(word).map(str::to_owned)).collect()
 }
 
-/// Runs the binary as a user without rights and gives its output. Root may write anywhere, so a test of missing
-/// permission needs somebody else; whoever is not root is somebody else already.
+/// Runs the binary as a user without privileges and returns its output. Root may write anywhere, so a test of missing permissions
+/// needs another user; a user other than root is used as is.
 #[cfg(unix)]
 pub fn as_unprivileged_user(operation: &str, at: &Path) -> Output {
     use std::os::unix::fs::{MetadataExt, PermissionsExt};
-    // The build's folder may be closed to others, so the binary is copied to where they can start it.
+    // The build folder may be closed to other users, so the binary is copied to where they can run it.
     let open = tempfile::tempdir().expect("a temporary folder");
     let reachable = open.path().join("again");
-    std::fs::set_permissions(open.path(), PermissionsExt::from_mode(0o755)).expect("ours");
+    std::fs::set_permissions(open.path(), PermissionsExt::from_mode(0o755)).expect("the test owns it");
     std::fs::copy(own_binary(), &reachable).expect("the binary is copied");
-    let root = std::fs::metadata(open.path()).expect("ours").uid() == 0;
+    let root = std::fs::metadata(open.path()).expect("the test owns it").uid() == 0;
     let nobody = ["setpriv", "--reuid=65534", "--regid=65534", "--clear-groups"];
     let before = if root { &nobody[..] } else { &[] };
     again(before, &reachable, operation, at).output().expect("setpriv (util-linux) starts the binary")

@@ -1,4 +1,4 @@
-//! The sums alone: what is printed, against the reference program and the worked series.
+//! The analyses alone: compares the printed figures with those of the reference program and of the worked series.
 
 use crate::place::Place;
 use serde_json::{Value, json};
@@ -14,7 +14,7 @@ fn object(line: &str) -> Value {
     serde_json::from_str(line).expect("JSON")
 }
 
-/// Whether two objects hold the same keys and, within relative 1e-9, the same figures.
+/// Whether two objects have the same keys and, within a relative error of 1e-9, the same figures.
 fn same(got: &Value, want: &Value) -> bool {
     match (got, want) {
         (Value::Number(got), Value::Number(want)) => {
@@ -51,7 +51,7 @@ fn a_trial_prints_what_the_reference_program_found() {
 }
 
 #[test]
-fn what_coarse_steps_cannot_show_is_null_and_the_rest_is_there() {
+fn figures_lost_in_coarse_steps_are_null_and_the_others_are_there() {
     let (got, mut want) = (sway("c_coarse_gap_landscape", &[]), reference("c_coarse_gap_landscape"));
     let suppressed = |key: &str| ["jerk", "njs", "ldlj", "cf_", "f95_"].iter().any(|start| key.starts_with(start));
     let measures = want["measures"].as_object_mut().expect("figures");
@@ -60,7 +60,7 @@ fn what_coarse_steps_cannot_show_is_null_and_the_rest_is_there() {
 }
 
 #[test]
-fn one_system_turns_all_axes_and_no_figure_with_them() {
+fn the_opposite_sign_of_one_system_changes_no_figure() {
     let turned = sway("a_stable_native100", &["--os", "ios"]);
     assert!(same(&turned, &reference("a_stable_native100")));
 }
@@ -185,7 +185,7 @@ fn a_share_prints_its_limits() {
 }
 
 #[test]
-fn as_text_one_figure_a_line() {
+fn text_output_has_one_figure_per_line() {
     let place = Place::empty();
     assert_eq!(place.done(&["proportion", "1", "1"]), "high 1.0\nlow 0.20654931437723745\nshare 1.0\n");
     let file = data("b_touchdowns_web60.csv");

@@ -1,4 +1,4 @@
-//! Cards that are no cards, or not for this patient: each refused in one sentence, with nothing changed.
+//! Files that are not cards, or not for this patient: each is refused in one sentence, and nothing changes.
 
 use crate::forge;
 use crate::place::{DONE, ISSUED, Place, TAKEN, patient};
@@ -8,7 +8,7 @@ use exercises::plan::check::{Problem, problems};
 use format::card;
 use pictures::qr::Code;
 
-/// Refused by the patient who follows the plan, and by a new installation, of which not even the folder is made.
+/// Refused by the patient who follows the plan, and by a new installation, for which not even the folder is created.
 #[track_caller]
 fn refused(place: &Place, file: &str, says: &[&str]) {
     place.refused(&patient(&["accept", file]), says);
@@ -171,7 +171,7 @@ fn exercises_and_rungs_that_this_program_does_not_have() {
 }
 
 #[test]
-fn balance_that_the_rules_hold_back_also_on_a_card_of_another_program() {
+fn balance_that_the_rules_forbid_even_on_a_card_from_another_program() {
     let place = Place::prepared();
     let unscreened = forge::signed_by_another(&place, |card| {
         card.plan.header.id = PlanId([9; 8]);
@@ -194,7 +194,7 @@ fn ten_megabytes_of_text() {
     let place = Place::prepared();
     place.write("big.txt", format!("CARRYOVER {}", "A".repeat(10_000_000)));
     refused(&place, "big.txt", &["This is too large to be a plan card."]);
-    let file = std::fs::File::create(place.path("huge")).expect("ours");
+    let file = std::fs::File::create(place.path("huge")).expect("the test owns it");
     file.set_len(1 << 30).expect("sparse");
     refused(&place, "huge", &["huge is larger than the limit of 20 MB."]);
 }
@@ -228,7 +228,7 @@ fn the_card_that_is_followed_already_and_an_older_one() {
 }
 
 #[test]
-fn what_is_no_file_or_cannot_be_read() {
+fn a_path_that_is_not_a_readable_file() {
     let place = Place::prepared();
     refused(&place, "nothing.png", &["There is no file nothing.png.", "Check the path."]);
     refused(&place, "card", &["Could not read card.", "the file or folder asked for"]);

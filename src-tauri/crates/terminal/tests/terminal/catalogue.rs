@@ -1,4 +1,4 @@
-//! Exercise files with a fault: named by file and line, and what belongs there.
+//! Exercise files with a fault: the message names file, line, and what is expected there.
 
 use crate::place::Place;
 use std::fs;
@@ -9,14 +9,14 @@ fn shipped(name: &str) -> String {
     fs::read_to_string(folder.join(name)).expect("shipped")
 }
 
-/// Puts the language files of a shipped exercise beside `own/NAME.toml`.
+/// Puts the language files of a shipped exercise next to `own/NAME.toml`.
 fn with_texts(place: &Place, exercise: &str, name: &str) {
     for lang in ["en", "es"] {
         place.write(&format!("own/{name}.{lang}.ftl"), shipped(&format!("{exercise}.{lang}.ftl")));
     }
 }
 
-/// The shipped exercise with one change is refused at that line, with these words.
+/// The shipped exercise with one change is refused at that line, with this message.
 #[track_caller]
 fn refused(place: &Place, from: &str, to: &str, says: &str) {
     let text = shipped("sit-tall-chin-back.toml");
@@ -35,7 +35,7 @@ fn refused(place: &Place, from: &str, to: &str, says: &str) {
 
 fn with_own() -> Place {
     let place = Place::empty();
-    fs::create_dir(place.path("own")).expect("ours");
+    fs::create_dir(place.path("own")).expect("the test owns it");
     place
 }
 
@@ -91,7 +91,7 @@ fn all_faults_of_all_files_at_once_and_the_good_files_too() {
 }
 
 #[test]
-fn files_that_are_no_text_or_too_large() {
+fn files_that_are_not_text_or_too_large() {
     let place = with_own();
     let mut broken = shipped("heel-raise.toml").into_bytes();
     broken[30] = 0xFF;
@@ -160,7 +160,7 @@ fn a_language_file_without_an_exercise_file() {
 }
 
 #[test]
-fn a_folder_without_exercises_is_no_success() {
+fn a_folder_without_exercises_is_a_failure() {
     let place = with_own();
     place.refused(&["catalogue", "check", "own"], &["own", "there is no exercise file in it; their names end in .toml."]);
     place.refused(&["catalogue", "check", "nowhere"], &["There is no file nowhere."]);

@@ -1,4 +1,4 @@
-//! Clocks that are wrong, go backwards or change their offset: records stay whole.
+//! Clocks that are wrong, go backwards or change their offset: records stay intact.
 
 use crate::place::{DONE, Place, TAKEN, patient};
 use serde_json::Value;
@@ -33,7 +33,7 @@ fn a_clock_that_goes_backwards_between_commands_harms_nothing() {
     place.write("early.jsonl", r#"{"do":"run","at":"2026-11-26T14:02:00+01:00","item":1,"held":[10,10,10]}"#);
     place.done(&at("2026-11-26T20:00:00+01:00", &["record", "late.jsonl"]));
     place.done(&at("2026-11-26T20:01:00+01:00", &["summary", "--until", "2026-11-26", "--out", "one.age"]));
-    // The battery of the clock is empty.
+    // The clock's battery is empty.
     place.done(&at("2020-01-01T00:00:00+01:00", &["now"]));
     place.done(&at("2020-01-01T00:01:00+01:00", &["record", "early.jsonl"]));
     place.done(&at("2026-11-26T20:05:00+01:00", &["summary", "--until", "2026-11-26", "--out", "two.age"]));

@@ -1,14 +1,14 @@
-//! Mistaken entries put right in the terminal, and what the clinic then reads.
+//! Correcting mistaken entries in the terminal, and what the clinic then reads.
 
 use crate::place::{DONE, Place, clinic};
 use serde_json::Value;
 
-/// As the patient whose runs are recorded.
+/// A command of the patient whose runs are recorded.
 fn correct<'a>(arguments: &[&'a str]) -> Vec<&'a str> {
     [&["--home", "done", "--at", DONE, "patient", "correct"][..], arguments].concat()
 }
 
-/// The number of the newest entry of that kind.
+/// The number of the newest entry of this kind.
 fn entry(place: &Place, kind: &str) -> String {
     let listed = place.done(&[&["--json"][..], &correct(&[])].concat());
     let lines = listed.lines().map(|line| serde_json::from_str::<Value>(line).expect("JSON"));
@@ -16,7 +16,7 @@ fn entry(place: &Place, kind: &str) -> String {
 }
 
 #[test]
-fn what_was_mistaken_is_put_right_and_the_clinic_reads_what_counts() {
+fn mistaken_entries_are_corrected_and_the_clinic_reads_the_corrections() {
     let place = Place::prepared();
     place.clinic(&["receive", "summary.age"]);
     let (run, left, trouble) = (entry(&place, "Run"), entry(&place, "LeftOut"), entry(&place, "Trouble"));
@@ -29,7 +29,7 @@ fn what_was_mistaken_is_put_right_and_the_clinic_reads_what_counts() {
     let seal = ["--home", "done", "--at", DONE, "patient", "summary", "--until", "2026-11-26", "--out", "right.age"];
     place.done(&seal);
     assert_eq!(place.clinic(&["receive", "right.age"]), "right.age: K17, 1 day updated.\n");
-    // Lines are wrapped at a width.
+    // Lines are wrapped.
     let review = place.clinic(&["review", "K17"]).split_whitespace().collect::<Vec<_>>().join(" ");
     for line in [
         "The patient corrected 3 entries.",
@@ -64,11 +64,11 @@ fn the_persons_own_copy_shows_both() {
     let line = answers.lines().find(|line| line.split(',').nth(1) == Some(&pain)).expect("the answer");
     assert!(line.contains(",1,"), "as corrected: {line}");
     place.done(&correct(&["--entry", &pain, "--restore"]));
-    assert!(!place.done(&correct(&[])).contains("Now: "), "as first said");
+    assert!(!place.done(&correct(&[])).contains("Now: "), "the original value");
 }
 
 #[test]
-fn what_cannot_be_put_right_is_told() {
+fn a_correction_that_is_not_possible_is_refused() {
     let place = Place::prepared();
     let pain = entry(&place, "Pain");
     place.refused(&correct(&["--entry", "1", "--remove"]), &["There is no entry 1 that can be corrected."]);

@@ -3,7 +3,7 @@
 use crate::place::{DONE, Place, patient};
 use serde_json::Value;
 
-/// As the patient on the morning after, five minutes before nine.
+/// A command of the patient on the next morning, five minutes before nine.
 fn morning<'a>(arguments: &[&'a str]) -> Vec<&'a str> {
     [&["--home", "patient", "--at", "2026-11-27T08:55:00+01:00", "patient"][..], arguments].concat()
 }
@@ -12,7 +12,7 @@ fn objects(said: &str) -> Vec<Value> {
     said.lines().map(|line| serde_json::from_str(line).expect("one JSON object a line")).collect()
 }
 
-/// With the prepared runs in the patient's copy.
+/// A prepared patient with the example runs recorded.
 fn recorded() -> Place {
     let place = Place::prepared();
     place.done(&patient(&["record", "runs.jsonl"]));
@@ -20,7 +20,7 @@ fn recorded() -> Place {
 }
 
 #[test]
-fn everything_is_saved_in_plain_into_a_new_folder() {
+fn everything_is_saved_unencrypted_into_a_new_folder() {
     let place = recorded();
     let saved = objects(&place.done(&[&["--json"][..], &patient(&["export", "--out", "mine"])].concat()));
     let paths: Vec<&str> = saved.iter().filter_map(|one| one["path"].as_str()).collect();
@@ -52,7 +52,7 @@ fn the_times_to_come_are_saved_for_another_calendar() {
     let text = place.text("times.ics");
     assert!(text.starts_with("BEGIN:VCALENDAR\r\n") && text.ends_with("END:VCALENDAR\r\n"));
     assert!(text.contains("DTSTART:20261127T090000\r\n"), "{text}");
-    assert!(!text.contains("T193000"), "balance is held back after a near fall");
+    assert!(!text.contains("T193000"), "balance is paused after a near fall");
     for word in ["Sit tall", "chin", "Linden", "exercise"] {
         assert!(!text.contains(word), "somebody else may see the calendar: {word}");
     }
@@ -79,7 +79,7 @@ fn quiet_times_and_meetings_are_chosen_shown_and_taken_back() {
 }
 
 #[test]
-fn what_is_no_quiet_time_or_no_meeting_is_refused() {
+fn invalid_quiet_times_and_meetings_are_refused() {
     let place = Place::prepared();
     for wrong in ["12:00", "12:00-12:00", "noon-13:00", "0:00-24:00", "12:00-25:00", ""] {
         place.refused(
@@ -94,7 +94,7 @@ fn what_is_no_quiet_time_or_no_meeting_is_refused() {
 }
 
 #[test]
-fn the_reminders_ahead_keep_to_what_was_chosen() {
+fn the_reminders_ahead_respect_the_settings() {
     let place = Place::prepared();
     place.done(&morning(&["reminders", "--quiet", "12:00-13:00", "--meeting", "60"]));
     let coming = objects(&place.done(&[&["--json"][..], &morning(&["ahead", "--hours", "8"])].concat()));
@@ -108,12 +108,12 @@ fn the_reminders_ahead_keep_to_what_was_chosen() {
     );
     assert_eq!((&first["until"], &first["until_ms"]), (&"2026-11-27T10:00:00+01:00".into(), &1_795_770_000_000_i64.into()));
     let fortnight = place.done(&[&["--json"][..], &morning(&["ahead", "--hours", "336"])].concat());
-    assert_eq!(fortnight.lines().count(), 64, "no more than a phone's system takes");
+    assert_eq!(fortnight.lines().count(), 64, "no more than a phone's system accepts");
     assert_eq!(place.run(&morning(&["ahead", "--hours", "337"])).code, Some(2));
 }
 
 #[test]
-fn erasing_needs_a_yes_and_leaves_a_folder_as_new() {
+fn erasing_needs_confirmation_and_leaves_a_folder_like_new() {
     let place = recorded();
     place.write("patient/letter.txt", "not ours");
     place.refused(&patient(&["erase"]), &["permanently erase what is in patient", "plans", "--yes"]);

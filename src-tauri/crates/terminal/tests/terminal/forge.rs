@@ -1,4 +1,4 @@
-//! Cards and summaries as somebody with bad intentions, or a later version, would make them.
+//! Cards and summaries as a malicious person, or a later version of the program, would make them.
 
 use crate::place::{Place, program};
 use format::card::{self, Card};
@@ -15,7 +15,7 @@ pub fn card(place: &Place) -> Card {
     unverified.into_card_after_checking_the_signature()
 }
 
-/// Keys of some other clinic.
+/// The keys of another clinic.
 pub fn other_keys() -> Keys {
     keys::create_at(&Passphrase::new("x".to_owned()), Cost::new(1).expect("a cost")).0
 }
@@ -29,7 +29,7 @@ pub fn signed_by_another(place: &Place, change: impl FnOnce(&mut Card)) -> Vec<u
     vault::card::issue(&keys, &card).expect("a card")
 }
 
-/// The prepared card of that version, with a good checksum.
+/// The prepared card with another version number and a correct checksum.
 pub fn of_version(place: &Place, version: u8) -> Vec<u8> {
     let mut bytes = place.read("card/card.bin");
     bytes[4] = version;
@@ -40,8 +40,8 @@ pub fn of_version(place: &Place, version: u8) -> Vec<u8> {
     bytes
 }
 
-/// A letter of the card's plan with this packed body and a good tag (HMAC-SHA-256 under a key that HKDF derives from the
-/// card's secret): what the holder of the card can make.
+/// A letter for the card's plan with this packed body and a correct tag (HMAC-SHA-256 under a key that HKDF derives from the card's
+/// secret): what somebody with the card can make.
 pub fn letter(card: &Card, counter: u32, packed: Vec<u8>) -> Letter {
     let body = Body { plan: card.plan.header.id, log: exercises::id::LogId([7; 8]), counter, packed };
     let mut key = [0; 32];
@@ -52,7 +52,7 @@ pub fn letter(card: &Card, counter: u32, packed: Vec<u8>) -> Letter {
     Letter { tag: tag.finalize().into_bytes().into(), body }
 }
 
-/// Seals any bytes to the prepared clinic, with the age program.
+/// Encrypts any bytes to the prepared clinic with the age program.
 pub fn sealed(place: &Place, plain: &[u8]) -> Vec<u8> {
     identity(place);
     let recipient = program("age-keygen", &["-y".as_ref(), place.path("identity.txt").as_ref()]);
@@ -60,11 +60,11 @@ pub fn sealed(place: &Place, plain: &[u8]) -> Vec<u8> {
     place.write("plain", plain);
     let plain = place.path("plain");
     let sealed = program("age", &["-r".as_ref(), recipient.trim().as_ref(), Path::new(&plain).as_ref()]);
-    std::fs::remove_file(plain).expect("ours");
+    std::fs::remove_file(plain).expect("the test owns it");
     sealed
 }
 
-/// Puts the clinic's age identity into `identity.txt`.
+/// Writes the clinic's age identity to `identity.txt`.
 pub fn identity(place: &Place) {
     let said = place.run(&crate::place::clinic(&["identity"]));
     assert_eq!(said.code, Some(0), "{said:?}");

@@ -1,16 +1,16 @@
-//! A summary shown as codes and taken as pictures: written, read by another reader, received in any order.
+//! A summary shown as codes and photographed: written as pictures, read by an independent reader, received in any order.
 
 use crate::place::{DONE, Place, clinic, program};
 use format::frames::{Gathered, read};
 use image::{GrayImage, Luma, imageops};
 
-/// As the patient whose runs are recorded.
+/// A command of the patient whose runs are recorded.
 fn done<'a>(arguments: &[&'a str]) -> Vec<&'a str> {
     [&["--home", "done", "--at", DONE, "patient", "summary", "--until", "2026-11-26"][..], arguments].concat()
 }
 
-/// With the summary of the example in `frames` (at least two of them) and, the same sealing, in `same.age`. A note without
-/// a pattern makes it long enough.
+/// A place with the summary of the example in `frames` (at least two of them) and, from the same sealing, in `same.age`. A note
+/// without repetition makes it long enough.
 fn shown() -> (Place, Vec<String>) {
     let place = Place::prepared();
     place.done(&done(&["--note", &note(280), "--frames", "frames", "--out", "same.age"]));
@@ -70,7 +70,7 @@ fn pictures_in_any_order_are_received_like_the_file() {
 }
 
 #[test]
-fn what_is_missing_is_named_and_nothing_is_kept_half() {
+fn missing_frames_are_named_and_nothing_is_stored_in_part() {
     let (place, names) = shown();
     let count = names.len();
     let says = format!("{} of {count} codes were read. Missing: 1.", count - 1);
@@ -78,7 +78,7 @@ fn what_is_missing_is_named_and_nothing_is_kept_half() {
 }
 
 #[test]
-fn files_foreign_pictures_and_frames_of_two_sealings_are_told_apart() {
+fn files_foreign_pictures_and_frames_of_two_sealings_are_distinguished() {
     let (place, names) = shown();
     place.done(&done(&["--note", &note(200), "--frames", "second"]));
     let second = self::names(&place, "second");

@@ -1,4 +1,4 @@
-//! Data folders that cannot be used: each told apart, and left as it was.
+//! Data folders that cannot be used: each has its own message, and none is changed.
 
 use crate::place::{BINARY, PASSPHRASE, Place, ProgramOutput, clinic, patient, refusal, surroundings};
 use rusqlite::Connection;
@@ -6,7 +6,7 @@ use std::fs::{self, File, OpenOptions, Permissions};
 use std::os::unix::fs::{MetadataExt, PermissionsExt};
 use std::process::Command;
 
-/// Refused on either side, by a command that only looks and by one that would write.
+/// Refused on either side, by a command that only reads and by one that would write.
 #[track_caller]
 fn refused(place: &Place, home: &str, says: &[&str]) {
     place.refused(&["--home", home, "patient", "now"], says);
@@ -18,7 +18,7 @@ fn refused(place: &Place, home: &str, says: &[&str]) {
 fn a_folder_that_is_not_there() {
     let place = Place::prepared();
     refused(&place, "nowhere", &["There is no data folder at nowhere.", "Check the path"]);
-    fs::create_dir(place.path("bare")).expect("ours");
+    fs::create_dir(place.path("bare")).expect("the test owns it");
     refused(&place, "bare", &["There is no data folder at bare."]);
 }
 
@@ -50,11 +50,11 @@ fn store_version(place: &Place) -> u32 {
 #[test]
 fn the_database_of_another_program() {
     let place = Place::prepared();
-    fs::create_dir(place.path("songs")).expect("ours");
+    fs::create_dir(place.path("songs")).expect("the test owns it");
     let songs = Connection::open(place.path("songs/carryover.db")).expect("room");
     songs.execute_batch("CREATE TABLE song (title TEXT); INSERT INTO song VALUES ('Rain')").expect("room");
     drop(songs);
-    fs::write(place.path("songs/lock"), "").expect("ours");
+    fs::write(place.path("songs/lock"), "").expect("the test owns it");
     refused(&place, "songs", &["The database in songs belongs to another program.", "Choose another folder."]);
 }
 
@@ -72,7 +72,7 @@ fn a_damaged_database() {
     }
 }
 
-/// The checks at opening do not decode what is in the rows.
+/// The checks at opening do not decode the contents of rows.
 #[test]
 fn an_unreadable_row_is_refused() {
     let place = Place::prepared();
@@ -122,15 +122,15 @@ fn a_folder_that_another_copy_has_open() {
     place.done(&patient(&["record", "runs.jsonl"]));
 }
 
-/// Runs the binary as a user without rights.
+/// Runs the binary as a user without privileges.
 fn as_unprivileged_user(place: &Place, arguments: &[&str]) -> ProgramOutput {
-    // The folder of the build may be closed to others.
+    // The build folder may be closed to other users.
     let binary = place.path("carryover");
     if !binary.exists() {
         fs::copy(BINARY, &binary).expect("copied");
     }
-    fs::set_permissions(place.path(""), Permissions::from_mode(0o755)).expect("ours");
-    let root = fs::metadata(place.path("")).expect("ours").uid() == 0;
+    fs::set_permissions(place.path(""), Permissions::from_mode(0o755)).expect("the test owns it");
+    let root = fs::metadata(place.path("")).expect("the test owns it").uid() == 0;
     let mut command = Command::new(if root { "setpriv".into() } else { binary.clone() });
     if root {
         command.args(["--reuid=65534", "--regid=65534", "--clear-groups"]).arg(&binary);
@@ -149,7 +149,7 @@ fn refused_to_nobody(place: &Place, arguments: &[&str], says: &[&str]) {
 }
 
 fn set_mode(place: &Place, name: &str, mode: u32) {
-    fs::set_permissions(place.path(name), Permissions::from_mode(mode)).expect("ours");
+    fs::set_permissions(place.path(name), Permissions::from_mode(mode)).expect("the test owns it");
 }
 
 #[test]
@@ -168,13 +168,13 @@ fn a_folder_that_cannot_be_written() {
         set_mode(&place, name, mode);
     }
     let said = as_unprivileged_user(&place, &patient(&["now"]));
-    assert_eq!(said.code, Some(0), "with all rights it is no other reason: {said:?}");
+    assert_eq!(said.code, Some(0), "with all permissions there is no other reason: {said:?}");
 }
 
 #[test]
 fn a_place_where_no_folder_can_be_made() {
     let place = Place::prepared();
-    fs::create_dir(place.path("closed")).expect("ours");
+    fs::create_dir(place.path("closed")).expect("the test owns it");
     set_mode(&place, "closed", 0o555);
     let accept = ["--home", "closed/home", "patient", "accept", "card.png"];
     fs::copy(place.path("card/card.png"), place.path("card.png")).expect("copied");
@@ -200,7 +200,7 @@ fn files_that_this_user_may_not_read() {
     refusal(&said, &["Could not write x.age."]);
 }
 
-/// Runs the binary with a limit on the size of files: to the program it is as if the disk were full.
+/// Runs the binary with a limit on the size of files: for the program this is the same as a full disk.
 fn with_limit(place: &Place, kilobytes: u32, arguments: &[&str]) -> ProgramOutput {
     let blocks = (kilobytes * 2).to_string();
     let mut command = Command::new("sh");
@@ -210,7 +210,7 @@ fn with_limit(place: &Place, kilobytes: u32, arguments: &[&str]) -> ProgramOutpu
     ProgramOutput::of(command.output().expect("sh starts the binary"))
 }
 
-/// All rows of all tables, in words.
+/// All rows of all tables, as text.
 fn rows(place: &Place, home: &str) -> Vec<String> {
     let database = Connection::open(place.path(&format!("{home}/carryover.db"))).expect("a database");
     let mut tables = database.prepare("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name").expect("a query");
@@ -253,7 +253,7 @@ fn a_full_disk_while_issuing_receiving_and_sealing() {
     let said = with_limit(&place, 4, &clinic(&["receive", "summary.age"]));
     assert_eq!(said.code, Some(1), "{said:?}");
     assert!(said.err.lines().count() == 1 && said.err.contains("What was saved before is safe."), "{said:?}");
-    // The picture of the code is the largest file of a card, the text of it fits.
+    // The picture of the code is the largest file of a card; its text fits within the limit.
     for kilobytes in [1, 20] {
         let said = with_limit(&place, kilobytes, &clinic(&["issue", "K17", "plan.toml", "--out", "full"]));
         refusal(&said, &[]);
@@ -308,5 +308,5 @@ fn the_folder_and_what_is_saved_are_for_their_owner_alone() {
     for file in ["patient/carryover.db", "clinic/carryover.db", "card/card.png", "card/card.txt", "x.age"] {
         assert_eq!(mode(file), 0o600, "{file}");
     }
-    drop(File::open(place.path("x.age")).expect("ours"));
+    drop(File::open(place.path("x.age")).expect("the test owns it"));
 }

@@ -1,8 +1,8 @@
-//! Files that a person writes by hand, passphrases, codes and paths.
+//! Files that a person writes by hand; passphrases, codes and paths.
 
 use crate::place::{DONE, ISSUED, Place, clinic, patient};
 
-/// The example plan with one change is refused with the changed line.
+/// The example plan with one change is refused, and the message names the changed line.
 #[track_caller]
 fn plan(place: &Place, from: &str, to: &str, says: &str) {
     let text = place.text("plan.toml");
@@ -30,7 +30,7 @@ fn a_wrong_line_of_a_plan_is_named() {
     plan(&place, "[[stance]]", "[[stance]", "this is not valid TOML: ");
 }
 
-/// What is well written but must not be issued: the reason, and no line.
+/// A valid file that must not be issued: the message gives the reason, and no line.
 #[track_caller]
 fn unfit(place: &Place, from: &str, to: &str, says: &str) {
     let text = place.text("plan.toml");
@@ -69,7 +69,7 @@ fn a_plan_that_must_not_be_issued() {
 }
 
 #[test]
-fn a_plan_that_is_no_text_or_no_file_or_too_large() {
+fn a_plan_that_is_not_text_not_a_file_or_too_large() {
     let place = Place::prepared();
     let issue = |file| clinic(&["issue", "K17", file, "--out", "own-card"]);
     place.write("bytes.toml", b"review = \xFF");
@@ -86,8 +86,8 @@ fn a_card_whose_files_cannot_be_written_was_never_issued() {
     let place = Place::prepared();
     place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "pw"]), &["Could not write pw."]);
     place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "pw/deeper"]), &["Could not write pw/deeper"]);
-    // One of the four cannot take its name.
-    std::fs::create_dir_all(place.path("half/card.txt")).expect("ours");
+    // One of the four files cannot be written under its name.
+    std::fs::create_dir_all(place.path("half/card.txt")).expect("the test owns it");
     place.refused(&clinic(&["issue", "K17", "plan.toml", "--out", "half"]), &["Could not write half/card.txt."]);
     let issued = place.done(&[
         "--json",
@@ -107,7 +107,7 @@ fn a_card_whose_files_cannot_be_written_was_never_issued() {
     assert!(issued.contains("\"revision\":2"), "the refused ones took no number: {issued}");
 }
 
-/// The example's history with one line changed is refused with that line, and none of the other lines is recorded.
+/// The example's history with one changed line is refused, the message names that line, and no other line is recorded.
 #[track_caller]
 fn runs(place: &Place, from: &str, to: &str, says: &str) {
     let text = place.text("runs.jsonl");
@@ -143,7 +143,7 @@ fn a_wrong_line_of_a_history_is_named_and_nothing_is_recorded() {
         "there is no field “speed” here; allowed: do, at, item",
     );
     runs(&place, "{\"do\":\"trouble\"", "\"do\":\"trouble\"", "this is not a valid JSON object, at character ");
-    // Well written, but not in this plan; everything before it would have fitted.
+    // Valid, but not part of this plan; everything before it would have been accepted.
     runs(&place, "\"complaint\":1,\"score\":5", "\"complaint\":9,\"score\":5", "the plan has no such");
     runs(&place, "\"what\":\"nearly-fell\",\"item\":2", "\"what\":\"nearly-fell\",\"item\":7", "the plan has no such");
     runs(&place, "T15:04:00+01:00", "T19:04:00+01:00", "no session of this exercise is open at that time");
@@ -173,7 +173,7 @@ fn a_run_of_more_parts_than_any_dose_asks_for() {
 }
 
 #[test]
-fn the_same_history_twice_is_not_recorded_by_half() {
+fn the_same_history_twice_is_not_recorded_in_part() {
     let place = Place::prepared();
     place.done(&patient(&["record", "runs.jsonl"]));
     place.refused(
@@ -195,13 +195,13 @@ fn a_wrong_passphrase_or_none() {
     place.refused(&with("bytes"), &["Could not read bytes."]);
     place.refused(&with("/dev/null"), &["Could not read /dev/null."]);
     place.refused(&with("card"), &["Could not read card."]);
-    // Windows line ends and a second line do no harm.
+    // Windows line breaks and a second line are allowed.
     place.write("crlf", format!("{}\r\nsecond line\r\n", crate::place::PASSPHRASE));
     place.done(&with("crlf"));
 }
 
 #[test]
-fn without_a_terminal_the_passphrase_is_asked_for_in_vain() {
+fn without_a_terminal_the_passphrase_cannot_be_asked_for() {
     let place = Place::prepared();
     let mut command = std::process::Command::new("setsid");
     command.arg("--wait").arg(crate::place::BINARY).args(["--home", "clinic", "clinic", "review", "K17"]);
@@ -281,7 +281,7 @@ fn an_existing_file_is_replaced_by_a_whole_one() {
     assert!(place.read("x.age").starts_with(b"age-encryption.org/v1\n"));
 }
 
-/// In Spanish, which shows that no sentence comes from below the texts.
+/// In Spanish, which shows that no sentence comes from outside the texts.
 #[track_caller]
 fn in_spanish(place: &Place, arguments: &[&str], says: &str) {
     let said = place.command(arguments).env("LC_ALL", "es_ES.UTF-8").output().expect("the binary starts");
@@ -290,7 +290,7 @@ fn in_spanish(place: &Place, arguments: &[&str], says: &str) {
 }
 
 #[test]
-fn what_is_wrong_in_a_file_is_said_in_the_persons_language() {
+fn a_fault_in_a_file_is_described_in_the_persons_language() {
     let place = Place::prepared();
     let issue = clinic(&["issue", "K17", "own.toml", "--out", "own-card"]);
     let plan = |from: &str, to: &str| place.write("own.toml", place.text("plan.toml").replacen(from, to, 1));
@@ -315,6 +315,6 @@ fn what_is_wrong_in_a_file_is_said_in_the_persons_language() {
         &trend,
         "days.csv, línea 2: entre las columnas se esperan comas, pero hay «;». Corrija el archivo.\n",
     );
-    std::fs::create_dir(place.path("empty")).expect("ours");
+    std::fs::create_dir(place.path("empty")).expect("the test owns it");
     in_spanish(&place, &["catalogue", "check", "empty"], "No se entiende empty: no contiene ningún archivo de ejercicio");
 }

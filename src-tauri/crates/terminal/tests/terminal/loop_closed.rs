@@ -1,4 +1,4 @@
-//! The loop from one visit to the next and back, and what other programs make of its files.
+//! From one visit to the next and back, and what other programs can do with the files.
 
 use crate::forge;
 use crate::place::{DONE, Place, TAKEN, VISIT, clinic, copy, patient, program};
@@ -6,7 +6,7 @@ use exercises::time::DayNumber;
 use format::summary::Letter;
 use serde_json::Value;
 
-/// Every line as an object.
+/// Every line of the output as an object.
 #[track_caller]
 fn objects(out: &str) -> Vec<Value> {
     assert!(!out.is_empty(), "at least one object");
@@ -19,7 +19,7 @@ fn what_was_done_between_two_visits_is_on_the_clinicians_page() {
     let place = Place::prepared();
     assert_eq!(place.clinic(&["receive", "summary.age"]), "summary.age: K17, 2 new days.\n");
     let review = place.clinic(&["review", "K17"]);
-    // Of the example: what was alarming, done, left out, hurting, balanced and rated.
+    // From the example: alarms, sessions done and skipped, pain, balance and ratings.
     for line in [
         "Nearly fell, on 26 November, during Stand on one leg, left.",
         "Little, 5 of 18 sessions, 27%.",
@@ -82,9 +82,9 @@ fn the_same_summary_twice_changes_nothing() {
     assert!(before == place.all(), "not a byte");
 }
 
-/// Its copy did not know that it had given the first number away already.
+/// The restored copy did not know that it had already used the first number.
 #[test]
-fn a_patients_folder_put_back_from_a_copy_is_told_and_the_next_summary_counts() {
+fn a_summary_from_a_restored_folder_is_refused_and_the_next_one_accepted() {
     let place = Place::prepared();
     place.write("first.jsonl", r#"{"do":"run","at":"2026-11-25T10:01:00+01:00","item":1,"held":[10,10,10]}"#);
     place.write("later.jsonl", r#"{"do":"run","at":"2026-11-26T12:01:00+01:00","item":1,"held":[10,10,10]}"#);
@@ -164,7 +164,7 @@ fn another_reader_finds_the_cards_text_in_its_picture() {
 }
 
 #[test]
-fn every_form_of_the_card_is_taken() {
+fn every_form_of_the_card_is_accepted() {
     let place = Place::prepared();
     let taken: Vec<String> = ["png", "txt", "bin"]
         .iter()

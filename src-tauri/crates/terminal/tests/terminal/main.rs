@@ -1,6 +1,6 @@
-//! The real binary on real files: what it does, what it refuses, and that a refusal leaves everything as it was.
+//! Runs the real binary on real files: what it does, what it refuses, and that a refusal changes nothing.
 //!
-//! Needs, besides the binary: `age` and `age-keygen` (age), `zbarimg` (zbar-tools), `setpriv` (util-linux).
+//! Besides the binary it needs `age` and `age-keygen` (package age), `zbarimg` (zbar-tools), `setpriv` (util-linux).
 
 mod analysis;
 mod card;

@@ -1,4 +1,4 @@
-//! A clinic's own table of stance times: kept, shown, removed, and beside a patient's times only where everything fits.
+//! A clinic's own table of stance times: stored, shown, removed, and compared with a patient's times only if all conditions match.
 
 use crate::place::{DONE, ISSUED, Place, TAKEN, clinic};
 use serde_json::{Value, json};
@@ -27,7 +27,7 @@ seconds = 45
 capped = true
 "#;
 
-/// How a patient stood.
+/// The conditions of a patient's trials.
 #[derive(Clone, Copy)]
 struct Trials {
     exercise: &'static str,
@@ -37,10 +37,10 @@ struct Trials {
     trials: usize,
 }
 
-/// As the rows of `example norms` ask for.
+/// The conditions of the rows of `example norms`.
 const FITS: Trials = Trials { exercise: "one-leg-timed", rung: "firm-open", target: 30, phone: "in-pocket", trials: 3 };
 
-/// A second patient of the prepared clinic who stood so on the first evening; her summary is received.
+/// Adds a second patient of the prepared clinic who did such trials on the first evening, and receives her summary.
 fn record_trials(place: &Place, how: Trials) {
     let plan = PLAN.replace("EXERCISE", how.exercise).replace("RUNG", how.rung);
     place.write("stand.toml", plan.replace("TARGET", &how.target.to_string()));
@@ -69,7 +69,7 @@ fn keep(place: &Place, table: &str) {
     place.clinic(&["norms", "norms.toml"]);
 }
 
-/// What stands beside the only series of the review.
+/// The comparison for the only series of the review.
 fn beside(place: &Place) -> Value {
     let review: Value = serde_json::from_str(&place.clinic(&["review", "S1", "--as", "json"])).expect("JSON");
     assert_eq!(review["balance"].as_array().map(Vec::len), Some(1), "{review}");
@@ -88,7 +88,7 @@ fn a_table_is_kept_shown_replaced_and_removed() {
     let plain = |bytes: &Vec<u8>| bytes.windows(16).any(|part| part == b"INVENTED EXAMPLE");
     let readable: Vec<_> =
         sealed.iter().filter(|(path, bytes)| path.starts_with(place.path("clinic")) && plain(bytes)).collect();
-    assert!(readable.is_empty(), "it lies sealed in the store");
+    assert!(readable.is_empty(), "it is stored encrypted");
     keep(&place, "source = \"Own list\"\n[[row]]\nmedian = 5\n");
     assert_eq!(place.clinic(&["norms"]), "1 row. Source: Own list\na median of 5 s\n");
     let object: Value = serde_json::from_str(&place.clinic(&["norms", "--json"])).expect("JSON");
@@ -99,7 +99,7 @@ fn a_table_is_kept_shown_replaced_and_removed() {
 }
 
 #[test]
-fn a_bad_table_is_refused_in_a_sentence_and_the_one_before_stays() {
+fn a_faulty_table_is_refused_and_the_previous_one_stays() {
     let place = Place::prepared();
     keep(&place, &example(&place));
     let before = place.clinic(&["norms"]);
@@ -122,7 +122,7 @@ fn a_bad_table_is_refused_in_a_sentence_and_the_one_before_stays() {
 }
 
 #[test]
-fn a_row_stands_beside_trials_that_fit_in_every_respect() {
+fn a_row_is_compared_with_trials_under_the_same_conditions() {
     let place = Place::prepared();
     record_trials(&place, FITS);
     keep(&place, &example(&place));
@@ -139,7 +139,7 @@ fn a_row_stands_beside_trials_that_fit_in_every_respect() {
                 years, 12 people). Source: INVENTED EXAMPLE, not a publication.";
     assert!(review.contains(said), "{review}");
     place.clinic(&["norms", "--remove"]);
-    assert!(beside(&place)["comparison"]["Not"].is_array(), "without the table nothing applies");
+    assert!(beside(&place)["comparison"]["Not"].is_array(), "without the table no row applies");
 }
 
 #[test]
@@ -152,7 +152,7 @@ fn the_median_is_taken_where_only_it_has_a_row() {
     assert!(norms["comparison"]["Beside"].is_object(), "{norms}");
 }
 
-/// The only reason why nothing stands beside.
+/// The only reason why there is no comparison.
 #[track_caller]
 fn only(place: &Place, reason: Value) {
     let norms = beside(place);
@@ -160,7 +160,7 @@ fn only(place: &Place, reason: Value) {
 }
 
 #[test]
-fn how_somebody_stood_otherwise_is_the_reason() {
+fn a_different_condition_of_the_trials_is_given_as_the_reason() {
     let differs = |condition: &str| json!({ "Differs": condition });
     for (how, reason, said) in [
         (Trials { phone: "on-support", ..FITS }, differs("Arms"), "different in the closest source: arms."),
@@ -184,10 +184,10 @@ fn how_somebody_stood_otherwise_is_the_reason() {
 }
 
 #[test]
-fn what_the_table_says_otherwise_or_not_at_all_is_the_reason() {
+fn a_condition_that_the_table_lacks_or_has_differently_is_given_as_the_reason() {
     let place = Place::prepared();
     record_trials(&place, FITS);
-    // Only the first row, so that none of another age is nearer.
+    // Only the first row, so that no row for another age matches better.
     let table = example(&place);
     let first = table.rsplit_once("[[row]]").expect("two rows").0;
     let not = |kind: &str, condition: &str| json!({ kind: condition });
@@ -206,9 +206,9 @@ fn what_the_table_says_otherwise_or_not_at_all_is_the_reason() {
     }
 }
 
-/// Under these conditions only rows apply that were recalled and not checked.
+/// Under these conditions only rows apply that were quoted from memory and not checked.
 #[test]
-fn recalled_rows_are_never_shown() {
+fn unchecked_rows_are_never_shown() {
     let place = Place::prepared();
     record_trials(&place, Trials { target: 45, ..FITS });
     only(&place, json!("OnlyUnchecked"));

@@ -1,4 +1,4 @@
-//! A folder for each test with a clinic, a patient and their files, and the binary run in it.
+//! A folder for each test with a clinic, a patient and their files, and functions that run the binary in it.
 
 use std::collections::BTreeMap;
 use std::ffi::OsStr;
@@ -9,13 +9,13 @@ use std::sync::LazyLock;
 use tempfile::TempDir;
 
 pub const PASSPHRASE: &str = "correct horse battery staple";
-/// The moments of the story that the prepared folder tells.
+/// The moments at which things happen in the prepared folder.
 pub const ISSUED: &str = "2026-11-25T08:30:00+01:00";
 pub const TAKEN: &str = "2026-11-25T08:40:00+01:00";
 pub const DONE: &str = "2026-11-26T20:00:00+01:00";
 pub const VISIT: &str = "2026-11-27T09:00:00+01:00";
 
-/// What a command said and how it ended.
+/// The output of a command and how it ended.
 #[derive(Debug)]
 pub struct ProgramOutput {
     pub code: Option<i32>,
@@ -30,13 +30,13 @@ impl ProgramOutput {
     }
 }
 
-/// A folder of a test's own.
+/// A test's own folder.
 pub struct Place {
     dir: TempDir,
 }
 
-/// `clinic` with patient K17 and her card in `card`; `patient` with that card taken; `plan.toml`, `runs.jsonl`; `pw`; and
-/// `summary.age`, which another copy of `patient` sealed after those runs, and which `clinic` has not received.
+/// Contains `clinic` with patient K17 and her card in `card`; `patient`, which has taken that card; `plan.toml`, `runs.jsonl`; `pw`;
+/// and `summary.age`, which another copy of `patient` made after those runs, and which `clinic` has not received.
 static PREPARED: LazyLock<PathBuf> = LazyLock::new(|| {
     let dir = Path::new(env!("CARGO_TARGET_TMPDIR")).join("prepared");
     let _ = fs::remove_dir_all(&dir);
@@ -61,7 +61,7 @@ static PREPARED: LazyLock<PathBuf> = LazyLock::new(|| {
 });
 
 impl Place {
-    /// With everything that is prepared.
+    /// A folder with all prepared files.
     pub fn prepared() -> Place {
         let place = Place::empty();
         copy(&PREPARED, place.dir.path());
@@ -96,7 +96,7 @@ impl Place {
         ProgramOutput::of(self.command(arguments).output().expect("the binary starts"))
     }
 
-    /// Runs what has to succeed, without a word on stderr; gives what it printed.
+    /// Runs a command that must succeed without output on stderr; returns what it printed.
     #[track_caller]
     pub fn done(&self, arguments: &[&str]) -> String {
         let said = self.run(arguments);
@@ -104,13 +104,13 @@ impl Place {
         said.out
     }
 
-    /// The same as the clinic at the visit.
+    /// The same for the clinic at the visit.
     #[track_caller]
     pub fn clinic(&self, arguments: &[&str]) -> String {
         self.done(&clinic(arguments))
     }
 
-    /// Runs what has to be refused: exit code 1, nothing on stdout, one line on stderr that holds all of `says`, and not a
+    /// Runs a command that must be refused: exit code 1, nothing on stdout, one line on stderr that contains all of `says`, and no
     /// byte of the whole folder changed.
     #[track_caller]
     pub fn refused(&self, arguments: &[&str], says: &[&str]) {
@@ -118,11 +118,11 @@ impl Place {
         let said = self.run(arguments);
         refusal(&said, says);
         let after = self.all();
-        assert_eq!(names(&before), names(&after), "{arguments:?}: files came or went");
+        assert_eq!(names(&before), names(&after), "{arguments:?}: files were added or removed");
         assert!(before == after, "{arguments:?}: {:?} changed", changed(&before, &after));
     }
 
-    /// Every file below with its bytes, every folder without; of huge files only the size.
+    /// Every file with its bytes and every folder without; of huge files only the size.
     pub fn all(&self) -> BTreeMap<PathBuf, Vec<u8>> {
         let mut found = BTreeMap::new();
         gather(self.dir.path(), &mut found);
@@ -130,7 +130,8 @@ impl Place {
     }
 }
 
-/// Exit code 1, nothing on stdout, and on stderr one line that holds all of `says`: a fault and an advice, two sentences.
+/// Checks a refusal: exit code 1, nothing on stdout, and on stderr one line of two sentences, fault and advice, that contains all of
+/// `says`.
 #[track_caller]
 pub fn refusal(said: &ProgramOutput, says: &[&str]) {
     assert_eq!((said.code, said.out.as_str()), (Some(1), ""), "{said:?}");
@@ -153,12 +154,12 @@ pub fn refusal(said: &ProgramOutput, says: &[&str]) {
     }
 }
 
-/// As the clinic at the visit.
+/// A command of the clinic at the visit.
 pub fn clinic<'a>(arguments: &[&'a str]) -> Vec<&'a str> {
     [&["--home", "clinic", "--at", VISIT, "clinic", "--passphrase-file", "pw"][..], arguments].concat()
 }
 
-/// As the patient on the evening of the second day.
+/// A command of the patient on the evening of the second day.
 pub fn patient<'a>(arguments: &[&'a str]) -> Vec<&'a str> {
     [&["--home", "patient", "--at", DONE, "patient"][..], arguments].concat()
 }
@@ -172,7 +173,7 @@ fn command(dir: &Path, arguments: &[&str]) -> Command {
     command
 }
 
-/// Zone, language and home are the test's, whoever runs it.
+/// Sets zone, language and home for the test, independently of who runs it.
 pub fn surroundings(command: &mut Command, dir: &Path) {
     command.env("TZ", "Europe/Vienna").env("LC_ALL", "C").env_remove("LANGUAGE").env("HOME", dir);
     for folder in ["XDG_DATA_HOME", "XDG_CONFIG_HOME", "XDG_DOWNLOAD_DIR"] {
@@ -181,7 +182,7 @@ pub fn surroundings(command: &mut Command, dir: &Path) {
     command.stdin(std::process::Stdio::null());
 }
 
-/// Another program that the tests need, run on this input.
+/// Runs another program that the tests need with this input.
 #[track_caller]
 pub fn program(name: &str, arguments: &[&OsStr]) -> Vec<u8> {
     let output = Command::new(name).args(arguments).output();
@@ -192,7 +193,7 @@ pub fn program(name: &str, arguments: &[&OsStr]) -> Vec<u8> {
 
 pub fn copy(from: &Path, to: &Path) {
     fs::create_dir_all(to).expect("a folder");
-    fs::set_permissions(to, fs::metadata(from).expect("a folder").permissions()).expect("ours");
+    fs::set_permissions(to, fs::metadata(from).expect("a folder").permissions()).expect("the test owns it");
     for entry in fs::read_dir(from).expect("a folder") {
         let from = entry.expect("an entry").path();
         let to = to.join(from.file_name().expect("a name"));
@@ -214,7 +215,7 @@ fn gather(dir: &Path, found: &mut BTreeMap<PathBuf, Vec<u8>>) {
         }
         let size = fs::metadata(&path).expect("there").len();
         let name = path.to_string_lossy();
-        // SQLite's companions to a database that was looked at; an empty one says nothing.
+        // Files that SQLite creates next to a database when it is read; an empty one carries no information.
         if name.ends_with(".db-shm") || (name.ends_with(".db-wal") && size == 0) {
             continue;
         }

@@ -1,4 +1,4 @@
-//! Files that are no summaries for this clinic: each refused in one sentence, with nothing changed.
+//! Files that are not summaries for this clinic: each is refused in one sentence, and nothing changes.
 
 use crate::forge;
 use crate::place::{Place, clinic};
@@ -12,7 +12,7 @@ fn refused(place: &Place, file: &str, says: &[&str]) {
     place.refused(&clinic(&["receive", file]), &[&[said.as_str()], says].concat());
 }
 
-/// A refusal whose text names the file, so that the name is not put before it as well.
+/// A refusal whose text already contains the file's name, so that it must not be added in front.
 #[track_caller]
 fn refused_by_name(place: &Place, file: &str, says: &str) {
     let said = place.run(&clinic(&["receive", file]));
@@ -24,7 +24,7 @@ fn refused_by_name(place: &Place, file: &str, says: &str) {
 fn one_flipped_byte_anywhere() {
     let place = Place::prepared();
     let sealed = place.read("summary.age");
-    // The vault's own tests flip every byte in turn; here some of each part go through the whole program at once.
+    // The vault's own tests flip every byte; here a sample from each part goes through the whole program.
     let places: Vec<usize> = [0, 10, 21].into_iter().chain((22..sealed.len()).step_by(23)).collect();
     let names: Vec<String> = places.iter().map(|at| format!("flipped-{at}.age")).collect();
     for (name, at) in names.iter().zip(&places) {
@@ -46,7 +46,7 @@ fn one_flipped_byte_anywhere() {
 }
 
 #[test]
-fn a_summary_that_is_cut_off_or_goes_on() {
+fn a_summary_that_is_truncated_or_has_extra_bytes() {
     let place = Place::prepared();
     let sealed = place.read("summary.age");
     for length in [5, 100, sealed.len() / 2, sealed.len() - 1] {
@@ -58,7 +58,7 @@ fn a_summary_that_is_cut_off_or_goes_on() {
 }
 
 #[test]
-fn a_file_that_is_no_summary_is_refused() {
+fn a_file_that_is_not_a_summary_is_refused() {
     let place = Place::prepared();
     for (name, bytes) in [("empty", &b""[..]), ("list.txt", b"a shopping list"), ("picture", b"\x89PNG\r\n\x1a\n")] {
         place.write(name, bytes);
@@ -120,7 +120,7 @@ fn a_summary_of_a_newer_version() {
 #[test]
 fn a_file_of_a_gigabyte_is_refused() {
     let place = Place::prepared();
-    let file = std::fs::File::create(place.path("huge.age")).expect("ours");
+    let file = std::fs::File::create(place.path("huge.age")).expect("the test owns it");
     file.set_len(1 << 30).expect("sparse");
     refused_by_name(&place, "huge.age", "huge.age is larger than the limit of 4 MB. Choose the right file.");
     refused_by_name(&place, "missing.age", "There is no file missing.age. Check the path.");
@@ -129,7 +129,7 @@ fn a_file_of_a_gigabyte_is_refused() {
     refused(&place, "big.age", &["This is not an encrypted Carryover summary."]);
 }
 
-/// Both bombs are honestly sealed, the second one with the tag of somebody who holds the card.
+/// Both decompression bombs are correctly sealed, the second one with the tag of somebody who has the card.
 #[test]
 fn a_small_file_that_unpacks_to_a_quarter_of_a_gigabyte() {
     let place = Place::prepared();
@@ -144,7 +144,7 @@ fn a_small_file_that_unpacks_to_a_quarter_of_a_gigabyte() {
 }
 
 #[test]
-fn contents_that_say_nothing_a_summary_can_hold() {
+fn contents_that_are_not_a_summary() {
     let place = Place::prepared();
     let card = forge::card(&place);
     for packed in [vec![0xFF; 40], compress_to_vec(b"\xA0", 6), Vec::new()] {

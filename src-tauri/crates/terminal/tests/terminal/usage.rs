@@ -1,9 +1,9 @@
-//! What is typed wrongly: exit code 2, and nothing touched.
+//! Wrong usage: exit code 2, and nothing is changed.
 
 use crate::place::{Place, clinic, patient};
 
 #[test]
-fn wrong_usage_is_told_apart_from_a_refusal() {
+fn wrong_usage_differs_from_a_refusal() {
     let place = Place::prepared();
     let before = place.all();
     for (arguments, says) in [
@@ -54,9 +54,9 @@ fn help_names_every_command_and_succeeds() {
     assert_eq!(place.done(&["--version"]), concat!("carryover ", env!("CARGO_PKG_VERSION"), "\n"));
 }
 
-/// Of every command, by the names that the help of its area lists.
+/// Checks the help of every command, by the names that the help of its area lists.
 #[test]
-fn help_says_it_in_plain_words() {
+fn help_uses_plain_words() {
     let place = Place::empty();
     let help = |arguments: &[&str]| place.done(&[arguments, &["--help"]].concat());
     let mut all = help(&[]);
@@ -106,7 +106,7 @@ fn dates_at_the_ends_of_the_calendar_are_accepted_or_refused() {
 }
 
 #[test]
-fn a_reader_that_goes_away_is_no_fault() {
+fn a_reader_that_goes_away_is_not_an_error() {
     let place = Place::prepared();
     let mut command = std::process::Command::new("sh");
     command.args(["-c", "\"$0\" --home patient patient slots --from 2026-11-26 --days 300 --zone Europe/Vienna | head -1"]);
@@ -124,7 +124,8 @@ fn in_spanish_the_refusals_are_spanish() {
     crate::place::refusal(&said, &["No hay ningún paciente con el código K18.", "añada al paciente"]);
 }
 
-/// As the system's own programs have it: the list of preferred languages, then the language of everything, of texts, the usual one.
+/// Sets the variables as the system's own programs use them: the list of preferred languages, then the language of everything, of
+/// texts, the default one.
 #[test]
 fn the_language_is_the_systems() {
     let place = Place::empty();

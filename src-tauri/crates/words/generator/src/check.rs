@@ -1,4 +1,4 @@
-//! Compares the languages with each other, and finds the type of every value.
+//! Compares the languages with each other, and determines the type of every value.
 
 use crate::read::{Locale, Piece, Text};
 use std::collections::{BTreeMap, BTreeSet};
@@ -8,18 +8,18 @@ use std::collections::{BTreeMap, BTreeSet};
 pub enum Type {
     /// A number, shown as the locale writes it.
     Number,
-    /// Text as it is.
+    /// Text, inserted unchanged.
     Text,
 }
 
-/// A value of a text.
+/// A value in a text.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Value {
     /// Its name, without `$`.
     pub name: String,
     /// Its type.
     pub kind: Type,
-    /// Whether a language may do without it.
+    /// Whether a language may omit it.
     pub optional: bool,
 }
 
@@ -28,7 +28,7 @@ pub type Texts = BTreeMap<String, Vec<Value>>;
 
 const CATEGORIES: [&str; 6] = ["zero", "one", "two", "few", "many", "other"];
 
-/// The values of every text; what does not agree goes to `faults`.
+/// Determines the values of every text, and adds every inconsistency to `faults`.
 pub fn texts(locales: &[Locale], first: &str, faults: &mut Vec<String>) -> Texts {
     let Some(leading) = locales.iter().find(|locale| locale.tag == first) else {
         faults.push(format!("there is no folder {first}"));
@@ -48,7 +48,7 @@ pub fn texts(locales: &[Locale], first: &str, faults: &mut Vec<String>) -> Texts
     all
 }
 
-/// A language has every text; a region has a language.
+/// Checks that a language has every text, and that a region has a language.
 fn complete(locale: &Locale, locales: &[Locale], all: &Texts, faults: &mut Vec<String>) {
     match locale.parent() {
         Some(parent) if locales.iter().any(|other| other.tag == parent) => {}
@@ -60,7 +60,7 @@ fn complete(locale: &Locale, locales: &[Locale], all: &Texts, faults: &mut Vec<S
     }
 }
 
-/// A text has the values of the first language's.
+/// Checks that a text has the same values as in the first language.
 fn alike(id: &str, text: &Text, values: &[Value], faults: &mut Vec<String>) {
     let mut uses = Vec::new();
     used(&text.pieces, &mut uses);
@@ -76,7 +76,7 @@ fn alike(id: &str, text: &Text, values: &[Value], faults: &mut Vec<String>) {
     choices(id, text, &text.pieces, values, faults);
 }
 
-/// A number is chosen by plural categories or figures, with "other" for all the rest.
+/// Checks that a selection by number uses plural categories or digits, with "other" for all other numbers.
 fn choices(id: &str, text: &Text, pieces: &[Piece], values: &[Value], faults: &mut Vec<String>) {
     for piece in pieces {
         let Piece::Choose(name, cases) = piece else { continue };
@@ -92,7 +92,7 @@ fn choices(id: &str, text: &Text, pieces: &[Piece], values: &[Value], faults: &m
     }
 }
 
-/// Ids that differ in Fluent may become the same name in Rust, or one that Rust keeps for itself.
+/// Checks the names: ids that differ in Fluent may become the same name in Rust, or a keyword of Rust.
 fn names(all: &Texts, leading: &Locale, faults: &mut Vec<String>) {
     const KEYWORDS: [&str; 14] =
         ["as", "break", "const", "continue", "else", "for", "if", "in", "loop", "match", "move", "return", "type", "while"];
@@ -101,7 +101,8 @@ fn names(all: &Texts, leading: &Locale, faults: &mut Vec<String>) {
     }
 }
 
-/// A value is a number where a text chooses by plural categories or figures, or where its comment says so; else it is text.
+/// The values of a text. A value is a number if the text chooses by plural categories or digits, or if its comment says so;
+/// otherwise it is text.
 fn values(text: &Text) -> Vec<Value> {
     let mut uses = Vec::new();
     used(&text.pieces, &mut uses);
@@ -132,7 +133,7 @@ fn counts(case: &str) -> bool {
     CATEGORIES.contains(&case) || case.parse::<i64>().is_ok()
 }
 
-/// A value where a text has it, with the cases where the text chooses by it.
+/// The use of a value in a text, with the cases if the text chooses by it.
 struct Use<'a> {
     name: &'a str,
     cases: Option<Vec<&'a str>>,

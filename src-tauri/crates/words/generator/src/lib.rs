@@ -1,11 +1,12 @@
-//! Writes Fluent files as Rust: a key for each text without values, a function with typed arguments for each text with values.
+//! Generates Rust code from Fluent files: a key for each text without values, a function with typed arguments for each text with
+//! values.
 //!
-//! A folder for each language tag holds any number of `.ftl` files. The files of the first language say which texts there are
-//! and of what type their values are. A language has all of them; a region (`es-MX`) only what it says differently from its
-//! language. Anything else is a fault, with its file and line, and ends the build.
+//! A folder for each language tag contains any number of `.ftl` files. The files of the first language define which texts exist and
+//! the types of their values. A language has all of them; a region (`es-MX`) has only those that differ from its language. Anything
+//! else is a fault, reported with file and line, and ends the build.
 //!
-//! Of Fluent this takes messages, attributes, terms and references to them without arguments, values, and selection by a
-//! value. It has no functions: a number is shown as the locale writes numbers.
+//! Of Fluent it supports messages, attributes, terms and references to them without arguments, values, and selection by a value. It
+//! has no functions: a number is shown as the locale writes numbers.
 #![forbid(unsafe_code)]
 
 mod check;
@@ -15,10 +16,10 @@ mod write;
 use read::{Locale, Piece};
 use std::path::Path;
 
-/// Reads the folders below `root` and writes them as one Rust file.
+/// Reads the folders in `root` and returns them as one Rust file.
 ///
 /// # Errors
-/// Every fault of the files, a line each, beginning with file and line where there is one.
+/// Every fault of the files, one per line, beginning with file and line if they are known.
 pub fn generate(root: &Path, first: &str) -> Result<String, Vec<String>> {
     let mut faults = Vec::new();
     let locales = read::locales(root, &mut faults);
@@ -29,11 +30,11 @@ pub fn generate(root: &Path, first: &str) -> Result<String, Vec<String>> {
     }
 }
 
-/// The texts of these ids in every locale below `root`, by its tag: as the locale has them, or else its language. A value stands as
-/// its name in braces. For what is shown without the program, such as a page for when it has stopped.
+/// The texts with these ids in every locale below `root`, by its tag: the locale's own text, otherwise its language's. A value is
+/// shown as its name in braces. For pages that are shown without the program, such as the one for when it has crashed.
 ///
 /// # Errors
-/// Every fault of the files; a text that a language lacks, or that chooses by a value.
+/// Every fault of the files; a text that a language lacks; a text that chooses by a value.
 pub fn texts_of(root: &Path, ids: &[&str]) -> Result<Vec<(String, Vec<String>)>, Vec<String>> {
     let mut faults = Vec::new();
     let locales = read::locales(root, &mut faults);

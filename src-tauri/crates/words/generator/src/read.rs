@@ -1,4 +1,5 @@
-//! From Fluent's syntax tree to the few shapes that are written as Rust. Terms and other messages are put in their places here.
+//! Converts Fluent's syntax tree to the few forms that are generated as Rust. References to terms and other messages are resolved
+//! here.
 
 use fluent_syntax::ast::{Comment, Entry, Expression, InlineExpression, Pattern, PatternElement, Resource, VariantKey};
 use fluent_syntax::parser;
@@ -6,7 +7,7 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-/// How deep texts may refer to each other; deeper is taken for a circle.
+/// Largest depth of references between texts; deeper ones are taken for a cycle.
 const DEEPEST: u8 = 8;
 
 /// A piece of a text.
@@ -14,20 +15,20 @@ const DEEPEST: u8 = 8;
 pub enum Piece {
     /// Text as it is shown.
     Text(String),
-    /// The value of that name.
+    /// The value with this name.
     Value(String),
-    /// The value by which to choose, and the pieces for each case; the default is the last.
+    /// The value that decides, and the pieces for each case; the default is the last.
     Choose(String, Vec<(String, Vec<Piece>)>),
 }
 
-/// A text as a file has it.
+/// A text in a file.
 #[derive(Debug)]
 pub struct Text {
     /// "file.ftl:12".
     pub at: String,
     /// The comment above it, without `#`.
     pub comment: String,
-    /// What it consists of, in order.
+    /// Its pieces, in order.
     pub pieces: Vec<Piece>,
 }
 
@@ -36,7 +37,7 @@ pub struct Text {
 pub struct Locale {
     /// "es", "es-MX".
     pub tag: String,
-    /// By id; attributes as "id.name".
+    /// The texts by id; attributes as "id.name".
     pub texts: BTreeMap<String, Text>,
 }
 
@@ -47,7 +48,7 @@ impl Locale {
     }
 }
 
-/// A message, attribute or term before references are resolved.
+/// A message, attribute or term before its references are resolved.
 struct Source<'s> {
     at: String,
     comment: String,
@@ -56,7 +57,7 @@ struct Source<'s> {
 
 type Sources<'s> = BTreeMap<String, Source<'s>>;
 
-/// The languages below `root`, one a folder, sorted: a language before its regions.
+/// The languages in `root`, one per folder, sorted: a language comes before its regions.
 pub fn locales(root: &Path, faults: &mut Vec<String>) -> Vec<Locale> {
     let folders = sorted(root, faults).into_iter().filter(|path| path.is_dir());
     folders.collect::<Vec<_>>().iter().map(|folder| locale(folder, faults)).collect()
@@ -106,7 +107,7 @@ fn gather<'s>(file: &Path, text: &'s str, sources: &mut Sources<'s>, faults: &mu
     }
 }
 
-/// A file as the parser reads it; what the parser could not read is a fault.
+/// Parses a file; adds what the parser could not read to `faults`.
 fn parse<'s>(file: &Path, text: &'s str, faults: &mut Vec<String>) -> Resource<&'s str> {
     parser::parse(text).unwrap_or_else(|(resource, errors)| {
         let line = |end: usize| 1 + text[..end].matches('\n').count();
@@ -131,7 +132,7 @@ fn pieces(pattern: &Pattern<&str>, all: &Sources<'_>, depth: u8) -> Result<Vec<P
     Ok(out)
 }
 
-/// Appends a piece; text goes on in the text before it.
+/// Appends a piece; text is joined to the text before it.
 fn push(out: &mut Vec<Piece>, piece: Piece) {
     match (out.last_mut(), piece) {
         (Some(Piece::Text(last)), Piece::Text(text)) => last.push_str(&text),

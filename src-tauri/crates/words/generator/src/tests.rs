@@ -1,4 +1,4 @@
-//! Folders of Fluent files, and what becomes of them.
+//! Tests with folders of Fluent files and the code that they give.
 
 use crate::{generate, texts_of};
 use std::fs;
@@ -13,7 +13,7 @@ fn folder(files: &[(&str, &str)]) -> tempfile::TempDir {
     root
 }
 
-/// Generates from files given as (path, text), with `en` first.
+/// Generates code from files given as (path, text), with `en` as the first language.
 fn generated(files: &[(&str, &str)]) -> Result<String, Vec<String>> {
     let root = folder(files);
     let place = format!("{}{}", root.path().display(), std::path::MAIN_SEPARATOR);
@@ -33,7 +33,7 @@ fn has(rust: &str, part: &str) {
 #[test]
 fn a_text_becomes_a_key_and_one_with_values_a_typed_function() {
     let en = "back = Back\n# $s (Number)\nhold = { $n ->\n    [one] { $n } hold\n   *[other] { $n } holds\n } of { $s } s: { $name }\n";
-    let rust = generated(&[("en/a.ftl", en)]).expect("good files");
+    let rust = generated(&[("en/a.ftl", en)]).expect("valid files");
     has(&rust, "    /// Back\n    Back,\n");
     has(&rust, "pub fn hold(self, n: impl Into<Number>, s: impl Into<Number>, name: &str) -> String");
     has(&rust, "(Case::Plural(Plural::One), &[Piece::Value(0), Piece::Text(\" hold\")])");
@@ -42,9 +42,9 @@ fn a_text_becomes_a_key_and_one_with_values_a_typed_function() {
 }
 
 #[test]
-fn a_region_has_only_its_own_and_terms_and_references_are_resolved() {
+fn a_region_has_only_its_differences_and_references_are_resolved() {
     let es = "-brand = Carryover\nopen = Abrir { -brand }: { name }\nname = x\n    .hint = y\n";
-    let rust = generated(&[("en/a.ftl", es), ("es/b.ftl", es), ("es-MX/a.ftl", "name = z\n")]).expect("good files");
+    let rust = generated(&[("en/a.ftl", es), ("es/b.ftl", es), ("es-MX/a.ftl", "name = z\n")]).expect("valid files");
     has(&rust, "\"Abrir Carryover: x\"");
     has(&rust, "    NameHint,\n");
     has(&rust, "Locale::EsMx => Some(Locale::Es)");
@@ -52,7 +52,7 @@ fn a_region_has_only_its_own_and_terms_and_references_are_resolved() {
 }
 
 #[test]
-fn what_a_language_lacks_or_adds_is_a_fault_with_its_line() {
+fn a_missing_or_additional_text_is_a_fault_with_its_line() {
     let found = faults(&[("en/a.ftl", "a = A { $x }\nb = B\n"), ("es/a.ftl", "a = A { $y }\nc = C\n")]);
     let expected = [
         "es: b is missing",
@@ -69,7 +69,7 @@ fn what_a_language_lacks_or_adds_is_a_fault_with_its_line() {
 fn a_value_may_be_declared_for_other_languages_alone() {
     let en = "# $hour (Number, optional)\nat = { $time }\n";
     let es = "at = { $hour ->\n    [one] la { $time }\n   *[other] las { $time }\n }\n";
-    let rust = generated(&[("en/a.ftl", en), ("es/a.ftl", es)]).expect("good files");
+    let rust = generated(&[("en/a.ftl", en), ("es/a.ftl", es)]).expect("valid files");
     has(&rust, "pub fn at(self, time: &str, hour: impl Into<Number>) -> String");
     has(&rust, "Piece::Choose(1, ");
 }
@@ -82,13 +82,13 @@ fn plural_cases_are_checked_and_words_may_choose_too() {
     let odd = dual.replace("one", "single");
     assert_eq!(faults(&[("en/a.ftl", dual), ("es/a.ftl", &odd)]), ["es/a.ftl:1: a: [single] is no plural category"]);
     let words = "a = { $leg ->\n    [left] L\n   *[right] R\n }\n";
-    has(&generated(&[("en/a.ftl", words)]).expect("good files"), "(Case::Word(\"left\"), ");
+    has(&generated(&[("en/a.ftl", words)]).expect("valid files"), "(Case::Word(\"left\"), ");
     let exactly = "a = { $n ->\n    [0] none\n   *[other] { $n }\n }\n";
-    has(&generated(&[("en/a.ftl", exactly)]).expect("good files"), "(Case::Exactly(0), ");
+    has(&generated(&[("en/a.ftl", exactly)]).expect("valid files"), "(Case::Exactly(0), ");
 }
 
 #[test]
-fn what_is_not_understood_is_a_fault() {
+fn unsupported_syntax_is_a_fault() {
     assert_eq!(faults(&[("en/a.ftl", "a = A\na = B\n")]), ["en/a.ftl:2: a is already in en/a.ftl:1"]);
     assert_eq!(faults(&[("en/a.ftl", "a = { b }\n")]), ["en/a.ftl:1: a: there is no b"]);
     assert_eq!(faults(&[("en/a.ftl", "a = { b }\nb = { a }\n")]).len(), 2, "a circle");
@@ -99,18 +99,18 @@ fn what_is_not_understood_is_a_fault() {
 }
 
 #[test]
-fn some_texts_are_spelled_out_for_every_locale_with_names_for_values() {
+fn selected_texts_are_returned_for_every_locale_with_names_for_values() {
     let en = "title = Stopped\nfile = could not load { $address }\n";
     let es = "title = Parado\nfile = no se pudo cargar { $address }\n";
     let root = folder(&[("en/a.ftl", en), ("es/a.ftl", es), ("es-MX/a.ftl", "title = Detenido\n")]);
-    let texts = texts_of(root.path(), &["title", "file"]).expect("good files");
+    let texts = texts_of(root.path(), &["title", "file"]).expect("valid files");
     let of = |tag: &str| texts.iter().find(|(other, _)| other == tag).map(|(_, texts)| texts.join("; "));
     assert_eq!(of("en").as_deref(), Some("Stopped; could not load {address}"));
     assert_eq!(of("es-MX").as_deref(), Some("Detenido; no se pudo cargar {address}"));
 }
 
 #[test]
-fn a_text_that_is_missing_or_chooses_is_not_spelled_out() {
+fn a_selected_text_that_is_missing_or_chooses_is_a_fault() {
     let en = "title = Stopped\nn = { $n ->\n    [one] one\n   *[other] many\n }\n";
     let root = folder(&[("en/a.ftl", en), ("es/a.ftl", "n = muchos\n")]);
     let faults = texts_of(root.path(), &["title", "n"]).expect_err("faults");

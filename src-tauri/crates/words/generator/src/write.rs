@@ -1,5 +1,5 @@
-//! Writes the texts as Rust. Texts without values are tables of strings, those with values tables of pieces; a region has only
-//! what it says differently from its language.
+//! Writes the texts as Rust code. Texts without values become tables of strings, those with values tables of pieces; a region has
+//! only the texts that differ from its language.
 
 use crate::check::{Texts, Type, Value};
 use crate::read::{Locale, Piece, Text};
@@ -86,7 +86,7 @@ fn tables(locale: &Locale, plain: &[One<'_>], made: &[One<'_>]) -> String {
     format!("static {}_TEXTS: Texts = Texts {{ plain: {plain}, made: {made} }};\n", upper(&locale.tag))
 }
 
-/// All texts of a language by their place, or those of a region with their places.
+/// All texts of a language by their index, or those of a region with their indices.
 fn table(locale: &Locale, list: &[One<'_>], one: impl Fn(&Text, &[Value]) -> String) -> String {
     let own = list.iter().enumerate().filter_map(|(at, (id, values))| Some((at, one(locale.texts.get(*id)?, values))));
     match locale.parent() {
@@ -146,7 +146,7 @@ fn function(first: &Locale, at: usize, (id, values): One<'_>) -> String {
     )
 }
 
-/// For tests that go through all texts.
+/// A list for tests that check all texts.
 fn made_list(made: &[One<'_>]) -> String {
     let one = |(id, values): &One<'_>| {
         let numbers = values.iter().map(|value| (value.kind == Type::Number).to_string()).collect::<Vec<_>>().join(", ");
@@ -162,7 +162,7 @@ pub(crate) const MADE: &[(&str, &[bool])] = &[
     )
 }
 
-/// A text as documentation shows it.
+/// A text as its documentation shows it.
 fn shown(all: &[Piece]) -> String {
     let one = |piece: &Piece| match piece {
         Piece::Text(text) => text.replace('\n', " ").replace(['[', ']', '<', '>', '`'], ""),

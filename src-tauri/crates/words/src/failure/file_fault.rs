@@ -4,12 +4,12 @@ use crate::{Key, Words};
 use exercises::catalogue::{IdFault, MAX_ID};
 use exercises::file_fault::{CsvFault, FaultKind, FileFault, NormsFault, PlanFault, RunsFault, ValueKind};
 
-/// How dates and moments are written in files, whatever the language.
+/// An example of how dates are written in files, in every language.
 const DATE: &str = "2026-11-25";
 const INSTANT: &str = "2026-11-25T09:02:00+01:00";
 
 impl Words {
-    /// What is wrong at a place of a file, with the field: "score: a number from 0 to 10 is expected here".
+    /// The fault at a place in a file, with the field: "score: a number from 0 to 10 is expected here".
     pub(super) fn file_fault(self, fault: &FileFault) -> String {
         let kind = self.fault_kind(&fault.kind);
         if fault.field.is_empty() { kind } else { self.file_fault_in_field(&fault.field, &kind) }
@@ -139,7 +139,7 @@ mod tests {
         words.iter().map(|word| (*word).to_owned()).collect()
     }
 
-    /// One of each.
+    /// One fault of each kind.
     fn all() -> Vec<FaultKind> {
         let today = NaiveDate::from_ymd_opt(2026, 11, 25).expect("a date");
         let (column, header, found) = (|| "day".to_owned(), || "day,value".to_owned(), || "x".to_owned());
@@ -237,7 +237,7 @@ mod tests {
     }
 
     #[test]
-    fn the_line_is_named_where_there_is_one() {
+    fn the_line_is_named_if_there_is_one() {
         let said = |line| {
             let fault = FileFault::at(line, FaultKind::NotUtf8);
             EN.failure(&Failure::NotUnderstood { file: "plan.toml".into(), fault }).fault

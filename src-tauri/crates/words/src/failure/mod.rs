@@ -1,4 +1,4 @@
-//! Refusals in two texts: what is wrong, and what to do.
+//! Failures as two texts: what is wrong, and what to do.
 
 mod file_fault;
 mod problem;
@@ -7,12 +7,12 @@ use crate::{Key, Words};
 use exercises::file_fault::FileFault;
 use wire::Failure;
 
-/// A refusal as a person reads it.
+/// A failure as a person reads it.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Refusal {
-    /// What is wrong, one sentence.
+    /// What is wrong, in one sentence.
     pub fault: String,
-    /// What to do, one sentence.
+    /// What to do, in one sentence.
     pub advice: String,
 }
 
@@ -109,7 +109,7 @@ impl Words {
         Refusal { fault, advice: text(advice) }
     }
 
-    /// A file that a person wrote and that is wrong: the line where one can be named.
+    /// The text for a file that a person wrote and that has a fault, with the line if it is known.
     fn not_understood(self, file: &str, fault: &FileFault) -> (String, Key) {
         let wrong = self.file_fault(fault);
         match fault.line {
@@ -118,7 +118,7 @@ impl Words {
         }
     }
 
-    /// A limit of bytes in the largest unit that has whole numbers: "8 MB". Limits are powers of 1024.
+    /// A limit in bytes, in the largest unit with a whole number: "8 MB". Limits are powers of 1024.
     fn size(self, bytes: u64) -> String {
         const KB: u64 = 1024;
         const MB: u64 = 1024 * KB;

@@ -1,11 +1,11 @@
-//! What keeps a plan from being issued or taken.
+//! Problems that prevent a plan from being issued or taken.
 
 use crate::{Key, Words};
 use exercises::plan::Risk;
 use exercises::plan::check::{Problem, TextPlace};
 
 impl Words {
-    /// What keeps a plan from being issued or taken, one sentence.
+    /// Why a plan cannot be issued or taken, in one sentence.
     pub fn problem(self, problem: &Problem) -> String {
         match problem {
             Problem::NoItem => self.text(Key::ProblemNoItem).to_owned(),
@@ -37,7 +37,7 @@ impl Words {
         }
     }
 
-    /// One line of the ticked list.
+    /// One line of the list of risks that the clinician ticks.
     pub fn risk(self, risk: Risk) -> &'static str {
         self.text(match risk {
             Risk::HighFallRisk => Key::RiskHighFallRisk,
@@ -54,7 +54,7 @@ impl Words {
         })
     }
 
-    /// Several problems, a sentence each.
+    /// Several problems, one sentence each.
     pub(super) fn problems(self, problems: &[Problem]) -> String {
         self.sentences(&problems.iter().map(|problem| self.problem(problem)).collect::<Vec<_>>())
     }

@@ -1,7 +1,7 @@
 //! What to do when something is wrong.
 //!
-//! Own words after public exercise safety sheets, Finucane 2020 (JOSPT 50:350-72) and Rushton 2023 (JOSPT 53:7-22). No
-//! number is printed, since it differs by country. Local rules and whoever is licensed to treat come first.
+//! Our own wording, based on public exercise safety sheets, Finucane 2020 (JOSPT 50:350-72) and Rushton 2023 (JOSPT 53:7-22). No
+//! telephone number is printed, because it differs by country. Local rules and the licensed clinician take precedence.
 
 use crate::{Key, Words};
 use exercises::alarm::{Scope, Trouble};
@@ -21,7 +21,7 @@ impl Words {
         steps.iter().map(|key| self.text(*key)).collect()
     }
 
-    /// What is paused; `whole` where everything is, as with trouble that nobody can tie to one exercise.
+    /// What is paused. `whole` is true if the whole plan is, as with a complaint that cannot be attributed to one exercise.
     pub fn paused(self, trouble: Trouble, whole: bool) -> &'static str {
         self.text(match trouble.scope() {
             _ if whole => Key::PausedPlan,

@@ -1,4 +1,4 @@
-//! What can be put right, as sentences.
+//! Entries that can be corrected, as sentences.
 
 use crate::date::upper;
 use crate::review::Names;
@@ -41,7 +41,7 @@ impl Words {
         }
     }
 
-    /// What counts instead: "Deleted.", "Now: 2 of 10."; nothing where nothing was corrected.
+    /// What counts instead: "Deleted.", "Now: 2 of 10."; `None` if nothing was corrected.
     pub fn corrected(self, line: &Correctable, names: Names<'_>) -> Option<String> {
         line.correction?;
         Some(match (line.said, line.now) {
@@ -52,7 +52,7 @@ impl Words {
         })
     }
 
-    /// As [`Words::said_so`], without what the entry says anyway.
+    /// Like [`Words::said_so`], but without the parts that the entry itself already shows.
     fn said_instead(self, now: EntryContent, names: Names<'_>) -> String {
         match now {
             EntryContent::Pain { score, .. } | EntryContent::Rated { score, .. } => self.of_ten(score),
@@ -61,7 +61,7 @@ impl Words {
         }
     }
 
-    /// What the button says that takes the entry out.
+    /// The label of the button that deletes the entry.
     pub fn take_out(self, said: EntryContent) -> &'static str {
         self.text(match said {
             EntryContent::Run { .. } => Key::CorrectNotDone,
@@ -71,7 +71,7 @@ impl Words {
     }
 }
 
-/// Whether the entry was said to be a mistake.
+/// Whether the entry was marked as a mistake.
 pub fn is_out(line: &Correctable) -> bool {
     line.correction == Some(Correction::Never)
 }
@@ -90,7 +90,7 @@ mod tests {
     }
 
     #[test]
-    fn what_was_said_and_what_counts_now() {
+    fn original_and_corrected_values_are_shown() {
         let words = Words::new(Locale::En);
         let (plan, exercises) = (crate::review::samples::plan(), crate::review::samples::exercises());
         let names = Names::of_prescription(words, &plan.prescription, &exercises);

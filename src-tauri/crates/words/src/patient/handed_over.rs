@@ -1,4 +1,4 @@
-//! What a summary hands over, line by line.
+//! The contents of a summary, line by line.
 
 use crate::date::upper;
 use crate::review::Names;
@@ -10,7 +10,7 @@ use exercises::time::DayNumber;
 use std::collections::BTreeMap;
 
 impl Words {
-    /// Everything that is in `summary`, in plain words; what is empty is not named.
+    /// Everything that is in `summary`, in plain words; empty parts are not mentioned.
     pub fn handed_over(self, summary: &Summary, names: Names<'_>, start: NaiveDate) -> Vec<String> {
         let date = |day: DayNumber| self.date(day.date(start));
         let days = summary.until.days_since(summary.from) + 1;
@@ -33,7 +33,7 @@ impl Words {
     }
 }
 
-/// Slots by item, in the order of their numbers.
+/// The number of slots of each item, ordered by item.
 fn slots(summary: &Summary) -> BTreeMap<ItemId, usize> {
     let mut by_item = BTreeMap::new();
     for day in &summary.days {
@@ -89,7 +89,7 @@ mod tests {
     }
 
     #[test]
-    fn everything_that_goes_is_named() {
+    fn everything_in_the_summary_is_named() {
         let day = |day| ItemDay { day, item: ItemId(1), revision: 1, slots: vec![(0, Mark::Done), (1, Mark::NotDone)] };
         let summary = Summary {
             days: vec![day(DayNumber(0)), day(DayNumber(1))],

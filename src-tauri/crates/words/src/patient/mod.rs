@@ -17,7 +17,7 @@ use exercises::plan::{BodySide, Item, Schedule, Side};
 use exercises::run::{Balance, Run, Share, Work};
 use exercises::time::Stamp;
 
-/// From so many minutes on a wait is told in hours.
+/// Waits of this many minutes or more are given in hours.
 const HOURS_FROM: i64 = 90;
 
 impl Words {
@@ -35,7 +35,7 @@ impl Words {
         self.next_on_day(&self.weekday_date_inline(next.date()), &time)
     }
 
-    /// "3 holds of 10 seconds, both sides"; where each side gets it, that is said.
+    /// "3 holds of 10 seconds, both sides"; the side is added if the exercise has sides.
     pub fn dose_of(self, item: &Item) -> String {
         let dose = self.dose(item.dose);
         match item.side {
@@ -46,7 +46,7 @@ impl Words {
         }
     }
 
-    /// The rung's name, where the exercise has more than one.
+    /// The level's name, if the exercise has more than one.
     pub fn rung_of(self, item: &Item, exercise: &Exercise) -> Option<String> {
         let only = exercise.ladders.iter().map(|ladder| ladder.rungs.len()).sum::<usize>() <= 1;
         let rung = exercise.rung(item.rung.as_ref()?)?;
@@ -66,7 +66,7 @@ impl Words {
         })
     }
 
-    /// "left side". "Left" alone, behind a number or "not done", reads as what remains.
+    /// "left side". "Left" alone, after a number or "not done", could be read as "remaining".
     fn of_side(self, leg: BodySide) -> &'static str {
         self.text(match leg {
             BodySide::Left => Key::LeftSide,
@@ -74,7 +74,7 @@ impl Words {
         })
     }
 
-    /// "left side"; empty where there are no sides.
+    /// "left side"; empty if there are no sides.
     pub fn side_of_part(self, leg: Option<BodySide>) -> String {
         leg.map(|leg| self.of_side(leg).to_owned()).unwrap_or_default()
     }
@@ -87,18 +87,18 @@ impl Words {
         }
     }
 
-    /// "Firm floor, eyes open"; empty where nothing is stood on.
+    /// "Firm floor, eyes open"; empty for an exercise other than a stance.
     pub fn conditions(self, work: &Work) -> String {
         let said = |balance: &Balance| upper(&self.surface_and_eyes(self.surface(balance.surface), self.eyes(balance.eyes)));
         work.balance().map(said).unwrap_or_default()
     }
 
-    /// "12.3" once it is shown, of milliseconds. Cut and not rounded, so that nobody reads 30 who did not reach it.
+    /// Milliseconds shown as seconds: "12.3". Truncated and not rounded, so that a time just below 30 is not shown as 30.
     pub fn seconds(self, ms: u32) -> Number {
         self.number(f64::from(ms / 100) / 10.0)
     }
 
-    /// "2 of 3 holds held to the end."
+    /// "2 of 3 holds completed."
     pub fn done_of(self, run: &Run, parts: Share) -> String {
         let done = self.parts_done(run.dose.kind(), parts.done, parts.of);
         match &run.work {
@@ -123,14 +123,14 @@ impl Words {
         }
     }
 
-    /// What is different on the item's rung, where the exercise has more than one.
+    /// What is different at the item's level, if the exercise has more than one.
     pub fn change_of(self, item: &Item, exercise: &Exercise) -> Option<String> {
         self.rung_of(item, exercise)?;
         let rung = exercise.rung(item.rung.as_ref()?)?;
         rung.text(self.lang()).map(|texts| self.at_this_level(&texts.change))
     }
 
-    /// "96 of 180 done. 2 extra sessions."; nothing where nothing was asked for and nothing was done.
+    /// "96 of 180 done. 2 extra sessions."; `None` if nothing was asked for and nothing was done.
     pub fn done_plainly(self, item: &ItemAdherence) -> Option<String> {
         let kept = item.kept.map(|kept| self.done_count(kept.k, kept.n));
         let extra = (item.extra.runs > 0).then(|| self.extra_plainly(item.extra.runs));
@@ -140,12 +140,12 @@ impl Words {
         }
     }
 
-    /// What a clock says that is behind what was recorded: the day of the last entry, and the day that it takes for today.
+    /// The warning that the device's clock is behind the record: with the day of the last entry, and today's date by the clock.
     pub fn clock_is_behind(self, last: NaiveDate, today: NaiveDate) -> String {
         self.clock_behind(&self.date(last), &self.date(today))
     }
 
-    /// "your middle value this week: 14 s; aim 30 s".
+    /// "your usual this week: 14 s; target 30 s".
     pub fn own_and_aim(self, own_ms: Option<u32>, aim_s: u32) -> String {
         match own_ms {
             Some(own) => self.usual_and_target(self.seconds(own), aim_s),
@@ -174,7 +174,7 @@ mod tests {
     }
 
     #[test]
-    fn a_side_is_never_what_remains() {
+    fn a_side_cannot_be_read_as_remaining() {
         let said = |words: Words| words.with_side(words.part_done(PartDone::Not), Some(BodySide::Left));
         assert_eq!([said(EN), said(ES)], ["not done, left side", "sin hacer, lado izquierdo"]);
         assert_eq!(EN.with_side("Hold 2 of 3".into(), Some(BodySide::Right)), "Hold 2 of 3, right side");
@@ -182,7 +182,7 @@ mod tests {
     }
 
     #[test]
-    fn a_clock_that_is_behind_says_both_days() {
+    fn the_warning_about_a_slow_clock_names_both_days() {
         let (last, today) = (NOW.date(), NOW.date().pred_opt().expect("a day before"));
         assert!(
             EN.clock_is_behind(last, today)
@@ -200,7 +200,7 @@ mod tests {
     }
 
     #[test]
-    fn seconds_are_cut_and_not_rounded() {
+    fn seconds_are_truncated_and_not_rounded() {
         assert_eq!([29_990, 30_000, 12_340].map(|ms| EN.shown(EN.seconds(ms))), ["29.9", "30", "12.3"]);
         assert_eq!(ES.shown(ES.seconds(12_340)), "12,3");
     }

@@ -6,8 +6,8 @@ use exercises::time::Stamp;
 use wire::device::Reminders;
 
 impl Words {
-    /// What a notification says of a session that is due at a minute of the day and takes so many seconds: title and body.
-    /// Nothing medical: somebody else may see the screen.
+    /// Title and body of the notification for a session that is due at a minute of the day and takes about `takes_s` seconds. It
+    /// says nothing medical, because somebody else may see the screen.
     pub fn reminder(self, minute: u16, takes_s: u32) -> (String, &'static str) {
         (self.reminder_title(&self.minute(minute), &self.takes_inline(takes_s)), self.text(Key::ReminderBody))
     }
@@ -17,13 +17,13 @@ impl Words {
         self.no_reminder_hours_span(&self.minute(span.from), &self.minute(span.to))
     }
 
-    /// "In a meeting until 11:30.", "No reminder until 13:00."; nothing where a reminder may come.
+    /// "In a meeting until 11:30.", "No reminder until 13:00."; `None` if reminders are not suppressed.
     pub fn silence(self, reminders: &Reminders) -> Option<String> {
         let at = |time: Stamp| self.minute_inline(time.minute());
         match (reminders.silent, reminders.meeting_until, reminders.silent_until) {
             (false, ..) => None,
             (true, Some(meeting), Some(silent)) if meeting == silent => Some(self.meeting_until(&at(meeting))),
-            // Hours without reminders go on when the meeting is over.
+            // Hours without reminders continue after the end of the meeting.
             (true, Some(meeting), Some(silent)) => {
                 Some(self.two_sentences(&self.meeting_until(&at(meeting)), &self.no_reminder_until(&at(silent))))
             }
@@ -57,7 +57,7 @@ mod tests {
     const EN: Words = Words::new(Locale::En);
     const ES: Words = Words::new(Locale::Es);
 
-    /// So many minutes after 14:02 on Wednesday 25 February 2026, at UTC+1.
+    /// The given number of minutes after 14:02 on Wednesday 25 February 2026, at UTC+1.
     fn later(minutes: i64) -> Stamp {
         Stamp { utc_ms: 1_772_024_520_000 + minutes * 60_000, offset_s: 3600 }
     }
@@ -67,7 +67,7 @@ mod tests {
     }
 
     #[test]
-    fn why_it_is_silent_and_until_when() {
+    fn why_reminders_are_suppressed_and_until_when() {
         let said = |meeting, silent| EN.silence(&reminders(meeting, silent)).expect("silent");
         assert_eq!(said(Some(later(60)), Some(later(60))), "In a meeting until 15:02.");
         assert_eq!(said(Some(later(60)), Some(later(90))), "In a meeting until 15:02. No reminder until 15:32.");

@@ -1,4 +1,4 @@
-//! What is said of the phone during balance, and of sway.
+//! Texts about the phone during balance, and about sway.
 
 use crate::{Key, Words};
 use exercises::run::SetUp;
@@ -15,7 +15,7 @@ impl Words {
         (self.text(name), self.text(what))
     }
 
-    /// What to do with the phone and the hands, step by step.
+    /// What to do with the phone and the hands, in steps.
     pub fn set_up_steps(self, set_up: SetUp) -> [&'static str; 3] {
         let [phone, hands] = match set_up {
             SetUp::OnSupport => [Key::PhoneOnSupport, Key::HandOverPhone],
@@ -25,7 +25,7 @@ impl Words {
         [Key::SupportNear, phone, hands].map(|key| self.text(key))
     }
 
-    /// "Did your foot touch the floor after about 14.2 seconds?"
+    /// "Did your foot touch the floor after about 14.2 s?"
     pub fn asked_after_trial(self, asked: TrialQuestion) -> String {
         match asked {
             TrialQuestion::At(s) => self.ask_touched_at(self.number(s)),
@@ -34,16 +34,16 @@ impl Words {
         }
     }
 
-    /// "to be confirmed: it may have been 30 s or more"; nothing where it is certain.
+    /// That the time still has to be confirmed, with the other possible time; `None` if it is certain.
     pub fn to_be_confirmed(self, sensed: &Sensed) -> Option<String> {
         let other = sensed.otherwise?;
         let seconds = self.seconds(other.held_ms);
         Some(if other.censored { self.not_certain_least(seconds) } else { self.not_certain(seconds) })
     }
 
-    /// "side to side 13.9 cm/s², all round 18.7 cm/s², path a second 117.8 cm/s³".
+    /// "side to side 13.9 cm/s², all directions 18.7 cm/s², path per second 117.8 cm/s³".
     pub fn sway(self, shown: &ReportedFigures) -> String {
-        // Figures are counted in tenths of a millimetre.
+        // Figures are in tenths of a millimetre.
         let figure = |tenths: u32| self.number(f64::from(tenths) / 100.0);
         let side = shown.rms_ml.map(|ml| self.sway_figure(self.text(Key::SwaySide), figure(ml)));
         let all = self.sway_figure(self.text(Key::SwayAllDirections), figure(shown.rms_planar));
@@ -51,7 +51,7 @@ impl Words {
         self.commas(&side.into_iter().chain([all, path]).collect::<Vec<_>>())
     }
 
-    /// "Not measured: the trial was too short"; nothing where figures are there.
+    /// "Not measured: the attempt was too short"; `None` if there are figures.
     pub fn not_measured(self, sensed: &Sensed) -> Option<String> {
         let why = sensed.reasons.first().map(|reason| self.text(why(*reason)))?;
         Some(self.not_measured_because(why))
@@ -77,7 +77,7 @@ mod tests {
     use crate::Locale;
 
     #[test]
-    fn sway_is_told_in_centimetres() {
+    fn sway_is_shown_in_centimetres() {
         let shown = ReportedFigures { rms_ml: Some(1393), rms_planar: 1866, path_per_s: 11_780 };
         let said = "side to side 13.9\u{a0}cm/s², all directions 18.7\u{a0}cm/s², path per second 117.8\u{a0}cm/s³";
         assert_eq!(Words::new(Locale::En).sway(&shown), said);

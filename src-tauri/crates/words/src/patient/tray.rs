@@ -1,11 +1,11 @@
-//! What the tray's menu says of the day. Nothing medical: somebody else may see the screen.
+//! The text about the day in the tray's menu. It says nothing medical, because somebody else may see the screen.
 
 use crate::{Key, Words};
 use exercises::time::Stamp;
 use exercises::today::{Head, Today};
 
 impl Words {
-    /// The day in a few lines: what is done, what is next, and a meeting that goes on.
+    /// The day in a few lines: what is done, what is next, and a current meeting.
     pub fn tray(self, today: &Today, meeting_until: Option<Stamp>) -> Vec<String> {
         let at = |time: Stamp| self.minute_inline(time.minute());
         let (done, of) = today.count();
@@ -39,7 +39,7 @@ mod tests {
     use exercises::slots::SlotRef;
     use exercises::today::TodayKnot;
 
-    /// So many minutes after 14:02 on Wednesday 25 February 2026, at UTC+1.
+    /// The given number of minutes after 14:02 on Wednesday 25 February 2026, at UTC+1.
     fn later(minutes: i64) -> Stamp {
         Stamp { utc_ms: 1_772_024_520_000 + minutes * 60_000, offset_s: 3600 }
     }

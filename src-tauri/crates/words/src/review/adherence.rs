@@ -1,4 +1,4 @@
-//! Did they do it: the word, the counts, and what lies behind them.
+//! Was the plan followed: the verdict, the counts, and the details.
 
 use super::Finding;
 use crate::{Key, Words};
@@ -8,13 +8,13 @@ use exercises::chart::{LegendEntry, Shape};
 use exercises::summary::WeekDelay;
 use exercises::time::DayNumber;
 
-/// A pause shorter than this is told by the strings alone, in days.
+/// A pause of fewer days than this is only visible in the strings and gets no sentence.
 const PAUSE_DAYS: u16 = 3;
-/// So many hours a day make a morning and an afternoon worth telling apart.
+/// Least number of hours a day for which mornings and afternoons are compared.
 const HOURS: usize = 4;
 
 impl Words {
-    /// "Partly", and "96 of 180 slots, 53 %."
+    /// "Partly", and "96 of 180 sessions, 53%."
     pub fn adherence(self, item: &ItemAdherence) -> Finding {
         let Some(kept) = item.kept else {
             return Finding { word: self.text(Key::ReviewNothingDue).to_owned(), figures: String::new() };
@@ -28,14 +28,14 @@ impl Words {
         self.finding(word, self.review_sessions_done(kept.n, kept.k, percent))
     }
 
-    /// Since when it broke off; nothing where it did not.
+    /// Since when the item is no longer done; `None` if it still is.
     pub fn broke_off(self, item: &ItemAdherence, start: NaiveDate) -> Option<String> {
         let broke = item.broke_off?;
         let values = [broke.before.k, broke.before.n, broke.after.k, broke.after.n];
         Some(self.review_dropped_off(&self.date(broke.since.date(start)), values[0], values[1], values[2], values[3]))
     }
 
-    /// Everything else that is worth a line: dose, days, what stands apart, pauses, stops.
+    /// All other facts worth a line: dose, days, figures that are counted separately, pauses, stops.
     pub fn adherence_details(self, item: &ItemAdherence, start: NaiveDate) -> Vec<String> {
         let lines = [
             item.dose.map(|dose| self.dose_kept(dose)),
@@ -62,7 +62,7 @@ impl Words {
         Some(self.review_delay(&date, lower, upper))
     }
 
-    /// What a mark on a day's string means; without a shape, the string itself.
+    /// The meaning of a mark on a day's string; without a shape, of the string itself.
     pub fn legend(self, shape: Option<Shape>) -> &'static str {
         self.text(match shape {
             Some(Shape::Knot) => Key::ReviewLegendDone,
@@ -74,7 +74,7 @@ impl Words {
         })
     }
 
-    /// What a sign on a day's string means.
+    /// The meaning of a sign on a day's string.
     pub fn sign(self, sign: LegendEntry) -> &'static str {
         match sign {
             LegendEntry::Mark(shape) => self.legend(Some(shape)),
@@ -83,12 +83,12 @@ impl Words {
         }
     }
 
-    /// "no record", for a dotted string.
+    /// "no record", the meaning of a dotted string.
     pub fn legend_no_record(self) -> &'static str {
         self.text(Key::ReviewLegendNoRecord)
     }
 
-    /// "Before noon 61 of 90, from noon on 12 of 180." Nothing where few hours are asked for.
+    /// "Before noon 61 of 90, from noon on 12 of 180." `None` if slots are due in few hours of the day only.
     pub fn half_days(self, item: &ItemAdherence) -> Option<String> {
         let hours = &item.rhythm.hours;
         let sum = |of: &dyn Fn(u8) -> bool| {
@@ -138,7 +138,7 @@ impl Words {
     }
 }
 
-/// Whole percent, never rounded up to 100.
+/// The share in whole percent, never rounded up to 100.
 fn percent(share: KofN) -> u32 {
     share.k * 100 / share.n.max(1)
 }

@@ -1,4 +1,4 @@
-//! Alarms as the clinician reads them.
+//! Alarms in the clinician's review.
 
 use super::{Finding, Names};
 use crate::{Key, Words};
@@ -6,7 +6,7 @@ use exercises::alarm::{Scope, Trouble};
 use exercises::review::ReviewAlarm;
 
 impl Words {
-    /// What was wrong, in the clinician's words.
+    /// The complaint, in the clinician's terms.
     pub fn trouble_noted(self, trouble: Trouble) -> &'static str {
         self.text(match trouble {
             Trouble::HeartOrBreath => Key::ReviewHeartOrBreath,
@@ -20,7 +20,7 @@ impl Words {
         })
     }
 
-    /// "Nearly fell", and "on 16 November, during Stand on one leg. All balance has been paused since."
+    /// "Nearly fell", and "on 16 November, during Stand on one leg. All balance exercises have been paused for safety since."
     pub fn review_alarm(self, alarm: &ReviewAlarm, names: Names<'_>) -> Finding {
         let date = self.date(alarm.date);
         let when = match (alarm.item, alarm.trouble.scope()) {

@@ -1,4 +1,4 @@
-//! Is it working: seconds on one leg.
+//! Is the plan working: seconds on one leg.
 
 use super::{Finding, Names, upper};
 use crate::{Key, Number, Words};
@@ -29,7 +29,7 @@ impl Words {
         self.review_stance_conditions(&names.exercise(&group.exercise), surface, eyes, self.set_up(group.set_up), &up_to)
     }
 
-    /// "Rising", and "12 to 22 s over 16 days; more than the 4.1 s that count (own day-to-day spread)."
+    /// "Rising", and "12 to 22 s over 16 days; exceeds the minimum change of 4.1 s" with its basis.
     pub fn stance(self, series: &StanceSeries) -> Finding {
         let (word, figures) = self.stance_change(series);
         self.finding(word, figures)
@@ -62,7 +62,7 @@ impl Words {
 
     fn stance_unclear(self, series: &StanceSeries, of: &TrendFigures) -> (Key, String) {
         let ((from, to), days) = (self.ends(series, of), series.days.len());
-        // As much as counts, and still unclear: to name the amount would contradict the word.
+        // The change is large enough but not certain: naming the minimum change would contradict the verdict.
         let figures = if of.change.abs() >= of.important.difference {
             self.review_stance_too_variable(from, to, days)
         } else {
@@ -71,7 +71,7 @@ impl Words {
         (Key::ReviewNoClearChange, figures)
     }
 
-    /// Where the line begins and ends; it may lead beyond what can be measured.
+    /// The values at the start and end of the line, which may lie beyond what can be measured.
     fn ends(self, series: &StanceSeries, of: &TrendFigures) -> (Number, Number) {
         let at = |value: Option<&StanceDay>| {
             let seconds = value.map_or(0.0, |value| of.line.at(i32::from(value.day)));
@@ -88,7 +88,7 @@ impl Words {
         })
     }
 
-    /// "Left 12.4 s, right 18.6 s: 66 % of the right."
+    /// "Left 12.4 s, right 18.6 s: 66% of the right."
     pub fn side_to_side(self, sides: &SideToSide) -> String {
         let other = match sides.involved {
             BodySide::Left => BodySide::Right,
@@ -110,8 +110,8 @@ impl Words {
         }
     }
 
-    /// "28 October, firm floor, eyes open: left 12.4 s, right 31 s or more", a line for each visit and condition. Of several
-    /// times of one leg the last is the visit's own: "left 31.5 s (earlier: left 33 s)".
+    /// "28 October, firm floor, eyes open: left 12.4 s, right 31 s or more", one line per visit and condition. If one leg has
+    /// several times, the last one is the visit's own: "left 31.5 s (earlier: left 33 s)".
     pub fn visit_stances(self, baselines: &[(DayNumber, StanceBaseline)], start: NaiveDate) -> Vec<String> {
         type Conditions = (DayNumber, Surface, Eyes);
         type Times = Vec<(BodySide, Vec<String>)>;
@@ -141,7 +141,7 @@ impl Words {
     }
 }
 
-/// A verdict within a line.
+/// The form of a verdict within a line.
 fn inline(word: Key) -> Key {
     match word {
         Key::ReviewRising => Key::ReviewRisingInline,
@@ -153,7 +153,7 @@ fn inline(word: Key) -> Key {
     }
 }
 
-/// What is listed under `name`, in the order in which names came.
+/// The list's entry for `name`, which is added at the end if it does not exist. Entries keep the order in which names came.
 fn in_place<K: PartialEq, T: Default>(list: &mut Vec<(K, T)>, name: K) -> &mut T {
     let place = match list.iter().position(|(other, _)| *other == name) {
         Some(place) => place,
@@ -171,7 +171,7 @@ mod tests {
     use crate::Locale;
 
     #[test]
-    fn two_times_of_one_leg_are_told_apart() {
+    fn two_times_of_one_leg_are_distinguished() {
         let of = |leg, tenths| StanceBaseline {
             taken: None,
             leg,

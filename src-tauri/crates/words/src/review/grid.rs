@@ -1,4 +1,4 @@
-//! The days' strings for a terminal: a column a day, a row a time, weeks apart.
+//! The days' strings for a terminal: one column per day, one row per time, with a gap between weeks.
 
 use crate::Words;
 use chrono::{Datelike, Weekday};
@@ -8,11 +8,11 @@ use exercises::id::ItemId;
 use exercises::review::DayString;
 use std::collections::BTreeSet;
 
-/// Most days that fit beside the times.
+/// Largest number of days that fit beside the times.
 const MAX_DAYS: usize = 56;
 
 impl Words {
-    /// One item's last days, a [`letter`] a slot, a blank where nothing was asked for; empty where it had no slot.
+    /// The last days of one item, with a [`letter`] for each slot and a blank where no slot was due; empty if the item had no slots.
     pub(super) fn string_rows(self, days: &[DayString], item: ItemId) -> Vec<String> {
         let days = &days[days.len().saturating_sub(MAX_DAYS)..];
         let knots = days.iter().flat_map(|day| day.knots.iter().filter(|knot| knot.item == item));
@@ -36,7 +36,7 @@ impl Words {
         rows
     }
 
-    /// Dates over the first day and each Monday, where the one before leaves room.
+    /// The dates above the first day and each Monday, if the previous date leaves enough space.
     fn week_starts(self, days: &[DayString]) -> String {
         let mut line = String::new();
         let mut column = 0;
@@ -62,7 +62,7 @@ fn cell(mark: Mark) -> char {
     }
 }
 
-/// One sign as a letter.
+/// The letter for a sign.
 pub(super) fn letter(sign: LegendEntry) -> char {
     match sign {
         LegendEntry::Mark(Shape::Knot) => '●',

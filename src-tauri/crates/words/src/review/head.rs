@@ -1,28 +1,28 @@
-//! What stands above the answers, and their headings.
+//! The head of the review, and the headings of its questions.
 
 use crate::{Key, Words};
 use exercises::plan::Plan;
 use exercises::review::Review;
 use wire::clinic::ReviewPage;
 
-/// The questions that a review answers, in their order.
+/// The questions that a review answers, in this order.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum ReviewQuestion {
     /// Did anything alarming happen?
     Alarms,
-    /// Did they do it: when, how fully, and since when not?
+    /// Was the plan followed: when, how completely, and since when not?
     Done,
     /// Did it hurt?
     Pain,
-    /// Is it working: balance?
+    /// Is the plan working: balance?
     Balance,
-    /// Is it working: activities?
+    /// Is the plan working: activities?
     Activities,
     /// What got in the way?
     Barriers,
     /// What next?
     Next,
-    /// What else the patient says.
+    /// What else did the patient write?
     Notes,
 }
 
@@ -41,7 +41,7 @@ impl Words {
         })
     }
 
-    /// What is said where there is nothing to answer with.
+    /// The text if there are no data to answer a question.
     pub fn unanswered(self, question: ReviewQuestion) -> &'static str {
         self.text(match question {
             ReviewQuestion::Alarms => Key::ReviewNoAlarm,
@@ -72,7 +72,7 @@ impl Words {
         }
     }
 
-    /// What the record covers, and what has not come yet; empty where nothing has.
+    /// The period that the record covers, and which entries are still missing; empty if nothing was received.
     pub fn review_covers(self, page: &ReviewPage) -> Vec<String> {
         let Some(review) = &page.review else { return vec![self.text(Key::ReviewNoSummary).to_owned()] };
         let mut lines = Vec::new();
@@ -95,7 +95,7 @@ impl Words {
         (review.revision < newest).then(|| self.review_older_plan_followed(review.revision, newest))
     }
 
-    /// "Proposals by rule …".
+    /// The note that proposals follow fixed rules and that the clinician decides.
     pub fn proposals_only(self) -> &'static str {
         self.text(Key::ReviewProposalsOnly)
     }

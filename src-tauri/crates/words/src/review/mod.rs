@@ -1,7 +1,7 @@
-//! The review in words: the window, the paper and the terminal say the same sentences.
+//! The review in words: window, printed page and terminal show the same sentences.
 //!
-//! Every finding is a word and its figures: the word can stand alone and the figures say what it rests on. What is not
-//! known is said as not known.
+//! Every finding consists of a verdict and its figures: the verdict can be read alone, and the figures say what it is based on.
+//! Unknown facts are stated as unknown.
 
 mod adherence;
 mod alarms;
@@ -22,12 +22,12 @@ pub use next::StepWords;
 pub use crate::date::upper;
 use crate::{Key, Words};
 
-/// A word, and the figures that it rests on.
+/// A verdict and the figures that it is based on.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Finding {
-    /// The word: "better".
+    /// The verdict: "better".
     pub word: String,
-    /// The figures: they go on from the word; may be empty.
+    /// The figures, which continue the verdict's sentence; may be empty.
     pub figures: String,
 }
 

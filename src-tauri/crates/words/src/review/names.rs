@@ -1,4 +1,4 @@
-//! What a review's numbers stand for: names of items, complaints and activities, in the plan in force or an earlier one.
+//! The names of the items, complaints and activities in a review, from the plan in force or an earlier one.
 
 use crate::Words;
 use exercises::catalogue::{Exercise, ExerciseId, RungId};
@@ -36,7 +36,7 @@ impl<'a> Names<'a> {
         self.prescription.into_iter().chain(self.earlier.iter().map(|plan| &plan.prescription))
     }
 
-    /// The item, as the newest revision that has it says.
+    /// The item as in the newest revision that has it.
     pub fn find(&self, id: ItemId) -> Option<&'a Item> {
         self.prescriptions().find_map(|plan| plan.item(id))
     }
@@ -51,18 +51,18 @@ impl<'a> Names<'a> {
         }
     }
 
-    /// The exercise's name; its id where the catalogue does not know it.
+    /// The exercise's name; its id if the catalogue does not have it.
     pub fn exercise(&self, id: &ExerciseId) -> String {
         let known = self.known(id).and_then(|exercise| exercise.text(self.words.lang()));
         known.map_or_else(|| id.to_string(), |texts| texts.name.clone())
     }
 
-    /// The exercise, where the catalogue knows it.
+    /// The exercise, if the catalogue has it.
     pub fn known(&self, id: &ExerciseId) -> Option<&'a Exercise> {
         self.exercises.iter().find(|exercise| exercise.id == *id)
     }
 
-    /// The rung's name; its id where the catalogue does not know it.
+    /// The level's name; its id if the catalogue does not have it.
     pub fn rung(&self, exercise: &ExerciseId, rung: &RungId) -> String {
         let known = self.known(exercise).and_then(|exercise| exercise.rung(rung)?.text(self.words.lang()));
         known.map_or_else(|| rung.to_string(), |texts| texts.name.clone())
@@ -78,7 +78,7 @@ impl<'a> Names<'a> {
         }
     }
 
-    /// In the patient's words.
+    /// An activity in the patient's words.
     pub fn activity(&self, id: ActivityId) -> String {
         let named = self.prescriptions().find_map(|plan| plan.activities.iter().find(|activity| activity.id == id));
         named.map_or_else(|| self.words.review_some_activity(id.0), |activity| activity.name.clone())
@@ -86,7 +86,7 @@ impl<'a> Names<'a> {
 }
 
 impl Words {
-    /// "left", "right", of a leg whose noun is clear.
+    /// "left", "right", if it is clear that a leg is meant.
     pub fn leg_short(self, leg: BodySide) -> &'static str {
         self.side(match leg {
             BodySide::Left => Side::Left,

@@ -9,16 +9,16 @@ use exercises::suggest::{Advice, Hindrance, Reason, Step, Suggestion};
 /// A proposal in words.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct StepWords {
-    /// "Advance".
+    /// "Progress".
     pub advice: String,
-    /// "to 15 seconds a hold"; empty where nothing changes.
+    /// "to 15 seconds per hold"; empty if nothing changes.
     pub step: String,
     /// "The target was met in two sessions in a row, with little pain."
     pub reason: String,
 }
 
 impl StepWords {
-    /// "Advance to 15 seconds a hold".
+    /// "Progress to 15 seconds per hold".
     pub fn line(&self, words: Words) -> String {
         if self.step.is_empty() { self.advice.clone() } else { words.review_advice_and_step(&self.advice, &self.step) }
     }
@@ -34,7 +34,7 @@ impl Words {
         }
     }
 
-    /// A step that the person may take, as a question ("On to 15 seconds a hold?"), and why.
+    /// A change that the person may make, as a question ("Go up to 15 seconds per hold?"), and the reason.
     pub fn offered_step(self, suggestion: &Suggestion, exercise: &Exercise, today: NaiveDate) -> (String, String) {
         let names = Names::of_exercises(self, std::slice::from_ref(exercise));
         let step = match suggestion.step() {
@@ -46,7 +46,7 @@ impl Words {
         (question, self.reason(&suggestion.reason, today))
     }
 
-    /// "Advance".
+    /// "Progress".
     pub fn advice(self, advice: &Advice) -> &'static str {
         self.text(match advice {
             Advice::Advance(_) => Key::ReviewProgress,
@@ -56,7 +56,7 @@ impl Words {
         })
     }
 
-    /// "to 15 seconds a hold"; empty where nothing changes.
+    /// "to 15 seconds per hold"; empty if nothing changes.
     pub fn step(self, suggestion: &Suggestion, names: Names<'_>) -> String {
         let Some(step) = suggestion.step() else { return String::new() };
         match step {
@@ -72,7 +72,7 @@ impl Words {
         }
     }
 
-    /// Why, one sentence.
+    /// The reason, in one sentence.
     pub fn reason(self, reason: &Reason, start: NaiveDate) -> String {
         let what = match reason {
             Reason::Alarm { trouble, .. } => {

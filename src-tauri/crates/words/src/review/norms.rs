@@ -1,4 +1,4 @@
-//! Is it working: published times beside a person's own, or why there are none.
+//! Is the plan working: published times for comparison with a person's own, or the reason why there are none.
 
 use super::upper;
 use crate::{Key, Words};
@@ -12,7 +12,7 @@ use exercises::norms::{
 use exercises::review::{AgainstNorms, StanceSeries};
 
 impl Words {
-    /// Both figures side by side with source and caveats, or one short sentence why there is nothing beside.
+    /// Both figures with source and caveats, or one short sentence why there is no comparison.
     pub fn against_norms(self, norms: &AgainstNorms, start: NaiveDate) -> String {
         match &norms.comparison {
             Comparison::Beside(beside) => self.beside(beside, norms, start),
@@ -20,7 +20,7 @@ impl Words {
         }
     }
 
-    /// A line for each leg; one for both where nothing applies to either for the same reason.
+    /// One line for each leg; a single line if no norm applies to either leg for the same reason.
     pub fn against_norms_by_leg(self, legs: &[StanceSeries], start: NaiveDate) -> Vec<String> {
         let said: Vec<String> = legs.iter().map(|leg| self.against_norms(&leg.norms, start)).collect();
         match said.split_first() {
@@ -29,14 +29,14 @@ impl Words {
         }
     }
 
-    /// The clinic's table: where it is from, then a row a line; or that there is none.
+    /// The clinic's table: its source, then one line per row; or that there is none.
     pub fn norms_kept(self, table: Option<&ClinicTable>) -> Vec<String> {
         let Some(table) = table else { return vec![self.text(Key::ReviewNormsNone).to_owned()] };
         let head = self.review_norms_source(table.rows.len(), &table.source);
         std::iter::once(head).chain(table.rows.iter().map(|row| self.norm_row(row))).collect()
     }
 
-    /// What removing the clinic's table did.
+    /// The result of removing the clinic's table.
     pub fn norms_removed(self, was: bool) -> &'static str {
         self.text(if was { Key::ReviewNormsRemoved } else { Key::ReviewNormsNone })
     }
@@ -63,7 +63,7 @@ impl Words {
         self.sentences(&std::iter::once(head).chain(said).collect::<Vec<_>>())
     }
 
-    /// Reasons of one kind together: "not known of these attempts: feet, arms".
+    /// Combines reasons of one kind: "not known of these attempts: feet, arms".
     fn why_not(self, reasons: &[WhyNot]) -> String {
         let of = |line: fn(Words, &str) -> String, pick: fn(&WhyNot) -> Option<Condition>| {
             let what: Vec<&str> = reasons.iter().filter_map(pick).map(|condition| self.condition(condition)).collect();
@@ -128,7 +128,7 @@ impl Words {
         }
     }
 
-    /// "a mean of 21.5 s: 40 to 49 years, eyes open, firm floor, ..."; what is not stated is left out.
+    /// "a mean of 21.5 s: 40 to 49 years, eyes open, firm floor, ..."; conditions that are not stated are left out.
     fn norm_row(self, row: &ClinicRow) -> String {
         let Conditions { ages, eyes, surface, feet, arms, statistic, cap } = row.conditions;
         let feet = feet.map(|feet| match feet {
@@ -217,7 +217,7 @@ mod tests {
     }
 
     #[test]
-    fn both_figures_stand_side_by_side_with_source_and_caveats() {
+    fn both_figures_are_shown_with_source_and_caveats() {
         assert_eq!(
             EN.against_norms(&beside(), start()),
             "On 26 November, best of 3 attempts: 30 s. For comparison: a mean of 27.5 s, standard deviation 4 s (40 to 49 years, \
@@ -234,7 +234,7 @@ mod tests {
     }
 
     #[test]
-    fn where_nothing_applies_one_sentence_says_why() {
+    fn if_no_norm_applies_one_sentence_says_why() {
         let reasons = vec![
             WhyNot::NotKnown(Condition::Feet),
             WhyNot::NotStated(Condition::Cap),
@@ -255,7 +255,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_kept_is_told_row_by_row() {
+    fn the_stored_table_is_shown_row_by_row() {
         let open = Conditions { ages: Some(Ages { from: 80, to: None }), eyes: None, surface: None, ..conditions() };
         let table = ClinicTable {
             source: "Invented list".into(),

@@ -1,4 +1,4 @@
-//! Did it hurt, and what of the activities that the patient named?
+//! Did it hurt, and how did the activities that the patient named change?
 
 use super::Finding;
 use crate::{Key, Number, Words};
@@ -9,7 +9,7 @@ use exercises::score::Score;
 use exercises::time::DayNumber;
 
 impl Words {
-    /// "Better", and "6 to 3: 3 points less, 50 %. A change counts from 2 points and 30 % on."
+    /// "Better", and "6 to 3: 3 points lower, 50%. Minimum change: 2 points and 30%."
     pub fn pain(self, series: &PainSeries) -> Finding {
         let PainChange { verdict, base, now } = series.change;
         let (Some(base), Some(now)) = (base, now) else { return self.pain_few(series.points.len()) };
@@ -39,7 +39,7 @@ impl Words {
         (!list.is_empty()).then(|| self.review_at_visits(&self.commas(&list)))
     }
 
-    /// "No clear change", and "4 to 6. A change counts from 3 points on."
+    /// "No clear change", and "4 to 6. Minimum change: 3 points."
     pub fn activity_change(self, change: &ActivityChange) -> Finding {
         let (Some(base), Some(now)) = (change.base, change.now) else {
             return self.finding(Key::ReviewNotEnoughData, self.text(Key::ReviewActivityNotAgain).to_owned());

@@ -1,4 +1,4 @@
-//! A patient of an invented clinic: four weeks of hourly holds that break off, and balance that gets better.
+//! Sample data of an invented patient: four weeks of hourly holds that are broken off, and balance that improves.
 
 use chrono::{Duration, NaiveDate};
 use exercises::alarm::Trouble;
@@ -130,7 +130,7 @@ pub fn plan() -> Plan {
     plan
 }
 
-/// Four weeks: kept until day 11, then little; the weekend of the third week without any record.
+/// Four weeks: followed until day 11, then little; no record of the third week's weekend.
 fn summary(plan: &Plan) -> Summary {
     let days: Vec<u16> = (0..28).collect();
     let workday = |day: &&u16| **day % 7 < 5;
@@ -216,7 +216,7 @@ fn pain(day: u16) -> PainOn {
     PainOn { n: u32::from(day) + 100, day: DayNumber(day), complaint: ComplaintId(1), score, after: None }
 }
 
-/// The page after four weeks.
+/// The review page after four weeks.
 pub fn page() -> ReviewPage {
     let plan = plan();
     let catalogue = Catalogue { exercises: exercises() };

@@ -1,11 +1,11 @@
-//! Is it working: sway, where the phone was on the body.
+//! Is the plan working: sway, if the patient wore the phone.
 
 use crate::{Key, Words};
 use exercises::change::{SwaySeries, SwaySession};
 use exercises::sway::{ReportedFigures, SessionChange};
 
 impl Words {
-    /// The last measured day, whether it differs from the first, and what is uncertain; a line each.
+    /// The last measured day, whether it differs from the first, and what is uncertain; one line each.
     pub fn sway_series(self, series: &SwaySeries) -> Vec<String> {
         let last = series.sessions.last().map(|last| {
             let sway = self.sway(&shown(last));
@@ -25,7 +25,7 @@ impl Words {
     }
 }
 
-/// A session's means as the patient's screen counts figures.
+/// A session's means in the units of the patient's screen.
 fn shown(session: &SwaySession) -> ReportedFigures {
     let tenths = |figure: f64| (figure * 10_000.0).round() as u32;
     ReportedFigures {
@@ -43,7 +43,7 @@ mod tests {
     use exercises::time::DayNumber;
 
     #[test]
-    fn the_last_day_the_difference_and_what_is_open() {
+    fn the_last_day_the_difference_and_open_questions_are_shown() {
         let day =
             SwaySession { day: DayNumber(9), trials: 3, rms_ml: None, rms_planar: 0.12, path_per_s: 1.0, touch_downs: 0 };
         let series = SwaySeries {

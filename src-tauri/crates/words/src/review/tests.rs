@@ -25,7 +25,7 @@ fn the_whole_review_fills_every_place_and_keeps_its_width() {
 }
 
 #[test]
-fn the_answers_stand_in_the_order_of_the_questions() {
+fn the_answers_are_in_the_order_of_the_questions() {
     let text = EN.review_text(&page());
     let at =
         |question| text.find(&EN.question(question).to_uppercase()).unwrap_or_else(|| panic!("{question:?} in\n{text}"));
@@ -41,7 +41,7 @@ fn says(text: &str, part: &str) {
 }
 
 #[test]
-fn four_weeks_of_an_invented_patient_read_as_they_went() {
+fn four_weeks_of_an_invented_patient_are_described_correctly() {
     let text = EN.review_text(&page());
     says(&text, "28 days since 26 October; 2 exercises; visit today");
     says(
@@ -60,7 +60,7 @@ fn four_weeks_of_an_invented_patient_read_as_they_went() {
 }
 
 #[test]
-fn an_unclear_change_says_what_it_lacks() {
+fn an_unclear_change_says_what_is_missing() {
     let review = page().review.expect("a review");
     let to_and_fro = [10.0, 14.0, 9.0, 15.0, 10.0, 16.0, 9.0, 15.0];
     let days: Vec<DayValue> = (0..).zip(to_and_fro).map(|(day, value)| DayValue { day, value }).collect();
@@ -75,7 +75,7 @@ fn an_unclear_change_says_what_it_lacks() {
 }
 
 #[test]
-fn the_strings_show_the_hour_and_the_day_at_which_it_broke_off() {
+fn the_strings_show_the_hour_and_the_day_of_breaking_off() {
     let text = EN.review_text(&page());
     let row = |time: &str| {
         let line =
@@ -89,7 +89,7 @@ fn the_strings_show_the_hour_and_the_day_at_which_it_broke_off() {
 }
 
 #[test]
-fn before_any_summary_it_says_so_and_nothing_else() {
+fn without_a_summary_only_that_is_said() {
     let empty = wire::clinic::ReviewPage { review: None, ..page() };
     let text = EN.review_text(&empty);
     says(&text, "No summary has been received yet.");
@@ -103,7 +103,7 @@ fn an_item_of_an_earlier_plan_keeps_its_name() {
     let mut page = page();
     let old = page.plan.clone().expect("a plan");
     page.plan.as_mut().expect("a plan").prescription.items.clear();
-    assert_eq!(Names::of(EN, &page).item(ItemId(1)), "exercise 1", "nobody knows it any more");
+    assert_eq!(Names::of(EN, &page).item(ItemId(1)), "exercise 1", "it is no longer known");
     page.earlier = vec![old];
     assert_eq!(Names::of(EN, &page).item(ItemId(1)), "Sit tall, chin back");
     assert_eq!(Names::of(ES, &page).item(ItemId(1)), "Siéntese alto, barbilla atrás");
@@ -115,7 +115,7 @@ fn suggestion(advice: Advice, reason: Reason) -> Suggestion {
 }
 
 #[test]
-fn a_step_is_told_by_what_it_leads_to() {
+fn a_change_is_described_by_its_result() {
     let page = page();
     let line = |advice| {
         let words = EN.suggestion(&suggestion(advice, Reason::MetTwice), Names::of(EN, &page), plan().header.start);

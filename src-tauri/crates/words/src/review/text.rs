@@ -7,11 +7,11 @@ use exercises::chart::{LegendEntry, groups, legend_entries};
 use exercises::review::Review;
 use wire::clinic::ReviewPage;
 
-/// A line is at most this long, in characters.
+/// Largest length of a line, in characters.
 const COLUMNS: usize = 84;
 
 impl Words {
-    /// The complete review, its answers in the order of their questions.
+    /// The complete review, with its answers in the order of the questions.
     pub fn review_text(self, page: &ReviewPage) -> String {
         let names = Names::of(self, page);
         let mut page_text = PageText::default();
@@ -63,7 +63,7 @@ impl Words {
         page_text.line(1, &self.legend_entries(review));
     }
 
-    /// What the signs of [`Words::string_rows`] mean, those that occur.
+    /// The meaning of those signs of [`Words::string_rows`] that occur.
     fn legend_entries(self, review: &Review) -> String {
         let said = |sign: LegendEntry| format!("{} {}", letter(sign), self.sign(sign));
         legend_entries(&review.days).into_iter().map(said).collect::<Vec<_>>().join("   ")
@@ -146,7 +146,7 @@ impl PageText {
         self.line(0, text);
     }
 
-    /// A paragraph, two blanks in for each level, wrapped between words.
+    /// Appends a paragraph, indented by two spaces per level and wrapped between words.
     fn line(&mut self, level: usize, text: &str) {
         let margin = " ".repeat(level * 2);
         let mut line = String::new();
@@ -162,7 +162,7 @@ impl PageText {
         self.row(level, &line);
     }
 
-    /// A row as it is.
+    /// Appends a row unchanged.
     fn row(&mut self, level: usize, text: &str) {
         self.text.push_str(&" ".repeat(level * 2));
         self.text.push_str(text.trim_end());

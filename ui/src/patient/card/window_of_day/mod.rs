@@ -1,4 +1,4 @@
-//! The times of the day, moved to fit the person's own.
+//! The times of the day, which the person can move to suit their own day.
 
 mod times;
 mod window;
@@ -10,7 +10,7 @@ use crate::patient::context::PatientContext;
 use times::Times;
 use window::Window;
 
-/// From and to, or each time of the day, as lists to choose from; and how many times that makes.
+/// Beginning and end, or each time of the day, as lists to choose from; and the resulting number of times.
 #[component]
 pub fn WindowOfDay(name: String, schedule: RwSignal<Schedule>) -> impl IntoView {
     let words = PatientContext::current().app.words();

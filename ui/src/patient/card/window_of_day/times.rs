@@ -7,7 +7,7 @@ use words::Key;
 use crate::patient::context::PatientContext;
 use crate::patient::time_field::TimeField;
 
-/// A field for each time. Two equal ones are not agreed to.
+/// A field for each time. Two equal times are not accepted.
 #[component]
 pub fn Times(times: Vec<u16>, schedule: RwSignal<Schedule>) -> impl IntoView {
     let words = PatientContext::current().app.words();

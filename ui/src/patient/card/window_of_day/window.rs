@@ -7,7 +7,7 @@ use words::Key;
 use crate::patient::context::PatientContext;
 use crate::patient::time_field::TimeField;
 
-/// From and to.
+/// Beginning and end.
 #[component]
 pub fn Window(from: u16, to: u16, schedule: RwSignal<Schedule>) -> impl IntoView {
     let words = PatientContext::current().app.words();

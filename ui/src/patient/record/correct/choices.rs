@@ -1,4 +1,4 @@
-//! What can be chosen for one entry.
+//! The possible corrections of one entry.
 
 use exercises::correct::{Change, Correctable, EntryContent};
 use exercises::log::Barrier;
@@ -13,7 +13,7 @@ use crate::patient::context::PatientContext;
 use crate::patient::score_buttons::ScoreButtons;
 use crate::shared::Fault;
 
-/// Another answer, "a mistake", or as it was said first: one press.
+/// Another answer, "a mistake", or the original value: one press.
 #[component]
 pub fn Choices(line: Correctable) -> impl IntoView {
     let patient = PatientContext::current();
@@ -24,7 +24,7 @@ pub fn Choices(line: Correctable) -> impl IntoView {
         view! { <button type="button" disabled=patient.app.busy on:click=move |_| context.correct(line, to)>{text}</button> }
     };
     let changes = move || view! { <Changes line change=choices.change/> };
-    // Below a long list the rest would not be seen.
+    // Below a long list the other choices would be out of sight.
     let list = matches!(choices.change, Change::Reason(_));
     view! {
         <div class="told-choices stack">
@@ -37,7 +37,7 @@ pub fn Choices(line: Correctable) -> impl IntoView {
     }
 }
 
-/// What an entry can say instead.
+/// The other values that an entry can have.
 #[component]
 fn Changes(line: Correctable, change: Change) -> impl IntoView {
     let words = PatientContext::current().app.words();
@@ -67,7 +67,7 @@ fn Changes(line: Correctable, change: Change) -> impl IntoView {
     }
 }
 
-/// One thing that the entry can say instead.
+/// One of these values.
 #[component]
 fn AnswerButton(line: Correctable, wanted: EntryContent, text: String) -> impl IntoView {
     let busy = PatientContext::current().app.busy;

@@ -1,4 +1,4 @@
-//! What the page about mistaken entries works on.
+//! The state of the page for corrections.
 
 use exercises::correct::{Correctable, EntryContent, FIRST_DAYS};
 use exercises::id::PlanId;
@@ -8,21 +8,21 @@ use words::review::Names;
 
 use crate::patient::context::PatientContext;
 
-/// The entries, how far back they go, and the one that is open.
+/// The entries, the number of days they cover, and the entry that is open.
 #[derive(Clone, Copy)]
 pub struct CorrectionContext {
     patient: PatientContext,
     plan: PlanId,
-    /// What the shell answered last.
+    /// The last answer of the shell.
     pub page: RwSignal<Option<CorrectPage>>,
-    /// So many days back.
+    /// Number of days, counted back from today.
     pub days: RwSignal<u16>,
-    /// The entry of which the choices are shown.
+    /// The entry whose choices are shown.
     pub open: RwSignal<Option<u32>>,
 }
 
 impl CorrectionContext {
-    /// The last week of a plan.
+    /// The context for the last week of a plan.
     pub fn new(plan: PlanId) -> CorrectionContext {
         let context = CorrectionContext {
             patient: PatientContext::current(),
@@ -35,12 +35,12 @@ impl CorrectionContext {
         context
     }
 
-    /// The one of this page.
+    /// The context of this page.
     pub fn current() -> CorrectionContext {
         expect_context()
     }
 
-    /// Asks for so many days.
+    /// Asks the shell for the entries of this many days.
     pub fn load_days(self, days: u16) {
         self.patient.app.query::<ShowCorrectable>(CorrectableRequest { plan: self.plan, days }, move |page| {
             self.days.set(days);
@@ -48,18 +48,18 @@ impl CorrectionContext {
         });
     }
 
-    /// Shows an entry's choices, or puts them away.
+    /// Shows an entry's choices, or hides them.
     pub fn toggle(self, entry: u32) {
         self.patient.app.fault.set(None);
         self.open.update(|open| *open = (*open != Some(entry)).then_some(entry));
     }
 
-    /// Has the entry say `wanted` from now on.
+    /// Corrects the entry to `wanted`.
     pub fn say(self, line: Correctable, wanted: EntryContent) {
         self.correct(line, line.correction_to(wanted));
     }
 
-    /// Puts the entry right; the focus goes back to it, where it says what counts now.
+    /// Corrects the entry; the focus returns to it, where it shows what counts now.
     pub fn correct(self, line: Correctable, to: exercises::log::Correction) {
         let request = CorrectRequest { plan: self.plan, entry: line.n, to, days: self.days.get_untracked() };
         self.patient.app.request::<Correct>(request, move |page| {
@@ -70,7 +70,7 @@ impl CorrectionContext {
         });
     }
 
-    /// What is said with the names of the plan.
+    /// Calls `say` with the names of the plan.
     pub fn named<T>(self, say: impl FnOnce(Names<'_>) -> T) -> Option<T> {
         let words = self.patient.app.words();
         self.page.with_untracked(|page| {
@@ -79,7 +79,7 @@ impl CorrectionContext {
     }
 }
 
-/// The name of an entry's button on the page.
+/// The id of an entry's button on the page.
 pub fn name(entry: u32) -> String {
     format!("entry-{entry}")
 }
@@ -87,7 +87,7 @@ pub fn name(entry: u32) -> String {
 fn focus(entry: u32) {
     if let Some(button) = document().get_element_by_id(&name(entry)) {
         use wasm_bindgen::JsCast;
-        // A page that was left meanwhile takes no focus.
+        // If the page was left meanwhile, it cannot take the focus.
         let _ = button.unchecked_into::<web_sys::HtmlElement>().focus();
     }
 }

@@ -1,4 +1,4 @@
-//! The page about mistaken entries.
+//! The page for corrections.
 
 use exercises::correct::{Day, by_day, earlier_days};
 use exercises::id::PlanId;
@@ -11,7 +11,7 @@ use crate::patient::context::PatientContext;
 use crate::patient::page::Place;
 use crate::shared::Fault;
 
-/// The last days, newest first, and what was entered on each.
+/// The last days, newest first, and the entries of each.
 #[component]
 pub fn Correct(plan: PlanId) -> impl IntoView {
     let patient = PatientContext::current();

@@ -1,4 +1,4 @@
-//! Other days of a stretch of days off, or another reason for them.
+//! Correcting days off: other days, or another reason.
 
 use chrono::NaiveDate;
 use exercises::correct::{Correctable, EntryContent};
@@ -11,7 +11,7 @@ use super::context::CorrectionContext;
 use crate::patient::context::PatientContext;
 use crate::patient::day_field::DayField;
 
-/// From which day to which, why, and the button that keeps them.
+/// First and last day, the reason, and the button that saves them.
 #[component]
 pub fn Days(line: Correctable, from: NaiveDate, until: NaiveDate, why: DayOffReason) -> impl IntoView {
     let patient = PatientContext::current();

@@ -1,4 +1,4 @@
-//! One entry: when, what was said, what counts instead; pressed, what can be chosen.
+//! One entry: its time, what was entered, and what counts instead; pressing it shows the possible corrections.
 
 use exercises::correct::Correctable;
 use leptos::prelude::*;
@@ -8,7 +8,7 @@ use super::choices::Choices;
 use super::context::{CorrectionContext, name};
 use crate::patient::context::PatientContext;
 
-/// One entry as a button. What does not count any more is crossed out, and what counts stands below.
+/// One entry as a button. What no longer counts is crossed out, and what counts is shown below.
 #[component]
 pub fn Line(line: Correctable) -> impl IntoView {
     let words = PatientContext::current().app.words();

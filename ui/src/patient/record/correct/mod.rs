@@ -1,4 +1,4 @@
-//! Mistaken entries put right. Nothing is erased: what was said first stays beside what counts now.
+//! Correcting mistaken entries. Nothing is deleted from the log: the original stays beside what counts now.
 
 mod choices;
 mod context;

@@ -1,4 +1,4 @@
-//! The codes, one at a time, each as large as the screen allows.
+//! The codes of a summary, one at a time, each as large as the screen allows.
 
 use std::sync::Arc;
 
@@ -12,10 +12,10 @@ use crate::patient::context::PatientContext;
 use crate::patient::wake;
 use crate::shared::clock;
 
-/// So often it is looked whether the next one is to be shown, in milliseconds.
+/// Time between two checks whether the next code is to be shown, in milliseconds.
 const LOOK_MS: u64 = 250;
 
-/// The codes of one sealing. The screen stays awake while they are shown.
+/// The codes of one summary. The screen stays awake while they are shown.
 #[component]
 pub fn Frames(list: Arc<[String]>, close: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let words = PatientContext::current().app.words();
@@ -46,7 +46,7 @@ pub fn Frames(list: Arc<[String]>, close: impl Fn() + Copy + Send + 'static) -> 
     }
 }
 
-/// Which one it is, on to the next and back, and whether they turn by themselves.
+/// The number of the current code, buttons for the next and the previous one, and whether they change by themselves.
 #[component]
 fn Pace(rotation: RwSignal<FrameRotation>) -> impl IntoView {
     let words = PatientContext::current().app.words();
@@ -62,7 +62,7 @@ fn Pace(rotation: RwSignal<FrameRotation>) -> impl IntoView {
     }
 }
 
-/// By themselves as time passes, by the arrow keys wherever the focus is.
+/// Changes the code as time passes, and with the arrow keys wherever the focus is.
 fn keep_turning(rotation: RwSignal<FrameRotation>) {
     clock::every(LOOK_MS, move || turn(rotation, FrameRotation::advance));
     let pressed = window_event_listener(ev::keydown, move |event| match event.key().as_str() {

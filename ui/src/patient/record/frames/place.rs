@@ -1,9 +1,9 @@
-//! Which of the codes it is, as a string with a peg for each and the bob at the one that is shown.
+//! The position of the current code, as a string with a peg for each code and the bob at the current one.
 
 use exercises::frames::FrameRotation;
 use leptos::prelude::*;
 
-/// It repeats for the eye what the heading says.
+/// It shows the same as the heading does in words.
 #[component]
 pub fn Place(rotation: RwSignal<FrameRotation>) -> impl IntoView {
     let at = Memo::new(move |_| rotation.get().position());

@@ -1,4 +1,5 @@
-//! After a trial with the phone on the body: whether the foot touched, and when. The sensor proposes, the person decides.
+//! The question after a trial with the phone on the body: whether the foot touched, and when. The sensor proposes, the person
+//! decides.
 
 use exercises::sway::{TouchAnswer, TrialQuestion};
 use leptos::prelude::*;
@@ -7,7 +8,7 @@ use words::Key;
 use super::super::driver::Driver;
 use crate::shared::{AppContext, Fault};
 
-/// One question, large; three answers.
+/// One question in large type, with three answers.
 #[component]
 pub fn AskTouched(asked: TrialQuestion, something_wrong: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let words = AppContext::current().words();
@@ -49,7 +50,7 @@ pub fn AskTouched(asked: TrialQuestion, something_wrong: impl Fn() + Copy + Send
     }
 }
 
-/// The moment, in whole seconds.
+/// The moment of the touch, in whole seconds.
 #[component]
 fn When(when: RwSignal<Option<u32>>, most: u32, asked: TrialQuestion) -> impl IntoView {
     let words = AppContext::current().words();

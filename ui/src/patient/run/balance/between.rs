@@ -1,4 +1,4 @@
-//! Before and between trials: where the phone goes, what stands near, and the way on.
+//! Before and between trials: where to put the phone, what should be near, and the button to continue.
 
 use exercises::guide::{Phase, Press};
 use exercises::plan::BodySide;
@@ -13,7 +13,7 @@ use crate::patient::sounds;
 use crate::shared::figure::Figure;
 use crate::shared::{AppContext, Fault};
 
-/// The leg, the set-up, the last time, and "Start the count".
+/// The leg, the set-up, the last time, and the button that starts the countdown.
 #[component]
 pub fn Between(
     script: Box<RunScript>,
@@ -72,7 +72,7 @@ pub fn Between(
     }
 }
 
-/// The trial that just ended, if one was measured.
+/// The last trial, if it was measured.
 fn last(driver: Driver) -> Option<Trial> {
     let Work::Balance(balance) = driver.run().work else { return None };
     balance.trials.last().copied().filter(|trial| trial.end != exercises::run::TrialEnd::CutOff)

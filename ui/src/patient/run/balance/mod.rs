@@ -1,4 +1,4 @@
-//! Balance trials as they are done. While one goes on, all of the screen is the place to touch.
+//! Balance trials in progress. During a trial the whole screen can be touched.
 
 use exercises::guide::{Phase, Press};
 use leptos::prelude::*;

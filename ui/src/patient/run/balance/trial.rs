@@ -1,4 +1,4 @@
-//! A count-in or a trial: no control on the screen, all of it is the place to touch.
+//! A count-in or a trial: there is no control on the screen, because the whole screen can be touched.
 
 use exercises::day_string;
 use exercises::guide::{GuideView, Phase, Press};
@@ -14,7 +14,7 @@ use super::super::run_string::RunStringView;
 use super::super::seconds::Seconds;
 use crate::shared::AppContext;
 
-/// The whole screen: a touch anywhere, or any key, ends the trial (or takes its count-in back).
+/// The whole screen: a touch anywhere, or any key, ends the trial (or cancels its count-in).
 #[component]
 pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
     let words = AppContext::current().words();
@@ -32,7 +32,7 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
             None => going,
         }
     });
-    // In a pocket the screen is touched by the cloth; a key still ends the trial.
+    // In a pocket the cloth touches the screen, so only a key ends the trial.
     let touchable = set_up.touch_ends();
     let seconds = Memo::new(move |_| driver.view.get().seconds);
     let title = Memo::new(move |_| title(&driver.view.get(), touchable, words));
@@ -47,7 +47,7 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
     };
     let keys = window_event_listener(ev::keydown, move |event| {
         event.prevent_default();
-        // The key that started the count may still be down.
+        // The key that started the countdown may still be pressed.
         if !event.repeat() {
             press();
         }
@@ -56,7 +56,7 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
     let whole = NodeRef::<html::Main>::new();
     Effect::new(move || {
         if let Some(whole) = whole.get() {
-            // Where the focus cannot go, a touch still does.
+            // If the focus cannot be set, a touch still works.
             let _ = whole.focus();
         }
     });
@@ -83,7 +83,7 @@ fn title(view: &GuideView, touchable: bool, words: Words) -> &'static str {
     })
 }
 
-/// Nothing once the trial is over: then a touch does nothing.
+/// The line at the bottom; `None` when the trial is over, because a touch then has no effect.
 fn foot(view: &GuideView, touchable: bool, words: Words) -> Option<&'static str> {
     let key = match (view.phase, touchable) {
         (Phase::Settling, _) => return None,

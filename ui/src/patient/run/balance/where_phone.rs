@@ -1,4 +1,4 @@
-//! Where the phone is during the trials of this run: chosen before the first one, or said why there is no choice.
+//! Where the phone is during the trials of this run: chosen before the first one, or why there is no choice.
 
 use exercises::run::SetUp;
 use leptos::prelude::*;
@@ -8,7 +8,7 @@ use super::super::driver::Driver;
 use super::super::motion::Sensor;
 use crate::shared::AppContext;
 
-/// The three places, where the movement can be heard; else why not. After the first trial only what went wrong.
+/// The three set-ups if there is a motion sensor, otherwise why not. After the first trial only what went wrong.
 #[component]
 pub fn WherePhone() -> impl IntoView {
     let words = AppContext::current().words();

@@ -1,4 +1,4 @@
-//! The device's own motion sensor, as the web view tells it (W3C Device Orientation and Motion).
+//! The device's own motion sensor, as provided by the web view (W3C Device Orientation and Motion).
 
 use exercises::sway::{Os, Sample};
 use js_sys::{Function, Promise, Reflect};
@@ -7,17 +7,17 @@ use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 
-/// The web view's name of the sensor's interface.
+/// The name of the sensor's interface in the web view.
 const INTERFACE: &str = "DeviceMotionEvent";
 
-/// Whether the web view has such an interface. It may still give nothing: a computer without a sensor has it too.
+/// Whether the web view has this interface. It may still provide no readings: a computer without a sensor has it too.
 pub fn is_there() -> bool {
     Reflect::has(&window(), &INTERFACE.into()).unwrap_or(false)
 }
 
-/// Asks for leave where the system wants that; to be called by a press.
+/// Asks for permission on systems that require it; must be called by a press.
 pub fn ask_leave() -> impl Future<Output = bool> {
-    // The call itself belongs to the press; only its answer is waited for.
+    // The call itself must happen within the press; only its result is awaited.
     let asked = request_permission();
     async move {
         match asked {
@@ -35,11 +35,11 @@ fn request_permission() -> Option<Promise> {
     request.call0(&interface).ok()?.dyn_into().ok()
 }
 
-/// The system, as far as the web view says. One system has the opposite sign on all axes.
+/// The operating system, as far as the web view reveals it. One system has the opposite sign on all axes.
 pub fn os() -> Os {
     let agent = window().navigator().user_agent().unwrap_or_default();
     let touch = Reflect::get(&window().navigator(), &"maxTouchPoints".into()).ok().and_then(|points| points.as_f64());
-    // A tablet of that system calls itself a computer, but computers of that maker have no touch screen.
+    // A tablet of that system identifies itself as a computer, but that maker's computers have no touch screen.
     let tablet = agent.contains("Macintosh") && touch.unwrap_or(0.0) > 1.0;
     match agent {
         _ if tablet || agent.contains("iPhone") || agent.contains("iPad") => Os::Ios,
@@ -48,7 +48,7 @@ pub fn os() -> Os {
     }
 }
 
-/// Hears every reading until it is dropped. Times are those of the readings, in seconds.
+/// Receives every reading until it is dropped. Times are those of the readings, in seconds.
 pub struct MotionListener {
     heard: Closure<dyn FnMut(JsValue)>,
 }
@@ -62,7 +62,7 @@ impl MotionListener {
                 on_sample(Sample { a: os.to_specific_force(sample.a), ..sample });
             }
         });
-        // A window that takes no listener has no sensor: nothing will be heard, and that is noticed.
+        // A window that accepts no listener has no sensor: no reading will arrive, which is noticed later.
         let _ = window().add_event_listener_with_callback("devicemotion", heard.as_ref().unchecked_ref());
         MotionListener { heard }
     }
@@ -74,7 +74,7 @@ impl Drop for MotionListener {
     }
 }
 
-/// A reading; every part of it may be missing.
+/// A reading; any part of it may be missing.
 fn read(event: &JsValue) -> Option<Sample> {
     let get = |of: &JsValue, name: &str| Reflect::get(of, &name.into()).ok();
     let number = |of: &JsValue, name: &str| get(of, name).and_then(|value| value.as_f64());

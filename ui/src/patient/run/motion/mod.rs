@@ -1,4 +1,5 @@
-//! The phone's movement during balance: heard from the sensor or replayed from a file, recorded trial by trial, asked about.
+//! The phone's movement during balance: read from the sensor or replayed from a file, recorded for each trial, with questions about
+//! it.
 
 mod device;
 
@@ -13,32 +14,32 @@ use wire::patient::Replay;
 
 use crate::shared::{AppContext, clock};
 
-/// Whether the phone's movement can be heard.
+/// Whether the phone's movement can be measured.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Sensor {
-    /// Nothing can be heard here.
+    /// There is no sensor.
     Missing,
-    /// It may be heard.
+    /// The sensor can be used.
     Ready,
     /// The person or the system did not allow it.
     Denied,
-    /// It gave nothing in the last trial.
+    /// The sensor gave no readings in the last trial.
     Silent,
 }
 
-/// What is drawn of the sway: towards the person's left and front, m/s2.
+/// The sway that is drawn: acceleration towards the person's left and front, m/s2.
 pub type Sway = Option<(f64, f64)>;
 
 /// The movement of one run's trials. It lives as long as the run's screen.
 #[derive(Clone, Copy)]
 pub struct Motion {
-    /// Whether it can be heard.
+    /// Whether the movement can be measured.
     pub sensor: RwSignal<Sensor>,
     /// The newest point to draw.
     pub sway: RwSignal<Sway>,
-    /// Whether a touch-down was announced in the trial that goes on.
+    /// Whether a touch-down was announced in the current trial.
     pub announced: RwSignal<bool>,
-    /// What is asked about the last trial.
+    /// The question about the last trial.
     pub asked: RwSignal<Option<TrialQuestion>>,
     now: StoredValue<Now, LocalStorage>,
     replays: RwSignal<Vec<Vec<Sample>>>,
@@ -49,20 +50,20 @@ struct Now {
     recording: Option<Rc<RefCell<Recording>>>,
     listener: Option<device::MotionListener>,
     replay: Option<Replaying>,
-    /// How many trials were begun, for the turn of the replays.
+    /// Number of trials that were begun, which decides which recording is replayed.
     begun: usize,
-    /// Samples of a file have their own clock, on which the start tone is second 0.
+    /// The steady clock's time of second 0 of the samples' clock, in milliseconds. In a file, second 0 is the start tone.
     origin_ms: f64,
 }
 
-/// A recorded trial as it is heard.
+/// A recorded trial that is being replayed.
 struct Replaying {
     samples: Vec<Sample>,
     heard: usize,
 }
 
 impl Motion {
-    /// Looks what can be heard here.
+    /// Finds out what can be measured here.
     pub fn new(app: AppContext) -> Motion {
         let ready = device::is_there();
         let motion = Motion {
@@ -82,7 +83,7 @@ impl Motion {
         motion
     }
 
-    /// Asks for leave to hear, then calls `then`; to be called by a press.
+    /// Asks for permission to use the sensor, then calls `then`; must be called by a press.
     pub fn ask_leave(self, then: impl FnOnce() + 'static) {
         if self.replayed() {
             then();
@@ -98,7 +99,7 @@ impl Motion {
         });
     }
 
-    /// Begins to hear, at the count-in of a trial.
+    /// Begins to measure, at the count-in of a trial.
     pub fn listen(self, set_up: SetUp) {
         self.forget();
         if set_up.placement().is_none() {
@@ -114,7 +115,7 @@ impl Motion {
         });
     }
 
-    /// The start tone sounded at `began_ms` on the steady clock.
+    /// Records that the start tone sounded at `began_ms` on the steady clock.
     pub fn begin(self, began_ms: u64) {
         let replays = self.replays.get_untracked();
         self.now.try_update_value(|now| {
@@ -131,7 +132,7 @@ impl Motion {
         });
     }
 
-    /// Lets time pass: hears what a file has to say until now, and looks for a touch-down. Whether one was just announced.
+    /// Lets time pass: takes the due samples of a file, and looks for a touch-down. Returns whether one was just announced.
     pub fn advance(self) -> bool {
         let Some(recording) = self.recording() else { return false };
         for sample in self.now.try_update_value(Now::due).unwrap_or_default() {
@@ -144,7 +145,7 @@ impl Motion {
         announced
     }
 
-    /// A touch, or a key, while a trial goes on.
+    /// Records a touch or a key during a trial.
     pub fn touch(self) {
         let at = self.now.try_with_value(Now::clock_s).unwrap_or_default();
         if let Some(recording) = self.recording() {
@@ -152,7 +153,7 @@ impl Motion {
         }
     }
 
-    /// The trial has ended after so many milliseconds.
+    /// Records that the trial has ended after this many milliseconds.
     pub fn end(self, held_ms: u32) {
         if let Some(recording) = self.recording() {
             let began = recording.borrow().began_s();
@@ -160,7 +161,7 @@ impl Motion {
         }
     }
 
-    /// What the trial gave, once the moment after it is over; nothing is heard from here on.
+    /// The trial's result, once the moment after it is over; measuring stops here.
     pub fn finish(self) -> Option<(Sensed, String)> {
         self.sway.set(None);
         self.announced.set(false);
@@ -179,21 +180,21 @@ impl Motion {
         self.result(&recording)
     }
 
-    /// An answer about the last trial; what the trial gives now.
+    /// Stores the answer to a question about the last trial, and returns the trial's new result.
     pub fn answer(self, asked: TrialQuestion, after_s: f64, answer: TouchAnswer) -> Option<(Sensed, String)> {
         let recording = self.recording()?;
         recording.borrow_mut().answer(asked, after_s, answer);
         self.result(&recording)
     }
 
-    /// What a recording has to ask, and what it gives.
+    /// Shows the next question of a recording, and returns its result.
     fn result(self, recording: &RefCell<Recording>) -> Option<(Sensed, String)> {
         let recording = recording.borrow();
         self.asked.set(recording.next_question());
         recording.result()
     }
 
-    /// Nothing of the trial that goes on counts any more.
+    /// Discards the current trial.
     pub fn forget(self) {
         self.sway.try_set(None);
         self.announced.try_set(false);
@@ -222,17 +223,17 @@ impl Motion {
 }
 
 impl Now {
-    /// This moment on the samples' clock, in seconds.
+    /// The present moment on the samples' clock, in seconds.
     fn clock_s(&self) -> f64 {
         (clock::steady_ms() - self.origin_ms) / 1000.0
     }
 
-    /// The samples of a file whose time has come.
+    /// The samples of a file that are due.
     fn due(&mut self) -> Vec<Sample> {
         let now_s = self.clock_s();
         let Some(replay) = &mut self.replay else { return Vec::new() };
         let rest = &replay.samples[replay.heard..];
-        // A time that is none is heard with the one before it, as a sensor would give it.
+        // A sample whose time is NaN is taken together with the one before it, as a sensor would deliver it.
         let due = rest.iter().position(|sample| sample.t_s > now_s).unwrap_or(rest.len());
         replay.heard += due;
         rest[..due].to_vec()
