@@ -2,7 +2,6 @@
 
 mod support;
 
-use exercises::score::Score;
 use exercises::summary::Summary;
 use exercises::time::DayNumber;
 use format::summary::{self, Body, Letter, SummaryFault};

@@ -23,7 +23,7 @@ pub fn answer(folder: &mut DataFolder, moment: &Moment, said: &QuestionAnswer) -
     today::page(folder, moment)
 }
 
-/// Logs a complaint ("Something is wrong"). What it pauses stays paused until a newer card clears it.
+/// Logs that something is wrong. What it pauses stays paused until a newer card clears it.
 ///
 /// # Errors
 /// As [`say`].
