@@ -4,47 +4,47 @@ use std::fmt;
 use std::str::FromStr;
 
 /// Pain, 0 (none) to 10 (the worst imaginable), or how well an activity goes, 0 (not at all) to 10 (as before). Both are
-/// asked for on the usual scale of eleven whole numbers; there is no value outside it.
+/// asked for on the usual scale of eleven whole numbers, so other values cannot be represented.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "u8", into = "u8"))]
 pub struct Score(u8);
 
-/// A number above 10.
+/// The error for a number that is not a whole number from 0 to 10.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct NotAScore;
 
 impl Score {
-    /// 0.
+    /// The lowest rating, 0.
     pub const LEAST: Score = Score(0);
-    /// 10.
+    /// The highest rating, 10.
     pub const MOST: Score = Score(10);
 
-    /// The rating `points`, 0 to 10; `None` above.
+    /// The rating of `points`, 0 to 10; `None` for a larger number.
     pub const fn new(points: u8) -> Option<Score> {
         if points <= Score::MOST.0 { Some(Score(points)) } else { None }
     }
 
-    /// The rating `points`, or 10 where that is more.
+    /// The rating of `points`; 10 for any larger number.
     pub const fn at_most_ten(points: u8) -> Score {
         if points <= Score::MOST.0 { Score(points) } else { Score::MOST }
     }
 
-    /// 0 to 10.
+    /// The rating as a number, 0 to 10.
     pub const fn points(self) -> u8 {
         self.0
     }
 
-    /// One point more, up to 10.
+    /// The rating one point higher, at most 10.
     pub fn up(self) -> Score {
         Score::at_most_ten(self.0 + 1)
     }
 
-    /// One point less, down to 0.
+    /// The rating one point lower, at least 0.
     pub fn down(self) -> Score {
         Score(self.0.saturating_sub(1))
     }
 
-    /// From 0 to 10.
+    /// All ratings from 0 to 10.
     pub fn all() -> impl Iterator<Item = Score> {
         (Score::LEAST.0..=Score::MOST.0).map(Score)
     }
@@ -64,7 +64,7 @@ impl fmt::Display for NotAScore {
 
 impl std::error::Error for NotAScore {}
 
-/// Reads `0` to `10`, as a rating is shown.
+/// Reads `0` to `10`, the form in which a rating is shown.
 impl FromStr for Score {
     type Err = NotAScore;
 
@@ -107,7 +107,7 @@ impl From<Score> for f64 {
     }
 }
 
-/// Ratings by day for the tests, from plain numbers.
+/// Ratings by day for the tests, from pairs of a day number and points.
 #[cfg(test)]
 pub(crate) fn on_days(points: &[(u16, u8)]) -> Vec<(crate::time::DayNumber, Score)> {
     points.iter().map(|(day, points)| (crate::time::DayNumber(*day), Score::at_most_ten(*points))).collect()

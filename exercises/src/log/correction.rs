@@ -1,37 +1,38 @@
-//! What an earlier entry should have been.
+//! A correction of an earlier entry of the log.
 
 use super::{Barrier, DayOffReason, LogEvent};
 use crate::score::Score;
 use chrono::NaiveDate;
 
-/// What an earlier entry should have been.
+/// What an earlier entry of the log should have said.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Correction {
-    /// As it was first said: an earlier correction is taken back.
+    /// The entry is right as it was first made; this takes back an earlier correction of it.
     Stands,
-    /// It did not happen, or was not meant. Of an alarm: it was raised by mistake, which does not lift it.
+    /// It did not happen, or was not meant. An alarm corrected like this was raised by mistake, but still pauses what it
+    /// paused.
     Never,
-    /// Another score of pain or of an activity.
+    /// Another score for pain or for an activity.
     Score(Score),
-    /// The other answer about the morning after.
+    /// The other answer to "settled by this morning?".
     Settled(bool),
-    /// Another reason for leaving the slot out.
+    /// Another reason for skipping the slot.
     Reason(Barrier),
-    /// Other days, or another reason for them.
+    /// Other days off, or another reason for them.
     #[cfg_attr(feature = "serde", serde(rename = "Excused"))]
     DaysOff {
-        /// First day.
+        /// First day off.
         from: NaiveDate,
-        /// Last day.
+        /// Last day off, included.
         until: NaiveDate,
-        /// Why.
+        /// The reason.
         why: DayOffReason,
     },
 }
 
 impl Correction {
-    /// Whether this correction can be made to an entry that says `event`.
+    /// Whether this correction can be made to an entry with this `event`.
     pub fn fits(self, event: &LogEvent) -> bool {
         match self {
             Correction::Stands | Correction::Never => matches!(
@@ -53,7 +54,8 @@ impl Correction {
         }
     }
 
-    /// What the entry should have said; `None` where it should not be there. Call it only where it [`fits`](Self::fits).
+    /// The event that the entry should have held; `None` if the entry should not exist. Call it only if the correction
+    /// [`fits`](Self::fits). An alarm is returned unchanged, because no correction removes it.
     pub fn of(self, event: &LogEvent) -> Option<LogEvent> {
         Some(match (self, event) {
             (_, LogEvent::Trouble { .. }) => event.clone(),

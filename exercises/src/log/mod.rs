@@ -14,129 +14,129 @@ use chrono::NaiveDate;
 
 pub use correction::Correction;
 
-/// One entry.
+/// One entry of the log.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Entry {
-    /// Counted from 1 within the log.
+    /// The entry's number within the log, from 1.
     pub n: u32,
-    /// The plan it belongs to.
+    /// The plan that the entry belongs to.
     pub plan: PlanId,
-    /// When it was made.
+    /// When the entry was made.
     pub at: Stamp,
     /// What happened.
     pub event: LogEvent,
 }
 
-/// A whole log, or a stretch of one.
+/// A whole log, or a part of one.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Log {
-    /// The installation.
+    /// The installation that the log belongs to.
     pub id: LogId,
-    /// In the order in which they were made.
+    /// The entries in the order in which they were made.
     pub entries: Vec<Entry>,
 }
 
-/// What happened.
+/// What happened, as one entry of the log records it.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum LogEvent {
-    /// The program was opened: the day has a record, even if nothing was done.
+    /// The program was opened. The day then counts as recorded, even if nothing was done on it.
     Opened,
-    /// A card was taken.
+    /// The patient's copy took a card.
     Taken {
-        /// Its revision.
+        /// The card's revision, from 1.
         revision: u16,
-        /// The schedules that the person agreed to, where they differ from the plan's.
+        /// The schedules that the person agreed to, where they differ from those of the card.
         agreed: Vec<(ItemId, Schedule)>,
     },
-    /// A run as far as it had got; for the same run the last one counts.
+    /// A snapshot of a run. A run is recorded several times while it goes on; the last snapshot counts.
     Run(Run),
     /// A reminder was shown.
     Reminded {
-        /// For this slot.
+        /// The slot that the reminder was for.
         slot: SlotRef,
     },
-    /// The reminder was put off.
+    /// A reminder was put off.
     PutOff {
-        /// The slot.
+        /// The slot that the reminder was for.
         slot: SlotRef,
-        /// By so many minutes.
+        /// Minutes by which the reminder is put off.
         minutes: u16,
     },
     /// A slot was skipped.
     Skipped {
-        /// The slot.
+        /// The slot that was skipped.
         slot: SlotRef,
-        /// Why, in one tap.
+        /// The reason that the person chose.
         reason: Barrier,
     },
     /// Days on which nothing is asked for.
     DaysOff {
-        /// First day.
+        /// First day off.
         from: NaiveDate,
-        /// Last day.
+        /// Last day off, included.
         until: NaiveDate,
-        /// Why.
+        /// The reason.
         why: DayOffReason,
     },
-    /// Pain, 0 to 10.
+    /// A rating of pain.
     Pain {
-        /// Of this complaint.
+        /// The complaint that was rated.
         complaint: ComplaintId,
         /// 0 (none) to 10.
         score: Score,
-        /// After this run; `None` for the day's rating or one the person wanted to give.
+        /// The run after which pain was asked about; `None` for the day's rating, or a rating that the person gave unasked.
         after: Option<RunId>,
     },
     /// The answer to "settled by this morning?".
     Settled {
-        /// The complaint asked about.
+        /// The complaint that the question was about.
         complaint: ComplaintId,
-        /// Whether it had settled.
+        /// Whether the pain had settled.
         settled: bool,
     },
-    /// A named activity, 0 (cannot) to 10 (as before).
+    /// A rating of an activity that the patient had named as hard.
     Rated {
-        /// The activity.
+        /// The activity that was rated.
         activity: ActivityId,
-        /// 0 to 10.
+        /// 0 (cannot do it) to 10 (as before).
         score: Score,
     },
-    /// Something was wrong.
+    /// The person said that something was wrong; this raises an alarm.
     Trouble {
-        /// What.
+        /// What was wrong.
         trouble: Trouble,
-        /// During which item.
+        /// The item during which it happened; `None` if it happened at another time.
         item: Option<ItemId>,
     },
-    /// What the sensor said about one trial of a run; for the same trial the last one counts.
+    /// What the motion sensor measured in one trial of a run. If a trial has several such entries, the last one counts.
     Sensed {
-        /// The run.
+        /// The run that the trial belongs to.
         run: RunId,
         /// The trial's place in the run, from 0.
         trial: u16,
-        /// The brief form.
+        /// The result in short form.
         sensed: Sensed,
-        /// Everything about it as one line of JSON: [`crate::sway::detail`].
+        /// All details as one line of JSON, see [`crate::sway::detail`].
         detail: String,
     },
-    /// A summary was sealed.
+    /// A summary was encrypted for the clinician.
     Sealed {
-        /// Its counter, from 1 within the log.
+        /// The summary's number within the log, from 1.
         counter: u32,
     },
-    /// An earlier entry was a mistake: it stays where it is, and this says what it should have been.
+    /// An earlier entry was a mistake. That entry stays in the log; this one says what it should have been.
     Corrected {
-        /// The earlier entry's number.
+        /// The number of the earlier entry.
         entry: u32,
-        /// What it should have been.
+        /// What the earlier entry should have been.
         to: Correction,
     },
 }
 
-/// Why a slot was skipped (own list, after barriers reported by Jack 2010, Man Ther 15:220-8, and Escolar-Reina 2010,
+/// Why a slot was skipped (our own list, based on barriers reported by Jack 2010, Man Ther 15:220-8, and Escolar-Reina 2010,
 /// BMC Health Serv Res 10:60).
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
@@ -147,17 +147,17 @@ pub enum Barrier {
     NoTime,
     /// Not in a suitable place.
     NoPlace,
-    /// It hurt, or it was feared that it would.
+    /// It hurt, or the person feared that it would.
     Pain,
-    /// Not sure how.
+    /// Not sure how to do it.
     NotSureHow,
-    /// Felt fine, no need.
+    /// Felt fine and saw no need.
     FeltFine,
     /// It did not seem to help.
     NoHelp,
     /// Tired or unwell.
     Unwell,
-    /// No support or space near.
+    /// No support or free space nearby.
     NoSupport,
     /// Something else.
     Other,
@@ -166,7 +166,8 @@ pub enum Barrier {
 }
 
 impl Barrier {
-    /// All of them, in the order in which they are offered. The place is the code in a summary: append only.
+    /// All reasons, in the order in which they are offered. A reason's place in this list is its code in a summary, so new
+    /// ones are only added at the end.
     pub const ALL: [Barrier; 11] = [
         Barrier::Forgot,
         Barrier::NoTime,
@@ -181,13 +182,13 @@ impl Barrier {
         Barrier::RatherNotSay,
     ];
 
-    /// Whether it comes to the clinician's attention first.
+    /// Whether the clinician is shown this reason before the others.
     pub fn first(self) -> bool {
         matches!(self, Barrier::Pain | Barrier::Unwell)
     }
 }
 
-/// Why a stretch of days is taken off.
+/// Why the person takes days off.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum DayOffReason {
@@ -197,12 +198,12 @@ pub enum DayOffReason {
     Travelling,
     /// On holiday.
     Holiday,
-    /// The clinician or the person said so.
+    /// Another reason, the clinician's or the person's own.
     Other,
 }
 
 impl DayOffReason {
-    /// All of them. The place is the code in a summary: append only.
+    /// All reasons. A reason's place in this list is its code in a summary, so new ones are only added at the end.
     pub const ALL: [DayOffReason; 4] =
         [DayOffReason::Ill, DayOffReason::Travelling, DayOffReason::Holiday, DayOffReason::Other];
 }

@@ -1,9 +1,9 @@
-//! Times that a person moves to fit their own day. How often stays as the clinician said.
+//! Times that the patient moves to fit their own day. How often an exercise is due stays as the clinician prescribed.
 
 use super::schedule::{DAY_MINUTES, Pattern};
 
 impl Pattern {
-    /// The window begins at `minute` (0 to 1439) instead; fixed times stay.
+    /// The same pattern with its window beginning at `minute` (0 to 1439); fixed times are returned unchanged.
     pub fn beginning(&self, minute: u16) -> Pattern {
         match self {
             Pattern::Every { minutes, to, .. } => Pattern::Every { minutes: *minutes, from: minute, to: *to },
@@ -11,7 +11,7 @@ impl Pattern {
         }
     }
 
-    /// The window ends at `minute` (0 to 1439) instead; fixed times stay.
+    /// The same pattern with its window ending at `minute` (0 to 1439); fixed times are returned unchanged.
     pub fn ending(&self, minute: u16) -> Pattern {
         match self {
             Pattern::Every { minutes, from, .. } => Pattern::Every { minutes: *minutes, from: *from, to: minute },
@@ -19,8 +19,8 @@ impl Pattern {
         }
     }
 
-    /// Fixed times as they were chosen, in any order. `None` if two are the same, or one is no minute of the day: then it
-    /// would be fewer than the clinician said.
+    /// A pattern of the chosen times (minutes of the day, in any order). `None` if two are the same or one is above 1439,
+    /// because the exercise would then be due less often than the clinician prescribed.
     pub fn at(chosen: &[u16]) -> Option<Pattern> {
         let mut times = chosen.to_vec();
         times.sort_unstable();

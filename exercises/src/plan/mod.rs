@@ -1,8 +1,8 @@
 //! What one patient is to do until the review date.
 //!
-//! A plan holds items; an item ties an exercise on a rung to a dose, a side, a schedule and limits. A later revision of the
-//! same plan replaces it; item, complaint and activity numbers keep their meaning through revisions, so that the history
-//! goes on.
+//! A plan holds items. An item is one exercise on one rung, with a dose, a side, a schedule and limits. A later revision of
+//! the same plan replaces it. Items, complaints and activities keep their numbers through all revisions, so that the history
+//! can be followed across them.
 
 mod agreed;
 pub mod check;
@@ -20,9 +20,9 @@ pub use schedule::{Pattern, Schedule};
 pub use stance::{StanceBaseline, StanceField};
 pub use weekdays::Weekdays;
 
-/// Most items that one plan holds.
+/// Largest number of items in one plan.
 pub const MAX_ITEMS: usize = 12;
-/// Most complaints, and most named activities.
+/// Largest number of complaints in one plan, and of named activities.
 pub const MAX_NAMED: usize = 5;
 /// Longest note to an item, in characters.
 pub const MAX_NOTE: usize = 40;
@@ -30,95 +30,95 @@ pub const MAX_NOTE: usize = 40;
 pub const MAX_NAME: usize = 60;
 /// Longest line of aftercare, in characters.
 pub const MAX_AFTERCARE: usize = 120;
-/// Most lines of aftercare: more than a patient would read on the day of a visit.
+/// Largest number of lines of aftercare: more would not be read on the day of a visit.
 pub const MAX_AFTERCARE_LINES: usize = 8;
-/// Most stance times: three of each leg with eyes open on the firm floor (today's and those of the days that a gate asks for), and
-/// two of another condition. A card has to stay small enough for one code.
+/// Largest number of stance times in one plan: three for each leg with eyes open on the firm floor (today's, and those of the
+/// days required before harder conditions), and two for another condition. A card has to stay small enough for one QR code.
 pub const MAX_BASELINES: usize = 8;
-/// Most alarms that one plan clears; each takes room on the card.
+/// Largest number of alarms that one plan clears; each takes room on the card.
 pub const MAX_CLEARED: usize = 32;
-/// Pain that an item allows unless the clinician says otherwise, 0 to 10: up to 5 during and after is allowed, if it settles by
-/// next morning (Silbernagel 2007, Am J Sports Med 35:897-906, tested in Achilles tendinopathy only; acute, post-operative or
-/// nerve pain needs less).
+/// The highest pain that an item allows if the clinician sets nothing else, 0 to 10: up to 5 during and after is allowed, if
+/// it settles by next morning (Silbernagel 2007, Am J Sports Med 35:897-906, tested in Achilles tendinopathy only; acute,
+/// post-operative or nerve pain needs less).
 pub const DEFAULT_PAIN_LIMIT: Score = Score::at_most_ten(5);
 
-/// What one patient is to do until the review date, as it was issued.
+/// One issued revision of a plan: what one patient is to do until the review date.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Plan {
-    /// Which plan it is, of whom and since when: what issuing gives it.
+    /// The part that is filled in when the plan is issued.
     pub header: Header,
     /// What the clinician prescribed.
     pub prescription: Prescription,
 }
 
-/// What issuing gives a plan.
+/// Which plan and revision this is, and when and by which clinic it was issued.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Header {
-    /// The plan, through all its revisions.
+    /// The plan's id, the same for all its revisions.
     pub id: PlanId,
-    /// Counted from 1; a higher revision replaces a lower one.
+    /// The revision's number, from 1; a higher revision replaces a lower one.
     pub revision: u16,
     /// The clinic's name, as it shows on the patient's screen.
     pub clinic: String,
-    /// The first revision's day of issue: day 0 of the summary's day numbers.
+    /// The day on which the first revision was issued; day 0 of the plan's day numbers.
     pub start: NaiveDate,
-    /// This revision's day of issue.
+    /// The day on which this revision was issued.
     pub issued: NaiveDate,
 }
 
 impl Header {
-    /// Of a plan that is issued for the first time.
+    /// The header of a plan that is issued for the first time, on `today`.
     pub fn first(id: PlanId, clinic: &str, today: NaiveDate) -> Header {
         Header { id, revision: 1, clinic: clinic.to_owned(), start: today, issued: today }
     }
 
-    /// Of the revision that follows this one.
+    /// The header of the revision that follows this one, issued on `today`.
     pub fn next(&self, clinic: &str, today: NaiveDate) -> Header {
         let revision = self.revision.saturating_add(1);
         Header { id: self.id, revision, clinic: clinic.to_owned(), start: self.start, issued: today }
     }
 }
 
-/// What a clinician prescribes and edits.
+/// What the clinician prescribes; the part of a plan that is edited.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Prescription {
     /// The day of the next visit. Reminders go on until then.
     pub review: NaiveDate,
-    /// The patient's age band; needed where balance is prescribed.
+    /// The patient's age band; required if balance is prescribed.
     pub age: Option<AgeBand>,
-    /// What the clinician ticked as considered and absent; needed where balance is prescribed.
+    /// Risks that the clinician considered and ticked as absent; required if balance is prescribed.
     pub absent: BTreeSet<Risk>,
     /// The items, in the order in which they are shown.
     pub items: Vec<Item>,
-    /// What the patient came with.
+    /// Where it hurts, as recorded at the visit.
     pub complaints: Vec<Complaint>,
     /// Activities that the patient named as hard.
     pub activities: Vec<Activity>,
     /// Stance times taken at this visit and at earlier ones.
     pub baselines: Vec<StanceBaseline>,
-    /// What the clinician says about the first two days after the visit.
+    /// Advice for the first two days after the visit.
     pub aftercare: Vec<Aftercare>,
     /// Alarms that this revision clears.
     pub cleared: Vec<EntryRef>,
 }
 
 impl Prescription {
-    /// The item of that number, if there is one.
+    /// The item with that number, if the prescription has it.
     pub fn item(&self, id: ItemId) -> Option<&Item> {
         self.items.iter().find(|item| item.id == id)
     }
 }
 
 impl Plan {
-    /// The item of that number, if this revision has it.
+    /// The item with that number, if this revision has it.
     pub fn item(&self, id: ItemId) -> Option<&Item> {
         self.prescription.item(id)
     }
 
-    /// The same plan with the schedules that the person agreed to.
+    /// The same plan, with the schedules that the patient agreed to in place of the prescribed ones.
     pub fn with_schedules(&self, agreed: &[(ItemId, Schedule)]) -> Plan {
         let mut plan = self.clone();
         for item in &mut plan.prescription.items {
@@ -134,33 +134,33 @@ impl Plan {
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Item {
-    /// Keeps its number through revisions.
+    /// The item's number, the same through all revisions.
     pub id: ItemId,
     /// The exercise.
     pub exercise: ExerciseId,
-    /// The revision of the exercise's content that the clinician taught from.
+    /// The revision of the exercise's content that the clinician taught.
     pub content: u16,
-    /// The rung, where the exercise has ladders.
+    /// The rung; `None` if the exercise has no ladders.
     pub rung: Option<RungId>,
-    /// The side.
+    /// The side of the body.
     pub side: Side,
-    /// How much at a time.
+    /// How much is done at each time.
     pub dose: Dose,
-    /// When.
+    /// When the item is due.
     pub schedule: Schedule,
-    /// The highest pain during the exercise that the clinician allows, 0 to 10. Above it is an alarm.
+    /// The highest pain during the exercise that the clinician allows, 0 to 10. Pain above it raises an alarm.
     pub pain_limit: Score,
-    /// Whether the patient's copy may offer the next step by itself.
+    /// Whether the patient's copy may offer the next step without a new card.
     pub may_step: bool,
-    /// The complaint that it serves.
+    /// The complaint that the item is meant to help.
     pub serves: Option<ComplaintId>,
-    /// A note of the clinician, at most [`MAX_NOTE`] characters.
+    /// The clinician's note, at most [`MAX_NOTE`] characters.
     pub note: String,
 }
 
 impl Item {
-    /// An item of the first edition of `exercise`, without rung, side, complaint or note, and with the usual limits. What it has
-    /// beyond that is said where it is made, so that a new field has its usual value in one place.
+    /// An item on the first revision of `exercise`, without rung, side, complaint or note, and with the default pain limit.
+    /// Callers set whatever differs, so that the default of a new field is given in one place only.
     pub fn new(id: ItemId, exercise: ExerciseId, dose: Dose, schedule: Schedule) -> Item {
         Item {
             id,
@@ -177,7 +177,7 @@ impl Item {
         }
     }
 
-    /// What a balance item is stood on, and with which eyes: those of its rung, else the firm floor with eyes open.
+    /// Surface and eyes of a balance item: those of its rung, or the firm floor and eyes open if the rung gives none.
     pub fn conditions(&self, catalogue: &Catalogue) -> (Surface, Eyes) {
         let exercise = catalogue.get(&self.exercise);
         let rung = exercise.zip(self.rung.as_ref()).and_then(|(exercise, rung)| exercise.rung(rung));
@@ -190,18 +190,18 @@ impl Item {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Side {
-    /// The left.
+    /// The left side only.
     Left,
-    /// The right.
+    /// The right side only.
     Right,
-    /// One after the other, each with the full dose.
+    /// First the left, then the right, each with the full dose.
     Both,
     /// The exercise has no sides.
     Neither,
 }
 
 impl Side {
-    /// The sides in the order in which they are done; one `None` where there are no sides.
+    /// The sides in the order in which they are done; a single `None` if there are no sides.
     pub fn in_turn(self) -> &'static [Option<BodySide>] {
         match self {
             Side::Left => &[Some(BodySide::Left)],
@@ -222,7 +222,7 @@ pub enum BodySide {
     Right,
 }
 
-/// Bands in which stance norms are published and gates are stated.
+/// Age bands in which stance norms are published and on which the rules for balance depend.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum AgeBand {
@@ -236,7 +236,7 @@ pub enum AgeBand {
     From50,
     /// 60 to 64 years.
     From60,
-    /// 65 to 69 years; the gate for soft surfaces with eyes closed begins here.
+    /// 65 to 69 years; from here on a soft surface may not be combined with closed eyes.
     From65,
     /// 70 to 79 years.
     From70,
@@ -257,7 +257,7 @@ impl AgeBand {
         AgeBand::From80,
     ];
 
-    /// The youngest and the oldest age in it, whole years; `None` where it has no end.
+    /// The youngest and the oldest age in the band, in whole years; `None` if the band has no upper end.
     pub fn ages(self) -> (u8, Option<u8>) {
         let from = [0, 18, 40, 50, 60, 65, 70, 80];
         let place = self as usize;
@@ -265,7 +265,7 @@ impl AgeBand {
     }
 }
 
-/// What speaks against balance practice without supervision (a proposal built from published safety lists; the clinician
+/// A reason against balance practice without supervision (a proposal built from published safety lists; the clinician
 /// and local rules decide).
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
@@ -287,7 +287,7 @@ pub enum Risk {
     SevereOsteoporosis,
     /// Sedatives or alcohol.
     SedativesOrAlcohol,
-    /// Severe loss of sight; speaks against eyes closed.
+    /// Severe loss of sight; a reason against closed eyes only.
     SevereVisualLoss,
     /// Cognitive impairment.
     CognitiveImpairment,
@@ -296,7 +296,8 @@ pub enum Risk {
 }
 
 impl Risk {
-    /// All of them, in the order of the ticked list. The place in this list is the bit on the card: append only.
+    /// All risks, in the order in which they are shown for ticking. A risk's place in this list is its bit on the card, so
+    /// new ones are only added at the end.
     pub const ALL: [Risk; 11] = [
         Risk::HighFallRisk,
         Risk::VertigoOrFainting,
@@ -312,17 +313,17 @@ impl Risk {
     ];
 }
 
-/// What the patient came with.
+/// A place where it hurts, as recorded at the visit.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Complaint {
-    /// Keeps its number through revisions.
+    /// The complaint's number, the same through all revisions.
     pub id: ComplaintId,
-    /// In the clinician's words: "upper back".
+    /// Its name in the clinician's words, for example "upper back".
     pub name: String,
     /// The side, if it has one.
     pub side: Side,
-    /// Pain at the visit, 0 (none) to 10.
+    /// Pain at the visit, 0 (none) to 10; `None` if it was not asked.
     pub pain: Option<Score>,
 }
 
@@ -330,15 +331,15 @@ pub struct Complaint {
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Activity {
-    /// Keeps its number through revisions.
+    /// The activity's number, the same through all revisions.
     pub id: ActivityId,
-    /// In the patient's words.
+    /// Its name in the patient's words.
     pub name: String,
-    /// Rating at the visit.
+    /// The rating at the visit; `None` if it was not asked.
     pub rating: Option<Score>,
 }
 
-/// A line for the two days after the visit.
+/// A line of advice for the two days after the visit.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Aftercare {
@@ -352,6 +353,6 @@ pub enum Aftercare {
     WarmthIfPleasant,
     /// Pain that grows, or numbness or weakness that is new: contact the clinic, or your local emergency number if urgent.
     ContactIfWorse,
-    /// The clinician's own line, at most [`MAX_AFTERCARE`] characters.
+    /// A line that the clinician wrote, at most [`MAX_AFTERCARE`] characters.
     Own(String),
 }

@@ -9,18 +9,19 @@ pub const DAY_MINUTES: u16 = 1440;
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Schedule {
-    /// Days of the week.
+    /// The days of the week.
     pub days: Weekdays,
-    /// Minutes of the day.
+    /// The times of day.
     pub pattern: Pattern,
 }
 
-/// How an item's due times are spread over a day; minutes are counted from midnight of the wall clock.
+/// How an item's due times are spread over a day. Minutes are counted from midnight of the wall clock.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Pattern {
-    /// Every so many minutes within a window; both ends count. A window whose end is not after its start goes over midnight;
-    /// one whose ends are equal goes once round the clock, and the second end is the next day's first.
+    /// At a fixed interval within a window that includes both its ends. If the end is not after the start, the window goes
+    /// over midnight. If both are equal, it covers 24 hours, and the time at its end already belongs to the next day's
+    /// window.
     Every {
         /// Minutes between two slots, 15 to 720.
         minutes: u16,
@@ -29,7 +30,7 @@ pub enum Pattern {
         /// Last minute of the window, 0 to 1439.
         to: u16,
     },
-    /// At these minutes of the day, ascending.
+    /// At these minutes of the day, in ascending order.
     At {
         /// 1 to 12 minutes of the day, each 0 to 1439.
         times: Vec<u16>,
@@ -37,9 +38,9 @@ pub enum Pattern {
 }
 
 impl Pattern {
-    /// Due minutes in order, counted from midnight of the day on which the window opens; 1440 and more lie on the next day.
+    /// Due minutes in order, counted from midnight of the day on which the window opens; 1440 and more are on the next day.
     ///
-    /// An interval of zero gives the first minute only; checked plans never have it.
+    /// An interval of 0 gives the first minute only; a plan that passed the checks never has it.
     pub fn minutes(&self) -> Vec<u16> {
         match self {
             Pattern::At { times } => times.clone(),

@@ -1,7 +1,8 @@
-//! Stance times taken at visits, each with its day.
+//! Stance times measured at visits, each with its day.
 //!
-//! Cards and plan files of older programs give no days. Their times are read as those programs read them: of each condition the
-//! last in the list was taken on the day of issue, and each one before it on a day of its own, which nobody wrote down.
+//! Cards and plan files of older versions of this program give no days. Their times are read as those versions read them: for
+//! each condition, the last one in the list was measured on the day of issue, and each one before it on an earlier day of its
+//! own, which is not known.
 
 use super::{BodySide, Plan};
 use crate::catalogue::{Eyes, Surface};
@@ -9,64 +10,64 @@ use chrono::NaiveDate;
 use std::cmp::Reverse;
 use std::collections::BTreeSet;
 
-/// The longest stance time that can be written in, in tenths of a second: ten minutes, far beyond any published time.
+/// The longest stance time that can be entered, in tenths of a second: ten minutes, far beyond any published time.
 pub const MAX_STANCE_TENTHS: u16 = 6000;
 
-/// A single-leg stance time taken at a visit.
+/// A single-leg stance time measured at a visit.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct StanceBaseline {
-    /// The day of the visit; `None` where an older card or plan file does not say.
+    /// The day of the visit; `None` if an older card or plan file does not give it.
     pub taken: Option<NaiveDate>,
-    /// The leg stood on.
+    /// The leg that the patient stood on.
     pub leg: BodySide,
-    /// What it stood on.
+    /// The surface under the foot.
     pub surface: Surface,
-    /// Eyes open or closed.
+    /// Whether the eyes were open or closed.
     pub eyes: Eyes,
-    /// Tenths of a second.
+    /// The time in tenths of a second.
     pub tenths: u16,
-    /// Whether the time was ended by a cap and not by the foot: the time is then a lower bound.
+    /// Whether the time was ended by a limit and not by the foot coming down; the real time is then at least this long.
     pub capped: bool,
 }
 
-/// The condition of a stance time.
+/// The condition under which a stance time is measured.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct StanceField {
-    /// The leg stood on.
+    /// The leg that the patient stands on.
     pub leg: BodySide,
-    /// What it stands on.
+    /// The surface under the foot.
     pub surface: Surface,
-    /// Eyes open or closed.
+    /// Whether the eyes are open or closed.
     pub eyes: Eyes,
 }
 
 impl StanceField {
-    /// The two that every balance item needs: eyes open on the firm floor.
+    /// The two conditions required for every balance item: each leg with eyes open on the firm floor.
     pub const FIRM_OPEN: [StanceField; 2] =
         [StanceField::firm_open(BodySide::Left), StanceField::firm_open(BodySide::Right)];
 
-    /// Eyes open on the firm floor.
+    /// One leg with eyes open on the firm floor.
     pub const fn firm_open(leg: BodySide) -> StanceField {
         StanceField { leg, surface: Surface::Firm, eyes: Eyes::Open }
     }
 
-    /// Whether `baseline` was taken under this condition.
+    /// Whether `baseline` was measured under this condition.
     pub fn is_of(&self, baseline: &StanceBaseline) -> bool {
         *self == baseline.field()
     }
 }
 
 impl StanceBaseline {
-    /// Its condition.
+    /// The condition under which it was measured.
     pub fn field(&self) -> StanceField {
         StanceField { leg: self.leg, surface: self.surface, eyes: self.eyes }
     }
 }
 
 impl Plan {
-    /// The stance times with their days. Where none is written down, the last of each condition gets the day of issue; those
-    /// before it keep `None`, which is an earlier day, another one for each.
+    /// The stance times with their days. Where no day is given, the last time of each condition gets the day of issue. Those
+    /// before it keep `None`; each of them counts as a different earlier day.
     pub fn dated_baselines(&self) -> Vec<StanceBaseline> {
         let all = &self.prescription.baselines;
         let last = |at: usize| !all[at + 1..].iter().any(|later| later.field() == all[at].field());
@@ -78,13 +79,14 @@ impl Plan {
     }
 }
 
-/// The newest of the `dated` times of a condition; of one day the last in the list, for that is the correction.
+/// The newest of the `dated` times under a condition. If there are several of one day, the last in the list, because it is
+/// the correction.
 pub fn newest(dated: &[StanceBaseline], field: StanceField) -> Option<&StanceBaseline> {
     dated.iter().filter(|baseline| field.is_of(baseline)).max_by_key(|baseline| baseline.taken)
 }
 
-/// On how many days a leg stood for `tenths` or longer with eyes open on the firm floor: the days of `dated` times, and
-/// `other` days on which it is known to have done so.
+/// The number of days on which a leg stood for `tenths` of a second or longer with eyes open on the firm floor: the days of
+/// `dated` times, and `other` days on which it is known from elsewhere.
 pub fn days_reached(
     dated: &[StanceBaseline],
     leg: BodySide,
@@ -96,7 +98,7 @@ pub fn days_reached(
     days.len() + long().filter(|baseline| baseline.taken.is_none()).count()
 }
 
-/// Of each condition the longest times of `days` days, longest first; of one day only the longest.
+/// For each condition the longest times of up to `days` different days, longest first; only the longest time of each day.
 pub(crate) fn longest(dated: &[StanceBaseline], days: usize) -> Vec<StanceBaseline> {
     let mut sorted = dated.to_vec();
     sorted.sort_by_key(|baseline| Reverse(baseline.tenths));

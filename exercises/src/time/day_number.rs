@@ -1,46 +1,48 @@
-//! A day of a plan by its number.
+//! Days of a plan, counted from the plan's first day.
 
 use chrono::{Days, NaiveDate};
 use std::fmt;
 
-/// A day of a plan, counted from 0 on the day of the first revision's issue (`Header::start`). A summary names days by it, so
-/// that days of several devices and revisions can be compared without a calendar.
+/// A day of a plan. Day 0 is the day on which the plan's first revision was issued (`Header::start`). A summary gives days as
+/// these numbers, so that days from several devices and revisions can be compared without a calendar.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct DayNumber(pub u16);
 
 impl DayNumber {
-    /// The number of `date` in a plan that began on `start`; `None` before it, and for a plan of more than 65,535 days.
+    /// The number of `date` in a plan that began on `start`; `None` if `date` is before `start` or more than 65,535 days
+    /// after it.
     pub fn of(date: NaiveDate, start: NaiveDate) -> Option<DayNumber> {
         u16::try_from(date.signed_duration_since(start).num_days()).ok().map(DayNumber)
     }
 
-    /// The nearest day of a plan that began on `start`: day 0 for any date before it.
+    /// The number of `date` in a plan that began on `start`, limited to what a number can hold: 0 for earlier dates, 65,535
+    /// for later ones.
     pub fn nearest(date: NaiveDate, start: NaiveDate) -> DayNumber {
         DayNumber(date.signed_duration_since(start).num_days().clamp(0, u16::MAX.into()) as u16)
     }
 
-    /// Its date in a plan that began on `start`. Beyond the calendar's last year, `start`.
+    /// The date of this day in a plan that began on `start`. A date beyond the last year of the calendar is given as `start`.
     pub fn date(self, start: NaiveDate) -> NaiveDate {
         start.checked_add_days(Days::new(self.0.into())).unwrap_or(start)
     }
 
-    /// `days` later; the last number there is at most.
+    /// The day `days` later, at most day 65,535.
     pub fn plus(self, days: u16) -> DayNumber {
         DayNumber(self.0.saturating_add(days))
     }
 
-    /// `days` earlier; `None` before day 0.
+    /// The day `days` earlier; `None` if that is before day 0.
     pub fn minus(self, days: u16) -> Option<DayNumber> {
         self.0.checked_sub(days).map(DayNumber)
     }
 
-    /// Days from `earlier` to this one; 0 where `earlier` is the later of the two.
+    /// Days from `earlier` to this one; 0 if `earlier` is in fact later.
     pub fn days_since(self, earlier: DayNumber) -> u16 {
         self.0.saturating_sub(earlier.0)
     }
 
-    /// This day and all after it up to and including `last`; none where `last` is before it.
+    /// This day and all days after it up to and including `last`; no day if `last` is earlier.
     pub fn through(self, last: DayNumber) -> impl DoubleEndedIterator<Item = DayNumber> {
         (self.0..=last.0).map(DayNumber)
     }

@@ -1,25 +1,25 @@
-//! A time of day to the minute: read from what a person types, shown in one form.
+//! A time of day in whole minutes: read from what a person types, and always shown in the same form.
 
 use crate::plan::schedule::DAY_MINUTES;
 use std::fmt;
 use std::str::FromStr;
 
-/// A time of day, 00:00 to 23:59. Shown as `08:00`; the one place in the program that reads a time of day from text.
+/// A time of day, 00:00 to 23:59, shown as `08:00`. Every time of day that the program reads from text is read here.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct MinuteOfDay(u16);
 
-/// A text that is no time of day, or more than one.
+/// The text is not a time of day, or could mean more than one.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct NotATime;
 
 impl MinuteOfDay {
-    /// The time `minutes` after midnight, 0 to 1439; `None` outside.
+    /// The time `minutes` after midnight, 0 to 1439; `None` for a larger number.
     pub fn new(minutes: u16) -> Option<MinuteOfDay> {
         (minutes < DAY_MINUTES).then_some(MinuteOfDay(minutes))
     }
 
-    /// The time that a clock shows `minutes` after midnight, on that day or on a later one.
+    /// The time that a clock shows `minutes` after midnight; 1440 minutes and more run on into the next days.
     pub fn on_the_clock(minutes: u16) -> MinuteOfDay {
         MinuteOfDay(minutes % DAY_MINUTES)
     }
@@ -40,8 +40,8 @@ impl fmt::Display for MinuteOfDay {
     }
 }
 
-/// Reads "8", "08:00", "8.30", "0800", "8h", "7h30", "19:00 h", "8am", "7:15 p.m.", with white space anywhere but within a
-/// number. Three digits without a separator are refused: nobody knows whether "130" is half past one or ten to two.
+/// Reads "8", "08:00", "8.30", "0800", "8h", "7h30", "19:00 h", "8am", "7:15 p.m."; white space may be anywhere except within
+/// a number. Three digits without a separator are refused, because "130" could mean 1:30 or 13:0.
 impl FromStr for MinuteOfDay {
     type Err = NotATime;
 
@@ -63,7 +63,7 @@ impl FromStr for MinuteOfDay {
 
 fn hour_and_minute(clock: &str) -> Result<(u16, u16), NotATime> {
     if let Some(whole) = clock.strip_suffix('h').map(str::trim_end) {
-        // "7h30h" would be read as half past seven otherwise.
+        // Without this check "7h30h" would be read as half past seven.
         return if whole.contains('h') { Err(NotATime) } else { hour_and_minute(whole) };
     }
     if let Some((hour, minute)) = clock.split_once([':', '.', 'h']) {
@@ -75,7 +75,7 @@ fn hour_and_minute(clock: &str) -> Result<(u16, u16), NotATime> {
     }
 }
 
-/// Reads a number whose count of digits lies within `digits`, with nothing else around it.
+/// Reads a number that has as many digits as `digits` allows and no other characters.
 fn number(text: &str, digits: std::ops::RangeInclusive<usize>) -> Result<u16, NotATime> {
     let plain = digits.contains(&text.len()) && text.bytes().all(|byte| byte.is_ascii_digit());
     text.parse().ok().filter(|_| plain).ok_or(NotATime)

@@ -1,6 +1,6 @@
-//! Instants with the offset that was in force, and the offsets of a zone as plain data.
+//! Instants together with the offset from UTC that applied to them, and the offsets of a time zone as plain data.
 //!
-//! The tz database stays outside this crate: whoever calls passes a zone's [`Offsets`] for the stretch that matters.
+//! This crate holds no time zone database: callers pass the [`Offsets`] of the zone for the period that they ask about.
 
 mod day_number;
 mod minute_of_day;
@@ -17,18 +17,18 @@ pub fn days_since_1970(date: NaiveDate) -> i64 {
     i64::from(date.num_days_from_ce()) - 719_163
 }
 
-/// An instant and the wall clock that showed it.
+/// An instant, and what the wall clock showed at it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Stamp {
     /// Milliseconds since 1970-01-01T00:00:00Z.
     pub utc_ms: i64,
-    /// Seconds that the wall clock was ahead of UTC.
+    /// Seconds by which the wall clock was ahead of UTC; negative west of Greenwich.
     pub offset_s: i32,
 }
 
 impl Stamp {
-    /// The wall clock's date and time. Instants outside the calendar's range (year ±262,000) show as 1970-01-01.
+    /// The wall clock's date and time. Instants that the calendar cannot hold (beyond about year ±262,000) give 1970-01-01.
     pub fn local(self) -> NaiveDateTime {
         DateTime::from_timestamp_millis(self.utc_ms.saturating_add(i64::from(self.offset_s) * 1000))
             .unwrap_or_default()
@@ -40,7 +40,8 @@ impl Stamp {
         self.local().date()
     }
 
-    /// The wall clock's date as days since 1970-01-01. Counted without a calendar: thousands of entries are sorted by it.
+    /// The wall clock's date as days since 1970-01-01. Computed without the calendar, because thousands of entries are sorted
+    /// by it.
     pub fn day(self) -> i64 {
         self.utc_ms.saturating_add(i64::from(self.offset_s) * 1000).div_euclid(MS_OF_A_DAY)
     }
@@ -50,45 +51,45 @@ impl Stamp {
         (self.local().time().num_seconds_from_midnight() / 60) as u16
     }
 
-    /// The same wall clock `ms` milliseconds later (earlier if negative).
+    /// The stamp `ms` milliseconds later (earlier if negative), with the same offset.
     pub fn plus_ms(self, ms: i64) -> Stamp {
         Stamp { utc_ms: self.utc_ms.saturating_add(ms), ..self }
     }
 
-    /// Whole seconds from `earlier` to this instant; negative if it was later.
+    /// Whole seconds from `earlier` to this instant, rounded down; negative if `earlier` is in fact later.
     pub fn seconds_since(self, earlier: Stamp) -> i64 {
         (self.utc_ms - earlier.utc_ms).div_euclid(1000)
     }
 }
 
-/// A zone's offsets over a stretch of time: one in force before the first change, then each change.
+/// The offsets of a time zone over a period: the one that applies before the first change, then every change.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Offsets {
-    /// Seconds ahead of UTC before the first change.
+    /// Seconds ahead of UTC that apply before the first change.
     pub first_s: i32,
-    /// `(instant in seconds since 1970 UTC, seconds ahead of UTC from then on)`, ascending.
+    /// The changes, oldest first, each as (seconds since 1970-01-01T00:00:00Z, seconds ahead of UTC from then on).
     pub changes: Vec<(i64, i32)>,
 }
 
-/// What a wall-clock time means in a zone.
+/// Which instant a time of the wall clock refers to in a zone.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum ResolvedTime {
-    /// It happens once.
+    /// The wall clock shows this time once.
     Once(Stamp),
-    /// The clocks go back over it: the first of its two occurrences.
+    /// The wall clock shows this time twice, because it is put back; the stamp is the first of the two.
     Twice(Stamp),
-    /// The clocks jump over it.
+    /// The wall clock never shows this time, because it is put forward over it.
     Never,
 }
 
 impl Offsets {
-    /// A place whose clocks never change.
+    /// The offsets of a place whose clocks never change, in seconds ahead of UTC.
     pub fn fixed(offset_s: i32) -> Offsets {
         Offsets { first_s: offset_s, changes: Vec::new() }
     }
 
-    /// The offset in force at an instant, seconds ahead of UTC.
+    /// The offset that applies at an instant, in seconds ahead of UTC.
     pub fn at(&self, utc_s: i64) -> i32 {
         let passed = self.changes.partition_point(|(from, _)| *from <= utc_s);
         passed.checked_sub(1).map_or(self.first_s, |last| self.changes[last].1)
@@ -99,15 +100,15 @@ impl Offsets {
         Stamp { utc_ms, offset_s: self.at(utc_ms.div_euclid(1000)) }
     }
 
-    /// When the wall clock shows `local`.
+    /// The instant at which the wall clock shows `local`.
     ///
-    /// Every offset that is in force within two days of `local` is tried; those under which the clock really shows it are
-    /// its occurrences. The earliest counts.
+    /// Every offset that applies within two days of `local` is tried. Those with which the wall clock really shows `local`
+    /// give its instants; the earliest of them is used.
     pub fn resolve(&self, local: NaiveDateTime) -> ResolvedTime {
         self.resolve_s(local.and_utc().timestamp())
     }
 
-    /// As [`Offsets::resolve`], of a wall clock that counts seconds from 1970-01-01 on.
+    /// Same as [`Offsets::resolve`], for a wall clock time given in seconds since 1970-01-01.
     pub(crate) fn resolve_s(&self, naive_s: i64) -> ResolvedTime {
         let near = || self.changes.iter().filter(|(from, _)| (from - naive_s).abs() <= 2 * 86_400);
         let before = self.at(naive_s - 2 * 86_400);
@@ -136,7 +137,7 @@ mod tests {
     use super::*;
     use chrono::NaiveDate;
 
-    /// Clocks go forward at 01:00Z on 29 March 2026 and back at 01:00Z on 25 October 2026; one hour.
+    /// Clocks are put forward one hour at 01:00Z on 29 March 2026, and back at 01:00Z on 25 October 2026.
     fn zone() -> Offsets {
         Offsets { first_s: 3600, changes: vec![(1_774_746_000, 7200), (1_792_890_000, 3600)] }
     }

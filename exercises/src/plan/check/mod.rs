@@ -1,6 +1,6 @@
-//! Whether a plan may be issued, and whether it may be taken.
+//! Checks whether a plan may be issued by the clinic and taken by the patient's copy.
 //!
-//! Both devices ask the same question, so that a card made by another program cannot switch on what the rules hold back.
+//! Both sides run the same check, so that a card made by another program cannot prescribe what these rules forbid.
 
 use super::stance::{StanceField, days_reached, newest};
 use super::{
@@ -10,63 +10,66 @@ use super::{
 use crate::catalogue::{Catalogue, Exercise, Eyes, Sidedness, Surface};
 use crate::id::ItemId;
 
-/// Under this stance time with eyes open on a firm floor no balance item goes home without supervision, in tenths of a second.
-/// A proposal, drawn from Vellas 1997 (JAGS 45:735-8), where being unable to stand 5 s went with injurious falls.
+/// With a shorter stance time than this, eyes open on a firm floor, no balance item may be prescribed for practice without
+/// supervision; in tenths of a second. A proposal, drawn from Vellas 1997 (JAGS 45:735-8), where being unable to stand 5 s
+/// went with injurious falls.
 pub const MIN_STANCE_TENTHS: u16 = 50;
-/// This stance time with eyes open on a firm floor opens softer surfaces and closed eyes, in tenths of a second (a proposal).
+/// Stance time with eyes open on a firm floor that is needed before softer surfaces or closed eyes may be prescribed, in
+/// tenths of a second (a proposal of ours).
 pub const GATE_TENTHS: u16 = 300;
-/// Number of days on which that time must be reached (a proposal of ours).
+/// Number of days on which that stance time must have been reached (a proposal of ours).
 pub const GATE_DAYS: usize = 2;
 
-/// What keeps a plan from being issued or taken.
+/// A reason why a plan may not be issued or taken.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Problem {
-    /// There is no item.
+    /// The plan has no item.
     NoItem,
     /// More items than [`MAX_ITEMS`], complaints or activities than [`MAX_NAMED`], stance times than [`MAX_BASELINES`], lines
     /// than [`MAX_AFTERCARE_LINES`] or cleared alarms than [`MAX_CLEARED`].
     TooMany,
     /// A text is empty or longer than allowed, or holds a control character.
     Text {
-        /// Which text.
+        /// Which text it is.
         what: TextPlace,
-        /// The most characters allowed.
+        /// The largest number of characters allowed.
         most: usize,
     },
-    /// Two items, complaints or activities carry the same number.
+    /// Two items, two complaints or two activities have the same number.
     SameNumber,
-    /// The review date is not after the day of issue, or more than a year after it.
+    /// The review date is not after the day of issue or is more than a year after it, or the plan begins after its day of
+    /// issue.
     ReviewDate,
     /// The catalogue has no such exercise.
     UnknownExercise(ItemId, String),
-    /// The catalogue has the exercise in another content revision.
+    /// The catalogue has the exercise, but not the revision of its content that the item names.
     OtherContent(ItemId, String),
-    /// The exercise has no such rung.
+    /// The exercise has no such rung. The text is empty if the exercise has ladders and the item names no rung.
     UnknownRung(ItemId, String),
     /// The dose does not fit the exercise's kind, or is out of range.
     Dose(ItemId),
-    /// A side where the exercise has none, or none where it has sides.
+    /// The item has a side although the exercise has none, or no side although the exercise is done for each side.
     Side(ItemId),
-    /// The schedule is empty or out of range.
+    /// The schedule has no day or no time, or a time or interval is out of range.
     Schedule(ItemId),
     /// The item serves a complaint that the plan does not have.
     Serves(ItemId),
-    /// Balance without an age band.
+    /// Balance is prescribed without the patient's age band.
     AgeMissing,
-    /// Balance without these being ticked as absent.
+    /// Balance is prescribed, but the clinician has not ticked these risks as absent.
     NotTicked(Vec<Risk>),
-    /// Balance without a stance time with eyes open on the firm floor, for each side prescribed.
+    /// Balance is prescribed without a stance time with eyes open on the firm floor for each side prescribed.
     NoStanceBaseline(ItemId),
-    /// That stance time is under five seconds.
+    /// That stance time is under 5 s ([`MIN_STANCE_TENTHS`]).
     StanceTooShort(ItemId),
-    /// A softer surface or closed eyes before thirty seconds on two days.
+    /// A softer surface or closed eyes, before 30 s were reached on two days ([`GATE_TENTHS`], [`GATE_DAYS`]).
     GateClosed(ItemId),
-    /// Soft surface and closed eyes together from 65 years on.
+    /// A soft surface together with closed eyes for a patient of 65 years or more.
     SoftAndClosed(ItemId),
 }
 
-/// Which text of a plan is meant.
+/// Which text of a plan a problem is about.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum TextPlace {
@@ -78,11 +81,11 @@ pub enum TextPlace {
     Activity,
     /// An item's note.
     Note,
-    /// A line of aftercare.
+    /// A line of aftercare that the clinician wrote.
     Aftercare,
 }
 
-/// Everything that keeps `plan` from being issued or taken; empty when nothing does.
+/// Every reason why `plan` may not be issued or taken; empty if there is no such reason.
 pub fn problems(plan: &Plan, catalogue: &Catalogue) -> Vec<Problem> {
     let mut found = whole(plan);
     for item in &plan.prescription.items {
@@ -200,8 +203,8 @@ fn schedule_fits(item: &Item) -> bool {
     pattern && !item.schedule.days.is_empty()
 }
 
-/// The gates of unsupervised stance. The leg's newest time counts: an earlier, better one does not make up for it. The time
-/// that opens softer surfaces and closed eyes must be reached on [`GATE_DAYS`] days.
+/// The stance times that are required before practice without supervision. For each leg the newest time counts, even if an
+/// earlier one was better. The time needed for softer surfaces and closed eyes must have been reached on [`GATE_DAYS`] days.
 fn stance(plan: &Plan, item: &Item, surface: Surface, eyes: Eyes) -> Vec<Problem> {
     let mut found = Vec::new();
     let harder = surface != Surface::Firm || eyes == Eyes::Closed;
@@ -224,7 +227,8 @@ fn stance(plan: &Plan, item: &Item, surface: Surface, eyes: Eyes) -> Vec<Problem
     found
 }
 
-/// Severe loss of sight only speaks against closed eyes; everything else against any balance practice alone.
+/// The age band and the ticked risks that balance requires. Severe loss of sight matters only if an item has the eyes closed;
+/// every other risk is a reason against any balance practice without supervision.
 fn screening(plan: &Plan, catalogue: &Catalogue) -> Vec<Problem> {
     let mut found = Vec::new();
     if plan.prescription.age.is_none() {

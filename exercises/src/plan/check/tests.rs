@@ -1,4 +1,4 @@
-//! Every problem, from a plan that has none.
+//! Each problem is provoked by one change to a plan that has none.
 
 use super::*;
 use crate::catalogue::{Dose, ExerciseId, RungId};
