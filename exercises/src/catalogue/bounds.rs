@@ -1,59 +1,59 @@
-//! Every quantity of the catalogue: its unit, its range and the reason for the range, in one table.
+//! All quantities of the catalogue in one table: for each its unit, its range and the reason for the range.
 //!
-//! Reader, domain and tests all take their limits from [`BOUNDS`]. The ranges say what the program can run, not what is
-//! wise: a clinician chooses within them.
+//! The reader of catalogue files, the domain and the tests all take their limits from [`BOUNDS`]. The ranges are what the
+//! program can handle, not what is advisable: the clinician chooses a value within them.
 
-/// A quantity that the catalogue or a dose states as a whole number.
+/// A quantity that the catalogue or a dose gives as a whole number.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Quantity {
-    /// Content revision of an exercise.
+    /// The revision of an exercise's content.
     Revision,
-    /// How often a hold is held, or a movement made within a set.
+    /// Number of holds, or of movements within a set.
     Repetitions,
-    /// Length of one hold.
+    /// Length of one hold, in seconds.
     HoldSeconds,
-    /// Pause between holds, trials or sets.
+    /// Pause between holds, trials or sets, in seconds.
     RestSeconds,
-    /// Attempts at a balance exercise.
+    /// Number of trials of a balance exercise.
     Trials,
-    /// The time at which a balance trial counts as full and ends.
+    /// The time at which a balance trial is complete and ends, in seconds.
     TargetSeconds,
-    /// Sets of a counted movement.
+    /// Number of sets of a counted movement.
     Sets,
-    /// The outward part of one counted movement.
+    /// Length of the outward part of a counted movement, in seconds.
     TempoUpSeconds,
-    /// The pause at the end of one counted movement.
+    /// Length of the pause at the end position of a counted movement, in seconds.
     TempoHoldSeconds,
-    /// The return part of one counted movement.
+    /// Length of the return part of a counted movement, in seconds.
     TempoDownSeconds,
-    /// Ladders of one exercise.
+    /// Number of ladders of an exercise.
     Ladders,
-    /// Rungs of one ladder.
+    /// Number of rungs of a ladder.
     Rungs,
-    /// Positions of one figure.
+    /// Number of positions of a figure.
     Poses,
-    /// Arrows of one figure.
+    /// Number of arrows of a figure.
     Arrows,
-    /// Characters of an exercise's or a rung's name.
+    /// Number of characters in the name of an exercise or a rung.
     NameCharacters,
-    /// Characters of one paragraph or one line of a list.
+    /// Number of characters in a paragraph or a line of a list.
     LineCharacters,
-    /// Steps of one exercise.
+    /// Number of steps in an exercise's instructions.
     Steps,
-    /// Lines of common mistakes, of cautions, of stop signs.
+    /// Number of lines in a list of common mistakes, cautions or stop signs.
     ListLines,
-    /// Distance of an arrow from its landmark, either way.
+    /// Distance of an arrow from its landmark, positive to the right or up, in centimetres.
     ArrowOffset,
-    /// Length of an arrow.
+    /// Length of an arrow, in centimetres.
     ArrowLength,
-    /// Direction of an arrow.
+    /// Direction of an arrow at its start, in degrees.
     ArrowToward,
-    /// How far an arrow turns along its way.
+    /// The angle by which an arrow turns along its length, in degrees.
     ArrowBend,
 }
 
-/// The unit in which a [`Quantity`] is counted.
+/// The unit of a [`Quantity`].
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Unit {
@@ -61,7 +61,7 @@ pub enum Unit {
     Count,
     /// Seconds.
     Seconds,
-    /// Unicode scalar values.
+    /// Characters, counted as Unicode scalar values.
     Characters,
     /// Centimetres on a body 170 cm tall.
     Centimetres,
@@ -69,20 +69,20 @@ pub enum Unit {
     Degrees,
 }
 
-/// One row of the table.
+/// One row of the table of quantities.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Bound {
-    /// What is limited.
+    /// The quantity that the row is about.
     pub quantity: Quantity,
-    /// Its unit.
+    /// The quantity's unit.
     pub unit: Unit,
-    /// The word for it in messages to the author of an exercise.
+    /// The word for the quantity in messages to the author of an exercise.
     pub word: &'static str,
-    /// Smallest value allowed.
+    /// The smallest value allowed.
     pub min: i64,
-    /// Largest value allowed.
+    /// The largest value allowed.
     pub max: i64,
-    /// Why this range.
+    /// The reason for this range.
     pub why: &'static str,
 }
 
@@ -90,22 +90,22 @@ pub struct Bound {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct OutOfRange {
-    /// Which quantity.
+    /// The quantity.
     pub quantity: Quantity,
     /// The value that was given.
     pub value: i64,
 }
 
 impl Quantity {
-    /// The row of this quantity.
+    /// The row of [`BOUNDS`] for this quantity.
     pub fn bound(self) -> &'static Bound {
         &BOUNDS[self as usize]
     }
 
-    /// Gives `value` back if it lies in the range of this quantity.
+    /// Returns `value` if it is in the range of this quantity.
     ///
     /// # Errors
-    /// [`OutOfRange`] with the value otherwise.
+    /// [`OutOfRange`] with the value if it is not.
     pub fn check(self, value: i64) -> Result<i64, OutOfRange> {
         let Bound { min, max, .. } = *self.bound();
         if (min..=max).contains(&value) { Ok(value) } else { Err(OutOfRange { quantity: self, value }) }
@@ -116,7 +116,7 @@ const fn row(quantity: Quantity, unit: Unit, word: &'static str, range: (i64, i6
     Bound { quantity, unit, word, min: range.0, max: range.1, why }
 }
 
-/// The table, in the order of [`Quantity`] (a test holds that).
+/// All quantities with their ranges, in the order of [`Quantity`], which a test checks.
 #[rustfmt::skip]
 pub const BOUNDS: [Bound; 22] = {
     use Quantity::*;

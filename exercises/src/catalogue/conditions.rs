@@ -1,6 +1,6 @@
-//! Under which conditions somebody stands: what on, with which eyes, feet and arms.
+//! The conditions under which somebody stands: the surface, the eyes, the feet and the arms.
 
-/// What a balance exercise is stood on, from a household. From firm to soft.
+/// The surface of a balance exercise, from firm to soft, as found in a household.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Surface {
@@ -15,23 +15,23 @@ pub enum Surface {
 }
 
 impl Surface {
-    /// Whether it yields under the foot.
+    /// Whether the surface gives way under the foot.
     pub fn is_soft(self) -> bool {
         self != Surface::Firm
     }
 }
 
-/// Whether the eyes are open.
+/// Whether the eyes are open or closed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Eyes {
-    /// Open, on a spot at eye level.
+    /// Open, looking at a spot at eye level.
     Open,
     /// Closed.
     Closed,
 }
 
-/// What was on the feet.
+/// What the person wears on the feet.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Feet {

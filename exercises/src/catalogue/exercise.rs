@@ -1,4 +1,4 @@
-//! The exercise itself, and the catalogue that holds them.
+//! An exercise, and the catalogue of all exercises.
 
 use super::conditions::Surface;
 use super::figure::{Figure, Furniture};
@@ -9,7 +9,7 @@ use super::sidedness::Sidedness;
 use super::texts::{Lang, Texts};
 use std::collections::BTreeMap;
 
-/// The part of the body that an exercise is for.
+/// The part of the body that an exercise trains.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Region {
@@ -29,37 +29,38 @@ pub enum Region {
     Ankle,
 }
 
-/// One entry of the catalogue.
+/// One exercise of the catalogue.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Exercise {
-    /// Its name for good.
+    /// The exercise's id, which never changes.
     pub id: ExerciseId,
-    /// Rises with every change of what it says or asks. 1 to 60,000.
+    /// The revision of the exercise's content, 1 to 60,000; it rises with every change.
     pub revision: u16,
-    /// What part of the body it is for.
+    /// The part of the body that the exercise trains.
     pub region: Region,
-    /// How it is timed; always the kind of `dose`.
+    /// How the exercise is timed; always the kind of `dose`.
     pub kind: Kind,
-    /// Whether it has sides.
+    /// Whether the exercise is done for each side.
     pub side: Sidedness,
-    /// Whether it is standing on one leg, the other foot free: only then are its times put beside norms of that.
+    /// Whether the person stands on one leg with the other foot in the air. Only then are times compared with norms for
+    /// standing on one leg.
     pub one_leg: bool,
-    /// The dose from which a clinician starts; for one side where there are sides.
+    /// The dose that a clinician starts from; for one side if the exercise is done for each side.
     pub dose: Dose,
-    /// Its versions; at least one ladder with one rung when it comes out of the reader.
+    /// The exercise's ladders of versions. An exercise read from a file has at least one ladder with one rung.
     pub ladders: Vec<Ladder>,
-    /// How it looks, where a rung does not say otherwise.
+    /// How the exercise looks, unless a rung has a figure of its own.
     pub poses: Figure,
-    /// What it says, by language.
+    /// The texts for people, by language.
     pub texts: BTreeMap<Lang, Texts>,
 }
 
-/// All exercises known to an installation.
+/// All exercises that an installation knows.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Catalogue {
-    /// In the order in which a clinician is offered them.
+    /// The exercises, in the order in which a clinician is offered them.
     pub exercises: Vec<Exercise>,
 }
 
@@ -71,17 +72,17 @@ impl Catalogue {
 }
 
 impl Exercise {
-    /// The texts in `lang`, or in whichever language there is.
+    /// The texts in `lang`, or in another language if there are none in `lang`.
     pub fn text(&self, lang: Lang) -> Option<&Texts> {
         self.texts.get(&lang).or_else(|| self.texts.values().next())
     }
 
-    /// The rung with this id, on whichever ladder it stands.
+    /// The rung with this id, on any of the ladders.
     pub fn rung(&self, id: &RungId) -> Option<&Rung> {
         self.ladders.iter().find_map(|ladder| ladder.rung(id))
     }
 
-    /// The ladder on which a rung stands.
+    /// The ladder that has the rung with this id.
     pub fn ladder_of(&self, id: &RungId) -> Option<&Ladder> {
         self.ladders.iter().find(|ladder| ladder.rung(id).is_some())
     }
@@ -91,12 +92,12 @@ impl Exercise {
         self.ladders.first()?.rungs.first()
     }
 
-    /// The next harder rung on the same ladder; `None` at the top, or for a rung that this exercise has not.
+    /// The next harder rung on the same ladder; `None` if this is the hardest, or if the exercise has no such rung.
     pub fn harder(&self, id: &RungId) -> Option<&Rung> {
         self.beside(id, 1)
     }
 
-    /// The next easier rung on the same ladder; `None` at the bottom, or for a rung that this exercise has not.
+    /// The next easier rung on the same ladder; `None` if this is the easiest, or if the exercise has no such rung.
     pub fn easier(&self, id: &RungId) -> Option<&Rung> {
         self.beside(id, -1)
     }
@@ -107,8 +108,8 @@ impl Exercise {
         ladder.rungs.get(place.checked_add_signed(step)?)
     }
 
-    /// The figure of one rung: its own or the exercise's, with the rung's surface under the foot and its eyes.
-    /// The exercise's own figure for a rung that it has not.
+    /// The figure of one rung: its own, or else the exercise's, with the rung's surface under the foot and its eyes. If the
+    /// exercise has no such rung, the exercise's own figure.
     pub fn figure(&self, id: &RungId) -> Figure {
         let Some(rung) = self.rung(id) else {
             return self.poses.clone();

@@ -1,28 +1,28 @@
-//! How an exercise looks, as data: positions of the body from joint angles, what stands around it, where it touches.
-//! [`crate::figure`] draws it.
+//! How an exercise looks, as data: positions of the body given by joint angles, the objects around it, and where it touches
+//! them. [`crate::figure`] draws it.
 
 use super::conditions::Eyes;
 use super::pose::Pose;
 
-/// From where the figure is seen.
+/// The direction from which the figure is seen.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum View {
-    /// From the figure's right side; it faces to the right of the picture. Near is its right.
+    /// From the figure's right side; the figure faces to the right of the picture. Its right side is the near side.
     Side,
-    /// From the front. Near is its right, which is on the left of the picture.
+    /// From the front. Its right side is the near side; it is on the left of the picture.
     Front,
-    /// A close look at the near forearm and hand from the thumb's side; the fingers point to the right.
+    /// A close view of the near forearm and hand from the thumb's side; the fingers point to the right.
     Hand,
 }
 
-/// What stands around the figure or lies under it.
+/// An object around the figure or under it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Furniture {
-    /// A chair with a back, its seat under the pelvis of the first position.
+    /// A chair with a back. Its seat is under the pelvis of the first position.
     Chair,
-    /// A worktop in front, at the height of the hip.
+    /// A worktop in front of the body, at hip height.
     Worktop,
     /// A wall behind the back.
     Wall,
@@ -30,7 +30,7 @@ pub enum Furniture {
     Mat,
     /// A pillow under the head of somebody lying.
     Pillow,
-    /// A folded towel: under the foot, or under the head of somebody lying.
+    /// A folded towel under the foot, or under the head of somebody lying.
     FoldedTowel,
     /// A flat seat cushion under the standing foot.
     Cushion,
@@ -42,8 +42,8 @@ pub enum Furniture {
     Bag,
 }
 
-/// Where the body touches something that does not move.
-/// The first of a figure's contacts holds the whole figure in place; limbs named after it are bent so that they stay.
+/// Where the body touches something that does not move. The first contact of a figure fixes the whole figure in place; limbs
+/// named by the others are bent so that they stay where they are.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Contact {
@@ -51,7 +51,7 @@ pub enum Contact {
     Seat,
     /// The upper back on a mat.
     UpperBack,
-    /// The lower side of the body on a mat, lying on the far side.
+    /// The lower side of the body on a mat, for somebody lying on the far side.
     FarSide,
     /// The whole sole of the near foot on the floor.
     NearSole,
@@ -65,13 +65,13 @@ pub enum Contact {
     NearHeel,
     /// The heel of the far foot on the floor; the toes may rise.
     FarHeel,
-    /// The near hand where it is in the first position.
+    /// The near hand, which stays where it is in the first position.
     NearHand,
-    /// The far hand where it is in the first position.
+    /// The far hand, which stays where it is in the first position.
     FarHand,
 }
 
-/// A point of the body at which an arrow is placed.
+/// A point of the body from which an arrow is placed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Landmark {
@@ -95,21 +95,21 @@ pub enum Landmark {
     Toes,
 }
 
-/// An arrow that shows where to move or to pull. It stands where its landmark is in the first position.
+/// An arrow that shows where to move or to pull. It is placed where its landmark is in the first position.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Arrow {
-    /// The point of the body beside which it begins.
+    /// The point of the body near which the arrow begins.
     pub at: Landmark,
-    /// How far right of that point it begins, in centimetres of a body 170 cm tall.
+    /// How far to the right of that point it begins, in centimetres on a body 170 cm tall; negative to the left.
     pub right_cm: i16,
-    /// How far above that point it begins, in centimetres.
+    /// How far above that point it begins, in centimetres; negative below.
     pub up_cm: i16,
-    /// Where it points at its start: degrees, 0 to the right of the picture, 90 up.
+    /// Its direction at its start, in degrees: 0 to the right of the picture, 90 up.
     pub toward_deg: i16,
-    /// Its length along its way, in centimetres.
+    /// Its length along its curve, in centimetres.
     pub length_cm: i16,
-    /// By how many degrees it turns along its way; positive to the left.
+    /// The angle by which it turns along its length, in degrees; positive to the left.
     pub bend_deg: i16,
 }
 
@@ -117,18 +117,18 @@ pub struct Arrow {
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Figure {
-    /// From where it is seen.
+    /// The direction from which the figure is seen.
     pub view: View,
-    /// What stands around it.
+    /// The objects around it.
     pub furniture: Vec<Furniture>,
-    /// Whether the dotted plumb line is drawn, where alignment is the point.
+    /// Whether a dotted plumb line is drawn, for exercises in which alignment matters.
     pub plumb: bool,
-    /// Where it touches what does not move; the first holds it in place.
+    /// Where the body touches something that does not move; the first contact fixes the figure in place.
     pub contacts: Vec<Contact>,
     /// The positions from start to end.
     pub poses: Vec<Pose>,
-    /// Where to move or to pull.
+    /// Arrows that show where to move or to pull.
     pub arrows: Vec<Arrow>,
-    /// Whether the eyes are open; `None` is drawn open.
+    /// Whether the eyes are open; if `None`, they are drawn open.
     pub eyes: Option<Eyes>,
 }

@@ -1,20 +1,20 @@
-//! Names that stay: of an exercise, a ladder, a rung. Never a position in a list.
+//! Identifiers of exercises, ladders and rungs. They never change, unlike a position in a list.
 
 use core::fmt;
 use std::sync::Arc;
 
-/// Longest identifier, in bytes (all are ASCII).
+/// Length of the longest identifier, in bytes (all its characters are ASCII).
 pub const MAX_ID: usize = 32;
 
-/// Why a text cannot be an identifier.
+/// The reason why a text is not an identifier.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum IdFault {
-    /// No character at all.
+    /// It has no character.
     Empty,
-    /// More than 32 characters.
+    /// It has more than 32 characters.
     TooLong,
-    /// Something else than small letters a to z, digits and single hyphens between them.
+    /// It has other characters than small letters a to z, digits and single hyphens between them.
     NotKebabCase,
 }
 
@@ -50,10 +50,10 @@ macro_rules! identifier {
         pub struct $name(Arc<str>);
 
         impl $name {
-            /// Checks and keeps an identifier: kebab-case ASCII, 1 to 32 characters.
+            /// Makes an identifier from kebab-case ASCII text of 1 to 32 characters.
             ///
             /// # Errors
-            /// [`IdFault`] tells which of these does not hold.
+            /// [`IdFault`] says which of these conditions is not met.
             pub fn new(text: impl Into<String>) -> Result<Self, IdFault> {
                 let text = text.into();
                 check(&text)?;
@@ -95,15 +95,16 @@ macro_rules! identifier {
 }
 
 identifier! {
-    /// Names an exercise for good, across revisions of its content.
+    /// Identifies an exercise. It stays the same through all revisions of the exercise's content.
     ExerciseId
 }
 identifier! {
-    /// Names a ladder within its exercise.
+    /// Identifies a ladder within its exercise.
     LadderId
 }
 identifier! {
-    /// Names a rung within its exercise (unique over all its ladders), wherever on the ladder it stands.
+    /// Identifies a rung within its exercise. It is unique over all the exercise's ladders and does not depend on the rung's
+    /// place.
     RungId
 }
 

@@ -1,4 +1,4 @@
-//! Versions of one exercise from easy to hard, one factor changing at a time.
+//! Versions of one exercise from easy to hard, with one factor changing at a time.
 
 use super::conditions::{Arms, Eyes, Feet, Surface};
 use super::figure::Figure;
@@ -6,35 +6,35 @@ use super::id::{LadderId, RungId};
 use super::texts::Lang;
 use std::collections::BTreeMap;
 
-/// What changes from rung to rung of one ladder.
+/// The factor that changes from rung to rung of a ladder.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Factor {
-    /// What is stood on.
+    /// The surface that the person stands on.
     Surface,
-    /// How wide the feet stand.
+    /// How far apart the feet are.
     Base,
-    /// What is leaned on or held.
+    /// What the person leans on or holds.
     Support,
-    /// How long the lever is.
+    /// The length of the lever that the muscles work against.
     Lever,
     /// How deep or how far the movement goes.
     Range,
-    /// How much weight is moved.
+    /// The weight that is moved.
     Load,
-    /// In which position of the body it is done.
+    /// The position of the body.
     Position,
 }
 
-/// Versions of one exercise in order, easiest first.
+/// Versions of one exercise, easiest first.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Ladder {
-    /// Stable name within the exercise.
+    /// The ladder's id, unique within the exercise.
     pub id: LadderId,
     /// The one factor that changes from rung to rung.
     pub factor: Factor,
-    /// The versions, easiest first; never empty when it comes out of the reader.
+    /// The versions, easiest first. A ladder read from a file has at least one.
     pub rungs: Vec<Rung>,
 }
 
@@ -42,29 +42,29 @@ pub struct Ladder {
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Rung {
-    /// Stable name, unique over all ladders of the exercise.
+    /// The rung's id, unique over all ladders of the exercise.
     pub id: RungId,
-    /// What it is stood on; `None` where that does not matter.
+    /// The surface that the person stands on; `None` if it does not matter.
     pub surface: Option<Surface>,
-    /// Whether the eyes are open; `None` where that does not matter.
+    /// Whether the eyes are open; `None` if it does not matter.
     pub eyes: Option<Eyes>,
-    /// What its instructions say about the feet; `None` where they leave it open.
+    /// What the instructions ask the person to wear on the feet; `None` if they do not say.
     pub feet: Option<Feet>,
-    /// Where its instructions put the arms; `None` where they leave it open. Never [`Arms::HandInUse`].
+    /// Where the instructions ask the person to put the arms; `None` if they do not say. Never [`Arms::HandInUse`].
     pub arms: Option<Arms>,
-    /// Its name and what changes, by language.
+    /// Its name and what is different on it, by language.
     pub texts: BTreeMap<Lang, RungTexts>,
-    /// Its own figure where it looks different from the exercise's.
+    /// The rung's own figure, if it looks different from the exercise's.
     pub figure: Option<Figure>,
 }
 
-/// What a rung says in one language.
+/// The texts of a rung in one language.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct RungTexts {
     /// Short name, up to 40 characters.
     pub name: String,
-    /// What is different on this rung, in a sentence.
+    /// What is different on this rung, in one sentence.
     pub change: String,
 }
 
@@ -81,7 +81,7 @@ impl Ladder {
 }
 
 impl Rung {
-    /// The texts in `lang`, or in whichever language there is.
+    /// The texts in `lang`, or in another language if there are none in `lang`.
     pub fn text(&self, lang: Lang) -> Option<&RungTexts> {
         self.texts.get(&lang).or_else(|| self.texts.values().next())
     }

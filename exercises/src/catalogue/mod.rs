@@ -1,7 +1,7 @@
-//! An exercise as the catalogue describes it: what to do, how it is timed, how it gets harder, what to watch for.
+//! Exercises as the catalogue describes them: what to do, how they are timed, how they get harder, what to watch for.
 //!
-//! The text for people inside an exercise is written by whoever wrote the exercise, in every language of [`Lang`].
-//! Ranges of every quantity stand in one table, [`bounds::BOUNDS`]; ranges of the joint angles in [`Joint::range`].
+//! The texts for people belong to the exercise; its author writes them in every language of [`Lang`]. The ranges of all
+//! quantities are in one table, [`bounds::BOUNDS`]; the ranges of the joint angles are in [`Joint::range`].
 
 pub mod bounds;
 mod conditions;

@@ -1,11 +1,11 @@
-//! Whether an exercise has sides.
+//! Whether an exercise is done for each side of the body.
 
-/// Whether an exercise is done for each side.
+/// Whether an exercise is done for each side of the body.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Sidedness {
-    /// Both sides at once, or the midline.
+    /// Both sides work at once, or the exercise is for the middle of the body.
     None,
-    /// One side, then the other; a plan may ask for one only.
+    /// First one side, then the other; a plan may prescribe only one of them.
     EachSide,
 }

@@ -1,4 +1,4 @@
-//! What an exercise says to the person who does it.
+//! The texts of an exercise for the person who does it.
 
 /// A language in which every exercise is written.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -11,10 +11,10 @@ pub enum Lang {
 }
 
 impl Lang {
-    /// Every language of the catalogue.
+    /// All languages of the catalogue.
     pub const ALL: [Lang; 2] = [Lang::En, Lang::Es];
 
-    /// The two-letter code of ISO 639-1.
+    /// The language's two-letter code (ISO 639-1).
     pub fn code(self) -> &'static str {
         match self {
             Lang::En => "en",
@@ -22,27 +22,28 @@ impl Lang {
         }
     }
 
-    /// The language of a two-letter code of ISO 639-1, if it is one of these.
+    /// The language with this two-letter code (ISO 639-1); `None` if the catalogue is not written in it.
     pub fn from_code(code: &str) -> Option<Lang> {
         Lang::ALL.into_iter().find(|lang| lang.code() == code)
     }
 }
 
-/// An exercise in one language. Single fields are one paragraph of up to 280 characters; lists one line each.
+/// The texts of an exercise in one language. A single text is one paragraph of up to 280 characters; in a list, each entry is
+/// one line.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Texts {
     /// Short name, up to 40 characters.
     pub name: String,
-    /// What it is good for.
+    /// What the exercise is good for.
     pub purpose: String,
     /// Place, furniture and starting position.
     pub set_up: String,
-    /// What to do, one action a step.
+    /// What to do, one action for each step.
     pub steps: Vec<String>,
-    /// What it feels like when it is right.
+    /// What the person should feel when doing it right.
     pub should_feel: String,
-    /// What it must not feel like.
+    /// What the person should not feel.
     pub should_not_feel: String,
     /// Common mistakes.
     pub mistakes: Vec<String>,

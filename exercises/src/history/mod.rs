@@ -1,4 +1,4 @@
-//! One installation's log of one plan, folded together: the last snapshot of each run, what was left out, what was said.
+//! What one installation's log of one plan adds up to: the last snapshot of each run, the slots skipped, the answers given.
 
 mod own;
 
@@ -18,11 +18,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 pub use own::{OWN_DAYS, OwnMedian, own_median_ms};
 
-/// A rating with its entry and time.
+/// A rating, with the entry that recorded it and the time at which it was given.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Rating<T> {
-    /// The entry's number.
+    /// The number of the entry that recorded it.
     pub n: u32,
     /// When it was given.
     pub at: Stamp,
@@ -30,7 +30,7 @@ pub struct Rating<T> {
     pub of: T,
     /// 0 to 10.
     pub score: Score,
-    /// After this run, where it was asked for one.
+    /// The run after which it was asked for; `None` if it was not asked for after a run.
     pub after: Option<RunId>,
 }
 
@@ -38,74 +38,74 @@ pub struct Rating<T> {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Settled {
-    /// The entry's number.
+    /// The number of the entry that recorded it.
     pub n: u32,
     /// When it was answered.
     pub at: Stamp,
-    /// The complaint.
+    /// The complaint that the question was about.
     pub complaint: ComplaintId,
-    /// Whether it had settled.
+    /// Whether the pain had settled.
     pub settled: bool,
 }
 
-/// A card that was taken.
+/// A card that the patient's copy took.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct TakenCard {
-    /// The entry's number.
+    /// The number of the entry that recorded it.
     pub n: u32,
-    /// When.
+    /// When it was taken.
     pub at: Stamp,
-    /// The revision.
+    /// The card's revision, from 1.
     pub revision: u16,
-    /// Schedules agreed to that differ from the plan's.
+    /// The schedules that the patient agreed to, where they differ from those of the card.
     pub agreed: Vec<(ItemId, Schedule)>,
 }
 
-/// One log of one plan, folded.
+/// One log of one plan, folded into its present state.
 #[derive(Debug, Clone, Default, PartialEq)]
 pub struct History {
-    /// Runs by number; each as its last snapshot shows it.
+    /// Runs by number, each as its last snapshot shows it.
     pub runs: BTreeMap<RunId, Run>,
-    /// The runs that name a slot, by slot: a year has thousands of both.
+    /// The runs that were done for a slot, sorted by slot so that they are found quickly: a year has thousands of both.
     naming: BTreeSet<(SlotRef, RunId)>,
-    /// What the sensor said, by run and place of the trial.
+    /// What the motion sensor measured, by run and by the trial's place in the run, from 0.
     pub sensed: BTreeMap<(RunId, u16), Sensed>,
-    /// Slots left out, with the last reason given.
+    /// Skipped slots, with the last reason given.
     pub skipped: BTreeMap<SlotRef, Barrier>,
-    /// Until when a slot's reminder was put off.
+    /// The time until which a slot's reminder was put off.
     pub put_off: BTreeMap<SlotRef, Stamp>,
-    /// When that was asked for.
+    /// The time at which the person put the reminder off.
     pub put_off_at: BTreeMap<SlotRef, Stamp>,
-    /// When the last snapshot of a run of a slot was made.
+    /// The time at which the last snapshot of a run for the slot was recorded.
     pub recorded: BTreeMap<SlotRef, Stamp>,
-    /// The first reminder shown for a slot.
+    /// The time of the first reminder shown for a slot.
     pub reminded: BTreeMap<SlotRef, Stamp>,
-    /// The last reminder shown for a slot: it may be announced again once it was put off.
+    /// The time of the last reminder shown for a slot; a reminder that was put off is shown again.
     pub reminded_last: BTreeMap<SlotRef, Stamp>,
-    /// Pain ratings in order.
+    /// Pain ratings, in the order in which they were given.
     pub pain: Vec<Rating<ComplaintId>>,
-    /// Answers about the morning after, in order.
+    /// Answers to "settled by this morning?", in the order in which they were given.
     pub settled: Vec<Settled>,
-    /// Ratings of named activities, in order.
+    /// Ratings of named activities, in the order in which they were given.
     pub rated: Vec<Rating<ActivityId>>,
-    /// Alarms in order, cleared ones too.
+    /// Alarms in the order in which they were raised, those that a card has cleared included.
     pub alarms: Vec<Alarm>,
-    /// days off: first day, last day, why.
+    /// Days off: first day, last day (included), reason.
     pub days_off: Vec<(NaiveDate, NaiveDate, DayOffReason)>,
-    /// Cards taken, in order.
+    /// Cards taken, in the order in which they were taken.
     pub taken: Vec<TakenCard>,
-    /// Days with any entry.
+    /// Days on which any entry was made.
     pub seen: BTreeSet<NaiveDate>,
-    /// The highest export counter used.
+    /// The highest number that a summary of this log has had; 0 if there was none.
     pub counter: u32,
-    /// The corrections that all this has been taken with.
+    /// The corrections that have been applied to everything above.
     pub corrected: Corrected,
 }
 
 impl History {
-    /// Folds the entries of `plan`, each as it was corrected last. A day on which something was said counts as seen, whether
-    /// or not it should have been said.
+    /// Folds the entries of `plan`, each as last corrected. A day counts as seen if any entry was made on it, even one that
+    /// was corrected later.
     pub fn fold(log: &Log, plan: PlanId) -> History {
         let mut history = History { corrected: Corrected::find(log, plan), ..History::default() };
         for entry in log.entries.iter().filter(|entry| entry.plan == plan) {
@@ -163,7 +163,8 @@ impl History {
         }
     }
 
-    /// Where the sensor and the person's answers know better, a trial's time is theirs and not that of the raw end.
+    /// The sensor and the person's answers about a trial give its time more exactly than the touch that ended it, so their
+    /// time replaces the recorded one.
     fn settle_trials(&mut self, run: RunId) {
         let known = self.sensed.range((run, 0)..=(run, u16::MAX));
         let Some(Work::Balance(balance)) = self.runs.get_mut(&run).map(|run| &mut run.work) else { return };
@@ -174,7 +175,7 @@ impl History {
         }
     }
 
-    /// The number that the next run gets: none is given twice, not that of a run that did not happen either.
+    /// The number for the next run. No number is used twice, not even that of a run that was corrected to not have happened.
     pub fn next_run(&self) -> RunId {
         let last = self.runs.keys().next_back().max(self.corrected.runs.last());
         RunId(last.map_or(1, |last| last.0 + 1))
@@ -185,18 +186,18 @@ impl History {
         self.taken.iter().rev().find(|taken| taken.at.utc_ms <= at.utc_ms)
     }
 
-    /// Why `day` is a day off, if it is.
+    /// The reason why `day` is a day off; `None` if it is not.
     pub fn day_off(&self, day: NaiveDate) -> Option<DayOffReason> {
         self.days_off.iter().rev().find(|(from, until, _)| (*from..=*until).contains(&day)).map(|(_, _, why)| *why)
     }
 
-    /// Whether pain of `complaint` was answered after any run of `day`. A rating that the person gave before it says nothing
-    /// about pain during.
+    /// Whether pain of `complaint` was rated after any run on `day`. A rating that was not asked for after a run does not
+    /// count, because it says nothing about pain during the exercise.
     pub fn pain_on(&self, day: NaiveDate, complaint: ComplaintId) -> bool {
         self.pain.iter().any(|rating| rating.of == complaint && rating.after.is_some() && rating.at.date() == day)
     }
 
-    /// How `slot` went, as seen at `now`. A run fills its slot as far as the fullest of its runs got.
+    /// How `slot` went, as seen at `now`. If several runs were done for the slot, the most complete one counts.
     pub fn mark(&self, slot: &Slot, item: &Item, now: Stamp) -> Mark {
         let sides = item.side.in_turn().len() as u32;
         let naming = self.naming.range((slot.slot, RunId(0))..).take_while(|(of, _)| *of == slot.slot);
@@ -228,53 +229,53 @@ impl History {
         }
     }
 
-    /// Whether `run` was done for `slot`. Two cards taken on one day may count the day's slots differently, so that one name
-    /// stands for two slots: a timed run is of the card that was in force when it began.
+    /// Whether `run` was done for `slot`. If two cards were taken on one day, the same day and slot number can refer to a
+    /// slot of either card. A run that was timed while it was done belongs to the card in force when it began.
     fn fills(&self, run: &Run, slot: &Slot) -> bool {
         let (true, Some(due)) = (run.slot == Some(slot.slot), slot.due) else { return run.slot == Some(slot.slot) };
         let card = |at: Stamp| self.in_force(at).map(|taken| taken.n);
         !run.live || card(run.started) == card(due) || slot.soon_at(run.started)
     }
 
-    /// Whether `slot`, seen once it has closed, was paused by an alarm that was in force when it was due.
+    /// Whether `slot`, looked at after it has closed, was paused by an alarm raised before it was due.
     pub fn was_paused(&self, slot: &Slot, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
         let Some(due) = slot.due else { return false };
         let earlier = self.alarms.iter().filter(|alarm| alarm.at.utc_ms <= due.utc_ms);
         earlier.into_iter().any(|alarm| crate::alarm::blocks(alarm, item, plan, catalogue))
     }
 
-    /// The runs of balance items, oldest first.
+    /// The runs of balance exercises, oldest first.
     pub fn balance_runs<'a>(&'a self, catalogue: &'a Catalogue) -> impl Iterator<Item = &'a Run> {
         let balance = |run: &&Run| catalogue.get(&run.exercise).is_some_and(|exercise| exercise.kind.is_balance());
         self.runs.values().filter(balance)
     }
 }
 
-/// How a slot went, or stands.
+/// How a slot went, or whether it is still open or to come.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Mark {
     /// The whole dose was done.
     Done,
-    /// So many holds, repetitions or trials of so many.
+    /// Part of the dose was done: the number of holds, repetitions or trials done, out of those prescribed.
     Partly(Share),
-    /// Skipped, with a reason.
+    /// The person skipped it and gave a reason.
     #[cfg_attr(feature = "serde", serde(rename = "LeftOut"))]
     Skipped(Barrier),
-    /// The day is a day off.
+    /// Its day is a day off.
     #[cfg_attr(feature = "serde", serde(rename = "Excused"))]
     DayOff(DayOffReason),
     /// An alarm paused it.
     #[cfg_attr(feature = "serde", serde(rename = "HeldBack"))]
     Paused,
-    /// It closed with nothing done and nothing said.
+    /// It closed without being done and without an answer.
     #[cfg_attr(feature = "serde", serde(rename = "PassedBy"))]
     NotDone,
-    /// Open now.
+    /// It is open now.
     Due,
-    /// Still to come.
+    /// It is not due yet.
     ToCome,
-    /// The clocks jumped over its hour.
+    /// Its time does not exist on this day, because the clocks were put forward over it.
     NoSuchHour,
 }
 

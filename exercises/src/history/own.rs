@@ -1,4 +1,4 @@
-//! A person's own stance times of the last days, to put today's beside.
+//! A person's own stance times of the last days, to compare today's times with.
 
 use super::History;
 use crate::catalogue::Catalogue;
@@ -7,29 +7,29 @@ use crate::plan::{BodySide, Item};
 use crate::run::{Balance, SetUp, Trial};
 use chrono::NaiveDate;
 
-/// Days over which the person's own median is taken, today included.
+/// Number of days over which the person's own median is taken, today included.
 pub const OWN_DAYS: i64 = 7;
 
-/// A person's own median of one leg with the phone in one place.
+/// The median of a person's own times for one leg, with the phone in one place.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct OwnMedian {
     /// Where the phone was.
     pub set_up: SetUp,
-    /// The leg stood on.
+    /// The leg that the person stood on.
     pub leg: BodySide,
     /// The median of the measured trials, in milliseconds.
     pub median_ms: u32,
 }
 
-/// The median of that leg and place, in milliseconds, if there is one.
+/// The median for that leg and that place of the phone, in milliseconds; `None` if there is none.
 pub fn own_median_ms(all: &[OwnMedian], set_up: SetUp, leg: BodySide) -> Option<u32> {
     all.iter().find(|one| (one.set_up, one.leg) == (set_up, leg)).map(|one| one.median_ms)
 }
 
 impl History {
-    /// The medians of the exercise's measured trials on the item's surface and with its eyes, over [`OWN_DAYS`] days until
-    /// `today`: by place of the phone and leg, those without a measured trial left out.
+    /// The medians of the measured trials of the item's exercise, on the item's surface and with its eyes open or closed,
+    /// over the [`OWN_DAYS`] days up to `today`. One for each place of the phone and leg that has a measured trial.
     pub fn own_medians(&self, item: &Item, catalogue: &Catalogue, today: NaiveDate) -> Vec<OwnMedian> {
         let (surface, eyes) = item.conditions(catalogue);
         let recent = self.balance_runs(catalogue).filter(|run| {

@@ -1,4 +1,4 @@
-//! A log folded together, and the marks of its slots.
+//! Folding a log, and how its slots are marked.
 
 use super::*;
 use crate::alarm::Trouble;
@@ -14,13 +14,13 @@ fn zone() -> Offsets {
     Offsets::fixed(3600)
 }
 
-/// The wall clock's minute of a day, counted from the plan's start.
+/// The moment that is `minute` minutes after midnight on the given day of the plan.
 fn at(day: i64, minute: i64) -> Stamp {
     let midnight = (start() + chrono::Duration::days(day)).and_time(chrono::NaiveTime::MIN).and_utc();
     zone().stamp(midnight.timestamp_millis() + (minute * 60 - 3600) * 1000)
 }
 
-/// Folds what happened, in order.
+/// Folds these entries, in order.
 fn history(events: Vec<(Stamp, LogEvent)>) -> History {
     let entries = (1..).zip(events).map(|(n, (at, event))| Entry { n, plan: PLAN, at, event });
     History::fold(&Log { id: PHONE, entries: entries.collect() }, PLAN)
@@ -39,7 +39,7 @@ fn slot(day: i64, number: u8) -> Slot {
     slots::of_item(&item(), date, &zone())[usize::from(number)]
 }
 
-/// A run of the hold that began then, with each hold held so long.
+/// A run of the hold that began at `begun`, with the milliseconds for which each hold was held.
 fn run(n: u32, begun: Stamp, slot: Option<SlotRef>, held_ms: &[u32]) -> Run {
     Run {
         id: RunId(n),
@@ -61,7 +61,7 @@ fn done(begun: Stamp, slot: &Slot) -> LogEvent {
     LogEvent::Run(run(1, begun, Some(slot.slot), &[10_000; 3]))
 }
 
-/// The mark of the first slot of day 1 at a minute of that day, after what happened.
+/// The mark of the first slot of day 1 at a minute of that day, after these entries.
 fn mark(events: Vec<(Stamp, LogEvent)>, minute: i64) -> Mark {
     history(events).mark(&slot(1, 0), &item(), at(1, minute))
 }
@@ -140,7 +140,7 @@ fn an_hour_that_does_not_exist_is_marked() {
     assert_eq!(history(Vec::new()).mark(&missing, &item(), at(2, 0)), Mark::NoSuchHour);
 }
 
-/// On day 1 a second card is taken at half past ten whose first slot is due at eleven.
+/// A second card, whose first slot is due at eleven, is taken on day 1 at half past ten.
 fn two_cards() -> (Vec<(Stamp, LogEvent)>, Item, Slot) {
     let mut later = item();
     later.schedule.pattern = crate::plan::Pattern::At { times: vec![11 * 60, 15 * 60] };
@@ -248,7 +248,7 @@ fn repetitions_that_all_failed_were_tried() {
     assert_eq!(told.mark(&named, &reps, at(1, 0)), Mark::Partly(Share { done: 0, of: 16 }));
 }
 
-/// A balance run of one trial on the left leg, and what the sensor said about it.
+/// A balance run with one trial on the left leg, and what the sensor measured in it.
 fn stood(end: TrialEnd, sensed: Option<(u32, bool)>) -> Vec<LogEvent> {
     let trials = vec![Trial { leg: crate::plan::BodySide::Left, held_ms: 15_600, end }];
     let balance = crate::run::Balance {

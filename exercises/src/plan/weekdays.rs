@@ -1,12 +1,12 @@
-//! Weekdays of the week as a set.
+//! A set of days of the week.
 
 use chrono::Weekday;
 
-/// From Monday to Sunday.
+/// The days of the week in order.
 const WEEK: [Weekday; 7] =
     [Weekday::Mon, Weekday::Tue, Weekday::Wed, Weekday::Thu, Weekday::Fri, Weekday::Sat, Weekday::Sun];
 
-/// Weekdays of the week.
+/// A set of days of the week.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "u8", into = "u8"))]
 pub struct Weekdays(u8);
@@ -19,32 +19,32 @@ impl Weekdays {
     /// Every day.
     pub const ALL: Weekdays = Weekdays(0b111_1111);
 
-    /// The days whose bits are set, as files hold them: bit 0 is Monday, bit 6 Sunday. `None` for a bit beyond.
+    /// The set whose bits are set, in the form used in files: bit 0 is Monday, bit 6 is Sunday. `None` if bit 7 is set.
     pub const fn from_bits(bits: u8) -> Option<Weekdays> {
         if bits <= Weekdays::ALL.0 { Some(Weekdays(bits)) } else { None }
     }
 
-    /// The bits that [`Weekdays::from_bits`] reads.
+    /// The set in the form that [`Weekdays::from_bits`] reads.
     pub const fn bits(self) -> u8 {
         self.0
     }
 
-    /// Whether `day` is one of them.
+    /// Whether `day` is in the set.
     pub fn contains(self, day: Weekday) -> bool {
         self.0 & bit(day) != 0
     }
 
-    /// Whether there is none.
+    /// Whether the set has no day.
     pub fn is_empty(self) -> bool {
         self.0 == 0
     }
 
-    /// The same with `day` taken out where it is in, and put in where it is not.
+    /// The same set with `day` removed if it was in it, or added if it was not.
     pub fn toggled(self, day: Weekday) -> Weekdays {
         Weekdays(self.0 ^ bit(day))
     }
 
-    /// From Monday on.
+    /// The days in the set, from Monday on.
     pub fn iter(self) -> impl Iterator<Item = Weekday> {
         WEEK.into_iter().filter(move |day| self.contains(*day))
     }

@@ -1,8 +1,8 @@
-//! What a patient takes to the visit: a period's log, reduced to what the clinician needs.
+//! What a patient takes to the visit: the log of a period, reduced to what the clinician needs.
 //!
-//! Days are numbered from the plan's start; there are no dates, names or names of devices in it, and no clock times but those of
-//! the schedule that both sides know and the hour in which a run began. The delay after the reminder goes as weekly quartiles:
-//! of a week with three runs or fewer these are the delays themselves.
+//! A summary holds no dates, names or device names; its days are numbered from the plan's start. The only times of day in it
+//! are those of the schedule, which both sides know, and the hour in which a run began. How long after the reminder runs
+//! began is given as quartiles of each week; in a week with three runs or fewer these are the delays themselves.
 
 mod pain;
 mod reduce;
@@ -22,32 +22,33 @@ use std::collections::BTreeSet;
 pub(crate) use pain::pain_points;
 pub use reduce::{Period, Sealing, reduce};
 
-/// Longest note that a person may add, in characters.
+/// Length of the longest note that a person may add, in characters.
 pub const MAX_NOTE: usize = 280;
-/// Most days that one summary covers.
+/// Largest number of days that one summary covers.
 pub const MAX_DAYS: u16 = 400;
 
-/// A period's log of one installation, reduced.
+/// The log of one installation over a period, reduced to what the clinician needs.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Summary {
-    /// The plan.
+    /// The plan that the summary is about.
     pub plan: PlanId,
-    /// The installation.
+    /// The installation that the log belongs to.
     pub log: LogId,
-    /// Grows with each summary of one log; of two that say different things about the same day or run, the higher counts.
+    /// The summary's number within its log, rising from 1. If two summaries differ about the same day or run, the one with
+    /// the higher number counts.
     pub counter: u32,
     /// First day covered, counted from the plan's start (day 0).
     pub from: DayNumber,
     /// Last day covered.
     pub until: DayNumber,
-    /// Cards taken, all since the plan's start.
+    /// All cards taken from the plan's start until the last day covered.
     pub taken: Vec<TakenOn>,
-    /// Days within the period with any entry.
+    /// Days within the period on which any entry was made.
     pub seen: BTreeSet<DayNumber>,
-    /// Slots by item and day.
+    /// How the slots went, by item and day.
     pub days: Vec<ItemDay>,
-    /// Runs.
+    /// The runs.
     pub runs: Vec<RunOn>,
     /// Pain ratings.
     pub pain: Vec<PainOn>,
@@ -55,53 +56,53 @@ pub struct Summary {
     pub settled: Vec<SettledOn>,
     /// Ratings of named activities.
     pub rated: Vec<RatedOn>,
-    /// Alarms.
+    /// The alarms.
     pub alarms: Vec<AlarmOn>,
-    /// Delay between reminder and run, by week.
+    /// How long after the reminder runs began, by week.
     pub delays: Vec<WeekDelay>,
-    /// A note that the person chose to add.
+    /// The note that the person chose to add, at most [`MAX_NOTE`] characters.
     pub note: Option<String>,
-    /// What was corrected in the log until the sealing. All the rest is as corrected.
+    /// What was corrected in the log until the summary was made. All other fields hold the corrected values.
     pub corrections: Corrections,
 }
 
-/// What was put right: an older summary may still tell it as it was first said.
+/// What the patient corrected; summaries sent earlier may still contain the mistakes.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Corrections {
     /// Runs that did not happen.
     pub runs: BTreeSet<RunId>,
-    /// Entries of answers that were not meant.
+    /// Entries of answers that were withdrawn.
     pub gone: BTreeSet<u32>,
-    /// Entries of answers that were given another value.
+    /// Entries of answers that were changed.
     pub changed: BTreeSet<u32>,
-    /// How many skipped slots and days off were corrected.
+    /// Number of skipped slots and days off that were corrected.
     pub days: u16,
-    /// Entries of alarms that were raised by mistake, as the person says. They stay alarms.
+    /// Entries of alarms that the person says were raised by mistake. They remain alarms.
     pub alarms: BTreeSet<u32>,
 }
 
 impl Corrections {
-    /// How many entries were corrected.
+    /// Number of entries that were corrected.
     pub fn count(&self) -> u32 {
         let lists = self.runs.len() + self.gone.len() + self.changed.len() + self.alarms.len();
         u32::try_from(lists).unwrap_or(u32::MAX).saturating_add(self.days.into())
     }
 }
 
-/// A card taken.
+/// A card that the patient's copy took.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct TakenOn {
-    /// The day.
+    /// The day on which it was taken.
     pub day: DayNumber,
-    /// The revision.
+    /// The card's revision, from 1.
     pub revision: u16,
-    /// Schedules agreed to that differ from the plan's.
+    /// The schedules that the patient agreed to, where they differ from those of the card.
     pub agreed: Vec<(ItemId, Schedule)>,
 }
 
-/// One item's slots of one day, by number from 0.
+/// How one item's slots of one day went.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct ItemDay {
@@ -109,73 +110,74 @@ pub struct ItemDay {
     pub day: DayNumber,
     /// The item.
     pub item: ItemId,
-    /// The revision in force.
+    /// The revision of the card in force.
     pub revision: u16,
-    /// `(number within the day, how it went)`, ascending. Slots before the taking of the card are not among them.
+    /// The slots as (number within the day from 0, how it went), ascending. Slots that were due before the card was taken are
+    /// left out.
     pub slots: Vec<(u8, Mark)>,
 }
 
-/// One run.
+/// One run of an item.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct RunOn {
     /// Its number within the log.
     pub run: RunId,
-    /// The day it counts for.
+    /// The day that the run counts for.
     pub day: DayNumber,
     /// The item.
     pub item: ItemId,
     /// The rung.
     pub rung: Option<RungId>,
-    /// The slot it filled; `None` for an extra run.
+    /// The number within the day of the slot that the run was done for, from 0; `None` for an extra run.
     pub slot: Option<u8>,
     /// The hour of the wall clock in which it began, 0 to 23.
     pub hour: u8,
-    /// Timed live, or written in afterwards.
+    /// Whether it was timed while it was done; otherwise it was written in afterwards.
     pub live: bool,
     /// How it ended.
     pub end: RunEnd,
-    /// Of the dose: holds' milliseconds, repetitions, or trials.
+    /// How much of the dose was done: milliseconds of holding, repetitions or trials.
     pub dose: Share,
-    /// Of whole holds, repetitions, or trials.
+    /// How many whole holds, repetitions or trials were done.
     pub parts: Share,
-    /// Balance trials.
+    /// The trials, if it was a run of a balance exercise.
     pub stance: Option<StanceOn>,
 }
 
-/// The trials of a balance run, with what they were done on.
+/// The trials of a balance run, with the conditions under which they were done.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct StanceOn {
     /// Where the phone was.
     pub set_up: SetUp,
-    /// What was stood on.
+    /// The surface under the foot.
     pub surface: Surface,
-    /// Eyes open or closed.
+    /// Whether the eyes were open or closed.
     pub eyes: Eyes,
-    /// The cap, in seconds.
+    /// The time at which a trial ends as complete, in seconds.
     pub target_s: u16,
     /// The trials.
     pub trials: Vec<Trial>,
-    /// What the sensor said, by place of the trial; empty where none took part.
+    /// What the motion sensor measured, in the order of the trials; empty if no sensor was used.
     pub sway: Vec<SwayOn>,
 }
 
-/// What the sensor said of one trial.
+/// What the motion sensor measured in one trial.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct SwayOn {
     /// The trial's place in the run, from 0.
     pub trial: u8,
-    /// The kind of source.
+    /// Where the motion data came from.
     pub kind: SourceKind,
-    /// Touch-downs that are definite or were confirmed.
+    /// Number of touch-downs that are certain or that the person confirmed.
     pub touch_downs: u8,
-    /// What was measured.
+    /// The sway that was measured; `None` if there is no valid measurement.
     pub figures: Option<ReportedFigures>,
-    /// Whether contact in a gap of the record cannot be excluded.
+    /// Whether the sensor's record has a gap in which the foot may have touched down.
     pub gap: bool,
-    /// Whether the hold is still to be confirmed: the sensor proposed, and the person did not say yes or no.
+    /// Whether the time is still to be confirmed: the sensor proposed one, and the person has not answered.
     pub to_confirm: bool,
 }
 
@@ -187,15 +189,15 @@ pub struct PainOn {
     pub n: u32,
     /// The day.
     pub day: DayNumber,
-    /// The complaint.
+    /// The complaint that was rated.
     pub complaint: ComplaintId,
-    /// 0 to 10.
+    /// 0 (none) to 10.
     pub score: Score,
-    /// After a run of this item; `None` for the day's rating.
+    /// The item after whose run pain was asked about; `None` for a rating that was not asked for after a run.
     pub after: Option<ItemId>,
 }
 
-/// An answer about the morning after.
+/// An answer to "settled by this morning?".
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct SettledOn {
@@ -203,9 +205,9 @@ pub struct SettledOn {
     pub n: u32,
     /// The day on which it was answered.
     pub day: DayNumber,
-    /// The complaint.
+    /// The complaint that the question was about.
     pub complaint: ComplaintId,
-    /// Whether it had settled.
+    /// Whether the pain had settled.
     pub settled: bool,
 }
 
@@ -217,9 +219,9 @@ pub struct RatedOn {
     pub n: u32,
     /// The day.
     pub day: DayNumber,
-    /// The activity.
+    /// The activity that was rated.
     pub activity: ActivityId,
-    /// 0 to 10.
+    /// 0 (cannot do it) to 10 (as before).
     pub score: Score,
 }
 
@@ -227,28 +229,28 @@ pub struct RatedOn {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct AlarmOn {
-    /// The entry's number within the log; with the log's id it names the alarm on the card that clears it.
+    /// The entry's number within the log. Together with the log's id it identifies the alarm on the card that clears it.
     pub n: u32,
     /// The day.
     pub day: DayNumber,
     /// What was wrong.
     pub trouble: Trouble,
-    /// During which item.
+    /// The item during which it happened, if any.
     pub item: Option<ItemId>,
 }
 
-/// How long after the reminder runs began, over one week.
+/// How long after the reminder runs began, in one week.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct WeekDelay {
-    /// Weeks since the plan's start.
+    /// The week, counted in whole weeks from the plan's start, from 0.
     pub week: u16,
-    /// Runs that followed a reminder.
+    /// Number of runs that followed a reminder.
     pub runs: u16,
-    /// Lower quartile, seconds.
+    /// Lower quartile of the delay, in seconds.
     pub lower_s: u16,
-    /// Median, seconds.
+    /// Median of the delay, in seconds.
     pub median_s: u16,
-    /// Upper quartile, seconds.
+    /// Upper quartile of the delay, in seconds.
     pub upper_s: u16,
 }

@@ -1,12 +1,12 @@
-//! Ratings of pain, one value a day.
+//! Pain ratings reduced to one value for each day.
 
 use super::PainOn;
 use crate::score::Score;
 use crate::time::DayNumber;
 use std::collections::BTreeMap;
 
-/// One value a day: the day's own rating where given, else the highest of those after runs. Of several own ratings, or from
-/// several devices, the highest.
+/// One value for each day that has ratings. If the person rated the day itself, the highest such rating counts; otherwise the
+/// highest of those given after runs. Ratings from several devices are treated alike.
 pub(crate) fn pain_points<'a>(ratings: impl IntoIterator<Item = &'a PainOn>) -> Vec<(DayNumber, Score)> {
     let mut days: BTreeMap<DayNumber, (Option<Score>, Option<Score>)> = BTreeMap::new();
     for rating in ratings {

@@ -1,66 +1,67 @@
-//! Unites the summaries of one plan, over devices and over time.
+//! Unites the summaries of one plan from several devices and periods.
 //!
-//! Rule: within one log the summary with the higher counter counts, for each item and day, each run, and each entry; what
-//! it calls a mistake is taken back, and what
-//! only an older one tells is kept. Over logs nothing collides, for a log's id is random. An authentic summary is never
-//! refused for being old: it fills what is missing. The order of arrival does not matter.
+//! Within one log, the summary with the higher number counts, for each item and day, each run and each entry. What it reports
+//! as a mistake is removed, and what only an older summary contains is kept. Records of different logs never collide, because
+//! log ids are random. An authentic summary is never refused for being old, because it may fill gaps. The order of arrival
+//! does not matter.
 
 use super::{AlarmOn, Corrections, ItemDay, PainOn, RatedOn, RunOn, SettledOn, Summary, TakenOn, WeekDelay};
 use crate::id::{EntryRef, ItemId, LogId, PlanId, RunId};
 use crate::time::DayNumber;
 use std::collections::{BTreeMap, BTreeSet};
 
-/// One item's day on one device: the device, the day, the item.
+/// Identifies one item on one day on one device: the device's log, the day, the item.
 pub type ItemDayName = (LogId, DayNumber, ItemId);
 
-/// All summaries of one plan, united. What is much is borrowed from them.
+/// All summaries of one plan, united. Large parts are borrowed from the summaries.
 #[derive(Debug, Clone, PartialEq)]
 pub struct United<'a> {
-    /// The plan.
+    /// The plan that all the summaries are about.
     pub plan: PlanId,
-    /// The devices.
+    /// What is known of each device.
     pub logs: BTreeMap<LogId, DeviceRecord>,
-    /// Days within the period of any summary.
+    /// Days that any summary covers.
     pub covered: BTreeSet<DayNumber>,
-    /// Days on which any device has an entry.
+    /// Days on which an entry was made on any device.
     pub seen: BTreeSet<DayNumber>,
-    /// Slots of each device, by day and item.
+    /// How the slots went on each device, by day and item.
     pub days: BTreeMap<ItemDayName, Vec<&'a ItemDay>>,
-    /// Runs of each device.
+    /// The runs on each device.
     pub runs: BTreeMap<(LogId, RunId), &'a RunOn>,
     /// Pain ratings.
     pub pain: BTreeMap<EntryRef, PainOn>,
-    /// Answers about the morning after.
+    /// Answers to "settled by this morning?".
     pub settled: BTreeMap<EntryRef, SettledOn>,
-    /// Ratings of activities.
+    /// Ratings of named activities.
     pub rated: BTreeMap<EntryRef, RatedOn>,
-    /// Alarms.
+    /// The alarms.
     pub alarms: BTreeMap<EntryRef, AlarmOn>,
-    /// Delays after the reminder, by device and week: of two summaries the one that knows more runs, then the newer.
+    /// How long after the reminder runs began, by device and week. Of two summaries the one with more runs in that week
+    /// counts; with the same number, the newer.
     pub delays: BTreeMap<(LogId, u16), WeekDelay>,
-    /// Notes, older summaries first, none twice.
+    /// The notes, those of older summaries first; the same note only once.
     pub notes: Vec<String>,
-    /// What each device has corrected, as its newest summary tells.
+    /// What was corrected on each device, according to its newest summary.
     pub corrections: BTreeMap<LogId, Corrections>,
 }
 
-/// What is known of one device as a whole.
+/// What is known about one device.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct DeviceRecord {
-    /// Days within the period of any of its summaries.
+    /// Days that any of its summaries covers.
     pub covered: BTreeSet<DayNumber>,
-    /// The cards that it took, as its newest summary tells.
+    /// The cards that it took, according to its newest summary.
     pub taken: Vec<TakenOn>,
 }
 
 impl DeviceRecord {
-    /// The revision in force on `day` as far as days tell: the last one taken on it or before.
+    /// The card in force on `day`: the last one taken on or before that day.
     pub fn in_force(&self, day: DayNumber) -> Option<&TakenOn> {
         self.taken.iter().rfind(|taken| taken.day <= day)
     }
 }
 
-/// Unites `summaries`; those of another plan than the first one's are left out. `None` for none.
+/// Unites `summaries`; those of another plan than the first one's are left out. `None` if there are no summaries.
 pub fn unite<'a>(summaries: impl IntoIterator<Item = &'a Summary>) -> Option<United<'a>> {
     let mut all: Vec<&Summary> = summaries.into_iter().collect();
     let plan = all.first()?.plan;
@@ -87,10 +88,11 @@ pub fn unite<'a>(summaries: impl IntoIterator<Item = &'a Summary>) -> Option<Uni
     Some(united)
 }
 
-/// What all summaries, in the order in which they count, tell of one kind of thing, by name; of one name the last counts.
+/// Collects one kind of record from all summaries, by key. `all` is sorted so that of two records with the same key the later
+/// one counts.
 fn told<'a, K: Ord, T>(all: &[&'a Summary], list: impl Fn(usize, &'a Summary) -> Vec<(K, T)>) -> BTreeMap<K, T> {
     let mut told: Vec<(K, T)> = all.iter().enumerate().flat_map(|(place, summary)| list(place, summary)).collect();
-    // The sort is stable: what was told last stays in front of what was told before.
+    // The sort is stable, so for each key the last record stays in front of the earlier ones.
     told.reverse();
     told.sort_by(|one, other| one.0.cmp(&other.0));
     told.dedup_by(|earlier, last| earlier.0 == last.0);
@@ -104,7 +106,8 @@ fn by_item_day(summary: &Summary) -> Vec<(ItemDayName, Vec<&ItemDay>)> {
     days.chunk_by(|one, other| name(one) == name(other)).map(|days| (name(days[0]), days.to_vec())).collect()
 }
 
-/// What summaries call a mistake, with the place of the last that does: what those before it tell is taken back.
+/// What summaries report as a mistake, with the place in the list of the last summary that does so. Earlier summaries lose
+/// that record.
 struct TakenBack {
     runs: BTreeMap<(LogId, RunId), usize>,
     answers: BTreeMap<EntryRef, usize>,
@@ -121,7 +124,7 @@ impl TakenBack {
         back
     }
 
-    /// Those answers of the summary at `place` that stand, by name.
+    /// The answers of the summary at `place`, by key, without those that a later summary withdraws.
     fn standing<T: Copy>(&self, place: usize, of: &Summary, answers: &[T], n: fn(&T) -> u32) -> Vec<(EntryRef, T)> {
         let named = answers.iter().map(|answer| (EntryRef { log: of.log, n: n(answer) }, *answer));
         named.filter(|(name, _)| self.answers.get(name).is_none_or(|by| *by <= place)).collect()
@@ -147,7 +150,8 @@ impl<'a> United<'a> {
         }
     }
 
-    /// Takes what a summary, newer than all that were taken of its log, tells of the whole.
+    /// Adds what a summary says about the device and the plan as a whole. Summaries of one log are added in order, the newest
+    /// last.
     fn take(&mut self, summary: &Summary) {
         let log = summary.log;
         let of_log = self.logs.entry(log).or_default();
@@ -168,7 +172,7 @@ impl<'a> United<'a> {
         }
     }
 
-    /// What is known of one day: everything that a summary can add to it.
+    /// Everything known about one day that another summary could add to.
     fn on(&self, day: DayNumber) -> OnDay<'_> {
         OnDay {
             seen: self.seen.contains(&day),
@@ -193,25 +197,26 @@ struct OnDay<'a> {
     alarms: Vec<(&'a EntryRef, &'a AlarmOn)>,
 }
 
-/// What an arriving summary tells.
+/// What an arriving summary adds to those already known.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum ArrivalEffect {
-    /// Days that no summary covered before.
+    /// It covers days that no summary covered before.
     New {
-        /// How many.
+        /// Number of such days.
         days: u16,
     },
-    /// Days that were covered, of which it tells something that was not known.
+    /// All its days were covered already, but it adds something new.
     Filled {
-        /// How many; 0 where it only brings a note, a card's taking or a week's delay.
+        /// Number of days that it adds something to; 0 if it only adds a note, a card that was taken, a correction or a
+        /// week's delays.
         days: u16,
     },
-    /// Everything was known.
+    /// It adds nothing.
     Known,
 }
 
-/// What `new` adds to `before`, all of one plan.
+/// What `new` adds to those of `before` that are of the same plan.
 pub fn arrival_effect(before: &[Summary], new: &Summary) -> ArrivalEffect {
     let same_plan = before.iter().filter(|summary| summary.plan == new.plan);
     let known = unite(same_plan.clone()).unwrap_or_else(|| United::of(new.plan));

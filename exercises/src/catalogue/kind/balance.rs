@@ -1,4 +1,4 @@
-//! Balance: timed trials on one leg, until a touch-down or the target.
+//! Balance exercises: timed trials on one leg, each until the foot touches down or the target is reached.
 
 use super::Dose;
 use super::rules::{
@@ -7,9 +7,9 @@ use super::rules::{
 };
 use crate::catalogue::bounds::Quantity;
 
-/// Seconds that a step adds to a target, or takes away.
+/// Seconds by which a step lengthens or shortens the target.
 const STEP_S: i16 = 5;
-/// Longest target of a trial that a step leads to, seconds.
+/// The longest target that steps lead to, in seconds.
 const MAX_TARGET_S: i64 = 60;
 
 pub(super) struct BalanceRules;
@@ -51,13 +51,13 @@ impl KindRules for BalanceRules {
         if let Dose::Balance { trials, .. } = *dose { trials } else { 0 }
     }
 
-    /// A trial never begins by itself: the person says when.
+    /// A trial never begins by itself: the person says when they are ready.
     fn course(&self, dose: &Dose) -> PartCourse {
         let (s, rest_s) = if let Dose::Balance { target_s, rest_s, .. } = *dose { (target_s, rest_s) } else { (0, 0) };
         PartCourse { lead: Lead::WhenReady, rest_s, work: PartWork::Trial { s } }
     }
 
-    /// Who stands on one leg can neither pause nor look for a button.
+    /// Someone standing on one leg can neither pause nor look for a button.
     fn flags(&self) -> RunFlags {
         RunFlags { pausable: false, ends_out_of_sight: true, whole_screen: true }
     }
@@ -66,7 +66,7 @@ impl KindRules for BalanceRules {
         WorkForm::Trials
     }
 
-    /// Seconds on one leg are a result, never adherence.
+    /// Trials and not seconds: how long somebody stands is a result and says nothing about adherence.
     fn unit(&self) -> DoseUnit {
         DoseUnit::Trials
     }

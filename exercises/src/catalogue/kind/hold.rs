@@ -1,4 +1,4 @@
-//! Holds: a position is held for seconds, several times.
+//! Holds: a position is held for some seconds, several times.
 
 use super::Dose;
 use super::rules::{
@@ -7,11 +7,11 @@ use super::rules::{
 };
 use crate::catalogue::bounds::Quantity;
 
-/// Seconds that a step adds to a hold, or takes away.
+/// Seconds by which a step lengthens or shortens a hold.
 const STEP_S: i16 = 5;
-/// Longest hold that a step leads to, seconds (working range 5 to 30 s; our design).
+/// The longest hold that steps lead to, in seconds (working range 5 to 30 s; our design).
 const MAX_HOLD_S: i64 = 30;
-/// Most holds that a step leads to (our design).
+/// The largest number of holds that steps lead to (our design).
 const MAX_HOLDS: i64 = 10;
 
 pub(super) struct HoldRules;

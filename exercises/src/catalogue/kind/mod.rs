@@ -1,8 +1,9 @@
-//! The kinds of exercise, one module a kind: its dose, its run, what counts as done, how a step changes it, and its names and
-//! codes in files.
+//! The kinds of exercise. Each has a module of its own with its dose, the course of a run, what counts as done, how a step
+//! changes the dose, and its names and codes in files.
 //!
-//! A new kind is a line in [`Kind`], a variant of [`Dose`] and a module with its [`KindRules`]. Everything else asks
-//! [`Kind::rules`] and knows no kind by name; texts ask `words`, and the window has one table from a kind to its screen.
+//! A new kind needs a line in [`Kind`], a variant of [`Dose`] and a module with its [`KindRules`]. All other code asks
+//! [`Kind::rules`] and names no kind, except that its texts are in the crate `words`, and that the window has one table from
+//! a kind to its screen.
 
 mod balance;
 mod dose;
@@ -26,10 +27,10 @@ macro_rules! kinds {
         }
 
         impl Kind {
-            /// All of them, in the order of their codes.
+            /// All kinds, in the order of their codes.
             pub const ALL: &'static [Kind] = &[$(Kind::$kind),+];
 
-            /// Everything that depends on the kind.
+            /// The rules of this kind.
             pub fn rules(self) -> &'static dyn KindRules {
                 match self {
                     $(Kind::$kind => &$rules,)+
@@ -40,45 +41,45 @@ macro_rules! kinds {
 }
 
 kinds! {
-    /// Isometric: a position is held for seconds, several times.
+    /// Isometric: a position is held for some seconds, several times.
     Hold => hold::HoldRules,
-    /// Timed trials until a touch-down or the target.
+    /// Timed trials, each until the foot touches down or the target is reached.
     Balance => balance::BalanceRules,
-    /// Movements counted, with a tempo.
+    /// Counted movements with a tempo.
     Reps => reps::RepsRules,
 }
 
-/// The dose of one doing, for one side where the exercise has sides.
+/// The dose of one run, for one side if the exercise is done for each side.
 ///
-/// Construct it freely and call [`Dose::check`] where it comes from outside.
+/// Any values can be put in; a dose that comes from outside must pass [`Dose::check`].
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Dose {
     /// For [`Kind::Hold`].
     Hold {
-        /// How many holds. 1 to 50.
+        /// Number of holds, 1 to 50.
         repetitions: u8,
-        /// Seconds of each hold. 1 to 120.
+        /// Seconds of each hold, 1 to 120.
         hold_s: u16,
-        /// Seconds between two holds. 0 to 300.
+        /// Seconds of rest between two holds, 0 to 300.
         rest_s: u16,
     },
     /// For [`Kind::Balance`].
     Balance {
-        /// How many trials. 1 to 10.
+        /// Number of trials, 1 to 10.
         trials: u8,
-        /// Seconds at which a trial is full and ends. 5 to 60.
+        /// Seconds at which a trial is complete and ends, 5 to 60.
         target_s: u16,
-        /// Seconds between two trials. 0 to 300.
+        /// Seconds of rest between two trials, 0 to 300.
         rest_s: u16,
     },
     /// For [`Kind::Reps`].
     Reps {
-        /// How many sets. 1 to 10.
+        /// Number of sets, 1 to 10.
         sets: u8,
-        /// Movements in a set. 1 to 50.
+        /// Number of movements in a set, 1 to 50.
         repetitions: u8,
-        /// Seconds between two sets. 0 to 300.
+        /// Seconds of rest between two sets, 0 to 300.
         rest_s: u16,
         /// Seconds of each part of a movement.
         tempo: Tempo,
@@ -97,17 +98,17 @@ impl Dose {
 }
 
 impl Kind {
-    /// The kind of a code in cards and logs.
+    /// The kind with this code in cards and logs; `None` if there is no such kind.
     pub fn of_code(code: u8) -> Option<Kind> {
         Kind::ALL.iter().copied().find(|kind| kind.rules().code() == code)
     }
 
-    /// The form in which it is recorded what was done.
+    /// The form in which the work done is recorded.
     pub fn form(self) -> WorkForm {
         self.rules().form()
     }
 
-    /// Whether it is practised standing on one leg, so that a fall is possible.
+    /// Whether the person stands on one leg, so that a fall is possible.
     pub fn is_balance(self) -> bool {
         self.rules().is_balance()
     }

@@ -7,7 +7,7 @@ use super::rules::{
 use super::{Dose, Tempo};
 use crate::catalogue::bounds::Quantity;
 
-/// Most repetitions of a set that a step leads to (sets of home exercise lie at 8 to 20).
+/// The largest number of repetitions in a set that steps lead to (sets of home exercise have 8 to 20).
 const MAX_REPETITIONS: i64 = 20;
 
 pub(super) struct RepsRules;

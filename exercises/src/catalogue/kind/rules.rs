@@ -1,109 +1,111 @@
-//! What a kind of exercise states about itself.
+//! The interface through which the other code learns about a kind of exercise.
 
 use super::{Dose, Tempo};
 use crate::catalogue::bounds::Quantity;
 
 /// Everything that depends on the kind of an exercise.
 pub trait KindRules: Sync {
-    /// Its number in cards and logs. Frozen: a number is never given to another kind.
+    /// The kind's number in cards and logs. It never changes and is never given to another kind.
     fn code(&self) -> u8;
 
-    /// Its name in catalogue and plan files and in a person's own data. Frozen.
+    /// The kind's name in catalogue files, plan files and exports of a person's own data. It never changes.
     fn name(&self) -> &'static str;
 
-    /// What the parts of its runs are called in a person's own data. Frozen.
+    /// The name of the parts of its runs in exports of a person's own data. It never changes.
     fn parts_name(&self) -> &'static str;
 
-    /// The fields of its dose, in the order in which cards and logs hold them. Frozen: a field is added at the end.
+    /// The fields of its dose, in the order in which cards and logs hold them. The order never changes; new fields are added
+    /// at the end.
     fn fields(&self) -> &'static [DoseField];
 
     /// The values of the fields; empty for a dose of another kind.
     fn values(&self, dose: &Dose) -> Vec<i64>;
 
-    /// The dose with these values; `None` where their count is another or one is too large for its field.
+    /// The dose with these values; `None` if there are too few or too many values, or one does not fit its field.
     fn dose(&self, values: &[i64]) -> Option<Dose>;
 
-    /// How many parts one doing has on one side.
+    /// Number of parts in one run on one side.
     fn parts(&self, dose: &Dose) -> u8;
 
-    /// How one part of a run goes.
+    /// The course of one part of a run.
     fn course(&self, dose: &Dose) -> PartCourse;
 
-    /// How a run of this kind is kept.
+    /// How a run of this kind can be paused and ended.
     fn flags(&self) -> RunFlags {
         RunFlags { pausable: true, ends_out_of_sight: false, whole_screen: false }
     }
 
-    /// The form in which it is recorded what was done.
+    /// The form in which the work done is recorded.
     fn form(&self) -> WorkForm;
 
-    /// What its dose is counted in.
+    /// The unit in which its dose is counted.
     fn unit(&self) -> DoseUnit;
 
-    /// Whether it is practised standing on one leg, so that a fall is possible: a plan then asks for a screening and stance
-    /// times, and a fall holds all of it back.
+    /// Whether the person stands on one leg, so that a fall is possible. A plan then requires a screening and stance times,
+    /// and a reported fall pauses all such exercises.
     fn is_balance(&self) -> bool {
         false
     }
 
-    /// When pain is asked about.
+    /// After which runs pain is asked about.
     fn asks_pain(&self) -> AskPain;
 
-    /// When it is due before a clinician says otherwise.
+    /// When an exercise of this kind is due, before the clinician chooses times.
     fn usual_times(&self) -> UsualTimes;
 
-    /// What steps forward change before the rung does, in order. A step back that takes back what the patient added goes
-    /// through them in the opposite order.
+    /// How steps forward change the dose before they change the rung, in order. A step back that undoes what the patient
+    /// added goes through the list in reverse.
     fn forward(&self) -> &'static [StepForward];
 
-    /// What steps back from the easiest rung change, in order: the quantity, and by how much.
+    /// How steps back change the dose once the easiest rung is reached, in order: the quantity, and the amount added to it.
     fn back(&self) -> &'static [(Quantity, i16)];
 
-    /// The dose of which a summary tells only totals; what they do not say is as in `planned`. `None` where they fit no dose.
+    /// The dose of a run for which a summary gives only totals. What the totals do not say is taken from `planned`. `None` if
+    /// the totals fit no dose.
     fn dose_of_totals(&self, planned: &Dose, totals: Totals) -> Option<Dose>;
 }
 
 /// One field of a dose.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct DoseField {
-    /// What it holds, with its range.
+    /// The quantity that the field holds, which also has its range.
     pub quantity: Quantity,
-    /// Its name in a catalogue file and in a person's own data.
+    /// The field's name in catalogue files and in exports of a person's own data.
     pub key: &'static str,
-    /// Its name in a plan file; of a field of a group empty.
+    /// The field's name in plan files; empty for a field of a group.
     pub plan_key: &'static str,
-    /// The group that it belongs to: a table of the catalogue file's dose, in a plan file a list of its fields' values. A
-    /// group is changed seldom, so the window folds it away.
+    /// The group that the field belongs to: in a catalogue file a table within the dose, in a plan file a list of the group's
+    /// values. Groups are seldom changed, so the window shows them folded.
     pub group: Option<&'static str>,
-    /// The largest number that files have room for; the range of the quantity lies within.
+    /// The largest number that a file can hold in this field; the quantity's range is within it.
     pub room: u16,
-    /// Whether the composing page goes by fives from five on.
+    /// Whether the page on which a plan is written changes the value by fives from 5 on.
     pub by_fives: bool,
 }
 
 impl DoseField {
-    /// A count.
+    /// A field that holds a count.
     pub(super) const fn count(quantity: Quantity, key: &'static str, plan_key: &'static str) -> DoseField {
         DoseField { quantity, key, plan_key, group: None, room: u8::MAX as u16, by_fives: false }
     }
 
-    /// Seconds of a hold, a trial or a rest.
+    /// A field that holds the seconds of a hold, a trial or a rest.
     pub(super) const fn seconds(quantity: Quantity, key: &'static str, plan_key: &'static str) -> DoseField {
         DoseField { quantity, key, plan_key, group: None, room: u16::MAX, by_fives: true }
     }
 
-    /// A few seconds within a movement, which belong to a group.
+    /// A field of a group that holds the seconds of one part of a movement.
     pub(super) const fn within(group: &'static str, quantity: Quantity, key: &'static str) -> DoseField {
         DoseField { quantity, key, plan_key: "", group: Some(group), room: u8::MAX as u16, by_fives: false }
     }
 }
 
-/// How one part of a run goes: what leads to it, and the work.
+/// The course of one part of a run: what comes before it, and the work.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct PartCourse {
-    /// What comes before it.
+    /// What comes before the part.
     pub lead: Lead,
-    /// Seconds of rest between it and the part before.
+    /// Seconds of rest between the part before and this one.
     pub rest_s: u16,
     /// The work itself.
     pub work: PartWork,
@@ -112,57 +114,58 @@ pub struct PartCourse {
 /// What comes before a part.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Lead {
-    /// The end of the rest is a count-in, and the part begins by itself.
+    /// The rest ends with a count-in, after which the part begins by itself.
     CountIn,
-    /// After the rest the person says when; then a count-in that leaves time to put the phone where it belongs.
+    /// After the rest the person says when they are ready; then a count-in gives time to put the phone in its place.
     WhenReady,
 }
 
 /// The work of one part.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum PartWork {
-    /// A position is held; a touch does not end it.
+    /// A position is held for a fixed time; a touch of the screen does not end it.
     Hold {
-        /// Its length in seconds.
+        /// Length of the hold in seconds.
         s: u16,
     },
-    /// Movements with a tempo, which the figure follows.
+    /// Movements at a tempo that the figure shows.
     Movements {
-        /// How many.
+        /// Number of movements.
         count: u8,
         /// Seconds of each part of a movement.
         tempo: Tempo,
     },
-    /// A position is held until a touch ends it.
+    /// A position is held until the screen is touched.
     Trial {
-        /// The most that it lasts, in seconds.
+        /// The longest that the trial lasts, in seconds.
         s: u16,
     },
 }
 
-/// How a run of a kind is kept.
+/// How a run of a kind can be paused and ended.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct RunFlags {
-    /// The person can pause it, and it pauses when the device sleeps. What cannot be paused is broken off then.
+    /// Whether the person can pause the run; it then also pauses when the device sleeps. A run that cannot be paused is
+    /// broken off when the device sleeps.
     pub pausable: bool,
-    /// It is broken off when the window goes out of sight, for nobody could touch it.
+    /// Whether the run is broken off when the window goes out of sight, because the person could then not touch it.
     pub ends_out_of_sight: bool,
-    /// All of the screen takes the touch, which ends the work or takes its count-in back.
+    /// Whether a touch anywhere on the screen ends the work, or cancels its count-in.
     pub whole_screen: bool,
 }
 
-/// The form in which it is recorded what was done; several kinds share one.
+/// The form in which the work done is recorded; several kinds may share one.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum WorkForm {
     /// Milliseconds of each part, by side.
     Timed,
-    /// Repetitions of each part, done and failed, by side.
+    /// Repetitions of each part that were done and that failed, by side.
     Counted,
-    /// Balance trials by leg, with what was stood on and where the phone was.
+    /// Balance trials by leg, with the surface, the eyes and where the phone was.
     Trials,
 }
 
-/// What a dose is counted in.
+/// The unit in which a dose is counted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum DoseUnit {

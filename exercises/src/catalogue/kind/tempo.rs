@@ -1,4 +1,4 @@
-//! How fast a counted movement goes.
+//! The speed of a counted movement.
 
 /// The tempo of one counted movement, in whole seconds.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -8,7 +8,7 @@ pub struct Tempo {
     pub up_s: u8,
     /// Seconds at the end position. 0 to 20.
     pub hold_s: u8,
-    /// Seconds of the return. 1 to 20.
+    /// Seconds of the return part. 1 to 20.
     pub down_s: u8,
 }
 

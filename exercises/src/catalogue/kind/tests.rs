@@ -1,4 +1,4 @@
-//! What holds for every kind.
+//! Tests of what holds for every kind.
 
 use super::*;
 use crate::catalogue::{Quantity, Sidedness};

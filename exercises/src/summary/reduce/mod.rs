@@ -1,4 +1,4 @@
-//! The reduction of a log to a summary.
+//! Reduces a log to a summary.
 
 use super::{
     AlarmOn, Corrections, ItemDay, MAX_DAYS, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, SwayOn, TakenOn,
@@ -18,33 +18,35 @@ use crate::time::{Offsets, Stamp, days_since_1970};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
-/// From which day to which day, both included.
+/// The days that a summary covers.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Period {
-    /// First day; days before the plan's start are left out.
+    /// First day, included; days before the plan's start are left out.
     pub from: NaiveDate,
-    /// Last day.
+    /// Last day, included.
     pub until: NaiveDate,
 }
 
-/// What a summary is made for.
+/// What a summary is made of, apart from the log itself.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Sealing {
-    /// The installation whose log it is.
+    /// The installation that the log belongs to.
     pub log: LogId,
-    /// The days that it covers.
+    /// The days to cover.
     pub period: Period,
-    /// The moment of sealing: slots that have not closed by then are left out.
+    /// The time at which the summary is made. Slots that are still open or to come are left out.
     pub now: Stamp,
-    /// The summary's number within the log.
+    /// The summary's number within the log, from 1.
     pub counter: u32,
     /// A note that the person chose to add.
     pub note: Option<String>,
 }
 
-/// Reduces `history` to what the clinician needs; `None` where the period holds no day of the plan.
+/// Reduces `history` to what the clinician needs; `None` if the period contains no day of the plan, or if there is no
+/// revision.
 ///
-/// `revisions` are all revisions of the plan that were taken, by number. Periods over [`MAX_DAYS`] keep their last days.
+/// `revisions` holds all revisions of the plan that were taken, by number. Of a period longer than [`MAX_DAYS`] days the last
+/// days are kept.
 pub fn reduce(
     history: &History,
     revisions: &BTreeMap<u16, Plan>,
@@ -96,7 +98,7 @@ pub fn reduce(
     })
 }
 
-/// All corrections of the log, not only the period's: a summary sealed before them may tell the mistake.
+/// All corrections of the log, not only those within the period, because summaries sent earlier may contain the mistakes.
 fn corrections(corrected: &Corrected) -> Corrections {
     let answers = |never: bool| {
         let all = corrected.answers.iter().filter(move |(_, to)| (**to == Correction::Never) == never);
@@ -130,8 +132,8 @@ impl Days {
         u16::try_from(at.day() - self.first).ok().map(DayNumber)
     }
 
-    /// As [`Days::of`], and the nearest number there is for moments before the plan and for those of a clock that was
-    /// centuries ahead.
+    /// Same as [`Days::of`], but limited to the numbers that exist: day 0 for moments before the plan, and the last number
+    /// for moments recorded by a clock that was centuries ahead.
     fn nearest(&self, at: Stamp) -> DayNumber {
         DayNumber((at.day() - self.first).clamp(0, u16::MAX.into()) as u16)
     }
@@ -148,8 +150,8 @@ fn taken(history: &History, days: &Days, until: DayNumber) -> Vec<TakenOn> {
     on.filter(|taken| taken.day <= until).collect()
 }
 
-/// The alarms of the period, and every other one that no card has cleared: what holds the patient back must reach the
-/// clinician, or no card could ever clear it.
+/// The alarms of the period, and all others that the newest card does not clear. An alarm that pauses the patient's exercises
+/// must reach the clinician, because otherwise no card could clear it.
 fn alarms(history: &History, plan: &Plan, (from, until): (DayNumber, DayNumber), days: &Days) -> Vec<AlarmOn> {
     let all = history.alarms.iter().filter_map(|alarm| {
         let day = days.nearest(alarm.at);
@@ -159,17 +161,17 @@ fn alarms(history: &History, plan: &Plan, (from, until): (DayNumber, DayNumber),
     all.collect()
 }
 
-/// One stretch during which one card was in force.
+/// A stretch of time during which one card was in force.
 struct Stretch {
     plan: Plan,
     taken: Stamp,
-    /// The next card's taking.
+    /// When the next card was taken; `None` for the last card.
     ends: Option<Stamp>,
 }
 
 impl Stretch {
-    /// The days of `from` to `until` whose slots can fall into it: a window may go on into the next day, and the wall clocks
-    /// of two places differ by up to 26 hours.
+    /// The days between `from` and `until` that may have slots within the stretch. Days are added at both ends, because a
+    /// window can go on into the next day, and the wall clocks of two places differ by up to 26 hours.
     fn may_hold(&self, (from, until): (DayNumber, DayNumber), days: &Days) -> impl Iterator<Item = DayNumber> {
         let first = days.nearest(self.taken.plus_ms(-3 * 86_400_000));
         let last = self.ends.map_or(until, |ends| days.nearest(ends.plus_ms(2 * 86_400_000)));
@@ -189,7 +191,7 @@ fn stretches(history: &History, revisions: &BTreeMap<u16, Plan>) -> Vec<Stretch>
     all
 }
 
-/// A slot that went somehow, with its day, item and revision.
+/// A slot that is over: its day, item and revision, then its number and how it went.
 type Closed = ((DayNumber, ItemId, u16), (u8, Mark));
 
 fn item_days(
@@ -221,7 +223,7 @@ fn item_days(
     found.chunk_by(|one, other| one.0 == other.0).map(item_day).collect()
 }
 
-/// How a slot went, if it falls into the stretch and is over: closed, or done or left out before it closed.
+/// How a slot went, if it belongs to the stretch and is over: it has closed, or was done or skipped before it closed.
 fn closed_mark(
     history: &History,
     slot: &Slot,
@@ -230,7 +232,7 @@ fn closed_mark(
     catalogue: &Catalogue,
     now: Stamp,
 ) -> Option<Mark> {
-    // An hour that does not exist has no instant: on the day of a new card it is nobody's.
+    // A time that the clocks skip has no instant. On the day of a new card it is counted for neither card.
     let after = |ends: Stamp| slot.due.map_or(slot.slot.day >= ends.date(), |due| due.utc_ms >= ends.utc_ms);
     if stretch.ends.is_some_and(after) {
         return None;
@@ -295,7 +297,7 @@ fn sway(((_, place), sensed): (&(RunId, u16), &Sensed)) -> Option<SwayOn> {
     })
 }
 
-/// Weekly quartiles (nearest rank) of the seconds from a slot's first reminder to the run that filled it.
+/// Quartiles (nearest rank) of the seconds from a slot's first reminder to the run done for it, by week.
 fn delays(history: &History, (from, until): (DayNumber, DayNumber), days: &Days) -> Vec<WeekDelay> {
     let mut weeks: BTreeMap<u16, Vec<u16>> = BTreeMap::new();
     for run in history.runs.values().filter(|run| run.live) {

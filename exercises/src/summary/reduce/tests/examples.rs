@@ -1,4 +1,4 @@
-//! By example.
+//! Examples of reduced logs.
 
 use super::*;
 use crate::alarm::Trouble;
@@ -72,7 +72,7 @@ fn marks_that_a_patient_can_give() {
     assert_eq!(reps.slots, [(0, Mark::NotDone)], "another exercise is not held back");
 }
 
-/// From half past ten of day 2 on a second card asks for the hold at eleven and fifteen.
+/// A second card, in force from half past ten of day 2, on which the hold is due at eleven and at fifteen.
 fn second() -> Plan {
     let mut second = revised(2, 2);
     second.prescription.items[0].schedule.pattern = Pattern::At { times: vec![11 * 60, 15 * 60] };
@@ -97,7 +97,7 @@ fn two_cards_on_one_day_each_keep_their_part() {
 
 #[test]
 fn an_hour_that_does_not_exist_is_reported_once() {
-    // The clocks jump from two to three in the night to day 3.
+    // The clocks are put forward from two to three in the night before day 3.
     let night = start() + chrono::Duration::days(3);
     let jump = night.and_time(chrono::NaiveTime::MIN).and_utc().timestamp() + 3600;
     let zone = Offsets { first_s: 3600, changes: vec![(jump, 7200)] };

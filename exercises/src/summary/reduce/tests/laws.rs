@@ -1,4 +1,4 @@
-//! By law, for any log that is written forward in time.
+//! Properties that hold for every log whose entries are in order of time.
 
 use super::*;
 use crate::alarm::Trouble;
@@ -33,7 +33,7 @@ fn any_act() -> impl Strategy<Value = Act> {
     ]
 }
 
-/// What a person does on one device, each so many minutes after the last.
+/// What a person does on one device: acts, each with the minutes since the one before.
 fn any_log() -> impl Strategy<Value = Vec<(Stamp, LogEvent)>> {
     prop::collection::vec((1i64..500, any_act()), 0..80).prop_map(|acts| {
         let plan = plan();
@@ -58,7 +58,7 @@ fn any_log() -> impl Strategy<Value = Vec<(Stamp, LogEvent)>> {
     })
 }
 
-/// All that happened until `now`.
+/// Everything that happened until `now`.
 fn until(events: &[(Stamp, LogEvent)], now: Stamp) -> Vec<(Stamp, LogEvent)> {
     events.iter().filter(|(at, _)| at.utc_ms <= now.utc_ms).cloned().collect()
 }
@@ -67,14 +67,14 @@ fn last_day(events: &[(Stamp, LogEvent)]) -> i64 {
     events.last().map_or(0, |(at, _)| at.date().signed_duration_since(start()).num_days())
 }
 
-/// The summary of some days, sealed in the evening of the last.
+/// The summary of the days `from` to `last`, made in the evening of the last.
 fn in_the_evening(events: &[(Stamp, LogEvent)], from: i64, last: i64, counter: u32) -> Summary {
     let now = at(last, 22 * 60);
     let summary = sealed(&until(events, now), &[plan()], (from, last), now).expect("days of the plan");
     Summary { counter, ..summary }
 }
 
-/// Without the delays: a week cut in two cannot be put together from quartiles.
+/// Without the delays, because the quartiles of a week cannot be computed from those of its two parts.
 fn without_delays(united: Option<United<'_>>) -> Option<United<'_>> {
     united.map(|united| United { delays: std::collections::BTreeMap::new(), ..united })
 }
@@ -99,7 +99,7 @@ proptest! {
         }
     }
 
-    /// What two visits bring together is what one summary of all would have told.
+    /// The summaries of two visits together contain the same as one summary of the whole period.
     #[test]
     fn two_summaries_of_parts_are_one_of_the_whole(events in any_log(), cut in 0.0f64..1.0) {
         let last = last_day(&events);
@@ -126,7 +126,7 @@ proptest! {
         }
     }
 
-    /// A run is told once, filling one slot or none.
+    /// Every run is reported once, for one slot or none.
     #[test]
     fn every_run_is_reported_once(events in any_log()) {
         let last = last_day(&events);

@@ -1,4 +1,4 @@
-//! A log reduced, by example and by law.
+//! Logs reduced to summaries: examples and general properties.
 
 mod examples;
 mod laws;
@@ -16,7 +16,7 @@ fn zone() -> Offsets {
     Offsets::fixed(3600)
 }
 
-/// The wall clock's minute of a day, counted from the plan's start.
+/// The moment that is `minute` minutes after midnight on the given day of the plan.
 fn at(day: i64, minute: i64) -> Stamp {
     let midnight = (start() + chrono::Duration::days(day)).and_time(chrono::NaiveTime::MIN).and_utc();
     zone().stamp(midnight.timestamp_millis() + (minute * 60 - 3600) * 1000)
@@ -35,7 +35,7 @@ fn slot(day: i64, number: u8) -> SlotRef {
     SlotRef { day: start() + chrono::Duration::days(day), item: HOLD, number }
 }
 
-/// A run of the hold with so many whole holds of three.
+/// A run of the hold in which `whole` of its three holds were complete.
 fn run(n: u32, started: Stamp, slot: Option<SlotRef>, whole: usize) -> Run {
     let item = plan().prescription.items[0].clone();
     Run {
@@ -54,7 +54,7 @@ fn run(n: u32, started: Stamp, slot: Option<SlotRef>, whole: usize) -> Run {
     }
 }
 
-/// The summary of days `from` to `until`, sealed at `now`.
+/// The summary of days `from` to `until`, made at `now`.
 fn sealed(events: &[(Stamp, LogEvent)], plans: &[Plan], (from, until): (i64, i64), now: Stamp) -> Option<Summary> {
     let revisions = plans.iter().map(|plan| (plan.header.revision, plan.clone())).collect();
     let day = |number| start() + chrono::Duration::days(number);
