@@ -1,24 +1,26 @@
-//! A position of the body as joint angles in whole degrees, counted as in the clinic: 0 is standing upright with the arms down.
+//! Positions of the body as joint angles in whole degrees, counted as clinicians do: 0 is standing upright with the arms
+//! down.
 
 use std::collections::BTreeMap;
 
 macro_rules! joints {
     ($($(#[$doc:meta])* $name:ident $text:literal $min:literal ..= $max:literal,)*) => {
-        /// A joint, or the direction of a part of the body, that a position can set.
+        /// A joint, or the direction of a part of the body, that can be set in a position.
         #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
         #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
         pub enum Joint { $($(#[$doc])* $name,)* }
 
         impl Joint {
-            /// Every joint.
+            /// All joints.
             pub const ALL: &[Joint] = &[$(Joint::$name,)*];
 
-            /// Its name in catalogue files.
+            /// The joint's name in catalogue files.
             pub fn name(self) -> &'static str {
                 match self { $(Joint::$name => $text,)* }
             }
 
-            /// Smallest and largest angle in degrees that a body can reach, with a little to spare for clear drawing.
+            /// The smallest and the largest angle in degrees that a body can reach, with a little more so that drawings can
+            /// be clear.
             pub fn range(self) -> (i16, i16) {
                 match self { $(Joint::$name => ($min, $max),)* }
             }
@@ -27,9 +29,9 @@ macro_rules! joints {
 }
 
 joints! {
-    /// Lean of the trunk in space: 90 is face down, -90 is on the back.
+    /// Lean of the trunk against the vertical: 90 is face down, -90 is on the back.
     Trunk "trunk" -130..=110,
-    /// Lean of the trunk to the near side in space: -90 is lying on the far side.
+    /// Lean of the trunk toward the near side against the vertical: -90 is lying on the far side.
     TrunkSide "trunk-side" -90..=90,
     /// Rounding of the back: the chest against the pelvis, forward positive.
     Back "back" -30..=60,
@@ -98,11 +100,11 @@ impl Joint {
     }
 }
 
-/// A position: the angle of every joint that is not at 0, in degrees.
+/// A position of the body.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Pose {
-    /// Angle in degrees by joint; a joint that is not here is at 0.
+    /// Angles in degrees by joint; joints that are not listed are at 0.
     pub angles: BTreeMap<Joint, i16>,
 }
 

@@ -1,4 +1,4 @@
-//! What can be put right, as facts for a screen.
+//! The entries that can be corrected, as data for a screen.
 
 use super::Corrected;
 use crate::alarm::Trouble;
@@ -13,90 +13,90 @@ use crate::time::Stamp;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 
-/// What an entry says.
+/// What an entry of the log says, for the page on which entries are corrected.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum EntryContent {
-    /// Pain.
+    /// A rating of pain.
     Pain {
-        /// Of this complaint.
+        /// The complaint that was rated.
         complaint: ComplaintId,
-        /// 0 to 10.
+        /// 0 (none) to 10.
         score: Score,
-        /// After a run of this item.
+        /// The item after whose run pain was asked about; `None` if it was not asked for after a run.
         after: Option<ItemId>,
     },
-    /// The answer about the morning after.
+    /// The answer to "settled by this morning?".
     Settled {
-        /// The complaint.
+        /// The complaint that the question was about.
         complaint: ComplaintId,
-        /// Whether it had settled.
+        /// Whether the pain had settled.
         settled: bool,
     },
-    /// A named activity.
+    /// A rating of a named activity.
     Rated {
-        /// The activity.
+        /// The activity that was rated.
         activity: ActivityId,
-        /// 0 to 10.
+        /// 0 (cannot do it) to 10 (as before).
         score: Score,
     },
-    /// A skipped slots.
+    /// A slot that was skipped.
     #[cfg_attr(feature = "serde", serde(rename = "LeftOut"))]
     Skipped {
         /// The slot.
         slot: SlotRef,
-        /// Why.
+        /// The reason that the person chose.
         reason: Barrier,
     },
     /// Days off.
     #[cfg_attr(feature = "serde", serde(rename = "Excused"))]
     DaysOff {
-        /// First day.
+        /// First day off.
         from: NaiveDate,
-        /// Last day.
+        /// Last day off, included.
         until: NaiveDate,
-        /// Why.
+        /// The reason.
         why: DayOffReason,
     },
     /// A run, as its last snapshot shows it.
     Run {
-        /// Its item.
+        /// The item that was done.
         item: ItemId,
-        /// The slot that it names.
+        /// The slot that the run was done for; `None` for an extra run.
         slot: Option<SlotRef>,
-        /// When it began.
+        /// When the run began.
         started: Stamp,
-        /// Timed live, or written in afterwards.
+        /// Whether it was timed while it was done; otherwise it was written in afterwards.
         live: bool,
-        /// Whole holds, repetitions or trials.
+        /// How many whole holds, repetitions or trials were done.
         parts: Share,
     },
-    /// Something was wrong. It can only be noted to be a mistake.
+    /// Something was wrong. The alarm stays in force; the person can only note that it was raised by mistake.
     Trouble {
-        /// What.
+        /// What was wrong.
         trouble: Trouble,
-        /// During which item.
+        /// The item during which it happened, if any.
         item: Option<ItemId>,
     },
 }
 
-/// An entry that can be put right.
+/// An entry that can be corrected.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Correctable {
-    /// Its number, which a correction names.
+    /// The entry's number, by which a correction refers to it.
     pub n: u32,
-    /// When it was made.
+    /// When the entry was made.
     pub at: Stamp,
-    /// What it said at first.
+    /// What the entry said when it was made.
     pub said: EntryContent,
-    /// The correction in force, if there is one.
+    /// The correction in force; `None` if there is none.
     pub correction: Option<Correction>,
-    /// What counts now; `None` where it should not be there.
+    /// What the entry says after correction; `None` if it was withdrawn.
     pub now: Option<EntryContent>,
 }
 
-/// All entries about `plan` from `from` on that can be put right, newest first; each run once.
+/// All entries about `plan` made on or after `from` that can be corrected, newest first. Each run is listed once.
 pub fn list(log: &Log, plan: &Plan, from: NaiveDate) -> Vec<Correctable> {
     let corrected = Corrected::find(log, plan.header.id);
     let mut listed: BTreeSet<RunId> = BTreeSet::new();
@@ -111,7 +111,7 @@ pub fn list(log: &Log, plan: &Plan, from: NaiveDate) -> Vec<Correctable> {
             return None;
         }
         let correction = corrected.correction(entry);
-        // An alarm counts whatever is noted beside it.
+        // For an alarm this is the alarm itself, even if it is noted as raised by mistake.
         let now = corrected.of(entry).and_then(|event| self::said(&event, plan, &runs));
         Some(Correctable { n: entry.n, at: entry.at, said, correction, now })
     });

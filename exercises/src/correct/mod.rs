@@ -1,9 +1,9 @@
-//! A mistaken entry put right. Nothing of the log is erased: a later entry names the mistaken one and says what it should
-//! have been, and the fold takes it so.
+//! Correcting mistaken entries. Nothing is erased from the log: a later entry refers to the mistaken one and says what it
+//! should have been, and the log is then read accordingly.
 //!
-//! What can be put right is what a person said or may have tapped by mistake: answers, a skipped slots, a stretch of days off,
-//! a run. An alarm cannot: what it pauses stays paused until a card clears it. That it was raised by mistake is noted
-//! beside it, for the clinician to judge.
+//! Only what a person answered or may have tapped by mistake can be corrected: answers, skipped slots, days off and runs. An
+//! alarm cannot be corrected: what it pauses stays paused until a card clears it. The person can note that it was raised by
+//! mistake, for the clinician to judge.
 
 mod list;
 mod page;
@@ -16,22 +16,22 @@ use crate::log::{Correction, Entry, Log, LogEvent};
 use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 
-/// The corrections in force in one log of one plan: of several of one entry the last one.
+/// The corrections in force in one log of one plan. If an entry was corrected several times, the last correction counts.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct Corrected {
-    /// Answers about pain, the morning after and activities, by entry.
+    /// Corrections of answers about pain, the morning after and activities, by entry number.
     pub answers: BTreeMap<u32, Correction>,
-    /// Slots left out and days off, by entry.
+    /// Corrections of skipped slots and days off, by entry number.
     pub days: BTreeMap<u32, Correction>,
     /// Runs that did not happen.
     pub runs: BTreeSet<RunId>,
-    /// Alarms that were raised by mistake, by entry. They stay alarms.
+    /// Alarms that the person says were raised by mistake, by entry number. They remain alarms.
     pub alarms: BTreeSet<u32>,
 }
 
 impl Corrected {
-    /// What the corrections of `plan` in `log` come to. One that names no earlier entry, or one that cannot be put right so,
-    /// says nothing.
+    /// The corrections of `plan` in force in `log`. A correction is ignored if it refers to no earlier entry, or to one that
+    /// cannot be corrected in this way.
     pub fn find(log: &Log, plan: PlanId) -> Corrected {
         let mut found = Corrected::default();
         for entry in log.entries.iter().filter(|entry| entry.plan == plan) {
@@ -57,7 +57,7 @@ impl Corrected {
         }
     }
 
-    /// What `entry` says, corrected; `None` where it should not be there.
+    /// What `entry` says after correction; `None` if it was withdrawn.
     pub fn of<'a>(&self, entry: &'a Entry) -> Option<Cow<'a, LogEvent>> {
         let to = match &entry.event {
             LogEvent::Run(run) => return (!self.runs.contains(&run.id)).then_some(Cow::Borrowed(&entry.event)),
@@ -69,7 +69,7 @@ impl Corrected {
         to.map_or(Some(Cow::Borrowed(&entry.event)), |to| to.of(&entry.event).map(Cow::Owned))
     }
 
-    /// The correction of `entry` that is in force.
+    /// The correction of `entry` that is in force; `None` if there is none.
     pub fn correction(&self, entry: &Entry) -> Option<Correction> {
         let never = |is: bool| is.then_some(Correction::Never);
         match &entry.event {
@@ -88,7 +88,7 @@ fn put(all: &mut BTreeMap<u32, Correction>, n: u32, to: Correction) {
     }
 }
 
-/// The entry of that number, if it was made before `correction` and about the same plan.
+/// The entry with that number, if it was made before `correction` and is about the same plan.
 fn named<'a>(log: &'a Log, correction: &Entry, n: u32) -> Option<&'a Entry> {
     let place = log.entries.binary_search_by_key(&n, |entry| entry.n).ok()?;
     log.entries.get(place).filter(|named| named.n < correction.n && named.plan == correction.plan)

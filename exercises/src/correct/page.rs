@@ -1,4 +1,4 @@
-//! The page on which mistaken entries are put right: days, and what can be chosen for one entry.
+//! The page on which entries are corrected: the entries by day, and the choices for one entry.
 
 use super::{Correctable, EntryContent};
 use crate::log::Correction;
@@ -6,80 +6,82 @@ use crate::log::{Barrier, DayOffReason};
 use crate::score::Score;
 use chrono::{Duration, NaiveDate};
 
-/// So many days are shown at first, today among them.
+/// Number of days shown at first, today included.
 pub const FIRST_DAYS: u16 = 7;
 
-/// So many times as many after each wish to see more.
+/// The factor by which the number of days grows each time the person asks for more.
 const MORE: u16 = 4;
 
-/// One day's entries.
+/// The entries of one day.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Day {
-    /// The day on which they were made.
+    /// The day on which the entries were made.
     pub day: NaiveDate,
     /// The entries, newest first.
     pub lines: Vec<Correctable>,
 }
 
-/// Entries, newest first, by the day on which they were made.
+/// Groups entries, which are sorted newest first, by the day on which they were made.
 pub fn by_day(entries: &[Correctable]) -> Vec<Day> {
     let days = entries.chunk_by(|one, next| one.at.date() == next.at.date());
     days.map(|lines| Day { day: lines[0].at.date(), lines: lines.to_vec() }).collect()
 }
 
-/// How many days back the next look goes; `None` where `days` reach the plan's first day already.
+/// The number of days to show when the person asks for more than `days`; `None` if these already reach back to the plan's
+/// first day.
 pub fn earlier_days(days: u16, start: NaiveDate, today: NaiveDate) -> Option<u16> {
     let oldest = today - Duration::days(i64::from(days.max(1)) - 1);
     (oldest > start).then(|| days.max(1).saturating_mul(MORE))
 }
 
-/// What an entry can be changed to, with what counts of it at the moment.
+/// What an entry can be changed to, starting from what it says at present.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Change {
-    /// It is right, or it is a mistake: nothing between.
+    /// It cannot be changed, only withdrawn or restored.
     Nothing,
-    /// Another score: pain, or an activity.
+    /// Another score, of pain or of an activity.
     Score {
-        /// The one that counts.
+        /// The score at present.
         now: Score,
-        /// Of pain: more is worse.
+        /// Whether it is a score of pain, where a higher score is worse.
         pain: bool,
     },
-    /// The other one of two entries.
+    /// The one other answer there is, to a question with two answers.
     Other(EntryContent),
-    /// Another reason for leaving the slot out.
+    /// Another reason for skipping the slot; this is the reason at present.
     Reason(Barrier),
-    /// Other days, or another reason for them.
+    /// Other days off, or another reason for them. The values are those at present.
     Days {
-        /// First day.
+        /// First day off.
         from: NaiveDate,
-        /// Last day.
+        /// Last day off, included.
         until: NaiveDate,
-        /// Why.
+        /// The reason.
         why: DayOffReason,
     },
 }
 
-/// What a person can choose for one entry.
+/// The choices that a person has for one entry.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Choices {
-    /// To what it can be changed.
+    /// What the entry can be changed to.
     pub change: Change,
-    /// It can be said to be a mistake.
+    /// Whether the entry can be withdrawn as a mistake.
     pub take_out: bool,
-    /// It can be said to be right as it was first said.
+    /// Whether an earlier correction can be taken back, so that the entry again says what it said when it was made.
     pub stands: bool,
 }
 
 impl Correctable {
-    /// What can be chosen. Of what was taken out, only to have it back as it was.
+    /// The choices for this entry. An entry that was withdrawn can only be restored.
     pub fn choices(&self) -> Choices {
         let out = self.correction == Some(Correction::Never);
         let change = self.now.filter(|_| !out).map_or(Change::Nothing, change);
         Choices { change, take_out: !out, stands: self.correction.is_some() }
     }
 
-    /// The correction after which the entry says `wanted`: none is in force once it says again what it said at first.
+    /// The correction after which the entry says `wanted`. If that is what it said when it was made, earlier corrections are
+    /// taken back.
     pub fn correction_to(&self, wanted: EntryContent) -> Correction {
         match wanted {
             wanted if wanted == self.said => Correction::Stands,
@@ -87,14 +89,14 @@ impl Correctable {
             EntryContent::Settled { settled, .. } => Correction::Settled(settled),
             EntryContent::Skipped { reason, .. } => Correction::Reason(reason),
             EntryContent::DaysOff { from, until, why } => Correction::DaysOff { from, until, why },
-            // Runs and alarms have nothing that could be said otherwise.
+            // A run or an alarm cannot be changed to another one.
             EntryContent::Run { .. } | EntryContent::Trouble { .. } => Correction::Stands,
         }
     }
 }
 
 impl EntryContent {
-    /// The same about pain or an activity with another score; anything else as it is.
+    /// The same rating with another score; any other content is returned unchanged.
     pub fn with_score(self, score: Score) -> EntryContent {
         match self {
             EntryContent::Pain { complaint, after, .. } => EntryContent::Pain { complaint, score, after },
@@ -103,7 +105,7 @@ impl EntryContent {
         }
     }
 
-    /// The same skipped slots for another reason; anything else as it is.
+    /// The same skipped slot with another reason; any other content is returned unchanged.
     pub fn with_reason(self, reason: Barrier) -> EntryContent {
         if let EntryContent::Skipped { slot, .. } = self { EntryContent::Skipped { slot, reason } } else { self }
     }

@@ -1,4 +1,4 @@
-//! A log with corrections is folded as if nobody had been mistaken.
+//! A corrected log is read as if the mistakes had never been made.
 
 use super::*;
 use crate::alarm::Trouble;
@@ -160,7 +160,7 @@ fn the_list_shows_what_was_said_and_what_counts() {
     assert!(later.is_empty(), "only from that day on");
 }
 
-/// What somebody said, and what it should have been after so many changes of mind, each so many steps later.
+/// A mistaken answer, and the corrections made to it, each with the number of steps that pass before it.
 #[derive(Debug, Clone)]
 struct Mistake {
     said: u8,
@@ -174,7 +174,7 @@ fn mistakes() -> impl Strategy<Value = Vec<Mistake>> {
     prop::collection::vec(one, 1..30)
 }
 
-/// What is said at a step, in one of the ways that can be mistaken, with a value of its own.
+/// The entry made at a step, of one of the kinds that can be mistaken, with a value of its own.
 fn says(kind: u8, value: u8, step: usize) -> LogEvent {
     let day = start() + chrono::Duration::days(i64::from(value % 4));
     let n = step as u32 + 1;
@@ -194,7 +194,7 @@ fn says(kind: u8, value: u8, step: usize) -> LogEvent {
     }
 }
 
-/// The correction of what was said at `step` that a fix asks for.
+/// The correction, chosen by a fix, of the entry made at `step`.
 fn fix(kind: u8, (how, value): (u8, u8), step: usize) -> Correction {
     match (how, says(kind, value, step)) {
         (0, _) => Correction::Never,
@@ -207,7 +207,7 @@ fn fix(kind: u8, (how, value): (u8, u8), step: usize) -> Correction {
     }
 }
 
-/// What should have been said, told without the code under test.
+/// The entry that should have been made, worked out without the code under test.
 fn truth(mistake: &Mistake, step: usize) -> LogEvent {
     let said = says(mistake.said, mistake.value, step);
     let Some(&(_, how, value)) = mistake.fixes.last() else { return said };
@@ -221,7 +221,7 @@ fn truth(mistake: &Mistake, step: usize) -> LogEvent {
     }
 }
 
-/// What the sensor said about a run, after it.
+/// What the motion sensor measured in a run, recorded after it.
 fn sensed(step: usize) -> LogEvent {
     let sensed = Sensed {
         kind: SourceKind::Web,
@@ -273,7 +273,7 @@ proptest! {
     }
 }
 
-/// A summary of the first two days, sealed at the end of the second.
+/// A summary of the first two days, made at the end of the second.
 fn sealed(events: &[LogEvent], counter: u32) -> crate::summary::Summary {
     use crate::summary::{Period, Sealing, reduce};
     let period = Period { from: start(), until: start() + chrono::Duration::days(1) };

@@ -1,7 +1,7 @@
-//! Builds the review from all summaries of all devices.
+//! Builds the review from the summaries of all the patient's devices.
 //!
-//! Days after the last one that is covered are not counted: nobody knows yet. Days between summaries, and covered days without
-//! any entry, show as days without a record.
+//! Days after the last day that a summary covers are not counted, because nothing is known about them yet. Days between two
+//! summaries, and covered days on which no entry was made, are shown as days without a record.
 
 use super::{LaggingDevice, Review, ReviewAlarm, ratings, stance, strings};
 use crate::adherence::{
@@ -22,13 +22,13 @@ use std::cmp::Reverse;
 use std::collections::BTreeMap;
 use strings::Strings;
 
-/// The review of one plan: `revisions` are all revisions that were issued, by number; `summaries` all that came, in any order.
-/// `None` without a revision or without a summary of that plan. Norms are those that come with the program.
+/// The review of one plan, compared with the norms built into the program. `revisions` holds all revisions that were issued,
+/// by number; `summaries` all summaries received, in any order. `None` if there is no revision, or no summary of that plan.
 pub fn build(revisions: &BTreeMap<u16, Plan>, catalogue: &Catalogue, summaries: &[Summary]) -> Option<Review> {
     build_against(revisions, catalogue, summaries, &Norms::built_in())
 }
 
-/// As [`build`], with these norms.
+/// Same as [`build`], compared with the given norms.
 pub fn build_against(
     revisions: &BTreeMap<u16, Plan>,
     catalogue: &Catalogue,
@@ -94,9 +94,9 @@ fn alarms(united: &United<'_>, newest: &Plan, date: impl Fn(DayNumber) -> NaiveD
     all
 }
 
-/// Stance times of all visits with the day number of each. One that a later card carries over stays with the visit that took
-/// it, and a later card of the same day replaces that day's time. Where a card gives no days, a time that an earlier card
-/// has already counts as carried over.
+/// The stance times of all visits with their day numbers. A time that a later card carries over stays with the visit at which
+/// it was measured; a later card with a time of the same day replaces the earlier time. Where a card gives no days, a time
+/// equal to one on an earlier card is taken as carried over.
 fn baselines(revisions: &BTreeMap<u16, Plan>, start: NaiveDate) -> Vec<(DayNumber, StanceBaseline)> {
     let mut all: Vec<(DayNumber, StanceBaseline)> = Vec::new();
     for plan in revisions.values() {

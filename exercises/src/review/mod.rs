@@ -1,4 +1,4 @@
-//! The clinician's page about one patient: six questions, answered from the summaries of all the patient's devices.
+//! The clinician's review of one patient: six questions, answered from the summaries of all the patient's devices.
 
 mod build;
 mod norms;
@@ -31,19 +31,19 @@ pub use norms::AgainstNorms;
 #[cfg(test)]
 pub(crate) use norms::not_compared as norms_not_compared;
 
-/// The clinician's page about one patient. Each field answers one question.
+/// The clinician's review of one patient. Fields that answer one of the six questions begin with it.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Review {
     /// The plan's first day.
     pub start: NaiveDate,
-    /// First and last day with a record, if there is any.
+    /// The first and the last day with a record; `None` if no day has one.
     pub covered: Option<(NaiveDate, NaiveDate)>,
-    /// Devices that have sent a summary.
+    /// Number of devices that have sent a summary.
     pub logs: u16,
-    /// Those devices whose record ends before the last day that is covered: what they know since is not here yet.
+    /// The devices whose summaries end before the last day covered; what they recorded after that is missing.
     pub behind: Vec<LaggingDevice>,
-    /// The revision in force.
+    /// The revision of the card in force.
     pub revision: u16,
     /// Did anything alarming happen? Newest first.
     pub alarms: Vec<ReviewAlarm>,
@@ -55,71 +55,72 @@ pub struct Review {
     pub delays: Vec<WeekDelay>,
     /// Did it hurt? By complaint.
     pub pain: Vec<PainSeries>,
-    /// Is it working? By exercise, rung, leg, surface, eyes, set-up and cap.
+    /// Is it working? By exercise, rung, leg, surface, eyes, place of the phone and target.
     pub balance: Vec<StanceSeries>,
-    /// The involved leg against the other, where both were done under the same conditions.
+    /// The involved leg compared with the other, where both were tested under the same conditions.
     pub sides: Vec<Sides>,
-    /// Stance times taken at the visits, with the day of issue, oldest first.
+    /// Stance times measured at visits, with the number of the day, oldest first.
     pub baselines: Vec<(DayNumber, StanceBaseline)>,
-    /// Named activities.
+    /// The named activities and their ratings.
     pub activities: Vec<ActivitySeries>,
-    /// All named activities together, where two or more were rated at both ends.
+    /// All named activities taken together; `None` unless two or more were rated both at the beginning and at the end.
     pub activities_together: Option<ActivitiesTogether>,
-    /// What got in the way? Those that need attention first, then by number.
+    /// What got in the way? Reasons for skipping with the number of times each was given: first those that need attention,
+    /// then the others, the most frequent first.
     pub barriers: Vec<(Barrier, u16)>,
     /// What next? By item, in the plan's order.
     pub items: Vec<Suggestion>,
-    /// Notes that the patient added.
+    /// The notes that the patient added to summaries.
     pub notes: Vec<String>,
-    /// How many entries the patient has put right, on all devices. Everything else is as corrected.
+    /// Number of entries that the patient corrected, on all devices. All other fields hold the corrected values.
     pub corrected: u32,
 }
 
-/// An alarm on the review.
+/// An alarm, as the review shows it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct ReviewAlarm {
-    /// Its name, for the card that clears it.
+    /// The alarm's entry, to which the card that clears it refers.
     pub entry: EntryRef,
-    /// Day number and date.
+    /// The number of the day on which it was raised.
     pub day: DayNumber,
-    /// The date.
+    /// The date of that day.
     pub date: NaiveDate,
     /// What was wrong.
     pub trouble: Trouble,
-    /// During which item.
+    /// The item during which it happened, if any.
     pub item: Option<ItemId>,
     /// Whether the newest revision clears it.
     pub cleared: bool,
-    /// Whether the patient says that it was raised by mistake. It pauses all the same.
+    /// Whether the patient says that it was raised by mistake. Even then it pauses exercises until a card clears it.
     pub said_mistaken: bool,
 }
 
-/// One day as a string with its knots.
+/// One day as a string with a knot for each slot.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct DayString {
-    /// Day number.
+    /// The number of the day.
     pub day: DayNumber,
     /// The date.
     pub date: NaiveDate,
-    /// Whether any device has an entry: "no record" is told apart from "not done".
+    /// Whether an entry was made on any device that day. It distinguishes "no record" from "not done".
     pub seen: bool,
-    /// The knots by minute of the day.
+    /// The knots, in order of time.
     pub knots: Vec<Knot>,
 }
 
-/// One knot of a day's string.
+/// One knot of a day's string: one slot.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Knot {
-    /// The item.
+    /// The item that was due.
     pub item: ItemId,
-    /// Place within the item's day.
+    /// The slot's number within the item's day, from 0.
     pub number: u8,
-    /// Minute of the wall clock, from midnight of the day.
+    /// Minutes of the wall clock from midnight of the day; 1440 and more are on the next day.
     pub minute: u16,
-    /// How it went; the best of all devices.
+    /// How the slot went; of several devices the best mark.
     pub mark: Mark,
 }
 
@@ -127,80 +128,81 @@ pub struct Knot {
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct PainSeries {
-    /// The complaint.
+    /// The complaint that was rated.
     pub complaint: ComplaintId,
-    /// The visits' own ratings, shown beside the series: `(day of issue, score)`, oldest first.
+    /// The ratings at visits, shown beside the series, as (day of issue, score), oldest first.
     pub at_visits: Vec<(DayNumber, Score)>,
-    /// `(day, score)`: the day's own rating where given, else the highest of the day.
+    /// One rating for each day, as (day, score), oldest first: the patient's rating of the day, or the highest of that day's
+    /// ratings after runs.
     pub points: Vec<(DayNumber, Score)>,
-    /// Whether it changed.
+    /// Whether the pain has changed.
     pub change: PainChange,
 }
 
-/// Single-leg stance of one leg under one set of conditions.
+/// Stance times of one leg under one set of conditions.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct StanceSeries {
-    /// The exercise.
+    /// The exercise that was done.
     pub exercise: ExerciseId,
-    /// Its rung.
+    /// The rung of the exercise.
     pub rung: Option<RungId>,
-    /// The leg stood on.
+    /// The leg that the person stood on.
     pub leg: BodySide,
-    /// What was stood on.
+    /// The surface under the foot.
     pub surface: Surface,
-    /// Eyes open or closed.
+    /// Whether the eyes were open or closed.
     pub eyes: Eyes,
     /// Where the phone was.
     pub set_up: SetUp,
-    /// The cap in seconds.
+    /// The time at which a trial ends as complete, in seconds.
     pub target_s: u16,
-    /// Days, oldest first.
+    /// The results of each day, oldest first.
     pub days: Vec<StanceDay>,
-    /// Whether it changed.
+    /// Whether the stance time has changed.
     pub change: StanceChange,
-    /// Sway, where a sensor took part.
+    /// Sway, if a motion sensor was used.
     pub sway: Option<SwaySeries>,
-    /// The last day beside the norms.
+    /// The last day's result compared with the norms.
     pub norms: AgainstNorms,
 }
 
-/// The involved leg against the other under the same conditions.
+/// The involved leg compared with the other under the same conditions.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Sides {
-    /// The conditions, with the involved leg.
+    /// The conditions; their leg is the involved one.
     pub conditions: Conditions,
-    /// The comparison.
+    /// The result of the comparison.
     pub sides: SideToSide,
 }
 
-/// A device whose record ends before the last day that is covered.
+/// A device whose summaries end before the last day covered.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct LaggingDevice {
     /// The device's log.
     pub log: LogId,
-    /// The last day that it covers.
+    /// The last day that its summaries cover.
     pub until: NaiveDate,
 }
 
-/// Ratings of one named activity.
+/// The ratings of one named activity.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct ActivitySeries {
-    /// The activity.
+    /// The activity that was rated.
     pub activity: ActivityId,
-    /// The visits' own ratings: `(day of issue, score)`, oldest first.
+    /// The ratings at visits, as (day of issue, score), oldest first.
     pub at_visits: Vec<(DayNumber, Score)>,
-    /// `(day, score)`.
+    /// The patient's ratings, as (day, score), one for each day, oldest first.
     pub points: Vec<(DayNumber, Score)>,
-    /// Whether it changed.
+    /// Whether the activity has changed.
     pub change: ActivityChange,
 }
 
 impl StanceSeries {
-    /// What stays the same within the series.
+    /// The conditions, which are the same throughout the series.
     pub fn conditions(&self) -> Conditions {
         Conditions {
             exercise: self.exercise.clone(),

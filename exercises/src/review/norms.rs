@@ -1,9 +1,9 @@
-//! A series' last day beside the norms.
+//! Compares the last day of a series of stance times with the norms.
 //!
-//! What is known of the trials: eyes, surface and cap from the trials themselves, age from the plan, feet and arms as far as
-//! the exercise's version prescribes them. Arms are as prescribed only with the phone in a pocket: over the support or at the
-//! breastbone a hand is in use. The figure is the best of the day's measured trials, or their median where only that has a
-//! row; which of the two is stated with it.
+//! Eyes, surface and target are taken from the trials themselves, the age from the plan, and feet and arms from what the
+//! exercise's version prescribes. The arms are as prescribed only if the phone is in a pocket: with the phone over the
+//! support or at the breastbone one hand is in use. The best of the day's measured trials is compared, or their median if the
+//! norms only have a row for the median; the result says which of the two it is.
 
 use crate::catalogue::Arms;
 use crate::catalogue::{Catalogue, Exercise, Rung};
@@ -13,19 +13,19 @@ use crate::plan::AgeBand;
 use crate::run::SetUp;
 use crate::time::DayNumber;
 
-/// The last day's figure of a series, and what stands beside it.
+/// The result of a series' last day, and the norms that it is compared with.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct AgainstNorms {
-    /// The series' last day.
+    /// The last day of the series.
     pub day: DayNumber,
-    /// The day's figure and how it was taken.
+    /// The result of that day and the conditions under which it was measured.
     pub own: Measured,
-    /// What stands beside it, or why nothing does.
+    /// The norms that apply, or the reasons why none do.
     pub comparison: Comparison,
 }
 
-/// The norms, and what is known of the person and of the exercises.
+/// The norms, and what is known about the person and the exercises.
 #[derive(Clone, Copy)]
 pub(super) struct NormContext<'a> {
     pub norms: &'a Norms,
@@ -34,11 +34,11 @@ pub(super) struct NormContext<'a> {
 }
 
 impl NormContext<'_> {
-    /// Puts a series' last day beside the norms.
+    /// Compares the last day of a series with the norms.
     pub fn against(&self, conditions: &Conditions, last: &StanceDay) -> AgainstNorms {
         let exercise = self.catalogue.get(&conditions.exercise);
         let rung = exercise.and_then(|exercise| rung(exercise, conditions));
-        // So many trials a day fit no row; the count need not be exact.
+        // No norm has more than 255 trials a day, so a larger count need not be exact.
         let trials = u8::try_from(last.trials).unwrap_or(u8::MAX);
         let own = |seconds, statistic| Measured {
             seconds,
@@ -63,7 +63,7 @@ impl NormContext<'_> {
     }
 }
 
-/// The version that was done; where none is named, the first.
+/// The version that was done; the first one if the run does not name a version.
 fn rung<'a>(exercise: &'a Exercise, conditions: &Conditions) -> Option<&'a Rung> {
     match &conditions.rung {
         Some(id) => exercise.rung(id),
@@ -78,7 +78,7 @@ fn arms(set_up: SetUp, rung: Option<&Rung>) -> Option<Arms> {
     }
 }
 
-/// For tests of what does not look at it.
+/// A result without norms, for tests that do not depend on it.
 #[cfg(test)]
 pub(crate) fn not_compared() -> AgainstNorms {
     let own = Measured {

@@ -1,4 +1,4 @@
-//! What the patient said: pain, named activities, reasons.
+//! The patient's answers: pain, named activities, reasons for skipping.
 
 use super::{ActivitySeries, PainSeries};
 use crate::adherence::SlotOn;
@@ -39,7 +39,8 @@ pub(super) fn activities(
     let told = united.rated.values().map(|rating| rating.activity);
     let one = |activity: ActivityId| {
         let of_it = united.rated.values().filter(|rating| rating.activity == activity);
-        // Of several ratings of one day the last of a device's log counts; over devices any, for their logs have no order.
+        // If an activity was rated several times on one day, the last entry of a device's log counts; between devices the
+        // choice is arbitrary, because the order of their entries is not known.
         let points: BTreeMap<DayNumber, Score> = of_it.map(|rating| (rating.day, rating.score)).collect();
         let points: Vec<(DayNumber, Score)> = points.into_iter().collect();
         let at_visits: Vec<(DayNumber, Score)> = revisions
@@ -54,7 +55,7 @@ pub(super) fn activities(
     unique(named.chain(told)).into_iter().map(one).collect()
 }
 
-/// Each value at its first place.
+/// The values without duplicates, each at the place where it first occurs.
 pub(super) fn unique<T: PartialEq>(values: impl IntoIterator<Item = T>) -> Vec<T> {
     let mut kept: Vec<T> = Vec::new();
     for value in values {
@@ -65,7 +66,7 @@ pub(super) fn unique<T: PartialEq>(values: impl IntoIterator<Item = T>) -> Vec<T
     kept
 }
 
-/// Reasons for leaving slots out: those that need attention first, then by number.
+/// Reasons for skipping slots with their counts: first those that need attention, then the others, the most frequent first.
 pub(super) fn barriers(slots: &[SlotOn]) -> Vec<(Barrier, u16)> {
     let count = |barrier: Barrier| slots.iter().filter(|slot| slot.mark == Mark::Skipped(barrier)).count() as u16;
     let counted = Barrier::ALL.into_iter().map(|barrier| (barrier, count(barrier)));

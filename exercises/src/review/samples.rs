@@ -67,7 +67,7 @@ pub fn exercise(id: &str, dose: Dose, side: Sidedness, ladders: Vec<Ladder>) -> 
     }
 }
 
-/// A hold with two rungs; one-leg stance with a ladder of surfaces and one with eyes closed; a counted movement.
+/// A hold with two rungs; standing on one leg with a ladder of surfaces and a ladder with closed eyes; a counted movement.
 pub fn catalogue() -> Catalogue {
     let open = |id, surface| version(id, Some(surface), Some(Eyes::Open));
     let closed = |id, surface| version(id, Some(surface), Some(Eyes::Closed));
@@ -90,7 +90,7 @@ fn once_a_day() -> Schedule {
     Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![18 * 60] } }
 }
 
-/// An item of the exercise that fits the dose.
+/// An item of the sample exercise that has this kind of dose.
 pub fn item(dose: Dose, side: Side) -> Item {
     let (id, exercise, first, serves) = match dose {
         Dose::Hold { .. } => (HOLD, "sit-tall", "wall", BACK),
@@ -107,7 +107,7 @@ pub fn item(dose: Dose, side: Side) -> Item {
     }
 }
 
-/// By the hour from nine to eleven.
+/// Every hour from nine to eleven.
 pub fn three_times_a_day() -> Schedule {
     Schedule { days: Weekdays::ALL, pattern: Pattern::Every { minutes: 60, from: 9 * 60, to: 11 * 60 } }
 }
@@ -117,7 +117,7 @@ pub fn start() -> NaiveDate {
     NaiveDate::from_ymd_opt(2026, 11, 25).expect("a date")
 }
 
-/// With eyes open on the firm floor, on a day that is not written down.
+/// A stance time with eyes open on the firm floor, without a day.
 pub fn baseline(leg: BodySide, tenths: u16) -> StanceBaseline {
     StanceBaseline { taken: None, leg, surface: Surface::Firm, eyes: Eyes::Open, tenths, capped: false }
 }
@@ -128,7 +128,7 @@ pub fn revised(revision: u16, days: i64) -> Plan {
     Plan { header, ..plan() }
 }
 
-/// Hold three times a day, balance on both legs and the counted movement once a day, for four weeks.
+/// The hold three times a day, balance on both legs and the counted movement once a day, for four weeks.
 pub fn plan() -> Plan {
     let hold = Item { schedule: three_times_a_day(), ..item(HOLD_DOSE, Side::Neither) };
     let complaint = |id, name: &str, side, pain| Complaint { id, name: name.into(), side, pain: Some(pain) };
@@ -159,7 +159,7 @@ pub fn revisions(plans: impl IntoIterator<Item = Plan>) -> BTreeMap<u16, Plan> {
     plans.into_iter().map(|plan| (plan.header.revision, plan)).collect()
 }
 
-/// A summary of days on each of which the program was opened, with nothing else.
+/// A summary of days on which the program was opened and nothing else happened.
 pub fn summary(log: LogId, counter: u32, from: u16, until: u16) -> Summary {
     Summary {
         plan: PLAN,
@@ -181,13 +181,13 @@ pub fn summary(log: LogId, counter: u32, from: u16, until: u16) -> Summary {
     }
 }
 
-/// An item's slots of one day.
+/// How an item's slots of one day went.
 pub fn item_day(day: u16, item: ItemId, marks: &[Mark]) -> ItemDay {
     let slots = marks.iter().enumerate().map(|(number, mark)| (number as u8, *mark));
     ItemDay { day: DayNumber(day), item, revision: 1, slots: slots.collect() }
 }
 
-/// A completed live run of an item of [`plan`] at its rung and dose.
+/// A completed run of an item of [`plan`] at its rung and dose, timed while it was done.
 pub fn run(n: u32, day: u16, item: ItemId, slot: Option<u8>) -> RunOn {
     let (rung_id, dose, parts) = match item {
         HOLD => ("wall", 30_000, 3),
@@ -210,7 +210,7 @@ pub fn run(n: u32, day: u16, item: ItemId, slot: Option<u8>) -> RunOn {
     }
 }
 
-/// Trials of both legs under a cap of 30 s on the firm floor with eyes open; a time of 30 s reached the cap.
+/// Trials of both legs with a target of 30 s on the firm floor with eyes open; 30,000 ms or more reach the target.
 pub fn stance(left_ms: &[u32], right_ms: &[u32]) -> StanceOn {
     let trial = |leg| {
         move |held_ms: &u32| Trial {

@@ -1,4 +1,4 @@
-//! Stance times: a series for each set of conditions, and side to side.
+//! Stance times: one series for each set of conditions, and the comparison of the two legs.
 
 use super::norms::NormContext;
 use super::{Sides, StanceSeries};
@@ -12,16 +12,16 @@ use crate::summary::{RunOn, SwayOn};
 use crate::time::DayNumber;
 use std::collections::BTreeMap;
 
-/// What one day of one series holds.
+/// What one day of a series consists of.
 #[derive(Default)]
 struct Day<'a> {
     /// Every measured time, in seconds.
     times: Vec<f64>,
-    /// What the sensor said.
+    /// What the motion sensor measured.
     sway: Vec<&'a SwayOn>,
 }
 
-/// All series, by conditions.
+/// All series, one for each set of conditions.
 pub(super) fn series(
     united: &United<'_>,
     revisions: &BTreeMap<u16, Plan>,
@@ -32,7 +32,7 @@ pub(super) fn series(
     trials(united, revisions).into_iter().filter_map(|(conditions, days)| one(&conditions, &days, known)).collect()
 }
 
-/// Every trial, by conditions and day.
+/// All trials, by conditions and day.
 fn trials<'a>(
     united: &'a United<'a>,
     revisions: &BTreeMap<u16, Plan>,
@@ -64,7 +64,7 @@ fn trials<'a>(
     all
 }
 
-/// The exercise of a run: a summary tells the item, and the card in force on that device tells the exercise.
+/// The exercise of a run. A summary gives only the item; the card in force on that device says which exercise it is.
 fn exercise(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, log: LogId, run: &RunOn) -> Option<ExerciseId> {
     let of = |plan: &Plan, item: ItemId| plan.item(item).map(|item| item.exercise.clone());
     let in_force = united.logs.get(&log).and_then(|of_log| revisions.get(&of_log.in_force(run.day)?.revision));
@@ -92,8 +92,8 @@ fn one(conditions: &Conditions, all: &BTreeMap<DayNumber, Day>, known: NormConte
     })
 }
 
-/// The involved leg against the other, for every set of conditions under which both were done and a complaint with a side
-/// is served.
+/// The involved leg compared with the other, for each set of conditions under which both were tested, if the exercise is for
+/// a complaint that has a side.
 pub(super) fn sides(all: &[StanceSeries], newest: &Plan) -> Vec<Sides> {
     let pairs = all.iter().filter_map(|series| {
         let involved = involved(newest, &series.exercise).filter(|leg| *leg == series.leg)?;
@@ -117,7 +117,7 @@ fn other(leg: BodySide) -> BodySide {
     }
 }
 
-/// The side of the complaint that `exercise` serves, if it has one.
+/// The side of the complaint that `exercise` is prescribed for; `None` if it has no single side.
 fn involved(plan: &Plan, exercise: &ExerciseId) -> Option<BodySide> {
     let mut served = plan.prescription.items.iter().filter(|item| item.exercise == *exercise).filter_map(|item| item.serves);
     let side =

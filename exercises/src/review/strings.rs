@@ -1,8 +1,9 @@
-//! The slots of all devices laid over each other, and the days' strings.
+//! Combines the slots of all devices, and makes the strings of the days from them.
 //!
-//! Rule: the same slot on two devices counts once, with the best mark: done, partly, skipped, day off, paused, not done.
-//! A device that still had an older card on a day that a device with the newer card also covers only fills the newer card's
-//! slots of the same minute: what the older card asked for beyond it was no longer asked for.
+//! The same slot on two devices counts once, with the best mark: done, partly, skipped, day off, paused, not done. On a day
+//! on which one device had a newer card than another, the newer card's slots count. What the device with the older card
+//! recorded counts only for a slot of the newer card that is the same or at the same minute; the older card's other slots
+//! were no longer due.
 
 use super::{DayString, Knot};
 use crate::adherence::{DoseUnit, SlotOn, target};
@@ -16,18 +17,18 @@ use crate::time::DayNumber;
 use chrono::{Datelike, NaiveDate};
 use std::collections::BTreeMap;
 
-/// The slots of all devices together, and the runs that filled them.
+/// The slots of all devices combined, and the runs that were done for them.
 pub(super) struct Strings {
-    /// By day, item, revision, number.
+    /// The slots by day, item, revision and number.
     pub slots: Vec<SlotOn>,
-    /// Ascending.
+    /// The runs that were done for a slot, ascending.
     pub filling: Vec<(LogId, RunId)>,
 }
 
-/// A slot's place: day, item, revision, number.
+/// Identifies a slot: day, item, revision, number.
 type Place = (DayNumber, ItemId, u16, u8);
 
-/// What one device says of a slot.
+/// What one device recorded about a slot.
 #[derive(Clone, Copy)]
 struct Told {
     log: LogId,
@@ -71,10 +72,11 @@ pub(super) fn strings(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, star
     strings
 }
 
-/// A slot of one device: the day, the item, the slot's number, the device.
+/// Identifies a slot of one device: the day, the item, the slot's number, the device's log.
 type SlotName = (DayNumber, ItemId, u8, LogId);
 
-/// The runs that name a slot, by slot. Sorted lists and not maps: two years have thousands of slots, each with one run.
+/// The runs that were done for a slot, sorted by slot. A sorted list is used instead of a map, because two years have
+/// thousands of slots with one run each.
 struct BySlot<'a>(Vec<(SlotName, &'a RunOn)>);
 
 impl<'a> BySlot<'a> {
@@ -93,7 +95,8 @@ fn runs_by_slot<'a>(united: &United<'a>) -> BySlot<'a> {
     BySlot(named)
 }
 
-/// All that is told of each slot, by place, with the lagging devices' slots moved onto the newer card's.
+/// What was recorded about each slot, sorted by slot. Slots of devices with an older card are assigned to those of the newer
+/// card.
 fn laid_over(united: &United<'_>, revisions: &BTreeMap<u16, Plan>) -> Vec<(Place, Told)> {
     let mut all: Vec<(Place, Told)> = Vec::new();
     let mut late: Vec<(Place, Told)> = Vec::new();
@@ -112,8 +115,8 @@ fn laid_over(united: &United<'_>, revisions: &BTreeMap<u16, Plan>) -> Vec<(Place
     all
 }
 
-/// Where what a lagging device tells of a slot belongs: to the same slot of a device that does not lag, else to that of the
-/// same minute; nowhere if the newer card asks for nothing then.
+/// The newer card's slot to which the record of a device with an older card belongs: the same slot, or else the one at the
+/// same minute. `None` if nothing is due then by the newer card.
 fn onto(on_time: &[(Place, Told)], place: Place, minute: u16) -> Option<Place> {
     let day_and_item = (place.0, place.1);
     let from = on_time.partition_point(|(other, _)| (other.0, other.1) < day_and_item);
@@ -122,7 +125,7 @@ fn onto(on_time: &[(Place, Told)], place: Place, minute: u16) -> Option<Place> {
     same.or_else(|| near().find(|(_, told)| told.minute == minute)).map(|(place, _)| *place)
 }
 
-/// Whether `log` still has an older card on `day` than another device that covers the day.
+/// Whether `log` has an older card in force on `day` than another device that covers the day.
 fn lags(united: &United<'_>, log: LogId, day: DayNumber) -> bool {
     let revision = |log: &LogId| united.logs.get(log).and_then(|of| of.in_force(day)).map(|taken| taken.revision);
     let own = revision(&log);
@@ -174,14 +177,14 @@ fn rank(mark: Mark) -> u8 {
     }
 }
 
-/// Whether no run that was timed reaches what the mark says.
+/// Whether the mark rests on a run that was written in afterwards: no run timed while it was done reaches it.
 fn written_in(mark: Mark, runs: &[&RunOn]) -> bool {
     let timed = |run: &&&RunOn| run.live && (mark != Mark::Done || run.parts.full());
     matches!(mark, Mark::Done | Mark::Partly(_)) && runs.iter().any(|run| !run.live) && !runs.iter().any(|run| timed(&run))
 }
 
-/// The dose of all runs in a slot, capped, and what went beyond. Entries written in do not add to timed ones: they tell of
-/// the same doing.
+/// The dose of all runs for a slot, at most the prescribed dose, and the amount done beyond it. Runs that were written in
+/// afterwards are not added to timed ones, because they describe the same work.
 fn dose(runs: &[&RunOn], asked_for: u32) -> (Share, u32) {
     let timed = runs.iter().any(|run| run.live);
     let told = runs.iter().filter(|run| run.live || !timed);
@@ -190,7 +193,7 @@ fn dose(runs: &[&RunOn], asked_for: u32) -> (Share, u32) {
     (Share { done: done.min(of), of }, done.saturating_sub(of))
 }
 
-/// One string a day from the first to the last day that any summary covers; `slots` by day.
+/// One string for each day from the first to the last day that any summary covers; `slots` must be sorted by day.
 pub(super) fn day_strings(united: &United<'_>, slots: &[SlotOn], start: NaiveDate) -> Vec<DayString> {
     let (Some(first), Some(last)) = (united.covered.first(), united.covered.last()) else { return Vec::new() };
     let knot = |slot: &SlotOn| Knot { item: slot.item, number: slot.number, minute: slot.minute, mark: slot.mark };
@@ -206,7 +209,7 @@ pub(super) fn day_strings(united: &United<'_>, slots: &[SlotOn], start: NaiveDat
     all.collect()
 }
 
-/// The unit of an item's dose, from the newest revision that has it.
+/// The unit of an item's dose, from the newest revision that has the item.
 pub(super) fn unit_of(revisions: &BTreeMap<u16, Plan>, item: ItemId) -> DoseUnit {
     let newest = revisions.values().rev().find_map(|plan| plan.item(item));
     newest.map_or(DoseUnit::Repetitions, |item| target(item).0)

@@ -1,4 +1,4 @@
-//! The review from invented summaries, and the laws of their union.
+//! Tests of the review, made from invented summaries, and of the properties of united summaries.
 
 mod page;
 mod strings;

@@ -1,4 +1,4 @@
-//! The page's answers.
+//! The answers that the review gives.
 
 use crate::adherence::KofN;
 use crate::alarm::Trouble;
@@ -188,7 +188,7 @@ fn a_stance_time_shows_on_the_day_on_which_it_was_taken() {
     assert_eq!(short, [(0, left, 222), (0, right, 124), (14, right, 124)]);
 }
 
-/// Balance on as many days as there are pairs of times, left and right, three trials each.
+/// Balance on consecutive days, one for each pair of times (left, right), with three trials on each leg.
 fn balance(times_ms: &[(u32, u32)]) -> Summary {
     let mut told = summary(PHONE, 1, 0, times_ms.len() as u16);
     let on = |(n, (left, right)): (u32, &(u32, u32))| RunOn {

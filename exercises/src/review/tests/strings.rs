@@ -1,4 +1,4 @@
-//! Slots of several devices and cards laid over each other.
+//! Slots of several devices and cards combined.
 
 use crate::adherence::{DoseKept, DoseUnit, KofN};
 use crate::history::Mark;
@@ -17,7 +17,7 @@ fn page(plans: impl IntoIterator<Item = Plan>, summaries: &[Summary]) -> Review 
     build(&revisions(plans), &catalogue(), summaries).expect("a plan and a summary")
 }
 
-/// One day of the hold, as this device saw it.
+/// One day of the hold, as this device recorded it.
 fn saw(log: LogId, day: u16, marks: &[Mark]) -> Summary {
     let mut told = summary(log, 1, day, day);
     told.days.push(item_day(day, HOLD, marks));
@@ -54,7 +54,7 @@ fn knots_stand_at_the_minutes_that_were_agreed() {
     assert_eq!(marks_of(&page([plan()], &[told]), 2).iter().map(|(m, _)| *m).collect::<Vec<_>>(), [600, 630, 660]);
 }
 
-/// From day 4 on a second card asks for the hold at ten, eleven and twelve.
+/// A second card, issued on day 4, on which the hold is due at ten, eleven and twelve.
 fn second() -> Plan {
     let mut second = revised(2, 4);
     second.prescription.items[0].schedule.pattern = Pattern::Every { minutes: 60, from: 10 * 60, to: 12 * 60 };

@@ -1,4 +1,4 @@
-//! The union of summaries: laws first, then what an arriving one tells.
+//! United summaries: their general properties, then what an arriving summary adds.
 
 use crate::alarm::Trouble;
 use crate::history::Mark;
@@ -131,8 +131,8 @@ fn any_mark() -> impl Strategy<Value = Mark> {
     ])
 }
 
-/// Summaries of one log as a program makes them: the counter rises, the last day never falls, and what an entry says never
-/// changes; a day's slots and a run may be known further by a later one.
+/// Summaries of one log as the program makes them: the numbers rise, the last day never moves back, and an entry never
+/// changes. A later summary may know more about a day's slots or a run.
 fn any_log(log: LogId) -> impl Strategy<Value = Vec<Summary>> {
     let one = (0u16..4, 0u16..8, prop::collection::vec((0u16..20, prop::collection::vec(any_mark(), 1..4)), 0..5));
     prop::collection::vec((one, any::<bool>()), 0..4).prop_map(move |all| {
@@ -221,7 +221,7 @@ proptest! {
         prop_assert_eq!(usize::from(days), unite(&all).map_or(0, |united| united.covered.len()));
     }
 
-    /// Over devices each slot stands once, with a mark that no device betters.
+    /// Over all devices each slot appears once, with the best mark that any device has for it.
     #[test]
     fn a_slot_stands_once_with_the_best_mark(phone in any_log(PHONE), desk in any_log(DESK)) {
         let all: Vec<Summary> = phone.into_iter().chain(desk).collect();
