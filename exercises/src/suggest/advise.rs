@@ -1,14 +1,14 @@
-//! The rule itself: from the facts of one item to a suggestion.
+//! The rules that lead from the facts about one item to a suggestion.
 //!
-//! In this order (our design; sources at [`super`]):
-//! 1. stop and talk while an uncleared alarm holds the item back;
-//! 2. back one step if in one of the last two sessions pain was over 5, or over the item's own lower limit, or had not settled
-//!    by the next morning, if pain rose for two weeks, or if the last two sessions missed the target;
-//! 3. forward one step if in the last two sessions the target was met, pain was 3 or less and answered, the morning after was
-//!    not worse, no alarm at all waits for the clinician, the last step was a week or more ago, and the next step is open;
-//! 4. else keep.
+//! In this order (our design; sources in [`super`]):
+//! 1. stop and talk, if an uncleared alarm pauses the item;
+//! 2. one step back, if in one of the last two sessions pain was over 5, or over the item's own lower limit, or had not
+//!    settled by the next morning, or if pain rose for two weeks, or if the last two sessions missed the target;
+//! 3. one step forward, if in the last two sessions the target was met, pain was 3 or less and answered, the morning after
+//!    was not worse, no uncleared alarm exists at all, the last step was a week or more ago, and the next step is allowed;
+//! 4. otherwise keep.
 //!
-//! A session of today whose morning has not come waits: it speaks against a step forward, never for one.
+//! A session of today, whose next morning is still to come, can prevent a step forward but never lead to one.
 
 use super::step::{StepConditions, next, undo};
 use super::{Advice, Facts, Reached, Reason, Session, Suggestion};
@@ -16,11 +16,11 @@ use crate::questions::ASK_MORNING_FROM;
 use crate::score::Score;
 use crate::time::DayNumber;
 
-/// Highest pain during that lets an exercise be made harder, 0 to 10.
+/// The highest pain during the exercise at which it may be made harder, 0 to 10.
 pub const ADVANCE_PAIN: Score = Score::at_most_ten(3);
-/// Pain during over which it is made easier, 0 to 10.
+/// The exercise is made easier if pain during it is above this score, 0 to 10.
 pub const BACK_PAIN: Score = Score::at_most_ten(5);
-/// Days between two steps.
+/// The smallest number of days between two steps.
 pub const STEP_DAYS: u16 = 7;
 
 /// What the rules propose for one item.
@@ -90,7 +90,7 @@ fn forward(facts: &Facts<'_>) -> Outcome {
     }
 }
 
-/// What in a session speaks against a step forward, the target apart.
+/// The reason why a session prevents a step forward, apart from the target; `None` if it does not.
 fn against(session: &Session, facts: &Facts<'_>) -> Option<Reason> {
     match session.pain {
         Some(score) if score > ADVANCE_PAIN.min(facts.item.pain_limit) => Some(Reason::PainBetween { score }),
@@ -100,7 +100,7 @@ fn against(session: &Session, facts: &Facts<'_>) -> Option<Reason> {
     }
 }
 
-/// The sessions without today's, unless today's already speaks against a step forward.
+/// The sessions without today's, unless today's already prevents a step forward.
 fn without_today<'a>(facts: &'a Facts<'_>) -> &'a [Session] {
     match facts.sessions.split_last() {
         Some((today, before)) if today.day >= facts.today && waits(today, facts) => before,

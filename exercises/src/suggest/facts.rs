@@ -1,7 +1,8 @@
-//! The facts that a suggestion rests on, gathered from the summaries of all devices.
+//! The facts on which a suggestion is based, gathered from the summaries of all devices.
 //!
-//! Only what was done and said since the card in force was taken counts: on the day of taking a later card nobody can tell
-//! what came before it, so that day is left out. Alarms count whenever they were raised, until a card clears them.
+//! Only what was done and answered since the card in force was taken counts. The day on which a later card was taken is left
+//! out, because a summary does not say what happened before the card was taken and what after. Alarms count whenever they
+//! were raised, until a card clears them.
 
 use super::gate_open;
 use super::in_use::{in_use, same};
@@ -19,39 +20,39 @@ use crate::time::DayNumber;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
-/// Everything that the rule looks at, for one item.
+/// Everything that the rules look at for one item.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Facts<'a> {
-    /// The item as the card has it.
+    /// The item as the card prescribes it.
     pub planned: &'a Item,
     /// The item with the rung and dose in use.
     pub item: Item,
-    /// Its exercise; `None` where the catalogue does not know it.
+    /// The item's exercise; `None` if the catalogue does not have it.
     pub exercise: Option<&'a Exercise>,
     /// The patient's age band.
     pub age: Option<AgeBand>,
-    /// The last day that is covered, as a day number.
+    /// The last day that a summary covers.
     pub today: DayNumber,
-    /// An uncleared alarm that holds the item back.
+    /// An uncleared alarm that pauses the item.
     pub alarm: Option<(EntryRef, Trouble)>,
-    /// An uncleared alarm, whatever it pauses.
+    /// Any uncleared alarm, whatever it pauses.
     pub any_alarm: Option<(EntryRef, Trouble)>,
-    /// Whether the plan has a complaint, so that pain is asked about.
+    /// Whether the plan has a complaint. Only then is pain asked about.
     pub asks_pain: bool,
-    /// Sessions at the rung and dose in use, oldest first, at most one a day.
+    /// The sessions at the rung and dose in use, oldest first, at most one for each day.
     pub sessions: Vec<Session>,
-    /// The first day at the rung and dose in use, if it was another before.
+    /// The first day at the rung and dose in use; `None` if there was no other before.
     pub last_step: Option<DayNumber>,
-    /// Pain of the complaint that it serves, if it rose for two weeks.
+    /// The rise of pain, if pain of the complaint that the item is for rose for two weeks.
     pub rise: Option<Rise>,
-    /// Whether the gate of softer surfaces and closed eyes is open.
+    /// Whether the stance times needed for softer surfaces and closed eyes have been reached.
     pub gate_open: bool,
 }
 
 /// What each device recorded since it took the card in force.
 pub(super) struct Since<'a> {
     united: &'a United<'a>,
-    /// The first day that counts, of the devices that took it.
+    /// The first day that counts, for each device that took the card.
     first: BTreeMap<LogId, DayNumber>,
 }
 
@@ -78,7 +79,7 @@ impl<'a> Since<'a> {
         since.map(|(_, answer)| *answer).collect()
     }
 
-    /// The item's runs by day, of all devices; runs of one day in the order of each log.
+    /// The item's runs on all devices by day; those of one day in the order of each log.
     fn runs(&self, item: ItemId) -> Vec<&'a RunOn> {
         let of_item = self.united.runs.iter().filter(|((log, _), run)| run.item == item && self.counts(*log, run.day));
         in_order(of_item.map(|(_, run)| *run))
@@ -127,14 +128,14 @@ pub(super) fn gather<'a>(
     }
 }
 
-/// The first day of the last unbroken stretch of runs at the item's rung and dose, if others came before it.
+/// The first day of the latest unbroken series of runs at the item's rung and dose; `None` if no other run came before it.
 fn last_step(united: &United<'_>, item: &Item) -> Option<DayNumber> {
     let runs = in_order(united.runs.values().copied().filter(|run| run.item == item.id));
     let other = runs.iter().rposition(|run| !same(item, run))?;
     runs.get(other + 1).map(|run| run.day)
 }
 
-/// Trials with eyes open on the firm floor, of the same exercise: day, leg, tenths of a second.
+/// Trials of the same exercise with eyes open on the firm floor: day, leg, tenths of a second.
 fn firm_open(united: &United<'_>, plan: &Plan, item: &Item) -> Vec<(NaiveDate, BodySide, u32)> {
     let date = |day: DayNumber| day.date(plan.header.start);
     let same_exercise = |id: ItemId| plan.item(id).is_some_and(|other| other.exercise == item.exercise);

@@ -1,8 +1,9 @@
-//! The gates of soft surfaces and closed eyes.
+//! The conditions for steps to soft surfaces and with closed eyes.
 //!
-//! Rule (our design, from public safety sheets): a softer surface or closed eyes only after [`GATE_TENTHS`] with eyes open on
-//! the firm floor on [`GATE_DAYS`] days, for each leg that is prescribed; soft and closed together never alone from 65 years
-//! on, or where the age is not known; and a step never closes the eyes: a clinician does.
+//! Our design, from public safety sheets: a softer surface or closed eyes only after [`GATE_TENTHS`] with eyes open on the
+//! firm floor on [`GATE_DAYS`] days, for each leg that is prescribed; a soft surface together with closed eyes never without
+//! supervision from 65 years on, or if the age is not known; and no step changes open eyes to closed ones, because only the
+//! clinician prescribes that.
 
 use crate::catalogue::{Eyes, Rung, Surface};
 use crate::plan::check::{GATE_DAYS, GATE_TENTHS};
@@ -10,24 +11,24 @@ use crate::plan::stance::days_reached;
 use crate::plan::{AgeBand, BodySide, Side, StanceBaseline};
 use chrono::NaiveDate;
 
-/// What keeps the next step from being had.
+/// The reason why the next step is not allowed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Hindrance {
-    /// There is no harder one.
+    /// There is no harder rung.
     AtTheTop,
-    /// A softer surface or closed eyes wait for 30 s with eyes open on the firm floor on two days, for each leg.
+    /// A softer surface or closed eyes need 30 s with eyes open on the firm floor on two days, for each leg.
     GateClosed,
-    /// A soft surface with closed eyes, alone, from 65 years on, or with the age unknown.
+    /// A soft surface with closed eyes is not for practice without supervision from 65 years on, or if the age is not known.
     SoftAndClosed,
-    /// Closed eyes are switched on by a clinician, never by a step.
+    /// The step would change open eyes to closed ones, which only the clinician prescribes.
     EyesApart,
-    /// The catalogue does not know the exercise or the rung.
+    /// The catalogue does not have the exercise or the rung.
     Unknown,
 }
 
-/// Whether each leg of `side` has reached the gate's time on enough days. `at_home` are the days and legs of trials at home
-/// with eyes open on the firm floor, in tenths of a second; `at_visits` the plan's dated stance times.
+/// Whether each leg of `side` has reached the required time on enough days. `at_home` holds the days, legs and tenths of a
+/// second of trials at home with eyes open on the firm floor; `at_visits` the plan's dated stance times.
 pub fn gate_open(side: Side, at_home: &[(NaiveDate, BodySide, u32)], at_visits: &[StanceBaseline]) -> bool {
     side.in_turn().iter().flatten().all(|leg| {
         let long = at_home.iter().filter(|(_, of, tenths)| of == leg && *tenths >= u32::from(GATE_TENTHS));
@@ -35,7 +36,7 @@ pub fn gate_open(side: Side, at_home: &[(NaiveDate, BodySide, u32)], at_visits: 
     })
 }
 
-/// Whether a step from `now` to `harder` may be proposed.
+/// Whether a step from `now` to `harder` may be proposed; otherwise the reason why not.
 pub(super) fn allows(now: &Rung, harder: &Rung, age: Option<AgeBand>, gate_open: bool) -> Result<(), Hindrance> {
     let closed = |rung: &Rung| rung.eyes == Some(Eyes::Closed);
     let soft = |rung: &Rung| rung.surface.is_some_and(Surface::is_soft);

@@ -1,6 +1,6 @@
-//! The rung and dose in use: the plan's, or those that the patient stepped to since.
+//! The rung and dose in use: those of the plan, or those that the patient has stepped to since.
 //!
-//! A summary tells a run's rung and how much was asked for in all; with the item that gives the dose back.
+//! A summary gives a run's rung and its prescribed totals; the dose is worked out from these and the item.
 
 use crate::catalogue::Dose;
 use crate::catalogue::kind::Totals;
@@ -8,8 +8,8 @@ use crate::plan::Item;
 use crate::run::Run;
 use crate::summary::RunOn;
 
-/// `item` with the rung and dose of `last`, its last run since the card in force was taken; as it stands in the plan where it
-/// may not step, or where the run does not fit it.
+/// `item` with the rung and dose of `last`, its last run since the card in force was taken. Unchanged if the item may not
+/// step, or if the run does not fit it.
 pub fn in_use(item: &Item, last: Option<&RunOn>) -> Item {
     let mut used = item.clone();
     let Some(run) = last.filter(|run| item.may_step && run.item == item.id) else { return used };
@@ -20,8 +20,8 @@ pub fn in_use(item: &Item, last: Option<&RunOn>) -> Item {
     used
 }
 
-/// `item` with the rung and dose of `last`, its last run on this device since the card in force was taken; as it stands in the
-/// plan where it may not step, or where the run is of another kind.
+/// `item` with the rung and dose of `last`, its last run on this device since the card in force was taken. Unchanged if the
+/// item may not step, or if the run is of another kind.
 pub fn in_use_here(item: &Item, last: Option<&Run>) -> Item {
     let mut used = item.clone();
     let fits = |run: &&Run| item.may_step && run.item == item.id && run.dose.kind() == item.dose.kind();
@@ -32,7 +32,7 @@ pub fn in_use_here(item: &Item, last: Option<&Run>) -> Item {
     used
 }
 
-/// Whether `run` was asked for at the rung and dose of `item`.
+/// Whether `run` was prescribed at the rung and dose of `item`.
 pub(super) fn same(item: &Item, run: &RunOn) -> bool {
     run.rung == item.rung && dose_of(item, run) == Some(item.dose)
 }

@@ -1,33 +1,35 @@
 //! Pain that rises from week to week.
 //!
-//! Rule (our design, after "pain and stiffness must not rise week to week": Silbernagel 2007, Am J Sports Med 35:897-906;
-//! seen on a secondary page): the medians of the last seven days and of the seven days before both lie 2 points or more over
-//! the base, the median of the first three days' ratings since the card in force was taken or the last step was made. Each
+//! Our design, after "pain and stiffness must not rise week to week" (Silbernagel 2007, Am J Sports Med 35:897-906; seen on a
+//! secondary page): the medians of the last seven days and of the seven days before are both at least 2 points above the
+//! base. The base is the median of the first three days' ratings since the card in force was taken or the last step was made.
+//! Each week needs three ratings, and the base is before both weeks.
 //! week needs three ratings, and the base lies before both.
 
 use crate::score::Score;
 use crate::statistics::median;
 use crate::time::DayNumber;
 
-/// Points over the base.
+/// Points by which each week's median is at least above the base.
 pub const RISE_POINTS: f64 = 2.0;
-/// Ratings that each week needs, and the base.
+/// Number of ratings needed for each week and for the base.
 pub const WEEK_RATINGS: usize = 3;
 const WEEK: u16 = 7;
 
-/// Medians of pain that rose.
+/// The medians of pain that rose, each 0 to 10.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Rise {
-    /// Of the first three days, 0 to 10.
+    /// Median of the first three days with a rating.
     pub base: f64,
-    /// Of the week before the last.
+    /// Median of the week before the last.
     pub week_before: f64,
-    /// Of the last seven days.
+    /// Median of the last seven days.
     pub last_week: f64,
 }
 
-/// Whether pain rose, from `(day, score)`, one a day, oldest first, as seen on `today`.
+/// The rise of pain as seen on `today`, from ratings (day, score), one for each day, oldest first; `None` if pain did not
+/// rise.
 pub fn rise(points: &[(DayNumber, Score)], today: DayNumber) -> Option<Rise> {
     let two_weeks = today.minus(2 * WEEK)?;
     let middle = |from: DayNumber, until: DayNumber| {
@@ -48,7 +50,7 @@ mod tests {
     use super::*;
     use crate::score::on_days;
 
-    /// One rating a day from day 0, in stretches of `(days, score)`.
+    /// One rating a day from day 0, given as periods of (days, score).
     fn days(stretches: &[(u16, u8)]) -> Vec<(DayNumber, Score)> {
         let scores = stretches.iter().flat_map(|(days, score)| vec![*score; usize::from(*days)]);
         on_days(&(0..).zip(scores).collect::<Vec<_>>())

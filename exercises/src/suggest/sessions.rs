@@ -1,15 +1,16 @@
-//! What happened in an item's sessions: one a day, at the rung and dose in use.
+//! What happened in an item's sessions at the rung and dose in use. All runs of one day are one session.
 //!
-//! Rule (our design): all doings of an item on one day are one session, for the rules ask for two sessions on different days.
-//! - Met: every run that was gone through met its target on every repetition or trial, timed while it was done, and 80 % or
-//!   more of the day's slots were done.
-//! - Missed: at least half of the runs gone through fell short of the target. A balance target is a cap and a touch-down is
-//!   practice, so there it is missed only where a leg's best of the day stayed under five seconds.
-//! - Short: neither. A run that was stopped or cut off says nothing about the target.
+//! Our design. Runs of an item on one day are taken together, because the rules ask for two sessions on different days.
+//! - Met: every run that was completed met its target on every repetition or trial, timed while it was done, and 80 % or more
+//!   of the day's slots were done.
+//! - Missed: at least half of the completed runs fell short of the target. In a balance exercise a touch-down before the
+//!   target is normal practice, so the target is missed only if a leg's best time of the day was under five seconds.
+//! - Short: neither met nor missed. A run that was stopped or cut off says nothing about the target.
 //!
-//! Pain is the highest rating after the item that day; where none was given after it, the highest rating after another item of
-//! the complaint that it serves, for that is asked about once a day. A rating that followed no run says nothing about pain
-//! during. The morning after is the first answer on a later day, up to the next session.
+//! Pain is the highest rating after the item that day. If there is none, it is the highest rating after another item, of the
+//! complaint that the item is for, because pain of a complaint is asked about only once a day. A rating that was not asked
+//! for after a run says nothing about pain during the exercise. The morning after is the first answer on a later day, up to
+//! the day of the next session.
 
 use crate::adherence::{AS_AGREED_PERCENT, SlotCounts, SlotOn, by_day};
 use crate::catalogue::kind::WorkForm;
@@ -22,11 +23,11 @@ use crate::summary::{PainOn, RunOn, SettledOn, StanceOn};
 use crate::time::DayNumber;
 use std::collections::BTreeMap;
 
-/// How far a session got.
+/// Whether a session met its target.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Reached {
-    /// The target, on every repetition.
+    /// The target was met on every repetition or trial.
     Met,
     /// Neither met nor missed.
     Short,
@@ -34,28 +35,28 @@ pub enum Reached {
     Missed,
 }
 
-/// One day's doings of an item.
+/// All runs of an item on one day.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Session {
-    /// The day.
+    /// The day of the session.
     pub day: DayNumber,
-    /// How far it got.
+    /// Whether the target was met.
     pub reached: Reached,
-    /// Pain during or after, 0 to 10; `None`: not answered.
+    /// The highest pain rated after the exercise, 0 to 10; `None` if it was not answered.
     pub pain: Option<Score>,
-    /// Whether it had settled by the next morning; `None`: not answered.
+    /// Whether the pain had settled by the next morning; `None` if it was not answered.
     pub morning: Option<bool>,
 }
 
-/// What was said that belongs to an item's sessions.
+/// The answers that belong to an item's sessions.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct SessionAnswers<'a> {
     pub pain: &'a [PainOn],
     pub settled: &'a [SettledOn],
 }
 
-/// The sessions of `item` from its `runs` (at the rung and dose in use) and its `slots`, oldest first.
+/// The sessions of `item`, oldest first, from its `runs` at the rung and dose in use and its `slots`.
 pub(super) fn sessions<'a>(
     item: &Item,
     runs: &[&RunOn],

@@ -1,52 +1,53 @@
-//! One step forward or back: one factor at a time.
+//! One step forward or back, changing one factor at a time.
 //!
-//! Rule (our design): forward, the dose grows as its kind states, then the next rung: a hold gets 5 s more up to 30 s, then a
-//! repetition more up to 10; a counted movement gets a repetition more up to 20; a balance trial gets 5 s more up to 60 s
-//! (60 s without loss of balance, then the surface: J Foot Ankle Res 2022, 10.1186/s13047-022-00514-x table 2; seen). Where an
-//! exercise is due every two hours or more often, one doing stays within two minutes of work. Back, what the patient added
-//! since the card goes first, then the rung, then what the kind states. A rung keeps its dose and a dose its rung, so that one
-//! factor changes. A ladder is never left for another: closed eyes are switched on apart, by a clinician.
+//! Our design. Forward, the dose grows first, as its kind prescribes, then comes the next rung: a hold gets 5 s more up to 30
+//! s, then one repetition more up to 10; a counted movement gets one repetition more up to 20; a balance trial gets 5 s more
+//! up to 60 s (60 s without loss of balance, then the surface: J Foot Ankle Res 2022, 10.1186/s13047-022-00514-x table 2;
+//! seen). If an exercise is due every two hours or more often, one run stays within two minutes of work. Back, what the
+//! patient added since the card is undone first, then comes the easier rung, then what the kind prescribes. A step changes
+//! either the rung or the dose, so that only one factor changes. A step never leads to another ladder: closed eyes are
+//! prescribed separately, by a clinician.
 
 use super::gate::{self, Hindrance};
 use crate::catalogue::kind::StepForward;
 use crate::catalogue::{Exercise, Quantity, RungId};
 use crate::plan::{AgeBand, Item, Pattern};
 
-/// Most work of one doing that is due at least every [`OFTEN_MINUTES`], seconds (our design).
+/// The longest work of one run of an item that is due at least every [`OFTEN_MINUTES`], in seconds (our design).
 pub const MAX_OFTEN_S: u32 = 120;
-/// From this interval down an item counts as due often, minutes.
+/// An item counts as due often if it is due at this interval or a shorter one, in minutes.
 pub const OFTEN_MINUTES: u16 = 120;
 
-/// What exactly would change.
+/// The change that a step makes.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Step {
-    /// One quantity of the dose, more or less.
+    /// Increases or decreases one quantity of the dose.
     Change {
-        /// Which.
+        /// The quantity that changes.
         quantity: Quantity,
-        /// By how much.
+        /// The amount added to it; negative for a decrease.
         by: i16,
     },
-    /// This rung instead.
+    /// Replaces the rung by this one.
     Rung(RungId),
 }
 
-/// What a step forward depends on, besides the item.
+/// What a step forward depends on, apart from the item.
 #[derive(Debug, Clone, Copy)]
 pub struct StepConditions<'a> {
-    /// The item's exercise; `None` where the catalogue does not know it.
+    /// The item's exercise; `None` if the catalogue does not have it.
     pub exercise: Option<&'a Exercise>,
     /// The patient's age band.
     pub age: Option<AgeBand>,
-    /// Whether the gate of softer surfaces and closed eyes is open, see [`super::gate_open`].
+    /// Whether the stance times needed for softer surfaces and closed eyes have been reached, see [`super::gate_open`].
     pub gate_open: bool,
 }
 
-/// The next step from `item`'s rung and dose.
+/// The next step forward from `item`'s rung and dose.
 ///
 /// # Errors
-/// The [`Hindrance`], where there is none to be had.
+/// The [`Hindrance`] that prevents the next step.
 pub fn next(item: &Item, conditions: StepConditions<'_>) -> Result<Step, Hindrance> {
     let exercise = conditions.exercise.ok_or(Hindrance::Unknown)?;
     let forward = item.dose.kind().rules().forward();
@@ -56,7 +57,7 @@ pub fn next(item: &Item, conditions: StepConditions<'_>) -> Result<Step, Hindran
     }
 }
 
-/// Whether the step stays within the most that steps lead to, and leaves an item short that is due often.
+/// Whether the step stays within the limit of its quantity, and an item that is due often stays short enough.
 fn is_free(item: &Item, step: &StepForward) -> bool {
     let StepForward { quantity, by, most, short_if_often } = *step;
     let within = item.dose.value(quantity).is_some_and(|value| value + i64::from(by) <= most);
@@ -71,13 +72,13 @@ fn harder_rung(item: &Item, exercise: &Exercise, conditions: StepConditions<'_>)
     Ok(Step::Rung(harder.id.clone()))
 }
 
-/// Whether an item that is due often stays within [`MAX_OFTEN_S`] of work.
+/// Whether an item that is due often has at most [`MAX_OFTEN_S`] of work in one run.
 fn short_enough(item: &Item) -> bool {
     let often = matches!(item.schedule.pattern, Pattern::Every { minutes, .. } if minutes <= OFTEN_MINUTES);
     !often || item.dose.work_s() * item.side.in_turn().len() as u32 <= MAX_OFTEN_S
 }
 
-/// One step back from `item`'s rung and dose; `None` at the easiest.
+/// The next step back from `item`'s rung and dose; `None` if this is already the easiest.
 pub fn back(item: &Item, exercise: Option<&Exercise>) -> Option<Step> {
     let easier = item.rung.as_ref().and_then(|rung| exercise?.easier(rung));
     if let Some(easier) = easier {
@@ -88,8 +89,8 @@ pub fn back(item: &Item, exercise: Option<&Exercise>) -> Option<Step> {
     less.find(|step| step.apply(item).dose != item.dose && step.apply(item).dose.check().is_ok())
 }
 
-/// One step back that first takes back what the patient added to `planned` since the card, the last kind of step first;
-/// then as [`back`].
+/// One step back. First it undoes what the patient added to the dose of `planned` since the card, beginning with the last
+/// kind of step; if nothing was added, or the rung is another one, it is the same as [`back`].
 pub fn undo(item: &Item, planned: &Item, exercise: Option<&Exercise>) -> Option<Step> {
     if item.rung != planned.rung {
         return back(item, exercise);
@@ -104,7 +105,7 @@ pub fn undo(item: &Item, planned: &Item, exercise: Option<&Exercise>) -> Option<
 }
 
 impl Step {
-    /// `item` after the step. A step that does not fit the kind of its dose, or leads below zero, leaves it as it is.
+    /// `item` after the step; unchanged if the step does not fit the kind of its dose, or leads below zero.
     pub fn apply(&self, item: &Item) -> Item {
         let mut after = item.clone();
         match self {

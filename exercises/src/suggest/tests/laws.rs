@@ -1,4 +1,4 @@
-//! Laws that hold for any facts.
+//! Properties of the rules that hold for any facts.
 
 use super::{facts, item};
 use crate::alarm::Trouble;
@@ -162,7 +162,8 @@ proptest! {
     }
 }
 
-/// The laws say nothing if the cases never lead to a step; the runner is deterministic.
+/// The properties would be trivial if the generated cases never led to a step. The test runner is deterministic, so this test
+/// always sees the same cases.
 #[test]
 fn the_cases_lead_everywhere() {
     use proptest::strategy::ValueTree;

@@ -1,4 +1,4 @@
-//! The rule against tables: every row and its borders, and laws that hold for any facts.
+//! Tests of the rules: tables with every rule and its limits, and properties that hold for any facts.
 
 mod laws;
 mod table;
@@ -11,7 +11,7 @@ use crate::review::samples;
 use crate::score::Score;
 use crate::time::DayNumber;
 
-/// A session on `day` in which the target was met, with this pain, settled by the next morning where there was any.
+/// A session on `day` that met the target, with this pain; if there was pain, it settled by the next morning.
 pub(super) fn met(day: u16, pain: u8) -> Session {
     Session {
         day: DayNumber(day),
@@ -26,7 +26,7 @@ pub(super) fn item(dose: Dose) -> Item {
     samples::item(dose, side)
 }
 
-/// Facts of `item` on day 20 with these sessions, and nothing else against it.
+/// Facts of `item` on day 20 with these sessions and nothing else that prevents a step.
 pub(super) fn facts<'a>(catalogue: &'a Catalogue, item: &'a Item, sessions: &[Session]) -> Facts<'a> {
     Facts {
         planned: item,

@@ -1,4 +1,4 @@
-//! Row by row.
+//! Each rule and its limits.
 
 use super::{facts, item, met};
 use crate::alarm::Trouble;

@@ -1,4 +1,4 @@
-//! From summaries to suggestions.
+//! Suggestions made from whole summaries.
 
 use crate::alarm::Trouble;
 use crate::catalogue::{Dose, Quantity};
@@ -26,7 +26,7 @@ fn of(review: &Review, item: crate::id::ItemId) -> Suggestion {
     review.items.iter().find(|suggestion| suggestion.item == item).cloned().expect("an item of the plan")
 }
 
-/// The counted movement on these days, whole, without pain.
+/// The counted movement on these days, complete and without pain.
 fn reps_on(days: &[u16]) -> Summary {
     let last = days.last().copied().unwrap_or(0);
     let mut told = summary(PHONE, 1, 0, last + 1);
@@ -112,7 +112,7 @@ fn an_hourly_item_is_met_with_four_fifths_of_the_days_slots() {
     assert_eq!((got.advice, got.reason), (Advice::Keep, Reason::NotMet));
 }
 
-/// Balance on two days, with these times of the right leg.
+/// Balance on two days, with these times of the right leg in milliseconds.
 fn balance(right_ms: &[u32]) -> Summary {
     let mut told = summary(PHONE, 1, 0, 6);
     for (n, day) in [(1, 4), (2, 5)] {
