@@ -1,4 +1,5 @@
-//! A sheet of the shipped exercises' figures as SVG on standard output, for looking at them while they are made.
+//! Writes a sheet with the figures of the shipped exercises as SVG to standard output, for checking them while they are
+//! drawn.
 //!
 //! `cargo run -p format --example figure_sheet -- [dark] [rungs | trials] [EXERCISE | FILE.toml ...] > sheet.svg`
 
@@ -24,7 +25,8 @@ fn main() {
     }
 }
 
-/// The shipped exercises whose id begins with one of the words, and the files among the words; all if there are no words.
+/// The shipped exercises whose id begins with one of the words, and the exercises of the files named; all exercises if there
+/// are no words.
 fn catalogue(words: &[&String]) -> Result<Catalogue, Vec<Fault>> {
     let mut catalogue = embedded()?;
     let begins = |id: &str| words.is_empty() || words.iter().any(|word| id.starts_with(word.as_str()));
@@ -35,7 +37,7 @@ fn catalogue(words: &[&String]) -> Result<Catalogue, Vec<Fault>> {
     Ok(catalogue)
 }
 
-/// An exercise with the texts of the language files that are beside its file.
+/// An exercise from a file, with the texts of the language files next to it.
 fn from_file(file: &str) -> Result<Exercise, Vec<Fault>> {
     let text = std::fs::read_to_string(file).expect("a file that can be read");
     let beside = Lang::ALL.into_iter().map(|lang| (lang, text_file_name(file, lang)));
@@ -50,7 +52,7 @@ fn from_file(file: &str) -> Result<Exercise, Vec<Fault>> {
     read(file, &text, &texts)
 }
 
-/// Every exercise's first rung, or all rungs.
+/// The figure of each exercise, or of each of its rungs.
 fn figures(catalogue: &Catalogue, rungs: bool) -> Vec<(String, Figure)> {
     let of_rungs = |exercise: &Exercise| {
         let rungs = exercise.ladders.iter().flat_map(|ladder| &ladder.rungs);
@@ -60,7 +62,7 @@ fn figures(catalogue: &Catalogue, rungs: bool) -> Vec<(String, Figure)> {
     catalogue.exercises.iter().flat_map(|exercise| if rungs { of_rungs(exercise) } else { own(exercise) }).collect()
 }
 
-/// Moments of the movement, or where the phone is during a balance trial.
+/// A row for each figure: moments of the movement, or the places of the phone during a balance trial.
 fn sheet(figures: &[(String, Figure)], dark: bool, trials: bool) -> String {
     let width = GAP + PHASES.len() as f64 * (CELL.width + GAP);
     let height = GAP + figures.len() as f64 * (CELL.height + GAP);

@@ -1,32 +1,32 @@
-//! Reminders as a calendar file, for a device whose own calendar is to remind (iCalendar, RFC 5545).
+//! Reminders as a calendar file (iCalendar, RFC 5545), for people who want their device's calendar to remind them.
 //!
-//! One event a time of day, weekly: calendars show rules by the hour wrongly or not at all. Times are floating (section 3.3.5,
-//! form 1): they mean the wall clock wherever the device is, as slots do; so do `UNTIL` and `EXDATE`. What an event says is the
-//! caller's; it stands where others may read it. A later export of the same plan has the same identifiers (section 3.8.4.7)
-//! and a higher `SEQUENCE`, so that a calendar replaces the old events.
+//! There is one weekly event for each time of day, because many calendars show hourly rules wrongly or not at all. Times are
+//! floating (section 3.3.5, form 1): they mean the wall clock of wherever the device is, as the slots do; this includes
+//! `UNTIL` and `EXDATE`. The caller chooses the events' title; other people may be able to read it. A later export of the
+//! same plan has the same identifiers (section 3.8.4.7) and a higher `SEQUENCE`, so that a calendar replaces the old events.
 
 use chrono::NaiveDateTime;
 use exercises::plan::Weekdays;
 use exercises::remind::Weekly;
 use exercises::time::Stamp;
 
-/// Longest line without its end, in bytes (section 3.1).
+/// Length of the longest line without its end, in bytes (section 3.1).
 const MAX_OCTETS: usize = 75;
 
-/// What the events have in common.
+/// What all events have in common.
 #[derive(Debug, Clone, Copy)]
 pub struct Head<'a> {
     /// The program's version, for `PRODID`.
     pub version: &'a str,
-    /// The moment of writing.
+    /// When the file is written.
     pub made: Stamp,
-    /// Higher than in every export before.
+    /// A number higher than in every earlier export.
     pub sequence: u32,
-    /// What each event says.
+    /// The title of each event.
     pub title: &'a str,
 }
 
-/// The whole file.
+/// Writes the calendar file.
 pub fn write(events: &[Weekly], head: Head<'_>) -> String {
     let mut out = Lines::default();
     out.line("BEGIN:VCALENDAR");
@@ -62,7 +62,7 @@ fn write_event(out: &mut Lines, event: &Weekly, head: Head<'_>) {
     out.line("END:VEVENT");
 }
 
-/// 9:30 as 930.
+/// The time of day as a number: 9:30 as 930.
 fn clock(minute: u16) -> u16 {
     minute / 60 * 100 + minute % 60
 }
@@ -76,7 +76,7 @@ fn week(days: Weekdays) -> String {
     days.iter().map(|day| NAMES[day.num_days_from_monday() as usize]).collect::<Vec<_>>().join(",")
 }
 
-/// A text value (section 3.3.11). A control character has no place in one.
+/// Escapes a text value (section 3.3.11). Control characters are left out, because they are not allowed in one.
 fn text(plain: &str) -> String {
     let mut out = String::with_capacity(plain.len());
     for character in plain.replace("\r\n", "\n").chars() {
@@ -90,7 +90,7 @@ fn text(plain: &str) -> String {
     out
 }
 
-/// Content lines: each ends with CRLF, and a long one goes on in the next line behind a space, never within a character.
+/// Content lines. Each ends with CRLF; a long one is continued on the next line after a space, never within a character.
 #[derive(Default)]
 struct Lines(String);
 

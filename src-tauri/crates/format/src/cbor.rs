@@ -1,17 +1,17 @@
-//! CBOR (RFC 8949) with integer keys: how this crate writes and reads a map.
+//! Writes and reads maps in CBOR (RFC 8949) with integer keys.
 //!
-//! Written deterministically as section 4.2.1 asks: shortest integers and lengths, definite lengths, keys ascending, none
-//! twice. Read strictly in the same shape, but keys that this version does not know are passed over, so that a later
-//! version may add to a map.
+//! Maps are written deterministically as section 4.2.1 requires: shortest integers and lengths, definite lengths, ascending
+//! keys without repetition. The same form is required when they are read, but keys that this version does not know are
+//! ignored, so that a later version may add keys to a map.
 
 use minicbor::bytes::ByteArray;
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
 
-/// A part that cannot be written or read, by name.
+/// A part that cannot be written or read; the text is its name.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct Malformed(pub &'static str);
 
-/// A map being written, key by key, ascending.
+/// A map that is being written, in ascending order of its keys.
 #[derive(Default)]
 pub(crate) struct MapOut {
     pairs: Vec<u8>,
@@ -20,7 +20,7 @@ pub(crate) struct MapOut {
 }
 
 impl MapOut {
-    /// Writes one pair; `field` names it in a fault.
+    /// Writes one pair of key and value; `field` is its name in faults.
     pub(crate) fn put(&mut self, key: u8, field: &'static str, value: &impl Encode<()>) -> Result<(), Malformed> {
         debug_assert!(self.last.is_none_or(|last| last < key), "keys ascend: {field}");
         self.last = Some(key);
@@ -44,7 +44,7 @@ impl MapOut {
         value.map_or(Ok(()), |value| self.put(key, field, value))
     }
 
-    /// The whole map.
+    /// The bytes of the whole map.
     pub(crate) fn finish(self) -> Vec<u8> {
         let mut whole = Vec::with_capacity(self.pairs.len() + 3);
         Encoder::new(&mut whole).map(self.count).expect("a vector takes every byte");
@@ -53,7 +53,7 @@ impl MapOut {
     }
 }
 
-/// A slice as an array.
+/// A slice, written as an array.
 struct List<'a, T>(&'a [T]);
 
 impl<C, T: Encode<C>> Encode<C> for List<'_, T> {
@@ -63,13 +63,13 @@ impl<C, T: Encode<C>> Encode<C> for List<'_, T> {
     }
 }
 
-/// A map split into its pairs, each value still as bytes.
+/// A map split into its pairs; the values are still encoded.
 pub(crate) struct MapIn<'b> {
     pairs: Vec<(u64, &'b [u8])>,
 }
 
 impl<'b> MapIn<'b> {
-    /// Splits the one map that `bytes` hold; `whole` names it in a fault.
+    /// Splits the map in `bytes`; `whole` is its name in faults.
     pub(crate) fn split(bytes: &'b [u8], whole: &'static str) -> Result<MapIn<'b>, Malformed> {
         let mut input = Decoder::new(bytes);
         let broken = |_| Malformed(whole);
@@ -87,18 +87,18 @@ impl<'b> MapIn<'b> {
         if input.position() == bytes.len() { Ok(MapIn { pairs }) } else { Err(Malformed(whole)) }
     }
 
-    /// The value under `key`, if there is one.
+    /// The value of `key`; `None` if the map does not have it.
     pub(crate) fn some<T: Decode<'b, ()>>(&self, key: u8, field: &'static str) -> Result<Option<T>, Malformed> {
         let Some((_, bytes)) = self.pairs.iter().find(|(k, _)| *k == u64::from(key)) else { return Ok(None) };
         minicbor::decode(bytes).map(Some).map_err(|_| Malformed(field))
     }
 
-    /// The value under `key`.
+    /// The value of `key`, which the map must have.
     pub(crate) fn need<T: Decode<'b, ()>>(&self, key: u8, field: &'static str) -> Result<T, Malformed> {
         self.some(key, field)?.ok_or(Malformed(field))
     }
 
-    /// The list of at most `MAX` under `key`; empty if there is none.
+    /// The list of `key`, with at most `MAX` elements; empty if the map does not have it.
     pub(crate) fn list<T: Decode<'b, ()>, const MAX: usize>(
         &self,
         key: u8,
@@ -108,7 +108,7 @@ impl<'b> MapIn<'b> {
     }
 }
 
-/// A list of which the length is looked at before anything of it is read.
+/// A list whose length is checked before any of its elements are read.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(crate) struct AtMost<T, const MAX: usize>(pub Vec<T>);
 

@@ -1,6 +1,7 @@
-//! The closed choices: the number under which each value travels, and its name in files that people write or read.
+//! For each choice from a fixed list: the number of each value in cards and summaries, and its name in files that people
+//! write or read.
 //!
-//! Numbers are frozen: append only.
+//! Numbers never change; new values are only added at the end.
 
 use crate::codes::Coded;
 use crate::names::Named;
@@ -102,7 +103,7 @@ choices! {
     TrialEnd { Touch = 0 "touch", Target = 1 "target", CutOff = 2 "cut-off" }
 }
 
-// Only in cards and summaries.
+// Choices that occur only in cards and summaries.
 coded! {
     SourceKind { Native = 0, Web = 1, File = 2 }
     Flag {
@@ -133,7 +134,7 @@ coded! {
     }
 }
 
-// In cards and summaries these are written as parts of something else.
+// Choices that in cards and summaries are written in another form.
 named! {
     Feet { Bare = "bare", Covered = "covered" }
     Arms { Crossed = "crossed", OnHips = "on-hips", Free = "free" }

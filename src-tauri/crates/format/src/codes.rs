@@ -1,18 +1,18 @@
-//! The numbers under which choices travel, in cards and in summaries. Frozen: append only.
+//! The numbers of choices in cards, logs and summaries. They never change; new ones are only added at the end.
 //!
-//! A code that is not known is refused with the field that holds it, never read as something else.
+//! An unknown number is refused with the name of the field; it is never read as another value.
 
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
 
-/// A choice with a number for each of its values.
+/// A choice that has a number for each of its values.
 pub(crate) trait Coded: Copy {
     /// The number.
     fn code(self) -> u8;
-    /// The value of a number.
+    /// The value with this number; `None` if there is none.
     fn of(code: u8) -> Option<Self>;
 }
 
-/// A choice as it is written.
+/// A choice, written as its number.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct Code<T>(pub T);
 
@@ -38,7 +38,7 @@ mod tests {
     use exercises::run::{RunEnd, SetUp, TrialEnd};
     use exercises::sway::{Flag, Reason, SourceKind};
 
-    /// A choice's values under the numbers from 0 up to the first gap.
+    /// The values of a choice, by their numbers from 0 up to the first gap.
     fn all<T: Coded>() -> Vec<T> {
         (0..=u8::MAX).map_while(T::of).collect()
     }

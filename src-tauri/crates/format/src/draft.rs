@@ -1,5 +1,6 @@
-//! A plan that is still being composed, as the clinic keeps it until its card is issued: CBOR with integer keys. The plan's
-//! own keys are a card's, with the revision and the day of issue that it would have; they end before 20. It never leaves the clinic, which seals it.
+//! A plan that is being written, as the clinic stores it until its card is issued: CBOR with integer keys. The plan's own
+//! keys are those of a card, with the revision and the day of issue that it would have now; they are below 20. A draft never
+//! leaves the clinic, where it is stored encrypted.
 
 use crate::card::{read_prescription, write_prescription};
 use crate::cbor::{Malformed, MapIn, MapOut};
@@ -8,14 +9,14 @@ use exercises::draft::{Draft, Kept, TypedField, Unread, UsedNumbers};
 use exercises::id::ItemId;
 use exercises::plan::BodySide;
 
-/// More fields than any page has.
+/// Largest number of fields with text that cannot be read; more than any page has.
 const MAX_UNREAD: usize = 32;
 
-/// A draft that cannot be written, or bytes that are none: the part that is to blame.
+/// The draft cannot be written, or the bytes are not a draft.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 #[error("no draft has such a part: {field}")]
 pub struct DraftFault {
-    /// Which part.
+    /// The part at fault.
     pub field: &'static str,
 }
 
@@ -25,10 +26,10 @@ impl From<Malformed> for DraftFault {
     }
 }
 
-/// The draft as bytes.
+/// Writes the draft as bytes.
 ///
 /// # Errors
-/// A date outside 2020 to 2199.
+/// If a date is outside 2020 to 2199.
 pub fn write(kept: &Kept) -> Result<Vec<u8>, DraftFault> {
     let Kept { draft: Draft { prescription, used, today }, replaces, unread, on } = kept;
     let mut map = MapOut::default();
@@ -42,10 +43,10 @@ pub fn write(kept: &Kept) -> Result<Vec<u8>, DraftFault> {
     Ok(map.finish())
 }
 
-/// Reads what [`write()`] wrote, passing over keys that it does not know.
+/// Reads what [`write()`] wrote, ignoring keys that it does not know.
 ///
 /// # Errors
-/// The part that says nothing a draft can hold.
+/// The part whose value a draft cannot have.
 pub fn read(bytes: &[u8]) -> Result<Kept, DraftFault> {
     let map = MapIn::split(bytes, "draft")?;
     let revision: u16 = map.need(0, "revision")?;

@@ -1,4 +1,5 @@
-//! Everything that comes from or goes outside as bytes or text: versions, limits, frozen samples. Holds no key.
+//! All bytes and texts that come from outside or go there: their versions, limits and frozen samples. This crate holds no
+//! key.
 
 pub mod calendar;
 pub mod card;
@@ -29,7 +30,7 @@ use exercises::file_fault::{FaultKind, FileFault};
 /// The text of a file that a person wrote.
 ///
 /// # Errors
-/// The line of the first byte that is not UTF-8.
+/// The line of the first byte that is not valid UTF-8.
 pub fn text(bytes: &[u8]) -> Result<&str, FileFault> {
     std::str::from_utf8(bytes).map_err(|error| {
         let line = 1 + bytes[..error.valid_up_to()].iter().filter(|byte| **byte == b'\n').count() as u32;

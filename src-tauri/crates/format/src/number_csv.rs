@@ -1,12 +1,12 @@
-//! Tables of numbers as comma-separated values (RFC 4180, without quotes), strict: one header, one separator, one decimal
-//! point. Nothing is guessed; what differs is a fault with its line and what was expected.
+//! Reads tables of numbers as comma-separated values (RFC 4180, without quotes) strictly: one header, one separator, one
+//! decimal point. Nothing is guessed; whatever differs is a fault with its line and what was expected.
 //!
-//! Lines end with LF or CRLF; the last one may end without.
+//! Lines end with LF or CRLF; the last one may have no line end.
 
 use crate::fields::quoted;
 use exercises::file_fault::{CsvFault, FaultKind, FileFault};
 
-/// The longest line, in bytes.
+/// Length of the longest line, in bytes.
 const MAX_LINE: usize = 256;
 
 /// One row of a table of `N` columns.
@@ -15,7 +15,7 @@ pub(crate) struct Row<'a, const N: usize> {
     pub(crate) cells: [&'a str; N],
 }
 
-/// What a table must look like.
+/// The form that a table must have.
 pub(crate) struct Shape<const N: usize> {
     /// The first line.
     pub(crate) header: &'static str,
@@ -24,7 +24,7 @@ pub(crate) struct Shape<const N: usize> {
 }
 
 impl<const N: usize> Shape<N> {
-    /// Splits a file into rows and hands each to `take`, which may refuse it.
+    /// Splits a file into rows and passes each to `take`, which may refuse it.
     pub(crate) fn each_row<'a>(
         &self,
         bytes: &'a [u8],
@@ -35,13 +35,13 @@ impl<const N: usize> Shape<N> {
             if place == self.most_rows {
                 return Err(FileFault::at(0, FaultKind::Csv(CsvFault::Rows { most: self.most_rows as u32 })));
             }
-            // The header was line 1.
+            // Line 1 was the header.
             take(self.row(place as u32 + 2, line)?)?;
         }
         Ok(())
     }
 
-    /// The lines after the header, which is checked.
+    /// The lines after the header; the header itself is checked.
     fn opened<'a>(&self, bytes: &'a [u8]) -> Result<impl Iterator<Item = &'a [u8]> + use<'a, N>, FileFault> {
         if bytes.len() > self.most_bytes {
             let kind = FaultKind::TooLarge { bytes: bytes.len() as u64, most: self.most_bytes as u64 };
@@ -85,7 +85,7 @@ impl<const N: usize> Shape<N> {
     }
 }
 
-/// A cell as a number; "nan" and "inf" are numbers here.
+/// A cell as a number, including "nan" and "inf".
 pub(crate) fn number(line: u32, column: &str, cell: &str) -> Result<f64, FileFault> {
     let wrong = || FaultKind::Csv(CsvFault::Number { column: column.to_owned(), found: quoted(cell) });
     cell.parse().map_err(|_| FileFault::at(line, wrong()))

@@ -1,22 +1,23 @@
-//! Deflate (RFC 1951) with a limit on what comes out and nothing allowed behind the end.
+//! Deflate (RFC 1951) with a limit on the unpacked size; anything after the end is refused.
 //!
-//! Small contents pack better behind a dictionary: bytes that both sides know and that count as already written. RFC 1950
-//! has a place for that; here the packed bytes stand alone, and who unpacks them knows the dictionary by the version.
+//! Small contents are packed better with a dictionary: bytes that both sides know and that are treated as already written.
+//! RFC 1950 has a field to name it; here the packed bytes have no header, and the version of the contents says which
+//! dictionary it is.
 
 use miniz_oxide::deflate::core::{CompressorOxide, TDEFLFlush, TDEFLStatus, compress, create_comp_flags_from_zip_params};
 use miniz_oxide::inflate::TINFLStatus;
 use miniz_oxide::inflate::core::inflate_flags::TINFL_FLAG_USING_NON_WRAPPING_OUTPUT_BUF;
 use miniz_oxide::inflate::core::{DecompressorOxide, decompress};
 
-/// Small inputs: the slowest of the usual levels costs nothing that a person would notice.
+/// Inputs are small, so even the slowest of the usual levels takes no noticeable time.
 const LEVEL: i32 = 9;
 
 /// Why bytes could not be unpacked.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum UnpackFault {
-    /// More would come out than allowed.
+    /// The unpacked size would be larger than allowed.
     TooBig,
-    /// Not a whole deflate stream, or something behind it.
+    /// The bytes are not a whole deflate stream, or something follows it.
     Broken,
 }
 
@@ -25,15 +26,15 @@ pub(crate) fn pack(dictionary: &[u8], plain: &[u8]) -> Vec<u8> {
     let raw = create_comp_flags_from_zip_params(LEVEL, 0, 0);
     let mut state = CompressorOxide::new(raw);
     if !dictionary.is_empty() {
-        // The flush ends on a whole byte, so that what follows it can stand alone.
+        // The flush ends on a whole byte, so the bytes after it can be separated.
         feed(&mut state, dictionary, TDEFLFlush::Sync);
     }
     feed(&mut state, plain, TDEFLFlush::Finish)
 }
 
-/// Feeds the packer and gives what it wrote.
+/// Passes input to the compressor and returns what it wrote.
 fn feed(state: &mut CompressorOxide, input: &[u8], flush: TDEFLFlush) -> Vec<u8> {
-    // Contents that do not pack are stored, with five bytes for each 64 KiB; a flush adds a few.
+    // Contents that cannot be compressed are stored, with five bytes for each 64 KiB; a flush adds a few.
     let mut out = vec![0; input.len() + input.len() / 1024 + 64];
     let (status, took, wrote) = compress(state, input, &mut out, flush);
     assert!(took == input.len() && status as i32 >= TDEFLStatus::Okay as i32, "there is room for everything");
@@ -41,7 +42,7 @@ fn feed(state: &mut CompressorOxide, input: &[u8], flush: TDEFLFlush) -> Vec<u8>
     out
 }
 
-/// Unpacks at most `most` bytes. Memory never grows more than twofold over that, whatever `packed` claims.
+/// Unpacks at most `most` bytes. No more than about twice that memory is used, whatever `packed` contains.
 pub(crate) fn unpack(dictionary: &[u8], packed: &[u8], most: usize) -> Result<Vec<u8>, UnpackFault> {
     let limit = dictionary.len() + most;
     let mut state = DecompressorOxide::new();
@@ -49,7 +50,7 @@ pub(crate) fn unpack(dictionary: &[u8], packed: &[u8], most: usize) -> Result<Ve
     let mut at = out.len();
     let mut rest = packed;
     loop {
-        // One byte over the limit, to tell a full measure from more.
+        // One byte more than the limit, to notice when there is more.
         out.resize((2 * out.len()).max(at + 4096).min(limit + 1), 0);
         let (status, took, wrote) = decompress(&mut state, rest, &mut out, at, TINFL_FLAG_USING_NON_WRAPPING_OUTPUT_BUF);
         rest = &rest[took..];

@@ -1,4 +1,5 @@
-//! Parts that card and summary share, as they travel, each with its way to the domain and back.
+//! Parts that cards and summaries have in common, in the form in which they are written, with conversions to and from the
+//! domain.
 
 use crate::cbor::AtMost;
 use chrono::{Days as Ahead, NaiveDate};
@@ -7,14 +8,14 @@ use exercises::plan::schedule::DAY_MINUTES;
 use exercises::plan::{Pattern, Schedule, Weekdays};
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
 
-/// Most due times of one day, with room over what a plan may ask for.
+/// Largest number of due times on one day, more than a plan can prescribe.
 const MAX_TIMES: usize = 24;
 
-/// A date, as days since 2020-01-01: two bytes reach to 2199, and nothing outside can be written or read.
+/// A date, written as days since 2020-01-01. Two bytes reach until 2199; other dates cannot be written or read.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct Date(pub NaiveDate);
 
-/// Day 0.
+/// The date that is written as day 0.
 fn epoch() -> NaiveDate {
     NaiveDate::from_ymd_opt(2020, 1, 1).expect("a date of the calendar")
 }
@@ -53,7 +54,7 @@ impl From<&Schedule> for ScheduleOut {
 }
 
 impl ScheduleOut {
-    /// The schedule, if its minutes are minutes of a day and its interval is not zero.
+    /// The schedule; `None` if its minutes are not minutes of a day or its interval is 0.
     pub(crate) fn schedule(self) -> Option<Schedule> {
         let within = |minute: u16| minute < DAY_MINUTES;
         match self {
@@ -70,8 +71,7 @@ impl ScheduleOut {
     }
 }
 
-/// How much at a time: the code of its kind, then the values of its fields. Fields that this version does not know are passed
-/// over.
+/// A dose: the code of its kind, then the values of its fields. Fields that this version does not know are ignored.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct DoseOut(pub Dose);
 

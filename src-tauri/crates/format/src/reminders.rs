@@ -1,16 +1,16 @@
-//! What a person chose about reminders, as text: in the settings of the data folder, and on the command line.
+//! A person's settings for reminders as text, in the settings of the data folder and on the command line.
 
 use exercises::remind::{Meeting, Settings, Span};
 use exercises::time::{MinuteOfDay, Stamp};
 use serde::{Deserialize, Serialize};
 
-/// As it stands in the settings. A new part may be absent; an unknown one is passed over.
+/// The form in which the settings are stored. A part may be missing in older settings; unknown parts are ignored.
 #[derive(Serialize, Deserialize)]
 struct Kept {
-    /// Minutes of the day: from, to.
+    /// Quiet times as minutes of the day: from, to.
     #[serde(default)]
     quiet: Vec<(u16, u16)>,
-    /// From and until, each as milliseconds since 1970 UTC and seconds ahead of it.
+    /// The meeting's beginning and end, each as milliseconds since 1970-01-01T00:00:00Z and seconds ahead of UTC.
     #[serde(default)]
     meeting: Option<[(i64, i32); 2]>,
 }
@@ -25,8 +25,8 @@ pub fn write(settings: &Settings) -> String {
     serde_json::to_string(&kept).expect("numbers can be written")
 }
 
-/// The settings from their text; of what cannot be understood the parts that can, since a reminder too many is better than
-/// none for good.
+/// Reads the settings from their text. Parts that cannot be read are left out, because a reminder too many is better than no
+/// reminders at all.
 pub fn read(text: &str) -> Settings {
     let Ok(Kept { quiet, meeting }) = serde_json::from_str(text) else { return Settings::default() };
     let stamp = |(utc_ms, offset_s)| Stamp { utc_ms, offset_s };
@@ -37,7 +37,8 @@ pub fn read(text: &str) -> Settings {
     }
 }
 
-/// A quiet time as it is typed, such as `12:00-13:00`, each end in any spelling of a time of day; 24:00 is 00:00.
+/// Reads a quiet time as a person types it, such as `12:00-13:00`. Each end may have any spelling of a time of day; 24:00
+/// means 00:00.
 pub fn span(text: &str) -> Option<Span> {
     let (from, to) = text.split_once('-')?;
     let span = Span { from: minute(from)?, to: minute(to)? };

@@ -1,4 +1,4 @@
-//! The calendar file, as another program reads it: what it makes of the rules are the slots, also where clocks change.
+//! The calendar file, as read by another program: the times of its events are those of the slots, even when clocks change.
 
 use chrono::{DateTime, Duration, NaiveDate, NaiveDateTime, NaiveTime};
 use exercises::alarm::Trouble;
@@ -23,7 +23,7 @@ fn midnight(day: NaiveDate) -> Stamp {
     Stamp { utc_ms: day.and_time(NaiveTime::MIN).and_utc().timestamp_millis(), offset_s: 0 }
 }
 
-/// A Friday, and clocks that change in the night to the Sunday after it: back, or forward, at 01:00 UTC.
+/// A Friday, and clocks that change in the night before the following Sunday at 01:00 UTC: once back, once forward.
 fn changes() -> [(NaiveDate, Offsets); 2] {
     let date = |month, day| NaiveDate::from_ymd_opt(2026, month, day).expect("a date");
     let back = Offsets { first_s: 7200, changes: vec![(1_792_890_000, 3600)] };
@@ -78,7 +78,7 @@ fn write(events: &[Weekly]) -> String {
     calendar::write(events, Head { version: "0.1.0", made, sequence: 7, title: "Carryover" })
 }
 
-/// Every wall-clock time that the events name, by other people's reader and other people's rules.
+/// All times of the wall clock in the events, found by independent libraries for reading calendars and repeating dates.
 fn read(text: &str) -> Vec<NaiveDateTime> {
     let calendar: Calendar = text.parse().expect("a calendar");
     let mut all: Vec<NaiveDateTime> = calendar.components.iter().filter_map(|one| one.as_event()).flat_map(times).collect();
@@ -86,7 +86,7 @@ fn read(text: &str) -> Vec<NaiveDateTime> {
     all
 }
 
-/// Floating times repeat by the wall clock; reckoning in UTC is reckoning without a zone.
+/// Floating times repeat by the wall clock. Computing in UTC is the same as computing without a zone.
 fn times(event: &icalendar::Event) -> Vec<NaiveDateTime> {
     let value = |name: &str| event.property_value(name).expect(name).to_owned();
     let until = |rule: String| {
@@ -102,7 +102,7 @@ fn times(event: &icalendar::Event) -> Vec<NaiveDateTime> {
     set.all_unchecked().iter().map(|at: &DateTime<Tz>| at.naive_utc()).collect()
 }
 
-/// The slots from `now` on that are not on a day off, as the wall clock shows them; two items at one time are one.
+/// The slots from `now` on that are not on a day off, as times of the wall clock; two items at the same time count once.
 fn due(followed: &Followed, now: Stamp, zone: &Offsets) -> Vec<NaiveDateTime> {
     let days = (now.date() - Duration::days(1)).iter_days().take(500);
     let open = days.filter(|day| followed.history.day_off(*day).is_none());
@@ -138,7 +138,7 @@ proptest! {
         prop_assert_eq!(names.len(), events.len(), "no name twice");
     }
 
-    /// Whatever the title, the lines are short, whole and ended as the standard says, and a reader finds the title again.
+    /// For any title, the lines are short and ended as the standard requires, and a reader finds the title again.
     #[test]
     fn any_title_is_folded_and_comes_back(title in "[^\\p{Cc}]{0,120}|[;,\\\\ü漢😀 ]{60}") {
         let (start, zone) = changes()[0].clone();

@@ -1,4 +1,4 @@
-//! The plan card: round trips, limits, and what each kind of damage is called.
+//! The plan card: writing and reading it, its limits, and the fault for each kind of damage.
 
 mod support;
 
@@ -8,7 +8,7 @@ use miniz_oxide::deflate::compress_to_vec;
 use proptest::prelude::*;
 use qrcode::{EcLevel, QrCode, Version};
 
-/// The whole card with a signature that nobody made: whether it holds is not this crate's to say.
+/// The whole card with an arbitrary signature, because this crate does not check signatures.
 fn whole(card: &Card) -> Vec<u8> {
     card::seal(&card::payload(card).expect("a card"), &[0x5A; 64])
 }
@@ -52,7 +52,7 @@ fn any_character_of_the_text_flipped_is_called_damage() {
         flipped[at] = if flipped[at] == b'7' { b'K' } else { b'7' };
         let flipped = String::from_utf8(flipped).expect("still ASCII");
         let found = card::read(flipped.as_bytes()).err();
-        // The word and the first four bytes say that it is a card at all.
+        // The word and the first four bytes show that it is a card.
         let expected = if at < 16 { CardFault::NotACard } else { CardFault::Damaged };
         assert_eq!(found, Some(expected), "character {at}: {flipped}");
     }
@@ -97,7 +97,7 @@ fn contents_that_are_no_card_are_named_by_their_part() {
         (b"\x80", "contents"),
         (b"\xA0\x00", "contents"),
         (b"\xA1\x07\x8D", "contents"),
-        // The card's number, clinic and days are read before its exercises.
+        // The plan's id, the clinic and the days are read before the exercises.
         (b"\xA1\x07\x81\xA0", "revision"),
         (b"\xA5\x00\x01\x01\x61x\x02\x00\x03\x00\x07\x81\xA0", "items"),
     ] {
@@ -135,7 +135,7 @@ fn neither_card_nor_payload_shows_the_secret_in_debug_output() {
     assert!(shown.contains("PairingSecret(..)"), "{shown}");
 }
 
-/// The smallest code that holds a text: the version is its size class, 1 to 40.
+/// The version (size, 1 to 40) of the smallest QR code that holds a text.
 fn qr_version(text: &str, level: EcLevel) -> i16 {
     let code = QrCode::with_error_correction_level(text, level).expect("it fits a code");
     match code.version() {
@@ -143,7 +143,7 @@ fn qr_version(text: &str, level: EcLevel) -> i16 {
     }
 }
 
-/// Version 22 (105 modules) is the largest that paper and simple cameras carry well.
+/// Version 22 (105 modules) is the largest that paper and simple cameras handle well.
 #[test]
 fn six_items_fit_a_code_that_paper_carries() {
     for count in [1, 3, 6] {
@@ -155,7 +155,7 @@ fn six_items_fit_a_code_that_paper_carries() {
     }
 }
 
-/// Packed contents behind keys of nobody, under a head that is in order.
+/// Packed contents with arbitrary keys, under a valid header.
 fn sealed(packed: &[u8]) -> Vec<u8> {
     let rest = [&[7; 104], packed, &[0; 64]].concat();
     let mut sum = crc32fast::Hasher::new();

@@ -1,4 +1,4 @@
-//! Frames of a sealed summary: in any order, doubled, missing, foreign, damaged, too many.
+//! Frames of an encrypted summary: in any order, repeated, missing, of another summary, damaged, too many.
 
 mod support;
 
@@ -11,7 +11,7 @@ const ONE: Transfer = Transfer([1, 2, 3, 4, 5, 6, 7, 8]);
 const OTHER: Transfer = Transfer([8, 7, 6, 5, 4, 3, 2, 1]);
 const FROZEN: &str = include_str!("frozen/frames-1.txt");
 
-/// Bytes without a pattern, such as sealed ones are.
+/// Bytes without a pattern, like those of encrypted data.
 fn sealed(length: usize) -> Vec<u8> {
     (0..=u8::MAX).cycle().flat_map(support::scattered).take(length).collect()
 }
@@ -20,7 +20,7 @@ fn frames(texts: &[String]) -> Vec<Frame> {
     texts.iter().map(|text| read(text).expect("a frame")).collect()
 }
 
-/// Gathers frames of one sealing.
+/// Collects the frames of one summary.
 fn gather(frames: impl IntoIterator<Item = Frame>) -> Gathered {
     let mut frames = frames.into_iter();
     let mut gathered = Gathered::begin(frames.next().expect("at least one"));
@@ -90,7 +90,7 @@ proptest! {
     }
 }
 
-/// A frame with a right check sum, whatever it says.
+/// A frame with a correct check sum and arbitrary content.
 fn forged(version: u8, place: u8, of: u8, part: &[u8]) -> String {
     let head = [&[version][..], &ONE.0, &[place, of]].concat();
     let sum = crc32fast::hash(&[&head[..], part].concat()).to_be_bytes();
@@ -139,7 +139,7 @@ fn other_codes_are_no_frames() {
     assert!(read(&format!("\u{FEFF}\r\n {text}\n")).is_ok(), "white space around does not matter");
 }
 
-/// The size of the code that a text makes at a level, as its version.
+/// The version (size) of the QR code that holds a text at a level.
 fn version(text: &str, level: EcLevel) -> i16 {
     match QrCode::with_error_correction_level(text, level).expect("a code").version() {
         Version::Normal(version) | Version::Micro(version) => version,

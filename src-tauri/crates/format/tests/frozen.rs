@@ -1,4 +1,5 @@
-//! Samples of every version, written once and never again: what is on paper and in mailboxes stays readable.
+//! Samples of every version. They were written once and never change, because cards on paper and sent files must remain
+//! readable.
 
 mod support;
 
@@ -29,7 +30,7 @@ fn the_card_of_version_1_reads_as_it_was_meant() {
     assert_eq!(read.into_card_after_checking_the_signature(), expected);
 }
 
-/// A key that was added later: stance times with their days.
+/// The key for the days of stance times was added later.
 #[test]
 fn the_card_with_days_reads_as_it_was_meant() {
     let read = card::open(CARD_WITH_DAYS).expect("well formed");

@@ -1,5 +1,5 @@
-//! What a person gets of their own data: every entry is there, a spreadsheet runs nothing of it, and other people's readers
-//! read it.
+//! The export of a person's own data: every entry is in it, a spreadsheet runs none of it as a formula, and independent
+//! libraries can read it.
 
 mod support;
 
@@ -53,7 +53,7 @@ fn run(id: u32, item: u8, dose: Dose, end: RunEnd, work: Work) -> Run {
     }
 }
 
-/// One of each happening, and the same run logged twice.
+/// One event of each kind, and the same run logged twice.
 fn happened() -> Vec<LogEvent> {
     let hold = Dose::Hold { repetitions: 3, hold_s: 10, rest_s: 5 };
     let held = |ms| {
@@ -102,7 +102,7 @@ fn happened() -> Vec<LogEvent> {
     ]
 }
 
-/// What a sensor said about the second trial.
+/// What the motion sensor measured in the second trial.
 fn sensed() -> Sensed {
     Sensed {
         kind: SourceKind::Web,
@@ -117,7 +117,7 @@ fn sensed() -> Sensed {
     }
 }
 
-/// The files of a copy that followed `plan`, by name.
+/// The export of a copy that followed `plan`: its files by name.
 fn written(plan: Plan) -> BTreeMap<&'static str, Vec<u8>> {
     let entries = happened().into_iter().enumerate();
     let entries = entries.map(|(n, event)| Entry { n: n as u32 + 1, plan: plan.header.id, at: at(8, 40 + n as i64), event });
@@ -159,7 +159,7 @@ fn written(plan: Plan) -> BTreeMap<&'static str, Vec<u8>> {
     files(&own_data).into_iter().collect()
 }
 
-/// Lines as another reader finds them, by the names of the header.
+/// The lines of a table as an independent library reads them, by the names in the header.
 fn lines(bytes: &[u8]) -> Vec<BTreeMap<String, String>> {
     let mut reader = csv::ReaderBuilder::new().flexible(false).from_reader(bytes);
     reader.deserialize().collect::<Result<_, _>>().expect("a table with as many cells in each line as in its header")
@@ -224,12 +224,12 @@ fn plans_stand_there_with_their_texts_and_what_was_agreed() {
     );
 }
 
-/// Whoever made a program that reads version 1 finds the same in it for good.
+/// Programs written to read version 1 must always find the same names in it.
 #[test]
 fn version_1_says_it_in_the_same_words_for_good() {
     let files = written(support::plan(2));
     let mut whole: Value = serde_json::from_slice(&files["everything.json"]).expect("JSON");
-    // The texts of exercises are the catalogue's, and grow with it.
+    // The texts of exercises are not compared, because the catalogue grows.
     whole["plans"][0]["exercises"] = Value::Null;
     let frozen: Value = serde_json::from_str(include_str!("frozen/everything-1.json")).expect("JSON");
     assert_eq!(whole, frozen);
@@ -289,7 +289,7 @@ fn lines_end_as_the_standard_says_and_begin_with_their_names() {
 proptest! {
     #![proptest_config(ProptestConfig { cases: 64, failure_persistence: None, ..ProptestConfig::default() })]
 
-    /// A complaint may be called anything; the cell is that name, and never a formula.
+    /// A complaint may have any name; the cell contains that name and is never a formula.
     #[test]
     fn no_name_is_run_by_a_spreadsheet(name in "[ ]?[=+@\t-]?.{0,30}|=cmd\\|' /C calc'!A0|\"=1,2\"") {
         let mut plan = support::plan(6);

@@ -1,4 +1,4 @@
-//! The summary: round trips, size, limits.
+//! The summary: writing and reading it, its size and its limits.
 
 mod support;
 

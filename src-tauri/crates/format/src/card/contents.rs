@@ -1,4 +1,4 @@
-//! What stands on a card, as CBOR. The keys are frozen: a new part takes a new key, an old key is never used again.
+//! The contents of a card as CBOR. The keys never change: a new part gets a new key, and an old key is never used again.
 
 use super::items::{ActivityOut, AftercareOut, BaselineOut, ClearedOut, ComplaintOut, ItemOut};
 use super::{Card, CardFault, MAX_CONTENTS, MAX_OWN, PairingSecret, dictionary};
@@ -18,7 +18,7 @@ impl From<Malformed> for CardFault {
     }
 }
 
-/// Plan, clinic's key, recipient, pairing secret.
+/// Number of bytes before the packed part: plan id, the clinic's key, recipient, pairing secret.
 const FIXED: usize = 8 + 32 + 32 + 32;
 
 /// Writes a card's contents.
@@ -56,7 +56,7 @@ fn write_plan(map: &mut MapOut, plan: &Plan) -> Result<(), Malformed> {
     write_prescription(map, prescription)
 }
 
-/// Puts a prescription alone under its keys, 4 to 12.
+/// Writes a prescription under its keys, 4 to 12.
 pub(crate) fn write_prescription(map: &mut MapOut, prescription: &Prescription) -> Result<(), Malformed> {
     let Prescription { review, age, absent, items, complaints, activities, baselines, aftercare, cleared } = prescription;
     map.put(4, "review", &Date(*review))?;
@@ -74,7 +74,7 @@ fn rows<'a, T, Row: From<&'a T>>(parts: &'a [T]) -> Vec<Row> {
     parts.iter().map(Row::from).collect()
 }
 
-/// Reads what [`write()`] wrote, passing over keys that it does not know.
+/// Reads what [`write()`] wrote, ignoring keys that it does not know.
 pub(super) fn read(contents: &[u8]) -> Result<Card, CardFault> {
     let (fixed, packed) = contents.split_at_checked(FIXED).ok_or(Malformed("contents"))?;
     let plain = unpack(dictionary::VERSION_1, packed, MAX_CONTENTS).map_err(|fault| match fault {
@@ -91,7 +91,7 @@ pub(super) fn read(contents: &[u8]) -> Result<Card, CardFault> {
     })
 }
 
-/// `N` bytes of the fixed part.
+/// The `N` bytes of the fixed part that begin at `from`.
 fn part<const N: usize>(fixed: &[u8], from: usize) -> [u8; N] {
     fixed[from..from + N].try_into().expect("the fixed part is as long as its parts")
 }
@@ -110,7 +110,7 @@ fn read_plan(map: &MapIn<'_>, id: PlanId) -> Result<Plan, Malformed> {
     })
 }
 
-/// Reads what [`write_prescription`] put.
+/// Reads what [`write_prescription`] wrote.
 pub(crate) fn read_prescription(map: &MapIn<'_>) -> Result<Prescription, Malformed> {
     let items = map.list::<ItemOut, MAX_ITEMS>(7, "items")?;
     let complaints = map.list::<ComplaintOut, MAX_NAMED>(8, "complaints")?;
@@ -139,12 +139,13 @@ pub(crate) fn read_prescription(map: &MapIn<'_>) -> Result<Prescription, Malform
     })
 }
 
-/// The ticked risks as bits; `None` for none, which is left out.
+/// The ticked risks as bits; `None` if there are none, so that nothing is written.
 fn bits(ticked: &BTreeSet<Risk>) -> Option<u32> {
     Some(ticked.iter().fold(0, |bits, risk| bits | 1 << risk.code())).filter(|bits| *bits != 0)
 }
 
-/// Bits of risks that this version does not know are passed over: what it does not ask for, nobody need have ticked.
+/// The risks whose bits are set. Bits of risks that this version does not know are ignored, because its checks do not require
+/// them.
 fn of_bits(bits: u32) -> BTreeSet<Risk> {
     (0..32).filter(|bit| bits & (1 << bit) != 0).filter_map(Risk::of).collect()
 }
@@ -169,7 +170,7 @@ mod tests {
         read(&[&frozen().0, pack(dictionary::VERSION_1, plain).as_slice()].concat())
     }
 
-    /// Packing may get better; what is packed never changes.
+    /// The packing may improve, but the packed contents must never change.
     #[test]
     fn a_card_is_written_as_it_always_was() {
         for card in

@@ -1,8 +1,9 @@
-//! What both sides know before a card's contents begin: names of exercises and rungs, everyday words of notes in English and
-//! Spanish, and rows as plans usually have them. A card of six items gets a fifth shorter by it.
+//! The dictionary that cards are packed with: names of exercises and rungs, common words of notes in English and Spanish, and
+//! rows as plans usually have them. It makes a card of six items a fifth shorter.
 
-/// The dictionary of version 1. Put together once from the catalogue of that day; never changed since, or no card that is
-/// on paper could be read. What is not in it packs as well as without; a better one needs a new version.
+/// The dictionary of version 1, made once from the catalogue of that time. It must never change, because cards on paper could
+/// then no longer be read. Words that are not in it are packed as without a dictionary; a better dictionary needs a new
+/// version of the card.
 pub(super) const VERSION_1: &[u8] = include_bytes!("dictionary-1.bin");
 
 #[cfg(test)]

@@ -1,40 +1,40 @@
-//! The bytes around a card's contents: head, length, checksum, signature.
+//! The bytes around a card's contents: header, length, checksum, signature.
 
 use super::{CardFault, VERSION};
 
-/// First bytes of every card. The first one is no text in any common encoding.
+/// The first bytes of every card. The first one does not occur at the start of a text in any common encoding.
 const MAGIC: [u8; 4] = *b"\x8FCrd";
-/// Summaries are sealed to an X25519 key of the age format.
+/// The kind of recipient key: summaries are encrypted to an X25519 key of the age format.
 const X25519: u8 = 1;
-/// What is signed begins with this, so that a signature for a card can stand under nothing else.
+/// The signed bytes begin with this, so that a card's signature cannot be used for anything else.
 const PREFIX: &[u8] = b"carryover/plan-card\0";
-/// Magic, version, kind of recipient, length, checksum.
+/// Number of bytes in the header: magic, version, kind of recipient, length, checksum.
 const HEAD: usize = 12;
 const SIGNATURE: usize = 64;
-/// Most bytes of a card: its length is written in two bytes.
+/// Largest number of bytes in a card; its length is written in two bytes.
 pub(super) const MAX_BYTES: usize = HEAD + u16::MAX as usize;
 
-/// A card taken apart.
+/// A card, taken apart.
 pub(super) struct Opened<'b> {
-    /// What the signature covers.
+    /// The bytes that the signature covers.
     pub message: Vec<u8>,
-    /// The contents, as they are signed.
+    /// The contents, as they were signed.
     pub contents: &'b [u8],
     /// The signature.
     pub signature: [u8; SIGNATURE],
 }
 
-/// What is signed over a card's contents.
+/// The bytes to be signed for a card's contents.
 pub(super) fn message(contents: &[u8]) -> Vec<u8> {
     [PREFIX, &[VERSION, X25519], contents].concat()
 }
 
-/// How long the card of a message is.
+/// Number of bytes in the card made from `message`.
 pub(super) fn sealed_len(message: &[u8]) -> usize {
     HEAD + message.len() - PREFIX.len() - 2 + SIGNATURE
 }
 
-/// The whole card of a message that [`sealed_len`] finds no longer than [`MAX_BYTES`].
+/// The whole card of a message for which [`sealed_len`] is at most [`MAX_BYTES`].
 pub(super) fn seal(message: &[u8], signature: &[u8; SIGNATURE]) -> Vec<u8> {
     let (kind, contents) = message[PREFIX.len()..].split_at(2);
     let rest = [contents, signature.as_slice()].concat();
@@ -43,7 +43,7 @@ pub(super) fn seal(message: &[u8], signature: &[u8; SIGNATURE]) -> Vec<u8> {
     [&MAGIC, kind, &length.to_be_bytes(), &check.to_be_bytes(), &rest].concat()
 }
 
-/// Takes a card apart and tells apart what can have happened to it.
+/// Takes a card apart, or says what is wrong with the bytes.
 pub(super) fn open(bytes: &[u8]) -> Result<Opened<'_>, CardFault> {
     if bytes.len() > MAX_BYTES {
         return Err(CardFault::TooBig { most: MAX_BYTES });
@@ -73,18 +73,18 @@ pub(super) fn open(bytes: &[u8]) -> Result<Opened<'_>, CardFault> {
     Ok(Opened { message: message(contents), contents, signature })
 }
 
-/// Whether these are the first bytes of a card that is longer.
+/// Whether these bytes are the beginning of a longer card.
 pub(super) fn is_cut(bytes: &[u8]) -> bool {
     matches!(open(bytes), Err(CardFault::Cut))
 }
 
-/// How long the card with this head says that it is.
+/// The length in bytes that the header states for the whole card; `None` if there is no header of a card.
 pub(super) fn whole_len(bytes: &[u8]) -> Option<usize> {
     let head = bytes.first_chunk::<HEAD>().filter(|head| head[..4] == MAGIC)?;
     Some(HEAD + usize::from(u16::from_be_bytes([head[6], head[7]])))
 }
 
-/// Less than a head: the first bytes of a card, or nothing of one.
+/// The fault of bytes shorter than a header: the beginning of a card, or something else.
 fn headless(bytes: &[u8]) -> CardFault {
     let known = bytes.len().min(MAGIC.len());
     if known > 0 && bytes[..known] == MAGIC[..known] { CardFault::Cut } else { CardFault::NotACard }
@@ -105,7 +105,7 @@ mod tests {
         seal(&message(b"the contents"), &[9; 64])
     }
 
-    /// `card` with version and kind of recipient replaced and the checksum made good again.
+    /// `card` with another version and kind of recipient and a correct checksum.
     fn of_kind(version: u8, recipient: u8) -> Vec<u8> {
         let mut card = card();
         (card[4], card[5]) = (version, recipient);
@@ -144,7 +144,8 @@ mod tests {
             flipped[bit / 8] ^= 1 << (bit % 8);
             let expected = if bit < 32 { CardFault::NotACard } else { CardFault::Damaged };
             let found = fault(&flipped);
-            // A longer length looks like a missing end at first; the checksum of what is there shows that nothing is.
+            // A longer length in the header looks like a missing end at first, but the checksum of the bytes that are there
+            // is right.
             assert_eq!(found, Some(expected), "bit {bit}");
         }
     }

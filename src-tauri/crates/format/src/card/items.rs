@@ -1,4 +1,5 @@
-//! The rows of a card's lists as they travel, each with its way to the domain and back. Keys are frozen.
+//! The rows of a card's lists in the form in which they are written, with conversions to and from the domain. The keys never
+//! change.
 
 use crate::codes::Code;
 use crate::parts::{Date, DoseOut, ScheduleOut};
@@ -63,7 +64,7 @@ impl From<&Item> for ItemOut {
 }
 
 impl ItemOut {
-    /// The item; `None` if a name is none, or the schedule has impossible minutes.
+    /// The item; `None` if an id is not valid, the schedule has impossible minutes, or the pain limit is above 10.
     pub(super) fn item(self) -> Option<Item> {
         let ItemOut { id, exercise, content, rung, side, dose, schedule, pain_limit, may_step, serves, note } = self;
         Some(Item {
@@ -102,7 +103,7 @@ impl From<&Complaint> for ComplaintOut {
 }
 
 impl ComplaintOut {
-    /// The complaint; `None` for a pain above 10.
+    /// The complaint; `None` if the pain is above 10.
     pub(super) fn complaint(self) -> Option<Complaint> {
         let ComplaintOut { id, name, side: Code(side), pain } = self;
         Some(Complaint { id: ComplaintId(id), name, side, pain: score(pain)? })
@@ -127,14 +128,14 @@ impl From<&Activity> for ActivityOut {
 }
 
 impl ActivityOut {
-    /// The activity; `None` for a rating above 10.
+    /// The activity; `None` if the rating is above 10.
     pub(super) fn activity(self) -> Option<Activity> {
         let ActivityOut { id, name, rating } = self;
         Some(Activity { id: ActivityId(id), name, rating: score(rating)? })
     }
 }
 
-/// A rating where there is one; `None` where it is above 10.
+/// The rating, if there is one; `None` if it is above 10.
 fn score(points: Option<u8>) -> Option<Option<Score>> {
     points.map(Score::try_from).transpose().ok()
 }
@@ -153,7 +154,7 @@ pub(super) struct BaselineOut {
     #[n(4)]
     #[cbor(skip_if = "is_false")]
     capped: bool,
-    /// Cards written before this key came have none; they are read as [`exercises::plan::Plan::dated_baselines`] says.
+    /// Older cards do not have this key; [`exercises::plan::Plan::dated_baselines`] says how they are read.
     #[n(5)]
     taken: Option<Date>,
 }
@@ -178,7 +179,7 @@ impl BaselineOut {
     }
 }
 
-/// A line of the fixed list as its number, the clinician's own line as text.
+/// A line of aftercare: one of the fixed list as its number, one that the clinician wrote as text.
 pub(super) struct AftercareOut(Aftercare);
 
 impl From<&Aftercare> for AftercareOut {

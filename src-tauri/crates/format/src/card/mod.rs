@@ -1,4 +1,4 @@
-//! The plan card, version 1: what a clinician hands to a patient, as bytes, as text, as a QR code.
+//! The plan card, version 1: what a clinician hands to a patient, as bytes, as text or as a QR code.
 //!
 //! ```text
 //! head        8F 43 72 64 | version | kind of recipient | length of the rest, u16 | CRC-32, u32
@@ -7,15 +7,16 @@
 //! packed      CBOR with integer keys (RFC 8949), deflated (RFC 1951) behind a dictionary
 //! ```
 //!
-//! Numbers are big-endian. The signature covers a prefix of its own, version, kind of recipient and the contents as they
-//! were received, never a re-encoding. The checksum proves nothing; with the length it tells a cut card from one with a
-//! flipped character, so that a person hears what went wrong. The head keeps its shape in every later version. What cannot
-//! be packed stands outside the packing, which would only grow by it.
+//! Numbers are big-endian. The signature covers a prefix of its own, the version, the kind of recipient and the contents
+//! exactly as received, never encoded again. The checksum proves nothing about the sender; together with the length it
+//! distinguishes a card that was cut from one with a changed character, so that a person can be told what went wrong. The
+//! header keeps its form in all later versions. Parts that cannot be compressed (keys and ids) are outside the packing,
+//! because packing would only make them longer.
 //!
-//! The text form is a word, a space and the same bytes in Base45 (RFC 9285), all within the characters that a QR code packs
-//! tightly.
+//! The text form is a word, a space and the same bytes in Base45 (RFC 9285). It uses only characters that a QR code stores
+//! compactly.
 //!
-//! Everything here is a plain function on bytes that answers any input with a value or a [`CardFault`].
+//! All functions here work on bytes only and return a value or a [`CardFault`] for any input.
 
 mod contents;
 mod dictionary;
@@ -33,96 +34,97 @@ pub use secret::PairingSecret;
 pub(crate) use text::decode as strict_base45;
 pub use text::{from_text, to_text};
 
-/// The newest version that this program writes and reads.
+/// The newest version, which this program writes and reads.
 pub const VERSION: u8 = 1;
-/// Most bytes of a card.
+/// Largest number of bytes in a card.
 pub const MAX_BYTES: usize = envelope::MAX_BYTES;
-/// Most characters of a card as text, with room for line breaks.
+/// Largest number of bytes in a card as text, line breaks included.
 pub const MAX_TEXT: usize = 110_000;
-/// Most bytes of the contents, unpacked.
+/// Largest number of bytes in the unpacked contents.
 pub const MAX_CONTENTS: usize = 64 * 1024;
-/// Most exercises of the clinic's own on one card.
+/// Largest number of the clinic's own exercises on one card.
 pub const MAX_OWN: usize = exercises::plan::MAX_ITEMS;
 
-/// What a card carries.
+/// What a card contains.
 ///
-/// Whoever sees the card can read the plan and write in the patient's name: the pairing secret is on it.
+/// Whoever sees the card can read the plan, and can also send summaries in the patient's name, because the pairing secret is
+/// on it.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Card {
     /// The plan.
     pub plan: Plan,
-    /// The clinic's Ed25519 key, against which this and every later card of the plan is checked.
+    /// The clinic's Ed25519 key. The signatures of this and every later card of the plan are checked with it.
     pub verify_key: [u8; 32],
-    /// The clinic's X25519 key, to which the summary is sealed.
+    /// The clinic's X25519 key, to which summaries are encrypted.
     pub recipient: [u8; 32],
-    /// What shows the clinic that a summary comes from someone who held the card.
+    /// The secret that shows the clinic that a summary comes from someone who had the card.
     pub pairing_secret: PairingSecret,
-    /// Exercises of the clinic's own, each a whole TOML source.
+    /// The clinic's own exercises on this card, each as a whole TOML file.
     pub own: Vec<String>,
 }
 
-/// Why bytes are no card that can be taken. No variant carries anything of the contents.
+/// Why the bytes are not a card that can be taken. No variant contains anything from the card's contents.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum CardFault {
-    /// Something else: another program's code or file.
+    /// It is something else, such as the code or file of another program.
     #[error("not a plan card")]
     NotACard,
-    /// More than any card has; nothing of it was read, or it would unpack to more than allowed.
+    /// It is larger than a card may be and was not read, or its contents are larger than allowed when unpacked.
     #[error("larger than the {most} that a card may have")]
     TooBig {
-        /// The limit that it breaks: characters of text, bytes, or bytes unpacked.
+        /// The limit that was exceeded, in characters of text, bytes, or bytes unpacked.
         most: usize,
     },
     /// The end is missing.
     #[error("cut short")]
     Cut,
-    /// Something follows the end.
+    /// There is something after the end.
     #[error("something follows the end")]
     Surplus,
-    /// A character or a byte has changed on the way.
+    /// A character or a byte was changed.
     #[error("damaged on the way")]
     Damaged,
-    /// Whole, but of a version that this program does not know.
+    /// It is complete, but of a version that this program does not know.
     #[error("version {found}, newer than {VERSION}")]
     NewerVersion {
-        /// Its version.
+        /// The card's version.
         found: u8,
     },
-    /// Whole, but it asks for summaries to be sealed to a kind of key that this program does not know.
+    /// It is complete, but wants summaries encrypted to a kind of key that this program does not know.
     #[error("unknown kind of recipient {found}")]
     UnknownRecipient {
-        /// Its kind.
+        /// The number of that kind.
         found: u8,
     },
-    /// Whole, but a part of it says nothing that a plan can hold.
+    /// It is complete, but a part of it has a value that a plan cannot have.
     #[error("no card has such a part: {field}")]
     Malformed {
-        /// Which part.
+        /// The part.
         field: &'static str,
     },
 }
 
-/// A card's contents, ready to be signed.
+/// The contents of a card, ready to be signed.
 #[derive(Clone, PartialEq, Eq)]
 pub struct Payload {
     message: Vec<u8>,
 }
 
 impl Payload {
-    /// The bytes that are signed.
+    /// The bytes to be signed.
     pub fn bytes_to_sign(&self) -> &[u8] {
         &self.message
     }
 }
 
-/// The bytes hold the pairing secret.
+/// Shows none of the bytes, because they contain the pairing secret.
 impl fmt::Debug for Payload {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str("Payload(..)")
     }
 }
 
-/// A card as it was received: well formed, but nobody has looked at its signature yet.
+/// A card as received. It is well-formed, but its signature has not been checked yet.
 #[derive(Clone, PartialEq, Eq)]
 pub struct Unverified {
     message: Vec<u8>,
@@ -141,22 +143,22 @@ impl Unverified {
         &self.signature
     }
 
-    /// The key that the card says it was signed with.
+    /// The key with which the card claims to be signed.
     pub fn claimed_key(&self) -> [u8; 32] {
         self.card.verify_key
     }
 
-    /// The key that the card wants summaries to be sealed to.
+    /// The key to which the card wants summaries to be encrypted.
     pub fn claimed_recipient(&self) -> [u8; 32] {
         self.card.recipient
     }
 
-    /// The plan that the card says it is for: the name under which a key may have been kept.
+    /// The id of the plan that the card claims to be for. A key for that plan may already be known.
     pub fn claimed_plan(&self) -> PlanId {
         self.card.plan.header.id
     }
 
-    /// The card, for the one who has just checked the signature.
+    /// The card. Call it only after the signature has been checked.
     pub fn into_card_after_checking_the_signature(self) -> Card {
         self.card
     }
@@ -168,10 +170,10 @@ impl fmt::Debug for Unverified {
     }
 }
 
-/// The contents of `card`, packed, ready to be signed.
+/// Packs the contents of `card` so that they can be signed.
 ///
 /// # Errors
-/// [`CardFault::TooBig`] or [`CardFault::Malformed`] for a card that [`open`] would not take back.
+/// [`CardFault::TooBig`] or [`CardFault::Malformed`] for a card that [`open`] would refuse.
 pub fn payload(card: &Card) -> Result<Payload, CardFault> {
     let contents = contents::write(card)?;
     contents::read(&contents)?;
@@ -182,24 +184,24 @@ pub fn payload(card: &Card) -> Result<Payload, CardFault> {
     Ok(Payload { message })
 }
 
-/// The whole card: `payload` with its signature.
+/// The whole card: `payload` together with its signature.
 pub fn seal(payload: &Payload, signature: &[u8; 64]) -> Vec<u8> {
     envelope::seal(&payload.message, signature)
 }
 
-/// Reads a card as far as it goes without looking at the signature.
+/// Reads a card without checking its signature.
 ///
 /// # Errors
-/// [`CardFault`] tells what the bytes are instead.
+/// [`CardFault`] says why the bytes are not a card that can be taken.
 pub fn open(bytes: &[u8]) -> Result<Unverified, CardFault> {
     let envelope::Opened { message, contents, signature } = envelope::open(bytes)?;
     Ok(Unverified { message, signature, card: contents::read(contents)? })
 }
 
-/// Reads a card from a file that may hold either form.
+/// Reads a card from a file that holds it as bytes or as text.
 ///
 /// # Errors
-/// [`CardFault`] tells what the bytes are instead.
+/// [`CardFault`] says why the file is not a card that can be taken.
 pub fn read(file: &[u8]) -> Result<Unverified, CardFault> {
     if file.len() > MAX_TEXT {
         return Err(CardFault::TooBig { most: MAX_TEXT });

@@ -1,19 +1,20 @@
-//! The secret that a card carries.
+//! The secret on a card.
 
 use std::fmt;
 use zeroize::Zeroize;
 
-/// Thirty-two random bytes that patient and clinic share through the card. Masked in debug output, wiped when dropped.
+/// Thirty-two random bytes that the patient and the clinic share through the card. Not shown in debug output, and erased from
+/// memory when dropped.
 #[derive(Clone, PartialEq, Eq)]
 pub struct PairingSecret([u8; 32]);
 
 impl PairingSecret {
-    /// Takes the bytes over.
+    /// Makes a secret of these bytes.
     pub fn new(bytes: [u8; 32]) -> PairingSecret {
         PairingSecret(bytes)
     }
 
-    /// The bytes themselves: to be written on a card, into a sealed row, or into a key derivation, and nowhere else.
+    /// The bytes of the secret. They may only be written on a card, stored encrypted, or used to derive a key.
     pub fn expose_the_secret_bytes(&self) -> &[u8; 32] {
         &self.0
     }

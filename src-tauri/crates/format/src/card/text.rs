@@ -1,14 +1,14 @@
-//! A card as text: a word, a space, Base45 (RFC 9285).
+//! A card as text: a word, a space and Base45 (RFC 9285).
 //!
-//! The word keeps a phone's camera from taking the code for a web address, and tells a person what it is. Base45 of whole
-//! bytes never ends in a space (a group's last character stays under 33 or 6 of 45), so white space around it may go; line
-//! breaks that a mail program put in may go as well.
+//! Because of the word a phone's camera does not take the code for a web address, and a person sees what it is. Base45 of
+//! whole bytes never ends in a space (a group's last character stays under 33 or 6 of 45), so white space around the text can
+//! be removed. Line breaks added by a mail program can be removed as well.
 
 use super::{CardFault, MAX_TEXT, envelope};
 
-/// Stands before the card, with a space.
+/// The word and the space before the card.
 const WORD: &str = "CARRYOVER ";
-/// Characters that hold a card's head and more.
+/// Number of characters that hold at least a card's header.
 const HEAD_GROUPS: usize = 24;
 
 /// The card's bytes as text.
@@ -16,12 +16,12 @@ pub fn to_text(card: &[u8]) -> String {
     format!("{WORD}{}", base45::encode(card))
 }
 
-/// The bytes of a card's text, not looked into any further: [`super::open`] does that.
+/// The bytes of a card's text. What they contain is not checked here; [`super::open`] does that.
 ///
 /// # Errors
-/// [`CardFault::TooBig`] before any work, [`CardFault::NotACard`] without the word, [`CardFault::Cut`] where the end is
-/// missing within a group of characters, [`CardFault::Surplus`] where other text follows, [`CardFault::Damaged`] for
-/// characters that do not go together.
+/// [`CardFault::TooBig`] before anything is read, [`CardFault::NotACard`] without the word, [`CardFault::Cut`] if the end is
+/// missing within a group of characters, [`CardFault::Surplus`] if other text follows, [`CardFault::Damaged`] for characters
+/// that are not valid together.
 pub fn from_text(text: &str) -> Result<Vec<u8>, CardFault> {
     if text.len() > MAX_TEXT {
         return Err(CardFault::TooBig { most: MAX_TEXT });
@@ -32,14 +32,14 @@ pub fn from_text(text: &str) -> Result<Vec<u8>, CardFault> {
         return Err(if begun { CardFault::Cut } else { CardFault::NotACard });
     };
     let groups = groups.replace(['\r', '\n', '\t'], "");
-    // Less than a head's worth of characters: the last byte of a cut group may have come out wrong.
+    // Fewer characters than a header has; the last byte of an incomplete group may be wrong, so the text is not decoded.
     if groups.len() < HEAD_GROUPS {
         return Err(CardFault::Cut);
     }
     decode(&groups).ok_or_else(|| what_happened(&groups))
 }
 
-/// What became of a card's text that does not decode as a whole.
+/// The fault of a card's text that cannot be decoded as a whole.
 fn what_happened(groups: &str) -> CardFault {
     let whole_groups = groups.len() - groups.len() % 3;
     let begun = groups.get(..whole_groups).and_then(decode);
@@ -51,8 +51,8 @@ fn what_happened(groups: &str) -> CardFault {
     if card.is_some_and(|bytes| envelope::open(&bytes).is_ok()) { CardFault::Surplus } else { CardFault::Damaged }
 }
 
-/// Base45, and only in the one spelling that an encoder writes: the decoder at hand takes `::` for a byte, which stands for
-/// more than a byte holds.
+/// Decodes Base45, and accepts only what an encoder would write: the decoder used here also accepts `::` as one byte,
+/// although its value is too large for a byte.
 pub(crate) fn decode(groups: &str) -> Option<Vec<u8>> {
     base45::decode(groups).ok().filter(|bytes| base45::encode(bytes) == groups)
 }
@@ -61,7 +61,7 @@ pub(crate) fn decode(groups: &str) -> Option<Vec<u8>> {
 mod tests {
     use super::*;
 
-    /// The examples of RFC 9285, section 4.3 and 4.4, and one more.
+    /// The examples of RFC 9285, sections 4.3 and 4.4, and one more.
     #[test]
     fn the_published_examples_hold_both_ways() {
         for (plain, coded) in

@@ -1,4 +1,4 @@
-//! The exercises that ship with the program, compiled in.
+//! The exercises that ship with the program, compiled into it.
 
 use super::{Fault, TextFile, read};
 use exercises::catalogue::{Catalogue, Lang};
@@ -8,13 +8,13 @@ use exercises::catalogue::{Catalogue, Lang};
 pub struct Files {
     /// The name of the exercise file.
     pub name: &'static str,
-    /// Its text.
+    /// The content of the exercise file.
     pub text: &'static str,
-    /// The language files beside it.
+    /// The language files that belong to it.
     pub texts: [TextFile<'static>; Lang::ALL.len()],
 }
 
-/// The text of a file of the catalogue's folder.
+/// The content of a file in the catalogue's folder.
 macro_rules! text {
     ($id:literal, $ending:literal) => {
         include_str!(concat!("../../../../../exercises/catalogue/", $id, $ending))
@@ -23,7 +23,7 @@ macro_rules! text {
 
 macro_rules! files {
     ($($id:literal),* $(,)?) => {
-        /// The files of every shipped exercise, in the order in which a clinician is offered them.
+        /// The files of all shipped exercises, in the order in which a clinician is offered them.
         pub const FILES: &[Files] = &[
             $(Files {
                 name: concat!($id, ".toml"),
@@ -56,10 +56,10 @@ files! {
     "toe-lift",
 }
 
-/// The shipped catalogue.
+/// The catalogue of shipped exercises.
 ///
 /// # Errors
-/// All faults of all files. A test holds that there are none.
+/// All faults of all files. A test checks that there are none.
 pub fn embedded() -> Result<Catalogue, Vec<Fault>> {
     let mut catalogue = Catalogue::default();
     let mut faults = Vec::new();

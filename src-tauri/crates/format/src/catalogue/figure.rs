@@ -1,4 +1,4 @@
-//! A figure from its table: view, furniture, contacts, positions, arrows.
+//! Reads a figure from its table: view, furniture, contacts, positions, arrows.
 
 use super::fault::FaultKind;
 use super::names::{CONTACTS, FURNITURE, LANDMARKS, Names, VIEWS};
@@ -7,7 +7,7 @@ use exercises::catalogue::{Arrow, Figure, Joint, Pose, Quantity};
 
 const FIELDS: &[&str] = &["view", "furniture", "plumb", "contacts", "poses", "arrow"];
 
-/// A figure that says everything about itself.
+/// A complete figure.
 pub(super) fn figure(table: &Table) -> Option<Figure> {
     table.only(FIELDS);
     let view = table.word("view", VIEWS);
@@ -27,7 +27,7 @@ pub(super) fn figure(table: &Table) -> Option<Figure> {
     })
 }
 
-/// A rung's figure: what its table says, and the exercise's figure for the rest.
+/// A rung's figure: what its table gives, and the rest from the exercise's figure.
 pub(super) fn changed(table: &Table, base: Option<&Figure>) -> Option<Figure> {
     table.only(FIELDS);
     let here = |field: &str| table.optional(field);
@@ -37,7 +37,7 @@ pub(super) fn changed(table: &Table, base: Option<&Figure>) -> Option<Figure> {
     let contacts = here("contacts").map(|_| words(table, "contacts", CONTACTS));
     let poses = here("poses").map(|item| poses(&item));
     let arrows = here("arrow").map(|_| arrows(table));
-    // Without a base its own faults are noted already; then nothing can be made here.
+    // If the exercise's figure could not be read, its faults are already noted, and no figure can be made here.
     let base = base?;
     Some(Figure {
         view: view.unwrap_or(Some(base.view))?,
@@ -50,7 +50,7 @@ pub(super) fn changed(table: &Table, base: Option<&Figure>) -> Option<Figure> {
     })
 }
 
-/// A list of words, each at most once.
+/// A list of words, none of which may be repeated.
 fn words<T: Copy + PartialEq>(table: &Table, field: &str, names: Names<T>) -> Option<Vec<T>> {
     let Some(item) = table.optional(field) else {
         return Some(Vec::new());

@@ -1,7 +1,7 @@
-//! The texts of one exercise in one language, as a Fluent file: what a message is called, and that it is plain text.
+//! The texts of one exercise in one language, read from a Fluent file: which messages it has, and that they are plain text.
 //!
-//! A placeable may hold nothing but text in quotes, for a character that Fluent would read otherwise. All else is refused
-//! before the parser sees it, so a file of thousands of braces cannot nest deeper than the parser's stack.
+//! The only placeables allowed are texts in quotes, for characters that have a meaning in Fluent. All others are refused
+//! before the file is parsed, so that a file with thousands of braces cannot overflow the parser's stack.
 
 use super::fault::{Fault, FaultKind};
 use super::table::Page;
@@ -13,7 +13,7 @@ use fluent_syntax::unicode::unescape_unicode_to_string;
 use std::cell::Cell;
 use std::collections::BTreeMap;
 
-/// What a message may be called, for faults; `N` is a number from 1, `RUNG` the id of a rung.
+/// The message ids that are allowed, for faults. `N` is a number from 1, `RUNG` the id of a rung.
 pub(super) const MESSAGES: &[&str] = &[
     "name",
     "purpose",
@@ -28,26 +28,26 @@ pub(super) const MESSAGES: &[&str] = &[
     "level-RUNG-change",
 ];
 
-/// A language file while it is read.
+/// A language file that is being read.
 pub(super) struct Language<'a> {
     pub lang: Lang,
     page: Page<'a>,
-    /// By id; `None` if the file could not be read at all, which is a fault already.
+    /// The messages by id; `None` if the file could not be read at all, for which a fault is already noted.
     messages: Option<BTreeMap<&'a str, Text>>,
 }
 
-/// A message of the file.
+/// One message of the file.
 struct Text {
-    /// Where its id begins, in bytes.
+    /// Where its id begins in the file, in bytes.
     at: usize,
-    /// `None` if it is no plain text, which is a fault already.
+    /// The text; `None` if it is not plain text, for which a fault is already noted.
     value: Option<String>,
-    /// Whether the exercise asked for it.
+    /// Whether the exercise has used this message.
     used: Cell<bool>,
 }
 
 impl<'a> Language<'a> {
-    /// Reads the messages of a file; what they are for comes later.
+    /// Reads the messages of a file. Whether the exercise needs them is checked later.
     pub fn new(file: &TextFile<'a>) -> Self {
         let mut read = Self { lang: file.lang, page: Page::new(file.name, file.text), messages: None };
         if let Some(resource) = parse(&read.page) {
@@ -80,7 +80,7 @@ impl<'a> Language<'a> {
         messages
     }
 
-    /// The text of a message without attributes.
+    /// The text of a message; a message with attributes is refused.
     fn plain(&self, message: &Message<&'a str>) -> Option<String> {
         let wrong = |part: &'a str, field: &str, found| {
             self.page.fault(self.page.place_of(part), field, FaultKind::WrongType { expected: "plain text", found });
@@ -96,7 +96,7 @@ impl<'a> Language<'a> {
         value.filter(|_| message.attributes.is_empty())
     }
 
-    /// Notes a fault at a message, or at the first line if there is none of that id.
+    /// Notes a fault at the message with this id, or at the first line if there is no such message.
     pub fn fault(&self, id: &str, kind: FaultKind) {
         let at = self.messages.as_ref().and_then(|all| all.get(id)).map_or(0, |text| text.at);
         self.page.fault(at, id, kind);
@@ -108,7 +108,7 @@ impl<'a> Language<'a> {
         self.fault(&format!("{stem}-{last}"), kind);
     }
 
-    /// The text of a message, at most of the length of `quantity`.
+    /// The text of a message, no longer than `quantity` allows.
     pub fn line(&self, id: &str, quantity: Quantity) -> Option<String> {
         let Some(text) = self.messages.as_ref()?.get(id) else {
             self.fault(id, FaultKind::MissingMessage);
@@ -118,7 +118,8 @@ impl<'a> Language<'a> {
         self.page.checked_line(text.at, id, text.value.as_deref()?, quantity)
     }
 
-    /// The messages `stem-1`, `stem-2` and so on: how many by `count`, each of at most the length of a line.
+    /// The texts of the messages `stem-1`, `stem-2` and so on. `count` limits their number; each must be no longer than a
+    /// line.
     pub fn lines(&self, stem: &str, count: Quantity) -> Option<Vec<String>> {
         self.messages.as_ref()?;
         let numbers = self.numbers(stem);
@@ -140,7 +141,7 @@ impl<'a> Language<'a> {
         lines.into_iter().collect()
     }
 
-    /// The numbers of the messages `stem-N` that are there, sorted.
+    /// The numbers of the existing messages `stem-N`, sorted.
     fn numbers(&self, stem: &str) -> Vec<u32> {
         let ids = self.messages.iter().flat_map(BTreeMap::keys);
         let mut numbers: Vec<u32> = ids.filter_map(|id| number(id.strip_prefix(stem)?.strip_prefix('-')?)).collect();
@@ -148,8 +149,8 @@ impl<'a> Language<'a> {
         numbers
     }
 
-    /// Notes a fault for every message that the exercise did not ask for. `rungs` is `None` if they are not known: then
-    /// nobody can say which of the texts for levels are too many.
+    /// Notes a fault for every message that the exercise has not used. If `rungs` is `None`, the rungs are not known, and
+    /// messages for levels are not checked.
     pub fn left_over(&self, rungs: Option<&[String]>) {
         let unused = self.messages.iter().flatten().filter(|(_, text)| !text.used.get());
         for (id, text) in unused {
@@ -162,7 +163,7 @@ impl<'a> Language<'a> {
         }
     }
 
-    /// What is wrong in the file, in the order of its lines.
+    /// All faults of the file, in the order of its lines.
     pub fn into_faults(self) -> Vec<Fault> {
         self.page.into_faults()
     }
@@ -170,7 +171,7 @@ impl<'a> Language<'a> {
 
 const PLACEABLE: &str = "a placeable other than text in quotes";
 
-/// The file as the parser reads it; `None` with faults noted if it is not Fluent, or not plain text.
+/// Parses the file; `None` with faults noted if it is not Fluent or not plain text.
 fn parse<'a>(page: &Page<'a>) -> Option<Resource<&'a str>> {
     let bytes = page.text.len();
     if bytes > MAX_BYTES {
@@ -195,7 +196,7 @@ fn parse<'a>(page: &Page<'a>) -> Option<Resource<&'a str>> {
     }
 }
 
-/// Where a placeable begins that is not text in quotes on one line, the first of each line. Comments may hold anything.
+/// Where placeables begin that are not text in quotes on one line, at most one for each line. Comment lines are not searched.
 fn placeables(text: &str) -> Vec<usize> {
     let mut found = Vec::new();
     let mut start = 0;
@@ -228,7 +229,7 @@ fn quoted(text: &str) -> Option<usize> {
     Some(text.len() - rest.len())
 }
 
-/// The text of a pattern. A text is one paragraph, so where a line of the file ends, a space goes on.
+/// The text of a pattern. Line breaks in the file become spaces, because a text is one paragraph.
 fn plain_text(pattern: &Pattern<&str>) -> Option<String> {
     let mut out = String::new();
     for element in &pattern.elements {
@@ -249,13 +250,13 @@ fn plain_text(pattern: &Pattern<&str>) -> Option<String> {
     Some(out)
 }
 
-/// A number from 1 as a list counts: without sign and leading zeros.
+/// A number from 1, written without a sign and without leading zeros.
 fn number(digits: &str) -> Option<u32> {
     let counted = digits.starts_with(|first| matches!(first, '1'..='9'));
     digits.parse().ok().filter(|_| counted)
 }
 
-/// The rung that a message `level-RUNG-name` or `level-RUNG-change` is for.
+/// The rung to which a message `level-RUNG-name` or `level-RUNG-change` belongs.
 fn level(id: &str) -> Option<&str> {
     let rest = id.strip_prefix("level-")?;
     rest.strip_suffix("-name").or_else(|| rest.strip_suffix("-change"))

@@ -1,7 +1,7 @@
-//! The exercises as TOML files with their texts in Fluent files beside them, one a language: read with every fault named by
-//! file and line; the shipped ones embedded.
+//! Reads exercises from TOML files, each with its texts in Fluent files next to it, one for each language. Every fault is
+//! reported with its file and line. The shipped exercises are compiled into the program.
 //!
-//! An exercise of a clinic's own goes through the same [`read`]. It may be one file: then its texts are in its TOML.
+//! A clinic's own exercise is read by the same [`read`]. It may be a single file, which then has the texts in its TOML.
 
 mod embedded;
 mod exercise;
@@ -21,26 +21,26 @@ use table::{Page, Table};
 use texts::Source;
 use toml::de::DeTable;
 
-/// Largest exercise file and largest language file that is read, in bytes.
+/// Size of the largest exercise file and the largest language file that are read, in bytes.
 pub const MAX_BYTES: usize = 64 * 1024;
 
-/// The texts of an exercise in one language.
+/// A file with the texts of an exercise in one language.
 #[derive(Debug, Clone, Copy)]
 pub struct TextFile<'a> {
     /// The language.
     pub lang: Lang,
-    /// The file's name; used in faults only.
+    /// The file's name, used only in faults.
     pub name: &'a str,
-    /// What is in the file.
+    /// The content of the file.
     pub text: &'a str,
 }
 
-/// The name of the language file beside an exercise file: `wall-sit.es.ftl` beside `wall-sit.toml`.
+/// The name of the language file that belongs to an exercise file: `wall-sit.es.ftl` for `wall-sit.toml`.
 pub fn text_file_name(exercise_file: &str, lang: Lang) -> String {
     format!("{}.{}.ftl", exercise_file.strip_suffix(".toml").unwrap_or(exercise_file), lang.code())
 }
 
-/// The exercise file to which a language file belongs by its name.
+/// The name of the exercise file that a language file belongs to.
 ///
 /// # Errors
 /// [`FaultKind::NoLanguage`] if the name does not end in a language of the catalogue.
@@ -49,11 +49,12 @@ pub fn exercise_file_name(text_file: &str) -> Result<String, FaultKind> {
     stem.map(|stem| format!("{stem}.toml")).ok_or(FaultKind::NoLanguage)
 }
 
-/// Reads one exercise from its TOML file and the language files `beside` it, one a language; without any, the TOML file
-/// has the texts. `file_name` is used in faults only.
+/// Reads one exercise from its TOML file and the language files `beside` it, one for each language. If there are none, the
+/// TOML file must have the texts. `file_name` is used only in faults.
 ///
 /// # Errors
-/// All faults that were found, those of the TOML file first, each file's in the order of its lines; never an empty list.
+/// All faults that were found: those of the TOML file first, then those of the other files, each in the order of its lines.
+/// The list is never empty.
 pub fn read(file_name: &str, text: &str, beside: &[TextFile]) -> Result<Exercise, Vec<Fault>> {
     let page = Page::new(file_name, text);
     if text.len() > MAX_BYTES {

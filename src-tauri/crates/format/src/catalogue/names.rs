@@ -1,11 +1,11 @@
-//! The words that stand for the domain's choices in an exercise file. Each list is the whole list.
+//! The words that mean the domain's choices in an exercise file. Each list is complete.
 
 use exercises::catalogue::Arms;
 use exercises::catalogue::Feet;
 use exercises::catalogue::{Contact, Eyes, Factor, Furniture, Kind, Landmark, Region, Sidedness, Surface, View};
 use std::sync::LazyLock;
 
-/// A word in a file and the value that it stands for.
+/// Words in a file, each with the value that it means.
 pub(super) type Names<T> = &'static [(&'static str, T)];
 
 pub(super) const REGIONS: Names<Region> = &[
@@ -18,7 +18,7 @@ pub(super) const REGIONS: Names<Region> = &[
     ("ankle", Region::Ankle),
 ];
 
-/// Each kind states its own name.
+/// The kinds by name; each kind defines its own name.
 pub(super) static KINDS: LazyLock<Vec<(&str, Kind)>> =
     LazyLock::new(|| Kind::ALL.iter().map(|kind| (kind.rules().name(), *kind)).collect());
 
@@ -45,7 +45,7 @@ pub(super) const EYES: Names<Eyes> = &[("open", Eyes::Open), ("closed", Eyes::Cl
 
 pub(super) const FEET: Names<Feet> = &[("bare", Feet::Bare), ("covered", Feet::Covered)];
 
-/// A hand that is in use is no instruction of an exercise.
+/// `HandInUse` is missing here, because an exercise never prescribes it.
 pub(super) const ARMS: Names<Arms> = &[("crossed", Arms::Crossed), ("on-hips", Arms::OnHips), ("free", Arms::Free)];
 
 pub(super) const VIEWS: Names<View> = &[("side", View::Side), ("front", View::Front), ("hand", View::Hand)];

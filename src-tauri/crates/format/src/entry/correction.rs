@@ -1,4 +1,4 @@
-//! A correction inside a log entry.
+//! A correction, as written in a log entry.
 
 use crate::codes::Code;
 use crate::parts::Date;
@@ -38,7 +38,7 @@ impl From<Correction> for CorrectionOut {
 }
 
 impl CorrectionOut {
-    /// What it says; `None` for a score above 10.
+    /// The correction; `None` if its score is above 10.
     pub(super) fn correction(self) -> Option<Correction> {
         Some(match self {
             CorrectionOut::Stands => Correction::Stands,

@@ -1,7 +1,7 @@
-//! The bytes of a log entry, as the patient's database keeps them: a version, then CBOR.
+//! The bytes of a log entry in the patient's database: a version, then CBOR.
 //!
-//! Entries are never rewritten, so an old version stays readable for good: a new part of an entry takes a new index, a new
-//! happening a new number, and an old one is never used again.
+//! Entries are never rewritten, so every old version must remain readable: a new part of an entry gets a new index, a new
+//! kind of event a new number, and old ones are never used again.
 
 mod correction;
 mod run;
@@ -28,13 +28,13 @@ pub const LATEST: u8 = 1;
 /// Why an entry cannot be read.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum EntryFault {
-    /// It is of a newer version.
+    /// The entry is of a newer version.
     #[error("entry of version {found}, known up to {LATEST}")]
     Newer {
-        /// Its version.
+        /// The entry's version.
         found: u8,
     },
-    /// It is no entry.
+    /// The bytes are not a log entry.
     #[error("not a log entry")]
     Malformed,
 }
@@ -92,21 +92,21 @@ impl From<SlotOut> for SlotRef {
     }
 }
 
-/// The bytes of what happened.
+/// Writes an event as bytes.
 ///
 /// # Panics
-/// Never for entries made by this program: their dates lie between 2020 and 2199, within which the clock's reader keeps every
-/// moment and the card's reader every plan.
+/// Never for events made by this program: their dates are between 2020 and 2199, because the system clock and cards are read
+/// only within that range.
 pub fn write(event: &LogEvent) -> Vec<u8> {
     let mut bytes = vec![LATEST];
     minicbor::encode(out(event), &mut bytes).expect("dates within 2020 to 2199, and a vector takes every byte");
     bytes
 }
 
-/// What happened, from its bytes.
+/// Reads an event from its bytes.
 ///
 /// # Errors
-/// [`EntryFault`] for a newer version or for bytes that are no entry.
+/// [`EntryFault`] if the version is newer or the bytes are not an entry.
 pub fn read(bytes: &[u8]) -> Result<LogEvent, EntryFault> {
     match bytes.split_first() {
         Some((&LATEST, rest)) => minicbor::decode(rest).ok().and_then(event).ok_or(EntryFault::Malformed),
@@ -223,7 +223,7 @@ mod tests {
         }
     }
 
-    /// One of each happening.
+    /// One event of each kind.
     fn all() -> Vec<LogEvent> {
         let slot = SlotRef { day: day(), item: ItemId(1), number: 8 };
         let hold = run(

@@ -1,4 +1,4 @@
-//! A run inside a log entry.
+//! A run, as written in a log entry.
 
 use super::SlotOut;
 use crate::cbor::AtMost;
@@ -11,8 +11,8 @@ use exercises::run::{Balance, HoldRecord, Run, RunEnd, SetRecord, SetUp, Trial, 
 use exercises::time::Stamp;
 use minicbor::{Decode, Encode};
 
-/// Most holds, sets or trials of one run, with room over what a dose may ask for. More are never written: an entry that
-/// cannot be read back would make the whole log unreadable.
+/// Largest number of holds, sets or trials in one run, more than a dose can prescribe. Any beyond it are not written, because
+/// an entry that cannot be read back would make the whole log unreadable.
 const MAX_PARTS: usize = 256;
 
 #[derive(Encode, Decode)]
@@ -111,7 +111,7 @@ impl From<&Work> for WorkOut {
 }
 
 impl RunOut {
-    /// The run, if its names are names.
+    /// The run; `None` if an id is not valid.
     pub(super) fn run(self) -> Option<Run> {
         Some(Run {
             id: RunId(self.id),

@@ -1,4 +1,4 @@
-//! What the sensor said about one trial, inside a log entry.
+//! What the motion sensor measured in one trial, as written in a log entry.
 
 use crate::cbor::AtMost;
 use crate::codes::Code;
@@ -7,7 +7,7 @@ use exercises::log::LogEvent;
 use exercises::sway::{AlternativeHold, Flag, Reason, ReportedFigures, Sensed, SourceKind};
 use minicbor::{Decode, Encode};
 
-/// Most flags or reasons, with room over what there is.
+/// Largest number of flags or reasons, more than there are.
 const MAX: usize = 32;
 
 #[derive(Encode, Decode)]
@@ -41,7 +41,7 @@ pub(super) struct SensedOut {
 #[derive(Encode, Decode)]
 struct OtherOut(#[n(0)] u32, #[n(1)] bool);
 
-/// Side to side, all round, path a second.
+/// Sway sideways, sway in the horizontal plane, path per second.
 #[derive(Encode, Decode)]
 pub(crate) struct ShownOut(#[n(0)] Option<u32>, #[n(1)] u32, #[n(2)] u32);
 

@@ -1,18 +1,18 @@
-//! The values of a JSON object.
+//! Reads the values of a JSON object.
 
 use super::{Entry, Node, Value};
 use exercises::file_fault::FaultKind;
 use serde::de::{Deserialize, Deserializer, MapAccess, SeqAccess, Visitor};
 use std::fmt;
 
-/// The value that a line of text is.
+/// The value in a line of text.
 ///
 /// # Errors
-/// What the parser says of its syntax, and at which character.
+/// The parser's message about the syntax, and the character at which it stopped.
 pub(crate) fn json(line: &str) -> Result<Value, FaultKind> {
     let node = serde_json::from_str(line).map_err(|error| {
         let said = error.to_string();
-        // The parser sees one line only, and would call each of them the first.
+        // The parser reads a single line and would report each as line 1.
         let detail = said.split(" at line 1 column ").next().unwrap_or_default().to_owned();
         FaultKind::NotJson { column: u32::try_from(error.column()).unwrap_or(u32::MAX).max(1), detail }
     })?;
@@ -20,7 +20,7 @@ pub(crate) fn json(line: &str) -> Result<Value, FaultKind> {
 }
 
 impl Value {
-    /// The value of a field, and every value of a list in it.
+    /// The value of a field; if it is a list, each of its values gets the field's name too.
     fn of_field(field: &str, node: Node) -> Value {
         let node = match node {
             Node::List(values) => Node::List(values.into_iter().map(|value| Value::of_field(field, value.node)).collect()),

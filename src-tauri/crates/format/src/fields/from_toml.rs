@@ -1,14 +1,14 @@
-//! The values of a TOML file.
+//! Reads the values of a TOML file.
 
 use super::{Entry, Node, Value};
 use exercises::file_fault::{FaultKind, FileFault};
 use toml::Spanned;
 use toml::de::{DeInteger, DeTable, DeValue};
 
-/// The table that the whole file is.
+/// The table that makes up the whole file.
 ///
 /// # Errors
-/// What the parser says of its syntax.
+/// The parser's message about the syntax.
 pub(crate) fn toml(text: &str) -> Result<Value, FileFault> {
     let top = DeTable::parse(text).map_err(|error| {
         let detail = error.message().replace('\n', ", ");

@@ -1,4 +1,5 @@
-//! Files of named values, TOML or JSON, read field by field: each value knows its place and its field, so that a fault names both.
+//! Reads files of named values, TOML or JSON, field by field. Each value knows its place in the file and its field, so that a
+//! fault can name both.
 
 mod from_json;
 mod from_toml;
@@ -12,22 +13,22 @@ use chrono::NaiveDate;
 use exercises::file_fault::{FaultKind, FileFault, ValueKind};
 use exercises::time::MinuteOfDay;
 
-/// Of what was found, as much is quoted in a fault, in characters.
+/// Largest number of characters that a fault quotes from the file.
 const MAX_QUOTED: usize = 40;
 
-/// A fault at a place of the text, before its line is counted.
+/// A fault at a place in the text, before its line number is known.
 #[derive(Debug)]
 pub(crate) struct Wrong {
-    /// The place, in bytes from the beginning; `None` where none is known.
+    /// The place, in bytes from the beginning; `None` if it is not known.
     pub at: Option<usize>,
-    /// The field whose value is wrong; empty where the kind says enough.
+    /// The field whose value is wrong; empty if the kind of fault says enough.
     pub field: String,
     /// What is wrong.
     pub kind: FaultKind,
 }
 
 impl Wrong {
-    /// The fault with its line in `text`.
+    /// The fault with its line number in `text`.
     pub fn in_text(self, text: &str) -> FileFault {
         let before = |at: usize| &text.as_bytes()[..at.min(text.len())];
         let line = self.at.map_or(0, |at| 1 + before(at).iter().filter(|byte| **byte == b'\n').count() as u32);
@@ -35,17 +36,17 @@ impl Wrong {
     }
 }
 
-/// A value with its place.
+/// A value and its place in the file.
 pub(crate) struct Value {
     at: Option<usize>,
-    /// The field that it is the value of, or one of the values; empty for the whole file.
+    /// The field to which the value belongs; empty for the whole file.
     field: String,
     node: Node,
 }
 
 enum Node {
     Text(String),
-    /// A whole number; one beyond 64 bits is the farthest.
+    /// A whole number. One that does not fit 64 bits becomes the largest or smallest that does.
     Whole(i64),
     Number(f64),
     Truth(bool),
@@ -67,12 +68,12 @@ impl Value {
         Wrong { field: self.field.clone(), ..self.wrong_here(kind) }
     }
 
-    /// A fault at the place of this value that needs no name of a field.
+    /// A fault at the place of this value, without the name of a field.
     pub fn wrong_here(&self, kind: FaultKind) -> Wrong {
         Wrong { at: self.at, field: String::new(), kind }
     }
 
-    /// The fault that this value is of another kind.
+    /// The fault that this value is not of the expected kind.
     pub fn wrong_kind(&self, expected: ValueKind) -> Wrong {
         let found = match self.node {
             Node::Text(_) => ValueKind::Text,
@@ -112,7 +113,7 @@ impl Value {
         fits.ok_or_else(|| self.wrong(FaultKind::NumberRange { least: 0, most }))
     }
 
-    /// A number from 0 to `most`, with decimals or without.
+    /// A number from 0 to `most`, with or without decimals.
     pub fn number(&self, most: i64) -> Result<f64, Wrong> {
         let number = match self.node {
             Node::Whole(number) => number as f64,
@@ -123,7 +124,7 @@ impl Value {
         fits.then_some(number).ok_or_else(|| self.wrong(FaultKind::NumberRange { least: 0, most }))
     }
 
-    /// The value of one of the words of a choice.
+    /// The value of a choice whose name this is.
     pub fn named<T: Named>(&self) -> Result<T, Wrong> {
         let found = self.text()?;
         names::find(found)
@@ -150,12 +151,12 @@ impl Value {
         day.ok_or_else(|| self.wrong(FaultKind::Date))
     }
 
-    /// A time of day, in minutes since midnight.
+    /// A time of day in minutes since midnight, 0 to 1439.
     pub fn minute(&self) -> Result<u16, Wrong> {
         self.text()?.parse().map(MinuteOfDay::minutes).map_err(|_| self.wrong(FaultKind::TimeOfDay))
     }
 
-    /// The fields of a table, each of which appears once.
+    /// The fields of a table; a repeated field is a fault.
     pub fn fields(&self) -> Result<Fields<'_>, Wrong> {
         let Node::Table(entries) = &self.node else { return Err(self.wrong_kind(ValueKind::Table)) };
         for (place, entry) in entries.iter().enumerate() {
@@ -170,13 +171,13 @@ impl Value {
 
 /// The fields of a table.
 pub(crate) struct Fields<'a> {
-    /// The table itself, for faults of it as a whole.
+    /// The table itself, for faults of the whole table.
     pub table: &'a Value,
     entries: &'a [Entry],
 }
 
 impl<'a> Fields<'a> {
-    /// Refuses a field that is not in `allowed`.
+    /// Refuses fields that are not in `allowed`.
     pub fn only(&self, allowed: &[&str]) -> Result<(), Wrong> {
         let Some(other) = self.entries.iter().find(|entry| !allowed.contains(&entry.value.field.as_str())) else {
             return Ok(());
@@ -185,34 +186,34 @@ impl<'a> Fields<'a> {
         Err(Wrong { at: other.at, field: String::new(), kind })
     }
 
-    /// The value of a field; JSON's null counts as none.
+    /// The value of a field; `None` if it is missing or JSON's `null`.
     pub fn optional(&self, name: &str) -> Option<&'a Value> {
         let entry = self.entries.iter().find(|entry| entry.value.field == name)?;
         Some(&entry.value).filter(|value| !matches!(value.node, Node::Nothing))
     }
 
-    /// The value of a field that has to be there.
+    /// The value of a field, which must be present.
     pub fn required(&self, name: &str) -> Result<&'a Value, Wrong> {
         self.optional(name).ok_or_else(|| self.table.wrong_here(FaultKind::MissingField { field: name.to_owned() }))
     }
 
-    /// The value of a field, if it is there, read by `read`.
+    /// The value of a field, if present, converted by `read`.
     pub fn maybe<T>(&self, name: &str, read: impl FnOnce(&'a Value) -> Result<T, Wrong>) -> Result<Option<T>, Wrong> {
         self.optional(name).map(read).transpose()
     }
 
-    /// Each value of a list, read by `read`; none where the field is not there.
+    /// The values of a list, converted by `read`; none if the field is missing.
     pub fn each<T>(&self, name: &str, read: impl FnMut(&Value) -> Result<T, Wrong>) -> Result<Vec<T>, Wrong> {
         self.optional(name).map_or(Ok(Vec::new()), |list| list.each(read))
     }
 
-    /// The fault that exactly one of `fields` is needed.
+    /// The fault that exactly one of `fields` is required.
     pub fn one_of(&self, fields: &[&str]) -> Wrong {
         self.table.wrong_here(FaultKind::OneOfFields { fields: owned(fields) })
     }
 }
 
-/// Text that was found in a file, short enough for a fault, and without characters that cannot be shown.
+/// Text from a file, shortened for a fault, with control characters replaced.
 pub(crate) fn quoted(text: &str) -> String {
     let shown = |character: char| if character.is_control() { char::REPLACEMENT_CHARACTER } else { character };
     text.chars().take(MAX_QUOTED).map(shown).collect()

@@ -1,9 +1,9 @@
-//! The frames of one sealing, as they come.
+//! Collects the frames of one summary as they are read.
 
 use super::{Frame, FrameFault, Transfer};
 use std::collections::BTreeMap;
 
-/// What has come of one sealing.
+/// The frames of one summary that have been read so far.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Gathered {
     transfer: Transfer,
@@ -12,17 +12,17 @@ pub struct Gathered {
 }
 
 impl Gathered {
-    /// Begins with one frame, whichever it is.
+    /// Starts with any one of the frames.
     pub fn begin(frame: Frame) -> Gathered {
         let Frame { transfer, place, of, part } = frame;
         Gathered { transfer, of, parts: BTreeMap::from([(place, part)]) }
     }
 
-    /// Takes another frame in; one that came before changes nothing.
+    /// Adds another frame; one that was read before changes nothing.
     ///
     /// # Errors
-    /// [`FrameFault::NotAFrame`] for a frame of another sealing, [`FrameFault::Damaged`] for one that says otherwise than
-    /// those that came before. Then nothing has changed.
+    /// [`FrameFault::NotAFrame`] for a frame of another summary, [`FrameFault::Damaged`] for one that contradicts those read
+    /// before. Nothing is changed in either case.
     pub fn take(&mut self, frame: Frame) -> Result<(), FrameFault> {
         if frame.transfer != self.transfer {
             return Err(FrameFault::NotAFrame);
@@ -35,22 +35,22 @@ impl Gathered {
         Ok(())
     }
 
-    /// So many have come.
+    /// Number of different frames read so far.
     pub fn have(&self) -> u8 {
         u8::try_from(self.parts.len()).expect("no more than the frames of one sealing")
     }
 
-    /// So many there are.
+    /// Number of frames that the summary has.
     pub fn of(&self) -> u8 {
         self.of
     }
 
-    /// Which ones have not come, ascending.
+    /// The frames that are still missing, by place, ascending.
     pub fn missing(&self) -> Vec<u8> {
         (1..=self.of).filter(|place| !self.parts.contains_key(place)).collect()
     }
 
-    /// What was cut, once all have come.
+    /// The whole encrypted summary, once all frames have been read.
     pub fn whole(&self) -> Option<Vec<u8>> {
         self.missing().is_empty().then(|| self.parts.values().flatten().copied().collect())
     }

@@ -1,14 +1,15 @@
-//! Frames, version 1: a sealed summary cut into a few pictures, each a QR code that is read by itself, in any order.
+//! Frames, version 1: an encrypted summary, cut into a few QR codes that are read one by one in any order.
 //!
 //! ```text
-//! frame    version | transfer, 8 | place, from 1 | of so many | CRC-32 | part
+//! frame    version | transfer, 8 | place, from 1 | number of frames | CRC-32 | part
 //! as text  the word CARRYOVER-SUMMARY, a space, Base45 (RFC 9285) of the frame
 //! ```
 //!
-//! The check sum (the one of RFC 1952, big-endian) covers the frame without itself. The transfer is a random name for one
-//! sealing: parts of two summaries never make a third, and it says nothing about plan or person. ISO/IEC 18004 has a way of
-//! its own to spread a text over several codes (structured append), but many readers do not know it. A frame keeps nothing
-//! secret and proves nothing: what it carries is sealed, and only opening that says whether it is whole and from whom.
+//! The check sum (the one of RFC 1952, big-endian) covers the frame except itself. The transfer is a random number for one
+//! encrypted summary. It prevents parts of two summaries from being put together, and it says nothing about the plan or the
+//! person. ISO/IEC 18004 has its own way to spread a text over several codes (structured append), but many readers do not
+//! support it. A frame protects and proves nothing by itself: what it carries is encrypted, and only decrypting it shows
+//! whether it is complete and who it is from.
 
 mod gathered;
 
@@ -16,74 +17,77 @@ pub use gathered::Gathered;
 
 use crate::card::strict_base45;
 
-/// The newest version that this program writes and reads.
+/// The newest version, which this program writes and reads.
 pub const VERSION: u8 = 1;
-/// Most frames of one summary: more pages than that nobody holds before a camera without losing the thread.
+/// Largest number of frames of one summary; people lose track if they have to hold more pages before a camera.
 pub const MAX_FRAMES: u8 = 8;
-/// Most bytes of a part: with its head and the word it fills a code of version 22 at level L, which is 1460 characters.
+/// Largest number of bytes in a part. With its header and the word it fills a code of version 22 at level L, which is 1460
+/// characters.
 pub const MAX_PART: usize = 945;
-/// A part that still fits the same code at level M (1134 characters), which a reflection on a screen spoils less easily.
+/// Number of bytes in a part that still fits the same code at level M (1134 characters), which is less easily spoilt by a
+/// reflection on a screen.
 const GOOD_PART: usize = 729;
-/// Most bytes of a sealed summary that goes as frames.
+/// Largest number of bytes in an encrypted summary that can be sent as frames.
 pub const MAX_WHOLE: usize = MAX_FRAMES as usize * MAX_PART;
-/// Most bytes of a frame's text, with room for white space around it.
+/// Largest number of bytes in a frame's text, including white space around it.
 const MAX_TEXT: usize = 2048;
 
-/// Stands before the frame, with a space: it keeps a phone's camera from taking the code for a web address.
+/// The word and the space before the frame. Because of them a phone's camera does not take the code for a web address.
 const WORD: &str = "CARRYOVER-SUMMARY ";
-/// Version, transfer, place, count, check sum.
+/// Number of bytes in the header: version, transfer, place, number of frames, check sum.
 const HEAD: usize = 1 + 8 + 1 + 1 + 4;
 
-/// A random name for one sealing.
+/// A random number that identifies one encrypted summary.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Transfer(pub [u8; 8]);
 
-/// Why a text is no frame, or why a summary cannot go as frames.
+/// Why a text is not a frame, or why a summary cannot be sent as frames.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum FrameFault {
-    /// Something else.
+    /// It is something else.
     #[error("not a frame of a summary")]
     NotAFrame,
-    /// A part of it is missing or was changed, or it contradicts another frame of its transfer.
+    /// A part of the frame is missing or was changed, or it contradicts another frame of the same transfer.
     #[error("a damaged frame")]
     Damaged,
-    /// Of a version that this program does not know.
+    /// The frame is of a version that this program does not know.
     #[error("version {found}, newer than {VERSION}")]
     NewerVersion {
-        /// Its version.
+        /// The frame's version.
         found: u8,
     },
-    /// More than frames carry.
+    /// The data is larger than frames can carry.
     #[error("larger than the {most} bytes that frames carry")]
     TooBig {
-        /// The limit that it breaks, in bytes.
+        /// The limit that was exceeded, in bytes.
         most: usize,
     },
 }
 
-/// One frame, read.
+/// One frame that was read.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Frame {
-    /// The sealing that it belongs to.
+    /// The encrypted summary that the frame belongs to.
     pub transfer: Transfer,
-    /// Which one it is, from 1.
+    /// The frame's place among the frames, from 1.
     pub place: u8,
-    /// Of how many.
+    /// Number of frames.
     pub of: u8,
     part: Vec<u8>,
 }
 
-/// Cuts what is sealed into frames, as texts in their order; as few as are read well, all about equally long.
+/// Cuts an encrypted summary into frames and returns their texts in order: as few frames as can be read well, all of about
+/// the same length.
 ///
 /// # Errors
-/// [`FrameFault::TooBig`] over [`MAX_WHOLE`] bytes.
+/// [`FrameFault::TooBig`] for more than [`MAX_WHOLE`] bytes.
 pub fn split(sealed: &[u8], transfer: Transfer) -> Result<Vec<String>, FrameFault> {
     if sealed.len() > MAX_WHOLE {
         return Err(FrameFault::TooBig { most: MAX_WHOLE });
     }
     let of = sealed.len().div_ceil(GOOD_PART).clamp(1, MAX_FRAMES.into());
     let parts = sealed.chunks(sealed.len().div_ceil(of).max(1));
-    // Parts are rounded up, so that there may be one less than reckoned.
+    // The length of a part was rounded up, so there may be one part fewer than computed.
     let of = u8::try_from(parts.len()).expect("at most as many as reckoned");
     Ok((1..=of).zip(parts).map(|(place, part)| text(&Frame { transfer, place, of, part: part.to_vec() })).collect())
 }
@@ -104,10 +108,10 @@ fn sum(head: &[u8], part: &[u8]) -> u32 {
     sum.finalize()
 }
 
-/// Reads the text of one code.
+/// Reads the text of one QR code.
 ///
 /// # Errors
-/// [`FrameFault`]; [`FrameFault::NotAFrame`] for whatever does not begin with the word.
+/// [`FrameFault`]; [`FrameFault::NotAFrame`] for any text that does not begin with the word.
 pub fn read(text: &str) -> Result<Frame, FrameFault> {
     let text = text.trim_start_matches('\u{FEFF}').trim();
     let groups = text.strip_prefix(WORD).ok_or(FrameFault::NotAFrame)?;

@@ -1,8 +1,8 @@
-//! Trials of a motion sensor as CSV: the header `t_s,ax,ay,az`, then one sample a line.
+//! Trials of a motion sensor as CSV: the header `t_s,ax,ay,az`, then one sample on each line.
 //!
-//! Time in seconds on a monotonic clock; acceleration with gravity in m/s2 along the device's axes: x to the right of the
-//! screen, y to its top, z out of it; a phone that lies flat, screen up, reads +9.8 on z. A value may be `nan` or `inf`,
-//! as a sensor may have nothing to say: the processing drops such rows, and counts them.
+//! The time is in seconds on a clock that never goes back. The acceleration, including gravity, is in m/s2 along the device's
+//! axes: x to the right of the screen, y to its top, z out of it; a phone that lies flat with the screen up has +9.8 on z. A
+//! value may be `nan` or `inf`, because a sensor may have no value; the processing drops such rows and counts them.
 
 use crate::number_csv::{Shape, number};
 use exercises::file_fault::FileFault;
@@ -10,15 +10,15 @@ use exercises::sway::{Sample, parameters};
 
 /// The first line.
 pub const HEADER: &str = "t_s,ax,ay,az";
-/// Longest file that is read, in bytes.
+/// Size of the largest file that is read, in bytes.
 pub const MAX_BYTES: usize = 16 * 1024 * 1024;
-/// Most samples that are read: as many as are processed.
+/// Largest number of samples that are read; the processing takes no more.
 pub const MAX_ROWS: usize = parameters::MAX_SAMPLES;
 
 const SHAPE: Shape<4> = Shape { header: HEADER, most_bytes: MAX_BYTES, most_rows: MAX_ROWS };
 
-/// Reads the samples of one trial, in the order of the file. Their order and rate are not looked at here: the processing
-/// does that, and answers with a verdict.
+/// Reads the samples of one trial, in the order of the file. Their order and rate are not checked here; the processing does
+/// that and gives a verdict.
 ///
 /// # Errors
 /// The first [`FileFault`] of the file.

@@ -1,16 +1,16 @@
-//! A clinic's own table of norms as somebody writes it by hand: TOML.
+//! A clinic's own table of norms, written by hand as TOML.
 //!
-//! [`EXAMPLE`] is one with comments, its figures invented.
+//! [`EXAMPLE`] is a table with comments and invented figures.
 
 mod read;
 
 pub use read::read;
 
-/// Longest file that is read, in bytes.
+/// Size of the largest file that is read, in bytes.
 pub const MAX_BYTES: u64 = 64 * 1024;
-/// Most rows of a table.
+/// Largest number of rows in a table.
 pub const MAX_ROWS: usize = 500;
-/// Longest source, in characters.
+/// Length of the longest source, in characters.
 pub const MAX_SOURCE: usize = 200;
 
 /// A valid table with comments, to start from.

@@ -1,4 +1,4 @@
-//! From the file's words to a table.
+//! Reads a table of norms from the text of its file.
 
 use super::{MAX_ROWS, MAX_SOURCE};
 use crate::fields::{self, Fields, Value, Wrong};
@@ -6,16 +6,16 @@ use exercises::catalogue::Surface;
 use exercises::file_fault::{FaultKind, FileFault, NormsFault};
 use exercises::norms::{Ages, Cap, ClinicRow, ClinicTable, Conditions, Norms, Published, Statistic, TableFault};
 
-/// Longest time that may be in a table, in seconds.
+/// The longest time allowed in a table, in seconds.
 const MAX_SECONDS: u16 = 600;
-/// Most tries of which one figure is made.
+/// Largest number of trials from which one figure is made.
 const MAX_TRIES: u8 = 20;
 const FIELDS: [&str; 11] = ["ages", "eyes", "surface", "feet", "arms", "statistic", "cap", "people", "mean", "sd", "median"];
 
 /// Reads a table.
 ///
 /// # Errors
-/// One [`FileFault`] of the file, the first that is come upon.
+/// The first [`FileFault`] that is found in the file.
 pub fn read(text: &str) -> Result<ClinicTable, FileFault> {
     let file = fields::toml(text)?;
     table(&file).map_err(|wrong| wrong.in_text(text))
@@ -37,7 +37,7 @@ fn table(file: &Value) -> Result<ClinicTable, Wrong> {
     }
 }
 
-/// What the domain refuses, at the row that it names.
+/// The domain's objection, reported at the row that it is about.
 fn unsound(fault: TableFault, rows: &[Value]) -> Wrong {
     let (row, kind) = match fault {
         TableFault::NoSource => return whole_file(FaultKind::Norms(NormsFault::Source { most: MAX_SOURCE as u32 })),
@@ -97,7 +97,7 @@ fn surface(value: &Value) -> Result<Surface, Wrong> {
     }
 }
 
-/// Whole years in plain digits.
+/// A number of whole years in plain digits.
 fn whole(text: &str) -> Option<u8> {
     text.bytes().all(|byte| byte.is_ascii_digit()).then(|| text.parse().ok()).flatten()
 }
@@ -157,7 +157,7 @@ mod tests {
         assert_eq!(table.rows[1].published, Published::Median { median_s: 18.5 });
     }
 
-    /// The example with one change is refused at the changed line, for that field and reason.
+    /// Checks that the example with one change is refused at the changed line, for that field and reason.
     #[track_caller]
     fn refused(from: &str, to: &str, field: &str, kind: FaultKind) {
         let at = EXAMPLE.find(from).unwrap_or_else(|| panic!("{from:?} is part of the example"));

@@ -1,4 +1,4 @@
-//! The table of what the person put right.
+//! The table of the entries that the person corrected.
 
 use super::tables::{some, table, yes};
 use super::{OwnData, moment};
@@ -31,7 +31,7 @@ fn line(all: &[Entry], entry: &Entry) -> Option<[String; 9]> {
     Some([entry.plan.to_string(), entry.n.to_string(), at, day, n.to_string(), kind.into(), said, how.into(), now])
 }
 
-/// The kind of what was said, and its value.
+/// The kind of an event, and its value.
 fn said(event: &LogEvent) -> (&'static str, String) {
     match event {
         LogEvent::Pain { score, .. } => ("pain", score.to_string()),

@@ -25,7 +25,7 @@ pub(super) fn entry(entry: &Entry) -> Value {
     Value::Object(all)
 }
 
-/// What happened, and what belongs to it.
+/// The name of an event, and its details.
 fn event(event: &LogEvent) -> (&'static str, Value) {
     match event {
         LogEvent::Opened => ("opened", json!({})),
@@ -53,7 +53,7 @@ fn event(event: &LogEvent) -> (&'static str, Value) {
     }
 }
 
-/// The entry that was a mistake, and what it should have been: what stands beside `as` is new.
+/// The entry that was corrected, and how; the values next to `as` are the new ones.
 fn correction(entry: u32, to: Correction) -> Value {
     match to {
         Correction::Stands => json!({ "entry": entry, "as": "first_said" }),
@@ -88,7 +88,7 @@ fn run(run: &Run) -> Value {
     })
 }
 
-/// The parts of a run under the name that its kind has for them, by the form in which they are kept.
+/// The parts of a run, under the name that the run's kind gives to them.
 fn done(run: &Run) -> Value {
     let parts: Vec<Value> = match &run.work {
         Work::Timed(parts) => {
@@ -135,7 +135,7 @@ fn sensed(run: u32, trial: u16, sensed: &Sensed, detail: &str) -> Value {
         "to_be_confirmed": sensed.to_be_confirmed(),
         "touch_downs": sensed.touch_downs,
         "figures": figures,
-        // Text that is no JSON is kept as it is.
+        // A text that is not JSON is kept as text.
         "detail": serde_json::from_str::<Value>(detail).unwrap_or_else(|_| Value::String(detail.to_owned())),
     })
 }

@@ -1,5 +1,5 @@
-//! Everything that a patient's copy holds about its person, for that person: one JSON file with all of it, and tables for a
-//! spreadsheet. Plain, not sealed; the pairing secret and keys are not among it.
+//! Everything that a patient's copy holds about the patient, exported for that person: one JSON file with all of it, and
+//! tables for a spreadsheet. The files are not encrypted; the pairing secret and keys are not in them.
 //!
 //! # `everything.json`, version 1
 //! One object:
@@ -46,16 +46,16 @@ use std::collections::BTreeMap;
 /// The version of `everything.json`.
 pub const VERSION: u8 = 1;
 
-/// One plan with everything that the copy holds about it.
+/// One plan, with everything that the copy holds about it.
 #[derive(Debug, Clone)]
 pub struct PlanData<'a> {
-    /// The clinic's fingerprint.
+    /// The fingerprint of the clinic's key.
     pub fingerprint: String,
-    /// All revisions taken, as their cards say.
+    /// All revisions that were taken, as their cards give them.
     pub revisions: &'a BTreeMap<u16, Plan>,
-    /// The one in force, with the schedules agreed to, and its history.
+    /// The revision in force, with the schedules agreed to, and its history.
     pub followed: &'a Followed,
-    /// The exercises.
+    /// The catalogue with the plan's exercises.
     pub catalogue: &'a Catalogue,
     /// How the slots of all days until now went.
     pub days: Vec<ItemDay>,
@@ -66,9 +66,9 @@ pub struct PlanData<'a> {
 pub struct OwnData<'a> {
     /// The program's version.
     pub program: &'a str,
-    /// The moment of writing.
+    /// When the files are written.
     pub made: Stamp,
-    /// This copy's log.
+    /// The id of this copy's log.
     pub log: LogId,
     /// The person's language.
     pub lang: Lang,
@@ -76,11 +76,11 @@ pub struct OwnData<'a> {
     pub plans: Vec<PlanData<'a>>,
     /// The whole log.
     pub entries: &'a [Entry],
-    /// What was chosen about reminders.
+    /// The person's settings for reminders.
     pub reminders: &'a Settings,
 }
 
-/// The files, by name.
+/// The files, each with its name.
 pub fn files(own_data: &OwnData<'_>) -> Vec<(&'static str, Vec<u8>)> {
     vec![
         ("everything.json", everything(own_data)),
@@ -112,7 +112,7 @@ fn everything(own_data: &OwnData<'_>) -> Vec<u8> {
     bytes
 }
 
-/// RFC 3339 with the offset that was in force.
+/// The moment as RFC 3339, with the offset that applied then.
 fn moment(stamp: Stamp) -> String {
     let utc = DateTime::from_timestamp_millis(stamp.utc_ms).unwrap_or_default();
     match FixedOffset::east_opt(stamp.offset_s) {
@@ -121,7 +121,7 @@ fn moment(stamp: Stamp) -> String {
     }
 }
 
-/// "09:00"; minutes past midnight wrap.
+/// A time of day such as "09:00"; minutes from 1440 on are on the next day.
 fn clock(minute: u16) -> String {
     MinuteOfDay::on_the_clock(minute).to_string()
 }

@@ -27,7 +27,7 @@ pub(super) fn plan(held: &PlanData<'_>, lang: Lang) -> Value {
     })
 }
 
-/// Items with the schedule agreed to.
+/// Items with the schedules that the patient agreed to.
 pub(super) fn agreed(all: &[(ItemId, Schedule)]) -> Vec<Value> {
     all.iter().map(|(item, schedule)| json!({ "item": item.0, "schedule": self::schedule(schedule) })).collect()
 }
@@ -69,7 +69,7 @@ fn item(item: &Item) -> Value {
     })
 }
 
-/// `taken` is left out where the card does not say.
+/// A stance time; `taken` is left out if the card does not give the day.
 fn stance(one: &exercises::plan::StanceBaseline) -> Value {
     let mut stance = json!({
         "leg": name(&one.leg),
@@ -84,7 +84,7 @@ fn stance(one: &exercises::plan::StanceBaseline) -> Value {
     stance
 }
 
-/// A known line by its name, the clinician's own as it stands.
+/// A line of the fixed list by its name; a line that the clinician wrote as it is.
 fn aftercare(line: &Aftercare) -> &str {
     match line {
         Aftercare::Own(text) => text,

@@ -1,4 +1,4 @@
-//! The tables.
+//! The tables for a spreadsheet.
 
 use super::{OwnData, PlanData, clock, moment, seconds};
 use crate::names::name;
@@ -10,7 +10,7 @@ use exercises::plan::BodySide;
 use exercises::run::{Run, TrialEnd, Work};
 use exercises::summary::ItemDay;
 
-/// Lines of cells, with a header.
+/// A table as CSV, from its header and its lines.
 pub(super) fn table<const N: usize>(header: [&str; N], lines: impl Iterator<Item = [String; N]>) -> Vec<u8> {
     const WHOLE: &str = "a vector takes every line, and all of them have the same cells";
     let mut out = WriterBuilder::new().terminator(Terminator::CRLF).from_writer(Vec::new());
@@ -19,7 +19,7 @@ pub(super) fn table<const N: usize>(header: [&str; N], lines: impl Iterator<Item
     out.into_inner().expect(WHOLE)
 }
 
-/// A text as a cell: spreadsheets run what begins like a formula, whoever wrote it (OWASP, CSV injection).
+/// A text as a cell. It is kept from looking like a formula, because spreadsheets would run it (OWASP, CSV injection).
 fn text(plain: &str) -> String {
     let formula = plain.trim_start_matches(' ').starts_with(['=', '+', '-', '@', '\t', '\r', '\n', '＝', '＋', '－', '＠']);
     if formula { format!("'{plain}") } else { plain.to_owned() }
@@ -42,7 +42,7 @@ impl PlanData<'_> {
         self.followed.plan.header.id.to_string()
     }
 
-    /// The exercise that an item was last.
+    /// The exercise of an item, from the newest revision that has the item.
     fn exercise(&self, item: ItemId) -> String {
         let mut newest = self.revisions.values().rev().filter_map(|plan| plan.item(item));
         some(newest.next().map(|item| &item.exercise))
@@ -72,7 +72,7 @@ pub(super) fn runs(own_data: &OwnData<'_>) -> Vec<u8> {
     table(RUNS, lines)
 }
 
-/// What one hold, set or trial has in the columns from `side` on.
+/// The columns from `side` on, for one hold, set or trial.
 type Part = [String; 10];
 
 fn run_lines(plan: &str, run: &Run) -> Vec<[String; 22]> {
@@ -106,7 +106,7 @@ fn run_lines(plan: &str, run: &Run) -> Vec<[String; 22]> {
         ]
     };
     if parts.is_empty() {
-        // Begun, and nothing done: that is something that happened, too.
+        // A run in which nothing was done is listed too.
         return vec![line(None, Part::default())];
     }
     parts.into_iter().enumerate().map(|(at, part)| line(Some(at + 1), part)).collect()

@@ -1,16 +1,16 @@
-//! The doses among an item's fields: each is under the name of its kind, with the fields that the kind states.
+//! Reads the dose among an item's fields. It has the name of its kind, and the fields that the kind defines.
 
 use crate::fields::{Fields, Value, Wrong};
 use exercises::catalogue::kind::DoseField;
 use exercises::catalogue::{Dose, Kind};
 use exercises::file_fault::ValueKind;
 
-/// The names under which a dose can be given.
+/// The field names that can hold a dose.
 pub(super) fn names() -> Vec<&'static str> {
     Kind::ALL.iter().map(|kind| kind.rules().name()).collect()
 }
 
-/// The only dose of an item.
+/// The item's dose; exactly one must be given.
 pub(super) fn only(item: &Fields<'_>) -> Result<Dose, Wrong> {
     let given = Kind::ALL.iter().filter_map(|kind| Some((*kind, item.optional(kind.rules().name())?)));
     match given.collect::<Vec<_>>()[..] {
@@ -39,7 +39,7 @@ fn dose(kind: Kind, value: &Value) -> Result<Dose, Wrong> {
             values.push(number(value, field)?);
         }
     }
-    // Each value fits the room of its field, so that nothing is left to refuse.
+    // Each value has been checked to fit its field, so this cannot fail.
     Dose::from_values(kind, &values).ok_or_else(|| value.wrong_kind(ValueKind::Table))
 }
 

@@ -1,4 +1,4 @@
-//! One item of the file: its fields, and what they mean.
+//! Reads one item of the file.
 
 use super::doses;
 use super::read::days;
@@ -9,11 +9,11 @@ use exercises::id::{ComplaintId, ItemId};
 use exercises::plan::{DEFAULT_PAIN_LIMIT, Item, Pattern, Schedule, Side};
 use exercises::score::Score;
 
-/// The fields besides the dose.
+/// The fields of an item, apart from the dose.
 const FIELDS: [&str; 11] =
     ["number", "exercise", "rung", "side", "every", "at", "days", "pain_limit", "may_step", "serves", "note"];
 
-/// The item that the fields describe.
+/// Reads an item from its fields.
 pub(super) fn item(value: &Value) -> Result<Item, Wrong> {
     let item = value.fields()?;
     item.only(&[&FIELDS[..], &doses::names()].concat())?;

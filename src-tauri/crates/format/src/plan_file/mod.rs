@@ -1,7 +1,7 @@
-//! A plan as a clinician writes it by hand: TOML.
+//! A plan written by hand as TOML.
 //!
-//! [`example`] prints one with comments; what a card carries beyond it (id, revision, clinic, day of issue, the edition of
-//! each exercise) is set when it is issued.
+//! [`example`] returns a plan with comments. What a card has in addition (id, revision, clinic, day of issue, the revision of
+//! each exercise) is set when the card is issued.
 
 mod doses;
 mod item;
@@ -9,7 +9,7 @@ mod read;
 
 pub use read::read;
 
-/// Longest file that is read, in bytes.
+/// Size of the largest file that is read, in bytes.
 pub const MAX_BYTES: u64 = 256 * 1024;
 
 /// A valid plan with comments, to start from.

@@ -1,4 +1,4 @@
-//! From the file's words to a plan.
+//! Reads a plan from the text of its file.
 
 use crate::fields::{self, Value, Wrong};
 use crate::names;
@@ -11,10 +11,10 @@ use exercises::score::Score;
 
 const FIELDS: [&str; 9] = ["review", "age", "absent", "aftercare", "clear", "complaint", "activity", "item", "stance"];
 
-/// Reads a prescription. The editions of exercises are 0 until it is issued; `today` is the day of issue.
+/// Reads a prescription. The exercises' revisions are 0 until the plan is issued; `today` is the day of issue.
 ///
 /// # Errors
-/// One [`FileFault`] of the file, the first that is come upon. Ranges of doses and the gates of balance are not looked at here:
+/// The first [`FileFault`] that is found in the file. The ranges of doses and the rules for balance are not checked here;
 /// `exercises::plan::check` does that.
 pub fn read(text: &str, today: NaiveDate) -> Result<Prescription, FileFault> {
     let file = fields::toml(text)?;
@@ -99,7 +99,7 @@ fn line_of_aftercare(value: &Value) -> Result<Aftercare, Wrong> {
     Ok(names::find(line).unwrap_or_else(|| Aftercare::Own(line.to_owned())))
 }
 
-/// An alarm's name, `0123456789abcdef:42`.
+/// The id of an alarm, such as `0123456789abcdef:42`.
 fn entry(value: &Value) -> Result<EntryRef, Wrong> {
     let parsed = value.text()?.split_once(':').and_then(|(log, n)| {
         let bytes = u64::from_str_radix(log, 16).ok().filter(|_| log.len() == 16)?;
@@ -130,7 +130,7 @@ mod tests {
         assert_eq!(plan.items[0].schedule.pattern, Pattern::Every { minutes: 60, from: 540, to: 1020 });
     }
 
-    /// The example with one change is refused at the changed line, for that field and reason.
+    /// Checks that the example with one change is refused at the changed line, for that field and reason.
     #[track_caller]
     fn refused(from: &str, to: &str, field: &str, kind: FaultKind) {
         let text = example().replacen(from, to, 1);
@@ -181,7 +181,7 @@ mod tests {
         assert!(matches!(broken.kind, FaultKind::NotToml { .. }) && broken.line > 60, "{broken:?}");
         let missing = |field: &str| FaultKind::MissingField { field: field.into() };
         assert_eq!(read("", today()), Err(FileFault::at(1, missing("review"))));
-        // It is missing in its table, whose line is named.
+        // The line of the table in which it is missing is reported.
         let table = "[[stance]]\nleg = \"left\"";
         refused(table, "[[stance]]", "", missing("leg"));
     }

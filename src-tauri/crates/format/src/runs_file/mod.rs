@@ -1,4 +1,4 @@
-//! What somebody did, one JSON object a line: how tests and scripts put a history into a patient's copy.
+//! What somebody did, as one JSON object on each line. Tests and scripts use it to put a history into a patient's copy.
 
 use crate::fields::{self, Fields, Value, Wrong, quoted};
 use crate::names;
@@ -11,74 +11,74 @@ use exercises::run::{SetUp, TrialEnd};
 use exercises::score::Score;
 use exercises::time::Stamp;
 
-/// Longest file that is read, in bytes.
+/// Size of the largest file that is read, in bytes.
 pub const MAX_BYTES: u64 = 64 * 1024 * 1024;
 
-/// Most holds, sets or trials of one run.
+/// Largest number of holds, sets or trials in one run.
 const MAX_PARTS: usize = 64;
 
-/// Years in which something can have been done: those that a log can hold.
+/// The years that a log can hold.
 const YEARS: std::ops::Range<i32> = 2020..2199;
 
-/// Something that was done at a moment.
+/// Something that was done at a certain moment.
 #[derive(Debug, Clone, PartialEq)]
 pub struct RunsFileEntry {
-    /// The line that says so, from 1.
+    /// The number of its line in the file, from 1.
     pub line: u32,
-    /// When.
+    /// When it was done.
     pub at: Stamp,
-    /// What.
+    /// What was done.
     pub event: RunsFileEvent,
 }
 
-/// What was done.
+/// What was done, as one line says it.
 #[derive(Debug, Clone, PartialEq)]
 pub enum RunsFileEvent {
-    /// A run of an item. Timed live unless `live` is false.
+    /// A run of an item.
     Run {
-        /// The item.
+        /// The item that was done.
         item: ItemId,
-        /// Timed live.
+        /// Whether it was timed while it was done (true if the file does not say); otherwise it was written in afterwards.
         live: bool,
-        /// What was done in it.
+        /// What was done in the run.
         parts: Parts,
     },
-    /// The slot of this item that is open at that moment was skipped.
+    /// The slot of this item that was open at that moment was skipped.
     Skipped {
         /// The item.
         item: ItemId,
-        /// Why.
+        /// The reason.
         reason: Barrier,
     },
-    /// What goes into the log as it is written: opening the program, an answer, days off, something that is wrong.
+    /// An event that goes into the log unchanged: opening the program, an answer, days off, or something that was wrong.
     Entry(LogEvent),
 }
 
-/// What was done in a run. Sides follow from the plan.
+/// What was done in a run. The sides are taken from the plan.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Parts {
     /// Milliseconds of each hold.
     Held(Vec<u32>),
     /// Repetitions of each set: done, failed.
     Counted(Vec<(u8, u8)>),
-    /// Balance trials.
+    /// The trials of a balance exercise.
     Trials {
-        /// Where the phone was, where that is said.
+        /// Where the phone was; `None` if the file does not say.
         phone: Option<SetUp>,
-        /// Leg, milliseconds, end of each.
+        /// The leg, the milliseconds and the end of each trial.
         each: Vec<(BodySide, u32, TrialEnd)>,
     },
 }
 
-/// The reason of that name.
+/// The reason with that name.
 ///
 /// # Errors
-/// The names that there are.
+/// All names of reasons.
 pub fn reason(name: &str) -> Result<Barrier, Vec<String>> {
     names::find(name).ok_or_else(names::all::<Barrier>)
 }
 
-/// What a line can say that was done, with the fields besides `do` and `at`.
+/// The values of `do`, each with its fields other than `do` and `at`.
 const DONE: [(&str, &[&str]); 8] = [
     ("opened", &[]),
     ("run", &["item", "live", "held", "done", "failed", "trials", "phone"]),
@@ -90,10 +90,10 @@ const DONE: [(&str, &[&str]); 8] = [
     ("trouble", &["what", "item"]),
 ];
 
-/// Reads a whole file of entries. Empty lines and lines that begin with `#` are passed over.
+/// Reads all entries of a file. Empty lines and lines that begin with `#` are ignored.
 ///
 /// # Errors
-/// The first line that cannot be understood, and one fault of it.
+/// The first line that cannot be read, with one of its faults.
 pub fn read(text: &str) -> Result<Vec<RunsFileEntry>, FileFault> {
     let lines = text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty() && !line.trim_start().starts_with('#'));
     lines
@@ -118,7 +118,7 @@ fn one(value: &Value, line: u32) -> Result<RunsFileEntry, Wrong> {
     Ok(RunsFileEntry { line, at, event: event(name, &fields)? })
 }
 
-/// The name in use for one of earlier files.
+/// The present name for a name from earlier files.
 fn newest_name(name: &str) -> &str {
     match name {
         "leave-out" => "skip",
@@ -181,7 +181,7 @@ fn parts(fields: &Fields<'_>) -> Result<Parts, Wrong> {
     }
 }
 
-/// Repetitions done and failed of each set; none failed where the file does not say so.
+/// Repetitions done and failed in each set; none failed if the file does not say.
 fn counted(done: &Value, failed: Option<&Value>) -> Result<Parts, Wrong> {
     let counts = |value: &Value| value.each(|count| count.whole(u8::MAX));
     let done = counts(done)?;
@@ -199,7 +199,7 @@ fn trial(value: &Value) -> Result<(BodySide, u32, TrialEnd), Wrong> {
     Ok((trial.required("leg")?.named()?, ms(trial.required("seconds")?)?, trial.required("end")?.named()?))
 }
 
-/// Seconds of up to an hour, in milliseconds.
+/// Seconds of up to an hour, as milliseconds.
 fn ms(value: &Value) -> Result<u32, Wrong> {
     value.number(3600).map(|seconds| (seconds * 1000.0).round() as u32)
 }
@@ -208,14 +208,14 @@ fn date(value: &Value) -> Result<NaiveDate, Wrong> {
     value.text()?.parse().map_err(|_| value.wrong(FaultKind::Date))
 }
 
-/// A moment with its offset, of a year that a log can hold.
+/// A moment with its offset, in a year that a log can hold.
 fn stamp(value: &Value) -> Result<Stamp, Wrong> {
     let at = DateTime::parse_from_rfc3339(value.text()?).ok().filter(|at| YEARS.contains(&at.year()));
     let at = at.ok_or_else(|| value.wrong(FaultKind::Moment))?;
     Ok(Stamp { utc_ms: at.timestamp_millis(), offset_s: at.offset().local_minus_utc() })
 }
 
-/// Two days of entries that fit the example plan, beginning on `start`, at the offset of `offset_s`.
+/// Two days of entries that fit the example plan, beginning on `start`; `offset` is the offset from UTC of all times.
 pub fn example(start: NaiveDate, offset: &str) -> String {
     let next = start.succ_opt().unwrap_or(start);
     include_str!("example.jsonl")
@@ -239,14 +239,14 @@ mod tests {
         assert!(entries.windows(2).all(|pair| pair[0].at <= pair[1].at), "in order of time");
     }
 
-    /// A line after a comment is refused for that field and reason.
+    /// Checks that a line after a comment is refused for that field and reason.
     #[track_caller]
     fn refused(line: &str, field: &str, kind: FaultKind) {
         let fault = FileFault { line: 2, field: field.into(), kind };
         assert_eq!(read(&format!("# a comment\n{line}\n")), Err(fault), "{line}");
     }
 
-    /// The same of a line that begins with `{"do":"...","at":...`.
+    /// The same for a line that begins with `{"do":"...","at":...`.
     #[track_caller]
     fn refused_after(done: &str, more: &str, field: &str, kind: FaultKind) {
         refused(&format!(r#"{{"do":"{done}","at":"2026-11-25T09:02:00Z"{more}}}"#), field, kind);

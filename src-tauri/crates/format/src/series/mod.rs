@@ -1,7 +1,7 @@
-//! A series of one value a day as CSV: the header `day,value`, then one day a line, each later than the one before.
+//! A series of daily values as CSV: the header `day,value`, then one day on each line, in ascending order.
 //!
-//! A day is a whole number, counted from anywhere, or a date such as `2026-03-01` (RFC 3339, full-date); one file has one
-//! kind. A value is a finite number in the series' own unit.
+//! A day is a whole number, counted from any start, or a date such as `2026-03-01` (RFC 3339, full-date); a file must not mix
+//! the two. A value is a finite number in the series' own unit.
 
 use crate::fields::quoted;
 use crate::number_csv::{Shape, number};
@@ -11,9 +11,9 @@ use exercises::statistics::{DayValue, MAX_DAYS};
 
 /// The first line.
 pub const HEADER: &str = "day,value";
-/// Longest file that is read, in bytes.
+/// Size of the largest file that is read, in bytes.
 pub const MAX_BYTES: usize = 256 * 1024;
-/// Most days that are read: as many as are judged.
+/// Largest number of days that are read; the analysis takes no more.
 pub const MAX_ROWS: usize = MAX_DAYS;
 
 const SHAPE: Shape<2> = Shape { header: HEADER, most_bytes: MAX_BYTES, most_rows: MAX_ROWS };
@@ -57,7 +57,7 @@ fn day(cell: &str) -> Option<(Kind, i32)> {
     if let Ok(number) = cell.parse() {
         return Some((Kind::Number, number));
     }
-    // Four, two and two digits: other spellings that a library would take are not a full-date.
+    // Four, two and two digits; the library would accept other spellings, which are not a full-date.
     let full = cell.len() == 10
         && cell.bytes().enumerate().all(|(place, byte)| match place {
             4 | 7 => byte == b'-',

@@ -1,4 +1,5 @@
-//! Answers, alarms and delays as they travel, each with its way to the domain and back. Keys are frozen.
+//! Answers, alarms and delays in the form in which they are written, with conversions to and from the domain. The keys never
+//! change.
 
 use crate::codes::Code;
 use exercises::alarm::Trouble;

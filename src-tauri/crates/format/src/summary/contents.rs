@@ -1,4 +1,4 @@
-//! What stands in a summary, as CBOR. The keys are frozen: a new part takes a new key, an old key is never used again.
+//! The contents of a summary as CBOR. The keys never change: a new part gets a new key, and an old key is never used again.
 
 use super::SummaryFault;
 use super::answers::{AlarmOut, DelayOut, PainOut, RatedOut, SettledOut};
@@ -12,15 +12,15 @@ use exercises::time::DayNumber;
 use minicbor::Decode;
 use minicbor::bytes::ByteArray;
 
-/// Most cards taken within one plan.
+/// Largest number of cards taken within one plan.
 const MAX_TAKEN: usize = 400;
-/// Most rows of item and day: every item on every day, and again where a card was taken on the day.
+/// Largest number of rows of item and day: every item on every day, and twice if a card was taken on the day.
 const MAX_ITEM_DAYS: usize = 2 * 12 * MAX_DAYS as usize;
-/// Most runs: a hundred a day.
+/// Largest number of runs: a hundred for each day.
 const MAX_RUNS: usize = 100 * MAX_DAYS as usize;
-/// Most answers of one kind: fifty a day.
+/// Largest number of answers of one kind: fifty for each day.
 const MAX_ANSWERS: usize = 50 * MAX_DAYS as usize;
-/// Most weeks.
+/// Largest number of weeks.
 const MAX_WEEKS: usize = 64;
 
 impl From<Malformed> for SummaryFault {
@@ -73,7 +73,7 @@ fn rows<'a, T, Row: From<&'a T>>(parts: &'a [T]) -> Vec<Row> {
     parts.iter().map(Row::from).collect()
 }
 
-/// Reads what [`write()`] wrote, passing over keys that it does not know.
+/// Reads what [`write()`] wrote, ignoring keys that it does not know.
 pub(super) fn read(plain: &[u8]) -> Result<Summary, Malformed> {
     let map = MapIn::split(plain, "contents")?;
     let summary = Summary {
@@ -98,7 +98,7 @@ pub(super) fn read(plain: &[u8]) -> Result<Summary, Malformed> {
     Ok(summary)
 }
 
-/// A list of rows, each of which must mean something.
+/// A list of rows; every row must be valid.
 fn list<'b, Row: Decode<'b, ()>, T, const MAX: usize>(
     map: &MapIn<'b>,
     key: u8,
@@ -108,8 +108,8 @@ fn list<'b, Row: Decode<'b, ()>, T, const MAX: usize>(
     map.list::<Row, MAX>(key, field)?.into_iter().map(meaning).collect::<Option<_>>().ok_or(Malformed(field))
 }
 
-/// Whether the period is one, the note short enough, and every row within the period. Cards may have been taken before it;
-/// alarms that no card has cleared go with every summary, whenever they were raised.
+/// Checks that the period is valid, the note short enough, and every row within the period. Cards may have been taken before
+/// it; alarms that no card has cleared are in every summary, whenever they were raised.
 fn within_period(summary: &Summary) -> Result<(), Malformed> {
     let (from, until) = (summary.from, summary.until);
     let within = |day: DayNumber| (from..=until).contains(&day);
@@ -138,7 +138,7 @@ mod tests {
         unpack(b"", &letter.body.packed, MAX_CONTENTS).expect("packed")
     }
 
-    /// Packing may get better; what is packed never changes.
+    /// The packing may improve, but the packed contents must never change.
     #[test]
     fn a_summary_is_written_as_it_always_was() {
         assert_eq!(write(&read(&frozen()).expect("a summary")), Ok(frozen()));
@@ -155,7 +155,7 @@ mod tests {
 
     #[test]
     fn a_score_above_ten_is_refused() {
-        // Maps of number, day, complaint or activity, and score.
+        // Maps of entry number, day, complaint or activity, and score.
         let ratings =
             [("pain", b"\xa4\x00\x03\x01\x07\x02\x01\x03\x0a"), ("rated", b"\xa4\x00\x0a\x01\x08\x02\x01\x03\x07")];
         for (field, rating) in ratings {

@@ -1,11 +1,12 @@
-//! Corrections as they travel. Keys are frozen.
+//! Corrections in the form in which they are written. The keys never change.
 
 use crate::cbor::AtMost;
 use exercises::id::RunId;
 use exercises::summary::Corrections;
 use minicbor::{Decode, Encode};
 
-/// Most corrections of one kind. More are not sent, the newest first: the values themselves are corrected all the same.
+/// Largest number of corrections of one kind. If there are more, only the newest are sent; the values in the summary are
+/// corrected in any case.
 const MAX: usize = 4096;
 
 #[derive(Encode, Decode)]
@@ -23,7 +24,7 @@ pub(super) struct CorrectionsOut {
     alarms: AtMost<u32, MAX>,
 }
 
-/// The newest, ascending.
+/// The newest ones, ascending.
 fn newest(all: impl DoubleEndedIterator<Item = u32>) -> AtMost<u32, MAX> {
     let mut kept: Vec<u32> = all.rev().take(MAX).collect();
     kept.reverse();
@@ -31,7 +32,7 @@ fn newest(all: impl DoubleEndedIterator<Item = u32>) -> AtMost<u32, MAX> {
 }
 
 impl CorrectionsOut {
-    /// Nothing where nothing was corrected.
+    /// `None` if nothing was corrected.
     pub(super) fn of(corrections: &Corrections) -> Option<CorrectionsOut> {
         let Corrections { runs, gone, changed, days, alarms } = corrections;
         (corrections.count() > 0).then(|| CorrectionsOut {

@@ -1,31 +1,31 @@
-//! The letter around a summary: what it is about, and the tag that shows where it comes from.
+//! The letter around a summary: what the summary is about, and the tag that shows who it is from.
 
 use super::{MAX_LETTER, SummaryFault, VERSION};
 use exercises::id::{LogId, PlanId};
 
-/// First bytes of every letter.
+/// The first bytes of every letter.
 const MAGIC: [u8; 4] = *b"\x8FCsu";
-/// Sealed to an X25519 key of the age format.
+/// The kind of recipient key: an X25519 key of the age format.
 const X25519: u8 = 1;
-/// What is tagged begins with this, so that a tag for a summary can stand under nothing else.
+/// The authenticated bytes begin with this, so that a summary's tag cannot be used for anything else.
 const PREFIX: &[u8] = b"carryover/summary/v1\0";
-/// Magic, version, kind of recipient, plan, log, counter, tag.
+/// Number of bytes in the header: magic, version, kind of recipient, plan, log, counter, tag.
 const HEAD: usize = 4 + 2 + 8 + 8 + 4 + 32;
 
-/// A summary, packed, with what it is about.
+/// A packed summary, with what it is about.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Body {
-    /// The plan.
+    /// The plan that the summary is about.
     pub plan: PlanId,
-    /// The installation.
+    /// The installation that made it.
     pub log: LogId,
-    /// The summary's number within the log.
+    /// The summary's number within the log, from 1.
     pub counter: u32,
-    /// The contents, packed.
+    /// The packed contents.
     pub packed: Vec<u8>,
 }
 
-/// A summary with its tag: what is sealed.
+/// A summary with its tag; this is what gets encrypted.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Letter {
     /// The summary.
@@ -35,7 +35,8 @@ pub struct Letter {
 }
 
 impl Letter {
-    /// The bytes that the tag covers: every field with its length before it, so that none can pass for a piece of another.
+    /// The bytes that the tag covers. Each field has its length before it, so that bytes of one field cannot be taken for
+    /// part of another.
     pub fn authenticated(body: &Body, recipient: &[u8; 32]) -> Vec<u8> {
         let Body { plan, log, counter, packed } = body;
         let mut bytes = PREFIX.to_vec();
@@ -48,16 +49,16 @@ impl Letter {
         bytes
     }
 
-    /// The bytes that are sealed.
+    /// The bytes to be encrypted.
     pub fn to_bytes(&self) -> Vec<u8> {
         let Letter { body: Body { plan, log, counter, packed }, tag } = self;
         [&MAGIC, &[VERSION, X25519][..], &plan.0, &log.0, &counter.to_be_bytes(), tag, packed].concat()
     }
 
-    /// Takes a letter apart. The body is not looked into: first comes the tag.
+    /// Takes a letter apart. The body is not read here, because the tag must be checked first.
     ///
     /// # Errors
-    /// [`SummaryFault`] tells what the bytes are instead.
+    /// [`SummaryFault`] says why the bytes are not a letter.
     pub fn parse(bytes: &[u8]) -> Result<Letter, SummaryFault> {
         if bytes.len() > MAX_LETTER {
             return Err(SummaryFault::TooBig { most: MAX_LETTER });
@@ -81,7 +82,7 @@ impl Letter {
     }
 }
 
-/// `N` bytes of the head.
+/// The `N` bytes of the header that begin at `from`.
 fn part<const N: usize>(head: &[u8], from: usize) -> [u8; N] {
     head[from..from + N].try_into().expect("the head is as long as its parts")
 }

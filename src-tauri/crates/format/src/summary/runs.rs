@@ -1,4 +1,4 @@
-//! Runs as they travel, and their way to the domain and back. Keys are frozen.
+//! Runs in the form in which they are written, with conversions to and from the domain. The keys never change.
 
 use super::stance::StanceOut;
 use crate::codes::Code;
@@ -29,19 +29,19 @@ impl ShareOut {
     }
 }
 
-/// A part of a whole; `None` if it is more.
+/// How much of a whole was done; `None` if it is more than the whole.
 pub(super) fn share(done: u32, of: u32) -> Option<Share> {
     (done <= of).then_some(Share { done, of })
 }
 
-/// A run, against the one before it in the list: most are the next one of the same day.
+/// A run, relative to the one before it in the list, because most are the next one of the same day.
 #[derive(Encode, Decode)]
 #[cbor(map)]
 pub(super) struct RunOut {
-    /// Left out where it is one more than the run before; before the first one counts as 0.
+    /// Left out if it is one more than in the run before; the first run is compared with 0.
     #[n(0)]
     run: Option<u32>,
-    /// Left out where it is the day of the run before; before the first one counts as 0.
+    /// Left out if it is the same as in the run before; the first run is compared with 0.
     #[n(1)]
     day: Option<u16>,
     #[n(2)]
@@ -66,7 +66,7 @@ pub(super) struct RunOut {
 }
 
 impl RunOut {
-    /// All runs of a list.
+    /// The rows for a list of runs.
     pub(super) fn list(runs: &[RunOn]) -> Vec<RunOut> {
         let before = iter::once((0, 0)).chain(runs.iter().map(|run| (run.run.0, run.day.0)));
         runs.iter().zip(before).map(|(run, before)| RunOut::after(run, before)).collect()
@@ -89,7 +89,7 @@ impl RunOut {
         }
     }
 
-    /// The runs of a list; `None` if any of them means nothing.
+    /// The runs of the rows; `None` if a row is not valid.
     pub(super) fn runs(list: Vec<RunOut>) -> Option<Vec<RunOn>> {
         let mut before = (0_u32, 0_u16);
         let mut runs = Vec::new();

@@ -1,4 +1,5 @@
-//! Cards taken and slots as they travel, each with its way to the domain and back. Keys are frozen.
+//! Cards taken and slots in the form in which they are written, with conversions to and from the domain. The keys never
+//! change.
 
 use super::runs::share;
 use crate::cbor::AtMost;
@@ -13,7 +14,7 @@ use exercises::summary::{ItemDay, TakenOn};
 use exercises::time::DayNumber;
 use minicbor::{Decode, Encode};
 
-/// Most slots that one item has on one day: a quarter of an hour apart around the clock, both ends counted.
+/// Largest number of slots of one item on one day: every quarter of an hour for 24 hours, both ends included.
 const MAX_SLOTS: usize = 97;
 
 #[derive(Encode, Decode)]

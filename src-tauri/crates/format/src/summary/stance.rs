@@ -1,4 +1,4 @@
-//! The trials of a balance run as they travel. Keys are frozen.
+//! The trials of a balance run in the form in which they are written. The keys never change.
 
 use crate::cbor::AtMost;
 use crate::codes::Code;
@@ -10,8 +10,8 @@ use exercises::summary::{StanceOn, SwayOn};
 use exercises::sway::{ReportedFigures, SourceKind};
 use minicbor::{Decode, Encode};
 
-/// Most trials of one run, with room over ten a side. More are left out: a summary that cannot be sealed at all would be
-/// worse.
+/// Largest number of trials in one run, more than ten for each side. Any beyond it are left out, because otherwise the
+/// summary could not be sent at all.
 const MAX_TRIALS: usize = 64;
 
 #[derive(Encode, Decode)]
@@ -27,7 +27,7 @@ pub(super) struct StanceOut {
     target_s: u16,
     #[n(4)]
     trials: AtMost<TrialOut, MAX_TRIALS>,
-    /// Left out where no sensor took part.
+    /// Left out if no motion sensor was used.
     #[n(5)]
     sway: Option<AtMost<SwayOut, MAX_TRIALS>>,
 }

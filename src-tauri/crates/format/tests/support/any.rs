@@ -1,4 +1,4 @@
-//! Any plan, card or summary that the domain's types can hold and a card or a summary may carry.
+//! Arbitrary plans, cards and summaries, of all values that the domain's types and a card or a summary can hold.
 
 use chrono::{Days as Ahead, NaiveDate};
 use exercises::alarm::Trouble;
@@ -162,7 +162,7 @@ pub fn plan() -> impl Strategy<Value = Plan> {
     })
 }
 
-/// Any card, with keys that need not be keys.
+/// An arbitrary card; its keys need not be valid keys.
 pub fn card() -> impl Strategy<Value = Card> {
     (plan(), any::<[[u8; 32]; 3]>(), vec("[ -~\n]{0,400}", 0..=3)).prop_map(|(plan, keys, own)| {
         let [verify_key, recipient, secret] = keys;

@@ -1,4 +1,4 @@
-//! Plans, cards and summaries for tests: some written out, some at random. Nobody in them exists.
+//! Plans, cards and summaries for tests. All persons and clinics in them are invented.
 #![allow(dead_code, reason = "each test file uses its own part of this")]
 
 pub mod any;
@@ -25,7 +25,7 @@ pub fn date(year: i32, month: u32, day: u32) -> NaiveDate {
     NaiveDate::from_ymd_opt(year, month, day).expect("a date")
 }
 
-/// An item by exercise, rung, side, dose, days and pattern, with a limit, a complaint and a note.
+/// An item of the given exercise and rung, side, dose, schedule, complaint and note.
 fn item(id: u8, (exercise, rung): (&str, &str), side: Side, dose: Dose, schedule: Schedule, serves: u8, note: &str) -> Item {
     let exercise = ExerciseId::new(exercise).expect("an id");
     Item {
@@ -47,7 +47,7 @@ fn at(times: &[u16]) -> Schedule {
     Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: times.to_vec() } }
 }
 
-/// Six items of all kinds, as a clinician would hand them out after a first visit.
+/// Six items of all kinds, as a clinician might prescribe them after a first visit.
 fn items() -> Vec<Item> {
     let hold = |repetitions, hold_s| Dose::Hold { repetitions, hold_s, rest_s: 5 };
     let balance = Dose::Balance { trials: 3, target_s: 30, rest_s: 30 };
@@ -73,7 +73,7 @@ fn items() -> Vec<Item> {
     ]
 }
 
-/// A realistic first plan with the first `count` of six items.
+/// A realistic first plan with the first `count` of the six items.
 pub fn plan(count: usize) -> Plan {
     let complaint = |id, name: &str, side, pain| Complaint { id: ComplaintId(id), name: name.to_owned(), side, pain };
     let activity = |id, name: &str, rating| Activity { id: ActivityId(id), name: name.to_owned(), rating };
@@ -113,7 +113,7 @@ pub fn plan(count: usize) -> Plan {
     }
 }
 
-/// The first card with that plan. The keys are filled with numbers that do not pack.
+/// The first card with that plan. Its keys are bytes that cannot be compressed.
 pub fn card(count: usize) -> Card {
     Card {
         plan: plan(count),
@@ -124,7 +124,7 @@ pub fn card(count: usize) -> Card {
     }
 }
 
-/// Thirty-two bytes without a pattern that packing could use.
+/// Thirty-two bytes without a pattern, so that they cannot be compressed.
 pub fn scattered(seed: u8) -> [u8; 32] {
     let mut state = u32::from(seed) | 0x9E37_79B0;
     std::array::from_fn(|_| {
@@ -133,7 +133,7 @@ pub fn scattered(seed: u8) -> [u8; 32] {
     })
 }
 
-/// The frozen card: every part of a card at least once, in its own words, with the keys that signed it.
+/// The frozen card: every part of a card at least once, with the keys that signed it.
 pub fn frozen_card(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
     let mut plan = plan(6);
     plan.header.revision = 3;
@@ -156,7 +156,7 @@ pub fn frozen_card(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
     }
 }
 
-/// The frozen card whose stance times say on which day each was taken.
+/// The frozen card whose stance times have their days.
 pub fn frozen_card_with_days(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
     let mut card = frozen_card(verify_key, recipient);
     let days = [date(2026, 11, 25), date(2026, 12, 16), date(2026, 12, 9)];
@@ -166,7 +166,8 @@ pub fn frozen_card_with_days(verify_key: [u8; 32], recipient: [u8; 32]) -> Card 
     card
 }
 
-/// Six weeks of an hourly hold on workdays and of stance twice a day, with pain every day: what a diligent person brings.
+/// Six weeks of an hourly hold on workdays and of stance twice a day, with pain every day: the most that a diligent person
+/// brings.
 pub fn six_weeks() -> Summary {
     let mut summary = Summary {
         plan: PlanId([0x3D, 0x91, 0x5A, 0xC7, 0x08, 0xEE, 0x42, 0xB6]),

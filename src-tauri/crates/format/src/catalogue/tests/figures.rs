@@ -1,4 +1,4 @@
-//! What every shipped figure keeps to, on every rung.
+//! Rules that every shipped figure follows, on every rung.
 use super::*;
 use exercises::catalogue::{Contact, Figure, Furniture, Kind, View};
 use exercises::figure::{Paint, Shape, Size, Stage};
@@ -19,7 +19,7 @@ fn phases() -> impl Iterator<Item = f64> {
     (0..=40).map(|step| f64::from(step) / 40.0)
 }
 
-/// The least and the greatest height on the page (which grows downward) of the shapes that play one of the parts.
+/// The smallest and the largest vertical position (counted downward) of the shapes with one of these paints.
 fn heights(shapes: &[Shape], paints: &[Paint]) -> (f64, f64) {
     let shapes = shapes.iter().filter(|shape| paints.contains(&shape.paint));
     let ys = shapes.flat_map(|shape| &shape.outline).flat_map(|piece| piece.points()).map(|point| point.y);
@@ -92,14 +92,14 @@ fn balance_is_drawn_near_a_solid_support_unless_seen_from_the_front() {
     }
 }
 
-/// The least and the greatest place from left to right of the shapes that play a part.
+/// The leftmost and the rightmost position of the shapes with this paint.
 fn widths(shapes: &[Shape], paint: Paint) -> (f64, f64) {
     let points = shapes.iter().filter(|shape| shape.paint == paint).flat_map(|shape| &shape.outline);
     let xs = points.flat_map(|piece| piece.points()).map(|point| point.x);
     xs.fold((f64::MAX, f64::MIN), |(low, high), x| (low.min(x), high.max(x)))
 }
 
-/// Every rung of every balance exercise, with the phone in this set-up.
+/// Every rung of every balance exercise, drawn with the phone in this place.
 fn of_trials(set_up: SetUp) -> Vec<(String, Vec<Shape>)> {
     let exercises = embedded().expect("tested above").exercises;
     let balance = exercises.iter().filter(|exercise| exercise.kind == Kind::Balance);
@@ -111,7 +111,7 @@ fn of_trials(set_up: SetUp) -> Vec<(String, Vec<Shape>)> {
     balance.flat_map(of).collect()
 }
 
-/// A centimetre, at most: the body fills the height of the picture.
+/// At most the size of a centimetre: the body fills the height of the picture.
 const CM: f64 = SIZE.height / 170.0;
 
 #[test]
@@ -121,7 +121,7 @@ fn the_phone_of_a_trial_lies_on_the_support_under_a_hand() {
         let worktop = heights(&shapes, &[Paint::Furniture]).0;
         assert!((phone_foot - worktop).abs() < 0.5 * CM, "{name}: {phone_foot} on {worktop}");
         let beside = widths(&shapes, Paint::Phone);
-        // Of arm, forearm, palm and thumb the lowest that reaches over the phone.
+        // The lowest of those parts of arm, forearm, palm and thumb that are over the phone.
         let over = shapes.iter().filter(|shape| [Paint::NearArm, Paint::Far].contains(&shape.paint)).filter(|shape| {
             let (left, right) = widths(std::slice::from_ref(shape), shape.paint);
             left < beside.1 && right > beside.0
@@ -143,7 +143,7 @@ fn the_phone_of_a_trial_is_at_the_breastbone_or_at_the_waist() {
     let all = SetUp::ALL.map(of_trials);
     for (chest, waist) in all[1].iter().zip(&all[2]) {
         let (head, floor) = (heights(&chest.1, &[Paint::NearArm]).0, heights(&chest.1, &[Paint::Furniture]).1);
-        // Of a body's height the breastbone lies at about three quarters, the hips at a little over half.
+        // The breastbone is at about three quarters of a body's height, the hips at a little over half.
         let part = |shapes: &[Shape]| (floor - middle(shapes)) / (floor - head);
         assert!((0.66..0.8).contains(&part(&chest.1)), "{}: {}", chest.0, part(&chest.1));
         assert!((0.45..0.62).contains(&part(&waist.1)), "{}: {}", waist.0, part(&waist.1));

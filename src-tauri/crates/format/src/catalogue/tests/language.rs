@@ -1,4 +1,4 @@
-//! Language files beside an exercise file: what is read of them, and every fault by file and line.
+//! Language files next to an exercise file: what is read from them, and every fault with its file and line.
 use super::*;
 use proptest::prelude::*;
 
@@ -9,7 +9,7 @@ fn changed(change: impl Fn(&str) -> String) -> Result<Exercise, Vec<Fault>> {
     read("mine.toml", &toml, &[beside[0], TextFile { lang: Lang::Es, name: "mine.es.ftl", text: &spanish }])
 }
 
-/// As [`changed`], with `from` put for `to`; gives the faults as the terminal prints them.
+/// Like [`changed`], with `from` replaced by `to`; returns the faults as the terminal prints them.
 #[track_caller]
 fn spoiled(from: &str, to: &str) -> Vec<String> {
     let text = whole().beside[1].text;
@@ -18,7 +18,7 @@ fn spoiled(from: &str, to: &str) -> Vec<String> {
     faults.iter().map(ToString::to_string).collect()
 }
 
-/// The line of the sample that begins with `message`, with its end, and its number.
+/// The line of the sample that begins with `message`, including its line end, and its number.
 #[track_caller]
 fn line_of(message: &str) -> (String, usize) {
     let mut lines = whole().beside[1].text.lines().zip(1..);
@@ -26,7 +26,7 @@ fn line_of(message: &str) -> (String, usize) {
     (format!("{line}\n"), number)
 }
 
-/// The sample with that message's line put for `to` has exactly one fault, `expected` at that line.
+/// Checks that the sample with that message's line replaced by `to` has exactly one fault, `expected`, at that line.
 #[track_caller]
 fn one_fault(message: &str, to: &str, expected: &str) {
     let (line, number) = line_of(message);

@@ -12,7 +12,7 @@ view = "side"
 poses = [{ knee-near = 0 }, { knee-near = 5 }]
 "#;
 
-/// An exercise to spoil.
+/// An exercise that the tests damage.
 struct Sample {
     toml: String,
     beside: &'static [TextFile<'static>],
@@ -67,7 +67,7 @@ fn balance() -> Sample {
     Sample::shipped("one-leg-stand")
 }
 
-/// Reads the sample with `from` put for `to`; gives the faults as the terminal prints them.
+/// Reads the sample with `from` replaced by `to`; returns the faults as the terminal prints them.
 #[track_caller]
 fn faults(sample: &Sample, from: &str, to: &str) -> Vec<String> {
     assert!(sample.toml.contains(from), "the sample has no {from:?}");
@@ -76,7 +76,7 @@ fn faults(sample: &Sample, from: &str, to: &str) -> Vec<String> {
     faults.iter().map(ToString::to_string).collect()
 }
 
-/// As [`faults`], where exactly one is expected; `expected` is its text after the file's name.
+/// Like [`faults`], if exactly one is expected; `expected` is its text after the file's name.
 #[track_caller]
 fn fault(sample: &Sample, from: &str, to: &str, expected: &str) {
     assert_eq!(faults(sample, from, to), [format!("mine.toml, {expected}")]);

@@ -1,4 +1,4 @@
-//! An exercise as one file, with its texts in the TOML, as a clinic hands over its own.
+//! An exercise as a single file with its texts in the TOML, the form in which clinics hand over their own exercises.
 use super::*;
 
 fn own() -> Sample {

@@ -1,4 +1,4 @@
-//! What every shipped exercise keeps to, beyond what the reader asks.
+//! Rules that every shipped exercise follows, beyond those that the reader checks.
 use super::*;
 use exercises::catalogue::{Dose, Exercise, Eyes, Region, Surface, Texts};
 use std::collections::BTreeSet;
