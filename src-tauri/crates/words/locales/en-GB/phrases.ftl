@@ -1,3 +1,3 @@
-### English as written in Britain: the bare language is that already.
+### British English: only the name of the language differs from en.
 
 language-name = English (United Kingdom)

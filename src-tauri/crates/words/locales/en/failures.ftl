@@ -1,7 +1,7 @@
 ## What could not be done, and what to do about it.
 ## Each failure has two messages: what is wrong, and (-advice) what to do. Both are whole sentences.
 
-# A card, as text, code or file, that is something else.
+# A text, code or file that should be a card and is something else.
 failure-card-foreign = This is not a Carryover plan card.
 failure-card-foreign-advice = Use the code, text or file that your clinic gave you.
 failure-card-damaged = The card is damaged: part of it has been changed.
@@ -188,7 +188,7 @@ failure-internal = The program has a fault: { $detail }.
 failure-internal-advice = Start it again. What was saved is safe. If it happens again, report it.
 
 ## What keeps a plan from being issued or used. Whole sentences; $item is the exercise's number in the plan.
-## (Where the exercise's name stands beside it, clinic.ftl has a short form: problem-dose, problem-side …)
+## (Next to the exercise's name a short form from clinic.ftl is shown: problem-dose, problem-side …)
 
 problem-no-item = The plan has no exercise.
 problem-too-many = The plan has more entries than it can hold.

@@ -148,7 +148,7 @@ continue-now = Continue now
 sound-on = Sound: on
 sound-voice = Sound: with voice
 sound-off = Sound: off
-# One repetition did not succeed. The next message takes that back.
+# A button: one repetition did not succeed. The next message is the button that undoes this.
 repetition-failed = Couldn't do that one
 repetition-failed-undo = Undo
 done = Done
@@ -289,12 +289,12 @@ stop-now = Stop now.
 call-emergency = Call your local emergency number now, or ask somebody to call.
 not-alone = Do not stay alone, and do not drive yourself.
 nerve-today = Contact your clinic or an urgent care service today.
-# Stands before nerve-today.
+# Shown before nerve-today.
 nerve-sudden = If it came suddenly, is getting worse, or you also have trouble speaking or seeing, call your local emergency number now.
 emergency-department-now = Go to an emergency department now, even if it does not hurt.
 cannot-get-there = If you cannot get there, call your local emergency number.
 stay-down = Stay down until you feel steady. Then get up slowly, holding on to the support.
-# Stands before stay-down.
+# Shown before stay-down.
 fell-stay-and-call = If you hit your head, cannot get up, or something may be broken, stay where you are and call your local emergency number now.
 tell-clinic-fall = Contact your clinic before you practise balance again, even if nothing hurts.
 sit-and-rest = Sit down and rest until you feel steady.

@@ -155,7 +155,7 @@ review-rating-on-date = { $score } ({ $date })
 # A proposal and its step, joined by one space: Progress to 15 seconds a hold.
 review-advice-and-step = { $advice } { $step }
 
-## Sway figures. A no-break space stands between number and unit.
+## Sway figures, with a no-break space between number and unit.
 
 # $what: sway-side or sway-round.
 # $value (Number)

@@ -1,4 +1,4 @@
-## clinic: door
+## Clínica: configurar y desbloquear
 
 clinic-setup-title = Configure su clínica
 clinic-setup-what = Esta clínica firma las tarjetas de los planes, y los resúmenes se cifran para ella. Sus claves se quedan en este equipo, protegidas con una contraseña.
@@ -18,7 +18,7 @@ clinic-opening = Tarda un momento.
 security-code = Código de verificación
 security-code-what = La pantalla del paciente muestra el mismo código cuando añade la tarjeta.
 
-## clinic: patients
+## Clínica: pacientes
 
 patients = Pacientes
 patients-none = Aún no hay pacientes. Añada uno con un código que usted elija, como el número de la historia clínica.
@@ -42,7 +42,7 @@ alarms-open = { $n ->
       *[other] { $n } alarmas sin resolver
     }
 
-## clinic: plan
+## Clínica: plan
 
 plan-first = Primer plan
 plan-next = Plan siguiente
@@ -202,7 +202,7 @@ fold-lines = { $n ->
       *[other] { $n } indicaciones
     }
 
-## clinic: what a plan lacks
+## Clínica: lo que le falta a un plan
 # Al lado del ejercicio o del campo que hay que corregir.
 
 problem-unknown = El catálogo de este programa no tiene este ejercicio, o lo tiene en otra versión.
@@ -220,7 +220,7 @@ problem-ticks = { $n ->
       *[other] Faltan por marcar { $n } puntos de la lista.
     }
 
-## clinic: issued
+## Clínica: la tarjeta emitida
 
 issued-title = Tarjeta del plan para { $who }
 issued-revision = versión { $revision } del plan
@@ -234,7 +234,7 @@ issued-files = Guardado en
 issued-version = QR versión { $n }
 issued-too-large = Es demasiado grande para un código. Entregue el archivo o el texto.
 
-## clinic: review
+## Clínica: revisión
 
 review-empty = En la visita, el paciente abre Historial, guarda un resumen cifrado y le da el archivo, o lo muestra en códigos. Recíbalo aquí.
 review-figures = Más cifras

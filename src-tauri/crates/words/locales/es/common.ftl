@@ -9,7 +9,7 @@
 # - $date, y $from y $until cuando son días: "28 de octubre". $day: "lunes 2 de marzo" (weekday-date), en minúscula y sin artículo ni coma.
 # - $s, $points y otras cifras: ya con la coma o el punto decimal del país.
 
-## the house
+## El programa
 
 app-name = Carryover
 yes = Sí
@@ -32,7 +32,7 @@ employer-can-read = En un equipo de la empresa, quien lo administra puede leer l
 # Solo cuando la hora se fijó al iniciar el programa. $time: fecha y hora, "28 de octubre de 2026, 09:00", sin artículo.
 time-set-to = Hora fijada: { $time }
 
-## sides, surfaces, eyes
+## Lados, superficies, ojos
 
 # Concuerdan con "pierna", "mano" y también con un lado de la molestia: "cuello, derecha".
 left = izquierda
@@ -47,7 +47,7 @@ folded-towel = toalla doblada
 cushion = cojín
 foam = espuma
 
-## dose and time
+## Dosis y tiempo
 
 dose-hold = { $n ->
        [one] { $n } repetición de { $s } segundos
@@ -91,7 +91,7 @@ about-minutes = { $n ->
       *[other] Unos { $n } minutos
     }
 
-## how a slot went
+## Cómo fue una sesión
 # Se dicen de una sesión, por eso en femenino.
 
 mark-done = completa
@@ -104,7 +104,7 @@ mark-due = pendiente ahora
 mark-later = más tarde
 mark-no-such-hour = hoy esta hora no existe por el cambio de hora
 
-## reasons
+## Motivos
 
 skip-reason-forgot = se me olvidó
 skip-reason-no-time = no tuve tiempo o no pude dejar lo que hacía
@@ -122,7 +122,7 @@ day-off-travelling = viaje
 day-off-holiday = vacaciones
 day-off-other = otro motivo
 
-## trouble
+## Qué le pasa
 # Respuestas a "¿Qué le pasa?"; también detrás de dos puntos: "Usted indicó: ...".
 
 trouble-heart-or-breath = Dolor en el pecho, mucha falta de aire, desmayo o sensación de desmayo, o sudor frío
@@ -134,7 +134,7 @@ trouble-nearly-fell = Estuve a punto de caerme
 trouble-too-much-pain = Demasiado dolor
 trouble-other = Otro problema
 
-## aftercare
+## Después de la visita
 
 aftercare-soreness = Es normal tener una molestia leve durante uno o dos días.
 aftercare-moving = Siga moviéndose como siempre, sin forzar.

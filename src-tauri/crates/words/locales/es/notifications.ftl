@@ -1,4 +1,4 @@
-## reminder
+## Avisos
 
 # Aviso del sistema: otra persona puede ver la pantalla, así que nada médico ni el nombre de un ejercicio.
 # $time: aquí, hora SIN artículo (time-24, time-am o time-pm). $takes: about-minutes-inline o about-seconds-inline. "10:00: alrededor de un minuto".

@@ -1,4 +1,4 @@
-## patient: places
+## Paciente: navegación
 
 # Nombre de la barra de navegación para lectores de pantalla.
 places-label = Navegación
@@ -9,7 +9,7 @@ place-record = Historial
 something-wrong = Tengo un problema
 role-is-remembered = Este dispositivo recuerda su elección.
 
-## patient: now
+## Paciente: ahora
 
 start-session = Empezar
 remind-in-ten-minutes = Recordarme en 10 minutos
@@ -67,7 +67,7 @@ only-today = solo hoy
 days-off-why = ¿Por qué?
 days-off-why-saves = ¿Por qué? Se guarda al responder.
 
-## patient: a step that may be taken
+## Paciente: un cambio que puede hacer
 
 # $step: "a 15 segundos por repetición", "a «Cojín, ojos abiertos»".
 step-up-to = ¿Pasar { $step }?
@@ -76,7 +76,7 @@ start-as-before = Empezar como antes
 start-with-step = Empezar con este cambio
 step-allowed = Su clínica permite que lo decida usted.
 
-## patient: questions
+## Paciente: preguntas
 
 how-did-it-go = ¿Cómo fue?
 ask-pain = Dolor ahora: { $name }
@@ -88,7 +88,7 @@ activity-most = como antes
 ask-settled = Ayer le dolía: { $name }. ¿Se le había calmado esta mañana?
 rather-not-answer = Prefiero no contestar
 
-## patient: how
+## Paciente: cómo se hace
 
 before-you-begin = Antes de empezar
 precautions = Precauciones
@@ -104,7 +104,7 @@ should-not-feel = Lo que no debería notar
 mistakes = Errores frecuentes
 stop-above = Pare si el dolor supera { $n } de 10.
 
-## patient: a run
+## Paciente: durante un ejercicio
 # Se ven en grande y también se dicen en voz alta.
 
 get-ready = Prepárese
@@ -161,7 +161,7 @@ part-not-done = sin hacer
 save-again = Guardar otra vez
 cannot-be-guided = No se puede guiar este ejercicio porque la dosis prescrita no le corresponde. Avise a su clínica.
 
-## patient: balance
+## Paciente: equilibrio
 
 stand-on-left = Pierna izquierda
 stand-on-right = Pierna derecha
@@ -190,7 +190,7 @@ one-attempt-varies = Un solo intento dice poco: los tiempos varían de un día a
 usual-and-target = lo habitual en usted esta semana: { $own } s; objetivo: { $aim } s
 target-only = objetivo: { $aim } s
 
-## patient: the phone during balance
+## Paciente: el teléfono durante el equilibrio
 
 where-phone = ¿Dónde pondrá el teléfono?
 on-the-support = Sobre el apoyo
@@ -236,7 +236,7 @@ why-not-short = el intento fue demasiado corto
 why-not-quiet = el movimiento fue menor de lo que el sensor puede distinguir
 why-not-impossible = el sensor dio valores imposibles
 
-## patient: trouble
+## Paciente: algo va mal
 
 what-is-wrong = ¿Qué le pasa?
 nothing-is-wrong = No me pasa nada, volver
@@ -267,7 +267,7 @@ stop-this-one = Deje de hacer este ejercicio. Descanse en una postura cómoda.
 contact-clinic = Llame a su clínica antes de volver a hacerlo.
 severe-urgent = Si es muy fuerte, no cede o aparecen debilidad o pérdida de sensibilidad, llame al número de emergencias de su zona o acuda ahora mismo a urgencias.
 
-## patient: card
+## Paciente: tarjeta
 
 add-card-title = Añada la tarjeta de su plan
 add-card-what = Se la da su clínica: un código en papel o en pantalla, un archivo o un texto.
@@ -313,7 +313,7 @@ sample-back = parte alta de la espalda
 sample-ankle = el tobillo me falla
 sample-meeting = aguantar una reunión larga en la silla
 
-## patient: plan
+## Paciente: plan
 
 being-treated = Sus molestias
 my-activities = Actividades que usted eligió
@@ -322,7 +322,7 @@ pain-then = dolor { $n } de 10
 of-ten = { $n } de 10
 plan-version = Versión { $n } del plan.
 
-## patient: record
+## Paciente: registro
 
 done-when = Qué hizo y a qué hora del día
 done-count = { $n ->
@@ -334,7 +334,7 @@ pain-title = Dolor, de 0 a 10
 activities-title = Actividades, de 0 a 10
 nothing-yet = Aún no hay nada registrado. El primer ejercicio que haga aparecerá aquí.
 
-## patient: visit
+## Paciente: visita
 
 for-the-visit = Para la visita
 visit-what = Un archivo cifrado que solo su clínica puede abrir. Usted elige el periodo y ve lo que contiene.
@@ -381,7 +381,7 @@ save-encrypted = Guardar resumen cifrado
 saved-title = Guardado
 saved-what = Lleve este archivo a la visita o envíelo a su clínica. Nadie más puede leerlo.
 
-## patient: the summary as codes
+## Paciente: el resumen como códigos
 
 frames-show = Mostrarlo en códigos
 frames-title = El resumen en códigos
@@ -395,7 +395,7 @@ frame-previous = Código anterior
 frames-in-turn = Pasar los códigos solos
 frames-stay = Quedarse en este código
 
-## patient: putting right
+## Paciente: corregir
 
 correct-title = Corregir una anotación
 correct-what = Toque la anotación que quiera corregir. Lo que anotó primero se conserva en este dispositivo. Su clínica ve el dato corregido y que hubo una corrección.
@@ -428,7 +428,7 @@ said-run = { $item }: hecho { $done } de { $of }
 said-trouble = Un problema: { $what }
 said-trouble-during = Un problema durante { $item }: { $what }
 
-## patient: reminders
+## Paciente: recordatorios
 
 reminders-title = Recordatorios
 reminders-what = Solo hay un recordatorio a la vez, y desaparece cuando pasa su hora. Si usted atendió el último, el siguiente no suena.
@@ -461,7 +461,7 @@ no-reminder-all-day = Las horas sin recordatorios ocupan todo el día: no llegar
 next-reminder-at = Próximo recordatorio: el { $day } a { $time }.
 no-reminder = No hay recordatorios en las próximas dos semanas.
 
-## patient: own data
+## Paciente: datos propios
 
 mine-title = Sus datos
 mine-save = Exportar mis datos
@@ -479,7 +479,7 @@ erase-sure = Sí, borrar todo
 erase-keep = No, conservarlo
 erased = Se ha borrado todo.
 
-## patient: while the window is closed
+## Paciente: con la ventana cerrada
 
 stay-title = Con la ventana cerrada
 stay-at-login = Abrir al iniciar sesión en este equipo
@@ -492,7 +492,7 @@ tray-meeting = { $n ->
 tray-due = Pendiente hasta { $time }.
 tray-next = Siguiente, a { $time }.
 
-## patient ends
+## Paciente: otros textos
 
 left-side = lado izquierdo
 right-side = lado derecho

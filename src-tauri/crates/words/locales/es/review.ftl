@@ -1,7 +1,7 @@
-## review
+## Revisión
 # Los porcentajes llevan espacio de no separación. Un juicio ("Mejor") y sus cifras se unen con coma: las cifras empiezan en minúscula.
 
-## the six questions, and what stands around them
+## Las seis preguntas y los textos que las acompañan
 
 review-question-alarms = Alarmas
 review-question-done = Cumplimiento, por hora del día
@@ -48,7 +48,7 @@ review-some-activity = actividad { $n }
 review-no-longer = ya no está en el plan
 review-proposals-only = Las propuestas siguen reglas fijas y se basan en lo registrado. Usted decide.
 
-## alarms, in the clinician's words
+## Alarmas, en palabras del clínico
 
 review-heart-or-breath = Dolor en el pecho, disnea intensa, síncope o presíncope, o sudor frío
 review-head-or-neck = Repentino e inusual: cefalea o cervicalgia, diplopía, dificultad para hablar o tragar, cara dormida o caída, confusión, inestabilidad o desplome
@@ -67,7 +67,7 @@ review-paused-exercise = Ese ejercicio está suspendido por seguridad desde ento
 review-alarm-cleared = Resuelta en la última tarjeta.
 review-alarm-said-mistaken = El paciente anotó que la indicó por error.
 
-## adherence
+## Adherencia
 
 review-as-agreed = Según lo acordado
 review-partly = En parte
@@ -125,7 +125,7 @@ review-legend-day-off = día libre
 review-legend-paused = suspendida por seguridad
 review-legend-no-record = sin registro
 
-## change
+## Cambio
 
 review-better = Mejor
 review-worse = Peor
@@ -145,7 +145,7 @@ review-activity-changed = de { $base } a { $now }. Cambio mínimo: 3 puntos.
 review-activity-not-again = aún no se ha vuelto a valorar.
 review-activity-together = media de { $n } actividades: de { $base } a { $now }. Cambio mínimo de la media: 2 puntos.
 
-## stance
+## Equilibrio a una pierna
 
 review-on-support = teléfono sobre el apoyo
 review-at-breastbone = teléfono contra el pecho
@@ -193,7 +193,7 @@ review-sway-not-measured = { $n ->
 review-visit-stance = { $leg } { $s } s
 review-visit-stance-capped = { $leg } { $s } s o más
 
-## norms
+## Tiempos publicados para comparar
 
 review-norm-best-of = { $n ->
        [one] un solo intento
@@ -255,7 +255,7 @@ review-norms-source = { $n ->
 review-norms-none = La clínica no tiene ninguna tabla propia.
 review-norms-removed = Se ha quitado la tabla de la clínica.
 
-## next
+## Qué sigue
 # Después de "Progresar" o "Facilitar" viene uno de los mensajes review-to-...; mejor con dos puntos: "Facilitar: a 5 segundos por repetición".
 
 review-progress = Progresar

@@ -1,4 +1,4 @@
-## terminal
+## Terminal
 
 identity-warning = Quien tenga esta clave puede leer todos los resúmenes cifrados para esta clínica. Expórtela solo si la necesita y guárdela sin conexión a la red.
 # $code: código del paciente.
