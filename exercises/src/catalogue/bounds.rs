@@ -152,9 +152,9 @@ mod tests {
     use super::*;
 
     #[test]
-    fn the_table_stands_in_the_order_of_the_quantities_and_every_range_has_room_and_reason() {
+    fn the_table_is_in_the_order_of_the_quantities_and_every_range_has_a_reason() {
         for (place, bound) in BOUNDS.iter().enumerate() {
-            assert_eq!(bound.quantity as usize, place, "{:?} stands in the wrong row", bound.quantity);
+            assert_eq!(bound.quantity as usize, place, "{:?} is in the wrong row", bound.quantity);
             assert!(bound.min < bound.max, "{:?}", bound.quantity);
             assert!(!bound.word.is_empty() && !bound.why.is_empty(), "{:?}", bound.quantity);
         }

@@ -135,7 +135,7 @@ mod tests {
     }
 
     #[test]
-    fn every_joint_can_stand_at_rest() {
+    fn every_joint_can_be_at_zero_degrees() {
         for &joint in Joint::ALL {
             let (min, max) = joint.range();
             assert!(min <= 0 && 0 < max, "{joint:?}");
@@ -143,7 +143,7 @@ mod tests {
     }
 
     #[test]
-    fn what_a_position_does_not_name_is_at_rest() {
+    fn joints_that_a_position_does_not_name_are_at_zero_degrees() {
         let pose = Pose::from([(Joint::KneeNear, 90)]);
         assert_eq!((pose.angle(Joint::KneeNear), pose.angle(Joint::KneeFar)), (90, 0));
     }

@@ -150,7 +150,7 @@ mod tests {
     }
 
     #[test]
-    fn entries_stand_under_the_day_on_which_they_were_made() {
+    fn entries_are_listed_under_the_day_on_which_they_were_made() {
         let entries = [(9, 3), (7, 3), (6, 1)].map(|(n, day)| entry(n, day, PAIN, None, Some(PAIN)));
         let days = by_day(&entries);
         let numbers = |day: &Day| day.lines.iter().map(|line| line.n).collect::<Vec<_>>();
@@ -179,7 +179,7 @@ mod tests {
     }
 
     #[test]
-    fn what_was_changed_shows_what_counts_and_can_stand_again() {
+    fn a_changed_entry_shows_its_present_value_and_can_be_restored() {
         let now = PAIN.with_score(Score::at_most_ten(3));
         let line = entry(1, 0, PAIN, Some(Correction::Score(Score::at_most_ten(3))), Some(now));
         assert_eq!(
@@ -187,11 +187,11 @@ mod tests {
             Choices { change: Change::Score { now: Score::at_most_ten(3), pain: true }, take_out: true, stands: true }
         );
         assert_eq!(line.correction_to(PAIN.with_score(Score::at_most_ten(5))), Correction::Score(Score::at_most_ten(5)));
-        assert_eq!(line.correction_to(PAIN), Correction::Stands, "what was said at first needs no correction");
+        assert_eq!(line.correction_to(PAIN), Correction::Stands, "the first value needs no correction");
     }
 
     #[test]
-    fn what_was_taken_out_can_only_be_had_back() {
+    fn a_withdrawn_entry_can_only_be_restored() {
         let line = entry(1, 0, PAIN, Some(Correction::Never), None);
         assert_eq!(line.choices(), Choices { change: Change::Nothing, take_out: false, stands: true });
         let alarm = EntryContent::Trouble { trouble: Trouble::NearlyFell, item: None };

@@ -100,7 +100,7 @@ fn of_one_run_the_last_snapshot_counts() {
 }
 
 #[test]
-fn holds_let_go_just_before_the_end_are_not_nothing() {
+fn holds_ended_just_before_the_target_still_count_as_tried() {
     let begun = at(1, 9 * 60 + 5);
     let almost = run(1, begun, Some(slot(1, 0).slot), &[9_900; 3]);
     assert_eq!(mark(vec![(begun, LogEvent::Run(almost.clone()))], 11 * 60), Mark::Partly(Share { done: 0, of: 3 }));
@@ -110,7 +110,7 @@ fn holds_let_go_just_before_the_end_are_not_nothing() {
 }
 
 #[test]
-fn what_was_done_goes_before_what_was_said() {
+fn a_run_counts_before_a_skip_and_a_skip_before_a_day_off() {
     let named = slot(1, 0).slot;
     let out = |reason| (at(1, 9 * 60), LogEvent::Skipped { slot: named, reason });
     assert_eq!(mark(vec![out(Barrier::NoTime), out(Barrier::Unwell)], 9 * 60 + 30), Mark::Skipped(Barrier::Unwell));

@@ -48,7 +48,7 @@ mod tests {
     }
 
     #[test]
-    fn two_equal_times_would_be_fewer_than_agreed() {
+    fn two_equal_times_are_refused() {
         assert_eq!(Pattern::at(&[480, 480]), None);
         assert_eq!(Pattern::at(&[480, 1440]), None);
     }

@@ -124,7 +124,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_no_time_or_could_be_two_is_refused() {
+    fn texts_that_are_no_time_or_could_be_two_are_refused() {
         for typed in [
             "",
             " ",

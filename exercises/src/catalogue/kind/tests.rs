@@ -79,7 +79,7 @@ fn steps_change_what_the_dose_has_and_stay_within_its_range() {
 }
 
 #[test]
-fn a_kind_that_stands_on_one_leg_is_kept_as_trials() {
+fn a_kind_done_on_one_leg_is_recorded_as_trials() {
     for kind in Kind::ALL.iter().filter(|kind| kind.is_balance()) {
         assert_eq!(kind.form(), WorkForm::Trials, "{kind:?}: what is stood on has to be recorded");
     }

@@ -167,7 +167,7 @@ fn a_stance_time_of_five_seconds_for_each_prescribed_leg() {
 }
 
 #[test]
-fn softer_or_closed_waits_for_thirty_seconds_on_two_days() {
+fn softer_or_closed_requires_thirty_seconds_on_two_days() {
     let shut = [Problem::GateClosed(BALANCE)];
     for on in ["towel", "foam", "firm-closed", "towel-closed"] {
         let with = |tenths: &[u16]| {

@@ -71,7 +71,7 @@ fn a_device_whose_record_ends_earlier_is_named() {
 }
 
 #[test]
-fn items_stand_in_the_plans_order_and_dropped_ones_last() {
+fn items_are_in_the_plans_order_with_dropped_ones_last() {
     let mut newest = second();
     newest.prescription.items.swap(0, 1);
     newest.prescription.items.retain(|item| item.id != REPS);
@@ -85,7 +85,7 @@ fn items_stand_in_the_plans_order_and_dropped_ones_last() {
 }
 
 #[test]
-fn a_days_own_rating_goes_before_those_after_runs() {
+fn a_rating_of_the_day_counts_before_those_after_runs() {
     let mut told = summary(PHONE, 1, 0, 3);
     told.pain = vec![
         pain(1, 0, BACK, 7, Some(HOLD)),
@@ -151,7 +151,7 @@ fn reasons_that_need_attention_come_first() {
 }
 
 #[test]
-fn notes_come_once_and_the_covered_days_are_those_with_a_record() {
+fn notes_appear_once_and_the_covered_days_are_those_with_a_record() {
     let noted = |counter, note: &str| Summary { note: Some(note.into()), ..summary(PHONE, counter, 0, 5) };
     let mut last = noted(3, "knee swollen on Monday");
     last.seen = [1, 4].map(DayNumber).into();
@@ -204,7 +204,7 @@ fn leg(review: &Review, leg: BodySide) -> &StanceSeries {
 }
 
 #[test]
-fn a_rise_over_ten_days_is_called_one() {
+fn a_rise_over_ten_days_is_reported() {
     let times: Vec<(u32, u32)> = (0..10).map(|day| (20_000, 8_000 + day * 1500 + (day % 2) * 400)).collect();
     let review = page([plan()], &[balance(&times)]);
     assert_eq!(review.balance.len(), 2);
@@ -269,7 +269,7 @@ fn seven_days_have_a_yardstick_only_from_sixty_on() {
 }
 
 #[test]
-fn the_involved_leg_stands_against_the_other() {
+fn the_involved_leg_is_compared_with_the_other() {
     let review = page([plan()], &[balance(&[(20_000, 12_000); 3])]);
     let [only] = review.sides.as_slice() else { panic!("one set of conditions") };
     assert_eq!((only.sides.involved, only.sides.involved_s, only.sides.other_s), (BodySide::Right, 12.0, 20.0));

@@ -45,7 +45,7 @@ fn done_on_any_device_is_done() {
 }
 
 #[test]
-fn knots_stand_at_the_minutes_that_were_agreed() {
+fn knots_are_at_the_minutes_that_were_agreed() {
     let mut told = saw(PHONE, 2, &[Mark::Done, Mark::NotDone, Mark::Done]);
     let by_half_hour =
         Schedule { pattern: Pattern::Every { minutes: 30, from: 10 * 60, to: 11 * 60 }, ..three_times_a_day() };
@@ -103,7 +103,7 @@ fn a_device_with_an_older_card_counts_where_no_newer_one_covers_the_day() {
 }
 
 #[test]
-fn the_dose_of_a_slot_is_capped_and_what_is_beyond_stands_apart() {
+fn the_dose_of_a_slot_is_capped_and_the_excess_is_counted_separately() {
     let mut told = saw(PHONE, 2, &[Mark::Done, Mark::Partly(Share { done: 1, of: 3 }), Mark::NotDone]);
     let part = |n, slot| RunOn {
         dose: Share { done: 12_000, of: 30_000 },
@@ -118,7 +118,7 @@ fn the_dose_of_a_slot_is_capped_and_what_is_beyond_stands_apart() {
 }
 
 #[test]
-fn what_was_written_in_stands_apart_and_does_not_double_what_was_timed() {
+fn entries_written_in_are_counted_separately_and_do_not_double_timed_ones() {
     let written = |n, slot| RunOn { live: false, ..run(n, 2, HOLD, Some(slot)) };
     let mut phone = saw(PHONE, 2, &[Mark::Done, Mark::Done, Mark::NotDone]);
     phone.runs = vec![run(1, 2, HOLD, Some(0)), written(2, 1)];
@@ -131,7 +131,7 @@ fn what_was_written_in_stands_apart_and_does_not_double_what_was_timed() {
 }
 
 #[test]
-fn a_timed_part_does_not_make_timed_what_was_written_in_whole() {
+fn a_timed_part_does_not_make_a_whole_entry_written_in_timed() {
     let mut told = saw(PHONE, 2, &[Mark::Done, Mark::NotDone, Mark::NotDone]);
     let part = RunOn { parts: Share { done: 1, of: 3 }, ..run(1, 2, HOLD, Some(0)) };
     told.runs = vec![part, RunOn { live: false, ..run(2, 2, HOLD, Some(0)) }];
@@ -140,7 +140,7 @@ fn a_timed_part_does_not_make_timed_what_was_written_in_whole() {
 }
 
 #[test]
-fn days_without_a_record_are_told_apart_and_days_ahead_are_not_counted() {
+fn days_without_a_record_are_marked_and_days_ahead_are_not_counted() {
     let mut told = summary(PHONE, 1, 0, 3);
     told.seen.remove(&DayNumber(1));
     told.days = (0..=3).map(|day| item_day(day, REPS, &[Mark::NotDone])).collect();

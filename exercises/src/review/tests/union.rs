@@ -44,7 +44,7 @@ fn of_one_name_in_one_summary_the_last_counts() {
 }
 
 #[test]
-fn what_only_an_older_one_tells_is_kept() {
+fn what_only_an_older_summary_contains_is_kept() {
     let mut old = summary(PHONE, 1, 0, 3);
     old.days.push(item_day(1, REPS, &[Mark::Done]));
     old.pain.push(pain(4, 1, BACK, 6, None));
@@ -195,7 +195,7 @@ proptest! {
     }
 
     #[test]
-    fn nothing_that_was_told_is_lost(all in any_summaries()) {
+    fn nothing_that_was_reported_is_lost(all in any_summaries()) {
         prop_assume!(!all.is_empty());
         let united = unite(&all).expect("one at least");
         for told in &all {
@@ -223,7 +223,7 @@ proptest! {
 
     /// Over all devices each slot appears once, with the best mark that any device has for it.
     #[test]
-    fn a_slot_stands_once_with_the_best_mark(phone in any_log(PHONE), desk in any_log(DESK)) {
+    fn a_slot_appears_once_with_the_best_mark(phone in any_log(PHONE), desk in any_log(DESK)) {
         let all: Vec<Summary> = phone.into_iter().chain(desk).collect();
         prop_assume!(!all.is_empty());
         let united = unite(&all).expect("one at least");

@@ -377,7 +377,7 @@ fn the_patients_copy_offers_a_step_only_where_it_may() {
     let may = item(HOLD_DOSE);
     let may_not = Item { may_step: false, ..may.clone() };
     let suggestion = advise(&facts(&catalogue, &may_not, &[met(10, 0), met(12, 0)]));
-    assert_eq!(suggestion.advice, FIVE_MORE, "the clinician is told all the same");
+    assert_eq!(suggestion.advice, FIVE_MORE, "the clinician still sees it");
     assert_eq!(suggestion.offered(&may_not), None);
     assert_eq!(suggestion.offered(&may), Some(&Step::Change { quantity: Quantity::HoldSeconds, by: 5 }));
     assert_eq!(suggestion.offered(&item(REPS_DOSE)), None, "another item's permission does not count");

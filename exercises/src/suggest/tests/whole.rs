@@ -198,7 +198,7 @@ fn the_morning_after_is_found_up_to_the_next_session() {
 }
 
 #[test]
-fn a_rating_after_another_item_of_the_complaint_stands_in() {
+fn a_rating_after_another_item_of_the_complaint_counts_if_there_is_no_other() {
     let mut told = reps_on(&[3, 5]);
     told.pain.iter_mut().for_each(|rating| rating.after = Some(HOLD));
     told.pain[1].score = Score::at_most_ten(4);
@@ -262,7 +262,7 @@ fn a_step_that_the_patient_took_is_the_dose_in_use() {
 }
 
 #[test]
-fn sessions_of_two_devices_stand_together() {
+fn sessions_of_two_devices_are_combined() {
     let phone = reps_on(&[3]);
     let mut desk = reps_on(&[5]);
     desk.log = DESK;

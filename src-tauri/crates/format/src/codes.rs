@@ -70,7 +70,7 @@ mod tests {
     }
 
     #[test]
-    fn the_lists_of_the_domain_stand_in_the_order_of_their_codes() {
+    fn the_lists_of_the_domain_are_in_the_order_of_their_codes() {
         assert_eq!(all::<Risk>(), Risk::ALL);
         assert_eq!(all::<Trouble>(), Trouble::ALL);
         assert_eq!(all::<Barrier>(), Barrier::ALL);

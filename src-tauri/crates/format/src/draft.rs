@@ -120,7 +120,7 @@ mod tests {
     }
 
     #[test]
-    fn bytes_cut_or_changed_anywhere_never_go_wrong_in_silence() {
+    fn bytes_cut_or_changed_anywhere_are_never_read_wrongly_without_a_fault() {
         let bytes = write(&kept()).expect("a draft");
         for at in 0..bytes.len() {
             assert!(read(&bytes[..at]).is_err(), "cut at {at}");

@@ -83,7 +83,7 @@ mod tests {
     }
 
     #[test]
-    fn of_what_is_spoilt_the_sound_part_counts() {
+    fn the_readable_parts_of_damaged_settings_count() {
         for spoilt in ["", "no", "[]", "{\"quiet\":7}", "{\"quiet\":[[1440,3]]}", "{\"quiet\":[[3,3]]}"] {
             assert_eq!(read(spoilt), Settings::default(), "{spoilt}");
         }

@@ -179,7 +179,7 @@ fn an_hourly_plan_is_nine_events_that_say_nothing_of_it() {
 }
 
 #[test]
-fn what_an_alarm_holds_back_is_not_in_the_calendar() {
+fn what_an_alarm_pauses_is_not_in_the_calendar() {
     let (start, zone) = changes()[0].clone();
     let plan = plan(start, 2, &[hourly()]);
     let stopped = LogEvent::Trouble { trouble: Trouble::HeartOrBreath, item: None };

@@ -45,7 +45,7 @@ proptest! {
 }
 
 #[test]
-fn any_character_of_the_text_flipped_is_called_damage() {
+fn any_changed_character_of_the_text_is_reported_as_damage() {
     let text = card::to_text(&whole(&support::card(1)));
     for at in 0..text.len() {
         let mut flipped = text.clone().into_bytes();
@@ -59,7 +59,7 @@ fn any_character_of_the_text_flipped_is_called_damage() {
 }
 
 #[test]
-fn the_text_cut_at_any_length_is_called_cut() {
+fn the_text_cut_at_any_length_is_reported_as_cut() {
     let text = card::to_text(&whole(&support::card(1)));
     for length in 4..text.len() {
         assert_eq!(card::read(&text.as_bytes()[..length]).err(), Some(CardFault::Cut), "at {length}");

@@ -46,7 +46,7 @@ proptest! {
     }
 
     #[test]
-    fn those_that_did_not_come_are_named(length in 1..=MAX_WHOLE, come in any::<u8>()) {
+    fn missing_frames_are_named(length in 1..=MAX_WHOLE, come in any::<u8>()) {
         let all = frames(&split(&sealed(length), ONE).expect("within the limit"));
         let (came, missing): (Vec<Frame>, Vec<Frame>) =
             all.into_iter().partition(|frame| come & (1 << (frame.place - 1)) != 0);
@@ -58,7 +58,7 @@ proptest! {
     }
 
     #[test]
-    fn frames_of_two_sealings_are_told_apart(first in 1..3000_usize, second in 1..3000_usize) {
+    fn frames_of_two_summaries_are_not_mixed(first in 1..3000_usize, second in 1..3000_usize) {
         let mut gathered = gather(frames(&split(&sealed(first), ONE).expect("short")));
         let before = gathered.clone();
         for foreign in frames(&split(&sealed(second), OTHER).expect("short")) {
@@ -98,7 +98,7 @@ fn forged(version: u8, place: u8, of: u8, part: &[u8]) -> String {
 }
 
 #[test]
-fn what_no_program_writes_is_refused() {
+fn frames_that_no_program_writes_are_refused() {
     assert!(read(&forged(1, 1, 1, b"part")).is_ok(), "the forger's hand is right");
     for (text, why) in [
         (forged(1, 0, 1, b"part"), "counted from 1"),

@@ -12,7 +12,7 @@ const CARD_WITH_DAYS: &[u8] = include_bytes!("frozen/card-1-days.bin");
 const LETTER: &[u8] = include_bytes!("frozen/summary-1.letter");
 
 #[test]
-fn nobody_has_written_the_samples_again() {
+fn the_samples_have_not_been_rewritten() {
     let sums = [CARD, CARD_TEXT.as_bytes(), CARD_WITH_DAYS, LETTER].map(crc32fast::hash);
     assert_eq!(sums, [0xEB3C_76F6, 0x1C23_BD16, 0x66DF_6DB4, 0x45B7_889E], "{sums:x?}");
 }
@@ -23,7 +23,7 @@ fn there_is_a_sample_of_the_newest_version() {
 }
 
 #[test]
-fn the_card_of_version_1_reads_as_it_was_meant() {
+fn the_card_of_version_1_is_read_correctly() {
     assert_eq!(card::from_text(CARD_TEXT).as_deref(), Ok(CARD), "both forms carry the same bytes");
     let read = card::open(CARD).expect("well formed");
     let expected = support::frozen_card(read.claimed_key(), read.claimed_recipient());
@@ -32,14 +32,14 @@ fn the_card_of_version_1_reads_as_it_was_meant() {
 
 /// The key for the days of stance times was added later.
 #[test]
-fn the_card_with_days_reads_as_it_was_meant() {
+fn the_card_with_days_is_read_correctly() {
     let read = card::open(CARD_WITH_DAYS).expect("well formed");
     let expected = support::frozen_card_with_days(read.claimed_key(), read.claimed_recipient());
     assert_eq!(read.into_card_after_checking_the_signature(), expected);
 }
 
 #[test]
-fn the_summary_of_version_1_reads_as_it_was_meant() {
+fn the_summary_of_version_1_is_read_correctly() {
     let letter = Letter::parse(LETTER).expect("a letter");
     assert_eq!(summary::read(&letter.body), Ok(support::frozen_summary()));
 }

@@ -207,7 +207,7 @@ fn every_entry_is_there_with_its_day_and_local_time() {
 }
 
 #[test]
-fn plans_stand_there_with_their_texts_and_what_was_agreed() {
+fn plans_are_exported_with_their_texts_and_what_was_agreed() {
     let files = written(support::plan(6));
     let whole: Value = serde_json::from_slice(&files["everything.json"]).expect("JSON");
     let plan = &whole["plans"][0];
@@ -226,7 +226,7 @@ fn plans_stand_there_with_their_texts_and_what_was_agreed() {
 
 /// Programs written to read version 1 must always find the same names in it.
 #[test]
-fn version_1_says_it_in_the_same_words_for_good() {
+fn version_1_never_changes_its_names() {
     let files = written(support::plan(2));
     let mut whole: Value = serde_json::from_slice(&files["everything.json"]).expect("JSON");
     // The texts of exercises are not compared, because the catalogue grows.
@@ -236,7 +236,7 @@ fn version_1_says_it_in_the_same_words_for_good() {
 }
 
 #[test]
-fn a_stance_time_says_when_it_was_taken_where_the_card_does() {
+fn a_stance_time_has_its_day_if_the_card_gives_it() {
     let mut plan = support::plan(2);
     plan.prescription.baselines[0].taken = Some(support::date(2026, 11, 18));
     let whole: Value = serde_json::from_slice(&written(plan)["everything.json"]).expect("JSON");

@@ -69,7 +69,7 @@ fn marks_that_a_patient_can_give() {
     assert!(hold_on(&summary, 2).iter().all(|(_, mark)| *mark == Mark::DayOff(DayOffReason::Ill)));
     assert!(hold_on(&summary, 3).iter().all(|(_, mark)| *mark == Mark::Paused));
     let reps = summary.days.iter().find(|one| one.day == DayNumber(3) && one.item == REPS).expect("asked for");
-    assert_eq!(reps.slots, [(0, Mark::NotDone)], "another exercise is not held back");
+    assert_eq!(reps.slots, [(0, Mark::NotDone)], "another exercise is not paused");
 }
 
 /// A second card, in force from half past ten of day 2, on which the hold is due at eleven and at fifteen.
@@ -147,7 +147,7 @@ fn an_alarm_goes_with_every_summary_until_a_card_clears_it() {
     let mut clears = revised(2, 0);
     clears.prescription.cleared = vec![EntryRef { log: PHONE, n: 2 }];
     assert_eq!(days(&[plan(), clears.clone()], (4, 9)), [(3, 6)]);
-    assert_eq!(days(&[plan(), clears], (0, 9)), [(2, 1), (3, 6)], "within the period a cleared one is told too");
+    assert_eq!(days(&[plan(), clears], (0, 9)), [(2, 1), (3, 6)], "within the period a cleared one is included too");
 }
 
 #[test]

@@ -217,7 +217,7 @@ mod tests {
     }
 
     #[test]
-    fn contents_cut_or_changed_anywhere_never_go_wrong_in_silence() {
+    fn contents_cut_or_changed_anywhere_are_never_read_wrongly_without_a_fault() {
         let (_, plain) = frozen();
         let known = read_plain(&plain).expect("a card");
         for at in 0..plain.len() {

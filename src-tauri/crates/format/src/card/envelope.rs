@@ -128,7 +128,7 @@ mod tests {
     }
 
     #[test]
-    fn cut_at_any_length_it_is_called_cut() {
+    fn a_card_cut_at_any_length_is_reported_as_cut() {
         let card = card();
         for length in 1..card.len() {
             assert_eq!(fault(&card[..length]), Some(CardFault::Cut), "at {length}");
@@ -137,7 +137,7 @@ mod tests {
     }
 
     #[test]
-    fn any_flipped_bit_behind_the_first_four_bytes_is_called_damage() {
+    fn any_changed_bit_after_the_first_four_bytes_is_reported_as_damage() {
         let card = card();
         for bit in 0..card.len() * 8 {
             let mut flipped = card.clone();

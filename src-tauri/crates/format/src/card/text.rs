@@ -73,7 +73,7 @@ mod tests {
     }
 
     #[test]
-    fn what_an_encoder_never_writes_is_refused() {
+    fn text_that_an_encoder_never_writes_is_refused() {
         for (coded, why) in [
             ("GGW", "65536 in three characters"),
             (":::", "91124 in three characters"),

@@ -271,7 +271,7 @@ mod tests {
     }
 
     #[test]
-    fn a_newer_entry_and_other_bytes_are_told_apart() {
+    fn a_newer_entry_and_other_bytes_have_different_faults() {
         assert_eq!(read(&[2, 0x81, 0]), Err(EntryFault::Newer { found: 2 }));
         for bytes in [&[][..], &[0], &[1], &[1, 0xff], &[1, 0x81, 0x18, 99]] {
             assert_eq!(read(bytes), Err(EntryFault::Malformed), "{bytes:?}");

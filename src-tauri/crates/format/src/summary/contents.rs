@@ -167,7 +167,7 @@ mod tests {
     }
 
     #[test]
-    fn contents_cut_or_changed_anywhere_never_go_wrong_in_silence() {
+    fn contents_cut_or_changed_anywhere_are_never_read_wrongly_without_a_fault() {
         let (plain, known) = (frozen(), read(&frozen()));
         for at in 0..plain.len() {
             assert!(read(&plain[..at]).is_err(), "cut at {at}");

@@ -102,7 +102,7 @@ mod tests {
     }
 
     #[test]
-    fn cut_within_its_head_it_is_called_cut() {
+    fn a_letter_cut_within_its_header_is_reported_as_cut() {
         let bytes = letter().to_bytes();
         for length in 4..HEAD {
             assert_eq!(Letter::parse(&bytes[..length]), Err(SummaryFault::Cut), "at {length}");
@@ -123,7 +123,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_tagged_tells_every_field_from_its_neighbour() {
+    fn the_tagged_bytes_separate_every_field_from_its_neighbour() {
         let Letter { body, .. } = letter();
         let expected = [
             b"carryover/summary/v1\0".to_vec(),

@@ -85,7 +85,7 @@ fn a_text_may_go_on_over_several_lines_and_quote_what_fluent_reads_otherwise() {
 }
 
 #[test]
-fn a_message_that_nobody_knows_is_named_with_those_allowed() {
+fn an_unknown_message_is_named_with_those_allowed() {
     let (line, number) = line_of("purpose");
     let expected = "no such message; allowed here: name, purpose, set-up, step-N, should-feel, should-not-feel, mistake-N, \
                     careful-N, stop-N, level-RUNG-name, level-RUNG-change, with N from 1 and the id of a rung for RUNG";

@@ -142,7 +142,7 @@ fn a_field_that_is_missing_is_named() {
 }
 
 #[test]
-fn a_field_that_nobody_knows_is_named_with_those_allowed() {
+fn an_unknown_field_is_named_with_those_allowed() {
     fault(
         &whole(),
         "rest_s = 10\n",
@@ -195,7 +195,7 @@ fn a_dose_belongs_to_the_kind() {
 }
 
 #[test]
-fn a_word_that_is_none_of_those_allowed_is_named_with_them() {
+fn a_word_that_is_not_allowed_is_named_with_those_that_are() {
     fault(
         &whole(),
         "kind = \"hold\"",
@@ -213,7 +213,7 @@ fn a_word_that_is_none_of_those_allowed_is_named_with_them() {
 }
 
 #[test]
-fn a_joint_that_nobody_has_and_an_angle_that_nobody_reaches_are_refused() {
+fn unknown_joints_and_impossible_angles_are_refused() {
     let found = faults(&whole(), "knee-near = 92", "tail = 90");
     assert_eq!(found.len(), 1);
     assert!(found[0].contains("poses 1, tail: \"tail\" is no joint; the joints are trunk, "), "{found:?}");
@@ -256,7 +256,7 @@ fn one_position_alone_is_no_movement() {
 }
 
 #[test]
-fn an_id_stands_once_and_is_kebab_case() {
+fn an_id_is_used_once_and_is_kebab_case() {
     let found = faults(&balance(), "id = \"towel-open\"", "id = \"firm-open\"");
     assert!(found[0].contains("rung 2, id: \"firm-open\" stands twice"), "{found:?}");
     let found = faults(&balance(), "id = \"firm-closed\"", "id = \"firm-open\"");

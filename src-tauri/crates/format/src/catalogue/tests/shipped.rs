@@ -37,7 +37,7 @@ fn all_kinds_and_the_five_regions_are_there() {
 }
 
 #[test]
-fn names_are_told_apart_in_both_languages() {
+fn names_differ_in_both_languages() {
     for lang in Lang::ALL {
         let names: BTreeSet<_> = all().iter().map(|exercise| exercise.texts[&lang].name.clone()).collect();
         assert_eq!(names.len(), all().len(), "{lang:?}");
