@@ -154,7 +154,7 @@ mod tests {
     }
 
     #[test]
-    fn unknown_keys_are_passed_over() {
+    fn unknown_keys_are_ignored() {
         let map = [0xA2, 0x00, 0x05, 0x18, 0x63, 0x9F, 0xA1, 0x61, b'x', 0x01, 0xFF];
         let read = split(&map).expect("a map");
         assert_eq!((read.need::<u8>(0, "known"), read.some::<u8>(7, "absent")), (Ok(5), Ok(None)));

@@ -79,7 +79,7 @@ mod tests {
         };
         let frozen = r#"{"quiet":[[720,780]],"meeting":[[1795600000000,3600],[1795607200000,3600]]}"#;
         assert_eq!((write(&settings).as_str(), read(frozen)), (frozen, settings));
-        assert_eq!(read(r#"{"quiet":[[720,780]],"later":1}"#).quiet.len(), 1, "a later version's part is passed over");
+        assert_eq!(read(r#"{"quiet":[[720,780]],"later":1}"#).quiet.len(), 1, "a part of a later version is ignored");
     }
 
     #[test]

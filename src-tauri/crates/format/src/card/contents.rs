@@ -41,7 +41,7 @@ fn write_plan(map: &mut MapOut, plan: &Plan) -> Result<(), Malformed> {
     let Plan {
         header:
             Header {
-                id: _, // stands outside the packing
+                id: _, // written before the packed part
                 revision,
                 clinic,
                 start,
@@ -184,7 +184,7 @@ mod tests {
     }
 
     #[test]
-    fn a_key_that_a_later_program_adds_is_passed_over() {
+    fn a_key_that_a_later_program_adds_is_ignored() {
         let (_, mut plain) = frozen();
         let known = read_plain(&plain);
         assert_eq!(plain[0], 0xAE, "a map of fourteen");

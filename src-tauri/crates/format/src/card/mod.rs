@@ -9,7 +9,7 @@
 //!
 //! Numbers are big-endian. The signature covers a prefix of its own, the version, the kind of recipient and the contents
 //! exactly as received, never encoded again. The checksum proves nothing about the sender; together with the length it
-//! distinguishes a card that was cut from one with a changed character, so that a person can be told what went wrong. The
+//! distinguishes a card that was cut from one with a changed character, so that the program can say what went wrong. The
 //! header keeps its form in all later versions. Parts that cannot be compressed (keys and ids) are outside the packing,
 //! because packing would only make them longer.
 //!

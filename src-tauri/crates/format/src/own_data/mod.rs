@@ -3,28 +3,32 @@
 //!
 //! # `everything.json`, version 1
 //! One object:
-//! * `format` is `carryover-everything`, `version` 1; `program` its version, `made` the moment, `log` this copy's log id.
-//! * `plans`: a list; each with `id`, `clinic`, `fingerprint`, `start`, `follows` (the revision in force), `agreed` (items whose
-//!   times the person moved, with the `schedule` agreed to), `revisions`, and `exercises` (the texts of all exercises named, in
-//!   the person's language).
-//! * a revision: `revision`, `taken` (moments), `issued`, `review`, `age`, `considered_absent`, `items`, `complaints`,
+//! * `format` is `carryover-everything`, `version` is 1; `program` is the program's version, `made` when the file was
+//!   written, `log` the id of this copy's log.
+//! * `plans` is a list; each has `id`, `clinic`, `fingerprint`, `start`, `follows` (the revision in force), `agreed` (items
+//!   whose times the person moved, with the `schedule` agreed to), `revisions`, and `exercises` (the texts of all exercises
+//!   in the plan, in the person's language).
+//! * A revision has `revision`, `taken` (moments), `issued`, `review`, `age`, `considered_absent`, `items`, `complaints`,
 //!   `activities`, `stance`, `aftercare`, `cleared` (alarms as `log:entry`).
-//! * `entries`: the log, in order and whole; each with `n`, `plan`, `at`, `day`, `time` (both by the wall clock of that moment),
-//!   `what`, and what belongs to it. A run stands there as often as it was logged; the last one of the same `run` counts.
-//! * `reminders`: `quiet` times and the last `meeting`.
+//! * `entries` is the whole log, in order; each entry has `n`, `plan`, `at`, `day`, `time` (both by the wall clock of that
+//!   moment), `what`, and the details of that kind of entry. A run appears once for each of its snapshots; the last one with
+//!   the same `run` counts.
+//! * `reminders` has the `quiet` times and the last `meeting`.
 //!
-//! Moments are RFC 3339 with the offset then in force, days ISO 8601, times `HH:MM:SS`, durations seconds. What was not
-//! measured, not said or does not apply is `null`. A later version may add keys; a changed meaning raises `version`.
+//! Moments are in RFC 3339 with the offset that applied then, days in ISO 8601, times as `HH:MM:SS`, durations in seconds. A
+//! value that was not measured, not answered or does not apply is `null`. A later version may add keys; if a meaning changes,
+//! `version` rises.
 //!
 //! # Tables
-//! RFC 4180 with a header line, UTF-8. An empty cell is "not measured" or "does not apply". A text that a spreadsheet would
-//! take for a formula has an apostrophe before it.
-//! * `runs.csv`: a line for each hold, set or trial of each run, by the run's last state; `slot` is its place in the day, from 1.
+//! RFC 4180 with a header line, UTF-8. An empty cell means "not measured" or "does not apply". A text that a spreadsheet
+//! would take for a formula has an apostrophe before it.
+//! * `runs.csv`: a line for each hold, set or trial of each run, from the run's last snapshot; `slot` is its number within
+//!   the day, from 1.
 //! * `answers.csv`: a line for each answer about pain, the morning after, or an activity.
-//! * `days.csv`: a line for each day and item: how many slots went how, and each slot with its time.
-//! * `alarms.csv`: a line for each time that something was wrong.
-//! * `corrections.csv`: a line for each time that the person put an entry right. The other tables are as corrected;
-//!   `everything.json` has both, what was said first and the correction, each as an entry.
+//! * `days.csv`: a line for each day and item: the number of slots with each mark, and each slot with its time.
+//! * `alarms.csv`: a line for each time that the person said that something was wrong.
+//! * `corrections.csv`: a line for each correction that the person made. The other tables hold the corrected values;
+//!   `everything.json` has both the first value and the correction, each as an entry.
 
 mod corrections;
 mod entries;

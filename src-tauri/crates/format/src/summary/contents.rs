@@ -145,7 +145,7 @@ mod tests {
     }
 
     #[test]
-    fn a_key_that_a_later_program_adds_is_passed_over() {
+    fn a_key_that_a_later_program_adds_is_ignored() {
         let mut plain = frozen();
         assert_eq!(plain[0], 0xAF, "a map of fifteen");
         plain.splice(0..1, *b"\xB0");
