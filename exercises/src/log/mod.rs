@@ -72,7 +72,7 @@ pub enum LogEvent {
         /// The reason that the person chose.
         reason: Barrier,
     },
-    /// Days on which nothing is asked for.
+    /// Days off, on which no session is due.
     DaysOff {
         /// First day off.
         from: NaiveDate,

@@ -178,7 +178,7 @@ pub enum DoseUnit {
 }
 
 impl DoseUnit {
-    /// How many of a [`crate::run::Share`]'s units make one of this unit: a share counts time in milliseconds.
+    /// Number of units of a [`crate::run::Share`] in one of these units; a share counts time in milliseconds.
     pub(crate) fn divisor(self) -> u64 {
         match self {
             DoseUnit::HoldSeconds => 1000,
@@ -187,54 +187,54 @@ impl DoseUnit {
     }
 }
 
-/// After which runs pain is asked about, once a day for each complaint.
+/// After which runs pain is asked about. It is asked once a day for each complaint.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum AskPain {
-    /// After each.
+    /// After every run.
     EveryRun,
-    /// After the day's last.
+    /// After the last run of the day.
     LastOfTheDay,
 }
 
-/// When an exercise is due before a clinician says otherwise.
+/// When an exercise is due, before the clinician chooses times.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum UsualTimes {
-    /// By the hour of a working day where it is short enough, else three times a day.
+    /// Every hour of a working day if the exercise is short enough, otherwise three times a day.
     ThroughTheDay,
     /// Once in the evening, when the person is at home.
     Evening,
 }
 
-/// One way forward.
+/// One way in which steps forward make the dose larger.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct StepForward {
-    /// What grows.
+    /// The quantity that grows.
     pub quantity: Quantity,
-    /// By how much.
+    /// The amount added by one step.
     pub by: i16,
-    /// The most that steps lead to.
+    /// The largest value that steps lead to.
     pub most: i64,
-    /// Whether an exercise that is due often has to stay short, so that the step is not had where it would become too long.
+    /// Whether this step is not allowed if it would make an exercise that is due often too long.
     pub short_if_often: bool,
 }
 
-/// What a summary tells of the dose of a run, for one side; `None` where the sides do not come out even.
+/// What a summary says about the dose of a run, for one side. A value is `None` if it cannot be divided evenly between the sides.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Totals {
-    /// Whole parts asked for: holds, repetitions or trials.
+    /// Number of parts prescribed: holds, repetitions or trials.
     pub parts: Option<u32>,
-    /// The amount asked for, in the units of [`crate::run::Share`].
+    /// The amount prescribed, in the units of [`crate::run::Share`].
     pub amount: Option<u32>,
     /// The target of a trial in seconds.
     pub target_s: Option<u16>,
 }
 
-/// `of` divided by `by`, where that comes out even.
+/// `of` divided by `by`; `None` if it does not divide evenly.
 pub(super) fn even(of: Option<u32>, by: u32) -> Option<u32> {
     of.filter(|of| by > 0 && of.is_multiple_of(by)).map(|of| of / by)
 }
 
-/// A whole number as the field of a dose; `None` where it does not fit.
+/// A whole number as the field of a dose; `None` if it does not fit.
 pub(super) fn fit<T: TryFrom<i64>>(value: impl Into<i64>) -> Option<T> {
     T::try_from(value.into()).ok()
 }
