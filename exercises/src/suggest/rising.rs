@@ -4,7 +4,6 @@
 //! secondary page): the medians of the last seven days and of the seven days before are both at least 2 points above the
 //! base. The base is the median of the first three days' ratings since the card in force was taken or the last step was made.
 //! Each week needs three ratings, and the base is before both weeks.
-//! week needs three ratings, and the base lies before both.
 
 use crate::score::Score;
 use crate::statistics::median;
