@@ -3,9 +3,10 @@
 
 use super::conditions::Eyes;
 use super::pose::Pose;
+use strum::VariantArray;
 
 /// From where the figure is seen.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum View {
     /// From the figure's right side; it faces to the right of the picture. Near is its right.
@@ -17,7 +18,7 @@ pub enum View {
 }
 
 /// What stands around the figure or lies under it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Furniture {
     /// A chair with a back, its seat under the pelvis of the first position.
@@ -44,7 +45,7 @@ pub enum Furniture {
 
 /// Where the body touches something that does not move.
 /// The first of a figure's contacts holds the whole figure in place; limbs named after it are bent so that they stay.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Contact {
     /// The seat bones on a chair.
@@ -72,7 +73,7 @@ pub enum Contact {
 }
 
 /// A point of the body at which an arrow is placed.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Landmark {
     /// The chin.

@@ -1,7 +1,9 @@
 //! Whether an exercise has sides.
 
+use strum::VariantArray;
+
 /// Whether an exercise is done for each side.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Sidedness {
     /// Both sides at once, or the midline.

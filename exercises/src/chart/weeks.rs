@@ -4,9 +4,11 @@
 //! open loop, a day off a bar across, one paused by an alarm a cross. A day without any record is dotted.
 
 use super::axis::{DayAxis, WeekStart};
+use crate::choice::array;
 use crate::history::Mark;
 use crate::id::ItemId;
 use crate::review::{DayString, Knot};
+use strum::VariantArray;
 
 /// The string goes on this far beyond its outermost knots.
 const STUB: f64 = 9.0;
@@ -70,7 +72,7 @@ pub struct MarkAt {
 }
 
 /// How a mark is drawn.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, VariantArray)]
 pub enum Shape {
     /// A knot: done in full.
     Knot,
@@ -86,7 +88,7 @@ pub enum Shape {
 
 impl Shape {
     /// All of them.
-    pub const ALL: [Shape; 5] = [Shape::Knot, Shape::Half, Shape::Loop, Shape::Bar, Shape::Cross];
+    pub const ALL: [Shape; Shape::VARIANTS.len()] = array(Shape::VARIANTS);
 
     /// The shape of a mark; none for what leaves a gap or is not there.
     pub fn of(mark: Mark) -> Option<Shape> {

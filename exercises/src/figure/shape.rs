@@ -1,7 +1,10 @@
 //! What a figure is drawn of: closed areas and strokes, each with the part that it plays.
 
+use crate::choice::array;
+use strum::VariantArray;
+
 /// The part that a shape plays; window and paper choose the colour.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Paint {
     /// Head, trunk and near leg.
@@ -26,17 +29,7 @@ pub enum Paint {
 
 impl Paint {
     /// Every part, in no order that matters.
-    pub const ALL: [Paint; 9] = [
-        Paint::Near,
-        Paint::NearArm,
-        Paint::Eyes,
-        Paint::Far,
-        Paint::Ground,
-        Paint::Furniture,
-        Paint::Phone,
-        Paint::Plumb,
-        Paint::Arrow,
-    ];
+    pub const ALL: [Paint; Paint::VARIANTS.len()] = array(Paint::VARIANTS);
 
     /// A stable name, for a style sheet's class.
     pub fn name(self) -> &'static str {

@@ -4,8 +4,11 @@
 //! is needed, and the eyes can be elsewhere. Pitches stay between 200 and 1,100 Hz, where hearing that fails with age still
 //! serves (ISO 7029:2017 puts the losses above 2 kHz).
 
+use crate::choice::array;
+use strum::VariantArray;
+
 /// A sound that tells something.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 pub enum Sound {
     /// Three, two, one.
     CountIn,
@@ -27,8 +30,7 @@ pub enum Sound {
 
 impl Sound {
     /// All of them.
-    pub const ALL: [Sound; 8] =
-        [Sound::CountIn, Sound::Start, Sound::Half, Sound::Rest, Sound::Ready, Sound::End, Sound::Up, Sound::Down];
+    pub const ALL: [Sound; Sound::VARIANTS.len()] = array(Sound::VARIANTS);
 
     /// Its notes, in order; they do not overlap.
     pub fn notes(self) -> &'static [Note] {

@@ -3,6 +3,7 @@
 mod correction;
 
 use crate::alarm::Trouble;
+use crate::choice::array;
 use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use crate::plan::Schedule;
 use crate::run::Run;
@@ -10,6 +11,7 @@ use crate::slots::SlotRef;
 use crate::sway::Sensed;
 use crate::time::Stamp;
 use chrono::NaiveDate;
+use strum::VariantArray;
 
 pub use correction::Correction;
 
@@ -137,7 +139,7 @@ pub enum LogEvent {
 
 /// Why a slot was skipped (own list, after barriers reported by Jack 2010, Man Ther 15:220-8, and Escolar-Reina 2010,
 /// BMC Health Serv Res 10:60).
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Barrier {
     /// Forgot, or missed the prompt.
@@ -166,19 +168,7 @@ pub enum Barrier {
 
 impl Barrier {
     /// All of them, in the order in which they are offered. The place is the code in a summary: append only.
-    pub const ALL: [Barrier; 11] = [
-        Barrier::Forgot,
-        Barrier::NoTime,
-        Barrier::NoPlace,
-        Barrier::Pain,
-        Barrier::NotSureHow,
-        Barrier::FeltFine,
-        Barrier::NoHelp,
-        Barrier::Unwell,
-        Barrier::NoSupport,
-        Barrier::Other,
-        Barrier::RatherNotSay,
-    ];
+    pub const ALL: [Barrier; Barrier::VARIANTS.len()] = array(Barrier::VARIANTS);
 
     /// Whether it comes to the clinician's attention first.
     pub fn first(self) -> bool {
@@ -187,7 +177,7 @@ impl Barrier {
 }
 
 /// Why a stretch of days is taken off.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum DayOffReason {
     /// Ill.
@@ -202,6 +192,5 @@ pub enum DayOffReason {
 
 impl DayOffReason {
     /// All of them. The place is the code in a summary: append only.
-    pub const ALL: [DayOffReason; 4] =
-        [DayOffReason::Ill, DayOffReason::Travelling, DayOffReason::Holiday, DayOffReason::Other];
+    pub const ALL: [DayOffReason; DayOffReason::VARIANTS.len()] = array(DayOffReason::VARIANTS);
 }

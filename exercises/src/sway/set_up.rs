@@ -3,7 +3,9 @@
 //! A trial starts at the start tone, not at a lift-off that nothing measures. While it runs there is no other control
 //! on the screen: where a touch ends it, any touch does.
 
+use crate::choice::array;
 use crate::run::SetUp;
+use strum::VariantArray;
 
 /// Where a worn phone is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -31,7 +33,7 @@ pub enum AskAfter {
 
 impl SetUp {
     /// All three, in the order A, B, C.
-    pub const ALL: [SetUp; 3] = [SetUp::OnSupport, SetUp::AtBreastbone, SetUp::InPocket];
+    pub const ALL: [SetUp; SetUp::VARIANTS.len()] = array(SetUp::VARIANTS);
 
     /// Where the phone is worn; `None` where it is not.
     pub fn placement(self) -> Option<Placement> {

@@ -31,10 +31,16 @@ macro_rules! coded {
 }
 
 macro_rules! named {
-    ($($choice:ident { $($value:ident = $name:literal),+ $(,)? })+) => {
+    ($($choice:ident { $($value:ident = $name:literal),+ $(,)? $(; without $nameless:pat)? })+) => {
         $(impl Named for $choice {
             const NAMES: &'static [(&'static str, Self)] = &[$(($name, $choice::$value)),+];
-        })+
+        }
+
+        // A value that is missing in the list does not compile.
+        const _: fn(&$choice) = |value| match value {
+            $($choice::$value => (),)+
+            $($nameless => (),)?
+        };)+
     };
 }
 
@@ -136,12 +142,13 @@ coded! {
 // In cards and summaries these are written as parts of something else.
 named! {
     Feet { Bare = "bare", Covered = "covered" }
-    Arms { Crossed = "crossed", OnHips = "on-hips", Free = "free" }
+    // A hand that is in use is neither chosen nor an instruction of an exercise.
+    Arms { Crossed = "crossed", OnHips = "on-hips", Free = "free"; without Arms::HandInUse }
     Aftercare {
         SorenessIsUsual = "soreness-is-usual",
         KeepMoving = "keep-moving",
         GoEasy = "go-easy",
         WarmthIfPleasant = "warmth-if-pleasant",
-        ContactIfWorse = "contact-if-worse",
+        ContactIfWorse = "contact-if-worse"; without Aftercare::Own(_)
     }
 }
