@@ -325,9 +325,7 @@ fn zone(name: &str) -> Result<Tz, &'static str> {
 }
 
 fn plan(name: &str) -> Result<PlanId, &'static str> {
-    let digits = name.len() == 16 && name.bytes().all(|byte| byte.is_ascii_hexdigit());
-    let number = u64::from_str_radix(name, 16).ok().filter(|_| digits);
-    number.map(|number| PlanId(number.to_be_bytes())).ok_or("16 digits and letters a to f, as accept --json shows them")
+    name.parse().map_err(|_| "16 digits and letters a to f, as accept --json shows them")
 }
 
 fn number(text: &str, fits: impl Fn(f64) -> bool, expected: &'static str) -> Result<f64, &'static str> {
