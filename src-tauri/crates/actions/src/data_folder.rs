@@ -73,8 +73,7 @@ impl DataFolder {
     /// # Errors
     /// [`Failure::Internal`] where one of them has a fault, which a test rules out.
     pub fn shipped_catalogue() -> ActionResult<Catalogue> {
-        format::catalogue::embedded()
-            .map_err(|faults| refuse::internal(faults.first().map_or("catalogue".into(), ToString::to_string)))
+        format::catalogue::embedded().map_err(|faults| refuse::internal(format!("{:?}", faults.first())))
     }
 
     /// The folder.

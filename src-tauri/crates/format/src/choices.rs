@@ -5,7 +5,7 @@
 use crate::codes::Coded;
 use crate::names::Named;
 use exercises::alarm::Trouble;
-use exercises::catalogue::{Arms, Eyes, Feet, Surface};
+use exercises::catalogue::{Arms, Contact, Eyes, Factor, Feet, Furniture, Landmark, Region, Sidedness, Surface, View};
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, AgeBand, BodySide, Risk, Side};
 use exercises::run::{RunEnd, SetUp, TrialEnd};
@@ -150,5 +150,65 @@ named! {
         GoEasy = "go-easy",
         WarmthIfPleasant = "warmth-if-pleasant",
         ContactIfWorse = "contact-if-worse"; without Aftercare::Own(_)
+    }
+}
+
+// Only in the files of exercises.
+named! {
+    Region {
+        NeckUpperBack = "neck-upper-back",
+        Shoulder = "shoulder",
+        WristHand = "wrist-hand",
+        LowBack = "low-back",
+        Hip = "hip",
+        Knee = "knee",
+        Ankle = "ankle",
+    }
+    Sidedness { None = "none", EachSide = "each-side" }
+    Factor {
+        Surface = "surface",
+        Base = "base",
+        Support = "support",
+        Lever = "lever",
+        Range = "range",
+        Load = "load",
+        Position = "position",
+    }
+    View { Side = "side", Front = "front", Hand = "hand" }
+    Furniture {
+        Chair = "chair",
+        Worktop = "worktop",
+        Wall = "wall",
+        Mat = "mat",
+        Pillow = "pillow",
+        FoldedTowel = "folded-towel",
+        Cushion = "cushion",
+        Foam = "foam",
+        Table = "table",
+        Bag = "bag",
+    }
+    Contact {
+        Seat = "seat",
+        UpperBack = "upper-back",
+        FarSide = "far-side",
+        NearSole = "near-sole",
+        FarSole = "far-sole",
+        NearToes = "near-toes",
+        FarToes = "far-toes",
+        NearHeel = "near-heel",
+        FarHeel = "far-heel",
+        NearHand = "near-hand",
+        FarHand = "far-hand",
+    }
+    Landmark {
+        Chin = "chin",
+        Crown = "crown",
+        Shoulder = "shoulder",
+        Elbow = "elbow",
+        Hand = "hand",
+        Pelvis = "pelvis",
+        Knee = "knee",
+        Heel = "heel",
+        Toes = "toes",
     }
 }

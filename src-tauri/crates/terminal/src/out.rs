@@ -36,6 +36,13 @@ impl Out {
         let _ = write!(std::io::stdout(), "{text}");
     }
 
+    /// One of several faults: what is wrong, on stderr.
+    pub fn fault(&mut self, failure: &Failure) {
+        let fault = self.words.failure(failure).fault;
+        let line = if self.json { serde_json::json!({ "refused": failure, "fault": fault }).to_string() } else { fault };
+        let _ = writeln!(std::io::stderr(), "{line}");
+    }
+
     /// A refusal: what is wrong and what to do, on stderr.
     pub fn refuse(&mut self, failure: &Failure) {
         let refusal = self.words.failure(failure);
