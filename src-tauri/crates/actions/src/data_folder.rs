@@ -1,6 +1,7 @@
 //! An open data folder: its side, its catalogue, and on the clinic's side its keys once the store is unlocked.
 
 use crate::clinic::lock;
+use crate::clinic::rows::OpenedCard;
 use crate::{ActionResult, Moment, patient, platform, refuse};
 use exercises::catalogue::Catalogue;
 use exercises::id::PlanId;
@@ -32,6 +33,8 @@ pub struct DataFolder {
     /// The clinic's patients, by row, whose plans are known so far. Kept in memory alone: in the database only the sealed card
     /// says which plan it is of.
     pub(crate) plan_holders: RefCell<BTreeMap<PlanId, i64>>,
+    /// The clinic's cards that were opened so far, by row. They are asked for only with the keys.
+    pub(crate) issued_cards: RefCell<BTreeMap<i64, OpenedCard>>,
     /// Whether `--at` set the time.
     pub at_is_set: bool,
     /// Whether it is a sample to look around in: see [`crate::patient::sample`].
@@ -55,6 +58,7 @@ impl DataFolder {
             plan_cache: RefCell::default(),
             looked_at: RefCell::default(),
             plan_holders: RefCell::default(),
+            issued_cards: RefCell::default(),
             at_is_set: false,
             is_sample: false,
             open_slot: None,
