@@ -39,12 +39,14 @@ pub struct CardPreview {
     pub replaces: Option<u16>,
     /// The exercises of its items, the clinic's own among them.
     pub exercises: Vec<Exercise>,
+    /// The card itself, as text: what takes it, whatever it was read from.
+    pub source: CardSource,
 }
 
 /// Take a card.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct TakeCardRequest {
-    /// The card again.
+    /// The card, as [`CardPreview::source`] has it.
     pub source: CardSource,
     /// Schedules that the person agreed to, where they differ from the card's.
     pub agreed: Vec<(ItemId, Schedule)>,

@@ -26,7 +26,7 @@ enum CameraState {
 
 /// A button that opens the camera; then what it sees, until a card is found. Where the web view knows no camera, a word about it.
 #[component]
-pub fn CardCamera(found: impl Fn(CardSource, CardPreview) + Copy + Send + Sync + 'static) -> impl IntoView {
+pub fn CardCamera(found: impl Fn(CardPreview) + Copy + Send + Sync + 'static) -> impl IntoView {
     let context = PatientContext::current();
     let text = move |key| context.app.text(key);
     if !camera::is_known() {
@@ -76,7 +76,7 @@ pub fn CardCamera(found: impl Fn(CardSource, CardPreview) + Copy + Send + Sync +
 #[component]
 fn Viewfinder(
     stream: StoredValue<Option<MediaStream>, LocalStorage>,
-    found: impl Fn(CardSource, CardPreview) + Copy + Send + Sync + 'static,
+    found: impl Fn(CardPreview) + Copy + Send + Sync + 'static,
 ) -> impl IntoView {
     let context = PatientContext::current();
     let video = NodeRef::<html::Video>::new();
@@ -95,14 +95,13 @@ fn Viewfinder(
         }
         looking.set(true);
         spawn_local(async move {
-            let source = CardSource::File(bytes);
-            let answer = invoke::call::<ReadCard>(&source).await;
+            let answer = invoke::call::<ReadCard>(&CardSource::File(bytes)).await;
             if looking.try_set(false).is_some() {
                 // The camera was closed meanwhile.
                 return;
             }
             match answer {
-                Ok(preview) => found(source, preview),
+                Ok(preview) => found(preview),
                 Err(Failure::NoCode | Failure::NotAPicture) => {}
                 Err(failure) => context.app.fault.set(Some(failure)),
             }
