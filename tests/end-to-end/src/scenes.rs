@@ -1,6 +1,6 @@
 //! Where tests and the tour begin: plans, and what somebody did with them. All of it is invented.
 
-use crate::{Desktop, Prescribed};
+use crate::{Desktop, Opening, Prescribed, Window};
 use std::path::{Path, PathBuf};
 
 /// One hold an hour, with the permission to step.
@@ -84,6 +84,55 @@ eyes = "open"
 seconds = 15.5
 "#;
 
+/// The doses of a plan with a hold at nine, repetitions at ten and trials of balance at eleven, as a plan file writes them.
+pub struct Doses {
+    /// Of the hold.
+    pub hold: &'static str,
+    /// Of the repetitions.
+    pub reps: &'static str,
+    /// Of the trials on the left leg.
+    pub balance: &'static str,
+}
+
+fn one_of_each_kind(doses: &Doses) -> String {
+    let Doses { hold, reps, balance } = doses;
+    format!(
+        r#"
+review = 2027-04-12
+age = "18-39"
+absent = ["high-fall-risk", "vertigo-or-fainting", "numb-feet", "neurological-unsteadiness", "partial-weight-bearing", "fresh-injury", "severe-osteoporosis", "sedatives-or-alcohol", "cognitive-impairment", "late-pregnancy"]
+
+[[item]]
+number = 1
+exercise = "sit-tall-chin-back"
+hold = {hold}
+at = ["09:00"]
+days = "every-day"
+
+[[item]]
+number = 2
+exercise = "heel-raise"
+reps = {reps}
+at = ["10:00"]
+days = "every-day"
+
+[[item]]
+number = 3
+exercise = "one-leg-stand"
+side = "left"
+balance = {balance}
+at = ["11:00"]
+days = "every-day"
+
+[[stance]]
+leg = "left"
+surface = "firm"
+eyes = "open"
+seconds = 9.0
+"#
+    )
+}
+
 /// When the cards of these plans were taken.
 pub const TAKEN: &str = "2027-03-01T08:30:00+01:00";
 /// When the step is offered.
@@ -104,6 +153,13 @@ impl Desktop {
         made
     }
 
+    /// An exercise of each kind with these doses, of which the window is to be opened a little after this time on the first day.
+    #[track_caller]
+    pub fn with_one_of_each_kind(&self, doses: &Doses, time: &str) -> Opening<'_> {
+        self.prescribe(&one_of_each_kind(doses), TAKEN);
+        self.open("patient").at(&format!("2027-03-01T{time}:30+01:00")).zone(ZONE)
+    }
+
     /// Four weeks of holds and balance, with a last day on which some of it was entered by mistake.
     #[track_caller]
     pub fn with_four_weeks(&self) -> Prescribed {
@@ -118,6 +174,15 @@ impl Desktop {
         let file = self.path("deeds.jsonl");
         std::fs::write(&file, deeds).expect("the desktop's folder is writable");
         made.patient(at, &["record", &file.to_string_lossy()]);
+    }
+}
+
+impl Window {
+    /// Starts the exercise that is due, past what is to be read before.
+    #[track_caller]
+    pub fn start_what_is_due(&self) {
+        self.press("Start");
+        self.press("I have read this. Start");
     }
 }
 
