@@ -3,7 +3,7 @@
 //! The readers of `format` return these facts, a failure of `wire` contains them, and `words` makes a text from them. A text found
 //! in the file is shortened, and has no character that cannot be displayed.
 
-use crate::catalogue::IdFault;
+use crate::catalogue::{IdFault, Lang};
 use chrono::NaiveDate;
 
 /// A fault in a file, and its place.
@@ -83,6 +83,24 @@ pub enum FaultKind {
         /// The most allowed.
         most: i64,
     },
+    /// A text that is too short or too long.
+    TextLength {
+        /// The fewest characters allowed.
+        least: i64,
+        /// The most characters allowed.
+        most: i64,
+        /// Its characters.
+        found: i64,
+    },
+    /// A list that is too short or too long.
+    ListLength {
+        /// The fewest entries allowed.
+        least: i64,
+        /// The most entries allowed.
+        most: i64,
+        /// Its entries.
+        found: i64,
+    },
     /// Exactly one of several fields is needed, and there are none or several.
     OneOfFields {
         /// The fields.
@@ -108,6 +126,8 @@ pub enum FaultKind {
     Id(IdFault),
     /// A folder without an exercise file.
     NoExerciseFile,
+    /// What only the files of an exercise can have wrong.
+    Exercise(ExerciseFault),
     /// A fault that only a plan file can have.
     Plan(PlanFault),
     /// A fault that only a history can have.
@@ -118,6 +138,74 @@ pub enum FaultKind {
     Csv(CsvFault),
 }
 
+/// What is wrong in the file of an exercise, or in a language file beside it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum ExerciseFault {
+    /// A language file that is not Fluent.
+    NotFluent {
+        /// The parser's own message, in English.
+        detail: String,
+    },
+    /// A placeable of Fluent that is not text in quotation marks.
+    Placeable,
+    /// An attribute of Fluent.
+    Attribute,
+    /// A term of Fluent.
+    Term,
+    /// A message that must be in a language file is not.
+    MissingMessage,
+    /// A message that does not exist.
+    UnknownMessage {
+        /// The messages that exist; `N` is a number from 1, `RUNG` the id of a level.
+        allowed: Vec<String>,
+    },
+    /// A message for a level that the exercise does not have.
+    NoSuchLevel {
+        /// The id of a level in the message's id.
+        found: String,
+        /// The ids of the exercise's levels.
+        levels: Vec<String>,
+    },
+    /// A message of a numbered list whose predecessor is not there.
+    Gap {
+        /// The first message that is not there.
+        missing: String,
+    },
+    /// A list that has another number of lines than in the first language.
+    ListsDiffer {
+        /// Lines here.
+        here: u32,
+        /// Lines in the first language.
+        first: u32,
+    },
+    /// A language in which something is not written.
+    MissingLanguage {
+        /// The language.
+        lang: Lang,
+    },
+    /// Texts in the TOML file of an exercise that has language files beside it.
+    TextsTwice,
+    /// A language file without the exercise file that it belongs to.
+    NoExercise {
+        /// The name of the exercise file.
+        expected: String,
+    },
+    /// A language file whose name does not say in which language it is.
+    NoLanguage,
+    /// A text with a character that cannot be shown: control characters, line ends, direction marks.
+    Unprintable {
+        /// The character.
+        character: char,
+    },
+    /// A balance exercise whose level does not say on what it is stood, or with the eyes open or closed.
+    BalanceNeeds,
+    /// An exercise whose id is that of another file in the folder.
+    SameId {
+        /// The id.
+        id: String,
+    },
+}
 /// A fault in a plan file.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]

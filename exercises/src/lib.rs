@@ -12,6 +12,7 @@ pub mod alarm;
 pub mod catalogue;
 pub mod change;
 pub mod chart;
+mod choice;
 pub mod correct;
 pub mod day_string;
 pub mod draft;

@@ -4,12 +4,14 @@
 //! (JOSPT 53:7-22); the program does not diagnose. Only a newer signed card that lists the alarm clears it.
 
 use crate::catalogue::Catalogue;
+use crate::choice::array;
 use crate::id::{EntryRef, ItemId};
 use crate::plan::{Item, Plan};
 use crate::time::Stamp;
+use strum::VariantArray;
 
 /// What is wrong, gravest first. "Nothing, a slip" is not included, because it is not logged.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Trouble {
     /// Chest pain, marked breathlessness, faintness, a cold sweat.
@@ -31,17 +33,8 @@ pub enum Trouble {
 }
 
 impl Trouble {
-    /// All of them, most urgent first. The place in this list is the code in a summary: only append.
-    pub const ALL: [Trouble; 8] = [
-        Trouble::HeartOrBreath,
-        Trouble::HeadOrNeck,
-        Trouble::Nerve,
-        Trouble::BladderOrBowel,
-        Trouble::Fell,
-        Trouble::NearlyFell,
-        Trouble::TooMuchPain,
-        Trouble::Other,
-    ];
+    /// All of them, most urgent first. The place in this list is the code in a summary: append only.
+    pub const ALL: [Trouble; Trouble::VARIANTS.len()] = array(Trouble::VARIANTS);
 
     /// What the complaint pauses.
     pub fn scope(self) -> Scope {

@@ -76,8 +76,6 @@ pub struct Bound {
     pub quantity: Quantity,
     /// The quantity's unit.
     pub unit: Unit,
-    /// The word for the quantity in messages to the author of an exercise.
-    pub word: &'static str,
     /// The smallest value allowed.
     pub min: i64,
     /// The largest value allowed.
@@ -112,8 +110,8 @@ impl Quantity {
     }
 }
 
-const fn row(quantity: Quantity, unit: Unit, word: &'static str, range: (i64, i64), why: &'static str) -> Bound {
-    Bound { quantity, unit, word, min: range.0, max: range.1, why }
+const fn row(quantity: Quantity, unit: Unit, range: (i64, i64), why: &'static str) -> Bound {
+    Bound { quantity, unit, min: range.0, max: range.1, why }
 }
 
 /// All quantities with their ranges, in the order of [`Quantity`], which a test checks.
@@ -122,28 +120,28 @@ pub const BOUNDS: [Bound; 22] = {
     use Quantity::*;
     use Unit::*;
     [
-        row(Revision, Count, "revision", (1, 60_000), "rises with every change of content; fits sixteen bits"),
-        row(Repetitions, Count, "repetitions", (1, 50), "sets of home exercise lie at 8 to 20; 50 leaves room for light, fast ones"),
-        row(HoldSeconds, Seconds, "hold", (1, 120), "holds of 5 to 30 s are usual, tendon work 45 s; two minutes is the longest that is asked"),
-        row(RestSeconds, Seconds, "rest", (0, 300), "rest at least as long as the hold is usual, 2 min between heavy holds; 5 min ends the patience"),
-        row(Trials, Count, "trials", (1, 10), "three trials are usual in testing stance (Springer 2007); more than ten is fatigue, not practice"),
-        row(TargetSeconds, Seconds, "target", (5, 60), "under 5 s is not for practice alone; stance up to 60 s before it is made harder (J Foot Ankle Res 2022)"),
-        row(Sets, Count, "sets", (1, 10), "one to three are usual"),
-        row(TempoUpSeconds, Seconds, "tempo up", (1, 20), "slower than 20 s is a hold"),
-        row(TempoHoldSeconds, Seconds, "tempo hold", (0, 20), "longer than 20 s is a hold"),
-        row(TempoDownSeconds, Seconds, "tempo down", (1, 20), "slower than 20 s is a hold"),
-        row(Ladders, Count, "ladders", (1, 4), "a plan names a rung, so one at least; more than four cannot be explained in a visit"),
-        row(Rungs, Count, "rungs", (1, 8), "as above"),
-        row(Poses, Count, "poses", (2, 8), "a start and an end at least"),
-        row(Arrows, Count, "arrows", (0, 4), "more hide the figure"),
-        row(NameCharacters, Characters, "name", (1, 40), "one line on a phone and on the card"),
-        row(LineCharacters, Characters, "text", (1, 280), "read aloud in about fifteen seconds"),
-        row(Steps, Count, "steps", (1, 8), "more cannot be kept in mind while doing it"),
-        row(ListLines, Count, "lines", (1, 8), "more are not read"),
-        row(ArrowOffset, Centimetres, "offset", (-120, 120), "stays near the body, which is 170 cm tall"),
-        row(ArrowLength, Centimetres, "length", (3, 100), "shorter has no room for its head"),
-        row(ArrowToward, Degrees, "direction", (-180, 180), "0 points to the right of the picture, 90 up"),
-        row(ArrowBend, Degrees, "bend", (-300, 300), "positive turns to the left; a full turn would bite its tail"),
+        row(Revision, Count, (1, 60_000), "rises with every change of content; fits sixteen bits"),
+        row(Repetitions, Count, (1, 50), "sets of home exercise lie at 8 to 20; 50 leaves room for light, fast ones"),
+        row(HoldSeconds, Seconds, (1, 120), "holds of 5 to 30 s are usual, tendon work 45 s; two minutes is the longest that is asked"),
+        row(RestSeconds, Seconds, (0, 300), "rest at least as long as the hold is usual, 2 min between heavy holds; 5 min ends the patience"),
+        row(Trials, Count, (1, 10), "three trials are usual in testing stance (Springer 2007); more than ten is fatigue, not practice"),
+        row(TargetSeconds, Seconds, (5, 60), "under 5 s is not for practice alone; stance up to 60 s before it is made harder (J Foot Ankle Res 2022)"),
+        row(Sets, Count, (1, 10), "one to three are usual"),
+        row(TempoUpSeconds, Seconds, (1, 20), "slower than 20 s is a hold"),
+        row(TempoHoldSeconds, Seconds, (0, 20), "longer than 20 s is a hold"),
+        row(TempoDownSeconds, Seconds, (1, 20), "slower than 20 s is a hold"),
+        row(Ladders, Count, (1, 4), "a plan names a rung, so one at least; more than four cannot be explained in a visit"),
+        row(Rungs, Count, (1, 8), "as above"),
+        row(Poses, Count, (2, 8), "a start and an end at least"),
+        row(Arrows, Count, (0, 4), "more hide the figure"),
+        row(NameCharacters, Characters, (1, 40), "one line on a phone and on the card"),
+        row(LineCharacters, Characters, (1, 280), "read aloud in about fifteen seconds"),
+        row(Steps, Count, (1, 8), "more cannot be kept in mind while doing it"),
+        row(ListLines, Count, (1, 8), "more are not read"),
+        row(ArrowOffset, Centimetres, (-120, 120), "stays near the body, which is 170 cm tall"),
+        row(ArrowLength, Centimetres, (3, 100), "shorter has no room for its head"),
+        row(ArrowToward, Degrees, (-180, 180), "0 points to the right of the picture, 90 up"),
+        row(ArrowBend, Degrees, (-300, 300), "positive turns to the left; a full turn would bite its tail"),
     ]
 };
 
@@ -156,7 +154,7 @@ mod tests {
         for (place, bound) in BOUNDS.iter().enumerate() {
             assert_eq!(bound.quantity as usize, place, "{:?} is in the wrong row", bound.quantity);
             assert!(bound.min < bound.max, "{:?}", bound.quantity);
-            assert!(!bound.word.is_empty() && !bound.why.is_empty(), "{:?}", bound.quantity);
+            assert!(!bound.why.is_empty(), "{:?}", bound.quantity);
         }
     }
 

@@ -1,7 +1,9 @@
 //! The conditions under which somebody stands: the surface, the eyes, the feet and the arms.
 
-/// The surface of a balance exercise, from firm to soft, as found in a household.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+use strum::VariantArray;
+
+/// What a balance exercise is stood on, from a household. From firm to soft.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Surface {
     /// The bare or thinly covered floor.
@@ -22,7 +24,7 @@ impl Surface {
 }
 
 /// Whether the eyes are open or closed.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Eyes {
     /// Open, looking at a spot at eye level.
@@ -32,7 +34,7 @@ pub enum Eyes {
 }
 
 /// What the person wears on the feet.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Feet {
     /// Nothing.
@@ -42,7 +44,7 @@ pub enum Feet {
 }
 
 /// Where the arms were.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Arms {
     /// Crossed on the chest.

@@ -8,9 +8,10 @@ use super::ladder::{Ladder, Rung};
 use super::sidedness::Sidedness;
 use super::texts::{Lang, Texts};
 use std::collections::BTreeMap;
+use strum::VariantArray;
 
 /// The part of the body that an exercise trains.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Region {
     /// Neck and upper back.

@@ -3,9 +3,10 @@
 
 use super::conditions::Eyes;
 use super::pose::Pose;
+use strum::VariantArray;
 
 /// The direction from which the figure is seen.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum View {
     /// From the figure's right side; the figure faces to the right of the picture. Its right side is the near side.
@@ -17,7 +18,7 @@ pub enum View {
 }
 
 /// An object around the figure or under it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Furniture {
     /// A chair with a back. Its seat is under the pelvis of the first position.
@@ -44,7 +45,7 @@ pub enum Furniture {
 
 /// Where the body touches something that does not move. The first contact of a figure fixes the whole figure in place; limbs
 /// named by the others are bent so that they stay where they are.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Contact {
     /// The seat bones on a chair.
@@ -72,7 +73,7 @@ pub enum Contact {
 }
 
 /// A point of the body from which an arrow is placed.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Landmark {
     /// The chin.

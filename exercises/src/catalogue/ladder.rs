@@ -5,9 +5,10 @@ use super::figure::Figure;
 use super::id::{LadderId, RungId};
 use super::texts::Lang;
 use std::collections::BTreeMap;
+use strum::VariantArray;
 
 /// The factor that changes from rung to rung of a ladder.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Factor {
     /// The surface that the person stands on.

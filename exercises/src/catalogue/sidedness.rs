@@ -1,7 +1,9 @@
 //! Whether an exercise is done for each side of the body.
 
-/// Whether an exercise is done for each side of the body.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+use strum::VariantArray;
+
+/// Whether an exercise is done for each side.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Sidedness {
     /// Both sides work at once, or the exercise is for the middle of the body.

@@ -1,7 +1,10 @@
 //! The texts of an exercise for the person who does it.
 
+use crate::choice::array;
+use strum::VariantArray;
+
 /// A language in which every exercise is written.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Lang {
     /// English.
@@ -12,7 +15,7 @@ pub enum Lang {
 
 impl Lang {
     /// All languages of the catalogue.
-    pub const ALL: [Lang; 2] = [Lang::En, Lang::Es];
+    pub const ALL: [Lang; Lang::VARIANTS.len()] = array(Lang::VARIANTS);
 
     /// The language's two-letter code (ISO 639-1).
     pub fn code(self) -> &'static str {

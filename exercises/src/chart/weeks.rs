@@ -6,10 +6,12 @@
 //! dotted.
 
 use super::axis::{DayAxis, WeekStart};
+use crate::choice::array;
 use crate::history::Mark;
 use crate::id::ItemId;
 use crate::review::{DayString, Knot};
 use crate::time::DayNumber;
+use strum::VariantArray;
 
 /// Length of the string beyond its outermost knots.
 const STUB: f64 = 9.0;
@@ -74,7 +76,7 @@ pub struct MarkAt {
 }
 
 /// The shape of a mark.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, VariantArray)]
 pub enum Shape {
     /// A knot: done in full.
     Knot,
@@ -90,7 +92,7 @@ pub enum Shape {
 
 impl Shape {
     /// All shapes.
-    pub const ALL: [Shape; 5] = [Shape::Knot, Shape::Half, Shape::Loop, Shape::Bar, Shape::Cross];
+    pub const ALL: [Shape; Shape::VARIANTS.len()] = array(Shape::VARIANTS);
 
     /// The shape of a mark; `None` for marks that leave a gap or are not drawn.
     pub fn of(mark: Mark) -> Option<Shape> {

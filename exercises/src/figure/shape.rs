@@ -1,7 +1,10 @@
 //! The shapes that make up a figure: closed areas and strokes, each with the part that it represents.
 
-/// The part that a shape represents; window and printed page choose its colour.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+use crate::choice::array;
+use strum::VariantArray;
+
+/// The part that a shape plays; window and paper choose the colour.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Paint {
     /// Head, trunk and near leg.
@@ -25,18 +28,8 @@ pub enum Paint {
 }
 
 impl Paint {
-    /// Every part, in no particular order.
-    pub const ALL: [Paint; 9] = [
-        Paint::Near,
-        Paint::NearArm,
-        Paint::Eyes,
-        Paint::Far,
-        Paint::Ground,
-        Paint::Furniture,
-        Paint::Phone,
-        Paint::Plumb,
-        Paint::Arrow,
-    ];
+    /// Every part, in no order that matters.
+    pub const ALL: [Paint; Paint::VARIANTS.len()] = array(Paint::VARIANTS);
 
     /// A stable name, for a style sheet's class.
     pub fn name(self) -> &'static str {

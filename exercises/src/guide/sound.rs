@@ -4,8 +4,11 @@
 //! the person can look elsewhere. Pitches stay between 200 and 1,100 Hz, which are still audible with age-related hearing loss (ISO
 //! 7029:2017 puts the losses above 2 kHz).
 
-/// A sound with a meaning.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+use crate::choice::array;
+use strum::VariantArray;
+
+/// A sound that tells something.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 pub enum Sound {
     /// Three, two, one.
     CountIn,
@@ -26,9 +29,8 @@ pub enum Sound {
 }
 
 impl Sound {
-    /// All sounds.
-    pub const ALL: [Sound; 8] =
-        [Sound::CountIn, Sound::Start, Sound::Half, Sound::Rest, Sound::Ready, Sound::End, Sound::Up, Sound::Down];
+    /// All of them.
+    pub const ALL: [Sound; Sound::VARIANTS.len()] = array(Sound::VARIANTS);
 
     /// Its notes, in order and without overlap.
     pub fn notes(self) -> &'static [Note] {

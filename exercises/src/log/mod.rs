@@ -3,6 +3,7 @@
 mod correction;
 
 use crate::alarm::Trouble;
+use crate::choice::array;
 use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use crate::plan::Schedule;
 use crate::run::Run;
@@ -11,6 +12,7 @@ use crate::slots::SlotRef;
 use crate::sway::Sensed;
 use crate::time::Stamp;
 use chrono::NaiveDate;
+use strum::VariantArray;
 
 pub use correction::Correction;
 
@@ -138,7 +140,7 @@ pub enum LogEvent {
 
 /// Why a slot was skipped (our own list, based on barriers reported by Jack 2010, Man Ther 15:220-8, and Escolar-Reina 2010,
 /// BMC Health Serv Res 10:60).
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Barrier {
     /// Forgot, or missed the prompt.
@@ -166,21 +168,8 @@ pub enum Barrier {
 }
 
 impl Barrier {
-    /// All reasons, in the order in which they are offered. A reason's place in this list is its code in a summary, so new
-    /// ones are only added at the end.
-    pub const ALL: [Barrier; 11] = [
-        Barrier::Forgot,
-        Barrier::NoTime,
-        Barrier::NoPlace,
-        Barrier::Pain,
-        Barrier::NotSureHow,
-        Barrier::FeltFine,
-        Barrier::NoHelp,
-        Barrier::Unwell,
-        Barrier::NoSupport,
-        Barrier::Other,
-        Barrier::RatherNotSay,
-    ];
+    /// All of them, in the order in which they are offered. The place is the code in a summary: append only.
+    pub const ALL: [Barrier; Barrier::VARIANTS.len()] = array(Barrier::VARIANTS);
 
     /// Whether the clinician is shown this reason before the others.
     pub fn first(self) -> bool {
@@ -189,7 +178,7 @@ impl Barrier {
 }
 
 /// Why the person takes days off.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum DayOffReason {
     /// Ill.
@@ -203,7 +192,6 @@ pub enum DayOffReason {
 }
 
 impl DayOffReason {
-    /// All reasons. A reason's place in this list is its code in a summary, so new ones are only added at the end.
-    pub const ALL: [DayOffReason; 4] =
-        [DayOffReason::Ill, DayOffReason::Travelling, DayOffReason::Holiday, DayOffReason::Other];
+    /// All of them. The place is the code in a summary: append only.
+    pub const ALL: [DayOffReason; DayOffReason::VARIANTS.len()] = array(DayOffReason::VARIANTS);
 }

@@ -11,10 +11,12 @@ pub mod stance;
 mod weekdays;
 
 use crate::catalogue::{Catalogue, Dose, ExerciseId, Eyes, RungId, Surface};
+use crate::choice::array;
 use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, PlanId};
 use crate::score::Score;
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
+use strum::VariantArray;
 
 pub use schedule::{Pattern, Schedule};
 pub use stance::{StanceBaseline, StanceField};
@@ -187,7 +189,7 @@ impl Item {
 }
 
 /// Which side an item is done on.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Side {
     /// The left side only.
@@ -213,7 +215,7 @@ impl Side {
 }
 
 /// One side of the body: the leg, arm or wrist with which one hold, set or trial is done.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum BodySide {
     /// The left.
@@ -223,7 +225,7 @@ pub enum BodySide {
 }
 
 /// Age bands in which stance norms are published and on which the rules for balance depend.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum AgeBand {
     /// Under 18 years.
@@ -246,16 +248,7 @@ pub enum AgeBand {
 
 impl AgeBand {
     /// All bands, youngest first.
-    pub const ALL: [AgeBand; 8] = [
-        AgeBand::Under18,
-        AgeBand::From18,
-        AgeBand::From40,
-        AgeBand::From50,
-        AgeBand::From60,
-        AgeBand::From65,
-        AgeBand::From70,
-        AgeBand::From80,
-    ];
+    pub const ALL: [AgeBand; AgeBand::VARIANTS.len()] = array(AgeBand::VARIANTS);
 
     /// The youngest and the oldest age in the band, in whole years; `None` if the band has no upper end.
     pub fn ages(self) -> (u8, Option<u8>) {
@@ -267,7 +260,7 @@ impl AgeBand {
 
 /// A reason against balance practice without supervision (a proposal built from published safety lists; the clinician
 /// and local rules decide).
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Risk {
     /// A fall with injury, two falls or more in a year, frailty, an hour on the floor, or loss of consciousness
@@ -296,21 +289,8 @@ pub enum Risk {
 }
 
 impl Risk {
-    /// All risks, in the order in which they are shown for ticking. A risk's place in this list is its bit on the card, so
-    /// new ones are only added at the end.
-    pub const ALL: [Risk; 11] = [
-        Risk::HighFallRisk,
-        Risk::VertigoOrFainting,
-        Risk::NumbFeet,
-        Risk::NeurologicalUnsteadiness,
-        Risk::PartialWeightBearing,
-        Risk::FreshInjury,
-        Risk::SevereOsteoporosis,
-        Risk::SedativesOrAlcohol,
-        Risk::SevereVisualLoss,
-        Risk::CognitiveImpairment,
-        Risk::LatePregnancy,
-    ];
+    /// All of them, in the order of the ticked list. The place in this list is the bit on the card: append only.
+    pub const ALL: [Risk; Risk::VARIANTS.len()] = array(Risk::VARIANTS);
 }
 
 /// A place where it hurts, as recorded at the visit.

@@ -9,6 +9,7 @@ use crate::id::{ItemId, RunId};
 use crate::plan::BodySide;
 use crate::slots::SlotRef;
 use crate::time::Stamp;
+use strum::VariantArray;
 
 /// One run of an item.
 #[derive(Debug, Clone, PartialEq)]
@@ -41,7 +42,7 @@ pub struct Run {
 }
 
 /// How a run ended.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum RunEnd {
     /// It is in progress, or its end was not recorded: then it counts as cut off.
@@ -103,7 +104,7 @@ pub struct Balance {
 }
 
 /// Where the phone is during a balance trial. Trials with different set-ups are never mixed in one series.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum SetUp {
     /// A: it lies on the support, with a hand over it; a touch ends the trial.
@@ -127,7 +128,7 @@ pub struct Trial {
 }
 
 /// What ended a trial.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum TrialEnd {
     /// The person touched the screen when the foot came down.

@@ -3,7 +3,9 @@
 //! A trial starts at the start tone, because the moment when the foot lifts is not measured. While a trial runs there is no other
 //! control on the screen: if a touch ends it, a touch anywhere does.
 
+use crate::choice::array;
 use crate::run::SetUp;
+use strum::VariantArray;
 
 /// Where the phone is worn.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -31,7 +33,7 @@ pub enum AskAfter {
 
 impl SetUp {
     /// All three, in the order A, B, C.
-    pub const ALL: [SetUp; 3] = [SetUp::OnSupport, SetUp::AtBreastbone, SetUp::InPocket];
+    pub const ALL: [SetUp; SetUp::VARIANTS.len()] = array(SetUp::VARIANTS);
 
     /// Where the phone is worn; `None` if it is not worn.
     pub fn placement(self) -> Option<Placement> {

@@ -2,9 +2,10 @@
 
 use super::set_up::Placement;
 use crate::run::SetUp;
+use strum::VariantArray;
 
 /// The kind of source. Figures of different kinds are never compared.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum SourceKind {

@@ -1,9 +1,10 @@
 //! What may be wrong with a trial: flags that accompany figures, and reasons for having no figures.
 
 use super::source::SourceFault;
+use strum::VariantArray;
 
 /// A caution about figures that are reported nonetheless.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum Flag {
@@ -42,7 +43,7 @@ impl Flag {
 }
 
 /// Why there are no figures. The hold is still reported if the marks are sound.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "serde", serde(rename_all = "snake_case"))]
 pub enum Reason {

@@ -1,6 +1,6 @@
 //! Starting points of tests and of the tour: plans, and what somebody did with them. All of it is invented.
 
-use crate::{Desktop, Prescribed};
+use crate::{Desktop, Opening, Prescribed, Window};
 use std::path::{Path, PathBuf};
 
 /// A plan with one hold an hour, with the permission to change the level or dose.
@@ -84,6 +84,55 @@ eyes = "open"
 seconds = 15.5
 "#;
 
+/// The doses of a plan with a hold at nine, repetitions at ten and trials of balance at eleven, as a plan file writes them.
+pub struct Doses {
+    /// Of the hold.
+    pub hold: &'static str,
+    /// Of the repetitions.
+    pub reps: &'static str,
+    /// Of the trials on the left leg.
+    pub balance: &'static str,
+}
+
+fn one_of_each_kind(doses: &Doses) -> String {
+    let Doses { hold, reps, balance } = doses;
+    format!(
+        r#"
+review = 2027-04-12
+age = "18-39"
+absent = ["high-fall-risk", "vertigo-or-fainting", "numb-feet", "neurological-unsteadiness", "partial-weight-bearing", "fresh-injury", "severe-osteoporosis", "sedatives-or-alcohol", "cognitive-impairment", "late-pregnancy"]
+
+[[item]]
+number = 1
+exercise = "sit-tall-chin-back"
+hold = {hold}
+at = ["09:00"]
+days = "every-day"
+
+[[item]]
+number = 2
+exercise = "heel-raise"
+reps = {reps}
+at = ["10:00"]
+days = "every-day"
+
+[[item]]
+number = 3
+exercise = "one-leg-stand"
+side = "left"
+balance = {balance}
+at = ["11:00"]
+days = "every-day"
+
+[[stance]]
+leg = "left"
+surface = "firm"
+eyes = "open"
+seconds = 9.0
+"#
+    )
+}
+
 /// When the cards of these plans were taken.
 pub const TAKEN: &str = "2027-03-01T08:30:00+01:00";
 /// The moment at which a change of the dose is offered.
@@ -104,6 +153,12 @@ impl Desktop {
         made
     }
 
+    /// An exercise of each kind with these doses, of which the window is to be opened a little after this time on the first day.
+    #[track_caller]
+    pub fn with_one_of_each_kind(&self, doses: &Doses, time: &str) -> Opening<'_> {
+        self.prescribe(&one_of_each_kind(doses), TAKEN);
+        self.open("patient").at(&format!("2027-03-01T{time}:30+01:00")).zone(ZONE)
+    }
     /// Four weeks of holds and balance, with some mistaken entries on the last day.
     #[track_caller]
     pub fn with_four_weeks(&self) -> Prescribed {
@@ -121,6 +176,14 @@ impl Desktop {
     }
 }
 
+impl Window {
+    /// Starts the exercise that is due, past what is to be read before.
+    #[track_caller]
+    pub fn start_what_is_due(&self) {
+        self.press("Start");
+        self.press("I have read this. Start");
+    }
+}
 /// A balance trial recorded with a phone on the body: this file of the analyses' own tests.
 pub fn recorded_trial(name: &str) -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../../exercises/tests/data/sway").join(format!("{name}.csv"))

@@ -4,6 +4,7 @@ use crate::{Desktop, Opening, Window, carryover, wait};
 use exercises::plan::Risk;
 use std::path::{Path, PathBuf};
 use std::process::Command;
+use strum::VariantArray;
 use words::{Key, Words};
 
 /// The patient of the story; one of the demo's patients.
@@ -13,7 +14,7 @@ const HOLD: &str = "Sit tall, chin back";
 const BALANCE: &str = "Stand on one leg";
 
 /// A part of the story, shown by one screen.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, VariantArray)]
 pub enum Part {
     /// The clinician edits the first plan.
     FirstPlan,
@@ -42,21 +43,8 @@ pub enum Part {
 }
 
 impl Part {
-    /// All parts, in the story's order.
-    pub const ALL: [Part; 12] = [
-        Part::FirstPlan,
-        Part::PlanCard,
-        Part::CardTaken,
-        Part::Now,
-        Part::GuidedHold,
-        Part::BalanceTrial,
-        Part::SomethingIsWrong,
-        Part::Record,
-        Part::Summary,
-        Part::SummaryReceived,
-        Part::Review,
-        Part::NextPlanCard,
-    ];
+    /// All, in the story's order.
+    pub const ALL: &[Part] = Part::VARIANTS;
 
     /// Its number in the story, from 1, and a plain name: the name of its file.
     pub fn file_name(self) -> String {

@@ -1,47 +1,19 @@
 //! Text twice as large (WCAG 2.2, 1.4.4) where it matters most: the exercise that is due and "Start" are on the first screen, and
 //! during an exercise the seconds and all buttons stay visible. No word is broken in the middle.
 
-use end_to_end::scenes::{TAKEN, ZONE};
+use end_to_end::scenes::Doses;
 use end_to_end::{Desktop, Window};
 use serde_json::json;
 
 /// A phone's size, and the size in which the window opens on a desktop.
 const SIZES: [(u32, u32); 2] = [(390, 844), (460, 844)];
 
-/// A plan with a hold, repetitions and balance trials.
-const PLAN: &str = r#"
-review = 2027-04-12
-age = "18-39"
-absent = ["high-fall-risk", "vertigo-or-fainting", "numb-feet", "neurological-unsteadiness", "partial-weight-bearing", "fresh-injury", "severe-osteoporosis", "sedatives-or-alcohol", "cognitive-impairment", "late-pregnancy"]
-
-[[item]]
-number = 1
-exercise = "sit-tall-chin-back"
-hold = { repetitions = 2, seconds = 30, rest = 60 }
-at = ["09:00"]
-days = "every-day"
-
-[[item]]
-number = 2
-exercise = "heel-raise"
-reps = { sets = 2, repetitions = 10, rest = 60, tempo = [2, 1, 2] }
-at = ["10:00"]
-days = "every-day"
-
-[[item]]
-number = 3
-exercise = "one-leg-stand"
-side = "left"
-balance = { trials = 3, target = 60, rest = 0 }
-at = ["11:00"]
-days = "every-day"
-
-[[stance]]
-leg = "left"
-surface = "firm"
-eyes = "open"
-seconds = 9.0
-"#;
+/// Long enough to look at each screen.
+const DOSES: Doses = Doses {
+    hold: "{ repetitions = 2, seconds = 30, rest = 60 }",
+    reps: "{ sets = 2, repetitions = 10, rest = 60, tempo = [2, 1, 2] }",
+    balance: "{ trials = 3, target = 60, rest = 0 }",
+};
 
 /// Checks the screen in each size.
 #[track_caller]
@@ -59,8 +31,7 @@ fn look(window: &Window, screen: &str) {
 }
 
 fn open(desktop: &Desktop, time: &str) -> Window {
-    desktop.prescribe(PLAN, TAKEN);
-    let window = desktop.open("patient").at(&format!("2027-03-01T{time}+01:00")).zone(ZONE).start();
+    let window = desktop.with_one_of_each_kind(&DOSES, time).start();
     window.see("Start");
     window
 }
@@ -68,7 +39,7 @@ fn open(desktop: &Desktop, time: &str) -> Window {
 #[test]
 fn the_exercise_that_is_due_is_on_the_first_screen() {
     let desktop = Desktop::new();
-    let window = open(&desktop, "09:00:30");
+    let window = open(&desktop, "09:00");
     look(&window, "now");
     window.enlarge_text(true);
     for (width, height) in SIZES {
@@ -82,9 +53,8 @@ fn the_exercise_that_is_due_is_on_the_first_screen() {
 #[test]
 fn a_hold_and_its_rest() {
     let desktop = Desktop::new();
-    let window = open(&desktop, "09:00:30");
-    window.press("Start");
-    window.press("I have read this. Start");
+    let window = open(&desktop, "09:00");
+    window.start_what_is_due();
     window.see("Get ready");
     look(&window, "ready");
     window.see("Hold 1 of 2");
@@ -98,9 +68,8 @@ fn a_hold_and_its_rest() {
 #[test]
 fn repetitions() {
     let desktop = Desktop::new();
-    let window = open(&desktop, "10:00:30");
-    window.press("Start");
-    window.press("I have read this. Start");
+    let window = open(&desktop, "10:00");
+    window.start_what_is_due();
     window.see("Set 1 of 2");
     look(&window, "set");
     window.press("Stop");
@@ -111,9 +80,8 @@ fn repetitions() {
 #[test]
 fn a_trial_and_the_moment_after_its_end() {
     let desktop = Desktop::new();
-    let window = open(&desktop, "11:00:30");
-    window.press("Start");
-    window.press("I have read this. Start");
+    let window = open(&desktop, "11:00");
+    window.start_what_is_due();
     look(&window, "set-up");
     window.press("Start countdown");
     window.see("Touch anywhere when your foot comes down");

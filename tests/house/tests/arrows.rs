@@ -108,11 +108,11 @@ fn each_library_stays_where_it_belongs() {
 }
 
 #[test]
-fn the_domain_names_three_libraries_and_one_of_them_only_if_asked() {
+fn the_domain_names_four_libraries_and_one_of_them_only_if_asked() {
     let packages = packages();
     let named = packages["exercises"].iter().filter(|dependency| !dependency.for_tests);
     let named: Vec<(&str, bool)> = named.map(|dependency| (dependency.name.as_str(), dependency.optional)).collect();
-    assert_eq!(named, [("chrono", false), ("libm", false), ("serde", true)]);
+    assert_eq!(named, [("chrono", false), ("libm", false), ("serde", true), ("strum", false)]);
 }
 
 /// Rows and bytes have their own types: a domain type that could be serialized directly would sooner or later be.

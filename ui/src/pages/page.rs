@@ -1,6 +1,7 @@
 //! One of the pages, with the way back.
 
 use leptos::prelude::*;
+use strum::VariantArray;
 use wire::app::Role;
 use words::Key;
 
@@ -9,8 +10,8 @@ use super::help::Help;
 use super::privacy::Privacy;
 use crate::shared::{AppContext, Fault};
 
-/// A page that explains the program.
-#[derive(Clone, Copy, PartialEq, Eq)]
+/// A page that explains the program, in the order in which they are offered.
+#[derive(Clone, Copy, PartialEq, Eq, VariantArray)]
 pub enum InfoPage {
     /// Questions and answers.
     Help,
@@ -21,9 +22,6 @@ pub enum InfoPage {
 }
 
 impl InfoPage {
-    /// All pages, in the order in which they are offered.
-    pub const ALL: [InfoPage; 3] = [InfoPage::Help, InfoPage::Privacy, InfoPage::About];
-
     /// Its title.
     pub fn title(self) -> Key {
         match self {

@@ -40,48 +40,14 @@ pub fn Patient() -> impl IntoView {
     provide_context(context);
     keep_current(context);
     let words = context.app.words_shown();
-    let over = move || {
-        let page = match context.page.get()? {
-            Page::SkipSlot(plan, slot) => view! { <SkipSlot plan at=slot/> }.into_any(),
-            Page::DaysOff(plan) => view! { <TakeDaysOff plan/> }.into_any(),
-            Page::Choose => view! { <Choose/> }.into_any(),
-            Page::HowTo(plan, item) => view! { <HowTo plan item/> }.into_any(),
-            Page::Cautions(script) => view! { <Cautions script/> }.into_any(),
-            Page::Run(script) => view! { <Run script/> }.into_any(),
-            Page::After(questions) => view! { <After questions/> }.into_any(),
-            Page::Trouble(during) => view! { <AskTrouble during/> }.into_any(),
-            Page::Advice(trouble) => view! { <Advice trouble/> }.into_any(),
-            Page::Card => view! { <TakeACard/> }.into_any(),
-            Page::Reminders => view! { <Reminders/> }.into_any(),
-            Page::OwnData => view! { <OwnData/> }.into_any(),
-            Page::Info(page) => {
-                view! { <ShowInfoPage page role=Role::Patient back=move || context.open(Page::OwnData)/> }.into_any()
-            }
-            Page::Visit(plan) => view! { <Visit plan/> }.into_any(),
-            Page::Correct(plan) => view! { <Correct plan/> }.into_any(),
-        };
-        Some(page)
-    };
+    let over = move || open_page(context);
     let place = move || match context.place.get() {
         Place::Now => view! { <Now/> }.into_any(),
         Place::Plan => view! { <Plan/> }.into_any(),
         Place::Record => view! { <Record/> }.into_any(),
     };
     let screen = NodeRef::<html::Main>::new();
-    let without_plan =
-        Memo::new(move |_| context.today.with(|today| today.as_ref().is_none_or(|today| today.head == Head::NoPlan)));
-    // Another main page begins at its top, and so does the first day after its card was taken.
-    Effect::new(move || {
-        context.place.track();
-        without_plan.track();
-        if let Some(screen) = screen.get() {
-            screen.set_scroll_top(0);
-        }
-    });
-    Effect::new(move || {
-        context.page.track();
-        top::show();
-    });
+    begin_at_top(context, screen);
     let covered = Memo::new(move |_| context.page.with(Option::is_some));
     let closing = context.closing;
     let screens = move || {
@@ -106,6 +72,46 @@ pub fn Patient() -> impl IntoView {
     }
 }
 
+/// The page that lies over the place.
+fn open_page(context: PatientContext) -> Option<AnyView> {
+    let page = match context.page.get()? {
+        Page::SkipSlot(plan, slot) => view! { <SkipSlot plan at=slot/> }.into_any(),
+        Page::DaysOff(plan) => view! { <TakeDaysOff plan/> }.into_any(),
+        Page::Choose => view! { <Choose/> }.into_any(),
+        Page::HowTo(plan, item) => view! { <HowTo plan item/> }.into_any(),
+        Page::Cautions(script) => view! { <Cautions script/> }.into_any(),
+        Page::Run(script) => view! { <Run script/> }.into_any(),
+        Page::After(questions) => view! { <After questions/> }.into_any(),
+        Page::Trouble(during) => view! { <AskTrouble during/> }.into_any(),
+        Page::Advice(trouble) => view! { <Advice trouble/> }.into_any(),
+        Page::Card => view! { <TakeACard/> }.into_any(),
+        Page::Reminders => view! { <Reminders/> }.into_any(),
+        Page::OwnData => view! { <OwnData/> }.into_any(),
+        Page::Info(page) => {
+            view! { <ShowInfoPage page role=Role::Patient back=move || context.open(Page::OwnData)/> }.into_any()
+        }
+        Page::Visit(plan) => view! { <Visit plan/> }.into_any(),
+        Page::Correct(plan) => view! { <Correct plan/> }.into_any(),
+    };
+    Some(page)
+}
+
+/// Another place or page begins at its top, and so does the first day once its card is taken.
+fn begin_at_top(context: PatientContext, screen: NodeRef<html::Main>) {
+    let without_plan =
+        Memo::new(move |_| context.today.with(|today| today.as_ref().is_none_or(|today| today.head == Head::NoPlan)));
+    Effect::new(move || {
+        context.place.track();
+        without_plan.track();
+        if let Some(screen) = screen.get() {
+            screen.set_scroll_top(0);
+        }
+    });
+    Effect::new(move || {
+        context.page.track();
+        top::show();
+    });
+}
 /// Updates the Now page as time passes, when the shell reports a change, and for notifications.
 fn keep_current(context: PatientContext) {
     context.refresh();

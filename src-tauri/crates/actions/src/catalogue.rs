@@ -2,12 +2,13 @@
 
 use crate::{ActionResult, refuse};
 use exercises::catalogue::{Exercise, Lang};
-use exercises::file_fault::{self, FileFault};
-use format::catalogue::{Fault, FaultKind, TextFile, exercise_file_name, text_file_name};
+use exercises::file_fault::{ExerciseFault, FaultKind, FileFault};
+use format::catalogue::{TextFile, exercise_file_name, text_file_name};
 use std::collections::BTreeMap;
 use std::path::Path;
 use wire::Failure;
 
+pub use format::catalogue::Fault;
 /// Largest size of an exercise file or a language file, in bytes.
 const MAX_FILE: u64 = 1024 * 1024;
 
@@ -16,7 +17,7 @@ pub struct Checked {
     /// The exercises without a fault.
     pub exercises: Vec<Exercise>,
     /// Every fault, with file, line and what would be allowed.
-    pub faults: Vec<String>,
+    pub faults: Vec<Fault>,
 }
 
 /// Checks the catalogue that ships with the program, or all TOML files of a folder with their language files.
@@ -27,12 +28,12 @@ pub fn check(dir: Option<&Path>) -> ActionResult<Checked> {
     let Some(dir) = dir else {
         return Ok(match format::catalogue::embedded() {
             Ok(catalogue) => Checked { exercises: catalogue.exercises, faults: Vec::new() },
-            Err(faults) => Checked { exercises: Vec::new(), faults: said(&faults) },
+            Err(faults) => Checked { exercises: Vec::new(), faults },
         });
     };
     let files = store::files::read_all(dir, "toml", MAX_FILE).map_err(refuse::reading)?;
     if files.is_empty() {
-        let fault = FileFault::at(0, file_fault::FaultKind::NoExerciseFile);
+        let fault = FileFault::at(0, FaultKind::NoExerciseFile);
         return Err(Failure::NotUnderstood { file: dir.display().to_string(), fault });
     }
     let mut texts: BTreeMap<String, Vec<u8>> =
@@ -41,19 +42,18 @@ pub fn check(dir: Option<&Path>) -> ActionResult<Checked> {
     for (name, bytes) in files {
         match check_files(&name, bytes, &mut texts) {
             Ok(exercise) if checked.exercises.iter().any(|other| other.id == exercise.id) => {
-                checked.faults.push(format!("{name}: the id \"{}\" is that of another file in this folder", exercise.id));
+                checked.faults.push(of_file(&name, 0, ExerciseFault::SameId { id: exercise.id.to_string() }));
             }
             Ok(exercise) => checked.exercises.push(exercise),
             Err(faults) => checked.faults.extend(faults),
         }
     }
-    let left = texts.keys().map(|name| unclaimed(name)).collect::<Vec<_>>();
-    checked.faults.extend(said(&left));
+    checked.faults.extend(texts.keys().map(|name| unclaimed(name)));
     Ok(checked)
 }
 
 /// Reads an exercise file, and removes its language files from `texts`.
-fn check_files(name: &str, bytes: Vec<u8>, texts: &mut BTreeMap<String, Vec<u8>>) -> Result<Exercise, Vec<String>> {
+fn check_files(name: &str, bytes: Vec<u8>, texts: &mut BTreeMap<String, Vec<u8>>) -> Result<Exercise, Vec<Fault>> {
     let mut faults = Vec::new();
     let beside: Vec<(Lang, String, Vec<u8>)> = Lang::ALL
         .into_iter()
@@ -67,26 +67,23 @@ fn check_files(name: &str, bytes: Vec<u8>, texts: &mut BTreeMap<String, Vec<u8>>
         return Err(faults);
     }
     let beside: Vec<TextFile> = beside.iter().map(|(lang, text, name)| TextFile { lang: *lang, name, text }).collect();
-    format::catalogue::read(name, &exercise, &beside).map_err(|faults| said(&faults))
+    format::catalogue::read(name, &exercise, &beside)
 }
 
-fn utf8(name: &str, bytes: Vec<u8>) -> Result<String, String> {
-    String::from_utf8(bytes).map_err(|broken| {
-        let good = &broken.as_bytes()[..broken.utf8_error().valid_up_to()];
-        let line = 1 + good.iter().filter(|byte| **byte == b'\n').count();
-        format!("{name}, line {line}: text in UTF-8 belongs here")
-    })
+fn utf8(name: &str, bytes: Vec<u8>) -> Result<String, Fault> {
+    let text = format::text(&bytes).map(str::to_owned);
+    text.map_err(|fault| Fault { file: name.to_owned(), fault })
 }
 
 /// The fault of a language file that belongs to no exercise file of the folder.
 fn unclaimed(name: &str) -> Fault {
-    let kind = match exercise_file_name(name) {
-        Ok(expected) => FaultKind::NoExercise { expected },
-        Err(kind) => kind,
+    let fault = match exercise_file_name(name) {
+        Ok(expected) => ExerciseFault::NoExercise { expected },
+        Err(fault) => fault,
     };
-    Fault { file: name.to_owned(), line: 1, field: String::new(), kind }
+    of_file(name, 1, fault)
 }
 
-fn said(faults: &[Fault]) -> Vec<String> {
-    faults.iter().map(ToString::to_string).collect()
+fn of_file(name: &str, line: u32, fault: ExerciseFault) -> Fault {
+    Fault { file: name.to_owned(), fault: FileFault::at(line, FaultKind::Exercise(fault)) }
 }

@@ -1,6 +1,7 @@
 //! An open data folder: the side it is on, its catalogue, and on the clinic's side the keys once the store is unlocked.
 
 use crate::clinic::lock;
+use crate::clinic::rows::OpenedCard;
 use crate::{ActionResult, Moment, patient, platform, refuse};
 use exercises::catalogue::Catalogue;
 use exercises::id::PlanId;
@@ -32,6 +33,8 @@ pub struct DataFolder {
     /// The clinic's patients (by row) whose plans are already known. Kept in memory only: in the database, only the encrypted card
     /// says which plan it belongs to.
     pub(crate) plan_holders: RefCell<BTreeMap<PlanId, i64>>,
+    /// The clinic's cards that were opened so far, by row. They are asked for only with the keys.
+    pub(crate) issued_cards: RefCell<BTreeMap<i64, OpenedCard>>,
     /// Whether the time was set with `--at`.
     pub at_is_set: bool,
     /// Whether this is a sample for looking around: see [`crate::patient::sample`].
@@ -55,6 +58,7 @@ impl DataFolder {
             plan_cache: RefCell::default(),
             looked_at: RefCell::default(),
             plan_holders: RefCell::default(),
+            issued_cards: RefCell::default(),
             at_is_set: false,
             is_sample: false,
             open_slot: None,
@@ -73,8 +77,7 @@ impl DataFolder {
     /// # Errors
     /// [`Failure::Internal`] if one of them has a fault, which a test rules out.
     pub fn shipped_catalogue() -> ActionResult<Catalogue> {
-        format::catalogue::embedded()
-            .map_err(|faults| refuse::internal(faults.first().map_or("catalogue".into(), ToString::to_string)))
+        format::catalogue::embedded().map_err(|faults| refuse::internal(format!("{:?}", faults.first())))
     }
 
     /// The folder's path.

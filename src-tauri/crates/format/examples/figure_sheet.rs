@@ -21,7 +21,7 @@ fn main() {
         Ok(catalogue) => {
             print!("{}", sheet(&figures(&catalogue, has("rungs") || has("trials")), has("dark"), has("trials")));
         }
-        Err(faults) => faults.iter().for_each(|fault| eprintln!("{fault}")),
+        Err(faults) => faults.iter().for_each(|fault| eprintln!("{}: {:?}", fault.file, fault.fault)),
     }
 }
 

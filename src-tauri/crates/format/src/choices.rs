@@ -6,7 +6,7 @@
 use crate::codes::Coded;
 use crate::names::Named;
 use exercises::alarm::Trouble;
-use exercises::catalogue::{Arms, Eyes, Feet, Surface};
+use exercises::catalogue::{Arms, Contact, Eyes, Factor, Feet, Furniture, Landmark, Region, Sidedness, Surface, View};
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, AgeBand, BodySide, Risk, Side};
 use exercises::run::{RunEnd, SetUp, TrialEnd};
@@ -32,10 +32,16 @@ macro_rules! coded {
 }
 
 macro_rules! named {
-    ($($choice:ident { $($value:ident = $name:literal),+ $(,)? })+) => {
+    ($($choice:ident { $($value:ident = $name:literal),+ $(,)? $(; without $nameless:pat)? })+) => {
         $(impl Named for $choice {
             const NAMES: &'static [(&'static str, Self)] = &[$(($name, $choice::$value)),+];
-        })+
+        }
+
+        // A value that is missing in the list does not compile.
+        const _: fn(&$choice) = |value| match value {
+            $($choice::$value => (),)+
+            $($nameless => (),)?
+        };)+
     };
 }
 
@@ -137,12 +143,73 @@ coded! {
 // Choices that in cards and summaries are written in another form.
 named! {
     Feet { Bare = "bare", Covered = "covered" }
-    Arms { Crossed = "crossed", OnHips = "on-hips", Free = "free" }
+    // A hand that is in use is neither chosen nor an instruction of an exercise.
+    Arms { Crossed = "crossed", OnHips = "on-hips", Free = "free"; without Arms::HandInUse }
     Aftercare {
         SorenessIsUsual = "soreness-is-usual",
         KeepMoving = "keep-moving",
         GoEasy = "go-easy",
         WarmthIfPleasant = "warmth-if-pleasant",
-        ContactIfWorse = "contact-if-worse",
+        ContactIfWorse = "contact-if-worse"; without Aftercare::Own(_)
+    }
+}
+
+// Only in the files of exercises.
+named! {
+    Region {
+        NeckUpperBack = "neck-upper-back",
+        Shoulder = "shoulder",
+        WristHand = "wrist-hand",
+        LowBack = "low-back",
+        Hip = "hip",
+        Knee = "knee",
+        Ankle = "ankle",
+    }
+    Sidedness { None = "none", EachSide = "each-side" }
+    Factor {
+        Surface = "surface",
+        Base = "base",
+        Support = "support",
+        Lever = "lever",
+        Range = "range",
+        Load = "load",
+        Position = "position",
+    }
+    View { Side = "side", Front = "front", Hand = "hand" }
+    Furniture {
+        Chair = "chair",
+        Worktop = "worktop",
+        Wall = "wall",
+        Mat = "mat",
+        Pillow = "pillow",
+        FoldedTowel = "folded-towel",
+        Cushion = "cushion",
+        Foam = "foam",
+        Table = "table",
+        Bag = "bag",
+    }
+    Contact {
+        Seat = "seat",
+        UpperBack = "upper-back",
+        FarSide = "far-side",
+        NearSole = "near-sole",
+        FarSole = "far-sole",
+        NearToes = "near-toes",
+        FarToes = "far-toes",
+        NearHeel = "near-heel",
+        FarHeel = "far-heel",
+        NearHand = "near-hand",
+        FarHand = "far-hand",
+    }
+    Landmark {
+        Chin = "chin",
+        Crown = "crown",
+        Shoulder = "shoulder",
+        Elbow = "elbow",
+        Hand = "hand",
+        Pelvis = "pelvis",
+        Knee = "knee",
+        Heel = "heel",
+        Toes = "toes",
     }
 }

@@ -3,7 +3,9 @@
 use crate::Done;
 use crate::args::Catalogue;
 use crate::out::Out;
+use actions::catalogue::Fault;
 use serde_json::json;
+use wire::Failure;
 
 pub fn run(what: &Catalogue, out: &mut Out) -> Done {
     let Catalogue::Check { dir } = what;
@@ -19,12 +21,9 @@ pub fn run(what: &Catalogue, out: &mut Out) -> Done {
             || json!({ "exercise": exercise.id, "revision": exercise.revision, "rungs": rungs }),
         );
     }
-    for fault in &checked.faults {
-        if out.json() {
-            eprintln!("{}", json!({ "fault": fault }));
-        } else {
-            eprintln!("{fault}");
-        }
+    let good = checked.faults.is_empty();
+    for Fault { file, fault } in checked.faults {
+        out.fault(&Failure::NotUnderstood { file, fault });
     }
-    Ok(checked.faults.is_empty())
+    Ok(good)
 }

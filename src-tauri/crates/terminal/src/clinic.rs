@@ -58,7 +58,7 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
 /// The lines that a plan file needs to clear the open alarms, ready to be copied.
 fn to_clear(page: &ReviewPage) -> String {
     let alarms = page.review.iter().flat_map(|review| &review.alarms).filter(|alarm| !alarm.cleared);
-    let names: Vec<String> = alarms.map(|alarm| format!("\"{}\"", reviewing::alarm_name(alarm.entry))).collect();
+    let names: Vec<String> = alarms.map(|alarm| format!("\"{}\"", alarm.entry)).collect();
     if names.is_empty() { String::new() } else { format!("\nclear = [{}]\n", names.join(", ")) }
 }
 

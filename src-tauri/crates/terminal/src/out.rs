@@ -36,6 +36,12 @@ impl Out {
         let _ = write!(std::io::stdout(), "{text}");
     }
 
+    /// One of several faults: what is wrong, on stderr.
+    pub fn fault(&mut self, failure: &Failure) {
+        let fault = self.words.failure(failure).fault;
+        let line = if self.json { serde_json::json!({ "refused": failure, "fault": fault }).to_string() } else { fault };
+        let _ = writeln!(std::io::stderr(), "{line}");
+    }
     /// Prints a failure to stderr: what is wrong and what to do.
     pub fn refuse(&mut self, failure: &Failure) {
         let refusal = self.words.failure(failure);

@@ -40,12 +40,14 @@ pub struct CardPreview {
     pub replaces: Option<u16>,
     /// The exercises of its items, including the clinic's own.
     pub exercises: Vec<Exercise>,
+    /// The card itself, as text: what takes it, whatever it was read from.
+    pub source: CardSource,
 }
 
 /// A request to take a card.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct TakeCardRequest {
-    /// The card again.
+    /// The card, as [`CardPreview::source`] has it.
     pub source: CardSource,
     /// The schedules that the person agreed to and that differ from the card's.
     pub agreed: Vec<(ItemId, Schedule)>,

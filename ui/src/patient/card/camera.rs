@@ -27,7 +27,7 @@ enum CameraState {
 /// A button that opens the camera; then the camera's picture until a card is found. A note if the web view has no access to a
 /// camera.
 #[component]
-pub fn CardCamera(found: impl Fn(CardSource, CardPreview) + Copy + Send + Sync + 'static) -> impl IntoView {
+pub fn CardCamera(found: impl Fn(CardPreview) + Copy + Send + Sync + 'static) -> impl IntoView {
     let context = PatientContext::current();
     let text = move |key| context.app.text(key);
     if !camera::is_known() {
@@ -77,7 +77,7 @@ pub fn CardCamera(found: impl Fn(CardSource, CardPreview) + Copy + Send + Sync +
 #[component]
 fn Viewfinder(
     stream: StoredValue<Option<MediaStream>, LocalStorage>,
-    found: impl Fn(CardSource, CardPreview) + Copy + Send + Sync + 'static,
+    found: impl Fn(CardPreview) + Copy + Send + Sync + 'static,
 ) -> impl IntoView {
     let context = PatientContext::current();
     let video = NodeRef::<html::Video>::new();
@@ -96,14 +96,13 @@ fn Viewfinder(
         }
         looking.set(true);
         spawn_local(async move {
-            let source = CardSource::File(bytes);
-            let answer = invoke::call::<ReadCard>(&source).await;
+            let answer = invoke::call::<ReadCard>(&CardSource::File(bytes)).await;
             if looking.try_set(false).is_some() {
                 // The camera was closed in the meantime.
                 return;
             }
             match answer {
-                Ok(preview) => found(source, preview),
+                Ok(preview) => found(preview),
                 Err(Failure::NoCode | Failure::NotAPicture) => {}
                 Err(failure) => context.app.fault.set(Some(failure)),
             }

@@ -18,11 +18,8 @@ pub fn CardForm(title: Key) -> impl IntoView {
     let context = PatientContext::current();
     let text = move |key| context.app.text(key);
     let typed = RwSignal::new(String::new());
-    let read = RwSignal::new(None::<(CardSource, CardPreview)>);
-    let look = move |source: CardSource| {
-        let again = source.clone();
-        context.app.request::<ReadCard>(source, move |preview| read.set(Some((again, preview))));
-    };
+    let read = RwSignal::new(None::<CardPreview>);
+    let look = move |source: CardSource| context.app.request::<ReadCard>(source, move |preview| read.set(Some(preview)));
     let from_file = move |event: leptos::ev::Event| {
         let field: HtmlInputElement = event.target().expect("an event of a field").unchecked_into();
         let Some(file) = file::chosen(&field).into_iter().next() else { return };
@@ -40,7 +37,7 @@ pub fn CardForm(title: Key) -> impl IntoView {
     let form = move || {
         view! {
             <p>{text(Key::AddCardWhat)}</p>
-            <CardCamera found=move |source, preview| read.set(Some((source, preview)))/>
+            <CardCamera found=move |preview| read.set(Some(preview))/>
             <label class="file">{text(Key::CardFile)}<input type="file" accept="image/*,.txt,.card,text/plain" on:change=from_file/></label>
             <p class="small soft">{text(Key::CardFileWhat)}</p>
             <label>{text(Key::CardText)}<textarea rows="4" spellcheck="false" autocapitalize="off" autocomplete="off" prop:value=typed
@@ -50,6 +47,6 @@ pub fn CardForm(title: Key) -> impl IntoView {
     };
     move || match read.get() {
         None => view! { <h1>{text(title)}</h1><div class="stack">{form()}</div> }.into_any(),
-        Some((source, preview)) => view! { <Preview source preview back=move || read.set(None)/> }.into_any(),
+        Some(preview) => view! { <Preview preview back=move || read.set(None)/> }.into_any(),
     }
 }

@@ -4,7 +4,7 @@ use exercises::id::ItemId;
 use exercises::plan::Schedule;
 use leptos::prelude::*;
 use std::collections::BTreeMap;
-use wire::patient::{CardPreview, CardSource, TakeCard, TakeCardRequest};
+use wire::patient::{CardPreview, TakeCard, TakeCardRequest};
 use words::Key;
 
 use super::item::CardItem;
@@ -13,11 +13,11 @@ use crate::patient::page::Place;
 
 /// Everything on the card in plain words, the times to agree on, and the button that starts the plan.
 #[component]
-pub fn Preview(source: CardSource, preview: CardPreview, back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
+pub fn Preview(preview: CardPreview, back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
     let agreed = RwSignal::new(BTreeMap::<u8, (ItemId, Schedule)>::new());
-    let CardPreview { plan, fingerprint, known_clinic, replaces, exercises } = preview;
+    let CardPreview { plan, fingerprint, known_clinic, replaces, exercises, source } = preview;
     let take = move |_| {
         let agreed = agreed.with_untracked(|agreed| agreed.values().cloned().collect());
         context.app.request::<TakeCard>(TakeCardRequest { source: source.clone(), agreed }, move |today| {

@@ -8,4 +8,4 @@ pub mod norms;
 pub mod patients;
 pub mod receiving;
 pub mod reviewing;
-mod rows;
+pub(crate) mod rows;

@@ -5,7 +5,6 @@ use super::rows::{self, Patient};
 use crate::patient::plans;
 use crate::{ActionResult, DataFolder, Moment};
 use exercises::catalogue::{Catalogue, Exercise};
-use exercises::id::EntryRef;
 use exercises::norms::Norms;
 use exercises::plan::Plan;
 use exercises::review::{self, Review};
@@ -43,11 +42,6 @@ pub(crate) fn catalogue(folder: &DataFolder, patient: &Patient) -> Catalogue {
     plans::with_own(&folder.catalogue, &own).unwrap_or_else(|_| folder.catalogue.clone())
 }
 
-/// An alarm's name, as a plan file uses it to clear the alarm.
-pub fn alarm_name(entry: EntryRef) -> String {
-    format!("{}:{}", entry.log, entry.n)
-}
-
 /// A review as one JSON object, with the patient it belongs to. Without a summary its lists are empty.
 pub fn json(page: &ReviewPage) -> String {
     let empty = serde_json::json!({
@@ -56,7 +50,7 @@ pub fn json(page: &ReviewPage) -> String {
     let mut object = page.review.as_ref().map_or(empty, |review| serde_json::json!(review));
     let alarms = page.review.iter().flat_map(|review| &review.alarms);
     for (place, alarm) in alarms.enumerate() {
-        object["alarms"][place]["name"] = serde_json::json!(alarm_name(alarm.entry));
+        object["alarms"][place]["name"] = serde_json::json!(alarm.entry.to_string());
     }
     object["code"] = serde_json::json!(page.code);
     object["today"] = serde_json::json!(page.today);

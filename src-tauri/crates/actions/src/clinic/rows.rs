@@ -8,6 +8,7 @@ use exercises::summary::Summary;
 use format::card::Card;
 use format::summary::Body;
 use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
 use store::{StoreError, View, table};
 use vault::{Keys, rows};
 use wire::Failure;
@@ -23,8 +24,14 @@ pub(crate) struct Patient {
     pub(crate) row: i64,
     pub(crate) code: String,
     pub(crate) name: Option<String>,
-    /// The cards by revision.
-    pub(crate) cards: BTreeMap<u16, Card>,
+    /// Cards by revision.
+    pub(crate) cards: BTreeMap<u16, Arc<Card>>,
+}
+
+/// A card that was opened, with the row that it was in: of a row with other bytes nothing is taken for granted.
+pub(crate) struct OpenedCard {
+    row: table::issued::Issued,
+    card: Arc<Card>,
 }
 
 impl Patient {
@@ -35,7 +42,7 @@ impl Patient {
 
     /// The newest card.
     pub(crate) fn newest(&self) -> Option<&Card> {
-        self.cards.values().next_back()
+        self.cards.values().next_back().map(Arc::as_ref)
     }
 
     /// The plan's id, which is the same in all revisions.
@@ -56,7 +63,8 @@ pub(crate) fn patients(folder: &DataFolder) -> ActionResult<Vec<Patient>> {
         let rows = table::patient::all(view)?.into_iter();
         rows.map(|row| Ok((table::issued::of_patient(view, row.id)?, row))).collect::<Result<Vec<_>, StoreError>>()
     })?;
-    let opened = rows.into_iter().map(|(issued, row)| open_patient(keys, &row, &issued).ok_or_else(|| damaged(folder)));
+    let opened =
+        rows.into_iter().map(|(issued, row)| open_patient(folder, keys, &row, &issued).ok_or_else(|| damaged(folder)));
     let mut patients = opened.collect::<ActionResult<Vec<Patient>>>()?;
     patients.sort_by(|one, other| one.code.cmp(&other.code));
     Ok(patients)
@@ -106,7 +114,7 @@ fn find_holder(folder: &DataFolder, keys: &Keys, plan: PlanId) -> ActionResult<O
     let known: BTreeSet<i64> = holders.values().copied().collect();
     let mut unread = false;
     for row in oldest.iter().filter(|row| !known.contains(&row.patient)) {
-        let Some(card) = open_card(keys, row) else {
+        let Some(card) = open_card(folder, keys, row) else {
             unread = true;
             continue;
         };
@@ -140,13 +148,18 @@ fn damaged(folder: &DataFolder) -> Failure {
 
 fn with_cards(folder: &DataFolder, keys: &Keys, row: &table::patient::Patient) -> ActionResult<Patient> {
     let issued = read(folder, |view| table::issued::of_patient(view, row.id))?;
-    open_patient(keys, row, &issued).ok_or_else(|| damaged(folder))
+    open_patient(folder, keys, row, &issued).ok_or_else(|| damaged(folder))
 }
 
-fn open_patient(keys: &Keys, row: &table::patient::Patient, issued: &[table::issued::Issued]) -> Option<Patient> {
+fn open_patient(
+    folder: &DataFolder,
+    keys: &Keys,
+    row: &table::patient::Patient,
+    issued: &[table::issued::Issued],
+) -> Option<Patient> {
     let plain = rows::open(keys, PATIENT, &bound(row.id), &row.sealed).ok()?;
     let (code, name) = read_patient(&plain)?;
-    let cards = issued.iter().map(|row| open_card(keys, row).map(|card| (card.plan.header.revision, card)));
+    let cards = issued.iter().map(|row| open_card(folder, keys, row).map(|card| (card.plan.header.revision, card)));
     Some(Patient { row: row.id, code, name, cards: cards.collect::<Option<_>>()? })
 }
 
@@ -155,9 +168,16 @@ fn open_code(keys: &Keys, row: &table::patient::Patient) -> Option<String> {
     read_patient(&plain).map(|(code, _)| code)
 }
 
-fn open_card(keys: &Keys, row: &table::issued::Issued) -> Option<Card> {
+/// The card of a row; each is opened and checked once while the folder is open.
+fn open_card(folder: &DataFolder, keys: &Keys, row: &table::issued::Issued) -> Option<Arc<Card>> {
+    let mut opened = folder.issued_cards.borrow_mut();
+    if let Some(known) = opened.get(&row.id).filter(|known| known.row == *row) {
+        return Some(known.card.clone());
+    }
     let bytes = rows::open(keys, ISSUED, &bound(row.id), &row.sealed).ok()?;
-    vault::card::verify(format::card::open(&bytes).ok()?, Some(keys.verify_key())).ok()
+    let card = Arc::new(vault::card::verify(format::card::open(&bytes).ok()?, Some(keys.verify_key())).ok()?);
+    opened.insert(row.id, OpenedCard { row: row.clone(), card: card.clone() });
+    Some(card)
 }
 
 /// A patient's row: the code, then a line break and the name, if there is one. Neither contains a line break itself.
@@ -174,4 +194,35 @@ fn read_patient(plain: &[u8]) -> Option<(String, Option<String>)> {
         Some((code, name)) => (code.to_owned(), Some(name.to_owned())),
         None => (text.to_owned(), None),
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::clinic::issuing;
+    use crate::{clock, zone};
+    use wire::clinic::{AddPatientRequest, IssueRequest};
+
+    #[test]
+    fn a_card_is_opened_once_and_anew_where_its_row_has_changed() {
+        let dir = tempfile::tempdir().expect("a temporary folder");
+        let moment = clock::at(1_795_600_000_000, zone::named("Europe/Vienna").expect("a zone"));
+        let mut folder = DataFolder::open(&dir.path().join("clinic"), true).expect("a new folder");
+        lock::start(&mut folder, "Linden Lane Practice", "nine grey herons wading".into()).expect("a new clinic");
+        crate::clinic::patients::add(&mut folder, &AddPatientRequest { code: "K17".into(), name: None })
+            .expect("a new code");
+        let today = moment.now.date();
+        let example = format::plan_file::example(today + chrono::Duration::days(42));
+        let prescription = format::plan_file::read(&example, today).expect("the example");
+        let request = IssueRequest { code: "K17".into(), prescription };
+        issuing::issue(&mut folder, &moment, &request, Some(&dir.path().join("card"))).expect("a good plan");
+        let card = || patient(&folder, "K17").expect("added").cards[&1].clone();
+        let first = card();
+        assert!(Arc::ptr_eq(&first, &card()), "not opened again");
+        assert!(Arc::ptr_eq(&first, &patients(&folder).expect("one")[0].cards[&1]), "in the list neither");
+        let issued = read(&folder, table::issued::oldest_of_each).expect("readable").swap_remove(0);
+        let changed = table::issued::Issued { sealed: b"damaged".to_vec(), ..issued };
+        let keys = lock::unlocked_keys(&folder).expect("unlocked");
+        assert!(open_card(&folder, keys, &changed).is_none(), "the number of a row says nothing about its bytes");
+    }
 }

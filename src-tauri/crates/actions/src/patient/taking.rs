@@ -112,9 +112,14 @@ impl CheckedCard {
             plan: self.card.plan.clone(),
             known_clinic,
             replaces,
+            source: self.source(),
         })
     }
 
+    /// The card as the window sends it back: a picture may be a thousand times as large as the card that is on it.
+    fn source(&self) -> CardSource {
+        CardSource::Text(format::card::to_text(&self.bytes))
+    }
     /// Takes the card with the `agreed` times: the plan is followed from now on. A later revision replaces an earlier one, and the
     /// history continues.
     ///
@@ -171,7 +176,7 @@ pub fn preview(folder: &DataFolder, source: &CardSource) -> ActionResult<CardPre
     folder.require_role(Role::Patient)?;
     let card = looked_at(folder, source)?;
     let preview = card.preview(folder)?;
-    *folder.looked_at.borrow_mut() = Some(LookedAt { source: source.clone(), card });
+    *folder.looked_at.borrow_mut() = Some(LookedAt { source: preview.source.clone(), card });
     Ok(preview)
 }
 
@@ -205,17 +210,38 @@ mod tests {
     use crate::{clock, zone};
     use words::Locale;
 
+    /// A patient's folder that is still empty, and the bytes of a card.
+    fn new_folder(dir: &std::path::Path, moment: &Moment) -> (DataFolder, Vec<u8>) {
+        let sample = sample::open(&dir.join("sample"), moment, Locale::En).expect("a new folder");
+        let mut cards = sample.home.store().read(table::card::all).expect("readable");
+        let mut folder = DataFolder::open(&dir.join("own"), true).expect("a new folder");
+        folder.choose_role(Role::Patient).expect("free to choose");
+        (folder, cards.swap_remove(0).bytes)
+    }
+
+    fn moment() -> Moment {
+        clock::at(1_795_600_000_000, zone::named("Europe/Vienna").expect("a zone"))
+    }
+
+    #[test]
+    fn a_picture_is_sent_and_read_once_from_looking_to_following() {
+        let dir = tempfile::tempdir().expect("a temporary folder");
+        let (mut folder, card) = new_folder(dir.path(), &moment());
+        let picture = pictures::qr::Code::of(&format::card::to_text(&card)).expect("fits on a code").png(4);
+        let shown = preview(&folder, &CardSource::File(platform::to_base64(&picture))).expect("a good card");
+        assert_eq!(shown.source, CardSource::Text(format::card::to_text(&card)), "the card, without its picture");
+        let first = looked_at(&folder, &shown.source).expect("a good card");
+        take(&mut folder, &moment(), &TakeCardRequest { source: shown.source, agreed: Vec::new() }).expect("a good card");
+        assert!(folder.plan_cache.borrow().has_opened(&first.card), "followed as it was checked");
+    }
+
     #[test]
     fn a_card_is_read_and_checked_once_from_preview_to_taking() {
         let dir = tempfile::tempdir().expect("a temporary folder");
-        let moment = clock::at(1_795_600_000_000, zone::named("Europe/Vienna").expect("a zone"));
-        let sample = sample::open(&dir.path().join("sample"), &moment, Locale::En).expect("a new folder");
-        let cards = sample.home.store().read(table::card::all).expect("readable");
-        let source = CardSource::Text(format::card::to_text(&cards[0].bytes));
-        let mut folder = DataFolder::open(&dir.path().join("own"), true).expect("a new folder");
-        folder.choose_role(Role::Patient).expect("free to choose");
-        preview(&folder, &source).expect("a valid card");
-        let first = looked_at(&folder, &source).expect("a valid card");
+        let moment = moment();
+        let (mut folder, card) = new_folder(dir.path(), &moment);
+        let source = preview(&folder, &CardSource::Text(format::card::to_text(&card))).expect("a good card").source;
+        let first = looked_at(&folder, &source).expect("a good card");
         assert!(Arc::ptr_eq(&first, &looked_at(&folder, &source).expect("the same")), "not read again");
         let other = looked_at(&folder, &CardSource::Text("CARRYOVER".into()));
         assert!(other.is_err(), "of another source nothing is taken for granted");

@@ -1,12 +1,12 @@
 //! An exercise from its table: heads, dose and ladders. Figure and texts are read next door.
 
-use super::fault::FaultKind;
 use super::figure;
-use super::names::{ARMS, EYES, FACTORS, FEET, KINDS, REGIONS, SIDES, SURFACES};
-use super::table::{Item, Table};
+use super::page::{Item, Table, whole};
 use super::texts::Source;
+use crate::fields::{owned, quoted};
 use exercises::catalogue::kind::DoseField;
 use exercises::catalogue::{Dose, Exercise, ExerciseId, Figure, IdFault, Kind, Ladder, LadderId, Quantity, Rung, RungId};
+use exercises::file_fault::{ExerciseFault, FaultKind};
 use std::collections::BTreeSet;
 
 const FIELDS: &[&str] = &["id", "revision", "region", "kind", "side", "one_leg", "dose", "ladder", "figure", "text"];
@@ -16,9 +16,9 @@ pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
     top.only(FIELDS);
     let id = top.required("id").and_then(|item| id(&item, ExerciseId::new));
     let revision = top.number("revision", Quantity::Revision).and_then(|n| u16::try_from(n).ok());
-    let region = top.word("region", REGIONS);
-    let kind = top.word("kind", &KINDS);
-    let side = top.word("side", SIDES);
+    let region = top.word("region");
+    let kind = top.required("kind").and_then(|item| kind(&item));
+    let side = top.word("side");
     let one_leg = top.optional("one_leg").map_or(Some(false), |item| item.truth());
     let dose = top.table("dose").zip(kind).and_then(|(table, kind)| dose(&table, kind));
     let poses = top.table("figure").and_then(|table| figure::figure(&table));
@@ -40,11 +40,22 @@ pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
     })
 }
 
+/// Each kind states its own name.
+fn kind(item: &Item) -> Option<Kind> {
+    let found = item.text()?;
+    let kind = Kind::ALL.iter().copied().find(|kind| kind.rules().name() == found);
+    if kind.is_none() {
+        let names: Vec<&str> = Kind::ALL.iter().map(|kind| kind.rules().name()).collect();
+        item.fault(FaultKind::UnknownWord { found: quoted(found), allowed: owned(&names) });
+    }
+    kind
+}
+
 fn id<T>(item: &Item, new: impl Fn(String) -> Result<T, IdFault>) -> Option<T> {
     match new(item.text()?.to_owned()) {
         Ok(id) => Some(id),
         Err(fault) => {
-            item.fault(FaultKind::BadId(fault));
+            item.fault(FaultKind::Id(fault));
             None
         }
     }
@@ -80,8 +91,7 @@ struct Around<'a> {
 fn ladders(item: &Item, around: &Around) -> Option<Vec<Ladder>> {
     let tables = item.tables(Quantity::Ladders)?;
     let mut seen = Seen::default();
-    let ladders: Vec<_> = tables.iter().map(|table| ladder(table, around, &mut seen)).collect();
-    ladders.into_iter().collect()
+    whole(tables.iter().map(|table| ladder(table, around, &mut seen)))
 }
 
 /// Ids that stood before in the same exercise.
@@ -95,11 +105,11 @@ fn ladder(table: &Table, around: &Around, seen: &mut Seen) -> Option<Ladder> {
     table.only(&["id", "factor", "rung"]);
     let ladder_id = table.required("id").and_then(|item| id(&item, LadderId::new));
     once(table, &ladder_id, &mut seen.ladders);
-    let factor = table.word("factor", FACTORS);
-    let rungs = table.required("rung").and_then(|item| item.tables(Quantity::Rungs)).and_then(|tables| {
-        let rungs: Vec<_> = tables.iter().map(|table| rung(table, around, &mut seen.rungs)).collect();
-        rungs.into_iter().collect()
-    });
+    let factor = table.word("factor");
+    let rungs = table
+        .required("rung")
+        .and_then(|item| item.tables(Quantity::Rungs))
+        .and_then(|tables| whole(tables.iter().map(|table| rung(table, around, &mut seen.rungs))));
     Some(Ladder { id: ladder_id?, factor: factor?, rungs: rungs? })
 }
 
@@ -115,12 +125,12 @@ fn rung(table: &Table, around: &Around, seen: &mut BTreeSet<RungId>) -> Option<R
     table.only(&["id", "surface", "eyes", "feet", "arms", "text", "figure"]);
     let rung_id = table.required("id").and_then(|item| id(&item, RungId::new));
     once(table, &rung_id, seen);
-    let surface = table.optional("surface").map(|item| item.word(SURFACES));
-    let eyes = table.optional("eyes").map(|item| item.word(EYES));
-    let feet = table.optional("feet").map(|item| item.word(FEET));
-    let arms = table.optional("arms").map(|item| item.word(ARMS));
+    let surface = table.optional("surface").map(|item| item.word());
+    let eyes = table.optional("eyes").map(|item| item.word());
+    let feet = table.optional("feet").map(|item| item.word());
+    let arms = table.optional("arms").map(|item| item.word());
     if around.kind.is_some_and(Kind::is_balance) && (surface.is_none() || eyes.is_none()) {
-        table.fault("", FaultKind::BalanceNeeds);
+        table.fault("", FaultKind::Exercise(ExerciseFault::BalanceNeeds));
     }
     let texts = around.texts.rung(table, rung_id.as_ref());
     let own = table.optional("figure").map(|item| item.table().and_then(|table| figure::changed(&table, around.figure)));

@@ -1,19 +1,20 @@
 //! Reads a figure from its table: view, furniture, contacts, positions, arrows.
 
-use super::fault::FaultKind;
-use super::names::{CONTACTS, FURNITURE, LANDMARKS, Names, VIEWS};
-use super::table::{Item, Table};
+use super::page::{Item, Table, whole};
+use crate::fields::quoted;
+use crate::names::Named;
 use exercises::catalogue::{Arrow, Figure, Joint, Pose, Quantity};
+use exercises::file_fault::FaultKind;
 
 const FIELDS: &[&str] = &["view", "furniture", "plumb", "contacts", "poses", "arrow"];
 
 /// A complete figure.
 pub(super) fn figure(table: &Table) -> Option<Figure> {
     table.only(FIELDS);
-    let view = table.word("view", VIEWS);
-    let furniture = words(table, "furniture", FURNITURE);
+    let view = table.word("view");
+    let furniture = words(table, "furniture");
     let plumb = table.optional("plumb").map_or(Some(false), |item| item.truth());
-    let contacts = words(table, "contacts", CONTACTS);
+    let contacts = words(table, "contacts");
     let poses = table.required("poses").and_then(|item| poses(&item));
     let arrows = arrows(table);
     Some(Figure {
@@ -31,10 +32,10 @@ pub(super) fn figure(table: &Table) -> Option<Figure> {
 pub(super) fn changed(table: &Table, base: Option<&Figure>) -> Option<Figure> {
     table.only(FIELDS);
     let here = |field: &str| table.optional(field);
-    let view = here("view").map(|item| item.word(VIEWS));
-    let furniture = here("furniture").map(|_| words(table, "furniture", FURNITURE));
+    let view = here("view").map(|item| item.word());
+    let furniture = here("furniture").map(|_| words(table, "furniture"));
     let plumb = here("plumb").map(|item| item.truth());
-    let contacts = here("contacts").map(|_| words(table, "contacts", CONTACTS));
+    let contacts = here("contacts").map(|_| words(table, "contacts"));
     let poses = here("poses").map(|item| poses(&item));
     let arrows = here("arrow").map(|_| arrows(table));
     // If the exercise's figure could not be read, its faults are already noted, and no figure can be made here.
@@ -51,16 +52,16 @@ pub(super) fn changed(table: &Table, base: Option<&Figure>) -> Option<Figure> {
 }
 
 /// A list of words, none of which may be repeated.
-fn words<T: Copy + PartialEq>(table: &Table, field: &str, names: Names<T>) -> Option<Vec<T>> {
+fn words<T: Named + PartialEq>(table: &Table, field: &str) -> Option<Vec<T>> {
     let Some(item) = table.optional(field) else {
         return Some(Vec::new());
     };
     let items = item.list(None)?;
     let mut words = Vec::new();
     for item in &items {
-        match item.word(names) {
+        match item.word() {
             Some(word) if words.contains(&word) => {
-                let id = item.text().unwrap_or_default().to_owned();
+                let id = quoted(item.text().unwrap_or_default());
                 item.fault(FaultKind::Duplicate { id });
             }
             word => words.extend(word),
@@ -70,48 +71,27 @@ fn words<T: Copy + PartialEq>(table: &Table, field: &str, names: Names<T>) -> Op
 }
 
 fn poses(item: &Item) -> Option<Vec<Pose>> {
-    let poses: Vec<_> = item.tables(Quantity::Poses)?.iter().map(pose).collect();
-    poses.into_iter().collect()
+    whole(item.tables(Quantity::Poses)?.iter().map(pose))
 }
 
 fn pose(table: &Table) -> Option<Pose> {
-    let mut pose = Pose::default();
-    let mut whole = true;
-    for key in table.map.keys() {
-        let name = key.get_ref();
-        let angle = joint(table, name).zip(table.optional(name)).and_then(|(joint, item)| angle(joint, &item));
-        whole &= angle.is_some();
-        pose.angles.extend(angle);
-    }
-    whole.then_some(pose)
-}
-
-fn joint(table: &Table, name: &str) -> Option<Joint> {
-    let joint = Joint::from_name(name);
-    if joint.is_none() {
-        table.fault(name, FaultKind::NoSuchJoint { found: name.chars().take(40).collect() });
-    }
-    joint
+    let names: Vec<&str> = Joint::ALL.iter().map(|joint| joint.name()).collect();
+    table.only(&names);
+    let angles = whole(table.all().map(|(name, item)| angle(Joint::from_name(name)?, &item)))?;
+    Some(Pose { angles: angles.into_iter().collect() })
 }
 
 fn angle(joint: Joint, item: &Item) -> Option<(Joint, i16)> {
-    let degrees = item.whole()?;
-    let (min, max) = joint.range();
-    match i16::try_from(degrees) {
-        Ok(angle) if (min..=max).contains(&angle) => Some((joint, angle)),
-        _ => {
-            item.fault(FaultKind::Angle { joint, degrees });
-            None
-        }
-    }
+    let (least, most) = joint.range();
+    let angle = item.between(least.into(), most.into())?;
+    Some((joint, i16::try_from(angle).ok()?))
 }
 
 fn arrows(table: &Table) -> Option<Vec<Arrow>> {
     let Some(item) = table.optional("arrow") else {
         return Some(Vec::new());
     };
-    let arrows: Vec<_> = item.tables(Quantity::Arrows)?.iter().map(arrow).collect();
-    arrows.into_iter().collect()
+    whole(item.tables(Quantity::Arrows)?.iter().map(arrow))
 }
 
 fn arrow(table: &Table) -> Option<Arrow> {
@@ -120,7 +100,7 @@ fn arrow(table: &Table) -> Option<Arrow> {
     let or_none = |field, quantity| {
         table.optional(field).map_or(Some(0), |item| item.number(quantity).and_then(|n| i16::try_from(n).ok()))
     };
-    let at = table.word("at", LANDMARKS);
+    let at = table.word("at");
     let right_cm = or_none("right_cm", Quantity::ArrowOffset);
     let up_cm = or_none("up_cm", Quantity::ArrowOffset);
     let toward_deg = number("toward_deg", Quantity::ArrowToward);

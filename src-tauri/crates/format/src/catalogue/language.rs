@@ -3,10 +3,11 @@
 //! The only placeables allowed are texts in quotes, for characters that have a meaning in Fluent. All others are refused
 //! before the file is parsed, so that a file with thousands of braces cannot overflow the parser's stack.
 
-use super::fault::{Fault, FaultKind};
-use super::table::Page;
-use super::{MAX_BYTES, TextFile};
+use super::page::{Fault, Page, checked_count, checked_line};
+use super::{MAX_BYTES, TextFile, too_large};
+use crate::fields::owned;
 use exercises::catalogue::{Lang, Quantity};
+use exercises::file_fault::{ExerciseFault, FaultKind};
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Message, Pattern, PatternElement, Resource};
 use fluent_syntax::parser;
 use fluent_syntax::unicode::unescape_unicode_to_string;
@@ -14,7 +15,7 @@ use std::cell::Cell;
 use std::collections::BTreeMap;
 
 /// The message ids that are allowed, for faults. `N` is a number from 1, `RUNG` the id of a rung.
-pub(super) const MESSAGES: &[&str] = &[
+const MESSAGES: &[&str] = &[
     "name",
     "purpose",
     "set-up",
@@ -71,7 +72,7 @@ impl<'a> Language<'a> {
                     }
                 }
                 Entry::Term(term) => {
-                    let kind = FaultKind::WrongType { expected: "a message", found: "a term" };
+                    let kind = FaultKind::Exercise(ExerciseFault::Term);
                     page.fault(page.place_of(term.id.name), &format!("-{}", term.id.name), kind);
                 }
                 Entry::Comment(_) | Entry::GroupComment(_) | Entry::ResourceComment(_) | Entry::Junk { .. } => {}
@@ -82,16 +83,16 @@ impl<'a> Language<'a> {
 
     /// The text of a message; a message with attributes is refused.
     fn plain(&self, message: &Message<&'a str>) -> Option<String> {
-        let wrong = |part: &'a str, field: &str, found| {
-            self.page.fault(self.page.place_of(part), field, FaultKind::WrongType { expected: "plain text", found });
+        let wrong = |part: &'a str, field: &str, fault| {
+            self.page.fault(self.page.place_of(part), field, FaultKind::Exercise(fault));
         };
         let id = message.id.name;
         for attribute in &message.attributes {
-            wrong(attribute.id.name, &format!("{id}, {}", attribute.id.name), "an attribute");
+            wrong(attribute.id.name, &format!("{id}.{}", attribute.id.name), ExerciseFault::Attribute);
         }
         let value = message.value.as_ref().and_then(plain_text);
         if value.is_none() && message.attributes.is_empty() {
-            wrong(id, id, PLACEABLE);
+            wrong(id, id, ExerciseFault::Placeable);
         }
         value.filter(|_| message.attributes.is_empty())
     }
@@ -111,11 +112,12 @@ impl<'a> Language<'a> {
     /// The text of a message, no longer than `quantity` allows.
     pub fn line(&self, id: &str, quantity: Quantity) -> Option<String> {
         let Some(text) = self.messages.as_ref()?.get(id) else {
-            self.fault(id, FaultKind::MissingMessage);
+            self.fault(id, FaultKind::Exercise(ExerciseFault::MissingMessage));
             return None;
         };
         text.used.set(true);
-        self.page.checked_line(text.at, id, text.value.as_deref()?, quantity)
+        let line = checked_line(text.value.as_deref()?, quantity);
+        line.map_err(|kind| self.page.fault(text.at, id, kind)).ok()
     }
 
     /// The texts of the messages `stem-1`, `stem-2` and so on. `count` limits their number; each must be no longer than a
@@ -127,15 +129,15 @@ impl<'a> Language<'a> {
         let read = |number: &u32| self.line(&id(*number), Quantity::LineCharacters);
         let lines: Vec<_> = numbers.iter().map(read).collect();
         if numbers.is_empty() {
-            self.fault(&id(1), FaultKind::MissingMessage);
+            self.fault(&id(1), FaultKind::Exercise(ExerciseFault::MissingMessage));
             return None;
         }
         if let Some((expected, found)) = (1..).zip(&numbers).find(|(expected, found)| expected != *found) {
-            self.fault(&id(*found), FaultKind::Gap { missing: id(expected) });
+            self.fault(&id(*found), FaultKind::Exercise(ExerciseFault::Gap { missing: id(expected) }));
             return None;
         }
-        if let Err(out) = count.check(i64::try_from(numbers.len()).unwrap_or(i64::MAX)) {
-            self.fault_of_list(stem, FaultKind::OutOfRange(out));
+        if let Err(kind) = checked_count(numbers.len(), count) {
+            self.fault_of_list(stem, kind);
             return None;
         }
         lines.into_iter().collect()
@@ -154,12 +156,12 @@ impl<'a> Language<'a> {
     pub fn left_over(&self, rungs: Option<&[String]>) {
         let unused = self.messages.iter().flatten().filter(|(_, text)| !text.used.get());
         for (id, text) in unused {
-            let kind = match (level(id), rungs) {
+            let fault = match (level(id), rungs) {
                 (Some(_), None) => continue,
-                (Some(rung), Some(rungs)) => FaultKind::NoSuchRung { found: rung.to_owned(), rungs: rungs.to_vec() },
-                (None, _) => FaultKind::UnknownMessage,
+                (Some(rung), Some(rungs)) => ExerciseFault::NoSuchLevel { found: rung.to_owned(), levels: rungs.to_vec() },
+                (None, _) => ExerciseFault::UnknownMessage { allowed: owned(MESSAGES) },
             };
-            self.page.fault(text.at, id, kind);
+            self.page.fault(text.at, id, FaultKind::Exercise(fault));
         }
     }
 
@@ -169,18 +171,16 @@ impl<'a> Language<'a> {
     }
 }
 
-const PLACEABLE: &str = "a placeable other than text in quotes";
-
 /// Parses the file; `None` with faults noted if it is not Fluent or not plain text.
 fn parse<'a>(page: &Page<'a>) -> Option<Resource<&'a str>> {
     let bytes = page.text.len();
     if bytes > MAX_BYTES {
-        page.fault(0, "", FaultKind::TooLarge { bytes, max: MAX_BYTES });
+        page.fault(0, "", too_large(bytes));
         return None;
     }
     let placeables = placeables(page.text);
     for at in &placeables {
-        page.fault(*at, "", FaultKind::WrongType { expected: "plain text", found: PLACEABLE });
+        page.fault(*at, "", FaultKind::Exercise(ExerciseFault::Placeable));
     }
     if !placeables.is_empty() {
         return None;
@@ -189,7 +189,8 @@ fn parse<'a>(page: &Page<'a>) -> Option<Resource<&'a str>> {
         Ok(resource) => Some(resource),
         Err((_, errors)) => {
             for error in errors {
-                page.fault(error.pos.start, "", FaultKind::NotFluent { message: error.kind.to_string() });
+                let fault = ExerciseFault::NotFluent { detail: error.kind.to_string() };
+                page.fault(error.pos.start, "", FaultKind::Exercise(fault));
             }
             None
         }

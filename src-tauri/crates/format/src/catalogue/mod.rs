@@ -5,21 +5,20 @@
 
 mod embedded;
 mod exercise;
-mod fault;
 mod figure;
 mod language;
-mod names;
-mod table;
+mod page;
 mod texts;
 
 pub use embedded::{FILES, Files, embedded};
-pub use fault::{Fault, FaultKind};
+pub use page::Fault;
 
+use crate::fields;
 use exercises::catalogue::{Exercise, Lang};
+use exercises::file_fault::{ExerciseFault, FaultKind};
 use language::Language;
-use table::{Page, Table};
+use page::{Item, Page};
 use texts::Source;
-use toml::de::DeTable;
 
 /// Size of the largest exercise file and the largest language file that are read, in bytes.
 pub const MAX_BYTES: usize = 64 * 1024;
@@ -43,10 +42,10 @@ pub fn text_file_name(exercise_file: &str, lang: Lang) -> String {
 /// The name of the exercise file that a language file belongs to.
 ///
 /// # Errors
-/// [`FaultKind::NoLanguage`] if the name does not end in a language of the catalogue.
-pub fn exercise_file_name(text_file: &str) -> Result<String, FaultKind> {
+/// [`ExerciseFault::NoLanguage`] if the name does not end in a language of the catalogue.
+pub fn exercise_file_name(text_file: &str) -> Result<String, ExerciseFault> {
     let stem = Lang::ALL.into_iter().find_map(|lang| text_file.strip_suffix(&format!(".{}.ftl", lang.code())));
-    stem.map(|stem| format!("{stem}.toml")).ok_or(FaultKind::NoLanguage)
+    stem.map(|stem| format!("{stem}.toml")).ok_or(ExerciseFault::NoLanguage)
 }
 
 /// Reads one exercise from its TOML file and the language files `beside` it, one for each language. If there are none, the
@@ -57,25 +56,29 @@ pub fn exercise_file_name(text_file: &str) -> Result<String, FaultKind> {
 /// The list is never empty.
 pub fn read(file_name: &str, text: &str, beside: &[TextFile]) -> Result<Exercise, Vec<Fault>> {
     let page = Page::new(file_name, text);
-    if text.len() > MAX_BYTES {
-        page.fault(0, "", FaultKind::TooLarge { bytes: text.len(), max: MAX_BYTES });
-        return Err(page.into_faults());
-    }
-    let top = match DeTable::parse(text) {
-        Ok(top) => top,
-        Err(error) => {
-            let at = error.span().map_or(0, |span| span.start);
-            page.fault(at, "", FaultKind::NotToml { message: error.message().to_owned() });
-            return Err(page.into_faults());
-        }
-    };
-    let top = Table { page: &page, path: String::new(), span: 0..0, map: top.get_ref() };
-    let source = Source::of(&top, beside.iter().map(Language::new).collect());
-    let exercise = exercise::exercise(&top, &source);
-    let of_texts: Vec<Fault> = source.into_files().into_iter().flat_map(Language::into_faults).collect();
+    let (exercise, of_texts) = whole_file(&page, beside).unwrap_or_default();
     let mut faults = page.into_faults();
     faults.extend(of_texts);
     exercise.filter(|_| faults.is_empty()).ok_or(faults)
+}
+
+/// The exercise of the file and the faults of the language files; the file's own are noted on its page.
+fn whole_file(page: &Page, beside: &[TextFile]) -> Option<(Option<Exercise>, Vec<Fault>)> {
+    let bytes = page.text.len();
+    if bytes > MAX_BYTES {
+        page.fault(0, "", too_large(bytes));
+        return None;
+    }
+    let file = fields::toml(page.text).map_err(|fault| page.found(fault)).ok()?;
+    let top = Item::of_file(page, &file).table()?;
+    let source = Source::of(&top, beside.iter().map(Language::new).collect());
+    let exercise = exercise::exercise(&top, &source);
+    let of_texts = source.into_files().into_iter().flat_map(Language::into_faults).collect();
+    Some((exercise, of_texts))
+}
+
+fn too_large(bytes: usize) -> FaultKind {
+    FaultKind::TooLarge { bytes: bytes as u64, most: MAX_BYTES as u64 }
 }
 
 #[cfg(test)]

@@ -1,9 +1,10 @@
 //! What an exercise says, language by language: in tables of its TOML file, or in a language file beside it for each.
 
-use super::fault::FaultKind;
 use super::language::Language;
-use super::table::Table;
+use super::page::Table;
 use exercises::catalogue::{Ladder, Lang, Quantity, RungId, RungTexts, Texts};
+use exercises::file_fault::{ExerciseFault, FaultKind};
+use std::cell::RefCell;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Where the texts of an exercise are.
@@ -20,9 +21,6 @@ pub(super) enum Source<'a> {
 const LISTS: [(&str, &str); 4] =
     [("steps", "step"), ("mistakes", "mistake"), ("cautions", "careful"), ("stop_signs", "stop")];
 
-const TEXT_FIELDS: &[&str] =
-    &["name", "purpose", "set_up", "steps", "should_feel", "should_not_feel", "mistakes", "cautions", "stop_signs"];
-
 impl<'a> Source<'a> {
     /// Where the texts of the exercise in `top` are. A language without texts, and one with two files, is a fault.
     pub fn of(top: &Table, beside: Vec<Language<'a>>) -> Self {
@@ -36,7 +34,7 @@ impl<'a> Source<'a> {
             }
         }
         for lang in Lang::ALL.into_iter().filter(|lang| !there.contains(lang)) {
-            top.fault("text", FaultKind::MissingLanguage { lang });
+            top.fault("text", FaultKind::Exercise(ExerciseFault::MissingLanguage { lang }));
         }
         if beside.is_empty() { Source::Missing } else { Source::Beside(beside) }
     }
@@ -102,7 +100,7 @@ impl<'a> Source<'a> {
 /// Texts in a TOML file that has language files beside it: nobody could say which of the two hold.
 fn not_inside(table: &Table) {
     if table.optional("text").is_some() {
-        table.fault("text", FaultKind::TextsTwice);
+        table.fault("text", FaultKind::Exercise(ExerciseFault::TextsTwice));
     }
 }
 
@@ -113,7 +111,7 @@ fn by_table<T>(table: &Table, read: impl Fn(&Table) -> Option<T>) -> Option<BTre
     for lang in Lang::ALL {
         match table.optional(lang.code()) {
             Some(item) => texts.extend(item.table().and_then(|table| read(&table)).map(|text| (lang, text))),
-            None => table.fault("", FaultKind::MissingLanguage { lang }),
+            None => table.fault("", FaultKind::Exercise(ExerciseFault::MissingLanguage { lang })),
         }
     }
     (texts.len() == Lang::ALL.len()).then_some(texts)
@@ -128,47 +126,52 @@ fn by_file<T>(files: &[Language], read: impl Fn(&Language) -> Option<T>) -> Opti
 
 /// Calls `fault` for every list that has another length than in the first language.
 fn unequal_lists(texts: &BTreeMap<Lang, Texts>, fault: impl Fn(Lang, (&str, &str), FaultKind)) {
-    let lengths = |texts: &Texts| [texts.steps.len(), texts.mistakes.len(), texts.cautions.len(), texts.stop_signs.len()];
+    let lengths =
+        |texts: &Texts| [&texts.steps, &texts.mistakes, &texts.cautions, &texts.stop_signs].map(|list| list.len() as u32);
     let Some(first) = texts.values().next().map(lengths) else { return };
     for (lang, text) in texts.iter().skip(1) {
         for ((list, here), first) in LISTS.into_iter().zip(lengths(text)).zip(first) {
             if here != first {
-                fault(*lang, list, FaultKind::ListsDiffer { here, first });
+                fault(*lang, list, FaultKind::Exercise(ExerciseFault::ListsDiffer { here, first }));
             }
         }
     }
 }
 
 fn of_table(table: &Table) -> Option<Texts> {
-    table.only(TEXT_FIELDS);
-    let paragraph = |field| table.line(field, Quantity::LineCharacters);
-    let list = |field| table.lines(field, Quantity::ListLines);
-    let name = table.line("name", Quantity::NameCharacters);
-    let (purpose, set_up) = (paragraph("purpose"), paragraph("set_up"));
-    let steps = table.lines("steps", Quantity::Steps);
-    let (should_feel, should_not_feel) = (paragraph("should_feel"), paragraph("should_not_feel"));
-    let (mistakes, cautions, stop_signs) = (list("mistakes"), list("cautions"), list("stop_signs"));
-    Some(Texts {
-        name: name?,
-        purpose: purpose?,
-        set_up: set_up?,
-        steps: steps?,
-        should_feel: should_feel?,
-        should_not_feel: should_not_feel?,
-        mistakes: mistakes?,
-        cautions: cautions?,
-        stop_signs: stop_signs?,
-    })
+    let asked = RefCell::new(Vec::new());
+    let ask = |field| asked.borrow_mut().push(field);
+    let line = |field, quantity| {
+        ask(field);
+        table.line(field, quantity)
+    };
+    let lines = |field, quantity| {
+        ask(field);
+        table.lines(field, quantity)
+    };
+    let texts = texts(line, lines);
+    table.only(&asked.borrow());
+    texts
 }
 
+/// A message is called as the field of a table, with hyphens; those of a list begin with the list's stem.
 fn of_file(file: &Language) -> Option<Texts> {
-    let paragraph = |id| file.line(id, Quantity::LineCharacters);
-    let list = |stem| file.lines(stem, Quantity::ListLines);
-    let name = file.line("name", Quantity::NameCharacters);
-    let (purpose, set_up) = (paragraph("purpose"), paragraph("set-up"));
-    let steps = file.lines("step", Quantity::Steps);
-    let (should_feel, should_not_feel) = (paragraph("should-feel"), paragraph("should-not-feel"));
-    let (mistakes, cautions, stop_signs) = (list("mistake"), list("careful"), list("stop"));
+    let stem = |list: &str| LISTS.iter().find(|(field, _)| *field == list).map_or("", |(_, stem)| stem);
+    texts(|field, quantity| file.line(&field.replace('_', "-"), quantity), |list, quantity| file.lines(stem(list), quantity))
+}
+
+/// The texts of an exercise by the names of their fields, each of which is read before one that is missing ends it.
+fn texts(
+    line: impl Fn(&'static str, Quantity) -> Option<String>,
+    lines: impl Fn(&'static str, Quantity) -> Option<Vec<String>>,
+) -> Option<Texts> {
+    let paragraph = |field| line(field, Quantity::LineCharacters);
+    let list = |field| lines(field, Quantity::ListLines);
+    let name = line("name", Quantity::NameCharacters);
+    let (purpose, set_up) = (paragraph("purpose"), paragraph("set_up"));
+    let steps = lines("steps", Quantity::Steps);
+    let (should_feel, should_not_feel) = (paragraph("should_feel"), paragraph("should_not_feel"));
+    let (mistakes, cautions, stop_signs) = (list("mistakes"), list("cautions"), list("stop_signs"));
     Some(Texts {
         name: name?,
         purpose: purpose?,

@@ -107,10 +107,16 @@ impl Value {
     where
         i64: From<T>,
     {
-        let Node::Whole(number) = self.node else { return Err(self.wrong_kind(ValueKind::WholeNumber)) };
         let most = i64::from(most);
-        let fits = (0..=most).contains(&number).then(|| T::try_from(number).ok()).flatten();
-        fits.ok_or_else(|| self.wrong(FaultKind::NumberRange { least: 0, most }))
+        let number = T::try_from(self.whole_between(0, most)?);
+        number.map_err(|_| self.wrong(FaultKind::NumberRange { least: 0, most }))
+    }
+
+    /// A whole number from `least` to `most`.
+    pub fn whole_between(&self, least: i64, most: i64) -> Result<i64, Wrong> {
+        let Node::Whole(number) = self.node else { return Err(self.wrong_kind(ValueKind::WholeNumber)) };
+        let fits = (least..=most).contains(&number);
+        fits.then_some(number).ok_or_else(|| self.wrong(FaultKind::NumberRange { least, most }))
     }
 
     /// A number from 0 to `most`, with or without decimals.
@@ -170,6 +176,7 @@ impl Value {
 }
 
 /// The fields of a table.
+#[derive(Clone, Copy)]
 pub(crate) struct Fields<'a> {
     /// The table itself, for faults of the whole table.
     pub table: &'a Value,
@@ -179,11 +186,27 @@ pub(crate) struct Fields<'a> {
 impl<'a> Fields<'a> {
     /// Refuses fields that are not in `allowed`.
     pub fn only(&self, allowed: &[&str]) -> Result<(), Wrong> {
-        let Some(other) = self.entries.iter().find(|entry| !allowed.contains(&entry.value.field.as_str())) else {
-            return Ok(());
-        };
-        let kind = FaultKind::UnknownField { found: quoted(&other.value.field), allowed: owned(allowed) };
-        Err(Wrong { at: other.at, field: String::new(), kind })
+        self.unknown(allowed).next().map_or(Ok(()), Err)
+    }
+
+    /// The fault of each field that is not in `allowed`.
+    pub fn unknown(&self, allowed: &[&str]) -> impl Iterator<Item = Wrong> {
+        let others = self.entries.iter().filter(|entry| !allowed.contains(&entry.value.field.as_str()));
+        others.map(|other| {
+            let kind = FaultKind::UnknownField { found: quoted(&other.value.field), allowed: owned(allowed) };
+            Wrong { at: other.at, field: String::new(), kind }
+        })
+    }
+
+    /// A fault of a field, at its place if it is there, or else at that of the table; no `field` is the table itself.
+    pub fn wrong(&self, field: &str, kind: FaultKind) -> Wrong {
+        let entry = self.entries.iter().find(|entry| entry.value.field == field);
+        Wrong { at: entry.map_or(self.table.at, |entry| entry.at), field: field.to_owned(), kind }
+    }
+
+    /// Every field with its value.
+    pub fn all(&self) -> impl Iterator<Item = (&'a str, &'a Value)> {
+        self.entries.iter().map(|entry| (entry.value.field.as_str(), &entry.value))
     }
 
     /// The value of a field; `None` if it is missing or JSON's `null`.
@@ -219,6 +242,7 @@ pub(crate) fn quoted(text: &str) -> String {
     text.chars().take(MAX_QUOTED).map(shown).collect()
 }
 
-fn owned(words: &[&str]) -> Vec<String> {
+/// Words for a fault.
+pub(crate) fn owned(words: &[&str]) -> Vec<String> {
     words.iter().map(|word| (*word).to_owned()).collect()
 }

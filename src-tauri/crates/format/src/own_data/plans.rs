@@ -49,7 +49,7 @@ fn revision(held: &PlanData<'_>, plan: &Plan) -> Value {
         "activities": plan.prescription.activities.iter().map(activity).collect::<Vec<Value>>(),
         "stance": plan.prescription.baselines.iter().map(stance).collect::<Vec<Value>>(),
         "aftercare": plan.prescription.aftercare.iter().map(aftercare).collect::<Vec<_>>(),
-        "cleared": plan.prescription.cleared.iter().map(|entry| format!("{}:{}", entry.log, entry.n)).collect::<Vec<_>>(),
+        "cleared": plan.prescription.cleared.iter().map(ToString::to_string).collect::<Vec<_>>(),
     })
 }
 

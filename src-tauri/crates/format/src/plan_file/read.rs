@@ -4,7 +4,7 @@ use crate::fields::{self, Value, Wrong};
 use crate::names;
 use chrono::{NaiveDate, Weekday};
 use exercises::file_fault::{FaultKind, FileFault, PlanFault};
-use exercises::id::{ActivityId, ComplaintId, EntryRef, LogId};
+use exercises::id::{ActivityId, ComplaintId, EntryRef};
 use exercises::plan::stance::MAX_STANCE_TENTHS;
 use exercises::plan::{Activity, Aftercare, Complaint, Prescription, Side, StanceBaseline, Weekdays};
 use exercises::score::Score;
@@ -33,7 +33,7 @@ fn prescription(file: &Value, today: NaiveDate) -> Result<Prescription, Wrong> {
         activities: file.each("activity", activity)?,
         baselines: file.each("stance", |taken| stance(taken, today))?,
         aftercare: file.each("aftercare", line_of_aftercare)?,
-        cleared: file.each("clear", entry)?,
+        cleared: file.each("clear", alarm_name)?,
     })
 }
 
@@ -99,13 +99,8 @@ fn line_of_aftercare(value: &Value) -> Result<Aftercare, Wrong> {
     Ok(names::find(line).unwrap_or_else(|| Aftercare::Own(line.to_owned())))
 }
 
-/// The id of an alarm, such as `0123456789abcdef:42`.
-fn entry(value: &Value) -> Result<EntryRef, Wrong> {
-    let parsed = value.text()?.split_once(':').and_then(|(log, n)| {
-        let bytes = u64::from_str_radix(log, 16).ok().filter(|_| log.len() == 16)?;
-        Some(EntryRef { log: LogId(bytes.to_be_bytes()), n: n.parse().ok()? })
-    });
-    parsed.ok_or_else(|| value.wrong(FaultKind::Plan(PlanFault::AlarmName)))
+fn alarm_name(value: &Value) -> Result<EntryRef, Wrong> {
+    value.text()?.parse().map_err(|_| value.wrong(FaultKind::Plan(PlanFault::AlarmName)))
 }
 
 #[cfg(test)]

@@ -1,6 +1,6 @@
 //! Exercise files with a fault: the message names file, line, and what is expected there.
 
-use crate::place::Place;
+use crate::place::{Place, ProgramOutput};
 use std::fs;
 use std::path::Path;
 
@@ -46,16 +46,40 @@ fn every_kind_of_fault_by_file_and_line() {
         &place,
         "region = \"neck-upper-back\"",
         "regoin = \"neck-upper-back\"",
-        "regoin: no such field; allowed here: id,",
+        "there is no field “regoin” here; allowed: id, ",
     );
-    refused(&place, "hold_s = 10", "hold_s = -10", "allowed are ");
-    refused(&place, "repetitions = 3", "repetitions = 10000", "10000; allowed are ");
-    refused(&place, "{ trunk = -1, back = 14", "{ tronk = -1, back = 14", "\"tronk\" is no joint; the joints are ");
-    refused(&place, "kind = \"hold\"", "kind = \"hover\"", "\"hover\" is not known; allowed here: ");
-    refused(&place, "revision = 1", "revision = \"one\"", "a whole number belongs here");
-    refused(&place, "back = 14", "back = 999", "999 degrees are out of reach");
-    refused(&place, "id = \"wall\"", "id = \"The Wall\"", "small letters");
-    refused(&place, "hold_s = 10", "hold_s = ", "not TOML");
+    refused(&place, "hold_s = 10", "hold_s = -10", "hold_s: a number from 1 to 120 is expected here");
+    refused(&place, "repetitions = 3", "repetitions = 10000", "repetitions: a number from 1 to 50 is expected here");
+    refused(&place, "{ trunk = -1, back = 14", "{ tronk = -1, back = 14", "no field “tronk” here; allowed: trunk, ");
+    refused(&place, "kind = \"hold\"", "kind = \"hover\"", "kind: “hover” is not allowed here; allowed: hold, ");
+    refused(&place, "revision = 1", "revision = \"one\"", "a whole number is expected here, but this is text");
+    refused(&place, "back = 14", "back = 999", "back: a number from -30 to 60 is expected here");
+    refused(&place, "id = \"wall\"", "id = \"The Wall\"", "an identifier has lower-case letters");
+    refused(&place, "hold_s = 10", "hold_s = ", "this is not valid TOML");
+}
+
+#[test]
+fn in_the_persons_language() {
+    let place = with_own();
+    let text = shipped("sit-tall-chin-back.toml").replacen("plumb = true", "plumb = 1", 1);
+    place.write("own/own.toml", text.replacen("kind = \"hold\"", "kind = \"hover\"", 1));
+    with_texts(&place, "sit-tall-chin-back", "own");
+    let spanish = shipped("sit-tall-chin-back.es.ftl");
+    let name = spanish.lines().find(|line| line.starts_with("name = ")).expect("in the file");
+    place.write("own/own.es.ftl", spanish.replacen(name, &format!("name = {}", "n".repeat(41)), 1));
+    let mut command = place.command(&["catalogue", "check", "own"]);
+    let said = ProgramOutput::of(command.env("LC_ALL", "es_ES.UTF-8").output().expect("the binary starts"));
+    assert_eq!((said.code, said.out.as_str()), (Some(1), ""), "{said:?}");
+    let plumb = 1 + text[..text.find("plumb = 1").expect("replaced")].matches('\n').count();
+    let lines: Vec<&str> = said.err.lines().collect();
+    assert_eq!(
+        lines,
+        [
+            "own/own.toml, línea 4: kind: aquí no se permite «hover»; se permite: hold, balance, reps.",
+            &format!("own/own.toml, línea {plumb}: plumb: aquí se espera true o false, pero hay un número entero."),
+            "own/own.es.ftl, línea 3: name: aquí se espera un texto de 1 a 40 caracteres, pero este tiene 41.",
+        ]
+    );
 }
 
 #[test]
@@ -67,10 +91,12 @@ fn a_missing_field_is_named_with_its_table() {
     let said = place.run(&["catalogue", "check", "own"]);
     let dose = 1 + text[..text.find("[dose]").expect("a dose")].matches('\n').count();
     assert_eq!(said.code, Some(1));
-    assert_eq!(said.err, format!("own/own.toml, line {dose}: dose, hold_s: this field is missing\n"));
+    assert_eq!(said.err, format!("own/own.toml, line {dose}: the field “hold_s” is missing.\n"));
     let said = place.run(&["--json", "catalogue", "check", "own"]);
     let fault: serde_json::Value = serde_json::from_str(said.err.trim_end()).expect("an object");
     assert!(fault["fault"].as_str().is_some_and(|fault| fault.contains("hold_s")), "{fault}");
+    let facts = &fault["refused"]["NotUnderstood"]["fault"];
+    assert_eq!(facts["kind"], serde_json::json!({ "MissingField": { "field": "hold_s" } }), "{fault}");
 }
 
 #[test]
@@ -98,10 +124,10 @@ fn files_that_are_not_text_or_too_large() {
     place.write("own/broken.toml", &broken);
     let said = place.run(&["catalogue", "check", "own"]);
     let line = 1 + broken[..30].iter().filter(|byte| **byte == b'\n').count();
-    assert_eq!((said.code, said.err), (Some(1), format!("own/broken.toml, line {line}: text in UTF-8 belongs here\n")));
+    assert_eq!((said.code, said.err), (Some(1), format!("own/broken.toml, line {line}: UTF-8 text is expected here.\n")));
     place.write("own/broken.toml", format!("{}# {}", shipped("heel-raise.toml"), "x".repeat(70_000)));
     let said = place.run(&["catalogue", "check", "own"]);
-    assert!(said.code == Some(1) && said.err.contains("at most 65536 are read"), "{said:?}");
+    assert!(said.code == Some(1) && said.err.contains("the file is larger than the limit of 64 kB"), "{said:?}");
 }
 
 #[test]
@@ -113,7 +139,7 @@ fn one_exercise_in_two_files() {
     with_texts(&place, "heel-raise", "b");
     let said = place.run(&["catalogue", "check", "own"]);
     assert_eq!(said.code, Some(1));
-    assert_eq!(said.err, "own/b.toml: the id \"heel-raise\" is that of another file in this folder\n");
+    assert_eq!(said.err, "Could not understand own/b.toml: another file in this folder has the same id, “heel-raise”.\n");
 }
 
 #[test]
@@ -122,7 +148,7 @@ fn language_files_are_read_beside_their_exercise_file() {
     place.write("own/calf.toml", shipped("heel-raise.toml"));
     let said = place.run(&["catalogue", "check", "own"]);
     let missing = |lang| {
-        format!("own/calf.toml, line 1: text: not written in \"{lang}\"; every exercise is written in \"en\" and \"es\"\n")
+        format!("own/calf.toml, line 1: text: the texts in “{lang}” are missing; every exercise needs texts in: en, es.\n")
     };
     assert_eq!((said.code, said.err), (Some(1), missing("en") + &missing("es")));
     with_texts(&place, "heel-raise", "calf");
@@ -132,10 +158,13 @@ fn language_files_are_read_beside_their_exercise_file() {
     place.write("own/calf.es.ftl", text.replacen("step-2 =", "stop-2 =", 1));
     let said = place.run(&["catalogue", "check", "own"]);
     assert!(said.code == Some(1) && said.out.is_empty(), "{said:?}");
-    assert!(said.err.contains(&format!("own/calf.es.ftl, line {}: step-3: \"step-2\" is missing", line + 1)), "{said:?}");
+    assert!(
+        said.err.contains(&format!("own/calf.es.ftl, line {}: step-3: “step-2” is missing before it", line + 1)),
+        "{said:?}"
+    );
     place.write("own/calf.es.ftl", b"name = \xFF");
     let said = place.run(&["catalogue", "check", "own"]);
-    assert_eq!((said.code, said.err), (Some(1), "own/calf.es.ftl, line 1: text in UTF-8 belongs here\n".to_owned()));
+    assert_eq!((said.code, said.err), (Some(1), "own/calf.es.ftl, line 1: UTF-8 text is expected here.\n".to_owned()));
 }
 
 #[test]
@@ -148,12 +177,11 @@ fn a_language_file_without_an_exercise_file() {
     let said = place.run(&["catalogue", "check", "own"]);
     assert!(said.code == Some(1) && said.out.starts_with("heel-raise (edition 1): "), "{said:?}");
     let faults: Vec<&str> = said.err.lines().collect();
-    let name =
-        "the name of a language file is that of its exercise file, with \".en.ftl\" or \".es.ftl\" in place of \".toml\"";
+    let name = "a language file has the name of its exercise file with another ending in place of .toml: .en.ftl, .es.ftl.";
     assert_eq!(
         faults,
         [
-            "own/gone.es.ftl, line 1: it belongs to own/gone.toml, which is not in this folder",
+            "own/gone.es.ftl, line 1: it belongs to own/gone.toml, which is not in this folder.",
             &format!("own/good.xx.ftl, line 1: {name}"),
         ]
     );

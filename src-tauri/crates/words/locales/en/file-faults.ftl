@@ -1,4 +1,4 @@
-## What is wrong in a file that a person wrote: a plan file, a runs file, a clinic's table of norms, a table of numbers.
+## What is wrong in a file that a person wrote: an exercise, a plan file, a runs file, a clinic's table of norms, a table of numbers.
 ## Each comes after "{ $file }, line { $line }:" and before a full stop: it begins small, has no full stop at its end, and may name
 ## fields and words of the file, which are English identifiers and stay as they are. $allowed: such words, joined by commas.
 
@@ -22,6 +22,13 @@ file-fault-unknown-word = “{ $found }” is not allowed here; allowed: { $allo
 file-fault-wrong-kind = { $expected } is expected here, but this is { $found }
 # $least (Number), $most (Number)
 file-fault-number-range = a number from { $least } to { $most } is expected here
+# $least (Number), $most (Number), $found (Number): characters.
+file-fault-text-length = a text of { $least } to { $most } characters is expected here, but this one has { $found }
+# $least (Number), $most (Number): entries of a list.
+file-fault-list-length = { $found ->
+        [one] a list of { $least } to { $most } entries is expected here, but there is { $found }
+       *[other] a list of { $least } to { $most } entries is expected here, but there are { $found }
+    }
 # A choice that needs exactly one of several fields. $fields: joined by commas.
 file-fault-one-of-fields = exactly one of these fields is needed here: { $fields }
 # $example: a date such as 2026-11-25.
@@ -54,6 +61,37 @@ file-kind-list-of-numbers = { $n ->
         [one] a list of { $n } number
        *[other] a list of { $n } numbers
     }
+
+## The files of an exercise: a TOML file, and a language file (Fluent) beside it for each language
+
+# $detail: the parser's own message, in English.
+file-fault-not-fluent = this is not valid Fluent: { $detail }
+file-fault-placeable = plain text is expected here; between braces, only text in quotation marks is allowed
+file-fault-attribute = attributes are not allowed here; a message is plain text
+file-fault-term = terms are not allowed here; write a message instead
+file-fault-missing-message = this message is missing
+# $allowed: ids of messages, joined by commas.
+file-fault-unknown-message = there is no such message; allowed: { $allowed }, where N is a number from 1 and RUNG the id of a level
+# $levels: the ids of levels, joined by commas.
+file-fault-no-such-level = the exercise has no level “{ $found }”; its levels: { $levels }
+# $missing: the id of a message, such as step-2.
+file-fault-gap = “{ $missing }” is missing before it; number a list from 1 without gaps
+# $first (Number): lines of the same list in the first language.
+file-fault-lists-differ = { $here ->
+        [one] there is { $here } line here, but { $first } in the first language; both must say the same
+       *[other] there are { $here } lines here, but { $first } in the first language; both must say the same
+    }
+# $lang: a code such as es. $all: the codes of all languages, joined by commas.
+file-fault-missing-language = the texts in “{ $lang }” are missing; every exercise needs texts in: { $all }
+file-fault-texts-twice = there are texts here and in the language files beside this file; keep them in one place
+# $expected: the name of a file.
+file-fault-no-exercise = it belongs to { $expected }, which is not in this folder
+# $endings: such as .en.ftl, .es.ftl
+file-fault-no-language = a language file has the name of its exercise file with another ending in place of .toml: { $endings }
+# $character: such as U+202E.
+file-fault-unprintable = the character { $character } cannot be shown; plain text on one line is expected here
+file-fault-balance-needs = every level of a balance exercise needs “surface” and “eyes”
+file-fault-same-id = another file in this folder has the same id, “{ $id }”
 
 ## A plan file
 

@@ -1,4 +1,4 @@
-## Qué está mal en un archivo que escribió una persona: un plan, sesiones, la tabla de una clínica, una tabla de números.
+## Qué está mal en un archivo que escribió una persona: un ejercicio, un plan, sesiones, la tabla de una clínica, una tabla de números.
 ## Va detrás de "{ $file }, línea { $line }:" y delante de un punto: empieza en minúscula, no lleva punto final y puede nombrar
 ## campos y palabras del archivo, que son identificadores en inglés y no se traducen. $allowed: esas palabras, unidas con comas.
 
@@ -19,6 +19,13 @@ file-fault-unknown-word = aquí no se permite «{ $found }»; se permite: { $all
 # $expected, $found: mensajes file-kind-...
 file-fault-wrong-kind = aquí se espera { $expected }, pero hay { $found }
 file-fault-number-range = aquí se espera un número entre { $least } y { $most }
+# $least, $most, $found: números de caracteres.
+file-fault-text-length = aquí se espera un texto de { $least } a { $most } caracteres, pero este tiene { $found }
+# $least, $most, $found: números de elementos de una lista.
+file-fault-list-length = { $found ->
+        [one] aquí se espera una lista de { $least } a { $most } elementos, pero hay { $found }
+       *[other] aquí se espera una lista de { $least } a { $most } elementos, pero hay { $found }
+    }
 # Una elección que necesita exactamente uno de varios campos. $fields: unidos con comas.
 file-fault-one-of-fields = aquí hace falta exactamente uno de estos campos: { $fields }
 file-fault-date = aquí se espera una fecha como { $example }
@@ -51,6 +58,37 @@ file-kind-list-of-numbers = { $n ->
         [one] una lista de { $n } número
        *[other] una lista de { $n } números
     }
+
+## Los archivos de un ejercicio: uno en TOML y, junto a él, un archivo de idioma (Fluent) para cada idioma
+
+# $detail: mensaje del analizador, en inglés.
+file-fault-not-fluent = no es Fluent válido: { $detail }
+file-fault-placeable = aquí se espera texto sin formato; entre llaves solo se permite texto entre comillas
+file-fault-attribute = aquí no se permiten atributos; un mensaje es texto sin formato
+file-fault-term = aquí no se permiten términos; escriba un mensaje en su lugar
+file-fault-missing-message = falta este mensaje
+# $allowed: id de mensajes, unidos con comas.
+file-fault-unknown-message = no existe tal mensaje; se permite: { $allowed }, donde N es un número a partir de 1 y RUNG el id de un nivel
+# $levels: los id de los niveles, unidos con comas.
+file-fault-no-such-level = el ejercicio no tiene el nivel «{ $found }»; sus niveles: { $levels }
+# $missing: id de un mensaje, como step-2.
+file-fault-gap = antes falta «{ $missing }»; numere la lista a partir de 1 y sin saltos
+# $here, $first: números de líneas.
+file-fault-lists-differ = { $here ->
+        [one] aquí hay { $here } línea, pero en el primer idioma hay { $first }; los dos deben decir lo mismo
+       *[other] aquí hay { $here } líneas, pero en el primer idioma hay { $first }; los dos deben decir lo mismo
+    }
+# $lang: un código como es. $all: los códigos de todos los idiomas, unidos con comas.
+file-fault-missing-language = faltan los textos en «{ $lang }»; cada ejercicio necesita textos en: { $all }
+file-fault-texts-twice = hay textos aquí y en los archivos de idioma que acompañan a este archivo; déjelos en un solo lugar
+# $expected: nombre de un archivo.
+file-fault-no-exercise = pertenece a { $expected }, que no está en esta carpeta
+# $endings: por ejemplo .en.ftl, .es.ftl
+file-fault-no-language = un archivo de idioma lleva el nombre de su archivo de ejercicio con otra terminación en lugar de .toml: { $endings }
+# $character: por ejemplo U+202E.
+file-fault-unprintable = el carácter { $character } no se puede mostrar; aquí se espera texto sin formato en una sola línea
+file-fault-balance-needs = cada nivel de un ejercicio de equilibrio necesita «surface» y «eyes»
+file-fault-same-id = otro archivo de esta carpeta tiene el mismo id, «{ $id }»
 
 ## Un plan
 

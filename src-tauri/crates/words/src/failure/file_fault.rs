@@ -1,8 +1,8 @@
 //! What is wrong in a file that a person wrote, as part of a sentence.
 
 use crate::{Key, Words};
-use exercises::catalogue::{IdFault, MAX_ID};
-use exercises::file_fault::{CsvFault, FaultKind, FileFault, NormsFault, PlanFault, RunsFault, ValueKind};
+use exercises::catalogue::{IdFault, Lang, MAX_ID};
+use exercises::file_fault::{CsvFault, ExerciseFault, FaultKind, FileFault, NormsFault, PlanFault, RunsFault, ValueKind};
 
 /// An example of how dates are written in files, in every language.
 const DATE: &str = "2026-11-25";
@@ -29,6 +29,8 @@ impl Words {
                 self.file_fault_wrong_kind(&self.expected_kind(*expected), &self.found_kind(*found))
             }
             FaultKind::NumberRange { least, most } => self.file_fault_number_range(least, most),
+            FaultKind::TextLength { least, most, found } => self.file_fault_text_length(least, most, found),
+            FaultKind::ListLength { least, most, found } => self.file_fault_list_length(found, least, most),
             FaultKind::OneOfFields { fields } => self.file_fault_one_of_fields(&self.commas(fields)),
             FaultKind::Duplicate { id } => self.file_fault_duplicate(id),
             FaultKind::Date => self.file_fault_date(DATE),
@@ -39,11 +41,43 @@ impl Words {
             FaultKind::Id(IdFault::TooLong) => self.file_fault_id_too_long(MAX_ID),
             FaultKind::Id(IdFault::NotKebabCase) => text(Key::FileFaultIdForm),
             FaultKind::NoExerciseFile => text(Key::FileFaultNoExerciseFile),
+            FaultKind::Exercise(fault) => self.exercise_fault(fault),
             FaultKind::Plan(fault) => self.text(plan(fault)).to_owned(),
             FaultKind::Runs(fault) => self.runs_fault(fault),
             FaultKind::Norms(fault) => self.norms_fault(fault),
             FaultKind::Csv(fault) => self.csv_fault(fault),
         }
+    }
+
+    fn exercise_fault(self, fault: &ExerciseFault) -> String {
+        let key = match fault {
+            ExerciseFault::NotFluent { detail } => return self.file_fault_not_fluent(detail),
+            ExerciseFault::UnknownMessage { allowed } => return self.file_fault_unknown_message(&self.commas(allowed)),
+            ExerciseFault::NoSuchLevel { found, levels } => {
+                return self.file_fault_no_such_level(found, &self.commas(levels));
+            }
+            ExerciseFault::Gap { missing } => return self.file_fault_gap(missing),
+            ExerciseFault::ListsDiffer { here, first } => return self.file_fault_lists_differ(here, first),
+            ExerciseFault::MissingLanguage { lang } => {
+                return self.file_fault_missing_language(lang.code(), &self.commas(&Lang::ALL.map(Lang::code)));
+            }
+            ExerciseFault::NoExercise { expected } => return self.file_fault_no_exercise(expected),
+            ExerciseFault::NoLanguage => {
+                let endings = Lang::ALL.map(|lang| format!(".{}.ftl", lang.code()));
+                return self.file_fault_no_language(&self.commas(&endings));
+            }
+            ExerciseFault::Unprintable { character } => {
+                return self.file_fault_unprintable(&format!("U+{:04X}", u32::from(*character)));
+            }
+            ExerciseFault::SameId { id } => return self.file_fault_same_id(id),
+            ExerciseFault::Placeable => Key::FileFaultPlaceable,
+            ExerciseFault::Attribute => Key::FileFaultAttribute,
+            ExerciseFault::Term => Key::FileFaultTerm,
+            ExerciseFault::MissingMessage => Key::FileFaultMissingMessage,
+            ExerciseFault::TextsTwice => Key::FileFaultTextsTwice,
+            ExerciseFault::BalanceNeeds => Key::FileFaultBalanceNeeds,
+        };
+        self.text(key).to_owned()
     }
 
     fn runs_fault(self, fault: &RunsFault) -> String {
@@ -158,6 +192,8 @@ mod tests {
             FaultKind::MissingField { field: "review".into() },
             FaultKind::UnknownWord { found: found(), allowed: some(&["left", "right"]) },
             FaultKind::NumberRange { least: 0, most: 600 },
+            FaultKind::TextLength { least: 1, most: 40, found: 41 },
+            FaultKind::ListLength { least: 1, most: 8, found: 9 },
             FaultKind::OneOfFields { fields: some(&["every", "at"]) },
             FaultKind::Duplicate { id: "at".into() },
             FaultKind::Date,
@@ -166,6 +202,26 @@ mod tests {
             FaultKind::Moment,
             FaultKind::NoExerciseFile,
         ]);
+        let exercise = [
+            ExerciseFault::NotFluent { detail: "Expected a token".into() },
+            ExerciseFault::Placeable,
+            ExerciseFault::Attribute,
+            ExerciseFault::Term,
+            ExerciseFault::MissingMessage,
+            ExerciseFault::UnknownMessage { allowed: some(&["name", "step-N"]) },
+            ExerciseFault::NoSuchLevel { found: "sofa".into(), levels: some(&["wall", "chair"]) },
+            ExerciseFault::Gap { missing: "step-2".into() },
+            ExerciseFault::ListsDiffer { here: 2, first: 3 },
+            ExerciseFault::ListsDiffer { here: 1, first: 3 },
+            ExerciseFault::MissingLanguage { lang: Lang::Es },
+            ExerciseFault::TextsTwice,
+            ExerciseFault::NoExercise { expected: "wall-sit.toml".into() },
+            ExerciseFault::NoLanguage,
+            ExerciseFault::Unprintable { character: '\u{202E}' },
+            ExerciseFault::BalanceNeeds,
+            ExerciseFault::SameId { id: "wall-sit".into() },
+        ];
+        all.extend(exercise.map(FaultKind::Exercise));
         all.extend([PlanFault::Days, PlanFault::AlarmName].map(FaultKind::Plan));
         let runs = [
             RunsFault::TooManyParts { most: 64 },

@@ -11,11 +11,22 @@ fn changed(change: impl Fn(&str) -> String) -> Result<Exercise, Vec<Fault>> {
 
 /// Like [`changed`], with `from` replaced by `to`; returns the faults as the terminal prints them.
 #[track_caller]
-fn spoiled(from: &str, to: &str) -> Vec<String> {
+fn spoiled(from: &str, to: &str) -> Vec<FileFault> {
     let text = whole().beside[1].text;
     assert!(text.contains(from), "the sample has no {from:?}");
     let faults = changed(|text| text.replacen(from, to, 1)).expect_err("this must be refused");
-    faults.iter().map(ToString::to_string).collect()
+    assert!(faults.iter().all(|fault| fault.file == "mine.es.ftl"), "{faults:?}");
+    faults.into_iter().map(|fault| fault.fault).collect()
+}
+
+/// The sample with `from` put for `to` has exactly one fault, of a message at a line.
+#[track_caller]
+fn one_fault_at(line: usize, from: &str, to: &str, field: &str, kind: FaultKind) {
+    assert_eq!(spoiled(from, to), [FileFault { line: line as u32, field: field.into(), kind }], "{to:?}");
+}
+
+fn of(fault: ExerciseFault) -> FaultKind {
+    FaultKind::Exercise(fault)
 }
 
 /// The line of the sample that begins with `message`, including its line end, and its number.
@@ -28,9 +39,9 @@ fn line_of(message: &str) -> (String, usize) {
 
 /// Checks that the sample with that message's line replaced by `to` has exactly one fault, `expected`, at that line.
 #[track_caller]
-fn one_fault(message: &str, to: &str, expected: &str) {
+fn one_fault(message: &str, to: &str, field: &str, kind: FaultKind) {
     let (line, number) = line_of(message);
-    assert_eq!(spoiled(&line, to), [format!("mine.es.ftl, line {number}: {expected}")]);
+    one_fault_at(number, &line, to, field, kind);
 }
 
 /// The shipped exercise's Spanish name, written as `value` in the file.
@@ -87,42 +98,53 @@ fn a_text_may_go_on_over_several_lines_and_quote_what_fluent_reads_otherwise() {
 #[test]
 fn an_unknown_message_is_named_with_those_allowed() {
     let (line, number) = line_of("purpose");
-    let expected = "no such message; allowed here: name, purpose, set-up, step-N, should-feel, should-not-feel, mistake-N, \
-                    careful-N, stop-N, level-RUNG-name, level-RUNG-change, with N from 1 and the id of a rung for RUNG";
+    let allowed = [
+        "name",
+        "purpose",
+        "set-up",
+        "step-N",
+        "should-feel",
+        "should-not-feel",
+        "mistake-N",
+        "careful-N",
+        "stop-N",
+        "level-RUNG-name",
+        "level-RUNG-change",
+    ];
     for id in ["aim", "step-0", "step-01", "step-x", "step", "set_up", "level-wall", "step-99999999999"] {
-        let found = spoiled(&line, &format!("{line}{id} = x\n"));
-        assert_eq!(found, [format!("mine.es.ftl, line {}: {id}: {expected}", number + 1)]);
+        let unknown = of(ExerciseFault::UnknownMessage { allowed: owned(&allowed) });
+        one_fault_at(number + 1, &line, &format!("{line}{id} = x\n"), id, unknown);
     }
 }
 
 #[test]
 fn a_message_that_is_missing_is_named() {
     for message in ["name", "purpose", "set-up", "should-feel", "should-not-feel", "level-chair-name", "level-wall-change"] {
-        let found = spoiled(&line_of(message).0, "");
-        assert_eq!(found, [format!("mine.es.ftl, line 1: {message}: this message is missing")]);
+        one_fault_at(1, &line_of(message).0, "", message, of(ExerciseFault::MissingMessage));
     }
     let none = changed(|_| String::new()).expect_err("an empty file has no messages");
-    let missing = |id: &str| none.iter().any(|fault| fault.field == id && fault.kind == FaultKind::MissingMessage);
+    let missing = |id: &str| {
+        let gone = FileFault { line: 1, field: id.into(), kind: of(ExerciseFault::MissingMessage) };
+        none.iter().any(|fault| fault.fault == gone)
+    };
     assert!(["step-1", "mistake-1", "careful-1", "stop-1"].into_iter().all(missing), "{none:?}");
 }
 
 #[test]
 fn the_same_message_twice_is_named_where_it_comes_again() {
     let (line, number) = line_of("purpose");
-    let found = spoiled(&line, &line.repeat(2));
-    assert_eq!(found, [format!("mine.es.ftl, line {}: purpose: \"purpose\" stands twice; once is enough", number + 1)]);
+    one_fault_at(number + 1, &line, &line.repeat(2), "purpose", twice("purpose"));
 }
 
 #[test]
 fn a_list_is_numbered_without_a_gap_and_ends_at_its_bound() {
     let (_, third) = line_of("step-3");
-    let found = spoiled(&line_of("step-2").0, "");
-    let expected = "step-3: \"step-2\" is missing before it; a list is numbered from 1 without a gap";
-    assert_eq!(found, [format!("mine.es.ftl, line {}: {expected}", third - 1)]);
+    let gap = of(ExerciseFault::Gap { missing: "step-2".into() });
+    one_fault_at(third - 1, &line_of("step-2").0, "", "step-3", gap);
     let (line, number) = line_of("step-5");
     let more: String = (6..=9).map(|n| format!("step-{n} = Otro.\n")).collect();
-    let found = spoiled(&line, &(line.clone() + &more));
-    assert_eq!(found, [format!("mine.es.ftl, line {}: step-9: steps of 9; allowed are 1 to 8", number + 4)]);
+    let nine = FaultKind::ListLength { least: 1, most: 8, found: 9 };
+    one_fault_at(number + 4, &line, &(line.clone() + &more), "step-9", nine);
     let in_any_order = changed(|text| text.replacen(&line, "", 1) + &line).expect("the order of a file says nothing");
     assert_eq!(Ok(in_any_order), whole().read(&whole().toml));
 }
@@ -130,49 +152,41 @@ fn a_list_is_numbered_without_a_gap_and_ends_at_its_bound() {
 #[test]
 fn both_languages_say_equally_much() {
     let (_, last) = line_of("stop-2");
-    let expected = "stop-2: 2 lines here, but 3 in the first language; both say the same";
-    assert_eq!(spoiled(&line_of("stop-3").0, ""), [format!("mine.es.ftl, line {last}: {expected}")]);
+    one_fault_at(last, &line_of("stop-3").0, "", "stop-2", of(ExerciseFault::ListsDiffer { here: 2, first: 3 }));
 }
 
 #[test]
 fn a_text_keeps_to_the_same_bounds_as_in_toml() {
-    one_fault(
-        "name",
-        &format!("name = {}\n", "n".repeat(41)),
-        "name: name of 41 characters; allowed are 1 to 40 characters",
-    );
-    one_fault("name", "name = {\"  \"}\n", "name: name of 0 characters; allowed are 1 to 40 characters");
-    let long = format!("step-2 = {}\n", "p".repeat(281));
-    one_fault("step-2", &long, "step-2: text of 281 characters; allowed are 1 to 280 characters");
+    let length = |most, found| FaultKind::TextLength { least: 1, most, found };
+    one_fault("name", &format!("name = {}\n", "n".repeat(41)), "name", length(40, 41));
+    one_fault("name", "name = {\"  \"}\n", "name", length(40, 0));
+    one_fault("step-2", &format!("step-2 = {}\n", "p".repeat(281)), "step-2", length(280, 281));
     let level = format!("level-chair-name = {}\n", "n".repeat(41));
-    one_fault("level-chair-name", &level, "level-chair-name: name of 41 characters; allowed are 1 to 40 characters");
-    let unseen = "name: the character U+202E cannot be shown; plain text on one line belongs here";
-    one_fault("name", "name = {\"\\u202E\"}x\n", unseen);
+    one_fault("level-chair-name", &level, "level-chair-name", length(40, 41));
+    let unseen = of(ExerciseFault::Unprintable { character: '\u{202E}' });
+    one_fault("name", "name = {\"\\u202E\"}x\n", "name", unseen);
 }
 
 #[test]
 fn a_level_belongs_to_a_rung_of_the_exercise() {
     let (line, number) = line_of("level-wall-name");
-    let expected = "level-sofa-name: the exercise has no rung \"sofa\"; its rungs are wall, chair, standing";
-    let found = spoiled(&line, &format!("{line}level-sofa-name = En el sofá\n"));
-    assert_eq!(found, [format!("mine.es.ftl, line {}: {expected}", number + 1)]);
+    let levels = owned(&["wall", "chair", "standing"]);
+    let sofa = of(ExerciseFault::NoSuchLevel { found: "sofa".into(), levels });
+    one_fault_at(number + 1, &line, &format!("{line}level-sofa-name = En el sofá\n"), "level-sofa-name", sofa);
     let found = faults(&whole(), "id = \"wall\"", "id = \"The Wall\"");
     assert_eq!(found.len(), 1, "while the rungs are not known, their texts are not too many: {found:?}");
 }
 
 #[test]
 fn a_message_is_plain_text() {
-    let other = "a placeable other than text in quotes stands here; plain text belongs here";
     let placed = ["{ $name }", "{ set-up }", "{ -brand }", "{ 3 }", "{ NUMBER($n) }", "{ {\"x\"} }", "{\n    \"x\" }"];
     for value in placed.into_iter().chain(["{ $n ->\n    [one] x\n   *[other] y\n }"]) {
-        one_fault("name", &format!("name = Espalda {value}\n"), other);
+        one_fault("name", &format!("name = Espalda {value}\n"), "", of(ExerciseFault::Placeable));
     }
     let (line, number) = line_of("name");
-    let found = spoiled(&line, &format!("{line}    .short = Espalda\n"));
-    let attribute = "name, short: an attribute stands here; plain text belongs here";
-    assert_eq!(found, [format!("mine.es.ftl, line {}: {attribute}", number + 1)]);
-    let found = spoiled(&line, &format!("-brand = x\n{line}"));
-    assert_eq!(found, [format!("mine.es.ftl, line {number}: -brand: a term stands here; a message belongs here")]);
+    let short = format!("{line}    .short = Espalda\n");
+    one_fault_at(number + 1, &line, &short, "name.short", of(ExerciseFault::Attribute));
+    one_fault_at(number, &line, &format!("-brand = x\n{line}"), "-brand", of(ExerciseFault::Term));
 }
 
 #[test]
@@ -180,23 +194,25 @@ fn what_is_not_fluent_names_its_line() {
     for junk in ["just words\n", "name =\n", "name = { \"x\n", "name = x }\n", "1st = x\n"] {
         let (line, number) = line_of("name");
         let found = spoiled(&line, junk);
-        assert_eq!(found.len(), 1, "{junk:?}: {found:?}");
-        assert!(found[0].starts_with(&format!("mine.es.ftl, line {number}: ")), "{junk:?}: {found:?}");
-        let said = ["not Fluent: ", "a placeable other than text in quotes"];
-        assert!(said.iter().any(|said| found[0].contains(said)), "{junk:?}: {found:?}");
+        assert!(found.len() == 1 && found[0].line as usize == number, "{junk:?}: {found:?}");
+        let not = matches!(found[0].kind, FaultKind::Exercise(ExerciseFault::NotFluent { .. } | ExerciseFault::Placeable));
+        assert!(not, "{junk:?}: {found:?}");
     }
 }
 
 #[test]
 fn a_language_without_a_file_and_one_with_two_are_named() {
     let Sample { toml, beside } = whole();
-    let said = |texts: &[TextFile]| -> Vec<String> {
-        read("mine.toml", &toml, texts).expect_err("refused").iter().map(ToString::to_string).collect()
+    let only = |texts: &[TextFile]| {
+        let mut faults = read("mine.toml", &toml, texts).expect_err("refused");
+        assert_eq!(faults.len(), 1, "{faults:?}");
+        let Fault { file, fault } = faults.swap_remove(0);
+        (file, fault.line, fault.field, fault.kind)
     };
-    let missing = "mine.toml, line 1: text: not written in \"es\"; every exercise is written in \"en\" and \"es\"";
-    assert_eq!(said(&beside[..1]), [missing]);
-    let twice = "sit-tall-chin-back.en.ftl, line 1: \"en\" stands twice; once is enough";
-    assert_eq!(said(&[beside[0], beside[1], beside[0]]), [twice]);
+    let lacks = of(ExerciseFault::MissingLanguage { lang: Lang::Es });
+    assert_eq!(only(&beside[..1]), ("mine.toml".into(), 1, "text".into(), lacks));
+    let again = only(&[beside[0], beside[1], beside[0]]);
+    assert_eq!(again, ("sit-tall-chin-back.en.ftl".into(), 1, String::new(), twice("en")));
 }
 
 #[test]
@@ -211,9 +227,9 @@ fn faults_of_all_files_come_at_once_those_of_the_exercise_first() {
 
 #[test]
 fn a_file_over_64_kib_is_not_even_parsed() {
-    let bytes = whole().beside[1].text.len() + MAX_BYTES;
+    let bytes = (whole().beside[1].text.len() + MAX_BYTES) as u64;
     let found = changed(|text| format!("{text}{}", "#\n".repeat(MAX_BYTES / 2))).expect_err("too large");
-    assert_eq!(found.iter().map(|fault| &fault.kind).collect::<Vec<_>>(), [&FaultKind::TooLarge { bytes, max: MAX_BYTES }]);
+    assert_eq!(kinds(found), [FaultKind::TooLarge { bytes, most: 65_536 }]);
 }
 
 #[test]
@@ -229,7 +245,7 @@ fn a_language_file_and_its_exercise_file_are_named_after_each_other() {
     assert_eq!(text_file_name("own/wall-sit.toml", Lang::Es), "own/wall-sit.es.ftl");
     assert_eq!(exercise_file_name("own/wall-sit.es.ftl"), Ok("own/wall-sit.toml".to_owned()));
     for name in ["wall-sit.ftl", "wall-sit.xx.ftl", "wall-sit.es", "es.ftl"] {
-        assert_eq!(exercise_file_name(name), Err(FaultKind::NoLanguage), "{name}");
+        assert_eq!(exercise_file_name(name), Err(ExerciseFault::NoLanguage), "{name}");
     }
 }
 
@@ -254,8 +270,9 @@ proptest! {
         let damaged: String = characters[..at].iter().copied().chain(put.chars()).chain(rest.iter().copied()).collect();
         if let Err(faults) = changed(|_| damaged.clone()) {
             prop_assert!(!faults.is_empty());
-            let lines = damaged.lines().count() + 1;
-            prop_assert!(faults.iter().all(|fault| fault.file == "mine.es.ftl" && (1..=lines).contains(&fault.line)));
+            let lines = damaged.lines().count() as u32 + 1;
+            let in_it = |fault: &Fault| fault.file == "mine.es.ftl" && (1..=lines).contains(&fault.fault.line);
+            prop_assert!(faults.iter().all(in_it));
         }
     }
 }

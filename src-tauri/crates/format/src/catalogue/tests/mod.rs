@@ -4,7 +4,9 @@ mod one_file;
 mod shipped;
 
 use super::*;
-use exercises::catalogue::{Arms, ExerciseId, Feet, Kind, Quantity, RungTexts, Sidedness, Texts};
+use crate::fields::owned;
+use exercises::catalogue::{Arms, ExerciseId, Feet, IdFault, Joint, Kind, RungTexts, Sidedness, Texts};
+use exercises::file_fault::{FileFault, ValueKind};
 
 const FIGURE: &str = r#"
 [figure]
@@ -69,24 +71,48 @@ fn balance() -> Sample {
 
 /// Reads the sample with `from` replaced by `to`; returns the faults as the terminal prints them.
 #[track_caller]
-fn faults(sample: &Sample, from: &str, to: &str) -> Vec<String> {
+fn faults(sample: &Sample, from: &str, to: &str) -> Vec<FileFault> {
     assert!(sample.toml.contains(from), "the sample has no {from:?}");
     let faults = sample.read(&sample.toml.replacen(from, to, 1)).expect_err("this must be refused");
-    assert!(!faults.is_empty());
-    faults.iter().map(ToString::to_string).collect()
+    assert_eq!(faults[0].file, "mine.toml", "{faults:?}");
+    faults.into_iter().map(|fault| fault.fault).collect()
 }
 
 /// Like [`faults`], if exactly one is expected; `expected` is its text after the file's name.
 #[track_caller]
-fn fault(sample: &Sample, from: &str, to: &str, expected: &str) {
-    assert_eq!(faults(sample, from, to), [format!("mine.toml, {expected}")]);
+fn fault(sample: &Sample, from: &str, to: &str, line: u32, field: &str, kind: FaultKind) {
+    assert_eq!(faults(sample, from, to), [FileFault { line, field: field.into(), kind }]);
+}
+
+/// As [`fault`], at the line on which `from` begins.
+#[track_caller]
+fn fault_there(sample: &Sample, from: &str, to: &str, field: &str, kind: FaultKind) {
+    let at = sample.toml.find(from).expect("in the sample");
+    let line = 1 + sample.toml[..at].matches('\n').count() as u32;
+    fault(sample, from, to, line, field, kind);
+}
+
+fn missing(field: &str) -> FaultKind {
+    FaultKind::MissingField { field: field.into() }
+}
+
+fn unknown_word(found: &str, allowed: &[&str]) -> FaultKind {
+    FaultKind::UnknownWord { found: found.into(), allowed: owned(allowed) }
+}
+
+fn twice(id: &str) -> FaultKind {
+    FaultKind::Duplicate { id: id.into() }
+}
+
+fn kinds(faults: Vec<Fault>) -> Vec<FaultKind> {
+    faults.into_iter().map(|fault| fault.fault.kind).collect()
 }
 
 #[test]
 fn every_shipped_file_is_read_without_a_fault() {
     match embedded() {
         Ok(catalogue) => assert_eq!(catalogue.exercises.len(), FILES.len()),
-        Err(faults) => panic!("{}", faults.iter().map(|f| f.to_string() + "\n").collect::<String>()),
+        Err(faults) => panic!("{faults:#?}"),
     }
 }
 
@@ -111,121 +137,87 @@ fn what_an_exercise_says_of_feet_and_arms_is_one_of_those_allowed() {
     let exercise = read("feet = \"covered\"\narms = \"on-hips\"\n");
     let first = exercise.first_rung().expect("a rung");
     assert_eq!((first.feet, first.arms), (Some(Feet::Covered), Some(Arms::OnHips)));
-    fault(
-        &balance(),
-        rung,
-        "feet = \"wet\"\n",
-        "line 21: ladder 1, rung 1, feet: \"wet\" is not known; allowed here: bare, covered",
-    );
-    fault(
-        &balance(),
-        rung,
-        "arms = \"hand-in-use\"\n",
-        "line 21: ladder 1, rung 1, arms: \"hand-in-use\" is not known; allowed here: crossed, on-hips, free",
-    );
-    fault(
-        &balance(),
-        "one_leg = true",
-        "one_leg = 1",
-        "line 6: one_leg: a whole number stands here; true or false belongs here",
-    );
+    fault(&balance(), rung, "feet = \"wet\"\n", 21, "feet", unknown_word("wet", &["bare", "covered"]));
+    let arms = unknown_word("hand-in-use", &["crossed", "on-hips", "free"]);
+    fault(&balance(), rung, "arms = \"hand-in-use\"\n", 21, "arms", arms);
+    let number = FaultKind::WrongKind { expected: ValueKind::Truth, found: ValueKind::WholeNumber };
+    fault(&balance(), "one_leg = true", "one_leg = 1", 6, "one_leg", number);
 }
 
 #[test]
 fn a_field_that_is_missing_is_named() {
-    fault(&whole(), "revision = 1\n", "", "line 1: revision: this field is missing");
-    fault(&whole(), "hold_s = 10\n", "", "line 7: dose, hold_s: this field is missing");
-    let faults = read("empty.toml", "", &[]).expect_err("an empty file is no exercise");
-    let missing = faults.iter().filter(|fault| fault.kind == FaultKind::Missing).count();
+    fault(&whole(), "revision = 1\n", "", 1, "", missing("revision"));
+    fault(&whole(), "hold_s = 10\n", "", 7, "", missing("hold_s"));
+    let faults = kinds(read("empty.toml", "", &[]).expect_err("an empty file is no exercise"));
+    let missing = faults.iter().filter(|kind| matches!(kind, FaultKind::MissingField { .. })).count();
     assert_eq!(missing, 8, "every field of an exercise is asked for: {faults:?}");
     assert_eq!(faults.len(), missing + Lang::ALL.len(), "and every language: {faults:?}");
 }
 
 #[test]
 fn an_unknown_field_is_named_with_those_allowed() {
-    fault(
-        &whole(),
-        "rest_s = 10\n",
-        "rest_s = 10\nweight_kg = 4\n",
-        "line 11: dose, weight_kg: no such field; allowed here: repetitions, hold_s, rest_s",
-    );
+    let weight =
+        || FaultKind::UnknownField { found: "weight_kg".into(), allowed: owned(&["repetitions", "hold_s", "rest_s"]) };
+    fault(&whole(), "rest_s = 10\n", "rest_s = 10\nweight_kg = 4\n", 11, "", weight());
+    let both = faults(&whole(), "rest_s = 10\n", "rest_s = 10\nweight_kg = 4\nheight_cm = 4\n");
+    assert_eq!(both.len(), 2, "each of them: {both:?}");
 }
 
 #[test]
 fn seconds_and_repetitions_stay_within_their_range() {
-    fault(
-        &whole(),
-        "hold_s = 10",
-        "hold_s = -10",
-        "line 9: dose, hold_s: hold of -10 seconds; allowed are 1 to 120 seconds",
-    );
-    fault(&whole(), "hold_s = 10", "hold_s = 0", "line 9: dose, hold_s: hold of 0 seconds; allowed are 1 to 120 seconds");
-    fault(
-        &whole(),
-        "repetitions = 3",
-        "repetitions = 10_000",
-        "line 8: dose, repetitions: repetitions of 10000; allowed are 1 to 50",
-    );
-    let huge = "rest_s = 99999999999999999999999999";
-    assert_eq!(faults(&whole(), "rest_s = 10", huge).len(), 1, "a number beyond 64 bits is out of range, not a crash");
-    fault(
-        &balance(),
-        "target_s = 30",
-        "target_s = 4",
-        "line 10: dose, target_s: target of 4 seconds; allowed are 5 to 60 seconds",
-    );
+    let hold = || FaultKind::NumberRange { least: 1, most: 120 };
+    for seconds in ["-10", "0", "121"] {
+        fault(&whole(), "hold_s = 10", &format!("hold_s = {seconds}"), 9, "hold_s", hold());
+    }
+    let repetitions = FaultKind::NumberRange { least: 1, most: 50 };
+    fault(&whole(), "repetitions = 3", "repetitions = 10_000", 8, "repetitions", repetitions);
+    let rest = FaultKind::NumberRange { least: 0, most: 300 };
+    fault_there(&whole(), "rest_s = 10", "rest_s = 99999999999999999999999999", "rest_s", rest);
+    fault(&balance(), "target_s = 30", "target_s = 4", 10, "target_s", FaultKind::NumberRange { least: 5, most: 60 });
 }
 
 #[test]
 fn a_number_is_a_whole_number() {
-    fault(
-        &whole(),
-        "hold_s = 10",
-        "hold_s = 9.5",
-        "line 9: dose, hold_s: a number with a point stands here; a whole number belongs here",
-    );
-    fault(&whole(), "hold_s = 10", "hold_s = \"10\"", "line 9: dose, hold_s: text stands here; a whole number belongs here");
+    let found = |found| FaultKind::WrongKind { expected: ValueKind::WholeNumber, found };
+    fault(&whole(), "hold_s = 10", "hold_s = 9.5", 9, "hold_s", found(ValueKind::Number));
+    fault(&whole(), "hold_s = 10", "hold_s = \"10\"", 9, "hold_s", found(ValueKind::Text));
 }
 
 #[test]
 fn a_dose_belongs_to_the_kind() {
-    let found = faults(&whole(), "kind = \"hold\"", "kind = \"balance\"");
-    assert!(found.iter().any(|fault| fault.contains("dose, trials: this field is missing")), "{found:?}");
-    assert!(found.iter().any(|fault| fault.contains("dose, hold_s: no such field")), "{found:?}");
+    let found: Vec<FaultKind> =
+        faults(&whole(), "kind = \"hold\"", "kind = \"balance\"").into_iter().map(|fault| fault.kind).collect();
+    assert!(found.contains(&missing("trials")), "{found:?}");
+    let unknown = |kind: &FaultKind| matches!(kind, FaultKind::UnknownField { found, .. } if found == "hold_s");
+    assert!(found.iter().any(unknown), "{found:?}");
 }
 
 #[test]
 fn a_word_that_is_not_allowed_is_named_with_those_that_are() {
-    fault(
-        &whole(),
-        "kind = \"hold\"",
-        "kind = \"dance\"",
-        "line 4: kind: \"dance\" is not known; allowed here: hold, balance, reps",
-    );
-    fault(
-        &balance(),
-        "surface = \"cushion\"",
-        "surface = \"ice\"",
-        "line 30: ladder 1, rung 3, surface: \"ice\" is not known; allowed here: firm, folded-towel, cushion, foam",
-    );
+    let kind = unknown_word("dance", &["hold", "balance", "reps"]);
+    fault(&whole(), "kind = \"hold\"", "kind = \"dance\"", 4, "kind", kind);
+    let surface = unknown_word("ice", &["firm", "folded-towel", "cushion", "foam"]);
+    fault(&balance(), "surface = \"cushion\"", "surface = \"ice\"", 30, "surface", surface);
     let found = faults(&whole(), "furniture = [\"wall\"]", "furniture = [\"throne\"]");
-    assert!(found[0].contains("ladder 1, rung 1, figure, furniture 1: \"throne\" is not known"), "{found:?}");
+    let throne = |fault: &FileFault| {
+        fault.field == "furniture" && matches!(&fault.kind, FaultKind::UnknownWord { found, .. } if found == "throne")
+    };
+    assert!(throne(&found[0]), "{found:?}");
 }
 
 #[test]
 fn unknown_joints_and_impossible_angles_are_refused() {
-    let found = faults(&whole(), "knee-near = 92", "tail = 90");
-    assert_eq!(found.len(), 1);
-    assert!(found[0].contains("poses 1, tail: \"tail\" is no joint; the joints are trunk, "), "{found:?}");
-    let found = faults(&whole(), "knee-near = 92", "knee-near = 190");
-    assert!(found[0].ends_with("knee-near: 190 degrees are out of reach; knee-near takes -5 to 150"), "{found:?}");
+    let joints: Vec<&str> = Joint::ALL.iter().map(|joint| joint.name()).collect();
+    let tail = FaultKind::UnknownField { found: "tail".into(), allowed: owned(&joints) };
+    fault_there(&whole(), "knee-near = 92", "tail = 90", "", tail);
+    let knee = FaultKind::NumberRange { least: -5, most: 150 };
+    fault_there(&whole(), "knee-near = 92", "knee-near = 190", "knee-near", knee);
 }
 
 #[test]
 fn furniture_and_contacts_are_named_once() {
-    let found = faults(&whole(), "furniture = [\"chair\"]", "furniture = [\"chair\", \"chair\"]");
-    assert_eq!(found.len(), 1);
-    assert!(found[0].ends_with("figure, furniture 2: \"chair\" stands twice; once is enough"), "{found:?}");
+    let chairs = "furniture = [\"chair\", \"chair\"]";
+    fault_there(&whole(), "furniture = [\"chair\"]", chairs, "furniture", twice("chair"));
 }
 
 #[test]
@@ -241,7 +233,7 @@ fn a_file_that_was_cut_or_lost_a_line_is_refused_or_read_but_never_a_crash() {
             if let Err(faults) = sample.read(&damaged) {
                 refused += 1;
                 assert!(!faults.is_empty());
-                let in_it = |fault: &Fault| fault.file != "mine.toml" || (1..=lines + 1).contains(&fault.line);
+                let in_it = |fault: &Fault| fault.file != "mine.toml" || (1..=lines as u32 + 1).contains(&fault.fault.line);
                 assert!(faults.iter().all(in_it), "{faults:?}");
             }
         }
@@ -252,43 +244,42 @@ fn a_file_that_was_cut_or_lost_a_line_is_refused_or_read_but_never_a_crash() {
 #[test]
 fn one_position_alone_is_no_movement() {
     let found = faults(&Sample { toml: FIGURE.to_owned(), beside: &[] }, ", { knee-near = 5 }", "");
-    assert!(found.iter().any(|fault| fault.ends_with("figure, poses: poses of 1; allowed are 2 to 8")), "{found:?}");
+    let poses = FileFault { line: 4, field: "poses".into(), kind: FaultKind::ListLength { least: 2, most: 8, found: 1 } };
+    assert!(found.contains(&poses), "{found:?}");
 }
 
 #[test]
 fn an_id_is_used_once_and_is_kebab_case() {
-    let found = faults(&balance(), "id = \"towel-open\"", "id = \"firm-open\"");
-    assert!(found[0].contains("rung 2, id: \"firm-open\" stands twice"), "{found:?}");
-    let found = faults(&balance(), "id = \"firm-closed\"", "id = \"firm-open\"");
-    assert!(found[0].contains("ladder 2, rung 1, id: \"firm-open\" stands twice"), "unique over all ladders: {found:?}");
-    let found = faults(&balance(), "id = \"eyes-closed\"", "id = \"eyes-open\"");
-    assert!(found[0].contains("ladder 2, id: \"eyes-open\" stands twice"), "{found:?}");
-    let found = faults(&balance(), "id = \"firm-open\"", "id = \"Firm open\"");
-    assert!(found[0].contains("an id is 1 to 32 small letters"), "{found:?}");
+    let first = |from: &str, to: &str| faults(&balance(), from, to).swap_remove(0);
+    let is = |found: FileFault, kind: FaultKind| assert_eq!((found.field.as_str(), &found.kind), ("id", &kind), "{found:?}");
+    is(first("id = \"towel-open\"", "id = \"firm-open\""), twice("firm-open"));
+    is(first("id = \"firm-closed\"", "id = \"firm-open\""), twice("firm-open"));
+    is(first("id = \"eyes-closed\"", "id = \"eyes-open\""), twice("eyes-open"));
+    is(first("id = \"firm-open\"", "id = \"Firm open\""), FaultKind::Id(IdFault::NotKebabCase));
 }
 
 #[test]
 fn a_balance_rung_says_where_it_is_stood_and_with_which_eyes() {
     let found = faults(&balance(), "eyes = \"closed\"\n", "");
-    assert!(found[0].contains("names its surface and whether the eyes are open or closed"), "{found:?}");
+    assert_eq!(found[0].kind, FaultKind::Exercise(ExerciseFault::BalanceNeeds), "{found:?}");
 }
 
 #[test]
 fn what_is_not_toml_names_its_line() {
-    let found = faults(&whole(), "region = \"neck-upper-back\"", "region = neck and back");
-    assert_eq!(found.len(), 1);
-    assert!(found[0].starts_with("mine.toml, line 3: not TOML: "), "{found:?}");
-    let found = faults(&whole(), "revision = 1", "revision = 1\nrevision = 2");
-    assert!(found[0].starts_with("mine.toml, line 3: not TOML: "), "the same key twice: {found:?}");
+    for (from, to) in
+        [("region = \"neck-upper-back\"", "region = neck and back"), ("revision = 1", "revision = 1\nrevision = 2")]
+    {
+        let found = faults(&whole(), from, to);
+        assert_eq!(found.len(), 1);
+        assert!(matches!(found[0], FileFault { line: 3, kind: FaultKind::NotToml { .. }, .. }), "{found:?}");
+    }
 }
 
 #[test]
 fn a_file_over_64_kib_is_not_even_parsed() {
     let large = format!("{}{}", whole().toml, "#\n".repeat(MAX_BYTES / 2));
-    let faults = read("large.toml", &large, &[]).expect_err("too large");
-    assert_eq!(faults.len(), 1);
-    assert_eq!(faults[0].kind, FaultKind::TooLarge { bytes: large.len(), max: MAX_BYTES });
-    assert!(faults[0].to_string().ends_with("at most 65536 are read"));
+    let found = kinds(read("large.toml", &large, &[]).expect_err("too large"));
+    assert_eq!(found, [FaultKind::TooLarge { bytes: large.len() as u64, most: 65_536 }]);
 }
 
 #[test]
@@ -301,7 +292,7 @@ fn deep_nesting_is_refused_without_harm() {
 fn all_faults_of_a_file_come_at_once_in_the_order_of_their_lines() {
     let text = whole().toml.replace("hold_s = 10", "hold_s = 999").replace("kind = \"hold\"", "kind = \"hold\"\ncolour = 1");
     let faults = whole().read(&text.replace("plumb = true", "plumb = 1")).expect_err("three faults");
-    let lines: Vec<_> = faults.iter().map(|fault| fault.line).collect();
+    let lines: Vec<_> = faults.iter().map(|fault| fault.fault.line).collect();
     assert_eq!(lines.len(), 3);
     assert!(lines.is_sorted(), "{lines:?}");
 }

@@ -128,7 +128,7 @@ fn rungs_know_their_neighbours() {
 
 #[test]
 fn numbers_of_the_table_are_quoted_in_faults() {
-    let bound = Quantity::HoldSeconds.bound();
+    let bound = exercises::catalogue::Quantity::HoldSeconds.bound();
     let found = faults(&whole(), "hold_s = 10", &format!("hold_s = {}", bound.max + 1));
-    assert!(found[0].ends_with(&format!("allowed are {} to {} seconds", bound.min, bound.max)));
+    assert_eq!(found[0].kind, FaultKind::NumberRange { least: bound.min, most: bound.max });
 }
