@@ -218,6 +218,24 @@ fn the_focus_stays_while_the_page_keeps_up_with_the_time() {
 }
 
 #[test]
+fn an_element_that_cannot_have_the_focus_any_longer_hands_it_on() {
+    let desktop = Desktop::new();
+    desktop.prescribe(PLAN, TAKEN);
+    let (window, _turn) = open(&desktop, "patient", "2027-03-01T08:55:00+01:00");
+    window.see("Start");
+    let changes = [
+        // The whole page took it, and takes it no more.
+        "const main = document.querySelector('main'); main.tabIndex = -1; main.focus(); main.removeAttribute('tabindex')",
+        // A control of the page is kept, and hidden.
+        "const button = document.querySelector('main button'); button.focus(); button.hidden = true; button.style.display = 'none'",
+    ];
+    for change in changes {
+        window.ask(change, &[]);
+        window.wait_for("return document.activeElement.localName === 'h1'");
+    }
+}
+
+#[test]
 fn whoever_presses_with_a_finger_sees_no_outline() {
     let desktop = Desktop::new();
     desktop.prescribe(PLAN, TAKEN);

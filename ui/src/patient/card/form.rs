@@ -10,7 +10,7 @@ use words::Key;
 use super::camera::CardCamera;
 use super::preview::Preview;
 use crate::patient::context::PatientContext;
-use crate::shared::file;
+use crate::shared::{file, screen};
 
 /// Reads a card and shows what is on it before it is taken. `title` stands above the form.
 #[component]
@@ -49,7 +49,7 @@ pub fn CardForm(title: Key) -> impl IntoView {
         }
     };
     move || match read.get() {
-        None => view! { <h1>{text(title)}</h1><div class="stack">{form()}</div> }.into_any(),
-        Some((source, preview)) => view! { <Preview source preview back=move || read.set(None)/> }.into_any(),
+        None => screen(move || view! { <h1>{text(title)}</h1><div class="stack">{form()}</div> }),
+        Some((source, preview)) => screen(move || view! { <Preview source preview back=move || read.set(None)/> }),
     }
 }
