@@ -6,6 +6,7 @@ use wire::app::AppState;
 use wire::{Command, Failure};
 use words::{Key, Locale, Words};
 
+use super::requests::{Answered, Requests};
 use crate::invoke;
 
 /// What every screen can reach. It lives as long as the window.
@@ -17,12 +18,18 @@ pub struct AppContext {
     pub fault: RwSignal<Option<Failure>>,
     /// Whether something was asked that is not answered yet.
     pub busy: RwSignal<bool>,
+    requests: StoredValue<Requests, LocalStorage>,
 }
 
 impl AppContext {
     /// Before anything is known.
     pub fn new() -> AppContext {
-        AppContext { state: RwSignal::new(None), fault: RwSignal::new(None), busy: RwSignal::new(false) }
+        AppContext {
+            state: RwSignal::new(None),
+            fault: RwSignal::new(None),
+            busy: RwSignal::new(false),
+            requests: StoredValue::new_local(Requests::default()),
+        }
     }
 
     /// The one of this window.
@@ -47,26 +54,46 @@ impl AppContext {
         self.words().text(key)
     }
 
-    /// Asks the shell on the person's behalf; a failure shows at the head of the screen. Two presses are one question.
+    /// Asks the shell on the person's behalf; a failure shows at the head of the screen. While another request is on its way this
+    /// one waits for it. Two presses of the same are one question.
     pub fn request<C: Command + 'static>(self, args: C::Args, then: impl FnOnce(C::Reply) + 'static)
     where
         C::Args: 'static,
     {
-        if self.busy.get_untracked() {
+        let question = format!("{} {}", C::NAME, serde_json::json!(&args));
+        if self.requests.with_value(|requests| requests.has(&question)) {
             return;
         }
-        self.busy.set(true);
-        spawn_local(async move {
+        // What failed before it stays in sight: the person did not know of it when they pressed.
+        let waits = self.requests.with_value(|requests| !requests.is_empty());
+        let asking = async move {
             let answer = invoke::call::<C>(&args).await;
-            self.busy.set(false);
-            match answer {
+            let answered: Answered = Box::new(move || match answer {
                 Ok(reply) => {
-                    self.fault.set(None);
+                    if !waits {
+                        self.fault.set(None);
+                    }
                     then(reply);
                 }
                 Err(failure) => self.fault.set(Some(failure)),
+            });
+            answered
+        };
+        self.requests.update_value(|requests| requests.push(question, Box::pin(asking)));
+        self.busy.set(true);
+        spawn_local(self.ask());
+    }
+
+    /// Asks what waits, one after the other, unless that is being done already.
+    async fn ask(self) {
+        while let Some(asking) = self.requests.try_update_value(Requests::begin).flatten() {
+            let answered = asking.await;
+            self.requests.update_value(Requests::end);
+            if self.requests.with_value(Requests::is_empty) {
+                self.busy.set(false);
             }
-        });
+            answered();
+        }
     }
 
     /// Asks the shell in the background; a failure shows, and nothing waits for it.

@@ -14,6 +14,7 @@ pub mod line;
 pub mod local_flags;
 pub mod paint;
 mod refused;
+mod requests;
 pub mod restart;
 mod screen;
 pub mod tick;
