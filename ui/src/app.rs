@@ -6,7 +6,7 @@ use wire::app::{Role, ShowAppState};
 use crate::clinic::{Clinic, SetUp};
 use crate::pages::Welcome;
 use crate::patient::Patient;
-use crate::shared::{AppContext, Refused, focus};
+use crate::shared::{AppContext, Refused, focus, screen};
 use crate::start::ChooseSide;
 
 /// The whole window.
@@ -29,19 +29,21 @@ pub fn App() -> impl IntoView {
     let words = app.words_shown();
     let side = Memo::new(move |_| app.state.with(|state| state.as_ref().map(|s| s.role)));
     move || match side.get() {
-        None => view! { <Refused/> }.into_any(),
+        None => screen(|| view! { <Refused/> }),
         Some(None) => {
             // Read and not only tracked, because a memo that nobody has read does not react.
             words.get();
             if !welcomed.get() {
-                view! { <Welcome go_on=move || welcomed.set(true)/> }.into_any()
+                screen(move || view! { <Welcome go_on=move || welcomed.set(true)/> })
             } else if prescribes.get() {
-                view! { <SetUp back=move || prescribes.set(false)/> }.into_any()
+                screen(move || view! { <SetUp back=move || prescribes.set(false)/> })
             } else {
-                view! { <ChooseSide prescribe=move || prescribes.set(true) back=move || welcomed.set(false)/> }.into_any()
+                screen(
+                    move || view! { <ChooseSide prescribe=move || prescribes.set(true) back=move || welcomed.set(false)/> },
+                )
             }
         }
-        Some(Some(Role::Patient)) => view! { <Patient/> }.into_any(),
-        Some(Some(Role::Clinic)) => view! { <Clinic/> }.into_any(),
+        Some(Some(Role::Patient)) => screen(|| view! { <Patient/> }),
+        Some(Some(Role::Clinic)) => screen(|| view! { <Clinic/> }),
     }
 }

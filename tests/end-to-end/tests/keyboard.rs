@@ -218,6 +218,23 @@ fn the_focus_stays_while_the_page_changes_with_time() {
 }
 
 #[test]
+fn an_element_that_cannot_have_the_focus_any_longer_hands_it_on() {
+    let desktop = Desktop::new();
+    desktop.prescribe(PLAN, TAKEN);
+    let (window, _turn) = open(&desktop, "patient", "2027-03-01T08:55:00+01:00");
+    window.see("Start");
+    // The whole page took it, and takes it no more.
+    window.ask(
+        "const main = document.querySelector('main'); main.tabIndex = -1; main.focus(); main.removeAttribute('tabindex')",
+        &[],
+    );
+    window.wait_for("return document.activeElement.localName === 'h1'");
+    // A control is kept, and hidden.
+    window.ask("const button = document.querySelector('main .offer button'); button.focus(); button.hidden = true", &[]);
+    window.wait_for("return document.activeElement.className === 'offer'");
+}
+
+#[test]
 fn a_press_with_a_finger_shows_no_outline() {
     let desktop = Desktop::new();
     desktop.prescribe(PLAN, TAKEN);

@@ -87,3 +87,25 @@ fn the_clinic_has_the_choice_beside_its_patients() {
     window.fits();
     window.screenshot("language-clinic");
 }
+
+/// Presses the button with these words, and chooses a language before the shell can have answered.
+const PRESS_AND_CHOOSE: &str = "
+    [...document.querySelectorAll('button')].find((button) => button.innerText === arguments[0]).click();
+    const list = document.getElementById('language');
+    list.value = arguments[1];
+    list.dispatchEvent(new Event('change', { bubbles: true }));
+";
+
+#[test]
+fn a_choice_made_while_something_else_is_done_takes_effect() {
+    let desktop = Desktop::new();
+    desktop.prescribe(HOLD, CARD);
+    let window = desktop.open("patient").at(NOW).zone(ZONE).start();
+    window.press(text(Locale::En, Key::PlaceRecord));
+    window.press(text(Locale::En, Key::MineTitle));
+    let save = text(Locale::En, Key::MineSave);
+    window.see(save);
+    window.ask(PRESS_AND_CHOOSE, &[save.into(), Locale::EsMx.tag().into()]);
+    window.see(text(Locale::EsMx, Key::MineTitle));
+    assert_eq!(language_of(&window), "es-MX");
+}

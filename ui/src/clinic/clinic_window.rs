@@ -10,7 +10,7 @@ use super::patients::Patients;
 use super::plan::Compose;
 use super::review::Review;
 use crate::pages::ShowInfoPage;
-use crate::shared::{AppContext, top};
+use crate::shared::{AppContext, screen, top};
 
 /// The clinic's side of the window.
 #[component]
@@ -26,20 +26,20 @@ pub fn Clinic() -> impl IntoView {
         top::show();
     });
     let page = move || match context.page.get() {
-        Page::Patients => view! { <Patients/> }.into_any(),
-        Page::Review(page) => view! { <Review page=*page/> }.into_any(),
-        Page::Plan(code, draft) => view! { <Compose code draft=*draft/> }.into_any(),
+        Page::Patients => screen(|| view! { <Patients/> }),
+        Page::Review(page) => screen(move || view! { <Review page=*page/> }),
+        Page::Plan(code, draft) => screen(move || view! { <Compose code draft=*draft/> }),
         Page::Info(page) => {
-            view! { <ShowInfoPage page role=Role::Clinic back=move || context.show(Page::Patients)/> }.into_any()
+            screen(move || view! { <ShowInfoPage page role=Role::Clinic back=move || context.show(Page::Patients)/> })
         }
-        Page::Issued(code, card) => view! { <Issued code card=*card/> }.into_any(),
+        Page::Issued(code, card) => screen(move || view! { <Issued code card=*card/> }),
     };
     view! {
         <div class="window clinic">
             {move || {
                 // Read and not only tracked, because a memo that nobody has read does not react.
             words.get();
-                if open.get() { page.into_any() } else { view! { <Lock/> }.into_any() }
+                if open.get() { page.into_any() } else { screen(|| view! { <Lock/> }) }
             }}
         </div>
     }

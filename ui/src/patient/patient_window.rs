@@ -27,7 +27,7 @@ use super::sample::SampleLine;
 use super::trouble::{Advice, AskTrouble};
 use crate::events;
 use crate::pages::ShowInfoPage;
-use crate::shared::{AppContext, clock, top};
+use crate::shared::{AppContext, clock, screen, top};
 
 /// Longest time between two requests for the Now page, in milliseconds. It is also requested when it changes because time passes,
 /// and when the shell reports a change; this is for the case that both fail.
@@ -42,12 +42,12 @@ pub fn Patient() -> impl IntoView {
     let words = context.app.words_shown();
     let over = move || open_page(context);
     let place = move || match context.place.get() {
-        Place::Now => view! { <Now/> }.into_any(),
-        Place::Plan => view! { <Plan/> }.into_any(),
-        Place::Record => view! { <Record/> }.into_any(),
+        Place::Now => screen(|| view! { <Now/> }),
+        Place::Plan => screen(|| view! { <Plan/> }),
+        Place::Record => screen(|| view! { <Record/> }),
     };
-    let screen = NodeRef::<html::Main>::new();
-    begin_at_top(context, screen);
+    let page = NodeRef::<html::Main>::new();
+    begin_at_top(context, page);
     let covered = Memo::new(move |_| context.page.with(Option::is_some));
     let closing = context.closing;
     let screens = move || {
@@ -58,7 +58,7 @@ pub fn Patient() -> impl IntoView {
             {over}
             <Show when=move || !covered.get()>
                 <Bar/>
-                <main class="screen" node_ref=screen>{place}</main>
+                <main class="screen" node_ref=page>{place}</main>
                 <Places/>
             </Show>
         }
@@ -75,36 +75,36 @@ pub fn Patient() -> impl IntoView {
 /// The page that lies over the place.
 fn open_page(context: PatientContext) -> Option<AnyView> {
     let page = match context.page.get()? {
-        Page::SkipSlot(plan, slot) => view! { <SkipSlot plan at=slot/> }.into_any(),
-        Page::DaysOff(plan) => view! { <TakeDaysOff plan/> }.into_any(),
-        Page::Choose => view! { <Choose/> }.into_any(),
-        Page::HowTo(plan, item) => view! { <HowTo plan item/> }.into_any(),
-        Page::Cautions(script) => view! { <Cautions script/> }.into_any(),
-        Page::Run(script) => view! { <Run script/> }.into_any(),
-        Page::After(questions) => view! { <After questions/> }.into_any(),
-        Page::Trouble(during) => view! { <AskTrouble during/> }.into_any(),
-        Page::Advice(trouble) => view! { <Advice trouble/> }.into_any(),
-        Page::Card => view! { <TakeACard/> }.into_any(),
-        Page::Reminders => view! { <Reminders/> }.into_any(),
-        Page::OwnData => view! { <OwnData/> }.into_any(),
+        Page::SkipSlot(plan, slot) => screen(move || view! { <SkipSlot plan at=slot/> }),
+        Page::DaysOff(plan) => screen(move || view! { <TakeDaysOff plan/> }),
+        Page::Choose => screen(move || view! { <Choose/> }),
+        Page::HowTo(plan, item) => screen(move || view! { <HowTo plan item/> }),
+        Page::Cautions(script) => screen(move || view! { <Cautions script/> }),
+        Page::Run(script) => screen(move || view! { <Run script/> }),
+        Page::After(questions) => screen(move || view! { <After questions/> }),
+        Page::Trouble(during) => screen(move || view! { <AskTrouble during/> }),
+        Page::Advice(trouble) => screen(move || view! { <Advice trouble/> }),
+        Page::Card => screen(move || view! { <TakeACard/> }),
+        Page::Reminders => screen(move || view! { <Reminders/> }),
+        Page::OwnData => screen(move || view! { <OwnData/> }),
         Page::Info(page) => {
-            view! { <ShowInfoPage page role=Role::Patient back=move || context.open(Page::OwnData)/> }.into_any()
+            screen(move || view! { <ShowInfoPage page role=Role::Patient back=move || context.open(Page::OwnData)/> })
         }
-        Page::Visit(plan) => view! { <Visit plan/> }.into_any(),
-        Page::Correct(plan) => view! { <Correct plan/> }.into_any(),
+        Page::Visit(plan) => screen(move || view! { <Visit plan/> }),
+        Page::Correct(plan) => screen(move || view! { <Correct plan/> }),
     };
     Some(page)
 }
 
 /// Another place or page begins at its top, and so does the first day once its card is taken.
-fn begin_at_top(context: PatientContext, screen: NodeRef<html::Main>) {
+fn begin_at_top(context: PatientContext, page: NodeRef<html::Main>) {
     let without_plan =
         Memo::new(move |_| context.today.with(|today| today.as_ref().is_none_or(|today| today.head == Head::NoPlan)));
     Effect::new(move || {
         context.place.track();
         without_plan.track();
-        if let Some(screen) = screen.get() {
-            screen.set_scroll_top(0);
+        if let Some(page) = page.get() {
+            page.set_scroll_top(0);
         }
     });
     Effect::new(move || {

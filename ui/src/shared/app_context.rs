@@ -6,6 +6,7 @@ use wire::app::AppState;
 use wire::{Command, Failure};
 use words::{Key, Locale, Words};
 
+use super::requests::{Answered, Requests};
 use crate::invoke;
 
 /// The shared state of all screens. It lives as long as the window.
@@ -17,12 +18,18 @@ pub struct AppContext {
     pub fault: RwSignal<Option<Failure>>,
     /// Whether a command has not been answered yet.
     pub busy: RwSignal<bool>,
+    requests: StoredValue<Requests, LocalStorage>,
 }
 
 impl AppContext {
     /// The state before anything is known.
     pub fn new() -> AppContext {
-        AppContext { state: RwSignal::new(None), fault: RwSignal::new(None), busy: RwSignal::new(false) }
+        AppContext {
+            state: RwSignal::new(None),
+            fault: RwSignal::new(None),
+            busy: RwSignal::new(false),
+            requests: StoredValue::new_local(Requests::default()),
+        }
     }
 
     /// The context of this window.
@@ -53,21 +60,40 @@ impl AppContext {
     where
         C::Args: 'static,
     {
-        if self.busy.get_untracked() {
+        let question = format!("{} {}", C::NAME, serde_json::json!(&args));
+        if self.requests.with_value(|requests| requests.has(&question)) {
             return;
         }
-        self.busy.set(true);
-        spawn_local(async move {
+        // What failed before it stays in sight: the person did not know of it when they pressed.
+        let waits = self.requests.with_value(|requests| !requests.is_empty());
+        let asking = async move {
             let answer = invoke::call::<C>(&args).await;
-            self.busy.set(false);
-            match answer {
+            let answered: Answered = Box::new(move || match answer {
                 Ok(reply) => {
-                    self.fault.set(None);
+                    if !waits {
+                        self.fault.set(None);
+                    }
                     then(reply);
                 }
                 Err(failure) => self.fault.set(Some(failure)),
+            });
+            answered
+        };
+        self.requests.update_value(|requests| requests.push(question, Box::pin(asking)));
+        self.busy.set(true);
+        spawn_local(self.ask());
+    }
+
+    /// Asks what waits, one after the other, unless that is being done already.
+    async fn ask(self) {
+        while let Some(asking) = self.requests.try_update_value(Requests::begin).flatten() {
+            let answered = asking.await;
+            self.requests.update_value(Requests::end);
+            if self.requests.with_value(Requests::is_empty) {
+                self.busy.set(false);
             }
-        });
+            answered();
+        }
     }
 
     /// Calls a command in the background; a failure is shown, and nothing waits for the result.

@@ -21,8 +21,8 @@ struct FocusTarget {
     element: HtmlElement,
     /// The parts of the page in which it stands, from the inside outwards.
     within: Vec<HtmlElement>,
-    /// The page's heading.
-    heading: Option<Element>,
+    /// The page's heading, and its words.
+    heading: Option<(Element, String)>,
     name: String,
     /// Whether it is a page that had no heading yet.
     waits: bool,
@@ -59,13 +59,15 @@ pub fn keep() {
     });
 }
 
-/// Calls `then` whenever something of the page goes, comes, or is switched on or off.
+/// Calls `then` whenever something of the page goes, comes, is switched on or off, or begins or ceases to take the focus.
 fn watch(then: impl Fn() + 'static) {
     let seen = Closure::<dyn Fn(JsValue, JsValue)>::new(move |_, _| then());
     let what = MutationObserverInit::new();
     what.set_child_list(true);
     what.set_subtree(true);
-    what.set_attribute_filter(&["disabled", "hidden"].map(JsValue::from_str).into_iter().collect::<js_sys::Array>());
+    what.set_attribute_filter(
+        &["disabled", "hidden", "tabindex"].map(JsValue::from_str).into_iter().collect::<js_sys::Array>(),
+    );
     // Kept for good: it ends with the window.
     let observer = MutationObserver::new(seen.into_js_value().unchecked_ref());
     if let (Ok(observer), Some(body)) = (observer, document().body()) {
@@ -76,7 +78,7 @@ fn watch(then: impl Fn() + 'static) {
 
 /// A press beside everything lets go of the focus: then nothing brings it back.
 fn let_go(keeper: &FocusKeeper) {
-    let free = |target: &FocusTarget| is_there(&target.element) && !is_off(&target.element);
+    let free = |target: &FocusTarget| can_have_it(&target.element) && !is_off(&target.element);
     let away = nothing_has_it() && document().has_focus().unwrap_or_default();
     if away && keeper.borrow().as_ref().is_some_and(free) {
         keeper.replace(None);
@@ -89,7 +91,7 @@ fn restore(keeper: &FocusKeeper) {
         if let Some(heading) = heading() {
             give(&heading, false);
         }
-    } else if !is_there(&target.element) {
+    } else if !can_have_it(&target.element) {
         target.hand_on(keeper);
     } else if nothing_has_it() && !is_off(&target.element) {
         give(&target.element, true);
@@ -100,7 +102,7 @@ impl FocusTarget {
     fn of(element: HtmlElement) -> FocusTarget {
         let parts = std::iter::successors(element.parent_element(), |part| part.parent_element());
         let within = parts.take_while(|part| part.tag_name() != "BODY").filter_map(|part| part.dyn_into().ok()).collect();
-        FocusTarget { within, heading: heading().map(Into::into), name: name(&element), waits: false, element }
+        FocusTarget { within, heading: heading().map(with_words), name: name(&element), waits: false, element }
     }
 
     fn has_it(&self) -> bool {
@@ -110,7 +112,8 @@ impl FocusTarget {
     /// To the same drawn anew, to the part of the page in which it stood, or to the page's heading.
     fn hand_on(&self, keeper: &FocusKeeper) {
         let other = document().active_element().and_then(|active| active.dyn_into().ok());
-        if other.is_some_and(|other: HtmlElement| other.tag_name() != "BODY" && is_there(&other)) {
+        // The web view may leave it where it was until it draws, although it cannot be there any longer.
+        if other.is_some_and(|other: HtmlElement| other != self.element && other.tag_name() != "BODY" && is_there(&other)) {
             return;
         }
         let left: Vec<&HtmlElement> = self.within.iter().filter(|part| is_there(part)).collect();
@@ -123,7 +126,8 @@ impl FocusTarget {
             return give(part, true);
         }
         if let Some(heading) = heading() {
-            let same = self.heading.as_ref().is_some_and(|old| *old == *heading);
+            // The next page may have its heading in the same element.
+            let same = self.heading == Some(with_words(heading.clone()));
             return give(&heading, same);
         }
         if let Some(page) = first(PAGE) {
@@ -151,6 +155,11 @@ fn name(element: &HtmlElement) -> String {
     told.concat().trim().to_owned()
 }
 
+fn with_words(heading: HtmlElement) -> (Element, String) {
+    let words = heading.text_content().unwrap_or_default();
+    (heading.into(), words)
+}
+
 fn heading() -> Option<HtmlElement> {
     first("main:not([hidden]) h1")
 }
@@ -161,6 +170,11 @@ fn first(selector: &str) -> Option<HtmlElement> {
 
 fn is_there(element: &HtmlElement) -> bool {
     element.is_connected() && element.get_client_rects().length() > 0
+}
+
+/// An element that is kept and changed may have been one that takes the focus, and be none now.
+fn can_have_it(element: &HtmlElement) -> bool {
+    is_there(element) && element.matches(KINDS).unwrap_or_default()
 }
 
 fn is_off(element: &HtmlElement) -> bool {

@@ -9,6 +9,7 @@ use words::Key;
 
 use super::editor::PlanEditor;
 use crate::clinic::fields::{Choice, Tick, Typed};
+use crate::shared::screen;
 
 /// Intervals to choose from, in minutes.
 const INTERVALS: [u16; 9] = [15, 20, 30, 45, 60, 90, 120, 180, 240];
@@ -35,7 +36,7 @@ pub fn When(id: ItemId) -> impl IntoView {
     view! {
         <div class="when">
             <Choice label=words.text(Key::When) options value choose/>
-            {move || if every.get() { view! { <Window id/> }.into_any() } else { view! { <Times id/> }.into_any() }}
+            {move || if every.get() { screen(move || view! { <Window id/> }) } else { screen(move || view! { <Times id/> }) }}
         </div>
         <ThroughTheNight id/>
         <DayBoxes id/>

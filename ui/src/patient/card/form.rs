@@ -10,7 +10,7 @@ use words::Key;
 use super::camera::CardCamera;
 use super::preview::Preview;
 use crate::patient::context::PatientContext;
-use crate::shared::file;
+use crate::shared::{file, screen};
 
 /// Reads a card and shows its preview before it is taken. `title` is the heading of the form.
 #[component]
@@ -46,7 +46,7 @@ pub fn CardForm(title: Key) -> impl IntoView {
         }
     };
     move || match read.get() {
-        None => view! { <h1>{text(title)}</h1><div class="stack">{form()}</div> }.into_any(),
-        Some(preview) => view! { <Preview preview back=move || read.set(None)/> }.into_any(),
+        None => screen(move || view! { <h1>{text(title)}</h1><div class="stack">{form()}</div> }),
+        Some(preview) => screen(move || view! { <Preview preview back=move || read.set(None)/> }),
     }
 }

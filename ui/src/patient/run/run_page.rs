@@ -14,6 +14,7 @@ use super::reps::RepsRun;
 use super::status::RunStatus;
 use crate::patient::context::PatientContext;
 use crate::patient::trouble::During;
+use crate::shared::screen;
 
 /// One run from beginning to end.
 #[component]
@@ -31,26 +32,28 @@ pub fn Run(script: Box<RunScript>) -> impl IntoView {
         driver.press(Press::Pause);
         asking.set(true);
     };
-    let screen = move || {
+    let shown = move || {
         let script = kept.get_value();
         if asking.get() {
             let (plan, item) = (script.plan, script.run.item);
-            return view! { <During plan item nothing=move || asking.set(false) stop=move || driver.press(Press::Trouble)/> }.into_any();
+            return screen(
+                move || view! { <During plan item nothing=move || asking.set(false) stop=move || driver.press(Press::Trouble)/> },
+            );
         }
         if let Some(asked) = driver.motion.asked.get() {
-            return view! { <AskTouched asked something_wrong/> }.into_any();
+            return screen(move || view! { <AskTouched asked something_wrong/> });
         }
-        if ended.get() { view! { <Done script/> }.into_any() } else { going(kind, script, something_wrong) }
+        if ended.get() { screen(move || view! { <Done script/> }) } else { going(kind, script, something_wrong) }
     };
-    view! { <RunStatus/>{screen} }.into_any()
+    view! { <RunStatus/>{shown} }.into_any()
 }
 
 /// The screen of each kind while a run is in progress.
 fn going(kind: Kind, script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send + 'static) -> AnyView {
     match kind {
-        Kind::Hold => view! { <HoldRun script something_wrong/> }.into_any(),
-        Kind::Balance => view! { <BalanceRun script something_wrong/> }.into_any(),
-        Kind::Reps => view! { <RepsRun script something_wrong/> }.into_any(),
+        Kind::Hold => screen(move || view! { <HoldRun script something_wrong/> }),
+        Kind::Balance => screen(move || view! { <BalanceRun script something_wrong/> }),
+        Kind::Reps => screen(move || view! { <RepsRun script something_wrong/> }),
     }
 }
 

@@ -9,6 +9,7 @@ use super::list::TroubleList;
 use super::which::Which;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
+use crate::shared::screen;
 
 /// Asks what is wrong, and during which exercise if that decides what is paused. `during` is the exercise from which the person
 /// came, if any.
@@ -37,7 +38,9 @@ pub fn AskTrouble(during: Option<(PlanId, ItemId)>) -> impl IntoView {
         }
     };
     move || match chosen.get() {
-        None => view! { <TroubleList chose nothing=move || context.close()/> }.into_any(),
-        Some(trouble) => view! { <Which chose=move |item| raise(trouble, item) back=move || chosen.set(None)/> }.into_any(),
+        None => screen(move || view! { <TroubleList chose nothing=move || context.close()/> }),
+        Some(trouble) => {
+            screen(move || view! { <Which chose=move |item| raise(trouble, item) back=move || chosen.set(None)/> })
+        }
     }
 }

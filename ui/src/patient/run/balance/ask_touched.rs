@@ -6,7 +6,7 @@ use leptos::prelude::*;
 use words::Key;
 
 use super::super::driver::Driver;
-use crate::shared::{AppContext, Fault};
+use crate::shared::{AppContext, Fault, screen};
 
 /// One question in large type, with three answers.
 #[component]
@@ -43,7 +43,7 @@ pub fn AskTouched(asked: TrialQuestion, something_wrong: impl Fn() + Copy + Send
             <Fault/>
             {move || match when.get() {
                 None => answers().into_any(),
-                Some(_) => view! { <When when most asked/> }.into_any(),
+                Some(_) => screen(move || view! { <When when most asked/> }),
             }}
             <button type="button" class="alarm" on:click=move |_| something_wrong()>{words.text(Key::SomethingWrong)}</button>
         </main>

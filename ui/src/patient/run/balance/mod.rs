@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use wire::patient::RunScript;
 
 use super::driver::Driver;
+use crate::shared::screen;
 
 mod ask_touched;
 mod between;
@@ -26,9 +27,9 @@ pub fn BalanceRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Se
         let script = script.get_value();
         if between.get() {
             let next = move || driver.press(Press::Next);
-            view! { <Between script next something_wrong/> }.into_any()
+            screen(move || view! { <Between script next something_wrong/> })
         } else {
-            view! { <WholeScreen script/> }.into_any()
+            screen(move || view! { <WholeScreen script/> })
         }
     }
 }
