@@ -1,4 +1,4 @@
-//! "Something is wrong": the possible complaints, and what each pauses.
+//! "Something is wrong": what a person can choose, and what each choice pauses.
 //!
 //! The scopes are a proposal built from public safety sheets and Finucane 2020 (JOSPT 50:350-72), Rushton 2023
 //! (JOSPT 53:7-22); the program does not diagnose. Only a newer signed card that lists the alarm clears it.
@@ -36,7 +36,7 @@ impl Trouble {
     /// All of them, most urgent first. The place in this list is the code in a summary: append only.
     pub const ALL: [Trouble; Trouble::VARIANTS.len()] = array(Trouble::VARIANTS);
 
-    /// What the complaint pauses.
+    /// What it pauses.
     pub fn scope(self) -> Scope {
         match self {
             Trouble::HeartOrBreath | Trouble::HeadOrNeck | Trouble::Nerve | Trouble::BladderOrBowel => Scope::WholePlan,

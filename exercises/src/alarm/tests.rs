@@ -17,7 +17,7 @@ fn paused(trouble: Trouble, during: Option<ItemId>) -> Vec<ItemId> {
 }
 
 #[test]
-fn each_complaint_pauses_what_it_should() {
+fn each_choice_pauses_what_it_should() {
     let all = vec![HOLD, BALANCE, REPS];
     for trouble in Trouble::ALL {
         let (during_hold, outside) = match trouble {

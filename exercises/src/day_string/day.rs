@@ -130,7 +130,7 @@ pub fn day(today: &Today) -> Vec<DayRow> {
 /// time.
 fn over_midnight(today: &Today) -> u16 {
     let yesterday = today.string.iter().any(|knot| knot.slot.day < today.now.date());
-    if yesterday { crate::plan::schedule::DAY_MINUTES } else { 0 }
+    if yesterday { crate::time::DAY_MINUTES } else { 0 }
 }
 
 fn row(knot: &TodayKnot, now: bool) -> DayRow {

@@ -1,6 +1,7 @@
 //! Times that the patient moves to fit their own day. How often an exercise is due stays as the clinician prescribed.
 
-use super::schedule::{DAY_MINUTES, Pattern};
+use super::schedule::Pattern;
+use crate::time::DAY_MINUTES;
 
 impl Pattern {
     /// The same pattern with its window beginning at `minute` (0 to 1439); fixed times are returned unchanged.

@@ -1,9 +1,7 @@
 //! On which days and at which minutes an item falls due.
 
 use super::Weekdays;
-
-/// Minutes in a day.
-pub const DAY_MINUTES: u16 = 1440;
+use crate::time::DAY_MINUTES;
 
 /// When an item is due.
 #[derive(Debug, Clone, PartialEq, Eq)]

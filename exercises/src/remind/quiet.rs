@@ -1,6 +1,6 @@
 //! Times without reminders: daily quiet times, and a meeting that ends by itself.
 
-use crate::plan::schedule::DAY_MINUTES;
+use crate::time::DAY_MINUTES;
 use crate::time::{Offsets, Stamp};
 use chrono::{Duration, NaiveTime};
 use std::collections::BTreeSet;

@@ -1,6 +1,6 @@
 //! A time of day in whole minutes: read from what a person types, and always shown in the same form.
 
-use crate::plan::schedule::DAY_MINUTES;
+use crate::time::DAY_MINUTES;
 use std::fmt;
 use std::str::FromStr;
 

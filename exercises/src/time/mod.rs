@@ -10,6 +10,8 @@ use chrono::{DateTime, Datelike, NaiveDate, NaiveDateTime, Timelike};
 pub use day_number::DayNumber;
 pub use minute_of_day::{MinuteOfDay, NotATime};
 
+/// Minutes in a day.
+pub const DAY_MINUTES: u16 = 1440;
 const MS_OF_A_DAY: i64 = 86_400_000;
 
 /// A date as days since 1970-01-01.

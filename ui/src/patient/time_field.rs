@@ -1,6 +1,6 @@
 //! A field for choosing a time of the day.
 
-use exercises::plan::schedule::DAY_MINUTES;
+use exercises::time::DAY_MINUTES;
 use leptos::prelude::*;
 
 use super::context::PatientContext;

@@ -193,7 +193,7 @@ fn of_item(plan: &Plan, item: &Item, exercise: &Exercise) -> Vec<Problem> {
 }
 
 fn schedule_fits(item: &Item) -> bool {
-    let fits = |minute: u16| minute < super::schedule::DAY_MINUTES;
+    let fits = |minute: u16| minute < crate::time::DAY_MINUTES;
     let pattern = match &item.schedule.pattern {
         Pattern::Every { minutes, from, to } => (15..=720).contains(minutes) && fits(*from) && fits(*to),
         Pattern::At { times } => {

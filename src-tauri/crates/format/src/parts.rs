@@ -4,8 +4,8 @@
 use crate::cbor::AtMost;
 use chrono::{Days as Ahead, NaiveDate};
 use exercises::catalogue::{Dose, Kind};
-use exercises::plan::schedule::DAY_MINUTES;
 use exercises::plan::{Pattern, Schedule, Weekdays};
+use exercises::time::DAY_MINUTES;
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
 
 /// Largest number of due times on one day, more than a plan can prescribe.

@@ -136,10 +136,10 @@ fn slots(args: &Args, which: Option<PlanId>, from: NaiveDate, days: u16, place: 
     Ok(true)
 }
 
-/// The moment in RFC 3339 with its offset from UTC.
+/// The moment in RFC 3339 with its offset from UTC, to the second.
 pub(crate) fn instant(stamp: Stamp) -> String {
     let offset = FixedOffset::east_opt(stamp.offset_s);
-    let utc = DateTime::from_timestamp_millis(stamp.utc_ms).unwrap_or_default();
+    let utc = DateTime::from_timestamp(stamp.utc_ms.div_euclid(1000), 0).unwrap_or_default();
     offset.map_or_else(|| utc.to_rfc3339(), |offset| utc.with_timezone(&offset).to_rfc3339())
 }
 

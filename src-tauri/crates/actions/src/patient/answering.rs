@@ -12,7 +12,7 @@ use wire::patient::{DaysOffRequest, QuestionAnswer, TroubleRequest};
 /// Logs the answer to a question.
 ///
 /// # Errors
-/// As [`say`].
+/// [`Failure::NoSuchItem`] for something that the plan does not have; [`Failure::EmptyPeriod`] for days outside the plan.
 pub fn answer(folder: &mut DataFolder, moment: &Moment, said: &QuestionAnswer) -> ActionResult<Today> {
     let (plan, event) = match *said {
         QuestionAnswer::Pain { plan, complaint, score, after } => (plan, LogEvent::Pain { complaint, score, after }),
@@ -26,7 +26,7 @@ pub fn answer(folder: &mut DataFolder, moment: &Moment, said: &QuestionAnswer) -
 /// Logs that something is wrong. What it pauses stays paused until a newer card clears it.
 ///
 /// # Errors
-/// As [`say`].
+/// [`Failure::NoSuchItem`] for something that the plan does not have; [`Failure::EmptyPeriod`] for days outside the plan.
 pub fn trouble(folder: &mut DataFolder, moment: &Moment, request: &TroubleRequest) -> ActionResult<Today> {
     let event = LogEvent::Trouble { trouble: request.trouble, item: request.item };
     say(folder, moment, request.plan, &event)?;
@@ -36,7 +36,7 @@ pub fn trouble(folder: &mut DataFolder, moment: &Moment, request: &TroubleReques
 /// Takes days off.
 ///
 /// # Errors
-/// As [`say`].
+/// [`Failure::NoSuchItem`] for something that the plan does not have; [`Failure::EmptyPeriod`] for days outside the plan.
 pub fn take_days_off(folder: &mut DataFolder, moment: &Moment, request: &DaysOffRequest) -> ActionResult<Today> {
     let event = LogEvent::DaysOff { from: request.from, until: request.until, why: request.why };
     say(folder, moment, request.plan, &event)?;
