@@ -63,7 +63,7 @@ pub fn TakeDaysOff(plan: PlanId) -> impl IntoView {
 
 /// The last day that can be chosen if `first` is the first.
 fn last_of(first: NaiveDate) -> NaiveDate {
-    first.iter_days().take(MAX_DAYS).last().unwrap_or(first)
+    first.iter_days().nth(MAX_DAYS - 1).unwrap_or(first)
 }
 
 /// Calls `set` with the day that was chosen from a list.

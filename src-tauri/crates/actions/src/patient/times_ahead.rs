@@ -10,6 +10,9 @@ use store::table::setting;
 
 const TIMES_AHEAD: &str = "times-ahead";
 
+/// Items with the schedules agreed to, where they differ from the card's.
+pub(super) type Agreed = Vec<(ItemId, Schedule)>;
+
 /// Schedules agreed to for a later day.
 pub(super) struct Ahead {
     /// The plan.
@@ -18,12 +21,12 @@ pub(super) struct Ahead {
     pub from: NaiveDate,
     /// The card's revision.
     pub revision: u16,
-    /// Those that differ from the card's.
-    pub agreed: Vec<(ItemId, Schedule)>,
+    /// The schedules.
+    pub agreed: Agreed,
 }
 
 /// The schedules agreed to for a later day while this card is in force, and that day.
-pub(super) fn of_card(folder: &DataFolder, header: &Header) -> ActionResult<Option<(NaiveDate, Vec<(ItemId, Schedule)>)>> {
+pub(super) fn of_card(folder: &DataFolder, header: &Header) -> ActionResult<Option<(NaiveDate, Agreed)>> {
     let found = all(folder)?.into_iter().find(|one| (one.plan, one.revision) == (header.id, header.revision));
     Ok(found.map(|one| (one.from, one.agreed)))
 }
