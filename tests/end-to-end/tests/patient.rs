@@ -212,7 +212,7 @@ fn times_are_moved_from_the_plan() {
 }
 
 #[test]
-fn a_device_without_a_sensor_is_no_phone_on_the_support() {
+fn without_a_sensor_no_phone_is_laid_down_and_the_first_days_record_says_once_that_data_are_few() {
     let desktop = Desktop::new();
     let window = open(&desktop, BALANCE, "09:00");
     window.start_what_is_due();
@@ -225,6 +225,13 @@ fn a_device_without_a_sensor_is_no_phone_on_the_support() {
     window.see("press any key or touch the screen");
     window.key("Space");
     window.see("Last attempt");
+    window.press("Stop");
+    window.press("Continue");
+    window.press("Record");
+    window.see("Where no change is stated, there is not enough data yet.");
+    assert!(!window.sees("Not enough data"), "once is enough: {}", window.text());
+    window.fits();
+    window.screenshot("patient-record-first-day");
 }
 
 #[test]
