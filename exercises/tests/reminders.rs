@@ -113,7 +113,7 @@ fn happening(day: NaiveDate) -> impl Strategy<Value = (i64, LogEvent)> {
 /// Asks at every minute, as the loop does, and logs the reminders that are shown.
 fn waited(plan: &Plan, log: &mut Log, settings: &Settings, zone: &Offsets, now: Stamp, hours: u16) -> Vec<UpcomingReminder> {
     let (taken, catalogue) = (now.plus_ms(-3 * 86_400_000), Catalogue::default());
-    let fold = |log: &Log| Followed { plan: plan.clone(), taken, history: History::fold(log, PLAN) };
+    let fold = |log: &Log| Followed { plan: plan.clone(), taken, ahead: None, history: History::fold(log, PLAN) };
     let mut followed = fold(log);
     let mut shown = Vec::new();
     for minute in 0..=i64::from(hours) * 60 {
@@ -157,7 +157,7 @@ proptest! {
     #[test]
     fn the_listed_reminders_come_and_no_others((plan, zone, now, settings, mut log, hours) in story()) {
         let (taken, catalogue) = (now.plus_ms(-3 * 86_400_000), Catalogue::default());
-        let followed = Followed { plan: plan.clone(), taken, history: History::fold(&log, PLAN) };
+        let followed = Followed { plan: plan.clone(), taken, ahead: None, history: History::fold(&log, PLAN) };
         let context = ReminderContext::new(vec![PlanInForce { followed: &followed, catalogue: &catalogue }], &settings, &zone);
         let listed = upcoming(context, now, hours);
         for coming in &listed {

@@ -3,10 +3,11 @@
 use std::path::Path;
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
-use actions::patient::sample;
+use actions::patient::{refitting, sample};
 use actions::{Clock, DataFolder, Moment};
 use exercises::sway::Sample;
 use wire::Failure;
+use wire::app::Role;
 
 use crate::home::SampleFolder;
 
@@ -110,7 +111,14 @@ impl Session {
         // A command that panicked has written nothing, because an unfinished transaction is undone.
         let mut folder: MutexGuard<'_, _> = self.folder.lock().unwrap_or_else(PoisonError::into_inner);
         match folder.as_mut() {
-            Ok(folder) => act(folder, &self.clock.moment()),
+            Ok(folder) => {
+                let moment = self.clock.moment();
+                if folder.role() == Some(Role::Patient) {
+                    // Times that could not be written now are written the next time.
+                    let _ = refitting::settle(folder, &moment);
+                }
+                act(folder, &moment)
+            }
             Err(failure) => Err(failure.clone()),
         }
     }

@@ -133,3 +133,10 @@ pub struct Figure {
     /// Whether the eyes are open; if `None`, they are drawn open.
     pub eyes: Option<Eyes>,
 }
+
+impl Figure {
+    /// Whether the movement from the first position to the last is above all an upward one, as its first arrow shows.
+    pub fn moves_up(&self) -> bool {
+        self.arrows.first().is_some_and(|arrow| (45..=135).contains(&arrow.toward_deg))
+    }
+}

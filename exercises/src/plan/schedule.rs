@@ -36,6 +36,11 @@ pub enum Pattern {
 }
 
 impl Pattern {
+    /// Whether any time of it lies after the midnight that ends the day on which the window opens.
+    pub fn goes_over_midnight(&self) -> bool {
+        self.minutes().last().is_some_and(|last| *last >= DAY_MINUTES)
+    }
+
     /// Due minutes in order, counted from midnight of the day on which the window opens; 1440 and more are on the next day.
     ///
     /// An interval of 0 gives the first minute only; a plan that passed the checks never has it.
@@ -65,6 +70,9 @@ mod tests {
     fn a_window_may_go_over_midnight() {
         let night = Pattern::Every { minutes: 120, from: 22 * 60, to: 6 * 60 };
         assert_eq!(night.minutes(), [1320, 1440, 1560, 1680, 1800]);
+        let evening = Pattern::Every { minutes: 60, from: 22 * 60, to: 23 * 60 };
+        let late = Pattern::At { times: vec![1439] };
+        assert_eq!([night, evening, late].map(|pattern| pattern.goes_over_midnight()), [true, false, false]);
     }
 
     #[test]

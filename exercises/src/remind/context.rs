@@ -7,7 +7,7 @@ use crate::history::{History, Mark};
 use crate::id::PlanId;
 use crate::plan::{Item, Side};
 use crate::run::RunEnd;
-use crate::slots::{self, Slot, SlotRef};
+use crate::slots::{Slot, SlotRef};
 use crate::time::{Offsets, Stamp};
 use crate::today::Followed;
 use chrono::Duration;
@@ -192,7 +192,7 @@ fn being_done(history: &History, slot: SlotRef) -> bool {
 /// The slots of the days around `now`: yesterday's slots may reach over midnight.
 fn near(of: PlanInForce<'_>, now: Stamp, days: RangeInclusive<i64>, zone: &Offsets) -> Vec<Slot> {
     let days = days.map(|days| now.date() + Duration::days(days));
-    days.flat_map(|day| slots::of_day(&of.followed.plan, day, zone, of.followed.taken)).collect()
+    days.flat_map(|day| of.followed.slots_on(day, zone)).collect()
 }
 
 /// The slots that are open at `now`, with their items.

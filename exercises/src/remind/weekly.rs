@@ -5,7 +5,6 @@ use crate::alarm;
 use crate::catalogue::Sidedness;
 use crate::id::PlanId;
 use crate::plan::{Side, Weekdays};
-use crate::slots;
 use crate::time::{Offsets, Stamp};
 use chrono::{Datelike, Duration, NaiveDateTime, NaiveTime, Timelike};
 use std::collections::{BTreeMap, BTreeSet};
@@ -34,7 +33,7 @@ pub fn weekly(of: PlanInForce<'_>, now: Stamp, zone: &Offsets) -> Vec<Weekly> {
     let mut times: BTreeMap<NaiveTime, (BTreeSet<NaiveDateTime>, u32)> = BTreeMap::new();
     // A slot of yesterday may reach over midnight.
     let days = (now.date() - Duration::days(1)).iter_days().take_while(|day| *day <= plan.prescription.review);
-    for slot in days.flat_map(|day| slots::of_day(plan, day, zone, of.followed.taken)) {
+    for slot in days.flat_map(|day| of.followed.slots_on(day, zone)) {
         let Some(due) = slot.due.filter(|due| due.utc_ms >= now.utc_ms) else { continue };
         let item = plan.item(slot.slot.item).filter(|_| of.followed.history.day_off(slot.slot.day).is_none());
         let paused = |item| alarm::blocking(&of.followed.history.alarms, item, plan, of.catalogue).is_some();

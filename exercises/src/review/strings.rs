@@ -140,7 +140,9 @@ fn told_of(
     one: &ItemDay,
 ) -> impl Iterator<Item = (Place, Told)> {
     let agreed = united.logs.get(&log).and_then(|of| {
-        let taken = of.taken.iter().rfind(|taken| taken.revision == one.revision)?;
+        // Times may have been agreed again while the card was in force: those of an earlier day are the earlier ones.
+        let of_card = || of.taken.iter().filter(|taken| taken.revision == one.revision);
+        let taken = of_card().rfind(|taken| taken.day <= one.day).or_else(|| of_card().next())?;
         taken.agreed.iter().find(|(item, _)| *item == one.item).map(|(_, schedule)| schedule)
     });
     let of_plan = revisions.get(&one.revision).and_then(|plan| plan.item(one.item)).map(|item| &item.schedule);

@@ -24,11 +24,11 @@ impl Today {
 
     /// Whether it has the same content as `other`; its moment is shown to the minute.
     pub fn says_the_same(&self, other: &Today) -> bool {
-        let Today { now, head, item, string, items, questions, aftercare, alarms } = other;
+        let Today { now, head, item, string, items, questions, aftercare, alarms, try_first } = other;
         let minute = |stamp: &Stamp| (stamp.utc_ms.div_euclid(60_000), stamp.offset_s);
         minute(&self.now) == minute(now)
             && (&self.head, &self.item, &self.string, &self.items) == (head, item, string, items)
-            && (&self.questions, &self.aftercare, &self.alarms) == (questions, aftercare, alarms)
+            && (&self.questions, &self.aftercare, &self.alarms, &self.try_first) == (questions, aftercare, alarms, try_first)
     }
 }
 
@@ -52,6 +52,7 @@ mod tests {
             questions: Vec::new(),
             aftercare: Vec::new(),
             alarms: Vec::new(),
+            try_first: None,
         }
     }
 

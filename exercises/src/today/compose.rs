@@ -8,7 +8,7 @@ use crate::history::Mark;
 use crate::id::{ItemId, PlanId};
 use crate::plan::{Item, Side};
 use crate::questions;
-use crate::slots::{self, Slot};
+use crate::slots::Slot;
 use crate::time::{Offsets, Stamp};
 use chrono::NaiveDate;
 use std::borrow::Borrow;
@@ -31,6 +31,8 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
         None => spoken_of(&string, now)
             .map_or_else(|| (None, quiet(followed, &string, now, zone)), |(of, head)| (Some(of), head)),
     };
+    let idle = matches!(head, Head::Next { .. } | Head::DoneForToday { .. } | Head::DayOff { chosen: false, .. });
+    let try_first = followed.iter().filter(|_| idle).find_map(|one| try_first(one, &items, now));
     let item = of.and_then(|(plan, id)| items.iter().find(|item| (item.plan, item.item.id) == (plan, id)).cloned());
     // While an alarm pauses everything, no questions are asked.
     let asks = !matches!(head, Head::Stopped(_));
@@ -44,6 +46,7 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
         questions: in_force.flat_map(|one| questions::on_opening(&one.plan, &one.history, now)).collect(),
         aftercare: each_once(followed.iter().flat_map(|one| aftercare(one, now))),
         alarms: followed.iter().copied().flat_map(alarms).collect(),
+        try_first,
     }
 }
 
@@ -57,6 +60,15 @@ fn items_of(one: &Followed, catalogue: &Catalogue, several: bool) -> Vec<TodayIt
         Some(TodayItem { plan: one.plan.header.id, clinic, item: item.clone(), exercise, paused, takes_s, step: None })
     });
     all.collect()
+}
+
+/// The first exercise of a plan that is not paused, if nothing was done since its card was taken.
+fn try_first(one: &Followed, items: &[TodayItem], now: Stamp) -> Option<Of> {
+    let id = one.plan.header.id;
+    let untouched = one.history.runs.values().all(|run| run.started.utc_ms < one.taken.utc_ms || !run.tried());
+    let in_force = now.date() <= one.plan.prescription.review;
+    let first = items.iter().find(|item| item.plan == id && item.paused.is_none())?;
+    (untouched && in_force).then_some((id, first.item.id))
 }
 
 fn alarms(one: &Followed) -> Vec<alarm::Trouble> {
@@ -83,9 +95,9 @@ fn each_once(lines: impl Iterator<Item = crate::plan::Aftercare>) -> Vec<crate::
 fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec<(Slot, TodayKnot)> {
     let today = now.date();
     let still_open = |slot: &Slot| slot.closes.is_some_and(|closes| closes.utc_ms > now.utc_ms);
-    let yesterday = today.pred_opt().map(|day| slots::of_day(&one.plan, day, zone, one.taken)).unwrap_or_default();
+    let yesterday = today.pred_opt().map(|day| one.slots_on(day, zone)).unwrap_or_default();
     let over_midnight = yesterday.into_iter().filter(still_open);
-    let all = over_midnight.chain(slots::of_day(&one.plan, today, zone, one.taken));
+    let all = over_midnight.chain(one.slots_on(today, zone));
     all.filter_map(|slot| {
         let item: &Item = one.plan.item(slot.slot.item)?;
         let paused = items.iter().any(|i| i.plan == one.plan.header.id && i.item.id == item.id && i.paused.is_some());
@@ -160,5 +172,5 @@ fn first_due(one: &Followed, day: NaiveDate, zone: &Offsets) -> Option<Stamp> {
     if one.history.day_off(day).is_some() {
         return None;
     }
-    slots::of_day(&one.plan, day, zone, one.taken).iter().filter_map(|slot| slot.due).min()
+    one.slots_on(day, zone).iter().filter_map(|slot| slot.due).min()
 }

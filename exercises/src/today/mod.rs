@@ -7,12 +7,12 @@ mod progress;
 use crate::alarm::Trouble;
 use crate::catalogue::Exercise;
 use crate::history::{History, Mark};
-use crate::id::PlanId;
+use crate::id::{ItemId, PlanId};
 use crate::plan::{Aftercare, Item, Plan};
 use crate::questions::Question;
-use crate::slots::SlotRef;
+use crate::slots::{self, Slot, SlotRef};
 use crate::suggest::Suggestion;
-use crate::time::Stamp;
+use crate::time::{Offsets, Stamp};
 use chrono::NaiveDate;
 
 pub use compose::compose;
@@ -24,8 +24,18 @@ pub struct Followed {
     pub plan: Plan,
     /// When that revision was taken.
     pub taken: Stamp,
+    /// The plan with the schedules that the person agreed to for a later day, and the first day on which they apply.
+    pub ahead: Option<(NaiveDate, Plan)>,
     /// The history from this device's log.
     pub history: History,
+}
+
+impl Followed {
+    /// All slots whose windows open on `day`, by due time, as [`slots::of_day`] has them: with the schedules that apply on that day.
+    pub fn slots_on(&self, day: NaiveDate, zone: &Offsets) -> Vec<Slot> {
+        let later = self.ahead.as_ref().filter(|(from, _)| day >= *from).map(|(_, plan)| plan);
+        slots::of_day(later.unwrap_or(&self.plan), day, zone, self.taken)
+    }
 }
 
 /// The Now page.
@@ -48,6 +58,8 @@ pub struct Today {
     pub aftercare: Vec<Aftercare>,
     /// The alarms in force.
     pub alarms: Vec<Trouble>,
+    /// While nothing was done since a card was taken, and nothing is due: the item to try, by its plan and its number there.
+    pub try_first: Option<(PlanId, ItemId)>,
 }
 
 /// The top of the Now page.

@@ -2,9 +2,10 @@
 
 use super::*;
 use crate::alarm::Alarm;
-use crate::id::{EntryRef, ItemId, PlanId};
+use crate::id::{EntryRef, ItemId, PlanId, RunId};
 use crate::log::{Barrier, DayOffReason, Entry, Log, LogEvent};
 use crate::review::samples::{BALANCE, HOLD, PHONE, REPS, catalogue, plan, start};
+use crate::run::{HoldRecord, Run, RunEnd, Work};
 use crate::time::Offsets;
 
 fn at(day: i64, hour: i64, minute: i64) -> Stamp {
@@ -18,7 +19,7 @@ fn followed(happened: &[(Stamp, LogEvent)]) -> Followed {
     let entries =
         entries.map(|(n, (at, event))| Entry { n: n as u32 + 1, plan: plan().header.id, at: *at, event: event.clone() });
     let log = Log { id: PHONE, entries: entries.collect() };
-    Followed { plan: plan(), taken: at(0, 8, 0), history: History::fold(&log, plan().header.id) }
+    Followed { plan: plan(), taken: at(0, 8, 0), ahead: None, history: History::fold(&log, plan().header.id) }
 }
 
 fn head(happened: &[(Stamp, LogEvent)], now: Stamp) -> Head {
@@ -114,6 +115,65 @@ fn of_two_plans_the_earlier_slot_is_shown() {
     assert_eq!(today.string.len(), 6, "both plans' slots are on the day's string");
     let mine = compose(&[followed(&[]), other], &catalogue(), at(1, 9, 31), &Offsets::fixed(0));
     assert_eq!(mine.item.map(|item| item.plan), Some(plan().header.id), "the same number in the other plan is another item");
+}
+
+/// A run of the hold, outside its slots, with one hold of this length.
+fn extra_hold(started: Stamp, held_ms: u32) -> Run {
+    let item = plan().item(HOLD).expect("the sample plan has it").clone();
+    Run {
+        id: RunId(1),
+        item: item.id,
+        exercise: item.exercise,
+        rung: item.rung,
+        dose: item.dose,
+        slot: None,
+        started,
+        live: true,
+        end: RunEnd::Stopped,
+        paused_ms: 0,
+        interruptions: Vec::new(),
+        work: Work::Timed(vec![HoldRecord { side: None, held_ms }]),
+    }
+}
+
+#[test]
+fn until_something_was_done_the_first_exercise_can_be_tried_while_nothing_is_due() {
+    let page = |happened: &[(Stamp, LogEvent)], now| {
+        compose(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0)).try_first
+    };
+    let first = Some((plan().header.id, HOLD));
+    assert_eq!(page(&[], at(0, 8, 10)), first, "the card was taken ten minutes ago");
+    assert_eq!(page(&[], at(0, 19, 0)), first, "the day's last slot is over");
+    assert_eq!(page(&[], at(0, 9, 10)), None, "one is due");
+    let run = |started, held_ms| (started, LogEvent::Run(extra_hold(started, held_ms)));
+    assert_eq!(page(&[run(at(0, 8, 5), 10_000)], at(0, 8, 10)), None, "it was tried");
+    assert_eq!(page(&[run(at(0, 8, 5), 0)], at(0, 8, 10)), first, "it was given up before it began");
+    assert_eq!(page(&[run(at(-3, 8, 5), 10_000)], at(0, 8, 10)), first, "tried before this card");
+    let pain = LogEvent::Trouble { trouble: Trouble::TooMuchPain, item: Some(HOLD) };
+    let next = plan().prescription.items.iter().map(|item| item.id).find(|id| *id != HOLD);
+    assert_eq!(page(&[(at(0, 8, 5), pain)], at(0, 8, 10)), next.map(|item| (plan().header.id, item)), "the first is paused");
+    let off = LogEvent::DaysOff { from: start(), until: start(), why: DayOffReason::Ill };
+    assert_eq!(page(&[(at(0, 8, 5), off)], at(0, 8, 10)), None, "on a day off nobody is asked");
+}
+
+#[test]
+fn times_agreed_for_a_later_day_are_those_of_that_day() {
+    let mut one = followed(&[]);
+    let mut plan = one.plan.clone();
+    plan.prescription.items.retain(|item| item.id == HOLD);
+    plan.prescription.items[0].schedule.pattern = crate::plan::Pattern::At { times: vec![8 * 60 + 30, 20 * 60] };
+    one.ahead = Some((at(2, 0, 0).date(), plan));
+    let minutes = |day| {
+        let slots = one.slots_on(at(day, 0, 0).date(), &Offsets::fixed(0));
+        slots.iter().filter(|slot| slot.slot.item == HOLD).map(|slot| slot.minute / 60).collect::<Vec<_>>()
+    };
+    assert_eq!((minutes(1), minutes(2)), (vec![9, 10, 11], vec![8, 20]));
+    let evening = compose(std::slice::from_ref(&one), &catalogue(), at(1, 19, 0), &Offsets::fixed(0));
+    assert!(
+        matches!(evening.head, Head::DoneForToday { next: Some(next), .. } if next == at(2, 8, 30)),
+        "{:?}",
+        evening.head
+    );
 }
 
 #[test]

@@ -2,7 +2,7 @@
 
 use super::{Args, CommandResult};
 use crate::session::{Replays, Session};
-use actions::patient::{answering, correcting, plans, record, running, sealing, taking, today};
+use actions::patient::{answering, correcting, plans, record, refitting, running, sealing, taking, today};
 use tauri::State;
 use wire::patient;
 
@@ -28,6 +28,12 @@ pub async fn today(session: State<'_, Session>, _args: Args<patient::ShowToday>)
 #[tauri::command]
 pub async fn plan(session: State<'_, Session>, _args: Args<patient::ShowPlan>) -> CommandResult<patient::ShowPlan> {
     session.with(|folder, _| plans::pages(folder))
+}
+
+/// [`wire::patient::Refit`].
+#[tauri::command]
+pub async fn refit(session: State<'_, Session>, args: Args<patient::Refit>) -> CommandResult<patient::Refit> {
+    session.outside_sample(|folder, moment| refitting::refit(folder, moment, &args))
 }
 
 /// [`wire::patient::Begin`].

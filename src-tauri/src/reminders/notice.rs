@@ -8,7 +8,7 @@ use std::sync::Arc;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::thread;
 
-use actions::patient::due_reminder::{Choice as Chosen, Reminder};
+use actions::patient::due_reminder::{Choice as Chosen, MEETING_MINUTES, Reminder};
 use exercises::id::PlanId;
 use exercises::slots::SlotRef;
 use notify_rust::{Notification, NotificationHandle, Timeout};
@@ -20,6 +20,7 @@ const MAX_WAITING: usize = 16;
 const OPEN: &str = "open";
 const LATER: &str = "later";
 const SKIP: &str = "leave-out";
+const MEETING: &str = "meeting";
 
 /// What the person chose on a notification.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -30,6 +31,8 @@ pub enum Choice {
     Later,
     /// Skip it.
     Skip,
+    /// No reminder for the time of a meeting.
+    Meeting,
 }
 
 impl From<Choice> for Chosen {
@@ -38,6 +41,7 @@ impl From<Choice> for Chosen {
             Choice::Open => Chosen::Open,
             Choice::Later => Chosen::PutOff,
             Choice::Skip => Chosen::Skip,
+            Choice::Meeting => Chosen::Meeting,
         }
     }
 }
@@ -69,6 +73,8 @@ impl Notice {
             .action(OPEN, words.text(Key::ReminderOpen))
             .action(LATER, words.text(Key::ReminderLater))
             .action(SKIP, words.text(Key::ReminderSkip))
+            // The last one: a service that shows three buttons shows the others.
+            .action(MEETING, &words.reminder_meeting(&words.for_minutes(MEETING_MINUTES)))
             .timeout(Timeout::Milliseconds(reminder.open_ms));
         #[cfg(all(unix, not(target_os = "macos")))]
         loudness(&mut notification, reminder.light);
@@ -119,6 +125,7 @@ impl Notice {
                     "default" | OPEN => Some(Choice::Open),
                     LATER => Some(Choice::Later),
                     SKIP => Some(Choice::Skip),
+                    MEETING => Some(Choice::Meeting),
                     _ => None,
                 };
             });

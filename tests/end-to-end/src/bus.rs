@@ -7,6 +7,9 @@ use std::process::{Child, Command, Stdio};
 
 use crate::wait;
 
+/// The file with the words of the action to be chosen from the menu of a notification.
+const WANTED: &str = "wanted-action";
+
 /// The bus and the notification service; both end when it is dropped.
 pub struct Bus {
     daemon: Child,
@@ -50,6 +53,12 @@ impl Bus {
     pub fn notes(&self) -> Vec<String> {
         let text = fs::read_to_string(&self.notes).unwrap_or_default();
         text.lines().map(str::to_owned).collect()
+    }
+
+    /// Chooses the action with these words from the menu of the notifications that are shown.
+    pub fn choose(&self, words: &str) {
+        fs::write(self.notes.with_file_name(WANTED), words).expect("the desktop's folder is writable");
+        self.tell_notifier(&["context"]).expect("the notification service answers");
     }
 
     /// The output of `dunstctl`; `None` if it fails.
@@ -100,15 +109,24 @@ fn rules(folder: &Path) -> PathBuf {
     file
 }
 
-/// Settings with which the service writes each notification to a file when it is shown.
+/// Settings with which the service writes each notification to a file when it is shown, and with which its menu of actions chooses
+/// the one whose words are in [`WANTED`].
 fn settings(folder: &Path, notes: &Path) -> PathBuf {
     let script = folder.join("note-down");
     let line = format!("#!/bin/sh\nprintf '%s: %s\\n' \"$DUNST_SUMMARY\" \"$DUNST_BODY\" >> '{}'\n", notes.display());
     fs::write(&script, line).expect("the desktop's folder is writable");
     make_executable(&script);
     let file = folder.join("dunstrc");
-    let settings =
-        format!("[global]\nenable_posix_regex = true\n[note-down]\nsummary = \".*\"\nscript = {}\n", script.display());
+    let menu = folder.join("choose");
+    let wanted = folder.join(WANTED);
+    let choose = format!("#!/bin/sh\ngrep -F -e \"$(cat '{}')\" | head -n 1\n", wanted.display());
+    fs::write(&menu, choose).expect("the desktop's folder is writable");
+    make_executable(&menu);
+    let settings = format!(
+        "[global]\nenable_posix_regex = true\ndmenu = {}\n[note-down]\nsummary = \".*\"\nscript = {}\n",
+        menu.display(),
+        script.display()
+    );
     fs::write(&file, settings).expect("the desktop's folder is writable");
     file
 }

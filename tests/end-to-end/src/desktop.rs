@@ -69,6 +69,12 @@ impl Desktop {
         self.bus.tell_notifier(&["action", "0"]).expect("the notification service answers");
     }
 
+    /// Presses the button with these words on the notification.
+    #[track_caller]
+    pub fn press_on_notification(&self, words: &str) {
+        self.bus.choose(words);
+    }
+
     /// Waits until the menu of the program's tray icon has exactly these lines.
     #[track_caller]
     pub fn tray_says(&self, lines: &[&str]) {

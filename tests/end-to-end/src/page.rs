@@ -74,7 +74,7 @@ const CRAMPED: &str = r"
     }
     const box = (element) => element.getBoundingClientRect();
     const high = [...document.querySelectorAll('.bar')].filter(seen).filter((bar) => box(bar).height > innerHeight / 4);
-    const run = [...document.querySelectorAll('.run .controls button, .run .seconds, .run .foot')].filter(seen);
+    const run = [...document.querySelectorAll('.run .controls button, .run .seconds, .run .foot, .page-foot button')].filter(seen);
     const out = run.filter((element) => box(element).left < 0 || box(element).top < 0 || box(element).right > innerWidth + 1 || box(element).bottom > innerHeight + 1);
     return [...found, ...high.map((bar) => 'too high: ' + name(bar)), ...out.map((element) => 'out of sight: ' + name(element))];
 ";

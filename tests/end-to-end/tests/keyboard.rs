@@ -102,8 +102,9 @@ fn take(window: &Window, card: &str) {
 fn hold(window: &Window) {
     window.no_trap();
     press(window, "Start", "Enter", "Before you start");
-    window.tab_to("Not now");
-    window.tab_back_to("I have read this. Start");
+    window.tab_to("I have read this. Start");
+    window.tab_back_to("Not now");
+    window.tab_to("I have read this. Start");
     window.key("Space");
     window.see("Hold 1 of 1");
     window.focus_is_kept();

@@ -63,9 +63,38 @@ fn a_meeting_suppresses_reminders_until_it_is_over() {
     becomes("09:01", || window.sees("Monday, 09:01"));
     assert_eq!(desktop.notifications(), 0, "silence");
     window.press("End meeting");
-    window.see_no_more("In a meeting");
+    window.see_no_more("In a meeting until");
     desktop.notified("09:00: about");
     assert_eq!(desktop.notifications(), 1);
+}
+
+#[test]
+fn a_meeting_is_begun_and_ended_on_now_and_begun_on_a_notification() {
+    let desktop = Desktop::new();
+    prepare(&desktop);
+    let window = open(&desktop, "09:10:00");
+    desktop.notified("09:00: about");
+    window.press("1 hour");
+    window.see("In a meeting until 10:1");
+    assert!(!window.can_press("1 hour"), "one meeting at a time");
+    window.resize(360, 640);
+    window.screenshot("own-meeting-360x640");
+    whole_in_sight(&window, "Start");
+    window.press("End meeting");
+    window.see("In a meeting? No reminders for:");
+    window.see_no_more("In a meeting until");
+    desktop.press_on_notification("In a meeting: 1 hour");
+    window.see("In a meeting until 10:1");
+    whole_in_sight(&window, "Start");
+}
+
+/// Checks that the button with these words is on the first screen, above the main menu.
+#[track_caller]
+fn whole_in_sight(window: &Window, button: &str) {
+    let seen = "const box = [...document.querySelectorAll('button')].find((it) => it.textContent === arguments[0]).getBoundingClientRect();
+        const main = document.querySelector('main'); main.scrollTo(0, 0);
+        return box.top >= 0 && box.bottom <= main.getBoundingClientRect().bottom;";
+    assert_eq!(window.ask(seen, &[button.into()]), serde_json::json!(true), "{button}");
 }
 
 #[test]

@@ -47,7 +47,7 @@ pub fn ShowInfoPage(page: InfoPage, role: Role, back: impl Fn() + Copy + Send + 
                 <h1>{app.text(page.title())}</h1>
                 <Fault/>
                 {inside}
-                <button type="button" on:click=move |_| back()>{app.text(Key::Back)}</button>
+                <button type="button" data-back="" on:click=move |_| back()>{app.text(Key::Back)}</button>
             </div>
         </main>
     }

@@ -18,7 +18,7 @@ pub fn After(questions: Vec<Question>) -> impl IntoView {
             Some(Page::After(questions)) => questions.iter().skip(1).cloned().collect(),
             _ => Vec::new(),
         });
-        if rest.is_empty() { context.close() } else { context.open(Page::After(rest)) }
+        if rest.is_empty() { context.close() } else { context.replace(Page::After(rest)) }
     };
     let asked = questions.into_iter().next().map(|question| view! { <QuestionForm question then=next/> });
     view! {

@@ -1,4 +1,4 @@
-//! What to know before an exercise is done for the first time.
+//! What to know before an exercise is done for the first time, or for the first time at its level.
 
 use exercises::run::{Run, RunEnd};
 use leptos::prelude::*;
@@ -12,7 +12,7 @@ use super::{sounds, wake};
 use crate::shared::Fault;
 use crate::shared::figure::Figure;
 
-/// Precautions and signs to stop, then the steps; the button to start comes last.
+/// Precautions and signs to stop, with the pain limit, then the steps. The buttons stay at the foot of the page.
 #[component]
 pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
     let context = PatientContext::current();
@@ -21,21 +21,23 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
     let drawing =
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let change = words.change_of(&script.item, &script.exercise);
+    let limit = words.stop_above(script.item.pain_limit);
     let (plan, run) = (script.plan, script.run.clone());
     let begin = move |_| {
         sounds::unlock();
         wake::keep();
-        context.open(Page::Run(script.clone()));
+        context.replace(Page::Run(script.clone()));
     };
     let not_now = move |_| {
         let stopped = Run { end: RunEnd::Stopped, ..run.clone() };
-        context.app.request::<Checkpoint>(RunSnapshot { plan, run: stopped }, move |_| context.close());
+        context.app.request::<Checkpoint>(RunSnapshot { plan, run: stopped }, move |_| context.back());
     };
     let told = texts.map(|texts| {
         view! {
             <div class="stack-1"><p class="soft">{texts.name.clone()}</p><h1>{words.text(Key::BeforeYouBegin)}</h1></div>
             <List title=words.text(Key::Precautions) lines=texts.cautions.clone()/>
             <List title=words.text(Key::SignsToStop) lines=texts.stop_signs.clone() alarm=true/>
+            <p><strong>{limit}</strong></p>
             <Figure drawing/>
             <Steps texts change/>
         }
@@ -45,9 +47,13 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
             <div class="column stack-5">
                 {told}
                 <p class="soft">{words.text(Key::IfInDoubt)}</p>
-                <Fault/>
-                <button type="button" class="main" on:click=begin>{words.text(Key::ReadStart)}</button>
-                <button type="button" class="quiet" on:click=not_now>{words.text(Key::NotNow)}</button>
+                <div class="page-foot">
+                    <Fault/>
+                    <div class="row">
+                        <button type="button" data-back="" on:click=not_now>{words.text(Key::NotNow)}</button>
+                        <button type="button" class="main" on:click=begin>{words.text(Key::ReadStart)}</button>
+                    </div>
+                </div>
             </div>
         </main>
     }

@@ -21,7 +21,7 @@ pub fn Closing() -> impl IntoView {
                 <div class="stack">
                     <button type="button" class="main" on:click=move |_| leave(Leaving::Background)>{text(Key::ClosingKeep)}</button>
                     <button type="button" on:click=move |_| leave(Leaving::End)>{text(Key::ClosingEnd)}</button>
-                    <button type="button" class="quiet" on:click=move |_| leave(Leaving::GoOn)>{text(Key::Back)}</button>
+                    <button type="button" class="quiet" data-back="" on:click=move |_| leave(Leaving::GoOn)>{text(Key::Back)}</button>
                 </div>
             </div>
         </main>

@@ -12,6 +12,7 @@ use wire::patient::{Begin, BeginRequest, ShowToday};
 use super::page::{Page, Place};
 use super::{sounds, wake};
 use crate::shared::AppContext;
+use crate::shared::top::{self, ScrolledTo};
 
 /// The shared state of all screens of the patient's side. It lives as long as the window.
 #[derive(Clone, Copy)]
@@ -32,6 +33,10 @@ pub struct PatientContext {
     pub chosen: RwSignal<Option<SlotRef>>,
     /// The slot whose figure has already moved. Its page is redrawn as time passes, and the figure must not move again.
     moved: StoredValue<Option<SlotRef>>,
+    /// The pages that the person came through to the one that is shown, the main page first.
+    left: StoredValue<Vec<(Option<Page>, ScrolledTo)>>,
+    /// Where the page was left to which the person is returning.
+    returning: StoredValue<Option<ScrolledTo>>,
     /// Whether the person closed the day's questions until the window opens again.
     pub put_away: RwSignal<bool>,
     /// Whether the person is being asked about closing the window and the reminders.
@@ -50,6 +55,8 @@ impl PatientContext {
             page: RwSignal::new(None),
             chosen: RwSignal::new(None),
             moved: StoredValue::new(None),
+            left: StoredValue::new(Vec::new()),
+            returning: StoredValue::new(None),
             put_away: RwSignal::new(false),
             closing: RwSignal::new(false),
         }
@@ -104,6 +111,7 @@ impl PatientContext {
 
     /// Goes to a main page and closes any page that covers it.
     pub fn go(self, place: Place) {
+        self.left.set_value(Vec::new());
         self.page.set(None);
         self.app.fault.set(None);
         if place == Place::Now {
@@ -112,17 +120,43 @@ impl PatientContext {
         self.place.set(place);
     }
 
-    /// Opens a page that covers the main page.
+    /// Opens a page that covers the one that is shown; [`PatientContext::back`] returns to that one.
     pub fn open(self, page: Page) {
+        let left = (self.page.get_untracked(), top::scrolled_to());
+        self.left.update_value(|pages| pages.push(left));
+        self.replace(page);
+    }
+
+    /// Shows a page in place of the one that is shown, to which there is no way back.
+    pub fn replace(self, page: Page) {
         self.app.fault.set(None);
         self.page.set(Some(page));
     }
 
-    /// Closes the page that covers the main page.
+    /// Returns to the page from which this one was opened, at the place where it was left.
+    pub fn back(self) {
+        let left = self.left.try_update_value(Vec::pop).flatten();
+        self.return_to(left);
+    }
+
+    /// Closes all pages that cover the main page, because what they were opened for is done.
     pub fn close(self) {
+        let left = self.left.try_update_value(std::mem::take).and_then(|pages| pages.into_iter().next());
+        // On Now there is something else at the top.
+        self.return_to(left.filter(|_| self.place.get_untracked() != Place::Now));
+    }
+
+    fn return_to(self, left: Option<(Option<Page>, ScrolledTo)>) {
+        let (page, at) = left.unzip();
+        self.returning.set_value(at);
         self.app.fault.set(None);
-        self.page.set(None);
+        self.page.set(page.flatten());
         self.refresh();
+    }
+
+    /// Where the page that is now shown was left, if the person is returning to it.
+    pub fn returning(self) -> Option<ScrolledTo> {
+        self.returning.try_update_value(Option::take).flatten()
     }
 
     /// Asks whether a notification requested a slot's page, and opens it.
@@ -162,7 +196,7 @@ impl PatientContext {
         wake::keep();
         self.app.request::<Begin>(request, move |script| {
             let script = Box::new(script);
-            self.open(if script.first { Page::Cautions(script) } else { Page::Run(script) });
+            self.open(if script.cautions_first { Page::Cautions(script) } else { Page::Run(script) });
         });
     }
 

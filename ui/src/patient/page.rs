@@ -26,6 +26,8 @@ pub enum Page {
     SkipSlot(PlanId, SlotRef),
     /// Taking days off.
     DaysOff(PlanId),
+    /// Moving the times of an exercise.
+    Refit(PlanId, ItemId),
     /// Choosing an exercise outside its slots.
     Choose,
     /// How to do an exercise, in full.

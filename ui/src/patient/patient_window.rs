@@ -19,7 +19,7 @@ use super::now::{Choose, Now, SkipSlot, TakeDaysOff};
 use super::own_data::OwnData;
 use super::page::{Page, Place};
 use super::places::Places;
-use super::plan::Plan;
+use super::plan::{Plan, Refit};
 use super::record::{Correct, Record, Visit};
 use super::reminders::Reminders;
 use super::run::Run;
@@ -39,6 +39,7 @@ pub fn Patient() -> impl IntoView {
     let context = PatientContext::new(AppContext::current());
     provide_context(context);
     keep_current(context);
+    leave_with_escape();
     let words = context.app.words_shown();
     let over = move || open_page(context);
     let place = move || match context.place.get() {
@@ -77,6 +78,7 @@ fn open_page(context: PatientContext) -> Option<AnyView> {
     let page = match context.page.get()? {
         Page::SkipSlot(plan, slot) => screen(move || view! { <SkipSlot plan at=slot/> }),
         Page::DaysOff(plan) => screen(move || view! { <TakeDaysOff plan/> }),
+        Page::Refit(plan, item) => screen(move || view! { <Refit plan item/> }),
         Page::Choose => screen(move || view! { <Choose/> }),
         Page::HowTo(plan, item) => screen(move || view! { <HowTo plan item/> }),
         Page::Cautions(script) => screen(move || view! { <Cautions script/> }),
@@ -87,16 +89,15 @@ fn open_page(context: PatientContext) -> Option<AnyView> {
         Page::Card => screen(move || view! { <TakeACard/> }),
         Page::Reminders => screen(move || view! { <Reminders/> }),
         Page::OwnData => screen(move || view! { <OwnData/> }),
-        Page::Info(page) => {
-            screen(move || view! { <ShowInfoPage page role=Role::Patient back=move || context.open(Page::OwnData)/> })
-        }
+        Page::Info(page) => screen(move || view! { <ShowInfoPage page role=Role::Patient back=move || context.back()/> }),
         Page::Visit(plan) => screen(move || view! { <Visit plan/> }),
         Page::Correct(plan) => screen(move || view! { <Correct plan/> }),
     };
     Some(page)
 }
 
-/// Another place or page begins at its top, and so does the first day once its card is taken.
+/// Another place or page begins at its top, and so does the first day once its card is taken. A page to which the person returns is
+/// shown where they left it.
 fn begin_at_top(context: PatientContext, page: NodeRef<html::Main>) {
     let without_plan =
         Memo::new(move |_| context.today.with(|today| today.as_ref().is_none_or(|today| today.head == Head::NoPlan)));
@@ -109,9 +110,23 @@ fn begin_at_top(context: PatientContext, page: NodeRef<html::Main>) {
     });
     Effect::new(move || {
         context.page.track();
-        top::show();
+        match context.returning() {
+            Some(left) => top::return_to(left),
+            None => top::show(),
+        }
     });
 }
+
+/// The Escape key presses the button that leads back from the page, if it has one.
+fn leave_with_escape() {
+    let pressed = window_event_listener(ev::keydown, |event| {
+        if event.key() == "Escape" && !event.repeat() && !event.is_composing() && !event.default_prevented() {
+            top::press_back();
+        }
+    });
+    on_cleanup(move || pressed.remove());
+}
+
 /// Updates the Now page as time passes, when the shell reports a change, and for notifications.
 fn keep_current(context: PatientContext) {
     context.refresh();

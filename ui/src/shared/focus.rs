@@ -38,6 +38,21 @@ pub fn give_to(id: &str) {
     }
 }
 
+/// The name of the element that has the focus, to find it again when its page is drawn anew.
+pub fn name_of_focused() -> String {
+    let focused = document().active_element().and_then(|element| element.dyn_into().ok());
+    focused.filter(can_have_it).map(|element| name(&element)).unwrap_or_default()
+}
+
+/// Gives the focus to the element of the page with this name, without scrolling. Returns whether there is one, or none is looked for.
+pub fn give_to_named(page: &HtmlElement, wanted: &str) -> bool {
+    let found = named(page, wanted);
+    if let Some(element) = &found {
+        give(element, true);
+    }
+    found.is_some() || wanted.is_empty()
+}
+
 /// Watches over the focus for as long as the window lives.
 pub fn keep() {
     let keeper = FocusKeeper::default();
@@ -139,10 +154,15 @@ impl FocusTarget {
     }
 
     fn drawn_anew(&self, page: &HtmlElement) -> Option<HtmlElement> {
-        let all = page.query_selector_all(KINDS).ok()?;
-        let mut all = (0..all.length()).filter_map(|place| all.item(place)?.dyn_into::<HtmlElement>().ok());
-        all.find(|element| !self.name.is_empty() && name(element) == self.name && is_there(element) && !is_off(element))
+        named(page, &self.name)
     }
+}
+
+/// The first element of the page with this name that can take the focus.
+fn named(page: &HtmlElement, wanted: &str) -> Option<HtmlElement> {
+    let all = page.query_selector_all(KINDS).ok()?;
+    let mut all = (0..all.length()).filter_map(|place| all.item(place)?.dyn_into::<HtmlElement>().ok());
+    all.find(|element| !wanted.is_empty() && name(element) == wanted && is_there(element) && !is_off(element))
 }
 
 /// Its words, and those at the head of its part of the page: enough to know it again.

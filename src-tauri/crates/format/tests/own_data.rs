@@ -124,7 +124,7 @@ fn written(plan: Plan) -> BTreeMap<&'static str, Vec<u8>> {
     let log = Log { id: LOG, entries: entries.collect() };
     let history = History::fold(&log, plan.header.id);
     let agreed = history.taken[0].agreed.clone();
-    let followed = Followed { plan: plan.with_schedules(&agreed), taken: at(8, 40), history };
+    let followed = Followed { plan: plan.with_schedules(&agreed), taken: at(8, 40), ahead: None, history };
     let revisions = BTreeMap::from([(plan.header.revision, plan)]);
     let catalogue = format::catalogue::embedded().expect("the shipped catalogue");
     let days = vec![ItemDay {

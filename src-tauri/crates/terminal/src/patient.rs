@@ -4,12 +4,11 @@ use crate::Done;
 use crate::args::{Args, Correct, Patient};
 use crate::out::Out;
 use actions::patient::taking::{self, CheckedCard};
-use actions::patient::{correcting, import_runs, sealing, today};
+use actions::patient::{correcting, import_runs, refitting, sealing, today};
 use actions::zone::{self, Tz};
 use actions::{ActionResult, Clock, DataFolder, Moment, platform};
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use exercises::id::PlanId;
-use exercises::slots;
 use exercises::time::Stamp;
 use serde_json::json;
 use std::path::Path;
@@ -26,7 +25,7 @@ pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, ou
         Patient::Record { runs } => record(args, which, runs, &moment, out),
         Patient::Now => now(args, &moment, out),
         Patient::Summary { from, until, note, out: path, frames } => {
-            let mut folder = DataFolder::open(&args.home(), false)?;
+            let mut folder = open(args, &moment)?;
             let plan = actions::patient::plans::one(&folder, which)?.plan().header.id;
             let request = SealRequest { plan, from: *from, until: *until, note: note.clone() };
             let saved = match frames {
@@ -39,6 +38,15 @@ pub fn run(args: &Args, which: Option<PlanId>, what: &Patient, clock: &Clock, ou
         Patient::Correct(what) => correct(args, which, what, &moment, out),
         Patient::DeviceCommand(what) => crate::device::run(args, which, what, &moment, out),
     }
+}
+
+/// Opens the data folder. Times that were agreed to for today or before apply from now on.
+pub(crate) fn open(args: &Args, moment: &Moment) -> ActionResult<DataFolder> {
+    let mut folder = DataFolder::open(&args.home(), false)?;
+    if folder.role() == Some(Role::Patient) {
+        refitting::settle(&mut folder, moment)?;
+    }
+    Ok(folder)
 }
 
 fn accept(args: &Args, card: &Path, moment: &Moment, out: &mut Out) -> Done {
@@ -119,7 +127,7 @@ fn slots(args: &Args, which: Option<PlanId>, from: NaiveDate, days: u16, place: 
     let around = from.and_hms_opt(12, 0, 0).unwrap_or_default().and_utc().timestamp();
     let offsets = zone::offsets(place, around);
     for day in from.iter_days().take(days.into()) {
-        for slot in slots::of_day(one.plan(), day, &offsets, one.followed.taken) {
+        for slot in one.followed.slots_on(day, &offsets) {
             let (due, closes) = (slot.due.map(instant), slot.closes.map(instant));
             out.say(
                 |words| match (&due, &closes) {
@@ -147,14 +155,14 @@ fn record(args: &Args, which: Option<PlanId>, runs: &Path, moment: &Moment, out:
     let name = runs.display().to_string();
     let bytes = platform::read(runs, format::runs_file::MAX_BYTES)?;
     let entries = format::text(&bytes).and_then(format::runs_file::read).map_err(platform::not_understood(&name))?;
-    let mut folder = DataFolder::open(&args.home(), false)?;
+    let mut folder = open(args, moment)?;
     let recorded = import_runs::record(&mut folder, which, &moment.zone, &name, &entries)?;
     out.say(|_| format!("{recorded}"), || json!({ "recorded": recorded }));
     Ok(true)
 }
 
 fn now(args: &Args, moment: &Moment, out: &mut Out) -> Done {
-    let folder = DataFolder::open(&args.home(), false)?;
+    let folder = open(args, moment)?;
     let page = today::page(&folder, moment)?;
     out.say(
         |words| {

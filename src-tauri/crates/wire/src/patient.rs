@@ -64,6 +64,19 @@ pub struct PlanPage {
     pub exercises: Vec<Exercise>,
     /// Items that are paused by an alarm.
     pub paused: Vec<(ItemId, Trouble)>,
+    /// The plan with the schedules agreed to for a later day, and the first day on which they apply.
+    pub ahead: Option<(NaiveDate, Plan)>,
+}
+
+/// A request to move the times of one item.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct RefitRequest {
+    /// The plan.
+    pub plan: PlanId,
+    /// Its item.
+    pub item: ItemId,
+    /// The new schedule: on the same days and as often as on the card.
+    pub schedule: Schedule,
 }
 
 /// A request to begin a run of an item.
@@ -88,8 +101,8 @@ pub struct RunScript {
     pub exercise: Exercise,
     /// The item's side, limits and note.
     pub item: exercises::plan::Item,
-    /// Whether it is the first run of this exercise: cautions come first.
-    pub first: bool,
+    /// Whether the precautions come first: they were not read yet, or were read for another level.
+    pub cautions_first: bool,
     /// For balance: the person's own medians over the last seven days, by place of the phone and leg.
     pub own: Vec<exercises::history::OwnMedian>,
 }

@@ -33,6 +33,8 @@ macro_rules! commands {
                 ShowToday = today(()) -> Today;
                 /// The Plan page.
                 ShowPlan = plan(()) -> Vec<PlanPage>;
+                /// Move the times of an item, from tomorrow.
+                Refit = refit(RefitRequest) -> Vec<PlanPage>;
                 /// Begin a run.
                 Begin = begin(BeginRequest) -> RunScript;
                 /// Log the progress of a run.

@@ -29,8 +29,6 @@ struct KindTexts {
     sentence: Sentence,
     /// The same for the fields that are rarely changed; `None` if there are no such fields.
     seldom_sentence: Option<Sentence>,
-    /// The names of a movement's three beats: outward, staying, back.
-    movement: [Key; 3],
 }
 
 /// A part of the sentence for a dose.
@@ -46,7 +44,10 @@ pub enum DosePart {
 /// in no text.
 const MARK: u32 = 0xE000;
 
+/// The names of a movement's three beats: outward, staying, back.
 const MOVEMENT: [Key; 3] = [Key::BeatGo, Key::BeatHold, Key::BeatReturn];
+/// The same for a movement that goes up.
+const UPWARD: [Key; 3] = [Key::BeatUp, Key::BeatHold, Key::BeatDown];
 
 const HOLD: KindTexts = KindTexts {
     fields: &[(Repetitions, Key::DoseHolds), (HoldSeconds, Key::DoseHoldSeconds), (RestSeconds, Key::DoseRest)],
@@ -62,7 +63,6 @@ const HOLD: KindTexts = KindTexts {
         _ => String::new(),
     },
     seldom_sentence: None,
-    movement: MOVEMENT,
 };
 
 const BALANCE: KindTexts = KindTexts {
@@ -76,7 +76,6 @@ const BALANCE: KindTexts = KindTexts {
         _ => String::new(),
     },
     seldom_sentence: None,
-    movement: MOVEMENT,
 };
 
 const REPS: KindTexts = KindTexts {
@@ -104,7 +103,6 @@ const REPS: KindTexts = KindTexts {
         }
         _ => String::new(),
     }),
-    movement: MOVEMENT,
 };
 
 const fn texts(kind: Kind) -> &'static KindTexts {
@@ -174,9 +172,9 @@ impl Words {
         say(self, number, of)
     }
 
-    /// "Go", "Hold", "Return".
-    pub fn beat(self, kind: Kind, beat: Beat) -> &'static str {
-        let [up, keep, down] = texts(kind).movement;
+    /// "Go", "Hold", "Return", or for a movement that `moves_up` "Up", "Hold", "Down".
+    pub fn beat(self, moves_up: bool, beat: Beat) -> &'static str {
+        let [up, keep, down] = if moves_up { UPWARD } else { MOVEMENT };
         self.text(match beat {
             Beat::Up => up,
             Beat::Keep => keep,
@@ -240,6 +238,14 @@ mod tests {
             said(reps, true).collect::<String>(),
             "Each repetition: [2] seconds concentric, [1] second hold, [3] seconds eccentric"
         );
+    }
+
+    #[test]
+    fn a_movement_that_goes_up_is_called_so() {
+        let beats = |words: Words, moves_up| [Beat::Up, Beat::Keep, Beat::Down].map(|beat| words.beat(moves_up, beat));
+        assert_eq!(beats(Words::new(Locale::En), true), ["Up", "Hold", "Down"]);
+        assert_eq!(beats(Words::new(Locale::En), false), ["Go", "Hold", "Return"]);
+        assert_eq!(beats(Words::new(Locale::Es), true), ["Suba", "Mantenga", "Baje"]);
     }
 
     #[test]

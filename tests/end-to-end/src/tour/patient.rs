@@ -17,6 +17,8 @@ impl Tour<'_> {
             window.press("Take days off");
             keep("leave-out-days");
             window.press("Back");
+            window.see("Why skip it?");
+            window.press("Back");
         }
         window.press("Plan");
         keep("plan");

@@ -12,9 +12,9 @@ use super::preview::Preview;
 use crate::patient::context::PatientContext;
 use crate::shared::{file, screen};
 
-/// Reads a card and shows its preview before it is taken. `title` is the heading of the form.
+/// Reads a card and shows its preview before it is taken. `title` is the heading of the form, `children` is shown below it.
 #[component]
-pub fn CardForm(title: Key) -> impl IntoView {
+pub fn CardForm(title: Key, children: ChildrenFn) -> impl IntoView {
     let context = PatientContext::current();
     let text = move |key| context.app.text(key);
     let typed = RwSignal::new(String::new());
@@ -46,7 +46,10 @@ pub fn CardForm(title: Key) -> impl IntoView {
         }
     };
     move || match read.get() {
-        None => screen(move || view! { <h1>{text(title)}</h1><div class="stack">{form()}</div> }),
+        None => {
+            let children = children.clone();
+            screen(move || view! { <h1>{text(title)}</h1><div class="stack">{form()}</div>{children()} })
+        }
         Some(preview) => screen(move || view! { <Preview preview back=move || read.set(None)/> }),
     }
 }

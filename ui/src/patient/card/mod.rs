@@ -9,3 +9,4 @@ mod window_of_day;
 
 pub use form::CardForm;
 pub use take_a_card::TakeACard;
+pub use window_of_day::WindowOfDay;

@@ -11,7 +11,7 @@ use super::item::CardItem;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Place;
 
-/// Everything on the card in plain words, the times to agree on, and the button that starts the plan.
+/// Everything on the card in plain words, the times to agree on, and, always in sight, the button that starts the plan.
 #[component]
 pub fn Preview(preview: CardPreview, back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let context = PatientContext::current();
@@ -53,8 +53,10 @@ pub fn Preview(preview: CardPreview, back: impl Fn() + Copy + Send + 'static) ->
             })}
             <p>{words.text(Key::RemindersAhead)}</p>
             <p class="small soft">{words.text(Key::WhoPhotographs)}</p>
-            <button type="button" class="main" disabled=context.app.busy on:click=take>{words.text(Key::StartPlan)}</button>
-            <button type="button" class="quiet" on:click=move |_| back()>{words.text(Key::UseAnotherCard)}</button>
+            <div class="page-foot row">
+                <button type="button" data-back="" on:click=move |_| back()>{words.text(Key::UseAnotherCard)}</button>
+                <button type="button" class="main" disabled=context.app.busy on:click=take>{words.text(Key::StartPlan)}</button>
+            </div>
         </div>
     }
 }

@@ -15,8 +15,9 @@ pub fn TakeACard() -> impl IntoView {
         <main class="screen">
             <div class="column stack-5">
                 <Fault/>
-                <CardForm title=Key::AddNewCard/>
-                <button type="button" class="quiet" on:click=move |_| context.close()>{context.app.text(Key::Back)}</button>
+                <CardForm title=Key::AddNewCard>
+                    <button type="button" class="quiet" data-back="" on:click=move |_| context.back()>{context.app.text(Key::Back)}</button>
+                </CardForm>
             </div>
         </main>
     }

@@ -17,12 +17,12 @@ pub fn HowTo(plan: PlanId, item: ItemId) -> impl IntoView {
         .with_untracked(|today| today.as_ref()?.items.iter().find(|one| one.plan == plan && one.item.id == item).cloned());
     let texts = found.as_ref().and_then(|found| found.exercise.text(words.lang()).cloned());
     let told = found.zip(texts).map(|(found, texts)| view! { <InFull found texts/> });
-    let back = move |_| context.close();
+    let back = move |_| context.back();
     view! {
         <main class="screen">
             <div class="column stack-5">
                 {told}
-                <button type="button" on:click=back>{words.text(Key::Back)}</button>
+                <button type="button" data-back="" on:click=back>{words.text(Key::Back)}</button>
             </div>
         </main>
     }

@@ -37,7 +37,7 @@ pub fn Choose() -> impl IntoView {
                 <div class="stack-1"><h1>{words.text(Key::WhichOne)}</h1><p class="soft">{words.text(Key::ExtraWhat)}</p></div>
                 <Fault/>
                 <ul class="choices">{items.into_iter().map(row).collect_view()}</ul>
-                <button type="button" class="quiet" on:click=move |_| context.close()>{words.text(Key::Back)}</button>
+                <button type="button" class="quiet" data-back="" on:click=move |_| context.back()>{words.text(Key::Back)}</button>
             </div>
         </main>
     }

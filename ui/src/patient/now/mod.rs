@@ -4,6 +4,7 @@ mod aftercare;
 mod choose;
 mod days_off;
 mod head;
+mod meeting;
 mod message;
 mod next_step;
 mod now_page;
@@ -12,6 +13,7 @@ mod question;
 mod silence;
 mod skip;
 mod tray_hint;
+mod try_first;
 
 pub use choose::Choose;
 pub use days_off::TakeDaysOff;

@@ -5,9 +5,11 @@ use words::Key;
 
 use super::aftercare::Lines;
 use super::head::HeadOf;
+use super::meeting::{MeetingNow, can_be_in_meeting};
 use super::question::OneQuestion;
 use super::silence::Silence;
 use super::tray_hint::TrayHint;
+use super::try_first::TryFirst;
 use crate::patient::card::CardForm;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
@@ -21,13 +23,16 @@ pub fn Now() -> impl IntoView {
     let context = PatientContext::current();
     let text = move |key| context.app.text(key);
     let no_plan = Memo::new(move |_| context.has_no_plan());
+    let meeting = can_be_in_meeting(context);
     let day = move || {
         context.today.get().map(|today| {
             let can = today.items.iter().any(|item| item.paused.is_none());
             view! {
                 <div class="now-head">
                     <HeadOf today=today.clone()/>
+                    <TryFirst today=today.clone()/>
                     <OneQuestion questions=today.questions.clone()/>
+                    <MeetingNow wanted=meeting/>
                 </div>
                 <div class="now-day">
                     <DayString today=today.clone()/>
@@ -40,7 +45,11 @@ pub fn Now() -> impl IntoView {
         })
     };
     let page = move || {
-        if no_plan.get() { view! { <CardForm title=Key::AddCardTitle/><OfferSample/> }.into_any() } else { day.into_any() }
+        if no_plan.get() {
+            view! { <CardForm title=Key::AddCardTitle><OfferSample/></CardForm> }.into_any()
+        } else {
+            day.into_any()
+        }
     };
     view! { <div class="column stack-5 now"><Fault/><Silence/>{page}<Show when=move || !no_plan.get() && !context.is_sample()><TrayHint/></Show></div> }
 }

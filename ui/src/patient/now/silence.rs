@@ -6,7 +6,7 @@ use words::Key;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 
-/// One line, with a button to end a meeting and the way to all reminder settings; empty if reminders are not suppressed.
+/// One line, with a button to end a meeting or else the way to all reminder settings; empty if reminders are not suppressed.
 #[component]
 pub fn Silence() -> impl IntoView {
     let context = PatientContext::current();
@@ -15,21 +15,25 @@ pub fn Silence() -> impl IntoView {
     let meeting = Memo::new(move |_| {
         context.reminders.with(|reminders| reminders.as_ref().is_some_and(|reminders| reminders.meeting_until.is_some()))
     });
-    let end = move || {
-        meeting.get().then(|| {
-            view! {
-                <button type="button" class="quiet" disabled=context.app.busy on:click=move |_| context.meeting(None)>
-                    {words.text(Key::MeetingEnd)}
-                </button>
-            }
-        })
+    let button = move || {
+        match meeting.get() {
+        true => view! {
+            <button type="button" class="quiet" disabled=context.app.busy on:click=move |_| context.meeting(None)>
+                {words.text(Key::MeetingEnd)}
+            </button>
+        }
+        .into_any(),
+        false => view! {
+            <button type="button" class="quiet" on:click=move |_| context.open(Page::Reminders)>{words.text(Key::RemindersTitle)}</button>
+        }
+        .into_any(),
+    }
     };
     let shown = move || {
         said.get().map(|line| {
             view! {
                 <p>{line}</p>
-                {end}
-                <button type="button" class="quiet" on:click=move |_| context.open(Page::Reminders)>{words.text(Key::RemindersTitle)}</button>
+                {button}
             }
         })
     };

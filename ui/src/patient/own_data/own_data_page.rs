@@ -7,7 +7,7 @@ use super::erase::Erase;
 use super::save::Save;
 use crate::pages::PageLinks;
 use crate::patient::context::PatientContext;
-use crate::patient::page::{Page, Place};
+use crate::patient::page::Page;
 use crate::shared::Fault;
 use crate::shared::language::LanguageChoice;
 
@@ -25,7 +25,7 @@ pub fn OwnData() -> impl IntoView {
                 <Save/>
                 <Erase/>
                 <PageLinks open=move |page| context.open(Page::Info(page))/>
-                <button type="button" class="quiet" on:click=move |_| context.go(Place::Record)>{text(Key::Back)}</button>
+                <button type="button" class="quiet" data-back="" on:click=move |_| context.back()>{text(Key::Back)}</button>
             </div>
         </main>
     }

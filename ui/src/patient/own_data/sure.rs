@@ -28,7 +28,7 @@ pub fn Sure(keep: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     view! {
         <div class="sure stack" node_ref=all role="group" aria-labelledby="erase-ask">
             <p id="erase-ask"><strong>{words.text(Key::EraseAsk)}</strong></p>
-            <button type="button" node_ref=first on:click=move |_| keep()>{words.text(Key::EraseKeep)}</button>
+            <button type="button" node_ref=first data-back="" on:click=move |_| keep()>{words.text(Key::EraseKeep)}</button>
             <button type="button" class="alarm" disabled=context.app.busy on:click=erase>{words.text(Key::EraseSure)}</button>
         </div>
     }

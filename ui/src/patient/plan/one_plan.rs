@@ -14,12 +14,14 @@ use crate::patient::page::Page;
 pub fn OnePlan(page: PlanPage) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
-    let PlanPage { plan, fingerprint, exercises, paused } = page;
+    let PlanPage { plan, fingerprint, exercises, paused, ahead } = page;
     let id = plan.header.id;
     let items = plan.prescription.items.iter().map(|item| {
         let exercise = exercises.iter().find(|exercise| exercise.id == item.exercise).cloned();
         let paused = paused.iter().find(|(held, _)| *held == item.id).map(|(_, trouble)| *trouble);
-        view! { <PlanItem plan=plan.clone() item=item.clone() exercise paused/> }
+        let ahead = ahead.as_ref().and_then(|(from, plan)| Some((*from, plan.item(item.id)?.schedule.clone())));
+        let ahead = ahead.filter(|(_, schedule)| *schedule != item.schedule);
+        view! { <PlanItem plan=plan.clone() item=item.clone() exercise paused ahead/> }
     });
     let items = items.collect_view();
     view! {

@@ -12,7 +12,7 @@ use crate::patient::context::PatientContext;
 use crate::shared::chart::StanceView;
 use crate::shared::width::column_width;
 
-/// A chart for each set of conditions, with a verdict in words for each leg.
+/// A chart for each set of conditions, with a verdict in words for each leg for which there is one.
 #[component]
 pub fn Balance(page: RecordPage, review: Review) -> impl IntoView {
     let words = PatientContext::current().app.words();
@@ -24,7 +24,10 @@ pub fn Balance(page: RecordPage, review: Review) -> impl IntoView {
         let charts = all.into_iter().map(|group| {
             let title = words.stance_conditions(&group, names);
             let legs = group.legs.iter().map(|series| {
-                view! { <p><strong>{words.stand_on(series.leg)}": "</strong>{words.stance(series).line(words)}</p> }
+                let found = words.stance(series);
+                (!found.not_enough_data).then(|| {
+                    view! { <p><strong>{words.stand_on(series.leg)}": "</strong>{found.line(words)}</p> }
+                })
             });
             let legs = legs.collect_view();
             view! { <section class="stack-1"><h3>{title.clone()}</h3>{legs}<StanceView chart=stance(&group, &axis) label=title/></section> }

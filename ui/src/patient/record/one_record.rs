@@ -3,7 +3,7 @@
 use exercises::review::Review;
 use leptos::prelude::*;
 use wire::patient::RecordPage;
-use words::Key;
+use words::{Key, Words};
 
 use super::balance::Balance;
 use super::scores::Scores;
@@ -26,12 +26,16 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
     let record = match page.review.clone().filter(has_begun) {
         None if page.later.is_some() => ().into_any(),
         None => view! { <p>{words.text(Key::NothingYet)}</p> }.into_any(),
-        Some(review) => view! {
-            <Strings page=page.clone() review=review.clone()/>
-            <Balance page=page.clone() review=review.clone()/>
-            <Scores page=page.clone() review/>
+        Some(review) => {
+            let few = lacks_data(&review, words).then(|| view! { <p class="soft">{words.text(Key::RecordFewData)}</p> });
+            view! {
+                <Strings page=page.clone() review=review.clone()/>
+                {few}
+                <Balance page=page.clone() review=review.clone()/>
+                <Scores page=page.clone() review/>
+            }
+            .into_any()
         }
-        .into_any(),
     };
     let behind =
         page.later.map(|later| view! { <p><strong>{words.clock_is_behind(later.date(), page.offer.1)}</strong></p> });
@@ -44,6 +48,14 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
             <button type="button" class="quiet" on:click=move |_| context.open(Page::Correct(id))>{words.text(Key::CorrectOpen)}</button>
         </section>
     }
+}
+
+/// Whether there is not enough data for a verdict on one of the charts, which then shows none.
+fn lacks_data(review: &Review, words: Words) -> bool {
+    let stance = review.balance.iter().map(|series| words.stance(series));
+    let pain = review.pain.iter().map(|series| words.pain(series));
+    let activities = review.activities.iter().map(|series| words.activity_change(&series.change));
+    stance.chain(pain).chain(activities).any(|found| found.not_enough_data)
 }
 
 /// Whether there is anything to show: a slot that is over, an extra session, a balance trial, or a rating.

@@ -10,7 +10,6 @@ use words::Key;
 use super::frames::Frames;
 use super::period::Period;
 use crate::patient::context::PatientContext;
-use crate::patient::page::Place;
 use crate::shared::Fault;
 
 /// The period, the contents, the button that saves an encrypted summary, and the same as codes.
@@ -46,7 +45,7 @@ pub fn Visit(plan: PlanId) -> impl IntoView {
                 <Fault/>
                 {form}
                 {told}
-                <button type="button" class="quiet" on:click=move |_| context.go(Place::Record)>{words.text(Key::Back)}</button>
+                <button type="button" class="quiet" data-back="" on:click=move |_| context.back()>{words.text(Key::Back)}</button>
             </div>
         </main>
     }

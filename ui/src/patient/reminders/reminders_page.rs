@@ -33,7 +33,7 @@ pub fn Reminders() -> impl IntoView {
                 <Show when=move || known.get()><Meeting/><Quiet/></Show>
                 <Calendar/>
                 <WhileClosed/>
-                <button type="button" class="quiet" on:click=move |_| context.close()>{words.text(Key::Back)}</button>
+                <button type="button" class="quiet" data-back="" on:click=move |_| context.back()>{words.text(Key::Back)}</button>
             </div>
         </main>
     }

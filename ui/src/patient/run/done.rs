@@ -32,7 +32,7 @@ pub fn Done(script: Box<RunScript>) -> impl IntoView {
         _ => None,
     };
     let go_on = move |_| match driver.questions.get_untracked() {
-        Some(questions) if !questions.is_empty() => context.open(Page::After(questions)),
+        Some(questions) if !questions.is_empty() => context.replace(Page::After(questions)),
         _ => context.close(),
     };
     let saved = move || driver.questions.get().is_some();

@@ -26,7 +26,8 @@ pub fn Guided(
         script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
     let pose = Signal::derive(move || driver.view.get().pose);
     let mirrored = Memo::new(move |_| driver.view.get().part.side == Some(BodySide::Left));
-    let title = Memo::new(move |_| title(&driver.view.get(), words));
+    let moves_up = script.exercise.poses.moves_up();
+    let title = Memo::new(move |_| title(&driver.view.get(), moves_up, words));
     let part = Memo::new(move |_| part(&driver.view.get(), words));
     view! {
         <main class="screen run">
@@ -49,7 +50,7 @@ pub fn Guided(
 }
 
 /// The current phase, in a few words.
-fn title(view: &GuideView, words: Words) -> String {
+fn title(view: &GuideView, moves_up: bool, words: Words) -> String {
     let key = match view.phase {
         Phase::Waiting => Key::WhenReady,
         Phase::CountIn => Key::GetReady,
@@ -58,7 +59,7 @@ fn title(view: &GuideView, words: Words) -> String {
         Phase::Resting => Key::Rest,
         Phase::Paused { slept: false } => Key::Paused,
         Phase::Paused { slept: true } => Key::PausedAsleep,
-        Phase::Beat(beat) => return words.beat(view.kind, beat).to_owned(),
+        Phase::Beat(beat) => return words.beat(moves_up, beat).to_owned(),
         Phase::Trial | Phase::Settling => Key::TouchWhenDown,
         Phase::Ended(_) => Key::Done,
     };

@@ -20,7 +20,7 @@ pub fn RepsRun(script: Box<RunScript>, something_wrong: impl Fn() + Copy + Send 
     view! { <Guided script something_wrong pressed><RunStringView going/><Count/></Guided> }
 }
 
-/// A button to mark a repetition as failed, and to undo that.
+/// A button to mark a repetition as failed, and to undo that. It keeps its place, and is not seen before the first repetition.
 #[component]
 fn Failed() -> impl IntoView {
     let words = AppContext::current().words();
@@ -28,7 +28,7 @@ fn Failed() -> impl IntoView {
     let failed = Memo::new(move |_| (driver.view.get().controls.failed, driver.view.get().marked));
     let tap = move || words.text(if failed.get().1 { Key::RepetitionFailedUndo } else { Key::RepetitionFailed });
     view! {
-        <button type="button" class="failed" disabled=move || !failed.get().0 on:click=move |_| driver.press(Press::Failed)>{tap}</button>
+        <button type="button" class="failed" class:not-yet=move || !failed.get().0 disabled=move || !failed.get().0 on:click=move |_| driver.press(Press::Failed)>{tap}</button>
     }
 }
 

@@ -65,7 +65,7 @@ fn CannotBeGuided() -> impl IntoView {
         <main class="screen">
             <div class="column stack-5">
                 <p role="alert">{context.app.text(Key::CannotBeGuided)}</p>
-                <button type="button" on:click=move |_| context.close()>{context.app.text(Key::Back)}</button>
+                <button type="button" data-back="" on:click=move |_| context.close()>{context.app.text(Key::Back)}</button>
             </div>
         </main>
     }

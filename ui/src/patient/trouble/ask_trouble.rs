@@ -22,10 +22,10 @@ pub fn AskTrouble(during: Option<(PlanId, ItemId)>) -> impl IntoView {
         let item = during.map(|(_, item)| item);
         match plan {
             // Without a plan there is nothing to pause and no clinic to inform; the advice is the same.
-            None => context.open(Page::Advice(trouble)),
+            None => context.replace(Page::Advice(trouble)),
             Some(plan) => context.app.request::<RaiseTrouble>(TroubleRequest { plan, trouble, item }, move |today| {
                 context.show(today);
-                context.open(Page::Advice(trouble));
+                context.replace(Page::Advice(trouble));
             }),
         }
     };
@@ -38,7 +38,7 @@ pub fn AskTrouble(during: Option<(PlanId, ItemId)>) -> impl IntoView {
         }
     };
     move || match chosen.get() {
-        None => screen(move || view! { <TroubleList chose nothing=move || context.close()/> }),
+        None => screen(move || view! { <TroubleList chose nothing=move || context.back()/> }),
         Some(trouble) => {
             screen(move || view! { <Which chose=move |item| raise(trouble, item) back=move || chosen.set(None)/> })
         }

@@ -21,7 +21,7 @@ pub fn During(
         stop();
         context.app.request::<RaiseTrouble>(TroubleRequest { plan, trouble, item: Some(item) }, move |today| {
             context.show(today);
-            context.open(Page::Advice(trouble));
+            context.replace(Page::Advice(trouble));
         });
     };
     view! { <TroubleList chose nothing/> }

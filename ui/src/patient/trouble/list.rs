@@ -27,7 +27,7 @@ pub fn TroubleList(
                 <div class="stack-2"><h1>{words.text(Key::WhatIsWrong)}</h1><p>{words.text(Key::UrgentAnyway)}</p></div>
                 <Fault/>
                 <div class="choices">{all}</div>
-                <button type="button" on:click=move |_| nothing()>{words.text(Key::NothingIsWrong)}</button>
+                <button type="button" data-back="" on:click=move |_| nothing()>{words.text(Key::NothingIsWrong)}</button>
             </div>
         </main>
     }

@@ -30,7 +30,7 @@ pub fn Which(
                     {items.collect_view()}
                     <button type="button" disabled=busy on:click=move |_| chose(None)>{words.text(Key::NotDuringOne)}</button>
                 </div>
-                <button type="button" class="quiet" on:click=move |_| back()>{words.text(Key::Back)}</button>
+                <button type="button" class="quiet" data-back="" on:click=move |_| back()>{words.text(Key::Back)}</button>
             </div>
         </main>
     }

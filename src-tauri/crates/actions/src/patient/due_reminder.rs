@@ -11,7 +11,11 @@ use exercises::log::{Barrier, LogEvent};
 use exercises::slots::SlotRef;
 use exercises::time::Stamp;
 use wire::Failure;
+use wire::device::MeetingRequest;
 use wire::patient::{SkipRequest, SlotRequest};
+
+/// Length of the meeting that can be begun on a reminder, in minutes.
+pub const MEETING_MINUTES: u16 = 60;
 
 /// A reminder to show now.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -39,6 +43,8 @@ pub enum Choice {
     PutOff,
     /// Skip it, without giving a reason.
     Skip,
+    /// No reminder for the next [`MEETING_MINUTES`].
+    Meeting,
 }
 
 /// The reminder to show at this moment, if any. Logs that it is shown.
@@ -70,6 +76,9 @@ pub fn choose(folder: &mut DataFolder, moment: &Moment, reminder: &Reminder, cho
         }
         Choice::PutOff => today::put_off(folder, moment, &SlotRequest { plan, slot }),
         Choice::Skip => today::skip(folder, moment, &SkipRequest { plan, slot, reason: Barrier::RatherNotSay }),
+        Choice::Meeting => {
+            return reminders::meeting(folder, moment, MeetingRequest { minutes: Some(MEETING_MINUTES) }).map(drop);
+        }
     };
     match done {
         Ok(_) | Err(Failure::NoSuchSlot) => Ok(()),

@@ -1,5 +1,6 @@
 //! The plans followed on this device, read from its database.
 
+use super::times_ahead;
 use crate::{ActionResult, DataFolder, refuse};
 use exercises::catalogue::{Catalogue, Exercise};
 use exercises::history::History;
@@ -81,6 +82,11 @@ pub(crate) struct OpenedCard {
 }
 
 impl PlanCache {
+    /// Forgets what the plans add up to, because something else than an entry or a card changed them.
+    pub(crate) fn forget_plans(&mut self) {
+        self.plans = None;
+    }
+
     /// Adds a card that was checked before it was taken.
     pub(crate) fn add_opened(&mut self, card: OpenedCard) {
         self.opened.push(card);
@@ -184,12 +190,16 @@ fn followed(folder: &DataFolder, mut cards: Vec<&OpenedCard>, log: &Log) -> Acti
     let history = History::fold(log, newest.plan.header.id);
     let agreed = history.taken.last().map(|taken| taken.agreed.clone()).unwrap_or_default();
     let plan = stepped(newest.plan.with_schedules(&agreed), &history, taken);
+    let ahead = times_ahead::of_card(folder, &newest.plan.header)?.map(|(from, agreed)| {
+        let card = newest.plan.with_schedules(&agreed).prescription.items;
+        (from, plan.with_schedules(&card.into_iter().map(|item| (item.id, item.schedule)).collect::<Vec<_>>()))
+    });
     Ok(FollowedPlan {
         verify_key: newest.verify_key,
         recipient: newest.recipient,
         secret: newest.pairing_secret.clone(),
         revisions,
-        followed: Followed { plan, taken, history },
+        followed: Followed { plan, taken, ahead, history },
         catalogue,
         log: log.id,
     })
@@ -234,6 +244,7 @@ pub fn pages(folder: &DataFolder) -> ActionResult<Vec<PlanPage>> {
             paused: paused.collect(),
             fingerprint: vault::fingerprint(&one.verify_key, &one.recipient),
             exercises: one.exercises(),
+            ahead: one.followed.ahead.clone(),
             plan: one.followed.plan.clone(),
         }
     });

@@ -4,7 +4,7 @@ use super::plans::{self, FollowedPlan, append};
 use super::record;
 use crate::{ActionResult, DataFolder, Moment};
 use exercises::alarm;
-use exercises::history::Mark;
+use exercises::history::{History, Mark};
 use exercises::log::LogEvent;
 use exercises::plan::Item;
 use exercises::questions::{self, Question};
@@ -30,10 +30,18 @@ pub fn begin(folder: &mut DataFolder, moment: &Moment, request: &BeginRequest) -
     }
     let exercise = one.catalogue.get(&item.exercise).cloned().ok_or(Failure::NoSuchItem)?;
     let run = first_snapshot(&one, &item, moment);
-    let first = history.runs.values().all(|run| run.exercise != item.exercise);
+    let cautions_first = cautions_first(history, &item);
     let own = history.own_medians(&item, &one.catalogue, moment.now.date());
     append(folder, request.plan, moment.now, &LogEvent::Run(run.clone()))?;
-    Ok(RunScript { plan: request.plan, run, exercise, item, first, own })
+    Ok(RunScript { plan: request.plan, run, exercise, item, cautions_first, own })
+}
+
+/// Whether the precautions are to be read before this run: they were read before each run so far that was the first at its level. An
+/// item that is new is compared with the last run of its exercise.
+fn cautions_first(history: &History, item: &Item) -> bool {
+    let of_exercise = || history.runs.values().rev().filter(|run| run.exercise == item.exercise);
+    let last = of_exercise().find(|run| run.item == item.id).or_else(|| of_exercise().next());
+    last.is_none_or(|run| run.rung != item.rung)
 }
 
 /// The item at its present level, or at the next one if that was requested and may be offered at this moment.

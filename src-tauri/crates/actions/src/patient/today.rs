@@ -7,7 +7,7 @@ use exercises::history::Mark;
 use exercises::id::PlanId;
 use exercises::log::LogEvent;
 use exercises::run::{Run, RunEnd, Work};
-use exercises::slots::{self, Slot, SlotRef};
+use exercises::slots::{Slot, SlotRef};
 use exercises::today::{Followed, Today, compose};
 use std::borrow::Cow;
 use std::sync::Arc;
@@ -95,7 +95,7 @@ pub(crate) fn find(
     slot: SlotRef,
 ) -> ActionResult<(Arc<FollowedPlan>, Slot)> {
     let one = plans::one(folder, Some(plan))?;
-    let day = slots::of_day(one.plan(), slot.day, &moment.zone, one.followed.taken);
+    let day = one.followed.slots_on(slot.day, &moment.zone);
     let found = day.into_iter().find(|other| other.slot == slot).ok_or(Failure::NoSuchSlot)?;
     Ok((one, found))
 }

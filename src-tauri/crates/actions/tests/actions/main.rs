@@ -9,6 +9,7 @@ mod own;
 mod people;
 mod plan_cache;
 mod receiving;
+mod refitting;
 mod reminders;
 mod running;
 mod stepping;

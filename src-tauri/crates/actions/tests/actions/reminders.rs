@@ -2,7 +2,7 @@
 
 use crate::people::{Patient, at, slot};
 use actions::patient::due_reminder::{self, Choice, Reminder};
-use actions::patient::{answering, running, today};
+use actions::patient::{answering, reminders, running, today};
 use exercises::alarm::Trouble;
 use exercises::history::Mark;
 use exercises::id::ItemId;
@@ -64,6 +64,19 @@ fn a_reminder_put_off_comes_once_more_ten_minutes_later() {
     );
     assert_eq!(due(&mut patient, "11-25T09:15").map(|reminder| reminder.slot), Some(slot(1, 0)));
     assert_eq!(due(&mut patient, "11-25T09:16"), None, "once more, not for ever");
+}
+
+#[test]
+fn a_meeting_begun_on_a_reminder_suppresses_the_reminders_of_an_hour() {
+    let mut patient = Patient::new();
+    let nine = due(&mut patient, "11-25T09:00").expect("nine o'clock");
+    due_reminder::choose(&mut patient.folder, &at("11-25T09:05"), &nine, Choice::Meeting).expect("always possible");
+    let mut patient = patient.restarted();
+    let shown = reminders::show(&patient.folder, &at("11-25T09:06")).expect("readable");
+    assert_eq!(shown.meeting_until.map(|until| until.minute()), Some(10 * 60 + 5));
+    assert_eq!(due(&mut patient, "11-25T10:00"), None, "in the meeting");
+    assert_eq!(due(&mut patient, "11-25T10:05").map(|reminder| reminder.slot), Some(slot(1, 1)), "it is over");
+    assert_eq!(mark(&patient, "11-25T09:30", 0), Mark::Due, "the session itself can still be done");
 }
 
 #[test]

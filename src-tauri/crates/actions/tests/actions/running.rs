@@ -1,7 +1,7 @@
 //! Runs in progress: checkpoints, crashes, and what the window may report.
 
-use crate::people::{Patient, at, slot};
-use actions::patient::{answering, running, sealing, today};
+use crate::people::{Patient, at, clinic, example, issue, slot};
+use actions::patient::{answering, plans, running, sealing, taking, today};
 use exercises::alarm::Trouble;
 use exercises::history::Mark;
 use exercises::id::{ComplaintId, ItemId};
@@ -10,7 +10,8 @@ use exercises::run::{HoldRecord, RunEnd, Share, Trial, TrialEnd, Work};
 use exercises::score::Score;
 use wire::Failure;
 use wire::patient::{
-    BeginRequest, QuestionAnswer, RunScript, RunSnapshot, SealRequest, SkipRequest, SlotRequest, TroubleRequest,
+    BeginRequest, CardSource, QuestionAnswer, RunScript, RunSnapshot, SealRequest, SkipRequest, SlotRequest,
+    TakeCardRequest, TroubleRequest,
 };
 
 fn begin(patient: &mut Patient, moment: &str, item: u8) -> RunScript {
@@ -36,10 +37,35 @@ fn mark(patient: &Patient, moment: &str, number: u8) -> Mark {
 fn what_was_done_before_the_lid_closed_is_kept() {
     let mut patient = Patient::new();
     let script = begin(&mut patient, "11-25T09:02", 1);
-    assert_eq!((script.run.slot, script.first), (Some(slot(1, 0)), true));
+    assert_eq!((script.run.slot, script.cautions_first), (Some(slot(1, 0)), true));
     checkpoint(&mut patient, "11-25T09:03", &script, held(&[10_000]), RunEnd::Going);
     let patient = patient.restarted();
     assert_eq!(mark(&patient, "11-25T10:30", 0), Mark::Partly(Share { done: 1, of: 3 }), "one hold of three");
+}
+
+/// Issues the next card with the hold at this level, and takes it.
+fn card_at_level(clinic: &mut actions::DataFolder, patient: &mut Patient, moment: &str, level: &str) {
+    let mut plan = example();
+    plan.items[0].rung = level.parse().ok();
+    let text = issue(clinic, &at(moment), plan, &patient.dir.path().join(level));
+    let request = TakeCardRequest { source: CardSource::Text(text), agreed: Vec::new() };
+    taking::take(&mut patient.folder, &at(moment), &request).expect("a valid card");
+    patient.plan = plans::one(&patient.folder, None).expect("taken").plan().header.id;
+}
+
+#[test]
+fn precautions_come_before_the_first_run_at_each_level() {
+    let mut patient = Patient::without_card();
+    let mut clinic = clinic(patient.dir.path());
+    card_at_level(&mut clinic, &mut patient, "11-25T08:00", "chair");
+    assert!(begin(&mut patient, "11-25T09:02", 1).cautions_first, "never read");
+    assert!(!begin(&mut patient, "11-25T10:02", 1).cautions_first, "read an hour ago");
+    assert!(begin(&mut patient, "11-25T10:10", 2).cautions_first, "another exercise");
+    card_at_level(&mut clinic, &mut patient, "11-26T08:00", "standing");
+    assert!(begin(&mut patient, "11-26T09:02", 1).cautions_first, "read for another level");
+    assert!(!begin(&mut patient, "11-26T10:02", 1).cautions_first, "read for this level");
+    card_at_level(&mut clinic, &mut patient, "11-27T08:00", "chair");
+    assert!(begin(&mut patient, "11-27T09:02", 1).cautions_first, "the level was last another one");
 }
 
 #[test]

@@ -199,7 +199,8 @@ pub(super) fn days(own_data: &OwnData<'_>) -> Vec<u8> {
 fn day_line(held: &PlanData<'_>, day: &ItemDay) -> [String; 14] {
     let date = day.day.date(held.followed.plan.header.start);
     let item = held.revisions.get(&day.revision).and_then(|plan| plan.item(day.item));
-    let agreed = held.followed.history.taken.iter().rev().find(|taken| taken.revision == day.revision);
+    let of_card = || held.followed.history.taken.iter().filter(|taken| taken.revision == day.revision);
+    let agreed = of_card().rev().find(|taken| taken.at.date() <= date).or_else(|| of_card().next());
     let agreed = agreed.and_then(|taken| taken.agreed.iter().find(|(id, _)| *id == day.item).map(|(_, schedule)| schedule));
     let minutes = agreed.or(item.map(|item| &item.schedule)).map(|schedule| schedule.pattern.minutes()).unwrap_or_default();
     let each = day.slots.iter().map(|(number, mark)| match minutes.get(usize::from(*number)) {

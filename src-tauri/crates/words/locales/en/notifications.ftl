@@ -7,6 +7,8 @@ reminder-body = Open Carryover when you are ready.
 reminder-open = Open
 reminder-later = In 10 minutes
 reminder-skip = Skip this time
+# $time: one of meeting-minutes or meeting-hours, such as "1 hour": so long no reminder comes.
+reminder-meeting = In a meeting: { $time }
 # In the menu of the tray: ends the program.
 quit = Quit
 # Title of the events in a calendar file: others may read it, nothing medical.

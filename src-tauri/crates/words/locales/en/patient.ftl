@@ -57,17 +57,28 @@ row-now = now
 day-label = Today, by time
 after-the-visit = After the visit
 not-now = Not now
+# A button after a card was added, while nothing is due.
+try-first = Try the first one now
+try-first-what = { $name }. It counts as an extra session.
 do-one-now = Do one now
 which-one = Which exercise?
 extra-what = If a session is due, this counts for it. Otherwise it is extra.
 # $what: one of trouble-…
 exercise-paused-because = Paused for safety. You reported: { $what }
 skip-why = Why skip it?
+skip-more-reasons = More reasons
+# Title after a session was skipped because of pain, or because the person was not sure how to do it.
+skipped-title = Skipped
+# Above the button how-to-do-it.
+skipped-not-sure = Would you like to see how it is done?
+# Above the button something-wrong. Safety.
+skipped-pain = If something is wrong, say so now, and you see what to do.
 take-days-off = Take days off
 take-days-off-what = On these days you are asked for nothing and get no reminder. Your clinic sees that they were days off.
-# Above a choice of the last day off.
-days-off-until = From today until
-only-today = only today
+days-off-from = First day off
+days-off-until = Last day off
+# Instead of a date, in the lists of the first and the last day off.
+days-off-today = Today
 days-off-why = Why?
 days-off-why-saves = Why? Your answer saves the days off.
 
@@ -123,6 +134,9 @@ when-ready = When you are ready
 beat-go = Go
 beat-hold = Hold
 beat-return = Return
+# Instead of beat-go and beat-return, for an exercise in which the body or a part of it goes up.
+beat-up = Up
+beat-down = Down
 # $n (Number), $of (Number)
 hold-of = Hold { $n } of { $of }
 # $n (Number), $of (Number)
@@ -191,6 +205,9 @@ stand-on-right = Right leg
 support-near = A worktop or a sturdy chair is within reach. The floor is clear and dry.
 phone-on-support = Lay the phone on it.
 hand-over-phone = Keep one hand just above the screen. Touch the screen when your foot comes down.
+# The next two instead of the last two on a device without a motion sensor, such as a computer.
+device-beside-support = Have this device beside it, within reach.
+hand-over-device = Keep one hand just above the keys or the screen. Press any key or touch the screen when your foot comes down.
 start-count = Start countdown
 when-ready-start = Nothing starts until you tap.
 # $s (Number)
@@ -200,6 +217,9 @@ touch-when-down = Touch anywhere when your foot comes down
 # During the countdown.
 touch-goes-back = Keep the support within reach. A touch goes back.
 any-touch-ends-attempt = Hold on to the support if you need to, then touch the screen. That ends the attempt.
+# The next two instead of touch-goes-back and any-touch-ends-attempt on a device without a motion sensor.
+any-key-goes-back = Keep the support within reach. Any key or a touch goes back.
+any-key-ends-attempt = Hold on to the support if you need to, then press any key or touch the screen. That ends the attempt.
 attempt-over = Attempt over
 # $s (Number)
 last-attempt = Last attempt: { $s } s
@@ -229,7 +249,7 @@ at-the-breastbone = At the breastbone
 at-the-breastbone-what = Held flat with one hand. Sway is measured. A touch ends the attempt.
 in-a-pocket = In a pocket at the waist
 in-a-pocket-what = Close to the body. Sway is measured. Questions come afterwards.
-no-motion-sensor = This device has no motion sensor that can be read. Lay the phone on the support.
+no-motion-sensor = This device has no motion sensor that can be read: the time is measured, sway is not.
 sensor-not-allowed = The motion sensor is not allowed. Lay the phone on the support, or allow the sensor in the system's settings.
 sensor-silent = The motion sensor gave no values in the last attempt. Its time comes from your touch alone.
 phone-at-breastbone = Hold the phone flat against your breastbone, with the screen facing away from you.
@@ -354,6 +374,15 @@ sample-meeting = sit through a long meeting
 
 ## Patient: plan
 
+# A button, and the title of the page that it opens.
+change-times = Change times
+# For screen readers.
+change-times-of = Change times: { $name }
+change-times-what = Move the times so that they suit your day. The new times start tomorrow.
+save-times = Save times
+times-over-midnight = Times after midnight cannot be saved here. Ask your clinic for them.
+# $day: weekday-date-inline. $times: a schedule, such as "every day, at 08:00 and 19:00".
+times-from = From { $day }: { $times }
 being-treated = What is being treated
 my-activities = Activities you named
 baselines = Seconds on one leg at the visit
@@ -373,6 +402,8 @@ done-count = { $k } of { $n } done.
 balance-title = Balance
 pain-title = Pain, 0 to 10
 activities-title = Activities, 0 to 10
+# Said once for all charts that do not have enough data.
+record-few-data = Where no change is stated, there is not enough data yet. That takes a week or more.
 nothing-yet = Nothing is recorded yet. The first exercise you do will show here.
 
 ## Patient: visit
@@ -503,6 +534,8 @@ meeting-hours = { $n ->
     }
 meeting-until = In a meeting until { $time }.
 meeting-end = End meeting
+# Before three buttons with a time, such as "30 minutes".
+meeting-now = In a meeting? No reminders for:
 no-reminder-until = No reminder until { $time }.
 no-reminder-all-day = Your hours without reminders fill the whole day: no reminder comes.
 # $day: weekday-date.

@@ -7,6 +7,8 @@ reminder-body = Abra Carryover cuando quiera.
 reminder-open = Abrir
 reminder-later = En 10 minutos
 reminder-skip = Omitir esta vez
+# $time: uno de los mensajes meeting-minutes o meeting-hours, "1 hora": ese tiempo sin recordatorios.
+reminder-meeting = En una reunión: { $time }
 # En el menú de la bandeja: cierra el programa.
 quit = Salir
 # Título de las citas en un archivo de calendario: otras personas pueden leerlo, nada médico.

@@ -54,16 +54,27 @@ row-now = ahora
 day-label = Hoy, por horas
 after-the-visit = Después de la visita
 not-now = Ahora no
+# Un botón después de añadir una tarjeta, mientras no hay nada pendiente.
+try-first = Probar ahora el primero
+try-first-what = { $name }. Cuenta como sesión adicional.
 do-one-now = Hacer un ejercicio ahora
 which-one = ¿Qué ejercicio?
 extra-what = Si ese ejercicio está pendiente, la sesión cuenta para él. Si no, cuenta como adicional.
 exercise-paused-because = Suspendido por seguridad. Usted indicó: { $what }
 skip-why = ¿Por qué la omite?
+skip-more-reasons = Más motivos
+# Título después de omitir una sesión por dolor o por no saber cómo se hace.
+skipped-title = Sesión omitida
+# Encima del botón how-to-do-it.
+skipped-not-sure = ¿Quiere ver cómo se hace?
+# Encima del botón something-wrong. Seguridad.
+skipped-pain = Si tiene algún problema, indíquelo ahora y verá qué debe hacer.
 take-days-off = Tomar días libres
 take-days-off-what = Esos días no hay sesiones ni recordatorios. Su clínica verá que fueron días libres.
-# Delante de una lista de días: "hoy", "jueves 26 de noviembre".
-days-off-until = Desde hoy hasta
-only-today = solo hoy
+days-off-from = Primer día libre
+days-off-until = Último día libre
+# En lugar de una fecha, en las listas del primer y del último día libre.
+days-off-today = Hoy
 days-off-why = ¿Por qué?
 days-off-why-saves = ¿Por qué? Se guarda al responder.
 
@@ -118,6 +129,9 @@ when-ready = Cuando quiera
 beat-go = Ida
 beat-hold = Mantenga
 beat-return = Vuelta
+# En lugar de beat-go y beat-return, si en el ejercicio el cuerpo o una parte de él sube.
+beat-up = Suba
+beat-down = Baje
 hold-of = Repetición { $n } de { $of }
 next-hold-of = Siguiente: repetición { $n } de { $of }
 set-of = Serie { $n } de { $of }
@@ -168,6 +182,9 @@ stand-on-right = Pierna derecha
 support-near = Tenga al alcance de la mano un mueble firme o una silla estable. El suelo debe estar despejado y seco.
 phone-on-support = Deje el teléfono sobre ese apoyo.
 hand-over-phone = Mantenga una mano justo encima de la pantalla, sin tocarla. Tóquela cuando baje el pie.
+# Las dos siguientes en lugar de las dos anteriores en un dispositivo sin sensor de movimiento, como un ordenador.
+device-beside-support = Tenga este dispositivo al lado, al alcance de la mano.
+hand-over-device = Mantenga una mano justo encima de las teclas o de la pantalla, sin tocarlas. Cuando baje el pie, pulse cualquier tecla o toque la pantalla.
 start-count = Iniciar la cuenta atrás
 when-ready-start = Nada empieza hasta que usted toque el botón.
 # $s: segundos enteros.
@@ -177,6 +194,9 @@ touch-when-down = Toque la pantalla cuando baje el pie
 # Durante la cuenta atrás.
 touch-goes-back = Tenga el apoyo al alcance. Toque la pantalla para volver atrás.
 any-touch-ends-attempt = Sujétese si lo necesita y luego toque la pantalla: así termina el intento.
+# Las dos siguientes en lugar de touch-goes-back y any-touch-ends-attempt en un dispositivo sin sensor de movimiento.
+any-key-goes-back = Tenga el apoyo al alcance. Pulse una tecla o toque la pantalla para volver atrás.
+any-key-ends-attempt = Sujétese si lo necesita y luego pulse cualquier tecla o toque la pantalla: así termina el intento.
 attempt-over = Intento terminado
 last-attempt = Último intento: { $s } s
 seconds-short = { $s } s
@@ -199,7 +219,7 @@ at-the-breastbone = Contra el pecho
 at-the-breastbone-what = Plano sobre el esternón, sujeto con una mano. Se mide el balanceo. Un toque termina el intento.
 in-a-pocket = En un bolsillo a la cintura
 in-a-pocket-what = Pegado al cuerpo. Se mide el balanceo. Al terminar se le hace una pregunta.
-no-motion-sensor = Este dispositivo no tiene un sensor de movimiento que se pueda leer. Deje el teléfono sobre el apoyo.
+no-motion-sensor = Este dispositivo no tiene un sensor de movimiento que se pueda leer: se mide el tiempo, no el balanceo.
 sensor-not-allowed = No se permitió usar el sensor de movimiento. Deje el teléfono sobre el apoyo, o permita el sensor en los ajustes del sistema.
 sensor-silent = El sensor de movimiento no dio datos en el último intento. Vale el tiempo hasta el toque.
 phone-at-breastbone = Sujete el teléfono plano contra el esternón, con la pantalla hacia fuera.
@@ -315,6 +335,15 @@ sample-meeting = aguantar una reunión larga en la silla
 
 ## Paciente: plan
 
+# Un botón, y el título de la página que abre.
+change-times = Cambiar las horas
+# Para lectores de pantalla.
+change-times-of = Cambiar las horas: { $name }
+change-times-what = Ajuste las horas a su día. Las horas nuevas se aplican a partir de mañana.
+save-times = Guardar las horas
+times-over-midnight = Aquí no se pueden guardar horas después de medianoche. Pídalas a su clínica.
+# $day: "lunes 2 de marzo". $times: un horario, "todos los días, a las 08:00 y a las 19:00".
+times-from = A partir del { $day }: { $times }
 being-treated = Sus molestias
 my-activities = Actividades que usted eligió
 baselines = Segundos sobre una pierna en la visita
@@ -332,6 +361,8 @@ done-count = { $n ->
 balance-title = Equilibrio
 pain-title = Dolor, de 0 a 10
 activities-title = Actividades, de 0 a 10
+# Se dice una sola vez para todas las gráficas sin datos suficientes.
+record-few-data = Donde no se indica ningún cambio, todavía no hay datos suficientes. Hace falta una semana o más.
 nothing-yet = Aún no hay nada registrado. El primer ejercicio que haga aparecerá aquí.
 
 ## Paciente: visita
@@ -456,6 +487,8 @@ meeting-hours = { $n ->
     }
 meeting-until = En una reunión hasta { $time }.
 meeting-end = Terminar la reunión
+# Delante de tres botones con un tiempo, "30 minutos".
+meeting-now = ¿En una reunión? Sin recordatorios durante:
 no-reminder-until = Sin recordatorios hasta { $time }.
 no-reminder-all-day = Las horas sin recordatorios ocupan todo el día: no llegará ninguno.
 next-reminder-at = Próximo recordatorio: el { $day } a { $time }.

@@ -15,9 +15,10 @@ impl Words {
         (self.text(name), self.text(what))
     }
 
-    /// What to do with the phone and the hands, in steps.
-    pub fn set_up_steps(self, set_up: SetUp) -> [&'static str; 3] {
+    /// What to do with the phone and the hands, in steps. Without a sensor it may be no phone at all.
+    pub fn set_up_steps(self, set_up: SetUp, has_sensor: bool) -> [&'static str; 3] {
         let [phone, hands] = match set_up {
+            SetUp::OnSupport if !has_sensor => [Key::DeviceBesideSupport, Key::HandOverDevice],
             SetUp::OnSupport => [Key::PhoneOnSupport, Key::HandOverPhone],
             SetUp::AtBreastbone => [Key::PhoneAtBreastbone, Key::OtherHandNear],
             SetUp::InPocket => [Key::PhoneInPocket, Key::HandsNear],
@@ -75,6 +76,16 @@ fn why(reason: Reason) -> Key {
 mod tests {
     use super::*;
     use crate::Locale;
+
+    #[test]
+    fn a_device_without_a_sensor_is_no_phone() {
+        for (locale, phone) in [(Locale::En, "phone"), (Locale::Es, "teléfono")] {
+            let words = Words::new(locale);
+            let said = |has_sensor| words.set_up_steps(SetUp::OnSupport, has_sensor).concat();
+            assert!(said(true).contains(phone) && !said(false).contains(phone), "{}", said(false));
+            assert!(!words.text(Key::NoMotionSensor).contains(phone));
+        }
+    }
 
     #[test]
     fn sway_is_shown_in_centimetres() {

@@ -17,7 +17,7 @@ impl Words {
     /// "Partly", and "96 of 180 sessions, 53%."
     pub fn adherence(self, item: &ItemAdherence) -> Finding {
         let Some(kept) = item.kept else {
-            return Finding { word: self.text(Key::ReviewNothingDue).to_owned(), figures: String::new() };
+            return self.finding(Key::ReviewNothingDue, String::new());
         };
         let word = match kept.level() {
             Level::AsAgreed => Key::ReviewAsAgreed,

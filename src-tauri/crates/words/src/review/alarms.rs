@@ -39,6 +39,6 @@ impl Words {
             true => self.review_alarm_figures_mistaken(&when, since, self.text(Key::ReviewAlarmSaidMistaken)),
             false => self.review_alarm_figures(&when, since),
         };
-        Finding { word: self.trouble_noted(alarm.trouble).to_owned(), figures }
+        Finding { word: self.trouble_noted(alarm.trouble).to_owned(), not_enough_data: false, figures }
     }
 }

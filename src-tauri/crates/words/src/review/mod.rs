@@ -27,6 +27,8 @@ use crate::{Key, Words};
 pub struct Finding {
     /// The verdict: "better".
     pub word: String,
+    /// Whether the verdict is that there is not enough data for one.
+    pub not_enough_data: bool,
     /// The figures, which continue the verdict's sentence; may be empty.
     pub figures: String,
 }
@@ -40,7 +42,7 @@ impl Finding {
 
 impl Words {
     pub(crate) fn finding(self, word: Key, figures: String) -> Finding {
-        Finding { word: self.text(word).to_owned(), figures }
+        Finding { word: self.text(word).to_owned(), not_enough_data: word == Key::ReviewNotEnoughData, figures }
     }
 }
 

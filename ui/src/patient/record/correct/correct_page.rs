@@ -8,7 +8,6 @@ use words::Key;
 use super::context::CorrectionContext;
 use super::line::Line;
 use crate::patient::context::PatientContext;
-use crate::patient::page::Place;
 use crate::shared::Fault;
 
 /// The last days, newest first, and the entries of each.
@@ -41,7 +40,7 @@ pub fn Correct(plan: PlanId) -> impl IntoView {
                 {fault}
                 {days}
                 {earlier}
-                <button type="button" class="quiet" on:click=move |_| patient.go(Place::Record)>{words.text(Key::Back)}</button>
+                <button type="button" class="quiet" data-back="" on:click=move |_| patient.back()>{words.text(Key::Back)}</button>
             </div>
         </main>
     }

@@ -39,7 +39,7 @@ pub fn Frames(list: Arc<[String]>, close: impl Fn() + Copy + Send + 'static) -> 
                 <p class="soft">{words.frames_what(of)}</p>
                 <div class="frames-foot stack">
                     {pace}
-                    <button type="button" class="quiet" on:click=move |_| close()>{words.text(Key::Back)}</button>
+                    <button type="button" class="quiet" data-back="" on:click=move |_| close()>{words.text(Key::Back)}</button>
                 </div>
             </div>
         </main>

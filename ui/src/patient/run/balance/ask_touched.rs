@@ -74,7 +74,7 @@ fn When(when: RwSignal<Option<u32>>, most: u32, asked: TrialQuestion) -> impl In
             <p class="range-ends small soft number" aria-hidden="true">{[0, most].map(|s| view! { <span>{words.seconds_short(s)}</span> })}</p>
             </div>
             <button type="button" class="main" on:click=done>{words.text(Key::ContinueOn)}</button>
-            <button type="button" class="quiet" on:click=move |_| when.set(None)>{words.text(Key::Back)}</button>
+            <button type="button" class="quiet" data-back="" on:click=move |_| when.set(None)>{words.text(Key::Back)}</button>
         </div>
     }
 }

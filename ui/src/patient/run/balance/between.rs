@@ -33,7 +33,18 @@ pub fn Between(
     let resting =
         move || rest.get().map(|s| words.rest_for(s)).unwrap_or_else(|| words.text(Key::WhenReadyStart).to_owned());
     let first = last.is_none();
-    let steps = move || words.set_up_steps(driver.set_up.get()).map(|step| view! { <li>{step}</li> });
+    let steps =
+        move || words.set_up_steps(driver.set_up.get(), driver.motion.has_sensor()).map(|step| view! { <li>{step}</li> });
+    let mirrored = view.part.side == Some(BodySide::Left);
+    let pose = Signal::stored(1.0);
+    // Where there is no sensor, no phone is drawn.
+    let figure = move || {
+        let drawing = drawing.clone();
+        match driver.motion.has_sensor() {
+            true => view! { <Figure drawing mirrored pose set_up=driver.set_up/> }.into_any(),
+            false => view! { <Figure drawing mirrored pose/> }.into_any(),
+        }
+    };
     let start = move |_| {
         sounds::unlock();
         if driver.set_up.get_untracked().placement().is_some() {
@@ -52,7 +63,7 @@ pub fn Between(
             <Fault/>
             <div class="between">
                 <div class="between-side">
-                    <Figure drawing mirrored=view.part.side == Some(BodySide::Left) pose=Signal::stored(1.0) set_up=driver.set_up/>
+                    {figure}
                     <WherePhone/>
                 </div>
                 <div class="between-words">

@@ -36,7 +36,7 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
     let touchable = set_up.touch_ends();
     let seconds = Memo::new(move |_| driver.view.get().seconds);
     let title = Memo::new(move |_| title(&driver.view.get(), touchable, words));
-    let foot = Memo::new(move |_| foot(&driver.view.get(), touchable, words));
+    let foot = Memo::new(move |_| foot(&driver.view.get(), touchable, driver.motion.has_sensor(), words));
     let announced = move || driver.motion.announced.get() && touchable;
     let head = Memo::new(move |_| driver.view.get().part.side.map(|leg| words.stand_on(leg)));
     let press = move || driver.press(Press::Touch);
@@ -84,12 +84,14 @@ fn title(view: &GuideView, touchable: bool, words: Words) -> &'static str {
 }
 
 /// The line at the bottom; `None` when the trial is over, because a touch then has no effect.
-fn foot(view: &GuideView, touchable: bool, words: Words) -> Option<&'static str> {
-    let key = match (view.phase, touchable) {
-        (Phase::Settling, _) => return None,
-        (_, false) => Key::HoldAskedAfter,
-        (Phase::CountIn, true) => Key::TouchGoesBack,
-        (_, true) => Key::AnyTouchEndsAttempt,
+fn foot(view: &GuideView, touchable: bool, has_sensor: bool, words: Words) -> Option<&'static str> {
+    let key = match (view.phase, touchable, has_sensor) {
+        (Phase::Settling, ..) => return None,
+        (_, false, _) => Key::HoldAskedAfter,
+        (Phase::CountIn, true, true) => Key::TouchGoesBack,
+        (Phase::CountIn, true, false) => Key::AnyKeyGoesBack,
+        (_, true, true) => Key::AnyTouchEndsAttempt,
+        (_, true, false) => Key::AnyKeyEndsAttempt,
     };
     Some(words.text(key))
 }

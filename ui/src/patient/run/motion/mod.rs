@@ -83,6 +83,11 @@ impl Motion {
         motion
     }
 
+    /// Whether this device has a motion sensor, whatever it measured.
+    pub fn has_sensor(self) -> bool {
+        self.sensor.get() != Sensor::Missing
+    }
+
     /// Asks for permission to use the sensor, then calls `then`; must be called by a press.
     pub fn ask_leave(self, then: impl FnOnce() + 'static) {
         if self.replayed() {

@@ -27,6 +27,14 @@ fn heights(shapes: &[Shape], paints: &[Paint]) -> (f64, f64) {
 }
 
 #[test]
+fn repetitions_in_which_the_body_rises_move_up() {
+    let counted = embedded().expect("tested above").exercises.into_iter().filter(|exercise| exercise.kind == Kind::Reps);
+    let moves: Vec<(String, bool)> = counted.map(|exercise| (exercise.id.to_string(), exercise.poses.moves_up())).collect();
+    let up = ["heel-raise", "side-lying-leg-lift", "sit-to-stand", "toe-lift"];
+    assert!(moves.len() > up.len() && moves.iter().all(|(id, moves)| *moves == up.contains(&id.as_str())), "{moves:?}");
+}
+
+#[test]
 fn stay_within_their_picture_in_every_phase() {
     for (name, figure) in all() {
         let stage = Stage::new(&figure, SIZE);
