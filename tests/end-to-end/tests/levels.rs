@@ -23,8 +23,9 @@ days = "every-day"
 #[test]
 fn a_level_on_one_leg_brings_its_sides_and_its_dose() {
     let desktop = Desktop::new();
+    let passphrase = desktop.with_a_clinic();
     let clinic = desktop.open("clinic").at(AT).zone(ZONE).size(1280, 800).start();
-    clinic.type_into("Passphrase", desktop.with_a_clinic());
+    clinic.type_into("Passphrase", passphrase);
     clinic.press("Unlock");
     clinic.see("Receive summaries");
     clinic.press("First plan: K17");
