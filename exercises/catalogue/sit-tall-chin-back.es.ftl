@@ -28,7 +28,7 @@ stop-4 = Dolor por encima del límite de su plan.
 # Levels, from easy to hard.
 level-wall-name = De pie, con la espalda en la pared
 level-wall-change = La pared le ayuda a notar cuándo la cabeza ha ido recta hacia atrás.
-level-wall-set-up = Póngase de pie con la espalda contra una pared, los talones a un palmo de ella y los pies separados al ancho de las caderas. Mire al frente.
+level-wall-set-up = Póngase de pie con la espalda contra una pared, los talones a unos diez centímetros de ella y los pies separados al ancho de las caderas. Mire al frente.
 level-wall-step-1 = Estírese hacia arriba, como si un hilo tirara de la coronilla.
 level-wall-step-2 = Deslice la barbilla recta hacia atrás, de modo que la cabeza se acerque a la pared. No hace falta que la toque. No incline la cabeza ni la apriete contra la pared.
 level-wall-step-3 = Deje los hombros bajos y separados de las orejas.
