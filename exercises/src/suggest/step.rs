@@ -164,3 +164,6 @@ impl Step {
         after
     }
 }
+
+#[cfg(test)]
+mod tests;
