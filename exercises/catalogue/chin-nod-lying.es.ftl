@@ -5,7 +5,7 @@ purpose = Activa los músculos profundos de la parte delantera del cuello, que s
 set-up = Acuéstese boca arriba, con las rodillas dobladas y las plantas de los pies apoyadas. Ponga una toalla doblada bajo la cabeza, para que la frente y la barbilla queden a la misma altura.
 step-1 = Deje que la cabeza pese y relaje la mandíbula, con los dientes un poco separados.
 step-2 = Diga que sí con un gesto muy pequeño: la barbilla baja hacia la garganta y la parte de atrás de la cabeza se desliza hacia arriba por la toalla.
-step-3 = Pare antes de que se pongan duros los músculos de la parte delantera de la garganta.
+step-3 = Llegue solo hasta donde la parte delantera de la garganta siga blanda. Si se pone dura, baje menos la barbilla.
 step-4 = Quédese ahí y respire con calma.
 step-5 = Vuelva despacio a la posición inicial.
 should-feel = Un trabajo ligero y profundo en la parte delantera del cuello, y la nuca que se estira. Debería parecerle casi demasiado fácil.
@@ -21,11 +21,12 @@ careful-2 = Si se marea al acostarse o al levantarse, hágalo despacio y póngas
 
 # Safety: signs to stop at once.
 stop-1 = Hormigueo, debilidad o pérdida de sensibilidad nuevos en un brazo o una mano.
-stop-2 = Mareo, visión doble, dificultad para hablar o tragar, cara dormida o caída, o un dolor de cabeza repentino e intenso: busque atención médica urgente.
-stop-3 = Dolor por encima del límite de su plan.
+stop-2 = Visión doble, dificultad para hablar o tragar, cara dormida o caída, un dolor de cabeza repentino e intenso, inestabilidad repentina al estar de pie o un desmayo: busque atención médica urgente.
+stop-3 = Mareo o aturdimiento: pare y siéntese o acuéstese. Si no se pasa en unos minutos o vuelve, llame a su clínica antes de repetir el ejercicio. Si aparece alguna de las señales de arriba: busque atención médica urgente.
+stop-4 = Dolor por encima del límite de su plan.
 
 # Levels, from easy to hard.
 level-head-heavy-name = Cabeza apoyada en la toalla
 level-head-heavy-change = La cabeza descansa con todo su peso y solo rueda.
 level-head-light-name = Cabeza ligera sobre la toalla
-level-head-light-change = La cabeza casi no pesa, pero no se separa de la toalla.
+level-head-light-change = Después del gesto, deje descansar un poco menos el peso de la cabeza, sin levantarla de la toalla. Si la garganta se pone dura por delante, vuelva a apoyar todo el peso.

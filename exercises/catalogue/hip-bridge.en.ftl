@@ -18,6 +18,7 @@ mistake-3 = Holding your breath.
 # Safety: precautions.
 careful-1 = Ask your clinic first if you have high blood pressure that is not under control, a heart condition, a disease of the retina, or recent eye surgery.
 careful-2 = Ask your clinic first if you are pregnant, or if lying flat makes you breathless or dizzy.
+careful-3 = Ask your clinic first if you have a hernia, or if an operation on your abdomen is still healing.
 
 # Safety: signs to stop at once.
 stop-1 = Numbness around the genitals or anus, a new problem with passing or holding urine or stool, or pain or weakness in both legs: get medical help now.

@@ -18,6 +18,7 @@ mistake-3 = Aguantar la respiración.
 # Safety: precautions.
 careful-1 = Consulte antes con su clínica si no tiene controlada la presión arterial (tensión), si tiene una enfermedad del corazón o de la retina, o si le operaron de los ojos hace poco.
 careful-2 = Consulte antes con su clínica si está embarazada, o si al acostarse boca arriba le falta el aire o se marea.
+careful-3 = Consulte antes con su clínica si tiene una hernia o si aún se recupera de una operación del abdomen.
 
 # Safety: signs to stop at once.
 stop-1 = Pérdida de sensibilidad en los genitales o alrededor del ano, dificultad nueva para orinar o para controlar la orina o las heces, o dolor o debilidad en las dos piernas: busque atención médica urgente.

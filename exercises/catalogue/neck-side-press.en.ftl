@@ -2,9 +2,9 @@
 
 name = Head against the hand
 purpose = Strengthens the side of the neck without moving it, so that it holds the head up better.
-set-up = Sit or stand tall and look straight ahead. Lay the palm of the named side against that side of the head, above the ear.
+set-up = Sit or stand tall and look straight ahead. Lay the palm of the named side against that side of the head, above the ear. If that arm does not go up so far without pain, stand with that side to a wall and put a folded towel between wall and head, in place of the hand.
 step-1 = Sit or stand tall and let both shoulders sink.
-step-2 = Press the head into the hand. The hand presses back with the same force, so that nothing moves.
+step-2 = Press the head into the hand, or the towel. Nothing moves, because the hand presses back with the same force.
 step-3 = Build up the force slowly, over one breath.
 step-4 = Keep breathing.
 step-5 = Relax as slowly as you built up the force.
@@ -21,8 +21,9 @@ careful-2 = Ask your clinic first if you have high blood pressure that is not un
 
 # Safety: signs to stop at once.
 stop-1 = New tingling, numbness or weakness in an arm or a hand.
-stop-2 = Dizziness, double vision, trouble speaking or swallowing, a numb or drooping face, or a sudden severe headache: get medical help now.
-stop-3 = Pain above the limit in your plan.
+stop-2 = Double vision, trouble speaking or swallowing, a numb or drooping face, a sudden severe headache, suddenly being unsteady on your feet, or fainting: get medical help now.
+stop-3 = Dizziness or light-headedness: stop, and sit or lie down. If it does not pass within a few minutes, or comes back, call your clinic before you do this again. With any of the signs above: get medical help now.
+stop-4 = Pain above the limit in your plan.
 
 # Levels, from easy to hard.
 level-light-touch-name = Light pressure

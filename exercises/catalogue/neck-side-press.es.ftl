@@ -2,9 +2,9 @@
 
 name = La cabeza contra la mano
 purpose = Fortalece el lado del cuello sin moverlo, para que sostenga mejor la cabeza.
-set-up = Siéntese o póngase de pie, con la espalda recta y la mirada al frente. Ponga la palma de la mano del lado indicado contra ese lado de la cabeza, por encima de la oreja.
+set-up = Siéntese o póngase de pie, con la espalda recta y la mirada al frente. Ponga la palma de la mano del lado indicado contra ese lado de la cabeza. Si no puede subir tanto ese brazo sin dolor, póngase con ese lado junto a una pared y una toalla doblada en lugar de la mano.
 step-1 = Estírese hacia arriba y deje bajar los dos hombros.
-step-2 = Empuje la cabeza contra la mano. La mano empuja con la misma fuerza, de modo que nada se mueve.
+step-2 = Empuje la cabeza contra la mano o la toalla. Nada se mueve, porque la mano empuja con la misma fuerza.
 step-3 = Aumente la fuerza despacio, durante una respiración.
 step-4 = Siga respirando.
 step-5 = Relaje tan despacio como aumentó la fuerza.
@@ -21,8 +21,9 @@ careful-2 = Consulte antes con su clínica si no tiene controlada la presión ar
 
 # Safety: signs to stop at once.
 stop-1 = Hormigueo, debilidad o pérdida de sensibilidad nuevos en un brazo o una mano.
-stop-2 = Mareo, visión doble, dificultad para hablar o tragar, cara dormida o caída, o un dolor de cabeza repentino e intenso: busque atención médica urgente.
-stop-3 = Dolor por encima del límite de su plan.
+stop-2 = Visión doble, dificultad para hablar o tragar, cara dormida o caída, un dolor de cabeza repentino e intenso, inestabilidad repentina al estar de pie o un desmayo: busque atención médica urgente.
+stop-3 = Mareo o aturdimiento: pare y siéntese o acuéstese. Si no se pasa en unos minutos o vuelve, llame a su clínica antes de repetir el ejercicio. Si aparece alguna de las señales de arriba: busque atención médica urgente.
+stop-4 = Dolor por encima del límite de su plan.
 
 # Levels, from easy to hard.
 level-light-touch-name = Presión ligera

@@ -21,11 +21,17 @@ careful-3 = Close your eyes only if that is in your plan.
 
 # Safety: signs to stop at once.
 stop-1 = A fall, or a near fall.
-stop-2 = Dizziness, a spinning feeling, chest pain or sudden weakness: get medical help now.
-stop-3 = Pain above the limit in your plan, or an ankle that gives way.
+stop-2 = Chest pain, severe breathlessness, sudden weakness, or trouble seeing or speaking: get medical help now.
+stop-3 = Dizziness or a spinning feeling: hold on, sit down and stop for today. Call your clinic before you do this again.
+stop-4 = Pain above the limit in your plan, or an ankle that gives way.
 
 # Levels, from easy to hard.
 level-firm-open-name = Eyes open
 level-firm-open-change = Bare feet on the firm floor, arms crossed on the chest, eyes on a spot at eye level.
 level-firm-closed-name = Eyes closed
-level-firm-closed-change = As with the eyes open. Find your balance first, then close your eyes. Open them before you wobble too much.
+level-firm-closed-change = Your eyes are closed before you lift the foot. Opening them ends the attempt.
+level-firm-closed-step-1 = Hold on to the support with both feet down, and move your weight over the named foot.
+level-firm-closed-step-2 = Close your eyes and keep them closed.
+level-firm-closed-step-3 = Cross both arms on your chest. If the phone is not in a pocket, one hand stays at the phone.
+level-firm-closed-step-4 = At the starting tone, lift the other foot a little, without touching the standing leg.
+level-firm-closed-step-5 = Open your eyes, hold on to the support or put the foot down before you lose your balance. Any of these ends the attempt.

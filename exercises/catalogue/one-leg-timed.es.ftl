@@ -21,11 +21,17 @@ careful-3 = Cierre los ojos solo si está en su plan.
 
 # Safety: signs to stop at once.
 stop-1 = Una caída, o haber estado a punto de caerse.
-stop-2 = Mareo, sensación de que todo gira, dolor en el pecho o debilidad repentina: busque atención médica urgente.
-stop-3 = Dolor por encima del límite de su plan, o un tobillo que falla.
+stop-2 = Dolor en el pecho, mucha falta de aire, debilidad repentina, o dificultad para ver o hablar: busque atención médica urgente.
+stop-3 = Mareo o sensación de que todo gira: sujétese, siéntese y no siga por hoy. Llame a su clínica antes de repetir el ejercicio.
+stop-4 = Dolor por encima del límite de su plan, o un tobillo que falla.
 
 # Levels, from easy to hard.
 level-firm-open-name = Ojos abiertos
 level-firm-open-change = Sin calzado en suelo firme, brazos cruzados sobre el pecho, la vista en un punto a la altura de los ojos.
 level-firm-closed-name = Ojos cerrados
-level-firm-closed-change = Como con los ojos abiertos. Busque primero el equilibrio y luego cierre los ojos. Ábralos antes de tambalearse mucho.
+level-firm-closed-change = Los ojos están cerrados antes de levantar el pie. Abrirlos termina el intento.
+level-firm-closed-step-1 = Sujétese con los dos pies en el suelo y lleve el peso al pie indicado.
+level-firm-closed-step-2 = Cierre los ojos y no los abra.
+level-firm-closed-step-3 = Cruce los dos brazos sobre el pecho. Si el teléfono no está en un bolsillo, una mano se queda junto al teléfono.
+level-firm-closed-step-4 = Cuando suene la señal de inicio, levante un poco el otro pie, sin tocar la pierna de apoyo.
+level-firm-closed-step-5 = Abra los ojos, sujétese o baje el pie antes de perder el equilibrio. Cualquiera de las tres cosas termina el intento.

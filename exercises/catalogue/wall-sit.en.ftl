@@ -3,8 +3,8 @@
 name = Wall sit
 purpose = Strengthens the thighs while the knee stays still, for stairs, hills and getting up.
 set-up = Stand with your back against a smooth wall, feet hip-width apart and two foot-lengths in front of it, in shoes that do not slip. Keep a chair within reach.
-step-1 = Slide down the wall as far as your plan says.
-step-2 = Keep the knees above the ankles and in line with the toes.
+step-1 = Slide down the wall as far as your level says.
+step-2 = Keep the knees in line with the toes and never in front of them.
 step-3 = Press both feet fully into the floor and breathe calmly.
 step-4 = Push yourself up again before your legs become too tired.
 should-feel = The front of the thighs working hard and getting warm, the same on both sides.
@@ -25,8 +25,8 @@ stop-3 = Pain above the limit in your plan.
 
 # Levels, from easy to hard.
 level-knees-30-name = A small bend
-level-knees-30-change = Slide down until the knees are bent about 30 degrees.
+level-knees-30-change = Slide down about three fingers' width. The knees are only a little bent, about 30 degrees.
 level-knees-60-name = A medium bend
-level-knees-60-change = Slide down until the knees are bent about 60 degrees.
+level-knees-60-change = Slide down almost the length of your hand. The knees are bent about 60 degrees.
 level-knees-90-name = Thighs horizontal
-level-knees-90-change = Slide down until the knees are bent about 90 degrees, as on a chair.
+level-knees-90-change = Slide down until the thighs are horizontal, as on a chair, with the knees above the ankles.

@@ -200,6 +200,10 @@ pub enum ExerciseFault {
     },
     /// A balance exercise whose level does not say on what it is stood, or with the eyes open or closed.
     BalanceNeeds,
+    /// A level that is done on other sides than the ones before it on its ladder.
+    SidesOfLadder,
+    /// Step rules of a test.
+    StepOfTest,
     /// An exercise whose id is that of another file in the folder.
     SameId {
         /// The id.

@@ -31,6 +31,8 @@ pub enum Quantity {
     Ladders,
     /// Number of rungs of a ladder.
     Rungs,
+    /// Number of step rules of an exercise.
+    StepRules,
     /// Number of positions of a figure.
     Poses,
     /// Number of arrows of a figure.
@@ -116,7 +118,7 @@ const fn row(quantity: Quantity, unit: Unit, range: (i64, i64), why: &'static st
 
 /// All quantities with their ranges, in the order of [`Quantity`], which a test checks.
 #[rustfmt::skip]
-pub const BOUNDS: [Bound; 22] = {
+pub const BOUNDS: [Bound; 23] = {
     use Quantity::*;
     use Unit::*;
     [
@@ -132,6 +134,7 @@ pub const BOUNDS: [Bound; 22] = {
         row(TempoDownSeconds, Seconds, (1, 20), "slower than 20 s is a hold"),
         row(Ladders, Count, (1, 4), "a plan names a rung, so one at least; more than four cannot be explained in a visit"),
         row(Rungs, Count, (1, 8), "as above"),
+        row(StepRules, Count, (1, 6), "one for each quantity and the level, some of them twice"),
         row(Poses, Count, (2, 8), "a start and an end at least"),
         row(Arrows, Count, (0, 4), "more hide the figure"),
         row(NameCharacters, Characters, (1, 40), "one line on a phone and on the card"),

@@ -1,11 +1,14 @@
 //! An exercise, and the catalogue of all exercises.
 
 use super::conditions::Surface;
+use super::equipment::Equipment;
 use super::figure::{Figure, Furniture};
 use super::id::{ExerciseId, RungId};
 use super::kind::{Dose, Kind};
 use super::ladder::{Ladder, Rung};
+use super::posture::Posture;
 use super::sidedness::Sidedness;
+use super::step_rule::{self, Grows, StepRule};
 use super::texts::{Lang, Texts};
 use std::collections::BTreeMap;
 use strum::VariantArray;
@@ -42,12 +45,20 @@ pub struct Exercise {
     pub region: Region,
     /// How the exercise is timed; always the kind of `dose`.
     pub kind: Kind,
-    /// Whether the exercise is done for each side.
+    /// Whether the exercise is done for each side, unless a rung says otherwise.
     pub side: Sidedness,
+    /// The posture, unless a rung says otherwise; `None` if the file does not say it.
+    pub posture: Option<Posture>,
+    /// What it needs, unless a rung says otherwise.
+    pub equipment: Vec<Equipment>,
     /// Whether the person stands on one leg with the other foot in the air. Only then are times compared with norms for
     /// standing on one leg.
     pub one_leg: bool,
-    /// The dose that a clinician starts from; for one side if the exercise is done for each side.
+    /// Whether it is a test, which is always done in the same way: no step makes it harder or easier.
+    pub test: bool,
+    /// How it is made harder, in order; empty if the rules of its kind hold.
+    pub step_rules: Vec<StepRule>,
+    /// The dose that a clinician starts from, unless a rung has its own; for one side if it is done for each side.
     pub dose: Dose,
     /// The exercise's ladders of versions. An exercise read from a file has at least one ladder with one rung.
     pub ladders: Vec<Ladder>,
@@ -76,6 +87,14 @@ impl Exercise {
     /// The texts in `lang`, or in another language if there are none in `lang`.
     pub fn text(&self, lang: Lang) -> Option<&Texts> {
         self.texts.get(&lang).or_else(|| self.texts.values().next())
+    }
+
+    /// How it is made harder, in order: as its file says, or as is usual for its kind.
+    pub fn grows(&self) -> Vec<Grows> {
+        match self.step_rules.as_slice() {
+            [] => step_rule::of_kind(self.kind),
+            rules => rules.iter().map(|rule| rule.grows).collect(),
+        }
     }
 
     /// The rung with this id, on any of the ladders.

@@ -1,8 +1,12 @@
 //! Versions of one exercise from easy to hard, with one factor changing at a time.
 
 use super::conditions::{Arms, Eyes, Feet, Surface};
+use super::equipment::Equipment;
 use super::figure::Figure;
 use super::id::{LadderId, RungId};
+use super::kind::Dose;
+use super::posture::Posture;
+use super::sidedness::Sidedness;
 use super::texts::Lang;
 use std::collections::BTreeMap;
 use strum::VariantArray;
@@ -53,6 +57,14 @@ pub struct Rung {
     pub feet: Option<Feet>,
     /// Where the instructions ask the person to put the arms; `None` if they do not say. Never [`Arms::HandInUse`].
     pub arms: Option<Arms>,
+    /// The posture, if it differs from the exercise's.
+    pub posture: Option<Posture>,
+    /// Whether it is done for each side, if that differs from the exercise. All rungs of a ladder are alike in this.
+    pub side: Option<Sidedness>,
+    /// The dose that a clinician starts from, if it differs from the exercise's; always of the same kind.
+    pub dose: Option<Dose>,
+    /// What it needs, if that differs from the exercise; empty if it needs nothing.
+    pub equipment: Option<Vec<Equipment>>,
     /// Its name and what is different on it, by language.
     pub texts: BTreeMap<Lang, RungTexts>,
     /// The rung's own figure, if it looks different from the exercise's.
@@ -60,13 +72,17 @@ pub struct Rung {
 }
 
 /// The texts of a rung in one language.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct RungTexts {
     /// Short name, up to 40 characters.
     pub name: String,
     /// What is different on this rung, in one sentence.
     pub change: String,
+    /// Place, furniture and starting position, if they differ from the exercise's.
+    pub set_up: Option<String>,
+    /// What to do, if it differs from the exercise's.
+    pub steps: Option<Vec<String>>,
 }
 
 impl Ladder {
@@ -82,6 +98,23 @@ impl Ladder {
 }
 
 impl Rung {
+    /// A rung that changes nothing yet and has no texts. Callers set whatever differs.
+    pub fn new(id: RungId) -> Rung {
+        Rung {
+            id,
+            surface: None,
+            eyes: None,
+            feet: None,
+            arms: None,
+            posture: None,
+            side: None,
+            dose: None,
+            equipment: None,
+            texts: BTreeMap::new(),
+            figure: None,
+        }
+    }
+
     /// The texts in `lang`, or in another language if there are none in `lang`.
     pub fn text(&self, lang: Lang) -> Option<&RungTexts> {
         self.texts.get(&lang).or_else(|| self.texts.values().next())

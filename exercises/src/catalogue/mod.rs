@@ -5,22 +5,30 @@
 
 pub mod bounds;
 mod conditions;
+mod equipment;
 mod exercise;
 mod figure;
 mod id;
 pub mod kind;
 mod ladder;
+mod level;
 mod pose;
+mod posture;
 mod sidedness;
+mod step_rule;
 mod texts;
 
 pub use bounds::{Bound, OutOfRange, Quantity, Unit};
 pub use conditions::{Arms, Eyes, Feet, Surface};
+pub use equipment::Equipment;
 pub use exercise::{Catalogue, Exercise, Region};
 pub use figure::{Arrow, Contact, Figure, Furniture, Landmark, View};
 pub use id::{ExerciseId, IdFault, LadderId, MAX_ID, RungId};
 pub use kind::{Dose, Kind, Tempo};
 pub use ladder::{Factor, Ladder, Rung, RungTexts};
+pub use level::Level;
 pub use pose::{Joint, Pose};
+pub use posture::Posture;
 pub use sidedness::Sidedness;
+pub use step_rule::{Basis, Grows, StepRule};
 pub use texts::{Lang, Texts};

@@ -33,7 +33,7 @@ impl Lang {
 
 /// The texts of an exercise in one language. A single text is one paragraph of up to 280 characters; in a list, each entry is
 /// one line.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Texts {
     /// Short name, up to 40 characters.

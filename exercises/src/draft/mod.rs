@@ -13,7 +13,7 @@ mod times;
 mod typed;
 
 use crate::catalogue::kind::UsualTimes;
-use crate::catalogue::{Exercise, Sidedness};
+use crate::catalogue::{Exercise, Level, RungId, Sidedness};
 use crate::id::ItemId;
 use crate::plan::{Item, MAX_ITEMS, MAX_NOTE, Pattern, Prescription, Schedule, Side, Weekdays};
 use chrono::NaiveDate;
@@ -53,12 +53,14 @@ impl Draft {
             [only] => Some(only.id),
             _ => None,
         };
+        let rung = exercise.first_rung().map(|rung| rung.id.clone());
+        let level = exercise.level(rung.as_ref());
         self.prescription.items.push(Item {
             content: exercise.revision,
-            rung: exercise.first_rung().map(|rung| rung.id.clone()),
-            side: if exercise.side == Sidedness::EachSide { Side::Both } else { Side::Neither },
+            side: usual_side(level),
             serves: only,
-            ..Item::new(id, exercise.id.clone(), exercise.dose, default_schedule(exercise))
+            rung: rung.clone(),
+            ..Item::new(id, exercise.id.clone(), level.dose(), default_schedule(exercise))
         });
         Some(id)
     }
@@ -104,11 +106,32 @@ pub enum Direction {
     Later,
 }
 
+/// Puts `item` on another level of its exercise, with the side and the dose that are usual there. A side that fits, and a dose
+/// that was changed from what is usual on the level before, stay.
+pub fn put_on_level(item: &mut Item, exercise: &Exercise, rung: RungId) {
+    let (before, after) = (exercise.level(item.rung.as_ref()), exercise.level(Some(&rung)));
+    if item.dose == before.dose() {
+        item.dose = after.dose();
+    }
+    if (after.side() == Sidedness::EachSide) == (item.side == Side::Neither) {
+        item.side = usual_side(after);
+    }
+    item.rung = Some(rung);
+}
+
+fn usual_side(level: Level<'_>) -> Side {
+    match level.side() {
+        Sidedness::EachSide => Side::Both,
+        Sidedness::None => Side::Neither,
+    }
+}
+
 /// The default schedule of an exercise, as its kind states: spread over the day (hourly on working days if the exercise is short,
 /// otherwise three times a day), or once in the evening.
 pub fn default_schedule(exercise: &Exercise) -> Schedule {
+    let first = exercise.level(exercise.first_rung().map(|rung| &rung.id));
     match exercise.kind.rules().usual_times() {
-        UsualTimes::ThroughTheDay if exercise.dose.total_s(exercise.side) <= HOURLY_AT_MOST_S => hourly(),
+        UsualTimes::ThroughTheDay if first.dose().total_s(first.side()) <= HOURLY_AT_MOST_S => hourly(),
         UsualTimes::ThroughTheDay => {
             Schedule { days: Weekdays::ALL, pattern: Pattern::At { times: vec![8 * 60, 13 * 60, 18 * 60] } }
         }

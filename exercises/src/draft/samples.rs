@@ -24,7 +24,7 @@ pub fn issued(draft: &Draft) -> Plan {
 }
 
 fn rung(id: &str, surface: Option<Surface>, eyes: Option<Eyes>) -> Rung {
-    Rung { id: RungId::new(id).expect("an id"), surface, eyes, feet: None, arms: None, texts: BTreeMap::new(), figure: None }
+    Rung { surface, eyes, ..Rung::new(RungId::new(id).expect("an id")) }
 }
 
 fn exercise(id: &str, dose: Dose, side: Sidedness, rungs: Vec<Rung>) -> Exercise {
@@ -35,7 +35,11 @@ fn exercise(id: &str, dose: Dose, side: Sidedness, rungs: Vec<Rung>) -> Exercise
         region: Region::Ankle,
         kind: dose.kind(),
         side,
+        posture: None,
+        equipment: Vec::new(),
         one_leg: id == "one-leg",
+        test: false,
+        step_rules: Vec::new(),
         dose,
         ladders: vec![ladder],
         poses: Figure {

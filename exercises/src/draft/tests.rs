@@ -46,6 +46,47 @@ fn a_hold_too_long_for_every_hour_comes_three_times_a_day() {
     assert_eq!(default_schedule(&balance()).pattern, Pattern::At { times: vec![1080] });
 }
 
+/// The hold, whose second level is done for each side and has a dose of its own.
+fn with_levels() -> (Exercise, Dose, [RungId; 2]) {
+    let mut exercise = hold();
+    let own = Dose::Hold { repetitions: 2, hold_s: 6, rest_s: 20 };
+    let [first, second] = &mut exercise.ladders[0].rungs[..] else { panic!("two levels") };
+    (second.side, second.dose) = (Some(Sidedness::EachSide), Some(own));
+    let ids = [first.id.clone(), second.id.clone()];
+    (exercise, own, ids)
+}
+
+#[test]
+fn another_level_brings_its_side_and_its_dose() {
+    let (exercise, own, [first, second]) = with_levels();
+    let mut draft = empty();
+    let id = draft.add(&exercise).expect("room");
+    let mut put = |rung: &RungId| {
+        draft.edit(id, |item| put_on_level(item, &exercise, rung.clone()));
+        let item = draft.prescription.item(id).expect("there");
+        (item.rung.clone(), item.side, item.dose)
+    };
+    assert_eq!(put(&second), (Some(second.clone()), Side::Both, own));
+    assert_eq!(put(&first), (Some(first.clone()), Side::Neither, exercise.dose));
+    draft.edit(id, |item| item.dose = with(item.dose, Quantity::HoldSeconds, 25));
+    draft.edit(id, |item| put_on_level(item, &exercise, second.clone()));
+    let item = draft.prescription.item(id).expect("there");
+    assert_eq!((item.side, item.dose), (Side::Both, with(exercise.dose, Quantity::HoldSeconds, 25)), "what was typed stays");
+    draft.edit(id, |item| item.side = Side::Left);
+    draft.edit(id, |item| put_on_level(item, &exercise, second));
+    assert_eq!(draft.prescription.item(id).map(|item| item.side), Some(Side::Left), "a side that fits stays");
+}
+
+#[test]
+fn an_exercise_is_added_with_the_side_and_the_dose_of_its_first_level() {
+    let (mut exercise, own, _) = with_levels();
+    exercise.ladders[0].rungs.remove(0);
+    let mut draft = empty();
+    draft.add(&exercise).expect("room");
+    let item = &draft.prescription.items[0];
+    assert_eq!((item.side, item.dose), (Side::Both, own));
+}
+
 #[test]
 fn a_number_is_never_used_twice() {
     let (mut draft, first) = with_hold();
@@ -133,7 +174,7 @@ fn a_suggested_step_is_taken_from_what_is_in_use() {
 fn a_rung_may_be_the_step_and_stop_and_talk_takes_the_item_out() {
     let (mut draft, id) = with_hold();
     let chair = RungId::new("chair").expect("an id");
-    draft.apply(&suggestion(id, Advice::Advance(Step::Rung(chair.clone()))));
+    draft.apply(&suggestion(id, Advice::Advance(Step::Rung { to: chair.clone(), dose: hold().dose })));
     assert_eq!((draft.prescription.items[0].rung.clone(), draft.prescription.items[0].dose), (Some(chair), hold().dose));
     let stop = suggestion(id, Advice::StopAndTalk);
     assert!(!draft.follows(&stop));

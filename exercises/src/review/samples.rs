@@ -36,7 +36,7 @@ pub fn rung(id: &str) -> RungId {
 }
 
 fn version(id: &str, surface: Option<Surface>, eyes: Option<Eyes>) -> Rung {
-    Rung { id: rung(id), surface, eyes, feet: None, arms: None, texts: BTreeMap::new(), figure: None }
+    Rung { surface, eyes, ..Rung::new(rung(id)) }
 }
 
 fn ladder(id: &str, factor: Factor, rungs: Vec<Rung>) -> Ladder {
@@ -59,7 +59,11 @@ pub fn exercise(id: &str, dose: Dose, side: Sidedness, ladders: Vec<Ladder>) -> 
         region: Region::Ankle,
         kind: dose.kind(),
         side,
+        posture: None,
+        equipment: Vec::new(),
         one_leg: id == "one-leg",
+        test: false,
+        step_rules: Vec::new(),
         dose,
         ladders,
         poses,

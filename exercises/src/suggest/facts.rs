@@ -100,7 +100,7 @@ pub(super) fn gather<'a>(
     planned: &'a Item,
 ) -> Facts<'a> {
     let runs = since.runs(planned.id);
-    let item = in_use(planned, runs.last().copied());
+    let item = in_use(planned, catalogue.get(&planned.exercise), runs.last().copied());
     let at_it: Vec<&RunOn> = runs.iter().copied().filter(|run| same(&item, run)).collect();
     let of_item = slots.iter().filter(|slot| slot.item == planned.id);
     let (pain, settled) = (since.pain(), since.settled());

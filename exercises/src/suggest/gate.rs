@@ -23,6 +23,8 @@ pub enum Hindrance {
     SoftAndClosed,
     /// The step would change open eyes to closed ones, which only the clinician prescribes.
     EyesApart,
+    /// It is a test, which no step changes.
+    Test,
     /// The catalogue does not have the exercise or the rung.
     Unknown,
 }

@@ -41,6 +41,7 @@ fn allowed() -> Vec<String> {
         for rung in exercise.ladders.iter().flat_map(|ladder| &ladder.rungs) {
             let texts = rung.text(Lang::En).expect("every rung is in English").clone();
             all.extend([texts.name, texts.change]);
+            all.extend(texts.set_up.into_iter().chain(texts.steps.unwrap_or_default()));
         }
     }
     all.extend(plan_files());

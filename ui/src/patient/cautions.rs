@@ -17,9 +17,8 @@ use crate::shared::figure::Figure;
 pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
-    let texts = script.exercise.text(words.lang()).cloned();
-    let drawing =
-        script.run.rung.as_ref().map_or_else(|| script.exercise.poses.clone(), |rung| script.exercise.figure(rung));
+    let level = script.exercise.level(script.run.rung.as_ref());
+    let (texts, drawing, needs) = (level.texts(words.lang()), level.figure(), words.needs(level.equipment()));
     let change = words.change_of(&script.item, &script.exercise);
     let limit = words.stop_above(script.item.pain_limit);
     let (plan, run) = (script.plan, script.run.clone());
@@ -39,7 +38,7 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
             <List title=words.text(Key::SignsToStop) lines=texts.stop_signs.clone() alarm=true/>
             <p><strong>{limit}</strong></p>
             <Figure drawing/>
-            <Steps texts change/>
+            <Steps texts needs change/>
         }
     });
     view! {

@@ -53,8 +53,7 @@ pub trait KindRules: Sync {
     /// When an exercise of this kind is due, before the clinician chooses times.
     fn usual_times(&self) -> UsualTimes;
 
-    /// How steps forward change the dose before they change the rung, in order. A step back that undoes what the patient
-    /// added goes through the list in reverse.
+    /// How steps forward change the dose of an exercise that states no rules of its own, in order; then comes the next rung.
     fn forward(&self) -> &'static [StepForward];
 
     /// How steps back change the dose once the easiest rung is reached, in order: the quantity, and the amount added to it.
@@ -207,6 +206,7 @@ pub enum UsualTimes {
 
 /// One way in which steps forward make the dose larger.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct StepForward {
     /// The quantity that grows.
     pub quantity: Quantity,

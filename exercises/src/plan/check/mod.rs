@@ -168,7 +168,8 @@ fn of_item(plan: &Plan, item: &Item, exercise: &Exercise) -> Vec<Problem> {
     if item.dose.kind() != exercise.kind || item.dose.check().is_err() {
         found.push(Problem::Dose(item.id));
     }
-    if (exercise.side == Sidedness::EachSide) == (item.side == Side::Neither) {
+    let sides = exercise.level(item.rung.as_ref()).side();
+    if (sides == Sidedness::EachSide) == (item.side == Side::Neither) {
         found.push(Problem::Side(item.id));
     }
     if !schedule_fits(item) {

@@ -92,6 +92,23 @@ fn an_item_must_fit_its_exercise() {
 }
 
 #[test]
+fn the_side_must_fit_the_level() {
+    let mut catalogue = catalogue();
+    let rungs = &mut catalogue.exercises[0].ladders[0].rungs;
+    rungs[1].side = Some(Sidedness::EachSide);
+    let (wall, chair) = (rungs[0].id.clone(), rungs[1].id.clone());
+    let found = |rung, side| {
+        let mut plan = plan();
+        (plan.prescription.items[0].rung, plan.prescription.items[0].side) = (Some(rung), side);
+        problems(&plan, &catalogue)
+    };
+    assert_eq!(found(wall.clone(), Side::Neither), []);
+    assert_eq!(found(wall, Side::Both), [Problem::Side(HOLD)]);
+    assert_eq!(found(chair.clone(), Side::Both), []);
+    assert_eq!(found(chair, Side::Neither), [Problem::Side(HOLD)]);
+}
+
+#[test]
 fn a_schedule_must_have_a_day_and_a_minute() {
     let every = |minutes, from, to| Pattern::Every { minutes, from, to };
     let at = |times: &[u16]| Pattern::At { times: times.to_vec() };

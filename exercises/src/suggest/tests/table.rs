@@ -4,18 +4,17 @@ use super::{facts, item, met};
 use crate::alarm::Trouble;
 use crate::catalogue::{Dose, Quantity};
 use crate::id::EntryRef;
-use crate::plan::{AgeBand, Item, Pattern, Side};
-use crate::review::samples::{BALANCE_DOSE, HOLD_DOSE, PHONE, REPS_DOSE, catalogue, rung, three_times_a_day};
+use crate::plan::{Item, Side};
+use crate::review::samples::{HOLD_DOSE, PHONE, REPS_DOSE, catalogue, rung};
 use crate::score::Score;
-use crate::suggest::StepConditions;
-use crate::suggest::{Advice, Facts, Hindrance, Reached, Reason, Rise, Session, Step, advise, back, gate_open, next, undo};
+use crate::suggest::{Advice, Facts, Hindrance, Reached, Reason, Rise, Session, Step, advise, gate_open};
 use crate::time::DayNumber;
 
 const ENTRY: EntryRef = EntryRef { log: PHONE, n: 9 };
 const FIVE_MORE: Advice = Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 });
 
-fn to_rung(id: &str) -> Step {
-    Step::Rung(rung(id))
+fn to_rung(id: &str, dose: Dose) -> Step {
+    Step::Rung { to: rung(id), dose }
 }
 
 #[track_caller]
@@ -79,7 +78,7 @@ fn a_target_missed_in_two_sessions_steps_back() {
     on_the_chair.rung = Some(rung("chair"));
     let catalogue = catalogue();
     let row = facts(&catalogue, &on_the_chair, &[missed(10), missed(12)]);
-    assert_eq!(check(&row, Advice::StepBack(to_rung("wall")), Reason::MissedTwice), [10, 12]);
+    assert_eq!(check(&row, Advice::StepBack(to_rung("wall", HOLD_DOSE)), Reason::MissedTwice), [10, 12]);
     hold(
         &[missed(10), missed(12)],
         Advice::StepBack(Step::Change { quantity: Quantity::HoldSeconds, by: -5 }),
@@ -212,100 +211,6 @@ fn an_exercise_that_the_catalogue_does_not_know_is_kept() {
     check(&row, Advice::Keep, Reason::Hindered(Hindrance::Unknown));
 }
 
-fn conditions<'a>(catalogue: &'a crate::catalogue::Catalogue, item: &Item) -> StepConditions<'a> {
-    StepConditions { exercise: catalogue.get(&item.exercise), age: Some(AgeBand::From40), gate_open: true }
-}
-
-#[test]
-fn the_order_of_steps_forward() {
-    let catalogue = catalogue();
-    let hold = |repetitions, hold_s| item(Dose::Hold { repetitions, hold_s, rest_s: 10 });
-    let reps = |repetitions| {
-        let Dose::Reps { sets, rest_s, tempo, .. } = REPS_DOSE else { panic!("repetitions") };
-        item(Dose::Reps { sets, repetitions, rest_s, tempo })
-    };
-    let balance = |target_s| item(Dose::Balance { trials: 3, target_s, rest_s: 30 });
-    let on = |id: &str, of: Item| Item { rung: Some(rung(id)), ..of };
-    for (row, step) in [
-        (hold(3, 10), Ok(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
-        (hold(3, 25), Ok(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
-        (hold(3, 26), Ok(Step::Change { quantity: Quantity::Repetitions, by: 1 })),
-        (hold(9, 30), Ok(Step::Change { quantity: Quantity::Repetitions, by: 1 })),
-        (hold(10, 30), Ok(to_rung("chair"))),
-        (on("chair", hold(10, 30)), Err(Hindrance::AtTheTop)),
-        (Item { rung: None, ..hold(10, 30) }, Err(Hindrance::AtTheTop)),
-        (on("gone", hold(10, 30)), Err(Hindrance::Unknown)),
-        (reps(19), Ok(Step::Change { quantity: Quantity::Repetitions, by: 1 })),
-        (reps(20), Ok(to_rung("low"))),
-        (balance(55), Ok(Step::Change { quantity: Quantity::TargetSeconds, by: 5 })),
-        (balance(56), Ok(to_rung("towel"))),
-        (on("towel", balance(60)), Ok(to_rung("foam"))),
-        (on("foam", balance(60)), Err(Hindrance::AtTheTop)),
-        (on("firm-closed", balance(60)), Ok(to_rung("towel-closed"))),
-    ] {
-        assert_eq!(next(&row, conditions(&catalogue, &row)), step, "{:?} {:?}", row.rung, row.dose);
-    }
-}
-
-#[test]
-fn what_is_due_every_hour_stays_within_two_minutes_of_work() {
-    let catalogue = catalogue();
-    let hourly =
-        |repetitions, hold_s| Item { schedule: three_times_a_day(), ..item(Dose::Hold { repetitions, hold_s, rest_s: 5 }) };
-    for (row, step) in [
-        (hourly(5, 15), Ok(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
-        (hourly(6, 15), Ok(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
-        (hourly(7, 15), Ok(Step::Change { quantity: Quantity::Repetitions, by: 1 })),
-        (hourly(8, 15), Ok(to_rung("chair"))),
-        (Item { side: Side::Both, ..hourly(4, 15) }, Ok(to_rung("chair"))),
-    ] {
-        assert_eq!(next(&row, conditions(&catalogue, &row)), step, "{:?}", row.dose);
-    }
-    let every = |minutes| {
-        let mut row = hourly(8, 15);
-        row.schedule.pattern = Pattern::Every { minutes, from: 540, to: 1020 };
-        next(&row, conditions(&catalogue, &row))
-    };
-    assert_eq!(every(120), Ok(to_rung("chair")));
-    assert_eq!(every(121), Ok(Step::Change { quantity: Quantity::HoldSeconds, by: 5 }));
-}
-
-#[test]
-fn the_gates_of_soft_surfaces_and_closed_eyes() {
-    let catalogue = catalogue();
-    let full = Dose::Balance { trials: 3, target_s: 60, rest_s: 30 };
-    let on = |id: &str| Item { rung: Some(rung(id)), ..item(full) };
-    let step = |id: &str, age, gate_open| {
-        let row = on(id);
-        next(&row, StepConditions { age, gate_open, ..conditions(&catalogue, &row) })
-    };
-    let (young, old) = (Some(AgeBand::From60), Some(AgeBand::From65));
-    assert_eq!(step("firm", young, false), Err(Hindrance::GateClosed));
-    assert_eq!(step("firm", young, true), Ok(to_rung("towel")));
-    assert_eq!(step("firm", old, true), Ok(to_rung("towel")), "soft with eyes open is open to all");
-    assert_eq!(step("firm", None, true), Ok(to_rung("towel")));
-    assert_eq!(step("firm-closed", young, true), Ok(to_rung("towel-closed")));
-    assert_eq!(step("firm-closed", young, false), Err(Hindrance::GateClosed));
-    assert_eq!(step("firm-closed", old, true), Err(Hindrance::SoftAndClosed));
-    assert_eq!(step("firm-closed", None, true), Err(Hindrance::SoftAndClosed));
-    for age in AgeBand::ALL {
-        let refused = step("firm-closed", Some(age), true) == Err(Hindrance::SoftAndClosed);
-        assert_eq!(refused, age >= AgeBand::From65, "{age:?}");
-    }
-}
-
-#[test]
-fn a_step_never_closes_the_eyes() {
-    let mut catalogue = catalogue();
-    let stance = catalogue.exercises.iter_mut().find(|exercise| exercise.id.as_str() == "one-leg").expect("there");
-    let closed = stance.ladders[1].rungs.clone();
-    stance.ladders[0].rungs.extend(closed);
-    stance.ladders.truncate(1);
-    let full = Dose::Balance { trials: 3, target_s: 60, rest_s: 30 };
-    let row = Item { rung: Some(rung("foam")), ..item(full) };
-    assert_eq!(next(&row, conditions(&catalogue, &row)), Err(Hindrance::EyesApart));
-}
-
 #[test]
 fn thirty_seconds_on_two_days_for_each_leg() {
     use crate::plan::BodySide::{Left, Right};
@@ -326,49 +231,6 @@ fn thirty_seconds_on_two_days_for_each_leg() {
     assert!(!gate_open(Side::Left, &[], &[dated(1, Left), dated(1, Left)]), "two times of one visit");
     let closed = crate::plan::StanceBaseline { eyes: crate::catalogue::Eyes::Closed, ..baseline(Left, 450) };
     assert!(!gate_open(Side::Left, &[(on(1), Left, 300)], &[closed]), "only eyes open on the firm floor");
-}
-
-#[test]
-fn the_order_of_steps_back() {
-    let catalogue = catalogue();
-    let hold = |repetitions, hold_s| item(Dose::Hold { repetitions, hold_s, rest_s: 10 });
-    let balance = |trials, target_s| item(Dose::Balance { trials, target_s, rest_s: 30 });
-    let on = |id: &str, of: Item| Item { rung: Some(rung(id)), ..of };
-    for (row, step) in [
-        (on("chair", hold(3, 10)), Some(to_rung("wall"))),
-        (hold(3, 10), Some(Step::Change { quantity: Quantity::HoldSeconds, by: -5 })),
-        (hold(3, 6), Some(Step::Change { quantity: Quantity::HoldSeconds, by: -5 })),
-        (hold(3, 5), Some(Step::Change { quantity: Quantity::Repetitions, by: -1 })),
-        (hold(1, 5), None),
-        (item(REPS_DOSE), Some(Step::Change { quantity: Quantity::Repetitions, by: -1 })),
-        (on("foam", balance(3, 30)), Some(to_rung("towel"))),
-        (balance(3, 10), Some(Step::Change { quantity: Quantity::TargetSeconds, by: -5 })),
-        (balance(3, 9), Some(Step::Change { quantity: Quantity::Trials, by: -1 })),
-        (balance(1, 5), None),
-    ] {
-        assert_eq!(back(&row, catalogue.get(&row.exercise)), step, "{:?} {:?}", row.rung, row.dose);
-    }
-}
-
-#[test]
-fn what_was_added_since_the_card_goes_first() {
-    let catalogue = catalogue();
-    let longer = Step::Change { quantity: Quantity::TargetSeconds, by: 5 }.apply(&item(BALANCE_DOSE));
-    let hold = |repetitions, hold_s| item(Dose::Hold { repetitions, hold_s, rest_s: 10 });
-    let on = |id: &str, of: Item| Item { rung: Some(rung(id)), ..of };
-    let more = Step::Change { quantity: Quantity::Repetitions, by: 1 }.apply(&item(REPS_DOSE));
-    for (row, planned, step) in [
-        (on("low", more), on("low", item(REPS_DOSE)), Step::Change { quantity: Quantity::Repetitions, by: -1 }),
-        (on("low", item(REPS_DOSE)), on("low", item(REPS_DOSE)), to_rung("high")),
-        (on("chair", hold(3, 15)), on("chair", hold(3, 10)), Step::Change { quantity: Quantity::HoldSeconds, by: -5 }),
-        (on("chair", hold(4, 15)), on("chair", hold(3, 10)), Step::Change { quantity: Quantity::Repetitions, by: -1 }),
-        (on("chair", hold(4, 15)), on("wall", hold(3, 10)), to_rung("wall")),
-        (on("chair", hold(3, 10)), on("chair", hold(3, 10)), to_rung("wall")),
-        (on("towel", item(BALANCE_DOSE)), on("towel", item(BALANCE_DOSE)), to_rung("firm")),
-        (on("towel", longer), on("towel", item(BALANCE_DOSE)), Step::Change { quantity: Quantity::TargetSeconds, by: -5 }),
-    ] {
-        assert_eq!(undo(&row, &planned, catalogue.get(&row.exercise)), Some(step), "{:?} {:?}", row.rung, row.dose);
-    }
 }
 
 #[test]

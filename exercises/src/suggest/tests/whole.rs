@@ -6,8 +6,8 @@ use crate::history::Mark;
 use crate::id::EntryRef;
 use crate::plan::{BodySide, Item, Plan};
 use crate::review::samples::{
-    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revised, revisions, run, rung,
-    settled, stance, summary,
+    ANKLE, BACK, BALANCE, BALANCE_DOSE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revised,
+    revisions, run, rung, settled, stance, summary,
 };
 use crate::review::{self, Review};
 use crate::run::{RunEnd, Share};
@@ -161,7 +161,7 @@ fn the_gate_opens_with_what_was_shown_at_home_and_at_visits() {
         told
     };
     let got = of(&build([longest(Vec::new())], &[minute(&[4, 5])]), BALANCE);
-    assert_eq!(got.advice, Advice::Advance(Step::Rung(rung("towel"))), "two days at home");
+    assert_eq!(got.advice, Advice::Advance(Step::Rung { to: rung("towel"), dose: BALANCE_DOSE }), "two days at home");
     let mut soft = longest(Vec::new());
     soft.prescription.items[1].rung = Some(rung("towel"));
     let mut on_the_towel = minute(&[4, 5]);
@@ -176,7 +176,7 @@ fn the_gate_opens_with_what_was_shown_at_home_and_at_visits() {
     soft.prescription.baselines =
         [BodySide::Left, BodySide::Right].into_iter().flat_map(|leg| [baseline(leg, 300), baseline(leg, 310)]).collect();
     let got = of(&build([soft], &[on_the_towel]), BALANCE);
-    assert_eq!(got.advice, Advice::Advance(Step::Rung(rung("foam"))));
+    assert_eq!(got.advice, Advice::Advance(Step::Rung { to: rung("foam"), dose: BALANCE_DOSE }));
 }
 
 #[test]

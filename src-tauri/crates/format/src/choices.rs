@@ -6,7 +6,9 @@
 use crate::codes::Coded;
 use crate::names::Named;
 use exercises::alarm::Trouble;
-use exercises::catalogue::{Arms, Contact, Eyes, Factor, Feet, Furniture, Landmark, Region, Sidedness, Surface, View};
+use exercises::catalogue::{
+    Arms, Basis, Contact, Equipment, Eyes, Factor, Feet, Furniture, Landmark, Posture, Region, Sidedness, Surface, View,
+};
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, AgeBand, BodySide, Risk, Side};
 use exercises::run::{RunEnd, SetUp, TrialEnd};
@@ -166,6 +168,32 @@ named! {
         Ankle = "ankle",
     }
     Sidedness { None = "none", EachSide = "each-side" }
+    Posture { Standing = "standing", Sitting = "sitting", Lying = "lying", Kneeling = "kneeling" }
+    Equipment {
+        Chair = "chair",
+        Table = "table",
+        Worktop = "worktop",
+        Wall = "wall",
+        Mat = "mat",
+        Pillow = "pillow",
+        Towel = "towel",
+        Cushion = "cushion",
+        Foam = "foam",
+        SturdyShoes = "sturdy-shoes",
+        Bag = "bag",
+        LightWeight = "light-weight",
+    }
+    Basis {
+        Convention = "convention",
+        StretchTime = "stretch-time",
+        WorkingRange = "working-range",
+        ShortHolds = "short-holds",
+        EightToTwelve = "eight-to-twelve",
+        NeckLowLoad = "neck-low-load",
+        StanceTime = "stance-time",
+        TendonHolds = "tendon-holds",
+        GradedActivity = "graded-activity",
+    }
     Factor {
         Surface = "surface",
         Base = "base",

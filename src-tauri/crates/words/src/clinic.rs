@@ -3,11 +3,11 @@
 use crate::date::names_of;
 use crate::{Key, Words};
 use chrono::Weekday;
-use exercises::catalogue::{Exercise, Region};
+use exercises::catalogue::{Exercise, Region, Sidedness};
 use exercises::draft::TypedField;
 use exercises::id::ItemId;
 use exercises::plan::check::Problem;
-use exercises::plan::{AgeBand, Pattern, Prescription};
+use exercises::plan::{AgeBand, Pattern, Prescription, Side};
 use std::cmp::Ordering;
 
 impl Words {
@@ -41,9 +41,10 @@ impl Words {
     /// "A full day: 11 sessions, about 14 minutes." `None` for an empty plan.
     pub fn full_day(self, prescription: &Prescription, exercises: &[Exercise]) -> Option<String> {
         let whole = |item: &exercises::plan::Item| {
-            let exercise = exercises.iter().find(|exercise| exercise.id == item.exercise)?;
+            exercises.iter().find(|exercise| exercise.id == item.exercise)?;
             let times = item.schedule.pattern.minutes().len() as u32;
-            Some((times, times * item.dose.total_s(exercise.side)))
+            let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
+            Some((times, times * item.dose.total_s(sides)))
         };
         let (times, seconds) =
             prescription.items.iter().filter_map(whole).fold((0, 0), |sum, one| (sum.0 + one.0, sum.1 + one.1));

@@ -3,7 +3,7 @@
 use crate::date::names_of;
 use crate::{Key, Words};
 use exercises::alarm::Trouble;
-use exercises::catalogue::{Exercise, Eyes, Surface};
+use exercises::catalogue::{Equipment, Exercise, Eyes, Surface};
 use exercises::history::Mark;
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, BodySide, Pattern, Schedule, Side, Weekdays};
@@ -93,6 +93,30 @@ impl Words {
             Eyes::Open => Key::EyesOpen,
             Eyes::Closed => Key::EyesClosed,
         })
+    }
+
+    /// "a chair that does not slide".
+    pub fn equipment(self, equipment: Equipment) -> &'static str {
+        self.text(match equipment {
+            Equipment::Chair => Key::EquipmentChair,
+            Equipment::Table => Key::EquipmentTable,
+            Equipment::Worktop => Key::EquipmentWorktop,
+            Equipment::Wall => Key::EquipmentWall,
+            Equipment::Mat => Key::EquipmentMat,
+            Equipment::Pillow => Key::EquipmentPillow,
+            Equipment::Towel => Key::EquipmentTowel,
+            Equipment::Cushion => Key::EquipmentCushion,
+            Equipment::Foam => Key::EquipmentFoam,
+            Equipment::SturdyShoes => Key::EquipmentSturdyShoes,
+            Equipment::Bag => Key::EquipmentBag,
+            Equipment::LightWeight => Key::EquipmentLightWeight,
+        })
+    }
+
+    /// "You need: a chair that does not slide and a pillow."; `None` if nothing is needed.
+    pub fn needs(self, equipment: &[Equipment]) -> Option<String> {
+        let all: Vec<String> = equipment.iter().map(|one| self.equipment(*one).to_owned()).collect();
+        (!all.is_empty()).then(|| self.you_need(&self.list(&all)))
     }
 
     /// What happened to a slot.
@@ -212,6 +236,18 @@ mod tests {
         let schedule = Schedule { days: Weekdays::NONE, pattern: Pattern::At { times: vec![480] } };
         assert_eq!(Words::new(Locale::En).schedule(&schedule), "no day chosen, at 08:00");
         assert_eq!(Words::new(Locale::Es).schedule(&schedule), "ningún día elegido, a las 08:00");
+    }
+
+    #[test]
+    fn what_is_needed_is_a_sentence_and_each_thing_has_its_own_name() {
+        let needs = |locale| Words::new(locale).needs(&[Equipment::Chair, Equipment::Pillow]);
+        assert_eq!(needs(Locale::En).as_deref(), Some("You need: a chair that does not slide and a pillow."));
+        assert_eq!(needs(Locale::Es).as_deref(), Some("Necesita: una silla que no resbale y una almohada."));
+        assert_eq!(Words::new(Locale::En).needs(&[]), None);
+        for locale in Locale::ALL {
+            let all = Equipment::ALL.map(|one| Words::new(*locale).equipment(one));
+            assert_eq!(std::collections::BTreeSet::from(all).len(), Equipment::ALL.len());
+        }
     }
 
     #[test]

@@ -65,11 +65,10 @@ fn Entry(exercise: Exercise) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
     let name = exercise.text(words.lang()).map(|text| text.name.clone()).unwrap_or_else(|| exercise.id.to_string());
-    let rung = exercise.first_rung().map(|rung| rung.id.clone());
-    let drawing = rung.map_or_else(|| exercise.poses.clone(), |rung| exercise.figure(&rung));
+    let level = exercise.level(exercise.first_rung().map(|rung| &rung.id));
+    let (drawing, below) = (level.figure(), words.dose(level.dose()));
     let id = exercise.id.clone();
     let chosen = Memo::new(move |_| editor.plan(|plan| plan.items.iter().any(|item| item.exercise == id)));
-    let below = words.dose(exercise.dose);
     let add = words.catalogue_add(&name);
     // A double click adds the exercise once. Somebody who wants it twice presses again later.
     let press = move |event: MouseEvent| {

@@ -1,7 +1,7 @@
 //! One item of the plan.
 
 use exercises::catalogue::{Exercise, RungId, Sidedness};
-use exercises::draft::Direction;
+use exercises::draft::{Direction, put_on_level};
 use exercises::id::ItemId;
 use exercises::plan::Side;
 use leptos::prelude::*;
@@ -26,7 +26,7 @@ pub fn ItemCard(id: ItemId) -> impl IntoView {
     let rung = Memo::new(move |_| editor.item(id, None, |item| item.rung.clone()));
     let drawing = move || {
         let drawn = drawn.as_ref()?;
-        let drawing = rung.get().map_or_else(|| drawn.poses.clone(), |rung| drawn.figure(&rung));
+        let drawing = drawn.level(rung.get().as_ref()).figure();
         Some(view! { <Figure drawing pose=Signal::stored(1.0)/> })
     };
     let press = move |key: Key, what: fn(PlanEditor, ItemId)| {
@@ -58,7 +58,7 @@ pub fn ItemCard(id: ItemId) -> impl IntoView {
     }
 }
 
-/// The level, and the side if the exercise has sides.
+/// The level, and the side if the level is done for each side.
 #[component]
 fn RungAndSide(id: ItemId, exercise: Exercise) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -71,7 +71,14 @@ fn RungAndSide(id: ItemId, exercise: Exercise) -> impl IntoView {
     let rung = Signal::derive(move || {
         editor.item(id, String::new(), |item| item.rung.as_ref().map(RungId::to_string).unwrap_or_default())
     });
-    let put_rung = move |chosen: String| editor.edit_item(id, |item| item.rung = RungId::new(chosen).ok());
+    let of_level = exercise.clone();
+    let put_rung = move |chosen: String| {
+        if let Ok(rung) = RungId::new(chosen) {
+            editor.edit_item(id, |item| put_on_level(item, &of_level, rung));
+        }
+    };
+    let has_sides =
+        Memo::new(move |_| editor.item(id, false, |item| exercise.level(item.rung.as_ref()).side() == Sidedness::EachSide));
     let sides = [Side::Both, Side::Left, Side::Right];
     let side = Signal::derive(move || editor.item(id, String::new(), |item| words.side(item.side).to_owned()));
     let put_side = move |chosen: String| {
@@ -82,7 +89,10 @@ fn RungAndSide(id: ItemId, exercise: Exercise) -> impl IntoView {
     let options = sides.map(|side| (words.side(side).to_owned(), words.side(side).to_owned())).to_vec();
     view! {
         {(rungs.len() > 1).then(|| view! { <Choice label=words.text(Key::Level) options=rungs value=rung choose=put_rung/> })}
-        {(exercise.side == Sidedness::EachSide).then(|| view! { <Choice label=words.text(Key::SideLabel) options value=side choose=put_side/> })}
+        {move || {
+            let options = options.clone();
+            has_sides.get().then(|| view! { <Choice label=words.text(Key::SideLabel) options value=side choose=put_side/> })
+        }}
     }
 }
 

@@ -11,12 +11,13 @@ use super::steps::Steps;
 use crate::patient::context::PatientContext;
 use crate::shared::figure::Figure;
 
-/// All texts of an exercise.
+/// All texts of an exercise; `texts` are those at the item's level.
 #[component]
 pub fn InFull(found: TodayItem, texts: Texts) -> impl IntoView {
     let words = PatientContext::current().app.words();
     let item = &found.item;
-    let drawing = item.rung.as_ref().map_or_else(|| found.exercise.poses.clone(), |rung| found.exercise.figure(rung));
+    let level = found.exercise.level(item.rung.as_ref());
+    let (drawing, needs) = (level.figure(), words.needs(level.equipment()));
     let limit = words.stop_above(item.pain_limit);
     let part = move |title: Key, text: String| view! { <section class="stack-1"><h2>{words.text(title)}</h2><p>{text}</p></section> };
     view! {
@@ -30,7 +31,7 @@ pub fn InFull(found: TodayItem, texts: Texts) -> impl IntoView {
         </div>
         <Figure drawing mirrored=item.side == Side::Left/>
         {part(Key::Purpose, texts.purpose.clone())}
-        <Steps texts=texts.clone() change=words.change_of(item, &found.exercise)/>
+        <Steps texts=texts.clone() needs change=words.change_of(item, &found.exercise)/>
         {part(Key::ShouldFeel, texts.should_feel.clone())}
         {part(Key::ShouldNotFeel, texts.should_not_feel.clone())}
         <List title=words.text(Key::Mistakes) lines=texts.mistakes.clone()/>

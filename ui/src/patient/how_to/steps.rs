@@ -6,14 +6,15 @@ use words::Key;
 
 use crate::patient::context::PatientContext;
 
-/// The starting position, and the steps in order.
+/// What is needed, the starting position, and the steps in order.
 #[component]
-pub fn Steps(texts: Texts, change: Option<String>) -> impl IntoView {
+pub fn Steps(texts: Texts, needs: Option<String>, change: Option<String>) -> impl IntoView {
     let words = PatientContext::current().app.words();
     let steps = texts.steps.into_iter().map(|step| view! { <li>{step}</li> }).collect_view();
     view! {
         <section class="stack-2">
             <h2>{words.text(Key::HowToDoIt)}</h2>
+            {needs.map(|needs| view! { <p class="soft">{needs}</p> })}
             <p>{texts.set_up}</p>
             {change.map(|change| view! { <p><strong>{change}</strong></p> })}
             <ol class="steps">{steps}</ol>

@@ -2,14 +2,32 @@
 
 use super::figure;
 use super::page::{Item, Table, whole};
+use super::step_rule;
 use super::texts::Source;
 use crate::fields::{owned, quoted};
 use exercises::catalogue::kind::DoseField;
-use exercises::catalogue::{Dose, Exercise, ExerciseId, Figure, IdFault, Kind, Ladder, LadderId, Quantity, Rung, RungId};
+use exercises::catalogue::{
+    Dose, Exercise, ExerciseId, Figure, IdFault, Kind, Ladder, LadderId, Quantity, Rung, RungId, Sidedness,
+};
 use exercises::file_fault::{ExerciseFault, FaultKind};
 use std::collections::BTreeSet;
 
-const FIELDS: &[&str] = &["id", "revision", "region", "kind", "side", "one_leg", "dose", "ladder", "figure", "text"];
+const FIELDS: &[&str] = &[
+    "id",
+    "revision",
+    "region",
+    "kind",
+    "side",
+    "posture",
+    "equipment",
+    "one_leg",
+    "test",
+    "dose",
+    "step",
+    "ladder",
+    "figure",
+    "text",
+];
 
 /// The exercise of a file with the texts of `source`, or `None` with faults noted.
 pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
@@ -19,10 +37,14 @@ pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
     let region = top.word("region");
     let kind = top.required("kind").and_then(|item| kind(&item));
     let side = top.word("side");
-    let one_leg = top.optional("one_leg").map_or(Some(false), |item| item.truth());
+    let posture = optional(top, "posture", Item::word);
+    let equipment = top.words("equipment");
+    let truth = |field| top.optional(field).map_or(Some(false), |item| item.truth());
+    let (one_leg, test) = (truth("one_leg"), truth("test"));
     let dose = top.table("dose").zip(kind).and_then(|(table, kind)| dose(&table, kind));
+    let step_rules = step_rule::rules(top, kind, test);
     let poses = top.table("figure").and_then(|table| figure::figure(&table));
-    let around = Around { kind, figure: poses.as_ref(), texts: source };
+    let around = Around { kind, side, figure: poses.as_ref(), texts: source };
     let ladders = top.required("ladder").and_then(|item| ladders(&item, &around));
     let texts = source.exercise(top);
     source.left_over(ladders.as_deref());
@@ -32,7 +54,11 @@ pub(super) fn exercise(top: &Table, source: &Source) -> Option<Exercise> {
         region: region?,
         kind: kind?,
         side: side?,
+        posture: posture?,
+        equipment: equipment?,
         one_leg: one_leg?,
+        test: test?,
+        step_rules: step_rules?,
         dose: dose?,
         ladders: ladders?,
         poses: poses?,
@@ -81,9 +107,15 @@ fn values(table: &Table, fields: &[DoseField]) -> Vec<Option<i64>> {
     fields.iter().map(|field| place?.number(field.key, field.quantity)).collect()
 }
 
+/// A field that need not be there: the outer `Option` is `None` if it is there and cannot be read.
+fn optional<'a, T>(table: &Table<'a>, field: &str, read: impl Fn(&Item<'a>) -> Option<T>) -> Option<Option<T>> {
+    table.optional(field).map_or(Some(None), |item| read(&item).map(Some))
+}
+
 /// What a rung takes from the exercise around it.
 struct Around<'a> {
     kind: Option<Kind>,
+    side: Option<Sidedness>,
     figure: Option<&'a Figure>,
     texts: &'a Source<'a>,
 }
@@ -106,11 +138,22 @@ fn ladder(table: &Table, around: &Around, seen: &mut Seen) -> Option<Ladder> {
     let ladder_id = table.required("id").and_then(|item| id(&item, LadderId::new));
     once(table, &ladder_id, &mut seen.ladders);
     let factor = table.word("factor");
-    let rungs = table
-        .required("rung")
-        .and_then(|item| item.tables(Quantity::Rungs))
-        .and_then(|tables| whole(tables.iter().map(|table| rung(table, around, &mut seen.rungs))));
+    let tables = table.required("rung").and_then(|item| item.tables(Quantity::Rungs));
+    let rungs = tables.and_then(|tables| {
+        let rungs = whole(tables.iter().map(|table| rung(table, around, &mut seen.rungs)))?;
+        same_sides(&tables, &rungs, around.side?).then_some(rungs)
+    });
     Some(Ladder { id: ladder_id?, factor: factor?, rungs: rungs? })
+}
+
+/// Whether all rungs are done on the same sides, so that a step never changes them; notes a fault at the first that is not.
+fn same_sides(tables: &[Table], rungs: &[Rung], of_exercise: Sidedness) -> bool {
+    let side = |rung: &Rung| rung.side.unwrap_or(of_exercise);
+    let other = rungs.iter().position(|rung| side(rung) != side(&rungs[0]));
+    if let Some(table) = other.and_then(|place| tables.get(place)) {
+        table.fault("side", FaultKind::Exercise(ExerciseFault::SidesOfLadder));
+    }
+    other.is_none()
 }
 
 fn once<T: Ord + Clone + ToString>(table: &Table, id: &Option<T>, seen: &mut BTreeSet<T>) {
@@ -122,26 +165,31 @@ fn once<T: Ord + Clone + ToString>(table: &Table, id: &Option<T>, seen: &mut BTr
 }
 
 fn rung(table: &Table, around: &Around, seen: &mut BTreeSet<RungId>) -> Option<Rung> {
-    table.only(&["id", "surface", "eyes", "feet", "arms", "text", "figure"]);
+    table.only(&["id", "surface", "eyes", "feet", "arms", "posture", "side", "dose", "equipment", "text", "figure"]);
     let rung_id = table.required("id").and_then(|item| id(&item, RungId::new));
     once(table, &rung_id, seen);
-    let surface = table.optional("surface").map(|item| item.word());
-    let eyes = table.optional("eyes").map(|item| item.word());
-    let feet = table.optional("feet").map(|item| item.word());
-    let arms = table.optional("arms").map(|item| item.word());
-    if around.kind.is_some_and(Kind::is_balance) && (surface.is_none() || eyes.is_none()) {
+    let (surface, eyes) = (optional(table, "surface", Item::word), optional(table, "eyes", Item::word));
+    let (feet, arms) = (optional(table, "feet", Item::word), optional(table, "arms", Item::word));
+    let missing = |field| table.optional(field).is_none();
+    if around.kind.is_some_and(Kind::is_balance) && (missing("surface") || missing("eyes")) {
         table.fault("", FaultKind::Exercise(ExerciseFault::BalanceNeeds));
     }
+    let (posture, side) = (optional(table, "posture", Item::word), optional(table, "side", Item::word));
+    let own_dose = optional(table, "dose", |item| dose(&item.table()?, around.kind?));
+    let equipment = optional(table, "equipment", |_| table.words("equipment"));
     let texts = around.texts.rung(table, rung_id.as_ref());
-    let own = table.optional("figure").map(|item| item.table().and_then(|table| figure::changed(&table, around.figure)));
-    // The outer `Option` says whether the field is there, the inner one whether it could be read.
+    let own = optional(table, "figure", |item| figure::changed(&item.table()?, around.figure));
     Some(Rung {
         id: rung_id?,
-        surface: surface.map_or(Some(None), |read| read.map(Some))?,
-        eyes: eyes.map_or(Some(None), |read| read.map(Some))?,
-        feet: feet.map_or(Some(None), |read| read.map(Some))?,
-        arms: arms.map_or(Some(None), |read| read.map(Some))?,
+        surface: surface?,
+        eyes: eyes?,
+        feet: feet?,
+        arms: arms?,
+        posture: posture?,
+        side: side?,
+        dose: own_dose?,
+        equipment: equipment?,
         texts: texts?,
-        figure: own.map_or(Some(None), |read| read.map(Some))?,
+        figure: own?,
     })
 }

@@ -1,10 +1,7 @@
 //! Reads a figure from its table: view, furniture, contacts, positions, arrows.
 
 use super::page::{Item, Table, whole};
-use crate::fields::quoted;
-use crate::names::Named;
 use exercises::catalogue::{Arrow, Figure, Joint, Pose, Quantity};
-use exercises::file_fault::FaultKind;
 
 const FIELDS: &[&str] = &["view", "furniture", "plumb", "contacts", "poses", "arrow"];
 
@@ -12,9 +9,9 @@ const FIELDS: &[&str] = &["view", "furniture", "plumb", "contacts", "poses", "ar
 pub(super) fn figure(table: &Table) -> Option<Figure> {
     table.only(FIELDS);
     let view = table.word("view");
-    let furniture = words(table, "furniture");
+    let furniture = table.words("furniture");
     let plumb = table.optional("plumb").map_or(Some(false), |item| item.truth());
-    let contacts = words(table, "contacts");
+    let contacts = table.words("contacts");
     let poses = table.required("poses").and_then(|item| poses(&item));
     let arrows = arrows(table);
     Some(Figure {
@@ -33,9 +30,9 @@ pub(super) fn changed(table: &Table, base: Option<&Figure>) -> Option<Figure> {
     table.only(FIELDS);
     let here = |field: &str| table.optional(field);
     let view = here("view").map(|item| item.word());
-    let furniture = here("furniture").map(|_| words(table, "furniture"));
+    let furniture = here("furniture").map(|_| table.words("furniture"));
     let plumb = here("plumb").map(|item| item.truth());
-    let contacts = here("contacts").map(|_| words(table, "contacts"));
+    let contacts = here("contacts").map(|_| table.words("contacts"));
     let poses = here("poses").map(|item| poses(&item));
     let arrows = here("arrow").map(|_| arrows(table));
     // If the exercise's figure could not be read, its faults are already noted, and no figure can be made here.
@@ -49,25 +46,6 @@ pub(super) fn changed(table: &Table, base: Option<&Figure>) -> Option<Figure> {
         arrows: arrows.unwrap_or_else(|| Some(base.arrows.clone()))?,
         eyes: None,
     })
-}
-
-/// A list of words, none of which may be repeated.
-fn words<T: Named + PartialEq>(table: &Table, field: &str) -> Option<Vec<T>> {
-    let Some(item) = table.optional(field) else {
-        return Some(Vec::new());
-    };
-    let items = item.list(None)?;
-    let mut words = Vec::new();
-    for item in &items {
-        match item.word() {
-            Some(word) if words.contains(&word) => {
-                let id = quoted(item.text().unwrap_or_default());
-                item.fault(FaultKind::Duplicate { id });
-            }
-            word => words.extend(word),
-        }
-    }
-    (words.len() == items.len()).then_some(words)
 }
 
 fn poses(item: &Item) -> Option<Vec<Pose>> {

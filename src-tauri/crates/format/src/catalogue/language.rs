@@ -27,6 +27,8 @@ const MESSAGES: &[&str] = &[
     "stop-N",
     "level-RUNG-name",
     "level-RUNG-change",
+    "level-RUNG-set-up",
+    "level-RUNG-step-N",
 ];
 
 /// A language file that is being read.
@@ -107,6 +109,16 @@ impl<'a> Language<'a> {
     pub fn fault_of_list(&self, stem: &str, kind: FaultKind) {
         let last = self.numbers(stem).last().map_or(1, |last| *last);
         self.fault(&format!("{stem}-{last}"), kind);
+    }
+
+    /// Whether there is a message with this id.
+    pub fn has(&self, id: &str) -> bool {
+        self.messages.as_ref().is_some_and(|all| all.contains_key(id))
+    }
+
+    /// Whether there is any message of a list.
+    pub fn has_list(&self, stem: &str) -> bool {
+        !self.numbers(stem).is_empty()
     }
 
     /// The text of a message, no longer than `quantity` allows.
@@ -257,8 +269,9 @@ fn number(digits: &str) -> Option<u32> {
     digits.parse().ok().filter(|_| counted)
 }
 
-/// The rung to which a message `level-RUNG-name` or `level-RUNG-change` belongs.
+/// The rung to which a message `level-RUNG-name`, `level-RUNG-change`, `level-RUNG-set-up` or `level-RUNG-step-N` belongs.
 fn level(id: &str) -> Option<&str> {
     let rest = id.strip_prefix("level-")?;
-    rest.strip_suffix("-name").or_else(|| rest.strip_suffix("-change"))
+    let of_list = || rest.rsplit_once("-step-").filter(|(_, n)| number(n).is_some()).map(|(rung, _)| rung);
+    ["-name", "-change", "-set-up"].into_iter().find_map(|end| rest.strip_suffix(end)).or_else(of_list)
 }

@@ -8,6 +8,7 @@ mod exercise;
 mod figure;
 mod language;
 mod page;
+mod step_rule;
 mod texts;
 
 pub use embedded::{FILES, Files, embedded};

@@ -2,7 +2,7 @@
 //!
 //! What is wrong is noted and gives `None`, so that one reading finds all faults of a file.
 
-use crate::fields::{Fields, Value, Wrong};
+use crate::fields::{Fields, Value, Wrong, quoted};
 use crate::names::Named;
 use exercises::catalogue::Quantity;
 use exercises::file_fault::{ExerciseFault, FaultKind, FileFault};
@@ -119,6 +119,25 @@ impl<'a> Table<'a> {
     /// One word of a choice.
     pub fn word<T: Named>(&self, field: &str) -> Option<T> {
         self.required(field)?.word()
+    }
+
+    /// A list of words of a choice, none of which may be repeated; empty if the field is not there.
+    pub fn words<T: Named + PartialEq>(&self, field: &str) -> Option<Vec<T>> {
+        let Some(item) = self.optional(field) else {
+            return Some(Vec::new());
+        };
+        let items = item.list(None)?;
+        let mut words = Vec::new();
+        for item in &items {
+            match item.word() {
+                Some(word) if words.contains(&word) => {
+                    let id = quoted(item.text().unwrap_or_default());
+                    item.fault(FaultKind::Duplicate { id });
+                }
+                word => words.extend(word),
+            }
+        }
+        (words.len() == items.len()).then_some(words)
     }
 
     pub fn table(&self, field: &str) -> Option<Table<'a>> {

@@ -21,6 +21,10 @@ pub(super) enum Source<'a> {
 const LISTS: [(&str, &str); 4] =
     [("steps", "step"), ("mistakes", "mistake"), ("cautions", "careful"), ("stop_signs", "stop")];
 
+/// The fields of a rung that need not be there.
+const SET_UP: &str = "set_up";
+const STEPS: &str = "steps";
+
 impl<'a> Source<'a> {
     /// Where the texts of the exercise in `top` are. A language without texts, and one with two files, is a fault.
     pub fn of(top: &Table, beside: Vec<Language<'a>>) -> Self {
@@ -69,11 +73,34 @@ impl<'a> Source<'a> {
     /// What a rung says, in every language; `id` is `None` if it could not be read.
     pub fn rung(&self, table: &Table, id: Option<&RungId>) -> Option<BTreeMap<Lang, RungTexts>> {
         match self {
-            Source::Inside => by_table(&table.table("text")?, rung_of_table),
+            Source::Inside => {
+                let table = table.table("text")?;
+                let texts = by_table(&table, rung_of_table)?;
+                unlike_texts(&texts, |lang, field, kind| {
+                    let Some(language) = table.table(lang.code()) else { return };
+                    match kind {
+                        Some(kind) => language.fault(field, kind),
+                        None => language.fault("", FaultKind::MissingField { field: field.to_owned() }),
+                    }
+                });
+                Some(texts)
+            }
             Source::Beside(files) => {
                 not_inside(table);
                 let id = id?;
-                by_file(files, |file| rung_of_file(file, id))
+                let texts = by_file(files, |file| rung_of_file(file, id))?;
+                unlike_texts(&texts, |lang, field, kind| {
+                    let Some(file) = files.iter().find(|file| file.lang == lang) else { return };
+                    let stem = if field == STEPS { level_steps(id) } else { level_set_up(id) };
+                    match kind {
+                        Some(kind) => file.fault_of_list(&stem, kind),
+                        None => {
+                            let message = if field == STEPS { format!("{stem}-1") } else { stem };
+                            file.fault(&message, FaultKind::Exercise(ExerciseFault::MissingMessage));
+                        }
+                    }
+                });
+                Some(texts)
             }
             Source::Missing => None,
         }
@@ -138,6 +165,26 @@ fn unequal_lists(texts: &BTreeMap<Lang, Texts>, fault: impl Fn(Lang, (&str, &str
     }
 }
 
+/// Calls `fault` for a set-up and for steps that a rung has in one language and not in another, and for steps that are more or
+/// fewer than in the first language.
+fn unlike_texts(texts: &BTreeMap<Lang, RungTexts>, fault: impl Fn(Lang, &'static str, Option<FaultKind>)) {
+    let set_up = texts.values().any(|text| text.set_up.is_some());
+    let first = texts.values().find_map(|text| text.steps.as_ref()).map(Vec::len);
+    for (lang, text) in texts {
+        if set_up && text.set_up.is_none() {
+            fault(*lang, SET_UP, None);
+        }
+        match (first, text.steps.as_ref().map(Vec::len)) {
+            (Some(_), None) => fault(*lang, STEPS, None),
+            (Some(first), Some(here)) if here != first => {
+                let (here, first) = (here as u32, first as u32);
+                fault(*lang, STEPS, Some(FaultKind::Exercise(ExerciseFault::ListsDiffer { here, first })));
+            }
+            _ => {}
+        }
+    }
+}
+
 fn of_table(table: &Table) -> Option<Texts> {
     let asked = RefCell::new(Vec::new());
     let ask = |field| asked.borrow_mut().push(field);
@@ -186,14 +233,30 @@ fn texts(
 }
 
 fn rung_of_table(table: &Table) -> Option<RungTexts> {
-    table.only(&["name", "change"]);
+    table.only(&["name", "change", SET_UP, STEPS]);
     let name = table.line("name", Quantity::NameCharacters);
     let change = table.line("change", Quantity::LineCharacters);
-    Some(RungTexts { name: name?, change: change? })
+    let set_up = table.optional(SET_UP).map_or(Some(None), |item| item.line(Quantity::LineCharacters).map(Some));
+    let steps = table.optional(STEPS).map_or(Some(None), |_| table.lines(STEPS, Quantity::Steps).map(Some));
+    Some(RungTexts { name: name?, change: change?, set_up: set_up?, steps: steps? })
 }
 
 fn rung_of_file(file: &Language, id: &RungId) -> Option<RungTexts> {
     let name = file.line(&format!("level-{id}-name"), Quantity::NameCharacters);
     let change = file.line(&format!("level-{id}-change"), Quantity::LineCharacters);
-    Some(RungTexts { name: name?, change: change? })
+    let own = level_set_up(id);
+    let set_up = if file.has(&own) { file.line(&own, Quantity::LineCharacters).map(Some) } else { Some(None) };
+    let own = level_steps(id);
+    let steps = if file.has_list(&own) { file.lines(&own, Quantity::Steps).map(Some) } else { Some(None) };
+    Some(RungTexts { name: name?, change: change?, set_up: set_up?, steps: steps? })
+}
+
+/// The message with a rung's own set-up.
+fn level_set_up(id: &RungId) -> String {
+    format!("level-{id}-set-up")
+}
+
+/// What the messages with a rung's own steps begin with.
+fn level_steps(id: &RungId) -> String {
+    format!("level-{id}-step")
 }

@@ -2,7 +2,7 @@
 
 use super::{PlanData, clock, moment};
 use crate::names::name;
-use exercises::catalogue::{Dose, Exercise, Lang};
+use exercises::catalogue::{Dose, Exercise, Lang, Rung};
 use exercises::id::ItemId;
 use exercises::plan::{Aftercare, Item, Pattern, Plan, Schedule, Weekdays};
 use exercises::score::Score;
@@ -129,5 +129,22 @@ fn exercise(exercise: &Exercise, lang: Lang) -> Value {
         "mistakes": text.mistakes,
         "cautions": text.cautions,
         "stop_signs": text.stop_signs,
+        "levels": exercise.ladders.iter().flat_map(|ladder| &ladder.rungs).map(|rung| level(rung, lang)).collect::<Vec<_>>(),
     })
+}
+
+/// A level; its set-up and steps are left out if they are the exercise's.
+fn level(rung: &Rung, lang: Lang) -> Value {
+    let mut level = json!({ "id": rung.id.to_string() });
+    if let Some(text) = rung.text(lang) {
+        level["name"] = text.name.clone().into();
+        level["change"] = text.change.clone().into();
+        if let Some(set_up) = &text.set_up {
+            level["set_up"] = set_up.clone().into();
+        }
+        if let Some(steps) = &text.steps {
+            level["steps"] = steps.clone().into();
+        }
+    }
+    level
 }

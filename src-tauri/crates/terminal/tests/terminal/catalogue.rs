@@ -52,7 +52,7 @@ fn every_kind_of_fault_by_file_and_line() {
     refused(&place, "repetitions = 3", "repetitions = 10000", "repetitions: a number from 1 to 50 is expected here");
     refused(&place, "{ trunk = -1, back = 14", "{ tronk = -1, back = 14", "no field “tronk” here; allowed: trunk, ");
     refused(&place, "kind = \"hold\"", "kind = \"hover\"", "kind: “hover” is not allowed here; allowed: hold, ");
-    refused(&place, "revision = 1", "revision = \"one\"", "a whole number is expected here, but this is text");
+    refused(&place, "revision = 2", "revision = \"one\"", "a whole number is expected here, but this is text");
     refused(&place, "back = 14", "back = 999", "back: a number from -30 to 60 is expected here");
     refused(&place, "id = \"wall\"", "id = \"The Wall\"", "an identifier has lower-case letters");
     refused(&place, "hold_s = 10", "hold_s = ", "this is not valid TOML");
@@ -110,7 +110,7 @@ fn all_faults_of_all_files_at_once_and_the_good_files_too() {
     place.write("own/notes.txt", "not an exercise, and not looked at");
     let said = place.run(&["catalogue", "check", "own"]);
     assert_eq!(said.code, Some(1));
-    assert!(said.out.starts_with("heel-raise (edition 1): "), "{said:?}");
+    assert!(said.out.starts_with("heel-raise (edition 2): "), "{said:?}");
     let faults: Vec<&str> = said.err.lines().collect();
     assert_eq!(faults.len(), 2, "{said:?}");
     assert!(faults.iter().all(|fault| fault.starts_with("own/bad.toml, line ")), "{said:?}");
@@ -152,7 +152,7 @@ fn language_files_are_read_beside_their_exercise_file() {
     };
     assert_eq!((said.code, said.err), (Some(1), missing("en") + &missing("es")));
     with_texts(&place, "heel-raise", "calf");
-    assert!(place.done(&["catalogue", "check", "own"]).starts_with("heel-raise (edition 1): Heel raise."));
+    assert!(place.done(&["catalogue", "check", "own"]).starts_with("heel-raise (edition 2): Heel raise."));
     let text = shipped("heel-raise.es.ftl");
     let line = 1 + text[..text.find("step-2 =").expect("a second step")].matches('\n').count();
     place.write("own/calf.es.ftl", text.replacen("step-2 =", "stop-2 =", 1));
@@ -175,7 +175,7 @@ fn a_language_file_without_an_exercise_file() {
     place.write("own/gone.es.ftl", shipped("heel-raise.es.ftl"));
     place.write("own/good.xx.ftl", shipped("heel-raise.es.ftl"));
     let said = place.run(&["catalogue", "check", "own"]);
-    assert!(said.code == Some(1) && said.out.starts_with("heel-raise (edition 1): "), "{said:?}");
+    assert!(said.code == Some(1) && said.out.starts_with("heel-raise (edition 2): "), "{said:?}");
     let faults: Vec<&str> = said.err.lines().collect();
     let name = "a language file has the name of its exercise file with another ending in place of .toml: .en.ftl, .es.ftl.";
     assert_eq!(
@@ -201,5 +201,5 @@ fn what_ships_is_without_fault() {
     let place = Place::empty();
     let said = place.done(&["catalogue", "check"]);
     assert_eq!(said.lines().count(), format::catalogue::FILES.len());
-    assert!(said.contains("one-leg-stand (edition 1): Stand on one leg. Levels: "), "{said}");
+    assert!(said.contains("one-leg-stand (edition 2): Stand on one leg. Levels: "), "{said}");
 }

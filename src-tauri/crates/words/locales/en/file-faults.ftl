@@ -91,6 +91,8 @@ file-fault-no-language = a language file has the name of its exercise file with 
 # $character: such as U+202E.
 file-fault-unprintable = the character { $character } cannot be shown; plain text on one line is expected here
 file-fault-balance-needs = every level of a balance exercise needs “surface” and “eyes”
+file-fault-sides-of-ladder = all levels of one “ladder” are done on the same sides; a level with other sides belongs in a “ladder” of its own
+file-fault-step-of-test = a test is always done in the same way, so it has no “step”
 file-fault-same-id = another file in this folder has the same id, “{ $id }”
 
 ## A plan file

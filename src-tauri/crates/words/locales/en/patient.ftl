@@ -108,6 +108,20 @@ rather-not-answer = I'd rather not answer
 
 before-you-begin = Before you start
 precautions = Precautions
+# $things: what an exercise needs, as a list: "a chair that does not slide and a pillow".
+you-need = You need: { $things }.
+equipment-chair = a chair that does not slide
+equipment-table = a table
+equipment-worktop = a worktop or another solid support at hip height
+equipment-wall = a free stretch of wall
+equipment-mat = a mat
+equipment-pillow = a pillow
+equipment-towel = a towel
+equipment-cushion = a flat, firm seat cushion
+equipment-foam = a thick soft cushion or a foam mat
+equipment-sturdy-shoes = sturdy shoes that do not slip
+equipment-bag = a bag with something light in it
+equipment-light-weight = a light weight
 # Safety: above a list of signs.
 signs-to-stop = Signs to stop at once
 if-in-doubt = If you are not sure whether this is right for you, ask your clinic first.

@@ -338,6 +338,8 @@ review-to-trials = { $n ->
        *[other] to { $n } attempts
     }
 review-to-level = to “{ $rung }”
+# $dose: such as "3 holds of 10 seconds".
+review-to-level-with-dose = to “{ $rung }”, { $dose }
 # $trouble: one of the alarms above.
 review-why-alarm = An alarm is not cleared: { $trouble }.
 # $score (Number), $limit (Number)
@@ -363,6 +365,7 @@ review-why-at-the-top = The target was met; there is no harder level.
 review-why-gate-closed = The target was met, but a softer surface is not allowed until 30 s is reached with eyes open on a firm floor on two days.
 review-why-soft-and-closed = The target was met, but a soft surface with closed eyes is not allowed unsupervised from the age of 65, or if the age is unknown.
 review-why-closed-eyes-by-you = The target was met. Only you can switch to closed eyes.
+review-why-test = A test is always done in the same way.
 review-why-unknown = This program's catalogue does not know the exercise or the level.
 
 review-visit-stance-earlier = { $last } (earlier: { $before })

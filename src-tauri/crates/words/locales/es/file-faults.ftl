@@ -88,6 +88,8 @@ file-fault-no-language = un archivo de idioma lleva el nombre de su archivo de e
 # $character: por ejemplo U+202E.
 file-fault-unprintable = el carácter { $character } no se puede mostrar; aquí se espera texto sin formato en una sola línea
 file-fault-balance-needs = cada nivel de un ejercicio de equilibrio necesita «surface» y «eyes»
+file-fault-sides-of-ladder = todos los niveles de un mismo «ladder» se hacen con los mismos lados; un nivel con otros lados va en un «ladder» propio
+file-fault-step-of-test = una prueba se hace siempre igual, así que no lleva «step»
 file-fault-same-id = otro archivo de esta carpeta tiene el mismo id, «{ $id }»
 
 ## Un plan

@@ -103,6 +103,20 @@ rather-not-answer = Prefiero no contestar
 
 before-you-begin = Antes de empezar
 precautions = Precauciones
+# $things: lo que hace falta, como lista: «una silla que no resbale y una almohada».
+you-need = Necesita: { $things }.
+equipment-chair = una silla que no resbale
+equipment-table = una mesa
+equipment-worktop = un mueble firme a la altura de la cadera
+equipment-wall = una pared despejada
+equipment-mat = una colchoneta
+equipment-pillow = una almohada
+equipment-towel = una toalla
+equipment-cushion = un cojín de asiento plano y firme
+equipment-foam = un cojín grueso y blando o una plancha de espuma
+equipment-sturdy-shoes = calzado firme que no resbale
+equipment-bag = una bolsa con algo ligero dentro
+equipment-light-weight = un peso ligero
 # Título sobre una lista de señales.
 signs-to-stop = Señales para parar de inmediato
 if-in-doubt = Si tiene dudas sobre si este ejercicio es adecuado para usted, consulte antes con su clínica.

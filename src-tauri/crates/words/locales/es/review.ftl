@@ -283,6 +283,8 @@ review-to-trials = { $n ->
       *[other] a { $n } intentos
     }
 review-to-level = a «{ $rung }»
+# $dose: por ejemplo, «3 repeticiones de 10 segundos».
+review-to-level-with-dose = a «{ $rung }», { $dose }
 # $trouble: uno de los mensajes anteriores sobre alarmas, en minúscula.
 review-why-alarm = Hay una alarma sin resolver: { $trouble }.
 review-why-pain-too-high = Dolor { $score }, por encima del límite de { $limit }.
@@ -304,6 +306,7 @@ review-why-at-the-top = Se alcanzó el objetivo; no hay un nivel más difícil.
 review-why-gate-closed = Se alcanzó el objetivo; no se permite una superficie más blanda hasta lograr 30 s con ojos abiertos en suelo firme en dos días.
 review-why-soft-and-closed = Se alcanzó el objetivo; no se permite practicar sin supervisión en superficie blanda con ojos cerrados a partir de los 65 años o si no se conoce la edad.
 review-why-closed-eyes-by-you = Se alcanzó el objetivo; cerrar los ojos solo puede activarlo usted.
+review-why-test = Una prueba se hace siempre igual.
 review-why-unknown = El catálogo de este programa no tiene el ejercicio o el nivel.
 
 review-visit-stance-earlier = { $last } (antes: { $before })

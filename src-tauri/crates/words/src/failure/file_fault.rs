@@ -76,6 +76,8 @@ impl Words {
             ExerciseFault::MissingMessage => Key::FileFaultMissingMessage,
             ExerciseFault::TextsTwice => Key::FileFaultTextsTwice,
             ExerciseFault::BalanceNeeds => Key::FileFaultBalanceNeeds,
+            ExerciseFault::SidesOfLadder => Key::FileFaultSidesOfLadder,
+            ExerciseFault::StepOfTest => Key::FileFaultStepOfTest,
         };
         self.text(key).to_owned()
     }
@@ -219,6 +221,8 @@ mod tests {
             ExerciseFault::NoLanguage,
             ExerciseFault::Unprintable { character: '\u{202E}' },
             ExerciseFault::BalanceNeeds,
+            ExerciseFault::SidesOfLadder,
+            ExerciseFault::StepOfTest,
             ExerciseFault::SameId { id: "wall-sit".into() },
         ];
         all.extend(exercise.map(FaultKind::Exercise));

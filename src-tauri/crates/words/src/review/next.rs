@@ -3,7 +3,7 @@
 use super::Names;
 use crate::{Key, Words};
 use chrono::NaiveDate;
-use exercises::catalogue::Exercise;
+use exercises::catalogue::{Dose, Exercise};
 use exercises::suggest::{Advice, Hindrance, Reason, Step, Suggestion};
 
 /// A proposal in words.
@@ -38,7 +38,7 @@ impl Words {
     pub fn offered_step(self, suggestion: &Suggestion, exercise: &Exercise, today: NaiveDate) -> (String, String) {
         let names = Names::of_exercises(self, std::slice::from_ref(exercise));
         let step = match suggestion.step() {
-            Some(Step::Rung(rung)) => self.review_to_level(&names.rung(&exercise.id, rung)),
+            Some(Step::Rung { to, dose }) => self.to_level(&names.rung(&exercise.id, to), *dose, suggestion),
             _ => self.step(suggestion, names),
         };
         let back = matches!(suggestion.advice, Advice::StepBack(_));
@@ -60,16 +60,24 @@ impl Words {
     pub fn step(self, suggestion: &Suggestion, names: Names<'_>) -> String {
         let Some(step) = suggestion.step() else { return String::new() };
         match step {
-            Step::Rung(rung) => {
+            Step::Rung { to, dose } => {
                 let exercise = names.find(suggestion.item).map(|item| &item.exercise);
-                let name = exercise.map_or_else(|| rung.to_string(), |exercise| names.rung(exercise, rung));
-                self.review_to_level(&name)
+                let name = exercise.map_or_else(|| to.to_string(), |exercise| names.rung(exercise, to));
+                self.to_level(&name, *dose, suggestion)
             }
             Step::Change { quantity, by } => {
                 let to = suggestion.dose.value(*quantity).map(|value| value + i64::from(*by));
                 to.map(|to| self.dose_step(suggestion.dose.kind(), *quantity, to)).unwrap_or_default()
             }
         }
+    }
+
+    /// "to “Back free”", with the dose there if it is another one than now.
+    fn to_level(self, name: &str, dose: Dose, suggestion: &Suggestion) -> String {
+        if dose == suggestion.dose {
+            return self.review_to_level(name);
+        }
+        self.review_to_level_with_dose(name, &self.dose(dose))
     }
 
     /// The reason, in one sentence.
@@ -109,6 +117,7 @@ fn hindered(hindrance: Hindrance) -> Key {
         Hindrance::GateClosed => Key::ReviewWhyGateClosed,
         Hindrance::SoftAndClosed => Key::ReviewWhySoftAndClosed,
         Hindrance::EyesApart => Key::ReviewWhyClosedEyesByYou,
+        Hindrance::Test => Key::ReviewWhyTest,
         Hindrance::Unknown => Key::ReviewWhyUnknown,
     }
 }

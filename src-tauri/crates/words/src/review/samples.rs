@@ -25,13 +25,13 @@ fn start() -> NaiveDate {
 
 fn exercise(id: &str, names: [&str; 2], dose: Dose, side: Sidedness, rungs: &[(&str, &str, Option<Surface>)]) -> Exercise {
     let rung = |(id, name, surface): &(&str, &str, Option<Surface>)| Rung {
-        id: RungId::new(*id).expect("an id"),
         surface: *surface,
         eyes: surface.map(|_| Eyes::Open),
-        feet: None,
-        arms: None,
-        texts: Lang::ALL.into_iter().map(|lang| (lang, RungTexts { name: (*name).into(), change: String::new() })).collect(),
-        figure: None,
+        texts: Lang::ALL
+            .into_iter()
+            .map(|lang| (lang, RungTexts { name: (*name).into(), ..RungTexts::default() }))
+            .collect(),
+        ..Rung::new(RungId::new(*id).expect("an id"))
     };
     let texts = |name: &str| Texts {
         name: name.into(),
@@ -50,7 +50,11 @@ fn exercise(id: &str, names: [&str; 2], dose: Dose, side: Sidedness, rungs: &[(&
         region: Region::NeckUpperBack,
         kind: dose.kind(),
         side,
+        posture: None,
+        equipment: Vec::new(),
         one_leg: id == "one-leg",
+        test: false,
+        step_rules: Vec::new(),
         dose,
         ladders: vec![Ladder {
             id: LadderId::new("only").expect("an id"),

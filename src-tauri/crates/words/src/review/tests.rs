@@ -128,7 +128,11 @@ fn a_change_is_described_by_its_result() {
     );
     assert_eq!(line(Advice::StepBack(Step::Change { quantity: Quantity::Repetitions, by: -1 })), "Ease to 2 holds");
     let chair = exercises::catalogue::RungId::new("chair").expect("an id");
-    assert_eq!(line(Advice::Advance(Step::Rung(chair))), "Progress to “Back free”");
+    let same = plan().prescription.items[0].dose;
+    assert_eq!(line(Advice::Advance(Step::Rung { to: chair.clone(), dose: same })), "Progress to “Back free”");
+    let less = same.with(Quantity::HoldSeconds, 5);
+    let to_less = line(Advice::Advance(Step::Rung { to: chair, dose: less }));
+    assert_eq!(to_less, "Progress to “Back free”, 3 holds of 5 seconds", "a dose that changes is part of it");
     assert_eq!(line(Advice::Keep), "Keep");
     assert_eq!(line(Advice::StopAndTalk), "Stop and talk");
 }
@@ -137,8 +141,8 @@ fn a_change_is_described_by_its_result() {
 fn every_reason_has_a_sentence_of_its_own() {
     let rise = exercises::suggest::Rise { base: 2.0, week_before: 4.5, last_week: 5.0 };
     let entry = exercises::id::EntryRef { log: exercises::id::LogId([1; 8]), n: 1 };
-    let hindrances =
-        [Hindrance::AtTheTop, Hindrance::GateClosed, Hindrance::SoftAndClosed, Hindrance::EyesApart, Hindrance::Unknown];
+    use Hindrance::{AtTheTop, EyesApart, GateClosed, SoftAndClosed, Test, Unknown};
+    let hindrances = [AtTheTop, GateClosed, SoftAndClosed, EyesApart, Test, Unknown];
     let mut reasons = vec![
         Reason::Alarm { entry, trouble: Trouble::Fell },
         Reason::PainTooHigh { score: Score::at_most_ten(7), limit: Score::at_most_ten(5) },

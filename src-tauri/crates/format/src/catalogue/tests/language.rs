@@ -55,19 +55,22 @@ fn name_of(value: &str) -> String {
 fn what_a_file_says_arrives_in_the_exercise() {
     let exercise = changed(|_| {
         let lists = ["step", "mistake", "careful", "stop"].map(|stem| {
-            let lines = if stem == "step" {
-                5
-            } else if stem == "careful" {
-                2
-            } else {
-                3
+            let lines = match stem {
+                "step" => 5,
+                "careful" => 2,
+                "stop" => 4,
+                _ => 3,
             };
             (1..=lines).map(|n| format!("{stem}-{n} = {stem} {n}\n")).collect::<String>()
         });
         let levels =
             ["wall", "chair", "standing"].map(|id| format!("level-{id}-name = N {id}\nlevel-{id}-change = C {id}\n"));
         let single = "name = A\npurpose = B\nset-up = C\nshould-feel = D\nshould-not-feel = E\n";
-        format!("{}{single}{}", levels.concat(), lists.concat())
+        let own = ["wall", "standing"].map(|id| {
+            let steps: String = (1..=5).map(|n| format!("level-{id}-step-{n} = {id} {n}\n")).collect();
+            format!("level-{id}-set-up = S {id}\n{steps}")
+        });
+        format!("{}{}{single}{}", levels.concat(), own.concat(), lists.concat())
     });
     let exercise = exercise.expect("a good file");
     let texts = &exercise.texts[&Lang::Es];
@@ -76,10 +79,14 @@ fn what_a_file_says_arrives_in_the_exercise() {
     assert_eq!(texts.steps, ["step 1", "step 2", "step 3", "step 4", "step 5"]);
     assert_eq!(texts.mistakes, ["mistake 1", "mistake 2", "mistake 3"]);
     assert_eq!(texts.cautions, ["careful 1", "careful 2"]);
-    assert_eq!(texts.stop_signs, ["stop 1", "stop 2", "stop 3"]);
+    assert_eq!(texts.stop_signs, ["stop 1", "stop 2", "stop 3", "stop 4"]);
     let rungs = exercise.ladders.iter().flat_map(|ladder| &ladder.rungs).map(|rung| &rung.texts[&Lang::Es]);
     let rungs: Vec<_> = rungs.map(|texts| format!("{}, {}", texts.name, texts.change)).collect();
     assert_eq!(rungs, ["N wall, C wall", "N chair, C chair", "N standing, C standing"]);
+    let [wall, chair, _] = &exercise.ladders[0].rungs[..] else { panic!("three levels") };
+    assert_eq!(wall.texts[&Lang::Es].set_up.as_deref(), Some("S wall"));
+    assert_eq!(wall.texts[&Lang::Es].steps.as_ref().map(|steps| steps[4].as_str()), Some("wall 5"));
+    assert_eq!((&chair.texts[&Lang::Es].set_up, &chair.texts[&Lang::Es].steps), (&None, &None));
 }
 
 #[test]
@@ -110,6 +117,8 @@ fn an_unknown_message_is_named_with_those_allowed() {
         "stop-N",
         "level-RUNG-name",
         "level-RUNG-change",
+        "level-RUNG-set-up",
+        "level-RUNG-step-N",
     ];
     for id in ["aim", "step-0", "step-01", "step-x", "step", "set_up", "level-wall", "step-99999999999"] {
         let unknown = of(ExerciseFault::UnknownMessage { allowed: owned(&allowed) });
@@ -151,8 +160,8 @@ fn a_list_is_numbered_without_a_gap_and_ends_at_its_bound() {
 
 #[test]
 fn both_languages_say_equally_much() {
-    let (_, last) = line_of("stop-2");
-    one_fault_at(last, &line_of("stop-3").0, "", "stop-2", of(ExerciseFault::ListsDiffer { here: 2, first: 3 }));
+    let (_, last) = line_of("stop-3");
+    one_fault_at(last, &line_of("stop-4").0, "", "stop-3", of(ExerciseFault::ListsDiffer { here: 3, first: 4 }));
 }
 
 #[test]

@@ -1,7 +1,10 @@
 mod figures;
 mod language;
+mod levels;
 mod one_file;
 mod shipped;
+mod shipped_texts;
+mod step_rules;
 
 use super::*;
 use crate::fields::owned;
@@ -36,8 +39,10 @@ impl Sample {
         for rung in ladders.iter().flat_map(|ladder| &ladder.rungs) {
             let head = format!("[[ladder.rung]]\nid = \"{}\"\n", rung.id);
             let of = |lang| {
-                let RungTexts { name, change } = &rung.texts[lang];
-                format!("text.{} = {{ name = {name:?}, change = {change:?} }}\n", lang.code())
+                let RungTexts { name, change, set_up, steps } = &rung.texts[lang];
+                let set_up = set_up.as_ref().map(|set_up| format!(", set_up = {set_up:?}")).unwrap_or_default();
+                let steps = steps.as_ref().map(|steps| format!(", steps = {steps:?}")).unwrap_or_default();
+                format!("text.{} = {{ name = {name:?}, change = {change:?}{set_up}{steps} }}\n", lang.code())
             };
             toml = toml.replacen(&head, &format!("{head}{}", Lang::ALL.iter().map(of).collect::<String>()), 1);
         }
@@ -137,17 +142,17 @@ fn what_an_exercise_says_of_feet_and_arms_is_one_of_those_allowed() {
     let exercise = read("feet = \"covered\"\narms = \"on-hips\"\n");
     let first = exercise.first_rung().expect("a rung");
     assert_eq!((first.feet, first.arms), (Some(Feet::Covered), Some(Arms::OnHips)));
-    fault(&balance(), rung, "feet = \"wet\"\n", 21, "feet", unknown_word("wet", &["bare", "covered"]));
+    fault_there(&balance(), rung, "feet = \"wet\"\n", "feet", unknown_word("wet", &["bare", "covered"]));
     let arms = unknown_word("hand-in-use", &["crossed", "on-hips", "free"]);
-    fault(&balance(), rung, "arms = \"hand-in-use\"\n", 21, "arms", arms);
+    fault_there(&balance(), rung, "arms = \"hand-in-use\"\n", "arms", arms);
     let number = FaultKind::WrongKind { expected: ValueKind::Truth, found: ValueKind::WholeNumber };
-    fault(&balance(), "one_leg = true", "one_leg = 1", 6, "one_leg", number);
+    fault_there(&balance(), "one_leg = true", "one_leg = 1", "one_leg", number);
 }
 
 #[test]
 fn a_field_that_is_missing_is_named() {
-    fault(&whole(), "revision = 1\n", "", 1, "", missing("revision"));
-    fault(&whole(), "hold_s = 10\n", "", 7, "", missing("hold_s"));
+    fault(&whole(), "revision = 2\n", "", 1, "", missing("revision"));
+    fault(&whole(), "hold_s = 10\n", "", 9, "", missing("hold_s"));
     let faults = kinds(read("empty.toml", "", &[]).expect_err("an empty file is no exercise"));
     let missing = faults.iter().filter(|kind| matches!(kind, FaultKind::MissingField { .. })).count();
     assert_eq!(missing, 8, "every field of an exercise is asked for: {faults:?}");
@@ -158,7 +163,7 @@ fn a_field_that_is_missing_is_named() {
 fn an_unknown_field_is_named_with_those_allowed() {
     let weight =
         || FaultKind::UnknownField { found: "weight_kg".into(), allowed: owned(&["repetitions", "hold_s", "rest_s"]) };
-    fault(&whole(), "rest_s = 10\n", "rest_s = 10\nweight_kg = 4\n", 11, "", weight());
+    fault(&whole(), "rest_s = 10\n", "rest_s = 10\nweight_kg = 4\n", 13, "", weight());
     let both = faults(&whole(), "rest_s = 10\n", "rest_s = 10\nweight_kg = 4\nheight_cm = 4\n");
     assert_eq!(both.len(), 2, "each of them: {both:?}");
 }
@@ -167,20 +172,20 @@ fn an_unknown_field_is_named_with_those_allowed() {
 fn seconds_and_repetitions_stay_within_their_range() {
     let hold = || FaultKind::NumberRange { least: 1, most: 120 };
     for seconds in ["-10", "0", "121"] {
-        fault(&whole(), "hold_s = 10", &format!("hold_s = {seconds}"), 9, "hold_s", hold());
+        fault_there(&whole(), "hold_s = 10", &format!("hold_s = {seconds}"), "hold_s", hold());
     }
     let repetitions = FaultKind::NumberRange { least: 1, most: 50 };
-    fault(&whole(), "repetitions = 3", "repetitions = 10_000", 8, "repetitions", repetitions);
+    fault_there(&whole(), "repetitions = 3", "repetitions = 10_000", "repetitions", repetitions);
     let rest = FaultKind::NumberRange { least: 0, most: 300 };
     fault_there(&whole(), "rest_s = 10", "rest_s = 99999999999999999999999999", "rest_s", rest);
-    fault(&balance(), "target_s = 30", "target_s = 4", 10, "target_s", FaultKind::NumberRange { least: 5, most: 60 });
+    fault_there(&balance(), "target_s = 30", "target_s = 4", "target_s", FaultKind::NumberRange { least: 5, most: 60 });
 }
 
 #[test]
 fn a_number_is_a_whole_number() {
     let found = |found| FaultKind::WrongKind { expected: ValueKind::WholeNumber, found };
-    fault(&whole(), "hold_s = 10", "hold_s = 9.5", 9, "hold_s", found(ValueKind::Number));
-    fault(&whole(), "hold_s = 10", "hold_s = \"10\"", 9, "hold_s", found(ValueKind::Text));
+    fault_there(&whole(), "hold_s = 10", "hold_s = 9.5", "hold_s", found(ValueKind::Number));
+    fault_there(&whole(), "hold_s = 10", "hold_s = \"10\"", "hold_s", found(ValueKind::Text));
 }
 
 #[test]
@@ -195,9 +200,9 @@ fn a_dose_belongs_to_the_kind() {
 #[test]
 fn a_word_that_is_not_allowed_is_named_with_those_that_are() {
     let kind = unknown_word("dance", &["hold", "balance", "reps"]);
-    fault(&whole(), "kind = \"hold\"", "kind = \"dance\"", 4, "kind", kind);
+    fault_there(&whole(), "kind = \"hold\"", "kind = \"dance\"", "kind", kind);
     let surface = unknown_word("ice", &["firm", "folded-towel", "cushion", "foam"]);
-    fault(&balance(), "surface = \"cushion\"", "surface = \"ice\"", 30, "surface", surface);
+    fault_there(&balance(), "surface = \"cushion\"", "surface = \"ice\"", "surface", surface);
     let found = faults(&whole(), "furniture = [\"wall\"]", "furniture = [\"throne\"]");
     let throne = |fault: &FileFault| {
         fault.field == "furniture" && matches!(&fault.kind, FaultKind::UnknownWord { found, .. } if found == "throne")
@@ -267,7 +272,7 @@ fn a_balance_rung_says_where_it_is_stood_and_with_which_eyes() {
 #[test]
 fn what_is_not_toml_names_its_line() {
     for (from, to) in
-        [("region = \"neck-upper-back\"", "region = neck and back"), ("revision = 1", "revision = 1\nrevision = 2")]
+        [("region = \"neck-upper-back\"", "region = neck and back"), ("revision = 2", "revision = 2\nrevision = 3")]
     {
         let found = faults(&whole(), from, to);
         assert_eq!(found.len(), 1);

@@ -76,8 +76,8 @@ fn a_text_over_its_limit_an_empty_one_and_one_that_cannot_be_shown_are_refused()
 #[test]
 fn a_list_has_neither_no_lines_nor_too_many() {
     for found in [0, 9] {
-        let list = format!("steps = [{}]\nwas = [", "\"s\",".repeat(found));
-        let kinds: Vec<FaultKind> = faults(&own(), "steps = [", &list).into_iter().map(|fault| fault.kind).collect();
+        let list = format!("\nsteps = [{}]\nwas = [", "\"s\",".repeat(found));
+        let kinds: Vec<FaultKind> = faults(&own(), "\nsteps = [", &list).into_iter().map(|fault| fault.kind).collect();
         let length = FaultKind::ListLength { least: 1, most: 8, found: found as i64 };
         assert!(kinds.contains(&length), "{kinds:?}");
     }

@@ -1,6 +1,6 @@
 //! Rules that every shipped exercise follows, beyond those that the reader checks.
 use super::*;
-use exercises::catalogue::{Dose, Exercise, Eyes, Region, Surface, Texts};
+use exercises::catalogue::{Dose, Exercise, Eyes, Grows, Region, Surface, Texts};
 use std::collections::BTreeSet;
 
 fn all() -> Vec<Exercise> {
@@ -46,19 +46,42 @@ fn names_differ_in_both_languages() {
 
 #[test]
 fn default_doses_keep_to_the_usual_range() {
-    for exercise in all() {
-        match exercise.dose {
+    for (exercise, dose) in all_doses() {
+        match dose {
             Dose::Hold { hold_s, rest_s, .. } => {
                 assert!((5..=30).contains(&hold_s), "{}: holds of 5 to 30 s", exercise.id);
                 assert!(rest_s >= hold_s, "{}: rest at least as long as the hold", exercise.id);
-                assert!(exercise.dose.work_s() <= 120, "{}: about two minutes of holding at most", exercise.id);
+                assert!(dose.work_s() <= 120, "{}: about two minutes of holding at most", exercise.id);
             }
             Dose::Balance { target_s, .. } => assert!(target_s <= 45, "{}", exercise.id),
             Dose::Reps { sets, repetitions, .. } => assert!(sets <= 3 && repetitions <= 15, "{}", exercise.id),
         }
-        assert_eq!(exercise.dose.check(), Ok(()));
-        assert_eq!(exercise.dose.kind(), exercise.kind);
+        assert_eq!(dose.check(), Ok(()));
+        assert_eq!(dose.kind(), exercise.kind);
     }
+}
+
+/// Every exercise with the dose of each of its levels.
+fn all_doses() -> Vec<(Exercise, Dose)> {
+    let doses = |exercise: Exercise| {
+        let rungs = exercise.ladders.iter().flat_map(|ladder| &ladder.rungs);
+        let doses: Vec<Dose> = rungs.map(|rung| exercise.level(Some(&rung.id)).dose()).collect();
+        doses.into_iter().map(move |dose| (exercise.clone(), dose))
+    };
+    all().into_iter().flat_map(doses).collect()
+}
+
+#[test]
+fn every_exercise_states_how_it_is_made_harder_from_its_usual_doses_on_or_is_a_test() {
+    for (exercise, dose) in all_doses() {
+        assert_eq!(exercise.test, exercise.step_rules.is_empty(), "{}", exercise.id);
+        for rule in &exercise.step_rules {
+            let Grows::Dose(step) = rule.grows else { continue };
+            assert!(dose.value(step.quantity).is_some_and(|usual| usual <= step.most), "{}: {step:?}", exercise.id);
+        }
+    }
+    let tests: Vec<String> = all().into_iter().filter(|one| one.test).map(|one| one.id.to_string()).collect();
+    assert_eq!(tests, ["one-leg-timed"]);
 }
 
 #[test]

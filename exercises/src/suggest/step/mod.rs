@@ -1,16 +1,19 @@
 //! One step forward or back, changing one factor at a time.
 //!
-//! Our design. Forward, the dose grows first, as its kind prescribes, then comes the next rung: a hold gets 5 s more up to 30
-//! s, then one repetition more up to 10; a counted movement gets one repetition more up to 20; a balance trial gets 5 s more
-//! up to 60 s (60 s without loss of balance, then the surface: J Foot Ankle Res 2022, 10.1186/s13047-022-00514-x table 2;
-//! seen). If an exercise is due every two hours or more often, one run stays within two minutes of work. Back, what the
-//! patient added since the card is undone first, then comes the easier rung, then what the kind prescribes. A step changes
-//! either the rung or the dose, so that only one factor changes. A step never leads to another ladder: closed eyes are
-//! prescribed separately, by a clinician.
+//! Our design. Forward, the exercise's own step rules are gone through in order, and the first that still has room is the
+//! step. An exercise without rules has those of its kind, and then the next rung: a hold gets 5 s more up to 30 s, then one
+//! repetition more up to 10; a counted movement gets one repetition more up to 20; a balance trial gets 5 s more up to 60 s
+//! (60 s without loss of balance, then the surface: J Foot Ankle Res 2022, 10.1186/s13047-022-00514-x table 2; seen). If an
+//! exercise is due every two hours or more often, one run stays within two minutes of work. Back, what the patient added
+//! since the card is undone first, then comes the easier rung, then what the kind prescribes.
+//!
+//! A step makes one factor harder. On a harder rung the dose falls back to what is usual there, and never rises. A step never
+//! leads to another ladder: closed eyes are prescribed separately, by a clinician. A test is always done in the same way, so
+//! no step changes it.
 
 use super::gate::{self, Hindrance};
 use crate::catalogue::kind::StepForward;
-use crate::catalogue::{Exercise, Quantity, RungId};
+use crate::catalogue::{Dose, Exercise, Grows, Quantity, Rung, RungId};
 use crate::plan::{AgeBand, Item, Pattern};
 
 /// The longest work of one run of an item that is due at least every [`OFTEN_MINUTES`], in seconds (our design).
@@ -29,8 +32,13 @@ pub enum Step {
         /// The amount added to it; negative for a decrease.
         by: i16,
     },
-    /// Replaces the rung by this one.
-    Rung(RungId),
+    /// Replaces the rung.
+    Rung {
+        /// The rung after the step.
+        to: RungId,
+        /// The dose after the step.
+        dose: Dose,
+    },
 }
 
 /// What a step forward depends on, apart from the item.
@@ -50,11 +58,22 @@ pub struct StepConditions<'a> {
 /// The [`Hindrance`] that prevents the next step.
 pub fn next(item: &Item, conditions: StepConditions<'_>) -> Result<Step, Hindrance> {
     let exercise = conditions.exercise.ok_or(Hindrance::Unknown)?;
-    let forward = item.dose.kind().rules().forward();
-    match forward.iter().find(|step| is_free(item, step)) {
-        Some(StepForward { quantity, by, .. }) => Ok(Step::Change { quantity: *quantity, by: *by }),
-        None => harder_rung(item, exercise, conditions),
+    if exercise.test {
+        return Err(Hindrance::Test);
     }
+    // A rung that is not allowed yet does not hinder what comes after it.
+    let mut hindrance = Hindrance::AtTheTop;
+    for grows in exercise.grows() {
+        match grows {
+            Grows::Dose(step) if is_free(item, &step) => return Ok(Step::Change { quantity: step.quantity, by: step.by }),
+            Grows::Dose(_) => {}
+            Grows::Level => match harder_rung(item, exercise, conditions) {
+                Ok(step) => return Ok(step),
+                Err(found) => hindrance = found,
+            },
+        }
+    }
+    Err(hindrance)
 }
 
 /// Whether the step stays within the limit of its quantity, and an item that is due often stays short enough.
@@ -69,7 +88,20 @@ fn harder_rung(item: &Item, exercise: &Exercise, conditions: StepConditions<'_>)
     let now = exercise.rung(id).ok_or(Hindrance::Unknown)?;
     let harder = exercise.harder(id).ok_or(Hindrance::AtTheTop)?;
     gate::allows(now, harder, conditions.age, conditions.gate_open)?;
-    Ok(Step::Rung(harder.id.clone()))
+    Ok(Step::Rung { to: harder.id.clone(), dose: dose_on(harder, exercise, item.dose) })
+}
+
+/// The dose after a step to `rung` from the dose `now`: no more work than is usual there and than now, and no less rest. Rest
+/// and tempo stay as they are now, unless the rung has a dose of its own.
+pub(super) fn dose_on(rung: &Rung, exercise: &Exercise, now: Dose) -> Dose {
+    let usual = exercise.level(Some(&rung.id)).dose();
+    let start = if rung.dose.is_some() && usual.kind() == now.kind() { usual } else { now };
+    usual.quantities().into_iter().fold(start, |dose, (quantity, usual)| match (quantity, now.value(quantity)) {
+        (Quantity::RestSeconds, Some(now)) => dose.with(quantity, now.max(dose.value(quantity).unwrap_or(now))),
+        (Quantity::TempoUpSeconds | Quantity::TempoHoldSeconds | Quantity::TempoDownSeconds, _) => dose,
+        (_, Some(now)) => dose.with(quantity, now.min(usual)),
+        (_, None) => dose,
+    })
 }
 
 /// Whether an item that is due often has at most [`MAX_OFTEN_S`] of work in one run.
@@ -80,9 +112,12 @@ fn short_enough(item: &Item) -> bool {
 
 /// The next step back from `item`'s rung and dose; `None` if this is already the easiest.
 pub fn back(item: &Item, exercise: Option<&Exercise>) -> Option<Step> {
+    if exercise.is_some_and(|exercise| exercise.test) {
+        return None;
+    }
     let easier = item.rung.as_ref().and_then(|rung| exercise?.easier(rung));
     if let Some(easier) = easier {
-        return Some(Step::Rung(easier.id.clone()));
+        return Some(Step::Rung { to: easier.id.clone(), dose: item.dose });
     }
     let steps = item.dose.kind().rules().back().iter();
     let mut less = steps.map(|(quantity, by)| Step::Change { quantity: *quantity, by: *by });
@@ -95,13 +130,20 @@ pub fn undo(item: &Item, planned: &Item, exercise: Option<&Exercise>) -> Option<
     if item.rung != planned.rung {
         return back(item, exercise);
     }
-    let steps = item.dose.kind().rules().forward().iter().rev();
-    let mut steps = steps.filter(|_| item.dose.kind() == planned.dose.kind());
-    let added = steps.find(|step| item.dose.value(step.quantity) > planned.dose.value(step.quantity));
-    match added {
-        Some(StepForward { quantity, by, .. }) => Some(Step::Change { quantity: *quantity, by: -by }),
+    let added = |step: &StepForward| {
+        item.dose.kind() == planned.dose.kind() && item.dose.value(step.quantity) > planned.dose.value(step.quantity)
+    };
+    match dose_steps(item, exercise).into_iter().rev().find(added) {
+        Some(StepForward { quantity, by, .. }) => Some(Step::Change { quantity, by: -by }),
         None => back(item, exercise),
     }
+}
+
+/// How steps forward change the dose, in order: as the exercise says, or as is usual for the kind.
+fn dose_steps(item: &Item, exercise: Option<&Exercise>) -> Vec<StepForward> {
+    let Some(exercise) = exercise else { return item.dose.kind().rules().forward().to_vec() };
+    let of_dose = |grows| if let Grows::Dose(step) = grows { Some(step) } else { None };
+    exercise.grows().into_iter().filter_map(of_dose).collect()
 }
 
 impl Step {
@@ -114,8 +156,14 @@ impl Step {
                     after.dose = item.dose.with(*quantity, value + i64::from(*by));
                 }
             }
-            Step::Rung(rung) => after.rung = Some(rung.clone()),
+            Step::Rung { to, dose } => {
+                after.rung = Some(to.clone());
+                after.dose = *dose;
+            }
         }
         after
     }
 }
+
+#[cfg(test)]
+mod tests;
