@@ -129,6 +129,8 @@ impl PatientContext {
 
     /// Shows a page in place of the one that is shown, to which there is no way back.
     pub fn replace(self, page: Page) {
+        // A press may come before the page that was returned to has gone to its place, which is not the new page's.
+        self.returning.set_value(None);
         self.app.fault.set(None);
         self.page.set(Some(page));
     }
