@@ -1,6 +1,7 @@
 //! Shows a page from its top, or from where the person left it; and the way back from a page.
 
 use leptos::prelude::*;
+use std::cell::Cell;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
 
@@ -25,6 +26,7 @@ pub struct ScrolledTo {
 /// Shows the page from its top once it is drawn: its element may have belonged to another page that was scrolled. Someone who has
 /// already gone on with the keyboard is left there.
 pub fn show() {
+    count_page();
     request_animation_frame(|| {
         if let Some(page) = page().filter(|page| !has_gone_on(page)) {
             page.set_scroll_top(0);
@@ -40,12 +42,23 @@ pub fn scrolled_to() -> ScrolledTo {
 /// Shows the page where it was left, and gives the focus to what was pressed there. Its contents may still be on their way from the
 /// shell.
 pub fn return_to(left: ScrolledTo) {
-    look_again(left, FRAMES);
+    look_again(left, FRAMES, count_page());
 }
 
-fn look_again(mut left: ScrolledTo, frames: u16) {
+thread_local! {
+    /// Number of pages shown so far: a page must not be scrolled to where the one before it was left.
+    static PAGES: Cell<u32> = const { Cell::new(0) };
+}
+
+/// Counts a page that is shown, and returns its number.
+fn count_page() -> u32 {
+    PAGES.set(PAGES.get().wrapping_add(1));
+    PAGES.get()
+}
+
+fn look_again(mut left: ScrolledTo, frames: u16, number: u32) {
     request_animation_frame(move || {
-        let Some(page) = page() else { return };
+        let Some(page) = page().filter(|_| PAGES.get() == number) else { return };
         if let Some(top) = left.top {
             page.set_scroll_top(top);
             // Once it is there, the person scrolls.
@@ -53,7 +66,7 @@ fn look_again(mut left: ScrolledTo, frames: u16) {
         }
         let there = left.top.is_none() && (has_gone_on(&page) || focus::give_to_named(&page, &left.pressed));
         if !there && frames > 0 {
-            look_again(left, frames - 1);
+            look_again(left, frames - 1, number);
         }
     });
 }
