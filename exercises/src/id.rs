@@ -47,6 +47,10 @@ eight_bytes! {
     PlanId
 }
 eight_bytes! {
+    /// One alarm. Random, because numbers of entries are no names: a log that was restored from a backup repeats them.
+    AlarmId
+}
+eight_bytes! {
     /// One installation's log. Random, so that two devices of one patient never claim the same entry.
     LogId
 }
@@ -83,7 +87,7 @@ small_number! {
     RunId(u32)
 }
 
-/// An entry of one log, on whichever device. Alarms are cleared by this identifier.
+/// An entry of one log, on whichever device.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct EntryRef {
@@ -91,6 +95,15 @@ pub struct EntryRef {
     pub log: LogId,
     /// Its number within that log, from 1.
     pub n: u32,
+}
+
+impl AlarmId {
+    /// The name of an alarm of a log of version 1, in which alarms have no names of their own.
+    pub fn of_entry(entry: EntryRef) -> AlarmId {
+        let mut bytes = entry.log.0;
+        bytes.iter_mut().skip(4).zip(entry.n.to_be_bytes()).for_each(|(byte, n)| *byte ^= n);
+        AlarmId(bytes)
+    }
 }
 
 impl fmt::Display for EntryRef {

@@ -4,7 +4,8 @@
 //! sentences from them. "Not measured" is a value of its own, never a number.
 //!
 //! Reading order: [`time`] and [`id`], the [`catalogue`], the [`plan`] that a clinician makes from it, the [`slots`] that are due, a
-//! [`run`], the [`log`] of events, its [`history`], the [`summary`] for the visit, and the [`review`] that the clinician reads.
+//! [`run`], the [`questions`] after it, the [`log`] of events, its [`history`], what alarms suspend ([`suspension`]), the [`summary`]
+//! for the visit, the [`review`] that the clinician reads, and what to do next ([`suggest`]).
 #![forbid(unsafe_code)]
 
 pub mod adherence;
@@ -34,6 +35,7 @@ pub mod slots;
 pub mod statistics;
 pub mod suggest;
 pub mod summary;
+pub mod suspension;
 pub mod sway;
 pub mod time;
 pub mod today;

@@ -6,6 +6,7 @@
 use chrono::{DateTime, Datelike, Duration, MappedLocalTime, NaiveDate, NaiveDateTime, NaiveTime, Offset, TimeZone};
 use chrono_tz::{TZ_VARIANTS, Tz};
 use exercises::catalogue::{Dose, ExerciseId};
+use exercises::history::History;
 use exercises::id::{ItemId, PlanId};
 use exercises::plan::{Header, Item, Pattern, Plan, Prescription, Schedule, Weekdays};
 use exercises::slots::{self, Slot};
@@ -59,11 +60,19 @@ fn item(pattern: Pattern) -> Item {
 
 fn plan(item: Item, start: NaiveDate) -> Plan {
     Plan {
-        header: Header { id: PlanId([1; 8]), revision: 1, clinic: "Bridge Street".into(), start, issued: start },
+        header: Header {
+            id: PlanId([1; 8]),
+            revision: 1,
+            clinic: "Bridge Street".into(),
+            phone: None,
+            start,
+            issued: start,
+        },
         prescription: Prescription {
             review: start + Duration::days(300),
             age: None,
             absent: BTreeSet::new(),
+            confirmed: None,
             items: vec![item],
             complaints: Vec::new(),
             activities: Vec::new(),
@@ -109,13 +118,33 @@ fn check(zone: Tz, offsets: &Offsets, item: &Item, days: &[NaiveDate]) {
             assert_eq!(due.local(), local, "{name}: the stamp shows its own wall clock");
         }
     }
-    let open: Vec<(i64, i64)> = all.iter().filter_map(|slot| Some((slot.due?.utc_ms, slot.closes?.utc_ms))).collect();
-    for (due, closes) in &open {
-        assert!(due < closes && closes - due <= slots::OPEN_MINUTES * 60_000, "{name} {days:?}: open for up to an hour");
+    let mut existing: Vec<&Slot> = all.iter().filter(|slot| slot.due.is_some()).collect();
+    existing.sort_by_key(|slot| slot.due);
+    for slot in &existing {
+        let ms = |stamp: Option<Stamp>| stamp.expect("it exists").utc_ms;
+        let (due, opens, closes, announced) = (ms(slot.due), ms(slot.opens), ms(slot.closes), ms(slot.announced_until));
+        assert!(opens <= due && due < closes, "{name} {slot:?}: open when it is due");
+        assert!(
+            announced == closes.min(due + slots::OPEN_MINUTES * 60_000),
+            "{name} {slot:?}: announced for an hour at most"
+        );
+        assert!(
+            slot.at_set_time || (opens == due && closes == announced),
+            "{name} {slot:?}: by the hour, open for an hour at most"
+        );
+        assert!(
+            closes - opens <= 30 * 3_600_000,
+            "{name} {slot:?}: a part is never longer than a day in which clocks go back"
+        );
     }
-    for pair in open.windows(2) {
-        assert!(pair[0].0 < pair[1].0, "{name} {days:?}: slots are in order, no two at the same instant");
-        assert!(pair[0].1 <= pair[1].0, "{name} {days:?}: never two open at once");
+    for pair in existing.windows(2) {
+        let (one, next) = (pair[0], pair[1]);
+        assert!(one.due < next.due, "{name} {days:?}: no two at the same instant");
+        assert!(one.closes <= next.opens, "{name} {days:?}: never two open at once");
+        // The person's day begins at 03:00; where no slot is due on a day, nothing is open on it.
+        let own_day = |slot: &Slot| slot.due.expect("it exists").plus_ms(-3 * 3_600_000).date();
+        let same = own_day(one) == own_day(next);
+        assert!(!same || !one.at_set_time || one.closes == next.opens, "{name} {days:?}: parts of one day leave no gap");
     }
 }
 
@@ -194,29 +223,35 @@ proptest! {
         check(zone, &offsets(zone), &item(pattern), &days);
     }
 
-    /// Whenever a run starts, it counts for the slot that is open, or for one that opens within ten minutes, or is extra.
+    /// Whenever a run starts, it counts for the slot that is open, by the hour for one that opens within ten minutes, at set times on
+    /// a day without the item for a missed one of the day before, or it is extra.
     #[test]
     fn a_run_counts_for_the_open_slot_or_the_next(
         pattern in any_pattern(),
+        weekdays in 1u8..128,
         zone in 0..TZ_VARIANTS.len(),
         day in 0i64..10_950,
         minute in 0i64..4320,
     ) {
         let offsets = offsets(TZ_VARIANTS[zone]);
         let first = first_of(FIRST_YEAR) + Duration::days(day);
-        let plan = plan(item(pattern), first);
+        let mut item = item(pattern);
+        item.schedule.days = Weekdays::from_bits(weekdays).expect("seven bits");
+        let plan = plan(item, first);
         let begin = offsets.stamp((seconds(first) - 86_400) * 1000);
         let at: Stamp = offsets.stamp((seconds(first) + 86_400 + minute * 60) * 1000);
-        let counted = slots::counts_for(&plan, ItemId(1), at, &offsets, begin);
+        let counted = History::default().slot_for(&plan, ItemId(1), at, &offsets, begin);
         let near: Vec<Slot> = (-3..=3)
             .flat_map(|around| slots::of_day(&plan, at.date() + Duration::days(around), &offsets, begin))
             .collect();
         let open: Vec<&Slot> = near.iter().filter(|slot| slot.open_at(at)).collect();
         prop_assert!(open.len() <= 1, "never two open at once");
+        let own_day = |stamp: Stamp| stamp.plus_ms(-3 * 3_600_000).date();
+        let yesterdays = |slot: &Slot| slot.at_set_time && slot.due.is_some_and(|due| own_day(due).succ_opt() == Some(own_day(at)));
         match (open.first(), counted) {
             (Some(open), counted) => prop_assert_eq!(Some(open.slot), counted),
-            (None, Some(soon)) => prop_assert!(near.iter().any(|slot| slot.slot == soon && slot.soon_at(at))),
-            (None, None) => prop_assert!(!near.iter().any(|slot| slot.soon_at(at))),
+            (None, Some(named)) => prop_assert!(near.iter().any(|slot| slot.slot == named && (slot.soon_at(at) || yesterdays(slot)))),
+            (None, None) => prop_assert!(!near.iter().any(|slot| slot.soon_at(at) || yesterdays(slot))),
         }
     }
 

@@ -3,6 +3,7 @@
 use crate::people::Person;
 use chrono::NaiveDate;
 use exercises::catalogue::kind::WorkForm;
+use exercises::id::ItemId;
 use exercises::log::LogEvent;
 use exercises::plan::{BodySide, Item, Plan};
 use exercises::run::TrialEnd;
@@ -13,6 +14,7 @@ use format::runs_file::{Parts, RunsFileEntry, RunsFileEvent};
 use rand::Rng;
 use rand::rngs::StdRng;
 use rand::seq::SliceRandom;
+use std::collections::BTreeSet;
 
 /// What is known about a person on one day.
 pub struct Day<'a> {
@@ -28,8 +30,6 @@ pub struct Day<'a> {
     pub zone: &'a Offsets,
     /// When the card in force was taken.
     pub taken: Stamp,
-    /// Whether balance is paused since an alarm.
-    pub balance_paused: bool,
     /// The device that the person uses at a given hour (an index below `devices`).
     pub device: fn(devices: usize, hour: u16) -> usize,
 }
@@ -42,8 +42,9 @@ impl Day<'_> {
             entries.extend(self.at_slot(&slot, chance));
         }
         if !entries.is_empty() || chance.gen_bool(0.7) {
+            let done: BTreeSet<ItemId> = entries.iter().filter_map(|(_, entry)| item_done(entry)).collect();
             entries.extend(self.morning(chance));
-            entries.extend(self.evening(chance));
+            entries.extend(self.evening(&done, chance));
         }
         entries.sort_by_key(|(_, entry)| entry.at);
         entries
@@ -52,15 +53,13 @@ impl Day<'_> {
     fn at_slot(&self, slot: &Slot, chance: &mut StdRng) -> Option<(usize, RunsFileEntry)> {
         let (due, item) = (slot.due?, self.plan.item(slot.slot.item)?);
         let hour = slot.minute / 60;
-        let paused = self.balance_paused && item.dose.kind().is_balance();
         let trouble = self.person.trouble.filter(|(day, _, during)| *day == self.number && *during == item.id.0);
         let at = due.plus_ms(chance.gen_range(20_000..1_500_000));
         let device = (self.device)(self.person.devices.len(), hour);
-        if paused {
-            return None;
-        }
         if let (Some((_, trouble, _)), true) = (trouble, hour >= 12) {
-            return Some((device, entry(at, RunsFileEvent::Entry(LogEvent::Trouble { trouble, item: Some(item.id) }))));
+            let circumstances = BTreeSet::new();
+            let event = LogEvent::Trouble { trouble, item: Some(item.id), id: None, circumstances };
+            return Some((device, entry(at, RunsFileEvent::Entry(event))));
         }
         if chance.gen_bool((self.person.keeps)(self.number, hour).clamp(0.0, 1.0)) {
             let live = chance.gen_bool(0.97) || item.dose.kind().is_balance();
@@ -78,12 +77,12 @@ impl Day<'_> {
             WorkForm::Timed => {
                 let done = if chance.gen_bool(0.9) { asked } else { asked - 1 };
                 let whole = dose.part_ms();
-                let held = |_| if chance.gen_bool(0.95) { whole } else { chance.gen_range(whole / 3..whole) };
+                let held = |_| if chance.gen_bool(0.99) { whole } else { chance.gen_range(whole / 3..whole) };
                 Parts::Held((0..done).map(held).collect())
             }
             WorkForm::Counted => {
                 let set = |_| {
-                    let failed = u8::from(chance.gen_bool(0.2));
+                    let failed = u8::from(chance.gen_bool(0.03));
                     (dose.part_amount() as u8 - failed, failed)
                 };
                 Parts::Counted((0..asked).map(set).collect())
@@ -103,29 +102,30 @@ impl Day<'_> {
         if ms >= target_ms { (leg, target_ms, TrialEnd::Target) } else { (leg, ms, TrialEnd::Touch) }
     }
 
-    /// The answer to "Settled by this morning?", if there is one: sore mornings occur with sore days.
+    /// The pain of each complaint in the morning, on most days.
     fn morning(&self, chance: &mut StdRng) -> Vec<(usize, RunsFileEntry)> {
         let home = self.person.devices.len() - 1;
         let Some(at) = self.clock(7, chance.gen_range(5..25)) else { return Vec::new() };
-        if self.number == 0 || at.utc_ms < self.taken.utc_ms || !chance.gen_bool(0.8) {
+        if self.number == 0 || at.utc_ms < self.taken.utc_ms || !chance.gen_bool(0.85) {
             return Vec::new();
         }
-        let settled = (self.person.pain)(self.number) < 6.0 || chance.gen_bool(0.3);
+        let pain = score((self.person.pain)(self.number) + chance.gen_range(-0.9..0.9));
         let complaints = self.plan.prescription.complaints.iter();
-        complaints.map(|c| (home, entry(at, RunsFileEvent::Entry(LogEvent::Settled { complaint: c.id, settled })))).collect()
+        let rated = complaints.map(|c| LogEvent::Morning { complaint: c.id, score: pain });
+        rated.map(|event| (home, entry(at, RunsFileEvent::Entry(event)))).collect()
     }
 
-    /// Pain in the evening, and on Sundays the named activities.
-    fn evening(&self, chance: &mut StdRng) -> Vec<(usize, RunsFileEntry)> {
+    /// The pain while doing each item, on most days on which it was done, and on Sundays the named activities.
+    fn evening(&self, done: &BTreeSet<ItemId>, chance: &mut StdRng) -> Vec<(usize, RunsFileEntry)> {
         let home = self.person.devices.len() - 1;
         let Some(at) = self.clock(21, chance.gen_range(0..40)) else { return Vec::new() };
         let mut entries = Vec::new();
-        if chance.gen_bool(0.85) {
-            let pain = score((self.person.pain)(self.number) + chance.gen_range(-0.9..0.9));
-            let complaints = self.plan.prescription.complaints.iter();
-            entries.extend(complaints.map(|c| {
-                (home, entry(at, RunsFileEvent::Entry(LogEvent::Pain { complaint: c.id, score: pain, after: None })))
-            }));
+        for item in done.iter().filter_map(|item| self.plan.item(*item)) {
+            if item.dose.kind().rules().asks_pain() && chance.gen_bool(0.7) {
+                let pain = score((self.person.during)(self.number, item.id.0) + chance.gen_range(-0.6..0.6));
+                let event = LogEvent::During { item: item.id, score: pain };
+                entries.push((home, entry(at, RunsFileEvent::Entry(event))));
+            }
         }
         if chrono::Datelike::weekday(&self.date) == chrono::Weekday::Sun {
             let able = |chance: &mut StdRng| score((self.person.ability)(self.number) + chance.gen_range(-0.6..0.6));
@@ -143,6 +143,14 @@ impl Day<'_> {
             ResolvedTime::Once(at) | ResolvedTime::Twice(at) => Some(at),
             ResolvedTime::Never => None,
         }
+    }
+}
+
+/// The item that was done.
+fn item_done(entry: &RunsFileEntry) -> Option<ItemId> {
+    match &entry.event {
+        RunsFileEvent::Run { item, .. } => Some(*item),
+        _ => None,
     }
 }
 

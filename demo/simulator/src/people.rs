@@ -15,8 +15,10 @@ pub struct Person {
     pub keeps: fn(day: u16, hour: u16) -> f64,
     /// Reasons for skipping a slot.
     pub reasons: &'static [Barrier],
-    /// Pain of the day, 0 to 10, before random variation.
+    /// Pain in the morning, 0 to 10, before random variation.
     pub pain: fn(day: u16) -> f64,
+    /// Pain while doing an item, 0 to 10, before random variation.
+    pub during: fn(day: u16, item: u8) -> f64,
     /// Seconds on one leg on the weaker side, before random variation.
     pub stance: fn(day: u16) -> f64,
     /// Rating of the named activities, 0 to 10, before random variation.
@@ -42,6 +44,7 @@ pub const PEOPLE: [Person; 6] = [
         keeps: |_, hour| if hour == 12 { 0.6 } else { 0.9 },
         reasons: &[Barrier::NoTime, Barrier::NoPlace, Barrier::NoTime],
         pain: |day| over(day, 5.0, 3.0),
+        during: |day, _| over(day, 3.0, 1.5),
         stance: |day| over(day, 16.0, 22.0),
         ability: |day| over(day, 4.0, 6.5),
         trouble: None,
@@ -55,6 +58,7 @@ pub const PEOPLE: [Person; 6] = [
         keeps: |day, _| if day < 8 { 0.85 } else { 0.18 - f64::from(day.min(36)) * 0.004 },
         reasons: &[Barrier::NoTime, Barrier::Forgot, Barrier::FeltFine, Barrier::NoHelp],
         pain: |day| over(day, 6.0, 5.6),
+        during: |_, _| 3.4,
         stance: |_| 20.0,
         ability: |day| over(day, 5.0, 5.2),
         trouble: None,
@@ -68,6 +72,7 @@ pub const PEOPLE: [Person; 6] = [
         keeps: |_, hour| if hour < 12 { 0.92 } else { 0.06 },
         reasons: &[Barrier::NoTime, Barrier::NoPlace, Barrier::Forgot],
         pain: |day| over(day, 4.0, 2.4),
+        during: |day, _| over(day, 2.5, 1.0),
         stance: |_| 20.0,
         ability: |day| over(day, 5.0, 7.0),
         trouble: None,
@@ -81,6 +86,7 @@ pub const PEOPLE: [Person; 6] = [
         keeps: |day, _| if (16..24).contains(&day) { 0.3 } else { 0.8 },
         reasons: &[Barrier::Pain, Barrier::Unwell, Barrier::Pain, Barrier::NoTime],
         pain: |day| if (15..25).contains(&day) { 6.8 } else { over(day, 4.0, 3.4) },
+        during: |day, _| if (15..25).contains(&day) { 4.8 } else { over(day, 3.0, 2.4) },
         stance: |_| 20.0,
         ability: |day| if (15..25).contains(&day) { 3.0 } else { over(day, 4.0, 5.5) },
         trouble: None,
@@ -94,6 +100,7 @@ pub const PEOPLE: [Person; 6] = [
         keeps: |_, _| 0.82,
         reasons: &[Barrier::NoSupport, Barrier::NoTime, Barrier::Unwell],
         pain: |day| over(day, 3.0, 2.2),
+        during: |_, _| 1.2,
         stance: |day| over(day, 11.0, 14.0),
         ability: |day| over(day, 5.0, 6.0),
         trouble: Some((19, Trouble::NearlyFell, 1)),
@@ -107,6 +114,7 @@ pub const PEOPLE: [Person; 6] = [
         keeps: |day, hour| if hour < 12 && day % 7 > 4 { 0.5 } else { 0.9 },
         reasons: &[Barrier::NoTime, Barrier::FeltFine],
         pain: |day| over(day, 6.0, 2.0),
+        during: |day, _| over(day, 3.0, 1.0),
         stance: |day| over(day, 8.5, 30.0),
         ability: |day| over(day, 3.0, 8.0),
         trouble: None,

@@ -4,15 +4,15 @@ use crate::calendar::FIRST_VISIT;
 use crate::day::Day;
 use crate::people::{PEOPLE, Person};
 use actions::clinic::{drafting, issuing, lock, patients, receiving};
-use actions::patient::{import_runs, sealing, taking};
+use actions::patient::{import_runs, plans, sealing, taking};
 use actions::{ActionResult, DataFolder, Moment, clock, platform};
 use chrono::{Duration, NaiveDate, NaiveTime};
 use chrono_tz::Tz;
-use exercises::alarm::Scope;
 use exercises::draft::Draft;
 use exercises::plan::{Plan, Prescription};
 use exercises::score::Score;
-use exercises::time::{ResolvedTime, Stamp};
+use exercises::time::{Offsets, ResolvedTime, Stamp};
+use format::runs_file::{RunsFileEntry, RunsFileEvent};
 use rand::SeedableRng;
 use rand::rngs::StdRng;
 use std::path::Path;
@@ -23,6 +23,8 @@ use wire::patient::{CardSource, SealRequest, TakeCardRequest};
 
 /// The invented clinic.
 pub const CLINIC: &str = "Ropewalk Practice";
+/// Its telephone number, of the kind that is kept free for stories.
+pub const CLINIC_PHONE: &str = "+00 555 0142";
 /// Its passphrase in the demo. A real clinic chooses its own and does not write it down anywhere.
 pub const PASSPHRASE: &str = "plumb line and lantern";
 /// The history's length in days.
@@ -44,7 +46,7 @@ pub fn first_day(until: NaiveDate) -> NaiveDate {
 pub fn make(out: &Path, until: NaiveDate, place: Tz, seed: u64) -> ActionResult<()> {
     let scenario = Scenario { out, start: first_day(until), until, place };
     let mut clinic = DataFolder::open(&out.join("clinic"), true)?;
-    lock::start(&mut clinic, CLINIC, PASSPHRASE.to_owned())?;
+    lock::start(&mut clinic, CLINIC, Some(CLINIC_PHONE), PASSPHRASE.to_owned())?;
     platform::write(&out.join("passphrase.txt"), format!("{PASSPHRASE}\n").as_bytes())?;
     for (number, person) in PEOPLE.iter().enumerate() {
         patients::add(&mut clinic, &AddPatientRequest { code: person.code.to_owned(), name: None })?;
@@ -63,7 +65,6 @@ impl Scenario<'_> {
         let prescription = format::plan_file::read(&text, self.start).map_err(platform::not_understood(person.code))?;
         let mut plan = self.visit(clinic, person, &mut devices, self.start, prescription)?;
         let mut taken = self.moment(self.start, 8, 40).now;
-        let mut paused = false;
         for number in 0..=DAYS as u16 {
             let date = self.start + Duration::days(number.into());
             if person.second_card == Some(number) {
@@ -74,13 +75,14 @@ impl Scenario<'_> {
                 taken = self.moment(date, 8, 40).now;
             }
             let zone = self.moment(date, 12, 0).zone;
-            let balance_paused = paused;
-            let day = Day { person, plan: &plan, date, number, zone: &zone, taken, balance_paused, device };
+            let day = Day { person, plan: &plan, date, number, zone: &zone, taken, device };
             let last = self.moment(self.until, 8, 0).now;
             for (device, entry) in day.entries(chance).into_iter().filter(|(_, entry)| entry.at < last) {
-                import_runs::record(&mut devices[device], None, &zone, person.code, std::slice::from_ref(&entry))?;
+                let folder = &mut devices[device];
+                if !is_paused(folder, &entry, &zone)? {
+                    import_runs::record(folder, None, &zone, person.code, std::slice::from_ref(&entry))?;
+                }
             }
-            paused |= person.trouble.is_some_and(|(day, trouble, _)| day == number && trouble.scope() == Scope::Balance);
         }
         self.hand_over(clinic, person, &mut devices, self.until)
     }
@@ -102,7 +104,7 @@ impl Scenario<'_> {
             tenths: b.tenths.max(180),
             ..*b
         });
-        let mut plan = Prescription { absent: first.absent.clone(), baselines: baselines.collect(), ..next.prescription };
+        let mut plan = Prescription { confirmed: Some(next.today), baselines: baselines.collect(), ..next.prescription };
         plan.complaints.iter_mut().for_each(|complaint| complaint.pain = Some(Score::at_most_ten(4)));
         plan.activities.iter_mut().for_each(|activity| activity.rating = Some(Score::at_most_ten(6)));
         for item in &mut plan.items {
@@ -154,6 +156,13 @@ impl Scenario<'_> {
     fn moment(&self, day: NaiveDate, hour: u32, minute: u32) -> Moment {
         moment(day, hour, minute, self.place)
     }
+}
+
+/// Whether an alarm on this device pauses what the entry says was done.
+fn is_paused(folder: &DataFolder, entry: &RunsFileEntry, zone: &Offsets) -> ActionResult<bool> {
+    let (RunsFileEvent::Run { item, .. } | RunsFileEvent::Skipped { item, .. }) = &entry.event else { return Ok(false) };
+    let pages = plans::pages(folder, &Moment { now: entry.at, zone: zone.clone() })?;
+    Ok(pages.iter().any(|page| page.paused.iter().any(|(paused, _)| paused == item)))
 }
 
 /// The moment at which the clocks in `place` show this time; for a time skipped by a clock change, the same time in UTC.

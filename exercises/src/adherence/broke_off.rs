@@ -1,7 +1,7 @@
 //! Finds since when an item is no longer done.
 //!
-//! Rule (our design): each day on which the item was asked for has the share of its slots that were done; a day without any record
-//! counts as nothing done. Days off and days paused by an alarm are removed. The days are split in two where two constant shares fit
+//! Rule (our design): each day on which the item was owed has the mean share of its slots; a day without any record counts as nothing
+//! done. Days off and days paused by an alarm are removed. The days are split in two where two constant shares fit
 //! best, by the likelihood of a Bernoulli variable with the day as the unit (slots of one day are correlated, so nine slots weigh as
 //! one day; shares between 0 and 1 enter as in the quasi-likelihood of Papke & Wooldridge 1996, J Appl Econom 11:619-632; quoted
 //! from memory). The item was broken off there if
@@ -14,7 +14,7 @@
 //! Only one split is looked for, and only a fall; a rise does not count.
 
 use super::days::by_day;
-use super::{KofN, SlotOn};
+use super::{Shares, SlotOn};
 use crate::time::DayNumber;
 
 /// Least number of days in each part.
@@ -30,24 +30,24 @@ pub const MIN_GAIN: f64 = 8.0;
 pub struct BreakOff {
     /// Number of the first day of the later part.
     pub since: DayNumber,
-    /// Slots done out of the slots asked for before that day; unrecorded days count as not done.
-    pub before: KofN,
+    /// The shares of the slots owed before that day.
+    pub before: Shares,
     /// The same from that day on.
-    pub after: KofN,
+    pub after: Shares,
 }
 
 /// Finds since when the item is no longer done; `None` if that is not the case, or if there are too few days to decide.
 pub fn broke_off(slots: &[SlotOn]) -> Option<BreakOff> {
-    let counted = by_day(slots).into_iter().filter_map(|(day, counts)| Some((day, counts.kept_with_unrecorded()?)));
-    let days: Vec<(DayNumber, KofN)> = counted.collect();
+    let counted = by_day(slots).into_iter().filter_map(|(day, counts)| Some((day, counts.shares()?)));
+    let days: Vec<(DayNumber, Shares)> = counted.collect();
     let shares: Vec<f64> = days.iter().map(|(_, share)| share.share()).collect();
     let cut = best_cut(&shares)?;
     let (before, after) = days.split_at(cut);
     Some(BreakOff { since: after.first()?.0, before: sum(before)?, after: sum(after)? })
 }
 
-fn sum(days: &[(DayNumber, KofN)]) -> Option<KofN> {
-    KofN::of(days.iter().map(|(_, share)| share.k).sum(), days.iter().map(|(_, share)| share.n).sum())
+fn sum(days: &[(DayNumber, Shares)]) -> Option<Shares> {
+    Shares::of(days.iter().map(|(_, share)| share.thousandths).sum(), days.iter().map(|(_, share)| share.n).sum())
 }
 
 /// The index of the first day of the later part.
@@ -96,7 +96,10 @@ mod tests {
         done.extend([1, 0, 0, 0, 0, 0, 0]);
         let found = broke_off(&days(&done)).expect("it broke off");
         assert_eq!(found.since, DayNumber(12));
-        assert_eq!((found.before, found.after), (KofN { k: 108, n: 108 }, KofN { k: 1, n: 63 }));
+        assert_eq!(
+            (found.before, found.after),
+            (Shares { thousandths: 108_000, n: 108 }, Shares { thousandths: 1000, n: 63 })
+        );
     }
 
     #[test]

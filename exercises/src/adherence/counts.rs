@@ -1,11 +1,11 @@
 //! Counts slots by their outcome, and slots done out of the slots asked for.
 //!
-//! Rule: a slot is done if its whole dose was done. All slots are asked for except those in an hour that a clock change skipped and
-//! those that an alarm paused. Slots on days off and slots of days without any record are counted both ways, left out and as not
-//! done, because each way alone misleads (adherence is to what was *agreed*: WHO 2003, as cited in Holden 2014, Syst Rev 3:10; "days
-//! never opened" were a third of a paper diary's days: Stone 2002, BMJ 324:1193).
+//! Rule (a proposal of ours): a slot is done if its whole dose was done; in part it has a share of its dose. Owed are all slots that are
+//! over on days on which the plan asked for them, also those of days without any record ("days never opened" were a third of a paper
+//! diary's days: Stone 2002, BMJ 324:1193). Not owed are slots on days off (adherence is to what was *agreed*: WHO 2003, as cited in
+//! Holden 2014, Syst Rev 3:10), those that an alarm suspended and those in an hour that a clock change skipped.
 
-use super::{KofN, SlotOn};
+use super::{KofN, Shares, SlotOn};
 use crate::history::Mark;
 
 /// Slots by their outcome.
@@ -18,6 +18,8 @@ pub struct SlotCounts {
     pub written_in: u32,
     /// Done in part.
     pub partly: u32,
+    /// The shares of those, summed, in thousandths of a slot.
+    pub partly_thousandths: u32,
     /// Skipped, with a reason.
     #[cfg_attr(feature = "serde", serde(rename = "left_out"))]
     pub skipped: u32,
@@ -57,30 +59,34 @@ impl SlotCounts {
             Mark::Due | Mark::ToCome => return,
         };
         *one += 1;
+        if let Mark::Partly(_) = slot.mark {
+            self.partly_thousandths += slot.share_thousandths();
+        }
     }
 
-    fn asked(&self) -> u32 {
-        self.all_done() + self.partly + self.skipped + self.not_done
+    /// Slots that were owed.
+    pub fn owed(&self) -> u32 {
+        self.all_done() + self.partly + self.skipped + self.not_done + self.unrecorded
     }
 
-    /// Slots done out of the slots asked for, on days with a record, without slots on days off.
+    /// Slots done in full out of the slots owed.
     pub fn kept(&self) -> Option<KofN> {
-        KofN::of(self.all_done(), self.asked())
+        KofN::of(self.all_done(), self.owed())
+    }
+
+    /// The shares of all owed slots, summed: what was done in part counts by its share.
+    pub fn shares(&self) -> Option<Shares> {
+        Shares::of(self.all_done() * 1000 + self.partly_thousandths, self.owed())
     }
 
     /// Like [`SlotCounts::kept`], but only slots that were timed by the program count as done.
     pub fn kept_timed(&self) -> Option<KofN> {
-        KofN::of(self.done, self.asked())
+        KofN::of(self.done, self.owed())
     }
 
     /// Like [`SlotCounts::kept`], with slots on days off counted as not done.
     pub fn kept_with_days_off(&self) -> Option<KofN> {
-        KofN::of(self.all_done(), self.asked() + self.day_off)
-    }
-
-    /// Like [`SlotCounts::kept`], with the slots of days without any record counted as not done.
-    pub fn kept_with_unrecorded(&self) -> Option<KofN> {
-        KofN::of(self.all_done(), self.asked() + self.unrecorded)
+        KofN::of(self.all_done(), self.owed() + self.day_off)
     }
 }
 
@@ -111,6 +117,7 @@ mod tests {
             done: 1,
             written_in: 1,
             partly: 1,
+            partly_thousandths: 333,
             skipped: 1,
             not_done: 1,
             day_off: 1,
@@ -129,10 +136,9 @@ mod tests {
     }
 
     #[test]
-    fn a_day_without_a_record_is_not_a_day_on_which_nothing_was_done() {
+    fn slots_of_a_day_without_a_record_are_owed() {
         let counted = count(&unseen(day(0, &[Mark::NotDone, Mark::NotDone])));
-        assert_eq!(counted.kept(), None, "not 0 %");
-        assert_eq!(counted.kept_with_unrecorded(), k_of_n(0, 2));
+        assert_eq!((counted.kept(), counted.unrecorded), (k_of_n(0, 2), 2));
         assert_eq!(count(&day(0, &[Mark::NotDone])).kept(), k_of_n(0, 1), "seen, and not done");
     }
 
@@ -154,7 +160,9 @@ mod tests {
     }
 
     #[test]
-    fn a_slot_done_in_part_is_not_done() {
-        assert_eq!(count(&day(0, &[PARTLY, PARTLY])).kept(), k_of_n(0, 2));
+    fn a_slot_done_in_part_counts_by_its_share_where_one_amount_is_needed() {
+        let counted = count(&day(0, &[Mark::Done, PARTLY, PARTLY, Mark::NotDone]));
+        assert_eq!(counted.kept(), k_of_n(1, 4));
+        assert_eq!(counted.shares(), Some(Shares { thousandths: 1666, n: 4 }));
     }
 }

@@ -1,7 +1,7 @@
 //! Days kept out of the days asked for.
 //!
 //! Rule (our design, after the frequency parameter of Bailey 2020, Br J Sports Med 54:326-331): a day is kept if 80 % or more of its
-//! slots were done. Days without any record and days off are counted separately.
+//! owed slots were done in full. Days without any record are among them and are also counted apart, as are days off.
 
 use super::{AS_AGREED_PERCENT, KofN, SlotCounts, SlotOn};
 use crate::time::DayNumber;
@@ -10,11 +10,11 @@ use crate::time::DayNumber;
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct DayCounts {
-    /// Days kept of days with a record on which anything was asked for; `None` if there is no such day.
+    /// Days kept of days on which anything was owed; `None` if there is no such day.
     pub kept: Option<KofN>,
     /// Number of those days on which nothing was done at all.
     pub nothing_done: u16,
-    /// Number of days with slots for which no device has an entry.
+    /// Number of those days for which no device has an entry.
     pub unrecorded: u16,
     /// Number of days on which every slot that counts was on a day off.
     #[cfg_attr(feature = "serde", serde(rename = "excused"))]
@@ -44,12 +44,12 @@ pub fn day_counts(slots: &[SlotOn]) -> DayCounts {
     let asked: Vec<(SlotCounts, KofN)> = days.iter().filter_map(|(_, day)| Some((*day, day.kept()?))).collect();
     let kept = asked.iter().filter(|(_, share)| share.reaches(AS_AGREED_PERCENT)).count();
     let counts = || days.iter().map(|(_, counts)| counts);
-    let apart = |of: fn(&SlotCounts) -> u32| counts().filter(|day| day.kept().is_none() && of(day) > 0).count() as u16;
+    let unrecorded = |day: &&SlotCounts| day.unrecorded > 0 && day.unrecorded == day.owed();
     DayCounts {
         kept: KofN::of(kept as u32, asked.len() as u32),
         nothing_done: asked.iter().filter(|(day, _)| day.all_done() + day.partly == 0).count() as u16,
-        unrecorded: apart(|day| day.unrecorded),
-        days_off: apart(|day| if day.unrecorded > 0 { 0 } else { day.day_off }),
+        unrecorded: counts().filter(unrecorded).count() as u16,
+        days_off: counts().filter(|day| day.owed() == 0 && day.day_off > 0).count() as u16,
     }
 }
 
@@ -77,7 +77,7 @@ mod tests {
         slots.extend(day(2, &[DAY_OFF, DAY_OFF]));
         slots.extend(day(3, &[Mark::Paused]));
         let counted = day_counts(&slots);
-        assert_eq!(counted, DayCounts { kept: Some(KofN { k: 1, n: 1 }), nothing_done: 0, unrecorded: 1, days_off: 1 });
+        assert_eq!(counted, DayCounts { kept: Some(KofN { k: 1, n: 2 }), nothing_done: 1, unrecorded: 1, days_off: 1 });
     }
 
     #[test]

@@ -26,14 +26,14 @@ pub struct Gap {
 pub fn longest_gap(slots: &[SlotOn]) -> Option<Gap> {
     let mut longest: Option<Gap> = None;
     let mut open: Option<Gap> = None;
-    for (day, counts) in by_day(slots).into_iter().filter(|(_, counts)| counts.kept_with_unrecorded().is_some()) {
+    for (day, counts) in by_day(slots).into_iter().filter(|(_, counts)| counts.owed() > 0) {
         if any_done(&counts) {
             open = None;
             continue;
         }
         let gap = open.get_or_insert(Gap { days: 0, unrecorded: 0, from: day, until: day });
         gap.days += 1;
-        gap.unrecorded += u16::from(counts.kept().is_none());
+        gap.unrecorded += u16::from(counts.unrecorded == counts.owed());
         gap.until = day;
         if longest.is_none_or(|longest| gap.days >= longest.days) {
             longest = Some(*gap);

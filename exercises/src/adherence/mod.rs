@@ -12,6 +12,7 @@ mod days;
 mod delay;
 mod dose;
 mod gap;
+mod lately;
 mod ratio;
 mod rhythm;
 #[cfg(test)]
@@ -21,16 +22,17 @@ mod stops;
 use crate::history::Mark;
 use crate::id::ItemId;
 use crate::run::Share;
+use crate::summary::RunTiming;
 use crate::time::DayNumber;
 
 pub use broke_off::{BreakOff, MIN_DAYS, MIN_DROP, MIN_GAIN, broke_off};
 pub use counts::{SlotCounts, count};
-pub(crate) use days::by_day;
 pub use days::{DayCounts, day_counts};
 pub use delay::unite_delays;
 pub use dose::{DoseKept, DoseUnit, dose_kept, target};
 pub use gap::{Gap, last_done, longest_gap};
-pub use ratio::{AS_AGREED_PERCENT, KofN, Level, PARTLY_PERCENT};
+pub use lately::{LATELY_DAYS, Lately, lately};
+pub use ratio::{AS_AGREED_PERCENT, KofN, Level, PARTLY_PERCENT, Shares};
 pub use rhythm::{Rhythm, rhythm};
 pub use stops::{Extra, Stops, extra, stops};
 
@@ -62,6 +64,27 @@ pub struct SlotOn {
     pub over: u32,
     /// The unit of `dose` and `over`.
     pub unit: DoseUnit,
+    /// When it was done, compared with when it was due.
+    pub timing: RunTiming,
+}
+
+impl SlotOn {
+    /// The share of its dose that was done, in thousandths.
+    pub fn share_thousandths(&self) -> u32 {
+        match self.mark {
+            Mark::Done => 1000,
+            Mark::Partly(_) if self.dose.of > 0 => {
+                (u64::from(self.dose.done.min(self.dose.of)) * 1000 / u64::from(self.dose.of)) as u32
+            }
+            Mark::Partly(share) if share.of > 0 => share.done.min(share.of) * 1000 / share.of,
+            _ => 0,
+        }
+    }
+
+    /// Whether it was owed and is over.
+    pub fn is_owed(&self) -> bool {
+        matches!(self.mark, Mark::Done | Mark::Partly(_) | Mark::Skipped(_) | Mark::NotDone)
+    }
 }
 
 /// How one item was followed, through all revisions of the plan.
@@ -74,15 +97,21 @@ pub struct ItemAdherence {
     pub in_force: bool,
     /// All slots by their outcome.
     pub slots: SlotCounts,
-    /// Slots done out of the slots asked for, on days with a record, without days off. `None` if nothing was asked for.
+    /// Slots done in full out of the slots owed. `None` if nothing was owed. [`SlotCounts::partly`] counts those done in part.
     pub kept: Option<KofN>,
+    /// The shares of all owed slots, summed.
+    pub shares: Option<Shares>,
     /// Like [`ItemAdherence::kept`], but `k` counts only slots that were timed by the program, without entries made afterwards.
     pub kept_timed: Option<KofN>,
-    /// Like [`ItemAdherence::kept`], with slots on days off counted as not done.
+    /// Like [`ItemAdherence::kept`], with slots on days off counted as owed.
     #[cfg_attr(feature = "serde", serde(rename = "kept_with_excused"))]
     pub kept_with_days_off: Option<KofN>,
-    /// Like [`ItemAdherence::kept`], with the slots of days without any record counted as not done.
-    pub kept_with_unrecorded: Option<KofN>,
+    /// The last fourteen days, beside the whole.
+    pub last14: Option<Lately>,
+    /// Slots that were done more than sixty minutes after they were due.
+    pub late: u32,
+    /// Slots that were done on another day.
+    pub moved: u32,
     /// Dose done out of the dose asked for, over the slots of [`ItemAdherence::kept`].
     pub dose: Option<DoseKept>,
     /// Days kept out of the days asked for, and the days that are counted separately.

@@ -28,6 +28,43 @@ pub enum Level {
     Little,
 }
 
+/// The shares of `n` slots, summed: what was done in part counts by its share.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct Shares {
+    /// The sum, in thousandths of a slot; at most `1000 * n`.
+    pub thousandths: u32,
+    /// The number of slots owed, at least 1.
+    pub n: u32,
+}
+
+impl Shares {
+    /// `thousandths` of `n` slots; `None` if `n` is 0.
+    pub fn of(thousandths: u32, n: u32) -> Option<Shares> {
+        (n > 0).then_some(Shares { thousandths: thousandths.min(1000 * n), n })
+    }
+
+    /// The level of the mean share.
+    pub fn level(self) -> Level {
+        KofN::of(self.thousandths, 1000 * self.n).map_or(Level::Little, KofN::level)
+    }
+
+    /// The mean share, 0 to 1.
+    pub fn share(self) -> f64 {
+        f64::from(self.thousandths) / (1000.0 * f64::from(self.n.max(1)))
+    }
+
+    /// The sum as a number of whole slots, rounded.
+    pub fn slots(self) -> u32 {
+        (self.thousandths + 500) / 1000
+    }
+
+    /// Whether the mean share is `percent` or less, without rounding.
+    pub fn is_at_most(self, percent: u32) -> bool {
+        u64::from(self.thousandths) <= u64::from(self.n) * 10 * u64::from(percent)
+    }
+}
+
 impl KofN {
     /// `k` of `n`, with `k` capped at `n`; `None` if `n` is 0.
     pub fn of(k: u32, n: u32) -> Option<KofN> {

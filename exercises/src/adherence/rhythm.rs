@@ -53,7 +53,8 @@ mod tests {
     }
 
     #[test]
-    fn days_without_a_record_are_not_in_it() {
-        assert_eq!(rhythm(&unseen(day(0, &[Mark::NotDone]))), Rhythm::default());
+    fn slots_of_days_without_a_record_are_owed() {
+        assert_eq!(rhythm(&unseen(day(0, &[Mark::NotDone]))).hours, [(9, KofN { k: 0, n: 1 })]);
+        assert_eq!(rhythm(&day(0, &[Mark::Paused])), Rhythm::default());
     }
 }

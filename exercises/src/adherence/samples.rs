@@ -32,6 +32,7 @@ pub fn slot(day: u16, number: u8, mark: Mark) -> SlotOn {
         dose: Share { done, of: 30_000 },
         over: 0,
         unit: DoseUnit::HoldSeconds,
+        timing: crate::summary::RunTiming::InTime,
     }
 }
 
@@ -61,6 +62,7 @@ pub fn run(end: RunEnd, whole_parts: u32) -> RunOn {
         slot: None,
         hour: 9,
         live: true,
+        timing: crate::summary::RunTiming::InTime,
         end,
         dose: Share { done: whole_parts * 10_000 + 500, of: 30_000 },
         parts: Share { done: whole_parts, of: 3 },

@@ -1,16 +1,18 @@
-//! "Something is wrong": what a person can choose, and what each choice pauses.
-//!
-//! The scopes are a proposal built from public safety sheets and Finucane 2020 (JOSPT 50:350-72), Rushton 2023
-//! (JOSPT 53:7-22); the program does not diagnose. Only a newer signed card that lists the alarm clears it.
+//! "Something is wrong": what a patient can say, and the alarm that the program raises itself after a rating above an item's limit. What
+//! an alarm suspends, and until when, is in [`crate::suspension`]; a card clears it by its id ([`ClearedAlarm`]).
 
-use crate::catalogue::Catalogue;
+mod clearing;
+
 use crate::choice::array;
-use crate::id::{EntryRef, ItemId};
-use crate::plan::{Item, Plan};
+use crate::id::{AlarmId, EntryRef, ItemId};
 use crate::time::Stamp;
+use std::collections::BTreeSet;
 use strum::VariantArray;
 
-/// What is wrong, gravest first. "Nothing, a slip" is not included, because it is not logged.
+pub use clearing::ClearedAlarm;
+
+/// What is wrong. "Nothing, a slip" is not included, because it is not logged. The place in this list is the code in files: append
+/// only.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum Trouble {
@@ -26,73 +28,95 @@ pub enum Trouble {
     Fell,
     /// Nearly a fall.
     NearlyFell,
-    /// Pain over the plan's limit.
+    /// Too much pain, or a new pain.
     TooMuchPain,
     /// Anything else.
     Other,
+    /// A swollen, hot or painful calf, a sudden snap, a hand or foot that is pale, blue or cold, a hot swollen joint.
+    Limb,
+    /// Light-headed, or everything spins.
+    Dizzy,
+    /// Fever, or feeling ill.
+    Unwell,
+    /// A rating of pain while doing an item that is above the item's limit. The program raises it; it is not offered.
+    PainAboveLimit,
 }
 
 impl Trouble {
-    /// All of them, most urgent first. The place in this list is the code in a summary: append only.
+    /// All of them, by code.
     pub const ALL: [Trouble; Trouble::VARIANTS.len()] = array(Trouble::VARIANTS);
 
-    /// What it pauses.
-    pub fn scope(self) -> Scope {
-        match self {
-            Trouble::HeartOrBreath | Trouble::HeadOrNeck | Trouble::Nerve | Trouble::BladderOrBowel => Scope::WholePlan,
-            Trouble::Fell | Trouble::NearlyFell => Scope::Balance,
-            Trouble::TooMuchPain | Trouble::Other => Scope::Exercise,
+    /// What a patient is offered, gravest first.
+    pub const OFFERED: [Trouble; 11] = [
+        Trouble::HeartOrBreath,
+        Trouble::HeadOrNeck,
+        Trouble::BladderOrBowel,
+        Trouble::Limb,
+        Trouble::Nerve,
+        Trouble::Fell,
+        Trouble::NearlyFell,
+        Trouble::Dizzy,
+        Trouble::TooMuchPain,
+        Trouble::Unwell,
+        Trouble::Other,
+    ];
+
+    /// The rank by gravity, from 0 for the gravest.
+    pub fn rank(self) -> usize {
+        Trouble::OFFERED.iter().position(|other| *other == self).unwrap_or(Trouble::OFFERED.len())
+    }
+
+    /// Whether help may be needed at once. The page for it shows nothing that competes with calling for help.
+    pub fn is_urgent(self) -> bool {
+        matches!(
+            self,
+            Trouble::HeartOrBreath | Trouble::HeadOrNeck | Trouble::Nerve | Trouble::BladderOrBowel | Trouble::Limb
+        )
+    }
+}
+
+/// What a patient answered about an alarm.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum Circumstance {
+    /// Of a fall: a blow to the head.
+    BlowToTheHead,
+    /// Of a fall: takes a medicine that thins the blood.
+    ThinsTheBlood,
+    /// Of a fall: could not get up again alone.
+    CouldNotGetUp,
+    /// Of feeling ill: sweats at night, or lost weight without a reason.
+    SweatsOrWeightLoss,
+}
+
+impl Circumstance {
+    /// All of them.
+    pub const ALL: [Circumstance; Circumstance::VARIANTS.len()] = array(Circumstance::VARIANTS);
+
+    /// Those that are asked about after `trouble`.
+    pub fn asked_after(trouble: Trouble) -> &'static [Circumstance] {
+        match trouble {
+            Trouble::Fell => &[Circumstance::BlowToTheHead, Circumstance::ThinsTheBlood, Circumstance::CouldNotGetUp],
+            Trouble::Unwell => &[Circumstance::SweatsOrWeightLoss],
+            _ => &[],
         }
     }
 }
 
-/// How much an alarm pauses.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub enum Scope {
-    /// Every item and every reminder.
-    WholePlan,
-    /// Every balance item.
-    Balance,
-    /// The exercise, at every level.
-    Exercise,
-}
-
 /// An alarm that was raised.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Alarm {
+    /// Its name.
+    pub id: AlarmId,
     /// The log entry that raised it.
     pub entry: EntryRef,
     /// When it was raised.
     pub at: Stamp,
     /// What is wrong.
     pub trouble: Trouble,
-    /// The item during which it was raised; `None` if it was raised outside a run.
+    /// The item during which it was raised, or that is meant; `None` if it was raised outside a run.
     pub item: Option<ItemId>,
+    /// What was answered about it.
+    pub circumstances: BTreeSet<Circumstance>,
 }
-
-/// Whether `alarm` pauses `item`. An alarm about one exercise that was raised outside a run pauses the whole plan, because it is not
-/// known which exercise is meant.
-pub fn blocks(alarm: &Alarm, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
-    !plan.prescription.cleared.contains(&alarm.entry) && reaches(alarm.trouble, alarm.item, item, plan, catalogue)
-}
-
-/// Whether `trouble` during the item `during` affects `item`, no matter who raised it and whether it was cleared.
-pub fn reaches(trouble: Trouble, during: Option<ItemId>, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
-    match (trouble.scope(), during) {
-        (Scope::WholePlan, _) | (Scope::Exercise, None) => true,
-        (Scope::Balance, _) => catalogue.get(&item.exercise).is_none_or(|exercise| exercise.kind.is_balance()),
-        (Scope::Exercise, Some(during)) => {
-            during == item.id || plan.item(during).is_some_and(|other| other.exercise == item.exercise)
-        }
-    }
-}
-
-/// The gravest of the `alarms` that pause `item`, and the first of equally grave ones: it decides the advice.
-pub fn blocking<'a>(alarms: &'a [Alarm], item: &Item, plan: &Plan, catalogue: &Catalogue) -> Option<&'a Alarm> {
-    alarms.iter().filter(|alarm| blocks(alarm, item, plan, catalogue)).min_by_key(|alarm| alarm.trouble)
-}
-
-#[cfg(test)]
-mod tests;

@@ -9,11 +9,14 @@ mod stance;
 mod sway;
 mod symmetry;
 
-pub use crate::statistics::{PainChange, PainVerdict};
+pub use crate::statistics::PainVerdict;
 pub use activity::{
     ActivitiesTogether, ActivityChange, ActivityVerdict, MEAN_POINTS, SINGLE_POINTS, activity_change, together,
 };
-pub use pain::pain_over_days;
-pub use stance::{Conditions, StanceChange, StanceDay, seconds, stance_change, stance_day};
+pub use pain::{
+    DuringSeries, FLARE_DAYS, FLARE_POINTS, Flare, LATELY_DAYS, PainChange, PainSeries, UNSETTLED_POINTS, base, flares,
+    pain_over_days, unsettled,
+};
+pub use stance::{Conditions, PRACTICE_DAYS, StanceChange, StanceDay, seconds, stance_change, stance_day};
 pub use sway::{SwaySeries, SwaySession, sway_series};
 pub use symmetry::{LATEST_DAYS, MIN_DAYS, OneLeg, SideToSide, compare_legs};

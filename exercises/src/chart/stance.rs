@@ -52,8 +52,7 @@ impl StanceGroup {
     fn holds(&self, series: &StanceSeries) -> bool {
         self.exercise == series.exercise
             && self.rung == series.rung
-            && (self.surface, self.eyes, self.set_up, self.target_s)
-                == (series.surface, series.eyes, series.set_up, series.target_s)
+            && (self.surface, self.eyes, self.set_up) == (series.surface, series.eyes, series.set_up)
     }
 }
 
@@ -62,7 +61,10 @@ pub fn groups(series: &[StanceSeries]) -> Vec<StanceGroup> {
     let mut all: Vec<StanceGroup> = Vec::new();
     for one in series {
         match all.iter_mut().find(|group| group.holds(one)) {
-            Some(group) => group.legs.push(one.clone()),
+            Some(group) => {
+                group.target_s = group.target_s.max(one.target_s);
+                group.legs.push(one.clone());
+            }
             None => all.push(StanceGroup {
                 exercise: one.exercise.clone(),
                 rung: one.rung.clone(),
@@ -110,7 +112,7 @@ pub struct StancePoint {
     /// Vertical position of the day's median.
     pub y: f64,
     /// The leg.
-    pub leg: BodySide,
+    pub leg: Option<BodySide>,
     /// The day's figures, for its description in words.
     pub day: StanceDay,
 }
@@ -119,7 +121,7 @@ pub struct StancePoint {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Trendline {
     /// The leg.
-    pub leg: BodySide,
+    pub leg: Option<BodySide>,
     /// Start of the line.
     pub from: (f64, f64),
     /// End of the line.
@@ -130,7 +132,7 @@ pub struct Trendline {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct EndLabel {
     /// The leg.
-    pub leg: BodySide,
+    pub leg: Option<BodySide>,
     /// Left end of the word.
     pub x: f64,
     /// Vertical middle of the word.
@@ -218,13 +220,12 @@ mod tests {
             surface: Surface::Firm,
             eyes: Eyes::Open,
             set_up: SetUp::OnSupport,
-            target_s,
-            leg,
+            leg: Some(leg),
         };
-        let change = stance_change(&conditions, &days, None);
+        let change = stance_change(&conditions, &days, target_s, None);
         let Conditions { exercise, rung, surface, eyes, set_up, .. } = conditions;
         let norms = crate::review::norms_not_compared();
-        StanceSeries { exercise, rung, leg, surface, eyes, set_up, target_s, days, change, sway: None, norms }
+        StanceSeries { exercise, rung, leg: Some(leg), surface, eyes, set_up, target_s, days, change, sway: None, norms }
     }
 
     fn rising() -> Vec<f64> {
@@ -236,11 +237,14 @@ mod tests {
         let all = [
             series(BodySide::Right, 30, &[9.0; 3]),
             series(BodySide::Left, 30, &[8.0; 3]),
-            series(BodySide::Left, 45, &[20.0; 5]),
+            StanceSeries { surface: Surface::Cushion, ..series(BodySide::Left, 45, &[20.0; 5]) },
         ];
         let groups = groups(&all);
         assert_eq!(groups.iter().map(|group| group.target_s).collect::<Vec<_>>(), [45, 30], "the latest first");
-        assert_eq!(groups[1].legs.iter().map(|leg| leg.leg).collect::<Vec<_>>(), [BodySide::Left, BodySide::Right]);
+        assert_eq!(
+            groups[1].legs.iter().map(|leg| leg.leg).collect::<Vec<_>>(),
+            [Some(BodySide::Left), Some(BodySide::Right)]
+        );
     }
 
     #[test]
@@ -256,7 +260,7 @@ mod tests {
     fn only_a_clear_change_gets_a_line() {
         let group = groups(&[series(BodySide::Left, 60, &rising()), series(BodySide::Right, 60, &[20.0; 12])]);
         let chart = stance(&group[0], &axis());
-        assert_eq!(chart.trends.iter().map(|line| line.leg).collect::<Vec<_>>(), [BodySide::Left]);
+        assert_eq!(chart.trends.iter().map(|line| line.leg).collect::<Vec<_>>(), [Some(BodySide::Left)]);
         assert!(chart.trends[0].to.1 < chart.trends[0].from.1, "upward");
     }
 
@@ -265,6 +269,6 @@ mod tests {
         let group = groups(&[series(BodySide::Left, 30, &[20.0; 6]), series(BodySide::Right, 30, &[20.5; 6])]);
         let ends = stance(&group[0], &axis()).ends;
         assert!((ends[1].y - ends[0].y).abs() >= WORDS_APART - 1e-9);
-        assert_eq!(ends[0].leg, BodySide::Right, "the longer time's name is above");
+        assert_eq!(ends[0].leg, Some(BodySide::Right), "the longer time's name is above");
     }
 }

@@ -2,8 +2,8 @@
 //! longer done.
 //!
 //! Marks on a string: a slot done in full is a knot, one done in part a half-tied knot. At a slot that was not done the string is
-//! missing. A skipped slot is an open loop, a day off a bar across, a slot paused by an alarm a cross. A day without any record is
-//! dotted.
+//! missing. A skipped slot is an open loop, a day off a bar across. Days on which an alarm paused slots have a band behind them. A
+//! day without any record is dotted.
 
 use super::axis::{DayAxis, WeekStart};
 use crate::choice::array;
@@ -39,6 +39,8 @@ pub struct Weeks {
     pub knot: f64,
     /// The days with slots.
     pub days: Vec<DayShape>,
+    /// Days with slots that an alarm paused, as spans from left to right; neighbouring days are one span.
+    pub bands: Vec<(f64, f64)>,
     /// Times of day at the left.
     pub hours: Vec<HourLabel>,
     /// Dates below the chart.
@@ -86,7 +88,7 @@ pub enum Shape {
     Loop,
     /// A bar across: a day off.
     Bar,
-    /// A cross: paused by an alarm.
+    /// Paused by an alarm: a band behind the days, a cross in texts.
     Cross,
 }
 
@@ -155,10 +157,26 @@ pub fn weeks(days: &[DayString], item: ItemId, axis: &DayAxis, broke_off: Option
         height: scale.y(scale.last) + BOTTOM,
         knot: (axis.step * 0.24).min(4.6),
         days: shapes.collect(),
+        bands: bands(&own, axis),
         hours: scale.labels(),
         starts: axis.weeks(),
         broke_off: broke_off.filter(|day| (axis.first..=axis.last).contains(day)).map(|day| axis.x(day) - axis.step * 0.5),
     })
+}
+
+fn bands(days: &[(&DayString, Vec<Knot>)], axis: &DayAxis) -> Vec<(f64, f64)> {
+    let paused = days.iter().filter(|(_, knots)| knots.iter().any(|knot| knot.mark == Mark::Paused));
+    let mut spans: Vec<(DayNumber, DayNumber)> = Vec::new();
+    // Days without slots, such as weekends, do not part a span.
+    let before = |day: DayNumber| days.iter().map(|(other, _)| other.day).take_while(|other| *other < day).last();
+    for (day, _) in paused {
+        match spans.last_mut() {
+            Some((_, last)) if before(day.day) == Some(*last) => *last = day.day,
+            _ => spans.push((day.day, day.day)),
+        }
+    }
+    let half = axis.step * 0.5;
+    spans.into_iter().map(|(first, last)| (axis.x(first) - half, axis.x(last) + half)).collect()
 }
 
 fn most_a_day(days: &[(&DayString, Vec<Knot>)]) -> usize {
@@ -216,10 +234,10 @@ fn day_shape(day: &DayString, knots: &[Knot], x: f64, scale: &Scale) -> DayShape
         .filter(|place| matches!(sorted[*place].mark, Mark::NotDone | Mark::Paused | Mark::Due | Mark::ToCome))
         .map(|place| gap(&at, place))
         .collect();
-    let marks = sorted
-        .iter()
-        .zip(&at)
-        .filter_map(|(knot, y)| Some(MarkAt { y: *y, shape: Shape::of(knot.mark)?, minute: knot.minute, mark: knot.mark }));
+    let marks =
+        sorted.iter().zip(&at).filter(|(knot, _)| knot.mark != Mark::Paused).filter_map(|(knot, y)| {
+            Some(MarkAt { y: *y, shape: Shape::of(knot.mark)?, minute: knot.minute, mark: knot.mark })
+        });
     DayShape { day: day.day, x, seen: true, pieces: without(whole, &gaps), marks: marks.collect() }
 }
 
@@ -302,9 +320,14 @@ mod tests {
     }
 
     #[test]
-    fn a_paused_slot_is_a_cross_in_a_gap() {
-        let chart = one(&[day(0, true, &[(540, Mark::Paused), (600, Mark::Paused)])]);
-        assert_eq!(chart.days[0].marks.len(), 2);
+    fn paused_slots_are_a_gap_and_their_days_one_band() {
+        let paused = [(540, Mark::Paused), (600, Mark::Paused)];
+        let chart =
+            one(&[day(0, true, &paused), day(1, true, &[(540, Mark::Done), paused[1]]), day(2, true, &[(540, Mark::Done)])]);
+        let shapes = chart.days.iter().map(|day| day.marks.iter().map(|mark| mark.shape).collect::<Vec<_>>());
+        assert_eq!(shapes.collect::<Vec<_>>(), [vec![], vec![Shape::Knot], vec![Shape::Knot]]);
+        let [(from, to)] = chart.bands[..] else { panic!("{:?}", chart.bands) };
+        assert!(from < chart.days[0].x && chart.days[1].x < to && to < chart.days[2].x, "{from} to {to}");
         assert!(
             chart.days[0].pieces.iter().all(|(from, to)| to - from <= PEG + 1e-9),
             "no kept day: {:?}",

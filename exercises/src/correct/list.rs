@@ -17,7 +17,21 @@ use std::collections::{BTreeMap, BTreeSet};
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub enum EntryContent {
-    /// A rating of pain.
+    /// A rating of a complaint's pain in the morning.
+    Morning {
+        /// The complaint that was rated.
+        complaint: ComplaintId,
+        /// 0 (none) to 10.
+        score: Score,
+    },
+    /// A rating of the pain while doing an item.
+    During {
+        /// The item.
+        item: ItemId,
+        /// 0 (none) to 10.
+        score: Score,
+    },
+    /// A rating of pain of version 1.
     Pain {
         /// The complaint that was rated.
         complaint: ComplaintId,
@@ -127,6 +141,8 @@ fn said(event: &LogEvent, plan: &Plan, runs: &BTreeMap<RunId, ItemId>) -> Option
         LogEvent::Pain { complaint, score, after } => {
             EntryContent::Pain { complaint: *complaint, score: *score, after: after.and_then(|run| runs.get(&run).copied()) }
         }
+        LogEvent::Morning { complaint, score } => EntryContent::Morning { complaint: *complaint, score: *score },
+        LogEvent::During { item, score } => EntryContent::During { item: *item, score: *score },
         LogEvent::Settled { complaint, settled } => EntryContent::Settled { complaint: *complaint, settled: *settled },
         LogEvent::Rated { activity, score } => EntryContent::Rated { activity: *activity, score: *score },
         LogEvent::Skipped { slot, reason } => EntryContent::Skipped { slot: *slot, reason: *reason },
@@ -136,7 +152,7 @@ fn said(event: &LogEvent, plan: &Plan, runs: &BTreeMap<RunId, ItemId>) -> Option
             let parts = run.parts(sides);
             EntryContent::Run { item: run.item, slot: run.slot, started: run.started, live: run.live, parts }
         }
-        LogEvent::Trouble { trouble, item } => EntryContent::Trouble { trouble: *trouble, item: *item },
+        LogEvent::Trouble { trouble, item, .. } => EntryContent::Trouble { trouble: *trouble, item: *item },
         _ => return None,
     })
 }

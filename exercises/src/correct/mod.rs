@@ -3,7 +3,7 @@
 //!
 //! Only what a person answered or may have tapped by mistake can be corrected: answers, skipped slots, days off and runs. An
 //! alarm cannot be corrected: what it pauses stays paused until a card clears it. The person can note that it was raised by
-//! mistake, for the clinician to judge.
+//! mistake, for the clinician to judge. Only the alarm that a rating above an item's limit raises is withdrawn with its rating.
 
 mod list;
 mod page;
@@ -11,6 +11,7 @@ mod page;
 pub use list::{Correctable, EntryContent, list};
 pub use page::{Change, Choices, Day, FIRST_DAYS, by_day, earlier_days};
 
+use crate::alarm::Trouble;
 use crate::id::{PlanId, RunId};
 use crate::log::{Correction, Entry, Log, LogEvent};
 use std::borrow::Cow;
@@ -62,8 +63,17 @@ impl Corrected {
         let to = match &entry.event {
             LogEvent::Run(run) => return (!self.runs.contains(&run.id)).then_some(Cow::Borrowed(&entry.event)),
             LogEvent::Sensed { run, .. } => return (!self.runs.contains(run)).then_some(Cow::Borrowed(&entry.event)),
+            // It was raised by the rating before it, and goes with it.
+            LogEvent::Trouble { trouble: Trouble::PainAboveLimit, .. } => {
+                let rating = entry.n.checked_sub(1).and_then(|rating| self.answers.get(&rating));
+                return (rating != Some(&Correction::Never)).then_some(Cow::Borrowed(&entry.event));
+            }
             LogEvent::Skipped { .. } | LogEvent::DaysOff { .. } => self.days.get(&entry.n),
-            LogEvent::Pain { .. } | LogEvent::Settled { .. } | LogEvent::Rated { .. } => self.answers.get(&entry.n),
+            LogEvent::Morning { .. }
+            | LogEvent::During { .. }
+            | LogEvent::Pain { .. }
+            | LogEvent::Settled { .. }
+            | LogEvent::Rated { .. } => self.answers.get(&entry.n),
             _ => None,
         };
         to.map_or(Some(Cow::Borrowed(&entry.event)), |to| to.of(&entry.event).map(Cow::Owned))

@@ -85,7 +85,10 @@ impl Correctable {
     pub fn correction_to(&self, wanted: EntryContent) -> Correction {
         match wanted {
             wanted if wanted == self.said => Correction::Stands,
-            EntryContent::Pain { score, .. } | EntryContent::Rated { score, .. } => Correction::Score(score),
+            EntryContent::Morning { score, .. }
+            | EntryContent::During { score, .. }
+            | EntryContent::Pain { score, .. }
+            | EntryContent::Rated { score, .. } => Correction::Score(score),
             EntryContent::Settled { settled, .. } => Correction::Settled(settled),
             EntryContent::Skipped { reason, .. } => Correction::Reason(reason),
             EntryContent::DaysOff { from, until, why } => Correction::DaysOff { from, until, why },
@@ -99,6 +102,8 @@ impl EntryContent {
     /// The same rating with another score; any other content is returned unchanged.
     pub fn with_score(self, score: Score) -> EntryContent {
         match self {
+            EntryContent::Morning { complaint, .. } => EntryContent::Morning { complaint, score },
+            EntryContent::During { item, .. } => EntryContent::During { item, score },
             EntryContent::Pain { complaint, after, .. } => EntryContent::Pain { complaint, score, after },
             EntryContent::Rated { activity, .. } => EntryContent::Rated { activity, score },
             other => other,
@@ -113,7 +118,9 @@ impl EntryContent {
 
 fn change(now: EntryContent) -> Change {
     match now {
-        EntryContent::Pain { score, .. } => Change::Score { now: score, pain: true },
+        EntryContent::Morning { score, .. } | EntryContent::During { score, .. } | EntryContent::Pain { score, .. } => {
+            Change::Score { now: score, pain: true }
+        }
         EntryContent::Rated { score, .. } => Change::Score { now: score, pain: false },
         EntryContent::Settled { complaint, settled } => {
             Change::Other(EntryContent::Settled { complaint, settled: !settled })

@@ -63,7 +63,7 @@ fn to(entry: u32, to: Correction) -> LogEvent {
 }
 
 fn scores(history: &History) -> Vec<(u32, u8)> {
-    history.pain.iter().map(|rating| (rating.n, rating.score.points())).collect()
+    history.mornings.iter().map(|rating| (rating.n, rating.score.points())).collect()
 }
 
 #[test]
@@ -98,7 +98,7 @@ fn a_correction_that_does_not_fit_is_ignored() {
         assert_eq!(history.corrected, Corrected::default(), "{why}");
         let with = fold([first.clone(), vec![LogEvent::Opened, pain(1)]].concat());
         assert_eq!(history, with, "{why}");
-        assert_eq!(history.pain[0], untouched.pain[0], "{why}");
+        assert_eq!(history.mornings[0], untouched.mornings[0], "{why}");
     }
     let mut other = log([first, vec![to(1, Correction::Never)]].concat());
     other.entries[4].plan = PlanId([9; 8]);
@@ -123,7 +123,7 @@ fn a_run_that_did_not_happen_leaves_its_slot_and_its_number() {
 
 #[test]
 fn an_alarm_stays_and_its_mistake_is_noted() {
-    let trouble = LogEvent::Trouble { trouble: Trouble::Nerve, item: None };
+    let trouble = LogEvent::Trouble { trouble: Trouble::Nerve, item: None, id: None, circumstances: Default::default() };
     let history = fold(vec![trouble.clone(), to(1, Correction::Never)]);
     assert_eq!(history.alarms, fold(vec![trouble.clone()]).alarms);
     assert_eq!(history.corrected.alarms, [1].into());
@@ -142,7 +142,7 @@ fn the_list_shows_what_was_said_and_what_counts() {
         run(1, at(1, 545), Some(named), 3),
         LogEvent::Pain { complaint: BACK, score: Score::at_most_ten(8), after: Some(RunId(1)) },
         LogEvent::Skipped { slot: named, reason: Barrier::NoTime },
-        LogEvent::Trouble { trouble: Trouble::Other, item: Some(HOLD) },
+        LogEvent::Trouble { trouble: Trouble::Other, item: Some(HOLD), id: None, circumstances: Default::default() },
         to(4, Correction::Score(Score::at_most_ten(2))),
         to(5, Correction::Never),
         to(6, Correction::Never),
@@ -189,7 +189,9 @@ fn says(kind: u8, value: u8, step: usize) -> LogEvent {
         3 => LogEvent::Skipped { slot: slot(1, step as u8 % 3).slot, reason: Barrier::ALL[usize::from(value)] },
         4 => LogEvent::DaysOff { from: day, until: day, why: DayOffReason::ALL[usize::from(value % 4)] },
         5 => run(n, at(1, 545), Some(slot(1, value % 3).slot), usize::from(value % 4)),
-        6 => LogEvent::Trouble { trouble: Trouble::NearlyFell, item: Some(HOLD) },
+        6 => {
+            LogEvent::Trouble { trouble: Trouble::NearlyFell, item: Some(HOLD), id: None, circumstances: Default::default() }
+        }
         _ => LogEvent::Opened,
     }
 }
@@ -293,10 +295,10 @@ fn a_correction_reaches_what_was_handed_over_before() {
         pain(8),
         pain(3),
         LogEvent::Rated { activity: ActivityId(1), score: Score::at_most_ten(9) },
-        LogEvent::Trouble { trouble: Trouble::Nerve, item: None },
+        LogEvent::Trouble { trouble: Trouble::Nerve, item: None, id: None, circumstances: Default::default() },
     ];
     let before = sealed(&events, 1);
-    assert_eq!((before.runs.len(), before.pain.len(), before.corrections.count()), (1, 2, 0));
+    assert_eq!((before.runs.len(), before.mornings.len(), before.corrections.count()), (1, 2, 0));
     events.extend([
         to(2, Correction::Never),
         to(3, Correction::Never),
@@ -306,7 +308,7 @@ fn a_correction_reaches_what_was_handed_over_before() {
     ]);
     let after = sealed(&events, 2);
     assert_eq!((after.runs.len(), after.rated.len(), after.corrections.count()), (0, 0, 5));
-    assert_eq!((after.pain[0].n, after.pain[0].score.points(), after.pain.len()), (4, 1, 1));
+    assert_eq!((after.mornings[0].n, after.mornings[0].score.points(), after.mornings.len()), (4, 1, 1));
     assert_eq!(after.alarms, before.alarms, "an alarm goes on");
     let alone = unite([&after]);
     for both in [[&before, &after], [&after, &before]] {

@@ -213,6 +213,7 @@ mod tests {
             questions: Vec::new(),
             aftercare: Vec::new(),
             alarms: Vec::new(),
+            clinics: Vec::new(),
             try_first: None,
         }
     }

@@ -3,6 +3,7 @@
 //! A [`Draft`] starts from [`first`] or from [`next`]. Numbers of items, complaints and activities are never reused within one plan,
 //! so that a history keeps its meaning. Defaults are a starting point, not advice: the clinician decides.
 
+mod answered;
 mod dose;
 mod named;
 mod resume;
@@ -43,14 +44,15 @@ pub struct Draft {
 }
 
 impl Draft {
-    /// Adds `exercise` at its easiest level with its own dose, as the last item; `None` if the plan is full.
+    /// Adds `exercise` at its easiest level with its own dose, as the last item; `None` if the plan is full. It is for the only
+    /// complaint if there is one, unless pain is not asked about after it (breathing, care, prompts) or it is a test.
     pub fn add(&mut self, exercise: &Exercise) -> Option<ItemId> {
         if self.prescription.items.len() >= MAX_ITEMS {
             return None;
         }
         let id = ItemId(self.used.item()?);
         let only = match self.prescription.complaints.as_slice() {
-            [only] => Some(only.id),
+            [only] if exercise.kind.rules().asks_pain() && !exercise.test => Some(only.id),
             _ => None,
         };
         let rung = exercise.first_rung().map(|rung| rung.id.clone());

@@ -2,7 +2,7 @@
 
 use super::Draft;
 use crate::id::{ActivityId, ComplaintId};
-use crate::plan::{Activity, Complaint, MAX_NAME, MAX_NAMED, Prescription, Side};
+use crate::plan::{Activity, Complaint, Item, MAX_NAME, MAX_NAMED, Prescription, Side};
 
 /// The highest numbers used in any revision of a plan; 0 if none was used.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -48,7 +48,8 @@ pub fn truncated(text: &str, most: usize) -> String {
 }
 
 impl Draft {
-    /// Adds a complaint with an empty name; `None` if the plan is full. The first complaint is assigned to all items.
+    /// Adds a complaint with an empty name; `None` if the plan is full. The first complaint is assigned to all items
+    /// after which pain is asked about.
     pub fn add_complaint(&mut self) -> Option<ComplaintId> {
         if self.prescription.complaints.len() >= MAX_NAMED {
             return None;
@@ -57,7 +58,8 @@ impl Draft {
         let id = ComplaintId(self.used.complaints);
         self.prescription.complaints.push(Complaint { id, name: String::new(), side: Side::Neither, pain: None });
         if self.prescription.complaints.len() == 1 {
-            self.prescription.items.iter_mut().for_each(|item| item.serves = Some(id));
+            let asked = |item: &&mut Item| item.dose.kind().rules().asks_pain();
+            self.prescription.items.iter_mut().filter(asked).for_each(|item| item.serves = Some(id));
         }
         Some(id)
     }

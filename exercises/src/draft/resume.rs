@@ -20,13 +20,14 @@ pub struct Kept {
 
 /// The draft to edit when `kept` is resumed; a new draft would be `fresh`.
 ///
-/// On a later day, the risks of balance and the times on one leg have to be entered again, as at any other visit: the stored times
-/// count as earlier ones. Everything else stays as it was.
+/// On a later day, the list of absent risks has to be confirmed again and the times on one leg entered again, as at any other visit:
+/// the stored times count as earlier ones. Everything else stays as it was.
 pub fn resume(kept: &Kept, fresh: &Draft) -> Draft {
     let Draft { prescription, used, today: _ } = kept.draft.clone();
     let mut draft = Draft { prescription, used: used.and(fresh.used), today: fresh.today };
     if kept.on != fresh.today {
-        draft.prescription.absent.clear();
+        let ticked = Some(kept.on).filter(|_| !draft.prescription.absent.is_empty());
+        draft.prescription.confirmed = draft.prescription.confirmed.or(ticked);
         draft.prescription.baselines = longest(&draft.prescription.baselines, GATE_DAYS);
     }
     draft
@@ -71,7 +72,8 @@ mod tests {
         let kept = Kept { on: draft.today, replaces: None, unread: Unread::default(), draft: draft.clone() };
         let again = resume(&kept, &fresh(12, 1));
         assert_eq!(again.today, day(12, 1));
-        assert!(again.prescription.absent.is_empty(), "ticks of another day are no decision of today");
+        assert_eq!(again.prescription.absent, draft.prescription.absent);
+        assert_eq!(again.prescription.confirmed, Some(draft.today), "of another day: no decision of today");
         assert_eq!(again.stance_today(LEFT), None);
         assert_eq!(again.stance_earlier(LEFT).map(|baseline| baseline.tenths), Some(124));
         let (again, left) = (&again.prescription, &draft.prescription);

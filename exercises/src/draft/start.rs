@@ -16,6 +16,7 @@ pub fn first(today: NaiveDate) -> Draft {
         review: after(today, DEFAULT_DAYS),
         age: None,
         absent: BTreeSet::new(),
+        confirmed: None,
         items: Vec::new(),
         complaints: Vec::new(),
         activities: Vec::new(),
@@ -29,7 +30,8 @@ pub fn first(today: NaiveDate) -> Draft {
 /// The prescription that follows `last`, in a plan whose revisions together used the numbers in `used`: the same items, complaints
 /// and activities, until a review after the same time.
 ///
-/// What belongs to the last visit is dropped: ratings, the clinician's own line, the ticked list. Of the stance times the longest
+/// What belongs to the last visit is dropped: ratings, and the clinician's own line. The list of absent risks is carried over with the
+/// day on which it was last confirmed, and has to be confirmed again. Of the stance times the longest
 /// ones of each condition stay, from as many days as a gate requires: a gate that was open stays open. A revision on the same day is
 /// a correction of the same visit and keeps all of that. Alarms that were cleared stay cleared.
 pub fn next(last: &Plan, used: UsedNumbers, today: NaiveDate) -> Draft {
@@ -41,7 +43,7 @@ pub fn next(last: &Plan, used: UsedNumbers, today: NaiveDate) -> Draft {
     }
     let span = prescription.review.signed_duration_since(issued).num_days();
     prescription.review = after(today, u64::try_from(span).ok().filter(|days| *days > 0).unwrap_or(DEFAULT_DAYS));
-    prescription.absent = BTreeSet::new();
+    prescription.confirmed = prescription.confirmed.or(Some(issued));
     prescription.baselines = longest(&prescription.baselines, GATE_DAYS);
     prescription.complaints.iter_mut().for_each(|complaint| complaint.pain = None);
     prescription.activities.iter_mut().for_each(|activity| activity.rating = None);

@@ -3,10 +3,10 @@
 use super::Draft;
 use crate::catalogue::Exercise;
 use crate::plan::Item;
-use crate::suggest::{Advice, StepConditions, Suggestion, back, next};
+use crate::suggest::{Proposal, StepConditions, Suggestion, back, next};
 
-/// Changes `item` to what the suggestion proposes: the level and dose in use, a step up or down. "Keep" and "stop and talk" set what
-/// is in use.
+/// Changes `item` to what the suggestion proposes: the level and dose in use, a step forward or back, or fewer slots. "Keep" and "talk"
+/// set what is in use; what comes of the talk, the clinician enters.
 pub fn apply(item: &mut Item, suggestion: &Suggestion) {
     if suggestion.rung.is_some() {
         item.rung.clone_from(&suggestion.rung);
@@ -17,42 +17,37 @@ pub fn apply(item: &mut Item, suggestion: &Suggestion) {
     if let Some(step) = suggestion.step() {
         *item = step.apply(item);
     }
+    if let Proposal::Reduce(reduction) = &suggestion.proposal {
+        *item = reduction.apply(item);
+    }
 }
 
 impl Draft {
-    /// Accepts a suggestion; "stop and talk" removes the item from the plan.
+    /// Accepts a suggestion.
     pub fn apply(&mut self, suggestion: &Suggestion) {
-        match suggestion.advice {
-            Advice::StopAndTalk => self.remove(suggestion.item),
-            _ => self.edit(suggestion.item, |item| apply(item, suggestion)),
-        }
+        self.edit(suggestion.item, |item| apply(item, suggestion));
     }
 
-    /// Accepts all suggestions except "stop and talk", which needs its own press.
+    /// Accepts all suggestions that ask nothing first.
     pub fn apply_all(&mut self, suggestions: &[Suggestion]) {
-        suggestions.iter().filter(|one| one.advice != Advice::StopAndTalk).for_each(|one| self.apply(one));
+        suggestions.iter().filter(|one| one.ask.is_empty()).for_each(|one| self.apply(one));
     }
 
     /// Whether [`Draft::apply_all`] would change nothing.
     pub fn follows_all(&self, suggestions: &[Suggestion]) -> bool {
         suggestions
             .iter()
-            .filter(|one| one.advice != Advice::StopAndTalk && self.prescription.item(one.item).is_some())
+            .filter(|one| one.ask.is_empty() && self.prescription.item(one.item).is_some())
             .all(|one| self.follows(one))
     }
 
     /// Whether the item is in the state that the suggestion proposes.
     pub fn follows(&self, suggestion: &Suggestion) -> bool {
-        let item = self.prescription.item(suggestion.item);
-        match (&suggestion.advice, item) {
-            (Advice::StopAndTalk, item) => item.is_none(),
-            (_, None) => false,
-            (_, Some(item)) => {
-                let mut proposed = item.clone();
-                apply(&mut proposed, suggestion);
-                proposed == *item
-            }
-        }
+        self.prescription.item(suggestion.item).is_some_and(|item| {
+            let mut proposed = item.clone();
+            apply(&mut proposed, suggestion);
+            proposed == *item
+        })
     }
 }
 
@@ -72,13 +67,13 @@ impl Draft {
     /// requires. `None` if the item is not in the draft.
     pub fn choices(&self, suggestion: &Suggestion, exercise: Option<&Exercise>) -> Option<Choices> {
         let mut in_use = self.prescription.item(suggestion.item)?.clone();
-        let keep = Suggestion { advice: Advice::Keep, ..suggestion.clone() };
+        let keep = Suggestion { proposal: Proposal::Keep, ..suggestion.clone() };
         apply(&mut in_use, &keep);
-        let to = |advice| Suggestion { advice, ..suggestion.clone() };
+        let to = |proposal| Suggestion { proposal, ..suggestion.clone() };
         let ground = StepConditions { exercise, age: self.prescription.age, gate_open: true };
         Some(Choices {
-            advance: next(&in_use, ground).ok().map(|step| to(Advice::Advance(step))),
-            back: back(&in_use, exercise).map(|step| to(Advice::StepBack(step))),
+            advance: next(&in_use, ground).ok().map(|step| to(Proposal::Progress(step))),
+            back: back(&in_use, exercise).map(|step| to(Proposal::Ease(step))),
             keep,
         })
     }

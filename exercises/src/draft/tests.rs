@@ -1,11 +1,12 @@
 use super::samples::{balance, day, empty, hold, issued};
 use super::*;
+use crate::alarm::ClearedAlarm;
 use crate::catalogue::{Catalogue, Dose, Quantity, RungId};
 use crate::id::{ComplaintId, EntryRef, LogId, PlanId};
 use crate::plan::check::{Problem, problems};
 use crate::plan::{Aftercare, AgeBand, Header, Risk, StanceField};
 use crate::score::Score;
-use crate::suggest::{Advice, Reason, Step, Suggestion};
+use crate::suggest::{Ask, Proposal, Reason, Step, Suggestion};
 use crate::time::DayNumber;
 
 fn catalogue() -> Catalogue {
@@ -18,14 +19,14 @@ fn with_hold() -> (Draft, ItemId) {
     (draft, id)
 }
 
-fn suggestion(item: ItemId, advice: Advice) -> Suggestion {
+fn suggestion(item: ItemId, proposal: Proposal) -> Suggestion {
     Suggestion {
         item,
         rung: Some(RungId::new("wall").expect("an id")),
         dose: hold().dose,
-        advice,
-        reason: Reason::MetTwice,
-        based_on: vec![DayNumber(3), DayNumber(4)],
+        proposal,
+        reasons: vec![Reason::TargetMet { days: [DayNumber(3), DayNumber(4)] }],
+        ask: Vec::new(),
     }
 }
 
@@ -129,6 +130,16 @@ fn a_note_is_truncated_at_forty_characters() {
 }
 
 #[test]
+fn a_test_is_for_no_complaint_until_one_is_chosen() {
+    let mut draft = empty();
+    let only = draft.add_complaint().expect("room");
+    draft.add(&Exercise { test: true, ..hold() });
+    draft.add(&hold());
+    let served: Vec<_> = draft.prescription.items.iter().map(|item| item.serves).collect();
+    assert_eq!(served, [None, Some(only)]);
+}
+
+#[test]
 fn the_first_complaint_is_assigned_to_present_and_later_items() {
     let (mut draft, _) = with_hold();
     let first = draft.add_complaint().expect("room");
@@ -158,7 +169,7 @@ fn activities_are_added_and_removed_and_names_truncated() {
 #[test]
 fn a_suggested_step_is_taken_from_what_is_in_use() {
     let (mut draft, id) = with_hold();
-    let advance = suggestion(id, Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 }));
+    let advance = suggestion(id, Proposal::Progress(Step::Change { quantity: Quantity::HoldSeconds, by: 5 }));
     assert!(!draft.follows(&advance));
     draft.apply(&advance);
     let longer = with(hold().dose, Quantity::HoldSeconds, 15);
@@ -166,20 +177,20 @@ fn a_suggested_step_is_taken_from_what_is_in_use() {
     draft.apply(&advance);
     assert_eq!(draft.prescription.items[0].dose, longer, "a second click changes nothing more");
     assert!(draft.follows(&advance));
-    draft.apply(&suggestion(id, Advice::Keep));
+    draft.apply(&suggestion(id, Proposal::Keep));
     assert_eq!(draft.prescription.items[0].dose, hold().dose);
 }
 
 #[test]
-fn a_rung_may_be_the_step_and_stop_and_talk_takes_the_item_out() {
+fn a_rung_may_be_the_step_and_talk_changes_nothing() {
     let (mut draft, id) = with_hold();
     let chair = RungId::new("chair").expect("an id");
-    draft.apply(&suggestion(id, Advice::Advance(Step::Rung { to: chair.clone(), dose: hold().dose })));
+    draft.apply(&suggestion(id, Proposal::Progress(Step::Rung { to: chair.clone(), dose: hold().dose })));
     assert_eq!((draft.prescription.items[0].rung.clone(), draft.prescription.items[0].dose), (Some(chair), hold().dose));
-    let stop = suggestion(id, Advice::StopAndTalk);
-    assert!(!draft.follows(&stop));
-    draft.apply(&stop);
-    assert!(draft.prescription.items.is_empty() && draft.follows(&stop));
+    let before = draft.prescription.clone();
+    let talk = Suggestion { rung: before.items[0].rung.clone(), ..suggestion(id, Proposal::Talk) };
+    draft.apply(&talk);
+    assert_eq!(draft.prescription, before);
 }
 
 #[test]
@@ -233,7 +244,8 @@ fn a_correction_on_the_day_of_a_second_visit_leaves_the_first_visits_time() {
     visit.prescription.absent = Risk::ALL.into_iter().collect();
     StanceField::FIRM_OPEN.into_iter().for_each(|field| visit.set_stance(field, Some(310), false));
     let mut second = next(&issued(&visit), visit.used, day(12, 9));
-    second.prescription.absent = Risk::ALL.into_iter().collect();
+    assert_eq!(second.prescription.absent, visit.prescription.absent);
+    second.prescription.confirmed = Some(day(12, 9));
     StanceField::FIRM_OPEN.into_iter().for_each(|field| second.set_stance(field, Some(330), false));
     assert_eq!(problems(&issued(&second), &catalogue()), [], "thirty seconds on two days");
     let mut again = next(&issued(&second), second.used, day(12, 9));
@@ -268,15 +280,17 @@ fn the_next_plan_drops_what_belongs_to_the_visit_and_keeps_the_rest() {
     let complaint = draft.add_complaint().expect("room");
     draft.edit_complaint(complaint, |complaint| complaint.pain = Some(Score::at_most_ten(6)));
     let entry = EntryRef { log: LogId([1; 8]), n: 4 };
-    draft.prescription.cleared.push(entry);
+    let cleared = ClearedAlarm::of_entry(entry);
+    draft.prescription.cleared.push(cleared);
     draft.prescription.absent.insert(Risk::NumbFeet);
     draft.prescription.aftercare.push(Aftercare::Own("Ring on Friday".into()));
     draft.prescription.review = day(12, 16);
     let later = next(&issued(&draft), draft.used, day(12, 16)).prescription;
     assert_eq!(later.review, chrono::NaiveDate::from_ymd_opt(2027, 1, 6).expect("a date"), "the same span ahead");
-    assert_eq!((later.items.len(), later.complaints[0].pain, later.absent.len()), (1, None, 0));
+    assert_eq!((later.items.len(), later.complaints[0].pain, later.absent.len()), (1, None, 1));
+    assert_eq!(later.confirmed, Some(draft.today), "the list is carried over with its day, and confirmed again");
     assert_eq!(later.aftercare, [Aftercare::SorenessIsUsual, Aftercare::ContactIfWorse]);
-    assert_eq!(later.cleared, [entry], "an alarm that was cleared stays cleared");
+    assert_eq!(later.cleared, [cleared], "an alarm that was cleared stays cleared");
 }
 
 #[test]
@@ -290,13 +304,13 @@ fn seconds_are_read_with_point_or_comma() {
 #[test]
 fn a_clinician_may_choose_differently_from_the_proposal() {
     let (mut draft, id) = with_hold();
-    let keep = suggestion(id, Advice::Keep);
+    let keep = suggestion(id, Proposal::Keep);
     let choices = draft.choices(&keep, Some(&hold())).expect("the item is there");
     let advance = choices.advance.expect("five seconds more");
-    assert_eq!(advance.advice, Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 }));
+    assert_eq!(advance.proposal, Proposal::Progress(Step::Change { quantity: Quantity::HoldSeconds, by: 5 }));
     assert_eq!(
-        choices.back.map(|back| back.advice),
-        Some(Advice::StepBack(Step::Change { quantity: Quantity::HoldSeconds, by: -5 }))
+        choices.back.map(|back| back.proposal),
+        Some(Proposal::Ease(Step::Change { quantity: Quantity::HoldSeconds, by: -5 }))
     );
     draft.apply(&advance);
     assert!(draft.follows(&advance) && !draft.follows(&choices.keep));
@@ -307,16 +321,19 @@ fn a_clinician_may_choose_differently_from_the_proposal() {
 }
 
 #[test]
-fn accepting_all_proposals_leaves_out_stop_and_talk() {
+fn accepting_all_proposals_leaves_out_those_that_ask_first() {
     let (mut draft, one) = with_hold();
     let two = draft.add(&hold()).expect("room");
     let all = [
-        suggestion(one, Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
-        suggestion(two, Advice::StopAndTalk),
+        suggestion(one, Proposal::Progress(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
+        Suggestion {
+            ask: vec![Ask::Pain],
+            ..suggestion(two, Proposal::Progress(Step::Change { quantity: Quantity::HoldSeconds, by: 5 }))
+        },
     ];
     assert!(!draft.follows_all(&all));
     draft.apply_all(&all);
-    assert_eq!(draft.prescription.items.len(), 2, "nothing was taken out");
+    assert_eq!(draft.prescription.items[1].dose, hold().dose, "the other is asked about first");
     assert!(draft.follows_all(&all) && draft.follows(&all[0]));
     draft.remove(one);
     assert!(draft.follows_all(&all), "of an item that is gone nothing can be taken over");

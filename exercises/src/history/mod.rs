@@ -1,13 +1,15 @@
 //! What one installation's log of one plan adds up to: the last snapshot of each run, the slots skipped, the answers given.
 
+mod alarms;
+mod attribution;
 mod own;
 
 use crate::alarm::Alarm;
 use crate::catalogue::Catalogue;
 use crate::correct::Corrected;
-use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
+use crate::id::{ActivityId, AlarmId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use crate::log::{Barrier, DayOffReason, Log, LogEvent};
-use crate::plan::{Item, Plan, Schedule};
+use crate::plan::{Item, Schedule};
 use crate::run::{Run, Share, Work};
 use crate::score::Score;
 use crate::slots::{Slot, SlotRef};
@@ -30,8 +32,6 @@ pub struct Rating<T> {
     pub of: T,
     /// 0 to 10.
     pub score: Score,
-    /// The run after which it was asked for; `None` if it was not asked for after a run.
-    pub after: Option<RunId>,
 }
 
 /// The answer to "settled by this morning?".
@@ -69,6 +69,8 @@ pub struct History {
     pub runs: BTreeMap<RunId, Run>,
     /// The runs that were done for a slot, sorted by slot so that they are found quickly: a year has thousands of both.
     naming: BTreeSet<(SlotRef, RunId)>,
+    /// The runs that name no slot, by item and start (milliseconds since 1970 UTC).
+    extra: BTreeSet<(ItemId, i64, RunId)>,
     /// What the motion sensor measured, by run and by the trial's place in the run, from 0.
     pub sensed: BTreeMap<(RunId, u16), Sensed>,
     /// Skipped slots, with the last reason given.
@@ -83,8 +85,12 @@ pub struct History {
     pub reminded: BTreeMap<SlotRef, Stamp>,
     /// The time of the last reminder shown for a slot; a reminder that was put off is shown again.
     pub reminded_last: BTreeMap<SlotRef, Stamp>,
-    /// Pain ratings, in the order in which they were given.
-    pub pain: Vec<Rating<ComplaintId>>,
+    /// Ratings of each complaint's pain in the morning, in the order in which they were given.
+    pub mornings: Vec<Rating<ComplaintId>>,
+    /// Ratings of the pain while doing an item, in the order in which they were given.
+    pub during: Vec<Rating<ItemId>>,
+    /// When the person said to be well again, with the number of the entry.
+    pub well_again: Vec<(u32, Stamp)>,
     /// Answers to "settled by this morning?", in the order in which they were given.
     pub settled: Vec<Settled>,
     /// Ratings of named activities, in the order in which they were given.
@@ -124,9 +130,14 @@ impl History {
                 self.taken.push(TakenCard { n, at, revision: *revision, agreed: agreed.clone() });
             }
             LogEvent::Run(run) => {
-                if let Some(slot) = run.slot {
-                    self.naming.insert((slot, run.id));
-                    self.recorded.insert(slot, at);
+                match run.slot {
+                    Some(slot) => {
+                        self.naming.insert((slot, run.id));
+                        self.recorded.insert(slot, at);
+                    }
+                    None => {
+                        self.extra.insert((run.item, run.started.utc_ms, run.id));
+                    }
                 }
                 self.runs.insert(run.id, run.clone());
                 self.settle_trials(run.id);
@@ -143,17 +154,37 @@ impl History {
                 self.skipped.insert(*slot, *reason);
             }
             LogEvent::DaysOff { from, until, why } => self.days_off.push((*from, *until, *why)),
-            LogEvent::Pain { complaint, score, after } => {
-                self.pain.push(Rating { n, at, of: *complaint, score: *score, after: *after });
+            LogEvent::Morning { complaint, score } => {
+                self.mornings.push(Rating { n, at, of: *complaint, score: *score });
+            }
+            LogEvent::During { item, score } => self.during.push(Rating { n, at, of: *item, score: *score }),
+            // Of a run that did not happen nothing is known.
+            LogEvent::Pain { score, after: Some(run), .. } => {
+                if let Some(run) = self.runs.get(run) {
+                    self.during.push(Rating { n, at, of: run.item, score: *score });
+                }
+            }
+            LogEvent::Pain { complaint, score, after: None } => {
+                self.mornings.push(Rating { n, at, of: *complaint, score: *score });
             }
             LogEvent::Settled { complaint, settled } => {
                 self.settled.push(Settled { n, at, complaint: *complaint, settled: *settled });
             }
+            LogEvent::WellAgain => self.well_again.push((n, at)),
             LogEvent::Rated { activity, score } => {
-                self.rated.push(Rating { n, at, of: *activity, score: *score, after: None });
+                self.rated.push(Rating { n, at, of: *activity, score: *score });
             }
-            LogEvent::Trouble { trouble, item } => {
-                self.alarms.push(Alarm { entry: EntryRef { log, n }, at, trouble: *trouble, item: *item });
+            LogEvent::Trouble { trouble, item, id, circumstances } => {
+                let entry = EntryRef { log, n };
+                let id = id.unwrap_or_else(|| AlarmId::of_entry(entry));
+                self.alarms.push(Alarm {
+                    id,
+                    entry,
+                    at,
+                    trouble: *trouble,
+                    item: *item,
+                    circumstances: circumstances.clone(),
+                });
             }
             LogEvent::Sensed { run, trial, sensed, .. } => {
                 self.sensed.insert((*run, *trial), sensed.clone());
@@ -191,18 +222,10 @@ impl History {
         self.days_off.iter().rev().find(|(from, until, _)| (*from..=*until).contains(&day)).map(|(_, _, why)| *why)
     }
 
-    /// Whether pain of `complaint` was rated after any run on `day`. A rating that was not asked for after a run does not
-    /// count, because it says nothing about pain during the exercise.
-    pub fn pain_on(&self, day: NaiveDate, complaint: ComplaintId) -> bool {
-        self.pain.iter().any(|rating| rating.of == complaint && rating.after.is_some() && rating.at.date() == day)
-    }
-
     /// How `slot` went, as seen at `now`. If several runs were done for the slot, the most complete one counts.
     pub fn mark(&self, slot: &Slot, item: &Item, now: Stamp) -> Mark {
         let sides = item.side.in_turn().len() as u32;
-        let naming = self.naming.range((slot.slot, RunId(0))..).take_while(|(of, _)| *of == slot.slot);
-        let naming = naming.filter_map(|(_, run)| self.runs.get(run));
-        let filling: Vec<&Run> = naming.filter(|run| self.fills(run, slot)).collect();
+        let filling = self.filling(slot, item);
         let shares = filling.iter().map(|run| run.parts(sides));
         let fullest = shares.max_by_key(|share| (u64::from(share.done) << 32) / u64::from(share.of.max(1)));
         match fullest {
@@ -227,21 +250,6 @@ impl History {
         } else {
             Mark::NotDone
         }
-    }
-
-    /// Whether `run` was done for `slot`. If two cards were taken on one day, the same day and slot number can refer to a
-    /// slot of either card. A run that was timed while it was done belongs to the card in force when it began.
-    fn fills(&self, run: &Run, slot: &Slot) -> bool {
-        let (true, Some(due)) = (run.slot == Some(slot.slot), slot.due) else { return run.slot == Some(slot.slot) };
-        let card = |at: Stamp| self.in_force(at).map(|taken| taken.n);
-        !run.live || card(run.started) == card(due) || slot.soon_at(run.started)
-    }
-
-    /// Whether `slot`, looked at after it has closed, was paused by an alarm raised before it was due.
-    pub fn was_paused(&self, slot: &Slot, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
-        let Some(due) = slot.due else { return false };
-        let earlier = self.alarms.iter().filter(|alarm| alarm.at.utc_ms <= due.utc_ms);
-        earlier.into_iter().any(|alarm| crate::alarm::blocks(alarm, item, plan, catalogue))
     }
 
     /// The runs of balance exercises, oldest first.

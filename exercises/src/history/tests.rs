@@ -143,7 +143,7 @@ fn an_hour_that_does_not_exist_is_marked() {
 /// A second card, whose first slot is due at eleven, is taken on day 1 at half past ten.
 fn two_cards() -> (Vec<(Stamp, LogEvent)>, Item, Slot) {
     let mut later = item();
-    later.schedule.pattern = crate::plan::Pattern::At { times: vec![11 * 60, 15 * 60] };
+    later.schedule.pattern = crate::plan::Pattern::Every { minutes: 240, from: 11 * 60, to: 15 * 60 };
     let first = slots::of_item(&later, start() + chrono::Duration::days(1), &zone())[0];
     (vec![(at(0, 8 * 60), taken(1)), (at(1, 10 * 60 + 30), taken(2))], later, first)
 }
@@ -169,6 +169,7 @@ fn a_run_begun_just_before_the_new_card_still_counts_for_the_slot_that_comes() {
     events.insert(1, (early.started, LogEvent::Run(early)));
     assert_eq!(history(events.clone()).mark(&first, &later, at(1, 20 * 60)), Mark::Done);
     first.due = Some(at(1, 11 * 60 + 10));
+    first.opens = first.due;
     assert_eq!(history(events).mark(&first, &later, at(1, 20 * 60)), Mark::NotDone, "eleven minutes are too early");
 }
 
@@ -192,7 +193,7 @@ fn the_card_in_force_is_the_last_one_taken() {
 
 #[test]
 fn an_alarm_pauses_what_was_due_after_it() {
-    let trouble = LogEvent::Trouble { trouble: Trouble::Nerve, item: None };
+    let trouble = LogEvent::Trouble { trouble: Trouble::Nerve, item: None, id: None, circumstances: Default::default() };
     let told = history(vec![(at(1, 9 * 60 + 30), trouble)]);
     let (plan, catalogue) = (plan(), catalogue());
     let held = |number| told.was_paused(&slot(1, number), &item(), &plan, &catalogue);
@@ -220,16 +221,27 @@ fn every_entry_makes_its_day_seen_and_another_plans_none() {
 
 #[test]
 fn answers_keep_their_entrys_number_and_the_highest_counter_counts() {
-    let pain = LogEvent::Pain { complaint: BACK, score: Score::at_most_ten(6), after: Some(RunId(1)) };
+    let rating = LogEvent::During { item: HOLD, score: Score::at_most_ten(6) };
     let told = history(vec![
         (at(0, 600), LogEvent::Sealed { counter: 3 }),
-        (at(0, 601), pain),
+        (at(0, 601), rating),
         (at(0, 602), LogEvent::Sealed { counter: 2 }),
     ]);
-    assert_eq!((told.counter, told.pain[0].n, told.pain[0].after), (3, 2, Some(RunId(1))));
-    assert!(told.pain_on(start(), BACK) && !told.pain_on(start(), ComplaintId(9)));
-    let own = LogEvent::Pain { complaint: BACK, score: Score::at_most_ten(2), after: None };
-    assert!(!history(vec![(at(0, 500), own)]).pain_on(start(), BACK), "the morning's own rating is no answer after a run");
+    assert_eq!((told.counter, told.during[0].n, told.during[0].of), (3, 2, HOLD));
+}
+
+#[test]
+fn a_rating_of_version_1_is_read_as_one_while_doing_it_after_a_run_and_as_a_mornings_otherwise() {
+    let rated = |after| LogEvent::Pain { complaint: BACK, score: Score::at_most_ten(6), after };
+    let begun = at(0, 600);
+    let told = history(vec![
+        (begun, LogEvent::Run(run(1, begun, None, &[10_000]))),
+        (at(0, 601), rated(Some(RunId(1)))),
+        (at(0, 602), rated(None)),
+        (at(0, 603), rated(Some(RunId(9)))),
+    ]);
+    assert_eq!(told.during.iter().map(|rating| (rating.n, rating.of)).collect::<Vec<_>>(), [(2, HOLD)]);
+    assert_eq!(told.mornings.iter().map(|rating| (rating.n, rating.of)).collect::<Vec<_>>(), [(3, BACK)]);
 }
 
 #[test]
@@ -303,4 +315,84 @@ fn a_snapshot_that_comes_late_does_not_undo_it() {
     let mut events = stood(TrialEnd::Touch, Some((14_277, false)));
     events.push(events[0].clone());
     assert_eq!(the_trial(events), (14_277, TrialEnd::Touch));
+}
+
+mod attribution {
+    use super::*;
+    use crate::plan::{Pattern, Schedule, Weekdays};
+    use chrono::Weekday;
+
+    /// The sample plan with its hold at these minutes on these weekdays. It begins on a Wednesday.
+    fn at_set_times(times: &[u16], days: Weekdays) -> crate::plan::Plan {
+        let mut plan = plan();
+        plan.prescription.items[0].schedule = Schedule { days, pattern: Pattern::At { times: times.to_vec() } };
+        plan
+    }
+
+    /// Does the hold in full at these moments, one after the other, and says which slots of the plan are done then, by day and number.
+    fn done_at(plan: &crate::plan::Plan, moments: &[(i64, i64)]) -> Vec<(i64, u8)> {
+        let mut events = vec![(at(0, 0), taken(1))];
+        for (n, (day, minute)) in (1..).zip(moments) {
+            let begun = at(*day, *minute);
+            let slot = history(events.clone()).slot_for(plan, HOLD, begun, &zone(), at(0, 0));
+            events.push((begun, LogEvent::Run(run(n, begun, slot, &[10_000; 3]))));
+        }
+        let history = history(events);
+        let item = &plan.prescription.items[0];
+        let days = 0..10_i64;
+        let all = days.flat_map(|day| slots::of_item(item, start() + chrono::Duration::days(day), &zone()));
+        let done = all.filter(|slot| history.mark(slot, item, at(30, 0)) == Mark::Done);
+        done.map(|slot| (slot.slot.day.signed_duration_since(start()).num_days(), slot.slot.number)).collect()
+    }
+
+    #[test]
+    fn anything_done_within_the_part_counts() {
+        let daily = at_set_times(&[1080], Weekdays::ALL);
+        for minute in [180, 600, 1079, 1080, 1145, 1439, 1440 + 179] {
+            assert_eq!(done_at(&daily, &[(2, minute)]), [(2, 0)], "{minute}");
+        }
+        assert_eq!(done_at(&daily, &[(2, 179)]), [(1, 0)], "before three o'clock it is still the day before");
+    }
+
+    #[test]
+    fn a_second_run_in_a_part_fills_a_missed_neighbour_an_hour_later() {
+        let twice = at_set_times(&[480, 1200], Weekdays::ALL);
+        assert_eq!(done_at(&twice, &[(2, 900), (2, 1205)]), [(2, 0), (2, 1)], "the morning's is done late");
+        assert_eq!(done_at(&twice, &[(2, 1205), (2, 1240)]), [(2, 1)], "half an hour is one session");
+        assert_eq!(done_at(&twice, &[(2, 430), (2, 600)]), [(2, 0)], "the evening's is still to come");
+    }
+
+    #[test]
+    fn on_a_free_day_a_run_fills_the_missed_slot_beside_it() {
+        let weekdays = [Weekday::Mon, Weekday::Wed, Weekday::Fri].into_iter().collect();
+        let thrice = at_set_times(&[1080], weekdays);
+        // Days 0, 2 and 5 are a Wednesday, a Friday and a Monday.
+        assert_eq!(done_at(&thrice, &[(1, 600)]), [(0, 0)], "a day late");
+        assert_eq!(done_at(&thrice, &[(0, 1100), (1, 600)]), [(0, 0), (2, 0)], "a day early, if the day itself has none");
+        assert_eq!(done_at(&thrice, &[(0, 1100), (1, 600), (2, 1100)]), [(0, 0), (2, 0)]);
+        assert_eq!(done_at(&thrice, &[(3, 600)]), [(2, 0)]);
+        assert_eq!(done_at(&thrice, &[(4, 600)]), [(5, 0)]);
+    }
+
+    #[test]
+    fn what_an_older_program_took_for_extra_counts_within_its_part() {
+        let daily = at_set_times(&[1080], Weekdays::ALL);
+        let item = &daily.prescription.items[0];
+        let slot = slots::of_item(item, start() + chrono::Duration::days(1), &zone())[0];
+        let mark = |begun| {
+            history(vec![(at(0, 0), taken(1)), (begun, LogEvent::Run(run(1, begun, None, &[10_000; 3])))]).mark(
+                &slot,
+                item,
+                at(9, 0),
+            )
+        };
+        assert_eq!(mark(at(1, 1145)), Mark::Done);
+        assert_eq!(mark(at(2, 1145)), Mark::NotDone);
+    }
+
+    #[test]
+    fn by_the_hour_nothing_is_filled_afterwards() {
+        let hourly = plan();
+        assert_eq!(done_at(&hourly, &[(1, 545), (1, 550), (1, 800)]), [(1, 0)]);
+    }
 }

@@ -37,7 +37,9 @@ impl Correction {
         match self {
             Correction::Stands | Correction::Never => matches!(
                 event,
-                LogEvent::Pain { .. }
+                LogEvent::Morning { .. }
+                    | LogEvent::During { .. }
+                    | LogEvent::Pain { .. }
                     | LogEvent::Settled { .. }
                     | LogEvent::Rated { .. }
                     | LogEvent::Skipped { .. }
@@ -45,9 +47,10 @@ impl Correction {
                     | LogEvent::Run(_)
                     | LogEvent::Trouble { .. }
             ),
-            Correction::Score(_) => {
-                matches!(event, LogEvent::Pain { .. } | LogEvent::Rated { .. })
-            }
+            Correction::Score(_) => matches!(
+                event,
+                LogEvent::Morning { .. } | LogEvent::During { .. } | LogEvent::Pain { .. } | LogEvent::Rated { .. }
+            ),
             Correction::Settled(_) => matches!(event, LogEvent::Settled { .. }),
             Correction::Reason(_) => matches!(event, LogEvent::Skipped { .. }),
             Correction::DaysOff { from, until, .. } => from <= until && matches!(event, LogEvent::DaysOff { .. }),
@@ -60,6 +63,10 @@ impl Correction {
         Some(match (self, event) {
             (_, LogEvent::Trouble { .. }) => event.clone(),
             (Correction::Never, _) => return None,
+            (Correction::Score(score), LogEvent::Morning { complaint, .. }) => {
+                LogEvent::Morning { complaint: *complaint, score }
+            }
+            (Correction::Score(score), LogEvent::During { item, .. }) => LogEvent::During { item: *item, score },
             (Correction::Score(score), LogEvent::Pain { complaint, after, .. }) => {
                 LogEvent::Pain { complaint: *complaint, score, after: *after }
             }

@@ -2,9 +2,9 @@
 
 mod correction;
 
-use crate::alarm::Trouble;
+use crate::alarm::{Circumstance, Trouble};
 use crate::choice::array;
-use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
+use crate::id::{ActivityId, AlarmId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use crate::plan::Schedule;
 use crate::run::Run;
 use crate::score::Score;
@@ -12,6 +12,7 @@ use crate::slots::SlotRef;
 use crate::sway::Sensed;
 use crate::time::Stamp;
 use chrono::NaiveDate;
+use std::collections::BTreeSet;
 use strum::VariantArray;
 
 pub use correction::Correction;
@@ -83,7 +84,22 @@ pub enum LogEvent {
         /// The reason.
         why: DayOffReason,
     },
-    /// A rating of pain.
+    /// The pain of a complaint this morning.
+    Morning {
+        /// The complaint that was rated.
+        complaint: ComplaintId,
+        /// 0 (none) to 10.
+        score: Score,
+    },
+    /// The pain while doing an item.
+    During {
+        /// The item.
+        item: ItemId,
+        /// 0 (none) to 10.
+        score: Score,
+    },
+    /// A rating of pain of version 1, in which one number meant both: after a run it is read as the pain while doing its item, else
+    /// as this morning's.
     Pain {
         /// The complaint that was rated.
         complaint: ComplaintId,
@@ -92,7 +108,7 @@ pub enum LogEvent {
         /// The run after which pain was asked about; `None` for the day's rating, or a rating that the person gave unasked.
         after: Option<RunId>,
     },
-    /// The answer to "settled by this morning?".
+    /// The answer to "settled by this morning?" of version 1. The morning's rating says it now.
     Settled {
         /// The complaint that the question was about.
         complaint: ComplaintId,
@@ -110,9 +126,15 @@ pub enum LogEvent {
     Trouble {
         /// What was wrong.
         trouble: Trouble,
-        /// The item during which it happened; `None` if it happened at another time.
+        /// The item during which it happened, or that is meant; `None` if it happened at another time.
         item: Option<ItemId>,
+        /// The alarm's name; `None` in version 1, see [`AlarmId::of_entry`].
+        id: Option<AlarmId>,
+        /// What was answered about it.
+        circumstances: BTreeSet<Circumstance>,
     },
+    /// "I am well again": ends what a passing illness suspends.
+    WellAgain,
     /// What the motion sensor measured in one trial of a run. If a trial has several such entries, the last one counts.
     Sensed {
         /// The run that the trial belongs to.

@@ -10,9 +10,10 @@ pub mod schedule;
 pub mod stance;
 mod weekdays;
 
+use crate::alarm::ClearedAlarm;
 use crate::catalogue::{Catalogue, Dose, ExerciseId, Eyes, RungId, Surface};
 use crate::choice::array;
-use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, PlanId};
+use crate::id::{ActivityId, ComplaintId, ItemId, PlanId};
 use crate::score::Score;
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
@@ -30,6 +31,10 @@ pub const MAX_NAMED: usize = 5;
 pub const MAX_NOTE: usize = 40;
 /// Longest name of a complaint or an activity, in characters.
 pub const MAX_NAME: usize = 60;
+/// Largest number of characters in a telephone number.
+pub const MAX_PHONE: usize = 30;
+/// Least number of digits in a telephone number.
+pub const MIN_PHONE_DIGITS: usize = 3;
 /// Longest line of aftercare, in characters.
 pub const MAX_AFTERCARE: usize = 120;
 /// Largest number of lines of aftercare: more would not be read on the day of a visit.
@@ -64,6 +69,8 @@ pub struct Header {
     pub revision: u16,
     /// The clinic's name, as it shows on the patient's screen.
     pub clinic: String,
+    /// The clinic's telephone number, which every page shows that says to call the clinic; `None` on cards of version 1.
+    pub phone: Option<String>,
     /// The day on which the first revision was issued; day 0 of the plan's day numbers.
     pub start: NaiveDate,
     /// The day on which this revision was issued.
@@ -71,16 +78,29 @@ pub struct Header {
 }
 
 impl Header {
-    /// The header of a plan that is issued for the first time, on `today`.
+    /// The header of a plan that is issued for the first time, on `today`, without a telephone number.
     pub fn first(id: PlanId, clinic: &str, today: NaiveDate) -> Header {
-        Header { id, revision: 1, clinic: clinic.to_owned(), start: today, issued: today }
+        Header { id, revision: 1, clinic: clinic.to_owned(), phone: None, start: today, issued: today }
     }
 
-    /// The header of the revision that follows this one, issued on `today`.
+    /// The header of the revision that follows this one, issued on `today`, without a telephone number.
     pub fn next(&self, clinic: &str, today: NaiveDate) -> Header {
         let revision = self.revision.saturating_add(1);
-        Header { id: self.id, revision, clinic: clinic.to_owned(), start: self.start, issued: today }
+        Header { revision, clinic: clinic.to_owned(), phone: None, issued: today, ..self.clone() }
     }
+
+    /// This header with the clinic's telephone number.
+    pub fn with_phone(self, phone: Option<String>) -> Header {
+        Header { phone, ..self }
+    }
+}
+
+/// Whether `text` can be a telephone number: at least [`MIN_PHONE_DIGITS`] digits and at most [`MAX_PHONE`] characters, with nothing but
+/// digits, spaces and the signs that are usual in one.
+pub fn is_phone(text: &str) -> bool {
+    let digits = text.bytes().filter(u8::is_ascii_digit).count();
+    let usual = text.bytes().all(|byte| byte.is_ascii_digit() || b" +-()./".contains(&byte));
+    usual && digits >= MIN_PHONE_DIGITS && text.len() <= MAX_PHONE && text.trim() == text
 }
 
 /// What the clinician prescribes; the part of a plan that is edited.
@@ -93,6 +113,8 @@ pub struct Prescription {
     pub age: Option<AgeBand>,
     /// Risks that the clinician considered and ticked as absent; required if balance is prescribed.
     pub absent: BTreeSet<Risk>,
+    /// The day on which the clinician last confirmed them; `None` on cards of version 1, where it is the day of issue.
+    pub confirmed: Option<NaiveDate>,
     /// The items, in the order in which they are shown.
     pub items: Vec<Item>,
     /// Where it hurts, as recorded at the visit.
@@ -104,7 +126,7 @@ pub struct Prescription {
     /// Advice for the first two days after the visit.
     pub aftercare: Vec<Aftercare>,
     /// Alarms that this revision clears.
-    pub cleared: Vec<EntryRef>,
+    pub cleared: Vec<ClearedAlarm>,
 }
 
 impl Prescription {

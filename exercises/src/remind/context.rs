@@ -1,13 +1,13 @@
 //! Decides which reminder is due at a moment.
 
 use super::Settings;
-use crate::alarm;
 use crate::catalogue::{Catalogue, Sidedness};
 use crate::history::{History, Mark};
 use crate::id::PlanId;
 use crate::plan::{Item, Side};
 use crate::run::RunEnd;
-use crate::slots::{Slot, SlotRef};
+use crate::slots::{OPEN_MINUTES, Slot, SlotRef};
+use crate::suspension;
 use crate::time::{Offsets, Stamp};
 use crate::today::Followed;
 use chrono::Duration;
@@ -79,7 +79,7 @@ impl<'a> ReminderContext<'a> {
             slot: slot.slot,
             takes_s: item.dose.total_s(sides),
             due: slot.due?,
-            closes: slot.closes?,
+            closes: announced_until(of.followed, slot)?,
             light: self.heeded((plan, slot.slot), now),
         })
     }
@@ -94,7 +94,7 @@ impl<'a> ReminderContext<'a> {
             let Followed { plan, history, .. } = of.followed;
             let shown = self.shown.get(&(plan.header.id, slot));
             let put_off = history.put_off.get(&slot).zip(shown).is_some_and(|(until, at)| until.utc_ms > at.utc_ms);
-            let paused = alarm::blocking(&history.alarms, item, plan, of.catalogue).is_some();
+            let paused = suspension::blocking(&history.suspended(plan, now), item, plan, of.catalogue).is_some();
             let undone = self.undone(&one, shown.copied().unwrap_or(now), now);
             undone && !being_done(history, slot) && !put_off && !paused
         })
@@ -120,7 +120,7 @@ impl<'a> ReminderContext<'a> {
             Some(until) => Some(*until).filter(|until| shown.is_none_or(|at| at.utc_ms < until.utc_ms)),
             None => slot.due.filter(|_| shown.is_none()),
         };
-        let paused = alarm::blocking(&history.alarms, item, plan, of.catalogue).is_some();
+        let paused = suspension::blocking(&history.suspended(plan, now), item, plan, of.catalogue).is_some();
         let begun = || being_done(history, slot.slot) && matches!(history.mark(slot, item, now), Mark::Partly(_));
         since.filter(|since| since.utc_ms <= now.utc_ms && !paused && self.undone(one, *since, now) && !begun())
     }
@@ -173,7 +173,9 @@ impl<'a> ReminderContext<'a> {
         let last = (until - from).div_euclid(86_400_000) + 1;
         for one in &self.of {
             let slots = near(*one, self.zone.stamp(from), -1..=last, self.zone);
-            all.extend(slots.iter().flat_map(|slot| [slot.due, slot.closes]).flatten().map(|at| at.utc_ms));
+            all.extend(
+                slots.iter().flat_map(|slot| [slot.due, announced_until(one.followed, slot)]).flatten().map(|at| at.utc_ms),
+            );
             all.extend(one.followed.history.put_off.values().map(|until| until.utc_ms));
         }
         all.retain(|at| from < *at && *at <= until);
@@ -189,14 +191,25 @@ fn being_done(history: &History, slot: SlotRef) -> bool {
     goes_on && put_off.is_none_or(|(asked, recorded)| recorded.utc_ms > asked.utc_ms)
 }
 
+/// Until when `slot` is announced. One at a set time that was put off is announced from that moment on as long as if it were due then.
+fn announced_until(followed: &Followed, slot: &Slot) -> Option<Stamp> {
+    let put_off = followed.history.put_off.get(&slot.slot).filter(|_| slot.at_set_time);
+    let put_off = put_off.map(|until| until.plus_ms(OPEN_MINUTES * 60_000));
+    slot.announced_until.max(put_off).min(slot.closes)
+}
+
 /// The slots of the days around `now`: yesterday's slots may reach over midnight.
 fn near(of: PlanInForce<'_>, now: Stamp, days: RangeInclusive<i64>, zone: &Offsets) -> Vec<Slot> {
     let days = days.map(|days| now.date() + Duration::days(days));
     days.flat_map(|day| of.followed.slots_on(day, zone)).collect()
 }
 
-/// The slots that are open at `now`, with their items.
+/// The slots of which a reminder may be shown at `now`, with their items.
 fn open<'a>(of: PlanInForce<'a>, now: Stamp, zone: &Offsets) -> Vec<(PlanInForce<'a>, Slot, &'a Item)> {
-    let slots = near(of, now, -1..=0, zone).into_iter().filter(|slot| slot.open_at(now));
+    let announced = |slot: &Slot| {
+        let until = announced_until(of.followed, slot);
+        slot.due.zip(until).is_some_and(|(due, until)| due.utc_ms <= now.utc_ms && now.utc_ms < until.utc_ms)
+    };
+    let slots = near(of, now, -1..=0, zone).into_iter().filter(announced);
     slots.filter_map(|slot| Some((of, slot, of.followed.plan.item(slot.slot.item)?))).collect()
 }

@@ -168,7 +168,10 @@ fn slots_on_days_off_skipped_and_paused_are_not_reminded_of() {
     let day = at(1, 0, 0).date();
     let ill = (at(1, 7, 0), LogEvent::DaysOff { from: day, until: day, why: DayOffReason::Ill });
     let skipped = (at(1, 8, 55), LogEvent::Skipped { slot: slot(1, HOLD, 0), reason: Barrier::NoTime });
-    let nerve = (at(1, 8, 55), LogEvent::Trouble { trouble: Trouble::Nerve, item: None });
+    let nerve = (
+        at(1, 8, 55),
+        LogEvent::Trouble { trouble: Trouble::Nerve, item: None, id: None, circumstances: Default::default() },
+    );
     for happened in [ill, skipped, nerve] {
         assert_eq!(due(&[happened], at(1, 9, 0)), None);
     }
@@ -192,7 +195,13 @@ fn a_reminder_stops_applying_as_soon_as_it_is_useless() {
     assert!(!stands(&[(when, LogEvent::Run(Run { end: RunEnd::Going, work: Work::Timed(vec![]), ..run }))], at(1, 9, 5)));
     assert!(!stands(&[(at(1, 9, 2), LogEvent::Skipped { slot: nine, reason: Barrier::NoTime })], at(1, 9, 5)));
     assert!(!stands(&[(at(1, 9, 2), LogEvent::PutOff { slot: nine, minutes: 10 })], at(1, 9, 5)));
-    assert!(!stands(&[(at(1, 9, 2), LogEvent::Trouble { trouble: Trouble::Nerve, item: None })], at(1, 9, 5)));
+    assert!(!stands(
+        &[(
+            at(1, 9, 2),
+            LogEvent::Trouble { trouble: Trouble::Nerve, item: None, id: None, circumstances: Default::default() }
+        )],
+        at(1, 9, 5)
+    ));
     let day = at(1, 0, 0).date();
     assert!(!stands(&[(at(1, 9, 2), LogEvent::DaysOff { from: day, until: day, why: DayOffReason::Ill })], at(1, 9, 5)));
 }

@@ -1,10 +1,10 @@
 //! The slots to come in a form that a calendar can store: one time of day, some days of the week, until the review, with exceptions.
 
 use super::PlanInForce;
-use crate::alarm;
 use crate::catalogue::Sidedness;
 use crate::id::PlanId;
 use crate::plan::{Side, Weekdays};
+use crate::suspension;
 use crate::time::{Offsets, Stamp};
 use chrono::{Datelike, Duration, NaiveDateTime, NaiveTime, Timelike};
 use std::collections::{BTreeMap, BTreeSet};
@@ -30,13 +30,14 @@ pub struct Weekly {
 /// are left out.
 pub fn weekly(of: PlanInForce<'_>, now: Stamp, zone: &Offsets) -> Vec<Weekly> {
     let plan = &of.followed.plan;
+    let suspended = of.followed.history.suspended(plan, now);
     let mut times: BTreeMap<NaiveTime, (BTreeSet<NaiveDateTime>, u32)> = BTreeMap::new();
     // A slot of yesterday may reach over midnight.
     let days = (now.date() - Duration::days(1)).iter_days().take_while(|day| *day <= plan.prescription.review);
     for slot in days.flat_map(|day| of.followed.slots_on(day, zone)) {
         let Some(due) = slot.due.filter(|due| due.utc_ms >= now.utc_ms) else { continue };
         let item = plan.item(slot.slot.item).filter(|_| of.followed.history.day_off(slot.slot.day).is_none());
-        let paused = |item| alarm::blocking(&of.followed.history.alarms, item, plan, of.catalogue).is_some();
+        let paused = |item| suspension::blocking(&suspended, item, plan, of.catalogue).is_some();
         let Some(item) = item.filter(|item| !paused(item)) else { continue };
         let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
         let (dates, takes_s) = times.entry(due.local().time()).or_default();

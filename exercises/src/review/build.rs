@@ -3,19 +3,23 @@
 //! Days after the last day that a summary covers are not counted, because nothing is known about them yet. Days between two
 //! summaries, and covered days on which no entry was made, are shown as days without a record.
 
-use super::{LaggingDevice, Review, ReviewAlarm, ratings, stance, strings};
+use super::alarms::{clears, suspensions};
+use super::{LaggingDevice, Review, ReviewAlarm, StanceSeries, ratings, stance, strings};
 use crate::adherence::{
-    ItemAdherence, SlotOn, broke_off, count, day_counts, dose_kept, extra, last_done, longest_gap, rhythm, stops,
+    ItemAdherence, SlotOn, broke_off, count, day_counts, dose_kept, extra, last_done, lately, longest_gap, rhythm, stops,
     unite_delays,
 };
+use crate::alarm::Trouble;
 use crate::catalogue::Catalogue;
 use crate::change::{ActivityChange, together};
-use crate::id::ItemId;
+use crate::id::{AlarmId, ItemId, LogId};
 use crate::norms::Norms;
 use crate::plan::{Plan, StanceBaseline};
-use crate::suggest;
+use crate::statistics::Verdict;
+use crate::suggest::{self, PlanFacts};
 use crate::summary::union::{United, unite};
-use crate::summary::{Corrections, RunOn, Summary};
+use crate::summary::{AlarmOn, Corrections, RunOn, RunTiming, Summary};
+use crate::suspension::Suspends;
 use crate::time::DayNumber;
 use chrono::NaiveDate;
 use std::cmp::Reverse;
@@ -43,25 +47,44 @@ pub fn build_against(
     let strings = strings::strings(&united, revisions, start);
     let balance = stance::series(&united, revisions, catalogue, norms);
     let activities = ratings::activities(&united, revisions, day_of);
+    let suspended = suspensions(&united, newest);
+    let until = united.covered.last().copied().unwrap_or_default();
+    let during = ratings::during(&united, revisions);
+    let pain = ratings::pain(&united, revisions, &during, until, day_of);
     let changes: Vec<ActivityChange> = activities.iter().map(|series| series.change).collect();
+    let falls = |series: &&StanceSeries| series.change.verdict == Verdict::Falling;
+    let falling: Vec<_> =
+        balance.iter().filter(falls).map(|series| (series.exercise.clone(), series.rung.clone())).collect();
     Some(Review {
         start,
         covered: united.seen.first().zip(united.seen.last()).map(|(first, last)| (date(*first), date(*last))),
+        until,
         logs: united.logs.len() as u16,
         behind: behind(&united, date),
         revision: in_force(&united, revisions).unwrap_or(newest.header.revision),
-        alarms: alarms(&united, newest, date),
-        adherence: adherence(&united, revisions, newest, &strings),
+        alarms: alarms(&united, revisions, newest, catalogue, &suspended),
+        adherence: adherence(&united, revisions, newest, &strings, until),
         days: strings::day_strings(&united, &strings.slots, start),
         delays: unite_delays(united.delays.values()),
-        pain: ratings::pain(&united, revisions, day_of),
         sides: stance::sides(&balance, newest),
-        balance,
         baselines: baselines(revisions, start),
         activities_together: together(&changes),
         activities,
         barriers: ratings::barriers(&strings.slots),
-        items: suggest::of_plan(newest, catalogue, &united, &strings.slots),
+        items: suggest::of_plan(&PlanFacts {
+            plan: newest,
+            revisions,
+            catalogue,
+            united: &united,
+            slots: &strings.slots,
+            in_force: &suspended,
+            pain: &pain,
+            during: &during,
+            falling: &falling,
+        }),
+        balance,
+        pain,
+        during,
         notes: united.notes.clone(),
         corrected: united.corrections.values().map(Corrections::count).sum(),
     })
@@ -79,19 +102,41 @@ fn in_force(united: &United<'_>, revisions: &BTreeMap<u16, Plan>) -> Option<u16>
     taken.filter(|revision| revisions.contains_key(revision)).max()
 }
 
-fn alarms(united: &United<'_>, newest: &Plan, date: impl Fn(DayNumber) -> NaiveDate) -> Vec<ReviewAlarm> {
-    let one = |(entry, alarm): (&crate::id::EntryRef, &crate::summary::AlarmOn)| ReviewAlarm {
-        entry: *entry,
-        day: alarm.day,
-        date: date(alarm.day),
-        trouble: alarm.trouble,
-        item: alarm.item,
-        cleared: newest.prescription.cleared.contains(entry),
-        said_mistaken: united.corrections.get(&entry.log).is_some_and(|said| said.alarms.contains(&entry.n)),
+fn alarms(
+    united: &United<'_>,
+    revisions: &BTreeMap<u16, Plan>,
+    newest: &Plan,
+    catalogue: &Catalogue,
+    in_force: &[(AlarmId, Suspends)],
+) -> Vec<ReviewAlarm> {
+    let one = |(id, (log, alarm)): (&AlarmId, &(LogId, AlarmOn))| {
+        let suspends = in_force.iter().find(|(other, _)| other == id).map(|(_, suspends)| *suspends);
+        let suspended = newest
+            .prescription
+            .items
+            .iter()
+            .filter(|item| suspends.is_some_and(|suspends| suspends.reaches(item, newest, catalogue)));
+        let above = alarm.item.filter(|_| alarm.trouble == Trouble::PainAboveLimit).and_then(|item| {
+            let rated = united.during.values().filter(|rating| rating.item == item && rating.day == alarm.day);
+            Some((rated.map(|rating| rating.score).max()?, ratings::limit_on(united, revisions, item, alarm.day)?))
+        });
+        ReviewAlarm {
+            id: *id,
+            day: alarm.day,
+            date: alarm.day.date(newest.header.start),
+            trouble: alarm.trouble,
+            item: alarm.item,
+            circumstances: alarm.circumstances.clone(),
+            suspended: suspended.map(|item| item.id).collect(),
+            above,
+            revision: ratings::revision_on(united, alarm.day),
+            cleared: clears(newest, *id, alarm),
+            said_mistaken: united.corrections.get(log).is_some_and(|said| said.alarms.contains(&alarm.n)),
+        }
     };
-    let mut all: Vec<ReviewAlarm> = united.alarms.iter().map(one).collect();
-    all.sort_by_key(|alarm| Reverse((alarm.day, alarm.entry.n, alarm.entry.log)));
-    all
+    let mut all: Vec<(u32, ReviewAlarm)> = united.alarms.iter().map(|named| (named.1.1.n, one(named))).collect();
+    all.sort_by_key(|(n, alarm)| Reverse((alarm.day, *n, alarm.id)));
+    all.into_iter().map(|(_, alarm)| alarm).collect()
 }
 
 /// The stance times of all visits with their day numbers. A time that a later card carries over stays with the visit at which
@@ -116,11 +161,17 @@ fn baselines(revisions: &BTreeMap<u16, Plan>, start: NaiveDate) -> Vec<(DayNumbe
     all
 }
 
-fn adherence(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, newest: &Plan, strings: &Strings) -> Vec<ItemAdherence> {
+fn adherence(
+    united: &United<'_>,
+    revisions: &BTreeMap<u16, Plan>,
+    newest: &Plan,
+    strings: &Strings,
+    until: DayNumber,
+) -> Vec<ItemAdherence> {
     let in_force = newest.prescription.items.iter().map(|item| item.id);
     let told = strings.slots.iter().map(|slot| slot.item).chain(united.runs.values().map(|run| run.item));
     let items = ratings::unique(in_force.chain(told));
-    items.into_iter().map(|item| of_item(united, revisions, newest, strings, item)).collect()
+    items.into_iter().map(|item| of_item(united, revisions, newest, strings, until, item)).collect()
 }
 
 fn of_item(
@@ -128,6 +179,7 @@ fn of_item(
     revisions: &BTreeMap<u16, Plan>,
     newest: &Plan,
     strings: &Strings,
+    until: DayNumber,
     item: ItemId,
 ) -> ItemAdherence {
     let slots: Vec<SlotOn> = strings.slots.iter().filter(|slot| slot.item == item).copied().collect();
@@ -143,7 +195,10 @@ fn of_item(
         kept: counts.kept(),
         kept_timed: counts.kept_timed(),
         kept_with_days_off: counts.kept_with_days_off(),
-        kept_with_unrecorded: counts.kept_with_unrecorded(),
+        shares: counts.shares(),
+        last14: lately(&slots, until),
+        late: slots.iter().filter(|slot| slot.timing == RunTiming::Late).count() as u32,
+        moved: slots.iter().filter(|slot| slot.timing == RunTiming::Moved).count() as u32,
         dose: dose_kept(&slots, unit),
         days: day_counts(&slots),
         extra: extra(beyond, unit),

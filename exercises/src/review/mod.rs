@@ -1,5 +1,9 @@
 //! The clinician's review of one patient: six questions, answered from the summaries of all the patient's devices.
+//!
+//! What alarms suspend, which ratings count and what is proposed is worked out over all devices together. The person's own "then and now"
+//! ([`then_and_now()`]) is made of the same review, from one device.
 
+mod alarms;
 mod build;
 mod norms;
 mod ratings;
@@ -9,13 +13,14 @@ mod stance;
 mod strings;
 #[cfg(test)]
 mod tests;
+mod then_and_now;
 
 use crate::adherence::ItemAdherence;
-use crate::alarm::Trouble;
+use crate::alarm::{Circumstance, ClearedAlarm, Trouble};
 use crate::catalogue::{ExerciseId, Eyes, RungId, Surface};
-use crate::change::{ActivitiesTogether, ActivityChange, Conditions, PainChange, SideToSide, StanceChange, SwaySeries};
+use crate::change::{ActivitiesTogether, ActivityChange, Conditions, SideToSide, StanceChange, SwaySeries};
 use crate::history::Mark;
-use crate::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId};
+use crate::id::{ActivityId, AlarmId, ItemId, LogId};
 use crate::log::Barrier;
 use crate::plan::{BodySide, StanceBaseline};
 use crate::run::SetUp;
@@ -24,12 +29,14 @@ use crate::suggest::Suggestion;
 use crate::summary::WeekDelay;
 use crate::time::DayNumber;
 use chrono::NaiveDate;
+use std::collections::BTreeSet;
 
-pub use crate::change::StanceDay;
+pub use crate::change::{DuringSeries, PainSeries, StanceDay};
 pub use build::{build, build_against};
 pub use norms::AgainstNorms;
 #[cfg(test)]
 pub(crate) use norms::not_compared as norms_not_compared;
+pub use then_and_now::{Compared, ThenAndNow, then_and_now};
 
 /// The clinician's review of one patient. Fields that answer one of the six questions begin with it.
 #[derive(Debug, Clone, PartialEq)]
@@ -39,6 +46,8 @@ pub struct Review {
     pub start: NaiveDate,
     /// The first and the last day with a record; `None` if no day has one.
     pub covered: Option<(NaiveDate, NaiveDate)>,
+    /// The last day that any summary covers.
+    pub until: DayNumber,
     /// Number of devices that have sent a summary.
     pub logs: u16,
     /// The devices whose summaries end before the last day covered; what they recorded after that is missing.
@@ -68,6 +77,8 @@ pub struct Review {
     /// What got in the way? Reasons for skipping with the number of times each was given: first those that need attention,
     /// then the others, the most frequent first.
     pub barriers: Vec<(Barrier, u16)>,
+    /// Pain while doing each item, in the plan's order.
+    pub during: Vec<DuringSeries>,
     /// What next? By item, in the plan's order.
     pub items: Vec<Suggestion>,
     /// The notes that the patient added to summaries.
@@ -77,11 +88,11 @@ pub struct Review {
 }
 
 /// An alarm, as the review shows it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct ReviewAlarm {
-    /// The alarm's entry, to which the card that clears it refers.
-    pub entry: EntryRef,
+    /// Its name, by which a card clears it.
+    pub id: AlarmId,
     /// The number of the day on which it was raised.
     pub day: DayNumber,
     /// The date of that day.
@@ -90,10 +101,25 @@ pub struct ReviewAlarm {
     pub trouble: Trouble,
     /// The item during which it happened, if any.
     pub item: Option<ItemId>,
+    /// What was answered about it.
+    pub circumstances: BTreeSet<Circumstance>,
+    /// The items that it suspends, in the plan's order; empty once a card has cleared it.
+    pub suspended: Vec<ItemId>,
+    /// Of a rating above the limit: the rating and the limit.
+    pub above: Option<(Score, Score)>,
+    /// The revision in force on that day, if it is known.
+    pub revision: Option<u16>,
     /// Whether the newest revision clears it.
     pub cleared: bool,
-    /// Whether the patient says that it was raised by mistake. Even then it pauses exercises until a card clears it.
+    /// Whether the patient says that it was raised by mistake. Even then it suspends exercises until a card clears it.
     pub said_mistaken: bool,
+}
+
+impl ReviewAlarm {
+    /// What a card lists to clear it.
+    pub fn clearing(&self) -> ClearedAlarm {
+        ClearedAlarm { id: self.id, seen: Some((self.trouble, self.day)) }
+    }
 }
 
 /// One day as a string with a knot for each slot.
@@ -124,21 +150,6 @@ pub struct Knot {
     pub mark: Mark,
 }
 
-/// Pain of one complaint.
-#[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct PainSeries {
-    /// The complaint that was rated.
-    pub complaint: ComplaintId,
-    /// The ratings at visits, shown beside the series, as (day of issue, score), oldest first.
-    pub at_visits: Vec<(DayNumber, Score)>,
-    /// One rating for each day, as (day, score), oldest first: the patient's rating of the day, or the highest of that day's
-    /// ratings after runs.
-    pub points: Vec<(DayNumber, Score)>,
-    /// Whether the pain has changed.
-    pub change: PainChange,
-}
-
 /// Stance times of one leg under one set of conditions.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
@@ -147,15 +158,15 @@ pub struct StanceSeries {
     pub exercise: ExerciseId,
     /// The rung of the exercise.
     pub rung: Option<RungId>,
-    /// The leg that the person stood on.
-    pub leg: BodySide,
+    /// The leg that the person stood on; `None` for an exercise on both feet.
+    pub leg: Option<BodySide>,
     /// The surface under the foot.
     pub surface: Surface,
     /// Whether the eyes were open or closed.
     pub eyes: Eyes,
     /// Where the phone was.
     pub set_up: SetUp,
-    /// The time at which a trial ends as complete, in seconds.
+    /// The time at which a trial ends as complete, in seconds; the highest one of the series.
     pub target_s: u16,
     /// The results of each day, oldest first.
     pub days: Vec<StanceDay>,
@@ -210,7 +221,6 @@ impl StanceSeries {
             surface: self.surface,
             eyes: self.eyes,
             set_up: self.set_up,
-            target_s: self.target_s,
             leg: self.leg,
         }
     }

@@ -34,8 +34,8 @@ pub(super) struct NormContext<'a> {
 }
 
 impl NormContext<'_> {
-    /// Compares the last day of a series with the norms.
-    pub fn against(&self, conditions: &Conditions, last: &StanceDay) -> AgainstNorms {
+    /// Compares the last day of a series, on which trials ended after `target_s` seconds, with the norms.
+    pub fn against(&self, conditions: &Conditions, target_s: u16, last: &StanceDay) -> AgainstNorms {
         let exercise = self.catalogue.get(&conditions.exercise);
         let rung = exercise.and_then(|exercise| rung(exercise, conditions));
         // No norm has more than 255 trials a day, so a larger count need not be exact.
@@ -48,7 +48,7 @@ impl NormContext<'_> {
             feet: rung.and_then(|rung| rung.feet),
             arms: arms(conditions.set_up, rung),
             statistic,
-            cap: Cap::Seconds(conditions.target_s),
+            cap: Cap::Seconds(target_s),
         };
         let best = own(last.best_s, Statistic::BestOf(trials));
         let median = own(last.median_s, Statistic::MedianOf(trials));
@@ -131,15 +131,14 @@ mod tests {
             surface: Surface::Firm,
             eyes: Eyes::Open,
             set_up,
-            target_s: 30,
-            leg: BodySide::Left,
+            leg: Some(BodySide::Left),
         }
     }
 
     const DAY: StanceDay = StanceDay { day: DayNumber(9), trials: 3, best_s: 20.0, median_s: 14.0, capped: false };
 
     fn against(norms: &Norms, catalogue: &Catalogue, conditions: &Conditions, day: &StanceDay) -> AgainstNorms {
-        NormContext { norms, catalogue, age: Some(AgeBand::From40) }.against(conditions, day)
+        NormContext { norms, catalogue, age: Some(AgeBand::From40) }.against(conditions, 30, day)
     }
 
     #[test]

@@ -1,33 +1,104 @@
 //! The patient's answers: pain, named activities, reasons for skipping.
 
-use super::{ActivitySeries, PainSeries};
-use crate::adherence::SlotOn;
-use crate::change::{activity_change, pain_over_days};
+use super::{ActivitySeries, DuringSeries, PainSeries};
+use crate::adherence::{KofN, SlotOn};
+use crate::change::{activity_change, flares, pain_over_days, unsettled};
 use crate::history::Mark;
-use crate::id::{ActivityId, ComplaintId};
+use crate::id::{ActivityId, ComplaintId, ItemId};
 use crate::log::Barrier;
 use crate::plan::Plan;
 use crate::score::Score;
-use crate::summary::pain_points;
+use crate::summary::morning_points;
 use crate::summary::union::United;
 use crate::time::DayNumber;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
+/// The pain of each complaint in the mornings, with its flares. `until` is the last day that summaries cover.
 pub(super) fn pain(
     united: &United<'_>,
     revisions: &BTreeMap<u16, Plan>,
+    during: &[DuringSeries],
+    until: DayNumber,
     day_of: impl Fn(&Plan) -> DayNumber,
 ) -> Vec<PainSeries> {
     let named = revisions.values().rev().flat_map(|plan| plan.prescription.complaints.iter().map(|complaint| complaint.id));
-    let told = united.pain.values().map(|rating| rating.complaint);
+    let told = united.mornings.values().map(|rating| rating.complaint);
+    let serves = |item: ItemId| revisions.values().rev().find_map(|plan| plan.item(item)).and_then(|item| item.serves);
     let one = |complaint: ComplaintId| {
-        let points = pain_points(united.pain.values().filter(|rating| rating.complaint == complaint));
-        let at_visits = revisions.values().filter_map(|plan| {
-            Some((day_of(plan), plan.prescription.complaints.iter().find(|other| other.id == complaint)?.pain?))
-        });
-        PainSeries { complaint, at_visits: at_visits.collect(), change: pain_over_days(&points), points }
+        let points = morning_points(united.mornings.iter().filter(|(_, rating)| rating.complaint == complaint));
+        let at_visits: Vec<(DayNumber, Score)> = revisions
+            .values()
+            .filter_map(|plan| {
+                Some((day_of(plan), plan.prescription.complaints.iter().find(|other| other.id == complaint)?.pain?))
+            })
+            .collect();
+        let at_visit = at_visits.first().map(|(_, pain)| *pain);
+        let of_items = during.iter().filter(|one| serves(one.item) == Some(complaint));
+        let series: Vec<&[(DayNumber, Score)]> =
+            std::iter::once(points.as_slice()).chain(of_items.map(|one| one.points.as_slice())).collect();
+        PainSeries {
+            complaint,
+            change: pain_over_days(&points, at_visit, until),
+            flares: flares(&series),
+            unsettled: unsettled_mornings(united, complaint, &points, at_visit),
+            at_visits,
+            points,
+        }
     };
     unique(named.chain(told)).into_iter().map(one).collect()
+}
+
+/// Mornings that had not settled after a day with any session, and those of which a log of version 1 says so.
+fn unsettled_mornings(
+    united: &United<'_>,
+    complaint: ComplaintId,
+    points: &[(DayNumber, Score)],
+    at_visit: Option<Score>,
+) -> Vec<DayNumber> {
+    let sessions: BTreeSet<DayNumber> = united.runs.values().map(|run| run.day).collect();
+    let mut days = unsettled(points, at_visit, |day| sessions.contains(&day));
+    let answered = united.settled.values().filter(|answer| answer.complaint == complaint && !answer.settled);
+    days.extend(answered.map(|answer| answer.day));
+    days.sort_unstable();
+    days.dedup();
+    days
+}
+
+/// The pain while doing each item of the newest plan and each other that was rated.
+pub(super) fn during(united: &United<'_>, revisions: &BTreeMap<u16, Plan>) -> Vec<DuringSeries> {
+    let newest = revisions.values().next_back();
+    let in_plan = newest.into_iter().flat_map(|plan| plan.prescription.items.iter().map(|item| item.id));
+    let told = united.during.values().map(|rating| rating.item);
+    let one = |item: ItemId| {
+        let mut days: BTreeMap<DayNumber, Score> = BTreeMap::new();
+        for rating in united.during.values().filter(|rating| rating.item == item) {
+            let known = days.entry(rating.day).or_insert(rating.score);
+            *known = (*known).max(rating.score);
+        }
+        let sessions: BTreeSet<DayNumber> =
+            united.runs.values().filter(|run| run.item == item).map(|run| run.day).chain(days.keys().copied()).collect();
+        let above = |(day, score): &(&DayNumber, &Score)| {
+            limit_on(united, revisions, item, **day).is_some_and(|limit| **score > limit)
+        };
+        DuringSeries {
+            item,
+            known: KofN::of(days.len() as u32, sessions.len() as u32),
+            above_limit: days.iter().filter(above).count() as u16,
+            points: days.into_iter().collect(),
+        }
+    };
+    unique(in_plan.chain(told)).into_iter().map(one).collect()
+}
+
+/// The limit of an item's pain by the highest revision that any device had taken by `day`; by the newest that has the item otherwise.
+pub(super) fn limit_on(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, item: ItemId, day: DayNumber) -> Option<Score> {
+    let in_force = revision_on(united, day).and_then(|revision| revisions.get(&revision)?.item(item));
+    in_force.or_else(|| revisions.values().rev().find_map(|plan| plan.item(item))).map(|item| item.pain_limit)
+}
+
+/// The highest revision that any device had taken by `day`.
+pub(super) fn revision_on(united: &United<'_>, day: DayNumber) -> Option<u16> {
+    united.logs.values().filter_map(|of_log| of_log.in_force(day)).map(|taken| taken.revision).max()
 }
 
 pub(super) fn activities(

@@ -1,21 +1,22 @@
 //! An invented plan with its exercises and summaries, for the tests.
 
+use crate::alarm::Trouble;
 use crate::catalogue::{
     Catalogue, Dose, Exercise, ExerciseId, Eyes, Factor, Figure, Ladder, LadderId, Region, Rung, RungId, Sidedness, Surface,
     Tempo, View,
 };
 use crate::history::Mark;
-use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
+use crate::id::{ActivityId, AlarmId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use crate::plan::{
     Activity, AgeBand, BodySide, Complaint, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side, StanceBaseline,
     Weekdays,
 };
 use crate::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use crate::score::Score;
-use crate::summary::{ItemDay, PainOn, RunOn, SettledOn, StanceOn, Summary, TakenOn};
+use crate::summary::{AlarmOn, DuringOn, ItemDay, MorningOn, RunOn, RunTiming, SettledOn, StanceOn, Summary, TakenOn};
 use crate::time::DayNumber;
 use chrono::NaiveDate;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 pub const HOLD: ItemId = ItemId(1);
 pub const BALANCE: ItemId = ItemId(2);
@@ -137,11 +138,19 @@ pub fn plan() -> Plan {
     let hold = Item { schedule: three_times_a_day(), ..item(HOLD_DOSE, Side::Neither) };
     let complaint = |id, name: &str, side, pain| Complaint { id, name: name.into(), side, pain: Some(pain) };
     Plan {
-        header: Header { id: PLAN, revision: 1, clinic: "Bridge Street".into(), start: start(), issued: start() },
+        header: Header {
+            id: PLAN,
+            revision: 1,
+            clinic: "Bridge Street".into(),
+            phone: None,
+            start: start(),
+            issued: start(),
+        },
         prescription: Prescription {
             review: start() + chrono::Duration::days(28),
             age: Some(AgeBand::From40),
             absent: Risk::ALL.into_iter().collect(),
+            confirmed: None,
             items: vec![hold, item(BALANCE_DOSE, Side::Both), item(REPS_DOSE, Side::Neither)],
             complaints: vec![
                 complaint(BACK, "upper back", Side::Neither, Score::at_most_ten(6)),
@@ -175,7 +184,9 @@ pub fn summary(log: LogId, counter: u32, from: u16, until: u16) -> Summary {
         seen: (from..=until).map(DayNumber).collect(),
         days: Vec::new(),
         runs: Vec::new(),
-        pain: Vec::new(),
+        mornings: Vec::new(),
+        during: Vec::new(),
+        well_again: Vec::new(),
         settled: Vec::new(),
         rated: Vec::new(),
         alarms: Vec::new(),
@@ -207,6 +218,7 @@ pub fn run(n: u32, day: u16, item: ItemId, slot: Option<u8>) -> RunOn {
         slot,
         hour: 18,
         live: true,
+        timing: RunTiming::InTime,
         end: RunEnd::Completed,
         dose: whole(dose),
         parts: whole(parts),
@@ -234,8 +246,18 @@ pub fn stance(left_ms: &[u32], right_ms: &[u32]) -> StanceOn {
     }
 }
 
-pub fn pain(n: u32, day: u16, complaint: ComplaintId, score: u8, after: Option<ItemId>) -> PainOn {
-    PainOn { n, day: DayNumber(day), complaint, score: Score::at_most_ten(score), after }
+/// An alarm of the phone's log, named after its entry.
+pub fn alarm(log: LogId, n: u32, day: u16, trouble: Trouble, item: Option<ItemId>) -> AlarmOn {
+    let id = AlarmId::of_entry(EntryRef { log, n });
+    AlarmOn { n, id, day: DayNumber(day), trouble, item, circumstances: BTreeSet::new() }
+}
+
+pub fn morning(n: u32, day: u16, complaint: ComplaintId, score: u8) -> MorningOn {
+    MorningOn { n, day: DayNumber(day), complaint, score: Score::at_most_ten(score) }
+}
+
+pub fn during(n: u32, day: u16, item: ItemId, score: u8) -> DuringOn {
+    DuringOn { n, day: DayNumber(day), item, score: Score::at_most_ten(score) }
 }
 
 pub fn settled(n: u32, day: u16, complaint: ComplaintId, settled: bool) -> SettledOn {

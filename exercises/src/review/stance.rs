@@ -17,6 +17,8 @@ use std::collections::BTreeMap;
 struct Day<'a> {
     /// Every measured time, in seconds.
     times: Vec<f64>,
+    /// The day's target, in seconds; of several the highest.
+    target_s: u16,
     /// What the motion sensor measured.
     sway: Vec<&'a SwayOn>,
 }
@@ -29,18 +31,24 @@ pub(super) fn series(
     norms: &Norms,
 ) -> Vec<StanceSeries> {
     let known = NormContext { norms, catalogue, age: revisions.values().rev().find_map(|plan| plan.prescription.age) };
-    trials(united, revisions).into_iter().filter_map(|(conditions, days)| one(&conditions, &days, known)).collect()
+    trials(united, revisions, catalogue)
+        .into_iter()
+        .filter_map(|(conditions, days)| one(&conditions, &days, known))
+        .collect()
 }
 
 /// All trials, by conditions and day.
 fn trials<'a>(
     united: &'a United<'a>,
     revisions: &BTreeMap<u16, Plan>,
+    catalogue: &Catalogue,
 ) -> BTreeMap<Conditions, BTreeMap<DayNumber, Day<'a>>> {
     let mut all: BTreeMap<Conditions, BTreeMap<DayNumber, Day>> = BTreeMap::new();
     for ((log, _), run) in &united.runs {
         let Some(stance) = &run.stance else { continue };
         let Some(exercise) = exercise(united, revisions, *log, run) else { continue };
+        // On both feet the leg says which foot is in front: there is no side to compare.
+        let has_sides = catalogue.get(&exercise).is_none_or(|exercise| exercise.one_leg);
         for (place, trial) in stance.trials.iter().enumerate() {
             let sensed = stance.sway.iter().find(|one| usize::from(one.trial) == place);
             let time = seconds(trial, stance.target_s);
@@ -53,10 +61,10 @@ fn trials<'a>(
                 surface: stance.surface,
                 eyes: stance.eyes,
                 set_up: stance.set_up,
-                target_s: stance.target_s,
-                leg: trial.leg,
+                leg: Some(trial.leg).filter(|_| has_sides),
             };
             let day = all.entry(conditions).or_default().entry(run.day).or_default();
+            day.target_s = day.target_s.max(stance.target_s);
             day.times.extend(time);
             day.sway.extend(sensed);
         }
@@ -73,10 +81,10 @@ fn exercise(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, log: LogId, ru
 }
 
 fn one(conditions: &Conditions, all: &BTreeMap<DayNumber, Day>, known: NormContext<'_>) -> Option<StanceSeries> {
-    let target_s = conditions.target_s;
-    let days: Vec<StanceDay> = all.iter().filter_map(|(day, of)| stance_day(*day, &of.times, target_s)).collect();
+    let target_s = all.values().map(|of| of.target_s).max()?;
+    let days: Vec<StanceDay> = all.iter().filter_map(|(day, of)| stance_day(*day, &of.times, of.target_s)).collect();
     let sway = all.iter().filter(|(_, of)| !of.sway.is_empty()).map(|(day, of)| (*day, of.sway.clone())).collect();
-    let norms = known.against(conditions, days.last()?);
+    let norms = known.against(conditions, all.values().next_back()?.target_s, days.last()?);
     Some(StanceSeries {
         exercise: conditions.exercise.clone(),
         rung: conditions.rung.clone(),
@@ -85,7 +93,7 @@ fn one(conditions: &Conditions, all: &BTreeMap<DayNumber, Day>, known: NormConte
         eyes: conditions.eyes,
         set_up: conditions.set_up,
         target_s,
-        change: stance_change(conditions, &days, known.age),
+        change: stance_change(conditions, &days, target_s, known.age),
         sway: sway_series(&sway),
         days,
         norms,
@@ -96,9 +104,9 @@ fn one(conditions: &Conditions, all: &BTreeMap<DayNumber, Day>, known: NormConte
 /// a complaint that has a side.
 pub(super) fn sides(all: &[StanceSeries], newest: &Plan) -> Vec<Sides> {
     let pairs = all.iter().filter_map(|series| {
-        let involved = involved(newest, &series.exercise).filter(|leg| *leg == series.leg)?;
+        let involved = involved(newest, &series.exercise).filter(|leg| Some(*leg) == series.leg)?;
         let conditions = series.conditions();
-        let other_leg = Conditions { leg: other(involved), ..conditions.clone() };
+        let other_leg = Conditions { leg: Some(other(involved)), ..conditions.clone() };
         let other = all.iter().find(|other| other.conditions() == other_leg)?;
         let of = |series: &'_ StanceSeries| -> (Vec<StanceDay>, _) { (series.days.clone(), series.change) };
         let ((days, change), (other_days, other_change)) = (of(series), of(other));

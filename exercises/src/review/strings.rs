@@ -12,7 +12,7 @@ use crate::id::{ItemId, LogId, RunId};
 use crate::plan::Plan;
 use crate::run::Share;
 use crate::summary::union::United;
-use crate::summary::{ItemDay, RunOn};
+use crate::summary::{ItemDay, RunOn, RunTiming};
 use crate::time::DayNumber;
 use chrono::{Datelike, NaiveDate};
 use std::collections::BTreeMap;
@@ -66,6 +66,7 @@ pub(super) fn strings(united: &United<'_>, revisions: &BTreeMap<u16, Plan>, star
             dose,
             over,
             unit,
+            timing: timing(best, &runs),
         });
     }
     strings.filling.sort_unstable();
@@ -183,6 +184,12 @@ fn rank(mark: Mark) -> u8 {
 fn written_in(mark: Mark, runs: &[&RunOn]) -> bool {
     let timed = |run: &&&RunOn| run.live && (mark != Mark::Done || run.parts.full());
     matches!(mark, Mark::Done | Mark::Partly(_)) && runs.iter().any(|run| !run.live) && !runs.iter().any(|run| timed(&run))
+}
+
+/// When the slot was done: of several runs the one that was soonest.
+fn timing(mark: Mark, runs: &[&RunOn]) -> RunTiming {
+    let full = runs.iter().filter(|run| mark != Mark::Done || run.parts.full());
+    full.map(|run| run.timing).min().unwrap_or(RunTiming::InTime)
 }
 
 /// The dose of all runs for a slot, at most the prescribed dose, and the amount done beyond it. Runs that were written in

@@ -1,17 +1,28 @@
-//! When items are due.
+//! When items are due, and what a run counts for.
 //!
-//! Both ends of a window count. Due times follow the wall clock of the person's place: an hour that occurs twice counts once, at its
-//! first occurrence; one that does not exist is marked and not counted. A slot belongs to the day on which its window opened. A slot
-//! opens at its due time and closes at the next due time or after sixty minutes, whichever comes first.
+//! Due times follow the wall clock of the person's place: an hour that occurs twice counts once, at its first occurrence; one that
+//! does not exist is marked and not counted. A slot belongs to the day on which its window opened.
+//!
+//! There are two kinds of due times (a proposal of ours):
+//! - **By the hour** ([`Pattern::Every`]) it matters *when* something is done: a slot is open from its due time until the next one,
+//!   sixty minutes at most.
+//! - **At set times** ([`Pattern::At`]) it matters *that* it is done: each slot is open during the part of the person's day that is
+//!   nearest to its due time. The borders lie midway between neighbouring due times; the first part begins when the day begins and
+//!   the last one ends when it ends. The person's day runs from 03:00 to 03:00. Lateness is counted ([`Slot::late_at`]), never as
+//!   missing. The reminder ends after sixty minutes; the slot stays open.
+
+mod part;
 
 use crate::id::ItemId;
-use crate::plan::{Item, Plan};
+use crate::plan::{Item, Pattern, Plan};
 use crate::time::{Offsets, ResolvedTime, Stamp, days_since_1970};
 use chrono::{Datelike, NaiveDate};
 
-/// Longest time for which a slot is open, in minutes.
+pub use part::own_day;
+
+/// Longest time for which a slot by the hour is open and for which any slot is announced, in minutes.
 pub const OPEN_MINUTES: i64 = 60;
-/// Time before a slot is due in which a run already counts for it, in minutes.
+/// Time before a slot by the hour is due in which a run already counts for it, in minutes.
 pub const EARLY_MINUTES: i64 = 10;
 
 /// One time on one day at which an item is due.
@@ -26,7 +37,7 @@ pub struct SlotRef {
     pub number: u8,
 }
 
-/// A slot with its times.
+/// A slot with its times. All of them are `None` if the hour at which it is due does not exist.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct Slot {
@@ -34,22 +45,57 @@ pub struct Slot {
     pub slot: SlotRef,
     /// When it is due: the wall clock's minute, from midnight of its day; 1440 or more for the next day.
     pub minute: u16,
-    /// When it is due and opens; `None` if that hour does not exist.
+    /// When it is due.
     pub due: Option<Stamp>,
-    /// When it closes; `None` if that hour does not exist.
+    /// From when on a run counts for it: when it is due, or at a set time when its part of the day begins.
+    pub opens: Option<Stamp>,
+    /// Until when a run counts for it.
     pub closes: Option<Stamp>,
+    /// Until when it is announced: [`OPEN_MINUTES`] after it is due, or when it closes if that is earlier.
+    pub announced_until: Option<Stamp>,
+    /// Whether it is due at a set time and owns a part of the day, not by the hour.
+    pub at_set_time: bool,
 }
 
 impl Slot {
     /// Whether a run that starts at `at` counts for it because it is open.
     pub fn open_at(&self, at: Stamp) -> bool {
-        matches!((self.due, self.closes), (Some(due), Some(closes)) if due.utc_ms <= at.utc_ms && at.utc_ms < closes.utc_ms)
+        within(self.opens, at, self.closes)
+    }
+
+    /// Whether it is due at `at` and may be announced.
+    pub fn announced_at(&self, at: Stamp) -> bool {
+        within(self.due, at, self.announced_until)
     }
 
     /// Whether a run that starts at `at` counts for it because it opens soon.
     pub fn soon_at(&self, at: Stamp) -> bool {
-        self.due.is_some_and(|due| at.utc_ms < due.utc_ms && due.utc_ms - at.utc_ms <= EARLY_MINUTES * 60_000)
+        let before = self.opens.map(|opens| opens.utc_ms - at.utc_ms);
+        !self.at_set_time && before.is_some_and(|before| 0 < before && before <= EARLY_MINUTES * 60_000)
     }
+
+    /// Whether a run that starts at `at` counts for it, and it is due within [`EARLY_MINUTES`]: Now then offers it.
+    pub fn due_soon_at(&self, at: Stamp) -> bool {
+        let before = self.due.map(|due| due.utc_ms - at.utc_ms);
+        let soon = before.is_some_and(|before| 0 < before && before <= EARLY_MINUTES * 60_000);
+        soon && (self.soon_at(at) || self.open_at(at))
+    }
+
+    /// Whether it is of the same day of the person's, which runs from 03:00 to 03:00, as `at`.
+    pub fn is_on_own_day_of(&self, at: Stamp) -> bool {
+        self.due.is_some_and(|due| own_day(due) == own_day(at))
+    }
+
+    /// Whether a run that starts at `at` is late for it: more than [`OPEN_MINUTES`] after it is due, by the wall clock of the place
+    /// of the run. A person who travels follows the clock there, and where the due time is worked out later the place may be another.
+    pub fn late_at(&self, at: Stamp) -> bool {
+        let due_ms = (days_since_1970(self.slot.day) * 24 * 60 + i64::from(self.minute)) * 60_000;
+        self.due.is_some() && at.utc_ms + i64::from(at.offset_s) * 1000 - due_ms > OPEN_MINUTES * 60_000
+    }
+}
+
+fn within(from: Option<Stamp>, at: Stamp, until: Option<Stamp>) -> bool {
+    matches!((from, until), (Some(from), Some(until)) if from.utc_ms <= at.utc_ms && at.utc_ms < until.utc_ms)
 }
 
 /// The slots of one item whose window opens on `day`; empty on a day without the item.
@@ -59,16 +105,24 @@ pub fn of_item(item: &Item, day: NaiveDate, zone: &Offsets) -> Vec<Slot> {
     }
     let minutes = item.schedule.pattern.minutes();
     let dues: Vec<Option<Stamp>> = minutes.iter().map(|minute| due_at(day, *minute, zone)).collect();
-    // A window that ends late at night may still be open when the next day's begins; a zone can skip a whole day.
-    let next_days = day.iter_days().skip(1).take(2).filter(|next| item.schedule.days.contains(next.weekday()));
-    let next_first = next_days.flat_map(|next| minutes.iter().filter_map(move |minute| due_at(next, *minute, zone))).next();
-    let next_due = |number: usize| dues[number + 1..].iter().flatten().next().or(next_first.as_ref());
+    let at_set_time = matches!(item.schedule.pattern, Pattern::At { .. });
+    let around = part::around(item, day, &minutes, zone);
     let slots = minutes.iter().enumerate().map(|(number, minute)| {
-        let closes = dues[number].map(|due| {
-            let latest = zone.stamp(due.utc_ms + OPEN_MINUTES * 60_000);
-            next_due(number).filter(|next| next.utc_ms < latest.utc_ms).copied().unwrap_or(latest)
-        });
-        Slot { slot: SlotRef { day, item: item.id, number: number as u8 }, minute: *minute, due: dues[number], closes }
+        let slot = SlotRef { day, item: item.id, number: number as u8 };
+        let Some(due) = dues[number] else {
+            return Slot { slot, minute: *minute, due: None, opens: None, closes: None, announced_until: None, at_set_time };
+        };
+        let part = if at_set_time { part::of_set_time(due, &around, zone) } else { part::of_hour(due, &around, zone) };
+        let latest = zone.stamp(due.utc_ms + OPEN_MINUTES * 60_000);
+        Slot {
+            slot,
+            minute: *minute,
+            due: Some(due),
+            opens: Some(part.opens),
+            closes: Some(part.closes),
+            announced_until: Some(latest.min(part.closes)),
+            at_set_time,
+        }
     });
     slots.collect()
 }
@@ -93,18 +147,10 @@ pub fn of_day(plan: &Plan, day: NaiveDate, zone: &Offsets, taken: Stamp) -> Vec<
     slots
 }
 
-/// The slot for which a run of `item` that starts at `at` counts: the open one, otherwise the next from ten minutes before it is
-/// due; `None` for an extra run.
-pub fn counts_for(plan: &Plan, item: ItemId, at: Stamp, zone: &Offsets, taken: Stamp) -> Option<SlotRef> {
-    let days = [at.date().pred_opt(), Some(at.date()), at.date().succ_opt()];
-    let near: Vec<Slot> = days
-        .into_iter()
-        .flatten()
-        .flat_map(|day| of_day(plan, day, zone, taken))
-        .filter(|slot| slot.slot.item == item)
-        .collect();
-    let open = near.iter().find(|slot| slot.open_at(at));
-    open.or_else(|| near.iter().find(|slot| slot.soon_at(at))).map(|slot| slot.slot)
+/// The slots of `item` for which a run that starts at `at` could count, by due time.
+pub fn near(plan: &Plan, item: ItemId, at: Stamp, zone: &Offsets, taken: Stamp) -> Vec<Slot> {
+    let days = (-2..=1).filter_map(|days| at.date().checked_add_signed(chrono::Duration::days(days)));
+    days.flat_map(|day| of_day(plan, day, zone, taken)).filter(|slot| slot.slot.item == item).collect()
 }
 
 #[cfg(test)]

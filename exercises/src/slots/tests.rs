@@ -71,38 +71,32 @@ fn the_first_day_has_slots_after_the_card_was_taken_and_the_review_day_is_the_la
 }
 
 #[test]
-fn the_slot_for_which_a_run_counts() {
-    let plan = with(Pattern::At { times: vec![540, 720] });
-    let number = |minute| counts_for(&plan, HOLD, at(1, minute), &utc(), at(0, 0)).map(|slot| slot.number);
-    for (minute, expected) in [
-        (529, None),
-        (530, Some(0)),
-        (540, Some(0)),
-        (599, Some(0)),
-        (600, None),
-        (709, None),
-        (710, Some(1)),
-        (779, Some(1)),
-        (780, None),
-    ] {
-        assert_eq!(number(minute), expected, "{minute}");
-    }
-    let hourly = every(60, 540, 660);
-    let named = counts_for(&hourly, HOLD, at(1, 595), &utc(), at(0, 0)).map(|slot| slot.number);
-    assert_eq!(named, Some(0), "the open slot takes precedence over the coming one");
+fn at_set_times_each_slot_owns_the_nearest_part_of_the_day() {
+    let part = |plan: &Plan, number: usize| {
+        let slot = of_item(&plan.prescription.items[0], start(), &utc())[number];
+        assert!(slot.at_set_time);
+        let minutes = |stamp: Option<Stamp>| stamp.expect("it exists").seconds_since(at(0, 0)) / 60;
+        (minutes(slot.opens), minutes(slot.closes), minutes(slot.announced_until))
+    };
+    let set = |times: &[u16]| with(Pattern::At { times: times.to_vec() });
+    let night = 24 * 60 + 180;
+    assert_eq!(part(&set(&[18 * 60]), 0), (180, night, 19 * 60), "alone it owns the day");
+    let two = set(&[8 * 60, 20 * 60]);
+    assert_eq!(part(&two, 0), (180, 14 * 60, 9 * 60));
+    assert_eq!(part(&two, 1), (14 * 60, night, 21 * 60));
+    let close = set(&[8 * 60, 8 * 60 + 30]);
+    assert_eq!(part(&close, 0), (180, 8 * 60 + 15, 8 * 60 + 15), "announced no longer than it is open");
+    let small_hours = set(&[60, 22 * 60]);
+    assert_eq!(part(&small_hours, 0), (23 * 60 + 30 - 1440, 180, 120), "one o'clock belongs to the evening before");
+    assert_eq!(part(&small_hours, 1), (180, 23 * 60 + 30, 23 * 60));
 }
 
 #[test]
-fn a_window_over_midnight_belongs_to_the_day_on_which_it_opened() {
-    let plan = every(60, 23 * 60, 60);
-    let named = counts_for(&plan, HOLD, at(2, 30), &utc(), at(0, 0)).expect("open");
-    assert_eq!((named.day, named.number), (start() + Duration::days(1), 1));
-    let early = counts_for(&with(Pattern::At { times: vec![5] }), HOLD, at(1, 1435), &utc(), at(0, 0)).expect("soon");
-    assert_eq!(early.day, start() + Duration::days(2));
-}
-
-#[test]
-fn another_items_slot_is_not_filled() {
-    assert_eq!(counts_for(&plan(), REPS, at(1, 545), &utc(), at(0, 0)), None);
-    assert_eq!(counts_for(&plan(), crate::id::ItemId(99), at(1, 545), &utc(), at(0, 0)), None);
+fn late_is_more_than_an_hour_after_it_was_due() {
+    let slot = of_item(&with(Pattern::At { times: vec![1080] }).prescription.items[0], start(), &utc())[0];
+    let late = |minute| slot.late_at(at(0, minute));
+    assert_eq!([600, 1080, 1140, 1141].map(late), [false, false, false, true]);
+    // Five hours behind the place in which the due time was worked out, it is 18:05, or 19:05.
+    let there = |minute: i64| slot.late_at(Stamp { offset_s: -5 * 3600, ..at(0, minute + 5 * 60) });
+    assert_eq!([1085, 1145].map(there), [false, true]);
 }

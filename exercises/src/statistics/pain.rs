@@ -3,8 +3,8 @@
 //! Better: down by 2 points or more and by 30 % of the baseline or more. Worse: up by 2 points or more. About 2 points or 30 %
 //! marked an important decrease in 2724 people, and the share was more consistent over baselines (Farrar 2001, Pain 94:149-158,
 //! 10.1016/s0304-3959(01)00349-9); requiring both, and the mirrored rule for worse, is our design. Base and now are each the median
-//! of at least 3 ratings, because a single rating can lie within measurement error. With a baseline below 2 a decrease of 2 points
-//! is impossible, so there is no verdict.
+//! of at least 3 ratings, because a single rating can lie within measurement error. With a baseline below 2 nothing can be better by
+//! 2 points; it can still get worse.
 
 use super::median::median;
 
@@ -26,8 +26,8 @@ pub enum PainVerdict {
     NoClearChange,
     /// Up by an important amount.
     Worse,
-    /// No verdict: the baseline is below [`PAIN_MIN_POINTS`].
-    BaselineTooLow,
+    /// No verdict: the last rating is too long ago to speak of now.
+    NotKnownLately,
     /// No verdict: fewer than [`PAIN_MIN_RATINGS`] ratings at one end.
     TooFewRatings,
 }
@@ -60,9 +60,7 @@ fn call(base: f64, now: f64) -> PainVerdict {
     let down = base - now;
     // Multiplied by 100, so that 30 % of 10 is exactly 3.
     let share_reached = 100.0 * down >= PAIN_MIN_SHARE_PERCENT * base;
-    if base < PAIN_MIN_POINTS {
-        PainVerdict::BaselineTooLow
-    } else if down >= PAIN_MIN_POINTS && share_reached {
+    if down >= PAIN_MIN_POINTS && share_reached && base >= PAIN_MIN_POINTS {
         PainVerdict::Better
     } else if -down >= PAIN_MIN_POINTS {
         PainVerdict::Worse
@@ -101,9 +99,9 @@ mod tests {
     }
 
     #[test]
-    fn a_low_baseline_gives_no_verdict() {
-        check(1, 0, PainVerdict::BaselineTooLow);
-        check(1, 5, PainVerdict::BaselineTooLow);
+    fn from_a_low_baseline_it_can_only_get_worse() {
+        check(1, 0, PainVerdict::NoClearChange);
+        check(1, 5, PainVerdict::Worse);
     }
 
     #[test]

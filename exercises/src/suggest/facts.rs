@@ -1,145 +1,213 @@
-//! The facts on which a suggestion is based, gathered from the summaries of all devices.
-//!
-//! Only what was done and answered since the card in force was taken counts. The day on which a later card was taken is left
-//! out, because a summary does not say what happened before the card was taken and what after. Alarms count whenever they
-//! were raised, until a card clears them.
+//! What is known about one item, in the days that are looked at.
 
-use super::gate_open;
+use super::changed::last_change;
+use super::gate::gate_open;
 use super::in_use::{in_use, same};
-use super::rising::{Rise, rise};
-use super::sessions::{Session, SessionAnswers, sessions};
-use crate::adherence::SlotOn;
-use crate::alarm::{self, Trouble};
-use crate::catalogue::{Catalogue, Exercise, Eyes, Surface};
-use crate::change::seconds;
-use crate::id::{EntryRef, ItemId, LogId};
+use super::sessions::{Session, sessions};
+use crate::adherence::{LATELY_DAYS, SlotOn};
+use crate::alarm::Trouble;
+use crate::catalogue::{Catalogue, Exercise, ExerciseId, Eyes, RungId, Surface};
+use crate::change::{DuringSeries, Flare, PainSeries, flares, seconds};
+use crate::id::{AlarmId, ItemId};
 use crate::plan::{AgeBand, BodySide, Item, Plan};
+use crate::score::Score;
+use crate::statistics::PainVerdict;
+use crate::summary::RunOn;
 use crate::summary::union::United;
-use crate::summary::{PainOn, RunOn, SettledOn};
+use crate::suspension::{self, NEAR_FALLS_DAYS, Suspends};
 use crate::time::DayNumber;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
-/// Everything that the rules look at for one item.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Facts<'a> {
-    /// The item as the card prescribes it.
+/// What the review knows of a whole plan.
+#[derive(Debug, Clone, Copy)]
+pub struct PlanFacts<'a> {
+    /// The newest revision.
+    pub plan: &'a Plan,
+    /// All revisions, by number.
+    pub revisions: &'a BTreeMap<u16, Plan>,
+    /// The exercises.
+    pub catalogue: &'a Catalogue,
+    /// What all devices recorded.
+    pub united: &'a United<'a>,
+    /// The slots of all devices combined.
+    pub slots: &'a [SlotOn],
+    /// What alarms suspend that no card has cleared.
+    pub in_force: &'a [(AlarmId, Suspends)],
+    /// The pain of each complaint.
+    pub pain: &'a [PainSeries],
+    /// The pain while doing each item.
+    pub during: &'a [DuringSeries],
+    /// The exercises and levels of which a series of stance times falls.
+    pub falling: &'a [(ExerciseId, Option<RungId>)],
+}
+
+/// What the rules look at. "Lately" are the last fourteen days, but nothing before the item, its level or its dose last changed.
+#[derive(Debug, Clone)]
+pub struct ItemFacts<'a> {
+    /// The item as the card has it.
     pub planned: &'a Item,
-    /// The item with the rung and dose in use.
+    /// The item with the level and dose in use.
     pub item: Item,
-    /// The item's exercise; `None` if the catalogue does not have it.
+    /// Its exercise; `None` if the catalogue does not have it.
     pub exercise: Option<&'a Exercise>,
     /// The patient's age band.
     pub age: Option<AgeBand>,
-    /// The last day that a summary covers.
-    pub today: DayNumber,
-    /// An uncleared alarm that pauses the item.
-    pub alarm: Option<(EntryRef, Trouble)>,
-    /// Any uncleared alarm, whatever it pauses.
-    pub any_alarm: Option<(EntryRef, Trouble)>,
-    /// Whether the plan has a complaint. Only then is pain asked about.
-    pub asks_pain: bool,
-    /// The sessions at the rung and dose in use, oldest first, at most one for each day.
-    pub sessions: Vec<Session>,
-    /// The first day at the rung and dose in use; `None` if there was no other before.
-    pub last_step: Option<DayNumber>,
-    /// The rise of pain, if pain of the complaint that the item is for rose for two weeks.
-    pub rise: Option<Rise>,
-    /// Whether the stance times needed for softer surfaces and closed eyes have been reached.
+    /// Whether the stance times needed for softer surfaces have been reached.
     pub gate_open: bool,
+    /// The last day that summaries cover.
+    pub until: DayNumber,
+    /// The day since which it is done as it is now.
+    pub changed: DayNumber,
+    /// The alarm that suspends it.
+    pub alarm: Option<(AlarmId, Trouble)>,
+    /// The last near fall in it, or alarm that suspended it as it was raised, cleared or not, with its day.
+    pub last_alarm: Option<(Trouble, DayNumber)>,
+    /// The day of the last near fall in it, in the last fourteen days, that no card has cleared.
+    pub near_fall: Option<DayNumber>,
+    /// The owed slots lately.
+    pub slots: Vec<SlotOn>,
+    /// The sessions lately, oldest first.
+    pub sessions: Vec<Session>,
+    /// Ratings while doing it lately, one a day, oldest first.
+    pub during: Vec<(DayNumber, Score)>,
+    /// Lately unsettled mornings that are counted against it.
+    pub unsettled: Vec<DayNumber>,
+    /// Lately unsettled mornings of which it is not known what they are to be counted against.
+    pub unsettled_unknown: Vec<DayNumber>,
+    /// Whether the pain of its complaint has become worse.
+    pub pain_worse: bool,
+    /// Flares of its complaint's mornings and of the ratings while doing it.
+    pub flares: Vec<Flare>,
+    /// Whether a series of its stance times falls.
+    pub falling: bool,
+    /// Whether pain is asked about after it.
+    pub asks_pain: bool,
 }
 
-/// What each device recorded since it took the card in force.
-pub(super) struct Since<'a> {
-    united: &'a United<'a>,
-    /// The first day that counts, for each device that took the card.
-    first: BTreeMap<LogId, DayNumber>,
-}
-
-impl<'a> Since<'a> {
-    pub(super) fn taking(plan: &Plan, united: &'a United<'a>) -> Since<'a> {
-        let first = united.logs.iter().filter_map(|(log, of_log)| {
-            let place = of_log.taken.iter().position(|taken| taken.revision == plan.header.revision)?;
-            Some((*log, of_log.taken[place].day.plus(u16::from(place > 0))))
-        });
-        Since { united, first: first.collect() }
-    }
-
-    fn counts(&self, log: LogId, day: DayNumber) -> bool {
-        self.first.get(&log).is_some_and(|first| day >= *first)
-    }
-
-    fn pain(&self) -> Vec<PainOn> {
-        let since = self.united.pain.iter().filter(|(entry, rating)| self.counts(entry.log, rating.day));
-        since.map(|(_, rating)| *rating).collect()
-    }
-
-    fn settled(&self) -> Vec<SettledOn> {
-        let since = self.united.settled.iter().filter(|(entry, answer)| self.counts(entry.log, answer.day));
-        since.map(|(_, answer)| *answer).collect()
-    }
-
-    /// The item's runs on all devices by day; those of one day in the order of each log.
-    fn runs(&self, item: ItemId) -> Vec<&'a RunOn> {
-        let of_item = self.united.runs.iter().filter(|((log, _), run)| run.item == item && self.counts(*log, run.day));
-        in_order(of_item.map(|(_, run)| *run))
+pub(super) fn gather<'a>(known: &PlanFacts<'a>, planned: &'a Item) -> ItemFacts<'a> {
+    let runs = in_order(known.united.runs.values().copied().filter(|run| run.item == planned.id));
+    // After a near fall the device has eased the item, whether or not the person may step.
+    let near_fall = near_fall(known, planned.id);
+    let stepping = Item { may_step: planned.may_step || near_fall.is_some(), ..planned.clone() };
+    let used = in_use(&stepping, known.catalogue.get(&planned.exercise), runs.last().copied());
+    let item = Item { may_step: planned.may_step, ..used };
+    let until = known.united.covered.last().copied().unwrap_or_default();
+    let changed = last_change(known.united, known.revisions, planned, &item);
+    let since = until.minus(LATELY_DAYS - 1).unwrap_or_default().max(changed);
+    let lately = |day: &DayNumber| (since..=until).contains(day);
+    let pain = known.pain.iter().find(|series| Some(series.complaint) == planned.serves);
+    let during = known.during.iter().find(|series| series.item == planned.id);
+    let rated: Vec<(DayNumber, Score)> = during.map(|series| series.points.clone()).unwrap_or_default();
+    let (unsettled, unsettled_unknown) = against(known, planned, pain, &lately);
+    ItemFacts {
+        planned,
+        exercise: known.catalogue.get(&item.exercise),
+        age: known.plan.prescription.age,
+        gate_open: gate_open(item.side, &firm_open(known, &item), &known.plan.dated_baselines()),
+        until,
+        changed,
+        alarm: suspending(known, planned),
+        last_alarm: last_alarm(known, planned),
+        // Also from before the last change: with the near fall the device itself has made it easier.
+        near_fall: near_fall.filter(|day| until.days_since(*day) < LATELY_DAYS),
+        slots: known
+            .slots
+            .iter()
+            .filter(|slot| slot.item == planned.id && slot.is_owed() && lately(&slot.day))
+            .copied()
+            .collect(),
+        sessions: sessions(runs.iter().copied().filter(|run| same(&item, run) && lately(&run.day))),
+        flares: flares(&[pain.map(|series| series.points.as_slice()).unwrap_or_default(), &rated]),
+        during: rated.into_iter().filter(|(day, _)| lately(day)).collect(),
+        unsettled,
+        unsettled_unknown,
+        pain_worse: pain.is_some_and(|series| series.change.verdict == PainVerdict::Worse),
+        falling: known.falling.iter().any(|(exercise, rung)| (exercise, rung) == (&item.exercise, &item.rung)),
+        asks_pain: item.dose.kind().rules().asks_pain(),
+        item,
     }
 }
 
 fn in_order<'a>(runs: impl Iterator<Item = &'a RunOn>) -> Vec<&'a RunOn> {
     let mut runs: Vec<&RunOn> = runs.collect();
-    runs.sort_by_key(|run| run.day);
+    // Runs of two devices on one day are in the order of their hours.
+    runs.sort_by_key(|run| (run.day, run.hour, run.run));
     runs
 }
 
-pub(super) fn gather<'a>(
-    plan: &Plan,
-    catalogue: &'a Catalogue,
-    since: &Since<'_>,
-    slots: &[SlotOn],
-    planned: &'a Item,
-) -> Facts<'a> {
-    let runs = since.runs(planned.id);
-    let item = in_use(planned, catalogue.get(&planned.exercise), runs.last().copied());
-    let at_it: Vec<&RunOn> = runs.iter().copied().filter(|run| same(&item, run)).collect();
-    let of_item = slots.iter().filter(|slot| slot.item == planned.id);
-    let (pain, settled) = (since.pain(), since.settled());
-    let today = since.united.covered.last().copied().unwrap_or_default();
-    let uncleared = || since.united.alarms.iter().filter(|(entry, _)| !plan.prescription.cleared.contains(entry));
-    let reaches = |trouble, during| alarm::reaches(trouble, during, planned, plan, catalogue);
-    let last_step = last_step(since.united, &item);
-    Facts {
-        planned,
-        exercise: catalogue.get(&item.exercise),
-        age: plan.prescription.age,
-        today,
-        alarm: uncleared().find(|(_, alarm)| reaches(alarm.trouble, alarm.item)).map(|(entry, a)| (*entry, a.trouble)),
-        any_alarm: uncleared().map(|(entry, alarm)| (*entry, alarm.trouble)).next(),
-        asks_pain: !plan.prescription.complaints.is_empty(),
-        sessions: sessions(&item, &at_it, of_item, SessionAnswers { pain: &pain, settled: &settled }),
-        last_step,
-        rise: item.serves.and_then(|served| {
-            let from = last_step.unwrap_or_default();
-            let of_it = pain.iter().filter(|rating| rating.complaint == served && rating.day >= from);
-            rise(&crate::summary::pain_points(of_it), today)
-        }),
-        gate_open: gate_open(item.side, &firm_open(since.united, plan, &item), &plan.dated_baselines()),
-        item,
+/// The gravest alarm that suspends the item.
+fn suspending(known: &PlanFacts<'_>, planned: &Item) -> Option<(AlarmId, Trouble)> {
+    let reaching = known.in_force.iter().filter(|(_, suspends)| suspends.reaches(planned, known.plan, known.catalogue));
+    let named = reaching.filter_map(|(id, _)| Some((*id, known.united.alarms.get(id)?.1.trouble)));
+    named.min_by_key(|(_, trouble)| trouble.rank())
+}
+
+/// The last near fall in the item, or alarm that suspended it as it was raised, whether or not a card has cleared it.
+fn last_alarm(known: &PlanFacts<'_>, planned: &Item) -> Option<(Trouble, DayNumber)> {
+    let all = || known.united.alarms.iter().map(|(id, (_, alarm))| (id, alarm));
+    let again = |id: &AlarmId, day: DayNumber| {
+        all().any(|(other, alarm)| {
+            other != id
+                && alarm.trouble == Trouble::NearlyFell
+                && alarm.day <= day
+                && i64::from(day.days_since(alarm.day)) < NEAR_FALLS_DAYS
+        })
+    };
+    let reaching = all().filter(|(id, alarm)| {
+        let suspends = suspension::when_raised(alarm.trouble, alarm.item, again(id, alarm.day));
+        // A first near fall suspends nothing, and is no reason for more either. A rating above the limit speaks for itself.
+        (alarm.trouble, alarm.item) == (Trouble::NearlyFell, Some(planned.id))
+            || suspends.is_some_and(|suspends| suspends.reaches(planned, known.plan, known.catalogue))
+    });
+    reaching.map(|(_, alarm)| (alarm.trouble, alarm.day)).max_by_key(|(_, day)| *day)
+}
+
+/// The day of the last near fall in the item that the newest card does not clear.
+fn near_fall(known: &PlanFacts<'_>, item: ItemId) -> Option<DayNumber> {
+    let cleared = |id: &AlarmId, day: DayNumber| {
+        known.plan.prescription.cleared.iter().any(|cleared| cleared.clears(*id, Trouble::NearlyFell, day))
+    };
+    let all = known.united.alarms.iter().map(|(id, (_, alarm))| (id, alarm));
+    let open = all
+        .filter(|(id, alarm)| alarm.trouble == Trouble::NearlyFell && alarm.item == Some(item) && !cleared(id, alarm.day));
+    open.map(|(_, alarm)| alarm.day).max()
+}
+
+/// The unsettled mornings counted against the item, and those of which no rating says what they are to be counted against. Each is
+/// counted against the item of the complaint with the highest rating while doing it on the day before.
+fn against(
+    known: &PlanFacts<'_>,
+    planned: &Item,
+    pain: Option<&PainSeries>,
+    lately: &impl Fn(&DayNumber) -> bool,
+) -> (Vec<DayNumber>, Vec<DayNumber>) {
+    let Some(pain) = pain else { return (Vec::new(), Vec::new()) };
+    let serves = |series: &&DuringSeries| known.plan.item(series.item).is_some_and(|item| item.serves == planned.serves);
+    let alone = known.plan.prescription.items.iter().filter(|item| item.serves == planned.serves).count() == 1;
+    let rated = |series: &DuringSeries, day: DayNumber| {
+        series.points.iter().find(|(other, _)| *other == day).map(|(_, score)| *score)
+    };
+    let (mut own, mut unknown) = (Vec::new(), Vec::new());
+    for morning in pain.unsettled.iter().filter(|day| lately(day)) {
+        let Some(day_before) = morning.minus(1) else { continue };
+        let of_day = known.during.iter().filter(serves).filter_map(|series| Some((rated(series, day_before)?, series.item)));
+        let of_day: Vec<(Score, ItemId)> = of_day.collect();
+        match of_day.iter().map(|(score, _)| *score).max() {
+            Some(most) if of_day.contains(&(most, planned.id)) => own.push(*morning),
+            Some(_) => {}
+            None if alone => own.push(*morning),
+            None => unknown.push(*morning),
+        }
     }
+    (own, unknown)
 }
 
-/// The first day of the latest unbroken series of runs at the item's rung and dose; `None` if no other run came before it.
-fn last_step(united: &United<'_>, item: &Item) -> Option<DayNumber> {
-    let runs = in_order(united.runs.values().copied().filter(|run| run.item == item.id));
-    let other = runs.iter().rposition(|run| !same(item, run))?;
-    runs.get(other + 1).map(|run| run.day)
-}
-
-/// Trials of the same exercise with eyes open on the firm floor: day, leg, tenths of a second.
-fn firm_open(united: &United<'_>, plan: &Plan, item: &Item) -> Vec<(NaiveDate, BodySide, u32)> {
-    let date = |day: DayNumber| day.date(plan.header.start);
-    let same_exercise = |id: ItemId| plan.item(id).is_some_and(|other| other.exercise == item.exercise);
-    let runs = united.runs.values().filter(|run| same_exercise(run.item));
+/// Trials with eyes open on the firm floor, of the same exercise: day, leg, tenths of a second.
+fn firm_open(known: &PlanFacts<'_>, item: &Item) -> Vec<(NaiveDate, BodySide, u32)> {
+    let date = |day: DayNumber| day.date(known.plan.header.start);
+    let same_exercise = |id: ItemId| known.plan.item(id).is_some_and(|other| other.exercise == item.exercise);
+    let runs = known.united.runs.values().filter(|run| same_exercise(run.item));
     let found = runs.filter_map(|run| Some((run.day, run.stance.as_ref()?))).flat_map(|(day, stance)| {
         let counts = stance.surface == Surface::Firm && stance.eyes == Eyes::Open;
         let real = stance.trials.iter().filter(move |_| counts);

@@ -36,8 +36,20 @@ pub fn in_use_here(item: &Item, last: Option<&Run>) -> Item {
     used
 }
 
+/// `item` as a near fall makes it: so many levels easier, at most down to the easiest, without a step forward of the person's own
+/// until a card says otherwise.
+pub fn eased_by(item: &Item, levels: usize, exercise: Option<&Exercise>) -> Item {
+    let mut eased = Item { may_step: false, ..item.clone() };
+    for _ in 0..levels {
+        let easier = eased.rung.as_ref().and_then(|rung| exercise?.easier(rung));
+        let Some(easier) = easier.map(|rung| rung.id.clone()) else { break };
+        eased.rung = Some(easier);
+    }
+    eased
+}
+
 /// Whether `run` was prescribed at the rung and dose of `item`.
-pub(super) fn same(item: &Item, run: &RunOn) -> bool {
+pub(crate) fn same(item: &Item, run: &RunOn) -> bool {
     run.rung == item.rung && dose_of(item, run) == Some(item.dose)
 }
 

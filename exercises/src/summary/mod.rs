@@ -4,22 +4,23 @@
 //! are those of the schedule, which both sides know, and the hour in which a run began. How long after the reminder runs
 //! began is given as quartiles of each week; in a week with three runs or fewer these are the delays themselves.
 
-mod pain;
+mod mornings;
 mod reduce;
 pub mod union;
 
-use crate::alarm::Trouble;
+use crate::alarm::{Circumstance, Trouble};
 use crate::catalogue::{Eyes, RungId, Surface};
 use crate::history::Mark;
-use crate::id::{ActivityId, ComplaintId, ItemId, LogId, PlanId, RunId};
+use crate::id::{ActivityId, AlarmId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use crate::plan::Schedule;
 use crate::run::{RunEnd, SetUp, Share, Trial};
 use crate::score::Score;
 use crate::sway::{ReportedFigures, SourceKind};
 use crate::time::DayNumber;
 use std::collections::BTreeSet;
+use strum::VariantArray;
 
-pub(crate) use pain::pain_points;
+pub(crate) use mornings::morning_points;
 pub use reduce::{Period, Sealing, reduce};
 
 /// Length of the longest note that a person may add, in characters.
@@ -50,10 +51,14 @@ pub struct Summary {
     pub days: Vec<ItemDay>,
     /// The runs.
     pub runs: Vec<RunOn>,
-    /// Pain ratings.
-    pub pain: Vec<PainOn>,
-    /// Answers about the morning after.
+    /// Ratings of the pain in the morning.
+    pub mornings: Vec<MorningOn>,
+    /// Ratings of the pain while doing an item.
+    pub during: Vec<DuringOn>,
+    /// Answers to "settled by this morning?", which logs of version 1 have.
     pub settled: Vec<SettledOn>,
+    /// When the person said to be well again.
+    pub well_again: Vec<WellAgainOn>,
     /// Ratings of named activities.
     pub rated: Vec<RatedOn>,
     /// The alarms.
@@ -135,6 +140,8 @@ pub struct RunOn {
     pub hour: u8,
     /// Whether it was timed while it was done; otherwise it was written in afterwards.
     pub live: bool,
+    /// When it was done, compared with when it was due.
+    pub timing: RunTiming,
     /// How it ended.
     pub end: RunEnd,
     /// How much of the dose was done: milliseconds of holding, repetitions or trials.
@@ -143,6 +150,18 @@ pub struct RunOn {
     pub parts: Share,
     /// The trials, if it was a run of a balance exercise.
     pub stance: Option<StanceOn>,
+}
+
+/// When a run was done, compared with the slot that it counts for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, VariantArray)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum RunTiming {
+    /// Before it was due, or up to sixty minutes after it; also an extra run.
+    InTime,
+    /// More than sixty minutes after it was due.
+    Late,
+    /// On another day.
+    Moved,
 }
 
 /// The trials of a balance run, with the conditions under which they were done.
@@ -181,10 +200,10 @@ pub struct SwayOn {
     pub to_confirm: bool,
 }
 
-/// A pain rating.
+/// A rating of a complaint's pain in the morning.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-pub struct PainOn {
+pub struct MorningOn {
     /// The entry's number within the log.
     pub n: u32,
     /// The day.
@@ -193,8 +212,30 @@ pub struct PainOn {
     pub complaint: ComplaintId,
     /// 0 (none) to 10.
     pub score: Score,
-    /// The item after whose run pain was asked about; `None` for a rating that was not asked for after a run.
-    pub after: Option<ItemId>,
+}
+
+/// A rating of the pain while doing an item.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct DuringOn {
+    /// The entry's number within the log.
+    pub n: u32,
+    /// The day of the session.
+    pub day: DayNumber,
+    /// The item.
+    pub item: ItemId,
+    /// 0 (none) to 10.
+    pub score: Score,
+}
+
+/// "I am well again."
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct WellAgainOn {
+    /// The entry's number within the log.
+    pub n: u32,
+    /// The day.
+    pub day: DayNumber,
 }
 
 /// An answer to "settled by this morning?".
@@ -226,17 +267,21 @@ pub struct RatedOn {
 }
 
 /// An alarm.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 pub struct AlarmOn {
-    /// The entry's number within the log. Together with the log's id it identifies the alarm on the card that clears it.
+    /// The entry's number within the log.
     pub n: u32,
+    /// Its name, by which a card clears it.
+    pub id: AlarmId,
     /// The day.
     pub day: DayNumber,
     /// What was wrong.
     pub trouble: Trouble,
     /// The item during which it happened, if any.
     pub item: Option<ItemId>,
+    /// What was answered about it.
+    pub circumstances: BTreeSet<Circumstance>,
 }
 
 /// How long after the reminder runs began, in one week.

@@ -5,8 +5,10 @@
 //! log ids are random. An authentic summary is never refused for being old, because it may fill gaps. The order of arrival
 //! does not matter.
 
-use super::{AlarmOn, Corrections, ItemDay, PainOn, RatedOn, RunOn, SettledOn, Summary, TakenOn, WeekDelay};
-use crate::id::{EntryRef, ItemId, LogId, PlanId, RunId};
+use super::{
+    AlarmOn, Corrections, DuringOn, ItemDay, MorningOn, RatedOn, RunOn, SettledOn, Summary, TakenOn, WeekDelay, WellAgainOn,
+};
+use crate::id::{AlarmId, EntryRef, ItemId, LogId, PlanId, RunId};
 use crate::time::DayNumber;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -28,14 +30,18 @@ pub struct United<'a> {
     pub days: BTreeMap<ItemDayName, Vec<&'a ItemDay>>,
     /// The runs on each device.
     pub runs: BTreeMap<(LogId, RunId), &'a RunOn>,
-    /// Pain ratings.
-    pub pain: BTreeMap<EntryRef, PainOn>,
+    /// Ratings of the pain in the morning.
+    pub mornings: BTreeMap<EntryRef, MorningOn>,
+    /// Ratings of the pain while doing an item.
+    pub during: BTreeMap<EntryRef, DuringOn>,
+    /// When the person said to be well again.
+    pub well_again: BTreeMap<EntryRef, WellAgainOn>,
     /// Answers to "settled by this morning?".
     pub settled: BTreeMap<EntryRef, SettledOn>,
     /// Ratings of named activities.
     pub rated: BTreeMap<EntryRef, RatedOn>,
-    /// The alarms.
-    pub alarms: BTreeMap<EntryRef, AlarmOn>,
+    /// The alarms by name, with the log of the entry that raised each: a log that was restored repeats numbers, not names.
+    pub alarms: BTreeMap<AlarmId, (LogId, AlarmOn)>,
     /// How long after the reminder runs began, by device and week. Of two summaries the one with more runs in that week
     /// counts; with the same number, the newer.
     pub delays: BTreeMap<(LogId, u16), WeekDelay>,
@@ -74,11 +80,13 @@ pub fn unite<'a>(summaries: impl IntoIterator<Item = &'a Summary>) -> Option<Uni
             summary.runs.iter().filter(stands).map(|run| ((summary.log, run.run), run)).collect()
         }),
         days: told(&all, |_, summary| by_item_day(summary)),
-        pain: told(&all, |place, summary| back.standing(place, summary, &summary.pain, |rating| rating.n)),
+        mornings: told(&all, |place, summary| back.standing(place, summary, &summary.mornings, |rating| rating.n)),
+        during: told(&all, |place, summary| back.standing(place, summary, &summary.during, |rating| rating.n)),
+        well_again: told(&all, |place, summary| back.standing(place, summary, &summary.well_again, |said| said.n)),
         settled: told(&all, |place, summary| back.standing(place, summary, &summary.settled, |answer| answer.n)),
         rated: told(&all, |place, summary| back.standing(place, summary, &summary.rated, |rating| rating.n)),
         alarms: told(&all, |_, summary| {
-            summary.alarms.iter().map(|alarm| (EntryRef { log: summary.log, n: alarm.n }, *alarm)).collect()
+            summary.alarms.iter().map(|alarm| (alarm.id, (summary.log, alarm.clone()))).collect()
         }),
         ..United::of(plan)
     };
@@ -140,7 +148,9 @@ impl<'a> United<'a> {
             seen: BTreeSet::new(),
             days: BTreeMap::new(),
             runs: BTreeMap::new(),
-            pain: BTreeMap::new(),
+            mornings: BTreeMap::new(),
+            during: BTreeMap::new(),
+            well_again: BTreeMap::new(),
             settled: BTreeMap::new(),
             rated: BTreeMap::new(),
             alarms: BTreeMap::new(),
@@ -178,10 +188,12 @@ impl<'a> United<'a> {
             seen: self.seen.contains(&day),
             slots: self.days.iter().filter(|((_, of, _), _)| *of == day).collect(),
             runs: self.runs.iter().filter(|(_, run)| run.day == day).map(|(name, run)| (name, *run)).collect(),
-            pain: self.pain.iter().filter(|(_, rating)| rating.day == day).collect(),
+            mornings: self.mornings.iter().filter(|(_, rating)| rating.day == day).collect(),
+            during: self.during.iter().filter(|(_, rating)| rating.day == day).collect(),
+            well_again: self.well_again.iter().filter(|(_, said)| said.day == day).collect(),
             settled: self.settled.iter().filter(|(_, answer)| answer.day == day).collect(),
             rated: self.rated.iter().filter(|(_, rating)| rating.day == day).collect(),
-            alarms: self.alarms.iter().filter(|(_, alarm)| alarm.day == day).collect(),
+            alarms: self.alarms.iter().filter(|(_, (_, alarm))| alarm.day == day).collect(),
         }
     }
 }
@@ -191,10 +203,12 @@ struct OnDay<'a> {
     seen: bool,
     slots: Vec<(&'a ItemDayName, &'a Vec<&'a ItemDay>)>,
     runs: Vec<(&'a (LogId, RunId), &'a RunOn)>,
-    pain: Vec<(&'a EntryRef, &'a PainOn)>,
+    mornings: Vec<(&'a EntryRef, &'a MorningOn)>,
+    during: Vec<(&'a EntryRef, &'a DuringOn)>,
+    well_again: Vec<(&'a EntryRef, &'a WellAgainOn)>,
     settled: Vec<(&'a EntryRef, &'a SettledOn)>,
     rated: Vec<(&'a EntryRef, &'a RatedOn)>,
-    alarms: Vec<(&'a EntryRef, &'a AlarmOn)>,
+    alarms: Vec<(&'a AlarmId, &'a (LogId, AlarmOn))>,
 }
 
 /// What an arriving summary adds to those already known.

@@ -24,11 +24,12 @@ impl Today {
 
     /// Whether it has the same content as `other`; its moment is shown to the minute.
     pub fn says_the_same(&self, other: &Today) -> bool {
-        let Today { now, head, item, string, items, questions, aftercare, alarms, try_first } = other;
+        let Today { now, head, item, string, items, questions, aftercare, alarms, clinics, try_first } = other;
         let minute = |stamp: &Stamp| (stamp.utc_ms.div_euclid(60_000), stamp.offset_s);
         minute(&self.now) == minute(now)
             && (&self.head, &self.item, &self.string, &self.items) == (head, item, string, items)
-            && (&self.questions, &self.aftercare, &self.alarms, &self.try_first) == (questions, aftercare, alarms, try_first)
+            && (&self.questions, &self.aftercare, &self.alarms, &self.clinics) == (questions, aftercare, alarms, clinics)
+            && self.try_first == *try_first
     }
 }
 
@@ -37,6 +38,7 @@ mod tests {
     use super::*;
     use crate::id::ItemId;
     use crate::slots::SlotRef;
+    use crate::today::{PauseEnd, TodayAlarm};
     use chrono::NaiveDate;
 
     /// 14:02:00 at UTC+1.
@@ -52,6 +54,7 @@ mod tests {
             questions: Vec::new(),
             aftercare: Vec::new(),
             alarms: Vec::new(),
+            clinics: Vec::new(),
             try_first: None,
         }
     }
@@ -93,7 +96,16 @@ mod tests {
         assert!(!at(0, Head::NoPlan).says_the_same(&at(1, Head::DayOff { chosen: false, next: None })));
         let elsewhere = Stamp { offset_s: 0, ..NOW };
         assert!(!at(0, Head::NoPlan).says_the_same(&Today { now: elsewhere, ..today(Head::NoPlan) }));
-        let alarm = Today { alarms: vec![crate::alarm::Trouble::ALL[0]], ..today(Head::NoPlan) };
+        let raised = TodayAlarm {
+            plan: crate::id::PlanId([0; 8]),
+            trouble: crate::alarm::Trouble::Fell,
+            item: None,
+            at: NOW,
+            circumstances: Default::default(),
+            suspends: None,
+            ends: PauseEnd::Card,
+        };
+        let alarm = Today { alarms: vec![raised], ..today(Head::NoPlan) };
         assert!(!at(0, Head::NoPlan).says_the_same(&alarm));
     }
 }

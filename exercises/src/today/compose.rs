@@ -1,14 +1,15 @@
 //! Composes the Now page.
 
 use super::progress::count;
-use super::{Followed, Head, Today, TodayItem, TodayKnot};
-use crate::alarm;
+use super::{Followed, Head, PauseEnd, Today, TodayAlarm, TodayClinic, TodayItem, TodayKnot, TryFirst};
+use crate::alarm::{Circumstance, Trouble};
 use crate::catalogue::{Catalogue, Sidedness};
 use crate::history::Mark;
 use crate::id::{ItemId, PlanId};
 use crate::plan::{Item, Side};
 use crate::questions;
 use crate::slots::Slot;
+use crate::suspension;
 use crate::time::{Offsets, Stamp};
 use chrono::NaiveDate;
 use std::borrow::Borrow;
@@ -23,7 +24,7 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
     let followed: Vec<&Followed> = followed.iter().map(Borrow::borrow).collect();
     let followed = followed.as_slice();
     let several = followed.iter().any(|one| one.plan.header.clinic != followed[0].plan.header.clinic);
-    let items: Vec<TodayItem> = followed.iter().flat_map(|one| items_of(one, catalogue, several)).collect();
+    let items: Vec<TodayItem> = followed.iter().flat_map(|one| items_of(one, catalogue, several, now)).collect();
     let mut string: Vec<(Slot, TodayKnot)> = followed.iter().flat_map(|one| knots(one, &items, now, zone)).collect();
     string.sort_by_key(|(slot, _)| (slot.minute, slot.slot.item));
     let (of, head) = match stopped(followed, &items, now) {
@@ -32,7 +33,7 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
             .map_or_else(|| (None, quiet(followed, &string, now, zone)), |(of, head)| (Some(of), head)),
     };
     let idle = matches!(head, Head::Next { .. } | Head::DoneForToday { .. } | Head::DayOff { chosen: false, .. });
-    let try_first = followed.iter().filter(|_| idle).find_map(|one| try_first(one, &items, now));
+    let try_first = followed.iter().filter(|_| idle).find_map(|one| try_first(one, &items, now, zone));
     let item = of.and_then(|(plan, id)| items.iter().find(|item| (item.plan, item.item.id) == (plan, id)).cloned());
     // While an alarm pauses everything, no questions are asked.
     let asks = !matches!(head, Head::Stopped(_));
@@ -43,37 +44,72 @@ pub fn compose<F: Borrow<Followed>>(followed: &[F], catalogue: &Catalogue, now: 
         item,
         items,
         string: string.into_iter().map(|(_, knot)| knot).collect(),
-        questions: in_force.flat_map(|one| questions::on_opening(&one.plan, &one.history, now)).collect(),
+        questions: in_force.flat_map(|one| questions::on_opening(&one.plan, &one.history, now, zone, one.taken)).collect(),
         aftercare: each_once(followed.iter().flat_map(|one| aftercare(one, now))),
-        alarms: followed.iter().copied().flat_map(alarms).collect(),
+        alarms: followed.iter().flat_map(|one| alarms(one, now)).collect(),
+        clinics: followed.iter().map(|one| clinic(one)).collect(),
         try_first,
     }
 }
 
-fn items_of(one: &Followed, catalogue: &Catalogue, several: bool) -> Vec<TodayItem> {
+fn items_of(one: &Followed, catalogue: &Catalogue, several: bool, now: Stamp) -> Vec<TodayItem> {
+    let suspended = one.history.suspended(&one.plan, now);
     let all = one.plan.prescription.items.iter().filter_map(|item| {
         let exercise = catalogue.get(&item.exercise)?.clone();
-        let paused = alarm::blocking(&one.history.alarms, item, &one.plan, catalogue).map(|alarm| alarm.trouble);
+        let paused = suspension::blocking(&suspended, item, &one.plan, catalogue).map(|alarm| alarm.trouble);
+        let hand_on_support = one.hand_on_support(item, &exercise);
         let sides = if item.side == Side::Both { Sidedness::EachSide } else { Sidedness::None };
         let takes_s = item.dose.total_s(sides);
         let clinic = several.then(|| one.plan.header.clinic.clone());
-        Some(TodayItem { plan: one.plan.header.id, clinic, item: item.clone(), exercise, paused, takes_s, step: None })
+        Some(TodayItem {
+            plan: one.plan.header.id,
+            clinic,
+            item: item.clone(),
+            exercise,
+            hand_on_support,
+            paused,
+            takes_s,
+            step: None,
+        })
     });
     all.collect()
 }
 
 /// The first exercise of a plan that is not paused, if nothing was done since its card was taken.
-fn try_first(one: &Followed, items: &[TodayItem], now: Stamp) -> Option<Of> {
+fn try_first(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Option<TryFirst> {
     let id = one.plan.header.id;
     let untouched = one.history.runs.values().all(|run| run.started.utc_ms < one.taken.utc_ms || !run.tried());
     let in_force = now.date() <= one.plan.prescription.review;
     let first = items.iter().find(|item| item.plan == id && item.paused.is_none())?;
-    (untouched && in_force).then_some((id, first.item.id))
+    let extra = one.history.slot_for(&one.plan, first.item.id, now, zone, one.taken).is_none();
+    (untouched && in_force).then_some(TryFirst { plan: id, item: first.item.id, extra })
 }
 
-fn alarms(one: &Followed) -> Vec<alarm::Trouble> {
-    let in_force = one.history.alarms.iter().filter(|alarm| !one.plan.prescription.cleared.contains(&alarm.entry));
-    in_force.map(|alarm| alarm.trouble).collect()
+fn alarms(one: &Followed, now: Stamp) -> Vec<TodayAlarm> {
+    let now_in_force = one.history.suspended(&one.plan, now);
+    let lasting = one.history.suspends_until_card(&one.plan);
+    let all = one.history.uncleared(&one.plan).map(|(place, alarm)| TodayAlarm {
+        plan: one.plan.header.id,
+        trouble: alarm.trouble,
+        item: alarm.item,
+        at: alarm.at,
+        circumstances: alarm.circumstances.clone(),
+        suspends: now_in_force.iter().find(|in_force| in_force.place == place).map(|in_force| in_force.suspends),
+        ends: match () {
+            () if alarm.trouble == Trouble::Unwell && !alarm.circumstances.contains(&Circumstance::SweatsOrWeightLoss) => {
+                PauseEnd::WhenWell
+            }
+            () if lasting.iter().any(|in_force| in_force.place == place) => PauseEnd::Card,
+            () => PauseEnd::Today,
+        },
+    });
+    all.collect()
+}
+
+fn clinic(one: &Followed) -> TodayClinic {
+    let header = &one.plan.header;
+    let visit = one.plan.prescription.review;
+    TodayClinic { plan: header.id, name: header.clinic.clone(), phone: header.phone.clone(), visit }
 }
 
 fn aftercare(one: &Followed, now: Stamp) -> Vec<crate::plan::Aftercare> {
@@ -113,7 +149,7 @@ fn knots(one: &Followed, items: &[TodayItem], now: Stamp, zone: &Offsets) -> Vec
 /// No plan, everything paused (shown with the gravest complaint), or over.
 fn stopped(followed: &[&Followed], items: &[TodayItem], now: Stamp) -> Option<Head> {
     let Some(latest) = followed.iter().map(|one| one.plan.prescription.review).max() else { return Some(Head::NoPlan) };
-    let gravest = items.iter().filter_map(|item| item.paused).min();
+    let gravest = items.iter().filter_map(|item| item.paused).min_by_key(|trouble| trouble.rank());
     match gravest.filter(|_| items.iter().all(|item| item.paused.is_some())) {
         Some(trouble) => Some(Head::Stopped(trouble)),
         None => (now.date() > latest).then_some(Head::Over { review: latest }),
@@ -147,11 +183,16 @@ fn due(string: &[(Slot, TodayKnot)], now: Stamp) -> Option<(Of, Head)> {
         !knot.paused
             && (knot.mark == Mark::Due
                 || matches!(knot.mark, Mark::Partly(_)) && slot.open_at(now)
-                || slot.soon_at(now) && knot.mark == Mark::ToCome)
+                || slot.due_soon_at(now) && knot.mark == Mark::ToCome)
     };
     let candidates = string.iter().filter(|(slot, knot)| speaks(slot, knot));
     let (slot, knot) = candidates.min_by_key(|(slot, knot)| {
-        (matches!(knot.mark, Mark::Partly(_)), knot.put_off.is_some(), slot.due.map(|due| due.utc_ms))
+        (
+            matches!(knot.mark, Mark::Partly(_)),
+            knot.put_off.is_some(),
+            !slot.announced_at(now),
+            slot.due.map(|due| due.utc_ms),
+        )
     })?;
     let head = Head::Due { slot: slot.slot, due: slot.due?, closes: slot.closes?, put_off: knot.put_off };
     Some(((knot.plan, slot.slot.item), head))

@@ -4,16 +4,18 @@ mod boundary;
 mod compose;
 mod progress;
 
-use crate::alarm::Trouble;
+use crate::alarm::{Circumstance, Trouble};
 use crate::catalogue::Exercise;
 use crate::history::{History, Mark};
 use crate::id::{ItemId, PlanId};
 use crate::plan::{Aftercare, Item, Plan};
 use crate::questions::Question;
-use crate::slots::{self, Slot, SlotRef};
+use crate::slots::{self, Slot, SlotRef, own_day};
 use crate::suggest::Suggestion;
+use crate::suspension::{self, NEAR_FALLS_DAYS, Suspends};
 use crate::time::{Offsets, Stamp};
 use chrono::NaiveDate;
+use std::collections::BTreeSet;
 
 pub use compose::compose;
 
@@ -31,6 +33,12 @@ pub struct Followed {
 }
 
 impl Followed {
+    /// Whether a near fall at the easiest level asks for a hand on the support until the next card.
+    pub fn hand_on_support(&self, item: &Item, exercise: &Exercise) -> bool {
+        let easiest = item.rung.as_ref().is_none_or(|rung| exercise.easier(rung).is_none());
+        easiest && self.history.eased(&self.plan, item.id) > 0
+    }
+
     /// All slots whose windows open on `day`, by due time, as [`slots::of_day`] has them: with the schedules that apply on that day.
     pub fn slots_on(&self, day: NaiveDate, zone: &Offsets) -> Vec<Slot> {
         let later = self.ahead.as_ref().filter(|(from, _)| day >= *from).map(|(_, plan)| plan);
@@ -56,10 +64,89 @@ pub struct Today {
     pub questions: Vec<Question>,
     /// The clinician's instructions, within two days after the visit.
     pub aftercare: Vec<Aftercare>,
-    /// The alarms in force.
-    pub alarms: Vec<Trouble>,
-    /// While nothing was done since a card was taken, and nothing is due: the item to try, by its plan and its number there.
-    pub try_first: Option<(PlanId, ItemId)>,
+    /// The alarms that no card has cleared, oldest first.
+    pub alarms: Vec<TodayAlarm>,
+    /// The clinics, by plan.
+    pub clinics: Vec<TodayClinic>,
+    /// While nothing was done since a card was taken, and nothing is due: the item to try.
+    pub try_first: Option<TryFirst>,
+}
+
+impl Today {
+    /// What an alarm would suspend if it was raised now, so that a page can say so before.
+    pub fn would_suspend(&self, plan: PlanId, trouble: Trouble, item: Option<ItemId>) -> Option<Suspends> {
+        let again = self.alarms.iter().any(|alarm| {
+            (alarm.plan, alarm.trouble) == (plan, Trouble::NearlyFell)
+                && own_day(self.now) - own_day(alarm.at) < NEAR_FALLS_DAYS
+        });
+        suspension::when_raised(trouble, item, again)
+    }
+
+    /// The plans that a passing illness suspends until the person is well again.
+    pub fn ill(&self) -> Vec<PlanId> {
+        let mut plans: Vec<PlanId> =
+            self.alarms.iter().filter(|alarm| alarm.ends == PauseEnd::WhenWell).map(|alarm| alarm.plan).collect();
+        plans.dedup();
+        plans
+    }
+}
+
+/// The first exercise of a new card, to try it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct TryFirst {
+    /// The plan.
+    pub plan: PlanId,
+    /// The item.
+    pub item: ItemId,
+    /// Whether it would be an extra run; otherwise it counts for the slot that comes next.
+    pub extra: bool,
+}
+
+/// An alarm that no card has cleared.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct TodayAlarm {
+    /// The plan.
+    pub plan: PlanId,
+    /// What was wrong.
+    pub trouble: Trouble,
+    /// The item during which it happened, or that is meant.
+    pub item: Option<ItemId>,
+    /// When it was raised.
+    pub at: Stamp,
+    /// What was answered about it.
+    pub circumstances: BTreeSet<Circumstance>,
+    /// What it suspends now; `None` if nothing.
+    pub suspends: Option<Suspends>,
+    /// What ends that.
+    pub ends: PauseEnd,
+}
+
+/// What ends what an alarm suspends.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum PauseEnd {
+    /// A card that clears the alarm.
+    Card,
+    /// The end of the person's day.
+    Today,
+    /// The person, who says to be well again.
+    WhenWell,
+}
+
+/// The clinic that issued a plan.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub struct TodayClinic {
+    /// The plan.
+    pub plan: PlanId,
+    /// Its name.
+    pub name: String,
+    /// Its telephone number, if the card has one.
+    pub phone: Option<String>,
+    /// The day of the next visit.
+    pub visit: NaiveDate,
 }
 
 /// The top of the Now page.
@@ -123,6 +210,8 @@ pub struct TodayItem {
     pub item: Item,
     /// The exercise.
     pub exercise: Exercise,
+    /// Whether a near fall at the easiest level asks for a hand on the support until the next card.
+    pub hand_on_support: bool,
     /// The complaint that pauses it, if any.
     pub paused: Option<Trouble>,
     /// Approximate duration of a run, in seconds.

@@ -26,6 +26,12 @@ fn head(happened: &[(Stamp, LogEvent)], now: Stamp) -> Head {
     compose(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0)).head
 }
 
+/// The same of another plan, of which nothing is done.
+fn head_of(plan: &crate::plan::Plan, now: Stamp) -> Head {
+    let followed = Followed { plan: plan.clone(), ..followed(&[]) };
+    compose(&[followed], &catalogue(), now, &Offsets::fixed(0)).head
+}
+
 fn slot(day: i64, item: ItemId, number: u8) -> SlotRef {
     SlotRef { day: at(day, 0, 0).date(), item, number }
 }
@@ -62,8 +68,26 @@ fn a_skipped_slot_makes_room_for_the_next() {
 #[test]
 fn after_the_last_slot_the_day_is_over() {
     let over = Head::DoneForToday { done: 0, of: 5, next: Some(at(2, 9, 0)) };
-    assert_eq!(head(&[], at(1, 19, 0)), over);
     assert_eq!(head(&[skipped(1, BALANCE, 0), skipped(1, REPS, 0)], at(1, 18, 5)), over);
+}
+
+#[test]
+fn what_is_due_at_a_set_time_is_offered_until_the_persons_day_ends() {
+    let offered = Head::Due { slot: slot(1, BALANCE, 0), due: at(1, 18, 0), closes: at(2, 3, 0), put_off: None };
+    assert_eq!(head(&[], at(1, 19, 30)), offered);
+    assert_eq!(head(&[], at(2, 2, 59)), offered, "after midnight too");
+    assert_eq!(head(&[], at(2, 3, 0)), Head::Next { slot: slot(2, HOLD, 0), due: at(2, 9, 0) });
+}
+
+#[test]
+fn what_is_due_by_the_hour_comes_before_what_can_wait() {
+    let mut plan = plan();
+    plan.prescription.items[1].schedule.pattern = crate::plan::Pattern::At { times: vec![8 * 60] };
+    assert_eq!(
+        head_of(&plan, at(1, 8, 55)),
+        Head::Due { slot: slot(1, BALANCE, 0), due: at(1, 8, 0), closes: at(2, 3, 0), put_off: None }
+    );
+    assert!(matches!(head_of(&plan, at(1, 9, 5)), Head::Due { slot, .. } if slot.item == HOLD));
 }
 
 #[test]
@@ -84,23 +108,38 @@ fn after_the_review_the_plan_is_over() {
 
 #[test]
 fn when_everything_is_paused_the_gravest_alarm_is_shown() {
-    let pain = |minute, item| (at(1, 9, minute), LogEvent::Trouble { trouble: Trouble::TooMuchPain, item: Some(item) });
-    let heart = (at(1, 9, 9), LogEvent::Trouble { trouble: Trouble::HeartOrBreath, item: None });
+    let pain = |minute, item| {
+        (
+            at(1, 9, minute),
+            LogEvent::Trouble {
+                trouble: Trouble::TooMuchPain,
+                item: Some(item),
+                id: None,
+                circumstances: Default::default(),
+            },
+        )
+    };
+    let heart = (
+        at(1, 9, 9),
+        LogEvent::Trouble { trouble: Trouble::HeartOrBreath, item: None, id: None, circumstances: Default::default() },
+    );
     assert!(matches!(head(&[pain(1, HOLD)], at(1, 9, 10)), Head::Next { .. }), "the other exercises go on");
     assert_eq!(head(&[pain(1, HOLD), heart.clone()], at(1, 9, 10)), Head::Stopped(Trouble::HeartOrBreath));
-    let near_fall = (at(1, 9, 4), LogEvent::Trouble { trouble: Trouble::NearlyFell, item: None });
-    let each = [pain(1, HOLD), pain(2, REPS), near_fall];
-    assert_eq!(head(&each, at(1, 9, 10)), Head::Stopped(Trouble::NearlyFell), "one alarm for each exercise stops all too");
+    let each = [pain(1, HOLD), pain(2, REPS), pain(3, BALANCE)];
+    assert_eq!(head(&each, at(1, 9, 10)), Head::Stopped(Trouble::TooMuchPain), "one alarm for each exercise stops all too");
 }
 
 #[test]
 fn a_card_that_clears_the_alarm_opens_the_plan_again() {
-    let mut one = followed(&[(at(1, 9, 1), LogEvent::Trouble { trouble: Trouble::Nerve, item: None })]);
-    let Alarm { entry, .. } = one.history.alarms[0];
+    let mut one = followed(&[(
+        at(1, 9, 1),
+        LogEvent::Trouble { trouble: Trouble::Nerve, item: None, id: None, circumstances: Default::default() },
+    )]);
+    let Alarm { entry, .. } = one.history.alarms[0].clone();
     assert_eq!(entry, EntryRef { log: PHONE, n: 1 });
     let head = |one: &Followed| compose(std::slice::from_ref(one), &catalogue(), at(1, 9, 10), &Offsets::fixed(0)).head;
     assert_eq!(head(&one), Head::Stopped(Trouble::Nerve));
-    one.plan.prescription.cleared = vec![entry];
+    one.plan.prescription.cleared = vec![crate::alarm::ClearedAlarm::of_entry(entry)];
     assert!(matches!(head(&one), Head::Due { .. }));
 }
 
@@ -141,17 +180,19 @@ fn until_something_was_done_the_first_exercise_can_be_tried_while_nothing_is_due
     let page = |happened: &[(Stamp, LogEvent)], now| {
         compose(&[followed(happened)], &catalogue(), now, &Offsets::fixed(0)).try_first
     };
-    let first = Some((plan().header.id, HOLD));
+    let first = Some(TryFirst { plan: plan().header.id, item: HOLD, extra: true });
     assert_eq!(page(&[], at(0, 8, 10)), first, "the card was taken ten minutes ago");
-    assert_eq!(page(&[], at(0, 19, 0)), first, "the day's last slot is over");
+    assert_eq!(page(&[], at(0, 19, 0)), None, "the evening's one can still be done");
     assert_eq!(page(&[], at(0, 9, 10)), None, "one is due");
     let run = |started, held_ms| (started, LogEvent::Run(extra_hold(started, held_ms)));
     assert_eq!(page(&[run(at(0, 8, 5), 10_000)], at(0, 8, 10)), None, "it was tried");
     assert_eq!(page(&[run(at(0, 8, 5), 0)], at(0, 8, 10)), first, "it was given up before it began");
     assert_eq!(page(&[run(at(-3, 8, 5), 10_000)], at(0, 8, 10)), first, "tried before this card");
-    let pain = LogEvent::Trouble { trouble: Trouble::TooMuchPain, item: Some(HOLD) };
+    let pain =
+        LogEvent::Trouble { trouble: Trouble::TooMuchPain, item: Some(HOLD), id: None, circumstances: Default::default() };
     let next = plan().prescription.items.iter().map(|item| item.id).find(|id| *id != HOLD);
-    assert_eq!(page(&[(at(0, 8, 5), pain)], at(0, 8, 10)), next.map(|item| (plan().header.id, item)), "the first is paused");
+    let second = next.map(|item| TryFirst { plan: plan().header.id, item, extra: false });
+    assert_eq!(page(&[(at(0, 8, 5), pain)], at(0, 8, 10)), second, "the first is paused; this one counts for later today");
     let off = LogEvent::DaysOff { from: start(), until: start(), why: DayOffReason::Ill };
     assert_eq!(page(&[(at(0, 8, 5), off)], at(0, 8, 10)), None, "on a day off nobody is asked");
 }
@@ -159,8 +200,8 @@ fn until_something_was_done_the_first_exercise_can_be_tried_while_nothing_is_due
 #[test]
 fn times_agreed_for_a_later_day_are_those_of_that_day() {
     let mut one = followed(&[]);
+    one.plan.prescription.items.retain(|item| item.id == HOLD);
     let mut plan = one.plan.clone();
-    plan.prescription.items.retain(|item| item.id == HOLD);
     plan.prescription.items[0].schedule.pattern = crate::plan::Pattern::At { times: vec![8 * 60 + 30, 20 * 60] };
     one.ahead = Some((at(2, 0, 0).date(), plan));
     let minutes = |day| {
@@ -188,7 +229,10 @@ fn the_summary_counts_slots_done_and_says_whether_a_plan_is_followed() {
 
 #[test]
 fn while_all_is_stopped_nothing_is_asked() {
-    let heart = (at(7, 9, 5), LogEvent::Trouble { trouble: Trouble::HeartOrBreath, item: None });
+    let heart = (
+        at(7, 9, 5),
+        LogEvent::Trouble { trouble: Trouble::HeartOrBreath, item: None, id: None, circumstances: Default::default() },
+    );
     let questions = |happened: &[(Stamp, LogEvent)]| {
         compose(&[followed(happened)], &catalogue(), at(7, 9, 10), &Offsets::fixed(0)).questions
     };
@@ -228,4 +272,58 @@ fn with_two_clinics_each_item_names_its_clinic_and_equal_instructions_appear_onc
     let clinics: Vec<_> = page(&other).items.into_iter().filter_map(|item| item.clinic).collect();
     assert!(clinics.contains(&"Harbour Rooms".to_owned()) && clinics.contains(&plan().header.clinic), "{clinics:?}");
     assert_eq!(page(&other).aftercare, aftercare);
+}
+
+/// What the alarm that was raised last suspends until a card, by the rule for the log.
+fn suspended_by_the_last(one: &Followed) -> Option<suspension::Suspends> {
+    let last = one.history.alarms.len() - 1;
+    one.history.suspends_until_card(&one.plan).iter().find(|alarm| alarm.place == last).map(|alarm| alarm.suspends)
+}
+
+#[test]
+fn what_is_said_before_an_alarm_is_what_it_suspends_once_it_is_raised() {
+    let now = at(9, 10, 0);
+    let alarm = |at, trouble, item| {
+        let event = LogEvent::Trouble { trouble, item, id: None, circumstances: Default::default() };
+        (at, event)
+    };
+    let nearly = |at, item| alarm(at, Trouble::NearlyFell, item);
+    let before = [
+        ("nothing", vec![], false),
+        ("a near fall today", vec![nearly(at(9, 9, 0), Some(BALANCE))], true),
+        ("one six days ago", vec![nearly(at(3, 9, 0), Some(BALANCE))], true),
+        ("one six days ago outside a run", vec![nearly(at(3, 9, 0), None)], true),
+        ("one a week ago", vec![nearly(at(2, 9, 0), Some(BALANCE))], false),
+        ("one in the night a week ago", vec![nearly(at(3, 2, 59), Some(BALANCE))], false),
+        ("a fall", vec![alarm(at(8, 9, 0), Trouble::Fell, Some(BALANCE))], false),
+    ];
+    for (which, happened, counts) in before {
+        let page = compose(&[followed(&happened)], &catalogue(), now, &Offsets::fixed(0));
+        for (trouble, item) in
+            Trouble::ALL.into_iter().flat_map(|trouble| [None, Some(HOLD), Some(BALANCE)].map(|of| (trouble, of)))
+        {
+            let said = page.would_suspend(plan().header.id, trouble, item);
+            let raised = followed(&[happened.clone(), vec![alarm(now, trouble, item)]].concat());
+            assert_eq!(said, suspended_by_the_last(&raised), "{trouble:?} of {item:?} after {which}");
+        }
+        let near_fall = page.would_suspend(plan().header.id, Trouble::NearlyFell, Some(BALANCE));
+        assert_eq!(near_fall.is_some(), counts, "{which}");
+        assert_eq!(page.would_suspend(PlanId([9; 8]), Trouble::NearlyFell, Some(BALANCE)), None, "another plan's {which}");
+    }
+}
+
+#[test]
+fn a_near_fall_that_a_card_has_cleared_is_not_counted_with_the_next() {
+    let event = |item| LogEvent::Trouble { trouble: Trouble::NearlyFell, item, id: None, circumstances: Default::default() };
+    let mut one = followed(&[(at(8, 9, 0), event(Some(BALANCE)))]);
+    let would = |one: &Followed| {
+        let page = compose(std::slice::from_ref(one), &catalogue(), at(9, 10, 0), &Offsets::fixed(0));
+        page.would_suspend(one.plan.header.id, Trouble::NearlyFell, Some(BALANCE))
+    };
+    assert_eq!(would(&one), Some(suspension::Suspends::Standing));
+    one.plan.prescription.cleared = vec![crate::alarm::ClearedAlarm { id: one.history.alarms[0].id, seen: None }];
+    assert_eq!(would(&one), None);
+    let mut raised = followed(&[(at(8, 9, 0), event(Some(BALANCE))), (at(9, 10, 0), event(Some(BALANCE)))]);
+    raised.plan.prescription.cleared = one.plan.prescription.cleared;
+    assert_eq!(suspended_by_the_last(&raised), None);
 }

@@ -15,11 +15,20 @@ pub async fn clinic_start(
     args: Args<clinic::Start>,
 ) -> CommandResult<clinic::Start> {
     let state = session.with(|folder, moment| {
-        lock::start(folder, &args.name, args.passphrase)?;
+        lock::start(folder, &args.name, args.phone.as_deref(), args.passphrase)?;
         folder.app_state(moment)
     })?;
     window::fit_to_side(&app);
     Ok(state)
+}
+
+/// [`wire::clinic::SetPhone`].
+#[tauri::command]
+pub async fn clinic_phone(session: State<'_, Session>, args: Args<clinic::SetPhone>) -> CommandResult<clinic::SetPhone> {
+    session.with(|folder, moment| {
+        lock::set_phone(folder, &args.phone)?;
+        folder.app_state(moment)
+    })
 }
 
 /// [`wire::clinic::Unlock`].

@@ -27,7 +27,7 @@ pub async fn today(session: State<'_, Session>, _args: Args<patient::ShowToday>)
 /// [`wire::patient::ShowPlan`].
 #[tauri::command]
 pub async fn plan(session: State<'_, Session>, _args: Args<patient::ShowPlan>) -> CommandResult<patient::ShowPlan> {
-    session.with(|folder, _| plans::pages(folder))
+    session.with(|folder, moment| plans::pages(folder, moment))
 }
 
 /// [`wire::patient::Refit`].
@@ -94,6 +94,24 @@ pub async fn take_days_off(
 #[tauri::command]
 pub async fn answer(session: State<'_, Session>, args: Args<patient::GiveAnswer>) -> CommandResult<patient::GiveAnswer> {
     session.with(|folder, moment| answering::answer(folder, moment, &args))
+}
+
+/// [`wire::patient::TakeAnswerBack`].
+#[tauri::command]
+pub async fn take_answer_back(
+    session: State<'_, Session>,
+    args: Args<patient::TakeAnswerBack>,
+) -> CommandResult<patient::TakeAnswerBack> {
+    session.with(|folder, moment| answering::take_back(folder, moment, &args))
+}
+
+/// [`wire::patient::SayWellAgain`].
+#[tauri::command]
+pub async fn well_again(
+    session: State<'_, Session>,
+    args: Args<patient::SayWellAgain>,
+) -> CommandResult<patient::SayWellAgain> {
+    session.with(|folder, moment| answering::well_again(folder, moment, args.plan))
 }
 
 /// [`wire::patient::RaiseTrouble`].

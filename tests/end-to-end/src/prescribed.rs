@@ -15,6 +15,17 @@ impl Desktop {
     /// Issues the plan (the text of a plan file) at this moment, and lets the patient take its card.
     #[track_caller]
     pub fn prescribe(&self, plan: &str, at: &str) -> Prescribed {
+        self.prescribe_from(&["start", "--name", "Ropewalk Practice"], plan, at)
+    }
+
+    /// The same from a clinic with a telephone number.
+    #[track_caller]
+    pub fn prescribe_with_phone(&self, plan: &str, at: &str, phone: &str) -> Prescribed {
+        self.prescribe_from(&["start", "--name", "Ropewalk Practice", "--phone", phone], plan, at)
+    }
+
+    #[track_caller]
+    fn prescribe_from(&self, start: &[&str], plan: &str, at: &str) -> Prescribed {
         let path = |name: &str| self.path(name).to_string_lossy().into_owned();
         let write =
             |name: &str, text: &str| std::fs::write(self.path(name), text).expect("the desktop's folder is writable");
@@ -25,7 +36,7 @@ impl Desktop {
             clinic: clinic.map(str::to_owned).to_vec(),
             patient: ["--home", &path("patient"), "--at"].map(str::to_owned).to_vec(),
         };
-        made.clinic(&["start", "--name", "Ropewalk Practice"]);
+        made.clinic(start);
         made.clinic(&["add", "K17"]);
         made.clinic(&["issue", "K17", &path("plan.toml"), "--out", &path("card")]);
         made.patient(at, &["accept", &format!("{}/card.bin", path("card"))]);

@@ -136,20 +136,22 @@ seconds = 9.0
 /// When the cards of these plans were taken.
 pub const TAKEN: &str = "2027-03-01T08:30:00+01:00";
 /// The moment at which a change of the dose is offered.
-pub const STEP_DUE: &str = "2027-03-03T09:00:30+01:00";
+pub const STEP_DUE: &str = "2027-03-08T09:00:30+01:00";
 /// The evening of the last of four weeks.
 pub const FOUR_WEEKS_ON: &str = "2027-03-28T20:30:00+02:00";
 /// The time zone of all scenes.
 pub const ZONE: &str = "Europe/Vienna";
 
 impl Desktop {
-    /// Two days on which every hold was done: the rules propose a change.
+    /// A week in which every hold was done and hardly hurt: the rules propose a change.
     #[track_caller]
     pub fn with_a_step_ahead(&self) -> Prescribed {
         let made = self.prescribe(HOLD, TAKEN);
-        let hours = |day: u32| (9..=17).map(move |hour| (day, hour));
-        let held = hours(1).chain(hours(2)).map(|(day, hour)| held(day, hour, 2, 10)).collect::<String>();
-        self.record(&made, "2027-03-02T20:00:00+01:00", &held);
+        let day = |day: u32| {
+            let holds = (9..=17).map(|hour| held(day, hour, 2, 10)).collect::<String>();
+            format!("{holds}{{\"do\":\"hurt\",\"at\":\"2027-03-{day:02}T17:10:00+01:00\",\"item\":1,\"score\":1}}\n")
+        };
+        self.record(&made, "2027-03-07T20:00:00+01:00", &(1..=7).map(day).collect::<String>());
         made
     }
 

@@ -195,7 +195,7 @@ impl Story<'_> {
         self.stop(&window);
         self.begin_one(&window, BALANCE);
         window.press(say(Key::StartCount));
-        window.see(say(Key::TouchWhenDown));
+        window.see(say(Key::PressWhenDown));
         (self.at_part)(&window, Part::BalanceTrial);
         window.touch_anywhere();
         self.stop(&window);
@@ -234,7 +234,8 @@ impl Story<'_> {
         (self.at_part)(&window, Part::Review);
         window.press(say(Key::PlanNext));
         window.see(say(Key::BalanceAtHome));
-        self.fit_for_balance(&window, "21.5");
+        window.press(say(Key::AbsentStillTrue));
+        window.type_into(say(Key::LeftLeg), "21.5");
         window.see(say(Key::IssueReady));
         window.press(say(Key::IssueCard));
         window.see(say(Key::IssuedWarning));

@@ -16,7 +16,7 @@ fn open(desktop: &Desktop) -> Window {
     let window = desktop.open("patient").at(FOUR_WEEKS_ON).zone(ZONE).start();
     window.press("Record");
     window.press("Was something entered by mistake?");
-    window.see("Pain, upper back: 9 of 10");
+    window.see("Pain this morning, upper back: 9 of 10");
     window
 }
 
@@ -36,7 +36,7 @@ fn mistakes_are_corrected_and_nothing_is_erased() {
     let made = desktop.with_four_weeks();
     let before = log(&desktop);
     let window = open(&desktop);
-    put_right(&window, "Pain, upper back: 9 of 10", "2", "Now: 2 of 10.");
+    put_right(&window, "Pain this morning, upper back: 9 of 10", "2", "Now: 2 of 10.");
     put_right(&window, "Carry the shopping home: 5 of 10", "7", "Now: 7 of 10.");
     put_right(
         &window,
@@ -64,7 +64,7 @@ fn the_clinic_reads(desktop: &Desktop, made: &Prescribed) {
     let file = desktop.path("summary.age").to_string_lossy().into_owned();
     made.patient(FOUR_WEEKS_ON, &["summary", "--until", "2027-03-28", "--out", &file]);
     made.clinic(&["receive", &file]);
-    let review = made.clinic(&["review", "K17"]);
+    let review = made.clinic(&["review", "K17"]).split_whitespace().collect::<Vec<_>>().join(" ");
     for line in ["The patient corrected 7 entries", "raised by mistake", "felt fine, no need"] {
         assert!(review.contains(line), "{line:?} is missing in\n{review}");
     }
@@ -76,15 +76,15 @@ fn a_correction_is_undone_by_another() {
     let desktop = Desktop::new();
     desktop.with_four_weeks();
     let window = open(&desktop);
-    put_right(&window, "Pain, upper back: 9 of 10", "Delete: it was a mistake", "Deleted.");
-    window.press_part("Pain, upper back: 9 of 10");
+    put_right(&window, "Pain this morning, upper back: 9 of 10", "Delete: it was a mistake", "Deleted.");
+    window.press_part("Pain this morning, upper back: 9 of 10");
     window.see("Back to what I entered first");
     assert!(!window.can_press("Delete: it was a mistake"), "it is out");
     window.press("Back to what I entered first");
     window.see_no_more("Deleted.");
     // Choosing the original score is not a correction.
-    put_right(&window, "Pain, upper back: 9 of 10", "3", "Now: 3 of 10.");
-    window.press_part("Pain, upper back: 9 of 10");
+    put_right(&window, "Pain this morning, upper back: 9 of 10", "3", "Now: 3 of 10.");
+    window.press_part("Pain this morning, upper back: 9 of 10");
     window.press("9");
     window.see_no_more("Now: 3 of 10.");
     window.close();

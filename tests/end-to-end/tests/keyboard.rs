@@ -39,7 +39,7 @@ serves = 1
 "#;
 
 /// The entry of the answer after the hold.
-const SAID: &str = "Pain, upper back, after Sit tall, chin back: 7 of 10";
+const SAID: &str = "Pain while doing Sit tall, chin back: 4 of 10";
 
 /// Presses the element with these words with the key, and waits for what follows; the focus must not be lost on the way.
 #[track_caller]
@@ -116,9 +116,9 @@ fn hold(window: &Window) {
     press(window, "Resume", "Space", "Hold 1 of 1");
     window.see("1 of 1 hold completed.");
     window.focus_is_kept();
-    press(window, "Continue", "Enter", "Pain now: upper back");
+    press(window, "Continue", "Enter", "Pain while doing it: Sit tall, chin back");
     window.no_trap();
-    press(window, "7", "Enter", "done");
+    press(window, "4", "Enter", "done");
 }
 
 fn visit(window: &Window) {
@@ -193,17 +193,18 @@ fn a_balance_trial_is_begun_and_ended_with_a_key() {
     press(&window, "Start", "Enter", "Before you start");
     press(&window, "I have read this. Start", "Enter", "Start countdown");
     window.no_trap();
-    press(&window, "Start countdown", "Enter", "Touch anywhere when your foot comes down");
+    press(&window, "Start countdown", "Enter", "Press any key or touch the screen when your foot comes down");
     window.wait_for("return [...document.querySelectorAll('[role=timer]')].some((timer) => Number(timer.textContent.match(/\\d+/)) >= 2)");
     window.key("Space");
     window.see("Last attempt");
     window.focus_is_kept();
-    press(&window, "Start countdown", "Space", "Touch anywhere when your foot comes down");
+    press(&window, "Start countdown", "Space", "Press any key or touch the screen when your foot comes down");
     window.wait_for("return [...document.querySelectorAll('[role=timer]')].some((timer) => Number(timer.textContent.match(/\\d+/)) >= 2)");
     window.key("Enter");
     window.see("2 of 2 attempts done.");
     window.focus_is_kept();
-    press(&window, "Continue", "Enter", "Do one now");
+    press(&window, "Continue", "Enter", "Pain while doing it: Stand on one leg");
+    press(&window, "1", "Enter", "Do one now");
 }
 
 #[test]

@@ -127,6 +127,7 @@ fn balance_on_its_side_wherever_the_phone_is() {
             look(&window, &format!("balance-{name}-asked-again"), &["Yes", "No", "Not sure", "Something is wrong"]);
             window.press("Yes");
             window.see("After about how many seconds?");
+            window.set("After about how many seconds?", "5");
             look(&window, &format!("balance-{name}-asked-when"), &["Continue", "Back", "Something is wrong"]);
             window.press("Back");
             window.press("No");

@@ -84,7 +84,7 @@ fn a_trial_and_the_moment_after_its_end() {
     window.start_what_is_due();
     look(&window, "set-up");
     window.press("Start countdown");
-    window.see("Touch anywhere when your foot comes down");
+    window.see("Press any key or touch the screen when your foot comes down");
     look(&window, "trial");
     // Records every heading from now on, because the moment after a trial is too short to be looked for.
     window.ask(

@@ -109,7 +109,7 @@ fn back_and_escape_return_to_the_place_that_was_left() {
     window.see("For the visit");
     window.press("Now");
     window.press("Something is wrong");
-    window.press("Too much pain");
+    window.press("Too much pain, or a new pain");
     window.see("During which exercise?");
     window.key("Escape");
     window.see("What is wrong?");
@@ -227,6 +227,7 @@ fn without_a_sensor_no_phone_is_laid_down_and_the_first_days_record_says_once_th
     window.see("Last attempt");
     window.press("Stop");
     window.press("Continue");
+    window.press("I'd rather not answer");
     window.press("Record");
     window.see("Where no change is stated, there is not enough data yet.");
     assert!(!window.sees("Not enough data"), "once is enough: {}", window.text());

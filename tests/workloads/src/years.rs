@@ -130,11 +130,12 @@ fn revision(number: u16) -> Plan {
     let issued = day(i64::from(number - 1) * QUARTER);
     let complaint = |id, name: &str, side, pain| Complaint { id, name: name.into(), side, pain: Some(pain) };
     Plan {
-        header: Header { id: PLAN, revision: number, clinic: "Bridge Street".into(), start: day(0), issued },
+        header: Header { id: PLAN, revision: number, clinic: "Bridge Street".into(), phone: None, start: day(0), issued },
         prescription: Prescription {
             review: issued + Duration::days(QUARTER),
             age: Some(AgeBand::From40),
             absent: Risk::ALL.into_iter().collect(),
+            confirmed: None,
             items: items(),
             complaints: vec![
                 complaint(NECK, "neck", Side::Neither, Score::at_most_ten(6)),
@@ -221,8 +222,10 @@ impl Diary<'_> {
 
     fn morning(&mut self, number: i64) {
         let at = stamp(self.zone, number, 8 * 60 + 5);
-        if number % 3 == 0 {
-            self.write(at, LogEvent::Settled { complaint: ANKLE, settled: number % 21 != 0 });
+        let eased = |from: i64, every: i64| (from - number / every + number % 3).clamp(0, 10) as u8;
+        if number % 2 == 0 {
+            self.write(at, LogEvent::Morning { complaint: NECK, score: Score::at_most_ten(eased(6, 120)) });
+            self.write(at, LogEvent::Morning { complaint: ANKLE, score: Score::at_most_ten(eased(3, 240)) });
         }
         if number % 200 == 190 {
             self.write(at, LogEvent::DaysOff { from: day(number), until: day(number + 9), why: DayOffReason::Travelling });
@@ -231,17 +234,18 @@ impl Diary<'_> {
 
     fn evening(&mut self, number: i64) {
         let at = stamp(self.zone, number, 19 * 60);
-        let eased = |from: i64, every: i64| (from - number / every + number % 3).clamp(0, 10) as u8;
         if number % 2 == 0 {
-            self.write(at, LogEvent::Pain { complaint: NECK, score: Score::at_most_ten(eased(6, 120)), after: None });
-            self.write(
-                at,
-                LogEvent::Pain { complaint: ANKLE, score: Score::at_most_ten(eased(3, 240)), after: Some(RunId(self.runs)) },
-            );
+            self.write(at, LogEvent::During { item: ItemId(2), score: Score::at_most_ten((number % 3) as u8) });
         }
         if number % 7 == 6 {
             for id in [1, 2] {
-                self.write(at, LogEvent::Rated { activity: ActivityId(id), score: Score::at_most_ten(10 - eased(6, 130)) });
+                self.write(
+                    at,
+                    LogEvent::Rated {
+                        activity: ActivityId(id),
+                        score: Score::at_most_ten((4 + number / 130).min(10) as u8),
+                    },
+                );
             }
         }
     }

@@ -13,6 +13,7 @@ use crate::dist::{self, Files};
 /// The flag under which the view of each component has the same type, for development builds: the types of views do not nest then.
 /// A change of one screen is built in a fraction of the time, and without optimisation no view overflows the web view's stack.
 const ERASED_VIEWS: &str = "--cfg=erase_components";
+
 /// Builds the front end with cargo and returns the path of the wasm file.
 pub fn build(ui: &Path, profile: &str) -> Result<PathBuf, Box<dyn Error>> {
     let cargo = std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into());

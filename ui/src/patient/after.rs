@@ -4,6 +4,7 @@ use exercises::questions::Question;
 use leptos::prelude::*;
 use words::Key;
 
+use super::answered::Answered;
 use super::context::PatientContext;
 use super::page::Page;
 use super::question::QuestionForm;
@@ -22,10 +23,11 @@ pub fn After(questions: Vec<Question>) -> impl IntoView {
     };
     let asked = questions.into_iter().next().map(|question| view! { <QuestionForm question then=next/> });
     view! {
-        <main class="screen">
+        <main class="screen after">
             <div class="column stack-5">
                 <h1>{context.app.text(Key::HowDidItGo)}</h1>
                 <Fault/>
+                <Answered/>
                 {asked}
                 <button type="button" class="quiet" on:click=move |_| next()>{context.app.text(Key::RatherNotAnswer)}</button>
             </div>

@@ -20,6 +20,7 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
     let level = script.exercise.level(script.run.rung.as_ref());
     let (texts, drawing, needs) = (level.texts(words.lang()), level.figure(), words.needs(level.equipment()));
     let change = words.change_of(&script.item, &script.exercise);
+    let hand = script.hand_on_support;
     let limit = words.stop_above(script.item.pain_limit);
     let (plan, run) = (script.plan, script.run.clone());
     let begin = move |_| {
@@ -36,6 +37,7 @@ pub fn Cautions(script: Box<RunScript>) -> impl IntoView {
             <div class="stack-1"><p class="soft">{texts.name.clone()}</p><h1>{words.text(Key::BeforeYouBegin)}</h1></div>
             <List title=words.text(Key::Precautions) lines=texts.cautions.clone()/>
             <List title=words.text(Key::SignsToStop) lines=texts.stop_signs.clone() alarm=true/>
+            {hand.then(|| view! { <p><strong>{words.text(Key::HandOnSupport)}</strong></p> })}
             <p><strong>{limit}</strong></p>
             <Figure drawing/>
             <Steps texts needs change/>

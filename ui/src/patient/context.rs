@@ -5,14 +5,19 @@ use exercises::plan::Plan;
 use exercises::slots::SlotRef;
 use exercises::today::{Head, Today, TodayItem};
 use leptos::prelude::*;
+use std::time::Duration;
 use wire::app::ShowAppState;
 use wire::device::{Meeting, MeetingRequest, Reminders, ShowReminders};
-use wire::patient::{Begin, BeginRequest, ShowToday};
+use wire::patient::{Begin, BeginRequest, ShowToday, TakeAnswerBack};
 
+use super::given::Given;
 use super::page::{Page, Place};
 use super::{sounds, wake};
 use crate::shared::AppContext;
 use crate::shared::top::{self, ScrolledTo};
+
+/// For how long an answer can be taken back where it was given.
+pub const UNDO_FOR: Duration = Duration::from_secs(10);
 
 /// The shared state of all screens of the patient's side. It lives as long as the window.
 #[derive(Clone, Copy)]
@@ -37,6 +42,8 @@ pub struct PatientContext {
     left: StoredValue<Vec<(Option<Page>, ScrolledTo)>>,
     /// Where the page was left to which the person is returning.
     returning: StoredValue<Option<ScrolledTo>>,
+    /// The answer that the person gave last and can still take back.
+    pub answered: RwSignal<Option<Given>>,
     /// Whether the person closed the day's questions until the window opens again.
     pub put_away: RwSignal<bool>,
     /// Whether the person is being asked about closing the window and the reminders.
@@ -57,6 +64,7 @@ impl PatientContext {
             moved: StoredValue::new(None),
             left: StoredValue::new(Vec::new()),
             returning: StoredValue::new(None),
+            answered: RwSignal::new(None),
             put_away: RwSignal::new(false),
             closing: RwSignal::new(false),
         }
@@ -183,6 +191,28 @@ impl PatientContext {
         self.page.with_untracked(|page| matches!(page, Some(Page::Run(_) | Page::Cautions(_))))
     }
 
+    /// Takes back an answer of today and asks its question again, before those that are still open on the page.
+    pub fn take_back(self, given: Given) {
+        self.app.request::<TakeAnswerBack>(given.answer(), move |today| {
+            self.answered.set(None);
+            self.show(today);
+            let open = match self.page.get_untracked() {
+                Some(Page::After(questions)) => questions,
+                Some(_) => Vec::new(),
+                None => return self.open(Page::After(vec![given.question])),
+            };
+            self.replace(Page::After(std::iter::once(given.question).chain(open).collect()));
+        });
+    }
+
+    /// The clinic of a plan with its telephone number, if its card has one.
+    pub fn phone(self, plan: Option<PlanId>) -> Option<(String, String)> {
+        self.today.with_untracked(|today| {
+            let clinic = today.as_ref()?.clinics.iter().find(|clinic| Some(clinic.plan) == plan)?;
+            Some((clinic.name.clone(), clinic.phone.clone()?))
+        })
+    }
+
     /// Begins a run of an item. Must be called by a press, so that sound and keeping the screen awake are allowed.
     pub fn begin(self, plan: PlanId, item: ItemId) {
         self.begin_with(BeginRequest { plan, item, step: false });
@@ -207,6 +237,14 @@ impl PatientContext {
         self.today.with_untracked(|today| {
             let today = today.as_ref()?;
             today.item.as_ref().or(today.items.first()).map(|item| item.plan)
+        })
+    }
+
+    /// The only item there is; `None` if there are several.
+    pub fn only_item(self) -> Option<(PlanId, ItemId)> {
+        self.today.with_untracked(|today| match today.as_ref()?.items.as_slice() {
+            [item] => Some((item.plan, item.item.id)),
+            _ => None,
         })
     }
 

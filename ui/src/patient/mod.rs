@@ -1,6 +1,7 @@
 //! The patient's side of the window.
 
 mod after;
+mod answered;
 mod bar;
 mod card;
 mod cautions;
@@ -8,6 +9,7 @@ mod closing;
 mod context;
 mod day_field;
 mod day_line;
+mod given;
 mod how_to;
 mod now;
 mod own_data;

@@ -20,7 +20,7 @@ use super::own_data::OwnData;
 use super::page::{Page, Place};
 use super::places::Places;
 use super::plan::{Plan, Refit};
-use super::record::{Correct, Record, Visit};
+use super::record::{Correct, Record, ThenAndNow, Visit};
 use super::reminders::Reminders;
 use super::run::Run;
 use super::sample::SampleLine;
@@ -84,12 +84,13 @@ fn open_page(context: PatientContext) -> Option<AnyView> {
         Page::Cautions(script) => screen(move || view! { <Cautions script/> }),
         Page::Run(script) => screen(move || view! { <Run script/> }),
         Page::After(questions) => screen(move || view! { <After questions/> }),
-        Page::Trouble(during) => screen(move || view! { <AskTrouble during/> }),
-        Page::Advice(trouble) => screen(move || view! { <Advice trouble/> }),
+        Page::Trouble(during) => screen(move || view! { <AskTrouble during nothing=move || context.back() stop=|| ()/> }),
+        Page::Advice(raised) => screen(move || view! { <Advice raised/> }),
         Page::Card => screen(move || view! { <TakeACard/> }),
         Page::Reminders => screen(move || view! { <Reminders/> }),
         Page::OwnData => screen(move || view! { <OwnData/> }),
         Page::Info(page) => screen(move || view! { <ShowInfoPage page role=Role::Patient back=move || context.back()/> }),
+        Page::ThenAndNow(plan) => screen(move || view! { <ThenAndNow plan/> }),
         Page::Visit(plan) => screen(move || view! { <Visit plan/> }),
         Page::Correct(plan) => screen(move || view! { <Correct plan/> }),
     };

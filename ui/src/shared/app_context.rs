@@ -60,13 +60,13 @@ impl AppContext {
     where
         C::Args: 'static,
     {
-        let question = format!("{} {}", C::NAME, serde_json::json!(&args));
-        if self.requests.with_value(|requests| requests.has(&question)) {
+        let key = format!("{} {}", C::NAME, serde_json::json!(&args));
+        if self.requests.with_value(|requests| requests.has(&key)) {
             return;
         }
         // What failed before it stays in sight: the person did not know of it when they pressed.
         let waits = self.requests.with_value(|requests| !requests.is_empty());
-        let asking = async move {
+        let sending = async move {
             let answer = invoke::call::<C>(&args).await;
             let answered: Answered = Box::new(move || match answer {
                 Ok(reply) => {
@@ -79,15 +79,15 @@ impl AppContext {
             });
             answered
         };
-        self.requests.update_value(|requests| requests.push(question, Box::pin(asking)));
+        self.requests.update_value(|requests| requests.push(key, Box::pin(sending)));
         self.busy.set(true);
-        spawn_local(self.ask());
+        spawn_local(self.send());
     }
 
-    /// Asks what waits, one after the other, unless that is being done already.
-    async fn ask(self) {
-        while let Some(asking) = self.requests.try_update_value(Requests::begin).flatten() {
-            let answered = asking.await;
+    /// Sends what waits, one after the other, unless that is being done already.
+    async fn send(self) {
+        while let Some(sending) = self.requests.try_update_value(Requests::begin).flatten() {
+            let answered = sending.await;
             self.requests.update_value(Requests::end);
             if self.requests.with_value(Requests::is_empty) {
                 self.busy.set(false);

@@ -2,8 +2,7 @@
 
 use super::Dose;
 use super::rules::{
-    AskPain, DoseField, DoseUnit, KindRules, Lead, PartCourse, PartWork, RunFlags, StepForward, Totals, UsualTimes,
-    WorkForm, fit,
+    DoseField, DoseUnit, KindRules, Lead, PartCourse, PartWork, RunFlags, StepForward, Totals, UsualTimes, WorkForm, fit,
 };
 use crate::catalogue::bounds::Quantity;
 
@@ -73,10 +72,6 @@ impl KindRules for BalanceRules {
 
     fn is_balance(&self) -> bool {
         true
-    }
-
-    fn asks_pain(&self) -> AskPain {
-        AskPain::EveryRun
     }
 
     fn usual_times(&self) -> UsualTimes {

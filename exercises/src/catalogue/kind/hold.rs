@@ -2,8 +2,7 @@
 
 use super::Dose;
 use super::rules::{
-    AskPain, DoseField, DoseUnit, KindRules, Lead, PartCourse, PartWork, StepForward, Totals, UsualTimes, WorkForm, even,
-    fit,
+    DoseField, DoseUnit, KindRules, Lead, PartCourse, PartWork, StepForward, Totals, UsualTimes, WorkForm, even, fit,
 };
 use crate::catalogue::bounds::Quantity;
 
@@ -64,10 +63,6 @@ impl KindRules for HoldRules {
 
     fn unit(&self) -> DoseUnit {
         DoseUnit::HoldSeconds
-    }
-
-    fn asks_pain(&self) -> AskPain {
-        AskPain::LastOfTheDay
     }
 
     fn usual_times(&self) -> UsualTimes {

@@ -13,7 +13,7 @@ mod rules;
 mod tempo;
 
 pub use rules::{
-    AskPain, DoseField, DoseUnit, KindRules, Lead, PartCourse, PartWork, RunFlags, StepForward, Totals, UsualTimes, WorkForm,
+    DoseField, DoseUnit, KindRules, Lead, PartCourse, PartWork, RunFlags, StepForward, Totals, UsualTimes, WorkForm,
 };
 pub use tempo::Tempo;
 

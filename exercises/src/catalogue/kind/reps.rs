@@ -1,8 +1,7 @@
 //! Repetitions: movements counted in sets, with a tempo.
 
 use super::rules::{
-    AskPain, DoseField, DoseUnit, KindRules, Lead, PartCourse, PartWork, StepForward, Totals, UsualTimes, WorkForm, even,
-    fit,
+    DoseField, DoseUnit, KindRules, Lead, PartCourse, PartWork, StepForward, Totals, UsualTimes, WorkForm, even, fit,
 };
 use super::{Dose, Tempo};
 use crate::catalogue::bounds::Quantity;
@@ -69,10 +68,6 @@ impl KindRules for RepsRules {
 
     fn unit(&self) -> DoseUnit {
         DoseUnit::Repetitions
-    }
-
-    fn asks_pain(&self) -> AskPain {
-        AskPain::EveryRun
     }
 
     fn usual_times(&self) -> UsualTimes {

@@ -47,8 +47,10 @@ pub trait KindRules: Sync {
         false
     }
 
-    /// After which runs pain is asked about.
-    fn asks_pain(&self) -> AskPain;
+    /// Whether the pain while doing it is asked about.
+    fn asks_pain(&self) -> bool {
+        true
+    }
 
     /// When an exercise of this kind is due, before the clinician chooses times.
     fn usual_times(&self) -> UsualTimes;
@@ -184,15 +186,6 @@ impl DoseUnit {
             DoseUnit::Repetitions | DoseUnit::Trials => 1,
         }
     }
-}
-
-/// After which runs pain is asked about. It is asked once a day for each complaint.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum AskPain {
-    /// After every run.
-    EveryRun,
-    /// After the last run of the day.
-    LastOfTheDay,
 }
 
 /// When an exercise is due, before the clinician chooses times.

@@ -5,10 +5,11 @@
 use super::stance::{StanceField, days_reached, newest};
 use super::{
     Aftercare, AgeBand, Item, MAX_AFTERCARE, MAX_AFTERCARE_LINES, MAX_BASELINES, MAX_CLEARED, MAX_ITEMS, MAX_NAME,
-    MAX_NAMED, MAX_NOTE, Pattern, Plan, Risk, Side,
+    MAX_NAMED, MAX_NOTE, MAX_PHONE, Pattern, Plan, Risk, Side, is_phone,
 };
 use crate::catalogue::{Catalogue, Exercise, Eyes, Sidedness, Surface};
 use crate::id::ItemId;
+use chrono::NaiveDate;
 
 /// With a shorter stance time than this, eyes open on a firm floor, no balance item may be prescribed for practice without
 /// supervision; in tenths of a second. A proposal, drawn from Vellas 1997 (JAGS 45:735-8), where being unable to stand 5 s
@@ -59,6 +60,9 @@ pub enum Problem {
     AgeMissing,
     /// Balance is prescribed, but the clinician has not ticked these risks as absent.
     NotTicked(Vec<Risk>),
+    /// Balance is prescribed, but the list of absent risks was carried over from an earlier visit, the day of which is given, and not
+    /// confirmed on the day of issue.
+    NotConfirmed(NaiveDate),
     /// Balance is prescribed without a stance time with eyes open on the firm floor for each side prescribed.
     NoStanceBaseline(ItemId),
     /// That stance time is under 5 s ([`MIN_STANCE_TENTHS`]).
@@ -75,6 +79,8 @@ pub enum Problem {
 pub enum TextPlace {
     /// The clinic's name.
     Clinic,
+    /// The clinic's telephone number.
+    Phone,
     /// A complaint's name.
     Complaint,
     /// An activity's name.
@@ -152,6 +158,7 @@ fn texts(plan: &Plan) -> Vec<Problem> {
         }
     };
     need(fits(&plan.header.clinic, MAX_NAME, 1), TextPlace::Clinic, MAX_NAME);
+    need(plan.header.phone.as_deref().is_none_or(is_phone), TextPlace::Phone, MAX_PHONE);
     need(plan.prescription.complaints.iter().all(|c| fits(&c.name, MAX_NAME, 1)), TextPlace::Complaint, MAX_NAME);
     need(plan.prescription.activities.iter().all(|a| fits(&a.name, MAX_NAME, 1)), TextPlace::Activity, MAX_NAME);
     need(plan.prescription.items.iter().all(|item| fits(&item.note, MAX_NOTE, 0)), TextPlace::Note, MAX_NOTE);
@@ -245,6 +252,8 @@ fn screening(plan: &Plan, catalogue: &Catalogue) -> Vec<Problem> {
     if !missing.is_empty() {
         found.push(Problem::NotTicked(missing));
     }
+    let earlier = plan.prescription.confirmed.filter(|day| *day != plan.header.issued);
+    found.extend(earlier.map(Problem::NotConfirmed));
     found
 }
 

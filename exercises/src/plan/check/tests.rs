@@ -1,6 +1,7 @@
 //! Each problem is provoked by one change to a plan that has none.
 
 use super::*;
+use crate::alarm::ClearedAlarm;
 use crate::catalogue::{Dose, ExerciseId, RungId};
 use crate::id::{ActivityId, ComplaintId, EntryRef};
 use crate::plan::{Activity, BodySide, Complaint, StanceBaseline, Weekdays};
@@ -47,7 +48,10 @@ fn no_more_than_a_card_can_carry() {
     check(|plan| plan.prescription.complaints.extend((3..=5).map(complaint)), &[]);
     check(|plan| plan.prescription.complaints.extend((3..=6).map(complaint)), &[Problem::TooMany]);
     check(|plan| plan.prescription.activities.extend((2..=6).map(activity)), &[Problem::TooMany]);
-    check(|plan| plan.prescription.cleared = (0..33).map(|n| EntryRef { log: PHONE, n }).collect(), &[Problem::TooMany]);
+    check(
+        |plan| plan.prescription.cleared = (0..33).map(|n| ClearedAlarm::of_entry(EntryRef { log: PHONE, n })).collect(),
+        &[Problem::TooMany],
+    );
     let more = |plan: &mut Plan, until: u8| {
         let hold = plan.prescription.items[0].clone();
         plan.prescription.items.extend((4..=until).map(|n| Item { id: ItemId(n), ..hold.clone() }));
@@ -62,6 +66,10 @@ fn texts_have_a_length_and_no_control_characters() {
     check(|plan| plan.header.clinic.clear(), &[text(TextPlace::Clinic, MAX_NAME)]);
     check(|plan| plan.header.clinic = "é".repeat(MAX_NAME), &[]);
     check(|plan| plan.header.clinic = "é".repeat(MAX_NAME + 1), &[text(TextPlace::Clinic, MAX_NAME)]);
+    for phone in ["", "12", "call us", "+00 555 0100\n", " 555 0100", &"5".repeat(MAX_PHONE + 1)] {
+        check(|plan| plan.header.phone = Some(phone.into()), &[text(TextPlace::Phone, MAX_PHONE)]);
+    }
+    check(|plan| plan.header.phone = Some("+00 (555) 01-00/2".into()), &[]);
     check(|plan| plan.prescription.complaints[0].name = "up\nper".into(), &[text(TextPlace::Complaint, MAX_NAME)]);
     check(|plan| plan.prescription.activities[0].name.clear(), &[text(TextPlace::Activity, MAX_NAME)]);
     check(|plan| plan.prescription.items[0].note = "x".repeat(MAX_NOTE), &[]);

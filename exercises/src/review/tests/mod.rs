@@ -3,3 +3,4 @@
 mod page;
 mod strings;
 mod union;
+mod vignettes;

@@ -1,23 +1,23 @@
 //! The answers that the review gives.
 
 use crate::adherence::KofN;
-use crate::alarm::Trouble;
+use crate::alarm::{ClearedAlarm, Trouble};
 use crate::catalogue::{Eyes, Surface};
 use crate::change::ActivityVerdict;
 use crate::history::Mark;
-use crate::id::{ActivityId, ComplaintId, EntryRef};
+use crate::id::{ActivityId, ComplaintId};
 use crate::log::Barrier;
 use crate::plan::{Activity, AgeBand, BodySide, Plan, StanceBaseline};
 use crate::review::samples::{
-    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, baseline, catalogue, item_day, pain, plan, revised, revisions, run,
-    stance, start, summary,
+    ANKLE, BACK, BALANCE, DESK, HOLD, PHONE, REPS, alarm, baseline, catalogue, during, item_day, morning, plan, revised,
+    revisions, run, stance, start, summary,
 };
 use crate::review::{Review, StanceSeries, build};
 use crate::run::{SetUp, TrialEnd};
 use crate::score::Score;
 use crate::score::on_days;
 use crate::statistics::{PainVerdict, SymmetryVerdict, Verdict, WhyTooFew};
-use crate::summary::{AlarmOn, RatedOn, RunOn, StanceOn, Summary, TakenOn};
+use crate::summary::{RatedOn, RunOn, StanceOn, Summary, TakenOn};
 use crate::time::DayNumber;
 use chrono::Duration;
 
@@ -47,17 +47,34 @@ fn an_empty_period_says_so_and_not_zero_percent() {
 
 #[test]
 fn alarms_newest_first_and_cleared_by_the_newest_card() {
-    let alarm = |n, day, trouble| AlarmOn { n, day, trouble, item: None };
+    let fell = alarm(PHONE, 3, 2, Trouble::Fell, None);
     let mut phone = summary(PHONE, 1, 0, 9);
-    phone.alarms = vec![alarm(3, DayNumber(2), Trouble::Fell), alarm(8, DayNumber(7), Trouble::Nerve)];
+    phone.alarms = vec![fell.clone(), alarm(PHONE, 8, 7, Trouble::Nerve, None)];
     let mut desk = summary(DESK, 1, 0, 9);
-    desk.alarms = vec![alarm(5, DayNumber(4), Trouble::Other)];
+    desk.alarms = vec![alarm(DESK, 5, 4, Trouble::Other, None)];
     let mut newest = second();
-    newest.prescription.cleared = vec![EntryRef { log: PHONE, n: 3 }];
+    newest.prescription.cleared = vec![ClearedAlarm { id: fell.id, seen: Some((Trouble::Fell, DayNumber(2))) }];
     let review = page([plan(), newest], &[phone, desk]);
     let told: Vec<(u16, bool)> = review.alarms.iter().map(|alarm| (alarm.day.0, alarm.cleared)).collect();
     assert_eq!(told, [(7, false), (4, false), (2, true)]);
     assert_eq!(review.alarms[0].date, start() + Duration::days(7));
+}
+
+#[test]
+fn an_alarm_says_what_it_suspends_and_a_rating_above_the_limit_both_numbers() {
+    let mut told = summary(PHONE, 1, 0, 9);
+    told.alarms = vec![
+        alarm(PHONE, 3, 2, Trouble::PainAboveLimit, Some(HOLD)),
+        alarm(PHONE, 5, 4, Trouble::PainAboveLimit, Some(HOLD)),
+        alarm(PHONE, 7, 6, Trouble::NearlyFell, Some(BALANCE)),
+    ];
+    told.during = vec![during(2, 2, HOLD, 6), during(4, 4, HOLD, 8)];
+    let review = page([plan()], &[told]);
+    let said: Vec<_> = review.alarms.iter().map(|alarm| (alarm.day.0, alarm.suspended.clone())).collect();
+    assert_eq!(said, [(6, vec![]), (4, vec![HOLD]), (2, vec![])]);
+    let above = review.alarms[1].above.map(|(score, limit)| (score.points(), limit.points()));
+    assert_eq!((above, review.alarms[1].revision), (Some((8, 5)), Some(1)));
+    assert_eq!((review.during[0].above_limit, review.during[0].known), (2, Some(KofN { k: 2, n: 2 })));
 }
 
 #[test]
@@ -85,19 +102,13 @@ fn items_are_in_the_plans_order_with_dropped_ones_last() {
 }
 
 #[test]
-fn a_rating_of_the_day_counts_before_those_after_runs() {
+fn of_a_mornings_ratings_the_first_counts_and_of_two_devices_the_higher() {
     let mut told = summary(PHONE, 1, 0, 3);
-    told.pain = vec![
-        pain(1, 0, BACK, 7, Some(HOLD)),
-        pain(2, 0, BACK, 4, None),
-        pain(3, 1, BACK, 5, Some(HOLD)),
-        pain(4, 1, BACK, 6, Some(REPS)),
-        pain(5, 1, ANKLE, 9, None),
-    ];
+    told.mornings = vec![morning(2, 0, BACK, 4), morning(3, 0, BACK, 9), morning(5, 1, ANKLE, 9)];
     let mut desk = summary(DESK, 1, 0, 3);
-    desk.pain = vec![pain(1, 0, BACK, 5, None)];
+    desk.mornings = vec![morning(1, 0, BACK, 5)];
     let series = page([plan(), second()], &[told, desk]).pain;
-    assert_eq!(series[0].points, on_days(&[(0, 5), (1, 6)]), "of two own ratings the higher");
+    assert_eq!(series[0].points, on_days(&[(0, 5)]));
     assert_eq!(series[0].at_visits, on_days(&[(0, 6), (14, 6)]));
     assert_eq!((series[1].complaint, series[1].points.as_slice()), (ANKLE, on_days(&[(1, 9)]).as_slice()));
 }
@@ -107,7 +118,7 @@ fn a_complaint_that_the_newest_card_dropped_keeps_its_series() {
     let mut newest = second();
     newest.prescription.complaints.retain(|complaint| complaint.id == ANKLE);
     let mut told = summary(PHONE, 1, 0, 3);
-    told.pain = vec![pain(1, 0, BACK, 7, None)];
+    told.mornings = vec![morning(1, 0, BACK, 7)];
     let series = page([plan(), newest], &[told]).pain;
     assert_eq!(series.iter().map(|one| one.complaint).collect::<Vec<ComplaintId>>(), [ANKLE, BACK]);
 }
@@ -200,7 +211,7 @@ fn balance(times_ms: &[(u32, u32)]) -> Summary {
 }
 
 fn leg(review: &Review, leg: BodySide) -> &StanceSeries {
-    review.balance.iter().find(|series| series.leg == leg).expect("a series of the leg")
+    review.balance.iter().find(|series| series.leg == Some(leg)).expect("a series of the leg")
 }
 
 #[test]
@@ -215,7 +226,7 @@ fn a_rise_over_ten_days_is_reported() {
 }
 
 #[test]
-fn another_surface_eyes_set_up_or_cap_is_another_series() {
+fn another_surface_eyes_or_set_up_is_another_series_and_another_target_is_not() {
     let mut told = balance(&[(20_000, 10_000); 5]);
     let changes: [fn(&mut StanceOn); 4] = [
         |stance| stance.surface = Surface::Cushion,
@@ -227,10 +238,10 @@ fn another_surface_eyes_set_up_or_cap_is_another_series() {
         run.stance.iter_mut().for_each(change);
     }
     let review = page([plan()], &[told.clone()]);
-    assert_eq!(review.balance.len(), 2 * 5, "both legs under five sets of conditions");
+    assert_eq!(review.balance.len(), 2 * 4, "both legs under four sets of conditions");
     assert!(review.balance.iter().all(|series| series.change.too_few == Some(WhyTooFew::Days)));
     told.runs[4].rung = Some(crate::review::samples::rung("towel"));
-    assert_eq!(page([plan()], &[told]).balance.len(), 2 * 5, "another rung replaces the last plain series");
+    assert_eq!(page([plan()], &[told]).balance.len(), 2 * 5, "another rung is another series");
 }
 
 #[test]
@@ -242,12 +253,12 @@ fn a_trial_that_was_cut_off_is_no_measurement() {
         }
     }
     let review = page([plan()], &[told]);
-    assert_eq!(review.balance.iter().map(|series| series.leg).collect::<Vec<_>>(), [BodySide::Right]);
+    assert_eq!(review.balance.iter().map(|series| series.leg).collect::<Vec<_>>(), [Some(BodySide::Right)]);
 }
 
 #[test]
 fn a_trial_to_the_target_is_the_cap_and_many_say_at_the_cap() {
-    let times: Vec<(u32, u32)> = (0..6).map(|_| (33_000, 10_000)).collect();
+    let times: Vec<(u32, u32)> = (0..8).map(|_| (33_000, 10_000)).collect();
     let review = page([plan()], &[balance(&times)]);
     let left = leg(&review, BodySide::Left);
     assert!(left.days.iter().all(|day| day.capped && day.best_s == 30.0 && day.median_s == 30.0));
@@ -256,7 +267,7 @@ fn a_trial_to_the_target_is_the_cap_and_many_say_at_the_cap() {
 
 #[test]
 fn seven_days_have_a_yardstick_only_from_sixty_on() {
-    let times: Vec<(u32, u32)> = (0..7).map(|day| (20_000, 6_000 + day * 3000)).collect();
+    let times: Vec<(u32, u32)> = (0..9).map(|day| (20_000, 6_000 + day * 3000)).collect();
     let of = |age| {
         let mut told = plan();
         told.prescription.age = age;
@@ -274,7 +285,7 @@ fn the_involved_leg_is_compared_with_the_other() {
     let [only] = review.sides.as_slice() else { panic!("one set of conditions") };
     assert_eq!((only.sides.involved, only.sides.involved_s, only.sides.other_s), (BodySide::Right, 12.0, 20.0));
     assert_eq!(only.sides.symmetry.verdict, SymmetryVerdict::Percent(60.0));
-    assert_eq!(only.conditions.leg, BodySide::Right);
+    assert_eq!(only.conditions.leg, Some(BodySide::Right));
     let capped = page([plan()], &[balance(&[(33_000, 12_000); 3])]);
     assert_eq!(capped.sides[0].sides.symmetry.verdict, SymmetryVerdict::AtMost(40.0));
     assert!(page([plan()], &[balance(&[(20_000, 12_000); 2])]).sides.is_empty(), "two days are too few");

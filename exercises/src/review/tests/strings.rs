@@ -153,7 +153,7 @@ fn days_without_a_record_are_marked_and_days_ahead_are_not_counted() {
         [(0, true, 1), (1, false, 1), (2, true, 1), (3, true, 1), (4, false, 0), (5, false, 0), (6, true, 1), (7, true, 1)]
     );
     let reps = united.adherence.iter().find(|one| one.item == REPS).expect("an item");
-    assert_eq!((reps.kept, reps.kept_with_unrecorded), (Some(KofN { k: 2, n: 5 }), Some(KofN { k: 2, n: 6 })));
+    assert_eq!((reps.kept, reps.slots.unrecorded), (Some(KofN { k: 2, n: 6 }), 1));
     assert_eq!(reps.days.unrecorded, 1);
 }
 

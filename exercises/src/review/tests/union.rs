@@ -5,13 +5,13 @@ use crate::history::Mark;
 use crate::id::{EntryRef, LogId};
 use crate::log::Barrier;
 use crate::review::samples::{
-    BACK, DESK, HOLD, PHONE, REPS, catalogue, item_day, pain, plan, revisions, run, settled, summary,
+    BACK, DESK, HOLD, PHONE, REPS, alarm, catalogue, item_day, morning, plan, revisions, run, settled, summary,
 };
 use crate::review::{Review, build};
 use crate::run::{RunEnd, Share};
 use crate::score::Score;
 use crate::summary::union::{ArrivalEffect, arrival_effect, unite};
-use crate::summary::{AlarmOn, RatedOn, Summary, WeekDelay};
+use crate::summary::{RatedOn, Summary, WeekDelay};
 use crate::time::DayNumber;
 use proptest::prelude::*;
 use std::collections::BTreeSet;
@@ -39,20 +39,20 @@ fn of_one_log_the_higher_counter_counts() {
 #[test]
 fn of_one_name_in_one_summary_the_last_counts() {
     let mut told = summary(PHONE, 1, 0, 3);
-    told.pain = vec![pain(4, 1, BACK, 6, None), pain(4, 1, BACK, 2, None)];
-    assert_eq!(unite([&told]).expect("one").pain[&EntryRef { log: PHONE, n: 4 }].score, Score::at_most_ten(2));
+    told.mornings = vec![morning(4, 1, BACK, 6), morning(4, 1, BACK, 2)];
+    assert_eq!(unite([&told]).expect("one").mornings[&EntryRef { log: PHONE, n: 4 }].score, Score::at_most_ten(2));
 }
 
 #[test]
 fn what_only_an_older_summary_contains_is_kept() {
     let mut old = summary(PHONE, 1, 0, 3);
     old.days.push(item_day(1, REPS, &[Mark::Done]));
-    old.pain.push(pain(4, 1, BACK, 6, None));
+    old.mornings.push(morning(4, 1, BACK, 6));
     old.settled.push(settled(5, 2, BACK, true));
     let new = summary(PHONE, 2, 3, 5);
     let united = unite([&new, &old]).expect("two");
     assert_eq!(united.days[&(PHONE, DayNumber(1), REPS)], old.days.iter().collect::<Vec<_>>());
-    assert_eq!(united.pain[&EntryRef { log: PHONE, n: 4 }].score, Score::at_most_ten(6));
+    assert_eq!(united.mornings[&EntryRef { log: PHONE, n: 4 }].score, Score::at_most_ten(6));
     assert_eq!(united.settled.len(), 1);
 }
 
@@ -60,13 +60,13 @@ fn what_only_an_older_summary_contains_is_kept() {
 fn entries_of_two_logs_never_collide() {
     let with = |log: LogId, score| {
         let mut told = summary(log, 1, 0, 3);
-        told.pain.push(pain(4, 1, BACK, score, None));
+        told.mornings.push(morning(4, 1, BACK, score));
         told.runs.push(run(1, 1, REPS, None));
         told
     };
     let told = [with(PHONE, 6), with(DESK, 3)];
     let united = unite(&told).expect("two");
-    assert_eq!((united.pain.len(), united.runs.len(), united.logs.len()), (2, 2, 2));
+    assert_eq!((united.mornings.len(), united.runs.len(), united.logs.len()), (2, 2, 2));
 }
 
 #[test]
@@ -102,7 +102,7 @@ fn what_an_arriving_summary_adds() {
     let mut older = summary(PHONE, 1, 3, 5);
     older.days.push(item_day(4, HOLD, &[Mark::Done]));
     assert_eq!(arrival_effect(std::slice::from_ref(&first), &older), ArrivalEffect::Known, "the newer one knows better");
-    older.pain.push(pain(7, 5, BACK, 4, None));
+    older.mornings.push(morning(7, 5, BACK, 4));
     assert_eq!(arrival_effect(std::slice::from_ref(&first), &older), ArrivalEffect::Filled { days: 1 });
 }
 
@@ -144,9 +144,8 @@ fn any_log(log: LogId) -> impl Strategy<Value = Vec<Summary>> {
             let named: std::collections::BTreeMap<u16, Vec<Mark>> = within.collect();
             told.days = named.iter().map(|(day, marks)| item_day(*day, HOLD, marks)).collect();
             told.runs = named.keys().map(|day| run(u32::from(*day) + 1, *day, HOLD, Some(0))).collect();
-            told.pain = named.keys().map(|day| pain(u32::from(*day) + 100, *day, BACK, (*day % 11) as u8, None)).collect();
-            let alarm =
-                |day: &u16| AlarmOn { n: u32::from(*day) + 200, day: DayNumber(*day), trouble: Trouble::Other, item: None };
+            told.mornings = named.keys().map(|day| morning(u32::from(*day) + 100, *day, BACK, (*day % 11) as u8)).collect();
+            let alarm = |day: &u16| alarm(log, u32::from(*day) + 200, *day, Trouble::Other, None);
             told.alarms = named.keys().filter(|day| **day % 5 == 0).map(alarm).collect();
             told.note = noted.then(|| format!("note {counter}"));
             told
@@ -202,8 +201,7 @@ proptest! {
             prop_assert!(told.from.through(told.until).all(|day| united.covered.contains(&day)));
             prop_assert!(told.seen.is_subset(&united.seen));
             prop_assert!(told.runs.iter().all(|run| united.runs.contains_key(&(told.log, run.run))));
-            let name = |n| EntryRef { log: told.log, n };
-            prop_assert!(told.alarms.iter().all(|alarm| united.alarms.contains_key(&name(alarm.n))));
+            prop_assert!(told.alarms.iter().all(|alarm| united.alarms.contains_key(&alarm.id)));
             prop_assert!(told.days.iter().all(|day| united.days.contains_key(&(told.log, day.day, day.item))));
         }
     }

@@ -1,22 +1,22 @@
 //! Reduces a log to a summary.
 
 use super::{
-    AlarmOn, Corrections, ItemDay, MAX_DAYS, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, SwayOn, TakenOn,
-    WeekDelay,
+    AlarmOn, Corrections, DuringOn, ItemDay, MAX_DAYS, MorningOn, RatedOn, RunOn, RunTiming, SettledOn, StanceOn, Summary,
+    SwayOn, TakenOn, WeekDelay, WellAgainOn,
 };
 use crate::catalogue::{Catalogue, Quantity};
 use crate::correct::Corrected;
 use crate::history::{History, Mark};
-use crate::id::{ItemId, LogId, RunId};
+use crate::id::{AlarmId, ItemId, LogId, RunId};
 use crate::log::Correction;
 use crate::plan::{Item, Plan};
 use crate::run::Run;
-use crate::slots::{self, Slot};
+use crate::slots::{self, Slot, SlotRef};
 use crate::sway::Sensed;
 use crate::time::DayNumber;
 use crate::time::{Offsets, Stamp, days_since_1970};
 use chrono::NaiveDate;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// The days that a summary covers.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -63,7 +63,9 @@ pub fn reduce(
         return None;
     }
     let covers = |at: Stamp| days.of(at).filter(|day| (from..=until).contains(day));
-    let item_of = |run: RunId| history.runs.get(&run).map(|run| run.item);
+    // What is said before three o'clock belongs to the day before, as the sessions do.
+    let own_day = |at: Stamp| days.own(at).filter(|day| (from..=until).contains(day));
+    let (item_days, counted) = item_days(history, revisions, catalogue, (from, until), &days, now, zone);
     Some(Summary {
         plan: plan.header.id,
         log,
@@ -72,12 +74,16 @@ pub fn reduce(
         until,
         taken: taken(history, &days, until),
         seen: history.seen.range(days.date(from)..=days.date(until)).filter_map(|day| days.number(*day)).collect(),
-        days: item_days(history, revisions, catalogue, (from, until), &days, now, zone),
-        runs: runs(history, revisions, (from, until), &days),
-        pain: (history.pain.iter())
+        days: item_days,
+        runs: runs(history, revisions, &counted, (from, until), &days),
+        mornings: (history.mornings.iter())
             .filter_map(|rating| {
-                let after = rating.after.and_then(item_of);
-                Some(PainOn { n: rating.n, day: covers(rating.at)?, complaint: rating.of, score: rating.score, after })
+                Some(MorningOn { n: rating.n, day: own_day(rating.at)?, complaint: rating.of, score: rating.score })
+            })
+            .collect(),
+        during: (history.during.iter())
+            .filter_map(|rating| {
+                Some(DuringOn { n: rating.n, day: own_day(rating.at)?, item: rating.of, score: rating.score })
             })
             .collect(),
         settled: (history.settled.iter())
@@ -86,6 +92,7 @@ pub fn reduce(
                 Some(SettledOn { n: answer.n, day, complaint: answer.complaint, settled: answer.settled })
             })
             .collect(),
+        well_again: history.well_again.iter().map(|(n, at)| WellAgainOn { n: *n, day: days.nearest(*at) }).collect(),
         rated: (history.rated.iter())
             .filter_map(|rating| {
                 Some(RatedOn { n: rating.n, day: covers(rating.at)?, activity: rating.of, score: rating.score })
@@ -138,6 +145,11 @@ impl Days {
         DayNumber((at.day() - self.first).clamp(0, u16::MAX.into()) as u16)
     }
 
+    /// The person's day, which runs from 03:00 to 03:00.
+    fn own(&self, at: Stamp) -> Option<DayNumber> {
+        u16::try_from(slots::own_day(at) - self.first).ok().map(DayNumber)
+    }
+
     fn date(&self, number: DayNumber) -> NaiveDate {
         number.date(self.start)
     }
@@ -153,10 +165,18 @@ fn taken(history: &History, days: &Days, until: DayNumber) -> Vec<TakenOn> {
 /// The alarms of the period, and all others that the newest card does not clear. An alarm that pauses the patient's exercises
 /// must reach the clinician, because otherwise no card could clear it.
 fn alarms(history: &History, plan: &Plan, (from, until): (DayNumber, DayNumber), days: &Days) -> Vec<AlarmOn> {
+    let uncleared: BTreeSet<AlarmId> = history.uncleared(plan).map(|(_, alarm)| alarm.id).collect();
     let all = history.alarms.iter().filter_map(|alarm| {
         let day = days.nearest(alarm.at);
-        let goes = (from..=until).contains(&day) || !plan.prescription.cleared.contains(&alarm.entry);
-        goes.then_some(AlarmOn { n: alarm.entry.n, day, trouble: alarm.trouble, item: alarm.item })
+        let goes = (from..=until).contains(&day) || uncleared.contains(&alarm.id);
+        goes.then(|| AlarmOn {
+            n: alarm.entry.n,
+            id: alarm.id,
+            day,
+            trouble: alarm.trouble,
+            item: alarm.item,
+            circumstances: alarm.circumstances.clone(),
+        })
     });
     all.collect()
 }
@@ -194,6 +214,9 @@ fn stretches(history: &History, revisions: &BTreeMap<u16, Plan>) -> Vec<Stretch>
 /// A slot that is over: its day, item and revision, then its number and how it went.
 type Closed = ((DayNumber, ItemId, u16), (u8, Mark));
 
+/// The slot that each run counts for, and when it was done compared with it.
+type CountedRuns = BTreeMap<RunId, (SlotRef, RunTiming)>;
+
 fn item_days(
     history: &History,
     revisions: &BTreeMap<u16, Plan>,
@@ -202,13 +225,15 @@ fn item_days(
     days: &Days,
     now: Stamp,
     zone: &Offsets,
-) -> Vec<ItemDay> {
+) -> (Vec<ItemDay>, CountedRuns) {
     let mut found: Vec<Closed> = Vec::new();
+    let mut counted = CountedRuns::new();
     for stretch in stretches(history, revisions) {
         for day in stretch.may_hold(period, days) {
             let date = days.date(day);
             for slot in slots::of_day(&stretch.plan, date, zone, stretch.taken) {
                 let Some(item) = stretch.plan.item(slot.slot.item) else { continue };
+                counted.extend(history.filling(&slot, item).iter().map(|run| (run.id, (slot.slot, timing(run, &slot)))));
                 if let Some(mark) = closed_mark(history, &slot, item, &stretch, catalogue, now) {
                     found.push(((day, item.id, stretch.plan.header.revision), (slot.slot.number, mark)));
                 }
@@ -220,7 +245,18 @@ fn item_days(
         let (day, item, revision) = slots[0].0;
         ItemDay { day, item, revision, slots: slots.iter().map(|(_, slot)| *slot).collect() }
     };
-    found.chunk_by(|one, other| one.0 == other.0).map(item_day).collect()
+    (found.chunk_by(|one, other| one.0 == other.0).map(item_day).collect(), counted)
+}
+
+/// When `run` was done, compared with the slot that it counts for. One that was written in afterwards has the slot's own time.
+fn timing(run: &Run, slot: &Slot) -> RunTiming {
+    if !slot.is_on_own_day_of(run.started) && slot.at_set_time {
+        RunTiming::Moved
+    } else if slot.late_at(run.started) {
+        RunTiming::Late
+    } else {
+        RunTiming::InTime
+    }
 }
 
 /// How a slot went, if it belongs to the stretch and is over: it has closed, or was done or skipped before it closed.
@@ -247,12 +283,15 @@ fn closed_mark(
 fn runs(
     history: &History,
     revisions: &BTreeMap<u16, Plan>,
+    counted: &CountedRuns,
     (from, until): (DayNumber, DayNumber),
     days: &Days,
 ) -> Vec<RunOn> {
-    let day_of = |run: &Run| run.slot.map_or_else(|| days.of(run.started), |slot| days.number(slot.day));
     let within = history.runs.values().filter_map(|run| {
-        let day = day_of(run).filter(|day| (from..=until).contains(day))?;
+        let counts_for = counted.get(&run.id).copied();
+        let (slot, timing) = counts_for.map_or((run.slot, RunTiming::InTime), |(slot, timing)| (Some(slot), timing));
+        let day = slot.map_or_else(|| days.own(run.started), |slot| days.number(slot.day));
+        let day = day.filter(|day| (from..=until).contains(day))?;
         let in_force = history.in_force(run.started).and_then(|taken| revisions.get(&taken.revision));
         let item = in_force.or_else(|| revisions.values().next_back()).and_then(|plan| plan.item(run.item));
         let sides = item.map_or(1, |item| item.side.in_turn().len() as u32);
@@ -261,9 +300,10 @@ fn runs(
             day,
             item: run.item,
             rung: run.rung.clone(),
-            slot: run.slot.map(|slot| slot.number),
+            slot: slot.map(|slot| slot.number),
             hour: (run.started.minute() / 60) as u8,
             live: run.live,
+            timing,
             end: run.end,
             dose: run.share(sides),
             parts: run.parts(sides),

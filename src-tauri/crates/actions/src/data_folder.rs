@@ -169,8 +169,11 @@ impl DataFolder {
         })
     }
 
-    /// Does all of `work`, which may have several steps, or nothing of it.
+    /// Does all of `work`, which may have several steps, or nothing of it. As a step of larger work it is kept or undone with that.
     pub(crate) fn all_or_nothing<T>(&mut self, work: impl FnOnce(&mut DataFolder) -> ActionResult<T>) -> ActionResult<T> {
+        if self.home.store().is_in_larger_transaction() {
+            return work(self);
+        }
         let dir = self.dir();
         self.home.store_mut().begin().map_err(refuse::store(&dir))?;
         let done = work(self).and_then(|done| self.home.store_mut().keep().map_err(refuse::store(&dir)).map(|()| done));

@@ -5,13 +5,14 @@
 
 use crate::codes::Coded;
 use crate::names::Named;
-use exercises::alarm::Trouble;
+use exercises::alarm::{Circumstance, Trouble};
 use exercises::catalogue::{
     Arms, Basis, Contact, Equipment, Eyes, Factor, Feet, Furniture, Landmark, Posture, Region, Sidedness, Surface, View,
 };
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{Aftercare, AgeBand, BodySide, Risk, Side};
 use exercises::run::{RunEnd, SetUp, TrialEnd};
+use exercises::summary::RunTiming;
 use exercises::sway::{Flag, Reason, SourceKind};
 
 macro_rules! coded {
@@ -83,14 +84,18 @@ choices! {
         LatePregnancy = 10 "late-pregnancy",
     }
     Trouble {
-        HeartOrBreath = 0 "heart-or-breath",
-        HeadOrNeck = 1 "head-or-neck",
+        HeartOrBreath = 0 "heart",
+        HeadOrNeck = 1 "neck",
         Nerve = 2 "nerve",
-        BladderOrBowel = 3 "bladder-or-bowel",
+        BladderOrBowel = 3 "bladder",
         Fell = 4 "fell",
         NearlyFell = 5 "nearly-fell",
-        TooMuchPain = 6 "too-much-pain",
+        TooMuchPain = 6 "pain",
         Other = 7 "other",
+        Limb = 8 "limb",
+        Dizzy = 9 "dizzy",
+        Unwell = 10 "unwell",
+        PainAboveLimit = 11 "pain-above-limit",
     }
     Barrier {
         Forgot = 0 "forgot",
@@ -108,6 +113,13 @@ choices! {
     DayOffReason { Ill = 0 "ill", Travelling = 1 "travelling", Holiday = 2 "holiday", Other = 3 "other" }
     RunEnd { Going = 0 "going", Completed = 1 "completed", Stopped = 2 "stopped", Trouble = 3 "trouble" }
     SetUp { OnSupport = 0 "on-support", AtBreastbone = 1 "at-breastbone", InPocket = 2 "in-pocket" }
+    Circumstance {
+        BlowToTheHead = 0 "blow-to-the-head",
+        ThinsTheBlood = 1 "thins-the-blood",
+        CouldNotGetUp = 2 "could-not-get-up",
+        SweatsOrWeightLoss = 3 "sweats-or-weight-loss",
+    }
+    RunTiming { InTime = 0 "in-time", Late = 1 "late", Moved = 2 "moved" }
     TrialEnd { Touch = 0 "touch", Target = 1 "target", CutOff = 2 "cut-off" }
 }
 

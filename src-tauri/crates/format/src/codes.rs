@@ -2,7 +2,9 @@
 //!
 //! An unknown number is refused with the name of the field; it is never read as another value.
 
+use exercises::alarm::Circumstance;
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
+use std::collections::BTreeSet;
 
 /// A choice that has a number for each of its values.
 pub(crate) trait Coded: Copy {
@@ -26,6 +28,17 @@ impl<'b, C, T: Coded> Decode<'b, C> for Code<T> {
     fn decode(input: &mut Decoder<'b>, _: &mut C) -> Result<Self, decode::Error> {
         T::of(input.u8()?).map(Code).ok_or_else(|| decode::Error::message("an unknown code"))
     }
+}
+
+/// What was answered about an alarm as bits; `None` if nothing was, so that nothing is written.
+pub(crate) fn circumstance_bits(answered: &BTreeSet<Circumstance>) -> Option<u8> {
+    Some(answered.iter().fold(0, |bits, one| bits | 1 << one.code())).filter(|bits| *bits != 0)
+}
+
+/// The answers whose bits are set; bits that this version does not know are ignored.
+pub(crate) fn circumstances_of(bits: Option<u8>) -> BTreeSet<Circumstance> {
+    let bits = bits.unwrap_or_default();
+    (0..8).filter(|bit| bits & (1 << bit) != 0).filter_map(Circumstance::of).collect()
 }
 
 #[cfg(test)]
@@ -71,7 +84,7 @@ mod tests {
 
     #[test]
     fn an_unknown_code_is_refused() {
-        assert!(minicbor::decode::<Code<Trouble>>(&[8]).is_err());
+        assert!(minicbor::decode::<Code<Trouble>>(&[12]).is_err());
         assert!(minicbor::decode::<Code<BodySide>>(&[2]).is_err());
     }
 }

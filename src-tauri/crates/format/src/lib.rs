@@ -12,6 +12,7 @@ pub mod norms_file;
 pub mod own_data;
 pub mod plan_file;
 pub mod reminders;
+pub mod review_json;
 pub mod runs_file;
 pub mod series;
 pub mod summary;

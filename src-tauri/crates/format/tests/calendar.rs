@@ -39,11 +39,12 @@ fn plan(start: NaiveDate, weeks: i64, schedules: &[Schedule]) -> Plan {
         Item { note, ..Item::new(ItemId(at as u8 + 1), exercise, dose, schedule.clone()) }
     };
     Plan {
-        header: Header { id: PLAN, revision: 1, clinic: "Bridge Street".into(), start, issued: start },
+        header: Header { id: PLAN, revision: 1, clinic: "Bridge Street".into(), phone: None, start, issued: start },
         prescription: Prescription {
             review: start + Duration::weeks(weeks),
             age: None,
             absent: BTreeSet::new(),
+            confirmed: None,
             items: schedules.iter().enumerate().map(item).collect(),
             complaints: Vec::new(),
             activities: Vec::new(),
@@ -182,7 +183,8 @@ fn an_hourly_plan_is_nine_events_that_say_nothing_of_it() {
 fn what_an_alarm_pauses_is_not_in_the_calendar() {
     let (start, zone) = changes()[0].clone();
     let plan = plan(start, 2, &[hourly()]);
-    let stopped = LogEvent::Trouble { trouble: Trouble::HeartOrBreath, item: None };
+    let stopped =
+        LogEvent::Trouble { trouble: Trouble::HeartOrBreath, item: None, id: None, circumstances: BTreeSet::new() };
     assert_eq!(events(&followed(&plan, midnight(start), vec![stopped]), midnight(start), &zone), []);
 }
 

@@ -10,7 +10,7 @@ use proptest::prelude::*;
 
 fn body(packed: Vec<u8>) -> Body {
     let Summary { plan, log, counter, .. } = support::six_weeks();
-    Body { plan, log, counter, packed }
+    Body { plan, log, counter, packed, version: summary::VERSION }
 }
 
 proptest! {
@@ -61,7 +61,7 @@ fn contents_about_another_plan_than_the_letter_are_refused() {
 #[test]
 fn rows_that_no_log_could_give_are_refused() {
     fn check(field: &'static str, change: fn(&mut Summary)) {
-        let mut wrong = support::frozen_summary();
+        let mut wrong = support::frozen_summary_2();
         change(&mut wrong);
         assert_eq!(summary::write(&wrong), Err(SummaryFault::Malformed { field }));
     }
@@ -74,6 +74,8 @@ fn rows_that_no_log_could_give_are_refused() {
     check("days", |summary| summary.days[0].slots.swap(0, 1));
     check("runs", |summary| summary.runs[0].hour = 24);
     check("runs", |summary| summary.runs[0].dose.done = 30_001);
+    check("mornings", |summary| summary.mornings[0].day = DayNumber(9));
+    check("during", |summary| summary.during[0].day = DayNumber(0));
     check("settled", |summary| summary.settled[0].day = DayNumber(0));
     check("delays", |summary| summary.delays[0].median_s = 302);
 }

@@ -61,6 +61,11 @@ impl Store {
         Ok(self.connection.execute_batch("BEGIN IMMEDIATE")?)
     }
 
+    /// Whether a larger transaction has begun and is neither kept nor undone.
+    pub fn is_in_larger_transaction(&self) -> bool {
+        !self.connection.is_autocommit()
+    }
+
     /// Commits the larger transaction. If this fails, [`Store::undo`] must still be called.
     pub fn keep(&mut self) -> Result<(), StoreError> {
         Ok(self.connection.execute_batch("COMMIT")?)

@@ -15,8 +15,8 @@ use words::{Key, Words};
 
 pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &Clock, out: &mut Out) -> Done {
     let moment = clock.moment();
-    if let Clinic::Start { name } = what {
-        return start(args, name, passphrase(passphrase_file, out.words)?, out);
+    if let Clinic::Start { name, phone } = what {
+        return start(args, name, phone.as_deref(), passphrase(passphrase_file, out.words)?, out);
     }
     let mut folder = DataFolder::open(&args.home(), false)?;
     lock::unlock(&mut folder, passphrase(passphrase_file, out.words)?)?;
@@ -51,6 +51,15 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
             Ok(true)
         }
         Clinic::Norms { .. } => show_norms(norms::load(&folder)?.as_ref(), out),
+        Clinic::Phone { number } => {
+            if let Some(number) = number {
+                lock::set_phone(&mut folder, number)?;
+            }
+            if let LockState::Open { phone, .. } = lock::state(&folder)? {
+                out.say(|_| phone.clone().unwrap_or_default(), || json!({ "phone": phone }));
+            }
+            Ok(true)
+        }
         Clinic::Identity => identity(&folder, out),
     }
 }
@@ -58,7 +67,7 @@ pub fn run(args: &Args, passphrase_file: Option<&Path>, what: &Clinic, clock: &C
 /// The lines that a plan file needs to clear the open alarms, ready to be copied.
 fn to_clear(page: &ReviewPage) -> String {
     let alarms = page.review.iter().flat_map(|review| &review.alarms).filter(|alarm| !alarm.cleared);
-    let names: Vec<String> = alarms.map(|alarm| format!("\"{}\"", alarm.entry)).collect();
+    let names: Vec<String> = alarms.map(|alarm| format!("\"{}\"", alarm.id)).collect();
     if names.is_empty() { String::new() } else { format!("\nclear = [{}]\n", names.join(", ")) }
 }
 
@@ -76,11 +85,11 @@ fn passphrase(file: Option<&Path>, words: Words) -> ActionResult<String> {
 }
 
 /// An unsuitable name or passphrase is refused before a folder is created.
-fn start(args: &Args, name: &str, passphrase: String, out: &mut Out) -> Done {
-    lock::could_start(name, &passphrase)?;
+fn start(args: &Args, name: &str, phone: Option<&str>, passphrase: String, out: &mut Out) -> Done {
+    lock::could_start(name, phone, &passphrase)?;
     let mut folder = DataFolder::open(&args.home(), true)?;
-    lock::start(&mut folder, name, passphrase)?;
-    if let LockState::Open { clinic, fingerprint } = lock::state(&folder)? {
+    lock::start(&mut folder, name, phone, passphrase)?;
+    if let LockState::Open { clinic, fingerprint, .. } = lock::state(&folder)? {
         out.say(|_| format!("{clinic}: {fingerprint}"), || json!({ "clinic": clinic, "fingerprint": fingerprint }));
     }
     Ok(true)

@@ -1,6 +1,6 @@
 //! Random ids and secrets, from the operating system.
 
-use exercises::id::{LogId, PlanId};
+use exercises::id::{AlarmId, LogId, PlanId};
 use format::card::PairingSecret;
 use format::frames::Transfer;
 use rand::RngCore;
@@ -24,6 +24,11 @@ pub fn log_id() -> LogId {
     LogId(*bytes())
 }
 
+/// A name for a new alarm.
+pub fn alarm_id() -> AlarmId {
+    AlarmId(*bytes())
+}
+
 /// The secret that is on all cards of a new plan.
 pub fn pairing_secret() -> PairingSecret {
     PairingSecret::new(*bytes())
@@ -42,6 +47,7 @@ mod tests {
     fn no_two_random_ids_are_alike() {
         assert_ne!(plan_id(), plan_id());
         assert_ne!(log_id(), log_id());
+        assert_ne!(alarm_id(), alarm_id());
         assert_ne!(transfer(), transfer());
         assert_ne!(pairing_secret(), pairing_secret());
     }

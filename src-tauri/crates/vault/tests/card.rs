@@ -119,3 +119,12 @@ fn the_frozen_card_of_version_1_is_still_accepted() {
     let expected = support::frozen_card_with_days(keys.verify_key(), keys.recipient());
     assert_eq!(verify(card::read(with_days).expect("well formed"), Some(keys.verify_key())), Ok(expected));
 }
+
+#[test]
+fn the_frozen_card_of_version_2_is_still_accepted() {
+    let keys = keys::open(include_bytes!("frozen/keys-1.bin"), &Passphrase::new("seven grey herons".to_owned()));
+    let keys = keys.expect("the frozen passphrase");
+    let expected = support::frozen_card_2(keys.verify_key(), keys.recipient());
+    let read = card::read(include_bytes!("../../format/tests/frozen/card-2.bin")).expect("well formed");
+    assert_eq!(verify(read, Some(keys.verify_key())), Ok(expected));
+}

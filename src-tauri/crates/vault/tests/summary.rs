@@ -173,9 +173,9 @@ fn invalid_contents_are_refused_with_their_fault_even_from_somebody_with_the_car
 #[test]
 fn a_newer_letter_and_other_sealed_files_have_different_faults() {
     let mut newer = Letter { body: write(&support::six_weeks()).expect("a summary"), tag: [0; 32] }.to_bytes();
-    newer[4] = 2;
+    newer[4] = 3;
     for (plain, fault) in [
-        (newer.as_slice(), SummaryFault::NewerVersion { found: 2 }),
+        (newer.as_slice(), SummaryFault::NewerVersion { found: 3 }),
         (b"a shopping list", SummaryFault::NotASummary),
         (b"", SummaryFault::NotASummary),
         (b"\x8FCsu\x01", SummaryFault::Cut),
@@ -210,6 +210,14 @@ fn the_frozen_summary_of_version_1_still_opens() {
     let keys = keys.expect("the frozen passphrase");
     let known = |plan: PlanId| (plan == support::frozen_summary().plan).then(secret);
     assert_eq!(open(include_bytes!("frozen/summary-1.age"), &keys, known), Ok(support::frozen_summary()));
+}
+
+#[test]
+fn the_frozen_summary_of_version_2_still_opens() {
+    let keys = keys::open(include_bytes!("frozen/keys-1.bin"), &Passphrase::new("seven grey herons".to_owned()));
+    let keys = keys.expect("the frozen passphrase");
+    let known = |plan: PlanId| (plan == support::frozen_summary_2().plan).then(secret);
+    assert_eq!(open(include_bytes!("frozen/summary-2.age"), &keys, known), Ok(support::frozen_summary_2()));
 }
 
 /// Runs the age program with these arguments and this input; returns its output.

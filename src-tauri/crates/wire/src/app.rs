@@ -72,6 +72,8 @@ pub enum LockState {
     Open {
         /// The clinic's name.
         clinic: String,
+        /// Its telephone number, if one was entered.
+        phone: Option<String>,
         /// The fingerprint of its keys, as shown on the patient's screen.
         fingerprint: String,
     },

@@ -20,6 +20,8 @@ pub const MAX_CODE: usize = 12;
 pub struct StartClinicRequest {
     /// The clinic's name, as patients will see it.
     pub name: String,
+    /// The clinic's telephone number, which its cards carry; `None` if it gives none.
+    pub phone: Option<String>,
     /// The passphrase.
     pub passphrase: String,
 }
@@ -41,6 +43,13 @@ impl std::fmt::Debug for Passphrase {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.write_str("Passphrase(..)")
     }
+}
+
+/// The clinic's telephone number, which its next cards carry.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct PhoneRequest {
+    /// The number; empty for none.
+    pub phone: String,
 }
 
 /// A patient's code.

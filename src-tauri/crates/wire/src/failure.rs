@@ -184,6 +184,11 @@ pub enum Failure {
     },
     /// The clinic's name has a character that cannot be shown.
     ClinicNameUnprintable,
+    /// What was given as the clinic's telephone number cannot be one.
+    PhoneUnfit {
+        /// The largest number of characters.
+        most: u16,
+    },
     /// The encrypted store is locked.
     ClinicLocked,
     /// There is no patient with this code.

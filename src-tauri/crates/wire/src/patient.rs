@@ -4,7 +4,7 @@ pub use crate::markers::patient::*;
 use exercises::score::Score;
 
 use chrono::NaiveDate;
-use exercises::alarm::Trouble;
+use exercises::alarm::{Circumstance, Trouble};
 use exercises::catalogue::Exercise;
 use exercises::correct::Correctable;
 use exercises::id::{ActivityId, ComplaintId, ItemId, PlanId, RunId};
@@ -17,6 +17,7 @@ use exercises::slots::SlotRef;
 use exercises::sway::Sensed;
 use exercises::time::Stamp;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
 
 /// Where a card comes from.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -101,6 +102,8 @@ pub struct RunScript {
     pub exercise: Exercise,
     /// The item's side, limits and note.
     pub item: exercises::plan::Item,
+    /// Whether a near fall at the easiest level asks for a hand on the support until the next card.
+    pub hand_on_support: bool,
     /// Whether the precautions come first: they were not read yet, or were read for another level.
     pub cautions_first: bool,
     /// For balance: the person's own medians over the last seven days, by place of the phone and leg.
@@ -134,25 +137,23 @@ pub struct SensedTrial {
 /// The answer to a question.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub enum QuestionAnswer {
-    /// Pain.
-    Pain {
+    /// The pain of a complaint this morning.
+    Morning {
         /// The plan.
         plan: PlanId,
         /// The complaint.
         complaint: ComplaintId,
         /// 0 to 10.
         score: Score,
-        /// The run after which the question was asked, if any.
-        after: Option<RunId>,
     },
-    /// The morning after.
-    Settled {
+    /// The pain while doing an item.
+    During {
         /// The plan.
         plan: PlanId,
-        /// The complaint.
-        complaint: ComplaintId,
-        /// Whether the pain had settled.
-        settled: bool,
+        /// The item.
+        item: ItemId,
+        /// 0 to 10.
+        score: Score,
     },
     /// A named activity.
     Activity {
@@ -207,6 +208,15 @@ pub struct TroubleRequest {
     pub trouble: Trouble,
     /// The item during which it happened, if any.
     pub item: Option<ItemId>,
+    /// What was answered about it.
+    pub circumstances: BTreeSet<Circumstance>,
+}
+
+/// "I am well again."
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct WellAgainRequest {
+    /// The plan.
+    pub plan: PlanId,
 }
 
 /// One plan's record, from the person's own device.

@@ -38,7 +38,7 @@ macro_rules! commands {
                 /// Begin a run.
                 Begin = begin(BeginRequest) -> RunScript;
                 /// Log the progress of a run.
-                Checkpoint = checkpoint(RunSnapshot) -> Vec<Question>;
+                Checkpoint = checkpoint(RunSnapshot) -> Option<Question>;
                 /// Store the sensor's result for a trial.
                 SaveSensed = save_sensed(SensedTrial) -> ();
                 /// Recorded trials to be replayed as if they came from the sensor.
@@ -53,8 +53,12 @@ macro_rules! commands {
                 TakeDaysOff = take_days_off(DaysOffRequest) -> Today;
                 /// Answer a question.
                 GiveAnswer = answer(QuestionAnswer) -> Today;
+                /// Take an answer of today back.
+                TakeAnswerBack = take_answer_back(QuestionAnswer) -> Today;
                 /// "Something is wrong".
                 RaiseTrouble = trouble(TroubleRequest) -> Today;
+                /// "I am well again".
+                SayWellAgain = well_again(WellAgainRequest) -> Today;
                 /// The Record page.
                 ShowRecord = record(()) -> Vec<RecordPage>;
                 /// Show the exact contents of a summary.
@@ -95,6 +99,8 @@ macro_rules! commands {
                 Start = clinic_start(StartClinicRequest) -> AppState;
                 /// Unlock the encrypted store.
                 Unlock = clinic_unlock(Passphrase) -> AppState;
+                /// Replace the clinic's telephone number.
+                SetPhone = clinic_phone(PhoneRequest) -> AppState;
                 /// All patients.
                 ShowPatients = patients(()) -> Vec<PatientLine>;
                 /// Add a patient.

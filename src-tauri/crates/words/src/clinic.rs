@@ -72,7 +72,8 @@ pub fn item_of(problem: &Problem) -> Option<ItemId> {
         | Problem::SameNumber
         | Problem::ReviewDate
         | Problem::AgeMissing
-        | Problem::NotTicked(_) => None,
+        | Problem::NotTicked(_)
+        | Problem::NotConfirmed(_) => None,
     }
 }
 
@@ -97,9 +98,11 @@ pub enum PlanSection {
 pub fn section_of(problem: &Problem) -> PlanSection {
     use exercises::plan::check::TextPlace;
     match problem {
-        Problem::AgeMissing | Problem::NotTicked(_) | Problem::NoStanceBaseline(_) | Problem::StanceTooShort(_) => {
-            PlanSection::Balance
-        }
+        Problem::AgeMissing
+        | Problem::NotTicked(_)
+        | Problem::NotConfirmed(_)
+        | Problem::NoStanceBaseline(_)
+        | Problem::StanceTooShort(_) => PlanSection::Balance,
         Problem::Text { what: TextPlace::Complaint | TextPlace::Activity, .. } => PlanSection::Named,
         Problem::Text { what: TextPlace::Aftercare, .. } => PlanSection::Aftercare,
         Problem::ReviewDate => PlanSection::Visit,

@@ -87,7 +87,7 @@ const REPS: KindTexts = KindTexts {
         (TempoHoldSeconds, Key::DoseTempoHold),
         (TempoDownSeconds, Key::DoseTempoEccentric),
     ],
-    steps: &[(Repetitions, |words, to| words.review_to_repetitions(to))],
+    steps: &[(Repetitions, |words, to| words.review_to_repetitions(to)), (Sets, |words, to| words.review_to_sets(to))],
     part: |words, n, of| words.set_of(n, of),
     next_part: |words, n, of| words.next_set_of(n, of),
     done: |words, done, of| words.done_reps(of, done),

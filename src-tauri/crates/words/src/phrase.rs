@@ -175,6 +175,10 @@ impl Words {
             Trouble::NearlyFell => Key::TroubleNearlyFell,
             Trouble::TooMuchPain => Key::TroubleTooMuchPain,
             Trouble::Other => Key::TroubleOther,
+            Trouble::Limb => Key::TroubleLimb,
+            Trouble::Dizzy => Key::TroubleDizzy,
+            Trouble::Unwell => Key::TroubleUnwell,
+            Trouble::PainAboveLimit => Key::TroublePainAboveLimit,
         })
     }
 

@@ -39,7 +39,7 @@ mod tests {
     #[test]
     fn vowels_are_doubled_and_values_kept() {
         assert_eq!(PSEUDO.dose_hold(3, 10), "3 hòòlds òòf 10 sèècòònds");
-        assert_eq!(PSEUDO.ask_pain("arm"), "Pààììn nòòw: arm");
+        assert!(PSEUDO.ask_morning("arm").ends_with(": arm"));
     }
 
     #[test]

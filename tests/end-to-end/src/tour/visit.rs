@@ -40,6 +40,7 @@ impl Tour<'_> {
         window.press("Yes");
         window.see("Continue");
         keep("asked-when");
+        window.set("After about how many seconds?", "12");
         window.press("Continue");
         window.press("Start countdown");
         window.see("Did your foot touch the floor after about");
@@ -75,9 +76,9 @@ impl Tour<'_> {
     fn mistakes(&self, window: &Window) {
         let keep = |name: &str| (self.at_screen)(window, &format!("mistakes-{name}"));
         window.press("Was something entered by mistake?");
-        window.see("Pain, upper back: 9 of 10");
+        window.see("Pain this morning, upper back: 9 of 10");
         keep("list");
-        window.press_part("Pain, upper back: 9 of 10");
+        window.press_part("Pain this morning, upper back: 9 of 10");
         window.see("Delete: it was a mistake");
         keep("score");
         window.press("2");
@@ -97,7 +98,7 @@ impl Tour<'_> {
         keep("alarm");
         window.press("Note that it was a mistake");
         window.see("Anything paused stays paused.");
-        window.press_part("Pain, upper back: 9 of 10");
+        window.press_part("Pain this morning, upper back: 9 of 10");
         window.see("Back to what I entered first");
         keep("put-right");
         window.press("Show earlier days");

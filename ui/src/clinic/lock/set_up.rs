@@ -1,4 +1,4 @@
-//! The first start: the clinic's name and its passphrase.
+//! The first start: the clinic's name, its telephone number and its passphrase.
 
 use leptos::prelude::*;
 use wire::clinic::{self, StartClinicRequest};
@@ -11,8 +11,8 @@ use crate::shared::{AppContext, Fault};
 /// What a clinician has to know before the program is used.
 const READ_FIRST: [Key; 2] = [Key::WelcomeClinic, Key::WelcomeClinicReading];
 
-/// Asks for the clinic's name and twice for the passphrase, and says plainly that a lost passphrase cannot be recovered. Nothing is
-/// stored before the clinic is set up, so the way back leaves nothing behind.
+/// Asks for the clinic's name, its number if it has one, and twice for the passphrase, and says plainly that a lost passphrase cannot be
+/// recovered. Nothing is stored before the clinic is set up, so the way back leaves nothing behind.
 #[component]
 pub fn SetUp(back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let app = AppContext::current();
@@ -20,15 +20,19 @@ pub fn SetUp(back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
         app.fault.set(None);
         back();
     };
-    let (name, passphrase, again) =
-        (RwSignal::new(String::new()), RwSignal::new(String::new()), RwSignal::new(String::new()));
+    let [name, phone, passphrase, again] = [(); 4].map(|()| RwSignal::new(String::new()));
     let shown = RwSignal::new(false);
     let differs = move || !again.with(String::is_empty) && passphrase.get() != again.get();
     let ready = move || !name.with(|name| name.trim().is_empty()) && !again.with(String::is_empty) && !differs();
     let start = move |event: leptos::ev::SubmitEvent| {
         event.prevent_default();
         if ready() {
-            let asked = StartClinicRequest { name: name.get_untracked(), passphrase: passphrase.get_untracked() };
+            let phone = phone.with_untracked(|phone| phone.trim().to_owned());
+            let asked = StartClinicRequest {
+                name: name.get_untracked(),
+                phone: (!phone.is_empty()).then_some(phone),
+                passphrase: passphrase.get_untracked(),
+            };
             app.request::<clinic::Start>(asked, move |state| app.state.set(Some(state)));
         }
     };
@@ -40,6 +44,8 @@ pub fn SetUp(back: impl Fn() + Copy + Send + 'static) -> impl IntoView {
             <Fault/>
             <Text label=app.text(Key::ClinicName) value=name put=move |text| name.set(text)
                 hint=app.text(Key::ClinicNameHint).to_owned() most=exercises::plan::MAX_NAME/>
+            <Text label=app.text(Key::ClinicPhone) value=phone put=move |text| phone.set(text)
+                hint=app.text(Key::ClinicPhoneHint).to_owned() most=exercises::plan::MAX_PHONE/>
             <Passphrase label=app.text(Key::Passphrase) value=passphrase shown hint=app.text(Key::PassphraseHint)/>
             <Passphrase label=app.text(Key::PassphraseAgain) value=again shown/>
             <p class="warning" role="status">{move || differs().then(|| app.text(Key::PassphraseDiffers))}</p>

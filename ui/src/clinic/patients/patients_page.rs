@@ -2,13 +2,14 @@
 
 use leptos::prelude::*;
 use wire::app::LockState;
-use wire::clinic::{PatientLine, ShowPatients};
+use wire::clinic::{PatientLine, PhoneRequest, SetPhone, ShowPatients};
 use words::Key;
 
 use super::add::AddPatient;
 use super::line::Line;
 use super::receive::Receive;
 use crate::clinic::context::{ClinicContext, Page};
+use crate::clinic::fields::Text;
 use crate::pages::PageLinks;
 use crate::shared::language::LanguageChoice;
 use crate::shared::line::TimeIsSet;
@@ -66,11 +67,44 @@ fn ClinicName() -> impl IntoView {
     let app = AppContext::current();
     let lock = move || app.state.with(|state| state.as_ref().map(|state| state.lock.clone()));
     let line = move || {
-        let Some(LockState::Open { clinic, fingerprint }) = lock() else { return None };
+        let Some(LockState::Open { clinic, fingerprint, phone }) = lock() else { return None };
         let what = app.text(Key::SecurityCodeWhat);
         Some(view! {
+            <PhoneLine phone/>
             <p class="soft">{clinic}" · "<span title=what>{app.text(Key::SecurityCode)}" "<span class="code">{fingerprint}</span></span></p>
         })
     };
     view! { {line} }
+}
+
+/// The clinic's telephone number, and a field to change it. Cards that are issued from then on have the new one.
+#[component]
+fn PhoneLine(phone: Option<String>) -> impl IntoView {
+    let app = AppContext::current();
+    let editing = RwSignal::new(false);
+    let number = RwSignal::new(phone.clone().unwrap_or_default());
+    let save = move |event: leptos::ev::SubmitEvent| {
+        event.prevent_default();
+        let phone = number.with_untracked(|number| number.trim().to_owned());
+        app.request::<SetPhone>(PhoneRequest { phone }, move |state| app.state.set(Some(state)));
+    };
+    let open = if phone.is_some() { Key::ClinicPhoneChange } else { Key::ClinicPhoneAdd };
+    move || {
+        if editing.get() {
+            view! {
+                <form class="phone-line" on:submit=save>
+                    <Text label=app.text(Key::ClinicPhone) value=number put=move |text| number.set(text)
+                        hint=app.text(Key::ClinicPhoneHint).to_owned() most=exercises::plan::MAX_PHONE/>
+                    <button type="submit" disabled=app.busy>{app.text(Key::ClinicPhoneSave)}</button>
+                </form>
+            }
+            .into_any()
+        } else {
+            view! {
+                <p class="soft phone-line">{phone.clone()}" "
+                    <button type="button" class="quiet" on:click=move |_| editing.set(true)>{app.text(open)}</button></p>
+            }
+            .into_any()
+        }
+    }
 }

@@ -34,13 +34,13 @@ fn Alarm(alarm: ReviewAlarm) -> impl IntoView {
             words.review_alarm(&alarm, words::review::Names::of_prescription(words, &draft.prescription, exercises))
         })
     });
-    let entry = alarm.entry;
-    let value = Signal::derive(move || editor.plan(|plan| plan.cleared.contains(&entry)));
+    let clearing = alarm.clearing();
+    let value = Signal::derive(move || editor.plan(|plan| plan.cleared.contains(&clearing)));
     let put = move |on| {
         editor.edit(|draft| {
-            draft.prescription.cleared.retain(|other| *other != entry);
+            draft.prescription.cleared.retain(|other| *other != clearing);
             if on {
-                draft.prescription.cleared.push(entry);
+                draft.prescription.cleared.push(clearing);
             }
         });
     };

@@ -79,6 +79,28 @@ fn Absent() -> impl IntoView {
         <fieldset class="risks">
             <legend>{words.text(Key::AbsentTitle)}</legend>
             {Risk::ALL.map(line).into_iter().collect_view()}
+            <StillTrue/>
         </fieldset>
+    }
+}
+
+/// One press that confirms the list that was carried over from an earlier visit. Empty on a first plan.
+#[component]
+fn StillTrue() -> impl IntoView {
+    let editor = PlanEditor::current();
+    let words = editor.words();
+    let today = editor.draft.with_untracked(|draft| draft.today);
+    let on = Memo::new(move |_| editor.plan(|plan| plan.confirmed));
+    let confirm = move |_| editor.edit(|draft| draft.prescription.confirmed = Some(today));
+    move || {
+        let day = on.get()?;
+        let said = match day == today {
+            true => words.text(Key::AbsentConfirmedToday).to_owned(),
+            false => words.absent_confirmed_on(&words.date(day)),
+        };
+        let button = (day != today).then(|| {
+            view! { <button type="button" on:click=confirm>{words.text(Key::AbsentStillTrue)}</button> }
+        });
+        Some(view! { <p class="still-true"><span class="soft" role="status">{said}</span>{button}</p> })
     }
 }

@@ -30,7 +30,11 @@ pub fn Issue(code: String) -> impl IntoView {
                 let said = words.through_the_night(&item.schedule.pattern)?;
                 Some(words.unread_here(&editor.named(|names| names.item(item.id)), &said))
             };
-            draft.prescription.items.iter().filter_map(of).collect::<Vec<_>>()
+            let open = editor.alarms.with_value(|alarms| {
+                alarms.iter().filter(|alarm| !draft.prescription.cleared.contains(&alarm.clearing())).count()
+            });
+            let open = (open > 0).then(|| words.alarms_stay(open));
+            open.into_iter().chain(draft.prescription.items.iter().filter_map(of)).collect::<Vec<_>>()
         });
         said.into_iter().map(|line| view! { <p class="small warning">{line}</p> }).collect_view()
     };

@@ -1,14 +1,14 @@
 //! The rules' proposal for an item, and the other choices.
 
 use exercises::id::ItemId;
-use exercises::suggest::{Advice, Suggestion};
+use exercises::suggest::{Proposal as Proposed, Suggestion};
 use leptos::prelude::*;
 use words::Key;
 
 use super::editor::PlanEditor;
 
-/// Progress, keep or ease, each with its result; the proposal is marked and has its reason below. Empty for an item without a
-/// proposal.
+/// Ease, keep or progress, each with its result, and what else is proposed; the proposal is marked and has its reason below.
+/// Empty for an item without a proposal.
 #[component]
 pub fn Proposal(id: ItemId) -> impl IntoView {
     let editor = PlanEditor::current();
@@ -16,17 +16,17 @@ pub fn Proposal(id: ItemId) -> impl IntoView {
     let Some(suggestion) = suggestion else { return ().into_any() };
     let words = editor.words();
     let start = editor.start;
-    let reason = words.reason(&suggestion.reason, start);
-    let proposed = suggestion.advice.clone();
+    let reason = editor.named(|names| words.suggestion(&suggestion, names, start)).reason();
+    let proposed = suggestion.proposal.clone();
     let choices = editor.draft.with_untracked(|draft| {
         let item = draft.prescription.item(id)?;
         draft.choices(&suggestion, editor.exercise(&item.exercise).as_ref())
     });
-    let stop = (proposed == Advice::StopAndTalk).then(|| suggestion.clone());
+    let own = matches!(proposed, Proposed::Talk | Proposed::Reduce(_)).then(|| suggestion.clone());
     let all =
-        choices.map(|choices| [stop, choices.back, Some(choices.keep), choices.advance]).into_iter().flatten().flatten();
+        choices.map(|choices| [own, choices.back, Some(choices.keep), choices.advance]).into_iter().flatten().flatten();
     let buttons = all.map(|choice| {
-        let marked = choice.advice == proposed;
+        let marked = choice.proposal == proposed;
         view! { <ChoiceButton choice marked/> }
     });
     view! {
@@ -43,17 +43,13 @@ pub fn Proposal(id: ItemId) -> impl IntoView {
 fn ChoiceButton(choice: Suggestion, marked: bool) -> impl IntoView {
     let editor = PlanEditor::current();
     let words = editor.words();
-    let advice = words.advice(&choice.advice);
-    let step = match choice.advice {
-        Advice::StopAndTalk => words.text(Key::StopRemovesIt).to_owned(),
-        _ => untrack(|| editor.named(|names| words.step(&choice, names))),
-    };
+    let line = untrack(|| editor.named(|names| words.suggestion(&choice, names, editor.start))).line;
     let mark = marked.then(|| view! { <small>{words.text(Key::Proposed)}</small> });
     let is = choice.clone();
     let follows = move || editor.draft.with(|draft| draft.follows(&is)).to_string();
     view! {
         <button type="button" aria-pressed=follows class:proposed=marked on:click=move |_| editor.edit(|draft| draft.apply(&choice))>
-            <span><b>{advice}</b>" "{step}</span>{mark}
+            <span><b>{line}</b></span>{mark}
         </button>
     }
 }

@@ -2,22 +2,46 @@
 
 use exercises::review::ReviewAlarm;
 use leptos::prelude::*;
-use words::review::{Finding, ReviewQuestion};
+use words::Key;
+use words::review::ReviewQuestion;
 
 use super::context::ReviewContext;
 
-/// A banner for each alarm that no card has cleared; one line for each other alarm; "no alarm" if there were none.
+/// A banner for each alarm that no card has cleared, with a button that clears it with the next plan; one line for each other alarm.
+/// Flares of pain follow. Empty if there was nothing: the line at the top says so.
 #[component]
 pub fn Alarms() -> impl IntoView {
     let context = ReviewContext::current();
-    let all: Vec<(ReviewAlarm, Finding)> = context
-        .read(|review, names| review.alarms.iter().map(|alarm| (*alarm, context.words.review_alarm(alarm, names))).collect())
-        .unwrap_or_default();
-    if all.is_empty() {
-        return view! { <p class="no-alarm">{context.words.unanswered(ReviewQuestion::Alarms)}</p> }.into_any();
-    }
-    let banners = all.into_iter().map(|(alarm, said)| view! {
-        <li class="alarm-banner" class:cleared=alarm.cleared><strong>{said.word}</strong>" "<span>{said.figures}</span></li>
+    let all = context.read(|review, _| review.alarms.clone()).unwrap_or_default();
+    let flares = context.read(|review, names| context.words.flares(review, names)).unwrap_or_default();
+    (!all.is_empty() || !flares.is_empty()).then(|| {
+        let flares = flares.into_iter().map(|line| view! { <li class="alarm-banner cleared"><p>{line}</p></li> });
+        let banners = all.into_iter().map(|alarm| view! { <Banner alarm/> }).collect_view();
+        view! { <ul class="stack-2 alarms" aria-label=context.question(ReviewQuestion::Alarms)>{banners}{flares.collect_view()}</ul> }
+    })
+}
+
+#[component]
+fn Banner(alarm: ReviewAlarm) -> impl IntoView {
+    let context = ReviewContext::current();
+    let words = context.words;
+    let said = context.read(|_, names| words.review_alarm(&alarm, names));
+    let (cleared, clearing) = (alarm.cleared, alarm.clearing());
+    let next = context.next;
+    let pressed = move || next.clears(clearing);
+    let label = move || words.text(if pressed() { Key::ReviewClearedInNextPlan } else { Key::ReviewTalkedAboutIt });
+    let clear = (!cleared).then(|| {
+        view! {
+            <button type="button" aria-pressed=move || pressed().to_string() disabled=move || next.draft.with(Option::is_none)
+                on:click=move |_| next.toggle_cleared(clearing)>{label}</button>
+        }
     });
-    view! { <ul class="stack" aria-label=context.question(ReviewQuestion::Alarms)>{banners.collect_view()}</ul> }.into_any()
+    said.map(|said| {
+        view! {
+            <li class="alarm-banner" class:cleared=cleared>
+                <p><strong>{said.word}</strong>" "<span>{said.figures}</span></p>
+                {clear}
+            </li>
+        }
+    })
 }

@@ -56,17 +56,18 @@ fn Group(group: StanceGroup, #[prop(optional)] norms: bool) -> impl IntoView {
         of_group.map(|sides| words.side_to_side(&sides.sides)).collect::<Vec<_>>()
     });
     let legs = group.legs.iter().map(|series| {
-        view! { <Finding before=format!("{}:", upper(words.leg_short(series.leg))) said=words.stance(series)/> }
+        view! { <Finding before=format!("{}:", upper(&words.leg_or_both(series.leg))) said=words.stance(series)/> }
     });
     let legs = legs.collect_view();
     let sway = group.legs.iter().filter_map(|series| {
         let said = words.sway_series(series.sway.as_ref()?).join(" ");
-        Some(view! { <p class="small">{upper(words.leg_short(series.leg))}": "{said}</p> })
+        Some(view! { <p class="small">{upper(&words.leg_or_both(series.leg))}": "{said}</p> })
     });
     let sway = sway.collect_view();
     let chart = move || {
         let axis = context.points(true)?;
-        Some(view! { <StanceView chart=stance(&group, &axis) label=words.text(Key::ChartStance).to_owned()/> })
+        let label = words.text(Key::ChartStance).to_owned();
+        Some(view! { <StanceView chart=stance(&group, &axis) label changes=context.changes_on(&axis)/> })
     };
     view! {
         <article>

@@ -2,12 +2,17 @@
 
 use chrono::NaiveDate;
 use exercises::chart::{DayAxis, NAMES_WIDTH};
+use exercises::id::ItemId;
 use exercises::review::Review;
+use exercises::score::Score;
+use exercises::suggest::Suggestion;
 use exercises::time::DayNumber;
 use leptos::prelude::*;
 use wire::clinic::ReviewPage;
 use words::Words;
 use words::review::{Names, ReviewQuestion};
+
+use super::next_plan::NextPlan;
 
 /// The page, the texts, and the widths of its two columns.
 #[derive(Clone, Copy)]
@@ -17,12 +22,14 @@ pub struct ReviewContext {
     pub words: Words,
     /// Widths of the left and the right column, in CSS pixels.
     pub columns: Signal<(f64, f64)>,
+    /// The draft of the next plan.
+    pub next: NextPlan,
 }
 
 impl ReviewContext {
     /// The context for a page from the shell.
-    pub fn new(page: ReviewPage, words: Words, columns: Signal<(f64, f64)>) -> ReviewContext {
-        ReviewContext { page: StoredValue::new(page), words, columns }
+    pub fn new(page: ReviewPage, words: Words, columns: Signal<(f64, f64)>, next: NextPlan) -> ReviewContext {
+        ReviewContext { page: StoredValue::new(page), words, columns, next }
     }
 
     /// The context of this page.
@@ -38,6 +45,45 @@ impl ReviewContext {
     /// Reads the page.
     pub fn page<T>(self, of: impl FnOnce(&ReviewPage) -> T) -> T {
         self.page.with_value(of)
+    }
+
+    /// Dose, level and times of an item in the plan in force; `None` if it is no longer in it.
+    pub fn in_force(self, id: ItemId) -> Option<String> {
+        self.page(|page| {
+            let item = page.plan.as_ref()?.item(id)?;
+            let exercise = page.exercises.iter().find(|exercise| exercise.id == item.exercise);
+            let level = exercise.and_then(|exercise| self.words.rung_of(item, exercise));
+            let parts = [level, Some(self.words.dose_of(item)), Some(self.words.schedule(&item.schedule))];
+            let parts: Vec<String> = parts.into_iter().flatten().collect();
+            Some(self.words.review_in_force(&self.words.semicolons(&parts)))
+        })
+    }
+
+    /// What a suggestion becomes once it is known how much the item hurts while it is done.
+    pub fn with_pain(self, suggestion: &Suggestion, score: Score) -> Option<Suggestion> {
+        self.page(|page| {
+            let plan = page.plan.as_ref()?;
+            let item = plan.item(suggestion.item)?;
+            let exercise = page.exercises.iter().find(|exercise| exercise.id == item.exercise);
+            let today = DayNumber::nearest(page.today, plan.header.start);
+            Some(suggestion.with_pain(score, item, exercise, today))
+        })
+    }
+
+    /// The days on which the plan changed, oldest first.
+    pub fn changes(self) -> Vec<NaiveDate> {
+        self.page(|page| {
+            let all = page.earlier.iter().rev().chain(&page.plan);
+            let mut days: Vec<NaiveDate> = all.skip(1).map(|plan| plan.header.issued).collect();
+            days.dedup();
+            days
+        })
+    }
+
+    /// Where the plan changed on an axis.
+    pub fn changes_on(self, axis: &DayAxis) -> Vec<f64> {
+        let days = self.changes().into_iter().map(|day| DayNumber::nearest(day, axis.start));
+        days.filter(|day| (axis.first..=axis.last).contains(day)).map(|day| axis.x(day) - axis.step * 0.5).collect()
     }
 
     /// The heading of an answer.

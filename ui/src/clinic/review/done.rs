@@ -44,7 +44,7 @@ fn Item(item: ItemAdherence) -> impl IntoView {
     let strings = move || {
         let (axis, label) = (context.strings()?, context.read(|_, names| words.chart_days(&names.item(id)))?);
         let chart = context.read(|review, _| weeks(&review.days, id, &axis, since)).flatten()?;
-        Some(view! { <WeeksChart chart label/> })
+        Some(view! { <WeeksChart chart label changes=context.changes_on(&axis)/> })
     };
     let list = details.into_iter().map(|line| view! { <li>{line}</li> }).collect_view();
     view! {

@@ -8,8 +8,10 @@ mod context;
 mod done;
 mod finding;
 mod next;
+mod next_plan;
 mod notes;
 mod pain;
 mod review_page;
+mod strip;
 
 pub use review_page::Review;

@@ -1,44 +1,116 @@
 //! What next?
 
-use exercises::suggest::Suggestion;
+use exercises::log::Barrier;
+use exercises::score::Score;
+use exercises::suggest::{Ask, Proposal, Reduction, Suggestion};
 use leptos::prelude::*;
 use words::Key;
 use words::review::ReviewQuestion;
 
 use super::context::ReviewContext;
-use crate::clinic::context::ClinicContext;
 
-/// A proposal for each item with its reason, and the button for the next plan.
+/// A proposal for each item with its reasons, each with a button that puts it into the next plan.
 #[component]
 pub fn Next() -> impl IntoView {
     let context = ReviewContext::current();
-    let clinic = ClinicContext::current();
     let all = context.read(|review, _| review.items.clone()).unwrap_or_default();
     let none = all.is_empty().then(|| view! { <p class="soft">{context.words.unanswered(ReviewQuestion::Next)}</p> });
-    let code = context.page(|page| page.code.clone());
     view! {
         <section class="next">
-            <h2>{context.question(ReviewQuestion::Next)}</h2>
+            <h2>{context.question(ReviewQuestion::Next)}<span class="small soft">" "{context.words.proposals_only()}</span></h2>
             {none}
-            <dl>{all.into_iter().map(|one| view! { <One suggestion=one/> }).collect_view()}</dl>
-            <p class="small soft">{context.words.proposals_only()}</p>
-            <button type="button" on:click=move |_| clinic.plan(code.clone())>{context.words.text(Key::PlanNext)}</button>
+            <ul>{all.into_iter().map(|one| view! { <One suggestion=one/> }).collect_view()}</ul>
         </section>
     }
 }
 
-/// One proposal.
+/// One item: as it is now, and what is proposed. The answer to what is asked first changes the proposal.
 #[component]
 fn One(suggestion: Suggestion) -> impl IntoView {
     let context = ReviewContext::current();
-    let said = context
-        .read(|review, names| (names.item(suggestion.item), context.words.suggestion(&suggestion, names, review.start)));
-    said.map(|(name, said)| {
-        view! {
-            <div>
-                <dt>{name}</dt>
-                <dd><b>{said.advice}</b>" "{said.step}<small class="soft">{said.reason}</small></dd>
-            </div>
-        }
-    })
+    let words = context.words;
+    let id = suggestion.item;
+    let (pain, reason) = (RwSignal::new(None::<Score>), RwSignal::new(None::<Barrier>));
+    let asked = suggestion.ask.clone();
+    let proposal = Memo::new(move |_| {
+        let known = pain.get().and_then(|score| context.with_pain(&suggestion, score));
+        let known = known.unwrap_or_else(|| suggestion.clone());
+        reason.get().map_or(known.clone(), |reason| known.with_reason(reason))
+    });
+    let said = move || {
+        let suggestion = proposal.get();
+        let said = context.read(|review, names| words.suggestion(&suggestion, names, review.start))?;
+        let reason = said.reason();
+        Some(view! { <b>{said.line}</b><small class="soft">{reason}</small> })
+    };
+    let fields = asked.into_iter().map(|ask| match ask {
+        Ask::Pain => view! { <PainAsked given=pain/> }.into_any(),
+        Ask::Reason => view! { <ReasonAsked given=reason/> }.into_any(),
+    });
+    let name = context.read(|_, names| names.item(id)).unwrap_or_default();
+    view! {
+        <li>
+            <div><h3>{name}</h3><small class="soft">{context.in_force(id)}</small></div>
+            <div>{said}{fields.collect_view()}</div>
+            <Accept proposal/>
+        </li>
+    }
+}
+
+/// Puts a proposal into the next plan, and takes it out again. Empty where there is nothing to put there: what comes of a talk, and
+/// what is shortened or ended, the clinician enters.
+#[component]
+fn Accept(proposal: Memo<Suggestion>) -> impl IntoView {
+    let context = ReviewContext::current();
+    let (words, next) = (context.words, context.next);
+    let changes = move || match proposal.get().proposal {
+        Proposal::Talk | Proposal::Keep | Proposal::Reduce(Reduction::ShortenOrEnd) => false,
+        Proposal::Ease(_) | Proposal::Progress(_) | Proposal::Reduce(_) => true,
+    };
+    let follows = move || next.follows(&proposal.get()).unwrap_or_default();
+    let label = move || words.text(if follows() { Key::ReviewInNextPlan } else { Key::ReviewIntoNextPlan });
+    view! {
+        <Show when=move || changes() && next.follows(&proposal.get()).is_some()>
+            <button type="button" aria-pressed=move || follows().to_string() on:click=move |_| next.toggle(&proposal.get_untracked())>
+                {label}
+            </button>
+        </Show>
+    }
+}
+
+/// How much it hurts while doing it, as the patient says at the visit.
+#[component]
+fn PainAsked(given: RwSignal<Option<Score>>) -> impl IntoView {
+    let words = ReviewContext::current().words;
+    let options = Score::all().map(|score| (score.points().to_string(), score.points().to_string()));
+    let choose = move |chosen: String| given.set(Score::all().find(|score| score.points().to_string() == chosen));
+    view! { <Asked label=words.ask(Ask::Pain) options=options.collect() choose/> }
+}
+
+/// Why it is not done.
+#[component]
+fn ReasonAsked(given: RwSignal<Option<Barrier>>) -> impl IntoView {
+    let words = ReviewContext::current().words;
+    let options = Barrier::ALL.into_iter().filter(|barrier| *barrier != Barrier::RatherNotSay);
+    let options = options.map(|barrier| (format!("{barrier:?}"), words.barrier(barrier).to_owned()));
+    let choose = move |chosen: String| {
+        given.set(Barrier::ALL.into_iter().find(|barrier| format!("{barrier:?}") == chosen));
+    };
+    view! { <Asked label=words.ask(Ask::Reason) options=options.collect() choose/> }
+}
+
+/// A list of answers, at first without one.
+#[component]
+fn Asked(label: &'static str, options: Vec<(String, String)>, choose: impl Fn(String) + 'static) -> impl IntoView {
+    let none = ReviewContext::current().words.text(Key::ReviewNotAnswered);
+    let options = options.into_iter().map(|(value, text)| view! { <option value=value>{text}</option> });
+    view! {
+        <label class="asked-here">
+            <span>{label}</span>
+            <select on:change:target=move |event| choose(event.target().value())>
+                <option value="">{none}</option>
+                {options.collect_view()}
+            </select>
+        </label>
+    }
 }

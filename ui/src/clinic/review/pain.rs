@@ -1,6 +1,7 @@
 //! Did it hurt?
 
 use exercises::chart::lines;
+use exercises::id::ComplaintId;
 use exercises::review::PainSeries;
 use leptos::prelude::*;
 use words::review::{ReviewQuestion, upper};
@@ -9,7 +10,7 @@ use super::context::ReviewContext;
 use super::finding::Finding;
 use crate::shared::chart::LinesView;
 
-/// For each complaint: the verdict, the chart, and the ratings at the visits.
+/// For each complaint: the verdict, flares, the chart, the ratings at the visits, and the pain while doing what is meant for it.
 #[component]
 pub fn Pain() -> impl IntoView {
     let context = ReviewContext::current();
@@ -20,8 +21,19 @@ pub fn Pain() -> impl IntoView {
             <h2>{context.question(ReviewQuestion::Pain)}</h2>
             {none}
             {all.into_iter().map(|series| view! { <Complaint series/> }).collect_view()}
+            {while_doing(None)}
         </section>
     }
+}
+
+/// The pain while doing the items that are meant for a complaint, or for none.
+fn while_doing(complaint: Option<ComplaintId>) -> impl IntoView {
+    let context = ReviewContext::current();
+    let lines = context.read(|review, names| {
+        let meant = review.during.iter().filter(|series| names.find(series.item).and_then(|item| item.serves) == complaint);
+        meant.map(|series| context.words.during(series, names, review.start)).collect::<Vec<_>>()
+    });
+    lines.unwrap_or_default().into_iter().map(|line| view! { <p class="small">{line}</p> }).collect_view()
 }
 
 /// One complaint.
@@ -31,18 +43,25 @@ fn Complaint(series: PainSeries) -> impl IntoView {
     let words = context.words;
     let name = context.read(|_, names| upper(&names.complaint(series.complaint))).unwrap_or_default();
     let visits = context.read(|review, _| words.at_visits(&series.at_visits, review.start)).flatten();
-    let said = words.pain(&series);
+    let found =
+        context.read(|review, names| (words.pain(&series, review.start), words.pain_details(&series, names, review.start)));
+    let (said, details) = found.unzip();
+    let details = details.unwrap_or_default().into_iter().map(|line| view! { <p>{line}</p> }).collect_view();
+    let during = while_doing(Some(series.complaint));
     let label = words.chart_line(&name);
     let line = move || {
         let axis = context.points(false).filter(|_| series.points.len() > 1)?;
-        Some(view! { <LinesView chart=lines(&series.points, &series.at_visits, &axis) label=label.clone()/> })
+        let chart = lines(&series.points, &series.at_visits, &axis);
+        Some(view! { <LinesView chart label=label.clone() changes=context.changes_on(&axis)/> })
     };
     view! {
         <article>
             <h3>{name}</h3>
-            <Finding said/>
+            {said.map(|said| view! { <Finding said/> })}
+            {details}
             {line}
             <p class="small soft">{visits}</p>
+            {during}
         </article>
     }
 }

@@ -11,15 +11,17 @@ use super::barriers::Barriers;
 use super::context::ReviewContext;
 use super::done::Done;
 use super::next::Next;
+use super::next_plan::NextPlan;
 use super::notes::Notes;
 use super::pain::Pain;
+use super::strip::Strip;
 use crate::clinic::context::ClinicContext;
 use crate::clinic::head::Head;
 use crate::clinic::patients::Receive;
 use crate::clinic::width::{TWO_COLUMNS, columns, window_width};
 use crate::shared::width::text_scale;
 
-/// The head, the alarms, and the answers below them.
+/// The head, the line of all answers, the alarms, the proposals, and the answers in full below them.
 #[component]
 pub fn Review(page: ReviewPage) -> impl IntoView {
     let clinic = ClinicContext::current();
@@ -29,10 +31,12 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
     let title = page.name.as_ref().map_or(title.clone(), |name| format!("{title} {name}"));
     let covers = words.review_covers(&page).join(" ");
     let (has_plan, has_review, code) = (page.plan.is_some(), page.review.is_some(), page.code.clone());
-    provide_context(ReviewContext::new(page, words, Signal::derive(move || columns(width.get(), text_scale()))));
+    let next_plan = NextPlan::load(clinic, code.clone());
+    let columns = Signal::derive(move || columns(width.get(), text_scale()));
+    provide_context(ReviewContext::new(page, words, columns, next_plan));
     let next = words.text(if has_plan { Key::PlanNext } else { Key::PlanFirst });
     let answers = if has_review {
-        view! { <Alarms/><Answers width/> }.into_any()
+        view! { <Strip/><Alarms/><Next/><Notes/><Changes/><Answers width/> }.into_any()
     } else {
         let again = StoredValue::new(code.clone());
         let received = move || clinic.review(again.get_value());
@@ -42,7 +46,7 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
     view! {
         <main class="screen review">
             <Head title line>
-                <button type="button" class="filled" on:click=move |_| clinic.plan(code.clone())>{next}</button>
+                <button type="button" class="filled" on:click=move |_| next_plan.open()>{next}</button>
             </Head>
             <p class="small soft covers">{covers}</p>
             {answers}
@@ -50,28 +54,26 @@ pub fn Review(page: ReviewPage) -> impl IntoView {
     }
 }
 
+/// When the plan changed. Empty if it did not.
+#[component]
+fn Changes() -> impl IntoView {
+    let context = ReviewContext::current();
+    let days: Vec<String> = context.changes().into_iter().map(|day| context.words.date(day)).collect();
+    let line = (!days.is_empty()).then(|| context.words.review_plan_changes(&context.words.commas(&days)));
+    line.map(|line| view! { <p class="small soft">{line}</p> })
+}
+
 /// One column in the order of the questions. With enough space there are two: what was done and the barriers at the left, and the
-/// results at the right. What comes next is put into the shorter column.
+/// results at the right.
 #[component]
 fn Answers(width: Signal<f64>) -> impl IntoView {
     let is_wide = Memo::new(move |_| width.get() >= TWO_COLUMNS);
-    let balances = ReviewContext::current().read(|review, _| !review.balance.is_empty()).unwrap_or(false);
-    move || match (is_wide.get(), balances) {
-        (false, _) => view! {
-            <div class="answers"><Done/><Pain/><Balance/><Activities/><Barriers/><Next/><Notes/></div>
-        }
-        .into_any(),
-        (true, true) => view! {
+    move || match is_wide.get() {
+        false => view! { <div class="answers"><Done/><Pain/><Balance/><Activities/><Barriers/></div> }.into_any(),
+        true => view! {
             <div class="answers two">
-                <div><Done/><Barriers/><Next/><Notes/></div>
+                <div><Done/><Barriers/></div>
                 <div><Pain/><Balance/><Activities/></div>
-            </div>
-        }
-        .into_any(),
-        (true, false) => view! {
-            <div class="answers two">
-                <div><Done/><Barriers/><Notes/></div>
-                <div><Pain/><Balance/><Activities/><Next/></div>
             </div>
         }
         .into_any(),

@@ -1,15 +1,17 @@
 //! The top of the Now page.
 
+use exercises::alarm::Trouble;
 use exercises::history::Mark;
 use exercises::time::Stamp;
-use exercises::today::{Head, Today, TodayItem, TodayKnot};
+use exercises::today::{Head, PauseEnd, Today, TodayItem, TodayKnot};
 use leptos::prelude::*;
 use words::Key;
 
 use super::message::Message;
 use super::offer::Offer;
 use crate::patient::context::PatientContext;
-use crate::patient::page::{Page, Place};
+use crate::patient::page::{Page, Place, Raised};
+use crate::patient::trouble::WellAgain;
 
 /// One thing to do, or why there is nothing to do.
 #[component]
@@ -57,16 +59,34 @@ pub fn HeadOf(today: Today) -> impl IntoView {
             }
             .into_any()
         }
-        Head::Stopped(trouble) => {
-            let lines = vec![words.plan_paused_because(words.trouble(trouble))];
-            view! {
-                <Message title=words.text(Key::PlanPaused) lines/>
-                <p><strong>{words.text(Key::OnlyNewCardRestarts)}</strong></p>
-                <button type="button" class="main" on:click=move |_| context.open(Page::Advice(trouble))>{words.text(Key::WhatToDo)}</button>
-                <button type="button" on:click=move |_| context.open(Page::Card)>{words.text(Key::AddNewCard)}</button>
-            }
-            .into_any()
-        }
+        Head::Stopped(trouble) => view! { <Stopped today trouble/> }.into_any(),
+    }
+}
+
+/// Everything is paused: why, and what ends it.
+#[component]
+fn Stopped(today: Today, trouble: Trouble) -> impl IntoView {
+    let context = PatientContext::current();
+    let words = context.app.words();
+    let lines = vec![words.plan_paused_because(words.trouble(trouble))];
+    let gravest = today.alarms.iter().rev().find(|alarm| alarm.trouble == trouble && alarm.suspends.is_some());
+    let raised = gravest.map(|alarm| Raised {
+        item: alarm.item,
+        circumstances: alarm.circumstances.clone(),
+        ..Raised::new(Some(alarm.plan), trouble)
+    });
+    let raised = StoredValue::new(Box::new(raised.unwrap_or_else(|| Raised::new(None, trouble))));
+    let ends = match gravest.map(|alarm| alarm.ends) {
+        Some(PauseEnd::WhenWell) => Key::PausedUntilWell,
+        _ => Key::OnlyNewCardRestarts,
+    };
+    let ill = today.ill().into_iter().map(|plan| view! { <WellAgain plan/> }).collect_view();
+    view! {
+        <Message title=words.text(Key::PlanPaused) lines/>
+        <p><strong>{words.text(ends)}</strong></p>
+        <button type="button" class="main" on:click=move |_| context.open(Page::Advice(raised.get_value()))>{words.text(Key::WhatToDo)}</button>
+        {ill}
+        <button type="button" on:click=move |_| context.open(Page::Card)>{words.text(Key::AddNewCard)}</button>
     }
 }
 

@@ -14,6 +14,7 @@ mod silence;
 mod skip;
 mod tray_hint;
 mod try_first;
+mod visit_soon;
 
 pub use choose::Choose;
 pub use days_off::TakeDaysOff;

@@ -10,6 +10,8 @@ use super::question::OneQuestion;
 use super::silence::Silence;
 use super::tray_hint::TrayHint;
 use super::try_first::TryFirst;
+use super::visit_soon::VisitSoon;
+use crate::patient::answered::Answered;
 use crate::patient::card::CardForm;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
@@ -31,6 +33,8 @@ pub fn Now() -> impl IntoView {
                 <div class="now-head">
                     <HeadOf today=today.clone()/>
                     <TryFirst today=today.clone()/>
+                    <VisitSoon today=today.clone()/>
+                    <Answered/>
                     <OneQuestion questions=today.questions.clone()/>
                     <MeetingNow wanted=meeting/>
                 </div>

@@ -36,6 +36,7 @@ pub fn Offer(item: TodayItem, at: SlotRef, line: Option<String>) -> impl IntoVie
                 <p>{words.dose_of(&item.item)}". "{words.takes(item.takes_s)}"."</p>
                 {words.rung_of(&item.item, &item.exercise).map(|rung| view! { <p class="soft">{rung}</p> })}
                 {note}
+                {item.hand_on_support.then(|| view! { <p><strong>{words.text(Key::HandOnSupport)}</strong></p> })}
                 {line.map(|line| view! { <p class="brass" role="status">{line}</p> })}
             </div>
             <div class="offer-figure"><Figure drawing mirrored rests=context.mark_moved(slot)/><DayLine/></div>

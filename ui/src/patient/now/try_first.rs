@@ -1,6 +1,6 @@
 //! After a card was taken and while nothing is due: the first exercise, to try it.
 
-use exercises::today::Today;
+use exercises::today::{Today, TryFirst as First};
 use leptos::prelude::*;
 use words::Key;
 
@@ -11,9 +11,10 @@ use crate::patient::context::PatientContext;
 pub fn TryFirst(today: Today) -> impl IntoView {
     let context = PatientContext::current();
     let words = context.app.words();
-    let shown = today.try_first.and_then(|(plan, id)| {
+    let shown = today.try_first.and_then(|First { plan, item: id, extra }| {
         let item = today.items.iter().find(|item| item.plan == plan && item.item.id == id)?;
-        let what = words.try_first_what(words.exercise_name(&item.exercise));
+        let name = words.exercise_name(&item.exercise);
+        let what = if extra { words.try_first_what(name) } else { name.to_owned() };
         Some(view! {
             <section class="stack-2">
                 <button type="button" class="main" aria-describedby="try-first" disabled=context.app.busy

@@ -26,7 +26,8 @@ pub fn Balance(page: RecordPage, review: Review) -> impl IntoView {
             let legs = group.legs.iter().map(|series| {
                 let found = words.stance(series);
                 (!found.not_enough_data).then(|| {
-                    view! { <p><strong>{words.stand_on(series.leg)}": "</strong>{found.line(words)}</p> }
+                    let stand = series.leg.map(|leg| view! { <strong>{words.stand_on(leg)}": "</strong> });
+                    view! { <p>{stand}{found.line(words)}</p> }
                 })
             });
             let legs = legs.collect_view();

@@ -9,8 +9,10 @@ mod period;
 mod record_page;
 mod scores;
 mod strings;
+mod then_and_now;
 mod visit;
 
 pub use correct::Correct;
 pub use record_page::Record;
+pub use then_and_now::ThenAndNow;
 pub use visit::Visit;

@@ -1,8 +1,9 @@
 //! One plan's record.
 
-use exercises::review::Review;
+use exercises::review::{Review, then_and_now};
 use leptos::prelude::*;
 use wire::patient::RecordPage;
+use words::review::Names;
 use words::{Key, Words};
 
 use super::balance::Balance;
@@ -11,7 +12,7 @@ use super::strings::Strings;
 use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 
-/// The answers to four questions: when it was done, balance, pain, activities. A note before anything was done.
+/// The record in a sentence, then the answers to four questions: when it was done, balance, pain, activities. A note before anything was done.
 #[component]
 pub fn OneRecord(page: RecordPage) -> impl IntoView {
     let context = PatientContext::current();
@@ -27,8 +28,15 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
         None if page.later.is_some() => ().into_any(),
         None => view! { <p>{words.text(Key::NothingYet)}</p> }.into_any(),
         Some(review) => {
+            let names = Names::of_prescription(words, &page.plan.prescription, &page.exercises);
+            let short = words.record_in_short(&review, names);
+            let compared = (!then_and_now(&review).is_empty()).then(|| {
+                view! { <button type="button" on:click=move |_| context.open(Page::ThenAndNow(id))>{words.text(Key::ThenAndNow)}</button> }
+            });
             let few = lacks_data(&review, words).then(|| view! { <p class="soft">{words.text(Key::RecordFewData)}</p> });
             view! {
+                <p class="large">{short}</p>
+                {compared}
                 <Strings page=page.clone() review=review.clone()/>
                 {few}
                 <Balance page=page.clone() review=review.clone()/>
@@ -53,7 +61,7 @@ pub fn OneRecord(page: RecordPage) -> impl IntoView {
 /// Whether there is not enough data for a verdict on one of the charts, which then shows none.
 fn lacks_data(review: &Review, words: Words) -> bool {
     let stance = review.balance.iter().map(|series| words.stance(series));
-    let pain = review.pain.iter().map(|series| words.pain(series));
+    let pain = review.pain.iter().map(|series| words.pain(series, review.start));
     let activities = review.activities.iter().map(|series| words.activity_change(&series.change));
     stance.chain(pain).chain(activities).any(|found| found.not_enough_data)
 }

@@ -34,7 +34,7 @@ pub fn Scores(page: RecordPage, review: Review) -> impl IntoView {
         .iter()
         .filter_map(|series| {
             let title = upper(&names.complaint(series.complaint));
-            chart(title, words.pain(series), &series.points, &series.at_visits)
+            chart(title, words.pain(series, review.start), &series.points, &series.at_visits)
         })
         .collect();
     let activities: Vec<_> = review

@@ -13,7 +13,7 @@ use crate::patient::context::PatientContext;
 use crate::patient::page::Page;
 use crate::shared::Fault;
 
-/// What was done, as it was logged; then the questions, if there are any.
+/// What was done, as it was logged; then the question, if there is one.
 #[component]
 pub fn Done(script: Box<RunScript>) -> impl IntoView {
     let context = PatientContext::current();
@@ -31,11 +31,11 @@ pub fn Done(script: Box<RunScript>) -> impl IntoView {
         }
         _ => None,
     };
-    let go_on = move |_| match driver.questions.get_untracked() {
-        Some(questions) if !questions.is_empty() => context.replace(Page::After(questions)),
+    let go_on = move |_| match driver.question.get_untracked() {
+        Some(Some(question)) => context.replace(Page::After(vec![question])),
         _ => context.close(),
     };
-    let saved = move || driver.questions.get().is_some();
+    let saved = move || driver.question.get().is_some();
     view! {
         <main class="screen">
             <div class="column ended">

@@ -28,8 +28,8 @@ pub struct Driver {
     guide: StoredValue<Guide>,
     /// What the screen shows.
     pub view: RwSignal<GuideView>,
-    /// The questions at the end; `None` until the end is logged.
-    pub questions: RwSignal<Option<Vec<Question>>>,
+    /// The question at the end, if there is one; the outer `None` until the end is logged.
+    pub question: RwSignal<Option<Option<Question>>>,
     /// Whether the end could not be logged.
     pub unsaved: RwSignal<bool>,
     log: StoredValue<Log>,
@@ -62,7 +62,7 @@ impl Driver {
             set_up: RwSignal::new(guide.set_up()),
             sensed: RwSignal::new(Vec::new()),
             guide: StoredValue::new(guide),
-            questions: RwSignal::new(None),
+            question: RwSignal::new(None),
             unsaved: RwSignal::new(false),
             log: StoredValue::new(Log::default()),
         };
@@ -248,8 +248,8 @@ impl Driver {
         while let Some(run) = self.log.try_update_value(|log| log.waiting.take()).flatten() {
             let ended = run.end != exercises::run::RunEnd::Going;
             match invoke::call::<Checkpoint>(&RunSnapshot { plan: self.plan, run }).await {
-                Ok(questions) if ended => {
-                    self.questions.try_set(Some(questions));
+                Ok(question) if ended => {
+                    self.question.try_set(Some(question));
                     self.context.app.fault.set(None);
                 }
                 Ok(_) => {}

@@ -19,6 +19,7 @@ pub fn Results(balance: Balance, sensed: Vec<(u16, Sensed)>, own: Vec<OwnMedian>
     let legs = balance_results(&trials).into_iter().map(|BalanceResult { leg, best_ms, median_ms, capped, .. }| {
         let best = words.seconds(best_ms);
         let best = if capped { words.seconds_target_reached(best) } else { words.seconds_short(best) };
+        let longest = if set_up.touch_ends() || capped { Key::BestToday } else { Key::LongestRemembered };
         let middle = words.seconds_short(words.seconds(median_ms));
         let own = own_median_ms(&own, set_up, leg)
             .map_or_else(|| words.text(Key::UsualNotKnown).to_owned(), |ms| words.seconds_short(words.seconds(ms)));
@@ -26,7 +27,7 @@ pub fn Results(balance: Balance, sensed: Vec<(u16, Sensed)>, own: Vec<OwnMedian>
             <section class="sheet stack-2">
                 <h2>{words.stand_on(leg)}</h2>
                 <dl class="figures">
-                    <div><dt>{words.text(Key::BestToday)}</dt><dd class="number">{best}</dd></div>
+                    <div><dt>{words.text(longest)}</dt><dd class="number">{best}</dd></div>
                     <div><dt>{words.text(Key::UsualToday)}</dt><dd class="number">{middle}</dd></div>
                     <div><dt>{words.text(Key::UsualWeek)}</dt><dd class="number">{own}</dd></div>
                 </dl>

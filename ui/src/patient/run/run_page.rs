@@ -13,7 +13,7 @@ use super::hold::HoldRun;
 use super::reps::RepsRun;
 use super::status::RunStatus;
 use crate::patient::context::PatientContext;
-use crate::patient::trouble::During;
+use crate::patient::trouble::AskTrouble;
 use crate::shared::screen;
 
 /// One run from beginning to end.
@@ -36,9 +36,11 @@ pub fn Run(script: Box<RunScript>) -> impl IntoView {
         let script = kept.get_value();
         if asking.get() {
             let (plan, item) = (script.plan, script.run.item);
-            return screen(
-                move || view! { <During plan item nothing=move || asking.set(false) stop=move || driver.press(Press::Trouble)/> },
-            );
+            return screen(move || {
+                view! {
+                    <AskTrouble during=Some((plan, item)) nothing=move || asking.set(false) stop=move || driver.press(Press::Trouble)/>
+                }
+            });
         }
         if let Some(asked) = driver.motion.asked.get() {
             return screen(move || view! { <AskTouched asked something_wrong/> });

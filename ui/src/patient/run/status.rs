@@ -6,6 +6,7 @@ use exercises::run::RunEnd;
 use leptos::prelude::*;
 use words::{Key, Words};
 
+use super::balance::during_trial;
 use super::driver::Driver;
 use crate::patient::{sounds, voice};
 use crate::shared::AppContext;
@@ -15,7 +16,8 @@ use crate::shared::AppContext;
 pub fn RunStatus() -> impl IntoView {
     let words = AppContext::current().words();
     let driver = Driver::current();
-    let said = Memo::new(move |_| said(&driver.view.get(), words));
+    let trial = move || during_trial(driver.set_up.get().touch_ends(), driver.motion.has_sensor());
+    let said = Memo::new(move |_| said(&driver.view.get(), trial(), words));
     let shaken = Memo::new(move |_| pattern(&driver.view.get()));
     Effect::new(move || {
         let pattern = shaken.get();
@@ -33,7 +35,7 @@ pub fn RunStatus() -> impl IntoView {
     view! { <p class="heard" role="status">{said}</p> }
 }
 
-fn said(view: &GuideView, words: Words) -> String {
+fn said(view: &GuideView, trial: Key, words: Words) -> String {
     let side = words.side_of_part(view.part.side);
     let part = words.part_of(view.part.number, view.part.of);
     let with = |key| {
@@ -44,7 +46,7 @@ fn said(view: &GuideView, words: Words) -> String {
         Phase::CountIn => with(Key::GetReady),
         Phase::Holding | Phase::Trial if view.half => words.text(Key::Halfway).to_owned(),
         Phase::Holding => with(Key::Hold),
-        Phase::Trial => words.text(Key::TouchWhenDown).to_owned(),
+        Phase::Trial => words.text(trial).to_owned(),
         Phase::Resting if view.part.changes_side => with(Key::ChangeSides),
         Phase::Resting => words.text(Key::Rest).to_owned(),
         Phase::Paused { slept: false } => words.text(Key::Paused).to_owned(),

@@ -1,13 +1,13 @@
 //! The first question: what is wrong?
 
-use exercises::alarm::{Scope, Trouble};
+use exercises::alarm::Trouble;
 use leptos::prelude::*;
 use words::Key;
 
 use crate::patient::context::PatientContext;
 use crate::shared::Fault;
 
-/// All complaints, most urgent first; the way back comes last.
+/// What can be wrong, gravest first; the way back comes last.
 #[component]
 pub fn TroubleList(
     chose: impl Fn(Trouble) + Copy + Send + 'static,
@@ -16,9 +16,9 @@ pub fn TroubleList(
     let context = PatientContext::current();
     let words = context.app.words();
     let busy = context.app.busy;
-    let all = Trouble::ALL.map(|trouble| {
+    let all = Trouble::OFFERED.map(|trouble| {
         // Red is only for urgent complaints.
-        let class = if trouble.scope() == Scope::WholePlan { "alarm" } else { "" };
+        let class = if trouble.is_urgent() { "alarm" } else { "" };
         view! { <button type="button" class=class disabled=busy on:click=move |_| chose(trouble)>{words.trouble(trouble)}</button> }
     });
     view! {

@@ -2,10 +2,11 @@
 
 mod advice;
 mod ask_trouble;
-mod during;
+mod confirm;
 mod list;
+mod well_again;
 mod which;
 
 pub use advice::Advice;
 pub use ask_trouble::AskTrouble;
-pub use during::During;
+pub use well_again::WellAgain;

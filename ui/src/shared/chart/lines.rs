@@ -4,13 +4,13 @@ use exercises::chart::{Lines, Point};
 use leptos::prelude::*;
 use words::Key;
 
-use super::dates;
+use super::{dates, plan_changes};
 use crate::shared::width::rem;
 use crate::shared::{AppContext, paint};
 
-/// A line of scores; the ratings at the visits are open diamonds beside it. `label` names the picture.
+/// A line of scores, with lines at `changes` of the plan; the ratings at the visits are open diamonds beside it. `label` names the picture.
 #[component]
-pub fn LinesView(chart: Lines, label: String) -> impl IntoView {
+pub fn LinesView(chart: Lines, label: String, #[prop(optional)] changes: Vec<f64>) -> impl IntoView {
     let words = AppContext::current().words();
     let Lines { width, height, points, pieces, at_visits, ticks, starts } = chart;
     let across = ticks.map(|(y, score)| {
@@ -33,7 +33,7 @@ pub fn LinesView(chart: Lines, label: String) -> impl IntoView {
     view! {
         <div class="chart-scroll" data-scrolls tabindex="0" role="img" aria-label=label>
             <svg class="chart" width=rem(width) height=rem(height) viewBox=format!("0 0 {width} {height}")>
-                {across}{pieces.collect_view()}{points.collect_view()}{visits.collect_view()}{dates(starts, height)}
+                {across}{plan_changes(changes, height - 24.0)}{pieces.collect_view()}{points.collect_view()}{visits.collect_view()}{dates(starts, height)}
             </svg>
         </div>
     }

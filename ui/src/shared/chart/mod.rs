@@ -15,6 +15,12 @@ use leptos::prelude::*;
 
 use super::AppContext;
 
+/// Lines at the places where the plan changed, down to `foot`.
+fn plan_changes(changes: Vec<f64>, foot: f64) -> impl IntoView {
+    let line = |x: f64| view! { <path class="plan-change" d=format!("M{x:.1} 0V{foot:.1}")/> };
+    changes.into_iter().map(line).collect_view()
+}
+
 /// Dates below a chart.
 fn dates(starts: Vec<WeekStart>, height: f64) -> impl IntoView {
     let words = AppContext::current().words();

@@ -5,21 +5,25 @@ use leptos::html::Div;
 use leptos::prelude::*;
 use words::Words;
 
-use super::dates;
+use super::{dates, plan_changes};
 use crate::shared::AppContext;
 use crate::shared::half_knot::half_knot;
 use crate::shared::width::rem;
 
-/// The strings of one item; a period too long for the page is scrolled, and begins at its latest days. `label` names the picture;
-/// the words beside it describe it.
+/// The strings of one item, with lines at `changes` of the plan; a period too long for the page is scrolled, and begins at its
+/// latest days. `label` names the picture; the words beside it describe it.
 #[component]
-pub fn WeeksChart(chart: Weeks, label: String) -> impl IntoView {
+pub fn WeeksChart(chart: Weeks, label: String, #[prop(optional)] changes: Vec<f64>) -> impl IntoView {
     let words = AppContext::current().words();
-    let Weeks { width, height, knot, days, hours, starts, broke_off } = chart;
+    let Weeks { width, height, knot, days, bands, hours, starts, broke_off } = chart;
     let hours = hours
         .into_iter()
         .map(|hour| view! { <text class="tick number" x=0 y=hour.y + 5.0>{words.minute(hour.minute)}</text> });
     let parted = broke_off.map(|x| view! { <path class="parting" d=format!("M{x:.1} 0V{:.1}", height - 24.0)/> });
+    let foot = height - 24.0;
+    let bands = bands
+        .into_iter()
+        .map(|(from, to)| view! { <rect class="paused-band" x=from y="2" width=to - from height=foot - 2.0/> });
     let days = days.into_iter().map(|day| string(words, day, knot)).collect_view();
     let strings = width - LEFT;
     let scrolled = NodeRef::<Div>::new();
@@ -36,7 +40,7 @@ pub fn WeeksChart(chart: Weeks, label: String) -> impl IntoView {
             <svg class="chart" width=rem(LEFT) height=rem(height) viewBox=format!("0 0 {LEFT} {height}") aria-hidden="true">{hours.collect_view()}</svg>
             <div class="chart-scroll" class:goes-on=goes_on data-scrolls tabindex="0" role="img" aria-label=label node_ref=scrolled on:scroll=look>
                 <svg class="chart" width=rem(strings) height=rem(height) viewBox=format!("{LEFT} 0 {strings} {height}")>
-                    {parted}{days}{dates(starts, height)}
+                    {bands.collect_view()}{plan_changes(changes, foot)}{parted}{days}{dates(starts, height)}
                 </svg>
             </div>
         </div>
@@ -65,8 +69,8 @@ pub fn tied(shape: Shape, x: f64, y: f64, r: f64) -> AnyView {
         Shape::Loop => view! { <circle class="loop" cx=x cy=y r=r - 0.3/> }.into_any(),
         Shape::Bar => view! { <path class="ink-line" d=format!("M{:.1} {y:.1}H{:.1}", x - r, x + r)/> }.into_any(),
         Shape::Cross => {
-            let (left, right, up, down) = (x - r, x + r, y - r, y + r);
-            view! { <path class="alarm-line" d=format!("M{left:.1} {up:.1}L{right:.1} {down:.1}M{left:.1} {down:.1}L{right:.1} {up:.1}")/> }.into_any()
+            view! { <rect class="paused-band" x=x - r - 2.0 y=y - r - 5.0 width=2.0 * r + 4.0 height=2.0 * r + 10.0/> }
+                .into_any()
         }
     }
 }

@@ -3,7 +3,7 @@
 use super::*;
 use crate::alarm::Trouble;
 use crate::log::{Barrier, DayOffReason};
-use crate::plan::{BodySide, Pattern};
+use crate::plan::{BodySide, Pattern, Schedule};
 use crate::review::samples::{BACK, BALANCE, REPS, revised};
 use crate::run::{Balance, SetUp, Share, Trial, TrialEnd, Work};
 use crate::score::Score;
@@ -61,9 +61,12 @@ fn marks_that_a_patient_can_give() {
         (at(1, 9 * 60 + 5), LogEvent::Run(run(1, at(1, 9 * 60 + 5), Some(slot(1, 0)), 2))),
         (at(1, 10 * 60 + 5), LogEvent::Skipped { slot: slot(1, 1), reason: Barrier::NoTime }),
         (at(2, 8 * 60), LogEvent::DaysOff { from: slot(2, 0).day, until: slot(2, 0).day, why: DayOffReason::Ill }),
-        (at(3, 8 * 60), LogEvent::Trouble { trouble: Trouble::Other, item: Some(HOLD) }),
+        (
+            at(3, 8 * 60),
+            LogEvent::Trouble { trouble: Trouble::Other, item: Some(HOLD), id: None, circumstances: Default::default() },
+        ),
     ];
-    let summary = sealed(&events, &[plan()], (1, 3), at(3, 23 * 60)).expect("a period");
+    let summary = sealed(&events, &[plan()], (1, 3), at(4, 3 * 60)).expect("a period");
     let partly = Mark::Partly(Share { done: 2, of: 3 });
     assert_eq!(hold_on(&summary, 1), [(0, partly), (1, Mark::Skipped(Barrier::NoTime)), (2, Mark::NotDone)]);
     assert!(hold_on(&summary, 2).iter().all(|(_, mark)| *mark == Mark::DayOff(DayOffReason::Ill)));
@@ -86,7 +89,7 @@ fn two_cards_on_one_day_each_keep_their_part() {
         (at(2, 9 * 60 + 5), LogEvent::Run(run(1, at(2, 9 * 60 + 5), Some(slot(2, 0)), 3))),
         (at(2, 10 * 60 + 30), taken(2)),
     ];
-    let summary = sealed(&events, &[plan(), second()], (2, 3), at(3, 23 * 60)).expect("a period");
+    let summary = sealed(&events, &[plan(), second()], (2, 3), at(4, 3 * 60)).expect("a period");
     let of_hold = summary.days.iter().filter(|one| one.item == HOLD);
     let told: Vec<_> = of_hold.map(|one| (one.day.0, one.revision, one.slots.clone())).collect();
     let passed = |numbers: &[u8]| numbers.iter().map(|number| (*number, Mark::NotDone)).collect::<Vec<_>>();
@@ -126,7 +129,9 @@ fn the_schedule_that_was_agreed_counts() {
     let mut later = plan().prescription.items[0].schedule.clone();
     later.pattern = Pattern::At { times: vec![20 * 60] };
     let events = [(at(0, 8 * 60), LogEvent::Taken { revision: 1, agreed: vec![(HOLD, later.clone())] })];
-    let summary = sealed(&events, &[plan()], (0, 0), at(0, 23 * 60)).expect("a period");
+    let open = sealed(&events, &[plan()], (0, 0), at(0, 23 * 60)).expect("a period");
+    assert_eq!(hold_on(&open, 0), [], "its part of the day goes on until three o'clock");
+    let summary = sealed(&events, &[plan()], (0, 0), at(1, 3 * 60)).expect("a period");
     assert_eq!(hold_on(&summary, 0), [(0, Mark::NotDone)]);
     assert_eq!(summary.taken[0].agreed, [(HOLD, later)]);
 }
@@ -135,8 +140,11 @@ fn the_schedule_that_was_agreed_counts() {
 fn an_alarm_goes_with_every_summary_until_a_card_clears_it() {
     let events = [
         taken_at_eight(),
-        (at(1, 600), LogEvent::Trouble { trouble: Trouble::Nerve, item: None }),
-        (at(6, 600), LogEvent::Trouble { trouble: Trouble::Fell, item: Some(BALANCE) }),
+        (at(1, 600), LogEvent::Trouble { trouble: Trouble::Nerve, item: None, id: None, circumstances: Default::default() }),
+        (
+            at(6, 600),
+            LogEvent::Trouble { trouble: Trouble::Fell, item: Some(BALANCE), id: None, circumstances: Default::default() },
+        ),
     ];
     let days = |plans: &[Plan], period| {
         let summary = sealed(&events, plans, period, at(9, 600)).expect("a period");
@@ -145,7 +153,7 @@ fn an_alarm_goes_with_every_summary_until_a_card_clears_it() {
     assert_eq!(days(&[plan()], (4, 9)), [(2, 1), (3, 6)]);
     assert_eq!(days(&[plan()], (3, 4)), [(2, 1), (3, 6)], "also one after the period");
     let mut clears = revised(2, 0);
-    clears.prescription.cleared = vec![EntryRef { log: PHONE, n: 2 }];
+    clears.prescription.cleared = vec![crate::alarm::ClearedAlarm::of_entry(EntryRef { log: PHONE, n: 2 })];
     assert_eq!(days(&[plan(), clears.clone()], (4, 9)), [(3, 6)]);
     assert_eq!(days(&[plan(), clears], (0, 9)), [(2, 1), (3, 6)], "within the period a cleared one is included too");
 }
@@ -162,7 +170,10 @@ fn a_card_taken_by_a_clock_centuries_ahead_takes_no_day_from_the_one_before() {
     let events = [
         taken_at_eight(),
         (at(130_000, 600), taken(2)),
-        (at(130_000, 601), LogEvent::Trouble { trouble: Trouble::Nerve, item: None }),
+        (
+            at(130_000, 601),
+            LogEvent::Trouble { trouble: Trouble::Nerve, item: None, id: None, circumstances: Default::default() },
+        ),
     ];
     let summary = sealed(&events, &[plan(), second()], (0, 4), at(9, 600)).expect("a period");
     let told: Vec<_> = summary.days.iter().filter(|one| one.item == HOLD).map(|one| (one.day.0, one.revision)).collect();
@@ -172,19 +183,34 @@ fn a_card_taken_by_a_clock_centuries_ahead_takes_no_day_from_the_one_before() {
 }
 
 #[test]
-fn pain_is_reported_with_its_item_and_only_within_the_period() {
-    let first = run(4, at(1, 545), Some(slot(1, 0)), 3);
-    let pain = |score, after| LogEvent::Pain { complaint: BACK, score: Score::at_most_ten(score), after };
+fn ratings_are_reported_only_within_the_period_by_the_persons_day() {
+    let score = Score::at_most_ten;
     let events = [
         taken_at_eight(),
-        (at(1, 545), LogEvent::Run(first)),
-        (at(1, 550), pain(4, Some(RunId(4)))),
-        (at(1, 551), pain(5, Some(RunId(99)))),
-        (at(3, 551), pain(6, None)),
+        (at(1, 480), LogEvent::Morning { complaint: BACK, score: score(4) }),
+        (at(1, 550), LogEvent::During { item: HOLD, score: score(5) }),
+        (at(3, 170), LogEvent::During { item: HOLD, score: score(6) }),
+        (at(3, 480), LogEvent::Morning { complaint: BACK, score: score(7) }),
     ];
     let summary = sealed(&events, &[plan()], (0, 2), at(5, 600)).expect("a period");
-    let told: Vec<_> = summary.pain.iter().map(|pain| (pain.n, pain.day.0, pain.score.points(), pain.after)).collect();
-    assert_eq!(told, [(3, 1, 4, Some(HOLD)), (4, 1, 5, None)]);
+    let mornings: Vec<_> = summary.mornings.iter().map(|one| (one.n, one.day.0, one.score.points())).collect();
+    let during: Vec<_> = summary.during.iter().map(|one| (one.n, one.day.0, one.item, one.score.points())).collect();
+    assert_eq!(mornings, [(2, 1, 4)]);
+    assert_eq!(during, [(3, 1, HOLD, 5), (4, 2, HOLD, 6)], "before three o'clock it is still the day before");
+}
+
+#[test]
+fn runs_are_in_time_late_or_moved() {
+    let mut plan = plan();
+    plan.prescription.items[0].schedule = Schedule {
+        days: [chrono::Weekday::Wed, chrono::Weekday::Fri].into_iter().collect(),
+        pattern: Pattern::At { times: vec![18 * 60] },
+    };
+    let done = |n, day, minute, named| (at(day, minute), LogEvent::Run(run(n, at(day, minute), Some(named), 3)));
+    let events = [taken_at_eight(), done(1, 0, 1080, slot(0, 0)), done(2, 2, 1141, slot(2, 0)), done(3, 8, 600, slot(7, 0))];
+    let summary = sealed(&events, &[plan], (0, 9), at(9, 600)).expect("a period");
+    let told: Vec<_> = summary.runs.iter().map(|run| (run.run.0, run.day.0, run.timing)).collect();
+    assert_eq!(told, [(1, 0, RunTiming::InTime), (2, 2, RunTiming::Late), (3, 7, RunTiming::Moved)]);
 }
 
 #[test]
@@ -204,7 +230,11 @@ fn a_run_is_reported_with_its_dose_its_hour_and_its_trials() {
     };
     let events = [taken_at_eight(), (extra.started, LogEvent::Run(extra))];
     let told = sealed(&events, &[plan()], (0, 1), at(1, 23 * 60)).expect("a period").runs.remove(0);
-    assert_eq!((told.hour, told.slot, told.day.0), (18, None, 1));
+    assert_eq!(
+        (told.hour, told.slot, told.day.0),
+        (18, Some(0), 1),
+        "it counts for the slot whose part of the day it is in"
+    );
     assert_eq!((told.dose, told.parts), (Share { done: 1, of: 6 }, Share { done: 1, of: 6 }));
     assert_eq!(told.stance.map(|stance| (stance.target_s, stance.trials)), Some((30, trials)));
 }

@@ -42,14 +42,19 @@ fn any_log() -> impl Strategy<Value = Vec<(Stamp, LogEvent)>> {
         for (n, (gap, act)) in (1u32..).zip(acts) {
             minute += gap;
             let now = at(0, minute);
-            let open = slots::counts_for(&plan, HOLD, now, &zone(), at(0, 8 * 60));
+            let open = History::default().slot_for(&plan, HOLD, now, &zone(), at(0, 8 * 60));
             let happened = match (act, open) {
                 (Act::Run(whole), open) => LogEvent::Run(run(n, now, open, whole)),
                 (Act::LeaveOut(why), Some(slot)) => LogEvent::Skipped { slot, reason: Barrier::ALL[why] },
                 (Act::Remind, Some(slot)) => LogEvent::Reminded { slot },
                 (Act::Rate(score), _) => LogEvent::Pain { complaint: BACK, score: Score::at_most_ten(score), after: None },
                 (Act::DayOffReason, _) => LogEvent::DaysOff { from: now.date(), until: now.date(), why: DayOffReason::Ill },
-                (Act::Trouble, _) => LogEvent::Trouble { trouble: Trouble::Other, item: Some(HOLD) },
+                (Act::Trouble, _) => LogEvent::Trouble {
+                    trouble: Trouble::Other,
+                    item: Some(HOLD),
+                    id: None,
+                    circumstances: Default::default(),
+                },
                 _ => LogEvent::Opened,
             };
             events.push((now, happened));
@@ -90,7 +95,7 @@ proptest! {
         prop_assert!(told.seen.iter().all(|day| within(*day)));
         prop_assert!(told.days.iter().all(|row| within(row.day)));
         prop_assert!(told.runs.iter().all(|row| within(row.day)));
-        prop_assert!(told.pain.iter().all(|row| within(row.day)));
+        prop_assert!(told.mornings.iter().all(|row| within(row.day)));
         prop_assert!(told.delays.iter().all(|row| (told.from.0 / 7..=told.until.0 / 7).contains(&row.week)));
         prop_assert!(told.taken.iter().all(|taken| taken.day <= told.until));
         for row in &told.days {

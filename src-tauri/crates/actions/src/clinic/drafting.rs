@@ -3,11 +3,13 @@
 use super::rows::{self, DRAFT, Patient};
 use super::{lock, reviewing};
 use crate::{ActionResult, DataFolder, Moment, refuse};
+use exercises::alarm::ClearedAlarm;
 use exercises::catalogue::Catalogue;
 use exercises::draft::{self, Draft, Kept, Unread, UsedNumbers};
 use exercises::norms::Norms;
 use exercises::plan::check::{self, Problem};
 use exercises::plan::{Header, Plan, Prescription};
+use exercises::review::ReviewAlarm;
 use store::table;
 use wire::Failure;
 use wire::clinic::{AskKeep, PlanDraft};
@@ -20,7 +22,7 @@ use wire::clinic::{AskKeep, PlanDraft};
 pub fn draft(folder: &DataFolder, moment: &Moment, code: &str) -> ActionResult<PlanDraft> {
     let patient = rows::patient(folder, code)?;
     let review = reviewing::review(folder, &patient, &Norms::built_in())?;
-    let alarms = review.as_ref().map(|review| review.alarms.iter().filter(|alarm| !alarm.cleared).copied().collect());
+    let alarms = review.as_ref().map(|review| review.alarms.iter().filter(|alarm| !alarm.cleared).cloned().collect());
     let fresh = next(moment, &patient);
     let last = patient.newest().map(|card| &card.plan.header);
     let replaces = last.map(|last| last.revision);
@@ -132,6 +134,7 @@ fn finished(
         Some(card) => card.plan.header.next(&clinic, today),
         None => Header::first(vault::random::plan_id(), &clinic, today),
     };
+    let header = header.with_phone(lock::phone(folder)?);
     let mut plan = Plan { header, prescription: prescription.clone() };
     for item in &mut plan.prescription.items {
         if let Some(exercise) = catalogue.get(&item.exercise) {
@@ -140,5 +143,20 @@ fn finished(
             item.rung = item.rung.take().or(first);
         }
     }
+    name_fully(folder, patient, &mut plan.prescription.cleared)?;
     Ok(plan)
+}
+
+/// Adds the sign and day of each alarm to clear that only has a name, as a plan file does, if it was received: then the card clears no
+/// other alarm of that name.
+fn name_fully(folder: &DataFolder, patient: &Patient, cleared: &mut [ClearedAlarm]) -> ActionResult<()> {
+    if cleared.iter().all(|one| one.seen.is_some()) {
+        return Ok(());
+    }
+    let received = reviewing::review(folder, patient, &Norms::built_in())?.map(|review| review.alarms).unwrap_or_default();
+    for one in cleared.iter_mut().filter(|one| one.seen.is_none()) {
+        let known = received.iter().find(|alarm| alarm.id == one.id);
+        *one = known.map_or(*one, ReviewAlarm::clearing);
+    }
+    Ok(())
 }

@@ -1,6 +1,7 @@
 //! The clinic's keys: created under a passphrase at the first start, opened with it later.
 
 use crate::{ActionResult, DataFolder, refuse};
+use exercises::plan::{MAX_PHONE, is_phone};
 use store::table::keys;
 use vault::{IdentityText, Keys, KeysFault, Passphrase};
 use wire::Failure;
@@ -9,13 +10,14 @@ use wire::app::{LockState, Role};
 /// Least number of characters in a passphrase.
 pub const MIN_PASSPHRASE: u8 = 12;
 const NAME: &str = "clinic-name";
+const PHONE: &str = "clinic-phone";
 
 /// Creates the clinic's keys and unlocks the store. The data folder becomes a clinic's only with this step; nothing is stored
 /// before.
 ///
 /// # Errors
 /// A weak passphrase, a name that [`could_start`] refuses, or keys that exist already.
-pub fn start(folder: &mut DataFolder, name: &str, passphrase: String) -> ActionResult<()> {
+pub fn start(folder: &mut DataFolder, name: &str, phone: Option<&str>, passphrase: String) -> ActionResult<()> {
     if folder.role() == Some(Role::Patient) {
         return Err(Failure::OtherRole);
     }
@@ -23,7 +25,8 @@ pub fn start(folder: &mut DataFolder, name: &str, passphrase: String) -> ActionR
         return Err(Failure::ClinicStarted);
     }
     let name = name.trim();
-    could_start(name, &passphrase)?;
+    could_start(name, phone, &passphrase)?;
+    let phone = phone.map(str::trim).filter(|phone| !phone.is_empty());
     let passphrase = Passphrase::new(passphrase);
     let (made, sealed) = vault::keys::create(&passphrase);
     let before = folder.role();
@@ -32,6 +35,7 @@ pub fn start(folder: &mut DataFolder, name: &str, passphrase: String) -> ActionR
         let dir = folder.dir();
         let kept = folder.home.store_mut().transaction(|tx| {
             store::table::setting::put(tx, NAME, name)?;
+            phone.map_or(Ok(()), |phone| store::table::setting::put(tx, PHONE, phone))?;
             keys::insert(tx, &sealed)
         });
         kept.map_err(refuse::store(&dir))
@@ -44,11 +48,11 @@ pub fn start(folder: &mut DataFolder, name: &str, passphrase: String) -> ActionR
     Ok(())
 }
 
-/// Checks name and passphrase before a data folder is created, so that a refusal leaves nothing behind.
+/// Checks name, telephone number and passphrase before a data folder is created, so that a refusal leaves nothing behind.
 ///
 /// # Errors
-/// A weak passphrase; a name that is empty, too long or has a character that cannot be displayed.
-pub fn could_start(name: &str, passphrase: &str) -> ActionResult<()> {
+/// A weak passphrase; a name that is empty, too long or has a character that cannot be displayed; a text that is no telephone number.
+pub fn could_start(name: &str, phone: Option<&str>, passphrase: &str) -> ActionResult<()> {
     if passphrase.chars().count() < MIN_PASSPHRASE.into() {
         return Err(Failure::WeakPassphrase { least: MIN_PASSPHRASE });
     }
@@ -60,7 +64,27 @@ pub fn could_start(name: &str, passphrase: &str) -> ActionResult<()> {
     if name.chars().any(char::is_control) {
         return Err(Failure::ClinicNameUnprintable);
     }
-    Ok(())
+    fitting(phone.unwrap_or_default()).map(drop)
+}
+
+/// The telephone number without spaces around it; `None` if it is empty.
+fn fitting(phone: &str) -> ActionResult<Option<&str>> {
+    match phone.trim() {
+        "" => Ok(None),
+        phone if is_phone(phone) => Ok(Some(phone)),
+        _ => Err(Failure::PhoneUnfit { most: MAX_PHONE as u16 }),
+    }
+}
+
+/// Replaces the clinic's telephone number, which the next cards carry; an empty one removes it.
+///
+/// # Errors
+/// [`Failure::PhoneUnfit`] for a text that is no telephone number.
+pub fn set_phone(folder: &mut DataFolder, phone: &str) -> ActionResult<()> {
+    unlocked_keys(folder)?;
+    let phone = fitting(phone)?.unwrap_or_default();
+    let dir = folder.dir();
+    folder.home.store_mut().transaction(|tx| store::table::setting::put(tx, PHONE, phone)).map_err(refuse::store(&dir))
 }
 
 /// Unlocks the store with the passphrase.
@@ -79,7 +103,7 @@ pub fn unlock(folder: &mut DataFolder, passphrase: String) -> ActionResult<()> {
 /// Whether the store is set up and unlocked.
 pub fn state(folder: &DataFolder) -> ActionResult<LockState> {
     if let Some(keys) = &folder.keys {
-        return Ok(LockState::Open { clinic: name(folder)?, fingerprint: keys.fingerprint() });
+        return Ok(LockState::Open { clinic: name(folder)?, phone: phone(folder)?, fingerprint: keys.fingerprint() });
     }
     Ok(if sealed(folder)?.is_some() { LockState::Locked } else { LockState::NotStarted })
 }
@@ -97,6 +121,11 @@ pub fn identity(folder: &DataFolder) -> ActionResult<IdentityText> {
 /// The clinic's name.
 pub(crate) fn name(folder: &DataFolder) -> ActionResult<String> {
     folder.setting(NAME)?.ok_or(Failure::ClinicNotStarted)
+}
+
+/// The clinic's telephone number, if one was entered.
+pub(crate) fn phone(folder: &DataFolder) -> ActionResult<Option<String>> {
+    Ok(folder.setting(PHONE)?.filter(|phone| !phone.is_empty()))
 }
 
 /// The keys, if the store is unlocked; otherwise a failure.

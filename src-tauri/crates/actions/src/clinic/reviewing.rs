@@ -42,16 +42,16 @@ pub(crate) fn catalogue(folder: &DataFolder, patient: &Patient) -> Catalogue {
     plans::with_own(&folder.catalogue, &own).unwrap_or_else(|_| folder.catalogue.clone())
 }
 
-/// A review as one JSON object, with the patient it belongs to. Without a summary its lists are empty.
+/// A review as one JSON object, with the patient it belongs to: the keys of [`format::review_json`], beside everything else that the
+/// review holds. Without a summary its lists are empty.
 pub fn json(page: &ReviewPage) -> String {
-    let empty = serde_json::json!({
-        "alarms": [], "adherence": [], "days": [], "pain": [], "balance": [], "activities": [], "barriers": [], "items": [],
-    });
-    let mut object = page.review.as_ref().map_or(empty, |review| serde_json::json!(review));
-    let alarms = page.review.iter().flat_map(|review| &review.alarms);
-    for (place, alarm) in alarms.enumerate() {
-        object["alarms"][place]["name"] = serde_json::json!(alarm.entry.to_string());
+    let mut object = serde_json::json!({ "days": [], "activities": [], "barriers": [] });
+    let mut keys = format::review_json::empty();
+    if let Some((review, plan)) = page.review.as_ref().zip(page.plan.as_ref()) {
+        object = serde_json::json!(review);
+        keys = format::review_json::write(review, plan, &object);
     }
+    keys.into_iter().for_each(|(key, value)| object[key] = value);
     object["code"] = serde_json::json!(page.code);
     object["today"] = serde_json::json!(page.today);
     object.to_string()

@@ -133,7 +133,9 @@ pub(crate) fn summaries(folder: &DataFolder, patient: &Patient) -> ActionResult<
     let opened = received.iter().map(|row| {
         let packed = rows::open(keys, RECEIVED, &bound(row.id), &row.sealed).ok()?;
         let log = LogId(row.log.as_slice().try_into().ok()?);
-        format::summary::read(&Body { plan: patient.plan()?, log, counter: row.counter, packed }).ok()
+        // The contents say by their keys of which version they are.
+        let version = format::summary::VERSION;
+        format::summary::read(&Body { plan: patient.plan()?, log, counter: row.counter, packed, version }).ok()
     });
     opened.map(|summary| summary.ok_or_else(|| damaged(folder))).collect()
 }
@@ -208,7 +210,7 @@ mod tests {
         let dir = tempfile::tempdir().expect("a temporary folder");
         let moment = clock::at(1_795_600_000_000, zone::named("Europe/Vienna").expect("a zone"));
         let mut folder = DataFolder::open(&dir.path().join("clinic"), true).expect("a new folder");
-        lock::start(&mut folder, "Linden Lane Practice", "nine grey herons wading".into()).expect("a new clinic");
+        lock::start(&mut folder, "Linden Lane Practice", None, "nine grey herons wading".into()).expect("a new clinic");
         crate::clinic::patients::add(&mut folder, &AddPatientRequest { code: "K17".into(), name: None })
             .expect("a new code");
         let today = moment.now.date();

@@ -74,7 +74,7 @@ fn one(folder: &mut DataFolder, plan: PlanId, moment: &Moment, event: &RunsFileE
 }
 
 fn open_slot(one: &FollowedPlan, item: exercises::id::ItemId, moment: &Moment) -> ActionResult<slots::SlotRef> {
-    slots::counts_for(one.plan(), item, moment.now, &moment.zone, one.followed.taken).ok_or(Failure::NoSuchSlot)
+    one.followed.history.slot_for(one.plan(), item, moment.now, &moment.zone, one.followed.taken).ok_or(Failure::NoSuchSlot)
 }
 
 /// The work of a run, with the sides in sequence: the dose of one side, then that of the other.

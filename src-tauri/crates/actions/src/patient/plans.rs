@@ -1,13 +1,13 @@
 //! The plans followed on this device, read from its database.
 
 use super::times_ahead;
-use crate::{ActionResult, DataFolder, refuse};
+use crate::{ActionResult, DataFolder, Moment, refuse};
 use exercises::catalogue::{Catalogue, Exercise};
 use exercises::history::History;
 use exercises::id::{ItemId, LogId, PlanId};
 use exercises::log::{Entry, Log, LogEvent};
 use exercises::plan::{Item, Plan};
-use exercises::suggest::in_use_here;
+use exercises::suggest::{eased_by, in_use_here};
 use exercises::time::Stamp;
 use exercises::today::Followed;
 use format::card::{Card, PairingSecret};
@@ -189,7 +189,7 @@ fn followed(folder: &DataFolder, mut cards: Vec<&OpenedCard>, log: &Log) -> Acti
     let catalogue = with_own(&folder.catalogue, &newest.own)?;
     let history = History::fold(log, newest.plan.header.id);
     let agreed = history.taken.last().map(|taken| taken.agreed.clone()).unwrap_or_default();
-    let plan = stepped(newest.plan.with_schedules(&agreed), &history, taken);
+    let plan = stepped(newest.plan.with_schedules(&agreed), &history, taken, &catalogue);
     let ahead = times_ahead::of_card(folder, &newest.plan.header)?.map(|(from, agreed)| {
         let card = newest.plan.with_schedules(&agreed).prescription.items;
         (from, plan.with_schedules(&card.into_iter().map(|item| (item.id, item.schedule)).collect::<Vec<_>>()))
@@ -205,11 +205,16 @@ fn followed(folder: &DataFolder, mut cards: Vec<&OpenedCard>, log: &Log) -> Acti
     })
 }
 
-/// The plan with the levels that the person changed to since the card was taken, if the clinician allowed that.
-fn stepped(mut plan: Plan, history: &History, taken: Stamp) -> Plan {
+/// The plan with the levels that the person changed to since the card was taken, if the clinician allowed that, and with those that
+/// a near fall has made easier until a card says otherwise.
+fn stepped(mut plan: Plan, history: &History, taken: Stamp, catalogue: &Catalogue) -> Plan {
     let since = || history.runs.values().rev().filter(|run| run.started.utc_ms >= taken.utc_ms);
-    for item in &mut plan.prescription.items {
-        *item = in_use_here(item, since().find(|run| run.item == item.id));
+    let eased: Vec<usize> = plan.prescription.items.iter().map(|item| history.eased(&plan, item.id)).collect();
+    for (item, levels) in plan.prescription.items.iter_mut().zip(eased) {
+        *item = match levels {
+            0 => in_use_here(item, since().find(|run| run.item == item.id)),
+            _ => eased_by(item, levels, catalogue.get(&item.exercise)),
+        };
     }
     plan
 }
@@ -234,10 +239,11 @@ pub(crate) fn append(folder: &mut DataFolder, plan: PlanId, at: Stamp, event: &L
 }
 
 /// The Plan pages, one for each plan.
-pub fn pages(folder: &DataFolder) -> ActionResult<Vec<PlanPage>> {
+pub fn pages(folder: &DataFolder, moment: &Moment) -> ActionResult<Vec<PlanPage>> {
     let pages = all(folder)?.into_iter().map(|one| {
         let paused = one.plan().prescription.items.iter().filter_map(|item| {
-            let alarm = exercises::alarm::blocking(&one.followed.history.alarms, item, one.plan(), &one.catalogue)?;
+            let suspended = one.followed.history.suspended(one.plan(), moment.now);
+            let alarm = exercises::suspension::blocking(&suspended, item, one.plan(), &one.catalogue)?;
             Some((item.id, alarm.trouble))
         });
         PlanPage {

@@ -50,7 +50,7 @@ pub fn refit(folder: &mut DataFolder, moment: &Moment, request: &RefitRequest) -
         all.push(Ahead { plan: request.plan, from, revision: header.revision, agreed });
     }
     times_ahead::keep(folder, &all)?;
-    plans::pages(folder)
+    plans::pages(folder, moment)
 }
 
 /// Whether a schedule has the days of the other one and as many times, or the same interval.

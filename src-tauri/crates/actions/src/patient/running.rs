@@ -3,13 +3,13 @@
 use super::plans::{self, FollowedPlan, append};
 use super::record;
 use crate::{ActionResult, DataFolder, Moment};
-use exercises::alarm;
-use exercises::history::{History, Mark};
+use exercises::history::History;
 use exercises::log::LogEvent;
 use exercises::plan::Item;
 use exercises::questions::{self, Question};
 use exercises::run::{Run, RunEnd, Work};
 use exercises::slots;
+use exercises::suspension;
 use wire::Failure;
 use wire::patient::{BeginRequest, RunScript, RunSnapshot, SensedTrial};
 
@@ -25,15 +25,17 @@ pub fn begin(folder: &mut DataFolder, moment: &Moment, request: &BeginRequest) -
     let one = plans::one(folder, Some(request.plan))?;
     let item = item_to_begin(folder, &one, moment, request)?;
     let history = &one.followed.history;
-    if let Some(alarm) = alarm::blocking(&history.alarms, &item, one.plan(), &one.catalogue) {
+    let suspended = history.suspended(one.plan(), moment.now);
+    if let Some(alarm) = suspension::blocking(&suspended, &item, one.plan(), &one.catalogue) {
         return Err(Failure::Paused(alarm.trouble));
     }
     let exercise = one.catalogue.get(&item.exercise).cloned().ok_or(Failure::NoSuchItem)?;
     let run = first_snapshot(&one, &item, moment);
-    let cautions_first = cautions_first(history, &item);
+    let hand_on_support = one.followed.hand_on_support(&item, &exercise);
+    let cautions_first = cautions_first(history, &item) || hand_on_support;
     let own = history.own_medians(&item, &one.catalogue, moment.now.date());
     append(folder, request.plan, moment.now, &LogEvent::Run(run.clone()))?;
-    Ok(RunScript { plan: request.plan, run, exercise, item, cautions_first, own })
+    Ok(RunScript { plan: request.plan, run, exercise, item, hand_on_support, cautions_first, own })
 }
 
 /// Whether the precautions are to be read before this run: they were read before each run so far that was the first at its level. An
@@ -63,7 +65,7 @@ fn first_snapshot(one: &FollowedPlan, item: &Item, moment: &Moment) -> Run {
         exercise: item.exercise.clone(),
         rung: item.rung.clone(),
         dose: item.dose,
-        slot: slots::counts_for(one.plan(), item.id, moment.now, &moment.zone, one.followed.taken),
+        slot: one.followed.history.slot_for(one.plan(), item.id, moment.now, &moment.zone, one.followed.taken),
         started: moment.now,
         live: true,
         end: RunEnd::Going,
@@ -73,14 +75,14 @@ fn first_snapshot(one: &FollowedPlan, item: &Item, moment: &Moment) -> Run {
     }
 }
 
-/// Logs the progress of a run. Returns the questions to ask if it has ended.
+/// Logs the progress of a run. Returns the question to ask if it has ended.
 ///
 /// The run must have been begun here, and its dose, item and slot cannot change: the window only reports what was done.
-pub fn checkpoint(folder: &mut DataFolder, moment: &Moment, snapshot: &RunSnapshot) -> ActionResult<Vec<Question>> {
+pub fn checkpoint(folder: &mut DataFolder, moment: &Moment, snapshot: &RunSnapshot) -> ActionResult<Option<Question>> {
     let one = plans::one(folder, Some(snapshot.plan))?;
     let begun = one.followed.history.runs.get(&snapshot.run.id).ok_or(Failure::NoSuchItem)?;
     if begun.end != RunEnd::Going {
-        return Ok(Vec::new());
+        return Ok(None);
     }
     let run = Run {
         id: begun.id,
@@ -96,11 +98,12 @@ pub fn checkpoint(folder: &mut DataFolder, moment: &Moment, snapshot: &RunSnapsh
     let ended = run.end != RunEnd::Going;
     append(folder, snapshot.plan, moment.now, &LogEvent::Run(run.clone()))?;
     if !ended || run.end == RunEnd::Trouble {
-        return Ok(Vec::new());
+        return Ok(None);
     }
     let one = plans::one(folder, Some(snapshot.plan))?;
-    let last = last_of_today(&one, &run, moment);
-    Ok(questions::after_run(one.plan(), &one.followed.history, &one.catalogue, &run, last))
+    let day = run.slot.map_or(run.started.date(), |slot| slot.day);
+    let slots = slots::of_day(one.plan(), day, &moment.zone, one.followed.taken);
+    Ok(questions::after_run(one.plan(), &one.followed.history, &run, &slots))
 }
 
 /// Stores the sensor's result for a trial of a run that was begun here. The run itself is not changed; if there are several results
@@ -114,13 +117,4 @@ pub fn save_sensed(folder: &mut DataFolder, moment: &Moment, report: &SensedTria
     }
     let SensedTrial { run, trial, sensed, detail, .. } = report.clone();
     append(folder, report.plan, moment.now, &LogEvent::Sensed { run, trial, sensed, detail }).map(drop)
-}
-
-/// Whether the run's item has no further slot today.
-fn last_of_today(one: &FollowedPlan, run: &Run, moment: &Moment) -> bool {
-    let day = run.slot.map_or(run.started.date(), |slot| slot.day);
-    let slots = slots::of_day(one.plan(), day, &moment.zone, one.followed.taken);
-    let ahead = slots.iter().filter(|slot| slot.slot.item == run.item && Some(slot.slot) != run.slot);
-    let Ok(item) = one.item(run.item) else { return true };
-    !ahead.into_iter().any(|slot| one.followed.history.mark(slot, item, moment.now) == Mark::ToCome)
 }

@@ -40,8 +40,8 @@ fn a_folder_is_a_clinics_only_once_the_clinic_is_set_up() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let home = dir.path().join("new");
     let mut folder = DataFolder::open(&home, true).expect("a new folder");
-    assert!(lock::start(&mut folder, "Linden Lane Practice", "short".into()).is_err());
-    assert!(lock::start(&mut folder, "", PASSPHRASE.into()).is_err());
+    assert!(lock::start(&mut folder, "Linden Lane Practice", None, "short".into()).is_err());
+    assert!(lock::start(&mut folder, "", None, PASSPHRASE.into()).is_err());
     assert_eq!(folder.role(), None, "a refusal leaves the side free");
     // As an earlier version left it: the side was chosen, but the clinic was not set up.
     folder.choose_role(Role::Clinic).expect("free to choose");
@@ -52,7 +52,11 @@ fn a_folder_is_a_clinics_only_once_the_clinic_is_set_up() {
     drop(folder);
     let mut folder = DataFolder::open(&home, false).expect("the folder opens");
     assert_eq!(folder.role(), Some(Role::Patient));
-    assert_eq!(lock::start(&mut folder, "Linden Lane Practice", PASSPHRASE.into()), Err(Failure::OtherRole));
+    assert_eq!(lock::start(&mut folder, "Linden Lane Practice", None, PASSPHRASE.into()), Err(Failure::OtherRole));
+}
+
+fn on(month: u32, day: u32) -> Option<chrono::NaiveDate> {
+    chrono::NaiveDate::from_ymd_opt(2026, month, day)
 }
 
 #[test]
@@ -67,8 +71,11 @@ fn from_draft_to_draft_numbers_keep_their_meaning() {
     let second = drafting::draft(&folder, &at("12-02T08:00"), "K17").expect("the last one carried over");
     assert_eq!((second.draft.prescription.items.len(), second.replaces), (3, Some(1)));
     let mut dropped = second.draft.prescription.clone();
-    assert!(dropped.absent.is_empty(), "the risks of balance are asked again at each visit");
-    dropped.absent = example().absent;
+    assert_eq!((&dropped.absent, dropped.confirmed), (&example().absent, on(11, 25)), "carried over, with its day");
+    let not_confirmed = drafting::problems(&folder, &at("12-02T08:00"), "K17", &dropped).expect("checked");
+    let earlier = on(11, 25).expect("a date");
+    assert_eq!(not_confirmed, [exercises::plan::check::Problem::NotConfirmed(earlier)]);
+    dropped.confirmed = on(12, 2);
     dropped.items.remove(0);
     issue(&mut folder, &at("12-02T08:00"), dropped, &dir.path().join("two"));
     let third = drafting::draft(&folder, &at("12-09T08:00"), "K17").expect("the last one carried over");

@@ -23,12 +23,7 @@ fn page(patient: &Patient, moment: &str, days: u16) -> CorrectPage {
 }
 
 fn rate(patient: &mut Patient, score: u8) -> u32 {
-    let said = QuestionAnswer::Pain {
-        plan: patient.plan,
-        complaint: ComplaintId(1),
-        score: Score::at_most_ten(score),
-        after: None,
-    };
+    let said = QuestionAnswer::Morning { plan: patient.plan, complaint: ComplaintId(1), score: Score::at_most_ten(score) };
     answering::answer(&mut patient.folder, &at("11-25T11:00"), &said).expect("a complaint of the plan");
     page(patient, "11-25T11:00", 1).entries[0].n
 }
@@ -39,11 +34,11 @@ fn a_score_is_corrected_and_the_correction_undone() {
     let n = rate(&mut patient, 9);
     let scores = |patient: &Patient| {
         let history = &plans::one(&patient.folder, None).expect("taken").followed.history;
-        history.pain.iter().map(|rating| rating.score.points()).collect::<Vec<_>>()
+        history.mornings.iter().map(|rating| rating.score.points()).collect::<Vec<_>>()
     };
     let shown = correct(&mut patient, n, Correction::Score(Score::at_most_ten(2))).expect("a score");
     assert_eq!(shown.entries[0].correction, Some(Correction::Score(Score::at_most_ten(2))));
-    assert!(matches!(shown.entries[0].now, Some(EntryContent::Pain { score, .. }) if score.points() == 2), "{shown:?}");
+    assert!(matches!(shown.entries[0].now, Some(EntryContent::Morning { score, .. }) if score.points() == 2), "{shown:?}");
     assert_eq!(scores(&patient), [2]);
     let patient = &mut patient.restarted();
     assert_eq!(scores(patient), [2], "after a start as well");

@@ -2,13 +2,14 @@
 
 use crate::people::{PASSPHRASE, at, clinic, example, issue};
 use actions::DataFolder;
-use actions::clinic::{drafting, lock};
+use actions::clinic::{drafting, issuing, lock};
 use chrono::NaiveDate;
 use exercises::draft::{Draft, TypedField, Unread};
 use exercises::id::ItemId;
+use exercises::plan::check::Problem;
 use exercises::plan::{Prescription, StanceBaseline};
 use wire::Failure;
-use wire::clinic::{AskKeep, PlanDraft};
+use wire::clinic::{AskKeep, IssueRequest, PlanDraft};
 
 fn on(month: u32, day: u32) -> Option<NaiveDate> {
     NaiveDate::from_ymd_opt(2026, month, day)
@@ -82,7 +83,7 @@ fn on_a_later_day_the_questions_of_the_visit_are_asked_again() {
     let again = drafting::draft(&folder, &at("11-27T08:00"), "K17").expect("the one that was left");
     assert_eq!((again.left_on, again.draft.today), (on(11, 25), on(11, 27).expect("a date")));
     let prescription = &again.draft.prescription;
-    assert!(prescription.absent.is_empty());
+    assert_eq!((prescription.absent.is_empty(), prescription.confirmed), (false, on(11, 25)));
     let earlier = |baseline: &StanceBaseline| baseline.taken.is_none_or(|taken| taken < again.draft.today);
     assert!(!prescription.baselines.is_empty() && prescription.baselines.iter().all(earlier));
     assert_eq!(prescription.items, left.draft.prescription.items);
@@ -126,4 +127,45 @@ fn a_refused_card_keeps_its_draft() {
     let refused = actions::clinic::issuing::issue(&mut folder, &at("11-25T08:10"), &request, Some(&dir.path().join("card")));
     assert!(matches!(refused, Err(Failure::PlanRefused(_))));
     assert_eq!(drafting::draft(&folder, &at("11-25T08:11"), "K17").map(|draft| draft.left_on), Ok(on(11, 25)));
+}
+
+#[test]
+fn absent_risks_are_carried_over_with_their_day_and_a_card_needs_them_confirmed_on_its_own_day() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let mut folder = clinic(dir.path());
+    issue(&mut folder, &at("11-25T08:00"), example(), &dir.path().join("one"));
+    let now = at("12-02T08:00");
+    let carried = drafting::draft(&folder, &now, "K17").expect("carried over").draft.prescription;
+    assert_eq!((&carried.absent, carried.confirmed), (&example().absent, on(11, 25)));
+    assert!(!carried.absent.is_empty(), "the example balances");
+    let out = dir.path().join("two");
+    let mut issue_with = |confirmed: Option<NaiveDate>| {
+        let request = IssueRequest { code: "K17".into(), prescription: Prescription { confirmed, ..carried.clone() } };
+        issuing::issue(&mut folder, &now, &request, Some(&out)).map(|card| card.plan)
+    };
+    for day in [on(11, 25), on(12, 1), on(12, 3)] {
+        let refused = Failure::PlanRefused(day.map(Problem::NotConfirmed).into_iter().collect());
+        assert_eq!(issue_with(day), Err(refused), "{day:?}");
+    }
+    assert!(!out.exists());
+    let issued = issue_with(on(12, 2)).expect("confirmed today");
+    assert_eq!((issued.header.revision, issued.prescription.absent), (2, example().absent));
+    let next = drafting::draft(&folder, &at("12-09T08:00"), "K17").expect("carried over").draft.prescription;
+    assert_eq!(next.confirmed, on(12, 2));
+}
+
+#[test]
+fn a_draft_left_on_an_earlier_day_is_not_issued_before_the_absent_risks_are_confirmed_again() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let mut folder = clinic(dir.path());
+    compose(&mut folder, "11-25T08:00");
+    let now = at("11-27T08:00");
+    let resumed = drafting::draft(&folder, &now, "K17").expect("the one that was left").draft.prescription;
+    let request = |prescription| IssueRequest { code: "K17".into(), prescription };
+    let out = dir.path().join("card");
+    let refused = issuing::issue(&mut folder, &now, &request(resumed.clone()), Some(&out)).map(|card| card.plan);
+    let not_confirmed = on(11, 25).map(Problem::NotConfirmed).into_iter().collect();
+    assert_eq!(refused, Err(Failure::PlanRefused(not_confirmed)));
+    let confirmed = Prescription { confirmed: on(11, 27), ..resumed };
+    assert!(issuing::issue(&mut folder, &now, &request(confirmed), Some(&out)).is_ok());
 }

@@ -14,6 +14,7 @@ use exercises::run::{HoldRecord, RunEnd, Work};
 use exercises::score::Score;
 use format::card;
 use std::collections::BTreeMap;
+use std::collections::BTreeSet;
 use std::path::Path;
 use wire::Failure;
 use wire::device::{EraseRequest, MeetingRequest, QuietTimesRequest};
@@ -112,7 +113,12 @@ fn the_reminders_listed_ahead_are_those_that_the_loop_shows() {
     due(&mut patient, "11-25T09:00").expect("nine");
     hold(&mut patient, "11-25T09:02");
     meeting(&mut patient, "11-25T09:10", Some(65)).expect("until 10:15");
-    let trouble = TroubleRequest { plan: patient.plan, trouble: Trouble::NearlyFell, item: Some(ItemId(2)) };
+    let trouble = TroubleRequest {
+        plan: patient.plan,
+        trouble: Trouble::NearlyFell,
+        item: Some(ItemId(2)),
+        circumstances: BTreeSet::new(),
+    };
     answering::trouble(&mut patient.folder, &at("11-25T09:20"), &trouble).expect("always possible");
     let day = at("11-26T00:00").now.date();
     let off = DaysOffRequest { plan: patient.plan, from: day, until: day, why: DayOffReason::Travelling };
@@ -147,11 +153,10 @@ fn files(dir: &Path) -> BTreeMap<String, Vec<u8>> {
 fn everything_is_exported_without_any_secret() {
     let mut patient = Patient::new();
     hold(&mut patient, "11-25T09:02");
-    let pain = QuestionAnswer::Pain {
+    let pain = QuestionAnswer::Morning {
         plan: patient.plan,
         complaint: exercises::id::ComplaintId(1),
         score: Score::at_most_ten(3),
-        after: None,
     };
     answering::answer(&mut patient.folder, &at("11-25T09:05"), &pain).expect("a score");
     let dir = patient.dir.path().join("mine");
@@ -206,7 +211,8 @@ fn the_calendar_is_replaced_by_a_later_one() {
     assert_eq!(first.0, second.0);
     assert!(first.1 < second.1, "{first:?} {second:?}");
     assert!(text.contains("\r\nEXDATE:20261127T"), "{text}");
-    let stopped = TroubleRequest { plan: patient.plan, trouble: Trouble::HeartOrBreath, item: None };
+    let stopped =
+        TroubleRequest { plan: patient.plan, trouble: Trouble::HeartOrBreath, item: None, circumstances: BTreeSet::new() };
     answering::trouble(&mut patient.folder, &at("11-25T09:33"), &stopped).expect("always possible");
     let refused = calendar::export(&patient.folder, &at("11-25T09:34"), None, Some(&path));
     assert_eq!(refused, Err(Failure::NothingAhead));

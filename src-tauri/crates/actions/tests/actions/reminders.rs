@@ -8,6 +8,7 @@ use exercises::history::Mark;
 use exercises::id::ItemId;
 use exercises::log::Barrier;
 use exercises::run::{HoldRecord, Run, RunEnd, Work};
+use std::collections::BTreeSet;
 use wire::patient::{BeginRequest, RunSnapshot, SlotRequest, TroubleRequest};
 
 fn due(patient: &mut Patient, moment: &str) -> Option<Reminder> {
@@ -110,7 +111,12 @@ fn slots_done_skipped_or_paused_are_not_reminded_of() {
     due_reminder::choose(&mut patient.folder, &at("11-25T10:00"), &ten, Choice::Skip).expect("open");
     assert_eq!(due(&mut patient, "11-25T10:01"), None, "left out");
     assert_eq!(mark(&patient, "11-25T10:02", 1), Mark::Skipped(Barrier::RatherNotSay), "and nobody was asked why");
-    let wrong = TroubleRequest { plan: patient.plan, trouble: Trouble::Nerve, item: Some(ItemId(1)) };
+    let wrong = TroubleRequest {
+        plan: patient.plan,
+        trouble: Trouble::Nerve,
+        item: Some(ItemId(1)),
+        circumstances: BTreeSet::new(),
+    };
     answering::trouble(&mut patient.folder, &at("11-25T10:30"), &wrong).expect("always possible");
     assert_eq!(due(&mut patient, "11-25T11:00"), None, "held back");
 }

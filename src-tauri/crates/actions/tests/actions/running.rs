@@ -8,6 +8,7 @@ use exercises::id::{ComplaintId, ItemId};
 use exercises::plan::BodySide;
 use exercises::run::{HoldRecord, RunEnd, Share, Trial, TrialEnd, Work};
 use exercises::score::Score;
+use std::collections::BTreeSet;
 use wire::Failure;
 use wire::patient::{
     BeginRequest, CardSource, QuestionAnswer, RunScript, RunSnapshot, SealRequest, SkipRequest, SlotRequest,
@@ -121,7 +122,8 @@ fn an_endless_run_does_not_spoil_the_log() {
 #[test]
 fn a_complaint_pauses_what_it_must_until_a_newer_card() {
     let mut patient = Patient::new();
-    let wrong = TroubleRequest { plan: patient.plan, trouble: Trouble::Fell, item: Some(ItemId(2)) };
+    let wrong =
+        TroubleRequest { plan: patient.plan, trouble: Trouble::Fell, item: Some(ItemId(2)), circumstances: BTreeSet::new() };
     answering::trouble(&mut patient.folder, &at("11-25T19:40"), &wrong).expect("always possible");
     let mut patient = patient.restarted();
     let before = patient.bytes();
@@ -131,6 +133,23 @@ fn a_complaint_pauses_what_it_must_until_a_newer_card() {
         Some(Failure::Paused(Trouble::Fell))
     );
     assert!(patient.bytes() == before);
+    let standing = BeginRequest { item: ItemId(1), ..request };
+    let paused = running::begin(&mut patient.folder, &at("11-26T09:00"), &standing).err();
+    assert_eq!(paused, Some(Failure::Paused(Trouble::Fell)), "its first level is done standing");
+}
+
+/// A near fall pauses nothing.
+#[test]
+fn after_a_near_fall_everything_goes_on() {
+    let mut patient = Patient::new();
+    let near_fall = TroubleRequest {
+        plan: patient.plan,
+        trouble: Trouble::NearlyFell,
+        item: Some(ItemId(2)),
+        circumstances: BTreeSet::new(),
+    };
+    answering::trouble(&mut patient.folder, &at("11-25T19:40"), &near_fall).expect("always possible");
+    begin(&mut patient, "11-26T08:00", 2);
     begin(&mut patient, "11-26T09:00", 1);
 }
 
@@ -142,8 +161,10 @@ fn answers_and_slots_that_the_plan_does_not_have_are_refused() {
     let now = at("11-25T12:30");
     let folder = &mut patient.folder;
     let score = Score::at_most_ten(3);
-    let pain = |complaint| QuestionAnswer::Pain { plan, complaint: ComplaintId(complaint), score, after: None };
+    let pain = |complaint| QuestionAnswer::Morning { plan, complaint: ComplaintId(complaint), score };
     assert_eq!(answering::answer(folder, &now, &pain(7)).err(), Some(Failure::NoSuchItem));
+    let during = QuestionAnswer::During { plan, item: ItemId(7), score };
+    assert_eq!(answering::answer(folder, &now, &during).err(), Some(Failure::NoSuchItem));
     let no_slot = [slot(1, 9), slot(9, 0), slot(2, 0)];
     for slot in no_slot {
         let request = SlotRequest { plan, slot };

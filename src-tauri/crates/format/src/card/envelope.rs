@@ -26,7 +26,11 @@ pub(super) struct Opened<'b> {
 
 /// The bytes to be signed for a card's contents.
 pub(super) fn message(contents: &[u8]) -> Vec<u8> {
-    [PREFIX, &[VERSION, X25519], contents].concat()
+    signed(&[VERSION, X25519], contents)
+}
+
+fn signed(kind: &[u8], contents: &[u8]) -> Vec<u8> {
+    [PREFIX, kind, contents].concat()
 }
 
 /// Number of bytes in the card made from `message`.
@@ -63,14 +67,14 @@ pub(super) fn open(bytes: &[u8]) -> Result<Opened<'_>, CardFault> {
         _ => {}
     }
     match (kind[0], kind[1]) {
-        (VERSION, X25519) => {}
-        (VERSION, found) => return Err(CardFault::UnknownRecipient { found }),
+        (1..=VERSION, X25519) => {}
+        (1..=VERSION, found) => return Err(CardFault::UnknownRecipient { found }),
         (0, _) => return Err(CardFault::Malformed { field: "version" }),
         (found, _) => return Err(CardFault::NewerVersion { found }),
     }
     let parts = rest.split_last_chunk::<SIGNATURE>().ok_or(CardFault::Malformed { field: "signature" })?;
     let (contents, signature) = (parts.0, *parts.1);
-    Ok(Opened { message: message(contents), contents, signature })
+    Ok(Opened { message: signed(kind, contents), contents, signature })
 }
 
 /// Whether these bytes are the beginning of a longer card.
@@ -123,8 +127,10 @@ mod tests {
         let card = card();
         let opened = open(&card).expect("a whole card");
         assert_eq!((opened.contents, opened.signature), (&b"the contents"[..], [9; 64]));
-        assert_eq!(opened.message, b"carryover/plan-card\0\x01\x01the contents");
+        assert_eq!(opened.message, b"carryover/plan-card\0\x02\x01the contents");
         assert_eq!(card.len(), sealed_len(&opened.message));
+        let first = of_kind(1, X25519);
+        assert_eq!(open(&first).expect("a whole card").message, b"carryover/plan-card\0\x01\x01the contents");
     }
 
     #[test]
@@ -158,7 +164,7 @@ mod tests {
 
     #[test]
     fn a_whole_card_of_another_version_or_recipient_is_named() {
-        assert_eq!(fault(&of_kind(2, 1)), Some(CardFault::NewerVersion { found: 2 }));
+        assert_eq!(fault(&of_kind(3, 1)), Some(CardFault::NewerVersion { found: 3 }));
         assert_eq!(fault(&of_kind(255, 9)), Some(CardFault::NewerVersion { found: 255 }));
         assert_eq!(fault(&of_kind(1, 2)), Some(CardFault::UnknownRecipient { found: 2 }));
         assert_eq!(fault(&of_kind(0, 1)), Some(CardFault::Malformed { field: "version" }));

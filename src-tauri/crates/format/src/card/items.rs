@@ -3,10 +3,12 @@
 
 use crate::codes::Code;
 use crate::parts::{Date, DoseOut, ScheduleOut};
+use exercises::alarm::{ClearedAlarm, Trouble};
 use exercises::catalogue::{ExerciseId, Eyes, RungId, Surface};
-use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId};
+use exercises::id::{ActivityId, AlarmId, ComplaintId, EntryRef, ItemId, LogId};
 use exercises::plan::{Activity, Aftercare, BodySide, Complaint, Item, Side, StanceBaseline};
 use exercises::score::Score;
+use exercises::time::DayNumber;
 use minicbor::bytes::ByteArray;
 use minicbor::data::Type;
 use minicbor::{Decode, Decoder, Encode, Encoder, decode, encode};
@@ -226,15 +228,28 @@ impl<'b, C> Decode<'b, C> for AftercareOut {
 #[derive(Encode, Decode)]
 pub(super) struct ClearedOut(#[n(0)] ByteArray<8>, #[n(1)] u32);
 
-impl From<&EntryRef> for ClearedOut {
-    fn from(EntryRef { log, n }: &EntryRef) -> ClearedOut {
-        ClearedOut(ByteArray::from(log.0), *n)
-    }
-}
-
 impl ClearedOut {
     pub(super) fn entry(self) -> EntryRef {
         let ClearedOut(log, n) = self;
         EntryRef { log: LogId(log.into()), n }
+    }
+}
+
+/// A cleared alarm: its name, what was wrong, and the day.
+#[derive(Encode, Decode)]
+pub(super) struct ClearedAlarmOut(#[n(0)] ByteArray<8>, #[n(1)] Option<Code<Trouble>>, #[n(2)] Option<u16>);
+
+impl From<&ClearedAlarm> for ClearedAlarmOut {
+    fn from(ClearedAlarm { id, seen }: &ClearedAlarm) -> ClearedAlarmOut {
+        let (trouble, day) = seen.map(|(trouble, day)| (Code(trouble), day.0)).unzip();
+        ClearedAlarmOut(ByteArray::from(id.0), trouble, day)
+    }
+}
+
+impl ClearedAlarmOut {
+    pub(super) fn alarm(self) -> ClearedAlarm {
+        let ClearedAlarmOut(id, trouble, day) = self;
+        let seen = trouble.zip(day).map(|(Code(trouble), day)| (trouble, DayNumber(day)));
+        ClearedAlarm { id: AlarmId(id.into()), seen }
     }
 }

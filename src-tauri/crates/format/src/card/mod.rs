@@ -1,4 +1,4 @@
-//! The plan card, version 1: what a clinician hands to a patient, as bytes, as text or as a QR code.
+//! The plan card, version 2: what a clinician hands to a patient, as bytes, as text or as a QR code.
 //!
 //! ```text
 //! head        8F 43 72 64 | version | kind of recipient | length of the rest, u16 | CRC-32, u32
@@ -15,6 +15,9 @@
 //!
 //! The text form is a word, a space and the same bytes in Base45 (RFC 9285). It uses only characters that a QR code stores
 //! compactly.
+//!
+//! Version 2 adds the day on which the absent risks were last confirmed, the clinic's telephone number, and alarms to clear by id, sign
+//! and day. Version 1 names those by their log entries instead; it is read, and no longer written.
 //!
 //! All functions here work on bytes only and return a value or a [`CardFault`] for any input.
 
@@ -34,8 +37,9 @@ pub use secret::PairingSecret;
 pub(crate) use text::decode as strict_base45;
 pub use text::{from_text, to_text};
 
-/// The newest version, which this program writes and reads.
-pub const VERSION: u8 = 1;
+/// The newest version, which this program writes. It also reads version 1, which names cleared alarms by their entries and has no
+/// telephone number.
+pub const VERSION: u8 = 2;
 /// Largest number of bytes in a card.
 pub const MAX_BYTES: usize = envelope::MAX_BYTES;
 /// Largest number of bytes in a card as text, line breaks included.

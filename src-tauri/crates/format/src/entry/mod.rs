@@ -1,7 +1,8 @@
 //! The bytes of a log entry in the patient's database: a version, then CBOR.
 //!
 //! Entries are never rewritten, so every old version must remain readable: a new part of an entry gets a new index, a new
-//! kind of event a new number, and old ones are never used again.
+//! kind of event a new number, and old ones are never used again. Version 2 has kinds of their own for a rating this morning and one
+//! while doing an item, for "I am well again", and ids and answers of alarms.
 
 mod correction;
 mod run;
@@ -9,21 +10,23 @@ mod sensed;
 
 use crate::cbor::AtMost;
 use crate::codes::Code;
+use crate::codes::{circumstance_bits, circumstances_of};
 use crate::parts::{Date, ScheduleOut};
 use correction::CorrectionOut;
 use exercises::alarm::Trouble;
-use exercises::id::{ActivityId, ComplaintId, ItemId, RunId};
+use exercises::id::{ActivityId, AlarmId, ComplaintId, ItemId, RunId};
 use exercises::log::{Barrier, DayOffReason, LogEvent};
 use exercises::score::Score;
 use exercises::slots::SlotRef;
+use minicbor::bytes::ByteArray;
 use minicbor::{Decode, Encode};
 use run::RunOut;
 use sensed::SensedOut;
 
 pub(crate) use sensed::ShownOut;
 
-/// The newest version, and the only one so far.
-pub const LATEST: u8 = 1;
+/// The newest version. Version 1 has one number of pain for two meanings and alarms without names.
+pub const LATEST: u8 = 2;
 
 /// Why an entry cannot be read.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
@@ -71,13 +74,19 @@ enum LogEventOut {
     #[n(9)]
     Rated(#[n(0)] u8, #[n(1)] u8),
     #[n(10)]
-    Trouble(#[n(0)] Code<Trouble>, #[n(1)] Option<u8>),
+    Trouble(#[n(0)] Code<Trouble>, #[n(1)] Option<u8>, #[n(2)] Option<ByteArray<8>>, #[n(3)] Option<u8>),
     #[n(11)]
     Sealed(#[n(0)] u32),
     #[n(12)]
     Sensed(#[n(0)] SensedOut),
     #[n(13)]
     Corrected(#[n(0)] u32, #[n(1)] CorrectionOut),
+    #[n(14)]
+    Morning(#[n(0)] u8, #[n(1)] u8),
+    #[n(15)]
+    During(#[n(0)] u8, #[n(1)] u8),
+    #[n(16)]
+    WellAgain,
 }
 
 impl From<SlotRef> for SlotOut {
@@ -109,7 +118,7 @@ pub fn write(event: &LogEvent) -> Vec<u8> {
 /// [`EntryFault`] if the version is newer or the bytes are not an entry.
 pub fn read(bytes: &[u8]) -> Result<LogEvent, EntryFault> {
     match bytes.split_first() {
-        Some((&LATEST, rest)) => minicbor::decode(rest).ok().and_then(event).ok_or(EntryFault::Malformed),
+        Some((1..=LATEST, rest)) => minicbor::decode(rest).ok().and_then(event).ok_or(EntryFault::Malformed),
         Some((&found, _)) if found > LATEST => Err(EntryFault::Newer { found }),
         _ => Err(EntryFault::Malformed),
     }
@@ -130,7 +139,15 @@ fn out(event: &LogEvent) -> LogEventOut {
         LogEvent::Pain { complaint, score, after } => LogEventOut::Pain(complaint.0, score.points(), after.map(|run| run.0)),
         LogEvent::Settled { complaint, settled } => LogEventOut::Settled(complaint.0, *settled),
         LogEvent::Rated { activity, score } => LogEventOut::Rated(activity.0, score.points()),
-        LogEvent::Trouble { trouble, item } => LogEventOut::Trouble(Code(*trouble), item.map(|item| item.0)),
+        LogEvent::Morning { complaint, score } => LogEventOut::Morning(complaint.0, score.points()),
+        LogEvent::During { item, score } => LogEventOut::During(item.0, score.points()),
+        LogEvent::WellAgain => LogEventOut::WellAgain,
+        LogEvent::Trouble { trouble, item, id, circumstances } => LogEventOut::Trouble(
+            Code(*trouble),
+            item.map(|item| item.0),
+            id.map(|id| ByteArray::from(id.0)),
+            circumstance_bits(circumstances),
+        ),
         LogEvent::Sealed { counter } => LogEventOut::Sealed(*counter),
         LogEvent::Sensed { run, trial, sensed, detail } => LogEventOut::Sensed(SensedOut::new(*run, *trial, sensed, detail)),
         LogEvent::Corrected { entry, to } => LogEventOut::Corrected(*entry, (*to).into()),
@@ -154,7 +171,17 @@ fn event(out: LogEventOut) -> Option<LogEvent> {
         }
         LogEventOut::Settled(complaint, settled) => LogEvent::Settled { complaint: ComplaintId(complaint), settled },
         LogEventOut::Rated(activity, score) => LogEvent::Rated { activity: ActivityId(activity), score: Score::new(score)? },
-        LogEventOut::Trouble(Code(trouble), item) => LogEvent::Trouble { trouble, item: item.map(ItemId) },
+        LogEventOut::Morning(complaint, score) => {
+            LogEvent::Morning { complaint: ComplaintId(complaint), score: Score::new(score)? }
+        }
+        LogEventOut::During(item, score) => LogEvent::During { item: ItemId(item), score: Score::new(score)? },
+        LogEventOut::WellAgain => LogEvent::WellAgain,
+        LogEventOut::Trouble(Code(trouble), item, id, circumstances) => LogEvent::Trouble {
+            trouble,
+            item: item.map(ItemId),
+            id: id.map(|id| AlarmId(id.into())),
+            circumstances: circumstances_of(circumstances),
+        },
         LogEventOut::Sealed(counter) => LogEvent::Sealed { counter },
         LogEventOut::Sensed(sensed) => sensed.event(),
         LogEventOut::Corrected(entry, to) => LogEvent::Corrected { entry, to: to.correction()? },
@@ -165,12 +192,14 @@ fn event(out: LogEventOut) -> Option<LogEvent> {
 mod tests {
     use super::*;
     use chrono::NaiveDate;
+    use exercises::alarm::Circumstance;
     use exercises::catalogue::{Dose, ExerciseId, Eyes, Surface};
     use exercises::log::Correction;
     use exercises::plan::{BodySide, Pattern, Schedule, Weekdays};
     use exercises::run::{Balance, HoldRecord, Run, RunEnd, SetUp, Trial, TrialEnd, Work};
     use exercises::sway::{AlternativeHold, Flag, Reason, ReportedFigures, Sensed, SourceKind};
     use exercises::time::Stamp;
+    use std::collections::BTreeSet;
 
     fn day() -> NaiveDate {
         NaiveDate::from_ymd_opt(2026, 11, 25).expect("a date")
@@ -223,8 +252,8 @@ mod tests {
         }
     }
 
-    /// One event of each kind.
-    fn all() -> Vec<LogEvent> {
+    /// One event of each kind that version 1 has.
+    fn all_of_version_1() -> Vec<LogEvent> {
         let slot = SlotRef { day: day(), item: ItemId(1), number: 8 };
         let hold = run(
             Work::Timed(vec![
@@ -248,7 +277,12 @@ mod tests {
             LogEvent::Pain { complaint: ComplaintId(1), score: Score::at_most_ten(4), after: Some(RunId(7)) },
             LogEvent::Settled { complaint: ComplaintId(1), settled: false },
             LogEvent::Rated { activity: ActivityId(1), score: Score::at_most_ten(6) },
-            LogEvent::Trouble { trouble: Trouble::NearlyFell, item: Some(ItemId(2)) },
+            LogEvent::Trouble {
+                trouble: Trouble::NearlyFell,
+                item: Some(ItemId(2)),
+                id: None,
+                circumstances: BTreeSet::new(),
+            },
             LogEvent::Sealed { counter: 3 },
             LogEvent::Sensed { run: RunId(7), trial: 1, sensed: sensed(), detail: "{\"version\":\"sway/1\"}".into() },
             LogEvent::Corrected { entry: 9, to: Correction::Never },
@@ -263,6 +297,25 @@ mod tests {
         ]
     }
 
+    /// One event of each kind.
+    fn all() -> Vec<LogEvent> {
+        let trouble = |trouble, circumstances: &[Circumstance]| LogEvent::Trouble {
+            trouble,
+            item: None,
+            id: Some(AlarmId([1, 2, 3, 4, 5, 6, 7, 8])),
+            circumstances: circumstances.iter().copied().collect(),
+        };
+        let mut all = all_of_version_1();
+        all.extend([
+            LogEvent::Morning { complaint: ComplaintId(1), score: Score::at_most_ten(4) },
+            LogEvent::During { item: ItemId(2), score: Score::at_most_ten(3) },
+            trouble(Trouble::Fell, &[Circumstance::BlowToTheHead, Circumstance::CouldNotGetUp]),
+            trouble(Trouble::PainAboveLimit, &[]),
+            LogEvent::WellAgain,
+        ]);
+        all
+    }
+
     #[test]
     fn what_was_written_is_read_again() {
         for event in all() {
@@ -272,7 +325,7 @@ mod tests {
 
     #[test]
     fn a_newer_entry_and_other_bytes_have_different_faults() {
-        assert_eq!(read(&[2, 0x81, 0]), Err(EntryFault::Newer { found: 2 }));
+        assert_eq!(read(&[3, 0x81, 0]), Err(EntryFault::Newer { found: 3 }));
         for bytes in [&[][..], &[0], &[1], &[1, 0xff], &[1, 0x81, 0x18, 99]] {
             assert_eq!(read(bytes), Err(EntryFault::Malformed), "{bytes:?}");
         }
@@ -283,6 +336,8 @@ mod tests {
         let ten = Score::MOST;
         let events = [
             LogEvent::Pain { complaint: ComplaintId(1), score: ten, after: None },
+            LogEvent::Morning { complaint: ComplaintId(1), score: ten },
+            LogEvent::During { item: ItemId(1), score: ten },
             LogEvent::Rated { activity: ActivityId(1), score: ten },
             LogEvent::Corrected { entry: 3, to: Correction::Score(ten) },
         ];
@@ -294,12 +349,25 @@ mod tests {
         }
     }
 
+    fn hex(event: &LogEvent) -> String {
+        write(event).iter().map(|byte| format!("{byte:02x}")).collect()
+    }
+
     #[test]
-    fn the_bytes_of_version_1_never_change() {
-        let frozen = include_str!("../../tests/frozen/entries-1.hex");
-        let lines: Vec<&str> = frozen.lines().collect();
-        let written: Vec<String> =
-            all().iter().map(|event| write(event).iter().map(|byte| format!("{byte:02x}")).collect()).collect();
+    fn entries_of_version_1_are_read_as_they_always_were() {
+        let frozen = include_str!("../../tests/frozen/entries-1.hex").lines();
+        let bytes = |line: &str| -> Vec<u8> {
+            let pairs = line.as_bytes().chunks(2).map(|pair| str::from_utf8(pair).expect("ASCII"));
+            pairs.map(|pair| u8::from_str_radix(pair, 16).expect("a byte")).collect()
+        };
+        let events: Vec<_> = frozen.map(|line| read(&bytes(line)).expect("an entry")).collect();
+        assert_eq!(events, all_of_version_1());
+    }
+
+    #[test]
+    fn the_bytes_of_version_2_never_change() {
+        let lines: Vec<&str> = include_str!("../../tests/frozen/entries-2.hex").lines().collect();
+        let written: Vec<String> = all().iter().map(hex).collect();
         assert_eq!(lines, written, "an entry on somebody's disk would read differently");
     }
 }

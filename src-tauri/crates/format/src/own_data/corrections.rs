@@ -34,11 +34,13 @@ fn line(all: &[Entry], entry: &Entry) -> Option<[String; 9]> {
 /// The kind of an event, and its value.
 fn said(event: &LogEvent) -> (&'static str, String) {
     match event {
+        LogEvent::Morning { score, .. } => ("morning", score.to_string()),
+        LogEvent::During { score, .. } => ("during", score.to_string()),
         LogEvent::Pain { score, .. } => ("pain", score.to_string()),
         LogEvent::Settled { settled, .. } => ("settled", yes(*settled)),
         LogEvent::Rated { score, .. } => ("activity", score.to_string()),
-        LogEvent::Skipped { reason, .. } => ("left_out", name(reason).to_owned()),
-        LogEvent::DaysOff { from, until, why } => ("excused", format!("{from} {until} {}", name(why))),
+        LogEvent::Skipped { reason, .. } => ("skipped", name(reason).to_owned()),
+        LogEvent::DaysOff { from, until, why } => ("days_off", format!("{from} {until} {}", name(why))),
         LogEvent::Run(run) => ("run", some(Some(run.id.0))),
         LogEvent::Trouble { trouble, .. } => ("something_wrong", name(trouble).to_owned()),
         _ => ("", String::new()),

@@ -35,17 +35,25 @@ fn event(event: &LogEvent) -> (&'static str, Value) {
         LogEvent::Run(run) => ("run", self::run(run)),
         LogEvent::Reminded { slot } => ("reminded", json!({ "slot": self::slot(slot) })),
         LogEvent::PutOff { slot, minutes } => ("put_off", json!({ "slot": self::slot(slot), "minutes": minutes })),
-        LogEvent::Skipped { slot, reason } => ("left_out", json!({ "slot": self::slot(slot), "reason": name(reason) })),
+        LogEvent::Skipped { slot, reason } => ("skipped", json!({ "slot": self::slot(slot), "reason": name(reason) })),
         LogEvent::DaysOff { from, until, why } => {
-            ("excused", json!({ "from": from.to_string(), "until": until.to_string(), "why": name(why) }))
+            ("days_off", json!({ "from": from.to_string(), "until": until.to_string(), "why": name(why) }))
         }
+        LogEvent::Morning { complaint, score } => ("morning", json!({ "complaint": complaint.0, "score": score.points() })),
+        LogEvent::During { item, score } => ("during", json!({ "item": item.0, "score": score.points() })),
+        LogEvent::WellAgain => ("well_again", json!({})),
         LogEvent::Pain { complaint, score, after } => {
             ("pain", json!({ "complaint": complaint.0, "score": score.points(), "after_run": after.map(|run| run.0) }))
         }
         LogEvent::Settled { complaint, settled } => ("settled", json!({ "complaint": complaint.0, "settled": settled })),
         LogEvent::Rated { activity, score } => ("activity", json!({ "activity": activity.0, "score": score.points() })),
-        LogEvent::Trouble { trouble, item } => {
-            ("something_wrong", json!({ "trouble": name(trouble), "item": item.map(|item| item.0) }))
+        LogEvent::Trouble { trouble, item, id, circumstances } => {
+            let circumstances: Vec<_> = circumstances.iter().map(name).collect();
+            let (item, id) = (item.map(|item| item.0), id.map(|id| id.to_string()));
+            (
+                "something_wrong",
+                json!({ "trouble": name(trouble), "item": item, "alarm": id, "circumstances": circumstances }),
+            )
         }
         LogEvent::Sensed { run, trial, sensed, detail } => ("sensed", self::sensed(run.0, *trial, sensed, detail)),
         LogEvent::Corrected { entry, to } => ("corrected", self::correction(*entry, *to)),

@@ -1,15 +1,16 @@
 //! Everything that a patient's copy holds about the patient, exported for that person: one JSON file with all of it, and
 //! tables for a spreadsheet. The files are not encrypted; the pairing secret and keys are not in them.
 //!
-//! # `everything.json`, version 1
+//! # `everything.json`, version 2
 //! One object:
-//! * `format` is `carryover-everything`, `version` is 1; `program` is the program's version, `made` when the file was
+//! * `format` is `carryover-everything`, `version` is 2; `program` is the program's version, `made` when the file was
 //!   written, `log` the id of this copy's log.
 //! * `plans` is a list; each has `id`, `clinic`, `fingerprint`, `start`, `follows` (the revision in force), `agreed` (items
 //!   whose times the person moved, with the `schedule` agreed to), `revisions`, and `exercises` (the texts of all exercises
 //!   in the plan, in the person's language).
 //! * A revision has `revision`, `taken` (moments), `issued`, `review`, `age`, `considered_absent`, `items`, `complaints`,
-//!   `activities`, `stance`, `aftercare`, `cleared` (alarms as `log:entry`).
+//!   `activities`, `stance`, `aftercare`, `cleared` (ids of alarms), `phone` (the clinic's telephone
+//!   number), `confirmed` (the day on which `considered_absent` was last confirmed).
 //! * `entries` is the whole log, in order; each entry has `n`, `plan`, `at`, `day`, `time` (both by the wall clock of that
 //!   moment), `what`, and the details of that kind of entry. A run appears once for each of its snapshots; the last one with
 //!   the same `run` counts.
@@ -17,16 +18,18 @@
 //!
 //! Moments are in RFC 3339 with the offset that applied then, days in ISO 8601, times as `HH:MM:SS`, durations in seconds. A
 //! value that was not measured, not answered or does not apply is `null`. A later version may add keys; if a meaning changes,
-//! `version` rises.
+//! `version` rises. Version 1 has one kind of entry, `pain`, for two meanings, alarms without ids, and other words for skipped slots
+//! and days off. Entries that were logged by version 1 keep their kinds, `pain` and `settled`.
 //!
 //! # Tables
 //! RFC 4180 with a header line, UTF-8. An empty cell means "not measured" or "does not apply". A text that a spreadsheet
 //! would take for a formula has an apostrophe before it.
 //! * `runs.csv`: a line for each hold, set or trial of each run, from the run's last snapshot; `slot` is its number within
 //!   the day, from 1.
-//! * `answers.csv`: a line for each answer about pain, the morning after, or an activity.
+//! * `answers.csv`: a line for each answer; `kind` is `morning` (the pain of a complaint), `during` (the pain while doing an
+//!   item), `settled`, or `activity`.
 //! * `days.csv`: a line for each day and item: the number of slots with each mark, and each slot with its time.
-//! * `alarms.csv`: a line for each time that the person said that something was wrong.
+//! * `alarms.csv`: a line for each alarm: what the person said was wrong, and each rating above an item's limit.
 //! * `corrections.csv`: a line for each correction that the person made. The other tables hold the corrected values;
 //!   `everything.json` has both the first value and the correction, each as an entry.
 
@@ -48,7 +51,7 @@ use serde_json::{Value, json};
 use std::collections::BTreeMap;
 
 /// The version of `everything.json`.
-pub const VERSION: u8 = 1;
+pub const VERSION: u8 = 2;
 
 /// One plan, with everything that the copy holds about it.
 #[derive(Debug, Clone)]

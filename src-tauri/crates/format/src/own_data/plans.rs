@@ -40,16 +40,18 @@ fn revision(held: &PlanData<'_>, plan: &Plan) -> Value {
         "revision": plan.header.revision,
         "taken": taken.map(|taken| moment(taken.at)).collect::<Vec<_>>(),
         "clinic": plan.header.clinic,
+        "phone": plan.header.phone,
         "issued": plan.header.issued.to_string(),
         "review": plan.prescription.review.to_string(),
         "age": plan.prescription.age.as_ref().map(name),
         "considered_absent": plan.prescription.absent.iter().map(name).collect::<Vec<_>>(),
+        "confirmed": plan.prescription.confirmed.map(|day| day.to_string()),
         "items": plan.prescription.items.iter().map(item).collect::<Vec<Value>>(),
         "complaints": plan.prescription.complaints.iter().map(complaint).collect::<Vec<Value>>(),
         "activities": plan.prescription.activities.iter().map(activity).collect::<Vec<Value>>(),
         "stance": plan.prescription.baselines.iter().map(stance).collect::<Vec<Value>>(),
         "aftercare": plan.prescription.aftercare.iter().map(aftercare).collect::<Vec<_>>(),
-        "cleared": plan.prescription.cleared.iter().map(ToString::to_string).collect::<Vec<_>>(),
+        "cleared": plan.prescription.cleared.iter().map(|one| one.id.to_string()).collect::<Vec<_>>(),
     })
 }
 

@@ -3,12 +3,14 @@
 use super::{OwnData, PlanData, clock, moment, seconds};
 use crate::names::name;
 use csv::{Terminator, WriterBuilder};
+use exercises::alarm::ClearedAlarm;
 use exercises::catalogue::ExerciseId;
 use exercises::history::Mark;
 use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::plan::BodySide;
 use exercises::run::{Run, TrialEnd, Work};
 use exercises::summary::ItemDay;
+use exercises::time::DayNumber;
 
 /// A table as CSV, from its header and its lines.
 pub(super) fn table<const N: usize>(header: [&str; N], lines: impl Iterator<Item = [String; N]>) -> Vec<u8> {
@@ -149,27 +151,37 @@ fn parts(run: &Run) -> Vec<Part> {
 }
 
 pub(super) fn answers(own_data: &OwnData<'_>) -> Vec<u8> {
-    let header = ["plan", "entry", "at", "day", "kind", "about", "name", "answer", "after_run"];
-    let mut lines: Vec<(u32, [String; 9])> = Vec::new();
+    let header = ["plan", "entry", "at", "day", "kind", "about", "name", "answer"];
+    let mut lines: Vec<(u32, [String; 8])> = Vec::new();
     for held in &own_data.plans {
-        let line =
-            |n: u32, at: exercises::time::Stamp, kind: &str, about: u8, name: String, answer: String, after: Option<u32>| {
-                let (day, at) = (at.date().to_string(), moment(at));
-                (n, [held.plan(), n.to_string(), at, day, kind.to_owned(), about.to_string(), name, answer, some(after)])
-            };
+        let line = |n: u32, at: exercises::time::Stamp, kind: &str, about: u8, name: String, answer: String| {
+            let (day, at) = (at.date().to_string(), moment(at));
+            (n, [held.plan(), n.to_string(), at, day, kind.to_owned(), about.to_string(), name, answer])
+        };
         let history = &held.followed.history;
-        lines.extend(history.pain.iter().map(|one| {
-            let after = one.after.map(|run| run.0);
-            line(one.n, one.at, "pain", one.of.0, held.complaint(one.of), one.score.to_string(), after)
-        }));
-        lines.extend(history.settled.iter().map(|one| {
-            line(one.n, one.at, "settled", one.complaint.0, held.complaint(one.complaint), yes(one.settled), None)
-        }));
+        lines.extend(
+            history
+                .mornings
+                .iter()
+                .map(|one| line(one.n, one.at, "morning", one.of.0, held.complaint(one.of), one.score.to_string())),
+        );
+        lines.extend(
+            history
+                .during
+                .iter()
+                .map(|one| line(one.n, one.at, "during", one.of.0, held.exercise(one.of), one.score.to_string())),
+        );
+        lines.extend(
+            history
+                .settled
+                .iter()
+                .map(|one| line(one.n, one.at, "settled", one.complaint.0, held.complaint(one.complaint), yes(one.settled))),
+        );
         lines.extend(
             history
                 .rated
                 .iter()
-                .map(|one| line(one.n, one.at, "activity", one.of.0, held.activity(one.of), one.score.to_string(), None)),
+                .map(|one| line(one.n, one.at, "activity", one.of.0, held.activity(one.of), one.score.to_string())),
         );
     }
     lines.sort_by_key(|(n, _)| *n);
@@ -186,10 +198,10 @@ pub(super) fn days(own_data: &OwnData<'_>) -> Vec<u8> {
         "slots",
         "done",
         "partly",
-        "left_out",
-        "excused",
-        "held_back",
-        "passed_by",
+        "skipped",
+        "day_off",
+        "paused",
+        "not_done",
         "no_such_hour",
         "each",
     ];
@@ -231,10 +243,10 @@ fn said(mark: Mark) -> String {
     match mark {
         Mark::Done => "done".into(),
         Mark::Partly(share) => format!("partly {} of {}", share.done, share.of),
-        Mark::Skipped(reason) => format!("left-out {}", name(&reason)),
-        Mark::DayOff(why) => format!("excused {}", name(&why)),
-        Mark::Paused => "held-back".into(),
-        Mark::NotDone => "passed-by".into(),
+        Mark::Skipped(reason) => format!("skipped {}", name(&reason)),
+        Mark::DayOff(why) => format!("day-off {}", name(&why)),
+        Mark::Paused => "paused".into(),
+        Mark::NotDone => "not-done".into(),
         Mark::Due => "due".into(),
         Mark::ToCome => "to-come".into(),
         Mark::NoSuchHour => "no-such-hour".into(),
@@ -242,18 +254,23 @@ fn said(mark: Mark) -> String {
 }
 
 pub(super) fn alarms(own_data: &OwnData<'_>) -> Vec<u8> {
-    let header = ["plan", "entry", "at", "day", "trouble", "item", "exercise", "cleared"];
+    let header = ["plan", "alarm", "entry", "at", "day", "trouble", "item", "exercise", "circumstances", "cleared"];
     let lines = own_data.plans.iter().flat_map(|held| {
         held.followed.history.alarms.iter().map(move |alarm| {
+            let plan = &held.followed.plan;
+            let day = DayNumber::of(alarm.at.date(), plan.header.start);
+            let clears = |one: &ClearedAlarm| day.is_some_and(|day| one.clears(alarm.id, alarm.trouble, day));
             [
                 held.plan(),
+                alarm.id.to_string(),
                 alarm.entry.n.to_string(),
                 moment(alarm.at),
                 alarm.at.date().to_string(),
                 name(&alarm.trouble).to_owned(),
                 some(alarm.item.map(|item| item.0)),
                 alarm.item.map(|item| held.exercise(item)).unwrap_or_default(),
-                yes(held.followed.plan.prescription.cleared.contains(&alarm.entry)),
+                alarm.circumstances.iter().map(name).collect::<Vec<_>>().join("; "),
+                yes(plan.prescription.cleared.iter().any(clears)),
             ]
         })
     });

@@ -3,13 +3,15 @@
 use crate::fields::{self, Value, Wrong};
 use crate::names;
 use chrono::{NaiveDate, Weekday};
+use exercises::alarm::ClearedAlarm;
 use exercises::file_fault::{FaultKind, FileFault, PlanFault};
-use exercises::id::{ActivityId, ComplaintId, EntryRef};
+use exercises::id::{ActivityId, ComplaintId};
 use exercises::plan::stance::MAX_STANCE_TENTHS;
 use exercises::plan::{Activity, Aftercare, Complaint, Prescription, Side, StanceBaseline, Weekdays};
 use exercises::score::Score;
 
-const FIELDS: [&str; 9] = ["review", "age", "absent", "aftercare", "clear", "complaint", "activity", "item", "stance"];
+const FIELDS: [&str; 10] =
+    ["review", "age", "absent", "confirmed", "aftercare", "clear", "complaint", "activity", "item", "stance"];
 
 /// Reads a prescription. The exercises' revisions are 0 until the plan is issued; `today` is the day of issue.
 ///
@@ -28,6 +30,7 @@ fn prescription(file: &Value, today: NaiveDate) -> Result<Prescription, Wrong> {
         review: file.required("review")?.date()?,
         age: file.maybe("age", Value::named)?,
         absent: file.each("absent", Value::named)?.into_iter().collect(),
+        confirmed: file.maybe("confirmed", |day| past(day, today))?,
         items: file.each("item", super::item::item)?,
         complaints: file.each("complaint", complaint)?,
         activities: file.each("activity", activity)?,
@@ -62,10 +65,7 @@ fn stance(value: &Value, today: NaiveDate) -> Result<StanceBaseline, Wrong> {
     let stance = value.fields()?;
     stance.only(&["leg", "surface", "eyes", "seconds", "capped", "taken"])?;
     let seconds = stance.required("seconds")?.number((MAX_STANCE_TENTHS / 10).into())?;
-    let taken = stance.maybe("taken", |taken| match taken.date()? {
-        day if day > today => Err(taken.wrong(FaultKind::DateAfterToday { today })),
-        day => Ok(day),
-    })?;
+    let taken = stance.maybe("taken", |taken| past(taken, today))?;
     Ok(StanceBaseline {
         taken,
         leg: stance.required("leg")?.named()?,
@@ -74,6 +74,14 @@ fn stance(value: &Value, today: NaiveDate) -> Result<StanceBaseline, Wrong> {
         tenths: (seconds * 10.0).round() as u16,
         capped: stance.maybe("capped", Value::truth)?.unwrap_or(false),
     })
+}
+
+/// A day that is not after today.
+fn past(value: &Value, today: NaiveDate) -> Result<NaiveDate, Wrong> {
+    match value.date()? {
+        day if day > today => Err(value.wrong(FaultKind::DateAfterToday { today })),
+        day => Ok(day),
+    }
 }
 
 pub(super) fn days(value: &Value) -> Result<Weekdays, Wrong> {
@@ -99,8 +107,12 @@ fn line_of_aftercare(value: &Value) -> Result<Aftercare, Wrong> {
     Ok(names::find(line).unwrap_or_else(|| Aftercare::Own(line.to_owned())))
 }
 
-fn alarm_name(value: &Value) -> Result<EntryRef, Wrong> {
-    value.text()?.parse().map_err(|_| value.wrong(FaultKind::Plan(PlanFault::AlarmName)))
+/// An alarm by its name, or by its entry as files of version 1 name it.
+fn alarm_name(value: &Value) -> Result<ClearedAlarm, Wrong> {
+    let name = value.text()?;
+    let entry = || name.parse().map(ClearedAlarm::of_entry);
+    let id = name.parse().map(|id| ClearedAlarm { id, seen: None });
+    id.or_else(|_| entry()).map_err(|_| value.wrong(FaultKind::Plan(PlanFault::AlarmName)))
 }
 
 #[cfg(test)]

@@ -1,12 +1,13 @@
 //! Answers, alarms and delays in the form in which they are written, with conversions to and from the domain. The keys never
 //! change.
 
-use crate::codes::Code;
+use crate::codes::{Code, circumstance_bits, circumstances_of};
 use exercises::alarm::Trouble;
-use exercises::id::{ActivityId, ComplaintId, ItemId};
+use exercises::id::{ActivityId, AlarmId, ComplaintId, EntryRef, ItemId, LogId};
 use exercises::score::Score;
-use exercises::summary::{AlarmOn, PainOn, RatedOn, SettledOn, WeekDelay};
+use exercises::summary::{AlarmOn, DuringOn, MorningOn, RatedOn, SettledOn, WeekDelay, WellAgainOn};
 use exercises::time::DayNumber;
+use minicbor::bytes::ByteArray;
 use minicbor::{Decode, Encode};
 
 #[derive(Encode, Decode)]
@@ -24,22 +25,98 @@ pub(super) struct PainOut {
     after: Option<u8>,
 }
 
-impl From<&PainOn> for PainOut {
-    fn from(PainOn { n, day, complaint, score, after }: &PainOn) -> PainOut {
-        PainOut { n: *n, day: day.0, complaint: complaint.0, score: score.points(), after: after.map(|item| item.0) }
+impl PainOut {
+    /// Whether it was asked for after a run.
+    pub(super) fn is_after_a_run(&self) -> bool {
+        self.after.is_some()
+    }
+
+    /// A rating of the morning; `None` if the score is above 10.
+    pub(super) fn morning(self) -> Option<MorningOn> {
+        let PainOut { n, day, complaint, score, .. } = self;
+        Some(MorningOn { n, day: DayNumber(day), complaint: ComplaintId(complaint), score: Score::new(score)? })
+    }
+
+    /// A rating while doing the item after whose run it was asked for; `None` if the score is above 10.
+    pub(super) fn during(self) -> Option<DuringOn> {
+        let PainOut { n, day, score, after, .. } = self;
+        Some(DuringOn { n, day: DayNumber(day), item: ItemId(after?), score: Score::new(score)? })
     }
 }
 
-impl PainOut {
-    pub(super) fn pain(self) -> Option<PainOn> {
-        let PainOut { n, day, complaint, score: given, after } = self;
-        Some(PainOn {
-            n,
-            day: DayNumber(day),
-            complaint: ComplaintId(complaint),
-            score: Score::new(given)?,
-            after: after.map(ItemId),
-        })
+#[derive(Encode, Decode)]
+#[cbor(map)]
+pub(super) struct MorningOut {
+    #[n(0)]
+    n: u32,
+    #[n(1)]
+    day: u16,
+    #[n(2)]
+    complaint: u8,
+    #[n(3)]
+    score: u8,
+}
+
+impl From<&MorningOn> for MorningOut {
+    fn from(MorningOn { n, day, complaint, score }: &MorningOn) -> MorningOut {
+        MorningOut { n: *n, day: day.0, complaint: complaint.0, score: score.points() }
+    }
+}
+
+impl MorningOut {
+    /// The rating; `None` if the score is above 10.
+    pub(super) fn morning(self) -> Option<MorningOn> {
+        let MorningOut { n, day, complaint, score } = self;
+        Some(MorningOn { n, day: DayNumber(day), complaint: ComplaintId(complaint), score: Score::new(score)? })
+    }
+}
+
+#[derive(Encode, Decode)]
+#[cbor(map)]
+pub(super) struct DuringOut {
+    #[n(0)]
+    n: u32,
+    #[n(1)]
+    day: u16,
+    #[n(2)]
+    item: u8,
+    #[n(3)]
+    score: u8,
+}
+
+impl From<&DuringOn> for DuringOut {
+    fn from(DuringOn { n, day, item, score }: &DuringOn) -> DuringOut {
+        DuringOut { n: *n, day: day.0, item: item.0, score: score.points() }
+    }
+}
+
+impl DuringOut {
+    /// The rating; `None` if the score is above 10.
+    pub(super) fn during(self) -> Option<DuringOn> {
+        let DuringOut { n, day, item, score } = self;
+        Some(DuringOn { n, day: DayNumber(day), item: ItemId(item), score: Score::new(score)? })
+    }
+}
+
+#[derive(Encode, Decode)]
+#[cbor(map)]
+pub(super) struct WellAgainOut {
+    #[n(0)]
+    n: u32,
+    #[n(1)]
+    day: u16,
+}
+
+impl From<&WellAgainOn> for WellAgainOut {
+    fn from(WellAgainOn { n, day }: &WellAgainOn) -> WellAgainOut {
+        WellAgainOut { n: *n, day: day.0 }
+    }
+}
+
+impl WellAgainOut {
+    /// What was said.
+    pub(super) fn well_again(self) -> Option<WellAgainOn> {
+        Some(WellAgainOn { n: self.n, day: DayNumber(self.day) })
     }
 }
 
@@ -106,18 +183,39 @@ pub(super) struct AlarmOut {
     trouble: Code<Trouble>,
     #[n(3)]
     item: Option<u8>,
+    /// Not in version 1.
+    #[n(4)]
+    id: Option<ByteArray<8>>,
+    /// What was answered about it, as bits; not in version 1.
+    #[n(5)]
+    circumstances: Option<u8>,
 }
 
 impl From<&AlarmOn> for AlarmOut {
-    fn from(AlarmOn { n, day, trouble, item }: &AlarmOn) -> AlarmOut {
-        AlarmOut { n: *n, day: day.0, trouble: Code(*trouble), item: item.map(|item| item.0) }
+    fn from(AlarmOn { n, id, day, trouble, item, circumstances }: &AlarmOn) -> AlarmOut {
+        AlarmOut {
+            n: *n,
+            day: day.0,
+            trouble: Code(*trouble),
+            item: item.map(|item| item.0),
+            id: Some(ByteArray::from(id.0)),
+            circumstances: circumstance_bits(circumstances),
+        }
     }
 }
 
 impl AlarmOut {
-    pub(super) fn alarm(self) -> Option<AlarmOn> {
-        let AlarmOut { n, day, trouble: Code(trouble), item } = self;
-        Some(AlarmOn { n, day: DayNumber(day), trouble, item: item.map(ItemId) })
+    /// The alarm; in version 1 it is named after its entry in `log`.
+    pub(super) fn alarm(self, log: LogId) -> Option<AlarmOn> {
+        let AlarmOut { n, day, trouble: Code(trouble), item, id, circumstances } = self;
+        Some(AlarmOn {
+            n,
+            id: id.map_or_else(|| AlarmId::of_entry(EntryRef { log, n }), |id| AlarmId(id.into())),
+            day: DayNumber(day),
+            trouble,
+            item: item.map(ItemId),
+            circumstances: circumstances_of(circumstances),
+        })
     }
 }
 

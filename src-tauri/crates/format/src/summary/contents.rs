@@ -1,7 +1,7 @@
 //! The contents of a summary as CBOR. The keys never change: a new part gets a new key, and an old key is never used again.
 
 use super::SummaryFault;
-use super::answers::{AlarmOut, DelayOut, PainOut, RatedOut, SettledOut};
+use super::answers::{AlarmOut, DelayOut, DuringOut, MorningOut, PainOut, RatedOut, SettledOut, WellAgainOut};
 use super::corrections::CorrectionsOut;
 use super::runs::RunOut;
 use super::slots::{ItemDayOut, TakenOut};
@@ -41,8 +41,10 @@ pub(super) fn write(summary: &Summary) -> Result<Vec<u8>, Malformed> {
         seen,
         days,
         runs,
-        pain,
+        mornings,
+        during,
         settled,
+        well_again,
         rated,
         alarms,
         delays,
@@ -59,13 +61,15 @@ pub(super) fn write(summary: &Summary) -> Result<Vec<u8>, Malformed> {
     map.put_list(6, "seen", &seen.iter().map(|day| day.0).collect::<Vec<u16>>())?;
     map.put_list(7, "days", &rows::<_, ItemDayOut>(days))?;
     map.put_list(8, "runs", &RunOut::list(runs))?;
-    map.put_list(9, "pain", &rows::<_, PainOut>(pain))?;
     map.put_list(10, "settled", &rows::<_, SettledOut>(settled))?;
     map.put_list(11, "rated", &rows::<_, RatedOut>(rated))?;
     map.put_list(12, "alarms", &rows::<_, AlarmOut>(alarms))?;
     map.put_list(13, "delays", &rows::<_, DelayOut>(delays))?;
     map.put_some(14, "note", note.as_ref())?;
     map.put_some(15, "corrections", CorrectionsOut::of(corrections).as_ref())?;
+    map.put_list(16, "mornings", &rows::<_, MorningOut>(mornings))?;
+    map.put_list(17, "during", &rows::<_, DuringOut>(during))?;
+    map.put_list(18, "well again", &rows::<_, WellAgainOut>(well_again))?;
     Ok(map.finish())
 }
 
@@ -76,9 +80,17 @@ fn rows<'a, T, Row: From<&'a T>>(parts: &'a [T]) -> Vec<Row> {
 /// Reads what [`write()`] wrote, ignoring keys that it does not know.
 pub(super) fn read(plain: &[u8]) -> Result<Summary, Malformed> {
     let map = MapIn::split(plain, "contents")?;
+    let log = LogId(map.need::<ByteArray<8>>(1, "log")?.into());
+    // Version 1 has one list of pain: after a run it was asked about while doing its item, else about the morning.
+    let pain = map.list::<PainOut, MAX_ANSWERS>(9, "pain")?;
+    let (after, own): (Vec<PainOut>, Vec<PainOut>) = pain.into_iter().partition(PainOut::is_after_a_run);
+    let mut mornings = valid(own, "pain", PainOut::morning)?;
+    mornings.extend(list::<_, _, MAX_ANSWERS>(&map, 16, "mornings", MorningOut::morning)?);
+    let mut during = valid(after, "pain", PainOut::during)?;
+    during.extend(list::<_, _, MAX_ANSWERS>(&map, 17, "during", DuringOut::during)?);
     let summary = Summary {
         plan: PlanId(map.need::<ByteArray<8>>(0, "plan")?.into()),
-        log: LogId(map.need::<ByteArray<8>>(1, "log")?.into()),
+        log,
         counter: map.need(2, "counter")?,
         from: DayNumber(map.need(3, "from")?),
         until: DayNumber(map.need(4, "until")?),
@@ -86,10 +98,12 @@ pub(super) fn read(plain: &[u8]) -> Result<Summary, Malformed> {
         seen: map.list::<u16, { MAX_DAYS as usize }>(6, "seen")?.into_iter().map(DayNumber).collect(),
         days: list::<_, _, MAX_ITEM_DAYS>(&map, 7, "days", ItemDayOut::item_day)?,
         runs: RunOut::runs(map.list::<RunOut, MAX_RUNS>(8, "runs")?).ok_or(Malformed("runs"))?,
-        pain: list::<_, _, MAX_ANSWERS>(&map, 9, "pain", PainOut::pain)?,
+        mornings,
+        during,
+        well_again: list::<_, _, MAX_ANSWERS>(&map, 18, "well again", WellAgainOut::well_again)?,
         settled: list::<_, _, MAX_ANSWERS>(&map, 10, "settled", SettledOut::settled)?,
         rated: list::<_, _, MAX_ANSWERS>(&map, 11, "rated", RatedOut::rated)?,
-        alarms: list::<_, _, MAX_ANSWERS>(&map, 12, "alarms", AlarmOut::alarm)?,
+        alarms: list::<_, _, MAX_ANSWERS>(&map, 12, "alarms", |row: AlarmOut| row.alarm(log))?,
         delays: list::<_, _, MAX_WEEKS>(&map, 13, "delays", DelayOut::delay)?,
         note: map.some(14, "note")?,
         corrections: map.some(15, "corrections")?.map(CorrectionsOut::corrections).unwrap_or_default(),
@@ -105,7 +119,12 @@ fn list<'b, Row: Decode<'b, ()>, T, const MAX: usize>(
     field: &'static str,
     meaning: impl Fn(Row) -> Option<T>,
 ) -> Result<Vec<T>, Malformed> {
-    map.list::<Row, MAX>(key, field)?.into_iter().map(meaning).collect::<Option<_>>().ok_or(Malformed(field))
+    valid(map.list::<Row, MAX>(key, field)?, field, meaning)
+}
+
+/// What rows mean; every row must be valid.
+fn valid<Row, T>(rows: Vec<Row>, field: &'static str, meaning: impl Fn(Row) -> Option<T>) -> Result<Vec<T>, Malformed> {
+    rows.into_iter().map(meaning).collect::<Option<_>>().ok_or(Malformed(field))
 }
 
 /// Checks that the period is valid, the note short enough, and every row within the period. Cards may have been taken before
@@ -120,7 +139,8 @@ fn within_period(summary: &Summary) -> Result<(), Malformed> {
     need(summary.seen.iter().all(|day| within(*day)), "seen")?;
     need(summary.days.iter().all(|row| within(row.day)), "days")?;
     need(summary.runs.iter().all(|row| within(row.day)), "runs")?;
-    need(summary.pain.iter().all(|row| within(row.day)), "pain")?;
+    need(summary.mornings.iter().all(|row| within(row.day)), "mornings")?;
+    need(summary.during.iter().all(|row| within(row.day)), "during")?;
     need(summary.settled.iter().all(|row| within(row.day)), "settled")?;
     need(summary.rated.iter().all(|row| within(row.day)), "rated")?;
     need(summary.delays.iter().all(|row| (from.0 / 7..=until.0 / 7).contains(&row.week)), "delays")
@@ -132,9 +152,13 @@ mod tests {
     use crate::packed::unpack;
     use crate::summary::{Letter, MAX_CONTENTS};
 
-    /// The contents of the frozen letter, unpacked.
+    /// The contents of the frozen letter of version 2, unpacked.
     fn frozen() -> Vec<u8> {
-        let letter = Letter::parse(include_bytes!("../../tests/frozen/summary-1.letter")).expect("a letter");
+        unpacked(include_bytes!("../../tests/frozen/summary-2.letter"))
+    }
+
+    fn unpacked(letter: &[u8]) -> Vec<u8> {
+        let letter = Letter::parse(letter).expect("a letter");
         unpack(b"", &letter.body.packed, MAX_CONTENTS).expect("packed")
     }
 
@@ -147,8 +171,8 @@ mod tests {
     #[test]
     fn a_key_that_a_later_program_adds_is_ignored() {
         let mut plain = frozen();
-        assert_eq!(plain[0], 0xAF, "a map of fifteen");
-        plain.splice(0..1, *b"\xB0");
+        assert_eq!(plain[0], 0xB1, "a map of seventeen");
+        plain[0] = 0xB2;
         plain.extend(b"\x18\x63\x82\x01\x61x");
         assert_eq!(read(&plain), read(&frozen()));
     }
@@ -156,10 +180,13 @@ mod tests {
     #[test]
     fn a_score_above_ten_is_refused() {
         // Maps of entry number, day, complaint or activity, and score.
-        let ratings =
-            [("pain", b"\xa4\x00\x03\x01\x07\x02\x01\x03\x0a"), ("rated", b"\xa4\x00\x0a\x01\x08\x02\x01\x03\x07")];
-        for (field, rating) in ratings {
-            let mut plain = frozen();
+        let first = || unpacked(include_bytes!("../../tests/frozen/summary-1.letter"));
+        let ratings = [
+            ("pain", first(), b"\xa4\x00\x03\x01\x07\x02\x01\x03\x0a"),
+            ("mornings", frozen(), b"\xa4\x00\x03\x01\x07\x02\x01\x03\x0a"),
+            ("rated", frozen(), b"\xa4\x00\x0a\x01\x08\x02\x01\x03\x07"),
+        ];
+        for (field, mut plain, rating) in ratings {
             let place = plain.windows(rating.len()).position(|window| window == rating).expect("the rating");
             plain[place + rating.len() - 1] = 11;
             assert_eq!(read(&plain), Err(Malformed(field)));

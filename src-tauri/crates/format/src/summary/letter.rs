@@ -23,6 +23,8 @@ pub struct Body {
     pub counter: u32,
     /// The packed contents.
     pub packed: Vec<u8>,
+    /// The version of the letter, 1 to [`VERSION`].
+    pub version: u8,
 }
 
 /// A summary with its tag; this is what gets encrypted.
@@ -38,9 +40,9 @@ impl Letter {
     /// The bytes that the tag covers. Each field has its length before it, so that bytes of one field cannot be taken for
     /// part of another.
     pub fn authenticated(body: &Body, recipient: &[u8; 32]) -> Vec<u8> {
-        let Body { plan, log, counter, packed } = body;
+        let Body { plan, log, counter, packed, version } = body;
         let mut bytes = PREFIX.to_vec();
-        let fields: [&[u8]; 6] = [&[VERSION, X25519], &plan.0, &log.0, recipient, &counter.to_be_bytes(), packed];
+        let fields: [&[u8]; 6] = [&[*version, X25519], &plan.0, &log.0, recipient, &counter.to_be_bytes(), packed];
         for field in fields {
             let length = u32::try_from(field.len()).expect("contents are limited to megabytes");
             bytes.extend(length.to_be_bytes());
@@ -51,8 +53,8 @@ impl Letter {
 
     /// The bytes to be encrypted.
     pub fn to_bytes(&self) -> Vec<u8> {
-        let Letter { body: Body { plan, log, counter, packed }, tag } = self;
-        [&MAGIC, &[VERSION, X25519][..], &plan.0, &log.0, &counter.to_be_bytes(), tag, packed].concat()
+        let Letter { body: Body { plan, log, counter, packed, version }, tag } = self;
+        [&MAGIC, &[*version, X25519][..], &plan.0, &log.0, &counter.to_be_bytes(), tag, packed].concat()
     }
 
     /// Takes a letter apart. The body is not read here, because the tag must be checked first.
@@ -65,10 +67,10 @@ impl Letter {
         }
         let rest = bytes.strip_prefix(&MAGIC).ok_or(SummaryFault::NotASummary)?;
         match rest {
-            [] | [VERSION] => return Err(SummaryFault::Cut),
+            [] | [1..=VERSION] => return Err(SummaryFault::Cut),
             [0, ..] => return Err(SummaryFault::Malformed { field: "version" }),
-            [VERSION, X25519, ..] => {}
-            [VERSION, ..] => return Err(SummaryFault::Malformed { field: "recipient" }),
+            [1..=VERSION, X25519, ..] => {}
+            [1..=VERSION, ..] => return Err(SummaryFault::Malformed { field: "recipient" }),
             [found, ..] => return Err(SummaryFault::NewerVersion { found: *found }),
         }
         let (head, packed) = bytes.split_at_checked(HEAD).ok_or(SummaryFault::Cut)?;
@@ -77,6 +79,7 @@ impl Letter {
             log: LogId(part(head, 14)),
             counter: u32::from_be_bytes(part(head, 22)),
             packed: packed.to_vec(),
+            version: head[4],
         };
         Ok(Letter { body, tag: part(head, 26) })
     }
@@ -92,13 +95,24 @@ mod tests {
     use super::*;
 
     fn letter() -> Letter {
-        let body = Body { plan: PlanId([1; 8]), log: LogId([2; 8]), counter: 3, packed: b"packed".to_vec() };
+        let body = Body { plan: PlanId([1; 8]), log: LogId([2; 8]), counter: 3, packed: b"packed".to_vec(), version: 1 };
         Letter { body, tag: [4; 32] }
     }
 
     #[test]
     fn a_letter_comes_apart_as_it_was_put_together() {
-        assert_eq!(Letter::parse(&letter().to_bytes()), Ok(letter()));
+        for version in 1..=VERSION {
+            let mut letter = letter();
+            letter.body.version = version;
+            assert_eq!(Letter::parse(&letter.to_bytes()), Ok(letter));
+        }
+    }
+
+    /// So that nobody can make a reader take contents of one version for those of another.
+    #[test]
+    fn the_tag_covers_the_version() {
+        let tagged = |version| Letter::authenticated(&Body { version, ..letter().body }, &[5; 32]);
+        assert_ne!(tagged(1), tagged(2));
     }
 
     #[test]
@@ -117,7 +131,7 @@ mod tests {
             (bytes[4], bytes[5]) = (version, recipient);
             Letter::parse(&bytes)
         };
-        assert_eq!(with(2, 1), Err(SummaryFault::NewerVersion { found: 2 }));
+        assert_eq!(with(3, 1), Err(SummaryFault::NewerVersion { found: 3 }));
         assert_eq!(with(0, 1), Err(SummaryFault::Malformed { field: "version" }));
         assert_eq!(with(1, 9), Err(SummaryFault::Malformed { field: "recipient" }));
     }

@@ -1,4 +1,4 @@
-//! The summary, version 1: what a patient takes to the visit, as the bytes that are then encrypted to the clinic.
+//! The summary, version 2: what a patient takes to the visit, as the bytes that are then encrypted to the clinic.
 //!
 //! ```text
 //! letter   8F 43 73 75 | version | kind of recipient | plan, 8 | log, 8 | counter, u32 | tag, 32 | body
@@ -10,8 +10,11 @@
 //! [`Letter::authenticated`], which includes the recipient, so that a receiver cannot pass the letter on to somebody else in
 //! the patient's name. This crate holds no key; the tag is computed and checked elsewhere.
 //!
-//! A summary contains no date, no name of a person or device, and no time of day except the hour in which a run began and, as
-//! quartiles of each week, how long after its reminder.
+//! A summary contains no date, no name of a person or device, and no time of day except the hour in which a run began, whether it was
+//! more than an hour late or on another day, and, as quartiles of each week, how long after its reminder.
+//!
+//! Version 2 has two lists of ratings, this morning and while doing an item, where version 1 has one; and alarms with ids and with what
+//! was answered about them. Contents of both versions are read: their keys say which they hold.
 
 mod answers;
 mod contents;
@@ -26,8 +29,8 @@ pub use letter::{Body, Letter};
 use exercises::id::{LogId, PlanId};
 use exercises::summary::Summary;
 
-/// The newest version, which this program writes and reads.
-pub const VERSION: u8 = 1;
+/// The newest version, which this program writes. It also reads version 1, in which one list of pain has two meanings.
+pub const VERSION: u8 = 2;
 /// Largest number of bytes in an encrypted summary.
 pub const MAX_SEALED: usize = 4 * 1024 * 1024;
 /// Largest number of bytes in a decrypted letter.
@@ -74,7 +77,8 @@ pub fn write(summary: &Summary) -> Result<Body, SummaryFault> {
         return Err(SummaryFault::TooBig { most: MAX_CONTENTS });
     }
     contents::read(&plain)?;
-    Ok(Body { plan: summary.plan, log: summary.log, counter: summary.counter, packed: crate::packed::pack(b"", &plain) })
+    let packed = crate::packed::pack(b"", &plain);
+    Ok(Body { plan: summary.plan, log: summary.log, counter: summary.counter, packed, version: VERSION })
 }
 
 /// Unpacks a summary. Call it only for a letter whose tag has been checked.

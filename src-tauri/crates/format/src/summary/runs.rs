@@ -5,7 +5,7 @@ use crate::codes::Code;
 use exercises::catalogue::RungId;
 use exercises::id::{ItemId, RunId};
 use exercises::run::{RunEnd, Share};
-use exercises::summary::RunOn;
+use exercises::summary::{RunOn, RunTiming};
 use exercises::time::DayNumber;
 use minicbor::{Decode, Encode};
 use std::iter;
@@ -63,6 +63,9 @@ pub(super) struct RunOut {
     parts: ShareOut,
     #[n(10)]
     stance: Option<StanceOut>,
+    /// Not in version 1; left out for a run in time.
+    #[n(11)]
+    timing: Option<Code<RunTiming>>,
 }
 
 impl RunOut {
@@ -73,7 +76,7 @@ impl RunOut {
     }
 
     fn after(run: &RunOn, before: (u32, u16)) -> RunOut {
-        let RunOn { run, day, item, rung, slot, hour, live, end, dose, parts, stance } = run;
+        let RunOn { run, day, item, rung, slot, hour, live, timing, end, dose, parts, stance } = run;
         RunOut {
             run: Some(run.0).filter(|run| Some(*run) != before.0.checked_add(1)),
             day: Some(day.0).filter(|day| *day != before.1),
@@ -86,6 +89,7 @@ impl RunOut {
             dose: ShareOut::from(*dose),
             parts: ShareOut::from(*parts),
             stance: stance.as_ref().map(StanceOut::from),
+            timing: Some(Code(*timing)).filter(|Code(timing)| *timing != RunTiming::InTime),
         }
     }
 
@@ -102,7 +106,7 @@ impl RunOut {
     }
 
     fn run(self, before: (u32, u16)) -> Option<RunOn> {
-        let RunOut { run, day, item, rung, slot, hour, live, end: Code(end), dose, parts, stance } = self;
+        let RunOut { run, day, item, rung, slot, hour, live, end: Code(end), dose, parts, stance, timing } = self;
         Some(RunOn {
             run: RunId(run.or(before.0.checked_add(1))?),
             day: DayNumber(day.unwrap_or(before.1)),
@@ -111,6 +115,7 @@ impl RunOut {
             slot,
             hour: (hour < 24).then_some(hour)?,
             live,
+            timing: timing.map_or(RunTiming::InTime, |Code(timing)| timing),
             end,
             dose: dose.share()?,
             parts: parts.share()?,

@@ -1,10 +1,10 @@
 //! Arbitrary plans, cards and summaries, of all values that the domain's types and a card or a summary can hold.
 
 use chrono::{Days as Ahead, NaiveDate};
-use exercises::alarm::Trouble;
+use exercises::alarm::{Circumstance, ClearedAlarm, Trouble};
 use exercises::catalogue::{Dose, ExerciseId, Eyes, RungId, Surface, Tempo};
 use exercises::history::Mark;
-use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
+use exercises::id::{ActivityId, AlarmId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{
     Activity, Aftercare, AgeBand, BodySide, Complaint, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side,
@@ -13,7 +13,8 @@ use exercises::plan::{
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::score::Score;
 use exercises::summary::{
-    AlarmOn, Corrections, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, SwayOn, TakenOn, WeekDelay,
+    AlarmOn, Corrections, DuringOn, ItemDay, MorningOn, RatedOn, RunOn, RunTiming, SettledOn, StanceOn, Summary, SwayOn,
+    TakenOn, WeekDelay, WellAgainOn,
 };
 use exercises::sway::{ReportedFigures, SourceKind};
 use exercises::time::DayNumber;
@@ -136,14 +137,15 @@ fn aftercare() -> impl Strategy<Value = Aftercare> {
     ]
 }
 
-fn entry() -> impl Strategy<Value = EntryRef> {
-    any::<([u8; 8], u32)>().prop_map(|(log, n)| EntryRef { log: LogId(log), n })
+fn cleared() -> impl Strategy<Value = ClearedAlarm> {
+    let seen = option::of((select(Trouble::ALL.to_vec()), any::<u16>().prop_map(DayNumber)));
+    (any::<[u8; 8]>(), seen).prop_map(|(id, seen)| ClearedAlarm { id: AlarmId(id), seen })
 }
 
 pub fn plan() -> impl Strategy<Value = Plan> {
-    let head = (any::<[u8; 8]>(), any::<u16>(), ".{0,60}", day(), day(), day());
-    let who =
-        (option::of(select(AgeBand::ALL.to_vec())), btree_set(select(Risk::ALL.to_vec()), 0..=11), vec(entry(), 0..=4));
+    let head = (any::<[u8; 8]>(), any::<u16>(), ".{0,60}", option::of("[0-9 +()/-]{1,30}"), day(), day(), day());
+    let age = option::of(select(AgeBand::ALL.to_vec()));
+    let who = (age, btree_set(select(Risk::ALL.to_vec()), 0..=11), option::of(day()), vec(cleared(), 0..=4));
     let lists = (
         vec(item(), 0..=12),
         vec(complaint(), 0..=5),
@@ -152,12 +154,23 @@ pub fn plan() -> impl Strategy<Value = Plan> {
         vec(aftercare(), 0..=8),
     );
     (head, who, lists).prop_map(|(head, who, lists)| {
-        let (id, revision, clinic, start, issued, review) = head;
-        let (age, absent, cleared) = who;
+        let (id, revision, clinic, phone, start, issued, review) = head;
+        let (age, absent, confirmed, cleared) = who;
         let (items, complaints, activities, baselines, aftercare) = lists;
         Plan {
-            header: Header { id: PlanId(id), revision, clinic, start, issued },
-            prescription: Prescription { review, age, absent, items, complaints, activities, baselines, aftercare, cleared },
+            header: Header { id: PlanId(id), revision, clinic, phone, start, issued },
+            prescription: Prescription {
+                review,
+                age,
+                absent,
+                confirmed,
+                items,
+                complaints,
+                activities,
+                baselines,
+                aftercare,
+                cleared,
+            },
         }
     })
 }
@@ -238,8 +251,9 @@ fn stance() -> impl Strategy<Value = StanceOn> {
 fn run(from: u16, until: u16) -> impl Strategy<Value = RunOn> {
     let end = select(vec![RunEnd::Going, RunEnd::Completed, RunEnd::Stopped, RunEnd::Trouble]);
     let head = (any::<u32>(), day_number(from, until), any::<u8>(), option::of(rung()), option::of(any::<u8>()), 0..24_u8);
-    let rest = (any::<bool>(), end, share(), share(), option::of(stance()));
-    (head, rest).prop_map(|((run, day, item, rung, slot, hour), (live, end, dose, parts, stance))| RunOn {
+    let timing = select(vec![RunTiming::InTime, RunTiming::Late, RunTiming::Moved]);
+    let rest = (any::<bool>(), timing, end, share(), share(), option::of(stance()));
+    (head, rest).prop_map(|((run, day, item, rung, slot, hour), (live, timing, end, dose, parts, stance))| RunOn {
         run: RunId(run),
         day,
         item: ItemId(item),
@@ -247,6 +261,7 @@ fn run(from: u16, until: u16) -> impl Strategy<Value = RunOn> {
         slot,
         hour,
         live,
+        timing,
         end,
         dose,
         parts,
@@ -254,16 +269,26 @@ fn run(from: u16, until: u16) -> impl Strategy<Value = RunOn> {
     })
 }
 
-fn pain(from: u16, until: u16) -> impl Strategy<Value = PainOn> {
-    (any::<u32>(), day_number(from, until), any::<u8>(), score(), option::of(any::<u8>())).prop_map(
-        |(n, day, complaint, score, after)| PainOn {
-            n,
-            day,
-            complaint: ComplaintId(complaint),
-            score,
-            after: after.map(ItemId),
-        },
-    )
+fn morning(from: u16, until: u16) -> impl Strategy<Value = MorningOn> {
+    (any::<u32>(), day_number(from, until), any::<u8>(), score()).prop_map(|(n, day, of, score)| MorningOn {
+        n,
+        day,
+        complaint: ComplaintId(of),
+        score,
+    })
+}
+
+fn during(from: u16, until: u16) -> impl Strategy<Value = DuringOn> {
+    (any::<u32>(), day_number(from, until), any::<u8>(), score()).prop_map(|(n, day, of, score)| DuringOn {
+        n,
+        day,
+        item: ItemId(of),
+        score,
+    })
+}
+
+fn well_again(from: u16, until: u16) -> impl Strategy<Value = WellAgainOn> {
+    (any::<u32>(), day_number(from, until)).prop_map(|(n, day)| WellAgainOn { n, day })
 }
 
 fn settled(from: u16, until: u16) -> impl Strategy<Value = SettledOn> {
@@ -285,8 +310,18 @@ fn rated(from: u16, until: u16) -> impl Strategy<Value = RatedOn> {
 }
 
 fn alarm(from: u16, until: u16) -> impl Strategy<Value = AlarmOn> {
-    (any::<u32>(), day_number(from, until), select(Trouble::ALL.to_vec()), option::of(any::<u8>()))
-        .prop_map(|(n, day, trouble, item)| AlarmOn { n, day, trouble, item: item.map(ItemId) })
+    let about = (select(Trouble::ALL.to_vec()), option::of(any::<u8>()));
+    let circumstances = btree_set(select(Circumstance::ALL.to_vec()), 0..=4);
+    (any::<(u32, [u8; 8])>(), day_number(from, until), about, circumstances).prop_map(
+        |((n, id), day, (trouble, item), circumstances)| AlarmOn {
+            n,
+            id: AlarmId(id),
+            day,
+            trouble,
+            item: item.map(ItemId),
+            circumstances,
+        },
+    )
 }
 
 fn delay(from: u16, until: u16) -> impl Strategy<Value = WeekDelay> {
@@ -312,14 +347,16 @@ pub fn summary() -> impl Strategy<Value = Summary> {
         let head = (any::<([u8; 8], [u8; 8], u32)>(), btree_set(from..=until, 0..=40), option::of(".{0,280}"));
         let slots = (vec(taken(until), 0..=3), vec(item_day(from, until), 0..=20), vec(run(from, until), 0..=20));
         let answers = (
-            vec(pain(from, until), 0..=20),
+            vec(morning(from, until), 0..=20),
+            vec(during(from, until), 0..=20),
+            vec(well_again(from, until), 0..=3),
             vec(settled(from, until), 0..=5),
             vec(rated(from, until), 0..=5),
             vec(alarm(from, until), 0..=5),
             vec(delay(from, until), 0..=8),
         );
         (head, slots, answers, corrections()).prop_map(move |(head, (taken, days, runs), answers, corrections)| {
-            let (pain, settled, rated, alarms, delays) = answers;
+            let (mornings, during, well_again, settled, rated, alarms, delays) = answers;
             let ((plan, log, counter), seen, note) = head;
             Summary {
                 plan: PlanId(plan),
@@ -331,7 +368,9 @@ pub fn summary() -> impl Strategy<Value = Summary> {
                 seen: seen.into_iter().map(DayNumber).collect(),
                 days,
                 runs,
-                pain,
+                mornings,
+                during,
+                well_again,
                 settled,
                 rated,
                 alarms,

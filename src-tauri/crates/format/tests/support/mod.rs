@@ -4,10 +4,10 @@
 pub mod any;
 
 use chrono::NaiveDate;
-use exercises::alarm::Trouble;
+use exercises::alarm::{Circumstance, ClearedAlarm, Trouble};
 use exercises::catalogue::{Dose, ExerciseId, Eyes, RungId, Surface, Tempo};
 use exercises::history::Mark;
-use exercises::id::{ActivityId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
+use exercises::id::{ActivityId, AlarmId, ComplaintId, EntryRef, ItemId, LogId, PlanId, RunId};
 use exercises::log::{Barrier, DayOffReason};
 use exercises::plan::{
     Activity, Aftercare, AgeBand, BodySide, Complaint, Header, Item, Pattern, Plan, Prescription, Risk, Schedule, Side,
@@ -16,10 +16,12 @@ use exercises::plan::{
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::score::Score;
 use exercises::summary::{
-    AlarmOn, Corrections, ItemDay, PainOn, RatedOn, RunOn, SettledOn, StanceOn, Summary, TakenOn, WeekDelay,
+    AlarmOn, Corrections, DuringOn, ItemDay, MorningOn, RatedOn, RunOn, RunTiming, SettledOn, StanceOn, Summary, TakenOn,
+    WeekDelay, WellAgainOn,
 };
 use exercises::time::DayNumber;
 use format::card::{Card, PairingSecret};
+use std::collections::BTreeSet;
 
 pub fn date(year: i32, month: u32, day: u32) -> NaiveDate {
     NaiveDate::from_ymd_opt(year, month, day).expect("a date")
@@ -84,6 +86,7 @@ pub fn plan(count: usize) -> Plan {
             id: PlanId([0x3D, 0x91, 0x5A, 0xC7, 0x08, 0xEE, 0x42, 0xB6]),
             revision: 1,
             clinic: "Practice for hands-on therapy, Example Lane".to_owned(),
+            phone: None,
             start: date(2026, 11, 25),
             issued: date(2026, 11, 25),
         },
@@ -91,6 +94,7 @@ pub fn plan(count: usize) -> Plan {
             review: date(2027, 1, 6),
             age: Some(AgeBand::From50),
             absent: Risk::ALL.into_iter().collect(),
+            confirmed: None,
             items: items().into_iter().take(count).collect(),
             complaints: vec![
                 complaint(1, "Upper back and neck, worse at the desk", Side::Neither, Some(Score::at_most_ten(5))),
@@ -145,7 +149,8 @@ pub fn frozen_card(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
     plan.prescription.activities[2].rating = None;
     let (leg, surface, eyes) = (BodySide::Right, Surface::Cushion, Eyes::Closed);
     plan.prescription.baselines.push(StanceBaseline { taken: None, leg, surface, eyes, tenths: 61, capped: false });
-    plan.prescription.cleared = vec![EntryRef { log: LogId([0xA0, 1, 2, 3, 4, 5, 6, 7]), n: 70_000 }];
+    let entry = EntryRef { log: LogId([0xA0, 1, 2, 3, 4, 5, 6, 7]), n: 70_000 };
+    plan.prescription.cleared = vec![ClearedAlarm::of_entry(entry)];
     plan.prescription.absent.remove(&Risk::SevereVisualLoss);
     Card {
         plan,
@@ -166,6 +171,16 @@ pub fn frozen_card_with_days(verify_key: [u8; 32], recipient: [u8; 32]) -> Card 
     card
 }
 
+/// The frozen card of version 2: with what version 1 does not have.
+pub fn frozen_card_2(verify_key: [u8; 32], recipient: [u8; 32]) -> Card {
+    let mut card = frozen_card_with_days(verify_key, recipient);
+    card.plan.header.phone = Some("+00 555 0100".to_owned());
+    card.plan.prescription.confirmed = Some(date(2026, 12, 16));
+    let seen = Some((Trouble::Limb, DayNumber(300)));
+    card.plan.prescription.cleared.push(ClearedAlarm { id: AlarmId([0xB0, 1, 2, 3, 4, 5, 6, 7]), seen });
+    card
+}
+
 /// Six weeks of an hourly hold on workdays and of stance twice a day, with pain every day: the most that a diligent person
 /// brings.
 pub fn six_weeks() -> Summary {
@@ -179,8 +194,10 @@ pub fn six_weeks() -> Summary {
         seen: (0..42).filter(|day| day % 7 != 6).map(DayNumber).collect(),
         days: Vec::new(),
         runs: Vec::new(),
-        pain: Vec::new(),
+        mornings: Vec::new(),
+        during: Vec::new(),
         settled: Vec::new(),
+        well_again: Vec::new(),
         rated: Vec::new(),
         alarms: Vec::new(),
         delays: (0..6).map(week_delay).collect(),
@@ -191,20 +208,17 @@ pub fn six_weeks() -> Summary {
         hourly_holds(&mut summary, day);
         stances(&mut summary, day);
         let n = u32::from(day) * 40 + 7;
-        summary.pain.push(PainOn {
+        summary.mornings.push(MorningOn {
             n,
             day: DayNumber(day),
             complaint: ComplaintId(1),
             score: Score::at_most_ten(6 - (day / 8) as u8),
-            after: None,
         });
-        let after = Some(ItemId(2));
-        summary.pain.push(PainOn {
+        summary.during.push(DuringOn {
             n: n + 9,
             day: DayNumber(day),
-            complaint: ComplaintId(2),
+            item: ItemId(2),
             score: Score::at_most_ten((day % 3) as u8),
-            after,
         });
     }
     summary.rated = (0..6)
@@ -253,6 +267,7 @@ fn hourly_holds(summary: &mut Summary, day: u16) {
             slot: Some(slot),
             hour: 9 + slot,
             live: true,
+            timing: RunTiming::InTime,
             end: if done == 30_000 { RunEnd::Completed } else { RunEnd::Stopped },
             dose: Share { done, of: 30_000 },
             parts: Share { done: done / 10_000, of: 3 },
@@ -285,6 +300,7 @@ fn stances(summary: &mut Summary, day: u16) {
             slot: Some(slot),
             hour: if slot == 0 { 7 } else { 19 },
             live: true,
+            timing: RunTiming::InTime,
             end: RunEnd::Completed,
             dose: Share { done: 6, of: 6 },
             parts: Share { done: 6, of: 6 },
@@ -299,7 +315,30 @@ fn stances(summary: &mut Summary, day: u16) {
     });
 }
 
-/// The frozen summary: two days with every part of a summary at least once.
+/// An alarm of the frozen summary's log, in which alarms have no names of their own.
+fn alarm_of_version_1(n: u32, trouble: Trouble, item: Option<ItemId>) -> AlarmOn {
+    let entry = EntryRef { log: LogId([0x11, 0x9C, 0x55, 0x02, 0xE1, 0x7A, 0x30, 0x84]), n };
+    AlarmOn { n, id: AlarmId::of_entry(entry), day: DayNumber(8), trouble, item, circumstances: BTreeSet::new() }
+}
+
+/// The frozen summary of version 2: with what version 1 does not have.
+pub fn frozen_summary_2() -> Summary {
+    let mut summary = frozen_summary();
+    summary.runs[0].timing = RunTiming::Late;
+    summary.runs[1].timing = RunTiming::Moved;
+    summary.alarms.push(AlarmOn {
+        n: 13,
+        id: AlarmId([0xB0, 1, 2, 3, 4, 5, 6, 7]),
+        day: DayNumber(8),
+        trouble: Trouble::Unwell,
+        item: None,
+        circumstances: [Circumstance::SweatsOrWeightLoss].into(),
+    });
+    summary.well_again.push(WellAgainOn { n: 14, day: DayNumber(8) });
+    summary
+}
+
+/// The frozen summary of version 1: two days with every part of a summary at least once.
 pub fn frozen_summary() -> Summary {
     let agreed =
         Schedule { days: Weekdays::from_bits(0b101).expect("seven bits"), pattern: Pattern::At { times: vec![480, 1200] } };
@@ -320,6 +359,7 @@ pub fn frozen_summary() -> Summary {
         slot: None,
         hour: 23,
         live: false,
+        timing: RunTiming::InTime,
         end: RunEnd::Completed,
         dose: Share { done: 12_345, of: 30_000 },
         parts: Share { done: 1, of: 3 },
@@ -339,21 +379,13 @@ pub fn frozen_summary() -> Summary {
         seen: [7, 8].map(DayNumber).into(),
         days: vec![ItemDay { day: DayNumber(7), item: ItemId(1), revision: 1, slots: (0..).zip(marks).collect() }],
         runs: vec![written_in, RunOn { run: RunId(2), ..stance }],
-        pain: vec![
-            PainOn { n: 3, day: DayNumber(7), complaint: ComplaintId(1), score: Score::at_most_ten(10), after: None },
-            PainOn {
-                n: 70_000,
-                day: DayNumber(8),
-                complaint: ComplaintId(2),
-                score: Score::at_most_ten(0),
-                after: Some(ItemId(2)),
-            },
-        ],
+        mornings: vec![MorningOn { n: 3, day: DayNumber(7), complaint: ComplaintId(1), score: Score::at_most_ten(10) }],
+        during: vec![DuringOn { n: 70_000, day: DayNumber(8), item: ItemId(2), score: Score::at_most_ten(0) }],
         settled: vec![SettledOn { n: 9, day: DayNumber(8), complaint: ComplaintId(2), settled: true }],
         rated: vec![RatedOn { n: 10, day: DayNumber(8), activity: ActivityId(1), score: Score::at_most_ten(7) }],
         alarms: vec![
-            AlarmOn { n: 11, day: DayNumber(8), trouble: Trouble::NearlyFell, item: Some(ItemId(2)) },
-            AlarmOn { n: 12, day: DayNumber(8), trouble: Trouble::HeadOrNeck, item: None },
+            alarm_of_version_1(11, Trouble::NearlyFell, Some(ItemId(2))),
+            alarm_of_version_1(12, Trouble::HeadOrNeck, None),
         ],
         delays: vec![WeekDelay { week: 1, runs: 5, lower_s: 20, median_s: 300, upper_s: 301 }],
         note: Some("Dos días en la montaña; ¡qué prados!".to_owned()),

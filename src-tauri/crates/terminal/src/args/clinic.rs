@@ -11,6 +11,14 @@ pub enum Clinic {
         /// The clinic's name, as patients will see it
         #[arg(long, default_value = "Clinic")]
         name: String,
+        /// The clinic's telephone number, which its cards carry
+        #[arg(long, value_name = "NUMBER")]
+        phone: Option<String>,
+    },
+    /// Set the telephone number that the next cards carry, or show it
+    Phone {
+        /// The number; "" removes it
+        number: Option<String>,
     },
     /// Add a patient under a code
     Add {

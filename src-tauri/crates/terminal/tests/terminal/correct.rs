@@ -47,7 +47,7 @@ fn mistaken_entries_are_corrected_and_the_clinic_reads_the_corrections() {
 #[test]
 fn the_persons_own_copy_shows_both() {
     let place = Place::prepared();
-    let pain = entry(&place, "Pain");
+    let pain = entry(&place, "Morning");
     place.done(&correct(&["--entry", &pain, "--score", "1"]));
     place.done(&["--home", "done", "--at", DONE, "patient", "export", "--out", "mine"]);
     let whole: Value = serde_json::from_slice(&place.read("mine/everything.json")).expect("JSON");
@@ -59,10 +59,10 @@ fn the_persons_own_copy_shows_both() {
     assert_eq!((&last["what"], last["entry"].to_string(), &last["score"]), (&"corrected".into(), pain.clone(), &1.into()));
     let table = place.text("mine/corrections.csv");
     let was = first["score"].to_string();
-    assert!(table.lines().nth(1).is_some_and(|line| line.ends_with(&format!(",{pain},pain,{was},changed,1"))), "{table}");
+    assert!(table.lines().nth(1).is_some_and(|line| line.ends_with(&format!(",{pain},morning,{was},changed,1"))), "{table}");
     let answers = place.text("mine/answers.csv");
     let line = answers.lines().find(|line| line.split(',').nth(1) == Some(&pain)).expect("the answer");
-    assert!(line.contains(",1,"), "as corrected: {line}");
+    assert!(line.ends_with(",1"), "as corrected: {line}");
     place.done(&correct(&["--entry", &pain, "--restore"]));
     assert!(!place.done(&correct(&[])).contains("Now: "), "the original value");
 }
@@ -70,7 +70,7 @@ fn the_persons_own_copy_shows_both() {
 #[test]
 fn a_correction_that_is_not_possible_is_refused() {
     let place = Place::prepared();
-    let pain = entry(&place, "Pain");
+    let pain = entry(&place, "Morning");
     place.refused(&correct(&["--entry", "1", "--remove"]), &["There is no entry 1 that can be corrected."]);
     place.refused(&correct(&["--entry", &pain, "--score", "11"]), &["The number must be from 0 to 10."]);
     place.refused(&correct(&["--entry", &pain, "--reason", "pain"]), &["This entry cannot be corrected in that way."]);

@@ -2,7 +2,7 @@
 
 use crate::place::{Place, program};
 use format::card::{self, Card};
-use format::summary::{Body, Letter};
+use format::summary::{Body, Letter, VERSION};
 use hkdf::Hkdf;
 use hmac::{Hmac, Mac};
 use sha2::Sha256;
@@ -43,7 +43,7 @@ pub fn of_version(place: &Place, version: u8) -> Vec<u8> {
 /// A letter for the card's plan with this packed body and a correct tag (HMAC-SHA-256 under a key that HKDF derives from the card's
 /// secret): what somebody with the card can make.
 pub fn letter(card: &Card, counter: u32, packed: Vec<u8>) -> Letter {
-    let body = Body { plan: card.plan.header.id, log: exercises::id::LogId([7; 8]), counter, packed };
+    let body = Body { plan: card.plan.header.id, log: exercises::id::LogId([7; 8]), counter, version: VERSION, packed };
     let mut key = [0; 32];
     let derive = Hkdf::<Sha256>::new(Some(&body.plan.0), card.pairing_secret.expose_the_secret_bytes());
     derive.expand(b"carryover/summary-tag/v1", &mut key).expect("32 bytes");

@@ -122,7 +122,7 @@ fn a_wrong_line_of_a_history_is_named_and_nothing_is_recorded() {
     let place = Place::prepared();
     runs(&place, "\"score\":5", "\"score\":11", "score: a number from 0 to 10 is expected here");
     runs(&place, "\"score\":5", "\"score\":-1", "score: a number from 0 to 10 is expected here");
-    runs(&place, "\"do\":\"settled\"", "\"do\":\"settle\"", "do: “settle” is not allowed here; allowed: opened, run");
+    runs(&place, "\"do\":\"activity\"", "\"do\":\"settle\"", "do: “settle” is not allowed here; allowed: opened, run");
     runs(
         &place,
         "2026-11-26T09:00:00+01:00",
@@ -133,7 +133,7 @@ fn a_wrong_line_of_a_history_is_named_and_nothing_is_recorded() {
         &place,
         "\"what\":\"nearly-fell\"",
         "\"what\":\"gloom\"",
-        "what: “gloom” is not allowed here; allowed: heart-or-breath",
+        "what: “gloom” is not allowed here; allowed: heart, neck",
     );
     runs(&place, "\"held\":[10,10,6.5]", "\"held\":[10,10,1e9]", "held: a number from 0 to 3600 is expected here");
     runs(
@@ -155,7 +155,7 @@ fn a_wrong_line_of_a_history_is_named_and_nothing_is_recorded() {
     );
     runs(&place, "\"done\":[10,9],\"failed\":[0,1]", "\"held\":[10,9]", "or the exercise is of another kind");
     let said = place.done(&patient(&["record", "runs.jsonl"]));
-    assert_eq!(said, "17\n", "as if none of it had been tried");
+    assert_eq!(said, "20\n", "as if none of it had been tried");
 }
 
 #[test]
@@ -178,7 +178,7 @@ fn the_same_history_twice_is_not_recorded_in_part() {
     place.done(&patient(&["record", "runs.jsonl"]));
     place.refused(
         &patient(&["record", "runs.jsonl"]),
-        &["runs.jsonl, line 10: this exercise is paused for safety at that time"],
+        &["runs.jsonl, line 28: no session of this exercise is open at that time, or it is already done"],
     );
 }
 
@@ -302,7 +302,7 @@ fn a_fault_in_a_file_is_described_in_the_persons_language() {
     in_spanish(&place, &issue, ": minutes: aquí se espera un número entero, pero hay un texto. Corrija el archivo.\n");
     place.write("own.jsonl", place.text("runs.jsonl").replacen("\"score\":5", "\"score\":11", 1));
     let record = patient(&["record", "own.jsonl"]);
-    in_spanish(&place, &record, "own.jsonl, línea 14: score: aquí se espera un número entre 0 y 10. Corrija el archivo.\n");
+    in_spanish(&place, &record, "own.jsonl, línea 6: score: aquí se espera un número entre 0 y 10. Corrija el archivo.\n");
     place.write("own.jsonl", place.text("runs.jsonl").replacen("T15:04:00", "T19:04:00", 1));
     in_spanish(&place, &record, "a esa hora no hay ninguna sesión abierta de este ejercicio");
     place.write("bad.toml", "source = \"x\"\n[[row]]\nages = \"forties\"\nmean = 3\n");

@@ -17,3 +17,4 @@ mod norms;
 mod place;
 mod summary;
 mod usage;
+mod vignettes;

@@ -108,12 +108,12 @@ fn a_summary_by_somebody_who_never_held_the_card() {
 fn a_summary_of_a_newer_version() {
     let place = Place::prepared();
     let mut letter = forge::letter(&forge::card(&place), 1, Vec::new()).to_bytes();
-    letter[4] = 2;
+    letter[4] = 3;
     place.write("newer.age", forge::sealed(&place, &letter));
     refused(
         &place,
         "newer.age",
-        &["The summary is version 2. This program reads summaries up to version 1.", "Update the program"],
+        &["The summary is version 3. This program reads summaries up to version 2.", "Update the program"],
     );
 }
 

@@ -4,6 +4,12 @@ clinic-setup-title = Set up your clinic
 clinic-setup-what = This clinic signs its plan cards, and only this clinic can open its patients' summaries. Its keys stay on this computer, protected by a passphrase.
 clinic-name = Clinic's name
 clinic-name-hint = Patients see it on their screen.
+clinic-phone = Telephone number (optional)
+clinic-phone-hint = Printed on each card and shown large wherever patients are told to contact you.
+# A button beside the number, and where there is none yet.
+clinic-phone-change = Change number
+clinic-phone-add = Add a telephone number
+clinic-phone-save = Save number
 passphrase = Passphrase
 passphrase-again = Passphrase again
 passphrase-hint = 12 characters or more. Several words are good.
@@ -184,6 +190,10 @@ age-none = choose
 age-under18-what = Agree with a parent or guardian who helps with the exercises and who answers the questions.
 # Safety: a tick means that it was considered and is absent. Above the list of risk-…
 absent-title = Tick only what the patient does NOT have
+# A button below the list of risks on a follow-up, and the line beside it.
+absent-still-true = Still true today
+absent-confirmed-on = Last confirmed on { $day }
+absent-confirmed-today = Confirmed today
 stance-today = Seconds on one leg today, eyes open, firm floor
 stance-stopped-by-clinician = I stopped it; the foot did not touch
 # $s (Number)
@@ -199,6 +209,11 @@ date-label = Date
 alarms-to-clear = Alarms to clear
 alarm-clear = Clear it with this card
 alarm-clear-what = While an alarm is not cleared, what it paused stays paused on the patient's device.
+# Beside the button that issues a card.
+alarms-stay = { $n ->
+        [one] { $n } alarm is not cleared: what it paused or eased stays so with this card.
+       *[other] { $n } alarms are not cleared: what they paused or eased stays so with this card.
+    }
 issue-card = Issue plan card
 issue-missing = Still missing
 issue-ready = Ready to issue.

@@ -128,9 +128,14 @@ trouble-head-or-neck = Sudden and unusual: headache or neck pain, double vision,
 trouble-nerve = New or worsening weakness or numbness in an arm or leg
 # Leads to "go to an emergency department now". Plain words for saddle numbness and cauda equina.
 trouble-bladder-or-bowel = Numbness around the genitals or anus; a new problem with passing, holding or feeling urine or stool, or with sexual function; or pain or weakness in both legs
+# Safety: a clot, a torn muscle or tendon, a blocked artery, an infected joint.
+trouble-limb = A calf that is swollen, hot or painful; a sudden snap; a hand or foot that is pale, blue or cold; or a hot swollen joint
 trouble-fell = I fell
 trouble-nearly-fell = I nearly fell
-trouble-too-much-pain = Too much pain
+trouble-dizzy = Light-headed, or everything spins
+trouble-too-much-pain = Too much pain, or a new pain
+trouble-pain-above-limit = Pain above your limit
+trouble-unwell = Fever, or feeling ill
 trouble-other = Something else is wrong
 
 ## Aftercare: lines that the clinician ticks; the patient reads them for two days after the visit.

@@ -130,6 +130,11 @@ failure-clinic-name-length = { $most ->
        *[other] The clinic's name is empty or longer than { $most } characters.
     }
 failure-clinic-name-length-advice = Enter a name of that length.
+failure-phone-unfit = { $most ->
+        [one] A telephone number has at least three digits and at most { $most } character: digits, spaces and + - ( ) . /
+       *[other] A telephone number has at least three digits and at most { $most } characters: digits, spaces and + - ( ) . /
+    }
+failure-phone-unfit-advice = Enter the number as patients would dial it, or leave it empty.
 failure-clinic-name-unprintable = The clinic's name has a character that cannot be shown, such as a line break.
 failure-clinic-name-unprintable-advice = Write the name as plain text on one line.
 failure-clinic-locked = The clinic's data is locked.
@@ -195,6 +200,8 @@ problem-too-many = The plan has more entries than it can hold.
 # $most (Number)
 problem-text-clinic = The clinic's name is empty or longer than { $most } characters.
 # $most (Number)
+problem-text-phone = The clinic's telephone number needs at least three digits and at most { $most } characters: digits, spaces and + - ( ) . /
+# $most (Number)
 problem-text-complaint = The name of a complaint is empty or longer than { $most } characters.
 # $most (Number)
 problem-text-activity = The name of an activity is empty or longer than { $most } characters.
@@ -222,6 +229,7 @@ problem-complaint-gone-of = Exercise { $item } is for a complaint that is not in
 problem-age-missing = Balance exercises at home need the patient's age group.
 # $risks: several of the messages risk-…, joined by "; ".
 problem-not-ticked = Balance exercises at home are only for patients who do not have these. Tick each one that you have ruled out: { $risks }.
+problem-not-confirmed = The list of what the patient does not have was last confirmed on { $day }. Confirm that it is still true today.
 # $item (Number)
 problem-no-stance-baseline = Exercise { $item } needs today's time on one leg for each prescribed side, with eyes open on a firm floor.
 # Safety: balance at home is not allowed.

@@ -94,14 +94,20 @@ step-allowed = Your clinician lets you decide.
 ## Patient: questions
 
 how-did-it-go = How did it go?
-ask-pain = Pain now: { $name }
+ask-morning = Pain this morning: { $name }
+# $name: an exercise.
+ask-during = Pain while doing it: { $name }
 # The two ends of 0 to 10.
 pain-least = no pain
 pain-most = the worst you can think of
 ask-activity = How well can you do this: { $name }?
 activity-least = cannot do it
 activity-most = as before
-ask-settled = Yesterday it hurt: { $name }. Had it settled by this morning?
+# $score (Number): the last answer to the same question.
+last-time = Last time: { $score }
+# $score (Number)
+answered = You answered { $score }.
+undo-answer = Undo
 rather-not-answer = I'd rather not answer
 
 ## Patient: how
@@ -228,6 +234,8 @@ when-ready-start = Nothing starts until you tap.
 rest-for = Rest: { $s } s. You can continue earlier.
 lift-at-tone = Lift your foot at the rising tone
 touch-when-down = Touch anywhere when your foot comes down
+# Instead of touch-when-down on a device without a motion sensor, such as a computer.
+press-when-down = Press any key or touch the screen when your foot comes down
 # During the countdown.
 touch-goes-back = Keep the support within reach. A touch goes back.
 any-touch-ends-attempt = Hold on to the support if you need to, then touch the screen. That ends the attempt.
@@ -245,6 +253,8 @@ seconds-target-reached = { $s } s, target reached
 seconds-or-more = { $s } s or more
 # Three figures for each leg. "Your usual" is the median.
 best-today = Best today
+# Instead of best-today where the person was asked afterwards when the foot touched: a memory is not a measured best.
+longest-remembered = Longest today, as you remember it
 usual-today = Your usual today
 usual-week = Your usual, last 7 days
 usual-not-known = not known yet
@@ -314,7 +324,33 @@ during-which = During which exercise?
 not-during-one = Not during an exercise
 paused-title = What is paused
 paused-plan = All exercises and reminders are paused for safety.
-paused-balance = All balance exercises are paused for safety. The others continue.
+paused-standing = Everything that you do standing, and all balance exercises, are paused for safety. What you do sitting, kneeling or lying continues.
+paused-nothing = Nothing is paused.
+paused-until-well = All exercises and reminders are paused until you say that you are well again.
+paused-today = This exercise is paused for today. The others continue.
+# After a near fall at the easiest level.
+hand-on-support = Keep one hand on the support until your next card.
+other-device-unaware = Another device of yours does not know of this. Keep to it there as well.
+# Above the clinic's telephone number, in large type.
+call-your-clinic = Your clinic’s number
+well-again = I am well again
+# Title of the page that says what will be paused before anything is recorded.
+before-recorded = Before this is recorded
+record-it = Record it
+choose-what-applies = Choose everything that applies
+# Of a fall.
+blow-to-the-head = I hit my head
+thins-the-blood = I take a medicine that thins the blood
+could-not-get-up = I could not get up again on my own
+# Of feeling ill.
+sweats-or-weight-loss = I also sweat at night, or have lost weight without a reason
+# Safety: a bleed in the head.
+fell-check-today = A blow to the head, or a fall while you take a medicine that thins the blood, needs a medical check today, even if you feel well.
+# Safety: an infection or a tumour of the spine.
+unwell-call-clinic = Call your clinic today: sweating at night or losing weight without a reason must be looked into.
+# A button on the page about pain above the limit.
+change-answer = That was a mistake: change the number
+eased-one-level = Nothing is paused. This exercise becomes one level easier until your next card. It is good that you said so.
 paused-exercise = This exercise is paused for safety. The others continue.
 noted-for-visit = This is recorded, and your clinic will see it in your next summary. A summary is not a message: nobody reads it before the visit.
 no-diagnosis = This program does not diagnose. What your clinic or the emergency services tell you comes first.
@@ -334,6 +370,16 @@ tell-clinic-fall = Contact your clinic before you practise balance again, even i
 sit-and-rest = Sit down and rest until you feel steady.
 stop-this-one = Stop this exercise. Rest in a comfortable position.
 contact-clinic = Contact your clinic before you do it again.
+limb-urgent = Go to an emergency department or an urgent care service now. Do not walk on that leg or use that arm more than you must.
+dizzy-sit = Stop. Sit or lie down until it has passed completely.
+dizzy-urgent = If it does not pass, or you also have a headache, chest pain, or trouble speaking, seeing or walking, call your local emergency number now.
+unwell-rest = Stop and rest. Do not exercise while you are ill.
+unwell-lasting = If you also sweat at night or lose weight without a reason, call your clinic today.
+unwell-again = When you are well again, say so here: your exercises then go on.
+stop-for-today = Stop this exercise for today. Rest in a comfortable position.
+above-limit-again = If it is above the limit again next time, the exercise is paused until your next card.
+# $score (Number), $limit (Number)
+above-the-limit = You rated the pain { $score }. Your limit for this exercise is { $limit }.
 severe-urgent = If it is severe, does not ease, or comes with new weakness or numbness, call your local emergency number or go to an urgent care service now.
 
 ## Patient: card
@@ -418,6 +464,25 @@ pain-title = Pain, 0 to 10
 activities-title = Activities, 0 to 10
 # Said once for all charts that do not have enough data.
 record-few-data = Where no change is stated, there is not enough data yet. That takes a week or more.
+# The first line of the record.
+# $k (Number)
+record-last-14-days = { $n ->
+        [one] In the last 14 days you did { $k } of { $n } session, at least in part.
+       *[other] In the last 14 days you did { $k } of { $n } sessions, at least in part.
+    }
+record-pain-lower = Your pain in the morning is lower than at first ({ $name }).
+record-pain-higher = Your pain in the morning is higher than at first ({ $name }). Talk about it at your visit.
+# A button, and the title of the page that it opens.
+then-and-now = Then and now
+then-and-now-what = Your first week beside the last seven days. Half of the values were higher, half lower.
+# The heads of two columns.
+first-week = First week
+this-week = Last 7 days
+then-and-now-mornings = Pain in the morning: { $name }
+# On Now, the day before the visit and on its day.
+visit-is-today = Your visit is today
+visit-is-tomorrow = Your visit is tomorrow
+prepare-summary = Prepare the summary
 nothing-yet = Nothing is recorded yet. The first exercise you do will show here.
 
 ## Patient: visit
@@ -443,9 +508,18 @@ shared-attempts = { $n ->
        *[other] { $n } balance attempts with their seconds
     }
 shared-pain = { $n ->
-        [one] { $n } rating of pain
-       *[other] { $n } ratings of pain
+        [one] { $n } rating of pain in the morning
+       *[other] { $n } ratings of pain in the morning
     }
+shared-during = { $n ->
+        [one] { $n } rating of pain while exercising
+       *[other] { $n } ratings of pain while exercising
+    }
+shared-well-again = { $n ->
+        [one] That you were well again
+       *[other] That you were well again, { $n } times
+    }
+shared-timing = For each time: whether you began more than an hour late, or on another day
 shared-settled = { $n ->
         [one] { $n } answer about the morning after
        *[other] { $n } answers about the morning after
@@ -509,6 +583,10 @@ corrected-not-done = Not done.
 said-pain = Pain, { $of }: { $score } of 10
 # $score (Number)
 said-pain-after = Pain, { $of }, after { $item }: { $score } of 10
+# $score (Number)
+said-morning = Pain this morning, { $of }: { $score } of 10
+# $score (Number)
+said-during = Pain while doing { $item }: { $score } of 10
 said-settled = { $of }: settled by the morning
 said-not-settled = { $of }: not settled by the morning
 # $score (Number)

@@ -143,6 +143,8 @@ review-no-clear-change-inline = no clear change
 review-at-maximum-inline = at maximum
 review-not-enough-data-inline = not enough data
 # When an alarm was raised, then whole sentences on what has been paused since.
+# Of an alarm: when, and what was answered about it.
+review-alarm-and-circumstances = { $when }: { $circumstances }
 review-alarm-figures = { $when }. { $since }
 review-alarm-figures-mistaken = { $when }. { $since } { $mistaken }
 # One series of balance: exercise: surface, eyes; where the phone was; aim.
@@ -154,6 +156,8 @@ review-visit-stance-line = { $date }, { $surface }, { $eyes }: { $times }.
 review-rating-on-date = { $score } ({ $date })
 # A proposal and its step, joined by one space: Progress to 15 seconds a hold.
 review-advice-and-step = { $advice } { $step }
+# What to ask less of: Ask less: only the sessions before noon.
+review-advice-and-less = { $advice }: { $less }
 
 ## Sway figures, with a no-break space between number and unit.
 

@@ -49,6 +49,40 @@ review-some-complaint = complaint { $n }
 review-some-activity = activity { $n }
 review-no-longer = no longer in the plan
 review-proposals-only = Proposals follow fixed rules and use what was recorded. You decide.
+# A button beside a proposal, and beside an alarm. Pressed means that it is in the draft of the next plan.
+review-into-next-plan = Put it into the next plan
+review-in-next-plan = In the next plan
+review-talked-about-it = Talked about it: clear it with the next plan
+review-cleared-in-next-plan = Talked about it: cleared in the next plan
+# Before the choices for an answer that was not given yet.
+review-not-answered = not answered
+# Below an exercise: its dose, level and times in the plan in force.
+review-in-force = Now: { $list }
+# $list: dates.
+review-plan-changes = Plan changed on { $list } (vertical lines in the charts).
+# The headings of the line at the top of the review.
+review-strip-done = Done
+review-strip-pain = Pain
+review-strip-activities = Activities
+review-strip-balance = Balance
+review-strip-alarms = Alarms
+review-strip-next = Proposals
+# $name: an exercise. $k (Number), $n (Number)
+review-strip-last-14-days = { $name }: { $k } of { $n } in the last 14 days, at least in part
+# $name: an exercise. $k (Number), $n (Number)
+review-strip-of = { $name }: { $k } of { $n } in full
+# $from (Number), $to (Number). $name: a complaint, an activity.
+review-strip-change = { $name }: { $from } to { $to }
+# $leg: such as "Left". $from (Number), $to (Number)
+review-strip-seconds = { $leg }: { $from } to { $to } s
+review-strip-open-alarms = { $n ->
+        [one] { $n } not cleared
+       *[other] { $n } not cleared
+    }
+review-strip-no-alarm = None
+review-strip-cleared = All cleared
+# $proposal: such as "Progress". $n (Number)
+review-strip-count = { $proposal } { $n }
 
 ## Alarms, in the clinician's words. The parts match trouble-… in common.ftl.
 
@@ -56,16 +90,29 @@ review-heart-or-breath = Chest pain, severe breathlessness, faintness or cold sw
 review-head-or-neck = Sudden unusual headache or neck pain, diplopia, trouble speaking or swallowing, numb or drooping face, confusion, unsteadiness or collapse
 review-nerve = New or worsening weakness or numbness in a limb
 review-bladder-or-bowel = Saddle numbness, new bladder, bowel or sexual dysfunction, or pain or weakness in both legs
+# Most urgent: a clot, a torn muscle or tendon, a blocked artery, an infected joint.
+review-limb = Calf swollen, hot or painful; a sudden snap; hand or foot pale, blue or cold; or a hot swollen joint
 review-fell = Fell
 review-nearly-fell = Nearly fell
+review-dizzy = Light-headed or spinning
 review-too-much-pain = Too much pain
+review-pain-above-limit = Pain above the limit
+review-unwell = Fever or felt ill
 review-other-trouble = Something else was wrong
 review-alarm-on = on { $date }
 review-alarm-during = on { $date }, during { $exercise }
 review-alarm-between = on { $date }, not during an exercise
-review-paused-plan = The whole plan has been paused for safety since.
-review-paused-balance = All balance exercises have been paused for safety since.
-review-paused-exercise = That exercise has been paused for safety since.
+# $score (Number), $limit (Number)
+review-alarm-above = { $score } of 10, limit { $limit }
+review-alarm-blow-to-the-head = blow to the head
+review-alarm-thins-the-blood = takes a blood thinner
+review-alarm-could-not-get-up = could not get up alone
+review-alarm-sweats-or-weight-loss = night sweats or unexplained weight loss
+# $items: exercises.
+review-alarm-suspends = Paused for safety since: { $items }.
+review-alarm-suspends-plan = The whole plan has been paused for safety since.
+review-alarm-suspends-nothing = It pauses nothing.
+review-alarm-eased = Nothing is paused; since then it has been one level easier at home, or with a hand on the support.
 review-alarm-cleared = Cleared by the newest card.
 review-alarm-said-mistaken = The patient notes that it was raised by mistake.
 
@@ -76,9 +123,27 @@ review-partly = Partly
 review-little = Little
 review-nothing-due = Nothing was due yet
 # $k (Number), $percent (Number)
-review-sessions-done = { $n ->
-        [one] { $k } of { $n } session, { $percent }%.
-       *[other] { $k } of { $n } sessions, { $percent }%.
+review-sessions-in-full = { $n ->
+        [one] { $k } of { $n } session in full, { $percent }%.
+       *[other] { $k } of { $n } sessions in full, { $percent }%.
+    }
+review-sessions-in-part = { $n ->
+        [one] { $n } in part.
+       *[other] { $n } in part.
+    }
+# $k (Number), $n (Number)
+review-last-14-days = Last 14 days: { $k } of { $n }.
+review-sessions-late = { $n ->
+        [one] { $n } session started more than an hour late.
+       *[other] { $n } sessions started more than an hour late.
+    }
+review-sessions-moved = { $n ->
+        [one] { $n } session done on another day.
+       *[other] { $n } sessions done on another day.
+    }
+review-days-unrecorded = { $n ->
+        [one] No record on { $n } day.
+       *[other] No record on { $n } days.
     }
 review-entered-afterwards = { $n ->
         [one] { $n } of these was entered afterwards, not timed.
@@ -88,11 +153,6 @@ review-entered-afterwards = { $n ->
 review-with-days-off = { $excused ->
         [one] { $excused } session was on a day off; counted as not done, it is { $k } of { $n }.
        *[other] { $excused } sessions were on days off; counted as not done, it is { $k } of { $n }.
-    }
-# $k (Number), $n (Number)
-review-with-unrecorded = { $days ->
-        [one] No record on { $days } day; counted as not done, it is { $k } of { $n }.
-       *[other] No record on { $days } days; counted as not done, it is { $k } of { $n }.
     }
 review-sessions-paused = { $n ->
         [one] { $n } session paused for safety, not counted.
@@ -118,6 +178,7 @@ review-days-met = { $n ->
         [one] { $k } of { $n } day met (80% of the day's sessions or more).
        *[other] { $k } of { $n } days met (80% of the day's sessions or more).
     }
+# Sessions, with parts added up.
 # $before_k (Number), $before_n (Number), $after_k (Number), $after_n (Number)
 review-dropped-off = Much less from { $date } on: { $before_k } of { $before_n } before, { $after_k } of { $after_n } since.
 review-longest-pause = { $days ->
@@ -156,15 +217,31 @@ review-legend-no-record = no record
 review-better = Better
 review-worse = Worse
 review-no-clear-change = No clear change
-review-not-interpretable = Not interpretable
+review-not-known-lately = Not known lately
 # $base (Number), $now (Number), $points (Number), $percent (Number)
-review-pain-better = { $base } to { $now }: { $points } points lower, { $percent }%. Minimum change: 2 points and 30%.
+review-pain-better = { $base } to { $now } ({ $date }): { $points } points lower, { $percent }%. Minimum change: 2 points and 30%.
 # $base (Number), $now (Number)
-review-pain-no-change = { $base } to { $now }. Minimum change: 2 points and 30%.
+review-pain-no-change = { $base } to { $now } ({ $date }). Minimum change: 2 points and 30%.
 # $base (Number), $now (Number), $points (Number)
-review-pain-worse = { $base } to { $now }: { $points } points higher. Minimum change: 2 points.
-# $base (Number), $now (Number)
-review-pain-low-base = { $base } to { $now }. It started too low to fall by the minimum change of 2 points.
+review-pain-worse = { $base } to { $now } ({ $date }): { $points } points higher. Minimum change: 2 points.
+review-pain-last-rated = last rated on { $date }.
+review-pain-flare = Clearly higher from { $from } to { $until }: { $height }.
+# $limit (Number)
+review-pain-flare-over = Clearly higher from { $from } to { $until }: { $height }, over the limit of { $limit }.
+# $least (Number), $peak (Number)
+review-pain-flare-height = { $least } to { $peak }
+review-pain-unsettled = { $n ->
+        [one] Not settled by the morning on { $n } day.
+       *[other] Not settled by the morning on { $n } days.
+    }
+# $list: the last ratings, newest first: 6 (28 October), 4 (25 November).
+# $k (Number), $n (Number)
+review-during = While doing { $exercise }: rated on { $k } of { $n } days. Newest first: { $list }.
+review-during-none = While doing { $exercise }: not rated yet.
+review-during-above-limit = { $n ->
+        [one] Above the limit on { $n } day.
+       *[other] Above the limit on { $n } days.
+    }
 review-pain-few = { $n ->
         [one] rated on { $n } day; three days at each end are needed.
        *[other] rated on { $n } days; three days at each end are needed.
@@ -211,6 +288,7 @@ review-stance-no-own-variation = { $n } days so far; eight are needed to tell a 
 review-from-own-variation = from the patient's own day-to-day variation
 review-from-older-adults = published for older adults
 review-from-given = as given
+review-both-feet = Both feet
 # $a (Number), $b (Number), $percent (Number)
 review-sides-percent = { $involved } { $a } s, { $other } { $b } s: { $percent }% of the { $other }.
 # $a (Number), $b (Number), $percent (Number)
@@ -318,6 +396,7 @@ review-progress = Progress
 review-keep = Keep
 review-ease = Ease
 review-stop-and-talk = Stop and talk
+review-ask-less = Ask less
 # These follow "Progress" or "Ease", and "Go up" or "Go back" on the patient's side.
 review-to-hold-seconds = { $n ->
         [one] to { $n } second per hold
@@ -331,6 +410,10 @@ review-to-repetitions = { $n ->
         [one] to { $n } repetition per set
        *[other] to { $n } repetitions per set
     }
+review-to-sets = { $n ->
+        [one] to { $n } set
+       *[other] to { $n } sets
+    }
 # $n (Number)
 review-to-target = to a target of { $n } seconds
 review-to-trials = { $n ->
@@ -340,26 +423,69 @@ review-to-trials = { $n ->
 review-to-level = to “{ $rung }”
 # $dose: such as "3 holds of 10 seconds".
 review-to-level-with-dose = to “{ $rung }”, { $dose }
+# These follow "Ask less" after a colon.
+review-only-before-noon = only the sessions before noon
+review-only-after-noon = only the sessions from noon on
+# $from (Number)
+review-fewer-sessions = { $n ->
+        [one] { $n } session a day instead of { $from }
+       *[other] { $n } sessions a day instead of { $from }
+    }
+review-shorten-or-end = a shorter dose, or an end
 # $trouble: one of the alarms above.
 review-why-alarm = An alarm is not cleared: { $trouble }.
-# $score (Number), $limit (Number)
-review-why-pain-too-high = Pain was { $score }, above the limit of { $limit }.
-review-why-not-settled = Pain had not settled by the next morning.
-# $base (Number), $before (Number), $last (Number)
-review-why-pain-rising = Pain rose two weeks in a row: { $base }, then { $before }, then { $last }.
-review-why-missed-twice = The target was missed in two sessions.
-review-why-met-twice = The target was met in two sessions in a row, and pain allows it.
-review-why-met-once = The target was met once so far; twice in a row is needed.
-review-why-not-met = The target was not met in the last session.
-# $score (Number)
-review-why-pain-between = Pain was { $score }: acceptable, but too high for a step.
-review-why-pain-unanswered = Pain was not rated after one of the last two sessions.
-review-why-morning-unanswered = The patient did not answer whether pain had settled by the morning.
-review-why-too-few-sessions = { $n ->
-        [one] { $n } session at this level and dose; two are needed.
-       *[other] { $n } sessions at this level and dose; two are needed.
+review-why-nothing-done = { $n ->
+        [one] Nothing was done of { $n } session.
+       *[other] Nothing was done of { $n } sessions.
     }
-review-why-step-this-week = The last step was on { $date }, less than a week before.
+# $score (Number), $limit (Number)
+review-why-above-limit = Pain while doing it was { $score } on { $date }, above the limit of { $limit }.
+# $dates: days, joined by commas.
+review-why-unsettled = Pain had not settled by the morning of { $dates }.
+review-why-often-unsettled = { $n ->
+        [one] Pain had not settled on { $n } morning, most recently { $dates }.
+       *[other] Pain had not settled on { $n } mornings, most recently { $dates }.
+    }
+# $missed (Number)
+review-why-target-missed = { $of ->
+        [one] The target was missed in { $missed } of { $of } finished session.
+       *[other] The target was missed in { $missed } of the last { $of } finished sessions.
+    }
+review-why-near-fall = Nearly fell during it on { $date }.
+review-why-balance-falling = The stance time is falling.
+# $done (Number)
+review-why-little-done = { $n ->
+        [one] { $done } of { $n } session done, parts added up.
+       *[other] { $done } of { $n } sessions done, parts added up.
+    }
+review-why-given = { $n ->
+        [one] Reason given once: { $reason }.
+       *[other] Most frequent reason, given { $n } times: { $reason }.
+    }
+review-why-none-given = No reason was given.
+review-why-target-met = The target was met in full on { $first } and on { $second }.
+# $most (Number)
+review-why-low-pain = { $n ->
+        [one] Pain while doing it was { $most }, rated once.
+       *[other] Pain while doing it was { $most } at most, in { $n } ratings.
+    }
+review-why-pain-unknown = Pain while doing it was not rated.
+review-why-pain-known-once = Pain while doing it was rated only once.
+review-why-changed-lately = Last changed on { $date }: at least seven days are needed before the next step.
+review-why-few-sessions = { $n ->
+        [one] Sessions on { $n } day since the last change; three days are needed.
+       *[other] Sessions on { $n } days since the last change; three days are needed.
+    }
+review-why-not-met = A step needs the target met in full on the last two days with a session.
+# $score (Number)
+review-why-too-painful-for-a-step = Pain while doing it was { $score }: acceptable, but a step needs 3 or less.
+review-why-pain-worse = The pain that it is meant to help has become worse.
+review-why-flare-lately = Pain was clearly higher until { $date }, less than seven days ago.
+# $alarm: such as "Light-headed or spinning".
+review-why-alarm-lately = No step forward for a week after an alarm: { $alarm }, { $date }.
+# What the clinician should ask before following a proposal.
+review-ask-pain = Ask: how much does it hurt while doing it?
+review-ask-reason = Ask: what gets in the way?
 review-why-at-the-top = The target was met; there is no harder level.
 # Safety.
 review-why-gate-closed = The target was met, but a softer surface is not allowed until 30 s is reached with eyes open on a firm floor on two days.

@@ -4,6 +4,12 @@ clinic-setup-title = Configure su clínica
 clinic-setup-what = Esta clínica firma las tarjetas de los planes, y los resúmenes se cifran para ella. Sus claves se quedan en este equipo, protegidas con una contraseña.
 clinic-name = Nombre de la clínica
 clinic-name-hint = Los pacientes lo ven en su pantalla.
+clinic-phone = Teléfono (opcional)
+clinic-phone-hint = Va en cada tarjeta y se muestra en grande donde se pide al paciente que contacte con ustedes.
+# Un botón junto al número, y donde aún no hay ninguno.
+clinic-phone-change = Cambiar el número
+clinic-phone-add = Añadir un teléfono
+clinic-phone-save = Guardar el número
 passphrase = Contraseña
 passphrase-again = Repita la contraseña
 passphrase-hint = 12 caracteres o más. Varias palabras juntas sirven bien.
@@ -177,6 +183,10 @@ age-none = elija
 age-under18-what = Acuerde con la madre, el padre o quien tenga la tutela quién ayuda con los ejercicios y quién contesta las preguntas.
 # Lista de riesgos: se marca lo que se ha descartado.
 absent-title = Marque solo lo que el paciente NO tiene
+# Un botón debajo de la lista de riesgos en una visita posterior, y la línea a su lado.
+absent-still-true = Sigue siendo cierto hoy
+absent-confirmed-on = Confirmado por última vez el { $day }
+absent-confirmed-today = Confirmado hoy
 stance-today = Segundos sobre una pierna hoy, ojos abiertos, suelo firme
 # Casilla junto a los segundos; habla quien cronometra.
 stance-stopped-by-clinician = lo detuve yo; el pie no tocó el suelo
@@ -192,6 +202,11 @@ date-label = Fecha
 alarms-to-clear = Alarmas sin resolver
 alarm-clear = Darla por resuelta con esta tarjeta
 alarm-clear-what = Lo que no se dé por resuelto sigue suspendido en el dispositivo del paciente.
+# Junto al botón que emite una tarjeta.
+alarms-stay = { $n ->
+       [one] { $n } alarma sin resolver: lo que suspendió o hizo más fácil sigue así con esta tarjeta.
+      *[other] { $n } alarmas sin resolver: lo que suspendieron o hicieron más fácil sigue así con esta tarjeta.
+    }
 issue-card = Emitir la tarjeta
 issue-missing = Aún falta
 issue-ready = Lista para emitir.

@@ -129,9 +129,13 @@ trouble-heart-or-breath = Dolor en el pecho, mucha falta de aire, desmayo o sens
 trouble-head-or-neck = De repente y fuera de lo habitual: dolor de cabeza o de cuello, visión doble, dificultad para hablar o tragar, cara dormida o caída, confusión, inestabilidad o desplome
 trouble-nerve = Debilidad o pérdida de sensibilidad en un brazo o una pierna, nuevas o que van a más
 trouble-bladder-or-bowel = Pérdida de sensibilidad en los genitales o alrededor del ano; un problema nuevo para orinar, para notar o controlar la orina o las heces, o en la función sexual; o dolor o debilidad en las dos piernas
+trouble-limb = Una pantorrilla hinchada, caliente o dolorosa; un chasquido repentino; una mano o un pie pálidos, azulados o fríos; o una articulación hinchada y caliente
 trouble-fell = Me caí
 trouble-nearly-fell = Estuve a punto de caerme
-trouble-too-much-pain = Demasiado dolor
+trouble-dizzy = Mareo, o todo me da vueltas
+trouble-too-much-pain = Demasiado dolor, o un dolor nuevo
+trouble-pain-above-limit = Dolor por encima de su límite
+trouble-unwell = Fiebre o malestar general
 trouble-other = Otro problema
 
 ## Después de la visita

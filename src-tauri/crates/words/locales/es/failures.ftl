@@ -124,6 +124,11 @@ failure-clinic-name-length = { $most ->
        *[other] El nombre de la clínica está vacío o tiene más de { $most } caracteres.
     }
 failure-clinic-name-length-advice = Escriba un nombre de esa longitud.
+failure-phone-unfit = { $most ->
+       [one] Un número de teléfono tiene al menos tres cifras y como mucho { $most } carácter: cifras, espacios y + - ( ) . /
+      *[other] Un número de teléfono tiene al menos tres cifras y como mucho { $most } caracteres: cifras, espacios y + - ( ) . /
+    }
+failure-phone-unfit-advice = Escriba el número como lo marcaría un paciente, o déjelo vacío.
 failure-clinic-name-unprintable = El nombre de la clínica tiene un carácter que no se puede mostrar, como un salto de línea.
 failure-clinic-name-unprintable-advice = Escriba el nombre como texto sencillo en una sola línea.
 failure-clinic-locked = Los datos de la clínica están bloqueados.
@@ -185,6 +190,7 @@ failure-internal-advice = Inícielo de nuevo. Lo guardado está a salvo. Si vuel
 problem-no-item = El plan no tiene ejercicios.
 problem-too-many = El plan tiene más entradas de las que caben.
 problem-text-clinic = El nombre de la clínica está vacío o tiene más de { $most } caracteres.
+problem-text-phone = El teléfono de la clínica necesita al menos tres cifras y como mucho { $most } caracteres: cifras, espacios y + - ( ) . /
 problem-text-complaint = El nombre de una molestia está vacío o tiene más de { $most } caracteres.
 problem-text-activity = El nombre de una actividad está vacío o tiene más de { $most } caracteres.
 problem-text-note = La nota de un ejercicio está vacía o tiene más de { $most } caracteres.
@@ -204,6 +210,7 @@ problem-complaint-gone-of = El ejercicio { $item } es para una molestia que no e
 problem-age-missing = Los ejercicios de equilibrio en casa necesitan el grupo de edad del paciente.
 # $risks: varios de los mensajes risk-..., unidos con "; ".
 problem-not-ticked = Los ejercicios de equilibrio en casa son solo para pacientes que no tienen nada de esto. Marque cada punto que haya descartado: { $risks }.
+problem-not-confirmed = La lista de lo que el paciente no tiene se confirmó por última vez el { $day }. Confirme que hoy sigue siendo cierta.
 problem-no-stance-baseline = El ejercicio { $item } necesita el tiempo de hoy sobre una pierna, con ojos abiertos y en suelo firme, de cada lado prescrito.
 # Seguridad: no se permite el equilibrio en casa.
 problem-stance-too-short = Ejercicio { $item }: el paciente aguanta menos de 5 segundos sobre una pierna con ojos abiertos, así que no debe practicar el equilibrio sin supervisión.

@@ -90,13 +90,19 @@ step-allowed = Su clínica permite que lo decida usted.
 ## Paciente: preguntas
 
 how-did-it-go = ¿Cómo fue?
-ask-pain = Dolor ahora: { $name }
+ask-morning = Dolor esta mañana: { $name }
+# $name: un ejercicio.
+ask-during = Dolor al hacerlo: { $name }
 pain-least = nada de dolor
 pain-most = el peor dolor imaginable
 ask-activity = ¿Con qué facilidad puede hacer esto: { $name }?
 activity-least = no puedo
 activity-most = como antes
-ask-settled = Ayer le dolía: { $name }. ¿Se le había calmado esta mañana?
+# $score (Number): la última respuesta a la misma pregunta.
+last-time = La última vez: { $score }
+# $score (Number)
+answered = Ha respondido { $score }.
+undo-answer = Deshacer
 rather-not-answer = Prefiero no contestar
 
 ## Paciente: cómo se hace
@@ -205,6 +211,8 @@ when-ready-start = Nada empieza hasta que usted toque el botón.
 rest-for = Descanso: { $s } s. También puede continuar ya.
 lift-at-tone = Levante el pie con el tono que sube
 touch-when-down = Toque la pantalla cuando baje el pie
+# En lugar de touch-when-down en un dispositivo sin sensor de movimiento, como un ordenador.
+press-when-down = Pulse una tecla o toque la pantalla cuando baje el pie
 # Durante la cuenta atrás.
 touch-goes-back = Tenga el apoyo al alcance. Toque la pantalla para volver atrás.
 any-touch-ends-attempt = Sujétese si lo necesita y luego toque la pantalla: así termina el intento.
@@ -217,6 +225,8 @@ seconds-short = { $s } s
 seconds-target-reached = { $s } s, objetivo alcanzado
 seconds-or-more = { $s } s o más
 best-today = El mejor de hoy
+# En lugar de best-today si se preguntó después cuándo tocó el pie: un recuerdo no es una marca medida.
+longest-remembered = El más largo de hoy, según recuerda
 usual-today = Lo habitual en usted hoy
 usual-week = Lo habitual en usted, últimos 7 días
 usual-not-known = aún sin datos
@@ -279,7 +289,33 @@ during-which = ¿Durante qué ejercicio?
 not-during-one = No fue durante un ejercicio
 paused-title = Lo que se suspende ahora
 paused-plan = Se suspenden por seguridad todos los ejercicios y los recordatorios.
-paused-balance = Se suspenden por seguridad todos los ejercicios de equilibrio. Los demás siguen.
+paused-standing = Se suspende por seguridad todo lo que hace de pie y todos los ejercicios de equilibrio. Sigue lo que hace sentado, de rodillas o tumbado.
+paused-nothing = No se suspende nada.
+paused-until-well = Todos los ejercicios y recordatorios quedan suspendidos hasta que usted indique que está bien otra vez.
+paused-today = Este ejercicio queda suspendido por hoy. Los demás siguen.
+# Después de casi caerse en el nivel más fácil.
+hand-on-support = Mantenga una mano en el apoyo hasta su próxima tarjeta.
+other-device-unaware = Si usa otro dispositivo, ese no lo sabe. Respételo también allí.
+# Encima del teléfono de la clínica, en letra grande.
+call-your-clinic = Teléfono de su clínica
+well-again = Ya estoy bien
+# Título de la página que dice qué se suspenderá antes de anotar nada.
+before-recorded = Antes de anotarlo
+record-it = Anotarlo
+choose-what-applies = Marque todo lo que corresponda
+# De una caída.
+blow-to-the-head = Me golpeé la cabeza
+thins-the-blood = Tomo un medicamento anticoagulante
+could-not-get-up = No pude levantarme sin ayuda
+# De sentirse enfermo.
+sweats-or-weight-loss = Además sudo por la noche o he perdido peso sin motivo
+# Seguridad: una hemorragia en la cabeza.
+fell-check-today = Un golpe en la cabeza, o una caída si toma un anticoagulante, necesita una revisión médica hoy mismo, aunque se encuentre bien.
+# Seguridad: una infección o un tumor de la columna.
+unwell-call-clinic = Llame hoy a su clínica: sudar por la noche o perder peso sin motivo debe valorarse.
+# Un botón de la página sobre el dolor por encima del límite.
+change-answer = Fue un error: cambiar el número
+eased-one-level = No se suspende nada. Este ejercicio baja un nivel hasta su próxima tarjeta. Ha hecho bien en decirlo.
 paused-exercise = Se suspende por seguridad este ejercicio. Los demás siguen.
 noted-for-visit = Queda anotado y su clínica lo verá en su próximo resumen. Un resumen no es un mensaje: nadie lo lee antes de la visita.
 no-diagnosis = Este programa no hace diagnósticos. Lo que le diga su clínica o el servicio de emergencias tiene prioridad.
@@ -299,6 +335,15 @@ tell-clinic-fall = Llame a su clínica antes de volver a hacer ejercicios de equ
 sit-and-rest = Siéntese y descanse hasta que se sienta estable.
 stop-this-one = Deje de hacer este ejercicio. Descanse en una postura cómoda.
 contact-clinic = Llame a su clínica antes de volver a hacerlo.
+limb-urgent = Vaya ahora mismo a urgencias. No cargue esa pierna ni use ese brazo más de lo imprescindible.
+dizzy-sit = Pare. Siéntese o túmbese hasta que se le pase del todo.
+dizzy-urgent = Si no se le pasa, o además tiene dolor de cabeza o de pecho, o le cuesta hablar, ver o andar, llame ahora mismo al número de emergencias de su zona.
+unwell-rest = Pare y descanse. No haga ejercicio mientras esté mal.
+unwell-lasting = Si además suda por las noches o pierde peso sin motivo, llame hoy a su clínica.
+unwell-again = Cuando esté bien otra vez, indíquelo aquí: sus ejercicios seguirán.
+stop-for-today = Deje este ejercicio por hoy. Descanse en una postura cómoda.
+above-limit-again = Si la próxima vez vuelve a superar el límite, el ejercicio se suspende hasta su próxima tarjeta.
+above-the-limit = Usted valoró el dolor con { $score }. Su límite para este ejercicio es { $limit }.
 severe-urgent = Si es muy fuerte, no cede o aparecen debilidad o pérdida de sensibilidad, llame al número de emergencias de su zona o acuda ahora mismo a urgencias.
 
 ## Paciente: tarjeta
@@ -377,6 +422,25 @@ pain-title = Dolor, de 0 a 10
 activities-title = Actividades, de 0 a 10
 # Se dice una sola vez para todas las gráficas sin datos suficientes.
 record-few-data = Donde no se indica ningún cambio, todavía no hay datos suficientes. Hace falta una semana o más.
+# La primera línea del registro.
+# $k (Number)
+record-last-14-days = { $n ->
+       [one] En los últimos 14 días hizo { $k } de { $n } sesión, al menos en parte.
+      *[other] En los últimos 14 días hizo { $k } de { $n } sesiones, al menos en parte.
+    }
+record-pain-lower = Su dolor por la mañana es menor que al principio ({ $name }).
+record-pain-higher = Su dolor por la mañana es mayor que al principio ({ $name }). Háblelo en su visita.
+# Un botón, y el título de la página que abre.
+then-and-now = Antes y ahora
+then-and-now-what = Su primera semana junto a los últimos siete días. La mitad de los valores fueron más altos y la mitad, más bajos.
+# Los títulos de dos columnas.
+first-week = Primera semana
+this-week = Últimos 7 días
+then-and-now-mornings = Dolor por la mañana: { $name }
+# En Ahora, el día antes de la visita y el mismo día.
+visit-is-today = Su visita es hoy
+visit-is-tomorrow = Su visita es mañana
+prepare-summary = Preparar el resumen
 nothing-yet = Aún no hay nada registrado. El primer ejercicio que haga aparecerá aquí.
 
 ## Paciente: visita
@@ -402,9 +466,18 @@ shared-attempts = { $n ->
       *[other] { $n } intentos de equilibrio, con sus segundos
     }
 shared-pain = { $n ->
-       [one] { $n } valoración del dolor
-      *[other] { $n } valoraciones del dolor
+       [one] { $n } valoración del dolor por la mañana
+      *[other] { $n } valoraciones del dolor por la mañana
     }
+shared-during = { $n ->
+       [one] { $n } valoración del dolor al hacer ejercicio
+      *[other] { $n } valoraciones del dolor al hacer ejercicio
+    }
+shared-well-again = { $n ->
+       [one] Que volvía a estar bien
+      *[other] Que volvía a estar bien, { $n } veces
+    }
+shared-timing = De cada vez: si empezó más de una hora tarde o en otro día
 shared-settled = { $n ->
        [one] { $n } respuesta sobre la mañana siguiente
       *[other] { $n } respuestas sobre la mañana siguiente
@@ -463,6 +536,8 @@ corrected-deleted = Eliminado.
 corrected-not-done = No se hizo.
 said-pain = Dolor, { $of }: { $score } de 10
 said-pain-after = Dolor, { $of }, después de { $item }: { $score } de 10
+said-morning = Dolor por la mañana, { $of }: { $score } de 10
+said-during = Dolor al hacer { $item }: { $score } de 10
 said-settled = { $of }: por la mañana se había calmado
 said-not-settled = { $of }: por la mañana no se había calmado
 said-rated = { $of }: { $score } de 10

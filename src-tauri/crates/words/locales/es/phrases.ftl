@@ -142,6 +142,7 @@ review-no-clear-change-inline = sin cambio claro
 review-at-maximum-inline = en el máximo
 review-not-enough-data-inline = datos insuficientes
 # Cuándo ocurrió la alarma y frases enteras sobre lo que está suspendido desde entonces.
+review-alarm-and-circumstances = { $when }: { $circumstances }
 review-alarm-figures = { $when }. { $since }
 review-alarm-figures-mistaken = { $when }. { $since } { $mistaken }
 # Una serie de equilibrio: ejercicio: superficie, ojos; dónde estaba el teléfono; objetivo.
@@ -152,6 +153,7 @@ review-visit-stance-line = { $date }, { $surface }, { $eyes }: { $times }.
 review-rating-on-date = { $score } ({ $date })
 # Una propuesta y su cambio: "Progresar: a 15 segundos por repetición".
 review-advice-and-step = { $advice }: { $step }
+review-advice-and-less = { $advice }: { $less }
 
 ## Cifras del balanceo, con espacio de no separación entre número y unidad.
 

@@ -47,6 +47,40 @@ review-some-complaint = molestia { $n }
 review-some-activity = actividad { $n }
 review-no-longer = ya no está en el plan
 review-proposals-only = Las propuestas siguen reglas fijas y se basan en lo registrado. Usted decide.
+# Un botón junto a una propuesta y junto a una alarma. Pulsado significa que está en el borrador del plan siguiente.
+review-into-next-plan = Ponerla en el plan siguiente
+review-in-next-plan = En el plan siguiente
+review-talked-about-it = Hablado: darla por resuelta en el plan siguiente
+review-cleared-in-next-plan = Hablado: resuelta en el plan siguiente
+# Delante de las opciones para una respuesta que aún no se dio.
+review-not-answered = sin respuesta
+# Debajo de un ejercicio: su dosis, nivel y horas en el plan vigente.
+review-in-force = Ahora: { $list }
+# $list: fechas.
+review-plan-changes = Cambios de plan: { $list } (líneas verticales en los gráficos).
+# Los títulos de la línea de arriba.
+review-strip-done = Hecho
+review-strip-pain = Dolor
+review-strip-activities = Actividades
+review-strip-balance = Equilibrio
+review-strip-alarms = Alarmas
+review-strip-next = Propuestas
+# $name: un ejercicio.
+review-strip-last-14-days = { $name }: { $k } de { $n } en los últimos 14 días, al menos en parte
+# $name: an exercise. $k (Number), $n (Number)
+review-strip-of = { $name }: { $k } de { $n } completas
+# $from (Number), $to (Number). $name: una dolencia, una actividad.
+review-strip-change = { $name }: de { $from } a { $to }
+# $leg: como «Izquierda». $from (Number), $to (Number)
+review-strip-seconds = { $leg }: de { $from } a { $to } s
+review-strip-open-alarms = { $n ->
+       [one] { $n } sin resolver
+      *[other] { $n } sin resolver
+    }
+review-strip-no-alarm = Ninguna
+review-strip-cleared = Todas resueltas
+# $proposal: como «Avanzar». $n (Number)
+review-strip-count = { $proposal }: { $n }
 
 ## Alarmas, en palabras del clínico
 
@@ -54,16 +88,26 @@ review-heart-or-breath = Dolor en el pecho, disnea intensa, síncope o presínco
 review-head-or-neck = Repentino e inusual: cefalea o cervicalgia, diplopía, dificultad para hablar o tragar, cara dormida o caída, confusión, inestabilidad o desplome
 review-nerve = Debilidad o pérdida de sensibilidad en una extremidad, nuevas o en aumento
 review-bladder-or-bowel = Anestesia en silla de montar (genital o perianal), disfunción vesical, intestinal o sexual nueva, o dolor o debilidad en las dos piernas
+review-limb = Pantorrilla hinchada, caliente o dolorosa; un chasquido repentino; mano o pie pálidos, azulados o fríos; o una articulación hinchada y caliente
 review-fell = Se cayó
 review-nearly-fell = Estuvo a punto de caerse
+review-dizzy = Mareo o sensación de que todo gira
 review-too-much-pain = Demasiado dolor
+review-pain-above-limit = Dolor por encima del límite
+review-unwell = Fiebre o malestar
 review-other-trouble = Otro problema
 review-alarm-on = el { $date }
 review-alarm-during = el { $date }, durante { $exercise }
 review-alarm-between = el { $date }, fuera de un ejercicio
-review-paused-plan = Todo el plan está suspendido por seguridad desde entonces.
-review-paused-balance = Todos los ejercicios de equilibrio están suspendidos por seguridad desde entonces.
-review-paused-exercise = Ese ejercicio está suspendido por seguridad desde entonces.
+review-alarm-above = { $score } de 10, límite { $limit }
+review-alarm-blow-to-the-head = golpe en la cabeza
+review-alarm-thins-the-blood = toma un anticoagulante
+review-alarm-could-not-get-up = no pudo levantarse sin ayuda
+review-alarm-sweats-or-weight-loss = sudores nocturnos o pérdida de peso sin motivo
+review-alarm-suspends = Suspendido por seguridad desde entonces: { $items }.
+review-alarm-suspends-plan = Todo el plan está suspendido por seguridad desde entonces.
+review-alarm-suspends-nothing = No suspende nada.
+review-alarm-eased = No suspende nada; desde entonces es un nivel más fácil en casa, o con una mano en el apoyo.
 review-alarm-cleared = Resuelta en la última tarjeta.
 review-alarm-said-mistaken = El paciente anotó que la indicó por error.
 
@@ -73,19 +117,32 @@ review-as-agreed = Según lo acordado
 review-partly = En parte
 review-little = Poco
 review-nothing-due = Aún no había nada previsto
-review-sessions-done = { $n ->
-       [one] { $k } de { $n } sesión, { $percent } %.
-      *[other] { $k } de { $n } sesiones, { $percent } %.
+review-sessions-in-full = { $n ->
+       [one] { $k } de { $n } sesión completa, { $percent } %.
+      *[other] { $k } de { $n } sesiones completas, { $percent } %.
+    }
+review-sessions-in-part = { $n ->
+       [one] { $n } en parte.
+      *[other] { $n } en parte.
+    }
+review-last-14-days = Últimos 14 días: { $k } de { $n }.
+review-sessions-late = { $n ->
+       [one] { $n } sesión empezó con más de una hora de retraso.
+      *[other] { $n } sesiones empezaron con más de una hora de retraso.
+    }
+review-sessions-moved = { $n ->
+       [one] { $n } sesión hecha otro día.
+      *[other] { $n } sesiones hechas otro día.
+    }
+review-days-unrecorded = { $n ->
+       [one] Sin registro { $n } día.
+      *[other] Sin registro { $n } días.
     }
 review-entered-afterwards = { $n ->
        [one] { $n } sesión anotada después, sin cronometrar.
       *[other] { $n } sesiones anotadas después, sin cronometrar.
     }
 review-with-days-off = En días libres: { $excused }. Si se cuentan como no hechas: { $k } de { $n }.
-review-with-unrecorded = { $days ->
-       [one] Sin registro { $days } día. Si se cuenta como no hecho: { $k } de { $n }.
-      *[other] Sin registro { $days } días. Si se cuentan como no hechos: { $k } de { $n }.
-    }
 review-sessions-paused = { $n ->
        [one] { $n } sesión suspendida por seguridad, sin contar.
       *[other] { $n } sesiones suspendidas por seguridad, sin contar.
@@ -130,11 +187,26 @@ review-legend-no-record = sin registro
 review-better = Mejor
 review-worse = Peor
 review-no-clear-change = Sin cambio claro
-review-not-interpretable = No valorable
-review-pain-better = de { $base } a { $now }: { $points } puntos menos, { $percent } %. Cambio mínimo: 2 puntos y 30 %.
-review-pain-no-change = de { $base } a { $now }. Cambio mínimo: 2 puntos y 30 %.
-review-pain-worse = de { $base } a { $now }: { $points } puntos más. Cambio mínimo: 2 puntos.
-review-pain-low-base = de { $base } a { $now }. Empezó demasiado bajo para poder bajar el mínimo de 2 puntos.
+review-not-known-lately = No se sabe últimamente
+review-pain-better = de { $base } a { $now } ({ $date }): { $points } puntos menos, { $percent } %. Cambio mínimo: 2 puntos y 30 %.
+review-pain-no-change = de { $base } a { $now } ({ $date }). Cambio mínimo: 2 puntos y 30 %.
+review-pain-worse = de { $base } a { $now } ({ $date }): { $points } puntos más. Cambio mínimo: 2 puntos.
+review-pain-last-rated = valorado por última vez el { $date }.
+review-pain-flare = Claramente más alto del { $from } al { $until }: { $height }.
+# $limit (Number)
+review-pain-flare-over = Claramente más alto del { $from } al { $until }: { $height }, por encima del límite de { $limit }.
+# $least (Number), $peak (Number)
+review-pain-flare-height = de { $least } a { $peak }
+review-pain-unsettled = { $n ->
+       [one] Sin calmarse por la mañana { $n } día.
+      *[other] Sin calmarse por la mañana { $n } días.
+    }
+review-during = Al hacer { $exercise }: valorado en { $k } de { $n } días. Primero los más recientes: { $list }.
+review-during-none = Al hacer { $exercise }: aún sin valorar.
+review-during-above-limit = { $n ->
+       [one] Por encima del límite { $n } día.
+      *[other] Por encima del límite { $n } días.
+    }
 review-pain-few = { $n ->
        [one] valorado { $n } día; hacen falta tres al principio y tres al final.
       *[other] valorado { $n } días; hacen falta tres al principio y tres al final.
@@ -168,6 +240,7 @@ review-stance-no-own-variation = { $n } días hasta ahora; hacen falta ocho para
 review-from-own-variation = según su propia variación diaria
 review-from-older-adults = publicado para personas mayores
 review-from-given = según lo indicado
+review-both-feet = Los dos pies
 # $involved: "Izquierda" o "Derecha"; $other: "izquierda" o "derecha".
 review-sides-percent = { $involved } { $a } s, { $other } { $b } s: { $percent } % de la { $other }.
 review-sides-at-most = { $involved } { $a } s, { $other } { $b } s o más: como máximo { $percent } % de la { $other }.
@@ -262,6 +335,7 @@ review-progress = Progresar
 review-keep = Mantener
 review-ease = Facilitar
 review-stop-and-talk = Suspender y hablar
+review-ask-less = Pedir menos
 review-to-hold-seconds = { $n ->
        [one] a { $n } segundo por repetición
       *[other] a { $n } segundos por repetición
@@ -274,6 +348,10 @@ review-to-repetitions = { $n ->
        [one] a { $n } repetición por serie
       *[other] a { $n } repeticiones por serie
     }
+review-to-sets = { $n ->
+       [one] a { $n } serie
+      *[other] a { $n } series
+    }
 review-to-target = { $n ->
        [one] a un objetivo de { $n } segundo
       *[other] a un objetivo de { $n } segundos
@@ -285,23 +363,60 @@ review-to-trials = { $n ->
 review-to-level = a «{ $rung }»
 # $dose: por ejemplo, «3 repeticiones de 10 segundos».
 review-to-level-with-dose = a «{ $rung }», { $dose }
+review-only-before-noon = solo las sesiones antes de mediodía
+review-only-after-noon = solo las sesiones desde mediodía
+review-fewer-sessions = { $n ->
+       [one] { $n } sesión al día en vez de { $from }
+      *[other] { $n } sesiones al día en vez de { $from }
+    }
+review-shorten-or-end = una dosis más corta, o terminarlo
 # $trouble: uno de los mensajes anteriores sobre alarmas, en minúscula.
 review-why-alarm = Hay una alarma sin resolver: { $trouble }.
-review-why-pain-too-high = Dolor { $score }, por encima del límite de { $limit }.
-review-why-not-settled = El dolor no se había calmado a la mañana siguiente.
-review-why-pain-rising = El dolor subió dos semanas seguidas: { $base }, luego { $before }, luego { $last }.
-review-why-missed-twice = No se alcanzó el objetivo en dos sesiones.
-review-why-met-twice = Se alcanzó el objetivo en dos sesiones seguidas y el dolor lo permite.
-review-why-met-once = El objetivo se ha alcanzado una vez; hacen falta dos seguidas.
-review-why-not-met = No se alcanzó el objetivo en la última sesión.
-review-why-pain-between = Dolor { $score }: permitido, pero demasiado para progresar.
-review-why-pain-unanswered = En una de las dos últimas sesiones no se respondió sobre el dolor.
-review-why-morning-unanswered = No se respondió si el dolor se había calmado por la mañana.
-review-why-too-few-sessions = { $n ->
-       [one] { $n } sesión con este nivel y esta dosis; hacen falta dos.
-      *[other] { $n } sesiones con este nivel y esta dosis; hacen falta dos.
+review-why-nothing-done = { $n ->
+       [one] No se hizo nada de { $n } sesión.
+      *[other] No se hizo nada de { $n } sesiones.
     }
-review-why-step-this-week = El último cambio fue el { $date }, hace menos de una semana.
+review-why-above-limit = El dolor al hacerlo fue { $score } el { $date }, por encima del límite de { $limit }.
+review-why-unsettled = El dolor no se había calmado por la mañana: { $dates }.
+review-why-often-unsettled = { $n ->
+       [one] El dolor no se había calmado en { $n } mañana; las últimas veces: { $dates }.
+      *[other] El dolor no se había calmado en { $n } mañanas; las últimas veces: { $dates }.
+    }
+review-why-target-missed = { $of ->
+       [one] No se alcanzó el objetivo en { $missed } de { $of } sesión terminada.
+      *[other] No se alcanzó el objetivo en { $missed } de las últimas { $of } sesiones terminadas.
+    }
+review-why-near-fall = Estuvo a punto de caerse al hacerlo el { $date }.
+review-why-balance-falling = El tiempo de equilibrio baja.
+review-why-little-done = { $n ->
+       [one] { $done } de { $n } sesión hecha, sumando las partes.
+      *[other] { $done } de { $n } sesiones hechas, sumando las partes.
+    }
+review-why-given = { $n ->
+       [one] Motivo indicado una vez: { $reason }.
+      *[other] Motivo más frecuente, indicado { $n } veces: { $reason }.
+    }
+review-why-none-given = No se indicó ningún motivo.
+review-why-target-met = Se alcanzó el objetivo por completo el { $first } y el { $second }.
+review-why-low-pain = { $n ->
+       [one] El dolor al hacerlo fue { $most }, valorado una vez.
+      *[other] El dolor al hacerlo fue { $most } como máximo, en { $n } valoraciones.
+    }
+review-why-pain-unknown = No se valoró el dolor al hacerlo.
+review-why-pain-known-once = El dolor al hacerlo se valoró una sola vez.
+review-why-changed-lately = Último cambio el { $date }: hacen falta al menos siete días antes del siguiente.
+review-why-few-sessions = { $n ->
+       [one] Sesiones en { $n } día desde el último cambio; hacen falta tres días.
+      *[other] Sesiones en { $n } días desde el último cambio; hacen falta tres días.
+    }
+review-why-not-met = Para progresar hace falta alcanzar el objetivo por completo en los dos últimos días con sesión.
+review-why-too-painful-for-a-step = El dolor al hacerlo fue { $score }: aceptable, pero para progresar hace falta 3 o menos.
+review-why-pain-worse = El dolor que debía aliviar ha empeorado.
+review-why-flare-lately = El dolor fue claramente más alto hasta el { $date }, hace menos de siete días.
+# $alarm: como «Mareo o vértigo».
+review-why-alarm-lately = Ningún paso adelante durante una semana tras una alarma: { $alarm }, { $date }.
+review-ask-pain = Pregunte: ¿cuánto duele al hacerlo?
+review-ask-reason = Pregunte: ¿qué lo impide?
 review-why-at-the-top = Se alcanzó el objetivo; no hay un nivel más difícil.
 review-why-gate-closed = Se alcanzó el objetivo; no se permite una superficie más blanda hasta lograr 30 s con ojos abiertos en suelo firme en dos días.
 review-why-soft-and-closed = Se alcanzó el objetivo; no se permite practicar sin supervisión en superficie blanda con ojos cerrados a partir de los 65 años o si no se conoce la edad.

@@ -78,6 +78,7 @@ impl Words {
             Failure::ClinicNameLength { most } => {
                 (self.failure_clinic_name_length(most), Key::FailureClinicNameLengthAdvice)
             }
+            Failure::PhoneUnfit { most } => (self.failure_phone_unfit(*most), Key::FailurePhoneUnfitAdvice),
             Failure::ClinicNameUnprintable => {
                 (text(Key::FailureClinicNameUnprintable), Key::FailureClinicNameUnprintableAdvice)
             }

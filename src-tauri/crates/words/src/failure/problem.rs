@@ -11,6 +11,7 @@ impl Words {
             Problem::NoItem => self.text(Key::ProblemNoItem).to_owned(),
             Problem::TooMany => self.text(Key::ProblemTooMany).to_owned(),
             Problem::Text { what: TextPlace::Clinic, most } => self.problem_text_clinic(most),
+            Problem::Text { what: TextPlace::Phone, most } => self.problem_text_phone(most),
             Problem::Text { what: TextPlace::Complaint, most } => self.problem_text_complaint(most),
             Problem::Text { what: TextPlace::Activity, most } => self.problem_text_activity(most),
             Problem::Text { what: TextPlace::Note, most } => self.problem_text_note(most),
@@ -30,6 +31,7 @@ impl Words {
                 let risks: Vec<&str> = risks.iter().map(|risk| self.risk(*risk)).collect();
                 self.problem_not_ticked(&self.semicolons(&risks))
             }
+            Problem::NotConfirmed(day) => self.problem_not_confirmed(&self.date(*day)),
             Problem::NoStanceBaseline(item) => self.problem_no_stance_baseline(item.0),
             Problem::StanceTooShort(item) => self.problem_stance_too_short(item.0),
             Problem::GateClosed(item) => self.problem_gate_closed(item.0),

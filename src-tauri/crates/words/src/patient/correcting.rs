@@ -10,6 +10,8 @@ impl Words {
     /// "Pain, upper back: 4 of 10".
     pub fn said_so(self, said: EntryContent, names: Names<'_>) -> String {
         match said {
+            EntryContent::Morning { complaint, score } => self.said_morning(&names.complaint(complaint), score),
+            EntryContent::During { item, score } => self.said_during(&names.item(item), score),
             EntryContent::Pain { complaint, score, after } => {
                 let of = names.complaint(complaint);
                 match after {
@@ -55,7 +57,10 @@ impl Words {
     /// Like [`Words::said_so`], but without the parts that the entry itself already shows.
     fn said_instead(self, now: EntryContent, names: Names<'_>) -> String {
         match now {
-            EntryContent::Pain { score, .. } | EntryContent::Rated { score, .. } => self.of_ten(score),
+            EntryContent::Morning { score, .. }
+            | EntryContent::During { score, .. }
+            | EntryContent::Pain { score, .. }
+            | EntryContent::Rated { score, .. } => self.of_ten(score),
             EntryContent::Skipped { reason, .. } => self.barrier(reason).to_owned(),
             other => self.said_so(other, names),
         }

@@ -22,7 +22,10 @@ impl Words {
         lines.extend(slots(summary).into_iter().map(|(item, n)| self.shared_sessions(n, &upper(&names.item(item)))));
         lines.extend(counted(summary.runs.len(), Words::shared_exercises_done));
         lines.extend(counted(trials, Words::shared_attempts));
-        lines.extend(counted(summary.pain.len(), Words::shared_pain));
+        lines.extend((!summary.runs.is_empty()).then(|| self.text(Key::SharedTiming).to_owned()));
+        lines.extend(counted(summary.mornings.len(), Words::shared_pain));
+        lines.extend(counted(summary.during.len(), Words::shared_during));
+        lines.extend(counted(summary.well_again.len(), Words::shared_well_again));
         lines.extend(counted(summary.settled.len(), Words::shared_settled));
         lines.extend(counted(summary.rated.len(), Words::shared_ratings));
         let alarms = summary.alarms.iter();
@@ -49,9 +52,9 @@ mod tests {
     use crate::review::Names;
     use exercises::alarm::Trouble;
     use exercises::history::Mark;
-    use exercises::id::{ComplaintId, LogId, PlanId};
+    use exercises::id::{AlarmId, ComplaintId, LogId, PlanId};
     use exercises::score::Score;
-    use exercises::summary::{AlarmOn, ItemDay, PainOn};
+    use exercises::summary::{AlarmOn, DuringOn, ItemDay, MorningOn};
     use std::collections::BTreeSet;
 
     fn empty() -> Summary {
@@ -65,7 +68,9 @@ mod tests {
             seen: BTreeSet::new(),
             days: Vec::new(),
             runs: Vec::new(),
-            pain: Vec::new(),
+            mornings: Vec::new(),
+            during: Vec::new(),
+            well_again: Vec::new(),
             settled: Vec::new(),
             rated: Vec::new(),
             alarms: Vec::new(),
@@ -93,18 +98,27 @@ mod tests {
         let day = |day| ItemDay { day, item: ItemId(1), revision: 1, slots: vec![(0, Mark::Done), (1, Mark::NotDone)] };
         let summary = Summary {
             days: vec![day(DayNumber(0)), day(DayNumber(1))],
-            pain: vec![PainOn {
-                n: 4,
-                day: DayNumber(0),
-                complaint: ComplaintId(1),
-                score: Score::at_most_ten(3),
-                after: None,
+            mornings: vec![MorningOn { n: 4, day: DayNumber(0), complaint: ComplaintId(1), score: Score::at_most_ten(3) }],
+            during: vec![DuringOn { n: 6, day: DayNumber(0), item: ItemId(1), score: Score::at_most_ten(2) }],
+            alarms: vec![AlarmOn {
+                n: 5,
+                id: AlarmId([9; 8]),
+                day: DayNumber(2),
+                trouble: Trouble::NearlyFell,
+                item: None,
+                circumstances: BTreeSet::new(),
             }],
-            alarms: vec![AlarmOn { n: 5, day: DayNumber(2), trouble: Trouble::NearlyFell, item: None }],
             ..empty()
         };
         let lines = said(&summary);
         assert!(lines[1].contains("each of 4 sessions"), "{lines:?}");
-        assert_eq!(lines[2..], ["1 rating of pain", "Something was wrong on 30 October: I nearly fell"]);
+        assert_eq!(
+            lines[2..],
+            [
+                "1 rating of pain in the morning",
+                "1 rating of pain while exercising",
+                "Something was wrong on 30 October: I nearly fell"
+            ]
+        );
     }
 }

@@ -8,12 +8,15 @@ mod sway;
 mod tray;
 
 use crate::date::upper;
+use crate::review::Names;
 use crate::{Key, Number, Words};
 use chrono::NaiveDate;
 use exercises::adherence::ItemAdherence;
 use exercises::catalogue::Exercise;
+use exercises::change::PainVerdict;
 use exercises::day_string::PartDone;
 use exercises::plan::{BodySide, Item, Schedule, Side};
+use exercises::review::{Compared, Review, ThenAndNow};
 use exercises::run::{Balance, Run, Share, Work};
 use exercises::time::Stamp;
 
@@ -140,6 +143,38 @@ impl Words {
         }
     }
 
+    /// The record in one or two sentences: how much was done lately, and a clear change of pain. `None` before anything was owed.
+    pub fn record_in_short(self, review: &Review, names: Names<'_>) -> Option<String> {
+        let lately = review.adherence.iter().filter(|item| item.in_force).filter_map(|item| item.last14);
+        let (k, n) = lately.fold((0, 0), |(k, n), lately| (k + lately.done.k, n + lately.done.n));
+        let done = (n > 0).then(|| self.record_last_14_days(n, k))?;
+        let changed = |verdict| review.pain.iter().find(|series| series.change.verdict == verdict);
+        let pain = match (changed(PainVerdict::Worse), changed(PainVerdict::Better)) {
+            (Some(worse), _) => self.record_pain_higher(&names.complaint(worse.complaint)),
+            (None, Some(better)) => self.record_pain_lower(&names.complaint(better.complaint)),
+            (None, None) => return Some(done),
+        };
+        Some(self.two_sentences(&done, &pain))
+    }
+
+    /// The name of what is compared on "Then and now", and both values.
+    pub fn then_and_now_row(self, row: &ThenAndNow<'_>, names: Names<'_>) -> (String, String, String) {
+        let value = |value: f64| match row.what {
+            Compared::Stance(_) => self.seconds_short(self.number(value)),
+            Compared::Activity(_) | Compared::Morning(_) => self.shown(self.number(value)),
+        };
+        let name = match row.what {
+            Compared::Stance(series) => {
+                let leg = series.leg.map(|leg| self.leg(leg));
+                let name = names.exercise(&series.exercise);
+                leg.map_or(name.clone(), |leg| self.list_comma(&name, leg))
+            }
+            Compared::Activity(id) => upper(&names.activity(id)),
+            Compared::Morning(id) => self.then_and_now_mornings(&names.complaint(id)),
+        };
+        (name, value(row.then), value(row.now))
+    }
+
     /// The warning that the device's clock is behind the record: with the day of the last entry, and today's date by the clock.
     pub fn clock_is_behind(self, last: NaiveDate, today: NaiveDate) -> String {
         self.clock_behind(&self.date(last), &self.date(today))
@@ -203,5 +238,59 @@ mod tests {
     fn seconds_are_truncated_and_not_rounded() {
         assert_eq!([29_990, 30_000, 12_340].map(|ms| EN.shown(EN.seconds(ms))), ["29.9", "30", "12.3"]);
         assert_eq!(ES.shown(ES.seconds(12_340)), "12,3");
+    }
+
+    /// The record in short of the sample review with this verdict of the pain, and with this many of so many sessions done lately.
+    fn in_short(words: Words, verdict: PainVerdict, lately: &[(u32, u32)]) -> Option<String> {
+        let page = crate::review::samples::page();
+        let mut review = page.review.clone().expect("a summary was received");
+        review.pain[0].change.verdict = verdict;
+        for (item, lately) in review.adherence.iter_mut().zip(lately) {
+            let last14 = item.last14.as_mut().expect("owed lately");
+            (last14.done.k, last14.done.n) = *lately;
+        }
+        if lately.is_empty() {
+            review.adherence.iter_mut().for_each(|item| item.last14 = None);
+        }
+        words.record_in_short(&review, Names::of(words, &page))
+    }
+
+    #[test]
+    fn the_record_in_short_says_how_much_was_done_and_a_clear_change_of_pain() {
+        let some = [(3, 40), (4, 7)];
+        let said = |verdict| in_short(EN, verdict, &some).expect("something was owed");
+        let done = "In the last 14 days you did 7 of 47 sessions, at least in part.";
+        for unclear in [PainVerdict::NoClearChange, PainVerdict::NotKnownLately, PainVerdict::TooFewRatings] {
+            assert_eq!(said(unclear), done, "{unclear:?}");
+        }
+        let better = said(PainVerdict::Better);
+        assert!(
+            better.starts_with(done) && better.contains("lower than at first") && better.contains("upper back"),
+            "{better}"
+        );
+        let worse = said(PainVerdict::Worse);
+        assert!(worse.starts_with(done) && worse.contains("higher than at first"), "{worse}");
+        assert!(worse.ends_with("Talk about it at your visit."), "{worse}");
+        let spanish = in_short(ES, PainVerdict::Worse, &some).expect("something was owed");
+        assert!(spanish.contains("47") && spanish.contains('7') && !spanish.contains('{'), "{spanish}");
+        let one = in_short(EN, PainVerdict::NoClearChange, &[(1, 1), (0, 0)]);
+        assert_eq!(one.as_deref(), Some("In the last 14 days you did 1 of 1 session, at least in part."));
+    }
+
+    #[test]
+    fn before_anything_was_owed_there_is_no_record_in_short() {
+        assert_eq!(in_short(EN, PainVerdict::Better, &[]), None);
+        assert_eq!(in_short(EN, PainVerdict::Better, &[(0, 0), (0, 0)]), None);
+    }
+
+    #[test]
+    fn the_record_in_short_leaves_out_what_is_no_longer_in_the_plan() {
+        let page = crate::review::samples::page();
+        let mut review = page.review.clone().expect("a summary was received");
+        review.pain.clear();
+        review.adherence[1].in_force = false;
+        let of_first = review.adherence[0].last14.expect("owed lately").done;
+        let said = EN.record_in_short(&review, Names::of(EN, &page)).expect("something was owed");
+        assert_eq!(said, EN.record_last_14_days(of_first.n, of_first.k));
     }
 }

@@ -67,6 +67,7 @@ mod tests {
             questions: Vec::new(),
             aftercare: Vec::new(),
             alarms: Vec::new(),
+            clinics: Vec::new(),
             try_first: None,
         }
     }

@@ -3,36 +3,47 @@
 use super::Finding;
 use crate::{Key, Words};
 use chrono::NaiveDate;
-use exercises::adherence::{DoseKept, ItemAdherence, KofN, Level};
+use exercises::adherence::{DoseKept, ItemAdherence, KofN, Level, Shares};
 use exercises::chart::{LegendEntry, Shape};
 use exercises::summary::WeekDelay;
 use exercises::time::DayNumber;
 
 /// A pause of fewer days than this is only visible in the strings and gets no sentence.
 const PAUSE_DAYS: u16 = 3;
+/// Least number of sessions in a week of which a delay is told.
+const FEW_RUNS: u16 = 4;
 /// Least number of hours a day for which mornings and afternoons are compared.
 const HOURS: usize = 4;
 
 impl Words {
-    /// "Partly", and "96 of 180 sessions, 53%."
+    /// The verdict is that of the shares, summed; the counts tell apart what was done in full and in part. "Partly", and "96 of 180 sessions in full, 53%. 12 in part. Last 14 days: 30 of 60."
     pub fn adherence(self, item: &ItemAdherence) -> Finding {
-        let Some(kept) = item.kept else {
+        let (Some(kept), Some(shares)) = (item.kept, item.shares) else {
             return self.finding(Key::ReviewNothingDue, String::new());
         };
-        let word = match kept.level() {
+        let word = match shares.level() {
             Level::AsAgreed => Key::ReviewAsAgreed,
             Level::Partly => Key::ReviewPartly,
             Level::Little => Key::ReviewLittle,
         };
-        let percent = percent(kept);
-        self.finding(word, self.review_sessions_done(kept.n, kept.k, percent))
+        let lately = item.last14.filter(|lately| lately.done.n < kept.n);
+        let figures = [
+            Some(self.review_sessions_in_full(kept.n, kept.k, percent(kept))),
+            (item.slots.partly > 0).then(|| self.review_sessions_in_part(item.slots.partly)),
+            lately.map(|lately| self.review_last_14_days(lately.done.k, lately.done.n)),
+        ];
+        let figures: Vec<String> = figures.into_iter().flatten().collect();
+        let figures = self.sentences(&figures);
+        self.finding(word, figures)
     }
 
     /// Since when the item is no longer done; `None` if it still is.
     pub fn broke_off(self, item: &ItemAdherence, start: NaiveDate) -> Option<String> {
         let broke = item.broke_off?;
-        let values = [broke.before.k, broke.before.n, broke.after.k, broke.after.n];
-        Some(self.review_dropped_off(&self.date(broke.since.date(start)), values[0], values[1], values[2], values[3]))
+        let done = |shares: Shares| self.number(f64::from(shares.thousandths) / 1000.0);
+        let (before, after) = (broke.before, broke.after);
+        let since = self.date(broke.since.date(start));
+        Some(self.review_dropped_off(&since, done(before), before.n, done(after), after.n))
     }
 
     /// All other facts worth a line: dose, days, figures that are counted separately, pauses, stops.
@@ -42,7 +53,9 @@ impl Words {
             item.days.kept.map(|days| self.review_days_met(days.n, days.k)),
             (item.slots.written_in > 0).then(|| self.review_entered_afterwards(item.slots.written_in)),
             self.with_days_off(item),
-            self.with_unrecorded(item),
+            (item.days.unrecorded > 0).then(|| self.review_days_unrecorded(item.days.unrecorded)),
+            (item.late > 0).then(|| self.review_sessions_late(item.late)),
+            (item.moved > 0).then(|| self.review_sessions_moved(item.moved)),
             (item.slots.paused > 0).then(|| self.review_sessions_paused(item.slots.paused)),
             self.pause(item, start),
             self.last_done(item, start),
@@ -53,9 +66,9 @@ impl Words {
         lines.into_iter().flatten().collect()
     }
 
-    /// The last week's delay between reminder and run.
+    /// The last week's delay between reminder and run; `None` for a week with few sessions.
     pub fn delay(self, delays: &[WeekDelay], start: NaiveDate) -> Option<String> {
-        let last = delays.last()?;
+        let last = delays.last().filter(|last| last.runs >= FEW_RUNS)?;
         let minutes = |seconds: u16| u32::from(seconds + 30) / 60;
         let date = self.date(DayNumber(last.week * 7).date(start));
         let (lower, upper) = (minutes(last.lower_s), minutes(last.upper_s));
@@ -107,11 +120,6 @@ impl Words {
     fn with_days_off(self, item: &ItemAdherence) -> Option<String> {
         let with = item.kept_with_days_off.filter(|_| item.slots.day_off > 0)?;
         Some(self.review_with_days_off(item.slots.day_off, with.k, with.n))
-    }
-
-    fn with_unrecorded(self, item: &ItemAdherence) -> Option<String> {
-        let with = item.kept_with_unrecorded.filter(|_| item.days.unrecorded > 0)?;
-        Some(self.review_with_unrecorded(item.days.unrecorded, with.k, with.n))
     }
 
     fn pause(self, item: &ItemAdherence, start: NaiveDate) -> Option<String> {

@@ -38,7 +38,7 @@ impl Words {
     /// "Left: rising, 12 to 22 s …"
     pub fn stance_of_leg(self, series: &StanceSeries) -> String {
         let (word, figures) = self.stance_change(series);
-        self.review_finding_of_leg(&upper(self.leg_short(series.leg)), self.text(inline(word)), &figures)
+        self.review_finding_of_leg(&self.leg_or_both(series.leg), self.text(inline(word)), &figures)
     }
 
     fn stance_change(self, series: &StanceSeries) -> (Key, String) {
@@ -72,7 +72,7 @@ impl Words {
     }
 
     /// The values at the start and end of the line, which may lie beyond what can be measured.
-    fn ends(self, series: &StanceSeries, of: &TrendFigures) -> (Number, Number) {
+    pub(super) fn ends(self, series: &StanceSeries, of: &TrendFigures) -> (Number, Number) {
         let at = |value: Option<&StanceDay>| {
             let seconds = value.map_or(0.0, |value| of.line.at(i32::from(value.day)));
             self.number(seconds.clamp(0.0, f64::from(series.target_s)))

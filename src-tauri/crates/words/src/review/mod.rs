@@ -12,12 +12,14 @@ mod names;
 mod next;
 mod norms;
 mod pain;
+mod strip;
 mod sway;
 mod text;
 
 pub use head::ReviewQuestion;
 pub use names::Names;
 pub use next::StepWords;
+pub use strip::StripCell;
 
 pub use crate::date::upper;
 use crate::{Key, Words};

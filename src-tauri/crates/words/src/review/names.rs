@@ -1,9 +1,11 @@
 //! The names of the items, complaints and activities in a review, from the plan in force or an earlier one.
 
-use crate::Words;
+use crate::date::upper;
+use crate::{Key, Words};
 use exercises::catalogue::{Exercise, ExerciseId, RungId};
 use exercises::id::{ActivityId, ComplaintId, ItemId};
 use exercises::plan::{BodySide, Item, Plan, Prescription, Side};
+use exercises::score::Score;
 use wire::clinic::ReviewPage;
 
 /// Looks names up.
@@ -39,6 +41,18 @@ impl<'a> Names<'a> {
     /// The item as in the newest revision that has it.
     pub fn find(&self, id: ItemId) -> Option<&'a Item> {
         self.prescriptions().find_map(|plan| plan.item(id))
+    }
+
+    /// The least pain limit among the items that are meant for a complaint.
+    pub fn least_limit(&self, complaint: ComplaintId) -> Option<Score> {
+        let items = self.prescription.into_iter().flat_map(|plan| &plan.items);
+        items.filter(|item| item.serves == Some(complaint)).map(|item| item.pain_limit).min()
+    }
+
+    /// Whether these are all items of a plan that has more than one.
+    pub fn are_whole_plan(&self, items: &[ItemId]) -> bool {
+        let all = self.prescription.map_or(0, |prescription| prescription.items.len());
+        all > 1 && items.len() >= all
     }
 
     /// "Stand on one leg, left".
@@ -86,6 +100,11 @@ impl<'a> Names<'a> {
 }
 
 impl Words {
+    /// The leg that was stood on; "both feet" for `None`.
+    pub fn leg_or_both(self, leg: Option<BodySide>) -> String {
+        leg.map_or_else(|| self.text(Key::ReviewBothFeet).to_owned(), |leg| upper(self.leg_short(leg)))
+    }
+
     /// "left", "right", if it is clear that a leg is meant.
     pub fn leg_short(self, leg: BodySide) -> &'static str {
         self.side(match leg {

@@ -1,26 +1,31 @@
-//! What next: a proposal and its reason.
+//! What next: a proposal and its reasons.
 
 use super::Names;
 use crate::{Key, Words};
 use chrono::NaiveDate;
 use exercises::catalogue::{Dose, Exercise};
-use exercises::suggest::{Advice, Hindrance, Reason, Step, Suggestion};
+use exercises::suggest::{Ask, HalfOfDay, Hindrance, Proposal, Reason, Reduction, Step, Suggestion};
+use exercises::time::DayNumber;
+
+/// Number of mornings that a reason names.
+const MORNINGS: usize = 3;
 
 /// A proposal in words.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct StepWords {
-    /// "Progress".
-    pub advice: String,
-    /// "to 15 seconds per hold"; empty if nothing changes.
-    pub step: String,
-    /// "The target was met in two sessions in a row, with little pain."
-    pub reason: String,
+    /// "Progress to 15 seconds per hold".
+    pub line: String,
+    /// "The target was met in full on 2 March and on 3 March." The most important reason comes first.
+    pub reasons: Vec<String>,
+    /// What to ask before following the proposal: "Ask: how much does it hurt while doing it?"
+    pub ask: Vec<String>,
 }
 
 impl StepWords {
-    /// "Progress to 15 seconds per hold".
-    pub fn line(&self, words: Words) -> String {
-        if self.step.is_empty() { self.advice.clone() } else { words.review_advice_and_step(&self.advice, &self.step) }
+    /// All reasons, then what to ask, as one paragraph.
+    pub fn reason(&self) -> String {
+        let all: Vec<&str> = self.reasons.iter().chain(&self.ask).map(String::as_str).collect();
+        all.join(" ")
     }
 }
 
@@ -28,9 +33,21 @@ impl Words {
     /// A proposal in words.
     pub fn suggestion(self, suggestion: &Suggestion, names: Names<'_>, start: NaiveDate) -> StepWords {
         StepWords {
-            advice: self.advice(&suggestion.advice).to_owned(),
-            step: self.step(suggestion, names),
-            reason: self.reason(&suggestion.reason, start),
+            line: self.proposal_line(suggestion, names),
+            reasons: suggestion.reasons.iter().map(|reason| self.reason(reason, start)).collect(),
+            ask: suggestion.ask.iter().map(|ask| self.ask(*ask).to_owned()).collect(),
+        }
+    }
+
+    /// "Progress to 15 seconds per hold"; the name alone if nothing changes.
+    fn proposal_line(self, suggestion: &Suggestion, names: Names<'_>) -> String {
+        let name = self.proposal(&suggestion.proposal);
+        match &suggestion.proposal {
+            Proposal::Talk | Proposal::Keep => name.to_owned(),
+            Proposal::Progress(step) | Proposal::Ease(step) | Proposal::Reduce(Reduction::ShorterDose(step)) => {
+                self.review_advice_and_step(name, &self.step(step, suggestion, names))
+            }
+            Proposal::Reduce(reduction) => self.review_advice_and_less(name, &self.less(reduction)),
         }
     }
 
@@ -39,26 +56,36 @@ impl Words {
         let names = Names::of_exercises(self, std::slice::from_ref(exercise));
         let step = match suggestion.step() {
             Some(Step::Rung { to, dose }) => self.to_level(&names.rung(&exercise.id, to), *dose, suggestion),
-            _ => self.step(suggestion, names),
+            Some(step) => self.step(step, suggestion, names),
+            None => String::new(),
         };
-        let back = matches!(suggestion.advice, Advice::StepBack(_));
+        let back = matches!(suggestion.proposal, Proposal::Ease(_));
         let question = if back { self.step_back_to(&step) } else { self.step_up_to(&step) };
-        (question, self.reason(&suggestion.reason, today))
+        let reason = suggestion.reasons.first().map(|reason| self.reason(reason, today)).unwrap_or_default();
+        (question, reason)
     }
 
     /// "Progress".
-    pub fn advice(self, advice: &Advice) -> &'static str {
-        self.text(match advice {
-            Advice::Advance(_) => Key::ReviewProgress,
-            Advice::Keep => Key::ReviewKeep,
-            Advice::StepBack(_) => Key::ReviewEase,
-            Advice::StopAndTalk => Key::ReviewStopAndTalk,
+    pub fn proposal(self, proposal: &Proposal) -> &'static str {
+        self.text(match proposal {
+            Proposal::Talk => Key::ReviewStopAndTalk,
+            Proposal::Ease(_) => Key::ReviewEase,
+            Proposal::Reduce(_) => Key::ReviewAskLess,
+            Proposal::Progress(_) => Key::ReviewProgress,
+            Proposal::Keep => Key::ReviewKeep,
         })
     }
 
-    /// "to 15 seconds per hold"; empty if nothing changes.
-    pub fn step(self, suggestion: &Suggestion, names: Names<'_>) -> String {
-        let Some(step) = suggestion.step() else { return String::new() };
+    /// What the clinician should ask.
+    pub fn ask(self, ask: Ask) -> &'static str {
+        self.text(match ask {
+            Ask::Pain => Key::ReviewAskPain,
+            Ask::Reason => Key::ReviewAskReason,
+        })
+    }
+
+    /// "to 15 seconds per hold".
+    fn step(self, step: &Step, suggestion: &Suggestion, names: Names<'_>) -> String {
         match step {
             Step::Rung { to, dose } => {
                 let exercise = names.find(suggestion.item).map(|item| &item.exercise);
@@ -80,31 +107,53 @@ impl Words {
         self.review_to_level_with_dose(name, &self.dose(dose))
     }
 
-    /// The reason, in one sentence.
+    /// "only the sessions before noon".
+    fn less(self, reduction: &Reduction) -> String {
+        match reduction {
+            Reduction::Half(HalfOfDay::BeforeNoon) => self.text(Key::ReviewOnlyBeforeNoon).to_owned(),
+            Reduction::Half(HalfOfDay::AfterNoon) => self.text(Key::ReviewOnlyAfterNoon).to_owned(),
+            Reduction::FewerSlots { from, to } => self.review_fewer_sessions(usize::from(*to), from),
+            Reduction::ShorterDose(_) | Reduction::ShortenOrEnd => self.text(Key::ReviewShortenOrEnd).to_owned(),
+        }
+    }
+
+    /// A reason, in one sentence.
     pub fn reason(self, reason: &Reason, start: NaiveDate) -> String {
+        let date = |day: DayNumber| self.date(day.date(start));
         let what = match reason {
-            Reason::Alarm { trouble, .. } => {
-                return self.review_why_alarm(self.trouble_noted(*trouble));
+            Reason::Alarm { trouble, .. } => return self.review_why_alarm(self.trouble_noted(*trouble)),
+            Reason::NothingDone { owed } => return self.review_why_nothing_done(*owed),
+            Reason::AboveLimit { score, limit, day } => return self.review_why_above_limit(score, &date(*day), limit),
+            Reason::Unsettled { days } => {
+                let last: Vec<String> =
+                    days.iter().skip(days.len().saturating_sub(MORNINGS)).map(|day| date(*day)).collect();
+                let last = self.commas(&last);
+                return match days.len() > MORNINGS {
+                    true => self.review_why_often_unsettled(days.len(), &last),
+                    false => self.review_why_unsettled(&last),
+                };
             }
-            Reason::PainTooHigh { score, limit } => {
-                return self.review_why_pain_too_high(score, limit);
+            Reason::TargetMissed { missed, of } => return self.review_why_target_missed(*of, missed),
+            Reason::NearFall { day } => return self.review_why_near_fall(&date(*day)),
+            Reason::LittleDone { thousandths, owed } => {
+                return self.review_why_little_done(*owed, self.number(f64::from(*thousandths) / 1000.0));
             }
-            Reason::PainRising(rise) => {
-                let [base, before, last] = [rise.base, rise.week_before, rise.last_week].map(|value| self.number(value));
-                return self.review_why_pain_rising(base, before, last);
+            Reason::Given { barrier, times } => return self.review_why_given(*times, self.barrier(*barrier)),
+            Reason::TargetMet { days: [first, second] } => return self.review_why_target_met(&date(*first), &date(*second)),
+            Reason::LowPain { most, known } => return self.review_why_low_pain(*known, most),
+            Reason::ChangedLately { day } => return self.review_why_changed_lately(&date(*day)),
+            Reason::FewSessions { days } => return self.review_why_few_sessions(*days),
+            Reason::PainTooHighToProgress { score } => return self.review_why_too_painful_for_a_step(score),
+            Reason::AlarmLately { trouble, day } => {
+                return self.review_why_alarm_lately(self.trouble_noted(*trouble), &date(*day));
             }
-            Reason::PainBetween { score } => return self.review_why_pain_between(score),
-            Reason::TooFewSessions { sessions } => return self.review_why_too_few_sessions(sessions),
-            Reason::StepThisWeek { stepped } => {
-                return self.review_why_step_this_week(&self.date(stepped.date(start)));
-            }
-            Reason::NotSettled => Key::ReviewWhyNotSettled,
-            Reason::MissedTwice => Key::ReviewWhyMissedTwice,
-            Reason::MetTwice => Key::ReviewWhyMetTwice,
-            Reason::MetOnce => Key::ReviewWhyMetOnce,
+            Reason::FlareLately { to } => return self.review_why_flare_lately(&date(*to)),
+            Reason::BalanceFalling => Key::ReviewWhyBalanceFalling,
+            Reason::NoneGiven => Key::ReviewWhyNoneGiven,
+            Reason::PainUnknown { known: 0 } => Key::ReviewWhyPainUnknown,
+            Reason::PainUnknown { .. } => Key::ReviewWhyPainKnownOnce,
             Reason::NotMet => Key::ReviewWhyNotMet,
-            Reason::PainUnanswered => Key::ReviewWhyPainUnanswered,
-            Reason::MorningUnanswered => Key::ReviewWhyMorningUnanswered,
+            Reason::PainWorse => Key::ReviewWhyPainWorse,
             Reason::Hindered(hindrance) => hindered(*hindrance),
         };
         self.text(what).to_owned()

@@ -1,6 +1,5 @@
 //! Is the plan working: published times for comparison with a person's own, or the reason why there are none.
 
-use super::upper;
 use crate::{Key, Words};
 use chrono::NaiveDate;
 use exercises::catalogue::Arms;
@@ -25,7 +24,7 @@ impl Words {
         let said: Vec<String> = legs.iter().map(|leg| self.against_norms(&leg.norms, start)).collect();
         match said.split_first() {
             Some((first, others)) if others.iter().all(|other| other == first) && !first.is_empty() => vec![first.clone()],
-            _ => legs.iter().zip(said).map(|(leg, said)| self.named_text(&upper(self.leg_short(leg.leg)), &said)).collect(),
+            _ => legs.iter().zip(said).map(|(leg, said)| self.named_text(&self.leg_or_both(leg.leg), &said)).collect(),
         }
     }
 

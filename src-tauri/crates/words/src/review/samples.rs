@@ -8,15 +8,17 @@ use exercises::catalogue::{
 };
 use exercises::draft::first;
 use exercises::history::Mark;
-use exercises::id::{ComplaintId, ItemId, LogId, PlanId, RunId};
+use exercises::id::{AlarmId, ComplaintId, ItemId, LogId, PlanId, RunId};
 use exercises::log::Barrier;
 use exercises::plan::{Activity, BodySide, Complaint, Header, Plan, Side, StanceBaseline};
 use exercises::review::build;
 use exercises::run::{RunEnd, SetUp, Share, Trial, TrialEnd};
 use exercises::score::Score;
-use exercises::summary::{AlarmOn, ItemDay, PainOn, RatedOn, RunOn, StanceOn, Summary, TakenOn, WeekDelay};
+use exercises::summary::{
+    AlarmOn, DuringOn, ItemDay, MorningOn, RatedOn, RunOn, RunTiming, StanceOn, Summary, TakenOn, WeekDelay,
+};
 use exercises::time::DayNumber;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use wire::clinic::ReviewPage;
 
 fn start() -> NaiveDate {
@@ -160,7 +162,9 @@ fn summary(plan: &Plan) -> Summary {
         seen: days.iter().copied().filter(|day| !matches!(day, 19 | 20)).map(DayNumber).collect(),
         days: holds.chain(evenings).collect(),
         runs: days.iter().filter(|day| stood(**day)).map(|day| trials(*day)).collect(),
-        pain: days.iter().map(|day| pain(*day)).collect(),
+        mornings: days.iter().map(|day| morning(*day)).collect(),
+        during: vec![DuringOn { n: 902, day: DayNumber(18), item: ItemId(2), score: Score::at_most_ten(2) }],
+        well_again: Vec::new(),
         settled: Vec::new(),
         rated: vec![RatedOn {
             n: 900,
@@ -168,7 +172,14 @@ fn summary(plan: &Plan) -> Summary {
             activity: exercises::id::ActivityId(1),
             score: Score::at_most_ten(7),
         }],
-        alarms: vec![AlarmOn { n: 901, day: DayNumber(18), trouble: Trouble::NearlyFell, item: Some(ItemId(2)) }],
+        alarms: vec![AlarmOn {
+            n: 901,
+            id: AlarmId([9; 8]),
+            day: DayNumber(18),
+            trouble: Trouble::NearlyFell,
+            item: Some(ItemId(2)),
+            circumstances: BTreeSet::new(),
+        }],
         delays: vec![WeekDelay { week: 3, runs: 9, lower_s: 120, median_s: 300, upper_s: 720 }],
         note: Some("The <chair> at work was changed.".into()),
         corrections: Default::default(),
@@ -201,6 +212,7 @@ fn trials(day: u16) -> RunOn {
         slot: Some(0),
         hour: 18,
         live: true,
+        timing: RunTiming::InTime,
         end: RunEnd::Completed,
         dose: Share { done: 6, of: 6 },
         parts: Share { done: 6, of: 6 },
@@ -215,9 +227,9 @@ fn trials(day: u16) -> RunOn {
     }
 }
 
-fn pain(day: u16) -> PainOn {
+fn morning(day: u16) -> MorningOn {
     let score = Score::at_most_ten(if day < 10 { 6 } else { 3 });
-    PainOn { n: u32::from(day) + 100, day: DayNumber(day), complaint: ComplaintId(1), score, after: None }
+    MorningOn { n: u32::from(day) + 100, day: DayNumber(day), complaint: ComplaintId(1), score }
 }
 
 /// The review page after four weeks.

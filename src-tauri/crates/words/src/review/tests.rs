@@ -4,10 +4,11 @@ use crate::Locale;
 use exercises::alarm::Trouble;
 use exercises::catalogue::Quantity;
 use exercises::id::ItemId;
+use exercises::log::Barrier;
 use exercises::review::StanceSeries;
 use exercises::score::Score;
 use exercises::statistics::{DayValue, TrendContext, Verdict, trend};
-use exercises::suggest::{Advice, Hindrance, Reason, Step, Suggestion};
+use exercises::suggest::{Ask, HalfOfDay, Hindrance, Proposal, Reason, Reduction, Step, Suggestion};
 use exercises::time::DayNumber;
 use std::collections::BTreeSet;
 
@@ -46,10 +47,10 @@ fn four_weeks_of_an_invented_patient_are_described_correctly() {
     says(&text, "28 days since 26 October; 2 exercises; visit today");
     says(
         &text,
-        "Nearly fell, on 13 November, during Stand on one leg. All balance exercises have been paused for safety since.",
+        "Nearly fell, on 13 November, during Stand on one leg. Nothing is paused; since then it has been one level easier at home, or with a hand on the support.",
     );
     says(&text, "Much less from 9 November on");
-    says(&text, "Better, 6 to 3: 3 points lower, 50%.");
+    says(&text, "Better, 6 to 3 (22 November): 3 points lower, 50%.");
     says(&text, "At the visit: 7 (26 October).");
     says(&text, "Left: rising,");
     says(&text, "Better, 3 to 7. Minimum change: 3 points.");
@@ -109,54 +110,77 @@ fn an_item_of_an_earlier_plan_keeps_its_name() {
     assert_eq!(Names::of(ES, &page).item(ItemId(1)), "Siéntese alto, barbilla atrás");
 }
 
-fn suggestion(advice: Advice, reason: Reason) -> Suggestion {
+fn suggestion(proposal: Proposal, ask: Vec<Ask>) -> Suggestion {
     let item = plan().prescription.items[0].clone();
-    Suggestion { item: item.id, rung: item.rung, dose: item.dose, advice, reason, based_on: Vec::new() }
+    let reasons = vec![Reason::TargetMet { days: [DayNumber(2), DayNumber(3)] }];
+    Suggestion { item: item.id, rung: item.rung, dose: item.dose, proposal, reasons, ask }
 }
 
 #[test]
 fn a_change_is_described_by_its_result() {
     let page = page();
-    let line = |advice| {
-        let words = EN.suggestion(&suggestion(advice, Reason::MetTwice), Names::of(EN, &page), plan().header.start);
-        assert!(words.reason.starts_with("The target was met in two sessions"));
-        words.line(EN)
+    let line = |proposal| {
+        let words = EN.suggestion(&suggestion(proposal, Vec::new()), Names::of(EN, &page), plan().header.start);
+        assert_eq!(words.reason(), "The target was met in full on 28 October and on 29 October.");
+        words.line
     };
+    let holds = Step::Change { quantity: Quantity::Repetitions, by: -1 };
     assert_eq!(
-        line(Advice::Advance(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
+        line(Proposal::Progress(Step::Change { quantity: Quantity::HoldSeconds, by: 5 })),
         "Progress to 15 seconds per hold"
     );
-    assert_eq!(line(Advice::StepBack(Step::Change { quantity: Quantity::Repetitions, by: -1 })), "Ease to 2 holds");
+    assert_eq!(line(Proposal::Ease(holds.clone())), "Ease to 2 holds");
     let chair = exercises::catalogue::RungId::new("chair").expect("an id");
     let same = plan().prescription.items[0].dose;
-    assert_eq!(line(Advice::Advance(Step::Rung { to: chair.clone(), dose: same })), "Progress to “Back free”");
+    assert_eq!(line(Proposal::Progress(Step::Rung { to: chair.clone(), dose: same })), "Progress to “Back free”");
     let less = same.with(Quantity::HoldSeconds, 5);
-    let to_less = line(Advice::Advance(Step::Rung { to: chair, dose: less }));
+    let to_less = line(Proposal::Progress(Step::Rung { to: chair, dose: less }));
     assert_eq!(to_less, "Progress to “Back free”, 3 holds of 5 seconds", "a dose that changes is part of it");
-    assert_eq!(line(Advice::Keep), "Keep");
-    assert_eq!(line(Advice::StopAndTalk), "Stop and talk");
+    assert_eq!(line(Proposal::Reduce(Reduction::ShorterDose(holds))), "Ask less to 2 holds");
+    assert_eq!(line(Proposal::Reduce(Reduction::FewerSlots { from: 9, to: 4 })), "Ask less: 4 sessions a day instead of 9");
+    let before_noon = Proposal::Reduce(Reduction::Half(HalfOfDay::BeforeNoon));
+    assert_eq!(line(before_noon), "Ask less: only the sessions before noon");
+    assert_eq!(line(Proposal::Keep), "Keep");
+    assert_eq!(line(Proposal::Talk), "Stop and talk");
+}
+
+#[test]
+fn what_is_to_be_asked_follows_the_reasons() {
+    let page = page();
+    let step = Step::Change { quantity: Quantity::HoldSeconds, by: 5 };
+    let open = suggestion(Proposal::Progress(step), vec![Ask::Pain]);
+    let words = EN.suggestion(&open, Names::of(EN, &page), plan().header.start);
+    assert!(words.reason().ends_with("on 29 October. Ask: how much does it hurt while doing it?"), "{}", words.reason());
 }
 
 #[test]
 fn every_reason_has_a_sentence_of_its_own() {
-    let rise = exercises::suggest::Rise { base: 2.0, week_before: 4.5, last_week: 5.0 };
-    let entry = exercises::id::EntryRef { log: exercises::id::LogId([1; 8]), n: 1 };
+    let score = Score::at_most_ten;
+    let day = DayNumber(3);
     use Hindrance::{AtTheTop, EyesApart, GateClosed, SoftAndClosed, Test, Unknown};
     let hindrances = [AtTheTop, GateClosed, SoftAndClosed, EyesApart, Test, Unknown];
     let mut reasons = vec![
-        Reason::Alarm { entry, trouble: Trouble::Fell },
-        Reason::PainTooHigh { score: Score::at_most_ten(7), limit: Score::at_most_ten(5) },
-        Reason::NotSettled,
-        Reason::PainRising(rise),
-        Reason::MissedTwice,
-        Reason::MetTwice,
-        Reason::MetOnce,
+        Reason::Alarm { id: exercises::id::AlarmId([1; 8]), trouble: Trouble::Fell },
+        Reason::NothingDone { owed: 12 },
+        Reason::AboveLimit { score: score(7), limit: score(5), day },
+        Reason::Unsettled { days: vec![DayNumber(3), DayNumber(5)] },
+        Reason::TargetMissed { missed: 2, of: 4 },
+        Reason::NearFall { day },
+        Reason::BalanceFalling,
+        Reason::LittleDone { thousandths: 3500, owed: 12 },
+        Reason::Given { barrier: Barrier::NoTime, times: 5 },
+        Reason::NoneGiven,
+        Reason::TargetMet { days: [DayNumber(3), DayNumber(4)] },
+        Reason::LowPain { most: score(2), known: 4 },
+        Reason::PainUnknown { known: 0 },
+        Reason::PainUnknown { known: 1 },
+        Reason::ChangedLately { day },
+        Reason::FewSessions { days: 2 },
         Reason::NotMet,
-        Reason::PainBetween { score: Score::at_most_ten(4) },
-        Reason::PainUnanswered,
-        Reason::MorningUnanswered,
-        Reason::TooFewSessions { sessions: 1 },
-        Reason::StepThisWeek { stepped: DayNumber(3) },
+        Reason::PainTooHighToProgress { score: score(4) },
+        Reason::PainWorse,
+        Reason::AlarmLately { trouble: Trouble::Fell, day },
+        Reason::FlareLately { to: day },
     ];
     reasons.extend(hindrances.map(Reason::Hindered));
     for words in [EN, ES] {
@@ -164,5 +188,79 @@ fn every_reason_has_a_sentence_of_its_own() {
         assert_eq!(told.len(), reasons.len());
         assert!(told.iter().all(|sentence| sentence.ends_with('.') && !sentence.contains('{')), "{told:?}");
     }
-    assert_eq!(EN.reason(&reasons[3], plan().header.start), "Pain rose two weeks in a row: 2, then 4.5, then 5.");
+    assert_eq!(EN.reason(&reasons[7], plan().header.start), "3.5 of 12 sessions done, parts added up.");
+}
+
+/// Title, word, figure, and whether it needs attention.
+fn cells(words: Words, page: &wire::clinic::ReviewPage) -> Vec<(&'static str, String, String, bool)> {
+    let review = page.review.as_ref().expect("a summary was received");
+    let strip = words.review_strip(review, Names::of(words, page)).into_iter();
+    strip.map(|cell| (cell.title, cell.word, cell.figure, cell.attention)).collect()
+}
+
+#[test]
+fn the_line_at_the_top_answers_six_questions_about_the_invented_patient() {
+    let said = cells(EN, &page());
+    let said: Vec<_> =
+        said.iter().map(|(title, word, figure, look)| (*title, word.as_str(), figure.as_str(), *look)).collect();
+    assert_eq!(
+        said,
+        [
+            ("Done", "Little", "Sit tall, chin back: 20 of 90 in the last 14 days, at least in part", true),
+            ("Pain", "Better", "Upper back, left: 6 to 3", false),
+            ("Activities", "Better", "Carry the shopping: 3 to 7", false),
+            ("Balance", "Rising", "Left: 7.5 to 21 s", false),
+            ("Alarms", "1 not cleared", "Nearly fell", true),
+            ("Proposals", "Stop and talk 1", "Ease 1", true),
+        ]
+    );
+}
+
+#[test]
+fn the_line_at_the_top_names_what_most_needs_attention() {
+    let mut page = page();
+    let review = page.review.as_mut().expect("a summary was received");
+    review.pain[0].change.verdict = exercises::statistics::PainVerdict::Worse;
+    review.activities[0].change.verdict = exercises::change::ActivityVerdict::Worse;
+    let left = review.balance.iter_mut().find(|series| series.leg == Some(exercises::plan::BodySide::Right));
+    left.expect("both legs").change.verdict = Verdict::Falling;
+    review.alarms[0].cleared = true;
+    review.items[0].proposal = Proposal::Talk;
+    review.items[1].proposal = Proposal::Talk;
+    let said = cells(EN, &page);
+    let words: Vec<_> = said.iter().map(|(_, word, _, look)| (word.as_str(), *look)).collect();
+    assert_eq!(
+        words[1..],
+        [("Worse", true), ("Worse", true), ("Falling", true), ("All cleared", false), ("Stop and talk 2", true)]
+    );
+    assert!(said[3].2.starts_with("Right: "), "the leg that falls: {}", said[3].2);
+    let review = page.review.as_mut().expect("a summary was received");
+    review.pain[0].change.verdict = exercises::statistics::PainVerdict::Better;
+    let peak = Score::at_most_ten(8);
+    review.pain[0].flares =
+        vec![exercises::change::Flare { from: DayNumber(3), to: DayNumber(6), least: Score::at_most_ten(6), peak }];
+    review.alarms.clear();
+    let said = cells(EN, &page);
+    assert_eq!((said[1].1.as_str(), said[1].3), ("Better", true), "a flare is looked at although the pain is better");
+    assert_eq!((said[4].1.as_str(), said[4].2.as_str(), said[4].3), ("None", "", false));
+}
+
+#[test]
+fn the_line_at_the_top_fills_every_cell_in_each_language_also_without_anything_known() {
+    let mut empty = page();
+    let review = empty.review.as_mut().expect("a summary was received");
+    (review.pain, review.activities, review.balance, review.alarms) = Default::default();
+    review.adherence.clear();
+    review.items.clear();
+    for words in [EN, ES] {
+        for of in [&page(), &empty] {
+            let said = cells(words, of);
+            assert_eq!(said.len(), 6);
+            for (title, word, figure, _) in &said {
+                assert!(!title.is_empty() && !word.is_empty(), "{said:?}");
+                assert!(![word, figure].iter().any(|text| text.contains('{')), "{said:?}");
+            }
+        }
+        assert!(cells(words, &empty).iter().all(|(_, _, figure, look)| figure.is_empty() && !look));
+    }
 }

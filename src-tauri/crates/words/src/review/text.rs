@@ -46,6 +46,7 @@ impl Words {
         for alarm in &review.alarms {
             page_text.line(1, &self.review_alarm(alarm, names).line(self));
         }
+        self.flares(review, names).iter().for_each(|line| page_text.line(1, line));
     }
 
     fn write_done(self, page_text: &mut PageText, review: &Review, names: Names<'_>) {
@@ -73,8 +74,12 @@ impl Words {
         self.heading(page_text, ReviewQuestion::Pain, review.pain.is_empty());
         for series in &review.pain {
             page_text.line(1, &upper(&names.complaint(series.complaint)));
-            page_text.line(2, &self.pain(series).line(self));
+            page_text.line(2, &self.pain(series, review.start).line(self));
+            self.pain_details(series, names, review.start).iter().for_each(|line| page_text.line(2, line));
             self.at_visits(&series.at_visits, review.start).iter().for_each(|line| page_text.line(2, line));
+        }
+        for series in &review.during {
+            page_text.line(1, &self.during(series, names, review.start));
         }
     }
 
@@ -115,8 +120,8 @@ impl Words {
         self.heading(page_text, ReviewQuestion::Next, review.items.is_empty());
         for suggestion in &review.items {
             let words = self.suggestion(suggestion, names, review.start);
-            page_text.line(1, &self.named_text(&names.item(suggestion.item), &words.line(self)));
-            page_text.line(2, &words.reason);
+            page_text.line(1, &self.named_text(&names.item(suggestion.item), &words.line));
+            page_text.line(2, &words.reason());
         }
         if !review.items.is_empty() {
             page_text.line(1, self.proposals_only());

@@ -13,14 +13,15 @@ use crate::shared::{AppContext, Fault, screen};
 pub fn AskTouched(asked: TrialQuestion, something_wrong: impl Fn() + Copy + Send + 'static) -> impl IntoView {
     let words = AppContext::current().words();
     let driver = Driver::current();
-    let when = RwSignal::new(None::<u32>);
+    // The outer one: whether the moment is asked for; the inner one: the moment, once one was chosen.
+    let when = RwSignal::new(None::<Option<u32>>);
     let most = match asked {
         TrialQuestion::At(_) => 0,
         TrialQuestion::AtAll { within_s, .. } => within_s as u32,
     };
     let yes = move |_| match asked {
         TrialQuestion::At(at_s) => driver.answer(asked, at_s, TouchAnswer::Yes),
-        TrialQuestion::AtAll { .. } => when.set(Some(most / 2)),
+        TrialQuestion::AtAll { .. } => when.set(Some(None)),
     };
     let other = move |answer| {
         let at_s = if let TrialQuestion::At(at_s) = asked { at_s } else { f64::from(most) };
@@ -50,17 +51,21 @@ pub fn AskTouched(asked: TrialQuestion, something_wrong: impl Fn() + Copy + Send
     }
 }
 
-/// The moment of the touch, in whole seconds.
+/// The moment of the touch, in whole seconds; none until one is chosen, so that nobody confirms a moment of the program's.
 #[component]
-fn When(when: RwSignal<Option<u32>>, most: u32, asked: TrialQuestion) -> impl IntoView {
+fn When(when: RwSignal<Option<Option<u32>>>, most: u32, asked: TrialQuestion) -> impl IntoView {
     let words = AppContext::current().words();
     let driver = Driver::current();
-    let at = move || when.get().unwrap_or_default();
-    let slide = move |event| when.set(event_target_value(&event).parse().ok());
-    let done = move |_| driver.answer(asked, f64::from(when.get_untracked().unwrap_or_default()), TouchAnswer::Yes);
+    let at = move || when.get().flatten();
+    let slide = move |chosen: String| when.set(Some(chosen.parse().ok()));
+    let done = move |_| {
+        if let Some(at) = when.get_untracked().flatten() {
+            driver.answer(asked, f64::from(at), TouchAnswer::Yes);
+        }
+    };
     view! {
         <div class="stack stack-5">
-            <p class="number moment">{move || words.seconds_short(at())}</p>
+            <p class="number moment">{move || at().map_or_else(|| "–".to_owned(), |at| words.seconds_short(at))}</p>
             <div>
             <input
                 type="range"
@@ -68,12 +73,15 @@ fn When(when: RwSignal<Option<u32>>, most: u32, asked: TrialQuestion) -> impl In
                 min="0"
                 max=most
                 step="1"
-                prop:value=move || at().to_string()
-                on:input=slide
+                class:empty=move || at().is_none()
+                aria-valuetext=move || at().map(|at| words.seconds_short(at))
+                prop:value=move || at().unwrap_or(most / 2).to_string()
+                on:input=move |event| slide(event_target_value(&event))
+                on:click=move |event| slide(event_target_value(&event))
             />
             <p class="range-ends small soft number" aria-hidden="true">{[0, most].map(|s| view! { <span>{words.seconds_short(s)}</span> })}</p>
             </div>
-            <button type="button" class="main" on:click=done>{words.text(Key::ContinueOn)}</button>
+            <button type="button" class="main" disabled=move || at().is_none() on:click=done>{words.text(Key::ContinueOn)}</button>
             <button type="button" class="quiet" data-back="" on:click=move |_| when.set(None)>{words.text(Key::Back)}</button>
         </div>
     }

@@ -15,6 +15,7 @@ mod where_phone;
 pub use ask_touched::AskTouched;
 use between::Between;
 use trial::WholeScreen;
+pub(super) use trial::during_trial;
 
 /// The screen of balance trials.
 #[component]

@@ -35,7 +35,7 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
     // In a pocket the cloth touches the screen, so only a key ends the trial.
     let touchable = set_up.touch_ends();
     let seconds = Memo::new(move |_| driver.view.get().seconds);
-    let title = Memo::new(move |_| title(&driver.view.get(), touchable, words));
+    let title = Memo::new(move |_| title(&driver.view.get(), touchable, driver.motion.has_sensor(), words));
     let foot = Memo::new(move |_| foot(&driver.view.get(), touchable, driver.motion.has_sensor(), words));
     let announced = move || driver.motion.announced.get() && touchable;
     let head = Memo::new(move |_| driver.view.get().part.side.map(|leg| words.stand_on(leg)));
@@ -74,13 +74,21 @@ pub fn WholeScreen(script: Box<RunScript>) -> impl IntoView {
     }
 }
 
-fn title(view: &GuideView, touchable: bool, words: Words) -> &'static str {
-    words.text(match (view.phase, touchable) {
-        (Phase::Settling, _) => Key::AttemptOver,
-        (Phase::CountIn, _) => Key::LiftAtTone,
-        (_, true) => Key::TouchWhenDown,
-        (_, false) => Key::StandUntilSound,
+fn title(view: &GuideView, touchable: bool, has_sensor: bool, words: Words) -> &'static str {
+    words.text(match (view.phase, touchable, has_sensor) {
+        (Phase::Settling, ..) => Key::AttemptOver,
+        (Phase::CountIn, ..) => Key::LiftAtTone,
+        (_, touchable, has_sensor) => during_trial(touchable, has_sensor),
     })
+}
+
+/// What ends the trial: a touch, any key on a device without a sensor, or the sound if the phone is in a pocket.
+pub fn during_trial(touchable: bool, has_sensor: bool) -> Key {
+    match (touchable, has_sensor) {
+        (true, true) => Key::TouchWhenDown,
+        (true, false) => Key::PressWhenDown,
+        (false, _) => Key::StandUntilSound,
+    }
 }
 
 /// The line at the bottom; `None` when the trial is over, because a touch then has no effect.

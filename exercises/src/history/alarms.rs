@@ -1,0 +1,63 @@
+//! What the alarms of one log suspend.
+
+use super::History;
+use crate::alarm::Alarm;
+use crate::catalogue::Catalogue;
+use crate::id::ItemId;
+use crate::plan::{Item, Plan};
+use crate::slots::{Slot, own_day};
+use crate::suspension::{self, InForce, Sign, SignKind};
+use crate::time::{DayNumber, Stamp};
+
+impl History {
+    /// What this log's alarms suspend at `now`, unless `plan` clears them; the places are those in [`History::alarms`].
+    pub fn suspended(&self, plan: &Plan, now: Stamp) -> Vec<InForce> {
+        let known = || suspension::in_force(&self.signs(plan, None), Some(own_day(now)));
+        if self.alarms.is_empty() { Vec::new() } else { known() }
+    }
+
+    /// Those of them that only a card ends, or the person who says to be well again; the others end with the day.
+    pub fn suspends_until_card(&self, plan: &Plan) -> Vec<InForce> {
+        if self.alarms.is_empty() { Vec::new() } else { suspension::in_force(&self.signs(plan, None), None) }
+    }
+
+    /// By how many levels `item` is eased after near falls in it.
+    pub fn eased(&self, plan: &Plan, item: ItemId) -> usize {
+        if self.alarms.is_empty() { 0 } else { suspension::eased(&self.signs(plan, None), item) }
+    }
+
+    /// The alarms that `plan` does not clear, with their places in [`History::alarms`].
+    pub fn uncleared<'a>(&'a self, plan: &'a Plan) -> impl Iterator<Item = (usize, &'a Alarm)> {
+        self.alarms.iter().enumerate().filter(|(_, alarm)| !is_cleared(alarm, plan))
+    }
+
+    /// Whether `slot`, looked at after it has closed, was suspended when it was due.
+    pub fn was_paused(&self, slot: &Slot, item: &Item, plan: &Plan, catalogue: &Catalogue) -> bool {
+        let Some(due) = slot.due.filter(|_| !self.alarms.is_empty()) else { return false };
+        let then = suspension::in_force(&self.signs(plan, Some(due)), Some(own_day(due)));
+        suspension::blocking(&then, item, plan, catalogue).is_some()
+    }
+
+    /// What was said until `until` that decides what is suspended, in its order.
+    fn signs(&self, plan: &Plan, until: Option<Stamp>) -> Vec<Sign> {
+        let alarms = self.alarms.iter().enumerate().filter(|(_, alarm)| !is_cleared(alarm, plan)).map(|(place, alarm)| {
+            let kind = SignKind::Alarm { place, trouble: alarm.trouble, circumstances: alarm.circumstances.clone() };
+            (alarm.at, Sign { day: own_day(alarm.at), item: alarm.item, kind })
+        });
+        let within =
+            self.during.iter().filter(|rating| plan.item(rating.of).is_none_or(|item| rating.score <= item.pain_limit));
+        let within = within
+            .map(|rating| (rating.at, Sign { day: own_day(rating.at), item: Some(rating.of), kind: SignKind::WithinLimit }));
+        let well =
+            self.well_again.iter().map(|(_, at)| (*at, Sign { day: own_day(*at), item: None, kind: SignKind::WellAgain }));
+        let mut all: Vec<(Stamp, Sign)> = alarms.chain(within).chain(well).collect();
+        all.retain(|(at, _)| until.is_none_or(|until| at.utc_ms <= until.utc_ms));
+        all.sort_by_key(|(at, _)| at.utc_ms);
+        all.into_iter().map(|(_, sign)| sign).collect()
+    }
+}
+
+fn is_cleared(alarm: &Alarm, plan: &Plan) -> bool {
+    let day = DayNumber::nearest(alarm.at.date(), plan.header.start);
+    plan.prescription.cleared.iter().any(|cleared| cleared.clears(alarm.id, alarm.trouble, day))
+}

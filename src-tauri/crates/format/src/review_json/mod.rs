@@ -1,0 +1,179 @@
+//! The review as one JSON object, for programs of others.
+//!
+//! The keys written here are permanent; a later version may add keys, and callers put others beside them. The chapter "The review as
+//! JSON" of DEVELOPERS.md says of each key its type, its range and when it is null. Days are numbered from 0, the day of the first card;
+//! lists are ordered by item or complaint, then by side; alarms newest first.
+
+mod next;
+
+use crate::names::{Named, name};
+use exercises::adherence::{ItemAdherence, KofN};
+use exercises::change::{DuringSeries, Flare, PainSeries};
+use exercises::id::ItemId;
+use exercises::plan::{BodySide, Plan};
+use exercises::review::{Review, ReviewAlarm, StanceSeries};
+use exercises::score::Score;
+use exercises::statistics::{PainVerdict, Verdict};
+use exercises::time::DayNumber;
+use serde_json::{Map, Value, json};
+
+/// Number of ratings while doing an item that are listed.
+const LAST_RATINGS: usize = 3;
+
+/// The keys of a review, without a review: every list is empty, and nothing is covered.
+pub fn empty() -> Map<String, Value> {
+    let lists = ["alarms", "adherence", "pain", "during", "balance", "items"];
+    let lists = lists.into_iter().map(|name| (name.to_owned(), json!([])));
+    lists.chain([("until".to_owned(), Value::Null)]).collect()
+}
+
+/// The keys of `review`, whose newest card has `plan`. `whole` is everything that the caller knows of the review, as JSON with its
+/// lists in the review's own order: what it holds of a list's element stands beside the element's keys. It may be null.
+pub fn write(review: &Review, plan: &Plan, whole: &Value) -> Map<String, Value> {
+    let until = review.until.0;
+    let lists = [
+        ("alarms", beside(&whole["alarms"], review.alarms.iter().map(alarm).enumerate())),
+        ("adherence", ordered(&whole["adherence"], &review.adherence, |one| one.item, adherence)),
+        ("pain", ordered(&whole["pain"], &review.pain, |one| one.complaint, pain)),
+        ("during", ordered(&whole["during"], &review.during, |one| one.item, during)),
+        ("balance", balance(&whole["balance"], &review.balance, plan)),
+        ("items", ordered(&whole["items"], &review.items, |one| one.item, next::suggestion)),
+    ];
+    lists.into_iter().chain([("until", json!(until))]).map(|(name, value)| (name.to_owned(), value)).collect()
+}
+
+/// The list in the order of the items or complaints, whatever the order of the plan.
+fn ordered<T, K: Ord>(whole: &Value, all: &[T], key: fn(&T) -> K, one: fn(&T) -> Value) -> Value {
+    let mut all: Vec<(usize, &T)> = all.iter().enumerate().collect();
+    all.sort_by_key(|(_, one)| key(one));
+    beside(whole, all.into_iter().map(|(place, of)| (place, one(of))))
+}
+
+/// Each element's keys with what `whole` has at its place.
+fn beside(whole: &Value, keys: impl Iterator<Item = (usize, Value)>) -> Value {
+    let element = |(place, keys): (usize, Value)| match (whole[place].clone(), keys) {
+        (Value::Object(mut all), Value::Object(keys)) => {
+            all.extend(keys);
+            Value::Object(all)
+        }
+        (_, keys) => keys,
+    };
+    keys.map(element).collect()
+}
+
+fn alarm(alarm: &ReviewAlarm) -> Value {
+    let (score, limit) = alarm.above.unzip();
+    json!({
+        "id": alarm.id.to_string(),
+        "kind": name(&alarm.trouble),
+        "day": alarm.day.0,
+        "item": alarm.item.map(number),
+        "suspended": alarm.suspended.iter().map(|item| item.0).collect::<Vec<_>>(),
+        "cleared": alarm.cleared,
+        "revision": alarm.revision,
+        "circumstances": alarm.circumstances.iter().map(name).collect::<Vec<_>>(),
+        "score": score.map(Score::points),
+        "limit": limit.map(Score::points),
+        "said_mistaken": alarm.said_mistaken,
+    })
+}
+
+fn adherence(item: &ItemAdherence) -> Value {
+    json!({
+        "item": item.item.0,
+        "done": item.kept.map(k_of_n),
+        "in_part": item.slots.partly,
+        "last14": item.last14.map(|lately| k_of_n(lately.done)),
+        "late": item.late,
+        "moved": item.moved,
+        "broke_off_day": item.broke_off.map(|broke| broke.since.0),
+        "in_force": item.in_force,
+    })
+}
+
+fn pain(series: &PainSeries) -> Value {
+    json!({
+        "complaint": series.complaint.0,
+        "verdict": name(&series.change.verdict),
+        "base": series.change.base,
+        "now": series.change.now,
+        "last_day": series.change.last_day.map(day),
+        "flares": series.flares.iter().map(flare).collect::<Value>(),
+        "unsettled": series.unsettled.iter().map(|day| day.0).collect::<Vec<_>>(),
+    })
+}
+
+fn flare(flare: &Flare) -> Value {
+    json!({ "from": flare.from.0, "to": flare.to.0, "peak": flare.peak.points() })
+}
+
+fn during(series: &DuringSeries) -> Value {
+    let last = series.points.iter().rev().take(LAST_RATINGS).map(|(_, score)| score.points());
+    json!({
+        "item": series.item.0,
+        "known": series.known.map(k_of_n),
+        "above_limit": series.above_limit,
+        "last": last.collect::<Vec<_>>(),
+    })
+}
+
+/// The series by the item that they belong to; those of exercises that the plan no longer has come last, without an item.
+fn balance(whole: &Value, all: &[StanceSeries], plan: &Plan) -> Value {
+    let mut ordered: Vec<(Option<ItemId>, (usize, &StanceSeries))> =
+        all.iter().enumerate().map(|(place, series)| (item_of(series, plan), (place, series))).collect();
+    ordered.sort_by_key(|(item, (_, series))| (item.is_none(), *item, series.leg));
+    let series = ordered.into_iter().map(|(item, (place, series))| {
+        let keys = json!({
+            "item": item.map(number),
+            "side": series.leg.as_ref().map(name),
+            "verdict": name(&series.change.verdict),
+            "now_s": series.days.last().map(|day| day.median_s),
+            "last_day": series.days.last().map(|last| day(last.day)),
+            "exercise": series.exercise.to_string(),
+            "level": series.rung.as_ref().map(ToString::to_string),
+        });
+        (place, keys)
+    });
+    beside(whole, series)
+}
+
+/// The item with the series' exercise: the one at its level, else the first.
+fn item_of(series: &StanceSeries, plan: &Plan) -> Option<ItemId> {
+    let fits = |leg: BodySide, item: &exercises::plan::Item| item.side.in_turn().contains(&Some(leg));
+    let of_leg = |item: &&exercises::plan::Item| series.leg.is_none_or(|leg| fits(leg, item));
+    let mut same = plan.prescription.items.iter().filter(|item| item.exercise == series.exercise).filter(of_leg);
+    let at_level = same.clone().find(|item| item.rung == series.rung);
+    at_level.or_else(|| same.next()).map(|item| item.id)
+}
+
+fn number(item: ItemId) -> u8 {
+    item.0
+}
+
+fn day(day: DayNumber) -> u16 {
+    day.0
+}
+
+fn k_of_n(of: KofN) -> Value {
+    json!({ "k": of.k, "n": of.n })
+}
+
+impl Named for PainVerdict {
+    const NAMES: &'static [(&'static str, PainVerdict)] = &[
+        ("better", PainVerdict::Better),
+        ("worse", PainVerdict::Worse),
+        ("no-clear-change", PainVerdict::NoClearChange),
+        ("too-few", PainVerdict::TooFewRatings),
+        ("not-known-lately", PainVerdict::NotKnownLately),
+    ];
+}
+
+impl Named for Verdict {
+    const NAMES: &'static [(&'static str, Verdict)] = &[
+        ("rising", Verdict::Rising),
+        ("falling", Verdict::Falling),
+        ("no-clear-change", Verdict::NoClearChange),
+        ("at-the-cap", Verdict::AtTheCap),
+        ("too-few", Verdict::TooFewData),
+    ];
+}

@@ -1,0 +1,127 @@
+//! The keys of the review by which programs of others read it. A key that is renamed, dropped or given another type breaks them.
+
+use super::person::Person;
+use super::prescribed::{about, heel_raise, one_leg};
+use super::review::Review;
+use serde_json::Value;
+
+/// Each list of the review, with the keys of its entries and the types that a value may have.
+const LISTS: [(&str, &[(&str, &str)]); 6] = [
+    (
+        "alarms",
+        &[
+            ("id", "text"),
+            ("kind", "text"),
+            ("day", "number"),
+            ("item", "number or null"),
+            ("suspended", "numbers"),
+            ("cleared", "boolean"),
+            ("revision", "number or null"),
+            ("circumstances", "texts"),
+            ("score", "number or null"),
+            ("limit", "number or null"),
+            ("said_mistaken", "boolean"),
+        ],
+    ),
+    (
+        "adherence",
+        &[
+            ("item", "number"),
+            ("done", "k of n or null"),
+            ("in_part", "number"),
+            ("last14", "k of n or null"),
+            ("late", "number"),
+            ("moved", "number"),
+            ("broke_off_day", "number or null"),
+            ("in_force", "boolean"),
+        ],
+    ),
+    (
+        "pain",
+        &[
+            ("complaint", "number"),
+            ("verdict", "text"),
+            ("base", "number or null"),
+            ("now", "number or null"),
+            ("last_day", "number or null"),
+            ("flares", "flares"),
+            ("unsettled", "numbers"),
+        ],
+    ),
+    ("during", &[("item", "number"), ("known", "k of n or null"), ("above_limit", "number"), ("last", "numbers")]),
+    (
+        "balance",
+        &[
+            ("item", "number or null"),
+            ("side", "text or null"),
+            ("verdict", "text"),
+            ("now_s", "number or null"),
+            ("last_day", "number or null"),
+            ("exercise", "text"),
+            ("level", "text or null"),
+        ],
+    ),
+    ("items", &[("item", "number"), ("proposal", "text"), ("step", "text or null"), ("reasons", "texts"), ("ask", "texts")]),
+];
+
+fn is_a(value: &Value, kind: &str) -> bool {
+    let each = |kind: &str| value.as_array().is_some_and(|all| all.iter().all(|one| is_a(one, kind)));
+    let numbers = |keys: &[&str]| keys.iter().all(|key| value.get(key).is_some_and(Value::is_u64));
+    match kind {
+        "null" => value.is_null(),
+        "text" => value.is_string(),
+        "number" => value.is_number(),
+        "boolean" => value.is_boolean(),
+        "texts" => each("text"),
+        "numbers" => each("number"),
+        "flares" => each("flare"),
+        "flare" => numbers(&["from", "to", "peak"]),
+        "k of n" => numbers(&["k", "n"]),
+        other => panic!("no type {other}"),
+    }
+}
+
+/// Balance and a counted movement, three weeks of mornings with a flare, and one rating above the limit.
+fn eventful() -> Review {
+    let mut ivo = Person::with(&[one_leg(), heel_raise().number(2).at(&["18:20"])]);
+    for day in 0..21 {
+        ivo.morning(day, if (8..13).contains(&day) { 7 } else { 2 });
+        ivo.stands(1, day, "18:02", &about(12));
+        ivo.does(2, day, "18:22");
+        ivo.hurts(2, day, "18:30", if day == 9 { 6 } else { 1 });
+    }
+    ivo.review(20)
+}
+
+#[test]
+fn every_key_is_there_with_its_type() {
+    let review = eventful();
+    for (name, keys) in LISTS {
+        let entries = review.list(name);
+        assert!(!entries.is_empty(), "{name} has entries to look at");
+        for (entry, (key, kinds)) in entries.iter().flat_map(|entry| keys.iter().map(move |key| (entry, key))) {
+            let value = entry.get(key).unwrap_or_else(|| panic!("{name} without {key}: {entry}"));
+            assert!(kinds.split(" or ").any(|kind| is_a(value, kind)), "{name}: {key} is to be {kinds}: {entry}");
+        }
+    }
+    for (key, kind) in [("code", "text"), ("today", "text"), ("until", "number")] {
+        assert!(is_a(&review.0[key], kind), "{key} is to be a {kind}: {}", review.0[key]);
+    }
+}
+
+/// What is null elsewhere has its value where there is something to say.
+#[test]
+fn what_is_known_is_not_null() {
+    let review = eventful();
+    let alarm = &review.list("alarms")[0];
+    assert_eq!((&alarm["score"], &alarm["limit"], &alarm["said_mistaken"]), (&6.into(), &5.into(), &false.into()));
+    assert_eq!((&alarm["item"], &alarm["revision"], &alarm["day"]), (&2.into(), &1.into(), &9.into()));
+    let flares = review.pain(1)["flares"].as_array().expect("a list");
+    assert_eq!(flares.len(), 1, "{flares:?}");
+    assert_eq!((&flares[0]["from"], &flares[0]["to"], &flares[0]["peak"]), (&8.into(), &12.into(), &7.into()));
+    let balance = review.of("balance", 1);
+    assert_eq!(
+        (&balance["exercise"], &balance["side"], &balance["last_day"]),
+        (&"one-leg-stand".into(), &"left".into(), &20.into())
+    );
+}

@@ -1,0 +1,12 @@
+//! Invented people, from what they did to what the review says about it.
+
+mod alarms;
+mod bad_input;
+mod doing;
+mod keys;
+mod pain;
+mod periods;
+mod person;
+mod prescribed;
+mod review;
+mod twenty_two;

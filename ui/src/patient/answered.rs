@@ -1,0 +1,36 @@
+//! The answer that was given last, and the way to take it back.
+
+use leptos::prelude::*;
+use words::Key;
+
+use super::context::{PatientContext, UNDO_FOR};
+use super::given::Given;
+
+/// The last answer with a way to take it back, for some seconds. Empty without an answer.
+#[component]
+pub fn Answered() -> impl IntoView {
+    let context = PatientContext::current();
+    let words = context.app.words();
+    let line = move || {
+        let given = context.answered.get()?;
+        hide_later(context, given.clone());
+        let said = words.answered(given.score);
+        let take_back = move |_| context.take_back(given.clone());
+        Some(view! {
+            <p class="answered" role="status">
+                <span>{said}</span>
+                <button type="button" class="quiet" on:click=take_back>{words.text(Key::UndoAnswer)}</button>
+            </p>
+        })
+    };
+    view! { {line} }
+}
+
+fn hide_later(context: PatientContext, given: Given) {
+    let hide = move || {
+        if context.answered.try_get_untracked().flatten().as_ref() == Some(&given) {
+            context.answered.set(None);
+        }
+    };
+    set_timeout(hide, UNDO_FOR);
+}
