@@ -23,15 +23,13 @@ pub struct ScrolledTo {
     pressed: String,
 }
 
-/// Shows the page from its top once it is drawn: its element may have belonged to another page that was scrolled. Someone who has
-/// already gone on with the keyboard is left there.
+/// Shows the page from its top: its element may have belonged to another page that was scrolled. This happens at once and never later,
+/// when a frame comes: a page that moves under a finger is pressed in the wrong place.
 pub fn show() {
     count_page();
-    request_animation_frame(|| {
-        if let Some(page) = page().filter(|page| !has_gone_on(page)) {
-            page.set_scroll_top(0);
-        }
-    });
+    if let Some(page) = page() {
+        page.set_scroll_top(0);
+    }
 }
 
 /// Where the page that is shown is scrolled to, and what was pressed on it.
