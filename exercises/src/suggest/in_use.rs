@@ -36,7 +36,7 @@ pub fn in_use_here(item: &Item, last: Option<&Run>) -> Item {
     used
 }
 
-/// `item` as a near fall makes it: so many levels easier, at most down to the easiest, without a step forward of the person's own
+/// `item` after near falls: `levels` levels easier, at most down to the easiest, without a step forward of the person's own
 /// until a card says otherwise.
 pub fn eased_by(item: &Item, levels: usize, exercise: Option<&Exercise>) -> Item {
     let mut eased = Item { may_step: false, ..item.clone() };

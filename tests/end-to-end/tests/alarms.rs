@@ -1,4 +1,4 @@
-//! When something is wrong: what the patient is told and asked, and what the clinician does about it.
+//! "Something is wrong": the questions and the advice that the patient sees, and clearing the alarm on the clinician's side.
 
 use end_to_end::scenes::{FOUR_WEEKS_ON, HOLD, TAKEN, ZONE};
 use end_to_end::{Desktop, Window};

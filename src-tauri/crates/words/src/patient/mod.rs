@@ -240,7 +240,7 @@ mod tests {
         assert_eq!(ES.shown(ES.seconds(12_340)), "12,3");
     }
 
-    /// The record in short of the sample review with this verdict of the pain, and with this many of so many sessions done lately.
+    /// The sentence above the record for this verdict on pain, and this number of sessions done lately out of those owed.
     fn in_short(words: Words, verdict: PainVerdict, lately: &[(u32, u32)]) -> Option<String> {
         let page = crate::review::samples::page();
         let mut review = page.review.clone().expect("a summary was received");

@@ -10,7 +10,7 @@ use exercises::time::DayNumber;
 
 /// A pause of fewer days than this is only visible in the strings and gets no sentence.
 const PAUSE_DAYS: u16 = 3;
-/// Least number of sessions in a week of which a delay is told.
+/// Least number of sessions in a week for which the review states how late they were.
 const FEW_RUNS: u16 = 4;
 /// Least number of hours a day for which mornings and afternoons are compared.
 const HOURS: usize = 4;
