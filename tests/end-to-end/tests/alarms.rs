@@ -99,7 +99,7 @@ fn an_urgent_page_has_nothing_beside_the_call_for_help() {
     let window = open(&desktop, "2027-03-01T09:00:00+01:00");
     window.press("Something is wrong");
     window.press_part("Chest pain");
-    window.see("Call your local emergency number now");
+    window.see("Call your local emergency number now, or ask somebody to call");
     let framed =
         "return [...document.querySelectorAll('main:not([hidden]) :is(button:not(.quiet), .sheet, .clinic-phone)')].length";
     assert_eq!(window.ask(framed, &[]), json!(0), "{}", window.text());

@@ -77,7 +77,7 @@ impl Tour<'_> {
         window.press("Close");
         window.press("Something is wrong");
         window.press_part("Chest pain");
-        window.see("Call your local emergency number now");
+        window.see("Call your local emergency number now, or ask somebody to call");
         keep("advice-urgent");
         window.press("Close");
         window.see("Your plan is paused for safety");
